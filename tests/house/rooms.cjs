@@ -1,0 +1,93 @@
+// The house's directions: a room knows only the rooms named here, itself, and the ground it all stands on.
+const GROUND = ['^src/(problem|result|reading)\\.ts$'];
+const ROOMS = {
+  quantity: [],
+  metrology: ['quantity'],
+  plug: ['quantity', 'metrology'],
+  instrument: ['quantity', 'metrology'],
+  pull: ['quantity'],
+  sequence: ['quantity', 'plug', 'pull'],
+  job: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence'],
+  evidence: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job'],
+  pipeline: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence'],
+  report: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence'],
+  ui: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence', 'pipeline'],
+};
+const PURE = ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence'];
+/** Built into the language's run time and free of I/O: hashing and byte handling are functions of their arguments. */
+const PURE_CORE = '^(node:)?(crypto|util|buffer)$';
+
+const rule = (name, comment, from, to) => ({ name, comment, severity: 'error', from, to });
+
+const rooms = Object.entries(ROOMS).map(([room, known]) =>
+  rule(
+    `room-${room}`,
+    `src/${room} knows only: ${known.join(', ') || 'nothing of the house'}`,
+    { path: `^src/${room}/` },
+    {
+      path: '^(src|drivers|sim|db|tests)/',
+      pathNot: [`^src/(${[room, ...known].join('|')})/`, ...GROUND],
+    },
+  ),
+);
+
+module.exports = {
+  forbidden: [
+    ...rooms,
+    rule(
+      'ground',
+      'what all rooms stand on knows no room',
+      { path: GROUND },
+      { path: '^(src/[^/]+/|drivers/|sim/|db/)' },
+    ),
+    rule(
+      'drivers',
+      'drivers know the ground, quantities, and each other',
+      { path: '^drivers/' },
+      { path: '^(src|sim|db|tests)/', pathNot: ['^src/quantity/', ...GROUND] },
+    ),
+    rule(
+      'db',
+      'the store knows the log and no tool',
+      { path: '^db/' },
+      { path: '^(src/(ui|cli|report|pipeline)|drivers|sim|tests)/' },
+    ),
+    rule(
+      'sim',
+      'the simulation knows no store and no screen',
+      { path: '^sim/' },
+      { path: '^(src/(ui|cli|report|pipeline|evidence)|db|tests)/' },
+    ),
+    rule(
+      'noble',
+      'drivers/radio is the only place that knows noble',
+      { path: '^(src|drivers|sim|db)/', pathNot: '^drivers/radio/' },
+      { path: 'noble' },
+    ),
+    rule(
+      'sqlite',
+      'db is the only place that knows SQLite',
+      { path: '^(src|drivers|sim)/' },
+      { path: 'better-sqlite3' },
+    ),
+    rule(
+      'ink',
+      'src/ui is the only place that knows the terminal library',
+      { path: '^(src|drivers|sim|db)/', pathNot: '^src/ui/' },
+      { path: 'node_modules/(ink|react)/' },
+    ),
+    rule(
+      'pure',
+      'pure rooms do no I/O',
+      { path: `^src/(${PURE.join('|')})/` },
+      { dependencyTypes: ['core'], pathNot: PURE_CORE },
+    ),
+    rule('cycles', 'no circles', {}, { circular: true }),
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'node', 'default'] },
+  },
+};
