@@ -1,0 +1,59 @@
+import { studentQuantile } from './student.ts';
+import { standardUncertainty, type Term } from './term.ts';
+
+/** A term with its standard uncertainty, its contribution |c|·u(x) and its share of the variance, for printing. */
+export interface BudgetRow extends Term {
+  readonly standard: number;
+  readonly contribution: number;
+  readonly share: number;
+}
+
+export interface Budget {
+  readonly rows: readonly BudgetRow[];
+  /** u_c */
+  readonly standard: number;
+  /** ν_eff of Welch and Satterthwaite. */
+  readonly degreesOfFreedom: number;
+  readonly coverageFactor: number;
+  /** U = k·u_c */
+  readonly expanded: number;
+}
+
+/** A fixed factor, or the one that covers a share of the t-distribution with ν_eff degrees of freedom. */
+export type Coverage = { readonly k: number } | { readonly confidence: number };
+
+/**
+ * Combines independent terms by the law of propagation of uncertainty (GUM 5.1.2, first order), with the effective
+ * degrees of freedom of Welch and Satterthwaite (GUM G.4.1). For coverage by confidence, ν_eff is cut down to a whole
+ * number first, as the GUM does. All terms in one unit after their sensitivity.
+ */
+export function combine(terms: readonly Term[], coverage: Coverage): Budget {
+  const parts = terms.map((term) => {
+    const standard = standardUncertainty(term.amount, term.distribution);
+    return { ...term, standard, contribution: Math.abs(term.sensitivity) * standard };
+  });
+  const variance = parts.reduce((sum, part) => sum + part.contribution ** 2, 0);
+  const standard = Math.sqrt(variance);
+  const degreesOfFreedom = effectiveDegreesOfFreedom(parts, standard);
+  const coverageFactor =
+    'k' in coverage ? coverage.k : coverageFactorFor(degreesOfFreedom, coverage.confidence);
+  const rows = parts.map((part) => ({
+    ...part,
+    share: variance === 0 ? 0 : part.contribution ** 2 / variance,
+  }));
+  return { rows, standard, degreesOfFreedom, coverageFactor, expanded: coverageFactor * standard };
+}
+
+/** ν_eff = u_c⁴ / Σ(u_i⁴/ν_i) (GUM, formula G.2b). */
+export function effectiveDegreesOfFreedom(
+  parts: readonly { readonly contribution: number; readonly degreesOfFreedom: number }[],
+  standard: number,
+): number {
+  const sum = parts.reduce((total, part) => total + part.contribution ** 4 / part.degreesOfFreedom, 0);
+  return sum === 0 ? Number.POSITIVE_INFINITY : standard ** 4 / sum;
+}
+
+/** The two-sided k of Student's t that covers `confidence`, for ν_eff cut down to a whole number (GUM G.4.1). */
+export function coverageFactorFor(degreesOfFreedom: number, confidence: number): number {
+  return studentQuantile((1 + confidence) / 2, Math.max(1, Math.floor(degreesOfFreedom)));
+}

@@ -1,0 +1,8 @@
+import { z } from 'zod';
+
+/** How far an instrument may be off: a share of the reading (torque) or a fixed amount in N·m or mm. */
+export const permissibleDeviationSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('relative'), percent: z.number().positive().max(50) }),
+  z.strictObject({ kind: z.literal('absolute'), amount: z.number().positive() }),
+]);
+export type PermissibleDeviation = z.infer<typeof permissibleDeviationSchema>;

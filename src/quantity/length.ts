@@ -1,0 +1,31 @@
+/** Units of an electrode gap by their UCUM codes; `[mil_i]` is the thousandth of an inch (mil, thou). */
+export type LengthUnit = 'mm' | '[in_i]' | '[mil_i]';
+
+/** Millimetres in one of each unit; exact by definition. */
+export const MILLIMETRES_IN: Readonly<Record<LengthUnit, number>> = {
+  mm: 1,
+  '[in_i]': 25.4,
+  '[mil_i]': 0.0254,
+};
+
+/** The unit as people read it. */
+export const LENGTH_SYMBOL: Readonly<Record<LengthUnit, string>> = {
+  mm: 'mm',
+  '[in_i]': 'in',
+  '[mil_i]': 'mil',
+};
+
+/** A length in `unit`, in mm. */
+export function millimetres(figure: number, unit: LengthUnit): number {
+  return figure * MILLIMETRES_IN[unit];
+}
+
+/** A length in mm, in `unit`. */
+export function fromMillimetres(mm: number, unit: LengthUnit): number {
+  return mm / MILLIMETRES_IN[unit];
+}
+
+/** `0.75 mm`. */
+export function formatGap(mm: number, decimals = 2): string {
+  return `${mm.toFixed(decimals)} mm`;
+}

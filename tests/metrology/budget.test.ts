@@ -1,0 +1,186 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { combine, coverageFactorFor } from '../../src/metrology/budget.ts';
+import { type CalibrationPoint, calibratedAt } from '../../src/metrology/calibration.ts';
+import { standardUncertainty, type Term } from '../../src/metrology/term.ts';
+import {
+  adapterTerms,
+  driftTerm,
+  expandedFromPermissible,
+  peakSamplingTerm,
+  permissibleTerm,
+  repeatabilityTerm,
+  resolutionTerm,
+} from '../../src/metrology/terms.ts';
+import { actualAt } from '../../src/plug/geometry.ts';
+
+const standardOf = (term: Term | undefined): number => {
+  if (term === undefined) throw new Error('no such term');
+  return Math.abs(term.sensitivity) * standardUncertainty(term.amount, term.distribution);
+};
+
+describe('a budget', () => {
+  it('divides by what the distribution asks for', () => {
+    expect(standardUncertainty(1, { kind: 'normal', k: 2 })).toBe(0.5);
+    expect(standardUncertainty(1, { kind: 'rectangular' })).toBeCloseTo(0.57735, 5);
+    expect(standardUncertainty(1, { kind: 'triangular' })).toBeCloseTo(0.408248, 6);
+    expect(standardUncertainty(1, { kind: 'arcsine' })).toBeCloseTo(0.707107, 6);
+    expect(standardUncertainty(1, { kind: 'standard' })).toBe(1);
+  });
+
+  it('adds squares, and its rows say what each line contributes', () => {
+    const lines = [driftTerm(3 * Math.sqrt(3), 'certificates'), driftTerm(4 * Math.sqrt(3), 'certificates')];
+    const budget = combine(lines, { k: 2 });
+    expect(budget.standard).toBeCloseTo(5, 12);
+    expect(budget.expanded).toBeCloseTo(10, 12);
+    expect(budget.rows.map((row) => row.share)).toEqual([expect.closeTo(0.36, 12), expect.closeTo(0.64, 12)]);
+    expect(budget.degreesOfFreedom).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  it('takes its coverage factor from t with the effective degrees of freedom, cut down to a whole number', () => {
+    const readings = repeatabilityTerm([24.9, 25.1, 25.0, 25.2, 24.8]);
+    const alone = combine([readings], { confidence: 0.95 });
+    expect(alone.degreesOfFreedom).toBeCloseTo(4, 9);
+    expect(alone.coverageFactor).toBeCloseTo(2.7764, 4);
+    const diluted = combine([readings, driftTerm(0.5, 'data sheet')], { confidence: 0.95 });
+    expect(diluted.degreesOfFreedom).toBeGreaterThan(4);
+    expect(diluted.coverageFactor).toBe(coverageFactorFor(Math.floor(diluted.degreesOfFreedom), 0.95));
+  });
+
+  it('is never smaller than its largest line nor larger than their sum', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: 1e-6, max: 1e3, noNaN: true }), { minLength: 1, maxLength: 8 }),
+        (widths) => {
+          const { standard, rows } = combine(
+            widths.map((width) => driftTerm(width, 'x')),
+            { k: 2 },
+          );
+          const parts = rows.map((row) => row.contribution);
+          expect(standard).toBeGreaterThanOrEqual(Math.max(...parts) * (1 - 1e-12));
+          expect(standard).toBeLessThanOrEqual(parts.reduce((a, b) => a + b) * (1 + 1e-12));
+          expect(rows.reduce((sum, row) => sum + row.share, 0)).toBeCloseTo(1, 9);
+        },
+      ),
+    );
+  });
+
+  it('has effective degrees of freedom between the fewest of a line and their sum', () => {
+    const line = fc.tuple(fc.double({ min: 0.01, max: 100, noNaN: true }), fc.integer({ min: 1, max: 60 }));
+    fc.assert(
+      fc.property(fc.array(line, { minLength: 1, maxLength: 6 }), (lines) => {
+        const terms = lines.map(([amount, degreesOfFreedom]) => ({
+          ...driftTerm(amount, 'x'),
+          degreesOfFreedom,
+        }));
+        const { degreesOfFreedom } = combine(terms, { k: 2 });
+        const all = lines.map(([, df]) => df);
+        expect(degreesOfFreedom).toBeGreaterThanOrEqual(Math.min(...all) * (1 - 1e-9));
+        expect(degreesOfFreedom).toBeLessThanOrEqual(all.reduce((a, b) => a + b) * (1 + 1e-9));
+      }),
+    );
+  });
+});
+
+describe('an instrument of which only the promise is known', () => {
+  it('a wrench of ±4 % with steps of 0.01 N·m at 25 N·m: U = 1.155 N·m', () => {
+    const { standard, expanded } = expandedFromPermissible(
+      { permissible: { kind: 'relative', percent: 4 }, resolution: 0.01 },
+      25,
+    );
+    expect(standard).toBeCloseTo(Math.sqrt(1 / 3 + 0.0001 / 12), 12);
+    expect(expanded).toBeCloseTo(1.154715, 6);
+  });
+
+  it('a gauge of ±0.02 mm with steps of 0.01 mm: U = 0.0238 mm, whatever the gap', () => {
+    const gauge = { permissible: { kind: 'absolute', amount: 0.02 }, resolution: 0.01 } as const;
+    for (const gap of [0, 0.7, 1.1])
+      expect(expandedFromPermissible(gauge, gap).expanded).toBeCloseTo(
+        2 * Math.sqrt(0.0004 / 3 + 0.0001 / 12),
+        12,
+      );
+  });
+
+  it('is as uncertain turning left as turning right', () => {
+    const term = permissibleTerm({ kind: 'relative', percent: 4 }, -25);
+    expect(term.amount).toBe(permissibleTerm({ kind: 'relative', percent: 4 }, 25).amount);
+  });
+});
+
+describe('the lines', () => {
+  it('resolution: a step over the root of twelve', () => {
+    expect(standardOf(resolutionTerm(0.1))).toBeCloseTo(0.1 / Math.sqrt(12), 15);
+  });
+
+  it('repeatability: of one reading, or of a mean of several', () => {
+    expect(standardOf(repeatabilityTerm([1, 2, 3, 4]))).toBeCloseTo(Math.sqrt(5 / 3), 12);
+    expect(standardOf(repeatabilityTerm([1, 2, 3, 4], 4))).toBeCloseTo(Math.sqrt(5 / 12), 12);
+    expect(repeatabilityTerm([1, 2, 3, 4]).degreesOfFreedom).toBe(3);
+    expect(() => repeatabilityTerm([1])).toThrow(RangeError);
+  });
+
+  it('peak between samples: the root mean square of what evenly spread sampling misses on a rising edge', () => {
+    const [slope, interval, phases] = [80, 10, 10_000];
+    let squares = 0;
+    for (let i = 0; i < phases; i += 1) squares += (((slope * interval) / 1000) * ((i + 0.5) / phases)) ** 2;
+    expect(standardOf(peakSamplingTerm(slope, interval))).toBeCloseTo(Math.sqrt(squares / phases), 6);
+  });
+
+  it('adapter: sensitivities are the derivatives of the torque on the fastener', () => {
+    const lengths = { armMm: 300, offsetMm: 40, angleDeg: 30 };
+    const actual = (change: Partial<typeof lengths>) => {
+      const { armMm, offsetMm, angleDeg } = { ...lengths, ...change };
+      return actualAt(25, { arm: armMm, offset: offsetMm, angleDeg });
+    };
+    const h = 1e-4;
+    const [arm, offset, angle] = adapterTerms(lengths, { armMm: 2, offsetMm: 1, angleDeg: 5 }, 25);
+    expect(arm?.sensitivity).toBeCloseTo(
+      (actual({ armMm: 300 + h }) - actual({ armMm: 300 - h })) / (2 * h),
+      8,
+    );
+    expect(offset?.sensitivity).toBeCloseTo(
+      (actual({ offsetMm: 40 + h }) - actual({ offsetMm: 40 - h })) / (2 * h),
+      8,
+    );
+    expect(angle?.sensitivity).toBeCloseTo(
+      (actual({ angleDeg: 30 + h }) - actual({ angleDeg: 30 - h })) / (2 * h),
+      8,
+    );
+    expect(standardOf(offset)).toBeCloseTo((25 * Math.cos(Math.PI / 6)) / 300 / Math.sqrt(3), 12);
+  });
+});
+
+describe('a calibration certificate', () => {
+  const points: readonly CalibrationPoint[] = [
+    { reading: 60, deviation: 0.9, expanded: 0.6, k: 2 },
+    { reading: 10, deviation: -0.1, expanded: 0.1, k: 2 },
+    { reading: 36, deviation: 0.42, expanded: 0.36, k: 2 },
+  ];
+
+  it('is read on the straight line between its points, with the larger uncertainty of the two', () => {
+    const result = calibratedAt(points, 23, 'certificate 17');
+    expect(result).toMatchObject({ ok: true, value: { deviation: expect.closeTo(0.16, 12) } });
+    expect(result.ok && standardOf(result.value.term)).toBeCloseTo(0.18, 12);
+  });
+
+  it('holds at its points, the first and the last among them', () => {
+    for (const point of points) {
+      const result = calibratedAt(points, point.reading, 'certificate 17');
+      expect(result).toMatchObject({ ok: true, value: { deviation: point.deviation } });
+      expect(result.ok && standardOf(result.value.term)).toBeCloseTo(point.expanded / 2, 12);
+    }
+  });
+
+  it('says nothing outside of its points', () => {
+    for (const reading of [9.99, 60.01])
+      expect(calibratedAt(points, reading, 'certificate 17')).toMatchObject({
+        ok: false,
+        error: {
+          code: 'outside-calibration',
+          where: 'certificate 17',
+          message: expect.stringContaining('10 to 60'),
+        },
+      });
+    expect(calibratedAt([], 20, 'certificate 18')).toMatchObject({ ok: false });
+  });
+});
