@@ -1,0 +1,114 @@
+import { isDeepStrictEqual } from 'node:util';
+import { decodeSamples } from '../pull/trace.ts';
+import { err, ok, type Result } from '../result.ts';
+import { type Bench, type BenchInput, createBench, RULES } from './bench.ts';
+import type { JobEvent } from './event.ts';
+import { fold } from './fold.ts';
+
+/** What the rules make of inputs; everything else in a job's log is input. */
+const DERIVED: ReadonlySet<JobEvent['type']> = new Set([
+  'gap-measured',
+  'pull-found',
+  'pull-placed',
+  'job-closed',
+]);
+
+/**
+ * Feeds a job's recorded inputs through a new bench and holds every pull, placement and verdict that comes out against
+ * the recorded one. Returns the bench as it stood at the end, or the first place where the two part. This is both how
+ * a job goes on after a stop and how it is judged again, years later, from its record alone.
+ */
+export function replay(events: readonly JobEvent[]): Result<Bench> {
+  const [opened, ...rest] = events;
+  if (opened?.type !== 'job-opened') return parted(1, 'the job does not start with its opening');
+  if (opened.rules !== RULES)
+    return err({
+      code: 'rules-differ',
+      message: `the job was judged by ${opened.rules}; this program judges by ${RULES}`,
+      next: 'Use the version of the program that made it.',
+    });
+  const bench = createBench(fold(null, opened));
+  let expected: readonly JobEvent[] = [];
+  for (const [i, event] of rest.entries()) {
+    const at = i + 2;
+    if (DERIVED.has(event.type) && event.type !== 'job-closed') {
+      const [due, ...later] = expected;
+      if (due === undefined) return parted(at, `${event.type}, but the readings give nothing here`);
+      if (!isDeepStrictEqual(due, event)) return parted(at, `${event.type} is not what the readings give`);
+      expected = later;
+      continue;
+    }
+    if (expected[0] !== undefined) return parted(at, `${expected[0].type} is missing in front of it`);
+    const inputs = inputsOf(event);
+    if (!inputs.ok) return parted(at, inputs.error.message);
+    const derived: JobEvent[] = [];
+    for (const input of inputs.value) {
+      const out = bench.accept(input);
+      if (!out.ok) return parted(at, out.error.message);
+      derived.push(...out.value.filter(({ type }) => DERIVED.has(type)));
+    }
+    if (event.type === 'job-closed') {
+      if (!isDeepStrictEqual(derived.pop(), event))
+        return parted(at, 'the job was closed otherwise than its events allow');
+    }
+    expected = derived;
+  }
+  if (expected[0] !== undefined)
+    return parted(events.length + 1, `${expected[0].type} is missing at the end`);
+  return ok(bench);
+}
+
+function parted(position: number, message: string): Result<Bench> {
+  return err({
+    code: 'judged-otherwise',
+    where: `event ${position}`,
+    message,
+    next: 'Do not rely on this record; keep it and ask the station for its log.',
+  });
+}
+
+function inputsOf(event: JobEvent): Result<readonly BenchInput[]> {
+  switch (event.type) {
+    case 'session-started':
+      return ok([
+        { kind: 'session', program: event.program, platform: event.platform, simulated: event.simulated },
+      ]);
+    case 'tool-linked':
+      return ok([
+        {
+          kind: 'link',
+          tool: event.tool,
+          driver: event.driver,
+          link: { state: 'linked', description: event.description },
+        },
+      ]);
+    case 'tool-lost':
+      return ok([
+        { kind: 'link', tool: event.tool, driver: '', link: { state: 'lost', reason: event.reason } },
+      ]);
+    case 'readings': {
+      const samples = decodeSamples(event);
+      if (!samples.ok) return samples;
+      return ok(
+        samples.value.counts.map((counts, i) => ({
+          kind: 'reading',
+          tool: event.tool,
+          reading: { kind: 'value', n: event.first + i, atUs: samples.value.atUs[i] ?? 0, counts },
+        })),
+      );
+    }
+    case 'cylinder-chosen':
+      return ok([
+        {
+          kind: 'command',
+          command: { do: 'choose-cylinder', quantity: event.quantity, cylinder: event.cylinder },
+        },
+      ]);
+    case 'question-answered':
+      return ok([{ kind: 'command', command: { do: 'answer', pull: event.pull, answer: event.answer } }]);
+    case 'job-closed':
+      return ok([{ kind: 'command', command: { do: 'close' } }]);
+    default:
+      return ok([]);
+  }
+}

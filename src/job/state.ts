@@ -1,0 +1,88 @@
+import type { Instrument } from '../instrument/instrument.ts';
+import type { Judgement, Window } from '../metrology/judgement.ts';
+import type { Pull } from '../pull/pull.ts';
+import type { ToolDescription, ToolId } from '../reading.ts';
+import type { PullKind } from '../sequence/kind.ts';
+import type { Answer } from './event.ts';
+import type { WorkOrder } from './order.ts';
+
+/** `todo` nothing yet; `again` measured but not proven, do it once more; `ask` waits for an answer; `done` proven OK. */
+export type StepState = 'todo' | 'again' | 'ask' | 'done';
+
+export interface GapAttempt {
+  readonly reading: number;
+  readonly tool: ToolId;
+  readonly judgement: Judgement;
+}
+
+export interface TorqueAttempt {
+  readonly pull: Pull;
+  readonly kind: PullKind;
+  readonly because: string;
+  readonly judgement: Judgement | null;
+  /** Set once a person answered the question that this pull raised. */
+  readonly answer: Answer | null;
+}
+
+export interface CylinderState {
+  readonly cylinder: number;
+  readonly gap: StepState;
+  readonly torque: StepState;
+  readonly gaps: readonly GapAttempt[];
+  readonly pulls: readonly TorqueAttempt[];
+}
+
+/** Something only a person can say. Pulls are held, and nothing is called OK, until it is answered. */
+export interface Question {
+  readonly pull: number;
+  readonly cylinder: number;
+  readonly kind: 'over-window' | 'unsure' | 'cut' | 'loosened';
+  readonly text: string;
+  readonly answers: readonly Answer[];
+}
+
+export interface ToolState {
+  readonly tool: ToolId;
+  readonly link: 'seeking' | 'linked' | 'lost';
+  readonly reason?: string;
+  readonly description?: ToolDescription;
+}
+
+/** The last thing that was judged, for the large letters. */
+export interface LastVerdict {
+  readonly quantity: 'torque' | 'length';
+  readonly cylinder: number;
+  readonly judgement: Judgement;
+}
+
+/** Where a job stands: the fold of its events. */
+export interface JobState {
+  readonly order: WorkOrder;
+  readonly instruments: readonly Instrument[];
+  readonly torqueWindow: Window;
+  readonly gapWindow: Window;
+  readonly rules: string;
+  readonly session: number;
+  /** Tools were simulated in any of its sessions. */
+  readonly simulated: boolean;
+  /** In service order. */
+  readonly cylinders: readonly CylinderState[];
+  /** The cylinder that the next gap reading goes to; null when all are done. */
+  readonly gapTarget: number | null;
+  /** The cylinder that the next pull goes to; null when all are done. */
+  readonly torqueTarget: number | null;
+  /** What a person chose out of order, while it is open. */
+  readonly chosen: { readonly torque: number | null; readonly length: number | null };
+  /** The cylinder whose plug is being backed out to be fitted again. */
+  readonly refitting: number | null;
+  /** The cylinder of the last pull that reached the window or went beyond it. */
+  readonly lastTight: number | null;
+  readonly tools: Readonly<Record<ToolId, ToolState>>;
+  /** Pulls that belong to no cylinder: loosening, handling. */
+  readonly strays: readonly TorqueAttempt[];
+  readonly pullCount: number;
+  readonly lastPull: Pull | null;
+  readonly lastVerdict: LastVerdict | null;
+  readonly questions: readonly Question[];
+  readonly closed: { readonly complete: boolean; readonly open: readonly string[] } | null;
+}

@@ -1,0 +1,129 @@
+import { readFileSync } from 'node:fs';
+import type { Instrument } from '../../src/instrument/instrument.ts';
+import { type Bench, type BenchInput, createBench } from '../../src/job/bench.ts';
+import type { JobEvent } from '../../src/job/event.ts';
+import { fold } from '../../src/job/fold.ts';
+import { openJob } from '../../src/job/open.ts';
+import { type WorkOrder, workOrderSchema } from '../../src/job/order.ts';
+import type { ToolDescription } from '../../src/reading.ts';
+import { type Corner, clickPull, drawn } from '../pull/shapes.ts';
+
+export function exampleOrder(cylinders: 4 | 8): WorkOrder {
+  const url = new URL(`../../sim/example/order-${cylinders}.json`, import.meta.url);
+  return workOrderSchema.parse(JSON.parse(readFileSync(url, 'utf8')));
+}
+
+export const INSTRUMENTS: readonly Instrument[] = [
+  {
+    id: 'wrench',
+    quantity: 'torque',
+    permissibleDeviation: { kind: 'relative', percent: 2 },
+    resolution: 0.01,
+    basis: 'invented',
+  },
+  {
+    id: 'gauge',
+    quantity: 'length',
+    permissibleDeviation: { kind: 'absolute', amount: 0.01 },
+    resolution: 0.001,
+    basis: 'invented',
+  },
+];
+
+export const WRENCH: ToolDescription = {
+  quantity: 'torque',
+  unit: 'N.m',
+  exponent: -2,
+  samplingFunction: 'instantaneous',
+  link: { kind: 'direct', authenticated: false },
+};
+export const GAUGE: ToolDescription = { ...WRENCH, quantity: 'length', unit: 'm', exponent: -7 };
+
+/** A bench with both tools joined, and hands to work it with; `events` holds everything that happened. */
+export function workshop(order: WorkOrder = exampleOrder(4)) {
+  const opening = openJob(order, INSTRUMENTS);
+  if (!opening.ok) throw new Error(opening.error.message);
+  const events: JobEvent[] = [opening.value];
+  const bench = createBench(fold(null, opening.value));
+  const shop = { ...handsOn(bench, events), bench, events };
+  shop.give({ kind: 'session', program: 'plugmark test', platform: 'test', simulated: false });
+  shop.join();
+  return shop;
+}
+
+/** Hands on a bench; what they do is added to `events`. */
+export function handsOn(bench: Bench, events: JobEvent[]) {
+  let nowMs = 0;
+  const counters = new Map<string, number>();
+  const give = (input: BenchInput) => {
+    const out = bench.accept(input);
+    if (out.ok) events.push(...out.value);
+    return out;
+  };
+  const value = (tool: string, atMs: number, counts: number) => {
+    const n = (counters.get(tool) ?? 0) + 1;
+    counters.set(tool, n);
+    give({
+      kind: 'reading',
+      tool,
+      reading: { kind: 'value', n, atUs: Math.round(atMs * 1000), counts: Math.round(counts) },
+    });
+  };
+  const draw = (corners: readonly Corner[]) => {
+    const samples = drawn(corners);
+    for (const { atUs, nm } of samples) value('wrench', nowMs + atUs / 1000, nm * 100);
+    nowMs += (corners.at(-1)?.atMs ?? 0) + 10;
+  };
+  return {
+    give,
+    draw,
+    join: () => {
+      give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'linked', description: WRENCH } });
+      give({ kind: 'link', tool: 'gauge', driver: 'test', link: { state: 'linked', description: GAUGE } });
+    },
+    gap: (mm: number) => {
+      nowMs += 500;
+      value('gauge', nowMs, mm * 10_000);
+    },
+    /** A pull on a plug that turns. */
+    pull: (peakNm: number, riseMs = 700) =>
+      draw([{ atMs: 0, nm: 0 }, ...clickPull(400, riseMs, peakNm, peakNm * 0.8, peakNm * 0.8)]),
+    /** A second pull on a plug already tight. */
+    again: (peakNm: number) =>
+      draw([{ atMs: 0, nm: 0 }, ...clickPull(400, 90, peakNm, peakNm * 0.8, peakNm * 0.8)]),
+    /** A pull without a click, let off slowly. */
+    stopShort: (peakNm: number) =>
+      draw([
+        { atMs: 0, nm: 0 },
+        { atMs: 400, nm: 0 },
+        { atMs: 1000, nm: peakNm },
+        { atMs: 1900, nm: 0 },
+        { atMs: 2300, nm: 0 },
+      ]),
+    loosen: (nm: number) =>
+      draw([
+        { atMs: 0, nm: 0 },
+        { atMs: 400, nm: 0 },
+        { atMs: 550, nm: -nm },
+        { atMs: 900, nm: 0 },
+        { atMs: 1300, nm: 0 },
+      ]),
+    /** The first half of a pull: the torque is still on. */
+    halfPull: (nm: number) =>
+      draw([
+        { atMs: 0, nm: 0 },
+        { atMs: 400, nm: 0 },
+        { atMs: 900, nm },
+      ]),
+    answer: (answer: 'fresh' | 'rehit' | 'handling' | 'refit' | 'replace') => {
+      const question = bench.state().questions[0];
+      if (question === undefined) throw new Error('no question is open');
+      return give({ kind: 'command', command: { do: 'answer', pull: question.pull, answer } });
+    },
+    cylinder: (number: number) => {
+      const found = bench.state().cylinders.find(({ cylinder }) => cylinder === number);
+      if (found === undefined) throw new Error(`no cylinder ${number}`);
+      return found;
+    },
+  };
+}
