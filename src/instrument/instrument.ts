@@ -7,6 +7,8 @@ export const instrumentSchema = z.strictObject({
     .string()
     .regex(/^[a-z][a-z0-9-]{0,31}$/, 'expected a short name in small letters, digits and hyphens'),
   quantity: z.enum(['torque', 'length']),
+  /** Of a torque wrench (ISO 6789): a setting one releases with a click at its setting, an indicating one does not. */
+  type: z.enum(['setting', 'indicating']).exactOptional(),
   serial: z.string().max(60).exactOptional(),
   permissibleDeviation: permissibleDeviationSchema,
   /** The step of its display or of its readings. */

@@ -23,7 +23,12 @@ const KEEP_RESTING_US = 1_000_000;
 
 /** What comes to the bench from outside: the tools, and people. */
 export type BenchInput =
-  | { readonly kind: 'session'; readonly program: string; readonly platform: string; readonly simulated: boolean }
+  | {
+      readonly kind: 'session';
+      readonly program: string;
+      readonly platform: string;
+      readonly simulated: boolean;
+    }
   | { readonly kind: 'link'; readonly tool: ToolId; readonly driver: string; readonly link: LinkState }
   | { readonly kind: 'reading'; readonly tool: ToolId; readonly reading: Reading }
   | { readonly kind: 'command'; readonly command: Command }
@@ -233,14 +238,28 @@ function notAValue(tool: ToolId, reading: Exclude<Reading, { kind: 'value' }>): 
 
 const situation = (state: JobState) => ({
   target: state.torqueTarget,
-  targetStarted: state.cylinders.some(
-    (c) => c.cylinder === state.torqueTarget && c.torque === 'again' && state.refitting !== c.cylinder,
-  ),
-  refitting: state.refitting,
+  targetStarted: started(state),
+  refitting: refitting(state),
   lastTight: state.lastTight,
   asking: state.questions.length > 0,
+  clicks: state.instruments.some(({ type }) => type === 'setting'),
   lowerNm: state.torqueWindow.lowerLimit,
+  upperNm: state.torqueWindow.upperLimit,
 });
+
+/** How the last pull on the cylinder that is due ended. */
+function started({ cylinders, torqueTarget }: JobState): 'run-down' | 'short' | null {
+  const last = cylinders.find(({ cylinder }) => cylinder === torqueTarget)?.pulls.at(-1);
+  if (last === undefined || last.answer === 'refit' || last.answer === 'replace') return null;
+  if (last.kind === 'run-down') return 'run-down';
+  return last.judgement?.side === 'low' ? 'short' : null;
+}
+
+/** The cylinder whose plug is to come out: as answered, or as the question that is open asks for. */
+function refitting(state: JobState): number | null {
+  const asked = state.questions.find(({ kind }) => kind === 'over-window' || kind === 'cut');
+  return state.refitting ?? asked?.cylinder ?? null;
+}
 
 function judgedPull(state: JobState, pull: Pull, kind: PullKind): Judgement | null {
   if (kind !== 'tightening' && kind !== 'continuation' && kind !== 'rehit') return null;

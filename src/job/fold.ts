@@ -1,3 +1,4 @@
+import type { Judgement } from '../metrology/judgement.ts';
 import { answered } from './answered.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
 import type { CylinderState, JobState, Question, StepState, TorqueAttempt } from './state.ts';
@@ -142,12 +143,19 @@ function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): JobState
     questions: question === null ? placed.questions : [...placed.questions, question],
     lastTight: tight ? event.cylinder : placed.lastTight,
     refitting: tight && placed.refitting === event.cylinder ? null : placed.refitting,
-    lastVerdict:
-      event.judgement === null
-        ? placed.lastVerdict
-        : { quantity: 'torque', cylinder: event.cylinder, judgement: event.judgement },
+    lastVerdict: verdictAfter(placed, event.cylinder, event.judgement),
     chosen: torque === 'done' ? { ...placed.chosen, torque: null } : placed.chosen,
   };
+}
+
+/** The verdict in large letters. One of another cylinder goes away, lest it be taken for this one's. */
+function verdictAfter(
+  state: JobState,
+  cylinder: number,
+  judgement: Judgement | null,
+): JobState['lastVerdict'] {
+  if (judgement !== null) return { quantity: 'torque', cylinder, judgement };
+  return state.lastVerdict?.cylinder === cylinder ? state.lastVerdict : null;
 }
 
 /** What a pull does to the cylinder that it was given to. Only an OK tightening ever makes it `done`. */

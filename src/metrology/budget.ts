@@ -2,7 +2,7 @@ import { studentQuantile } from './student.ts';
 import { standardUncertainty, type Term } from './term.ts';
 
 /** A term with its standard uncertainty, its contribution |c|·u(x) and its share of the variance, for printing. */
-export interface BudgetRow extends Term {
+interface BudgetRow extends Term {
   readonly standard: number;
   readonly contribution: number;
   readonly share: number;
@@ -45,7 +45,7 @@ export function combine(terms: readonly Term[], coverage: Coverage): Budget {
 }
 
 /** ν_eff = u_c⁴ / Σ(u_i⁴/ν_i) (GUM, formula G.2b). */
-export function effectiveDegreesOfFreedom(
+function effectiveDegreesOfFreedom(
   parts: readonly { readonly contribution: number; readonly degreesOfFreedom: number }[],
   standard: number,
 ): number {

@@ -1,3 +1,7 @@
+/**
+ * Says whether a reading proves conformity: limits and uncertainty make a window, a window and a reading a judgement.
+ * The rest of this folder says where the uncertainty comes from (budget, term, terms) and what a rule risks (decision, risk).
+ */
 import { order } from '../quantity/compare.ts';
 import { COVERAGE_FACTOR } from './coverage.ts';
 import type { Evaluation, Grade, Judgement, Window } from './judgement.ts';

@@ -2,7 +2,7 @@
 export type AngleUnit = 'deg' | 'circ';
 
 /** Degrees in one of each unit. */
-export const DEGREES_IN: Readonly<Record<AngleUnit, number>> = { deg: 1, circ: 360 };
+const DEGREES_IN: Readonly<Record<AngleUnit, number>> = { deg: 1, circ: 360 };
 
 /** An angle in `unit`, in degrees. */
 export function degrees(figure: number, unit: AngleUnit): number {

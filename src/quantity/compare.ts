@@ -7,7 +7,7 @@ import { fromNewtonMetres, newtonMetres, type TorqueUnit } from './torque.ts';
  * Relative difference below which two figures are the same figure. A conversion there and back moves a double by a few
  * parts in 10^16 and no instrument resolves one part in 10^12, so this can undo rounding and can decide nothing else.
  */
-export const BINARY_ROUNDING = 1e-12;
+const BINARY_ROUNDING = 1e-12;
 
 /** -1, 0 or 1 as `a` lies below, on or above `b`, the noise of binary arithmetic counting as equal. */
 export function order(a: number, b: number): -1 | 0 | 1 {

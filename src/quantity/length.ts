@@ -2,17 +2,10 @@
 export type LengthUnit = 'mm' | '[in_i]' | '[mil_i]';
 
 /** Millimetres in one of each unit; exact by definition. */
-export const MILLIMETRES_IN: Readonly<Record<LengthUnit, number>> = {
+const MILLIMETRES_IN: Readonly<Record<LengthUnit, number>> = {
   mm: 1,
   '[in_i]': 25.4,
   '[mil_i]': 0.0254,
-};
-
-/** The unit as people read it. */
-export const LENGTH_SYMBOL: Readonly<Record<LengthUnit, string>> = {
-  mm: 'mm',
-  '[in_i]': 'in',
-  '[mil_i]': 'mil',
 };
 
 /** A length in `unit`, in mm. */

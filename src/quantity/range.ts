@@ -77,13 +77,23 @@ function parseRange<U extends string>(given: string, kind: Kind<U>): Result<Prin
   return ok({ printed: text, unit, lower, upper, ...nominal });
 }
 
+/** Problems: those of {@link parseRange} save the ones about ranges. */
 function parseFigure<U extends string>(given: string, kind: Kind<U>): Result<PrintedFigure<U>> {
   const printed = read(given.trim(), kind);
   if (!printed.ok) return printed;
-  const { text, shape, unit, figures } = printed.value;
+  const { text, unit, figures } = printed.value;
   const [first, second] = figures;
-  if (first === undefined || second !== undefined || shape !== 'single')
-    return err(notUnderstood(text, second?.at ?? 0, kind));
+  if (first === undefined) return err(notUnderstood(text, 0, kind));
+  if (second !== undefined)
+    return err(
+      problemAt(
+        text,
+        second.at,
+        'not-understood',
+        'expected one figure, not a range',
+        `give one figure in ${kind.unitsInWords}`,
+      ),
+    );
   const problem = implausible(text, kind, unit, [[first, first.value]]);
   if (problem !== null) return err(problem);
   return ok({ printed: text, unit, figure: first.value });
@@ -132,7 +142,7 @@ function limitsOf<U>(
   );
 }
 
-/** Takes off the noise of binary arithmetic: figures and percentages of 8 digits at most need no more than 12. */
+/** Takes off the noise of binary arithmetic; twelve figures are more than any source prints. */
 const clean = (figure: number): number => Number(figure.toPrecision(12));
 
 function implausible<U extends string>(

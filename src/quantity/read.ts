@@ -7,11 +7,11 @@ import { type FigureToken, problemAt, scan, type Token, type UnitToken } from '.
 const SHAPES = {
   single: /^nu?/u,
   pair: /^nu?[dt]nu?/u,
-  symmetric: /^nu?pn[%u]?u?/u,
-  plusMinus: /^nu?\+n[%u]?\/?dn[%u]?u?/u,
-  minusPlus: /^nu?dn[%u]?\/?\+n[%u]?u?/u,
+  symmetric: /^nu?pn%?u?/u,
+  plusMinus: /^nu?\+n%?u?\/?dn%?u?/u,
+  minusPlus: /^nu?dn%?u?\/?\+n%?u?/u,
 } as const;
-export type Shape = keyof typeof SHAPES;
+type Shape = keyof typeof SHAPES;
 
 /** A text of which shape, unit and figures are known, but not yet whether the figures make sense. */
 export interface Printed<U> {
@@ -148,7 +148,7 @@ export function notUnderstood<U>(text: string, at: number, kind: Kind<U>): Probl
     text,
     at,
     'not-understood',
-    `expected one ${kind.measured} range and nothing else`,
+    `expected one ${kind.measured} in one unit and nothing else`,
     `write for example ${kind.example}`,
   );
 }

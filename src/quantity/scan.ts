@@ -16,7 +16,7 @@ export type FigureToken = Place & {
 };
 export type UnitToken = Place & { readonly kind: 'u'; readonly spelling: Spelling };
 /** `d` dash, `t` "to", `p` plus-minus, `+` plus, `/` between two deviations, `%` percent. */
-export type MarkToken = Place & { readonly kind: 'd' | 't' | 'p' | '+' | '/' | '%' };
+type MarkToken = Place & { readonly kind: 'd' | 't' | 'p' | '+' | '/' | '%' };
 export type Token = FigureToken | UnitToken | MarkToken;
 
 const MAX_TEXT = 200;
@@ -25,9 +25,9 @@ const MAX_DIGITS = 8;
 /** Spaces of every width, but no line ends: what is printed here goes on one line of a record. */
 const SPACE = /[\t\p{Zs}\u200B\u2060\uFEFF]+/uy;
 const DASH = String.raw`[\-\u2010-\u2015\u2212\uFE63\uFF0D]`;
-const FIGURE = /\d+\s+\d+\s*\/\s*\d+|\d+\s*\/\s*\d+|\d*[½⅓⅔¼¾⅛⅙]|\d+(?:[.,']\d+)*|\.\d+/uy;
+const FIGURE = /(?:\d+[\t\p{Zs}]+)?\d+\/\d+|\d*[½⅓⅔¼¾⅛⅙]|\d+(?:[.,']\d+)*|\.\d+/uy;
 const MARKS: readonly (readonly [MarkToken['kind'], RegExp])[] = [
-  ['p', new RegExp(String.raw`±|\+\s*/?\s*${DASH}`, 'uy')],
+  ['p', new RegExp(String.raw`±|\+[\t\p{Zs}]*/?[\t\p{Zs}]*${DASH}`, 'uy')],
   ['t', /\.{2,3}|…|~|to(?!\p{L})/iuy],
   ['d', new RegExp(DASH, 'uy')],
   ['+', /\+/uy],
@@ -50,7 +50,7 @@ export function problemAt(text: string, at: number, code: string, message: strin
 }
 
 /** Outside text inside a message: no control or direction characters, never long. */
-export function printable(text: string): string {
+function printable(text: string): string {
   const clean = text.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, '?').trim();
   return clean.length > 80 ? `${clean.slice(0, 79)}…` : clean;
 }
@@ -145,14 +145,8 @@ function figureToken(text: string, at: number, figure: string): Result<Token> {
 
 /** `1/2`, `1 1/2`, `½`, `1½`. */
 function fraction(figure: string): number {
-  const vulgar = figure.at(-1) ?? '';
-  if (vulgar in VULGAR) return Number(figure.slice(0, -1)) + (VULGAR[vulgar] ?? 0);
-  const [whole, upper, lower] = figure.includes('/') ? mixed(figure) : [0, 0, 1];
+  const vulgar = VULGAR[figure.at(-1) ?? ''];
+  if (vulgar !== undefined) return Number(figure.slice(0, -1)) + vulgar;
+  const [lower = 1, upper = 0, whole = 0] = (figure.match(/\d+/gu) ?? []).map(Number).reverse();
   return whole + upper / lower;
-}
-
-function mixed(figure: string): readonly [number, number, number] {
-  const numbers = (figure.match(/\d+/gu) ?? []).map(Number);
-  const [first = 0, second = 1, third] = numbers;
-  return third === undefined ? [0, first, second] : [first, second, third];
 }

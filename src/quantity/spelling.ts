@@ -3,7 +3,7 @@ import type { LengthUnit } from './length.ts';
 import type { TorqueUnit } from './torque.ts';
 
 /** What a unit found in a text measures; only the first three are ever accepted, the rest make a clear refusal. */
-export type Measured = 'torque' | 'length' | 'angle' | 'energy' | 'stiffness' | 'force or mass';
+type Measured = 'torque' | 'length' | 'angle' | 'energy' | 'stiffness' | 'force or mass';
 
 export interface Spelling {
   readonly measured: Measured;
@@ -34,14 +34,14 @@ const SPELLINGS: readonly (readonly [pattern: string, spelling: Spelling])[] = [
   [eitherWay(POUND, INCH), { measured: 'torque', unit: '[in_i].[lbf_av]' }],
   [eitherWay(KILOGRAM_FORCE, 'm'), { measured: 'torque', unit: 'kgf.m' }],
   [eitherWay(KILOGRAM_FORCE, 'cm'), { measured: 'torque', unit: 'kgf.cm' }],
-  [String.raw`(?:n|lbf?|kgf?)\s*/\s*(?:mm|m|ft|in)`, { measured: 'stiffness', unit: null }],
+  [String.raw`(?:n|lbf?|kgf?)\/(?:mm|m|ft|in)`, { measured: 'stiffness', unit: null }],
   ['joules?|k?j', { measured: 'energy', unit: null }],
   ['millimet(?:re|er)s?|mm', { measured: 'length', unit: 'mm' }],
   [`${INCH}|["″”“]|''|′′|’’`, { measured: 'length', unit: '[in_i]' }],
   ['mils?|thous?', { measured: 'length', unit: '[mil_i]' }],
   [`micromet(?:re|er)s?|[µμ]m|cm|${METRE}|${FOOT}`, { measured: 'length', unit: null }],
   ['degrees?|deg|°', { measured: 'angle', unit: 'deg' }],
-  [String.raw`(?:of\s+(?:a|one)\s+)?(?:turns?|revolutions?)`, { measured: 'angle', unit: 'circ' }],
+  ['(?:of (?:a|one) )?(?:turns?|revolutions?)', { measured: 'angle', unit: 'circ' }],
   [`${NEWTON}|${POUND}|${KILOGRAM_FORCE}|ozf?`, { measured: 'force or mass', unit: null }],
 ];
 

@@ -6,21 +6,12 @@ const POUND_FORCE_N = 4.4482216152605;
 const STANDARD_GRAVITY = 9.80665;
 
 /** Newton metres in one of each unit; exact by definition (inch 25.4 mm, foot 12 in), rounded only to a double. */
-export const NEWTON_METRES_IN: Readonly<Record<TorqueUnit, number>> = {
+const NEWTON_METRES_IN: Readonly<Record<TorqueUnit, number>> = {
   'N.m': 1,
   '[ft_i].[lbf_av]': POUND_FORCE_N * 0.3048,
   '[in_i].[lbf_av]': POUND_FORCE_N * 0.0254,
   'kgf.m': STANDARD_GRAVITY,
   'kgf.cm': STANDARD_GRAVITY / 100,
-};
-
-/** The unit as people read it. */
-export const TORQUE_SYMBOL: Readonly<Record<TorqueUnit, string>> = {
-  'N.m': 'N·m',
-  '[ft_i].[lbf_av]': 'lbf·ft',
-  '[in_i].[lbf_av]': 'lbf·in',
-  'kgf.m': 'kgf·m',
-  'kgf.cm': 'kgf·cm',
 };
 
 /** A torque in `unit`, in N·m. */

@@ -5,16 +5,19 @@ import type { PullKind } from './kind.ts';
 export interface Bench {
   /** The cylinder that is due; null when all are done. */
   readonly target: number | null;
-  /** The due cylinder had a pull that stopped short. */
-  readonly targetStarted: boolean;
+  /** How the last pull on the due cylinder ended: on the way without a click, short of the window, or there was none. */
+  readonly targetStarted: 'run-down' | 'short' | null;
   /** A person said that this cylinder's plug is to be backed out and fitted again. */
   readonly refitting: number | null;
   /** The cylinder of the last tightening that reached the window or went beyond it; null when none did. */
   readonly lastTight: number | null;
   /** A question is open: nothing may be given to a cylinder until it is answered. */
   readonly asking: boolean;
-  /** Lower limit of the torque window. */
+  /** The wrench releases with a click; a pull within the window without one has not ended yet. */
+  readonly clicks: boolean;
+  /** The torque window. */
   readonly lowerNm: number;
+  readonly upperNm: number;
 }
 
 /** Where a pull goes, and why. `unsure` names the cylinder that the question is about. */
@@ -26,7 +29,7 @@ export interface Placement {
 
 /** Below this share of the lower limit nothing was tightened. Common practice, no source. */
 const HANDLING_BELOW = 0.2;
-/** A stroke that ends below this share of the lower limit without a click is on the way. Common practice, no source. */
+/** A stroke that ends below this share of the lower limit is on the way. Common practice, no source. */
 const RUN_DOWN_BELOW = 0.6;
 /**
  * Rise from 20 % to 80 % of the peak: a tight plug lets the torque rise as fast as the wrench bends, a plug that still
@@ -49,10 +52,16 @@ export function place(pull: FoundPull, bench: Bench): Placement {
 }
 
 function tightening(pull: FoundPull, bench: Bench, subject: number): Placement {
-  if (pull.releaseNm === null && pull.peakNm < RUN_DOWN_BELOW * bench.lowerNm && bench.target !== null)
-    return { cylinder: bench.target, kind: 'run-down', because: 'ended low and without a click' };
-  if (bench.targetStarted && bench.target !== null)
+  if (bench.target !== null && onTheWay(pull, bench))
+    return {
+      cylinder: bench.target,
+      kind: 'run-down',
+      because: pull.peakNm < bench.lowerNm ? 'it ended low' : 'it ended without a click',
+    };
+  if (bench.target !== null && bench.targetStarted === 'short')
     return { cylinder: bench.target, kind: 'continuation', because: 'this cylinder had stopped short' };
+  if (bench.target !== null && bench.targetStarted === 'run-down')
+    return { cylinder: bench.target, kind: 'tightening', because: 'it went on from the stroke before' };
   if (bench.lastTight === null)
     return { cylinder: subject, kind: 'tightening', because: 'the first plug of this engine' };
   if (pull.riseMs < TIGHT_RISE_BELOW_MS)
@@ -65,6 +74,11 @@ function tightening(pull: FoundPull, bench: Bench, subject: number): Placement {
   if (pull.riseMs > TURNING_RISE_ABOVE_MS)
     return { cylinder: bench.target, kind: 'tightening', because: `rose in ${ms(pull)}: the plug turned` };
   return unsure(subject, `it rose in ${ms(pull)}: a tight plug or one that still turned`);
+}
+
+function onTheWay({ peakNm, releaseNm }: FoundPull, { clicks, lowerNm, upperNm }: Bench): boolean {
+  if (peakNm < RUN_DOWN_BELOW * lowerNm) return true;
+  return clicks && releaseNm === null && peakNm >= lowerNm && peakNm <= upperNm;
 }
 
 function loosening(bench: Bench): Placement {

@@ -99,6 +99,7 @@ describe('risk over a process', () => {
         expect(more.consumer).toBeLessThanOrEqual(less.consumer + 1e-12);
         expect(more.producer).toBeGreaterThanOrEqual(less.producer - 1e-12);
       }),
+      { numRuns: 30 },
     );
   });
 

@@ -28,6 +28,18 @@ describe('a window', () => {
     expect(windowSchema.parse(window)).toEqual(window);
   });
 
+  it('reaches as far beyond each limit as it falls short of it inside, each side by its own guard band', () => {
+    const window = windowOf({
+      unit: 'N.m',
+      lowerLimit: 20,
+      upperLimit: 30,
+      guardBandFactor: 1,
+      expandedAt: (value) => value / 20,
+    });
+    const grades = [18.99, 19, 21, 28.5, 31.5, 31.51].map((value) => judge(value, 1, window).grade);
+    expect(grades).toEqual(['fail', 'conditional-fail', 'pass', 'pass', 'conditional-fail', 'fail']);
+  });
+
   it('is not decidable when the guard bands meet, and then nothing is OK', () => {
     for (const expanded of [0.05, 0.06, 0.5]) {
       const window = windowOf({

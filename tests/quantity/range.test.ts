@@ -145,10 +145,10 @@ describe('what can be read in more than one way, or in none, is refused at its p
     ['5000-6000 Nm', 'figure-absurd', 1, /far beyond/],
     ['25.000000001-30 Nm', 'figure-absurd', 1, /11 digits/],
     ['25-30 N·m (18-22 lbf·ft)', 'not-understood', 11, /"\("/],
-    ['25-30-35 Nm', 'not-understood', 6, /one torque range/],
-    ['25 30 Nm', 'not-understood', 4, /one torque range/],
-    ['', 'not-understood', 1, /one torque range/],
-    ['Nm', 'not-understood', 1, /one torque range/],
+    ['25-30-35 Nm', 'not-understood', 6, /one torque in one unit/],
+    ['25 30 Nm', 'not-understood', 4, /one torque in one unit/],
+    ['', 'not-understood', 1, /one torque in one unit/],
+    ['Nm', 'not-understood', 1, /one torque in one unit/],
     ['hand tight', 'unit-not-known', 1, /"hand"/],
     ['25-30\nNm', 'not-understood', 6, /no meaning/],
   ];
@@ -280,9 +280,11 @@ describe('whatever the text', () => {
     )
     .map((parts) => parts.join(''));
 
+  const anyUnit = fc.integer({ min: 0, max: 0xffff }).map((code) => String.fromCharCode(code));
+
   it('parsing answers, and a range it accepts is positive and rising', () => {
     fc.assert(
-      fc.property(fc.oneof(likely, fc.string({ unit: 'binary', maxLength: 60 })), (text) => {
+      fc.property(fc.oneof(likely, fc.string({ unit: anyUnit, maxLength: 60 })), (text) => {
         for (const result of [parseTorqueRange(text), parseLengthRange(text)]) {
           if (result.ok) {
             expect(result.value.printed).toBe(text.trim());
@@ -296,7 +298,7 @@ describe('whatever the text', () => {
           }
         }
       }),
-      { numRuns: 2000 },
+      { numRuns: 600 },
     );
   });
 
@@ -305,7 +307,7 @@ describe('whatever the text', () => {
       fc.property(likely, (text) => {
         expect(parseTorqueRange(text).ok && parseLengthRange(text).ok).toBe(false);
       }),
-      { numRuns: 2000 },
+      { numRuns: 600 },
     );
   });
 

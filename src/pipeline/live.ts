@@ -1,0 +1,35 @@
+/** The torque wrench as it is now; not part of the job's state, because nothing rests on it. */
+export interface LiveTorque {
+  /** Zero taken off; null until a reading came. */
+  readonly nowNm: number | null;
+  /** True from the start of a pull to its let-off. */
+  readonly pulling: boolean;
+  /** Highest torque of the pull under way, else of the last one. */
+  readonly peakNm: number | null;
+  /** The last few seconds, evenly spaced, oldest first. */
+  readonly trace: readonly number[];
+}
+
+export const NO_TORQUE: LiveTorque = { nowNm: null, pulling: false, peakNm: null, trace: [] };
+
+/** Points of the trace, and how far they lie apart. */
+const TRACE_POINTS = 120;
+const TRACE_STEP_US = 50_000;
+
+/** Keeps a {@link LiveTorque} up to date; each point of its trace is the highest torque of its 50 ms. */
+export function createLive(): (
+  atUs: number,
+  live: { readonly nowNm: number; readonly pulling: boolean; readonly peakNm: number },
+) => LiveTorque {
+  let shown = NO_TORQUE;
+  let slot: number | null = null;
+  return (atUs, { nowNm, pulling, peakNm }) => {
+    const now = Math.floor(atUs / TRACE_STEP_US);
+    let { trace } = shown;
+    if (slot === now) trace = [...trace.slice(0, -1), Math.max(trace.at(-1) ?? nowNm, nowNm)];
+    else trace = [...trace, nowNm].slice(-TRACE_POINTS);
+    slot = now;
+    shown = { nowNm, pulling, peakNm: pulling ? peakNm : shown.peakNm, trace };
+    return shown;
+  };
+}

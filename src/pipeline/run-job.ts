@@ -1,0 +1,106 @@
+import { filter, interval, map, merge, type Observable, of, takeUntil, takeWhile } from 'rxjs';
+import type { LogEntry, Stamp, StationLog } from '../evidence/log.ts';
+import type { Bench, BenchInput } from '../job/bench.ts';
+import type { Command } from '../job/command.ts';
+import type { JobEvent } from '../job/event.ts';
+import { fold } from '../job/fold.ts';
+import type { JobState } from '../job/state.ts';
+import type { Problem } from '../problem.ts';
+import type { LinkState, Reading, ToolId } from '../reading.ts';
+
+/** A joined tool as the pipeline sees it; every driver's tool fits. */
+export interface JobTool {
+  readonly id: ToolId;
+  readonly driver: string;
+  readonly link$: Observable<LinkState>;
+  readonly readings$: Observable<Reading>;
+}
+
+/** One event with the states on both sides of it. */
+export interface Happened {
+  readonly entry: LogEntry;
+  readonly before: JobState;
+  readonly after: JobState;
+}
+
+/** What one input led to. All of `happened` is on disk when the step is seen. */
+export interface Step {
+  readonly happened: readonly Happened[];
+  readonly state: JobState;
+  readonly live: ReturnType<Bench['live']>;
+  readonly refused: Problem | null;
+}
+
+export interface RunJob {
+  readonly bench: Bench;
+  readonly log: StationLog;
+  readonly stream: string;
+  readonly program: string;
+  readonly platform: string;
+  /** The tools are simulated. */
+  readonly simulated: boolean;
+  readonly tools: readonly JobTool[];
+  readonly commands$: Observable<Command>;
+  /** Ends the run; what waits in memory is written first. */
+  readonly stop$: Observable<unknown>;
+  readonly stamp: () => Stamp;
+  /** How often samples that wait while nothing comes are written. */
+  readonly flushMs?: number;
+}
+
+/** Events that a person caused; all others are the station's. */
+const BY_PERSON: ReadonlySet<JobEvent['type']> = new Set([
+  'cylinder-chosen',
+  'question-answered',
+  'job-closed',
+]);
+
+/**
+ * Joins tools and people to a bench and the log: each input becomes events, the events are on disk, then the step goes
+ * on. Subscribe once; completes when the job is closed or `stop$` fires. Errors of the log end the stream.
+ */
+export function runJob(run: RunJob): Observable<Step> {
+  const inputs$ = merge(
+    of<BenchInput>({
+      kind: 'session',
+      program: run.program,
+      platform: run.platform,
+      simulated: run.simulated,
+    }),
+    ...run.tools.flatMap((tool) => [
+      tool.link$.pipe(
+        map((link): BenchInput => ({ kind: 'link', tool: tool.id, driver: tool.driver, link })),
+      ),
+      tool.readings$.pipe(map((reading): BenchInput => ({ kind: 'reading', tool: tool.id, reading }))),
+    ]),
+    run.commands$.pipe(map((command): BenchInput => ({ kind: 'command', command }))),
+    interval(run.flushMs ?? 1000).pipe(map((): BenchInput => ({ kind: 'flush' }))),
+  ).pipe(takeUntil(run.stop$));
+  return inputs$.pipe(
+    filter(() => run.bench.state().closed === null),
+    map((input) => step(run, input)),
+    takeWhile(({ state }) => state.closed === null, true),
+  );
+}
+
+/** Writes what still waits in memory; for the moment before the program ends. */
+export function finishRun(run: RunJob): Step {
+  return step(run, { kind: 'flush' });
+}
+
+function step(run: RunJob, input: BenchInput): Step {
+  const { bench, log, stream } = run;
+  let before = bench.state();
+  const out = bench.accept(input);
+  const events = out.ok ? out.value : [];
+  const technician = before.order.technician;
+  const drafts = events.map((event) => ({ by: BY_PERSON.has(event.type) ? technician : 'station', event }));
+  const entries = drafts.length === 0 ? [] : log.append(stream, drafts, run.stamp());
+  const happened = entries.map((entry) => {
+    const after = fold(before, entry.event);
+    const one = { entry, before, after };
+    before = after;
+    return one;
+  });
+  return { happened, state: bench.state(), live: bench.live(), refused: out.ok ? null : out.error };
+}
