@@ -1,0 +1,147 @@
+import type { LogEntry } from '../evidence/log.ts';
+import type { GapAttempt, TorqueAttempt } from '../job/state.ts';
+import { clean } from './clean.ts';
+import { KIND_WORD, VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
+
+/** One measurement on one cylinder, as figures; the attempts count from 1 on each cylinder and quantity. */
+export interface AttemptRow {
+  readonly quantity: 'gap' | 'torque';
+  /** Null for a pull that belongs to no cylinder. */
+  readonly cylinder: number | null;
+  /** Null where nothing was measured. */
+  readonly attempt: number | null;
+  readonly pull: number | null;
+  readonly kind: string;
+  /** Gap in mm, peak torque in N·m. */
+  readonly value: number | null;
+  readonly expandedUncertainty: number | null;
+  readonly releaseNm: number | null;
+  /** Peak less first release: what came after the click. */
+  readonly followThroughNm: number | null;
+  readonly riseMs: number | null;
+  readonly conformanceProbability: number | null;
+  readonly grade: string;
+  readonly verdict: Verdict;
+  readonly verdictWord: string;
+  readonly tool: string;
+  readonly answer: string;
+  readonly because: string;
+  readonly cut: string;
+  /** ISO time of the entry that gave the pull its place or took the gap, and who stands in it. */
+  readonly at: string;
+  readonly by: string;
+}
+
+const NOTHING = {
+  attempt: null,
+  pull: null,
+  kind: '',
+  value: null,
+  expandedUncertainty: null,
+  releaseNm: null,
+  followThroughNm: null,
+  riseMs: null,
+  conformanceProbability: null,
+  grade: '',
+  tool: '',
+  answer: '',
+  because: '',
+  cut: '',
+  at: '',
+  by: '',
+} as const;
+
+/** The attempts on one cylinder, gaps first; with cylinder null, the pulls that belong to none. */
+export function attemptRows(
+  cylinder: number | null,
+  gaps: readonly GapAttempt[],
+  pulls: readonly TorqueAttempt[],
+  entries: readonly LogEntry[],
+): AttemptRow[] {
+  return [
+    ...gaps.map((gap, index) => gapRow(cylinder, gap, index + 1, entries)),
+    ...pulls.map((pull, index) => pullRow(cylinder, pull, index + 1, entries)),
+  ];
+}
+
+/** A row for each quantity of a cylinder that nobody measured, so that a gap in the work is a line and not an absence. */
+export function unmeasuredRows(row: {
+  readonly cylinder: number;
+  readonly gaps: readonly AttemptRow[];
+  readonly pulls: readonly AttemptRow[];
+}): AttemptRow[] {
+  const missing: AttemptRow['quantity'][] = [];
+  if (row.gaps.length === 0) missing.push('gap');
+  if (row.pulls.length === 0) missing.push('torque');
+  return missing.map((quantity) => ({
+    ...NOTHING,
+    quantity,
+    cylinder: row.cylinder,
+    verdict: 'not-done',
+    verdictWord: VERDICT_WORD['not-done'],
+  }));
+}
+
+function gapRow(
+  cylinder: number | null,
+  gap: GapAttempt,
+  attempt: number,
+  entries: readonly LogEntry[],
+): AttemptRow {
+  const verdict = verdictOf(gap.judgement);
+  const entry = entries.findLast(
+    ({ event }) =>
+      event.type === 'gap-measured' &&
+      event.tool === gap.tool &&
+      event.reading === gap.reading &&
+      event.cylinder === cylinder,
+  );
+  return {
+    ...NOTHING,
+    quantity: 'gap',
+    cylinder,
+    attempt,
+    value: gap.judgement.value,
+    expandedUncertainty: gap.judgement.expandedUncertainty,
+    conformanceProbability: gap.judgement.conformanceProbability,
+    grade: gap.judgement.grade,
+    verdict,
+    verdictWord: VERDICT_WORD[verdict],
+    tool: clean(gap.tool),
+    at: entry?.at ?? '',
+    by: clean(entry?.by ?? ''),
+  };
+}
+
+function pullRow(
+  cylinder: number | null,
+  taken: TorqueAttempt,
+  attempt: number,
+  entries: readonly LogEntry[],
+): AttemptRow {
+  const { pull, judgement } = taken;
+  const verdict = verdictOf(judgement);
+  const entry = entries.findLast(({ event }) => event.type === 'pull-placed' && event.pull === pull.pull);
+  return {
+    quantity: 'torque',
+    cylinder,
+    attempt,
+    pull: pull.pull,
+    kind: KIND_WORD[taken.kind],
+    value: pull.peakNm,
+    expandedUncertainty: judgement?.expandedUncertainty ?? null,
+    releaseNm: pull.releaseNm,
+    followThroughNm: pull.releaseNm === null ? null : pull.peakNm - pull.releaseNm,
+    riseMs: pull.riseMs,
+    conformanceProbability: judgement?.conformanceProbability ?? null,
+    grade: judgement?.grade ?? '',
+    verdict,
+    verdictWord: VERDICT_WORD[verdict],
+    tool: clean(pull.tool),
+    answer: taken.answer ?? '',
+    because: clean(taken.because),
+    cut: pull.cut ?? '',
+    at: entry?.at ?? '',
+    by: clean(entry?.by ?? ''),
+  };
+}

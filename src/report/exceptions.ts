@@ -1,0 +1,138 @@
+import type { LogEntry } from '../evidence/log.ts';
+import type { Answer, JobEvent, JobEventOf } from '../job/event.ts';
+import type { JobState } from '../job/state.ts';
+import type { Judgement } from '../metrology/judgement.ts';
+import type { Pull } from '../pull/pull.ts';
+import { clean } from './clean.ts';
+import { figure, UNIT_TEXT, utc } from './figures.ts';
+import { KIND_WORD, VERDICT_WORD, verdictOf } from './verdict.ts';
+
+/** Something out of the ordinary: when, what, and whose name stands in the entry. */
+export interface ExceptionRow {
+  readonly at: string;
+  readonly what: string;
+  readonly who: string;
+}
+
+/** Everything in the job that a reader would want explained, in the order in which it happened; empty when nothing was. */
+export function exceptionRows(state: JobState, entries: readonly LogEntry[]): ExceptionRow[] {
+  const pulls = new Map<number, Pull>();
+  const placed = new Set<number>();
+  const rows: ExceptionRow[] = [];
+  const said = new Set<string>();
+  for (const entry of entries) {
+    if (entry.event.type === 'pull-found') pulls.set(entry.event.pull, entry.event);
+    const what = exception(entry.event, { pulls, placed, state });
+    if (entry.event.type === 'pull-placed') placed.add(entry.event.pull);
+    if (what === null || (ONCE.has(entry.event.type) && said.has(what))) continue;
+    said.add(what);
+    rows.push({ at: utc(entry.at), what: clean(what), who: clean(entry.by) });
+  }
+  return [...rows, ...stillOpen(state, entries)];
+}
+
+/** A tool that joins ten times, or sends a hundred values that nobody can read, is one exception. */
+const ONCE: ReadonlySet<JobEvent['type']> = new Set<JobEvent['type']>([
+  'tool-linked',
+  'value-not-known',
+  'raw-value',
+]);
+
+interface SoFar {
+  readonly pulls: ReadonlyMap<number, Pull>;
+  /** Pulls that had a place already. */
+  readonly placed: ReadonlySet<number>;
+  readonly state: JobState;
+}
+
+function exception(event: JobEvent, soFar: SoFar): string | null {
+  switch (event.type) {
+    case 'session-started':
+      return event.session > 1 ? `Program started again on this job (session ${event.session}).` : null;
+    case 'tool-linked':
+      return linkException(event, soFar.state);
+    case 'tool-lost':
+      return `Link to ${event.tool} lost: ${event.reason}.`;
+    case 'readings-missed':
+      return `Readings of ${event.tool} missed for ${((event.toUs - event.fromUs) / 1e6).toFixed(2)} s: ${event.reason}.`;
+    case 'value-not-known':
+      return `${event.tool} sent at least one reading without a value.`;
+    case 'raw-value':
+      return `${event.tool} sent values in a layout that is not known (${event.source}); kept as bytes, not judged.`;
+    case 'gap-measured':
+      return event.judgement.result === 'OK'
+        ? null
+        : `Cylinder ${event.cylinder}, gap: ${judged(event.judgement, 'mm')}.`;
+    case 'pull-placed':
+      return pullException(event, soFar);
+    case 'cylinder-chosen':
+      return `Next ${event.quantity === 'torque' ? 'pull' : 'gap'} given to cylinder ${event.cylinder} by hand.`;
+    case 'question-answered':
+      return `Question on pull ${event.pull} answered: ${ANSWER[event.answer]}.`;
+    case 'job-closed':
+      return event.complete
+        ? null
+        : `Closed and accepted with work open: ${event.open.join('; ') || 'not named'}.`;
+    case 'job-opened':
+    case 'readings':
+    case 'pull-found':
+      return null;
+  }
+}
+
+const ANSWER: Readonly<Record<Answer, string>> = {
+  fresh: 'the tightening of this cylinder',
+  rehit: 'a second pull on a plug already tight (re-hit)',
+  handling: 'no plug was turned',
+  refit: 'plug backed out, thread inspected, to be fitted again',
+  replace: 'plug backed out, thread inspected, to be fitted again with a new plug',
+};
+
+function linkException({ tool, description }: JobEventOf<'tool-linked'>, state: JobState): string | null {
+  const listed = state.instruments.find(({ id }) => id === tool)?.serial;
+  const problems: string[] = [];
+  if (description.link.kind === 'keyboard')
+    problems.push('values typed by hand, not read from the instrument');
+  else if (description.link.kind === 'file')
+    problems.push('values read from a file, not from the instrument');
+  else if (!description.link.authenticated)
+    problems.push('link not authenticated: another device could have posed as it');
+  if (listed !== undefined && description.serial !== undefined && listed !== description.serial)
+    problems.push(`reports serial ${description.serial}, the station lists ${listed}`);
+  return problems.length === 0 ? null : `${tool}: ${problems.join('; ')}.`;
+}
+
+function pullException(event: JobEventOf<'pull-placed'>, soFar: SoFar): string | null {
+  const pull = soFar.pulls.get(event.pull);
+  const again = soFar.placed.has(event.pull);
+  const { judgement, kind } = event;
+  const failed = judgement !== null && judgement.result !== 'OK';
+  const usual = kind === 'tightening' || kind === 'run-down';
+  if (usual && !failed && !again && event.cylinder !== null && (pull?.cut ?? null) === null) return null;
+  const where = event.cylinder === null ? 'on no cylinder' : `cylinder ${event.cylinder}`;
+  const peak = pull === undefined ? '' : `, peak ${figure(pull.peakNm, 'N.m')} N·m`;
+  const cut = pull?.cut ? `, ${CUT[pull.cut]}` : '';
+  const result = judgement === null ? '' : `: ${judged(judgement, 'N.m')}`;
+  return `Pull ${event.pull}${again ? ' placed again' : ''}, ${where}, ${KIND_WORD[kind]} (${event.because})${peak}${cut}${result}.`;
+}
+
+const CUT = {
+  'link-lost': 'cut off when the link was lost',
+  stopped: 'cut off when the program stopped',
+} as const;
+
+function judged(judgement: Judgement, unit: 'N.m' | 'mm'): string {
+  const side = {
+    inside: 'inside the acceptance zone',
+    low: 'below the acceptance zone',
+    high: 'above the acceptance zone',
+  };
+  return `${VERDICT_WORD[verdictOf(judgement)]}, ${figure(judgement.value, unit)} ${UNIT_TEXT[unit]} is ${side[judgement.side]}`;
+}
+
+function stillOpen(state: JobState, entries: readonly LogEntry[]): ExceptionRow[] {
+  const at = utc(entries.at(-1)?.at ?? '');
+  const rows = state.questions.map(({ text, pull }) => `Question on pull ${pull} not answered: ${text}`);
+  if (state.closed === null) rows.push('The job is not closed.');
+  return rows.map((what) => ({ at, what: clean(what), who: 'nobody yet' }));
+}

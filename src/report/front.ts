@@ -1,0 +1,130 @@
+import type { AttemptRow } from './attempts.ts';
+import { enginePicture, pictureHeight } from './engine-picture.ts';
+import { figure, percent } from './figures.ts';
+import type { CylinderRow, ReportModel } from './model.ts';
+import { GREY, heightOf, paragraph, type Sheet, section, TEXT_WIDTH } from './sheet.ts';
+import { type Cell, type Column, table } from './table.ts';
+
+/** What happened: the engine, every measurement, every exception, and the instruments used. */
+export function drawFront(sheet: Sheet, model: ReportModel): void {
+  const engine = section(sheet, 'Engine and verdict for each cylinder', pictureHeight(model.banks));
+  enginePicture(sheet, engine, model.banks);
+  measurements(sheet, model);
+  exceptions(sheet, model);
+  instruments(sheet, model);
+}
+
+const COLUMNS: readonly Column[] = [
+  { title: 'Cyl.', share: 24, heads: true },
+  { title: 'Gap mm', share: 33, align: 'right' },
+  { title: '± U mm', share: 33, align: 'right' },
+  { title: 'Gap verdict', share: 76 },
+  { title: 'Pull no.', share: 24, align: 'right' },
+  { title: 'Kind', share: 50 },
+  { title: 'Peak N·m', share: 36, align: 'right' },
+  { title: '± U N·m', share: 33, align: 'right' },
+  { title: 'First release N·m', share: 48, align: 'right' },
+  { title: 'Follow-through N·m', share: 46, align: 'right' },
+  { title: 'Prob. within limits', share: 44, align: 'right' },
+  { title: 'Torque verdict', share: 76 },
+];
+
+function measurements(sheet: Sheet, model: ReportModel): void {
+  const element = section(sheet, 'Gap and torque, every attempt', 60);
+  table(sheet, element, COLUMNS, model.cylinders.flatMap(rowsOf));
+  sheet.y += 4;
+  paragraph(
+    sheet,
+    element,
+    'U: expanded uncertainty, k = 2. Attempts stand in the order in which they were made. First release: the click. Follow-through: peak less first release. Prob.: how likely the true value lies within the limits.',
+    { size: 7, colour: GREY },
+  );
+}
+
+function rowsOf(row: CylinderRow): Cell[][] {
+  const count = Math.max(1, row.gaps.length, row.pulls.length);
+  return Array.from({ length: count }, (_, index) => [
+    { text: String(row.cylinder), bold: true },
+    ...gapCells(row.gaps[index], index),
+    ...pullCells(row.pulls[index], index),
+  ]);
+}
+
+const EMPTY: Cell = { text: '' };
+const NOT_DONE: Cell = { text: 'NOT DONE', verdict: 'not-done', bold: true };
+
+function gapCells(row: AttemptRow | undefined, index: number): Cell[] {
+  if (row === undefined) return [EMPTY, EMPTY, index === 0 ? NOT_DONE : EMPTY];
+  return [number(row.value, 'mm'), number(row.expandedUncertainty, 'mm'), verdictCell(row)];
+}
+
+function pullCells(row: AttemptRow | undefined, index: number): Cell[] {
+  if (row === undefined)
+    return [EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, index === 0 ? NOT_DONE : EMPTY];
+  const { conformanceProbability: probability } = row;
+  return [
+    { text: String(row.pull ?? '') },
+    { text: row.kind },
+    number(row.value, 'N.m'),
+    number(row.expandedUncertainty, 'N.m'),
+    row.releaseNm === null ? { text: 'none' } : number(row.releaseNm, 'N.m'),
+    number(row.followThroughNm, 'N.m'),
+    { text: probability === null ? '–' : percent(probability) },
+    verdictCell(row),
+  ];
+}
+
+function number(value: number | null, unit: 'N.m' | 'mm'): Cell {
+  return { text: value === null ? '–' : figure(value, unit) };
+}
+
+function verdictCell({ verdict, verdictWord }: AttemptRow): Cell {
+  return { text: verdictWord, verdict, bold: verdict !== 'ok' };
+}
+
+const EXCEPTION_COLUMNS: readonly Column[] = [
+  { title: 'When', share: 100, heads: true },
+  { title: 'What', share: 330 },
+  { title: 'Entered by', share: 93 },
+];
+
+function exceptions(sheet: Sheet, { exceptions: rows }: ReportModel): void {
+  const following = rows.length === 0 ? heightOf(sheet, 'None', { size: 8, width: TEXT_WIDTH }) : 40;
+  const element = section(sheet, 'Exceptions, and who entered or accepted them', following);
+  if (rows.length === 0) {
+    paragraph(sheet, element, 'None.');
+    return;
+  }
+  table(
+    sheet,
+    element,
+    EXCEPTION_COLUMNS,
+    rows.map(({ at, what, who }) => [{ text: at }, { text: what }, { text: who }]),
+  );
+}
+
+const INSTRUMENT_COLUMNS: readonly Column[] = [
+  { title: 'Instrument', share: 62, heads: true },
+  { title: 'Serial as listed', share: 62 },
+  { title: 'Permissible deviation and step', share: 110 },
+  { title: 'Basis of the uncertainty', share: 115 },
+  { title: 'As it called itself', share: 95 },
+  { title: 'How the readings came', share: 110 },
+];
+
+function instruments(sheet: Sheet, model: ReportModel): void {
+  const element = section(sheet, 'Instruments and calibration basis', 50);
+  table(
+    sheet,
+    element,
+    INSTRUMENT_COLUMNS,
+    model.instruments.map((row) => [
+      { text: `${row.id} (${row.measures})` },
+      { text: row.serial },
+      { text: row.deviation },
+      { text: row.basis },
+      { text: row.device },
+      { text: row.link },
+    ]),
+  );
+}

@@ -1,0 +1,70 @@
+import type { LogEntry } from '../evidence/log.ts';
+import type { Instrument } from '../instrument/instrument.ts';
+import type { JobEventOf } from '../job/event.ts';
+import type { JobState } from '../job/state.ts';
+import { clean } from './clean.ts';
+
+/** An instrument as the station lists it, and as it called itself when it joined. */
+export interface InstrumentRow {
+  readonly id: string;
+  readonly measures: string;
+  readonly serial: string;
+  readonly deviation: string;
+  readonly basis: string;
+  readonly device: string;
+  readonly link: string;
+}
+
+export function instrumentRows(state: JobState, entries: readonly LogEntry[]): InstrumentRow[] {
+  return state.instruments.map((instrument) => {
+    const joined = entries.flatMap(({ event }) =>
+      event.type === 'tool-linked' && event.tool === instrument.id ? [event] : [],
+    );
+    return {
+      id: instrument.id,
+      measures: instrument.quantity === 'torque' ? 'torque' : 'gap',
+      serial: clean(instrument.serial ?? '') || 'not given',
+      deviation: `${deviationText(instrument)}; step ${instrument.resolution} ${unitOf(instrument)}`,
+      basis: clean(instrument.basis),
+      device: differing(joined.map(deviceText)) || 'never joined',
+      link: differing(joined.map(linkText)) || 'none',
+    };
+  });
+}
+
+function unitOf(instrument: Instrument): string {
+  return instrument.quantity === 'torque' ? 'N·m' : 'mm';
+}
+
+function deviationText(instrument: Instrument): string {
+  const { permissibleDeviation: deviation } = instrument;
+  return deviation.kind === 'relative'
+    ? `±${deviation.percent} % of the reading`
+    : `±${deviation.amount} ${unitOf(instrument)}`;
+}
+
+function deviceText({ description }: JobEventOf<'tool-linked'>): string {
+  const { maker, model, serial, firmware } = description;
+  const parts = [maker, model, serial && `serial ${serial}`, firmware && `firmware ${firmware}`];
+  return (
+    clean(parts.filter((part) => part !== undefined && part !== '').join(', ')) || 'says nothing of itself'
+  );
+}
+
+const LINK_KIND = {
+  'bluetooth-le': 'Bluetooth LE',
+  direct: 'direct',
+  file: 'from a file',
+  keyboard: 'typed by hand',
+} as const;
+
+function linkText({ driver, description: { link } }: JobEventOf<'tool-linked'>): string {
+  const address = link.address === undefined ? '' : ` ${link.address}`;
+  const proof = link.authenticated ? 'authenticated' : 'not authenticated';
+  return clean(`${LINK_KIND[link.kind]}${address}, ${proof}, driver ${driver}`);
+}
+
+/** Each once, in order: a tool that came back with another name must not hide behind the first. */
+function differing(texts: readonly string[]): string {
+  return [...new Set(texts)].join('; then ');
+}

@@ -1,0 +1,202 @@
+import type { LogEntry } from '../evidence/log.ts';
+import type { CylinderState, JobState } from '../job/state.ts';
+import { type AttemptRow, attemptRows, unmeasuredRows } from './attempts.ts';
+import { clean } from './clean.ts';
+import { type ExceptionRow, exceptionRows } from './exceptions.ts';
+import { utc } from './figures.ts';
+import { type InstrumentRow, instrumentRows } from './instruments.ts';
+import type { Trace } from './plot.ts';
+import { type PullPlot, pullPlots } from './plots.ts';
+import { statements } from './statements.ts';
+import { cylinderVerdict, type Verdict } from './verdict.ts';
+import { type WindowText, windowText } from './window-text.ts';
+
+/** All that the record for people is made from. */
+export interface ReportInput {
+  readonly state: JobState;
+  /** The job's own entries, in order, from `job-opened`. */
+  readonly entries: readonly LogEntry[];
+  /** Samples by number of pull; a pull without samples is shown as one. */
+  readonly traces: ReadonlyMap<number, Trace>;
+  /** SHA-256 of the signed record's bytes, 64 hexadecimal digits. */
+  readonly recordDigest: string;
+  /** RFC 7638 thumbprint of the key that signed. */
+  readonly signerThumbprint: string;
+  /** Name and version of the program, for example `plugmark 0.1.0`. */
+  readonly program: string;
+  /** True when any tool of the job was simulated: then every page says so, as it does when the entries say so. */
+  readonly simulated: boolean;
+}
+
+/** A label and what it stands for. */
+export interface Fact {
+  readonly label: string;
+  readonly value: string;
+}
+
+export interface CylinderRow {
+  readonly cylinder: number;
+  readonly verdict: Verdict;
+  readonly gaps: readonly AttemptRow[];
+  readonly pulls: readonly AttemptRow[];
+}
+
+export interface PlacedCylinder {
+  readonly cylinder: number;
+  readonly verdict: Verdict;
+}
+
+/** The record as plain data: every text ready to print, in Unicode; nothing left to decide for PDF or CSV. */
+export interface ReportModel {
+  readonly job: string;
+  readonly simulated: boolean;
+  readonly inventedSpecification: boolean;
+  readonly status: { readonly word: string; readonly text: string };
+  readonly vehicle: { readonly vin: string; readonly plate: string; readonly description: string };
+  readonly technician: string;
+  readonly jobFacts: readonly Fact[];
+  readonly specificationFacts: readonly Fact[];
+  readonly banks: readonly (readonly PlacedCylinder[])[];
+  readonly gapWindow: WindowText;
+  readonly torqueWindow: WindowText;
+  /** In service order. */
+  readonly cylinders: readonly CylinderRow[];
+  /** One row an attempt, strays and cylinders without any attempt included. */
+  readonly rows: readonly AttemptRow[];
+  readonly plots: readonly PullPlot[];
+  readonly exceptions: readonly ExceptionRow[];
+  readonly instruments: readonly InstrumentRow[];
+  readonly cautions: readonly string[];
+  readonly proves: readonly string[];
+  readonly fingerprint: { readonly digest: string; readonly signer: string };
+  readonly program: string;
+  /** ISO time of the record's last entry; the only date that the document itself carries. */
+  readonly madeAt: string;
+}
+
+/** The record for people as plain data. Throws when there are no entries, which is no job. */
+export function reportModel(input: ReportInput): ReportModel {
+  const { state, entries } = input;
+  const last = entries.at(-1);
+  if (last === undefined) throw new RangeError('a report needs the entries of its job');
+  const { vehicle, technician, specification } = state.order;
+  const cylinders = state.cylinders.map((cylinder) => cylinderRow(cylinder, entries));
+  const strays = attemptRows(null, [], state.strays, entries);
+  const verdicts = new Map(cylinders.map(({ cylinder, verdict }) => [cylinder, verdict]));
+  const simulated = input.simulated || simulatedSession(entries);
+  return {
+    job: clean(state.order.job),
+    simulated,
+    inventedSpecification: specification.source.kind === 'invented-example',
+    status: statusOf(state, cylinders, simulated),
+    vehicle: {
+      vin: clean(vehicle.vin ?? ''),
+      plate: clean(vehicle.plate ?? ''),
+      description: clean(vehicle.description ?? ''),
+    },
+    technician: clean(technician),
+    jobFacts: jobFacts(state, entries),
+    specificationFacts: specificationFacts(state),
+    banks: state.order.engine.banks.map((bank) =>
+      bank.map((cylinder) => ({ cylinder, verdict: verdicts.get(cylinder) ?? 'not-done' })),
+    ),
+    gapWindow: windowText(state.gapWindow),
+    torqueWindow: windowText(state.torqueWindow),
+    cylinders,
+    rows: [...cylinders.flatMap((c) => [...c.gaps, ...c.pulls, ...unmeasuredRows(c)]), ...strays],
+    plots: pullPlots(state, input.traces),
+    exceptions: exceptionRows(state, entries),
+    instruments: instrumentRows(state, entries),
+    ...statements(state),
+    fingerprint: { digest: input.recordDigest, signer: clean(input.signerThumbprint) },
+    program: clean(input.program),
+    madeAt: last.at,
+  };
+}
+
+function cylinderRow(state: CylinderState, entries: readonly LogEntry[]): CylinderRow {
+  const rows = attemptRows(state.cylinder, state.gaps, state.pulls, entries);
+  return {
+    cylinder: state.cylinder,
+    verdict: cylinderVerdict(state),
+    gaps: rows.filter((row) => row.quantity === 'gap'),
+    pulls: rows.filter((row) => row.quantity === 'torque'),
+  };
+}
+
+function simulatedSession(entries: readonly LogEntry[]): boolean {
+  return entries.some(({ event }) => event.type === 'session-started' && event.simulated);
+}
+
+function statusOf(
+  state: JobState,
+  cylinders: readonly CylinderRow[],
+  simulated: boolean,
+): ReportModel['status'] {
+  const proven = cylinders.filter(({ verdict }) => verdict === 'ok').length;
+  const count = `${proven} of ${cylinders.length} ${cylinders.length === 1 ? 'cylinder' : 'cylinders'} proven OK`;
+  const status = (word: string, rest: string) => ({
+    word: simulated ? `SIMULATED: ${word}` : word,
+    text: `${count}${rest}`,
+  });
+  if (state.closed === null) return status('NOT CLOSED', '; the job was still open.');
+  if (!state.closed.complete || proven < cylinders.length)
+    return status('NOT COMPLETE', '; the job was closed with work open.');
+  return status('COMPLETE', '.');
+}
+
+const NOT_GIVEN = 'not given';
+
+function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
+  const { vehicle, engine, plug, technician } = state.order;
+  const closing = entries.findLast(({ event }) => event.type === 'job-closed');
+  const fact = (label: string, value: string | undefined): Fact => ({
+    label,
+    value: clean(value ?? '') || NOT_GIVEN,
+  });
+  return [
+    fact('Technician', technician),
+    fact('Vehicle', vehicle.description),
+    fact('VIN', vehicle.vin),
+    fact('Plate', vehicle.plate),
+    fact('Odometer', vehicle.odometerKm === undefined ? undefined : `${vehicle.odometerKm} km`),
+    fact('Engine', engineText(engine)),
+    fact('Plugs', plugText(plug)),
+    fact('Opened', utc(entries[0]?.at ?? '')),
+    fact('Closed', closing === undefined ? 'not closed' : `${utc(closing.at)} by ${closing.by}`),
+  ];
+}
+
+function engineText(engine: JobState['order']['engine']): string {
+  const count = engine.banks.flat().length;
+  const head = engine.headMaterial === 'aluminium' ? 'aluminium head' : 'cast-iron head';
+  const parts = [engine.description, `${count} ${count === 1 ? 'cylinder' : 'cylinders'}`, head];
+  return parts.filter((part) => part !== undefined && part !== '').join(', ');
+}
+
+function plugText(plug: JobState['order']['plug']): string {
+  const parts = [plug.part, plug.thread, `${plug.seat} seat`];
+  if (plug.reachMm !== undefined) parts.push(`reach ${plug.reachMm} mm`);
+  if (plug.hexMm !== undefined) parts.push(`hex ${plug.hexMm} mm`);
+  if (plug.gasket !== undefined) parts.push(`${plug.gasket} gasket`);
+  return parts.join(', ');
+}
+
+const SOURCE_KIND = {
+  'engine-maker': "the engine maker's service information",
+  'plug-box': 'print on the plug box',
+  'general-table': 'a general table, not for this engine',
+  'invented-example': 'INVENTED EXAMPLE, not for any real engine',
+} as const;
+
+function specificationFacts(state: JobState): Fact[] {
+  const { torque, gap, threads, source } = state.order.specification;
+  const title = [source.title, source.edition, source.date].filter((part) => part !== undefined).join(', ');
+  return [
+    { label: 'Torque as printed', value: clean(torque) },
+    { label: 'Gap as printed', value: clean(gap) },
+    { label: 'Threads', value: threads },
+    { label: 'Source', value: clean(title) },
+    { label: 'Kind of source', value: SOURCE_KIND[source.kind] },
+  ];
+}

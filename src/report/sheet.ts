@@ -1,0 +1,152 @@
+import type PDFDocument from 'pdfkit';
+import { clean } from './clean.ts';
+import { latin } from './latin.ts';
+import { wrapped } from './lines.ts';
+
+export type Doc = InstanceType<typeof PDFDocument>;
+export type Struct = ReturnType<Doc['struct']>;
+
+export const PAGE = { width: 595.28, height: 841.89, left: 36, right: 36, top: 40, bottom: 44 } as const;
+export const TEXT_WIDTH = PAGE.width - PAGE.left - PAGE.right;
+export const INK = '#000000';
+export const GREY = '#555555';
+
+export interface Style {
+  readonly size: number;
+  readonly bold?: boolean;
+  readonly mono?: boolean;
+  readonly colour?: string;
+}
+
+/** A text to draw: where its first line begins, how wide it may be and how many lines it may take. */
+export interface Placed extends Style {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly lines?: number;
+  readonly align?: 'left' | 'right' | 'centre';
+}
+
+/** The pages under the pen: text, marks and the height already used. Everything drawn is tagged or marked as decoration. */
+export interface Sheet {
+  readonly doc: Doc;
+  readonly root: Struct;
+  /** Where the next thing begins, from the top of the page. */
+  y: number;
+  /** True once a text had characters that the fonts cannot draw. */
+  rewritten: boolean;
+}
+
+export const lineHeight = (size: number): number => size * 1.22;
+
+/** Room for something `height` high: on this page, else on a new one. */
+export function room(sheet: Sheet, height: number): void {
+  if (sheet.y + height <= PAGE.height - PAGE.bottom) return;
+  sheet.doc.addPage();
+  sheet.y = PAGE.top;
+}
+
+/** Draws what carries no meaning of its own: rules, shades, symbols that a word repeats. */
+export function decoration(sheet: Sheet, draw: () => void): void {
+  sheet.doc.markContent('Artifact', { type: 'Layout' });
+  sheet.doc.save();
+  draw();
+  sheet.doc.restore();
+  sheet.doc.endMarkedContent();
+}
+
+/** An element of the document's structure that holds others. */
+export function group(sheet: Sheet, parent: Struct, type: string): Struct {
+  const element = sheet.doc.struct(type);
+  parent.add(element);
+  return element;
+}
+
+/** An element of the structure with what `draw` draws; the extras are those of pdfkit's `struct`. */
+export function tagged(sheet: Sheet, parent: Struct, type: string, extras: object, draw: () => void): void {
+  parent.add(sheet.doc.struct(type, extras, draw));
+}
+
+/** A tagged text; returns the height it took. */
+export function text(
+  sheet: Sheet,
+  parent: Struct,
+  type: string,
+  content: string,
+  placed: Placed,
+  extras = {},
+): number {
+  let height = 0;
+  tagged(sheet, parent, type, extras, () => {
+    height = ink(sheet, content, placed);
+  });
+  return height;
+}
+
+/** Draws a text as the fonts can, the text itself beside it where the two differ; returns the height it took. */
+export function ink(sheet: Sheet, content: string, placed: Placed): number {
+  const { doc } = sheet;
+  const plain = latin(content);
+  const broken = linesOf(sheet, content, placed);
+  const differs = plain.changed || broken.clipped;
+  if (plain.changed) sheet.rewritten = true;
+  if (differs) doc.markContent('Span', { actual: clean(content) });
+  doc.fillColor(placed.colour ?? INK);
+  broken.lines.forEach((line, index) => {
+    const spare = placed.width - doc.widthOfString(line.trimEnd());
+    const shift = placed.align === 'right' ? spare : placed.align === 'centre' ? spare / 2 : 0;
+    doc.text(line, placed.x + shift, placed.y + index * lineHeight(placed.size), { lineBreak: false });
+  });
+  if (differs) doc.endMarkedContent();
+  return broken.lines.length * lineHeight(placed.size);
+}
+
+/** How high a text will be. */
+export function heightOf(sheet: Sheet, content: string, placed: Omit<Placed, 'x' | 'y'>): number {
+  return linesOf(sheet, content, placed).lines.length * lineHeight(placed.size);
+}
+
+function linesOf(sheet: Sheet, content: string, placed: Omit<Placed, 'x' | 'y'>) {
+  const { doc } = sheet;
+  doc.font(fontName(placed)).fontSize(placed.size);
+  return wrapped(latin(content).text, placed.width, placed.lines ?? 40, (line) => doc.widthOfString(line));
+}
+
+function fontName({ bold, mono }: Style): string {
+  if (mono) return 'Courier';
+  return bold ? 'Helvetica-Bold' : 'Helvetica';
+}
+
+const HEADING_SIZE = 10;
+
+/** A section with its heading, kept together with at least `following` points of what comes after it. */
+export function section(sheet: Sheet, title: string, following: number): Struct {
+  room(sheet, 15 + lineHeight(HEADING_SIZE) + following);
+  sheet.y += 8;
+  const { y } = sheet;
+  decoration(sheet, () =>
+    sheet.doc
+      .lineWidth(0.8)
+      .moveTo(PAGE.left, y)
+      .lineTo(PAGE.left + TEXT_WIDTH, y)
+      .stroke(INK),
+  );
+  const element = group(sheet, sheet.root, 'Sect');
+  text(sheet, element, 'H2', title, {
+    x: PAGE.left,
+    y: y + 4,
+    width: TEXT_WIDTH,
+    size: HEADING_SIZE,
+    bold: true,
+    lines: 1,
+  });
+  sheet.y = y + 4 + lineHeight(HEADING_SIZE) + 3;
+  return element;
+}
+
+/** A paragraph over the whole width. */
+export function paragraph(sheet: Sheet, parent: Struct, content: string, style: Style = { size: 8 }): void {
+  const placed = { ...style, width: TEXT_WIDTH };
+  room(sheet, heightOf(sheet, content, placed));
+  sheet.y += text(sheet, parent, 'P', content, { ...placed, x: PAGE.left, y: sheet.y }) + 2;
+}

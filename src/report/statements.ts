@@ -1,0 +1,33 @@
+import type { JobState } from '../job/state.ts';
+
+/** What stands on every record in the same words: cautions, and what the document proves and does not prove. */
+export function statements(state: JobState): {
+  readonly cautions: readonly string[];
+  readonly proves: readonly string[];
+} {
+  const { threads, source } = state.order.specification;
+  const cautions = [
+    'Work on a cold engine with the ignition off. Start every plug by hand; use no power tools.',
+    "The vehicle maker's service information decides on torque, gap, thread condition and sequence. Where it differs from this record, follow the maker.",
+    `The torque figure holds for threads that are ${THREADS[threads]}. Other threads need another figure.`,
+  ];
+  if (source.kind === 'invented-example')
+    cautions.push(
+      'The specification of this record is an INVENTED EXAMPLE. Never tighten a real plug to it.',
+    );
+  return { cautions, proves: PROVES };
+}
+
+const THREADS = {
+  dry: 'clean and dry',
+  oiled: 'oiled',
+  'anti-seize': 'coated with anti-seize',
+  'factory-coated': 'coated by the plug maker',
+} as const;
+
+const PROVES = [
+  'It proves which gaps and torques the named instruments reported, when, for which cylinder, and how each was judged against the stated limits. OK means inside the acceptance zone, which is the limits less the guard band.',
+  'The judged torque is the peak of each pull, because the plug saw the peak; the first release (the click) stands beside it. Torque proves torque, not clamp force, sealing or the state of the threads.',
+  "The uncertainty rests on the basis named for each instrument. This document holds no calibration certificate and does not replace the maker's service information.",
+  'The signed record is the evidence; these pages are a reading of it.',
+] as const;

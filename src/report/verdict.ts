@@ -1,0 +1,51 @@
+import type { CylinderState } from '../job/state.ts';
+import type { Evaluation, Judgement } from '../metrology/judgement.ts';
+import type { PullKind } from '../sequence/kind.ts';
+
+/** What the paper says of one measurement or of one cylinder; each has its own word and its own symbol. */
+export type Verdict = 'ok' | 'not-ok' | 'not-decidable' | 'question' | 'not-judged' | 'not-done';
+
+export const VERDICT_WORD: Readonly<Record<Verdict, string>> = {
+  ok: 'OK',
+  'not-ok': 'NOT OK',
+  'not-decidable': 'NOT DECIDABLE',
+  question: 'QUESTION OPEN',
+  'not-judged': 'NOT JUDGED',
+  'not-done': 'NOT DONE',
+};
+
+const OF_RESULT: Readonly<Record<Evaluation, Verdict>> = {
+  OK: 'ok',
+  NotOK: 'not-ok',
+  NotDecidable: 'not-decidable',
+};
+
+export const KIND_WORD: Readonly<Record<PullKind, string>> = {
+  tightening: 'tightening',
+  continuation: 'continued',
+  'run-down': 'run-down',
+  rehit: 're-hit',
+  loosening: 'loosening',
+  handling: 'handling',
+  unsure: 'unsure',
+};
+
+export function verdictOf(judgement: Judgement | null): Verdict {
+  return judgement === null ? 'not-judged' : OF_RESULT[judgement.result];
+}
+
+/** The worst that is still true of a cylinder: an OK needs a proven gap and a proven torque. */
+export function cylinderVerdict(state: CylinderState): Verdict {
+  if (state.gap === 'ask' || state.torque === 'ask') return 'question';
+  const open: Verdict[] = [];
+  if (state.torque === 'again') open.push(lastVerdict(state.pulls));
+  if (state.gap === 'again') open.push(lastVerdict(state.gaps));
+  if (open.includes('not-ok')) return 'not-ok';
+  if (open.includes('not-decidable')) return 'not-decidable';
+  if (state.gap === 'done' && state.torque === 'done') return 'ok';
+  return 'not-done';
+}
+
+function lastVerdict(attempts: readonly { readonly judgement: Judgement | null }[]): Verdict {
+  return verdictOf(attempts.findLast(({ judgement }) => judgement !== null)?.judgement ?? null);
+}

@@ -1,0 +1,24 @@
+import type { Window } from '../metrology/judgement.ts';
+import { figure, lowerBound, UNIT_TEXT, upperBound } from './figures.ts';
+
+/** A window in words, its figures kept beside them for CSV and plots. */
+export interface WindowText {
+  readonly limits: string;
+  /** Says so when no reading can prove conformity. */
+  readonly acceptance: string;
+  readonly guard: string;
+  readonly figures: Window;
+}
+
+export function windowText(window: Window): WindowText {
+  const { unit } = window;
+  const name = UNIT_TEXT[unit];
+  return {
+    limits: `${figure(window.lowerLimit, unit)} to ${figure(window.upperLimit, unit)} ${name}`,
+    acceptance: window.decidable
+      ? `${lowerBound(window.acceptLower, unit)} to ${upperBound(window.acceptUpper, unit)} ${name}`
+      : 'none: the instrument is too coarse for these limits',
+    guard: `${window.guardBandFactor} · U, U (k = 2) = ${figure(window.expandedAtLower, unit)} ${name} at the lower and ${figure(window.expandedAtUpper, unit)} ${name} at the upper limit`,
+    figures: window,
+  };
+}

@@ -1,0 +1,13 @@
+import { columnsOf, cut } from './printable.ts';
+
+/** `text` on at most `rows` lines of `columns`, broken at spaces; what does not fit is cut with `mark`. */
+export function folded(text: string, columns: number, rows: number, mark: string): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ').filter((one) => one !== '')) {
+    const last = lines.at(-1);
+    const fits = last !== undefined && columnsOf(`${last} ${word}`) <= columns;
+    if (last !== undefined && (fits || lines.length === rows)) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines.map((line) => cut(line, columns, mark));
+}

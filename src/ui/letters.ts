@@ -1,0 +1,85 @@
+/** Large letters, drawn from our own five-row font, for eyes two metres away. */
+import type { Glyphs } from './glyphs.ts';
+
+const FONT: Readonly<Record<string, readonly string[]>> = {
+  '0': ['####', '#..#', '#..#', '#..#', '####'],
+  '1': ['.##.', '..#.', '..#.', '..#.', '.###'],
+  '2': ['####', '...#', '####', '#...', '####'],
+  '3': ['####', '...#', '.###', '...#', '####'],
+  '4': ['#..#', '#..#', '####', '...#', '...#'],
+  '5': ['####', '#...', '####', '...#', '####'],
+  '6': ['####', '#...', '####', '#..#', '####'],
+  '7': ['####', '...#', '..#.', '.#..', '.#..'],
+  '8': ['####', '#..#', '####', '#..#', '####'],
+  '9': ['####', '#..#', '####', '...#', '####'],
+  '.': ['.', '.', '.', '.', '#'],
+  '-': ['...', '...', '###', '...', '...'],
+  ' ': ['..', '..', '..', '..', '..'],
+  A: ['.##.', '#..#', '####', '#..#', '#..#'],
+  C: ['.###', '#...', '#...', '#...', '.###'],
+  D: ['###.', '#..#', '#..#', '#..#', '###.'],
+  E: ['####', '#...', '###.', '#...', '####'],
+  I: ['#', '#', '#', '#', '#'],
+  K: ['#..#', '#.#.', '##..', '#.#.', '#..#'],
+  L: ['#...', '#...', '#...', '#...', '####'],
+  M: ['#...#', '##.##', '#.#.#', '#...#', '#...#'],
+  N: ['#..#', '##.#', '####', '#.##', '#..#'],
+  O: ['.##.', '#..#', '#..#', '#..#', '.##.'],
+  P: ['###.', '#..#', '###.', '#...', '#...'],
+  S: ['.###', '#...', '.##.', '...#', '###.'],
+  T: ['#####', '..#..', '..#..', '..#..', '..#..'],
+  U: ['#..#', '#..#', '#..#', '#..#', '.##.'],
+};
+const PIXEL_ROWS = [0, 1, 2, 3, 4] as const;
+
+function pixels(text: string): string[] {
+  return PIXEL_ROWS.map((row) =>
+    [...text].map((character) => (FONT[character] ?? FONT[' '])?.[row] ?? '').join('.'),
+  );
+}
+
+const stretch = (row: string, times: number): string => row.replace(/./gu, (pixel) => pixel.repeat(times));
+const inked = (row: string, glyphs: Glyphs): string =>
+  row.replace(/[#.]/gu, (p) => (p === '#' ? glyphs.pixel : ' '));
+
+/** Two pixel rows a line of text; not to be read in ASCII, which has no half blocks. */
+function halved(rows: readonly string[], glyphs: Glyphs): string[] {
+  const marks: Readonly<Record<string, string>> = {
+    '##': glyphs.pixel,
+    '#.': glyphs.upperHalf,
+    '.#': glyphs.lowerHalf,
+    '..': ' ',
+  };
+  return [0, 2, 4].map((at) =>
+    [...(rows[at] ?? '')].map((upper, x) => marks[upper + (rows[at + 1]?.[x] ?? '.')] ?? ' ').join(''),
+  );
+}
+
+/** Width and height of one pixel, largest first. */
+const SCALES = [
+  { wide: 4, high: 2 },
+  { wide: 3, high: 2 },
+  { wide: 2, high: 2 },
+  { wide: 2, high: 1 },
+  { wide: 1, high: 1 },
+] as const;
+
+/**
+ * `text` (capitals of the verdict words, digits, point) in the largest size that fits into `columns` by `rows`;
+ * null when none does.
+ */
+export function largeLetters(
+  text: string,
+  columns: number,
+  rows: number,
+  glyphs: Glyphs,
+): readonly string[] | null {
+  const drawn = pixels(text);
+  const width = drawn[0]?.length ?? 0;
+  const scale = SCALES.find(({ wide, high }) => width * wide <= columns && drawn.length * high <= rows);
+  if (scale !== undefined) {
+    const { wide, high } = scale;
+    return drawn.flatMap((row) => Array.from({ length: high }, () => inked(stretch(row, wide), glyphs)));
+  }
+  return !glyphs.ascii && width <= columns && rows >= 3 ? halved(drawn, glyphs) : null;
+}

@@ -1,0 +1,101 @@
+/** What the technician does next: worked out once from the job's state, said in one plain sentence. */
+import { openItems } from '../job/closing.ts';
+import type { CylinderState, JobState, Question, ToolState } from '../job/state.ts';
+import type { Quantity } from '../reading.ts';
+import { answerKeys, toolWord } from './words.ts';
+
+export type NextTask =
+  | { readonly kind: 'answer'; readonly question: Question; readonly cylinder: number }
+  | { readonly kind: 'gap' | 'pull'; readonly cylinder: number }
+  | { readonly kind: 'sign' | 'closed' | 'choose' };
+
+const cylinderOf = (state: JobState, number: number | null): CylinderState | undefined =>
+  state.cylinders.find(({ cylinder }) => cylinder === number);
+
+/** True when every gap and every torque is proven and no question is open. */
+export const allProven = (state: JobState): boolean => openItems(state).length === 0;
+
+/** The task at hand; a plug is measured before it is fitted. */
+export function nextTask(state: JobState): NextTask {
+  if (state.closed !== null) return { kind: 'closed' };
+  const question = state.questions[0];
+  if (question !== undefined) return { kind: 'answer', question, cylinder: question.cylinder };
+  if (allProven(state)) return { kind: 'sign' };
+  const { gapTarget, torqueTarget } = state;
+  // Until the first pull the plugs lie on the bench, where they are measured one after the other.
+  const pulled = state.cylinders.some(({ pulls }) => pulls.length > 0);
+  if (gapTarget !== null && !pulled) return { kind: 'gap', cylinder: gapTarget };
+  const measured = cylinderOf(state, torqueTarget)?.gap === 'done';
+  if (torqueTarget !== null && (measured || gapTarget === null))
+    return { kind: 'pull', cylinder: torqueTarget };
+  return gapTarget === null ? { kind: 'choose' } : { kind: 'gap', cylinder: gapTarget };
+}
+
+/** The tools that measure a quantity, told by what they said of themselves or by the instrument of that name. */
+const toolsFor = (state: JobState, quantity: Quantity): readonly ToolState[] =>
+  Object.values(state.tools).filter(
+    ({ tool, description }) =>
+      (description?.quantity ?? state.instruments.find(({ id }) => id === tool)?.quantity) === quantity,
+  );
+
+function missingTool(state: JobState, quantity: Quantity): string | null {
+  const tools = toolsFor(state, quantity);
+  if (tools.length === 0 || tools.some(({ link }) => link === 'linked')) return null;
+  const name = toolWord(quantity);
+  return tools.some(({ link }) => link === 'lost')
+    ? `The ${name} is lost: keep it switched on and near. Nothing measured is lost.`
+    : `Switch on the ${name}. Waiting for it.`;
+}
+
+function gapSentence(state: JobState, cylinder: number): string {
+  const last = cylinderOf(state, cylinder);
+  const judgement = last?.gap === 'again' ? last.gaps.at(-1)?.judgement : undefined;
+  if (judgement === undefined) return `Measure the gap of the plug for cylinder ${cylinder}.`;
+  if (judgement.result === 'OK') return `Measure the gap of the new plug for cylinder ${cylinder}.`;
+  const fault =
+    judgement.result === 'NotOK' && judgement.side !== 'inside'
+      ? `Gap too ${judgement.side === 'low' ? 'small' : 'large'}`
+      : 'Gap not proven';
+  return `${fault} for cylinder ${cylinder}: set it and measure again.`;
+}
+
+function pullSentence(state: JobState, cylinder: number): string {
+  const target = cylinderOf(state, cylinder);
+  const last = target?.torque === 'again' ? target.pulls.at(-1) : undefined;
+  if (last !== undefined && state.refitting !== cylinder && last.kind !== 'loosening')
+    return `Cylinder ${cylinder} is not proven: pull once more until the wrench clicks.`;
+  const plug = last?.answer === 'replace' ? 'the new plug' : 'the plug';
+  return `Cylinder ${cylinder}: fit ${plug} by hand, then pull until the wrench clicks.`;
+}
+
+function questionSentence({ cylinder, text }: Question): string {
+  return /\bcylinder \d/i.test(text) ? text : `Cylinder ${cylinder}: ${text}`;
+}
+
+/** The next step in one sentence; for a question its text, without the keys. */
+export function nextSentence(state: JobState): string {
+  const task = nextTask(state);
+  switch (task.kind) {
+    case 'closed':
+      return state.closed?.complete === true
+        ? 'The job is closed and complete. Press q to leave.'
+        : 'The job is closed, but not complete. Press q to leave.';
+    case 'answer':
+      return questionSentence(task.question);
+    case 'sign':
+      return 'All cylinders proven. Press s to sign and finish.';
+    case 'choose':
+      return 'Choose the cylinder to go on with: left and right keys.';
+    case 'gap':
+      return missingTool(state, 'length') ?? gapSentence(state, task.cylinder);
+    case 'pull':
+      return missingTool(state, 'torque') ?? pullSentence(state, task.cylinder);
+  }
+}
+
+/** The next step in one sentence, a question with its keys; may hold text from outside. */
+export function nextStep(state: JobState): string {
+  const task = nextTask(state);
+  const sentence = nextSentence(state);
+  return task.kind === 'answer' ? `${sentence}   ${answerKeys(task.question)}` : sentence;
+}

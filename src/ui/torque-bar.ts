@@ -1,0 +1,92 @@
+/** The torque now as a bar over the window: limits, guard bands, acceptance zone. */
+import type { Window } from '../metrology/judgement.ts';
+import type { Glyphs } from './glyphs.ts';
+import type { Layout } from './layout.ts';
+import { apart, columnsOfLine, type Line, type Span } from './line.ts';
+import type { BenchView } from './view.ts';
+import { figure, fixed, type Tone, windowFigures } from './words.ts';
+import { columnOf, runsOf, type Scale, scaleFor, type Zone, zonesOf } from './zones.ts';
+
+/** Where a torque lies, in words; the verdict is another thing and is not given here. */
+function place(nowNm: number, window: Window): { word: string; tone?: Tone } {
+  if (nowNm > window.upperLimit) return { word: 'over the window', tone: 'bad' };
+  if (nowNm < window.lowerLimit) return { word: 'under the window' };
+  return nowNm >= window.acceptLower && nowNm <= window.acceptUpper
+    ? { word: 'in the window', tone: 'good' }
+    : { word: 'near a limit', tone: 'attention' };
+}
+
+function heading(view: BenchView, columns: number, glyphs: Glyphs): Line {
+  const { nowNm, pulling, peakNm } = view.live;
+  const { torqueWindow, torqueTarget, closed } = view.job;
+  const unit = glyphs.newtonMetre;
+  const now: Span[] =
+    nowNm === null
+      ? [{ text: ' Torque  no reading yet' }]
+      : [{ text: ` Torque ${fixed(nowNm, 1).padStart(5)} ${unit}`, bold: true }];
+  if (nowNm !== null && pulling) now.push({ text: `  ${place(nowNm, torqueWindow).word}` });
+  else if (peakNm !== null) now.push({ text: `  peak ${figure(peakNm, 'N.m')}` });
+  const window = `${windowFigures(torqueWindow)} ${unit} `;
+  const whose = torqueTarget === null || closed !== null ? 'Window: ' : `Cylinder ${torqueTarget}: `;
+  const fits = columnsOfLine(now) + whose.length + window.length + 2 <= columns;
+  return apart(now, [{ text: fits ? whose + window : window }], columns, glyphs.cutMark);
+}
+
+/** The filled part in eighths of a column where the terminal has them. */
+function filled(valueNm: number, { columns, top }: Scale, { across }: Glyphs): string {
+  const steps = across.length - 1;
+  const parts = Math.round(Math.max(0, Math.min(1, valueNm / top)) * columns * steps);
+  const rest = across[parts % steps] ?? ' ';
+  return (across[steps] ?? '#').repeat(Math.floor(parts / steps)) + (parts % steps === 0 ? '' : rest);
+}
+
+function bar(view: BenchView, scale: Scale, glyphs: Glyphs): Line {
+  const { nowNm, pulling, peakNm } = view.live;
+  const shown = filled(nowNm ?? 0, scale, glyphs);
+  const fillTone = pulling && nowNm !== null ? place(nowNm, view.job.torqueWindow).tone : undefined;
+  const line: Span[] = [{ text: ' ' }, { text: shown, tone: fillTone }];
+  const peakAt = peakNm === null || peakNm <= 0 ? -1 : columnOf(peakNm, scale);
+  if (peakAt >= shown.length)
+    line.push({ text: ' '.repeat(peakAt - shown.length) + glyphs.peak, bold: true });
+  return line;
+}
+
+function scaleLine(window: Window, scale: Scale, glyphs: Glyphs): Line {
+  const marks: Readonly<Record<Zone, { mark: string; tone?: Tone }>> = {
+    outside: { mark: glyphs.line },
+    limit: { mark: glyphs.limit },
+    guard: { mark: glyphs.guard, tone: 'attention' },
+    accept: { mark: glyphs.accept, tone: 'good' },
+  };
+  const runs = runsOf(zonesOf(window, scale)).map(({ zone, length }): Span => {
+    const { mark, tone } = marks[zone];
+    return { text: mark.repeat(length), tone, bold: zone === 'limit' };
+  });
+  return [{ text: ' ' }, ...runs];
+}
+
+/** The limits under their marks, and what the two shadings mean. */
+function figures(window: Window, scale: Scale, glyphs: Glyphs): Line {
+  const legend = window.decidable
+    ? ` ${glyphs.accept} proves the torque   ${glyphs.guard} too near a limit`
+    : ` ${glyphs.guard} this wrench cannot prove this window`;
+  const low = figure(window.lowerLimit, window.unit);
+  const high = figure(window.upperLimit, window.unit);
+  const lowEnds = 1 + columnOf(window.lowerLimit, scale) + 1;
+  const highStarts = 1 + columnOf(window.upperLimit, scale);
+  const lowAt = lowEnds - low.length;
+  const start = legend.length + 2 <= lowAt ? legend.padEnd(lowAt) : ' '.repeat(Math.max(0, lowAt));
+  return [{ text: start }, { text: low.padEnd(Math.max(1, highStarts - lowAt)) + high, bold: true }];
+}
+
+export function torqueLines(view: BenchView, columns: number, layout: Layout, glyphs: Glyphs): Line[] {
+  const { torqueWindow } = view.job;
+  const scale = scaleFor(torqueWindow, columns - 2);
+  const now = bar(view, scale, glyphs);
+  return [
+    heading(view, columns, glyphs),
+    ...Array.from({ length: layout.bar }, () => now),
+    scaleLine(torqueWindow, scale, glyphs),
+    ...(layout.scaleFigures ? [figures(torqueWindow, scale, glyphs)] : []),
+  ];
+}

@@ -1,0 +1,15 @@
+import type { JobState } from '../job/state.ts';
+import type { LiveTorque } from '../pipeline/live.ts';
+
+export type { LiveTorque };
+
+/** All that the screen shows; the screen computes nothing that a verdict rests on. */
+export interface BenchView {
+  readonly station: string;
+  readonly job: JobState;
+  readonly live: LiveTorque;
+  /** Entries on disk: the screen says so because a verdict is worth what is kept. */
+  readonly logEntries: number;
+  /** True when tools are simulated; the screen must say so at all times. */
+  readonly simulated: boolean;
+}

@@ -1,0 +1,134 @@
+/** How states, verdicts, answers and figures are said; the screen and the plain lines use the same words. */
+import type { Answer } from '../job/event.ts';
+import type { JobState, Question, StepState } from '../job/state.ts';
+import type { Evaluation, Judgement, Window } from '../metrology/judgement.ts';
+import type { Quantity } from '../reading.ts';
+import type { Glyphs } from './glyphs.ts';
+
+/** What a colour would say; always beside a word, never instead of one. */
+export type Tone = 'good' | 'bad' | 'attention';
+
+export interface Spoken {
+  readonly symbol: string;
+  readonly word: string;
+  readonly tone?: Tone;
+}
+
+/** A step of a cylinder as symbol and word, at most 1 + 5 columns. */
+export function stepSpoken(step: StepState, glyphs: Glyphs): Spoken {
+  switch (step) {
+    case 'todo':
+      return { symbol: glyphs.todo, word: 'to do' };
+    case 'again':
+      return { symbol: glyphs.again, word: 'again', tone: 'bad' };
+    case 'ask':
+      return { symbol: glyphs.ask, word: 'ask', tone: 'attention' };
+    case 'done':
+      return { symbol: glyphs.done, word: 'OK', tone: 'good' };
+  }
+}
+
+/** A verdict as symbol and word. */
+export function verdictSpoken(result: Evaluation, glyphs: Glyphs): Spoken & { readonly tone: Tone } {
+  switch (result) {
+    case 'OK':
+      return { symbol: glyphs.done, word: 'OK', tone: 'good' };
+    case 'NotOK':
+      return { symbol: glyphs.bad, word: 'NOT OK', tone: 'bad' };
+    case 'NotDecidable':
+      return { symbol: glyphs.ask, word: 'UNDECIDED', tone: 'attention' };
+  }
+}
+
+interface AnswerWords {
+  readonly key: string;
+  /** For a line of keys that is narrow. */
+  readonly brief: string;
+  /** For a line of keys that has room. */
+  readonly short: string;
+  /** For the log and the help. */
+  readonly long: string;
+}
+
+/** The key and the words of every answer to a question. */
+export const ANSWERS: Readonly<Record<Answer, AnswerWords>> = {
+  fresh: {
+    key: 'f',
+    brief: 'fresh',
+    short: 'it was the tightening',
+    long: 'it was the tightening of this cylinder',
+  },
+  rehit: {
+    key: 'r',
+    brief: 're-hit',
+    short: 're-hit',
+    long: 're-hit: a second pull on a plug already tight',
+  },
+  handling: { key: 'h', brief: 'handling', short: 'no plug turned', long: 'handling: no plug was turned' },
+  refit: {
+    key: 'b',
+    brief: 'refit',
+    short: 'backed out, fit again',
+    long: 'plug backed out, to be fitted again',
+  },
+  replace: {
+    key: 'n',
+    brief: 'new plug',
+    short: 'new plug',
+    long: 'plug backed out, a new plug to be fitted',
+  },
+};
+
+/** The keys that answer a question: `[f] it was the tightening   [r] re-hit`, in briefer words where needed. */
+export function answerKeys({ answers }: Question, columns = Number.POSITIVE_INFINITY): string {
+  const said = (how: 'short' | 'brief', space: string) =>
+    answers.map((answer) => `[${ANSWERS[answer].key}] ${ANSWERS[answer][how]}`).join(space);
+  const roomy = said('short', '   ');
+  return roomy.length <= columns ? roomy : said('brief', ' ');
+}
+
+/** Stands wherever the tools were not real. */
+export const SIMULATED = 'SIMULATED';
+
+/** What the tool of a quantity is called. */
+export const toolWord = (quantity: Quantity): string => (quantity === 'torque' ? 'wrench' : 'gauge');
+export const quantityWord = (quantity: Quantity): string => (quantity === 'torque' ? 'torque' : 'gap');
+
+export const unitWord = (unit: Window['unit'], glyphs: Glyphs): string =>
+  unit === 'mm' ? 'mm' : glyphs.newtonMetre;
+
+/** A number with fixed decimals; a zero never carries a minus sign. */
+export function fixed(value: number, decimals: number): string {
+  const text = value.toFixed(decimals);
+  return Number(text) === 0 ? text.replace('-', '') : text;
+}
+
+/** A figure in the window's unit without the unit: torque to 0.01 N·m, gap to 0.001 mm. */
+export const figure = (value: number, unit: Window['unit']): string => fixed(value, unit === 'mm' ? 3 : 2);
+
+/** `25.00 to 30.00`, without the unit. */
+export const windowFigures = (window: Window): string =>
+  `${figure(window.lowerLimit, window.unit)} to ${figure(window.upperLimit, window.unit)}`;
+
+/** Where a reading that did not prove itself lies: `, over the window`; empty for an OK. */
+export function sideWords({ result, side }: Judgement): string {
+  if (result === 'OK' || side === 'inside') return '';
+  if (result === 'NotOK') return side === 'low' ? ', under the window' : ', over the window';
+  return side === 'low' ? ', too near the lower limit' : ', too near the upper limit';
+}
+
+/** The verdict and the figure it rests on: `OK` and `27.41 N·m (window 25.00 to 30.00, U 0.64)`. */
+export function judgementParts(
+  judgement: Judgement,
+  window: Window,
+  glyphs: Glyphs,
+): readonly [string, string] {
+  const { unit } = window;
+  const value = `${figure(judgement.value, unit)} ${unitWord(unit, glyphs)}`;
+  const uncertainty = figure(judgement.expandedUncertainty, unit);
+  const { word } = verdictSpoken(judgement.result, glyphs);
+  return [word, `${value} (window ${windowFigures(window)}, U ${uncertainty})`];
+}
+
+export const windowOf = (state: JobState, quantity: Quantity): Window =>
+  quantity === 'torque' ? state.torqueWindow : state.gapWindow;

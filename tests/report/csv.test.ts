@@ -1,0 +1,105 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { clean } from '../../src/report/clean.ts';
+import { csvCell, writeCsv } from '../../src/report/csv.ts';
+import { modelOf, OTHER_SCRIPTS, TROUBLED } from './fixtures.ts';
+
+/** RFC 4180, section 2, and nothing beyond it: throws on a quote in an unquoted field or a bare CR or LF. */
+function parse(text: string): string[][] {
+  const rows: string[][] = [];
+  let row: string[] = [];
+  let at = 0;
+  while (at < text.length) {
+    const match = /^(?:"((?:[^"]|"")*)"|([^",\r\n]*))(,|\r\n)/.exec(text.slice(at));
+    if (match === null) throw new Error(`not RFC 4180 at ${at}: ${text.slice(at, at + 20)}`);
+    row.push(match[1]?.replaceAll('""', '"') ?? match[2] ?? '');
+    if (match[3] === '\r\n') {
+      rows.push(row);
+      row = [];
+    }
+    at += match[0].length;
+  }
+  return rows;
+}
+
+const csvOf = (options = {}) => writeCsv(modelOf(options).model);
+const table = (text: string) => {
+  const [header = [], ...rows] = parse(text.slice(1));
+  return rows.map((row) => Object.fromEntries(header.map((name, i) => [name, row[i] ?? ''])));
+};
+
+describe('a cell', () => {
+  test.each(['=1+1', '+1', '-1', '@SUM(A1)', ' =1', '\t=1', '\r=1', "'=1", '＝1', '－1'])(
+    '%j cannot run as a formula',
+    (text) => {
+      const cell = csvCell(text);
+      expect(cell.replace(/^"/, '')).toMatch(/^'/);
+    },
+  );
+
+  test('numbers stay numbers, negative ones too, with a decimal point and no minus before zero', () => {
+    expect([-14.3, 0.1 + 0.2, -0, 27, null].map(csvCell)).toEqual(['-14.3', '0.3', '0', '27', '']);
+  });
+
+  test('parsed back and its apostrophe taken off, any text is itself again', () => {
+    fc.assert(
+      fc.property(fc.array(fc.string({ unit: 'binary' }), { minLength: 1, maxLength: 4 }), (texts) => {
+        const cells = parse(`${texts.map(csvCell).join(',')}\r\n`)[0] ?? [];
+        expect(cells.map((cell) => cell.replace(/^'/, ''))).toEqual(texts.map(clean));
+        for (const cell of cells) expect(cell).not.toMatch(/^\s*[=+\-@\t\r]/);
+      }),
+    );
+  });
+});
+
+describe('the table', () => {
+  test('begins with a byte order mark and ends every row with CRLF, each as long as the header', () => {
+    const text = csvOf(TROUBLED);
+    expect(text.startsWith('\uFEFFJob,')).toBe(true);
+    const rows = parse(text.slice(1));
+    expect(new Set(rows.map((row) => row.length)).size).toBe(1);
+  });
+
+  test('every column that holds a quantity names its unit', () => {
+    const header = parse(csvOf().slice(1))[0] ?? [];
+    const quantities = header.filter((name) =>
+      /torque \(|Gap .*\(|Gap \(|release|Follow|U, k|limit|accepted|Rise/.test(name),
+    );
+    expect(quantities).toHaveLength(16);
+    for (const name of quantities) expect(name).toMatch(/\((mm|N·m|ms|%)\)$/);
+  });
+
+  test('one row an attempt: a failed pull and its repetition both stand', () => {
+    const rows = table(csvOf({ firstPull: { 3: 31.42 } })).filter(
+      (row) => row['Quantity'] === 'torque' && row['Cylinder'] === '3',
+    );
+    expect(
+      rows.map((row) => [row['Attempt'], row['Peak torque (N·m)'], row['Verdict'], row['Answer']]),
+    ).toEqual([
+      ['1', '31.42', 'NOT OK', 'refit'],
+      ['2', '27.8', 'OK', ''],
+    ]);
+  });
+
+  test('a cylinder that nobody touched is two rows that say so, a pull on no cylinder is one without a number', () => {
+    const undone = table(csvOf({ skip: [2] })).filter((row) => row['Cylinder'] === '2');
+    expect(undone.map((row) => [row['Quantity'], row['Verdict']])).toEqual([
+      ['gap', 'NOT DONE'],
+      ['torque', 'NOT DONE'],
+    ]);
+    const stray = table(csvOf(TROUBLED)).filter((row) => row['Cylinder'] === '');
+    expect(stray.map((row) => [row['Pull'], row['Kind of pull'], row['Cut off']])).toEqual([
+      ['5', 'handling', 'link-lost'],
+    ]);
+  });
+
+  test('names in any script stay as they are; a simulated job says so in every row', () => {
+    const rows = table(csvOf({ ...OTHER_SCRIPTS, simulated: true }));
+    expect(new Set(rows.map((row) => row['Technician']))).toEqual(new Set(['王小明 / Łukasz Őry']));
+    expect(new Set(rows.map((row) => row['Simulated']))).toEqual(new Set(['SIMULATED']));
+  });
+
+  test('the same record gives the same text', () => {
+    expect(csvOf(TROUBLED)).toBe(csvOf(TROUBLED));
+  });
+});

@@ -1,0 +1,57 @@
+/** Draws a view as the terminal would get it, and measures it with Ink's own ruler instead of ours. */
+import { Box, renderToString, Text } from 'ink';
+import { frameLines } from '../../src/ui/frame.ts';
+import { Screen } from '../../src/ui/screen.tsx';
+import type { BenchView } from '../../src/ui/view.ts';
+
+export interface Drawing {
+  readonly columns?: number;
+  readonly rows?: number;
+  readonly ascii?: boolean;
+  readonly color?: boolean;
+  readonly help?: boolean;
+}
+
+/** The frame with its escape sequences. */
+export function drawn(
+  view: BenchView,
+  { columns = 80, rows = 24, ascii, color, help }: Drawing = {},
+): string {
+  return renderToString(
+    <Screen
+      view={view}
+      size={{ columns, rows }}
+      ascii={ascii === true}
+      color={color === true}
+      help={help === true}
+    />,
+    { columns },
+  );
+}
+
+export const bare = (text: string): string => text.replace(/\u001b\[[\d;]*m/g, '');
+
+/** The lines of the frame as text, before Ink draws them; much faster, so for the many cases. */
+export const linesOf = (view: BenchView, { columns = 80, rows = 24, ascii, help }: Drawing = {}): string[] =>
+  frameLines({ view, size: { columns, rows }, ascii: ascii === true, help: help === true }).map((line) =>
+    line.map(({ text }) => text).join(''),
+  );
+
+/** Columns that Ink gives to each text: the width of a frame that it draws round it, an `x` behind it taken off. */
+export function inkColumns(texts: readonly string[]): number[] {
+  const frames = renderToString(
+    <Box flexDirection="column" alignItems="flex-start">
+      {texts.map((text, at) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: drawn once
+        <Box key={at} borderStyle="classic" flexShrink={0}>
+          <Text wrap="truncate">{`${text}x`}</Text>
+        </Box>
+      ))}
+    </Box>,
+    { columns: 240 },
+  );
+  return frames
+    .split('\n')
+    .filter((_, line) => line % 3 === 0)
+    .map((edge) => edge.length - 3);
+}
