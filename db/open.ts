@@ -1,0 +1,114 @@
+/** Opens the database file of a station log so that a commit means "on disk", and refuses files that are not one. */
+import { existsSync, statSync } from 'node:fs';
+import type { Database } from 'better-sqlite3';
+import { type Problem, ProblemError } from '../src/problem.ts';
+import { migrate, readMigrations, versionOf } from './migrate.ts';
+import { problemOf } from './problems.ts';
+
+/** `PLMK`, at offset 68 of every station log file. */
+const APPLICATION_ID = 0x504c4d4b;
+/** SQLite's number for synchronous = FULL. */
+const FULL = 2;
+/** The wait for a lock stops the whole program, the radio included: better a clear answer soon. */
+const BUSY_TIMEOUT_MS = 200;
+
+/** Problems: `log-empty`, `log-not-a-log`, `log-newer`, `log-damaged`, `log-busy`, `log-disk`, `log-path`. */
+export async function openDatabase(path: string): Promise<Database> {
+  refuseEmptyFile(path);
+  const { default: Sqlite } = await import('better-sqlite3');
+  let db: Database | undefined;
+  try {
+    db = new Sqlite(path, { timeout: BUSY_TIMEOUT_MS });
+    inspect(db, path);
+    configure(db);
+    migrate(db, readMigrations());
+    assertFull(db);
+    return db;
+  } catch (cause) {
+    db?.close();
+    throw problemOf(cause, path);
+  }
+}
+
+/**
+ * SQLite builds with a lower default for WAL fall back to it on their own; then a commit could be lost with the power.
+ * Throws: that would be a bug here, not something a user can mend.
+ */
+export function assertFull(db: Database): void {
+  const level = db.pragma('synchronous', { simple: true });
+  if (level !== FULL) throw new Error(`the station log is at synchronous=${String(level)}, not FULL`);
+}
+
+/** To SQLite a file of no or one byte is a new database; here it may be all that is left of a log. */
+function refuseEmptyFile(path: string): void {
+  if (existsSync(path) && statSync(path).size <= 1)
+    throw new ProblemError(
+      refusal(
+        'log-empty',
+        path,
+        'the file is empty, though a station log never is',
+        'Restore it from a backup; if it never held anything, delete it and start again.',
+      ),
+    );
+}
+
+/** Looks before anything is written, so that a foreign file is left as it is. */
+function inspect(db: Database, path: string): void {
+  const version = versionOf(db);
+  const id = db.pragma('application_id', { simple: true });
+  const tables = db.prepare('SELECT count(*) FROM sqlite_schema').pluck().get();
+  if (version === 0 && tables === 0) return;
+  if (id !== APPLICATION_ID)
+    throw new ProblemError(
+      refusal(
+        'log-not-a-log',
+        path,
+        'this is a database, but not a station log',
+        'Name the station log, or a new file.',
+      ),
+    );
+  const latest = readMigrations().length;
+  if (version > latest)
+    throw new ProblemError(
+      refusal(
+        'log-newer',
+        path,
+        `a newer version of the program wrote this log (form ${version}; this one knows ${latest})`,
+        'Use the newer version of the program.',
+      ),
+    );
+  if (!isSound(db))
+    throw new ProblemError(
+      refusal(
+        'log-damaged',
+        path,
+        'the database file is damaged',
+        'Keep the file as it is and restore the log from a backup.',
+      ),
+    );
+}
+
+/** A damaged page may also make the schema's own checks of an entry fail to run, which is an error without a name. */
+function isSound(db: Database): boolean {
+  try {
+    return db.pragma('quick_check(1)', { simple: true }) === 'ok';
+  } catch (cause) {
+    if (cause instanceof Error && 'code' in cause && cause.code === 'SQLITE_ERROR') return false;
+    throw cause;
+  }
+}
+
+function configure(db: Database): void {
+  db.pragma('journal_mode = WAL');
+  db.pragma('synchronous = FULL');
+  // Where the disk has a write cache that fsync leaves alone (macOS).
+  db.pragma('fullfsync = ON');
+  db.pragma('foreign_keys = ON');
+  db.pragma('recursive_triggers = ON');
+  db.pragma('trusted_schema = OFF');
+  db.pragma('journal_size_limit = 4194304');
+}
+
+function refusal(code: string, where: string, message: string, next: string): Problem {
+  return { code, where, message, next };
+}

@@ -1,0 +1,66 @@
+import { ProblemError } from '../src/problem.ts';
+
+/** What SQLite's result codes mean to the person at the bench; by the beginning of the extended code. */
+const MEANINGS: readonly (readonly [prefix: string, code: string, message: string, next: string])[] = [
+  [
+    'SQLITE_BUSY',
+    'log-busy',
+    'another program is writing to the station log',
+    'Close the other program, then try again.',
+  ],
+  [
+    'SQLITE_LOCKED',
+    'log-busy',
+    'another program is writing to the station log',
+    'Close the other program, then try again.',
+  ],
+  ['SQLITE_NOTADB', 'log-not-a-log', 'this is not a station log', 'Name the station log, or a new file.'],
+  [
+    'SQLITE_CORRUPT',
+    'log-damaged',
+    'the database file is damaged',
+    'Keep the file as it is and restore the log from a backup.',
+  ],
+  [
+    'SQLITE_CANTOPEN',
+    'log-path',
+    'the file cannot be opened',
+    'Check that the folder exists and may be written to.',
+  ],
+  [
+    'SQLITE_READONLY',
+    'log-path',
+    'the file cannot be written to',
+    'Check the rights on the file and its folder.',
+  ],
+  [
+    'SQLITE_PERM',
+    'log-path',
+    'the file cannot be written to',
+    'Check the rights on the file and its folder.',
+  ],
+  [
+    'SQLITE_FULL',
+    'log-disk',
+    'the disk is full',
+    'Make room on the disk, then try again; nothing of the last step was kept.',
+  ],
+  [
+    'SQLITE_IOERR',
+    'log-disk',
+    'the disk did not accept the data',
+    'Check the disk; nothing of the last step was kept.',
+  ],
+];
+
+/** The cause as a {@link ProblemError} where a person can do something about it, else the cause itself. */
+export function problemOf(cause: unknown, path: string): unknown {
+  if (!(cause instanceof Error)) return cause;
+  const sqlite = 'code' in cause ? String(cause.code) : '';
+  // better-sqlite3 throws a plain TypeError, without a code, for a folder that does not exist.
+  const name = cause instanceof TypeError && /directory/.test(cause.message) ? 'SQLITE_CANTOPEN' : sqlite;
+  const meaning = MEANINGS.find(([prefix]) => name.startsWith(prefix));
+  if (meaning === undefined) return cause;
+  const [, code, message, next] = meaning;
+  return new ProblemError({ code, where: path, message, next }, { cause });
+}

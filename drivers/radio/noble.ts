@@ -1,0 +1,73 @@
+import type { EventEmitter } from 'node:events';
+
+// The parts of noble that this folder uses, in our own words: its shipped types leave out all that has to be mended,
+// and the package is optional, so that nothing may import it before it is wanted.
+
+export interface NoblePeripheral extends EventEmitter {
+  readonly id: string;
+  /** Empty on platforms that hide it. */
+  readonly address: string;
+  readonly rssi: number;
+  readonly state: string;
+  readonly advertisement: { readonly localName?: string; readonly serviceUuids?: readonly string[] };
+  connect(): void;
+  discoverServicesAsync(uuids: readonly string[]): Promise<readonly NobleService[]>;
+}
+
+export interface NobleService {
+  readonly uuid: string;
+  discoverCharacteristicsAsync(uuids: readonly string[]): Promise<readonly NobleCharacteristic[]>;
+}
+
+export interface NobleCharacteristic extends EventEmitter {
+  readonly uuid: string;
+  readonly properties: readonly string[];
+  discoverDescriptorsAsync(): Promise<readonly NobleDescriptor[]>;
+  readAsync(): Promise<Uint8Array>;
+  subscribeAsync(): Promise<void>;
+}
+
+export interface NobleDescriptor {
+  readonly uuid: string;
+  readValueAsync(): Promise<Uint8Array>;
+}
+
+/** The HCI layer; only there when noble speaks to a controller itself (Linux, or a simulated controller). */
+export interface NobleHci extends EventEmitter {
+  readonly _socket: EventEmitter & { stop(): void };
+  readonly _userChannel?: unknown;
+  pollIsDevUp(): void;
+  onSocketData(packet: Buffer): void;
+  writeAclDataPkt(handle: number, cid: number, data: Buffer): Promise<void>;
+  flushAcl(): Promise<void>;
+  readLeBufferSize(): void;
+  disconnect(handle: number): void;
+}
+
+export interface NobleBindings extends EventEmitter {
+  readonly _hci?: NobleHci;
+  /** Both ways: peripheral id to connection handle and back. */
+  readonly _handles?: Readonly<Record<string, unknown>>;
+  _state: string | null;
+  init(): void;
+  onStateChange(state: string): void;
+}
+
+export interface Noble extends EventEmitter {
+  initialized: boolean;
+  readonly _state: string;
+  readonly _bindings: NobleBindings;
+  startScanning(services: readonly string[], allowDuplicates: boolean): void;
+  stopScanning(): void;
+  cancelConnect(peripheralId: string): void;
+  disconnect(peripheralId: string): void;
+}
+
+const METHODS = ['on', 'startScanning', 'stopScanning', 'cancelConnect', 'disconnect'] as const;
+
+/** Guards against another version of the library under the same name. */
+export function isNoble(value: unknown): value is Noble {
+  if (typeof value !== 'object' || value === null) return false;
+  const has = (name: string) => name in value && typeof Reflect.get(value, name) === 'function';
+  return METHODS.every(has) && '_bindings' in value && typeof value._bindings === 'object';
+}

@@ -1,0 +1,44 @@
+import type { Problem } from '../../src/problem.ts';
+import { err, ok, type Result } from '../../src/result.ts';
+import { type After, realAfter, within } from '../after.ts';
+import { loadNoble, type NobleOptions } from './load.ts';
+import type { Noble } from './noble.ts';
+import { NobleRadio } from './noble-radio.ts';
+import { problemFromError, problemFromState, radioProblem } from './problems.ts';
+import type { Radio } from './radio.ts';
+import { type TamedNoble, tame } from './tame.ts';
+
+// radio/ is the only place that knows noble: it loads it when a radio is wanted, mends what has to be mended, and
+// shows the rest of the station nothing but the port in radio.ts.
+
+/** noble says nothing at all when no adapter is there. */
+const STATE_TIMEOUT_MS = 5_000;
+
+export interface RadioOptions extends NobleOptions {
+  /** Left out: real time. */
+  readonly after?: After;
+}
+
+/**
+ * Opens the adapter of this machine, or a simulated controller when `socket` is given, and waits until it is on.
+ * The problem says in one sentence why there is none; nothing stays behind then.
+ */
+export async function openRadio(options: RadioOptions = {}): Promise<Result<Radio, Problem>> {
+  const { after = realAfter } = options;
+  let tamed: TamedNoble;
+  try {
+    tamed = tame(loadNoble(options), after);
+  } catch (error) {
+    return err(problemFromError(error));
+  }
+  const state = await within(after, firstState(tamed.noble), STATE_TIMEOUT_MS);
+  if (state?.value === 'poweredOn') return ok(new NobleRadio(tamed));
+  tamed.release();
+  return err(state === undefined ? radioProblem('radio-no-adapter') : problemFromState(state.value));
+}
+
+/** Some states are there before anybody can listen. */
+function firstState(noble: Noble): Promise<string> {
+  if (noble._state !== 'unknown') return Promise.resolve(noble._state);
+  return new Promise((resolve) => noble.once('stateChange', resolve));
+}

@@ -1,0 +1,86 @@
+import type { Problem } from '../../src/problem.ts';
+
+// Everything that can keep the station from a Bluetooth adapter, as one sentence and one next step each.
+
+const SIMULATE = 'or run with the simulated tools';
+
+const PROBLEMS = {
+  'radio-not-installed': {
+    message: 'The Bluetooth part of plugmark is not installed on this machine.',
+    next: `Install again with optional dependencies and a C++ compiler present (npm install --include=optional), ${SIMULATE}.`,
+  },
+  'radio-no-bluetooth': {
+    message:
+      'This machine has no Bluetooth support in its kernel (EAFNOSUPPORT), as is usual in containers and WSL.',
+    next: `Run plugmark on the host itself, on a machine with Bluetooth, ${SIMULATE}.`,
+  },
+  'radio-not-permitted': {
+    message: 'This user is not allowed to use the Bluetooth adapter.',
+    next: 'Give the right to the node program: sudo setcap cap_net_raw,cap_net_admin+eip "$(readlink -f "$(command -v node)")".',
+  },
+  'radio-off': {
+    message: 'The Bluetooth adapter is switched off.',
+    next: 'Switch it on (rfkill unblock bluetooth; bluetoothctl power on) and start again.',
+  },
+  'radio-no-adapter': {
+    message: 'No Bluetooth adapter answered.',
+    next: `Plug one in or name another one (bluetoothctl list shows them), ${SIMULATE}.`,
+  },
+  'radio-not-low-energy': {
+    message: 'The Bluetooth adapter does not speak Bluetooth Low Energy.',
+    next: 'Use an adapter for Bluetooth 4.0 or later.',
+  },
+  'radio-closed': {
+    message: 'The Bluetooth adapter has been given back already.',
+    next: 'Start again to open it anew.',
+  },
+  'radio-failed': {
+    message: 'The Bluetooth adapter could not be opened.',
+    next: `Look at the cause named here, try again as another user or with another adapter, ${SIMULATE}.`,
+  },
+} as const satisfies Record<string, Pick<Problem, 'message' | 'next'>>;
+
+export type RadioProblemCode = keyof typeof PROBLEMS;
+
+export function radioProblem(code: RadioProblemCode, where?: string): Problem {
+  return { code, ...PROBLEMS[code], ...(where !== undefined && { where }) };
+}
+
+/** What a thrown error of the library or its native socket means. */
+export function problemFromError(error: unknown): Problem {
+  const code = errorCode(error);
+  switch (code) {
+    case 'MODULE_NOT_FOUND':
+    case 'ERR_DLOPEN_FAILED':
+      return radioProblem('radio-not-installed');
+    case 'EAFNOSUPPORT':
+      return radioProblem('radio-no-bluetooth');
+    case 'EPERM':
+    case 'EACCES':
+      return radioProblem('radio-not-permitted');
+    case 'ENODEV':
+      return radioProblem('radio-no-adapter');
+    case 'ENETDOWN':
+      return radioProblem('radio-off');
+    default:
+      return radioProblem('radio-failed', error instanceof Error ? error.message : String(error));
+  }
+}
+
+/** What an adapter state other than `poweredOn` means. */
+export function problemFromState(state: string): Problem {
+  switch (state) {
+    case 'poweredOff':
+      return radioProblem('radio-off');
+    case 'unauthorized':
+      return radioProblem('radio-not-permitted');
+    case 'unsupported':
+      return radioProblem('radio-not-low-energy');
+    default:
+      return radioProblem('radio-failed', `adapter state ${state}`);
+  }
+}
+
+function errorCode(error: unknown): string | undefined {
+  return error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : undefined;
+}

@@ -1,0 +1,54 @@
+import type { Observable } from 'rxjs';
+import type { Problem } from '../../src/problem.ts';
+import type { Result } from '../../src/result.ts';
+
+// The port through which drivers reach Bluetooth LE, in the role of the central. Nothing outside this folder knows
+// which library stands behind it. UUIDs are short, lower case, without dashes: `185a`.
+
+/** One advertisement of a device that offers the service scanned for. */
+export interface Sighting {
+  readonly address: string;
+  /** As sent: clean it before it is shown. */
+  readonly name?: string;
+  readonly rssi: number;
+}
+
+/** A characteristic found on one link; worthless on any other link. */
+export interface RemoteCharacteristic {
+  readonly service: string;
+  readonly uuid: string;
+  readonly properties: readonly string[];
+}
+
+/** A connection to one device. Every step ends by itself: with its result, at its time-out, or when the link goes down. */
+export interface Link {
+  readonly address: string;
+  /** Resolves with the reason, for people, once the link is gone; never rejects. */
+  readonly down: Promise<string>;
+  /** All characteristics of those of the services that the device has. */
+  discover(services: readonly string[]): Promise<Result<readonly RemoteCharacteristic[], Problem>>;
+  descriptors(of: RemoteCharacteristic): Promise<Result<readonly string[], Problem>>;
+  /** Empty when the device refuses the read. */
+  read(of: RemoteCharacteristic): Promise<Result<Uint8Array, Problem>>;
+  /** Empty when the device refuses the read. */
+  readDescriptor(of: RemoteCharacteristic, descriptor: string): Promise<Result<Uint8Array, Problem>>;
+  /** Calls `listener` in the turn in which a packet comes in, perhaps before the promise resolves. */
+  subscribe(to: RemoteCharacteristic, listener: (bytes: Uint8Array) => void): Promise<Result<void, Problem>>;
+  /** Resolves when the link is down; harmless when it is already. */
+  close(): Promise<void>;
+}
+
+/** One adapter, shared by all tools of the station. */
+export interface Radio {
+  /** Hot; replays the latest. When the adapter goes off, every link goes down. */
+  readonly powered$: Observable<boolean>;
+  /** Cold; scans while subscribed, pauses while a connection is being made or the adapter is off. Never errors. */
+  scan(service: string): Observable<Sighting>;
+  /**
+   * Connects to a device that a scan has shown; one attempt at a time, the others wait their turn.
+   * `signal` gives the attempt up early; a link that has come up is not touched by it.
+   */
+  connect(address: string, timeoutMs: number, signal: AbortSignal): Promise<Result<Link, Problem>>;
+  /** Ends all links and scans and gives the adapter back; harmless when called twice. */
+  close(): Promise<void>;
+}

@@ -1,0 +1,149 @@
+import type { After } from '../after.ts';
+import type { Noble, NobleBindings, NobleHci } from './noble.ts';
+
+// noble was written to own its process: it exits on SIGINT, prints to the terminal, leaves a timer behind and lets a
+// malformed packet of a peer end the program. This file takes those habits from one instance of it.
+
+/** Handles that noble keeps no trace of, and events it never sends by itself. */
+export interface TamedNoble {
+  readonly noble: Noble;
+  /** The timer of all that waits for it. */
+  readonly after: After;
+  /** Makes noble believe that the link is gone, where no controller will say so any more. */
+  declareDown(peripheralId: string): void;
+  /** Makes noble believe that the pending connection failed; it allows only one and may wait for it for ever. */
+  declareUnconnected(): void;
+  /** Takes away timers, listeners and the socket. */
+  release(): void;
+}
+
+/** HCI event packets (Core specification, Vol 4 Part E, 7.7.5 and 7.7.65.1) that a dead controller owes us. */
+const disconnected = (handle: number) => Buffer.from([0x04, 0x05, 4, 0, handle & 0xff, handle >> 8, 0x08]);
+const notConnected = () => {
+  const packet = Buffer.alloc(22);
+  packet.set([0x04, 0x3e, 19, 0x01, 0x02, 0xff, 0x0f]);
+  return packet;
+};
+
+/** Starts noble in a tamed way; throws what opening the socket throws, and then leaves nothing behind. */
+export function tame(noble: Noble, after: After): TamedNoble {
+  const bindings = noble._bindings;
+  const hci = bindings._hci;
+  silence(noble, bindings);
+  const undo: (() => void)[] = [];
+  const release = () => {
+    for (const step of undo.splice(0)) step();
+    noble.removeAllListeners();
+    bindings.removeAllListeners();
+    if (hci !== undefined) stopSocket(hci);
+  };
+  try {
+    if (hci !== undefined) undo.push(tameHci(hci));
+    undo.push(initWithoutProcessListeners(noble));
+  } catch (error) {
+    release();
+    throw error;
+  }
+  return {
+    noble,
+    after,
+    declareDown: (peripheralId) => {
+      const handle = bindings._handles?.[peripheralId];
+      if (typeof handle === 'number') hci?.onSocketData(disconnected(handle));
+    },
+    declareUnconnected: () => hci?.onSocketData(notConnected()),
+    release,
+  };
+}
+
+function stopSocket(hci: NobleHci): void {
+  hci.removeAllListeners();
+  hci._socket.removeAllListeners();
+  hci._socket.on('error', () => {}); // a socket that is being stopped may still complain, with nobody to hear it
+  hci._socket.stop();
+}
+
+/** noble prints state changes and warnings; the terminal belongs to the screen, and openRadio tells the same better. */
+function silence(noble: Noble, bindings: NobleBindings): void {
+  noble.on('warning', () => {});
+  bindings.onStateChange = (state) => {
+    if (bindings._state === state) return;
+    bindings._state = state;
+    bindings.emit('stateChange', state);
+  };
+}
+
+function tameHci(hci: NobleHci): () => void {
+  guardPackets(hci);
+  hci.on('stateChange', (state) => {
+    // On a user channel noble never asks how much it may send at once, and then sends nothing.
+    if (state === 'poweredOn' && hci._userChannel) hci.readLeBufferSize();
+  });
+  return stoppablePoll(hci);
+}
+
+/**
+ * A peer can send packets that noble reads past the end of; without a guard that is an uncaught exception. The link
+ * they came over is closed, because nobody knows what else of it was misread.
+ */
+function guardPackets(hci: NobleHci): void {
+  const onSocketData = hci.onSocketData.bind(hci);
+  hci.onSocketData = (packet) => {
+    try {
+      onSocketData(packet);
+    } catch {
+      const handle = aclHandle(packet);
+      if (handle !== undefined) hci.disconnect(handle);
+    }
+  };
+  // Both are fire-and-forget in noble, and both reject when the link went down in the meantime.
+  const flushAcl = hci.flushAcl.bind(hci);
+  const writeAclDataPkt = hci.writeAclDataPkt.bind(hci);
+  hci.flushAcl = () => flushAcl().catch(() => {});
+  hci.writeAclDataPkt = (handle, cid, data) => writeAclDataPkt(handle, cid, data).catch(() => {});
+}
+
+function aclHandle(packet: Buffer): number | undefined {
+  return packet.length >= 3 && packet[0] === 0x02 ? packet.readUInt16LE(1) & 0x0fff : undefined;
+}
+
+/** noble keeps no handle of its poll timer: while it polls (synchronously), the setTimeout it finds is ours. */
+function stoppablePoll(hci: NobleHci): () => void {
+  const poll = hci.pollIsDevUp.bind(hci);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let stopped = false;
+  hci.pollIsDevUp = () => {
+    if (stopped) return;
+    const real = globalThis.setTimeout;
+    const kept = (run: () => void, ms: number) => {
+      timer = real(run, ms);
+      return timer;
+    };
+    Reflect.set(globalThis, 'setTimeout', kept);
+    try {
+      poll();
+    } finally {
+      globalThis.setTimeout = real;
+    }
+  };
+  return () => {
+    stopped = true;
+    clearTimeout(timer);
+  };
+}
+
+/** Returns the undoing of what stays: noble's exit listener, which ends the links when the process ends by itself. */
+function initWithoutProcessListeners(noble: Noble): () => void {
+  const sigint = process.listeners('SIGINT');
+  const exit = process.listeners('exit');
+  noble.initialized = true; // else noble starts itself again, a turn later, when somebody listens for its state
+  noble._bindings.init();
+  for (const listener of process.listeners('SIGINT')) {
+    // It would call process.exit(1) before anything of ours is closed.
+    if (!sigint.includes(listener)) process.removeListener('SIGINT', listener);
+  }
+  const added = process.listeners('exit').filter((listener) => !exit.includes(listener));
+  return () => {
+    for (const listener of added) process.removeListener('exit', listener);
+  };
+}

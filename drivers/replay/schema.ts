@@ -1,0 +1,91 @@
+import { z } from 'zod';
+import type { Reading, ToolDescription } from '../../src/reading.ts';
+import type { Timing } from '../driver.ts';
+
+/*
+ * A recording of one tool, form `plugmark/readings/1`: newline-delimited JSON in UTF-8.
+ *
+ *   {"form":"plugmark/readings/1","tool":"wrench","timing":{"stamps":"arrival"},"description":{…}}
+ *   {"kind":"values","n":1,"atUs":[1000,11000,21000],"counts":[0,12,31]}
+ *   {"kind":"missed","n":4,"atUs":900000,"fromUs":21000,"reason":"out of reach or switched off"}
+ *   {"kind":"value","n":5,"atUs":910000,"counts":44}
+ *   {"kind":"end","readings":5}
+ *
+ * The first line describes the tool as it was when it joined. Each line after it is one reading as in src/reading.ts,
+ * or a batch `values` of value readings whose numbers follow each other from `n`. Numbers rise by one from 1, stamps
+ * never go back. The last line counts the readings, so that a recording that was cut short is known for one.
+ */
+
+export const FORM = 'plugmark/readings/1';
+
+const whole = z.int();
+const n = z.int().min(1);
+const text = z.string().max(256);
+
+const descriptionSchema = z.strictObject({
+  quantity: z.enum(['torque', 'length']),
+  unit: z.enum(['N.m', 'm']),
+  exponent: z.int().min(-128).max(127),
+  maker: z.exactOptional(text),
+  model: z.exactOptional(text),
+  serial: z.exactOptional(text),
+  firmware: z.exactOptional(text),
+  batteryPercent: z.exactOptional(z.int().min(0).max(100)),
+  samplingFunction: z.enum([
+    'unspecified',
+    'instantaneous',
+    'mean',
+    'rms',
+    'maximum',
+    'minimum',
+    'moving-average',
+  ]),
+  updateIntervalMs: z.exactOptional(z.int().min(0)),
+  resolutionCounts: z.exactOptional(z.int().min(0)),
+  uncertainty: z.exactOptional(
+    z.discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('relative'), percent: z.number().min(0) }),
+      z.strictObject({ kind: z.literal('absolute'), counts: z.int().min(0) }),
+    ]),
+  ),
+  validRange: z.exactOptional(z.strictObject({ lowerCounts: whole, upperCounts: whole })),
+  link: z.strictObject({
+    kind: z.enum(['bluetooth-le', 'direct', 'file', 'keyboard']),
+    address: z.exactOptional(text),
+    authenticated: z.boolean(),
+  }),
+}) satisfies z.ZodType<ToolDescription>;
+
+const timingSchema = z.strictObject({
+  stamps: z.enum(['arrival', 'device', 'none']),
+  jitterMs: z.exactOptional(z.number().min(0)),
+}) satisfies z.ZodType<Timing>;
+
+export const headerSchema = z.strictObject({
+  form: z.literal(FORM),
+  tool: z.string().min(1).max(64),
+  timing: timingSchema,
+  description: descriptionSchema,
+});
+export type Header = z.infer<typeof headerSchema>;
+
+const hex = z.string().regex(/^([0-9a-f]{2})*$/, 'expected whole bytes in small hexadecimal digits');
+
+const readingSchemas = [
+  z.strictObject({ kind: z.literal('value'), n, atUs: whole, counts: whole }),
+  z.strictObject({ kind: z.literal('not-known'), n, atUs: whole }),
+  z.strictObject({ kind: z.literal('raw'), n, atUs: whole, source: z.string().min(1).max(64), hex }),
+  z.strictObject({ kind: z.literal('missed'), n, atUs: whole, fromUs: whole, reason: text }),
+] as const;
+
+/** Here only so that the compiler compares the form with the contract. */
+z.discriminatedUnion('kind', readingSchemas) satisfies z.ZodType<Reading>;
+
+const batchSchema = z
+  .strictObject({ kind: z.literal('values'), n, atUs: z.array(whole).min(1), counts: z.array(whole).min(1) })
+  .refine((batch) => batch.atUs.length === batch.counts.length, 'expected as many counts as stamps');
+
+const endSchema = z.strictObject({ kind: z.literal('end'), readings: z.int().min(0) });
+
+export const lineSchema = z.discriminatedUnion('kind', [...readingSchemas, batchSchema, endSchema]);
+export type Line = z.infer<typeof lineSchema>;

@@ -1,0 +1,196 @@
+import { ReplaySubject, Subject } from 'rxjs';
+import type { Tool } from '../drivers/driver.ts';
+import type { Instrument } from '../src/instrument/instrument.ts';
+import type { WorkOrder } from '../src/job/order.ts';
+import type { Window } from '../src/metrology/judgement.ts';
+import type { LinkState, Reading, ToolDescription } from '../src/reading.ts';
+import { ok } from '../src/result.ts';
+import { createController, type HciSocketClass } from './controller/index.ts';
+import { measuredBy, notification, type Presented, peripheralOf } from './peripherals.ts';
+import type { Action } from './physics/action.ts';
+import { type Bench, createBench, type Emission } from './physics/bench.ts';
+import { Random } from './random.ts';
+import type { Scheduler } from './scheduler.ts';
+import { PEOPLE, type PersonName } from './technician/people.ts';
+import type { Screen } from './technician/screen.ts';
+import { type Leaving, technician } from './technician/technician.ts';
+
+/** What the makers of the simulated tools promise. Invented data sheets; the simulation keeps to them. */
+export const SIMULATED_INSTRUMENTS: readonly Instrument[] = [
+  {
+    id: 'wrench',
+    quantity: 'torque',
+    type: 'setting',
+    serial: 'SIM-W-0001',
+    permissibleDeviation: { kind: 'relative', percent: 2 },
+    resolution: 0.01,
+    basis: 'invented data sheet of the simulated wrench',
+  },
+  {
+    id: 'gauge',
+    quantity: 'length',
+    serial: 'SIM-G-0001',
+    permissibleDeviation: { kind: 'absolute', amount: 0.01 },
+    resolution: 0.01,
+    basis: 'invented data sheet of the simulated gauge',
+  },
+];
+
+const WRENCH: Presented = {
+  quantity: 'torque',
+  address: 'c2:00:00:00:00:01',
+  name: 'Simulated wrench',
+  serial: 'SIM-W-0001',
+  batteryPercent: 83,
+  updateIntervalMs: 10,
+  resolutionCounts: 1,
+  uncertaintyPermille: 20,
+  rangeCounts: [-6000, 6000],
+};
+const GAUGE: Presented = {
+  quantity: 'length',
+  address: 'c2:00:00:00:00:02',
+  name: 'Simulated gauge',
+  serial: 'SIM-G-0001',
+  batteryPercent: 64,
+  updateIntervalMs: 0,
+  resolutionCounts: 100,
+  uncertaintyPermille: 13,
+  rangeCounts: [2_000, 20_000],
+};
+
+export interface SimulatedStationSpec {
+  readonly seed: number;
+  readonly order: WorkOrder;
+  readonly torqueWindow: Window;
+  readonly gapWindow: Window;
+  readonly person: PersonName;
+  readonly scheduler: Scheduler;
+}
+
+/** A bench, two tools and a technician, made from a seed, and the ways to join them to the program. */
+export interface SimulatedStation {
+  readonly bench: Bench;
+  readonly technician: Generator<Action, Leaving, Screen>;
+  /** Puts the tools on the air: a Bluetooth controller for a host stack, and how their readings leave them. */
+  readonly onAir: () => {
+    readonly HciSocket: HciSocketClass;
+    readonly deliver: Deliver;
+    readonly close: () => void;
+  };
+  /** Joins the tools without a radio. */
+  readonly direct: () => { readonly tools: readonly Tool[]; readonly deliver: Deliver };
+}
+
+type Deliver = (emission: Readonly<Emission>) => void;
+
+export function simulatedStation(spec: SimulatedStationSpec): SimulatedStation {
+  const { order, torqueWindow, gapWindow, scheduler } = spec;
+  const random = new Random(spec.seed);
+  const { serviceOrder } = order.engine;
+  const bench = createBench({
+    seed: spec.seed,
+    cylinders: serviceOrder,
+    plug: {
+      thread: order.plug.thread,
+      seat: order.plug.seat,
+      gasket: order.plug.gasket ?? 'new',
+      lowerNm: torqueWindow.lowerLimit,
+      upperNm: torqueWindow.upperLimit,
+      gapLowerMm: gapWindow.lowerLimit,
+      gapUpperMm: gapWindow.upperLimit,
+    },
+    wrench: { settingNm: (torqueWindow.acceptLower + torqueWindow.acceptUpper) / 2 },
+  });
+  return {
+    bench,
+    technician: technician(
+      {
+        habits: PEOPLE[spec.person],
+        order: serviceOrder,
+        gapLowerMm: gapWindow.acceptLower,
+        gapUpperMm: gapWindow.acceptUpper,
+        hurtFromNm: HURT_SHARE * torqueWindow.upperLimit,
+      },
+      random.fork('technician'),
+    ),
+    onAir: () => onAir(scheduler),
+    direct: () => direct(scheduler),
+  };
+}
+
+/** A plug that saw this share of the upper limit is not fitted again. Assumption. */
+const HURT_SHARE = 1.15;
+
+function onAir(scheduler: Scheduler) {
+  const controller = createController({ scheduler, address: 'c0:00:00:00:00:fe' });
+  const peripherals = {
+    torque: controller.addPeripheral(peripheralOf(WRENCH)),
+    gap: controller.addPeripheral(peripheralOf(GAUGE)),
+  };
+  return {
+    HciSocket: controller.HciSocket,
+    deliver: ({ kind, counts }: Readonly<Emission>) => {
+      const quantity = kind === 'torque' ? 'torque' : 'length';
+      peripherals[kind].notify(measuredBy(quantity), notification(quantity, counts));
+    },
+    close: controller.close,
+  };
+}
+
+function direct(scheduler: Scheduler) {
+  const wrench = new DirectTool('wrench', WRENCH, scheduler);
+  const gauge = new DirectTool('gauge', GAUGE, scheduler);
+  return {
+    tools: [wrench, gauge],
+    deliver: ({ kind, counts }: Readonly<Emission>) => (kind === 'torque' ? wrench : gauge).send(counts),
+  };
+}
+
+/** A simulated tool joined without a radio, for machines on which there is no Bluetooth stack to run it through. */
+class DirectTool implements Tool {
+  readonly id: string;
+  readonly driver = 'simulated';
+  readonly quantity: 'torque' | 'length';
+  readonly timing = { stamps: 'arrival' } as const;
+  readonly link$ = new ReplaySubject<LinkState>(1);
+  readonly readings$ = new Subject<Reading>();
+  readonly #description: ToolDescription;
+  readonly #scheduler: Scheduler;
+  #count = 0;
+
+  constructor(id: string, presented: Presented, scheduler: Scheduler) {
+    const { quantity, serial, batteryPercent, resolutionCounts } = presented;
+    this.id = id;
+    this.quantity = quantity;
+    this.#scheduler = scheduler;
+    this.#description = {
+      quantity,
+      unit: quantity === 'torque' ? 'N.m' : 'm',
+      exponent: quantity === 'torque' ? -2 : -7,
+      maker: 'Simulated',
+      serial,
+      batteryPercent,
+      resolutionCounts,
+      samplingFunction: 'instantaneous',
+      link: { kind: 'direct', authenticated: false },
+    };
+  }
+
+  send(counts: number): void {
+    this.#count += 1;
+    this.readings$.next({ kind: 'value', n: this.#count, atUs: this.#scheduler.nowUs(), counts });
+  }
+
+  connect() {
+    this.link$.next({ state: 'linked', description: this.#description });
+    return Promise.resolve(ok(this.#description));
+  }
+
+  close() {
+    this.link$.next({ state: 'closed' });
+    this.link$.complete();
+    this.readings$.complete();
+    return Promise.resolve();
+  }
+}

@@ -1,0 +1,25 @@
+import { CAREFUL, type Habits, HURRIED } from './habits.ts';
+
+/** The technicians that can be asked for by name. The shares are assumptions. */
+export const PEOPLE = {
+  careful: CAREFUL,
+  hurried: { ...HURRIED, skips: 0 },
+  'clicks-twice': { ...CAREFUL, clicksTwice: 0.4 },
+  'stops-short': { ...CAREFUL, stopsShort: 0.4 },
+  overpulls: { ...CAREFUL, overpulls: 0.25 },
+  skips: { ...CAREFUL, skips: 1 },
+  /** A bit of everything that can be put right. */
+  mixed: {
+    hurries: 0.1,
+    clicksTwice: 0.1,
+    stopsShort: 0.12,
+    overpulls: 0.06,
+    knocks: 0.08,
+    loosensWithWrench: 0.3,
+    skips: 0,
+  },
+} as const satisfies Readonly<Record<string, Habits>>;
+
+export type PersonName = keyof typeof PEOPLE;
+
+export const isPerson = (name: string): name is PersonName => Object.hasOwn(PEOPLE, name);

@@ -1,0 +1,97 @@
+/**
+ * Signatures over a record: JWS general JSON serialization (RFC 7515, 7.2.1) with Ed25519 (RFC 8037). Every header is
+ * protected and holds the signer's public key, so that any JOSE library can check it; whom to trust is another matter.
+ */
+import { type KeyObject, sign as signBytes, verify as verifyBytes } from 'node:crypto';
+import { z } from 'zod';
+import { fromBase64url, toBase64url } from './base64url.ts';
+import { canonical, canonicalBytes } from './canonical.ts';
+import { importPublicKey, publicJwk, publicJwkSchema, thumbprint } from './jwk.ts';
+import { parseStrictJson } from './strict-json.ts';
+
+/** What the payload is (RFC 7515, 4.1.9): a signature made for something else is not accepted here. */
+export const RECORD_TYPE = 'plugmark-record+json';
+
+/** In what capacity a key signs. Stations and technicians sign at sealing; countersigners may come years later. */
+export const roleSchema = z.enum(['station', 'technician', 'countersigner']);
+export type Role = z.infer<typeof roleSchema>;
+
+const headerSchema = z.strictObject({
+  /** RFC 9864 renames `EdDSA` to `Ed25519`; both mean the same here, and nothing else is accepted. */
+  alg: z.enum(['EdDSA', 'Ed25519']),
+  typ: z.literal(RECORD_TYPE),
+  kid: z.string(),
+  jwk: publicJwkSchema,
+  role: roleSchema,
+  /** Wall clock as the signer states it; nobody else vouches for it. */
+  signedAt: z.iso.datetime({ precision: 3 }),
+});
+
+const base64url = z.string().refine((text) => fromBase64url(text) !== null, 'expected strict base64url');
+
+export const jwsSchema = z.strictObject({
+  payload: base64url,
+  signatures: z.array(z.strictObject({ protected: base64url, signature: base64url })),
+});
+export type Jws = z.infer<typeof jwsSchema>;
+
+/** A key about to sign, and as what. */
+export interface Signer {
+  readonly privateKey: KeyObject;
+  readonly role: Role;
+  readonly signedAt: string;
+}
+
+export interface SignatureReport {
+  /** Null where the header could not be read. */
+  readonly signer: { readonly kid: string; readonly role: Role; readonly signedAt: string } | null;
+  /** Null when the signature holds, else why it does not. */
+  readonly fault: string | null;
+}
+
+/** Puts one more signature over the payload. */
+export function addSignature(jws: Jws, { privateKey, role, signedAt }: Signer): Jws {
+  const jwk = publicJwk(privateKey);
+  const header = { alg: 'EdDSA', typ: RECORD_TYPE, kid: thumbprint(jwk), jwk, role, signedAt };
+  const head = toBase64url(canonicalBytes(header));
+  const signature = signatureOf(head, jws.payload, privateKey);
+  return { ...jws, signatures: [...jws.signatures, { protected: head, signature }] };
+}
+
+/** Checks each signature by itself, in the order of the file. */
+export function checkSignatures(jws: Jws): readonly SignatureReport[] {
+  return jws.signatures.map((one) => {
+    const header = readHeader(one.protected);
+    if (typeof header === 'string') return { signer: null, fault: header };
+    const { kid, role, signedAt, jwk } = header;
+    const signer = { kid, role, signedAt };
+    if (kid !== thumbprint(jwk))
+      return { signer, fault: 'its key does not carry the name that its header gives' };
+    const holds = signatureHolds(one.protected, jws.payload, one.signature, importPublicKey(jwk));
+    return { signer, fault: holds ? null : 'it does not belong to this content' };
+  });
+}
+
+/** RFC 7515, 5.1: Ed25519 over `BASE64URL(header) . BASE64URL(payload)`; all three in base64url. */
+export function signatureOf(header: string, payload: string, key: KeyObject): string {
+  return toBase64url(signBytes(null, Buffer.from(`${header}.${payload}`, 'ascii'), key));
+}
+
+/** RFC 7515, 5.2. The key decides the algorithm: anything but an Ed25519 key is a bug of the caller. */
+export function signatureHolds(header: string, payload: string, signature: string, key: KeyObject): boolean {
+  if (key.asymmetricKeyType !== 'ed25519') throw new TypeError('expected an Ed25519 key');
+  const bytes = fromBase64url(signature);
+  return bytes !== null && verifyBytes(null, Buffer.from(`${header}.${payload}`, 'ascii'), key, bytes);
+}
+
+function readHeader(text: string): z.infer<typeof headerSchema> | string {
+  const bytes = fromBase64url(text);
+  const json = bytes === null ? null : parseStrictJson(bytes, 'header');
+  if (json === null || !json.ok) return 'its header is not JSON';
+  const header = headerSchema.safeParse(json.value);
+  if (header.success) return header.data;
+  const issue = header.error.issues[0];
+  return issue?.path[0] === 'alg'
+    ? 'its header asks for an algorithm other than Ed25519'
+    : `its header is not of the expected form (${canonical(issue?.path.map(String).join('.') ?? '')})`;
+}

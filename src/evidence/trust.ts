@@ -1,0 +1,64 @@
+/** The trust list: a JSON Web Key set (RFC 7517, 5) of the keys that a reader of records believes. */
+import { z } from 'zod';
+import { problemFromZod } from '../problem.ts';
+import { err, ok, type Result } from '../result.ts';
+import { publicJwkSchema, thumbprint } from './jwk.ts';
+import { type Role, roleSchema } from './jws.ts';
+import { parseStrictJson } from './strict-json.ts';
+
+const NEXT = 'Put in the public keys as `keys` of a JSON Web Key set, each with its thumbprint as `kid`.';
+
+const trustedKeySchema = publicJwkSchema
+  .extend({
+    kid: z.string(),
+    alg: z.enum(['EdDSA', 'Ed25519']).exactOptional(),
+    use: z.literal('sig').exactOptional(),
+    /** Whose key it is, in words. */
+    name: z.string().min(1).max(80).exactOptional(),
+    /** In what capacity it is believed; in any when absent. */
+    role: roleSchema.exactOptional(),
+    validFrom: z.iso.datetime().exactOptional(),
+    validUntil: z.iso.datetime().exactOptional(),
+  })
+  .refine((key) => key.kid === thumbprint(key), {
+    path: ['kid'],
+    message: 'expected the RFC 7638 thumbprint of the key',
+  });
+
+export const trustListSchema = z
+  .strictObject({ keys: z.array(trustedKeySchema) })
+  .refine(({ keys }) => new Set(keys.map(({ kid }) => kid)).size === keys.length, 'a key stands twice');
+export type TrustList = z.infer<typeof trustListSchema>;
+
+/** Reads a trust list; problems: those of `parseStrictJson`, and `trust-list`. */
+export function parseTrustList(bytes: Uint8Array, source: string): Result<TrustList> {
+  const json = parseStrictJson(bytes, source);
+  if (!json.ok) return json;
+  const list = trustListSchema.safeParse(json.value);
+  return list.success ? ok(list.data) : err(problemFromZod(list.error, source, 'trust-list', NEXT));
+}
+
+export type Trust =
+  | { readonly trusted: true; readonly name: string }
+  | { readonly trusted: false; readonly reason: string };
+
+/** Whether the list believes this key in this role at the time that the signature states. */
+export function trustIn(list: TrustList, signer: { kid: string; role: Role; signedAt: string }): Trust {
+  const key = list.keys.find(({ kid }) => kid === signer.kid);
+  if (key === undefined) return { trusted: false, reason: 'the key is not on the trust list' };
+  const { name = key.kid, role, validFrom, validUntil } = key;
+  const at = Date.parse(signer.signedAt);
+  if (role !== undefined && role !== signer.role)
+    return { trusted: false, reason: `the key is on the trust list as ${role}, not as ${signer.role}` };
+  if (validFrom !== undefined && at < Date.parse(validFrom))
+    return {
+      trusted: false,
+      reason: `the key is trusted from ${validFrom}, but signed on ${signer.signedAt}`,
+    };
+  if (validUntil !== undefined && at > Date.parse(validUntil))
+    return {
+      trusted: false,
+      reason: `the key was trusted until ${validUntil}, but signed on ${signer.signedAt}`,
+    };
+  return { trusted: true, name };
+}

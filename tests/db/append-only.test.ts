@@ -1,0 +1,136 @@
+/** The schema itself holds the rules, so that they bind any program that opens the file, with any settings. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import Sqlite from 'better-sqlite3';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { openStationLog } from '../../db/log.ts';
+import { chain } from '../../src/evidence/chain.ts';
+import { AT, drafts, opening, wholeJob } from '../evidence/sample-job.ts';
+
+let folder: string;
+let db: Sqlite.Database;
+const stamp = { at: AT, monoUs: 1000 };
+const next = drafts([opening()]);
+
+beforeEach(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'log-'));
+  const path = join(folder, 'station.log');
+  const log = await openStationLog(path);
+  log.append('job:WO-1', drafts(wholeJob()), stamp);
+  log.close();
+  db = new Sqlite(path);
+});
+afterEach(() => {
+  db.close();
+  rmSync(folder, { recursive: true });
+});
+
+interface Row {
+  seq: number;
+  stream: string;
+  n: number;
+  hash: string;
+  body: string;
+}
+const rows = () => db.prepare<[], Row>('SELECT * FROM entries ORDER BY seq').all();
+const rowAt = (seq: number): Row => {
+  const row = rows().find((one) => one.seq === seq);
+  if (row === undefined) throw new Error(`no row ${seq}`);
+  return row;
+};
+const insert = (row: Row, verb = 'INSERT') =>
+  db
+    .prepare(`${verb} INTO entries (seq, stream, n, hash, body) VALUES (:seq, :stream, :n, :hash, :body)`)
+    .run(row);
+
+/** The row that rightly comes next, or one that is off in what is given. */
+function rowAfter(change: { seq?: number; hash?: string; n?: number; stream?: string } = {}): Row {
+  const last = rowAt(rows().length);
+  const head = { seq: change.seq ?? last.seq, hash: change.hash ?? last.hash };
+  const [link] = chain(head, change.stream ?? 'job:WO-1', change.n ?? last.n, next, stamp);
+  if (link === undefined) throw new Error('no link');
+  const { entry, hash, body } = link;
+  return { seq: entry.seq, stream: entry.stream, n: entry.n, hash, body };
+}
+
+describe.each(['OFF', 'ON'])('whoever opens the file, with recursive triggers %s', (recursive) => {
+  beforeEach(() => {
+    db.pragma(`recursive_triggers = ${recursive}`);
+  });
+
+  it.each([
+    ['an update', "UPDATE entries SET body = replace(body, 'A', 'B') WHERE seq = 2"],
+    ['an update that changes nothing', 'UPDATE entries SET seq = seq'],
+    ['a delete', 'DELETE FROM entries WHERE seq = 9'],
+    ['a delete of all', 'DELETE FROM entries'],
+    ['update or ignore', 'UPDATE OR IGNORE entries SET n = 99 WHERE seq = 9'],
+    ['update or replace', 'UPDATE OR REPLACE entries SET seq = 1 WHERE seq = 9'],
+  ])('%s is refused', (_what, sql) => {
+    const before = rows();
+    expect(() => db.exec(sql)).toThrow('append-only');
+    expect(rows()).toEqual(before);
+  });
+
+  it.each(['INSERT OR REPLACE', 'REPLACE', 'INSERT OR IGNORE', 'INSERT'])(
+    '%s over an entry is refused',
+    (verb) => {
+      const before = rows();
+      const last = rowAt(9);
+      expect(() => insert(rowAt(4), verb)).toThrow('append-only');
+      expect(() => insert({ ...last, body: last.body.replace('A. Example', 'B. Example') }, verb)).toThrow(
+        'append-only',
+      );
+      expect(rows()).toEqual(before);
+    },
+  );
+
+  it.each(['INSERT OR REPLACE', 'INSERT'])(
+    '%s of a next row that collides in another column is refused',
+    (verb) => {
+      const before = rows();
+      expect(() => insert(rowAfter({ n: 3 }), verb)).toThrow('n must follow');
+      expect(() => insert({ ...rowAfter(), hash: rowAt(2).hash }, verb)).toThrow('append-only');
+      expect(rows()).toEqual(before);
+    },
+  );
+
+  it('an upsert is refused', () => {
+    const before = rows();
+    const sql = `INSERT INTO entries SELECT * FROM entries WHERE seq = 9 ON CONFLICT (seq) DO UPDATE SET body = 'x'`;
+    expect(() => db.exec(sql)).toThrow('append-only');
+    expect(rows()).toEqual(before);
+  });
+});
+
+describe('a new entry', () => {
+  it('is taken when it follows', () => {
+    insert(rowAfter());
+    insert(rowAfter({ stream: 'station', n: 0 }));
+    expect(rows()).toHaveLength(11);
+  });
+
+  it.each([
+    ['a hole in seq', () => rowAfter({ seq: 10 }), 'seq must follow'],
+    ['a seq left to the database', () => ({ ...rowAfter(), seq: null }), 'seq must follow'],
+    ['a hole in the stream', () => rowAfter({ n: 10 }), 'n must follow'],
+    ['a new stream that does not start at 1', () => rowAfter({ stream: 'job:X', n: 1 }), 'n must follow'],
+    ['a wrong prev', () => rowAfter({ hash: 'f'.repeat(64) }), 'prev must be'],
+    [
+      'a body without prev',
+      () => ({ ...rowAfter(), body: '{"seq":10,"n":10,"stream":"job:WO-1"}' }),
+      'prev must be',
+    ],
+    ['columns that differ from the body', () => ({ ...rowAfter({ n: 20 }), n: 10 }), 'CHECK'],
+    ['a stream that differs from the body', () => ({ ...rowAfter({ n: 0 }), stream: 'station' }), 'CHECK'],
+    ['a hash that is none', () => ({ ...rowAfter(), hash: 'F'.repeat(64) }), 'CHECK'],
+    ['a body that is not JSON', () => ({ ...rowAfter(), body: 'x' }), 'malformed JSON'],
+  ])('with %s is refused', (_what, row, why) => {
+    expect(() =>
+      db
+        .prepare('INSERT INTO entries (seq, stream, n, hash, body) VALUES (:seq, :stream, :n, :hash, :body)')
+        .run(row()),
+    ).toThrow(why);
+    expect(rows()).toHaveLength(9);
+  });
+});

@@ -1,0 +1,296 @@
+import { firstValueFrom } from 'rxjs';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import type { Link } from '../../../drivers/radio/radio.ts';
+import type { HciSocketClass } from '../../../sim/controller/index.ts';
+import { type Bench, GAUGE, gauge, good, onBench, WRENCH, wrench } from '../bench.ts';
+
+// Each of these ends a program that uses noble as it comes, or keeps it waiting for ever.
+
+const SECOND_US = 1_000_000;
+const never = () => new AbortController().signal;
+
+async function seen({ radio, scheduler }: Bench, address: string): Promise<void> {
+  await scheduler.runUntil(
+    new Promise<void>((resolve) => {
+      const scan = radio.scan('185a').subscribe((sighting) => {
+        if (sighting.address !== address) return;
+        resolve();
+        queueMicrotask(() => scan.unsubscribe());
+      });
+    }),
+  );
+}
+
+async function connected(bench: Bench, address: string): Promise<Link> {
+  await seen(bench, address);
+  return good(await bench.scheduler.runUntil(bench.radio.connect(address, 10_000, never())));
+}
+
+/** A socket that swallows the commands of one opcode. */
+const deafTo =
+  (opcode: number) =>
+  (socket: HciSocketClass): HciSocketClass =>
+    class extends socket {
+      override write(packet: Buffer): void {
+        if (packet[0] !== 0x01 || packet.readUInt16LE(1) !== opcode) super.write(packet);
+      }
+    };
+
+describe('hostile packets', () => {
+  const acl = (handle: number, att: readonly number[]) => {
+    const l2cap = [att.length, 0, 0x04, 0x00, ...att];
+    return Buffer.from([0x02, handle & 0xff, (handle >> 8) | 0x20, l2cap.length, 0, ...l2cap]);
+  };
+
+  test.each<[string, readonly number[], string | undefined]>([
+    ['a notification without a handle', [0x1b], 'ended by this station'],
+    ['an indication cut in its handle', [0x1d, 0x01], 'ended by this station'],
+    ['an empty packet', [], undefined],
+  ])('%s ends that link at most: not the other one, not the program', (_name, att, reason) =>
+    onBench(async (bench) => {
+      bench.controller.addPeripheral(wrench());
+      bench.controller.addPeripheral(gauge());
+      const handles: number[] = [];
+      bench.socket.on('data', (packet: Buffer) => {
+        // LE Connection Complete
+        if (packet[0] === 0x04 && packet[1] === 0x3e && packet[3] === 0x01)
+          handles.push(packet.readUInt16LE(5));
+      });
+      const hostile = await connected(bench, WRENCH.address);
+      const other = await connected(bench, GAUGE.address);
+      let ended: string | undefined;
+      void hostile.down.then((why) => {
+        ended = why;
+      });
+      expect(handles).toHaveLength(2);
+      bench.socket.emit('data', acl(handles[0] ?? Number.NaN, att));
+      await bench.scheduler.runFor(SECOND_US);
+      expect(ended).toBe(reason);
+      expect(good(await bench.scheduler.runUntil(other.discover(['185a'])))).toMatchObject([
+        { uuid: '2c0a' },
+      ]);
+    }),
+  );
+
+  test('scraps of events are survived', () =>
+    onBench(async (bench) => {
+      bench.controller.addPeripheral(wrench());
+      const link = await connected(bench, WRENCH.address);
+      for (const scrap of [
+        [],
+        [0x04],
+        [0x04, 0x05],
+        [0x04, 0x3e, 1],
+        [0x04, 0x13, 9, 9],
+        [0x02, 0x00],
+        [0x04, 0x0e, 0],
+      ]) {
+        bench.socket.emit('data', Buffer.from(scrap));
+      }
+      expect(good(await bench.scheduler.runUntil(link.discover(['185a'])))).toMatchObject([{ uuid: '2c0b' }]);
+    }));
+});
+
+describe('steps on a link', () => {
+  test('a link that goes down under a step ends it with the reason', () =>
+    onBench(async (bench) => {
+      const sender = bench.controller.addPeripheral(wrench());
+      const link = await connected(bench, WRENCH.address);
+      const step = link.discover(['185a']);
+      await bench.scheduler.runFor(20_000);
+      sender.dropLink(0x13);
+      expect(await bench.scheduler.runUntil(step)).toMatchObject({
+        ok: false,
+        error: { code: 'link-lost', message: expect.stringContaining('ended by the tool') },
+      });
+      expect(await link.down).toBe('ended by the tool');
+      expect(await link.discover(['185a'])).toMatchObject({ ok: false, error: { code: 'link-lost' } });
+    }));
+
+  test('a device that falls silent ends the step at its time-out, and closing the link does not hang', () =>
+    onBench(async (bench) => {
+      const sender = bench.controller.addPeripheral(wrench());
+      const link = await connected(bench, WRENCH.address);
+      sender.dropLink('silent');
+      const startUs = bench.scheduler.nowUs();
+      expect(await bench.scheduler.runUntil(link.discover(['185a']))).toMatchObject({
+        ok: false,
+        error: { code: 'link-timeout' },
+      });
+      expect(bench.scheduler.nowUs() - startUs).toBe(5 * SECOND_US);
+      await bench.scheduler.runUntil(link.close());
+      expect(await link.down).toBeTypeOf('string');
+    }));
+
+  test('a link dropped at any moment of a discovery ends it with its outcome, never in silence', () =>
+    onBench(async (bench) => {
+      const sender = bench.controller.addPeripheral(wrench());
+      const outcomes = new Set<string>();
+      for (let ms = 0; ms < 1_000; ms += 29) {
+        const link = await connected(bench, WRENCH.address);
+        const steps = link.discover(['185a', '180a', '180f']);
+        await bench.scheduler.runFor(ms * 1_000);
+        sender.dropLink(0x08);
+        const outcome = await bench.scheduler.runUntil(steps);
+        outcomes.add(outcome.ok ? 'found' : outcome.error.code);
+        await bench.scheduler.runUntil(link.down);
+      }
+      expect([...outcomes].toSorted()).toEqual(['found', 'link-lost']);
+    }));
+
+  test('what was found on one link is not taken for another one', () =>
+    onBench(async (bench) => {
+      const sender = bench.controller.addPeripheral(wrench());
+      const first = await connected(bench, WRENCH.address);
+      const [torque] = good(await bench.scheduler.runUntil(first.discover(['185a'])));
+      if (torque === undefined) throw new Error('no torque characteristic');
+      sender.dropLink(0x08);
+      await bench.scheduler.runUntil(first.down);
+      const second = await connected(bench, WRENCH.address);
+      expect(await bench.scheduler.runUntil(second.read(torque))).toMatchObject({
+        ok: false,
+        error: { code: 'link-failed' },
+      });
+    }));
+});
+
+describe('making a connection', () => {
+  const connect = (bench: Bench, address: string, timeoutMs = 3_000) =>
+    bench.scheduler.runUntil(bench.radio.connect(address, timeoutMs, never()));
+
+  test('to a device that nobody has seen is a problem at once', () =>
+    onBench(async (bench) => {
+      expect(await bench.radio.connect(WRENCH.address, 3_000, never())).toMatchObject({
+        ok: false,
+        error: {
+          code: 'link-not-made',
+          where: WRENCH.address,
+          message: expect.stringContaining('not been seen'),
+        },
+      });
+    }));
+
+  test('a device that has gone keeps its time and no more, and the next one is not blocked by it', () =>
+    onBench(async (bench) => {
+      const gone = bench.controller.addPeripheral(wrench());
+      bench.controller.addPeripheral(gauge());
+      await seen(bench, WRENCH.address);
+      await seen(bench, GAUGE.address);
+      gone.stopAdvertising();
+      const both = Promise.all([
+        bench.radio.connect(WRENCH.address, 3_000, never()),
+        bench.radio.connect(GAUGE.address, 3_000, never()),
+      ]);
+      const [first, second] = await bench.scheduler.runUntil(both);
+      expect(first).toMatchObject({
+        ok: false,
+        error: { message: expect.stringContaining('no answer within 3 s') },
+      });
+      expect(good(second).address).toBe(GAUGE.address);
+    }));
+
+  test('a link that comes up after it was given up is ended, and the device can be had again', () =>
+    onBench(async (bench) => {
+      const sender = bench.controller.addPeripheral(wrench());
+      await seen(bench, WRENCH.address);
+      sender.stopAdvertising();
+      const attempt = bench.radio.connect(WRENCH.address, 3_000, never());
+      await bench.scheduler.runFor(4 * SECOND_US);
+      sender.startAdvertising();
+      expect(await bench.scheduler.runUntil(attempt)).toMatchObject({
+        ok: false,
+        error: { code: 'link-not-made' },
+      });
+      await bench.scheduler.runFor(SECOND_US);
+      expect(sender.connected()).toBe(false);
+      expect(good(await connect(bench, WRENCH.address)).address).toBe(WRENCH.address);
+    }, deafTo(0x200e)));
+
+  test('an adapter that does not take back an attempt does not keep the others waiting for ever', () =>
+    onBench(async (bench) => {
+      const gone = bench.controller.addPeripheral(wrench());
+      bench.controller.addPeripheral(gauge());
+      await seen(bench, WRENCH.address);
+      await seen(bench, GAUGE.address);
+      gone.stopAdvertising();
+      expect(await connect(bench, WRENCH.address)).toMatchObject({ ok: false });
+      expect(await connect(bench, GAUGE.address)).toMatchObject({
+        ok: false,
+        error: { code: 'link-not-made' },
+      });
+      expect(bench.scheduler.nowUs()).toBeLessThan(30 * SECOND_US);
+    }, deafTo(0x200e)));
+
+  test('a device that another tool holds is waited for, then refused', () =>
+    onBench(async (bench) => {
+      bench.controller.addPeripheral(wrench());
+      const held = await connected(bench, WRENCH.address);
+      expect(await connect(bench, WRENCH.address)).toMatchObject({
+        ok: false,
+        error: {
+          code: 'link-held',
+          message: expect.stringContaining('another tool of this station holds it'),
+        },
+      });
+      const next = bench.radio.connect(WRENCH.address, 3_000, never());
+      await bench.scheduler.runUntil(held.close());
+      expect(good(await bench.scheduler.runUntil(next)).address).toBe(WRENCH.address);
+    }));
+});
+
+describe('an adapter that noble has for itself', () => {
+  beforeEach(() => void vi.stubEnv('HCI_CHANNEL_USER', '1'));
+  afterEach(() => void vi.unstubAllEnvs());
+
+  test('is asked how much it can take, without which noble sends nothing', () =>
+    onBench(async (bench) => {
+      bench.controller.addPeripheral(wrench());
+      const link = await connected(bench, WRENCH.address);
+      expect(good(await bench.scheduler.runUntil(link.discover(['185a'])))).toMatchObject([{ uuid: '2c0b' }]);
+    }));
+});
+
+describe('the adapter is switched off and on', () => {
+  beforeEach(() => void vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] }));
+  afterEach(() => void vi.useRealTimers());
+
+  test('every link goes down, scanning waits, and both come back with the adapter', () => {
+    let up = true;
+    const switched = (socket: HciSocketClass): HciSocketClass =>
+      class extends socket {
+        override isDevUp(): boolean {
+          return up && super.isDevUp();
+        }
+      };
+    return onBench(async (bench) => {
+      const { radio, scheduler, controller } = bench;
+      controller.addPeripheral(wrench());
+      const link = await connected(bench, WRENCH.address);
+      up = false;
+      vi.advanceTimersByTime(1_000);
+      expect(await scheduler.runUntil(link.down)).toBeTypeOf('string');
+      expect(await firstValueFrom(radio.powered$)).toBe(false);
+      expect(await radio.connect(WRENCH.address, 1_000, never())).toMatchObject({
+        ok: false,
+        error: { code: 'radio-off' },
+      });
+      let sightings = 0;
+      const scan = radio.scan('185a').subscribe(() => {
+        sightings += 1;
+      });
+      controller.addPeripheral(gauge());
+      await scheduler.runFor(5 * SECOND_US);
+      expect(sightings).toBe(0);
+
+      up = true;
+      vi.advanceTimersByTime(1_000);
+      await scheduler.runFor(5 * SECOND_US);
+      expect(await firstValueFrom(radio.powered$)).toBe(true);
+      expect(sightings).toBeGreaterThan(0);
+      scan.unsubscribe();
+      expect(good(await scheduler.runUntil(radio.connect(GAUGE.address, 3_000, never()))).address).toBe(
+        GAUGE.address,
+      );
+    }, switched);
+  });
+});
