@@ -44,7 +44,7 @@ interface Driver<U extends Use> {
   readonly open: (tool: ToolEntry, config: ConfigOf<U>, context: Context) => Promise<Tool>;
 }
 
-export const drivers: { readonly [U in Use]: Driver<U> } = {
+const drivers: { readonly [U in Use]: Driver<U> } = {
   imds: {
     title: 'Bluetooth LE tools that speak the Industrial Measurement Device Service',
     quantities: ['torque', 'length'],

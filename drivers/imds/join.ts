@@ -48,7 +48,7 @@ export async function join(order: Join): Promise<Joined> {
     if (error instanceof ProblemError) return { kind: 'failed', problem: error.problem };
     throw error;
   });
-  
+  if (joined.kind !== 'joined' || order.signal.aborted) await link.close();
   return joined;
 }
 

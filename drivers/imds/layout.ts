@@ -14,7 +14,7 @@ class LayoutFault extends Error {
 }
 
 /** `where` is `<what> byte <offset>`. */
-export function layoutProblem(what: string, offset: number, message: string): Problem {
+function layoutProblem(what: string, offset: number, message: string): Problem {
   return {
     code: 'imds-layout',
     where: `${what} byte ${offset}`,

@@ -15,7 +15,7 @@ import { seek } from './seek.ts';
 // One torque wrench or gap gauge that speaks the Bluetooth SIG's Industrial Measurement Device Service (0x185A).
 // The codecs beside this file know the bytes, seek.ts and join.ts the two halves of getting a link; here is its life.
 
-export interface ImdsTimings extends Backoff {
+interface ImdsTimings extends Backoff {
   readonly settleMs: number;
   readonly connectTimeoutMs: number;
 }

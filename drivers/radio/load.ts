@@ -21,6 +21,9 @@ export interface NobleOptions {
   readonly deviceId?: number;
 }
 
+/** Comes with noble, which is why it is not among the dependencies of plugmark. */
+const SOCKET_PACKAGE = '@abandonware/bluetooth-hci-socket';
+
 /**
  * A fresh noble over the given or the real socket. Throws what requiring it throws: EAFNOSUPPORT, MODULE_NOT_FOUND.
  *
@@ -30,15 +33,16 @@ export interface NobleOptions {
 export function loadNoble(options: NobleOptions): Noble {
   const entry = createRequire(import.meta.url).resolve('@abandonware/noble/with-bindings');
   const require = createRequire(entry);
-  const layer = join(dirname(entry), 'lib', 'hci-socket');
+  const home = dirname(entry);
+  const layer = join(home, 'lib', 'hci-socket');
   const forget = () => {
     for (const id of Object.keys(require.cache)) if (id.startsWith(layer)) delete require.cache[id];
   };
   const load = (): unknown => {
     const settings = options.deviceId === undefined ? {} : { deviceId: options.deviceId };
-    if (options.socket === undefined) return require('./with-custom-binding')(settings);
-    const Bindings = require('./lib/hci-socket/bindings');
-    return require('./with-bindings')(new Bindings(settings));
+    if (options.socket === undefined) return require(join(home, 'with-custom-binding'))(settings);
+    const Bindings = require(join(layer, 'bindings'));
+    return require(entry)(new Bindings(settings));
   };
   forget();
   try {
@@ -52,7 +56,7 @@ export function loadNoble(options: NobleOptions): Noble {
 
 /** Runs `load` while the socket package is `socket`. */
 function withModule<T>(require: NodeJS.Require, socket: HciSocketClass, load: () => T): T {
-  const id = require.resolve('@abandonware/bluetooth-hci-socket');
+  const id = require.resolve(SOCKET_PACKAGE);
   const before = require.cache[id];
   const standIn: Pick<NodeJS.Module, 'id' | 'filename' | 'loaded' | 'exports'> = {
     id,

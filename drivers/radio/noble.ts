@@ -14,7 +14,7 @@ export interface NoblePeripheral extends EventEmitter {
   discoverServicesAsync(uuids: readonly string[]): Promise<readonly NobleService[]>;
 }
 
-export interface NobleService {
+interface NobleService {
   readonly uuid: string;
   discoverCharacteristicsAsync(uuids: readonly string[]): Promise<readonly NobleCharacteristic[]>;
 }

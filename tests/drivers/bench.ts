@@ -33,7 +33,7 @@ export interface ToolSpecification {
 }
 
 /** A device as data; everything about it can be asked back through the driver. */
-export function device(format: QuantityFormat, tool: ToolSpecification): PeripheralDefinition {
+function device(format: QuantityFormat, tool: ToolSpecification): PeripheralDefinition {
   const text = (uuid: number, value: string) => ({
     uuid,
     properties: ['read'] as const,

@@ -141,6 +141,45 @@ describe('packets that are no torque', () => {
     }));
 });
 
+test('what a device sends the moment it is subscribed to comes after the tool is announced, with its own stamp', () =>
+  onBench(async (bench) => {
+    const { scheduler, controller } = bench;
+    const sender = controller.addPeripheral(wrench());
+    sender.onSubscribe(() => {
+      for (let i = 0; i < 5; i++) sender.notify(0x2c0b, counts(TORQUE, i));
+    });
+    const { tool, readings, links } = listenToWrench(bench);
+    const statesAt: string[] = [];
+    tool.readings$.subscribe(() => statesAt.push(links.at(-1)?.state ?? 'none'));
+    good(await scheduler.runUntil(tool.connect()));
+    await scheduler.runFor(SECOND_US);
+    expect(values(readings)).toEqual([0, 1, 2, 3, 4]);
+    expect(new Set(statesAt)).toEqual(new Set(['linked']));
+    await scheduler.runUntil(tool.close());
+  }));
+
+test('a part of the description that cannot be read is left out of it and kept as it came', () =>
+  onBench(async (bench) => {
+    const { scheduler, controller } = bench;
+    const plain = wrench();
+    const spoilt = {
+      ...plain,
+      services: plain.services.map((service) => ({
+        ...service,
+        characteristics: service.characteristics.map((characteristic) =>
+          characteristic.uuid === 0x2a19 ? { ...characteristic, value: Uint8Array.of(200) } : characteristic,
+        ),
+      })),
+    };
+    controller.addPeripheral(spoilt);
+    const { tool, readings } = listenToWrench(bench);
+    const description = good(await scheduler.runUntil(tool.connect()));
+    expect(description).not.toHaveProperty('batteryPercent');
+    expect(description).toMatchObject({ serial: 'W-1', resolutionCounts: 1 });
+    expect(readings[0]).toMatchObject({ kind: 'raw', n: 1, source: '2a19', hex: 'c8' });
+    await scheduler.runUntil(tool.close());
+  }));
+
 describe('a tool that must not be used is refused', () => {
   const refused =
     (change: Parameters<typeof wrench>[0], match: ImdsOptions['match']) => async (bench: Bench) => {
