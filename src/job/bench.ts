@@ -282,6 +282,8 @@ function attemptOf(state: JobState, pull: number): TorqueAttempt | undefined {
 function refused(state: JobState, command: Command, pulling: boolean): string | null {
   if (state.closed !== null) return 'The job is closed.';
   if (command.do === 'close' && pulling) return 'A pull is under way.';
+  if (command.do === 'choose-cylinder' && command.quantity === 'torque' && pulling)
+    return 'A pull is under way and belongs to the cylinder that was due.';
   if (command.do === 'choose-cylinder')
     return state.cylinders.some((c) => c.cylinder === command.cylinder)
       ? null

@@ -200,7 +200,10 @@ function questionFor(attempt: TorqueAttempt, cylinder: number): Question | null 
       pull: pull.pull,
       cylinder,
       kind: 'over-window',
-      text: `Cylinder ${cylinder} went above the window. Back the plug out and look at its threads.`,
+      text:
+        judgement.result === 'NotOK'
+          ? `Cylinder ${cylinder} went above the window. Back the plug out and look at its threads.`
+          : `Cylinder ${cylinder} went too near the upper limit to be proven. Back the plug out and look at its threads.`,
       answers: ['refit', 'replace'],
     };
   return null;

@@ -1,0 +1,5 @@
+#!/usr/bin/env node
+// React's development build keeps every frame's timings for ever; the choice is made when it is first loaded.
+process.env['NODE_ENV'] ??= 'production';
+const { main } = await import('./main.ts');
+process.exitCode = await main(process.argv);

@@ -1,0 +1,173 @@
+import { Subject } from 'rxjs';
+import type { Tool } from '../../drivers/driver.ts';
+import { realScheduler, type Scheduler, virtualScheduler } from '../../sim/scheduler.ts';
+import { SIMULATED_INSTRUMENTS, type SimulatedStation, simulatedStation } from '../../sim/station.ts';
+import { isPerson, PEOPLE } from '../../sim/technician/people.ts';
+import { work } from '../../sim/work.ts';
+import type { Stamp } from '../evidence/log.ts';
+import { createBench } from '../job/bench.ts';
+import type { Command } from '../job/command.ts';
+import { fold } from '../job/fold.ts';
+import { openJob } from '../job/open.ts';
+import { type WorkOrder, workOrderSchema } from '../job/order.ts';
+import { ProblemError } from '../problem.ts';
+import { orThrow } from '../result.ts';
+import { EXIT, type ExitCode } from './exit.ts';
+import { finish } from './finish.ts';
+import { exampleFile, readJson } from './input.ts';
+import { hasScreen, runWork } from './run.ts';
+import { openStation, type Station } from './station.ts';
+
+export interface DemoOptions {
+  readonly cylinders: number;
+  readonly seed: number;
+  readonly fast?: true;
+  readonly technician: string;
+  readonly out: string;
+  readonly direct?: true;
+  readonly plain?: true;
+}
+
+/** A whole job with simulated tools and a simulated technician, through the same stack as a real one. */
+export async function demo(options: DemoOptions): Promise<ExitCode> {
+  const person = options.technician;
+  if (!isPerson(person)) throw new ProblemError(unknownPerson(person));
+  const station = await openStation('Demo station', options.out);
+  try {
+    const order = await demoOrder(options.cylinders, station);
+    const opened = orThrow(openJob(order, SIMULATED_INSTRUMENTS));
+    const { torqueWindow, gapWindow } = opened;
+    const virtual = options.fast === true ? virtualScheduler() : null;
+    const scheduler = virtual ?? realScheduler();
+    const stream = `job:${order.job}`;
+    const stamp = stampBy(scheduler);
+    station.log.append(stream, [{ by: order.technician, event: opened }], stamp());
+    const simulated = simulatedStation({
+      seed: options.seed,
+      order,
+      torqueWindow,
+      gapWindow,
+      person,
+      scheduler,
+    });
+    const job = workThrough({
+      options,
+      station,
+      stream,
+      stamp,
+      scheduler,
+      simulated,
+      bench: createBench(fold(null, opened)),
+    });
+    const outcome = await (virtual === null ? job : virtual.runUntil(job));
+    if (outcome === 'closed') return await finish(station, stream, options.out, stamp().at);
+    process.stdout.write('The job was left open; all that was read is kept.\n');
+    return EXIT.done;
+  } finally {
+    station.log.close();
+  }
+}
+
+interface DemoJob {
+  readonly options: DemoOptions;
+  readonly station: Station;
+  readonly stream: string;
+  readonly stamp: () => Stamp;
+  readonly scheduler: Scheduler;
+  readonly simulated: SimulatedStation;
+  readonly bench: ReturnType<typeof createBench>;
+}
+
+async function workThrough(demo: DemoJob) {
+  const { options, simulated, scheduler, bench } = demo;
+  const joined =
+    options.direct === true
+      ? { ...simulated.direct(), close: () => {} }
+      : await throughRadio(simulated, scheduler);
+  const command$ = new Subject<Command>();
+  const leaving = new AbortController();
+  let started = false;
+  const start = () => {
+    started = true;
+    const done = work({
+      bench: simulated.bench,
+      technician: simulated.technician,
+      scheduler,
+      deliver: joined.deliver,
+      look: () => bench.state(),
+      press: (command) => command$.next(command),
+      signal: leaving.signal,
+    });
+    // One who leaves with the job unfinished closes it as it is: the record then says what is missing.
+    void done.then(({ finished }) => finished || command$.next({ do: 'close' }));
+  };
+  try {
+    return await runWork({
+      station: demo.station,
+      bench,
+      stream: demo.stream,
+      tools: joined.tools,
+      simulated: true,
+      plain: options.plain === true || options.fast === true || !hasScreen(),
+      stamp: demo.stamp,
+      command$,
+      onStep: ({ state }) => {
+        if (!started && Object.values(state.tools).every(({ link }) => link === 'linked')) start();
+      },
+    });
+  } finally {
+    leaving.abort();
+    joined.close();
+  }
+}
+
+/** The simulated tools on the air, and the real driver over the real host stack at the other end. */
+async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
+  const { openRadio } = await import('../../drivers/radio/open.ts');
+  const { imdsTool } = await import('../../drivers/imds/tool.ts');
+  const { HciSocket, deliver, close } = simulated.onAir();
+  const opened = await openRadio({ socket: HciSocket, deviceId: 0 });
+  if (!opened.ok) {
+    close();
+    process.stdout.write(`${opened.error.message} The simulated tools are joined without Bluetooth.\n`);
+    return { ...simulated.direct(), close: () => {} };
+  }
+  const radio = opened.value;
+  const tools: Tool[] = SIMULATED_INSTRUMENTS.map(({ id, quantity, serial }) =>
+    imdsTool({ id, quantity, radio, clock: scheduler, match: serial === undefined ? {} : { serial } }),
+  );
+  return {
+    tools,
+    deliver,
+    close: () => {
+      void radio.close().then(close);
+    },
+  };
+}
+
+/** Every run in the same folder is a job of its own. */
+async function demoOrder(cylinders: number, station: Station): Promise<WorkOrder> {
+  const file = exampleFile(`order-${cylinders}.json`);
+  const order = await readJson(file, workOrderSchema, 'work order', 'the README');
+  const runs = station.log.streams().length;
+  return { ...order, job: `${order.job}-${runs + 1}` };
+}
+
+/** Wall clock that follows the scheduler's clock, so that a run in virtual time has its own hours. */
+function stampBy(scheduler: Scheduler): () => Stamp {
+  const startMs = Date.now();
+  const startUs = scheduler.nowUs();
+  return () => {
+    const monoUs = scheduler.nowUs();
+    return { at: new Date(startMs + (monoUs - startUs) / 1000).toISOString(), monoUs };
+  };
+}
+
+function unknownPerson(name: string) {
+  return {
+    code: 'technician-unknown',
+    where: '--technician',
+    message: `there is no simulated technician "${name}"`,
+    next: `Choose one of: ${Object.keys(PEOPLE).join(', ')}.`,
+  };
+}

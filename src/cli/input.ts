@@ -1,0 +1,50 @@
+import { readFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import type { z } from 'zod';
+import { parseStrictJson } from '../evidence/strict-json.ts';
+import { ProblemError, problemFromZod } from '../problem.ts';
+import { orThrow } from '../result.ts';
+
+/** Nothing that people write by hand is larger. */
+const MAX_BYTES = 1 << 20;
+
+/** Reads a JSON file that a person wrote and holds it against its schema; problems name the file and the place in it. */
+export async function readJson<T extends z.ZodType>(
+  file: string,
+  schema: T,
+  what: string,
+  example: string,
+): Promise<z.infer<T>> {
+  const next = `Compare it with ${example}.`;
+  const value = orThrow(parseStrictJson(await readBytes(file, what, MAX_BYTES), file));
+  const parsed = schema.safeParse(value);
+  if (!parsed.success) throw new ProblemError(problemFromZod(parsed.error, file, 'input-not-valid', next));
+  return parsed.data;
+}
+
+export async function readBytes(file: string, what: string, maxBytes: number): Promise<Uint8Array> {
+  try {
+    const bytes = await readFile(file);
+    if (bytes.length <= maxBytes) return bytes;
+  } catch (cause) {
+    const code = cause instanceof Error && 'code' in cause ? String(cause.code) : 'unknown';
+    const why =
+      { ENOENT: 'no such file', EACCES: 'no permission to read it', EISDIR: 'it is a folder' }[code] ?? code;
+    throw new ProblemError({
+      code: 'file-unreadable',
+      where: file,
+      message: `the ${what} cannot be read: ${why}`,
+      next: 'Check the path.',
+    });
+  }
+  throw new ProblemError({
+    code: 'file-too-large',
+    where: file,
+    message: `the ${what} is larger than ${Math.round(maxBytes / (1 << 20))} MB`,
+    next: 'This is hardly the right file.',
+  });
+}
+
+/** A file of the examples that come with the program, in the source and in the build. */
+export const exampleFile = (name: string) =>
+  fileURLToPath(new URL(`../../sim/example/${name}`, import.meta.url));
