@@ -4,6 +4,6 @@
  */
 export { type Controller, type ControllerOptions, createController } from './controller.ts';
 export type { PeripheralDefinition } from './definition.ts';
-export type { HciSocket, HciSocketClass } from './hci-socket.ts';
+export type { HciSocketClass } from './hci-socket.ts';
 export type { VirtualPeripheral } from './peripheral.ts';
 export type { Uuid } from './uuid.ts';

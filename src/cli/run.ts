@@ -132,6 +132,8 @@ function inLines(
       .pipe(
         finalize(() => {
           keyboard.close();
+          // Closed in the middle of a line it goes on waiting for the next one, and the program with it.
+          process.stdin.destroy();
           for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.off(signal, leave);
         }),
       )

@@ -3,6 +3,5 @@
  * spreadsheet can open. The signed record stays the evidence; nothing here decides anything.
  */
 export { writeCsv } from './csv.ts';
-export { type ReportInput, type ReportModel, reportModel } from './model.ts';
-export { type Attachment, writePdf } from './pdf.ts';
-export type { Trace } from './plot.ts';
+export { reportModel } from './model.ts';
+export { writePdf } from './pdf.ts';

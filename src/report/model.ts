@@ -5,7 +5,7 @@ import { clean } from './clean.ts';
 import { type ExceptionRow, exceptionRows } from './exceptions.ts';
 import { utc } from './figures.ts';
 import { type InstrumentRow, instrumentRows } from './instruments.ts';
-import type { Trace } from './plot.ts';
+import type { Trace } from './plots.ts';
 import { type PullPlot, pullPlots } from './plots.ts';
 import { statements } from './statements.ts';
 import { cylinderVerdict, type Verdict } from './verdict.ts';

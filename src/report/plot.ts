@@ -1,11 +1,5 @@
 import type { Window } from '../metrology/judgement.ts';
-import type { PullPlot } from './plots.ts';
-
-/** The samples of one pull: milliseconds since its start, torque in N·m with the zero taken off. */
-export interface Trace {
-  readonly tMs: readonly number[];
-  readonly nm: readonly number[];
-}
+import type { PullPlot, Trace } from './plots.ts';
 
 export interface Box {
   readonly x: number;

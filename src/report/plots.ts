@@ -1,7 +1,12 @@
 import type { JobState, TorqueAttempt } from '../job/state.ts';
 import { figure } from './figures.ts';
-import type { Trace } from './plot.ts';
 import { KIND_WORD, VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
+
+/** The samples of one pull: milliseconds since its start, torque in N·m with the zero taken off. */
+export interface Trace {
+  readonly tMs: readonly number[];
+  readonly nm: readonly number[];
+}
 
 /** One pull to draw. All plots of a record share the torque scale, so that they can be compared by eye. */
 export interface PullPlot {

@@ -1,7 +1,7 @@
 import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { decodeSamples } from '../pull/trace.ts';
 import { scaled } from '../reading.ts';
-import type { Trace } from './plot.ts';
+import type { Trace } from './plots.ts';
 
 /** Shown before the start of a pull and after its end. */
 const MARGIN_US = 200_000;

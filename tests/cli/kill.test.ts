@@ -68,7 +68,8 @@ describe('a program that is killed in the middle of a pull', () => {
     const dir = folder();
     const longPull = [
       { atMs: 4000, nm: 0 },
-      { atMs: 64_000, nm: 24 },
+      { atMs: 5000, nm: 15 },
+      { atMs: 64_000, nm: 20 },
     ];
     const station = stationOf(
       dir,
@@ -84,7 +85,7 @@ describe('a program that is killed in the middle of a pull', () => {
         const samples = decodeSamples(event);
         return (
           samples.ok &&
-          samples.value.atUs.some((at, i) => at > 4_000_000 && (samples.value.counts[i] ?? 0) > 600)
+          samples.value.atUs.some((at, i) => at > 4_000_000 && (samples.value.counts[i] ?? 0) > 1000)
         );
       });
     while (!inPull()) await new Promise((resolve) => setTimeout(resolve, 50));

@@ -2,6 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decodeSamples, encodeSamples } from '../../src/pull/trace.ts';
 
+/** Time stamps that start at `startUs` and rise by the steps of all rows but the first. */
+function risen(startUs: number, rows: readonly { step: number }[]): number[] {
+  let at = startUs;
+  return rows.map(({ step }, i) => {
+    if (i > 0) at += step;
+    return at;
+  });
+}
+
 const streams = fc
   .array(
     fc.record({
@@ -15,10 +24,7 @@ const streams = fc
   )
   .chain((rows) =>
     fc.integer({ min: 0, max: 2 ** 45 }).map((startUs) => {
-      const atUs = rows.reduce<number[]>(
-        (list, { step }) => [...list, (list.at(-1) ?? startUs - step) + step],
-        [],
-      );
+      const atUs = risen(startUs, rows);
       return { atUs, counts: rows.map(({ counts }) => counts) };
     }),
   );

@@ -9,7 +9,7 @@ import type { Pull } from '../../src/pull/pull.ts';
 import type { LinkDescription } from '../../src/reading.ts';
 import { type ReportInput, type ReportModel, reportModel } from '../../src/report/model.ts';
 import { writePdf } from '../../src/report/pdf.ts';
-import type { Trace } from '../../src/report/plot.ts';
+import type { Trace } from '../../src/report/plots.ts';
 
 export const TORQUE_WINDOW: Window = {
   unit: 'N.m',
