@@ -24,7 +24,7 @@ export function detectorSettings(lowerNm: number): DetectorSettings {
     restUs: 120_000,
     dipShare: 0.04,
     snapShare: 0.12,
-    snapWithinUs: 22_000,
+    snapWithinUs: 60_000,
     holeUs: 400_000,
   };
 }
