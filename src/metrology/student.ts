@@ -1,3 +1,4 @@
+import { betaFraction } from './beta.ts';
 import { normalCdf } from './normal.ts';
 
 const SQRT_PI = Math.sqrt(Math.PI);
@@ -47,28 +48,6 @@ function bothTails(square: number, degreesOfFreedom: number): number {
   return x < (a + 1) / (a + 2.5)
     ? (front * betaFraction(x, a, 0.5)) / a
     : 1 - 2 * front * betaFraction(rest, 0.5, a);
-}
-
-/** The continued fraction of A&S 26.5.8 by Lentz's method. */
-function betaFraction(x: number, a: number, b: number): number {
-  const floor = 1e-300;
-  const keep = (value: number) => (Math.abs(value) < floor ? floor : value);
-  let c = 1;
-  let d = 1 / keep(1 - ((a + b) * x) / (a + 1));
-  let product = d;
-  for (let m = 1; m < 100_000; m += 1) {
-    const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
-    const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
-    let change = 1;
-    for (const step of [even, odd]) {
-      d = 1 / keep(1 + step * d);
-      c = keep(1 + step / c);
-      change = c * d;
-      product *= change;
-    }
-    if (Math.abs(change - 1) < 1e-16) break;
-  }
-  return product;
 }
 
 /** Γ(a + ½)/Γ(a): its series in 1/a after raising a to where six terms are exact to a double. */

@@ -3,6 +3,7 @@ const GROUND = ['^src/(problem|result|reading)\\.ts$'];
 const ROOMS = {
   quantity: [],
   metrology: ['quantity'],
+  statistics: ['quantity', 'metrology'],
   plug: ['quantity', 'metrology'],
   instrument: ['quantity', 'metrology'],
   pull: ['quantity'],
@@ -10,10 +11,30 @@ const ROOMS = {
   job: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence'],
   evidence: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job'],
   pipeline: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence'],
-  report: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence'],
+  report: [
+    'quantity',
+    'metrology',
+    'statistics',
+    'plug',
+    'instrument',
+    'pull',
+    'sequence',
+    'job',
+    'evidence',
+  ],
   ui: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence', 'pipeline'],
 };
-const PURE = ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence'];
+const PURE = [
+  'quantity',
+  'metrology',
+  'statistics',
+  'plug',
+  'instrument',
+  'pull',
+  'sequence',
+  'job',
+  'evidence',
+];
 /** Built into the language's run time and free of I/O: hashing and byte handling are functions of their arguments. */
 const PURE_CORE = '^(node:)?(crypto|util|buffer)$';
 

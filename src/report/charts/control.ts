@@ -1,0 +1,93 @@
+/**
+ * Control charts of the audit as a model that the plain-text and the SVG drawing share. Nothing is computed here: limits and
+ * signals come from src/statistics.
+ */
+import type { EwmaChart } from '../../statistics/ewma.ts';
+import type { IndividualsChart } from '../../statistics/individuals.ts';
+import { RUN_RULE_TEXT } from '../../statistics/run-rules.ts';
+import { clean } from '../clean.ts';
+import type { Unit } from '../figures.ts';
+
+/** What the statistics do not know: where the values came from. */
+export interface Caption {
+  /** `Peak torque, wrench W-07`. */
+  readonly title: string;
+  readonly unit: Unit;
+  /** One to a reading, such as a date; numbers from 1 where there are none. */
+  readonly labels?: readonly string[];
+}
+
+export interface ControlRow {
+  readonly label: string;
+  readonly value: number;
+  readonly lower: number;
+  readonly upper: number;
+  readonly side: 'above' | 'below' | null;
+  /** Why the row is a signal, in words; empty when it is none. */
+  readonly reasons: readonly string[];
+}
+
+export interface ControlDrawing {
+  readonly title: string;
+  /** What one mark is: `reading` or `weighted mean`. */
+  readonly mark: string;
+  readonly unit: Unit;
+  readonly centreName: 'mean' | 'target';
+  readonly centre: number;
+  readonly rows: readonly ControlRow[];
+}
+
+/** An individuals chart to be drawn; its signals stand at the readings that complete them. */
+export function individualsDrawing(chart: IndividualsChart, caption: Caption): ControlDrawing {
+  const { centre, lower, upper } = chart.limits;
+  return {
+    title: `Individuals chart: ${clean(caption.title)}`,
+    mark: 'reading',
+    unit: caption.unit,
+    centreName: 'mean',
+    centre,
+    rows: chart.readings.map((value, index) => {
+      const signals = chart.signals.filter((signal) => signal.index === index);
+      return {
+        label: label(caption, index),
+        value,
+        lower,
+        upper,
+        side: signals[0]?.side ?? null,
+        reasons: signals.map(({ rule }) => RUN_RULE_TEXT[rule]),
+      };
+    }),
+  };
+}
+
+/** A chart of weighted means to be drawn, with the limits that are exact for each. */
+export function ewmaDrawing(chart: EwmaChart, caption: Caption): ControlDrawing {
+  return {
+    title: `EWMA chart, weight ${chart.settings.lambda}: ${clean(caption.title)}`,
+    mark: 'weighted mean',
+    unit: caption.unit,
+    centreName: 'target',
+    centre: chart.settings.target,
+    rows: chart.points.map(({ mean, lower, upper, signal }, index) => ({
+      label: label(caption, index),
+      value: mean,
+      lower,
+      upper,
+      side: signal,
+      reasons: signal === null ? [] : ['beyond the limit'],
+    })),
+  };
+}
+
+/** All that the drawing shows, in two sentences, for who cannot see it. */
+export function controlInWords({ mark, rows }: ControlDrawing): string {
+  const out = rows.filter(({ side }) => side !== null);
+  const named = out.slice(0, 5).map(({ label, side, reasons }) => `${label} ${side} (${reasons.join(', ')})`);
+  const more = out.length > named.length ? `, and ${out.length - named.length} more` : '';
+  const count = `${rows.length} ${mark}${rows.length === 1 ? '' : 's'} in order.`;
+  return out.length === 0 ? `${count} No signal.` : `${count} Signals: ${named.join('; ')}${more}.`;
+}
+
+function label({ labels }: Caption, index: number): string {
+  return clean(labels?.[index] ?? String(index + 1));
+}

@@ -1,0 +1,35 @@
+import type { Problem } from '../problem.ts';
+
+/** Problem `not-a-number`, at the first reading that is none. */
+export function readingsProblem(readings: readonly number[], name: string): Problem | null {
+  const at = readings.findIndex((reading) => !Number.isFinite(reading));
+  if (at < 0) return null;
+  return {
+    code: 'not-a-number',
+    where: `${name}[${at}]`,
+    message: `${name} holds a value that is no finite number`,
+    next: 'leave the reading out and say so, or correct it where it was recorded',
+  };
+}
+
+/** Problem `too-few`, when there are fewer than `least`. */
+export function numberProblem(n: number, least: number, name: string): Problem | null {
+  if (n >= least) return null;
+  return {
+    code: 'too-few',
+    where: name,
+    message: `${n} ${name} are too few; at least ${least} are needed`,
+    next: 'collect more before computing this, or widen the period',
+  };
+}
+
+/** Problem `no-spread`, when all readings are equal. */
+export function spreadProblem(readings: readonly number[], name: string): Problem | null {
+  if (readings.some((reading) => reading !== readings[0])) return null;
+  return {
+    code: 'no-spread',
+    where: name,
+    message: `all ${name} are equal, so they show no spread to compute with`,
+    next: 'look whether the instrument shows enough digits, or whether one value was recorded many times',
+  };
+}

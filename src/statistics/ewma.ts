@@ -1,0 +1,111 @@
+import type { Problem } from '../problem.ts';
+import { err, ok, type Result } from '../result.ts';
+import { readingsProblem } from './checks.ts';
+
+/** What a chart of exponentially weighted means is drawn by. e-Handbook, 6.3.2.4. */
+export interface EwmaSettings {
+  /** Weight of the newest reading, above 0 up to 1; 0.2 to 0.3 is usual. */
+  readonly lambda: number;
+  readonly target: number;
+  /** Of one reading. */
+  readonly sigma: number;
+  /** Width of the limits in standard deviations of the mean; 3 is usual. */
+  readonly width: number;
+}
+
+/** When the readings were made, and the interval that `lambda` was chosen for. */
+export interface Spacing {
+  readonly atDays: readonly number[];
+  readonly nominalDays: number;
+}
+
+export interface EwmaPoint {
+  readonly mean: number;
+  readonly lower: number;
+  readonly upper: number;
+  readonly signal: 'above' | 'below' | null;
+}
+
+export interface EwmaChart {
+  readonly settings: EwmaSettings;
+  /** Limits exact for the readings so far. */
+  readonly points: readonly EwmaPoint[];
+  /** Limits after many readings at equal distance. */
+  readonly asymptotic: { readonly lower: number; readonly upper: number };
+  /** `irregular`: some interval is over a tenth off the nominal one, and the weights followed the time. */
+  readonly spacing: 'not given' | 'regular' | 'irregular';
+}
+
+/**
+ * Weighted means with limits that are exact from the first reading on.
+ *
+ * With `spacing`, a reading after Δt weighs 1 - (1 - λ)^(Δt/nominal): what was before fades with time, not with the number
+ * of readings. The variance follows by v ← (1-w)²v + w², which for equal distances is the printed formula. The first
+ * reading weighs λ either way. Problems: `not-a-number`, `settings`, `times`.
+ */
+export function ewmaChart(
+  readings: readonly number[],
+  settings: EwmaSettings,
+  spacing: Spacing | null = null,
+): Result<EwmaChart> {
+  const problem =
+    settingsProblem(settings) ??
+    readingsProblem(readings, 'readings') ??
+    timesProblem(readings.length, spacing);
+  if (problem !== null) return err(problem);
+  const { lambda, target, sigma, width } = settings;
+  const gaps = spacing === null ? null : intervals(spacing);
+  let mean = target;
+  let variance = 0;
+  const points = readings.map((reading, index) => {
+    const weight = 1 - (1 - lambda) ** (gaps?.[index] ?? 1);
+    mean += weight * (reading - mean);
+    variance = (1 - weight) ** 2 * variance + weight ** 2;
+    const half = width * sigma * Math.sqrt(variance);
+    return point(mean, target - half, target + half);
+  });
+  const half = width * sigma * Math.sqrt(lambda / (2 - lambda));
+  const even = gaps?.every((gap) => Math.abs(gap - 1) <= 0.1);
+  return ok({
+    settings,
+    points,
+    asymptotic: { lower: target - half, upper: target + half },
+    spacing: even === undefined ? 'not given' : even ? 'regular' : 'irregular',
+  });
+}
+
+function point(mean: number, lower: number, upper: number): EwmaPoint {
+  return { mean, lower, upper, signal: mean > upper ? 'above' : mean < lower ? 'below' : null };
+}
+
+/** In nominal intervals; the first reading counts as one after the target. */
+function intervals({ atDays, nominalDays }: Spacing): readonly number[] {
+  return atDays.map((at, i) => (i === 0 ? 1 : (at - (atDays[i - 1] ?? at)) / nominalDays));
+}
+
+function settingsProblem({ lambda, target, sigma, width }: EwmaSettings): Problem | null {
+  if (lambda > 0 && lambda <= 1 && sigma > 0 && width > 0 && [target, sigma, width].every(Number.isFinite))
+    return null;
+  return {
+    code: 'settings',
+    where: 'settings',
+    message: 'a chart of weighted means needs 0 < λ ≤ 1, a target, and sigma and width above zero',
+    next: 'take λ 0.2 and width 3, and sigma from an individuals chart of a stable period',
+  };
+}
+
+function timesProblem(n: number, spacing: Spacing | null): Problem | null {
+  if (spacing === null) return null;
+  const { atDays, nominalDays } = spacing;
+  const rising = atDays.every(
+    (at, i) => Number.isFinite(at) && at > (atDays[i - 1] ?? Number.NEGATIVE_INFINITY),
+  );
+  if (rising && atDays.length === n && nominalDays > 0 && Number.isFinite(nominalDays)) return null;
+  return {
+    code: 'times',
+    where: 'spacing',
+    message:
+      'each reading needs a time of its own, later than the one before, and a nominal interval above zero',
+    next: 'sort the readings by time and merge those of the same moment',
+  };
+}

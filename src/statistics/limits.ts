@@ -1,0 +1,40 @@
+import type { Problem } from '../problem.ts';
+
+/** What a value may be, both ends included; null where there is no such limit. One unit for limits and readings. */
+export interface Limits {
+  readonly lower: number | null;
+  readonly upper: number | null;
+}
+
+/** How many readings lie where. */
+export interface Counts {
+  readonly below: number;
+  readonly within: number;
+  readonly above: number;
+}
+
+/** Readings on a limit are within. */
+export function count(readings: readonly number[], { lower, upper }: Limits): Counts {
+  const below = lower === null ? 0 : readings.filter((reading) => reading < lower).length;
+  const above = upper === null ? 0 : readings.filter((reading) => reading > upper).length;
+  return { below, within: readings.length - below - above, above };
+}
+
+/** Problems: `no-limits`, `limits-crossed`. */
+export function limitsProblem({ lower, upper }: Limits): Problem | null {
+  const given = [lower, upper].filter((limit) => limit !== null);
+  if (given.length === 0 || !given.every(Number.isFinite))
+    return {
+      code: 'no-limits',
+      where: 'limits',
+      message: 'there is neither a lower nor an upper limit to hold the readings against',
+      next: 'give at least one limit as a finite number',
+    };
+  if (lower === null || upper === null || lower < upper) return null;
+  return {
+    code: 'limits-crossed',
+    where: 'limits',
+    message: `the lower limit ${lower} is not below the upper limit ${upper}`,
+    next: 'give the lower limit first, then the upper',
+  };
+}

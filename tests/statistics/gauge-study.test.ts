@@ -1,0 +1,211 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { averageRange } from '../../src/statistics/average-range.ts';
+import type { GaugeStudy } from '../../src/statistics/gauge-study.ts';
+import { gaugeVariance } from '../../src/statistics/gauge-variance.ts';
+import { normals } from './generator.ts';
+import { accepted, problemOf } from './outcome.ts';
+import { REFERENCE_STUDY } from './reference-study.ts';
+
+/** The reference study with the trials of one cell replaced. */
+const withCell = (appraiser: number, part: number, trials: readonly number[]): GaugeStudy => ({
+  ...REFERENCE_STUDY,
+  readings: REFERENCE_STUDY.readings.map((row, a) =>
+    row.map((cell, p) => (a === appraiser && p === part ? trials : cell)),
+  ),
+});
+
+const methods = [
+  ['average and range', averageRange],
+  ['analysis of variance', gaugeVariance],
+] as const;
+
+describe.each(methods)('a gauge study by %s', (_, method) => {
+  it('names the cell that is missing, short or no number', () => {
+    expect(problemOf<unknown>(method(withCell(1, 6, [])))).toEqual({
+      code: 'missing-cell',
+      where: 'appraiser B, part 7',
+    });
+    expect(problemOf<unknown>(method(withCell(2, 0, [0.04, -0.11])))).toEqual({
+      code: 'unequal-trials',
+      where: 'appraiser C, part 1',
+    });
+    expect(problemOf<unknown>(method(withCell(0, 9, [1, Number.NaN, 1])))).toEqual({
+      code: 'not-a-number',
+      where: 'appraiser A, part 10',
+    });
+    expect(problemOf<unknown>(method(withCell(0, 0, [])))).toEqual({
+      code: 'missing-cell',
+      where: 'appraiser A, part 1',
+    });
+  });
+
+  it('names the cell when a whole appraiser or a part at the end is missing', () => {
+    const rows = REFERENCE_STUDY.readings;
+    expect(problemOf<unknown>(method({ ...REFERENCE_STUDY, readings: rows.slice(0, 2) })).where).toBe(
+      'appraiser C, part 1',
+    );
+    const short = rows.map((row, a) => (a === 1 ? row.slice(0, 9) : row));
+    expect(problemOf<unknown>(method({ ...REFERENCE_STUDY, readings: short })).where).toBe(
+      'appraiser B, part 10',
+    );
+  });
+
+  it('refuses a study of one appraiser, of one part, of one trial, of too many readings, or without spread', () => {
+    const { appraisers, parts, readings } = REFERENCE_STUDY;
+    const code = (study: GaugeStudy) => problemOf<unknown>(method(study)).code;
+    expect(code({ appraisers: ['A'], parts, readings: readings.slice(0, 1) })).toBe('study-size');
+    expect(code({ appraisers, parts: ['1'], readings: readings.map((row) => row.slice(0, 1)) })).toBe(
+      'study-size',
+    );
+    expect(
+      code({ appraisers, parts, readings: readings.map((row) => row.map((cell) => cell.slice(0, 1))) }),
+    ).toBe('study-size');
+    expect(code({ appraisers: appraisers.slice(0, 2), parts, readings })).toBe('study-size');
+    expect(code({ appraisers, parts, readings: readings.map((row) => row.map(() => [1, 1, 1])) })).toBe(
+      'no-spread',
+    );
+  });
+});
+
+const study = fc
+  .record({
+    appraisers: fc.integer({ min: 2, max: 3 }),
+    parts: fc.integer({ min: 2, max: 6 }),
+    trials: fc.integer({ min: 2, max: 3 }),
+    seed: fc.nat(),
+  })
+  .map(({ appraisers, parts, trials, seed }): GaugeStudy => {
+    const next = normals(seed);
+    return {
+      appraisers: Array.from({ length: appraisers }, (_, a) => `a${a}`),
+      parts: Array.from({ length: parts }, (_, p) => `p${p}`),
+      readings: Array.from({ length: appraisers }, () =>
+        Array.from({ length: parts }, (_, p) => Array.from({ length: trials }, () => p + next())),
+      ),
+    };
+  });
+
+const mapped = (given: GaugeStudy, change: (reading: number) => number): GaugeStudy => ({
+  ...given,
+  readings: given.readings.map((row) => row.map((cell) => cell.map(change))),
+});
+
+const both = (given: GaugeStudy) => {
+  const { withInteraction, pooled } = accepted(gaugeVariance(given));
+  return [accepted(averageRange(given)), withInteraction, pooled];
+};
+
+describe('both methods', () => {
+  it('do not change with a shift, and grow with a scale while the percentages stay', () => {
+    fc.assert(
+      fc.property(study, fc.integer({ min: -50, max: 50 }), (given, shift) => {
+        const after = both(mapped(given, (x) => 2 * x + shift));
+        for (const [i, before] of both(given).entries()) {
+          expect(after[i]?.tv).toBeCloseTo(2 * before.tv, 8);
+          expect(after[i]?.grr.percent).toBeCloseTo(before.grr.percent, 6);
+          expect(after[i]?.ndc).toBe(before.ndc);
+        }
+      }),
+    );
+  });
+
+  it('do not depend on the order of appraisers, parts or trials', () => {
+    fc.assert(
+      fc.property(study, (given) => {
+        const turned: GaugeStudy = {
+          appraisers: [...given.appraisers].reverse(),
+          parts: [...given.parts].reverse(),
+          readings: [...given.readings]
+            .reverse()
+            .map((row) => [...row].reverse().map((cell) => [...cell].reverse())),
+        };
+        const after = both(turned);
+        for (const [i, before] of both(given).entries()) {
+          expect(after[i]?.ev.sigma).toBeCloseTo(before.ev.sigma, 9);
+          // A variance of nearly nothing has a root with half the figures.
+          expect((after[i]?.av.sigma ?? 0) ** 2).toBeCloseTo(before.av.sigma ** 2, 9);
+          expect((after[i]?.pv.sigma ?? 0) ** 2).toBeCloseTo(before.pv.sigma ** 2, 9);
+        }
+      }),
+    );
+  });
+
+  it('share out the whole: the squares add up', () => {
+    fc.assert(
+      fc.property(study, (given) => {
+        for (const { grr, pv, tv, ev, av, interaction } of both(given)) {
+          expect(Math.hypot(ev.sigma, av.sigma, interaction?.sigma ?? 0)).toBeCloseTo(grr.sigma, 10);
+          expect(Math.hypot(grr.percent, pv.percent)).toBeCloseTo(100, 8);
+          expect(tv).toBeGreaterThan(0);
+        }
+      }),
+    );
+  });
+
+  it('divide the total sum of squares without remainder', () => {
+    fc.assert(
+      fc.property(study, (given) => {
+        const flat = given.readings.flat(2);
+        const mean = flat.reduce((a, b) => a + b, 0) / flat.length;
+        const total = flat.reduce((sum, x) => sum + (x - mean) ** 2, 0);
+        const { part, appraiser, interaction, repeatability } = accepted(gaugeVariance(given));
+        expect(part.squares + appraiser.squares + interaction.squares + repeatability.squares).toBeCloseTo(
+          total,
+          8,
+        );
+        expect(
+          part.degreesOfFreedom +
+            appraiser.degreesOfFreedom +
+            interaction.degreesOfFreedom +
+            repeatability.degreesOfFreedom,
+        ).toBe(flat.length - 1);
+      }),
+    );
+  });
+});
+
+describe('analysis of variance', () => {
+  it('keeps an interaction that is there', () => {
+    // Appraiser C reads every second part high.
+    const given: GaugeStudy = {
+      ...REFERENCE_STUDY,
+      readings: REFERENCE_STUDY.readings.map((row, a) =>
+        row.map((cell, p) => cell.map((x) => (a === 2 && p % 2 === 0 ? x + 2 : x))),
+      ),
+    };
+    const result = accepted(gaugeVariance(given));
+    expect(result.interactionTest?.p).toBeLessThan(1e-6);
+    expect(result.advised).toBe('withInteraction');
+    const { interaction, repeatability } = result;
+    expect(result.withInteraction.interaction?.sigma).toBeCloseTo(
+      Math.sqrt((interaction.meanSquare - repeatability.meanSquare) / 3),
+      12,
+    );
+    expect(result.withInteraction.interaction?.sigma).toBeGreaterThan(0.5);
+    expect(result.pooled.interaction).toBeNull();
+  });
+
+  it('of a gauge that always shows the same has no ndc and no test', () => {
+    const result = accepted(
+      gaugeVariance({
+        ...REFERENCE_STUDY,
+        readings: REFERENCE_STUDY.readings.map((row) => row.map((_, p) => [p, p, p])),
+      }),
+    );
+    expect([result.interactionTest, result.withInteraction.ndc]).toEqual([null, null]);
+    expect(result.withInteraction.pv.percent).toBeCloseTo(100, 10);
+  });
+
+  it('takes studies that average and range has no factors for', () => {
+    const parts = Array.from({ length: 11 }, (_, p) => String(p));
+    const next = normals(3);
+    const large: GaugeStudy = {
+      appraisers: ['A', 'B'],
+      parts,
+      readings: [0, 1].map(() => parts.map((_, p) => Array.from({ length: 4 }, () => p + next()))),
+    };
+    expect(problemOf(averageRange(large)).code).toBe('outside-tables');
+    expect(accepted(gaugeVariance(large)).withInteraction.ndc).toBeGreaterThan(1);
+  });
+});
