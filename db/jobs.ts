@@ -11,9 +11,9 @@ const jobRowSchema = z.strictObject({
   plate: z.string().nullable(),
   openedAt: z.string(),
   lastAt: z.string(),
-  state: z.enum(['open', 'complete', 'incomplete']),
+  state: z.enum(['open', 'complete', 'incomplete', 'void']),
 });
-/** `complete` and `incomplete` as the job said when it was closed. */
+/** `complete` and `incomplete` as the job said when it was closed; `void` once somebody declared it so. */
 export type JobRow = z.infer<typeof jobRowSchema>;
 
 /** Brings the projection up to date with one more entry; to be called in the entry's own transaction. */
@@ -32,6 +32,7 @@ export function createProjector(db: Database): (entry: LogEntry) => void {
     }
     touch.run({ stream, at, seq });
     if (event.type === 'job-closed') close.run({ stream, state: event.complete ? 'complete' : 'incomplete' });
+    if (event.type === 'job-voided') close.run({ stream, state: 'void' });
   };
 }
 

@@ -1,32 +1,41 @@
-/** The station log in SQLite: appends under the rules of the chain, reads back, checks itself. */
+/** The station log in SQLite: appends entries and lets its Merkle tree grow in one transaction, reads back, checks itself. */
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import { canonical } from '../src/evidence/canonical.ts';
-import { chain, EMPTY_HEAD, type Head, hashOfBody } from '../src/evidence/chain.ts';
-import { checkLog } from '../src/evidence/check-chain.ts';
+import { type Written, written } from '../src/evidence/entry.ts';
 import {
+  type AnyEntry,
   type Draft,
   type LogEntry,
   logEntrySchema,
+  STATION_STREAM,
   type Stamp,
+  type StationEntry,
   type StationLog,
+  stationEntrySchema,
 } from '../src/evidence/log.ts';
+import type { Subtrees } from '../src/evidence/merkle.ts';
+import type { StationEvent } from '../src/evidence/station-event.ts';
 import { parseStrictJson } from '../src/evidence/strict-json.ts';
+import type { JobEvent } from '../src/job/event.ts';
 import { ProblemError } from '../src/problem.ts';
+import { type LogFault, logFault } from './check.ts';
 import { createProjector, type JobRow, lastJobs, rebuildJobs } from './jobs.ts';
 import { assertFull, openDatabase } from './open.ts';
 import { problemOf } from './problems.ts';
-
-/** The first entry of the log that is not as it was written. */
-export interface LogFault {
-  readonly seq: number;
-  readonly message: string;
-}
+import { storedTree } from './tree.ts';
 
 /** The log together with what only a database can do. */
 export interface StationLogFile extends StationLog {
-  /** The end of the log: whoever keeps it elsewhere can tell later whether anything was taken off. */
-  head(): Head;
+  /** Appends to the station's own stream. */
+  appendStation(drafts: readonly Draft<StationEvent>[], stamp: Stamp): readonly StationEntry[];
+  stationEntries(): readonly StationEntry[];
+  /** How many entries it holds. */
+  size(): number;
+  /** The stored hashes of its Merkle tree: roots and proofs take O(log n) of them. */
+  readonly tree: Subtrees;
+  /** All checkpoints that were signed, the oldest first. */
+  checkpoints(): readonly string[];
+  keepCheckpoint(size: number, note: string): void;
   /** Reads all of it and finds the first entry that was tampered with; null when there is none. */
   check(): LogFault | null;
   /** The jobs that were worked on last, the latest first. */
@@ -36,44 +45,64 @@ export interface StationLogFile extends StationLog {
 }
 
 /**
- * Opens or makes the log at `path`; problems are those of {@link openDatabase}. `append` throws `log-busy`, `log-disk`,
+ * Opens or makes the log at `path`; problems are those of {@link openDatabase}. Appending throws `log-busy`, `log-disk`,
  * and `log-other-writer` when another program added to a stream after this one read it.
  */
 export async function openStationLog(path: string): Promise<StationLogFile> {
   return stationLog(await openDatabase(path), path);
 }
 
-const bodySchema = z.string();
-const headSchema = z.strictObject({ seq: z.int(), hash: z.string() });
-const rowSchema = z.strictObject({ seq: z.int(), hash: z.string(), body: z.string() });
-
 function stationLog(db: Database, path: string): StationLogFile {
-  const lastEntry = db.prepare('SELECT seq, hash FROM entries ORDER BY seq DESC LIMIT 1');
+  const tree = storedTree(db, path);
+  const lastSeq = db.prepare('SELECT coalesce(max(seq), 0) FROM entries').pluck();
   const lastOfStream = db.prepare('SELECT coalesce(max(n), 0) FROM entries WHERE stream = ?').pluck();
   const insert = db.prepare('INSERT INTO entries (seq, stream, n, hash, body) VALUES (?, ?, ?, ?, ?)');
   const bodies = db.prepare('SELECT body FROM entries WHERE stream = ? ORDER BY n').pluck();
-  const allBodies = db.prepare('SELECT body FROM entries ORDER BY seq').pluck();
-  const allRows = db.prepare('SELECT seq, hash, body FROM entries ORDER BY seq');
-  const allStreams = db.prepare('SELECT stream FROM entries GROUP BY stream ORDER BY min(seq)').pluck();
+  const jobStreams = db
+    .prepare('SELECT stream FROM entries WHERE stream <> ? GROUP BY stream ORDER BY min(seq)')
+    .pluck();
+  const notes = db.prepare('SELECT note FROM checkpoints ORDER BY place').pluck();
+  const keep = db.prepare(
+    'INSERT INTO checkpoints SELECT coalesce(max(place), 0) + 1, ?, ? FROM checkpoints',
+  );
   const project = createProjector(db);
   /** How far this program has read or written each stream. */
   const known = new Map<string, number>();
 
-  const head = (): Head => {
-    const row = lastEntry.get();
-    return row === undefined ? EMPTY_HEAD : headSchema.parse(row);
+  const size = () => z.int().parse(lastSeq.get());
+  const put = ({ entry, hash, body }: Written) => {
+    insert.run(entry.seq, entry.stream, entry.n, hash, body);
+    tree.grow(entry.seq - 1, hash);
+    if (!isStation(entry)) project(entry);
   };
-  const append = db.transaction((stream: string, drafts: readonly Draft[], stamp: Stamp) => {
-    const n = z.int().parse(lastOfStream.get(stream));
-    if (known.has(stream) && known.get(stream) !== n) throw otherWriter(path, stream);
-    return chain(head(), stream, n, drafts, stamp).map(({ entry, hash, body }) => {
-      insert.run(entry.seq, stream, entry.n, hash, body);
-      project(entry);
-      return entry;
+  const append = db.transaction(
+    (stream: string, drafts: readonly Draft<JobEvent | StationEvent>[], stamp: Stamp) => {
+      const n = z.int().parse(lastOfStream.get(stream));
+      if (known.has(stream) && known.get(stream) !== n) throw otherWriter(path, stream);
+      const made = written({ seq: size(), n }, stream, drafts, stamp);
+      made.forEach(put);
+      return made.map(({ entry }) => entry);
+    },
+  );
+  const appendTo = <T>(
+    stream: string,
+    drafts: readonly Draft<JobEvent | StationEvent>[],
+    stamp: Stamp,
+    as: (entry: AnyEntry) => T,
+  ) =>
+    told(() => {
+      const entries = append.immediate(stream, drafts, stamp);
+      assertFull(db);
+      const last = entries.at(-1);
+      if (last !== undefined) known.set(stream, last.n);
+      return entries.map(as);
     });
-  });
-  const read = (stream: string) => bodies.all(stream).map((body) => readEntry(body, path));
-  const streams = () => allStreams.all().map((stream) => z.string().parse(stream));
+  const read = <T extends z.ZodType>(stream: string, schema: T) =>
+    bodies.all(stream).map((body) => entryOf(body, schema, path));
+  const remembered = <T>(stream: string, entries: readonly T[]) => {
+    known.set(stream, entries.length);
+    return entries;
+  };
   const told = <T>(work: () => T): T => {
     try {
       return work();
@@ -81,60 +110,50 @@ function stationLog(db: Database, path: string): StationLogFile {
       throw problemOf(cause, path);
     }
   };
+  const streams = () => jobStreams.all(STATION_STREAM).map((stream) => z.string().parse(stream));
 
   return {
-    append: (stream, drafts, stamp) =>
-      told(() => {
-        const entries = append.immediate(stream, drafts, stamp);
-        assertFull(db);
-        const last = entries.at(-1);
-        if (last !== undefined) known.set(stream, last.n);
-        return entries;
-      }),
-    entries: (stream) =>
-      told(() => {
-        const entries = read(stream);
-        known.set(stream, entries.length);
-        return entries;
-      }),
+    append: (stream, drafts, stamp) => appendTo(stream, drafts, stamp, asJob),
+    appendStation: (drafts, stamp) => appendTo(STATION_STREAM, drafts, stamp, asStation),
+    entries: (stream) => told(() => remembered(stream, read(stream, logEntrySchema))),
+    stationEntries: () => told(() => remembered(STATION_STREAM, read(STATION_STREAM, stationEntrySchema))),
     streams: () => told(streams),
-    head: () => told(head),
-    check: () => told(() => rowFault(allRows.iterate()) ?? chainFault(allBodies.iterate())),
+    size: () => told(size),
+    tree,
+    checkpoints: () => told(() => notes.all().map((note) => z.string().parse(note))),
+    keepCheckpoint: (at, note) => {
+      told(() => keep.run(at, note));
+    },
+    check: () => told(() => logFault(db)),
     lastJobs: (limit = 20) => told(() => lastJobs(db, limit)),
-    rebuildProjections: () => told(() => rebuildJobs(db, streams().map(read))),
+    rebuildProjections: () =>
+      told(() =>
+        rebuildJobs(
+          db,
+          streams().map((stream) => read(stream, logEntrySchema)),
+        ),
+      ),
     close: () => {
       db.close();
     },
   };
 }
 
-function rowFault(rows: Iterable<unknown>): LogFault | null {
-  for (const row of rows) {
-    const { seq, hash, body } = rowSchema.parse(row);
-    if (hashOfBody(Buffer.from(body, 'utf8')) !== hash)
-      return { seq, message: `entry ${seq} is not what its hash was made of` };
-    if (!isCanonicalEntry(body)) return { seq, message: `entry ${seq} is not written as an entry is` };
-  }
-  return null;
+function asJob(entry: AnyEntry): LogEntry {
+  if (isStation(entry)) throw new Error('an entry of the station came from the stream of a job');
+  return entry;
 }
 
-function isCanonicalEntry(body: string): boolean {
-  const json = parseStrictJson(Buffer.from(body, 'utf8'), 'entry');
-  return json.ok && canonical(json.value) === body && logEntrySchema.safeParse(json.value).success;
+function asStation(entry: AnyEntry): StationEntry {
+  if (!isStation(entry)) throw new Error('an entry of a job came from the stream of the station');
+  return entry;
 }
 
-function chainFault(bodies: Iterable<unknown>): LogFault | null {
-  const found = checkLog(entriesOf(bodies));
-  return found === null ? null : { seq: found.index + 1, message: found.message };
-}
+const isStation = (entry: AnyEntry): entry is StationEntry => entry.stream === STATION_STREAM;
 
-function* entriesOf(bodies: Iterable<unknown>): Iterable<LogEntry> {
-  for (const body of bodies) yield logEntrySchema.parse(JSON.parse(bodySchema.parse(body)));
-}
-
-function readEntry(body: unknown, path: string): LogEntry {
-  const json = parseStrictJson(Buffer.from(bodySchema.parse(body), 'utf8'), path);
-  const entry = json.ok ? logEntrySchema.safeParse(json.value) : null;
+function entryOf<T extends z.ZodType>(body: unknown, schema: T, path: string): z.infer<T> {
+  const json = parseStrictJson(Buffer.from(z.string().parse(body), 'utf8'), path);
+  const entry = json.ok ? schema.safeParse(json.value) : null;
   if (entry?.success === true) return entry.data;
   throw new ProblemError({
     code: 'log-damaged',

@@ -23,6 +23,8 @@ export interface Tool {
   readonly link$: Observable<LinkState>;
   /** Hot; completes when the tool is closed. Subscribe before `connect`, nothing is buffered. */
   readonly readings$: Observable<Reading>;
+  /** Hot; devices that were not taken for the tool although they look like it, each with the reason. */
+  readonly refusals$?: Observable<Problem>;
   /** Starts seeking; resolves at the first link, or with the problem that makes every further attempt useless. */
   connect(): Promise<Result<ToolDescription, Problem>>;
   /** Ends the link and completes the streams; harmless when called twice. */

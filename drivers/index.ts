@@ -10,9 +10,11 @@
  * 5. Test it in tests/drivers/<name>/ in virtual time; a Bluetooth one also over sim/controller, as imds does.
  */
 import { resolve } from 'node:path';
+import { NEVER, type Observable } from 'rxjs';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { Quantity, ToolId } from '../src/reading.ts';
 import { orThrow } from '../src/result.ts';
+import type { Language } from './bluetooth/language.ts';
 import type { DriverConfig } from './config.ts';
 import type { Clock, Tool } from './driver.ts';
 import type { Radio } from './radio/radio.ts';
@@ -32,6 +34,8 @@ interface Context {
   readonly clock: Clock;
   /** The one adapter, opened when it is first asked for. */
   readonly radio: () => Promise<Radio>;
+  /** Lines that come from the keyboard and are no commands. */
+  readonly typed$: Observable<string>;
 }
 
 type Use = DriverConfig['use'];
@@ -48,29 +52,71 @@ const drivers: { readonly [U in Use]: Driver<U> } = {
   imds: {
     title: 'Bluetooth LE tools that speak the Industrial Measurement Device Service',
     quantities: ['torque', 'length'],
-    open: async ({ id, quantity, serial }, { address, name }, { clock, radio }) => {
-      const { imdsTool } = await import('./imds/tool.ts');
-      const match = {
-        ...(serial !== undefined && { serial }),
-        ...(address !== undefined && { address }),
-        ...(name !== undefined && { name }),
-      };
-      return imdsTool({ id, quantity, match, clock, radio: await radio() });
+    open: async (tool, config, context) => {
+      const { imds } = await import('./imds/language.ts');
+      return onAir(tool, config, context, imds(tool.quantity));
+    },
+  },
+  profile: {
+    title: 'Bluetooth LE tools that a profile describes',
+    quantities: ['torque', 'length'],
+    open: async (tool, config, context) => {
+      const [{ readProfile }, { described }] = await Promise.all([
+        import('./profile/file.ts'),
+        import('./profile/language.ts'),
+      ]);
+      const profile = orThrow(await readProfile(resolve(context.base, config.profile)));
+      return onAir(tool, config, context, described(profile));
+    },
+  },
+  typed: {
+    title: 'Gauges that type their figure as a keyboard does, and figures typed by hand',
+    quantities: ['torque', 'length'],
+    open: async ({ id, quantity }, { unit }, { clock, typed$ }) => {
+      const { typedTool } = await import('./typed/tool.ts');
+      return typedTool({ id, quantity, unit, clock, lines$: typed$ });
     },
   },
   replay: {
     title: 'Recorded readings, played back',
     quantities: ['torque', 'length'],
-    open: async ({ id }, { file, speed }, { base, clock }) => {
+    open: async ({ id, quantity }, { file, profile, speed }, { base, clock }) => {
       const [{ readRecording }, { replayTool }] = await Promise.all([
         import('./replay/file.ts'),
         import('./replay/tool.ts'),
       ]);
-      const recording = orThrow(await readRecording(resolve(base, file)));
+      const meaning = {
+        tool: id,
+        quantity,
+        ...(profile !== undefined && { profile: resolve(base, profile) }),
+      };
+      const recording = orThrow(await readRecording(resolve(base, file), meaning));
       return replayTool({ id, recording, pace: { speed }, clock });
     },
   },
 };
+
+/** A tool on the air, whatever it speaks; only one that was adopted is listened to. */
+async function onAir(
+  { id, serial }: ToolEntry,
+  { address, name }: { readonly address?: string; readonly name?: string },
+  { clock, radio }: Context,
+  language: Language,
+): Promise<Tool> {
+  if (serial === undefined || address === undefined) throw new ProblemError(notAdopted(id));
+  const { bluetoothTool } = await import('./bluetooth/tool.ts');
+  const adopted = { address, serial, ...(name !== undefined && { name }) };
+  return bluetoothTool({ id, language, adopted, clock, radio: await radio() });
+}
+
+function notAdopted(id: ToolId): Problem {
+  return {
+    code: 'tool-not-adopted',
+    where: id,
+    message: `The tool ${id} has not been adopted: the station file does not say which device it is.`,
+    next: `Adopt it with plugmark devices adopt ADDRESS --tool ${id}.`,
+  };
+}
 
 export interface OpenTools {
   /** In the order of the station file, not yet connected. */
@@ -82,7 +128,7 @@ export interface OpenTools {
 /** Opens all tools or none; throws the first {@link ProblemError}, and then nothing stays open. */
 export async function openTools(
   entries: readonly ToolEntry[],
-  { base, clock }: Omit<Context, 'radio'>,
+  { base, clock, typed$ = NEVER }: Omit<Context, 'radio' | 'typed$'> & Partial<Pick<Context, 'typed$'>>,
 ): Promise<OpenTools> {
   const tools: Tool[] = [];
   let opening: Promise<Radio> | undefined;
@@ -97,7 +143,7 @@ export async function openTools(
   };
   try {
     for (const entry of entries)
-      tools.push(await open(entry.driver.use, entry, entry.driver, { base, clock, radio }));
+      tools.push(await open(entry.driver.use, entry, entry.driver, { base, clock, radio, typed$ }));
   } catch (error) {
     await close();
     throw error;

@@ -1,4 +1,4 @@
-import { encodeBattery } from '../drivers/imds/battery.ts';
+import { encodeBattery } from '../drivers/bluetooth/battery.ts';
 import { encodeMeasurementDescription } from '../drivers/imds/measurement-description.ts';
 import {
   APPEARANCE,
@@ -10,7 +10,7 @@ import {
   TORQUE,
 } from '../drivers/imds/numbers.ts';
 import { encodePresentation } from '../drivers/imds/presentation.ts';
-import { encodeText } from '../drivers/imds/text.ts';
+import { encodeText } from '../drivers/bluetooth/text.ts';
 import { encodeValidRange } from '../drivers/imds/valid-range.ts';
 import { encodeValue } from '../drivers/imds/value.ts';
 import { orThrow } from '../src/result.ts';

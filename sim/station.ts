@@ -3,6 +3,7 @@ import type { Tool } from '../drivers/driver.ts';
 import type { Instrument } from '../src/instrument/instrument.ts';
 import type { WorkOrder } from '../src/job/order.ts';
 import type { Window } from '../src/metrology/judgement.ts';
+import { crowfootOf, settingFor } from '../src/plug/geometry.ts';
 import type { LinkState, Reading, ToolDescription } from '../src/reading.ts';
 import { ok } from '../src/result.ts';
 import { createController, type HciSocketClass } from './controller/index.ts';
@@ -22,6 +23,7 @@ export const SIMULATED_INSTRUMENTS: readonly Instrument[] = [
     quantity: 'torque',
     type: 'setting',
     serial: 'SIM-W-0001',
+    range: { from: 5, to: 60 },
     permissibleDeviation: { kind: 'relative', percent: 2 },
     resolution: 0.01,
     basis: 'invented data sheet of the simulated wrench',
@@ -55,15 +57,21 @@ const GAUGE: Presented = {
   batteryPercent: 64,
   updateIntervalMs: 0,
   resolutionCounts: 100,
-  uncertaintyPermille: 13,
+  uncertaintyPermille: 12,
   rangeCounts: [2_000, 20_000],
 };
+
+/** The simulated tools as they have been adopted. */
+export const SIMULATED_TOOLS = [
+  { id: 'wrench', ...WRENCH },
+  { id: 'gauge', ...GAUGE },
+].map(({ id, quantity, address, serial, name }) => ({ id, quantity, address, serial, name }));
 
 export interface SimulatedStationSpec {
   readonly seed: number;
   readonly order: WorkOrder;
   readonly torqueWindow: Window;
-  readonly gapWindow: Window;
+  readonly gapWindow: Window | null;
   readonly person: PersonName;
   readonly scheduler: Scheduler;
 }
@@ -85,7 +93,8 @@ export interface SimulatedStation {
 type Deliver = (emission: Readonly<Emission>) => void;
 
 export function simulatedStation(spec: SimulatedStationSpec): SimulatedStation {
-  const { order, torqueWindow, gapWindow, scheduler } = spec;
+  const { order, torqueWindow, scheduler } = spec;
+  const gapWindow = spec.gapWindow ?? UNMEASURED;
   const random = new Random(spec.seed);
   const { serviceOrder } = order.engine;
   const bench = createBench({
@@ -100,7 +109,7 @@ export function simulatedStation(spec: SimulatedStationSpec): SimulatedStation {
       gapLowerMm: gapWindow.lowerLimit,
       gapUpperMm: gapWindow.upperLimit,
     },
-    wrench: { settingNm: (torqueWindow.acceptLower + torqueWindow.acceptUpper) / 2 },
+    wrench: { settingNm: settingOf(order, torqueWindow) },
   });
   return {
     bench,
@@ -119,8 +128,16 @@ export function simulatedStation(spec: SimulatedStationSpec): SimulatedStation {
   };
 }
 
+/** What plugs come with where nobody measures them. Invented. */
+const UNMEASURED = { lowerLimit: 0.7, upperLimit: 0.8, acceptLower: 0.71, acceptUpper: 0.79 };
+
 /** A plug that saw this share of the upper limit is not fitted again. Assumption. */
 const HURT_SHARE = 1.15;
+
+/** The middle of the acceptance zone, as the wrench reads it. */
+function settingOf(order: WorkOrder, { acceptLower, acceptUpper }: Window): number {
+  return settingFor((acceptLower + acceptUpper) / 2, crowfootOf(order.adapter));
+}
 
 function onAir(scheduler: Scheduler) {
   const controller = createController({ scheduler, address: 'c0:00:00:00:00:fe' });

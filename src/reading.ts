@@ -1,3 +1,5 @@
+import { z } from 'zod';
+
 /** A tool's name in the station configuration, for example `wrench`. */
 export type ToolId = string;
 
@@ -21,58 +23,86 @@ export type Reading =
       readonly source: string;
       readonly hex: string;
     }
+  /** Taken while the tool was out of reach, and fetched from its memory: when it was taken, nobody here saw. */
+  | {
+      readonly kind: 'stored';
+      readonly n: number;
+      readonly atUs: number;
+      readonly counts: number;
+    }
   | {
       readonly kind: 'missed';
       readonly n: number;
       readonly atUs: number;
       readonly fromUs: number;
+      /** How many are missing, where the tool counts its readings; else only the length is known. */
+      readonly readings?: number;
       readonly reason: string;
     };
 
+const text = z.string().max(256);
+const count = z.int();
+
 /** What the value of a reading is a value of (the sampling function that the device declares). */
-export type SamplingFunction =
-  | 'unspecified'
-  | 'instantaneous'
-  | 'mean'
-  | 'rms'
-  | 'maximum'
-  | 'minimum'
-  | 'moving-average';
+export const samplingFunctionSchema = z.enum([
+  'unspecified',
+  'instantaneous',
+  'mean',
+  'rms',
+  'maximum',
+  'minimum',
+  'moving-average',
+]);
+export type SamplingFunction = z.infer<typeof samplingFunctionSchema>;
 
 /** The accuracy that a device publishes of itself; absent when it says nothing. */
-export type DeclaredUncertainty =
-  | { readonly kind: 'relative'; readonly percent: number }
-  | { readonly kind: 'absolute'; readonly counts: number };
+const declaredUncertaintySchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('relative'), percent: z.number().min(0) }).readonly(),
+  z.strictObject({ kind: z.literal('absolute'), counts: count.min(0) }).readonly(),
+]);
+export type DeclaredUncertainty = z.infer<typeof declaredUncertaintySchema>;
 
 /** How the reading got here, and whether the other end could have been somebody else. */
-export interface LinkDescription {
-  readonly kind: 'bluetooth-le' | 'direct' | 'file' | 'keyboard';
-  readonly address?: string;
-  readonly authenticated: boolean;
-}
+const linkDescriptionSchema = z
+  .strictObject({
+    kind: z.enum(['bluetooth-le', 'direct', 'file', 'keyboard']),
+    address: z.string().max(64).exactOptional(),
+    /** Nobody in between could have listened; absent where the platform does not tell. */
+    encrypted: z.boolean().exactOptional(),
+    /** The other end has proven that it is the tool that was adopted. Encryption alone proves no such thing. */
+    authenticated: z.boolean(),
+  })
+  .readonly();
+export type LinkDescription = z.infer<typeof linkDescriptionSchema>;
 
-/** All that a driver could learn about a tool when it joined. */
-export interface ToolDescription {
-  readonly quantity: Quantity;
-  readonly unit: 'N.m' | 'm';
-  readonly exponent: number;
-  readonly maker?: string;
-  readonly model?: string;
-  readonly serial?: string;
-  readonly firmware?: string;
-  readonly batteryPercent?: number;
-  readonly samplingFunction: SamplingFunction;
-  readonly updateIntervalMs?: number;
-  readonly resolutionCounts?: number;
-  readonly uncertainty?: DeclaredUncertainty;
-  readonly validRange?: { readonly lowerCounts: number; readonly upperCounts: number };
-  readonly link: LinkDescription;
-}
+/** All that a driver could learn about a tool when it joined; a figure is `counts · 10^exponent` of the unit. */
+export const toolDescriptionSchema = z
+  .strictObject({
+    quantity: z.enum(['torque', 'length']),
+    unit: z.enum(['N.m', 'm']),
+    exponent: z.int().min(-12).max(3),
+    maker: text.exactOptional(),
+    model: text.exactOptional(),
+    serial: text.exactOptional(),
+    firmware: text.exactOptional(),
+    batteryPercent: z.int().min(0).max(100).exactOptional(),
+    samplingFunction: samplingFunctionSchema,
+    updateIntervalMs: z.number().min(0).exactOptional(),
+    resolutionCounts: count.min(0).exactOptional(),
+    uncertainty: declaredUncertaintySchema.exactOptional(),
+    validRange: z.strictObject({ lowerCounts: count, upperCounts: count }).readonly().exactOptional(),
+    link: linkDescriptionSchema,
+  })
+  .readonly();
+export type ToolDescription = z.infer<typeof toolDescriptionSchema>;
 
-/** Where a tool's link stands. `lost` is not final: the driver goes back to `seeking` by itself until closed. */
+/**
+ * Where a tool's link stands. `asleep`: nothing is heard of it; `seen`: it advertises; `linked`: its readings are
+ * subscribed to. `lost` is not final: the driver goes back to `asleep` by itself until closed.
+ */
 export type LinkState =
-  | { readonly state: 'seeking' }
-  | { readonly state: 'joining'; readonly name: string }
+  | { readonly state: 'asleep' }
+  | { readonly state: 'seen' | 'connecting' | 'discovering'; readonly name: string }
   | { readonly state: 'linked'; readonly description: ToolDescription }
   | { readonly state: 'lost'; readonly reason: string }
   | { readonly state: 'closed' };

@@ -7,7 +7,7 @@ CREATE TABLE jobs (
   openedAt TEXT    NOT NULL,
   lastAt   TEXT    NOT NULL,
   lastSeq  INTEGER NOT NULL,
-  state    TEXT    NOT NULL CHECK (state IN ('open', 'complete', 'incomplete'))
+  state    TEXT    NOT NULL CHECK (state IN ('open', 'complete', 'incomplete', 'void'))
 ) STRICT;
 
 CREATE INDEX jobs_by_last_entry ON jobs (lastSeq DESC);

@@ -1,13 +1,12 @@
 import type { Problem } from '../../src/problem.ts';
 import type { DeclaredUncertainty, ToolDescription } from '../../src/reading.ts';
 import { err, ok, orThrow, type Result } from '../../src/result.ts';
+import { present, readInformation } from '../bluetooth/information.ts';
+import { OptionalReader, pick, type RawValue } from '../bluetooth/optional.ts';
 import type { Link, RemoteCharacteristic } from '../radio/radio.ts';
-import { decodeBattery } from './battery.ts';
 import { decodeMeasurementDescription, type MeasurementDescription } from './measurement-description.ts';
-import { CHARACTERISTIC, DESCRIPTOR, type QuantityFormat, SERVICE } from './numbers.ts';
-import { OptionalReader, pick, type RawValue } from './optional.ts';
+import { DESCRIPTOR, type QuantityFormat, SERVICE } from './numbers.ts';
 import { contradiction, decodePresentation } from './presentation.ts';
-import { decodeText } from './text.ts';
 import { decodeValidRange } from './valid-range.ts';
 
 export interface Described {
@@ -17,18 +16,6 @@ export interface Described {
   /** Parts of the description that could not be read; they are missing from it. */
   readonly unread: readonly RawValue[];
 }
-
-/** The cleaned serial number, `undefined` when there is none that can be read. Throws link problems. */
-export async function readSerial(
-  link: Link,
-  found: readonly RemoteCharacteristic[],
-): Promise<string | undefined> {
-  const reader = new OptionalReader(link);
-  return textOf(await reader.read(found, SERVICE.deviceInformation, CHARACTERISTIC.serial, decodeSerial));
-}
-
-const decodeSerial = (bytes: Uint8Array) => decodeText('Serial Number 0x2A25', bytes);
-const textOf = (text: string | undefined) => (text === '' ? undefined : text);
 
 /**
  * All that the device says of itself. The error is a refusal: the device is not what it should be, and asking again
@@ -49,19 +36,13 @@ export async function describe(
   if (!presentation.ok) return presentation;
 
   const reader = new OptionalReader(link);
-  const info = async (uuid: string, what: string) =>
-    textOf(await reader.read(found, SERVICE.deviceInformation, uuid, (bytes) => decodeText(what, bytes)));
   const descriptor = <T>(uuid: string, decode: (bytes: Uint8Array) => Result<T, Problem>) =>
     descriptors.includes(uuid) ? reader.readDescriptor(measurement, uuid, decode) : undefined;
 
-  const parts = {
-    maker: await info(CHARACTERISTIC.maker, 'Manufacturer Name 0x2A29'),
-    model: await info(CHARACTERISTIC.model, 'Model Number 0x2A24'),
-    serial: textOf(await reader.read(found, SERVICE.deviceInformation, CHARACTERISTIC.serial, decodeSerial)),
-    firmware: await info(CHARACTERISTIC.firmware, 'Firmware Revision 0x2A26'),
-    batteryPercent: await reader.read(found, SERVICE.battery, CHARACTERISTIC.batteryLevel, decodeBattery),
-    validRange: await descriptor(DESCRIPTOR.validRange, (bytes) => decodeValidRange(format.integer, bytes)),
-  };
+  const information = await readInformation(link, found, reader);
+  const validRange = await descriptor(DESCRIPTOR.validRange, (bytes) =>
+    decodeValidRange(format.integer, bytes),
+  );
   const said = await descriptor(DESCRIPTOR.measurementDescription, (bytes) =>
     decodeMeasurementDescription(format, bytes),
   );
@@ -69,9 +50,9 @@ export async function describe(
     quantity: format.quantity,
     unit: format.unit,
     exponent: format.exponent,
-    ...present(parts),
+    ...information,
+    ...(validRange !== undefined && { validRange }),
     ...measurementPart(said ?? {}),
-    link: { kind: 'bluetooth-le', address: link.address, authenticated: false },
   };
   return ok({ description, measurement, descriptors, unread: reader.unread });
 }
@@ -112,13 +93,6 @@ function uncertaintyOf(said: MeasurementDescription): DeclaredUncertainty | unde
     return { kind: 'absolute', counts: said.absoluteUncertainty.counts };
   }
   return undefined;
-}
-
-/** The fields that are there, and no others. */
-function present<T extends object>(fields: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
-  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as {
-    [K in keyof T]?: Exclude<T[K], undefined>;
-  };
 }
 
 function notMeasuring(address: string, format: QuantityFormat, how: string): Problem {

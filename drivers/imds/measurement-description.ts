@@ -1,7 +1,7 @@
 import type { Problem } from '../../src/problem.ts';
 import type { SamplingFunction } from '../../src/reading.ts';
 import type { Result } from '../../src/result.ts';
-import { type Cursor, decode, encode, type Writer } from './layout.ts';
+import { type Cursor, decode, encode, type Writer } from '../bluetooth/layout.ts';
 import type { QuantityFormat } from './numbers.ts';
 import { type MeasuredValue, readMeasured, writeMeasured } from './value.ts';
 

@@ -1,6 +1,6 @@
 import type { Problem } from '../../src/problem.ts';
 import type { Result } from '../../src/result.ts';
-import { decode, encode } from './layout.ts';
+import { decode, encode } from '../bluetooth/layout.ts';
 import { FORMAT_NAMES, type QuantityFormat } from './numbers.ts';
 
 /** Characteristic Presentation Format; codes as in the Assigned Numbers, value = raw · 10^exponent of the unit. */

@@ -1,6 +1,6 @@
 import type { Problem } from '../../src/problem.ts';
 import type { Result } from '../../src/result.ts';
-import { decode, encode } from './layout.ts';
+import { decode, encode } from '../bluetooth/layout.ts';
 import type { IntegerFormat } from './numbers.ts';
 import { readInteger, writeInteger } from './value.ts';
 

@@ -1,6 +1,6 @@
 import type { Problem } from '../../src/problem.ts';
 import type { Result } from '../../src/result.ts';
-import { type Cursor, decode, encode, type Writer } from './layout.ts';
+import { type Cursor, decode, encode, type Writer } from '../bluetooth/layout.ts';
 import type { IntegerFormat, QuantityFormat } from './numbers.ts';
 
 /** What a measurement characteristic carries. */

@@ -3,14 +3,17 @@ import { err, type Result } from '../../src/result.ts';
 import { within } from '../after.ts';
 import type { NobleCharacteristic, NobleDescriptor, NoblePeripheral } from './noble.ts';
 import type { Link, RemoteCharacteristic } from './radio.ts';
-import { linkLost, linkStep } from './step.ts';
+import { linkLost, linkStep, notPaired } from './step.ts';
 import type { TamedNoble } from './tame.ts';
 
 const STEP_TIMEOUT_MS = 5_000;
-const CLOSE_TIMEOUT_MS = 2_000;
+/** Longer than the supervision time-out of 2 s that noble asks for: by then every live adapter has answered. */
+const CLOSE_TIMEOUT_MS = 4_000;
 
 /** HCI reasons (Core specification, Vol 1 Part F) that a user can do something about. */
 const REASONS: Readonly<Record<number, string>> = {
+  5: 'the pairing failed',
+  6: 'the tool asks for a pairing that is not there',
   8: 'out of reach or switched off',
   19: 'ended by the tool',
   21: 'the tool is switching off',
@@ -27,23 +30,36 @@ export class NobleLink implements Link {
   readonly down: Promise<string>;
   readonly #tamed: TamedNoble;
   readonly #peripheral: NoblePeripheral;
+  readonly #onDead: () => void;
+  readonly #unpaired: Promise<Problem>;
   readonly #characteristics = new Map<string, NobleCharacteristic>();
   readonly #descriptors = new Map<string, NobleDescriptor>();
   #gone: string | undefined;
 
-  constructor(tamed: TamedNoble, peripheral: NoblePeripheral, address: string) {
+  /** `onDead` is called when the adapter has not answered and cannot be relied on any more. */
+  constructor(tamed: TamedNoble, peripheral: NoblePeripheral, address: string, onDead: () => void) {
     this.address = address;
     this.#tamed = tamed;
     this.#peripheral = peripheral;
+    this.#onDead = onDead;
     this.down = new Promise((resolve) => {
       peripheral.once('disconnect', (code?: unknown) => resolve(this.#end(code)));
     });
+    this.#unpaired = new Promise((resolve) => {
+      tamed.onNotPaired(peripheral.id, () => resolve(notPaired(address)));
+    });
+  }
+
+  encrypted(): boolean {
+    return this.#gone === undefined && this.#tamed.encrypted(this.#peripheral.id);
   }
 
   discover(services: readonly string[]): Promise<Result<readonly RemoteCharacteristic[], Problem>> {
     return this.#step('finding its services', async () => {
       const found: RemoteCharacteristic[] = [];
-      for (const service of await this.#peripheral.discoverServicesAsync(services)) {
+      const offered = await this.#peripheral.discoverServicesAsync(services);
+      // Two services of one number are one to noble, the last one, and the first one's answer would never come.
+      for (const service of new Map(offered.map((one) => [one.uuid, one])).values()) {
         for (const characteristic of await service.discoverCharacteristicsAsync([])) {
           const { uuid, properties } = characteristic;
           this.#characteristics.set(key(service.uuid, uuid), characteristic);
@@ -73,6 +89,13 @@ export class NobleLink implements Link {
     );
   }
 
+  write(to: RemoteCharacteristic, bytes: Uint8Array): Promise<Result<void, Problem>> {
+    const withoutResponse = !to.properties.includes('write');
+    return this.#step(`writing ${to.uuid}`, () =>
+      this.#characteristic(to).writeAsync(Buffer.from(bytes), withoutResponse),
+    );
+  }
+
   subscribe(to: RemoteCharacteristic, listener: (bytes: Uint8Array) => void): Promise<Result<void, Problem>> {
     return this.#step(`subscribing to ${to.uuid}`, () => {
       const characteristic = this.#characteristic(to);
@@ -87,7 +110,7 @@ export class NobleLink implements Link {
     if (this.#gone !== undefined) return;
     this.#tamed.noble.disconnect(this.#peripheral.id);
     const answered = await within(this.#tamed.after, this.down, CLOSE_TIMEOUT_MS);
-    if (answered === undefined) this.declareDown();
+    if (answered === undefined) this.#onDead();
   }
 
   /** For a link that no controller speaks for any more. */
@@ -98,7 +121,8 @@ export class NobleLink implements Link {
   #step<T>(name: string, start: () => Promise<T>): Promise<Result<T, Problem>> {
     // noble answers nothing at all on a link that is gone.
     if (this.#gone !== undefined) return Promise.resolve(err(linkLost(name, this.#gone)));
-    return linkStep(this.#tamed.after, name, STEP_TIMEOUT_MS, this.down, start);
+    const ended = Promise.race([this.down.then((reason) => linkLost(name, reason)), this.#unpaired]);
+    return linkStep(this.#tamed.after, name, STEP_TIMEOUT_MS, ended, start);
   }
 
   #characteristic(of: RemoteCharacteristic): NobleCharacteristic {

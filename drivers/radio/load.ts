@@ -22,7 +22,7 @@ export interface NobleOptions {
 }
 
 /** Comes with noble, which is why it is not among the dependencies of plugmark. */
-const SOCKET_PACKAGE = '@abandonware/bluetooth-hci-socket';
+export const SOCKET_PACKAGE = '@abandonware/bluetooth-hci-socket';
 
 /**
  * A fresh noble over the given or the real socket. Throws what requiring it throws: EAFNOSUPPORT, MODULE_NOT_FOUND.

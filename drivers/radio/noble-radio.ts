@@ -1,7 +1,8 @@
 import { BehaviorSubject, type Observable } from 'rxjs';
 import type { Problem } from '../../src/problem.ts';
 import { err, ok, type Result } from '../../src/result.ts';
-import { within } from '../after.ts';
+import { type After, within } from '../after.ts';
+import { type Backoff, backoffMs } from '../backoff.ts';
 import { NobleLink } from './link.ts';
 import type { NoblePeripheral } from './noble.ts';
 import { radioProblem } from './problems.ts';
@@ -14,31 +15,43 @@ const CANCEL_TIMEOUT_MS = 2_000;
 
 const HELD = 'link-held';
 
-/** {@link Radio} over a noble that is powered on. */
+/** How long an adapter that is gone is left alone before it is tried again. */
+const REVIVE: Backoff = { firstMs: 500, mostMs: 5_000 };
+
+/**
+ * {@link Radio} over one noble after another: an adapter that goes off, is unplugged or stops answering leaves its
+ * noble with links and attempts that nobody will ever speak of again, so that noble is given up with all of them and a
+ * fresh one is started until one is on.
+ */
 export class NobleRadio implements Radio {
-  readonly #tamed: TamedNoble;
+  readonly #start: () => Promise<Result<TamedNoble, Problem>>;
+  readonly #after: After;
   readonly #scanner: Scanner;
-  readonly #power = new BehaviorSubject(true);
+  readonly #power = new BehaviorSubject(false);
   readonly #links = new Set<NobleLink>();
+  #tamed: TamedNoble | undefined;
   /** noble has one place for a pending connection, and the second one waits there for ever. */
   #turn: Promise<unknown> = Promise.resolve();
+  #reviving: Promise<void> = Promise.resolve();
   #closing: Promise<void> | undefined;
   /** Set while an attempt waits. */
   #giveUp: (() => void) | undefined;
+  #endWait: (() => void) | undefined;
   readonly #abandon = () => this.#giveUp?.();
 
-  constructor(tamed: TamedNoble) {
-    this.#tamed = tamed;
-    this.#scanner = new Scanner(tamed.noble, tamed.after);
-    tamed.noble.on('stateChange', (state: string) => this.#onState(state));
+  constructor(first: TamedNoble, start: () => Promise<Result<TamedNoble, Problem>>, after: After) {
+    this.#start = start;
+    this.#after = after;
+    this.#scanner = new Scanner(after);
+    this.#attach(first);
   }
 
   get powered$(): Observable<boolean> {
     return this.#power.asObservable();
   }
 
-  scan(service: string): Observable<Sighting> {
-    return this.#scanner.scan(service);
+  scan(service?: string, address?: string): Observable<Sighting> {
+    return this.#scanner.scan(service, address);
   }
 
   async connect(address: string, timeoutMs: number, signal: AbortSignal): Promise<Result<Link, Problem>> {
@@ -63,24 +76,54 @@ export class NobleRadio implements Radio {
   async #close(): Promise<void> {
     this.#scanner.close();
     this.#abandon();
+    this.#endWait?.();
     await this.#turn;
     await Promise.all([...this.#links].map((link) => link.close()));
+    await this.#reviving;
     this.#power.complete();
-    this.#tamed.release();
+    this.#scanner.detach();
+    this.#tamed?.release();
   }
 
-  #onState(state: string): void {
-    const powered = state === 'poweredOn';
-    if (powered === this.#power.value) return;
-    if (powered) {
-      this.#scanner.resume('off');
-    } else {
-      // noble goes on believing in every link and in the pending connection, though nothing will answer.
-      this.#scanner.pause('off');
-      for (const link of this.#links) link.declareDown();
-      this.#tamed.declareUnconnected();
+  #attach(tamed: TamedNoble): void {
+    this.#tamed = tamed;
+    tamed.noble.on('stateChange', (state: string) => {
+      if (state !== 'poweredOn') this.#abandonNoble(tamed);
+    });
+    this.#scanner.attach(tamed);
+    this.#power.next(true);
+  }
+
+  /** Gives up this noble with all that it believes in, and sees to the next one. */
+  #abandonNoble(tamed: TamedNoble): void {
+    if (this.#tamed !== tamed) return; // given up already
+    this.#tamed = undefined;
+    this.#scanner.detach();
+    tamed.reset();
+    for (const link of this.#links) link.declareDown();
+    tamed.declareUnconnected();
+    tamed.release();
+    this.#power.next(false);
+    this.#reviving = this.#revive();
+  }
+
+  async #revive(): Promise<void> {
+    for (let failures = 1; this.#closing === undefined; failures++) {
+      await this.#wait(backoffMs(REVIVE, failures, () => 0));
+      if (this.#closing !== undefined) return;
+      const started = await this.#start();
+      if (started.ok) return this.#attach(started.value);
     }
-    this.#power.next(powered);
+  }
+
+  #wait(ms: number): Promise<void> {
+    return new Promise((resolve) => {
+      const cancel = this.#after(ms * 1_000, resolve);
+      this.#endWait = () => {
+        cancel();
+        resolve();
+      };
+    });
   }
 
   /** Another tool may hold the device only to ask it for its serial number. */
@@ -93,7 +136,7 @@ export class NobleRadio implements Radio {
         signal.removeEventListener('abort', done);
         resolve();
       };
-      const cancel = this.#tamed.after(timeoutMs * 1_000, done);
+      const cancel = this.#after(timeoutMs * 1_000, done);
       signal.addEventListener('abort', done);
       void held.down.then(done);
     });
@@ -104,9 +147,10 @@ export class NobleRadio implements Radio {
   }
 
   async #connect(address: string, timeoutMs: number, signal: AbortSignal): Promise<Result<Link, Problem>> {
+    const tamed = this.#tamed;
     if (this.#closing !== undefined) return err(radioProblem('radio-closed'));
     if (signal.aborted) return err(connectFailed(address, 'it was given up'));
-    if (!this.#power.value) return err(radioProblem('radio-off'));
+    if (tamed === undefined) return err(radioProblem('radio-off'));
     const peripheral = this.#scanner.seen(address);
     if (peripheral === undefined) return err(connectFailed(address, 'it has not been seen'));
     if (this.#held(address) !== undefined) {
@@ -116,8 +160,8 @@ export class NobleRadio implements Radio {
     signal.addEventListener('abort', this.#abandon);
     try {
       // A link that came up after it had been given up is nobody's, and noble makes no second one beside it.
-      if (peripheral.state === 'connected') await this.#adopt(peripheral, address).close();
-      return await this.#attempt(peripheral, address, timeoutMs);
+      if (peripheral.state === 'connected') await this.#adopt(tamed, peripheral, address).close();
+      return await this.#attempt(tamed, peripheral, address, timeoutMs);
     } finally {
       signal.removeEventListener('abort', this.#abandon);
       this.#scanner.resume('connecting');
@@ -125,6 +169,7 @@ export class NobleRadio implements Radio {
   }
 
   async #attempt(
+    tamed: TamedNoble,
     peripheral: NoblePeripheral,
     address: string,
     timeoutMs: number,
@@ -132,7 +177,7 @@ export class NobleRadio implements Radio {
     const connected = new Promise<Result<NobleLink, Problem>>((resolve) => {
       peripheral.once('connect', (error?: unknown) => {
         // In the turn of the event, because the link may go down in the next.
-        if (error === undefined || error === null) resolve(ok(this.#adopt(peripheral, address)));
+        if (error === undefined || error === null) resolve(ok(this.#adopt(tamed, peripheral, address)));
         else resolve(err(connectFailed(address, error instanceof Error ? error.message : String(error))));
       });
     });
@@ -140,9 +185,9 @@ export class NobleRadio implements Radio {
       this.#giveUp = () => resolve(undefined);
     });
     peripheral.connect();
-    const outcome = await within(this.#tamed.after, Promise.race([connected, abandoned]), timeoutMs);
+    const outcome = await within(this.#after, Promise.race([connected, abandoned]), timeoutMs);
     if (outcome?.value !== undefined) return outcome.value;
-    await this.#cancel(peripheral, connected);
+    await this.#cancel(tamed, peripheral, connected);
     return err(
       connectFailed(
         address,
@@ -152,15 +197,19 @@ export class NobleRadio implements Radio {
   }
 
   /** The link may come up although it was cancelled; then it is ended, so that the device can be found again. */
-  async #cancel(peripheral: NoblePeripheral, connected: Promise<Result<NobleLink, Problem>>): Promise<void> {
-    this.#tamed.noble.cancelConnect(peripheral.id);
-    const late = await within(this.#tamed.after, connected, CANCEL_TIMEOUT_MS);
-    if (late === undefined) this.#tamed.declareUnconnected();
+  async #cancel(
+    tamed: TamedNoble,
+    peripheral: NoblePeripheral,
+    connected: Promise<Result<NobleLink, Problem>>,
+  ): Promise<void> {
+    tamed.noble.cancelConnect(peripheral.id);
+    const late = await within(this.#after, connected, CANCEL_TIMEOUT_MS);
+    if (late === undefined) this.#abandonNoble(tamed);
     else if (late.value.ok) await late.value.value.close();
   }
 
-  #adopt(peripheral: NoblePeripheral, address: string): NobleLink {
-    const link = new NobleLink(this.#tamed, peripheral, address);
+  #adopt(tamed: TamedNoble, peripheral: NoblePeripheral, address: string): NobleLink {
+    const link = new NobleLink(tamed, peripheral, address, () => this.#abandonNoble(tamed));
     this.#links.add(link);
     void link.down.then(() => this.#links.delete(link));
     return link;

@@ -7,6 +7,7 @@ export interface NoblePeripheral extends EventEmitter {
   readonly id: string;
   /** Empty on platforms that hide it. */
   readonly address: string;
+  readonly addressType?: string;
   readonly rssi: number;
   readonly state: string;
   readonly advertisement: { readonly localName?: string; readonly serviceUuids?: readonly string[] };
@@ -24,6 +25,7 @@ export interface NobleCharacteristic extends EventEmitter {
   readonly properties: readonly string[];
   discoverDescriptorsAsync(): Promise<readonly NobleDescriptor[]>;
   readAsync(): Promise<Uint8Array>;
+  writeAsync(bytes: Buffer, withoutResponse: boolean): Promise<void>;
   subscribeAsync(): Promise<void>;
 }
 
@@ -36,18 +38,28 @@ export interface NobleDescriptor {
 export interface NobleHci extends EventEmitter {
   readonly _socket: EventEmitter & { stop(): void };
   readonly _userChannel?: unknown;
+  /** Frames under assembly by connection handle. */
+  readonly _handleBuffers: Record<number, { readonly length: number; readonly data: Buffer } | undefined>;
   pollIsDevUp(): void;
   onSocketData(packet: Buffer): void;
   writeAclDataPkt(handle: number, cid: number, data: Buffer): Promise<void>;
   flushAcl(): Promise<void>;
   readLeBufferSize(): void;
   disconnect(handle: number): void;
+  reset(): void;
 }
 
 export interface NobleBindings extends EventEmitter {
   readonly _hci?: NobleHci;
   /** Both ways: peripheral id to connection handle and back. */
   readonly _handles?: Readonly<Record<string, unknown>>;
+  readonly _aclStreams?: Readonly<Record<number, EventEmitter | undefined>>;
+  /** What it keeps of every device ever heard, by address and by peripheral id. */
+  readonly _gap?: { readonly _discoveries: Record<string, unknown> };
+  readonly _addresses?: Record<string, unknown>;
+  readonly _addresseTypes?: Record<string, unknown>;
+  readonly _connectable?: Record<string, unknown>;
+  readonly scannable?: Record<string, unknown>;
   _state: string | null;
   init(): void;
   onStateChange(state: string): void;
@@ -57,6 +69,11 @@ export interface Noble extends EventEmitter {
   initialized: boolean;
   readonly _state: string;
   readonly _bindings: NobleBindings;
+  /** By peripheral id, for ever. */
+  readonly _peripherals: Record<string, NoblePeripheral | undefined>;
+  readonly _services: Record<string, unknown>;
+  readonly _characteristics: Record<string, unknown>;
+  readonly _descriptors: Record<string, unknown>;
   startScanning(services: readonly string[], allowDuplicates: boolean): void;
   stopScanning(): void;
   cancelConnect(peripheralId: string): void;

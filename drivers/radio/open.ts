@@ -25,6 +25,13 @@ export interface RadioOptions extends NobleOptions {
  */
 export async function openRadio(options: RadioOptions = {}): Promise<Result<Radio, Problem>> {
   const { after = realAfter } = options;
+  const start = () => startNoble(options, after);
+  const first = await start();
+  return first.ok ? ok(new NobleRadio(first.value, start, after)) : first;
+}
+
+/** A fresh noble that is powered on, or what is in its way. */
+async function startNoble(options: RadioOptions, after: After): Promise<Result<TamedNoble, Problem>> {
   let tamed: TamedNoble;
   try {
     tamed = tame(loadNoble(options), after);
@@ -32,7 +39,7 @@ export async function openRadio(options: RadioOptions = {}): Promise<Result<Radi
     return err(problemFromError(error));
   }
   const state = await within(after, firstState(tamed.noble), STATE_TIMEOUT_MS);
-  if (state?.value === 'poweredOn') return ok(new NobleRadio(tamed));
+  if (state?.value === 'poweredOn') return ok(tamed);
   tamed.release();
   return err(state === undefined ? radioProblem('radio-no-adapter') : problemFromState(state.value));
 }

@@ -4,19 +4,20 @@ import { type After, within } from '../after.ts';
 
 /**
  * One step on a link. noble's promises stay pending for ever when the link goes down or the device answers with an
- * error, so each is raced with both the link and a clock. `name` completes "The tool did not answer while …".
+ * error, so each is raced with a clock and with `ended`, the problem of a link that is of no more use. `name` completes
+ * "The tool did not answer while …".
  */
 export async function linkStep<T>(
   after: After,
   name: string,
   timeoutMs: number,
-  down: Promise<string>,
+  ended: Promise<Problem>,
   start: () => Promise<T>,
 ): Promise<Result<T, Problem>> {
   try {
     const outcome = await within(
       after,
-      Promise.race([start().then((value) => ok(value)), down.then((reason) => err(linkLost(name, reason)))]),
+      Promise.race([start().then((value) => ok(value)), ended.then((problem) => err(problem))]),
       timeoutMs,
     );
     return outcome?.value ?? err(linkTimeout(name, timeoutMs));
@@ -33,7 +34,7 @@ export function linkLost(name: string, reason: string): Problem {
   };
 }
 
-function linkTimeout(name: string, timeoutMs: number): Problem {
+export function linkTimeout(name: string, timeoutMs: number): Problem {
   return {
     code: 'link-timeout',
     message: `The tool did not answer within ${timeoutMs / 1000} s while ${name}.`,
@@ -46,5 +47,15 @@ function linkFailed(name: string, error: unknown): Problem {
     code: 'link-failed',
     message: `Bluetooth failed while ${name}: ${error instanceof Error ? error.message : String(error)}.`,
     next: 'Switch the tool off and on; if it stays, restart plugmark.',
+  };
+}
+
+/** noble on Linux pairs only by legacy Just Works, without a display, and keeps no key for the next time. */
+export function notPaired(address: string): Problem {
+  return {
+    code: 'link-not-paired',
+    where: address,
+    message: `The tool at ${address} asks for a pairing that did not come about.`,
+    next: 'Switch off the pairing requirement of the tool if it has one; this station can pair by Just Works only, anew for every link.',
   };
 }

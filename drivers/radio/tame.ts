@@ -1,4 +1,5 @@
 import type { After } from '../after.ts';
+import { Adverts } from './adverts.ts';
 import type { Noble, NobleBindings, NobleHci } from './noble.ts';
 
 // noble was written to own its process: it exits on SIGINT, prints to the terminal, leaves a timer behind and lets a
@@ -9,6 +10,13 @@ export interface TamedNoble {
   readonly noble: Noble;
   /** The timer of all that waits for it. */
   readonly after: After;
+  readonly adverts: Adverts;
+  /** Whether the adapter has said that the link is encrypted. */
+  encrypted(peripheralId: string): boolean;
+  /** Calls back when the device asked for a pairing that did not come about; noble then waits for ever. */
+  onNotPaired(peripheralId: string, listener: () => void): void;
+  /** Ends all links and starts the adapter from scratch, as far as it still listens. */
+  reset(): void;
   /** Makes noble believe that the link is gone, where no controller will say so any more. */
   declareDown(peripheralId: string): void;
   /** Makes noble believe that the pending connection failed; it allows only one and may wait for it for ever. */
@@ -29,6 +37,8 @@ const notConnected = () => {
 export function tame(noble: Noble, after: After): TamedNoble {
   const bindings = noble._bindings;
   const hci = bindings._hci;
+  const adverts = new Adverts(noble);
+  const secure = new Set<number>();
   silence(noble, bindings);
   const undo: (() => void)[] = [];
   const release = () => {
@@ -38,18 +48,39 @@ export function tame(noble: Noble, after: After): TamedNoble {
     if (hci !== undefined) stopSocket(hci);
   };
   try {
-    if (hci !== undefined) undo.push(tameHci(hci));
+    if (hci !== undefined) undo.push(tameHci(hci, adverts, secure));
     undo.push(initWithoutProcessListeners(noble));
   } catch (error) {
     release();
     throw error;
   }
+  const handleOf = (peripheralId: string) => {
+    const handle = bindings._handles?.[peripheralId];
+    return typeof handle === 'number' ? handle : undefined;
+  };
   return {
     noble,
     after,
+    adverts,
+    encrypted: (peripheralId) => {
+      const handle = handleOf(peripheralId);
+      return handle !== undefined && secure.has(handle);
+    },
+    onNotPaired: (peripheralId, listener) => {
+      const handle = handleOf(peripheralId);
+      if (handle !== undefined) bindings._aclStreams?.[handle]?.on('encryptFail', listener);
+    },
+    reset: () => {
+      try {
+        for (const handle of Object.keys(bindings._aclStreams ?? {})) hci?.disconnect(Number(handle));
+        hci?.reset();
+      } catch {
+        // An adapter that has been unplugged takes no commands, and needs none.
+      }
+    },
     declareDown: (peripheralId) => {
-      const handle = bindings._handles?.[peripheralId];
-      if (typeof handle === 'number') hci?.onSocketData(disconnected(handle));
+      const handle = handleOf(peripheralId);
+      if (handle !== undefined) hci?.onSocketData(disconnected(handle));
     },
     declareUnconnected: () => hci?.onSocketData(notConnected()),
     release,
@@ -73,8 +104,16 @@ function silence(noble: Noble, bindings: NobleBindings): void {
   };
 }
 
-function tameHci(hci: NobleHci): () => void {
+function tameHci(hci: NobleHci, adverts: Adverts, secure: Set<number>): () => void {
   guardPackets(hci);
+  hci.on('leAdvertisingReport', (_status, _type, address: string, _kind, payload: Uint8Array) =>
+    adverts.note(address, payload),
+  );
+  hci.on('encryptChange', (handle: number, on: number) => {
+    if (on !== 0) secure.add(handle);
+    else secure.delete(handle);
+  });
+  hci.on('disconnComplete', (handle: number) => void secure.delete(handle));
   hci.on('stateChange', (state) => {
     // On a user channel noble never asks how much it may send at once, and then sends nothing.
     if (state === 'poweredOn' && hci._userChannel) hci.readLeBufferSize();
@@ -89,10 +128,11 @@ function tameHci(hci: NobleHci): () => void {
 function guardPackets(hci: NobleHci): void {
   const onSocketData = hci.onSocketData.bind(hci);
   hci.onSocketData = (packet) => {
+    const handle = aclHandle(packet);
     try {
       onSocketData(packet);
+      if (handle !== undefined && overflows(hci, handle)) throw new RangeError('longer than announced');
     } catch {
-      const handle = aclHandle(packet);
       if (handle !== undefined) hci.disconnect(handle);
     }
   };
@@ -101,6 +141,14 @@ function guardPackets(hci: NobleHci): void {
   const writeAclDataPkt = hci.writeAclDataPkt.bind(hci);
   hci.flushAcl = () => flushAcl().catch(() => {});
   hci.writeAclDataPkt = (handle, cid, data) => writeAclDataPkt(handle, cid, data).catch(() => {});
+}
+
+/** noble goes on gathering a frame that has become longer than its own header said, without limit. */
+function overflows(hci: NobleHci, handle: number): boolean {
+  const gathered = hci._handleBuffers[handle];
+  if (gathered === undefined || gathered.data.length <= gathered.length) return false;
+  delete hci._handleBuffers[handle];
+  return true;
 }
 
 function aclHandle(packet: Buffer): number | undefined {

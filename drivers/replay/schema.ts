@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Reading, ToolDescription } from '../../src/reading.ts';
+import { type Reading, toolDescriptionSchema } from '../../src/reading.ts';
 import type { Timing } from '../driver.ts';
 
 /*
@@ -22,40 +22,6 @@ const whole = z.int();
 const n = z.int().min(1);
 const text = z.string().max(256);
 
-const descriptionSchema = z.strictObject({
-  quantity: z.enum(['torque', 'length']),
-  unit: z.enum(['N.m', 'm']),
-  exponent: z.int().min(-128).max(127),
-  maker: z.exactOptional(text),
-  model: z.exactOptional(text),
-  serial: z.exactOptional(text),
-  firmware: z.exactOptional(text),
-  batteryPercent: z.exactOptional(z.int().min(0).max(100)),
-  samplingFunction: z.enum([
-    'unspecified',
-    'instantaneous',
-    'mean',
-    'rms',
-    'maximum',
-    'minimum',
-    'moving-average',
-  ]),
-  updateIntervalMs: z.exactOptional(z.int().min(0)),
-  resolutionCounts: z.exactOptional(z.int().min(0)),
-  uncertainty: z.exactOptional(
-    z.discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('relative'), percent: z.number().min(0) }),
-      z.strictObject({ kind: z.literal('absolute'), counts: z.int().min(0) }),
-    ]),
-  ),
-  validRange: z.exactOptional(z.strictObject({ lowerCounts: whole, upperCounts: whole })),
-  link: z.strictObject({
-    kind: z.enum(['bluetooth-le', 'direct', 'file', 'keyboard']),
-    address: z.exactOptional(text),
-    authenticated: z.boolean(),
-  }),
-}) satisfies z.ZodType<ToolDescription>;
-
 const timingSchema = z.strictObject({
   stamps: z.enum(['arrival', 'device', 'none']),
   jitterMs: z.exactOptional(z.number().min(0)),
@@ -65,7 +31,7 @@ export const headerSchema = z.strictObject({
   form: z.literal(FORM),
   tool: z.string().min(1).max(64),
   timing: timingSchema,
-  description: descriptionSchema,
+  description: toolDescriptionSchema,
 });
 export type Header = z.infer<typeof headerSchema>;
 
@@ -75,7 +41,15 @@ const readingSchemas = [
   z.strictObject({ kind: z.literal('value'), n, atUs: whole, counts: whole }),
   z.strictObject({ kind: z.literal('not-known'), n, atUs: whole }),
   z.strictObject({ kind: z.literal('raw'), n, atUs: whole, source: z.string().min(1).max(64), hex }),
-  z.strictObject({ kind: z.literal('missed'), n, atUs: whole, fromUs: whole, reason: text }),
+  z.strictObject({ kind: z.literal('stored'), n, atUs: whole, counts: whole }),
+  z.strictObject({
+    kind: z.literal('missed'),
+    n,
+    atUs: whole,
+    fromUs: whole,
+    readings: z.int().min(1).exactOptional(),
+    reason: text,
+  }),
 ] as const;
 
 /** Here only so that the compiler compares the form with the contract. */

@@ -9,18 +9,21 @@ import type { Deed, Memory } from './memory.ts';
  */
 export function trueAnswer(question: Question, memory: Memory, hurt: boolean): Answer | null {
   const deed = memory.deedOf(question.pull);
-  return wishes(question, deed, hurt).find((wish) => question.answers.includes(wish)) ?? null;
+  const clicked = memory.hasClicked(deed?.cylinder ?? question.cylinder);
+  return wishes(question, deed, hurt, clicked).find((wish) => question.answers.includes(wish)) ?? null;
 }
 
 function wishes(
   { kind, cylinder, pull }: Question,
   deed: Deed | undefined,
   hurt: boolean,
+  clicked: boolean,
 ): readonly Answer[] {
   if (kind === 'loosened' && deed !== undefined && deed.cylinder !== cylinder) return ['handling'];
   const again: readonly Answer[] = hurt ? ['replace', 'refit'] : ['refit', 'replace'];
   if (deed === undefined) return again;
   const did = pull === deed.lastPull ? deed.lastWas : deed.was;
-  if (did === 'fresh') return kind === 'unsure' ? ['fresh', ...again] : again;
+  if (kind === 'no-click') return [clicked ? 'fresh' : 'unfinished'];
+  if (did === 'fresh') return kind !== 'over-window' && kind !== 'cut' ? ['fresh', ...again] : again;
   return [did, ...again];
 }

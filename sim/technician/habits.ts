@@ -15,6 +15,10 @@ export interface Habits {
   readonly loosensWithWrench: number;
   /** Passes over one cylinder and goes on as if it were done. */
   readonly skips: number;
+  /** Tries a plug again that is tight already, before the next one. */
+  readonly checks: number;
+  /** Having stopped short, goes to the next plug without a look at the screen. */
+  readonly overlooks: number;
 }
 
 export const CAREFUL: Habits = {
@@ -25,6 +29,8 @@ export const CAREFUL: Habits = {
   knocks: 0,
   loosensWithWrench: 0,
   skips: 0,
+  checks: 0,
+  overlooks: 0,
 };
 
 /** A person with the time against him. The shares are assumptions. */
@@ -36,6 +42,8 @@ export const HURRIED: Habits = {
   knocks: 0.08,
   loosensWithWrench: 0.5,
   skips: 0.05,
+  checks: 0.05,
+  overlooks: 0.3,
 };
 
 /** What a person is about to do with one plug. */

@@ -16,7 +16,7 @@ export class Memory {
   readonly #fitted = new Set<number>();
   readonly #clicked = new Set<number>();
   readonly #stoppedShort = new Set<number>();
-  readonly #visits = new Map<number, number>();
+  readonly #visits = new Map<string, number>();
 
   isFitted(cylinder: number): boolean {
     return this.#fitted.has(cylinder);
@@ -25,6 +25,11 @@ export class Memory {
   /** Pulled to the click since it was last fitted. */
   hasClicked(cylinder: number): boolean {
     return this.#clicked.has(cylinder);
+  }
+
+  /** Plugs that he pulled to the click since they were last fitted. */
+  get tight(): readonly number[] {
+    return [...this.#clicked];
   }
 
   hasStoppedShort(cylinder: number): boolean {
@@ -46,8 +51,8 @@ export class Memory {
   }
 
   /** Counts the times he came to this cylinder with the same thing in hand, and says which this is. */
-  visit(what: 'gap' | 'torque', cylinder: number): number {
-    const key = what === 'gap' ? -cylinder : cylinder;
+  visit(what: 'gap' | 'torque' | 'again', cylinder: number): number {
+    const key = `${what} ${cylinder}`;
     const visits = (this.#visits.get(key) ?? 0) + 1;
     this.#visits.set(key, visits);
     return visits;

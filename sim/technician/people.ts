@@ -3,7 +3,7 @@ import { CAREFUL, type Habits, HURRIED } from './habits.ts';
 /** The technicians that can be asked for by name. The shares are assumptions. */
 export const PEOPLE = {
   careful: CAREFUL,
-  hurried: { ...HURRIED, skips: 0 },
+  hurried: { ...HURRIED, skips: 0, checks: 0, overlooks: 0 },
   'clicks-twice': { ...CAREFUL, clicksTwice: 0.4 },
   'stops-short': { ...CAREFUL, stopsShort: 0.4 },
   overpulls: { ...CAREFUL, overpulls: 0.25 },
@@ -17,7 +17,15 @@ export const PEOPLE = {
     knocks: 0.08,
     loosensWithWrench: 0.3,
     skips: 0,
+    checks: 0,
+    overlooks: 0,
   },
+  /** Goes back to plugs that are done. */
+  checks: { ...CAREFUL, checks: 0.25 },
+  /** Stops short and does not notice. */
+  overlooks: { ...CAREFUL, stopsShort: 0.3, overlooks: 0.7 },
+  /** Everything at once. */
+  careless: { ...HURRIED, clicksTwice: 0.15, stopsShort: 0.15, knocks: 0.2, skips: 0.5, overlooks: 0.5 },
 } as const satisfies Readonly<Record<string, Habits>>;
 
 export type PersonName = keyof typeof PEOPLE;

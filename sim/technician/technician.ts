@@ -1,3 +1,4 @@
+import type { Command } from '../../src/job/command.ts';
 import type { Answer } from '../../src/job/event.ts';
 import type { Question } from '../../src/job/state.ts';
 import type { Action } from '../physics/action.ts';
@@ -25,7 +26,7 @@ export interface Leaving {
 
 const NOTICED_WITHIN_MS = 10_000;
 const MOST_VISITS = 6;
-const BEND_MOST_MM = 0.2;
+const ABOUT_THE_PLUG: ReadonlySet<Question['kind']> = new Set(['already-tight', 'other-plug', 'loose']);
 
 type Work<T> = Generator<Action, T, Screen>;
 
@@ -41,7 +42,7 @@ class Technician {
   readonly #spec: TechnicianSpec;
   readonly #random: Random;
   readonly #memory = new Memory();
-  readonly #skipped: number | null;
+  #skipped: number | null;
   /** Set once he has passed over a cylinder: from then on he is one ahead of the screen. */
   #ahead = false;
 
@@ -76,9 +77,10 @@ class Technician {
       return { finished: false, why: `the gap of cylinder ${cylinder} cannot be proven` };
     const last = before.lastVerdict;
     if (visit > 1 && last !== null && last.quantity === 'length' && last.cylinder === cylinder) {
+      if (before.plugs[cylinder]?.step?.do === 'replace' || visit === MOST_VISITS)
+        return yield* this.#scrap(cylinder);
       const byMm = (this.#spec.gapLowerMm + this.#spec.gapUpperMm) / 2 - last.judgement.value;
-      if (Math.abs(byMm) > BEND_MOST_MM || visit === MOST_VISITS) yield { do: 'replace', cylinder };
-      else yield { do: 'bend-electrode', cylinder, byMm };
+      yield { do: 'bend-electrode', cylinder, byMm };
     }
     let screen = yield { do: 'measure-gap', cylinder };
     for (
@@ -90,21 +92,34 @@ class Technician {
     return screen;
   }
 
+  /** Throws the plug away, says so, and takes another out of the box. */
+  *#scrap(cylinder: number): Work<Screen> {
+    yield { do: 'replace', cylinder };
+    return yield { do: 'press', command: { do: 'scrap-plug', cylinder, reason: 'gap' } };
+  }
+
   *#torque(asked: number, before: Screen): Work<Screen | Leaving> {
     const cylinder = this.#whereHeGoes(asked);
     if (!this.#ahead && this.#memory.hasClicked(cylinder)) return yield* this.#takeOut(cylinder, before);
     const visit = this.#memory.visit('torque', cylinder);
     if (visit > MOST_VISITS)
       return { finished: false, why: `the torque of cylinder ${cylinder} cannot be proven` };
-    if (this.#ahead && visit > 2 && this.#memory.hasClicked(cylinder))
+    if (this.#ahead && this.#memory.hasClicked(cylinder) && this.#triedInVain(cylinder) > 2)
       return { finished: false, why: 'thinks that all are done' };
     let screen = before;
     if (!this.#memory.isFitted(cylinder)) {
       screen = yield { do: 'fit', cylinder };
       this.#memory.fitted(cylinder);
     }
+    screen = yield* this.#check(cylinder, screen);
+    if (screen.questions.length > 0) return screen;
     screen = yield* this.#knock(screen);
     return yield* this.#pull(cylinder, screen);
+  }
+
+  /** Counts how often he pulls a plug that he had pulled to the click, because the screen still asks for one. */
+  #triedInVain(cylinder: number): number {
+    return this.#memory.visit('again', cylinder);
   }
 
   /** One who passed over a cylinder is one ahead from there on; at the end of his round there is none left but the last. */
@@ -123,10 +138,44 @@ class Technician {
     const twice = manner !== 'short' && this.#random.chance(this.#spec.habits.clicksTwice);
     if (twice)
       yield { do: 'pull', cylinder, style: drawStyle(manner === 'lean' ? 'hurried' : manner, this.#random) };
+    const next = manner === 'short' ? this.#overlooked(cylinder) : null;
+    if (next !== null) return yield* this.#wentOnTo(next, cylinder, before);
     const screen = yield* this.#noticed(before);
     const was = wasClicked ? 'rehit' : 'fresh';
     this.#remember(cylinder, before, screen, was, twice ? 'rehit' : was);
     return screen.pullCount === before.pullCount ? yield* this.#takeOut(cylinder, screen) : screen;
+  }
+
+  /** The plug he goes to next, if he takes the one that stopped short for done. */
+  #overlooked(cylinder: number): number | null {
+    const order = this.#spec.order;
+    const next = order[order.indexOf(cylinder) + 1];
+    if (next === undefined || this.#memory.isFitted(next)) return null;
+    return this.#random.chance(this.#spec.habits.overlooks) ? next : null;
+  }
+
+  /** Fits and pulls the next plug at once; looks at the screen only then. */
+  *#wentOnTo(next: number, cylinder: number, before: Screen): Work<Screen> {
+    const between = yield { do: 'fit', cylinder: next };
+    this.#remember(cylinder, before, between, 'fresh', 'fresh');
+    this.#memory.fitted(next);
+    yield { do: 'pull', cylinder: next, style: drawStyle('careful', this.#random) };
+    this.#memory.pulled(next, true);
+    const screen = yield* this.#noticed(between);
+    this.#remember(next, between, screen, 'fresh', 'fresh');
+    return screen;
+  }
+
+  /** Goes back to a plug that is tight and tries it once more. */
+  *#check(cylinder: number, before: Screen): Work<Screen> {
+    const tight = this.#memory.tight.filter((one) => one !== cylinder);
+    const one = tight[Math.floor(this.#random.uniform(0, tight.length))];
+    if (one === undefined || !this.#random.chance(this.#spec.habits.checks)) return before;
+    yield wait(this.#random.uniform(1000, 3000));
+    yield { do: 'pull', cylinder: one, style: drawStyle('careful', this.#random) };
+    const screen = yield* this.#noticed(before);
+    this.#remember(one, before, screen, 'rehit', 'rehit');
+    return screen;
   }
 
   /** Told that he stopped short, nobody stops short again. */
@@ -155,6 +204,11 @@ class Technician {
     const hurt = screen.cylinders.some(({ pulls }) =>
       pulls.some(({ pull }) => pull.pull === question.pull && pull.peakNm >= this.#spec.hurtFromNm),
     );
+    const found = this.#setRight(question);
+    if (found !== null) {
+      yield wait(this.#random.uniform(2000, 6000));
+      return yield { do: 'press', command: found };
+    }
     const answer = trueAnswer(question, this.#memory, hurt);
     if (answer === null)
       return { finished: false, why: `no true answer is offered for pull ${question.pull}` };
@@ -164,6 +218,26 @@ class Technician {
     const cylinder = this.#memory.deedOf(question.pull)?.cylinder ?? question.cylinder;
     const after = yield* this.#takeOut(cylinder, shown);
     return answer === 'replace' ? yield { do: 'replace', cylinder } : after;
+  }
+
+  /** What he says when the screen is wrong about the plug, having looked at the plugs; null when it is right. */
+  #setRight({ kind, pull, cylinder }: Question): Command | null {
+    const { order } = this.#spec;
+    const leftOut = this.#skipped;
+    const passed = leftOut !== null && order.indexOf(cylinder) > order.indexOf(leftOut);
+    const tight =
+      kind === 'already-tight' || (kind === 'other-plug' && this.#memory.deedOf(pull)?.lastWas === 'rehit');
+    if (tight && this.#ahead && passed) {
+      this.#ahead = false;
+      this.#skipped = null;
+      const on = this.#memory.deedOf(pull)?.cylinder ?? cylinder;
+      return { do: 'left-out', pull, cylinder: leftOut, on, why: 'its plug was only finger-tight' };
+    }
+    const truly = this.#memory.deedOf(pull)?.cylinder ?? null;
+    const wrong = truly !== null && truly !== cylinder;
+    const fresh = kind === 'unsure' && this.#memory.deedOf(pull)?.lastWas === 'fresh';
+    if (!wrong || (!fresh && !ABOUT_THE_PLUG.has(kind))) return null;
+    return { do: 'give-pull', pull, cylinder: truly, why: 'it was on this plug' };
   }
 
   /** Loosens and turns the plug out, if it is not out already. */

@@ -1,10 +1,16 @@
 import { Subject } from 'rxjs';
 import type { Tool } from '../../drivers/driver.ts';
 import { realScheduler, type Scheduler, virtualScheduler } from '../../sim/scheduler.ts';
-import { SIMULATED_INSTRUMENTS, type SimulatedStation, simulatedStation } from '../../sim/station.ts';
+import {
+  SIMULATED_INSTRUMENTS,
+  SIMULATED_TOOLS,
+  type SimulatedStation,
+  simulatedStation,
+} from '../../sim/station.ts';
 import { isPerson, PEOPLE } from '../../sim/technician/people.ts';
 import { work } from '../../sim/work.ts';
 import type { Stamp } from '../evidence/log.ts';
+import { USUAL_DECISION } from '../job/basis.ts';
 import { createBench } from '../job/bench.ts';
 import type { Command } from '../job/command.ts';
 import { fold } from '../job/fold.ts';
@@ -16,7 +22,7 @@ import { EXIT, type ExitCode } from './exit.ts';
 import { finish } from './finish.ts';
 import { exampleFile, readJson } from './input.ts';
 import { hasScreen, runWork } from './run.ts';
-import { openStation, type Station } from './station.ts';
+import { openInLog, openStation, type Station } from './station.ts';
 
 export interface DemoOptions {
   readonly cylinders: number;
@@ -32,16 +38,18 @@ export interface DemoOptions {
 export async function demo(options: DemoOptions): Promise<ExitCode> {
   const person = options.technician;
   if (!isPerson(person)) throw new ProblemError(unknownPerson(person));
-  const station = await openStation('Demo station', options.out);
+  const virtual = options.fast === true ? virtualScheduler() : null;
+  const scheduler = virtual ?? realScheduler();
+  const stamp = stampBy(scheduler);
+  const station = await openStation('Demo station', options.out, stamp);
   try {
     const order = await demoOrder(options.cylinders, station);
-    const opened = orThrow(openJob(order, SIMULATED_INSTRUMENTS));
+    const [opened] = orThrow(
+      openJob(order, SIMULATED_INSTRUMENTS, { on: today(), decision: USUAL_DECISION, overrides: [] }),
+    );
     const { torqueWindow, gapWindow } = opened;
-    const virtual = options.fast === true ? virtualScheduler() : null;
-    const scheduler = virtual ?? realScheduler();
     const stream = `job:${order.job}`;
-    const stamp = stampBy(scheduler);
-    station.log.append(stream, [{ by: order.technician, event: opened }], stamp());
+    await openInLog(station, [{ by: order.technician, event: opened }], stamp());
     const simulated = simulatedStation({
       seed: options.seed,
       order,
@@ -60,7 +68,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
       bench: createBench(fold(null, opened)),
     });
     const outcome = await (virtual === null ? job : virtual.runUntil(job));
-    if (outcome === 'closed') return await finish(station, stream, options.out, stamp().at);
+    if (outcome === 'closed') return await finish(station, stream, options.out, stamp);
     process.stdout.write('The job was left open; all that was read is kept.\n');
     return EXIT.done;
   } finally {
@@ -124,7 +132,8 @@ async function workThrough(demo: DemoJob) {
 /** The simulated tools on the air, and the real driver over the real host stack at the other end. */
 async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
   const { openRadio } = await import('../../drivers/radio/open.ts');
-  const { imdsTool } = await import('../../drivers/imds/tool.ts');
+  const { bluetoothTool } = await import('../../drivers/bluetooth/tool.ts');
+  const { imds } = await import('../../drivers/imds/language.ts');
   const { HciSocket, deliver, close } = simulated.onAir();
   const opened = await openRadio({ socket: HciSocket, deviceId: 0 });
   if (!opened.ok) {
@@ -133,8 +142,8 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
     return { ...simulated.direct(), close: () => {} };
   }
   const radio = opened.value;
-  const tools: Tool[] = SIMULATED_INSTRUMENTS.map(({ id, quantity, serial }) =>
-    imdsTool({ id, quantity, radio, clock: scheduler, match: serial === undefined ? {} : { serial } }),
+  const tools: Tool[] = SIMULATED_TOOLS.map(({ id, quantity, ...adopted }) =>
+    bluetoothTool({ id, language: imds(quantity), adopted, radio, clock: scheduler }),
   );
   return {
     tools,
@@ -144,6 +153,8 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
     },
   };
 }
+
+const today = () => new Date().toISOString().slice(0, 10);
 
 /** Every run in the same folder is a job of its own. */
 async function demoOrder(cylinders: number, station: Station): Promise<WorkOrder> {

@@ -1,9 +1,9 @@
+import { Subject } from 'rxjs';
 import { openTools } from '../../drivers/index.ts';
 import type { Stamp } from '../evidence/log.ts';
-import type { Instrument } from '../instrument/instrument.ts';
 import { type Bench, createBench } from '../job/bench.ts';
-import { fold } from '../job/fold.ts';
-import { openJob } from '../job/open.ts';
+import { foldAll } from '../job/fold.ts';
+import { type Override, openJob } from '../job/open.ts';
 import { workOrderSchema } from '../job/order.ts';
 import { replay } from '../job/replay.ts';
 import { ProblemError } from '../problem.ts';
@@ -12,7 +12,7 @@ import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { finish } from './finish.ts';
 import { readJson } from './input.ts';
 import { hasScreen, runWork } from './run.ts';
-import { openStation, type Station } from './station.ts';
+import { openInLog, openStation, type Station } from './station.ts';
 import { type LoadedStation, readStationFile } from './station-file.ts';
 
 export interface JobOptions {
@@ -21,6 +21,10 @@ export interface JobOptions {
   readonly job?: string;
   readonly station: string;
   readonly plain?: true;
+  /** A supervisor answers for this tool, with name and reason. */
+  readonly override?: string;
+  readonly by?: string;
+  readonly reason?: string;
 }
 
 interface Begun {
@@ -31,12 +35,15 @@ interface Begun {
 /** A real job: opened from a work order, or taken up again where it was left. */
 export async function job(options: JobOptions): Promise<ExitCode> {
   const file = await readStationFile(options.station);
-  const station = await openStation(file.station, file.folder);
+  const station = await openStation(file.station, file.folder, stamp);
   try {
     const begun =
       options.resume === true ? takeUp(station, options.job) : await begin(station, file, options);
-    const tools = await openTools(file.tools, { base: file.base, clock });
-    const plain = options.plain === true || !hasScreen();
+    const typed$ = new Subject<string>();
+    const tools = await openTools(file.tools, { base: file.base, clock, typed$ });
+    // The screen takes single keys; figures come as lines.
+    const types = file.tools.some(({ driver }) => driver.use === 'typed');
+    const plain = options.plain === true || types || !hasScreen();
     try {
       const outcome = await runWork({
         station,
@@ -44,9 +51,10 @@ export async function job(options: JobOptions): Promise<ExitCode> {
         tools: tools.tools,
         simulated: false,
         plain,
+        typed$,
         stamp,
       });
-      if (outcome === 'closed') return await finish(station, begun.stream, file.folder, stamp().at);
+      if (outcome === 'closed') return await finish(station, begun.stream, file.folder, stamp);
     } finally {
       await tools.close();
     }
@@ -58,7 +66,8 @@ export async function job(options: JobOptions): Promise<ExitCode> {
   }
 }
 
-async function begin(station: Station, file: LoadedStation, { order: path }: JobOptions): Promise<Begun> {
+async function begin(station: Station, file: LoadedStation, options: JobOptions): Promise<Begun> {
+  const path = options.order;
   if (path === undefined)
     throw new ProblemError({
       code: 'nothing-to-do',
@@ -74,12 +83,35 @@ async function begin(station: Station, file: LoadedStation, { order: path }: Job
       message: `this station already has a job ${order.job}`,
       next: 'Go on with it by --resume, or give the new order a number of its own.',
     });
-  const instruments = file.tools.map(({ driver: _driver, ...instrument }): Instrument => instrument);
-  const opened = openJob(order, instruments);
+  const now = stamp();
+  const opening = { on: now.at.slice(0, 10), decision: file.decision, overrides: overridesOf(options) };
+  const opened = openJob(order, file.instruments, opening);
   if (!opened.ok) throw new ProblemError({ ...opened.error, where: `${path}: ${opened.error.where ?? ''}` });
-  station.log.append(stream, [{ by: order.technician, event: opened.value }], stamp());
-  return { stream, bench: createBench(fold(null, opened.value)) };
+  const drafts = opened.value.map((event) => ({
+    by: event.type === 'instrument-overridden' ? event.by : order.technician,
+    event,
+  }));
+  for (const note of opened.value[0].basis.notes) process.stdout.write(`note: ${safeLine(note)}\n`);
+  const state = foldAll(await openInLog(station, drafts, now));
+  if (state === null) throw new Error('a job without an opening');
+  for (const note of state.basis.notes) process.stdout.write(`Note: ${safeLine(note)}\n`);
+  return { stream, bench: createBench(state) };
 }
+
+function overridesOf({ override, by, reason }: JobOptions): Override[] {
+  if (override === undefined) return [];
+  if (!(isText(by, 80) && isText(reason, 200)))
+    throw new ProblemError({
+      code: 'override-incomplete',
+      where: '--override',
+      message: 'somebody has to answer for an instrument that would be refused, in a few words',
+      next: 'Add --by NAME (up to 80 characters) and --reason TEXT (up to 200).',
+    });
+  return [{ tool: override, by, reason }];
+}
+
+const isText = (text: string | undefined, most: number): text is string =>
+  text !== undefined && text.trim() !== '' && text.length <= most;
 
 /** The bench as it stood when the program stopped, however it stopped. */
 function takeUp(station: Station, wanted: string | undefined): Begun {

@@ -1,7 +1,10 @@
 import { createHash } from 'node:crypto';
 import { open, rename } from 'node:fs/promises';
 import { join } from 'node:path';
+import type { StationKey } from '../../db/keyfile.ts';
+import type { Signer } from '../evidence/jws.ts';
 import { sealRecord } from '../evidence/record.ts';
+import { TECHNICIAN_WORDS } from '../evidence/signers.ts';
 import { foldAll } from '../job/fold.ts';
 import { reportModel, writeCsv, writePdf } from '../report/index.ts';
 import { tracesOf } from '../report/traces.ts';
@@ -14,20 +17,30 @@ export interface Papers {
   readonly csv: string;
 }
 
-/** Seals a job's record and writes it with its PDF and CSV into `folder`; returns the paths. `signedAt` is wall clock. */
+/** Where papers go and who signs beside the station; `signedAt` is wall clock. */
+export interface Sealing {
+  readonly folder: string;
+  readonly signedAt: string;
+  readonly technician: StationKey | null;
+}
+
+/** Seals a job's record with a new checkpoint of the log, writes it with its PDF and CSV, and returns the paths. */
 export async function writePapers(
   station: Station,
   stream: string,
-  folder: string,
-  signedAt: string,
+  { folder, signedAt, technician }: Sealing,
 ): Promise<Papers> {
-  const entries = station.log.entries(stream);
+  const { log, key } = station;
+  const entries = log.entries(stream);
   const state = foldAll(entries.map(({ event }) => event));
   if (state === null) throw new Error(`${stream} holds no job`);
   const program = { name: 'plugmark', version: programVersion() };
-  const recordBytes = sealRecord({ program, station: station.name, entries }, [
-    { privateKey: station.key.privateKey, role: 'station', signedAt },
-  ]);
+  const size = log.size();
+  const content = { program, station: log.stationEntries(), entries, log: { tree: log.tree, size } };
+  const signers: Signer[] = [{ privateKey: key.privateKey, role: 'station', signedAt }];
+  if (technician !== null) signers.push({ privateKey: technician.privateKey, role: 'technician', signedAt });
+  const { bytes: recordBytes, record } = sealRecord(content, signers);
+  log.keepCheckpoint(size, record.log.checkpoint);
   // The work order's schema keeps the job number to letters that are safe in a file name.
   const name = state.order.job;
   const model = reportModel({
@@ -35,7 +48,9 @@ export async function writePapers(
     entries,
     traces: tracesOf(entries.map(({ event }) => event)),
     recordDigest: createHash('sha256').update(recordBytes).digest('hex'),
-    signerThumbprint: station.key.kid,
+    signers: record.signers,
+    technicianSignature: TECHNICIAN_WORDS[record.technicianSignature],
+    checkpoint: record.log.checkpoint,
     program: `${program.name} ${program.version}`,
     simulated: state.simulated,
   });

@@ -28,6 +28,8 @@ export interface Work {
   readonly onStep?: (step: Step) => void;
   /** Commands that do not come from the keyboard. */
   readonly command$?: Observable<Command>;
+  /** Where lines go that are no commands: figures that somebody, or a gauge, typed. */
+  readonly typed$?: Subject<string>;
 }
 
 /** How a run ended: the job closed, or left open to be taken up again. */
@@ -76,7 +78,7 @@ export async function runWork(work: Work): Promise<Outcome> {
 function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
   const follow = createLive();
   let live = NO_TORQUE;
-  let logEntries = work.station.log.head().seq;
+  let logEntries = work.station.log.size();
   return step$.pipe(
     map((step) => {
       if (step.live !== null) live = follow(work.stamp().monoUs, step.live);
@@ -123,7 +125,8 @@ function inLines(
   keyboard.on('line', (line) => {
     const command = commandFor({ key: line.trim() }, work.bench.state(), work.bench.live()?.pulling ?? false);
     if (command === 'quit') leave();
-    else if (command !== null && command !== 'help') command$.next(command);
+    else if (command === null) work.typed$?.next(line);
+    else if (command !== 'help') command$.next(command);
   });
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, leave);
   const print = (line: string) => process.stdout.write(`${line}\n`);
@@ -165,12 +168,12 @@ export function hasScreen(): boolean {
 
 const timeOfDay = (at: string) => at.slice(11, 19);
 
-function wantsColor(): boolean {
+export function wantsColor(): boolean {
   const { NO_COLOR, TERM } = process.env;
   return (NO_COLOR === undefined || NO_COLOR === '') && TERM !== 'dumb';
 }
 
-function speaksUtf8(): boolean {
+export function speaksUtf8(): boolean {
   const { LC_ALL, LC_CTYPE, LANG } = process.env;
   return process.platform === 'win32' || /utf-?8/i.test(LC_ALL || LC_CTYPE || LANG || '');
 }

@@ -1,28 +1,36 @@
-import { judgedAgain } from '../evidence/judged-again.ts';
+import { stat } from 'node:fs/promises';
+import { TECHNICIAN_WORDS } from '../evidence/signers.ts';
 import { EXIT_CODES, type VerificationReport, verifyRecord } from '../evidence/verify.ts';
 import { type ExitCode, safeLine } from './exit.ts';
 import { readBytes } from './input.ts';
 import { readTrust } from './station.ts';
+import { trustedTime } from './time-stamp.ts';
+import { verifyFolder } from './verify-folder.ts';
+import { MAX_RECORD_BYTES } from './verify-limit.ts';
 
-const MAX_RECORD_BYTES = 256 << 20;
+export interface VerifyOptions {
+  readonly trust: string;
+  readonly json?: true;
+  readonly time?: string;
+  readonly timeCa?: string;
+}
 
 const HEADLINE: Readonly<Record<VerificationReport['verdict'], string>> = {
   authentic: 'AUTHENTIC and complete, signed by a trusted station.',
   rejected: 'NOT authentic or NOT complete. Do not rely on it.',
   unreadable: 'This file is not a job record.',
-  untrusted: 'Authentic and complete, but the station that signed is NOT on the trust list.',
+  untrusted: 'Authentic and complete, but the station that signed is NOT trusted.',
 };
 const MARK = { passed: '[ok]  ', failed: '[FAIL]', 'not-applicable': '[-]   ' } as const;
 
-/** Checks a record file and says in plain words what was checked. */
-export async function verify(
-  file: string,
-  options: { readonly trust: string; readonly json?: true },
-): Promise<ExitCode> {
-  const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
-  const report = verifyRecord(bytes, await readTrust(options.trust), [judgedAgain]);
+/** Checks a record file, or all records in a folder, and says in plain words what was checked. */
+export async function verify(path: string, options: VerifyOptions): Promise<ExitCode> {
+  if (await isFolder(path)) return verifyFolder(path, options);
+  const bytes = await readBytes(path, 'record', MAX_RECORD_BYTES);
+  const time = await trustedTime(path, bytes, options);
+  const report = verifyRecord(bytes, await readTrust(options.trust), time);
   process.stdout.write(
-    options.json === true ? asJson(file, report) : `${reportLines(file, report).join('\n')}\n`,
+    options.json === true ? asJson(path, report) : `${reportLines(path, report).join('\n')}\n`,
   );
   return EXIT_CODES[report.verdict];
 }
@@ -35,7 +43,7 @@ export function reportLines(file: string, report: VerificationReport): string[] 
     ...(record === null
       ? []
       : [
-          `  job ${safeLine(record.job)}, station ${safeLine(record.station)}, ${record.entries.length} entries`,
+          `  job ${safeLine(record.job)}, station ${safeLine(record.station)}, ${record.entries.length} entries; ${TECHNICIAN_WORDS[record.technicianSignature]}`,
         ]),
     ...checks.map(({ name, outcome, detail }) => `  ${MARK[outcome]} ${name.padEnd(13)} ${safeLine(detail)}`),
   ];
@@ -43,4 +51,13 @@ export function reportLines(file: string, report: VerificationReport): string[] 
 
 function asJson(file: string, { verdict, checks, signatures }: VerificationReport): string {
   return `${JSON.stringify({ file, verdict, checks, signatures }, null, 2)}\n`;
+}
+
+async function isFolder(path: string): Promise<boolean> {
+  try {
+    return (await stat(path)).isDirectory();
+  } catch {
+    // Reading it says in words what is wrong.
+    return false;
+  }
 }

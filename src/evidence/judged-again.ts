@@ -1,19 +1,21 @@
 import { replay } from '../job/replay.ts';
+import { type Check, failed, passed } from './check.ts';
 import type { JobRecord } from './record.ts';
-import type { Check } from './verify.ts';
+
+const NAME = 'judged again';
 
 /** Judges the job again from the samples in the record: same pulls, same cylinders, same verdicts, or where they part. */
 export function judgedAgain({ entries }: JobRecord): Check {
-  const name = 'judged again';
-  const again = replay(entries.map(({ event }) => event));
-  if (!again.ok) {
-    const { where, message } = again.error;
-    return { name, outcome: 'failed', detail: `${where ?? 'record'}: ${message}.` };
+  try {
+    const again = replay(entries.map(({ event }) => event));
+    if (!again.ok) return failed(NAME, `${again.error.where ?? 'record'}: ${again.error.message}.`);
+    const pulls = again.value.state().pullCount;
+    return passed(NAME, `${pulls} pulls found again in the samples, each with the same verdict.`);
+  } catch (fault) {
+    // A record that its station forged may hold what no bench would ever be given.
+    return failed(
+      NAME,
+      `The job cannot be judged again: ${fault instanceof Error ? fault.message : 'no reason known'}.`,
+    );
   }
-  const pulls = again.value.state().pullCount;
-  return {
-    name,
-    outcome: 'passed',
-    detail: `${pulls} pulls found again in the samples, each with the same verdict.`,
-  };
 }

@@ -1,19 +1,17 @@
 import { z } from 'zod';
 import { type JobEvent, jobEventSchema } from '../job/event.ts';
+import { stationEventSchema } from './station-event.ts';
 
-/** Hash that stands before the first entry of a station log. */
-export const NO_ENTRY = '0'.repeat(64);
+/** The stream of what belongs to the station and to no job; that of a job is `job:` and its number. */
+export const STATION_STREAM = 'station';
 
 /**
- * One entry of the station log. `prev` is the hash of the entry before it in the whole log, so that none can be taken
- * out or changed unseen; `n` counts from 1 within the stream, so that a job's own entries are seen to be complete.
+ * One entry of the station log. `seq` counts from 1 in the whole log and is the entry's place in the Merkle tree over it;
+ * `n` counts from 1 within the stream, so that a job's own entries are seen to be complete.
  */
-export const logEntrySchema = z.strictObject({
+const entryShape = {
   v: z.literal(1),
   seq: z.int().min(1),
-  prev: z.string().regex(/^[0-9a-f]{64}$/),
-  /** `job:<number of the work order>` or `station`. */
-  stream: z.string().min(1).max(60),
   n: z.int().min(1),
   /** Wall clock, UTC, milliseconds. */
   at: z.iso.datetime({ precision: 3 }),
@@ -21,14 +19,38 @@ export const logEntrySchema = z.strictObject({
   monoUs: z.int().nonnegative(),
   /** Who or what made it: a technician's name, `station`. */
   by: z.string().min(1).max(80),
+};
+
+export const logEntrySchema = z.strictObject({
+  ...entryShape,
+  stream: z.string().min(1).max(60).startsWith('job:'),
   event: jobEventSchema,
 });
+/** An entry of a job. */
 export type LogEntry = z.infer<typeof logEntrySchema>;
 
+export const stationEntrySchema = z.strictObject({
+  ...entryShape,
+  stream: z.literal(STATION_STREAM),
+  event: stationEventSchema,
+});
+/** An entry of the station itself. */
+export type StationEntry = z.infer<typeof stationEntrySchema>;
+
+export type AnyEntry = LogEntry | StationEntry;
+
+/** Reads an entry of any stream. */
+export function readEntry(value: unknown) {
+  const station = stationStreamSchema.safeParse(value).success;
+  return (station ? stationEntrySchema : logEntrySchema).safeParse(value);
+}
+
+const stationStreamSchema = z.looseObject({ stream: z.literal(STATION_STREAM) });
+
 /** An event on its way into the log. */
-export interface Draft {
+export interface Draft<E = JobEvent> {
   readonly by: string;
-  readonly event: JobEvent;
+  readonly event: E;
 }
 
 export interface Stamp {
@@ -36,10 +58,11 @@ export interface Stamp {
   readonly monoUs: number;
 }
 
-/** The append-only log of one station. `append` returns only once the entries are on disk. */
+/** The append-only log of one station as a job sees it. `append` returns only once the entries are on disk. */
 export interface StationLog {
   append(stream: string, drafts: readonly Draft[], stamp: Stamp): readonly LogEntry[];
   entries(stream: string): readonly LogEntry[];
+  /** The streams of jobs. */
   streams(): readonly string[];
   close(): void;
 }

@@ -1,6 +1,6 @@
 /**
- * The job record: one job's entries of the station log, its summary, and who signed. The file is the canonical JSON of
- * a JWS object and one newline, so that a single file stands for a record and any changed bit shows.
+ * The job record: one job's entries of the station log with what proves that they stand in it, and who signed. The file is
+ * the canonical JSON of a JWS object and one newline, so that a single file stands for a record and any changed bit shows.
  */
 import { z } from 'zod';
 import { foldAll } from '../job/fold.ts';
@@ -8,18 +8,30 @@ import { workOrderSchema } from '../job/order.ts';
 import type { Problem } from '../problem.ts';
 import { problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
-import { fromBase64url, toBase64url } from './base64url.ts';
+import { toBase64url } from './base64url.ts';
+import { budgetSchema, budgetsOf } from './budgets.ts';
 import { canonicalBytes, type JsonValue } from './canonical.ts';
-import { entryHash } from './chain.ts';
+import { signCheckpoint } from './checkpoint.ts';
 import { publicJwk, thumbprint } from './jwk.ts';
 import { addSignature, type Jws, jwsSchema, roleSchema, type Signer } from './jws.ts';
-import { type LogEntry, logEntrySchema } from './log.ts';
-import { parseStrictJson } from './strict-json.ts';
+import { type LogEntry, logEntrySchema, type StationEntry, stationEntrySchema } from './log.ts';
+import { leafHash, type Subtrees, setProof, treeRoot } from './merkle.ts';
+import { backgroundOf, type StationState, stationOf } from './station.ts';
+import { parseCanonicalJson, parseStrictJson } from './strict-json.ts';
 import { summaryOf, summarySchema } from './summary.ts';
 
 export const RECORD_FORM = 'plugmark/record/1';
 
 const signerSchema = z.strictObject({ role: roleSchema.exclude(['countersigner']), kid: z.string() });
+
+/** `no-key`: the technician has none. `not-given`: has one, and did not sign. `shop-does-without`: as the shop decided. */
+const technicianSignatureSchema = z.enum(['given', 'no-key', 'not-given', 'shop-does-without']);
+
+/** A day of work at one engine takes some thousands; more is made to keep a reader busy. */
+const MAX_ENTRIES = 20_000;
+/** Playing a job back takes longer than in step with these. */
+const MAX_ATTEMPTS = 4000;
+const ATTEMPTS: ReadonlySet<string> = new Set(['gap-measured', 'pull-found', 'pull-placed']);
 
 /** What is signed. */
 export const recordSchema = z.strictObject({
@@ -34,10 +46,25 @@ export const recordSchema = z.strictObject({
       (signers) => signers.filter(({ role }) => role === 'station').length === 1,
       'expected one station',
     ),
+  technicianSignature: technicianSignatureSchema,
+  /** What the station's own stream says of the keys, the technician and the instruments of this job. */
+  background: z.array(stationEntrySchema).min(1).max(MAX_ENTRIES),
   /** All entries of the job's stream, from its first. */
-  entries: z.array(logEntrySchema).min(1),
-  /** Last of `entries`. */
-  head: z.strictObject({ seq: z.int().min(1), hash: z.string().regex(/^[0-9a-f]{64}$/) }),
+  entries: z
+    .array(logEntrySchema)
+    .min(1)
+    .max(MAX_ENTRIES)
+    .refine(
+      (entries) => entries.filter(({ event }) => ATTEMPTS.has(event.type)).length <= MAX_ATTEMPTS,
+      `expected at most ${MAX_ATTEMPTS} attempts`,
+    ),
+  /** The log as it stood at sealing: a signed checkpoint, and the hashes that lead from the entries above to its root. */
+  log: z.strictObject({
+    checkpoint: z.string().max(1000),
+    proof: z.array(z.base64().length(44)).max(100_000),
+  }),
+  /** What the verdicts' uncertainties are made of, at the limits of the windows. */
+  budgets: z.array(budgetSchema).max(100),
   summary: summarySchema,
 });
 export type JobRecord = z.infer<typeof recordSchema>;
@@ -46,6 +73,10 @@ export type JobRecord = z.infer<typeof recordSchema>;
 export interface OpenedRecord {
   readonly jws: Jws;
   readonly record: JobRecord;
+  /** The payload of the JWS where it stands in the file: base64url in ASCII. */
+  readonly payload: Uint8Array;
+  /** Leaves of the Merkle tree, in order of the log: background and entries. */
+  readonly leaves: readonly { readonly index: number; readonly hash: Buffer }[];
 }
 
 /** `unreadable`: not a JWS object at all. `damaged`: it is or was one, but is not a record as this program writes it. */
@@ -56,28 +87,65 @@ export interface RecordFault {
 
 export interface RecordContent {
   readonly program: { readonly name: string; readonly version: string };
-  readonly station: string;
+  /** All entries of the station's stream. */
+  readonly station: readonly StationEntry[];
   /** All entries of one job's stream. */
   readonly entries: readonly LogEntry[];
+  readonly log: { readonly tree: Subtrees; readonly size: number };
+}
+
+/** A sealed record: its file and what is in it. */
+export interface Sealed {
+  readonly bytes: Buffer;
+  readonly record: JobRecord;
 }
 
 /** The file of a record, signed by the station and perhaps the technician. Entries that are no job are a bug and throw. */
-export function sealRecord({ program, station, entries }: RecordContent, signers: readonly Signer[]): Buffer {
+export function sealRecord(
+  { program, station, entries, log }: RecordContent,
+  signers: readonly Signer[],
+): Sealed {
   const state = foldAll(entries.map(({ event }) => event));
-  const last = entries.at(-1);
-  if (state === null || last === undefined) throw new Error('a record needs the entries of a job');
+  const stationState = stationOf(station);
+  const stationKey = signers.find(({ role }) => role === 'station')?.privateKey;
+  const openedSeq = entries[0]?.seq;
+  if (state === null || stationState === null || stationKey === undefined || openedSeq === undefined)
+    throw new Error('a record needs the entries of a job, a station, and its key');
+  const { technician } = state;
+  const { job } = state.order;
+  const background = backgroundOf(station, { technician, instruments: state.instruments, openedSeq });
+  const { tree, size } = log;
+  const indexes = [...background, ...entries].map(({ seq }) => seq - 1).sort((a, b) => a - b);
+  const checkpoint = signCheckpoint(
+    { origin: stationState.origin, size, root: treeRoot(tree, size) },
+    stationKey,
+  );
   const record: JobRecord = recordSchema.parse({
     form: RECORD_FORM,
     program,
-    station,
-    job: state.order.job,
+    station: stationState.name,
+    job,
     signers: signers.map(({ privateKey, role }) => ({ role, kid: thumbprint(publicJwk(privateKey)) })),
+    technicianSignature: technicianSignature(stationState, technician, signers),
+    background,
     entries,
-    head: { seq: last.seq, hash: entryHash(last) },
+    log: { checkpoint, proof: setProof(tree, indexes, size).map((hash) => hash.toString('base64')) },
+    budgets: budgetsOf(state),
     summary: summaryOf(state),
   });
   const unsigned: Jws = { payload: toBase64url(canonicalBytes(record)), signatures: [] };
-  return fileBytes(signers.reduce(addSignature, unsigned));
+  return { bytes: fileBytes(signers.reduce(addSignature, unsigned)), record };
+}
+
+/** How it stands with the technician's own signature, as the station's log explains it. */
+export function technicianSignature(
+  station: StationState,
+  technician: string,
+  signers: readonly { readonly role: Signer['role'] }[],
+): JobRecord['technicianSignature'] {
+  if (signers.some(({ role }) => role === 'technician')) return 'given';
+  if (station.technicians === 'do-not-sign') return 'shop-does-without';
+  return (station.people.get(technician) ?? null) === null ? 'no-key' : 'not-given';
 }
 
 /** The file with a countersignature added; what was signed before stays untouched. */
@@ -90,33 +158,50 @@ export function countersignRecord(
   return ok(fileBytes(addSignature(opened.value.jws, { ...signer, role: 'countersigner' })));
 }
 
+/** The file as the station sealed it: countersignatures came later, and stand behind the signatures announced inside. */
+export function asSealed({ jws, record }: OpenedRecord): Buffer {
+  return fileBytes({ ...jws, signatures: jws.signatures.slice(0, record.signers.length) });
+}
+
 /** Reads a record file: strict JSON of the right form in its one canonical writing, inside and out. */
 export function openRecord(bytes: Uint8Array): Result<OpenedRecord, RecordFault> {
-  const outer = parseStrictJson(bytes, 'record');
-  if (!outer.ok) return err({ kind: beginsAsRecord(bytes) ? 'damaged' : 'unreadable', problem: outer.error });
+  const outer = parseCanonicalJson(bytes.subarray(0, -1), 'record');
+  if (!outer.ok) {
+    const loose = parseStrictJson(bytes, 'record');
+    const damaged = beginsAsRecord(bytes) || (loose.ok && looksLikeJws(loose.value));
+    return err({ kind: damaged ? 'damaged' : 'unreadable', problem: outer.error });
+  }
   const jws = jwsSchema.safeParse(outer.value);
   if (!jws.success) {
     const kind = looksLikeJws(outer.value) || beginsAsRecord(bytes) ? 'damaged' : 'unreadable';
     return err({ kind, problem: problemFromZod(jws.error, 'record', 'record-form', NEXT) });
   }
-  if (!fileBytes(jws.data).equals(bytes)) return damaged('record', 'the file is not written as a record is');
-  return openPayload(jws.data);
+  if (bytes.at(-1) !== NEWLINE) return damaged('record', 'the file does not end as a record does');
+  return openPayload(jws.data, bytes.subarray(BEGINNING.length, BEGINNING.length + jws.data.payload.length));
 }
 
-function openPayload(jws: Jws): Result<OpenedRecord, RecordFault> {
-  const bytes = fromBase64url(jws.payload) ?? Buffer.of();
-  const payload = parseStrictJson(bytes, 'record payload');
-  if (!payload.ok) return err({ kind: 'damaged', problem: payload.error });
-  if (!canonicalBytes(payload.value).equals(bytes))
-    return damaged('record payload', 'the content is not canonical JSON');
-  const record = recordSchema.safeParse(payload.value);
+function openPayload(jws: Jws, payload: Uint8Array): Result<OpenedRecord, RecordFault> {
+  const content = parseCanonicalJson(Buffer.from(jws.payload, 'base64url'), 'record payload');
+  if (!content.ok) return err({ kind: 'damaged', problem: content.error });
+  const record = recordSchema.safeParse(content.value);
   if (!record.success)
     return err({
       kind: 'damaged',
       problem: problemFromZod(record.error, 'record payload', 'record-form', NEXT),
     });
-  return ok({ jws, record: record.data });
+  return ok({ jws, record: record.data, payload, leaves: leavesOf(content.value) });
 }
+
+/** The content is canonical and was read in its own order, so that each entry written again gives its own bytes. */
+function leavesOf(payload: JsonValue): OpenedRecord['leaves'] {
+  const { background, entries } = leavesSchema.parse(payload);
+  return [...background, ...entries]
+    .map((entry) => ({ index: entry.seq - 1, hash: leafHash(Buffer.from(JSON.stringify(entry))) }))
+    .sort((a, b) => a.index - b.index);
+}
+
+const seqSchema = z.custom<{ readonly seq: number }>();
+const leavesSchema = z.object({ background: z.array(seqSchema), entries: z.array(seqSchema) });
 
 const NEXT = 'Ask for the record again from the station that made it.';
 
@@ -124,8 +209,10 @@ function damaged(where: string, message: string): Result<never, RecordFault> {
   return err({ kind: 'damaged', problem: { code: 'record-form', where, message, next: NEXT } });
 }
 
+const NEWLINE = 0x0a;
+
 function fileBytes(jws: Jws): Buffer {
-  return Buffer.concat([canonicalBytes(jws), Buffer.from('\n')]);
+  return Buffer.concat([canonicalBytes(jws), Buffer.of(NEWLINE)]);
 }
 
 /** Canonical order puts `payload` first, so every record file begins with these bytes. */

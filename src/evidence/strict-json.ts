@@ -5,7 +5,7 @@
  */
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
-import type { JsonValue } from './canonical.ts';
+import { canonicalBytes, type JsonValue } from './canonical.ts';
 import { firstInvalidByte } from './utf8.ts';
 
 export const MAX_DEPTH = 64;
@@ -17,6 +17,11 @@ const MAX_NUMBER_LENGTH = 40;
  * codes: `not-utf8`, `json-syntax`, `json-duplicate-name`, `json-name`, `json-number`, `json-string`, `json-depth`.
  */
 export function parseStrictJson(bytes: Uint8Array, source: string): Result<JsonValue> {
+  const quick = quickly(bytes);
+  return quick === undefined ? parseSlowly(bytes, source) : ok(quick);
+}
+
+function parseSlowly(bytes: Uint8Array, source: string): Result<JsonValue> {
   const bad = firstInvalidByte(bytes);
   if (bad !== null) return err(problem('not-utf8', `${source}: byte ${bad}`, 'this is not valid UTF-8 text'));
   const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('utf8');
@@ -28,6 +33,45 @@ export function parseStrictJson(bytes: Uint8Array, source: string): Result<JsonV
     const place = fault.path === '' ? '' : `, ${fault.path}`;
     return err(problem(fault.code, `${source}: byte ${byte}${place}`, fault.message));
   }
+}
+
+/** Reads one JSON text that must also stand in canonical form (RFC 8785); codes: those above and `json-not-canonical`. */
+export function parseCanonicalJson(bytes: Uint8Array, source: string): Result<JsonValue> {
+  const quick = quickly(bytes);
+  if (quick !== undefined) return ok(quick);
+  const json = parseSlowly(bytes, source);
+  if (!json.ok || canonicalBytes(json.value).equals(bytes)) return json;
+  return err(problem('json-not-canonical', source, 'the content is not canonical JSON'));
+}
+
+/**
+ * The value, where the engine writes what it read in the same bytes and its names are sorted: that is canonical form, and
+ * read so some twenty times faster than below. Any doubt is `undefined`, and left to the reader that can name it: names that look like numbers, which the engine moves, and escapes that may be half a surrogate.
+ */
+function quickly(bytes: Uint8Array): JsonValue | undefined {
+  if (firstInvalidByte(bytes) !== null) return undefined;
+  const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('utf8');
+  if (text.includes('\\ud')) return undefined;
+  try {
+    const value: JsonValue = JSON.parse(text);
+    return JSON.stringify(value) === text && isPlain(value, MAX_DEPTH) ? value : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Whether names are sorted and none is `__proto__`, numbers are held exactly, and nothing is nested too deep. */
+function isPlain(value: JsonValue, depth: number): boolean {
+  if (typeof value === 'number') return Math.abs(value) <= Number.MAX_SAFE_INTEGER;
+  if (typeof value !== 'object' || value === null) return true;
+  if (depth === 0) return false;
+  if (Array.isArray(value)) return value.every((item) => isPlain(item, depth - 1));
+  let before = '';
+  for (const [name, item] of Object.entries(value)) {
+    if (name < before || name === '__proto__' || !isPlain(item, depth - 1)) return false;
+    before = name;
+  }
+  return true;
 }
 
 function problem(code: string, where: string, message: string): Problem {

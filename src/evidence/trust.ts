@@ -4,6 +4,7 @@ import { problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import { publicJwkSchema, thumbprint } from './jwk.ts';
 import { type Role, roleSchema } from './jws.ts';
+import { revocationReasonSchema } from './station-event.ts';
 import { parseStrictJson } from './strict-json.ts';
 
 const NEXT = 'Put in the public keys as `keys` of a JSON Web Key set, each with its thumbprint as `kid`.';
@@ -19,6 +20,8 @@ const trustedKeySchema = publicJwkSchema
     role: roleSchema.exactOptional(),
     validFrom: z.iso.datetime().exactOptional(),
     validUntil: z.iso.datetime().exactOptional(),
+    /** From when on it is not to be believed, and why; a compromised one may have signed under any date. */
+    revoked: z.strictObject({ from: z.iso.datetime(), reason: revocationReasonSchema }).exactOptional(),
   })
   .refine((key) => key.kid === thumbprint(key), {
     path: ['kid'],
@@ -42,23 +45,38 @@ export type Trust =
   | { readonly trusted: true; readonly name: string }
   | { readonly trusted: false; readonly reason: string };
 
+/** A signature as the list is asked about it. */
+export interface Signed {
+  readonly kid: string;
+  readonly role: Role;
+  /** As the signer states it. */
+  readonly signedAt: string;
+  /** Before when it was certainly made, by somebody else's clock; null where nobody vouches for that. */
+  readonly before: string | null;
+}
+
 /** Whether the list believes this key in this role at the time that the signature states. */
-export function trustIn(list: TrustList, signer: { kid: string; role: Role; signedAt: string }): Trust {
-  const key = list.keys.find(({ kid }) => kid === signer.kid);
-  if (key === undefined) return { trusted: false, reason: 'the key is not on the trust list' };
-  const { name = key.kid, role, validFrom, validUntil } = key;
-  const at = Date.parse(signer.signedAt);
-  if (role !== undefined && role !== signer.role)
-    return { trusted: false, reason: `the key is on the trust list as ${role}, not as ${signer.role}` };
+export function trustIn(list: TrustList, { kid, role, signedAt, before }: Signed): Trust {
+  const key = list.keys.find((one) => one.kid === kid);
+  if (key === undefined) return no('the key is not on the trust list');
+  const { name = key.kid, validFrom, validUntil, revoked } = key;
+  const at = Date.parse(signedAt);
+  if (key.role !== undefined && key.role !== role)
+    return no(`the key is on the trust list as ${key.role}, not as ${role}`);
   if (validFrom !== undefined && at < Date.parse(validFrom))
-    return {
-      trusted: false,
-      reason: `the key is trusted from ${validFrom}, but signed on ${signer.signedAt}`,
-    };
+    return no(`the key is trusted from ${validFrom}, but signed on ${signedAt}`);
   if (validUntil !== undefined && at > Date.parse(validUntil))
-    return {
-      trusted: false,
-      reason: `the key was trusted until ${validUntil}, but signed on ${signer.signedAt}`,
-    };
+    return no(`the key was trusted until ${validUntil}, but signed on ${signedAt}`);
+  if (revoked !== undefined && at >= Date.parse(revoked.from))
+    return no(`the key was revoked from ${revoked.from} (${revoked.reason}), but signed on ${signedAt}`);
+  if (
+    revoked?.reason === 'compromised' &&
+    !(before !== null && Date.parse(before) < Date.parse(revoked.from))
+  )
+    return no(
+      `the key was compromised on ${revoked.from}, and only a trusted time stamp from before could tell this signature from a forged one`,
+    );
   return { trusted: true, name };
 }
+
+const no = (reason: string): Trust => ({ trusted: false, reason });

@@ -1,25 +1,31 @@
-import { expandedUncertainty } from '../instrument/uncertainty.ts';
-import type { Judgement, Window } from '../metrology/judgement.ts';
-import { judge } from '../metrology/window.ts';
-import { createPullDetector, detectorSettings, type PullDetector } from '../pull/detector.ts';
+import type { Judgement } from '../metrology/judgement.ts';
+import { gapCheckOf } from '../plug/gap.ts';
+import { crowfootOf, leverage } from '../plug/geometry.ts';
+import type { Problem } from '../problem.ts';
+import { createPullDetector, type PullDetector } from '../pull/detector.ts';
 import type { FoundPull, Pull } from '../pull/pull.ts';
+import { settingsFor } from '../pull/settings.ts';
 import { encodeSamples } from '../pull/trace.ts';
 import { type LinkState, type Reading, scaled, type ToolDescription, type ToolId } from '../reading.ts';
 import { err, ok, type Result } from '../result.ts';
-import type { PullKind } from '../sequence/kind.ts';
-import { type Placement, place } from '../sequence/place.ts';
+import { type Placement, place, SETTLED_MS, settle } from '../sequence/place.ts';
 import { openItems } from './closing.ts';
 import type { Command } from './command.ts';
 import type { Answer, JobEvent } from './event.ts';
 import { fold } from './fold.ts';
-import type { JobState, TorqueAttempt } from './state.ts';
+import { declared, judgedReading, judgedWires } from './judging.ts';
+import { attemptOf, grip, leftOut, situation, stoppedShort } from './situation.ts';
+import { torqueWindowOf } from './stage.ts';
+import type { JobState } from './state.ts';
+import { asWrenchReads } from './windows.ts';
 
 /** Names the rules below and those they call; a record names it, so that judging again uses the same. */
 export const RULES = 'plugmark/rules/1';
 
 /** How long samples may wait in memory: while a pull is under way, and at rest. */
-const KEEP_PULLING_US = 100_000;
-const KEEP_RESTING_US = 1_000_000;
+const KEEP_PULLING_US = 500_000;
+const KEEP_RESTING_US = 10_000_000;
+const SETTLED_US = 1000 * SETTLED_MS;
 
 /** What comes to the bench from outside: the tools, and people. */
 export type BenchInput =
@@ -31,6 +37,8 @@ export type BenchInput =
     }
   | { readonly kind: 'link'; readonly tool: ToolId; readonly driver: string; readonly link: LinkState }
   | { readonly kind: 'reading'; readonly tool: ToolId; readonly reading: Reading }
+  /** A device looked like the tool and was not taken for it. */
+  | { readonly kind: 'refusal'; readonly tool: ToolId; readonly problem: Problem }
   | { readonly kind: 'command'; readonly command: Command }
   /** Nothing came, but time went on; also sent before the program ends. */
   | { readonly kind: 'flush' };
@@ -48,7 +56,7 @@ export interface Bench {
   /** The events that the input leads to, in order; `state` has already taken them in. Refused commands say why. */
   accept(input: BenchInput): Result<readonly JobEvent[]>;
   readonly state: () => JobState;
-  /** The torque wrench as it is now; null until one is linked. */
+  /** Torque as the plug sees it now, by the lever alone; null until a wrench is linked. */
   readonly live: () => ReturnType<PullDetector['live']> | null;
 }
 
@@ -59,8 +67,13 @@ export interface Bench {
 export function createBench(opened: JobState): Bench {
   let state = opened;
   const feeds = new Map<ToolId, Feed>();
+  /** Pulls before this session: their times are on another clock. */
+  let pullsBefore = 0;
+  /** A stroke that may be on the way, or the last one. */
+  let stroke: { readonly pull: number; readonly endUs: number } | null = null;
 
-  const emit = (out: JobEvent[], event: JobEvent) => {
+  const emit = (out: JobEvent[], made: JobEvent) => {
+    const event = asLogged(made);
     out.push(event);
     state = fold(state, event);
   };
@@ -91,17 +104,53 @@ export function createBench(opened: JobState): Bench {
     feeds.clear();
     emit(out, { type: 'session-started', session: state.session + 1, program, platform, simulated });
     for (const [tool, feed] of before) cut(out, tool, feed, 'stopped');
+    settleStroke(out);
+    pullsBefore = state.pullCount;
   };
 
   const pullFound = (out: JobEvent[], tool: ToolId, found: FoundPull) => {
     const pull: Pull = { ...found, pull: state.pullCount + 1, tool };
+    if (stroke !== null && pull.startUs - stroke.endUs >= SETTLED_US) settleStroke(out);
     emit(out, { type: 'pull-found', ...pull });
-    placed(out, pull, place(pull, situation(state)));
+    const at = situation(state, pullsBefore);
+    const placement = place(pull, at);
+    // A question goes over to the stroke that went on from the one that raised it.
+    const before =
+      at.last?.asked == null || placement.ask !== at.last.asked ? undefined : attemptOf(state, pull.pull - 1);
+    if (before?.kind === 'unsure')
+      placed(out, before.pull, {
+        cylinder: before.cylinder,
+        kind: 'run-down',
+        because: `pull ${pull.pull} went on from it`,
+      });
+    placed(out, pull, placement);
+    if (placement.kind === 'run-down') stroke = { pull: pull.pull, endUs: pull.endUs };
+    else if (placement.kind !== 'handling') stroke = null;
   };
 
-  const placed = (out: JobEvent[], pull: Pull, { cylinder, kind, because }: Placement) => {
-    const judgement = judgedPull(state, pull, kind);
-    emit(out, { type: 'pull-placed', pull: pull.pull, cylinder, kind, because, judgement });
+  /** Nothing followed the last stroke: it was not on the way to anything. */
+  const settleStroke = (out: JobEvent[]) => {
+    const attempt = stroke === null ? undefined : attemptOf(state, stroke.pull);
+    stroke = null;
+    if (attempt === undefined || attempt.cylinder === null || attempt.kind !== 'run-down') return;
+    const { pull, cylinder, evidence } = attempt;
+    const { lowerNm } = asWrenchReads(state, torqueWindowOf(state, cylinder));
+    const at = { lowerNm, short: stoppedShort(state, cylinder, pull.pull) };
+    placed(out, pull, settle(pull, cylinder, evidence, at));
+  };
+
+  const placed = (out: JobEvent[], pull: Pull, placement: Placement) => {
+    const judgement = judgedPull(state, pull, placement);
+    emit(out, { type: 'pull-placed', pull: pull.pull, judgement, ...placement });
+  };
+
+  /** A person said where a pull was: the strokes before it and the re-hits behind it, all at one grip, go with it. */
+  const placedByHand = (out: JobEvent[], pull: Pull, placement: Placement) => {
+    const with_ = grip(state, pull.pull).filter((other) => other.pull.pull !== pull.pull);
+    placed(out, pull, placement);
+    const because = `with pull ${pull.pull}`;
+    for (const { pull: other, kind } of with_)
+      placed(out, other, { cylinder: placement.cylinder, kind, because });
   };
 
   const reading = (out: JobEvent[], tool: ToolId, value: Reading) => {
@@ -109,7 +158,9 @@ export function createBench(opened: JobState): Bench {
     if (feed === undefined) throw new Error(`a reading of ${tool} came before its link`);
     if (value.kind !== 'value') {
       flush(out, tool, feed);
-      emit(out, notAValue(tool, value));
+      emit(out, notAValue(tool, value, feed.exponent));
+      // What it saw in between nobody knows, so a pull under way will never be whole.
+      if (value.kind === 'missed') cut(out, tool, feed, 'link-lost');
       return;
     }
     if (feed.atUs.length === 0) feed.first = value.n;
@@ -121,19 +172,23 @@ export function createBench(opened: JobState): Bench {
     const keepUs = feed.detector.live().pulling ? KEEP_PULLING_US : KEEP_RESTING_US;
     if (found !== null || waitedUs >= keepUs) flush(out, tool, feed);
     if (found !== null) pullFound(out, tool, found);
+    if (stroke === null || feed.detector.live().pulling || value.atUs - stroke.endUs < SETTLED_US) return;
+    flush(out, tool, feed);
+    settleStroke(out);
   };
 
   const gap = (out: JobEvent[], tool: ToolId, feed: Feed, value: Reading & { kind: 'value' }) => {
     flush(out, tool, feed);
-    if (state.gapTarget === null) return;
+    const { gapTarget, gapWindow, order } = state;
+    if (gapTarget === null || gapWindow === null || gapCheckOf(order.specification) !== 'gauge') return;
     const gapMm = scaled(value.counts, feed.exponent + 3);
-    const judgement = judged(state, tool, gapMm, state.gapWindow);
+    const judgement = judgedReading(state, tool, gapMm, gapWindow, null);
     emit(out, {
       type: 'gap-measured',
       tool,
       reading: value.n,
       atUs: value.atUs,
-      cylinder: state.gapTarget,
+      cylinder: gapTarget,
       judgement,
     });
   };
@@ -146,12 +201,15 @@ export function createBench(opened: JobState): Bench {
     flushAll(out);
     feeds.delete(tool);
     if (to.state === 'linked') {
-      feeds.set(tool, newFeed(to.description, state.torqueWindow));
+      feeds.set(tool, newFeed(to.description, state));
       emit(out, { type: 'tool-linked', tool, driver, description: to.description });
+      const wider = declared(state, tool, to.description);
+      if (wider !== null) emit(out, wider);
     } else {
       emit(out, { type: 'tool-lost', tool, reason: to.reason });
     }
     cut(out, tool, before, 'link-lost');
+    if (before?.quantity === 'torque') settleStroke(out);
   };
 
   const command = (out: JobEvent[], given: Command): Result<readonly JobEvent[]> => {
@@ -166,6 +224,38 @@ export function createBench(opened: JobState): Bench {
       case 'answer':
         answer(out, given.pull, given.answer);
         break;
+      case 'give-pull':
+        give(out, given);
+        break;
+      case 'left-out': {
+        const { pull: number, cylinder, on, why } = given;
+        emit(out, { type: 'cylinder-left-out', pull: number, cylinder, on, why });
+        for (const { pull, ...placement } of leftOut(state, given)) placed(out, pull, placement);
+        break;
+      }
+      case 'start-again':
+        emit(out, {
+          type: 'cylinder-restarted',
+          cylinder: given.cylinder,
+          newPlug: given.newPlug,
+          why: given.why,
+        });
+        break;
+      case 'gap-seen':
+        emit(out, { type: 'gap-seen', cylinder: given.cylinder, sound: given.sound });
+        break;
+      case 'gap-wire':
+        wires(out, given);
+        break;
+      case 'scrap-plug':
+        emit(out, { type: 'plug-scrapped', cylinder: given.cylinder, reason: given.reason });
+        break;
+      case 'hand-over':
+        emit(out, { type: 'job-handed-over', to: given.to });
+        break;
+      case 'void':
+        emit(out, { type: 'job-voided', by: given.by, reason: given.reason });
+        break;
       case 'close': {
         const open = openItems(state);
         emit(out, { type: 'job-closed', complete: open.length === 0, open });
@@ -174,19 +264,42 @@ export function createBench(opened: JobState): Bench {
     return ok(out);
   };
 
+  const wires = (out: JobEvent[], { cylinder, outcome }: Command & { do: 'gap-wire' }) => {
+    const judgement = judgedWires(state, outcome);
+    const tried = state.cylinders.find((c) => c.cylinder === cylinder)?.gaps.length ?? 0;
+    emit(out, { type: 'wire-tried', cylinder, outcome });
+    emit(out, { type: 'gap-measured', tool: WIRES, reading: tried + 1, atUs: 0, cylinder, judgement });
+  };
+
   const answer = (out: JobEvent[], number: number, given: Answer) => {
     const question = state.questions.find((open) => open.pull === number);
     const attempt = attemptOf(state, number);
     if (question === undefined || attempt === undefined) return;
     emit(out, { type: 'question-answered', pull: number, answer: given });
     const because = `said by the technician (${given})`;
-    if (given === 'fresh')
-      placed(out, attempt.pull, { cylinder: question.cylinder, kind: 'tightening', because });
+    const { pull } = attempt;
+    if (given === 'fresh') {
+      const kind = stoppedShort(state, question.cylinder, number) ? 'continuation' : 'tightening';
+      placedByHand(out, pull, { cylinder: question.cylinder, kind, because });
+    }
     if (given === 'rehit')
-      placed(out, attempt.pull, { cylinder: state.lastTight ?? question.cylinder, kind: 'rehit', because });
-    if (given === 'handling') placed(out, attempt.pull, { cylinder: null, kind: 'handling', because });
+      placedByHand(out, pull, { cylinder: state.lastTight ?? question.cylinder, kind: 'rehit', because });
+    if (given === 'handling') placedByHand(out, pull, { cylinder: null, kind: 'handling', because });
+    if (given === 'unfinished')
+      placedByHand(out, pull, { cylinder: question.cylinder, kind: 'run-down', because });
     if ((given === 'refit' || given === 'replace') && question.kind === 'loosened')
-      placed(out, attempt.pull, { cylinder: question.cylinder, kind: 'loosening', because });
+      placed(out, pull, { cylinder: question.cylinder, kind: 'loosening', because });
+  };
+
+  const give = (out: JobEvent[], { pull: number, cylinder, why }: Command & { do: 'give-pull' }) => {
+    const attempt = attemptOf(state, number);
+    if (attempt === undefined) return;
+    emit(out, { type: 'pull-given', pull: number, cylinder, why });
+    const { pull } = attempt;
+    const done = state.cylinders.some((c) => c.cylinder === cylinder && c.torque === 'done');
+    const short = stoppedShort(state, cylinder, number);
+    const kind = pull.peakNm < 0 ? 'loosening' : done ? 'check' : short ? 'continuation' : 'tightening';
+    placedByHand(out, pull, { cylinder, kind, because: 'given to this cylinder by the technician' });
   };
 
   return {
@@ -202,6 +315,14 @@ export function createBench(opened: JobState): Bench {
         case 'reading':
           reading(out, input.tool, input.reading);
           break;
+        case 'refusal':
+          emit(out, {
+            type: 'device-refused',
+            tool: input.tool,
+            address: input.problem.where ?? '',
+            reason: input.problem.message,
+          });
+          break;
         case 'command':
           return command(out, input.command);
         case 'flush':
@@ -210,16 +331,37 @@ export function createBench(opened: JobState): Bench {
       return ok(out);
     },
     state: () => state,
-    live: () => [...feeds.values()].find((feed) => feed.quantity === 'torque')?.detector.live() ?? null,
+    live: () => {
+      const live = [...feeds.values()].find((feed) => feed.quantity === 'torque')?.detector.live() ?? null;
+      const gain = leverage(crowfootOf(state.order.adapter));
+      return live && { ...live, nowNm: gain * live.nowNm, peakNm: gain * live.peakNm };
+    },
   };
 }
 
-function newFeed({ exponent, quantity }: ToolDescription, window: Window): Feed {
-  const detector = createPullDetector(detectorSettings(window.lowerLimit));
+/** Stands as the tool of a gap that was found by go/no-go wires; such a reading has a number, but no time of its own. */
+const WIRES = 'wire';
+
+/**
+ * As the log gives it back: JSON knows no minus zero, and an event must be the same before it was written and after. Samples
+ * are whole numbers and text, and by far the most of it.
+ */
+function asLogged(event: JobEvent): JobEvent {
+  return event.type === 'readings' ? event : JSON.parse(JSON.stringify(event));
+}
+
+function newFeed(tool: ToolDescription, state: JobState): Feed {
+  const { exponent, quantity } = tool;
+  const windows = [
+    state.torqueWindow,
+    ...(state.basis.firstTorqueWindow === null ? [] : [state.basis.firstTorqueWindow]),
+  ];
+  const lowerNm = Math.min(...windows.map((window) => asWrenchReads(state, window).lowerNm));
+  const detector = createPullDetector(settingsFor(lowerNm, tool));
   return { exponent, quantity, detector, first: 0, atUs: [], counts: [] };
 }
 
-function notAValue(tool: ToolId, reading: Exclude<Reading, { kind: 'value' }>): JobEvent {
+function notAValue(tool: ToolId, reading: Exclude<Reading, { kind: 'value' }>, exponent: number): JobEvent {
   switch (reading.kind) {
     case 'not-known':
       return { type: 'value-not-known', tool, reading: reading.n, atUs: reading.atUs };
@@ -231,69 +373,82 @@ function notAValue(tool: ToolId, reading: Exclude<Reading, { kind: 'value' }>): 
         tool,
         fromUs: reading.fromUs,
         toUs: reading.atUs,
+        ...(reading.readings !== undefined && { readings: reading.readings }),
         reason: reading.reason,
       };
+    case 'stored': {
+      const { n, atUs, counts } = reading;
+      return { type: 'value-stored', tool, reading: n, atUs, exponent, counts };
+    }
   }
 }
 
-const situation = (state: JobState) => ({
-  target: state.torqueTarget,
-  targetStarted: started(state),
-  refitting: refitting(state),
-  lastTight: state.lastTight,
-  asking: state.questions.length > 0,
-  clicks: state.instruments.some(({ type }) => type === 'setting'),
-  lowerNm: state.torqueWindow.lowerLimit,
-  upperNm: state.torqueWindow.upperLimit,
-});
-
-/** How the last pull on the cylinder that is due ended. */
-function started({ cylinders, torqueTarget }: JobState): 'run-down' | 'short' | null {
-  const last = cylinders.find(({ cylinder }) => cylinder === torqueTarget)?.pulls.at(-1);
-  if (last === undefined || last.answer === 'refit' || last.answer === 'replace') return null;
-  if (last.kind === 'run-down') return 'run-down';
-  return last.judgement?.side === 'low' ? 'short' : null;
-}
-
-/** The cylinder whose plug is to come out: as answered, or as the question that is open asks for. */
-function refitting(state: JobState): number | null {
-  const asked = state.questions.find(({ kind }) => kind === 'over-window' || kind === 'cut');
-  return state.refitting ?? asked?.cylinder ?? null;
-}
-
-function judgedPull(state: JobState, pull: Pull, kind: PullKind): Judgement | null {
-  if (kind !== 'tightening' && kind !== 'continuation' && kind !== 'rehit') return null;
-  const judgement = judged(state, pull.tool, pull.peakNm, state.torqueWindow);
-  return kind === 'rehit' && judgement.side !== 'high' ? null : judgement;
-}
-
-function judged(state: JobState, tool: ToolId, value: number, window: Window): Judgement {
-  const instrument = state.instruments.find(({ id }) => id === tool);
-  if (instrument === undefined) throw new Error(`${tool} is not an instrument of this job`);
-  return judge(value, expandedUncertainty(instrument, value), window);
-}
-
-function attemptOf(state: JobState, pull: number): TorqueAttempt | undefined {
-  return [...state.cylinders.flatMap((c) => c.pulls), ...state.strays].find(
-    (attempt) => attempt.pull.pull === pull,
+function judgedPull(state: JobState, pull: Pull, { kind, cylinder }: Placement): Judgement | null {
+  if (kind === 'run-down' || kind === 'loosening' || kind === 'handling' || kind === 'unsure') return null;
+  const judgement = judgedReading(
+    state,
+    pull.tool,
+    pull.peakNm,
+    torqueWindowOf(state, cylinder),
+    pull.peakStandardNm,
   );
+  const tries = kind === 'rehit' || kind === 'check';
+  return tries && judgement.side !== 'high' ? null : judgement;
 }
 
 function refused(state: JobState, command: Command, pulling: boolean): string | null {
+  if (command.do === 'void') return notVoidable(state);
   if (state.closed !== null) return 'The job is closed.';
-  if (command.do === 'close' && pulling) return 'A pull is under way.';
-  if (command.do === 'choose-cylinder' && command.quantity === 'torque' && pulling)
-    return 'A pull is under way and belongs to the cylinder that was due.';
-  if (command.do === 'choose-cylinder')
-    return state.cylinders.some((c) => c.cylinder === command.cylinder)
-      ? null
-      : `This engine has no cylinder ${command.cylinder}.`;
-  if (command.do === 'answer') {
-    const question = state.questions.find((open) => open.pull === command.pull);
-    if (question === undefined) return `No question is open about pull ${command.pull}.`;
-    return question.answers.includes(command.answer)
-      ? null
-      : `"${command.answer}" does not answer this question.`;
+  const cylinder = 'cylinder' in command ? command.cylinder : null;
+  if (cylinder !== null && !state.cylinders.some((c) => c.cylinder === cylinder))
+    return `This engine has no cylinder ${cylinder}.`;
+  switch (command.do) {
+    case 'close':
+      return pulling ? 'A pull is under way.' : null;
+    case 'hand-over':
+      return command.to === state.technician ? `${command.to} works on it already.` : null;
+    case 'choose-cylinder':
+      return command.quantity === 'torque' && pulling
+        ? 'A pull is under way and belongs to the cylinder that was due.'
+        : null;
+    case 'answer':
+      return wrongAnswer(state, command.pull, command.answer);
+    case 'give-pull':
+      return attemptOf(state, command.pull) === undefined ? `There is no pull ${command.pull}.` : null;
+    case 'left-out':
+      return notLeftOut(state, command);
+    case 'gap-seen':
+      return gapCheckOf(state.order.specification) === 'visual-only'
+        ? null
+        : 'The gap of this job is not judged by eye.';
+    case 'gap-wire':
+      return gapCheckOf(state.order.specification) === 'wire'
+        ? null
+        : 'The gap of this job is not checked by wire.';
+    case 'scrap-plug':
+      return pulling ? 'A pull is under way.' : null;
+    case 'start-again':
+      if (pulling) return 'A pull is under way.';
+      return state.questions.length > 0 ? 'A question is open: answer it first.' : null;
   }
-  return null;
+}
+
+/** Why a job cannot be declared void; null when it can. */
+function notVoidable(state: JobState): string | null {
+  return state.voided === null ? null : `The job was declared void by ${state.voided.by} already.`;
+}
+
+function wrongAnswer(state: JobState, pull: number, answer: Answer): string | null {
+  const question = state.questions.find((open) => open.pull === pull);
+  if (question === undefined) return `No question is open about pull ${pull}.`;
+  return question.answers.includes(answer) ? null : `"${answer}" does not answer this question.`;
+}
+
+function notLeftOut(state: JobState, command: Command & { do: 'left-out' }): string | null {
+  const { pull, cylinder, on } = command;
+  if (!state.questions.some((open) => open.pull === pull)) return `No question is open about pull ${pull}.`;
+  if (!state.cylinders.some((c) => c.cylinder === on)) return `This engine has no cylinder ${on}.`;
+  return leftOut(state, command).length > 0
+    ? null
+    : `Cylinder ${cylinder} has no pulls that could be on the plug behind it.`;
 }

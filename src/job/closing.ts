@@ -13,12 +13,20 @@ const GAP: Record<StepState, string | null> = {
   done: null,
 };
 
+/** A plug that is to be replaced says why. */
+function gapText(state: JobState, cylinder: number, gap: StepState): string | null {
+  const step = state.plugs[cylinder]?.step;
+  return gap !== 'done' && step?.do === 'replace' ? `plug to be replaced: ${step.because}` : GAP[gap];
+}
+
 /** What still stands between the job and its end, in words; empty when every cylinder is proven and no question is open. */
 export function openItems(state: JobState): string[] {
   const inOrder = [...state.cylinders].sort((a, b) => a.cylinder - b.cylinder);
   return [
     ...inOrder.flatMap(({ cylinder, gap, torque }) =>
-      [GAP[gap], TORQUE[torque]].flatMap((text) => (text === null ? [] : [`cylinder ${cylinder}: ${text}`])),
+      [gapText(state, cylinder, gap), TORQUE[torque]].flatMap((text) =>
+        text === null ? [] : [`cylinder ${cylinder}: ${text}`],
+      ),
     ),
     ...state.questions.map(({ pull }) => `pull ${pull}: question not answered`),
   ];

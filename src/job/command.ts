@@ -1,7 +1,36 @@
-import type { Answer } from './event.ts';
+import type { WireOutcome } from '../plug/gap.ts';
+import type { Answer, ScrapReason } from './event.ts';
 
 /** What a person can tell the job. Each becomes an event with who said it. */
 export type Command =
   | { readonly do: 'choose-cylinder'; readonly quantity: 'torque' | 'length'; readonly cylinder: number }
   | { readonly do: 'answer'; readonly pull: number; readonly answer: Answer }
+  /** This pull was on that plug. */
+  | { readonly do: 'give-pull'; readonly pull: number; readonly cylinder: number; readonly why: string }
+  /** The plug of this cylinder was never tightened, as the pull in question showed. */
+  | {
+      readonly do: 'left-out';
+      readonly pull: number;
+      readonly cylinder: number;
+      /** The tight plug that the pull in question was on. */
+      readonly on: number;
+      readonly why: string;
+    }
+  /** Back a plug off, proven or not, and start it again. */
+  | {
+      readonly do: 'start-again';
+      readonly cylinder: number;
+      readonly newPlug: boolean;
+      readonly why: string;
+    }
+  /** The gap was looked at, because the specification permits no more. */
+  | { readonly do: 'gap-seen'; readonly cylinder: number; readonly sound: boolean }
+  /** The two wires were tried. */
+  | { readonly do: 'gap-wire'; readonly cylinder: number; readonly outcome: WireOutcome }
+  /** The plug for this cylinder goes to the scrap. */
+  | { readonly do: 'scrap-plug'; readonly cylinder: number; readonly reason: ScrapReason }
+  /** Somebody else works on it from here on. */
+  | { readonly do: 'hand-over'; readonly to: string }
+  /** The job is to prove nothing, whatever was read. */
+  | { readonly do: 'void'; readonly by: string; readonly reason: string }
   | { readonly do: 'close' };

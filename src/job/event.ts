@@ -1,49 +1,20 @@
 import { z } from 'zod';
 import { instrumentSchema } from '../instrument/instrument.ts';
 import { judgementSchema, windowSchema } from '../metrology/judgement.ts';
+import { permissibleDeviationSchema } from '../metrology/permissible.ts';
 import { pullSchema } from '../pull/pull.ts';
-import { pullKindSchema } from '../sequence/kind.ts';
+import { toolDescriptionSchema } from '../reading.ts';
+import { evidenceSchema } from '../sequence/evidence.ts';
+import { askSchema, pullKindSchema } from '../sequence/kind.ts';
+import { basisSchema } from './basis.ts';
 import { workOrderSchema } from './order.ts';
 
 const toolId = z.string().min(1).max(32);
 const cylinder = z.int().min(1);
 const us = z.int().nonnegative();
-
-const linkSchema = z.strictObject({
-  kind: z.enum(['bluetooth-le', 'direct', 'file', 'keyboard']),
-  address: z.string().max(64).exactOptional(),
-  authenticated: z.boolean(),
-});
-
-const toolDescriptionSchema = z.strictObject({
-  quantity: z.enum(['torque', 'length']),
-  unit: z.enum(['N.m', 'm']),
-  exponent: z.int().min(-12).max(3),
-  maker: z.string().exactOptional(),
-  model: z.string().exactOptional(),
-  serial: z.string().exactOptional(),
-  firmware: z.string().exactOptional(),
-  batteryPercent: z.int().min(0).max(100).exactOptional(),
-  samplingFunction: z.enum([
-    'unspecified',
-    'instantaneous',
-    'mean',
-    'rms',
-    'maximum',
-    'minimum',
-    'moving-average',
-  ]),
-  updateIntervalMs: z.number().nonnegative().exactOptional(),
-  resolutionCounts: z.int().exactOptional(),
-  uncertainty: z
-    .discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('relative'), percent: z.number() }),
-      z.strictObject({ kind: z.literal('absolute'), counts: z.int() }),
-    ])
-    .exactOptional(),
-  validRange: z.strictObject({ lowerCounts: z.int(), upperCounts: z.int() }).exactOptional(),
-  link: linkSchema,
-});
+const person = z.string().min(1).max(80);
+/** In a person's own words. */
+const why = z.string().max(200);
 
 /** Samples of one tool in the compact coding of src/pull/trace.ts. */
 export const readingsSchema = z.strictObject({
@@ -60,12 +31,16 @@ export const readingsSchema = z.strictObject({
   counts: z.string(),
 });
 
-export const answerSchema = z.enum(['fresh', 'rehit', 'handling', 'refit', 'replace']);
+export const answerSchema = z.enum(['fresh', 'rehit', 'handling', 'refit', 'replace', 'unfinished']);
 /**
- * `fresh`: it was the tightening of this cylinder. `rehit`: a second pull on a plug already tight. `handling`: no plug
+ * `unfinished`: it was a stroke on the way. `fresh`: it was the tightening of this cylinder. `rehit`: a second pull on a plug already tight. `handling`: no plug
  * was turned. `refit`: plug backed out, thread inspected, to be fitted again. `replace`: the same with a new plug.
  */
 export type Answer = z.infer<typeof answerSchema>;
+
+/** Why a plug goes to the scrap: it fell, its tip or insulator broke, or its gap cannot be set as the rules allow. */
+export const scrapReasonSchema = z.enum(['dropped', 'broken-tip', 'cracked-insulator', 'gap']);
+export type ScrapReason = z.infer<typeof scrapReasonSchema>;
 
 export const jobEventSchema = z.discriminatedUnion('type', [
   z.strictObject({
@@ -73,9 +48,21 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     order: workOrderSchema,
     instruments: z.array(instrumentSchema).min(1),
     torqueWindow: windowSchema,
-    gapWindow: windowSchema,
+    /** Null where the gap is not measured. */
+    gapWindow: windowSchema.nullable(),
+    basis: basisSchema,
     /** Which rules found the pulls and gave the verdicts: judging again needs the same. */
     rules: z.string(),
+  }),
+  /** A supervisor answered for an instrument that would have been refused. */
+  z.strictObject({
+    type: z.literal('instrument-overridden'),
+    tool: toolId,
+    code: z.string(),
+    /** Why it would have been refused, in words. */
+    refusal: z.string(),
+    by: z.string().min(1).max(80),
+    reason: z.string().min(1).max(200),
   }),
   z.strictObject({
     type: z.literal('session-started'),
@@ -92,6 +79,17 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     driver: z.string(),
     description: toolDescriptionSchema,
   }),
+  /**
+   * The device says that it may be off by more than its listing says, and there is no certificate: from here on that
+   * holds. It never works the other way: a link is not proof enough to make a guard band narrower.
+   */
+  z.strictObject({
+    type: z.literal('uncertainty-declared'),
+    tool: toolId,
+    permissibleDeviation: permissibleDeviationSchema,
+    window: windowSchema,
+    firstWindow: windowSchema.nullable(),
+  }),
   z.strictObject({ type: z.literal('tool-lost'), tool: toolId, reason: z.string() }),
   readingsSchema,
   z.strictObject({
@@ -99,7 +97,25 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     tool: toolId,
     fromUs: us,
     toUs: us,
+    /** How many, where the tool counts its readings. */
+    readings: z.int().min(1).exactOptional(),
     reason: z.string(),
+  }),
+  /** Fetched from the memory of the tool: taken while it was out of reach, so it is kept and given to no cylinder. */
+  z.strictObject({
+    type: z.literal('value-stored'),
+    tool: toolId,
+    reading: z.int().min(1),
+    atUs: us,
+    exponent: z.int(),
+    counts: z.int(),
+  }),
+  /** A device that looks like the tool and was not taken for it. */
+  z.strictObject({
+    type: z.literal('device-refused'),
+    tool: toolId,
+    address: z.string().max(64),
+    reason: z.string().max(400),
   }),
   z.strictObject({ type: z.literal('value-not-known'), tool: toolId, reading: z.int().min(1), atUs: us }),
   /** Bytes in a layout that no public source confirms: kept, never guessed. */
@@ -118,6 +134,12 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     cylinder,
     judgement: judgementSchema,
   }),
+  /** Somebody looked at the gap, because the specification permits no more. */
+  z.strictObject({ type: z.literal('gap-seen'), cylinder, sound: z.boolean() }),
+  /** Go/no-go by two wires; a `gap-measured` of the tool `wire` follows. */
+  z.strictObject({ type: z.literal('wire-tried'), cylinder, outcome: z.enum(['fits', 'tight', 'wide']) }),
+  /** The plug for this cylinder is thrown away, and another takes its place. */
+  z.strictObject({ type: z.literal('plug-scrapped'), cylinder, reason: scrapReasonSchema }),
   pullSchema.extend({ type: z.literal('pull-found') }),
   z.strictObject({
     type: z.literal('pull-placed'),
@@ -129,7 +151,31 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     because: z.string(),
     /** Null where nothing is to be judged: re-hits, handling, pulls that were cut, questions still open. */
     judgement: judgementSchema.nullable(),
+    /** What there is to ask; only with `unsure`. */
+    ask: askSchema.exactOptional(),
+    /** What the placement rests on; absent where a person said it. */
+    evidence: evidenceSchema.exactOptional(),
   }),
+  /** A person said which plug a pull was on; what the rules make of it follows. */
+  z.strictObject({ type: z.literal('pull-given'), pull: z.int().min(1), cylinder, why }),
+  /**
+   * A person found the plug of this cylinder never tightened: the pulls from it on were each on the plug behind, up to
+   * the pull that raised the question.
+   */
+  z.strictObject({
+    type: z.literal('cylinder-left-out'),
+    pull: z.int().min(1),
+    cylinder,
+    /** The tight plug that the pull in question was on. */
+    on: cylinder,
+    why,
+  }),
+  /** A person backs a plug off to start again; what it had proven stays on the record and counts no more. */
+  z.strictObject({ type: z.literal('cylinder-restarted'), cylinder, newPlug: z.boolean(), why }),
+  /** From here on somebody else works on the job and answers for it. */
+  z.strictObject({ type: z.literal('job-handed-over'), to: person }),
+  /** Somebody declares the job void: what was read stays, and proves nothing. Final, and possible after closing. */
+  z.strictObject({ type: z.literal('job-voided'), by: person, reason: z.string().min(1).max(200) }),
   z.strictObject({ type: z.literal('cylinder-chosen'), quantity: z.enum(['torque', 'length']), cylinder }),
   z.strictObject({ type: z.literal('question-answered'), pull: z.int().min(1), answer: answerSchema }),
   z.strictObject({

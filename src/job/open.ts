@@ -1,68 +1,225 @@
+import { misdescribed, unfit } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
-import { expandedUncertainty } from '../instrument/uncertainty.ts';
+import { windowBy } from '../metrology/decision.ts';
+import { expandedWithin } from '../metrology/interval.ts';
 import type { Window } from '../metrology/judgement.ts';
-import { windowOf } from '../metrology/window.ts';
+import { adjustingOf, gapCheckOf, gapLimitsOf, wiresOf } from '../plug/gap.ts';
+import { implausible, notesOn } from '../plug/plausibility.ts';
+import { outranked } from '../plug/precedence.ts';
+import type { Fit } from '../plug/specification.ts';
+import { type TorqueLimits, tighteningOf } from '../plug/tightening.ts';
 import type { Problem } from '../problem.ts';
-import { limitsMm, limitsNm } from '../quantity/compare.ts';
-import { formatGap } from '../quantity/length.ts';
-import { parseLengthRange, parseTorqueRange } from '../quantity/range.ts';
-import { formatTorque } from '../quantity/torque.ts';
 import { err, ok, type Result } from '../result.ts';
+import type { Decision } from './basis.ts';
 import { RULES } from './bench.ts';
 import type { JobEventOf } from './event.ts';
+import { readingFor } from './measurement.ts';
 import type { WorkOrder } from './order.ts';
+import { vinFault } from './vin.ts';
+import { undecidable, windowFor } from './windows.ts';
 
-/** Guard band as a multiple of the expanded uncertainty (ILAC-G8:09/2019, w = r·U with r = 1). */
-const GUARD_BAND_FACTOR = 1;
+/** A supervisor answers for an instrument that would be refused. */
+export interface Override {
+  readonly tool: string;
+  readonly by: string;
+  readonly reason: string;
+}
+
+/** What a job is opened with, beside its order and its instruments. */
+export interface Opening {
+  /** ISO date of the job. */
+  readonly on: string;
+  readonly decision: Decision;
+  readonly overrides: readonly Override[];
+}
+
+/** The first events of a job: its opening, then what a supervisor answered for. */
+export type Opened = readonly [JobEventOf<'job-opened'>, ...JobEventOf<'instrument-overridden'>[]];
 
 /**
  * The opening of a job: order and instruments as they are today, with the windows that every reading will be held
- * against. Fails where a figure of the order cannot be read, an instrument is missing, or the instrument is too
- * uncertain to prove anything in this window.
+ * against. Fails where a figure of the order cannot be read or believed, where an instrument is missing, misdescribed or
+ * unfit and nobody answers for it, or too uncertain to prove anything in this window. Problems name the field.
  */
 export function openJob(
   order: WorkOrder,
   instruments: readonly Instrument[],
-): Result<JobEventOf<'job-opened'>> {
-  const torque = parseTorqueRange(order.specification.torque);
-  if (!torque.ok) return err(inOrder(torque.error, 'specification.torque'));
-  const gap = parseLengthRange(order.specification.gap);
-  if (!gap.ok) return err(inOrder(gap.error, 'specification.gap'));
+  opening: Opening,
+): Result<Opened> {
+  const specified = specifiedBy(order, opening.on);
+  if (!specified.ok) return specified;
+  const { limits, first, notes } = specified.value;
+  const torque = torqueSide(order, instruments, opening, limits, first);
+  if (!torque.ok) return torque;
+  const gap = gapSide(order, instruments, opening);
+  if (!gap.ok) return gap;
+  const { on, decision } = opening;
+  return ok([
+    {
+      type: 'job-opened',
+      order,
+      instruments: [...instruments],
+      torqueWindow: torque.value.window,
+      gapWindow: gap.value.window,
+      basis: { on, decision, firstTorqueWindow: torque.value.first, notes: [...notes] },
+      rules: RULES,
+    },
+    ...torque.value.overridden,
+    ...gap.value.overridden,
+  ]);
+}
+
+/** The figures of an order, checked against sources and tables; `on` is the day of the job. */
+export function specifiedBy(
+  order: WorkOrder,
+  on: string,
+): Result<{
+  readonly limits: TorqueLimits;
+  readonly first: TorqueLimits | null;
+  readonly notes: readonly string[];
+}> {
+  const { specification, plug, engine, vehicle } = order;
+  const vin = vehicle.vin === undefined ? null : vinFault(vehicle.vin);
+  if (vin?.illegal === true) return err(vin.problem);
+  const future = notYet(specification, on);
+  if (future !== null) return err(future);
+  const better = outranked(specification);
+  if (better !== null) return err(better);
+  const tightening = tighteningOf(specification);
+  if (!tightening.ok) return tightening;
+  if (tightening.value.kind === 'angle')
+    return err({
+      code: 'angle-not-provable',
+      where: 'specification.torque',
+      message: 'the specification is an angle, which no torque wrench can prove',
+      next: 'Give the torque of the same source, and the angle under specification.angle.',
+    });
+  const { limits, first } = tightening.value;
+  const fit: Fit = { thread: plug.thread, seat: plug.seat, head: engine.headMaterial };
+  const wrong = implausible(specification, limits, fit);
+  if (wrong !== null) return err(wrong);
+  const adjusting = adjustingOf(specification, plug);
+  if (!adjusting.ok) return adjusting;
+  const notes = notesOn(specification, limits, plug, fit);
+  return ok({ limits, first, notes: vin === null ? notes : [vinNote(vin.problem), ...notes] });
+}
+
+/** A doubtful VIN stops no work; it stands on the record instead. */
+const vinNote = ({ message, next }: Problem) =>
+  `${message.charAt(0).toUpperCase()}${message.slice(1)}. ${next}`;
+
+function notYet({ source, also = [] }: WorkOrder['specification'], on: string): Problem | null {
+  const dates = [source, ...also.map((other) => other.source)].map(({ date }) => date);
+  const at = dates.findIndex((date) => date !== undefined && date > on);
+  if (at < 0) return null;
+  return {
+    code: 'source-in-future',
+    where: at === 0 ? 'specification.source.date' : `specification.also[${at - 1}].source.date`,
+    message: `the source is dated ${dates[at]}, after the day of the job, ${on}`,
+    next: 'Check the date of the source and the clock of this computer.',
+  };
+}
+
+interface Side<W> {
+  readonly window: W;
+  readonly overridden: readonly JobEventOf<'instrument-overridden'>[];
+}
+
+function torqueSide(
+  order: WorkOrder,
+  instruments: readonly Instrument[],
+  opening: Opening,
+  limits: TorqueLimits,
+  first: TorqueLimits | null,
+): Result<Side<Window> & { readonly first: Window | null }> {
   const wrench = instruments.find(({ quantity }) => quantity === 'torque');
-  const gauge = instruments.find(({ quantity }) => quantity === 'length');
   if (wrench === undefined) return err(missing('torque wrench', 'torque'));
-  if (gauge === undefined) return err(missing('gap gauge', 'length'));
-  const { lowerNm, upperNm } = limitsNm(torque.value);
-  const { lowerMm, upperMm } = limitsMm(gap.value);
-  const torqueWindow = guarded('N.m', lowerNm, upperNm, wrench);
-  const gapWindow = guarded('mm', lowerMm, upperMm, gauge);
-  for (const [window, instrument] of [
-    [torqueWindow, wrench],
-    [gapWindow, gauge],
-  ] as const)
-    if (!window.decidable) return err(undecidable(window, instrument));
-  return ok({
-    type: 'job-opened',
-    order,
-    instruments: [...instruments],
-    torqueWindow,
-    gapWindow,
-    rules: RULES,
+  const steps = first === null ? [limits] : [limits, first];
+  const fit = fitFor(wrench, order, opening, {
+    lower: Math.min(...steps.map(({ lowerNm }) => lowerNm)),
+    upper: Math.max(...steps.map(({ upperNm }) => upperNm)),
   });
+  if (!fit.ok) return fit;
+  const circumstances = { on: opening.on, adapter: order.adapter };
+  const { rule } = opening.decision;
+  const [window, firstWindow] = steps.map(({ lowerNm, upperNm }) =>
+    windowFor(wrench, { lower: lowerNm, upper: upperNm }, circumstances, rule),
+  );
+  if (window === undefined) throw new Error('a tightening without limits');
+  const problem =
+    undecidable(window, `tool ${wrench.id}`, rule) ??
+    (firstWindow === undefined ? null : undecidable(firstWindow, `tool ${wrench.id}, first step`, rule));
+  if (problem !== null) return err(problem);
+  return ok({ window, first: firstWindow ?? null, overridden: fit.value });
 }
 
-function guarded(
-  unit: Window['unit'],
-  lowerLimit: number,
-  upperLimit: number,
+function gapSide(
+  order: WorkOrder,
+  instruments: readonly Instrument[],
+  opening: Opening,
+): Result<Side<Window | null>> {
+  const { specification, plug } = order;
+  const limits = gapLimitsOf(specification, plug);
+  if (!limits.ok) return limits;
+  const check = gapCheckOf(specification);
+  if (limits.value === null || check === 'visual-only' || check === 'not-permitted')
+    return ok({ window: null, overridden: [] });
+  const { lowerMm: lower, upperMm: upper } = limits.value;
+  const { rule } = opening.decision;
+  if (check === 'wire') {
+    const wires = wiresOf(specification);
+    if (!wires.ok) return wires;
+    const { goMm, noGoMm, withinMm } = wires.value;
+    const expandedAt = () => expandedWithin(withinMm);
+    const window = windowBy(rule, { unit: 'mm', lowerLimit: lower, upperLimit: upper, expandedAt });
+    if (goMm >= window.acceptLower && noGoMm <= window.acceptUpper) return ok({ window, overridden: [] });
+    return err({
+      code: 'window-not-decidable',
+      where: 'specification.gapRules.wires',
+      message: `a plug that fits these wires lies between ${goMm} and ${noGoMm} mm, which is not within ${specification.gap ?? ''} less the guard band`,
+      next: `Take wires between ${window.acceptLower.toFixed(3)} and ${window.acceptUpper.toFixed(3)} mm.`,
+    });
+  }
+  const gauge = instruments.find(({ quantity }) => quantity === 'length');
+  if (gauge === undefined) return err(missing('gap gauge', 'length'));
+  const fit = fitFor(gauge, order, opening, { lower, upper });
+  if (!fit.ok) return fit;
+  const window = windowFor(gauge, { lower, upper }, { on: opening.on, adapter: undefined }, rule);
+  const problem = undecidable(window, `tool ${gauge.id}`, rule);
+  return problem === null ? ok({ window, overridden: fit.value }) : err(problem);
+}
+
+/** What a supervisor has to answer for so that the instrument may be used; a problem where none does. */
+function fitFor(
   instrument: Instrument,
-): Window {
-  const expandedAt = (value: number) => expandedUncertainty(instrument, value);
-  return windowOf({ unit, lowerLimit, upperLimit, guardBandFactor: GUARD_BAND_FACTOR, expandedAt });
-}
-
-function inOrder(problem: Problem, path: string): Problem {
-  return { ...problem, where: problem.where === undefined ? path : `${path}, ${problem.where}` };
+  order: WorkOrder,
+  { on, overrides }: Opening,
+  limits: { readonly lower: number; readonly upper: number },
+): Result<readonly JobEventOf<'instrument-overridden'>[]> {
+  const wrong = misdescribed(instrument, on);
+  if (wrong !== null) return err(wrong);
+  const circumstances = { on, adapter: order.adapter };
+  const from = readingFor(instrument, limits.lower, circumstances);
+  const to = readingFor(instrument, limits.upper, circumstances);
+  const reasons = unfit(instrument, { on, from, to });
+  const [refusal] = reasons;
+  if (refusal === undefined) return ok([]);
+  const given = overrides.find(({ tool }) => tool === instrument.id);
+  if (given === undefined)
+    return err({
+      ...refusal,
+      next: `${refusal.next} A supervisor can answer for it: --override ${instrument.id} --by NAME --reason TEXT.`,
+    });
+  return ok(
+    reasons.map(({ code, message }) => ({
+      type: 'instrument-overridden',
+      tool: instrument.id,
+      code,
+      refusal: message,
+      by: given.by,
+      reason: given.reason,
+    })),
+  );
 }
 
 function missing(what: string, quantity: string): Problem {
@@ -71,17 +228,5 @@ function missing(what: string, quantity: string): Problem {
     where: 'tools',
     message: `the station has no ${what}`,
     next: `Add a tool with "quantity": "${quantity}" to the station file.`,
-  };
-}
-
-function undecidable(window: Window, instrument: Instrument): Problem {
-  const text = (value: number) => (window.unit === 'N.m' ? formatTorque(value) : formatGap(value));
-  return {
-    code: 'window-not-decidable',
-    where: `tool ${instrument.id}`,
-    message:
-      `this instrument cannot prove anything between ${text(window.lowerLimit)} and ${text(window.upperLimit)}: ` +
-      `its uncertainty (U = ${text(window.expandedAtUpper)}) fills the window from both sides`,
-    next: `Use an instrument with an expanded uncertainty below ${text((window.upperLimit - window.lowerLimit) / 2)}.`,
   };
 }

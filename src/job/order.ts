@@ -1,7 +1,10 @@
 import { z } from 'zod';
-import { plugSchema, specificationSchema } from '../plug/specification.ts';
+import { adapterSchema } from '../plug/geometry.ts';
+import { headMaterialSchema, plugSchema, specificationSchema } from '../plug/specification.ts';
+import { misnumbered } from '../sequence/plan.ts';
 
 export const MAX_CYLINDERS = 24;
+const MAX_PLUGS = 2;
 
 const cylinderNumber = z.int().min(1).max(MAX_CYLINDERS);
 
@@ -11,24 +14,21 @@ const engineSchema = z
     banks: z.array(z.array(cylinderNumber).min(1)).min(1).max(4),
     /** The order in which the technician goes round; every cylinder once. */
     serviceOrder: z.array(cylinderNumber).min(1),
-    headMaterial: z.enum(['aluminium', 'cast-iron']),
+    /** Where a cylinder has several plugs: each plug has its own number in banks, and here its cylinder. */
+    plugs: z
+      .array(
+        z.strictObject({ cylinder: cylinderNumber, plugs: z.array(cylinderNumber).min(1).max(MAX_PLUGS) }),
+      )
+      .min(1)
+      .exactOptional(),
+    /** For display only: nothing is tightened in this order. */
+    firingOrder: z.array(cylinderNumber).min(1).exactOptional(),
+    headMaterial: headMaterialSchema,
     description: z.string().max(120).exactOptional(),
   })
   .superRefine((engine, ctx) => {
-    const numbers = engine.banks.flat();
-    if (new Set(numbers).size !== numbers.length)
-      ctx.addIssue({
-        code: 'custom',
-        path: ['banks'],
-        message: 'a cylinder number stands twice; expected each once',
-      });
-    const sorted = (list: readonly number[]) => [...list].sort((a, b) => a - b).join();
-    if (sorted(engine.serviceOrder) !== sorted(numbers))
-      ctx.addIssue({
-        code: 'custom',
-        path: ['serviceOrder'],
-        message: `expected every cylinder of banks exactly once (${[...numbers].sort((a, b) => a - b).join(', ')})`,
-      });
+    const wrong = misnumbered(engine);
+    if (wrong !== null) ctx.addIssue({ code: 'custom', path: [wrong.field], message: wrong.message });
   });
 export type Engine = z.infer<typeof engineSchema>;
 
@@ -52,5 +52,7 @@ export const workOrderSchema = z.strictObject({
   engine: engineSchema,
   plug: plugSchema,
   specification: specificationSchema,
+  /** A crowfoot or an offset extension between wrench and plug; a straight extension changes nothing. */
+  adapter: adapterSchema.exactOptional(),
 });
 export type WorkOrder = z.infer<typeof workOrderSchema>;

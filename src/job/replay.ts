@@ -2,11 +2,14 @@ import { isDeepStrictEqual } from 'node:util';
 import { decodeSamples } from '../pull/trace.ts';
 import { err, ok, type Result } from '../result.ts';
 import { type Bench, type BenchInput, createBench, RULES } from './bench.ts';
-import type { JobEvent } from './event.ts';
+import type { Command } from './command.ts';
+import type { JobEvent, JobEventOf } from './event.ts';
 import { fold } from './fold.ts';
+import { openJob } from './open.ts';
 
 /** What the rules make of inputs; everything else in a job's log is input. */
 const DERIVED: ReadonlySet<JobEvent['type']> = new Set([
+  'uncertainty-declared',
   'gap-measured',
   'pull-found',
   'pull-placed',
@@ -27,6 +30,8 @@ export function replay(events: readonly JobEvent[]): Result<Bench> {
       message: `the job was judged by ${opened.rules}; this program judges by ${RULES}`,
       next: 'Use the version of the program that made it.',
     });
+  const opening = openedAgain(opened, rest);
+  if (opening !== null) return opening;
   const bench = createBench(fold(null, opened));
   let expected: readonly JobEvent[] = [];
   for (const [i, event] of rest.entries()) {
@@ -58,6 +63,17 @@ export function replay(events: readonly JobEvent[]): Result<Bench> {
   return ok(bench);
 }
 
+/** The windows, the notes and what had to be answered for, worked out again from the order and the instruments. */
+function openedAgain(opened: JobEventOf<'job-opened'>, rest: readonly JobEvent[]): Result<Bench> | null {
+  const overridden = rest.filter((event) => event.type === 'instrument-overridden');
+  const again = openJob(opened.order, opened.instruments, { ...opened.basis, overrides: overridden });
+  if (!again.ok) return parted(1, `it could not have been opened so: ${again.error.message}`);
+  const recorded = [opened, ...rest.slice(0, overridden.length)];
+  return isDeepStrictEqual(again.value, recorded)
+    ? null
+    : parted(1, 'its windows are not what the order and the instruments give');
+}
+
 function parted(position: number, message: string): Result<Bench> {
   return err({
     code: 'judged-otherwise',
@@ -66,6 +82,8 @@ function parted(position: number, message: string): Result<Bench> {
     next: 'Do not rely on this record; keep it and ask the station for its log.',
   });
 }
+
+const commanded = (command: Command): Result<readonly BenchInput[]> => ok([{ kind: 'command', command }]);
 
 function inputsOf(event: JobEvent): Result<readonly BenchInput[]> {
   switch (event.type) {
@@ -97,17 +115,39 @@ function inputsOf(event: JobEvent): Result<readonly BenchInput[]> {
         })),
       );
     }
+    case 'readings-missed': {
+      const { tool, fromUs, toUs, reason } = event;
+      return ok([{ kind: 'reading', tool, reading: { kind: 'missed', n: 0, atUs: toUs, fromUs, reason } }]);
+    }
     case 'cylinder-chosen':
-      return ok([
-        {
-          kind: 'command',
-          command: { do: 'choose-cylinder', quantity: event.quantity, cylinder: event.cylinder },
-        },
-      ]);
+      return commanded({ do: 'choose-cylinder', quantity: event.quantity, cylinder: event.cylinder });
+    case 'pull-given':
+      return commanded({ do: 'give-pull', pull: event.pull, cylinder: event.cylinder, why: event.why });
+    case 'cylinder-left-out': {
+      const { pull, cylinder, on, why } = event;
+      return commanded({ do: 'left-out', pull, cylinder, on, why });
+    }
+    case 'cylinder-restarted':
+      return commanded({
+        do: 'start-again',
+        cylinder: event.cylinder,
+        newPlug: event.newPlug,
+        why: event.why,
+      });
     case 'question-answered':
-      return ok([{ kind: 'command', command: { do: 'answer', pull: event.pull, answer: event.answer } }]);
+      return commanded({ do: 'answer', pull: event.pull, answer: event.answer });
+    case 'gap-seen':
+      return commanded({ do: 'gap-seen', cylinder: event.cylinder, sound: event.sound });
+    case 'wire-tried':
+      return commanded({ do: 'gap-wire', cylinder: event.cylinder, outcome: event.outcome });
+    case 'plug-scrapped':
+      return commanded({ do: 'scrap-plug', cylinder: event.cylinder, reason: event.reason });
+    case 'job-handed-over':
+      return commanded({ do: 'hand-over', to: event.to });
+    case 'job-voided':
+      return commanded({ do: 'void', by: event.by, reason: event.reason });
     case 'job-closed':
-      return ok([{ kind: 'command', command: { do: 'close' } }]);
+      return commanded({ do: 'close' });
     default:
       return ok([]);
   }

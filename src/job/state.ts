@@ -1,8 +1,11 @@
 import type { Instrument } from '../instrument/instrument.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
+import type { GapStep } from '../plug/gap.ts';
 import type { Pull } from '../pull/pull.ts';
 import type { ToolDescription, ToolId } from '../reading.ts';
-import type { PullKind } from '../sequence/kind.ts';
+import type { Evidence } from '../sequence/evidence.ts';
+import type { Ask, PullKind } from '../sequence/kind.ts';
+import type { Basis } from './basis.ts';
 import type { Answer } from './event.ts';
 import type { WorkOrder } from './order.ts';
 
@@ -20,6 +23,10 @@ export interface TorqueAttempt {
   readonly kind: PullKind;
   readonly because: string;
   readonly judgement: Judgement | null;
+  readonly ask?: Ask;
+  readonly evidence?: Evidence;
+  /** A person said which plug it was on. */
+  readonly given?: true;
   /** Set once a person answered the question that this pull raised. */
   readonly answer: Answer | null;
 }
@@ -29,14 +36,25 @@ export interface CylinderState {
   readonly gap: StepState;
   readonly torque: StepState;
   readonly gaps: readonly GapAttempt[];
+  /** In the order in which they were pulled. */
   readonly pulls: readonly TorqueAttempt[];
+  /** Number of the last pull before the plug was backed off to start again; pulls up to it prove nothing. */
+  readonly restartedAfter?: number;
 }
 
 /** Something only a person can say. Pulls are held, and nothing is called OK, until it is answered. */
 export interface Question {
   readonly pull: number;
   readonly cylinder: number;
-  readonly kind: 'over-window' | 'unsure' | 'cut' | 'loosened';
+  readonly kind:
+    | 'over-window'
+    | 'unsure'
+    | 'cut'
+    | 'loosened'
+    | 'already-tight'
+    | 'other-plug'
+    | 'no-click'
+    | 'loose';
   readonly text: string;
   readonly answers: readonly Answer[];
 }
@@ -55,18 +73,32 @@ export interface LastVerdict {
   readonly judgement: Judgement;
 }
 
+/** The plug in a cylinder now, or on its way there. */
+export interface PlugState {
+  /** How many of the cylinder's gap readings were of plugs before this one. */
+  readonly gapsBefore: number;
+  /** What its gap asks for; null while nobody measured it. */
+  readonly step: GapStep | null;
+}
+
 /** Where a job stands: the fold of its events. */
 export interface JobState {
   readonly order: WorkOrder;
+  /** Who works on it now: the one the order names, or whoever took it over. */
+  readonly technician: string;
   readonly instruments: readonly Instrument[];
   readonly torqueWindow: Window;
-  readonly gapWindow: Window;
+  /** Null where the gap is not measured. */
+  readonly gapWindow: Window | null;
+  readonly basis: Basis;
   readonly rules: string;
   readonly session: number;
   /** Tools were simulated in any of its sessions. */
   readonly simulated: boolean;
   /** In service order. */
   readonly cylinders: readonly CylinderState[];
+  /** By cylinder; one that is missing holds a plug that nothing has happened to. */
+  readonly plugs: Readonly<Record<number, PlugState>>;
   /** The cylinder that the next gap reading goes to; null when all are done. */
   readonly gapTarget: number | null;
   /** The cylinder that the next pull goes to; null when all are done. */
@@ -85,4 +117,6 @@ export interface JobState {
   readonly lastVerdict: LastVerdict | null;
   readonly questions: readonly Question[];
   readonly closed: { readonly complete: boolean; readonly open: readonly string[] } | null;
+  /** Who declared the job void, and why; it is then closed and not complete. */
+  readonly voided: { readonly by: string; readonly reason: string } | null;
 }

@@ -1,3 +1,4 @@
+import { COVERAGE, COVERAGE_FACTOR } from './coverage.ts';
 import { studentQuantile } from './student.ts';
 import { standardUncertainty, type Term } from './term.ts';
 
@@ -42,6 +43,12 @@ export function combine(terms: readonly Term[], coverage: Coverage): Budget {
     share: variance === 0 ? 0 : part.contribution ** 2 / variance,
   }));
   return { rows, standard, degreesOfFreedom, coverageFactor, expanded: coverageFactor * standard };
+}
+
+/** The budget of a reading, expanded at 95 %: k = 2, or that of Student's t where the degrees of freedom are few. */
+export function budgetOf(terms: readonly Term[]): Budget {
+  const certain = terms.every(({ degreesOfFreedom }) => degreesOfFreedom === Number.POSITIVE_INFINITY);
+  return combine(terms, certain ? { k: COVERAGE_FACTOR } : { confidence: COVERAGE });
 }
 
 /** ν_eff = u_c⁴ / Σ(u_i⁴/ν_i) (GUM, formula G.2b). */

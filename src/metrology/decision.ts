@@ -1,7 +1,9 @@
+import { z } from 'zod';
+import { order } from '../quantity/compare.ts';
 import { COVERAGE_FACTOR } from './coverage.ts';
 import type { Window } from './judgement.ts';
-import { normalCdf } from './normal.ts';
-import { conformanceProbability } from './window.ts';
+import { normalCdf, normalQuantile } from './normal.ts';
+import { conformanceProbability, type WindowInput, windowOf } from './window.ts';
 
 /** The two limits of a specification. */
 export type Limits = Pick<Window, 'lowerLimit' | 'upperLimit'>;
@@ -11,10 +13,13 @@ export type Limits = Pick<Window, 'lowerLimit' | 'upperLimit'>;
  * `iso-14253-1`: by 1.65·u inside them, the default of ISO 14253-1:2017, meant for limits many u apart. `probability`:
  * where the conformance probability, both tails counted, is at least that much (JCGM 106:2012, 8.3).
  */
-export type DecisionRule =
-  | { readonly kind: 'simple' | 'iso-14253-1' }
-  | { readonly kind: 'guard-band'; readonly r: number }
-  | { readonly kind: 'probability'; readonly atLeast: number };
+export const decisionRuleSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('simple') }),
+  z.strictObject({ kind: z.literal('iso-14253-1') }),
+  z.strictObject({ kind: z.literal('guard-band'), r: z.number().min(0).max(3) }),
+  z.strictObject({ kind: z.literal('probability'), atLeast: z.number().min(0.5).max(0.9999) }),
+]);
+export type DecisionRule = z.infer<typeof decisionRuleSchema>;
 
 export interface Zone {
   readonly lower: number;
@@ -26,25 +31,71 @@ const ISO_14253_1_FACTOR = 1.65;
 /** The readings that prove conformity under a rule, with the same standard uncertainty throughout; null if there are none. */
 export function acceptanceZone(rule: DecisionRule, limits: Limits, standard: number): Zone | null {
   const guard =
-    rule.kind === 'probability' ? probabilityGuard(rule.atLeast, limits, standard) : guardOf(rule, standard);
+    rule.kind === 'probability'
+      ? probabilityGuard(rule.atLeast, limits, standard)
+      : (guardBandFactor(rule) ?? 0) * COVERAGE_FACTOR * standard;
   if (guard === null) return null;
   const zone = { lower: limits.lowerLimit + guard, upper: limits.upperLimit - guard };
   return zone.lower < zone.upper ? zone : null;
 }
 
+/** The factor r of a guard band r·U that a rule comes to; null where it depends on the probability. */
+export function guardBandFactor(rule: DecisionRule): number | null {
+  switch (rule.kind) {
+    case 'simple':
+      return 0;
+    case 'iso-14253-1':
+      return ISO_14253_1_FACTOR / COVERAGE_FACTOR;
+    case 'guard-band':
+      return rule.r;
+    case 'probability':
+      return null;
+  }
+}
+
+/**
+ * The window that a rule leaves within the limits, each side by the uncertainty there; `guardBandFactor` is then the wider
+ * of the two guard bands over U. A wrong limit or uncertainty throws RangeError.
+ */
+export function windowBy(rule: DecisionRule, input: Omit<WindowInput, 'guardBandFactor'>): Window {
+  const factor = guardBandFactor(rule);
+  if (factor !== null) return windowOf({ ...input, guardBandFactor: factor });
+  const bare = windowOf({ ...input, guardBandFactor: 0 });
+  const { lowerLimit, upperLimit, expandedAtLower, expandedAtUpper } = bare;
+  const middle = (lowerLimit + upperLimit) / 2;
+  const lower = acceptanceZone(rule, bare, expandedAtLower / COVERAGE_FACTOR);
+  const upper = acceptanceZone(rule, bare, expandedAtUpper / COVERAGE_FACTOR);
+  const [acceptLower, acceptUpper] =
+    lower === null || upper === null ? [middle, middle] : [lower.lower, upper.upper];
+  return {
+    ...bare,
+    guardBandFactor: Math.max(
+      (acceptLower - lowerLimit) / expandedAtLower,
+      (upperLimit - acceptUpper) / expandedAtUpper,
+    ),
+    acceptLower,
+    acceptUpper,
+    decidable: order(acceptLower, acceptUpper) < 0,
+  };
+}
+
+/** The expanded uncertainty (k = 2) below which a rule leaves any acceptance zone; Infinity where it always does. */
+export function largestExpandedBy(rule: DecisionRule, limits: Limits): number {
+  const factor = guardBandFactor(rule);
+  if (factor !== null || rule.kind !== 'probability') return largestExpanded(limits, factor ?? 0);
+  // In the middle p_c = 2·Φ(T/2u) - 1.
+  const halfWidth = (limits.upperLimit - limits.lowerLimit) / 2;
+  return (COVERAGE_FACTOR * halfWidth) / normalQuantile((1 + rule.atLeast) / 2);
+}
+
 /** The expanded uncertainty (k = 2) below which a window with guard bands r·U can be decided at all. */
-export function largestExpanded({ lowerLimit, upperLimit }: Limits, r: number): number {
+function largestExpanded({ lowerLimit, upperLimit }: Limits, r: number): number {
   return (upperLimit - lowerLimit) / (2 * r);
 }
 
 /** Probability of a false OK for a reading right on the acceptance limit, the other limit being far: 1 - Φ(k·r). */
 export function falseAcceptanceAt(r: number): number {
   return normalCdf(-COVERAGE_FACTOR * r);
-}
-
-function guardOf(rule: Exclude<DecisionRule, { kind: 'probability' }>, standard: number): number {
-  if (rule.kind === 'simple') return 0;
-  return rule.kind === 'guard-band' ? rule.r * COVERAGE_FACTOR * standard : ISO_14253_1_FACTOR * standard;
 }
 
 /** Bisection from a limit to the middle: the conformance probability rises all the way. Negative below one half. */

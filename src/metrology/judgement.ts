@@ -1,11 +1,11 @@
 import { z } from 'zod';
 
 /** Result of a comparison with a window, in the words of OPC 40001-101 (ResultEvaluationEnum). */
-export const evaluationSchema = z.enum(['OK', 'NotOK', 'NotDecidable']);
+const evaluationSchema = z.enum(['OK', 'NotOK', 'NotDecidable']);
 export type Evaluation = z.infer<typeof evaluationSchema>;
 
 /** The four grades of the non-binary statement with guard band (ILAC-G8:09/2019). */
-export const gradeSchema = z.enum(['pass', 'conditional-pass', 'conditional-fail', 'fail']);
+const gradeSchema = z.enum(['pass', 'conditional-pass', 'conditional-fail', 'fail']);
 export type Grade = z.infer<typeof gradeSchema>;
 
 /**

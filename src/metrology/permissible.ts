@@ -6,3 +6,8 @@ export const permissibleDeviationSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('absolute'), amount: z.number().positive() }),
 ]);
 export type PermissibleDeviation = z.infer<typeof permissibleDeviationSchema>;
+
+/** Half-width of a permissible deviation at a reading, in the unit of the reading. */
+export function permissibleAt(permissible: PermissibleDeviation, value: number): number {
+  return permissible.kind === 'relative' ? (permissible.percent / 100) * Math.abs(value) : permissible.amount;
+}

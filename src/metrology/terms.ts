@@ -1,31 +1,10 @@
 /** The lines that a budget for a torque wrench or a gap gauge is made of; every amount in the unit of the result. */
-import { type Budget, combine } from './budget.ts';
-import { COVERAGE_FACTOR } from './coverage.ts';
-import type { PermissibleDeviation } from './permissible.ts';
+import { type PermissibleDeviation, permissibleAt } from './permissible.ts';
 import type { Distribution, Term } from './term.ts';
 
-/** The part of an instrument's description that its uncertainty rests on; amounts in N·m or mm. */
-export interface Promised {
-  readonly permissible: PermissibleDeviation;
-  /** The step of its display or of its readings. */
-  readonly resolution: number;
-}
-
-/**
- * Budget of one reading of an instrument of which only the promise is known: permissible deviation and resolution, both
- * rectangular, k = 2. `value` in the unit of the resolution.
- */
-export function expandedFromPermissible({ permissible, resolution }: Promised, value: number): Budget {
-  return combine([permissibleTerm(permissible, value), resolutionTerm(resolution)], {
-    k: COVERAGE_FACTOR,
-  });
-}
-
 /** What the maker promises: anywhere within ±a, so rectangular. A relative promise is a share of the reading. */
-export function permissibleTerm(permissible: PermissibleDeviation, value: number): Term {
-  const amount =
-    permissible.kind === 'relative' ? (permissible.percent / 100) * Math.abs(value) : permissible.amount;
-  return typeB('permissible deviation', 'promise of the maker', amount, { kind: 'rectangular' });
+export function permissibleTerm(permissible: PermissibleDeviation, value: number, source: string): Term {
+  return typeB('permissible deviation', source, permissibleAt(permissible, value), { kind: 'rectangular' });
 }
 
 /** A digital step: half a step to either side, rectangular, so step/√12 (GUM F.2.2.1). */
@@ -39,34 +18,35 @@ export function driftTerm(halfWidth: number, source: string): Term {
 }
 
 /**
- * Repeatability from at least two readings of the same thing (GUM 4.2): the standard deviation of one reading, or of the
- * mean of `meanOf` readings where the result is such a mean.
+ * An error that the certificate states and nobody takes off: as if its size were a standard deviation, which covers 95 %
+ * whatever its share (the root-sum-of-squares way with an uncorrected bias, S. D. Phillips et al., NIST, 1997).
  */
-export function repeatabilityTerm(readings: readonly number[], meanOf = 1): Term {
+export function uncorrectedTerm(error: number, source: string): Term {
+  return typeB('error, not corrected', source, Math.abs(error), { kind: 'standard' });
+}
+
+/**
+ * Repeatability from at least two readings of the same thing (GUM 4.2): the standard deviation of one reading.
+ */
+export function repeatabilityTerm(readings: readonly number[], source: string): Term {
   const count = readings.length;
   if (count < 2) throw new RangeError(`repeatability needs at least 2 readings, not ${count}`);
   const mean = readings.reduce((sum, reading) => sum + reading, 0) / count;
   const variance = readings.reduce((sum, reading) => sum + (reading - mean) ** 2, 0) / (count - 1);
   return {
     name: 'repeatability',
-    source: `${count} readings`,
+    source: `${count} readings, ${source}`,
     type: 'A',
-    amount: Math.sqrt(variance / meanOf),
+    amount: Math.sqrt(variance),
     distribution: { kind: 'standard' },
     sensitivity: 1,
     degreesOfFreedom: count - 1,
   };
 }
 
-/**
- * A peak that falls between two samples. The highest sample lies up to slope·interval below it, never above; left
- * uncorrected, its root mean square deviation is slope·interval/√3, which is that of a rectangular term of this width.
- * `slopeNmPerS` is the rise just before the peak.
- */
-export function peakSamplingTerm(slopeNmPerS: number, intervalMs: number): Term {
-  return typeB('peak between samples', 'sampling interval', (slopeNmPerS * intervalMs) / 1000, {
-    kind: 'rectangular',
-  });
+/** What sampling, noise and zero leave open about the peak of this very pull; a standard deviation from its own samples. */
+export function peakTerm(standard: number): Term {
+  return typeB('peak of the pull', 'its samples and its zero', standard, { kind: 'standard' });
 }
 
 /** An adapter on the drive: arm from the drive's centre to the hand, offset to the fastener's, angle between the two. */

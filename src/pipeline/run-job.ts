@@ -1,4 +1,4 @@
-import { filter, interval, map, merge, type Observable, of, takeUntil, takeWhile } from 'rxjs';
+import { EMPTY, filter, interval, map, merge, type Observable, of, takeUntil, takeWhile } from 'rxjs';
 import type { LogEntry, Stamp, StationLog } from '../evidence/log.ts';
 import type { Bench, BenchInput } from '../job/bench.ts';
 import type { Command } from '../job/command.ts';
@@ -14,6 +14,7 @@ export interface JobTool {
   readonly driver: string;
   readonly link$: Observable<LinkState>;
   readonly readings$: Observable<Reading>;
+  readonly refusals$?: Observable<Problem>;
 }
 
 /** One event with the states on both sides of it. */
@@ -52,6 +53,14 @@ export interface RunJob {
 const BY_PERSON: ReadonlySet<JobEvent['type']> = new Set([
   'cylinder-chosen',
   'question-answered',
+  'gap-seen',
+  'wire-tried',
+  'plug-scrapped',
+  'pull-given',
+  'cylinder-left-out',
+  'cylinder-restarted',
+  'job-handed-over',
+  'job-voided',
   'job-closed',
 ]);
 
@@ -72,9 +81,12 @@ export function runJob(run: RunJob): Observable<Step> {
         map((link): BenchInput => ({ kind: 'link', tool: tool.id, driver: tool.driver, link })),
       ),
       tool.readings$.pipe(map((reading): BenchInput => ({ kind: 'reading', tool: tool.id, reading }))),
+      (tool.refusals$ ?? EMPTY).pipe(
+        map((problem): BenchInput => ({ kind: 'refusal', tool: tool.id, problem })),
+      ),
     ]),
     run.commands$.pipe(map((command): BenchInput => ({ kind: 'command', command }))),
-    interval(run.flushMs ?? 1000).pipe(map((): BenchInput => ({ kind: 'flush' }))),
+    interval(run.flushMs ?? 10_000).pipe(map((): BenchInput => ({ kind: 'flush' }))),
   ).pipe(takeUntil(run.stop$));
   return inputs$.pipe(
     filter(() => run.bench.state().closed === null),
@@ -93,7 +105,7 @@ function step(run: RunJob, input: BenchInput): Step {
   let before = bench.state();
   const out = bench.accept(input);
   const events = out.ok ? out.value : [];
-  const technician = before.order.technician;
+  const technician = before.technician;
   const drafts = events.map((event) => ({ by: BY_PERSON.has(event.type) ? technician : 'station', event }));
   const entries = drafts.length === 0 ? [] : log.append(stream, drafts, run.stamp());
   const happened = entries.map((entry) => {

@@ -1,3 +1,5 @@
+import { z } from 'zod';
+
 /** A crowfoot or extension on the drive of a torque wrench. Lengths in one unit, whichever; valid for a pull square to the handle. */
 export interface Crowfoot {
   /** From the centre of the drive to the centre of the hand. */
@@ -8,18 +10,45 @@ export interface Crowfoot {
   readonly angleDeg: number;
 }
 
+const millimetres = z.number().positive().max(2000);
+
+/** The adapter of a job. `within`: how far each measure may be off; a straight extension needs no entry at all. */
+export const adapterSchema = z
+  .strictObject({
+    armMm: millimetres,
+    offsetMm: millimetres,
+    angleDeg: z.number().min(0).max(180),
+    within: z.strictObject({
+      armMm: millimetres,
+      offsetMm: millimetres,
+      angleDeg: z.number().positive().max(45),
+    }),
+  })
+  .refine(({ armMm, offsetMm, angleDeg }) => armMm + offsetMm * Math.cos((angleDeg * Math.PI) / 180) > 0, {
+    path: ['offsetMm'],
+    message: 'expected an adapter that leaves a lever between hand and plug',
+  });
+export type Adapter = z.infer<typeof adapterSchema>;
+
 /** What the wrench must show for the fastener to get `target`: T·L/(L + E·cos θ). */
 export function settingFor(target: number, crowfoot: Crowfoot): number {
-  return target / gain(crowfoot);
+  return target / leverage(crowfoot);
 }
 
 /** What the fastener gets when the wrench shows `setting`: S·(L + E·cos θ)/L. */
 export function actualAt(setting: number, crowfoot: Crowfoot): number {
-  return setting * gain(crowfoot);
+  return setting * leverage(crowfoot);
+}
+
+/** The lengths of an adapter; none means the plug straight under the drive. */
+export function crowfootOf(adapter: Adapter | undefined): Crowfoot {
+  return adapter === undefined
+    ? { arm: 1, offset: 0, angleDeg: 0 }
+    : { arm: adapter.armMm, offset: adapter.offsetMm, angleDeg: adapter.angleDeg };
 }
 
 /** Torque on the fastener for each torque on the drive. Lengths that make no lever throw RangeError. */
-function gain({ arm, offset, angleDeg }: Crowfoot): number {
+export function leverage({ arm, offset, angleDeg }: Crowfoot): number {
   const effective = arm + offset * Math.cos((angleDeg * Math.PI) / 180);
   if (!(arm > 0 && offset >= 0 && effective > 0))
     throw new RangeError(`arm ${arm}, offset ${offset} and angle ${angleDeg}° make no lever`);

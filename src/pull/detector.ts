@@ -1,218 +1,158 @@
+import { createMaximaDetector } from './maxima.ts';
 import type { FoundPull } from './pull.ts';
+import { Rest } from './rest.ts';
+import type { DetectorSettings } from './settings.ts';
+import { PullUnderWay } from './under-way.ts';
 
-/** Thresholds of pull detection; torque in N·m, times in microseconds. */
-export interface DetectorSettings {
-  /** A pull begins above this and belongs to the job only if it got there. */
-  readonly startNm: number;
-  /** It ends once the torque has stayed below this for `restUs`: lower than `startNm`, so that noise cannot split it. */
-  readonly endNm: number;
-  readonly restUs: number;
-  /** A fall by this share of a local maximum, followed by a rise of the same size, is the click. */
-  readonly dipShare: number;
-  /** Without a new rise, only a fall by this share within `snapWithinUs` is one: no hand lets go that fast. */
-  readonly snapShare: number;
-  readonly snapWithinUs: number;
-  /** Samples further apart than this cannot show what happened between them. */
-  readonly holeUs: number;
-}
+/*
+ * How a pull is found. At rest the detector learns zero, noise and rate of the tool (rest.ts). A reading beyond the start
+ * opens a pull (under-way.ts); it ends when the torque has stayed low for a while. Within it the first top with a quick
+ * fall and a knee behind it is the click (release.ts), and each top is estimated from the samples about it (top.ts). One
+ * pass, bounded memory, constant cost a sample; thresholds follow the noise and the rate that the tool shows.
+ */
 
-/** Settings for a window whose lower limit is `lowerNm`. Shares are common practice and tried on simulated pulls; no source. */
-export function detectorSettings(lowerNm: number): DetectorSettings {
-  return {
-    startNm: 0.08 * lowerNm,
-    endNm: 0.04 * lowerNm,
-    restUs: 120_000,
-    dipShare: 0.04,
-    snapShare: 0.12,
-    snapWithinUs: 60_000,
-    holeUs: 400_000,
-  };
-}
-
-/** A local maximum that may be the click. */
-interface Crest {
-  nm: number;
-  atUs: number;
-}
-
-interface OpenPull {
-  sign: 1 | -1;
-  zeroNm: number;
-  startUs: number;
-  samples: number;
-  peak: Crest;
-  /** Highest since the last confirmed fall; becomes a release once the fall behind it is steep or a rise follows. */
-  crest: Crest;
-  trough: number;
-  falling: boolean;
-  releases: Crest[];
-  /** Record highs, thinned: enough to read the rise from, bounded by capacity over step. */
-  climb: Crest[];
-  lowSinceUs: number | null;
-}
+/** Samples further apart than this within a pull leave open what happened between them. */
+const HOLE_US = 400_000;
 
 export interface PullDetector {
-  /** Takes the next sample (`nm` as the wrench reads it) and returns a pull that it completes. */
-  push(atUs: number, nm: number): FoundPull | null;
+  /**
+   * Takes the next sample and returns a pull that it completes. `nm` as the wrench reads it, `angleDeg` where the tool
+   * tells it. Time may stand still but not go back: that, and a reading that is no number, throws RangeError.
+   */
+  push(atUs: number, nm: number, angleDeg?: number): FoundPull | null;
+  /** The same for samples `from` up to `to`, much faster; bit by bit the same pulls. */
+  pushBatch(
+    atUs: Float64Array,
+    nm: Float64Array,
+    from: number,
+    to: number,
+    angleDeg?: Float64Array,
+  ): FoundPull[];
   /** Ends a pull under way, because no more samples come; null when none was. */
   cut(reason: 'link-lost' | 'stopped'): FoundPull | null;
   /** Torque now with the zero taken off, and the peak of the pull under way. */
   live(): { readonly nowNm: number; readonly pulling: boolean; readonly peakNm: number };
 }
 
-const ZERO_BLOCK_US = 250_000;
-const CLICK_NOT_BELOW = 0.7;
-const CLIMB_STEPS_PER_START = 8;
-
-/**
- * Finds pulls in a stream of torque samples, one sample at a time, with hysteresis against noise. State lives in the
- * detector only, so the same samples always give the same pulls, whichever way they were cut into batches.
- */
+/** Finds pulls in a stream of torque samples. State lives in the detector only: the same samples give the same pulls. */
 export function createPullDetector(settings: DetectorSettings): PullDetector {
-  const zero = createZero();
-  let lastUs: number | null = null;
-  let nowNm = 0;
-  let open: OpenPull | null = null;
+  return settings.stream === 'maxima' ? createMaximaDetector(settings) : new SampleDetector(settings);
+}
 
-  const finish = (pull: OpenPull, endUs: number, reason: FoundPull['cut']): FoundPull => {
-    open = null;
-    const release = pull.releases.find((crest) => crest.nm >= CLICK_NOT_BELOW * pull.peak.nm) ?? null;
+class SampleDetector implements PullDetector {
+  readonly #rest: Rest;
+  readonly #pull: PullUnderWay;
+  readonly #oneUs = new Float64Array(1);
+  readonly #oneNm = new Float64Array(1);
+  readonly #oneDeg = new Float64Array(1);
+  #pulling = false;
+  #lastUs = Number.NEGATIVE_INFINITY;
+  #lastNm = 0;
+  #lastEndUs: number | null = null;
+
+  constructor(settings: DetectorSettings) {
+    this.#rest = new Rest(settings);
+    this.#pull = new PullUnderWay(settings);
+  }
+
+  push(atUs: number, nm: number, angleDeg?: number): FoundPull | null {
+    this.#oneUs[0] = atUs;
+    this.#oneNm[0] = nm;
+    this.#oneDeg[0] = angleDeg ?? Number.NaN;
+    let found: FoundPull | null = null;
+    this.#take(this.#oneUs, this.#oneNm, this.#oneDeg, 0, 1, (pull) => {
+      found = pull;
+    });
+    return found;
+  }
+
+  pushBatch(
+    atUs: Float64Array,
+    nm: Float64Array,
+    from: number,
+    to: number,
+    angleDeg?: Float64Array,
+  ): FoundPull[] {
+    const found: FoundPull[] = [];
+    this.#take(atUs, nm, angleDeg ?? null, from, to, (pull) => found.push(pull));
+    return found;
+  }
+
+  cut(reason: 'link-lost' | 'stopped'): FoundPull | null {
+    return this.#pulling ? this.#finish(this.#pull.lastUs, reason) : null;
+  }
+
+  live() {
+    const zeroNm = this.#pulling ? this.#pull.zeroNm : this.#rest.zeroNm;
     return {
-      startUs: pull.startUs,
-      endUs,
-      peakNm: pull.sign * pull.peak.nm,
-      peakUs: pull.peak.atUs,
-      releaseNm: release === null ? null : pull.sign * release.nm,
-      releaseUs: release === null ? null : release.atUs,
-      riseMs: riseMs(pull),
-      zeroNm: pull.zeroNm,
-      samples: pull.samples,
-      cut: reason,
+      nowNm: this.#lastNm - zeroNm,
+      pulling: this.#pulling,
+      peakNm: this.#pulling ? this.#pull.peakNm : 0,
     };
-  };
+  }
 
-  return {
-    push(atUs, nm) {
-      let found: FoundPull | null = null;
-      if (open !== null && lastUs !== null && atUs - lastUs > settings.holeUs)
-        found = finish(open, lastUs, 'link-lost');
-      nowNm = nm - zero.nm();
-      if (open === null) {
-        if (Math.abs(nowNm) >= settings.startNm) {
-          open = begin(atUs, nowNm, zero.nm());
-          zero.unrest();
-        } else if (Math.abs(nowNm) < settings.startNm / 4) zero.rest(atUs, nm);
-        else zero.unrest();
-      } else {
-        const rising = open.sign * nowNm;
-        follow(open, atUs, rising, settings);
-        const endUs = rested(open, atUs, rising, settings);
-        if (endUs !== null) found = finish(open, endUs, null);
+  #take(
+    atUs: Float64Array,
+    nm: Float64Array,
+    angleDeg: Float64Array | null,
+    from: number,
+    to: number,
+    give: (pull: FoundPull) => void,
+  ): void {
+    let i = from;
+    while (i < to) {
+      if (!this.#pulling) {
+        i = this.#rest.run(atUs, nm, i, to);
+        if (i > from) this.#seen(atUs[i - 1] ?? Number.NaN, nm[i - 1] ?? Number.NaN);
+        if (i >= to) return;
       }
-      lastUs = atUs;
+      const t = atUs[i] ?? Number.NaN;
+      const x = nm[i] ?? Number.NaN;
+      if (!(t >= this.#lastUs && Number.isFinite(t) && Number.isFinite(x)))
+        throw new RangeError(`sample ${i}: torque ${x} at ${t} µs, behind ${this.#lastUs} µs`);
+      const found = this.#one(t, x, angleDeg === null ? Number.NaN : (angleDeg[i] ?? Number.NaN));
+      this.#seen(t, x);
+      if (found !== null) give(found);
+      i++;
+    }
+  }
+
+  #seen(atUs: number, nm: number): void {
+    this.#lastUs = atUs;
+    this.#lastNm = nm;
+  }
+
+  /** A sample that is not rest: of a pull, at its beginning or its end, or behind a gap. */
+  #one(atUs: number, nm: number, angleDeg: number): FoundPull | null {
+    let found: FoundPull | null = null;
+    if (this.#pulling && atUs - this.#lastUs > HOLE_US) found = this.#finish(this.#lastUs, 'link-lost');
+    else if (this.#pulling && this.#pull.turns(nm)) found = this.#finish(this.#lastUs, null);
+    if (!this.#pulling) {
+      if (this.#rest.beyond(nm)) {
+        this.#pull.begin(atUs, nm, angleDeg, this.#rest, this.#lastEndUs);
+        this.#pulling = true;
+      } else this.#rest.begin(atUs, nm);
       return found;
-    },
-    cut(reason) {
-      return open === null || lastUs === null ? null : finish(open, lastUs, reason);
-    },
-    live: () => ({ nowNm, pulling: open !== null, peakNm: open === null ? 0 : open.sign * open.peak.nm }),
-  };
-}
-
-/**
- * What the wrench reads at rest: the mean of a quarter second in which it rested, taken over only when the quarter
- * after it was rest as well, so that the slow beginning of a pull never becomes part of the zero.
- */
-function createZero() {
-  let nm: number | null = null;
-  let waiting: number | null = null;
-  let block = { startUs: 0, sum: 0, count: 0 };
-  const unrest = () => {
-    waiting = null;
-    block = { startUs: 0, sum: 0, count: 0 };
-  };
-  return {
-    nm: () => nm ?? waiting ?? 0,
-    unrest,
-    rest(atUs: number, restNm: number) {
-      if (block.count === 0) block.startUs = atUs;
-      block.sum += restNm;
-      block.count += 1;
-      if (atUs - block.startUs < ZERO_BLOCK_US) return;
-      nm = waiting ?? nm;
-      waiting = block.sum / block.count;
-      block = { startUs: 0, sum: 0, count: 0 };
-    },
-  };
-}
-
-function begin(atUs: number, nowNm: number, zeroNm: number): OpenPull {
-  const first = { nm: Math.abs(nowNm), atUs };
-  return {
-    sign: nowNm < 0 ? -1 : 1,
-    zeroNm,
-    startUs: atUs,
-    samples: 1,
-    peak: { ...first },
-    crest: { ...first },
-    trough: first.nm,
-    falling: false,
-    releases: [],
-    climb: [{ ...first }],
-    lowSinceUs: null,
-  };
-}
-
-function follow(pull: OpenPull, atUs: number, nm: number, settings: DetectorSettings): void {
-  pull.samples += 1;
-  if (nm > pull.peak.nm) {
-    pull.peak = { nm, atUs };
-    const last = pull.climb.at(-1);
-    if (last === undefined || nm - last.nm >= settings.startNm / CLIMB_STEPS_PER_START)
-      pull.climb.push({ nm, atUs });
+    }
+    this.#pull.add(atUs, nm, angleDeg);
+    const endUs = this.#pull.restedUs;
+    if (endUs !== null) {
+      found = this.#finish(endUs, null);
+      this.#rest.begin(atUs, nm);
+      return found;
+    }
+    const stood = this.#pull.stoodAt;
+    if (stood === null) return null;
+    if (stood.pulled) found = this.#finish(stood.sinceUs, null);
+    this.#pulling = false;
+    this.#rest.jump(stood.nm, stood.count);
+    this.#rest.begin(atUs, nm);
+    return found;
   }
-  followCrest(pull, atUs, nm, settings);
-}
 
-function followCrest(pull: OpenPull, atUs: number, nm: number, settings: DetectorSettings): void {
-  const dip = settings.dipShare * pull.crest.nm;
-  if (!pull.falling && nm >= pull.crest.nm) {
-    pull.crest = { nm, atUs };
-    pull.trough = nm;
-    return;
+  #finish(endUs: number, cut: FoundPull['cut']): FoundPull {
+    this.#pulling = false;
+    this.#lastEndUs = endUs;
+    return this.#pull.finish(endUs, cut);
   }
-  pull.trough = Math.min(pull.trough, nm);
-  const fallen = pull.crest.nm - pull.trough;
-  const snapped =
-    fallen >= settings.snapShare * pull.crest.nm && atUs - pull.crest.atUs <= settings.snapWithinUs;
-  if (!pull.falling && snapped) {
-    pull.releases = [
-      ...pull.releases.filter((crest) => crest.nm >= CLICK_NOT_BELOW * pull.peak.nm),
-      pull.crest,
-    ];
-    pull.falling = true;
-  }
-  const roseAgain = fallen >= dip && nm - pull.trough >= dip;
-  if (roseAgain) {
-    if (!pull.falling) pull.releases.push(pull.crest);
-    pull.crest = { nm, atUs };
-    pull.trough = nm;
-    pull.falling = false;
-  }
-}
-
-/** The time at which the torque went to rest, once it has stayed there long enough. */
-function rested(pull: OpenPull, atUs: number, nm: number, settings: DetectorSettings): number | null {
-  if (nm >= settings.endNm) {
-    pull.lowSinceUs = null;
-    return null;
-  }
-  pull.lowSinceUs ??= atUs;
-  return atUs - pull.lowSinceUs >= settings.restUs ? pull.lowSinceUs : null;
-}
-
-function riseMs(pull: OpenPull): number {
-  const reached = (share: number) =>
-    pull.climb.find((point) => point.nm >= share * pull.peak.nm)?.atUs ?? pull.peak.atUs;
-  return (reached(0.8) - reached(0.2)) / 1000;
 }

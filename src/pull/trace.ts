@@ -60,7 +60,8 @@ function varints(text: string, expected: number, where: string): Result<number[]
   const out: number[] = [];
   let value = 0;
   let scale = 1;
-  for (const [offset, byte] of bytes.entries()) {
+  for (let offset = 0; offset < bytes.length; offset++) {
+    const byte = bytes[offset] ?? 0;
     value += (byte & 127) * scale;
     scale *= 128;
     if (value > Number.MAX_SAFE_INTEGER) return bad(`byte ${offset}: the integer is too large`);

@@ -1,5 +1,5 @@
 import { type AngleUnit, degrees } from './angle.ts';
-import { fromMillimetres, type LengthUnit, millimetres } from './length.ts';
+import { type LengthUnit, millimetres } from './length.ts';
 import type { PrintedRange } from './range.ts';
 import { fromNewtonMetres, newtonMetres, type TorqueUnit } from './torque.ts';
 
@@ -26,11 +26,6 @@ function position<U>(figure: number, range: PrintedRange<U>): Position {
 /** A torque in N·m held against a printed range, in the unit of the range: 30 lbf·ft lies within `25-30 lbf·ft`. */
 export function compareTorque(nm: number, range: PrintedRange<TorqueUnit>): Position {
   return position(fromNewtonMetres(nm, range.unit), range);
-}
-
-/** A length in mm held against a printed range, in the unit of the range. */
-export function compareLength(mm: number, range: PrintedRange<LengthUnit>): Position {
-  return position(fromMillimetres(mm, range.unit), range);
 }
 
 /** The limits of a printed torque range in N·m. */

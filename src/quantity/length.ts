@@ -13,11 +13,6 @@ export function millimetres(figure: number, unit: LengthUnit): number {
   return figure * MILLIMETRES_IN[unit];
 }
 
-/** A length in mm, in `unit`. */
-export function fromMillimetres(mm: number, unit: LengthUnit): number {
-  return mm / MILLIMETRES_IN[unit];
-}
-
 /** `0.75 mm`. */
 export function formatGap(mm: number, decimals = 2): string {
   return `${mm.toFixed(decimals)} mm`;

@@ -128,7 +128,8 @@ function pullRow(
     attempt,
     pull: pull.pull,
     kind: KIND_WORD[taken.kind],
-    value: pull.peakNm,
+    // What the plug saw; the same as the wrench read, unless an adapter or a correction lies between.
+    value: judgement?.value ?? pull.peakNm,
     expandedUncertainty: judgement?.expandedUncertainty ?? null,
     releaseNm: pull.releaseNm,
     followThroughNm: pull.releaseNm === null ? null : pull.peakNm - pull.releaseNm,

@@ -32,7 +32,8 @@ const QR_SIZE = 92;
 
 /** The text inside the QR code: lines that a person can compare with the paper. */
 export function qrText(model: ReportModel): string {
-  return `job ${model.job}\nrecord sha-256 ${model.fingerprint.digest}\nsigned by ${model.fingerprint.signer}`;
+  const { digest, signers } = model.fingerprint;
+  return `job ${model.job}\nrecord sha-256 ${digest}\nsigned by ${signers.join(', ')}`;
 }
 
 function fingerprint(sheet: Sheet, model: ReportModel, qr: QrSquares, attachedAs: string | null): void {
@@ -46,8 +47,13 @@ function fingerprint(sheet: Sheet, model: ReportModel, qr: QrSquares, attachedAs
   };
   say('SHA-256 of the signed record:');
   say(inGroups(model.fingerprint.digest), true);
-  say('Signed with the key of thumbprint (RFC 7638):');
-  say(model.fingerprint.signer, true);
+  const { signers, technician, log } = model.fingerprint;
+  say(`Signed with the keys of these thumbprints (RFC 7638); ${technician}:`);
+  for (const signer of signers) say(signer, true);
+  if (log !== null) {
+    say(`Root of the station log of ${log.size} entries, as signed in the record's checkpoint:`);
+    say(inGroups(log.root), true);
+  }
   say(
     attachedAs === null
       ? 'The signed record is not attached to this file. Ask for it: these pages alone prove nothing.'

@@ -34,13 +34,13 @@ const COLUMNS: readonly CsvColumn[] = [
   { header: 'Grade', value: (row) => row.grade },
   { header: 'Probability within limits (%)', value: (row) => scaled(row.conformanceProbability, 100) },
   { header: 'Gap (mm)', value: gap((row) => row.value) },
-  { header: 'Gap U, k=2 (mm)', value: gap((row) => row.expandedUncertainty) },
-  { header: 'Gap lower limit (mm)', value: gap((_, model) => model.gapWindow.figures.lowerLimit) },
-  { header: 'Gap upper limit (mm)', value: gap((_, model) => model.gapWindow.figures.upperLimit) },
+  { header: 'Gap U, 95 % (mm)', value: gap((row) => row.expandedUncertainty) },
+  { header: 'Gap lower limit (mm)', value: gap((_, model) => model.gapWindow?.figures.lowerLimit ?? null) },
+  { header: 'Gap upper limit (mm)', value: gap((_, model) => model.gapWindow?.figures.upperLimit ?? null) },
   { header: 'Gap accepted from (mm)', value: gap((_, model) => accepted(model.gapWindow, 'acceptLower')) },
   { header: 'Gap accepted to (mm)', value: gap((_, model) => accepted(model.gapWindow, 'acceptUpper')) },
   { header: 'Peak torque (N·m)', value: torque((row) => row.value) },
-  { header: 'Torque U, k=2 (N·m)', value: torque((row) => row.expandedUncertainty) },
+  { header: 'Torque U, 95 % (N·m)', value: torque((row) => row.expandedUncertainty) },
   { header: 'First release (N·m)', value: torque((row) => row.releaseNm) },
   { header: 'Follow-through (N·m)', value: torque((row) => row.followThroughNm) },
   { header: 'Torque lower limit (N·m)', value: torque((_, model) => model.torqueWindow.figures.lowerLimit) },
@@ -102,5 +102,5 @@ function scaled(value: number | null, factor: number): number | null {
 }
 
 function accepted(window: ReportModel['gapWindow'], bound: 'acceptLower' | 'acceptUpper'): number | null {
-  return window.figures.decidable ? window.figures[bound] : null;
+  return window?.figures.decidable === true ? window.figures[bound] : null;
 }

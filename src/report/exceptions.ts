@@ -1,5 +1,5 @@
 import type { LogEntry } from '../evidence/log.ts';
-import type { Answer, JobEvent, JobEventOf } from '../job/event.ts';
+import type { Answer, JobEvent, JobEventOf, ScrapReason } from '../job/event.ts';
 import type { JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import type { Pull } from '../pull/pull.ts';
@@ -34,6 +34,7 @@ export function exceptionRows(state: JobState, entries: readonly LogEntry[]): Ex
 /** A tool that joins ten times, or sends a hundred values that nobody can read, is one exception. */
 const ONCE: ReadonlySet<JobEvent['type']> = new Set<JobEvent['type']>([
   'tool-linked',
+  'value-stored',
   'value-not-known',
   'raw-value',
 ]);
@@ -55,6 +56,10 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
       return `Link to ${event.tool} lost: ${event.reason}.`;
     case 'readings-missed':
       return `Readings of ${event.tool} missed for ${((event.toUs - event.fromUs) / 1e6).toFixed(2)} s: ${event.reason}.`;
+    case 'value-stored':
+      return `${event.tool} gave readings from its memory; kept, given to no cylinder.`;
+    case 'device-refused':
+      return `Refused for ${event.tool}: ${event.reason}`;
     case 'value-not-known':
       return `${event.tool} sent at least one reading without a value.`;
     case 'raw-value':
@@ -67,8 +72,28 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
       return pullException(event, soFar);
     case 'cylinder-chosen':
       return `Next ${event.quantity === 'torque' ? 'pull' : 'gap'} given to cylinder ${event.cylinder} by hand.`;
+    case 'instrument-overridden':
+      return `${event.tool} used although ${event.refusal}. Answered for by ${event.by}: ${event.reason}.`;
+    case 'uncertainty-declared':
+      return `${event.tool} published a larger uncertainty than it was listed with; judged by that from here on.`;
+    case 'gap-seen':
+      return `Cylinder ${event.cylinder}, gap: looked at only, as the specification says; ${event.sound ? 'sound' : 'not sound'}.`;
+    case 'wire-tried':
+      return `Cylinder ${event.cylinder}, gap by wires: ${WIRES[event.outcome]}.`;
+    case 'plug-scrapped':
+      return `Plug for cylinder ${event.cylinder} thrown away: ${SCRAP[event.reason]}.`;
+    case 'pull-given':
+      return `Pull ${event.pull} given to cylinder ${event.cylinder} by hand${reason(event.why)}.`;
+    case 'cylinder-left-out':
+      return `Cylinder ${event.cylinder} found left out; the pulls behind it moved on by one${reason(event.why)}.`;
+    case 'cylinder-restarted':
+      return `Cylinder ${event.cylinder} backed off to start again${event.newPlug ? ' with a new plug' : ''}${reason(event.why)}.`;
     case 'question-answered':
       return `Question on pull ${event.pull} answered: ${ANSWER[event.answer]}.`;
+    case 'job-handed-over':
+      return `Handed over to ${event.to}.`;
+    case 'job-voided':
+      return `Job declared VOID by ${event.by}: ${event.reason}.`;
     case 'job-closed':
       return event.complete
         ? null
@@ -84,9 +109,25 @@ const ANSWER: Readonly<Record<Answer, string>> = {
   fresh: 'the tightening of this cylinder',
   rehit: 'a second pull on a plug already tight (re-hit)',
   handling: 'no plug was turned',
+  unfinished: 'a stroke on the way, not finished',
   refit: 'plug backed out, thread inspected, to be fitted again',
   replace: 'plug backed out, thread inspected, to be fitted again with a new plug',
 };
+
+const WIRES = {
+  fits: 'the thin one passes, the thick one does not',
+  tight: 'the thin one does not pass',
+  wide: 'the thick one passes',
+} as const;
+
+const SCRAP: Readonly<Record<ScrapReason, string>> = {
+  dropped: 'dropped',
+  'broken-tip': 'tip broken',
+  'cracked-insulator': 'insulator cracked',
+  gap: 'its gap could not be set as the rules allow',
+};
+
+const reason = (why: string): string => (why === '' ? '' : `: ${why}`);
 
 function linkException({ tool, description }: JobEventOf<'tool-linked'>, state: JobState): string | null {
   const listed = state.instruments.find(({ id }) => id === tool)?.serial;

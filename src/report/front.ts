@@ -31,34 +31,39 @@ const COLUMNS: readonly Column[] = [
 
 function measurements(sheet: Sheet, model: ReportModel): void {
   const element = section(sheet, 'Gap and torque, every attempt', 60);
-  table(sheet, element, COLUMNS, model.cylinders.flatMap(rowsOf));
+  table(
+    sheet,
+    element,
+    COLUMNS,
+    model.cylinders.flatMap((row) => rowsOf(row, model.grades)),
+  );
   sheet.y += 4;
   paragraph(
     sheet,
     element,
-    'U: expanded uncertainty, k = 2. Attempts stand in the order in which they were made. First release: the click. Follow-through: peak less first release. Prob.: how likely the true value lies within the limits.',
+    'U: expanded uncertainty, 95 %, of this very reading. Attempts stand in the order in which they were made. First release: the click. Follow-through: peak less first release. Prob.: how likely the true value lies within the limits.',
     { size: 7, colour: GREY },
   );
 }
 
-function rowsOf(row: CylinderRow): Cell[][] {
+function rowsOf(row: CylinderRow, grades: boolean): Cell[][] {
   const count = Math.max(1, row.gaps.length, row.pulls.length);
   return Array.from({ length: count }, (_, index) => [
     { text: String(row.cylinder), bold: true },
-    ...gapCells(row.gaps[index], index),
-    ...pullCells(row.pulls[index], index),
+    ...gapCells(row.gaps[index], index, grades),
+    ...pullCells(row.pulls[index], index, grades),
   ]);
 }
 
 const EMPTY: Cell = { text: '' };
 const NOT_DONE: Cell = { text: 'NOT DONE', verdict: 'not-done', bold: true };
 
-function gapCells(row: AttemptRow | undefined, index: number): Cell[] {
+function gapCells(row: AttemptRow | undefined, index: number, grades: boolean): Cell[] {
   if (row === undefined) return [EMPTY, EMPTY, index === 0 ? NOT_DONE : EMPTY];
-  return [number(row.value, 'mm'), number(row.expandedUncertainty, 'mm'), verdictCell(row)];
+  return [number(row.value, 'mm'), number(row.expandedUncertainty, 'mm'), verdictCell(row, grades)];
 }
 
-function pullCells(row: AttemptRow | undefined, index: number): Cell[] {
+function pullCells(row: AttemptRow | undefined, index: number, grades: boolean): Cell[] {
   if (row === undefined)
     return [EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, index === 0 ? NOT_DONE : EMPTY];
   const { conformanceProbability: probability } = row;
@@ -70,7 +75,7 @@ function pullCells(row: AttemptRow | undefined, index: number): Cell[] {
     row.releaseNm === null ? { text: 'none' } : number(row.releaseNm, 'N.m'),
     number(row.followThroughNm, 'N.m'),
     { text: probability === null ? '–' : percent(probability) },
-    verdictCell(row),
+    verdictCell(row, grades),
   ];
 }
 
@@ -78,8 +83,9 @@ function number(value: number | null, unit: 'N.m' | 'mm'): Cell {
   return { text: value === null ? '–' : figure(value, unit) };
 }
 
-function verdictCell({ verdict, verdictWord }: AttemptRow): Cell {
-  return { text: verdictWord, verdict, bold: verdict !== 'ok' };
+function verdictCell({ verdict, verdictWord, grade }: AttemptRow, grades: boolean): Cell {
+  const graded = grades && grade !== '' ? ` (${grade})` : '';
+  return { text: verdictWord + graded, verdict, bold: verdict !== 'ok' };
 }
 
 const EXCEPTION_COLUMNS: readonly Column[] = [

@@ -55,9 +55,13 @@ function factColumns(sheet: Sheet, model: ReportModel): void {
     { label: 'Torque limits', value: torqueWindow.limits },
     { label: 'Torque accepted', value: torqueWindow.acceptance },
     { label: 'Torque guard band', value: torqueWindow.guard },
-    { label: 'Gap limits', value: gapWindow.limits },
-    { label: 'Gap accepted', value: gapWindow.acceptance },
-    { label: 'Gap guard band', value: gapWindow.guard },
+    ...(gapWindow === null
+      ? [{ label: 'Gap', value: 'not measured, as the specification says' }]
+      : [
+          { label: 'Gap limits', value: gapWindow.limits },
+          { label: 'Gap accepted', value: gapWindow.acceptance },
+          { label: 'Gap guard band', value: gapWindow.guard },
+        ]),
   ];
   const left = facts(sheet, element, model.jobFacts, PAGE.left, y, half);
   const right = facts(

@@ -1,4 +1,5 @@
 import type { LogEntry } from '../evidence/log.ts';
+import { dueDate } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
 import type { JobEventOf } from '../job/event.ts';
 import type { JobState } from '../job/state.ts';
@@ -25,7 +26,7 @@ export function instrumentRows(state: JobState, entries: readonly LogEntry[]): I
       measures: instrument.quantity === 'torque' ? 'torque' : 'gap',
       serial: clean(instrument.serial ?? '') || 'not given',
       deviation: `${deviationText(instrument)}; step ${instrument.resolution} ${unitOf(instrument)}`,
-      basis: clean(instrument.basis),
+      basis: clean(basisText(instrument)),
       device: differing(joined.map(deviceText)) || 'never joined',
       link: differing(joined.map(linkText)) || 'none',
     };
@@ -38,9 +39,21 @@ function unitOf(instrument: Instrument): string {
 
 function deviationText(instrument: Instrument): string {
   const { permissibleDeviation: deviation } = instrument;
+  if (deviation === undefined) return 'none listed';
   return deviation.kind === 'relative'
     ? `±${deviation.percent} % of the reading`
     : `±${deviation.amount} ${unitOf(instrument)}`;
+}
+
+/** The certificate, where there is one; it goes before the promise of the maker. */
+function basisText(instrument: Instrument): string {
+  const { basis, certificate, correct } = instrument;
+  if (certificate === undefined) return basis;
+  const { number, laboratory, date } = certificate;
+  const due = dueDate(instrument);
+  const until = due === null ? '' : `, due ${due}`;
+  const error = correct === true ? 'its errors taken off' : 'its errors kept in the uncertainty';
+  return `certificate ${number}, ${laboratory}, ${date}${until}; ${error}`;
 }
 
 function deviceText({ description }: JobEventOf<'tool-linked'>): string {

@@ -1,5 +1,7 @@
+import { readCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry } from '../evidence/log.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
+import { atPlug } from './at-plug.ts';
 import { type AttemptRow, attemptRows, unmeasuredRows } from './attempts.ts';
 import { clean } from './clean.ts';
 import { type ExceptionRow, exceptionRows } from './exceptions.ts';
@@ -20,8 +22,12 @@ export interface ReportInput {
   readonly traces: ReadonlyMap<number, Trace>;
   /** SHA-256 of the signed record's bytes, 64 hexadecimal digits. */
   readonly recordDigest: string;
-  /** RFC 7638 thumbprint of the key that signed. */
-  readonly signerThumbprint: string;
+  /** Who signed, each with the RFC 7638 thumbprint of the key. */
+  readonly signers: readonly { readonly role: string; readonly kid: string }[];
+  /** How it stands with the technician's own signature, in words. */
+  readonly technicianSignature: string;
+  /** The signed checkpoint of the station log in the record. */
+  readonly checkpoint: string;
   /** Name and version of the program, for example `plugmark 0.1.0`. */
   readonly program: string;
   /** True when any tool of the job was simulated: then every page says so, as it does when the entries say so. */
@@ -57,7 +63,10 @@ export interface ReportModel {
   readonly jobFacts: readonly Fact[];
   readonly specificationFacts: readonly Fact[];
   readonly banks: readonly (readonly PlacedCylinder[])[];
-  readonly gapWindow: WindowText;
+  /** Null where the gap is not measured. */
+  readonly gapWindow: WindowText | null;
+  /** The shop wants the grades of ILAC-G8 beside the verdicts. */
+  readonly grades: boolean;
   readonly torqueWindow: WindowText;
   /** In service order. */
   readonly cylinders: readonly CylinderRow[];
@@ -68,18 +77,26 @@ export interface ReportModel {
   readonly instruments: readonly InstrumentRow[];
   readonly cautions: readonly string[];
   readonly proves: readonly string[];
-  readonly fingerprint: { readonly digest: string; readonly signer: string };
+  readonly fingerprint: {
+    readonly digest: string;
+    /** Role and thumbprint. */
+    readonly signers: readonly string[];
+    readonly technician: string;
+    /** Size and root of the station log as it was signed. */
+    readonly log: { readonly size: number; readonly root: string } | null;
+  };
   readonly program: string;
   /** ISO time of the record's last entry; the only date that the document itself carries. */
   readonly madeAt: string;
 }
 
 /** The record for people as plain data. Throws when there are no entries, which is no job. */
-export function reportModel(input: ReportInput): ReportModel {
+export function reportModel(given: ReportInput): ReportModel {
+  const input = atPlug(given);
   const { state, entries } = input;
   const last = entries.at(-1);
   if (last === undefined) throw new RangeError('a report needs the entries of its job');
-  const { vehicle, technician, specification } = state.order;
+  const { vehicle, specification } = state.order;
   const cylinders = state.cylinders.map((cylinder) => cylinderRow(cylinder, entries));
   const strays = attemptRows(null, [], state.strays, entries);
   const verdicts = new Map(cylinders.map(({ cylinder, verdict }) => [cylinder, verdict]));
@@ -94,24 +111,36 @@ export function reportModel(input: ReportInput): ReportModel {
       plate: clean(vehicle.plate ?? ''),
       description: clean(vehicle.description ?? ''),
     },
-    technician: clean(technician),
+    technician: clean(state.technician),
     jobFacts: jobFacts(state, entries),
     specificationFacts: specificationFacts(state),
     banks: state.order.engine.banks.map((bank) =>
       bank.map((cylinder) => ({ cylinder, verdict: verdicts.get(cylinder) ?? 'not-done' })),
     ),
-    gapWindow: windowText(state.gapWindow),
+    gapWindow: state.gapWindow && windowText(state.gapWindow),
     torqueWindow: windowText(state.torqueWindow),
+    grades: state.basis.decision.grades,
     cylinders,
     rows: [...cylinders.flatMap((c) => [...c.gaps, ...c.pulls, ...unmeasuredRows(c)]), ...strays],
     plots: pullPlots(state, input.traces),
     exceptions: exceptionRows(state, entries),
     instruments: instrumentRows(state, entries),
     ...statements(state),
-    fingerprint: { digest: input.recordDigest, signer: clean(input.signerThumbprint) },
+    fingerprint: {
+      digest: input.recordDigest,
+      signers: input.signers.map(({ role, kid }) => clean(`${role} ${kid}`)),
+      technician: clean(input.technicianSignature),
+      log: logText(input.checkpoint),
+    },
     program: clean(input.program),
     madeAt: last.at,
   };
+}
+
+function logText(note: string): ReportModel['fingerprint']['log'] {
+  const checkpoint = readCheckpoint(note, 'checkpoint');
+  if (!checkpoint.ok) return null;
+  return { size: checkpoint.value.size, root: checkpoint.value.root.toString('hex') };
 }
 
 function cylinderRow(state: CylinderState, entries: readonly LogEntry[]): CylinderRow {
@@ -139,6 +168,8 @@ function statusOf(
     word: simulated ? `SIMULATED: ${word}` : word,
     text: `${count}${rest}`,
   });
+  if (state.voided !== null)
+    return status('VOID', `; the job was declared void by ${clean(state.voided.by)}.`);
   if (state.closed === null) return status('NOT CLOSED', '; the job was still open.');
   if (!state.closed.complete || proven < cylinders.length)
     return status('NOT COMPLETE', '; the job was closed with work open.');
@@ -148,14 +179,14 @@ function statusOf(
 const NOT_GIVEN = 'not given';
 
 function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
-  const { vehicle, engine, plug, technician } = state.order;
-  const closing = entries.findLast(({ event }) => event.type === 'job-closed');
+  const { vehicle, engine, plug } = state.order;
+  const closing = entries.findLast(({ event }) => event.type === 'job-closed' || event.type === 'job-voided');
   const fact = (label: string, value: string | undefined): Fact => ({
     label,
     value: clean(value ?? '') || NOT_GIVEN,
   });
   return [
-    fact('Technician', technician),
+    fact('Technician', state.technician),
     fact('Vehicle', vehicle.description),
     fact('VIN', vehicle.vin),
     fact('Plate', vehicle.plate),
@@ -182,6 +213,20 @@ function plugText(plug: JobState['order']['plug']): string {
   return parts.join(', ');
 }
 
+function ruleText({ rule, grades }: JobState['basis']['decision']): string {
+  const graded = grades ? '; grades of ILAC-G8' : '';
+  switch (rule.kind) {
+    case 'simple':
+      return `simple acceptance (ILAC-G8)${graded}`;
+    case 'iso-14253-1':
+      return `1.65 u inside the limits (as ISO 14253-1)${graded}`;
+    case 'guard-band':
+      return `guard band ${rule.r} U (ILAC-G8, JCGM 106)${graded}`;
+    case 'probability':
+      return `probability of at least ${rule.atLeast * 100} %, both tails (JCGM 106)${graded}`;
+  }
+}
+
 const SOURCE_KIND = {
   'engine-maker': "the engine maker's service information",
   'plug-box': 'print on the plug box',
@@ -194,9 +239,10 @@ function specificationFacts(state: JobState): Fact[] {
   const title = [source.title, source.edition, source.date].filter((part) => part !== undefined).join(', ');
   return [
     { label: 'Torque as printed', value: clean(torque) },
-    { label: 'Gap as printed', value: clean(gap) },
+    { label: 'Gap as printed', value: clean(gap ?? 'none') },
     { label: 'Threads', value: threads },
     { label: 'Source', value: clean(title) },
     { label: 'Kind of source', value: SOURCE_KIND[source.kind] },
+    { label: 'Decision rule', value: ruleText(state.basis.decision) },
   ];
 }

@@ -1,4 +1,5 @@
 import type { JobState } from '../job/state.ts';
+import { clean } from './clean.ts';
 
 /** What stands on every record in the same words: cautions, and what the document proves and does not prove. */
 export function statements(state: JobState): {
@@ -15,7 +16,7 @@ export function statements(state: JobState): {
     cautions.push(
       'The specification of this record is an INVENTED EXAMPLE. Never tighten a real plug to it.',
     );
-  return { cautions, proves: PROVES };
+  return { cautions: [...cautions, ...state.basis.notes.map(clean)], proves: PROVES };
 }
 
 const THREADS = {
@@ -28,6 +29,6 @@ const THREADS = {
 const PROVES = [
   'It proves which gaps and torques the named instruments reported, when, for which cylinder, and how each was judged against the stated limits. OK means inside the acceptance zone, which is the limits less the guard band.',
   'The judged torque is the peak of each pull, because the plug saw the peak; the first release (the click) stands beside it. Torque proves torque, not clamp force, sealing or the state of the threads.',
-  "The uncertainty rests on the basis named for each instrument. This document holds no calibration certificate and does not replace the maker's service information.",
+  "The uncertainty rests on the basis named for each instrument. The signed record holds the points of a certificate, not the certificate itself, and does not replace the maker's service information.",
   'The signed record is the evidence; these pages are a reading of it.',
 ] as const;

@@ -25,6 +25,7 @@ export const KIND_WORD: Readonly<Record<PullKind, string>> = {
   continuation: 'continued',
   'run-down': 'run-down',
   rehit: 're-hit',
+  check: 'check pull',
   loosening: 'loosening',
   handling: 'handling',
   unsure: 'unsure',

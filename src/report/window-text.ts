@@ -18,7 +18,7 @@ export function windowText(window: Window): WindowText {
     acceptance: window.decidable
       ? `${lowerBound(window.acceptLower, unit)} to ${upperBound(window.acceptUpper, unit)} ${name}`
       : 'none: the instrument is too coarse for these limits',
-    guard: `${window.guardBandFactor} · U, U (k = 2) = ${figure(window.expandedAtLower, unit)} ${name} at the lower and ${figure(window.expandedAtUpper, unit)} ${name} at the upper limit`,
+    guard: `${window.guardBandFactor} · U, U (95 %) = ${figure(window.expandedAtLower, unit)} ${name} at the lower and ${figure(window.expandedAtUpper, unit)} ${name} at the upper limit`,
     figures: window,
   };
 }

@@ -1,16 +1,36 @@
 import { z } from 'zod';
 
 /**
- * What a pull was. `run-down`: a stroke on the way that ended low without a click. `continuation`: going on after
- * stopping short. `rehit`: on a plug already tight. `unsure` always leads to a question and never to an OK.
+ * What a pull was. `run-down`: a stroke on the way that ended low or without a click. `continuation`: going on after
+ * stopping short. `rehit`: once more on the plug just tightened; `check`: the same later, on a plug tight already.
+ * `unsure` always leads to a question and never to an OK.
  */
 export const pullKindSchema = z.enum([
   'tightening',
   'continuation',
   'run-down',
   'rehit',
+  'check',
   'loosening',
   'handling',
   'unsure',
 ]);
 export type PullKind = z.infer<typeof pullKindSchema>;
+
+/**
+ * What there is to ask about an `unsure` pull. `held`: it came while another question was open. `cut`: its end is
+ * missing. `which`: a tight plug or a turning one. `already-tight`: the plug of the due cylinder did not turn.
+ * `other-plug`: not the plug that had stopped short. `no-click`: in the window without a click. `loose`: a plug turned
+ * though all are done. `loosened`: a proven plug was loosened.
+ */
+export const askSchema = z.enum([
+  'held',
+  'cut',
+  'which',
+  'already-tight',
+  'other-plug',
+  'no-click',
+  'loose',
+  'loosened',
+]);
+export type Ask = z.infer<typeof askSchema>;

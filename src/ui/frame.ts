@@ -2,6 +2,7 @@
  * A frame of the live screen: pure lines from a {@link BenchView} and the size of the terminal.
  * One row fewer than the terminal, no line wider than it, whatever stands in the names.
  */
+import { torqueWindowOf } from '../job/stage.ts';
 import { engineLines } from './engine.ts';
 import { folded } from './folded.ts';
 import { keysLine, toolsLine } from './foot.ts';
@@ -41,7 +42,7 @@ function nextLines(view: BenchView, columns: number, rows: number, glyphs: Glyph
 const TRACE_LABEL = ' trace ';
 
 function traceLines(view: BenchView, columns: number, rows: number, glyphs: Glyphs): Line[] {
-  const top = scaleFor(view.job.torqueWindow, columns).top;
+  const top = scaleFor(torqueWindowOf(view.job, view.job.torqueTarget), columns).top;
   const drawn = traceRows(view.live.trace, columns - TRACE_LABEL.length - 1, rows, top, glyphs);
   const label = (row: number) => (row === rows - 1 ? TRACE_LABEL : ' '.repeat(TRACE_LABEL.length));
   return drawn.map((text, row): Line => [{ text: label(row) + text, dim: true }]);

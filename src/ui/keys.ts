@@ -3,6 +3,7 @@ import type { Command } from '../job/command.ts';
 import { answerSchema } from '../job/event.ts';
 import type { JobState } from '../job/state.ts';
 import type { Quantity } from '../reading.ts';
+import { plugCommand } from './gap-keys.ts';
 import { allProven } from './next-step.ts';
 import { ANSWERS } from './words.ts';
 
@@ -63,6 +64,6 @@ export function commandFor(
     case 'down':
       return choose(state, 'length', 1);
     default:
-      return null;
+      return plugCommand(key, state, state.gapTarget ?? state.torqueTarget);
   }
 }

@@ -42,6 +42,7 @@ function lastVerdict(job: JobState, columns: number, glyphs: Glyphs): Large | nu
   const { judgement, cylinder, quantity } = last;
   const { symbol, word, tone } = verdictSpoken(judgement.result, glyphs);
   const window = windowOf(job, quantity);
+  if (window === null) return null;
   const value = figure(judgement.value, window.unit);
   const pieces = [
     ` ${symbol} Cylinder ${cylinder} ${quantityWord(quantity)} ${word} ${value} ${unitWord(window.unit, glyphs)}`,

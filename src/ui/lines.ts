@@ -1,6 +1,8 @@
 /** One plain line an event: for pipes, screen readers and logs, where no screen can be drawn. */
 import type { JobEvent, JobEventOf } from '../job/event.ts';
+import { torqueWindowOf } from '../job/stage.ts';
 import type { JobState, TorqueAttempt } from '../job/state.ts';
+import { SCRAP_WORDS, WIRE_WORDS } from './gap-keys.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { printable } from './printable.ts';
 import {
@@ -24,7 +26,7 @@ const seconds = (fromUs: number, toUs: number): string => fixed((toUs - fromUs) 
 function opened({ order, torqueWindow, gapWindow }: JobEventOf<'job-opened'>, glyphs: Glyphs): Pieces {
   const { job, vehicle, technician } = order;
   const torque = `torque ${windowFigures(torqueWindow)} ${glyphs.newtonMetre}`;
-  const gap = `gap ${windowFigures(gapWindow)} mm`;
+  const gap = gapWindow === null ? 'gap not measured' : `gap ${windowFigures(gapWindow)} mm`;
   return given([`job ${job} opened`, vehicle.description, vehicle.plate, technician, torque, gap]);
 }
 
@@ -37,17 +39,32 @@ function linked({ tool, description }: JobEventOf<'tool-linked'>): Pieces {
 const attemptOf = (state: JobState, pull: number): TorqueAttempt | undefined =>
   [...state.cylinders.flatMap(({ pulls }) => pulls), ...state.strays].find((one) => one.pull.pull === pull);
 
-function placed(event: JobEventOf<'pull-placed'>, after: JobState, glyphs: Glyphs): Pieces {
+function placed(
+  event: JobEventOf<'pull-placed'>,
+  before: JobState | null,
+  after: JobState,
+  glyphs: Glyphs,
+): Pieces {
   const where = event.cylinder === null ? 'no cylinder' : `cylinder ${event.cylinder}`;
   const peakNm = attemptOf(after, event.pull)?.pull.peakNm;
   const peak = peakNm === undefined ? undefined : `${figure(peakNm, 'N.m')} ${glyphs.newtonMetre}`;
   const verdict =
     event.judgement === null
       ? given(['not judged', peak, `${event.kind}: ${event.because}`])
-      : judgementParts(event.judgement, after.torqueWindow, glyphs);
+      : [
+          ...judgementParts(event.judgement, torqueWindowOf(before ?? after, event.cylinder), glyphs),
+          ...(after.basis.decision.grades ? [event.judgement.grade] : []),
+        ];
   const question = after.questions.find(({ pull }) => pull === event.pull);
   const asks = question === undefined ? [] : ['ask', question.text, answerKeys(question)];
   return [where, 'torque', ...verdict, ...asks];
+}
+
+/** What a gap asks for, where it is more than going on. */
+function asked(state: JobState, cylinder: number): Pieces {
+  const step = state.plugs[cylinder]?.step ?? null;
+  if (step === null || step.do === 'fit') return [];
+  return [step.do === 'replace' ? `replace the plug: ${step.because}` : step.because];
 }
 
 function answered({ pull, answer }: JobEventOf<'question-answered'>, before: JobState | null): Pieces {
@@ -75,7 +92,19 @@ function said(event: JobEvent, before: JobState | null, after: JobState, glyphs:
     case 'tool-lost':
       return [event.tool, 'lost', event.reason];
     case 'readings-missed':
-      return [event.tool, `readings missed for ${seconds(event.fromUs, event.toUs)} s`, event.reason];
+      return [
+        event.tool,
+        `${event.readings === undefined ? '' : `${event.readings} `}readings missed for ${seconds(event.fromUs, event.toUs)} s`,
+        event.reason,
+      ];
+    case 'value-stored':
+      return [
+        event.tool,
+        'kept from its memory, given to no cylinder',
+        `${event.counts} · 10^${event.exponent}`,
+      ];
+    case 'device-refused':
+      return [event.tool, 'refused', event.reason];
     case 'value-not-known':
       return [event.tool, `reading ${event.reading} has no value`];
     case 'raw-value':
@@ -84,14 +113,52 @@ function said(event: JobEvent, before: JobState | null, after: JobState, glyphs:
       return [
         `cylinder ${event.cylinder}`,
         'gap',
-        ...judgementParts(event.judgement, after.gapWindow, glyphs),
+        ...(after.gapWindow === null ? [] : judgementParts(event.judgement, after.gapWindow, glyphs)),
+        ...asked(after, event.cylinder),
       ];
+    case 'instrument-overridden':
+      return [event.tool, `used although ${event.refusal}`, `answered for by ${event.by}: ${event.reason}`];
+    case 'uncertainty-declared':
+      return [
+        event.tool,
+        'says that it may be off by more than listed',
+        `accepted from ${figure(event.window.acceptLower, event.window.unit)} to ${figure(event.window.acceptUpper, event.window.unit)}`,
+      ];
+    case 'gap-seen':
+      return [
+        `cylinder ${event.cylinder}`,
+        'gap',
+        event.sound ? 'looked at: sound' : 'looked at: not sound',
+        ...asked(after, event.cylinder),
+      ];
+    case 'wire-tried':
+      return [`cylinder ${event.cylinder}`, 'gap', WIRE_WORDS[event.outcome]];
+    case 'plug-scrapped':
+      return [`cylinder ${event.cylinder}`, 'plug to the scrap', SCRAP_WORDS[event.reason]];
     case 'pull-placed':
-      return placed(event, after, glyphs);
+      return placed(event, before, after, glyphs);
+    case 'pull-given':
+      return given([`pull ${event.pull}`, `given to cylinder ${event.cylinder}`, event.why || undefined]);
+    case 'cylinder-left-out':
+      return given([`cylinder ${event.cylinder}`, 'had been left out', event.why || undefined]);
+    case 'cylinder-restarted':
+      return given([
+        `cylinder ${event.cylinder}`,
+        event.newPlug ? 'backed off, a new plug to be fitted' : 'backed off, to be started again',
+        event.why || undefined,
+      ]);
     case 'cylinder-chosen':
       return [`cylinder ${event.cylinder}`, `chosen for the next ${quantityWord(event.quantity)}`];
     case 'question-answered':
       return answered(event, before);
+    case 'job-handed-over':
+      return given([
+        'job handed over',
+        before === null ? undefined : `from ${before.technician}`,
+        `to ${event.to}`,
+      ]);
+    case 'job-voided':
+      return ['job VOID', `by ${event.by}`, event.reason];
     case 'job-closed':
       return event.complete ? ['job closed', 'complete'] : ['job closed', 'not complete', ...event.open];
   }

@@ -1,13 +1,20 @@
 /** What the technician does next: worked out once from the job's state, said in one plain sentence. */
 import { openItems } from '../job/closing.ts';
+import { stageOf } from '../job/stage.ts';
 import type { CylinderState, JobState, Question, ToolState } from '../job/state.ts';
+import { gapCheckOf } from '../plug/gap.ts';
 import type { Quantity } from '../reading.ts';
+import { called } from '../sequence/plan.ts';
+import { gapRequest } from './gap-keys.ts';
 import { answerKeys, toolWord } from './words.ts';
 
 export type NextTask =
   | { readonly kind: 'answer'; readonly question: Question; readonly cylinder: number }
   | { readonly kind: 'gap' | 'pull'; readonly cylinder: number }
   | { readonly kind: 'sign' | 'closed' | 'choose' };
+
+const name = (state: JobState, cylinder: number): string => called(state.order.engine, cylinder);
+const named = (state: JobState, cylinder: number): string => name(state, cylinder).replace(/^c/, 'C');
 
 const cylinderOf = (state: JobState, number: number | null): CylinderState | undefined =>
   state.cylinders.find(({ cylinder }) => cylinder === number);
@@ -48,24 +55,29 @@ function missingTool(state: JobState, quantity: Quantity): string | null {
 }
 
 function gapSentence(state: JobState, cylinder: number): string {
+  const request = gapRequest(state, cylinder);
+  if (request !== null) return request;
   const last = cylinderOf(state, cylinder);
   const judgement = last?.gap === 'again' ? last.gaps.at(-1)?.judgement : undefined;
-  if (judgement === undefined) return `Measure the gap of the plug for cylinder ${cylinder}.`;
-  if (judgement.result === 'OK') return `Measure the gap of the new plug for cylinder ${cylinder}.`;
+  if (judgement === undefined) return `Measure the gap of the plug for ${name(state, cylinder)}.`;
+  if (judgement.result === 'OK') return `Measure the gap of the new plug for ${name(state, cylinder)}.`;
   const fault =
     judgement.result === 'NotOK' && judgement.side !== 'inside'
       ? `Gap too ${judgement.side === 'low' ? 'small' : 'large'}`
       : 'Gap not proven';
-  return `${fault} for cylinder ${cylinder}: set it and measure again.`;
+  const step = state.plugs[cylinder]?.step;
+  return `${fault} for ${name(state, cylinder)}: ${step?.because ?? 'set it and measure again'}.`;
 }
 
 function pullSentence(state: JobState, cylinder: number): string {
+  if (stageOf(state, cylinder) === 'loosen')
+    return `${named(state, cylinder)}: the first torque is proven. Loosen the plug, then tighten it to the last one.`;
   const target = cylinderOf(state, cylinder);
   const last = target?.torque === 'again' ? target.pulls.at(-1) : undefined;
   if (last !== undefined && state.refitting !== cylinder && last.kind !== 'loosening')
-    return `Cylinder ${cylinder} is not proven: pull once more until the wrench clicks.`;
+    return `${named(state, cylinder)} is not proven: pull once more until the wrench clicks.`;
   const plug = last?.answer === 'replace' ? 'the new plug' : 'the plug';
-  return `Cylinder ${cylinder}: fit ${plug} by hand, then pull until the wrench clicks.`;
+  return `${named(state, cylinder)}: fit ${plug} by hand, then pull until the wrench clicks.`;
 }
 
 function questionSentence({ cylinder, text }: Question): string {
@@ -87,7 +99,10 @@ export function nextSentence(state: JobState): string {
     case 'choose':
       return 'Choose the cylinder to go on with: left and right keys.';
     case 'gap':
-      return missingTool(state, 'length') ?? gapSentence(state, task.cylinder);
+      return (
+        (gapCheckOf(state.order.specification) === 'gauge' ? missingTool(state, 'length') : null) ??
+        gapSentence(state, task.cylinder)
+      );
     case 'pull':
       return missingTool(state, 'torque') ?? pullSentence(state, task.cylinder);
   }

@@ -6,8 +6,13 @@ import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { printable } from './printable.ts';
 import { figure, SIMULATED, stepSpoken, unitWord, verdictSpoken } from './words.ts';
 
-function stepCell(step: StepState, judgement: Judgement | null, window: Window, glyphs: Glyphs): string {
-  if (step === 'todo' || judgement === null) return stepSpoken(step, glyphs).word;
+function stepCell(
+  step: StepState,
+  judgement: Judgement | null,
+  window: Window | null,
+  glyphs: Glyphs,
+): string {
+  if (step === 'todo' || judgement === null || window === null) return stepSpoken(step, glyphs).word;
   const verdict = verdictSpoken(judgement.result, glyphs).word;
   const value = `${figure(judgement.value, window.unit)} ${unitWord(window.unit, glyphs)}`;
   const waits = step === 'ask' ? ', ask' : step === 'again' ? ', again' : '';
@@ -27,6 +32,10 @@ function row(state: JobState, one: CylinderState, glyphs: Glyphs): readonly stri
 }
 
 function outcome(state: JobState, ascii: boolean): string[] {
+  if (state.voided !== null) {
+    const { by, reason } = state.voided;
+    return [`VOID: declared void by ${printable(by, 80, ascii)}: ${printable(reason, 200, ascii)}`];
+  }
   if (state.closed?.complete === true) return ['Complete: every gap and every torque is proven.'];
   const open = state.closed?.open ?? openItems(state);
   const list = open.map((text) => `  ${printable(text, 200, ascii)}`);
@@ -48,8 +57,8 @@ export function summaryLines(state: JobState, ascii = false): string[] {
       .join('  ')
       .trimEnd(),
   );
-  const { job, vehicle, technician } = state.order;
-  const whose = [`job ${job}`, vehicle.description, vehicle.plate, vehicle.vin, technician];
+  const { job, vehicle } = state.order;
+  const whose = [`job ${job}`, vehicle.description, vehicle.plate, vehicle.vin, state.technician];
   const title = whose.filter((text) => text !== undefined).map((text) => printable(text, 120, ascii));
   const simulated = state.simulated ? [`${SIMULATED} tools: this job proves nothing about any engine.`] : [];
   return [title.join('  '), ...simulated, ...table, ...outcome(state, ascii)];

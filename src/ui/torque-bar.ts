@@ -1,4 +1,5 @@
 /** The torque now as a bar over the window: limits, guard bands, acceptance zone. */
+import { torqueWindowOf } from '../job/stage.ts';
 import type { Window } from '../metrology/judgement.ts';
 import type { Glyphs } from './glyphs.ts';
 import type { Layout } from './layout.ts';
@@ -18,7 +19,8 @@ function place(nowNm: number, window: Window): { word: string; tone?: Tone } {
 
 function heading(view: BenchView, columns: number, glyphs: Glyphs): Line {
   const { nowNm, pulling, peakNm } = view.live;
-  const { torqueWindow, torqueTarget, closed } = view.job;
+  const { torqueTarget, closed } = view.job;
+  const torqueWindow = torqueWindowOf(view.job, torqueTarget);
   const unit = glyphs.newtonMetre;
   const now: Span[] =
     nowNm === null
@@ -43,7 +45,8 @@ function filled(valueNm: number, { columns, top }: Scale, { across }: Glyphs): s
 function bar(view: BenchView, scale: Scale, glyphs: Glyphs): Line {
   const { nowNm, pulling, peakNm } = view.live;
   const shown = filled(nowNm ?? 0, scale, glyphs);
-  const fillTone = pulling && nowNm !== null ? place(nowNm, view.job.torqueWindow).tone : undefined;
+  const window = torqueWindowOf(view.job, view.job.torqueTarget);
+  const fillTone = pulling && nowNm !== null ? place(nowNm, window).tone : undefined;
   const line: Span[] = [{ text: ' ' }, { text: shown, tone: fillTone }];
   const peakAt = peakNm === null || peakNm <= 0 ? -1 : columnOf(peakNm, scale);
   if (peakAt >= shown.length)
@@ -80,7 +83,7 @@ function figures(window: Window, scale: Scale, glyphs: Glyphs): Line {
 }
 
 export function torqueLines(view: BenchView, columns: number, layout: Layout, glyphs: Glyphs): Line[] {
-  const { torqueWindow } = view.job;
+  const torqueWindow = torqueWindowOf(view.job, view.job.torqueTarget);
   const scale = scaleFor(torqueWindow, columns - 2);
   const now = bar(view, scale, glyphs);
   return [

@@ -64,6 +64,12 @@ export const ANSWERS: Readonly<Record<Answer, AnswerWords>> = {
     short: 're-hit',
     long: 're-hit: a second pull on a plug already tight',
   },
+  unfinished: {
+    key: 'u',
+    brief: 'not done',
+    short: 'not finished, I go on',
+    long: 'a stroke on the way, not finished',
+  },
   handling: { key: 'h', brief: 'handling', short: 'no plug turned', long: 'handling: no plug was turned' },
   refit: {
     key: 'b',
@@ -130,5 +136,5 @@ export function judgementParts(
   return [word, `${value} (window ${windowFigures(window)}, U ${uncertainty})`];
 }
 
-export const windowOf = (state: JobState, quantity: Quantity): Window =>
+export const windowOf = (state: JobState, quantity: Quantity): Window | null =>
   quantity === 'torque' ? state.torqueWindow : state.gapWindow;

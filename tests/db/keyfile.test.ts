@@ -1,10 +1,11 @@
-import { generateKeyPairSync, sign, verify } from 'node:crypto';
+import { execFileSync } from 'node:child_process';
+import { createPublicKey, generateKeyPairSync, sign, verify } from 'node:crypto';
 import { chmodSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { makeKeyFile, readKeyFile } from '../../db/keyfile.ts';
-import { importPublicKey, thumbprint } from '../../src/evidence/jwk.ts';
+import { newKey, readKeyFile, relockKeyFile, writeKeyFile } from '../../db/keyfile.ts';
+import { importPublicKey, publicJwk, thumbprint } from '../../src/evidence/jwk.ts';
 
 const posix = process.platform !== 'win32';
 let folder: string;
@@ -18,10 +19,11 @@ afterEach(() => {
   rmSync(folder, { recursive: true });
 });
 
-function made() {
-  const key = makeKeyFile(path);
-  if (!key.ok) throw new Error(key.error.message);
-  return key.value;
+function made(passphrase: string | null = null) {
+  const key = newKey();
+  const file = writeKeyFile(path, key, passphrase);
+  if (!file.ok) throw new Error(file.error.message);
+  return key;
 }
 
 describe('a key file', () => {
@@ -50,7 +52,10 @@ describe('a key file', () => {
   it('is never written over', () => {
     made();
     const before = readFileSync(path, 'utf8');
-    expect(makeKeyFile(path)).toMatchObject({ ok: false, error: { code: 'key-exists', where: path } });
+    expect(writeKeyFile(path, newKey(), null)).toMatchObject({
+      ok: false,
+      error: { code: 'key-exists', where: path },
+    });
     expect(readFileSync(path, 'utf8')).toBe(before);
   });
 
@@ -58,6 +63,33 @@ describe('a key file', () => {
     const first = made();
     path = join(folder, 'second.pem');
     expect(made().kid).not.toBe(first.kid);
+  });
+});
+
+describe('a key under a passphrase', () => {
+  it('is given back for it, and only for it', () => {
+    const key = made('open sesame');
+    expect(readKeyFile(path, 'open sesame')).toMatchObject({ ok: true, value: { kid: key.kid } });
+    expect(readKeyFile(path, 'open barley')).toMatchObject({ ok: false, error: { code: 'key-passphrase' } });
+    expect(readKeyFile(path)).toMatchObject({ ok: false, error: { code: 'key-locked', where: path } });
+  });
+
+  it('is PKCS#8 with scrypt as openssl reads it, and gives the same key there', () => {
+    const { jwk } = made('open sesame');
+    const pem = execFileSync('openssl', ['pkey', '-in', path, '-passin', 'pass:open sesame', '-pubout'], {
+      encoding: 'utf8',
+    });
+    expect(publicJwk(createPublicKey(pem))).toEqual(jwk);
+    const parsed = execFileSync('openssl', ['asn1parse', '-in', path], { encoding: 'utf8' });
+    expect(parsed).toMatch(/PBES2.*scrypt.*aes-256-cbc/is);
+  });
+
+  it.runIf(posix)('can be changed or taken off, and the file stays its owner’s', () => {
+    const key = made();
+    expect(relockKeyFile(path, key, 'first')).toMatchObject({ ok: true });
+    expect(statSync(path).mode & 0o777).toBe(0o600);
+    expect(relockKeyFile(path, key, null)).toMatchObject({ ok: true });
+    expect(readKeyFile(path)).toMatchObject({ ok: true, value: { kid: key.kid } });
   });
 });
 
@@ -74,7 +106,10 @@ describe('a key file is refused', () => {
   it('when it is not there', () => {
     expect(readKeyFile(path)).toMatchObject({ ok: false, error: { code: 'key-path', where: path } });
     path = join(folder, 'nowhere', 'station.pem');
-    expect(makeKeyFile(path)).toMatchObject({ ok: false, error: { code: 'key-path', where: path } });
+    expect(writeKeyFile(path, newKey(), null)).toMatchObject({
+      ok: false,
+      error: { code: 'key-path', where: path },
+    });
   });
 
   it.each([

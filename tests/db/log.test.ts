@@ -6,16 +6,29 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { openStationLog, type StationLogFile } from '../../db/log.ts';
-import { entryHash, hashOfBody } from '../../src/evidence/chain.ts';
-import { checkLog, checkStream } from '../../src/evidence/check-chain.ts';
+import { checkStream } from '../../src/evidence/check-stream.ts';
+import { readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
+import { entryHash } from '../../src/evidence/entry.ts';
+import { heldAgainst } from '../../src/evidence/held-against.ts';
+import { publicJwk } from '../../src/evidence/jwk.ts';
 import type { Draft, LogEntry } from '../../src/evidence/log.ts';
-import { type JobEvent, jobEventSchema } from '../../src/job/event.ts';
-import { AT, drafts, opening, wholeJob } from '../evidence/sample-job.ts';
+import {
+  consistencyHolds,
+  consistencyProof,
+  inclusionHolds,
+  inclusionProof,
+  leafHash,
+  treeOf,
+  treeRoot,
+} from '../../src/evidence/merkle.ts';
+import type { JobEvent } from '../../src/job/event.ts';
+import { AT, drafts, opening, station, stationEvents, wholeJob } from '../evidence/sample-job.ts';
 
 let folder: string;
 let path: string;
 let log: StationLogFile;
 const stamp = { at: AT, monoUs: 1000 };
+const COUNT = wholeJob().length;
 const closing: JobEvent = { type: 'job-closed', complete: false, open: ['cylinder 1: gap not measured'] };
 
 beforeEach(async () => {
@@ -48,11 +61,12 @@ describe('the station log', () => {
     expect(log.entries('job:WO-1')).toEqual([...first, ...third]);
     expect(log.entries('job:WO-2')).toEqual(second);
     expect(log.streams()).toEqual(['job:WO-1', 'job:WO-2']);
-    expect(checkLog([...first, ...second, ...third])).toBeNull();
-    expect(checkStream([...first, ...third])).toBeNull();
+    expect(checkStream([...first, ...third], 'job:WO-1')).toBeNull();
     expect(log.check()).toBeNull();
-    const last = third.at(-1);
-    expect(log.head()).toEqual({ seq: 11, hash: last === undefined ? '' : entryHash(last) });
+    const all = [...first, ...second, ...third];
+    expect(log.size()).toBe(all.length);
+    const expected = treeOf(all.map(entryHash));
+    expect(treeRoot(log.tree, log.size())).toEqual(treeRoot(expected, all.length));
   });
 
   it('is empty at first', () => {
@@ -61,7 +75,7 @@ describe('the station log', () => {
     expect(log.lastJobs()).toEqual([]);
     expect(log.check()).toBeNull();
     expect(log.append('job:WO-1', [], stamp)).toEqual([]);
-    expect(log.head()).toEqual({ seq: 0, hash: '0'.repeat(64) });
+    expect(log.size()).toBe(0);
   });
 
   it('appends all of a batch or nothing', () => {
@@ -76,6 +90,55 @@ describe('the station log', () => {
     const [entry] = log.append(stream, [{ by: "x'); DELETE FROM jobs; --", event: opening() }], stamp);
     expect(log.entries(stream)).toEqual([entry]);
   });
+});
+
+it('keeps what belongs to the station beside the jobs, in the same tree', async () => {
+  const [first] = stationEvents;
+  if (first === undefined) throw new Error('no events of the station');
+  const [setUp] = log.appendStation([{ by: 'station', event: first }], stamp);
+  log.append('job:WO-1', drafts(wholeJob()), stamp);
+  log.close();
+  log = await openStationLog(path);
+  expect(log.stationEntries()).toEqual([setUp]);
+  expect(log.streams()).toEqual(['job:WO-1']);
+  expect(log.lastJobs().map(({ job }) => job)).toEqual(['WO-1']);
+  expect(log.check()).toBeNull();
+  expect(() => log.append('station', drafts([opening()]), stamp)).toThrow();
+});
+
+it('keeps every checkpoint that was signed', () => {
+  expect(log.checkpoints()).toEqual([]);
+  log.keepCheckpoint(3, 'first');
+  log.keepCheckpoint(5, 'second');
+  expect(log.checkpoints()).toEqual(['first', 'second']);
+});
+
+it('proves entries and earlier states of itself from stored hashes, however it was appended to', async () => {
+  const size = fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 12 });
+  let run = 0;
+  await fc.assert(
+    fc.asyncProperty(size, async (batches) => {
+      const file = await openStationLog(join(folder, `tree-${run++}.log`));
+      try {
+        const entries = batches.flatMap((count) =>
+          file.append('job:A', drafts(Array(count).fill(closing)), stamp),
+        );
+        const size = entries.length;
+        const root = treeRoot(file.tree, size);
+        for (const [index, entry] of entries.entries()) {
+          const path = inclusionProof(file.tree, index, size);
+          expect(inclusionHolds(entryHash(entry), { index, size, path, root })).toBe(true);
+          const older = { size: index, root: treeRoot(file.tree, index) };
+          expect(consistencyHolds(older, { size, root }, consistencyProof(file.tree, index, size))).toBe(
+            true,
+          );
+        }
+      } finally {
+        file.close();
+      }
+    }),
+    { numRuns: 12 },
+  );
 });
 
 it('any drafts come back as they were read from their bytes', async () => {
@@ -113,7 +176,7 @@ it('any drafts come back as they were read from their bytes', async () => {
   );
   const batches = fc.array(
     fc.record({
-      stream: fc.constantFrom('job:A', 'job:B', 'station'),
+      stream: fc.constantFrom('job:A', 'job:B', 'job:C'),
       drafts: fc.array(fc.record({ by: fc.string({ unit: 'binary', minLength: 1, maxLength: 40 }), event }), {
         maxLength: 4,
       }),
@@ -178,7 +241,7 @@ describe('what others do to the file', () => {
     expect(codeOf(() => log.append('job:WO-1', drafts([closing]), stamp))).toMatchObject({
       code: 'log-other-writer',
     });
-    expect(log.entries('job:WO-1')).toHaveLength(10);
+    expect(log.entries('job:WO-1')).toHaveLength(COUNT + 1);
     expect(log.append('job:WO-1', drafts([closing]), stamp)).toHaveLength(1);
   });
 
@@ -186,7 +249,7 @@ describe('what others do to the file', () => {
     const second = await openStationLog(path);
     second.append('job:WO-2', drafts([opening('WO-2')]), stamp);
     second.close();
-    expect(log.append('job:WO-1', drafts([closing]), stamp)[0]?.seq).toBe(11);
+    expect(log.append('job:WO-1', drafts([closing]), stamp)[0]?.seq).toBe(COUNT + 2);
     expect(log.check()).toBeNull();
   });
 
@@ -199,38 +262,46 @@ describe('what others do to the file', () => {
       { seq: 4 },
     ],
     ['a body that is no JSON', `UPDATE entries SET body = 'x' WHERE seq = 5`, { seq: 5 }],
-    ['a hash exchanged', `UPDATE entries SET hash = '${'a'.repeat(64)}' WHERE seq = 6`, { seq: 6 }],
+    ['a hash exchanged', `UPDATE entries SET hash = randomblob(32) WHERE seq = 6`, { seq: 6 }],
+    ['the last entry taken out', `DELETE FROM entries WHERE seq = ${COUNT}`, { seq: COUNT }],
+    ['a hash of the tree exchanged', 'UPDATE subtrees SET hash = randomblob(32) WHERE place = 5', { seq: 4 }],
+    ['a hash of the tree taken out', 'DELETE FROM subtrees WHERE place = 3', { seq: 4 }],
   ])('%s: the check names the entry', (_what, sql, fault) => {
     tamper(sql);
     expect(log.check()).toMatchObject(fault);
   });
 
-  it('a changed entry whose own hash was made again breaks the link of the next one', () => {
+  it('a changed entry whose own hash was made again does not fit the tree', () => {
     const entry = log.entries('job:WO-1')[3];
     if (entry === undefined) throw new Error('no fourth entry');
-    const forged = { ...entry, by: 'B. Example' };
+    const hash = entryHash({ ...entry, by: 'B. Example' }).toString('hex');
     tamper(
-      `UPDATE entries SET hash = '${entryHash(forged)}', body = replace(body, 'A. Example', 'B. Example') WHERE seq = 4`,
+      `UPDATE entries SET hash = x'${hash}', body = replace(body, 'A. Example', 'B. Example') WHERE seq = 4`,
     );
-    expect(log.check()).toEqual({ seq: 5, message: 'entry 5 does not hold the hash of the entry before it' });
+    expect(log.check()).toMatchObject({ seq: 4, message: expect.stringContaining('hash tree') });
   });
 
   it('an entry in another writing is found even where its hash was made to fit', () => {
     const { body } = z
       .object({ body: z.string() })
-      .parse(other.prepare('SELECT body FROM entries WHERE seq = 9').get());
+      .parse(other.prepare(`SELECT body FROM entries WHERE seq = ${COUNT}`).get());
     const spaced = body.replace(',', ', ');
-    tamper(
-      `UPDATE entries SET hash = '${hashOfBody(Buffer.from(spaced))}', body = '${spaced}' WHERE seq = 9`,
-    );
-    expect(log.check()).toEqual({ seq: 9, message: 'entry 9 is not written as an entry is' });
+    const hash = leafHash(Buffer.from(spaced)).toString('hex');
+    tamper(`UPDATE entries SET hash = x'${hash}', body = '${spaced}' WHERE seq = ${COUNT}`);
+    expect(log.check()).toEqual({ seq: COUNT, message: `entry ${COUNT} is not written as an entry is` });
   });
 
-  it('the last entries cut off show only against a head that was kept elsewhere', () => {
-    const kept = log.head();
-    tamper('DELETE FROM entries WHERE seq = 9');
+  it('a tail that was cut off clean, tree and all, shows only against a checkpoint that was kept', () => {
+    const { privateKey } = station;
+    const size = log.size();
+    const origin = 'plugmark/log/test';
+    const kept = signCheckpoint({ origin, size, root: treeRoot(log.tree, size) }, privateKey);
+    tamper(`DELETE FROM entries WHERE seq > 8; DELETE FROM subtrees WHERE place > 14`);
     expect(log.check()).toBeNull();
-    expect(log.head()).not.toEqual(kept);
+    const note = readCheckpoint(kept, 'kept');
+    if (!note.ok) throw new Error(note.error.message);
+    const now = { origin, size: log.size(), tree: log.tree, keys: [publicJwk(privateKey)] };
+    expect(heldAgainst(now, [note.value])).toEqual([{ kind: 'cut', size, from: 9, to: size }]);
   });
 
   it('an entry that cannot be read leads to a clear problem', () => {
@@ -243,7 +314,6 @@ describe('the jobs that were worked on last', () => {
   beforeEach(() => {
     log.append('job:WO-1', drafts([opening('WO-1')]), stamp);
     log.append('job:WO-2', drafts(wholeJob('WO-2')), stamp);
-    log.append('station', drafts([{ type: 'tool-lost', tool: 'wrench', reason: 'off' }]), stamp);
     log.append('job:WO-3', drafts([opening('WO-3'), closing]), stamp);
     log.append('job:WO-1', drafts([{ type: 'cylinder-chosen', quantity: 'torque', cylinder: 2 }]), {
       at: '2026-03-02T10:00:00.000Z',
@@ -288,8 +358,4 @@ describe('the jobs that were worked on last', () => {
     log.rebuildProjections();
     expect(log.lastJobs()).toEqual(before);
   });
-});
-
-it('the sample is made of events that the schema accepts', () => {
-  expect(wholeJob().map((event) => jobEventSchema.safeParse(event).success)).toEqual(Array(9).fill(true));
 });

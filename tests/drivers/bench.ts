@@ -1,8 +1,8 @@
-import { encodeBattery } from '../../drivers/imds/battery.ts';
+import { encodeBattery } from '../../drivers/bluetooth/battery.ts';
+import { encodeText } from '../../drivers/bluetooth/text.ts';
 import { encodeMeasurementDescription } from '../../drivers/imds/measurement-description.ts';
 import { APPEARANCE, LENGTH, type QuantityFormat, TORQUE } from '../../drivers/imds/numbers.ts';
 import { encodePresentation, type PresentationFormat } from '../../drivers/imds/presentation.ts';
-import { encodeText } from '../../drivers/imds/text.ts';
 import { encodeValidRange } from '../../drivers/imds/valid-range.ts';
 import { encodeValue } from '../../drivers/imds/value.ts';
 import { openRadio } from '../../drivers/radio/open.ts';

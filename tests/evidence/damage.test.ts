@@ -17,8 +17,8 @@ function flipped(bit: number): Buffer {
   return copy;
 }
 
-/** All bits take half a minute; this stride visits each position within a byte equally, and other bytes each time. */
-const STRIDE = 37;
+/** `npm run bench -- every-bit` turns all of them; this stride visits each position within a byte equally. */
+const STRIDE = 487;
 
 it('no single changed bit goes unseen, wherever it is in the file', () => {
   const accepted: number[] = [];
@@ -36,7 +36,7 @@ it('no single changed bit of the first and last bytes goes unseen', () => {
 
 it('no cut end goes unseen', () => {
   const lengths = [...Array(bytes.length).keys()].filter(
-    (length) => length % 53 === 0 || length > bytes.length - 64,
+    (length) => length % 997 === 0 || length > bytes.length - 64,
   );
   expect(lengths.filter((length) => ![1, 2].includes(exitOf(bytes.subarray(0, length))))).toEqual([]);
 });
@@ -76,8 +76,8 @@ describe('a record that is damaged but still to be recognised is rejected (1)', 
   ])('%s', (_what, file) => {
     const report = verifyRecord(Buffer.from(file), trust);
     expect(report.verdict).toBe('rejected');
-    expect(report.checks[0]).toMatchObject({ name: 'form', outcome: 'failed' });
-    expect(report.checks.slice(1).map(({ outcome }) => outcome)).toEqual(Array(4).fill('not-applicable'));
+    expect(report.checks[0]).toMatchObject({ name: 'signatures', outcome: 'failed' });
+    expect(report.checks.slice(1).map(({ outcome }) => outcome)).toEqual(Array(5).fill('not-applicable'));
   });
 });
 

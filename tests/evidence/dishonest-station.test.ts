@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { entryHash } from '../../src/evidence/chain.ts';
 import type { LogEntry } from '../../src/evidence/log.ts';
 import type { JobEvent } from '../../src/job/event.ts';
 import { judged, recordOf, rejected, signedAnew } from './forge.ts';
-import { logOf, seal, station, technician, wholeJob } from './sample-job.ts';
+import { logOf, seal, station, stationEvents, technician, wholeJob } from './sample-job.ts';
 
 const bytes = seal(logOf(wholeJob()));
 const record = recordOf(bytes);
@@ -12,16 +11,12 @@ describe('a dishonest station that signs anew what it changed', () => {
   const anew = (change: Partial<typeof record>) => signedAnew({ ...record, ...change }, station, technician);
   const { entries } = record;
   const kept = (keep: (i: number) => boolean) => entries.filter((_entry, i) => keep(i));
-  const headOf = (list: readonly LogEntry[]) => {
-    const last = list.at(-1);
-    return last === undefined ? record.head : { seq: last.seq, hash: entryHash(last) };
-  };
   const [second, third] = [entries[1], entries[2]];
   const other = recordOf(seal(logOf(wholeJob('WO-2'), 'job:WO-2')));
 
   it.each([
     ['an entry dropped', kept((i) => i !== 4), 'stands where'],
-    ['the last entry dropped', kept((i) => i !== entries.length - 1), 'head'],
+    ['the last entry dropped', kept((i) => i !== entries.length - 1), 'do not stand in the log'],
     ['the first entry dropped', kept((i) => i !== 0), 'stands where'],
     [
       'two entries exchanged',
@@ -29,27 +24,58 @@ describe('a dishonest station that signs anew what it changed', () => {
       'stands where',
     ],
     ['an entry twice', entries.flatMap((e) => (e.n === 3 ? [e, e] : [e])), 'stands where'],
-    ['an entry of another job', entries.map((e, i) => (i === 3 ? other.entries[3] : e)), 'another stream'],
+    [
+      'an entry of another job',
+      entries.map((e, i) => (i === 3 ? other.entries[3] : e)),
+      'belongs to "job:WO-2"',
+    ],
     [
       'an entry by somebody else',
       entries.map((e, i) => (i === 3 ? { ...e, by: 'B. Example' } : e)),
-      'hash of the entry before',
+      'do not stand in the log',
     ],
-  ])('%s: the chain is broken', (_what, list, why) => {
+    [
+      'an entry at another time',
+      entries.map((e, i) => (i === 3 ? { ...e, at: '2026-03-02T09:30:00.002Z' } : e)),
+      'do not stand in the log',
+    ],
+    [
+      'all entries at other places',
+      entries.map((e) => ({ ...e, seq: e.seq + 1 })),
+      'do not stand in the log',
+    ],
+  ])('%s: not what the log holds', (_what, list, why) => {
     const verdict = judged(anew({ entries: list as LogEntry[] }));
     expect(verdict.verdict).toBe('rejected');
-    expect(verdict.failed).toContain('chain');
-    expect(verdict.failed).not.toContain('signatures');
+    expect(verdict.failed).toContain('log');
     expect(verdict.why).toContain(why);
   });
 
   it.each([
-    ['the entries of another job', { entries: other.entries, head: other.head }, ['chain', 'completeness']],
-    ['another job’s number', { job: 'WO-9' }, ['chain', 'completeness']],
-    ['another head', { head: { ...record.head, seq: 99 } }, ['chain']],
+    ['the entries of another job', { entries: other.entries }, ['log', 'completeness']],
+    ['another job’s number', { job: 'WO-9' }, ['log', 'completeness']],
+    ['the log part of another record', { log: other.log }, ['log']],
+    [
+      'a proof with a hash more',
+      { log: { ...record.log, proof: [...record.log.proof, Buffer.alloc(32).toString('base64')] } },
+      ['log'],
+    ],
     ['a nicer summary', { summary: { ...record.summary, openQuestions: 1 } }, ['completeness']],
-  ])('%s: caught', (_what, change, failed) => {
-    expect(judged(anew(change))).toMatchObject(rejected(...failed));
+    [
+      'a smaller uncertainty in a budget',
+      { budgets: record.budgets.map((one) => ({ ...one, expanded: one.expanded / 2 })) },
+      ['completeness'],
+    ],
+    ['another name of the station', { station: 'bay 9' }, ['signatures']],
+    ['no word about the technician', { technicianSignature: 'no-key' }, ['signatures']],
+    ['no background', { background: record.background.slice(0, 1) }, ['signatures', 'log', 'completeness']],
+    [
+      'a background in another order',
+      { background: record.background.toReversed() },
+      ['signatures', 'log', 'completeness'],
+    ],
+  ] as const)('%s: caught', (_what, change, failed) => {
+    expect(judged(anew(change as Partial<typeof record>))).toMatchObject(rejected(...failed));
   });
 
   it.each<[string, (events: JobEvent[]) => JobEvent[], string]>([
@@ -88,7 +114,7 @@ describe('a dishonest station that signs anew what it changed', () => {
         ...events,
         { type: 'pull-placed', pull: 1, cylinder: null, kind: 'handling', because: 'x', judgement: null },
       ],
-      'Cylinder 1 counts as done, but no OK figure stands for it.',
+      'cylinder 1: ',
     ],
     ['opened twice', (events) => [...events.slice(0, 1), ...events], 'not opened exactly once'],
     [
@@ -101,19 +127,73 @@ describe('a dishonest station that signs anew what it changed', () => {
       (events) => [...events, { type: 'question-answered', pull: 1, answer: 'fresh' }],
       'played back',
     ],
-  ])('%s: not complete, however well signed and chained', (_what, change, why) => {
-    const list = logOf(change(wholeJob()));
-    const verdict = judged(anew({ entries: list, head: headOf(list), summary: summaryIn(list) }));
-    expect(verdict).toMatchObject(rejected('completeness'));
-    expect(verdict.why).toContain(why);
-  });
+  ])(
+    '%s: not complete, and not what the samples give, however well signed and logged',
+    (_what, change, why) => {
+      const log = logOf(change(wholeJob()));
+      const verdict = judged(sealOrSign(log));
+      expect(verdict.verdict).toBe('rejected');
+      expect(verdict.failed).toContain('completeness');
+      expect(verdict.why).toContain(why);
+    },
+  );
 
-  /** The summary that the program itself would write for these entries, where it can. */
-  function summaryIn(list: readonly LogEntry[]) {
+  /** As the program would seal these entries, where it can. */
+  function sealOrSign(log: ReturnType<typeof logOf>) {
     try {
-      return recordOf(seal(list)).summary;
+      return seal(log);
     } catch {
-      return record.summary;
+      return anew({ entries: [...log.entries] });
     }
   }
+
+  const changed = (type: JobEvent['type'], change: (event: JobEvent) => JobEvent) => (events: JobEvent[]) =>
+    events.map((event) => (event.type === type ? change(event) : event));
+  it.each<[string, (events: JobEvent[]) => JobEvent[]]>([
+    [
+      'a verdict',
+      changed('pull-placed', (e) =>
+        e.type === 'pull-placed' && e.judgement !== null
+          ? { ...e, judgement: { ...e.judgement, value: 27.5 } }
+          : e,
+      ),
+    ],
+    ['a peak', changed('pull-found', (e) => (e.type === 'pull-found' ? { ...e, peakNm: 27.5 } : e))],
+    ['a reason', changed('pull-placed', (e) => (e.type === 'pull-placed' ? { ...e, because: 'so' } : e))],
+    [
+      'the samples',
+      changed('readings', (e) =>
+        e.type === 'readings' && e.tool === 'gauge' ? { ...e, counts: 'oHQ=' } : e,
+      ),
+    ],
+    [
+      'a wider window',
+      changed('job-opened', (e) =>
+        e.type === 'job-opened' ? { ...e, torqueWindow: { ...e.torqueWindow, acceptUpper: 27 } } : e,
+      ),
+    ],
+  ])('%s changed and the whole log written anew: judged otherwise from the samples', (_what, change) => {
+    const verdict = judged(seal(logOf(change(wholeJob()))));
+    expect(verdict.verdict).toBe('rejected');
+    expect(verdict.failed).toContain('judged again');
+    expect(verdict.failed).not.toContain('log');
+  });
+
+  it('an instrument described better for this job than in the log: caught', () => {
+    const better = wholeJob().map((event) =>
+      event.type === 'job-opened'
+        ? { ...event, instruments: event.instruments.map((one) => ({ ...one, resolution: 0.0001 })) }
+        : event,
+    );
+    const verdict = judged(seal(logOf(better)));
+    expect(verdict.failed).toContain('completeness');
+    expect(verdict.why).toContain('is not as the station');
+  });
+
+  it('a technician’s signature by a key that the log does not name: caught', () => {
+    const [setUp] = stationEvents;
+    if (setUp === undefined) throw new Error('no set-up in the sample');
+    const log = logOf(wholeJob(), 'job:WO-1', [setUp, ...stationEvents.slice(2)]);
+    expect(judged(seal(log)).why).toContain('does not name');
+  });
 });

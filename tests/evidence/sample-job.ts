@@ -1,17 +1,34 @@
-/** A small invented job on a two-cylinder engine, with keys from published seeds, for the tests of the evidence. */
+/** A small invented job on a two-cylinder engine, made by a bench, with keys from published seeds, for the tests of the evidence. */
 import { createPrivateKey, type KeyObject } from 'node:crypto';
-import { chain, EMPTY_HEAD } from '../../src/evidence/chain.ts';
+import { entryHash, written } from '../../src/evidence/entry.ts';
 import { publicJwk, thumbprint } from '../../src/evidence/jwk.ts';
 import type { Signer } from '../../src/evidence/jws.ts';
-import type { Draft, LogEntry } from '../../src/evidence/log.ts';
+import {
+  type Draft,
+  type LogEntry,
+  logEntrySchema,
+  STATION_STREAM,
+  type StationEntry,
+  stationEntrySchema,
+} from '../../src/evidence/log.ts';
+import { treeOf } from '../../src/evidence/merkle.ts';
 import { sealRecord } from '../../src/evidence/record.ts';
+import type { StationEvent } from '../../src/evidence/station-event.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
+import type { Instrument } from '../../src/instrument/instrument.ts';
+import { USUAL_DECISION } from '../../src/job/basis.ts';
+import { createBench } from '../../src/job/bench.ts';
 import type { JobEvent, JobEventOf } from '../../src/job/event.ts';
-import type { Judgement } from '../../src/metrology/judgement.ts';
+import { fold } from '../../src/job/fold.ts';
+import { openJob } from '../../src/job/open.ts';
+import { workOrderSchema } from '../../src/job/order.ts';
+import { decodeSamples } from '../../src/pull/trace.ts';
+import { handsOn } from '../job/workshop.ts';
 
 export const AT = '2026-03-02T09:30:00.000Z';
 export const PROGRAM = { name: 'plugmark', version: '0.1.0' };
 export const STATION = 'bay 1';
+export const TECHNICIAN = 'A. Example';
 
 /** An Ed25519 key from its 32-byte seed: the PKCS#8 frame of RFC 8410 around it. */
 export function keyOfSeed(seedHex: string): KeyObject {
@@ -36,21 +53,28 @@ export const trusting = (...signers: Signer[]): TrustList => ({
   keys: signers.map((signer) => ({ ...publicJwk(signer.privateKey), kid: kidOf(signer), name: STATION })),
 });
 
-export const ok = (value: number, expandedUncertainty: number): Judgement => ({
-  result: 'OK',
-  side: 'inside',
-  grade: 'pass',
-  value,
-  expandedUncertainty,
-  conformanceProbability: 0.999,
-});
+export const INSTRUMENTS: readonly Instrument[] = [
+  {
+    id: 'wrench',
+    quantity: 'torque',
+    permissibleDeviation: { kind: 'relative', percent: 2 },
+    resolution: 0.01,
+    basis: 'example',
+  },
+  {
+    id: 'gauge',
+    quantity: 'length',
+    permissibleDeviation: { kind: 'absolute', amount: 0.01 },
+    resolution: 0.001,
+    basis: 'example',
+  },
+];
 
-export const opening = (job = 'WO-1'): JobEventOf<'job-opened'> => ({
-  type: 'job-opened',
-  order: {
+const orderOf = (job: string) =>
+  workOrderSchema.parse({
     form: 'plugmark/work-order/1',
     job,
-    technician: 'A. Example',
+    technician: TECHNICIAN,
     vehicle: { vin: '11111111111111111', plate: 'EX 100' },
     engine: { banks: [[1, 2]], serviceOrder: [1, 2], headMaterial: 'aluminium' },
     plug: { part: 'EXAMPLE-14', thread: 'M14x1.25', seat: 'gasket', gasket: 'new' },
@@ -60,103 +84,100 @@ export const opening = (job = 'WO-1'): JobEventOf<'job-opened'> => ({
       threads: 'dry',
       source: { kind: 'invented-example', title: 'Example sheet' },
     },
-  },
-  instruments: [
-    {
-      id: 'wrench',
-      quantity: 'torque',
-      permissibleDeviation: { kind: 'relative', percent: 2 },
-      resolution: 0.01,
-      basis: 'example',
-    },
-    {
-      id: 'gauge',
-      quantity: 'length',
-      permissibleDeviation: { kind: 'absolute', amount: 0.01 },
-      resolution: 0.001,
-      basis: 'example',
-    },
-  ],
-  torqueWindow: {
-    unit: 'N.m',
-    lowerLimit: 25,
-    upperLimit: 30,
-    guardBandFactor: 1,
-    expandedAtLower: 0.5,
-    expandedAtUpper: 0.6,
-    acceptLower: 25.5,
-    acceptUpper: 29.4,
-    decidable: true,
-  },
-  gapWindow: {
-    unit: 'mm',
-    lowerLimit: 0.7,
-    upperLimit: 0.8,
-    guardBandFactor: 1,
-    expandedAtLower: 0.01,
-    expandedAtUpper: 0.01,
-    acceptLower: 0.71,
-    acceptUpper: 0.79,
-    decidable: true,
-  },
-  rules: 'plugmark/rules/1',
-});
+  });
 
-const gap = (cylinder: number): JobEvent => ({
-  type: 'gap-measured',
-  tool: 'gauge',
-  reading: cylinder,
-  atUs: cylinder,
-  cylinder,
-  judgement: ok(0.75, 0.01),
-});
+export function opening(job = 'WO-1'): JobEventOf<'job-opened'> {
+  const opened = openJob(orderOf(job), INSTRUMENTS, {
+    on: AT.slice(0, 10),
+    decision: USUAL_DECISION,
+    overrides: [],
+  });
+  if (!opened.ok) throw new Error(opened.error.message);
+  return opened.value[0];
+}
 
-const pull = (number: number): JobEvent[] => [
-  {
-    type: 'pull-found',
-    pull: number,
-    tool: 'wrench',
-    startUs: 10,
-    endUs: 20,
-    peakNm: 27.43,
-    peakUs: 15,
-    releaseNm: 27.1,
-    releaseUs: 14,
-    riseMs: 120.5,
-    zeroNm: 0,
-    samples: 40,
-    cut: null,
-  },
-  {
-    type: 'pull-placed',
-    pull: number,
-    cylinder: number,
-    kind: 'tightening',
-    because: 'the cylinder that was due',
-    judgement: ok(27.43, 0.55),
-  },
+/** Nothing on the wrench, for as long as it takes to go to another plug. */
+const WALK = [
+  { atMs: 0, nm: 0 },
+  { atMs: 8000, nm: 0 },
 ];
 
+/** A job worked by hands that get everything right. */
+function worked(job: string): JobEvent[] {
+  const opened = opening(job);
+  const events: JobEvent[] = [opened];
+  const bench = createBench(fold(null, opened));
+  const hands = handsOn(bench, events);
+  hands.give({ kind: 'session', program: 'plugmark 0.1.0', platform: 'test', simulated: false });
+  hands.join();
+  for (const mm of [0.75, 0.74]) hands.gap(mm);
+  for (const nm of [27.4, 27.1]) {
+    hands.draw(WALK);
+    hands.pull(nm);
+  }
+  hands.give({ kind: 'command', command: { do: 'close' } });
+  return events;
+}
+
+const jobs = new Map<string, JobEvent[]>();
 /** Everything proven, closed. */
-export const wholeJob = (job?: string): JobEvent[] => [
-  opening(job),
-  { type: 'session-started', session: 1, program: 'plugmark 0.1.0', platform: 'test', simulated: false },
-  gap(1),
-  gap(2),
-  ...pull(1),
-  ...pull(2),
-  { type: 'job-closed', complete: true, open: [] },
-];
+export function wholeJob(job = 'WO-1'): JobEvent[] {
+  const events = jobs.get(job) ?? worked(job);
+  jobs.set(job, events);
+  return [...events];
+}
 
 export const drafts = (events: readonly JobEvent[]): Draft[] =>
-  events.map((event) => ({ by: 'A. Example', event }));
+  events.map((event) => ({ by: TECHNICIAN, event }));
 
-/** The events as the first entries of a new log. */
-export const logOf = (events: readonly JobEvent[], stream = 'job:WO-1'): LogEntry[] =>
-  chain(EMPTY_HEAD, stream, 0, drafts(events), { at: AT, monoUs: 1000 }).map(({ entry }) => entry);
+/** What a station records before its first job. */
+export const stationEvents: readonly StationEvent[] = [
+  { type: 'station-set-up', station: STATION, key: publicJwk(stationKey) },
+  { type: 'person-recorded', person: TECHNICIAN, key: publicJwk(technicianKey) },
+  ...INSTRUMENTS.map((instrument) => ({ type: 'instrument-recorded' as const, instrument })),
+];
 
-export const seal = (entries: readonly LogEntry[], ...signers: Signer[]): Buffer =>
-  sealRecord(
-    { program: PROGRAM, station: STATION, entries },
-    signers.length === 0 ? [station, technician] : signers,
+/** A log as lists: the station's stream and those of jobs, in the order in which they were written. */
+export interface SampleLog {
+  readonly station: readonly StationEntry[];
+  readonly entries: readonly LogEntry[];
+}
+
+const EARLIER = '2026-03-02T08:00:00.000Z';
+
+/** The events as entries behind those of the station; each stamped when its last sample had come. */
+export function logOf(
+  events: readonly JobEvent[],
+  stream = 'job:WO-1',
+  ofStation: readonly StationEvent[] = stationEvents,
+): SampleLog {
+  const first = written(
+    { seq: 0, n: 0 },
+    STATION_STREAM,
+    ofStation.map((event) => ({ by: 'station', event })),
+    { at: EARLIER, monoUs: 0 },
   );
+  let monoUs = 1000;
+  const entries = events.flatMap((event, i) => {
+    monoUs = Math.max(monoUs, lastSampleUs(event));
+    const at = new Date(Date.parse(AT) + monoUs / 1000).toISOString();
+    return written({ seq: first.length + i, n: i }, stream, drafts([event]), { at, monoUs });
+  });
+  return {
+    station: first.map(({ entry }) => stationEntrySchema.parse(entry)),
+    entries: entries.map(({ entry }) => logEntrySchema.parse(entry)),
+  };
+}
+
+function lastSampleUs(event: JobEvent): number {
+  const samples = event.type === 'readings' ? decodeSamples(event) : null;
+  return samples?.ok === true ? (samples.value.atUs.at(-1) ?? 0) : 0;
+}
+
+/** Seals whatever the log holds, as a station would that wrote just this. */
+export function seal(log: SampleLog, ...signers: Signer[]): Buffer {
+  const all = [...log.station, ...log.entries].sort((a, b) => a.seq - b.seq);
+  const tree = treeOf(all.map(entryHash));
+  const content = { program: PROGRAM, ...log, log: { tree, size: tree.size } };
+  return sealRecord(content, signers.length === 0 ? [station, technician] : signers).bytes;
+}

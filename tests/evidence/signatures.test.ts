@@ -83,13 +83,13 @@ describe('signatures', () => {
       ...jws,
       signatures: [{ protected: header, signature }, ...jws.signatures.slice(1)],
     });
-    expect(judged(forged)).toMatchObject(rejected('signatures', 'trust'));
+    expect(judged(forged)).toMatchObject(rejected('signatures', 'signer'));
     expect(judged(forged).why).toContain('algorithm');
   });
 
   it('a signature that does not hold earns no trust, whatever key it names', () => {
     expect(judged(withContent(bytes, { ...record, station: 'bay 2' }))).toMatchObject(
-      rejected('signatures', 'trust'),
+      rejected('signatures', 'signer'),
     );
   });
 
@@ -119,7 +119,7 @@ describe('signatures', () => {
       'not JSON',
     );
     expect(judged(fileOf({ ...jws, signatures: [{ ...first, protected: '*' }, ...rest] }))).toMatchObject(
-      rejected('form'),
+      rejected('signatures'),
     );
   });
 });

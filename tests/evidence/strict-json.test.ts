@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { MAX_DEPTH, parseStrictJson } from '../../src/evidence/strict-json.ts';
+import { canonical } from '../../src/evidence/canonical.ts';
+import { MAX_DEPTH, parseCanonicalJson, parseStrictJson } from '../../src/evidence/strict-json.ts';
 
 const read = (input: string | Uint8Array) =>
   parseStrictJson(typeof input === 'string' ? Buffer.from(input) : input, 'f');
@@ -109,4 +110,46 @@ it('never throws on any bytes', () => {
     }),
     { numRuns: 3000 },
   );
+});
+
+describe('canonical JSON is read by two ways that agree', () => {
+  const bytes = (text: string) => Buffer.from(text, 'utf8');
+
+  it('takes any canonical text, and gives the value that was written', () => {
+    fc.assert(
+      fc.property(fc.jsonValue({ stringUnit: 'binary', maxDepth: 5 }), (value) => {
+        const text = canonical(value);
+        const strict = parseStrictJson(bytes(text), 'x');
+        expect(parseCanonicalJson(bytes(text), 'x')).toEqual(strict);
+        if (strict.ok) expect(canonical(strict.value)).toBe(text);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it('refuses any other writing of the same value, and says no more than that', () => {
+    fc.assert(
+      fc.property(fc.jsonValue({ maxDepth: 4 }), fc.integer({ min: 1, max: 3 }), (value, indent) => {
+        const text = JSON.stringify(value, null, indent);
+        fc.pre(text !== canonical(value));
+        const read = parseCanonicalJson(bytes(text), 'x');
+        expect(read.ok).toBe(false);
+        if (!read.ok) expect(read.error.code).toMatch(/^json-(not-canonical|number|name)$/);
+      }),
+    );
+  });
+
+  it.each([
+    ['names that look like numbers, sorted as text', '{"1":0,"10":0,"2":0}', true],
+    ['names that look like numbers, sorted as numbers', '{"1":0,"2":0,"10":0}', false],
+    ['a backslash in front of ud800', String.raw`"\\ud800"`, true],
+    ['an escaped half of a pair', String.raw`"\ud800"`, false],
+    ['64 levels', `${'['.repeat(64)}${']'.repeat(64)}`, true],
+    ['65 levels', `${'['.repeat(65)}${']'.repeat(65)}`, false],
+    ['a whole number beyond 2^53', '1e+21', false],
+    ['minus zero', '-0', false],
+    ['a prototype', '{"__proto__":1}', false],
+  ])('%s', (_what, text, accepted) => {
+    expect(parseCanonicalJson(bytes(text), 'x').ok).toBe(accepted);
+  });
 });

@@ -1,17 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { chain, EMPTY_HEAD } from '../../src/evidence/chain.ts';
-import type { LogEntry } from '../../src/evidence/log.ts';
+import { publicJwk } from '../../src/evidence/jwk.ts';
 import { countersignRecord } from '../../src/evidence/record.ts';
+import type { StationEvent } from '../../src/evidence/station-event.ts';
+import { stateSuccession } from '../../src/evidence/succession.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
-import { EXIT_CODES, type ExtraCheck, verifyRecord } from '../../src/evidence/verify.ts';
+import { EXIT_CODES, verifyRecord } from '../../src/evidence/verify.ts';
 import { judged, jwsOf, recordOf, rejected, signedAnew } from './forge.ts';
 import {
   AT,
-  drafts,
   kidOf,
   logOf,
   seal,
   station,
+  stationEvents,
   stranger,
   technician,
   trusting,
@@ -19,8 +20,11 @@ import {
 } from './sample-job.ts';
 
 const trust = trusting(station);
-const bytes = seal(logOf(wholeJob()));
+const log = logOf(wholeJob());
+const bytes = seal(log);
 const record = recordOf(bytes);
+const signerOf = (file: Uint8Array, list = trust) =>
+  verifyRecord(file, list).checks.find(({ name }) => name === 'signer')?.detail;
 
 describe('a record as the station made it', () => {
   it('is authentic, and the report says what was looked at, in order', () => {
@@ -28,11 +32,12 @@ describe('a record as the station made it', () => {
     expect(report.verdict).toBe('authentic');
     expect(EXIT_CODES[report.verdict]).toBe(0);
     expect(report.checks.map(({ name, outcome }) => `${name} ${outcome}`)).toEqual([
-      'form passed',
       'signatures passed',
-      'chain passed',
+      'signer passed',
+      'log passed',
       'completeness passed',
-      'trust passed',
+      'judged again passed',
+      'clock passed',
     ]);
     expect(report.signatures.map(({ signer }) => signer?.role)).toEqual(['station', 'technician']);
     expect(report.record).toEqual(record);
@@ -41,8 +46,21 @@ describe('a record as the station made it', () => {
   it('states per cylinder the figures that stand', () => {
     expect(record.summary.cylinders).toMatchObject([
       { cylinder: 1, gap: { state: 'done', attempts: 1, judgement: { value: 0.75 } } },
-      { cylinder: 2, torque: { state: 'done', attempts: 1, judgement: { value: 27.43, result: 'OK' } } },
+      { cylinder: 2, torque: { state: 'done', judgement: { result: 'OK' } } },
     ]);
+  });
+
+  it('writes out the uncertainty budgets that its windows rest on', () => {
+    const opened = record.entries[0]?.event;
+    if (opened?.type !== 'job-opened') throw new Error('the sample begins with its opening');
+    expect(record.budgets.map(({ tool, at, expanded }) => [tool, at, expanded])).toEqual([
+      ['wrench', opened.torqueWindow.lowerLimit, opened.torqueWindow.expandedAtLower],
+      ['wrench', opened.torqueWindow.upperLimit, opened.torqueWindow.expandedAtUpper],
+      ['gauge', opened.gapWindow?.lowerLimit, opened.gapWindow?.expandedAtLower],
+      ['gauge', opened.gapWindow?.upperLimit, opened.gapWindow?.expandedAtUpper],
+    ]);
+    for (const { rows, standard } of record.budgets)
+      expect(Math.hypot(...rows.map(({ contribution }) => contribution))).toBeCloseTo(standard, 12);
   });
 
   it('is the same bytes every time', () => {
@@ -51,27 +69,25 @@ describe('a record as the station made it', () => {
 
   it('may be countersigned, by a key that nobody lists, without losing anything', () => {
     const countersigned = countersignRecord(bytes, { privateKey: stranger.privateKey, signedAt: AT });
-    expect(countersigned.ok && judged(countersigned.value)).toMatchObject({
-      verdict: 'authentic',
-      failed: [],
-    });
-    expect(countersigned.ok && jwsOf(countersigned.value).payload).toBe(jwsOf(bytes).payload);
+    if (!countersigned.ok) throw new Error('the record cannot be countersigned');
+    expect(judged(countersigned.value)).toMatchObject({ verdict: 'authentic', failed: [] });
+    expect(jwsOf(countersigned.value).payload).toBe(jwsOf(bytes).payload);
+    expect(signerOf(countersigned.value)).toContain('who is not trusted');
+    const [ours, theirs] = [...trust.keys, ...trusting(stranger).keys];
+    const both = { keys: [ours, { ...theirs, name: 'the foreman', role: 'countersigner' }] } as TrustList;
+    expect(signerOf(countersigned.value, both)).toContain('countersigned by the foreman');
   });
 
-  it('is held to further checks that the caller brings', () => {
-    const seen: LogEntry[] = [];
-    const extra: ExtraCheck = ({ entries }) => {
-      seen.push(...entries);
-      return { name: 'judged again', outcome: 'failed', detail: 'The samples say otherwise.' };
+  it('says how it stands with the technician’s own signature', () => {
+    const without = (events: readonly StationEvent[]) => {
+      const file = seal(logOf(wholeJob(), 'job:WO-1', events), station);
+      return [judged(file).verdict, recordOf(file).technicianSignature];
     };
-    const report = verifyRecord(bytes, trust, [extra]);
-    expect(report.verdict).toBe('rejected');
-    expect(report.checks.at(-2)).toEqual({
-      name: 'judged again',
-      outcome: 'failed',
-      detail: 'The samples say otherwise.',
-    });
-    expect(seen).toEqual(record.entries);
+    const decided: StationEvent = { type: 'technicians-decided', technicians: 'do-not-sign' };
+    const nobody = stationEvents.map((e) => (e.type === 'person-recorded' ? { ...e, key: null } : e));
+    expect(without(stationEvents)).toEqual(['authentic', 'not-given']);
+    expect(without([...stationEvents, decided])).toEqual(['authentic', 'shop-does-without']);
+    expect(without(nobody)).toEqual(['authentic', 'no-key']);
   });
 });
 
@@ -80,6 +96,7 @@ describe('whom to trust is the reader’s choice', () => {
   const listed = (change: Partial<TrustList['keys'][number]>): TrustList => ({
     keys: key === undefined ? [] : [{ ...key, ...change }],
   });
+  const from = '2026-03-01T00:00:00Z';
 
   it.each([
     ['an empty list', { keys: [] }, 'the key is not on the trust list'],
@@ -87,10 +104,29 @@ describe('whom to trust is the reader’s choice', () => {
     ['a key listed for something else', listed({ role: 'technician' }), 'as technician, not as station'],
     ['a key not yet valid', listed({ validFrom: '2026-03-02T09:30:00.001Z' }), 'trusted from'],
     ['a key no longer valid', listed({ validUntil: '2026-03-02T09:29:59.999Z' }), 'trusted until'],
+    ['a key revoked before', listed({ revoked: { from, reason: 'lost' } }), 'revoked from'],
+    [
+      'a key compromised later, which may have signed under any date',
+      listed({ revoked: { from: '2026-04-01T00:00:00Z', reason: 'compromised' } }),
+      'only a trusted time stamp',
+    ],
   ])('%s: authentic, but not trusted', (_what, list, why) => {
-    expect(judged(bytes, list)).toMatchObject({ verdict: 'untrusted', failed: ['trust'] });
+    expect(judged(bytes, list)).toMatchObject({ verdict: 'untrusted', failed: ['signer'] });
     expect(judged(bytes, list).why).toContain(why);
     expect(EXIT_CODES.untrusted).toBe(3);
+  });
+
+  it('believes what a key signed before it was retired', () => {
+    const list = listed({ revoked: { from: '2026-04-01T00:00:00Z', reason: 'retired' } });
+    expect(judged(bytes, list).verdict).toBe('authentic');
+  });
+
+  it('believes what a compromised key signed before, where a trusted time stamp says so', () => {
+    const list = listed({ revoked: { from: '2026-04-01T00:00:00Z', reason: 'compromised' } });
+    const time = (before: string | null) => verifyRecord(bytes, list, { before, detail: '' }).verdict;
+    expect(time('2026-03-02T10:00:00.000Z')).toBe('authentic');
+    expect(time('2026-04-02T10:00:00.000Z')).toBe('untrusted');
+    expect(time(null)).toBe('rejected');
   });
 
   it('accepts a key on the very edges of its time', () => {
@@ -99,21 +135,74 @@ describe('whom to trust is the reader’s choice', () => {
     );
   });
 
-  it('a stranger who takes up the whole content and signs it as a station is authentic and not trusted', () => {
+  it('a stranger who takes up the whole content and signs it as a station is caught by its log', () => {
     const forged = signedAnew({ ...record, signers: [{ role: 'station', kid: kidOf(stranger) }] }, stranger);
-    expect(judged(forged)).toMatchObject({ verdict: 'untrusted', failed: ['trust'] });
+    expect(judged(forged, trusting(station, stranger)).failed).toEqual(['signatures', 'log']);
+  });
+});
+
+describe('a station that changed its key', () => {
+  const said = { log: `plugmark/log/${kidOf(station)}`, next: publicJwk(stranger.privateKey), at: AT };
+  const rotated = (statement: string): StationEvent[] => [
+    ...stationEvents,
+    { type: 'key-rotated', key: said.next, statement },
+  ];
+  const file = (statement: string) => seal(logOf(wholeJob(), 'job:WO-1', rotated(statement)), stranger);
+  const honest = stateSuccession(said, station.privateKey);
+
+  it('is believed by whoever trusts the old key, because the old one named the new one', () => {
+    expect(judged(file(honest)).verdict).toBe('authentic');
+    expect(signerOf(file(honest))).toContain('whose earlier key named this one');
+  });
+
+  it.each([
+    ['a statement by the new key itself', stateSuccession(said, stranger.privateKey)],
+    ['a statement for another log', stateSuccession({ ...said, log: 'plugmark/log/x' }, station.privateKey)],
+    [
+      'a statement about another key',
+      stateSuccession({ ...said, next: publicJwk(technician.privateKey) }, station.privateKey),
+    ],
+    ['a statement with a bit turned', `${honest.slice(0, -10)}A${honest.slice(-9)}`],
+    ['no statement', 'x'],
+  ])('%s earns no trust', (_what, statement) => {
+    expect(judged(file(statement)).verdict).toBe('untrusted');
+  });
+
+  it('is not believed through an old key that was revoked', () => {
+    const [key] = trust.keys;
+    const revoked = { from: '2027-01-01T00:00:00Z', reason: 'lost' as const };
+    const list = { keys: key === undefined ? [] : [{ ...key, revoked }] };
+    expect(judged(file(honest), list).verdict).toBe('untrusted');
+  });
+
+  it('signs with the new key only', () => {
+    const old = seal(logOf(wholeJob(), 'job:WO-1', rotated(honest)), station);
+    expect(judged(old).why).toContain('does not name');
+  });
+
+  it('signs nothing with a key that its log revoked', () => {
+    const revoked: StationEvent = {
+      type: 'key-revoked',
+      kid: kidOf(station),
+      from: AT,
+      reason: 'lost',
+      because: 'the disk broke',
+    };
+    const late = seal(logOf(wholeJob(), 'job:WO-1', [...stationEvents, revoked]), station);
+    expect(judged(late)).toMatchObject(rejected('signatures'));
+    expect(judged(late).why).toContain('revoked');
   });
 });
 
 it('says when the wall clock was set back, and does not call it forgery', () => {
-  const [opened, ...rest] = wholeJob();
-  if (opened === undefined) throw new Error('no opening in the sample');
-  const first = chain(EMPTY_HEAD, 'job:WO-1', 0, drafts([opened]), { at: AT, monoUs: 1 });
-  const earlier = { at: '2026-03-02T08:00:00.000Z', monoUs: 2 };
-  const later = chain({ seq: 1, hash: first[0]?.hash ?? '' }, 'job:WO-1', 1, drafts(rest), earlier);
-  const report = verifyRecord(seal([...first, ...later].map(({ entry }) => entry)), trust);
+  const entries = log.entries.map((entry) =>
+    entry.n > 5 ? { ...entry, at: '2026-03-02T08:00:00.000Z' } : entry,
+  );
+  const report = verifyRecord(seal({ ...log, entries }), trust);
   expect(report.verdict).toBe('authentic');
-  expect(report.checks.find(({ name }) => name === 'chain')?.detail).toContain('set back before entry n=2');
+  expect(report.checks.find(({ name }) => name === 'clock')?.detail).toMatch(
+    /set while the job ran: -\d+ s before entry n=6/,
+  );
 });
 
 it('says that a job was simulated, and cannot be made to say otherwise', () => {

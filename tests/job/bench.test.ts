@@ -38,10 +38,15 @@ describe('pulls that prove nothing', () => {
     const shop = workshop();
     shop.stopShort(19);
     expect(shop.cylinder(1)).toMatchObject({
+      torque: 'todo',
+      pulls: [{ kind: 'run-down', judgement: null }],
+    });
+    shop.rest();
+    expect(shop.cylinder(1)).toMatchObject({
       torque: 'again',
       pulls: [{ kind: 'tightening', judgement: { result: 'NotOK', side: 'low' } }],
     });
-    shop.again(27);
+    shop.goOn(19, 27);
     expect(shop.cylinder(1).torque).toBe('done');
     expect(shop.cylinder(1).pulls[1]?.kind).toBe('continuation');
   });
@@ -50,7 +55,7 @@ describe('pulls that prove nothing', () => {
     const shop = workshop();
     shop.stopShort(6);
     shop.stopShort(12);
-    shop.pull(27);
+    shop.goOn(12, 27);
     expect(shop.cylinder(1).pulls.map(({ kind, judgement }) => [kind, judgement?.result])).toEqual([
       ['run-down', undefined],
       ['run-down', undefined],
@@ -87,6 +92,7 @@ describe('pulls that prove nothing', () => {
   it('leaves handling noise on no cylinder', () => {
     const shop = workshop();
     shop.stopShort(3);
+    shop.rest();
     expect(shop.bench.state().strays.map(({ kind }) => kind)).toEqual(['handling']);
     expect(shop.cylinder(1).pulls).toEqual([]);
   });

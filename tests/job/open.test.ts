@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { openJob } from '../../src/job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../src/job/order.ts';
 import { pathText } from '../../src/problem.ts';
-import { exampleOrder, INSTRUMENTS } from './workshop.ts';
+import { exampleOrder, INSTRUMENTS, OPENING } from './workshop.ts';
 
 const order = exampleOrder(8);
 const withTorque = (torque: string): WorkOrder => ({
@@ -12,12 +12,12 @@ const withTorque = (torque: string): WorkOrder => ({
 
 describe('opening a job', () => {
   it('computes windows in N·m and mm whatever unit the source prints', () => {
-    const opened = openJob(withTorque('18-22 lbf·ft'), INSTRUMENTS);
+    const opened = openJob(withTorque('18-22 lbf·ft'), INSTRUMENTS, OPENING);
     expect(opened).toMatchObject({ ok: true });
     if (!opened.ok) return;
-    expect(opened.value.torqueWindow.lowerLimit).toBeCloseTo(24.4047, 4);
-    expect(opened.value.torqueWindow.upperLimit).toBeCloseTo(29.828, 4);
-    expect(opened.value.gapWindow).toMatchObject({ lowerLimit: 0.7, upperLimit: 0.8, unit: 'mm' });
+    expect(opened.value[0].torqueWindow.lowerLimit).toBeCloseTo(24.4047, 4);
+    expect(opened.value[0].torqueWindow.upperLimit).toBeCloseTo(29.828, 4);
+    expect(opened.value[0].gapWindow).toMatchObject({ lowerLimit: 0.7, upperLimit: 0.8, unit: 'mm' });
   });
 
   it.each([
@@ -30,7 +30,7 @@ describe('opening a job', () => {
       'specification.gap',
     ],
   ])('refuses %s and names the place', (_what, wrong, place) => {
-    const opened = openJob(wrong, INSTRUMENTS);
+    const opened = openJob(wrong, INSTRUMENTS, OPENING);
     expect(opened.ok).toBe(false);
     if (!opened.ok) expect(opened.error.where).toContain(place);
   });
@@ -41,7 +41,7 @@ describe('opening a job', () => {
         ? { ...one, permissibleDeviation: { kind: 'relative' as const, percent: 6 } }
         : one,
     );
-    const opened = openJob(withTorque('10-11 N·m'), coarse);
+    const opened = openJob(withTorque('10-11 N·m'), coarse, OPENING);
     expect(opened).toMatchObject({
       ok: false,
       error: { code: 'window-not-decidable', where: 'tool wrench' },
@@ -49,7 +49,7 @@ describe('opening a job', () => {
   });
 
   it('names the tool that the station does not have', () => {
-    const opened = openJob(order, INSTRUMENTS.slice(0, 1));
+    const opened = openJob(order, INSTRUMENTS.slice(0, 1), OPENING);
     expect(opened).toMatchObject({
       ok: false,
       error: { code: 'instrument-missing', message: 'the station has no gap gauge' },

@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs';
 import type { Instrument } from '../../src/instrument/instrument.ts';
+import { USUAL_DECISION } from '../../src/job/basis.ts';
 import { type Bench, type BenchInput, createBench } from '../../src/job/bench.ts';
-import type { JobEvent } from '../../src/job/event.ts';
+import type { Answer, JobEvent } from '../../src/job/event.ts';
 import { fold } from '../../src/job/fold.ts';
-import { openJob } from '../../src/job/open.ts';
+import { type Opening, openJob } from '../../src/job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../src/job/order.ts';
 import type { ToolDescription } from '../../src/reading.ts';
 import { type Corner, clickPull, drawn } from '../pull/shapes.ts';
@@ -30,6 +31,9 @@ export const INSTRUMENTS: readonly Instrument[] = [
   },
 ];
 
+/** The day on which the jobs of the tests are done. */
+export const OPENING: Opening = { on: '2026-05-04', decision: USUAL_DECISION, overrides: [] };
+
 export const WRENCH: ToolDescription = {
   quantity: 'torque',
   unit: 'N.m',
@@ -41,10 +45,10 @@ export const GAUGE: ToolDescription = { ...WRENCH, quantity: 'length', unit: 'm'
 
 /** A bench with both tools joined, and hands to work it with; `events` holds everything that happened. */
 export function workshop(order: WorkOrder = exampleOrder(4)) {
-  const opening = openJob(order, INSTRUMENTS);
+  const opening = openJob(order, INSTRUMENTS, OPENING);
   if (!opening.ok) throw new Error(opening.error.message);
-  const events: JobEvent[] = [opening.value];
-  const bench = createBench(fold(null, opening.value));
+  const events: JobEvent[] = [...opening.value];
+  const bench = createBench(fold(null, opening.value[0]));
   const shop = { ...handsOn(bench, events), bench, events };
   shop.give({ kind: 'session', program: 'plugmark test', platform: 'test', simulated: false });
   shop.join();
@@ -74,6 +78,11 @@ export function handsOn(bench: Bench, events: JobEvent[]) {
     for (const { atUs, nm } of samples) value('wrench', nowMs + atUs / 1000, nm * 100);
     nowMs += (corners.at(-1)?.atMs ?? 0) + 10;
   };
+  const rest = (ms = 3000) =>
+    draw([
+      { atMs: 0, nm: 0 },
+      { atMs: ms, nm: 0 },
+    ]);
   return {
     give,
     draw,
@@ -85,9 +94,18 @@ export function handsOn(bench: Bench, events: JobEvent[]) {
       nowMs += 500;
       value('gauge', nowMs, mm * 10_000);
     },
-    /** A pull on a plug that turns. */
-    pull: (peakNm: number, riseMs = 700) =>
-      draw([{ atMs: 0, nm: 0 }, ...clickPull(400, riseMs, peakNm, peakNm * 0.8, peakNm * 0.8)]),
+    /** Nothing happens, for long enough to go to another plug or to be told that one stopped short. */
+    rest,
+    /** On to a plug that turns, and pulled until the wrench clicks. */
+    pull: (peakNm: number, riseMs = 700) => {
+      rest();
+      draw([{ atMs: 0, nm: 0 }, ...clickPull(400, riseMs, peakNm, peakNm * 0.8, peakNm * 0.8)]);
+    },
+    /** On from where a plug had stopped: fast to there, slower beyond. */
+    goOn: (heldNm: number, peakNm: number) => {
+      const [, ...click] = clickPull(460, 300, peakNm, peakNm * 0.8, peakNm * 0.8);
+      draw([{ atMs: 0, nm: 0 }, { atMs: 400, nm: 0 }, { atMs: 460, nm: heldNm }, ...click]);
+    },
     /** A second pull on a plug already tight. */
     again: (peakNm: number) =>
       draw([{ atMs: 0, nm: 0 }, ...clickPull(400, 90, peakNm, peakNm * 0.8, peakNm * 0.8)]),
@@ -115,7 +133,7 @@ export function handsOn(bench: Bench, events: JobEvent[]) {
         { atMs: 400, nm: 0 },
         { atMs: 900, nm },
       ]),
-    answer: (answer: 'fresh' | 'rehit' | 'handling' | 'refit' | 'replace') => {
+    answer: (answer: Answer) => {
       const question = bench.state().questions[0];
       if (question === undefined) throw new Error('no question is open');
       return give({ kind: 'command', command: { do: 'answer', pull: question.pull, answer } });

@@ -1,16 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { combine, coverageFactorFor } from '../../src/metrology/budget.ts';
+import { budgetOf, combine, coverageFactorFor } from '../../src/metrology/budget.ts';
 import { type CalibrationPoint, calibratedAt } from '../../src/metrology/calibration.ts';
+import type { PermissibleDeviation } from '../../src/metrology/permissible.ts';
+import { studentCdf } from '../../src/metrology/student.ts';
 import { standardUncertainty, type Term } from '../../src/metrology/term.ts';
 import {
   adapterTerms,
   driftTerm,
-  expandedFromPermissible,
-  peakSamplingTerm,
+  peakTerm,
   permissibleTerm,
   repeatabilityTerm,
   resolutionTerm,
+  uncorrectedTerm,
 } from '../../src/metrology/terms.ts';
 import { actualAt } from '../../src/plug/geometry.ts';
 
@@ -18,6 +20,12 @@ const standardOf = (term: Term | undefined): number => {
   if (term === undefined) throw new Error('no such term');
   return Math.abs(term.sensitivity) * standardUncertainty(term.amount, term.distribution);
 };
+
+/** Budget of an instrument of which only the promise is known. */
+const promised = (
+  { permissible, resolution }: { readonly permissible: PermissibleDeviation; readonly resolution: number },
+  value: number,
+) => budgetOf([permissibleTerm(permissible, value, 'data sheet'), resolutionTerm(resolution)]);
 
 describe('a budget', () => {
   it('divides by what the distribution asks for', () => {
@@ -38,7 +46,7 @@ describe('a budget', () => {
   });
 
   it('takes its coverage factor from t with the effective degrees of freedom, cut down to a whole number', () => {
-    const readings = repeatabilityTerm([24.9, 25.1, 25.0, 25.2, 24.8]);
+    const readings = repeatabilityTerm([24.9, 25.1, 25.0, 25.2, 24.8], 'one setting');
     const alone = combine([readings], { confidence: 0.95 });
     expect(alone.degreesOfFreedom).toBeCloseTo(4, 9);
     expect(alone.coverageFactor).toBeCloseTo(2.7764, 4);
@@ -84,7 +92,7 @@ describe('a budget', () => {
 
 describe('an instrument of which only the promise is known', () => {
   it('a wrench of ±4 % with steps of 0.01 N·m at 25 N·m: U = 1.155 N·m', () => {
-    const { standard, expanded } = expandedFromPermissible(
+    const { standard, expanded } = promised(
       { permissible: { kind: 'relative', percent: 4 }, resolution: 0.01 },
       25,
     );
@@ -95,15 +103,12 @@ describe('an instrument of which only the promise is known', () => {
   it('a gauge of ±0.02 mm with steps of 0.01 mm: U = 0.0238 mm, whatever the gap', () => {
     const gauge = { permissible: { kind: 'absolute', amount: 0.02 }, resolution: 0.01 } as const;
     for (const gap of [0, 0.7, 1.1])
-      expect(expandedFromPermissible(gauge, gap).expanded).toBeCloseTo(
-        2 * Math.sqrt(0.0004 / 3 + 0.0001 / 12),
-        12,
-      );
+      expect(promised(gauge, gap).expanded).toBeCloseTo(2 * Math.sqrt(0.0004 / 3 + 0.0001 / 12), 12);
   });
 
   it('is as uncertain turning left as turning right', () => {
-    const term = permissibleTerm({ kind: 'relative', percent: 4 }, -25);
-    expect(term.amount).toBe(permissibleTerm({ kind: 'relative', percent: 4 }, 25).amount);
+    const term = permissibleTerm({ kind: 'relative', percent: 4 }, -25, 'data sheet');
+    expect(term.amount).toBe(permissibleTerm({ kind: 'relative', percent: 4 }, 25, 'data sheet').amount);
   });
 });
 
@@ -112,18 +117,18 @@ describe('the lines', () => {
     expect(standardOf(resolutionTerm(0.1))).toBeCloseTo(0.1 / Math.sqrt(12), 15);
   });
 
-  it('repeatability: of one reading, or of a mean of several', () => {
-    expect(standardOf(repeatabilityTerm([1, 2, 3, 4]))).toBeCloseTo(Math.sqrt(5 / 3), 12);
-    expect(standardOf(repeatabilityTerm([1, 2, 3, 4], 4))).toBeCloseTo(Math.sqrt(5 / 12), 12);
-    expect(repeatabilityTerm([1, 2, 3, 4]).degreesOfFreedom).toBe(3);
-    expect(() => repeatabilityTerm([1])).toThrow(RangeError);
+  it('repeatability: the spread of readings of one thing', () => {
+    const term = repeatabilityTerm([1, 2, 3, 4], 'one setting');
+    expect(standardOf(term)).toBeCloseTo(Math.sqrt(5 / 3), 12);
+    expect(term).toMatchObject({ degreesOfFreedom: 3, type: 'A' });
+    expect(() => repeatabilityTerm([1], 'one setting')).toThrow(RangeError);
   });
 
-  it('peak between samples: the root mean square of what evenly spread sampling misses on a rising edge', () => {
-    const [slope, interval, phases] = [80, 10, 10_000];
-    let squares = 0;
-    for (let i = 0; i < phases; i += 1) squares += (((slope * interval) / 1000) * ((i + 0.5) / phases)) ** 2;
-    expect(standardOf(peakSamplingTerm(slope, interval))).toBeCloseTo(Math.sqrt(squares / phases), 6);
+  it('an error that nobody takes off is covered to 95 % whatever its share', () => {
+    for (const error of [0, 0.2, 1, 5, 50]) {
+      const { expanded } = budgetOf([peakTerm(1), uncorrectedTerm(error, 'certificate')]);
+      expect(studentCdf(expanded - error, 1e9) - studentCdf(-expanded - error, 1e9)).toBeGreaterThan(0.95);
+    }
   });
 
   it('adapter: sensitivities are the derivatives of the torque on the fastener', () => {
@@ -152,35 +157,33 @@ describe('the lines', () => {
 
 describe('a calibration certificate', () => {
   const points: readonly CalibrationPoint[] = [
-    { reading: 60, deviation: 0.9, expanded: 0.6, k: 2 },
-    { reading: 10, deviation: -0.1, expanded: 0.1, k: 2 },
-    { reading: 36, deviation: 0.42, expanded: 0.36, k: 2 },
+    { reading: 60, error: 0.9, expanded: 0.6, k: 2 },
+    { reading: 10, error: -0.1, expanded: 0.1, k: 2 },
+    { reading: 36, error: 0.42, expanded: 0.36, k: 2 },
   ];
 
   it('is read on the straight line between its points, with the larger uncertainty of the two', () => {
-    const result = calibratedAt(points, 23, 'certificate 17');
-    expect(result).toMatchObject({ ok: true, value: { deviation: expect.closeTo(0.16, 12) } });
-    expect(result.ok && standardOf(result.value.term)).toBeCloseTo(0.18, 12);
+    const { error, term } = calibratedAt(points, 23, 'certificate 17');
+    expect(error).toBeCloseTo(0.16, 12);
+    expect(standardOf(term)).toBeCloseTo(0.18, 12);
   });
 
   it('holds at its points, the first and the last among them', () => {
     for (const point of points) {
-      const result = calibratedAt(points, point.reading, 'certificate 17');
-      expect(result).toMatchObject({ ok: true, value: { deviation: point.deviation } });
-      expect(result.ok && standardOf(result.value.term)).toBeCloseTo(point.expanded / 2, 12);
+      const { error, term } = calibratedAt(points, point.reading, 'certificate 17');
+      expect(error).toBe(point.error);
+      expect(term.name).toBe('calibration');
+      expect(standardOf(term)).toBeCloseTo(point.expanded / 2, 12);
     }
   });
 
-  it('says nothing outside of its points', () => {
-    for (const reading of [9.99, 60.01])
-      expect(calibratedAt(points, reading, 'certificate 17')).toMatchObject({
-        ok: false,
-        error: {
-          code: 'outside-calibration',
-          where: 'certificate 17',
-          message: expect.stringContaining('10 to 60'),
-        },
-      });
-    expect(calibratedAt([], 20, 'certificate 18')).toMatchObject({ ok: false });
+  it('carries its last point on, in proportion upwards, and says so', () => {
+    const above = calibratedAt(points, 72, 'certificate 17');
+    expect(above.error).toBeCloseTo(1.08, 12);
+    expect(standardOf(above.term)).toBeCloseTo(0.36, 12);
+    const below = calibratedAt(points, 5, 'certificate 17');
+    expect([below.error, standardOf(below.term)]).toEqual([-0.1, 0.05]);
+    for (const { term } of [above, below]) expect(term.name).toContain('beyond its points');
+    expect(() => calibratedAt([], 20, 'certificate 18')).toThrow(RangeError);
   });
 });

@@ -1,9 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { acceptanceZone, falseAcceptanceAt, largestExpanded } from '../../src/metrology/decision.ts';
+import {
+  acceptanceZone,
+  type DecisionRule,
+  falseAcceptanceAt,
+  largestExpandedBy,
+  windowBy,
+} from '../../src/metrology/decision.ts';
 import { normalDensity } from '../../src/metrology/normal.ts';
 import { globalRisk, guardBandFor, type Inspection, specificRisk } from '../../src/metrology/risk.ts';
-import { conformanceProbability, windowOf } from '../../src/metrology/window.ts';
+import { conformanceProbability } from '../../src/metrology/window.ts';
 
 const limits = { lowerLimit: 22.5, upperLimit: 27.5 };
 
@@ -43,15 +49,42 @@ describe('a decision rule', () => {
   });
 
   it('knows the uncertainty below which a window can be decided', () => {
+    const rule = fc.oneof(
+      fc.constant<DecisionRule>({ kind: 'iso-14253-1' }),
+      fc.double({ min: 0.1, max: 3, noNaN: true }).map((r): DecisionRule => ({ kind: 'guard-band', r })),
+      fc
+        .double({ min: 0.5, max: 0.999, noNaN: true })
+        .map((atLeast): DecisionRule => ({ kind: 'probability', atLeast })),
+    );
     fc.assert(
-      fc.property(fc.double({ min: 0.1, max: 3, noNaN: true }), (r) => {
-        const most = largestExpanded(limits, r);
+      fc.property(rule, (given) => {
+        const most = largestExpandedBy(given, limits);
         const at = (expanded: number) =>
-          windowOf({ unit: 'N.m', ...limits, guardBandFactor: r, expandedAt: () => expanded }).decidable;
+          windowBy(given, { unit: 'N.m', ...limits, expandedAt: () => expanded }).decidable;
         expect([at(most * 0.999), at(most * 1.001)]).toEqual([true, false]);
       }),
     );
-    expect(largestExpanded(limits, 0)).toBe(Number.POSITIVE_INFINITY);
+    expect(largestExpandedBy({ kind: 'simple' }, limits)).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  it('makes the window of its zone, each side by the uncertainty there', () => {
+    const rules: readonly DecisionRule[] = [
+      { kind: 'simple' },
+      { kind: 'iso-14253-1' },
+      { kind: 'guard-band', r: 0.8 },
+      { kind: 'probability', atLeast: 0.95 },
+    ];
+    for (const rule of rules) {
+      const window = windowBy(rule, { unit: 'N.m', ...limits, expandedAt: (value) => value / 25 });
+      expect(window.acceptLower).toBeCloseTo(
+        acceptanceZone(rule, limits, 22.5 / 50)?.lower ?? Number.NaN,
+        12,
+      );
+      expect(window.acceptUpper).toBeCloseTo(
+        acceptanceZone(rule, limits, 27.5 / 50)?.upper ?? Number.NaN,
+        12,
+      );
+    }
   });
 
   it('knows its risk of a false OK on the acceptance limit', () => {

@@ -1,11 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { budgetOf } from '../../src/metrology/budget.ts';
 import { judgementSchema, type Window, windowSchema } from '../../src/metrology/judgement.ts';
-import { expandedFromPermissible } from '../../src/metrology/terms.ts';
+import { permissibleTerm, resolutionTerm } from '../../src/metrology/terms.ts';
 import { conformanceProbability, judge, windowOf } from '../../src/metrology/window.ts';
 
 const constant = (expanded: number) => () => expanded;
-const wrench = { permissible: { kind: 'relative', percent: 4 }, resolution: 0.01 } as const;
+/** ±4 % of the reading, steps of 0.01. */
+const wrench = (value: number) =>
+  budgetOf([permissibleTerm({ kind: 'relative', percent: 4 }, value, 'data sheet'), resolutionTerm(0.01)])
+    .expanded;
 
 /** 25 N·m ±10 % with U = 1 N·m throughout. */
 const window25 = (guardBandFactor = 1) =>
@@ -18,7 +22,7 @@ describe('a window', () => {
       lowerLimit: 20,
       upperLimit: 30,
       guardBandFactor: 1,
-      expandedAt: (value) => expandedFromPermissible(wrench, value).expanded,
+      expandedAt: wrench,
     });
     expect(window.expandedAtLower).toBeCloseTo(2 * Math.sqrt(0.8 ** 2 / 3 + 0.01 ** 2 / 12), 12);
     expect(window.expandedAtUpper).toBeCloseTo(2 * Math.sqrt(1.2 ** 2 / 3 + 0.01 ** 2 / 12), 12);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { limitsDeg } from '../../src/quantity/compare.ts';
-import { fromMillimetres, millimetres } from '../../src/quantity/length.ts';
+import { millimetres } from '../../src/quantity/length.ts';
 import { parseAngleRange, parseTorque } from '../../src/quantity/range.ts';
 import { fromNewtonMetres, newtonMetres, type TorqueUnit } from '../../src/quantity/torque.ts';
 import { agrees, type Published } from './published.ts';
@@ -67,9 +67,9 @@ describe('pairs as printed side by side in workshop manuals and charts', () => {
   asPrinted('3.5 kgf·m beside 25.3 lbf·ft', 25.3, 0.05, () =>
     fromNewtonMetres(newtonMetres(3.5, 'kgf.m'), FT_LB),
   );
-  asPrinted('0.031 in beside 0.8 mm', 0.031, 0.0005, () => fromMillimetres(0.8, '[in_i]'));
-  asPrinted('0.039 in beside 1.0 mm', 0.039, 0.0005, () => fromMillimetres(1, '[in_i]'));
-  asPrinted('0.043 in beside 1.1 mm', 0.043, 0.0005, () => fromMillimetres(1.1, '[in_i]'));
+  asPrinted('0.031 in beside 0.8 mm', 0.031, 0.0005, () => 0.8 / millimetres(1, '[in_i]'));
+  asPrinted('0.039 in beside 1.0 mm', 0.039, 0.0005, () => 1 / millimetres(1, '[in_i]'));
+  asPrinted('0.043 in beside 1.1 mm', 0.043, 0.0005, () => 1.1 / millimetres(1, '[in_i]'));
 
   it.each([
     ['18 N·m', '13 lbf·ft', 17.63],

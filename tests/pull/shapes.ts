@@ -19,6 +19,9 @@ export function drawn(corners: readonly Corner[], stepMs = 10): { atUs: number; 
   return out;
 }
 
+/** The last hundredth of the way to the click, felt for: so that the click lies where a sample can see it. */
+export const EASE_MS = 60;
+
 /** A rise over `riseMs`, a click at `clickNm` that falls to `troughNm`, a follow-through to `peakNm`, let-off. */
 export function clickPull(
   fromMs: number,
@@ -27,9 +30,10 @@ export function clickPull(
   troughNm: number,
   peakNm: number,
 ): Corner[] {
-  const click = fromMs + riseMs;
+  const click = fromMs + riseMs + EASE_MS;
   return [
     { atMs: fromMs, nm: 0 },
+    { atMs: fromMs + riseMs, nm: 0.99 * clickNm },
     { atMs: click, nm: clickNm },
     { atMs: click + 20, nm: troughNm },
     { atMs: click + 120, nm: peakNm },

@@ -63,7 +63,7 @@ describe('the table', () => {
   test('every column that holds a quantity names its unit', () => {
     const header = parse(csvOf().slice(1))[0] ?? [];
     const quantities = header.filter((name) =>
-      /torque \(|Gap .*\(|Gap \(|release|Follow|U, k|limit|accepted|Rise/.test(name),
+      /torque \(|Gap .*\(|Gap \(|release|Follow|U, 95|limit|accepted|Rise/.test(name),
     );
     expect(quantities).toHaveLength(16);
     for (const name of quantities) expect(name).toMatch(/\((mm|N·m|ms|%)\)$/);

@@ -10,6 +10,7 @@ import type { LinkDescription } from '../../src/reading.ts';
 import { type ReportInput, type ReportModel, reportModel } from '../../src/report/model.ts';
 import { writePdf } from '../../src/report/pdf.ts';
 import type { Trace } from '../../src/report/plots.ts';
+import { A_PULL } from '../pull/a-pull.ts';
 
 export const TORQUE_WINDOW: Window = {
   unit: 'N.m',
@@ -160,7 +161,9 @@ function inputOf(
     entries,
     traces,
     recordDigest: createHash('sha256').update(record).digest('hex'),
-    signerThumbprint: 'kPrK_qmxVWaYVA9wwBF6Iuo3vVzz7TxHCTwXBygrS4k',
+    signers: [{ role: 'station', kid: 'kPrK_qmxVWaYVA9wwBF6Iuo3vVzz7TxHCTwXBygrS4k' }],
+    technicianSignature: 'the technician has no key of his own',
+    checkpoint: `plugmark/log/example\n12\n${Buffer.alloc(32, 7).toString('base64')}\n\n— plugmark/log/example ${Buffer.alloc(68, 1).toString('base64')}\n`,
     program: 'plugmark 0.1.0',
     simulated,
   };
@@ -171,7 +174,6 @@ function entryOf(event: JobEvent, index: number, by: string): LogEntry {
   return {
     v: 1,
     seq: index + 1,
-    prev: '0'.repeat(64),
     stream: 'job:JOB-2041',
     n: index + 1,
     at,
@@ -236,6 +238,12 @@ function opening(order: WorkOrder, options: JobOptions): JobEvent[] {
       ],
       torqueWindow: TORQUE_WINDOW,
       gapWindow: GAP_WINDOW,
+      basis: {
+        on: '2026-05-04',
+        decision: { rule: { kind: 'guard-band', r: 1 }, grades: false },
+        firstTorqueWindow: null,
+        notes: [],
+      },
       rules: 'plugmark/rules/1',
     },
     {
@@ -295,6 +303,7 @@ function gapEvent(cylinder: number, value: number): JobEvent {
 function pullFound(pull: number, felt: Partial<Pull> & { readonly peakNm: number }): JobEvent {
   const startUs = pull * 10_000_000;
   return {
+    ...A_PULL,
     type: 'pull-found',
     pull,
     tool: 'wrench',

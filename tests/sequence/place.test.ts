@@ -1,136 +1,301 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { FoundPull } from '../../src/pull/pull.ts';
-import { type Bench, place } from '../../src/sequence/place.ts';
+import { place, type Situation, settle } from '../../src/sequence/place.ts';
+import { FIRST, halfway, pullOf, riseBy, second, strokeTo, tenths, tightPull } from './pulls.ts';
 
-const fresh: FoundPull = {
-  startUs: 0,
-  endUs: 900_000,
-  peakNm: 27,
-  peakUs: 700_000,
-  releaseNm: 27,
-  releaseUs: 700_000,
-  riseMs: 600,
-  zeroNm: 0,
-  samples: 90,
-  cut: null,
-};
-const first: Bench = {
-  target: 1,
-  targetStarted: null,
-  refitting: null,
-  lastTight: null,
-  asking: false,
-  clicks: true,
-  lowerNm: 25,
-  upperNm: 30,
-};
-const later: Bench = { ...first, target: 2, lastTight: 1 };
+interface Expected {
+  readonly kind: string;
+  readonly cylinder: number | null;
+  readonly ask?: string;
+}
+
+const DONE: Situation = { ...second(), target: null };
+/** Fast to 60 % of the click, four times slower beyond. */
+const onFrom60 = riseBy([10, 20, 30, 40, 50, 60, 100, 140, 180]);
 
 describe('giving a pull to a cylinder', () => {
-  it.each<[string, Partial<FoundPull>, Bench, { kind: string; cylinder: number | null }]>([
+  it.each<[string, FoundPull, Situation, Expected]>([
+    ['the first plug that turns', pullOf(), FIRST, { kind: 'tightening', cylinder: 1 }],
     [
-      'the first pull of an engine is a tightening, however fast it rose',
-      { riseMs: 40 },
-      first,
-      { kind: 'tightening', cylinder: 1 },
+      'a first plug that does not turn was tight before anybody began',
+      tightPull(),
+      FIRST,
+      { kind: 'unsure', cylinder: 1, ask: 'already-tight' },
     ],
-    ['a slow rise turned the next plug', {}, later, { kind: 'tightening', cylinder: 2 }],
+    ['a plug that surely turned', pullOf(), second(), { kind: 'tightening', cylinder: 2 }],
+    ['at once once more', tightPull(), second(500), { kind: 'rehit', cylinder: 1 }],
     [
-      'a fast rise was a second click on the last plug',
-      { riseMs: 60 },
-      later,
+      'a tug at the tight plug is not the first stroke on the next',
+      strokeTo(14, { riseMs: 40 }),
+      second(700),
       { kind: 'rehit', cylinder: 1 },
     ],
-    ['between the two nobody can tell', { riseMs: 140 }, later, { kind: 'unsure', cylinder: 2 }],
     [
-      'a low stroke is on the way, whatever its let-off looks like',
-      { peakNm: 9, releaseNm: 9, releaseUs: 700_000 },
-      later,
-      { kind: 'run-down', cylinder: 2 },
+      'a plug that turns too soon to be another one',
+      pullOf(),
+      second(1500),
+      { kind: 'unsure', cylinder: 2, ask: 'which' },
     ],
     [
-      'going on after stopping short, however fast it rose',
-      { riseMs: 60 },
-      { ...later, targetStarted: 'short' },
-      { kind: 'continuation', cylinder: 2 },
+      'tight, with time to have gone elsewhere: a check, or a cylinder was left out',
+      tightPull(),
+      second(),
+      { kind: 'unsure', cylinder: 2, ask: 'already-tight' },
     ],
     [
-      'a fast last stroke goes on from the stroke before it',
-      { riseMs: 50 },
-      { ...later, targetStarted: 'run-down' },
-      { kind: 'tightening', cylinder: 2 },
+      'tight and the last cylinder due: one who left a plug out finds out here',
+      tightPull(),
+      { ...second(1500), lastOpen: true },
+      { kind: 'unsure', cylinder: 2, ask: 'already-tight' },
     ],
     [
-      'a stroke that reached the window of a click wrench without a click has not ended',
-      { releaseNm: null, releaseUs: null },
-      later,
+      'between the two nobody can tell',
+      pullOf({ riseMs: 138, rise: riseBy(tenths(138)) }),
+      second(),
+      { kind: 'unsure', cylinder: 2, ask: 'which' },
+    ],
+    ['a low stroke is on the way', strokeTo(12), second(), { kind: 'run-down', cylinder: 2 }],
+    [
+      'a stroke into the window of a click wrench is on the way',
+      strokeTo(26),
+      second(),
       { kind: 'run-down', cylinder: 2 },
     ],
     [
       'an indicating wrench never clicks',
-      { releaseNm: null, releaseUs: null },
-      { ...later, clicks: false },
+      strokeTo(27),
+      { ...second(), clicks: false },
       { kind: 'tightening', cylinder: 2 },
     ],
-    ['too little torque is handling', { peakNm: 4 }, later, { kind: 'handling', cylinder: null }],
-    ['a slow pull when all are done', {}, { ...later, target: null }, { kind: 'unsure', cylinder: 1 }],
     [
-      'a fast pull when all are done',
-      { riseMs: 60 },
-      { ...later, target: null },
-      { kind: 'rehit', cylinder: 1 },
+      'where the click cannot be seen the peak stands',
+      pullOf({ release: 'not-visible', releaseNm: null, releaseUs: null }),
+      second(),
+      { kind: 'tightening', cylinder: 2 },
     ],
-    ['loosening before anything was tight', { peakNm: -20 }, first, { kind: 'loosening', cylinder: null }],
+    [
+      'the last few degrees rise like a re-hit, but go on from the stroke before',
+      tightPull(),
+      halfway('stroke', 24, 600),
+      { kind: 'tightening', cylinder: 2 },
+    ],
+    [
+      'a knock before a tight plug is no stroke before it',
+      tightPull(),
+      {
+        ...halfway('stroke', 9, 600),
+        last: { cylinder: 2, endUs: 9_400_000, asked: null, tight: false, knock: 0.4 },
+      },
+      { kind: 'unsure', cylinder: 2, ask: 'already-tight' },
+    ],
+    [
+      'a tug at a tight plug is no stroke before it either',
+      tightPull(),
+      { ...halfway('stroke', 20, 600), startedTurning: false },
+      { kind: 'unsure', cylinder: 2, ask: 'already-tight' },
+    ],
+    [
+      'on from where it had stopped short',
+      pullOf({ riseMs: 120, rise: onFrom60 }),
+      halfway('short', 16, 6000),
+      { kind: 'continuation', cylinder: 2 },
+    ],
+    [
+      'after a stop short, a plug that turned from loose is another one',
+      pullOf(),
+      halfway('short', 16, 6000),
+      { kind: 'unsure', cylinder: 2, ask: 'other-plug' },
+    ],
+    [
+      'after a stop short, a plug that did not turn on is another one',
+      tightPull(),
+      halfway('short', 16, 6000),
+      { kind: 'unsure', cylinder: 2, ask: 'other-plug' },
+    ],
+    [
+      'after a stop near the end nobody can tell',
+      tightPull(),
+      halfway('short', 24.5, 6000),
+      { kind: 'unsure', cylinder: 2, ask: 'other-plug' },
+    ],
+    [
+      'a stroke that ends below what the plug had held is on another one',
+      strokeTo(9),
+      halfway('short', 16, 6000),
+      { kind: 'unsure', cylinder: 2, ask: 'other-plug' },
+    ],
+    [
+      'what goes on from a pull in question is in question with it',
+      tightPull(),
+      {
+        ...second(),
+        asking: 2,
+        last: { cylinder: 2, endUs: 9_500_000, asked: 'other-plug', tight: false, knock: 0 },
+      },
+      { kind: 'unsure', cylinder: 2, ask: 'other-plug' },
+    ],
+    [
+      'while a question is open',
+      pullOf(),
+      { ...second(), asking: 1 },
+      { kind: 'unsure', cylinder: 1, ask: 'held' },
+    ],
+    [
+      'a low stroke meanwhile',
+      strokeTo(12),
+      { ...second(), asking: 1 },
+      { kind: 'run-down', cylinder: null },
+    ],
+    ['too little to turn a plug', strokeTo(3), DONE, { kind: 'handling', cylinder: null }],
+    [
+      'a knock',
+      strokeTo(9, { endUs: 10_200_000, peakUs: 10_100_000, rise: riseBy([0, 0, 0, 5, 15, 25, 35, 50, 65]) }),
+      second(),
+      { kind: 'handling', cylinder: null },
+    ],
+    ['a tight plug when all are done', tightPull(), DONE, { kind: 'check', cylinder: null }],
+    [
+      'a tight plug that a person chose to try',
+      tightPull(),
+      { ...DONE, chosen: 3 },
+      { kind: 'check', cylinder: 3 },
+    ],
+    ['a loose plug when all are done', pullOf(), DONE, { kind: 'unsure', cylinder: 1, ask: 'loose' }],
+    [
+      'loosening before anything was tight',
+      pullOf({ peakNm: -20 }),
+      FIRST,
+      { kind: 'loosening', cylinder: null },
+    ],
     [
       'loosening a plug that was to be backed out',
-      { peakNm: -20 },
-      { ...later, refitting: 1 },
+      pullOf({ peakNm: -20 }),
+      { ...second(), refitting: 1 },
       { kind: 'loosening', cylinder: 1 },
     ],
-    ['loosening after a plug was proven', { peakNm: -20 }, later, { kind: 'unsure', cylinder: 1 }],
-  ])('%s', (_what, pull, bench, expected) => {
-    expect(place({ ...fresh, ...pull }, bench)).toMatchObject(expected);
+    [
+      'loosening after a plug was proven',
+      pullOf({ peakNm: -20 }),
+      second(),
+      { kind: 'unsure', cylinder: 1, ask: 'loosened' },
+    ],
+  ])('%s', (_what, pull, at, expected) => {
+    expect(place(pull, at)).toMatchObject(expected);
   });
 
-  const pulls = fc.record({
+  it('tells what a placement rests on', () => {
+    expect(place(pullOf(), second()).evidence).toMatchObject({
+      riseNmPerS: 40.5,
+      sinceLastMs: 6000,
+      impulseNms: 8,
+      angleDeg: null,
+      heldRiseMs: null,
+    });
+  });
+});
+
+describe('a stroke that nothing followed', () => {
+  const at = { lowerNm: 25, short: false };
+  const evidence = place(strokeTo(12), second()).evidence;
+
+  it('stopped short', () => {
+    expect(settle(strokeTo(12), 2, evidence, at)).toMatchObject({ cylinder: 2, kind: 'tightening' });
+    expect(settle(strokeTo(12), 2, evidence, { ...at, short: true })).toMatchObject({ kind: 'continuation' });
+  });
+
+  it('is asked about when it reached the window without a click', () => {
+    expect(settle(strokeTo(26), 2, evidence, at)).toMatchObject({ kind: 'unsure', ask: 'no-click' });
+  });
+
+  it('turned no plug when it was a knock or too little, and asks when it may have been one', () => {
+    if (evidence === undefined) throw new Error('no evidence');
+    expect(settle(strokeTo(9), 2, { ...evidence, knock: 0.3 }, at)).toMatchObject({
+      kind: 'unsure',
+      ask: 'which',
+    });
+    expect(settle(strokeTo(9), 2, { ...evidence, knock: 0.99 }, at)).toMatchObject({
+      cylinder: null,
+      kind: 'handling',
+    });
+    expect(settle(strokeTo(3), 2, evidence, at)).toMatchObject({ cylinder: null, kind: 'handling' });
+  });
+});
+
+const pulls = fc
+  .record({
     peakNm: fc.double({ min: -80, max: 80, noNaN: true }),
-    riseMs: fc.double({ min: 0, max: 3000, noNaN: true }),
-    released: fc.boolean(),
+    riseMs: fc.double({ min: 1, max: 3000, noNaN: true }),
+    bend: fc.double({ min: -3, max: 3, noNaN: true }),
+    release: fc.constantFrom<FoundPull['release']>('seen', 'none', 'not-visible'),
     cut: fc.constantFrom<FoundPull['cut']>(null, 'link-lost', 'stopped'),
-  });
-  const benches = fc.record({
-    target: fc.constantFrom(null, 1, 2),
-    targetStarted: fc.constantFrom<Bench['targetStarted']>(null, 'run-down', 'short'),
-    refitting: fc.constantFrom(null, 1),
-    lastTight: fc.constantFrom(null, 1),
-    asking: fc.boolean(),
-    clicks: fc.boolean(),
-    lowerNm: fc.constant(25),
-    upperNm: fc.constant(30),
-  });
+  })
+  .map(({ bend, ...shape }) =>
+    pullOf({
+      ...shape,
+      releaseNm: shape.release === 'seen' ? shape.peakNm : null,
+      rise: riseBy(tenths(shape.riseMs, bend)),
+    }),
+  );
+const cylinder = fc.constantFrom(null, 1, 2, 3);
+const situations: fc.Arbitrary<Situation> = fc.record({
+  target: cylinder,
+  lastOpen: fc.boolean(),
+  started: fc.constantFrom(null, 'stroke', 'short'),
+  startedNm: fc.double({ min: 0, max: 30, noNaN: true }),
+  startedTurning: fc.boolean(),
+  last: fc.option(
+    fc.record({
+      cylinder: fc.constantFrom(1, 2),
+      endUs: fc.integer({ min: 0, max: 10_000_000 }),
+      asked: fc.constantFrom(null, 'other-plug', 'which'),
+      tight: fc.boolean(),
+      knock: fc.double({ min: 0, max: 1, noNaN: true }),
+    }),
+  ),
+  refitting: cylinder,
+  lastTight: cylinder,
+  asking: cylinder,
+  chosen: cylinder,
+  clicks: fc.boolean(),
+  lowerNm: fc.constant(25),
+  upperNm: fc.constant(30),
+});
+const PROVES = ['tightening', 'continuation'];
 
-  it('never gives a judged kind to a pull that was cut, or while a question is open', () => {
+describe('whatever comes', () => {
+  it('a pull that was cut, or came while a question was open, proves nothing', () => {
     fc.assert(
-      fc.property(pulls, benches, ({ released, ...shape }, bench) => {
-        const pull = { ...fresh, ...shape, releaseNm: released ? shape.peakNm : null };
-        const { kind } = place(pull, bench);
-        if (pull.cut !== null || bench.asking) expect(['handling', 'loosening', 'unsure']).toContain(kind);
+      fc.property(pulls, situations, (pull, at) => {
+        if (pull.cut !== null || at.asking !== null) expect(PROVES).not.toContain(place(pull, at).kind);
       }),
     );
   });
 
-  it('never fills the next cylinder with a pull that rose like a second click', () => {
+  it('only the cylinder that is due can be proven', () => {
     fc.assert(
-      fc.property(pulls, ({ released, ...shape }) => {
-        const pull = {
-          ...fresh,
-          ...shape,
-          riseMs: Math.min(shape.riseMs, 100),
-          releaseNm: released ? shape.peakNm : null,
-        };
-        const { kind, cylinder } = place(pull, later);
-        expect(cylinder === 2 && kind !== 'run-down' && kind !== 'unsure').toBe(false);
+      fc.property(pulls, situations, (pull, at) => {
+        const { kind, cylinder: on } = place(pull, at);
+        if (PROVES.includes(kind)) expect(on).toBe(at.target);
+      }),
+    );
+  });
+
+  it('what is unsure asks about a cylinder, and nothing else asks', () => {
+    fc.assert(
+      fc.property(pulls, situations, (pull, at) => {
+        const { kind, cylinder: on, ask } = place(pull, at);
+        expect(ask !== undefined).toBe(kind === 'unsure');
+        if (kind === 'unsure') expect(on).not.toBeNull();
+      }),
+    );
+  });
+
+  it('a plug that stood still never fills a cylinder that nobody had begun', () => {
+    fc.assert(
+      fc.property(pulls, situations, fc.double({ min: 10, max: 100, noNaN: true }), (pull, at, riseMs) => {
+        const stood = { ...pull, riseMs, rise: riseBy(tenths(riseMs)) };
+        expect(PROVES).not.toContain(place(stood, { ...at, started: null }).kind);
       }),
     );
   });

@@ -13,6 +13,7 @@ import type { Evaluation, Judgement, Window } from '../../src/metrology/judgemen
 import type { Pull } from '../../src/pull/pull.ts';
 import type { ToolDescription } from '../../src/reading.ts';
 import type { BenchView, LiveTorque } from '../../src/ui/view.ts';
+import { A_PULL } from '../pull/a-pull.ts';
 
 export const TORQUE_WINDOW: Window = {
   unit: 'N.m',
@@ -126,6 +127,7 @@ export const lost = (tool: 'wrench' | 'gauge', reason: string): ToolState => ({
 
 export function pullOf(pull: number, peakNm: number): Pull {
   return {
+    ...A_PULL,
     pull,
     tool: 'wrench',
     startUs: 1_000_000,
@@ -178,6 +180,7 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
   const target = order[proven] ?? null;
   return {
     order: orderOf(engine),
+    technician: orderOf(engine).technician,
     instruments: [
       {
         id: 'wrench',
@@ -196,6 +199,13 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
     ],
     torqueWindow: TORQUE_WINDOW,
     gapWindow: GAP_WINDOW,
+    basis: {
+      on: '2026-05-04',
+      decision: { rule: { kind: 'guard-band', r: 1 }, grades: false },
+      firstTorqueWindow: null,
+      notes: [],
+    },
+    plugs: {},
     rules: 'test/1',
     session: 1,
     simulated: false,
@@ -215,6 +225,7 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
     lastVerdict: null,
     questions: [],
     closed: null,
+    voided: null,
     ...more,
   };
 }

@@ -96,6 +96,7 @@ describe('one line an event', () => {
         instruments: [...instruments],
         torqueWindow: TORQUE_WINDOW,
         gapWindow: GAP_WINDOW,
+        basis: job.basis,
         rules: 'r',
       },
       'job J-1042 opened  Example estate, V8  EX 123  A. Example  torque 25.00 to 30.00 N·m  gap 0.700 to 0.800 mm',

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { decodeBattery, encodeBattery } from '../../../drivers/imds/battery.ts';
+import { decodeBattery, encodeBattery } from '../../../drivers/bluetooth/battery.ts';
 import {
   decodeMeasurementDescription,
   encodeMeasurementDescription,
@@ -89,7 +89,10 @@ function checkBytes<T>(
   if (decoded.ok) {
     expect(Buffer.from(good(encode(decoded.value))).toString('hex')).toBe(Buffer.from(input).toString('hex'));
   } else {
-    expect(decoded.error).toMatchObject({ code: 'imds-layout', where: expect.stringMatching(/ byte \d+$/) });
+    expect(decoded.error).toMatchObject({
+      code: 'bluetooth-layout',
+      where: expect.stringMatching(/ byte \d+$/),
+    });
   }
 }
 
@@ -172,7 +175,7 @@ describe('bytes that break the layout are refused, with the offset', () => {
     ['a battery of two bytes', decodeBattery(bytes('32 00')), 1, /1 more/],
   ])('%s', (_name, result, offset, message) => {
     expect(problemOf(result)).toMatchObject({
-      code: 'imds-layout',
+      code: 'bluetooth-layout',
       where: expect.stringMatching(new RegExp(` byte ${offset}$`)),
       message: expect.stringMatching(message),
     });
@@ -217,7 +220,10 @@ describe('values that no bytes can carry are refused by the encoders', () => {
     ],
     ['a battery above full', encodeBattery(101), /0 to 100/],
   ])('%s', (_name, result, message) => {
-    expect(problemOf(result)).toMatchObject({ code: 'imds-layout', message: expect.stringMatching(message) });
+    expect(problemOf(result)).toMatchObject({
+      code: 'bluetooth-layout',
+      message: expect.stringMatching(message),
+    });
   });
 });
 

@@ -1,24 +1,35 @@
 import { describe, expect, test } from 'vitest';
+import type { Adopted } from '../../../drivers/bluetooth/adopted.ts';
+import { bluetoothTool } from '../../../drivers/bluetooth/tool.ts';
 import type { LinkState } from '../../../drivers/driver.ts';
+import { imds } from '../../../drivers/imds/language.ts';
 import { LENGTH, TORQUE } from '../../../drivers/imds/numbers.ts';
-import { type ImdsOptions, imdsTool } from '../../../drivers/imds/tool.ts';
 import type { Reading } from '../../../src/reading.ts';
 import { type Bench, counts, GAUGE, gauge, good, onBench, WRENCH, wrench } from '../bench.ts';
 
 // The whole of the shipped stack, noble included, over a virtual controller in virtual time.
 
 /** A tool of the bench with everything that it says written down. */
-function listen({ radio, scheduler }: Bench, options: Pick<ImdsOptions, 'id' | 'quantity' | 'match'>) {
-  const tool = imdsTool({ ...options, radio, clock: scheduler, after: scheduler.after, random: () => 0.5 });
+function listen({ radio, scheduler }: Bench, quantity: 'torque' | 'length', adopted: Adopted) {
+  const tool = bluetoothTool({
+    id: quantity,
+    language: imds(quantity),
+    adopted,
+    radio,
+    clock: scheduler,
+    after: scheduler.after,
+    random: () => 0.5,
+  });
   const readings: Reading[] = [];
   const links: LinkState[] = [];
+  const refusals: string[] = [];
   tool.readings$.subscribe((reading) => readings.push(reading));
   tool.link$.subscribe((link) => links.push(link));
-  return { tool, readings, links, states: () => links.map((link) => link.state) };
+  tool.refusals$?.subscribe(({ code }) => refusals.push(code));
+  return { tool, readings, links, refusals, states: () => links.map((link) => link.state) };
 }
 
-const listenToWrench = (bench: Bench, match: ImdsOptions['match'] = { name: WRENCH.name }) =>
-  listen(bench, { id: 'wrench', quantity: 'torque', match });
+const listenToWrench = (bench: Bench, adopted: Adopted = WRENCH) => listen(bench, 'torque', adopted);
 
 const values = (readings: readonly Reading[]) =>
   readings.flatMap((reading) => (reading.kind === 'value' ? [reading.counts] : []));
@@ -31,7 +42,7 @@ describe('a wrench and a gauge on one radio', () => {
       const { scheduler, controller } = bench;
       const sender = { wrench: controller.addPeripheral(wrench()), gauge: controller.addPeripheral(gauge()) };
       const first = listenToWrench(bench);
-      const second = listen(bench, { id: 'gauge', quantity: 'length', match: { serial: GAUGE.serial } });
+      const second = listen(bench, 'length', GAUGE);
       const joined = await scheduler.runUntil(Promise.all([first.tool.connect(), second.tool.connect()]));
 
       expect(joined.map(good)).toEqual([
@@ -53,7 +64,7 @@ describe('a wrench and a gauge on one radio', () => {
         },
         expect.objectContaining({ quantity: 'length', unit: 'm', exponent: -7, serial: GAUGE.serial }),
       ]);
-      expect(first.states()).toEqual(['seeking', 'joining', 'linked']);
+      expect(first.states()).toEqual(['asleep', 'seen', 'connecting', 'discovering', 'linked']);
 
       for (let i = 0; i < 500; i++) {
         sender.wrench.notify(0x2c0b, counts(TORQUE, i * 7 - 1_000));
@@ -82,7 +93,7 @@ describe('a wrench and a gauge on one radio', () => {
 
       sender.dropLink(0x08);
       await scheduler.runFor(5 * SECOND_US);
-      expect(states().slice(-4)).toEqual(['lost', 'seeking', 'joining', 'linked']);
+      expect(states().slice(-6)).toEqual(['lost', 'asleep', 'seen', 'connecting', 'discovering', 'linked']);
       expect(links.find((link) => link.state === 'lost')).toEqual({
         state: 'lost',
         reason: 'out of reach or switched off',
@@ -181,17 +192,16 @@ test('a part of the description that cannot be read is left out of it and kept a
   }));
 
 describe('a tool that must not be used is refused', () => {
-  const refused =
-    (change: Parameters<typeof wrench>[0], match: ImdsOptions['match']) => async (bench: Bench) => {
-      const { scheduler, controller } = bench;
-      const sender = controller.addPeripheral(wrench(change));
-      const { tool, states } = listenToWrench(bench, match);
-      const outcome = await scheduler.runUntil(tool.connect());
-      expect(states().slice(-2)).toEqual(['lost', 'closed']);
-      await scheduler.runFor(SECOND_US);
-      expect(sender.connected()).toBe(false);
-      return outcome;
-    };
+  const refused = (change: Parameters<typeof wrench>[0]) => async (bench: Bench) => {
+    const { scheduler, controller } = bench;
+    const sender = controller.addPeripheral(wrench(change));
+    const { tool, states } = listenToWrench(bench);
+    const outcome = await scheduler.runUntil(tool.connect());
+    expect(states().slice(-2)).toEqual(['lost', 'closed']);
+    await scheduler.runFor(SECOND_US);
+    expect(sender.connected()).toBe(false);
+    return outcome;
+  };
 
   test.each([
     ['an exponent', { exponent: -3 }, /exponent -3 where -2 is defined/],
@@ -199,7 +209,7 @@ describe('a tool that must not be used is refused', () => {
     ['a number format', { formatCode: 0x0e }, /format sint16 where sint32 is defined/],
   ])('when it presents %s that contradicts the characteristic', (_name, presentation, message) =>
     onBench(async (bench) => {
-      const outcome = await refused({ presentation }, { name: WRENCH.name })(bench);
+      const outcome = await refused({ presentation })(bench);
       expect(outcome).toMatchObject({
         ok: false,
         error: { code: 'imds-format-contradiction', message: expect.stringMatching(message) },
@@ -209,93 +219,56 @@ describe('a tool that must not be used is refused', () => {
 
   test('when its address answers with another serial number', () =>
     onBench(async (bench) => {
-      const outcome = await refused({ serial: 'W-9' }, { address: WRENCH.address, serial: 'W-1' })(bench);
+      const outcome = await refused({ serial: 'W-9' })(bench);
       expect(outcome).toMatchObject({ ok: false, error: { code: 'tool-other-serial' } });
     }));
 
   test('when it measures something else', () =>
     onBench(async ({ scheduler, controller, radio, ...rest }) => {
       controller.addPeripheral(gauge());
-      const { tool } = listenToWrench({ scheduler, controller, radio, ...rest }, { address: GAUGE.address });
+      const { tool } = listenToWrench({ scheduler, controller, radio, ...rest }, GAUGE);
       const outcome = await scheduler.runUntil(tool.connect());
       expect(outcome).toMatchObject({
         ok: false,
         error: { code: 'tool-not-measuring', where: GAUGE.address },
       });
     }));
-
-  test('when two answer to its name, both listed', () =>
-    onBench(async (bench) => {
-      bench.controller.addPeripheral(wrench());
-      bench.controller.addPeripheral(wrench({ address: 'c0:00:00:00:00:09', serial: 'W-2' }));
-      const { tool } = listenToWrench(bench);
-      const outcome = await bench.scheduler.runUntil(tool.connect());
-      expect(outcome).toMatchObject({ ok: false, error: { code: 'tool-ambiguous' } });
-      expect(outcome).toMatchObject({ error: { message: expect.stringContaining(WRENCH.address) } });
-      expect(outcome).toMatchObject({ error: { message: expect.stringContaining('c0:00:00:00:00:09') } });
-    }));
 });
 
-describe('which device is the tool', () => {
-  test('of two of the same name the serial number finds the right one', () =>
-    onBench(async (bench) => {
-      bench.controller.addPeripheral(wrench());
-      bench.controller.addPeripheral(wrench({ address: 'c0:00:00:00:00:09', serial: 'W-2' }));
-      const { tool } = listenToWrench(bench, { serial: 'W-2' });
-      expect(good(await bench.scheduler.runUntil(tool.connect()))).toMatchObject({
-        serial: 'W-2',
-        link: { address: 'c0:00:00:00:00:09' },
-      });
-      await bench.scheduler.runUntil(tool.close());
-    }));
-
-  test('two tools known by their serial numbers alone find theirs without a failed attempt', () =>
-    onBench(async (bench) => {
-      bench.controller.addPeripheral(gauge());
-      bench.controller.addPeripheral(wrench());
-      const first = listenToWrench(bench, { serial: WRENCH.serial });
-      const second = listen(bench, { id: 'gauge', quantity: 'length', match: { serial: GAUGE.serial } });
-      const both = Promise.all([first.tool.connect(), second.tool.connect()]);
-      const joined = (await bench.scheduler.runUntil(both)).map(good);
-      expect(joined.map((description) => description.serial)).toEqual([WRENCH.serial, GAUGE.serial]);
-      expect([...first.states(), ...second.states()]).not.toContain('lost');
-      await bench.scheduler.runUntil(Promise.all([first.tool.close(), second.tool.close()]));
-    }));
-
-  test('once joined by name, only the same device is joined again', () =>
-    onBench(async (bench) => {
-      const { scheduler, controller } = bench;
-      const own = controller.addPeripheral(wrench());
-      const { tool, states } = listenToWrench(bench);
-      good(await scheduler.runUntil(tool.connect()));
-      own.stopAdvertising();
-      own.dropLink(0x08);
-      const other = controller.addPeripheral(wrench({ address: 'c0:00:00:00:00:09', serial: 'W-2' }));
-      await scheduler.runFor(60 * SECOND_US);
-      expect(states().at(-1)).toBe('seeking');
-      expect(other.connected()).toBe(false);
-      own.startAdvertising();
-      await scheduler.runFor(5 * SECOND_US);
-      expect(states().at(-1)).toBe('linked');
-      expect(own.connected()).toBe(true);
-      await scheduler.runUntil(tool.close());
-    }));
-});
+test('only the device that was adopted is listened to; another one of its name is refused and said', () =>
+  onBench(async (bench) => {
+    const { scheduler, controller } = bench;
+    const own = controller.addPeripheral(wrench());
+    const { tool, states, refusals } = listenToWrench(bench);
+    good(await scheduler.runUntil(tool.connect()));
+    own.stopAdvertising();
+    own.dropLink(0x08);
+    const other = controller.addPeripheral(wrench({ address: 'c0:00:00:00:00:09', serial: 'W-2' }));
+    await scheduler.runFor(60 * SECOND_US);
+    expect(states().at(-1)).toBe('asleep');
+    expect(other.connected()).toBe(false);
+    expect(refusals).toEqual(['tool-same-name']);
+    own.startAdvertising();
+    await scheduler.runFor(5 * SECOND_US);
+    expect(states().at(-1)).toBe('linked');
+    expect(own.connected()).toBe(true);
+    await scheduler.runUntil(tool.close());
+  }));
 
 describe('a tool that does not get through', () => {
   test('switched off between the scan and the connection, it is tried again until it answers', () =>
     onBench(async (bench) => {
       const { scheduler, controller } = bench;
       const sender = controller.addPeripheral(wrench());
-      const { tool, states, links } = listenToWrench(bench, { address: WRENCH.address });
+      const { tool, states, links } = listenToWrench(bench);
       tool.link$.subscribe((link) => {
-        if (link.state === 'joining') sender.stopAdvertising();
+        if (link.state === 'connecting') sender.stopAdvertising();
       });
       const connected = tool.connect();
       await scheduler.runFor(12 * SECOND_US);
-      expect(links.at(-1)).toMatchObject({ state: expect.stringMatching(/lost|seeking/) });
+      expect(links.at(-1)).toMatchObject({ state: expect.stringMatching(/lost|asleep/) });
       expect(links.find((link) => link.state === 'lost')).toMatchObject({
-        reason: expect.stringMatching(/no answer within 10 s/),
+        reason: expect.stringMatching(/no answer within 3 s/),
       });
       tool.link$.subscribe(() => sender.startAdvertising());
       sender.startAdvertising();
@@ -309,8 +282,8 @@ describe('a tool that does not get through', () => {
       const { scheduler, controller } = bench;
       const silent = controller.addPeripheral(wrench());
       controller.addPeripheral(gauge());
-      const first = listenToWrench(bench, { address: WRENCH.address });
-      const second = listen(bench, { id: 'gauge', quantity: 'length', match: { address: GAUGE.address } });
+      const first = listenToWrench(bench);
+      const second = listen(bench, 'length', GAUGE);
       const connected = first.tool.connect();
       while (!silent.connected()) await scheduler.runFor(1_000);
       silent.dropLink('silent');
@@ -327,9 +300,9 @@ describe('a tool that does not get through', () => {
     onBench(async (bench) => {
       const { scheduler, controller } = bench;
       const sender = controller.addPeripheral(wrench());
-      const { tool, states } = listenToWrench(bench, { address: WRENCH.address });
+      const { tool, states } = listenToWrench(bench);
       const connected = tool.connect();
-      while (!states().includes('joining')) await scheduler.runFor(1_000);
+      while (!states().includes('connecting')) await scheduler.runFor(1_000);
       const startUs = scheduler.nowUs();
       await scheduler.runUntil(tool.close());
       expect(scheduler.nowUs() - startUs).toBeLessThan(2 * SECOND_US);

@@ -133,6 +133,8 @@ describe('a replayed tool', () => {
   });
 });
 
+const MEANING = { tool: 'wrench', quantity: 'torque' } as const;
+
 describe('reading the file', () => {
   let folder: string;
   beforeEach(async () => {
@@ -143,17 +145,17 @@ describe('reading the file', () => {
   test('gives the recording', async () => {
     const file = join(folder, 'run.jsonl');
     await writeFile(file, write(RECORDED));
-    expect(good(await readRecording(file)).readings).toEqual(RECORDED);
+    expect(good(await readRecording(file, MEANING)).readings).toEqual(RECORDED);
   });
 
   test('one that is not there and one that is no text are problems that name the file', async () => {
     const file = join(folder, 'run.jsonl');
-    expect(await readRecording(file)).toMatchObject({
+    expect(await readRecording(file, MEANING)).toMatchObject({
       ok: false,
       error: { code: 'recording-unreadable', where: file },
     });
     await writeFile(file, Buffer.from([0x7b, 0xff, 0x0a]));
-    expect(await readRecording(file)).toMatchObject({
+    expect(await readRecording(file, MEANING)).toMatchObject({
       ok: false,
       error: { code: 'recording-unreadable', message: expect.stringContaining('UTF-8') },
     });

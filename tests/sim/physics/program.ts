@@ -6,6 +6,7 @@ import type { Answer } from '../../../src/job/event.ts';
 import type { CylinderState, LastVerdict, Question } from '../../../src/job/state.ts';
 import type { Judgement } from '../../../src/metrology/judgement.ts';
 import type { Pull } from '../../../src/pull/pull.ts';
+import { A_PULL } from '../../pull/a-pull.ts';
 
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
 type Cylinder = Writable<Omit<CylinderState, 'gaps' | 'pulls'>> & {
@@ -47,6 +48,7 @@ export class Program {
       this.#cylinders.find((c) => c[what] !== 'done')?.cylinder ?? null;
     return {
       cylinders: this.#cylinders,
+      plugs: {},
       gapTarget: target('gap'),
       torqueTarget: target('torque'),
       lastVerdict: this.#last,
@@ -122,5 +124,5 @@ function judgement(value: number, lower: number, upper: number): Judgement {
 
 function pullOf(number: number, { startUs, endUs, peakNm, peakUs, releaseNm, releaseUs }: TruePull): Pull {
   const seen = { startUs, endUs, peakNm, peakUs, releaseNm, releaseUs };
-  return { ...seen, pull: number, tool: 'wrench', riseMs: 0, zeroNm: 0, samples: 1, cut: null };
+  return { ...A_PULL, ...seen, pull: number, tool: 'wrench' };
 }

@@ -1,0 +1,42 @@
+/** The Merkle tree of the log in SQLite: leaves in `entries`, whole subtrees above them in `subtrees`. */
+import type { Database } from 'better-sqlite3';
+import { z } from 'zod';
+import { completedBy, type Subtrees } from '../src/evidence/merkle.ts';
+import { ProblemError } from '../src/problem.ts';
+
+const hashSchema = z.instanceof(Uint8Array).refine((hash) => hash.length === 32);
+
+/** The stored tree, and a way to let it grow by one leaf within the transaction that writes the entry. */
+export interface StoredTree extends Subtrees {
+  grow(index: number, leaf: Uint8Array): void;
+}
+
+/** Asking for a subtree that is not there throws `log-damaged`. */
+export function storedTree(db: Database, path: string): StoredTree {
+  const leaf = db.prepare('SELECT hash FROM entries WHERE seq = ?').pluck();
+  const above = db.prepare('SELECT hash FROM subtrees WHERE place = ?').pluck();
+  const insert = db.prepare('INSERT INTO subtrees (place, hash) VALUES (?, ?)');
+  const node = (level: number, index: number): Uint8Array => {
+    const row = level === 0 ? leaf.get(index + 1) : above.get(placeOf(level, index));
+    const hash = hashSchema.safeParse(row);
+    if (hash.success) return hash.data;
+    throw new ProblemError({
+      code: 'log-damaged',
+      where: path,
+      message: `the hash tree of the station log has a hole (level ${level}, place ${index})`,
+      next: 'Keep the file as it is, run "plugmark log check", and restore the log from a backup.',
+    });
+  };
+  return {
+    node,
+    grow: (index, hash) => {
+      for (const made of completedBy({ node }, index, hash))
+        insert.run(placeOf(made.level, made.index), made.hash);
+    },
+  };
+}
+
+/** Where a subtree lies; see the migration. */
+export function placeOf(level: number, index: number): number {
+  return index * 2 ** (level + 1) + 2 ** level - 1;
+}

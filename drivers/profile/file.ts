@@ -1,0 +1,44 @@
+import { isUtf8 } from 'node:buffer';
+import { readFile } from 'node:fs/promises';
+import { type Problem, problemFromZod } from '../../src/problem.ts';
+import { err, ok, type Result } from '../../src/result.ts';
+import { type Profile, profileSchema } from './schema.ts';
+
+/** No description of a device is longer. */
+const MOST_BYTES = 1 << 16;
+
+/** Reads and checks a profile; the problem names the file and the place in it. */
+export async function readProfile(file: string): Promise<Result<Profile, Problem>> {
+  let bytes: Buffer;
+  try {
+    bytes = await readFile(file);
+  } catch (error) {
+    return err(unreadable(file, error instanceof Error ? error.message : String(error)));
+  }
+  if (bytes.length > MOST_BYTES) return err(unreadable(file, `it is longer than ${MOST_BYTES} bytes`));
+  if (!isUtf8(bytes)) return err(unreadable(file, 'it is not UTF-8 text'));
+  return parseProfile(bytes.toString('utf8'), file);
+}
+
+/** `file` is only named in problems. */
+export function parseProfile(text: string, file: string): Result<Profile, Problem> {
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch (error) {
+    return err(unreadable(file, error instanceof Error ? error.message : String(error)));
+  }
+  const parsed = profileSchema.safeParse(value);
+  if (parsed.success) return ok(parsed.data);
+  const next = 'Correct the place named; the README describes every field of a profile.';
+  return err(problemFromZod(parsed.error, file, 'profile-not-valid', next));
+}
+
+function unreadable(file: string, reason: string): Problem {
+  return {
+    code: 'profile-unreadable',
+    where: file,
+    message: `The profile cannot be read: ${reason}.`,
+    next: 'Name a profile that is there, in JSON.',
+  };
+}

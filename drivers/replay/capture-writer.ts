@@ -1,0 +1,42 @@
+import type { RemoteCharacteristic } from '../radio/radio.ts';
+import { CAPTURE_FORM, type CapturedPacket } from './capture.ts';
+
+/** The device as it was found. */
+export interface Captured {
+  readonly address: string;
+  readonly name?: string;
+  readonly characteristics: readonly RemoteCharacteristic[];
+}
+
+export interface CaptureWriter {
+  /** Stamps must not go back. */
+  packet(of: RemoteCharacteristic, bytes: Uint8Array, atUs: number): void;
+  /** Writes the end line and tells how many packets there were. */
+  end(): number;
+}
+
+/** Writes a capture line by line; `write` gets each line with its line feed. See capture.ts for the form. */
+export function captureWriter(
+  { address, name, characteristics }: Captured,
+  write: (line: string) => void,
+): CaptureWriter {
+  const put = (line: unknown) => write(`${JSON.stringify(line)}\n`);
+  let packets = 0;
+  put({ form: CAPTURE_FORM, address, ...(name !== undefined && { name }), characteristics });
+  return {
+    packet: ({ service, uuid }, bytes, atUs) => {
+      packets += 1;
+      const line: CapturedPacket = {
+        atUs,
+        service,
+        characteristic: uuid,
+        hex: Buffer.from(bytes).toString('hex'),
+      };
+      put(line);
+    },
+    end: () => {
+      put({ packets });
+      return packets;
+    },
+  };
+}

@@ -1,0 +1,29 @@
+import { parseStrictJson } from '../evidence/strict-json.ts';
+import { type Certificate, certificateFromJson } from '../instrument/certificate.ts';
+import { certificateFromDcc } from '../instrument/dcc.ts';
+import { ProblemError } from '../problem.ts';
+import { orThrow } from '../result.ts';
+import { readBytes } from './input.ts';
+
+const MAX_BYTES = 1 << 20;
+
+/** A calibration certificate from a file: a digital calibration certificate in XML, or the JSON form. */
+export async function readCertificate(file: string): Promise<Certificate> {
+  const bytes = await readBytes(file, 'calibration certificate', MAX_BYTES);
+  const text = textOf(bytes, file);
+  if (text.trimStart().startsWith('<')) return orThrow(certificateFromDcc(text, file));
+  return orThrow(certificateFromJson(orThrow(parseStrictJson(bytes, file)), file));
+}
+
+function textOf(bytes: Uint8Array, file: string): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    throw new ProblemError({
+      code: 'input-not-text',
+      where: file,
+      message: 'the calibration certificate is not UTF-8 text',
+      next: 'Save it as UTF-8.',
+    });
+  }
+}

@@ -1,0 +1,66 @@
+import { type Declare, examples, whose } from './common.ts';
+
+/** The station itself: its first day, its health, and the jobs in its log. */
+export const declareStation: Declare = (program, run) => {
+  program
+    .command('setup')
+    .description('a guided first run: asks for station, tools and people, and writes the station file')
+    .option('--station <file>', 'the station file to write', 'station.json')
+    .addHelpText('after', examples('plugmark setup', 'plugmark setup --station bay-2.json < answers.txt'))
+    .action((options) => run(async () => (await import('../setup.ts')).setup(options))());
+
+  program
+    .command('doctor')
+    .description('looks over program, Bluetooth, log, key, clock, disk and terminal; changes nothing')
+    .option('--station <file>', 'the station file (JSON); station.json where there is one')
+    .option('--json', 'the findings as JSON')
+    .addHelpText(
+      'after',
+      `\nExit code: 0 all that plugmark needs is there; 1 something is missing.\n${examples('plugmark doctor --station station.json')}`,
+    )
+    .action((options) => run(async () => (await import('../doctor.ts')).doctor(options))());
+
+  const jobs = program
+    .command('jobs')
+    .description('the jobs in the station log: lists them, shows one, changes hands')
+    .addHelpText('after', examples('plugmark jobs', 'plugmark jobs --open', 'plugmark jobs show J-1001'));
+  whose(
+    jobs
+      .command('list', { isDefault: true })
+      .description('lists jobs, the latest first; meant where no other is named'),
+  )
+    .option('--number <text>', 'only jobs whose number holds this')
+    .option('--vin <text>', 'only vehicles whose VIN holds this')
+    .option('--plate <text>', 'only vehicles whose plate holds this')
+    .option('--from <date>', 'only jobs opened on this day (UTC) or later')
+    .option('--to <date>', 'only jobs opened on this day (UTC) or earlier')
+    .option('--open', 'only jobs that are still open')
+    .addHelpText(
+      'after',
+      examples('plugmark jobs list --open', 'plugmark jobs list --plate "EXAMPLE 8" --from 2026-03-01'),
+    )
+    .action((options) => run(async () => (await import('../jobs.ts')).listJobs(options))());
+  whose(
+    jobs.command('show').description('where a job stands, in plain lines').argument('<number>', 'the job'),
+  )
+    .addHelpText('after', examples('plugmark jobs show J-1001'))
+    .action((number, options) => run(async () => (await import('../jobs.ts')).showJob(number, options))());
+  whose(jobs.command('void').description('declares a job void; what was read stays, and proves nothing'))
+    .argument('<number>', 'the job')
+    .requiredOption('--reason <text>', 'why')
+    .requiredOption('--by <name>', 'who says so')
+    .addHelpText('after', examples('plugmark jobs void J-1001 --reason "wrong vehicle" --by "Foreman One"'))
+    .action((number, options) => run(async () => (await import('../jobs.ts')).voidJob(number, options))());
+  whose(jobs.command('hand-over').description('gives an open job to another technician'))
+    .argument('<number>', 'the job')
+    .requiredOption('--to <name>', 'who goes on with it')
+    .addHelpText('after', examples('plugmark jobs hand-over J-1001 --to "Technician Two"'))
+    .action((number, options) => run(async () => (await import('../jobs.ts')).handOver(number, options))());
+  whose(jobs.command('papers').description('writes record, PDF and CSV of a closed job again, from the log'))
+    .argument('<number>', 'the job')
+    .option('--out <folder>', "where they go; the folder of the station's data unless told")
+    .addHelpText('after', examples('plugmark jobs papers J-1001 --out papers'))
+    .action((number, options) =>
+      run(async () => (await import('../jobs.ts')).papersAgain(number, options))(),
+    );
+};

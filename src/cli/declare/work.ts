@@ -1,0 +1,38 @@
+import { type Declare, oneOf, whole } from './common.ts';
+
+/** Jobs on the bench. */
+export const declareWork: Declare = (program, run) => {
+  program
+    .command('demo')
+    .description('a whole job with simulated tools, on the live screen')
+    .option('--cylinders <count>', 'the engine: 4 or 8 cylinders', oneOf(4, 8), 8)
+    .option('--seed <number>', 'another engine, other plugs, other habits', whole, 1)
+    .option('--fast', 'do not wait for the simulated hands; plain lines instead of the screen')
+    .option(
+      '--technician <habit>',
+      'careful, hurried, clicks-twice, stops-short, overpulls, skips or mixed',
+      'mixed',
+    )
+    .option('--out <folder>', 'where the station log, the record, the PDF and the CSV go', 'plugmark-demo')
+    .option('--direct', 'join the simulated tools without the Bluetooth stack')
+    .option('--plain', 'plain lines instead of the screen')
+    .addHelpText('after', '\nExample:\n  plugmark demo --fast --seed 7 --out demo-7')
+    .action((options) => run(async () => (await import('../demo.ts')).demo(options))());
+
+  program
+    .command('job')
+    .description('a real job, from a work order and the tools of a station file')
+    .option('--order <file>', 'the work order (JSON); opens a new job')
+    .option('--resume', 'goes on with the job that was left open')
+    .option('--job <number>', 'with --resume: which job, where several are open')
+    .option('--station <file>', 'the station file (JSON)', 'station.json')
+    .option('--override <tool>', 'a supervisor answers for a tool that would be refused')
+    .option('--by <name>', 'with --override: who answers')
+    .option('--reason <text>', 'with --override: why')
+    .option('--plain', 'plain lines instead of the screen')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  plugmark job --order order.json --station station.json\n  plugmark job --resume',
+    )
+    .action((options) => run(async () => (await import('../job.ts')).job(options))());
+};

@@ -1,0 +1,69 @@
+/** Whether the wall clock can be trusted to date records: year, synchronisation, and steps while it is watched. */
+import { execFile } from 'node:child_process';
+import { setTimeout as pause } from 'node:timers/promises';
+import { bad, type Finding, good, warning } from './finding.ts';
+
+/** No record was made before this program was written; a clock without a battery starts decades earlier. */
+const FIRST_YEAR = 2026;
+const LAST_YEAR = 2099;
+const SAMPLE_MS = 400;
+/** A synchronised clock is slewed by at most 0.5 ms in a second; the rest is for a busy machine. Our own choice. */
+const STEP_MS = 20;
+
+export interface ClockFacts {
+  readonly now: Date;
+  /** How far the wall clock moved against the monotonic one, and in how long. */
+  readonly driftMs: number;
+  readonly sampleMs: number;
+  /** Null where the system cannot be asked. */
+  readonly synchronised: boolean | null;
+  /** The newest entry of the log. */
+  readonly lastEntry: string | null;
+}
+
+export function clockFindings({
+  now,
+  driftMs,
+  sampleMs,
+  synchronised,
+  lastEntry,
+}: ClockFacts): readonly Finding[] {
+  const set = 'Set it, and let the system keep it: timedatectl set-ntp true';
+  const year = now.getUTCFullYear();
+  const text = `${now.toISOString().slice(0, 19)}Z`;
+  if (year < FIRST_YEAR || year > LAST_YEAR) return [bad('clock', `${text} is not a plausible date`, set)];
+  if (lastEntry !== null && lastEntry > now.toISOString())
+    return [bad('clock', `${text} is before the newest entry of the log, ${lastEntry}`, set)];
+  const drift = `${driftMs.toFixed(1)} ms against the monotonic clock in ${Math.round(sampleMs)} ms`;
+  const steady =
+    Math.abs(driftMs) < STEP_MS
+      ? good('clock', `${text}; moved ${drift}`)
+      : warning(
+          'clock',
+          `${text}; stepped by ${drift}`,
+          'Look at what sets the clock; records carry both clocks.',
+        );
+  if (synchronised === null) return [steady];
+  const kept = synchronised
+    ? good('clock sync', 'kept by the network')
+    : warning('clock sync', 'not synchronised', set);
+  return [steady, kept];
+}
+
+export async function clockFacts(lastEntry: string | null): Promise<ClockFacts> {
+  const [wall, mono] = [Date.now(), performance.now()];
+  const synchronised = await askTimedatectl();
+  await pause(SAMPLE_MS);
+  const sampleMs = performance.now() - mono;
+  return { now: new Date(), driftMs: Date.now() - wall - sampleMs, sampleMs, synchronised, lastEntry };
+}
+
+function askTimedatectl(): Promise<boolean | null> {
+  return new Promise((resolve) => {
+    const args = ['show', '--property=NTPSynchronized', '--value'];
+    execFile('timedatectl', args, { timeout: 3000 }, (error, stdout) => {
+      const said = stdout.trim();
+      resolve(error === null && (said === 'yes' || said === 'no') ? said === 'yes' : null);
+    });
+  });
+}

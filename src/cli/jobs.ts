@@ -1,0 +1,226 @@
+import { mkdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { z } from 'zod';
+import type { JobRow } from '../../db/jobs.ts';
+import type { LogEntry, Stamp } from '../evidence/log.ts';
+import { openRecord } from '../evidence/record.ts';
+import type { JobEvent } from '../job/event.ts';
+import { foldAll } from '../job/fold.ts';
+import type { JobState } from '../job/state.ts';
+import { ProblemError } from '../problem.ts';
+import { printable } from '../ui/printable.ts';
+import { summaryLines } from '../ui/summary.ts';
+import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { finish } from './finish.ts';
+import { type JobFilter, matchingJobs } from './job-filter.ts';
+import { speaksUtf8 } from './run.ts';
+import { type Archive, openArchive, openStation, recordStation, stateOf } from './station.ts';
+import { folderOf, type Whose } from './whose.ts';
+
+/** Lists the jobs that match, the latest first. */
+export function listJobs(options: Whose & JobFilter): Promise<ExitCode> {
+  return withArchive(options, ({ log }) => {
+    const rows = matchingJobs(log.lastJobs(Number.MAX_SAFE_INTEGER), options);
+    process.stdout.write(`${jobLines(rows).join('\n')}\n`);
+    return EXIT.done;
+  });
+}
+
+/** A row a job: number, where it stands, when it was opened, vehicle. */
+export function jobLines(rows: readonly JobRow[]): readonly string[] {
+  if (rows.length === 0) return ['No job matches.'];
+  const cells = rows.map(({ job, state, openedAt, plate, vin }) =>
+    [job, STATE_WORDS[state], minute(openedAt), plate ?? '-', vin ?? '-'].map((text) => printable(text, 40)),
+  );
+  const table = [['job', 'state', 'opened (UTC)', 'plate', 'VIN'], ...cells];
+  const widths = table[0]?.map((_, at) => Math.max(...table.map((row) => row[at]?.length ?? 0))) ?? [];
+  return table.map((row) =>
+    row
+      .map((cell, at) => cell.padEnd(widths[at] ?? 0))
+      .join('  ')
+      .trimEnd(),
+  );
+}
+
+const STATE_WORDS: Readonly<Record<JobRow['state'], string>> = {
+  open: 'open',
+  complete: 'complete',
+  incomplete: 'NOT COMPLETE',
+  void: 'VOID',
+};
+
+const minute = (at: string) => at.slice(0, 16).replace('T', ' ');
+
+/** Where a job stands, from its entries alone. */
+export function showJob(number: string, options: Whose): Promise<ExitCode> {
+  return withArchive(options, (archive) => {
+    const { entries, state } = jobOf(archive, number);
+    const sessions = state.session === 1 ? '1 session' : `${state.session} sessions`;
+    const [first, last] = [entries[0]?.at ?? '', entries.at(-1)?.at ?? ''];
+    const facts = [
+      `opened ${minute(first)}, last entry ${minute(last)} (UTC); ${sessions}, ${entries.length} entries`,
+      ...entries.flatMap(({ at, by, event }) =>
+        event.type === 'job-handed-over'
+          ? [`handed over ${minute(at)} from ${safeLine(by)} to ${safeLine(event.to)}`]
+          : [],
+      ),
+      ...state.basis.notes.map((note) => `note: ${safeLine(note)}`),
+      ...state.questions.map(({ pull, text }) => `question about pull ${pull}: ${safeLine(text)}`),
+    ];
+    process.stdout.write(`${[...summaryLines(state, !speaksUtf8()), ...facts].join('\n')}\n`);
+    return EXIT.done;
+  });
+}
+
+/** Declares a job void, open or closed. Records that were sealed before still say what they said. */
+export function voidJob(
+  number: string,
+  { by, reason, ...whose }: Whose & { readonly by: string; readonly reason: string },
+): Promise<ExitCode> {
+  return withArchive(whose, (archive) => {
+    const { stream, entries, state } = jobOf(archive, number);
+    if (state.voided !== null)
+      throw problem(
+        'job-void',
+        `job ${number} was declared void by ${state.voided.by} already`,
+        'There is nothing more to do.',
+      );
+    append(archive, stream, by, {
+      type: 'job-voided',
+      by: given(by, '--by', 80),
+      reason: given(reason, '--reason', 200),
+    });
+    const sealed = entries.some(({ event }) => event.type === 'job-closed');
+    const lines = [
+      `Job ${safeLine(number)} is VOID. What was read stays in the log and proves nothing.`,
+      ...(sealed
+        ? ['Records sealed before still say what they said: write the papers again and recall the old ones.']
+        : []),
+      `Papers that say so: plugmark jobs papers ${safeLine(number)}`,
+    ];
+    process.stdout.write(`${lines.join('\n')}\n`);
+    return EXIT.done;
+  });
+}
+
+/** Gives an open job to another technician, who is put on the station's list of people where he is not yet. */
+export function handOver(
+  number: string,
+  { to, ...whose }: Whose & { readonly to: string },
+): Promise<ExitCode> {
+  return withArchive(whose, async (archive) => {
+    const { stream, state } = jobOf(archive, number);
+    const from = state.technician;
+    const name = given(to, '--to', 80);
+    if (state.closed !== null)
+      throw problem('job-closed', `job ${number} is closed`, 'Only an open job changes hands.');
+    if (name === from)
+      throw problem(
+        'job-same-hands',
+        `${from} works on job ${number} already`,
+        'Name somebody else with --to.',
+      );
+    if (!stateOf(archive).people.has(name))
+      await recordStation(archive, [{ type: 'person-recorded', person: name, key: null }], stamp());
+    append(archive, stream, from, { type: 'job-handed-over', to: name });
+    process.stdout.write(
+      `Job ${safeLine(number)} is now ${safeLine(name)}'s. Go on with: plugmark job --resume --job ${safeLine(number)}\n`,
+    );
+    return EXIT.done;
+  });
+}
+
+/** Seals a closed job anew and writes its papers; never over a record that somebody countersigned. */
+export async function papersAgain(
+  number: string,
+  { out, ...whose }: Whose & { readonly out?: string },
+): Promise<ExitCode> {
+  const folder = await folderOf(whose);
+  const station = await openStation(await nameOf(folder), folder, stamp);
+  try {
+    const { stream, state } = jobOf(station, number);
+    if (state.closed === null)
+      throw problem(
+        'job-open',
+        `job ${number} is not closed`,
+        'Finish it with "plugmark job --resume", or declare it void.',
+      );
+    const to = out ?? folder;
+    await mkdir(to, { recursive: true });
+    await refuseCountersigned(join(to, `${state.order.job}.record.json`));
+    return await finish(station, stream, to, stamp);
+  } finally {
+    station.log.close();
+  }
+}
+
+/** The name of a station that is there already: opening one that is not would set it up. */
+async function nameOf(folder: string): Promise<string> {
+  const archive = await openArchive(folder);
+  try {
+    return stateOf(archive).name;
+  } finally {
+    archive.log.close();
+  }
+}
+
+async function refuseCountersigned(path: string): Promise<void> {
+  const there = await readFile(path).catch(() => null);
+  if (there === null) return;
+  const opened = openRecord(there);
+  if (!opened.ok || opened.value.jws.signatures.length <= opened.value.record.signers.length) return;
+  throw new ProblemError({
+    code: 'record-countersigned',
+    where: path,
+    message: 'this record is countersigned, and is never written over',
+    next: 'Name another folder with --out.',
+  });
+}
+
+interface Job {
+  readonly stream: string;
+  readonly entries: readonly LogEntry[];
+  readonly state: JobState;
+}
+
+function jobOf({ log }: Archive, number: string): Job {
+  const stream = `job:${number}`;
+  const entries = log.entries(stream);
+  const state = foldAll(entries.map(({ event }) => event));
+  if (state !== null) return { stream, entries, state };
+  throw problem('job-unknown', `this station has no job ${number}`, 'List them with "plugmark jobs".');
+}
+
+function append({ log }: Archive, stream: string, by: string, event: JobEvent): void {
+  log.append(stream, [{ by, event }], stamp());
+}
+
+/** What a person gave on the command line, within what the log takes. */
+function given(text: string, where: string, longest: number): string {
+  const parsed = z.string().min(1).max(longest).safeParse(text.trim());
+  if (parsed.success) return parsed.data;
+  throw new ProblemError({
+    code: 'option-not-valid',
+    where,
+    message: `expected 1 to ${longest} characters`,
+    next: 'Say it in that space.',
+  });
+}
+
+async function withArchive(
+  options: Whose,
+  work: (archive: Archive) => ExitCode | Promise<ExitCode>,
+): Promise<ExitCode> {
+  const archive = await openArchive(await folderOf(options));
+  try {
+    return await work(archive);
+  } finally {
+    archive.log.close();
+  }
+}
+
+const stamp = (): Stamp => ({
+  at: new Date().toISOString(),
+  monoUs: Number(process.hrtime.bigint() / 1000n),
+});
+const problem = (code: string, message: string, next: string) => new ProblemError({ code, message, next });

@@ -1,0 +1,140 @@
+import { writeFile } from 'node:fs/promises';
+import { readCheckpoint, type SignedCheckpoint, signCheckpoint } from '../evidence/checkpoint.ts';
+import { type Finding, heldAgainst } from '../evidence/held-against.ts';
+import { consistencyProof, inclusionProof, treeRoot } from '../evidence/merkle.ts';
+import { openRecord } from '../evidence/record.ts';
+import { ProblemError } from '../problem.ts';
+import { orThrow } from '../result.ts';
+import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { readBytes } from './input.ts';
+import { type Archive, currentKey, openArchive, stateOf } from './station.ts';
+import { MAX_RECORD_BYTES } from './verify-limit.ts';
+import { folderOf, type Whose } from './whose.ts';
+
+/** Signs the log as it stands; whoever keeps the checkpoint can tell later whether anything in front of it changed. */
+export function checkpoint(options: Whose & { readonly out?: string }): Promise<ExitCode> {
+  return withArchive(options, async (archive) => {
+    const note = await newCheckpoint(archive);
+    if (options.out === undefined) process.stdout.write(note);
+    else await writeFile(options.out, note);
+    return EXIT.done;
+  });
+}
+
+/** Proves that an entry stands in the log, as JSON that any tool for RFC 9162 can check. */
+export function proveInclusion(entry: number, options: Whose): Promise<ExitCode> {
+  return withArchive(options, async (archive) => {
+    const { tree } = archive.log;
+    const size = archive.log.size();
+    if (entry < 1 || entry > size)
+      throw new ProblemError({
+        code: 'no-entry',
+        message: `the log has entries 1 to ${size}`,
+        next: 'Name one of these.',
+      });
+    const index = entry - 1;
+    const path = inclusionProof(tree, index, size);
+    print({
+      index,
+      leaf: base64(tree.node(0, index)),
+      size,
+      path: path.map(base64),
+      checkpoint: await newCheckpoint(archive),
+    });
+    return EXIT.done;
+  });
+}
+
+/** Proves that the log begins with what an old checkpoint stands for. */
+export function proveConsistency(file: string, options: Whose): Promise<ExitCode> {
+  return withArchive(options, async (archive) => {
+    const old = await keptCheckpoint(file);
+    const { tree } = archive.log;
+    const size = archive.log.size();
+    const [finding] = findings(archive, [old]);
+    if (finding === undefined || finding.kind !== 'extends') return say([finding]);
+    const path = consistencyProof(tree, old.size, size);
+    print({ from: old.size, to: size, path: path.map(base64), checkpoint: await newCheckpoint(archive) });
+    return EXIT.done;
+  });
+}
+
+/**
+ * Reads the whole log and holds it against checkpoints: those that an auditor kept (or records, which hold one each), and
+ * those that the station signed itself. Exit code 1 where anything was removed or rewritten.
+ */
+export function check(files: readonly string[], options: Whose): Promise<ExitCode> {
+  return withArchive(options, async (archive) => {
+    const size = archive.log.size();
+    const fault = archive.log.check();
+    if (fault !== null) {
+      process.stdout.write(`DIVERGED at entry ${fault.seq}: ${safeLine(fault.message)}.\n`);
+      return EXIT.failed;
+    }
+    process.stdout.write(
+      `All ${size} entries are as they were written, and the hash tree over them is whole.\n`,
+    );
+    const own = archive.log
+      .checkpoints()
+      .map((note) => orThrow(readCheckpoint(note, 'a checkpoint of the station')));
+    const kept = await Promise.all(files.map(keptCheckpoint));
+    return say(findings(archive, [...own, ...kept]));
+  });
+}
+
+function findings(archive: Archive, kept: readonly SignedCheckpoint[]): readonly Finding[] {
+  const { origin, keys } = stateOf(archive);
+  const size = archive.log.size();
+  return heldAgainst({ origin, size, tree: archive.log.tree, keys: keys.map(({ jwk }) => jwk) }, kept);
+}
+
+function say(found: readonly (Finding | undefined)[]): ExitCode {
+  for (const one of found) if (one !== undefined) process.stdout.write(`${words(one)}\n`);
+  return found.every((one) => one?.kind === 'extends') ? EXIT.done : EXIT.failed;
+}
+
+function words(finding: Finding): string {
+  const about = `Checkpoint of ${finding.size} entries:`;
+  switch (finding.kind) {
+    case 'extends':
+      return `${about} nothing in front of it was removed or rewritten since.`;
+    case 'other-log':
+      return `${about} NOT of this log; another station, or a log that was begun anew.`;
+    case 'not-signed':
+      return `${about} NOT signed by a key of this station.`;
+    case 'cut':
+      return `${about} DIVERGED. Entries ${finding.from} to ${finding.to} are gone: the end of the log was cut off, or an old copy was put back.`;
+    case 'diverged':
+      return `${about} DIVERGED. Between entry ${finding.from} and entry ${finding.to} something was changed, removed or put in.`;
+  }
+}
+
+async function newCheckpoint(archive: Archive): Promise<string> {
+  const { log, folder } = archive;
+  const state = stateOf(archive);
+  const key = await currentKey(folder, state);
+  const size = log.size();
+  const note = signCheckpoint({ origin: state.origin, size, root: treeRoot(log.tree, size) }, key.privateKey);
+  log.keepCheckpoint(size, note);
+  return note;
+}
+
+/** A checkpoint from a file: a note by itself, or the one inside a job record. */
+async function keptCheckpoint(file: string): Promise<SignedCheckpoint> {
+  const bytes = await readBytes(file, 'checkpoint', MAX_RECORD_BYTES);
+  const opened = openRecord(bytes);
+  const note = opened.ok ? opened.value.record.log.checkpoint : Buffer.from(bytes).toString('utf8');
+  return orThrow(readCheckpoint(note, file));
+}
+
+async function withArchive(options: Whose, work: (archive: Archive) => Promise<ExitCode>): Promise<ExitCode> {
+  const archive = await openArchive(await folderOf(options));
+  try {
+    return await work(archive);
+  } finally {
+    archive.log.close();
+  }
+}
+
+const base64 = (hash: Uint8Array) => Buffer.from(hash).toString('base64');
+const print = (value: unknown) => process.stdout.write(`${JSON.stringify(value, null, 2)}\n`);

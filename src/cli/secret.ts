@@ -1,0 +1,22 @@
+import { createInterface } from 'node:readline';
+import { Writable } from 'node:stream';
+
+/** Where a passphrase or PIN comes from where nobody can type: a variable of the environment. */
+export const SECRETS = { passphrase: 'PLUGMARK_PASSPHRASE', pin: 'PLUGMARK_PIN' } as const;
+
+/** A passphrase or PIN: from the environment, else typed without being shown; null where there is neither, or it is empty. */
+export async function askSecret(which: keyof typeof SECRETS, prompt: string): Promise<string | null> {
+  const given = process.env[SECRETS[which]];
+  if (given !== undefined) return given === '' ? null : given;
+  if (process.stdin.isTTY !== true || process.stderr.isTTY !== true) return null;
+  process.stderr.write(prompt);
+  const silent = new Writable({ write: (_chunk, _encoding, done) => done() });
+  const keyboard = createInterface({ input: process.stdin, output: silent, terminal: true });
+  const typed = await new Promise<string>((resolve) => {
+    keyboard.once('line', resolve);
+    keyboard.once('close', () => resolve(''));
+  });
+  keyboard.close();
+  process.stderr.write('\n');
+  return typed === '' ? null : typed;
+}

@@ -1,0 +1,61 @@
+/** What the two clocks of a job say of one another: the monotonic one cannot run back, the wall clock may be set. */
+import { decodeSamples } from '../pull/trace.ts';
+import type { LogEntry } from './log.ts';
+
+/** A jump of the wall clock against the monotonic one. */
+export interface ClockJump {
+  /** The entry in front of which it happened. */
+  readonly n: number;
+  /** Seconds that the wall clock went ahead (or back, where negative). */
+  readonly seconds: number;
+}
+
+export interface ClockReport {
+  /** Why the times cannot be what a station wrote; null when they can. */
+  readonly fault: string | null;
+  readonly jumps: readonly ClockJump[];
+}
+
+/** Clocks drift, and network time corrects them in small steps; what is larger, a reader should see. */
+const JUMP_MS = 2000;
+
+/** The last two may come from a command of its own, between or after sessions. */
+const CLOCK_ANEW: ReadonlySet<LogEntry['event']['type']> = new Set([
+  'session-started',
+  'job-handed-over',
+  'job-voided',
+]);
+
+/**
+ * Holds the times of a job's entries against one another. Within a session the monotonic clock must not run back, and no
+ * sample may have been taken after it was written. A session starts the monotonic clock anew; the wall clock must not
+ * have gone back meanwhile, or it counts as a jump.
+ */
+export function checkClock(entries: readonly LogEntry[]): ClockReport {
+  const jumps: ClockJump[] = [];
+  for (const [i, entry] of entries.entries()) {
+    const before = entries[i - 1];
+    const fresh = before === undefined || CLOCK_ANEW.has(entry.event.type);
+    if (!fresh && entry.monoUs < before.monoUs)
+      return { fault: `the monotonic clock runs back at entry n=${entry.n}`, jumps };
+    const last = lastSampleUs(entry);
+    if (last !== null && last > entry.monoUs)
+      return { fault: `entry n=${entry.n} holds a sample from after it was written`, jumps };
+    const ahead = before === undefined ? 0 : aheadMs(before, entry, fresh);
+    if (Math.abs(ahead) > JUMP_MS) jumps.push({ n: entry.n, seconds: Math.round(ahead / 1000) });
+  }
+  return { fault: null, jumps };
+}
+
+/** How far the wall clock went beyond the monotonic one; between sessions only going back can be told. */
+function aheadMs(before: LogEntry, entry: LogEntry, fresh: boolean): number {
+  const wall = Date.parse(entry.at) - Date.parse(before.at);
+  return fresh ? Math.min(0, wall) : wall - (entry.monoUs - before.monoUs) / 1000;
+}
+
+/** When the last sample of an entry was taken; null where it holds none, or none that can be read. */
+function lastSampleUs({ event }: LogEntry): number | null {
+  if (event.type !== 'readings') return null;
+  const samples = decodeSamples(event);
+  return samples.ok ? (samples.value.atUs.at(-1) ?? null) : null;
+}

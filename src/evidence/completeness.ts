@@ -1,0 +1,71 @@
+/** Whether every cylinder of the job has its evidence and nothing was left open. */
+import { isDeepStrictEqual } from 'node:util';
+import { openItems } from '../job/closing.ts';
+import { foldAll } from '../job/fold.ts';
+import type { JobState } from '../job/state.ts';
+import { budgetsOf } from './budgets.ts';
+import { canonical } from './canonical.ts';
+import { type Check, failed, passed } from './check.ts';
+import type { JobRecord } from './record.ts';
+import type { StationState } from './station.ts';
+import { summaryOf } from './summary.ts';
+
+const NAME = 'completeness';
+
+/** Plays the entries back; the summary, the instruments and the state of every cylinder must be what they say. */
+export function completeness(record: JobRecord, station: StationState | string): Check {
+  const state = playedBack(record);
+  if (typeof state === 'string') return failed(NAME, state);
+  const fault = summaryFault(record, state) ?? instrumentFault(state, station) ?? openFault(state);
+  if (fault !== null) return failed(NAME, fault);
+  const simulated = state.simulated
+    ? ' SIMULATED: the tools were, and nothing is proven about any engine.'
+    : '';
+  const proven = `Gap and torque are proven on all ${state.cylinders.length} cylinders; the job is closed.`;
+  return passed(NAME, proven + simulated);
+}
+
+/** The job's state from its events, or why there is none. */
+function playedBack({ entries, job }: JobRecord): JobState | string {
+  // A second opening would start the job afresh and make what came before it disappear.
+  if (entries.filter(({ event }) => event.type === 'job-opened').length !== 1)
+    return 'The job was not opened exactly once.';
+  try {
+    const state = foldAll(entries.map(({ event }) => event));
+    if (state?.order.job !== job) return `The entries are not those of job ${job}.`;
+    return state;
+  } catch (fault) {
+    return `The entries cannot be played back: ${fault instanceof Error ? fault.message : 'no reason known'}.`;
+  }
+}
+
+function summaryFault({ summary, budgets }: JobRecord, state: JobState): string | null {
+  if (!isDeepStrictEqual(summaryOf(state), summary)) return 'The summary is not what the entries say.';
+  return canonical(budgetsOf(state)) === canonical(budgets)
+    ? null
+    : 'The uncertainty budgets are not what the instruments give.';
+}
+
+/** An instrument or calibration that was put in only for this job would not stand in the station's log before it. */
+function instrumentFault(state: JobState, station: StationState | string): string | null {
+  if (typeof station === 'string') return station;
+  const stranger = state.instruments.find((instrument) => {
+    const recorded = station.instruments.get(instrument.id);
+    return recorded === undefined || canonical(recorded) !== canonical(instrument);
+  });
+  return stranger === undefined ? null : `The instrument ${stranger.id} is not as the station's log has it.`;
+}
+
+function openFault(state: JobState): string | null {
+  if (state.voided !== null)
+    return `The job was declared VOID by ${state.voided.by}: ${state.voided.reason}.`;
+  const open = openItems(state);
+  if (open.length > 0) return `Still open: ${open.join('; ')}.`;
+  const unproven = summaryOf(state).cylinders.find(
+    ({ gap, torque }) => gap.judgement?.result !== 'OK' || torque.judgement?.result !== 'OK',
+  );
+  if (unproven !== undefined)
+    return `Cylinder ${unproven.cylinder} counts as done, but no OK figure stands for it.`;
+  if (state.closed === null) return 'The job was not closed.';
+  return state.closed.complete ? null : `The job was closed incomplete: ${state.closed.open.join('; ')}.`;
+}

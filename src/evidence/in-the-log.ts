@@ -1,0 +1,34 @@
+import { type Check, failed, passed } from './check.ts';
+import { checkStream } from './check-stream.ts';
+import { checkpointHolds, readCheckpoint } from './checkpoint.ts';
+import { rootOfSet } from './merkle.ts';
+import type { OpenedRecord } from './record.ts';
+import type { StationState } from './station.ts';
+
+const NAME = 'log';
+
+/**
+ * Whether the record's entries are all of their stream and stand in the station's log as the checkpoint inside has it: each
+ * at its own place in the Merkle tree, the root signed by the key that signed the record.
+ */
+export function inTheLog({ record, leaves }: OpenedRecord, station: StationState | string): Check {
+  if (typeof station === 'string') return failed(NAME, station);
+  const found = checkStream(record.entries, `job:${record.job}`);
+  if (found !== null) return failed(NAME, `The job's entries are not whole: ${found.message}.`);
+  const checkpoint = readCheckpoint(record.log.checkpoint, 'checkpoint');
+  if (!checkpoint.ok) return failed(NAME, 'The checkpoint inside does not have the form of one.');
+  const { origin, size, root } = checkpoint.value;
+  if (origin !== station.origin) return failed(NAME, `The checkpoint is of another log, ${origin}.`);
+  const key = station.keys.find(({ kid }) =>
+    record.signers.some((s) => s.role === 'station' && s.kid === kid),
+  );
+  if (key === undefined || !checkpointHolds(checkpoint.value, key.jwk))
+    return failed(NAME, 'The checkpoint is not signed by the key of the station that signed the record.');
+  const proof = record.log.proof.map((hash) => Buffer.from(hash, 'base64'));
+  if (!rootOfSet(leaves, size, proof)?.equals(root))
+    return failed(NAME, 'The entries do not stand in the log as the checkpoint has it.');
+  return passed(
+    NAME,
+    `${record.entries.length} entries without a gap, all in the signed log of ${size} entries (root ${root.toString('hex').slice(0, 16)}).`,
+  );
+}

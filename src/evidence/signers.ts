@@ -1,0 +1,113 @@
+/** Who signed a record, and whether the reader's trust list believes it. */
+import { technicianOf } from '../job/hand-over.ts';
+import { type Check, failed, passed } from './check.ts';
+import { thumbprint } from './jwk.ts';
+import type { SignatureReport } from './jws.ts';
+import { type JobRecord, technicianSignature } from './record.ts';
+import type { StationState } from './station.ts';
+import { successionBy } from './succession.ts';
+import { type Trust, type TrustList, trustIn } from './trust.ts';
+
+type Signer = NonNullable<SignatureReport['signer']>;
+
+/** Why the signatures are not those that the content announces and the station's log explains; null when they are. */
+export function signatureFault(
+  record: JobRecord,
+  signatures: readonly SignatureReport[],
+  station: StationState | string,
+): string | null {
+  for (const [i, { fault }] of signatures.entries())
+    if (fault !== null) return `Signature ${i + 1} of ${signatures.length} does not hold: ${fault}.`;
+  const found = signatures.flatMap(({ signer }) => (signer === null ? [] : [`${signer.role} ${signer.kid}`]));
+  const due = record.signers.map(({ role, kid }) => `${role} ${kid}`);
+  const missing = due.find((name, i) => found[i] !== name);
+  if (missing !== undefined) return `The signature of ${missing} is missing.`;
+  if (new Set(found).size < found.length) return 'The same signature stands twice.';
+  const stranger = found.slice(due.length).find((name) => !name.startsWith('countersigner '));
+  if (stranger !== undefined) return `The signature of ${stranger} was not announced in the content.`;
+  return typeof station === 'string' ? station : signerFault(record, station);
+}
+
+/** What the station's own log says against those who signed. */
+function signerFault(record: JobRecord, station: StationState): string | null {
+  const technician = technicianOf(record.entries.map(({ event }) => event));
+  if (technician === null) return 'The entries do not begin with the opening of a job.';
+  const current = station.keys.at(-1)?.kid;
+  for (const { role, kid } of record.signers) {
+    const jwk = station.people.get(technician) ?? null;
+    if (role === 'technician' && (jwk === null || thumbprint(jwk) !== kid))
+      return `The station's log does not name ${kid} as the key of ${technician}.`;
+    if (role === 'station' && kid !== current) return `The station's log does not name ${kid} as its key.`;
+    if (station.revoked.has(kid)) return `The station's log says that ${kid} was revoked.`;
+  }
+  if (station.name !== record.station) return `The station's log does not call it ${record.station}.`;
+  return technicianSignature(station, technician, record.signers) === record.technicianSignature
+    ? null
+    : 'What is said about the signature of the technician is not what the log says.';
+}
+
+/** What the reader is told about the technician's signature. */
+export const TECHNICIAN_WORDS: Readonly<Record<JobRecord['technicianSignature'], string>> = {
+  given: 'the technician signed with a key of his own',
+  'no-key': 'the technician has no key of his own',
+  'not-given': 'the technician has a key and did NOT sign',
+  'shop-does-without': "this shop does without technicians' signatures",
+};
+
+/** Whether the trust list believes the station, directly or through the keys that followed one another. */
+export function signerCheck(
+  record: JobRecord,
+  signatures: readonly SignatureReport[],
+  context: {
+    readonly station: StationState | string;
+    readonly list: TrustList;
+    readonly before: string | null;
+  },
+): Check {
+  const { station, list, before } = context;
+  const holding = signatures.flatMap(({ signer, fault }) =>
+    fault === null && signer !== null ? [signer] : [],
+  );
+  const signer = holding.find(({ role }) => role === 'station');
+  if (signer === undefined) return failed('signer', 'No station signed.');
+  const trust = stationTrust(signer, station, list, before);
+  if (!trust.trusted) return failed('signer', `Station key ${signer.kid}: ${trust.reason}.`);
+  const others = holding
+    .filter(({ role }) => role === 'countersigner')
+    .map((one) => countersigner(one, list, before));
+  const said = [
+    `signed by the station ${trust.name} on ${signer.signedAt}`,
+    TECHNICIAN_WORDS[record.technicianSignature],
+  ];
+  const text = [...said, ...others].join('; ');
+  return passed('signer', `${text.charAt(0).toUpperCase()}${text.slice(1)}.`);
+}
+
+function countersigner(signer: Signer, list: TrustList, before: string | null): string {
+  const trust = trustIn(list, { ...signer, before });
+  const who = trust.trusted ? trust.name : `${signer.kid}, who is not trusted (${trust.reason})`;
+  return `countersigned by ${who} on ${signer.signedAt}`;
+}
+
+/** A key that is not on the list is believed if the one before it in the station's log named it and is believed itself. */
+function stationTrust(
+  signer: { readonly kid: string; readonly signedAt: string },
+  station: StationState | string,
+  list: TrustList,
+  before: string | null,
+): Trust {
+  const trust = trustIn(list, { ...signer, role: 'station', before });
+  if (trust.trusted || list.keys.some(({ kid }) => kid === signer.kid) || typeof station === 'string')
+    return trust;
+  const at = station.keys.findIndex(({ kid }) => kid === signer.kid);
+  const [old, key] = [station.keys[at - 1], station.keys[at]];
+  if (old === undefined || key === undefined || key.statement === null) return trust;
+  const said = successionBy(key.statement, old.jwk);
+  if (said === null || said.log !== station.origin || thumbprint(said.next) !== key.kid) return trust;
+  // Whoever stole a key could let it name another: one that was revoked names nobody.
+  if (list.keys.some(({ kid, revoked }) => kid === old.kid && revoked !== undefined)) return trust;
+  const earlier = stationTrust({ kid: old.kid, signedAt: said.at }, station, list, before);
+  return earlier.trusted
+    ? { trusted: true, name: `${earlier.name}, whose earlier key named this one` }
+    : trust;
+}

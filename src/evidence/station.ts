@@ -1,0 +1,140 @@
+/** The station as its log tells it: keys, people, instruments, and how it decided about technicians' signatures. */
+import type { Instrument } from '../instrument/instrument.ts';
+import type { Specification } from '../plug/specification.ts';
+import { canonical } from './canonical.ts';
+import { originOf } from './checkpoint.ts';
+import { type PublicJwk, thumbprint } from './jwk.ts';
+import type { StationEntry } from './log.ts';
+import type { StationEvent } from './station-event.ts';
+
+export interface Revocation {
+  readonly from: string;
+  readonly reason: 'retired' | 'lost' | 'compromised';
+}
+
+/** A key that signs or signed for the station. */
+export interface KeyOfStation {
+  readonly kid: string;
+  readonly jwk: PublicJwk;
+  readonly since: string;
+  /** By what the key before it named this one; null for the first, and for one that replaced a lost key. */
+  readonly statement: string | null;
+}
+
+export interface StationState {
+  readonly name: string;
+  /** Names the log in checkpoints. */
+  readonly origin: string;
+  /** In the order of time; the last one signs. */
+  readonly keys: readonly KeyOfStation[];
+  /** By thumbprint, of the station's keys and of technicians'. */
+  readonly revoked: ReadonlyMap<string, Revocation>;
+  /** Who works here, with the key that each signs with now. */
+  readonly people: ReadonlyMap<string, PublicJwk | null>;
+  readonly technicians: 'sign' | 'do-not-sign' | null;
+  readonly instruments: ReadonlyMap<string, Instrument>;
+  /** Canonical text of every specification that was used here. */
+  readonly specifications: ReadonlySet<string>;
+}
+
+/** Folds the station's stream; null before it was set up. Throws where it does not begin with that. */
+export function stationOf(entries: readonly StationEntry[]): StationState | null {
+  let state: StationState | null = null;
+  for (const { event, at } of entries) state = next(state, event, at);
+  return state;
+}
+
+function next(state: StationState | null, event: StationEvent, at: string): StationState {
+  if (event.type === 'station-set-up') {
+    if (state !== null) throw new Error('the station was set up twice');
+    return {
+      name: event.station,
+      origin: originOf(thumbprint(event.key)),
+      keys: [keyOf(event.key, at, null)],
+      revoked: new Map(),
+      people: new Map(),
+      technicians: null,
+      instruments: new Map(),
+      specifications: new Set(),
+    };
+  }
+  if (state === null) throw new Error('the station was never set up');
+  switch (event.type) {
+    case 'station-renamed':
+      return { ...state, name: event.station };
+    case 'key-rotated':
+      return { ...state, keys: [...state.keys, keyOf(event.key, at, event.statement)] };
+    case 'key-replaced':
+      return { ...state, keys: [...state.keys, keyOf(event.key, at, null)] };
+    case 'key-revoked':
+      return { ...state, revoked: new Map(state.revoked).set(event.kid, event) };
+    case 'person-recorded':
+      return { ...state, people: new Map(state.people).set(event.person, event.key) };
+    case 'technicians-decided':
+      return { ...state, technicians: event.technicians };
+    case 'instrument-recorded':
+      return {
+        ...state,
+        instruments: new Map(state.instruments).set(event.instrument.id, event.instrument),
+      };
+    case 'specification-recorded':
+      return {
+        ...state,
+        specifications: new Set(state.specifications).add(canonical(event.specification)),
+      };
+  }
+}
+
+const keyOf = (jwk: PublicJwk, since: string, statement: string | null): KeyOfStation => ({
+  kid: thumbprint(jwk),
+  jwk,
+  since,
+  statement,
+});
+
+/** What a job brings that the station's stream does not hold yet: to be recorded before the job is opened. */
+export function newsOf(
+  state: StationState,
+  job: {
+    readonly station: string;
+    readonly technician: string;
+    readonly instruments: readonly Instrument[];
+    readonly specification: Specification;
+  },
+): readonly StationEvent[] {
+  const { station, technician, instruments, specification } = job;
+  const news: StationEvent[] = [];
+  if (station !== state.name) news.push({ type: 'station-renamed', station });
+  if (!state.people.has(technician)) news.push({ type: 'person-recorded', person: technician, key: null });
+  for (const instrument of instruments) {
+    const known = state.instruments.get(instrument.id);
+    if (known === undefined || canonical(known) !== canonical(instrument))
+      news.push({ type: 'instrument-recorded', instrument });
+  }
+  if (!state.specifications.has(canonical(specification)))
+    news.push({ type: 'specification-recorded', specification });
+  return news;
+}
+
+/**
+ * The entries of the station's stream that a record of this job must hold to stand by itself: its keys, the technician's
+ * key, what was decided about signing, and the instruments as they stood when the job was opened.
+ */
+export function backgroundOf(
+  entries: readonly StationEntry[],
+  job: {
+    readonly technician: string;
+    readonly instruments: readonly Instrument[];
+    readonly openedSeq: number;
+  },
+): readonly StationEntry[] {
+  const latest = new Map<string, number>();
+  for (const { seq, event } of entries)
+    if (event.type === 'instrument-recorded' && seq < job.openedSeq) latest.set(event.instrument.id, seq);
+  const wanted = new Set(job.instruments.map(({ id }) => latest.get(id)));
+  return entries.filter(({ seq, event }) => {
+    if (event.type === 'instrument-recorded') return wanted.has(seq);
+    if (event.type === 'person-recorded') return event.person === job.technician;
+    return event.type !== 'specification-recorded';
+  });
+}

@@ -1,0 +1,49 @@
+/**
+ * How a key of a station names the one that follows it: a compact JWS (RFC 7515, 7.1) by the old key, so that whoever
+ * trusts the old one can trust the new one without asking again.
+ */
+import type { KeyObject } from 'node:crypto';
+import { z } from 'zod';
+import { fromBase64url, toBase64url } from './base64url.ts';
+import { canonicalBytes } from './canonical.ts';
+import { importPublicKey, type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from './jwk.ts';
+import { signatureHolds, signatureOf } from './jws.ts';
+import { parseStrictJson } from './strict-json.ts';
+
+const headerSchema = z.strictObject({
+  alg: z.literal('EdDSA'),
+  typ: z.literal('plugmark-succession+json'),
+  kid: z.string(),
+});
+const statementSchema = z.strictObject({
+  log: z.string(),
+  next: publicJwkSchema,
+  at: z.iso.datetime({ precision: 3 }),
+});
+/** What the old key says: in this log, from this time on, that key signs. */
+export type Succession = z.infer<typeof statementSchema>;
+
+/** The statement, signed by the old key. */
+export function stateSuccession(said: Succession, oldKey: KeyObject): string {
+  const kid = thumbprint(publicJwk(oldKey));
+  const header = toBase64url(canonicalBytes({ alg: 'EdDSA', typ: 'plugmark-succession+json', kid }));
+  const payload = toBase64url(canonicalBytes(said));
+  return `${header}.${payload}.${signatureOf(header, payload, oldKey)}`;
+}
+
+/** What the statement says, if `old` signed it; null for anything else. */
+export function successionBy(statement: string, old: PublicJwk): Succession | null {
+  const [header = '', payload = '', signature = '', ...more] = statement.split('.');
+  const head = headerSchema.safeParse(jsonOf(header));
+  const said = statementSchema.safeParse(jsonOf(payload));
+  if (more.length > 0 || !head.success || !said.success || head.data.kid !== thumbprint(old)) return null;
+  const input = Buffer.from(`${header}.${payload}`, 'ascii');
+  const holds = signatureHolds(input, signature, importPublicKey(old));
+  return holds ? said.data : null;
+}
+
+function jsonOf(part: string): unknown {
+  const bytes = fromBase64url(part);
+  const json = bytes === null ? null : parseStrictJson(bytes, 'statement');
+  return json?.ok === true ? json.value : null;
+}

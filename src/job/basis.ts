@@ -1,0 +1,25 @@
+import { z } from 'zod';
+import { decisionRuleSchema } from '../metrology/decision.ts';
+import { windowSchema } from '../metrology/judgement.ts';
+
+/** How the shop decides, and whether it wants the four grades of ILAC-G8 beside the verdict. */
+export const decisionSchema = z.strictObject({
+  rule: decisionRuleSchema,
+  grades: z.boolean(),
+});
+export type Decision = z.infer<typeof decisionSchema>;
+
+/** Guard band r·U with r = 1 (ILAC-G8:09/2019): what a shop decides by that says nothing. */
+export const USUAL_DECISION: Decision = { rule: { kind: 'guard-band', r: 1 }, grades: false };
+
+/** What all verdicts of a job rest on beside its order and its instruments; frozen when it is opened. */
+export const basisSchema = z.strictObject({
+  /** The day of the job: certificates must be in date, and drift counts up to it. */
+  on: z.iso.date(),
+  decision: decisionSchema,
+  /** The window of the first of two steps; null for a plain tightening. */
+  firstTorqueWindow: windowSchema.nullable(),
+  /** What a reader should know about the figures: tables, sources set aside, reductions. */
+  notes: z.array(z.string()),
+});
+export type Basis = z.infer<typeof basisSchema>;

@@ -1,0 +1,75 @@
+import type { Instrument } from '../instrument/instrument.ts';
+import { judgeInterval } from '../metrology/interval.ts';
+import type { Judgement, Window } from '../metrology/judgement.ts';
+import { permissibleAt } from '../metrology/permissible.ts';
+import { judge } from '../metrology/window.ts';
+import { type WireOutcome, wireInterval, wiresOf } from '../plug/gap.ts';
+import { scaled, type ToolDescription, type ToolId } from '../reading.ts';
+import { orThrow } from '../result.ts';
+import type { JobEventOf } from './event.ts';
+import { measured } from './measurement.ts';
+import type { JobState } from './state.ts';
+import { windowFor } from './windows.ts';
+
+/** A reading of one of the job's instruments held against a window, with the budget of that very reading. */
+export function judgedReading(
+  state: JobState,
+  tool: ToolId,
+  reading: number,
+  window: Window,
+  peakStandard: number | null,
+): Judgement {
+  const circumstances = { on: state.basis.on, adapter: state.order.adapter };
+  const { value, budget } = measured(instrumentOf(state, tool), reading, circumstances, peakStandard);
+  return judge(value, budget.expanded, window);
+}
+
+/** What a pair of wires told of a gap. */
+export function judgedWires({ order, gapWindow }: JobState, outcome: WireOutcome): Judgement {
+  if (gapWindow === null) throw new Error('the gap of this job is not measured');
+  return judgeInterval(wireInterval(outcome, orThrow(wiresOf(order.specification))), gapWindow);
+}
+
+/**
+ * What follows when a device publishes an uncertainty of its own: null where there is a certificate, or where the listing
+ * allows for as much. Else the wider one holds from here on, and the windows shrink.
+ */
+export function declared(
+  state: JobState,
+  tool: ToolId,
+  { uncertainty, exponent, quantity }: ToolDescription,
+): JobEventOf<'uncertainty-declared'> | null {
+  const instrument = state.instruments.find(({ id }) => id === tool);
+  const { torqueWindow, gapWindow, basis, order } = state;
+  const window = quantity === 'torque' ? torqueWindow : gapWindow;
+  if (instrument === undefined || window === null || uncertainty === undefined) return null;
+  const listed = instrument.permissibleDeviation;
+  if (instrument.certificate !== undefined || listed === undefined) return null;
+  const permissibleDeviation: typeof listed =
+    uncertainty.kind === 'relative'
+      ? { kind: 'relative', percent: uncertainty.percent }
+      : {
+          kind: 'absolute',
+          amount: scaled(uncertainty.counts, quantity === 'torque' ? exponent : exponent + 3),
+        };
+  const at = window.upperLimit;
+  if (!(permissibleAt(permissibleDeviation, at) > permissibleAt(listed, at))) return null;
+  const wider: Instrument = { ...instrument, permissibleDeviation };
+  const circumstances = { on: basis.on, adapter: order.adapter };
+  const again = ({ lowerLimit: lower, upperLimit: upper }: Window) =>
+    windowFor(wider, { lower, upper }, circumstances, basis.decision.rule);
+  const { firstTorqueWindow: first } = basis;
+  return {
+    type: 'uncertainty-declared',
+    tool,
+    permissibleDeviation,
+    window: again(window),
+    firstWindow: quantity === 'torque' && first !== null ? again(first) : null,
+  };
+}
+
+function instrumentOf(state: JobState, tool: ToolId): Instrument {
+  const instrument = state.instruments.find(({ id }) => id === tool);
+  if (instrument === undefined) throw new Error(`${tool} is not an instrument of this job`);
+  return instrument;
+}

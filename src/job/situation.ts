@@ -1,0 +1,151 @@
+/** What the rules of src/sequence have to know of a job, and which pulls hang together. All of it is read from the state. */
+import type { Pull } from '../pull/pull.ts';
+import {
+  type LastPull,
+  type Placement,
+  SETTLED_MS,
+  type Situation,
+  surelyTurned,
+} from '../sequence/place.ts';
+import { toBeLoosened, torqueWindowOf } from './stage.ts';
+import type { CylinderState, JobState, TorqueAttempt } from './state.ts';
+import { countingPulls } from './torque-step.ts';
+import { asWrenchReads } from './windows.ts';
+
+export type PlacedPull = TorqueAttempt & { readonly cylinder: number | null };
+
+/** The pull of that number and where it stands. */
+export function attemptOf(state: JobState, pull: number): PlacedPull | undefined {
+  return placedPulls(state).find((attempt) => attempt.pull.pull === pull);
+}
+
+function placedPulls({ cylinders, strays }: JobState): PlacedPull[] {
+  return [
+    ...cylinders.flatMap(({ cylinder, pulls }) => pulls.map((attempt) => ({ ...attempt, cylinder }))),
+    ...strays.map((attempt) => ({ ...attempt, cylinder: null })),
+  ].sort((a, b) => a.pull.pull - b.pull.pull);
+}
+
+/** `pullsBefore`: pulls of earlier sessions, whose times are on another clock. */
+export function situation(state: JobState, pullsBefore: number): Situation {
+  const target = state.cylinders.find(({ cylinder }) => cylinder === state.torqueTarget);
+  const { lowerNm, upperNm } = asWrenchReads(state, torqueWindowOf(state, state.torqueTarget));
+  const started = target === undefined ? [] : startedBy(target);
+  const last = started.at(-1);
+  return {
+    target: state.torqueTarget,
+    lastOpen: state.cylinders.filter(({ torque }) => torque !== 'done').length === 1,
+    started:
+      last === undefined ? null : last.kind === 'run-down' && last.answer === null ? 'stroke' : 'short',
+    startedNm: Math.max(0, ...started.map(({ pull }) => pull.peakNm)),
+    startedTurning: started.some(({ pull, evidence }) => surelyTurned(pull, evidence, lowerNm)),
+    last: lastPull(state, pullsBefore),
+    refitting: refitting(state),
+    lastTight: state.lastTight,
+    asking: state.questions[0]?.cylinder ?? null,
+    chosen: state.chosen.torque,
+    clicks: state.instruments.some(({ type }) => type === 'setting'),
+    lowerNm,
+    upperNm,
+  };
+}
+
+/** The pulls that a cylinder's plug has had since it was fitted and that did not bring it to the window. */
+function startedBy(c: CylinderState): readonly TorqueAttempt[] {
+  const pulls = countingPulls(c);
+  const fitted = pulls.findLastIndex(
+    ({ kind, answer }) => kind === 'loosening' || answer === 'refit' || answer === 'replace',
+  );
+  const since = pulls.slice(fitted + 1).filter(({ kind }) => kind !== 'rehit' && kind !== 'check');
+  return since.every(({ kind, judgement }) => kind === 'run-down' || judgement?.side === 'low') ? since : [];
+}
+
+/** A pull of this cylinder's plug in front of pull number `before` stopped short. */
+export function stoppedShort(state: JobState, cylinder: number, before: number): boolean {
+  const c = state.cylinders.find((one) => one.cylinder === cylinder);
+  if (c === undefined) return false;
+  const pulls = c.pulls.filter(({ pull }) => pull.pull < before);
+  return startedBy({ ...c, pulls }).some(({ kind, answer }) => kind !== 'run-down' || answer !== null);
+}
+
+function lastPull(state: JobState, pullsBefore: number): LastPull | null {
+  const attempt = placedPulls(state).findLast(({ cylinder }) => cylinder !== null);
+  if (attempt === undefined || attempt.cylinder === null || attempt.pull.pull <= pullsBefore) return null;
+  const { cylinder, kind, pull, evidence } = attempt;
+  const open = kind === 'unsure' && pull.release !== 'seen' && pull.cut === null && pull.peakNm > 0;
+  const tight =
+    kind !== 'run-down' &&
+    kind !== 'loosening' &&
+    pull.peakNm >= asWrenchReads(state, state.torqueWindow).lowerNm;
+  return {
+    cylinder,
+    endUs: pull.endUs,
+    tight: tight && !open,
+    asked: open ? (attempt.ask ?? null) : null,
+    knock: evidence?.knock ?? 0,
+  };
+}
+
+/** The cylinder whose plug is to come out: as said, or as the question that is open asks for. */
+function refitting(state: JobState): number | null {
+  const asked = state.questions.find(({ kind }) => kind === 'over-window' || kind === 'cut');
+  return state.refitting ?? asked?.cylinder ?? toBeLoosened(state);
+}
+
+/**
+ * The pulls at one grip of the wrench with the one given: the strokes on the way before it and the re-hits behind it on
+ * the same cylinder, each within the time in which nobody goes to another plug.
+ */
+export function grip(state: JobState, number: number): readonly PlacedPull[] {
+  const placed = placedPulls(state);
+  const at = placed.findIndex(({ pull }) => pull.pull === number);
+  const one = placed[at];
+  if (one === undefined) return [];
+  const pulls = placed.filter(({ cylinder, kind }) => cylinder === one.cylinder && kind !== 'handling');
+  const here = pulls.findIndex(({ pull }) => pull.pull === number);
+  if (here < 0) return [one];
+  let from = here;
+  while (from > 0 && pulls[from - 1]?.kind === 'run-down' && together(pulls[from - 1], pulls[from]))
+    from -= 1;
+  let to = here;
+  while (pulls[to + 1]?.kind === 'rehit' && together(pulls[to], pulls[to + 1])) to += 1;
+  return pulls.slice(from, to + 1);
+}
+
+function together(a: PlacedPull | undefined, b: PlacedPull | undefined): boolean {
+  if (a === undefined || b === undefined) return false;
+  const pauseUs = b.pull.startUs - a.pull.endUs;
+  return pauseUs >= 0 && pauseUs < 1000 * SETTLED_MS;
+}
+
+/**
+ * Where the pulls belong if the plug of `cylinder` was passed over: from it on, those of each cylinder were on the next
+ * plug of the round, and the pull in question tried the plug `on` again. What a person gave to a cylinder stays there.
+ * Empty when that cannot be.
+ */
+export function leftOut(
+  state: JobState,
+  { pull: question, cylinder, on }: { readonly pull: number; readonly cylinder: number; readonly on: number },
+): readonly (Placement & { readonly pull: Pull })[] {
+  const asked = state.questions.find(({ pull }) => pull === question);
+  const again = attemptOf(state, question);
+  const from = state.cylinders.findIndex((c) => c.cylinder === cylinder);
+  const to = state.cylinders.findIndex((c) => c.cylinder === asked?.cylinder);
+  if (from < 0 || to <= from || again === undefined) return [];
+  const round = state.cylinders
+    .slice(from, to + 1)
+    .filter(({ pulls }) => !pulls.some(({ given }) => given === true));
+  if (round[0]?.cylinder !== cylinder || round[0].pulls.length === 0) return [];
+  const because = `the plug of cylinder ${cylinder} was left out`;
+  const moved = round.slice(0, -1).flatMap(({ pulls }, i) =>
+    pulls.map(({ pull, kind, ask, evidence }) => ({
+      pull,
+      cylinder: round[i + 1]?.cylinder ?? null,
+      kind,
+      because,
+      ...(ask === undefined ? {} : { ask }),
+      ...(evidence === undefined ? {} : { evidence }),
+    })),
+  );
+  return [...moved, { pull: again.pull, cylinder: on, kind: 'check', because }];
+}

@@ -1,0 +1,26 @@
+import type { Window } from '../metrology/judgement.ts';
+import type { CylinderState, JobState } from './state.ts';
+import { type Stage, stageAfter } from './tightening-stage.ts';
+import { countingPulls } from './torque-step.ts';
+
+/** The stage at which the next pull on a cylinder finds its plug. */
+export function stageOf({ basis, cylinders }: JobState, cylinder: number | null): Stage {
+  if (basis.firstTorqueWindow === null) return 'final';
+  const c = cylinders.find((one) => one.cylinder === cylinder);
+  return c === undefined ? 'first' : stageThrough(c);
+}
+
+const stageThrough = (c: CylinderState): Stage => countingPulls(c).reduce<Stage>(stageAfter, 'first');
+
+/** The cylinder whose plug has to be loosened before its last step; null for none. */
+export function toBeLoosened(state: JobState): number | null {
+  if (state.basis.firstTorqueWindow === null) return null;
+  return state.cylinders.find((c) => stageThrough(c) === 'loosen')?.cylinder ?? null;
+}
+
+/** The window of the next pull on a cylinder. */
+export function torqueWindowOf(state: JobState, cylinder: number | null): Window {
+  const { firstTorqueWindow } = state.basis;
+  if (firstTorqueWindow === null || stageOf(state, cylinder) === 'final') return state.torqueWindow;
+  return firstTorqueWindow;
+}

@@ -1,0 +1,46 @@
+import type { CylinderState, JobState, StepState, TorqueAttempt } from './state.ts';
+import { type Stage, stageAfter } from './tightening-stage.ts';
+import { asWrenchReads } from './windows.ts';
+
+/** Where a cylinder's torque stands: worked out from its pulls in their order, so that a pull given elsewhere leaves no trace. */
+export function torqueStep(
+  c: CylinderState,
+  { questions, basis }: Pick<JobState, 'questions' | 'basis'>,
+): StepState {
+  if (questions.some(({ cylinder }) => cylinder === c.cylinder)) return 'ask';
+  let step: StepState = c.restartedAfter === undefined ? 'todo' : 'again';
+  let stage: Stage = basis.firstTorqueWindow === null ? 'final' : 'first';
+  for (const attempt of countingPulls(c)) {
+    step = stepAfter(attempt, step);
+    // Of two steps the first proves nothing yet.
+    if (step === 'done' && stage !== 'final') step = 'again';
+    if (basis.firstTorqueWindow !== null) stage = stageAfter(stage, attempt);
+  }
+  return step;
+}
+
+/** The pulls since the plug was last started again by command. */
+export function countingPulls({ pulls, restartedAfter = 0 }: CylinderState): readonly TorqueAttempt[] {
+  return pulls.filter(({ pull }) => pull.pull > restartedAfter);
+}
+
+/** What a pull does to the cylinder that it was given to. Only an OK tightening ever makes it `done`. */
+function stepAfter({ kind, judgement, answer }: TorqueAttempt, was: StepState): StepState {
+  if (answer === 'refit' || answer === 'replace' || answer === 'unfinished') return 'again';
+  if (kind === 'loosening') return 'again';
+  if (judgement === null || kind === 'rehit' || kind === 'check') return was;
+  return judgement.result === 'OK' ? 'done' : 'again';
+}
+
+/** The cylinder of the last pull that reached the window or went beyond it. */
+export function lastTight(state: JobState): number | null {
+  const { lowerNm } = asWrenchReads(state, state.torqueWindow);
+  let last: { readonly cylinder: number; readonly pull: number } | null = null;
+  for (const { cylinder, pulls } of state.cylinders)
+    for (const { pull, kind } of pulls)
+      if (TIGHT.has(kind) && pull.peakNm >= lowerNm && pull.pull > (last?.pull ?? 0))
+        last = { cylinder, pull: pull.pull };
+  return last?.cylinder ?? null;
+}
+
+const TIGHT: ReadonlySet<TorqueAttempt['kind']> = new Set(['tightening', 'continuation', 'rehit', 'check']);

@@ -1,0 +1,56 @@
+import type { Instrument } from '../instrument/instrument.ts';
+import { type DecisionRule, largestExpandedBy, windowBy } from '../metrology/decision.ts';
+import type { Window } from '../metrology/judgement.ts';
+import type { Problem } from '../problem.ts';
+import { formatGap } from '../quantity/length.ts';
+import { formatTorque } from '../quantity/torque.ts';
+import { type Circumstances, measured, readingFor } from './measurement.ts';
+import type { JobState } from './state.ts';
+
+interface Limits {
+  readonly lower: number;
+  readonly upper: number;
+}
+
+/** The window that an instrument can prove within limits at the plug, U at each limit being that of a reading there. */
+export function windowFor(
+  instrument: Instrument,
+  { lower, upper }: Limits,
+  circumstances: Circumstances,
+  rule: DecisionRule,
+): Window {
+  const expandedAt = (value: number) => {
+    const reading = readingFor(instrument, value, circumstances);
+    return measured(instrument, reading, circumstances, null).budget.expanded;
+  };
+  const unit = instrument.quantity === 'torque' ? 'N.m' : 'mm';
+  return windowBy(rule, { unit, lowerLimit: lower, upperLimit: upper, expandedAt });
+}
+
+/** Said before the job starts: this instrument cannot decide this window, and what would. */
+export function undecidable(window: Window, where: string, rule: DecisionRule): Problem | null {
+  if (window.decidable) return null;
+  const text = (value: number) => (window.unit === 'N.m' ? formatTorque(value) : formatGap(value, 3));
+  return {
+    code: 'window-not-decidable',
+    where,
+    message:
+      `this instrument cannot prove anything between ${text(window.lowerLimit)} and ${text(window.upperLimit)}: ` +
+      `its uncertainty (U = ${text(window.expandedAtUpper)}) fills the window from both sides`,
+    next: `Use an instrument with an expanded uncertainty below ${text(largestExpandedBy(rule, window))}.`,
+  };
+}
+
+/** The limits of a window as the wrench reads them: through the adapter, and with its error where the shop corrects. */
+export function asWrenchReads(
+  state: Pick<JobState, 'instruments' | 'basis' | 'order'>,
+  window: Window,
+): { readonly lowerNm: number; readonly upperNm: number } {
+  const wrench = state.instruments.find(({ quantity }) => quantity === 'torque');
+  if (wrench === undefined) return { lowerNm: window.lowerLimit, upperNm: window.upperLimit };
+  const circumstances = { on: state.basis.on, adapter: state.order.adapter };
+  return {
+    lowerNm: readingFor(wrench, window.lowerLimit, circumstances),
+    upperNm: readingFor(wrench, window.upperLimit, circumstances),
+  };
+}

@@ -1,0 +1,70 @@
+import type { Problem } from '../problem.ts';
+import { limitsDeg, limitsNm } from '../quantity/compare.ts';
+import { parseAngleRange, parseTorqueRange } from '../quantity/range.ts';
+import { err, ok, type Result } from '../result.ts';
+import type { Specification } from './specification.ts';
+
+export interface TorqueLimits {
+  readonly lowerNm: number;
+  readonly upperNm: number;
+}
+export interface Turn {
+  readonly lowerDeg: number;
+  readonly upperDeg: number;
+}
+
+/** What a specification asks of the wrench: a torque (after a first one, in two-step tightening), or only an angle. */
+export type Tightening =
+  | {
+      readonly kind: 'torque';
+      /** As printed, less the shop's reduction where one is stated. */
+      readonly limits: TorqueLimits;
+      readonly first: TorqueLimits | null;
+      readonly advised: Turn | null;
+    }
+  | { readonly kind: 'angle'; readonly turn: Turn };
+
+/** `problem` with the field of the order in front of its place. */
+export function inField(problem: Problem, field: string): Problem {
+  return { ...problem, where: problem.where === undefined ? field : `${field}, ${problem.where}` };
+}
+
+/**
+ * The figures of a specification in N·m and degrees. Limits come from the one unit as printed, so no rounded second unit
+ * ever decides. Problems: those of the parser, and `reduced-twice` where the figure assumes lubricated threads already.
+ */
+export function tighteningOf(specification: Specification): Result<Tightening> {
+  const { torque, tightenFirst, angle, reduction, threads } = specification;
+  const turn = parseAngleRange(torque);
+  if (turn.ok) return ok({ kind: 'angle', turn: limitsDeg(turn.value) });
+  if (reduction !== undefined && threads !== 'dry')
+    return err({
+      code: 'reduced-twice',
+      where: 'specification.reduction',
+      message: `the figure already assumes ${threads} threads; a reduction for ${reduction.lubricant} threads would count twice`,
+      next: 'Leave the reduction out, or give the figure for dry threads.',
+    });
+  const share = 1 - (reduction?.percent ?? 0) / 100;
+  const limits = torqueLimits(torque, 'specification.torque', share);
+  if (!limits.ok) return limits;
+  const first =
+    tightenFirst === undefined ? ok(null) : torqueLimits(tightenFirst, 'specification.tightenFirst', share);
+  if (!first.ok) return first;
+  if (angle === undefined)
+    return ok({ kind: 'torque', limits: limits.value, first: first.value, advised: null });
+  const advised = parseAngleRange(angle);
+  if (!advised.ok) return err(inField(advised.error, 'specification.angle'));
+  return ok({
+    kind: 'torque',
+    limits: limits.value,
+    first: first.value,
+    advised: limitsDeg(advised.value),
+  });
+}
+
+function torqueLimits(text: string, field: string, share: number): Result<TorqueLimits> {
+  const range = parseTorqueRange(text);
+  if (!range.ok) return err(inField(range.error, field));
+  const { lowerNm, upperNm } = limitsNm(range.value);
+  return ok({ lowerNm: lowerNm * share, upperNm: upperNm * share });
+}

@@ -1,0 +1,101 @@
+import type { FoundPull } from './pull.ts';
+
+/** What a pull is held against. Torque in N·m. */
+export interface Coached {
+  readonly lowerNm: number;
+  /** The wrench releases with a click. */
+  readonly clicks: boolean;
+  /** What the plug seats on; null where it is not known or where this pull did not bring a loose plug to its seat. */
+  readonly seat: 'new gasket' | 'used gasket' | 'conical' | null;
+}
+
+/**
+ * Something that the signal shows and a technician can do better. `figure` and `limit` in the unit that the name tells;
+ * the words for it belong to the screen.
+ */
+export interface Advice {
+  readonly kind:
+    | 'too-fast-ms'
+    | 'follow-through-percent'
+    | 'fell-back-percent'
+    | 'early-torque'
+    | 'zero-not-settled-nm'
+    | 'end-of-scale-nm'
+    | 'click-not-visible-ms';
+  readonly figure: number;
+  readonly limit: number;
+}
+
+/** The last fifth on the way to the click. Calibration takes half a second and more; this is the least. Assumption. */
+const LAST_FIFTH_AT_LEAST_MS = 100;
+/** Peak above the click. Practice calls up to 2 % slow and 5 to 10 % quick. */
+const FOLLOW_THROUGH_PERCENT = 3;
+/** A hand that moves along the grip lets the torque fall back; a plug that breaks loose does so by up to 7 %. Assumption. */
+const FELL_BACK_PERCENT = 10;
+/** Of the lower limit. Assumption: a wrench off by more should be set to zero by hand. */
+const ZERO_PERCENT = 4;
+const CLICK_VISIBLE_MS = 25;
+/**
+ * A seat hardens: the rise from 20 to 40 % takes far longer than from 60 to 80 % on a new gasket. A thread that binds turns
+ * the torque up evenly, over more of a turn than a hard seat takes. From simulated joints; no published figures.
+ */
+const EVEN_RISE = 1.15;
+const HARD_SEAT_DEG = 60;
+const PLUG_TURNS_MS = 150;
+
+/** Everything that this pull gives reason to say, gravest first; empty for a good one. */
+export function adviceOn(pull: FoundPull, at: Coached): Advice[] {
+  const tops = [earlyTorque(pull, at), endOfScale(pull), followThrough(pull), tooFast(pull, at)];
+  const rest = [fellBack(pull), zeroNotSettled(pull, at), clickNotVisible(pull, at)];
+  return [...tops, ...rest].filter((advice) => advice !== null);
+}
+
+function earlyTorque({ peakNm, riseMs, rise, turn }: FoundPull, { seat, lowerNm }: Coached): Advice | null {
+  if (seat === null || peakNm < 0.5 * lowerNm) return null;
+  if (seat !== 'new gasket') {
+    const turned = turn?.from10PercentDeg ?? 0;
+    return turned > HARD_SEAT_DEG ? { kind: 'early-torque', figure: turned, limit: HARD_SEAT_DEG } : null;
+  }
+  const between = (from: number, to: number) => (rise.reachedMs[to] ?? 0) - (rise.reachedMs[from] ?? 0);
+  const even = between(1, 3) / Math.max(between(5, 7), 1);
+  if (riseMs < PLUG_TURNS_MS || even > EVEN_RISE) return null;
+  return { kind: 'early-torque', figure: even, limit: EVEN_RISE };
+}
+
+function endOfScale({ saturated, highestNm }: FoundPull): Advice | null {
+  return saturated ? { kind: 'end-of-scale-nm', figure: highestNm, limit: highestNm } : null;
+}
+
+function followThrough({ peakNm, peakStandardNm, releaseNm }: FoundPull): Advice | null {
+  if (releaseNm === null) return null;
+  const beyond = (100 * (peakNm - releaseNm)) / releaseNm;
+  const doubt = (200 * peakStandardNm) / releaseNm;
+  if (beyond - doubt <= FOLLOW_THROUGH_PERCENT) return null;
+  return { kind: 'follow-through-percent', figure: beyond, limit: FOLLOW_THROUGH_PERCENT };
+}
+
+function tooFast({ release, rise, releaseNm, stream }: FoundPull, { clicks }: Coached): Advice | null {
+  if (!clicks || release !== 'seen' || releaseNm === null || stream === 'maxima') return null;
+  const ms = (200 * releaseNm) / Math.max(rise.slopeAtTopNmPerS, 1e-9);
+  return ms < LAST_FIFTH_AT_LEAST_MS
+    ? { kind: 'too-fast-ms', figure: ms, limit: LAST_FIFTH_AT_LEAST_MS }
+    : null;
+}
+
+function fellBack({ rise, peakNm }: FoundPull): Advice | null {
+  const percent = (100 * rise.setbackNm) / Math.max(Math.abs(peakNm), 1e-9);
+  return percent > FELL_BACK_PERCENT
+    ? { kind: 'fell-back-percent', figure: percent, limit: FELL_BACK_PERCENT }
+    : null;
+}
+
+function zeroNotSettled({ zeroSettled, zeroNm, stream }: FoundPull, { lowerNm }: Coached): Advice | null {
+  const limit = (ZERO_PERCENT / 100) * lowerNm;
+  if (stream === 'maxima' || (zeroSettled && Math.abs(zeroNm) <= limit)) return null;
+  return { kind: 'zero-not-settled-nm', figure: zeroNm, limit };
+}
+
+function clickNotVisible({ release, longestGapUs }: FoundPull, { clicks }: Coached): Advice | null {
+  if (!clicks || release !== 'not-visible') return null;
+  return { kind: 'click-not-visible-ms', figure: longestGapUs / 1000, limit: CLICK_VISIBLE_MS };
+}

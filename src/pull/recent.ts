@@ -1,0 +1,40 @@
+/** A power of two: half a second at 2 kHz. */
+const SIZE = 1024;
+const MASK = SIZE - 1;
+
+/** The last samples of a pull, in fixed memory. Numbered from 0 at the start of the pull; the oldest are forgotten. */
+export class RecentSamples {
+  readonly #timeUs = new Float64Array(SIZE);
+  readonly #nm = new Float64Array(SIZE);
+  #count = 0;
+
+  clear(): void {
+    this.#count = 0;
+  }
+
+  add(timeUs: number, nm: number): void {
+    const at = this.#count++ & MASK;
+    this.#timeUs[at] = timeUs;
+    this.#nm[at] = nm;
+  }
+
+  has(i: number): boolean {
+    return i >= 0 && i < this.#count && i >= this.#count - SIZE;
+  }
+
+  /** Microseconds since the start of the pull. */
+  timeUs(i: number): number {
+    return this.#timeUs[i & MASK] ?? Number.NaN;
+  }
+
+  nm(i: number): number {
+    return this.#nm[i & MASK] ?? Number.NaN;
+  }
+
+  /** The newest sample that is not younger than `timeUs`, or the oldest that is remembered. */
+  nearest(timeUs: number): number {
+    let i = this.#count - 1;
+    while (this.has(i - 1) && this.timeUs(i) > timeUs) i--;
+    return i;
+  }
+}

@@ -1,0 +1,214 @@
+import type { DetectorSettings } from './settings.ts';
+
+/** The zero is a mean of blocks of rest; a block counts only when the one behind it agrees with it. */
+const BLOCK_US = 150_000;
+const BLOCK_AT_LEAST = 2;
+/** Blocks that the running means reach back: about five seconds, so that drift is followed and noise is not. */
+const MEMORY = 32;
+/** A zero that has jumped (tare, shock) is believed after so many blocks in a row that agree with each other. */
+const MOVED_BLOCKS = 4;
+/** What two blocks may differ by beyond their noise, and what a block may differ from the zero by; shares of the start. */
+const FLAT_SHARE = 0.02;
+const SAME_ZERO_SHARE = 0.05;
+/** Before a zero is known it is looked for within so many times the start. */
+const FIRST_ZERO_WITHIN = 3;
+const START_OVER_NOISE = 6;
+/** At rest, samples further apart than this do not belong to one block. */
+/** Jitter and single losses stay far below this; bunches of two already come near. */
+const BUNCHED = 1.4;
+const HOLE_US = 400_000;
+
+interface Block {
+  mean: number;
+  variance: number;
+  count: number;
+}
+
+/**
+ * What the wrench reads when nobody pulls: its zero, its noise, and how often it sends. `run` is the tight loop that the
+ * detector spends nearly all its time in: three sums and four comparisons a sample, in one order whatever the batches.
+ */
+export class Rest {
+  readonly #settings: DetectorSettings;
+  #lastUs = Number.NEGATIVE_INFINITY;
+  #lastNm = 0;
+  #sum = 0;
+  #squares = 0;
+  #count = 0;
+  #blockStartUs = 0;
+  #low = 0;
+  #high = 0;
+  #waiting: Block | null = null;
+  #zero = 0;
+  #zeroCount = 0;
+  #blocks = 0;
+  #moved = 0;
+  #jumped = false;
+  #variance = 0;
+  #variances = 0;
+  #intervalUs = 0;
+  #stepSquares = 0;
+  /** Mean square of the steps over the square of their mean: 1 for an even stream. */
+  #unevenness = 1;
+
+  constructor(settings: DetectorSettings) {
+    this.#settings = settings;
+    this.#bound();
+  }
+
+  /** The zero that a pull beginning now starts from; 0 as long as no rest was seen. */
+  get zeroNm(): number {
+    return this.#blocks > 0 ? this.#zero : 0;
+  }
+
+  get settled(): boolean {
+    return this.#blocks > 0 && !this.#jumped;
+  }
+
+  /** Standard uncertainty of the zero. */
+  get zeroStandardNm(): number {
+    return this.noiseNm / Math.sqrt(Math.max(1, this.#zeroCount));
+  }
+
+  /** Standard deviation of one reading, at least that of its step. */
+  get noiseNm(): number {
+    const { stepNm, startNm } = this.#settings;
+    const seen = this.#variances > 0 ? this.#variance : (this.#waiting?.variance ?? 0);
+    return Math.max(Math.sqrt(seen), stepNm / Math.sqrt(12), 1e-4 * startNm);
+  }
+
+  /** Usual step between samples; 0 before it is known. */
+  get intervalUs(): number {
+    return this.#intervalUs;
+  }
+
+  /** Readings come in bunches, as a radio hands them over; their stamps tell little of when they were taken. */
+  get bunched(): boolean {
+    return this.#unevenness > BUNCHED;
+  }
+
+  get startNm(): number {
+    return Math.max(this.#settings.startNm, START_OVER_NOISE * this.noiseNm);
+  }
+
+  get lastUs(): number {
+    return this.#lastUs;
+  }
+
+  /** Whether a reading lies too far off to be rest. */
+  beyond(nm: number): boolean {
+    return !(nm > this.#low && nm < this.#high);
+  }
+
+  /** Rest begins anew with this sample: at the start of the stream, behind a pull, behind a gap. */
+  begin(atUs: number, nm: number): void {
+    this.#waiting = null;
+    this.#lastUs = atUs;
+    this.#lastNm = nm;
+    this.#nextBlock(atUs);
+  }
+
+  /** The reading has stood still somewhere else for so long that this is the zero now, though nobody knows why. */
+  jump(toNm: number, count: number): void {
+    this.#zero = toNm;
+    this.#zeroCount = count;
+    this.#blocks = 1;
+    this.#jumped = true;
+    this.#bound();
+  }
+
+  /** Takes in samples `from` to `to` while they are rest; returns the first that is not, or `to`. */
+  run(atUs: Float64Array, nm: Float64Array, from: number, to: number): number {
+    let lastUs = this.#lastUs;
+    let lastNm = this.#lastNm;
+    let sum = this.#sum;
+    let squares = this.#squares;
+    let stepSquares = this.#stepSquares;
+    let count = this.#count;
+    let low = this.#low;
+    let high = this.#high;
+    let closesUs = this.#blockStartUs + BLOCK_US;
+    let i = from;
+    for (; i < to; i++) {
+      const t = atUs[i] ?? Number.NaN;
+      const x = nm[i] ?? Number.NaN;
+      const step = t - lastUs;
+      if (!(x > low && x < high && step >= 0 && step <= HOLE_US)) break;
+      const change = x - lastNm;
+      squares += change * change;
+      stepSquares += step * step;
+      sum += x;
+      count++;
+      lastUs = t;
+      lastNm = x;
+      if (t < closesUs) continue;
+      this.#closeBlock(sum, squares, count, t, stepSquares);
+      sum = squares = stepSquares = count = 0;
+      low = this.#low;
+      high = this.#high;
+      closesUs = this.#blockStartUs + BLOCK_US;
+    }
+    this.#lastUs = lastUs;
+    this.#lastNm = lastNm;
+    this.#sum = sum;
+    this.#squares = squares;
+    this.#stepSquares = stepSquares;
+    this.#count = count;
+    return i;
+  }
+
+  #nextBlock(atUs: number): void {
+    this.#sum = 0;
+    this.#squares = 0;
+    this.#stepSquares = 0;
+    this.#count = 0;
+    this.#blockStartUs = atUs;
+  }
+
+  #closeBlock(sum: number, squares: number, count: number, atUs: number, stepSquares: number): void {
+    const intervalUs = (atUs - this.#blockStartUs) / count;
+    this.#unevenness += (stepSquares / count / (intervalUs * intervalUs) - this.#unevenness) / 8;
+    this.#intervalUs += (intervalUs - this.#intervalUs) / (this.#intervalUs === 0 ? 1 : 8);
+    this.#blockStartUs = atUs;
+    if (count < BLOCK_AT_LEAST) {
+      this.#waiting = null;
+      return;
+    }
+    const block = { mean: sum / count, variance: squares / (2 * count), count };
+    const before = this.#waiting;
+    this.#waiting = block;
+    if (before === null) return;
+    const pooled = this.#variances > 0 ? this.noiseNm : Math.sqrt((block.variance + before.variance) / 2);
+    const flat = 4 * pooled * Math.sqrt(1 / count + 1 / before.count) + FLAT_SHARE * this.#settings.startNm;
+    if (Math.abs(block.mean - before.mean) <= flat) this.#learn(before);
+    else this.#moved = 0;
+  }
+
+  #learn(block: Block): void {
+    if (this.#blocks > 0 && !this.#sameZero(block)) {
+      if (++this.#moved < MOVED_BLOCKS) return;
+      this.jump(block.mean, block.count);
+    } else {
+      this.#blocks = Math.min(this.#blocks + 1, MEMORY);
+      this.#zero += (block.mean - this.#zero) / this.#blocks;
+      this.#zeroCount = Math.min(this.#zeroCount + block.count, MEMORY * block.count);
+      if (this.#blocks >= MOVED_BLOCKS) this.#jumped = false;
+    }
+    this.#moved = 0;
+    this.#variances = Math.min(this.#variances + 1, MEMORY);
+    this.#variance += (block.variance - this.#variance) / this.#variances;
+    this.#bound();
+  }
+
+  #sameZero({ mean, count }: Block): boolean {
+    const spread = 5 * this.noiseNm * Math.sqrt(1 / count + 1 / Math.max(1, this.#zeroCount));
+    return Math.abs(mean - this.#zero) <= spread + SAME_ZERO_SHARE * this.#settings.startNm;
+  }
+
+  #bound(): void {
+    const reach = this.#blocks > 0 ? this.startNm : FIRST_ZERO_WITHIN * this.startNm;
+    const middle = this.#blocks > 0 ? this.#zero : 0;
+    this.#low = middle - reach;
+    this.#high = middle + reach;
+  }
+}

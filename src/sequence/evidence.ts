@@ -1,0 +1,49 @@
+import { z } from 'zod';
+import type { FoundPull } from '../pull/pull.ts';
+import { knockProbability, riseToMs, shapeFeatures, slowdown, turnedProbability } from './shape.ts';
+
+const share = z.number().min(0).max(1);
+
+/** What a placement rests on; figures that the tool does not give are null. Goes into the record beside the verdict. */
+export const evidenceSchema = z.strictObject({
+  /** Mean slope from 20 to 80 % of the first top. */
+  riseNmPerS: z.number().nonnegative(),
+  /** ln(time from 20 to 50 % / time from 50 to 80 %): below 0 it grew softer towards the top, above 0 harder. */
+  bend: z.number(),
+  /** ∫ torque dt up to the first top; stands for the seating energy where no angle is known. */
+  impulseNms: z.number().nonnegative(),
+  /** ∫ torque dθ up to the peak, wind-up of the wrench included. */
+  workJ: z.number().nullable(),
+  angleDeg: z.number().nullable(),
+  /** From the end of the last pull on a plug; null for the first of a session. */
+  sinceLastMs: z.number().nullable(),
+  /** From 20 to 80 % of what the due plug had held before; null where it had not been pulled. */
+  heldRiseMs: z.number().nonnegative().nullable(),
+  /** How much slower it rose beyond that; null where it had held nearly all of it, or nothing. */
+  slowdown: z.number().nullable(),
+  /** Probabilities by the models of src/sequence/shape.ts. That the plug turned, against one that stood still. */
+  turned: share,
+  /** That it was a knock, against a stroke that ended low. */
+  knock: share,
+});
+export type Evidence = z.infer<typeof evidenceSchema>;
+
+/** The evidence in a pull. Probabilities are rounded: two machines must print the same. */
+export function evidenceOf(pull: FoundPull, sinceLastMs: number | null, heldNm: number): Evidence {
+  const top = Math.abs(pull.releaseNm ?? pull.peakNm);
+  const slower = slowdown(pull, heldNm);
+  return {
+    riseNmPerS: rounded((600 * top) / Math.max(1, pull.riseMs), 1),
+    bend: rounded(shapeFeatures(pull).bend, 3),
+    impulseNms: rounded(pull.rise.impulseNms, 3),
+    workJ: pull.turn === null ? null : rounded(pull.turn.workJ, 3),
+    angleDeg: pull.turn === null ? null : rounded(pull.turn.startToPeakDeg, 1),
+    sinceLastMs: sinceLastMs === null ? null : Math.round(sinceLastMs),
+    heldRiseMs: heldNm > 0 ? rounded(riseToMs(pull, heldNm), 1) : null,
+    slowdown: slower === null ? null : rounded(slower, 2),
+    turned: rounded(turnedProbability(pull), 6),
+    knock: rounded(knockProbability(pull), 6),
+  };
+}
+
+const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals)) + 0;

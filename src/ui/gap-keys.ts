@@ -1,0 +1,69 @@
+/** What is done about a plug without a tool: looking at it, trying wires, throwing it away. */
+import type { Command } from '../job/command.ts';
+import type { ScrapReason } from '../job/event.ts';
+import type { JobState } from '../job/state.ts';
+import { gapCheckOf, type WireOutcome } from '../plug/gap.ts';
+
+const SEEN = { v: true, x: false } as const;
+const WIRE: Readonly<Record<'g' | 't' | 'w', WireOutcome>> = { g: 'fits', t: 'tight', w: 'wide' };
+/** None of them answers a question: one that is pressed a moment too late must not throw a plug away. */
+const SCRAP: Readonly<Record<'d' | 'e' | 'i', ScrapReason>> = {
+  d: 'dropped',
+  e: 'broken-tip',
+  i: 'cracked-insulator',
+};
+
+export const SCRAP_WORDS: Readonly<Record<ScrapReason, string>> = {
+  dropped: 'it was dropped',
+  'broken-tip': 'its tip is broken',
+  'cracked-insulator': 'its insulator is cracked',
+  gap: 'its gap cannot be set as the rules allow',
+};
+
+export const WIRE_WORDS: Readonly<Record<WireOutcome, string>> = {
+  fits: 'the thin wire passes, the thick one does not',
+  tight: 'the thin wire does not pass',
+  wide: 'the thick wire passes',
+};
+
+const has = <T extends object>(table: T, key: string): key is Extract<keyof T, string> =>
+  Object.hasOwn(table, key);
+
+/** The command of a key about the plug for `cylinder`; null when the key says nothing about it. */
+export function plugCommand(key: string, state: JobState, cylinder: number | null): Command | null {
+  if (cylinder === null) return null;
+  if (has(SCRAP, key)) return { do: 'scrap-plug', cylinder, reason: SCRAP[key] };
+  if (key === 'y' && state.plugs[cylinder]?.step?.do === 'replace')
+    return { do: 'scrap-plug', cylinder, reason: 'gap' };
+  const { gapTarget } = state;
+  if (gapTarget === null) return null;
+  const check = gapCheckOf(state.order.specification);
+  if (check === 'visual-only' && has(SEEN, key))
+    return { do: 'gap-seen', cylinder: gapTarget, sound: SEEN[key] };
+  if (check === 'wire' && has(WIRE, key)) return { do: 'gap-wire', cylinder: gapTarget, outcome: WIRE[key] };
+  return null;
+}
+
+/** What to do about the gap of a plug: the plain request, or what its last reading asks for. */
+export function gapRequest(state: JobState, cylinder: number): string | null {
+  const step = state.plugs[cylinder]?.step ?? null;
+  if (step?.do === 'replace')
+    return `The plug for cylinder ${cylinder} cannot stay: ${step.because}. Take a new one and press y.`;
+  const again = step?.do === 'regap' ? `: ${step.because}` : '';
+  switch (gapCheckOf(state.order.specification)) {
+    case 'visual-only':
+      return `Look at the gap of the plug for cylinder ${cylinder}, put nothing into it: v sound, x not.`;
+    case 'wire':
+      return `Try both wires on the plug for cylinder ${cylinder}${again}. g ${WIRE_WORDS.fits}; t tight; w wide.`;
+    default:
+      return null;
+  }
+}
+
+/** For the list of keys. */
+export const PLUG_KEYS: readonly (readonly [string, string])[] = [
+  ['v, x', 'where a gap may only be looked at: it is sound, it is not'],
+  ['g, t, w', 'where it is checked by wires: right, too tight, too wide'],
+  ['d, e, i', 'plug to the scrap: dropped, broken electrode, cracked insulator; a new one follows'],
+  ['y', 'a new plug, where the gap of this one cannot be set as the rules allow'],
+];

@@ -1,0 +1,198 @@
+/** A torque window in plain lines: where it comes from, what it leaves, what one reading is worth, and the whole budget. */
+import type { Decision } from '../job/basis.ts';
+import type { Measured } from '../job/measurement.ts';
+import type { Budget } from '../metrology/budget.ts';
+import { type DecisionRule, falseAcceptanceAt, largestExpandedBy } from '../metrology/decision.ts';
+import type { Judgement, Window } from '../metrology/judgement.ts';
+import { type GlobalRisk, specificRisk } from '../metrology/risk.ts';
+import type { Distribution } from '../metrology/term.ts';
+import type { TableView } from '../plug/plausibility.ts';
+import type { Problem } from '../problem.ts';
+import type { Glyphs } from './glyphs.ts';
+import { printable } from './printable.ts';
+import { figure, fixed, unitWord, verdictSpoken } from './words.ts';
+
+/** All that is to be said of a window; every figure has been computed elsewhere. */
+export interface WindowView {
+  /** Label and text, as they came from order and station. */
+  readonly facts: readonly (readonly [string, string])[];
+  readonly window: Window;
+  readonly decision: Decision;
+  /** What the wrench reads at the ends of the acceptance zone, and at the reading that is looked at. */
+  readonly wrenchReads: { readonly from: number; readonly to: number; readonly at: number };
+  readonly measured: Measured;
+  readonly judgement: Judgement;
+  readonly refusals: readonly Problem[];
+  readonly table: TableView | null;
+  readonly notes: readonly string[];
+  readonly risk: {
+    readonly spread: number;
+    readonly found: GlobalRisk;
+    readonly guardBand: number | null;
+  } | null;
+}
+
+const LABEL = 16;
+const LONGEST = 200;
+
+const fact = (label: string, text: string, ascii: boolean) =>
+  `  ${label.padEnd(LABEL)}${printable(text, LONGEST, ascii)}`;
+
+/** The lines in front of the plot. */
+export function windowLines(view: WindowView, glyphs: Glyphs): string[] {
+  const { window, wrenchReads, measured, judgement, notes } = view;
+  const unit = unitWord(window.unit, glyphs);
+  const of = (value: number) => figure(value, window.unit);
+  const { word } = verdictSpoken(judgement.result, glyphs);
+  const { low, high } = specificRisk(measured.value, measured.budget.expanded / 2, window);
+  const lines = [
+    'Torque window',
+    ...view.facts.map(([label, text]) => fact(label, text, glyphs.ascii)),
+    fact('limits', `${of(window.lowerLimit)} to ${of(window.upperLimit)} ${unit} at the plug`, glyphs.ascii),
+    fact('rule', ruleText(view.decision.rule), glyphs.ascii),
+    fact('guard band', guardText(window, unit), glyphs.ascii),
+    ...(window.decidable
+      ? [
+          fact(
+            'accepted',
+            `${of(window.acceptLower)} to ${of(window.acceptUpper)} ${unit} at the plug`,
+            glyphs.ascii,
+          ),
+          fact(
+            'wrench reads',
+            `${of(wrenchReads.from)} to ${of(wrenchReads.to)} ${unit} when accepted`,
+            glyphs.ascii,
+          ),
+        ]
+      : []),
+    fact('decidable', decidableText(view, unit), glyphs.ascii),
+    ...view.refusals.map(({ message }) => fact('REFUSED', message, glyphs.ascii)),
+    '',
+    `Reading of ${of(wrenchReads.at)} ${unit}`,
+    fact(
+      'the plug saw',
+      `${of(measured.value)} ${unit}, U = ${of(judgement.expandedUncertainty)} ${unit}`,
+      glyphs.ascii,
+    ),
+    fact('verdict', `${word}${view.decision.grades ? ` (${judgement.grade})` : ''}`, glyphs.ascii),
+    fact(
+      'probability',
+      `${percent(judgement.conformanceProbability)} within the limits, ${percent(low)} below, ${percent(high)} above`,
+      glyphs.ascii,
+    ),
+    ...riskLines(view, unit, glyphs.ascii),
+    '',
+    `Budget at ${of(wrenchReads.at)} ${unit}`,
+    ...budgetLines(measured.budget, glyphs.ascii),
+    ...tableLines(view.table, glyphs.ascii),
+  ];
+  return notes.length === 0
+    ? lines
+    : [...lines, '', 'Notes', ...notes.map((note) => `  ${printable(note, LONGEST, glyphs.ascii)}`)];
+}
+
+const percent = (share: number) => `${(100 * share).toFixed(2)} %`;
+
+function ruleText(rule: DecisionRule): string {
+  switch (rule.kind) {
+    case 'simple':
+      return 'simple acceptance: on the limit, one in two is a false OK';
+    case 'iso-14253-1':
+      return `1.65 u inside the limits (as ISO 14253-1); false OK on the edge ${percent(falseAcceptanceAt(1.65 / 2))}`;
+    case 'guard-band':
+      return `guard band of ${rule.r} U (ILAC-G8, JCGM 106); false OK on the edge ${percent(falseAcceptanceAt(rule.r))}`;
+    case 'probability':
+      return `probability within the limits of at least ${percent(rule.atLeast)} (JCGM 106)`;
+  }
+}
+
+function guardText(window: Window, unit: string): string {
+  const low = window.acceptLower - window.lowerLimit;
+  const high = window.upperLimit - window.acceptUpper;
+  return (
+    `${fixed(low, 3)} at the lower, ${fixed(high, 3)} ${unit} at the upper limit ` +
+    `(U there ${fixed(window.expandedAtLower, 3)} and ${fixed(window.expandedAtUpper, 3)} ${unit})`
+  );
+}
+
+function decidableText({ window, decision }: WindowView, unit: string): string {
+  const most = largestExpandedBy(decision.rule, window);
+  const needs = Number.isFinite(most) ? `U below ${fixed(most, 3)} ${unit}` : 'no more than a reading';
+  return window.decidable
+    ? `yes; this rule needs ${needs}`
+    : `NO: this wrench cannot prove this window; it would need ${needs}`;
+}
+
+function riskLines({ risk }: WindowView, unit: string, ascii: boolean): string[] {
+  if (risk === null) return [];
+  const { outOfTolerance, consumer, producer } = risk.found;
+  const band =
+    risk.guardBand === null ? 'no guard band' : `a guard band of ${fixed(risk.guardBand, 3)} ${unit}`;
+  return [
+    fact(
+      'of all pulls',
+      `spread ${fixed(risk.spread, 2)} ${unit} about the middle: ${percent(outOfTolerance)} outside`,
+      ascii,
+    ),
+    fact(
+      'risks',
+      `${percent(consumer)} false OK (customer), ${percent(producer)} done again for nothing (shop)`,
+      ascii,
+    ),
+    fact('', `${band} would keep false OKs below 0.1 % of all pulls`, ascii),
+  ];
+}
+
+const DISTRIBUTION: Readonly<Record<Distribution['kind'], string>> = {
+  normal: 'normal',
+  rectangular: 'rectangular',
+  triangular: 'triangular',
+  arcsine: 'arcsine',
+  standard: 'standard dev.',
+};
+
+/** The whole budget as a table, each term with its source. */
+function budgetLines(budget: Budget, ascii: boolean): string[] {
+  const head = ['term', 'type', '+/-', 'distribution', 'c', 'u', 'share', 'nu', 'source'];
+  const rows = budget.rows.map((row) => [
+    row.name,
+    row.type,
+    significant(row.amount),
+    DISTRIBUTION[row.distribution.kind],
+    significant(row.sensitivity),
+    significant(row.contribution),
+    `${(100 * row.share).toFixed(1)} %`,
+    row.degreesOfFreedom === Number.POSITIVE_INFINITY ? 'inf' : String(row.degreesOfFreedom),
+    row.source,
+  ]);
+  const all = [head, ...rows].map((cells) => cells.map((cell) => printable(cell, LONGEST, ascii)));
+  const widths = head.map((_, i) => Math.max(...all.map((cells) => cells[i]?.length ?? 0)));
+  const table = all.map((cells) =>
+    `  ${cells.map((cell, i) => cell.padEnd(widths[i] ?? 0)).join('  ')}`.trimEnd(),
+  );
+  const nu = Number.isFinite(budget.degreesOfFreedom) ? budget.degreesOfFreedom.toFixed(1) : 'inf';
+  return [
+    ...table,
+    `  combined u = ${significant(budget.standard)}, effective degrees of freedom ${nu}, ` +
+      `k = ${budget.coverageFactor.toFixed(3)} (95 %), U = ${significant(budget.expanded)}`,
+  ];
+}
+
+/** Four significant digits without an exponent. */
+function significant(value: number): string {
+  if (value === 0) return '0';
+  const decimals = Math.max(0, 3 - Math.floor(Math.log10(Math.abs(value))));
+  return value.toFixed(Math.min(8, decimals));
+}
+
+function tableLines(table: TableView | null, ascii: boolean): string[] {
+  if (table === null) return [];
+  return [
+    '',
+    'General tables (a fallback and a plausibility limit; the engine maker and the plug box go before them)',
+    ...table.rows.map(
+      ({ printed, threads, cited }) =>
+        `  ${printable(printed, 20, ascii).padEnd(18)}${`threads ${threads}`.padEnd(23)}${printable(cited, LONGEST, ascii)}`,
+    ),
+  ];
+}

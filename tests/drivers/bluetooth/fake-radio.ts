@@ -1,0 +1,77 @@
+import { BehaviorSubject, Subject } from 'rxjs';
+import { TORQUE } from '../../../drivers/imds/numbers.ts';
+import type { Link, Radio, RemoteCharacteristic, Sighting } from '../../../drivers/radio/radio.ts';
+import type { Problem } from '../../../src/problem.ts';
+import { err, ok, type Result } from '../../../src/result.ts';
+import { counts } from '../bench.ts';
+
+const TORQUE_ON_IT: RemoteCharacteristic = { service: '185a', uuid: '2c0b', properties: ['notify'] };
+const SERIAL_ON_IT: RemoteCharacteristic = { service: '180a', uuid: '2a25', properties: ['read'] };
+
+const PROBLEM: Problem = { code: 'link-not-made', message: 'No connection.', next: 'Try again.' };
+
+/** One link to a wrench that says nothing of itself but its serial number. */
+export class FakeLink implements Link {
+  readonly address: string;
+  readonly down: Promise<string>;
+  drop: (reason: string) => void = () => {};
+  /** Whether it answers when it is asked. */
+  answers = true;
+  #listener: ((bytes: Uint8Array) => void) | undefined;
+
+  constructor(address: string) {
+    this.address = address;
+    this.down = new Promise((resolve) => {
+      this.drop = resolve;
+    });
+  }
+
+  send(value: number): void {
+    this.#listener?.(counts(TORQUE, value));
+  }
+
+  encrypted = () => false;
+  discover = () => Promise.resolve(ok([TORQUE_ON_IT, SERIAL_ON_IT]));
+  descriptors = () => Promise.resolve(ok([]));
+  read = () =>
+    this.answers ? Promise.resolve(ok(Buffer.from('W-1'))) : new Promise<Result<Uint8Array>>(() => {});
+  write = () => Promise.resolve(err(PROBLEM));
+  readDescriptor = () => Promise.resolve(err(PROBLEM));
+  subscribe = (_to: RemoteCharacteristic, listener: (bytes: Uint8Array) => void) => {
+    this.#listener = listener;
+    return Promise.resolve(ok(undefined));
+  };
+  close = () => {
+    this.drop('ended by this station');
+    return Promise.resolve();
+  };
+}
+
+/** A radio on which the test decides what is seen and which connections succeed. */
+export class FakeRadio implements Radio {
+  readonly powered$ = new BehaviorSubject(true);
+  readonly sightings = new Subject<Sighting>();
+  readonly links: FakeLink[] = [];
+  /** How many of the coming connections fail. */
+  failures = 0;
+  attempts = 0;
+
+  scan = () => this.sightings;
+
+  connect(address: string): Promise<Result<Link, Problem>> {
+    this.attempts += 1;
+    if (this.failures > 0) {
+      this.failures -= 1;
+      return Promise.resolve(err(PROBLEM));
+    }
+    const link = new FakeLink(address);
+    this.links.push(link);
+    return Promise.resolve(ok(link));
+  }
+
+  close = () => Promise.resolve();
+
+  see(address: string, name?: string): void {
+    this.sightings.next({ address, rssi: -50, services: ['185a'], ...(name !== undefined && { name }) });
+  }
+}

@@ -1,0 +1,199 @@
+/** RFC 3161 by openssl against openssl: an authority on this machine only, made for the test; no network. */
+import { execFileSync, spawnSync } from 'node:child_process';
+import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import { timeStamp, trustedTime } from '../../src/cli/time-stamp.ts';
+import { countersignRecord } from '../../src/evidence/record.ts';
+import { verifyRecord } from '../../src/evidence/verify.ts';
+import { AT, logOf, seal, station, stranger, trusting, wholeJob } from '../evidence/sample-job.ts';
+
+const hasOpenssl = spawnSync('openssl', ['version']).status === 0;
+let folder: string;
+let authority: Server;
+let url: string;
+let run = 0;
+const at = (name: string) => join(folder, name);
+const openssl = (...args: string[]) => execFileSync('openssl', args, { cwd: folder, stdio: 'pipe' });
+
+const CONFIG = `
+[req]
+distinguished_name = dn
+[dn]
+[ext]
+extendedKeyUsage = critical,timeStamping
+[tsa]
+default_tsa = tsa_config
+[tsa_config]
+serial = serial
+default_policy = 1.2.3.4.1
+digests = sha256
+signer_digest = sha256
+accuracy = secs:1
+`;
+
+/** An authority of its own: a root, and a certificate that may stamp times and nothing else. */
+function makeAuthority(name: string): void {
+  openssl(
+    'req',
+    '-x509',
+    '-newkey',
+    'ed25519',
+    '-nodes',
+    '-keyout',
+    `${name}-ca.key`,
+    '-out',
+    `${name}-ca.pem`,
+    '-subj',
+    `/CN=${name} root`,
+    '-days',
+    '3650',
+  );
+  openssl(
+    'req',
+    '-newkey',
+    'rsa:2048',
+    '-nodes',
+    '-keyout',
+    `${name}.key`,
+    '-out',
+    `${name}.csr`,
+    '-subj',
+    `/CN=${name}`,
+    '-config',
+    'tsa.cnf',
+  );
+  openssl(
+    'x509',
+    '-req',
+    '-in',
+    `${name}.csr`,
+    '-CA',
+    `${name}-ca.pem`,
+    '-CAkey',
+    `${name}-ca.key`,
+    '-CAcreateserial',
+    '-extfile',
+    'tsa.cnf',
+    '-extensions',
+    'ext',
+    '-out',
+    `${name}.pem`,
+    '-days',
+    '3650',
+  );
+}
+
+function stamped(query: Buffer, name: string): Buffer {
+  writeFileSync(at('in.tsq'), query);
+  openssl(
+    'ts',
+    '-reply',
+    '-config',
+    'tsa.cnf',
+    '-section',
+    'tsa_config',
+    '-queryfile',
+    'in.tsq',
+    '-signer',
+    `${name}.pem`,
+    '-inkey',
+    `${name}.key`,
+    '-out',
+    'out.tsr',
+  );
+  return readFileSync(at('out.tsr'));
+}
+
+describe.runIf(hasOpenssl)('trusted time', () => {
+  beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'tsa-'));
+    writeFileSync(at('tsa.cnf'), CONFIG);
+    writeFileSync(at('serial'), '01\n');
+    makeAuthority('one');
+    makeAuthority('two');
+    authority = createServer((request, response) => {
+      const parts: Buffer[] = [];
+      request.on('data', (part: Buffer) => parts.push(part));
+      request.on('end', () => {
+        if (request.url === '/down') return response.writeHead(503).end();
+        const answer = request.url === '/nonsense' ? Buffer.from('no') : stamped(Buffer.concat(parts), 'one');
+        response.writeHead(200, { 'content-type': 'application/timestamp-reply' }).end(answer);
+      });
+    });
+    await new Promise<void>((resolve) => authority.listen(0, '127.0.0.1', resolve));
+    url = `http://127.0.0.1:${(authority.address() as AddressInfo).port}`;
+  });
+  afterAll(() => {
+    authority.close();
+    rmSync(folder, { recursive: true });
+  });
+  let record: string;
+  const bytes = seal(logOf(wholeJob()));
+  beforeEach(() => {
+    vi.spyOn(process.stdout, 'write').mockReturnValue(true);
+    record = at(`${++run}.record.json`);
+    writeFileSync(record, bytes);
+  });
+  const stamp = (path = '') => timeStamp(record, { authority: `${url}${path}`, ca: at('one-ca.pem') });
+  const found = (file: string, token: string, ca = 'one-ca.pem') =>
+    trustedTime(file, readFileSync(file), { time: token, timeCa: at(ca) });
+
+  it('is fetched, kept beside the record, and found again', async () => {
+    const before = Date.now() - 2000;
+    expect(await stamp()).toBe(0);
+    const time = await found(record, `${record}.tsr`);
+    expect(Date.parse(time?.before ?? '')).toBeGreaterThan(before);
+    const report = verifyRecord(bytes, trusting(station), time);
+    expect(report.verdict).toBe('authentic');
+    expect(report.checks.at(-1)).toMatchObject({ name: 'trusted time', outcome: 'passed' });
+  });
+
+  it('holds for the record as it was sealed, once somebody countersigned it', async () => {
+    await stamp();
+    const signed = countersignRecord(bytes, { privateKey: stranger.privateKey, signedAt: AT });
+    if (!signed.ok) throw new Error('the record cannot be countersigned');
+    writeFileSync(at('countersigned.record.json'), signed.value);
+    expect((await found(at('countersigned.record.json'), `${record}.tsr`))?.before).not.toBeNull();
+  });
+
+  it('does not hold for another record, under another authority, or with a bit turned', async () => {
+    await stamp();
+    const other = at('other.record.json');
+    writeFileSync(other, seal(logOf(wholeJob('WO-2'), 'job:WO-2')));
+    const token = `${record}.tsr`;
+    expect((await found(other, token))?.before).toBeNull();
+    expect((await found(record, token, 'two-ca.pem'))?.before).toBeNull();
+    const turned = readFileSync(token);
+    const last = turned.length - 5;
+    turned[last] = (turned[last] ?? 0) ^ 1;
+    writeFileSync(at('turned.tsr'), turned);
+    const time = await found(record, at('turned.tsr'));
+    expect(time?.before).toBeNull();
+    expect(verifyRecord(bytes, trusting(station), time).verdict).toBe('rejected');
+  });
+
+  it.each(['/down', '/nonsense'])('is not kept from an authority that answers %s', async (path) => {
+    await expect(stamp(path)).rejects.toMatchObject({ problem: { code: 'time-stamp' } });
+    expect(() => readFileSync(`${record}.tsr`)).toThrow();
+  });
+
+  it('is checked by an adjuster with openssl alone', async () => {
+    await stamp();
+    copyFileSync(record, at('J.record.json'));
+    const said = openssl(
+      'ts',
+      '-verify',
+      '-data',
+      'J.record.json',
+      '-in',
+      `${record}.tsr`,
+      '-CAfile',
+      'one-ca.pem',
+    );
+    expect(said.toString()).toContain('Verification: OK');
+  });
+});

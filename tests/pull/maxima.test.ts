@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { createPullDetector } from '../../src/pull/detector.ts';
+import type { FoundPull } from '../../src/pull/pull.ts';
+import { detectorSettings } from '../../src/pull/settings.ts';
+
+/** What a tool sends every `stepMs` that reports the maximum of its work cycle. */
+function pullsIn(values: readonly number[], stepMs = 100): FoundPull[] {
+  const detector = createPullDetector(detectorSettings(25, { stream: 'maxima', stepNm: 0.01 }));
+  const found = values.flatMap((nm, i) => detector.push(i * stepMs * 1000, nm) ?? []);
+  const last = detector.cut('stopped');
+  return last === null ? found : [...found, last];
+}
+
+const peaks = (pulls: readonly FoundPull[]) => pulls.map(({ peakNm }) => peakNm);
+
+describe('a wrench that only tells the highest torque of its work cycle', () => {
+  it('gives one pull for a maximum that grows, stands and is cleared, and claims no click', () => {
+    const [pull, ...more] = pullsIn([0, 3, 12, 22, 27, 27.1, ...Array(20).fill(27.1), 0, 0]);
+    expect(more).toEqual([]);
+    expect(pull).toMatchObject({ peakNm: 27.1, release: 'not-visible', stream: 'maxima', cut: null });
+  });
+
+  it('takes a lower value as the next cycle', () => {
+    expect(peaks(pullsIn([0, 27.1, 26.4, 26.4, 26.4, 0]))).toEqual([27.1, 26.4]);
+  });
+
+  it('takes one value a pull, far apart, as one pull each', () => {
+    expect(peaks(pullsIn([27.1, 26.4, 27.3], 15_000))).toEqual([27.1, 26.4, 27.3]);
+  });
+
+  it('tells of a maximum that grew again after it had been given', () => {
+    expect(peaks(pullsIn([0, 27, ...Array(10).fill(27), 28.5, ...Array(10).fill(28.5), 0]))).toEqual([
+      27, 28.5,
+    ]);
+  });
+
+  it('keeps the sign of loosening', () => {
+    expect(peaks(pullsIn([0, -8, -19, -19, 0]))).toEqual([-19]);
+  });
+});

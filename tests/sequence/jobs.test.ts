@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { PEOPLE, type PersonName } from '../../sim/technician/people.ts';
+import { replay } from '../../src/job/replay.ts';
+import { workJob } from '../bench/kinds/jobs.ts';
+import { JOINTS } from '../bench/kinds/joints.ts';
+import { score } from '../bench/kinds/score.ts';
+
+const job = (person: PersonName, joint: keyof typeof JOINTS, seed: string, cylinders = 4) =>
+  workJob({ seed, plug: JOINTS[joint], cylinders, habits: PEOPLE[person], rateHz: 100, noiseShare: 0.001 });
+
+describe('whole jobs with a simulated technician', () => {
+  it.each<[PersonName, keyof typeof JOINTS]>([
+    ['careful', 'M14 new gasket'],
+    ['hurried', 'M14 conical'],
+    ['clicks-twice', 'M10 used gasket'],
+    ['stops-short', 'M18 conical'],
+    ['overpulls', 'M14 used gasket'],
+    ['skips', 'M14 conical'],
+    ['mixed', 'M18 new gasket'],
+    ['checks', 'M14 used gasket'],
+    ['overlooks', 'M10 new gasket'],
+    ['careless', 'M14 new gasket'],
+  ])(
+    '%s on %s: every cylinder called done is tight, by its own pull, and the record says so again',
+    (person, joint) => {
+      for (const seed of ['a', 'b']) {
+        const done = job(person, joint, seed);
+        const { wrongOk, wrongOkAsked, looseDone, pulls } = score(done);
+        expect({ wrongOk, wrongOkAsked, looseDone }).toEqual({
+          wrongOk: [],
+          wrongOkAsked: [],
+          looseDone: [],
+        });
+        expect(pulls.length).toBeGreaterThanOrEqual(4);
+        expect(done.leaving.finished).toBe(true);
+        const again = replay(done.events);
+        expect(again.ok && again.value.state()).toEqual(done.state);
+      }
+    },
+  );
+
+  it('asks a careful technician nothing', () => {
+    for (const seed of ['1', '2', '3'])
+      expect(score(job('careful', 'M14 conical', seed, 8)).asked).toEqual([]);
+  });
+
+  it('asks one who left a cylinder out, and finds it', () => {
+    const done = job('skips', 'M14 used gasket', 'left out', 8);
+    expect(score(done).asked).toContain('already-tight');
+    expect(done.events.some(({ type }) => type === 'cylinder-left-out')).toBe(true);
+    expect(done.state.cylinders.every(({ torque }) => torque === 'done')).toBe(true);
+  });
+});

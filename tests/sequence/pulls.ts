@@ -1,0 +1,101 @@
+import type { FoundPull } from '../../src/pull/pull.ts';
+import type { Situation } from '../../src/sequence/place.ts';
+
+/** Tenths of a rise that takes `riseMs` from 20 to 80 %; `bend` below 0 is soft at the top, above 0 hard. */
+export function tenths(riseMs: number, bend = 0): number[] {
+  const upper = riseMs / (1 + Math.exp(bend));
+  const lower = riseMs - upper;
+  return Array.from({ length: 9 }, (_, i) => {
+    const tenth = i + 1;
+    return tenth <= 5 ? (tenth * lower) / 3 : (5 * lower) / 3 + ((tenth - 5) * upper) / 3;
+  });
+}
+
+/** A rise by its tenths; the rest of it decides nothing. */
+export const riseBy = (reachedMs: number[]): FoundPull['rise'] => ({
+  reachedMs,
+  slopeAtTopNmPerS: 40,
+  impulseNms: 8,
+  setbackNm: 0,
+});
+
+/** A pull that turned a plug to the click at 27 N·m, ten seconds after the start of the clock; `change` what differs. */
+export function pullOf(change: Partial<FoundPull> = {}): FoundPull {
+  const riseMs = change.riseMs ?? 400;
+  return {
+    startUs: 10_000_000,
+    endUs: 11_200_000,
+    peakNm: 27,
+    peakUs: 10_800_000,
+    peakStandardNm: 0.02,
+    highestNm: 27,
+    release: 'seen',
+    releaseNm: 27,
+    releaseUs: 10_800_000,
+    dropShare: 0.3,
+    riseMs,
+    rise: riseBy(tenths(riseMs, 0.2)),
+    turn: null,
+    sinceLastMs: null,
+    zeroNm: 0,
+    zeroSettled: true,
+    noiseNm: 0.02,
+    samples: 120,
+    intervalUs: 10_000,
+    longestGapUs: 10_000,
+    saturated: false,
+    stream: 'samples',
+    cut: null,
+    ...change,
+  };
+}
+
+/** A pull on a plug that stood still. */
+export const tightPull = (change: Partial<FoundPull> = {}): FoundPull =>
+  pullOf({ riseMs: 60, rise: riseBy(tenths(60)), ...change });
+
+/** A stroke that ended without a click. */
+export const strokeTo = (peakNm: number, change: Partial<FoundPull> = {}): FoundPull =>
+  pullOf({
+    peakNm,
+    highestNm: peakNm,
+    release: 'none',
+    releaseNm: null,
+    releaseUs: null,
+    dropShare: null,
+    ...change,
+  });
+
+/** A click wrench at a window of 25 to 30 N·m; nothing was pulled yet. */
+export const FIRST: Situation = {
+  target: 1,
+  lastOpen: false,
+  started: null,
+  startedNm: 0,
+  startedTurning: false,
+  last: null,
+  refitting: null,
+  lastTight: null,
+  asking: null,
+  chosen: null,
+  clicks: true,
+  lowerNm: 25,
+  upperNm: 30,
+};
+
+/** Cylinder 1 was brought to the window and 2 is due; the last pull ended `pauseMs` before {@link pullOf} begins. */
+export const second = (pauseMs = 6000): Situation => ({
+  ...FIRST,
+  target: 2,
+  lastTight: 1,
+  last: { cylinder: 1, endUs: 10_000_000 - 1000 * pauseMs, asked: null, tight: true, knock: 0 },
+});
+
+/** Cylinder 2 is due and was pulled to `heldNm` without a click, `pauseMs` ago. */
+export const halfway = (started: 'stroke' | 'short', heldNm: number, pauseMs: number): Situation => ({
+  ...second(),
+  started,
+  startedNm: heldNm,
+  startedTurning: true,
+  last: { cylinder: 2, endUs: 10_000_000 - 1000 * pauseMs, asked: null, tight: false, knock: 0 },
+});
