@@ -1,4 +1,5 @@
 import { encodeBattery } from '../drivers/bluetooth/battery.ts';
+import { encodeText } from '../drivers/bluetooth/text.ts';
 import { encodeMeasurementDescription } from '../drivers/imds/measurement-description.ts';
 import {
   APPEARANCE,
@@ -10,7 +11,6 @@ import {
   TORQUE,
 } from '../drivers/imds/numbers.ts';
 import { encodePresentation } from '../drivers/imds/presentation.ts';
-import { encodeText } from '../drivers/bluetooth/text.ts';
 import { encodeValidRange } from '../drivers/imds/valid-range.ts';
 import { encodeValue } from '../drivers/imds/value.ts';
 import { orThrow } from '../src/result.ts';

@@ -225,8 +225,8 @@ class Technician {
     const { order } = this.#spec;
     const leftOut = this.#skipped;
     const passed = leftOut !== null && order.indexOf(cylinder) > order.indexOf(leftOut);
-    const tight =
-      kind === 'already-tight' || (kind === 'other-plug' && this.#memory.deedOf(pull)?.lastWas === 'rehit');
+    const knowsItTight = kind === 'other-plug' && this.#memory.deedOf(pull)?.lastWas === 'rehit';
+    const tight = kind === 'already-tight' || knowsItTight;
     if (tight && this.#ahead && passed) {
       this.#ahead = false;
       this.#skipped = null;

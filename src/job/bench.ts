@@ -2,18 +2,19 @@ import type { Judgement } from '../metrology/judgement.ts';
 import { gapCheckOf } from '../plug/gap.ts';
 import { crowfootOf, leverage } from '../plug/geometry.ts';
 import type { Problem } from '../problem.ts';
-import { createPullDetector, type PullDetector } from '../pull/detector.ts';
 import type { FoundPull, Pull } from '../pull/pull.ts';
-import { settingsFor } from '../pull/settings.ts';
+import type { PullDetector } from '../pull/pull-detector.ts';
 import { encodeSamples } from '../pull/trace.ts';
-import { type LinkState, type Reading, scaled, type ToolDescription, type ToolId } from '../reading.ts';
+import { type LinkState, type Reading, scaled, type ToolId } from '../reading.ts';
 import { err, ok, type Result } from '../result.ts';
 import { type Placement, place, SETTLED_MS, settle } from '../sequence/place.ts';
 import { openItems } from './closing.ts';
 import type { Command } from './command.ts';
 import type { Answer, JobEvent } from './event.ts';
+import { type Feed, newFeed, notAValue } from './feed.ts';
 import { fold } from './fold.ts';
 import { declared, judgedReading, judgedWires } from './judging.ts';
+import { refused } from './refusal.ts';
 import { attemptOf, grip, leftOut, situation, stoppedShort } from './situation.ts';
 import { torqueWindowOf } from './stage.ts';
 import type { JobState } from './state.ts';
@@ -42,15 +43,6 @@ export type BenchInput =
   | { readonly kind: 'command'; readonly command: Command }
   /** Nothing came, but time went on; also sent before the program ends. */
   | { readonly kind: 'flush' };
-
-interface Feed {
-  readonly exponent: number;
-  readonly quantity: 'torque' | 'length';
-  readonly detector: PullDetector;
-  first: number;
-  atUs: number[];
-  counts: number[];
-}
 
 export interface Bench {
   /** The events that the input leads to, in order; `state` has already taken them in. Refused commands say why. */
@@ -350,39 +342,6 @@ function asLogged(event: JobEvent): JobEvent {
   return event.type === 'readings' ? event : JSON.parse(JSON.stringify(event));
 }
 
-function newFeed(tool: ToolDescription, state: JobState): Feed {
-  const { exponent, quantity } = tool;
-  const windows = [
-    state.torqueWindow,
-    ...(state.basis.firstTorqueWindow === null ? [] : [state.basis.firstTorqueWindow]),
-  ];
-  const lowerNm = Math.min(...windows.map((window) => asWrenchReads(state, window).lowerNm));
-  const detector = createPullDetector(settingsFor(lowerNm, tool));
-  return { exponent, quantity, detector, first: 0, atUs: [], counts: [] };
-}
-
-function notAValue(tool: ToolId, reading: Exclude<Reading, { kind: 'value' }>, exponent: number): JobEvent {
-  switch (reading.kind) {
-    case 'not-known':
-      return { type: 'value-not-known', tool, reading: reading.n, atUs: reading.atUs };
-    case 'raw':
-      return { type: 'raw-value', tool, atUs: reading.atUs, source: reading.source, hex: reading.hex };
-    case 'missed':
-      return {
-        type: 'readings-missed',
-        tool,
-        fromUs: reading.fromUs,
-        toUs: reading.atUs,
-        ...(reading.readings !== undefined && { readings: reading.readings }),
-        reason: reading.reason,
-      };
-    case 'stored': {
-      const { n, atUs, counts } = reading;
-      return { type: 'value-stored', tool, reading: n, atUs, exponent, counts };
-    }
-  }
-}
-
 function judgedPull(state: JobState, pull: Pull, { kind, cylinder }: Placement): Judgement | null {
   if (kind === 'run-down' || kind === 'loosening' || kind === 'handling' || kind === 'unsure') return null;
   const judgement = judgedReading(
@@ -394,61 +353,4 @@ function judgedPull(state: JobState, pull: Pull, { kind, cylinder }: Placement):
   );
   const tries = kind === 'rehit' || kind === 'check';
   return tries && judgement.side !== 'high' ? null : judgement;
-}
-
-function refused(state: JobState, command: Command, pulling: boolean): string | null {
-  if (command.do === 'void') return notVoidable(state);
-  if (state.closed !== null) return 'The job is closed.';
-  const cylinder = 'cylinder' in command ? command.cylinder : null;
-  if (cylinder !== null && !state.cylinders.some((c) => c.cylinder === cylinder))
-    return `This engine has no cylinder ${cylinder}.`;
-  switch (command.do) {
-    case 'close':
-      return pulling ? 'A pull is under way.' : null;
-    case 'hand-over':
-      return command.to === state.technician ? `${command.to} works on it already.` : null;
-    case 'choose-cylinder':
-      return command.quantity === 'torque' && pulling
-        ? 'A pull is under way and belongs to the cylinder that was due.'
-        : null;
-    case 'answer':
-      return wrongAnswer(state, command.pull, command.answer);
-    case 'give-pull':
-      return attemptOf(state, command.pull) === undefined ? `There is no pull ${command.pull}.` : null;
-    case 'left-out':
-      return notLeftOut(state, command);
-    case 'gap-seen':
-      return gapCheckOf(state.order.specification) === 'visual-only'
-        ? null
-        : 'The gap of this job is not judged by eye.';
-    case 'gap-wire':
-      return gapCheckOf(state.order.specification) === 'wire'
-        ? null
-        : 'The gap of this job is not checked by wire.';
-    case 'scrap-plug':
-      return pulling ? 'A pull is under way.' : null;
-    case 'start-again':
-      if (pulling) return 'A pull is under way.';
-      return state.questions.length > 0 ? 'A question is open: answer it first.' : null;
-  }
-}
-
-/** Why a job cannot be declared void; null when it can. */
-function notVoidable(state: JobState): string | null {
-  return state.voided === null ? null : `The job was declared void by ${state.voided.by} already.`;
-}
-
-function wrongAnswer(state: JobState, pull: number, answer: Answer): string | null {
-  const question = state.questions.find((open) => open.pull === pull);
-  if (question === undefined) return `No question is open about pull ${pull}.`;
-  return question.answers.includes(answer) ? null : `"${answer}" does not answer this question.`;
-}
-
-function notLeftOut(state: JobState, command: Command & { do: 'left-out' }): string | null {
-  const { pull, cylinder, on } = command;
-  if (!state.questions.some((open) => open.pull === pull)) return `No question is open about pull ${pull}.`;
-  if (!state.cylinders.some((c) => c.cylinder === on)) return `This engine has no cylinder ${on}.`;
-  return leftOut(state, command).length > 0
-    ? null
-    : `Cylinder ${cylinder} has no pulls that could be on the plug behind it.`;
 }

@@ -1,5 +1,6 @@
 import { createMaximaDetector } from './maxima.ts';
 import type { FoundPull } from './pull.ts';
+import type { PullDetector } from './pull-detector.ts';
 import { Rest } from './rest.ts';
 import type { DetectorSettings } from './settings.ts';
 import { PullUnderWay } from './under-way.ts';
@@ -13,26 +14,6 @@ import { PullUnderWay } from './under-way.ts';
 
 /** Samples further apart than this within a pull leave open what happened between them. */
 const HOLE_US = 400_000;
-
-export interface PullDetector {
-  /**
-   * Takes the next sample and returns a pull that it completes. `nm` as the wrench reads it, `angleDeg` where the tool
-   * tells it. Time may stand still but not go back: that, and a reading that is no number, throws RangeError.
-   */
-  push(atUs: number, nm: number, angleDeg?: number): FoundPull | null;
-  /** The same for samples `from` up to `to`, much faster; bit by bit the same pulls. */
-  pushBatch(
-    atUs: Float64Array,
-    nm: Float64Array,
-    from: number,
-    to: number,
-    angleDeg?: Float64Array,
-  ): FoundPull[];
-  /** Ends a pull under way, because no more samples come; null when none was. */
-  cut(reason: 'link-lost' | 'stopped'): FoundPull | null;
-  /** Torque now with the zero taken off, and the peak of the pull under way. */
-  live(): { readonly nowNm: number; readonly pulling: boolean; readonly peakNm: number };
-}
 
 /** Finds pulls in a stream of torque samples. State lives in the detector only: the same samples give the same pulls. */
 export function createPullDetector(settings: DetectorSettings): PullDetector {
@@ -150,9 +131,10 @@ class SampleDetector implements PullDetector {
     return found;
   }
 
-  #finish(endUs: number, cut: FoundPull['cut']): FoundPull {
+  #finish(endUs: number, cut: FoundPull['cut']): FoundPull | null {
     this.#pulling = false;
-    this.#lastEndUs = endUs;
-    return this.#pull.finish(endUs, cut);
+    const found = this.#pull.finish(endUs, cut);
+    if (found !== null) this.#lastEndUs = endUs;
+    return found;
   }
 }

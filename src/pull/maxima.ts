@@ -1,5 +1,5 @@
-import type { PullDetector } from './detector.ts';
 import type { FoundPull } from './pull.ts';
+import type { PullDetector } from './pull-detector.ts';
 import type { DetectorSettings } from './settings.ts';
 
 /** A maximum that has not grown for so long is the pull's. */

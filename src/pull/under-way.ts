@@ -209,12 +209,14 @@ export class PullUnderWay {
     };
   }
 
-  finish(endUs: number, cut: FoundPull['cut']): FoundPull {
+  /** The pull as found; null when it only seemed to reach the start, by noise on top of a knock. */
+  finish(endUs: number, cut: FoundPull['cut']): FoundPull | null {
     if (this.#frameCount > 0) this.#closeFrame();
     if (!this.#highIsFinal) this.#settleHigh();
     const saturated = this.#saturated();
     const best = this.#best ?? { top: this.#highest(), step: this.#step(this.#lastUs, this.#lastNm) };
     const peak = saturated ? { ...this.#highest(), atUs: best.top.atUs } : this.#atLeast(best.top);
+    if (peak.nm < this.#startNm) return null;
     const intervalUs = this.#knownIntervalUs || this.#lastUs / Math.max(1, this.#samples - 1);
     const click = this.#clicks.find(({ top }) => top.nm >= CLICK_NOT_BELOW * peak.nm) ?? null;
     const visible = intervalUs <= CLICK_VISIBLE_US && (click !== null || this.#blindUs <= CLICK_HIDDEN_US);

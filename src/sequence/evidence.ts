@@ -19,7 +19,7 @@ export const evidenceSchema = z.strictObject({
   sinceLastMs: z.number().nullable(),
   /** From 20 to 80 % of what the due plug had held before; null where it had not been pulled. */
   heldRiseMs: z.number().nonnegative().nullable(),
-  /** How much slower it rose beyond that; null where it had held nearly all of it, or nothing. */
+  /** How much slower it rose beyond that; null where it had held nearly all of it, or too little. */
   slowdown: z.number().nullable(),
   /** Probabilities by the models of src/sequence/shape.ts. That the plug turned, against one that stood still. */
   turned: share,

@@ -81,6 +81,8 @@ const TURNS_ON = 2.3;
 const SURE_TURNED = 0.98;
 const KNOCK_AT = 0.5;
 const SURELY_KNOCK = 0.98;
+/** No stroke that turns a plug is over so soon. Assumption. */
+const MOMENT_US = 300_000;
 /** A stroke before that is less surely a stroke than this does not speak for the one after it. */
 const SURELY_STROKE = 0.02;
 
@@ -152,10 +154,7 @@ function decide(one: Case): Placement {
   if (at.last?.asked != null && soon(one))
     return asks(at.last.asked, at.last.cylinder, `${said(one)}: it went on from the pull in question`);
   const low = endedLow(one);
-  if (at.asking !== null)
-    return low
-      ? { cylinder: null, kind: 'run-down', because: 'a low stroke while a question was open' }
-      : asks('held', subject, 'it came while a question was open');
+  if (at.asking !== null) return meanwhile(one, subject, low);
   if (at.target === null) return afterAll(one, subject);
   return low ? lowStroke(one, at.target) : reached(one, at.target);
 }
@@ -163,13 +162,23 @@ function decide(one: Case): Placement {
 /** Too little even for a stroke on the way, unless it might be the first of several. */
 function nothingTurned({ pull, at, evidence }: Case): boolean {
   if (Math.abs(pull.peakNm) >= HANDLING_BELOW * at.lowerNm) return false;
-  return pull.peakNm < 0 || at.target === null || at.asking !== null || evidence.knock >= KNOCK_AT;
+  const momentary = evidence.knock >= KNOCK_AT || pull.endUs - pull.startUs < MOMENT_US;
+  return pull.peakNm < 0 || at.target === null || at.asking !== null || momentary;
 }
 
 /** A click wrench that was let off within the window without a click was not done yet. */
 function endedLow({ pull, at }: Case): boolean {
   if (pull.peakNm < at.lowerNm) return true;
   return at.clicks && pull.release === 'none' && pull.peakNm <= at.upperNm;
+}
+
+/** While a question is open. */
+function meanwhile(one: Case, asking: number, low: boolean): Placement {
+  if (low) return { cylinder: null, kind: 'run-down', because: 'a low stroke while a question was open' };
+  const stood = asking === one.at.target && one.at.started === null && one.evidence.turned < 0.5;
+  return stood
+    ? asks('already-tight', asking, `${said(one)}: the plug did not turn`)
+    : asks('held', asking, 'it came while a question was open');
 }
 
 /** At once after a pull that reached the window. */

@@ -64,16 +64,17 @@ export const knockProbability = (pull: FoundPull): number =>
 export const riseToMs = (pull: FoundPull, heldNm: number): number =>
   reachedMs(pull, 0.8 * heldNm) - reachedMs(pull, 0.2 * heldNm);
 
-/** From here on up there is too little left of a rise to tell a pace from. */
+/** Outside of these there is too little of a rise, below or beyond, to tell a pace from. */
+const TOO_LITTLE_HELD = 0.3;
 const TOO_NEAR_TOP = 0.85;
 
 /**
  * How much slower the torque rose beyond what the plug had held than up to there: about 1 on a plug that stands still,
- * more on one that turns on. Null where it had held nearly all of it.
+ * more on one that turns on. Null where it had held nearly all of it, or too little.
  */
 export function slowdown(pull: FoundPull, heldNm: number): number | null {
   const topNm = topOf(pull);
-  if (heldNm <= 0 || heldNm > TOO_NEAR_TOP * topNm) return null;
+  if (heldNm < TOO_LITTLE_HELD * topNm || heldNm > TOO_NEAR_TOP * topNm) return null;
   const below = riseToMs(pull, heldNm) / (0.6 * heldNm);
   const beyond = (reachedMs(pull, 0.9 * topNm) - reachedMs(pull, heldNm)) / (0.9 * topNm - heldNm);
   return beyond / Math.max(below, LEAST_MS / topNm);

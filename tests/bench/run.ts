@@ -1,3 +1,4 @@
+import { endToEnd } from './end-to-end.ts';
 import { everyBit } from './evidence/every-bit.ts';
 import { logCost } from './evidence/log-cost.ts';
 import { recordSize } from './evidence/record-size.ts';
@@ -18,6 +19,7 @@ const MEASUREMENTS: readonly Measurement[] = [
   startup,
   pullCampaign,
   speed,
+  endToEnd,
   kinds,
   fitKinds,
   verifyRate,

@@ -25,7 +25,7 @@ say('preparing the guest');
 const pieces = preparePieces(join(import.meta.dirname, 'guest', 'init'));
 const out = mkdtempSync(join(tmpdir(), 'plugmark-bluetooth-'));
 say(`booting ${pieces.kernelVersion}`);
-const status = await boot({ pieces, project, out, seconds: SECONDS });
+const status = await boot({ pieces, project, out, seconds: SECONDS, only: process.argv[2] ?? '' });
 const log = join(out, 'guest.log');
 process.stdout.write(
   existsSync(log) ? readFileSync(log, 'utf8') : readFileSync(join(out, 'console.log'), 'utf8'),

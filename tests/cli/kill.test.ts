@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
@@ -9,7 +9,8 @@ import { GAUGE, WRENCH } from '../job/workshop.ts';
 import { type Corner, clickPull, drawn } from '../pull/shapes.ts';
 import { example, exampleJson, folder, run, start } from './program.ts';
 
-const SPEED = 4;
+/** As recorded: at any other speed the samples would carry times that cannot be true, and the record would say so. */
+const SPEED = 1;
 
 /** A station whose tools are recordings: the wrench draws the corners, the gauge measures the gaps. */
 function stationOf(dir: string, corners: readonly Corner[], gapsMm: readonly number[]): string {
@@ -141,6 +142,5 @@ describe('a program that is killed in the middle of a pull', () => {
     expect(again.stderr).toContain('--resume');
     const other = await run(['job', '--resume', '--job', 'NOT-THERE', '--station', station, '--plain']);
     expect(other.stderr).toContain('NOT-THERE');
-    expect(readFileSync(join(dir, 'example-bay', 'station-key.pem'), 'utf8')).toContain('PRIVATE KEY');
   }, 30_000);
 });

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { canonical } from '../../src/evidence/canonical.ts';
-import { MAX_DEPTH, parseCanonicalJson, parseStrictJson } from '../../src/evidence/strict-json.ts';
+import { parseCanonicalJson, parseStrictJson } from '../../src/evidence/strict-json.ts';
+import { MAX_DEPTH } from '../../src/evidence/strict-reader.ts';
 
 const read = (input: string | Uint8Array) =>
   parseStrictJson(typeof input === 'string' ? Buffer.from(input) : input, 'f');

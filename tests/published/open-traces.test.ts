@@ -5,6 +5,7 @@
  * (doi 10.1016/j.jmsy.2022.07.013). Nobody published traces of a hand wrench that clicks.
  */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { parseTrace, type TraceColumns } from '../../src/pull/columns.ts';
@@ -12,9 +13,10 @@ import { createPullDetector } from '../../src/pull/detector.ts';
 import type { FoundPull } from '../../src/pull/pull.ts';
 import { detectorSettings } from '../../src/pull/settings.ts';
 
-const DATA = fileURLToPath(new URL('../../../shared/data/', import.meta.url));
-const SCREWS = `${DATA}screw_runs_1p4Nm/`;
-const UNFASTENING = `${DATA}unfastening_M4_M8/traces.csv`;
+/** Beside the project's own folder. */
+const DATA = join(fileURLToPath(new URL('../../..', import.meta.url)), 'shared', 'data');
+const SCREWS = join(DATA, 'screw_runs_1p4Nm');
+const UNFASTENING = join(DATA, 'unfastening_M4_M8');
 const NAMES = { time: 'time_s', torque: 'torque_Nm', angle: 'angle_deg', secondsPerUnit: 1, nmPerUnit: 1 };
 
 function traceOf(text: string, file: string): TraceColumns {
@@ -42,7 +44,7 @@ describe('screws driven to 1.4 N·m', () => {
   it.each(screws)(
     '%s: the peak is that of the last stage, within its uncertainty of the plain maximum',
     (name) => {
-      const text = readFileSync(SCREWS + name, 'utf8');
+      const text = readFileSync(join(SCREWS, name), 'utf8');
       const trace = traceOf(text, name);
       const plain = extreme(trace.nm, 1);
       const stages = text.trimEnd().split('\n').slice(1);
@@ -65,11 +67,11 @@ describe('screws taken out, M4 to M8', () => {
 
   it.skipIf(!there)('finds the breakaway of every run that came loose, and measures it', () => {
     const runs = new Map<string, string[]>();
-    for (const row of readFileSync(UNFASTENING, 'utf8').trimEnd().split('\n').slice(1)) {
+    for (const row of readFileSync(join(UNFASTENING, 'traces.csv'), 'utf8').trimEnd().split('\n').slice(1)) {
       const [run = '', ...rest] = row.split(',');
       runs.set(run, [...(runs.get(run) ?? []), rest.join(',')]);
     }
-    const index = readFileSync(`${DATA}unfastening_M4_M8/index.csv`, 'utf8').trimEnd().split('\n').slice(1);
+    const index = readFileSync(join(UNFASTENING, 'index.csv'), 'utf8').trimEnd().split('\n').slice(1);
     const released = index.map((row) => row.split(',')).filter(([, , label]) => label === 'releasable');
     expect(released.length).toBeGreaterThan(200);
     const errors = released.map(([run = '']) => {

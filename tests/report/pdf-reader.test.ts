@@ -89,6 +89,15 @@ describe.runIf(hasPoppler)('the document, as another program reads it', () => {
     expect(text).toContain((digest.match(/.{8}/g) ?? []).join(' '));
   });
 
+  test('names who signed, how it stands with the technician, and the root of the log', () => {
+    const text = textOf(pdf).replace(/\s+/g, ' ');
+    const { signers, technician, log } = modelOf(V8_WITH_REDO).model.fingerprint;
+    expect(signers).toEqual(['station kPrK_qmxVWaYVA9wwBF6Iuo3vVzz7TxHCTwXBygrS4k']);
+    for (const words of [...signers, technician]) expect(text).toContain(words);
+    expect(text).toContain('Root of the station log of 12 entries');
+    expect(text).toContain((log?.root.match(/.{8}/g) ?? ['no root']).join(' '));
+  });
+
   test('a simulated job is stamped on every page and in the text that is read aloud; a real one nowhere', async () => {
     const { pdf: simulated } = await pdfOf({ ...SIXTEEN, simulated: true });
     for (let page = 1; page <= pages(simulated); page++) {

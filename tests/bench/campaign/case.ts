@@ -53,7 +53,6 @@ function joint(
   return { name, plug: { thread, seat, gasket, lowerNm, upperNm, gapLowerMm: 0.7, gapUpperMm: 0.8 } };
 }
 
-export const JOINT_NAMES: readonly string[] = JOINTS.map(({ name }) => name);
 export const PERSON_NAMES = Object.keys(PEOPLE).filter((name): name is PersonName => name in PEOPLE);
 
 /** Draws technician, joint and wrench for a stream; the same seed draws the same. */

@@ -48,15 +48,18 @@ class Tally {
   wrongOk = 0;
   wrongOkAsked = 0;
   looseDone = 0;
+  leftOpenWrongOk = 0;
   jobs = 0;
   finished = 0;
 
   add({ pulls, asked, wrongOk, wrongOkAsked, looseDone }: Score, finished: boolean, name: string): void {
     this.jobs += 1;
     this.finished += finished ? 1 : 0;
-    this.wrongOk += wrongOk.length;
-    this.wrongOkAsked += wrongOkAsked.length;
-    this.looseDone += looseDone.length;
+    if (finished) {
+      this.wrongOk += wrongOk.length;
+      this.wrongOkAsked += wrongOkAsked.length;
+      this.looseDone += looseDone.length;
+    } else this.leftOpenWrongOk += wrongOk.length + wrongOkAsked.length;
     for (const ask of asked) this.asks.set(ask, (this.asks.get(ask) ?? 0) + 1);
     for (const { truly, trulyAlso, taken, onCylinder, given, pull } of pulls) {
       this.pulls += 1;
@@ -95,10 +98,12 @@ class Tally {
       ...rows,
       '',
       `kind right where nobody was asked  ${share(this.right, this.silent)}`,
-      `on the wrong cylinder, not asked   ${share(this.wrongCylinder, this.silent)}`,
-      `wrong cylinder OK, never asked     ${this.wrongOk}`,
-      `wrong cylinder OK, after asking    ${this.wrongOkAsked}`,
-      `called done with a plug not tight  ${this.looseDone}`,
+      `on another cylinder before asking  ${share(this.wrongCylinder, this.silent)}`,
+      'at the end of finished jobs:',
+      `  wrong cylinder OK, never asked    ${this.wrongOk}`,
+      `  wrong cylinder OK, after asking   ${this.wrongOkAsked}`,
+      `  called done with a plug not tight ${this.looseDone}`,
+      `in jobs that were left open, wrong cylinder OK so far  ${this.leftOpenWrongOk}`,
       `questions per 100 pulls            ${((100 * asked) / Math.max(1, this.pulls)).toFixed(2)}`,
       ...[...this.asks].sort((a, b) => b[1] - a[1]).map(([ask, n]) => `  ${ask.padEnd(16)}${n}`),
     ];

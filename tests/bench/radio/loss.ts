@@ -11,7 +11,7 @@ export const loss: Measurement = {
   run: async ({ number, progress }) => {
     const notifications = number('notifications', 1_000_000);
     const disconnects = number('disconnects', 1_000);
-    const each = Math.ceil(notifications / (disconnects + 1));
+    const each = Math.floor(notifications / (disconnects + 1));
     const got = { values: 0, missed: 0, wrongNumber: 0, backwards: 0, notInOrder: 0 };
     let counts = { sent: 0, delivered: 0, lost: 0 };
     let gaps = 0;
@@ -39,7 +39,7 @@ export const loss: Measurement = {
       for (let n = 0; n < notifications; n++) {
         sender.notify(0x2c0b, notification('torque', n));
         await scheduler.runFor(10_000);
-        if (n % each === each - 1) {
+        if (n % each === each - 1 && gaps < disconnects) {
           sender.dropLink([0x08, 0x13, 0x15][gaps % 3] ?? 0x08);
           gaps += 1;
           do await scheduler.runFor(50_000);

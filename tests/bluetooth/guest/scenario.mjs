@@ -15,9 +15,13 @@ const check = (what, good, detail = '') => {
   say(`${good ? 'ok    ' : 'FAILED'} ${what}${detail === '' ? '' : `: ${detail}`}`);
 };
 
+/** What must not outlive its section: there is one adapter. */
+const running = new Set();
+
 /** A process whose lines can be waited for, those that came before included. */
 function program(name, command, args, options = {}) {
   const child = spawn(command, args, { stdio: ['pipe', 'pipe', 'inherit'], ...options });
+  if (name === 'plugmark') running.add(child);
   const lines = [];
   const waiting = new Set();
   createInterface({ input: child.stdout }).on('line', (line) => {
@@ -175,12 +179,18 @@ function lostOf(sent, got) {
   return sent.length - got.length;
 }
 
+const only = process.env.ONLY ?? '';
+
 async function section(name, run) {
+  if (!name.includes(only)) return;
   say(`-- ${name}`);
   try {
     await run();
   } catch (error) {
     check(name, false, error.message);
+  } finally {
+    for (const child of running) child.kill('SIGKILL');
+    running.clear();
   }
 }
 

@@ -28,5 +28,5 @@ for _ in $(seq 100); do [ -e /sys/class/bluetooth/hci2 ] && break; sleep 0.1; do
 for _ in $(seq 100); do busctl tree org.bluez 2>/dev/null | grep -q hci2 && break; sleep 0.2; done
 echo "bluetoothd up, $(cut -d' ' -f1 /proc/uptime) s"
 cd "$project" || finish 93
-TOOLS=$tools node tests/bluetooth/guest/scenario.mjs
+TOOLS=$tools ONLY=$(word only) node tests/bluetooth/guest/scenario.mjs
 finish $?

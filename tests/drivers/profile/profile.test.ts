@@ -240,5 +240,6 @@ test('no bytes make it throw or invent: a value comes only from a packet of exac
     }),
     { numRuns: 5_000 },
   );
-  expect(decoded).toBeGreaterThan(20);
+  // Else the property above would have said nothing about packets that decode.
+  expect(decoded).toBeGreaterThan(0);
 });

@@ -1,0 +1,55 @@
+import { createPullDetector } from '../pull/detector.ts';
+import type { PullDetector } from '../pull/pull-detector.ts';
+import { settingsFor } from '../pull/settings.ts';
+import type { Reading, ToolDescription, ToolId } from '../reading.ts';
+import type { JobEvent } from './event.ts';
+import type { JobState } from './state.ts';
+import { asWrenchReads } from './windows.ts';
+
+/** What the bench keeps of a tool while it is linked: samples that are not written yet, and the search for pulls. */
+export interface Feed {
+  readonly exponent: number;
+  readonly quantity: 'torque' | 'length';
+  readonly detector: PullDetector;
+  first: number;
+  atUs: number[];
+  counts: number[];
+}
+
+export function newFeed(tool: ToolDescription, state: JobState): Feed {
+  const { exponent, quantity } = tool;
+  const windows = [
+    state.torqueWindow,
+    ...(state.basis.firstTorqueWindow === null ? [] : [state.basis.firstTorqueWindow]),
+  ];
+  const lowerNm = Math.min(...windows.map((window) => asWrenchReads(state, window).lowerNm));
+  const detector = createPullDetector(settingsFor(lowerNm, tool));
+  return { exponent, quantity, detector, first: 0, atUs: [], counts: [] };
+}
+
+/** The event of a reading that carries no value of the tool as it is now. */
+export function notAValue(
+  tool: ToolId,
+  reading: Exclude<Reading, { kind: 'value' }>,
+  exponent: number,
+): JobEvent {
+  switch (reading.kind) {
+    case 'not-known':
+      return { type: 'value-not-known', tool, reading: reading.n, atUs: reading.atUs };
+    case 'raw':
+      return { type: 'raw-value', tool, atUs: reading.atUs, source: reading.source, hex: reading.hex };
+    case 'missed':
+      return {
+        type: 'readings-missed',
+        tool,
+        fromUs: reading.fromUs,
+        toUs: reading.atUs,
+        ...(reading.readings !== undefined && { readings: reading.readings }),
+        reason: reading.reason,
+      };
+    case 'stored': {
+      const { n, atUs, counts } = reading;
+      return { type: 'value-stored', tool, reading: n, atUs, exponent, counts };
+    }
+  }
+}
