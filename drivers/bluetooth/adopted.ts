@@ -32,7 +32,7 @@ export function otherSerial({ address, serial }: Adopted, found: string | undefi
   return {
     code: 'tool-other-serial',
     where: address,
-    message: `The device at ${address} has ${found === undefined ? 'no serial number' : `serial number ${found}`} where ${serial} was adopted.`,
+    message: `The device at ${address} ${found === undefined ? 'gives no serial number, or only to whom it is paired with,' : `has serial number ${found}`} where ${serial} was adopted.`,
     next: 'See that the right tool is switched on, or adopt this one with plugmark devices adopt.',
   };
 }

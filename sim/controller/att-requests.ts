@@ -10,6 +10,8 @@ import { shortUuid } from './uuid.ts';
 /** What one link has agreed with the server; forgotten with the link, as nothing here is bonded. */
 export interface AttState {
   mtu: number;
+  /** Set once the link is encrypted. */
+  encrypted: boolean;
   /** Client Characteristic Configurations by handle; 0 where absent. */
   readonly configurations: Map<number, number>;
 }
@@ -22,8 +24,12 @@ const SECURITY_ERRORS = {
   encryption: ATT_ERROR.insufficientEncryption,
 } as const;
 
-export function securityError(characteristic: CharacteristicDefinition): AttErrorCode | undefined {
-  return characteristic.requires === undefined ? undefined : SECURITY_ERRORS[characteristic.requires];
+export function securityError(
+  { requires }: CharacteristicDefinition,
+  { encrypted }: AttState,
+): AttErrorCode | undefined {
+  if (requires === undefined || (requires === 'encryption' && encrypted)) return undefined;
+  return SECURITY_ERRORS[requires];
 }
 
 /** The attribute's whole value, or why it may not be read. */
@@ -34,7 +40,7 @@ function readable(attribute: Attribute, state: AttState): Buffer | AttErrorCode 
   const { characteristic } = content;
   if (!characteristic.properties.includes('read')) return ATT_ERROR.readNotPermitted;
   return (
-    securityError(characteristic) ??
+    securityError(characteristic, state) ??
     Buffer.from(characteristic.read?.() ?? characteristic.value ?? []).subarray(0, MAX_VALUE_LENGTH)
   );
 }

@@ -40,6 +40,8 @@ export interface AttServer {
   /** The same for an indication; also undefined while an earlier one is not confirmed. */
   readonly indication: (characteristic: Uuid, bytes: Uint8Array) => Buffer | undefined;
   readonly subscriptions: () => readonly Uuid[];
+  /** From now on the link is encrypted. */
+  readonly setEncrypted: () => void;
 }
 
 interface Rule {
@@ -70,7 +72,7 @@ const FROM_SERVERS: ReadonlySet<number> = new Set([
 ]);
 
 export function attServer(table: GattTable, maxMtu: number, hooks: AttServerHooks = {}): AttServer {
-  const state: AttState = { mtu: DEFAULT_MTU, configurations: new Map() };
+  const state: AttState = { mtu: DEFAULT_MTU, encrypted: false, configurations: new Map() };
   let unconfirmed = false;
 
   const exchangeMtu = (request: Buffer): Buffer => {
@@ -98,7 +100,7 @@ export function attServer(table: GattTable, maxMtu: number, hooks: AttServerHook
     if (attribute.content.kind !== 'value') return configure(attribute, bytes);
     const { characteristic } = attribute.content;
     if (!characteristic.properties.includes(property)) return ATT_ERROR.writeNotPermitted;
-    const refusal = securityError(characteristic);
+    const refusal = securityError(characteristic, state);
     if (refusal !== undefined) return refusal;
     if (bytes.length > MAX_VALUE_LENGTH) return ATT_ERROR.invalidAttributeValueLength;
     characteristic.write?.(bytes);
@@ -148,6 +150,9 @@ export function attServer(table: GattTable, maxMtu: number, hooks: AttServerHook
       const pdu = handleValue(ATT.handleValueIndication, INDICATE_BIT, characteristic, bytes);
       unconfirmed = pdu !== undefined;
       return pdu;
+    },
+    setEncrypted: () => {
+      state.encrypted = true;
     },
     subscriptions: () =>
       [...table.sources.values()]

@@ -149,8 +149,11 @@ export function createController(options: ControllerOptions): Controller {
       }),
     readRemoteFeatures: (handle) =>
       withConnection(handle, () => emitLater(remoteFeaturesComplete(handle, NO_FEATURES))),
-    startEncryption: (handle) =>
-      withConnection(handle, () => emitLater(encryptionChange(STATUS.unsupportedRemoteFeature, handle))),
+    startEncryption: (handle, key) =>
+      withConnection(handle, ({ peripheral }) => {
+        const agreed = peripheral.encrypt(key) ? STATUS.success : STATUS.keyMissing;
+        emitLater(encryptionChange(agreed, handle));
+      }),
     rssi: (handle) => connections.get(handle)?.peripheral.handle.definition.rssi,
   };
 
@@ -182,7 +185,11 @@ export function createController(options: ControllerOptions): Controller {
     addPeripheral: (definition) => {
       const key = addressText(addressBytes(definition.address));
       if (stations.has(key)) throw new RangeError(`there is already a peripheral ${key}`);
-      const peripheral = createPeripheral(definition, { lose, onAdvertisingChange: updateAdvertisers });
+      const peripheral = createPeripheral(definition, {
+        lose,
+        onAdvertisingChange: updateAdvertisers,
+        central: addressBytes(address),
+      });
       const advertiser = createAdvertiser(
         tasks,
         definition.advertisingIntervalMs,

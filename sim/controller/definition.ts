@@ -16,7 +16,7 @@ export interface CharacteristicDefinition {
   /** Asked at every read, and at every part of a long read, in place of `value`. */
   readonly read?: () => Uint8Array;
   readonly write?: (bytes: Buffer) => void;
-  /** Refuses reads and writes with "insufficient ...": no virtual peripheral can pair. */
+  /** Refuses reads and writes with "insufficient ..."; encryption comes with `pairs`, the others never. */
   readonly requires?: 'authentication' | 'authorization' | 'encryption';
   /** A Client Characteristic Configuration comes by itself with `notify` or `indicate`. */
   readonly descriptors?: readonly DescriptorDefinition[];
@@ -49,6 +49,8 @@ export interface PeripheralDefinition {
   readonly rssi: number;
   /** The largest ATT_MTU that it accepts, 23 to 517. */
   readonly mtu: number;
+  /** Pairs by Just Works when it is asked to; without it, it cannot pair at all. */
+  readonly pairs?: 'just-works';
   /** Generic Access (name and appearance) and Generic Attribute come by themselves. */
   readonly services: readonly ServiceDefinition[];
   /** Asked of the central over L2CAP as soon as a link is up; without it, the central's choice stays. */

@@ -23,7 +23,8 @@ export interface Radio {
   readonly disconnect: (handle: number) => Outcome;
   readonly updateConnection: (handle: number, parameters: ConnectionParameters) => Outcome;
   readonly readRemoteFeatures: (handle: number) => Outcome;
-  readonly startEncryption: (handle: number) => Outcome;
+  /** With the key that the host has agreed on with the device. */
+  readonly startEncryption: (handle: number, key: Buffer) => Outcome;
   /** dBm, or undefined if there is no such link. */
   readonly rssi: (handle: number) => number | undefined;
 }
@@ -39,7 +40,7 @@ export interface Answer {
   readonly afterwards?: () => void;
 }
 
-/** LE features: none. In particular no encryption, as no virtual peripheral can pair. */
+/** LE features that a host may rely on: none. */
 export const NO_FEATURES: Uint8Array = new Uint8Array(8);
 
 /** Bluetooth 5.0; noble calls anything before 4.0 (6) unsupported. Company 0xFFFF is the one for internal tests. */
@@ -175,7 +176,10 @@ const COMMANDS: ReadonlyMap<number, Command> = new Map([
   ],
   [
     OPCODE.leStartEncryption,
-    { length: 28, run: (radio, bytes) => status(radio.startEncryption(bytes.readUInt16LE(0))) },
+    {
+      length: 28,
+      run: (radio, bytes) => status(radio.startEncryption(bytes.readUInt16LE(0), bytes.subarray(12, 28))),
+    },
   ],
 ] satisfies [number, Command][]);
 

@@ -41,7 +41,7 @@ export const disconnectionComplete = (handle: number, reason: number): Buffer =>
   event(EVENT.disconnectionComplete, Buffer.from([0]), u16(handle), Buffer.from([reason]));
 
 export const encryptionChange = (status: number, handle: number): Buffer =>
-  event(EVENT.encryptionChange, Buffer.from([status]), u16(handle), Buffer.from([0]));
+  event(EVENT.encryptionChange, Buffer.from([status]), u16(handle), Buffer.from([status === 0 ? 1 : 0]));
 
 export const completedPackets = (handle: number, count: number): Buffer =>
   event(EVENT.numberOfCompletedPackets, Buffer.from([1]), u16(handle), u16(count));

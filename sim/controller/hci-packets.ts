@@ -32,6 +32,7 @@ export const STATUS = {
   success: 0x00,
   unknownCommand: 0x01,
   unknownConnection: 0x02,
+  keyMissing: 0x06,
   supervisionTimeout: 0x08,
   connectionExists: 0x0b,
   commandDisallowed: 0x0c,

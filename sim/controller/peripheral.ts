@@ -1,9 +1,12 @@
 /** A running virtual peripheral: the host side of the device, above the link, and the handle a simulation acts through. */
+import { createHash } from 'node:crypto';
 import { DEFAULT_MTU } from './att-pdu.ts';
 import { type AttServer, attServer } from './att-server.ts';
 import type { PeripheralDefinition } from './definition.ts';
 import { gattTable } from './gatt-table.ts';
+import { addressBytes } from './hci-packets.ts';
 import { answerSecurity, answerSignalling, CID, type Frame, parameterUpdateRequest } from './l2cap.ts';
+import { justWorks, type Pairing } from './pairing.ts';
 import type { Uuid } from './uuid.ts';
 
 /** The truth about what was sent: every notification and indication is `delivered`, `lost` or still under way. */
@@ -48,6 +51,8 @@ export interface PeripheralPort {
   readonly awake: () => boolean;
   readonly attach: (channel: Channel) => void;
   readonly receive: (frame: Frame) => void;
+  /** Encrypts the link; false where this key has not been agreed on. */
+  readonly encrypt: (key: Buffer) => boolean;
   readonly detach: () => void;
 }
 
@@ -56,6 +61,8 @@ export interface PeripheralHooks {
   readonly lose: (peripheral: VirtualPeripheral, bytes: Buffer) => boolean;
   /** It fell asleep, woke up, or lost its link. */
   readonly onAdvertisingChange: () => void;
+  /** The public address of the central, as on air. */
+  readonly central: Buffer;
 }
 
 const HANDLE_VALUE_HEADER = 3;
@@ -63,11 +70,20 @@ const HANDLE_VALUE_HEADER = 3;
 /** Room for a whole value of 512 octets in a Prepare Write. */
 const MAX_MTU = 517;
 
+interface PeripheralLink {
+  readonly channel: Channel;
+  readonly server: AttServer;
+  readonly pairing: Pairing | undefined;
+}
+
 /** Who answers on an L2CAP channel; frames for channels that nobody opened are dropped. */
-function answerOn(cid: number, server: AttServer): ((payload: Buffer) => Buffer | undefined) | undefined {
+function answerOn(
+  cid: number,
+  { server, pairing }: PeripheralLink,
+): ((payload: Buffer) => Buffer | undefined) | undefined {
   if (cid === CID.att) return server.receive;
   if (cid === CID.signalling) return answerSignalling;
-  return cid === CID.security ? answerSecurity : undefined;
+  return cid === CID.security ? (pairing?.answer ?? answerSecurity) : undefined;
 }
 
 function requireBetween(what: string, value: number, least: number, most: number): void {
@@ -86,7 +102,8 @@ export function createPeripheral(definition: PeripheralDefinition, hooks: Periph
   const confirmed = new Set<() => void>();
   const counts = { sent: 0, delivered: 0, lost: 0 };
   let awake = true;
-  let link: { readonly channel: Channel; readonly server: AttServer } | undefined;
+  let link: PeripheralLink | undefined;
+  let pairings = 0;
 
   const advertise = (wanted: boolean) => {
     awake = wanted;
@@ -102,6 +119,18 @@ export function createPeripheral(definition: PeripheralDefinition, hooks: Periph
     if (hooks.lose(handle, payload.subarray(HANDLE_VALUE_HEADER))) outcome(false);
     else link.channel.send({ cid: CID.att, payload }, outcome);
     return true;
+  };
+
+  /** Its random numbers follow from its address: a simulation runs the same way again. */
+  const pair = () => {
+    pairings += 1;
+    return justWorks(
+      {
+        central: { address: hooks.central, type: 'public' },
+        peripheral: { address: addressBytes(definition.address), type: definition.addressType },
+      },
+      () => createHash('sha256').update(`${definition.address}/${pairings}`).digest().subarray(0, 16),
+    );
   };
 
   const handle: VirtualPeripheral = {
@@ -130,7 +159,7 @@ export function createPeripheral(definition: PeripheralDefinition, hooks: Periph
           for (const listener of confirmed) listener();
         },
       });
-      link = { channel, server };
+      link = { channel, server, pairing: definition.pairs === undefined ? undefined : pair() };
       if (definition.preferredConnection !== undefined) {
         const payload = parameterUpdateRequest(definition.preferredConnection);
         channel.send({ cid: CID.signalling, payload });
@@ -138,9 +167,14 @@ export function createPeripheral(definition: PeripheralDefinition, hooks: Periph
     },
     receive: ({ cid, payload }) => {
       if (link === undefined) return;
-      const { channel, server } = link;
-      const answer = answerOn(cid, server)?.(payload);
+      const { channel } = link;
+      const answer = answerOn(cid, link)?.(payload);
       if (answer !== undefined) channel.send({ cid, payload: answer });
+    },
+    encrypt: (key) => {
+      const agreed = link?.pairing?.key()?.equals(key) === true;
+      if (agreed) link?.server.setEncrypted();
+      return agreed;
     },
     detach: () => {
       const ended = link?.server.subscriptions() ?? [];

@@ -40,7 +40,7 @@ export function adoption(
   if (serial === undefined)
     return refuse(
       'no-serial',
-      `The device at ${address} gives no serial number, so that nobody can tell it from another one.`,
+      `The device at ${address} gives no serial number, or only to whom it is paired with, so that nobody can tell it from another one.`,
       'Use a tool that has one in its Device Information.',
     );
   if (entry.serial !== undefined && entry.serial !== serial)

@@ -1,10 +1,10 @@
 import type { Answer } from './event.ts';
-import type { JobState, Question, TorqueAttempt } from './state.ts';
+import type { CylinderState, JobState, Question, TorqueAttempt } from './state.ts';
 
 /**
  * The state after a person answered the question that a pull raised; the steps are worked out anew behind it. `fresh`,
  * `rehit`, `handling` and `unfinished` only note the answer: a placement of the same pull follows and says what became
- * of it. A plug that is backed out takes with it whatever was asked about it.
+ * of it. A plug that is backed out takes with it whatever was asked about it and whatever was pulled since.
  */
 export function answered(state: JobState, pull: number, answer: Answer): JobState {
   const question = state.questions.find((open) => open.pull === pull);
@@ -12,12 +12,14 @@ export function answered(state: JobState, pull: number, answer: Answer): JobStat
   const backedOut = answer === 'refit' || answer === 'replace';
   const answers = (open: Question) => open === question || (backedOut && open.cylinder === question.cylinder);
   const pulls = new Set(state.questions.filter(answers).map((open) => open.pull));
-  const noted = (list: readonly TorqueAttempt[]) =>
-    list.map((attempt) => (pulls.has(attempt.pull.pull) ? { ...attempt, answer } : attempt));
+  const concerns = (cylinder: number, number: number) =>
+    pulls.has(number) || (backedOut && cylinder === question.cylinder && number > pull);
+  const noted = ({ cylinder, pulls: list }: CylinderState): readonly TorqueAttempt[] =>
+    list.map((attempt) => (concerns(cylinder, attempt.pull.pull) ? { ...attempt, answer } : attempt));
   const settled: JobState = {
     ...state,
     questions: state.questions.filter((open) => !answers(open)),
-    cylinders: state.cylinders.map((c) => ({ ...c, pulls: noted(c.pulls) })),
+    cylinders: state.cylinders.map((c) => ({ ...c, pulls: noted(c) })),
   };
   if (!backedOut) return settled;
   return {

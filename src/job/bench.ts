@@ -18,6 +18,7 @@ import { refused } from './refusal.ts';
 import { attemptOf, grip, leftOut, situation, stoppedShort } from './situation.ts';
 import { torqueWindowOf } from './stage.ts';
 import type { JobState } from './state.ts';
+import { torqueStep } from './torque-step.ts';
 import { asWrenchReads } from './windows.ts';
 
 /** Names the rules below and those they call; a record names it, so that judging again uses the same. */
@@ -288,9 +289,11 @@ export function createBench(opened: JobState): Bench {
     if (attempt === undefined) return;
     emit(out, { type: 'pull-given', pull: number, cylinder, why });
     const { pull } = attempt;
-    const done = state.cylinders.some((c) => c.cylinder === cylinder && c.torque === 'done');
+    const proven = state.cylinders.some(
+      (c) => c.cylinder === cylinder && torqueStep(c, { ...state, questions: [] }) === 'done',
+    );
     const short = stoppedShort(state, cylinder, number);
-    const kind = pull.peakNm < 0 ? 'loosening' : done ? 'check' : short ? 'continuation' : 'tightening';
+    const kind = pull.peakNm < 0 ? 'loosening' : proven ? 'check' : short ? 'continuation' : 'tightening';
     placedByHand(out, pull, { cylinder, kind, because: 'given to this cylinder by the technician' });
   };
 

@@ -1,10 +1,12 @@
+import { clickTop } from './click-top.ts';
 import { Climb, type Step } from './climb.ts';
 import type { FoundPull, Rise, Turn } from './pull.ts';
 import { RecentSamples } from './recent.ts';
 import { ReleaseWatch } from './release.ts';
 import type { Rest } from './rest.ts';
 import type { DetectorSettings } from './settings.ts';
-import { clickTop, smoothTop, type Top } from './top.ts';
+import { smoothTop } from './smooth-top.ts';
+import type { Top } from './top.ts';
 
 /** Samples closer together than this are averaged into frames before a click is looked for in them. */
 const FRAME_US = 4_000;

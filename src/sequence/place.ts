@@ -77,7 +77,7 @@ const HELD_SHARE = 0.9;
 const SPRING_MS = 140;
 /** Beyond it, it turns, and the torque rises slower by so much. Simulated: 2.0 and more; plugs that stood, up to 2.2. */
 const TURNS_ON = 2.3;
-/** What may be believed without asking. Chosen on simulated jobs so that no wrong OK was left (tests/bench/kinds). */
+/** What may be believed without asking. Chosen on simulated pulls: none on a tight plug came above (tests/bench/kinds). */
 const SURE_TURNED = 0.98;
 const KNOCK_AT = 0.5;
 const SURELY_KNOCK = 0.98;

@@ -10,8 +10,6 @@ export interface Boot {
   /** An empty folder for what the guest writes; `status` in it holds its exit code. */
   readonly out: string;
   readonly seconds: number;
-  /** A word in the names of the sections to be run; all when it is empty. */
-  readonly only: string;
 }
 
 /** How long the kernel may take before the accelerator counts as not working. */
@@ -32,11 +30,8 @@ export async function boot(order: Boot): Promise<number | undefined> {
   return undefined;
 }
 
-function run(
-  { pieces, project, out, seconds, only }: Boot,
-  accelerator: 'kvm' | 'tcg',
-): Promise<'up' | 'down'> {
-  const words = { project, tools: pieces.tools, node: process.execPath, only };
+function run({ pieces, project, out, seconds }: Boot, accelerator: 'kvm' | 'tcg'): Promise<'up' | 'down'> {
+  const words = { project, tools: pieces.tools, node: process.execPath };
   const line = Object.entries(words).map(([name, value]) => `${name}=${value}`);
   const share = (id: string, path: string, mode: string) => [
     '-fsdev',

@@ -228,6 +228,16 @@ describe('backing a plug off to start again', () => {
 });
 
 describe('a plug that is backed out', () => {
+  it('takes along what was pulled on it before it came out', () => {
+    const shop = workshop();
+    shop.pull(32);
+    shop.pull(27);
+    tell(shop, { do: 'give-pull', pull: 2, cylinder: 1, why: '' });
+    tell(shop, { do: 'answer', pull: 1, answer: 'refit' });
+    expect(shop.cylinder(1).torque).toBe('again');
+    provesItself(shop);
+  });
+
   it('takes along what else was asked about it', () => {
     const shop = workshop();
     shop.pull(32);

@@ -42,9 +42,9 @@ export const soak: Measurement = {
         while (scheduler.nowUs() - originUs < (hour + 1) * HOUR_US) {
           sender.notify(0x2c0b, notification('torque', seen.values % 5_000));
           await scheduler.runFor(1_000_000 / perSecond);
-          if (seen.values % (300 * perSecond) === 299 * perSecond) sender.dropLink(0x08);
           // A new stranger every time: telephones change their addresses.
           stranger += 1;
+          if (stranger % (300 * perSecond) === 0) sender.dropLink(0x08);
           socket.emit('data', report(0, stranger, Buffer.from('03035a18', 'hex')));
           socket.emit('data', report(4, stranger, Buffer.from('0309414243', 'hex')));
           progress((scheduler.nowUs() - originUs) / (hours * HOUR_US), `hour ${hour}`);

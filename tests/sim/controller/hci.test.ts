@@ -160,7 +160,7 @@ describe('connections', () => {
     expect(device.connected()).toBe(false);
   });
 
-  it('tell their signal strength, features and new timing, and refuse encryption', async () => {
+  it('tell their signal strength, features and new timing, and refuse encryption by a key that nobody agreed on', async () => {
     const { ask } = await linked();
     expect(await ask('01 0514 02 4000')).toEqual(spaced('040e 07 01 0514 00 4000 c7'));
     expect(await ask('01 1620 02 4000')).toEqual(
@@ -170,7 +170,7 @@ describe('connections', () => {
       spaced('040f 04 00 01 1320', '043e 0a 03 00 4000 0800 0000 6400'),
     );
     expect(await ask(`01 1920 1c 4000 ${'00'.repeat(26)}`)).toEqual(
-      spaced('040f 04 00 01 1920', '0408 04 1a 4000 00'),
+      spaced('040f 04 00 01 1920', '0408 04 06 4000 00'),
     );
   });
 
