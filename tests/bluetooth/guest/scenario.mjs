@@ -117,8 +117,9 @@ const RISE_SAMPLES = 150;
 const PAUSE_MS = 4_000;
 
 /**
- * A pull by a click-type wrench at 100 Hz: rest, the rise of a seat that hardens, click and its dip, follow-through to the
- * peak, let-off, rest. The rise is long: emulation delivers in bunches, and its shape has to show that the plug turned.
+ * A pull by a click-type wrench at 100 Hz: rest, the rise of a seat that hardens, the click and its fall, let-off, rest. Rise
+ * and fall are plain: emulation delivers in bunches, and what is left of them has to show that the plug turned and that
+ * the wrench clicked.
  */
 function pull(peak) {
   const counts = [];
@@ -127,9 +128,9 @@ function pull(peak) {
     for (let i = 1; i <= steps; i++) counts.push(Math.round(from + ((value - from) * i) / steps));
   };
   to(0, 60);
-  for (let i = 1; i <= RISE_SAMPLES; i++) counts.push(Math.round((peak - 20) * (i / RISE_SAMPLES) ** 2));
-  to(Math.round(0.9 * peak), 2);
-  to(peak, 10);
+  for (let i = 1; i <= RISE_SAMPLES; i++) counts.push(Math.round(peak * (i / RISE_SAMPLES) ** 2));
+  to(Math.round(0.8 * peak), 2);
+  to(Math.round(0.8 * peak), 10);
   to(0, 20);
   to(0, 40);
   return counts;
@@ -315,8 +316,11 @@ await section('a whole job', async () => {
       if (line.includes(`cylinder ${cylinder}  torque  OK`)) return;
       await sleep(3000);
       for (let i = 0; i < 3; i++) {
-        job.write('h'); // no plug was turned; nothing where nothing is asked
-        await sleep(500);
+        // No plug was turned; where that is no answer, it stopped short; nothing where nothing is asked.
+        for (const key of ['h', 'u']) {
+          job.write(key);
+          await sleep(300);
+        }
       }
     }
     throw new Error(`no pull on cylinder ${cylinder} was OK`);
