@@ -16,7 +16,7 @@ const NAME = 'completeness';
 export function completeness(record: JobRecord, station: StationState | string): Check {
   const state = playedBack(record);
   if (typeof state === 'string') return failed(NAME, state);
-  const fault = summaryFault(record, state) ?? instrumentFault(state, station) ?? openFault(state);
+  const fault = summaryFault(record, state) ?? instrumentFault(record, station) ?? openFault(state);
   if (fault !== null) return failed(NAME, fault);
   const simulated = state.simulated
     ? ' SIMULATED: the tools were, and nothing is proven about any engine.'
@@ -47,9 +47,11 @@ function summaryFault({ summary, budgets }: JobRecord, state: JobState): string 
 }
 
 /** An instrument or calibration that was put in only for this job would not stand in the station's log before it. */
-function instrumentFault(state: JobState, station: StationState | string): string | null {
+function instrumentFault({ entries }: JobRecord, station: StationState | string): string | null {
   if (typeof station === 'string') return station;
-  const stranger = state.instruments.find((instrument) => {
+  // As the job was opened: what a tool declares of itself later may widen its uncertainty in the job's state.
+  const opened = entries.flatMap(({ event }) => (event.type === 'job-opened' ? event.instruments : []));
+  const stranger = opened.find((instrument) => {
     const recorded = station.instruments.get(instrument.id);
     return recorded === undefined || canonical(recorded) !== canonical(instrument);
   });
