@@ -35,6 +35,8 @@ interface Task {
 }
 
 const PATIENCE_MS = 15_000;
+/** What a paced simulation catches up with; beyond it, it is late for good. */
+const LATE_MS = 30;
 
 const turn = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
@@ -95,6 +97,53 @@ export function realScheduler(): Scheduler {
     nowUs,
     after: (us, run) => {
       const cancel = queue.add(nowUs(), us, run);
+      arm();
+      return () => {
+        cancel();
+        arm();
+      };
+    },
+  };
+}
+
+/**
+ * `speed` times as fast as real time, starting at 0. The clock moves from task to task: where the machine stalls the
+ * simulation is late, but no time is missing from it.
+ */
+export function pacedScheduler(speed: number): Scheduler {
+  const queue = taskQueue();
+  let nowUs = 0;
+  /** Real time at which the simulation began, moved on by what it came late. */
+  let beganMs = performance.now();
+  let disarm = () => {};
+  const arm = () => {
+    disarm();
+    disarm = () => {};
+    const next = queue.next();
+    if (next === undefined) return;
+    const waitMs = beganMs + next.dueUs / 1_000 / speed - performance.now();
+    if (waitMs > 0) {
+      const timer = setTimeout(fire, waitMs);
+      disarm = () => clearTimeout(timer);
+    } else {
+      if (waitMs < -LATE_MS) beganMs -= waitMs;
+      const immediate = setImmediate(fire);
+      disarm = () => clearImmediate(immediate);
+    }
+  };
+  const fire = () => {
+    const task = queue.take();
+    try {
+      nowUs = task?.dueUs ?? nowUs;
+      task?.run();
+    } finally {
+      arm();
+    }
+  };
+  return {
+    nowUs: () => nowUs,
+    after: (us, run) => {
+      const cancel = queue.add(nowUs, us, run);
       arm();
       return () => {
         cancel();

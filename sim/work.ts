@@ -6,14 +6,14 @@ import type { Screen } from './technician/screen.ts';
 import type { Leaving } from './technician/technician.ts';
 
 /** What joins a simulated person and bench to the program that is tried on them. */
-export interface Work {
+export interface Work<S extends Screen> {
   readonly bench: Bench;
-  readonly technician: Generator<Action, Leaving, Screen>;
+  readonly technician: Generator<Action, Leaving, S>;
   readonly scheduler: Scheduler;
   /** A reading leaves its tool; called when the scheduler's clock has come to it. */
   readonly deliver: (emission: Readonly<Emission>) => void;
   /** The screen as it is now. */
-  readonly look: () => Screen;
+  readonly look: () => S;
   readonly press: (command: Command) => void;
   readonly signal: AbortSignal;
 }
@@ -22,7 +22,7 @@ export interface Work {
  * Lets the technician work until he leaves or `signal` says stop: each of his actions moves the bench, each reading of
  * the bench is delivered at its time on the scheduler, and after each action he looks at the screen.
  */
-export function work(job: Work): Promise<Leaving> {
+export function work<S extends Screen>(job: Work<S>): Promise<Leaving> {
   const { bench, technician, scheduler, signal } = job;
   const originUs = scheduler.nowUs() - bench.nowUs;
   return new Promise((resolve, reject) => {
@@ -36,7 +36,7 @@ export function work(job: Work): Promise<Leaving> {
         }
       });
     };
-    const act = (screen: Screen) => {
+    const act = (screen: S) => {
       const step = technician.next(screen);
       if (step.done === true) return resolve(step.value);
       if (step.value.do === 'press') {

@@ -1,3 +1,4 @@
+import { type Phase, phasesOf } from './phase.ts';
 import type { JobState, StepState } from './state.ts';
 
 const TORQUE: Record<StepState, string | null> = {
@@ -5,12 +6,21 @@ const TORQUE: Record<StepState, string | null> = {
   again: 'torque not proven',
   ask: 'a question about its torque is open',
   done: null,
+  settled: null,
 };
 const GAP: Record<StepState, string | null> = {
   todo: 'gap not measured',
   again: 'gap not proven',
   ask: 'a question about its gap is open',
   done: null,
+  settled: null,
+};
+
+const OPEN_PHASE: Partial<Record<Phase, string>> = {
+  windows: 'the windows are not confirmed',
+  'before-removal': 'the steps before removal are not attested',
+  fitting: 'the steps before fitting are not attested',
+  afterwards: 'the steps after fitting are not attested',
 };
 
 /** A plug that is to be replaced says why. */
@@ -19,15 +29,30 @@ function gapText(state: JobState, cylinder: number, gap: StepState): string | nu
   return gap !== 'done' && step?.do === 'replace' ? `plug to be replaced: ${step.because}` : GAP[gap];
 }
 
-/** What still stands between the job and its end, in words; empty when every cylinder is proven and no question is open. */
+/** What is missing around the torque. */
+function around(state: JobState, cylinder: number): (string | null)[] {
+  const { routine } = state;
+  const checked = state.newPlugs[cylinder];
+  const differs = (checked?.differs ?? []).map((feature) => feature.replace('-', ' ')).join(', ');
+  return [
+    routine?.oldPlugs === true && (state.oldPlugs[cylinder]?.read ?? null) === null
+      ? 'old plug not read'
+      : null,
+    routine?.newPlugs === true && checked === undefined ? 'new plug not checked' : null,
+    differs === '' ? null : `the new plug differs in ${differs}`,
+  ];
+}
+
+/** What still stands between the job and its end, in words; empty when every cylinder is over and nothing is left to say. */
 export function openItems(state: JobState): string[] {
   const inOrder = [...state.cylinders].sort((a, b) => a.cylinder - b.cylinder);
   return [
     ...inOrder.flatMap(({ cylinder, gap, torque }) =>
-      [gapText(state, cylinder, gap), TORQUE[torque]].flatMap((text) =>
+      [...around(state, cylinder), gapText(state, cylinder, gap), TORQUE[torque]].flatMap((text) =>
         text === null ? [] : [`cylinder ${cylinder}: ${text}`],
       ),
     ),
+    ...phasesOf(state).flatMap(({ phase, done }) => (done ? [] : (OPEN_PHASE[phase] ?? []))),
     ...state.questions.map(({ pull }) => `pull ${pull}: question not answered`),
   ];
 }

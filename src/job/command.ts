@@ -1,9 +1,13 @@
 import type { WireOutcome } from '../plug/gap.ts';
-import type { Answer, ScrapReason } from './event.ts';
+import type { Answer, JobEventOf, ScrapReason } from './event.ts';
 
 /** What a person can tell the job. Each becomes an event with who said it. */
 export type Command =
-  | { readonly do: 'choose-cylinder'; readonly quantity: 'torque' | 'length'; readonly cylinder: number }
+  | {
+      readonly do: 'choose-cylinder';
+      readonly quantity: 'torque' | 'length' | 'old-plug';
+      readonly cylinder: number;
+    }
   | { readonly do: 'answer'; readonly pull: number; readonly answer: Answer }
   /** This pull was on that plug. */
   | { readonly do: 'give-pull'; readonly pull: number; readonly cylinder: number; readonly why: string }
@@ -29,6 +33,25 @@ export type Command =
   | { readonly do: 'gap-wire'; readonly cylinder: number; readonly outcome: WireOutcome }
   /** The plug for this cylinder goes to the scrap. */
   | { readonly do: 'scrap-plug'; readonly cylinder: number; readonly reason: ScrapReason }
+  /** The windows are right. */
+  | { readonly do: 'confirm-windows' }
+  /** A list of the routine is done, each item as said. */
+  | {
+      readonly do: 'attest';
+      readonly phase: JobEventOf<'steps-attested'>['phase'];
+      readonly said: JobEventOf<'steps-attested'>['said'];
+    }
+  | ({ readonly do: 'read-old-plugs' } & Omit<JobEventOf<'old-plugs-read'>, 'type'>)
+  | ({ readonly do: 'check-new-plugs' } & Omit<JobEventOf<'new-plugs-checked'>, 'type'>)
+  /** No wrench could reach it. */
+  | {
+      readonly do: 'fit-by-angle';
+      readonly cylinder: number;
+      readonly turn: string;
+      readonly why: string;
+    }
+  /** A pull over the window stays; the one named answers for it. */
+  | { readonly do: 'accept'; readonly pull: number; readonly by: string; readonly reason: string }
   /** Somebody else works on it from here on. */
   | { readonly do: 'hand-over'; readonly to: string }
   /** The job is to prove nothing, whatever was read. */

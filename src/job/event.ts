@@ -2,12 +2,14 @@ import { z } from 'zod';
 import { instrumentSchema } from '../instrument/instrument.ts';
 import { judgementSchema, windowSchema } from '../metrology/judgement.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
+import { conditionSchema, damageSchema, threadStateSchema } from '../plug/condition.ts';
 import { pullSchema } from '../pull/pull.ts';
 import { toolDescriptionSchema } from '../reading.ts';
 import { evidenceSchema } from '../sequence/evidence.ts';
 import { askSchema, pullKindSchema } from '../sequence/kind.ts';
 import { basisSchema } from './basis.ts';
 import { workOrderSchema } from './order.ts';
+import { listPhaseSchema, routineSchema } from './routine.ts';
 
 const toolId = z.string().min(1).max(32);
 const cylinder = z.int().min(1);
@@ -42,6 +44,18 @@ export type Answer = z.infer<typeof answerSchema>;
 export const scrapReasonSchema = z.enum(['dropped', 'broken-tip', 'cracked-insulator', 'gap']);
 export type ScrapReason = z.infer<typeof scrapReasonSchema>;
 
+/** What of a new plug is held against the old one and the specification. */
+export const plugFeatureSchema = z.enum([
+  'thread',
+  'pitch',
+  'reach',
+  'seat',
+  'hex',
+  'heat-range',
+  'resistor',
+]);
+export type PlugFeature = z.infer<typeof plugFeatureSchema>;
+
 export const jobEventSchema = z.discriminatedUnion('type', [
   z.strictObject({
     type: z.literal('job-opened'),
@@ -53,6 +67,8 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     basis: basisSchema,
     /** Which rules found the pulls and gave the verdicts: judging again needs the same. */
     rules: z.string(),
+    /** The steps around the torque that this shop wants said; absent where it wants none. */
+    routine: routineSchema.exactOptional(),
   }),
   /** A supervisor answered for an instrument that would have been refused. */
   z.strictObject({
@@ -172,11 +188,79 @@ export const jobEventSchema = z.discriminatedUnion('type', [
   }),
   /** A person backs a plug off to start again; what it had proven stays on the record and counts no more. */
   z.strictObject({ type: z.literal('cylinder-restarted'), cylinder, newPlug: z.boolean(), why }),
+  /** Somebody read the windows that the figures of the order give, and found them right. */
+  z.strictObject({ type: z.literal('windows-confirmed') }),
+  /** One list of the routine, said as a whole; said again, the last one holds. */
+  z.strictObject({
+    type: z.literal('steps-attested'),
+    phase: listPhaseSchema,
+    said: z
+      .array(
+        z.strictObject({
+          item: z.string().min(1).max(40),
+          /** `done`, `not-done`, or one of the item's choices. */
+          as: z.string().min(1).max(60),
+          why: why.exactOptional(),
+        }),
+      )
+      .min(1)
+      .max(12),
+  }),
+  /** How the plugs that came out of these cylinders look. */
+  z.strictObject({
+    type: z.literal('old-plugs-read'),
+    cylinders: z.array(cylinder).min(1),
+    condition: conditionSchema,
+    damage: z.array(damageSchema),
+    /** In the head, as seen in the hole. */
+    thread: threadStateSchema,
+    note: why.exactOptional(),
+  }),
+  /** A gap reading that came while the old plugs were read; it is held against no window. */
+  z.strictObject({
+    type: z.literal('old-gap-found'),
+    tool: toolId,
+    reading: z.int().min(1),
+    atUs: us,
+    cylinder,
+    gapMm: z.number(),
+  }),
+  /** A loosening pull that came while the old plugs were out on their way: the removal torque of this cylinder's plug. */
+  z.strictObject({ type: z.literal('removal-felt'), cylinder, pull: z.int().min(1) }),
+  /** The new plugs for these cylinders were held against the old ones and the specification. */
+  z.strictObject({
+    type: z.literal('new-plugs-checked'),
+    cylinders: z.array(cylinder).min(1),
+    part: z.string().min(1).max(60),
+    lot: z.string().min(1).max(40).nullable(),
+    /** In what they differ; empty when they agree. */
+    differs: z.array(plugFeatureSchema),
+  }),
+  /** No torque wrench could reach it: turned by an angle, which proves no torque. */
+  z.strictObject({
+    type: z.literal('fitted-by-angle'),
+    cylinder,
+    /** As given by the source, `1/2 turn`. */
+    turn: z.string().min(1).max(40),
+    why,
+  }),
+  /** A pull that went too far stays as it is: somebody answers for it by name. */
+  z.strictObject({
+    type: z.literal('pull-accepted'),
+    pull: z.int().min(1),
+    cylinder,
+    by: person,
+    reason: z.string().min(1).max(200),
+  }),
   /** From here on somebody else works on the job and answers for it. */
   z.strictObject({ type: z.literal('job-handed-over'), to: person }),
   /** Somebody declares the job void: what was read stays, and proves nothing. Final, and possible after closing. */
   z.strictObject({ type: z.literal('job-voided'), by: person, reason: z.string().min(1).max(200) }),
-  z.strictObject({ type: z.literal('cylinder-chosen'), quantity: z.enum(['torque', 'length']), cylinder }),
+  z.strictObject({
+    type: z.literal('cylinder-chosen'),
+    quantity: z.enum(['torque', 'length', 'old-plug']),
+    cylinder,
+  }),
   z.strictObject({ type: z.literal('question-answered'), pull: z.int().min(1), answer: answerSchema }),
   z.strictObject({
     type: z.literal('job-closed'),

@@ -1,10 +1,9 @@
-import type { Judgement } from '../metrology/judgement.ts';
 import { answered } from './answered.ts';
+import { foldAround, isAround, oldPlugDue } from './around.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
+import { pullPlaced, retighten, withCylinder, withGiven } from './fold-pulls.ts';
 import { firstGapState, gapStepOf, withGapStep, withNewPlug } from './plugs.ts';
-import { questionFor } from './question.ts';
-import type { CylinderState, JobState, StepState, TorqueAttempt } from './state.ts';
-import { lastTight, torqueStep } from './torque-step.ts';
+import { isOver, type JobState, type Settlement, type StepState } from './state.ts';
 
 /** A job's state before its first event. */
 type Before = JobState | null;
@@ -36,6 +35,12 @@ function opened(event: JobEventOf<'job-opened'>): JobState {
     basis: event.basis,
     rules: event.rules,
     session: 0,
+    routine: event.routine ?? null,
+    windowsConfirmed: false,
+    attested: {},
+    oldPlugs: {},
+    newPlugs: {},
+    oldPlugTarget: null,
     simulated: false,
     cylinders: event.order.engine.serviceOrder.map((cylinder) => ({
       cylinder,
@@ -47,7 +52,7 @@ function opened(event: JobEventOf<'job-opened'>): JobState {
     plugs: {},
     gapTarget: null,
     torqueTarget: null,
-    chosen: { torque: null, length: null },
+    chosen: { torque: null, length: null, 'old-plug': null },
     refitting: null,
     lastTight: null,
     tools: Object.fromEntries(
@@ -64,6 +69,7 @@ function opened(event: JobEventOf<'job-opened'>): JobState {
 }
 
 function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>): JobState {
+  if (isAround(event)) return foldAround(state, event);
   switch (event.type) {
     case 'session-started':
       return {
@@ -102,6 +108,12 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
       return restarted(state, event);
     case 'question-answered':
       return questionAnswered(state, event);
+    case 'pull-accepted':
+      return accepted(state, event);
+    case 'fitted-by-angle': {
+      const { cylinder, turn, why } = event;
+      return settled(state, cylinder, { kind: 'by-angle', turn, why });
+    }
     case 'job-closed':
       return { ...state, closed: { complete: event.complete, open: event.open } };
     case 'job-handed-over':
@@ -178,6 +190,22 @@ function questionAnswered(state: JobState, event: JobEventOf<'question-answered'
   return event.answer === 'replace' && about !== undefined ? withNewPlug(after, about.cylinder) : after;
 }
 
+/** Somebody answers for a pull over the window: it stays, and nobody is asked about it any more. */
+function accepted(state: JobState, { pull, cylinder, by, reason }: JobEventOf<'pull-accepted'>): JobState {
+  const questions = state.questions.filter((open) => open.pull !== pull);
+  return settled({ ...state, questions }, cylinder, { kind: 'accepted', pull, by, reason });
+}
+
+/** A cylinder is left as it is: not proven, and not due any more. */
+function settled(state: JobState, cylinder: number, settlement: Settlement): JobState {
+  const after = retighten(withCylinder(state, cylinder, (was) => ({ ...was, settlement })));
+  return {
+    ...after,
+    refitting: after.refitting === cylinder ? null : after.refitting,
+    chosen: { ...after.chosen, torque: null },
+  };
+}
+
 /** The device may be off by more than it was listed with: judged by that from here on. */
 function uncertaintyDeclared(state: JobState, event: JobEventOf<'uncertainty-declared'>): JobState {
   const { tool, permissibleDeviation, window, firstWindow } = event;
@@ -192,66 +220,16 @@ function uncertaintyDeclared(state: JobState, event: JobEventOf<'uncertainty-dec
   };
 }
 
-function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): JobState {
-  const pull = state.lastPull?.pull === event.pull ? state.lastPull : findPull(state, event.pull);
-  if (pull === null) throw new Error(`pull ${event.pull} was placed but never found`);
-  const { cylinder, kind, because, judgement, ask, evidence } = event;
-  const earlier = findAttempt(state, event.pull);
-  const attempt: TorqueAttempt = {
-    pull,
-    kind,
-    because,
-    judgement,
-    ...(ask === undefined ? {} : { ask }),
-    ...(evidence === undefined ? {} : { evidence }),
-    ...(earlier?.given === true ? { given: true } : {}),
-    answer: earlier?.answer ?? null,
-  };
-  const cleared = withoutAttempt(state, event.pull);
-  if (cylinder === null) return retighten({ ...cleared, strays: [...cleared.strays, attempt] });
-  const question = questionFor(attempt, cylinder, state.order.engine);
-  const placed = retighten({
-    ...withCylinder(cleared, cylinder, (was) => ({ ...was, pulls: inOrder([...was.pulls, attempt]) })),
-    questions: question === null ? cleared.questions : [...cleared.questions, question],
-  });
-  const tightened = judgement !== null && judgement.side !== 'low' && kind !== 'check';
-  const isDone = placed.cylinders.some((c) => c.cylinder === cylinder && c.torque === 'done');
-  return {
-    ...placed,
-    refitting: tightened && placed.refitting === cylinder ? null : placed.refitting,
-    lastVerdict: verdictAfter(placed, cylinder, judgement),
-    chosen: isDone ? { ...placed.chosen, torque: null } : placed.chosen,
-  };
-}
-
-/** Notes that a person placed this pull; what the rules make of it follows. */
-function withGiven(state: JobState, pull: number): JobState {
-  const noted = (list: readonly TorqueAttempt[]) =>
-    list.map((attempt) => (attempt.pull.pull === pull ? { ...attempt, given: true as const } : attempt));
-  return {
-    ...state,
-    cylinders: state.cylinders.map((c) => ({ ...c, pulls: noted(c.pulls) })),
-    strays: noted(state.strays),
-  };
-}
-
-const inOrder = (pulls: readonly TorqueAttempt[]) => [...pulls].sort((a, b) => a.pull.pull - b.pull.pull);
-
-/** Where every cylinder's torque stands after its pulls or its questions changed. */
-function retighten(state: JobState): JobState {
-  const cylinders = state.cylinders.map((c) => ({ ...c, torque: torqueStep(c, state) }));
-  return { ...state, cylinders, lastTight: lastTight({ ...state, cylinders }) };
-}
-
 /** A plug is backed off to start again: what it had proven counts no more, and it is due at once. */
 function restarted(
   state: JobState,
   { cylinder, newPlug }: Pick<JobEventOf<'cylinder-restarted'>, 'cylinder' | 'newPlug'>,
 ): JobState {
-  const back = withCylinder(newPlug ? withNewPlug(state, cylinder) : state, cylinder, (was) => ({
-    ...was,
-    restartedAfter: state.pullCount,
-  }));
+  const back = withCylinder(
+    newPlug ? withNewPlug(state, cylinder) : state,
+    cylinder,
+    ({ settlement: _gone, ...was }) => ({ ...was, restartedAfter: state.pullCount }),
+  );
   return {
     ...retighten(back),
     refitting: cylinder,
@@ -259,52 +237,16 @@ function restarted(
   };
 }
 
-/** The verdict in large letters. One of another cylinder goes away, lest it be taken for this one's. */
-function verdictAfter(
-  state: JobState,
-  cylinder: number,
-  judgement: Judgement | null,
-): JobState['lastVerdict'] {
-  if (judgement !== null) return { quantity: 'torque', cylinder, judgement };
-  return state.lastVerdict?.cylinder === cylinder ? state.lastVerdict : null;
-}
-
-const findPull = (state: JobState, pull: number) => findAttempt(state, pull)?.pull ?? null;
-
-function findAttempt(state: JobState, pull: number): TorqueAttempt | undefined {
-  return [...state.cylinders.flatMap((c) => c.pulls), ...state.strays].find(
-    (attempt) => attempt.pull.pull === pull,
-  );
-}
-
-/** A pull stands in one place only, and so does what was asked about it; where it stood before stays in the log. */
-function withoutAttempt(state: JobState, pull: number): JobState {
-  const others = (list: readonly TorqueAttempt[]) => list.filter((attempt) => attempt.pull.pull !== pull);
-  return {
-    ...state,
-    cylinders: state.cylinders.map((c) => ({ ...c, pulls: others(c.pulls) })),
-    strays: others(state.strays),
-    questions: state.questions.filter((open) => open.pull !== pull),
-  };
-}
-
-function withCylinder(
-  state: JobState,
-  cylinder: number,
-  change: (was: CylinderState) => CylinderState,
-): JobState {
-  return { ...state, cylinders: state.cylinders.map((c) => (c.cylinder === cylinder ? change(c) : c)) };
-}
-
 /** The cylinder that is due: the one a person chose, while it is open, else the first open one in service order. */
 function retarget(state: JobState): JobState {
   const due = (step: 'gap' | 'torque', chosen: number | null) => {
-    const open = state.cylinders.filter((c) => c[step] !== 'done');
+    const open = state.cylinders.filter((c) => !isOver(c[step]));
     return (open.find((c) => c.cylinder === chosen) ?? open[0])?.cylinder ?? null;
   };
   return {
     ...state,
     gapTarget: due('gap', state.chosen.length),
     torqueTarget: due('torque', state.chosen.torque),
+    oldPlugTarget: oldPlugDue(state),
   };
 }

@@ -1,4 +1,5 @@
 import type { Instrument } from '../instrument/instrument.ts';
+import { type DecisionRule, windowBy } from '../metrology/decision.ts';
 import { judgeInterval } from '../metrology/interval.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
 import { permissibleAt } from '../metrology/permissible.ts';
@@ -11,7 +12,10 @@ import { measured } from './measurement.ts';
 import type { JobState } from './state.ts';
 import { windowFor } from './windows.ts';
 
-/** A reading of one of the job's instruments held against a window, with the budget of that very reading. */
+/**
+ * A reading of one of the job's instruments held against a window, with the budget of that very reading: a pull whose peak
+ * is known less well than the window allows for has wider guard bands, never narrower ones.
+ */
 export function judgedReading(
   state: JobState,
   tool: ToolId,
@@ -21,7 +25,14 @@ export function judgedReading(
 ): Judgement {
   const circumstances = { on: state.basis.on, adapter: state.order.adapter };
   const { value, budget } = measured(instrumentOf(state, tool), reading, circumstances, peakStandard);
-  return judge(value, budget.expanded, window);
+  return judge(value, budget.expanded, knownAsWell(state.basis.decision.rule, window, budget.expanded));
+}
+
+/** The window for a reading of that expanded uncertainty. */
+function knownAsWell(rule: DecisionRule, window: Window, expanded: number): Window {
+  const { unit, lowerLimit, upperLimit, expandedAtLower, expandedAtUpper } = window;
+  if (expanded <= Math.max(expandedAtLower, expandedAtUpper)) return window;
+  return windowBy(rule, { unit, lowerLimit, upperLimit, expandedAt: () => expanded });
 }
 
 /** What a pair of wires told of a gap. */

@@ -15,6 +15,7 @@ import { RULES } from './bench.ts';
 import type { JobEventOf } from './event.ts';
 import { readingFor } from './measurement.ts';
 import type { WorkOrder } from './order.ts';
+import type { Routine } from './routine.ts';
 import { vinFault } from './vin.ts';
 import { undecidable, windowFor } from './windows.ts';
 
@@ -31,6 +32,8 @@ export interface Opening {
   readonly on: string;
   readonly decision: Decision;
   readonly overrides: readonly Override[];
+  /** The steps around the torque that the shop wants said; none where it is missing. */
+  readonly routine?: Routine;
 }
 
 /** The first events of a job: its opening, then what a supervisor answered for. */
@@ -53,7 +56,7 @@ export function openJob(
   if (!torque.ok) return torque;
   const gap = gapSide(order, instruments, opening);
   if (!gap.ok) return gap;
-  const { on, decision } = opening;
+  const { on, decision, routine } = opening;
   return ok([
     {
       type: 'job-opened',
@@ -63,6 +66,7 @@ export function openJob(
       gapWindow: gap.value.window,
       basis: { on, decision, firstTorqueWindow: torque.value.first, notes: [...notes] },
       rules: RULES,
+      ...(routine === undefined ? {} : { routine }),
     },
     ...torque.value.overridden,
     ...gap.value.overridden,

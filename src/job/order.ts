@@ -48,7 +48,11 @@ export const workOrderSchema = z.strictObject({
     plate: z.string().max(20).exactOptional(),
     description: z.string().max(120).exactOptional(),
     odometerKm: z.int().nonnegative().exactOptional(),
+    /** The number under which its fleet runs it. */
+    fleet: z.string().max(40).exactOptional(),
   }),
+  /** Why it came, in the customer's own words. */
+  complaint: z.string().max(200).exactOptional(),
   engine: engineSchema,
   plug: plugSchema,
   specification: specificationSchema,

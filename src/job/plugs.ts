@@ -1,7 +1,7 @@
 /** The plug in a cylinder: the readings of its own gap, and what they ask for. */
-import { adjustingOf, type GapStep, gapCheckOf, gapStep } from '../plug/gap.ts';
+import { adjustingOf, type GapSeen, type GapStep, gapCheckOf, gapStep } from '../plug/gap.ts';
 import { orThrow } from '../result.ts';
-import type { CylinderState, JobState, PlugState, StepState } from './state.ts';
+import type { CylinderState, GapAttempt, JobState, PlugState, StepState } from './state.ts';
 
 const NEW: PlugState = { gapsBefore: 0, step: null };
 
@@ -25,19 +25,27 @@ export function withNewPlug(state: JobState, cylinder: number): JobState {
   };
 }
 
-/** What the gaps measured on the plug of this cylinder ask for; null while there is none. */
+/** What the plug of this cylinder asks for after the last of its readings; null while there is none. */
 export function gapStepOf(state: JobState, { cylinder, gaps }: CylinderState): GapStep | null {
   const { gapWindow, order } = state;
-  if (gapWindow === null) return null;
-  const readings = gaps
-    .slice(plugOf(state, cylinder).gapsBefore)
-    .map(({ judgement }) => ({ valueMm: judgement.value, proven: judgement.result === 'OK' }));
-  const middleMm = (gapWindow.acceptLower + gapWindow.acceptUpper) / 2;
-  // Two readings of one gap may differ by the root of two of what one may be off.
-  const noticeableMm = Math.SQRT2 * gapWindow.expandedAtUpper;
-  const adjusting = orThrow(adjustingOf(order.specification, order.plug));
-  return gapStep(readings, adjusting, noticeableMm, middleMm);
+  const { gapsBefore, step } = plugOf(state, cylinder);
+  const [last, reading] = gaps.slice(Math.max(gapsBefore, gaps.length - 2)).map(seen);
+  if (gapWindow === null || last === undefined) return null;
+  const rules = {
+    adjusting: orThrow(adjustingOf(order.specification, order.plug)),
+    // Two readings of one gap may differ by the root of two of what one may be off.
+    noticeableMm: Math.SQRT2 * gapWindow.expandedAtUpper,
+    middleMm: (gapWindow.acceptLower + gapWindow.acceptUpper) / 2,
+  };
+  return reading === undefined
+    ? gapStep({ last: null, step }, last, rules)
+    : gapStep({ last, step }, reading, rules);
 }
+
+const seen = ({ judgement }: GapAttempt): GapSeen => ({
+  valueMm: judgement.value,
+  proven: judgement.result === 'OK',
+});
 
 /** The gap of a cylinder before anybody looked: nothing is due where the specification forbids to measure. */
 export const firstGapState = (order: JobState['order']): StepState =>

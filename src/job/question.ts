@@ -41,6 +41,12 @@ function unsure({ ask, because }: TorqueAttempt, name: string): Asked {
         text: `The readings broke off in the middle of a pull on ${name}. What it saw is not known.`,
         answers: [...AGAIN, 'handling'],
       };
+    case 'end-of-scale':
+      return {
+        kind: 'end-of-scale',
+        text: `STOP: ${name}: ${because}. What the plug saw may be far more. Back the plug out and look at its threads.`,
+        answers: AGAIN,
+      };
     case 'already-tight':
       return {
         kind: 'already-tight',

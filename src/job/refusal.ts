@@ -1,6 +1,7 @@
 import { gapCheckOf } from '../plug/gap.ts';
 import type { Command } from './command.ts';
 import type { Answer } from './event.ts';
+import { itemsOf } from './routine.ts';
 import { attemptOf, leftOut } from './situation.ts';
 import type { JobState } from './state.ts';
 
@@ -39,7 +40,60 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
     case 'start-again':
       if (pulling) return 'A pull is under way.';
       return state.questions.length > 0 ? 'A question is open: answer it first.' : null;
+    case 'confirm-windows':
+      return state.windowsConfirmed ? 'The windows are confirmed already.' : null;
+    case 'attest':
+      return notAttestable(state, command);
+    case 'read-old-plugs':
+      return state.routine?.oldPlugs === true
+        ? strangers(state, command.cylinders)
+        : 'The old plugs of this job are not read.';
+    case 'check-new-plugs':
+      return notCheckable(state, command);
+    case 'fit-by-angle':
+      if (pulling) return 'A pull is under way.';
+      return state.cylinders.some((c) => c.cylinder === command.cylinder && c.torque === 'done')
+        ? `Cylinder ${command.cylinder} is proven by torque.`
+        : null;
+    case 'accept':
+      return state.questions.some(({ pull, kind }) => pull === command.pull && kind === 'over-window')
+        ? null
+        : `Pull ${command.pull} is not one over the window that is asked about.`;
   }
+}
+
+function strangers(state: JobState, cylinders: readonly number[]): string | null {
+  const stranger = cylinders.find((wanted) => !state.cylinders.some(({ cylinder }) => cylinder === wanted));
+  return stranger === undefined ? null : `This engine has no cylinder ${stranger}.`;
+}
+
+/** Every item of the list has its word, and none that the list does not know. */
+function notAttestable({ routine }: JobState, { phase, said }: Command & { do: 'attest' }): string | null {
+  const items = routine === null ? [] : itemsOf(routine, phase);
+  if (items.length === 0) return 'Nothing of this kind is attested in this job.';
+  const missing = items.find(({ id }) => !said.some(({ item }) => item === id));
+  if (missing !== undefined) return `Nothing is said of "${missing.text}".`;
+  for (const { item, as, why } of said) {
+    const known = items.find(({ id }) => id === item);
+    if (known === undefined) return `"${item}" is not on this list.`;
+    const words = [...(known.choices ?? ['done']), 'not-done'];
+    if (!words.includes(as)) return `"${known.text}" is answered by: ${words.join(', ')}.`;
+    if (as === 'not-done' && (why ?? '').trim() === '') return `Say why not: "${known.text}".`;
+  }
+  return said.length > items.length ? 'An item is answered twice.' : null;
+}
+
+function notCheckable(
+  state: JobState,
+  { cylinders, part, differs }: Command & { do: 'check-new-plugs' },
+): string | null {
+  if (state.routine?.newPlugs !== true) return 'The new plugs of this job are not checked.';
+  const { plug } = state.order;
+  const allowed = [plug.part, ...(plug.alsoParts ?? [])];
+  // A wrong part is no check that went well; that it differs may be said, and holds the job open.
+  if (differs.length === 0 && !allowed.includes(part))
+    return `The specification allows ${allowed.join(' or ')} in this engine, not ${part}.`;
+  return strangers(state, cylinders);
 }
 
 /** Why a job cannot be declared void; null when it can. */

@@ -2,15 +2,17 @@ import { isDeepStrictEqual } from 'node:util';
 import { decodeSamples } from '../pull/trace.ts';
 import { err, ok, type Result } from '../result.ts';
 import { type Bench, type BenchInput, createBench, RULES } from './bench.ts';
-import type { Command } from './command.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
 import { fold } from './fold.ts';
 import { openJob } from './open.ts';
+import { commandOf } from './said.ts';
 
 /** What the rules make of inputs; everything else in a job's log is input. */
 const DERIVED: ReadonlySet<JobEvent['type']> = new Set([
   'uncertainty-declared',
   'gap-measured',
+  'old-gap-found',
+  'removal-felt',
   'pull-found',
   'pull-placed',
   'job-closed',
@@ -66,7 +68,9 @@ export function replay(events: readonly JobEvent[]): Result<Bench> {
 /** The windows, the notes and what had to be answered for, worked out again from the order and the instruments. */
 function openedAgain(opened: JobEventOf<'job-opened'>, rest: readonly JobEvent[]): Result<Bench> | null {
   const overridden = rest.filter((event) => event.type === 'instrument-overridden');
-  const again = openJob(opened.order, opened.instruments, { ...opened.basis, overrides: overridden });
+  const { order, instruments, basis, routine } = opened;
+  const asked = routine === undefined ? {} : { routine };
+  const again = openJob(order, instruments, { ...basis, ...asked, overrides: overridden });
   if (!again.ok) return parted(1, `it could not have been opened so: ${again.error.message}`);
   const recorded = [opened, ...rest.slice(0, overridden.length)];
   return isDeepStrictEqual(again.value, recorded)
@@ -82,8 +86,6 @@ function parted(position: number, message: string): Result<Bench> {
     next: 'Do not rely on this record; keep it and ask the station for its log.',
   });
 }
-
-const commanded = (command: Command): Result<readonly BenchInput[]> => ok([{ kind: 'command', command }]);
 
 function inputsOf(event: JobEvent): Result<readonly BenchInput[]> {
   switch (event.type) {
@@ -119,36 +121,9 @@ function inputsOf(event: JobEvent): Result<readonly BenchInput[]> {
       const { tool, fromUs, toUs, reason } = event;
       return ok([{ kind: 'reading', tool, reading: { kind: 'missed', n: 0, atUs: toUs, fromUs, reason } }]);
     }
-    case 'cylinder-chosen':
-      return commanded({ do: 'choose-cylinder', quantity: event.quantity, cylinder: event.cylinder });
-    case 'pull-given':
-      return commanded({ do: 'give-pull', pull: event.pull, cylinder: event.cylinder, why: event.why });
-    case 'cylinder-left-out': {
-      const { pull, cylinder, on, why } = event;
-      return commanded({ do: 'left-out', pull, cylinder, on, why });
+    default: {
+      const command = commandOf(event);
+      return ok(command === null ? [] : [{ kind: 'command', command }]);
     }
-    case 'cylinder-restarted':
-      return commanded({
-        do: 'start-again',
-        cylinder: event.cylinder,
-        newPlug: event.newPlug,
-        why: event.why,
-      });
-    case 'question-answered':
-      return commanded({ do: 'answer', pull: event.pull, answer: event.answer });
-    case 'gap-seen':
-      return commanded({ do: 'gap-seen', cylinder: event.cylinder, sound: event.sound });
-    case 'wire-tried':
-      return commanded({ do: 'gap-wire', cylinder: event.cylinder, outcome: event.outcome });
-    case 'plug-scrapped':
-      return commanded({ do: 'scrap-plug', cylinder: event.cylinder, reason: event.reason });
-    case 'job-handed-over':
-      return commanded({ do: 'hand-over', to: event.to });
-    case 'job-voided':
-      return commanded({ do: 'void', by: event.by, reason: event.reason });
-    case 'job-closed':
-      return commanded({ do: 'close' });
-    default:
-      return ok([]);
   }
 }

@@ -8,7 +8,7 @@ import {
   surelyTurned,
 } from '../sequence/place.ts';
 import { toBeLoosened, torqueWindowOf } from './stage.ts';
-import type { CylinderState, JobState, TorqueAttempt } from './state.ts';
+import { type CylinderState, isOver, type JobState, type Question, type TorqueAttempt } from './state.ts';
 import { countingPulls } from './torque-step.ts';
 import { asWrenchReads } from './windows.ts';
 
@@ -34,7 +34,7 @@ export function situation(state: JobState, pullsBefore: number): Situation {
   const last = started.at(-1);
   return {
     target: state.torqueTarget,
-    lastOpen: state.cylinders.filter(({ torque }) => torque !== 'done').length === 1,
+    lastOpen: state.cylinders.filter(({ torque }) => !isOver(torque)).length === 1,
     started:
       last === undefined ? null : last.kind === 'run-down' && last.answer === null ? 'stroke' : 'short',
     startedNm: Math.max(0, ...started.map(({ pull }) => pull.peakNm)),
@@ -72,7 +72,8 @@ function lastPull(state: JobState, pullsBefore: number): LastPull | null {
   const attempt = placedPulls(state).findLast(({ cylinder }) => cylinder !== null);
   if (attempt === undefined || attempt.cylinder === null || attempt.pull.pull <= pullsBefore) return null;
   const { cylinder, kind, pull, evidence } = attempt;
-  const open = kind === 'unsure' && pull.release !== 'seen' && pull.cut === null && pull.peakNm > 0;
+  const ended = pull.release === 'seen' || pull.cut !== null || pull.saturated;
+  const open = kind === 'unsure' && !ended && pull.peakNm > 0;
   const tight =
     kind !== 'run-down' &&
     kind !== 'loosening' &&
@@ -86,9 +87,11 @@ function lastPull(state: JobState, pullsBefore: number): LastPull | null {
   };
 }
 
+const COMES_OUT: ReadonlySet<Question['kind']> = new Set(['over-window', 'cut', 'end-of-scale']);
+
 /** The cylinder whose plug is to come out: as said, or as the question that is open asks for. */
 function refitting(state: JobState): number | null {
-  const asked = state.questions.find(({ kind }) => kind === 'over-window' || kind === 'cut');
+  const asked = state.questions.find(({ kind }) => COMES_OUT.has(kind));
   return state.refitting ?? asked?.cylinder ?? toBeLoosened(state);
 }
 

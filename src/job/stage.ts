@@ -20,7 +20,16 @@ export function toBeLoosened(state: JobState): number | null {
 
 /** The window of the next pull on a cylinder. */
 export function torqueWindowOf(state: JobState, cylinder: number | null): Window {
+  return windowAt(state, stageOf(state, cylinder));
+}
+
+/** The window that pull number `pull` of a cylinder was meant for. */
+export function torqueWindowBefore(state: JobState, c: CylinderState, pull: number): Window {
   const { firstTorqueWindow } = state.basis;
-  if (firstTorqueWindow === null || stageOf(state, cylinder) === 'final') return state.torqueWindow;
-  return firstTorqueWindow;
+  const before = c.pulls.filter((attempt) => attempt.pull.pull < pull);
+  return windowAt(state, firstTorqueWindow === null ? 'final' : stageThrough({ ...c, pulls: before }));
+}
+
+function windowAt({ basis, torqueWindow }: JobState, stage: Stage): Window {
+  return stage === 'final' ? torqueWindow : (basis.firstTorqueWindow ?? torqueWindow);
 }

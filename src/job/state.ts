@@ -6,11 +6,41 @@ import type { ToolDescription, ToolId } from '../reading.ts';
 import type { Evidence } from '../sequence/evidence.ts';
 import type { Ask, PullKind } from '../sequence/kind.ts';
 import type { Basis } from './basis.ts';
-import type { Answer } from './event.ts';
+import type { Answer, JobEventOf } from './event.ts';
 import type { WorkOrder } from './order.ts';
+import type { Routine } from './routine.ts';
 
-/** `todo` nothing yet; `again` measured but not proven, do it once more; `ask` waits for an answer; `done` proven OK. */
-export type StepState = 'todo' | 'again' | 'ask' | 'done';
+/**
+ * `todo` nothing yet; `again` measured but not proven, do it once more; `ask` waits for an answer; `done` proven OK;
+ * `settled` not proven, and somebody answered for leaving it so.
+ */
+export type StepState = 'todo' | 'again' | 'ask' | 'done' | 'settled';
+
+/** Nothing more is to be done about it. */
+export const isOver = (step: StepState): boolean => step === 'done' || step === 'settled';
+
+/** Why a torque that is not proven was left as it is. */
+export type Settlement =
+  | { readonly kind: 'accepted'; readonly pull: number; readonly by: string; readonly reason: string }
+  | { readonly kind: 'by-angle'; readonly turn: string; readonly why: string };
+
+/** What is known of the plug that came out of a cylinder. */
+export interface OldPlug {
+  /** Null while nobody said how it looks. */
+  readonly read: Pick<JobEventOf<'old-plugs-read'>, 'condition' | 'damage' | 'thread' | 'note'> | null;
+  readonly gapMm: number | null;
+  /** The pull that loosened it. */
+  readonly removal: number | null;
+}
+
+/** What was said of the new plug for a cylinder. */
+export type NewPlug = Pick<JobEventOf<'new-plugs-checked'>, 'part' | 'lot' | 'differs'>;
+
+/** How an item of the routine was attested. */
+export interface Attested {
+  readonly as: string;
+  readonly why?: string;
+}
 
 export interface GapAttempt {
   readonly reading: number;
@@ -40,6 +70,7 @@ export interface CylinderState {
   readonly pulls: readonly TorqueAttempt[];
   /** Number of the last pull before the plug was backed off to start again; pulls up to it prove nothing. */
   readonly restartedAfter?: number;
+  readonly settlement?: Settlement;
 }
 
 /** Something only a person can say. Pulls are held, and nothing is called OK, until it is answered. */
@@ -54,7 +85,8 @@ export interface Question {
     | 'already-tight'
     | 'other-plug'
     | 'no-click'
-    | 'loose';
+    | 'loose'
+    | 'end-of-scale';
   readonly text: string;
   readonly answers: readonly Answer[];
 }
@@ -93,6 +125,16 @@ export interface JobState {
   readonly basis: Basis;
   readonly rules: string;
   readonly session: number;
+  /** Null where the shop wants nothing said around the torque. */
+  readonly routine: Routine | null;
+  readonly windowsConfirmed: boolean;
+  /** By item of the routine. */
+  readonly attested: Readonly<Record<string, Attested>>;
+  /** By cylinder; missing while nothing is known. */
+  readonly oldPlugs: Readonly<Record<number, OldPlug>>;
+  readonly newPlugs: Readonly<Record<number, NewPlug>>;
+  /** The cylinder whose old plug is read next; null when all are read. */
+  readonly oldPlugTarget: number | null;
   /** Tools were simulated in any of its sessions. */
   readonly simulated: boolean;
   /** In service order. */
@@ -104,7 +146,11 @@ export interface JobState {
   /** The cylinder that the next pull goes to; null when all are done. */
   readonly torqueTarget: number | null;
   /** What a person chose out of order, while it is open. */
-  readonly chosen: { readonly torque: number | null; readonly length: number | null };
+  readonly chosen: {
+    readonly torque: number | null;
+    readonly length: number | null;
+    readonly 'old-plug': number | null;
+  };
   /** The cylinder whose plug is being backed out to be fitted again. */
   readonly refitting: number | null;
   /** The cylinder of the last pull that reached the window or went beyond it. */

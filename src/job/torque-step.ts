@@ -16,7 +16,7 @@ export function torqueStep(
     if (step === 'done' && stage !== 'final') step = 'again';
     if (basis.firstTorqueWindow !== null) stage = stageAfter(stage, attempt);
   }
-  return step;
+  return step !== 'done' && c.settlement !== undefined ? 'settled' : step;
 }
 
 /** The pulls since the plug was last started again by command. */

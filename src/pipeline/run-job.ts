@@ -2,8 +2,8 @@ import { EMPTY, filter, interval, map, merge, type Observable, of, takeUntil, ta
 import type { LogEntry, Stamp, StationLog } from '../evidence/log.ts';
 import type { Bench, BenchInput } from '../job/bench.ts';
 import type { Command } from '../job/command.ts';
-import type { JobEvent } from '../job/event.ts';
 import { fold } from '../job/fold.ts';
+import { commandOf } from '../job/said.ts';
 import type { JobState } from '../job/state.ts';
 import type { Problem } from '../problem.ts';
 import type { LinkState, Reading, ToolId } from '../reading.ts';
@@ -49,21 +49,6 @@ export interface RunJob {
   readonly flushMs?: number;
 }
 
-/** Events that a person caused; all others are the station's. */
-const BY_PERSON: ReadonlySet<JobEvent['type']> = new Set([
-  'cylinder-chosen',
-  'question-answered',
-  'gap-seen',
-  'wire-tried',
-  'plug-scrapped',
-  'pull-given',
-  'cylinder-left-out',
-  'cylinder-restarted',
-  'job-handed-over',
-  'job-voided',
-  'job-closed',
-]);
-
 /**
  * Joins tools and people to a bench and the log: each input becomes events, the events are on disk, then the step goes
  * on. Subscribe once; completes when the job is closed or `stop$` fires. Errors of the log end the stream.
@@ -106,7 +91,7 @@ function step(run: RunJob, input: BenchInput): Step {
   const out = bench.accept(input);
   const events = out.ok ? out.value : [];
   const technician = before.technician;
-  const drafts = events.map((event) => ({ by: BY_PERSON.has(event.type) ? technician : 'station', event }));
+  const drafts = events.map((event) => ({ by: commandOf(event) === null ? 'station' : technician, event }));
   const entries = drafts.length === 0 ? [] : log.append(stream, drafts, run.stamp());
   const happened = entries.map((entry) => {
     const after = fold(before, entry.event);

@@ -139,37 +139,37 @@ export interface GapSeen {
 export interface GapStep {
   readonly do: 'fit' | 'regap' | 'replace';
   readonly because: string;
+  /** How far its electrode was bent in all, as its readings show; absent where nothing was measured. */
+  readonly bentMm?: number;
+}
+
+/** What is known of a plug's gap before a reading; null while nobody measured it. */
+export interface GapSoFar {
+  readonly last: GapSeen | null;
+  readonly step: GapStep | null;
+}
+
+export interface GapRules {
+  readonly adjusting: Adjusting;
+  /** A smaller change between two readings is the gauge's own. */
+  readonly noticeableMm: number;
+  /** Where a gap is bent to. */
+  readonly middleMm: number;
 }
 
 /**
- * The next step for one plug from all readings of its gap, oldest first. A change between readings counts as bending only
- * beyond `noticeableMm`, the uncertainty of the gauge; it adds up, because the metal does.
+ * The next step for one plug after one more reading of its gap. A change between readings counts as bending only beyond
+ * `noticeableMm`; it adds up, because the metal does.
  */
-export function gapStep(
-  readings: readonly GapSeen[],
-  adjusting: Adjusting,
-  noticeableMm: number,
-  middleMm: number,
-): GapStep | null {
-  let bentMm = 0;
-  let before: GapSeen | null = null;
-  let step: GapStep | null = null;
-  for (const reading of readings) {
-    const change = before === null ? 0 : Math.abs(reading.valueMm - before.valueMm);
-    if (compare(change, noticeableMm) > 0) bentMm += change;
-    step = afterReading(reading, bentMm, adjusting, middleMm);
-    if (step.do === 'replace') return step;
-    before = reading;
-  }
-  return step;
+export function gapStep({ last, step }: GapSoFar, reading: GapSeen, rules: GapRules): GapStep {
+  if (step?.do === 'replace') return step;
+  const change = last === null ? 0 : Math.abs(reading.valueMm - last.valueMm);
+  const bentMm = (step?.bentMm ?? 0) + (compare(change, rules.noticeableMm) > 0 ? change : 0);
+  return { ...afterReading(reading, bentMm, rules), bentMm };
 }
 
-function afterReading(
-  { valueMm, proven }: GapSeen,
-  bentMm: number,
-  { allowed, because, bendMostMm }: Adjusting,
-  middleMm: number,
-): GapStep {
+function afterReading({ valueMm, proven }: GapSeen, bentMm: number, rules: GapRules): GapStep {
+  const { allowed, because, bendMostMm } = rules.adjusting;
   const most = `${bendMostMm.toFixed(2)} mm`;
   if (bentMm > 0 && !allowed) return { do: 'replace', because: `it was bent, but ${because}` };
   if (compare(bentMm, bendMostMm) > 0)
@@ -179,7 +179,7 @@ function afterReading(
     };
   if (proven) return { do: 'fit', because: 'the gap is proven' };
   if (!allowed) return { do: 'replace', because };
-  const wish = Math.abs(middleMm - valueMm);
+  const wish = Math.abs(rules.middleMm - valueMm);
   if (compare(bentMm + wish, bendMostMm) > 0)
     return {
       do: 'replace',

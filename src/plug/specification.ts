@@ -67,11 +67,14 @@ export const headMaterialSchema = z.enum(['aluminium', 'cast-iron']);
 
 export const plugSchema = z.strictObject({
   part: z.string().min(1).max(60),
+  /** Other parts that the specification allows in the same engine, for some of its cylinders. */
+  alsoParts: z.array(z.string().min(1).max(60)).max(4).exactOptional(),
   thread: threadSchema,
   seat: seatSchema,
   reachMm: z.number().positive().max(60).exactOptional(),
   hexMm: z.number().positive().max(40).exactOptional(),
   heatRange: z.string().min(1).max(20).exactOptional(),
+  resistor: z.boolean().exactOptional(),
   gasket: z.enum(['new', 'used']).exactOptional(),
   /** A used plug goes back into its own cylinder; new unless told. */
   condition: z.enum(['new', 'used']).exactOptional(),

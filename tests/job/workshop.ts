@@ -6,6 +6,7 @@ import type { Answer, JobEvent } from '../../src/job/event.ts';
 import { fold } from '../../src/job/fold.ts';
 import { type Opening, openJob } from '../../src/job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../src/job/order.ts';
+import type { Routine } from '../../src/job/routine.ts';
 import type { ToolDescription } from '../../src/reading.ts';
 import { type Corner, clickPull, drawn } from '../pull/shapes.ts';
 
@@ -44,8 +45,9 @@ export const WRENCH: ToolDescription = {
 export const GAUGE: ToolDescription = { ...WRENCH, quantity: 'length', unit: 'm', exponent: -7 };
 
 /** A bench with both tools joined, and hands to work it with; `events` holds everything that happened. */
-export function workshop(order: WorkOrder = exampleOrder(4)) {
-  const opening = openJob(order, INSTRUMENTS, OPENING);
+export function workshop(order: WorkOrder = exampleOrder(4), routine?: Routine) {
+  const asked = routine === undefined ? {} : { routine };
+  const opening = openJob(order, INSTRUMENTS, { ...OPENING, ...asked });
   if (!opening.ok) throw new Error(opening.error.message);
   const events: JobEvent[] = [...opening.value];
   const bench = createBench(fold(null, opening.value[0]));

@@ -1,6 +1,12 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
-import { realScheduler, taskGroup, untilNext, virtualScheduler } from '../../sim/scheduler.ts';
+import { describe, expect, it, vi } from 'vitest';
+import {
+  pacedScheduler,
+  realScheduler,
+  taskGroup,
+  untilNext,
+  virtualScheduler,
+} from '../../sim/scheduler.ts';
 
 describe('virtual time', () => {
   it('runs tasks in order of due time, ties in order of insertion, and moves only with tasks', async () => {
@@ -130,5 +136,30 @@ describe('a time grid', () => {
     expect([untilNext(0, 0, 10), untilNext(1, 0, 10), untilNext(29, 5, 10), untilNext(25, 5, 10)]).toEqual([
       10, 9, 6, 10,
     ]);
+  });
+});
+
+describe('paced time', () => {
+  it('is as much faster as asked, moves from task to task, and drops nothing when the machine stalls', async () => {
+    vi.useFakeTimers({
+      toFake: ['setTimeout', 'clearTimeout', 'setImmediate', 'clearImmediate', 'performance'],
+    });
+    try {
+      const scheduler = pacedScheduler(10);
+      const seen: number[] = [];
+      const tick = () => {
+        seen.push(scheduler.nowUs());
+        if (seen.length < 5) scheduler.after(100_000, tick);
+      };
+      scheduler.after(100_000, tick);
+      await vi.advanceTimersByTimeAsync(20);
+      expect(seen).toEqual([100_000, 200_000]);
+      // Nothing ran for a second of real time: no second is missing afterwards.
+      vi.setSystemTime(Date.now() + 1_000);
+      await vi.advanceTimersByTimeAsync(31);
+      expect(seen).toEqual([100_000, 200_000, 300_000, 400_000, 500_000]);
+    } finally {
+      vi.useRealTimers();
+    }
   });
 });

@@ -1,0 +1,62 @@
+/** What people say of the work around the torque, folded into the job's state. */
+import type { JobEvent, JobEventOf } from './event.ts';
+import type { JobState, OldPlug } from './state.ts';
+
+const UNREAD: OldPlug = { read: null, gapMm: null, removal: null };
+
+type Around =
+  | 'windows-confirmed'
+  | 'steps-attested'
+  | 'old-plugs-read'
+  | 'old-gap-found'
+  | 'removal-felt'
+  | 'new-plugs-checked';
+
+export const isAround = (event: JobEvent): event is JobEventOf<Around> => AROUND.has(event.type);
+const AROUND: ReadonlySet<string> = new Set<Around>([
+  'windows-confirmed',
+  'steps-attested',
+  'old-plugs-read',
+  'old-gap-found',
+  'removal-felt',
+  'new-plugs-checked',
+]);
+
+/** The state after one such event. */
+export function foldAround(state: JobState, event: JobEventOf<Around>): JobState {
+  switch (event.type) {
+    case 'windows-confirmed':
+      return { ...state, windowsConfirmed: true };
+    case 'steps-attested': {
+      const said = event.said.map(({ item, ...attested }) => [item, attested] as const);
+      return { ...state, attested: { ...state.attested, ...Object.fromEntries(said) } };
+    }
+    case 'old-plugs-read': {
+      const { type: _type, cylinders, ...read } = event;
+      const after = cylinders.reduce((so, cylinder) => withOldPlug(so, cylinder, { read }), state);
+      return { ...after, chosen: { ...after.chosen, 'old-plug': null } };
+    }
+    case 'old-gap-found':
+      return withOldPlug(state, event.cylinder, { gapMm: event.gapMm });
+    case 'removal-felt':
+      return withOldPlug(state, event.cylinder, { removal: event.pull });
+    case 'new-plugs-checked': {
+      const { type: _type, cylinders, ...checked } = event;
+      const each = cylinders.map((cylinder) => [cylinder, checked] as const);
+      return { ...state, newPlugs: { ...state.newPlugs, ...Object.fromEntries(each) } };
+    }
+  }
+}
+
+function withOldPlug(state: JobState, cylinder: number, change: Partial<OldPlug>): JobState {
+  const was = state.oldPlugs[cylinder] ?? UNREAD;
+  return { ...state, oldPlugs: { ...state.oldPlugs, [cylinder]: { ...was, ...change } } };
+}
+
+/** The cylinder whose old plug is read next: the chosen one, else the first unread; null where none is to be read. */
+export function oldPlugDue(state: JobState): number | null {
+  if (state.routine?.oldPlugs !== true) return null;
+  const unread = state.cylinders.filter(({ cylinder }) => (state.oldPlugs[cylinder]?.read ?? null) === null);
+  if (unread.length === 0) return null;
+  return state.chosen['old-plug'] ?? unread[0]?.cylinder ?? null;
+}

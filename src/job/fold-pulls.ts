@@ -1,0 +1,96 @@
+/** Pulls in their places, folded into the job's state: one place a pull, and every cylinder's torque worked out behind it. */
+import type { Judgement } from '../metrology/judgement.ts';
+import type { JobEventOf } from './event.ts';
+import { questionFor } from './question.ts';
+import { type CylinderState, isOver, type JobState, type TorqueAttempt } from './state.ts';
+import { lastTight, torqueStep } from './torque-step.ts';
+
+/** The state after a pull was given its place, the first time or again. */
+export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): JobState {
+  const pull = state.lastPull?.pull === event.pull ? state.lastPull : findPull(state, event.pull);
+  if (pull === null) throw new Error(`pull ${event.pull} was placed but never found`);
+  const { cylinder, kind, because, judgement, ask, evidence } = event;
+  const earlier = findAttempt(state, event.pull);
+  const attempt: TorqueAttempt = {
+    pull,
+    kind,
+    because,
+    judgement,
+    ...(ask === undefined ? {} : { ask }),
+    ...(evidence === undefined ? {} : { evidence }),
+    ...(earlier?.given === true ? { given: true } : {}),
+    answer: earlier?.answer ?? null,
+  };
+  const cleared = withoutAttempt(state, event.pull);
+  if (cylinder === null) return retighten({ ...cleared, strays: [...cleared.strays, attempt] });
+  const question = questionFor(attempt, cylinder, state.order.engine);
+  const placed = retighten({
+    ...withCylinder(cleared, cylinder, (was) => ({ ...was, pulls: inOrder([...was.pulls, attempt]) })),
+    questions: question === null ? cleared.questions : [...cleared.questions, question],
+  });
+  const tightened = judgement !== null && judgement.side !== 'low' && kind !== 'check';
+  const isDone = placed.cylinders.some((c) => c.cylinder === cylinder && isOver(c.torque));
+  return {
+    ...placed,
+    refitting: tightened && placed.refitting === cylinder ? null : placed.refitting,
+    lastVerdict: verdictAfter(placed, cylinder, judgement),
+    chosen: isDone ? { ...placed.chosen, torque: null } : placed.chosen,
+  };
+}
+
+/** Notes that a person placed this pull; what the rules make of it follows. */
+export function withGiven(state: JobState, pull: number): JobState {
+  const noted = (list: readonly TorqueAttempt[]) =>
+    list.map((attempt) => (attempt.pull.pull === pull ? { ...attempt, given: true as const } : attempt));
+  return {
+    ...state,
+    cylinders: state.cylinders.map((c) => ({ ...c, pulls: noted(c.pulls) })),
+    strays: noted(state.strays),
+  };
+}
+
+const inOrder = (pulls: readonly TorqueAttempt[]) => [...pulls].sort((a, b) => a.pull.pull - b.pull.pull);
+
+/** Where every cylinder's torque stands after its pulls or its questions changed. */
+export function retighten(state: JobState): JobState {
+  const cylinders = state.cylinders.map((c) => ({ ...c, torque: torqueStep(c, state) }));
+  return { ...state, cylinders, lastTight: lastTight({ ...state, cylinders }) };
+}
+
+/** The verdict in large letters. One of another cylinder goes away, lest it be taken for this one's. */
+function verdictAfter(
+  state: JobState,
+  cylinder: number,
+  judgement: Judgement | null,
+): JobState['lastVerdict'] {
+  if (judgement !== null) return { quantity: 'torque', cylinder, judgement };
+  return state.lastVerdict?.cylinder === cylinder ? state.lastVerdict : null;
+}
+
+const findPull = (state: JobState, pull: number) => findAttempt(state, pull)?.pull ?? null;
+
+function findAttempt(state: JobState, pull: number): TorqueAttempt | undefined {
+  return [...state.cylinders.flatMap((c) => c.pulls), ...state.strays].find(
+    (attempt) => attempt.pull.pull === pull,
+  );
+}
+
+/** A pull stands in one place only, and so does what was asked about it; where it stood before stays in the log. */
+function withoutAttempt(state: JobState, pull: number): JobState {
+  const others = (list: readonly TorqueAttempt[]) => list.filter((attempt) => attempt.pull.pull !== pull);
+  return {
+    ...state,
+    cylinders: state.cylinders.map((c) => ({ ...c, pulls: others(c.pulls) })),
+    strays: others(state.strays),
+    questions: state.questions.filter((open) => open.pull !== pull),
+  };
+}
+
+/** The state with one cylinder changed. */
+export function withCylinder(
+  state: JobState,
+  cylinder: number,
+  change: (was: CylinderState) => CylinderState,
+): JobState {
+  return { ...state, cylinders: state.cylinders.map((c) => (c.cylinder === cylinder ? change(c) : c)) };
+}

@@ -1,0 +1,99 @@
+/** Commands from which more follows than that they were given. */
+
+import type { Placement } from '../sequence/place.ts';
+import { openItems } from './closing.ts';
+import type { Command } from './command.ts';
+import { judgedWires } from './judging.ts';
+import { type Desk, placed, placedByHand } from './placing.ts';
+import { attemptOf, leftOut, stoppedShort } from './situation.ts';
+import { torqueStep } from './torque-step.ts';
+
+/** Stands as the tool of a gap that was found by go/no-go wires; such a reading has a number, but no time of its own. */
+const WIRES = 'wire';
+
+/** The command, and what the rules make of it. It must not be one that would be refused. */
+export function follow(desk: Desk, command: Command): void {
+  switch (command.do) {
+    case 'answer':
+      answer(desk, command);
+      break;
+    case 'accept':
+      accept(desk, command);
+      break;
+    case 'give-pull':
+      give(desk, command);
+      break;
+    case 'left-out': {
+      const { pull: number, cylinder, on, why } = command;
+      desk.emit({ type: 'cylinder-left-out', pull: number, cylinder, on, why });
+      for (const { pull, ...placement } of leftOut(desk.state(), command)) placed(desk, pull, placement);
+      break;
+    }
+    case 'gap-wire':
+      wires(desk, command);
+      break;
+    case 'close': {
+      const open = openItems(desk.state());
+      desk.emit({ type: 'job-closed', complete: open.length === 0, open });
+    }
+  }
+}
+
+function wires({ state, emit }: Desk, { cylinder, outcome }: Command & { do: 'gap-wire' }): void {
+  const judgement = judgedWires(state(), outcome);
+  const tried = state().cylinders.find((c) => c.cylinder === cylinder)?.gaps.length ?? 0;
+  emit({ type: 'wire-tried', cylinder, outcome });
+  emit({ type: 'gap-measured', tool: WIRES, reading: tried + 1, atUs: 0, cylinder, judgement });
+}
+
+function accept({ state, emit }: Desk, { pull, by, reason }: Command & { do: 'accept' }): void {
+  const question = state().questions.find((open) => open.pull === pull);
+  if (question === undefined) return;
+  emit({ type: 'pull-accepted', pull, cylinder: question.cylinder, by, reason });
+}
+
+function answer(desk: Desk, { pull: number, answer: given }: Command & { do: 'answer' }): void {
+  const question = desk.state().questions.find((open) => open.pull === number);
+  const attempt = attemptOf(desk.state(), number);
+  if (question === undefined || attempt === undefined) return;
+  desk.emit({ type: 'question-answered', pull: number, answer: given });
+  const because = `said by the technician (${given})`;
+  const { pull } = attempt;
+  const { cylinder } = question;
+  const place = (placement: Omit<Placement, 'because'>) =>
+    placedByHand(desk, pull, { ...placement, because });
+  switch (given) {
+    case 'fresh': {
+      const short = stoppedShort(desk.state(), cylinder, number);
+      place({ cylinder, kind: short ? 'continuation' : 'tightening' });
+      break;
+    }
+    case 'rehit':
+      place({ cylinder: desk.state().lastTight ?? cylinder, kind: 'rehit' });
+      break;
+    case 'handling':
+      place({ cylinder: null, kind: 'handling' });
+      break;
+    case 'unfinished':
+      place({ cylinder, kind: 'run-down' });
+      break;
+    case 'refit':
+    case 'replace':
+      if (question.kind === 'loosened') placed(desk, pull, { cylinder, kind: 'loosening', because });
+  }
+}
+
+function give(desk: Desk, { pull: number, cylinder, why }: Command & { do: 'give-pull' }): void {
+  const attempt = attemptOf(desk.state(), number);
+  if (attempt === undefined) return;
+  desk.emit({ type: 'pull-given', pull: number, cylinder, why });
+  const { pull } = attempt;
+  const proven = desk
+    .state()
+    .cylinders.some(
+      (c) => c.cylinder === cylinder && torqueStep(c, { ...desk.state(), questions: [] }) === 'done',
+    );
+  const short = stoppedShort(desk.state(), cylinder, number);
+  const kind = pull.peakNm < 0 ? 'loosening' : proven ? 'check' : short ? 'continuation' : 'tightening';
+  placedByHand(desk, pull, { cylinder, kind, because: 'given to this cylinder by the technician' });
+}

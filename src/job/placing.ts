@@ -1,0 +1,47 @@
+import type { Judgement } from '../metrology/judgement.ts';
+import type { Pull } from '../pull/pull.ts';
+import { asProven, type Placement } from '../sequence/place.ts';
+import type { JobEvent } from './event.ts';
+import { judgedReading } from './judging.ts';
+import { grip } from './situation.ts';
+import { torqueWindowOf } from './stage.ts';
+import type { JobState } from './state.ts';
+
+/** Where events are made one after the other, each folded into the state before the next. */
+export interface Desk {
+  readonly state: () => JobState;
+  readonly emit: (event: JobEvent) => void;
+}
+
+/** A pull is given its place, and judged where there is anything to judge. */
+export function placed({ state, emit }: Desk, pull: Pull, wanted: Placement): void {
+  const placement = asProven(pull, wanted);
+  emit({
+    type: 'pull-placed',
+    pull: pull.pull,
+    judgement: judgedPull(state(), pull, placement),
+    ...placement,
+  });
+}
+
+/** A person said where a pull was: the strokes before it and the re-hits behind it, all at one grip, go with it. */
+export function placedByHand(desk: Desk, pull: Pull, placement: Placement): void {
+  const others = grip(desk.state(), pull.pull).filter((other) => other.pull.pull !== pull.pull);
+  placed(desk, pull, placement);
+  const because = `with pull ${pull.pull}`;
+  for (const { pull: other, kind } of others)
+    placed(desk, other, { cylinder: placement.cylinder, kind, because });
+}
+
+function judgedPull(state: JobState, pull: Pull, { kind, cylinder }: Placement): Judgement | null {
+  if (kind === 'run-down' || kind === 'loosening' || kind === 'handling' || kind === 'unsure') return null;
+  const judgement = judgedReading(
+    state,
+    pull.tool,
+    pull.peakNm,
+    torqueWindowOf(state, cylinder),
+    pull.peakStandardNm,
+  );
+  const tries = kind === 'rehit' || kind === 'check';
+  return tries && judgement.side !== 'high' ? null : judgement;
+}

@@ -1,0 +1,99 @@
+import { z } from 'zod';
+
+const id = z
+  .string()
+  .regex(/^[a-z][a-z0-9-]{0,39}$/, 'expected small letters, digits and hyphens, at most 40, a letter first');
+
+/** One thing to attest: said to be done, or answered by one of its choices. */
+const routineItemSchema = z.strictObject({
+  id,
+  text: z.string().min(1).max(160),
+  choices: z.array(z.string().min(1).max(60)).min(2).max(6).exactOptional(),
+});
+export type RoutineItem = z.infer<typeof routineItemSchema>;
+
+const list = z.array(routineItemSchema).max(12);
+
+/** The lists of a routine that are attested as a whole. */
+export const listPhaseSchema = z.enum(['before-removal', 'fitting', 'afterwards']);
+export type ListPhase = z.infer<typeof listPhaseSchema>;
+
+/**
+ * What a shop wants said around the torque itself: lists to attest before removal, before fitting and afterwards, and
+ * whether the windows are confirmed, the old plugs read and the new ones checked. An empty list is no step.
+ */
+export const routineSchema = z
+  .strictObject({
+    form: z.literal('plugmark/routine/1'),
+    confirmWindows: z.boolean(),
+    beforeRemoval: list,
+    oldPlugs: z.boolean(),
+    newPlugs: z.boolean(),
+    fitting: list,
+    afterwards: list,
+  })
+  .superRefine((routine, ctx) => {
+    const seen = new Set<string>();
+    for (const field of ['beforeRemoval', 'fitting', 'afterwards'] as const)
+      for (const [i, item] of routine[field].entries()) {
+        if (seen.has(item.id))
+          ctx.addIssue({ code: 'custom', path: [field, i, 'id'], message: `"${item.id}" is there twice` });
+        seen.add(item.id);
+      }
+  });
+export type Routine = z.infer<typeof routineSchema>;
+
+/** The items of one list. */
+export function itemsOf(routine: Routine, phase: ListPhase): readonly RoutineItem[] {
+  switch (phase) {
+    case 'before-removal':
+      return routine.beforeRemoval;
+    case 'fitting':
+      return routine.fitting;
+    case 'afterwards':
+      return routine.afterwards;
+  }
+}
+
+/** What a shop works by that gives no routine of its own. The usual cautions of the trade; the maker's word goes first. */
+export const USUAL_ROUTINE: Routine = {
+  form: 'plugmark/routine/1',
+  confirmWindows: true,
+  beforeRemoval: [
+    { id: 'engine-cold', text: 'The engine is cold, or has stood as long as its maker asks for' },
+    { id: 'ignition-off', text: 'Ignition off, key away' },
+    { id: 'boots', text: 'Boots or coils taken off with a twist, never pulled by the wire, and marked' },
+    { id: 'blown-clean', text: 'Plug wells blown clean before the first plug was turned' },
+    { id: 'hand-tools', text: 'Hand tools only; no power tool touches a plug' },
+  ],
+  oldPlugs: true,
+  newPlugs: true,
+  fitting: [
+    { id: 'threads-clean', text: 'Threads and seats clean, in the head and on the plugs' },
+    {
+      id: 'chased',
+      text: 'Threads in the head cut after',
+      choices: ['not needed', 'with grease on the tap, piston and valves clear'],
+    },
+    { id: 'lubricant', text: 'On the threads only what the specification says' },
+    { id: 'by-hand', text: 'Each plug started by hand and turned in to its seat by hand' },
+  ],
+  afterwards: [
+    {
+      id: 'boot-compound',
+      text: 'Compound in the boots',
+      choices: ['none', 'as the maker allows'],
+    },
+    { id: 'boots-seated', text: 'Boots or coils fully seated, wires in their places' },
+    {
+      id: 'engine-run',
+      text: 'Engine run',
+      choices: ['runs without misfire', 'misfires', 'not run'],
+    },
+    {
+      id: 'old-parts',
+      text: 'Old plugs',
+      choices: ['kept in cylinder order', 'given to the customer', 'scrapped'],
+    },
+  ],
+};
