@@ -9,7 +9,7 @@
  * 4. Give its configuration a form in config.ts, and add an entry to `drivers` below.
  * 5. Test it in tests/drivers/<name>/ in virtual time; a Bluetooth one also over sim/controller, as imds does.
  */
-import { resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { NEVER, type Observable } from 'rxjs';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { Quantity, ToolId } from '../src/reading.ts';
@@ -133,7 +133,7 @@ export async function openTools(
   const tools: Tool[] = [];
   let opening: Promise<Radio> | undefined;
   const radio = () => {
-    opening ??= openAdapter();
+    opening ??= openAdapter(base);
     return opening;
   };
   const close = async () => {
@@ -162,9 +162,12 @@ async function open<U extends Use>(
   return tool;
 }
 
-async function openAdapter(): Promise<Radio> {
-  const { openRadio } = await import('./radio/open.ts');
-  return orThrow(await openRadio());
+async function openAdapter(base: string): Promise<Radio> {
+  const [{ openRadio }, { bondsIn }] = await Promise.all([
+    import('./radio/open.ts'),
+    import('./radio/bonds.ts'),
+  ]);
+  return orThrow(await openRadio({ bonds: bondsIn(join(base, 'bluetooth-bonds.json')) }));
 }
 
 function wrongQuantity({ id, quantity }: ToolEntry, found: Quantity): Problem {

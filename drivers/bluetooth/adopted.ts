@@ -28,6 +28,16 @@ export function impostor(adopted: Adopted, sighting: Sighting): Problem | undefi
   };
 }
 
+/** Somebody who took the tool's place could leave out what it does not know. */
+export function notAsked({ address }: Adopted): Problem {
+  return {
+    code: 'tool-not-encrypted',
+    where: address,
+    message: `The device at ${address} does not ask for encryption as the adopted tool did when it was paired; it is not listened to.`,
+    next: 'If its settings were changed, delete its key from the file of bonds beside the station file, and adopt it again.',
+  };
+}
+
 export function otherSerial({ address, serial }: Adopted, found: string | undefined): Problem {
   return {
     code: 'tool-other-serial',

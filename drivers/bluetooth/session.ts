@@ -6,7 +6,7 @@ import type { Clock } from '../driver.ts';
 import { CHARACTERISTIC, SERVICE } from '../imds/numbers.ts';
 import type { Link, RemoteCharacteristic } from '../radio/radio.ts';
 import { linkTimeout } from '../radio/step.ts';
-import { type Adopted, otherSerial } from './adopted.ts';
+import { type Adopted, notAsked, otherSerial } from './adopted.ts';
 import type { Arrival } from './counter.ts';
 import { Inbox } from './inbox.ts';
 import { readSerial } from './information.ts';
@@ -61,6 +61,8 @@ async function overLink({ link, language, adopted, clock, after }: SessionOrder)
   const inbox = new Inbox();
   const opened = await language.open({ link, found, clock, after, put: (arrival) => inbox.put(arrival) });
   if (!opened.ok) return refused(opened.error);
+  if (link.bonded && !link.encrypted()) return refused(notAsked(adopted));
+  orThrow(link.keepBond());
   const { description, later } = opened.value;
   return {
     kind: 'session',

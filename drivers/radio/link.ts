@@ -2,8 +2,9 @@ import type { Problem } from '../../src/problem.ts';
 import { err, type Result } from '../../src/result.ts';
 import { within } from '../after.ts';
 import type { NobleCharacteristic, NobleDescriptor, NoblePeripheral } from './noble.ts';
+import type { Pairing } from './pairing.ts';
 import type { Link, RemoteCharacteristic } from './radio.ts';
-import { linkLost, linkStep, notPaired } from './step.ts';
+import { linkLost, linkStep } from './step.ts';
 import type { TamedNoble } from './tame.ts';
 
 const STEP_TIMEOUT_MS = 5_000;
@@ -31,6 +32,7 @@ export class NobleLink implements Link {
   readonly #tamed: TamedNoble;
   readonly #peripheral: NoblePeripheral;
   readonly #onDead: () => void;
+  readonly #pairing: Pairing;
   readonly #unpaired: Promise<Problem>;
   readonly #characteristics = new Map<string, NobleCharacteristic>();
   readonly #descriptors = new Map<string, NobleDescriptor>();
@@ -45,13 +47,23 @@ export class NobleLink implements Link {
     this.down = new Promise((resolve) => {
       peripheral.once('disconnect', (code?: unknown) => resolve(this.#end(code)));
     });
+    let onUnpaired: (problem: Problem) => void = () => {};
     this.#unpaired = new Promise((resolve) => {
-      tamed.onNotPaired(peripheral.id, () => resolve(notPaired(address)));
+      onUnpaired = resolve;
     });
+    this.#pairing = tamed.pairing(peripheral.id, address, onUnpaired);
   }
 
   encrypted(): boolean {
     return this.#gone === undefined && this.#tamed.encrypted(this.#peripheral.id);
+  }
+
+  get bonded(): boolean {
+    return this.#pairing.bonded;
+  }
+
+  keepBond(): Result<void, Problem> {
+    return this.#pairing.keepBond();
   }
 
   discover(services: readonly string[]): Promise<Result<readonly RemoteCharacteristic[], Problem>> {

@@ -34,6 +34,14 @@ export interface NobleDescriptor {
   readValueAsync(): Promise<Uint8Array>;
 }
 
+/** What speaks over one link; it encrypts when the device refuses a request without. */
+export interface NobleAclStream extends EventEmitter {
+  readonly _smp: EventEmitter & { _preq?: Buffer; write(command: Buffer): void };
+  encrypt(): void;
+  push(channel: number | null, data: Buffer | null): void;
+  pushEncrypt(on: number): void;
+}
+
 /** The HCI layer; only there when noble speaks to a controller itself (Linux, or a simulated controller). */
 export interface NobleHci extends EventEmitter {
   readonly _socket: EventEmitter & { stop(): void };
@@ -45,6 +53,7 @@ export interface NobleHci extends EventEmitter {
   writeAclDataPkt(handle: number, cid: number, data: Buffer): Promise<void>;
   flushAcl(): Promise<void>;
   readLeBufferSize(): void;
+  startLeEncryption(handle: number, random: Buffer, diversifier: Buffer, key: Buffer): void;
   disconnect(handle: number): void;
   reset(): void;
 }
@@ -53,7 +62,7 @@ export interface NobleBindings extends EventEmitter {
   readonly _hci?: NobleHci;
   /** Both ways: peripheral id to connection handle and back. */
   readonly _handles?: Readonly<Record<string, unknown>>;
-  readonly _aclStreams?: Readonly<Record<number, EventEmitter | undefined>>;
+  readonly _aclStreams?: Readonly<Record<number, NobleAclStream | undefined>>;
   /** What it keeps of every device ever heard, by address and by peripheral id. */
   readonly _gap?: { readonly _discoveries: Record<string, unknown> };
   readonly _addresses?: Record<string, unknown>;
@@ -63,6 +72,7 @@ export interface NobleBindings extends EventEmitter {
   _state: string | null;
   init(): void;
   onStateChange(state: string): void;
+  onDisconnComplete?(handle: number, reason: number): void;
 }
 
 export interface Noble extends EventEmitter {

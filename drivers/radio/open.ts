@@ -1,6 +1,7 @@
 import type { Problem } from '../../src/problem.ts';
 import { err, ok, type Result } from '../../src/result.ts';
 import { type After, realAfter, within } from '../after.ts';
+import type { Bonds } from './bonds.ts';
 import { loadNoble, type NobleOptions } from './load.ts';
 import type { Noble } from './noble.ts';
 import { NobleRadio } from './noble-radio.ts';
@@ -17,6 +18,8 @@ const STATE_TIMEOUT_MS = 5_000;
 export interface RadioOptions extends NobleOptions {
   /** Left out: real time. */
   readonly after?: After;
+  /** Left out: nothing is kept of devices that pair. */
+  readonly bonds?: Bonds;
 }
 
 /**
@@ -34,7 +37,7 @@ export async function openRadio(options: RadioOptions = {}): Promise<Result<Radi
 async function startNoble(options: RadioOptions, after: After): Promise<Result<TamedNoble, Problem>> {
   let tamed: TamedNoble;
   try {
-    tamed = tame(loadNoble(options), after);
+    tamed = tame(loadNoble(options), after, options.bonds);
   } catch (error) {
     return err(problemFromError(error));
   }

@@ -32,6 +32,10 @@ export interface Link {
   readonly address: string;
   /** True once the adapter has said so. The tool at the other end is not proven by it. */
   readonly encrypted: () => boolean;
+  /** Whether a key of this device is kept from an earlier link; it encrypts this one as soon as the device asks for it. */
+  readonly bonded: boolean;
+  /** Keeps the key that the device has given out on this link, if it did, for the next one. */
+  keepBond(): Result<void, Problem>;
   /** Resolves with the reason, for people, once the link is gone; never rejects. */
   readonly down: Promise<string>;
   /** All characteristics of those of the services that the device has; of all its services when none is named. */

@@ -49,13 +49,3 @@ function linkFailed(name: string, error: unknown): Problem {
     next: 'Switch the tool off and on; if it stays, restart plugmark.',
   };
 }
-
-/** noble on Linux pairs only by legacy Just Works, without a display, and keeps no key for the next time. */
-export function notPaired(address: string): Problem {
-  return {
-    code: 'link-not-paired',
-    where: address,
-    message: `The tool at ${address} asks for a pairing that did not come about.`,
-    next: 'Switch off the pairing requirement of the tool if it has one; this station can pair by Just Works only, anew for every link.',
-  };
-}

@@ -1,6 +1,9 @@
+import type { Problem } from '../../src/problem.ts';
 import type { After } from '../after.ts';
 import { Adverts } from './adverts.ts';
+import type { Bonds } from './bonds.ts';
 import type { Noble, NobleBindings, NobleHci } from './noble.ts';
+import { PAIRED_ELSEWHERE, type Pairing, preparePairing } from './pairing.ts';
 
 // noble was written to own its process: it exits on SIGINT, prints to the terminal, leaves a timer behind and lets a
 // malformed packet of a peer end the program. This file takes those habits from one instance of it.
@@ -13,8 +16,8 @@ export interface TamedNoble {
   readonly adverts: Adverts;
   /** Whether the adapter has said that the link is encrypted. */
   encrypted(peripheralId: string): boolean;
-  /** Calls back when the device asked for a pairing that did not come about; noble then waits for ever. */
-  onNotPaired(peripheralId: string, listener: () => void): void;
+  /** How a link that has just come up is encrypted, once the device asks for it. */
+  pairing(peripheralId: string, address: string, onFailed: (problem: Problem) => void): Pairing;
   /** Ends all links and starts the adapter from scratch, as far as it still listens. */
   reset(): void;
   /** Makes noble believe that the link is gone, where no controller will say so any more. */
@@ -34,7 +37,7 @@ const notConnected = () => {
 };
 
 /** Starts noble in a tamed way; throws what opening the socket throws, and then leaves nothing behind. */
-export function tame(noble: Noble, after: After): TamedNoble {
+export function tame(noble: Noble, after: After, bonds?: Bonds): TamedNoble {
   const bindings = noble._bindings;
   const hci = bindings._hci;
   const adverts = new Adverts(noble);
@@ -66,9 +69,20 @@ export function tame(noble: Noble, after: After): TamedNoble {
       const handle = handleOf(peripheralId);
       return handle !== undefined && secure.has(handle);
     },
-    onNotPaired: (peripheralId, listener) => {
+    pairing: (peripheralId, address, onFailed) => {
       const handle = handleOf(peripheralId);
-      if (handle !== undefined) bindings._aclStreams?.[handle]?.on('encryptFail', listener);
+      const stream = handle === undefined ? undefined : bindings._aclStreams?.[handle];
+      if (hci === undefined || handle === undefined || stream === undefined) return PAIRED_ELSEWHERE;
+      return preparePairing({
+        hci,
+        stream,
+        handle,
+        address,
+        // Beside a kernel that pairs by itself a bond does harm: a device that is bonded asks the kernel for encryption.
+        bonds: hci._userChannel ? bonds : undefined,
+        encrypted: () => secure.has(handle),
+        onFailed,
+      });
     },
     reset: () => {
       try {
@@ -101,6 +115,12 @@ function silence(noble: Noble, bindings: NobleBindings): void {
     if (bindings._state === state) return;
     bindings._state = state;
     bindings.emit('stateChange', state);
+  };
+  const ended = bindings.onDisconnComplete?.bind(bindings);
+  if (ended === undefined) return;
+  // Over a raw socket the links of other programs end before noble's ears too.
+  bindings.onDisconnComplete = (handle, reason) => {
+    if (bindings._handles?.[handle] !== undefined) ended(handle, reason);
   };
 }
 

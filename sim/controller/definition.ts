@@ -49,8 +49,11 @@ export interface PeripheralDefinition {
   readonly rssi: number;
   /** The largest ATT_MTU that it accepts, 23 to 517. */
   readonly mtu: number;
-  /** Pairs by Just Works when it is asked to; without it, it cannot pair at all. */
-  readonly pairs?: 'just-works';
+  /**
+   * Pairs by Just Works when it is asked to; without it, it cannot pair at all. `bonding`: where a bond is asked for it
+   * hands out a key, keeps it, and then refuses to pair anew.
+   */
+  readonly pairs?: 'just-works' | 'bonding';
   /** Generic Access (name and appearance) and Generic Attribute come by themselves. */
   readonly services: readonly ServiceDefinition[];
   /** Asked of the central over L2CAP as soon as a link is up; without it, the central's choice stays. */

@@ -4,6 +4,7 @@ import type { AclBuffers } from './connections.ts';
 import type { ConnectionParameters } from './definition.ts';
 import { commandComplete, commandStatus } from './hci-events.ts';
 import { addressBytes, addressText, type CommandPacket, OPCODE, STATUS } from './hci-packets.ts';
+import type { LinkKey } from './pairing.ts';
 
 export interface ConnectionRequest {
   readonly address: string;
@@ -23,8 +24,8 @@ export interface Radio {
   readonly disconnect: (handle: number) => Outcome;
   readonly updateConnection: (handle: number, parameters: ConnectionParameters) => Outcome;
   readonly readRemoteFeatures: (handle: number) => Outcome;
-  /** With the key that the host has agreed on with the device. */
-  readonly startEncryption: (handle: number, key: Buffer) => Outcome;
+  /** With the key that the host has agreed on with the device, now or on an earlier link. */
+  readonly startEncryption: (handle: number, key: LinkKey) => Outcome;
   /** dBm, or undefined if there is no such link. */
   readonly rssi: (handle: number) => number | undefined;
 }
@@ -178,7 +179,14 @@ const COMMANDS: ReadonlyMap<number, Command> = new Map([
     OPCODE.leStartEncryption,
     {
       length: 28,
-      run: (radio, bytes) => status(radio.startEncryption(bytes.readUInt16LE(0), bytes.subarray(12, 28))),
+      run: (radio, bytes) =>
+        status(
+          radio.startEncryption(bytes.readUInt16LE(0), {
+            random: bytes.subarray(2, 10),
+            diversifier: bytes.subarray(10, 12),
+            key: bytes.subarray(12, 28),
+          }),
+        ),
     },
   ],
 ] satisfies [number, Command][]);

@@ -1,6 +1,6 @@
 /**
  * A peripheral's side of LE legacy pairing by Just Works (Core, Vol 3 Part H 2.3.5.5): what a tool without keys and
- * display offers. It ends in a short-term key; no key is handed out for the next link.
+ * display offers. It ends in a short-term key; one that bonds hands out another for the next links.
  */
 import { createCipheriv } from 'node:crypto';
 
@@ -20,20 +20,60 @@ export interface Pairing {
   readonly answer: (command: Buffer) => Buffer | undefined;
   /** The short-term key as HCI carries it, once both ends have agreed on one. */
   readonly key: () => Buffer | undefined;
+  /** Whether both ends want a key for the next link. */
+  readonly bonds: () => boolean;
 }
 
-const CODE = { request: 0x01, response: 0x02, confirm: 0x03, random: 0x04, failed: 0x05 } as const;
-const REASON = { confirmFailed: 0x04, commandNotSupported: 0x07 } as const;
+/** What names and encrypts a link: all zero but the key for a pairing, all of it from a bond. As HCI carries it. */
+export interface LinkKey {
+  readonly random: Buffer;
+  readonly diversifier: Buffer;
+  readonly key: Buffer;
+}
 
-/** No input and no output, no out-of-band data, bonding without protection, keys of 16 octets, none handed out. */
-const RESPONSE = Buffer.from([CODE.response, 0x03, 0x00, 0x01, 0x10, 0x00, 0x00]);
+const CODE = {
+  request: 0x01,
+  response: 0x02,
+  confirm: 0x03,
+  random: 0x04,
+  failed: 0x05,
+  encryptionInformation: 0x06,
+  centralIdentification: 0x07,
+} as const;
+const REASON = { confirmFailed: 0x04, commandNotSupported: 0x07, unspecified: 0x08 } as const;
+
+const BONDING = 0x01;
+const ENCRYPTION_KEY = 0x01;
+
+/** No input and no output, no out-of-band data, without protection, keys of 16 octets, a key handed out for a bond. */
+function responseTo(request: Buffer, bonding: boolean): Buffer {
+  const asked = (request.readUInt8(3) & BONDING) === BONDING && (request.readUInt8(6) & ENCRYPTION_KEY) !== 0;
+  const bond = bonding && asked ? 1 : 0;
+  return Buffer.from([CODE.response, 0x03, 0x00, bond, 0x10, 0x00, bond]);
+}
+
+/** The commands by which a device hands out its key over an encrypted link (Core, Vol 3 Part H 3.6.2 and 3.6.3). */
+export const handedOut = ({ random, diversifier, key }: LinkKey): readonly Buffer[] => [
+  Buffer.concat([Buffer.from([CODE.encryptionInformation]), key]),
+  Buffer.concat([Buffer.from([CODE.centralIdentification]), diversifier, random]),
+];
+
+/** A device that keeps a key and pairs with nobody else, as BlueZ does where nothing else is configured. */
+export function alreadyBonded(): Pairing {
+  return {
+    answer: ([code]) => (code === CODE.request ? Buffer.from([CODE.failed, REASON.unspecified]) : undefined),
+    key: () => undefined,
+    bonds: () => false,
+  };
+}
 
 /** Just Works: everybody knows this one. */
 const TEMPORARY_KEY = Buffer.alloc(16);
 
-/** `random` gives the 16 octets of this side. */
-export function justWorks(parties: Parties, random: () => Buffer): Pairing {
+/** `random` gives the 16 octets of this side; `bonding`: it hands out a key where it is asked to. */
+export function justWorks(parties: Parties, random: () => Buffer, bonding: boolean): Pairing {
   let request: Buffer | undefined;
+  let response: Buffer = Buffer.alloc(0);
   let theirConfirm: Buffer | undefined;
   let ourRandom: Buffer | undefined;
   let key: Buffer | undefined;
@@ -49,17 +89,18 @@ export function justWorks(parties: Parties, random: () => Buffer): Pairing {
       case CODE.request:
         if (command.length !== 7) return failed(REASON.commandNotSupported);
         request = Buffer.from(command);
-        return RESPONSE;
+        response = responseTo(request, bonding);
+        return response;
       case CODE.confirm: {
         if (request === undefined || value.length !== 16) return failed(REASON.confirmFailed);
         theirConfirm = Buffer.from(value);
         ourRandom = random();
-        return with16(CODE.confirm, confirmValue(TEMPORARY_KEY, ourRandom, request, RESPONSE, parties));
+        return with16(CODE.confirm, confirmValue(TEMPORARY_KEY, ourRandom, request, response, parties));
       }
       case CODE.random: {
         if (request === undefined || ourRandom === undefined || value.length !== 16)
           return failed(REASON.confirmFailed);
-        const expected = confirmValue(TEMPORARY_KEY, value, request, RESPONSE, parties);
+        const expected = confirmValue(TEMPORARY_KEY, value, request, response, parties);
         if (theirConfirm?.equals(expected) !== true) return failed(REASON.confirmFailed);
         key = shortTermKey(TEMPORARY_KEY, ourRandom, value);
         return with16(CODE.random, ourRandom);
@@ -68,7 +109,7 @@ export function justWorks(parties: Parties, random: () => Buffer): Pairing {
         return undefined;
     }
   };
-  return { answer, key: () => key };
+  return { answer, key: () => key, bonds: () => response.at(-1) === ENCRYPTION_KEY };
 }
 
 /** c1 of Core, Vol 3 Part H 2.2.3, all values in the order of the air. */

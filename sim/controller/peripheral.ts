@@ -6,7 +6,7 @@ import type { PeripheralDefinition } from './definition.ts';
 import { gattTable } from './gatt-table.ts';
 import { addressBytes } from './hci-packets.ts';
 import { answerSecurity, answerSignalling, CID, type Frame, parameterUpdateRequest } from './l2cap.ts';
-import { justWorks, type Pairing } from './pairing.ts';
+import { alreadyBonded, handedOut, justWorks, type LinkKey, type Pairing } from './pairing.ts';
 import type { Uuid } from './uuid.ts';
 
 /** The truth about what was sent: every notification and indication is `delivered`, `lost` or still under way. */
@@ -52,7 +52,7 @@ export interface PeripheralPort {
   readonly attach: (channel: Channel) => void;
   readonly receive: (frame: Frame) => void;
   /** Encrypts the link; false where this key has not been agreed on. */
-  readonly encrypt: (key: Buffer) => boolean;
+  readonly encrypt: (key: LinkKey) => boolean;
   readonly detach: () => void;
 }
 
@@ -86,6 +86,12 @@ function answerOn(
   return cid === CID.security ? (pairing?.answer ?? answerSecurity) : undefined;
 }
 
+const isForPairing = ({ random, diversifier }: LinkKey) =>
+  [...random, ...diversifier].every((octet) => octet === 0);
+
+const sameKey = (a: LinkKey, b: LinkKey) =>
+  a.random.equals(b.random) && a.diversifier.equals(b.diversifier) && a.key.equals(b.key);
+
 function requireBetween(what: string, value: number, least: number, most: number): void {
   if (!(value >= least && value <= most))
     throw new RangeError(`${what} must be ${least} to ${most}, not ${value}`);
@@ -104,6 +110,7 @@ export function createPeripheral(definition: PeripheralDefinition, hooks: Periph
   let awake = true;
   let link: PeripheralLink | undefined;
   let pairings = 0;
+  let bond: LinkKey | undefined;
 
   const advertise = (wanted: boolean) => {
     awake = wanted;
@@ -122,15 +129,30 @@ export function createPeripheral(definition: PeripheralDefinition, hooks: Periph
   };
 
   /** Its random numbers follow from its address: a simulation runs the same way again. */
+  const randomOf = (what: string) =>
+    createHash('sha256').update(`${definition.address}/${what}`).digest().subarray(0, 16);
   const pair = () => {
+    if (definition.pairs === undefined) return undefined;
+    if (bond !== undefined) return alreadyBonded();
     pairings += 1;
     return justWorks(
       {
         central: { address: hooks.central, type: 'public' },
         peripheral: { address: addressBytes(definition.address), type: definition.addressType },
       },
-      () => createHash('sha256').update(`${definition.address}/${pairings}`).digest().subarray(0, 16),
+      () => randomOf(`${pairings}`),
+      definition.pairs === 'bonding',
     );
+  };
+
+  const handOutKey = ({ channel }: PeripheralLink) => {
+    const numbers = randomOf(`${pairings}/numbers`);
+    bond = {
+      random: numbers.subarray(0, 8),
+      diversifier: numbers.subarray(8, 10),
+      key: randomOf(`${pairings}/key`),
+    };
+    for (const payload of handedOut(bond)) channel.send({ cid: CID.security, payload });
   };
 
   const handle: VirtualPeripheral = {
@@ -159,7 +181,7 @@ export function createPeripheral(definition: PeripheralDefinition, hooks: Periph
           for (const listener of confirmed) listener();
         },
       });
-      link = { channel, server, pairing: definition.pairs === undefined ? undefined : pair() };
+      link = { channel, server, pairing: pair() };
       if (definition.preferredConnection !== undefined) {
         const payload = parameterUpdateRequest(definition.preferredConnection);
         channel.send({ cid: CID.signalling, payload });
@@ -171,10 +193,13 @@ export function createPeripheral(definition: PeripheralDefinition, hooks: Periph
       const answer = answerOn(cid, link)?.(payload);
       if (answer !== undefined) channel.send({ cid, payload: answer });
     },
-    encrypt: (key) => {
-      const agreed = link?.pairing?.key()?.equals(key) === true;
-      if (agreed) link?.server.setEncrypted();
-      return agreed;
+    encrypt: (given) => {
+      if (link === undefined) return false;
+      const paired = isForPairing(given) && link.pairing?.key()?.equals(given.key) === true;
+      const bonded = bond !== undefined && sameKey(bond, given);
+      if (paired || bonded) link.server.setEncrypted();
+      if (paired && link.pairing?.bonds() === true) handOutKey(link);
+      return paired || bonded;
     },
     detach: () => {
       const ended = link?.server.subscriptions() ?? [];

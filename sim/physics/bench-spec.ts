@@ -1,13 +1,14 @@
 import type { Plug, Specification } from '../../src/plug/specification.ts';
 import type { Random } from '../random.ts';
 import type { GaugeSpec } from './gauge.ts';
+import type { GasketState } from './seat.ts';
 import type { SensorSpec } from './sensor.ts';
 
 /** The plugs of the job and their windows. */
 export interface PlugSpec {
   readonly thread: Plug['thread'];
   readonly seat: Plug['seat'];
-  readonly gasket: 'new' | 'used';
+  readonly gasket: GasketState;
   readonly lowerNm: number;
   readonly upperNm: number;
   readonly gapLowerMm: number;

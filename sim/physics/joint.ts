@@ -1,12 +1,12 @@
 import type { Plug, Specification } from '../../src/plug/specification.ts';
 import type { Random } from '../random.ts';
 import { drawScrew, referenceScrew, type Screw } from './screw.ts';
-import { Seat } from './seat.ts';
+import { type GasketState, Seat } from './seat.ts';
 
 export interface JointSpec {
   readonly thread: Plug['thread'];
   readonly seat: Plug['seat'];
-  readonly gasket: 'new' | 'used';
+  readonly gasket: GasketState;
   /** The true state of the threads, whatever the specification assumes. */
   readonly threads: Specification['threads'];
   /** The torque at which a plug of this kind has turned by the guidance's angle: the middle of its window. */

@@ -3,6 +3,7 @@ export class Pulse {
   readonly #peakNm: number;
   readonly #lastsMs: number;
   #elapsedMs = 0;
+  readonly turnedDeg = 0;
   torqueNm = 0;
 
   constructor(peakNm: number, lastsMs: number) {

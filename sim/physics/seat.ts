@@ -4,6 +4,8 @@ import type { Random } from '../random.ts';
 /** Turn from seat contact to the reference torque of a joint whose gasket is crushed or that has none. */
 const USED_GASKET_DEG = 30; // maker's guidance, 1/12 turn
 const CONICAL_DEG = 22.5; // maker's guidance, 1/16 turn
+/** Metal on metal: nothing gives but the thread. Assumption. */
+const NO_GASKET_DEG = 8;
 const HARD_SPREAD_SHARE = 0.05; // assumption
 
 /** New gasket: 1/2 to 2/3 turn (180 to 240°) for M12 to M18, 1/2 turn for M10; M8 taken as M10 (assumption). */
@@ -24,6 +26,9 @@ const HARDENING = 1 - YIELD - PLATEAU;
 /** Straight part of the elastic law; the rest is quadratic. Assumption: surfaces bed in. */
 const STRAIGHT = 0.6;
 
+/** `missing` and `doubled` are what goes wrong in the shop. */
+export type GasketState = 'new' | 'used' | 'missing' | 'doubled';
+
 /**
  * Clamp force against the plug's turn. A new gasket is crushed along a soft curve and remembers how far; off that curve
  * it is as stiff as a used one. So the same gasket, loosened and tightened again, takes a twelfth of a turn.
@@ -36,12 +41,18 @@ export class Seat {
   /** Where the seat is first touched; moves on as the gasket is crushed. */
   contactDeg = 0;
 
-  constructor(plug: Pick<Plug, 'thread' | 'seat' | 'gasket'>, referenceN: number, random: Random) {
+  constructor(
+    plug: Pick<Plug, 'thread' | 'seat'> & { readonly gasket: GasketState },
+    referenceN: number,
+    random: Random,
+  ) {
     this.#referenceN = referenceN;
-    const elastic = plug.seat === 'conical' ? CONICAL_DEG : USED_GASKET_DEG;
+    const gasketed = plug.gasket === 'missing' ? NO_GASKET_DEG : USED_GASKET_DEG;
+    const elastic = plug.seat === 'conical' ? CONICAL_DEG : gasketed;
     this.#elasticDeg = random.within(elastic, HARD_SPREAD_SHARE * elastic, 2);
     const crush = random.within(CRUSH_DEG[plug.thread], CRUSH_SIGMA_DEG, 2.2);
-    this.#crushDeg = plug.seat === 'gasket' && plug.gasket === 'new' ? crush : null;
+    const gaskets = { new: 1, doubled: 2, used: 0, missing: 0 }[plug.gasket];
+    this.#crushDeg = plug.seat === 'gasket' && gaskets > 0 ? gaskets * crush : null;
   }
 
   forceN(angleDeg: number): number {

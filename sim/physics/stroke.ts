@@ -41,6 +41,10 @@ export class Stroke implements Feel {
     this.#startDeg = parts.joint.angleDeg;
   }
 
+  get turnedDeg(): number {
+    return this.#hand.travelDeg;
+  }
+
   get rotationDeg(): number {
     return this.#joint.angleDeg - this.#startDeg;
   }

@@ -6,6 +6,8 @@ export const STEP_US = 500;
 /** Something that moves in steps of the grid. */
 export interface Motion {
   readonly torqueNm: number;
+  /** How far the body of the wrench has been turned, back and forth. */
+  readonly turnedDeg: number;
   step(ms: number): boolean;
 }
 
@@ -24,6 +26,8 @@ export interface Emission {
   kind: 'torque' | 'gap';
   atUs: number;
   counts: number;
+  /** How far the body of the wrench was turned since the beginning, for tools that tell it. */
+  angleDeg: number;
 }
 
 /** Time, and what the wrench and the gauge send as it goes by. Knows nothing of plugs. */
@@ -32,13 +36,16 @@ export class World {
   readonly #intervalUs: number;
   readonly #jitterUs: number;
   readonly #random: Random;
-  readonly #emission: Emission = { kind: 'torque', atUs: 0, counts: 0 };
+  readonly #emission: Emission = { kind: 'torque', atUs: 0, counts: 0, angleDeg: 0 };
   #program: Iterator<Phase> | null = null;
   #motion: Extract<Phase, { kind: 'motion' }> | null = null;
   #nowUs = 0;
   #stepStartUs = 0;
   #stepStartNm = 0;
   #nowNm = 0;
+  #stepStartDeg = 0;
+  #nowDeg = 0;
+  #motionFromDeg = 0;
   #tick = 0;
   #sampleAtUs = 0;
 
@@ -78,7 +85,8 @@ export class World {
     if (this.#motion !== null) {
       const { motion, sign } = this.#motion;
       if (!motion.step(STEP_US / 1000)) this.#motion = null;
-      this.#move(STEP_US, sign === 0 ? 0 : sign * motion.torqueNm);
+      const nowDeg = this.#motionFromDeg + sign * motion.turnedDeg;
+      this.#move(STEP_US, sign === 0 ? 0 : sign * motion.torqueNm, nowDeg);
       return 'moved';
     }
     const phase = this.#program?.next();
@@ -87,22 +95,27 @@ export class World {
       return 'over';
     }
     if (phase.value.kind === 'gap') return this.#emit('gap', this.#nowUs, phase.value.counts);
-    if (phase.value.kind === 'motion') this.#motion = phase.value;
-    else this.#move(Math.ceil(phase.value.us / STEP_US) * STEP_US, 0);
+    if (phase.value.kind === 'motion') {
+      this.#motion = phase.value;
+      this.#motionFromDeg = this.#nowDeg;
+    } else this.#move(Math.ceil(phase.value.us / STEP_US) * STEP_US, 0, this.#nowDeg);
     return 'moved';
   }
 
-  #move(us: number, nm: number): void {
+  #move(us: number, nm: number, deg: number): void {
     this.#stepStartUs = this.#nowUs;
     this.#stepStartNm = this.#nowNm;
     this.#nowUs += us;
     this.#nowNm = nm;
+    this.#stepStartDeg = this.#nowDeg;
+    this.#nowDeg = deg;
   }
 
   #emitTorque(): Emission {
     const atUs = this.#sampleAtUs;
     const share = (atUs - this.#stepStartUs) / Math.max(1, this.#nowUs - this.#stepStartUs);
     const trueNm = this.#stepStartNm + (this.#nowNm - this.#stepStartNm) * share;
+    this.#emission.angleDeg = this.#stepStartDeg + (this.#nowDeg - this.#stepStartDeg) * share;
     this.#nextSample();
     return this.#emit('torque', atUs, this.#sample(trueNm));
   }

@@ -6,7 +6,6 @@ import { gzipSync } from 'node:zlib';
 
 /** What the guest is made of, unpacked in the user's cache: nothing of it is installed on the host. */
 export interface Pieces {
-  readonly folder: string;
   readonly kernel: string;
   readonly initrd: string;
   /** `bin/busybox`, `usr/bin/btvirt`, `usr/libexec/bluetooth/bluetoothd`. */
@@ -20,8 +19,28 @@ const NEEDED: readonly { readonly package: string; readonly there: () => boolean
   { package: 'dbus', there: () => runs('dbus-daemon', ['--version']) },
   { package: 'python3-dbus', there: () => runs('/usr/bin/python3', ['-c', 'import dbus']) },
   { package: 'python3-gi', there: () => runs('/usr/bin/python3', ['-c', 'from gi.repository import GLib']) },
-  { package: 'dpkg', there: () => runs('dpkg', ['--version']) },
+  // Unpacked for the guest, but its libraries are the host's.
+  { package: 'bluez', there: () => LIBRARIES.every((name) => loadable().includes(name)) },
 ];
+
+/** What bluetoothd, btmgmt and btmon are linked against beside the C library. */
+const LIBRARIES = [
+  'libasound.so.2',
+  'libdbus-1.so.3',
+  'libdw.so.1',
+  'libglib-2.0.so.0',
+  'libreadline.so.8',
+  'libudev.so.1',
+];
+const loadable = () => output('/sbin/ldconfig', ['-p']);
+
+/** Why the test cannot run on this machine whatever is installed; undefined where it can. */
+export function wrongMachine(): string | undefined {
+  if (process.arch !== 'x64') return "The guest runs this machine's Node on a kernel for x86-64.";
+  if (!runs('apt-get', ['--version']))
+    return 'The guest is made of Debian packages, and there is no apt here.';
+  return undefined;
+}
 
 /** The packages that have to be installed before the test can run; empty when it can. */
 export const missingPackages = (): readonly string[] =>
@@ -38,20 +57,24 @@ const EARLY = [
   'kernel/fs/overlayfs/overlay.ko',
 ];
 
+const FOLDER = join(process.env['XDG_CACHE_HOME'] ?? join(homedir(), '.cache'), 'plugmark', 'bluetooth-test');
+const ROOT = join(FOLDER, 'root');
+
+/** The newest kernel's package, as far as apt has heard of one. */
+const kernelPackage = () =>
+  /Depends: (linux-image-\S+)/.exec(output('apt-cache', ['depends', 'linux-image-amd64']))?.[1];
+
+/** Whether the guest's parts are in the cache or apt knows where to get them. */
+export const arePiecesInReach = () => existsSync(ROOT) || kernelPackage() !== undefined;
+
 /** Downloads and unpacks what is not in the cache yet, and makes the first file system from `init`. */
 export function preparePieces(init: string): Pieces {
-  const folder = join(
-    process.env['XDG_CACHE_HOME'] ?? join(homedir(), '.cache'),
-    'plugmark',
-    'bluetooth-test',
-  );
-  const root = join(folder, 'root');
-  if (!existsSync(root)) unpack(folder, root);
+  const root = ROOT;
+  if (!existsSync(root)) unpack(FOLDER, root);
   const kernelVersion = only(readdirSync(join(root, 'lib', 'modules')), 'kernel');
-  const initrd = join(folder, 'initrd.gz');
+  const initrd = join(FOLDER, 'initrd.gz');
   writeFileSync(initrd, initialFiles(root, kernelVersion, init));
   return {
-    folder,
     kernel: join(root, 'boot', `vmlinuz-${kernelVersion}`),
     initrd,
     tools: root,
@@ -66,8 +89,7 @@ function unpack(folder: string, root: string): void {
     rmSync(made, { recursive: true, force: true });
     mkdirSync(made, { recursive: true });
   }
-  const [, kernel] =
-    /Depends: (linux-image-\S+)/.exec(output('apt-cache', ['depends', 'linux-image-amd64'])) ?? [];
+  const kernel = kernelPackage();
   if (kernel === undefined) throw new Error('apt knows no linux-image-amd64; run apt-get update first');
   const wanted = [kernel, 'bluez', 'bluez-test-tools', 'busybox-static'];
   execFileSync('apt-get', ['download', '-qq', ...wanted], {
@@ -81,8 +103,9 @@ function unpack(folder: string, root: string): void {
   renameSync(part, root);
 }
 
+/** What it printed; nothing where it failed. */
 const output = (program: string, args: readonly string[]) =>
-  execFileSync(program, args, { encoding: 'utf8' });
+  spawnSync(program, args, { encoding: 'utf8' }).stdout ?? '';
 
 function only(names: readonly string[], what: string): string {
   const [name] = names;

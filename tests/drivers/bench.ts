@@ -5,6 +5,7 @@ import { APPEARANCE, LENGTH, type QuantityFormat, TORQUE } from '../../drivers/i
 import { encodePresentation, type PresentationFormat } from '../../drivers/imds/presentation.ts';
 import { encodeValidRange } from '../../drivers/imds/valid-range.ts';
 import { encodeValue } from '../../drivers/imds/value.ts';
+import type { Bonds } from '../../drivers/radio/bonds.ts';
 import { openRadio } from '../../drivers/radio/open.ts';
 import type { Radio } from '../../drivers/radio/radio.ts';
 import {
@@ -118,11 +119,12 @@ export interface Bench {
 
 /**
  * The real noble over a virtual controller, all in virtual time; the adapter is given back at the end. `change` puts
- * another socket class in between.
+ * another socket class in between; `bonds` is what the station keeps of devices that pair.
  */
 export async function onBench(
   body: (bench: Bench) => Promise<void>,
   change: (socket: HciSocketClass) => HciSocketClass = (socket) => socket,
+  bonds?: Bonds,
 ): Promise<void> {
   const scheduler = virtualScheduler();
   const controller = createController({ scheduler, address: 'c0:ff:ee:00:00:00' });
@@ -133,7 +135,11 @@ export async function onBench(
       sockets.push(this);
     }
   }
-  const opened = openRadio({ socket: Kept, after: scheduler.after });
+  const opened = openRadio({
+    socket: Kept,
+    after: scheduler.after,
+    ...(bonds !== undefined && { bonds }),
+  });
   const radio = good(await scheduler.runUntil(opened));
   const [socket] = sockets;
   if (socket === undefined) throw new Error('noble made no socket');

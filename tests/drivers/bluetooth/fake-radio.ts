@@ -31,6 +31,8 @@ export class FakeLink implements Link {
   }
 
   encrypted = () => false;
+  readonly bonded = false;
+  keepBond = () => ok(undefined);
   discover = () => Promise.resolve(ok([TORQUE_ON_IT, SERIAL_ON_IT]));
   descriptors = () => Promise.resolve(ok([]));
   read = () =>

@@ -106,6 +106,24 @@ describe('a wrench that wakes is subscribed within 3 s', () => {
     }));
 });
 
+test.each([2, 8])('%d tools that are switched on in the same moment are all subscribed within 3 s', (count) =>
+  onBench(async (bench) => {
+    const { scheduler, controller } = bench;
+    const all = Array.from({ length: count }, (_, i) => {
+      const adopted = { address: `c0:00:00:00:01:0${i}`, name: `wrench ${i}`, serial: `W-${i}` };
+      const sender = controller.addPeripheral(wrench(adopted));
+      sender.stopAdvertising();
+      return { sender, ...listen(bench, adopted) };
+    });
+    for (const { tool } of all) void tool.connect();
+    await scheduler.runFor(20 * SECOND_US);
+    for (const { sender } of all) sender.startAdvertising();
+    await scheduler.runFor(3 * SECOND_US);
+    expect(all.map(({ states }) => states.at(-1))).toEqual(all.map(() => 'linked'));
+    await scheduler.runUntil(Promise.all(all.map(({ tool }) => tool.close())));
+  }),
+);
+
 test('eight tools at once are all subscribed, and each gets its own readings and no others', () =>
   onBench(async (bench) => {
     const { scheduler, controller } = bench;

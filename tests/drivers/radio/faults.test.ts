@@ -86,6 +86,17 @@ describe('hostile packets', () => {
     }));
 });
 
+test("the end of a link that another program has on the same adapter is nobody's business, least of all the screen's", () =>
+  onBench(async (bench) => {
+    const said = vi.spyOn(console, 'warn').mockImplementation(() => {});
+    bench.controller.addPeripheral(wrench());
+    const link = await connected(bench, WRENCH.address);
+    bench.socket.emit('data', Buffer.from([0x04, 0x05, 4, 0, 0x99, 0x09, 0x13]));
+    expect(good(await bench.scheduler.runUntil(link.discover(['185a'])))).toMatchObject([{ uuid: '2c0b' }]);
+    expect(said).not.toHaveBeenCalled();
+    said.mockRestore();
+  }));
+
 describe('steps on a link', () => {
   test('a link that goes down under a step ends it with the reason', () =>
     onBench(async (bench) => {

@@ -1,0 +1,75 @@
+import { readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { z } from 'zod';
+import { type Problem, ProblemError, problemFromZod } from '../../src/problem.ts';
+import { err, ok, type Result } from '../../src/result.ts';
+
+// A bond is the key that a tool gave out when it paired, so that later links are encrypted without pairing again.
+
+const hex = (octets: number) => z.string().regex(new RegExp(`^[0-9a-f]{${2 * octets}}$`));
+
+/** As a device hands it out (Core, Vol 3 Part H 3.6.2 and 3.6.3), octets in the order of the air. */
+export const bondSchema = z.strictObject({ key: hex(16), diversifier: hex(2), random: hex(8) }).readonly();
+export type Bond = z.infer<typeof bondSchema>;
+
+/** The bonds of a station, by the devices' addresses. */
+export interface Bonds {
+  get(address: string): Bond | undefined;
+  keep(address: string, bond: Bond): Result<void, Problem>;
+}
+
+const fileSchema = z.strictObject({
+  form: z.literal('plugmark/bonds/1'),
+  bonds: z.record(z.string().max(64), bondSchema),
+});
+
+/** Bonds in a file that only its owner can read; there is none before the first bond. Throws a {@link ProblemError}. */
+export function bondsIn(path: string): Bonds {
+  const bonds = new Map(Object.entries(read(path)));
+  return {
+    get: (address) => bonds.get(address),
+    keep: (address, bond) => {
+      const all = { ...Object.fromEntries(bonds), [address]: bond };
+      const text = JSON.stringify({ form: 'plugmark/bonds/1', bonds: all }, null, 2);
+      try {
+        // In one step: a crash in between must not leave half a file, because the tools would not pair again.
+        writeFileSync(`${path}.part`, `${text}\n`, { mode: 0o600 });
+        renameSync(`${path}.part`, path);
+      } catch (error) {
+        return err(notWritten(path, error));
+      }
+      bonds.set(address, bond);
+      return ok(undefined);
+    },
+  };
+}
+
+function read(path: string): Readonly<Record<string, Bond>> {
+  let value: unknown;
+  try {
+    value = JSON.parse(readFileSync(path, 'utf8'));
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return {};
+    throw new ProblemError({
+      code: 'bonds-unreadable',
+      where: path,
+      message: `The keys of paired tools cannot be read: ${reason(error)}.`,
+      next: REPAIR,
+    });
+  }
+  const parsed = fileSchema.safeParse(value);
+  if (!parsed.success) throw new ProblemError(problemFromZod(parsed.error, path, 'bonds-unreadable', REPAIR));
+  return parsed.data.bonds;
+}
+
+const REPAIR = 'Put the file right, or delete it and the pairings at the tools, which then pair anew.';
+
+const reason = (error: unknown) => (error instanceof Error ? error.message : String(error));
+
+function notWritten(path: string, error: unknown): Problem {
+  return {
+    code: 'bonds-not-written',
+    where: path,
+    message: `The key that the tool gave out cannot be kept: ${reason(error)}.`,
+    next: 'See that the folder of the station file can be written to.',
+  };
+}
