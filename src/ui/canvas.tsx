@@ -1,7 +1,8 @@
 /** Ink on a terminal: paints a view when told, again when the window changes its size, and passes key presses on. */
 import { render } from 'ink';
+import type { Desk } from './desk.ts';
+import type { KeyPress } from './key-press.ts';
 import { Keyboard } from './keyboard.tsx';
-import type { KeyPress } from './keys.ts';
 import { Screen } from './screen.tsx';
 import type { BenchView } from './view.ts';
 
@@ -18,7 +19,7 @@ export interface TerminalLook {
 }
 
 export interface Canvas {
-  readonly paint: (view: BenchView, help: boolean) => void;
+  readonly paint: (view: BenchView, desk: Desk) => void;
   readonly close: () => void;
 }
 
@@ -42,7 +43,7 @@ export function openCanvas(
   onPress: (press: KeyPress) => void,
   onError: (error: unknown) => void,
 ): Canvas {
-  let shown: { readonly view: BenchView; readonly help: boolean } | null = null;
+  let shown: { readonly view: BenchView; readonly desk: Desk } | null = null;
   const frame = () => {
     const size = { columns: stdout.columns, rows: stdout.rows };
     return (
@@ -66,8 +67,8 @@ export function openCanvas(
   // Before Ink's own listener, which would draw the old frame at the new size.
   stdout.prependListener('resize', resized);
   return {
-    paint(view, help) {
-      shown = { view, help };
+    paint(view, desk) {
+      shown = { view, desk };
       ink.rerender(frame());
     },
     close() {

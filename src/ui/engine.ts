@@ -1,12 +1,12 @@
 /** The engine as it lies there: one row a bank, front to the left, a cell a cylinder with its gap and its torque. */
 
-import type { CylinderState, JobState, StepState } from '../job/state.ts';
+import { type CylinderState, isOver, type JobState, type Settlement, type StepState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import type { Glyphs } from './glyphs.ts';
 import { type EngineLayout, PAIR_MARGIN } from './layout.ts';
 import type { Line, Span } from './line.ts';
 import { nextTask } from './next-step.ts';
-import { fill } from './printable.ts';
+import { columnsOf, fill } from './printable.ts';
 import { figure, stepSpoken } from './words.ts';
 
 interface Cell {
@@ -15,6 +15,7 @@ interface Cell {
   readonly torque: StepState;
   readonly gapFigure: string;
   readonly torqueFigure: string;
+  readonly settlement: Settlement | undefined;
   /** The cylinder of the next step. */
   readonly target: boolean;
   readonly gapNext: boolean;
@@ -22,13 +23,14 @@ interface Cell {
 }
 
 function measured(step: StepState, judgement: Judgement | null | undefined, unit: 'mm' | 'N.m'): string {
-  const shown = step === 'done' || step === 'again';
+  const shown = step === 'done' || step === 'again' || step === 'settled';
   return shown && judgement ? figure(judgement.value, unit) : '';
 }
 
 function cellOf(job: JobState, cylinder: number): Cell {
   const state: CylinderState | undefined = job.cylinders.find((one) => one.cylinder === cylinder);
   const task = nextTask(job);
+  const atBench = task.kind !== 'panel' && job.closed === null;
   const gap = state?.gap ?? 'todo';
   const torque = state?.torque ?? 'todo';
   const judged = state?.pulls.findLast(({ judgement }) => judgement !== null);
@@ -38,17 +40,25 @@ function cellOf(job: JobState, cylinder: number): Cell {
     torque,
     gapFigure: measured(gap, state?.gaps.at(-1)?.judgement, 'mm'),
     torqueFigure: measured(torque, judged?.judgement, 'N.m'),
+    settlement: state?.settlement,
     target: 'cylinder' in task && task.cylinder === cylinder,
-    gapNext: job.closed === null && job.gapTarget === cylinder,
-    torqueNext: job.closed === null && job.torqueTarget === cylinder,
+    gapNext: atBench && job.gapTarget === cylinder,
+    torqueNext: atBench && job.torqueTarget === cylinder,
   };
 }
 
 /** Symbol, word and, where there is room, the figure: exactly `columns` wide. */
-function stepText(step: StepState, value: string, columns: number, glyphs: Glyphs): string {
-  const { symbol, word } = stepSpoken(step, glyphs);
+function stepText(
+  step: StepState,
+  settlement: Settlement | undefined,
+  value: string,
+  columns: number,
+  glyphs: Glyphs,
+): string {
+  const { symbol, word } = stepSpoken(step, glyphs, settlement, columns >= 10);
   const short = columns >= 7 ? `${symbol} ${word}` : symbol + word;
-  const full = columns >= 13 ? `${short.padEnd(7)} ${value}` : short;
+  const both = `${short.padEnd(7)} ${value}`;
+  const full = columnsOf(both) <= columns ? both : short;
   return fill(full, columns, glyphs.cutMark);
 }
 
@@ -61,7 +71,7 @@ function half(cell: Cell, which: 'gap' | 'torque', label: string, columns: numbe
   return [
     { text: head, bold: true, inverse: cell.target },
     {
-      text: stepText(step, value, columns - head.length, glyphs),
+      text: stepText(step, cell.settlement, value, columns - head.length, glyphs),
       tone: stepSpoken(step, glyphs).tone,
       bold: cell.target,
       inverse: cell.target,
@@ -102,8 +112,9 @@ function boxedLines(cells: readonly Cell[], layout: EngineLayout, glyphs: Glyphs
 /** One word for both steps: what is wanted, else that all is well. */
 function tinyWord(cell: Cell, glyphs: Glyphs): { text: string; tone?: Span['tone'] } {
   const worst = (['ask', 'again'] as const).find((step) => cell.gap === step || cell.torque === step);
-  const step = worst ?? (cell.gap === 'done' && cell.torque === 'done' ? 'done' : 'todo');
-  const { symbol, word, tone } = stepSpoken(step, glyphs);
+  const over = cell.gap === 'done' ? (isOver(cell.torque) ? cell.torque : null) : null;
+  const step = worst ?? over ?? 'todo';
+  const { symbol, word, tone } = stepSpoken(step, glyphs, cell.settlement);
   const open = cell.gap === 'done' ? 'pull' : 'gap';
   return { text: symbol + (step === 'todo' ? open : word), tone };
 }
@@ -130,12 +141,20 @@ function bankLines(bank: readonly number[], job: JobState, layout: EngineLayout,
   return lines;
 }
 
+/** The crankshaft; where there is room the firing order stands on it, which nothing rests on. */
+function crankText({ order }: JobState, length: number, glyphs: Glyphs): string {
+  const { firingOrder } = order.engine;
+  const text = firingOrder === undefined ? '' : ` fires ${firingOrder.join('-')} `;
+  if (text === '' || text.length + 6 > length) return glyphs.line.repeat(length);
+  return `${glyphs.line.repeat(3)}${text}`.padEnd(length, glyphs.line);
+}
+
 /** All banks, with the line of the crankshaft in the middle that marks the front. */
 export function engineLines(job: JobState, layout: EngineLayout, glyphs: Glyphs): Line[] {
   const { banks } = job.order.engine;
   const margin = layout.form === 'pair' ? PAIR_MARGIN : 1;
   const length = margin + layout.perRow * layout.cellColumns - ' front  rear '.length;
-  const crank: Line = [{ text: ` front ${glyphs.line.repeat(Math.max(3, length))} rear`, dim: true }];
+  const crank: Line = [{ text: ` front ${crankText(job, Math.max(3, length), glyphs)} rear`, dim: true }];
   const half = Math.ceil(banks.length / 2);
   const drawn = (some: typeof banks) => some.flatMap((bank) => bankLines(bank, job, layout, glyphs));
   return [...drawn(banks.slice(0, half)), crank, ...drawn(banks.slice(half))];

@@ -1,14 +1,17 @@
 /** The two lowest lines: how the tools are, how much is on disk, which keys count now. */
 
-import type { JobState, ToolState } from '../job/state.ts';
+import { dueDate } from '../instrument/fitness.ts';
+import type { JobState, Question, ToolState } from '../job/state.ts';
+import type { Desk } from './desk.ts';
+import { exceptionsNow } from './exceptions.ts';
 import type { Glyphs } from './glyphs.ts';
 import { apart, columnsOfLine, type Line, type Span } from './line.ts';
 import { allProven } from './next-step.ts';
+import { panelKeys } from './panels/index.ts';
 import { printable } from './printable.ts';
 import type { BenchView } from './view.ts';
-import { answerKeys } from './words.ts';
+import { answerKeys, LOW_BATTERY_PERCENT } from './words.ts';
 
-const LOW_BATTERY_PERCENT = 20;
 const ORDER: readonly ToolState['link'][] = ['lost', 'seeking', 'linked'];
 
 function charge({ description, link }: ToolState, always: boolean): string {
@@ -18,35 +21,79 @@ function charge({ description, link }: ToolState, always: boolean): string {
   return always ? `, battery ${percent} %` : '';
 }
 
-function toolSpan(tool: ToolState, always: boolean, glyphs: Glyphs): Span {
+/** Until when the calibration of a tool holds; one that is over is said at any width. */
+function calibrated({ tool }: ToolState, { instruments, basis }: JobState, always: boolean): string {
+  const instrument = instruments.find(({ id }) => id === tool);
+  const due = instrument === undefined ? null : dueDate(instrument);
+  if (due !== null && due < basis.on) return `, calibration OVER since ${due}`;
+  if (!always || instrument === undefined) return '';
+  if (instrument.certificate === undefined) return ', no certificate';
+  return due === null ? ', calibrated' : `, calibrated to ${due}`;
+}
+
+/** How much is said of each tool: `all`, or without its calibration, or no more than what wants a look. */
+type Detail = 'all' | 'charge' | 'least';
+
+function toolSpan(tool: ToolState, job: JobState, detail: Detail, glyphs: Glyphs): Span {
   const clean = (text: string) => printable(text, 32, glyphs.ascii);
   const symbol = { seeking: glyphs.todo, linked: glyphs.done, lost: glyphs.bad }[tool.link];
   const why = tool.link === 'lost' && tool.reason !== undefined ? ` (${clean(tool.reason)})` : '';
-  const text = ` ${clean(tool.tool)} ${symbol} ${tool.link}${charge(tool, always)}${why} `;
+  const state = charge(tool, detail !== 'least') + calibrated(tool, job, detail === 'all');
+  const text = ` ${clean(tool.tool)} ${symbol} ${tool.link}${why}${state} `;
   return tool.link === 'lost' ? { text, tone: 'bad', bold: true } : { text };
 }
 
-/** Tools, lost ones first, and the entries on disk, which are never cut off; charges only where there is room. */
-export function toolsLine(view: BenchView, columns: number, glyphs: Glyphs): Line {
-  const tools = Object.values(view.job.tools).sort((a, b) => ORDER.indexOf(a.link) - ORDER.indexOf(b.link));
-  const right: Line = [{ text: `${view.logEntries} entries on disk ` }];
-  const full = tools.map((tool) => toolSpan(tool, true, glyphs));
-  const fits = columnsOfLine([...full, ...right]) + 2 <= columns;
-  return apart(
-    fits ? full : tools.map((tool) => toolSpan(tool, false, glyphs)),
-    right,
-    columns,
-    glyphs.cutMark,
-  );
+/** Tools, lost ones first, and the entries on disk, which are never cut off; more of each tool where there is room. */
+export function toolsLine(view: BenchView, quiet: boolean, columns: number, glyphs: Glyphs): Line {
+  const { job } = view;
+  const tools = Object.values(job.tools).sort((a, b) => ORDER.indexOf(a.link) - ORDER.indexOf(b.link));
+  const right: Line = [{ text: `${quiet ? 'no bell, ' : ''}${view.logEntries} entries on disk ` }];
+  const said = (detail: Detail) => tools.map((tool) => toolSpan(tool, job, detail, glyphs));
+  const fits = (detail: Detail) => columnsOfLine([...said(detail), ...right]) + 2 <= columns;
+  const detail = (['all', 'charge'] as const).find(fits) ?? 'least';
+  return apart(said(detail), right, columns, glyphs.cutMark);
+}
+
+/** As many of the keys as fit, the most needed first; help and the way out always. */
+function fitting(keys: readonly string[], columns: number): string {
+  const always = ['[?] help', '[q] leave'];
+  const text = (some: readonly string[]) => ` ${[...some, ...always].join('  ')}`;
+  const most = keys
+    .map((_, i) => keys.slice(0, keys.length - i))
+    .find((some) => text(some).length <= columns);
+  return text(most ?? []);
+}
+
+/** The answers in as many words as fit, and where something else is to be said. */
+function questionKeys(job: JobState, question: Question, columns: number): string {
+  const over = question.kind === 'over-window' ? ['[a] it stays, by name'] : [];
+  const long = [...over, '[c] another plug, left out'].join('   ');
+  const short = question.kind === 'over-window' ? '[a] stays [c] else' : '[c] else';
+  const brief = answerKeys(question, 0);
+  const lines = [`${answerKeys(question)}   ${long}`, `${brief}  ${long}`, `${brief} ${short}`];
+  return lines.find((line) => exceptionsNow(job).length > 0 && line.length <= columns) ?? brief;
 }
 
 /** The keys that mean something now. */
-export function keysLine(job: JobState, columns: number): Line {
+export function keysLine(job: JobState, desk: Desk, columns: number): Line {
   const question = job.questions[0];
+  if (desk.form !== null)
+    return [
+      {
+        text:
+          desk.form.text === null
+            ? ' [up down] or a letter  [Enter] this one  [Esc] back'
+            : ' [Enter] that is it  [Esc] back',
+        bold: true,
+      },
+    ];
+  if (desk.figure !== '')
+    return [{ text: ` typed so far: ${desk.figure}  [Enter] that is it  [Esc] drop it`, bold: true }];
   if (job.closed !== null) return [{ text: ' [q] leave' }];
   if (question !== undefined)
-    return [{ text: ` ${answerKeys(question, columns - 1)}`, bold: true, tone: 'attention' }];
+    return [{ text: ` ${questionKeys(job, question, columns - 1)}`, bold: true, tone: 'attention' }];
+  if (desk.draft !== null) return [{ text: fitting(panelKeys(desk.draft, job, desk.types), columns) }];
   return allProven(job)
-    ? [{ text: ' [s] sign', bold: true }, { text: '  [left right] cylinder  [?] help  [q] leave' }]
-    : [{ text: ' [left right] cylinder  [up down] gap  [?] help  [q] leave' }];
+    ? [{ text: ' [s] sign', bold: true }, { text: '  [c] something went wrong  [?] help  [q] leave' }]
+    : [{ text: fitting(['[left right] cylinder', '[up down] gap', '[c] else'], columns) }];
 }

@@ -3,15 +3,22 @@
  * One row fewer than the terminal, no line wider than it, whatever stands in the names.
  */
 import { torqueWindowOf } from '../job/stage.ts';
+import { adviceOnLast } from './advice-words.ts';
+import { type Desk, deskFor } from './desk.ts';
 import { engineLines } from './engine.ts';
+import { wantedBy } from './exceptions.ts';
 import { folded } from './folded.ts';
 import { keysLine, toolsLine } from './foot.ts';
+import type { Form } from './form.ts';
+import { formLines } from './form-lines.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { helpLines } from './help.ts';
 import { largeLines } from './large.ts';
-import { type Layout, layoutFor, type Size, SMALLEST } from './layout.ts';
+import { engineWithin, layoutFor, type Size, SMALLEST } from './layout.ts';
 import { cutLine, type Line } from './line.ts';
 import { nextSentence } from './next-step.ts';
+import { panelLines } from './panels/index.ts';
+import type { Draft } from './panels/panel.ts';
 import { printable } from './printable.ts';
 import { titleLine } from './title.ts';
 import { torqueLines } from './torque-bar.ts';
@@ -23,19 +30,28 @@ export interface FrameWanted {
   readonly view: BenchView;
   readonly size: Size;
   readonly ascii: boolean;
-  /** The list of keys in place of engine, bar and verdict. */
-  readonly help?: boolean;
+  readonly desk: Desk;
 }
 
 /** Exactly `rows` lines: the rest cut off, what is missing empty. */
 const exactly = (lines: readonly Line[], rows: number): Line[] =>
   Array.from({ length: rows }, (_, row) => lines[row] ?? []);
 
-function nextLines(view: BenchView, columns: number, rows: number, glyphs: Glyphs): Line[] {
-  const sentence = printable(nextSentence(view.job), 400, glyphs.ascii);
+/** The one sentence that counts now: a form's question, why a key was not taken, or the next step. */
+function sentenceOf({ job }: BenchView, { form, notice, draft }: Desk): string {
+  const wanted = form === null ? null : wantedBy(form, job);
+  if (wanted?.want === 'answer') return wanted.ask;
+  return notice ?? nextSentence(job, draft);
+}
+
+function nextLines(view: BenchView, desk: Desk, columns: number, rows: number, glyphs: Glyphs): Line[] {
+  const sentence = printable(sentenceOf(view, desk), 400, glyphs.ascii);
   const lines = folded(sentence, columns - 4, rows, glyphs.cutMark);
+  const told = desk.form === null && desk.notice !== null;
+  const mark = told ? glyphs.again : glyphs.pointer;
+  const tone = told ? ('attention' as const) : undefined;
   return lines.map((text, row) => [
-    { text: row === 0 ? ` ${glyphs.pointer} ${text}` : `   ${text}`, bold: true },
+    { text: row === 0 ? ` ${mark} ${text}` : `   ${text}`, bold: true, tone },
   ]);
 }
 
@@ -48,38 +64,119 @@ function traceLines(view: BenchView, columns: number, rows: number, glyphs: Glyp
   return drawn.map((text, row): Line => [{ text: label(row) + text, dim: true }]);
 }
 
-function middleLines(view: BenchView, size: Size, layout: Layout, glyphs: Glyphs): Line[] {
+/** No question of the job takes more from sixty columns on. */
+const MOST_SENTENCE_ROWS = 4;
+
+function benchLines(view: BenchView, desk: Desk, size: Size, glyphs: Glyphs): Line[] {
   const { columns } = size;
+  const sentence = nextLines(view, desk, columns, MOST_SENTENCE_ROWS, glyphs);
+  const layout = layoutFor(size, view.job.order.engine.banks, sentence.length);
   const breath = (nth: number): Line[] => (layout.breaths >= nth ? [[]] : []);
   return [
     ...breath(4),
-    ...exactly(nextLines(view, columns, layout.next, glyphs), layout.next),
+    ...exactly(nextLines(view, desk, columns, layout.next, glyphs), layout.next),
     ...breath(3),
     ...engineLines(view.job, layout.engine, glyphs),
     ...breath(1),
     ...torqueLines(view, columns, layout, glyphs),
     ...breath(2),
     ...exactly(largeLines(view, columns, layout.letters, glyphs), 1 + layout.letters),
+    ...exactly(adviceLines(view, columns, glyphs), layout.advice),
     ...traceLines(view, columns, layout.trace, glyphs),
   ];
 }
 
-function tooSmall(view: BenchView, { columns, rows }: Size, glyphs: Glyphs): Line[] {
+/** One thing at a time: nothing while a pull is under way or another question is open. */
+function adviceLines({ job, live }: BenchView, columns: number, glyphs: Glyphs): Line[] {
+  const asked = job.questions[0];
+  const quiet = live.pulling || (asked !== undefined && asked.kind !== 'over-window');
+  const advice = quiet ? null : adviceOnLast(job);
+  return advice === null ? [] : [[{ text: ` ${printable(advice, columns - 2, glyphs.ascii)}` }]];
+}
+
+/** The torque goes on being shown beneath whatever is read, marked or typed. */
+function stripLines(view: BenchView, { columns, rows }: Size, glyphs: Glyphs): Line[] {
+  const lines = torqueLines(view, columns, { bar: 1, scaleFigures: false }, glyphs);
+  return rows >= 24 ? lines : lines.slice(0, 2);
+}
+
+/** Rows for the sentence above a panel or a form. */
+const sentenceRows = ({ columns }: Size): number => (columns < 80 ? 3 : 2);
+
+/** The pull under way or the last verdict, as large as `rows` allow; nothing where there is neither. */
+function verdictLines(view: BenchView, columns: number, rows: number, glyphs: Glyphs): Line[] {
+  if ((view.job.lastVerdict === null && !view.live.pulling) || rows < 1) return [];
+  return exactly(largeLines(view, columns, Math.min(5, rows - 1), glyphs), Math.min(6, rows));
+}
+
+function panelMiddle(view: BenchView, desk: Desk, draft: Draft, size: Size, glyphs: Glyphs): Line[] {
+  const { columns } = size;
+  const next = sentenceRows(size);
+  const strip = stripLines(view, size, glyphs);
+  const rows = size.rows - 4 - next - strip.length;
+  const panel = panelLines(draft, view.job, { columns, rows }, glyphs);
+  const verdict = verdictLines(view, columns, rows - panel.length - 1, glyphs);
+  const spare = rows - panel.length - verdict.length;
+  const engine = engineWithin(columns, spare - 2, view.job.order.engine.banks);
+  const below = [...(engine === null ? [] : [...engineLines(view.job, engine, glyphs), []]), ...verdict];
+  return [
+    ...exactly(nextLines(view, desk, columns, next, glyphs), next),
+    ...exactly(panel, rows - below.length),
+    ...below,
+    ...strip,
+  ];
+}
+
+/** A form, and under it as much as there is room for of what it is about. */
+function formMiddle(view: BenchView, desk: Desk, form: Form, size: Size, glyphs: Glyphs): Line[] {
+  const { columns } = size;
+  const next = sentenceRows(size);
+  const strip = stripLines(view, size, glyphs);
+  const room = size.rows - 4 - next - strip.length;
+  const asked = formLines(form, view.job, { columns, rows: Math.min(room, 9) }, glyphs);
+  const rest = room - asked.length - 1;
+  const { draft } = desk;
+  const engine = engineWithin(columns, rest - 2, view.job.order.engine.banks);
+  const below: Line[] =
+    draft === null || view.job.questions.length > 0
+      ? [
+          ...largeLines(view, columns, 0, glyphs),
+          [],
+          ...(engine === null ? [] : engineLines(view.job, engine, glyphs)),
+        ]
+      : [...panelLines(draft, view.job, { columns, rows: rest }, glyphs)];
+  return [
+    ...exactly(nextLines(view, desk, columns, next, glyphs), next),
+    ...asked,
+    [],
+    ...exactly(below, Math.max(0, rest)),
+    ...strip,
+  ];
+}
+
+function middleLines(view: BenchView, desk: Desk, size: Size, glyphs: Glyphs): Line[] {
+  if (desk.help) return helpLines(view.job, desk);
+  if (desk.form !== null) return formMiddle(view, desk, desk.form, size, glyphs);
+  return desk.draft === null
+    ? benchLines(view, desk, size, glyphs)
+    : panelMiddle(view, desk, desk.draft, size, glyphs);
+}
+
+function tooSmall(view: BenchView, desk: Desk, { columns, rows }: Size, glyphs: Glyphs): Line[] {
   const least = `${SMALLEST.columns} by ${SMALLEST.rows}`;
   const wanted = `The window is ${columns} by ${rows}; make it at least ${least}.`;
-  return exactly([[{ text: wanted }], ...nextLines(view, columns, 3, glyphs)], rows - 2);
+  return exactly([[{ text: wanted }], ...nextLines(view, desk, columns, 3, glyphs)], rows - 2);
 }
 
 /** The lines of a frame: `size.rows - 1` of them, each at most `size.columns` wide. */
-export function frameLines({ view, size, ascii, help }: FrameWanted): Line[] {
+export function frameLines({ view, size, ascii, desk: given }: FrameWanted): Line[] {
   const { columns, rows } = size;
   const glyphs = glyphsFor(ascii);
+  const desk = deskFor(given, view.job);
   const fits = columns >= SMALLEST.columns && rows >= SMALLEST.rows;
-  const middle = (): Line[] =>
-    help === true
-      ? helpLines()
-      : middleLines(view, size, layoutFor(size, view.job.order.engine.banks), glyphs);
-  const foot = [toolsLine(view, columns, glyphs), keysLine(view.job, columns)];
-  const body = fits ? [...exactly(middle(), rows - 4), ...foot] : tooSmall(view, size, glyphs);
+  const foot = [toolsLine(view, desk.quiet, columns, glyphs), keysLine(view.job, desk, columns)];
+  const body = fits
+    ? [...exactly(middleLines(view, desk, size, glyphs), rows - 4), ...foot]
+    : tooSmall(view, desk, size, glyphs);
   return [titleLine(view, size, glyphs), ...body].map((line) => cutLine(line, columns, glyphs.cutMark));
 }

@@ -62,8 +62,8 @@ export function gapRequest(state: JobState, cylinder: number): string | null {
 
 /** For the list of keys. */
 export const PLUG_KEYS: readonly (readonly [string, string])[] = [
-  ['v, x', 'where a gap may only be looked at: it is sound, it is not'],
-  ['g, t, w', 'where it is checked by wires: right, too tight, too wide'],
-  ['d, e, i', 'plug to the scrap: dropped, broken electrode, cracked insulator; a new one follows'],
-  ['y', 'a new plug, where the gap of this one cannot be set as the rules allow'],
+  ['v, x', 'gap looked at: it is sound, it is not'],
+  ['g, t, w', 'gap tried by wires: right, too tight, too wide'],
+  ['d, e, i', 'scrap: dropped, broken electrode, insulator'],
+  ['y', 'a new plug, where this gap cannot be set'],
 ];

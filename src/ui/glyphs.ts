@@ -10,6 +10,8 @@ export interface Glyphs {
   readonly ask: string;
   readonly done: string;
   readonly bad: string;
+  readonly settled: string;
+  readonly empty: string;
   readonly line: string;
   readonly limit: string;
   readonly guard: string;
@@ -37,6 +39,8 @@ const UNICODE: Glyphs = {
   ask: '?',
   done: '✓',
   bad: '✗',
+  settled: '≈',
+  empty: '□',
   line: '─',
   limit: '┃',
   guard: '░',
@@ -61,6 +65,8 @@ const ASCII: Glyphs = {
   ask: '?',
   done: '+',
   bad: 'x',
+  settled: '~',
+  empty: '_',
   line: '-',
   limit: '|',
   guard: ':',

@@ -1,17 +1,74 @@
+/** The keys of the phase at hand, and those that always count. */
+import type { JobState } from '../job/state.ts';
+import { CONDITIONS, DAMAGE } from './condition-words.ts';
+import type { Desk } from './desk.ts';
 import { PLUG_KEYS } from './gap-keys.ts';
 import type { Line } from './line.ts';
+import type { Draft } from './panels/panel.ts';
 import { ANSWERS } from './words.ts';
 
-const KEYS: readonly (readonly [string, string])[] = [
-  ['left, right', 'cylinder of the next pull, along the service order'],
+type Keys = readonly (readonly [string, string])[];
+
+const AT_BENCH: Keys = [
+  ['left, right', 'cylinder of the next pull'],
   ['up, down', 'cylinder of the next gap reading'],
-  ...Object.values(ANSWERS).map(({ key, long }) => [key, long] as const),
   ...PLUG_KEYS,
-  ['s', 'sign and finish, once every cylinder is proven'],
-  ['?', 'this list on and off'],
-  ['q, Ctrl-C', 'leave; nothing is lost, the job can be taken up again'],
+  ['s', 'sign and finish, once nothing is open'],
 ];
 
-/** Every key and what it does. */
-export const helpLines = (): Line[] =>
-  KEYS.map(([key, what]) => [{ text: ` ${key.padEnd(12)}`, bold: true }, { text: what }]);
+const STAYS: Keys = [['a', 'it stays, and somebody answers for it by name']];
+
+const MOVES: Keys = [['up, down', 'to another line of the list']];
+
+const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = {
+  windows: [['Enter', 'the windows are right']],
+  list: [
+    ...MOVES,
+    ['1 to 6', 'the choice of this line; or left and right'],
+    ['x', 'this line is not done, and why; again: it is'],
+    ['Enter', 'the whole list is as it stands'],
+  ],
+  'old-plug': [
+    ['n', 'this plug is normal'],
+    ['a', 'so are all that are left'],
+    ['up, down', `one of ${Object.keys(CONDITIONS).length} conditions, each with its look`],
+    [
+      Object.values(DAMAGE)
+        .map(({ key }) => key)
+        .join(' '),
+      'what is broken; once more: it is not',
+    ],
+    ['t', 'thread in the head: sound, dirty, damaged'],
+    ['o', 'a note'],
+    ['left, right', 'another cylinder, also one that was read'],
+    ['Enter', 'this plug is as marked'],
+  ],
+  'new-plugs': [
+    ...MOVES,
+    ['d, space', 'this feature differs; again: it agrees'],
+    ['p', 'another part number'],
+    ['l', 'lot or date code'],
+    ['o', 'one cylinder at a time; again: all'],
+    ['Enter', 'the plugs are as marked'],
+  ],
+};
+
+const ALWAYS: Keys = [
+  ['c', 'something went otherwise than planned'],
+  ['m', 'bell on and off'],
+  ['?', 'this list on and off'],
+  ['q, Ctrl-C', 'leave; nothing is lost, resume when you like'],
+];
+
+const shown = (keys: Keys): Line[] =>
+  keys.map(([key, what]) => [{ text: ` ${key.padEnd(12)}`, bold: true }, { text: what }]);
+
+/** Every key that means something now, and what it does. */
+export function helpLines(job: JobState, { draft }: Desk): Line[] {
+  const question = job.questions[0];
+  if (question !== undefined) {
+    const answers = question.answers.map((answer) => [ANSWERS[answer].key, ANSWERS[answer].long] as const);
+    return shown([...answers, ...(question.kind === 'over-window' ? STAYS : []), ...ALWAYS]);
+  }
+  return shown([...(draft === null ? AT_BENCH : ON_PANEL[draft.about]), ...ALWAYS]);
+}

@@ -1,17 +1,12 @@
-/** What a key press means; pure, so that the keyboard can be read as a table. */
+/** What a key press means at the bench; pure, so that the keyboard can be read as a table. */
 import type { Command } from '../job/command.ts';
 import { answerSchema } from '../job/event.ts';
-import type { JobState } from '../job/state.ts';
+import { isOver, type JobState } from '../job/state.ts';
 import type { Quantity } from '../reading.ts';
 import { plugCommand } from './gap-keys.ts';
+import { type KeyPress, printed } from './key-press.ts';
 import { allProven } from './next-step.ts';
 import { ANSWERS } from './words.ts';
-
-/** One key: a printed character, or an arrow by name. */
-export interface KeyPress {
-  readonly key: string;
-  readonly ctrl?: boolean;
-}
 
 /**
  * To the next cylinder that is still open, one step along the service order and no further: no jump by digit, which a
@@ -23,7 +18,7 @@ function choose(state: JobState, quantity: Quantity, step: 1 | -1): Command | nu
   const at = state.cylinders.findIndex(({ cylinder }) => cylinder === from);
   if (at < 0) return null;
   const ahead = step === 1 ? state.cylinders.slice(at + 1) : state.cylinders.slice(0, at).reverse();
-  const to = ahead.find((one) => one[which] !== 'done');
+  const to = ahead.find((one) => !isOver(one[which]));
   return to === undefined ? null : { do: 'choose-cylinder', quantity, cylinder: to.cylinder };
 }
 
@@ -34,23 +29,13 @@ function answer(state: JobState, key: string): Command | null {
   return { do: 'answer', pull: question.pull, answer: given };
 }
 
-/** q or Ctrl-C: a person wants to leave. */
-export const isQuit = ({ key, ctrl }: KeyPress): boolean => key.toLowerCase() === (ctrl === true ? 'c' : 'q');
-
 /**
- * The command of a key, `quit` or `help`, or null when it means nothing now. While a pull is under way the cylinder
- * cannot be changed, because the pull would go to the wrong one, and the job not be closed.
+ * The command of a key while plugs are measured and pulled, or null when it means nothing now. While a pull is under way
+ * the cylinder cannot be changed, because the pull would go to the wrong one, and the job not be closed.
  */
-export function commandFor(
-  press: KeyPress,
-  state: JobState,
-  pulling: boolean,
-): Command | 'quit' | 'help' | null {
-  if (isQuit(press)) return 'quit';
-  if (press.ctrl === true) return null;
-  const key = press.key.length === 1 ? press.key.toLowerCase() : press.key;
-  if (key === '?') return 'help';
-  if (state.closed !== null) return null;
+export function benchCommand(press: KeyPress, state: JobState, pulling: boolean): Command | null {
+  if (press.ctrl === true || state.closed !== null) return null;
+  const key = printed(press)?.toLowerCase() ?? press.key;
   if (state.questions.length > 0) return answer(state, key);
   if (pulling) return null;
   if (key === 's') return allProven(state) ? { do: 'close' } : null;

@@ -7,8 +7,10 @@ import { largeLetters } from './letters.ts';
 import type { Line } from './line.ts';
 import { nextTask } from './next-step.ts';
 import { printable } from './printable.ts';
+import { completeText } from './summary.ts';
 import type { BenchView } from './view.ts';
 import {
+  CAUTIONS,
   figure,
   fixed,
   quantityWord,
@@ -19,10 +21,6 @@ import {
   windowFigures,
   windowOf,
 } from './words.ts';
-
-/** Said before the first reading; the maker of the vehicle has the last word. */
-const CAUTIONS =
-  "Before you start: engine cold, ignition off, hand tools only. The maker's service information decides, not this program.";
 
 interface Large {
   readonly caption: Line;
@@ -58,7 +56,7 @@ function closedText(job: JobState, glyphs: Glyphs): Large | null {
   const open = job.closed.open.map((text) => printable(text, 80, glyphs.ascii)).join('; ');
   return job.closed.complete
     ? {
-        caption: [{ text: ` ${glyphs.done} Every gap and every torque is proven.` }],
+        caption: [{ text: ` ${glyphs.done} ${completeText(job)}` }],
         word: 'COMPLETE',
         figure: '',
         tone: 'good',
@@ -113,6 +111,7 @@ export function largeLines(view: BenchView, columns: number, rows: number, glyph
     asked(job, columns, glyphs) ??
     pulled(view, glyphs) ??
     lastVerdict(job, columns, glyphs);
+  if (large === null && job.pullCount > 0) return [];
   if (large === null) {
     const cautions = folded(CAUTIONS, columns - 2, rows + 1, glyphs.cutMark);
     return cautions.map((text) => [{ text: ` ${text}`, bold: true }]);

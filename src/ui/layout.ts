@@ -21,6 +21,8 @@ export interface Layout {
   readonly bar: number;
   readonly scaleFigures: boolean;
   readonly letters: number;
+  /** A row for advice on the last pull. */
+  readonly advice: number;
   readonly trace: number;
   /** Empty rows between the parts, at most four. */
   readonly breaths: number;
@@ -55,9 +57,9 @@ const SMALL_LETTERS = 3;
 
 /**
  * Shares `size.rows - 1` rows out (a frame as tall as the terminal flickers): first what must be there, then what
- * helps most. `banks` as in the work order.
+ * helps most. `banks` as in the work order; `nextRows`: what the sentence at the top takes.
  */
-export function layoutFor(size: Size, banks: readonly (readonly number[])[]): Layout {
+export function layoutFor(size: Size, banks: readonly (readonly number[])[], nextRows = 2): Layout {
   const longest = Math.max(...banks.map((bank) => bank.length));
   const forms = {
     boxed: engineLayout('boxed', banks, size.columns),
@@ -76,11 +78,12 @@ export function layoutFor(size: Size, banks: readonly (readonly number[])[]): La
     return rows;
   };
   let letters = take(SMALL_LETTERS);
-  // A question of the job's own takes two lines from eighty columns on.
-  const next = 2 + (size.columns < 80 ? take(1) : 0);
+  let next = 2;
+  while (next < Math.max(nextRows, size.columns < 80 ? 3 : 2) && take(1) > 0) next += 1;
   const roomy = size.columns >= 70 && size.rows >= 22;
   if (letters > 0) letters += take(2);
   let trace = roomy ? take(2) : 0;
+  const advice = take(1);
   const scaleFigures = take(1) > 0;
   let breaths = 0;
   while (breaths < 4 && take(1) > 0) breaths += 1;
@@ -92,5 +95,20 @@ export function layoutFor(size: Size, banks: readonly (readonly number[])[]): La
   if (trace > 0) trace += take(2);
   if (letters === 5) letters += take(5);
   if (trace > 0) trace += Math.min(4, spare);
-  return { engine, next, bar, scaleFigures, letters, trace, breaths };
+  return { engine, next, bar, scaleFigures, letters, advice, trace, breaths };
+}
+
+/** The roomiest engine of at most `rows` rows that keeps each bank in one row; null where none fits. */
+export function engineWithin(
+  columns: number,
+  rows: number,
+  banks: readonly (readonly number[])[],
+): EngineLayout | null {
+  const longest = Math.max(...banks.map((bank) => bank.length));
+  const forms = (['pair', 'tiny'] as const).map((form) => engineLayout(form, banks, columns));
+  return (
+    forms.find((one) => one.rows < rows && one.perRow === longest) ??
+    forms.find((one) => one.rows < rows) ??
+    null
+  );
 }

@@ -1,7 +1,10 @@
 /** One plain line an event: for pipes, screen readers and logs, where no screen can be drawn. */
+import { coachingFor } from '../job/coaching.ts';
 import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { torqueWindowOf } from '../job/stage.ts';
 import type { JobState, TorqueAttempt } from '../job/state.ts';
+import { adviceText } from './advice-words.ts';
+import { aroundSaid } from './around-lines.ts';
 import { SCRAP_WORDS, WIRE_WORDS } from './gap-keys.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { printable } from './printable.ts';
@@ -57,7 +60,8 @@ function placed(
         ];
   const question = after.questions.find(({ pull }) => pull === event.pull);
   const asks = question === undefined ? [] : ['ask', question.text, answerKeys(question)];
-  return [where, 'torque', ...verdict, ...asks];
+  const [advice] = event.judgement === null ? [] : coachingFor(after, event.pull);
+  return [where, 'torque', ...verdict, ...(advice === undefined ? [] : [adviceText(advice)]), ...asks];
 }
 
 /** What a gap asks for, where it is more than going on. */
@@ -148,9 +152,23 @@ function said(event: JobEvent, before: JobState | null, after: JobState, glyphs:
         event.why || undefined,
       ]);
     case 'cylinder-chosen':
-      return [`cylinder ${event.cylinder}`, `chosen for the next ${quantityWord(event.quantity)}`];
+      return [
+        `cylinder ${event.cylinder}`,
+        event.quantity === 'old-plug'
+          ? 'its old plug is read next'
+          : `chosen for the next ${quantityWord(event.quantity)}`,
+      ];
     case 'question-answered':
       return answered(event, before);
+    case 'windows-confirmed':
+    case 'steps-attested':
+    case 'old-plugs-read':
+    case 'old-gap-found':
+    case 'removal-felt':
+    case 'new-plugs-checked':
+    case 'fitted-by-angle':
+    case 'pull-accepted':
+      return aroundSaid(event, after);
     case 'job-handed-over':
       return given([
         'job handed over',

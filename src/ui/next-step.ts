@@ -1,17 +1,21 @@
 /** What the technician does next: worked out once from the job's state, said in one plain sentence. */
 import { openItems } from '../job/closing.ts';
+import { phaseOf } from '../job/phase.ts';
 import { stageOf } from '../job/stage.ts';
 import type { CylinderState, JobState, Question, ToolState } from '../job/state.ts';
 import { gapCheckOf } from '../plug/gap.ts';
 import type { Quantity } from '../reading.ts';
 import { called } from '../sequence/plan.ts';
 import { gapRequest } from './gap-keys.ts';
-import { answerKeys, toolWord } from './words.ts';
+import { draftFor, panelSentence } from './panels/index.ts';
+import type { Draft } from './panels/panel.ts';
+import { LOW_BATTERY_PERCENT, toolWord } from './words.ts';
 
 export type NextTask =
   | { readonly kind: 'answer'; readonly question: Question; readonly cylinder: number }
   | { readonly kind: 'gap' | 'pull'; readonly cylinder: number }
-  | { readonly kind: 'sign' | 'closed' | 'choose' };
+  /** What the panel of the phase asks. */
+  | { readonly kind: 'panel' | 'sign' | 'closed' | 'choose' };
 
 const name = (state: JobState, cylinder: number): string => called(state.order.engine, cylinder);
 const named = (state: JobState, cylinder: number): string => name(state, cylinder).replace(/^c/, 'C');
@@ -19,7 +23,7 @@ const named = (state: JobState, cylinder: number): string => name(state, cylinde
 const cylinderOf = (state: JobState, number: number | null): CylinderState | undefined =>
   state.cylinders.find(({ cylinder }) => cylinder === number);
 
-/** True when every gap and every torque is proven and no question is open. */
+/** True when every cylinder is over, all that the routine wants is said, and no question is open. */
 export const allProven = (state: JobState): boolean => openItems(state).length === 0;
 
 /** The task at hand; a plug is measured before it is fitted. */
@@ -27,7 +31,9 @@ export function nextTask(state: JobState): NextTask {
   if (state.closed !== null) return { kind: 'closed' };
   const question = state.questions[0];
   if (question !== undefined) return { kind: 'answer', question, cylinder: question.cylinder };
-  if (allProven(state)) return { kind: 'sign' };
+  const phase = phaseOf(state);
+  if (phase === 'sign') return { kind: 'sign' };
+  if (phase !== 'gap' && phase !== 'torque') return { kind: 'panel' };
   const { gapTarget, torqueTarget } = state;
   // Until the first pull the plugs lie on the bench, where they are measured one after the other.
   const pulled = state.cylinders.some(({ pulls }) => pulls.length > 0);
@@ -49,9 +55,12 @@ function missingTool(state: JobState, quantity: Quantity): string | null {
   const tools = toolsFor(state, quantity);
   if (tools.length === 0 || tools.some(({ link }) => link === 'linked')) return null;
   const name = toolWord(quantity);
-  return tools.some(({ link }) => link === 'lost')
-    ? `The ${name} is lost: keep it switched on and near. Nothing measured is lost.`
-    : `Switch on the ${name}. Waiting for it.`;
+  const lost = tools.find(({ link }) => link === 'lost');
+  if (lost === undefined) return `Switch on the ${name}. Waiting for it.`;
+  const percent = lost.description?.batteryPercent;
+  return percent !== undefined && percent <= LOW_BATTERY_PERCENT
+    ? `The ${name} is lost, its battery was down to ${percent} %: charge or change it. Nothing measured is lost.`
+    : `The ${name} is lost: keep it switched on and near. Nothing measured is lost.`;
 }
 
 function gapSentence(state: JobState, cylinder: number): string {
@@ -84,8 +93,8 @@ function questionSentence({ cylinder, text }: Question): string {
   return /\bcylinder \d/i.test(text) ? text : `Cylinder ${cylinder}: ${text}`;
 }
 
-/** The next step in one sentence; for a question its text, without the keys. */
-export function nextSentence(state: JobState): string {
+/** The next step in one sentence; for a question its text, without the keys. `draft`: what is marked on the panel. */
+export function nextSentence(state: JobState, draft: Draft | null = draftFor(null, state)): string {
   const task = nextTask(state);
   switch (task.kind) {
     case 'closed':
@@ -94,8 +103,12 @@ export function nextSentence(state: JobState): string {
         : 'The job is closed, but not complete. Press q to leave.';
     case 'answer':
       return questionSentence(task.question);
+    case 'panel':
+      return draft === null ? '' : panelSentence(draft, state);
     case 'sign':
-      return 'All cylinders proven. Press s to sign and finish.';
+      return state.cylinders.every(({ torque }) => torque === 'done')
+        ? 'All cylinders proven. Press s to sign and finish.'
+        : 'All cylinders are over; not all are proven by torque. Press s to sign and finish.';
     case 'choose':
       return 'Choose the cylinder to go on with: left and right keys.';
     case 'gap':
@@ -106,11 +119,4 @@ export function nextSentence(state: JobState): string {
     case 'pull':
       return missingTool(state, 'torque') ?? pullSentence(state, task.cylinder);
   }
-}
-
-/** The next step in one sentence, a question with its keys; may hold text from outside. */
-export function nextStep(state: JobState): string {
-  const task = nextTask(state);
-  const sentence = nextSentence(state);
-  return task.kind === 'answer' ? `${sentence}   ${answerKeys(task.question)}` : sentence;
 }

@@ -2,10 +2,12 @@
  * The live screen from beginning to end: views in, commands out, the terminal given back however it ends.
  * Import it dynamically and with NODE_ENV=production set before, because React's development build keeps every frame.
  */
-import { type Observable, Subscription, tap } from 'rxjs';
+import { type Observable, Subscription, tap, timer } from 'rxjs';
 import type { Command } from '../job/command.ts';
 import { type Canvas, openCanvas, type TerminalLook } from './canvas.tsx';
-import { commandFor, isQuit, type KeyPress } from './keys.ts';
+import { chimeFor, strokesOf } from './chime.ts';
+import { type Desk, inView, newDesk, type Pressed, pressed } from './desk.ts';
+import { isQuit, type KeyPress } from './key-press.ts';
 import { paced } from './pace.ts';
 import { summaryLines } from './summary.ts';
 import { type ProcessEvents, takeTerminal } from './terminal.ts';
@@ -14,41 +16,53 @@ import type { BenchView } from './view.ts';
 export interface ScreenRun extends TerminalLook {
   readonly view$: Observable<BenchView>;
   readonly onCommand: (command: Command) => void;
+  /** A figure from a gauge that types; only where `types`. */
+  readonly onTyped: (line: string) => void;
+  /** A tool of this station types its figures. */
+  readonly types: boolean;
+  /** No bell. */
+  readonly quiet: boolean;
   /** Called once when a person or a signal wants to leave; the normal screen is back by then. */
   readonly onQuit: () => void;
   /** Where exit and signals are heard of; `process` unless a test says otherwise. */
   readonly events?: ProcessEvents;
 }
 
-/** What came, what the person has before their eyes, and whether the help is open. */
+const BELL = '\u0007';
+
+/** What came, what the person has before their eyes, and what they have marked or typed. */
 interface Seen {
   newest: BenchView | null;
   painted: BenchView | null;
-  help: boolean;
+  desk: Desk;
 }
 
-/** Keys count for the newest state; an answer only for the question that the person could read. */
-function commandNow(press: KeyPress, { newest, painted }: Seen): Command | 'quit' | 'help' | null {
-  if (newest === null) return isQuit(press) ? 'quit' : null;
-  const command = commandFor(press, newest.job, newest.live.pulling);
-  const answers = command !== null && typeof command === 'object' && command.do === 'answer';
-  return answers && painted?.job.questions[0]?.pull !== command.pull ? null : command;
+const NOTHING: Pick<Pressed, 'out'> = { out: null };
+
+/** Keys count for the newest state; a command only for the question and the phase that the person could see. */
+function take(press: KeyPress, seen: Seen): Pick<Pressed, 'out'> {
+  const { newest, painted, desk } = seen;
+  if (newest === null) return isQuit(press) ? { out: 'quit' } : NOTHING;
+  const after = pressed(desk, press, newest.job, newest.live.pulling);
+  const acts = after.out !== null && after.out !== 'quit' && 'do' in after.out;
+  if (acts && (painted === null || inView(painted.job) !== inView(newest.job))) return NOTHING;
+  seen.desk = after.desk;
+  return after;
 }
 
 function openScreen(run: ScreenRun, ended: (error?: unknown) => void): void {
-  const seen: Seen = { newest: null, painted: null, help: false };
+  const seen: Seen = { newest: null, painted: null, desk: newDesk(run) };
   const views = new Subscription();
   let canvas: Canvas | null = null;
   let over = false;
 
   const paint = () => {
     seen.painted = seen.newest;
-    if (seen.newest !== null) canvas?.paint(seen.newest, seen.help);
+    if (seen.newest !== null) canvas?.paint(seen.newest, seen.desk);
   };
-  const showHelp = (help: boolean) => {
-    if (help === seen.help) return;
-    seen.help = help;
-    paint();
+  /** With what was typed, and nothing newer: a key must not bring before the eyes what the next key would then answer. */
+  const repaint = () => {
+    if (seen.painted !== null) canvas?.paint(seen.painted, seen.desk);
   };
   const end = (error?: unknown) => {
     if (over) return;
@@ -62,13 +76,18 @@ function openScreen(run: ScreenRun, ended: (error?: unknown) => void): void {
     run.onQuit();
   };
   const press = (key: KeyPress) => {
-    const command = over ? null : commandNow(key, seen);
-    if (command === 'quit') quit();
-    else if (command === 'help') showHelp(!seen.help);
-    else if (command !== null) {
-      showHelp(false);
-      run.onCommand(command);
-    }
+    if (over) return;
+    const { out } = take(key, seen);
+    if (out === 'quit') quit();
+    else if (out === null) repaint();
+    else if ('do' in out) run.onCommand(out);
+    else run.onTyped(out.typed);
+  };
+  const ring = ({ job }: BenchView) => {
+    const before = seen.newest?.job;
+    const chime = before === undefined || seen.desk.quiet ? null : chimeFor(before, job);
+    if (chime === null) return;
+    for (const ms of strokesOf(chime)) views.add(timer(ms).subscribe(() => run.stdout.write(BELL)));
   };
 
   const giveBack = takeTerminal({
@@ -86,7 +105,12 @@ function openScreen(run: ScreenRun, ended: (error?: unknown) => void): void {
     end(error);
     return;
   }
-  const kept = run.view$.pipe(tap((view) => Object.assign(seen, { newest: view })));
+  const kept = run.view$.pipe(
+    tap((view) => {
+      ring(view);
+      seen.newest = view;
+    }),
+  );
   views.add(paced(kept).subscribe({ next: paint, error: end, complete: () => end() }));
 }
 

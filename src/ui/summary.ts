@@ -3,19 +3,30 @@ import { openItems } from '../job/closing.ts';
 import type { CylinderState, JobState, StepState } from '../job/state.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
+import { gathered } from './open-list.ts';
 import { printable } from './printable.ts';
 import { figure, SIMULATED, stepSpoken, unitWord, verdictSpoken } from './words.ts';
 
 function stepCell(
   step: StepState,
+  settlement: CylinderState['settlement'],
   judgement: Judgement | null,
   window: Window | null,
   glyphs: Glyphs,
 ): string {
+  if (step === 'settled' && (judgement === null || window === null))
+    return stepSpoken(step, glyphs, settlement, true).word;
   if (step === 'todo' || judgement === null || window === null) return stepSpoken(step, glyphs).word;
   const verdict = verdictSpoken(judgement.result, glyphs).word;
   const value = `${figure(judgement.value, window.unit)} ${unitWord(window.unit, glyphs)}`;
-  const waits = step === 'ask' ? ', ask' : step === 'again' ? ', again' : '';
+  const waits =
+    step === 'settled'
+      ? `, ${stepSpoken(step, glyphs, settlement, true).word}`
+      : step === 'ask'
+        ? ', ask'
+        : step === 'again'
+          ? ', again'
+          : '';
   return `${verdict} ${value}${waits}`;
 }
 
@@ -24,11 +35,18 @@ function row(state: JobState, one: CylinderState, glyphs: Glyphs): readonly stri
   const torque = one.pulls.findLast(({ judgement }) => judgement !== null)?.judgement ?? null;
   return [
     String(one.cylinder),
-    stepCell(one.gap, gap, state.gapWindow, glyphs),
-    stepCell(one.torque, torque, state.torqueWindow, glyphs),
+    stepCell(one.gap, undefined, gap, state.gapWindow, glyphs),
+    stepCell(one.torque, one.settlement, torque, state.torqueWindow, glyphs),
     `${one.gaps.length}`,
     `${one.pulls.length}`,
   ];
+}
+
+/** How a job is complete: proven, or with cylinders that somebody answered for. */
+export function completeText({ cylinders }: JobState): string {
+  const settled = cylinders.filter(({ torque }) => torque === 'settled').map(({ cylinder }) => cylinder);
+  if (settled.length === 0) return 'Complete: every gap and every torque is proven.';
+  return `Complete, but the torque of cylinder ${settled.join(', ')} is not proven: somebody answered for it.`;
 }
 
 function outcome(state: JobState, ascii: boolean): string[] {
@@ -36,12 +54,12 @@ function outcome(state: JobState, ascii: boolean): string[] {
     const { by, reason } = state.voided;
     return [`VOID: declared void by ${printable(by, 80, ascii)}: ${printable(reason, 200, ascii)}`];
   }
-  if (state.closed?.complete === true) return ['Complete: every gap and every torque is proven.'];
+  if (state.closed?.complete === true) return [completeText(state)];
   const open = state.closed?.open ?? openItems(state);
-  const list = open.map((text) => `  ${printable(text, 200, ascii)}`);
+  const list = gathered(open).map((text) => `  ${printable(text, 200, ascii)}`);
   if (state.closed !== null) return ['Closed, not complete. Still open:', ...list];
   return open.length === 0
-    ? ['Every gap and every torque is proven; the job is not closed yet.']
+    ? ['Nothing is open any more; the job is not closed yet.']
     : ['The job is not closed; it can be taken up again. Still open:', ...list];
 }
 

@@ -82,7 +82,12 @@ function figures(window: Window, scale: Scale, glyphs: Glyphs): Line {
   return [{ text: start }, { text: low.padEnd(Math.max(1, highStarts - lowAt)) + high, bold: true }];
 }
 
-export function torqueLines(view: BenchView, columns: number, layout: Layout, glyphs: Glyphs): Line[] {
+export function torqueLines(
+  view: BenchView,
+  columns: number,
+  layout: Pick<Layout, 'bar' | 'scaleFigures'>,
+  glyphs: Glyphs,
+): Line[] {
   const torqueWindow = torqueWindowOf(view.job, view.job.torqueTarget);
   const scale = scaleFor(torqueWindow, columns - 2);
   const now = bar(view, scale, glyphs);

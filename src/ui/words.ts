@@ -1,6 +1,6 @@
 /** How states, verdicts, answers and figures are said; the screen and the plain lines use the same words. */
 import type { Answer } from '../job/event.ts';
-import type { JobState, Question, StepState } from '../job/state.ts';
+import type { JobState, Question, Settlement, StepState } from '../job/state.ts';
 import type { Evaluation, Judgement, Window } from '../metrology/judgement.ts';
 import type { Quantity } from '../reading.ts';
 import type { Glyphs } from './glyphs.ts';
@@ -14,8 +14,14 @@ export interface Spoken {
   readonly tone?: Tone;
 }
 
-/** A step of a cylinder as symbol and word, at most 1 + 5 columns. */
-export function stepSpoken(step: StepState, glyphs: Glyphs): Spoken {
+/** A settled torque never reads like a proven one; the first word is for a cell of five columns. */
+const SETTLED: Readonly<Record<Settlement['kind'], readonly [string, string]>> = {
+  accepted: ['as is', 'ACCEPTED'],
+  'by-angle': ['angle', 'BY ANGLE'],
+};
+
+/** A step of a cylinder as symbol and word, at most 1 + 5 columns unless `roomy`. */
+export function stepSpoken(step: StepState, glyphs: Glyphs, settlement?: Settlement, roomy = false): Spoken {
   switch (step) {
     case 'todo':
       return { symbol: glyphs.todo, word: 'to do' };
@@ -25,6 +31,10 @@ export function stepSpoken(step: StepState, glyphs: Glyphs): Spoken {
       return { symbol: glyphs.ask, word: 'ask', tone: 'attention' };
     case 'done':
       return { symbol: glyphs.done, word: 'OK', tone: 'good' };
+    case 'settled': {
+      const [brief, long] = SETTLED[settlement?.kind ?? 'accepted'];
+      return { symbol: glyphs.settled, word: roomy ? long : brief, tone: 'attention' };
+    }
   }
 }
 
@@ -93,6 +103,13 @@ export function answerKeys({ answers }: Question, columns = Number.POSITIVE_INFI
   return roomy.length <= columns ? roomy : said('brief', ' ');
 }
 
+/** Said before the first reading; the maker of the vehicle has the last word. */
+export const CAUTIONS =
+  "Before you start: engine cold, ignition off, hand tools only. The maker's service information decides, not this program.";
+
+/** From here down a battery is spoken of. Assumption. */
+export const LOW_BATTERY_PERCENT = 20;
+
 /** Stands wherever the tools were not real. */
 export const SIMULATED = 'SIMULATED';
 
@@ -118,7 +135,8 @@ export const windowFigures = (window: Window): string =>
 
 /** Where a reading that did not prove itself lies: `, over the window`; empty for an OK. */
 export function sideWords({ result, side }: Judgement): string {
-  if (result === 'OK' || side === 'inside') return '';
+  if (result === 'OK') return '';
+  if (side === 'inside') return ', the reading itself is too uncertain';
   if (result === 'NotOK') return side === 'low' ? ', under the window' : ', over the window';
   return side === 'low' ? ', too near the lower limit' : ', too near the upper limit';
 }

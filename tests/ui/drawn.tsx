@@ -1,5 +1,6 @@
 /** Draws a view as the terminal would get it, and measures it with Ink's own ruler instead of ours. */
 import { Box, renderToString, Text } from 'ink';
+import { type Desk, newDesk } from '../../src/ui/desk.ts';
 import { frameLines } from '../../src/ui/frame.ts';
 import { Screen } from '../../src/ui/screen.tsx';
 import type { BenchView } from '../../src/ui/view.ts';
@@ -9,21 +10,22 @@ export interface Drawing {
   readonly rows?: number;
   readonly ascii?: boolean;
   readonly color?: boolean;
+  readonly desk?: Desk;
   readonly help?: boolean;
 }
 
+const deskOf = ({ desk = newDesk(), help }: Drawing): Desk => ({ ...desk, help: help ?? desk.help });
+
 /** The frame with its escape sequences. */
-export function drawn(
-  view: BenchView,
-  { columns = 80, rows = 24, ascii, color, help }: Drawing = {},
-): string {
+export function drawn(view: BenchView, drawing: Drawing = {}): string {
+  const { columns = 80, rows = 24, ascii, color } = drawing;
   return renderToString(
     <Screen
       view={view}
       size={{ columns, rows }}
       ascii={ascii === true}
       color={color === true}
-      help={help === true}
+      desk={deskOf(drawing)}
     />,
     { columns },
   );
@@ -32,10 +34,11 @@ export function drawn(
 export const bare = (text: string): string => text.replace(/\u001b\[[\d;]*m/g, '');
 
 /** The lines of the frame as text, before Ink draws them; much faster, so for the many cases. */
-export const linesOf = (view: BenchView, { columns = 80, rows = 24, ascii, help }: Drawing = {}): string[] =>
-  frameLines({ view, size: { columns, rows }, ascii: ascii === true, help: help === true }).map((line) =>
-    line.map(({ text }) => text).join(''),
-  );
+export function linesOf(view: BenchView, drawing: Drawing = {}): string[] {
+  const { columns = 80, rows = 24, ascii } = drawing;
+  const frame = frameLines({ view, size: { columns, rows }, ascii: ascii === true, desk: deskOf(drawing) });
+  return frame.map((line) => line.map(({ text }) => text).join(''));
+}
 
 /** Columns that Ink gives to each text: the width of a frame that it draws round it, an `x` behind it taken off. */
 export function inkColumns(texts: readonly string[]): number[] {

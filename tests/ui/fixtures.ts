@@ -1,13 +1,14 @@
 /** An invented vehicle and its jobs, built by hand: the screen is tested without the fold. */
 import type { Answer } from '../../src/job/event.ts';
 import type { Engine, WorkOrder } from '../../src/job/order.ts';
-import type {
-  CylinderState,
-  JobState,
-  Question,
-  StepState,
-  ToolState,
-  TorqueAttempt,
+import {
+  type CylinderState,
+  isOver,
+  type JobState,
+  type Question,
+  type StepState,
+  type ToolState,
+  type TorqueAttempt,
 } from '../../src/job/state.ts';
 import type { Evaluation, Judgement, Window } from '../../src/metrology/judgement.ts';
 import type { Pull } from '../../src/pull/pull.ts';
@@ -215,7 +216,13 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
     }),
     gapTarget: target,
     torqueTarget: target,
-    chosen: { torque: null, length: null },
+    chosen: { torque: null, length: null, 'old-plug': null },
+    routine: null,
+    windowsConfirmed: false,
+    attested: {},
+    oldPlugs: {},
+    newPlugs: {},
+    oldPlugTarget: null,
     refitting: null,
     lastTight: null,
     tools: { wrench: linked('wrench'), gauge: linked('gauge') },
@@ -233,7 +240,7 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
 /** `job` with one cylinder replaced, and the targets moved to the first open steps. */
 export function withCylinder(job: JobState, one: CylinderState): JobState {
   const cylinders = job.cylinders.map((old) => (old.cylinder === one.cylinder ? one : old));
-  const first = (step: 'gap' | 'torque') => cylinders.find((c) => c[step] !== 'done')?.cylinder ?? null;
+  const first = (step: 'gap' | 'torque') => cylinders.find((c) => !isOver(c[step]))?.cylinder ?? null;
   return { ...job, cylinders, gapTarget: first('gap'), torqueTarget: first('torque') };
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { JobState } from '../../src/job/state.ts';
 import type { Specification } from '../../src/plug/specification.ts';
-import { commandFor } from '../../src/ui/keys.ts';
+import { benchCommand } from '../../src/ui/keys.ts';
 import { nextSentence } from '../../src/ui/next-step.ts';
 import { jobWith } from './fixtures.ts';
 
@@ -16,7 +16,7 @@ const checked = (
   };
   return { ...job, order: { ...job.order, specification: { ...job.order.specification, gapRules } } };
 };
-const press = (key: string, job: JobState) => commandFor({ key }, job, false);
+const press = (key: string, job: JobState) => benchCommand({ key }, job, false);
 
 describe('a plug without a tool', () => {
   it('is looked at where it may only be looked at', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { JobState } from '../../src/job/state.ts';
-import { commandFor } from '../../src/ui/keys.ts';
+import { benchCommand } from '../../src/ui/keys.ts';
 import { cylinderIn, jobWith, questionOn, withCylinder } from './fixtures.ts';
 
 const open = jobWith(2); // service order 1 3 5 7 2 4 6 8; the target is 5
@@ -8,7 +8,7 @@ const asking = (answers: Parameters<typeof questionOn>[3]): JobState => ({
   ...open,
   questions: [questionOn(5, 'unsure', 'What was this pull?', answers, 3)],
 });
-const press = (key: string, job: JobState, pulling = false) => commandFor({ key }, job, pulling);
+const press = (key: string, job: JobState, pulling = false) => benchCommand({ key }, job, pulling);
 const choice = (quantity: 'torque' | 'length', cylinder: number) => ({
   do: 'choose-cylinder',
   quantity,
@@ -70,17 +70,10 @@ describe('keys', () => {
     for (const key of ['left', 'right', 'up', 'down']) expect(press(key, asking(['fresh']))).toBeNull();
   });
 
-  it('leaves and helps at any time', () => {
-    for (const job of [open, asking(['fresh']), jobWith(8, { closed: { complete: true, open: [] } })]) {
-      expect(press('q', job, true)).toBe('quit');
-      expect(press('?', job, true)).toBe('help');
-      expect(commandFor({ key: 'c', ctrl: true }, job, true)).toBe('quit');
-    }
-  });
-
   it('knows no other key', () => {
     for (const key of ['1', '9', 'x', 'c', ' ', '\r', '\u001b', 'left right'])
       expect(press(key, open)).toBeNull();
-    for (const key of ['q', 's', 'f']) expect(commandFor({ key, ctrl: true }, jobWith(8), false)).toBeNull();
+    for (const key of ['q', 's', 'f'])
+      expect(benchCommand({ key, ctrl: true }, jobWith(8), false)).toBeNull();
   });
 });

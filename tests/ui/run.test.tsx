@@ -23,7 +23,7 @@ const TITLE = 'J-1042 · Example estate';
 const first: BenchView = VIEWS['gap'] ?? expect.fail('no view');
 const asking: BenchView = VIEWS['notOk'] ?? expect.fail('no view');
 
-function started(view$: Subject<BenchView> = new BehaviorSubject(first)) {
+function started(view$: Subject<BenchView> = new BehaviorSubject(first), more = {}) {
   const screen = new FakeScreen();
   const keyboard = new FakeKeyboard();
   const events = new EventEmitter();
@@ -32,6 +32,10 @@ function started(view$: Subject<BenchView> = new BehaviorSubject(first)) {
   const done = runScreen({
     view$,
     onCommand: (command) => commands.push(command),
+    onTyped: () => {},
+    types: false,
+    quiet: true,
+    ...more,
     onQuit: quit,
     ...asStreams(screen, keyboard),
     color: false,
@@ -158,7 +162,7 @@ describe('the live screen', () => {
     const { screen, keyboard } = started();
     await shows(screen, TITLE);
     keyboard.write('?');
-    await shows(screen, 'taken up again');
+    await shows(screen, 'bell on and off');
     const frames = screen.writes.length;
     keyboard.write('?');
     await until(() => expect(screen.writes.slice(frames).join('')).toContain('front'));
@@ -206,5 +210,45 @@ describe('the live screen', () => {
     expect(screen.text).toContain(`${(50 * seconds) / 10}.0 N·m`);
     keyboard.write('q');
     await new Promise((resolve) => setImmediate(resolve));
+  });
+
+  it('rings once for an OK, three times for a question, and not at all when it is to be quiet', async () => {
+    vi.useFakeTimers({
+      toFake: ['setTimeout', 'setInterval', 'clearTimeout', 'clearInterval', 'Date', 'performance'],
+    });
+    const bells = (screen: FakeScreen) => screen.writes.filter((write) => write === '\u0007').length;
+    const ok = VIEWS['ok'] ?? expect.fail('no view');
+    for (const [quiet, one, four] of [
+      [false, 1, 4],
+      [true, 0, 0],
+    ] as const) {
+      const { view$, screen, keyboard } = started(new BehaviorSubject(first), { quiet });
+      await vi.advanceTimersByTimeAsync(200);
+      view$.next(ok);
+      await vi.advanceTimersByTimeAsync(2000);
+      expect(bells(screen)).toBe(one);
+      view$.next(asking);
+      await vi.advanceTimersByTimeAsync(100);
+      expect(bells(screen)).toBeLessThanOrEqual(one + 1);
+      await vi.advanceTimersByTimeAsync(2000);
+      expect(bells(screen)).toBe(four);
+      keyboard.write('q');
+      await new Promise((resolve) => setImmediate(resolve));
+    }
+  });
+
+  it('hands on what a gauge types as a figure, and presses no key by it', async () => {
+    const typed: string[] = [];
+    const windows = VIEWS['windows'] ?? expect.fail('no view');
+    const { screen, keyboard, commands, done } = started(new BehaviorSubject(windows), {
+      types: true,
+      onTyped: (line: string) => typed.push(line),
+    });
+    await shows(screen, 'Hold these windows');
+    keyboard.write('0.75\r0.81\r');
+    await until(() => expect(typed).toEqual(['0.75', '0.81']));
+    expect(commands).toEqual([]);
+    keyboard.write('q');
+    await done;
   });
 });

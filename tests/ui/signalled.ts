@@ -11,6 +11,9 @@ const keepAlive = setInterval(() => undefined, 1000);
 const done = runScreen({
   view$: new BehaviorSubject(viewOf(jobWith(3))),
   onCommand: () => undefined,
+  onTyped: () => undefined,
+  types: false,
+  quiet: true,
   onQuit: () => clearInterval(keepAlive),
   ...asStreams(screen, new FakeKeyboard()),
   color: false,

@@ -1,4 +1,7 @@
 /** Every state of the screen that a technician can meet. */
+import { type RoutineItem, USUAL_ROUTINE } from '../../src/job/routine.ts';
+import type { JobState, OldPlug } from '../../src/job/state.ts';
+import type { Condition, Damage } from '../../src/plug/condition.ts';
 import type { BenchView } from '../../src/ui/view.ts';
 import {
   attemptOf,
@@ -8,6 +11,7 @@ import {
   linked,
   lost,
   okTorque,
+  pullOf,
   questionOn,
   seeking,
   viewOf,
@@ -28,6 +32,41 @@ const asking = withCylinder(jobWith(4), {
   ...cylinderIn(2, 'done', 'ask'),
   pulls: [attemptOf(5, overWindow)],
 });
+
+const read = (condition: Condition, damage: readonly Damage[] = []): OldPlug => ({
+  read: { condition, damage: [...damage], thread: 'sound' },
+  gapMm: null,
+  removal: null,
+});
+
+const said = (...lists: readonly (readonly RoutineItem[])[]): JobState['attested'] =>
+  Object.fromEntries(lists.flat().map(({ id, choices }) => [id, { as: choices?.[0] ?? 'done' }]));
+
+const checked = Object.fromEntries(
+  [1, 2, 3, 4, 5, 6, 7, 8].map((cylinder) => [cylinder, { part: 'EX-1234', lot: null, differs: [] }]),
+);
+
+const beforeRemoval = { routine: USUAL_ROUTINE, windowsConfirmed: true };
+const atOldPlugs = { ...beforeRemoval, attested: said(USUAL_ROUTINE.beforeRemoval) };
+
+/** A job with the usual routine, come as far as the name says. */
+export const ROUTINE_JOBS = {
+  windows: jobWith(0, { routine: USUAL_ROUTINE }),
+  list: jobWith(0, beforeRemoval),
+  oldPlugs: jobWith(0, {
+    ...atOldPlugs,
+    oldPlugTarget: 7,
+    oldPlugs: { 1: read('normal'), 3: read('normal'), 5: read('overheated', ['bent-electrode']) },
+  }),
+  newPlugs: jobWith(0, atOldPlugs),
+  afterwards: jobWith(8, {
+    ...atOldPlugs,
+    attested: said(USUAL_ROUTINE.beforeRemoval, USUAL_ROUTINE.fitting),
+    newPlugs: checked,
+  }),
+} as const;
+
+const loosened = attemptOf(1, null, { kind: 'loosening', pull: pullOf(1, -22.4) });
 
 /** Every state of the screen that a technician can meet, by name. */
 export const VIEWS: Readonly<Record<string, BenchView>> = {
@@ -94,5 +133,22 @@ export const VIEWS: Readonly<Record<string, BenchView>> = {
   closed: viewOf(jobWith(8, { closed: { complete: true, open: [] } })),
   closedOpen: viewOf(
     jobWith(6, { closed: { complete: false, open: ['cylinder 6 torque', 'cylinder 8 gap'] } }),
+  ),
+  windows: viewOf(ROUTINE_JOBS.windows),
+  list: viewOf(ROUTINE_JOBS.list),
+  chosen: viewOf(ROUTINE_JOBS.afterwards),
+  oldPlugs: viewOf(ROUTINE_JOBS.oldPlugs),
+  removed: viewOf({
+    ...ROUTINE_JOBS.oldPlugs,
+    oldPlugTarget: 1,
+    oldPlugs: { 1: { read: null, gapMm: 0.94, removal: 1 } },
+    strays: [loosened],
+  }),
+  newPlugs: viewOf(ROUTINE_JOBS.newPlugs),
+  settled: viewOf(
+    withCylinder(jobWith(4), {
+      ...cylinderIn(2, 'done', 'settled'),
+      settlement: { kind: 'by-angle', turn: '1/2 turn', why: 'no room' },
+    }),
   ),
 };

@@ -1,0 +1,38 @@
+/** What the signal of a pull gives reason to say, as one calm sentence; none of it is a verdict. */
+import { coachingFor } from '../job/coaching.ts';
+import type { JobState } from '../job/state.ts';
+import type { Advice } from '../pull/coaching.ts';
+import { fixed } from './words.ts';
+
+export function adviceText({ kind, figure, limit }: Advice): string {
+  const whole = fixed(figure, 0);
+  switch (kind) {
+    case 'too-fast-ms':
+      return `Slower towards the click: the last fifth took ${whole} ms, ${fixed(limit, 0)} at least.`;
+    case 'follow-through-percent':
+      return `Stop at the click: the pull went ${whole} % beyond it.`;
+    case 'fell-back-percent':
+      return `The torque fell back by ${whole} % on the way: keep the hand still on the grip.`;
+    case 'early-torque':
+      return 'The torque came early and evenly: is the thread crossed or dirty?';
+    case 'early-torque-deg':
+      return `The torque came early, over ${whole} degrees: is the thread crossed or dirty?`;
+    case 'turned-too-little-deg':
+      return `It turned ${whole} degrees, ${fixed(limit, 0)} or more are usual: gasket missing, or used?`;
+    case 'turned-too-far-deg':
+      return `It turned ${whole} degrees, ${fixed(limit, 0)} at most are usual: a gasket too many?`;
+    case 'zero-not-settled-nm':
+      return `Let the wrench lie a second before a pull: its zero stood at ${fixed(figure, 1)} N·m.`;
+    case 'end-of-scale-nm':
+      return `The wrench came to the end of its scale at ${fixed(figure, 1)} N·m.`;
+    case 'click-not-visible-ms':
+      return `Readings came ${whole} ms apart, too far to show a click.`;
+  }
+}
+
+/** The gravest thing to say about the last pull; null for a good one. */
+export function adviceOnLast(job: JobState): string | null {
+  const last = job.lastPull;
+  const [gravest] = last === null ? [] : coachingFor(job, last.pull);
+  return gravest === undefined ? null : adviceText(gravest);
+}

@@ -1,0 +1,95 @@
+/** How an old plug looks and what that mostly comes from, in our own words; the reading never replaces a diagnosis. */
+import type { Condition, Damage, ThreadState } from '../plug/condition.ts';
+
+interface ConditionWords {
+  readonly word: string;
+  readonly looks: string;
+  readonly causes: string;
+}
+
+/** In the order of the list: the usual one first, the gravest last. */
+export const CONDITIONS: Readonly<Record<Condition, ConditionWords>> = {
+  normal: {
+    word: 'normal',
+    looks: 'light grey to tan, little wear, perhaps some white powder',
+    causes: 'a healthy cylinder and a plug that suits it',
+  },
+  reddish: {
+    word: 'reddish coat',
+    looks: 'pink to brick red film on insulator and electrodes',
+    causes: 'an additive in the fuel; no fault of the engine',
+  },
+  sooty: {
+    word: 'dry soot',
+    looks: 'dull black, dry, comes off on the finger',
+    causes: 'rich mixture, short trips, weak spark, too cold a plug, blocked air filter',
+  },
+  'fuel-wet': {
+    word: 'wet with fuel',
+    looks: 'damp, smells of fuel',
+    causes: 'flooded, injector that leaks, no spark in this cylinder',
+  },
+  oily: {
+    word: 'wet with oil',
+    looks: 'black, wet and slippery',
+    causes: 'oil past rings, valve guides or seals, or through the crankcase vent',
+  },
+  ash: {
+    word: 'ash',
+    looks: 'pale crust on electrodes and insulator',
+    causes: 'additives of oil or fuel that do not burn; oil consumption',
+  },
+  worn: {
+    word: 'worn',
+    looks: 'electrodes rounded, gap grown wide',
+    causes: 'in use beyond its life',
+  },
+  glazed: {
+    word: 'glazed',
+    looks: 'shiny, glassy or spotted insulator',
+    causes: 'deposits melted on by hard acceleration after a long slow time',
+  },
+  bridged: {
+    word: 'bridged',
+    looks: 'a lump of deposit closes the gap',
+    causes: 'oil or soot that came loose in the chamber',
+  },
+  'metal-beads': {
+    word: 'beads of metal',
+    looks: 'small bright beads on electrodes or insulator',
+    causes: 'lead in the fuel, or metal from piston or valve: look into the cylinder',
+  },
+  overheated: {
+    word: 'overheated',
+    looks: 'chalk white insulator, dark specks, electrodes burnt blue',
+    causes: 'a plug that was loose, too hot a plug, lean mixture, timing, cooling',
+  },
+  'pre-ignition': {
+    word: 'melted',
+    looks: 'electrode melted or gone, insulator blistered',
+    causes: 'ignition by a hot spot before the spark; the piston may be hurt: look into the cylinder',
+  },
+  detonation: {
+    word: 'knocked to pieces',
+    looks: 'insulator tip chipped, ground electrode broken without melting',
+    causes: 'knocking: fuel, timing, load; or a gap set with force',
+  },
+};
+
+export const DAMAGE: Readonly<Record<Damage, { readonly key: string; readonly words: string }>> = {
+  'cracked-insulator': { key: 'i', words: 'insulator cracked' },
+  'loose-centre': { key: 'l', words: 'centre electrode loose' },
+  'broken-ground': { key: 'g', words: 'ground electrode broken' },
+  'broken-shell': { key: 's', words: 'shell broken' },
+  'bent-electrode': { key: 'b', words: 'electrode bent' },
+  flashover: { key: 'f', words: 'burnt track down the outside' },
+};
+
+export const THREADS: Readonly<Record<ThreadState, string>> = {
+  sound: 'sound',
+  dirty: 'dirty: clean it before fitting',
+  damaged: 'DAMAGED: stop, look, put it right first',
+};
+
+/** What many take for a fault. */
+export const STAIN = 'An even brown ring outside, just above the shell, is normal.';

@@ -1,0 +1,45 @@
+import type { JobState } from '../job/state.ts';
+import { editorSpans } from './editor.ts';
+import { wantedBy } from './exceptions.ts';
+import { type Form, TYPE_KEY } from './form.ts';
+import type { Glyphs } from './glyphs.ts';
+import type { Line } from './line.ts';
+import { type Room, scrolled } from './panels/panel.ts';
+import { columnsOf, printable } from './printable.ts';
+
+/** What can be answered: the options with their keys, or the line that is being typed, and why the last was not taken. */
+export function formLines(form: Form, job: JobState, { columns, rows }: Room, glyphs: Glyphs): Line[] {
+  const wanted = wantedBy(form, job);
+  if (wanted.want !== 'answer') return [];
+  const { typed } = wanted;
+  if (form.text !== null && typed !== null) {
+    const label = `   ${typed.label}: `;
+    const line: Line = [
+      { text: label },
+      ...editorSpans(form.text, Math.max(8, columns - columnsOf(label) - 2), glyphs),
+    ];
+    const fault: Line[] =
+      form.fault === null
+        ? []
+        : [
+            [
+              {
+                text: `   ${glyphs.again} ${printable(form.fault, columns - 6, glyphs.ascii)}`,
+                tone: 'attention',
+                bold: true,
+              },
+            ],
+          ];
+    return [line, ...fault];
+  }
+  const own = typed === null ? [] : [{ key: TYPE_KEY, words: 'something else, typed' }];
+  const lines = [...wanted.options, ...own].map(({ key, words }, i): Line => {
+    const here = i === form.at;
+    const text = printable(words, columns - 10, glyphs.ascii);
+    return [
+      { text: ` ${here ? glyphs.pointer : ' '} [${key}] `, bold: here },
+      { text, bold: here, inverse: here },
+    ];
+  });
+  return [...scrolled(lines, form.at, rows)];
+}

@@ -1,0 +1,173 @@
+/** The new plugs held against the order and the old ones, before any is fitted: part, lot, and what must agree. */
+import { type PlugFeature, plugFeatureSchema } from '../../job/event.ts';
+import type { JobState } from '../../job/state.ts';
+import { newForm } from '../form.ts';
+import type { Glyphs } from '../glyphs.ts';
+import { type KeyPress, printed } from '../key-press.ts';
+import type { Line } from '../line.ts';
+import { fill, printable } from '../printable.ts';
+import { oddOne } from './odd-one.ts';
+import { type Move, moved, type NewPlugsDraft, type Room, scrolled } from './panel.ts';
+
+const FEATURES = plugFeatureSchema.options;
+
+/** A lot that was asked for on the way: once it is typed, Enter goes on. */
+export const THEN_AGREED = 'then-agreed';
+
+/** Cylinders whose new plug is not found right yet, in the order of the work. */
+const unchecked = (job: JobState): number[] =>
+  job.cylinders.map((c) => c.cylinder).filter((cylinder) => job.newPlugs[cylinder]?.differs.length !== 0);
+
+export function beginNewPlugs(job: JobState): NewPlugsDraft {
+  return { about: 'new-plugs', at: 0, differs: [], part: job.order.plug.part, lot: null, one: null };
+}
+
+const spokenOf = (draft: NewPlugsDraft, job: JobState): number[] =>
+  draft.one === null ? unchecked(job) : [draft.one];
+
+/** The check as a command; the lot is asked for first. */
+function checked(draft: NewPlugsDraft, job: JobState): Move {
+  if (draft.lot === null) return { form: newForm('lot', THEN_AGREED) };
+  const { part, lot, differs } = draft;
+  const cylinders = spokenOf(draft, job);
+  const left = unchecked(job).filter((cylinder) => !cylinders.includes(cylinder));
+  return {
+    command: { do: 'check-new-plugs', cylinders, part, lot: lot === '' ? null : lot, differs: [...differs] },
+    draft: { ...draft, at: 0, differs: [], one: draft.one === null ? null : (left[0] ?? draft.one) },
+  };
+}
+
+function oneBeside({ one }: NewPlugsDraft, job: JobState, step: 1 | -1): number | null {
+  const order = job.cylinders.map(({ cylinder }) => cylinder);
+  return one === null ? null : (order[order.indexOf(one) + step] ?? one);
+}
+
+export function pressedNewPlugs(draft: NewPlugsDraft, press: KeyPress, job: JobState): Move {
+  const at = moved(draft.at, press.key, FEATURES.length);
+  if (at !== null) return { draft: { ...draft, at } };
+  if (press.key === 'enter') return checked(draft, job);
+  if (press.key === 'left' || press.key === 'right') {
+    const one = oneBeside(draft, job, press.key === 'left' ? -1 : 1);
+    return one === null ? null : { draft: { ...draft, one } };
+  }
+  const feature = FEATURES[draft.at];
+  switch (printed(press)?.toLowerCase()) {
+    case ' ':
+    case 'd':
+      return feature === undefined ? null : { draft: { ...draft, differs: toggled(draft.differs, feature) } };
+    case 'p':
+      return { form: newForm('part') };
+    case 'l':
+      return { form: newForm('lot') };
+    case 'o':
+      return { draft: { ...draft, one: draft.one === null ? (unchecked(job)[0] ?? null) : null } };
+    default:
+      return null;
+  }
+}
+
+const toggled = (differs: readonly PlugFeature[], one: PlugFeature): PlugFeature[] =>
+  FEATURES.filter((other) => differs.includes(other) !== (other === one));
+
+export function newPlugsSentence(draft: NewPlugsDraft, job: JobState): string {
+  const whose = draft.one === null ? 'the new plugs' : `the new plug for cylinder ${draft.one}`;
+  if (draft.differs.length > 0)
+    return `Enter: ${whose} differ${draft.one === null ? '' : 's'} in ${draft.differs.map((one) => FEATURE_WORDS[one]).join(', ')}. Then take the right ones.`;
+  const before = job.cylinders.find(({ cylinder }) => (job.newPlugs[cylinder]?.differs.length ?? 0) > 0);
+  const again = before === undefined ? '' : 'Those that differed must not go in. ';
+  return `${again}Hold ${whose} against the old ones and the order. Enter: all of this agrees.`;
+}
+
+const FEATURE_WORDS: Readonly<Record<PlugFeature, string>> = {
+  thread: 'thread',
+  pitch: 'pitch',
+  reach: 'reach',
+  seat: 'seat',
+  hex: 'hexagon',
+  'heat-range': 'heat range',
+  resistor: 'resistor',
+};
+
+const AS_OLD = 'as the old one';
+
+/** What the order says of a feature; nothing said means: like the plug that came out. */
+function figureOf(feature: PlugFeature, { order }: JobState): string {
+  const { thread, seat, gasket, reachMm, hexMm, heatRange, resistor } = order.plug;
+  const [diameter, pitch] = thread.split('x');
+  switch (feature) {
+    case 'thread':
+      return diameter ?? thread;
+    case 'pitch':
+      return `${pitch ?? ''} mm`;
+    case 'reach':
+      return reachMm === undefined ? AS_OLD : `${reachMm} mm`;
+    case 'seat':
+      return seat === 'conical' ? 'conical, no gasket' : `flat, ${gasket ?? 'new'} gasket`;
+    case 'hex':
+      return hexMm === undefined ? AS_OLD : `${hexMm} mm`;
+    case 'heat-range':
+      return heatRange ?? AS_OLD;
+    case 'resistor':
+      return resistor === undefined ? AS_OLD : resistor ? 'yes' : 'no';
+  }
+}
+
+function featureLine(
+  feature: PlugFeature,
+  i: number,
+  draft: NewPlugsDraft,
+  job: JobState,
+  glyphs: Glyphs,
+): Line {
+  const differs = draft.differs.includes(feature);
+  const here = i === draft.at;
+  const mark = differs ? `${glyphs.bad} differs` : `${glyphs.done} agrees`;
+  return [
+    { text: ` ${here ? glyphs.pointer : ' '}${FEATURE_WORDS[feature].padEnd(12)}`, bold: here },
+    { text: fill(printable(figureOf(feature, job), 24, glyphs.ascii), 26, glyphs.cutMark), bold: true },
+    { text: mark, inverse: here, ...(differs ? { tone: 'bad' as const } : {}) },
+  ];
+}
+
+function checkedLine(job: JobState): Line[] {
+  const right = job.cylinders.filter(({ cylinder }) => job.newPlugs[cylinder]?.differs.length === 0);
+  return right.length === 0
+    ? []
+    : [[{ text: ` Checked: ${right.map(({ cylinder }) => cylinder).join(', ')}`, dim: true }]];
+}
+
+export function newPlugsLines(
+  draft: NewPlugsDraft,
+  job: JobState,
+  { columns, rows }: Room,
+  glyphs: Glyphs,
+): Line[] {
+  const clean = (text: string) => printable(text, 60, glyphs.ascii);
+  const cylinders = spokenOf(draft, job).join(', ');
+  const lot = draft.lot === null ? 'asked for on Enter' : draft.lot === '' ? 'none' : clean(draft.lot);
+  const odd = oddOne(job);
+  const head: Line[] = [
+    [
+      { text: ` For cylinder ${cylinders}`, bold: true },
+      { text: draft.one === null ? '   [o] one at a time' : '   [o] all' },
+    ],
+    [
+      { text: ' [p] part ' },
+      { text: clean(draft.part), bold: true },
+      { text: '   [l] lot ' },
+      { text: lot, bold: true },
+    ],
+  ];
+  const foot: Line[] = [
+    ...checkedLine(job),
+    ...(odd === null ? [] : [[{ text: ` ${odd}`, tone: 'attention' as const }]]),
+  ];
+  const features = FEATURES.map((feature, i) => featureLine(feature, i, draft, job, glyphs));
+  const space: Line[] = rows > head.length + foot.length + features.length + 1 ? [[]] : [];
+  const room = Math.max(3, rows - head.length - foot.length - 2 * space.length);
+  return [...head, ...space, ...scrolled(features, draft.at, room), ...space, ...foot].map((line) =>
+    line.slice(0, columns),
+  );
+}
+
+export const NEW_PLUGS_KEYS = ['[Enter] agrees', '[d] differs', '[p] part', '[l] lot', '[up down] feature'];

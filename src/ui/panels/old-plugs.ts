@@ -1,0 +1,235 @@
+/** The plugs that came out, in the order of the work: how each looks, what is broken, its thread, gap and removal torque. */
+import type { Command } from '../../job/command.ts';
+import { attemptOf } from '../../job/situation.ts';
+import type { JobState, OldPlug } from '../../job/state.ts';
+import {
+  type Condition,
+  conditionSchema,
+  type Damage,
+  damageSchema,
+  threadStateSchema,
+} from '../../plug/condition.ts';
+import { called } from '../../sequence/plan.ts';
+import { CONDITIONS, DAMAGE, STAIN, THREADS } from '../condition-words.ts';
+import { folded } from '../folded.ts';
+import { newForm } from '../form.ts';
+import type { Glyphs } from '../glyphs.ts';
+import { type KeyPress, printed } from '../key-press.ts';
+import type { Line, Span } from '../line.ts';
+import { fill, printable } from '../printable.ts';
+import { fixed } from '../words.ts';
+import { oddOne } from './odd-one.ts';
+import { type Move, moved, type OldPlugDraft, type Room, scrolled } from './panel.ts';
+
+const CLASSES = conditionSchema.options;
+const DAMAGES = damageSchema.options;
+const STATES = threadStateSchema.options;
+
+/** What is known of a plug already is where the draft begins. */
+export function beginOldPlug(job: JobState, cylinder: number): OldPlugDraft {
+  const read = job.oldPlugs[cylinder]?.read ?? null;
+  return {
+    about: 'old-plug',
+    cylinder,
+    at: read === null ? 0 : CLASSES.indexOf(read.condition),
+    damage: read?.damage ?? [],
+    thread: read?.thread ?? 'sound',
+    note: read?.note ?? '',
+  };
+}
+
+const unread = (job: JobState): number[] =>
+  job.cylinders.map((c) => c.cylinder).filter((cylinder) => (job.oldPlugs[cylinder]?.read ?? null) === null);
+
+function said(draft: OldPlugDraft, condition: Condition, cylinders: readonly number[]): Command {
+  const { damage, thread, note } = draft;
+  return {
+    do: 'read-old-plugs',
+    cylinders: [...cylinders],
+    condition,
+    damage: [...damage],
+    thread,
+    ...(note === '' ? {} : { note }),
+  };
+}
+
+const untouched = ({ at, damage, thread, note }: OldPlugDraft): boolean =>
+  at === 0 && damage.length === 0 && thread === 'sound' && note === '';
+
+function allNormal(draft: OldPlugDraft, job: JobState): Move {
+  return untouched(draft)
+    ? { command: said(draft, 'normal', unread(job)) }
+    : { notice: `You have marked the plug of cylinder ${draft.cylinder}: first say it with Enter.` };
+}
+
+function beside(draft: OldPlugDraft, job: JobState, step: 1 | -1): Move {
+  const order = job.cylinders.map(({ cylinder }) => cylinder);
+  const cylinder = order[order.indexOf(draft.cylinder) + step];
+  return cylinder === undefined
+    ? null
+    : { command: { do: 'choose-cylinder', quantity: 'old-plug', cylinder } };
+}
+
+const toggled = (damage: readonly Damage[], one: Damage): Damage[] =>
+  DAMAGES.filter((other) => damage.includes(other) !== (other === one));
+
+export function pressedOldPlug(draft: OldPlugDraft, press: KeyPress, job: JobState): Move {
+  const at = moved(draft.at, press.key, CLASSES.length);
+  if (at !== null) return { draft: { ...draft, at } };
+  if (press.key === 'left') return beside(draft, job, -1);
+  if (press.key === 'right') return beside(draft, job, 1);
+  if (press.key === 'enter') return { command: said(draft, CLASSES[draft.at] ?? 'normal', [draft.cylinder]) };
+  const key = printed(press)?.toLowerCase();
+  if (key === 'n') return { command: said(draft, 'normal', [draft.cylinder]) };
+  if (key === 'a') return allNormal(draft, job);
+  if (key === 'o') return { form: newForm('old-plug-note', draft.cylinder) };
+  if (key === 't') {
+    const thread = STATES[(STATES.indexOf(draft.thread) + 1) % STATES.length] ?? 'sound';
+    return { draft: { ...draft, thread } };
+  }
+  const damage = DAMAGES.find((one) => DAMAGE[one].key === key);
+  return damage === undefined ? null : { draft: { ...draft, damage: toggled(draft.damage, damage) } };
+}
+
+export function oldPlugSentence(draft: OldPlugDraft, job: JobState): string {
+  const where = called(job.order.engine, draft.cylinder);
+  return `How does the old plug of ${where} look? n: normal. a: all the rest are. Or choose, then Enter.`;
+}
+
+export const OLD_PLUG_KEYS = ['[n] normal', '[a] all normal', '[Enter] as marked', '[left right] cylinder'];
+
+/** Removal torque in N·m, as far as a wrench felt it. */
+function removalNm(job: JobState, plug: OldPlug): number | null {
+  const felt = plug.removal === null ? undefined : attemptOf(job, plug.removal);
+  return felt === undefined ? null : Math.abs(felt.pull.peakNm);
+}
+
+function cylinderLine(
+  job: JobState,
+  cylinder: number,
+  draft: OldPlugDraft,
+  columns: number,
+  glyphs: Glyphs,
+): Line {
+  const plug = job.oldPlugs[cylinder];
+  const read = plug?.read ?? null;
+  const here = cylinder === draft.cylinder;
+  const felt = plug === undefined ? null : removalNm(job, plug);
+  const parts = [
+    read === null ? `${glyphs.todo} to read` : `${glyphs.done} ${CONDITIONS[read.condition].word}`,
+    ...(read === null ? [] : read.damage.map((one) => DAMAGE[one].words)),
+    ...(read === null || read.thread === 'sound' ? [] : [`thread ${read.thread}`]),
+    ...(plug?.gapMm == null ? [] : [`${fixed(plug.gapMm, 2)} mm`]),
+    ...(felt === null ? [] : [`${fixed(felt, 0)} ${glyphs.newtonMetre} off`]),
+  ];
+  const text = `${here ? glyphs.pointer : ' '}${String(cylinder).padStart(2)} ${parts.join(', ')}`;
+  return [{ text: fill(text, columns, glyphs.cutMark), bold: here, inverse: here }];
+}
+
+function classSpan(at: number, draft: OldPlugDraft, columns: number, glyphs: Glyphs): Span {
+  const condition = CLASSES[at];
+  const here = at === draft.at;
+  const word = condition === undefined ? '' : CONDITIONS[condition].word;
+  return {
+    text: fill(` ${here ? glyphs.pointer : ' '}${word}`, columns, glyphs.cutMark),
+    bold: here,
+    inverse: here,
+  };
+}
+
+const CLASS_COLUMNS = 22;
+/** On a wide screen the two lists stay side by side. */
+const WIDEST = 90;
+
+/** Cylinders at the left, condition classes at the right. */
+function lists(draft: OldPlugDraft, job: JobState, columns: number, rows: number, glyphs: Glyphs): Line[] {
+  const left = Math.min(columns, WIDEST) - CLASS_COLUMNS - 1;
+  const order = job.cylinders.map(({ cylinder }) => cylinder);
+  const cylinders = scrolled(
+    order.map((cylinder) => cylinderLine(job, cylinder, draft, left, glyphs)),
+    order.indexOf(draft.cylinder),
+    rows,
+  );
+  const classes = scrolled(
+    CLASSES.map((_, at): Line => [classSpan(at, draft, CLASS_COLUMNS, glyphs)]),
+    draft.at,
+    rows,
+  );
+  const height = Math.min(rows, Math.max(cylinders.length, classes.length));
+  return Array.from(
+    { length: height },
+    (_, row): Line => [
+      ...(cylinders[row] ?? [{ text: ' '.repeat(left) }]),
+      { text: ' ' },
+      ...(classes[row] ?? []),
+    ],
+  );
+}
+
+function damageLine(draft: OldPlugDraft, glyphs: Glyphs): Line {
+  const spans = DAMAGES.flatMap((one): Span[] => {
+    const on = draft.damage.includes(one);
+    const { key, words } = DAMAGE[one];
+    return [
+      {
+        text: `[${key}]${on ? glyphs.bad : ' '}${words}`,
+        inverse: on,
+        ...(on ? { tone: 'bad' as const } : {}),
+      },
+      { text: '  ' },
+    ];
+  });
+  return [{ text: ' ' }, ...spans];
+}
+
+/** A line of spans broken where it would be too wide. */
+function broken(line: Line, columns: number): Line[] {
+  const lines: Span[][] = [[{ text: ' ' }]];
+  let used = 1;
+  for (const span of line.slice(1)) {
+    if (used + span.text.length > columns) {
+      lines.push([{ text: ' ' }]);
+      used = 1;
+      if (span.text.trim() === '') continue;
+    }
+    lines.at(-1)?.push(span);
+    used += span.text.length;
+  }
+  return lines;
+}
+
+export function oldPlugLines(
+  draft: OldPlugDraft,
+  job: JobState,
+  { columns, rows }: Room,
+  glyphs: Glyphs,
+): Line[] {
+  const { looks, causes } = CONDITIONS[CLASSES[draft.at] ?? 'normal'];
+  const text = (label: string, words: string, most: number): Line[] =>
+    folded(printable(`${label}: ${words}`, 200, glyphs.ascii), columns - 2, most, glyphs.cutMark).map(
+      (part) => [{ text: ` ${part}` }],
+    );
+  const thread: Line = [
+    { text: ' [t] thread in the head: ' },
+    {
+      text: THREADS[draft.thread],
+      bold: true,
+      ...(draft.thread === 'sound' ? {} : { tone: 'attention' as const }),
+    },
+    { text: `   [o] note${draft.note === '' ? '' : `: ${printable(draft.note, 60, glyphs.ascii)}`}` },
+  ];
+  const odd = oddOne(job);
+  const below: Line[] = [
+    ...text('Looks', looks, 1),
+    ...text('Likely from', causes, 2),
+    ...broken(damageLine(draft, glyphs), columns),
+    thread,
+    [
+      {
+        text: ` ${odd ?? STAIN}`,
+        ...(odd === null ? { dim: true } : { tone: 'attention' as const, bold: true }),
+      },
+    ],
+  ];
+  return [...lists(draft, job, columns, Math.max(3, rows - below.length), glyphs), ...below];
+}

@@ -1,0 +1,106 @@
+/** The windows that the figures of the order come to, and what they rest on: read and confirmed before the first plug. */
+import { dueDate } from '../../instrument/fitness.ts';
+import type { Instrument } from '../../instrument/instrument.ts';
+import type { JobState } from '../../job/state.ts';
+import { asWrenchReads } from '../../job/windows.ts';
+import type { Window } from '../../metrology/judgement.ts';
+import { gapCheckOf } from '../../plug/gap.ts';
+import { folded } from '../folded.ts';
+import type { Glyphs } from '../glyphs.ts';
+import type { Line } from '../line.ts';
+import { printable } from '../printable.ts';
+import { CAUTIONS, figure, toolWord, unitWord, windowFigures } from '../words.ts';
+import type { Room } from './panel.ts';
+
+export const WINDOWS_SENTENCE = 'Hold these windows against the service information. Enter: they are right.';
+
+const LABEL = 12;
+
+/** A label and its text, folded under itself. */
+function fact(
+  label: string,
+  text: string,
+  columns: number,
+  glyphs: Glyphs,
+  { bold = false, most = 3 } = {},
+): Line[] {
+  const lines = folded(printable(text, 400, glyphs.ascii), columns - LABEL - 2, most, glyphs.cutMark);
+  return lines.map((part, row) => [
+    { text: ` ${(row === 0 ? label : '').padEnd(LABEL)}`, dim: true },
+    { text: part, bold },
+  ]);
+}
+
+const THREADS = {
+  dry: 'dry',
+  oiled: 'oiled',
+  'anti-seize': 'with anti-seize',
+  'factory-coated': 'as coated',
+};
+
+function guarded(window: Window, glyphs: Glyphs): string {
+  if (!window.decidable) return 'this tool cannot prove anything in this window: its guard bands meet';
+  const { unit, acceptLower, acceptUpper, expandedAtUpper } = window;
+  return `proven ${figure(acceptLower, unit)} to ${figure(acceptUpper, unit)} ${unitWord(unit, glyphs)} (guard band U ${figure(expandedAtUpper, unit)})`;
+}
+
+function torque(job: JobState, glyphs: Glyphs): string[] {
+  const { torqueWindow, order } = job;
+  const unit = unitWord('N.m', glyphs);
+  const printed = order.specification.torque;
+  const first = job.basis.firstTorqueWindow;
+  const steps = first === null ? [] : [`first step ${windowFigures(first)} ${unit}, loosen, then:`];
+  const { lowerNm, upperNm } = asWrenchReads(job, torqueWindow);
+  const reads =
+    order.adapter === undefined
+      ? []
+      : [
+          `through the adapter the wrench reads ${figure(lowerNm, 'N.m')} to ${figure(upperNm, 'N.m')} ${unit}`,
+        ];
+  return [
+    ...steps,
+    `${windowFigures(torqueWindow)} ${unit}, ${THREADS[order.specification.threads]} ("${printed}")`,
+    guarded(torqueWindow, glyphs),
+    ...reads,
+  ];
+}
+
+function gap({ gapWindow, order }: JobState, glyphs: Glyphs): string[] {
+  const { specification } = order;
+  if (gapWindow === null)
+    return [gapCheckOf(specification) === 'visual-only' ? 'looked at, not measured' : 'not to be touched'];
+  return [`${windowFigures(gapWindow)} mm ("${specification.gap ?? ''}")`, guarded(gapWindow, glyphs)];
+}
+
+/** What an instrument's figures rest on, and until when. */
+export function calibration(instrument: Instrument, on: string): string {
+  const { certificate } = instrument;
+  if (certificate === undefined) return `no certificate; ${instrument.basis}`;
+  const due = dueDate(instrument);
+  const until = due === null ? 'no due date' : due < on ? `DUE since ${due}` : `due ${due}`;
+  return `certificate ${certificate.number} of ${certificate.date}, ${until}`;
+}
+
+export function windowsLines(job: JobState, { columns, rows }: Room, glyphs: Glyphs): Line[] {
+  const { order, instruments, basis } = job;
+  const { source } = order.specification;
+  const from = [source.title, source.edition, source.date].filter((text) => text !== undefined).join(', ');
+  const many = (label: string, texts: readonly string[], bold = false) =>
+    texts.flatMap((text, i) => fact(i === 0 ? label : '', text, columns, glyphs, { bold: bold && i === 0 }));
+  const lines = [
+    ...many('Torque', torque(job, glyphs), true),
+    ...many('Gap', gap(job, glyphs), true),
+    ...instruments.flatMap((one) => {
+      const serial = one.serial === undefined ? '' : `${one.serial}: `;
+      return fact(toolWord(one.quantity), serial + calibration(one, basis.on), columns, glyphs, { most: 1 });
+    }),
+    ...fact('Plug', `${order.plug.part}, ${order.plug.thread}, ${order.plug.seat} seat`, columns, glyphs),
+    ...fact('From', from, columns, glyphs),
+    ...many('Complaint', order.complaint === undefined ? [] : [order.complaint]),
+    ...many('Note', basis.notes),
+  ];
+  const cautions = folded(CAUTIONS, columns - 2, 2, glyphs.cutMark).map(
+    (text): Line => [{ text: ` ${text}`, bold: true }],
+  );
+  return [...lines.slice(0, rows - cautions.length - 1), [], ...cautions];
+}

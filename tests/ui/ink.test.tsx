@@ -1,0 +1,115 @@
+import { render } from 'ink-testing-library';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { type Desk, newDesk, type Out, pressed } from '../../src/ui/desk.ts';
+import type { KeyPress } from '../../src/ui/key-press.ts';
+import { Keyboard } from '../../src/ui/keyboard.tsx';
+import { Screen } from '../../src/ui/screen.tsx';
+import type { BenchView } from '../../src/ui/view.ts';
+import { VIEWS } from './views.ts';
+
+/** The screen and its keyboard in Ink, with a desk between them as in the program. */
+function opened(view: BenchView) {
+  let desk: Desk = newDesk();
+  const outs: Out[] = [];
+  const size = { columns: 100, rows: 24 };
+  const press = (key: KeyPress) => {
+    const after = pressed(desk, key, view.job, false);
+    desk = after.desk;
+    if (after.out !== null) outs.push(after.out);
+    ink.rerender(frame());
+  };
+  const frame = () => (
+    <>
+      <Keyboard onPress={press} />
+      <Screen view={view} size={size} ascii={false} color={false} desk={desk} />
+    </>
+  );
+  const ink = render(frame());
+  return {
+    outs,
+    shown: () => ink.lastFrame() ?? '',
+    type: async (text: string) => {
+      ink.stdin.write(text);
+      await new Promise((resolve) => setImmediate(resolve));
+    },
+    close: ink.unmount,
+  };
+}
+
+const view = (name: string): BenchView => VIEWS[name] ?? expect.fail(`no view ${name}`);
+
+let close = () => {};
+beforeEach(() => void vi.stubEnv('NO_COLOR', '1'));
+afterEach(() => {
+  close();
+  vi.unstubAllEnvs();
+});
+
+async function screenOf(name: string) {
+  const screen = opened(view(name));
+  close = screen.close;
+  await vi.waitFor(() => expect(screen.shown()).toContain('entries on disk'), { interval: 5 });
+  return screen;
+}
+
+describe('the screen in Ink', () => {
+  it.each(Object.keys(VIEWS))('shows %s with its keys', async (name) => {
+    const screen = await screenOf(name);
+    expect(screen.shown()).toMatch(/\[.+\]/);
+    expect(screen.shown().split('\n')).toHaveLength(23);
+  });
+
+  it('shows what is typed letter by letter, with the verdict and the torque still before the eyes', async () => {
+    const screen = await screenOf('notOk');
+    await screen.type('a');
+    expect(screen.shown()).toContain('Who answers for cylinder 2');
+    await screen.type('Zoë');
+    expect(screen.shown()).toContain('Name: Zoë');
+    expect(screen.shown()).toContain('NOT OK 31.22');
+    expect(screen.shown()).toMatch(/Torque +0\.0 N·m/);
+    await screen.type('\u007f');
+    expect(screen.shown()).toMatch(/Name: Zo\s/);
+    await screen.type('\r');
+    expect(screen.shown()).toContain('Why may cylinder 2 stay as it is?');
+    await screen.type('b');
+    expect(screen.outs).toEqual([
+      { do: 'accept', pull: 5, by: 'Zo', reason: 'the service information allows it' },
+    ]);
+  });
+
+  it('takes Esc and Enter, also when they come in one piece with other keys', async () => {
+    const screen = await screenOf('notOk');
+    await screen.type('c');
+    expect(screen.shown()).toContain('What went otherwise');
+    await screen.type('\u001b');
+    expect(screen.shown()).not.toContain('What went otherwise');
+    await screen.type('cfTwo\r');
+    expect(screen.outs).toEqual([{ do: 'hand-over', to: 'Two' }]);
+  });
+
+  it('moves along a list and marks its choices by sign, not by colour alone', async () => {
+    const screen = await screenOf('chosen');
+    await screen.type('2');
+    expect(screen.shown()).toContain('[2]✓as the maker allows');
+    expect(screen.shown()).toMatch(/►\? Engine run/);
+    await screen.type('\u001b[A');
+    expect(screen.shown()).toMatch(/►✓ Boots or coils/);
+  });
+
+  it('names the condition and its causes as the pointer comes to it, and marks damage', async () => {
+    const screen = await screenOf('oldPlugs');
+    await screen.type('\u001b[B\u001b[Bl');
+    expect(screen.shown()).toContain('dull black, dry');
+    expect(screen.shown()).toContain('rich mixture');
+    expect(screen.shown()).toContain('[l]✗centre electrode loose');
+  });
+
+  it('says why a part is refused', async () => {
+    const screen = await screenOf('newPlugs');
+    await screen.type('ptX-1\r');
+    await screen.type('\r');
+    await screen.type('\r');
+    expect(screen.shown()).toMatch(/! The specification allows EX-1234 .*not X-1/);
+    expect(screen.outs).toEqual([]);
+  });
+});

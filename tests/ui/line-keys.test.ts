@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import type { JobState } from '../../src/job/state.ts';
+import { type Desk, newDesk, type Out, pressed } from '../../src/ui/desk.ts';
+import { askingLines, keysOfLine } from '../../src/ui/line-keys.ts';
+import { jobWith } from './fixtures.ts';
+import { ROUTINE_JOBS, VIEWS } from './views.ts';
+
+function say(job: JobState, lines: readonly string[]): { desk: Desk; outs: Out[]; figures: string[] } {
+  let desk = newDesk();
+  const outs: Out[] = [];
+  const figures: string[] = [];
+  for (const line of lines) {
+    const keys = keysOfLine(line, desk);
+    if (keys === null) figures.push(line);
+    for (const key of keys ?? []) {
+      const after = pressed(desk, key, job, false);
+      desk = after.desk;
+      if (after.out !== null) outs.push(after.out);
+    }
+  }
+  return { desk, outs, figures };
+}
+
+const asking = VIEWS['notOk']?.job ?? expect.fail('no view');
+
+describe('a job in plain lines', () => {
+  it('takes an empty line for Enter, a character or a name for its key, all else for a figure', () => {
+    expect(say(ROUTINE_JOBS.windows, ['']).outs).toEqual([{ do: 'confirm-windows' }]);
+    expect(say(ROUTINE_JOBS.afterwards, ['2', 'right', 'down', '3', '']).outs).toHaveLength(1);
+    expect(say(jobWith(2), ['0.75', 'right', '0.030 in'])).toMatchObject({
+      figures: ['0.75', '0.030 in'],
+      outs: [{ do: 'choose-cylinder', quantity: 'torque', cylinder: 7 }],
+    });
+  });
+
+  it('takes a whole line for the text that is asked for, in place of what it proposed', () => {
+    expect(say(asking, ['a', 'Jürgen quit q', 't', 'looked at']).outs).toEqual([
+      { do: 'accept', pull: 5, by: 'Jürgen quit q', reason: 'looked at' },
+    ]);
+    expect(say(asking, ['c', 'a', 'esc']).desk.form).toBeNull();
+  });
+
+  it('says what a panel or a form asks, with all that can be answered', () => {
+    const list = askingLines(ROUTINE_JOBS.afterwards, newDesk(), false).join('\n');
+    expect(list).toContain('Compound in the boots');
+    expect(list).toContain('[3] scrapped');
+    const form = askingLines(asking, say(asking, ['c']).desk, true);
+    expect(form[0]).toBe('What went otherwise than planned?');
+    expect(form.join('\n')).toMatch(/\[f\] somebody else/);
+    expect(form.join('')).toMatch(/^[\x20-\x7e]*$/);
+  });
+
+  it('is silent where the bench itself is at work', () => {
+    expect(askingLines(jobWith(2), newDesk(), false)).toEqual([]);
+    expect(askingLines(asking, newDesk(), false)).toEqual([]);
+  });
+});
