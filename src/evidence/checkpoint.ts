@@ -1,6 +1,6 @@
 /**
  * Checkpoints of the station log: its size and root as a signed note (the forms `signed-note` and `tlog-checkpoint` of
- * C2SP), so that whoever keeps one can tell later whether anything in front of it was removed or rewritten.
+ * C2SP, both from memory), so that whoever keeps one can tell later whether anything in front of it was removed or rewritten.
  *
  *     origin ⏎ size ⏎ base64 root ⏎ ⏎ — name base64(key hash ‖ signature) ⏎
  */

@@ -1,6 +1,6 @@
 /** What the two clocks of a job say of one another: the monotonic one cannot run back, the wall clock may be set. */
 import { decodeSamples } from '../pull/trace.ts';
-import type { LogEntry } from './log.ts';
+import type { LogEntry, StationEntry } from './log.ts';
 
 /** A jump of the wall clock against the monotonic one. */
 export interface ClockJump {
@@ -29,9 +29,13 @@ const CLOCK_ANEW: ReadonlySet<LogEntry['event']['type']> = new Set([
 /**
  * Holds the times of a job's entries against one another. Within a session the monotonic clock must not run back, and no
  * sample may have been taken after it was written. A session starts the monotonic clock anew; the wall clock must not
- * have gone back meanwhile, or it counts as a jump.
+ * have gone back meanwhile, nor behind an entry of the station's own that stands earlier in the log, or it counts as a
+ * jump: so does a job that was given an earlier date.
  */
-export function checkClock(entries: readonly LogEntry[]): ClockReport {
+export function checkClock(
+  entries: readonly LogEntry[],
+  background: readonly StationEntry[] = [],
+): ClockReport {
   const jumps: ClockJump[] = [];
   for (const [i, entry] of entries.entries()) {
     const before = entries[i - 1];
@@ -41,14 +45,17 @@ export function checkClock(entries: readonly LogEntry[]): ClockReport {
     const last = lastSampleUs(entry);
     if (last !== null && last > entry.monoUs)
       return { fault: `entry n=${entry.n} holds a sample from after it was written`, jumps };
+    const station = background.findLast(({ seq }) => seq < entry.seq && seq > (before?.seq ?? 0));
     const ahead = before === undefined ? 0 : aheadMs(before, entry, fresh);
-    if (Math.abs(ahead) > JUMP_MS) jumps.push({ n: entry.n, seconds: Math.round(ahead / 1000) });
+    const behind = station === undefined ? 0 : aheadMs(station, entry, true);
+    const jump = behind < -JUMP_MS ? behind : ahead;
+    if (Math.abs(jump) > JUMP_MS) jumps.push({ n: entry.n, seconds: Math.round(jump / 1000) });
   }
   return { fault: null, jumps };
 }
 
 /** How far the wall clock went beyond the monotonic one; between sessions only going back can be told. */
-function aheadMs(before: LogEntry, entry: LogEntry, fresh: boolean): number {
+function aheadMs(before: LogEntry | StationEntry, entry: LogEntry, fresh: boolean): number {
   const wall = Date.parse(entry.at) - Date.parse(before.at);
   return fresh ? Math.min(0, wall) : wall - (entry.monoUs - before.monoUs) / 1000;
 }

@@ -21,8 +21,21 @@ export function completeness(record: JobRecord, station: StationState | string):
   const simulated = state.simulated
     ? ' SIMULATED: the tools were, and nothing is proven about any engine.'
     : '';
-  const proven = `Gap and torque are proven on all ${state.cylinders.length} cylinders; the job is closed.`;
-  return passed(NAME, proven + simulated);
+  return passed(NAME, provenText(state) + simulated);
+}
+
+/** What stands proven, and what was left without proof and by whom. */
+function provenText({ cylinders, gapWindow }: JobState): string {
+  const settled = cylinders.filter(({ torque }) => torque === 'settled');
+  const what = gapWindow === null ? 'Torque is proven (no gap was measured)' : 'Gap and torque are proven';
+  if (settled.length === 0) return `${what} on all ${cylinders.length} cylinders; the job is closed.`;
+  const how = settled.map(({ cylinder, settlement }) =>
+    settlement?.kind === 'accepted'
+      ? `cylinder ${cylinder} accepted by ${settlement.by} (${settlement.reason})`
+      : `cylinder ${cylinder} fitted by angle`,
+  );
+  const proven = cylinders.length - settled.length;
+  return `${what} on ${proven} of ${cylinders.length} cylinders; NOT proven by torque: ${how.join('; ')}. The job is closed.`;
 }
 
 /** The job's state from its events, or why there is none. */
@@ -47,15 +60,22 @@ function summaryFault({ summary, budgets }: JobRecord, state: JobState): string 
 }
 
 /** An instrument or calibration that was put in only for this job would not stand in the station's log before it. */
-function instrumentFault({ entries }: JobRecord, station: StationState | string): string | null {
+function instrumentFault({ entries, background }: JobRecord, station: StationState | string): string | null {
   if (typeof station === 'string') return station;
-  // As the job was opened: what a tool declares of itself later may widen its uncertainty in the job's state.
-  const opened = entries.flatMap(({ event }) => (event.type === 'job-opened' ? event.instruments : []));
-  const stranger = opened.find((instrument) => {
-    const recorded = station.instruments.get(instrument.id);
-    return recorded === undefined || canonical(recorded) !== canonical(instrument);
-  });
-  return stranger === undefined ? null : `The instrument ${stranger.id} is not as the station's log has it.`;
+  for (const { event, seq } of entries) {
+    // As the job was opened: what a tool declares of itself later may widen its uncertainty in the job's state.
+    if (event.type !== 'job-opened') continue;
+    const recorded = new Map(
+      background.flatMap(({ event, ...at }) =>
+        event.type === 'instrument-recorded' && at.seq < seq
+          ? [[event.instrument.id, canonical(event.instrument)]]
+          : [],
+      ),
+    );
+    const stranger = event.instruments.find((one) => recorded.get(one.id) !== canonical(one));
+    if (stranger !== undefined) return `The instrument ${stranger.id} is not as the station's log has it.`;
+  }
+  return null;
 }
 
 function openFault(state: JobState): string | null {
@@ -64,7 +84,9 @@ function openFault(state: JobState): string | null {
   const open = openItems(state);
   if (open.length > 0) return `Still open: ${open.join('; ')}.`;
   const unproven = summaryOf(state).cylinders.find(
-    ({ gap, torque }) => gap.judgement?.result !== 'OK' || torque.judgement?.result !== 'OK',
+    ({ gap, torque }) =>
+      (state.gapWindow !== null && gap.judgement?.result !== 'OK') ||
+      (torque.state !== 'settled' && torque.judgement?.result !== 'OK'),
   );
   if (unproven !== undefined)
     return `Cylinder ${unproven.cylinder} counts as done, but no OK figure stands for it.`;

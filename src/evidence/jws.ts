@@ -17,7 +17,7 @@ export const roleSchema = z.enum(['station', 'technician', 'countersigner']);
 export type Role = z.infer<typeof roleSchema>;
 
 const headerSchema = z.strictObject({
-  /** RFC 9864 renames `EdDSA` to `Ed25519`; both mean the same here, and nothing else is accepted. */
+  /** `Ed25519` in RFC 9864 (from memory; the package `jose` has it so too): both mean the same, nothing else is accepted. */
   alg: z.enum(['EdDSA', 'Ed25519']),
   typ: z.literal(RECORD_TYPE),
   kid: z.string(),
@@ -91,15 +91,19 @@ export function signatureHolds(input: Uint8Array, signature: string, key: KeyObj
   return bytes !== null && verifyBytes(null, input, key, bytes);
 }
 
+/** New memory of a record's size costs as much as copying into it; a record that is larger than usual has its own. */
+const USUAL = Buffer.allocUnsafeSlow(1 << 20);
+
 /** Signing inputs of several headers over one payload, which is copied once: each header is written in front of it in turn. */
 function signingInput(payload: Uint8Array, longestHeader: number): (header: string) => Buffer {
-  const bytes = Buffer.allocUnsafe(longestHeader + 1 + payload.length);
+  const size = longestHeader + 1 + payload.length;
+  const bytes = size <= USUAL.length ? USUAL : Buffer.allocUnsafe(size);
   bytes.write('.', longestHeader, 'ascii');
   bytes.set(payload, longestHeader + 1);
   return (header) => {
     const from = longestHeader - header.length;
     bytes.write(header, from, 'ascii');
-    return bytes.subarray(from);
+    return bytes.subarray(from, size);
   };
 }
 

@@ -27,11 +27,23 @@ const signerSchema = z.strictObject({ role: roleSchema.exclude(['countersigner']
 /** `no-key`: the technician has none. `not-given`: has one, and did not sign. `shop-does-without`: as the shop decided. */
 const technicianSignatureSchema = z.enum(['given', 'no-key', 'not-given', 'shop-does-without']);
 
-/** A day of work at one engine takes some thousands; more is made to keep a reader busy. */
+/** A tool at rest brings some three hundred an hour: more than two days of them are made to keep a reader busy. */
 const MAX_ENTRIES = 20_000;
-/** Playing a job back takes longer than in step with these. */
+/**
+ * Playing a job back takes longer than in step with the pulls of one cylinder: five seconds for so many, all on one, which
+ * is ten times what thirty-two plugs with six pulls each take.
+ */
 const MAX_ATTEMPTS = 4000;
 const ATTEMPTS: ReadonlySet<string> = new Set(['gap-measured', 'pull-found', 'pull-placed']);
+const attemptsIn = (entries: readonly LogEntry[]) =>
+  entries.filter(({ event }) => ATTEMPTS.has(event.type)).length;
+
+/** Why a job is too long for a record; null for any that people worked. */
+export function tooLong(entries: readonly LogEntry[]): string | null {
+  const attempts = attemptsIn(entries);
+  if (entries.length > MAX_ENTRIES) return `${entries.length} entries; a record holds ${MAX_ENTRIES}`;
+  return attempts > MAX_ATTEMPTS ? `${attempts} attempts; a record holds ${MAX_ATTEMPTS}` : null;
+}
 
 /** What is signed. */
 export const recordSchema = z.strictObject({
@@ -54,10 +66,7 @@ export const recordSchema = z.strictObject({
     .array(logEntrySchema)
     .min(1)
     .max(MAX_ENTRIES)
-    .refine(
-      (entries) => entries.filter(({ event }) => ATTEMPTS.has(event.type)).length <= MAX_ATTEMPTS,
-      `expected at most ${MAX_ATTEMPTS} attempts`,
-    ),
+    .refine((entries) => attemptsIn(entries) <= MAX_ATTEMPTS, `expected at most ${MAX_ATTEMPTS} attempts`),
   /** The log as it stood at sealing: a signed checkpoint, and the hashes that lead from the entries above to its root. */
   log: z.strictObject({
     checkpoint: z.string().max(1000),

@@ -90,7 +90,7 @@ function countersigner(signer: Signer, list: TrustList, before: string | null): 
 }
 
 /** A key that is not on the list is believed if the one before it in the station's log named it and is believed itself. */
-function stationTrust(
+export function stationTrust(
   signer: { readonly kid: string; readonly signedAt: string },
   station: StationState | string,
   list: TrustList,

@@ -1,10 +1,50 @@
 import { z } from 'zod';
+import { certificateSchema } from '../instrument/certificate.ts';
 import { instrumentSchema } from '../instrument/instrument.ts';
 import { specificationSchema } from '../plug/specification.ts';
 import { publicJwkSchema } from './jwk.ts';
 
 const name = z.string().min(1).max(80);
 const words = z.string().min(1).max(200);
+const assessment = z.string().regex(/^LB-[1-9]\d{0,5}$/, 'expected the number of a look-back, like LB-1');
+const count = z.int().nonnegative();
+
+/** What becomes of a vehicle whose proof is in doubt: to come back, its owner told, left as it is, or done again. */
+export const lookBackDecisionSchema = z.enum(['recall', 'inform', 'accept', 'redone']);
+export type LookBackDecision = z.infer<typeof lookBackDecisionSchema>;
+
+/** One job that a look-back touches: what its proofs come to with the errors that were found. */
+export const lookBackItemSchema = z.strictObject({
+  job: z.string().min(1).max(40),
+  /** The day of the job. */
+  on: z.iso.date(),
+  vin: z.string().max(17).nullable(),
+  plate: z.string().max(20).nullable(),
+  fleet: z.string().max(40).nullable(),
+  sort: z.enum(['doubtful', 'out']),
+  /** The attempts that its cylinders rested on and that do not hold any more. */
+  attempts: z
+    .array(
+      z.strictObject({
+        cylinder: z.int().min(1),
+        quantity: z.enum(['torque', 'length']),
+        /** Number of the pull, or of the reading. */
+        number: z.int().min(1),
+        sort: z.enum(['doubtful', 'out']),
+        /** In N·m or mm: as judged then, and with the found error taken off; U at 95 %. */
+        was: z.number().nullable(),
+        value: z.number(),
+        expanded: z.number().positive(),
+        lowerLimit: z.number(),
+        upperLimit: z.number(),
+        /** Within the points that the laboratory looked at. */
+        covered: z.boolean(),
+      }),
+    )
+    .min(1)
+    .max(200),
+});
+export type LookBackItem = z.infer<typeof lookBackItemSchema>;
 
 /** Why a key is no longer to be believed. Only a compromised one could have signed under an earlier date. */
 export const revocationReasonSchema = z.enum(['retired', 'lost', 'compromised']);
@@ -32,5 +72,67 @@ export const stationEventSchema = z.discriminatedUnion('type', [
   /** An instrument with its calibration, when first used and whenever anything about it changed. */
   z.strictObject({ type: z.literal('instrument-recorded'), instrument: instrumentSchema }),
   z.strictObject({ type: z.literal('specification-recorded'), specification: specificationSchema }),
+  /** What a laboratory found before it touched an instrument; `digest` is the SHA-256 of its file. */
+  z.strictObject({
+    type: z.literal('as-found-recorded'),
+    tool: z.string().min(1).max(32),
+    asFound: certificateSchema,
+    digest: z.string().regex(/^[0-9a-f]{64}$/),
+  }),
+  /** Everything since the last good check judged again; what was judged then stays as it is. */
+  z.strictObject({
+    type: z.literal('assessment-made'),
+    assessment,
+    tool: z.string().min(1).max(32),
+    serial: z.string().min(1).max(160),
+    /** Number of the as-found certificate, and the SHA-256 of its file. */
+    asFound: z.string().min(1).max(160),
+    digest: z.string().regex(/^[0-9a-f]{64}$/),
+    /** Null where the log holds no good check before it. */
+    lastGood: z.strictObject({ number: z.string().min(1).max(160), date: z.iso.date() }).nullable(),
+    foundOn: z.iso.date(),
+    /** The days that were looked at, both among them. */
+    from: z.iso.date(),
+    to: z.iso.date(),
+    /** Some of the jobs were done with simulated tools. */
+    simulated: z.boolean(),
+    attempts: count,
+    /** Of what the jobs rest on. */
+    stillIn: count,
+    doubtful: count,
+    out: count,
+    items: z.array(lookBackItemSchema).max(20_000),
+  }),
+  z.strictObject({
+    type: z.literal('item-decided'),
+    assessment,
+    job: z.string().min(1).max(40),
+    decision: lookBackDecisionSchema,
+    because: words,
+  }),
+  z.strictObject({ type: z.literal('assessment-closed'), assessment, because: words }),
+  /** The file of a calibration certificate, kept in the station's folder under its SHA-256. */
+  z.strictObject({
+    type: z.literal('certificate-kept'),
+    certificate: z.string().min(1).max(160),
+    serial: z.string().min(1).max(160),
+    digest: z.string().regex(/^[0-9a-f]{64}$/),
+    bytes: count,
+  }),
+  /** Every appraiser measured every part as often, with a tool of the station; what it comes to follows from the readings. */
+  z.strictObject({
+    type: z.literal('gauge-study-made'),
+    study: z.string().regex(/^GS-[1-9]\d{0,5}$/, 'expected the number of a gauge study, like GS-1'),
+    tool: z.string().min(1).max(32),
+    serial: z.string().min(1).max(60).nullable(),
+    unit: z.enum(['N.m', 'mm']),
+    appraisers: z.array(z.string().min(1).max(40)).min(2).max(10),
+    parts: z.array(z.string().min(1).max(40)).min(2).max(30),
+    /** By appraiser, part and trial. */
+    readings: z
+      .array(z.array(z.array(z.number()).min(2).max(10)).min(2).max(30))
+      .min(2)
+      .max(10),
+  }),
 ]);
 export type StationEvent = z.infer<typeof stationEventSchema>;

@@ -82,6 +82,13 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
         ...state,
         specifications: new Set(state.specifications).add(canonical(event.specification)),
       };
+    case 'as-found-recorded':
+    case 'assessment-made':
+    case 'item-decided':
+    case 'assessment-closed':
+    case 'certificate-kept':
+    case 'gauge-study-made':
+      return state;
   }
 }
 
@@ -135,6 +142,15 @@ export function backgroundOf(
   return entries.filter(({ seq, event }) => {
     if (event.type === 'instrument-recorded') return wanted.has(seq);
     if (event.type === 'person-recorded') return event.person === job.technician;
-    return event.type !== 'specification-recorded';
+    return EXPLAINS_SIGNERS.has(event.type);
   });
 }
+
+const EXPLAINS_SIGNERS: ReadonlySet<StationEvent['type']> = new Set<StationEvent['type']>([
+  'station-set-up',
+  'station-renamed',
+  'key-rotated',
+  'key-replaced',
+  'key-revoked',
+  'technicians-decided',
+]);

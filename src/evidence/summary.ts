@@ -4,7 +4,7 @@ import { answerSchema } from '../job/event.ts';
 import type { CylinderState, JobState, StepState } from '../job/state.ts';
 import { type Judgement, judgementSchema } from '../metrology/judgement.ts';
 
-const stepStateSchema = z.enum(['todo', 'again', 'ask', 'done']);
+const stepStateSchema = z.enum(['todo', 'again', 'ask', 'done', 'settled']);
 
 const quantitySummarySchema = z.strictObject({
   state: stepStateSchema,
@@ -13,6 +13,16 @@ const quantitySummarySchema = z.strictObject({
   /** The figures that stand: of the last OK once done, else of the last attempt that was judged. */
   judgement: judgementSchema.nullable(),
 });
+
+const settlementSchema = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('accepted'),
+    pull: z.int().min(1),
+    by: z.string().min(1).max(80),
+    reason: z.string().min(1).max(200),
+  }),
+  z.strictObject({ kind: z.literal('by-angle'), turn: z.string().min(1).max(40), why: z.string().max(200) }),
+]);
 
 export const summarySchema = z.strictObject({
   /** Tools were simulated: the record proves nothing about any engine. */
@@ -23,6 +33,8 @@ export const summarySchema = z.strictObject({
       cylinder: z.int().min(1),
       gap: quantitySummarySchema,
       torque: quantitySummarySchema,
+      /** Why its torque was left as it is without being proven. */
+      settlement: settlementSchema.exactOptional(),
       /** What people said about its pulls. */
       answers: z.array(z.strictObject({ pull: z.int().min(1), answer: answerSchema })),
     }),
@@ -48,11 +60,13 @@ function cylinderSummary({
   torque,
   gaps,
   pulls,
+  settlement,
 }: CylinderState): Summary['cylinders'][number] {
   return {
     cylinder,
     gap: quantitySummary(gap, gaps),
     torque: quantitySummary(torque, pulls),
+    ...(torque === 'settled' && settlement !== undefined ? { settlement } : {}),
     answers: pulls.flatMap(({ pull, answer }) => (answer === null ? [] : [{ pull: pull.pull, answer }])),
   };
 }

@@ -41,12 +41,14 @@ const SIX = ['signatures', 'signer', 'log', 'completeness', 'judged again', 'clo
 
 /**
  * Checks the bytes of a record file. When they do not have the form of a record only that is said; else all checks are
- * made, so that the report names every fault. `time` is the finding about a trusted time stamp, where there is one.
+ * made, so that the report names every fault. `time` is the finding about a trusted time stamp, where there is one;
+ * `readAt` is the reader's own clock (ISO), so that a record from the future is seen to be one.
  */
 export function verifyRecord(
   bytes: Uint8Array,
   trustList: TrustList,
   time: TrustedTime | null = null,
+  readAt: string | null = null,
 ): VerificationReport {
   const opened = openRecord(bytes);
   if (!opened.ok) {
@@ -65,7 +67,7 @@ export function verifyRecord(
     inTheLog(opened.value, station),
     completeness(record, station),
     judgedAgain(record),
-    clockCheck(record),
+    clockCheck(record, readAt),
     ...(time === null ? [] : [timeCheck(time)]),
   ];
   const [first, ...rest] = others;
@@ -110,15 +112,29 @@ function stationIn({ background }: JobRecord): StationState | string {
   }
 }
 
-function clockCheck({ entries }: JobRecord): Check {
-  const { fault, jumps } = checkClock(entries);
+function clockCheck({ entries, background }: JobRecord, readAt: string | null): Check {
+  const { fault, jumps } = checkClock(entries, background);
   if (fault !== null) return failed('clock', `The times cannot be true: ${fault}.`);
-  if (jumps.length === 0) return passed('clock', 'Wall clock and monotonic clock agree all the way.');
+  const ahead = aheadText(entries.at(-1)?.at ?? '', readAt);
+  if (jumps.length === 0) return passed('clock', `Wall clock and monotonic clock agree all the way.${ahead}`);
   const shown = jumps
     .slice(0, 5)
     .map(({ n, seconds }) => `${seconds > 0 ? '+' : ''}${seconds} s before entry n=${n}`);
   const more = jumps.length > shown.length ? ` and ${jumps.length - shown.length} more` : '';
-  return passed('clock', `The wall clock was set while the job ran: ${shown.join(', ')}${more}.`);
+  return passed(
+    'clock',
+    `The wall clock was set before or while the job ran: ${shown.join(', ')}${more}.${ahead}`,
+  );
+}
+
+/** Two clocks that nobody set right may well be this far apart. */
+const CLOCKS_APART_MS = 60_000;
+
+function aheadText(last: string, readAt: string | null): string {
+  const aheadMs = readAt === null ? 0 : Date.parse(last) - Date.parse(readAt);
+  return aheadMs > CLOCKS_APART_MS
+    ? ` Its last entry is ${Math.round(aheadMs / 1000)} s ahead of the clock of this computer: one of the two is wrong, or the time was simulated.`
+    : '';
 }
 
 function timeCheck({ before, detail }: TrustedTime): Check {

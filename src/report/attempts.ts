@@ -67,19 +67,17 @@ export function attemptRows(
 /** A row for each quantity of a cylinder that nobody measured, so that a gap in the work is a line and not an absence. */
 export function unmeasuredRows(row: {
   readonly cylinder: number;
+  readonly verdict: Verdict;
   readonly gaps: readonly AttemptRow[];
   readonly pulls: readonly AttemptRow[];
 }): AttemptRow[] {
   const missing: AttemptRow['quantity'][] = [];
   if (row.gaps.length === 0) missing.push('gap');
   if (row.pulls.length === 0) missing.push('torque');
-  return missing.map((quantity) => ({
-    ...NOTHING,
-    quantity,
-    cylinder: row.cylinder,
-    verdict: 'not-done',
-    verdictWord: VERDICT_WORD['not-done'],
-  }));
+  return missing.map((quantity) => {
+    const verdict = quantity === 'torque' && row.verdict === 'by-angle' ? 'by-angle' : 'not-done';
+    return { ...NOTHING, quantity, cylinder: row.cylinder, verdict, verdictWord: VERDICT_WORD[verdict] };
+  });
 }
 
 function gapRow(

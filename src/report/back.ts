@@ -1,18 +1,32 @@
 import type { ReportModel } from './model.ts';
 import { drawPlots, legend, PLOT_LINE } from './plot-drawing.ts';
 import { drawQr, type QrSquares } from './qr.ts';
-import { GREY, group, INK, PAGE, paragraph, type Sheet, section, TEXT_WIDTH, text } from './sheet.ts';
+import {
+  GREY,
+  group,
+  INK,
+  PAGE,
+  paragraph,
+  type Sheet,
+  section,
+  sectionsAbreast,
+  TEXT_WIDTH,
+  text,
+} from './sheet.ts';
 
 /** What it rests on: the pulls as curves, cautions, what it proves, and the fingerprint. */
 export function drawBack(sheet: Sheet, model: ReportModel, qr: QrSquares, attachedAs: string | null): void {
   traces(sheet, model);
-  list(sheet, 'Cautions', model.cautions);
-  list(sheet, 'What this document proves, and what it does not', model.proves);
+  const parts = [
+    { title: 'Cautions', sentences: model.cautions },
+    { title: 'What this document proves, and what it does not', sentences: model.proves },
+  ];
+  sectionsAbreast(sheet, parts, { size: 7.5 });
   fingerprint(sheet, model, qr, attachedAs);
 }
 
 function traces(sheet: Sheet, model: ReportModel): void {
-  const element = section(sheet, 'Torque over time, every pull given to a cylinder', PLOT_LINE + 16);
+  const element = section(sheet, 'Torque over time, every pull given to a cylinder', PLOT_LINE + 24);
   if (model.plots.length === 0) {
     paragraph(sheet, element, 'No pull was given to a cylinder.');
     return;
@@ -21,11 +35,6 @@ function traces(sheet: Sheet, model: ReportModel): void {
   const placed = { x: PAGE.left + 12, y: sheet.y, width: TEXT_WIDTH - 12, size: 7, colour: GREY };
   sheet.y += text(sheet, element, 'P', words, placed) + 4;
   drawPlots(sheet, element, model.plots, model.torqueWindow.figures);
-}
-
-function list(sheet: Sheet, title: string, sentences: readonly string[]): void {
-  const element = section(sheet, title, 24);
-  for (const sentence of sentences) paragraph(sheet, element, sentence);
 }
 
 const QR_SIZE = 92;

@@ -16,7 +16,7 @@ import { VERDICT_WORD } from './verdict.ts';
 
 const PER_LINE = 8;
 const LABEL_WIDTH = 66;
-const CELL = { width: (TEXT_WIDTH - LABEL_WIDTH) / PER_LINE, height: 30, gap: 4 } as const;
+const CELL = { width: (TEXT_WIDTH - LABEL_WIDTH) / PER_LINE, height: 27, gap: 4 } as const;
 
 /** The engine from above, front at the left, one line a bank: number, symbol and word for every cylinder. */
 export function enginePicture(
@@ -71,12 +71,12 @@ function drawCylinder(sheet: Sheet, { cylinder, verdict }: PlacedCylinder, x: nu
     .lineWidth(verdict === 'ok' ? 0.6 : 1.6)
     .roundedRect(x, y, width, CELL.height, 4)
     .stroke(INK);
-  symbol(doc, verdict, x + width - 15, y + 4.5, 9);
+  symbol(doc, verdict, x + width - 15, y + 3.5, 9);
   doc.restore();
-  ink(sheet, String(cylinder), { x: x + 6, y: y + 3.5, width: width - 24, size: 12, bold: true, lines: 1 });
+  ink(sheet, String(cylinder), { x: x + 6, y: y + 2.5, width: width - 24, size: 12, bold: true, lines: 1 });
   ink(sheet, VERDICT_WORD[verdict], {
     x: x + 2,
-    y: y + 19,
+    y: y + 17,
     width: width - 4,
     size: 6.2,
     bold: verdict !== 'ok',

@@ -1,5 +1,6 @@
 import type { LogEntry } from '../evidence/log.ts';
 import type { Answer, JobEvent, JobEventOf, ScrapReason } from '../job/event.ts';
+import { itemsOf } from '../job/routine.ts';
 import type { JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import type { Pull } from '../pull/pull.ts';
@@ -71,7 +72,9 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'pull-placed':
       return pullException(event, soFar);
     case 'cylinder-chosen':
-      return `Next ${event.quantity === 'torque' ? 'pull' : 'gap'} given to cylinder ${event.cylinder} by hand.`;
+      return event.quantity === 'old-plug'
+        ? null
+        : `Next ${event.quantity === 'torque' ? 'pull' : 'gap'} given to cylinder ${event.cylinder} by hand.`;
     case 'instrument-overridden':
       return `${event.tool} used although ${event.refusal}. Answered for by ${event.by}: ${event.reason}.`;
     case 'uncertainty-declared':
@@ -90,6 +93,18 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
       return `Cylinder ${event.cylinder} backed off to start again${event.newPlug ? ' with a new plug' : ''}${reason(event.why)}.`;
     case 'question-answered':
       return `Question on pull ${event.pull} answered: ${ANSWER[event.answer]}.`;
+    case 'steps-attested':
+      return notDone(event, soFar.state);
+    case 'old-plugs-read':
+      return oldPlugException(event);
+    case 'new-plugs-checked':
+      return event.differs.length === 0
+        ? null
+        : `${cylindersText(event.cylinders)}: the new plug (${event.part}) differs in ${event.differs.join(', ')}.`;
+    case 'fitted-by-angle':
+      return `Cylinder ${event.cylinder} fitted by angle (${event.turn}), NOT proven by torque${reason(event.why)}.`;
+    case 'pull-accepted':
+      return `Cylinder ${event.cylinder}, pull ${event.pull}: over the window, left as it is. Answered for by ${event.by}: ${event.reason}.`;
     case 'job-handed-over':
       return `Handed over to ${event.to}.`;
     case 'job-voided':
@@ -101,8 +116,36 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'job-opened':
     case 'readings':
     case 'pull-found':
+    case 'windows-confirmed':
+    case 'old-gap-found':
+    case 'removal-felt':
       return null;
   }
+}
+
+const cylindersText = (cylinders: readonly number[]): string =>
+  `Cylinder${cylinders.length > 1 ? 's' : ''} ${cylinders.join(', ')}`;
+
+/** Steps that were left out, each with its reason. */
+function notDone({ phase, said }: JobEventOf<'steps-attested'>, { routine }: JobState): string | null {
+  const items = routine === null ? [] : itemsOf(routine, phase);
+  const left = said.flatMap(({ item, as, why }) =>
+    as === 'not-done'
+      ? [`${items.find(({ id }) => id === item)?.text ?? item}${why === undefined ? '' : ` (${why})`}`]
+      : [],
+  );
+  return left.length === 0 ? null : `Not done: ${left.join('; ')}.`;
+}
+
+/** A plug that came out broken, or a thread that was not sound. */
+function oldPlugException(event: JobEventOf<'old-plugs-read'>): string | null {
+  const { cylinders, damage, thread, note } = event;
+  const found = [
+    ...damage.map((one) => one.replace('-', ' ')),
+    ...(thread === 'sound' ? [] : [`thread ${thread}`]),
+  ];
+  if (found.length === 0) return null;
+  return `${cylindersText(cylinders)}, on removal: ${found.join(', ')}${reason(note ?? '')}.`;
 }
 
 const ANSWER: Readonly<Record<Answer, string>> = {

@@ -1,42 +1,41 @@
+import { drawAround } from './around-drawing.ts';
 import type { AttemptRow } from './attempts.ts';
 import { enginePicture, pictureHeight } from './engine-picture.ts';
 import { figure, percent } from './figures.ts';
 import type { CylinderRow, ReportModel } from './model.ts';
 import { GREY, heightOf, paragraph, type Sheet, section, TEXT_WIDTH } from './sheet.ts';
-import { type Cell, type Column, table } from './table.ts';
+import { type Cell, type Column, startHeight, table } from './table.ts';
+import { VERDICT_WORD } from './verdict.ts';
 
 /** What happened: the engine, every measurement, every exception, and the instruments used. */
 export function drawFront(sheet: Sheet, model: ReportModel): void {
   const engine = section(sheet, 'Engine and verdict for each cylinder', pictureHeight(model.banks));
   enginePicture(sheet, engine, model.banks);
   measurements(sheet, model);
+  drawAround(sheet, model.around);
   exceptions(sheet, model);
   instruments(sheet, model);
 }
 
 const COLUMNS: readonly Column[] = [
-  { title: 'Cyl.', share: 24, heads: true },
-  { title: 'Gap mm', share: 33, align: 'right' },
+  { title: 'Cyl.', share: 20, heads: true },
+  { title: 'Gap mm', share: 32, align: 'right' },
   { title: '± U mm', share: 33, align: 'right' },
   { title: 'Gap verdict', share: 76 },
-  { title: 'Pull no.', share: 24, align: 'right' },
-  { title: 'Kind', share: 50 },
+  { title: 'Pull no.', share: 22, align: 'right' },
+  { title: 'Kind', share: 45 },
   { title: 'Peak N·m', share: 36, align: 'right' },
   { title: '± U N·m', share: 33, align: 'right' },
   { title: 'First release N·m', share: 48, align: 'right' },
-  { title: 'Follow-through N·m', share: 46, align: 'right' },
-  { title: 'Prob. within limits', share: 44, align: 'right' },
+  { title: 'Follow-through N·m', share: 56, align: 'right' },
+  { title: 'Prob. within limits', share: 46, align: 'right' },
   { title: 'Torque verdict', share: 76 },
 ];
 
 function measurements(sheet: Sheet, model: ReportModel): void {
-  const element = section(sheet, 'Gap and torque, every attempt', 60);
-  table(
-    sheet,
-    element,
-    COLUMNS,
-    model.cylinders.flatMap((row) => rowsOf(row, model.grades)),
-  );
+  const rows = model.cylinders.flatMap((row) => rowsOf(row, model.grades));
+  const element = section(sheet, 'Gap and torque, every attempt', startHeight(sheet, COLUMNS, rows));
+  table(sheet, element, COLUMNS, rows);
   sheet.y += 4;
   paragraph(
     sheet,
@@ -51,7 +50,7 @@ function rowsOf(row: CylinderRow, grades: boolean): Cell[][] {
   return Array.from({ length: count }, (_, index) => [
     { text: String(row.cylinder), bold: true },
     ...gapCells(row.gaps[index], index, grades),
-    ...pullCells(row.pulls[index], index, grades),
+    ...pullCells(row.pulls[index], index === 0 ? nothingPulled(row) : EMPTY, grades),
   ]);
 }
 
@@ -63,9 +62,11 @@ function gapCells(row: AttemptRow | undefined, index: number, grades: boolean): 
   return [number(row.value, 'mm'), number(row.expandedUncertainty, 'mm'), verdictCell(row, grades)];
 }
 
-function pullCells(row: AttemptRow | undefined, index: number, grades: boolean): Cell[] {
-  if (row === undefined)
-    return [EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, index === 0 ? NOT_DONE : EMPTY];
+const nothingPulled = ({ verdict }: CylinderRow): Cell =>
+  verdict === 'by-angle' ? { text: VERDICT_WORD[verdict], verdict, bold: true } : NOT_DONE;
+
+function pullCells(row: AttemptRow | undefined, nothing: Cell, grades: boolean): Cell[] {
+  if (row === undefined) return [EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, nothing];
   const { conformanceProbability: probability } = row;
   return [
     { text: String(row.pull ?? '') },
@@ -85,28 +86,22 @@ function number(value: number | null, unit: 'N.m' | 'mm'): Cell {
 
 function verdictCell({ verdict, verdictWord, grade }: AttemptRow, grades: boolean): Cell {
   const graded = grades && grade !== '' ? ` (${grade})` : '';
-  return { text: verdictWord + graded, verdict, bold: verdict !== 'ok' };
+  return { text: verdictWord + graded, verdict, bold: verdict !== 'ok' && verdict !== 'not-judged' };
 }
 
 const EXCEPTION_COLUMNS: readonly Column[] = [
-  { title: 'When', share: 100, heads: true },
-  { title: 'What', share: 330 },
-  { title: 'Entered by', share: 93 },
+  { title: 'When', share: 94, heads: true },
+  { title: 'What', share: 361 },
+  { title: 'Entered by', share: 68 },
 ];
 
-function exceptions(sheet: Sheet, { exceptions: rows }: ReportModel): void {
-  const following = rows.length === 0 ? heightOf(sheet, 'None', { size: 8, width: TEXT_WIDTH }) : 40;
-  const element = section(sheet, 'Exceptions, and who entered or accepted them', following);
-  if (rows.length === 0) {
-    paragraph(sheet, element, 'None.');
-    return;
-  }
-  table(
-    sheet,
-    element,
-    EXCEPTION_COLUMNS,
-    rows.map(({ at, what, who }) => [{ text: at }, { text: what }, { text: who }]),
-  );
+function exceptions(sheet: Sheet, model: ReportModel): void {
+  const title = 'Exceptions, and who entered or accepted them';
+  const rows = model.exceptions.map(({ at, what, who }) => [{ text: at }, { text: what }, { text: who }]);
+  if (rows.length === 0)
+    paragraph(sheet, section(sheet, title, heightOf(sheet, 'None', { size: 8, width: TEXT_WIDTH })), 'None.');
+  else
+    table(sheet, section(sheet, title, startHeight(sheet, EXCEPTION_COLUMNS, rows)), EXCEPTION_COLUMNS, rows);
 }
 
 const INSTRUMENT_COLUMNS: readonly Column[] = [
@@ -119,18 +114,14 @@ const INSTRUMENT_COLUMNS: readonly Column[] = [
 ];
 
 function instruments(sheet: Sheet, model: ReportModel): void {
-  const element = section(sheet, 'Instruments and calibration basis', 50);
-  table(
-    sheet,
-    element,
-    INSTRUMENT_COLUMNS,
-    model.instruments.map((row) => [
-      { text: `${row.id} (${row.measures})` },
-      { text: row.serial },
-      { text: row.deviation },
-      { text: row.basis },
-      { text: row.device },
-      { text: row.link },
-    ]),
-  );
+  const rows = model.instruments.map((row) => [
+    { text: `${row.id} (${row.measures})` },
+    { text: row.serial },
+    { text: row.deviation },
+    { text: row.basis },
+    { text: row.device },
+    { text: row.link },
+  ]);
+  const following = startHeight(sheet, INSTRUMENT_COLUMNS, rows);
+  table(sheet, section(sheet, 'Instruments and calibration basis', following), INSTRUMENT_COLUMNS, rows);
 }

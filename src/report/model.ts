@@ -1,14 +1,14 @@
 import { readCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry } from '../evidence/log.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
+import { type Around, around } from './around.ts';
 import { atPlug } from './at-plug.ts';
 import { type AttemptRow, attemptRows, unmeasuredRows } from './attempts.ts';
 import { clean } from './clean.ts';
 import { type ExceptionRow, exceptionRows } from './exceptions.ts';
 import { utc } from './figures.ts';
 import { type InstrumentRow, instrumentRows } from './instruments.ts';
-import type { Trace } from './plots.ts';
-import { type PullPlot, pullPlots } from './plots.ts';
+import { type CylinderPlot, cylinderPlots, type Trace } from './plots.ts';
 import { statements } from './statements.ts';
 import { cylinderVerdict, type Verdict } from './verdict.ts';
 import { type WindowText, windowText } from './window-text.ts';
@@ -72,7 +72,8 @@ export interface ReportModel {
   readonly cylinders: readonly CylinderRow[];
   /** One row an attempt, strays and cylinders without any attempt included. */
   readonly rows: readonly AttemptRow[];
-  readonly plots: readonly PullPlot[];
+  readonly plots: readonly CylinderPlot[];
+  readonly around: Around;
   readonly exceptions: readonly ExceptionRow[];
   readonly instruments: readonly InstrumentRow[];
   readonly cautions: readonly string[];
@@ -122,7 +123,8 @@ export function reportModel(given: ReportInput): ReportModel {
     grades: state.basis.decision.grades,
     cylinders,
     rows: [...cylinders.flatMap((c) => [...c.gaps, ...c.pulls, ...unmeasuredRows(c)]), ...strays],
-    plots: pullPlots(state, input.traces),
+    plots: cylinderPlots(state, input.traces),
+    around: around(state, entries),
     exceptions: exceptionRows(state, entries),
     instruments: instrumentRows(state, entries),
     ...statements(state),
@@ -171,8 +173,10 @@ function statusOf(
   if (state.voided !== null)
     return status('VOID', `; the job was declared void by ${clean(state.voided.by)}.`);
   if (state.closed === null) return status('NOT CLOSED', '; the job was still open.');
-  if (!state.closed.complete || proven < cylinders.length)
+  const settled = cylinders.filter(({ verdict }) => verdict === 'accepted' || verdict === 'by-angle').length;
+  if (!state.closed.complete || proven + settled < cylinders.length)
     return status('NOT COMPLETE', '; the job was closed with work open.');
+  if (settled > 0) return status('COMPLETE, NOT ALL PROVEN', '; see the exceptions.');
   return status('COMPLETE', '.');
 }
 
@@ -190,7 +194,9 @@ function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
     fact('Vehicle', vehicle.description),
     fact('VIN', vehicle.vin),
     fact('Plate', vehicle.plate),
+    ...(vehicle.fleet === undefined ? [] : [fact('Fleet number', vehicle.fleet)]),
     fact('Odometer', vehicle.odometerKm === undefined ? undefined : `${vehicle.odometerKm} km`),
+    ...(state.order.complaint === undefined ? [] : [fact('Complaint', state.order.complaint)]),
     fact('Engine', engineText(engine)),
     fact('Plugs', plugText(plug)),
     fact('Opened', utc(entries[0]?.at ?? '')),

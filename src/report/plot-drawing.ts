@@ -1,7 +1,6 @@
 import type { Window } from '../metrology/judgement.ts';
-import { figure } from './figures.ts';
-import { type Box, type PlotShape, plotShape } from './plot.ts';
-import type { PullPlot } from './plots.ts';
+import { type Box, type Ground, ground, type PullShape, pullShape } from './plot.ts';
+import type { CylinderPlot, PullPlot, TorqueScale } from './plots.ts';
 import {
   type Doc,
   decoration,
@@ -19,62 +18,105 @@ import { peakMark, releaseMark, symbol } from './symbols.ts';
 import { VERDICT_WORD } from './verdict.ts';
 
 const PER_LINE = 4;
+/** So many pulls stand abreast in the usual width; a plot with more takes two, three or four widths. */
+const ABREAST = 6;
 const GAP = 10;
-const TILE = { width: (TEXT_WIDTH - (PER_LINE - 1) * GAP) / PER_LINE, height: 108 } as const;
-const MARGIN = { left: 16, top: 30, right: 1, bottom: 19 } as const;
-const SMALL = 6;
+const TILE = { width: (TEXT_WIDTH - (PER_LINE - 1) * GAP) / PER_LINE, height: 90 } as const;
+const MARGIN = { left: 16, top: 20, right: 1, bottom: 12 } as const;
+const BETWEEN_PULLS = 2;
+const SMALL = 5.5;
 const LIMITS = '#E4E4E4';
 const ACCEPTANCE = '#C8C8C8';
 
 /** How high one line of plots is. */
 export const PLOT_LINE = TILE.height;
 
-/** The plots in lines of four, each a figure of its own with its content in words. */
-export function drawPlots(sheet: Sheet, parent: Struct, plots: readonly PullPlot[], window: Window): void {
-  for (let first = 0; first < plots.length; first += PER_LINE) {
+/** The plots in lines, each a figure of its own with its content in words. */
+export function drawPlots(
+  sheet: Sheet,
+  parent: Struct,
+  plots: readonly CylinderPlot[],
+  window: Window,
+): void {
+  for (const line of inLines(plots)) {
     room(sheet, TILE.height);
     const { y } = sheet;
-    plots.slice(first, first + PER_LINE).forEach((plot, index) => {
-      const x = PAGE.left + index * (TILE.width + GAP);
-      const bbox = [x, y, x + TILE.width, y + TILE.height];
+    let x: number = PAGE.left;
+    for (const plot of line) {
+      const width = widthsOf(plot) * (TILE.width + GAP) - GAP;
+      const bbox = [x, y, x + width, y + TILE.height];
       tagged(sheet, parent, 'Figure', { alt: plot.alt, bbox, placement: 'Block' }, () =>
-        tile(sheet, plot, window, x, y),
+        tile(sheet, plot, window, { x, y, width, height: TILE.height }),
       );
-    });
+      x += width + GAP;
+    }
     sheet.y = y + TILE.height;
   }
 }
 
-function tile(sheet: Sheet, plot: PullPlot, window: Window, x: number, y: number): void {
+const widthsOf = ({ pulls }: CylinderPlot) => Math.ceil(pulls.length / ABREAST);
+
+function inLines(plots: readonly CylinderPlot[]): CylinderPlot[][] {
+  const lines: CylinderPlot[][] = [];
+  let taken = PER_LINE;
+  for (const plot of plots) {
+    const widths = widthsOf(plot);
+    if (taken + widths > PER_LINE) {
+      lines.push([]);
+      taken = 0;
+    }
+    lines.at(-1)?.push(plot);
+    taken += widths;
+  }
+  return lines;
+}
+
+function tile(sheet: Sheet, plot: CylinderPlot, window: Window, outer: Box): void {
   const { doc } = sheet;
+  const { x, y } = outer;
   const box: Box = {
     x: x + MARGIN.left,
     y: y + MARGIN.top,
-    width: TILE.width - MARGIN.left - MARGIN.right,
-    height: TILE.height - MARGIN.top - MARGIN.bottom,
+    width: outer.width - MARGIN.left - MARGIN.right,
+    height: outer.height - MARGIN.top - MARGIN.bottom,
   };
-  const shape = plotShape(plot, window, box);
+  const below = ground(plot.scale, window, box);
   doc.save();
-  bands(doc, shape, box);
-  curve(doc, shape);
-  if (shape.release !== null) releaseMark(doc, shape.release.x, shape.release.y, 4);
-  peakMark(doc, shape.peak.x, shape.peak.y, 4.5);
+  bands(doc, below, box);
   symbol(doc, plot.verdict, x, y + 1.2, 6.5);
   doc.restore();
-  captions(sheet, plot, x, y);
-  axes(sheet, shape, box);
-  if (plot.trace === null)
-    ink(sheet, 'no samples kept', {
-      x: box.x,
-      y: box.y + box.height - 12,
-      width: box.width,
-      size: SMALL,
-      align: 'centre',
-      lines: 1,
-    });
+  const title = `Cyl. ${plot.cylinder}: ${VERDICT_WORD[plot.verdict]}`;
+  ink(sheet, title, { x: x + 9, y, width: outer.width - 9, size: 7.5, bold: true, lines: 1 });
+  const small = { size: SMALL, colour: GREY, lines: 1 } as const;
+  ink(sheet, 'N·m', { ...small, x, y: box.y - 8.5, width: MARGIN.left });
+  for (const { at, text } of below.torqueTicks)
+    ink(sheet, text, { ...small, x: box.x - 20, y: at - 3, width: 18, align: 'right' });
+  const each = (box.width + BETWEEN_PULLS) / plot.pulls.length;
+  plot.pulls.forEach((pull, i) => {
+    strip(sheet, pull, plot.scale, { ...box, x: box.x + i * each, width: each - BETWEEN_PULLS });
+  });
 }
 
-function bands(doc: Doc, { limits, acceptance }: PlotShape, box: Box): void {
+/** One pull: its number and verdict above, its curve, its seconds below. */
+function strip(sheet: Sheet, pull: PullPlot, scale: TorqueScale, box: Box): void {
+  const { doc } = sheet;
+  const shape = pullShape(pull, scale, box);
+  doc.save();
+  doc.lineWidth(0.5).rect(box.x, box.y, box.width, box.height).stroke(GREY);
+  curve(doc, shape);
+  if (shape.release !== null) releaseMark(doc, shape.release.x, shape.release.y, 3.6);
+  peakMark(doc, shape.peak.x, shape.peak.y, 4);
+  symbol(doc, pull.verdict, box.x, box.y - 6.9, 4.2);
+  doc.restore();
+  const { x, width } = box;
+  ink(sheet, String(pull.pull), { x: x + 5, y: box.y - 8.3, width: width - 4.5, size: 6, lines: 1 });
+  const small = { size: SMALL, lines: 1, align: 'centre' } as const;
+  const seconds = `${(shape.spanMs / 1000).toFixed(1)} s`;
+  ink(sheet, seconds, { ...small, x: x - 1, y: box.y + box.height + 1.5, width: width + 2, colour: GREY });
+  if (pull.trace === null) ink(sheet, 'none', { ...small, x, y: box.y + box.height - 9, width });
+}
+
+function bands(doc: Doc, { limits, acceptance }: Ground, box: Box): void {
   doc.rect(limits.x, limits.y, limits.width, limits.height).fill(LIMITS);
   if (acceptance !== null)
     doc.rect(acceptance.x, acceptance.y, acceptance.width, acceptance.height).fill(ACCEPTANCE);
@@ -84,39 +126,15 @@ function bands(doc: Doc, { limits, acceptance }: PlotShape, box: Box): void {
       .moveTo(box.x, y)
       .lineTo(box.x + box.width, y)
       .stroke(GREY);
-  doc.undash().lineWidth(0.5).rect(box.x, box.y, box.width, box.height).stroke(GREY);
+  doc.undash();
 }
 
-function curve(doc: Doc, { curve: points }: PlotShape): void {
+function curve(doc: Doc, { curve: points }: PullShape): void {
   const [start, ...rest] = points;
   if (start === undefined) return;
   doc.lineWidth(0.7).lineJoin('round').moveTo(start.x, start.y);
   for (const { x, y } of rest) doc.lineTo(x, y);
   doc.stroke(INK);
-}
-
-function captions(sheet: Sheet, plot: PullPlot, x: number, y: number): void {
-  const { doc } = sheet;
-  const title = `Cyl. ${plot.cylinder}, pull ${plot.pull}: ${VERDICT_WORD[plot.verdict]}`;
-  ink(sheet, title, { x: x + 9, y, width: TILE.width - 9, size: 7.5, bold: true, lines: 1 });
-  doc.save();
-  peakMark(doc, x + 3, y + 15.5, 4.5);
-  if (plot.release !== null) releaseMark(doc, x + 55, y + 13, 4);
-  doc.restore();
-  const half = { y: y + 10, size: SMALL, lines: 1, width: TILE.width / 2 - 8 } as const;
-  ink(sheet, `peak ${figure(plot.peak.nm, 'N.m')}`, { ...half, x: x + 9 });
-  const release = plot.release === null ? 'no release' : `release ${figure(plot.release.nm, 'N.m')}`;
-  ink(sheet, release, { ...half, x: x + 59 });
-}
-
-function axes(sheet: Sheet, shape: PlotShape, box: Box): void {
-  const small = { size: 5.5, colour: GREY, lines: 1 } as const;
-  for (const { at, text } of shape.torqueTicks)
-    ink(sheet, text, { ...small, x: box.x - 20, y: at - 3, width: 18, align: 'right' });
-  for (const { at, text } of shape.timeTicks)
-    ink(sheet, text, { ...small, x: at - 10, y: box.y + box.height + 1.5, width: 20, align: 'centre' });
-  ink(sheet, 'Torque, N·m', { ...small, x: box.x - MARGIN.left, y: box.y - 8.5, width: 60 });
-  ink(sheet, 'Time, s', { ...small, x: box.x, y: box.y + box.height + 8, width: box.width, align: 'right' });
 }
 
 /** What the shades and marks mean, once for all plots. */
@@ -126,5 +144,5 @@ export function legend(sheet: Sheet, limits: string, acceptance: string): string
     doc.rect(PAGE.left, y + 1, 8, 7).fill(LIMITS);
     doc.rect(PAGE.left, y + 2.5, 8, 4).fill(ACCEPTANCE);
   });
-  return `Light band: limits, ${limits}. Darker band: acceptance zone, ${acceptance}. Filled triangle: peak. Open circle: first release (the click).`;
+  return `Light band: limits, ${limits}. Darker band: acceptance zone, ${acceptance}. Filled triangle: peak. Open circle: first release (the click). The pulls of a cylinder stand side by side, the time between them left out; above each its number and verdict, below it the seconds that it spans.`;
 }

@@ -1,5 +1,5 @@
 import type { Window } from '../metrology/judgement.ts';
-import type { PullPlot, Trace } from './plots.ts';
+import type { PullPlot, TorqueScale, Trace } from './plots.ts';
 
 export interface Box {
   readonly x: number;
@@ -18,20 +18,36 @@ export interface Tick {
   readonly text: string;
 }
 
-/** A plot as lines and areas on the page, y downwards, nothing outside the box. */
-export interface PlotShape {
+/** What all pulls of a plot lie on, y downwards. */
+export interface Ground {
   readonly limits: Box;
   /** Null when no reading can prove conformity. */
   readonly acceptance: Box | null;
-  readonly curve: readonly Point[];
-  readonly peak: Point;
-  readonly release: Point | null;
-  readonly timeTicks: readonly Tick[];
   readonly torqueTicks: readonly Tick[];
 }
 
-/** Where everything of a pull's plot lies inside `box`, in points. */
-export function plotShape(plot: PullPlot, window: Window, box: Box): PlotShape {
+/** A pull as lines on the page, y downwards, nothing outside the box. */
+export interface PullShape {
+  readonly curve: readonly Point[];
+  readonly peak: Point;
+  readonly release: Point | null;
+  /** The time from the left edge of the box to the right one. */
+  readonly spanMs: number;
+}
+
+/** Where limits, acceptance zone and ticks lie inside `box`, in points. */
+export function ground(scale: TorqueScale, window: Window, box: Box): Ground {
+  const y = heightIn(scale, box);
+  const band = (low: number, high: number): Box => ({ ...box, y: y(high), height: y(low) - y(high) });
+  return {
+    limits: band(window.lowerLimit, window.upperLimit),
+    acceptance: window.decidable ? band(window.acceptLower, window.acceptUpper) : null,
+    torqueTicks: ticks(scale.lowNm, scale.highNm, 4).map(({ value, text }) => ({ at: y(value), text })),
+  };
+}
+
+/** Where everything of one pull lies inside `box`, in points; it fills the width. */
+export function pullShape(plot: PullPlot, scale: TorqueScale, box: Box): PullShape {
   const samples = usable(plot.trace);
   const times = [
     ...samples.map(({ tMs }) => tMs),
@@ -44,23 +60,22 @@ export function plotShape(plot: PullPlot, window: Window, box: Box): PlotShape {
     times.reduce((high, t) => Math.max(high, t), 0),
     fromMs + 1,
   );
-  const { lowNm, highNm } = plot.scale;
-  const x = (tMs: number) => box.x + (box.width * (tMs - fromMs)) / (toMs - fromMs);
-  const y = (nm: number) => box.y + box.height * (1 - (clamp(nm, lowNm, highNm) - lowNm) / (highNm - lowNm));
-  const band = (low: number, high: number): Box => ({ ...box, y: y(high), height: y(low) - y(high) });
+  const spanMs = toMs - fromMs;
+  const y = heightIn(scale, box);
   const point = ({ tMs, nm }: { readonly tMs: number; readonly nm: number }): Point => ({
-    x: x(tMs),
+    x: box.x + (box.width * (tMs - fromMs)) / spanMs,
     y: y(nm),
   });
   return {
-    limits: band(window.lowerLimit, window.upperLimit),
-    acceptance: window.decidable ? band(window.acceptLower, window.acceptUpper) : null,
     curve: thinned(samples.map(point), box),
     peak: point(plot.peak),
     release: plot.release === null ? null : point(plot.release),
-    timeTicks: ticks(fromMs / 1000, toMs / 1000, 4).map(({ value, text }) => ({ at: x(value * 1000), text })),
-    torqueTicks: ticks(lowNm, highNm, 4).map(({ value, text }) => ({ at: y(value), text })),
+    spanMs,
   };
+}
+
+function heightIn({ lowNm, highNm }: TorqueScale, box: Box): (nm: number) => number {
+  return (nm) => box.y + box.height * (1 - (clamp(nm, lowNm, highNm) - lowNm) / (highNm - lowNm));
 }
 
 const COLUMNS_PER_POINT = 2;

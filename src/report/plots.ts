@@ -1,6 +1,6 @@
-import type { JobState, TorqueAttempt } from '../job/state.ts';
+import type { CylinderState, JobState, TorqueAttempt } from '../job/state.ts';
 import { figure } from './figures.ts';
-import { KIND_WORD, VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
+import { cylinderVerdict, KIND_WORD, VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
 
 /** The samples of one pull: milliseconds since its start, torque in N·m with the zero taken off. */
 export interface Trace {
@@ -8,11 +8,25 @@ export interface Trace {
   readonly nm: readonly number[];
 }
 
-/** One pull to draw. All plots of a record share the torque scale, so that they can be compared by eye. */
-export interface PullPlot {
+/** The pulls given to one cylinder, in their order, for one plot. */
+export interface CylinderPlot {
   readonly cylinder: number;
+  readonly verdict: Verdict;
+  readonly pulls: readonly PullPlot[];
+  /** The same for all plots of a record, so that they can be compared by eye. */
+  readonly scale: TorqueScale;
+  /** The plot in words, for who cannot see it. */
+  readonly alt: string;
+}
+
+export interface TorqueScale {
+  readonly lowNm: number;
+  readonly highNm: number;
+}
+
+/** One pull to draw. */
+export interface PullPlot {
   readonly pull: number;
-  readonly kind: string;
   readonly verdict: Verdict;
   /** Null when the record holds no samples of this pull. */
   readonly trace: Trace | null;
@@ -21,9 +35,6 @@ export interface PullPlot {
   readonly peak: Mark;
   /** Null when the pull never released. */
   readonly release: Mark | null;
-  readonly scale: { readonly lowNm: number; readonly highNm: number };
-  /** The plot in words, for who cannot see it. */
-  readonly alt: string;
 }
 
 export interface Mark {
@@ -35,15 +46,13 @@ const HEADROOM = 1.1;
 /** N·m that no plug sees; a damaged tool's figures beyond are drawn at the edge. */
 const OFF_SCALE = 1e6;
 
+/** As many pulls as one plot over the whole width can show; the rest go on in another. */
+const MOST_IN_ONE = 20;
+
 /** Every pull that was given to a cylinder, in service order. */
-export function pullPlots(state: JobState, traces: ReadonlyMap<number, Trace>): PullPlot[] {
-  const placed = state.cylinders.flatMap(({ cylinder, pulls }) =>
-    pulls.map((attempt) => ({ cylinder, attempt })),
-  );
-  const felt = placed.flatMap(({ attempt }) => [
-    attempt.pull.peakNm,
-    ...finite(traces.get(attempt.pull.pull)),
-  ]);
+export function cylinderPlots(state: JobState, traces: ReadonlyMap<number, Trace>): CylinderPlot[] {
+  const given = state.cylinders.flatMap(({ pulls }) => pulls);
+  const felt = given.flatMap(({ pull }) => [pull.peakNm, ...finite(traces.get(pull.pull))]);
   const scale = {
     lowNm:
       HEADROOM *
@@ -58,41 +67,52 @@ export function pullPlots(state: JobState, traces: ReadonlyMap<number, Trace>): 
         felt.reduce((high, nm) => Math.max(high, nm), state.torqueWindow.upperLimit),
       ),
   };
-  return placed.map(({ cylinder, attempt }) =>
-    plotOf(cylinder, attempt, traces.get(attempt.pull.pull), scale),
+  return state.cylinders.flatMap((cylinder) =>
+    inChunks(cylinder.pulls).map((attempts) => plotOf(cylinder, attempts, traces, scale)),
   );
 }
 
+function inChunks(attempts: readonly TorqueAttempt[]): (readonly TorqueAttempt[])[] {
+  const count = Math.ceil(attempts.length / MOST_IN_ONE);
+  return Array.from({ length: count }, (_, i) => attempts.slice(i * MOST_IN_ONE, (i + 1) * MOST_IN_ONE));
+}
+
 function plotOf(
-  cylinder: number,
-  attempt: TorqueAttempt,
-  trace: Trace | undefined,
-  scale: PullPlot['scale'],
-): PullPlot {
-  const { pull } = attempt;
-  const since = (us: number) => (us - pull.startUs) / 1000;
-  const peak = { tMs: since(pull.peakUs), nm: pull.peakNm };
-  const release =
-    pull.releaseNm === null || pull.releaseUs === null
-      ? null
-      : { tMs: since(pull.releaseUs), nm: pull.releaseNm };
-  const verdict = verdictOf(attempt.judgement);
-  const kind = KIND_WORD[attempt.kind];
+  state: CylinderState,
+  attempts: readonly TorqueAttempt[],
+  traces: ReadonlyMap<number, Trace>,
+  scale: TorqueScale,
+): CylinderPlot {
+  const { cylinder } = state;
+  const verdict = cylinderVerdict(state);
+  const words = attempts.map(inWords).join(' ');
   return {
     cylinder,
-    pull: pull.pull,
-    kind,
     verdict,
+    pulls: attempts.map((attempt) => pullPlot(attempt, traces.get(attempt.pull.pull))),
+    scale,
+    alt: `Torque over time, cylinder ${cylinder}, ${VERDICT_WORD[verdict]}. ${words}`,
+  };
+}
+
+function pullPlot({ pull, judgement }: TorqueAttempt, trace: Trace | undefined): PullPlot {
+  const { releaseNm, releaseUs } = pull;
+  const since = (us: number) => (us - pull.startUs) / 1000;
+  return {
+    pull: pull.pull,
+    verdict: verdictOf(judgement),
     trace: trace !== undefined && trace.nm.length > 1 ? trace : null,
     durationMs: since(pull.endUs),
-    peak,
-    release,
-    scale,
-    alt:
-      `Torque over time, cylinder ${cylinder}, pull ${pull.pull}, ${kind}, ${VERDICT_WORD[verdict]}: ` +
-      `peak ${figure(peak.nm, 'N.m')} N·m after ${(peak.tMs / 1000).toFixed(2)} s, ` +
-      (release === null ? 'no release.' : `first release ${figure(release.nm, 'N.m')} N·m.`),
+    peak: { tMs: since(pull.peakUs), nm: pull.peakNm },
+    release: releaseNm === null || releaseUs === null ? null : { tMs: since(releaseUs), nm: releaseNm },
   };
+}
+
+function inWords({ pull, kind, judgement }: TorqueAttempt): string {
+  const { peakNm, peakUs, startUs, releaseNm } = pull;
+  const release = releaseNm === null ? 'no release' : `first release ${figure(releaseNm, 'N.m')} N·m`;
+  const after = ((peakUs - startUs) / 1e6).toFixed(2);
+  return `Pull ${pull.pull}, ${KIND_WORD[kind]}, ${VERDICT_WORD[verdictOf(judgement)]}: peak ${figure(peakNm, 'N.m')} N·m after ${after} s, ${release}.`;
 }
 
 function finite(trace: Trace | undefined): readonly number[] {

@@ -6,7 +6,7 @@ import { wrapped } from './lines.ts';
 export type Doc = InstanceType<typeof PDFDocument>;
 export type Struct = ReturnType<Doc['struct']>;
 
-export const PAGE = { width: 595.28, height: 841.89, left: 36, right: 36, top: 40, bottom: 44 } as const;
+export const PAGE = { width: 595.28, height: 841.89, left: 36, right: 36, top: 34, bottom: 40 } as const;
 export const TEXT_WIDTH = PAGE.width - PAGE.left - PAGE.right;
 export const INK = '#000000';
 export const GREY = '#555555';
@@ -118,12 +118,48 @@ function fontName({ bold, mono }: Style): string {
 }
 
 const HEADING_SIZE = 10;
+const HEADING = { before: 6, above: 3, below: 2, height: lineHeight(HEADING_SIZE) } as const;
 
 /** A section with its heading, kept together with at least `following` points of what comes after it. */
 export function section(sheet: Sheet, title: string, following: number): Struct {
-  room(sheet, 15 + lineHeight(HEADING_SIZE) + following);
-  sheet.y += 8;
-  const { y } = sheet;
+  beginSections(sheet, following);
+  const element = headed(sheet, title, { x: PAGE.left, width: TEXT_WIDTH });
+  sheet.y += HEADING.height + HEADING.below;
+  return element;
+}
+
+/** Lists of sentences as sections that begin side by side, each in a column of its own. */
+export function sectionsAbreast(
+  sheet: Sheet,
+  parts: readonly { readonly title: string; readonly sentences: readonly string[] }[],
+  style: Style,
+): void {
+  const boxes = columnsOf(parts.length);
+  const spaced = (height: number) => height + 1.5;
+  const heights = parts.map(({ sentences }, i) =>
+    sentences.reduce(
+      (sum, one) => sum + spaced(heightOf(sheet, one, { ...style, width: boxes[i]?.width ?? 0 })),
+      0,
+    ),
+  );
+  const height = Math.max(0, ...heights);
+  beginSections(sheet, height);
+  const top = sheet.y + HEADING.height + HEADING.below;
+  parts.forEach(({ title, sentences }, i) => {
+    const box = boxes[i];
+    if (box === undefined) return;
+    const element = headed(sheet, title, box);
+    let y = top;
+    for (const one of sentences) y += spaced(text(sheet, element, 'P', one, { ...style, ...box, y }));
+  });
+  sheet.y = top + height;
+}
+
+/** The rule that sections begin under, with room for their headings and what follows. */
+function beginSections(sheet: Sheet, following: number): void {
+  const { before, above, below, height } = HEADING;
+  room(sheet, before + above + height + below + following);
+  const y = sheet.y + before;
   decoration(sheet, () =>
     sheet.doc
       .lineWidth(0.8)
@@ -131,17 +167,21 @@ export function section(sheet: Sheet, title: string, following: number): Struct 
       .lineTo(PAGE.left + TEXT_WIDTH, y)
       .stroke(INK),
   );
+  sheet.y = y + above;
+}
+
+function headed(sheet: Sheet, title: string, box: { readonly x: number; readonly width: number }): Struct {
   const element = group(sheet, sheet.root, 'Sect');
-  text(sheet, element, 'H2', title, {
-    x: PAGE.left,
-    y: y + 4,
-    width: TEXT_WIDTH,
-    size: HEADING_SIZE,
-    bold: true,
-    lines: 1,
-  });
-  sheet.y = y + 4 + lineHeight(HEADING_SIZE) + 3;
+  text(sheet, element, 'H2', title, { ...box, y: sheet.y, size: HEADING_SIZE, bold: true, lines: 1 });
   return element;
+}
+
+const GUTTER = 14;
+
+/** Columns that share the width of the page. */
+function columnsOf(count: number): readonly { readonly x: number; readonly width: number }[] {
+  const width = (TEXT_WIDTH - (count - 1) * GUTTER) / count;
+  return Array.from({ length: count }, (_, i) => ({ x: PAGE.left + i * (width + GUTTER), width }));
 }
 
 /** A paragraph over the whole width. */

@@ -42,6 +42,27 @@ export function symbol(doc: Doc, verdict: Verdict, x: number, y: number, size: n
         .lineTo(...at(0.85, 0.5))
         .stroke();
       break;
+    case 'accepted': // a cross that somebody put a line under
+      doc
+        .moveTo(...at(0.2, 0.1))
+        .lineTo(...at(0.8, 0.65))
+        .stroke();
+      doc
+        .moveTo(...at(0.8, 0.1))
+        .lineTo(...at(0.2, 0.65))
+        .stroke();
+      doc
+        .moveTo(...at(0.1, 0.92))
+        .lineTo(...at(0.9, 0.92))
+        .stroke();
+      break;
+    case 'by-angle':
+      doc
+        .moveTo(...at(0.85, 0.15))
+        .lineTo(...at(0.12, 0.85))
+        .lineTo(...at(0.9, 0.85))
+        .stroke();
+      break;
     case 'not-done':
       doc.circle(...at(0.5, 0.5), size * 0.38).stroke();
       break;

@@ -33,9 +33,23 @@ export interface Cell {
 
 const SIZE = 7.5;
 const HEAD_SIZE = 7;
-const PAD = 2.5;
+const PAD = { across: 2.5, above: 2.3, below: 0.6 } as const;
 const SYMBOL = 6;
 const MOST_LINES = 8;
+
+/** How high the head and the first row are: a section that begins with the table keeps its heading with them. */
+export function startHeight(
+  sheet: Sheet,
+  columns: readonly Column[],
+  rows: readonly (readonly Cell[])[],
+): number {
+  const boxes = columnBoxes(columns);
+  const head = heightOfRow(sheet, headCells(columns), boxes, HEAD_SIZE);
+  return head + heightOfRow(sheet, rows[0] ?? [], boxes, SIZE);
+}
+
+const headCells = (columns: readonly Column[]): Cell[] =>
+  columns.map(({ title }) => ({ text: title, bold: true }));
 
 /** A tagged table over the whole width; its head is repeated on every page that it goes on to. */
 export function table(
@@ -46,14 +60,12 @@ export function table(
 ): void {
   const element = group(sheet, parent, 'Table');
   const boxes = columnBoxes(columns);
-  const headCells = columns.map(({ title }) => ({ text: title, bold: true }));
-  const headHeight = heightOfRow(sheet, headCells, boxes, HEAD_SIZE);
   const headRow = () => {
     rule(sheet, 0.6);
-    drawRow(sheet, element, headCells, { columns, boxes, size: HEAD_SIZE, head: true });
+    drawRow(sheet, element, headCells(columns), { columns, boxes, size: HEAD_SIZE, head: true });
     rule(sheet, 0.6);
   };
-  room(sheet, headHeight + 2 * lineHeight(SIZE) + 4 * PAD);
+  room(sheet, startHeight(sheet, columns, rows));
   headRow();
   for (const row of rows) {
     const { y } = sheet;
@@ -81,7 +93,7 @@ function columnBoxes(columns: readonly Column[]): ColumnBox[] {
   let x: number = PAGE.left;
   return columns.map(({ share }) => {
     const width = (TEXT_WIDTH * share) / sum;
-    const box = { x: x + PAD, width: width - 2 * PAD };
+    const box = { x: x + PAD.across, width: width - 2 * PAD.across };
     x += width;
     return box;
   });
@@ -95,7 +107,7 @@ function drawRow(sheet: Sheet, parent: Struct, cells: readonly Cell[], style: Ro
     cells.forEach(({ verdict }, index) => {
       const box = boxes[index];
       if (verdict !== undefined && box !== undefined)
-        symbol(sheet.doc, verdict, box.x, y + PAD + 0.6, SYMBOL);
+        symbol(sheet.doc, verdict, box.x, y + PAD.above + 0.6, SYMBOL);
     });
   });
   const row = group(sheet, parent, 'TR');
@@ -106,7 +118,7 @@ function drawRow(sheet: Sheet, parent: Struct, cells: readonly Cell[], style: Ro
     const heads = head || column.heads === true;
     const placed: Placed = {
       ...inside(cell, box),
-      y: y + PAD,
+      y: y + PAD.above,
       size,
       bold: cell.bold === true,
       lines: MOST_LINES,
@@ -135,7 +147,7 @@ function heightOfRow(
     const { width } = inside(cell, box);
     return heightOf(sheet, cell.text, { width, size, bold: cell.bold === true, lines: MOST_LINES });
   });
-  return Math.max(lineHeight(size), ...heights) + 2 * PAD - 1;
+  return Math.max(lineHeight(size), ...heights) + PAD.above + PAD.below;
 }
 
 function rule(sheet: Sheet, width: number): void {

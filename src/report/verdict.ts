@@ -3,7 +3,16 @@ import type { Evaluation, Judgement } from '../metrology/judgement.ts';
 import type { PullKind } from '../sequence/kind.ts';
 
 /** What the paper says of one measurement or of one cylinder; each has its own word and its own symbol. */
-export type Verdict = 'ok' | 'not-ok' | 'not-decidable' | 'question' | 'not-judged' | 'not-done';
+export type Verdict =
+  | 'ok'
+  | 'not-ok'
+  | 'not-decidable'
+  | 'question'
+  | 'not-judged'
+  | 'not-done'
+  /** Not proven by torque; left so by somebody who answers for it, or turned by an angle. */
+  | 'accepted'
+  | 'by-angle';
 
 export const VERDICT_WORD: Readonly<Record<Verdict, string>> = {
   ok: 'OK',
@@ -12,6 +21,8 @@ export const VERDICT_WORD: Readonly<Record<Verdict, string>> = {
   question: 'QUESTION OPEN',
   'not-judged': 'NOT JUDGED',
   'not-done': 'NOT DONE',
+  accepted: 'NOT PROVEN',
+  'by-angle': 'BY ANGLE',
 };
 
 const OF_RESULT: Readonly<Record<Evaluation, Verdict>> = {
@@ -44,6 +55,8 @@ export function cylinderVerdict(state: CylinderState): Verdict {
   if (open.includes('not-ok')) return 'not-ok';
   if (open.includes('not-decidable')) return 'not-decidable';
   if (state.gap === 'done' && state.torque === 'done') return 'ok';
+  if (state.gap === 'done' && state.torque === 'settled')
+    return state.settlement?.kind === 'by-angle' ? 'by-angle' : 'accepted';
   return 'not-done';
 }
 

@@ -18,7 +18,13 @@ export function windowText(window: Window): WindowText {
     acceptance: window.decidable
       ? `${lowerBound(window.acceptLower, unit)} to ${upperBound(window.acceptUpper, unit)} ${name}`
       : 'none: the instrument is too coarse for these limits',
-    guard: `${window.guardBandFactor} · U, U (95 %) = ${figure(window.expandedAtLower, unit)} ${name} at the lower and ${figure(window.expandedAtUpper, unit)} ${name} at the upper limit`,
+    guard: `${window.guardBandFactor} · U; U (95 %) ${expandedText(window)}`,
     figures: window,
   };
+}
+
+function expandedText({ unit, expandedAtLower, expandedAtUpper }: Window): string {
+  const [lower, upper] = [figure(expandedAtLower, unit), figure(expandedAtUpper, unit)];
+  const name = UNIT_TEXT[unit];
+  return lower === upper ? `${lower} ${name}` : `${lower} (lower), ${upper} ${name} (upper)`;
 }

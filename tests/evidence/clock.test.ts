@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { checkClock } from '../../src/evidence/clock.ts';
 import type { LogEntry } from '../../src/evidence/log.ts';
-import { logOf, wholeJob } from './sample-job.ts';
+import { verifyRecord } from '../../src/evidence/verify.ts';
+import { logOf, seal, station as sealer, trusting, wholeJob } from './sample-job.ts';
 
-const { entries } = logOf(wholeJob());
+const log = logOf(wholeJob());
+const { entries, station } = log;
 const from = (n: number, change: (entry: LogEntry) => Partial<LogEntry>) =>
   entries.map((entry) => (entry.n >= n ? { ...entry, ...change(entry) } : entry));
 const later = (seconds: number) => (entry: LogEntry) => ({
@@ -38,6 +40,42 @@ describe('the two clocks of a job', () => {
       jumps: [],
     });
     expect(checkClock([first, session, next(-60)]).jumps).toEqual([{ n: 3, seconds: -60 }]);
+  });
+
+  it('a job with an earlier date than what stands before it in the log is shown', () => {
+    expect(checkClock(entries, station).jumps).toEqual([]);
+    const dated = checkClock(from(1, later(-30 * 86_400)), station);
+    expect(dated.fault).toBeNull();
+    // The sample's station was set up an hour and a half before the job was opened.
+    expect(dated.jumps).toEqual([{ n: 1, seconds: -(30 * 86_400 - 5400) }]);
+    const file = seal({ ...log, entries: from(1, later(-30 * 86_400)) });
+    const { verdict, checks } = verifyRecord(file, trusting(sealer));
+    expect(verdict).toBe('authentic');
+    expect(checks.find(({ name }) => name === 'clock')?.detail).toContain('-2586600 s before entry n=1');
+  });
+
+  it('a key that changed while the job ran hides no jump', () => {
+    const [first] = station;
+    if (first === undefined) throw new Error('no station in the sample');
+    const eighth = entries[7];
+    const between = { ...first, seq: (eighth?.seq ?? 0) + 1, at: eighth?.at ?? '' };
+    const moved = from(9, (entry) => ({ seq: entry.seq + 1, ...later(3600)(entry) }));
+    expect(checkClock(moved, [...station, between]).jumps).toEqual([{ n: 9, seconds: 3600 }]);
+  });
+
+  it('a record from the future is seen to be one, by whose clock and how far', () => {
+    const last = entries.at(-1)?.at ?? '';
+    const said = (secondsBefore: number) =>
+      verifyRecord(
+        seal(log),
+        trusting(sealer),
+        null,
+        new Date(Date.parse(last) - secondsBefore * 1000).toISOString(),
+      ).checks.find(({ name }) => name === 'clock');
+    expect(said(3600)).toMatchObject({ outcome: 'passed' });
+    expect(said(3600)?.detail).toContain('3600 s ahead of the clock of this computer');
+    for (const seconds of [30, 0, -86_400])
+      expect(said(seconds)?.detail).toBe('Wall clock and monotonic clock agree all the way.');
   });
 
   it('an entry from a command of its own, on another monotonic clock, accuses nobody', () => {

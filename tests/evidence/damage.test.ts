@@ -30,7 +30,7 @@ it('no single changed bit goes unseen, wherever it is in the file', () => {
 });
 
 it('no single changed bit of the first and last bytes goes unseen', () => {
-  const ends = [...Array(512).keys()].flatMap((i) => [i, bytes.length * 8 - 1 - i]);
+  const ends = [...Array(160).keys()].flatMap((i) => [i, bytes.length * 8 - 1 - i]);
   expect(ends.filter((bit) => ![1, 2].includes(exitOf(flipped(bit))))).toEqual([]);
 });
 

@@ -190,6 +190,30 @@ describe('a dishonest station that signs anew what it changed', () => {
     expect(verdict.why).toContain('is not as the station');
   });
 
+  it('an instrument that the log had otherwise when the job was opened, and so only afterwards: caught', () => {
+    const other = <T extends { readonly id: string }>(one: T): T => ({ ...one, serial: 'S-9' });
+    const opened = entries.map((entry) =>
+      entry.event.type === 'job-opened'
+        ? { ...entry, event: { ...entry.event, instruments: entry.event.instruments.map(other) } }
+        : entry,
+    );
+    const after = (entries.at(-1)?.seq ?? 0) + 1;
+    const background = record.background
+      .map((entry) =>
+        entry.event.type === 'instrument-recorded'
+          ? {
+              ...entry,
+              seq: entry.seq + after,
+              event: { ...entry.event, instrument: other(entry.event.instrument) },
+            }
+          : entry,
+      )
+      .sort((a, b) => a.seq - b.seq);
+    const verdict = judged(anew({ entries: opened, background }));
+    expect(verdict.failed).toContain('completeness');
+    expect(verdict.why).toContain('is not as the station');
+  });
+
   it('a technician’s signature by a key that the log does not name: caught', () => {
     const [setUp] = stationEvents;
     if (setUp === undefined) throw new Error('no set-up in the sample');

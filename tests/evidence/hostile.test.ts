@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { toBase64url } from '../../src/evidence/base64url.ts';
 import { canonical } from '../../src/evidence/canonical.ts';
 import { addSignature, type Jws } from '../../src/evidence/jws.ts';
+import { tooLong } from '../../src/evidence/record.ts';
 import { fileOf, judged, jwsOf, recordOf } from './forge.ts';
 import { logOf, seal, station, technician, wholeJob } from './sample-job.ts';
 
@@ -107,4 +108,18 @@ describe('files that would keep a reader busy', () => {
     const [one] = jws.signatures;
     return fileOf({ ...jws, signatures: Array(count).fill(one) });
   }
+});
+
+describe('what a station may put into a record', () => {
+  const { entries } = recordOf(bytes);
+  const times = (count: number, type: string) =>
+    Array.from({ length: count }, () => entries.filter(({ event }) => event.type === type)).flat();
+
+  it('is bounded by what a reader will take, and the bound is named before anything is sealed', () => {
+    expect(tooLong(entries)).toBeNull();
+    expect(tooLong(times(2000, 'pull-found'))).toBeNull();
+    expect(tooLong(times(2001, 'pull-found'))).toBe('4002 attempts; a record holds 4000');
+    const readings = times(1, 'readings').length;
+    expect(tooLong(times(20_000 / readings + 1, 'readings'))).toContain('entries; a record holds 20000');
+  });
 });

@@ -102,14 +102,17 @@ const WALK = [
   { atMs: 8000, nm: 0 },
 ];
 
-/** A job worked by hands that get everything right. */
-function worked(job: string): JobEvent[] {
+/** A job worked by hands that get everything right, with tools that join as `join` has it. */
+export function worked(
+  job: string,
+  join: (hands: ReturnType<typeof handsOn>) => void = (hands) => hands.join(),
+): JobEvent[] {
   const opened = opening(job);
   const events: JobEvent[] = [opened];
   const bench = createBench(fold(null, opened));
   const hands = handsOn(bench, events);
   hands.give({ kind: 'session', program: 'plugmark 0.1.0', platform: 'test', simulated: false });
-  hands.join();
+  join(hands);
   for (const mm of [0.75, 0.74]) hands.gap(mm);
   for (const nm of [27.4, 27.1]) {
     hands.draw(WALK);

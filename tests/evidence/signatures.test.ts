@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { toBase64url } from '../../src/evidence/base64url.ts';
 import { canonicalBytes } from '../../src/evidence/canonical.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
-import { signatureOf } from '../../src/evidence/jws.ts';
+import { addSignature, checkSignatures, type Jws, signatureOf } from '../../src/evidence/jws.ts';
 import { fileOf, judged, jwsOf, recordOf, rejected, signedAnew, withContent, withHeader } from './forge.ts';
 import { AT, kidOf, logOf, seal, station, stranger, technician, wholeJob } from './sample-job.ts';
 
@@ -56,6 +56,11 @@ describe('signatures', () => {
       withHeader(bytes, (h) => ({ ...h, jwk: { kty: 'OKP', crv: 'Ed25519', x: 'A'.repeat(43) } })),
       'name',
     ],
+    [
+      'a key for agreeing on secrets',
+      withHeader(bytes, (h) => ({ ...h, jwk: { ...publicJwk(station.privateKey), crv: 'X25519' } })),
+      'form',
+    ],
     ['other content', withContent(bytes, { ...record, station: 'bay 2' }), 'does not belong'],
   ])('%s: caught and named', (_what, file, why) => {
     const verdict = judged(file);
@@ -87,10 +92,35 @@ describe('signatures', () => {
     expect(judged(forged).why).toContain('algorithm');
   });
 
+  it('the second form of a signature, its number a whole turn of the curve further: caught', () => {
+    const ORDER = 2n ** 252n + 27742317777372353535851937790883648493n;
+    const [first, ...rest] = jws.signatures;
+    const mark = Buffer.from(first?.signature ?? '', 'base64url');
+    const turned = ORDER + BigInt(`0x${Buffer.from(mark.subarray(32)).reverse().toString('hex')}`);
+    const second = Buffer.from(turned.toString(16).padStart(64, '0'), 'hex').reverse();
+    const signature = Buffer.concat([mark.subarray(0, 32), second]).toString('base64url');
+    expect(signature).toHaveLength(first?.signature.length ?? 0);
+    const forged = judged(fileOf({ ...jws, signatures: [{ ...first, signature }, ...rest] }));
+    expect(forged.failed).toContain('signatures');
+    expect(forged.why).toContain('does not belong');
+  });
+
   it('a signature that does not hold earns no trust, whatever key it names', () => {
     expect(judged(withContent(bytes, { ...record, station: 'bay 2' }))).toMatchObject(
       rejected('signatures', 'signer'),
     );
+  });
+
+  it('hold over records of any size, checked one after another', () => {
+    const over = (payload: string) => addSignature({ payload, signatures: [] }, station);
+    const faults = (one: Jws, payload = one.payload) =>
+      checkSignatures(one, Buffer.from(payload)).map(({ fault }) => fault);
+    const [small, usual, large] = [8, 200_000, 3_000_000].map((length) => over('A'.repeat(length)));
+    if (small === undefined || usual === undefined || large === undefined) throw new Error('three records');
+    for (const one of [large, small, usual, small, large, usual]) expect(faults(one)).toEqual([null]);
+    // What a longer record left behind in memory is no part of a shorter one.
+    expect(faults(usual)).toEqual([null]);
+    expect(faults(usual, small.payload)).toEqual(['it does not belong to this content']);
   });
 
   it('accepts the newer name of the algorithm', () => {

@@ -2,14 +2,26 @@
  * Sources: RFC 8037, Appendix A (Ed25519 key as JWK, its thumbprint, signing and checking a JWS). Independent oracle for
  * whole records: the package `jose`, by other people.
  */
+import { spawnSync } from 'node:child_process';
 import { createPrivateKey } from 'node:crypto';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { generalVerify, importJWK } from 'jose';
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
+import { toBase64url } from '../../src/evidence/base64url.ts';
 import { canonical } from '../../src/evidence/canonical.ts';
 import { importPublicKey, publicJwk, publicJwkSchema, thumbprint } from '../../src/evidence/jwk.ts';
-import { jwsSchema, signatureHolds, signatureOf } from '../../src/evidence/jws.ts';
+import {
+  checkSignatures,
+  jwsSchema,
+  RECORD_TYPE,
+  signatureHolds,
+  signatureOf,
+} from '../../src/evidence/jws.ts';
 import { openRecord } from '../../src/evidence/record.ts';
-import { logOf, seal, station, stranger, technician, wholeJob } from '../evidence/sample-job.ts';
+import { recordOf, withContent } from '../evidence/forge.ts';
+import { AT, logOf, seal, station, stranger, technician, wholeJob } from '../evidence/sample-job.ts';
 
 const d = 'nWGxne_9WmC6hEr0kuwsxERJxWl7MmkZcDusAxyuf2A';
 const jwk = { kty: 'OKP', crv: 'Ed25519', x: '11qYAYKxCrfVS_7TyWQHOg7hcvPapiMlrwIaaPcHURo' } as const;
@@ -44,6 +56,43 @@ describe('RFC 8037, Appendix A', () => {
   });
 });
 
+/** The lines behind the sentence of the README that begins the section. */
+function readmeProgram(): string {
+  const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
+  const section = /### With nothing but a JOSE library.*?\n\n((?: {4}[^\n]*\n|\n(?= {4}))+)/s.exec(
+    readme,
+  )?.[1];
+  return (section ?? '').replace(/^ {4}/gm, '');
+}
+
+describe('somebody who has a JOSE library and follows the README', () => {
+  const bytes = seal(logOf(wholeJob()));
+  const folder = mkdtempSync(join(tmpdir(), 'reader-'));
+  afterAll(() => rmSync(folder, { recursive: true }));
+
+  function reader(record: Buffer, { x }: { readonly x: string }) {
+    const file = join(folder, 'J.record.json');
+    writeFileSync(file, record);
+    const program = readmeProgram().replace('J-1001.record.json', file).replace('THE-X-OF-THE-KEY', x);
+    expect(program).toContain(x);
+    return spawnSync(process.execPath, ['--input-type=module', '-e', program], { encoding: 'utf8' });
+  }
+
+  it('reads who signed what', () => {
+    const { stdout, status } = reader(bytes, publicJwk(station.privateKey));
+    const { entries } = recordOf(bytes);
+    expect(stdout).toBe(`WO-1, ${entries.length} entries, signed by the station on ${station.signedAt}\n`);
+    expect(status).toBe(0);
+    expect(reader(bytes, publicJwk(technician.privateKey)).stdout).toContain('signed by the technician');
+  });
+
+  it('is told where the key did not sign, or the content was changed', () => {
+    expect(reader(bytes, publicJwk(stranger.privateKey))).toMatchObject({ status: 1, stdout: '' });
+    const changed = withContent(bytes, { ...recordOf(bytes), job: 'WO-2' });
+    expect(reader(changed, publicJwk(station.privateKey))).toMatchObject({ status: 1, stdout: '' });
+  });
+});
+
 describe('another implementation of JOSE', () => {
   const bytes = seal(logOf(wholeJob()));
   const jws = jwsSchema.parse(JSON.parse(bytes.toString('utf8')));
@@ -57,6 +106,26 @@ describe('another implementation of JOSE', () => {
     expect(checked.protectedHeader).toMatchObject({ alg: 'EdDSA', role, typ: 'plugmark-record+json' });
     const opened = openRecord(bytes);
     expect(opened.ok && canonical(opened.value.record)).toBe(Buffer.from(checked.payload).toString('utf8'));
+  });
+
+  it('agrees that `Ed25519` is another name of the same algorithm', async () => {
+    const { privateKey } = station;
+    const jwk = publicJwk(privateKey);
+    const named = {
+      alg: 'Ed25519',
+      typ: RECORD_TYPE,
+      kid: thumbprint(jwk),
+      jwk,
+      role: 'station',
+      signedAt: AT,
+    };
+    const head = toBase64url(canonical(named));
+    const one = { protected: head, signature: signatureOf(head, jws.payload, privateKey) };
+    const other = { ...jws, signatures: [one] };
+    const key = await importJWK({ ...jwk }, 'Ed25519');
+    const checked = await generalVerify(other, key, { algorithms: ['Ed25519'] });
+    expect(checked.protectedHeader).toEqual(named);
+    expect(checkSignatures(other, Buffer.from(other.payload))).toMatchObject([{ fault: null }]);
   });
 
   it('refuses the record under a key that did not sign', async () => {

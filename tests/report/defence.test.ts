@@ -100,6 +100,6 @@ describe('what makes a verdict defensible on paper', () => {
     expect(row?.value).toBeCloseTo((24.2 - 0.12) * (340 / 300), 0);
     expect(model.torqueWindow.figures.lowerLimit).toBe(25);
     const [plot] = model.plots;
-    expect(Math.max(...(plot?.trace?.nm ?? []))).toBeCloseTo(24.2 * (340 / 300), 0);
+    expect(Math.max(...(plot?.pulls[0]?.trace?.nm ?? []))).toBeCloseTo(24.2 * (340 / 300), 0);
   });
 });

@@ -76,6 +76,8 @@ export interface JobOptions {
   readonly late?: readonly JobEvent[];
   /** Torque of the first pull by cylinder, where it is not the usual one. */
   readonly firstPull?: Readonly<Record<number, number>>;
+  /** Strokes by cylinder that ended low, before the first pull. */
+  readonly runDowns?: Readonly<Record<number, number>>;
   readonly skip?: readonly number[];
   readonly close?: boolean;
 }
@@ -187,6 +189,18 @@ function workEvents(order: WorkOrder, options: JobOptions) {
   const traces = new Map<number, Trace>();
   const events: JobEvent[] = [...opening(order, options)];
   let pull = 0;
+  const runDown = (cylinder: number) => {
+    pull += 1;
+    traces.set(pull, traceOf(12.3, null));
+    events.push(pullFound(pull, { peakNm: 12.3, releaseNm: null, releaseUs: null }), {
+      type: 'pull-placed',
+      pull,
+      cylinder,
+      kind: 'run-down',
+      because: 'it ended low',
+      judgement: null,
+    });
+  };
   const place = (cylinder: number, peakNm: number) => {
     pull += 1;
     const releaseNm = Number((peakNm * 0.985).toFixed(3));
@@ -198,6 +212,7 @@ function workEvents(order: WorkOrder, options: JobOptions) {
     .filter((cylinder) => !(options.skip ?? []).includes(cylinder))
     .forEach((cylinder, index) => {
       events.push(gapEvent(cylinder, 0.742 + (index % 5) * 0.004));
+      for (let i = 0; i < (options.runDowns?.[cylinder] ?? 0); i++) runDown(cylinder);
       const first = options.firstPull?.[cylinder] ?? 27.1 + ((index * 7) % 11) / 10;
       const number = place(cylinder, first);
       if (first > TORQUE_WINDOW.acceptUpper) {
@@ -333,6 +348,26 @@ function pullEvents(pull: number, cylinder: number, peakNm: number, releaseNm: n
     },
   ];
 }
+
+/** Eight cylinders as hands do them: strokes on the way down, one over the window, a link that was lost, a re-hit. */
+export const V8_BY_HAND: JobOptions = {
+  firstPull: { 3: 31.42, 6: 24.1 },
+  runDowns: { 1: 3, 2: 1, 3: 2, 4: 2, 5: 1, 6: 2, 7: 3, 8: 1 },
+  late: [
+    { type: 'tool-lost', tool: 'wrench', reason: 'out of range' },
+    { type: 'readings-missed', tool: 'wrench', fromUs: 50_000_000, toUs: 51_250_000, reason: 'link lost' },
+    pullFound(30, { peakNm: 28.4, riseMs: 61 }),
+    {
+      type: 'pull-placed',
+      pull: 30,
+      cylinder: 8,
+      kind: 'rehit',
+      because: 'rose in 61 ms, 1.4 s after the last: the same plug once more',
+      judgement: null,
+    },
+    { type: 'cylinder-chosen', quantity: 'torque', cylinder: 3 },
+  ],
+};
 
 /** Sixteen plugs in two banks, all proven. */
 export const SIXTEEN: JobOptions = {

@@ -143,12 +143,24 @@ describe('what stands on every record', () => {
 test('marks and samples of a pull share one clock and one torque scale', () => {
   const { model } = modelOf({ firstPull: { 3: 31.42 } });
   const [first] = model.plots;
-  expect(first?.peak).toEqual({ tMs: 1120, nm: 27.1 });
-  expect(first?.trace).toEqual(traceOf(27.1, 26.694));
+  expect(first?.pulls[0]?.peak).toEqual({ tMs: 1120, nm: 27.1 });
+  expect(first?.pulls[0]?.trace).toEqual(traceOf(27.1, 26.694));
   expect(new Set(model.plots.map(({ scale }) => scale.highNm))).toEqual(new Set([31.42 * 1.1]));
   expect(first?.alt).toBe(
-    'Torque over time, cylinder 1, pull 1, tightening, OK: peak 27.10 N·m after 1.12 s, first release 26.69 N·m.',
+    'Torque over time, cylinder 1, OK. Pull 1, tightening, OK: peak 27.10 N·m after 1.12 s, first release 26.69 N·m.',
   );
+});
+
+test('the pulls of a cylinder stand in one plot in their order, and go on in another where they are too many', () => {
+  const { model } = modelOf({ runDowns: { 2: 1, 3: 24 } });
+  const shown = model.plots.map(({ cylinder, pulls }) => [cylinder, pulls.map(({ pull }) => pull)]);
+  const from = (first: number, last: number) => Array.from({ length: last - first + 1 }, (_, i) => first + i);
+  expect(shown.slice(0, 4)).toEqual([
+    [1, [1]],
+    [2, [2, 3]],
+    [3, from(4, 23)],
+    [3, from(24, 28)],
+  ]);
 });
 
 test('a report of nothing is refused', () => {

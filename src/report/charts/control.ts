@@ -60,6 +60,29 @@ export function individualsDrawing(chart: IndividualsChart, caption: Caption): C
   };
 }
 
+/** The moving ranges beside an individuals chart: each reading's distance from the one before. */
+export function rangesDrawing(
+  { ranges, limits, wideRanges }: IndividualsChart,
+  caption: Caption,
+): ControlDrawing {
+  const { rangeCentre, rangeUpper } = limits;
+  return {
+    title: `Moving ranges: ${clean(caption.title)}`,
+    mark: 'moving range',
+    unit: caption.unit,
+    centreName: 'mean',
+    centre: rangeCentre,
+    rows: ranges.map((value, index) => ({
+      label: label(caption, index + 1),
+      value,
+      lower: 0,
+      upper: rangeUpper,
+      side: wideRanges.includes(index + 1) ? 'above' : null,
+      reasons: wideRanges.includes(index + 1) ? ['beyond the limit'] : [],
+    })),
+  };
+}
+
 /** A chart of weighted means to be drawn, with the limits that are exact for each. */
 export function ewmaDrawing(chart: EwmaChart, caption: Caption): ControlDrawing {
   return {

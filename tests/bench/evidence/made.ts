@@ -46,8 +46,46 @@ export function demoRecord(seed: number): Made {
 /** Processor time of one call in milliseconds, after some calls that do not count. */
 export function cpuMs(work: () => unknown, calls: number): number {
   for (let i = 0; i < calls / 5; i++) work();
+  return timed(work, calls);
+}
+
+function timed(work: () => unknown, calls: number): number {
   const before = process.cpuUsage();
   for (let i = 0; i < calls; i++) work();
   const { user, system } = process.cpuUsage(before);
   return (user + system) / 1000 / calls;
+}
+
+export interface Compared {
+  /** Processor time of one call in milliseconds, the middle of all rounds. */
+  readonly oneMs: number;
+  readonly otherMs: number;
+  /** The other over the one: lower quartile, middle and upper quartile of all rounds. */
+  readonly ratio: readonly [number, number, number];
+}
+
+/** Two works in turn, round for round, so that whatever else the machine does falls on both alike. */
+export function compared(one: () => unknown, other: () => unknown, calls: number): Compared {
+  const ROUNDS = 25;
+  const each = Math.ceil(calls / ROUNDS);
+  cpuMs(one, each);
+  cpuMs(other, each);
+  const rounds = Array.from({ length: ROUNDS }, () => [timed(one, each), timed(other, each)] as const);
+  const ratios = rounds.map(([a, b]) => b / a);
+  return {
+    oneMs: quantile(
+      rounds.map(([a]) => a),
+      0.5,
+    ),
+    otherMs: quantile(
+      rounds.map(([, b]) => b),
+      0.5,
+    ),
+    ratio: [quantile(ratios, 0.25), quantile(ratios, 0.5), quantile(ratios, 0.75)],
+  };
+}
+
+function quantile(list: readonly number[], share: number): number {
+  const sorted = [...list].sort((a, b) => a - b);
+  return sorted[Math.round(share * (sorted.length - 1))] ?? Number.NaN;
 }

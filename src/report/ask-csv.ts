@@ -1,0 +1,56 @@
+import type { AttemptRow } from '../audit/attempt.ts';
+import { attemptException, type JobAnswer } from '../audit/questions.ts';
+import { type CsvColumn, rowsCsv } from './rows-csv.ts';
+import { KIND_WORD } from './verdict.ts';
+
+const JOBS: readonly CsvColumn<JobAnswer>[] = [
+  { header: 'Job', value: ({ job }) => job },
+  { header: 'Simulated', value: ({ simulated }) => (simulated ? 'SIMULATED' : 'no') },
+  { header: 'State', value: ({ state }) => state },
+  { header: 'Opened (UTC)', value: ({ openedAt }) => openedAt },
+  { header: 'Last entry (UTC)', value: ({ lastAt }) => lastAt },
+  { header: 'VIN', value: ({ vin }) => vin },
+  { header: 'Plate', value: ({ plate }) => plate },
+  { header: 'Fleet number', value: ({ fleet }) => fleet },
+  { header: 'Technicians', value: ({ technicians }) => technicians.join('; ') },
+  { header: 'Tools', value: ({ tools }) => tools.join('; ') },
+  { header: 'Parts', value: ({ parts }) => parts.join('; ') },
+  { header: 'Attempts', value: ({ attempts }) => attempts },
+  { header: 'Proofs', value: ({ proven }) => proven },
+  { header: 'Exceptions', value: ({ exceptions }) => exceptions.join('; ') },
+];
+
+/** One row a job. */
+export const jobsCsv = (answers: readonly JobAnswer[]): string => rowsCsv(JOBS, answers);
+
+const ATTEMPTS: readonly CsvColumn<AttemptRow>[] = [
+  { header: 'Job', value: ({ job }) => job },
+  { header: 'Simulated', value: ({ simulated }) => (simulated ? 'SIMULATED' : 'no') },
+  { header: 'Void', value: ({ voided }) => (voided ? 'VOID' : 'no') },
+  { header: 'Entry', value: ({ seq }) => seq },
+  { header: 'Time (UTC)', value: ({ at }) => at },
+  { header: 'VIN', value: ({ vin }) => vin },
+  { header: 'Plate', value: ({ plate }) => plate },
+  { header: 'Fleet number', value: ({ fleet }) => fleet },
+  { header: 'Technician', value: ({ technician }) => technician },
+  { header: 'Part', value: ({ part }) => part },
+  { header: 'Lot', value: ({ lot }) => lot },
+  { header: 'Tool', value: ({ tool }) => tool },
+  { header: 'Serial', value: ({ serial }) => serial },
+  { header: 'Certificate', value: ({ certificate }) => certificate },
+  { header: 'Cylinder', value: ({ cylinder }) => cylinder },
+  { header: 'Quantity', value: ({ quantity }) => (quantity === 'torque' ? 'torque (N·m)' : 'gap (mm)') },
+  { header: 'Number', value: ({ number }) => number },
+  { header: 'Kind', value: ({ kind }) => (kind === 'gap' ? 'gap' : KIND_WORD[kind]) },
+  { header: 'Verdict', value: ({ result }) => result },
+  { header: 'Value', value: ({ valueSi }) => valueSi },
+  { header: 'U, 95 %', value: ({ expanded }) => expanded },
+  { header: 'Lower limit', value: ({ lowerLimit }) => (Number.isNaN(lowerLimit) ? null : lowerLimit) },
+  { header: 'Upper limit', value: ({ upperLimit }) => (Number.isNaN(upperLimit) ? null : upperLimit) },
+  { header: 'First on its plug', value: ({ first }) => (first ? 'yes' : 'no') },
+  { header: 'Stands for its plug', value: ({ last }) => (last ? 'yes' : 'no') },
+  { header: 'Exception', value: (row) => attemptException(row).join('; ') },
+];
+
+/** One row an attempt. */
+export const attemptsCsv = (rows: readonly AttemptRow[]): string => rowsCsv(ATTEMPTS, rows);

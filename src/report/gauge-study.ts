@@ -1,0 +1,80 @@
+/** A gauge study in words: average and range, and analysis of variance, side by side. */
+import { type AverageRange, averageRange } from '../statistics/average-range.ts';
+import type { GaugeResult, GaugeStudy } from '../statistics/gauge-study.ts';
+import { type GaugeVariance, gaugeVariance } from '../statistics/gauge-variance.ts';
+import { clean } from './clean.ts';
+import { UNIT_TEXT, type Unit } from './figures.ts';
+
+export interface ToldStudy extends GaugeStudy {
+  readonly study: string;
+  readonly tool: string;
+  readonly serial: string | null;
+  readonly unit: Unit;
+}
+
+/**
+ * Both methods where both can say something, else why not. The bounds of 10 and 30 per cent and of five categories are
+ * common practice (AIAG, "Measurement Systems Analysis").
+ */
+export function studyLines(told: ToldStudy): readonly string[] {
+  const { study, tool, serial, unit, appraisers, parts, readings } = told;
+  const trials = readings[0]?.[0]?.length ?? 0;
+  const [ranges, variance] = [averageRange(told), gaugeVariance(told)];
+  return [
+    `${study}: ${clean(tool)}${serial === null ? '' : ` (${clean(serial)})`}, ${appraisers.length} appraisers, ${parts.length} parts, ${trials} trials, in ${UNIT_TEXT[unit]}`,
+    '',
+    ...(ranges.ok ? rangeLines(ranges.value) : [`Average and range: ${ranges.error.message}.`]),
+    '',
+    ...(variance.ok ? varianceLines(variance.value) : [`Analysis of variance: ${variance.error.message}.`]),
+  ];
+}
+
+function rangeLines(result: AverageRange): readonly string[] {
+  const { wideCells, rangeLimit } = result;
+  return [
+    'Average and range',
+    ...resultLines(result),
+    ...(wideCells.length === 0
+      ? []
+      : [`  Range above ${sixth(rangeLimit)}, to be measured again: ${clean(wideCells.join('; '))}.`]),
+  ];
+}
+
+function varianceLines({
+  withInteraction,
+  pooled,
+  advised,
+  interactionTest,
+}: GaugeVariance): readonly string[] {
+  const test =
+    interactionTest === null
+      ? ''
+      : ` Interaction: F ${interactionTest.f.toFixed(3)}, p ${interactionTest.p.toFixed(3)}.`;
+  const how = advised === 'pooled' ? 'interaction pooled into the error' : 'with interaction';
+  return [
+    `Analysis of variance, ${how}.${test}`,
+    ...resultLines(advised === 'pooled' ? pooled : withInteraction),
+  ];
+}
+
+function resultLines({ ev, av, interaction, grr, pv, tv, ndc }: GaugeResult): readonly string[] {
+  const line = (name: string, { sigma, percent }: GaugeResult['ev']) =>
+    `  ${name.padEnd(26)} ${sixth(sigma).padStart(12)}  ${percent.toFixed(2).padStart(6)} %`;
+  return [
+    line('repeatability (EV)', ev),
+    line('reproducibility (AV)', av),
+    ...(interaction === null ? [] : [line('interaction', interaction)]),
+    line('gauge as used (GRR)', grr),
+    line('parts (PV)', pv),
+    `  ${'total (TV)'.padEnd(26)} ${sixth(tv).padStart(12)}`,
+    `  ${ndc === null ? 'The gauge showed no variation.' : `Categories it can tell apart: ${ndc}.`} ${judged(grr.percent, ndc)}`,
+  ];
+}
+
+function judged(percent: number, ndc: number | null): string {
+  if (percent > 30) return 'NOT fit to tell these parts apart: GRR is above 30 %.';
+  if (ndc !== null && ndc < 5) return 'Weak: fewer than five categories.';
+  return percent > 10 ? 'Weak: GRR is between 10 and 30 %.' : 'Good: GRR is at most 10 %.';
+}
+
+const sixth = (value: number) => value.toFixed(6);

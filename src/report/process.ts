@@ -1,0 +1,184 @@
+/** What a process can do, for people: one group in full, many groups in a table, and the paper with its charts. */
+import { type ProcessGroup, type Series, valuesOf } from '../audit/capability.ts';
+import type { Problem } from '../problem.ts';
+import { ok, type Result } from '../result.ts';
+import type { Capability, Estimate } from '../statistics/capability.ts';
+import { type IndividualsChart, individualsChart, individualsLimits } from '../statistics/individuals.ts';
+import { type Caption, individualsDrawing, rangesDrawing } from './charts/control.ts';
+import { controlPicture } from './charts/control-pdf.ts';
+import { clean } from './clean.ts';
+import { figure, percent, UNIT_TEXT, type Unit } from './figures.ts';
+import type { Paper } from './paper.ts';
+
+export const unitOf = ({ quantity }: Pick<ProcessGroup, 'quantity'>): Unit =>
+  quantity === 'torque' ? 'N.m' : 'mm';
+
+export const isComputed = (capability: Capability | Problem): capability is Capability => 'cpk' in capability;
+
+/** `invented V8, type A, 25.00 to 30.00 N·m`, with whom or what it was told apart by. */
+export function groupName(group: ProcessGroup): string {
+  const unit = unitOf(group);
+  const engine = clean(group.engine ?? `specification ${group.specificationKey}`);
+  const limits = `${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`;
+  return [engine, limits, ...(group.member === '' ? [] : [clean(group.member)])].join(', ');
+}
+
+export const GROUP_HEAD = [
+  'specification',
+  'engine',
+  'limits',
+  'of',
+  'n',
+  'mean',
+  's',
+  'Cp',
+  'Cpk',
+  '95 %',
+  'NOT OK first',
+  'no value',
+  'delivered',
+  'Ppk',
+] as const;
+
+/** One group as a row of a table: the process from its first attempts, then what was delivered. */
+export function groupRow(group: ProcessGroup): readonly string[] {
+  const unit = unitOf(group);
+  const { process, product } = group;
+  const known = isComputed(process.capability) ? process.capability : null;
+  const delivered = isComputed(product.capability) ? product.capability : null;
+  return [
+    group.specificationKey,
+    clean(group.engine ?? '-'),
+    `${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`,
+    group.member === '' ? 'all' : clean(group.member),
+    String(process.n),
+    orDash(process.mean, (value) => figure(value, unit)),
+    orDash(process.standardDeviation, (value) => figure(value, unit)),
+    known?.cp == null ? '-' : known.cp.value.toFixed(2),
+    known === null ? '-' : known.cpk.value.toFixed(2),
+    known === null ? '-' : interval(known.cpk),
+    group.notOkFirst.share === null ? '-' : percentOf(group.notOkFirst.share),
+    String(leftOutCount(group)),
+    String(product.n),
+    delivered === null ? '-' : delivered.ppk.value.toFixed(2),
+  ];
+}
+
+/** A group in full, line by line. */
+export function groupLines(group: ProcessGroup): readonly string[] {
+  const { notOkFirst, notDecidableFirst, leftOut } = group;
+  const reasons = (['cut', 'saturated', 'undecided', 'bounded'] as const)
+    .filter((reason) => leftOut[reason] > 0)
+    .map((reason) => `${leftOut[reason]} ${LEFT_OUT_WORD[reason]}`);
+  const share = (what: string, { share: value, from, to, count, n }: typeof notOkFirst) =>
+    value === null
+      ? []
+      : [
+          `${what} at the first attempt: ${count} of ${n}, ${percentOf(value)} (${percentOf(from)} to ${percentOf(to)}).`,
+        ];
+  return [
+    groupName(group),
+    ...seriesLines('Process, first attempts on their plugs', group.process, unitOf(group)),
+    ...share('NOT OK', notOkFirst),
+    ...share('UNDECIDED', notDecidableFirst),
+    ...(reasons.length === 0 ? [] : [`First attempts without a value, left out: ${reasons.join(', ')}.`]),
+    ...seriesLines('Product, attempts that plugs stand with', group.product, unitOf(group)),
+  ];
+}
+
+const LEFT_OUT_WORD = {
+  cut: 'cut off',
+  saturated: 'at the end of the scale',
+  undecided: 'undecided',
+  bounded: 'between wires',
+} as const;
+
+function seriesLines(title: string, series: Series, unit: Unit): readonly string[] {
+  const { n, mean, standardDeviation, capability } = series;
+  const moments =
+    mean === null
+      ? 'none'
+      : `n ${n}, mean ${figure(mean, unit)} ${UNIT_TEXT[unit]}${standardDeviation === null ? '' : `, s ${figure(standardDeviation, unit)} ${UNIT_TEXT[unit]}`}`;
+  if (!isComputed(capability)) return [`${title}: ${moments}.`, `  No indices: ${capability.message}.`];
+  const { cp, cpk, pp, ppk, expectedPercent, fewerThanUsual } = capability;
+  const pair = (name: string, one: Estimate | null) =>
+    one === null ? '' : `${name} ${one.value.toFixed(2)} (${interval(one)})`;
+  return [
+    `${title}: ${moments}.`,
+    `  ${[pair('Cp', cp), pair('Cpk', cpk), pair('Pp', pp), pair('Ppk', ppk)].filter((one) => one !== '').join(', ')}; 95 % intervals.`,
+    `  Expected outside, were it normal: ${expectedPercent.total.toFixed(3)} %.${fewerThanUsual ? ' Fewer than the 100 that are usual for such a statement.' : ''}`,
+  ];
+}
+
+export interface ProcessCharts {
+  readonly individuals: IndividualsChart;
+  readonly caption: Caption;
+}
+
+/** Individuals and moving ranges of a group's first attempts: limits from all of them, drawn for the last `most`. */
+export function processCharts(group: ProcessGroup, most: number): Result<ProcessCharts> {
+  const { rows } = group.process;
+  const limits = individualsLimits(valuesOf(rows));
+  if (!limits.ok) return limits;
+  const shown = rows.slice(-most);
+  const chart = individualsChart(valuesOf(shown), limits.value);
+  if (!chart.ok) return chart;
+  const caption: Caption = {
+    title: groupName(group),
+    unit: unitOf(group),
+    labels: shown.map(({ day, cylinder }) => `${day.slice(2)}/${cylinder}`),
+  };
+  return ok({ individuals: chart.value, caption });
+}
+
+/** The paper of one group with its charts. `madeAt` is an ISO time. */
+export function processPaper(
+  group: ProcessGroup,
+  charts: Result<ProcessCharts>,
+  {
+    station,
+    program,
+    madeAt,
+  }: { readonly station: string; readonly program: string; readonly madeAt: string },
+): Paper {
+  const { capability, n } = group.process;
+  const known = isComputed(capability) ? capability : null;
+  return {
+    title: 'What the process can do',
+    subtitle: groupName(group),
+    status: {
+      word: known === null ? 'TOO FEW TO SAY' : `Cpk ${known.cpk.value.toFixed(2)}`,
+      text:
+        known === null
+          ? `${n} first attempts with a value.`
+          : `95 % interval ${interval(known.cpk)}, from ${n} first attempts. It holds for a stable process whose readings are near normal.`,
+    },
+    simulated: group.simulated,
+    facts: [
+      { label: 'Station', value: station },
+      { label: 'Specification', value: group.specificationKey },
+      { label: 'First day', value: group.process.rows[0]?.day ?? '-' },
+      { label: 'Last day', value: group.process.rows.at(-1)?.day ?? '-' },
+    ],
+    parts: [
+      { kind: 'text', title: 'Figures', paragraphs: groupLines(group).slice(1) },
+      ...(charts.ok
+        ? [
+            controlPicture(individualsDrawing(charts.value.individuals, charts.value.caption)),
+            controlPicture(rangesDrawing(charts.value.individuals, charts.value.caption)),
+          ]
+        : [{ kind: 'text', title: 'Charts', paragraphs: [`No chart: ${charts.error.message}.`] } as const]),
+    ],
+    footer: `Capability of ${group.specificationKey}, ${station}`,
+    program,
+    madeAt,
+  };
+}
+
+const leftOutCount = ({ leftOut }: ProcessGroup) =>
+  leftOut.cut + leftOut.saturated + leftOut.undecided + leftOut.bounded;
+const interval = ({ from, to }: Estimate) => `${from.toFixed(2)} to ${to.toFixed(2)}`;
+/** A share of what was counted: unlike a probability it may well be none or all. */
+const percentOf = (share: number) => (share === 0 || share === 1 ? `${100 * share} %` : percent(share));
+const orDash = (value: number | null, text: (value: number) => string) =>
+  value === null ? '-' : text(value);

@@ -1,0 +1,244 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { judgeAgain } from '../../src/audit/lookback.ts';
+import { assess } from '../../src/audit/lookback-items.ts';
+import { lookBacksOf } from '../../src/audit/lookback-state.ts';
+import { openArchive } from '../../src/cli/station.ts';
+import type { LogEntry, StationEntry } from '../../src/evidence/log.ts';
+import type { StationEvent } from '../../src/evidence/station-event.ts';
+import { foldAll } from '../../src/job/fold.ts';
+import { disputePaper } from '../../src/report/dispute.ts';
+import { lookBackPaper } from '../../src/report/lookback.ts';
+import { judgedAgainCsv } from '../../src/report/lookback-csv.ts';
+import { type Paper, type Part, writePaper } from '../../src/report/paper.ts';
+import { pullRow, setupsOf, setupWith } from '../audit/rows.ts';
+import { CHECKED, certificate, workIn, wrenchWith } from '../audit/shop.ts';
+import { hasPoppler, pages, poppler } from './poppler.ts';
+
+const VAN = { vin: 'ZZ9EXAMP1PM000104', plate: 'EXAMPLE 4', description: '<van> & "crane"' };
+const FOUND = certificate('AF-1', '2026-09-01', { error: -1.1 });
+
+let jobs: readonly (readonly LogEntry[])[] = [];
+let station: readonly StationEntry[] = [];
+beforeAll(async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'plugmark-test-'));
+  await workIn(folder, [
+    { job: 'J-1', on: '2026-02-03', peaks: [27, 27, 27, 29.2], vehicle: VAN },
+    { job: 'J-2', on: '2026-05-20', peaks: [27, 27, 27, 27], vehicle: VAN },
+    {
+      job: 'J-3',
+      on: '2026-09-20',
+      peaks: [27, 27, 27, 27],
+      vehicle: VAN,
+      wrench: wrenchWith(certificate('CAL-2', '2026-09-01')),
+    },
+  ]);
+  const { log } = await openArchive(folder);
+  jobs = log.streams().map((stream) => log.entries(stream));
+  station = log.stationEntries();
+  log.close();
+  rmSync(folder, { recursive: true });
+});
+
+/** The station's entries with a look-back that touches J-1. */
+function lookedBack(...then: readonly StationEvent[]): readonly StationEntry[] {
+  const digest = 'a'.repeat(64);
+  const item = {
+    job: 'J-1',
+    on: '2026-02-03',
+    vin: VAN.vin,
+    plate: VAN.plate,
+    fleet: null,
+    sort: 'out' as const,
+    attempts: [
+      {
+        cylinder: 4,
+        quantity: 'torque' as const,
+        number: 4,
+        sort: 'out' as const,
+        was: 29.23,
+        value: 30.33,
+        expanded: 0.3,
+        lowerLimit: 25,
+        upperLimit: 30,
+        covered: true,
+      },
+    ],
+  };
+  const made: StationEvent = {
+    type: 'assessment-made',
+    assessment: 'LB-1',
+    tool: 'wrench',
+    serial: 'EXAMPLE-W-1',
+    asFound: 'AF-1',
+    digest,
+    lastGood: { number: 'CAL-1', date: '2026-01-12' },
+    foundOn: '2026-09-01',
+    from: '2026-01-12',
+    to: '2026-09-01',
+    simulated: false,
+    attempts: 8,
+    stillIn: 7,
+    doubtful: 0,
+    out: 1,
+    items: [item],
+  };
+  const found: StationEvent = { type: 'as-found-recorded', tool: 'wrench', asFound: FOUND, digest };
+  const last = station.at(-1);
+  if (last === undefined) throw new Error('no station');
+  const more = [found, made, ...then].map(
+    (event, i): StationEntry => ({
+      ...last,
+      seq: 10_000 + i,
+      n: last.n + 1 + i,
+      at: `2026-10-02T10:0${i}:00.000Z`,
+      by: 'Quality One',
+      event,
+    }),
+  );
+  return [...station, ...more];
+}
+
+const RECALL: StationEvent = {
+  type: 'item-decided',
+  assessment: 'LB-1',
+  job: 'J-1',
+  decision: 'recall',
+  because: 'plug too tight',
+};
+
+const LOG = { size: 99, root: 'ab'.repeat(32) };
+const context = { log: LOG, program: 'plugmark test' };
+
+const lookBackIn = (entries: readonly StationEntry[]) => {
+  const [one] = lookBacksOf(entries);
+  if (one === undefined) throw new Error('no look-back');
+  return one;
+};
+function linesOf(part: Part): readonly string[] {
+  switch (part.kind) {
+    case 'text':
+      return part.paragraphs;
+    case 'facts':
+      return part.facts.map(({ label, value }) => `${label}: ${value}`);
+    case 'table':
+      return [part.note, ...part.rows.map((row) => row.map(({ text }) => text).join(' | '))];
+    case 'picture':
+      return [part.alt];
+  }
+}
+
+/** Everything that a paper says, a line a row. */
+const saidBy = (paper: Paper) =>
+  [
+    `${paper.status.word}. ${paper.status.text}`,
+    ...paper.facts.map(({ label, value }) => `${label}: ${value}`),
+    ...paper.parts.flatMap((part) => [`## ${part.title}`, ...linesOf(part)]),
+  ].join('\n');
+
+describe('the paper of a look-back', () => {
+  it('names the clauses that ask for it, what was found beside the last check, and the vehicle', () => {
+    const text = saidBy(lookBackPaper(lookBackIn(lookedBack()), context));
+    expect(text).toContain('ISO 9001:2015, 7.1.5.2');
+    expect(text).toContain('IATF 16949, 7.1.5.2.1');
+    expect(text).toContain(
+      '30.00 | 0.00 | 0.20 | -1.10 | 0.20 | MOVED, by more than the uncertainty of both',
+    );
+    expect(text).toContain('J-1 | 2026-02-03 | ZZ9EXAMP1PM000104 | EXAMPLE 4 | OUT | 4 |  | NOT DECIDED');
+    expect(text).toContain('J-1 | 4 | pull 4 | 29.23 | 30.33 | 0.30 | 25.00 to 30.00 N·m | OUT');
+    expect(text).toContain(
+      'PROOFS DO NOT HOLD. Of 8 proofs 7 still in, 0 doubtful, 1 out; 1 job touched, 1 open.',
+    );
+  });
+
+  it('keeps a job open that is called back, and shows each decision with its reason', () => {
+    const called = saidBy(lookBackPaper(lookBackIn(lookedBack(RECALL)), context));
+    expect(called).toContain('CALL BACK, not done again yet');
+    const done = lookedBack(RECALL, { ...RECALL, decision: 'redone', because: 'new plug' });
+    const text = saidBy(lookBackPaper(lookBackIn(done), context));
+    expect(text).toContain('J-1 | call the vehicle back | plug too tight | Quality One');
+    expect(text).toContain('J-1 | done again | new plug | Quality One');
+    expect(text).toContain('0 open');
+  });
+});
+
+describe('the list of every attempt', () => {
+  it('has one row for each, judged again or not', () => {
+    const setup = setupWith(wrenchWith(CHECKED));
+    const rows = [
+      pullRow(setup, 29.2),
+      pullRow(setup, 12, { kind: 'run-down', result: null, valueSi: null, expanded: null, side: null }),
+    ];
+    const judged = judgeAgain(rows, { certificate: FOUND, setups: setupsOf(setup) });
+    expect(assess(judged).items).toHaveLength(1);
+    const [head, first, second] = judgedAgainCsv(judged).trim().split('\r\n');
+    expect(head).toContain('Verdict then,Value again');
+    expect(first).toMatch(/,29\.2,0\.2\d*,OK,30\.3,0\.2\d*,NotOK,\d\.?\d*,OUT,yes$/);
+    expect(second).toMatch(/,NOT JUDGED,yes$/);
+  });
+});
+
+describe('the file of a claim', () => {
+  const paper = (entries = station, which = jobs) =>
+    disputePaper({
+      claim: 'W-17',
+      jobs: which.map((own) => {
+        const state = foldAll(own.map(({ event }) => event));
+        if (state === null) throw new Error('no job');
+        return { state, entries: own };
+      }),
+      station: { name: 'Example bay', entries, lookBacks: lookBacksOf(entries) },
+      log: LOG,
+      program: 'plugmark test',
+      madeAt: '2026-11-25T12:00:00.000Z',
+    });
+  const since = (text: string, job: string) =>
+    text.split('## ').find((part) => part.startsWith(`Job ${job}: what has been learned since`)) ?? '';
+
+  it('says what was known on the day: figures with their source, and the calibration in force', () => {
+    const text = saidBy(paper());
+    expect(text).toContain('Torque as printed: 25-30 N·m, threads dry');
+    expect(text).toContain('Source: Invented figures for trying the program.');
+    expect(text).toContain('INVENTED SPECIFICATION');
+    expect(text).toContain('wrench | EXAMPLE-W-1 | certificate CAL-1, Example Laboratory, 2026-01-12 |');
+    expect(text).toContain('ALL PROOFS STAND');
+  });
+
+  it('puts what was learned later beside it, and leaves the day as it was', () => {
+    const text = saidBy(paper(lookedBack(RECALL)));
+    expect(text).toContain('PROOFS IN QUESTION');
+    expect(text).toMatch(/4 \| OK \| 0\.750 .* \| 29\.2\d ± 0\.20 N·m OK/);
+    expect(since(text, 'J-1')).toContain('cylinder 4 30.33 ± 0.30 N·m OUT');
+    expect(since(text, 'J-1')).toContain('decided by Quality One: call the vehicle back. plug too tight');
+    expect(since(text, 'J-1')).toContain('Job J-2 was opened on the same vehicle');
+    expect(since(text, 'J-1')).toContain('certificate CAL-2 of 2026-09-01');
+    expect(since(text, 'J-2')).toContain('every proof of this job still holds');
+  });
+
+  it('puts nothing in question that was measured under the newer certificate', () => {
+    expect(since(saidBy(paper(lookedBack())), 'J-3')).toContain('Nothing.');
+  });
+
+  it('says when a job was not completed', () => {
+    const open = jobs.map((own) => own.filter(({ event }) => event.type !== 'job-closed'));
+    expect(saidBy(paper(station, open))).toContain(
+      'NOT ALL PROVEN. 3 jobs on this vehicle: 0 complete, 3 not',
+    );
+  });
+
+  it('is the same file, byte for byte, from the same log', async () => {
+    const [first, second] = [await writePaper(paper()), await writePaper(paper())];
+    expect(Buffer.from(first).equals(second)).toBe(true);
+  });
+
+  it.runIf(hasPoppler)('reads as it was written, in another program', async () => {
+    const pdf = await writePaper(paper(lookedBack(RECALL)));
+    const text = poppler('pdftotext', pdf, ['-layout', '{pdf}', '-']);
+    expect(text).toContain('File on a claim');
+    expect(text).toContain('<van> & "crane"');
+    expect(text).toContain(`Page ${pages(pdf)} of ${pages(pdf)}`);
+    expect(poppler('pdfinfo', pdf, ['{pdf}'])).toMatch(/Tagged:\s+yes/);
+  });
+});
