@@ -1,14 +1,19 @@
 /** The projection `jobs`: which jobs the log holds and where they stand. Nothing rests on it but look-up. */
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import type { LogEntry } from '../src/evidence/log.ts';
+import { type LogEntry, logEntrySchema, STATION_STREAM } from '../src/evidence/log.ts';
+import { normalVin } from '../src/job/vin.ts';
 import { readMigration } from './migrate.ts';
+
+/** Rises with every change of what the history holds: an older one is made again from the entries. */
+const HISTORY_VERSION = 1;
 
 const jobRowSchema = z.strictObject({
   stream: z.string(),
   job: z.string(),
   vin: z.string().nullable(),
   plate: z.string().nullable(),
+  fleet: z.string().nullable(),
   openedAt: z.string(),
   lastAt: z.string(),
   state: z.enum(['open', 'complete', 'incomplete', 'void']),
@@ -16,11 +21,14 @@ const jobRowSchema = z.strictObject({
 /** `complete` and `incomplete` as the job said when it was closed; `void` once somebody declared it so. */
 export type JobRow = z.infer<typeof jobRowSchema>;
 
+export const JOB_COLUMNS = 'j.stream, j.job, j.vin, j.plate, j.fleet, j.openedAt, j.lastAt, j.state';
+export const readJobRow = (row: unknown): JobRow => jobRowSchema.parse(row);
+
 /** Brings the projection up to date with one more entry; to be called in the entry's own transaction. */
 export function createProjector(db: Database): (entry: LogEntry) => void {
   const open = db.prepare(
-    `INSERT INTO jobs (stream, job, vin, plate, openedAt, lastAt, lastSeq, state)
-     VALUES (:stream, :job, :vin, :plate, :at, :at, :seq, 'open')
+    `INSERT INTO jobs (stream, job, vin, plate, fleet, vinKey, plateKey, fleetKey, openedAt, lastAt, lastSeq, state)
+     VALUES (:stream, :job, :vin, :plate, :fleet, :vinKey, :plateKey, :fleetKey, :at, :at, :seq, 'open')
      ON CONFLICT (stream) DO NOTHING`,
   );
   const touch = db.prepare('UPDATE jobs SET lastAt = :at, lastSeq = :seq WHERE stream = :stream');
@@ -28,7 +36,9 @@ export function createProjector(db: Database): (entry: LogEntry) => void {
   return ({ stream, at, seq, event }) => {
     if (event.type === 'job-opened') {
       const { job, vehicle } = event.order;
-      open.run({ stream, at, seq, job, vin: vehicle.vin ?? null, plate: vehicle.plate ?? null });
+      const [vin, plate, fleet] = [vehicle.vin ?? null, vehicle.plate ?? null, vehicle.fleet ?? null];
+      const keys = { vinKey: lookUpKey(vin), plateKey: lookUpKey(plate), fleetKey: lookUpKey(fleet) };
+      open.run({ stream, at, seq, job, vin, plate, fleet, ...keys });
     }
     touch.run({ stream, at, seq });
     if (event.type === 'job-closed') close.run({ stream, state: event.complete ? 'complete' : 'incomplete' });
@@ -36,22 +46,59 @@ export function createProjector(db: Database): (entry: LogEntry) => void {
   };
 }
 
-/** Drops the table and makes it anew from the log's streams. */
-export function rebuildJobs(db: Database, streams: Iterable<readonly LogEntry[]>): void {
+/** As a number is looked up, whichever way somebody typed it. */
+export function lookUpKey(text: string): string;
+export function lookUpKey(text: string | null): string | null;
+export function lookUpKey(text: string | null): string | null {
+  return text === null ? null : normalVin(text);
+}
+
+const TABLES = ['projection', 'jobs', 'attempts', 'setups', 'tools', 'people', 'parts'] as const;
+
+/** Makes the history anew where another version of the program made it, where nothing did yet, or where it is gone. */
+export function renewHistory(db: Database): void {
+  const isThere = db.prepare(`SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name = ?`);
+  const isWhole = TABLES.every((name) => isThere.get(name) !== undefined);
+  if (isWhole && db.prepare('SELECT version FROM projection').pluck().get() === HISTORY_VERSION) return;
+  rebuildHistory(db);
+}
+
+/**
+ * Drops all tables of the history and makes the list of jobs anew from the entries; attempts follow when somebody asks
+ * for them.
+ */
+export function rebuildHistory(db: Database): void {
   db.transaction(() => {
-    db.exec('DROP TABLE IF EXISTS jobs');
-    db.exec(readMigration('0002-jobs.sql'));
+    db.exec(readMigration('0003-history.sql'));
     const project = createProjector(db);
-    for (const entries of streams) entries.forEach(project);
+    for (const entry of tellingEntries(db)) project(entry);
+    db.exec(
+      `UPDATE jobs SET (lastSeq, lastAt) =
+         (SELECT seq, json_extract(body, '$.at') FROM entries e WHERE e.stream = jobs.stream ORDER BY n DESC LIMIT 1)`,
+    );
+    db.prepare('INSERT INTO projection (version) VALUES (?)').run(HISTORY_VERSION);
   }).immediate();
 }
 
+/** The entries that say which jobs there are and where they stand; read in pages, for nothing is written during a read. */
+function* tellingEntries(db: Database): Generator<LogEntry> {
+  const page = db.prepare(
+    `SELECT seq, body FROM entries WHERE seq > ? AND stream <> ? AND (n = 1
+       OR json_extract(body, '$.event.type') IN ('job-opened', 'job-closed', 'job-voided')) ORDER BY seq LIMIT 1000`,
+  );
+  for (let after = 0; ; ) {
+    const rows = z.array(pageSchema).parse(page.all(after, STATION_STREAM));
+    const last = rows.at(-1);
+    if (last === undefined) return;
+    for (const { body } of rows) yield logEntrySchema.parse(JSON.parse(body));
+    after = last.seq;
+  }
+}
+
+const pageSchema = z.strictObject({ seq: z.int(), body: z.string() });
+
 /** The jobs that were worked on last, the latest first. */
 export function lastJobs(db: Database, limit: number): readonly JobRow[] {
-  const rows = db
-    .prepare(
-      'SELECT stream, job, vin, plate, openedAt, lastAt, state FROM jobs ORDER BY lastSeq DESC LIMIT ?',
-    )
-    .all(limit);
-  return rows.map((row) => jobRowSchema.parse(row));
+  const rows = db.prepare(`SELECT ${JOB_COLUMNS} FROM jobs j ORDER BY j.lastSeq DESC LIMIT ?`).all(limit);
+  return rows.map(readJobRow);
 }

@@ -13,15 +13,16 @@ import {
   type StationLog,
   stationEntrySchema,
 } from '../src/evidence/log.ts';
-import type { Subtrees } from '../src/evidence/merkle.ts';
+import { leafHash, type Subtrees } from '../src/evidence/merkle.ts';
 import type { StationEvent } from '../src/evidence/station-event.ts';
 import { parseStrictJson } from '../src/evidence/strict-json.ts';
 import type { JobEvent } from '../src/job/event.ts';
 import { ProblemError } from '../src/problem.ts';
 import { type LogFault, logFault } from './check.ts';
-import { createProjector, type JobRow, lastJobs, rebuildJobs } from './jobs.ts';
+import { createHistory, type History } from './history.ts';
+import { createProjector, type JobRow, lastJobs, rebuildHistory, renewHistory } from './jobs.ts';
 import { assertFull, openDatabase } from './open.ts';
-import { problemOf } from './problems.ts';
+import { DAMAGED_NEXT, problemOf } from './problems.ts';
 import { storedTree } from './tree.ts';
 
 /** The log together with what only a database can do. */
@@ -40,6 +41,8 @@ export interface StationLogFile extends StationLog {
   check(): LogFault | null;
   /** The jobs that were worked on last, the latest first. */
   lastJobs(limit?: number): readonly JobRow[];
+  /** What questions are asked of: attempts and jobs by vehicle, tool, person, part, day. */
+  readonly history: History;
   /** Makes the tables for look-up anew from the entries. */
   rebuildProjections(): void;
 }
@@ -49,7 +52,14 @@ export interface StationLogFile extends StationLog {
  * and `log-other-writer` when another program added to a stream after this one read it.
  */
 export async function openStationLog(path: string): Promise<StationLogFile> {
-  return stationLog(await openDatabase(path), path);
+  const db = await openDatabase(path);
+  try {
+    renewHistory(db);
+    return stationLog(db, path);
+  } catch (cause) {
+    db.close();
+    throw problemOf(cause, path);
+  }
 }
 
 function stationLog(db: Database, path: string): StationLogFile {
@@ -57,7 +67,7 @@ function stationLog(db: Database, path: string): StationLogFile {
   const lastSeq = db.prepare('SELECT coalesce(max(seq), 0) FROM entries').pluck();
   const lastOfStream = db.prepare('SELECT coalesce(max(n), 0) FROM entries WHERE stream = ?').pluck();
   const insert = db.prepare('INSERT INTO entries (seq, stream, n, hash, body) VALUES (?, ?, ?, ?, ?)');
-  const bodies = db.prepare('SELECT body FROM entries WHERE stream = ? ORDER BY n').pluck();
+  const bodies = db.prepare('SELECT seq, hash, body FROM entries WHERE stream = ? ORDER BY n');
   const jobStreams = db
     .prepare('SELECT stream FROM entries WHERE stream <> ? GROUP BY stream ORDER BY min(seq)')
     .pluck();
@@ -98,7 +108,7 @@ function stationLog(db: Database, path: string): StationLogFile {
       return entries.map(as);
     });
   const read = <T extends z.ZodType>(stream: string, schema: T) =>
-    bodies.all(stream).map((body) => entryOf(body, schema, path));
+    bodies.all(stream).map((row) => entryOf(row, schema, path));
   const remembered = <T>(stream: string, entries: readonly T[]) => {
     known.set(stream, entries.length);
     return entries;
@@ -126,13 +136,8 @@ function stationLog(db: Database, path: string): StationLogFile {
     },
     check: () => told(() => logFault(db)),
     lastJobs: (limit = 20) => told(() => lastJobs(db, limit)),
-    rebuildProjections: () =>
-      told(() =>
-        rebuildJobs(
-          db,
-          streams().map((stream) => read(stream, logEntrySchema)),
-        ),
-      ),
+    history: createHistory(db, told),
+    rebuildProjections: () => told(() => rebuildHistory(db)),
     close: () => {
       db.close();
     },
@@ -151,15 +156,20 @@ function asStation(entry: AnyEntry): StationEntry {
 
 const isStation = (entry: AnyEntry): entry is StationEntry => entry.stream === STATION_STREAM;
 
-function entryOf<T extends z.ZodType>(body: unknown, schema: T, path: string): z.infer<T> {
-  const json = parseStrictJson(Buffer.from(z.string().parse(body), 'utf8'), path);
-  const entry = json.ok ? schema.safeParse(json.value) : null;
+const rowSchema = z.strictObject({ seq: z.int(), hash: z.instanceof(Uint8Array), body: z.string() });
+
+/** An entry as it was written: what does not match its hash any more is never passed on. */
+function entryOf<T extends z.ZodType>(row: unknown, schema: T, path: string): z.infer<T> {
+  const { seq, hash, body } = rowSchema.parse(row);
+  const bytes = Buffer.from(body, 'utf8');
+  const json = leafHash(bytes).equals(hash) ? parseStrictJson(bytes, path) : null;
+  const entry = json?.ok === true ? schema.safeParse(json.value) : null;
   if (entry?.success === true) return entry.data;
   throw new ProblemError({
     code: 'log-damaged',
     where: path,
-    message: 'an entry of the station log cannot be read',
-    next: 'Keep the file as it is and restore the log from a backup.',
+    message: `entry ${seq} of the station log is not as it was written`,
+    next: DAMAGED_NEXT,
   });
 }
 

@@ -3,7 +3,8 @@ import { existsSync, statSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import { migrate, readMigrations, versionOf } from './migrate.ts';
-import { problemOf } from './problems.ts';
+import { DAMAGED_NEXT, problemOf } from './problems.ts';
+import { looksSound } from './sound.ts';
 
 /** `PLMK`, at offset 68 of every station log file. */
 const APPLICATION_ID = 0x504c4d4b;
@@ -77,25 +78,8 @@ function inspect(db: Database, path: string): void {
         'Use the newer version of the program.',
       ),
     );
-  if (!isSound(db))
-    throw new ProblemError(
-      refusal(
-        'log-damaged',
-        path,
-        'the database file is damaged',
-        'Keep the file as it is and restore the log from a backup.',
-      ),
-    );
-}
-
-/** A damaged page may also make the schema's own checks of an entry fail to run, which is an error without a name. */
-function isSound(db: Database): boolean {
-  try {
-    return db.pragma('quick_check(1)', { simple: true }) === 'ok';
-  } catch (cause) {
-    if (cause instanceof Error && 'code' in cause && cause.code === 'SQLITE_ERROR') return false;
-    throw cause;
-  }
+  if (!looksSound(db, path))
+    throw new ProblemError(refusal('log-damaged', path, 'the database file is damaged', DAMAGED_NEXT));
 }
 
 function configure(db: Database): void {

@@ -1,5 +1,9 @@
 import { ProblemError } from '../src/problem.ts';
 
+/** What there is to do about a damaged log. */
+export const DAMAGED_NEXT =
+  'Keep the file as it is. "plugmark restore" puts a backup in its place; where there is none, "plugmark recover" saves what can be read.';
+
 /** What SQLite's result codes mean to the person at the bench; by the beginning of the extended code. */
 const MEANINGS: readonly (readonly [prefix: string, code: string, message: string, next: string])[] = [
   [
@@ -15,12 +19,7 @@ const MEANINGS: readonly (readonly [prefix: string, code: string, message: strin
     'Close the other program, then try again.',
   ],
   ['SQLITE_NOTADB', 'log-not-a-log', 'this is not a station log', 'Name the station log, or a new file.'],
-  [
-    'SQLITE_CORRUPT',
-    'log-damaged',
-    'the database file is damaged',
-    'Keep the file as it is and restore the log from a backup.',
-  ],
+  ['SQLITE_CORRUPT', 'log-damaged', 'the database file is damaged', DAMAGED_NEXT],
   [
     'SQLITE_CANTOPEN',
     'log-path',

@@ -3,6 +3,7 @@ import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import { completedBy, type Subtrees } from '../src/evidence/merkle.ts';
 import { ProblemError } from '../src/problem.ts';
+import { DAMAGED_NEXT } from './problems.ts';
 
 const hashSchema = z.instanceof(Uint8Array).refine((hash) => hash.length === 32);
 
@@ -24,7 +25,7 @@ export function storedTree(db: Database, path: string): StoredTree {
       code: 'log-damaged',
       where: path,
       message: `the hash tree of the station log has a hole (level ${level}, place ${index})`,
-      next: 'Keep the file as it is, run "plugmark log check", and restore the log from a backup.',
+      next: DAMAGED_NEXT,
     });
   };
   return {

@@ -328,6 +328,7 @@ describe('the jobs that were worked on last', () => {
         job: 'WO-1',
         vin: '11111111111111111',
         plate: 'EX 100',
+        fleet: null,
         openedAt: AT,
         lastAt: '2026-03-02T10:00:00.000Z',
         state: 'open',

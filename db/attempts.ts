@@ -1,0 +1,180 @@
+/** The projection `attempts`: jobs that went on since they were last asked about are folded again and written anew. */
+import type { Database } from 'better-sqlite3';
+import { z } from 'zod';
+import type { Attempt, Censored } from '../src/audit/attempt.ts';
+import { type JobHistory, jobHistory } from '../src/audit/attempt-walk.ts';
+import { type Setup, setupKey, specificationKey } from '../src/audit/setup.ts';
+import { canonical } from '../src/evidence/canonical.ts';
+import { type LogEntry, logEntrySchema } from '../src/evidence/log.ts';
+import { type Problem, ProblemError } from '../src/problem.ts';
+
+/** What the numbers in the table stand for; the place in the list is the number. */
+export const KINDS = [
+  'tightening',
+  'continuation',
+  'run-down',
+  'rehit',
+  'check',
+  'loosening',
+  'handling',
+  'unsure',
+  'gap',
+] as const satisfies readonly Attempt['kind'][];
+export const RESULTS = ['OK', 'NotOK', 'NotDecidable'] as const satisfies readonly Attempt['result'][];
+export const SIDES = ['inside', 'low', 'high'] as const satisfies readonly Attempt['side'][];
+/** Bits of `flags`. */
+export const FLAG = { first: 1, last: 2, firstStage: 4 } as const;
+export const CENSORED: Readonly<Record<Censored, number>> = {
+  cut: 8,
+  saturated: 16,
+  undecided: 32,
+  bounded: 64,
+};
+export const ANY_CENSORED = 8 | 16 | 32 | 64;
+
+/** So few that a job under way beside it waits for no noticeable time. */
+const JOBS_A_TRANSACTION = 20;
+
+/** Told how many jobs are done, and how many there are to do. */
+export type Progress = (done: number, of: number) => void;
+
+/** Folds what is not yet folded. Takes next to nothing when nothing is. */
+export function createFolding(db: Database): (progress?: Progress) => void {
+  const due = db.prepare('SELECT id, stream, lastSeq FROM jobs WHERE foldedSeq < lastSeq LIMIT ?');
+  const dueCount = db.prepare('SELECT count(*) FROM jobs WHERE foldedSeq < lastSeq').pluck();
+  // Samples are by far the most of a job, and nothing here rests on them.
+  const telling = db
+    .prepare(
+      `SELECT body FROM entries WHERE stream = ? AND json_extract(body, '$.event.type') <> 'readings' ORDER BY n`,
+    )
+    .pluck();
+  const write = writer(db);
+  const some = db.transaction(() => {
+    const jobs = z.array(dueSchema).parse(due.all(JOBS_A_TRANSACTION));
+    for (const job of jobs) write(job, folded(job.stream, telling.all(job.stream)));
+    return jobs.length;
+  });
+  return (progress) => {
+    if (due.get(1) === undefined) return;
+    const of = z.int().parse(dueCount.get());
+    for (let done = some.immediate(); done > 0; ) {
+      progress?.(Math.min(done, of), of);
+      const more = some.immediate();
+      if (more === 0) return;
+      done += more;
+    }
+  };
+}
+
+const dueSchema = z.strictObject({ id: z.int(), stream: z.string(), lastSeq: z.int() });
+const entryOf = (body: unknown): LogEntry => logEntrySchema.parse(JSON.parse(z.string().parse(body)));
+
+function folded(stream: string, bodies: readonly unknown[]): JobHistory {
+  try {
+    const history = jobHistory(bodies.map(entryOf));
+    if (history !== null) return history;
+  } catch (cause) {
+    throw new ProblemError(unreadable(stream), { cause });
+  }
+  throw new ProblemError(unreadable(stream));
+}
+
+const unreadable = (stream: string): Problem => ({
+  code: 'log-damaged',
+  where: stream,
+  message: 'the entries of this job cannot be read as those of a job',
+  next: 'Run "plugmark log check": it names the first entry that is not as it was written.',
+});
+
+/** Writes one job's attempts in place of those that were there. */
+function writer(db: Database) {
+  const forget = db.prepare('DELETE FROM attempts WHERE job = ?');
+  const job = db.prepare(
+    'UPDATE jobs SET foldedSeq = :seq, day = :on, simulated = :simulated, setup = :setup WHERE id = :id',
+  );
+  const attempt = db.prepare(
+    `INSERT INTO attempts (job, seq, atMs, length, cylinder, number, tool, person, part, kind, result, side, flags,
+       reading, value, expanded, peak) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
+  );
+  const person = once(db, 'SELECT id FROM people WHERE name = ?', 'INSERT INTO people (name) VALUES (?)');
+  const part = once(
+    db,
+    `SELECT id FROM parts WHERE part = ? AND ifnull(lot, '') = ifnull(?, '')`,
+    'INSERT INTO parts (part, lot) VALUES (?, ?)',
+  );
+  const tool = once(
+    db,
+    `SELECT id FROM tools WHERE tool = ? AND ifnull(serial, '') = ifnull(?, '') AND ifnull(certificate, '') = ifnull(?, '')`,
+    'INSERT INTO tools (tool, serial, certificate) VALUES (?, ?, ?)',
+  );
+  const setupId = db.prepare('SELECT id FROM setups WHERE key = ?').pluck();
+  const addSetup = db.prepare(
+    `INSERT INTO setups (key, specification, engine, lower, upper, firstLower, firstUpper, gapLower, gapUpper, body)
+     VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
+  );
+  const setup = (one: Setup): number => {
+    const key = setupKey(one);
+    const there = setupId.get(key);
+    if (there !== undefined) return z.int().parse(there);
+    const { engine, torqueWindow, firstTorqueWindow, gapWindow } = one;
+    const added = addSetup.run(
+      key,
+      specificationKey(one),
+      engine,
+      torqueWindow.lowerLimit,
+      torqueWindow.upperLimit,
+      firstTorqueWindow?.lowerLimit ?? null,
+      firstTorqueWindow?.upperLimit ?? null,
+      gapWindow?.lowerLimit ?? null,
+      gapWindow?.upperLimit ?? null,
+      canonical(one),
+    );
+    return Number(added.lastInsertRowid);
+  };
+  return ({ id, lastSeq }: z.infer<typeof dueSchema>, history: JobHistory) => {
+    forget.run(id);
+    const { on, simulated, attempts } = history;
+    job.run({ id, seq: lastSeq, on, simulated: simulated ? 1 : 0, setup: setup(history.setup) });
+    for (const one of attempts) {
+      const instrument = history.setup.instruments.find(({ id: name }) => name === one.tool);
+      attempt.run(
+        id,
+        one.seq,
+        Date.parse(one.at),
+        one.quantity === 'length' ? 1 : 0,
+        one.cylinder,
+        one.number,
+        tool(one.tool, instrument?.serial ?? null, instrument?.certificate?.number ?? null),
+        person(one.technician),
+        part(one.part, one.lot),
+        KINDS.indexOf(one.kind),
+        one.result === null ? null : RESULTS.indexOf(one.result),
+        one.side === null ? null : SIDES.indexOf(one.side),
+        flagsOf(one),
+        one.readingSi,
+        one.valueSi,
+        one.expanded,
+        one.peakStandardSi,
+      );
+    }
+  };
+}
+
+function flagsOf({ first, last, stage, censored }: Attempt): number {
+  return (
+    (first ? FLAG.first : 0) |
+    (last ? FLAG.last : 0) |
+    (stage === 'first' ? FLAG.firstStage : 0) |
+    (censored === null ? 0 : CENSORED[censored])
+  );
+}
+
+/** The number of a row that stands once for what many attempts share; made when it is first met. */
+function once(db: Database, find: string, add: string) {
+  const found = db.prepare(find).pluck();
+  const added = db.prepare(add);
+  return (...what: readonly (string | null)[]): number => {
+    const id = found.get(...what);
+    return id === undefined ? Number(added.run(...what).lastInsertRowid) : z.int().parse(id);
+  };
+}

@@ -1,0 +1,143 @@
+/** Backups of a station log: made while others write to it, and looked through whole before they take its place. */
+import { existsSync, renameSync, rmSync } from 'node:fs';
+import { copyFile } from 'node:fs/promises';
+import { ProblemError } from '../src/problem.ts';
+import { logFault } from './check.ts';
+import { openDatabase } from './open.ts';
+import { problemOf } from './problems.ts';
+import { isSound } from './sound.ts';
+
+/** Pages a step; between steps the program may draw and stop. */
+const PAGES_A_STEP = 4096;
+
+/** What a copy of a log holds, once all of it was read. */
+export interface Checked {
+  readonly entries: number;
+  readonly jobs: number;
+  /** Root of its hash tree is that of the entries; the time of the last one, ISO, null for an empty log. */
+  readonly lastAt: string | null;
+}
+
+/**
+ * Copies the log as it stands now, whatever others write meanwhile, and reads the copy through. Problems: `backup-exists`,
+ * `log-damaged`, and those of the database.
+ */
+export async function backUpLog(
+  path: string,
+  to: string,
+  progress: (share: number) => void = () => {},
+): Promise<Checked> {
+  if (existsSync(to))
+    throw new ProblemError({
+      code: 'backup-exists',
+      where: to,
+      message: 'a file is there already, and a backup is never written over another',
+      next: 'Name a new file.',
+    });
+  const part = `${to}.part`;
+  try {
+    const { default: Sqlite } = await import('better-sqlite3');
+    const db = new Sqlite(path, { fileMustExist: true, timeout: 2000 });
+    try {
+      // A snapshot: without it every entry that a job adds would start the copy anew.
+      db.exec('BEGIN; SELECT count(*) FROM sqlite_schema');
+      await db.backup(part, {
+        progress: ({ totalPages, remainingPages }) => {
+          if (totalPages > 0) progress(1 - remainingPages / totalPages);
+          return PAGES_A_STEP;
+        },
+      });
+    } finally {
+      db.close();
+    }
+    const checked = await checkLog(part);
+    renameSync(part, to);
+    return checked;
+  } catch (cause) {
+    throw problemOf(cause, path);
+  } finally {
+    for (const end of ['', '-wal', '-shm', '-journal']) rmSync(`${part}${end}`, { force: true });
+  }
+}
+
+/** Reads a log through: pages, entries, numbers and hash tree. Problem `log-damaged` names the first fault. */
+export async function checkLog(path: string): Promise<Checked> {
+  const db = await openDatabase(path);
+  try {
+    const fault = isSound(db) ? logFault(db) : { message: 'its pages do not hang together' };
+    if (fault !== null)
+      throw new ProblemError({
+        code: 'log-damaged',
+        where: path,
+        message: `this copy is damaged: ${fault.message}`,
+        next: 'Use another backup.',
+      });
+    const count = (sql: string) => Number(db.prepare(sql).pluck().get());
+    const lastAt = db
+      .prepare(`SELECT json_extract(body, '$.at') FROM entries ORDER BY seq DESC LIMIT 1`)
+      .pluck();
+    const last = lastAt.get();
+    return {
+      entries: count('SELECT count(*) FROM entries'),
+      jobs: count(`SELECT count(*) FROM entries WHERE n = 1 AND stream <> 'station'`),
+      lastAt: typeof last === 'string' ? last : null,
+    };
+  } catch (cause) {
+    throw problemOf(cause, path);
+  } finally {
+    db.close();
+  }
+}
+
+export interface Restored extends Checked {
+  /** Where the log that was there lies now; null where there was none. */
+  readonly before: string | null;
+}
+
+/**
+ * Puts a backup in the place of a log. The backup is copied and read through first, and what was there is kept beside it
+ * under another name. Problems: `log-busy` while a program has the log open, `log-damaged`, `backup-missing`.
+ */
+export async function restoreLog(backup: string, path: string, suffix: string): Promise<Restored> {
+  if (!existsSync(backup))
+    throw new ProblemError({
+      code: 'backup-missing',
+      where: backup,
+      message: 'there is no such file',
+      next: 'Name the backup that "plugmark backup" made.',
+    });
+  const part = `${path}.restoring`;
+  const remove = () => {
+    for (const end of ['', '-wal', '-shm']) rmSync(`${part}${end}`, { force: true });
+  };
+  remove();
+  try {
+    await copyFile(backup, part);
+    const checked = await checkLog(part);
+    const before = existsSync(path) ? `${path}.${suffix}` : null;
+    if (before !== null) await setAside(path, before);
+    renameSync(part, path);
+    return { ...checked, before };
+  } finally {
+    remove();
+  }
+}
+
+/** Moves a log away with all that belongs to it; refused while another program has it open. */
+async function setAside(path: string, to: string): Promise<void> {
+  try {
+    const db = await openDatabase(path);
+    try {
+      // Leaving the write-ahead log takes the whole file for oneself, and empties it into the file.
+      db.pragma('journal_mode = DELETE');
+    } finally {
+      db.close();
+    }
+  } catch (cause) {
+    const problem = problemOf(cause, path);
+    if (!(problem instanceof ProblemError) || problem.problem.code === 'log-busy') throw problem;
+    // It cannot serve as a log any more, so nothing has it open, and it moves as it is.
+  }
+  for (const end of ['', '-wal', '-shm'])
+    if (existsSync(`${path}${end}`)) renameSync(`${path}${end}`, `${to}${end}`);
+}

@@ -1,0 +1,128 @@
+/** What a question to the history asks for, as SQL with parameters: nothing that came from outside becomes part of it. */
+import { ANY_CENSORED } from './attempts.ts';
+import { lookUpKey } from './jobs.ts';
+
+/** What is left out matches everything. Days are ISO dates in UTC, as the log is, and both belong to the range. */
+export interface JobsFilter {
+  readonly job?: string;
+  /** As people type them: spaces, hyphens and small letters make no difference. */
+  readonly vin?: string;
+  readonly plate?: string;
+  readonly fleet?: string;
+  /** Days on which a job was opened, or an attempt was made. */
+  readonly from?: string;
+  readonly to?: string;
+  /** Key of the engine's specification, or the beginning of one. */
+  readonly specification?: string;
+  /** Id of a tool, or its serial number. */
+  readonly tool?: string;
+  readonly serial?: string;
+  readonly technician?: string;
+  readonly part?: string;
+  readonly lot?: string;
+  readonly state?: 'open' | 'complete' | 'incomplete' | 'void';
+  /** Jobs that are not complete or hold an attempt that is not OK; attempts that are not OK or have no value. */
+  readonly exceptionsOnly?: boolean;
+}
+
+export interface AttemptFilter extends Omit<JobsFilter, 'state'> {
+  readonly quantity?: 'torque' | 'length';
+}
+
+export interface Sql {
+  readonly where: string;
+  readonly values: Readonly<Record<string, string | number>>;
+}
+
+type Condition = readonly [sql: string, values: Readonly<Record<string, string | number>>];
+
+const NOT_OK = `(a.result <> 0 OR (a.flags & ${ANY_CENSORED}) <> 0)`;
+
+/** Conditions on `attempts a` joined with `jobs j`. */
+export function attemptsWhere(filter: AttemptFilter): Sql {
+  const job = jobConditions(filter);
+  const made = attemptConditions(filter);
+  // SQLite would take a range of days for more selective than a join: a plus sign keeps the index from it.
+  const at = job.length > 0 ? '+a.atMs' : 'a.atMs';
+  return together([
+    ...job,
+    ...made,
+    ...(filter.from === undefined
+      ? []
+      : [[`${at} >= :fromMs`, { fromMs: dayMs(filter.from) }] satisfies Condition]),
+    ...(filter.to === undefined
+      ? []
+      : [[`${at} < :toMs`, { toMs: dayMs(filter.to) + DAY_MS }] satisfies Condition]),
+    ...(filter.quantity === undefined
+      ? []
+      : [['a.length = :length', { length: filter.quantity === 'length' ? 1 : 0 }] satisfies Condition]),
+    ...(filter.exceptionsOnly === true ? [[NOT_OK, {}] satisfies Condition] : []),
+  ]);
+}
+
+/** Conditions on `jobs j`; those on attempts hold for a job that has one such attempt. */
+export function jobsWhere(filter: JobsFilter): Sql {
+  const made = together(attemptConditions(filter));
+  const opened: Condition[] = [];
+  if (filter.from !== undefined) opened.push(['j.openedAt >= :from', { from: filter.from }]);
+  // Every moment of that day comes before it with a tilde behind it.
+  if (filter.to !== undefined) opened.push(['j.openedAt < :to', { to: `${filter.to}~` }]);
+  if (filter.state !== undefined) opened.push(['j.state = :state', { state: filter.state }]);
+  if (filter.exceptionsOnly === true)
+    opened.push([
+      `(j.state <> 'complete' OR EXISTS (SELECT 1 FROM attempts a WHERE a.job = j.id AND ${NOT_OK}))`,
+      {},
+    ]);
+  if (made.where !== '1')
+    opened.push([`j.id IN (SELECT a.job FROM attempts a WHERE ${made.where})`, made.values]);
+  return together([...jobConditions(filter), ...opened]);
+}
+
+/** Whether the answer needs jobs to be folded; what else there is to know of them is kept with every entry. */
+export function restsOnAttempts(filter: JobsFilter): boolean {
+  return (
+    attemptConditions(filter).length > 0 ||
+    filter.specification !== undefined ||
+    filter.exceptionsOnly === true
+  );
+}
+
+function jobConditions({ job, vin, plate, fleet, specification }: JobsFilter): readonly Condition[] {
+  const found: Condition[] = [];
+  if (job !== undefined) found.push(['j.stream = :stream', { stream: `job:${job}` }]);
+  if (vin !== undefined) found.push(['j.vinKey = :vin', { vin: lookUpKey(vin) }]);
+  if (plate !== undefined) found.push(['j.plateKey = :plate', { plate: lookUpKey(plate) }]);
+  if (fleet !== undefined) found.push(['j.fleetKey = :fleet', { fleet: lookUpKey(fleet) }]);
+  if (specification !== undefined)
+    found.push([
+      'j.setup IN (SELECT id FROM setups WHERE specification >= :key AND specification < :keyEnd)',
+      { key: specification, keyEnd: `${specification}~` },
+    ]);
+  return found;
+}
+
+function attemptConditions(filter: JobsFilter): readonly Condition[] {
+  const { tool, serial, technician, part, lot } = filter;
+  const found: Condition[] = [];
+  if (tool !== undefined)
+    found.push(['a.tool IN (SELECT id FROM tools WHERE tool = :tool OR serial = :tool)', { tool }]);
+  if (serial !== undefined)
+    found.push(['a.tool IN (SELECT id FROM tools WHERE serial = :serial)', { serial }]);
+  if (technician !== undefined)
+    found.push(['a.person = (SELECT id FROM people WHERE name = :technician)', { technician }]);
+  if (part !== undefined && lot !== undefined)
+    found.push(['a.part IN (SELECT id FROM parts WHERE part = :part AND lot = :lot)', { part, lot }]);
+  else if (part !== undefined) found.push(['a.part IN (SELECT id FROM parts WHERE part = :part)', { part }]);
+  else if (lot !== undefined) found.push(['a.part IN (SELECT id FROM parts WHERE lot = :lot)', { lot }]);
+  return found;
+}
+
+function together(conditions: readonly Condition[]): Sql {
+  return {
+    where: conditions.map(([sql]) => sql).join(' AND ') || '1',
+    values: Object.assign({}, ...conditions.map(([, values]) => values)),
+  };
+}
+
+const DAY_MS = 86_400_000;
+const dayMs = (day: string) => Date.parse(`${day}T00:00:00.000Z`);

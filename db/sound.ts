@@ -1,0 +1,52 @@
+/**
+ * Whether a database file is as it was written. Opening may not take longer as the log grows, so a large file is looked at
+ * where damage is likeliest; every entry is held against its hash again when it is read, and all of it by a check.
+ */
+import { statSync } from 'node:fs';
+import type { Database } from 'better-sqlite3';
+import { z } from 'zod';
+import { leafHash } from '../src/evidence/merkle.ts';
+
+/** Read whole in well under 100 ms. */
+const WHOLE_UP_TO_BYTES = 16 << 20;
+/** What a power cut in the middle of a write would have hit. */
+const NEWEST = 100;
+
+/**
+ * What opening looks at: all of a small file; of a large one its tables and its newest entries. SQLite itself throws
+ * where the end of the file is missing.
+ */
+export function looksSound(db: Database, path: string, wholeUpToBytes = WHOLE_UP_TO_BYTES): boolean {
+  return mayBeDamaged(() => {
+    if (statSync(path).size <= wholeUpToBytes) return isSound(db);
+    return newestAreSound(db);
+  });
+}
+
+/** Reads every page of the file. */
+export function isSound(db: Database): boolean {
+  return mayBeDamaged(() => db.pragma('quick_check(1)', { simple: true }) === 'ok');
+}
+
+const newestSchema = z.array(z.strictObject({ hash: z.instanceof(Uint8Array), body: z.string() }));
+
+function newestAreSound(db: Database): boolean {
+  const tables = db.prepare('SELECT count(*) FROM sqlite_schema').pluck().get();
+  const rows = db.prepare(`SELECT hash, body FROM entries ORDER BY seq DESC LIMIT ${NEWEST}`).all();
+  const entries = newestSchema.safeParse(rows);
+  return (
+    tables !== 0 &&
+    entries.success &&
+    entries.data.every(({ hash, body }) => leafHash(Buffer.from(body, 'utf8')).equals(hash))
+  );
+}
+
+/** A damaged page may also make the schema's own checks of an entry fail to run, which is an error without a name. */
+function mayBeDamaged(look: () => boolean): boolean {
+  try {
+    return look();
+  } catch (cause) {
+    if (cause instanceof Error && 'code' in cause && cause.code === 'SQLITE_ERROR') return false;
+    throw cause;
+  }
+}

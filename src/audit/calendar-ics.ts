@@ -1,0 +1,77 @@
+/** The calibration calendar as iCalendar (RFC 5545), for any calendar program. */
+import { createHash } from 'node:crypto';
+import type { CalendarLine } from './calendar.ts';
+
+/** Octets in a line, its end not counted (3.1). */
+const LINE_OCTETS = 75;
+const ALARM_DAYS = 14;
+
+/** One all-day event for each instrument that has a due day. `madeAt` is an ISO time; `station` names the calendar. */
+export function icalendar(lines: readonly CalendarLine[], station: string, madeAt: string): string {
+  const stamp = madeAt.replace(/[-:]/g, '').replace(/\.\d+Z$/, 'Z');
+  const events = lines.flatMap((line) => (line.due === null ? [] : eventOf(line, line.due, station, stamp)));
+  const all = [
+    'BEGIN:VCALENDAR',
+    'VERSION:2.0',
+    'PRODID:-//plugmark//calibration calendar//EN',
+    'CALSCALE:GREGORIAN',
+    ...events,
+    'END:VCALENDAR',
+  ];
+  return all.map((line) => `${folded(line)}\r\n`).join('');
+}
+
+function eventOf(line: CalendarLine, due: string, station: string, stamp: string): readonly string[] {
+  const name = line.serial === null ? line.tool : `${line.tool} ${line.serial}`;
+  const facts = [
+    `Certificate ${line.certificate ?? 'none'}, calibrated ${line.calibrated ?? 'never'}.`,
+    line.cycleLimit === null
+      ? `${line.cycles} cycles since.`
+      : `${line.cycles} of ${line.cycleLimit} cycles used.`,
+    line.next === null ? '' : `By what was found, the next interval is ${line.next.days} days.`,
+  ];
+  return [
+    'BEGIN:VEVENT',
+    `UID:${uidOf(`${station}/${name}/${line.certificate ?? ''}`)}@plugmark.invalid`,
+    `DTSTAMP:${stamp}`,
+    `DTSTART;VALUE=DATE:${due.replaceAll('-', '')}`,
+    `SUMMARY:${escaped(`Calibrate ${name}`)}`,
+    `DESCRIPTION:${escaped(facts.filter((one) => one !== '').join('\n'))}`,
+    'TRANSP:TRANSPARENT',
+    'BEGIN:VALARM',
+    'ACTION:DISPLAY',
+    `DESCRIPTION:${escaped(`${name} is due for calibration`)}`,
+    `TRIGGER:-P${ALARM_DAYS}D`,
+    'END:VALARM',
+    'END:VEVENT',
+  ];
+}
+
+/** The same for the same instrument and certificate, so that an import again replaces the event. */
+const uidOf = (name: string) => createHash('sha256').update(name).digest('hex').slice(0, 32);
+
+/** 3.3.11: backslash, semicolon, comma and line break; other control characters have no place in a text. */
+function escaped(text: string): string {
+  return text
+    .replace(/[\\;,]/g, (character) => `\\${character}`)
+    .replace(/\r\n|\r|\n/g, '\\n')
+    .replace(/\p{Cc}/gu, ' ');
+}
+
+/** 3.1: no line is longer than 75 octets; a longer one goes on behind a line break and a space, never inside a character. */
+function folded(line: string): string {
+  const parts: string[] = [];
+  let part = '';
+  let octets = 0;
+  for (const character of line) {
+    const more = Buffer.byteLength(character, 'utf8');
+    if (octets + more > LINE_OCTETS) {
+      parts.push(part);
+      part = ' ';
+      octets = 1;
+    }
+    part += character;
+    octets += more;
+  }
+  return [...parts, part].join('\r\n');
+}

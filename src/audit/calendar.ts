@@ -1,0 +1,121 @@
+/** When each instrument of the station has to be calibrated again: by its date, or by the cycles that the log counts. */
+import { dueDate } from '../instrument/fitness.ts';
+import type { Instrument } from '../instrument/instrument.ts';
+import { permissibleAt } from '../metrology/permissible.ts';
+import { type IntervalBounds, type NextInterval, nextInterval } from '../statistics/staircase.ts';
+
+/** An instrument as it was recorded last, with what the log counts since its calibration. */
+export interface InUse {
+  readonly instrument: Instrument;
+  /** Pulls, or gap readings, since the day of its certificate. */
+  readonly cycles: number;
+  /** ISO day of the last one; null where there was none. */
+  readonly lastUsed: string | null;
+}
+
+export interface CalendarLine {
+  readonly tool: string;
+  readonly serial: string | null;
+  readonly certificate: string | null;
+  readonly calibrated: string | null;
+  /** The last day on which its certificate may be relied on; null where nothing says so. */
+  readonly dueByDate: string | null;
+  /** The day on which its cycles run out, were it used on as until today; null without a limit of cycles. */
+  readonly dueByCycles: string | null;
+  /** The earlier of the two. */
+  readonly due: string | null;
+  readonly cycles: number;
+  readonly cycleLimit: number | null;
+  readonly lastUsed: string | null;
+  readonly state: 'due' | 'soon' | 'in-date' | 'no-certificate' | 'no-date';
+  /** What the staircase makes of the last finding; null where it was not asked for or cannot say. */
+  readonly next: NextInterval | null;
+}
+
+export interface CalendarSettings {
+  /** ISO day. */
+  readonly today: string;
+  /** So many days ahead it is due soon. */
+  readonly soonDays: number;
+  /** Adjust intervals by what was found; null for intervals as they are. */
+  readonly staircase: IntervalBounds | null;
+}
+
+/** One line an instrument, the one that is due first in front, those without a date behind. */
+export function calendar(inUse: readonly InUse[], settings: CalendarSettings): readonly CalendarLine[] {
+  return inUse
+    .map((one) => lineOf(one, settings))
+    .sort((a, b) => byText(a.due ?? '~', b.due ?? '~') || byText(a.serial ?? a.tool, b.serial ?? b.tool));
+}
+
+function lineOf({ instrument, cycles, lastUsed }: InUse, settings: CalendarSettings): CalendarLine {
+  const { certificate, interval } = instrument;
+  const byDate = dueDate(instrument);
+  // A tool that counts by itself has seen more than this station.
+  const used = Math.max(cycles, instrument.cyclesUsed ?? 0);
+  const cycleLimit = interval?.cycles ?? null;
+  const byCycles =
+    cycleLimit === null || certificate === undefined
+      ? null
+      : dayOfCycle(used, cycleLimit, certificate.date, settings.today);
+  const due = [byDate, byCycles].filter((day) => day !== null).sort(byText)[0] ?? null;
+  return {
+    tool: instrument.id,
+    serial: instrument.serial ?? null,
+    certificate: certificate?.number ?? null,
+    calibrated: certificate?.date ?? null,
+    dueByDate: byDate,
+    dueByCycles: byCycles,
+    due,
+    cycles: used,
+    cycleLimit,
+    lastUsed,
+    state: certificate === undefined ? 'no-certificate' : stateOf(due, settings),
+    next: settings.staircase === null ? null : staircaseOf(instrument, byDate, settings.staircase),
+  };
+}
+
+function stateOf(due: string | null, { today, soonDays }: CalendarSettings): CalendarLine['state'] {
+  if (due === null) return 'no-date';
+  if (due <= today) return 'due';
+  return daysBetween(today, due) <= soonDays ? 'soon' : 'in-date';
+}
+
+/** At the pace since the calibration; today where they have run out. */
+function dayOfCycle(used: number, limit: number, from: string, today: string): string | null {
+  if (used >= limit) return today;
+  const days = daysBetween(from, today);
+  if (used === 0 || days <= 0) return null;
+  return dayLater(today, Math.floor((limit - used) * (days / used)));
+}
+
+/**
+ * The interval that follows from the largest error on the certificate against what is permitted there. Where the
+ * laboratory adjusted the tool the certificate no longer shows what was found, and this says too much.
+ */
+function staircaseOf(
+  { certificate, permissibleDeviation }: Instrument,
+  byDate: string | null,
+  bounds: IntervalBounds,
+): NextInterval | null {
+  if (certificate === undefined || permissibleDeviation === undefined || byDate === null) return null;
+  const shares = certificate.points.map(({ reading, error }) => ({
+    deviation: Math.abs(error),
+    permissible: permissibleAt(permissibleDeviation, reading),
+  }));
+  const worst = shares.reduce((most, one) =>
+    one.deviation / one.permissible > most.deviation / most.permissible ? one : most,
+  );
+  const days = Math.min(
+    bounds.longestDays,
+    Math.max(bounds.shortestDays, daysBetween(certificate.date, byDate)),
+  );
+  const next = nextInterval(days, worst, bounds);
+  return next.ok ? next.value : null;
+}
+
+const DAY_MS = 86_400_000;
+const daysBetween = (from: string, to: string) => Math.round((Date.parse(to) - Date.parse(from)) / DAY_MS);
+const dayLater = (day: string, days: number) =>
+  new Date(Date.parse(day) + days * DAY_MS).toISOString().slice(0, 10);
+const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);

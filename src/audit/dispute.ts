@@ -1,0 +1,86 @@
+/** What has been learned of a job since it was done, from the station's own entries: for a claim that comes years later. */
+import { canonical } from '../evidence/canonical.ts';
+import type { LogEntry, StationEntry } from '../evidence/log.ts';
+import type { JobState } from '../job/state.ts';
+import type { ItemState, LookBack } from './lookback-state.ts';
+
+export type Learned =
+  /** A look-back touches the job: some of its proofs do not hold any more. */
+  | { readonly kind: 'touched'; readonly at: string; readonly lookBack: LookBack; readonly item: ItemState }
+  /** A look-back went over the job's day and tool, and left every proof of it standing. */
+  | { readonly kind: 'stood'; readonly at: string; readonly lookBack: LookBack }
+  /** A tool of the job was calibrated again. */
+  | {
+      readonly kind: 'checked';
+      readonly at: string;
+      readonly tool: string;
+      readonly serial: string;
+      readonly number: string;
+      readonly date: string;
+    }
+  /** The same vehicle came again, so that its plugs may not be those of the job any more. */
+  | { readonly kind: 'worked-again'; readonly at: string; readonly job: string; readonly complete: boolean }
+  | { readonly kind: 'voided'; readonly at: string; readonly by: string; readonly reason: string };
+
+export interface JobOfVehicle {
+  readonly state: JobState;
+  /** The job's own entries, in order. */
+  readonly entries: readonly LogEntry[];
+}
+
+/** In the order of time; `later` are the jobs on the same vehicle that were opened after it. */
+export function learnedSince(
+  { state, entries }: JobOfVehicle,
+  station: readonly StationEntry[],
+  lookBacks: readonly LookBack[],
+  later: readonly JobOfVehicle[],
+): readonly Learned[] {
+  const learned = [
+    ...later.map(({ state: { order, closed }, entries: [opening] }): Learned => {
+      const complete = closed?.complete === true;
+      return { kind: 'worked-again', at: opening?.at ?? '', job: order.job, complete };
+    }),
+    ...lookBacks.flatMap((lookBack) => byLookBack(state, lookBack)),
+    ...checksSince(state, station),
+    ...entries.flatMap(({ event, at }): Learned[] =>
+      event.type === 'job-voided' ? [{ kind: 'voided', at, by: event.by, reason: event.reason }] : [],
+    ),
+  ];
+  return learned.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+}
+
+function byLookBack({ order, basis, instruments }: JobState, lookBack: LookBack): readonly Learned[] {
+  const { made, items, at } = lookBack;
+  const item = items.find(({ job }) => job === order.job);
+  if (item !== undefined) return [{ kind: 'touched', at, lookBack, item }];
+  const used = instruments.find(({ serial }) => serial === made.serial);
+  if (used === undefined || basis.on < made.from) return [];
+  // One that was measured under a newer certificate was never in question.
+  const { certificate } = used;
+  if (certificate !== undefined && certificate.date >= made.foundOn) return [];
+  return at.slice(0, 10) < basis.on ? [] : [{ kind: 'stood', at, lookBack }];
+}
+
+function checksSince({ instruments, basis }: JobState, station: readonly StationEntry[]): readonly Learned[] {
+  const seen = new Set<string>();
+  return station.flatMap(({ event, at }): Learned[] => {
+    if (event.type !== 'instrument-recorded') return [];
+    const { certificate, serial, id } = event.instrument;
+    const isOfJob = instruments.some((used) => used.serial !== undefined && used.serial === serial);
+    if (!isOfJob || certificate === undefined || serial === undefined || certificate.date <= basis.on)
+      return [];
+    const key = `${serial} ${certificate.number}`;
+    if (seen.has(key)) return [];
+    seen.add(key);
+    return [{ kind: 'checked', at, tool: id, serial, number: certificate.number, date: certificate.date }];
+  });
+}
+
+/** When the figures of a job were first entered into the station's log; null where it never held them. */
+export function recordedOn(state: JobState, station: readonly StationEntry[]): string | null {
+  const written = canonical(state.order.specification);
+  const entry = station.find(
+    ({ event }) => event.type === 'specification-recorded' && canonical(event.specification) === written,
+  );
+  return entry?.at ?? null;
+}

@@ -1,0 +1,108 @@
+/** What an auditor asks of jobs: who, with what, how it came out, and everything that wants an explanation. */
+import { unfit } from '../instrument/fitness.ts';
+import { readingFor } from '../job/measurement.ts';
+import { formatGap } from '../quantity/length.ts';
+import { formatTorque } from '../quantity/torque.ts';
+import type { AttemptRow } from './attempt.ts';
+import type { LookBack } from './lookback-state.ts';
+import type { Setup } from './setup.ts';
+
+/** A job as the station's list has it. */
+export interface AskedJob {
+  readonly stream: string;
+  readonly job: string;
+  readonly state: 'open' | 'complete' | 'incomplete' | 'void';
+  readonly openedAt: string;
+  readonly lastAt: string;
+  readonly vin: string | null;
+  readonly plate: string | null;
+  readonly fleet: string | null;
+}
+
+export interface JobAnswer extends AskedJob {
+  readonly technicians: readonly string[];
+  /** Name and serial number. */
+  readonly tools: readonly string[];
+  readonly parts: readonly string[];
+  readonly attempts: number;
+  /** Proofs that the job rests on. */
+  readonly proven: number;
+  readonly simulated: boolean;
+  /** In words; empty where nothing wants an explanation. */
+  readonly exceptions: readonly string[];
+}
+
+/** What there is to say of one job; `setup` is null for one without any attempt. */
+export function answerFor(
+  job: AskedJob,
+  attempts: readonly AttemptRow[],
+  setup: Setup | null,
+  lookBacks: readonly LookBack[],
+): JobAnswer {
+  const each = (of: (row: AttemptRow) => string) => [...new Set(attempts.map(of))];
+  return {
+    ...job,
+    technicians: each(({ technician }) => technician),
+    tools: each(({ tool, serial }) => (serial === null ? tool : `${tool} (${serial})`)),
+    parts: each(({ part, lot }) => (lot === null ? part : `${part} lot ${lot}`)),
+    attempts: attempts.length,
+    proven: attempts.filter(({ last, result }) => last && result === 'OK').length,
+    simulated: attempts.some(({ simulated }) => simulated),
+    exceptions: [
+      ...STATE[job.state],
+      ...toolExceptions(attempts[0], setup),
+      ...attempts.flatMap(attemptException),
+      ...lookBacks.flatMap((one) => lookBackException(one, job.job)),
+    ],
+  };
+}
+
+const STATE: Readonly<Record<AskedJob['state'], readonly string[]>> = {
+  open: ['still open'],
+  complete: [],
+  incomplete: ['closed with work open'],
+  void: ['declared void'],
+};
+
+/** An instrument that would have been refused was used: a supervisor answered for it, else the job had not been opened. */
+function toolExceptions(row: AttemptRow | undefined, setup: Setup | null): readonly string[] {
+  if (row === undefined || setup === null) return [];
+  const circumstances = { on: row.on, adapter: setup.adapter ?? undefined };
+  return setup.instruments.flatMap((instrument) => {
+    const window = instrument.quantity === 'torque' ? setup.torqueWindow : setup.gapWindow;
+    if (window === null) return [];
+    const from = readingFor(instrument, window.lowerLimit, circumstances);
+    const to = readingFor(instrument, window.upperLimit, circumstances);
+    return unfit(instrument, { on: row.on, from, to }).map(
+      ({ message }) => `${instrument.id} used although ${message}`,
+    );
+  });
+}
+
+const CENSORED: Readonly<Record<NonNullable<AttemptRow['censored']>, string | null>> = {
+  cut: 'cut off',
+  saturated: "at the end of the tool's scale",
+  undecided: 'nobody said what it was',
+  // Wires tell bounds and no figure: nothing is wrong with that.
+  bounded: null,
+};
+
+/** Why an attempt wants an explanation. */
+export function attemptException(row: AttemptRow): readonly string[] {
+  const { quantity, cylinder, number, result, valueSi, side } = row;
+  const which = `cylinder ${cylinder}, ${quantity === 'torque' ? 'pull' : 'gap reading'} ${number}`;
+  const censored = row.censored === null ? null : CENSORED[row.censored];
+  const value =
+    valueSi === null ? '' : ` (${quantity === 'torque' ? formatTorque(valueSi) : formatGap(valueSi, 3)})`;
+  if (result === 'NotOK') return [`${which}: NOT OK, too ${side ?? 'far out'}${value}`];
+  if (result === 'NotDecidable') return [`${which}: UNDECIDED${value}`];
+  return censored === null ? [] : [`${which}: ${censored}`];
+}
+
+function lookBackException({ assessment, items, made }: LookBack, job: string): readonly string[] {
+  const item = items.find((one) => one.job === job);
+  if (item === undefined) return [];
+  const sort = item.sort === 'out' ? 'OUT' : 'DOUBTFUL';
+  const decided = item.decided.at(-1)?.decision ?? 'not decided';
+  return [`look-back ${assessment} on ${made.tool} (${made.serial}): ${sort}, ${decided}`];
+}

@@ -1,0 +1,51 @@
+/** All that is frozen with a job and that many jobs share: judging an attempt again needs it, and the job's own day. */
+import { createHash } from 'node:crypto';
+import { z } from 'zod';
+import { canonical } from '../evidence/canonical.ts';
+import { instrumentSchema } from '../instrument/instrument.ts';
+import { decisionSchema } from '../job/basis.ts';
+import type { JobState } from '../job/state.ts';
+import { windowSchema } from '../metrology/judgement.ts';
+import { adapterSchema } from '../plug/geometry.ts';
+import { headMaterialSchema, plugSchema, specificationSchema } from '../plug/specification.ts';
+
+export const setupSchema = z.strictObject({
+  /** As the orders describe it. */
+  engine: z.string().nullable(),
+  headMaterial: headMaterialSchema,
+  plug: plugSchema,
+  specification: specificationSchema,
+  adapter: adapterSchema.nullable(),
+  /** Those that the job measures with, with their certificates and with what a device declared of itself. */
+  instruments: z.array(instrumentSchema),
+  decision: decisionSchema,
+  torqueWindow: windowSchema,
+  firstTorqueWindow: windowSchema.nullable(),
+  gapWindow: windowSchema.nullable(),
+});
+export type Setup = z.infer<typeof setupSchema>;
+
+export function setupOf({ order, instruments, basis, torqueWindow, gapWindow }: JobState): Setup {
+  return {
+    engine: order.engine.description ?? null,
+    headMaterial: order.engine.headMaterial,
+    plug: order.plug,
+    specification: order.specification,
+    adapter: order.adapter ?? null,
+    instruments: instruments.filter(({ quantity }) => quantity === 'torque' || gapWindow !== null),
+    decision: basis.decision,
+    torqueWindow,
+    firstTorqueWindow: basis.firstTorqueWindow,
+    gapWindow,
+  };
+}
+
+/** The same for the same engine, thread, seat and specification: 16 hexadecimal digits. */
+export function specificationKey({ engine, headMaterial, plug, specification }: Setup): string {
+  const { thread, seat } = plug;
+  return digest({ engine, headMaterial, thread, seat, specification });
+}
+
+export const setupKey = (setup: Setup): string => digest(setup);
+
+const digest = (value: unknown) => createHash('sha256').update(canonical(value)).digest('hex').slice(0, 16);

@@ -1,0 +1,150 @@
+import { describe, expect, it } from 'vitest';
+import type { AttemptRow } from '../../src/audit/attempt.ts';
+import { processGroups } from '../../src/audit/capability.ts';
+import { deliveredGaps } from '../../src/audit/delivered.ts';
+import { wrenchDrift } from '../../src/audit/drift.ts';
+import { orThrow } from '../../src/result.ts';
+import { capability } from '../../src/statistics/capability.ts';
+import { normals } from '../statistics/generator.ts';
+import { pullRow, setupWith } from './rows.ts';
+import { CHECKED, wrenchWith } from './shop.ts';
+
+const setup = setupWith(wrenchWith(CHECKED));
+const row = (valueSi: number, given: Partial<AttemptRow> = {}): AttemptRow => ({
+  ...pullRow(setup, 27),
+  valueSi,
+  result: valueSi < 25 || valueSi > 30 ? 'NotOK' : 'OK',
+  ...given,
+});
+const values = Array.from({ length: 40 }, (_, i) => 27 + Math.sin(i * 1.7));
+
+describe('capability', () => {
+  it('of the process stands on first attempts, of the product on those that plugs stand with', () => {
+    const rows = values.flatMap((value, i) =>
+      i % 10 === 0
+        ? [row(23, { first: true, last: false }), row(value, { first: false, last: true })]
+        : [row(value)],
+    );
+    const [group, ...others] = processGroups(rows, 'specification');
+    expect(others).toEqual([]);
+    const firsts = values.map((value, i) => (i % 10 === 0 ? 23 : value));
+    const limits = { lower: 25, upper: 30 };
+    expect(group?.process.capability).toEqual(orThrow(capability(firsts, limits)));
+    expect(group?.product.capability).toEqual(orThrow(capability(values, limits)));
+    expect(group?.notOkFirst).toMatchObject({ count: 4, n: 40, share: 0.1 });
+  });
+
+  it('never takes in what has no value of its own, and counts it', () => {
+    const rows = [
+      ...values.map((value) => row(value)),
+      row(12, { result: null, valueSi: null, censored: 'cut' }),
+      row(60, { censored: 'saturated' }),
+      row(27, { result: null, valueSi: null, censored: 'undecided' }),
+    ];
+    const [group] = processGroups(rows, 'specification');
+    expect(group?.process.n).toBe(40);
+    expect(group?.product.n).toBe(40);
+    expect(group?.leftOut).toEqual({ cut: 1, saturated: 1, undecided: 1, bounded: 0 });
+  });
+
+  it('leaves out void jobs and the first of two steps', () => {
+    const rows = [row(27), row(26, { voided: true }), row(14, { stage: 'first', first: false })];
+    expect(processGroups(rows, 'specification')[0]?.process).toMatchObject({ n: 1, mean: 27 });
+  });
+
+  it('says why there are no indices where attempts are few', () => {
+    const [group] = processGroups([row(27), row(28)], 'specification');
+    expect(group?.process).toMatchObject({ n: 2, mean: 27.5, capability: { code: 'too-few' } });
+  });
+
+  it('tells apart by tool, technician or cylinder, and never mixes limits', () => {
+    const rows = [
+      row(27, { cylinder: 2, technician: 'B', serial: 'W-2' }),
+      row(27, { cylinder: 10, technician: 'A', serial: 'W-1' }),
+      row(27, { cylinder: 10, technician: 'A', serial: 'W-1', lowerLimit: 20 }),
+    ];
+    const members = (by: Parameters<typeof processGroups>[1]) =>
+      processGroups(rows, by).map(({ member, lowerLimit }) => `${member}/${lowerLimit}`);
+    expect(members('specification')).toEqual(['/25', '/20']);
+    expect(members('tool').sort()).toEqual(['W-1/20', 'W-1/25', 'W-2/25']);
+    expect(members('technician').sort()).toEqual(['A/20', 'A/25', 'B/25']);
+    expect(members('cylinder')).toEqual(['2/25', '10/25', '10/20']);
+  });
+});
+
+describe('gaps as delivered', () => {
+  const gap = (valueSi: number, given: Partial<AttemptRow> = {}) =>
+    row(valueSi, { quantity: 'length', kind: 'gap', lowerLimit: 0.7, upperLimit: 0.8, ...given });
+
+  it('are the first readings of new plugs, by part and lot', () => {
+    const rows = [
+      ...Array.from({ length: 9 }, () => gap(0.75, { lot: 'L-1' })),
+      gap(0.83, { lot: 'L-1' }),
+      gap(0.75, { lot: 'L-1', first: false }),
+      gap(0.75, { lot: null }),
+      gap(0.6, { lot: 'L-1', voided: true }),
+      gap(0.6, { lot: 'L-1', setupKey: 'used' }),
+      gap(0.6, { lot: 'L-1', censored: 'bounded' }),
+    ];
+    const [found] = orThrow(deliveredGaps(rows, (key) => key !== 'used'));
+    expect(found?.lots.map(({ lot, n, outside }) => ({ lot, n, out: outside.count }))).toEqual([
+      { lot: 'L-1', n: 10, out: 1 },
+      { lot: null, n: 1, out: 0 },
+    ]);
+  });
+});
+
+describe('the drift of a wrench in use', () => {
+  const normal = normals(7);
+  /** Eight pulls a working day; `at` is what they come to on average on that day. */
+  const days = (count: number, at: (day: number) => number) =>
+    Array.from({ length: count }, (_, i) => i).flatMap((i) => {
+      const day = new Date(Date.UTC(2026, 0, 12 + i)).toISOString().slice(0, 10);
+      return Array.from({ length: 8 }, () =>
+        row(at(i) + 0.4 * normal(), { day, at: `${day}T10:00:00.000Z` }),
+      );
+    });
+  const settings = { permissiblePercent: 4, due: '2027-01-12' };
+
+  it('raises no warning while nothing moves', () => {
+    const found = orThrow(
+      wrenchDrift(
+        days(60, () => 27.5),
+        settings,
+      ),
+    );
+    expect(found).toMatchObject({ warn: false, shiftedSince: null, outsideOn: null });
+    expect(found.days).toHaveLength(60);
+  });
+
+  it('warns before the due day when the line will leave what is permitted', () => {
+    const found = orThrow(
+      wrenchDrift(
+        days(80, (i) => 27.5 + 0.008 * i),
+        settings,
+      ),
+    );
+    expect(found.warn).toBe(true);
+    expect(found.isTrend).toBe(true);
+    const day = found.outsideOn ?? '';
+    // 4 % of 27.5 N·m at 0.008 N·m a day: near day 137, the end of May.
+    expect(day > '2026-04-20' && day < '2026-07-20').toBe(true);
+  });
+
+  it('says since when the weighted mean has been beyond its limits', () => {
+    const found = orThrow(
+      wrenchDrift(
+        days(60, (i) => (i < 40 ? 27.5 : 28.4)),
+        settings,
+      ),
+    );
+    expect(found.warn).toBe(true);
+    expect(found.shiftedSince !== null && found.shiftedSince >= '2026-02-21').toBe(true);
+    expect(found.shiftedSince !== null && found.shiftedSince <= '2026-02-28').toBe(true);
+  });
+
+  it('rests on first pulls alone, and says when there are too few days', () => {
+    const rows = days(30, () => 27.5).map((one) => ({ ...one, first: false }));
+    expect(wrenchDrift(rows, settings)).toMatchObject({ ok: false, error: { code: 'too-few' } });
+  });
+});
