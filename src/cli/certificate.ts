@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { parseStrictJson } from '../evidence/strict-json.ts';
 import { type Certificate, certificateFromJson } from '../instrument/certificate.ts';
 import { certificateFromDcc } from '../instrument/dcc.ts';
@@ -9,7 +10,19 @@ const MAX_BYTES = 1 << 20;
 
 /** A calibration certificate from a file: a digital calibration certificate in XML, or the JSON form. */
 export async function readCertificate(file: string): Promise<Certificate> {
+  return certificateIn(await readBytes(file, 'calibration certificate', MAX_BYTES), file);
+}
+
+/** The certificate with the SHA-256 of its file, in hexadecimal digits. */
+export async function readCertificateFile(
+  file: string,
+): Promise<{ readonly certificate: Certificate; readonly digest: string }> {
   const bytes = await readBytes(file, 'calibration certificate', MAX_BYTES);
+  const digest = createHash('sha256').update(bytes).digest('hex');
+  return { certificate: certificateIn(bytes, file), digest };
+}
+
+function certificateIn(bytes: Uint8Array, file: string): Certificate {
   const text = textOf(bytes, file);
   if (text.trimStart().startsWith('<')) return orThrow(certificateFromDcc(text, file));
   return orThrow(certificateFromJson(orThrow(parseStrictJson(bytes, file)), file));

@@ -91,7 +91,8 @@ _plugmark() {
 ${cases.join('\n')}
   esac
   (( \${#commands} )) && _describe -t commands command commands
-  if [[ "\${words[CURRENT]}" == -* ]]; then _describe -t options option flags; else _files; fi
+  if [[ "\${words[CURRENT]}" == -* ]]; then _describe -t options option flags
+  elif (( ! \${#commands} )); then _files; fi
 }
 if [[ "\${funcstack[1]}" == _plugmark ]]; then _plugmark "$@"; else compdef _plugmark plugmark; fi`;
 }

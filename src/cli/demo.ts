@@ -1,6 +1,7 @@
 import { Subject } from 'rxjs';
 import type { Tool } from '../../drivers/driver.ts';
-import { realScheduler, type Scheduler, virtualScheduler } from '../../sim/scheduler.ts';
+import { Random } from '../../sim/random.ts';
+import { pacedScheduler, realScheduler, type Scheduler, virtualScheduler } from '../../sim/scheduler.ts';
 import {
   SIMULATED_INSTRUMENTS,
   SIMULATED_TOOLS,
@@ -8,6 +9,8 @@ import {
   simulatedStation,
 } from '../../sim/station.ts';
 import { isPerson, PEOPLE } from '../../sim/technician/people.ts';
+import { saying } from '../../sim/technician/saying.ts';
+import { told } from '../../sim/technician/told.ts';
 import { work } from '../../sim/work.ts';
 import type { Stamp } from '../evidence/log.ts';
 import { USUAL_DECISION } from '../job/basis.ts';
@@ -16,10 +19,12 @@ import type { Command } from '../job/command.ts';
 import { fold } from '../job/fold.ts';
 import { openJob } from '../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../job/order.ts';
+import { USUAL_ROUTINE } from '../job/routine.ts';
 import { ProblemError } from '../problem.ts';
 import { orThrow } from '../result.ts';
 import { EXIT, type ExitCode } from './exit.ts';
 import { finish } from './finish.ts';
+import { growingLines } from './hands.ts';
 import { exampleFile, readJson } from './input.ts';
 import { hasScreen, runWork } from './run.ts';
 import { openInLog, openStation, type Station } from './station.ts';
@@ -32,20 +37,29 @@ export interface DemoOptions {
   readonly out: string;
   readonly direct?: true;
   readonly plain?: true;
+  readonly quiet?: true;
+  readonly speed: number;
+  /** A file of what the simulated hands are to do, a line each; every key is then the person's. */
+  readonly hands?: string;
 }
 
 /** A whole job with simulated tools and a simulated technician, through the same stack as a real one. */
 export async function demo(options: DemoOptions): Promise<ExitCode> {
   const person = options.technician;
   if (!isPerson(person)) throw new ProblemError(unknownPerson(person));
-  const virtual = options.fast === true ? virtualScheduler() : null;
-  const scheduler = virtual ?? realScheduler();
+  const virtual = options.fast === true && options.hands === undefined ? virtualScheduler() : null;
+  const scheduler = virtual ?? (options.speed === 1 ? realScheduler() : pacedScheduler(options.speed));
   const stamp = stampBy(scheduler);
   const station = await openStation('Demo station', options.out, stamp);
   try {
     const order = await demoOrder(options.cylinders, station);
     const [opened] = orThrow(
-      openJob(order, SIMULATED_INSTRUMENTS, { on: today(), decision: USUAL_DECISION, overrides: [] }),
+      openJob(order, SIMULATED_INSTRUMENTS, {
+        on: today(),
+        decision: USUAL_DECISION,
+        overrides: [],
+        routine: USUAL_ROUTINE,
+      }),
     );
     const { torqueWindow, gapWindow } = opened;
     const stream = `job:${order.job}`;
@@ -68,7 +82,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
       bench: createBench(fold(null, opened)),
     });
     const outcome = await (virtual === null ? job : virtual.runUntil(job));
-    if (outcome === 'closed') return await finish(station, stream, options.out, stamp);
+    if (outcome === 'closed') return (await finish(station, stream, options.out, stamp)).code;
     process.stdout.write('The job was left open; all that was read is kept.\n');
     return EXIT.done;
   } finally {
@@ -94,12 +108,14 @@ async function workThrough(demo: DemoJob) {
       : await throughRadio(simulated, scheduler);
   const command$ = new Subject<Command>();
   const leaving = new AbortController();
+  const hands = options.hands === undefined ? null : growingLines(options.hands);
+  const random = new Random(options.seed);
   let started = false;
   const start = () => {
     started = true;
     const done = work({
       bench: simulated.bench,
-      technician: simulated.technician,
+      technician: hands === null ? saying(simulated.technician, random) : told(hands.next, random),
       scheduler,
       deliver: joined.deliver,
       look: () => bench.state(),
@@ -117,6 +133,7 @@ async function workThrough(demo: DemoJob) {
       tools: joined.tools,
       simulated: true,
       plain: options.plain === true || options.fast === true || !hasScreen(),
+      quiet: options.quiet === true,
       stamp: demo.stamp,
       command$,
       onStep: ({ state }) => {
@@ -125,6 +142,7 @@ async function workThrough(demo: DemoJob) {
     });
   } finally {
     leaving.abort();
+    hands?.close();
     joined.close();
   }
 }

@@ -8,6 +8,7 @@ export interface JobFilter {
   readonly number?: string;
   readonly vin?: string;
   readonly plate?: string;
+  readonly fleet?: string;
   /** ISO dates, in UTC as the log is; both days belong to it. */
   readonly from?: string;
   readonly to?: string;
@@ -18,12 +19,13 @@ export interface JobFilter {
 export function matchingJobs(rows: readonly JobRow[], filter: JobFilter): readonly JobRow[] {
   const from = day(filter.from, '--from');
   const to = day(filter.to, '--to');
-  return rows.filter(({ job, vin, plate, openedAt, state }) => {
+  return rows.filter(({ job, vin, plate, fleet, openedAt, state }) => {
     const opened = openedAt.slice(0, 10);
     return (
       holds(job, filter.number, (text) => text.toUpperCase()) &&
       holds(vin, filter.vin, normalVin) &&
       holds(plate, filter.plate, normalVin) &&
+      holds(fleet, filter.fleet, normalVin) &&
       (from === undefined || opened >= from) &&
       (to === undefined || opened <= to) &&
       (filter.open !== true || state === 'open')

@@ -8,10 +8,16 @@ import { workOrderSchema } from '../job/order.ts';
 import { replay } from '../job/replay.ts';
 import { ProblemError } from '../problem.ts';
 import { orThrow } from '../result.ts';
+import { openDialogue } from './dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
-import { finish } from './finish.ts';
+import { afterwards, finish } from './finish.ts';
 import { readJson } from './input.ts';
+import { newOrder } from './new-order.ts';
+import { known } from './order-earlier.ts';
+import { keepOrder } from './order-file.ts';
 import { hasScreen, runWork } from './run.ts';
+import { readLibrary } from './specification-files.ts';
+import { keep } from './specifications.ts';
 import { openInLog, openStation, type Station } from './station.ts';
 import { type LoadedStation, readStationFile } from './station-file.ts';
 
@@ -21,6 +27,7 @@ export interface JobOptions {
   readonly job?: string;
   readonly station: string;
   readonly plain?: true;
+  readonly quiet?: true;
   /** A supervisor answers for this tool, with name and reason. */
   readonly override?: string;
   readonly by?: string;
@@ -39,11 +46,14 @@ export async function job(options: JobOptions): Promise<ExitCode> {
   try {
     const begun =
       options.resume === true ? takeUp(station, options.job) : await begin(station, file, options);
+    if (begun === null) {
+      process.stdout.write('No job was opened.\n');
+      return EXIT.failed;
+    }
     const typed$ = new Subject<string>();
     const tools = await openTools(file.tools, { base: file.base, clock, typed$ });
-    // The screen takes single keys; figures come as lines.
     const types = file.tools.some(({ driver }) => driver.use === 'typed');
-    const plain = options.plain === true || types || !hasScreen();
+    const plain = options.plain === true || !hasScreen();
     try {
       const outcome = await runWork({
         station,
@@ -51,10 +61,16 @@ export async function job(options: JobOptions): Promise<ExitCode> {
         tools: tools.tools,
         simulated: false,
         plain,
+        quiet: options.quiet === true,
+        types,
         typed$,
         stamp,
       });
-      if (outcome === 'closed') return await finish(station, begun.stream, file.folder, stamp);
+      if (outcome === 'closed') {
+        const { code, papers } = await finish(station, begun.stream, file.folder, stamp);
+        if (!plain) await afterwards(station, begun.stream, papers);
+        return code;
+      }
     } finally {
       await tools.close();
     }
@@ -66,14 +82,50 @@ export async function job(options: JobOptions): Promise<ExitCode> {
   }
 }
 
-async function begin(station: Station, file: LoadedStation, options: JobOptions): Promise<Begun> {
-  const path = options.order;
-  if (path === undefined)
-    throw new ProblemError({
-      code: 'nothing-to-do',
-      message: 'neither a new job nor an open one was named',
-      next: 'Give --order FILE to open a job, or --resume to go on with the one that was left open.',
-    });
+/** A new job from its order, which is a file or is asked for; null where somebody thought better of it. */
+async function begin(station: Station, file: LoadedStation, options: JobOptions): Promise<Begun | null> {
+  if (options.order !== undefined) {
+    const begun = await openFrom(options.order, station, file, overridesOf(options));
+    for (const note of begun.bench.state().basis.notes) process.stdout.write(`Note: ${safeLine(note)}\n`);
+    return begun;
+  }
+  const on = stamp().at.slice(0, 10);
+  const dialogue = openDialogue();
+  const asked = await newOrder(dialogue, {
+    known: known(station),
+    library: await readLibrary(file.library),
+    file,
+    on,
+    overrides: overridesOf(options),
+  }).finally(dialogue.leave);
+  if (asked.do === 'nothing') return null;
+  if (asked.do === 'resume') return takeUp(station, asked.job);
+  if (asked.keep !== null) await keep(station, file.library, asked.keep, stamp());
+  const path = await keepOrder(file.folder, asked.order);
+  const begun = await openFrom(path, station, file, asked.overrides);
+  return confirmed(station, begun);
+}
+
+/** The windows were shown before Enter opened the job, and are not asked about again. */
+function confirmed(station: Station, begun: Begun): Begun {
+  const { bench, stream } = begun;
+  const state = bench.state();
+  if (state.routine?.confirmWindows !== true) return begun;
+  const events = orThrow(bench.accept({ kind: 'command', command: { do: 'confirm-windows' } }));
+  station.log.append(
+    stream,
+    events.map((event) => ({ by: state.technician, event })),
+    stamp(),
+  );
+  return begun;
+}
+
+async function openFrom(
+  path: string,
+  station: Station,
+  file: LoadedStation,
+  overrides: readonly Override[],
+): Promise<Begun> {
   const order = await readJson(path, workOrderSchema, 'work order', 'the example in the README');
   const stream = `job:${order.job}`;
   if (station.log.streams().includes(stream))
@@ -84,17 +136,19 @@ async function begin(station: Station, file: LoadedStation, options: JobOptions)
       next: 'Go on with it by --resume, or give the new order a number of its own.',
     });
   const now = stamp();
-  const opening = { on: now.at.slice(0, 10), decision: file.decision, overrides: overridesOf(options) };
-  const opened = openJob(order, file.instruments, opening);
+  const opened = openJob(order, file.instruments, {
+    on: now.at.slice(0, 10),
+    decision: file.decision,
+    overrides,
+    ...(file.routine === null ? {} : { routine: file.routine }),
+  });
   if (!opened.ok) throw new ProblemError({ ...opened.error, where: `${path}: ${opened.error.where ?? ''}` });
   const drafts = opened.value.map((event) => ({
     by: event.type === 'instrument-overridden' ? event.by : order.technician,
     event,
   }));
-  for (const note of opened.value[0].basis.notes) process.stdout.write(`note: ${safeLine(note)}\n`);
   const state = foldAll(await openInLog(station, drafts, now));
   if (state === null) throw new Error('a job without an opening');
-  for (const note of state.basis.notes) process.stdout.write(`Note: ${safeLine(note)}\n`);
   return { stream, bench: createBench(state) };
 }
 
@@ -138,7 +192,7 @@ function notOne(jobs: readonly string[], wanted: string | undefined) {
     };
   const message =
     wanted === undefined ? 'no job of this station is open' : `no open job has the number ${wanted}`;
-  return { code: 'none-open', message, next: 'Open a job with --order FILE.' };
+  return { code: 'none-open', message, next: 'Open a new one with "plugmark job".' };
 }
 
 const originUs = process.hrtime.bigint();

@@ -15,12 +15,15 @@ import { finish } from './finish.ts';
 import { type JobFilter, matchingJobs } from './job-filter.ts';
 import { speaksUtf8 } from './run.ts';
 import { type Archive, openArchive, openStation, recordStation, stateOf } from './station.ts';
-import { folderOf, type Whose } from './whose.ts';
+import { folderOf, type Whose, withArchive } from './whose.ts';
 
 /** Lists the jobs that match, the latest first. */
 export function listJobs(options: Whose & JobFilter): Promise<ExitCode> {
   return withArchive(options, ({ log }) => {
-    const rows = matchingJobs(log.lastJobs(Number.MAX_SAFE_INTEGER), options);
+    const { from, to, open } = options;
+    const days = { ...(from !== undefined && { from }), ...(to !== undefined && { to }) };
+    const some = log.history.jobsOf({ ...days, ...(open === true && { state: 'open' as const }) });
+    const rows = matchingJobs(some, options);
     process.stdout.write(`${jobLines(rows).join('\n')}\n`);
     return EXIT.done;
   });
@@ -148,7 +151,7 @@ export async function papersAgain(
     const to = out ?? folder;
     await mkdir(to, { recursive: true });
     await refuseCountersigned(join(to, `${state.order.job}.record.json`));
-    return await finish(station, stream, to, stamp);
+    return (await finish(station, stream, to, stamp)).code;
   } finally {
     station.log.close();
   }
@@ -205,18 +208,6 @@ function given(text: string, where: string, longest: number): string {
     message: `expected 1 to ${longest} characters`,
     next: 'Say it in that space.',
   });
-}
-
-async function withArchive(
-  options: Whose,
-  work: (archive: Archive) => ExitCode | Promise<ExitCode>,
-): Promise<ExitCode> {
-  const archive = await openArchive(await folderOf(options));
-  try {
-    return await work(archive);
-  } finally {
-    archive.log.close();
-  }
 }
 
 const stamp = (): Stamp => ({

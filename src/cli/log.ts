@@ -7,9 +7,9 @@ import { ProblemError } from '../problem.ts';
 import { orThrow } from '../result.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { readBytes } from './input.ts';
-import { type Archive, currentKey, openArchive, stateOf } from './station.ts';
+import { type Archive, currentKey, stateOf } from './station.ts';
 import { MAX_RECORD_BYTES } from './verify-limit.ts';
-import { folderOf, type Whose } from './whose.ts';
+import { type Whose, withArchive } from './whose.ts';
 
 /** Signs the log as it stands; whoever keeps the checkpoint can tell later whether anything in front of it changed. */
 export function checkpoint(options: Whose & { readonly out?: string }): Promise<ExitCode> {
@@ -82,7 +82,7 @@ export function check(files: readonly string[], options: Whose): Promise<ExitCod
   });
 }
 
-function findings(archive: Archive, kept: readonly SignedCheckpoint[]): readonly Finding[] {
+export function findings(archive: Archive, kept: readonly SignedCheckpoint[]): readonly Finding[] {
   const { origin, keys } = stateOf(archive);
   const size = archive.log.size();
   return heldAgainst({ origin, size, tree: archive.log.tree, keys: keys.map(({ jwk }) => jwk) }, kept);
@@ -93,7 +93,7 @@ function say(found: readonly (Finding | undefined)[]): ExitCode {
   return found.every((one) => one?.kind === 'extends') ? EXIT.done : EXIT.failed;
 }
 
-function words(finding: Finding): string {
+export function words(finding: Finding): string {
   const about = `Checkpoint of ${finding.size} entries:`;
   switch (finding.kind) {
     case 'extends':
@@ -109,7 +109,8 @@ function words(finding: Finding): string {
   }
 }
 
-async function newCheckpoint(archive: Archive): Promise<string> {
+/** Signs the log as it stands, and keeps the note. */
+export async function newCheckpoint(archive: Archive): Promise<string> {
   const { log, folder } = archive;
   const state = stateOf(archive);
   const key = await currentKey(folder, state);
@@ -120,20 +121,11 @@ async function newCheckpoint(archive: Archive): Promise<string> {
 }
 
 /** A checkpoint from a file: a note by itself, or the one inside a job record. */
-async function keptCheckpoint(file: string): Promise<SignedCheckpoint> {
+export async function keptCheckpoint(file: string): Promise<SignedCheckpoint> {
   const bytes = await readBytes(file, 'checkpoint', MAX_RECORD_BYTES);
   const opened = openRecord(bytes);
   const note = opened.ok ? opened.value.record.log.checkpoint : Buffer.from(bytes).toString('utf8');
   return orThrow(readCheckpoint(note, file));
-}
-
-async function withArchive(options: Whose, work: (archive: Archive) => Promise<ExitCode>): Promise<ExitCode> {
-  const archive = await openArchive(await folderOf(options));
-  try {
-    return await work(archive);
-  } finally {
-    archive.log.close();
-  }
 }
 
 const base64 = (hash: Uint8Array) => Buffer.from(hash).toString('base64');

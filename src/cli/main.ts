@@ -1,8 +1,11 @@
 import { Command, CommanderError } from 'commander';
+import { declareAudit } from './declare/audit.ts';
+import { declareBackup } from './declare/backup.ts';
 import type { Declare, Run } from './declare/common.ts';
 import { declareDevices } from './declare/devices.ts';
 import { declareEvidence } from './declare/evidence.ts';
 import { declareHelp } from './declare/help.ts';
+import { declareProcess } from './declare/process.ts';
 import { declarePulls } from './declare/pulls.ts';
 import { declareStation } from './declare/station.ts';
 import { declareWindow } from './declare/window.ts';
@@ -20,6 +23,9 @@ const DECLARED: readonly Declare[] = [
   declareStation,
   declareWindow,
   declareEvidence,
+  declareAudit,
+  declareProcess,
+  declareBackup,
   declareDevices,
   declarePulls,
   declareHelp,

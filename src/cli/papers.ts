@@ -3,12 +3,14 @@ import { open, rename } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { StationKey } from '../../db/keyfile.ts';
 import type { Signer } from '../evidence/jws.ts';
-import { sealRecord } from '../evidence/record.ts';
+import { sealRecord, tooLong } from '../evidence/record.ts';
 import { TECHNICIAN_WORDS } from '../evidence/signers.ts';
 import { foldAll } from '../job/fold.ts';
+import { ProblemError } from '../problem.ts';
 import { reportModel, writeCsv, writePdf } from '../report/index.ts';
 import { tracesOf } from '../report/traces.ts';
 import type { Station } from './station.ts';
+import { MAX_RECORD_BYTES } from './verify-limit.ts';
 import { programVersion } from './version.ts';
 
 export interface Papers {
@@ -34,12 +36,16 @@ export async function writePapers(
   const entries = log.entries(stream);
   const state = foldAll(entries.map(({ event }) => event));
   if (state === null) throw new Error(`${stream} holds no job`);
+  const long = tooLong(entries);
+  if (long !== null) throw tooLarge(state.order.job, long);
   const program = { name: 'plugmark', version: programVersion() };
   const size = log.size();
   const content = { program, station: log.stationEntries(), entries, log: { tree: log.tree, size } };
   const signers: Signer[] = [{ privateKey: key.privateKey, role: 'station', signedAt }];
   if (technician !== null) signers.push({ privateKey: technician.privateKey, role: 'technician', signedAt });
   const { bytes: recordBytes, record } = sealRecord(content, signers);
+  if (recordBytes.length > MAX_RECORD_BYTES)
+    throw tooLarge(state.order.job, `${recordBytes.length} bytes; a record holds ${MAX_RECORD_BYTES}`);
   log.keepCheckpoint(size, record.log.checkpoint);
   // The work order's schema keeps the job number to letters that are safe in a file name.
   const name = state.order.job;
@@ -65,8 +71,18 @@ export async function writePapers(
   return papers;
 }
 
+/** A record that nobody's program would open is not written. */
+function tooLarge(job: string, message: string): ProblemError {
+  return new ProblemError({
+    code: 'record-too-large',
+    where: `job ${job}`,
+    message: `the job has ${message}`,
+    next: 'Nothing is lost: all of it stands in the station log. Keep station.db and a checkpoint of it as the evidence.',
+  });
+}
+
 /** A reader never sees half a file: it appears under its name only once it is on disk. */
-async function writeWhole(path: string, content: Uint8Array | string): Promise<void> {
+export async function writeWhole(path: string, content: Uint8Array | string): Promise<void> {
   const part = `${path}.part`;
   const file = await open(part, 'w');
   try {

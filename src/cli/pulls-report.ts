@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import type { TraceColumns } from '../pull/columns.ts';
 import { createPullDetector } from '../pull/detector.ts';
-import { foundPullSchema } from '../pull/pull.ts';
+import { type FoundPull, foundPullSchema } from '../pull/pull.ts';
+import { type Seating, seatingOf, seatingSchema } from '../pull/seat.ts';
 import { detectorSettings } from '../pull/settings.ts';
 
 /** What `plugmark pulls --json` prints. Torque in N·m, times in microseconds of the trace's own clock. */
@@ -14,7 +15,13 @@ export const pullsReportSchema = z.strictObject({
   startNm: z.number().positive(),
   /** Rows of the file that hold no torque. */
   gaps: z.array(z.strictObject({ row: z.int().min(2), atUs: z.int().nonnegative(), why: z.string() })),
-  pulls: z.array(foundPullSchema.extend({ pull: z.int().min(1) })),
+  pulls: z.array(
+    foundPullSchema.extend({
+      pull: z.int().min(1),
+      /** What the plug came to sit on, by its angle; null without one, and for a pull that was cut or that loosened. */
+      seating: seatingSchema.nullable(),
+    }),
+  ),
 });
 export type PullsReport = z.infer<typeof pullsReportSchema>;
 
@@ -40,8 +47,12 @@ export function reportOn(trace: TraceColumns, file: string, { lowerNm, maxima }:
     durationS: ((atUs.at(-1) ?? 0) - (atUs[0] ?? 0)) / 1e6,
     startNm: settings.startNm,
     gaps: [...trace.gaps],
-    pulls: all.map((pull, i) => ({ ...pull, pull: i + 1 })),
+    pulls: all.map((pull, i) => ({ ...pull, pull: i + 1, seating: seatingIn(pull, lowerNm) })),
   };
+}
+
+function seatingIn({ turn, peakNm, cut }: FoundPull, lowerNm: number | null): Seating | null {
+  return turn === null || cut !== null || peakNm < (lowerNm ?? 0) ? null : seatingOf(turn);
 }
 
 /** The step that the figures of the file are written in: the smallest difference between two that follow each other. */

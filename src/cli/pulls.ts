@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { ProblemError } from '../problem.ts';
 import { parseTrace, type TraceColumns } from '../pull/columns.ts';
+import type { Seating } from '../pull/seat.ts';
 import { spellingAt } from '../quantity/spelling.ts';
 import { newtonMetres, type TorqueUnit } from '../quantity/torque.ts';
 import { orThrow } from '../result.ts';
@@ -90,7 +91,7 @@ export function reportLines(report: PullsReport, trace: TraceColumns, ascii: boo
 type ReportedPull = PullsReport['pulls'][number];
 
 function pullLines(pull: ReportedPull): string[] {
-  const { peakNm, peakStandardNm, releaseNm, dropShare, riseMs, turn, saturated, cut } = pull;
+  const { peakNm, peakStandardNm, releaseNm, dropShare, riseMs, turn, seating, saturated, cut } = pull;
   const seconds = (us: number) => (us / 1e6).toFixed(3);
   const release = {
     seen: `click ${(releaseNm ?? 0).toFixed(2)} N·m, fell by ${(100 * (dropShare ?? 0)).toFixed(0)} %`,
@@ -110,9 +111,18 @@ function pullLines(pull: ReportedPull): string[] {
       : [
           `  turned ${turn.startToPeakDeg.toFixed(1)}° to the peak, ${turn.from10PercentDeg.toFixed(1)}° of it from 10 %; work ${turn.workJ.toFixed(2)} J`,
         ]),
+    ...(seating === null ? [] : [`  by its angle: ${SEATED[seating]}`]),
     ...notes.map((note) => `  note: ${note}`),
   ];
 }
+
+const SEATED: Readonly<Record<Seating, string>> = {
+  hardly: 'a plug that was tight already, or metal on metal where a gasket is missing',
+  hard: 'a used gasket, or a conical seat',
+  soft: 'a new gasket',
+  doubled: 'more than one gasket',
+  binding: 'far and evenly, as a thread that binds',
+};
 
 /** Torque over time, as a filled curve; where the click and the peak lie stands below it. */
 function plot(pull: ReportedPull, { atUs, nm }: TraceColumns, ascii: boolean): string[] {

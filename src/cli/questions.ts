@@ -63,11 +63,38 @@ export async function askUntil<T>(
 export const askText = (dialogue: Dialogue, schema: z.ZodType<string>, text: string, usual?: string) =>
   askUntil(dialogue, promptFor(text, usual), (answer) => parse(schema, answer || (usual ?? '')));
 
+/**
+ * One answer that may be left out: Enter takes the usual one, or none where nothing is usual; a hyphen takes none even so.
+ */
+export function askMaybe<T>(
+  dialogue: Dialogue,
+  text: string,
+  usual: string | null,
+  read: (text: string) => Result<T, string>,
+): Promise<T | null> {
+  const prompt = promptFor(text, usual ?? undefined, true);
+  return askUntil<T | null>(dialogue, prompt, (given) => {
+    const answer = given || (usual ?? '');
+    return answer === '' || answer === '-' ? ok(null) : read(answer);
+  });
+}
+
+/** One of a schema's choices, by its first letters. */
+export const askChoice = <T extends string>(
+  dialogue: Dialogue,
+  schema: z.ZodType<T> & { readonly options: readonly T[] },
+  text: string,
+  usual?: T,
+): Promise<T> =>
+  askUntil(dialogue, promptFor(`${text}: ${schema.options.join(', ')}`, usual), (given) =>
+    parse(schema, typedValue(given || (usual ?? ''), schema)),
+  );
+
 export async function askYes(dialogue: Dialogue, text: string, usual: 'yes' | 'no'): Promise<boolean> {
   const choice = z.enum(['yes', 'no']);
   return (
     (await askUntil(dialogue, promptFor(`${text} yes, no`, usual), (given) =>
-      parse(choice, given || usual),
+      parse(choice, typedValue(given || usual, choice)),
     )) === 'yes'
   );
 }
@@ -149,7 +176,7 @@ async function askUnion(
   const prompt = promptFor(`${text}: ${[...forms.keys()].join(', ')}`, usual, mayLack);
   const chosen = await askUntil<string | undefined>(asking.dialogue, prompt, (answer) => {
     const given = answer || (usual ?? '');
-    return given === '' && mayLack ? ok(undefined) : parse(names, given);
+    return given === '' && mayLack ? ok(undefined) : parse(names, String(typedValue(given, names)));
   });
   const form = chosen === undefined ? undefined : forms.get(chosen);
   return form === undefined ? undefined : askObject(asking, form, path);
@@ -178,12 +205,21 @@ function asType(type: unknown): z.ZodType {
 
 /** The answer as the field's schema takes it; what it cannot be stays text, and the schema says what it expected. */
 function typedValue(text: string, schema: z.ZodType): unknown {
+  if (schema instanceof z.ZodEnum) return oneBeginning(schema.options.map(String), text) ?? text;
   if (schema instanceof z.ZodNumber && text !== '') return Number(text.replace(',', '.'));
   if (schema instanceof z.ZodBoolean) return { yes: true, no: false }[text];
   return text;
 }
 
-function parse<T>(schema: z.ZodType<T>, value: unknown): Result<T, string> {
+/** The one option that begins with `text`, or that is it; undefined where several do, or none. */
+function oneBeginning(options: readonly string[], text: string): string | undefined {
+  const wanted = text.toLowerCase();
+  const exact = options.find((option) => option.toLowerCase() === wanted);
+  const beginning = options.filter((option) => wanted !== '' && option.toLowerCase().startsWith(wanted));
+  return exact ?? (beginning.length === 1 ? beginning[0] : undefined);
+}
+
+export function parse<T>(schema: z.ZodType<T>, value: unknown): Result<T, string> {
   const parsed = schema.safeParse(value);
   return parsed.success ? ok(parsed.data) : err(parsed.error.issues[0]?.message ?? 'not valid');
 }
@@ -193,7 +229,7 @@ function textOf(text: string, schema: z.ZodType): string {
   return schema instanceof z.ZodBoolean ? `${text}: yes, no` : text;
 }
 
-function promptFor(text: string, usual?: string, mayLack = false): string {
+export function promptFor(text: string, usual?: string, mayLack = false): string {
   if (usual !== undefined) return `${text} [${usual}]: `;
   return mayLack ? `${text} (Enter: none): ` : `${text}: `;
 }

@@ -1,5 +1,4 @@
-import { createInterface } from 'node:readline';
-import { finalize, map, type Observable, Subject, share, tap } from 'rxjs';
+import { map, type Observable, Subject, share, tap } from 'rxjs';
 import type { Tool } from '../../drivers/driver.ts';
 import type { Stamp } from '../evidence/log.ts';
 import type { Bench } from '../job/bench.ts';
@@ -7,11 +6,9 @@ import type { Command } from '../job/command.ts';
 import { createLive, NO_TORQUE } from '../pipeline/live.ts';
 import { finishRun, type RunJob, runJob, type Step } from '../pipeline/run-job.ts';
 import { ProblemError } from '../problem.ts';
-import { commandFor } from '../ui/keys.ts';
-import { lineFor } from '../ui/lines.ts';
-import { summaryLines } from '../ui/summary.ts';
+import type { ScreenRun } from '../ui/run.tsx';
 import type { BenchView } from '../ui/view.ts';
-import { problemText } from './exit.ts';
+import { inLines } from './in-lines.ts';
 import type { Station } from './station.ts';
 import { programVersion } from './version.ts';
 
@@ -30,6 +27,10 @@ export interface Work {
   readonly command$?: Observable<Command>;
   /** Where lines go that are no commands: figures that somebody, or a gauge, typed. */
   readonly typed$?: Subject<string>;
+  /** A gauge of the station types its figures. */
+  readonly types?: boolean;
+  /** No bell. */
+  readonly quiet?: boolean;
 }
 
 /** How a run ended: the job closed, or left open to be taken up again. */
@@ -55,8 +56,21 @@ export async function runWork(work: Work): Promise<Outcome> {
     stamp: work.stamp,
   };
   const step$ = runJob(run).pipe(share());
+  // Loaded before any tool is joined: nobody would hear what it sends meanwhile.
+  const screen = work.plain ? null : await import('../ui/run.tsx');
   const fromElsewhere = work.command$?.subscribe((command) => command$.next(command));
-  const shown = work.plain ? inLines(work, step$, command$, stop$) : onScreen(work, step$, command$, stop$);
+  const shown =
+    screen === null
+      ? inLines({
+          step$,
+          look: () => ({ job: work.bench.state(), pulling: work.bench.live()?.pulling ?? false }),
+          command: (command) => command$.next(command),
+          typed: (line) => work.typed$?.next(line),
+          leave: () => stop$.next(),
+          onStep: (step) => work.onStep?.(step),
+          ascii: !speaksUtf8(),
+        })
+      : screen.runScreen(screenOf(work, step$, command$, stop$));
   let failed: ProblemError | null = null;
   for (const tool of work.tools)
     void tool.connect().then((joined) => {
@@ -94,79 +108,34 @@ function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
   );
 }
 
-async function onScreen(
+function screenOf(
   work: Work,
   step$: Observable<Step>,
   command$: Subject<Command>,
   stop$: Subject<void>,
-): Promise<void> {
-  const { runScreen } = await import('../ui/run.tsx');
-  await runScreen({
+): ScreenRun {
+  return {
     view$: viewOf(work, step$.pipe(tap((step) => work.onStep?.(step)))),
     onCommand: (command) => command$.next(command),
+    onTyped: (line) => work.typed$?.next(line),
+    types: work.types === true,
+    quiet: work.quiet === true,
     onQuit: () => stop$.next(),
     stdout: process.stdout,
     stdin: process.stdin,
     color: wantsColor(),
     ascii: !speaksUtf8(),
-  });
+  };
 }
 
-/** A line an event; commands are lines too, each the key that the screen would take. */
-function inLines(
-  work: Work,
-  step$: Observable<Step>,
-  command$: Subject<Command>,
-  stop$: Subject<void>,
-): Promise<void> {
-  const ascii = !speaksUtf8();
-  const keyboard = createInterface({ input: process.stdin, terminal: false });
-  const leave = () => stop$.next();
-  keyboard.on('line', (line) => {
-    const command = commandFor({ key: line.trim() }, work.bench.state(), work.bench.live()?.pulling ?? false);
-    if (command === 'quit') leave();
-    else if (command === null) work.typed$?.next(line);
-    else if (command !== 'help') command$.next(command);
-  });
-  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, leave);
-  const print = (line: string) => process.stdout.write(`${line}\n`);
-  return new Promise<void>((resolve, reject) => {
-    step$
-      .pipe(
-        finalize(() => {
-          keyboard.close();
-          // Closed in the middle of a line it goes on waiting for the next one, and the program with it.
-          process.stdin.destroy();
-          for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.off(signal, leave);
-        }),
-      )
-      .subscribe({
-        next: (step) => {
-          for (const { entry, before, after } of step.happened) {
-            const line = lineFor(entry.event, before, after, timeOfDay(entry.at), ascii);
-            if (line !== null) print(line);
-          }
-          if (step.refused !== null) print(problemText(step.refused).trimEnd());
-          work.onStep?.(step);
-        },
-        error: reject,
-        complete: () => {
-          for (const line of summaryLines(work.bench.state(), ascii)) print(line);
-          resolve();
-        },
-      });
-  });
-}
-
-/** Whether there is a person in front of a terminal that can show the screen; Ink draws nothing where CI is set. */
+/** Whether there is a person in front of a terminal that can show the screen; on a build server Ink draws nothing. */
 export function hasScreen(): boolean {
-  const { CI, TERM } = process.env;
-  return (
-    process.stdout.isTTY === true && process.stdin.isTTY === true && TERM !== 'dumb' && (CI ?? '') === ''
+  const { CI, CONTINUOUS_INTEGRATION, TERM } = process.env;
+  const built = [CI, CONTINUOUS_INTEGRATION].some(
+    (set) => set !== undefined && set !== '0' && set !== 'false',
   );
+  return process.stdout.isTTY === true && process.stdin.isTTY === true && TERM !== 'dumb' && !built;
 }
-
-const timeOfDay = (at: string) => at.slice(11, 19);
 
 export function wantsColor(): boolean {
   const { NO_COLOR, TERM } = process.env;

@@ -10,6 +10,8 @@ export async function askSecret(which: keyof typeof SECRETS, prompt: string): Pr
   if (given !== undefined) return given === '' ? null : given;
   if (process.stdin.isTTY !== true || process.stderr.isTTY !== true) return null;
   process.stderr.write(prompt);
+  // The screen, when it was there before, left the input so that it keeps no program waiting.
+  process.stdin.ref();
   const silent = new Writable({ write: (_chunk, _encoding, done) => done() });
   const keyboard = createInterface({ input: process.stdin, output: silent, terminal: true });
   const typed = await new Promise<string>((resolve) => {

@@ -1,8 +1,10 @@
-import { dirname, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { z } from 'zod';
 import { driverConfigSchema } from '../../drivers/config.ts';
+import { retentionSchema } from '../audit/retention.ts';
 import { type Instrument, instrumentSchema } from '../instrument/instrument.ts';
 import { type Decision, decisionSchema, USUAL_DECISION } from '../job/basis.ts';
+import { type Routine, routineSchema, USUAL_ROUTINE } from '../job/routine.ts';
 import { readCertificate } from './certificate.ts';
 import { readJson } from './input.ts';
 import { usualFolder } from './station.ts';
@@ -16,6 +18,12 @@ export const stationFileSchema = z
     data: z.string().min(1).max(400).exactOptional(),
     /** How the shop decides; a guard band of 1·U unless it says otherwise. */
     decision: decisionSchema.exactOptional(),
+    /** How long the shop keeps its records; `plugmark retention` goes by it. */
+    retention: retentionSchema.exactOptional(),
+    /** The file of the shop's own routine, or `none`; the usual one unless it says. */
+    routine: z.string().min(1).max(400).exactOptional(),
+    /** The folder of the shop's own specifications, for several stations of one shop; in `data` unless named. */
+    specifications: z.string().min(1).max(400).exactOptional(),
     tools: z
       .array(
         instrumentSchema
@@ -41,7 +49,7 @@ export const stationFileSchema = z
   });
 export type StationFile = z.infer<typeof stationFileSchema>;
 
-export interface LoadedStation extends StationFile {
+export interface LoadedStation extends Omit<StationFile, 'routine' | 'specifications'> {
   /** Absolute. */
   readonly folder: string;
   /** Paths in the file are seen from here. */
@@ -49,6 +57,10 @@ export interface LoadedStation extends StationFile {
   readonly decision: Decision;
   /** The tools with their certificates read. */
   readonly instruments: readonly Instrument[];
+  /** Null where the shop wants nothing said around the torque. */
+  readonly routine: Routine | null;
+  /** Absolute: where the shop's own specifications are. */
+  readonly library: string;
 }
 
 export async function readStationFile(file: string): Promise<LoadedStation> {
@@ -61,12 +73,24 @@ export async function readStationFile(file: string): Promise<LoadedStation> {
         ? tool
         : { ...tool, certificate: await readCertificate(resolve(base, certificate)) },
     );
-  const decision = station.decision ?? USUAL_DECISION;
+  const { routine, specifications, ...rest } = station;
+  const folder = resolve(base, station.data ?? usualFolder(station.station));
   return {
-    ...station,
+    ...rest,
     base,
-    folder: resolve(base, station.data ?? usualFolder(station.station)),
-    decision,
+    folder,
+    decision: station.decision ?? USUAL_DECISION,
     instruments,
+    routine: await routineOf(routine, base),
+    library: specifications === undefined ? libraryIn(folder) : resolve(base, specifications),
   };
+}
+
+/** Where a station keeps the shop's specifications that names no other folder. */
+export const libraryIn = (folder: string): string => join(folder, 'specifications');
+
+async function routineOf(named: string | undefined, base: string): Promise<Routine | null> {
+  if (named === undefined) return USUAL_ROUTINE;
+  if (named === 'none') return null;
+  return await readJson(resolve(base, named), routineSchema, 'routine', 'sim/example/routine.json');
 }

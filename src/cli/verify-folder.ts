@@ -8,14 +8,7 @@ import { EXIT_CODES, type Verdict } from '../evidence/verify.ts';
 import { ProblemError } from '../problem.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { readTrust } from './station.ts';
-
-/** What came out for one file. */
-export interface Finding {
-  readonly file: string;
-  readonly verdict: Verdict;
-  /** The first check that failed, in words. */
-  readonly fault: string | null;
-}
+import { type Finding, findingOf } from './verify-finding.ts';
 
 const SUFFIX = '.record.json';
 /** Enough work for a thread to be worth a message, little enough for the bar to move. */
@@ -66,12 +59,16 @@ function gravest(findings: readonly Finding[]): ExitCode {
   return worst === undefined ? EXIT.failed : EXIT_CODES[worst];
 }
 
+/** So few are checked sooner than a thread has started. */
+const FEW = 8;
+
 /** Hands the files out to as many threads as there are cores. */
 export async function spread(
   files: readonly string[],
   trust: TrustList,
   take: (findings: readonly Finding[]) => void,
 ): Promise<void> {
+  if (files.length <= FEW) return take(files.map((file) => findingOf(file, trust)));
   let next = 0;
   const threads = Math.min(availableParallelism(), Math.ceil(files.length / BATCH));
   const work = () =>
@@ -98,6 +95,7 @@ const findingsSchema = z.array(
     file: z.string(),
     verdict: z.enum(['authentic', 'rejected', 'unreadable', 'untrusted']),
     fault: z.string().nullable(),
+    failed: z.array(z.string()),
   }),
 );
 

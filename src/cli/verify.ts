@@ -7,12 +7,14 @@ import { readTrust } from './station.ts';
 import { trustedTime } from './time-stamp.ts';
 import { verifyFolder } from './verify-folder.ts';
 import { MAX_RECORD_BYTES } from './verify-limit.ts';
+import { isPackage, verifyPackage } from './verify-package.ts';
 
 export interface VerifyOptions {
   readonly trust: string;
   readonly json?: true;
   readonly time?: string;
   readonly timeCa?: string;
+  readonly kept?: string;
 }
 
 const HEADLINE: Readonly<Record<VerificationReport['verdict'], string>> = {
@@ -23,12 +25,14 @@ const HEADLINE: Readonly<Record<VerificationReport['verdict'], string>> = {
 };
 const MARK = { passed: '[ok]  ', failed: '[FAIL]', 'not-applicable': '[-]   ' } as const;
 
-/** Checks a record file, or all records in a folder, and says in plain words what was checked. */
+/** Checks a record file, an audit package, or all records in a folder, and says in plain words what was checked. */
 export async function verify(path: string, options: VerifyOptions): Promise<ExitCode> {
-  if (await isFolder(path)) return verifyFolder(path, options);
+  if (await isFolder(path))
+    return (await isPackage(path)) ? verifyPackage(path, options) : verifyFolder(path, options);
   const bytes = await readBytes(path, 'record', MAX_RECORD_BYTES);
   const time = await trustedTime(path, bytes, options);
-  const report = verifyRecord(bytes, await readTrust(options.trust), time);
+  const readAt = new Date().toISOString();
+  const report = verifyRecord(bytes, await readTrust(options.trust), time, readAt);
   process.stdout.write(
     options.json === true ? asJson(path, report) : `${reportLines(path, report).join('\n')}\n`,
   );

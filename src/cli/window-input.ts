@@ -86,7 +86,7 @@ function orderOf(torque: string, options: WindowOptions): WorkOrder {
 }
 
 /** What an adapter may be off where nothing better is known: a tape measure, and an eye for angles. Assumption. */
-const TAPE = { armMm: 2, offsetMm: 1, angleDeg: 5 };
+export const TAPE = { armMm: 2, offsetMm: 1, angleDeg: 5 };
 
 function adapterFrom({ arm, offset, angle }: WindowOptions): Adapter | undefined {
   if (arm === undefined && offset === undefined) return undefined;

@@ -1,5 +1,6 @@
 import { misdescribed, unfit } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
+import type { Decision } from '../job/basis.ts';
 import { measured, readingFor } from '../job/measurement.ts';
 import { specifiedBy } from '../job/open.ts';
 import type { WorkOrder } from '../job/order.ts';
@@ -48,7 +49,7 @@ export function windowText(view: WindowView, columns: number | null, ascii: bool
   ];
 }
 
-/** The window and all that is said of it, by the same functions that open a job and judge its readings. */
+/** The window that was asked for, on the day that was named. */
 export async function windowView(
   typed: string | undefined,
   options: WindowOptions,
@@ -56,6 +57,27 @@ export async function windowView(
 ): Promise<WindowView> {
   const order = await orderFrom(typed, options);
   const { wrench, decision } = await wrenchFrom(options);
+  const { reading, spread } = options;
+  return viewOfWindow({ order, wrench, decision, on }, reading, spread);
+}
+
+/** What a window follows from. */
+export interface WindowOf {
+  readonly order: WorkOrder;
+  readonly wrench: Instrument;
+  readonly decision: Decision;
+  readonly on: string;
+}
+
+/**
+ * The window and all that is said of it, by the same functions that open a job and judge its readings. Looks at the
+ * middle of the window where no reading is typed; `spread` is that of all pulls of a shop, in N·m.
+ */
+export function viewOfWindow(
+  { order, wrench, decision, on }: WindowOf,
+  reading?: string,
+  spread?: number,
+): WindowView {
   const { limits, notes } = orThrow(specifiedBy(order, on));
   const wrong = misdescribed(wrench, on);
   if (wrong !== null) throw new ProblemError(wrong);
@@ -68,9 +90,7 @@ export async function windowView(
   );
   const reads = (nm: number) => readingFor(wrench, nm, circumstances);
   const at =
-    options.reading === undefined
-      ? reads((found.acceptLower + found.acceptUpper) / 2)
-      : torqueOption(options.reading);
+    reading === undefined ? reads((found.acceptLower + found.acceptUpper) / 2) : torqueOption(reading);
   const seen = measured(wrench, at, circumstances, null);
   const fit = { thread: order.plug.thread, seat: order.plug.seat, head: order.engine.headMaterial };
   return {
@@ -83,7 +103,7 @@ export async function windowView(
     refusals: unfit(wrench, { on, from: reads(limits.lowerNm), to: reads(limits.upperNm) }),
     table: tableView(fit),
     notes,
-    risk: options.spread === undefined ? null : riskOf(found, seen.budget.standard, options.spread),
+    risk: spread === undefined ? null : riskOf(found, seen.budget.standard, spread),
   };
 }
 

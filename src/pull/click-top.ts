@@ -1,9 +1,9 @@
-import { Agreement } from './agreement.ts';
-import { explains, type Fit, Moments, slopeAt, valueAt, varianceAt } from './moments.ts';
 import type { RecentSamples } from './recent.ts';
-import { GROWTH, REACH_US, type Top, UNIT_US } from './top.ts';
+import { riseTo } from './rise.ts';
+import type { Top } from './top.ts';
 
-const UNCERTAINTY_FACTOR = 2;
+/** The filter knows a hand by assumption; simulated pulls would do with 1. */
+const UNCERTAINTY_FACTOR = 1.3;
 /** Time constant of a click's fall where the samples do not show it: 5 to 30 ms in all (practice; from memory). */
 const FALL_US = 5_000;
 const FALL_LOWER_US = 1_000;
@@ -13,13 +13,11 @@ const MOMENT_SHARE = 0.15;
 /** Where the end of the rise is looked for: above this share of the drop, from so far in front of it. */
 const NEARLY_UP = 0.85;
 const SAFELY_US = 6_000;
-/** The last samples on the rise are left out of the fit for so long; over the other time every rise is smooth. */
+/** The last samples on the rise are left out for so long. */
 const SURELY_US = 1_000;
-const SMOOTH_US = 6_000;
 /** A sample has fallen when it lacks so many standard deviations, and this share of the way that the rise was carried on. */
 const LACKS_SIGMA = 3.5;
 const BENDS_SHARE = 0.3;
-const LINE_AT_LEAST = 4;
 
 /**
  * The top of a click: the torque rises, breaks off within a moment and falls to `troughNm`. Where the samples lie far
@@ -46,7 +44,7 @@ export function clickTop(
     const rise = riseTo(samples, surely, breakUs, sigma);
     if (rise === null) break;
     const stepUs = samples.has(last + 1) ? samples.timeUs(last + 1) - samples.timeUs(last) : 0;
-    const momentNm = (Math.abs(rise.slopeNmPerUnit) * MOMENT_SHARE * stepUs) / UNIT_US;
+    const momentNm = (Math.abs(rise.nmPerS) * MOMENT_SHARE * stepUs) / 1e6;
     // Within one step the torque came no further than in the step before.
     const mostNm = samples.nm(last) + Math.abs(samples.nm(last) - samples.nm(last - 1)) + 3 * sigma;
     const nm = samples.has(last - 1) ? Math.min(rise.nm, mostNm) : rise.nm;
@@ -77,8 +75,7 @@ function lastOfRise(
   const lacks = (of: number, i: number): boolean => {
     const rise = riseTo(samples, of, samples.timeUs(i), sigma);
     if (rise === null) return false;
-    const bendsNm =
-      (BENDS_SHARE * Math.abs(rise.slopeNmPerUnit) * (samples.timeUs(i) - samples.timeUs(of))) / UNIT_US;
+    const bendsNm = (BENDS_SHARE * Math.abs(rise.nmPerS) * (samples.timeUs(i) - samples.timeUs(of))) / 1e6;
     return rise.nm - samples.nm(i) > LACKS_SIGMA * Math.hypot(sigma, rise.standardNm) + bendsNm;
   };
   // The highest one may already have begun to fall.
@@ -113,56 +110,4 @@ function momentOfBreak(
     Math.max(FALL_LOWER_US, later <= floor ? Math.min(seenUs, FALL_US) : seenUs),
   );
   return Math.max(lastUs, firstUs - fallUs * Math.log(1 / left));
-}
-
-interface RiseAtBreak {
-  readonly nm: number;
-  readonly standardNm: number;
-  readonly slopeNmPerUnit: number;
-}
-
-/**
- * The rise carried on to the break by the line or the parabola backwards from it that is known better there. Few points
- * make no line: a steep rise bends, and carrying the chord on would overshoot.
- */
-function riseTo(samples: RecentSamples, last: number, breakUs: number, sigma: number): RiseAtBreak | null {
-  const line = backwards(samples, last, breakUs, sigma, 1);
-  const parabola = backwards(samples, last, breakUs, sigma, 2);
-  if (line === null || parabola === null) return line ?? parabola;
-  return line.points >= LINE_AT_LEAST && line.standardNm < parabola.standardNm ? line : parabola;
-}
-
-function backwards(
-  samples: RecentSamples,
-  last: number,
-  breakUs: number,
-  sigma: number,
-  degree: 1 | 2,
-): (RiseAtBreak & { readonly points: number }) | null {
-  const y0 = samples.nm(last);
-  const moments = new Moments();
-  const agreement = new Agreement(sigma);
-  let fit: Fit | null = null;
-  for (let i = last, due = degree + 2; samples.has(i) && breakUs - samples.timeUs(i) <= REACH_US; i--) {
-    moments.add((samples.timeUs(i) - breakUs) / UNIT_US, samples.nm(i) - y0);
-    // Over so short a time every rise is smooth: nothing is tested there.
-    if (moments.n <= degree + 1 || samples.timeUs(last) - samples.timeUs(i) <= SMOOTH_US) {
-      fit = moments.fit(degree) ?? fit;
-      due = moments.n + 1;
-      continue;
-    }
-    if (moments.n < due) continue;
-    due = moments.n + Math.max(1, Math.floor(moments.n * GROWTH));
-    const wider = moments.fit(degree);
-    if (wider === null) continue;
-    if (!(explains(wider, sigma) && agreement.takes(wider))) break;
-    fit = wider;
-  }
-  if (fit === null) return null;
-  return {
-    nm: y0 + valueAt(fit, 0),
-    standardNm: sigma * Math.sqrt(varianceAt(fit, 0)),
-    slopeNmPerUnit: slopeAt(fit, 0),
-    points: fit.freedom + degree + 1,
-  };
 }

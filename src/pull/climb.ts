@@ -14,10 +14,9 @@ const MOST = 192;
 /** The record highs of a pull in bounded memory: when it fills up, every other one goes and the steps become twice as wide. */
 export class Climb {
   #steps: Step[] = [];
-  #apartNm = 0;
+  #apartNm: number;
 
-  clear(apartNm: number): void {
-    this.#steps = [];
+  constructor(apartNm: number) {
     this.#apartNm = apartNm;
   }
 

@@ -1,4 +1,5 @@
-import type { FoundPull } from './pull.ts';
+import type { FoundPull, Turn } from './pull.ts';
+import { HARD_DEG, HARDLY_DEG, SOFT_DEG, seatingOf } from './seat.ts';
 
 /** What a pull is held against. Torque in N·m. */
 export interface Coached {
@@ -7,11 +8,15 @@ export interface Coached {
   readonly clicks: boolean;
   /** What the plug seats on; null where it is not known or where this pull did not bring a loose plug to its seat. */
   readonly seat: 'new gasket' | 'used gasket' | 'conical' | null;
+  /** The turn from first contact that the specification advises for this plug as it is; null for none. */
+  readonly advised: { readonly lowerDeg: number; readonly upperDeg: number } | null;
 }
 
 /**
  * Something that the signal shows and a technician can do better. `figure` and `limit` in the unit that the name tells;
- * the words for it belong to the screen.
+ * the words for it belong to the screen. `early-torque`: a crossed or dirty thread, told from the rise or (`-deg`) from the
+ * angle. `turned-too-little-deg`: a gasket missing, a used one for a new one, or a plug tight already.
+ * `turned-too-far-deg`: two gaskets, a new one for a used one, or a gasket on a conical seat.
  */
 export interface Advice {
   readonly kind:
@@ -19,6 +24,9 @@ export interface Advice {
     | 'follow-through-percent'
     | 'fell-back-percent'
     | 'early-torque'
+    | 'early-torque-deg'
+    | 'turned-too-little-deg'
+    | 'turned-too-far-deg'
     | 'zero-not-settled-nm'
     | 'end-of-scale-nm'
     | 'click-not-visible-ms';
@@ -36,30 +44,53 @@ const FELL_BACK_PERCENT = 10;
 const ZERO_PERCENT = 4;
 const CLICK_VISIBLE_MS = 25;
 /**
- * A seat hardens: the rise from 20 to 40 % takes far longer than from 60 to 80 % on a new gasket. A thread that binds turns
- * the torque up evenly, over more of a turn than a hard seat takes. From simulated joints; no published figures.
+ * A new gasket hardens: the rise from 20 to 40 % takes far longer than from 60 to 80 %. A thread that binds turns the torque
+ * up evenly. From simulated joints; no published figures.
  */
+const HALF_WAY = 0.5;
 const EVEN_RISE = 1.15;
-const HARD_SEAT_DEG = 60;
 const PLUG_TURNS_MS = 150;
+const USUAL_DEG = {
+  'new gasket': [HARD_DEG, SOFT_DEG],
+  'used gasket': [HARDLY_DEG, HARD_DEG],
+  conical: [HARDLY_DEG, HARD_DEG],
+} as const;
+/** What is advised is advised from first contact and without the wind-up of the tools. Assumptions. */
+const ADVISED_WITHIN = 0.25;
+const WIND_UP_DEG = 10;
 
 /** Everything that this pull gives reason to say, gravest first; empty for a good one. */
 export function adviceOn(pull: FoundPull, at: Coached): Advice[] {
-  const tops = [earlyTorque(pull, at), endOfScale(pull), followThrough(pull), tooFast(pull, at)];
+  const tops = [turned(pull, at), endOfScale(pull), followThrough(pull), tooFast(pull, at)];
   const rest = [fellBack(pull), zeroNotSettled(pull, at), clickNotVisible(pull, at)];
   return [...tops, ...rest].filter((advice) => advice !== null);
 }
 
-function earlyTorque({ peakNm, riseMs, rise, turn }: FoundPull, { seat, lowerNm }: Coached): Advice | null {
-  if (seat === null || peakNm < 0.5 * lowerNm) return null;
-  if (seat !== 'new gasket') {
-    const turned = turn?.from10PercentDeg ?? 0;
-    return turned > HARD_SEAT_DEG ? { kind: 'early-torque', figure: turned, limit: HARD_SEAT_DEG } : null;
-  }
+function turned(pull: FoundPull, { seat, lowerNm, advised }: Coached): Advice | null {
+  if (seat === null || pull.peakNm < HALF_WAY * lowerNm) return null;
+  if (pull.turn === null) return seat === 'new gasket' ? earlyTorque(pull) : null;
+  return pull.peakNm < lowerNm
+    ? null
+    : byAngle(pull.turn, advised === null ? USUAL_DEG[seat] : around(advised));
+}
+
+function byAngle(turn: Turn, [least, most]: readonly [number, number]): Advice | null {
+  const figure = turn.from10PercentDeg;
+  if (seatingOf(turn) === 'binding') return { kind: 'early-torque-deg', figure, limit: HARD_DEG };
+  if (figure < least) return { kind: 'turned-too-little-deg', figure, limit: least };
+  return figure > most ? { kind: 'turned-too-far-deg', figure, limit: most } : null;
+}
+
+const around = ({ lowerDeg, upperDeg }: NonNullable<Coached['advised']>): readonly [number, number] => [
+  lowerDeg * (1 - ADVISED_WITHIN),
+  upperDeg * (1 + ADVISED_WITHIN) + WIND_UP_DEG,
+];
+
+function earlyTorque({ riseMs, rise }: FoundPull): Advice | null {
+  if (riseMs < PLUG_TURNS_MS) return null;
   const between = (from: number, to: number) => (rise.reachedMs[to] ?? 0) - (rise.reachedMs[from] ?? 0);
   const even = between(1, 3) / Math.max(between(5, 7), 1);
-  if (riseMs < PLUG_TURNS_MS || even > EVEN_RISE) return null;
-  return { kind: 'early-torque', figure: even, limit: EVEN_RISE };
+  return even > EVEN_RISE ? null : { kind: 'early-torque', figure: even, limit: EVEN_RISE };
 }
 
 function endOfScale({ saturated, highestNm }: FoundPull): Advice | null {

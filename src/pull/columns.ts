@@ -34,6 +34,7 @@ const NOTHING = /^(|nan|na|n\/a|null|-)$/i;
  * gap; everything else that is no sample ends the reading with the row (the header is row 1). `file` is only named.
  */
 export function parseTrace(text: string, names: ColumnNames, file: string): Result<TraceColumns> {
+  if (text.trim() === '') return problem(`${file}: row 1`, 'the file is empty');
   const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/);
   const header = lines[0] ?? '';
   const separator = [';', '\t', ','].find((one) => header.includes(one)) ?? ',';
@@ -76,6 +77,8 @@ export function parseTrace(text: string, names: ColumnNames, file: string): Resu
     count++;
   }
   if (count === 0) return problem(file, 'the file holds no samples');
+  if (count > 1 && atUs[0] === atUs[count - 1])
+    return problem(`${file}: row 2`, 'the time stands still from here to the end of the file');
   return ok({
     atUs: atUs.subarray(0, count),
     nm: nm.subarray(0, count),

@@ -1,19 +1,19 @@
+import { begun } from './begun.ts';
+import type { Ending } from './found.ts';
 import { createMaximaDetector } from './maxima.ts';
 import type { FoundPull } from './pull.ts';
 import type { PullDetector } from './pull-detector.ts';
+import { RecentSamples } from './recent.ts';
 import { Rest } from './rest.ts';
 import type { DetectorSettings } from './settings.ts';
-import { PullUnderWay } from './under-way.ts';
+import { HOLE_US, PullUnderWay } from './under-way.ts';
 
 /*
  * How a pull is found. At rest the detector learns zero, noise and rate of the tool (rest.ts). A reading beyond the start
  * opens a pull (under-way.ts); it ends when the torque has stayed low for a while. Within it the first top with a quick
- * fall and a knee behind it is the click (release.ts), and each top is estimated from the samples about it (top.ts). One
+ * fall and a knee behind it is the click (release.ts), and each top is estimated from the samples about it (tops.ts). One
  * pass, bounded memory, constant cost a sample; thresholds follow the noise and the rate that the tool shows.
  */
-
-/** Samples further apart than this within a pull leave open what happened between them. */
-const HOLE_US = 400_000;
 
 /** Finds pulls in a stream of torque samples. State lives in the detector only: the same samples give the same pulls. */
 export function createPullDetector(settings: DetectorSettings): PullDetector {
@@ -21,19 +21,20 @@ export function createPullDetector(settings: DetectorSettings): PullDetector {
 }
 
 class SampleDetector implements PullDetector {
+  readonly #settings: DetectorSettings;
   readonly #rest: Rest;
-  readonly #pull: PullUnderWay;
+  readonly #recent = new RecentSamples();
   readonly #oneUs = new Float64Array(1);
   readonly #oneNm = new Float64Array(1);
   readonly #oneDeg = new Float64Array(1);
-  #pulling = false;
+  #pull: PullUnderWay | null = null;
   #lastUs = Number.NEGATIVE_INFINITY;
   #lastNm = 0;
   #lastEndUs: number | null = null;
 
   constructor(settings: DetectorSettings) {
+    this.#settings = settings;
     this.#rest = new Rest(settings);
-    this.#pull = new PullUnderWay(settings);
   }
 
   push(atUs: number, nm: number, angleDeg?: number): FoundPull | null {
@@ -60,16 +61,12 @@ class SampleDetector implements PullDetector {
   }
 
   cut(reason: 'link-lost' | 'stopped'): FoundPull | null {
-    return this.#pulling ? this.#finish(this.#pull.lastUs, reason) : null;
+    return this.#pull === null ? null : this.#finish(this.#pull, this.#broken(reason));
   }
 
   live() {
-    const zeroNm = this.#pulling ? this.#pull.zeroNm : this.#rest.zeroNm;
-    return {
-      nowNm: this.#lastNm - zeroNm,
-      pulling: this.#pulling,
-      peakNm: this.#pulling ? this.#pull.peakNm : 0,
-    };
+    const zeroNm = this.#pull?.zeroNm ?? this.#rest.zeroNm;
+    return { nowNm: this.#lastNm - zeroNm, pulling: this.#pull !== null, peakNm: this.#pull?.peakNm ?? 0 };
   }
 
   #take(
@@ -80,61 +77,69 @@ class SampleDetector implements PullDetector {
     to: number,
     give: (pull: FoundPull) => void,
   ): void {
-    let i = from;
-    while (i < to) {
-      if (!this.#pulling) {
-        i = this.#rest.run(atUs, nm, i, to);
-        if (i > from) this.#seen(atUs[i - 1] ?? Number.NaN, nm[i - 1] ?? Number.NaN);
-        if (i >= to) return;
+    for (let i = from; i < to; ) {
+      const first = i;
+      const pull = this.#pull;
+      i = pull === null ? this.#rest.run(atUs, nm, i, to) : pull.run(atUs, nm, angleDeg, i, to);
+      if (i > first) {
+        this.#lastUs = atUs[i - 1] ?? Number.NaN;
+        this.#lastNm = nm[i - 1] ?? Number.NaN;
+        const ended = pull === null ? null : this.#ended(pull);
+        if (ended !== null) give(ended);
+        continue;
       }
       const t = atUs[i] ?? Number.NaN;
       const x = nm[i] ?? Number.NaN;
       if (!(t >= this.#lastUs && Number.isFinite(t) && Number.isFinite(x)))
         throw new RangeError(`sample ${i}: torque ${x} at ${t} µs, behind ${this.#lastUs} µs`);
-      const found = this.#one(t, x, angleDeg === null ? Number.NaN : (angleDeg[i] ?? Number.NaN));
-      this.#seen(t, x);
+      const found = this.#turningPoint(t, x, angleDeg === null ? Number.NaN : (angleDeg[i] ?? Number.NaN));
       if (found !== null) give(found);
-      i++;
+      // The first sample of a pull belongs to it.
+      if (this.#pull === null) i++;
     }
   }
 
-  #seen(atUs: number, nm: number): void {
+  /** A sample that does not go on from the one before: behind a gap, beyond rest, or the other way. */
+  #turningPoint(atUs: number, nm: number, angleDeg: number): FoundPull | null {
+    const pull = this.#pull;
+    const gap = atUs - this.#lastUs > HOLE_US;
+    const stoodNm = gap ? null : (pull?.standsNm ?? null);
+    const found =
+      pull === null || (pull.neverMoved && !gap)
+        ? null
+        : this.#finish(pull, this.#broken(gap ? 'link-lost' : null));
+    this.#pull = null;
     this.#lastUs = atUs;
     this.#lastNm = nm;
-  }
-
-  /** A sample that is not rest: of a pull, at its beginning or its end, or behind a gap. */
-  #one(atUs: number, nm: number, angleDeg: number): FoundPull | null {
-    let found: FoundPull | null = null;
-    if (this.#pulling && atUs - this.#lastUs > HOLE_US) found = this.#finish(this.#lastUs, 'link-lost');
-    else if (this.#pulling && this.#pull.turns(nm)) found = this.#finish(this.#lastUs, null);
-    if (!this.#pulling) {
-      if (this.#rest.beyond(nm)) {
-        this.#pull.begin(atUs, nm, angleDeg, this.#rest, this.#lastEndUs);
-        this.#pulling = true;
-      } else this.#rest.begin(atUs, nm);
-      return found;
-    }
-    this.#pull.add(atUs, nm, angleDeg);
-    const endUs = this.#pull.restedUs;
-    if (endUs !== null) {
-      found = this.#finish(endUs, null);
-      this.#rest.begin(atUs, nm);
-      return found;
-    }
-    const stood = this.#pull.stoodAt;
-    if (stood === null) return null;
-    if (stood.pulled) found = this.#finish(stood.sinceUs, null);
-    this.#pulling = false;
-    this.#rest.jump(stood.nm, stood.count);
-    this.#rest.begin(atUs, nm);
+    if (this.#rest.beyond(nm)) {
+      const start = begun(atUs, nm, this.#rest, { endUs: this.#lastEndUs, stoodNm });
+      this.#pull = new PullUnderWay(this.#settings, start, this.#recent, nm, angleDeg);
+    } else this.#rest.begin(atUs, nm);
     return found;
   }
 
-  #finish(endUs: number, cut: FoundPull['cut']): FoundPull | null {
-    this.#pulling = false;
-    const found = this.#pull.finish(endUs, cut);
-    if (found !== null) this.#lastEndUs = endUs;
+  /** The pull, where the sample just taken has ended it. */
+  #ended(pull: PullUnderWay): FoundPull | null {
+    const { rested } = pull;
+    const stood = rested === null ? pull.stoodAt : null;
+    if (rested === null && stood === null) return null;
+    const ending = rested ?? (stood?.pulled === true ? stood.ending : null);
+    const found = ending === null ? null : this.#finish(pull, ending);
+    this.#pull = null;
+    if (stood !== null) this.#rest.jump(stood.nm, stood.count);
+    this.#rest.begin(this.#lastUs, this.#lastNm);
+    return found;
+  }
+
+  /** An end that shows nothing of what came behind. */
+  #broken(cut: FoundPull['cut']): Ending {
+    return { endUs: this.#lastUs, cut, afterNm: null };
+  }
+
+  #finish(pull: PullUnderWay, ending: Ending): FoundPull | null {
+    this.#pull = null;
+    const found = pull.finish(ending);
+    if (found !== null) this.#lastEndUs = ending.endUs;
     return found;
   }
 }

@@ -1,6 +1,6 @@
 import type { FoundPull } from './pull.ts';
 import type { PullDetector } from './pull-detector.ts';
-import type { DetectorSettings } from './settings.ts';
+import { type DetectorSettings, endsScale } from './settings.ts';
 
 /** A maximum that has not grown for so long is the pull's. */
 const FINAL_US = 600_000;
@@ -21,8 +21,9 @@ const MOST_RISEN = 256;
 
 /**
  * For a tool that sends the highest torque of its work cycle and not the torque as it is (sampling function "maximum" or
- * "minimum" of the open measurement service). A pull is one maximum, taken when it has stood for a while, when the next
- * cycle begins, or when the link ends. Such a tool shows no click and no let-off, and its zero cannot be seen.
+ * "minimum" of the open measurement service). A pull is one maximum, taken when it has stood for 0.6 s of the readings'
+ * own time, when the value falls, or when the link ends; a tool that sends nothing more is waited for until it does.
+ * Such a tool shows no click and no let-off, and its zero cannot be seen.
  */
 export function createMaximaDetector(settings: DetectorSettings): PullDetector {
   let cycle: Cycle | null = null;
@@ -62,8 +63,7 @@ export function createMaximaDetector(settings: DetectorSettings): PullDetector {
       samples: done.samples,
       intervalUs,
       longestGapUs: done.longestGapUs,
-      saturated:
-        settings.capacityNm !== null && Math.abs(done.peakNm) >= settings.capacityNm - settings.stepNm,
+      saturated: endsScale(settings, done.peakNm),
       stream: 'maxima',
       cut: null,
     };
@@ -88,17 +88,18 @@ export function createMaximaDetector(settings: DetectorSettings): PullDetector {
   const push = (atUs: number, nm: number): FoundPull | null => {
     if (!(atUs >= lastUs && Number.isFinite(atUs) && Number.isFinite(nm)))
       throw new RangeError(`torque ${nm} at ${atUs} µs, behind ${lastUs} µs`);
+    const highestNm = cycle?.peakNm ?? givenNm;
+    const fellNm = Math.abs(highestNm) - nm * Math.sign(highestNm);
+    const begunAnew =
+      fellNm > NEW_CYCLE_SHARE * settings.startNm || atUs - lastUs >= 1000 * settings.silentMs;
     lastUs = atUs;
     nowNm = nm;
-    const fallen = NEW_CYCLE_SHARE * settings.startNm;
     let found: FoundPull | null = null;
-    if (cycle !== null) {
-      const newCycle = nm * Math.sign(cycle.peakNm) < Math.abs(cycle.peakNm) - fallen;
-      if (newCycle || atUs - cycle.peakUs >= FINAL_US) found = finish(cycle);
-      if (newCycle) givenNm = 0;
-    } else if (nm * Math.sign(givenNm) < Math.abs(givenNm) - fallen) givenNm = 0;
+    if (cycle !== null && (begunAnew || atUs - cycle.peakUs >= FINAL_US)) found = finish(cycle);
+    if (begunAnew) givenNm = 0;
     if (cycle !== null) goOn(cycle, atUs, nm);
-    else if (Math.abs(nm) >= settings.startNm && Math.abs(nm - givenNm) > fallen) begin(atUs, nm);
+    else if (Math.abs(nm) >= settings.startNm && Math.abs(nm) - Math.abs(givenNm) > settings.stepNm)
+      begin(atUs, nm);
     return found;
   };
 

@@ -1,4 +1,4 @@
-/** A parabola c0 + c1·x + c2·x² (or a line, or a mean) with the covariance of its coefficients for unit variance. */
+/** A parabola c0 + c1·x + c2·x² (or a mean) with the covariance of its coefficients for unit variance. */
 export interface Fit {
   readonly c0: number;
   readonly c1: number;
@@ -14,7 +14,7 @@ export interface Fit {
   readonly v22: number;
 }
 
-/** Sums of powers, to which points can be added and from which least squares fits of degree 0 to 2 are read at any time. */
+/** Sums of powers, to which points can be added and from which least squares fits of degree 0 and 2 are read at any time. */
 export class Moments {
   n = 0;
   #x1 = 0;
@@ -40,10 +40,9 @@ export class Moments {
   }
 
   /** Null where the points do not determine it. */
-  fit(degree: 0 | 1 | 2): Fit | null {
+  fit(degree: 0 | 2): Fit | null {
     if (this.n <= degree) return null;
-    if (degree === 0) return this.#mean();
-    return degree === 1 ? this.#line() : this.#parabola();
+    return degree === 0 ? this.#mean() : this.#parabola();
   }
 
   #mean(): Fit {
@@ -59,27 +58,6 @@ export class Moments {
       v01: 0,
       v02: 0,
       v11: 0,
-      v12: 0,
-      v22: 0,
-    };
-  }
-
-  #line(): Fit | null {
-    const det = this.n * this.#x2 - this.#x1 * this.#x1;
-    if (det <= 1e-9 * this.n * this.#x2) return null;
-    const c1 = (this.n * this.#xy - this.#x1 * this.#y) / det;
-    const c0 = (this.#y - c1 * this.#x1) / this.n;
-    const squares = Math.max(0, this.#y2 - c0 * this.#y - c1 * this.#xy);
-    return {
-      c0,
-      c1,
-      c2: 0,
-      squares,
-      freedom: this.n - 2,
-      v00: this.#x2 / det,
-      v01: -this.#x1 / det,
-      v02: 0,
-      v11: this.n / det,
       v12: 0,
       v22: 0,
     };
@@ -120,7 +98,6 @@ export class Moments {
 }
 
 export const valueAt = ({ c0, c1, c2 }: Fit, x: number): number => c0 + x * (c1 + x * c2);
-export const slopeAt = ({ c1, c2 }: Fit, x: number): number => c1 + 2 * c2 * x;
 
 /** Variance of the fitted value at `x`, for unit variance of a point. */
 export function varianceAt({ v00, v01, v02, v11, v12, v22 }: Fit, x: number): number {

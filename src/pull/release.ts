@@ -35,8 +35,8 @@ export interface Fall {
  * rises again. Takes means of a few samples each (frames), so that noise of a fast tool is small beside the fall.
  */
 export class ReleaseWatch {
-  #sigma = 0;
-  #intervalUs = 0;
+  readonly #sigma: number;
+  readonly #intervalUs: number;
   #crest: Step | null = null;
   #onUs = 0;
   #kneeNm = 0;
@@ -48,11 +48,9 @@ export class ReleaseWatch {
   #over = false;
 
   /** `sigma` and `intervalUs` of a frame. */
-  clear(sigma: number, intervalUs: number): void {
+  constructor(sigma: number, intervalUs: number) {
     this.#sigma = sigma;
     this.#intervalUs = intervalUs;
-    this.#crest = null;
-    this.#over = false;
   }
 
   /** A fall has begun that may be a click, and is not at its end. */

@@ -13,9 +13,9 @@ const SAME_ZERO_SHARE = 0.05;
 /** Before a zero is known it is looked for within so many times the start. */
 const FIRST_ZERO_WITHIN = 3;
 const START_OVER_NOISE = 6;
-/** At rest, samples further apart than this do not belong to one block. */
 /** Jitter and single losses stay far below this; bunches of two already come near. */
 const BUNCHED = 1.4;
+/** At rest, samples further apart than this do not belong to one block. */
 const HOLE_US = 400_000;
 
 interface Block {
@@ -63,6 +63,12 @@ export class Rest {
 
   get settled(): boolean {
     return this.#blocks > 0 && !this.#jumped;
+  }
+
+  /** What it read in the last tenths of a second; null when it read nothing. */
+  get latelyNm(): number | null {
+    if (this.#waiting !== null) return this.#waiting.mean;
+    return this.#count > 0 ? this.#sum / this.#count : null;
   }
 
   /** Standard uncertainty of the zero. */

@@ -6,29 +6,49 @@ export interface DetectorSettings {
   readonly startNm: number;
   /** The step of the readings; 0 where it is not known. */
   readonly stepNm: number;
-  /** Where the readings end; null where the tool does not say. */
-  readonly capacityNm: number | null;
+  /** Between which torques the readings mean anything; null where the tool does not say. */
+  readonly range: { readonly lowerNm: number; readonly upperNm: number } | null;
   /** `maxima`: the tool sends the highest torque of a work cycle and not the torque as it is. */
   readonly stream: 'samples' | 'maxima';
+  /** After so many milliseconds without a reading a tool of maxima has begun anew, though it may say the same again. */
+  readonly silentMs: number;
 }
 
 /** Common practice, no source: well above the feel of a socket that finds its hexagon, well below any torque that matters. */
 const START_SHARE = 0.08;
+/** A tool that says the same again and again leaves no longer pause, or not three times its own. Assumption. */
+const SILENT_MS = 2000;
+const SILENT_INTERVALS = 3;
 
 /** Settings for a window whose lower limit is `lowerNm`, and for what is known of the tool. */
 export function detectorSettings(lowerNm: number, tool: Partial<DetectorSettings> = {}): DetectorSettings {
-  return { startNm: START_SHARE * lowerNm, stepNm: 0, capacityNm: null, stream: 'samples', ...tool };
+  const startNm = START_SHARE * lowerNm;
+  return { startNm, stepNm: 0, range: null, stream: 'samples', silentMs: SILENT_MS, ...tool };
 }
 
 /** The same with what a tool declared of itself. One step of its readings is `10^exponent` where it names no other. */
 export function settingsFor(
   lowerNm: number,
-  { exponent, resolutionCounts, samplingFunction, validRange }: ToolDescription,
+  { exponent, resolutionCounts, samplingFunction, validRange, updateIntervalMs }: ToolDescription,
 ): DetectorSettings {
-  const ends = validRange === undefined ? 0 : Math.max(validRange.upperCounts, -validRange.lowerCounts);
   return detectorSettings(lowerNm, {
     stepNm: scaled(Math.max(1, resolutionCounts ?? 1), exponent),
-    capacityNm: ends > 0 ? scaled(ends, exponent) : null,
+    range:
+      validRange === undefined || validRange.upperCounts <= 0
+        ? null
+        : {
+            lowerNm: scaled(validRange.lowerCounts, exponent),
+            upperNm: scaled(validRange.upperCounts, exponent),
+          },
+    silentMs: Math.max(SILENT_MS, SILENT_INTERVALS * (updateIntervalMs ?? 0)),
     stream: samplingFunction === 'maximum' || samplingFunction === 'minimum' ? 'maxima' : 'samples',
   });
+}
+
+/** Whether a reading stands at an end of the scale, or beyond: then nobody knows how high the torque was. */
+export function endsScale({ range, stepNm }: DetectorSettings, readNm: number): boolean {
+  if (range === null) return false;
+  return readNm > 0
+    ? readNm >= range.upperNm - stepNm
+    : range.lowerNm < 0 && readNm <= range.lowerNm + stepNm;
 }

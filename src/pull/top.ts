@@ -5,12 +5,6 @@ export interface Top {
   readonly standardNm: number;
 }
 
-/*
- * A stretch that is fitted was chosen by the samples themselves, so the fit's own uncertainty is too small. The factors by
- * which smooth-top.ts and click-top.ts widen it come from simulated pulls: |error| stays below two standard uncertainties
- * in about 95 %.
- */
-
 /** Fits reach this far from the top, and count time in these units. */
 export const REACH_US = 160_000;
 export const UNIT_US = 10_000;

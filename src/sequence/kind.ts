@@ -21,7 +21,8 @@ export type PullKind = z.infer<typeof pullKindSchema>;
  * What there is to ask about an `unsure` pull. `held`: it came while another question was open. `cut`: its end is
  * missing. `which`: a tight plug or a turning one. `already-tight`: the plug of the due cylinder did not turn.
  * `other-plug`: not the plug that had stopped short. `no-click`: in the window without a click. `loose`: a plug turned
- * though all are done. `loosened`: a proven plug was loosened.
+ * though all are done. `loosened`: a proven plug was loosened. `end-of-scale`: the readings stood at the end of the tool's
+ * scale, so that nobody knows what the plug saw.
  */
 export const askSchema = z.enum([
   'held',
@@ -32,5 +33,6 @@ export const askSchema = z.enum([
   'no-click',
   'loose',
   'loosened',
+  'end-of-scale',
 ]);
 export type Ask = z.infer<typeof askSchema>;

@@ -134,6 +134,16 @@ export function settle(
   return { cylinder, kind, because: `${nothing}: it stopped short`, ...known };
 }
 
+/**
+ * A placement as it may stand, whoever made it: readings at the end of the scale prove no plug, wherever they are given
+ * to.
+ */
+export function asProven(pull: FoundPull, placement: Placement): Placement {
+  const { cylinder, kind, evidence } = placement;
+  if (!pull.saturated || cylinder === null || kind === 'loosening' || kind === 'unsure') return placement;
+  return { ...beyondScale(pull, cylinder), ...(evidence === undefined ? {} : { evidence }) };
+}
+
 interface Case {
   readonly pull: FoundPull;
   readonly at: Situation;
@@ -148,9 +158,10 @@ function decide(one: Case): Placement {
     return { cylinder: null, kind: 'handling', because: 'too little torque to turn a plug' };
   if (pull.peakNm < 0) return loosening(at);
   if (subject === null) return { cylinder: null, kind: 'handling', because: 'no cylinder is due' };
+  const again = justTightened(one);
+  if (pull.saturated) return beyondScale(pull, again ?? subject);
   if (pull.cut !== null) return asks('cut', subject, 'its end is missing');
-  if (at.last?.tight === true && one.pauseMs !== null && one.pauseMs < SAME_PLUG_MS)
-    return sameAgain(one, at.last.cylinder, one.pauseMs);
+  if (again !== null) return sameAgain(one, again);
   if (at.last?.asked != null && soon(one))
     return asks(at.last.asked, at.last.cylinder, `${said(one)}: it went on from the pull in question`);
   const low = endedLow(one);
@@ -181,9 +192,15 @@ function meanwhile(one: Case, asking: number, low: boolean): Placement {
     : asks('held', asking, 'it came while a question was open');
 }
 
+/** The cylinder of a pull that reached the window a moment ago; null where there was none. */
+function justTightened({ at: { last }, pauseMs }: Case): number | null {
+  return last?.tight === true && pauseMs !== null && pauseMs < SAME_PLUG_MS ? last.cylinder : null;
+}
+
 /** At once after a pull that reached the window. */
-function sameAgain(one: Case, cylinder: number, pauseMs: number): Placement {
+function sameAgain(one: Case, cylinder: number): Placement {
   const { at } = one;
+  const pauseMs = one.pauseMs ?? 0;
   if (pauseMs >= LOOKED_MS && at.lastOpen)
     return asks('already-tight', at.target ?? cylinder, `${said(one)}: the plug did not turn`);
   if (pauseMs >= SURELY_SAME_MS && one.evidence.turned > 0.5)
@@ -253,6 +270,9 @@ function afterAll(one: Case, lastTight: number): Placement {
   const because = `${said(one)}: a plug already tight was tried again`;
   return { cylinder: at.chosen, kind: 'check', because };
 }
+
+const beyondScale = ({ highestNm }: FoundPull, cylinder: number): Placement =>
+  asks('end-of-scale', cylinder, `the readings stood at ${highestNm.toFixed(2)} N·m, the end of the scale`);
 
 const soon = ({ pauseMs }: Case): boolean => pauseMs !== null && pauseMs < SETTLED_MS;
 

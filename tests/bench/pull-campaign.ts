@@ -5,6 +5,7 @@ import { detectorSettings } from '../../src/pull/settings.ts';
 import { type Case, drawCase, type Stream } from './campaign/case.ts';
 import { type Matching, match } from './campaign/match.ts';
 import { mean, Tallies, type Tally, within95 } from './campaign/tally.ts';
+import { drawTrouble, troubled } from './campaign/trouble.ts';
 import { worked } from './campaign/work.ts';
 import type { Measurement } from './measurement.ts';
 
@@ -39,24 +40,57 @@ export const pullCampaign: Measurement = {
     let engines = 0;
     for (; pulls < wanted && Date.now() < until; engines++) {
       const one = drawCase(`${seed} ${engines}`, drawStream(engines, random, grid), random);
-      const { atUs, nm, pulls: truth, gain } = worked(one);
-      const { lowerNm } = one.bench.plug;
-      const found = createPullDetector(detectorSettings(lowerNm, { stepNm: 0.01 })).pushBatch(
-        atUs,
-        nm,
-        0,
-        atUs.length,
-      );
-      const matching = match(found, truth, (DUE_SHARE * lowerNm) / gain);
-      tallies.add(one, rowsOf, matching, gain);
-      const judged = { ...matching, ...onlyJudged(matching, (JUDGED_SHARE * lowerNm) / gain) };
-      tallies.add(one, judgedRowsOf, judged, gain);
+      const matching = engine(one, tallies);
       pulls += matching.due;
       progress(pulls / wanted, `${pulls} pulls on ${engines + 1} engines`);
     }
-    return [`${pulls} pulls on ${engines} engines, seed ${seed}`, '', ...table(tallies.rows)];
+    return [
+      `${pulls} pulls on ${engines} engines, seed ${seed}`,
+      '',
+      ...table(tallies.rows),
+      '',
+      ...scaleTable(tallies.rows),
+    ];
   },
 };
+
+/** One engine, with what its stream may suffer; counted into its rows. */
+function engine(one: Case, tallies: Tallies): Matching {
+  const random = new Random(one.seed).fork('trouble');
+  const trouble = drawTrouble(random);
+  const { settings, endNm, send } =
+    trouble === null ? { settings: {}, endNm: null, send: undefined } : troubled(trouble, one, random);
+  const { atUs, nm, pulls: truth, gain } = worked(one, send);
+  const { lowerNm } = one.bench.plug;
+  const detector = createPullDetector(detectorSettings(lowerNm, { stepNm: 0.01, ...settings }));
+  const found = detector.pushBatch(atUs, nm, 0, atUs.length);
+  const last = detector.cut('stopped');
+  const matching = match(last === null ? found : [...found, last], truth, (DUE_SHARE * lowerNm) / gain);
+  const judged = { ...matching, ...onlyJudged(matching, (JUDGED_SHARE * lowerNm) / gain) };
+  if (trouble !== null) {
+    const name = `trouble: ${trouble}`;
+    const capacityNm = one.bench.wrench?.capacityNm ?? 0;
+    const { matched } = endNm === null ? judged : below(judged, endNm, gain);
+    tallies.add([name], { ...matching, matched }, gain);
+    if (endNm !== null) tallies.row(name).addScale(judged, gain, endNm, one.noiseShare * capacityNm);
+    return matching;
+  }
+  tallies.add(rowsOf(one), matching, gain);
+  tallies.add(judgedRowsOf(one), judged, gain);
+  return matching;
+}
+
+/** Peaks that the tool cannot read have no error to speak of; they are found or not. */
+function below(matching: Matching, endNm: number, gain: number): Matching {
+  const matched = matching.matched.filter(({ truth }) => Math.abs(truth.peakNm) * gain < endNm);
+  return { ...matching, matched };
+}
+
+function scaleTable(rows: ReadonlyMap<string, Tally>): string[] {
+  const line = ([name, { atEnd, atEndUnmarked, endInvented }]: readonly [string, Tally]) =>
+    `${name.padEnd(34)} ${String(atEnd).padStart(7)} pulls reached it, ${atEndUnmarked} of them not marked; ${endInvented} marked that did not`;
+  return [...rows].filter(([, { atEnd }]) => atEnd > 0).map(line);
+}
 
 /** The pulls that reach far enough to be judged: those below are strokes on the way, knocks, and loosening. */
 function onlyJudged({ matched, missed }: Matching, fromNm: number): Partial<Matching> {

@@ -3,6 +3,7 @@ import { everyBit } from './evidence/every-bit.ts';
 import { logCost } from './evidence/log-cost.ts';
 import { recordSize } from './evidence/record-size.ts';
 import { verifyRate } from './evidence/verify-rate.ts';
+import { history } from './history/measure.ts';
 import { fitKinds } from './kinds/fit.ts';
 import { kinds } from './kinds/measure.ts';
 import type { Measurement } from './measurement.ts';
@@ -11,6 +12,7 @@ import { latency } from './radio/latency.ts';
 import { loss } from './radio/loss.ts';
 import { reconnect } from './radio/reconnect.ts';
 import { soak } from './radio/soak.ts';
+import { screenCost } from './screen/measure.ts';
 import { speed } from './speed.ts';
 import { startup } from './startup.ts';
 
@@ -26,10 +28,12 @@ const MEASUREMENTS: readonly Measurement[] = [
   logCost,
   recordSize,
   everyBit,
+  history,
   latency,
   loss,
   reconnect,
   soak,
+  screenCost,
 ];
 
 const [name, ...given] = process.argv.slice(2);

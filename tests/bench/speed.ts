@@ -1,9 +1,14 @@
 import { from, lastValueFrom, map, tap } from 'rxjs';
 import { Random } from '../../sim/random.ts';
+import { PEOPLE } from '../../sim/technician/people.ts';
 import { createPullDetector } from '../../src/pull/detector.ts';
 import { detectorSettings } from '../../src/pull/settings.ts';
+import { decodeSamples } from '../../src/pull/trace.ts';
+import { orThrow } from '../../src/result.ts';
 import { drawCase } from './campaign/case.ts';
 import { worked } from './campaign/work.ts';
+import { workJob } from './kinds/jobs.ts';
+import { JOINTS } from './kinds/joints.ts';
 import type { Measurement } from './measurement.ts';
 
 const ROUNDS = 7;
@@ -32,7 +37,8 @@ export const speed: Measurement = {
     const pulls = onlyPulls(job, settings, count);
     const lines = ['nanoseconds a sample, best of several rounds; ratio to the bare maximum', ''];
     for (const [name, samples] of [
-      ['job at 1000 Hz', whole],
+      ['plug to plug', whole],
+      ['job, with gaps', repeated(wholeJob(), count)],
       ['rest only', rest],
       ['pulls only', pulls],
     ] as const) {
@@ -62,6 +68,21 @@ export const speed: Measurement = {
     return lines;
   },
 };
+
+/** What the wrench of a whole job sends at 1000 Hz: eight plugs, gaps measured and bent, each gone to and fitted by hand. */
+function wholeJob(): Samples {
+  const plug = JOINTS['M14 new gasket'];
+  const person = { habits: PEOPLE.careful, cylinders: 8, rateHz: 1000, noiseShare: 0.001 };
+  const { events } = workJob({ seed: 'speed', plug, ...person });
+  const sent = events
+    .filter((event) => event.type === 'readings')
+    .filter(({ tool }) => tool === 'wrench')
+    .map((event) => orThrow(decodeSamples(event)));
+  return {
+    atUs: Float64Array.from(sent.flatMap(({ atUs }) => atUs)),
+    nm: Float64Array.from(sent.flatMap(({ counts }) => counts.map((count) => count / 100))),
+  };
+}
 
 function bareMaximum(nm: Float64Array): number {
   let highest = Number.NEGATIVE_INFINITY;

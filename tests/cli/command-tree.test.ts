@@ -99,6 +99,22 @@ describe('shell completion', () => {
     expect(offered('job', '--order', '')).toEqual(['']);
   });
 
+  it.skipIf(!has('fish'))('offers in fish what stands at this place', async () => {
+    const shell = 'fish';
+    const file = join(folder(), 'plugmark.fish');
+    writeFileSync(file, await script(shell));
+    const offered = (line: string) =>
+      execFileSync(shell, ['--no-config', '-c', `source '${file}'; complete -C '${line}'`], {
+        encoding: 'utf8',
+      })
+        .trim()
+        .split('\n')
+        .map((one) => one.split('\t')[0]);
+    expect(offered('plugmark jobs v')).toEqual(['void']);
+    expect(offered('plugmark jobs void J-1 --re')).toEqual(['--reason']);
+    expect(offered('plugmark log prove in')).toEqual(['inclusion']);
+  });
+
   it.each(['zsh', 'fish'])('is taken by %s as a script, where that shell is there', async (shell) => {
     const file = join(folder(), `plugmark.${shell}`);
     writeFileSync(file, await script(shell));

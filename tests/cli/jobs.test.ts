@@ -83,6 +83,7 @@ describe('the list of jobs', () => {
     job: 'J',
     vin: null,
     plate: null,
+    fleet: null,
     openedAt: '2026-03-02T23:59:00.000Z',
     lastAt: '2026-03-03T01:00:00.000Z',
     state: 'open',
@@ -90,8 +91,17 @@ describe('the list of jobs', () => {
   });
 
   it('finds a vehicle however its numbers are typed, and a job by part of its number', () => {
-    const rows = [row({ job: 'WO-77', vin: '1M8GDM9AXKP042788', plate: 'AB-12 CD' }), row({ job: 'WO-78' })];
-    for (const filter of [{ vin: 'xkp0 42788' }, { plate: 'ab12cd' }, { plate: '12-C' }, { number: 'o-77' }])
+    const rows = [
+      row({ job: 'WO-77', vin: '1M8GDM9AXKP042788', plate: 'AB-12 CD', fleet: 'Bus 7' }),
+      row({ job: 'WO-78' }),
+    ];
+    for (const filter of [
+      { vin: 'xkp0 42788' },
+      { plate: 'ab12cd' },
+      { plate: '12-C' },
+      { fleet: 'bus7' },
+      { number: 'o-77' },
+    ])
       expect(matchingJobs(rows, filter)).toEqual(rows.slice(0, 1));
     expect(matchingJobs(rows, { vin: '1M8', plate: 'ZZ' })).toEqual([]);
   });

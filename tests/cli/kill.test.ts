@@ -36,7 +36,7 @@ function stationOf(dir: string, corners: readonly Corner[], gapsMm: readonly num
     ...tool,
     driver: { use: 'replay', file: `${tool.id}.ndjson`, speed: SPEED },
   }));
-  writeFileSync(join(dir, 'station.json'), JSON.stringify({ ...file, tools }));
+  writeFileSync(join(dir, 'station.json'), JSON.stringify({ ...file, routine: 'none', tools }));
   return join(dir, 'station.json');
 }
 

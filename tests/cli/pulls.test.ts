@@ -75,6 +75,7 @@ describe('a trace as a file', () => {
     ['a header without the torque', 'time_s,angle_deg\n0,1\n', 'x.csv: row 1'],
     ['time that goes back', csv(['0.1,0', '0.2,0', '0.15,0']), 'x.csv: row 4'],
     ['a time that is no number', csv(['0,0', 'soon,0']), 'x.csv: row 3'],
+    ['a time that stands still', csv(['0.1,0', '0.1,5', '0.1,0']), 'x.csv: row 2'],
     ['a time below zero', csv(['-1,0']), 'x.csv: row 2'],
     ['a torque that is no number', csv(['0,0', '1,strong']), 'x.csv: row 3'],
     ['an endless torque', csv(['0,0', '1,Infinity']), 'x.csv: row 3'],

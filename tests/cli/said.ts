@@ -39,9 +39,11 @@ export function answering(answers: Readonly<Record<string, string | readonly str
     say: (line) => void lines.push(line),
     ask: (prompt) => {
       prompts.push(prompt);
+      if (prompts.length > 500) throw new Error(`asked for ever: ${prompt}`);
       const [words] = [...left.keys()].filter((start) => prompt.startsWith(start));
       return Promise.resolve((words === undefined ? undefined : left.get(words)?.shift()) ?? '');
     },
+    leave: () => {},
     close: () => {},
   };
   return { dialogue, lines, prompts };

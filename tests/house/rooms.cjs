@@ -10,6 +10,7 @@ const ROOMS = {
   sequence: ['quantity', 'plug', 'pull'],
   job: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence'],
   evidence: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job'],
+  audit: ['quantity', 'metrology', 'statistics', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence'],
   pipeline: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence'],
   report: [
     'quantity',
@@ -21,6 +22,7 @@ const ROOMS = {
     'sequence',
     'job',
     'evidence',
+    'audit',
   ],
   ui: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence', 'pipeline'],
 };
@@ -34,6 +36,7 @@ const PURE = [
   'sequence',
   'job',
   'evidence',
+  'audit',
 ];
 /** Built into the language's run time and free of I/O: hashing and byte handling are functions of their arguments. */
 const PURE_CORE = '^(node:)?(crypto|util|buffer)$';

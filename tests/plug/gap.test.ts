@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   type Adjusting,
   adjustingOf,
+  type GapSoFar,
   gapLimitsOf,
   gapStep,
   wireInterval,
@@ -87,13 +88,17 @@ describe('adjusting', () => {
 describe('what readings of one plug ask for', () => {
   const nickel: Adjusting = { allowed: true, because: 'may be bent', bendMostMm: 0.2 };
   const precious: Adjusting = { ...nickel, allowed: false, because: 'iridium' };
+  const following = (readings: readonly number[], adjusting = nickel) => {
+    const rules = { adjusting, noticeableMm: 0.015, middleMm: 0.75 };
+    let soFar: GapSoFar = { last: null, step: null };
+    for (const valueMm of readings) {
+      const last = { valueMm, proven: valueMm >= 0.71 && valueMm <= 0.79 };
+      soFar = { last, step: gapStep(soFar, last, rules) };
+    }
+    return soFar.step;
+  };
   const step = (readings: readonly number[], adjusting = nickel) =>
-    gapStep(
-      readings.map((valueMm) => ({ valueMm, proven: valueMm >= 0.71 && valueMm <= 0.79 })),
-      adjusting,
-      0.015,
-      0.75,
-    )?.do ?? null;
+    following(readings, adjusting)?.do ?? null;
 
   it.each<[string, readonly number[], Adjusting, string | null]>([
     ['nothing measured', [], nickel, null],
@@ -108,6 +113,11 @@ describe('what readings of one plug ask for', () => {
     ['a precious tip that somebody bent right', [0.76, 0.72], precious, 'replace'],
   ])('%s', (_what, readings, adjusting, wanted) => {
     expect(step(readings, adjusting)).toBe(wanted);
+  });
+
+  it('add up what was bent, and leave out what the gauge alone may have changed', () => {
+    expect(following([0.8, 0.81, 0.8, 0.76, 0.75])?.bentMm).toBeCloseTo(0.04);
+    expect(following([0.75])?.bentMm).toBe(0);
   });
 
   it('never takes back that a plug is to be replaced', () => {

@@ -3,7 +3,7 @@ import { adviceOn, type Coached } from '../../src/pull/coaching.ts';
 import type { FoundPull } from '../../src/pull/pull.ts';
 import { A_PULL } from './a-pull.ts';
 
-const at: Coached = { lowerNm: 25, clicks: true, seat: 'new gasket' };
+const at: Coached = { lowerNm: 25, clicks: true, seat: 'new gasket', advised: null };
 const kinds = (pull: Partial<FoundPull>, on: Coached = at) =>
   adviceOn({ ...A_PULL, ...pull }, on).map(({ kind }) => kind);
 const GOOD = { rise: { ...A_PULL.rise, slopeAtTopNmPerS: 15 } };
@@ -38,12 +38,38 @@ describe('what a signal gives reason to say', () => {
     expect(kinds({ ...GOOD, peakNm: 28.5, peakStandardNm: 0.5 })).toEqual([]);
   });
 
-  it('knows a thread that binds by the angle where the seat is hard', () => {
-    const turn = { startToPeakDeg: 120, from10PercentDeg: 110, from50PercentDeg: 60, workJ: 20 };
-    expect(kinds({ ...GOOD, turn }, { ...at, seat: 'conical' })).toEqual(['early-torque']);
-    expect(kinds({ ...GOOD, turn: { ...turn, from10PercentDeg: 35 } }, { ...at, seat: 'conical' })).toEqual(
-      [],
-    );
+  const turned = (from10PercentDeg: number, share = 0.2, on: Partial<Coached> = {}) => {
+    const from50PercentDeg = share * from10PercentDeg;
+    const turn = { startToPeakDeg: from10PercentDeg + 10, from10PercentDeg, from50PercentDeg, workJ: 20 };
+    return kinds({ ...GOOD, turn }, { ...at, ...on });
+  };
+  const usual = { 'new gasket': 210, 'used gasket': 32, conical: 28 } as const;
+
+  it.each(['new gasket', 'used gasket', 'conical'] as const)('is nothing for the turn of a %s', (seat) => {
+    expect(turned(usual[seat], seat === 'new gasket' ? 0.2 : 0.5, { seat })).toEqual([]);
+  });
+
+  it.each<[string, number, number, Coached['seat'], string]>([
+    ['a used gasket, or none, where a new one is due', 32, 0.5, 'new gasket', 'turned-too-little-deg'],
+    ['two gaskets', 400, 0.2, 'new gasket', 'turned-too-far-deg'],
+    ['a thread that binds', 106, 0.56, 'new gasket', 'early-torque-deg'],
+    ['a thread that binds, on a conical seat', 109, 0.56, 'conical', 'early-torque-deg'],
+    ['a gasket on a conical seat', 200, 0.2, 'conical', 'turned-too-far-deg'],
+    ['a new gasket where a used one is due', 200, 0.2, 'used gasket', 'turned-too-far-deg'],
+    ['no gasket where a used one is due', 12, 0.5, 'used gasket', 'turned-too-little-deg'],
+  ])('tells by the angle: %s', (_what, deg, share, seat, kind) => {
+    expect(turned(deg, share, { seat })).toEqual([kind]);
+  });
+
+  it('goes by the turn that the specification advises, where it advises one', () => {
+    const advised = { lowerDeg: 60, upperDeg: 60 };
+    expect(turned(65, 0.3, { advised })).toEqual([]);
+    expect(turned(210, 0.2, { advised })).toEqual(['turned-too-far-deg']);
+  });
+
+  it('says nothing of the turn of a plug whose seat is not known, or that stopped short', () => {
+    expect(turned(5, 0.5, { seat: null })).toEqual([]);
+    expect(turned(5, 0.5, { lowerNm: 28 })).toEqual([]);
   });
 
   it('says nothing of early torque on a plug that was tight already', () => {

@@ -66,6 +66,13 @@ describe('finding a pull', () => {
     expect(pullsIn(holed)[0]?.release).toBe('not-visible');
   });
 
+  it('knows the peak less well where readings are missing about it', () => {
+    const holed = drawn(aPull).filter(({ atUs }) => atUs < 1_550_000 || atUs > 1_760_000);
+    const [pull] = pullsIn(holed);
+    expect(Math.abs((pull?.peakNm ?? 0) - 27.8)).toBeLessThan(2 * (pull?.peakStandardNm ?? 0));
+    expect(pull?.peakStandardNm).toBeGreaterThan(5 * (pullsIn(drawn(aPull))[0]?.peakStandardNm ?? 1));
+  });
+
   it('sees the click of readings that a radio hands over in bunches', () => {
     const bunched = drawn(aPull).map(({ atUs, nm }) => ({ atUs: Math.ceil(atUs / 45_000) * 45_000, nm }));
     const [pull, ...more] = pullsIn(bunched);
@@ -170,14 +177,67 @@ describe('the zero', () => {
   });
 });
 
+describe('a zero that moves about a pull', () => {
+  /** Rest at zero, a jump `beforeMs` in front of the pull, the pull on top of it, and rest there. */
+  const jumped = (byNm: number, beforeMs: number) =>
+    drawn([rest, ...clickPull(3000, 600, 27, 22, 22), { atMs: 6500, nm: 0 }]).map(({ atUs, nm }) => ({
+      atUs,
+      nm: nm + (atUs > (3000 - beforeMs) * 1000 ? byNm : 0),
+    }));
+
+  it.each([0.7, 1.6, 2.6, -0.7, -2.6])('by %d N·m is told, and stands in the uncertainty', (byNm) => {
+    for (const beforeMs of [80, 300]) {
+      const pulls = pullsIn(jumped(byNm, beforeMs)).filter(({ peakNm }) => peakNm > 20);
+      expect(pulls).toHaveLength(1);
+      const { peakNm, peakStandardNm, zeroSettled } = pulls[0] ?? { peakNm: 0, peakStandardNm: 0 };
+      expect(zeroSettled).toBe(false);
+      expect(Math.abs(peakNm - 27)).toBeLessThan(2.5 * peakStandardNm);
+    }
+  });
+
+  it('is nothing but rest once it was there for a while', () => {
+    const [pull, ...more] = pullsIn(jumped(0.7, 1500));
+    expect(more).toEqual([]);
+    expect(pull?.zeroSettled).toBe(true);
+    expect(Math.abs((pull?.peakNm ?? 0) - 27)).toBeLessThan(0.05);
+  });
+
+  it('does not end a pull that is held still', () => {
+    const held: Corner[] = [rest, { atMs: 1000, nm: 0 }, { atMs: 1300, nm: 20 }, { atMs: 5000, nm: 20 }];
+    const pulls = pullsIn(drawn([...held, { atMs: 5300, nm: 0 }, { atMs: 5700, nm: 0 }]));
+    expect(pulls).toHaveLength(1);
+    expect(pulls[0]?.endUs).toBeGreaterThan(5_000_000);
+  });
+});
+
 describe('the end of the scale', () => {
-  it('marks a peak that reached it', () => {
-    const clipped = drawn(aPull).map(({ atUs, nm }) => ({ atUs, nm: Math.min(nm, 26) }));
-    const [pull] = pullsIn(clipped, detectorSettings(25, { capacityNm: 26, stepNm: 0.01 }));
-    expect(pull).toMatchObject({ saturated: true, peakNm: 26 });
-    expect(pullsIn(drawn(aPull), detectorSettings(25, { capacityNm: 60, stepNm: 0.01 }))[0]?.saturated).toBe(
-      false,
-    );
+  const reading = (lowerNm: number, upperNm: number) =>
+    detectorSettings(25, { range: { lowerNm, upperNm }, stepNm: 0.01 });
+  const upTo = (mostNm: number) => drawn(aPull).map(({ atUs, nm }) => ({ atUs, nm: Math.min(nm, mostNm) }));
+
+  it('marks a peak that reached it, or went beyond what the tool vouches for', () => {
+    expect(pullsIn(upTo(26), reading(-60, 26))[0]).toMatchObject({ saturated: true, peakNm: 26 });
+    expect(pullsIn(upTo(60), reading(-60, 26))[0]).toMatchObject({ saturated: true });
+    expect(pullsIn(upTo(60), reading(-60, 60))[0]?.saturated).toBe(false);
+  });
+
+  it('has another end for loosening, and none where the tool tells of tightening only', () => {
+    const loosened = upTo(60).map(({ atUs, nm }) => ({ atUs, nm: -nm }));
+    expect(pullsIn(loosened, reading(-26, 60))[0]?.saturated).toBe(true);
+    expect(pullsIn(loosened, reading(-60, 26))[0]?.saturated).toBe(false);
+    expect(pullsIn(loosened, reading(0, 26))[0]?.saturated).toBe(false);
+  });
+
+  it('is seen without being told where it lies, when a noisy tool reads the same again and again at the top', () => {
+    const hiss = (i: number) => 0.05 * Math.sin(12.9898 * i) + 0.03 * Math.sin(78.233 * i);
+    const noisy = (mostNm: number) =>
+      drawn(aPull, 5).map(({ atUs, nm }, i) => ({
+        atUs,
+        nm: Math.round(100 * Math.min(nm + hiss(i), mostNm)) / 100,
+      }));
+    const step = detectorSettings(25, { stepNm: 0.01 });
+    expect(pullsIn(noisy(26), step)[0]?.saturated).toBe(true);
+    expect(pullsIn(noisy(60), step)[0]?.saturated).toBe(false);
   });
 });
 

@@ -3,9 +3,11 @@ import { createPullDetector } from '../../src/pull/detector.ts';
 import type { FoundPull } from '../../src/pull/pull.ts';
 import { detectorSettings } from '../../src/pull/settings.ts';
 
+const SETTINGS = detectorSettings(25, { stream: 'maxima', stepNm: 0.01 });
+
 /** What a tool sends every `stepMs` that reports the maximum of its work cycle. */
 function pullsIn(values: readonly number[], stepMs = 100): FoundPull[] {
-  const detector = createPullDetector(detectorSettings(25, { stream: 'maxima', stepNm: 0.01 }));
+  const detector = createPullDetector(SETTINGS);
   const found = values.flatMap((nm, i) => detector.push(i * stepMs * 1000, nm) ?? []);
   const last = detector.cut('stopped');
   return last === null ? found : [...found, last];
@@ -25,13 +27,33 @@ describe('a wrench that only tells the highest torque of its work cycle', () => 
   });
 
   it('takes one value a pull, far apart, as one pull each', () => {
-    expect(peaks(pullsIn([27.1, 26.4, 27.3], 15_000))).toEqual([27.1, 26.4, 27.3]);
+    expect(peaks(pullsIn([27.1, 26.4, 27.3, 27.3], 15_000))).toEqual([27.1, 26.4, 27.3, 27.3]);
+  });
+
+  it('gives it 0.6 s after its last rise, at the first reading behind that', () => {
+    const detector = createPullDetector(SETTINGS);
+    for (const [i, nm] of [0, 12, 27].entries()) detector.push(i * 500_000, nm);
+    expect(detector.push(1_500_000, 27)).toBeNull();
+    expect(detector.push(1_600_000, 27)).toMatchObject({ peakNm: 27, endUs: 1_000_000 });
   });
 
   it('tells of a maximum that grew again after it had been given', () => {
     expect(peaks(pullsIn([0, 27, ...Array(10).fill(27), 28.5, ...Array(10).fill(28.5), 0]))).toEqual([
       27, 28.5,
     ]);
+  });
+
+  it('loses no rise behind a pull that was given, however small, and nothing that fell by less than noise', () => {
+    expect(peaks(pullsIn([0, 27, ...Array(10).fill(27), 27.02, ...Array(10).fill(27), 0]))).toEqual([
+      27, 27.02,
+    ]);
+  });
+
+  it('says so where the maximum stands at the end of the scale', () => {
+    const range = { lowerNm: -60, upperNm: 27 };
+    const detector = createPullDetector({ ...SETTINGS, range });
+    for (const [i, nm] of [0, 12, 27].entries()) detector.push(i * 1e5, nm);
+    expect(detector.cut('stopped')?.saturated).toBe(true);
   });
 
   it('keeps the sign of loosening', () => {

@@ -55,6 +55,30 @@ describe('giving a pull to a cylinder', () => {
       second(),
       { kind: 'unsure', cylinder: 2, ask: 'which' },
     ],
+    [
+      'the readings stood at the end of the scale',
+      pullOf({ saturated: true }),
+      second(),
+      { kind: 'unsure', cylinder: 2, ask: 'end-of-scale' },
+    ],
+    [
+      'the same at once once more is on the same plug',
+      tightPull({ saturated: true }),
+      second(500),
+      { kind: 'unsure', cylinder: 1, ask: 'end-of-scale' },
+    ],
+    [
+      'the same though all are done',
+      tightPull({ saturated: true }),
+      DONE,
+      { kind: 'unsure', cylinder: 1, ask: 'end-of-scale' },
+    ],
+    [
+      'the same without a click',
+      strokeTo(27, { saturated: true }),
+      second(),
+      { kind: 'unsure', cylinder: 2, ask: 'end-of-scale' },
+    ],
     ['a low stroke is on the way', strokeTo(12), second(), { kind: 'run-down', cylinder: 2 }],
     [
       'a stroke into the window of a click wrench is on the way',

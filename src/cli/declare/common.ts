@@ -23,6 +23,13 @@ export function whole(text: string): number {
   return Number(text);
 }
 
+export function positive(text: string): number {
+  const value = Number(text);
+  if (!/^\d{1,6}(\.\d{1,6})?$/.test(text) || value === 0)
+    throw new InvalidArgumentError('expected a number above zero.');
+  return value;
+}
+
 export function oneOf(...allowed: readonly number[]): (text: string) => number {
   return (text) => {
     const value = whole(text);

@@ -4,11 +4,14 @@ import { type Declare, examples, whole, whose } from './common.ts';
 export const declareEvidence: Declare = (program, run) => {
   program
     .command('verify')
-    .description('says whether a job record, or every one in a folder, is authentic and complete')
-    .argument('<path>', 'the record (*.record.json), or a folder of records')
+    .description(
+      'says whether a job record, an audit package, or every record in a folder is authentic and complete',
+    )
+    .argument('<path>', 'the record (*.record.json), an audit package, or a folder of records')
     .option('--trust <file>', 'the keys that are trusted (JWK set)', 'trusted-keys.json')
     .option('--time <file>', 'a time stamp over the record (*.tsr)')
     .option('--time-ca <file>', 'the certificates by which its authority is believed (PEM)')
+    .option('--kept <file>', 'with a package: the checkpoint that you kept from before')
     .option('--json', 'the findings as JSON')
     .addHelpText(
       'after',

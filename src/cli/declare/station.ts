@@ -1,6 +1,6 @@
 import { type Declare, examples, whose } from './common.ts';
 
-/** The station itself: its first day, its health, and the jobs in its log. */
+/** The station itself: its first day, its health, its figures, and the jobs in its log. */
 export const declareStation: Declare = (program, run) => {
   program
     .command('setup')
@@ -20,6 +20,56 @@ export const declareStation: Declare = (program, run) => {
     )
     .action((options) => run(async () => (await import('../doctor.ts')).doctor(options))());
 
+  const specifications = program
+    .command('specifications')
+    .description("the shop's own library of engines, plugs and figures")
+    .addHelpText('after', examples('plugmark specifications', 'plugmark specifications list V8'));
+  whose(
+    specifications
+      .command('list', { isDefault: true })
+      .description('lists the specifications; meant where no other is named')
+      .argument('[words...]', 'only those whose name, plug or source holds all of them'),
+  )
+    .addHelpText('after', examples('plugmark specifications list', 'plugmark specifications list example v8'))
+    .action((words, options) =>
+      run(async () => (await import('../specifications.ts')).listSpecifications(words, options))(),
+    );
+  whose(
+    specifications
+      .command('show')
+      .description('shows one, with its engine drawn')
+      .argument('<words...>', 'its name, or words that no other holds'),
+  )
+    .addHelpText('after', examples('plugmark specifications show "Example V8"'))
+    .action((words, options) =>
+      run(async () => (await import('../specifications.ts')).showSpecification(words, options))(),
+    );
+  whose(
+    specifications
+      .command('add')
+      .description('adds the figures of a work order, or asks for them one by one'),
+  )
+    .option('--order <file>', 'the work order (JSON) whose engine, plug and figures are kept')
+    .option('--name <text>', 'with --order: what it is found by; the name of the engine unless told')
+    .option('--by <name>', 'with --order: who enters it; the technician of the order unless told')
+    .addHelpText(
+      'after',
+      examples(
+        'plugmark specifications add',
+        'plugmark specifications add --order order.json --name "Example V8"',
+      ),
+    )
+    .action((options) => run(async () => (await import('../specifications.ts')).addSpecification(options))());
+  whose(
+    specifications
+      .command('check')
+      .description('says of each whether it can be read, and whether a job could be opened with it'),
+  )
+    .addHelpText('after', examples('plugmark specifications check'))
+    .action((options) =>
+      run(async () => (await import('../specifications.ts')).checkSpecifications(options))(),
+    );
+
   const jobs = program
     .command('jobs')
     .description('the jobs in the station log: lists them, shows one, changes hands')
@@ -32,6 +82,7 @@ export const declareStation: Declare = (program, run) => {
     .option('--number <text>', 'only jobs whose number holds this')
     .option('--vin <text>', 'only vehicles whose VIN holds this')
     .option('--plate <text>', 'only vehicles whose plate holds this')
+    .option('--fleet <text>', 'only vehicles whose fleet number holds this')
     .option('--from <date>', 'only jobs opened on this day (UTC) or later')
     .option('--to <date>', 'only jobs opened on this day (UTC) or earlier')
     .option('--open', 'only jobs that are still open')

@@ -1,5 +1,8 @@
-import type { Case } from './case.ts';
 import type { Matching } from './match.ts';
+
+const NEAR_SIGMA = 5;
+/** Zero and step. */
+const NEAR_STEPS_NM = 0.15;
 
 /** Counts and errors of one row of the table. */
 export class Tally {
@@ -17,6 +20,10 @@ export class Tally {
   clicksInvented = 0;
   readonly releaseErrors: number[] = [];
   readonly releaseLateMs: number[] = [];
+  /** Pulls that reached the end of the scale, those of them that were not marked so, and others that were. */
+  atEnd = 0;
+  atEndUnmarked = 0;
+  endInvented = 0;
 
   add({ due, matched, missed, invented, split }: Matching, gain: number): void {
     this.due += due;
@@ -28,6 +35,17 @@ export class Tally {
       this.peakErrors.push((found.peakNm - true_) / Math.abs(true_));
       this.scores.push((found.peakNm - true_) / found.peakStandardNm);
       this.#release(truth.releaseNm === null ? null : truth.releaseNm * gain, truth.releaseUs, found);
+    }
+  }
+
+  /** `endNm`: the highest torque that the tool can read. Within its noise of that either is right. */
+  addScale({ matched }: Matching, gain: number, endNm: number, noiseNm: number): void {
+    for (const { truth, found } of matched) {
+      const beyondNm = Math.abs(truth.peakNm) * gain - endNm;
+      if (Math.abs(beyondNm) <= NEAR_SIGMA * noiseNm + NEAR_STEPS_NM) continue;
+      if (beyondNm > 0) this.atEnd++;
+      if (beyondNm > 0 && !found.saturated) this.atEndUnmarked++;
+      if (beyondNm < 0 && found.saturated) this.endInvented++;
     }
   }
 
@@ -54,12 +72,14 @@ export class Tally {
 export class Tallies {
   readonly rows = new Map<string, Tally>();
 
-  add(one: Case, rowsOf: (one: Case) => readonly string[], matching: Matching, gain: number): void {
-    for (const name of rowsOf(one)) {
-      const tally = this.rows.get(name) ?? new Tally();
-      this.rows.set(name, tally);
-      tally.add(matching, gain);
-    }
+  add(rows: readonly string[], matching: Matching, gain: number): void {
+    for (const name of rows) this.row(name).add(matching, gain);
+  }
+
+  row(name: string): Tally {
+    const tally = this.rows.get(name) ?? new Tally();
+    this.rows.set(name, tally);
+    return tally;
   }
 }
 

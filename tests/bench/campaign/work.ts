@@ -15,11 +15,16 @@ export interface Worked {
   readonly gain: number;
 }
 
+/** What is sent of a sample; null: nothing. */
+export type Send = (atUs: number, nm: number) => number | null;
+
+const AS_IT_IS: Send = (_, nm) => nm;
+
 /**
  * Lets a technician with his habits go once round an engine and keeps what arrives of the wrench's samples. He does not
  * look at a screen: what he does next depends on chance alone. Samples are lost one by one with the share of the case.
  */
-export function worked(one: Case): Worked {
+export function worked(one: Case, send: Send = AS_IT_IS): Worked {
   const bench = createBench(one.bench);
   const random = new Random(one.seed).fork('campaign');
   const lost = random.fork('lost');
@@ -29,8 +34,10 @@ export function worked(one: Case): Worked {
     bench.begin(action);
     for (let e = bench.next(); e !== null; e = bench.next()) {
       if (e.kind !== 'torque' || lost.chance(one.lossShare)) continue;
+      const sentNm = send(e.atUs, e.counts / 100);
+      if (sentNm === null) continue;
       atUs.push(one.bunchUs > 0 ? Math.ceil(e.atUs / one.bunchUs) * one.bunchUs : e.atUs);
-      nm.push(e.counts / 100);
+      nm.push(sentNm);
     }
   };
   for (const cylinder of one.bench.cylinders)

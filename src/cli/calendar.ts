@@ -1,0 +1,109 @@
+import { writeFile } from 'node:fs/promises';
+import { type CalendarLine, calendar, type InUse } from '../audit/calendar.ts';
+import { icalendar } from '../audit/calendar-ics.ts';
+import type { Instrument } from '../instrument/instrument.ts';
+import { ProblemError } from '../problem.ts';
+import type { IntervalBounds } from '../statistics/staircase.ts';
+import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { type Archive, stateOf } from './station.ts';
+import { readStationFile } from './station-file.ts';
+import { textTable } from './text-table.ts';
+import { type Whose, withArchive } from './whose.ts';
+
+export interface CalendarOptions extends Whose {
+  readonly soon: number;
+  readonly staircase?: true;
+  readonly shortest: number;
+  readonly longest: number;
+  readonly ics?: string;
+}
+
+/** Which tool has to be calibrated when. Exit code 1 where one is due. */
+export async function showCalendar(options: CalendarOptions): Promise<ExitCode> {
+  // The station file is newer than what jobs recorded, where it is at hand.
+  const named = options.data === undefined ? (await readStationFile(options.station)).instruments : [];
+  return await withArchive(options, async (archive) => {
+    const made = new Date().toISOString();
+    const lines = calendar(inUseOf(archive, named), {
+      today: made.slice(0, 10),
+      soonDays: options.soon,
+      staircase: options.staircase === true ? boundsOf(options) : null,
+    });
+    if (lines.length === 0) throw noTools();
+    process.stdout.write(`${tableOf(lines).join('\n')}\n`);
+    if (options.ics !== undefined) {
+      if (lines.every(({ due }) => due === null)) throw nothingDue();
+      await writeFile(options.ics, icalendar(lines, stateOf(archive).name, made));
+      process.stdout.write(`Written: ${safeLine(options.ics)}\n`);
+    }
+    return lines.some(({ state }) => state === 'due') ? EXIT.failed : EXIT.done;
+  });
+}
+
+function boundsOf({ shortest, longest }: CalendarOptions): IntervalBounds {
+  if (shortest >= 1 && shortest <= longest) return { shortestDays: shortest, longestDays: longest };
+  throw new ProblemError({
+    code: 'option-not-valid',
+    where: '--shortest',
+    message: `intervals from ${shortest} to ${longest} days leave no room`,
+    next: 'Give the shortest interval first, one day or more.',
+  });
+}
+
+/** Every instrument as the station file or else the log has it last, by serial number where it has one. */
+function inUseOf({ log }: Archive, named: readonly Instrument[]): readonly InUse[] {
+  const latest = new Map<string, Instrument>();
+  const take = (instrument: Instrument) => latest.set(instrument.serial ?? instrument.id, instrument);
+  for (const { event } of log.stationEntries())
+    if (event.type === 'instrument-recorded') take(event.instrument);
+  for (const instrument of named) take(instrument);
+  return [...latest].map(([name, instrument]) => {
+    const from = instrument.certificate?.date ?? '0001-01-01';
+    const { count, lastAt } = log.history.useSince(name, from);
+    return { instrument, cycles: count, lastUsed: lastAt?.slice(0, 10) ?? null };
+  });
+}
+
+const STATE_WORDS: Readonly<Record<CalendarLine['state'], string>> = {
+  due: '! DUE',
+  soon: '~ soon',
+  'in-date': '  in date',
+  'no-certificate': '? no certificate',
+  'no-date': '? no due day',
+};
+
+function tableOf(lines: readonly CalendarLine[]): readonly string[] {
+  const withNext = lines.some(({ next }) => next !== null);
+  const head = ['state', 'due', 'tool', 'serial', 'certificate', 'calibrated', 'cycles', 'last used'];
+  return textTable(
+    withNext ? [...head, 'next interval'] : head,
+    lines.map((line) => [
+      STATE_WORDS[line.state],
+      line.due === null ? '-' : `${line.due}${line.due === line.dueByDate ? '' : ' by cycles'}`,
+      line.tool,
+      line.serial ?? '-',
+      line.certificate ?? '-',
+      line.calibrated ?? '-',
+      line.cycleLimit === null ? String(line.cycles) : `${line.cycles} of ${line.cycleLimit}`,
+      line.lastUsed ?? '-',
+      ...(withNext ? [line.next === null ? '-' : `${line.next.days} days (${line.next.step})`] : []),
+    ]),
+  );
+}
+
+function nothingDue(): ProblemError {
+  return new ProblemError({
+    code: 'nothing-due',
+    where: '--ics',
+    message: 'no tool of this station has a due day, and a calendar without an event is none',
+    next: 'Give the tools certificates, with a due day or an interval.',
+  });
+}
+
+function noTools(): ProblemError {
+  return new ProblemError({
+    code: 'no-tools',
+    message: 'no tool was ever used at this station',
+    next: 'A tool is on the calendar from its first job on.',
+  });
+}

@@ -1,0 +1,126 @@
+/** Files of calibration certificates, kept in the station's folder under their SHA-256. */
+import { createHash } from 'node:crypto';
+import { existsSync } from 'node:fs';
+import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
+import { dirname, extname, join, resolve } from 'node:path';
+import type { Stamp } from '../evidence/log.ts';
+import type { StationEvent } from '../evidence/station-event.ts';
+import { ProblemError } from '../problem.ts';
+import { readCertificate } from './certificate.ts';
+import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { readBytes } from './input.ts';
+import { type Archive, recordStation } from './station.ts';
+import { readStationFile } from './station-file.ts';
+import { textTable } from './text-table.ts';
+import { type Whose, withArchive } from './whose.ts';
+
+const MAX_BYTES = 16 << 20;
+/** A name of our own making: what is kept is found by its digest. */
+const KEPT = /^([0-9a-f]{64})(\.[a-z0-9]{1,8})?$/;
+
+/** Keeps the certificates that the station file names, and files given by name, in the station's folder under their SHA-256. */
+export async function keepCertificates(
+  files: readonly string[],
+  options: Whose & { readonly for?: string },
+): Promise<ExitCode> {
+  const named = files.length > 0 ? files.map((file) => resolve(file)) : await certificatesOf(options);
+  return withArchive(options, async (archive) => {
+    const news: StationEvent[] = [];
+    for (const file of new Set(named)) {
+      const kept = await keep(archive, file, options.for);
+      if (kept !== null) news.push(kept);
+      process.stdout.write(`${kept === null ? 'was kept already' : 'kept'}: ${safeLine(file)}\n`);
+    }
+    if (news.length > 0) await recordStation(archive, news, stamp());
+    return EXIT.done;
+  });
+}
+
+async function certificatesOf({ station, data }: Whose): Promise<readonly string[]> {
+  if (data !== undefined)
+    throw new ProblemError({
+      code: 'certificates-not-named',
+      where: '--data',
+      message: 'only a station file says which certificates there are',
+      next: 'Name the files, or the station file with --station.',
+    });
+  const { tools } = await readStationFile(station);
+  const base = dirname(resolve(station));
+  return tools.flatMap(({ certificate }) => (certificate === undefined ? [] : [resolve(base, certificate)]));
+}
+
+/** Null where this very file is kept already. */
+async function keep(
+  { folder, log }: Archive,
+  file: string,
+  number: string | undefined,
+): Promise<StationEvent | null> {
+  const bytes = await readBytes(file, 'certificate', MAX_BYTES);
+  const digest = sha256(bytes);
+  const about = await aboutWhat(
+    file,
+    number,
+    log.stationEntries().map(({ event }) => event),
+  );
+  const known = log
+    .stationEntries()
+    .some(({ event }) => event.type === 'certificate-kept' && event.digest === digest);
+  const ending = extname(file).toLowerCase();
+  const target = join(folder, 'certificates', digest + (KEPT.test(digest + ending) ? ending : ''));
+  if (!existsSync(target)) {
+    await mkdir(dirname(target), { recursive: true, mode: 0o700 });
+    await writeFile(target, bytes);
+  }
+  return known ? null : { type: 'certificate-kept', ...about, digest, bytes: bytes.length };
+}
+
+/** A certificate in a form that can be read says of what it is; of any other file, a scan perhaps, somebody has to. */
+async function aboutWhat(
+  file: string,
+  number: string | undefined,
+  events: readonly StationEvent[],
+): Promise<{ readonly certificate: string; readonly serial: string }> {
+  if (number === undefined) {
+    const { number: certificate, serial } = await readCertificate(file);
+    return { certificate, serial };
+  }
+  for (const event of events)
+    if (event.type === 'instrument-recorded' && event.instrument.certificate?.number === number)
+      return { certificate: number, serial: event.instrument.certificate.serial };
+  throw new ProblemError({
+    code: 'certificate-unknown',
+    where: '--for',
+    message: 'no tool of this station has a certificate with this number',
+    next: 'Use the number as "plugmark calendar" shows it.',
+  });
+}
+
+/** Whether all certificates that were kept are there as they were. Exit code 1 where one is not. */
+export function checkCertificates(options: Whose): Promise<ExitCode> {
+  return withArchive(options, async ({ folder, log }) => {
+    const kept = log
+      .stationEntries()
+      .flatMap(({ event }) => (event.type === 'certificate-kept' ? [event] : []));
+    const where = join(folder, 'certificates');
+    const names = existsSync(where) ? await readdir(where) : [];
+    const byDigest = new Map(names.map((name) => [KEPT.exec(name)?.[1] ?? '', name]));
+    const rows = await Promise.all(
+      kept.map(async ({ certificate, serial, digest }) => {
+        const name = byDigest.get(digest);
+        const there = name !== undefined && sha256(await readFile(join(where, name))) === digest;
+        const state = there ? 'as kept' : name === undefined ? '! MISSING' : '! CHANGED';
+        return [state, certificate, serial, digest.slice(0, 16)];
+      }),
+    );
+    const lines = rows.length === 0 ? ['No certificate was kept yet.'] : textTable(CERTIFICATE_HEAD, rows);
+    process.stdout.write(`${lines.join('\n')}\n`);
+    return rows.every(([state]) => state === 'as kept') ? EXIT.done : EXIT.failed;
+  });
+}
+
+const CERTIFICATE_HEAD = ['state', 'certificate', 'serial', 'SHA-256'] as const;
+const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
+const stamp = (): Stamp => ({
+  at: new Date().toISOString(),
+  monoUs: Number(process.hrtime.bigint() / 1000n),
+});

@@ -1,0 +1,170 @@
+import type { Command } from 'commander';
+import { type Declare, examples, whole, whose } from './common.ts';
+
+/** By what jobs and attempts are asked for. */
+export const asked = (command: Command): Command =>
+  command
+    .option('--vin <vin>', 'of this vehicle; spaces and small letters make no difference')
+    .option('--plate <plate>', 'of the vehicle with this plate')
+    .option('--fleet <number>', 'of the vehicle with this fleet number')
+    .option('--part <part>', 'plugs of this part number')
+    .option('--lot <lot>', 'plugs of this lot')
+    .option('--technician <name>', 'in which this person worked')
+    .option('--tool <tool>', 'with this tool, by its name or its serial number')
+    .option('--from <date>', 'on this day (UTC) or later')
+    .option('--to <date>', 'on this day (UTC) or earlier');
+
+/** What is asked of the records later: look-backs, questions, packages for an auditor, papers for a dispute. */
+export const declareAudit: Declare = (program, run) => {
+  const lookback = program
+    .command('lookback')
+    .description('a tool was found out at calibration: which proofs still hold, which vehicles to call back')
+    .addHelpText(
+      'after',
+      examples(
+        'plugmark lookback wrench --as-found as-found.json --by "Quality One"',
+        'plugmark lookback show LB-1',
+      ),
+    );
+  whose(
+    lookback
+      .command('assess', { isDefault: true })
+      .description('judges everything since the last good check again; meant where no other is named')
+      .argument('<tool>', 'the tool, as the station file names it')
+      .requiredOption('--as-found <file>', 'what the laboratory found, in the form of a certificate')
+      .requiredOption('--by <name>', 'who assesses')
+      .option('--since <number>', 'the certificate to count from, where the log leaves that open')
+      .option(
+        '--out <folder>',
+        "where the PDF and the lists go; the folder of the station's data unless told",
+      ),
+  )
+    .addHelpText(
+      'after',
+      `\nExit code: 0 every proof holds; 1 some do not; 2 the input is at fault, and nothing was written.\n${examples(
+        'plugmark lookback assess wrench --as-found as-found.json --by "Quality One" --out look-back',
+      )}`,
+    )
+    .action((tool, options) => run(async () => (await import('../lookback.ts')).lookBack(tool, options))());
+  whose(lookback.command('list').description('all look-backs and where they stand'))
+    .option('--open', 'only those that are not closed')
+    .addHelpText('after', examples('plugmark lookback list --open'))
+    .action((options) => run(async () => (await import('../lookback-desk.ts')).listLookBacks(options))());
+  whose(
+    lookback
+      .command('show')
+      .description('the jobs that a look-back touches, and what was decided')
+      .argument('<number>', 'the look-back, like LB-1'),
+  )
+    .option('--out <folder>', 'writes its PDF and its list of vehicles again, as it stands now')
+    .addHelpText('after', examples('plugmark lookback show LB-1 --out look-back'))
+    .action((number, options) =>
+      run(async () => (await import('../lookback-desk.ts')).showLookBack(number, options))(),
+    );
+  whose(
+    lookback
+      .command('decide')
+      .description('what becomes of jobs that it touches')
+      .argument('<number>', 'the look-back, like LB-1')
+      .argument('[job...]', 'the jobs'),
+  )
+    .requiredOption(
+      '--as <decision>',
+      'recall (call the vehicle back), inform (its owner was told), accept (left as it is) or redone',
+    )
+    .requiredOption('--because <text>', 'why')
+    .requiredOption('--by <name>', 'who decides')
+    .option('--all <sort>', 'all that are not decided yet: doubtful, out or any')
+    .addHelpText(
+      'after',
+      examples(
+        'plugmark lookback decide LB-1 J-1001 --as recall --because "two plugs loose" --by "Foreman One"',
+        'plugmark lookback decide LB-1 --all doubtful --as inform --because "letter of 2 March" --by "Foreman One"',
+      ),
+    )
+    .action((number, jobs, options) =>
+      run(async () => (await import('../lookback-desk.ts')).decideLookBack(number, jobs, options))(),
+    );
+  whose(
+    lookback
+      .command('close')
+      .description('ends a look-back; refused while a job is not decided or is called back')
+      .argument('<number>', 'the look-back, like LB-1'),
+  )
+    .requiredOption('--because <text>', 'in what words')
+    .requiredOption('--by <name>', 'who closes it')
+    .addHelpText('after', examples('plugmark lookback close LB-1 --because "all seen to" --by "Foreman One"'))
+    .action((number, options) =>
+      run(async () => (await import('../lookback-desk.ts')).closeLookBack(number, options))(),
+    );
+
+  asked(
+    whose(
+      program
+        .command('ask')
+        .description('jobs or attempts by vehicle, fleet, part, lot, person, tool or day'),
+    ),
+  )
+    .option('--exceptions', 'only what wants an explanation, and why')
+    .option('--attempts', 'every pull and gap reading, instead of the jobs')
+    .option('--csv', 'as CSV')
+    .option('--json', 'as JSON')
+    .addHelpText(
+      'after',
+      examples(
+        'plugmark ask --vin ZZ9EXAMP1PM000104',
+        'plugmark ask --fleet BUS-12 --from 2026-01-01 --exceptions',
+        'plugmark ask --lot L-2231 --attempts --csv > lot.csv',
+      ),
+    )
+    .action((options) => run(async () => (await import('../ask.ts')).ask(options))());
+
+  asked(
+    whose(
+      program
+        .command('package')
+        .description('a folder for an auditor: records, proofs and an index, checked offline'),
+    ),
+  )
+    .requiredOption('--out <folder>', 'a new folder')
+    .option('--since <file>', 'the checkpoint that the auditor kept from before')
+    .option('--exceptions', 'only jobs of which something wants an explanation')
+    .addHelpText(
+      'after',
+      examples('plugmark package --out audit-2026 --since 2025.checkpoint --from 2026-01-01'),
+    )
+    .action((options) => run(async () => (await import('../package.ts')).makePackage(options))());
+
+  whose(
+    program
+      .command('retention')
+      .description('how old the records are, and what the retention time of the shop says'),
+  )
+    .option('--years <number>', 'the retention time, instead of the one in the station file', whole)
+    .option('--csv', 'every job, as CSV')
+    .option('--json', 'every job, as JSON')
+    .addHelpText(
+      'after',
+      examples('plugmark retention', 'plugmark retention --years 7 --csv > retention.csv'),
+    )
+    .action((options) => run(async () => (await import('../retention.ts')).retention(options))());
+
+  whose(
+    program
+      .command('dispute')
+      .description('the file of one claim about one vehicle: what was known then, what was learned since'),
+  )
+    .requiredOption('--claim <text>', 'number or name of the claim')
+    .requiredOption('--out <folder>', 'a new folder')
+    .option('--vin <vin>', 'the vehicle, by its VIN')
+    .option('--plate <plate>', 'the vehicle, by its plate')
+    .option('--fleet <number>', 'the vehicle, by its fleet number')
+    .option('--from <date>', 'only jobs opened on this day (UTC) or later')
+    .option('--to <date>', 'only jobs opened on this day (UTC) or earlier')
+    .option('--since <file>', 'a checkpoint that the other side kept from before')
+    .addHelpText(
+      'after',
+      examples('plugmark dispute --vin ZZ9EXAMP1PM000104 --claim W-2026-17 --out claim-17'),
+    )
+    .action((options) => run(async () => (await import('../dispute.ts')).dispute(options))());
+};

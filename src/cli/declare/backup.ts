@@ -1,0 +1,36 @@
+import { type Declare, examples, whose } from './common.ts';
+
+/** What keeps the station log from being lost. */
+export const declareBackup: Declare = (program, run) => {
+  whose(
+    program
+      .command('backup')
+      .description('copies the station log, also while a job runs, and reads the copy through')
+      .argument('<file>', 'the copy, a file that is not there yet'),
+  )
+    .addHelpText('after', examples('plugmark backup /media/stick/station-2026-03-02.db'))
+    .action((file, options) => run(async () => (await import('../backup.ts')).backUp(file, options))());
+  whose(
+    program
+      .command('restore')
+      .description('puts a backup in the place of the station log, after all of it was read')
+      .argument('<file>', 'the backup'),
+  )
+    .addHelpText('after', examples('plugmark restore /media/stick/station-2026-03-02.db'))
+    .action((file, options) => run(async () => (await import('../backup.ts')).restore(file, options))());
+  whose(
+    program
+      .command('recover')
+      .description('saves what can be read of a damaged station log, and of exported records, into a new one')
+      .requiredOption('--out <file>', 'the new log, a file that is not there yet'),
+  )
+    .option('--records <folder>', 'a folder of exported records, which fill gaps')
+    .option('--trust <file>', "the keys by which records are believed; the station's own list unless told")
+    .addHelpText(
+      'after',
+      `\nExit code: 0 everything that is known of was saved; 1 something is lost, and it says what.\n${examples(
+        'plugmark recover --out saved.db --records records/',
+      )}`,
+    )
+    .action((options) => run(async () => (await import('../backup.ts')).recover(options))());
+};

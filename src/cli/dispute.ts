@@ -1,0 +1,113 @@
+import { z } from 'zod';
+import { lookBacksOf } from '../audit/lookback-state.ts';
+import type { JobAnswer } from '../audit/questions.ts';
+import { foldAll } from '../job/fold.ts';
+import { ProblemError } from '../problem.ts';
+import { disputePaper } from '../report/dispute.ts';
+import { writePaper } from '../report/paper.ts';
+import { type Asked, answersTo, filterOf } from './ask.ts';
+import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { askedFor, keptFrom, madeLines, writePackage } from './package.ts';
+import { type Archive, stateOf } from './station.ts';
+import { programVersion } from './version.ts';
+import { type Whose, withArchive } from './whose.ts';
+
+interface DisputeOptions extends Whose, Pick<Asked, 'vin' | 'plate' | 'fleet' | 'from' | 'to'> {
+  readonly claim: string;
+  readonly out: string;
+  readonly since?: string;
+}
+
+const PAPER = 'dispute.pdf';
+
+/** The file of one claim about one vehicle: a package of its jobs with a paper that says what was known, and when. */
+export function dispute(options: DisputeOptions): Promise<ExitCode> {
+  return withArchive(options, async (archive) => {
+    const claim = claimOf(options.claim);
+    const jobs = jobsOfVehicle(archive, options);
+    const since = await keptFrom(archive, options.since);
+    if (since === 'diverged') return EXIT.failed;
+    const { name } = stateOf(archive);
+    const entries = archive.log.stationEntries();
+    const made = await writePackage(archive, options.out, {
+      purpose: `Dispute, claim ${claim}`,
+      asked: askedFor(options),
+      jobs,
+      since,
+      extra: async ({ size, root }) => {
+        const paper = disputePaper({
+          claim,
+          jobs: [...jobs].reverse().map(({ stream }) => told(archive, stream)),
+          station: { name, entries, lookBacks: lookBacksOf(entries) },
+          log: { size, root: root.toString('hex') },
+          program: `plugmark ${programVersion()}`,
+          madeAt: new Date().toISOString(),
+        });
+        return [[PAPER, await writePaper(paper)]];
+      },
+    });
+    const lines = [...madeLines(options.out, made), ...mayBeToo(archive, jobs)];
+    process.stdout.write(`${lines.join('\n')}\n`);
+    return EXIT.done;
+  });
+}
+
+function told({ log }: Archive, stream: string) {
+  const entries = log.entries(stream);
+  const state = foldAll(entries.map(({ event }) => event));
+  if (state === null) throw new Error(`${stream} holds no job`);
+  return { state, entries };
+}
+
+/** The jobs of one vehicle, the latest first. */
+function jobsOfVehicle(archive: Archive, options: DisputeOptions): readonly JobAnswer[] {
+  const { vin, plate, fleet } = options;
+  if (vin === undefined && plate === undefined && fleet === undefined)
+    throw problem('vehicle-missing', 'no vehicle is named', 'Name it with --vin, --plate or --fleet.');
+  const jobs = answersTo(archive, filterOf(options));
+  if (jobs.length === 0)
+    throw problem(
+      'vehicle-unknown',
+      'no job of this station touched this vehicle in that time',
+      'Look with "plugmark ask"; an older job may have only its plate.',
+    );
+  const vins = new Set(jobs.flatMap((job) => (job.vin === null ? [] : [job.vin])));
+  if (vins.size > 1)
+    throw problem(
+      'vehicle-not-one',
+      `these jobs are of ${vins.size} vehicles: ${[...vins].join(', ')}`,
+      'Name the one of the claim with --vin.',
+    );
+  return jobs;
+}
+
+/** Jobs of the same plate or fleet number without a VIN: perhaps the same vehicle, which only a person can say. */
+function mayBeToo(archive: Archive, jobs: readonly JobAnswer[]): readonly string[] {
+  const known = new Set(jobs.map(({ stream }) => stream));
+  const numbers = [...new Set(jobs.flatMap(({ plate }) => (plate === null ? [] : [plate])))].map((plate) => ({
+    plate,
+  }));
+  const fleets = [...new Set(jobs.flatMap(({ fleet }) => (fleet === null ? [] : [fleet])))].map((fleet) => ({
+    fleet,
+  }));
+  const others = [...numbers, ...fleets]
+    .flatMap((filter) => archive.log.history.jobsOf(filter))
+    .filter(({ stream, vin }) => vin === null && !known.has(stream));
+  const names = [...new Set(others.map(({ job }) => job))];
+  if (names.length === 0) return [];
+  return [
+    `  Not in it, for want of a VIN, though plate or fleet number are the same: ${safeLine(names.join(', '))}. Name --plate or --fleet to take them in.`,
+  ];
+}
+
+function claimOf(text: string): string {
+  const claim = z.string().min(1).max(80).safeParse(text.trim());
+  if (claim.success) return claim.data;
+  throw problem(
+    'option-not-valid',
+    'a claim has a number or a name of 1 to 80 characters',
+    'Say it in that space with --claim.',
+  );
+}
+
+const problem = (code: string, message: string, next: string) => new ProblemError({ code, message, next });

@@ -1,0 +1,109 @@
+import type { Begun } from './begun.ts';
+import { clickTop } from './click-top.ts';
+import { Climb, type Step } from './climb.ts';
+import type { RecentSamples } from './recent.ts';
+import { ReleaseWatch } from './release.ts';
+import { smoothTop } from './smooth-top.ts';
+import type { Top } from './top.ts';
+
+/** Samples further apart than this cannot show a click. */
+export const CLICK_VISIBLE_US = 25_000;
+/** A highest torque is final when nothing higher came for so long. */
+const TOP_FINAL_US = 40_000;
+const TOP_FINAL_FRAMES = 3;
+/** A fall in front of a much higher peak was no click. */
+const CLICK_NOT_BELOW = 0.7;
+const MOST_CLICKS = 8;
+/** What lies this far below the best top will not be a better one when it is estimated. */
+const SURELY_LOWER = 0.95;
+const NEVER_SIGMA = 5;
+const CLIMB_STEPS_PER_START = 8;
+
+export interface PlacedTop {
+  readonly top: Top;
+  readonly step: Step;
+}
+
+export interface Click extends PlacedTop {
+  readonly troughNm: number;
+}
+
+/** The tops of a pull: each is estimated as soon as it is known for one, from the samples that are then still there. */
+export class Tops {
+  readonly climb: Climb;
+  readonly #recent: RecentSamples;
+  readonly #watch: ReleaseWatch;
+  readonly #noiseNm: number;
+  /** Samples too far apart to show a click still show that the torque fell. */
+  readonly #allFalls: boolean;
+  #high: Step | null = null;
+  #framesSinceHigh = 0;
+  #highIsFinal = true;
+  #best: PlacedTop | null = null;
+  #clicks: Click[] = [];
+
+  constructor(recent: RecentSamples, begun: Begun) {
+    const { startNm, noiseNm, frameSigma, frameSamples, intervalUs } = begun;
+    this.climb = new Climb(startNm / CLIMB_STEPS_PER_START);
+    this.#recent = recent;
+    this.#watch = new ReleaseWatch(frameSigma, frameSamples * intervalUs);
+    this.#noiseNm = noiseNm;
+    this.#allFalls = intervalUs > CLICK_VISIBLE_US;
+  }
+
+  frame(step: Step): void {
+    this.#climbTo(step);
+    const fall = this.#watch.frame(step);
+    if (fall === null || !(fall.click || this.#allFalls)) return;
+    const { crest, kneeUs, troughNm } = fall;
+    const top = clickTop(this.#recent, crest, kneeUs, troughNm, this.#noiseNm);
+    this.#candidate({ top, step: crest });
+    // From here on the next top is looked for: it may lie hardly higher, within the noise of the frames.
+    this.#high = null;
+    this.#highIsFinal = true;
+    if (fall.click) this.#clicked({ top, step: crest, troughNm });
+  }
+
+  /** The highest top; null when none was ever looked at. */
+  highest(): PlacedTop | null {
+    if (!this.#highIsFinal) this.#settleHigh();
+    return this.#best;
+  }
+
+  /** The first click that no much higher peak came behind. */
+  clickBelow(peakNm: number): Click | null {
+    return this.#clicks.find(({ top }) => top.nm >= CLICK_NOT_BELOW * peakNm) ?? null;
+  }
+
+  #climbTo(step: Step): void {
+    if (this.#high === null || step.nm > this.#high.nm) {
+      this.#high = step;
+      this.#framesSinceHigh = 0;
+      this.#highIsFinal = false;
+      this.climb.add(step);
+      return;
+    }
+    this.#framesSinceHigh++;
+    if (this.#highIsFinal || this.#framesSinceHigh < TOP_FINAL_FRAMES) return;
+    if (step.atUs - this.#high.atUs >= TOP_FINAL_US && !this.#watch.falling) this.#settleHigh();
+  }
+
+  #settleHigh(): void {
+    this.#highIsFinal = true;
+    const step = this.#high;
+    if (step === null) return;
+    const mostNm = step.nm + NEVER_SIGMA * this.#noiseNm;
+    if (this.#best !== null && mostNm < SURELY_LOWER * this.#best.top.nm) return;
+    this.#candidate({ top: smoothTop(this.#recent, step.atUs, this.#noiseNm), step });
+  }
+
+  #candidate(found: PlacedTop): void {
+    if (this.#best === null || found.top.nm > this.#best.top.nm) this.#best = found;
+  }
+
+  #clicked(click: Click): void {
+    const highest = this.#best?.top.nm ?? 0;
+    this.#clicks = this.#clicks.filter(({ top }) => top.nm >= CLICK_NOT_BELOW * highest);
+    if (this.#clicks.length < MOST_CLICKS) this.#clicks.push(click);
+  }
+}
