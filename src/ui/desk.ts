@@ -2,6 +2,7 @@
  * What stands between the keys and the job: marks that are not said yet, text being typed, a chain of questions that is
  * half answered. Pure: a key makes another desk, and now and then a command. Nothing on it is part of the job's record.
  */
+import { openItems } from '../job/closing.ts';
 import type { Command } from '../job/command.ts';
 import { phaseOf } from '../job/phase.ts';
 import { refused } from '../job/refusal.ts';
@@ -149,7 +150,14 @@ function byKey(desk: Desk, press: KeyPress, job: JobState, pulling: boolean): Pr
   const asking = job.questions.length > 0;
   if (!asking && open.draft !== null) return done(open, pressedPanel(open.draft, press, job), job, pulling);
   const command = benchCommand(press, job, pulling);
+  if (command === null && key === 's' && !asking && !pulling) return stays({ ...open, notice: notYet(job) });
   return command === null ? nothing(open) : commanded(open, command, job, pulling, open.draft);
+}
+
+/** Why the job cannot be signed. */
+function notYet(job: JobState): string {
+  const [first = '', ...others] = openItems(job);
+  return `Not yet: ${first}${others.length === 0 ? '' : `, and ${others.length} more`}. q leaves it open and lists them.`;
 }
 
 /** What a person has before their eyes, as far as an answer to it goes: keys for something else come too late. */

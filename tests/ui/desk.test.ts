@@ -250,6 +250,12 @@ describe('at any time', () => {
     expect(desk.notice).toBe('A pull is under way.');
     expect(type(worked, 'z', desk).desk.notice).toBeNull();
   });
+
+  it('that would sign what is not done says what is missing', () => {
+    const { desk, outs } = type(worked, 's');
+    expect(outs).toEqual([]);
+    expect(desk.notice).toMatch(/^Not yet: cylinder 2: gap not measured, and \d+ more\. q leaves it open/);
+  });
 });
 
 describe('a gauge that types', () => {
