@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { JobState } from '../../src/job/state.ts';
 import { type Desk, newDesk, type Out, pressed } from '../../src/ui/desk.ts';
 import { columnsOf } from '../../src/ui/printable.ts';
+import { workshop } from '../job/workshop.ts';
 import { linesOf } from './drawn.tsx';
 import { jobWith, pullOf, questionOn } from './fixtures.ts';
 import { ROUTINE_JOBS, VIEWS } from './views.ts';
@@ -158,6 +159,24 @@ describe('an exception', () => {
     expect(type(worked, 'c a enter 7 enter a').outs).toEqual([
       { do: 'give-pull', pull: 3, cylinder: 7, why: 'the wrench was on that plug' },
     ]);
+  });
+
+  it('puts a cylinder that was left out before the pulls behind it', () => {
+    const shop = workshop();
+    for (const nm of [27, 27.2, 27.4]) shop.pull(nm);
+    shop.rest();
+    shop.again(27.6);
+    const [command] = type(shop.bench.state(), 'c b 2 enter enter a').outs;
+    expect(command).toEqual({
+      do: 'left-out',
+      pull: 4,
+      cylinder: 2,
+      on: 4,
+      why: 'its plug was only finger-tight',
+    });
+    if (command !== undefined && command !== 'quit' && 'do' in command)
+      shop.give({ kind: 'command', command });
+    expect(shop.bench.state()).toMatchObject({ torqueTarget: 2, questions: [] });
   });
 
   it('takes a plug out to start again, with or without a new one', () => {

@@ -1,11 +1,15 @@
 // Runs in the guest: what the kernel's own monitor saw between hci1 and the host, as a witness independent of plugmark.
 import { spawn } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 
 const FILE = '/run/out/hci.btsnoop';
+/** A slow guest gives the witness its turn late: the kernel keeps for it what came meanwhile. */
+const KEPT_BYTES = 64 << 20;
 
 /** Starts to write down all that passes; the returned function ends it. */
 export async function watch(tools) {
+  for (const name of ['rmem_max', 'rmem_default'])
+    writeFileSync(`/proc/sys/net/core/${name}`, String(KEPT_BYTES));
   const btmon = spawn(`${tools}/usr/bin/btmon`, ['-w', FILE], { stdio: 'ignore' });
   const ended = new Promise((resolve) => btmon.once('close', resolve));
   await new Promise((resolve, reject) => {

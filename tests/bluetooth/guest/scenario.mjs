@@ -301,15 +301,21 @@ await section('a whole job', async () => {
   }
 });
 
+/** The kernel gives an adapter away only while nobody else has it up, and bluetoothd turns on whatever appears. */
+async function freed() {
+  await sleep(3000);
+  execFileSync(`${tools}/usr/bin/btmgmt`, ['-i', 'hci1', 'power', 'off'], { stdio: 'ignore' });
+}
+
 await section('an adapter that noble has for itself (user channel)', async () => {
   await wrench.hide().catch((error) => say(`        ${error.message}`));
   await gauge.advertise();
-  // The kernel gives an adapter away only while nobody else has it up.
-  execFileSync(`${tools}/usr/bin/btmgmt`, ['-i', 'hci1', 'power', 'off'], { stdio: 'ignore' });
+  await freed();
   const env = { HCI_CHANNEL_USER: '1' };
   const found = await plugmark(['devices', 'scan', '--seconds', '3'], { env });
   check('devices scan works over it, and pairs', SEEN.test(found.said), found.problem);
   const pairedBefore = gauge.pairings();
+  await freed();
   writeFileSync('/run/job/order-2.json', JSON.stringify({ ...order, job: 'EX-4002' }));
   const args = ['job', '--order', '/run/job/order-2.json', '--station', '/run/job/station.json', '--plain'];
   const job = start(args, env);
