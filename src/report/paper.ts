@@ -2,9 +2,8 @@
  * A plain paper of headed parts, facts, texts and tables, as a tagged PDF (A4): what the audit desk hands out beside the
  * job records. The same paper gives the same bytes.
  */
-import { drawBackground } from './furniture.ts';
+import { collected, newSheet } from './document.ts';
 import {
-  type Doc,
   decoration,
   GREY,
   group,
@@ -71,41 +70,15 @@ export interface Paper {
 }
 
 export async function writePaper(paper: Paper): Promise<Uint8Array> {
-  const doc = await newDocument(paper);
-  const root = doc.struct('Document');
-  doc.addStructure(root);
-  doc.on('pageAdded', () => drawBackground(doc, paper.simulated));
-  doc.addPage();
-  const sheet: Sheet = { doc, root, y: PAGE.top, rewritten: false };
+  const { program, simulated } = paper;
+  const title = `${paper.title}, ${paper.subtitle}`;
+  const sheet = await newSheet({ title, program, madeAt: new Date(paper.madeAt), simulated });
   drawTitle(sheet, paper);
   drawFacts(sheet, paper.facts);
   for (const part of paper.parts) drawPart(sheet, part);
   drawFooters(sheet, paper);
-  root.end();
-  return collected(doc);
-}
-
-async function newDocument({ title, subtitle, program, madeAt, simulated }: Paper): Promise<Doc> {
-  const { default: PDFDocument } = await import('pdfkit');
-  // pdfkit copies title and creator into XML as they stand.
-  const xmlSafe = (words: string) => words.replace(/[<>&]/g, ' ');
-  return new PDFDocument({
-    size: [PAGE.width, PAGE.height],
-    margin: 0,
-    autoFirstPage: false,
-    bufferPages: true,
-    compress: false,
-    pdfVersion: '1.7',
-    tagged: true,
-    lang: 'en',
-    displayTitle: true,
-    info: {
-      Title: xmlSafe(`${simulated ? 'SIMULATED: ' : ''}${title}, ${subtitle}`),
-      Creator: xmlSafe(program),
-      Producer: 'pdfkit',
-      CreationDate: new Date(madeAt),
-    },
-  });
+  sheet.root.end();
+  return collected(sheet.doc);
 }
 
 const SIMULATED =
@@ -214,16 +187,4 @@ function stamp(sheet: Sheet, y: number): void {
   sheet.doc.save().rect(PAGE.left, y, TEXT_WIDTH, 13).fill(INK).restore();
   const placed = { x: PAGE.left, y: y + 2.5, width: TEXT_WIDTH, size: 8, bold: true, colour: '#FFFFFF' };
   ink(sheet, STAMP, { ...placed, align: 'centre', lines: 1 });
-}
-
-async function collected(doc: Doc): Promise<Uint8Array> {
-  const chunks: Uint8Array[] = [];
-  doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
-  const ended = new Promise<void>((resolve, reject) => {
-    doc.on('end', resolve);
-    doc.on('error', reject);
-  });
-  doc.end();
-  await ended;
-  return Buffer.concat(chunks);
 }

@@ -1,11 +1,12 @@
 import { createHash } from 'node:crypto';
 import { drawBack, qrText } from './back.ts';
+import { collected, newSheet } from './document.ts';
 import { drawFront } from './front.ts';
-import { drawBackground, drawFurniture } from './furniture.ts';
+import { drawFurniture } from './furniture.ts';
 import { drawHead } from './head.ts';
 import type { ReportModel } from './model.ts';
 import { qrSquares } from './qr.ts';
-import { type Doc, PAGE, type Sheet } from './sheet.ts';
+import type { Doc } from './sheet.ts';
 
 /** The signed record that the PDF carries inside it. */
 export interface Attachment {
@@ -16,8 +17,7 @@ export interface Attachment {
 }
 
 /**
- * The record as a tagged PDF, A4. The same model and record give the same bytes: no clock, and streams are not
- * compressed, because two versions of zlib may pack the same text differently.
+ * The record as a tagged PDF, A4. The same model and record give the same bytes.
  * Throws when the record's bytes do not have the digest that the pages print, which only a bug can bring about.
  */
 export async function writePdf(
@@ -28,12 +28,9 @@ export async function writePdf(
     throw new Error('the record to attach does not have the digest that the report prints');
   const attachedAs = recordBytes === undefined ? null : safeName(recordName);
   const madeAt = new Date(model.madeAt);
-  const doc = await newDocument(model, madeAt);
-  const root = doc.struct('Document');
-  doc.addStructure(root);
-  doc.on('pageAdded', () => drawBackground(doc, model.simulated));
-  doc.addPage();
-  const sheet: Sheet = { doc, root, y: PAGE.top, rewritten: false };
+  const { program, simulated } = model;
+  const sheet = await newSheet({ title: `Spark plug job record ${model.job}`, program, madeAt, simulated });
+  const { doc, root } = sheet;
   drawHead(sheet, model);
   drawFront(sheet, model);
   drawBack(sheet, model, await qrSquares(qrText(model)), attachedAs);
@@ -41,32 +38,6 @@ export async function writePdf(
   root.end();
   if (recordBytes !== undefined && attachedAs !== null) attach(doc, recordBytes, attachedAs, madeAt);
   return collected(doc);
-}
-
-async function newDocument(model: ReportModel, madeAt: Date): Promise<Doc> {
-  const { default: PDFDocument } = await import('pdfkit');
-  return new PDFDocument({
-    size: [PAGE.width, PAGE.height],
-    margin: 0,
-    autoFirstPage: false,
-    bufferPages: true,
-    compress: false,
-    pdfVersion: '1.7',
-    tagged: true,
-    lang: 'en',
-    displayTitle: true,
-    info: {
-      Title: xmlSafe(`${model.simulated ? 'SIMULATED: ' : ''}Spark plug job record ${model.job}`),
-      Creator: xmlSafe(model.program),
-      Producer: 'pdfkit',
-      CreationDate: madeAt,
-    },
-  });
-}
-
-/** pdfkit copies the title into XML as it stands. */
-function xmlSafe(text: string): string {
-  return text.replace(/[<>&]/g, ' ');
 }
 
 /** A file name without folders or characters that any file system refuses. */
@@ -88,16 +59,4 @@ function attach(doc: Doc, bytes: Uint8Array, name: string, madeAt: Date): void {
 
 function sha256(bytes: Uint8Array): string {
   return createHash('sha256').update(bytes).digest('hex');
-}
-
-async function collected(doc: Doc): Promise<Uint8Array> {
-  const chunks: Uint8Array[] = [];
-  doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
-  const ended = new Promise<void>((resolve, reject) => {
-    doc.on('end', resolve);
-    doc.on('error', reject);
-  });
-  doc.end();
-  await ended;
-  return Buffer.concat(chunks);
 }
