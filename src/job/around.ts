@@ -53,6 +53,10 @@ function withOldPlug(state: JobState, cylinder: number, change: Partial<OldPlug>
   return { ...state, oldPlugs: { ...state.oldPlugs, [cylinder]: { ...was, ...change } } };
 }
 
+/** The old plug that a reading is of: none once new ones are being tightened. */
+export const oldPlugAtHand = ({ oldPlugTarget, cylinders }: JobState): number | null =>
+  cylinders.some(({ pulls }) => pulls.length > 0) ? null : oldPlugTarget;
+
 /** The cylinder whose old plug is read next: the chosen one, else the first unread; null where none is to be read. */
 export function oldPlugDue(state: JobState): number | null {
   if (state.routine?.oldPlugs !== true) return null;

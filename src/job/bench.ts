@@ -7,6 +7,7 @@ import { encodeSamples } from '../pull/trace.ts';
 import { type LinkState, type Reading, scaled, type ToolId } from '../reading.ts';
 import { err, ok, type Result } from '../result.ts';
 import { place, SETTLED_MS, settle } from '../sequence/place.ts';
+import { oldPlugAtHand } from './around.ts';
 import type { Command } from './command.ts';
 import type { JobEvent } from './event.ts';
 import { type Feed, newFeed, notAValue } from './feed.ts';
@@ -121,8 +122,8 @@ export function createBench(opened: JobState): Bench {
         because: `pull ${pull.pull} went on from it`,
       });
     placed(desk, pull, placement);
-    const old = state.oldPlugTarget;
-    if (placement.kind === 'loosening' && old !== null && phaseOf(state) === 'old-plugs')
+    const old = oldPlugAtHand(state);
+    if (placement.kind === 'loosening' && old !== null)
       emit({ type: 'removal-felt', cylinder: old, pull: pull.pull });
     if (placement.kind === 'run-down') stroke = { pull: pull.pull, endUs: pull.endUs };
     else if (placement.kind !== 'handling') stroke = null;
@@ -165,19 +166,22 @@ export function createBench(opened: JobState): Bench {
 
   const gap = (tool: ToolId, feed: Feed, value: Reading & { kind: 'value' }) => {
     flush(tool, feed);
-    const { gapTarget, gapWindow, order, oldPlugTarget } = state;
-    if (oldPlugTarget !== null && phaseOf(state) === 'old-plugs') {
+    const { gapTarget, gapWindow, order, routine } = state;
+    const old = oldPlugAtHand(state);
+    if (old !== null) {
       const gapMm = scaled(value.counts, feed.exponent + 3);
       emit({
         type: 'old-gap-found',
         tool,
         reading: value.n,
         atUs: value.atUs,
-        cylinder: oldPlugTarget,
+        cylinder: old,
         gapMm,
       });
       return;
     }
+    // An old plug measured late, or a new one early: nobody can tell.
+    if (routine?.oldPlugs === true && phaseOf(state) === 'new-plugs') return;
     if (gapTarget === null || gapWindow === null || gapCheckOf(order.specification) !== 'gauge') return;
     const gapMm = scaled(value.counts, feed.exponent + 3);
     const judgement = judgedReading(state, tool, gapMm, gapWindow, null);

@@ -180,13 +180,15 @@ function gapSeen(state: JobState, { cylinder, sound }: JobEventOf<'gap-seen'>): 
 /** Another plug for a cylinder: one that was tightened comes out first. */
 function plugScrapped(state: JobState, cylinder: number): JobState {
   const c = state.cylinders.find((one) => one.cylinder === cylinder);
-  const fitted = c !== undefined && c.pulls.length > 0;
+  const fitted = c !== undefined && (c.pulls.length > 0 || c.settlement !== undefined);
   return fitted ? restarted(state, { cylinder, newPlug: true }) : withNewPlug(state, cylinder);
 }
 
 function questionAnswered(state: JobState, event: JobEventOf<'question-answered'>): JobState {
   const about = state.questions.find(({ pull }) => pull === event.pull);
-  const after = retighten(answered(state, event.pull, event.answer));
+  const comesOut = event.answer === 'refit' || event.answer === 'replace';
+  const before = comesOut && about !== undefined ? unsettled(state, about.cylinder) : state;
+  const after = retighten(answered(before, event.pull, event.answer));
   return event.answer === 'replace' && about !== undefined ? withNewPlug(after, about.cylinder) : after;
 }
 
@@ -206,12 +208,18 @@ function settled(state: JobState, cylinder: number, settlement: Settlement): Job
   };
 }
 
+/** Another plug, or the same one anew: whoever answered for how it stood answers for it no more. */
+const unsettled = (state: JobState, cylinder: number): JobState =>
+  withCylinder(state, cylinder, ({ settlement: _gone, ...was }) => was);
+
 /** The device may be off by more than it was listed with: judged by that from here on. */
 function uncertaintyDeclared(state: JobState, event: JobEventOf<'uncertainty-declared'>): JobState {
   const { tool, permissibleDeviation, window, firstWindow } = event;
   const basis = 'published by the device itself';
   return {
     ...state,
+    // What was confirmed were other windows.
+    windowsConfirmed: false,
     instruments: state.instruments.map((one) =>
       one.id === tool ? { ...one, permissibleDeviation, basis } : one,
     ),
@@ -226,9 +234,9 @@ function restarted(
   { cylinder, newPlug }: Pick<JobEventOf<'cylinder-restarted'>, 'cylinder' | 'newPlug'>,
 ): JobState {
   const back = withCylinder(
-    newPlug ? withNewPlug(state, cylinder) : state,
+    unsettled(newPlug ? withNewPlug(state, cylinder) : state, cylinder),
     cylinder,
-    ({ settlement: _gone, ...was }) => ({ ...was, restartedAfter: state.pullCount }),
+    (was) => ({ ...was, restartedAfter: state.pullCount }),
   );
   return {
     ...retighten(back),

@@ -56,7 +56,7 @@ function isDone(phase: Phase, state: JobState): boolean {
 }
 
 const listDone = (phase: ListPhase, { routine, attested }: JobState): boolean =>
-  routine === null || itemsOf(routine, phase).every(({ id }) => attested[id] !== undefined);
+  routine === null || itemsOf(routine, phase).every(({ id }) => Object.hasOwn(attested, id));
 
 /** The phases that this job has, in order, each with whether it is done; without signing. */
 export function phasesOf(state: JobState): readonly { readonly phase: Phase; readonly done: boolean }[] {

@@ -18,8 +18,10 @@ export function withNewPlug(state: JobState, cylinder: number): JobState {
   const c = state.cylinders.find((one) => one.cylinder === cylinder);
   if (c === undefined) return state;
   const gap = firstGapState(state.order) === 'done' ? 'done' : 'again';
+  const { [cylinder]: _gone, ...newPlugs } = state.newPlugs;
   return {
     ...state,
+    newPlugs,
     plugs: { ...state.plugs, [cylinder]: { gapsBefore: c.gaps.length, step: null } },
     cylinders: state.cylinders.map((one) => (one === c ? { ...c, gap } : one)),
   };

@@ -3,7 +3,9 @@ import type { Command } from './command.ts';
 import type { Answer } from './event.ts';
 import { itemsOf } from './routine.ts';
 import { attemptOf, leftOut } from './situation.ts';
+import { stageOf } from './stage.ts';
 import type { JobState } from './state.ts';
+import { stands } from './torque-step.ts';
 
 /** Why a command cannot be carried out now, in one sentence; null when it can. */
 export function refused(state: JobState, command: Command, pulling: boolean): string | null {
@@ -56,10 +58,19 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
         ? `Cylinder ${command.cylinder} is proven by torque.`
         : null;
     case 'accept':
-      return state.questions.some(({ pull, kind }) => pull === command.pull && kind === 'over-window')
-        ? null
-        : `Pull ${command.pull} is not one over the window that is asked about.`;
+      return notAcceptable(state, command.pull);
   }
+}
+
+function notAcceptable(state: JobState, pull: number): string | null {
+  const question = state.questions.find((open) => open.pull === pull);
+  if (question?.kind !== 'over-window') return `Pull ${pull} is not one over the window that is asked about.`;
+  const c = state.cylinders.find(({ cylinder }) => cylinder === question.cylinder);
+  if (c === undefined || !stands(c, pull))
+    return 'This plug has come out since: nobody can answer for it as it was.';
+  return stageOf(state, question.cylinder) === 'final'
+    ? null
+    : 'Only the last torque of two can be left as it is.';
 }
 
 function strangers(state: JobState, cylinders: readonly number[]): string | null {

@@ -9,6 +9,8 @@ const routineItemSchema = z.strictObject({
   id,
   text: z.string().min(1).max(160),
   choices: z.array(z.string().min(1).max(60)).min(2).max(6).exactOptional(),
+  /** Those of the choices that want explaining: the papers list them among the exceptions. */
+  notable: z.array(z.string().min(1).max(60)).max(6).exactOptional(),
 });
 export type RoutineItem = z.infer<typeof routineItemSchema>;
 
@@ -89,6 +91,7 @@ export const USUAL_ROUTINE: Routine = {
       id: 'engine-run',
       text: 'Engine run',
       choices: ['runs without misfire', 'misfires', 'not run'],
+      notable: ['misfires', 'not run'],
     },
     {
       id: 'old-parts',

@@ -137,7 +137,10 @@ export function leftOut(
   if (from < 0 || to <= from || again === undefined) return [];
   const round = state.cylinders
     .slice(from, to + 1)
-    .filter(({ pulls }) => !pulls.some(({ given }) => given === true));
+    .filter(
+      ({ pulls, settlement }) =>
+        settlement?.kind !== 'by-angle' && !pulls.some(({ given }) => given === true),
+    );
   if (round[0]?.cylinder !== cylinder || round[0].pulls.length === 0) return [];
   const because = `the plug of cylinder ${cylinder} was left out`;
   const moved = round.slice(0, -1).flatMap(({ pulls }, i) =>

@@ -1,5 +1,5 @@
 import type { Window } from '../metrology/judgement.ts';
-import type { CylinderState, JobState } from './state.ts';
+import { type CylinderState, isOver, type JobState } from './state.ts';
 import { type Stage, stageAfter } from './tightening-stage.ts';
 import { countingPulls } from './torque-step.ts';
 
@@ -15,7 +15,7 @@ const stageThrough = (c: CylinderState): Stage => countingPulls(c).reduce<Stage>
 /** The cylinder whose plug has to be loosened before its last step; null for none. */
 export function toBeLoosened(state: JobState): number | null {
   if (state.basis.firstTorqueWindow === null) return null;
-  return state.cylinders.find((c) => stageThrough(c) === 'loosen')?.cylinder ?? null;
+  return state.cylinders.find((c) => !isOver(c.torque) && stageThrough(c) === 'loosen')?.cylinder ?? null;
 }
 
 /** The window of the next pull on a cylinder. */

@@ -16,7 +16,20 @@ export function torqueStep(
     if (step === 'done' && stage !== 'final') step = 'again';
     if (basis.firstTorqueWindow !== null) stage = stageAfter(stage, attempt);
   }
-  return step !== 'done' && c.settlement !== undefined ? 'settled' : step;
+  const { settlement } = c;
+  if (settlement === undefined) return step;
+  if (settlement.kind === 'accepted') return stands(c, settlement.pull) ? 'settled' : step;
+  return step === 'done' ? 'done' : 'settled';
+}
+
+/** The plug that this pull was on has been there ever since, and was not loosened. */
+export function stands(c: CylinderState, pull: number): boolean {
+  const pulls = countingPulls(c);
+  const at = pulls.findIndex((attempt) => attempt.pull.pull === pull);
+  if (at < 0) return false;
+  return pulls
+    .slice(at)
+    .every(({ kind, answer }) => kind !== 'loosening' && answer !== 'refit' && answer !== 'replace');
 }
 
 /** The pulls since the plug was last started again by command. */

@@ -52,7 +52,9 @@ function attestedList(
 ): AttestedList[] {
   const last = entries.findLast(({ event }) => event.type === 'steps-attested' && event.phase === phase);
   if (routine === null || last === undefined) return [];
-  const items = itemsOf(routine, phase).map(({ id, text }) => clean(`${text}: ${saidText(attested[id])}`));
+  const items = itemsOf(routine, phase).map(({ id, text }) =>
+    clean(`${text}: ${saidText(Object.hasOwn(attested, id) ? attested[id] : undefined)}`),
+  );
   return [{ title: TITLES[phase], by: clean(`${last.by}, ${utc(last.at)}`), items }];
 }
 

@@ -129,12 +129,15 @@ const cylindersText = (cylinders: readonly number[]): string =>
 /** Steps that were left out, each with its reason. */
 function notDone({ phase, said }: JobEventOf<'steps-attested'>, { routine }: JobState): string | null {
   const items = routine === null ? [] : itemsOf(routine, phase);
+  const of = (item: string) => items.find(({ id }) => id === item);
   const left = said.flatMap(({ item, as, why }) =>
-    as === 'not-done'
-      ? [`${items.find(({ id }) => id === item)?.text ?? item}${why === undefined ? '' : ` (${why})`}`]
-      : [],
+    as === 'not-done' ? [`${of(item)?.text ?? item}${why === undefined ? '' : ` (${why})`}`] : [],
   );
-  return left.length === 0 ? null : `Not done: ${left.join('; ')}.`;
+  const notable = said.flatMap(({ item, as }) =>
+    of(item)?.notable?.includes(as) === true ? [`${of(item)?.text ?? item}: ${as}.`] : [],
+  );
+  const words = [...(left.length === 0 ? [] : [`Not done: ${left.join('; ')}.`]), ...notable];
+  return words.length === 0 ? null : words.join(' ');
 }
 
 /** A plug that came out broken, or a thread that was not sound. */

@@ -135,13 +135,16 @@ export function settle(
 }
 
 /**
- * A placement as it may stand, whoever made it: readings at the end of the scale prove no plug, wherever they are given
- * to.
+ * A placement as it may stand, whoever made it: readings at the end of the scale prove no plug, nor does a pull whose end
+ * is missing, wherever they are given to.
  */
 export function asProven(pull: FoundPull, placement: Placement): Placement {
   const { cylinder, kind, evidence } = placement;
+  const because = evidence === undefined ? {} : { evidence };
+  if (pull.cut !== null && cylinder !== null && (kind === 'tightening' || kind === 'continuation'))
+    return { ...asks('cut', cylinder, 'its end is missing'), ...because };
   if (!pull.saturated || cylinder === null || kind === 'loosening' || kind === 'unsure') return placement;
-  return { ...beyondScale(pull, cylinder), ...(evidence === undefined ? {} : { evidence }) };
+  return { ...beyondScale(pull, cylinder), ...because };
 }
 
 interface Case {

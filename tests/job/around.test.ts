@@ -35,6 +35,15 @@ function proveItself(shop: Shop) {
   expect(again.value.state()).toEqual(shop.bench.state());
 }
 
+/** Cylinder 1 went above the window, and somebody answered for it. */
+function overAndAccepted(): Shop {
+  const shop = workshop();
+  for (const _ of ALL) shop.gap(0.75);
+  shop.pull(34);
+  say(shop, { do: 'accept', pull: 1, by: 'Foreman One', reason: 'threads sound' });
+  return shop;
+}
+
 describe('the order of the work', () => {
   it('leads through every phase, and the job is complete', () => {
     const shop = usual();
@@ -77,9 +86,9 @@ describe('the order of the work', () => {
 
   it('leaves the hands at the wrench once they are there, and brings back what was passed over', () => {
     const shop = usual();
-    for (const _ of ALL) shop.gap(0.75);
     shop.pull(27.5);
     expect(phase(shop)).toBe('torque');
+    for (const _ of ALL) shop.gap(0.75);
     for (const _ of ALL.slice(1)) shop.pull(27.5);
     expect(phase(shop)).toBe('windows');
     proveItself(shop);
@@ -94,8 +103,8 @@ describe('the order of the work', () => {
 
   it('stays open while anything is not said, and names it', () => {
     const shop = usual();
-    for (const _ of ALL) shop.gap(0.75);
     for (const _ of ALL) shop.pull(27.5);
+    for (const _ of ALL) shop.gap(0.75);
     say(shop, { do: 'read-old-plugs', cylinders: [1, 2, 3], ...NORMAL, damage: [] });
     expect(open(shop)).toEqual([
       'cylinder 1: new plug not checked',
@@ -169,6 +178,21 @@ describe('old plugs', () => {
     proveItself(shop);
   });
 
+  it('that are measured too early or too late prove no new one', () => {
+    const early = usual();
+    early.gap(0.75);
+    expect(early.bench.state().oldPlugs[1]?.gapMm).toBe(0.75);
+    const late = usual();
+    say(late, { do: 'read-old-plugs', cylinders: ALL, ...NORMAL, damage: [] });
+    say(late, { do: 'confirm-windows' });
+    say(late, attested('before-removal'));
+    late.gap(0.75);
+    for (const shop of [early, late]) {
+      expect(shop.bench.state().cylinders.every(({ gap }) => gap === 'todo')).toBe(true);
+      proveItself(shop);
+    }
+  });
+
   it('may be read again', () => {
     const shop = usual();
     say(shop, { do: 'confirm-windows' });
@@ -222,6 +246,47 @@ describe('a torque that is not proven', () => {
     proveItself(shop);
   });
 
+  it('above the window after it was proven is proven no more once somebody answers for it', () => {
+    const shop = workshop();
+    shop.pull(27.5);
+    shop.again(45);
+    expect(say(shop, { do: 'accept', pull: 2, by: 'Foreman One', reason: 'threads sound' })).toBeNull();
+    expect(shop.cylinder(1).torque).toBe('settled');
+    proveItself(shop);
+  });
+
+  it('is not mended by a later pull on the same plug', () => {
+    const shop = overAndAccepted();
+    shop.pull(27.5);
+    say(shop, { do: 'give-pull', pull: 2, cylinder: 1, why: 'it was on this plug' });
+    expect(shop.cylinder(1).torque).toBe('settled');
+    proveItself(shop);
+  });
+
+  it('is answered for no more when the plug comes out, is scrapped, or the pull was on another', () => {
+    const refitted = overAndAccepted();
+    refitted.rest();
+    refitted.loosen(15);
+    refitted.answer('replace');
+    const scrapped = overAndAccepted();
+    say(scrapped, { do: 'scrap-plug', cylinder: 1, reason: 'dropped' });
+    const moved = overAndAccepted();
+    say(moved, { do: 'give-pull', pull: 1, cylinder: 3, why: 'it was on that plug' });
+    for (const shop of [refitted, scrapped, moved]) {
+      expect(shop.cylinder(1).torque).not.toBe('settled');
+      proveItself(shop);
+    }
+  });
+
+  it('cannot be accepted once its plug has come out', () => {
+    const shop = workshop();
+    for (const _ of ALL) shop.gap(0.75);
+    shop.pull(34);
+    say(shop, { do: 'scrap-plug', cylinder: 1, reason: 'dropped' });
+    const accept = { do: 'accept', pull: 1, by: 'Foreman One', reason: 'threads sound' } as const;
+    expect(say(shop, accept)).toMatch('has come out since');
+  });
+
   it('cannot be accepted where nothing of the kind is asked', () => {
     const shop = workshop();
     shop.pull(20);
@@ -244,6 +309,66 @@ describe('a torque that is not proven', () => {
     expect(shop.cylinder(1).torque).toBe('done');
     expect(say(shop, byAngle)).toMatch('proven by torque');
     proveItself(shop);
+  });
+});
+
+describe('what was turned by an angle', () => {
+  const byAngle = { do: 'fit-by-angle', cylinder: 1, turn: '1/2 turn', why: 'bulkhead' } as const;
+
+  it('is forgotten with the plug', () => {
+    const shop = workshop();
+    say(shop, byAngle);
+    say(shop, { do: 'scrap-plug', cylinder: 1, reason: 'dropped' });
+    expect(shop.cylinder(1).torque).toBe('again');
+    proveItself(shop);
+  });
+
+  it('gets no pull of another cylinder when one was left out', () => {
+    const shop = workshop();
+    say(shop, { ...byAngle, cylinder: 2 });
+    for (const nm of [27, 27.2]) shop.pull(nm);
+    shop.rest();
+    shop.again(27.6);
+    say(shop, { do: 'left-out', pull: 3, cylinder: 1, on: 4, why: 'finger-tight' });
+    expect(shop.cylinder(2)).toMatchObject({ torque: 'settled', pulls: [] });
+    proveItself(shop);
+  });
+});
+
+it('a pull that a lost link cut proves no plug, whichever it is given to', () => {
+  const shop = workshop();
+  shop.rest();
+  shop.halfPull(27.5);
+  shop.give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'battery' } });
+  say(shop, { do: 'give-pull', pull: 1, cylinder: 2, why: 'it was on that plug' });
+  expect(shop.cylinder(2)).toMatchObject({ torque: 'ask', pulls: [{ kind: 'unsure', judgement: null }] });
+  proveItself(shop);
+});
+
+it('a new plug in the place of a checked one has not been checked', () => {
+  const shop = usual();
+  const { part } = shop.bench.state().order.plug;
+  say(shop, { do: 'check-new-plugs', cylinders: ALL, part, lot: 'L7', differs: [] });
+  say(shop, { do: 'scrap-plug', cylinder: 2, reason: 'dropped' });
+  expect(Object.keys(shop.bench.state().newPlugs)).toEqual(['1', '3', '4']);
+  proveItself(shop);
+});
+
+it('a list with an item of a name that every object has is not attested by itself', () => {
+  const routine = { ...USUAL_ROUTINE, beforeRemoval: [{ id: 'constructor', text: 'Anything' }] };
+  const shop = workshop(exampleOrder(4), routine);
+  say(shop, { do: 'confirm-windows' });
+  expect(phase(shop)).toBe('before-removal');
+});
+
+it('an acceptance under the name of another pull is not what was said', () => {
+  const shop = overAndAccepted();
+  const forged = shop.events.map((event) =>
+    event.type === 'pull-accepted' ? { ...event, cylinder: 2 } : event,
+  );
+  expect(replay(forged)).toMatchObject({
+    ok: false,
+    error: { message: expect.stringContaining('what was said') },
   });
 });
 

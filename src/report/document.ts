@@ -1,0 +1,55 @@
+import { drawBackground } from './furniture.ts';
+import { type Doc, PAGE, type Sheet } from './sheet.ts';
+
+/**
+ * A tagged PDF, A4, at the top of its first page. The same calls give the same bytes: no clock, and streams are not
+ * compressed, because two versions of zlib may pack the same text differently.
+ */
+export async function newSheet(about: {
+  readonly title: string;
+  readonly program: string;
+  readonly madeAt: Date;
+  readonly simulated: boolean;
+}): Promise<Sheet> {
+  const { default: PDFDocument } = await import('pdfkit');
+  const doc = new PDFDocument({
+    size: [PAGE.width, PAGE.height],
+    margin: 0,
+    autoFirstPage: false,
+    bufferPages: true,
+    compress: false,
+    pdfVersion: '1.7',
+    tagged: true,
+    lang: 'en',
+    displayTitle: true,
+    info: {
+      Title: xmlSafe(`${about.simulated ? 'SIMULATED: ' : ''}${about.title}`),
+      Creator: xmlSafe(about.program),
+      Producer: 'pdfkit',
+      CreationDate: about.madeAt,
+    },
+  });
+  const root = doc.struct('Document');
+  doc.addStructure(root);
+  doc.on('pageAdded', () => drawBackground(doc, about.simulated));
+  doc.addPage();
+  return { doc, root, y: PAGE.top, rewritten: false };
+}
+
+/** pdfkit copies title and creator into XML as they stand. */
+function xmlSafe(text: string): string {
+  return text.replace(/[<>&]/g, ' ');
+}
+
+/** The bytes of a document whose pages are drawn. */
+export async function collected(doc: Doc): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
+  const ended = new Promise<void>((resolve, reject) => {
+    doc.on('end', resolve);
+    doc.on('error', reject);
+  });
+  doc.end();
+  await ended;
+  return Buffer.concat(chunks);
+}
