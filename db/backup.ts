@@ -1,5 +1,5 @@
 /** Backups of a station log: made while others write to it, and looked through whole before they take its place. */
-import { existsSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, renameSync, rmSync, statSync } from 'node:fs';
 import { copyFile } from 'node:fs/promises';
 import { ProblemError } from '../src/problem.ts';
 import { logFault } from './check.ts';
@@ -95,8 +95,8 @@ export interface Restored extends Checked {
 }
 
 /**
- * Puts a backup in the place of a log. The backup is copied and read through first, and what was there is kept beside it
- * under another name. Problems: `log-busy` while a program has the log open, `log-damaged`, `backup-missing`.
+ * Puts a backup in the place of a log. The backup is copied, with the write-ahead log beside it if there is one, and read
+ * through first; what was there is kept beside it under a name that was free. Problems: `log-busy` while a program has the log open, `log-damaged`, `backup-missing`.
  */
 export async function restoreLog(backup: string, path: string, suffix: string): Promise<Restored> {
   if (!existsSync(backup))
@@ -108,13 +108,15 @@ export async function restoreLog(backup: string, path: string, suffix: string): 
     });
   const part = `${path}.restoring`;
   const remove = () => {
-    for (const end of ['', '-wal', '-shm']) rmSync(`${part}${end}`, { force: true });
+    for (const end of ENDS) rmSync(`${part}${end}`, { force: true });
   };
   remove();
   try {
     await copyFile(backup, part);
+    // Of a log that was copied by hand the newest entries may be there alone; reading the copy takes them in.
+    if (hasContent(`${backup}-wal`)) await copyFile(`${backup}-wal`, `${part}-wal`);
     const checked = await checkLog(part);
-    const before = existsSync(path) ? `${path}.${suffix}` : null;
+    const before = isTaken(path) ? freeName(`${path}.${suffix}`) : null;
     if (before !== null) await setAside(path, before);
     renameSync(part, path);
     return { ...checked, before };
@@ -123,21 +125,32 @@ export async function restoreLog(backup: string, path: string, suffix: string): 
   }
 }
 
+const ENDS = ['', '-wal', '-shm'] as const;
+const isTaken = (path: string) => ENDS.some((end) => existsSync(`${path}${end}`));
+const hasContent = (path: string) => (statSync(path, { throwIfNoEntry: false })?.size ?? 0) > 0;
+
+/** The name, or the first of name-2, name-3 … under which nothing lies. */
+function freeName(name: string): string {
+  let free = name;
+  for (let i = 2; isTaken(free); i++) free = `${name}-${i}`;
+  return free;
+}
+
 /** Moves a log away with all that belongs to it; refused while another program has it open. */
 async function setAside(path: string, to: string): Promise<void> {
   try {
-    const db = await openDatabase(path);
+    // SQLite would throw away a write-ahead log whose file is gone.
+    const db = existsSync(path) ? await openDatabase(path) : null;
     try {
       // Leaving the write-ahead log takes the whole file for oneself, and empties it into the file.
-      db.pragma('journal_mode = DELETE');
+      db?.pragma('journal_mode = DELETE');
     } finally {
-      db.close();
+      db?.close();
     }
   } catch (cause) {
     const problem = problemOf(cause, path);
     if (!(problem instanceof ProblemError) || problem.problem.code === 'log-busy') throw problem;
     // It cannot serve as a log any more, so nothing has it open, and it moves as it is.
   }
-  for (const end of ['', '-wal', '-shm'])
-    if (existsSync(`${path}${end}`)) renameSync(`${path}${end}`, `${to}${end}`);
+  for (const end of ENDS) if (existsSync(`${path}${end}`)) renameSync(`${path}${end}`, `${to}${end}`);
 }

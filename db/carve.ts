@@ -105,10 +105,15 @@ function pagesInWal(path: string) {
   const pageSize = wal.readUInt32BE(8);
   if (pageSize < 512 || pageSize > 65_536) return null;
   const pages = new Map<number, Buffer>();
+  const open = new Map<number, Buffer>();
   for (let at = 32; at + 24 + pageSize <= wal.length; at += 24 + pageSize) {
     // Frames of an earlier round carry other salts.
     if (wal.compare(wal, 16, 24, at + 8, at + 16) !== 0) break;
-    pages.set(wal.readUInt32BE(at), wal.subarray(at + 24, at + 24 + pageSize));
+    open.set(wal.readUInt32BE(at), wal.subarray(at + 24, at + 24 + pageSize));
+    // Only the last frame of a transaction says how large the file is: those behind the last such one were never committed.
+    if (wal.readUInt32BE(at + 4) === 0) continue;
+    for (const [number, page] of open) pages.set(number, page);
+    open.clear();
   }
   return { pageSize, pages };
 }

@@ -1,6 +1,6 @@
 /** The calibration calendar as iCalendar (RFC 5545), for any calendar program. */
 import { createHash } from 'node:crypto';
-import type { CalendarLine } from './calendar.ts';
+import { type CalendarLine, CYCLES_ARE } from './calendar.ts';
 
 /** Octets in a line, its end not counted (3.1). */
 const LINE_OCTETS = 75;
@@ -28,6 +28,7 @@ function eventOf(line: CalendarLine, due: string, station: string, stamp: string
     line.cycleLimit === null
       ? `${line.cycles} cycles since.`
       : `${line.cycles} of ${line.cycleLimit} cycles used.`,
+    `Cycles: ${CYCLES_ARE}.`,
     line.next === null ? '' : `By what was found, the next interval is ${line.next.days} days.`,
   ];
   return [

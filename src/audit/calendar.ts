@@ -1,4 +1,4 @@
-/** When each instrument of the station has to be calibrated again: by its date, or by the cycles that the log counts. */
+/** When each instrument of the station has to be calibrated again: by its date, or by its cycles, see `CYCLES_ARE`. */
 import { dueDate } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
 import { permissibleAt } from '../metrology/permissible.ts';
@@ -7,7 +7,7 @@ import { type IntervalBounds, type NextInterval, nextInterval } from '../statist
 /** An instrument as it was recorded last, with what the log counts since its calibration. */
 export interface InUse {
   readonly instrument: Instrument;
-  /** Pulls, or gap readings, since the day of its certificate. */
+  /** Pulls on plugs, or gap readings, since the day of its certificate; pulls given to no cylinder are not among them. */
   readonly cycles: number;
   /** ISO day of the last one; null where there was none. */
   readonly lastUsed: string | null;
@@ -31,6 +31,10 @@ export interface CalendarLine {
   /** What the staircase makes of the last finding; null where it was not asked for or cannot say. */
   readonly next: NextInterval | null;
 }
+
+/** What the cycles of a line are, in words. */
+export const CYCLES_ARE =
+  'pulls on plugs or gap readings since the certificate, pulls given to no cylinder not counted; or the counter of the tool where that is ahead';
 
 export interface CalendarSettings {
   /** ISO day. */

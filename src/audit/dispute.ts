@@ -7,7 +7,7 @@ import type { ItemState, LookBack } from './lookback-state.ts';
 export type Learned =
   /** A look-back touches the job: some of its proofs do not hold any more. */
   | { readonly kind: 'touched'; readonly at: string; readonly lookBack: LookBack; readonly item: ItemState }
-  /** A look-back went over the job's day and tool, and left every proof of it standing. */
+  /** A look-back went over all that the job measured, and left every proof of it standing. */
   | { readonly kind: 'stood'; readonly at: string; readonly lookBack: LookBack }
   /** A tool of the job was calibrated again. */
   | {
@@ -40,7 +40,7 @@ export function learnedSince(
       const complete = closed?.complete === true;
       return { kind: 'worked-again', at: opening?.at ?? '', job: order.job, complete };
     }),
-    ...lookBacks.flatMap((lookBack) => byLookBack(state, lookBack)),
+    ...lookBacks.flatMap((lookBack) => byLookBack(state, entries, lookBack)),
     ...checksSince(state, station),
     ...entries.flatMap(({ event, at }): Learned[] =>
       event.type === 'job-voided' ? [{ kind: 'voided', at, by: event.by, reason: event.reason }] : [],
@@ -49,7 +49,11 @@ export function learnedSince(
   return learned.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
 }
 
-function byLookBack({ order, basis, instruments }: JobState, lookBack: LookBack): readonly Learned[] {
+function byLookBack(
+  { order, basis, instruments, cylinders }: JobState,
+  entries: readonly LogEntry[],
+  lookBack: LookBack,
+): readonly Learned[] {
   const { made, items, at } = lookBack;
   const item = items.find(({ job }) => job === order.job);
   if (item !== undefined) return [{ kind: 'touched', at, lookBack, item }];
@@ -58,8 +62,16 @@ function byLookBack({ order, basis, instruments }: JobState, lookBack: LookBack)
   // One that was measured under a newer certificate was never in question.
   const { certificate } = used;
   if (certificate !== undefined && certificate.date >= made.foundOn) return [];
-  return at.slice(0, 10) < basis.on ? [] : [{ kind: 'stood', at, lookBack }];
+  const isUsed = cylinders.some(
+    ({ pulls, gaps }) =>
+      pulls.some(({ pull }) => pull.tool === used.id) || gaps.some(({ tool }) => tool === used.id),
+  );
+  // One that was made while the job went on has not seen all of it.
+  const isWhole = entries.every(({ event, at: then }) => !MEASURED.has(event.type) || then <= at);
+  return isUsed && isWhole ? [{ kind: 'stood', at, lookBack }] : [];
 }
+
+const MEASURED: ReadonlySet<string> = new Set(['pull-found', 'pull-placed', 'gap-measured']);
 
 function checksSince({ instruments, basis }: JobState, station: readonly StationEntry[]): readonly Learned[] {
   const seen = new Set<string>();

@@ -17,15 +17,16 @@ export interface Assessment {
 /**
  * What the jobs still rest on. Of each cylinder that counts which stands for the plug that is in the engine, and was OK;
  * a re-hit or a check behind it can take that away, if with the found error it went above the window. A void job proved
- * nothing, so nothing of it is in question.
+ * nothing, so nothing of it is in question. `ofJobs` are attempts of the same jobs with whatever tool: a re-hit or a check
+ * counts as well where the proof before it came from another tool.
  */
-export function assess(judged: readonly JudgedAgain[]): Assessment {
+export function assess(judged: readonly JudgedAgain[], ofJobs: readonly AttemptRow[] = []): Assessment {
   const count = { 'still-in': 0, doubtful: 0, out: 0 };
   const touched = new Map<
     string,
     { readonly row: AttemptRow; readonly attempts: LookBackItem['attempts'] }
   >();
-  for (const proof of proofsOf(judged)) {
+  for (const proof of proofsOf(judged, ofJobs)) {
     count[proof.sort] += 1;
     if (proof.sort === 'still-in') continue;
     const { row, again, covered, sort } = proof;
@@ -58,20 +59,28 @@ type Proof = JudgedAgain & { readonly sort: Sort; readonly again: NonNullable<Ju
 const isJudged = (one: JudgedAgain): one is Proof => one.sort !== null && one.again !== null;
 
 /** The attempt that decides about each cylinder and quantity: the worst of what it stands with. */
-function proofsOf(judged: readonly JudgedAgain[]): readonly Proof[] {
+function proofsOf(judged: readonly JudgedAgain[], ofJobs: readonly AttemptRow[]): readonly Proof[] {
   const standing = new Map<string, Proof>();
+  const provedAt = new Map<string, number>();
+  for (const row of [...ofJobs, ...judged.map((one) => one.row)])
+    if (isProof(row)) provedAt.set(placeOf(row), row.number);
   const proved = judged.filter(isJudged).filter(({ row }) => !row.voided);
-  for (const proof of proved)
-    if (proof.row.last && proof.row.result === 'OK') standing.set(placeOf(proof.row), proof);
+  for (const proof of proved) if (isProof(proof.row)) standing.set(placeOf(proof.row), proof);
   for (const proof of proved) {
-    const { row } = proof;
-    const stands = standing.get(placeOf(row));
-    const repeats = row.kind === 'rehit' || row.kind === 'check';
-    if (stands === undefined || !repeats || row.number <= stands.row.number) continue;
-    if (GRAVITY[proof.sort] > GRAVITY[stands.sort]) standing.set(placeOf(row), proof);
+    const { row, sort } = proof;
+    const place = placeOf(row);
+    const at = provedAt.get(place);
+    if (!isRepeat(row) || at === undefined || row.number <= at) continue;
+    // Without one that stands, the tool found out proved nothing here: another did.
+    if (GRAVITY[sort] > GRAVITY[standing.get(place)?.sort ?? 'still-in']) standing.set(place, proof);
   }
   return [...standing.values()];
 }
+
+/** A pull on a plug that was tight: it counts only for having gone above the window. */
+export const isRepeat = ({ kind }: AttemptRow): boolean => kind === 'rehit' || kind === 'check';
+
+const isProof = ({ last, result }: AttemptRow) => last && result === 'OK';
 
 const GRAVITY: Readonly<Record<Sort, number>> = { 'still-in': 0, doubtful: 1, out: 2 };
 

@@ -5,6 +5,7 @@
 import { canonical } from '../evidence/canonical.ts';
 import type { StationEntry } from '../evidence/log.ts';
 import type { Certificate } from '../instrument/certificate.ts';
+import type { Instrument } from '../instrument/instrument.ts';
 import { calibratedAt } from '../metrology/calibration.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
@@ -36,10 +37,11 @@ export interface Span {
  */
 export function spanOf(entries: readonly StationEntry[], input: LookBackInput): Result<Span> {
   const { tool, asFound, since } = input;
-  const uses = usesOf(entries, tool);
-  const wrong = mistaken(uses, entries, input);
+  const byName = usesOf(entries, ({ id }) => id === tool);
+  const wrong = mistaken(byName, entries, input);
   if (wrong !== null) return err(wrong);
-  const ofTool = uses.filter(({ serial }) => serial === asFound.serial);
+  // By serial number, as the attempts are: a tool keeps that under another name.
+  const ofTool = usesOf(entries, ({ serial }) => serial === asFound.serial);
   const held = ofTool.flatMap(({ certificate }) => (certificate === null ? [] : [certificate]));
   const before = distinct(held.filter(({ date }) => date < asFound.date));
   const lastGood = since === null ? latest(before, ofTool, asFound) : named(before, since, asFound);
@@ -56,13 +58,15 @@ export function spanOf(entries: readonly StationEntry[], input: LookBackInput): 
         'Check the date; nothing of this log can be in question.',
       ),
     );
-  const newer = held.filter(({ date }) => date >= asFound.date).map(({ number }) => number);
+  const newer = held.filter(({ date }) => date >= asFound.date);
+  const reused = newer.find(({ number }) => before.some((one) => one.number === number));
+  if (reused !== undefined) return err(sameNumber(before, reused, asFound));
   return ok({
     serial: asFound.serial,
     lastGood: lastGood.value,
     from,
     foundOn: asFound.date,
-    newer: new Set(newer),
+    newer: new Set(newer.map(({ number }) => number)),
   });
 }
 
@@ -98,9 +102,12 @@ interface Use {
   readonly quantity: 'torque' | 'length';
 }
 
-function usesOf(entries: readonly StationEntry[], tool: string): readonly Use[] {
+function usesOf(
+  entries: readonly StationEntry[],
+  isMeant: (instrument: Instrument) => boolean,
+): readonly Use[] {
   return entries.flatMap(({ event, at }) =>
-    event.type === 'instrument-recorded' && event.instrument.id === tool
+    event.type === 'instrument-recorded' && isMeant(event.instrument)
       ? [
           {
             on: at.slice(0, 10),
@@ -222,6 +229,18 @@ function overlap(asFound: Certificate, message: string, example: Certificate): P
     'last good check',
     `${message}, so that the log does not tell which was the last good check`,
     `Say which one counts, for example: --since "${example.number}". The earlier one looks back further.`,
+  );
+}
+
+/** Attempts hold the bare number of their certificate, so that two of one number cannot be told apart. */
+function sameNumber(before: readonly Certificate[], reused: Certificate, asFound: Certificate): Problem {
+  const dates = before.filter(({ number }) => number === reused.number).map(({ date }) => date);
+  return problem(
+    'certificates-overlap',
+    asFound,
+    'newer certificate',
+    `certificates of ${[...dates, reused.date].join(' and ')} have the same number, ${reused.number}, so that the log does not tell what was measured before the finding`,
+    'Look at the jobs of this tool with "plugmark ask --tool", and give every certificate a number of its own.',
   );
 }
 

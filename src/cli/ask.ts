@@ -6,6 +6,7 @@ import { answerFor, attemptException, type JobAnswer } from '../audit/questions.
 import { ProblemError } from '../problem.ts';
 import { attemptsCsv, jobsCsv } from '../report/ask-csv.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { jsonText } from './json-text.ts';
 import type { Archive } from './station.ts';
 import { textTable } from './text-table.ts';
 import { type Whose, withArchive } from './whose.ts';
@@ -40,13 +41,13 @@ export function ask(options: AskOptions): Promise<ExitCode> {
       const rows = archive.log.history
         .attemptsOf(filter)
         .filter((row) => exceptions !== true || attemptException(row).length > 0);
-      print(csv ? attemptsCsv(rows) : json ? asJson(rows) : lines(attemptLines(rows)));
+      print(csv ? attemptsCsv(rows) : json ? jsonText(rows) : lines(attemptLines(rows)));
       return EXIT.done;
     }
     const answers = answersTo(archive, filter).filter(
       (one) => exceptions !== true || one.exceptions.length > 0,
     );
-    print(csv ? jobsCsv(answers) : json ? asJson(answers) : lines(jobLines(answers, exceptions === true)));
+    print(csv ? jobsCsv(answers) : json ? jsonText(answers) : lines(jobLines(answers, exceptions === true)));
     return EXIT.done;
   });
 }
@@ -162,7 +163,6 @@ function figureOf({ valueSi, readingSi, quantity }: AttemptRow): string {
 
 const count = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}.`;
 const lines = (all: readonly string[]) => `${all.join('\n')}\n`;
-const asJson = (value: unknown) => `${JSON.stringify(value, null, 2)}\n`;
 const print = (text: string) => process.stdout.write(text);
 
 function problem(where: string, message: string, next: string): ProblemError {

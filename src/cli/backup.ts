@@ -52,18 +52,11 @@ export interface RecoverOptions extends Whose {
   readonly trust?: string;
 }
 
-/** Saves what can be read of a damaged log into a new one. Exit code 1 where anything is lost. */
+/** Saves what can be read of a damaged log into a new one. Exit code 1 where anything is lost or not as it was signed. */
 export async function recover(options: RecoverOptions): Promise<ExitCode> {
   const folder = await folderOf(options);
   const path = join(folder, LOG);
   if (!existsSync(path)) throw noLog(path);
-  if (existsSync(options.out))
-    throw new ProblemError({
-      code: 'recover-exists',
-      where: options.out,
-      message: 'a file is there already, and nothing is written over',
-      next: 'Name a new file with --out.',
-    });
   const records =
     options.records === undefined
       ? []
@@ -71,14 +64,24 @@ export async function recover(options: RecoverOptions): Promise<ExitCode> {
   const beside = `${options.out}.beside.jsonl`;
   const report = await recoverLog(path, { out: options.out, beside }, records);
   print(wordsOf(report, options.out, beside));
-  return report.lost.length === 0 && report.beside === 0 ? EXIT.done : EXIT.failed;
+  return losesAny(report) || divergedIn(report) ? EXIT.failed : EXIT.done;
+}
+
+const losesAny = ({ lost, beside, checkpoints }: Recovered) =>
+  lost.length > 0 || beside > 0 || checkpoints.some(({ kind }) => kind === 'cut');
+const divergedIn = ({ checkpoints }: Recovered) => checkpoints.some(({ kind }) => kind === 'diverged');
+
+function headOf(report: Recovered): string {
+  if (divergedIn(report))
+    return losesAny(report) ? 'LOSSES, and NOT AS IT WAS SIGNED' : 'NOT AS IT WAS SIGNED';
+  return losesAny(report) ? 'LOSSES' : 'Everything that is known of was saved';
 }
 
 function wordsOf(report: Recovered, out: string, beside: string): readonly string[] {
-  const { kept, fromRecords, lost, cutJobs, checkpoints } = report;
-  const isWhole = lost.length === 0 && report.beside === 0;
+  const { kept, fromRecords, leftOut, lost, cutJobs, checkpoints } = report;
   return [
-    `${isWhole ? 'Everything that is known of was saved' : 'LOSSES'}: ${kept} entries are in ${out}, from the first on without a gap${fromRecords === 0 ? '' : `, ${fromRecords} of them from records`}.`,
+    ...leftOut.map((name) => `Left out: ${name}: it is not known to be of this log.`),
+    `${headOf(report)}: ${kept} entries are in ${out}, from the first on without a gap${fromRecords === 0 ? '' : `, ${fromRecords} of them from records`}.`,
     ...lost.map(({ from, to }) => `LOST: ${from === to ? `entry ${from}` : `entries ${from} to ${to}`}.`),
     ...(report.beside === 0
       ? []
@@ -91,8 +94,11 @@ function wordsOf(report: Recovered, out: string, beside: string): readonly strin
           `Jobs that are not whole in it: ${cutJobs.slice(0, 20).join(', ')}${cutJobs.length > 20 ? ` and ${cutJobs.length - 20} more` : ''}.`,
         ]),
     ...checkpoints.map(checkpointWords),
-    ...(isWhole && checkpoints.length === 0
+    ...(!losesAny(report) && checkpoints.length === 0
       ? ['No checkpoint was found: entries at the very end may be gone without a trace.']
+      : []),
+    ...(divergedIn(report)
+      ? ['Entries were changed, removed or added since: keep the damaged file, and find out why first.']
       : []),
     `Put it in place with: plugmark restore ${out}`,
   ];
@@ -125,7 +131,11 @@ async function readRecords(folder: string, trustFile: string): Promise<readonly 
     const { record, checks } = verifyRecord(await readBytes(file, 'record', MAX_RECORD_BYTES), trust);
     const fault = checks.find((check) => NEEDED.has(check.name) && check.outcome === 'failed');
     if (record !== null && fault === undefined)
-      found.push({ entries: [...record.background, ...record.entries], checkpoint: record.log.checkpoint });
+      found.push({
+        name: file,
+        entries: [...record.background, ...record.entries],
+        checkpoint: record.log.checkpoint,
+      });
     else print([`Left out: ${file}: ${fault?.detail ?? 'not readable as a record.'}`]);
   }
   return found;

@@ -1,5 +1,5 @@
 import { writeFile } from 'node:fs/promises';
-import { type CalendarLine, calendar, type InUse } from '../audit/calendar.ts';
+import { type CalendarLine, CYCLES_ARE, calendar, type InUse } from '../audit/calendar.ts';
 import { icalendar } from '../audit/calendar-ics.ts';
 import type { Instrument } from '../instrument/instrument.ts';
 import { ProblemError } from '../problem.ts';
@@ -30,7 +30,7 @@ export async function showCalendar(options: CalendarOptions): Promise<ExitCode> 
       staircase: options.staircase === true ? boundsOf(options) : null,
     });
     if (lines.length === 0) throw noTools();
-    process.stdout.write(`${tableOf(lines).join('\n')}\n`);
+    process.stdout.write(`${[...tableOf(lines), `Cycles: ${CYCLES_ARE}.`].join('\n')}\n`);
     if (options.ics !== undefined) {
       if (lines.every(({ due }) => due === null)) throw nothingDue();
       await writeFile(options.ics, icalendar(lines, stateOf(archive).name, made));

@@ -1,7 +1,7 @@
 /** Files of calibration certificates, kept in the station's folder under their SHA-256. */
 import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
-import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile } from 'node:fs/promises';
 import { dirname, extname, join, resolve } from 'node:path';
 import type { Stamp } from '../evidence/log.ts';
 import type { StationEvent } from '../evidence/station-event.ts';
@@ -9,6 +9,7 @@ import { ProblemError } from '../problem.ts';
 import { readCertificate } from './certificate.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { readBytes } from './input.ts';
+import { writeWhole } from './papers.ts';
 import { type Archive, recordStation } from './station.ts';
 import { readStationFile } from './station-file.ts';
 import { textTable } from './text-table.ts';
@@ -28,8 +29,8 @@ export async function keepCertificates(
     const news: StationEvent[] = [];
     for (const file of new Set(named)) {
       const kept = await keep(archive, file, options.for);
-      if (kept !== null) news.push(kept);
-      process.stdout.write(`${kept === null ? 'was kept already' : 'kept'}: ${safeLine(file)}\n`);
+      if (kept.event !== null) news.push(kept.event);
+      process.stdout.write(`${kept.said}: ${safeLine(file)}\n`);
     }
     if (news.length > 0) await recordStation(archive, news, stamp());
     return EXIT.done;
@@ -49,12 +50,12 @@ async function certificatesOf({ station, data }: Whose): Promise<readonly string
   return tools.flatMap(({ certificate }) => (certificate === undefined ? [] : [resolve(base, certificate)]));
 }
 
-/** Null where this very file is kept already. */
+/** The event is null where the log knows of this very file; its copy is written again if it is not there as it was. */
 async function keep(
   { folder, log }: Archive,
   file: string,
   number: string | undefined,
-): Promise<StationEvent | null> {
+): Promise<{ readonly event: StationEvent | null; readonly said: string }> {
   const bytes = await readBytes(file, 'certificate', MAX_BYTES);
   const digest = sha256(bytes);
   const about = await aboutWhat(
@@ -67,11 +68,13 @@ async function keep(
     .some(({ event }) => event.type === 'certificate-kept' && event.digest === digest);
   const ending = extname(file).toLowerCase();
   const target = join(folder, 'certificates', digest + (KEPT.test(digest + ending) ? ending : ''));
-  if (!existsSync(target)) {
+  const isThere = existsSync(target) && sha256(await readFile(target)) === digest;
+  if (!isThere) {
     await mkdir(dirname(target), { recursive: true, mode: 0o700 });
-    await writeFile(target, bytes);
+    await writeWhole(target, bytes);
   }
-  return known ? null : { type: 'certificate-kept', ...about, digest, bytes: bytes.length };
+  if (known) return { event: null, said: isThere ? 'was kept already' : 'kept again' };
+  return { event: { type: 'certificate-kept', ...about, digest, bytes: bytes.length }, said: 'kept' };
 }
 
 /** A certificate in a form that can be read says of what it is; of any other file, a scan perhaps, somebody has to. */

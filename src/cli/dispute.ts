@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { lookBacksOf } from '../audit/lookback-state.ts';
 import type { JobAnswer } from '../audit/questions.ts';
 import { foldAll } from '../job/fold.ts';
+import { normalVin } from '../job/vin.ts';
 import { ProblemError } from '../problem.ts';
 import { disputePaper } from '../report/dispute.ts';
 import { writePaper } from '../report/paper.ts';
@@ -71,7 +72,7 @@ function jobsOfVehicle(archive: Archive, options: DisputeOptions): readonly JobA
       'no job of this station touched this vehicle in that time',
       'Look with "plugmark ask"; an older job may have only its plate.',
     );
-  const vins = new Set(jobs.flatMap((job) => (job.vin === null ? [] : [job.vin])));
+  const vins = new Set(jobs.flatMap((job) => (job.vin === null ? [] : [normalVin(job.vin)])));
   if (vins.size > 1)
     throw problem(
       'vehicle-not-one',

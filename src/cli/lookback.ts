@@ -1,5 +1,6 @@
+import type { AttemptRow } from '../audit/attempt.ts';
 import { type AsFound, type JudgedAgain, judgeAgain } from '../audit/lookback.ts';
-import { assess } from '../audit/lookback-items.ts';
+import { assess, isRepeat } from '../audit/lookback-items.ts';
 import { foundPoints, type Span, spanOf } from '../audit/lookback-span.ts';
 import { type LookBack, lookBacksOf, nextAssessment } from '../audit/lookback-state.ts';
 import type { StationEvent } from '../evidence/station-event.ts';
@@ -35,7 +36,7 @@ export function lookBack(tool: string, options: AssessOptions): Promise<ExitCode
     const judged = judgedIn(archive, tool, asFound, span);
     // Before anything is written: an assessment that nobody can sign is none.
     await currentKey(archive.folder, stateOf(archive));
-    const { attempts, items, ...counts } = assess(judged);
+    const { attempts, items, ...counts } = assess(judged, ofJobsRepeated(archive, judged));
     const assessment = nextAssessment(all);
     const lastGood = span.lastGood && { number: span.lastGood.number, date: span.lastGood.date };
     const made: StationEvent = {
@@ -96,6 +97,13 @@ function judgedIn(
 /** A tool may have been used on, under the old certificate, after it was found out. */
 const lastDay = (judged: readonly JudgedAgain[], foundOn: string): string =>
   [foundOn, ...judged.map(({ row }) => row.day)].sort().at(-1) ?? foundOn;
+
+/** All attempts of the jobs in which a re-hit or a check is in question: another tool may have proved what it went over. */
+function ofJobsRepeated({ log }: Archive, judged: readonly JudgedAgain[]): readonly AttemptRow[] {
+  const repeated = judged.filter(({ row, sort }) => sort !== null && isRepeat(row));
+  const jobs = new Set(repeated.map(({ row }) => row.job));
+  return [...jobs].flatMap((job) => log.history.attemptsOf({ job }));
+}
 
 /** How what was found compares with the last good check. */
 function foundLines(asFound: Certificate, { lastGood }: Span): readonly string[] {

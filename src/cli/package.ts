@@ -14,6 +14,7 @@ import type { JobAnswer } from '../audit/questions.ts';
 import { canonicalBytes } from '../evidence/canonical.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { checkSignatures } from '../evidence/jws.ts';
+import type { LogEntry } from '../evidence/log.ts';
 import { consistencyProof, setProof } from '../evidence/merkle.ts';
 import { openRecord, sealRecord } from '../evidence/record.ts';
 import { ProblemError } from '../problem.ts';
@@ -112,7 +113,7 @@ export async function writePackage(
       continue;
     }
     const entries = archive.log.entries(stream);
-    const there = await sealedBefore(archive, job, entries.length);
+    const there = await sealedBefore(archive, job, entries);
     const sealed =
       there?.bytes ??
       sealRecord({ program, station, entries, log: { tree: archive.log.tree, size } }, [
@@ -162,7 +163,8 @@ export function madeLines(folder: string, { files, leftOut }: PackageIndex): rea
   return [
     `${safeLine(folder)}: ${records} ${records === 1 ? 'record' : 'records'}, ${files.length} files, and an index that the station signed.`,
     ...leftOut.map(({ job, because }) => `  left out: job ${safeLine(job)}, ${safeLine(because)}`),
-    `  Check it with: plugmark verify ${safeLine(folder)} --trust ${PACKAGE_FILES.trust}`,
+    `  Check it with: plugmark verify ${safeLine(folder)} --trust YOUR-LIST`,
+    `  YOUR-LIST is the station's ${PACKAGE_FILES.trust}, had by another way; the one in the package is no trust.`,
   ];
 }
 
@@ -192,16 +194,20 @@ export function askedFor({
 async function sealedBefore(
   archive: Archive,
   job: string,
-  entries: number,
+  entries: readonly LogEntry[],
 ): Promise<{ readonly bytes: Uint8Array; readonly size: number } | null> {
   const bytes = await readFile(join(archive.folder, `${job}.record.json`)).catch(() => null);
   if (bytes === null) return null;
   const opened = openRecord(bytes);
   if (!opened.ok) return null;
   const { record, jws, payload } = opened.value;
-  if (record.job !== job || record.entries.length !== entries) return null;
+  if (record.job !== job || !canonicalBytes(record.entries).equals(canonicalBytes(entries))) return null;
   // Whatever lies there under that name: only what this station sealed, untouched, goes into a package.
-  const sound = checkSignatures(jws, payload).every(({ fault }) => fault === null);
+  const reports = checkSignatures(jws, payload);
+  const own = new Set(stateOf(archive).keys.map(({ kid }) => kid));
+  const stations = reports.flatMap(({ signer }) => (signer?.role === 'station' ? [signer.kid] : []));
+  const ours = stations.length > 0 && stations.every((kid) => own.has(kid));
+  const sound = ours && reports.every(({ fault }) => fault === null);
   const note = readCheckpoint(record.log.checkpoint, job);
   if (!sound || !note.ok) return null;
   return findings(archive, [note.value])[0]?.kind === 'extends' ? { bytes, size: note.value.size } : null;
@@ -234,9 +240,10 @@ const readMe = (station: string, kid: string) =>
 
 Check the whole folder, offline:
 
-    plugmark verify THIS-FOLDER --trust trusted-keys.json --kept YOUR.checkpoint
+    plugmark verify THIS-FOLDER --trust YOUR-LIST --kept YOUR.checkpoint
 
-trusted-keys.json must be the list that the station gave you by another way; the one in here is a copy.
+YOUR-LIST is the trusted-keys.json that the station gave you by another way, outside this folder; the one in here is a
+copy, and no trust.
 Its key now: ${kid}
 YOUR.checkpoint is the one that you kept from an earlier audit; leave --kept out if there was none.
 Keep log.checkpoint for the next time.

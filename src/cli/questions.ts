@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { type Problem, ProblemError, pathText } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { Dialogue } from './dialogue.ts';
+import { safeLine } from './exit.ts';
 
 /** What was answered so far in the same object. */
 export type SoFar = Readonly<Record<string, unknown>>;
@@ -230,6 +231,6 @@ function textOf(text: string, schema: z.ZodType): string {
 }
 
 export function promptFor(text: string, usual?: string, mayLack = false): string {
-  if (usual !== undefined) return `${text} [${usual}]: `;
+  if (usual !== undefined) return `${text} [${safeLine(usual)}]: `;
   return mayLack ? `${text} (Enter: none): ` : `${text}: `;
 }

@@ -3,6 +3,7 @@ import { byYear, type Kept, keptOf, type Retention } from '../audit/retention.ts
 import { ProblemError } from '../problem.ts';
 import { type CsvColumn, rowsCsv } from '../report/rows-csv.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { jsonText } from './json-text.ts';
 import { readStationFile } from './station-file.ts';
 import { textTable } from './text-table.ts';
 import { type Whose, withArchive } from './whose.ts';
@@ -23,7 +24,7 @@ export async function retention(options: RetentionOptions): Promise<ExitCode> {
       options.csv === true
         ? rowsCsv(COLUMNS, kept)
         : options.json === true
-          ? `${JSON.stringify({ today, rule, jobs: kept }, null, 2)}\n`
+          ? jsonText({ today, rule, jobs: kept })
           : `${lines(kept, rule, today).join('\n')}\n`,
     );
     return EXIT.done;

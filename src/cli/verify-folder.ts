@@ -7,7 +7,7 @@ import type { TrustList } from '../evidence/trust.ts';
 import { EXIT_CODES, type Verdict } from '../evidence/verify.ts';
 import { ProblemError } from '../problem.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
-import { readTrust } from './station.ts';
+import { jsonText } from './json-text.ts';
 import { type Finding, findingOf } from './verify-finding.ts';
 
 const SUFFIX = '.record.json';
@@ -20,7 +20,7 @@ const BATCH = 16;
  */
 export async function verifyFolder(
   folder: string,
-  options: { readonly trust: string; readonly json?: true },
+  options: { readonly trust: TrustList; readonly json?: true },
 ): Promise<ExitCode> {
   const names = await readdir(folder, { recursive: true });
   const files = names
@@ -30,13 +30,13 @@ export async function verifyFolder(
   if (files.length === 0) throw new ProblemError(noRecords(folder));
   const findings: Finding[] = [];
   const bar = progress(files.length);
-  await spread(files, await readTrust(options.trust), (some) => {
+  await spread(files, options.trust, (some) => {
     findings.push(...some);
     bar.at(findings.length);
   });
   bar.end();
   findings.sort((a, b) => (a.file < b.file ? -1 : 1));
-  process.stdout.write(options.json === true ? `${JSON.stringify(findings, null, 2)}\n` : linesOf(findings));
+  process.stdout.write(options.json === true ? jsonText(findings) : linesOf(findings));
   return gravest(findings);
 }
 

@@ -28,11 +28,12 @@ import { ProblemError } from '../problem.ts';
 import { orThrow } from '../result.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { readBytes } from './input.ts';
+import { jsonText } from './json-text.ts';
 import { keptCheckpoint } from './log.ts';
-import { readTrust } from './station.ts';
 import type { Finding } from './verify-finding.ts';
 import { spread } from './verify-folder.ts';
 import { MAX_RECORD_BYTES } from './verify-limit.ts';
+import { isPlain, readersTrust } from './verify-place.ts';
 
 export interface PackageOptions {
   readonly trust: string;
@@ -43,13 +44,6 @@ export interface PackageOptions {
 /** No index, proof or list of the station's entries is larger. */
 const MAX_BYTES = 256 << 20;
 
-/** Whether a folder is a package: it has an index, or what only stands beside one, so that a lost index shows. */
-export async function isPackage(folder: string): Promise<boolean> {
-  const { index, signature, proofs } = PACKAGE_FILES;
-  const found = await Promise.all([index, signature, proofs].map((name) => isPlain(join(folder, name))));
-  return found.includes(true);
-}
-
 /**
  * Checks a package without asking anybody: its index and who signed it, every file against it, the log that it stands in,
  * the checkpoint that the reader kept, and each record. Exit codes as of a record.
@@ -58,7 +52,7 @@ export async function verifyPackage(folder: string, options: PackageOptions): Pr
   const read = reader(folder);
   const bytes = await read(PACKAGE_FILES.index, MAX_BYTES);
   const index = orThrow(readIndex(bytes));
-  const trust = await readTrust(options.trust);
+  const { list: trust, fault } = await readersTrust(options.trust, folder);
   const own = options.kept === undefined ? null : await keptCheckpoint(options.kept);
   const log = await logIn(read);
   const station = typeof log === 'string' ? log : log.station;
@@ -74,14 +68,15 @@ export async function verifyPackage(folder: string, options: PackageOptions): Pr
     records.check,
   ];
   const maker = checkSigner(kid, index, station, trust);
-  const signer = maker.outcome === 'passed' ? (records.untrusted ?? maker) : maker;
+  const believed = maker.outcome === 'passed' ? (records.untrusted ?? maker) : maker;
+  const signer = fault === null ? believed : failed('signer', `${believed.detail} ${fault}`);
   const [first, ...rest] = others;
   const checks = [...(first === undefined ? [] : [first]), signer, ...rest];
   const bad = others.some(({ outcome }) => outcome === 'failed');
   const verdict = bad ? 'rejected' : signer.outcome === 'failed' ? 'untrusted' : 'authentic';
   process.stdout.write(
     options.json === true
-      ? `${JSON.stringify({ folder, verdict, checks }, null, 2)}\n`
+      ? jsonText({ folder, verdict, checks })
       : `${lines(folder, index, verdict, checks).join('\n')}\n`,
   );
   return { authentic: EXIT.done, rejected: EXIT.failed, untrusted: EXIT.untrusted }[verdict];
@@ -103,8 +98,6 @@ function reader(folder: string): Read {
     });
   };
 }
-
-const isPlain = async (file: string) => (await lstat(file).catch(() => null))?.isFile() === true;
 
 type PackageVerdict = 'authentic' | 'rejected' | 'untrusted';
 
@@ -132,7 +125,7 @@ function lines(
     ...left,
     ...(verdict === 'untrusted'
       ? [
-          `  Compare the key above with the one that the station gave you by another way. If it is the same: --trust ${safeLine(join(folder, PACKAGE_FILES.trust))}`,
+          `  Compare the key above with the one that the station gave you by another way. If it is the same, copy ${PACKAGE_FILES.trust} out of the package and name the copy with --trust.`,
         ]
       : []),
   ];

@@ -1,13 +1,15 @@
 import { stat } from 'node:fs/promises';
 import { TECHNICIAN_WORDS } from '../evidence/signers.ts';
 import { EXIT_CODES, type VerificationReport, verifyRecord } from '../evidence/verify.ts';
+import { ProblemError } from '../problem.ts';
 import { type ExitCode, safeLine } from './exit.ts';
 import { readBytes } from './input.ts';
-import { readTrust } from './station.ts';
+import { jsonText } from './json-text.ts';
 import { trustedTime } from './time-stamp.ts';
 import { verifyFolder } from './verify-folder.ts';
 import { MAX_RECORD_BYTES } from './verify-limit.ts';
-import { isPackage, verifyPackage } from './verify-package.ts';
+import { verifyPackage } from './verify-package.ts';
+import { isPackage, readersTrust } from './verify-place.ts';
 
 export interface VerifyOptions {
   readonly trust: string;
@@ -27,12 +29,15 @@ const MARK = { passed: '[ok]  ', failed: '[FAIL]', 'not-applicable': '[-]   ' } 
 
 /** Checks a record file, an audit package, or all records in a folder, and says in plain words what was checked. */
 export async function verify(path: string, options: VerifyOptions): Promise<ExitCode> {
-  if (await isFolder(path))
-    return (await isPackage(path)) ? verifyPackage(path, options) : verifyFolder(path, options);
+  if (await isPackage(path)) return verifyPackage(path, options);
+  if (options.kept !== undefined) throw new ProblemError(indexMissing(path));
+  const { list: trust, fault } = await readersTrust(options.trust, path);
+  if (fault !== null) process.stderr.write(`${safeLine(fault)}\n`);
+  if (await isFolder(path)) return verifyFolder(path, { ...options, trust });
   const bytes = await readBytes(path, 'record', MAX_RECORD_BYTES);
   const time = await trustedTime(path, bytes, options);
   const readAt = new Date().toISOString();
-  const report = verifyRecord(bytes, await readTrust(options.trust), time, readAt);
+  const report = verifyRecord(bytes, trust, time, readAt);
   process.stdout.write(
     options.json === true ? asJson(path, report) : `${reportLines(path, report).join('\n')}\n`,
   );
@@ -54,7 +59,7 @@ export function reportLines(file: string, report: VerificationReport): string[] 
 }
 
 function asJson(file: string, { verdict, checks, signatures }: VerificationReport): string {
-  return `${JSON.stringify({ file, verdict, checks, signatures }, null, 2)}\n`;
+  return jsonText({ file, verdict, checks, signatures });
 }
 
 async function isFolder(path: string): Promise<boolean> {
@@ -64,4 +69,14 @@ async function isFolder(path: string): Promise<boolean> {
     // Reading it says in words what is wrong.
     return false;
   }
+}
+
+function indexMissing(path: string) {
+  return {
+    code: 'package-index-missing',
+    where: path,
+    message:
+      'the index of the package is missing, so nothing can be held against the checkpoint that you kept',
+    next: 'Check the path, or ask for the package again. Records that are no package are checked without --kept.',
+  };
 }

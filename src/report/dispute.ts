@@ -70,7 +70,7 @@ const INVENTED =
 
 const READING = [
   'Each job stands here as it was on its day: the figures that were in force then with their source, the tools with the calibration in force then, and what they proved. Behind it stands what has been learned since. Nothing of the day was changed by what was learned later.',
-  'The signed records lie beside these pages, with an index that names every file. They can be checked without asking the shop: plugmark verify FOLDER --trust trusted-keys.json. The records are the evidence; these pages are a reading of them.',
+  'The signed records lie beside these pages, with an index that names every file. They can be checked without asking the shop: plugmark verify FOLDER --trust YOUR-LIST.json. The records are the evidence; these pages are a reading of them.',
   "A torque reading proves torque, not clamp force, sealing or the state of the threads. The vehicle maker's service information decides every figure.",
 ] as const;
 

@@ -1,3 +1,4 @@
+import { clean } from './clean.ts';
 import { drawBackground } from './furniture.ts';
 import { type Doc, PAGE, type Sheet } from './sheet.ts';
 
@@ -23,7 +24,7 @@ export async function newSheet(about: {
     lang: 'en',
     displayTitle: true,
     info: {
-      Title: xmlSafe(`${about.simulated ? 'SIMULATED: ' : ''}${about.title}`),
+      Title: xmlSafe(`${about.simulated ? 'SIMULATED: ' : ''}${clean(about.title)}`),
       Creator: xmlSafe(about.program),
       Producer: 'pdfkit',
       CreationDate: about.madeAt,

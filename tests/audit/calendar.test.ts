@@ -96,6 +96,12 @@ describe('the calendar as iCalendar (RFC 5545)', () => {
     }
   });
 
+  it('says which pulls its cycles are', () => {
+    const said = unfolded.find((line) => line.startsWith('DESCRIPTION:Certificate'));
+    expect(said).toContain('10 cycles since.\\nCycles: pulls on plugs or gap readings since the certificate');
+    expect(said).toContain('pulls given to no cylinder not counted');
+  });
+
   it('escapes what has a meaning in a text', () => {
     expect(unfolded).toContain(`SUMMARY:Calibrate a\\;b\\,c\\\\d line\\nbreak ${'ü'.repeat(60)}`);
   });

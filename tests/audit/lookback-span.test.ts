@@ -4,8 +4,14 @@ import type { StationEntry } from '../../src/evidence/log.ts';
 import type { Certificate } from '../../src/instrument/certificate.ts';
 import { certificate, wrenchWith } from './shop.ts';
 
-const recorded = (on: string, checked: Certificate | null, serial: string | null = 'EXAMPLE-W-1') => {
-  const { serial: _, ...wrench } = wrenchWith(checked);
+const recorded = (
+  on: string,
+  checked: Certificate | null,
+  serial: string | null = 'EXAMPLE-W-1',
+  id = 'wrench',
+) => {
+  const { serial: _, ...rest } = wrenchWith(checked);
+  const wrench = { ...rest, id };
   const instrument = serial === null ? wrench : { ...wrench, serial };
   return (n: number): StationEntry => ({
     v: 1,
@@ -47,6 +53,33 @@ describe('the span of a look-back', () => {
   it('goes back to the first use where there was never a certificate', () => {
     const span = spanned(log(recorded('2026-03-05', null)));
     expect(span).toMatchObject({ ok: true, value: { from: '2026-03-05', lastGood: null } });
+  });
+
+  it('follows the serial number where the tool was given another name', () => {
+    const renamed = log(
+      recorded('2025-02-01', A, 'EXAMPLE-W-1', 'old-name'),
+      recorded('2026-03-05', null),
+      recorded('2026-04-01', B, 'EXAMPLE-W-2', 'old-name'),
+    );
+    expect(spanned(renamed)).toMatchObject({
+      ok: true,
+      value: { from: '2025-01-10', lastGood: { number: 'CAL-A' } },
+    });
+    const never = log(
+      recorded('2025-02-01', A, 'EXAMPLE-W-1', 'old-name'),
+      recorded('2026-03-05', null, 'X-9'),
+    );
+    expect(code(spanned(never))).toBe('as-found-other-serial');
+  });
+
+  it('refuses where a newer certificate has the number of an older one: rows cannot be told apart', () => {
+    const asLeft = certificate('CAL-B', '2026-09-01');
+    const entries = log(recorded('2026-02-01', B), recorded('2026-09-03', asLeft));
+    for (const since of [null, 'CAL-B']) {
+      const result = spanned(entries, FOUND, since);
+      expect(code(result)).toBe('certificates-overlap');
+      expect(!result.ok && result.error.message).toContain('2026-01-12 and 2026-09-01 have the same number');
+    }
   });
 
   it('refuses what was found of another tool, and names both serial numbers', () => {

@@ -190,6 +190,38 @@ describe('what a look-back comes to', () => {
     expect(assessed(rows, high)).toMatchObject({ stillIn: 1, items: [] });
   });
 
+  describe('where the proof came from another tool', () => {
+    const high = certificate('AF-1', '2026-09-01', { error: -1.5 });
+    const repeat = (number: number, at = 29.5) =>
+      pullRow(plain, at, { number, kind: 'rehit', result: null, side: null, last: false });
+    const proof = (number: number, given: Partial<AttemptRow> = {}) =>
+      pullRow(plain, 27, { number, tool: 'other', serial: 'EXAMPLE-W-2', ...given });
+    const withProof = (rows: readonly AttemptRow[], ...others: readonly AttemptRow[]) =>
+      assess(judgeAgain(rows, { certificate: high, setups }), [...others, ...rows]);
+
+    it.each(['rehit', 'check'] as const)('counts a %s above the window by itself', (kind) => {
+      const { stillIn, out, items } = withProof([{ ...repeat(2), kind }], proof(1));
+      expect({ stillIn, out }).toEqual({ stillIn: 0, out: 1 });
+      expect(items).toMatchObject([{ job: 'J-1', sort: 'out', attempts: [{ number: 2, sort: 'out' }] }]);
+    });
+
+    it('counts the worst of several, in whatever order', () => {
+      const rows = [repeat(2, 29.5), repeat(3, 28.5)];
+      for (const given of [rows, [...rows].reverse()])
+        expect(withProof(given, proof(1)).items).toMatchObject([{ attempts: [{ number: 2, sort: 'out' }] }]);
+    });
+
+    it.each([
+      ['nothing was proven', []],
+      ['the plug was proven again behind it', [proof(3)]],
+      ['the proof was of another cylinder', [proof(1, { cylinder: 2 })]],
+      ['the proof was of another job', [proof(1, { stream: 'job:J-2', job: 'J-2' })]],
+      ['what stands was not OK', [proof(1, { result: 'NotOK' })]],
+    ])('counts none where %s', (_, others) => {
+      expect(withProof([repeat(2)], ...others)).toMatchObject({ doubtful: 0, out: 0, items: [] });
+    });
+  });
+
   it('puts nothing in question that was not proven, nor a void job', () => {
     const rows = [
       pullRow(plain, 24, { number: 1 }),

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ask } from '../../src/cli/ask.ts';
 import { retention } from '../../src/cli/retention.ts';
+import { workIn } from '../audit/shop.ts';
 import { auditStation, CAR, VAN } from './audit-station.ts';
 import { problemOf, said } from './said.ts';
 
@@ -45,6 +46,15 @@ describe('a question to the records', () => {
     expect(JSON.parse(await asked({ plate: 'EXAMPLE 8', json: true }))).toMatchObject([
       { job: 'J-2', proven: 8, exceptions: [] },
     ]);
+  });
+
+  it('gives JSON that moves no cursor and turns no line', async () => {
+    const plate = 'A\u009b2J\u202eB';
+    await workIn(station.data, [{ job: 'J-5', on: '2026-06-02', peaks: [27], vehicle: { plate } }]);
+    const text = await asked({ json: true });
+    expect(text).not.toMatch(/[\u0080-\u009f\u202e]/);
+    expect(text).toContain('A\\u009b2J\\u202eB');
+    expect(JSON.parse(text)[0].plate).toBe(plate);
   });
 
   it.each([

@@ -1,10 +1,22 @@
 /** Capability, drift, calendar, certificates, backup and recovery, run as a user runs them. */
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { generateKeyPairSync } from 'node:crypto';
+import {
+  cpSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openStationLog } from '../../db/log.ts';
 import { main } from '../../src/cli/main.ts';
+import { originOf, signCheckpoint } from '../../src/evidence/checkpoint.ts';
+import { publicJwk, thumbprint } from '../../src/evidence/jwk.ts';
 import { generate } from '../bench/history/generate.ts';
 
 let folder: string;
@@ -140,6 +152,9 @@ describe('the calendar and the certificates', () => {
     writeFileSync(at('certificates', kept), 'something else');
     expect(await run('certificates', 'check', ...whose)).toBe(1);
     expect(said).toContain('! CHANGED');
+    expect(await run('certificates', 'keep', ...whose)).toBe(0);
+    expect(said).toContain('kept again');
+    expect(await run('certificates', 'check', ...whose)).toBe(0);
     rmSync(at('certificates', kept));
     expect(await run('certificates', 'check', ...whose)).toBe(1);
     expect(said).toContain('! MISSING');
@@ -190,6 +205,25 @@ describe('backup, damage and recovery', () => {
     expect(said).toContain('nothing is written over');
     expect(await onStation('restore', at('saved.db'))).toBe(0);
     expect(await sizeOf(at('station.db'))).toBe(kept);
+  });
+
+  it.each([
+    ['contradicts', 0, 'NOT AS IT WAS SIGNED', /DIVERGED between/],
+    ['is short of', 5, 'LOSSES', /entries \d+ to \d+ are missing/],
+  ])('a saved log that %s a checkpoint is not called whole', async (_, beyond, head, why) => {
+    const key = generateKeyPairSync('ed25519').privateKey;
+    const log = await openStationLog(at('short.db'));
+    const setUp = { type: 'station-set-up', station: 'bay 1', key: publicJwk(key) } as const;
+    log.appendStation([{ by: 'station', event: setUp }], { at: '2026-03-02T09:30:00.000Z', monoUs: 0 });
+    const origin = originOf(thumbprint(setUp.key));
+    const size = log.size() + beyond;
+    log.keepCheckpoint(size, signCheckpoint({ origin, size, root: Buffer.alloc(32, 7) }, key));
+    log.close();
+    renameSync(at('short.db'), at('station.db'));
+    expect(await onStation('recover', '--out', at('saved.db'))).toBe(1);
+    expect(said).toContain(head);
+    expect(said).toMatch(why);
+    expect(said).not.toContain('Everything that is known of was saved');
   });
 
   it('says what is missing', async () => {

@@ -2,11 +2,13 @@ import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { dispute } from '../../src/cli/dispute.ts';
 import { lookBack } from '../../src/cli/lookback.ts';
 import { closeLookBack, decideLookBack, listLookBacks, showLookBack } from '../../src/cli/lookback-desk.ts';
-import { openArchive } from '../../src/cli/station.ts';
+import { openArchive, openInLog, openStation } from '../../src/cli/station.ts';
 import type { Certificate } from '../../src/instrument/certificate.ts';
-import { certificate, type ShopJob, workIn, wrenchWith } from '../audit/shop.ts';
+import type { JobEvent } from '../../src/job/event.ts';
+import { CHECKED, certificate, eventsOf, type ShopJob, workIn, wrenchWith } from '../audit/shop.ts';
 import { folder } from './program.ts';
 import { problemOf, said } from './said.ts';
 
@@ -164,6 +166,54 @@ describe('a look-back', () => {
   });
 });
 
+describe('a look-back on a job of two wrenches', () => {
+  /** All proofs come from another wrench; behind them the one of the station clicks once more at 29.2 N·m. */
+  async function workWithTwo() {
+    const events = eventsOf({
+      job: 'J-6',
+      on: '2026-04-02',
+      peaks: [27, 27, 27, 27],
+      behind: (shop) => shop.again(29.2),
+    }).map((event): JobEvent => {
+      if (event.type === 'job-opened') {
+        const other = { ...wrenchWith(CHECKED), id: 'other', serial: 'EXAMPLE-W-2' };
+        return { ...event, instruments: [...event.instruments, other] };
+      }
+      return event.type === 'pull-found' && event.pull <= 4 ? { ...event, tool: 'other' } : event;
+    });
+    const stamp = () => ({ at: '2026-04-02T09:30:00.000Z', monoUs: 3_600_000_000 });
+    const [opening, ...rest] = events.map((event) => ({ by: 'Technician One', event }));
+    if (opening === undefined) throw new Error('no events');
+    const station = await openStation('Example bay', data, stamp);
+    await openInLog(station, [opening], stamp());
+    station.log.append('job:J-6', rest, stamp());
+    station.log.close();
+  }
+
+  it('does not close itself over a re-hit that went above what the other had proven', async () => {
+    await workWithTwo();
+    const { value, text } = await assess(found());
+    expect(value).toBe(1);
+    expect(text).toMatch(/^J-6 .* OUT .* NOT DECIDED$/m);
+    expect(text).toContain('2 jobs touched, 2 open. Not closed.');
+  });
+});
+
+describe('the file of a claim', () => {
+  it('takes one VIN typed in two ways for one vehicle, and refuses two vehicles', async () => {
+    const typed = { ...VAN, vin: VAN.vin.toLowerCase() };
+    await workIn(data, [{ job: 'J-7', on: '2026-05-04', peaks: [27], vehicle: typed, closed: false }]);
+    const out = join(data, 'claim');
+    const make = () => said(() => dispute({ ...whose, claim: 'W-17', plate: VAN.plate, out }));
+    expect((await make()).text).toContain('2 records');
+    const another = { ...VAN, vin: 'ZZ9EXAMP9PM000108' };
+    await workIn(data, [{ job: 'J-8', on: '2026-05-05', peaks: [27], vehicle: another, closed: false }]);
+    const { code, message } = await problemOf(make);
+    expect(code).toBe('vehicle-not-one');
+    expect(message).toContain('2 vehicles');
+  });
+});
+
 describe('a look-back that cannot be made', () => {
   const refused = async (asFound: string, given = {}) => {
     const before = (await eventsIn()).events.length;
@@ -197,6 +247,14 @@ describe('a look-back that cannot be made', () => {
     expect((await refused(file)).code).toBe('certificates-overlap');
     expect((await refused(file, { since: 'CAL-9' })).code).toBe('certificate-unknown');
     expect((await assess(file, { since: 'CAL-2' })).text).toContain('2026-09-01 to 2026-11-01');
+  });
+
+  it('says so where a newer certificate has the number of the old one, instead of leaving its jobs out', async () => {
+    const wrench = wrenchWith(certificate('CAL-1', '2026-09-01'));
+    await workIn(data, [{ job: 'J-4', on: '2026-10-10', peaks: [27], wrench, closed: false }]);
+    const { code, message } = await refused(found());
+    expect(code).toBe('certificates-overlap');
+    expect(message).toContain('2026-01-12 and 2026-09-01 have the same number, CAL-1');
   });
 
   it('says so where the same file was looked back on before', async () => {

@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Sqlite from 'better-sqlite3';
@@ -100,6 +100,41 @@ describe('restoring', () => {
     expect(restored).toMatchObject({ entries: then.size, jobs: 1, before: `${path}.before-1` });
     expect(await sizeOf(path)).toEqual(then);
     expect((await sizeOf(`${path}.before-1`)).size).toBe(then.size + 1);
+  });
+
+  it('keeps all that was there before, also where two are restored under one name', async () => {
+    await backUpLog(path, backup);
+    const log = await openStationLog(path);
+    log.append('job:WO-2', drafts([opening('WO-2')]), stamp);
+    log.close();
+    const original = await sizeOf(path);
+    await restoreLog(backup, path, 'before-1');
+    const again = await restoreLog(backup, path, 'before-1');
+    expect(again.before).toBe(`${path}.before-1-2`);
+    expect(await sizeOf(`${path}.before-1`)).toEqual(original);
+    expect(existsSync(`${path}.before-1-2`)).toBe(true);
+  });
+
+  it('takes in the entries that stand in the write-ahead log beside a copy made by hand', async () => {
+    const log = await openStationLog(path);
+    log.append('job:WO-2', drafts([opening('WO-2')]), stamp);
+    for (const end of ['', '-wal']) copyFileSync(`${path}${end}`, `${backup}${end}`);
+    log.close();
+    const whole = await sizeOf(path);
+    const wal = readFileSync(`${backup}-wal`);
+    expect(await restoreLog(backup, path, 'x')).toMatchObject({ entries: whole.size, jobs: 2 });
+    expect(await sizeOf(path)).toEqual(whole);
+    expect(readFileSync(`${backup}-wal`).equals(wal)).toBe(true);
+  });
+
+  it('does not let the write-ahead log of a file that is gone into the restored one', async () => {
+    await backUpLog(path, backup);
+    const then = await sizeOf(path);
+    rmSync(path);
+    writeFileSync(`${path}-wal`, 'left behind');
+    expect((await restoreLog(backup, path, 'x')).before).toBe(`${path}.x`);
+    expect(readFileSync(`${path}.x-wal`, 'utf8')).toBe('left behind');
+    expect(await sizeOf(path)).toEqual(then);
   });
 
   it('works where nothing is there, and in the place of a damaged file', async () => {

@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Sqlite from 'better-sqlite3';
@@ -8,11 +8,13 @@ import { carve } from '../../db/carve.ts';
 import { openStationLog } from '../../db/log.ts';
 import { type FromRecord, recoverLog } from '../../db/recover.ts';
 import { originOf, signCheckpoint } from '../../src/evidence/checkpoint.ts';
-import { publicJwk, thumbprint } from '../../src/evidence/jwk.ts';
-import type { AnyEntry } from '../../src/evidence/log.ts';
+import { publicJwk } from '../../src/evidence/jwk.ts';
+import type { Signer } from '../../src/evidence/jws.ts';
+import { type AnyEntry, stationEntrySchema } from '../../src/evidence/log.ts';
 import { treeRoot } from '../../src/evidence/merkle.ts';
+import { stateSuccession } from '../../src/evidence/succession.ts';
 import { ProblemError } from '../../src/problem.ts';
-import { AT, drafts, station, stationEvents, wholeJob } from '../evidence/sample-job.ts';
+import { AT, drafts, kidOf, station, stationEvents, stranger, wholeJob } from '../evidence/sample-job.ts';
 
 let folder: string;
 let path: string;
@@ -38,10 +40,9 @@ beforeEach(async () => {
   for (const job of ['WO-1', 'WO-2', 'WO-3'])
     made.push(...log.append(`job:${job}`, drafts(wholeJob(job)), stamp));
   root = treeRoot(log.tree, log.size());
-  const origin = originOf(thumbprint(publicJwk(station.privateKey)));
-  log.keepCheckpoint(log.size(), signCheckpoint({ origin, size: log.size(), root }, station.privateKey));
-  log.close();
   entries = made;
+  log.keepCheckpoint(log.size(), noteBy(station, originBy(station)));
+  log.close();
 });
 afterEach(() => rmSync(folder, { recursive: true }));
 
@@ -72,10 +73,38 @@ function leaves(): readonly { readonly page: number; readonly seqs: readonly num
   return found;
 }
 
+const noteBy = ({ privateKey }: Signer, origin: string, rootThen = root) =>
+  signCheckpoint({ origin, size: entries.length, root: rootThen }, privateKey);
+const originBy = (signer: Signer) => originOf(kidOf(signer));
+
 const asRecord = (job: string): FromRecord => ({
+  name: `${job}.record.json`,
   entries: entries.filter(({ stream }) => stream === `job:${job}` || stream === 'station'),
-  checkpoint: 'no checkpoint',
+  checkpoint: noteBy(station, originBy(station)),
 });
+
+/** What another station, set up by this key, would have written under the same numbers. */
+const foreign = (by: Signer, origin: string): FromRecord => ({
+  name: 'foreign.record.json',
+  entries: entries.map((entry): AnyEntry => {
+    if (entry.stream !== 'station') return { ...entry, monoUs: entry.monoUs + 1 };
+    const own = stationEntrySchema.parse(entry);
+    const { event } = own;
+    const key = publicJwk(by.privateKey);
+    return { ...own, event: event.type === 'station-set-up' ? { ...event, key } : event };
+  }),
+  checkpoint: noteBy(by, origin),
+});
+
+/** Ruins a page that holds entries of the second job alone, and gives their numbers. */
+function ruinSecondJob(): readonly number[] {
+  const middle = leaves().find(({ seqs }) =>
+    seqs.every((seq) => entries.find((entry) => entry.seq === seq)?.stream === 'job:WO-2'),
+  );
+  if (middle === undefined) throw new Error('no page of the second job alone');
+  ruin(middle.page);
+  return middle.seqs;
+}
 
 it('finds every entry in a log that nothing happened to, also in its write-ahead log', async () => {
   const log = await openStationLog(path);
@@ -87,6 +116,22 @@ it('finds every entry in a log that nothing happened to, also in its write-ahead
   for (let seq = 1; seq <= size; seq++) expect(carved.entry(seq)?.seq).toBe(seq);
   carved.close();
   log.close();
+});
+
+it('leaves out what stands in the write-ahead log behind the last commit', async () => {
+  const log = await openStationLog(path);
+  const committed = log.size();
+  log.append('job:WO-4', drafts(wholeJob('WO-4')), stamp);
+  const copy = join(folder, 'copy.db');
+  copyFileSync(path, copy);
+  const wal = readFileSync(`${path}-wal`);
+  log.close();
+  // The number of pages in a frame's head is what makes it a commit.
+  for (let at = 32; at < wal.length; at += 24 + 4096) wal.writeUInt32BE(0, at + 4);
+  writeFileSync(`${copy}-wal`, wal);
+  const carved = carve(copy);
+  expect(carved.last).toBe(committed);
+  carved.close();
 });
 
 describe('a damaged log', () => {
@@ -137,15 +182,12 @@ describe('a damaged log', () => {
   });
 
   it('is made whole again from a record that holds what the damage took', async () => {
-    const middle = leaves().find(({ seqs }) =>
-      seqs.every((seq) => entries.find((entry) => entry.seq === seq)?.stream === 'job:WO-2'),
-    );
-    if (middle === undefined) throw new Error('no page of the second job alone');
-    ruin(middle.page);
+    const seqs = ruinSecondJob();
     const report = await recoverLog(path, { out, beside }, [asRecord('WO-2')]);
     expect(report).toMatchObject({
       kept: entries.length,
-      fromRecords: middle.seqs.length,
+      fromRecords: seqs.length,
+      leftOut: [],
       lost: [],
       cutJobs: [],
       checkpoints: [{ kind: 'extends', size: entries.length }],
@@ -154,6 +196,88 @@ describe('a damaged log', () => {
     expect(treeRoot(log.tree, log.size())).toEqual(root);
     log.close();
     expect(existsSync(beside)).toBe(false);
+  });
+
+  it('takes nothing from records of another log, nor from those that a key not of this log has sealed', async () => {
+    const seqs = ruinSecondJob();
+    const others = [foreign(stranger, originBy(stranger)), foreign(stranger, originBy(station))];
+    const report = await recoverLog(path, { out, beside }, [...others, asRecord('WO-2')]);
+    expect(report).toMatchObject({ kept: entries.length, fromRecords: seqs.length, lost: [] });
+    expect(report.leftOut).toEqual(['foreign.record.json', 'foreign.record.json']);
+    const log = await openStationLog(out);
+    expect(treeRoot(log.tree, log.size())).toEqual(root);
+    log.close();
+  });
+
+  it('is still told from another log where the entry that sets the station up is gone', async () => {
+    const first = leaves().find(({ seqs }) => seqs.includes(1));
+    if (first === undefined) throw new Error('no page of the first entry');
+    ruin(first.page);
+    const other = foreign(stranger, originBy(stranger));
+    await expect(recoverLog(path, { out, beside }, [other])).rejects.toMatchObject({
+      problem: { code: 'recover-nothing' },
+    });
+    const own = ['WO-1', 'WO-2', 'WO-3'].map(asRecord);
+    const report = await recoverLog(path, { out, beside }, [other, ...own]);
+    expect(report).toMatchObject({ kept: entries.length, leftOut: ['foreign.record.json'] });
+  });
+
+  it('is not made up of two courses of itself: two entries of one number are refused, and nothing is written', async () => {
+    ruinSecondJob();
+    const whole = asRecord('WO-2');
+    const altered = (number: (seq: number) => boolean): FromRecord => ({
+      ...whole,
+      name: 'altered.record.json',
+      entries: whole.entries.map((entry) =>
+        number(entry.seq) ? { ...entry, monoUs: entry.monoUs + 1 } : entry,
+      ),
+    });
+    const lastSeq = Math.max(...whole.entries.map(({ seq }) => seq));
+    for (const records of [[altered((seq) => seq === lastSeq), whole], [altered((seq) => seq === 2)]])
+      await expect(recoverLog(path, { out, beside }, records)).rejects.toMatchObject({
+        problem: { code: 'recover-two-courses' },
+      });
+    expect(existsSync(out)).toBe(false);
+  });
+
+  it.each(['key-rotated', 'key-replaced'] as const)(
+    'believes a key that its pages do not hold only if one that it knows named it (%s)',
+    async (type) => {
+      const key = publicJwk(stranger.privateKey);
+      const origin = originBy(station);
+      const statement = stateSuccession({ log: origin, next: key, at: AT }, station.privateKey);
+      const event = type === 'key-rotated' ? { type, key, statement } : { type, key, because: 'lost' };
+      const last = entries.length + 1;
+      const n = entries.filter(({ stream }) => stream === 'station').length + 1;
+      const entry: AnyEntry = { v: 1, seq: last, stream: 'station', n, ...stamp, by: 'station', event };
+      const checkpoint = noteBy(stranger, origin);
+      const record = { name: 'later.record.json', entries: [...asRecord('WO-1').entries, entry], checkpoint };
+      const report = await recoverLog(path, { out, beside }, [record]);
+      expect(report).toMatchObject(
+        type === 'key-rotated'
+          ? { kept: last, fromRecords: 1, leftOut: [] }
+          : { kept: last - 1, fromRecords: 0, leftOut: ['later.record.json'] },
+      );
+    },
+  );
+
+  it('does not hide a checkpoint that it contradicts behind one of the same size that it agrees with', async () => {
+    const contradicting = noteBy(station, originBy(station), Buffer.alloc(32, 7));
+    const record = { ...asRecord('WO-1'), checkpoint: contradicting };
+    const { checkpoints } = await recoverLog(path, { out, beside }, [record]);
+    expect(checkpoints.map(({ kind }) => kind).sort()).toEqual(['diverged', 'extends']);
+  });
+
+  it('is never written over a file, nor are the entries beside it', async () => {
+    for (const there of [out, beside]) {
+      writeFileSync(there, 'mine');
+      await expect(recoverLog(path, { out, beside }, [])).rejects.toMatchObject({
+        problem: { code: 'recover-exists', where: there },
+      });
+      expect(readFileSync(there, 'utf8')).toBe('mine');
+      rmSync(there);
+    }
+    expect(existsSync(out)).toBe(false);
   });
 
   it('of which nothing is left is said to be so', async () => {

@@ -8,7 +8,11 @@ export const declareEvidence: Declare = (program, run) => {
       'says whether a job record, an audit package, or every record in a folder is authentic and complete',
     )
     .argument('<path>', 'the record (*.record.json), an audit package, or a folder of records')
-    .option('--trust <file>', 'the keys that are trusted (JWK set)', 'trusted-keys.json')
+    .option(
+      '--trust <file>',
+      'the keys that are trusted (JWK set); not the list inside a package',
+      'trusted-keys.json',
+    )
     .option('--time <file>', 'a time stamp over the record (*.tsr)')
     .option('--time-ca <file>', 'the certificates by which its authority is believed (PEM)')
     .option('--kept <file>', 'with a package: the checkpoint that you kept from before')
