@@ -1,0 +1,12 @@
+/**
+ * Nobody reads the output any more (`plugmark jobs | head`): the program ends without a word. A job that is being worked on
+ * hears of it as of any other signal to leave, writes down what it holds, and can be taken up again.
+ */
+export function endWithReader(): void {
+  for (const stream of [process.stdout, process.stderr])
+    stream.on('error', (fault: NodeJS.ErrnoException) => {
+      if (fault.code !== 'EPIPE') throw fault;
+      if (process.listenerCount('SIGTERM') > 0) process.emit('SIGTERM');
+      else process.exit();
+    });
+}
