@@ -1,6 +1,5 @@
 import { mkdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { z } from 'zod';
 import type { JobRow } from '../../db/jobs.ts';
 import type { LogEntry, Stamp } from '../evidence/log.ts';
 import { openRecord } from '../evidence/record.ts';
@@ -13,6 +12,7 @@ import { summaryLines } from '../ui/summary.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { finish } from './finish.ts';
 import { type JobFilter, matchingJobs } from './job-filter.ts';
+import { optionText } from './option-text.ts';
 import { speaksUtf8 } from './run.ts';
 import { type Archive, openArchive, openStation, recordStation, stateOf } from './station.ts';
 import { folderOf, type Whose, withArchive } from './whose.ts';
@@ -90,8 +90,8 @@ export function voidJob(
       );
     append(archive, stream, by, {
       type: 'job-voided',
-      by: given(by, '--by', 80),
-      reason: given(reason, '--reason', 200),
+      by: optionText(by, '--by', 80),
+      reason: optionText(reason, '--reason', 200),
     });
     const sealed = entries.some(({ event }) => event.type === 'job-closed');
     const lines = [
@@ -114,7 +114,7 @@ export function handOver(
   return withArchive(whose, async (archive) => {
     const { stream, state } = jobOf(archive, number);
     const from = state.technician;
-    const name = given(to, '--to', 80);
+    const name = optionText(to, '--to', 80);
     if (state.closed !== null)
       throw problem('job-closed', `job ${number} is closed`, 'Only an open job changes hands.');
     if (name === from)
@@ -196,18 +196,6 @@ function jobOf({ log }: Archive, number: string): Job {
 
 function append({ log }: Archive, stream: string, by: string, event: JobEvent): void {
   log.append(stream, [{ by, event }], stamp());
-}
-
-/** What a person gave on the command line, within what the log takes. */
-function given(text: string, where: string, longest: number): string {
-  const parsed = z.string().min(1).max(longest).safeParse(text.trim());
-  if (parsed.success) return parsed.data;
-  throw new ProblemError({
-    code: 'option-not-valid',
-    where,
-    message: `expected 1 to ${longest} characters`,
-    next: 'Say it in that space.',
-  });
 }
 
 const stamp = (): Stamp => ({

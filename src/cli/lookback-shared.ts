@@ -1,7 +1,6 @@
 /** What the commands on look-backs share: finding one, telling of it, writing its papers, and what a person gives. */
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { z } from 'zod';
 import type { JudgedAgain } from '../audit/lookback.ts';
 import { type LookBack, lookBacksOf } from '../audit/lookback-state.ts';
 import { readCheckpoint } from '../evidence/checkpoint.ts';
@@ -13,6 +12,7 @@ import { writePaper } from '../report/paper.ts';
 import { orThrow } from '../result.ts';
 import { safeLine } from './exit.ts';
 import { newCheckpoint } from './log.ts';
+import { optionText } from './option-text.ts';
 import { writeWhole } from './papers.ts';
 import type { Archive } from './station.ts';
 import { textTable } from './text-table.ts';
@@ -75,19 +75,8 @@ export async function writeLookBack(
   return files.map(([name]) => `  ${join(folder, name)}`);
 }
 
-export const person = (name: string) => within(name, '--by', 80);
-export const words = (text: string, where: string) => within(text, where, 200);
-
-function within(text: string, where: string, longest: number): string {
-  const parsed = z.string().min(1).max(longest).safeParse(text.trim());
-  if (parsed.success) return parsed.data;
-  throw new ProblemError({
-    code: 'option-not-valid',
-    where,
-    message: `expected 1 to ${longest} characters`,
-    next: 'Say it in that space.',
-  });
-}
+export const person = (name: string) => optionText(name, '--by', 80);
+export const words = (text: string, where: string) => optionText(text, where, 200);
 
 export const print = (lines: readonly string[]) => process.stdout.write(`${lines.join('\n')}\n`);
 export const now = (): Stamp => ({
