@@ -3,6 +3,7 @@ import { crowfootOf, leverage } from '../plug/geometry.ts';
 import type { Problem } from '../problem.ts';
 import type { FoundPull, Pull } from '../pull/pull.ts';
 import type { PullDetector } from '../pull/pull-detector.ts';
+import { toldPull } from '../pull/told.ts';
 import { encodeSamples } from '../pull/trace.ts';
 import { type LinkState, type Reading, scaled, type ToolId } from '../reading.ts';
 import { err, ok, type Result } from '../result.ts';
@@ -24,7 +25,7 @@ import type { JobState } from './state.ts';
 import { asWrenchReads } from './windows.ts';
 
 /** Names the rules below and those they call; a record names it, so that judging again uses the same. */
-export const RULES = 'plugmark/rules/2';
+export const RULES = 'plugmark/rules/3';
 
 /** How long samples may wait in memory: while a pull is under way, and at rest. */
 const KEEP_PULLING_US = 500_000;
@@ -107,7 +108,7 @@ export function createBench(opened: JobState): Bench {
   };
 
   const pullFound = (tool: ToolId, found: FoundPull) => {
-    const pull: Pull = { ...found, pull: state.pullCount + 1, tool };
+    const pull: Pull = { ...toldPull(found), pull: state.pullCount + 1, tool };
     if (stroke !== null && pull.startUs - stroke.endUs >= SETTLED_US) settleStroke();
     emit({ type: 'pull-found', ...pull });
     const at = situation(state, pullsBefore);

@@ -5,6 +5,7 @@ import type { Judgement, Window } from '../metrology/judgement.ts';
 import { permissibleAt } from '../metrology/permissible.ts';
 import { judge } from '../metrology/window.ts';
 import { type WireOutcome, wireInterval, wiresOf } from '../plug/gap.ts';
+import { rounded } from '../quantity/rounded.ts';
 import { scaled, type ToolDescription, type ToolId } from '../reading.ts';
 import { orThrow } from '../result.ts';
 import type { JobEventOf } from './event.ts';
@@ -25,7 +26,19 @@ export function judgedReading(
 ): Judgement {
   const circumstances = { on: state.basis.on, adapter: state.order.adapter };
   const { value, budget } = measured(instrumentOf(state, tool), reading, circumstances, peakStandard);
-  return judge(value, budget.expanded, knownAsWell(state.basis.decision.rule, window, budget.expanded));
+  return toldJudgement(
+    judge(value, budget.expanded, knownAsWell(state.basis.decision.rule, window, budget.expanded)),
+  );
+}
+
+/** A judgement, decided on all digits, with those that mean something. */
+export function toldJudgement(judgement: Judgement): Judgement {
+  return {
+    ...judgement,
+    value: rounded(judgement.value, 6),
+    expandedUncertainty: Number(judgement.expandedUncertainty.toPrecision(6)),
+    conformanceProbability: rounded(judgement.conformanceProbability, 6),
+  };
 }
 
 /** The window for a reading of that expanded uncertainty. */

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { FoundPull } from '../pull/pull.ts';
+import { rounded } from '../quantity/rounded.ts';
 import { knockProbability, riseToMs, shapeFeatures, slowdown, turnedProbability } from './shape.ts';
 
 const share = z.number().min(0).max(1);
@@ -45,5 +46,3 @@ export function evidenceOf(pull: FoundPull, sinceLastMs: number | null, heldNm: 
     knock: rounded(knockProbability(pull), 6),
   };
 }
-
-const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals)) + 0;

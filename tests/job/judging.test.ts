@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type Bench, createBench } from '../../src/job/bench.ts';
 import type { JobEvent } from '../../src/job/event.ts';
 import { foldAll } from '../../src/job/fold.ts';
+import { toldJudgement } from '../../src/job/judging.ts';
 import { measured } from '../../src/job/measurement.ts';
 import { openJob } from '../../src/job/open.ts';
 import type { WorkOrder } from '../../src/job/order.ts';
@@ -54,7 +55,9 @@ describe('the verdict on a pull', () => {
     const [wrench] = INSTRUMENTS;
     if (wrench === undefined) throw new Error('no wrench');
     const own = measured(wrench, pull.peakNm, { on: OPENING.on, adapter: undefined }, pull.peakStandardNm);
-    expect(judgement).toEqual(judge(own.value, own.budget.expanded, shop.bench.state().torqueWindow));
+    expect(judgement).toEqual(
+      toldJudgement(judge(own.value, own.budget.expanded, shop.bench.state().torqueWindow)),
+    );
     const without = measured(wrench, pull.peakNm, { on: OPENING.on, adapter: undefined }, null);
     expect(own.budget.expanded).toBeGreaterThan(without.budget.expanded);
   });
@@ -67,7 +70,7 @@ describe('the verdict on a pull', () => {
     hands.pull(24.2);
     const { pull, judgement } = hands.cylinder(1).pulls[0] ?? expect.fail('no pull');
     expect(pull.peakNm).toBeCloseTo(24.2, 1);
-    expect(judgement?.value).toBeCloseTo((pull.peakNm * 340) / 300, 9);
+    expect(judgement?.value).toBeCloseTo((pull.peakNm * 340) / 300, 6);
     expect(judgement?.result).toBe('OK');
     expect(replay(events).ok).toBe(true);
   });

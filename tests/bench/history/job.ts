@@ -1,10 +1,13 @@
 import type { Random } from '../../../sim/random.ts';
 import { USUAL_DECISION } from '../../../src/job/basis.ts';
 import type { JobEvent, JobEventOf } from '../../../src/job/event.ts';
+import { toldJudgement } from '../../../src/job/judging.ts';
 import { measured } from '../../../src/job/measurement.ts';
 import { openJob } from '../../../src/job/open.ts';
 import type { Judgement, Window } from '../../../src/metrology/judgement.ts';
 import { judge } from '../../../src/metrology/window.ts';
+import type { FoundPull } from '../../../src/pull/pull.ts';
+import { toldPull } from '../../../src/pull/told.ts';
 import { orThrow } from '../../../src/result.ts';
 import { between, instrumentsOn, lotAt, orderOf, WRENCHES } from './station.ts';
 
@@ -136,7 +139,7 @@ function judged(
     { on: basis.on, adapter: order.adapter },
     peakStandard,
   );
-  return judge(value, budget.expanded, window);
+  return toldJudgement(judge(value, budget.expanded, window));
 }
 
 function foundPull(pull: number, peakNm: number, endMs: number, chance: Random): JobEventOf<'pull-found'> {
@@ -144,10 +147,7 @@ function foundPull(pull: number, peakNm: number, endMs: number, chance: Random):
   const us = (ms: number) => Math.round(1000 * ms);
   const peakUs = us(endMs - 200);
   const steps = Array.from({ length: 9 }, (_, i) => ((i + 1) / 10) * lastsMs * chance.uniform(0.9, 1));
-  return {
-    type: 'pull-found',
-    pull,
-    tool: 'wrench',
+  const found: FoundPull = {
     startUs: us(endMs - lastsMs),
     endUs: us(endMs),
     peakNm,
@@ -177,4 +177,5 @@ function foundPull(pull: number, peakNm: number, endMs: number, chance: Random):
     stream: 'samples',
     cut: null,
   };
+  return { type: 'pull-found', pull, tool: 'wrench', ...toldPull(found) };
 }
