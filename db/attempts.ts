@@ -5,8 +5,9 @@ import type { Attempt, Censored } from '../src/audit/attempt.ts';
 import { type JobHistory, jobHistory } from '../src/audit/attempt-walk.ts';
 import { type Setup, setupKey, specificationKey } from '../src/audit/setup.ts';
 import { canonical } from '../src/evidence/canonical.ts';
-import { type LogEntry, logEntrySchema } from '../src/evidence/log.ts';
+import { logEntrySchema } from '../src/evidence/log.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
+import { entryIn, entryTable, type StoredEntry } from './entries.ts';
 
 /** What the numbers in the table stand for; the place in the list is the number. */
 export const KINDS = [
@@ -43,15 +44,11 @@ export function createFolding(db: Database): (progress?: Progress) => void {
   const due = db.prepare('SELECT id, stream, lastSeq FROM jobs WHERE foldedSeq < lastSeq LIMIT ?');
   const dueCount = db.prepare('SELECT count(*) FROM jobs WHERE foldedSeq < lastSeq').pluck();
   // Samples are by far the most of a job, and nothing here rests on them.
-  const telling = db
-    .prepare(
-      `SELECT body FROM entries WHERE stream = ? AND json_extract(body, '$.event.type') <> 'readings' ORDER BY n`,
-    )
-    .pluck();
+  const table = entryTable(db);
   const write = writer(db);
   const some = db.transaction(() => {
     const jobs = z.array(dueSchema).parse(due.all(JOBS_A_TRANSACTION));
-    for (const job of jobs) write(job, folded(job.stream, telling.all(job.stream)));
+    for (const job of jobs) write(job, folded(job.stream, table.tellingOf(job.stream)));
     return jobs.length;
   });
   return (progress) => {
@@ -67,11 +64,10 @@ export function createFolding(db: Database): (progress?: Progress) => void {
 }
 
 const dueSchema = z.strictObject({ id: z.int(), stream: z.string(), lastSeq: z.int() });
-const entryOf = (body: unknown): LogEntry => logEntrySchema.parse(JSON.parse(z.string().parse(body)));
 
-function folded(stream: string, bodies: readonly unknown[]): JobHistory {
+function folded(stream: string, stored: readonly StoredEntry[]): JobHistory {
   try {
-    const history = jobHistory(bodies.map(entryOf));
+    const history = jobHistory(stored.map((one) => logEntrySchema.parse(entryIn(one))));
     if (history !== null) return history;
   } catch (cause) {
     throw new ProblemError(unreadable(stream), { cause });

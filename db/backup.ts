@@ -1,8 +1,10 @@
 /** Backups of a station log: made while others write to it, and looked through whole before they take its place. */
 import { existsSync, renameSync, rmSync, statSync } from 'node:fs';
 import { copyFile } from 'node:fs/promises';
+import { STATION_STREAM } from '../src/evidence/log.ts';
 import { ProblemError } from '../src/problem.ts';
 import { logFault } from './check.ts';
+import { entryIn, entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
 import { problemOf } from './problems.ts';
 import { isSound } from './sound.ts';
@@ -72,15 +74,12 @@ export async function checkLog(path: string): Promise<Checked> {
         message: `this copy is damaged: ${fault.message}`,
         next: 'Use another backup.',
       });
-    const count = (sql: string) => Number(db.prepare(sql).pluck().get());
-    const lastAt = db
-      .prepare(`SELECT json_extract(body, '$.at') FROM entries ORDER BY seq DESC LIMIT 1`)
-      .pluck();
-    const last = lastAt.get();
+    const table = entryTable(db);
+    const [newest] = table.newest(1);
     return {
-      entries: count('SELECT count(*) FROM entries'),
-      jobs: count(`SELECT count(*) FROM entries WHERE n = 1 AND stream <> 'station'`),
-      lastAt: typeof last === 'string' ? last : null,
+      entries: table.size(),
+      jobs: table.streams().filter((stream) => stream !== STATION_STREAM).length,
+      lastAt: newest === undefined ? null : (entryIn(newest)?.at ?? null),
     };
   } catch (cause) {
     throw problemOf(cause, path);

@@ -6,6 +6,8 @@
 import { closeSync, existsSync, fstatSync, openSync, readFileSync, readSync } from 'node:fs';
 import { z } from 'zod';
 import { leafHash } from '../src/evidence/merkle.ts';
+import { openDatabase } from './open.ts';
+import { type Packing, packingOf } from './packing.ts';
 
 export interface CarvedEntry {
   readonly seq: number;
@@ -30,7 +32,8 @@ const LEAF = 0x0d;
 const MAX_BODY = 64 << 20;
 
 /** Looks through the whole file. */
-export function carve(path: string): Carved {
+export async function carve(path: string): Promise<Carved> {
+  const packing = await newestPacking();
   const pages = pagesOf(path);
   const where = new Map<number, readonly [page: number, at: number]>();
   const notes: string[] = [];
@@ -40,7 +43,7 @@ export function carve(path: string): Carved {
     if (page === null) continue;
     for (const at of cellsOf(page, number)) {
       const cells = rowAt(pages, page, at);
-      const entry = cells === null ? null : entryFrom(cells);
+      const entry = cells === null ? null : entryFrom(cells, packing);
       if (entry !== null) {
         where.set(entry.seq, [number, at]);
         last = Math.max(last, entry.seq);
@@ -55,11 +58,21 @@ export function carve(path: string): Carved {
       const [number, at] = where.get(seq) ?? [0, 0];
       const page = number === 0 ? null : pages.read(number);
       const cells = page === null ? null : rowAt(pages, page, at);
-      return cells === null ? null : entryFrom(cells);
+      return cells === null ? null : entryFrom(cells, packing);
     },
     notes,
     close: pages.close,
   };
+}
+
+/** As of a log that is made now: what bodies are packed with is the same in all, and may be damaged in this one. */
+async function newestPacking(): Promise<Packing> {
+  const db = await openDatabase(':memory:');
+  try {
+    return packingOf(db);
+  } finally {
+    db.close();
+  }
 }
 
 interface Pages {
@@ -208,11 +221,16 @@ function varint(bytes: Buffer, at: number): { readonly value: number; readonly e
   throw new RangeError('no number of the log is so large');
 }
 
+/** Columns of `entries` in its two forms: the second one has `tells` as well, and deflates bodies. */
+const ENTRY_COLUMNS = [5, 6];
+
 /** Number, stream and place are the body's own: the hash covers nothing else of the row. */
-function entryFrom({ values }: Row): CarvedEntry | null {
-  const [, , , hash, body] = values;
-  if (values.length !== 5 || !(hash instanceof Buffer) || typeof body !== 'string') return null;
-  if (!leafHash(Buffer.from(body, 'utf8')).equals(hash)) return null;
+function entryFrom({ values }: Row, { unpack }: Packing): CarvedEntry | null {
+  if (!ENTRY_COLUMNS.includes(values.length)) return null;
+  const [hash, stored] = values.slice(-2);
+  const bytes = unpack(stored);
+  if (!(hash instanceof Buffer) || bytes === null || !leafHash(bytes).equals(hash)) return null;
+  const body = bytes.toString('utf8');
   const place = placeSchema.safeParse(JSON.parse(body));
   return place.success ? { ...place.data, hash, body } : null;
 }

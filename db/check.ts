@@ -1,11 +1,9 @@
 /** Reads a whole log and finds the first place where it is not as it was written. */
 import type { Database } from 'better-sqlite3';
-import { z } from 'zod';
-import { canonical } from '../src/evidence/canonical.ts';
-import { type AnyEntry, readEntry } from '../src/evidence/log.ts';
+import { canonicalBytes } from '../src/evidence/canonical.ts';
 import { leafHash, nodeHash } from '../src/evidence/merkle.ts';
-import { parseStrictJson } from '../src/evidence/strict-json.ts';
-import { placeOf } from './tree.ts';
+import { entryIn, entryTable, type StoredEntry } from './entries.ts';
+import { LOWEST_STORED, placeOf } from './tree.ts';
 
 /** The first entry of the log that is not as it was written. */
 export interface LogFault {
@@ -13,16 +11,14 @@ export interface LogFault {
   readonly message: string;
 }
 
-const rowSchema = z.strictObject({ seq: z.int(), hash: z.instanceof(Uint8Array), body: z.string() });
-
 /** The first fault in entries, numbering or tree; null when there is none. Takes one pass over the file. */
 export function logFault(db: Database): LogFault | null {
   const lastOfStream = new Map<string, number>();
   const tree = treeChecker(db);
   let due = 1;
-  for (const row of db.prepare('SELECT seq, hash, body FROM entries ORDER BY seq').iterate()) {
-    const { seq, hash, body } = rowSchema.parse(row);
-    const message = entryFault(seq, hash, body, due, lastOfStream) ?? tree.add(seq - 1, hash);
+  for (const stored of entryTable(db).all()) {
+    const { seq, hash } = stored;
+    const message = entryFault(stored, due, lastOfStream) ?? tree.add(seq - 1, hash);
     if (message !== null) return { seq: Math.min(seq, due), message };
     due++;
   }
@@ -31,29 +27,17 @@ export function logFault(db: Database): LogFault | null {
   return null;
 }
 
-function entryFault(
-  seq: number,
-  hash: Uint8Array,
-  body: string,
-  due: number,
-  lastOfStream: Map<string, number>,
-): string | null {
+function entryFault(stored: StoredEntry, due: number, lastOfStream: Map<string, number>): string | null {
+  const { seq, hash, body } = stored;
   if (seq !== due) return `entry ${due} is missing`;
-  if (!leafHash(Buffer.from(body, 'utf8')).equals(hash))
-    return `entry ${seq} is not what its hash was made of`;
-  const entry = canonicalEntry(body);
-  if (entry === null || entry.seq !== seq) return `entry ${seq} is not written as an entry is`;
+  if (body === null || !leafHash(body).equals(hash)) return `entry ${seq} is not what its hash was made of`;
+  const entry = entryIn(stored);
+  if (entry === null || !canonicalBytes(entry).equals(body))
+    return `entry ${seq} is not written as an entry is`;
   const n = (lastOfStream.get(entry.stream) ?? 0) + 1;
   if (entry.n !== n) return `entry ${seq} has n=${entry.n} in its stream where n=${n} is due`;
   lastOfStream.set(entry.stream, n);
   return null;
-}
-
-function canonicalEntry(body: string): AnyEntry | null {
-  const json = parseStrictJson(Buffer.from(body, 'utf8'), 'entry');
-  if (!json.ok || canonical(json.value) !== body) return null;
-  const entry = readEntry(json.value);
-  return entry.success ? entry.data : null;
 }
 
 /** Builds the tree once more beside the stored one; keeps O(log n) hashes. */
@@ -72,10 +56,11 @@ function treeChecker(db: Database) {
         waiting[level] = undefined;
         hash = nodeHash(left, hash);
         level++;
+        if (level < LOWEST_STORED) continue;
         seen++;
         const there = stored.get(placeOf(level, Math.floor(index / 2 ** level)));
         if (!(there instanceof Uint8Array) || !hash.equals(there))
-          return `entry ${index + 1} is not the one that the hash tree was made of, or an entry shortly before it`;
+          return `entry ${index + 1} is not the one that the hash tree was made of, or one shortly before it`;
       }
       waiting[level] = hash;
       return null;

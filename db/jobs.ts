@@ -1,8 +1,9 @@
 /** The projection `jobs`: which jobs the log holds and where they stand. Nothing rests on it but look-up. */
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import { type LogEntry, logEntrySchema, STATION_STREAM } from '../src/evidence/log.ts';
+import { type LogEntry, logEntrySchema } from '../src/evidence/log.ts';
 import { normalVin } from '../src/job/vin.ts';
+import { type EntryTable, entryIn, entryOf, entryTable } from './entries.ts';
 import { readMigration } from './migrate.ts';
 
 /** Rises with every change of what the history holds: an older one is made again from the entries. */
@@ -70,32 +71,29 @@ export function renewHistory(db: Database): void {
 export function rebuildHistory(db: Database): void {
   db.transaction(() => {
     db.exec(readMigration('0003-history.sql'));
+    const table = entryTable(db);
     const project = createProjector(db);
-    for (const entry of tellingEntries(db)) project(entry);
-    db.exec(
-      `UPDATE jobs SET (lastSeq, lastAt) =
-         (SELECT seq, json_extract(body, '$.at') FROM entries e WHERE e.stream = jobs.stream ORDER BY n DESC LIMIT 1)`,
-    );
+    for (const entry of standingEntries(table, db.name)) project(entry);
+    const touch = db.prepare('UPDATE jobs SET lastSeq = ?, lastAt = ? WHERE stream = ?');
+    for (const stream of table.streams()) {
+      const newest = table.newestOf(stream);
+      const entry = newest === null ? null : entryIn(newest);
+      if (entry !== null) touch.run(entry.seq, entry.at, stream);
+    }
     db.prepare('INSERT INTO projection (version) VALUES (?)').run(HISTORY_VERSION);
   }).immediate();
 }
 
 /** The entries that say which jobs there are and where they stand; read in pages, for nothing is written during a read. */
-function* tellingEntries(db: Database): Generator<LogEntry> {
-  const page = db.prepare(
-    `SELECT seq, body FROM entries WHERE seq > ? AND stream <> ? AND (n = 1
-       OR json_extract(body, '$.event.type') IN ('job-opened', 'job-closed', 'job-voided')) ORDER BY seq LIMIT 1000`,
-  );
+function* standingEntries(table: EntryTable, where: string): Generator<LogEntry> {
   for (let after = 0; ; ) {
-    const rows = z.array(pageSchema).parse(page.all(after, STATION_STREAM));
-    const last = rows.at(-1);
+    const page = table.standingAfter(after, 1000);
+    const last = page.at(-1);
     if (last === undefined) return;
-    for (const { body } of rows) yield logEntrySchema.parse(JSON.parse(body));
+    for (const stored of page) yield logEntrySchema.parse(entryOf(stored, where));
     after = last.seq;
   }
 }
-
-const pageSchema = z.strictObject({ seq: z.int(), body: z.string() });
 
 /** The jobs that were worked on last, the latest first. */
 export function lastJobs(db: Database, limit: number): readonly JobRow[] {

@@ -6,23 +6,21 @@ import {
   type AnyEntry,
   type Draft,
   type LogEntry,
-  logEntrySchema,
   STATION_STREAM,
   type Stamp,
   type StationEntry,
   type StationLog,
-  stationEntrySchema,
 } from '../src/evidence/log.ts';
-import { leafHash, type Subtrees } from '../src/evidence/merkle.ts';
+import type { Subtrees } from '../src/evidence/merkle.ts';
 import type { StationEvent } from '../src/evidence/station-event.ts';
-import { parseStrictJson } from '../src/evidence/strict-json.ts';
 import type { JobEvent } from '../src/job/event.ts';
 import { ProblemError } from '../src/problem.ts';
 import { type LogFault, logFault } from './check.ts';
+import { entryOf, entryTable } from './entries.ts';
 import { createHistory, type History } from './history.ts';
 import { createProjector, type JobRow, lastJobs, rebuildHistory, renewHistory } from './jobs.ts';
 import { assertFull, openDatabase } from './open.ts';
-import { DAMAGED_NEXT, problemOf } from './problems.ts';
+import { problemOf } from './problems.ts';
 import { storedTree } from './tree.ts';
 
 /** The log together with what only a database can do. */
@@ -64,13 +62,7 @@ export async function openStationLog(path: string): Promise<StationLogFile> {
 
 function stationLog(db: Database, path: string): StationLogFile {
   const tree = storedTree(db, path);
-  const lastSeq = db.prepare('SELECT coalesce(max(seq), 0) FROM entries').pluck();
-  const lastOfStream = db.prepare('SELECT coalesce(max(n), 0) FROM entries WHERE stream = ?').pluck();
-  const insert = db.prepare('INSERT INTO entries (seq, stream, n, hash, body) VALUES (?, ?, ?, ?, ?)');
-  const bodies = db.prepare('SELECT seq, hash, body FROM entries WHERE stream = ? ORDER BY n');
-  const jobStreams = db
-    .prepare('SELECT stream FROM entries WHERE stream <> ? GROUP BY stream ORDER BY min(seq)')
-    .pluck();
+  const table = entryTable(db);
   const notes = db.prepare('SELECT note FROM checkpoints ORDER BY place').pluck();
   const keep = db.prepare(
     'INSERT INTO checkpoints SELECT coalesce(max(place), 0) + 1, ?, ? FROM checkpoints',
@@ -79,17 +71,16 @@ function stationLog(db: Database, path: string): StationLogFile {
   /** How far this program has read or written each stream. */
   const known = new Map<string, number>();
 
-  const size = () => z.int().parse(lastSeq.get());
   const put = ({ entry, hash, body }: Written) => {
-    insert.run(entry.seq, entry.stream, entry.n, hash, body);
+    table.put(entry, hash, body);
     tree.grow(entry.seq - 1, hash);
     if (!isStation(entry)) project(entry);
   };
   const append = db.transaction(
     (stream: string, drafts: readonly Draft<JobEvent | StationEvent>[], stamp: Stamp) => {
-      const n = z.int().parse(lastOfStream.get(stream));
+      const n = table.lastOf(stream);
       if (known.has(stream) && known.get(stream) !== n) throw otherWriter(path, stream);
-      const made = written({ seq: size(), n }, stream, drafts, stamp);
+      const made = written({ seq: table.size(), n }, stream, drafts, stamp);
       made.forEach(put);
       return made.map(({ entry }) => entry);
     },
@@ -107,8 +98,7 @@ function stationLog(db: Database, path: string): StationLogFile {
       if (last !== undefined) known.set(stream, last.n);
       return entries.map(as);
     });
-  const read = <T extends z.ZodType>(stream: string, schema: T) =>
-    bodies.all(stream).map((row) => entryOf(row, schema, path));
+  const read = (stream: string) => table.ofStream(stream).map((stored) => entryOf(stored, path));
   const remembered = <T>(stream: string, entries: readonly T[]) => {
     known.set(stream, entries.length);
     return entries;
@@ -120,15 +110,14 @@ function stationLog(db: Database, path: string): StationLogFile {
       throw problemOf(cause, path);
     }
   };
-  const streams = () => jobStreams.all(STATION_STREAM).map((stream) => z.string().parse(stream));
 
   return {
     append: (stream, drafts, stamp) => appendTo(stream, drafts, stamp, asJob),
     appendStation: (drafts, stamp) => appendTo(STATION_STREAM, drafts, stamp, asStation),
-    entries: (stream) => told(() => remembered(stream, read(stream, logEntrySchema))),
-    stationEntries: () => told(() => remembered(STATION_STREAM, read(STATION_STREAM, stationEntrySchema))),
-    streams: () => told(streams),
-    size: () => told(size),
+    entries: (stream) => told(() => remembered(stream, read(stream).map(asJob))),
+    stationEntries: () => told(() => remembered(STATION_STREAM, read(STATION_STREAM).map(asStation))),
+    streams: () => told(() => table.streams().filter((stream) => stream !== STATION_STREAM)),
+    size: () => told(table.size),
     tree,
     checkpoints: () => told(() => notes.all().map((note) => z.string().parse(note))),
     keepCheckpoint: (at, note) => {
@@ -155,23 +144,6 @@ function asStation(entry: AnyEntry): StationEntry {
 }
 
 const isStation = (entry: AnyEntry): entry is StationEntry => entry.stream === STATION_STREAM;
-
-const rowSchema = z.strictObject({ seq: z.int(), hash: z.instanceof(Uint8Array), body: z.string() });
-
-/** An entry as it was written: what does not match its hash any more is never passed on. */
-function entryOf<T extends z.ZodType>(row: unknown, schema: T, path: string): z.infer<T> {
-  const { seq, hash, body } = rowSchema.parse(row);
-  const bytes = Buffer.from(body, 'utf8');
-  const json = leafHash(bytes).equals(hash) ? parseStrictJson(bytes, path) : null;
-  const entry = json?.ok === true ? schema.safeParse(json.value) : null;
-  if (entry?.success === true) return entry.data;
-  throw new ProblemError({
-    code: 'log-damaged',
-    where: path,
-    message: `entry ${seq} of the station log is not as it was written`,
-    next: DAMAGED_NEXT,
-  });
-}
 
 function otherWriter(path: string, stream: string): ProblemError {
   return new ProblemError({

@@ -44,6 +44,8 @@ const MEANINGS: readonly (readonly [prefix: string, code: string, message: strin
     'the disk is full',
     'Make room on the disk, then try again; nothing of the last step was kept.',
   ],
+  // The file ends where a page should be.
+  ['SQLITE_IOERR_SHORT_READ', 'log-damaged', 'the database file is damaged', DAMAGED_NEXT],
   [
     'SQLITE_IOERR',
     'log-disk',

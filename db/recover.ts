@@ -21,6 +21,7 @@ import { type StationState, stationOf } from '../src/evidence/station.ts';
 import { successionBy } from '../src/evidence/succession.ts';
 import { ProblemError } from '../src/problem.ts';
 import { type Carved, type CarvedEntry, carve } from './carve.ts';
+import { entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
 import { storedTree } from './tree.ts';
 
@@ -62,7 +63,7 @@ export async function recoverLog(
   records: readonly FromRecord[],
 ): Promise<Recovered> {
   for (const path of [out, beside]) if (existsSync(path)) throw new ProblemError(isThere(path));
-  const carved = carve(damaged);
+  const carved = await carve(damaged);
   try {
     const own = ofThisLog(carved, records);
     const held = heldBy(own, carved);
@@ -171,7 +172,7 @@ async function writeLog(
   const db = await openDatabase(out);
   try {
     const tree = storedTree(db, out);
-    const insert = db.prepare('INSERT INTO entries (seq, stream, n, hash, body) VALUES (?, ?, ?, ?, ?)');
+    const table = entryTable(db);
     const keep = db.prepare(
       'INSERT INTO checkpoints SELECT coalesce(max(place), 0) + 1, ?, ? FROM checkpoints',
     );
@@ -179,10 +180,11 @@ async function writeLog(
     const some = db.transaction((from: number) => {
       for (let seq = from; seq < from + ENTRIES_A_TRANSACTION; seq++) {
         const entry = entryAt(seq);
-        if (entry === null || !isNext(entry, seq, lastOf)) return seq - 1;
-        insert.run(seq, entry.stream, entry.n, entry.hash, entry.body);
+        const next = entry === null ? null : nextEntry(entry, seq, lastOf);
+        if (entry === null || next === null) return seq - 1;
+        table.put(next, entry.hash, entry.body);
         tree.grow(seq - 1, entry.hash);
-        lastOf.set(entry.stream, entry.n);
+        lastOf.set(next.stream, next.n);
       }
       return from + ENTRIES_A_TRANSACTION - 1;
     });
@@ -205,16 +207,15 @@ async function writeLog(
   }
 }
 
-/** Whether an entry is written as one is, and is the next of the log and of its stream. */
-function isNext({ seq, stream, n, body }: CarvedEntry, due: number, lastOf: Map<string, number>): boolean {
-  const entry = readEntry(JSON.parse(body));
-  return (
-    entry.success &&
-    seq === due &&
-    entry.data.seq === due &&
-    entry.data.stream === stream &&
-    n === (lastOf.get(stream) ?? 0) + 1
-  );
+/** Where it is written as an entry is, and is the next of the log and of its stream. */
+function nextEntry(
+  { seq, stream, n, body }: CarvedEntry,
+  due: number,
+  lastOf: Map<string, number>,
+): AnyEntry | null {
+  const read = readEntry(JSON.parse(body));
+  const isNext = seq === due && read.data?.seq === due && n === (lastOf.get(stream) ?? 0) + 1;
+  return isNext && read.success && read.data.stream === stream ? read.data : null;
 }
 
 function stationIn(entryAt: (seq: number) => CarvedEntry | null, size: number): StationState | null {

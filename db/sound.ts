@@ -4,8 +4,7 @@
  */
 import { statSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
-import { z } from 'zod';
-import { leafHash } from '../src/evidence/merkle.ts';
+import { entryIn, entryTable } from './entries.ts';
 
 /** Read whole in well under 100 ms. */
 const WHOLE_UP_TO_BYTES = 16 << 20;
@@ -28,16 +27,13 @@ export function isSound(db: Database): boolean {
   return mayBeDamaged(() => db.pragma('quick_check(1)', { simple: true }) === 'ok');
 }
 
-const newestSchema = z.array(z.strictObject({ hash: z.instanceof(Uint8Array), body: z.string() }));
-
 function newestAreSound(db: Database): boolean {
   const tables = db.prepare('SELECT count(*) FROM sqlite_schema').pluck().get();
-  const rows = db.prepare(`SELECT hash, body FROM entries ORDER BY seq DESC LIMIT ${NEWEST}`).all();
-  const entries = newestSchema.safeParse(rows);
   return (
     tables !== 0 &&
-    entries.success &&
-    entries.data.every(({ hash, body }) => leafHash(Buffer.from(body, 'utf8')).equals(hash))
+    entryTable(db)
+      .newest(NEWEST)
+      .every((stored) => entryIn(stored) !== null)
   );
 }
 

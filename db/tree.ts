@@ -1,7 +1,7 @@
-/** The Merkle tree of the log in SQLite: leaves in `entries`, whole subtrees above them in `subtrees`. */
+/** The Merkle tree of the log in SQLite: leaves in `entries`, whole subtrees of eight leaves and more in `subtrees`. */
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import { completedBy, type Subtrees } from '../src/evidence/merkle.ts';
+import { completedBy, nodeHash, type Subtrees } from '../src/evidence/merkle.ts';
 import { ProblemError } from '../src/problem.ts';
 import { DAMAGED_NEXT } from './problems.ts';
 
@@ -12,12 +12,17 @@ export interface StoredTree extends Subtrees {
   grow(index: number, leaf: Uint8Array): void;
 }
 
+/** Smaller subtrees are made again when they are asked for: they would take four times the room of all others. */
+export const LOWEST_STORED = 3;
+
 /** Asking for a subtree that is not there throws `log-damaged`. */
 export function storedTree(db: Database, path: string): StoredTree {
   const leaf = db.prepare('SELECT hash FROM entries WHERE seq = ?').pluck();
   const above = db.prepare('SELECT hash FROM subtrees WHERE place = ?').pluck();
   const insert = db.prepare('INSERT INTO subtrees (place, hash) VALUES (?, ?)');
   const node = (level: number, index: number): Uint8Array => {
+    if (level > 0 && level < LOWEST_STORED)
+      return nodeHash(node(level - 1, 2 * index), node(level - 1, 2 * index + 1));
     const row = level === 0 ? leaf.get(index + 1) : above.get(placeOf(level, index));
     const hash = hashSchema.safeParse(row);
     if (hash.success) return hash.data;
@@ -32,7 +37,7 @@ export function storedTree(db: Database, path: string): StoredTree {
     node,
     grow: (index, hash) => {
       for (const made of completedBy({ node }, index, hash))
-        insert.run(placeOf(made.level, made.index), made.hash);
+        if (made.level >= LOWEST_STORED) insert.run(placeOf(made.level, made.index), made.hash);
     },
   };
 }

@@ -1,4 +1,5 @@
 import { endToEnd } from './end-to-end.ts';
+import { dictionary } from './evidence/dictionary.ts';
 import { everyBit } from './evidence/every-bit.ts';
 import { logCost } from './evidence/log-cost.ts';
 import { recordSize } from './evidence/record-size.ts';
@@ -28,6 +29,7 @@ const MEASUREMENTS: readonly Measurement[] = [
   logCost,
   recordSize,
   everyBit,
+  dictionary,
   history,
   latency,
   loss,

@@ -21,7 +21,7 @@ it('a job whose reader goes away is left open, with all that was read', () => {
       '-e',
       `
       const db = new (require('better-sqlite3'))(${JSON.stringify(join(folder, 'station.db'))});
-      console.log(db.prepare("SELECT count(*) FROM entries WHERE stream LIKE 'job:%'").pluck().get());`,
+      console.log(db.prepare("SELECT count(*) FROM entries e JOIN streams s ON s.id = e.stream WHERE name LIKE 'job:%'").pluck().get());`,
     ]);
     expect(Number(check.toString())).toBeGreaterThan(3);
   } finally {

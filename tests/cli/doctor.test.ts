@@ -1,4 +1,12 @@
-import { chmodSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
@@ -8,9 +16,10 @@ import { isBlocked, permittedBy, type RadioFacts, radioFindings } from '../../sr
 import { type ClockFacts, clockFindings } from '../../src/cli/health/clock.ts';
 import type { Finding } from '../../src/cli/health/finding.ts';
 import { NEEDED_NODE, nodeFinding, roomFinding } from '../../src/cli/health/machine.ts';
-import { databaseFinding, stationHealth } from '../../src/cli/health/station.ts';
+import { databaseFinding, stationHealth, tooLarge } from '../../src/cli/health/station.ts';
 import { terminalFindings } from '../../src/cli/health/terminal.ts';
 import { openStation } from '../../src/cli/station.ts';
+import { withoutRules, withPlain } from '../db/plain.ts';
 import { exampleJson, folder } from './program.ts';
 import { said } from './said.ts';
 
@@ -52,9 +61,7 @@ describe('the doctor', () => {
     const dir = folder();
     const path = await station(dir);
     const db = new Database(join(dir, 'data', 'station.db'));
-    db.exec(
-      "DROP TRIGGER entries_do_not_change; UPDATE entries SET body = replace(body, 'Example', 'Another')",
-    );
+    withoutRules(withPlain(db)).exec("UPDATE entries SET body = replace(plain(body), 'Example', 'Another')");
     db.close();
     const { value, text } = await said(() => doctor({ station: path }));
     expect(value).toBe(1);
@@ -97,6 +104,24 @@ describe('the log and the key', () => {
     expect(findings.map(({ state }) => state)).toEqual(['good', 'good']);
     expect(lastEntry).toBe(stamp().at);
     open.log.close();
+  });
+
+  it('are not copied where that would take too long or too much room, and the command that reads them is named', async () => {
+    const data = join(folder(), 'data');
+    (await openStation('Example bay', data, stamp)).log.close();
+    truncateSync(join(data, 'station.db'), 600e6);
+    const { findings, lastEntry } = await stationHealth(data);
+    expect(lastEntry).toBeNull();
+    expect(findings).toEqual([
+      {
+        name: 'log',
+        state: 'warning',
+        found: expect.stringContaining('600 MB, more than the 500 MB'),
+        next: expect.stringContaining('plugmark log check'),
+      },
+    ]);
+    expect(tooLarge(100e6, 200e6)).toBeNull();
+    expect(tooLarge(100e6, 199e6)).toContain('100 MB, too large for a copy');
   });
 
   it('a key that others may read is bad, and a missing one too', async () => {

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { recorder } from '../../drivers/replay/recorder.ts';
 import { type LogEntry, logEntrySchema } from '../../src/evidence/log.ts';
 import { decodeSamples } from '../../src/pull/trace.ts';
+import { withPlain } from '../db/plain.ts';
 import { GAUGE, WRENCH } from '../job/workshop.ts';
 import { type Corner, clickPull, drawn } from '../pull/shapes.ts';
 import { example, exampleJson, folder, run, start } from './program.ts';
@@ -44,8 +45,10 @@ function stationOf(dir: string, corners: readonly Corner[], gapsMm: readonly num
 function entriesOnDisk(dir: string): LogEntry[] {
   const db = new Database(join(dir, 'example-bay', 'station.db'), { readonly: true, fileMustExist: true });
   try {
-    const bodies = db
-      .prepare("SELECT body FROM entries WHERE stream LIKE 'job:%' ORDER BY seq")
+    const bodies = withPlain(db)
+      .prepare(
+        "SELECT plain(body) FROM entries e JOIN streams s ON s.id = e.stream WHERE name LIKE 'job:%' ORDER BY seq",
+      )
       .pluck()
       .all();
     return bodies.map((body) => logEntrySchema.parse(JSON.parse(String(body))));

@@ -9,6 +9,7 @@ import { looksSound } from '../../db/sound.ts';
 import { treeRoot } from '../../src/evidence/merkle.ts';
 import { ProblemError } from '../../src/problem.ts';
 import { AT, drafts, opening, stationEvents, wholeJob } from '../evidence/sample-job.ts';
+import { withoutRules, withPlain } from './plain.ts';
 
 let folder: string;
 let path: string;
@@ -78,8 +79,7 @@ describe('a backup', () => {
   });
 
   it('of a log that was tampered with is refused, and leaves nothing behind', async () => {
-    const db = new Sqlite(path);
-    db.exec('DROP TRIGGER entries_do_not_change');
+    const db = withoutRules(withPlain(new Sqlite(path)));
     db.exec(`UPDATE entries SET hash = zeroblob(32) WHERE seq = 3`);
     db.close();
     const message = expect.stringContaining('entry 3');
@@ -209,10 +209,9 @@ describe('a file that is too large to be read whole at every opening', () => {
 
   it('is looked at where a power cut would have hit', () => {
     expect(looks()).toBe(true);
-    const db = new Sqlite(path);
-    db.exec('DROP TRIGGER entries_do_not_change');
+    const db = withoutRules(withPlain(new Sqlite(path)));
     db.exec(
-      `UPDATE entries SET body = replace(body, '"v":1', '"v":2') WHERE seq = (SELECT max(seq) FROM entries)`,
+      `UPDATE entries SET body = replace(plain(body), '"v":1', '"v":2') WHERE seq = (SELECT max(seq) FROM entries)`,
     );
     db.close();
     expect(looks()).toBe(false);
@@ -225,10 +224,9 @@ describe('a file that is too large to be read whole at every opening', () => {
   });
 
   it('never gives an entry that is not as it was written', async () => {
-    const db = new Sqlite(path);
-    db.exec('DROP TRIGGER entries_do_not_change');
+    const db = withoutRules(withPlain(new Sqlite(path)));
     db.exec(
-      `UPDATE entries SET body = replace(body, 'A. Example', 'B. Example') WHERE n = 1 AND stream = 'job:WO-1'`,
+      `UPDATE entries SET body = replace(plain(body), 'A. Example', 'B. Example') WHERE n = 1 AND stream = (SELECT id FROM streams WHERE name = 'job:WO-1')`,
     );
     db.close();
     const log = await openStationLog(path);

@@ -8,6 +8,7 @@ import { openStationLog, type StationLogFile } from '../../db/log.ts';
 import type { AttemptRow } from '../../src/audit/attempt.ts';
 import { generate } from '../bench/history/generate.ts';
 import { AT, drafts, opening, wholeJob } from '../evidence/sample-job.ts';
+import { withoutRules, withPlain } from './plain.ts';
 
 let folder: string;
 let path: string;
@@ -189,11 +190,10 @@ describe('the history', () => {
   });
 
   it('of a job that cannot be read says which, and what to do', () => {
-    const db = new Sqlite(path);
-    db.exec(`DROP TRIGGER entries_do_not_change`);
+    const db = withoutRules(withPlain(new Sqlite(path)));
     log.append('job:BAD-1', drafts([opening('BAD-1')]), stamp);
     db.exec(
-      `UPDATE entries SET body = replace(body, '"type":"job-opened"', '"type":"job-closed"') WHERE stream = 'job:BAD-1'`,
+      `UPDATE entries SET body = replace(plain(body), '"type":"job-opened"', '"type":"job-closed"') WHERE stream = (SELECT id FROM streams WHERE name = 'job:BAD-1')`,
     );
     db.close();
     expect(() => of({})).toThrow(

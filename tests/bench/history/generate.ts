@@ -3,8 +3,9 @@
  * the numbers and the place in the hash tree that the program gives it, and only the schema's second look is saved.
  */
 import Sqlite from 'better-sqlite3';
+import { entryTable } from '../../../db/entries.ts';
 import { openStationLog } from '../../../db/log.ts';
-import { placeOf } from '../../../db/tree.ts';
+import { LOWEST_STORED, placeOf } from '../../../db/tree.ts';
 import { Random } from '../../../sim/random.ts';
 import { canonicalBytes } from '../../../src/evidence/canonical.ts';
 import { STATION_STREAM } from '../../../src/evidence/log.ts';
@@ -36,7 +37,7 @@ export async function generate(
   const db = new Sqlite(path);
   // A file that is made for measuring only; a real log is always written with FULL.
   db.pragma('synchronous = OFF');
-  const insert = db.prepare('INSERT INTO entries (seq, stream, n, hash, body) VALUES (?, ?, ?, ?, ?)');
+  const table = entryTable(db);
   const subtree = db.prepare('INSERT INTO subtrees (place, hash) VALUES (?, ?)');
   const grow = growingTree((place, hash) => subtree.run(place, hash));
   let seq = 0;
@@ -50,9 +51,10 @@ export async function generate(
     event: JobEvent | StationEvent,
   ) => {
     seq++;
-    const bytes = canonicalBytes({ v: 1, seq, n, stream, at, monoUs, by, event });
+    const entry = { v: 1, seq, n, stream, at, monoUs, by, event };
+    const bytes = canonicalBytes(entry);
     const hash = leafHash(bytes);
-    insert.run(seq, stream, n, hash, bytes.toString('utf8'));
+    table.put(entry, hash, bytes.toString('utf8'));
     grow(seq - 1, hash);
     bodyBytes += bytes.length;
   };
@@ -101,7 +103,7 @@ function growingTree(keep: (place: number, hash: Buffer) => void): (index: numbe
       waiting[level] = undefined;
       hash = nodeHash(left, hash);
       level++;
-      keep(placeOf(level, Math.floor(index / 2 ** level)), hash);
+      if (level >= LOWEST_STORED) keep(placeOf(level, Math.floor(index / 2 ** level)), hash);
     }
     waiting[level] = hash;
   };

@@ -116,7 +116,15 @@ function judgedAgain(
 }
 
 const sizeSchema = z.array(z.strictObject({ name: z.string(), bytes: z.int() }));
-const LOG_TABLES = ['entries', 'sqlite_autoindex_entries_1', 'subtrees', 'checkpoints'];
+const LOG_TABLES = [
+  'entries',
+  'sqlite_autoindex_packed_1',
+  'subtrees',
+  'checkpoints',
+  'streams',
+  'sqlite_autoindex_streams_1',
+  'dictionaries',
+];
 
 function sizes(path: string): readonly string[] {
   const db = new Sqlite(path, { readonly: true });
@@ -125,14 +133,15 @@ function sizes(path: string): readonly string[] {
       db.prepare('SELECT name, sum(pgsize) AS bytes FROM dbstat GROUP BY name ORDER BY bytes DESC').all(),
     );
     const rows = Number(db.prepare('SELECT count(*) FROM attempts').pluck().get());
-    const bodies = Number(db.prepare('SELECT sum(length(CAST(body AS BLOB))) FROM entries').pluck().get());
+    const bodies = Number(db.prepare('SELECT sum(length(body)) FROM entries').pluck().get());
     const sum = (some: typeof all) => some.reduce((total, { bytes }) => total + bytes, 0);
     const isLog = ({ name }: (typeof all)[number]) => LOG_TABLES.includes(name);
     const each = (bytes: number) => `${(bytes / rows).toFixed(0).padStart(6)} B an attempt`;
     return [
       `  ${rows} attempts (pulls and gap readings); bytes of the database for each:`,
-      `    the log, which every record rests on    ${each(sum(all.filter(isLog)))}, of which text ${(bodies / rows).toFixed(0)} B`,
-      `    the history, goal below 1000            ${each(sum(all.filter((one) => !isLog(one))))}`,
+      `    all of it, goal below 1000              ${each(sum(all))}`,
+      `    the log, which every record rests on    ${each(sum(all.filter(isLog)))}, of which text ${(bodies / rows).toFixed(0)} B, deflated`,
+      `    the history                             ${each(sum(all.filter((one) => !isLog(one))))}`,
       ...all.slice(0, 8).map(({ name, bytes }) => `      ${name.padEnd(36)}${each(bytes)}`),
     ];
   } finally {

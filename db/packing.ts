@@ -1,0 +1,55 @@
+/** How the body of an entry lies in the file: deflated with the help of a text that is like most entries. */
+import { deflateRawSync, inflateRawSync } from 'node:zlib';
+import type { Database } from 'better-sqlite3';
+import { z } from 'zod';
+import { ProblemError } from '../src/problem.ts';
+import { DAMAGED_NEXT } from './problems.ts';
+
+/** Nothing that the program writes is larger: a damaged body may not take all memory. */
+const MAX_BODY_BYTES = 64 << 20;
+
+export interface Packing {
+  /** One byte that names the dictionary, then raw deflate (RFC 1951). */
+  pack(body: string): Buffer;
+  /** The bytes of a body, whichever way it was stored; null where what is there is none. */
+  unpack(stored: unknown): Buffer | null;
+}
+
+const dictionarySchema = z.strictObject({ id: z.int().min(1).max(255), text: z.string() });
+
+/** By the dictionaries that lie in the database; new bodies take the newest. Throws `log-damaged` where there is none. */
+export function packingOf(db: Database): Packing {
+  const rows = z
+    .array(dictionarySchema)
+    .safeParse(db.prepare('SELECT id, text FROM dictionaries ORDER BY id').all());
+  const known = rows.data?.map(({ id, text }) => ({ id, bytes: Buffer.from(text, 'utf8') })) ?? [];
+  const newest = known.at(-1);
+  if (newest === undefined)
+    throw new ProblemError({
+      code: 'log-damaged',
+      where: db.name,
+      message: 'the text that the entries are packed with is gone',
+      next: DAMAGED_NEXT,
+    });
+  const dictionaries = new Map(known.map(({ id, bytes }) => [id, bytes]));
+  return {
+    pack: (body) =>
+      Buffer.concat([Buffer.of(newest.id), deflateRawSync(body, { level: 9, dictionary: newest.bytes })]),
+    unpack: (stored) => {
+      if (typeof stored === 'string') return Buffer.from(stored, 'utf8');
+      if (!(stored instanceof Uint8Array)) return null;
+      const dictionary = dictionaries.get(stored[0] ?? 0);
+      return dictionary === undefined ? null : inflated(stored.subarray(1), dictionary);
+    },
+  };
+}
+
+function inflated(deflated: Uint8Array, dictionary: Buffer): Buffer | null {
+  try {
+    return inflateRawSync(deflated, { dictionary, maxOutputLength: MAX_BODY_BYTES });
+  } catch (cause) {
+    // Damaged bytes: Z_DATA_ERROR, Z_BUF_ERROR, ERR_BUFFER_TOO_LARGE.
+    if (cause instanceof Error && 'code' in cause) return null;
+    throw cause;
+  }
+}
