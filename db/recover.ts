@@ -1,37 +1,14 @@
 /** A new log of what can be saved of a damaged one, and of what exported records still hold. */
 import { closeSync, existsSync, openSync, writeSync } from 'node:fs';
-import { canonicalBytes } from '../src/evidence/canonical.ts';
-import {
-  checkpointHolds,
-  originOf,
-  readCheckpoint,
-  type SignedCheckpoint,
-} from '../src/evidence/checkpoint.ts';
 import { type Finding, heldAgainst } from '../src/evidence/held-against.ts';
-import { type PublicJwk, thumbprint } from '../src/evidence/jwk.ts';
-import {
-  type AnyEntry,
-  readEntry,
-  STATION_STREAM,
-  type StationEntry,
-  stationEntrySchema,
-} from '../src/evidence/log.ts';
-import { leafHash } from '../src/evidence/merkle.ts';
+import { type AnyEntry, readEntry, STATION_STREAM } from '../src/evidence/log.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
-import { successionBy } from '../src/evidence/succession.ts';
 import { ProblemError } from '../src/problem.ts';
-import { type Carved, type CarvedEntry, carve } from './carve.ts';
+import { type CarvedEntry, carve } from './carve.ts';
 import { entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
+import { checkpointsOf, type FromRecord, heldBy, ofThisLog, stationEntriesIn } from './recover-records.ts';
 import { storedTree } from './tree.ts';
-
-/** What a record that was verified still holds: entries with their places, and the checkpoint it was sealed with. */
-export interface FromRecord {
-  /** What the user knows it by. */
-  readonly name: string;
-  readonly entries: readonly AnyEntry[];
-  readonly checkpoint: string;
-}
 
 export interface Recovered {
   /** Entries in the new log, from the first on without a gap. */
@@ -85,81 +62,6 @@ export async function recoverLog(
   } finally {
     carved.close();
   }
-}
-
-function fromRecord(entry: AnyEntry): CarvedEntry {
-  const bytes = canonicalBytes(entry);
-  const { seq, stream, n } = entry;
-  return { seq, stream, n, hash: leafHash(bytes), body: bytes.toString('utf8') };
-}
-
-/**
- * The records of the damaged log itself: any other station that is trusted has entries of the same numbers. Which log it is
- * its own pages say; where they do not, only a record that shares an entry with them can.
- */
-function ofThisLog(carved: Carved, records: readonly FromRecord[]): readonly FromRecord[] {
-  const stations = stationEntriesIn(carved.entry, carved.last);
-  const first = stations.find(({ seq }) => seq === 1)?.event;
-  const shares = ({ entries }: FromRecord) =>
-    entries.some((entry) => carved.entry(entry.seq)?.hash.equals(fromRecord(entry).hash));
-  const origin =
-    (first?.type === 'station-set-up' ? originOf(thumbprint(first.key)) : null) ??
-    onlyOrigin(records.filter(shares).map(({ checkpoint }) => checkpoint)) ??
-    onlyOrigin(carved.notes);
-  const known = keysIn(stations).map(({ jwk }) => thumbprint(jwk));
-  return records.filter(({ entries, checkpoint }) => {
-    const read = readCheckpoint(checkpoint, 'a checkpoint of a record');
-    if (!read.ok || read.value.origin !== origin) return false;
-    return keysOfLog(entries, origin, known).some((key) => checkpointHolds(read.value, key));
-  });
-}
-
-function onlyOrigin(notes: readonly string[]): string | null {
-  const origins = new Set(checkpointsOf(notes).map(({ origin }) => origin));
-  const [origin = null] = origins;
-  return origins.size === 1 ? origin : null;
-}
-
-/** Keys of a record that are the log's: found in its pages, the one that it is named after, and those these named. */
-function keysOfLog(entries: readonly AnyEntry[], origin: string, known: readonly string[]): PublicJwk[] {
-  const keys: PublicJwk[] = [];
-  const stations = entries.flatMap((entry) => stationEntrySchema.safeParse(entry).data ?? []);
-  for (const { jwk, statement } of keysIn(stations)) {
-    const kid = thumbprint(jwk);
-    const isNamed = keys.some((old) => {
-      const said = statement === null ? null : successionBy(statement, old);
-      return said !== null && said.log === origin && thumbprint(said.next) === kid;
-    });
-    if (known.includes(kid) || originOf(kid) === origin || isNamed) keys.push(jwk);
-  }
-  return keys;
-}
-
-interface NamedKey {
-  readonly jwk: PublicJwk;
-  /** By what the key before it named this one. */
-  readonly statement: string | null;
-}
-
-const keysIn = (entries: readonly StationEntry[]): readonly NamedKey[] =>
-  entries.flatMap(({ event }): readonly NamedKey[] => {
-    if (event.type === 'key-rotated') return [{ jwk: event.key, statement: event.statement }];
-    if (event.type === 'station-set-up' || event.type === 'key-replaced')
-      return [{ jwk: event.key, statement: null }];
-    return [];
-  });
-
-/** What records hold, by number. A log has one entry of a number; where two are claimed nobody here can choose. */
-function heldBy(records: readonly FromRecord[], carved: Carved): ReadonlyMap<number, CarvedEntry> {
-  const held = new Map<number, CarvedEntry>();
-  for (const { name, entries } of records)
-    for (const entry of entries.map(fromRecord)) {
-      const other = held.get(entry.seq) ?? carved.entry(entry.seq);
-      if (other !== null && !other.hash.equals(entry.hash))
-        throw new ProblemError(twoCourses(name, entry.seq));
-      held.set(entry.seq, entry);
-    }
-  return held;
 }
 
 /** Entries from the first on, as long as each is there and in its place. */
@@ -222,27 +124,6 @@ function stationIn(entryAt: (seq: number) => CarvedEntry | null, size: number): 
   return stationOf(stationEntriesIn(entryAt, size));
 }
 
-/** Those that are written as one is. */
-function stationEntriesIn(entryAt: (seq: number) => CarvedEntry | null, size: number): StationEntry[] {
-  const found = [];
-  for (let seq = 1; seq <= size; seq++) {
-    const entry = entryAt(seq);
-    const read =
-      entry?.stream === STATION_STREAM ? stationEntrySchema.safeParse(JSON.parse(entry.body)) : null;
-    if (read?.success === true) found.push(read.data);
-  }
-  return found;
-}
-
-function checkpointsOf(notes: readonly string[]): readonly (SignedCheckpoint & { readonly note: string })[] {
-  const found = [];
-  for (const note of new Set(notes)) {
-    const read = readCheckpoint(note, 'a checkpoint of the station');
-    if (read.ok) found.push({ ...read.value, note });
-  }
-  return found.sort((a, b) => a.size - b.size);
-}
-
 /** Writes what is readable behind the log's end into a file, and finds what is not. */
 function besideThe(
   size: number,
@@ -283,13 +164,6 @@ const isThere = (path: string) => ({
   where: path,
   message: 'a file is there already, and nothing is written over',
   next: 'Name a new file with --out.',
-});
-
-const twoCourses = (record: string, seq: number) => ({
-  code: 'recover-two-courses',
-  where: record,
-  message: `its entry ${seq} is not the one that the log, or a record before it, has under this number`,
-  next: 'The log took two courses, as after an old backup was restored: name a folder with the records of one course alone.',
 });
 
 const nothingLeft = (path: string) => ({
