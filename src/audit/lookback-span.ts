@@ -2,19 +2,19 @@
  * From when to when a look-back has to look: from the last good check before the errors were found (ISO 9001:2015,
  * 7.1.5.2), as the station's log has it, to the day on which they were found.
  */
-import { canonical } from '../evidence/canonical.ts';
 import type { StationEntry } from '../evidence/log.ts';
 import type { Certificate } from '../instrument/certificate.ts';
 import type { Instrument } from '../instrument/instrument.ts';
 import { calibratedAt } from '../metrology/calibration.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { lastGoodCheck, foundProblem as problem, type Use } from './lookback-checks.ts';
 
 /** What is asked: a tool of the station, and the certificate that holds what the laboratory found. */
 export interface LookBackInput {
   readonly tool: string;
   readonly asFound: Certificate;
-  /** Number of the certificate to count from, where the log leaves that open. */
+  /** The certificate to count from, by its number or as "NUMBER of DATE", where the log leaves that open. */
   readonly since: string | null;
   /** ISO date. */
   readonly today: string;
@@ -27,8 +27,6 @@ export interface Span {
   /** ISO dates: what was measured from that day on is in question; the day of the finding. */
   readonly from: string;
   readonly foundOn: string;
-  /** Certificates of the same calibration or later: what was measured under them is not in question. */
-  readonly newer: ReadonlySet<string>;
 }
 
 /**
@@ -42,9 +40,7 @@ export function spanOf(entries: readonly StationEntry[], input: LookBackInput): 
   if (wrong !== null) return err(wrong);
   // By serial number, as the attempts are: a tool keeps that under another name.
   const ofTool = usesOf(entries, ({ serial }) => serial === asFound.serial);
-  const held = ofTool.flatMap(({ certificate }) => (certificate === null ? [] : [certificate]));
-  const before = distinct(held.filter(({ date }) => date < asFound.date));
-  const lastGood = since === null ? latest(before, ofTool, asFound) : named(before, since, asFound);
+  const lastGood = lastGoodCheck(ofTool, asFound, since);
   if (!lastGood.ok) return lastGood;
   const firstUse = ofTool[0]?.on ?? asFound.date;
   const from = lastGood.value?.date ?? firstUse;
@@ -58,15 +54,11 @@ export function spanOf(entries: readonly StationEntry[], input: LookBackInput): 
         'Check the date; nothing of this log can be in question.',
       ),
     );
-  const newer = held.filter(({ date }) => date >= asFound.date);
-  const reused = newer.find(({ number }) => before.some((one) => one.number === number));
-  if (reused !== undefined) return err(sameNumber(before, reused, asFound));
   return ok({
     serial: asFound.serial,
     lastGood: lastGood.value,
     from,
     foundOn: asFound.date,
-    newer: new Set(newer.map(({ number }) => number)),
   });
 }
 
@@ -92,14 +84,6 @@ export function foundPoints(asFound: Certificate, lastGood: Certificate | null):
     const finding = apart > Math.hypot(found.expanded, was.expanded) ? 'moved' : 'not-moved';
     return { ...found, was, finding };
   });
-}
-
-/** One time that the tool was entered into the log. */
-interface Use {
-  readonly on: string;
-  readonly serial: string | null;
-  readonly certificate: Certificate | null;
-  readonly quantity: 'torque' | 'length';
 }
 
 function usesOf(
@@ -172,84 +156,4 @@ function mistaken(
       'Check the date of the certificate and the clock of this computer.',
     );
   return null;
-}
-
-/** The latest certificate from before, where the log leaves no doubt which one that is. */
-function latest(
-  before: readonly Certificate[],
-  uses: readonly Use[],
-  asFound: Certificate,
-): Result<Certificate | null> {
-  const day = before
-    .map(({ date }) => date)
-    .sort()
-    .at(-1);
-  const [last, other] = before.filter(({ date }) => date === day);
-  if (last === undefined) return ok(null);
-  if (other !== undefined)
-    return err(overlap(asFound, `certificates ${last.number} and ${other.number} are both of ${day}`, last));
-  const since = uses.findIndex(({ certificate }) => certificate !== null && same(certificate, last));
-  const older = uses
-    .slice(since)
-    .find(({ certificate }) => certificate !== null && certificate.date < last.date)?.certificate;
-  if (older === undefined || older === null) return ok(last);
-  return err(
-    overlap(
-      asFound,
-      `certificate ${older.number} of ${older.date} was taken up again after ${last.number} of ${last.date}`,
-      older,
-    ),
-  );
-}
-
-function named(
-  before: readonly Certificate[],
-  since: string,
-  asFound: Certificate,
-): Result<Certificate | null> {
-  const [found, other] = before.filter(({ number }) => number === since);
-  if (found !== undefined && other === undefined) return ok(found);
-  if (found !== undefined)
-    return err(overlap(asFound, `there are two certificates with the number ${since}`, found));
-  return err(
-    problem(
-      'certificate-unknown',
-      asFound,
-      'date',
-      `the log knows no certificate ${since} of this tool from before ${asFound.date}`,
-      `It knows: ${before.map(({ number, date }) => `${number} of ${date}`).join(', ') || 'none'}.`,
-    ),
-  );
-}
-
-function overlap(asFound: Certificate, message: string, example: Certificate): Problem {
-  return problem(
-    'certificates-overlap',
-    asFound,
-    'last good check',
-    `${message}, so that the log does not tell which was the last good check`,
-    `Say which one counts, for example: --since "${example.number}". The earlier one looks back further.`,
-  );
-}
-
-/** Attempts hold the bare number of their certificate, so that two of one number cannot be told apart. */
-function sameNumber(before: readonly Certificate[], reused: Certificate, asFound: Certificate): Problem {
-  const dates = before.filter(({ number }) => number === reused.number).map(({ date }) => date);
-  return problem(
-    'certificates-overlap',
-    asFound,
-    'newer certificate',
-    `certificates of ${[...dates, reused.date].join(' and ')} have the same number, ${reused.number}, so that the log does not tell what was measured before the finding`,
-    'Look at the jobs of this tool with "plugmark ask --tool", and give every certificate a number of its own.',
-  );
-}
-
-const same = (a: Certificate, b: Certificate) => canonical(a) === canonical(b);
-
-function distinct(all: readonly Certificate[]): readonly Certificate[] {
-  return all.filter((one, i) => all.findIndex((other) => same(one, other)) === i);
-}
-
-function problem(code: string, asFound: Certificate, field: string, message: string, next: string): Problem {
-  return { code, where: `as-found ${asFound.number}: ${field}`, message, next };
 }

@@ -5,10 +5,9 @@
  */
 import type { Certificate } from '../instrument/certificate.ts';
 import type { Instrument } from '../instrument/instrument.ts';
-import { measured } from '../job/measurement.ts';
+import { judgedBy } from '../job/judging.ts';
 import { windowFor } from '../job/windows.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
-import { judge } from '../metrology/window.ts';
 import { order } from '../quantity/compare.ts';
 import { type AttemptRow, windowOf } from './attempt.ts';
 import type { Setup } from './setup.ts';
@@ -36,6 +35,21 @@ export interface JudgedAgain {
 }
 
 /**
+ * The rows that a finding of that ISO day can put in question. What was measured under a certificate of that day or later
+ * came after it. The certificate is the one that was frozen with the job: its number alone may be that of another.
+ */
+export function inQuestion(
+  rows: readonly AttemptRow[],
+  setups: AsFound['setups'],
+  foundOn: string,
+): readonly AttemptRow[] {
+  return rows.filter(({ setupKey, tool }) => {
+    const { certificate } = setups.get(setupKey)?.instruments.find(({ id }) => id === tool) ?? {};
+    return certificate === undefined || certificate.date < foundOn;
+  });
+}
+
+/**
  * Each row judged again, in the order given. The error that was found is taken off the reading, its uncertainty takes the
  * place of that of the calibration, and the drift allowed for since then goes: what it stood for has been seen. As then,
  * a re-hit or a check counts only for having gone above the window.
@@ -55,8 +69,8 @@ export function judgeAgain(rows: readonly AttemptRow[], asFound: AsFound): reado
       return { row, again: null, sort: null, covered: true };
     const { instrument, setup, window } = basis(row);
     const circumstances = { on: row.on, adapter: setup.adapter ?? undefined };
-    const { value, budget } = measured(instrument, readingSi, circumstances, row.peakStandardSi);
-    const again = judge(value, budget.expanded, window);
+    const by = { instrument, circumstances, window, rule: setup.decision.rule };
+    const again = judgedBy(by, readingSi, row.peakStandardSi);
     const covered = order(readingSi, lowest) >= 0 && order(readingSi, highest) <= 0;
     if (repeats && again.side !== 'high') return { row, again: null, sort: null, covered };
     return { row, again, sort: covered ? SORT_OF[again.result] : 'doubtful', covered };

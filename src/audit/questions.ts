@@ -28,7 +28,9 @@ export interface JobAnswer extends AskedJob {
   /** Proofs that the job rests on. */
   readonly proven: number;
   readonly simulated: boolean;
-  /** In words; empty where nothing wants an explanation. */
+  /** Look-backs that put proofs of it in question later, in words. */
+  readonly questioned: readonly string[];
+  /** In words, those look-backs among them; empty where nothing wants an explanation. */
   readonly exceptions: readonly string[];
 }
 
@@ -40,6 +42,7 @@ export function answerFor(
   lookBacks: readonly LookBack[],
 ): JobAnswer {
   const each = (of: (row: AttemptRow) => string) => [...new Set(attempts.map(of))];
+  const questioned = lookBacks.flatMap((one) => lookBackException(one, job.job));
   return {
     ...job,
     technicians: each(({ technician }) => technician),
@@ -48,11 +51,12 @@ export function answerFor(
     attempts: attempts.length,
     proven: attempts.filter(({ last, result }) => last && result === 'OK').length,
     simulated: attempts.some(({ simulated }) => simulated),
+    questioned,
     exceptions: [
       ...STATE[job.state],
       ...toolExceptions(attempts[0], setup),
       ...attempts.flatMap(attemptException),
-      ...lookBacks.flatMap((one) => lookBackException(one, job.job)),
+      ...questioned,
     ],
   };
 }

@@ -8,6 +8,7 @@ import { type Finding, fromProblem, good, warning } from './health/finding.ts';
 import { diskFinding, nodeFinding } from './health/machine.ts';
 import { databaseFinding, stationHealth } from './health/station.ts';
 import { terminalFindings } from './health/terminal.ts';
+import { jsonText } from './json-text.ts';
 import { hasScreen, speaksUtf8, wantsColor } from './run.ts';
 import { type LoadedStation, readStationFile } from './station-file.ts';
 
@@ -43,9 +44,9 @@ export async function doctor(options: {
   const sound = findings.every(({ state }) => state !== 'bad');
   const text =
     options.json === true
-      ? JSON.stringify({ sound, findings }, null, 2)
-      : findingLines(findings, !speaksUtf8()).join('\n');
-  process.stdout.write(`${text}\n`);
+      ? jsonText({ sound, findings })
+      : `${findingLines(findings, !speaksUtf8()).join('\n')}\n`;
+  process.stdout.write(text);
   return sound ? EXIT.done : EXIT.failed;
 }
 

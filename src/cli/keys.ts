@@ -7,6 +7,7 @@ import { stateSuccession } from '../evidence/succession.ts';
 import { ProblemError } from '../problem.ts';
 import { orThrow } from '../result.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { jsonText } from './json-text.ts';
 import { askSecret, SECRETS } from './secret.ts';
 import {
   type Archive,
@@ -140,7 +141,7 @@ export async function makeOwnKey(
   const key = newKey();
   orThrow(writeKeyFile(file, key, passphrase));
   const { kid, jwk } = orThrow(readKeyFile(file, passphrase));
-  process.stdout.write(`${JSON.stringify({ ...jwk, kid, use: 'sig', alg: 'EdDSA', name, role }, null, 2)}\n`);
+  process.stdout.write(jsonText({ ...jwk, kid, use: 'sig', alg: 'EdDSA', name, role }));
   return EXIT.done;
 }
 

@@ -1,12 +1,15 @@
 import { writeFile } from 'node:fs/promises';
+import type { StationKey } from '../../db/keyfile.ts';
 import { readCheckpoint, type SignedCheckpoint, signCheckpoint } from '../evidence/checkpoint.ts';
 import { type Finding, heldAgainst } from '../evidence/held-against.ts';
 import { consistencyProof, inclusionProof, treeRoot } from '../evidence/merkle.ts';
 import { openRecord } from '../evidence/record.ts';
+import type { StationState } from '../evidence/station.ts';
 import { ProblemError } from '../problem.ts';
 import { orThrow } from '../result.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { readBytes } from './input.ts';
+import { jsonText } from './json-text.ts';
 import { type Archive, currentKey, stateOf } from './station.ts';
 import { MAX_RECORD_BYTES } from './verify-limit.ts';
 import { type Whose, withArchive } from './whose.ts';
@@ -109,13 +112,23 @@ export function words(finding: Finding): string {
   }
 }
 
-/** Signs the log as it stands, and keeps the note. */
-export async function newCheckpoint(archive: Archive): Promise<string> {
-  const { log, folder } = archive;
-  const state = stateOf(archive);
-  const key = await currentKey(folder, state);
+/** The key that signs for a log, and the name that it signs under. */
+export interface Signer {
+  readonly origin: string;
+  readonly key: StationKey;
+}
+
+/** Asks for the passphrase of the key where it has one. */
+export async function signerOf({ folder }: Archive, state: StationState): Promise<Signer> {
+  return { origin: state.origin, key: await currentKey(folder, state) };
+}
+
+/** Signs the log as it stands, and keeps the note; who asked for the signer before is not asked for a passphrase again. */
+export async function newCheckpoint(archive: Archive, signer?: Signer): Promise<string> {
+  const { log } = archive;
+  const { origin, key } = signer ?? (await signerOf(archive, stateOf(archive)));
   const size = log.size();
-  const note = signCheckpoint({ origin: state.origin, size, root: treeRoot(log.tree, size) }, key.privateKey);
+  const note = signCheckpoint({ origin, size, root: treeRoot(log.tree, size) }, key.privateKey);
   log.keepCheckpoint(size, note);
   return note;
 }
@@ -129,4 +142,4 @@ export async function keptCheckpoint(file: string): Promise<SignedCheckpoint> {
 }
 
 const base64 = (hash: Uint8Array) => Buffer.from(hash).toString('base64');
-const print = (value: unknown) => process.stdout.write(`${JSON.stringify(value, null, 2)}\n`);
+const print = (value: unknown) => process.stdout.write(jsonText(value));

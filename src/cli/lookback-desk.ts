@@ -1,20 +1,29 @@
 import { z } from 'zod';
-import { close, decide, type LookBack, lookBacksOf } from '../audit/lookback-state.ts';
+import { close, decide, type LookBack } from '../audit/lookback-state.ts';
 import { type LookBackDecision, lookBackDecisionSchema } from '../evidence/station-event.ts';
 import { ProblemError } from '../problem.ts';
 import { orThrow } from '../result.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { newCheckpoint } from './log.ts';
-import { linesOf, lookBackOf, now, person, print, words, writeLookBack } from './lookback-shared.ts';
-import { recordStation } from './station.ts';
+import {
+  atDesk,
+  deskSigner,
+  linesOf,
+  lookBackOf,
+  person,
+  print,
+  record,
+  words,
+  writeLookBack,
+} from './lookback-shared.ts';
 import { textTable } from './text-table.ts';
-import { type Whose, withArchive } from './whose.ts';
+import type { Whose } from './whose.ts';
 
 /** The station's look-backs, the latest first. */
 export function listLookBacks({ open, ...whose }: Whose & { readonly open?: true }): Promise<ExitCode> {
-  return withArchive(whose, ({ log }) => {
-    const all = lookBacksOf(log.stationEntries()).filter(({ closed }) => open !== true || closed === null);
-    const rows = [...all]
+  return atDesk(whose, ({ lookBacks }) => {
+    const rows = lookBacks
+      .filter(({ closed }) => open !== true || closed === null)
       .reverse()
       .map((one) => [
         one.assessment,
@@ -37,10 +46,11 @@ export function showLookBack(
   assessment: string,
   { out, ...whose }: Whose & { readonly out?: string },
 ): Promise<ExitCode> {
-  return withArchive(whose, async (archive) => {
-    const lines = linesOf(lookBackOf(archive, assessment));
-    const papers = out === undefined ? [] : ['', ...(await writeLookBack(archive, assessment, out, null))];
-    print([...lines, ...papers]);
+  return atDesk(whose, async (desk) => {
+    const one = lookBackOf(desk, assessment);
+    const papers =
+      out === undefined ? [] : ['', ...(await writeLookBack(desk, await deskSigner(desk), one, out, null))];
+    print([...linesOf(one), ...papers]);
     return EXIT.done;
   });
 }
@@ -58,18 +68,20 @@ export function decideLookBack(
   jobs: readonly string[],
   options: DecideOptions,
 ): Promise<ExitCode> {
-  return withArchive(options, async (archive) => {
-    const one = lookBackOf(archive, assessment);
+  return atDesk(options, async (desk) => {
+    const one = lookBackOf(desk, assessment);
     const which = options.all === undefined ? jobs : undecided(one, options.all);
     if (which.length === 0) throw nothingNamed(one);
     const because = words(options.because, '--because');
     const events = orThrow(decide(one, which, decisionOf(options.as), because));
-    await recordStation(archive, events, now(), person(options.by));
-    await newCheckpoint(archive);
-    const after = lookBackOf(archive, assessment);
-    const open = after.items.filter((item) => item.open).length;
+    const by = person(options.by);
+    const signer = await deskSigner(desk);
+    const after = record(desk, events, by);
+    await newCheckpoint(desk.archive, signer);
+    const { items } = lookBackOf(after, assessment);
+    const open = items.filter((item) => item.open).length;
     print([
-      `${which.length === 1 ? `Job ${safeLine(which[0] ?? '')} is` : `${which.length} jobs are`} decided. ${open} of ${after.items.length} still open.`,
+      `${which.length === 1 ? `Job ${safeLine(which[0] ?? '')} is` : `${which.length} jobs are`} decided. ${open} of ${items.length} still open.`,
       ...(open === 0
         ? [`Close it with: plugmark lookback close ${assessment} --because "..." --by NAME`]
         : []),
@@ -82,10 +94,12 @@ export function closeLookBack(
   assessment: string,
   options: Whose & { readonly because: string; readonly by: string },
 ): Promise<ExitCode> {
-  return withArchive(options, async (archive) => {
-    const event = orThrow(close(lookBackOf(archive, assessment), words(options.because, '--because')));
-    await recordStation(archive, [event], now(), person(options.by));
-    await newCheckpoint(archive);
+  return atDesk(options, async (desk) => {
+    const event = orThrow(close(lookBackOf(desk, assessment), words(options.because, '--because')));
+    const by = person(options.by);
+    const signer = await deskSigner(desk);
+    record(desk, [event], by);
+    await newCheckpoint(desk.archive, signer);
     print([
       `Look-back ${assessment} is closed. Its paper: plugmark lookback show ${assessment} --out FOLDER`,
     ]);

@@ -1,22 +1,54 @@
-/** What the commands on look-backs share: finding one, telling of it, writing its papers, and what a person gives. */
+/** What the commands on look-backs share: the log's own entries, telling of a look-back, its papers, and what a person gives. */
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { JudgedAgain } from '../audit/lookback.ts';
 import { type LookBack, lookBacksOf } from '../audit/lookback-state.ts';
 import { readCheckpoint } from '../evidence/checkpoint.ts';
-import type { Stamp } from '../evidence/log.ts';
+import type { Stamp, StationEntry } from '../evidence/log.ts';
+import { stationOf } from '../evidence/station.ts';
+import type { StationEvent } from '../evidence/station-event.ts';
 import { ProblemError } from '../problem.ts';
+import { figure, UNIT_TEXT } from '../report/figures.ts';
 import { lookBackPaper, outcomeOf, SORT_WORD, standOf } from '../report/lookback.ts';
 import { judgedAgainCsv, vehiclesCsv } from '../report/lookback-csv.ts';
 import { writePaper } from '../report/paper.ts';
 import { orThrow } from '../result.ts';
-import { safeLine } from './exit.ts';
-import { newCheckpoint } from './log.ts';
+import { type ExitCode, safeLine } from './exit.ts';
+import { newCheckpoint, type Signer, signerOf } from './log.ts';
 import { optionText } from './option-text.ts';
 import { writeWhole } from './papers.ts';
-import type { Archive } from './station.ts';
+import { type Archive, stateOf } from './station.ts';
 import { textTable } from './text-table.ts';
 import { programVersion } from './version.ts';
+import { type Whose, withArchive } from './whose.ts';
+
+/** A station at its look-backs: its own entries, which a long-lived station has many of, are read once a command. */
+export interface Desk {
+  readonly archive: Archive;
+  readonly entries: readonly StationEntry[];
+  readonly lookBacks: readonly LookBack[];
+}
+
+const deskWith = (archive: Archive, entries: readonly StationEntry[]): Desk => ({
+  archive,
+  entries,
+  lookBacks: lookBacksOf(entries),
+});
+
+export function atDesk(whose: Whose, work: (desk: Desk) => ExitCode | Promise<ExitCode>): Promise<ExitCode> {
+  return withArchive(whose, (archive) => work(deskWith(archive, archive.log.stationEntries())));
+}
+
+/** To be asked for before anything is written: what nobody can sign is not to stand in the log. */
+export function deskSigner({ archive, entries }: Desk): Promise<Signer> {
+  return signerOf(archive, stationOf(entries) ?? stateOf(archive));
+}
+
+/** Puts events of look-backs into the log, of which no trust list tells; the desk as it is then. */
+export function record({ archive, entries }: Desk, events: readonly StationEvent[], by: string): Desk {
+  const drafts = events.map((event) => ({ by, event }));
+  return deskWith(archive, [...entries, ...archive.log.appendStation(drafts, now())]);
+}
 
 /** A look-back with its jobs, as lines for people. */
 export function linesOf(one: LookBack): readonly string[] {
@@ -36,14 +68,26 @@ export function linesOf(one: LookBack): readonly string[] {
   return [
     `Look-back ${assessment} on ${safeLine(made.tool)} (${safeLine(made.serial)}), ${made.from} to ${made.to}, ${made.attempts} attempts`,
     `${word}. ${safeLine(text)}${made.simulated ? ' SIMULATED tools among them.' : ''}`,
+    ...beyondLine(one),
     ...(rows.length === 0 ? [] : ['', ...textTable(head, rows)]),
   ];
 }
 
+/** Else a look-back with points too few to tell looks like one of a tool that was far out. */
+function beyondLine({ asFound, items }: LookBack): readonly string[] {
+  const beyond = items.flatMap(({ attempts }) => attempts).filter(({ covered }) => !covered).length;
+  if (beyond === 0 || asFound === null) return [];
+  const { unit, points } = asFound;
+  const readings = points.map(({ reading }) => reading);
+  const [from, to] = [Math.min(...readings), Math.max(...readings)].map((reading) => figure(reading, unit));
+  return [
+    `${beyond} of the doubtful ones were read beyond the points that the laboratory looked at, ${from} to ${to} ${UNIT_TEXT[unit]}: nobody knows the error there.`,
+  ];
+}
+
 /** Problem: `lookback-unknown`. */
-export function lookBackOf({ log }: Archive, assessment: string): LookBack {
-  const all = lookBacksOf(log.stationEntries());
-  const found = all.find((one) => one.assessment === assessment);
+export function lookBackOf({ lookBacks }: Desk, assessment: string): LookBack {
+  const found = lookBacks.find((one) => one.assessment === assessment);
   if (found !== undefined) return found;
   throw new ProblemError({
     code: 'lookback-unknown',
@@ -53,19 +97,20 @@ export function lookBackOf({ log }: Archive, assessment: string): LookBack {
   });
 }
 
-/** Writes the paper and the lists of a look-back as it stands now; returns a line a file. */
+/** Writes the paper and the lists of a look-back as it stands; returns a line a file. */
 export async function writeLookBack(
-  archive: Archive,
-  assessment: string,
+  { archive }: Desk,
+  signer: Signer,
+  one: LookBack,
   out: string | undefined,
   judged: readonly JudgedAgain[] | null,
 ): Promise<readonly string[]> {
   const folder = out ?? archive.folder;
   await mkdir(folder, { recursive: true });
-  const note = orThrow(readCheckpoint(await newCheckpoint(archive), 'checkpoint'));
-  const one = lookBackOf(archive, assessment);
+  const note = orThrow(readCheckpoint(await newCheckpoint(archive, signer), 'checkpoint'));
   const log = { size: note.size, root: note.root.toString('hex') };
   const paper = lookBackPaper(one, { log, program: `plugmark ${programVersion()}` });
+  const { assessment } = one;
   const files: (readonly [string, string | Uint8Array])[] = [
     [`${assessment}.pdf`, await writePaper(paper)],
     [`${assessment}.vehicles.csv`, vehiclesCsv(one)],

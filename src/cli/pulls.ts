@@ -9,6 +9,7 @@ import { glyphsFor } from '../ui/glyphs.ts';
 import { traceRows } from '../ui/trace.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { readBytes } from './input.ts';
+import { jsonText } from './json-text.ts';
 import { type PullsReport, pullsReportSchema, reportOn } from './pulls-report.ts';
 import { speaksUtf8 } from './run.ts';
 
@@ -38,7 +39,7 @@ const ANGLE = 'angle_deg';
 /** Reads a trace, prints each pull with its figures and draws it; or the same as JSON, or the schema of that JSON. */
 export async function pulls(file: string | undefined, options: PullsOptions): Promise<ExitCode> {
   if (options.schema === true) {
-    process.stdout.write(`${JSON.stringify(pullsSchema(), null, 2)}\n`);
+    process.stdout.write(jsonText(pullsSchema()));
     return EXIT.done;
   }
   if (file === undefined)
@@ -51,9 +52,7 @@ export async function pulls(file: string | undefined, options: PullsOptions): Pr
   const looking = { lowerNm: lowerOf(options.lower), maxima: options.maxima === true };
   const report = reportOn(trace, file, looking);
   process.stdout.write(
-    options.json === true
-      ? `${JSON.stringify(report, null, 2)}\n`
-      : `${reportLines(report, trace, !speaksUtf8()).join('\n')}\n`,
+    options.json === true ? jsonText(report) : `${reportLines(report, trace, !speaksUtf8()).join('\n')}\n`,
   );
   return EXIT.done;
 }

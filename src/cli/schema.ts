@@ -6,6 +6,7 @@ import { trustListSchema } from '../evidence/trust.ts';
 import { workOrderSchema } from '../job/order.ts';
 import { ProblemError } from '../problem.ts';
 import { EXIT, type ExitCode } from './exit.ts';
+import { jsonText } from './json-text.ts';
 import { stationFileSchema } from './station-file.ts';
 
 /** The forms that other programs may read or write. `record` is what is signed, `record-file` the file around it. */
@@ -32,7 +33,7 @@ export function schema(form: string): ExitCode {
       message: `there is no form "${form}"`,
       next: `Choose one of: ${Object.keys(FORMS).join(', ')}.`,
     });
-  process.stdout.write(`${JSON.stringify(schemaOf(form), null, 2)}\n`);
+  process.stdout.write(jsonText(schemaOf(form)));
   return EXIT.done;
 }
 

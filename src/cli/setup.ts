@@ -9,6 +9,7 @@ import { type Problem, ProblemError, pathText } from '../problem.ts';
 import { readCertificate } from './certificate.ts';
 import { type Dialogue, openDialogue } from './dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { jsonText } from './json-text.ts';
 import { askObject, askText, askUntil, askYes, refuse, type SoFar, type Wordings } from './questions.ts';
 import { openStation, recordStation, stateOf, usualFolder } from './station.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
@@ -40,7 +41,7 @@ export async function setup(
     );
     const file = await askFile(dialogue, dirname(resolve(options.station)));
     const people = await askPeople(dialogue);
-    dialogue.say(`\n${options.station} will hold:\n${JSON.stringify(file, null, 2)}`);
+    dialogue.say(`\n${options.station} will hold:\n${jsonText(file).trimEnd()}`);
     if (!(await askYes(dialogue, 'Write it and open the station?', 'yes'))) {
       dialogue.say('Nothing was written.');
       return EXIT.failed;

@@ -10,6 +10,7 @@ import { glyphsFor } from '../ui/glyphs.ts';
 import { openDialogue } from './dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { readJson } from './input.ts';
+import { jsonText } from './json-text.ts';
 import { engineDrawing } from './new-order-engine.ts';
 import { askKeep, entryWords, typeFigures } from './new-order-figures.ts';
 import { askTechnician } from './new-order-vehicle.ts';
@@ -59,7 +60,8 @@ export async function showSpecification(words: readonly string[], options: Whose
   print([
     entryWords(entry),
     ...engineDrawing(engine.banks, glyphsFor(!speaksUtf8())),
-    ...JSON.stringify({ ...rest, engine }, null, 2)
+    ...jsonText({ ...rest, engine })
+      .trimEnd()
       .split('\n')
       .map(indented),
   ]);

@@ -26,7 +26,7 @@ export const certificateSchema = z.strictObject({
   date: z.iso.date(),
   /** The last day on which it may be relied on, where the certificate or the shop says so. */
   due: z.iso.date().exactOptional(),
-  unit: z.enum(['N.m', 'mm']),
+  unit: z.enum(['N.m', 'mm'], 'expected "N.m" or "mm"; convert other figures first, 1 lbf·ft = 1.355818 N·m'),
   points: z
     .array(pointSchema)
     .min(2, 'expected at least two points')

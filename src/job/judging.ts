@@ -13,10 +13,7 @@ import { measured } from './measurement.ts';
 import type { JobState } from './state.ts';
 import { windowFor } from './windows.ts';
 
-/**
- * A reading of one of the job's instruments held against a window, with the budget of that very reading: a pull whose peak
- * is known less well than the window allows for has wider guard bands, never narrower ones.
- */
+/** A reading of one of the job's instruments held against a window. */
 export function judgedReading(
   state: JobState,
   tool: ToolId,
@@ -24,11 +21,31 @@ export function judgedReading(
   window: Window,
   peakStandard: number | null,
 ): Judgement {
-  const circumstances = { on: state.basis.on, adapter: state.order.adapter };
-  const { value, budget } = measured(instrumentOf(state, tool), reading, circumstances, peakStandard);
-  return toldJudgement(
-    judge(value, budget.expanded, knownAsWell(state.basis.decision.rule, window, budget.expanded)),
-  );
+  const { basis, order } = state;
+  const circumstances = { on: basis.on, adapter: order.adapter };
+  const by = { instrument: instrumentOf(state, tool), circumstances, window, rule: basis.decision.rule };
+  return judgedBy(by, reading, peakStandard);
+}
+
+/** What a reading is judged by. */
+interface Basis {
+  readonly instrument: Instrument;
+  readonly circumstances: Parameters<typeof measured>[2];
+  readonly window: Window;
+  readonly rule: DecisionRule;
+}
+
+/**
+ * A reading judged with the budget of that very reading: a pull whose peak is known less well than the window allows for
+ * has wider guard bands, never narrower ones.
+ */
+export function judgedBy(
+  { instrument, circumstances, window, rule }: Basis,
+  reading: number,
+  peakStandard: number | null,
+): Judgement {
+  const { value, budget } = measured(instrument, reading, circumstances, peakStandard);
+  return toldJudgement(judge(value, budget.expanded, knownAsWell(rule, window, budget.expanded)));
 }
 
 /** A judgement, decided on all digits, with those that mean something. */

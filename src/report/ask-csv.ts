@@ -17,6 +17,7 @@ const JOBS: readonly CsvColumn<JobAnswer>[] = [
   { header: 'Parts', value: ({ parts }) => parts.join('; ') },
   { header: 'Attempts', value: ({ attempts }) => attempts },
   { header: 'Proofs', value: ({ proven }) => proven },
+  { header: 'Put in question later', value: ({ questioned }) => questioned.join('; ') || 'no' },
   { header: 'Exceptions', value: ({ exceptions }) => exceptions.join('; ') },
 ];
 

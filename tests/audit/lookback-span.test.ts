@@ -43,10 +43,9 @@ describe('the span of a look-back', () => {
     });
   });
 
-  it('counts the certificate of the same calibration, and later ones, as not in question', () => {
+  it('takes no certificate of the same calibration, nor a later one, for the last good check', () => {
     const asLeft = certificate('CAL-C', '2026-09-01');
     const span = spanned(log(recorded('2026-02-01', B), recorded('2026-09-03', asLeft)));
-    expect(span.ok && [...span.value.newer]).toEqual(['CAL-C']);
     expect(span.ok && span.value.lastGood?.number).toBe('CAL-B');
   });
 
@@ -72,14 +71,58 @@ describe('the span of a look-back', () => {
     expect(code(spanned(never))).toBe('as-found-other-serial');
   });
 
-  it('refuses where a newer certificate has the number of an older one: rows cannot be told apart', () => {
-    const asLeft = certificate('CAL-B', '2026-09-01');
-    const entries = log(recorded('2026-02-01', B), recorded('2026-09-03', asLeft));
-    for (const since of [null, 'CAL-B']) {
-      const result = spanned(entries, FOUND, since);
-      expect(code(result)).toBe('certificates-overlap');
-      expect(!result.ok && result.error.message).toContain('2026-01-12 and 2026-09-01 have the same number');
-    }
+  describe('where the laboratory gives every certificate the same number', () => {
+    const [first, second] = [certificate('7', '2025-01-10'), certificate('7', '2026-01-12')];
+    const both = log(recorded('2025-02-01', first), recorded('2026-02-01', second));
+    const error = (result: ReturnType<typeof spanned>) => {
+      if (result.ok) throw new Error('expected a problem');
+      return result.error;
+    };
+
+    it('tells them apart by their days', () => {
+      expect(spanned(both)).toMatchObject({ ok: true, value: { from: '2026-01-12' } });
+      const asLeft = recorded('2026-09-03', certificate('7', '2026-09-01'));
+      expect(spanned(log(recorded('2026-02-01', second), asLeft))).toMatchObject({
+        value: { from: '2026-01-12' },
+      });
+    });
+
+    it('names both where it cannot tell which counts, and takes the one that is said by number and day', () => {
+      const again = log(
+        recorded('2025-02-01', first),
+        recorded('2026-02-01', second),
+        recorded('2026-04-01', first),
+      );
+      for (const since of [null, '7']) {
+        const { code: why, message, next } = error(spanned(again, FOUND, since));
+        expect(why).toBe('certificates-overlap');
+        for (const day of ['2025-01-10', '2026-01-12']) {
+          expect(message).toContain(`7 of ${day}`);
+          expect(next).toContain(`--since "7 of ${day}"`);
+        }
+      }
+      expect(spanned(again, FOUND, '7 of 2025-01-10')).toMatchObject({ value: { from: '2025-01-10' } });
+      expect(spanned(again, FOUND, '7 of 2026-01-12')).toMatchObject({ value: { from: '2026-01-12' } });
+      expect(code(spanned(again, FOUND, '7 of 2024-01-12'))).toBe('certificate-unknown');
+    });
+
+    it('names the laboratories where two gave the same number on the same day', () => {
+      const other = { ...second, laboratory: 'Other Laboratory' };
+      const entries = log(recorded('2026-02-01', second), recorded('2026-02-02', other));
+      const { next } = error(spanned(entries));
+      expect(next).toContain('--since "7 of 2026-01-12 by Other Laboratory"');
+      expect(spanned(entries, FOUND, '7 of 2026-01-12 by Other Laboratory')).toMatchObject({
+        value: { lastGood: { laboratory: 'Other Laboratory' } },
+      });
+    });
+  });
+
+  it('takes a certificate whose figures were put right for the same one, as it was recorded last', () => {
+    const right = { ...B, due: '2027-01-12' };
+    expect(spanned(log(recorded('2026-02-01', B), recorded('2026-03-01', right)))).toMatchObject({
+      ok: true,
+      value: { lastGood: { due: '2027-01-12' } },
+    });
   });
 
   it('refuses what was found of another tool, and names both serial numbers', () => {

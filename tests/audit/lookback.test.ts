@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { AttemptRow } from '../../src/audit/attempt.ts';
-import { judgeAgain } from '../../src/audit/lookback.ts';
+import { inQuestion, judgeAgain } from '../../src/audit/lookback.ts';
 import { assess } from '../../src/audit/lookback-items.ts';
 import { pullRow, setupsOf, setupWith } from './rows.ts';
 import { CHECKED, certificate, wrenchWith } from './shop.ts';
@@ -22,7 +22,7 @@ const repeated = setupWith({
 const setups = setupsOf(plain, adapted, repeated);
 
 const reading = fc.double({ min: 15, max: 45, noNaN: true });
-const peakStandardSi = fc.option(fc.double({ min: 0.001, max: 0.3, noNaN: true }));
+const peakStandardSi = fc.option(fc.double({ min: 0.001, max: 2, noNaN: true }));
 const kind = fc.constantFrom<AttemptRow['kind']>('tightening', 'continuation', 'rehit', 'check');
 const setup = fc.constantFrom(plain, adapted, repeated);
 
@@ -34,7 +34,31 @@ const only = <T>(list: readonly T[]): T => {
 const again = (row: AttemptRow, found = certificate('AF-1', '2026-09-01')) =>
   only(judgeAgain([row], { certificate: found, setups }));
 
+describe('what a finding can put in question', () => {
+  it('is all that was measured under a certificate from before its day, or under none, whatever the numbers', () => {
+    const under = (checked: Parameters<typeof wrenchWith>[0]) => setupWith(wrenchWith(checked));
+    const old = under(certificate('7', '2026-01-12'));
+    const [asLeft, later] = [under(certificate('7', '2026-03-01')), under(certificate('8', '2026-04-01'))];
+    const never = under(null);
+    const rows = [old, asLeft, later, never].map((job) => pullRow(job, 27));
+    const left = inQuestion(rows, setupsOf(old, asLeft, later, never), '2026-03-01');
+    expect(left).toEqual([rows[0], rows[3]]);
+  });
+});
+
 describe('an attempt judged again', () => {
+  it('has guard bands as wide as that very pull wants, as on its day: what hides a break in the link proves nothing', () => {
+    const row = pullRow(plain, 27.5, { peakStandardSi: 0.5 });
+    const off = {
+      ...certificate('AF-1', '2026-09-01'),
+      points: [10, 20, 30, 40, 60].map((at) => ({ reading: at, error: 2.2, expanded: 0.2, k: 2 })),
+    };
+    const judged = again(row, off);
+    expect(judged.again?.value).toBeCloseTo(25.3, 6);
+    expect(judged.again?.conformanceProbability).toBeLessThan(0.8);
+    expect(judged.sort).toBe('doubtful');
+  });
+
   it('keeps its verdict, value and uncertainty where the tool was found as it had been checked', () => {
     fc.assert(
       fc.property(setup, reading, peakStandardSi, (job, at, peak) => {

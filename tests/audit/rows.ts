@@ -3,9 +3,8 @@ import { type Setup, setupKey, setupOf, specificationKey } from '../../src/audit
 import type { Instrument } from '../../src/instrument/instrument.ts';
 import type { Decision } from '../../src/job/basis.ts';
 import { foldAll } from '../../src/job/fold.ts';
-import { measured } from '../../src/job/measurement.ts';
+import { judgedBy } from '../../src/job/judging.ts';
 import { openJob } from '../../src/job/open.ts';
-import { judge } from '../../src/metrology/window.ts';
 import type { Adapter } from '../../src/plug/geometry.ts';
 import { exampleOrder, INSTRUMENTS } from '../job/workshop.ts';
 
@@ -32,8 +31,8 @@ export function pullRow(setup: Setup, readingSi: number, given: Partial<AttemptR
   if (wrench === undefined) throw new Error('no wrench');
   const { peakStandardSi = null, on = ON } = given;
   const circumstances = { on, adapter: setup.adapter ?? undefined };
-  const { value, budget } = measured(wrench, readingSi, circumstances, peakStandardSi);
-  const judgement = judge(value, budget.expanded, setup.torqueWindow);
+  const by = { instrument: wrench, circumstances, window: setup.torqueWindow, rule: setup.decision.rule };
+  const judgement = judgedBy(by, readingSi, peakStandardSi);
   return {
     stream: 'job:J-1',
     job: 'J-1',
@@ -52,8 +51,8 @@ export function pullRow(setup: Setup, readingSi: number, given: Partial<AttemptR
     result: judgement.result,
     side: judgement.side,
     readingSi,
-    valueSi: value,
-    expanded: budget.expanded,
+    valueSi: judgement.value,
+    expanded: judgement.expandedUncertainty,
     peakStandardSi,
     stage: 'final',
     censored: null,

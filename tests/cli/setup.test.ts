@@ -51,6 +51,13 @@ describe('the guided first run', () => {
     expect(readdirSync(dir).sort()).toEqual(['data', 'station.json']);
   });
 
+  it('shows what it would write without what could steer the terminal', async () => {
+    const { lines } = await setUp(folder(), { 'Where that promise': ['sheet\u009b2J\u202e', 'data sheet'] });
+    const shown = lines.find((line) => line.includes('will hold'));
+    expect(shown).toContain('sheet\\u009b2J\\u202e');
+    expect(shown?.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}]/u);
+  });
+
   it('refuses a wrong answer at once, in the words of the schema, and asks again', async () => {
     const dir = folder();
     const { lines, prompts } = await setUp(dir, {

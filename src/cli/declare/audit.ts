@@ -33,7 +33,10 @@ export const declareAudit: Declare = (program, run) => {
       .argument('<tool>', 'the tool, as the station file names it')
       .requiredOption('--as-found <file>', 'what the laboratory found, in the form of a certificate')
       .requiredOption('--by <name>', 'who assesses')
-      .option('--since <number>', 'the certificate to count from, where the log leaves that open')
+      .option(
+        '--since <certificate>',
+        'the one to count from, where the log leaves that open: its number, or "NUMBER of DATE"',
+      )
       .option(
         '--out <folder>',
         "where the PDF and the lists go; the folder of the station's data unless told",
@@ -129,6 +132,7 @@ export const declareAudit: Declare = (program, run) => {
     .requiredOption('--out <folder>', 'a new folder')
     .option('--since <file>', 'the checkpoint that the auditor kept from before')
     .option('--exceptions', 'only jobs of which something wants an explanation')
+    .option('--no-papers', 'the records without their PDFs: a quarter of the bytes, a fifth of the time')
     .addHelpText(
       'after',
       examples('plugmark package --out audit-2026 --since 2025.checkpoint --from 2026-01-01'),
@@ -162,6 +166,7 @@ export const declareAudit: Declare = (program, run) => {
     .option('--from <date>', 'only jobs opened on this day (UTC) or later')
     .option('--to <date>', 'only jobs opened on this day (UTC) or earlier')
     .option('--since <file>', 'a checkpoint that the other side kept from before')
+    .option('--no-papers', 'the records without their PDFs')
     .addHelpText(
       'after',
       examples('plugmark dispute --vin ZZ9EXAMP1PM000104 --claim W-2026-17 --out claim-17'),

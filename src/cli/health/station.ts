@@ -1,5 +1,5 @@
 /** The station's log and key, looked at on a copy: nothing in the station's folder is touched. */
-import { existsSync } from 'node:fs';
+import { existsSync, statfsSync, statSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -10,6 +10,10 @@ import { type StationState, stationOf } from '../../evidence/station.ts';
 import { ProblemError } from '../../problem.ts';
 import { keyPath } from '../station.ts';
 import { bad, type Finding, fromProblem, good, warning } from './finding.ts';
+
+const MB = 1e6;
+/** Read through in about half a minute. */
+const MOST_BYTES = 500 * MB;
 
 export interface StationHealth {
   readonly findings: readonly Finding[];
@@ -43,6 +47,12 @@ export function stationHealth(folder: string): Promise<StationHealth> {
     const next = 'It is made when the station is first opened: plugmark setup, or the first job.';
     return Promise.resolve({ findings: [warning('log', found, next)], lastEntry: null });
   }
+  const large = tooLarge(bytesOf(path), freeIn(tmpdir()));
+  if (large !== null) {
+    const found = `${large}; its entries and its key were not looked at`;
+    const next = 'Have it read where it lies: plugmark log check';
+    return Promise.resolve({ findings: [warning('log', found, next)], lastEntry: null });
+  }
   return inScratch(async (scratch) => {
     const copy = join(scratch, 'station.db');
     try {
@@ -58,6 +68,30 @@ export function stationHealth(folder: string): Promise<StationHealth> {
       return { findings: [fromProblem('log', { ...error.problem, where: path })], lastEntry: null };
     }
   });
+}
+
+/**
+ * Why a log of this size is not copied; null where it may be. It cannot be read where it lies without touching its folder:
+ * SQLite makes two files beside a log for any reader, and one that may only read cannot take them away again. A copy needs
+ * room for itself and as much again for being brought up to date, and the folder for it is often in memory.
+ */
+export function tooLarge(bytes: number, freeBytes: number): string | null {
+  const size = `${Math.ceil(bytes / MB)} MB`;
+  if (bytes > MOST_BYTES)
+    return `${size}, more than the ${MOST_BYTES / MB} MB that are looked through on a copy`;
+  if (2 * bytes > freeBytes) return `${size}, too large for a copy in ${tmpdir()}`;
+  return null;
+}
+
+/** With what another program wrote and has not yet put into the file itself. */
+function bytesOf(path: string): number {
+  const files = [path, `${path}-wal`].filter((file) => existsSync(file));
+  return files.reduce((sum, file) => sum + statSync(file).size, 0);
+}
+
+function freeIn(folder: string): number {
+  const { bavail, bsize } = statfsSync(folder);
+  return bavail * bsize;
 }
 
 function lookedAt(log: StationLogFile, folder: string): StationHealth {

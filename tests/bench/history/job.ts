@@ -1,11 +1,9 @@
 import type { Random } from '../../../sim/random.ts';
 import { USUAL_DECISION } from '../../../src/job/basis.ts';
 import type { JobEvent, JobEventOf } from '../../../src/job/event.ts';
-import { toldJudgement } from '../../../src/job/judging.ts';
-import { measured } from '../../../src/job/measurement.ts';
+import { judgedBy } from '../../../src/job/judging.ts';
 import { openJob } from '../../../src/job/open.ts';
 import type { Judgement, Window } from '../../../src/metrology/judgement.ts';
-import { judge } from '../../../src/metrology/window.ts';
 import type { FoundPull } from '../../../src/pull/pull.ts';
 import { toldPull } from '../../../src/pull/told.ts';
 import { orThrow } from '../../../src/result.ts';
@@ -133,13 +131,8 @@ function judged(
 ): Judgement {
   const instrument = instruments.find(({ id }) => id === tool);
   if (instrument === undefined) throw new Error(`no ${tool}`);
-  const { value, budget } = measured(
-    instrument,
-    reading,
-    { on: basis.on, adapter: order.adapter },
-    peakStandard,
-  );
-  return toldJudgement(judge(value, budget.expanded, window));
+  const circumstances = { on: basis.on, adapter: order.adapter };
+  return judgedBy({ instrument, circumstances, window, rule: basis.decision.rule }, reading, peakStandard);
 }
 
 function foundPull(pull: number, peakNm: number, endMs: number, chance: Random): JobEventOf<'pull-found'> {

@@ -1,0 +1,128 @@
+/** The last good check before a finding, out of the certificates that the log holds of a tool. */
+import type { Certificate } from '../instrument/certificate.ts';
+import type { Problem } from '../problem.ts';
+import { err, ok, type Result } from '../result.ts';
+
+/** One time that the tool was entered into the log. */
+export interface Use {
+  /** ISO day. */
+  readonly on: string;
+  readonly serial: string | null;
+  readonly certificate: Certificate | null;
+  readonly quantity: 'torque' | 'length';
+}
+
+/**
+ * The last check from before the finding, or the one that `since` names: by its number, or where that is not enough by
+ * "NUMBER of DATE". Null where there is none. Problems: `certificate-unknown`, and `certificates-overlap` where the log
+ * leaves open which one it was.
+ */
+export function lastGoodCheck(
+  uses: readonly Use[],
+  asFound: Certificate,
+  since: string | null,
+): Result<Certificate | null> {
+  const held = uses.flatMap(({ certificate }) => certificate ?? []);
+  const before = distinct(held.filter(({ date }) => date < asFound.date));
+  return since === null ? latest(before, uses, asFound) : named(before, since, asFound);
+}
+
+function latest(
+  before: readonly Certificate[],
+  uses: readonly Use[],
+  asFound: Certificate,
+): Result<Certificate | null> {
+  const day = before
+    .map(({ date }) => date)
+    .sort()
+    .at(-1);
+  const [last, ...others] = before.filter(({ date }) => date === day);
+  if (last === undefined) return ok(null);
+  if (others.length > 0) {
+    const which = [last, ...others];
+    return err(
+      overlap(asFound, `certificates ${listed(which, before)} are of one day, ${day}`, which, before),
+    );
+  }
+  const since = uses.findIndex(({ certificate }) => certificate !== null && same(certificate, last));
+  const older = uses
+    .slice(since)
+    .find(({ certificate }) => certificate !== null && certificate.date < last.date)?.certificate;
+  if (older === undefined || older === null) return ok(last);
+  const message = `certificate ${older.number} of ${older.date} was taken up again after ${last.number} of ${last.date}`;
+  return err(overlap(asFound, message, [older, last], before));
+}
+
+function named(
+  before: readonly Certificate[],
+  since: string,
+  asFound: Certificate,
+): Result<Certificate | null> {
+  const found = before.filter((one) => spellings(one).includes(since));
+  const [only, ...others] = found;
+  if (only === undefined)
+    return err(
+      foundProblem(
+        'certificate-unknown',
+        asFound,
+        'date',
+        `the log knows no certificate ${since} of this tool from before ${asFound.date}`,
+        `It knows: ${before.map(({ number, date }) => `${number} of ${date}`).join(', ') || 'none'}.`,
+      ),
+    );
+  if (others.length === 0) return ok(only);
+  return err(overlap(asFound, `--since "${since}" may mean ${listed(found, before, ' or ')}`, found, before));
+}
+
+function overlap(
+  asFound: Certificate,
+  message: string,
+  which: readonly Certificate[],
+  among: readonly Certificate[],
+): Problem {
+  const options = which.map((one) => `--since "${spelling(one, among)}"`).join(' or ');
+  return foundProblem(
+    'certificates-overlap',
+    asFound,
+    'last good check',
+    `${message}, so that nobody can tell which was the last good check`,
+    `Say which one counts: ${options}. An earlier one looks back further.`,
+  );
+}
+
+/** A number alone may stand for many: some laboratories take the serial number or the year for it. */
+const spellings = ({ number, date, laboratory }: Certificate) => [
+  number,
+  `${number} of ${date}`,
+  `${number} of ${date} by ${laboratory}`,
+];
+
+/** The shortest that means this one only. */
+function spelling(one: Certificate, among: readonly Certificate[]): string {
+  const isTold = (text: string) =>
+    among.every((other) => same(other, one) || !spellings(other).includes(text));
+  return spellings(one).find(isTold) ?? one.number;
+}
+
+const listed = (which: readonly Certificate[], among: readonly Certificate[], between = ' and ') =>
+  which.map((one) => spelling(one, among)).join(between);
+
+/** Of one tool, whose serial number they all have. */
+const same = (a: Certificate, b: Certificate) =>
+  a.number === b.number && a.date === b.date && a.laboratory === b.laboratory;
+
+/** One whose figures were put right since counts as it was recorded last. */
+function distinct(all: readonly Certificate[]): readonly Certificate[] {
+  return all.filter((one, i) => !all.slice(i + 1).some((later) => same(one, later)));
+}
+
+/** A problem with what was found, and its field. */
+export function foundProblem(
+  code: string,
+  asFound: Certificate,
+  field: string,
+  message: string,
+  next: string,
+): Problem {
+  return { code, where: `as-found ${asFound.number}: ${field}`, message, next };
+}
