@@ -7,7 +7,10 @@ import { type IntervalBounds, type NextInterval, nextInterval } from '../statist
 /** An instrument as it was recorded last, with what the log counts since its calibration. */
 export interface InUse {
   readonly instrument: Instrument;
-  /** Pulls on plugs, or gap readings, since the day of its certificate; pulls given to no cylinder are not among them. */
+  /**
+   * Gap readings, or pulls that were given to a plug, since the day of its certificate: re-hits, checks and strokes that
+   * ended low are among them, because each loads the tool. Pulls given to none are not: attempts do not hold them.
+   */
   readonly cycles: number;
   /** ISO day of the last one; null where there was none. */
   readonly lastUsed: string | null;
@@ -34,7 +37,7 @@ export interface CalendarLine {
 
 /** What the cycles of a line are, in words. */
 export const CYCLES_ARE =
-  'pulls on plugs or gap readings since the certificate, pulls given to no cylinder not counted; or the counter of the tool where that is ahead';
+  'gap readings, or pulls given to a plug (re-hits, checks and strokes that ended low too), since the certificate; pulls given to none are not counted; or the counter of the tool where that is ahead';
 
 export interface CalendarSettings {
   /** ISO day. */

@@ -3,6 +3,7 @@
  * they were: when what first pulls come to moves, the wrench or the way of working has, and either wants a look before
  * the calibration is due.
  */
+import { type PermissibleDeviation, permissibleAt } from '../metrology/permissible.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import { type Drift, firstDayOutside, fitDrift } from '../statistics/drift.ts';
@@ -10,6 +11,7 @@ import { type EwmaChart, ewmaChart } from '../statistics/ewma.ts';
 import { mean, momentsOf } from '../statistics/moments.ts';
 import { movingRange } from '../statistics/moving-range.ts';
 import type { AttemptRow } from './attempt.ts';
+import { dayNumber, isoDay } from './days.ts';
 
 /** Days of use that the chart's target and sigma are taken from, and the fewest that make one. Our choice; 20 to 25 are usual. */
 const BASELINE_DAYS = 20;
@@ -32,6 +34,8 @@ export interface WrenchDrift {
   readonly drift: Drift;
   /** The slope is more than chance. */
   readonly isTrend: boolean;
+  /** What is permitted, as per cent of the middle of the limits that it is used at. */
+  readonly permissiblePercent: number;
   /** The first day of a signal that still stands; null when the newest mean lies within its limits. */
   readonly shiftedSince: string | null;
   /** The day on which the line leaves what is permitted, until the due day; null when it does not, or is no trend. */
@@ -41,16 +45,19 @@ export interface WrenchDrift {
 
 /**
  * Holds the days of use of one wrench since its calibration against their beginning. `rows` are its attempts under one
- * certificate; `permissiblePercent` is how far it may move, `due` the day of its next calibration (ISO), null where nobody
+ * certificate; `permissible` is how far it may move, `due` the day of its next calibration (ISO), null where nobody
  * knows. Problems: `too-few`, `no-spread`.
  */
 export function wrenchDrift(
   rows: readonly AttemptRow[],
-  { permissiblePercent, due }: { readonly permissiblePercent: number; readonly due: string | null },
+  { permissible, due }: { readonly permissible: PermissibleDeviation; readonly due: string | null },
 ): Result<WrenchDrift> {
   const days = daysOfUse(rows);
   const baseline = days.slice(0, BASELINE_DAYS).map(({ percent }) => percent);
-  if (days.length < BASELINE_DAYS) return err(tooFew(days.length));
+  const newest = rows.at(-1);
+  if (newest === undefined || days.length < BASELINE_DAYS) return err(tooFew(days.length));
+  const middle = (newest.lowerLimit + newest.upperLimit) / 2;
+  const permissiblePercent = (100 * permissibleAt(permissible, middle)) / middle;
   const target = mean(momentsOf(baseline));
   const { sigma } = movingRange(baseline);
   if (!(sigma > 0)) return err(noSpread());
@@ -84,6 +91,7 @@ export function wrenchDrift(
     chart: chart.value,
     drift: drift.value,
     isTrend,
+    permissiblePercent,
     shiftedSince,
     outsideOn,
     warn: shiftedSince !== null || outsideOn !== null,
@@ -117,14 +125,10 @@ function standingSignal(chart: EwmaChart, days: readonly DayOfUse[]): string | n
   return since;
 }
 
-const DAY_MS = 86_400_000;
-const dayNumber = (day: string) => Date.parse(`${day}T00:00:00Z`) / DAY_MS;
-const isoDay = (number: number) => new Date(Math.ceil(number) * DAY_MS).toISOString().slice(0, 10);
-
 const tooFew = (days: number): Problem => ({
   code: 'too-few',
   where: 'days',
-  message: `${days} days of use since the calibration are too few; a chart needs ${BASELINE_DAYS}`,
+  message: `${days} day${days === 1 ? '' : 's'} of use since the calibration ${days === 1 ? 'is' : 'are'} too few; a chart needs ${BASELINE_DAYS}`,
   next: 'Look again when it was used on more days.',
 });
 

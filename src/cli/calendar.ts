@@ -1,9 +1,11 @@
 import { writeFile } from 'node:fs/promises';
 import { type CalendarLine, CYCLES_ARE, calendar, type InUse } from '../audit/calendar.ts';
 import { icalendar } from '../audit/calendar-ics.ts';
+import { firstBeyond } from '../audit/certificate-line.ts';
 import type { Instrument } from '../instrument/instrument.ts';
 import { ProblemError } from '../problem.ts';
 import type { IntervalBounds } from '../statistics/staircase.ts';
+import { laboratoryOf } from './drift-laboratory.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { type Archive, stateOf } from './station.ts';
 import { readStationFile } from './station-file.ts';
@@ -24,13 +26,16 @@ export async function showCalendar(options: CalendarOptions): Promise<ExitCode> 
   const named = options.data === undefined ? (await readStationFile(options.station)).instruments : [];
   return await withArchive(options, async (archive) => {
     const made = new Date().toISOString();
-    const lines = calendar(inUseOf(archive, named), {
+    const inUse = inUseOf(archive, named);
+    const lines = calendar(inUse, {
       today: made.slice(0, 10),
       soonDays: options.soon,
       staircase: options.staircase === true ? boundsOf(options) : null,
     });
     if (lines.length === 0) throw noTools();
-    process.stdout.write(`${[...tableOf(lines), `Cycles: ${CYCLES_ARE}.`].join('\n')}\n`);
+    const drifting = await driftingIn(archive, inUse);
+    const said = [...tableOf(lines, drifting), ...driftWords(drifting), `Cycles: ${CYCLES_ARE}.`];
+    process.stdout.write(`${said.join('\n')}\n`);
     if (options.ics !== undefined) {
       if (lines.every(({ due }) => due === null)) throw nothingDue();
       await writeFile(options.ics, icalendar(lines, stateOf(archive).name, made));
@@ -64,6 +69,27 @@ function inUseOf({ log }: Archive, named: readonly Instrument[]): readonly InUse
   });
 }
 
+/** The day from which a tool may lie beyond what is permitted, by the line through its certificates; by serial number. */
+async function driftingIn(archive: Archive, inUse: readonly InUse[]): Promise<ReadonlyMap<string, string>> {
+  const drifting = new Map<string, string>();
+  const entries = archive.log.stationEntries();
+  for (const { instrument } of inUse) {
+    const { serial, permissibleDeviation: permissible } = instrument;
+    if (serial === undefined || permissible === undefined) continue;
+    const { lines: found } = await laboratoryOf(archive, entries, instrument, { permissible });
+    const first = found.ok ? firstBeyond(found.value) : null;
+    if (first?.finding === 'warning' && first.outsideOn !== null) drifting.set(serial, first.outsideOn);
+  }
+  return drifting;
+}
+
+const driftWords = (drifting: ReadonlyMap<string, string>): readonly string[] =>
+  [...drifting].map(([serial, from]) =>
+    safeLine(
+      `Drift: by its certificates ${serial} may lie beyond what is permitted from ${from} on; see "plugmark drift ${serial}".`,
+    ),
+  );
+
 const STATE_WORDS: Readonly<Record<CalendarLine['state'], string>> = {
   due: '! DUE',
   soon: '~ soon',
@@ -72,13 +98,18 @@ const STATE_WORDS: Readonly<Record<CalendarLine['state'], string>> = {
   'no-date': '? no due day',
 };
 
-function tableOf(lines: readonly CalendarLine[]): readonly string[] {
+function stateWords({ state, serial }: CalendarLine, drifting: ReadonlyMap<string, string>): string {
+  if (serial === null || !drifting.has(serial)) return STATE_WORDS[state];
+  return `${state === 'in-date' ? '~ in date' : STATE_WORDS[state]}, drift`;
+}
+
+function tableOf(lines: readonly CalendarLine[], drifting: ReadonlyMap<string, string>): readonly string[] {
   const withNext = lines.some(({ next }) => next !== null);
   const head = ['state', 'due', 'tool', 'serial', 'certificate', 'calibrated', 'cycles', 'last used'];
   return textTable(
     withNext ? [...head, 'next interval'] : head,
     lines.map((line) => [
-      STATE_WORDS[line.state],
+      stateWords(line, drifting),
       line.due === null ? '-' : `${line.due}${line.due === line.dueByDate ? '' : ' by cycles'}`,
       line.tool,
       line.serial ?? '-',

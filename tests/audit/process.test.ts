@@ -104,7 +104,7 @@ describe('the drift of a wrench in use', () => {
         row(at(i) + 0.4 * normal(), { day, at: `${day}T10:00:00.000Z` }),
       );
     });
-  const settings = { permissiblePercent: 4, due: '2027-01-12' };
+  const settings = { permissible: { kind: 'relative', percent: 4 } as const, due: '2027-01-12' };
 
   it('raises no warning while nothing moves', () => {
     const found = orThrow(

@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { beforeDue } from '../../src/statistics/before-due.ts';
-import { firstDayOutside, fitDrift, predict } from '../../src/statistics/drift.ts';
+import { COVERAGE } from '../../src/metrology/coverage.ts';
+import {
+  type Certified,
+  coverageFactor,
+  firstDayOutside,
+  fitDrift,
+  fitPeriods,
+  predict,
+} from '../../src/statistics/drift.ts';
 import { nextInterval } from '../../src/statistics/staircase.ts';
 import { normals } from './generator.ts';
 import { accepted, problemOf } from './outcome.ts';
@@ -128,41 +135,123 @@ describe('the first day outside', () => {
   });
 });
 
-describe('the warning before a calibration is due', () => {
-  const settings = {
-    permissible: { lower: -4, upper: 4 },
-    untilDue: { fromDays: 280, toDays: 365 },
-    confidence: 0.95,
-    ewma: { lambda: 0.3, target: 0, sigma: 0.2, width: 3 },
-    nominalDays: 30,
-  };
-
-  it('is not given for a steady instrument', () => {
-    const result = accepted(beforeDue(line(0, 0.2), settings));
-    expect(result).toMatchObject({ outsideAtDays: null, shifted: false, warn: false });
+describe('drift seen by certificates', () => {
+  const at = (atDays: number, deviation: number, standard = 0.1): Certified => ({
+    atDays,
+    deviation,
+    standard,
   });
 
-  it('is given for a slow drift before it leaves its limits', () => {
-    const result = accepted(beforeDue(line(0.011, 0.1), settings));
-    expect(result.warn).toBe(true);
-    expect(result.outsideAtDays).toBeGreaterThan(280);
-    expect(result.drift.perDay).toBeCloseTo(0.011, 2);
+  it('rests on the stated uncertainties where the findings lie on the line, as worked out by hand', () => {
+    const drift = accepted(fitPeriods([[at(0, 0), at(365, 0.3), at(730, 0.6)]]));
+    expect(drift).toMatchObject({ fit: 'fits', spare: 1, scatter: 1, n: 3 });
+    expect(drift.perDay).toBeCloseTo(0.3 / 365, 14);
+    expect(drift.perDayUncertainty).toBeCloseTo(0.1 / (365 * Math.SQRT2), 14);
+    // u² = 0.1²·(1 + 1/3 + 730²/(2·365²)) = 0.1²·10/3, and k = 2.
+    const { value, from, to } = predict(drift, 1095, COVERAGE);
+    expect(value).toBeCloseTo(0.9, 12);
+    expect((to - from) / 2).toBeCloseTo(0.2 * Math.sqrt(10 / 3), 9);
   });
 
-  it('is given for a shift that is far from the limits still', () => {
-    const moved = line(0, 0.1).map((found, i) =>
-      i < 5 ? found : { ...found, deviation: found.deviation + 0.6 },
+  it('has an interval from two findings, and says that nothing is left over to try it', () => {
+    const drift = accepted(fitPeriods([[at(0, 0), at(365, 0.3)]]));
+    expect(drift).toMatchObject({ fit: 'untried', spare: 0 });
+    const { from, to } = predict(drift, 730, COVERAGE);
+    expect((to - from) / 2).toBeCloseTo(0.2 * Math.sqrt(1 + 0.5 + 4.5), 9);
+  });
+
+  it('rests on the scatter, with very few degrees of freedom, where they lie on no line', () => {
+    const jumpy = accepted(fitPeriods([[at(0, 0), at(365, 0.6), at(730, 0)]]));
+    expect(jumpy).toMatchObject({ fit: 'does-not-fit', degreesOfFreedom: 1 });
+    expect(jumpy.chiSquare).toBeCloseTo(0.24 / 0.01, 9);
+    expect(jumpy.scatter).toBeCloseTo(Math.sqrt(24), 9);
+    expect(coverageFactor(jumpy, COVERAGE)).toBeGreaterThan(13);
+  });
+
+  it('never runs across an adjustment: each period has its level, all have one slope', () => {
+    // Drifts by 0.4 a year and is set back to zero each time: one line through all would be flat.
+    const periods = [[at(0, 0), at(365, 0.4)], [at(365, 0), at(730, 0.4)], [at(730, 0)]];
+    const drift = accepted(fitPeriods(periods));
+    expect(drift.perDay).toBeCloseTo(0.4 / 365, 14);
+    expect(drift).toMatchObject({ fit: 'fits', spare: 1, meanAtDays: 730, meanDeviation: 0 });
+    expect(predict(drift, 1095, COVERAGE).value).toBeCloseTo(0.4, 12);
+    expect(drift.levels).toHaveLength(3);
+    const across = accepted(fitPeriods([periods.flat()]));
+    expect(Math.abs(across.perDay)).toBeLessThan(0.2 / 365);
+  });
+
+  it('lets the better certificate count for more', () => {
+    const good = accepted(fitPeriods([[at(0, 0, 0.01), at(365, 0.3, 0.01), at(730, 0, 1)]]));
+    expect(good.perDay * 365).toBeCloseTo(0.3, 2);
+  });
+
+  it('takes the next finding to be as uncertain as the newest one, in whatever order they come', () => {
+    const points = [at(730, 0, 0.1), at(0, 0, 0.3), at(365, 0, 0.2)];
+    for (const order of [points, [...points].reverse()])
+      expect(accepted(fitPeriods([order])).nextVariance).toBeCloseTo(0.01, 12);
+  });
+
+  it('predicts the next finding as often as it says, for a steady drift', () => {
+    for (const [seed, count] of [
+      [1, 2],
+      [2, 3],
+      [3, 5],
+    ] as const) {
+      const next = normals(seed);
+      const hits = Array.from({ length: 1200 }, () => {
+        const points = Array.from({ length: count + 1 }, (_, i) => at(365 * i, 0.2 * i + 0.1 * next()));
+        const drift = accepted(fitPeriods([points.slice(0, -1)]));
+        const { from, to } = predict(drift, 365 * count, COVERAGE);
+        const found = points[count]?.deviation ?? Number.NaN;
+        return from <= found && found <= to;
+      }).filter(Boolean).length;
+      // Standard error 0.6 %; what fits badly by chance gets an interval that is too wide.
+      expect(hits / 1200).toBeGreaterThan(COVERAGE - 0.018);
+      expect(hits / 1200).toBeLessThan(COVERAGE + 0.03);
+    }
+  });
+
+  it('moves with time, unit and sign, and a level of its own for a period changes nothing', () => {
+    const point = fc.record({
+      atDays: fc.integer({ min: 0, max: 3000 }),
+      deviation: fc.integer({ min: -90, max: 90 }),
+      standard: fc.integer({ min: 1, max: 20 }),
+    });
+    const periods = fc
+      .array(fc.array(point, { minLength: 1, maxLength: 6 }), { minLength: 1, maxLength: 4 })
+      .filter((all) => all.some((one) => new Set(one.map(({ atDays }) => atDays)).size > 1));
+    fc.assert(
+      fc.property(
+        periods,
+        fc.integer({ min: -5000, max: 5000 }),
+        fc.constantFrom(-3, -1, 0.5, 10),
+        (all, days, unit) => {
+          const plain = accepted(fitPeriods(all));
+          const moved = accepted(
+            fitPeriods(
+              all.map((one, level) =>
+                one.map(({ atDays, deviation, standard }) =>
+                  at(atDays + days, unit * (deviation + 7 * level), Math.abs(unit) * standard),
+                ),
+              ),
+            ),
+          );
+          expect(moved.perDay).toBeCloseTo(unit * plain.perDay, 7);
+          expect(moved.perDayUncertainty).toBeCloseTo(Math.abs(unit) * plain.perDayUncertainty, 7);
+          expect(moved.chiSquare).toBeCloseTo(plain.chiSquare, 5);
+          expect(moved.meanAtDays).toBeCloseTo(plain.meanAtDays + days, 6);
+        },
+      ),
     );
-    const result = accepted(beforeDue(moved, settings));
-    expect(result).toMatchObject({ outsideAtDays: null, shifted: true, warn: true });
   });
 
-  it('passes on what is wrong with its input', () => {
-    expect(problemOf(beforeDue(line(0, 1).reverse(), settings)).code).toBe('times');
-    expect(problemOf(beforeDue(line(0, 1, 2), settings)).code).toBe('too-few');
-    expect(
-      problemOf(beforeDue(line(0, 1), { ...settings, permissible: { lower: null, upper: null } })).code,
-    ).toBe('no-limits');
+  it('refuses what no line follows from', () => {
+    const code = (...periods: readonly (readonly Certified[])[]) => problemOf(fitPeriods(periods)).code;
+    expect(code()).toBe('too-few');
+    expect(code([at(0, 0)], [at(365, 1)])).toBe('too-few');
+    expect(code([at(5, 0), at(5, 1)], [at(9, 1)])).toBe('one-day');
+    expect(code([at(0, 0, 0), at(365, 1)])).toBe('uncertainty');
+    expect(code([at(0, 0), at(Number.NaN, 1)])).toBe('not-a-number');
   });
 });
 

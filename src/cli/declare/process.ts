@@ -1,3 +1,4 @@
+import { Option } from 'commander';
 import { asked } from './audit.ts';
 import { type Declare, examples, positive, whole, whose } from './common.ts';
 
@@ -24,19 +25,19 @@ export const declareProcess: Declare = (program, run) => {
   whose(
     program
       .command('drift')
-      .description('whether a wrench has moved since its calibration')
+      .description('whether a tool has moved: by its pulls since its calibration, and by its certificates')
       .argument('<tool>', 'its serial number, or its name in the station file'),
   )
     .option(
       '--permissible <percent>',
-      'how far it may move; what the tool permits itself unless told',
+      'how far it may be off; what the tool permits itself unless told',
       positive,
     )
     .option('--last <number>', 'how many days the chart shows', whole, 40)
-    .option('--out <folder>', 'also writes the chart as SVG')
+    .option('--out <folder>', 'also writes the charts as SVG')
     .addHelpText(
       'after',
-      `\nExit code: 0 nothing to say against it; 1 it wants a check before it is due.\n${examples('plugmark drift EXAMPLE-W-07')}`,
+      `\nExit code: 0 nothing to say against it; 1 WARNING or UNDECIDED, it wants a look sooner.\n${examples('plugmark drift EXAMPLE-W-07')}`,
     )
     .action((tool, options) => run(async () => (await import('../drift.ts')).showDrift(tool, options))());
 
@@ -47,24 +48,38 @@ export const declareProcess: Declare = (program, run) => {
   study
     .command('run')
     .description('leads through the study and computes it, average and range beside analysis of variance')
-    .requiredOption('--tool <id>', 'which tool of the station file')
-    .requiredOption('--appraisers <names>', 'who measures, with commas')
+    .option('--tool <id>', 'which tool of the station file')
+    .option('--appraisers <names>', 'who measures, with commas')
     .option('--parts <parts>', 'how many parts, or their names with commas', '10')
     .option('--trials <number>', 'how often each measures each part', whole, 3)
     .option('--at <torque>', 'for a wrench: what its pulls come to, in N·m', positive)
+    .addOption(
+      new Option('--resume <number>', 'goes on with a study that was left open, like GS-1').conflicts([
+        'tool',
+        'appraisers',
+        'parts',
+        'trials',
+        'at',
+      ]),
+    )
     .option('--station <file>', 'the station file (JSON)', 'station.json')
+    .option('--plain', 'plain lines instead of the screen')
+    .option('--quiet', 'no bell')
     .addHelpText(
       'after',
-      examples('plugmark gauge-study run --tool gauge --appraisers "Ann,Ben,Cem" --parts 10'),
+      examples(
+        'plugmark gauge-study run --tool gauge --appraisers "Ann,Ben,Cem" --parts 10',
+        'plugmark gauge-study run --resume GS-1',
+      ),
     )
     .action((options) => run(async () => (await import('../gauge-study.ts')).runStudy(options))());
   whose(study.command('list').description('the studies that were made'))
     .addHelpText('after', examples('plugmark gauge-study list'))
-    .action((options) => run(async () => (await import('../gauge-study.ts')).listStudies(options))());
+    .action((options) => run(async () => (await import('../study-list.ts')).listStudies(options))());
   whose(study.command('show').description('one study').argument('<number>', 'its number, like GS-1'))
     .addHelpText('after', examples('plugmark gauge-study show GS-1'))
     .action((number, options) =>
-      run(async () => (await import('../gauge-study.ts')).showStudy(number, options))(),
+      run(async () => (await import('../study-list.ts')).showStudy(number, options))(),
     );
 
   whose(program.command('calendar').description('when each tool has to be calibrated again'))

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { certificateLines } from '../../../src/audit/certificate-line.ts';
+import { periodsOf } from '../../../src/audit/checks.ts';
+import { certificatesSvg } from '../../../src/report/charts/certificates-svg.ts';
+import { certificate } from '../../audit/shop.ts';
+import { accepted } from '../../statistics/outcome.ts';
+import { elements } from './xml.ts';
+
+const SIZE = { width: 600, height: 300 };
+const found = (number = 'CAL-2') =>
+  accepted(
+    certificateLines(
+      periodsOf({
+        issued: [certificate('CAL-1', '2024-01-12'), certificate(number, '2025-01-12')],
+        asFound: [certificate(number, '2025-01-12', { error: 0.4 })],
+      }),
+      { permissible: { kind: 'relative', percent: 4 }, due: '2026-01-12', used: 27 },
+    ),
+  );
+
+describe('the certificates of a tool as a picture', () => {
+  const svg = elements(certificatesSvg(found(), { title: 'EXAMPLE-W-1', unit: 'N.m' }, SIZE));
+
+  it('has a circle for each certificate, a square for what was found, and a line for each period', () => {
+    expect(svg.count('circle')).toBe(2);
+    // The ground and the square.
+    expect(svg.count('rect')).toBe(2);
+    // Axes, two limits, two edges, two lines, three bars of U.
+    expect(svg.count('polyline')).toBe(10);
+    expect(svg.texts('text')).toContain('Certificates at 30.00 N·m: EXAMPLE-W-1');
+  });
+
+  it('says in words what it shows', () => {
+    const [words] = svg.texts('desc');
+    expect(words).toContain('2025-01-12 CAL-2 (as found) 0.40, U 0.20; 2025-01-12 CAL-2 (as left) 0.00');
+    expect(words).toContain('On 2026-01-12 the line comes to 0.40');
+    expect(words).toContain('permitted are 1.20 either way');
+  });
+
+  it('stays within its frame, whatever was found', () => {
+    for (const error of [1e5, -1e5]) {
+      const far = { ...found(), inUse: { ...found().inUse, permissible: Math.abs(error) * 1e-9 } };
+      for (const [x, y] of elements(certificatesSvg(far, { title: '', unit: 'N.m' }, SIZE)).points()) {
+        expect(x >= 0 && x <= SIZE.width).toBe(true);
+        expect(y >= 0 && y <= SIZE.height).toBe(true);
+      }
+    }
+  });
+
+  it('is well-formed with any number on a certificate', () => {
+    const hostile = certificatesSvg(found('<b>&"\u001b[2J'), { title: '<i>', unit: 'N.m' }, SIZE);
+    expect(elements(hostile).texts('desc')[0]).toContain('<b>&"');
+    expect(hostile).not.toContain('\u001b');
+  });
+});
