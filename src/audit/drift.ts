@@ -6,10 +6,9 @@
 import { type PermissibleDeviation, permissibleAt } from '../metrology/permissible.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
-import { type Drift, firstDayOutside, fitDrift } from '../statistics/drift.ts';
-import { type EwmaChart, ewmaChart } from '../statistics/ewma.ts';
+import { coverageFactor, type Drift, fitDrift, lineAt } from '../statistics/drift.ts';
+import { type Estimated, type EwmaChart, ewmaChart } from '../statistics/ewma.ts';
 import { mean, momentsOf } from '../statistics/moments.ts';
-import { movingRange } from '../statistics/moving-range.ts';
 import type { AttemptRow } from './attempt.ts';
 import { dayNumber, isoDay } from './days.ts';
 
@@ -18,8 +17,9 @@ const BASELINE_DAYS = 20;
 /** Weight of the newest day and width of the limits: usual values, e-Handbook 6.3.2.4. */
 const LAMBDA = 0.2;
 const WIDTH = 3;
-/** A slope below twice its standard uncertainty is no slope. */
-const SLOPE_SIGMAS = 2;
+/** A slope that was seen for a shorter time is not carried on to the due day. Our choice. */
+const LEAST_SPAN_DAYS = 60;
+const CONFIDENCE = 0.95;
 
 /** One day's first pulls, as per cent of the middle of their limits away from it. */
 export interface DayOfUse {
@@ -28,62 +28,70 @@ export interface DayOfUse {
   readonly percent: number;
 }
 
+/** How far the wrench may move, and where it began. */
+export interface MayMove {
+  readonly permissible: PermissibleDeviation;
+  /** Its error in N·m as its certificate has it at that torque; 0 where there is none. */
+  readonly errorAt: (nm: number) => number;
+  /** ISO day of its next calibration; null where nobody knows. */
+  readonly due: string | null;
+}
+
 export interface WrenchDrift {
   readonly days: readonly DayOfUse[];
   readonly chart: EwmaChart;
   readonly drift: Drift;
-  /** The slope is more than chance. */
+  /** The slope is more than chance: its 95 % interval holds no zero. */
   readonly isTrend: boolean;
-  /** What is permitted, as per cent of the middle of the limits that it is used at. */
+  /** What is permitted, and the error on the certificate, as per cent of the middle of the limits that it is used at. */
   readonly permissiblePercent: number;
+  readonly errorPercent: number;
   /** The first day of a signal that still stands; null when the newest mean lies within its limits. */
   readonly shiftedSince: string | null;
-  /** The day on which the line leaves what is permitted, until the due day; null when it does not, or is no trend. */
+  /** The day from which the whole 95 % band of the line is beyond what is permitted, until the due day; else null. */
   readonly outsideOn: string | null;
   readonly warn: boolean;
 }
 
 /**
  * Holds the days of use of one wrench since its calibration against their beginning. `rows` are its attempts under one
- * certificate; `permissible` is how far it may move, `due` the day of its next calibration (ISO), null where nobody
- * knows. Problems: `too-few`, `no-spread`.
+ * certificate. Target and sigma are estimates from the first days, and a day counts by its pulls, so the limits allow for
+ * both. Problems: `too-few`, `no-spread`.
  */
 export function wrenchDrift(
   rows: readonly AttemptRow[],
-  { permissible, due }: { readonly permissible: PermissibleDeviation; readonly due: string | null },
+  { permissible, errorAt, due }: MayMove,
 ): Result<WrenchDrift> {
   const days = daysOfUse(rows);
-  const baseline = days.slice(0, BASELINE_DAYS).map(({ percent }) => percent);
   const newest = rows.at(-1);
   if (newest === undefined || days.length < BASELINE_DAYS) return err(tooFew(days.length));
   const middle = (newest.lowerLimit + newest.upperLimit) / 2;
   const permissiblePercent = (100 * permissibleAt(permissible, middle)) / middle;
-  const target = mean(momentsOf(baseline));
-  const { sigma } = movingRange(baseline);
+  const errorPercent = (100 * errorAt(middle)) / middle;
+  const { target, sigma, estimated } = baselineOf(days.slice(0, BASELINE_DAYS));
   if (!(sigma > 0)) return err(noSpread());
   const atDays = days.map(({ day }) => dayNumber(day));
-  const percents = days.map(({ percent }) => percent);
   const chart = ewmaChart(
-    percents,
-    { lambda: LAMBDA, target, sigma, width: WIDTH },
-    { atDays, nominalDays: usualStep(atDays) },
+    days.map(({ percent }) => percent),
+    { lambda: LAMBDA, target, sigma, width: WIDTH, clip: WIDTH, estimated },
+    { atDays, nominalDays: usualStep(atDays), counts: days.map(({ pulls }) => pulls) },
   );
   if (!chart.ok) return chart;
   const drift = fitDrift(
-    days.map(({ percent }, i) => ({ atDays: atDays[i] ?? 0, deviation: percent - target })),
+    days.map(({ percent, pulls }, i) => ({
+      atDays: atDays[i] ?? 0,
+      deviation: percent - target,
+      standard: 1 / Math.sqrt(pulls),
+    })),
   );
   if (!drift.ok) return drift;
-  const isTrend = Math.abs(drift.value.perDay) > SLOPE_SIGMAS * drift.value.perDayUncertainty;
-  const last = atDays.at(-1) ?? 0;
+  const half = coverageFactor(drift.value, CONFIDENCE) * drift.value.perDayUncertainty;
+  const isTrend = Math.abs(drift.value.perDay) > half;
+  const [first = 0, last = 0] = [atDays[0], atDays.at(-1)];
+  const limits = { lower: -permissiblePercent - errorPercent, upper: permissiblePercent - errorPercent };
+  const until = due === null ? last : dayNumber(due);
   const outside =
-    isTrend && due !== null && dayNumber(due) > last
-      ? firstDayOutside(
-          drift.value,
-          { lower: -permissiblePercent, upper: permissiblePercent },
-          { fromDays: last, toDays: dayNumber(due) },
-          0, // the line alone: what one day scatters is how people work
-        )
-      : null;
+    isTrend && last - first >= LEAST_SPAN_DAYS ? surelyOutside(drift.value, limits, last, until) : null;
   const shiftedSince = standingSignal(chart.value, days);
   const outsideOn = outside === null ? null : isoDay(outside);
   return ok({
@@ -92,16 +100,53 @@ export function wrenchDrift(
     drift: drift.value,
     isTrend,
     permissiblePercent,
+    errorPercent,
     shiftedSince,
     outsideOn,
     warn: shiftedSince !== null || outsideOn !== null,
   });
 }
 
+/**
+ * The first day on which even the nearer edge of the line's band is beyond the limits. What one day scatters is how people
+ * work, and says nothing of the wrench.
+ */
+function surelyOutside(
+  drift: Drift,
+  { lower, upper }: { readonly lower: number; readonly upper: number },
+  fromDays: number,
+  untilDays: number,
+): number | null {
+  for (let at = fromDays; at < untilDays; at++) {
+    const { from, to } = lineAt(drift, at, CONFIDENCE);
+    if (from > upper || to < lower) return at;
+  }
+  return null;
+}
+
+/** Target and sigma of one pull, with what they were estimated from. */
+function baselineOf(days: readonly DayOfUse[]) {
+  const values = days.reduce((sum, { pulls }) => sum + pulls, 0);
+  const target = days.reduce((sum, { pulls, percent }) => sum + pulls * percent, 0) / values;
+  const degreesOfFreedom = days.length - 1;
+  const squares = days.reduce((sum, { pulls, percent }) => sum + pulls * (percent - target) ** 2, 0);
+  const estimated: Estimated = { readings: days.length, values, degreesOfFreedom };
+  return { target, sigma: Math.sqrt(squares / degreesOfFreedom), estimated };
+}
+
+/**
+ * A first pull that stopped short and was carried on says something of the hand, nothing of the wrench; a simulated one
+ * nothing of a real wrench.
+ */
 function daysOfUse(rows: readonly AttemptRow[]): readonly DayOfUse[] {
+  const plug = ({ job, cylinder }: AttemptRow) => `${cylinder} ${job}`;
+  const carriedOn = new Set(rows.filter(({ kind }) => kind === 'continuation').map(plug));
+  const isReal = rows.some(({ simulated }) => !simulated);
   const byDay = new Map<string, number[]>();
-  for (const { first, censored, voided, quantity, valueSi, lowerLimit, upperLimit, day } of rows) {
+  for (const row of rows) {
+    const { first, censored, voided, quantity, valueSi, lowerLimit, upperLimit, day } = row;
     if (!first || censored !== null || voided || quantity !== 'torque' || valueSi === null) continue;
+    if (carriedOn.has(plug(row)) || (isReal && row.simulated)) continue;
     const percent = 100 * (valueSi / ((lowerLimit + upperLimit) / 2) - 1);
     const there = byDay.get(day);
     if (there === undefined) byDay.set(day, [percent]);

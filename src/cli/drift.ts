@@ -6,6 +6,7 @@ import { type WrenchDrift, wrenchDrift } from '../audit/drift.ts';
 import type { StationEntry } from '../evidence/log.ts';
 import { dueDate } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
+import { calibratedAt } from '../metrology/calibration.ts';
 import type { PermissibleDeviation } from '../metrology/permissible.ts';
 import { type Problem, ProblemError } from '../problem.ts';
 import { certificatesSvg } from '../report/charts/certificates-svg.ts';
@@ -133,7 +134,9 @@ function pullsOf({ instrument, rows }: Subject, permissible: PermissibleDeviatio
   const current = rows.filter(
     (row) => row.certificate === (certificate?.number ?? null) && row.on >= (certificate?.date ?? ''),
   );
-  return wrenchDrift(current, { permissible, due: dueDate(instrument) });
+  const points = certificate?.points ?? [];
+  const errorAt = (nm: number) => (points.length === 0 ? 0 : calibratedAt(points, nm, '').error);
+  return wrenchDrift(current, { permissible, errorAt, due: dueDate(instrument) });
 }
 
 /** The certificates that its jobs were done by. */
@@ -163,10 +166,10 @@ function permissibleOf(
 }
 
 function pullWords(found: WrenchDrift, due: string | null): readonly string[] {
-  const { days, drift, isTrend, permissiblePercent, shiftedSince, outsideOn, warn } = found;
+  const { days, drift, isTrend, permissiblePercent, errorPercent, shiftedSince, outsideOn, warn } = found;
   const perYear = 365.25 * drift.perDay;
-  const slope = `${perYear > 0 ? '+' : ''}${perYear.toFixed(2)} % a year (standard uncertainty ${(365.25 * drift.perDayUncertainty).toFixed(2)})`;
-  const permitted = `the ${permissiblePercent.toFixed(1)} % permitted`;
+  const slope = `${signed(perYear)} % a year (standard uncertainty ${(365.25 * drift.perDayUncertainty).toFixed(2)})`;
+  const permitted = `the ${permissiblePercent.toFixed(1)} % permitted (it began at ${signed(errorPercent)} % by its certificate)`;
   return [
     `Pulls: ${days.length} days of use, ${days.reduce((sum, { pulls }) => sum + pulls, 0)} first pulls since ${days[0]?.day ?? '-'}.`,
     isTrend ? `Trend: ${slope}.` : `No trend beyond chance: ${slope}.`,
@@ -174,11 +177,13 @@ function pullWords(found: WrenchDrift, due: string | null): readonly string[] {
       ? 'The weighted mean lies within its limits.'
       : `WARNING: the weighted mean has been beyond its limits since ${shiftedSince}.`,
     outsideOn === null
-      ? `Nothing says that it leaves ${permitted} before it is due.`
+      ? `No line that its pulls bear out leaves ${permitted} before it is due.`
       : `WARNING: going on so, it leaves ${permitted} on ${outsideOn}${due === null ? '' : `, before it is due on ${due}`}.`,
     ...(warn ? ['Have the wrench checked now, or look who and what has changed since.'] : []),
   ];
 }
+
+const signed = (percent: number) => `${percent > 0 ? '+' : ''}${percent.toFixed(2)}`;
 
 function sayLaboratory(found: CertificateLines, instrument: Instrument, used: number | null): void {
   const { before, tables, words } = laboratoryLines(found, instrument, used);

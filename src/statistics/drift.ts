@@ -59,13 +59,14 @@ export interface Predicted {
 
 /**
  * The drift of an instrument by ordinary least squares, from the scatter about the line alone. Rests on one line for the
- * whole time. With three points the intervals are very wide, and rightly so. Problems: `not-a-number`, `too-few` (three
+ * whole time. With three points the intervals are very wide, and rightly so. Where a `standard` is given, only how they
+ * compare counts. Problems: `not-a-number`, `too-few` (three
  * are needed), `one-day`.
  */
-export function fitDrift(found: readonly Found[]): Result<Drift> {
+export function fitDrift(found: readonly (Found & { readonly standard?: number })[]): Result<Drift> {
   const problem = foundProblem(found) ?? numberProblem(found.length, 3, 'calibrations');
   if (problem !== null) return err(problem);
-  const line = lineThrough([found.map((one) => ({ ...one, standard: 1 }))]);
+  const line = lineThrough([found.map((one) => ({ standard: 1, ...one }))]);
   if (line.timeSquares === 0) return err(oneDay());
   const degreesOfFreedom = found.length - 2;
   return ok(withScatter(line, Math.sqrt(line.chiSquare / degreesOfFreedom), degreesOfFreedom));
@@ -106,6 +107,11 @@ export function predict(drift: Drift, atDays: number, confidence: number): Predi
   const variance = drift.nextVariance + 1 / drift.weight + (t * t) / drift.timeSquares;
   const half = coverageFactor(drift, confidence) * drift.scatter * Math.sqrt(variance);
   return { value, from: value - half, to: value + half };
+}
+
+/** Where the line itself lies on that day with `confidence`, without the scatter of a new finding. */
+export function lineAt(drift: Drift, atDays: number, confidence: number): Predicted {
+  return predict({ ...drift, nextVariance: 0 }, atDays, confidence);
 }
 
 /** What a standard uncertainty of this line is multiplied by to cover so much. */

@@ -1,3 +1,5 @@
+import { normalCdf } from '../metrology/normal.ts';
+import { studentQuantile } from '../metrology/student.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import { readingsProblem } from './checks.ts';
@@ -11,12 +13,27 @@ export interface EwmaSettings {
   readonly sigma: number;
   /** Width of the limits in standard deviations of the mean; 3 is usual. */
   readonly width: number;
+  /** Where target and sigma are not known but come from the first readings of the chart itself. */
+  readonly estimated?: Estimated;
+  /** A reading further from the weighted mean than so many of its own standard deviations counts as that far: no single one can alarm. */
+  readonly clip?: number;
+}
+
+/** What target and sigma were estimated from. */
+export interface Estimated {
+  /** The first so many readings of the chart. */
+  readonly readings: number;
+  /** How many single values these are the means of. */
+  readonly values: number;
+  readonly degreesOfFreedom: number;
 }
 
 /** When the readings were made, and the interval that `lambda` was chosen for. */
 export interface Spacing {
   readonly atDays: readonly number[];
   readonly nominalDays: number;
+  /** Of how many values each reading is the mean; sigma is then that of one value. One each unless told. */
+  readonly counts?: readonly number[];
 }
 
 export interface EwmaPoint {
@@ -41,7 +58,10 @@ export interface EwmaChart {
  *
  * With `spacing`, a reading after Δt weighs 1 - (1 - λ)^(Δt/nominal): what was before fades with time, not with the number
  * of readings. The variance follows by v ← (1-w)²v + w², which for equal distances is the printed formula. The first
- * reading weighs λ either way. Problems: `not-a-number`, `settings`, `times`.
+ * reading weighs λ either way. A mean of n values adds w²/n.
+ *
+ * Where target and sigma are estimates, the limits have the probability of the width by Student's t, and behind the
+ * readings of the estimate they hold the variance of the target too. Problems: `not-a-number`, `settings`, `times`.
  */
 export function ewmaChart(
   readings: readonly number[],
@@ -53,15 +73,19 @@ export function ewmaChart(
     readingsProblem(readings, 'readings') ??
     timesProblem(readings.length, spacing);
   if (problem !== null) return err(problem);
-  const { lambda, target, sigma, width } = settings;
+  const { lambda, target, sigma, clip = Number.POSITIVE_INFINITY, estimated } = settings;
+  const width = widthOf(settings);
   const gaps = spacing === null ? null : intervals(spacing);
   let mean = target;
   let variance = 0;
   const points = readings.map((reading, index) => {
     const weight = 1 - (1 - lambda) ** (gaps?.[index] ?? 1);
-    mean += weight * (reading - mean);
-    variance = (1 - weight) ** 2 * variance + weight ** 2;
-    const half = width * sigma * Math.sqrt(variance);
+    const share = 1 / (spacing?.counts?.[index] ?? 1);
+    const most = clip * sigma * Math.sqrt(share);
+    mean += weight * Math.min(most, Math.max(-most, reading - mean));
+    variance = (1 - weight) ** 2 * variance + weight ** 2 * share;
+    const ofTarget = estimated === undefined || index < estimated.readings ? 0 : 1 / estimated.values;
+    const half = width * sigma * Math.sqrt(variance + ofTarget);
     return point(mean, target - half, target + half);
   });
   const half = width * sigma * Math.sqrt(lambda / (2 - lambda));
@@ -72,6 +96,11 @@ export function ewmaChart(
     asymptotic: { lower: target - half, upper: target + half },
     spacing: even === undefined ? 'not given' : even ? 'regular' : 'irregular',
   });
+}
+
+/** As wide in probability as the normal distribution has it. */
+function widthOf({ width, estimated }: EwmaSettings): number {
+  return estimated === undefined ? width : studentQuantile(normalCdf(width), estimated.degreesOfFreedom);
 }
 
 function point(mean: number, lower: number, upper: number): EwmaPoint {
@@ -96,11 +125,20 @@ function settingsProblem({ lambda, target, sigma, width }: EwmaSettings): Proble
 
 function timesProblem(n: number, spacing: Spacing | null): Problem | null {
   if (spacing === null) return null;
-  const { atDays, nominalDays } = spacing;
+  const { atDays, nominalDays, counts } = spacing;
+  const counted = counts?.every((count) => count >= 1 && Number.isFinite(count)) ?? true;
   const rising = atDays.every(
     (at, i) => Number.isFinite(at) && at > (atDays[i - 1] ?? Number.NEGATIVE_INFINITY),
   );
-  if (rising && atDays.length === n && nominalDays > 0 && Number.isFinite(nominalDays)) return null;
+  if (
+    rising &&
+    counted &&
+    atDays.length === n &&
+    (counts?.length ?? n) === n &&
+    nominalDays > 0 &&
+    Number.isFinite(nominalDays)
+  )
+    return null;
   return {
     code: 'times',
     where: 'spacing',

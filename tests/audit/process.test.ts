@@ -10,8 +10,9 @@ import { pullRow, setupWith } from './rows.ts';
 import { CHECKED, wrenchWith } from './shop.ts';
 
 const setup = setupWith(wrenchWith(CHECKED));
+const aPull = pullRow(setup, 27);
 const row = (valueSi: number, given: Partial<AttemptRow> = {}): AttemptRow => ({
-  ...pullRow(setup, 27),
+  ...aPull,
   valueSi,
   result: valueSi < 25 || valueSi > 30 ? 'NotOK' : 'OK',
   ...given,
@@ -104,7 +105,34 @@ describe('the drift of a wrench in use', () => {
         row(at(i) + 0.4 * normal(), { day, at: `${day}T10:00:00.000Z` }),
       );
     });
-  const settings = { permissible: { kind: 'relative', percent: 4 } as const, due: '2027-01-12' };
+  const settings = {
+    permissible: { kind: 'relative', percent: 4 } as const,
+    errorAt: () => 0,
+    due: '2027-01-12',
+  };
+  /** So many pulls a day, about an aim that stays where it is. */
+  const steady = (counts: readonly number[], random: () => number) =>
+    counts.flatMap((count, i) => {
+      const day = new Date(Date.UTC(2026, 0, 12 + i)).toISOString().slice(0, 10);
+      return Array.from({ length: count }, () =>
+        row(27.5 + 0.4 * random(), { day, at: `${day}T10:00:00.000Z` }),
+      );
+    });
+  const falseAlarms = (counts: (i: number) => number, runs = 150) => {
+    const random = normals(11);
+    const warned = Array.from({ length: runs }, () =>
+      orThrow(
+        wrenchDrift(
+          steady(
+            Array.from({ length: 80 }, (_, i) => counts(i)),
+            random,
+          ),
+          settings,
+        ),
+      ),
+    ).filter(({ warn }) => warn).length;
+    return warned / runs;
+  };
 
   it('raises no warning while nothing moves', () => {
     const found = orThrow(
@@ -141,6 +169,47 @@ describe('the drift of a wrench in use', () => {
     expect(found.warn).toBe(true);
     expect(found.shiftedSince !== null && found.shiftedSince >= '2026-02-21').toBe(true);
     expect(found.shiftedSince !== null && found.shiftedSince <= '2026-02-28').toBe(true);
+  });
+
+  it.each([
+    ['eight pulls a day', () => 8],
+    ['busy days first and quiet ones later', (i: number) => (i < 20 ? 24 : 4)],
+    ['days of every size', (i: number) => 1 + ((i * 7) % 16)],
+  ])('hardly ever warns of a wrench that is as it was: %s', (_what, counts) => {
+    expect(falseAlarms(counts)).toBeLessThan(0.04);
+  });
+
+  it('takes no pull that stopped short and was carried on for a sign of the wrench, and no simulated one', () => {
+    const rows = days(40, () => 27.5);
+    const plug = (job: string) => ({ job, day: '2026-02-18', at: '2026-02-18T11:00:00.000Z' });
+    const short = Array.from({ length: 6 }, (_, i) => [
+      row(14, plug(`S-${i}`)),
+      row(27.5, { ...plug(`S-${i}`), kind: 'continuation', first: false }),
+    ]).flat();
+    const played = Array.from({ length: 6 }, (_, i) => row(40, { ...plug(`P-${i}`), simulated: true }));
+    const found = orThrow(wrenchDrift([...rows, ...short, ...played], settings));
+    expect(found).toMatchObject({ warn: false, days: orThrow(wrenchDrift(rows, settings)).days });
+    const asFirst = short.map((one) => ({ ...one, kind: 'tightening' as const }));
+    expect(orThrow(wrenchDrift([...rows, ...asFirst], settings)).days).not.toEqual(found.days);
+  });
+
+  it('counts from the error on the certificate: less is left of what is permitted', () => {
+    const rows = days(80, (i) => 27.5 + 0.006 * i);
+    const at = (errorNm: number) => orThrow(wrenchDrift(rows, { ...settings, errorAt: () => errorNm }));
+    // 4 % of 27.5 N·m is 1.1; the line comes to 2.2 on the day it is due, its near edge to 1.5.
+    expect(at(0.5).outsideOn).not.toBeNull();
+    expect(at(-0.9).outsideOn).toBeNull();
+    expect(at(0.5).errorPercent).toBeCloseTo(1.818, 3);
+  });
+
+  it('carries no line on that was seen for less than two months', () => {
+    const found = orThrow(
+      wrenchDrift(
+        days(40, (i) => 27.5 + 0.008 * i),
+        settings,
+      ),
+    );
+    expect(found).toMatchObject({ isTrend: true, outsideOn: null });
   });
 
   it('rests on first pulls alone, and says when there are too few days', () => {
