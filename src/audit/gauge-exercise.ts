@@ -37,10 +37,17 @@ export interface Due {
   readonly steps: number;
 }
 
+/** Place of appraiser and part in the plan, from 0; the trial counts from 1. */
+export interface Cell {
+  readonly appraiser: number;
+  readonly part: number;
+  readonly trial: number;
+}
+
 export interface Exercise {
   readonly plan: ExercisePlan;
-  /** Place of appraiser and part in the plan, in the order in which they are due. */
-  readonly order: readonly { readonly appraiser: number; readonly part: number; readonly trial: number }[];
+  /** In the order in which they are due. */
+  readonly order: readonly Cell[];
   readonly readings: readonly number[];
 }
 
@@ -68,6 +75,30 @@ export function newExercise(plan: ExercisePlan, shuffled: (n: number) => readonl
   return { plan, order, readings: [] };
 }
 
+/** The parts of each turn, one appraiser in one trial, in the order that was drawn: what {@link drawnExercise} takes. */
+export function turnsOf({ plan, order }: Exercise): readonly (readonly number[])[] {
+  const n = plan.parts.length;
+  return Array.from({ length: order.length / n }, (_, turn) =>
+    order.slice(turn * n, (turn + 1) * n).map(({ part }) => part),
+  );
+}
+
+/** The exercise whose order was drawn before. Problem `gauge-study-order` where a turn does not name each part once. */
+export function drawnExercise(plan: ExercisePlan, turns: readonly (readonly number[])[]): Result<Exercise> {
+  const every = plan.parts.map((_, part) => part).join();
+  const bad = turns.findIndex((turn) => turn.toSorted((a, b) => a - b).join() !== every);
+  if (bad >= 0 || turns.length !== plan.trials * plan.appraisers.length)
+    return err({
+      code: 'gauge-study-order',
+      where: 'gauge study',
+      message:
+        bad >= 0 ? `turn ${bad + 1} does not name each part once` : 'there are turns too many or too few',
+      next: 'Begin the study anew: this order was not drawn for its plan.',
+    });
+  const rest = [...turns];
+  return ok(newExercise(plan, () => rest.shift() ?? []));
+}
+
 /** What is to be measured next; null once all is. */
 export function due({ plan, order, readings }: Exercise): Due | null {
   const next = order[readings.length];
@@ -79,6 +110,22 @@ export function due({ plan, order, readings }: Exercise): Due | null {
     step: readings.length + 1,
     steps: order.length,
   };
+}
+
+/** Which cell was measured last, and what came of it; null before the first. */
+export function lastMeasured({ order, readings }: Exercise): { cell: Cell; reading: number } | null {
+  const [cell, reading] = [order[readings.length - 1], readings.at(-1)];
+  return cell === undefined || reading === undefined ? null : { cell, reading };
+}
+
+/** How many trials of each cell are measured, by appraiser and part. */
+export function measuredTrials({ plan, order, readings }: Exercise): readonly (readonly number[])[] {
+  const counts = plan.appraisers.map(() => plan.parts.map(() => 0));
+  for (const { appraiser, part } of order.slice(0, readings.length)) {
+    const row = counts[appraiser];
+    if (row !== undefined) row[part] = (row[part] ?? 0) + 1;
+  }
+  return counts;
 }
 
 /** The exercise with one reading more; one that comes when all is measured changes nothing. */

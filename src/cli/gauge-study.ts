@@ -1,91 +1,115 @@
 import { randomInt } from 'node:crypto';
-import { Subject } from 'rxjs';
-import { openTools } from '../../drivers/index.ts';
-import { newExercise, planFrom, studyOf } from '../audit/gauge-exercise.ts';
+import type { Readable } from 'node:stream';
+import { newExercise, planFrom } from '../audit/gauge-exercise.ts';
 import type { Stamp } from '../evidence/log.ts';
-import type { StationEvent } from '../evidence/station-event.ts';
-import { ProblemError } from '../problem.ts';
-import type { Unit } from '../report/figures.ts';
-import { studyLines } from '../report/gauge-study.ts';
+import { type Problem, ProblemError } from '../problem.ts';
+import type { Quantity } from '../reading.ts';
 import { orThrow } from '../result.ts';
-import { EXIT, type ExitCode } from './exit.ts';
-import { type Archive, openStation, recordStation } from './station.ts';
-import { readStationFile } from './station-file.ts';
-import { exerciseWith } from './study-run.ts';
-import { studyValues } from './study-values.ts';
-import { textTable } from './text-table.ts';
-import { type Whose, withArchive } from './whose.ts';
+import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { hasScreen } from './run.ts';
+import { openStation, type Station } from './station.ts';
+import { type LoadedStation, readStationFile } from './station-file.ts';
+import { beginStudy, goOnWith, readStudy, type StudyHead, studyFiles, unknownStudy } from './study-file.ts';
+import { madeAlready, madeStudy, studiesOf, toldStudy } from './study-list.ts';
+import { type StudyWork, workThrough } from './study-work.ts';
 
 export interface StudyOptions {
   readonly station: string;
-  readonly tool: string;
-  readonly appraisers: string;
+  readonly tool?: string;
+  readonly appraisers?: string;
   /** How many, or their names with commas. */
   readonly parts: string;
   readonly trials: number;
   /** The torque that pulls come to, N·m; for a wrench. */
   readonly at?: number;
+  /** The number of a study that was left open. */
+  readonly resume?: string;
+  readonly plain?: true;
+  readonly quiet?: true;
 }
 
+/** A study about to be worked on. */
+type Begun = Pick<StudyWork, 'head' | 'exercise' | 'written'>;
+
 /** A gauge study with the tool itself: says who measures what, takes the reading, and computes when all is measured. */
-export async function runStudy(options: StudyOptions): Promise<ExitCode> {
+export async function runStudy(options: StudyOptions, input: Readable = process.stdin): Promise<ExitCode> {
   const file = await readStationFile(options.station);
-  const entry = file.tools.find(({ id }) => id === options.tool);
-  if (entry === undefined) throw noTool(options.tool, options.station);
-  const atNm = expectedNm(entry.quantity, options.at);
-  const plan = orThrow(
-    planFrom({
-      appraisers: names(options.appraisers),
-      parts: /^\d+$/.test(options.parts) ? numbered(Number(options.parts)) : names(options.parts),
-      trials: options.trials,
-    }),
-  );
-  const unit: Unit = entry.quantity === 'torque' ? 'N.m' : 'mm';
   const station = await openStation(file.station, file.folder, stamp);
   try {
-    const typed$ = new Subject<string>();
-    const { tools, close } = await openTools([entry], { base: file.base, clock, typed$ });
-    const [tool] = tools;
-    if (tool === undefined) throw new Error('a tool that was opened is not there');
-    try {
-      const value$ = studyValues(tool, atNm);
-      const exercise = newExercise(plan, shuffled);
-      const whole = await exerciseWith(exercise, {
-        value$,
-        typed$,
-        unit,
-        connect: () => tool.connect(),
-        input: process.stdin,
-        say: (line) => print([line]),
-      });
-      if (whole === null) {
-        process.stdout.write('Left before its end: nothing was recorded.\n');
-        return EXIT.failed;
-      }
-      const number = `GS-${studiesOf(station).length + 1}`;
-      const { appraisers, parts, readings } = orThrow(studyOf(whole));
-      const event: StudyEvent = {
-        type: 'gauge-study-made',
-        study: number,
-        tool: entry.id,
-        serial: entry.serial ?? null,
-        unit,
-        appraisers: [...appraisers],
-        parts: [...parts],
-        readings: readings.map((row) => row.map((cell) => [...cell])),
-      };
-      await recordStation(station, [event], stamp());
-      print(['', `Recorded as ${number}.`, '', ...studyLines(event)]);
+    const begun =
+      options.resume === undefined
+        ? begin(station, file, options)
+        : await takeUp(station, file, options.resume);
+    const plain = options.plain === true || !hasScreen();
+    const work = { station, file, ...begun, plain, quiet: options.quiet === true, stamp, clock, input };
+    const made = await workThrough(work).finally(begun.written.close);
+    if (made !== null) {
+      print(['', `Recorded as ${made.study}.`, '', ...(await toldStudy(station, made))]);
       return EXIT.done;
-    } finally {
-      await close();
     }
+    return await leftOpen(station, begun.head.study, options.station);
   } finally {
     station.log.close();
   }
 }
 
-type StudyEvent = Extract<StationEvent, { readonly type: 'gauge-study-made' }>;
+async function leftOpen({ folder }: Station, study: string, stationFile: string): Promise<ExitCode> {
+  if (!studyFiles(folder).includes(study)) {
+    print(['Left before its first reading: nothing was kept.']);
+    return EXIT.failed;
+  }
+  const { readings, order } = (await readStudy(folder, study)).exercise;
+  const again = `plugmark gauge-study run --resume ${study} --station ${safeLine(stationFile)}`;
+  print([
+    `${study} was left open: ${readings.length} of ${order.length} readings are kept. Go on with: ${again}`,
+  ]);
+  return EXIT.done;
+}
+
+function begin(station: Station, file: LoadedStation, options: StudyOptions): Begun {
+  const { tool, appraisers } = options;
+  if (tool === undefined || appraisers === undefined) throw new ProblemError(incomplete());
+  const entry = entryOf(file, tool);
+  const plan = orThrow(
+    planFrom({
+      appraisers: names(appraisers),
+      parts: /^\d+$/.test(options.parts) ? numbered(Number(options.parts)) : names(options.parts),
+      trials: options.trials,
+    }),
+  );
+  const head: StudyHead = {
+    study: nextNumber(station),
+    begun: stamp().at,
+    tool: entry.id,
+    serial: entry.serial ?? null,
+    quantity: entry.quantity,
+    at: expectedNm(entry.quantity, options.at),
+  };
+  const exercise = newExercise(plan, shuffled);
+  return { head, exercise, written: beginStudy(station.folder, head, exercise) };
+}
+
+async function takeUp(station: Station, file: LoadedStation, study: string): Promise<Begun> {
+  if (!studyFiles(station.folder).includes(study)) throw new ProblemError(unknownStudy(study));
+  if (madeStudy(station, study) !== undefined) throw new ProblemError(madeAlready(study));
+  const { head, exercise } = await readStudy(station.folder, study);
+  const entry = entryOf(file, head.tool);
+  if ((entry.serial ?? null) !== head.serial || entry.quantity !== head.quantity)
+    throw new ProblemError(otherTool(head));
+  return { head, exercise, written: await goOnWith(station.folder, study) };
+}
+
+/** One more than any that was made or begun. */
+function nextNumber(station: Station): string {
+  const taken = [...studiesOf(station).map(({ event }) => event.study), ...studyFiles(station.folder)];
+  return `GS-${Math.max(0, ...taken.map((study) => Number(study.slice(3)))) + 1}`;
+}
+
+function entryOf({ tools }: LoadedStation, id: string) {
+  const entry = tools.find((one) => one.id === id);
+  if (entry === undefined) throw new ProblemError(noTool(id));
+  return entry;
+}
 
 /** Fisher and Yates, by the system's own chance: nobody can know the order beforehand. */
 function shuffled(n: number): readonly number[] {
@@ -99,49 +123,11 @@ function shuffled(n: number): readonly number[] {
   return list;
 }
 
-/** The studies that the station made. */
-export function listStudies(options: Whose): Promise<ExitCode> {
-  return withArchive(options, (archive) => {
-    const rows = studiesOf(archive).map(({ event, at }) => [
-      event.study,
-      at.slice(0, 10),
-      event.serial ?? event.tool,
-      `${event.appraisers.length} x ${event.parts.length} x ${event.readings[0]?.[0]?.length ?? 0}`,
-    ]);
-    print(rows.length === 0 ? ['No gauge study was made yet.'] : textTable(HEAD, rows));
-    return EXIT.done;
-  });
-}
-
-const HEAD = ['study', 'made', 'tool', 'appraisers x parts x trials'] as const;
-
-/** One study by both methods, computed anew from its readings. */
-export function showStudy(number: string, options: Whose): Promise<ExitCode> {
-  return withArchive(options, (archive) => {
-    const found = studiesOf(archive).find(({ event }) => event.study === number);
-    if (found === undefined)
-      throw new ProblemError({
-        code: 'study-unknown',
-        where: number,
-        message: 'this station made no gauge study of this number',
-        next: 'See "plugmark gauge-study list".',
-      });
-    print(studyLines(found.event));
-    return EXIT.done;
-  });
-}
-
-function studiesOf({ log }: Archive): readonly { readonly event: StudyEvent; readonly at: string }[] {
-  return log
-    .stationEntries()
-    .flatMap(({ event, at }) => (event.type === 'gauge-study-made' ? [{ event, at }] : []));
-}
-
 const names = (text: string) => text.split(',').map((name) => name.trim());
 const numbered = (n: number) => Array.from({ length: Math.min(n, 99) }, (_, i) => String(i + 1));
 
 /** Below a share of it nothing counts as a pull. */
-function expectedNm(quantity: 'torque' | 'length', at: number | undefined): number {
+function expectedNm(quantity: Quantity, at: number | undefined): number {
   if (quantity === 'length') return 1;
   if (at !== undefined && at > 0) return at;
   throw new ProblemError({
@@ -152,14 +138,27 @@ function expectedNm(quantity: 'torque' | 'length', at: number | undefined): numb
   });
 }
 
-function noTool(tool: string, station: string): ProblemError {
-  return new ProblemError({
-    code: 'tool-unknown',
-    where: '--tool',
-    message: `the station file names no tool ${tool}`,
-    next: `Use a name as it stands in ${station}.`,
-  });
-}
+const noTool = (tool: string): Problem => ({
+  code: 'tool-unknown',
+  where: '--tool',
+  message: `the station file names no tool ${tool}`,
+  next: 'Use a name as it stands in the station file.',
+});
+
+const incomplete = (): Problem => ({
+  code: 'option-not-valid',
+  where: 'gauge-study run',
+  message: 'a new study needs a tool and those who measure with it',
+  next: 'Add --tool ID and --appraisers "A,B,C", or go on with one by --resume GS-1.',
+});
+
+/** Readings of two tools in one study would be said of one. */
+const otherTool = ({ study, tool, serial }: StudyHead): Problem => ({
+  code: 'study-other-tool',
+  where: study,
+  message: `this study was begun with ${serial === null ? 'a tool without a serial number' : `serial number ${serial}`}; the station file has another one as ${tool}`,
+  next: 'Go on with the tool that it was begun with, or begin a new study.',
+});
 
 const print = (lines: readonly string[]) => void process.stdout.write(`${lines.join('\n')}\n`);
 const originUs = process.hrtime.bigint();

@@ -1,77 +1,79 @@
-import { createInterface } from 'node:readline';
-import type { Readable } from 'node:stream';
-import type { Observable, Subject } from 'rxjs';
-import type { Tool } from '../../drivers/driver.ts';
-import { due, type Exercise, measured, takenBack } from '../audit/gauge-exercise.ts';
-import { ProblemError } from '../problem.ts';
-import { figure, UNIT_TEXT, type Unit } from '../report/figures.ts';
-import { safeLine } from './exit.ts';
-import type { StudyValue } from './study-values.ts';
+import { BehaviorSubject, type Observable } from 'rxjs';
+import type { Kept, Sitting, SittingInput } from '../audit/gauge-sitting.ts';
+import { sat } from '../audit/gauge-sitting.ts';
+import type { StationEvent } from '../evidence/station-event.ts';
+import type { Result } from '../result.ts';
 
-export interface Session {
-  readonly value$: Observable<StudyValue>;
-  /** Where lines go that are no commands: figures that somebody, or a gauge, typed. */
-  readonly typed$: Subject<string>;
-  readonly unit: Unit;
-  readonly connect: Tool['connect'];
-  /** Commands, a line each; destroyed at the end. */
-  readonly input: Readable;
-  readonly say: (line: string) => void;
+export type StudyEvent = Extract<StationEvent, { readonly type: 'gauge-study-made' }>;
+
+/** A study at work: who sits there, and once it is whole and recorded what came of it. */
+export interface StudyState {
+  readonly sitting: Sitting;
+  readonly made: StudyEvent | null;
 }
 
-const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
+/** What somebody says to a study; a line that is none of these words is a figure. */
+export type StudyCommand = 'back' | 'pause' | 'record' | { readonly typed: string };
 
-/** One reading after the other, in plain lines; null where somebody left before the end. Throws what the tool cannot. */
-export function exerciseWith(begun: Exercise, session: Session): Promise<Exercise | null> {
-  const { value$, typed$, unit, connect, input, say } = session;
-  let exercise = begun;
-  const keyboard = createInterface({ input, terminal: false });
-  const ask = () => {
-    const next = due(exercise);
-    if (next === null) return;
-    const { appraiser, part, trial, step, steps } = next;
-    say(`[${step} of ${steps}] trial ${trial}: ${safeLine(appraiser)}, measure part ${safeLine(part)}`);
+export interface StudyRun {
+  /** Completes when somebody leaves; fails with what the tool or the disk cannot. */
+  readonly state$: Observable<StudyState>;
+  readonly state: () => StudyState;
+  readonly hear: (input: SittingInput) => void;
+  readonly command: (command: StudyCommand) => void;
+  readonly fail: (error: unknown) => void;
+  readonly leave: () => void;
+}
+
+export interface StudySetUp {
+  readonly sitting: Sitting;
+  /** Puts a reading on disk before it is shown. */
+  readonly keep: (kept: Kept) => void;
+  /** Records the whole study. */
+  readonly record: (sitting: Sitting) => Promise<StudyEvent>;
+  /** What a typed line comes to, in N·m or mm; null where the line goes to the tool itself, which types. */
+  readonly typed: (line: string) => Result<number> | null;
+}
+
+/** One study from its first reading to its record, whatever shows it. */
+export function createStudyRun({ sitting, keep, record, typed }: StudySetUp): StudyRun {
+  const state$ = new BehaviorSubject<StudyState>({ sitting, made: null });
+  let state: StudyState = { sitting, made: null };
+  let recording = false;
+  const become = (next: StudyState) => {
+    state = next;
+    state$.next(next);
   };
-  say('"back" and Enter takes the last reading back, "quit" leaves without recording.');
-  return new Promise<Exercise | null>((resolve, reject) => {
-    const release = () => {
-      taking.unsubscribe();
-      keyboard.removeAllListeners();
-      keyboard.close();
-      // Closed in the middle of a line it goes on waiting for the next one, and the program with it.
-      input.destroy();
-      for (const signal of SIGNALS) process.off(signal, leave);
-    };
-    const end = (outcome: Exercise | null) => {
-      release();
-      resolve(outcome);
-    };
-    const leave = () => end(null);
-    const taking = value$.subscribe((one) => {
-      if (one.kind === 'said') return say(safeLine(one.words));
-      exercise = measured(exercise, one.value);
-      say(`  ${figure(one.value, unit)} ${UNIT_TEXT[unit]}`);
-      if (due(exercise) === null) end(exercise);
-      else ask();
-    });
-    for (const signal of SIGNALS) process.on(signal, leave);
-    keyboard.on('line', (line) => {
-      const command = line.trim().toLowerCase();
-      if (command === 'quit') return leave();
-      if (command !== 'back') return typed$.next(line);
-      exercise = takenBack(exercise);
-      ask();
-    });
-    keyboard.on('close', () => {
-      if (due(exercise) !== null) leave();
-    });
-    // Joined before the first question, so that no answer to it is missed.
-    const joining = connect();
-    ask();
-    void joining.then((joined) => {
-      if (joined.ok) return;
-      release();
-      reject(new ProblemError(joined.error));
-    });
-  });
+  const fail = (error: unknown) => state$.error(error);
+  const hear = (input: SittingInput) => {
+    if (recording) return;
+    const after = sat(state.sitting, input);
+    try {
+      if (after.kept !== null) keep(after.kept);
+    } catch (error) {
+      return fail(error);
+    }
+    become({ ...state, sitting: after.sitting });
+  };
+  const whole = () => state.sitting.exercise.readings.length === state.sitting.exercise.order.length;
+  return {
+    state$: state$.asObservable(),
+    state: () => state,
+    hear,
+    fail,
+    leave: () => state$.complete(),
+    command(command) {
+      if (command === 'record') {
+        if (recording || !whole()) return;
+        recording = true;
+        record(state.sitting).then((made) => become({ ...state, made }), fail);
+      } else if (typeof command === 'string') hear({ kind: command });
+      else {
+        const figure = typed(command.typed);
+        if (figure === null) return;
+        if (figure.ok) hear({ kind: 'value', value: figure.value, by: 'hand' });
+        else hear({ kind: 'refused', words: 'That is no figure that can be read.' });
+      }
+    },
+  };
 }

@@ -12,10 +12,7 @@ export interface ToldStudy extends GaugeStudy {
   readonly unit: Unit;
 }
 
-/**
- * Both methods where both can say something, else why not. The bounds of 10 and 30 per cent and of five categories are
- * common practice (AIAG, "Measurement Systems Analysis").
- */
+/** Both methods where both can say something, else why not. */
 export function studyLines(told: ToldStudy): readonly string[] {
   const { study, tool, serial, unit, appraisers, parts, readings } = told;
   const trials = readings[0]?.[0]?.length ?? 0;
@@ -57,7 +54,8 @@ function varianceLines({
   ];
 }
 
-function resultLines({ ev, av, interaction, grr, pv, tv, ndc }: GaugeResult): readonly string[] {
+function resultLines(result: GaugeResult): readonly string[] {
+  const { ev, av, interaction, grr, pv, tv, ndc } = result;
   const line = (name: string, { sigma, percent }: GaugeResult['ev']) =>
     `  ${name.padEnd(26)} ${sixth(sigma).padStart(12)}  ${percent.toFixed(2).padStart(6)} %`;
   return [
@@ -67,14 +65,30 @@ function resultLines({ ev, av, interaction, grr, pv, tv, ndc }: GaugeResult): re
     line('gauge as used (GRR)', grr),
     line('parts (PV)', pv),
     `  ${'total (TV)'.padEnd(26)} ${sixth(tv).padStart(12)}`,
-    `  ${ndc === null ? 'The gauge showed no variation.' : `Categories it can tell apart: ${ndc}.`} ${judged(grr.percent, ndc)}`,
+    `  ${ndc === null ? 'The gauge showed no variation.' : `Categories it can tell apart: ${ndc}.`} ${judged(result)}`,
   ];
 }
 
-function judged(percent: number, ndc: number | null): string {
-  if (percent > 30) return 'NOT fit to tell these parts apart: GRR is above 30 %.';
-  if (ndc !== null && ndc < 5) return 'Weak: fewer than five categories.';
-  return percent > 10 ? 'Weak: GRR is between 10 and 30 %.' : 'Good: GRR is at most 10 %.';
+/** The bounds of 10 and 30 per cent and of five categories are common practice (AIAG, "Measurement Systems Analysis"). */
+export type StudyGrade = 'good' | 'weak' | 'not-fit';
+
+export function studyGrade({ grr: { percent }, ndc }: GaugeResult): StudyGrade {
+  if (percent > 30) return 'not-fit';
+  return percent > 10 || (ndc !== null && ndc < 5) ? 'weak' : 'good';
+}
+
+/** The grade with what it rests on. */
+function judged(result: GaugeResult): string {
+  switch (studyGrade(result)) {
+    case 'not-fit':
+      return 'NOT fit to tell these parts apart: GRR is above 30 %.';
+    case 'good':
+      return 'Good: GRR is at most 10 %.';
+    case 'weak':
+      return result.ndc !== null && result.ndc < 5
+        ? 'Weak: fewer than five categories.'
+        : 'Weak: GRR is between 10 and 30 %.';
+  }
 }
 
 const sixth = (value: number) => value.toFixed(6);

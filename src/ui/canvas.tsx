@@ -1,10 +1,9 @@
-/** Ink on a terminal: paints a view when told, again when the window changes its size, and passes key presses on. */
+/** Ink on a terminal: paints a frame when told, again when the window changes its size, and passes key presses on. */
 import { render } from 'ink';
-import type { Desk } from './desk.ts';
+import type { ReactElement } from 'react';
 import type { KeyPress } from './key-press.ts';
 import { Keyboard } from './keyboard.tsx';
-import { Screen } from './screen.tsx';
-import type { BenchView } from './view.ts';
+import type { Size } from './layout.ts';
 
 const WIPE = '\u001b[2J\u001b[H';
 /** A little above the pace of views, so that a key's effect need not wait for the next of them. */
@@ -18,8 +17,11 @@ export interface TerminalLook {
   readonly ascii: boolean;
 }
 
+/** What is to be seen, at whatever size the window has. */
+export type Frame = (size: Size) => ReactElement;
+
 export interface Canvas {
-  readonly paint: (view: BenchView, desk: Desk) => void;
+  readonly paint: (frame: Frame) => void;
   readonly close: () => void;
 }
 
@@ -39,20 +41,17 @@ function withoutBottom(stdout: NodeJS.WriteStream): NodeJS.WriteStream {
 
 /** Starts with an empty screen; `onError` hears of a frame that could not be drawn. */
 export function openCanvas(
-  { stdout, stdin, color, ascii }: TerminalLook,
+  { stdout, stdin }: TerminalLook,
   onPress: (press: KeyPress) => void,
   onError: (error: unknown) => void,
 ): Canvas {
-  let shown: { readonly view: BenchView; readonly desk: Desk } | null = null;
-  const frame = () => {
-    const size = { columns: stdout.columns, rows: stdout.rows };
-    return (
-      <>
-        <Keyboard onPress={onPress} />
-        {shown && <Screen {...shown} size={size} ascii={ascii} color={color} />}
-      </>
-    );
-  };
+  let shown: Frame | null = null;
+  const frame = () => (
+    <>
+      <Keyboard onPress={onPress} />
+      {shown?.({ columns: stdout.columns, rows: stdout.rows })}
+    </>
+  );
   const ink = render(frame(), {
     stdout: withoutBottom(stdout),
     stdin,
@@ -67,8 +66,8 @@ export function openCanvas(
   // Before Ink's own listener, which would draw the old frame at the new size.
   stdout.prependListener('resize', resized);
   return {
-    paint(view, desk) {
-      shown = { view, desk };
+    paint(next) {
+      shown = next;
       ink.rerender(frame());
     },
     close() {

@@ -21,8 +21,14 @@ function charge({ description, link }: ToolState, always: boolean): string {
   return always ? `, battery ${percent} %` : '';
 }
 
+/** What is known of calibrations, and the day on which it is asked for. */
+export interface Calibrations {
+  readonly instruments: JobState['instruments'];
+  readonly basis: Pick<JobState['basis'], 'on'>;
+}
+
 /** Until when the calibration of a tool holds; one that is over is said at any width. */
-function calibrated({ tool }: ToolState, { instruments, basis }: JobState, always: boolean): string {
+function calibrated({ tool }: ToolState, { instruments, basis }: Calibrations, always: boolean): string {
   const instrument = instruments.find(({ id }) => id === tool);
   const due = instrument === undefined ? null : dueDate(instrument);
   if (due !== null && due < basis.on) return `, calibration OVER since ${due}`;
@@ -34,11 +40,11 @@ function calibrated({ tool }: ToolState, { instruments, basis }: JobState, alway
 /** How much is said of each tool: `all`, or without its calibration, or no more than what wants a look. */
 type Detail = 'all' | 'charge' | 'least';
 
-function toolSpan(tool: ToolState, job: JobState, detail: Detail, glyphs: Glyphs): Span {
+function toolSpan(tool: ToolState, known: Calibrations, detail: Detail, glyphs: Glyphs): Span {
   const clean = (text: string) => printable(text, 32, glyphs.ascii);
   const symbol = { seeking: glyphs.todo, linked: glyphs.done, lost: glyphs.bad }[tool.link];
   const why = tool.link === 'lost' && tool.reason !== undefined ? ` (${clean(tool.reason)})` : '';
-  const state = charge(tool, detail !== 'least') + calibrated(tool, job, detail === 'all');
+  const state = charge(tool, detail !== 'least') + calibrated(tool, known, detail === 'all');
   const text = ` ${clean(tool.tool)} ${symbol} ${tool.link}${why}${state} `;
   return tool.link === 'lost' ? { text, tone: 'bad', bold: true } : { text };
 }
@@ -46,16 +52,28 @@ function toolSpan(tool: ToolState, job: JobState, detail: Detail, glyphs: Glyphs
 /** Tools, lost ones first, and the entries on disk, which are never cut off; more of each tool where there is room. */
 export function toolsLine(view: BenchView, quiet: boolean, columns: number, glyphs: Glyphs): Line {
   const { job } = view;
-  const tools = Object.values(job.tools).sort((a, b) => ORDER.indexOf(a.link) - ORDER.indexOf(b.link));
-  const right: Line = [{ text: `${quiet ? 'no bell, ' : ''}${view.logEntries} entries on disk ` }];
-  const said = (detail: Detail) => tools.map((tool) => toolSpan(tool, job, detail, glyphs));
+  const kept = `${quiet ? 'no bell, ' : ''}${view.logEntries} entries on disk `;
+  return toolsAnd(kept, Object.values(job.tools), job, columns, glyphs);
+}
+
+/** The tools, and at the right what is always said whole. */
+export function toolsAnd(
+  kept: string,
+  those: readonly ToolState[],
+  known: Calibrations,
+  columns: number,
+  glyphs: Glyphs,
+): Line {
+  const tools = [...those].sort((a, b) => ORDER.indexOf(a.link) - ORDER.indexOf(b.link));
+  const right: Line = [{ text: kept }];
+  const said = (detail: Detail) => tools.map((tool) => toolSpan(tool, known, detail, glyphs));
   const fits = (detail: Detail) => columnsOfLine([...said(detail), ...right]) + 2 <= columns;
   const detail = (['all', 'charge'] as const).find(fits) ?? 'least';
   return apart(said(detail), right, columns, glyphs.cutMark);
 }
 
 /** As many of the keys as fit, the most needed first; help and the way out always. */
-function fitting(keys: readonly string[], columns: number): string {
+export function fitting(keys: readonly string[], columns: number): string {
   const always = ['[?] help', '[q] leave'];
   const text = (some: readonly string[]) => ` ${[...some, ...always].join('  ')}`;
   const most = keys

@@ -14,8 +14,8 @@ import { formLines } from './form-lines.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { helpLines } from './help.ts';
 import { largeLines } from './large.ts';
-import { engineWithin, layoutFor, type Size, SMALLEST } from './layout.ts';
-import { cutLine, type Line } from './line.ts';
+import { engineWithin, isLargeEnough, layoutFor, type Size, tooSmallText } from './layout.ts';
+import { cutLine, exactly, type Line } from './line.ts';
 import { nextSentence } from './next-step.ts';
 import { panelLines } from './panels/index.ts';
 import type { Draft } from './panels/panel.ts';
@@ -32,10 +32,6 @@ export interface FrameWanted {
   readonly ascii: boolean;
   readonly desk: Desk;
 }
-
-/** Exactly `rows` lines: the rest cut off, what is missing empty. */
-const exactly = (lines: readonly Line[], rows: number): Line[] =>
-  Array.from({ length: rows }, (_, row) => lines[row] ?? []);
 
 /** The one sentence that counts now: a form's question, why a key was not taken, or the next step. */
 function sentenceOf({ job }: BenchView, { form, notice, draft }: Desk): string {
@@ -162,10 +158,11 @@ function middleLines(view: BenchView, desk: Desk, size: Size, glyphs: Glyphs): L
     : panelMiddle(view, desk, desk.draft, size, glyphs);
 }
 
-function tooSmall(view: BenchView, desk: Desk, { columns, rows }: Size, glyphs: Glyphs): Line[] {
-  const least = `${SMALLEST.columns} by ${SMALLEST.rows}`;
-  const wanted = `The window is ${columns} by ${rows}; make it at least ${least}.`;
-  return exactly([[{ text: wanted }], ...nextLines(view, desk, columns, 3, glyphs)], rows - 2);
+function tooSmall(view: BenchView, desk: Desk, size: Size, glyphs: Glyphs): Line[] {
+  return exactly(
+    [[{ text: tooSmallText(size) }], ...nextLines(view, desk, size.columns, 3, glyphs)],
+    size.rows - 2,
+  );
 }
 
 /** The lines of a frame: `size.rows - 1` of them, each at most `size.columns` wide. */
@@ -173,7 +170,7 @@ export function frameLines({ view, size, ascii, desk: given }: FrameWanted): Lin
   const { columns, rows } = size;
   const glyphs = glyphsFor(ascii);
   const desk = deskFor(given, view.job);
-  const fits = columns >= SMALLEST.columns && rows >= SMALLEST.rows;
+  const fits = isLargeEnough(size);
   const foot = [toolsLine(view, desk.quiet, columns, glyphs), keysLine(view.job, desk, columns)];
   const body = fits
     ? [...exactly(middleLines(view, desk, size, glyphs), rows - 4), ...foot]

@@ -60,7 +60,8 @@ const ALWAYS: Keys = [
   ['q, Ctrl-C', 'leave; nothing is lost, resume when you like'],
 ];
 
-const shown = (keys: Keys): Line[] =>
+/** A line for each key. */
+export const keyLines = (keys: Keys): Line[] =>
   keys.map(([key, what]) => [{ text: ` ${key.padEnd(12)}`, bold: true }, { text: what }]);
 
 /** Every key that means something now, and what it does. */
@@ -68,7 +69,7 @@ export function helpLines(job: JobState, { draft }: Desk): Line[] {
   const question = job.questions[0];
   if (question !== undefined) {
     const answers = question.answers.map((answer) => [ANSWERS[answer].key, ANSWERS[answer].long] as const);
-    return shown([...answers, ...(question.kind === 'over-window' ? STAYS : []), ...ALWAYS]);
+    return keyLines([...answers, ...(question.kind === 'over-window' ? STAYS : []), ...ALWAYS]);
   }
-  return shown([...(draft === null ? AT_BENCH : ON_PANEL[draft.about]), ...ALWAYS]);
+  return keyLines([...(draft === null ? AT_BENCH : ON_PANEL[draft.about]), ...ALWAYS]);
 }

@@ -29,6 +29,13 @@ export interface Layout {
 }
 
 export const SMALLEST: Size = { columns: 60, rows: 20 };
+
+export const isLargeEnough = ({ columns, rows }: Size): boolean =>
+  columns >= SMALLEST.columns && rows >= SMALLEST.rows;
+
+export const tooSmallText = ({ columns, rows }: Size): string =>
+  `The window is ${columns} by ${rows}; make it at least ${SMALLEST.columns} by ${SMALLEST.rows}.`;
+
 /** The words `gap` and `torque` to the left of the cells. */
 export const PAIR_MARGIN = 8;
 

@@ -16,19 +16,31 @@ const FONT: Readonly<Record<string, readonly string[]>> = {
   '-': ['...', '...', '###', '...', '...'],
   ' ': ['..', '..', '..', '..', '..'],
   A: ['.##.', '#..#', '####', '#..#', '#..#'],
+  B: ['###.', '#..#', '###.', '#..#', '###.'],
   C: ['.###', '#...', '#...', '#...', '.###'],
   D: ['###.', '#..#', '#..#', '#..#', '###.'],
   E: ['####', '#...', '###.', '#...', '####'],
+  F: ['####', '#...', '###.', '#...', '#...'],
+  G: ['.###', '#...', '#.##', '#..#', '.###'],
+  H: ['#..#', '#..#', '####', '#..#', '#..#'],
   I: ['#', '#', '#', '#', '#'],
+  J: ['..##', '...#', '...#', '#..#', '.##.'],
   K: ['#..#', '#.#.', '##..', '#.#.', '#..#'],
   L: ['#...', '#...', '#...', '#...', '####'],
   M: ['#...#', '##.##', '#.#.#', '#...#', '#...#'],
   N: ['#..#', '##.#', '####', '#.##', '#..#'],
   O: ['.##.', '#..#', '#..#', '#..#', '.##.'],
   P: ['###.', '#..#', '###.', '#...', '#...'],
+  Q: ['.##.', '#..#', '#..#', '#.##', '.###'],
+  R: ['###.', '#..#', '###.', '#.#.', '#..#'],
   S: ['.###', '#...', '.##.', '...#', '###.'],
   T: ['#####', '..#..', '..#..', '..#..', '..#..'],
   U: ['#..#', '#..#', '#..#', '#..#', '.##.'],
+  V: ['#...#', '#...#', '#...#', '.#.#.', '..#..'],
+  W: ['#...#', '#...#', '#.#.#', '##.##', '#...#'],
+  X: ['#..#', '#..#', '.##.', '#..#', '#..#'],
+  Y: ['#...#', '.#.#.', '..#..', '..#..', '..#..'],
+  Z: ['####', '..#.', '.#..', '#...', '####'],
 };
 const PIXEL_ROWS = [0, 1, 2, 3, 4] as const;
 
@@ -37,6 +49,13 @@ function pixels(text: string): string[] {
     [...text].map((character) => (FONT[character] ?? FONT[' '])?.[row] ?? '').join('.'),
   );
 }
+
+/** Whether there is a large letter for every character of it. */
+export const canDraw = (text: string): boolean =>
+  [...text].every((character) => Object.hasOwn(FONT, character));
+
+/** How many pixels wide it is drawn, the space behind its last letter not among them. */
+export const pixelsWide = (text: string): number => pixels(text)[0]?.length ?? 0;
 
 const stretch = (row: string, times: number): string => row.replace(/./gu, (pixel) => pixel.repeat(times));
 const inked = (row: string, glyphs: Glyphs): string =>
@@ -65,7 +84,7 @@ const SCALES = [
 ] as const;
 
 /**
- * `text` (capitals of the verdict words, digits, point) in the largest size that fits into `columns` by `rows`;
+ * `text` (capitals, digits, point) in the largest size that fits into `columns` by `rows`;
  * null when none does.
  */
 export function largeLetters(

@@ -13,6 +13,10 @@ export type Line = readonly Span[];
 
 export const columnsOfLine = (line: Line): number => line.reduce((sum, { text }) => sum + columnsOf(text), 0);
 
+/** Exactly `rows` lines: the rest cut off, what is missing empty. */
+export const exactly = (lines: readonly Line[], rows: number): Line[] =>
+  Array.from({ length: rows }, (_, row) => lines[row] ?? []);
+
 /** The line cut to `columns`. */
 export function cutLine(line: Line, columns: number, mark: string): Line {
   const kept: Span[] = [];

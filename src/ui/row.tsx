@@ -1,4 +1,4 @@
-import { Text } from 'ink';
+import { Box, Text } from 'ink';
 import type { Line, Span } from './line.ts';
 import type { Tone } from './words.ts';
 
@@ -25,5 +25,25 @@ export function Row({ line, color }: { line: Line; color: boolean }) {
         <Piece key={at} span={span} color={color} />
       ))}
     </Text>
+  );
+}
+
+/** A whole frame, its lines cut to `columns` already. */
+export function Lines({
+  lines,
+  columns,
+  color,
+}: {
+  lines: readonly Line[];
+  columns: number;
+  color: boolean;
+}) {
+  return (
+    <Box flexDirection="column" width={columns}>
+      {lines.map((line, row) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a line of the screen is its place
+        <Row key={row} line={line} color={color} />
+      ))}
+    </Box>
   );
 }

@@ -1,0 +1,10 @@
+import type { Chime } from './chime.ts';
+import { type StudyView, takenOf } from './study-view.ts';
+
+/** One stroke for a reading that was taken; three where the tool changes hands, is lost, or something was not taken. */
+export function studyChime(before: StudyView, after: StudyView): Chime | null {
+  if (after.notice !== null && after.notice !== before.notice) return 'look';
+  if (after.tool.link === 'lost' && before.tool.link === 'linked') return 'look';
+  if (takenOf(after) <= takenOf(before)) return null;
+  return after.handOver ? 'look' : 'good';
+}

@@ -1,0 +1,160 @@
+/**
+ * A frame of the screen of a gauge study: pure lines from a {@link StudyView} and the size of the terminal.
+ * One row fewer than the terminal, no line wider than it.
+ */
+import { folded } from './folded.ts';
+import { fitting, toolsAnd } from './foot.ts';
+import { type Glyphs, glyphsFor } from './glyphs.ts';
+import { keyLines } from './help.ts';
+import { isLargeEnough, type Size, tooSmallText } from './layout.ts';
+import { apart, cutLine, exactly, type Line } from './line.ts';
+import { printable } from './printable.ts';
+import type { StudyDesk } from './study-desk.ts';
+import { gridLines } from './study-grid.ts';
+import { studyLarge } from './study-large.ts';
+import { resultLines } from './study-result.ts';
+import { type StudyView, takenOf } from './study-view.ts';
+import { figure, fixed, toolWord, unitWord } from './words.ts';
+
+export interface StudyFrame {
+  readonly view: StudyView;
+  readonly size: Size;
+  readonly ascii: boolean;
+  readonly desk: StudyDesk;
+}
+
+const unitOf = (view: StudyView, glyphs: Glyphs) =>
+  unitWord(view.quantity === 'length' ? 'mm' : 'N.m', glyphs);
+
+/** What to do now. */
+function nextOf(view: StudyView): string {
+  const { due, tool, appraisers, parts } = view;
+  const word = toolWord(view.quantity);
+  if (view.result !== null) return `${view.study} is recorded. q leaves.`;
+  if (view.paused) return 'Paused: nothing is taken. p goes on.';
+  if (due === null)
+    return `All ${view.steps} readings are taken. Enter records them and shows the result; b takes the last one back.`;
+  if (tool.link === 'lost')
+    return `The ${word} is lost: it is listened for. Nothing that was taken is lost; a figure may be typed.`;
+  if (tool.link === 'seeking') return `Switch on the ${word}.`;
+  const who = `${view.handOver ? 'Now ' : ''}${appraisers[due.appraiser] ?? ''}`;
+  const part = parts[due.part] ?? '';
+  if (view.types) return `${who}: measure part ${part}, type the figure, Enter.`;
+  return view.quantity === 'length'
+    ? `${who}: measure part ${part} and press the send key of the gauge.`
+    : `${who}: pull part ${part} once; its peak is taken.`;
+}
+
+function sentenceLines(view: StudyView, columns: number, rows: number, glyphs: Glyphs): Line[] {
+  const told = view.result === null && view.notice !== null;
+  const text = told ? `${view.notice.words} ${nextOf(view)}` : nextOf(view);
+  const mark = told ? glyphs.again : glyphs.pointer;
+  const wants = told || view.handOver || view.paused || view.tool.link === 'lost';
+  return folded(printable(text, 400, glyphs.ascii), columns - 4, rows, glyphs.cutMark).map((part, row) => [
+    {
+      text: row === 0 ? ` ${mark} ${part}` : `   ${part}`,
+      bold: true,
+      ...(wants && view.result === null ? { tone: 'attention' as const } : {}),
+    },
+  ]);
+}
+
+/** What was done last, and how many readings stand and are left. */
+function takenLine(view: StudyView, columns: number, glyphs: Glyphs): Line {
+  const { last, steps, appraisers, parts } = view;
+  const taken = takenOf(view);
+  const right: Line = [{ text: ` ${taken} taken, ${steps - taken} left `, bold: true }];
+  if (last === null) return apart([], right, columns, glyphs.cutMark);
+  const what = printable(
+    `${appraisers[last.appraiser] ?? ''}, part ${parts[last.part] ?? ''}`,
+    columns,
+    glyphs.ascii,
+  );
+  const value =
+    last.value === null
+      ? ''
+      : ` ${figure(last.value, view.quantity === 'length' ? 'mm' : 'N.m')} ${unitOf(view, glyphs)}`;
+  const left: Line =
+    last.done === 'taken'
+      ? [{ text: ` ${glyphs.done} taken${value}  ${what}`, tone: 'good' }]
+      : [{ text: ` ${glyphs.again} taken back  ${what}`, tone: 'attention' }];
+  return apart(left, right, columns, glyphs.cutMark);
+}
+
+/** The tool as it is now: a gauge says nothing until it sends. */
+function liveLine({ quantity, live, types, tool }: StudyView, glyphs: Glyphs): Line {
+  if (quantity === 'length')
+    return [{ text: tool.link === 'linked' && !types ? ' Gauge  waits for its send key' : '' }];
+  if (live === null) return [{ text: types ? '' : ' Torque  no reading yet' }];
+  return [{ text: ` Torque ${fixed(live.nowNm, 1).padStart(5)} ${glyphs.newtonMetre}`, bold: true }];
+}
+
+function middleLines(view: StudyView, desk: StudyDesk, size: Size, glyphs: Glyphs): readonly Line[] {
+  const { columns } = size;
+  const next = columns < 80 ? 3 : 2;
+  const head = exactly(sentenceLines(view, columns, next, glyphs), next);
+  const room = size.rows - 4 - next;
+  if (desk.help) return [...head, ...keyLines(KEYS)];
+  if (view.result !== null)
+    return [...head, ...resultLines(view.result, { columns, rows: room }, desk.from, glyphs)];
+  // First letters that can be read from afar, then the grid, then larger letters, then air.
+  const grid = view.appraisers.length + 2;
+  const letters = room - 3 - grid >= 10 ? 10 : room - 3 - 5 >= 3 ? 5 : 3;
+  const large = studyLarge(view, columns, letters, glyphs);
+  const rest = room - large.length - 2;
+  const air = Math.min(3, Math.max(0, rest - grid));
+  const breath = (nth: number): Line[] => (air >= nth ? [[]] : []);
+  return [
+    ...head,
+    ...breath(3),
+    ...large,
+    ...breath(1),
+    takenLine(view, columns, glyphs),
+    liveLine(view, glyphs),
+    ...breath(2),
+    ...gridLines(view, columns, rest - air, glyphs),
+  ];
+}
+
+const KEYS = [
+  ['0 to 9', 'begins a figure that is typed, Enter ends it, Esc drops it'],
+  ['b', 'takes the last reading back: its part is due again'],
+  ['p', 'pause: nothing is taken until p again'],
+  ['Enter', 'records the study, once all is measured'],
+  ['m', 'bell on and off'],
+  ['?', 'this list on and off'],
+  ['q, Ctrl-C', 'leave; nothing is lost, --resume goes on'],
+] as const;
+
+function keysLine(view: StudyView, { figure: typed }: StudyDesk, columns: number): Line {
+  if (typed !== '')
+    return [{ text: ` typed so far: ${typed}  [Enter] that is it  [Esc] drop it`, bold: true }];
+  if (view.result !== null) return [{ text: ' [up down] scroll  [q] leave' }];
+  const record = view.due === null ? ['[Enter] record'] : [];
+  const back = takenOf(view) === 0 ? [] : ['[b] take back'];
+  const pause = view.paused ? '[p] go on' : '[p] pause';
+  return [{ text: fitting([...record, ...back, pause, '[0-9] type a figure'], columns) }];
+}
+
+function titleLine(view: StudyView, { columns }: Size, glyphs: Glyphs): Line {
+  const { study, appraisers, parts, trials, station } = view;
+  const sizes = `${appraisers.length} appraisers, ${parts.length} parts, ${trials} trials`;
+  const said = [study, sizes, printable(station, 60, glyphs.ascii)];
+  return apart([{ text: ` ${said.join(glyphs.between)}`, inverse: true }], [], columns, glyphs.cutMark);
+}
+
+/** The lines of a frame: `size.rows - 1` of them, each at most `size.columns` wide. */
+export function studyFrame({ view, size, ascii, desk }: StudyFrame): Line[] {
+  const { columns, rows } = size;
+  const glyphs = glyphsFor(ascii);
+  const count = takenOf(view);
+  const kept = `${desk.quiet ? 'no bell, ' : ''}${count} reading${count === 1 ? '' : 's'} on disk `;
+  const body = isLargeEnough(size)
+    ? [
+        ...exactly(middleLines(view, desk, size, glyphs), rows - 4),
+        toolsAnd(kept, [view.tool], view.known, columns, glyphs),
+        keysLine(view, desk, columns),
+      ]
+    : exactly([[{ text: tooSmallText(size) }], ...sentenceLines(view, columns, 3, glyphs)], rows - 2);
+  return [titleLine(view, size, glyphs), ...body].map((line) => cutLine(line, columns, glyphs.cutMark));
+}

@@ -1,0 +1,99 @@
+/** What a study came to: both methods side by side, each with the verdict that is usual in the trade. */
+import { folded } from './folded.ts';
+import type { Glyphs } from './glyphs.ts';
+import { largeLetters } from './letters.ts';
+import type { Line, Span } from './line.ts';
+import { fill, printable } from './printable.ts';
+import type { StudyMethod, StudyResult } from './study-view.ts';
+import { type Spoken, type Tone, unitWord } from './words.ts';
+
+type Grade = NonNullable<StudyMethod['found']>['grade'];
+
+/** Common practice (AIAG, "Measurement Systems Analysis"). */
+const BOUNDS = 'GRR at most 10 %: good; above 30 %: not fit; between, or with fewer than 5 categories: weak.';
+const NAME = 22;
+
+function spoken(grade: Grade, glyphs: Glyphs): Spoken & { readonly tone: Tone } {
+  switch (grade) {
+    case 'good':
+      return { symbol: glyphs.done, word: 'GOOD', tone: 'good' };
+    case 'weak':
+      return { symbol: glyphs.again, word: 'WEAK', tone: 'attention' };
+    case 'not-fit':
+      return { symbol: glyphs.bad, word: 'NOT FIT', tone: 'bad' };
+  }
+}
+
+const WORST: readonly Grade[] = ['not-fit', 'weak', 'good'];
+
+/** The graver of the two: who has to decide should see it first. */
+function gravest({ methods }: StudyResult): Grade | null {
+  const grades = methods.flatMap(({ found }) => (found === null ? [] : [found.grade]));
+  return WORST.find((grade) => grades.includes(grade)) ?? null;
+}
+
+function table({ methods, unit }: StudyResult, columns: number, glyphs: Glyphs): Line[] {
+  const told = methods.flatMap(({ title, found }) => (found === null ? [] : [{ title, found }]));
+  const width = Math.min(24, Math.floor((columns - NAME - 1) / Math.max(1, told.length)));
+  const line = (name: string, cells: readonly Span[], bold = false): Line => [
+    { text: ` ${fill(name, NAME, '')}`, bold },
+    ...cells.map(({ text, ...how }) => ({ ...how, text: fill(text, width, glyphs.cutMark) })),
+  ];
+  const names = told[0]?.found.variations.map(({ name }) => name) ?? [];
+  return [
+    line(
+      `in ${unitWord(unit, glyphs)}`,
+      told.map(({ title }) => ({ text: title, dim: true })),
+    ),
+    ...names.map((name, i) =>
+      line(
+        name,
+        told.map(({ found }) => {
+          const { sigma, percent } = found.variations[i] ?? { sigma: '', percent: '' };
+          return { text: `${sigma.padStart(9)} ${percent.padStart(7)}` };
+        }),
+      ),
+    ),
+    line(
+      'categories (ndc)',
+      told.map(({ found }) => ({ text: found.categories.padStart(9) })),
+    ),
+    line(
+      'verdict',
+      told.map(({ found }) => {
+        const { symbol, word, tone } = spoken(found.grade, glyphs);
+        return { text: ` ${symbol} ${word}`, tone, bold: true };
+      }),
+      true,
+    ),
+  ];
+}
+
+/** The verdict large, as far as there is room, then the table and the notes from line `from` on. */
+export function resultLines(
+  result: StudyResult,
+  { columns, rows }: { readonly columns: number; readonly rows: number },
+  from: number,
+  glyphs: Glyphs,
+): readonly Line[] {
+  const fold = (text: string): Line[] =>
+    folded(printable(text, 800, glyphs.ascii), columns - 2, 6, glyphs.cutMark).map((part) => [
+      { text: ` ${part}` },
+    ]);
+  const body: Line[] = [
+    ...table(result, columns, glyphs),
+    ...fold(BOUNDS),
+    ...result.methods.flatMap(({ title, found, why }) => (found === null ? fold(`${title}: ${why}`) : [])),
+    ...result.notes.flatMap(fold),
+  ];
+  const grade = gravest(result);
+  const large = grade === null ? null : spoken(grade, glyphs);
+  const room = Math.min(10, rows - body.length - 1);
+  const drawn = large === null ? null : largeLetters(large.word, columns - 4, room, glyphs);
+  const head: Line[] =
+    large === null || drawn === null
+      ? []
+      : [...drawn.map((text) => [{ text: `  ${text}`, tone: large.tone, bold: true }]), []];
+  const most = Math.max(0, head.length + body.length - rows);
+  return [...head, ...body].slice(Math.min(from, most)).slice(0, rows);
+}
