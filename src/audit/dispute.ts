@@ -2,13 +2,14 @@
 import { canonical } from '../evidence/canonical.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import type { JobState } from '../job/state.ts';
+import { onFinding } from './lookback-held.ts';
 import type { ItemState, LookBack } from './lookback-state.ts';
 
 export type Learned =
   /** A look-back touches the job: some of its proofs do not hold any more. */
   | { readonly kind: 'touched'; readonly at: string; readonly lookBack: LookBack; readonly item: ItemState }
-  /** A look-back went over all that the job measured, and left every proof of it standing. */
-  | { readonly kind: 'stood'; readonly at: string; readonly lookBack: LookBack }
+  /** A look-back went over all that the job measured, and left every proof of it standing; so many rest on the tool. */
+  | { readonly kind: 'stood'; readonly at: string; readonly lookBack: LookBack; readonly proofs: number }
   /** A tool of the job was calibrated again. */
   | {
       readonly kind: 'checked';
@@ -40,7 +41,12 @@ export function learnedSince(
       const complete = closed?.complete === true;
       return { kind: 'worked-again', at: opening?.at ?? '', job: order.job, complete };
     }),
-    ...lookBacks.flatMap((lookBack) => byLookBack(state, entries, lookBack)),
+    ...lookBacks.flatMap((lookBack, at) => {
+      // One that goes on from another looks at nothing again that stood unchanged in the first.
+      const before = onFinding(lookBacks.slice(0, at), lookBack.made.digest);
+      const told = before.some((one) => byLookBack(state, entries, one).length > 0);
+      return byLookBack(state, entries, lookBack).filter(({ kind }) => kind === 'touched' || !told);
+    }),
     ...checksSince(state, station),
     ...entries.flatMap(({ event, at }): Learned[] =>
       event.type === 'job-voided' ? [{ kind: 'voided', at, by: event.by, reason: event.reason }] : [],
@@ -68,7 +74,9 @@ function byLookBack(
   );
   // One that was made while the job went on has not seen all of it.
   const isWhole = entries.every(({ event, at: then }) => !MEASURED.has(event.type) || then <= at);
-  return isUsed && isWhole ? [{ kind: 'stood', at, lookBack }] : [];
+  const step = used.quantity === 'torque' ? 'torque' : 'gap';
+  const proofs = cylinders.filter((cylinder) => cylinder[step] === 'done').length;
+  return isUsed && isWhole ? [{ kind: 'stood', at, lookBack, proofs }] : [];
 }
 
 const MEASURED: ReadonlySet<string> = new Set(['pull-found', 'pull-placed', 'gap-measured']);

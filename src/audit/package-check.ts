@@ -1,4 +1,5 @@
 /** What verification of a package looks at, file by file: each check says in one sentence how it came out. */
+import { canonical } from '../evidence/canonical.ts';
 import { type Check, failed, passed } from '../evidence/check.ts';
 import { checkpointHolds, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { entryHash } from '../evidence/entry.ts';
@@ -15,6 +16,7 @@ import {
   type PackageIndex,
   type PackageProofs,
 } from './package.ts';
+import { lastWithoutGap, questionedIn, saidOf } from './package-told.ts';
 
 /** The files as they lie there against the index. Everything that is not as it was is named, up to some. */
 export function checkFiles(index: PackageIndex, found: readonly PackageFile[]): Check {
@@ -72,7 +74,7 @@ export function checkSigner(
   if (kid === null) return failed('signer', 'Nobody knows who made it.');
   const trust = stationTrust({ kid, signedAt: at }, station, list, null);
   return trust.trusted
-    ? passed('signer', `Made by the station ${trust.name} on ${at}.`)
+    ? passed('signer', `Made by the station ${trust.name} on ${at}, with its key ${kid}.`)
     : failed('signer', `It says that it is of ${name}. Station key ${kid}: ${trust.reason}.`);
 }
 
@@ -103,9 +105,14 @@ export function checkLog({ checkpoint, proofs, entries, station }: PackageLog): 
   const leaves = entries.map((entry) => ({ index: entry.seq - 1, hash: entryHash(entry) }));
   if (!rootOfSet(leaves, size, proofs.station.map(fromBase64))?.equals(root))
     return failed('log', "The station's own entries do not stand in the log as the checkpoint has it.");
+  const last = lastWithoutGap(entries);
+  const own =
+    last === null
+      ? `${entries.length} of the station's own, chosen among them`
+      : `the station's own from the first to entry ${last.seq} of ${last.at} without a gap, ${entries.length} of them`;
   return passed(
     'log',
-    `A signed log of ${size} entries (root ${root.toString('hex').slice(0, 16)}); ${entries.length} of the station's own among them.`,
+    `A signed log of ${size} entries (root ${root.toString('hex').slice(0, 16)}); ${own}, stand in it.`,
   );
 }
 
@@ -114,6 +121,7 @@ export function extendsFrom(older: SignedCheckpoint, { checkpoint, proofs, stati
   if (typeof station === 'string' || older.origin !== checkpoint.origin || !isSigned(older, station))
     return false;
   if (older.size === checkpoint.size) return older.root.equals(checkpoint.root);
+  if (older.size === 0) return consistencyHolds(older, checkpoint, []);
   const proof = proofs.consistency.find(({ from }) => from === older.size);
   return proof !== undefined && consistencyHolds(older, checkpoint, proof.path.map(fromBase64));
 }
@@ -128,8 +136,21 @@ export function checkKept(
   const older = own ?? inside;
   if (older === null)
     return { name, outcome: 'not-applicable', detail: 'The package was made without an older checkpoint.' };
-  const proven = log.proofs.consistency.some(({ from }) => from === older.size);
-  if (own !== null && !proven && own.size !== log.checkpoint.size)
+  const which = own === null ? `The checkpoint in ${PACKAGE_FILES.kept}` : 'Your checkpoint';
+  const { origin, size } = log.checkpoint;
+  if (older.origin !== origin)
+    return failed(name, `${which} is of another log, ${older.origin}; that of the package is ${origin}.`);
+  if (typeof log.station === 'string') return failed(name, log.station);
+  if (!isSigned(older, log.station))
+    return failed(name, `${which} is not signed by a key that the station ever had.`);
+  if (older.size > size)
+    return failed(
+      name,
+      `${which} stands for ${older.size} entries, and the log of the package has only ${size}: the end of the log was cut off, or the package was made before the checkpoint.`,
+    );
+  const proven =
+    older.size === 0 || older.size === size || log.proofs.consistency.some(({ from }) => from === older.size);
+  if (own !== null && !proven)
     return failed(
       name,
       `The package proves nothing from your checkpoint of ${own.size} entries on; ask for one that was made with it.`,
@@ -139,12 +160,31 @@ export function checkKept(
       name,
       `DIVERGED: the log does not begin with what the checkpoint of ${older.size} entries stands for.`,
     );
+  if (older.size === 0)
+    return passed(
+      name,
+      `${which} stands for an empty log, and every log begins with that: it proves nothing.`,
+    );
   const whose =
     own === null ? `in ${PACKAGE_FILES.kept}; compare it with the one that you kept` : 'that you kept';
   return passed(
     name,
     `Nothing in front of the checkpoint of ${older.size} entries (${whose}) was removed or rewritten.`,
   );
+}
+
+/** Whether the index says of each job what the station's own entries say of it. */
+export function checkLookBacks({ jobs }: PackageIndex, entries: readonly StationEntry[]): Check {
+  const name = 'look-backs';
+  const questioned = questionedIn(entries, new Set(jobs.map(({ job }) => job)));
+  const astray = jobs.find(
+    ({ job, lookBacks }) => canonical(lookBacks) !== canonical(saidOf(questioned.get(job))),
+  );
+  if (astray !== undefined)
+    return failed(name, `The index does not say of job ${astray.job} what the station's own entries say.`);
+  if (questioned.size === 0)
+    return passed(name, "None of the station's entries here puts one of these jobs in question.");
+  return passed(name, `PUT IN QUESTION later: ${questioned.size} of ${jobs.length} jobs; see below.`);
 }
 
 /** Whether records stand in the package's log; `checkpoints` are those inside them. */

@@ -8,9 +8,10 @@ import { fromBase64url, toBase64url } from '../evidence/base64url.ts';
 import { canonicalBytes } from '../evidence/canonical.ts';
 import { importPublicKey, type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from '../evidence/jwk.ts';
 import { signatureHolds, signatureOf } from '../evidence/jws.ts';
-import { type StationEntry, stationEntrySchema } from '../evidence/log.ts';
-import type { StationEvent } from '../evidence/station-event.ts';
+import { stationEntrySchema } from '../evidence/log.ts';
+import { lookBackDecisionSchema } from '../evidence/station-event.ts';
 import { parseCanonicalJson, parseStrictJson } from '../evidence/strict-json.ts';
+import { workOrderSchema } from '../job/order.ts';
 import { problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 
@@ -25,9 +26,12 @@ export const PACKAGE_FILES = {
   station: 'station-entries.json',
   trust: 'trusted-keys.json',
   records: 'records',
+  papers: 'papers',
+  lookBacks: 'look-backs',
 } as const;
 
-const PACKAGE_FORM = 'plugmark/package/1';
+/** Names the form, and its edition. */
+export const PACKAGE_FORM = 'plugmark/package/2';
 const PACKAGE_TYPE = 'plugmark-package+json';
 
 /** Forward slashes, no way out of the folder. */
@@ -37,6 +41,25 @@ const text = z.string().max(200);
 
 const packageFileSchema = z.strictObject({ path, bytes: z.int().nonnegative(), sha256: digest });
 export type PackageFile = z.infer<typeof packageFileSchema>;
+export const packageFilesSchema = z.array(packageFileSchema);
+
+const packageJobSchema = z.strictObject({
+  job: workOrderSchema.shape.job,
+  record: path,
+  /** The record as pages for people; null where the package was made without. */
+  paper: path.nullable(),
+  /** Look-backs that found some of its proofs doubtful or out, later. */
+  lookBacks: z
+    .array(
+      z.strictObject({
+        assessment: text,
+        sort: z.enum(['doubtful', 'out']),
+        decided: lookBackDecisionSchema.nullable(),
+      }),
+    )
+    .max(1000),
+});
+export type PackageJob = z.infer<typeof packageJobSchema>;
 
 const indexSchema = z.strictObject({
   form: z.literal(PACKAGE_FORM),
@@ -49,8 +72,10 @@ const indexSchema = z.strictObject({
   asked: z.record(z.string().max(20), text),
   /** Jobs that were asked for and of which there is no record, with the reason. */
   leftOut: z.array(z.strictObject({ job: z.string().max(40), because: text })).max(200_000),
+  /** A job for each record, in order of the records' paths. */
+  jobs: z.array(packageJobSchema).max(200_000),
   /** All files but the index and its signature, in order of their paths. */
-  files: z.array(packageFileSchema).max(200_000),
+  files: z.array(packageFileSchema).max(500_000),
 });
 export type PackageIndex = z.infer<typeof indexSchema>;
 
@@ -64,21 +89,6 @@ const proofsSchema = z.strictObject({
   station: z.array(hash).max(100_000),
 });
 export type PackageProofs = z.infer<typeof proofsSchema>;
-
-/** Entries of the station's own stream: its keys, and what was learned later about its tools. */
-const TOLD: ReadonlySet<StationEvent['type']> = new Set<StationEvent['type']>([
-  'station-set-up',
-  'station-renamed',
-  'key-rotated',
-  'key-replaced',
-  'key-revoked',
-  'as-found-recorded',
-  'assessment-made',
-  'item-decided',
-  'assessment-closed',
-]);
-export const toldIn = (entries: readonly StationEntry[]): readonly StationEntry[] =>
-  entries.filter(({ event }) => TOLD.has(event.type));
 
 /** The bytes of an index. */
 export function indexBytes(index: Omit<PackageIndex, 'form'>): Buffer {
@@ -114,18 +124,44 @@ export function indexSigner(bytes: Uint8Array, signature: string): PublicJwk | n
 
 const stationSchema = z.array(stationEntrySchema).min(1).max(200_000);
 
+const NEXT = 'Ask for the package again.';
+
 const read =
   <T extends z.ZodType>(schema: T, name: string) =>
   (bytes: Uint8Array): Result<z.infer<T>> => {
     const json = parseCanonicalJson(bytes, name);
     if (!json.ok) return json;
     const parsed = schema.safeParse(json.value);
-    return parsed.success
-      ? ok(parsed.data)
-      : err(problemFromZod(parsed.error, name, 'package-form', 'Ask for the package again.'));
+    return parsed.success ? ok(parsed.data) : err(problemFromZod(parsed.error, name, 'package-form', NEXT));
   };
 
 /** Problems: those of `parseCanonicalJson`, and `package-form`. */
-export const readIndex = read(indexSchema, PACKAGE_FILES.index);
+export function readIndex(bytes: Uint8Array): Result<PackageIndex> {
+  const index = read(indexSchema, PACKAGE_FILES.index)(bytes);
+  const fault = index.ok ? indexFault(index.value) : null;
+  if (fault === null) return index;
+  return err({ code: 'package-form', where: PACKAGE_FILES.index, message: fault, next: NEXT });
+}
+
+/** What an index says of its own files is said once, and hangs together. */
+function indexFault({ files, jobs }: PackageIndex): string | null {
+  const paths = new Set<string>();
+  for (const { path } of files) {
+    if (path === PACKAGE_FILES.index || path === PACKAGE_FILES.signature)
+      return `${path} stands in the list of files, and can have no digest there`;
+    if (paths.has(path)) return `the file ${path} stands twice in the list of files`;
+    paths.add(path);
+  }
+  const named = new Set<string>();
+  for (const { job, record, paper } of jobs)
+    for (const path of paper === null ? [record] : [record, paper]) {
+      if (!paths.has(path)) return `job ${job} names ${path}, which is not in the list of files`;
+      if (named.has(path)) return `two jobs name the file ${path}`;
+      named.add(path);
+    }
+  const stray = files.find(({ path }) => path.startsWith(`${PACKAGE_FILES.records}/`) && !named.has(path));
+  return stray === undefined ? null : `no job names the file ${stray.path}`;
+}
+
 export const readProofs = read(proofsSchema, PACKAGE_FILES.proofs);
 export const readStationEntries = read(stationSchema, PACKAGE_FILES.station);

@@ -1,6 +1,10 @@
 import { z } from 'zod';
+import type { JobOfVehicle } from '../audit/dispute.ts';
 import { lookBacksOf } from '../audit/lookback-state.ts';
+import { PACKAGE_FILES } from '../audit/package.ts';
+import { bearingOn } from '../audit/package-told.ts';
 import type { JobAnswer } from '../audit/questions.ts';
+import type { StationEntry } from '../evidence/log.ts';
 import { foldAll } from '../job/fold.ts';
 import { normalVin } from '../job/vin.ts';
 import { ProblemError } from '../problem.ts';
@@ -8,7 +12,9 @@ import { disputePaper } from '../report/dispute.ts';
 import { writePaper } from '../report/paper.ts';
 import { type Asked, answersTo, filterOf } from './ask.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
-import { askedFor, keptFrom, madeLines, writePackage } from './package.ts';
+import { askedFor, keptFrom } from './package.ts';
+import { counted, madeLines } from './package-text.ts';
+import { writePackage } from './package-write.ts';
 import { type Archive, stateOf } from './station.ts';
 import { programVersion } from './version.ts';
 import { type Whose, withArchive } from './whose.ts';
@@ -17,6 +23,8 @@ interface DisputeOptions extends Whose, Pick<Asked, 'vin' | 'plate' | 'fleet' | 
   readonly claim: string;
   readonly out: string;
   readonly since?: string;
+  /** Commander's reading of `--no-papers`. */
+  readonly papers?: boolean;
 }
 
 const PAPER = 'dispute.pdf';
@@ -30,15 +38,22 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
     if (since === 'diverged') return EXIT.failed;
     const { name } = stateOf(archive);
     const entries = archive.log.stationEntries();
+    const told = [...jobs].sort(byOpening).map(({ stream }) => jobOf(archive, stream));
+    const bearing = bearingOn(
+      entries,
+      told.map(({ state }) => state),
+    );
     const made = await writePackage(archive, options.out, {
       purpose: `Dispute, claim ${claim}`,
       asked: askedFor(options),
       jobs,
       since,
+      told: bearing,
+      papers: options.papers !== false,
       extra: async ({ size, root }) => {
         const paper = disputePaper({
           claim,
-          jobs: [...jobs].reverse().map(({ stream }) => told(archive, stream)),
+          jobs: told,
           station: { name, entries, lookBacks: lookBacksOf(entries) },
           log: { size, root: root.toString('hex') },
           program: `plugmark ${programVersion()}`,
@@ -47,13 +62,21 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
         return [[PAPER, await writePaper(paper)]];
       },
     });
-    const lines = [...madeLines(options.out, made), ...mayBeToo(archive, jobs)];
+    const lines = [
+      ...madeLines(options.out, made),
+      ...ofOthers(bearing, new Set(jobs.map(({ job }) => job))),
+      ...mayBeToo(archive, jobs),
+    ];
     process.stdout.write(`${lines.join('\n')}\n`);
     return EXIT.done;
   });
 }
 
-function told({ log }: Archive, stream: string) {
+/** A job that was declared void, or taken up again, stands last in the list of jobs and was not opened last. */
+const byOpening = (a: JobAnswer, b: JobAnswer) =>
+  a.openedAt < b.openedAt ? -1 : a.openedAt > b.openedAt ? 1 : 0;
+
+function jobOf({ log }: Archive, stream: string): JobOfVehicle {
   const entries = log.entries(stream);
   const state = foldAll(entries.map(({ event }) => event));
   if (state === null) throw new Error(`${stream} holds no job`);
@@ -80,6 +103,18 @@ function jobsOfVehicle(archive: Archive, options: DisputeOptions): readonly JobA
       'Name the one of the claim with --vin.',
     );
   return jobs;
+}
+
+/** An entry of the log is whole or no proof: that of a look-back names all that it touched. */
+function ofOthers(entries: readonly StationEntry[], jobs: ReadonlySet<string>): readonly string[] {
+  const others = lookBacksOf(entries).flatMap(({ assessment, items }) => {
+    const count = items.filter(({ job }) => !jobs.has(job)).length;
+    return count === 0 ? [] : [`${assessment} names ${counted(count, 'job')} on other vehicles`];
+  });
+  if (others.length === 0) return [];
+  return [
+    `  Before it is given away: in ${PACKAGE_FILES.station} ${others.join(', ')}, with VIN and plate, because its entry proves nothing in part.`,
+  ];
 }
 
 /** Jobs of the same plate or fleet number without a VIN: perhaps the same vehicle, which only a person can say. */

@@ -1,14 +1,15 @@
 import { createHash } from 'node:crypto';
-import { open, rename } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { StationKey } from '../../db/keyfile.ts';
 import type { Signer } from '../evidence/jws.ts';
-import { sealRecord, tooLong } from '../evidence/record.ts';
+import { type JobRecord, sealRecord, tooLong } from '../evidence/record.ts';
 import { TECHNICIAN_WORDS } from '../evidence/signers.ts';
 import { foldAll } from '../job/fold.ts';
 import { ProblemError } from '../problem.ts';
 import { reportModel, writeCsv, writePdf } from '../report/index.ts';
+import type { ReportModel } from '../report/model.ts';
 import { tracesOf } from '../report/traces.ts';
+import { writeWhole } from './output.ts';
 import type { Station } from './station.ts';
 import { MAX_RECORD_BYTES } from './verify-limit.ts';
 import { programVersion } from './version.ts';
@@ -47,12 +48,45 @@ export async function writePapers(
   if (recordBytes.length > MAX_RECORD_BYTES)
     throw tooLarge(state.order.job, `${recordBytes.length} bytes; a record holds ${MAX_RECORD_BYTES}`);
   log.keepCheckpoint(size, record.log.checkpoint);
+  const file = join(folder, `${record.job}.record.json`);
+  await writeWhole(file, recordBytes);
+  return { record: file, ...(await writeDrawn(folder, recordBytes, record)) };
+}
+
+/**
+ * Writes the papers of a record, made from nothing but the record: the same record gives the same papers, at its station
+ * and with whoever holds it.
+ */
+export async function writeDrawn(
+  folder: string,
+  recordBytes: Uint8Array,
+  record: JobRecord,
+): Promise<Omit<Papers, 'record'>> {
   // The work order's schema keeps the job number to letters that are safe in a file name.
-  const name = state.order.job;
-  const model = reportModel({
+  const pdf = join(folder, `${record.job}.pdf`);
+  const csv = join(folder, `${record.job}.csv`);
+  const model = modelOf(recordBytes, record);
+  await writeWhole(pdf, await pdfOf(model, recordBytes));
+  await writeWhole(csv, writeCsv(model));
+  return { pdf, csv };
+}
+
+/** The pages of a record, the record itself inside them. */
+export const drawnPdf = (recordBytes: Uint8Array, record: JobRecord): Promise<Uint8Array> =>
+  pdfOf(modelOf(recordBytes, record), recordBytes);
+
+const pdfOf = (model: ReportModel, recordBytes: Uint8Array) =>
+  writePdf(model, { recordBytes, recordName: `${model.job}.record.json` });
+
+function modelOf(recordBytes: Uint8Array, record: JobRecord): ReportModel {
+  const { entries, program } = record;
+  const events = entries.map(({ event }) => event);
+  const state = foldAll(events);
+  if (state === null) throw new Error(`the record of ${record.job} holds no job`);
+  return reportModel({
     state,
     entries,
-    traces: tracesOf(entries.map(({ event }) => event)),
+    traces: tracesOf(events),
     recordDigest: createHash('sha256').update(recordBytes).digest('hex'),
     signers: record.signers,
     technicianSignature: TECHNICIAN_WORDS[record.technicianSignature],
@@ -60,15 +94,6 @@ export async function writePapers(
     program: `${program.name} ${program.version}`,
     simulated: state.simulated,
   });
-  const papers = {
-    record: join(folder, `${name}.record.json`),
-    pdf: join(folder, `${name}.pdf`),
-    csv: join(folder, `${name}.csv`),
-  };
-  await writeWhole(papers.record, recordBytes);
-  await writeWhole(papers.pdf, await writePdf(model, { recordBytes, recordName: `${name}.record.json` }));
-  await writeWhole(papers.csv, writeCsv(model));
-  return papers;
 }
 
 /** A record that nobody's program would open is not written. */
@@ -79,17 +104,4 @@ function tooLarge(job: string, message: string): ProblemError {
     message: `the job has ${message}`,
     next: 'Nothing is lost: all of it stands in the station log. Keep station.db and a checkpoint of it as the evidence.',
   });
-}
-
-/** A reader never sees half a file: it appears under its name only once it is on disk. */
-export async function writeWhole(path: string, content: Uint8Array | string): Promise<void> {
-  const part = `${path}.part`;
-  const file = await open(part, 'w');
-  try {
-    await file.writeFile(content);
-    await file.sync();
-  } finally {
-    await file.close();
-  }
-  await rename(part, path);
 }

@@ -1,39 +1,63 @@
 import { readFileSync, statSync } from 'node:fs';
+import { z } from 'zod';
 import type { TrustList } from '../evidence/trust.ts';
-import { type Verdict, verifyRecord } from '../evidence/verify.ts';
+import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
 import { MAX_RECORD_BYTES } from './verify-limit.ts';
 
-/** What came out for one file. */
-export interface Finding {
-  readonly file: string;
-  readonly verdict: Verdict;
+const findingSchema = z.strictObject({
+  file: z.string(),
+  verdict: z.enum(['authentic', 'rejected', 'unreadable', 'untrusted']),
   /** The first check that failed, in words. */
-  readonly fault: string | null;
+  fault: z.string().nullable(),
   /** Names of all checks that failed. */
-  readonly failed: readonly string[];
-}
+  failed: z.array(z.string()),
+  /** What the record says of itself; null where it cannot be read. */
+  says: z.strictObject({ job: z.string(), checkpoint: z.string() }).nullable(),
+});
+/** What came out for one file. */
+export type Finding = z.infer<typeof findingSchema>;
+export const findingsSchema = z.array(findingSchema);
 
 /** Checks one record file; one that cannot be read is a finding as well. */
 export function findingOf(file: string, trust: TrustList): Finding {
   try {
-    if (statSync(file).size > MAX_RECORD_BYTES) return unreadable(file, 'larger than any record');
-    const { verdict, checks } = verifyRecord(readFileSync(file), trust, null, new Date().toISOString());
-    const failed = checks.filter(({ outcome }) => outcome === 'failed');
-    const [fault] = failed;
+    const found = statSync(file);
+    // A pipe or a device has no end.
+    if (!found.isFile()) return unreadable(file, 'no plain file');
+    if (found.size > MAX_RECORD_BYTES) return unreadable(file, 'larger than any record');
+    const report = verifyRecord(readFileSync(file), trust, null, new Date().toISOString());
+    const [fault] = report.checks.filter(({ outcome }) => outcome === 'failed');
+    const { record } = report;
     return {
       file,
-      verdict,
+      verdict: report.verdict,
       fault: fault === undefined ? null : `${fault.name}: ${fault.detail}`,
-      failed: failed.map(({ name }) => name),
+      failed: failedIn(report),
+      says: record && { job: record.job, checkpoint: record.log.checkpoint },
     };
   } catch (cause) {
     return unreadable(file, cause instanceof Error ? cause.message : 'cannot be read');
   }
 }
 
+const failedIn = ({ checks }: VerificationReport) =>
+  checks.filter(({ outcome }) => outcome === 'failed').map(({ name }) => name);
+
+/** That a job was not finished, or that its reader does not know the signer, is no fault of a record: it is what it says. */
+const isNoFault = (name: string) => name === 'completeness' || name === 'signer';
+
+/** Whether the record is what the station sealed. */
+export const isSound = ({ verdict, failed }: Pick<Finding, 'verdict' | 'failed'>): boolean =>
+  verdict !== 'unreadable' && failed.every(isNoFault);
+
+/** The same of a report. */
+export const isSoundReport = (report: VerificationReport): boolean =>
+  isSound({ verdict: report.verdict, failed: failedIn(report) });
+
 const unreadable = (file: string, fault: string): Finding => ({
   file,
   verdict: 'unreadable',
   fault,
   failed: [],
+  says: null,
 });

@@ -8,7 +8,7 @@ import type { CylinderState, JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import { exceptionRows } from './exceptions.ts';
 import { figure, percent, UNIT_TEXT, type Unit, utc } from './figures.ts';
-import { DECISION_WORD, SORT_WORD } from './lookback.ts';
+import { decisionWords, sortWords } from './lookback.ts';
 import type { Paper, Part } from './paper.ts';
 import type { Cell } from './table.ts';
 import { cylinderVerdict, VERDICT_WORD, verdictOf } from './verdict.ts';
@@ -253,21 +253,24 @@ function learnedRows(one: Learned): readonly (readonly Cell[])[] {
       return [row(`The job was declared void by ${one.by}: ${one.reason}`, true)];
     case 'stood': {
       const { assessment, made } = one.lookBack;
-      return [
-        row(
-          `Look-back ${assessment}: ${made.tool} (${made.serial}) was found out on ${made.foundOn}. Judged again with what was found, every proof of this job still holds.`,
-        ),
-      ];
+      const found = `Look-back ${assessment}: ${made.tool} (${made.serial}) was found out on ${made.foundOn}.`;
+      const stood =
+        one.proofs === 0
+          ? 'It had proved nothing in this job that could be in question.'
+          : `Judged again with what was found, every proof of this job still holds (${one.proofs} by this tool).`;
+      return [row(`${found} ${stood}`)];
     }
     case 'touched': {
       const { assessment, made } = one.lookBack;
       const which = one.item.attempts.map(
-        ({ cylinder, value, expanded, quantity, sort }) =>
-          `cylinder ${cylinder} ${figure(value, unitOf(quantity))} ± ${figure(expanded, unitOf(quantity))} ${UNIT_TEXT[unitOf(quantity)]} ${SORT_WORD[sort]}`,
+        (found) =>
+          `cylinder ${found.cylinder} ${figure(found.value, unitOf(found.quantity))} ± ${figure(found.expanded, unitOf(found.quantity))} ${UNIT_TEXT[unitOf(found.quantity)]} ${sortWords(found)}`,
       );
-      const decided = one.item.decided.map(({ at, by, decision, because }): readonly Cell[] => [
-        { text: utc(at) },
-        { text: `Look-back ${assessment}, decided by ${by}: ${DECISION_WORD[decision]}. ${because}` },
+      const decided = one.item.decided.map((made): readonly Cell[] => [
+        { text: utc(made.at) },
+        {
+          text: `Look-back ${assessment}, decided by ${made.by}: ${decisionWords(made)}. ${made.because}`,
+        },
       ]);
       return [
         row(

@@ -68,6 +68,15 @@ describe('what a look-back says of a job that it does not touch', () => {
     expect(learned(jobOf(), '2026-10-02T10:00:00.000Z')).toEqual(['stood']);
   });
 
+  it('counts the proofs that rest on the tool, none where it proved nothing', () => {
+    const proofs = (job: ReturnType<typeof jobOf>) =>
+      learnedSince(job, [], [lookBackAt('2026-10-02T10:00:00.000Z')], []).map(
+        (one) => one.kind === 'stood' && one.proofs,
+      );
+    expect(proofs(jobOf())).toEqual([4]);
+    expect(proofs(jobOf({ peaks: [24], behind: (shop) => shop.rest() }))).toEqual([0]);
+  });
+
   it('is nothing where it was made earlier on the same day', () => {
     expect(learned(jobOf(), `${ON}T09:00:00.000Z`)).toEqual([]);
   });

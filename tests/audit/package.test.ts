@@ -1,6 +1,13 @@
 import { generateKeyPairSync } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { indexBytes, indexSigner, type PackageIndex, readIndex, signIndex } from '../../src/audit/package.ts';
+import {
+  indexBytes,
+  indexSigner,
+  PACKAGE_FORM,
+  type PackageIndex,
+  readIndex,
+  signIndex,
+} from '../../src/audit/package.ts';
 import {
   checkFiles,
   checkKept,
@@ -9,6 +16,7 @@ import {
   type PackageLog,
   stationIn,
 } from '../../src/audit/package-check.ts';
+import { lastWithoutGap } from '../../src/audit/package-told.ts';
 import { toBase64url } from '../../src/evidence/base64url.ts';
 import { canonicalBytes } from '../../src/evidence/canonical.ts';
 import {
@@ -39,6 +47,7 @@ const INDEX: Omit<PackageIndex, 'form'> = {
   purpose: 'Audit',
   asked: {},
   leftOut: [],
+  jobs: [],
   files: [FILE],
 };
 
@@ -72,14 +81,42 @@ describe('the index of a package', () => {
   it.each(['../key.pem', '/etc/passwd', 'records/../../x', 'a/b/c', '.hidden', 'a\\b', ''])(
     'names no file like %j, which could lead out of the folder',
     (path) => {
-      const index = { form: 'plugmark/package/1', ...INDEX, files: [{ ...FILE, path }] };
+      const index = { form: PACKAGE_FORM, ...INDEX, files: [{ ...FILE, path }] };
       expect(readIndex(canonicalBytes(index)).ok).toBe(false);
     },
   );
+
+  const RECORD = { ...FILE, path: 'records/J-1.record.json' };
+  const JOB = { job: 'J-1', record: RECORD.path, paper: null, lookBacks: [] };
+  it.each<[string, Partial<PackageIndex>, string]>([
+    ['the same file twice', { files: [FILE, FILE] }, 'jobs.csv stands twice in the list of files'],
+    ['itself', { files: [{ ...FILE, path: 'index.json' }] }, 'index.json stands in the list of files'],
+    ['a record of no job', { files: [RECORD] }, 'no job names the file records/J-1.record.json'],
+    ['a job without its file', { jobs: [JOB] }, 'job J-1 names records/J-1.record.json, which is not in'],
+    [
+      'one record for two jobs',
+      { files: [RECORD], jobs: [JOB, { ...JOB, job: 'J-2' }] },
+      'two jobs name the file records/J-1.record.json',
+    ],
+    [
+      'a record as its own paper',
+      { files: [RECORD], jobs: [{ ...JOB, paper: RECORD.path }] },
+      'two jobs name the file',
+    ],
+  ])('is refused where it names %s', (_, changed, message) => {
+    const read = readIndex(indexBytes({ ...INDEX, ...changed }));
+    expect(read).toMatchObject({ ok: false, error: { code: 'package-form' } });
+    expect(read.ok ? '' : read.error.message).toContain(message);
+  });
+
+  it.each(['a\nb', 'records/a\u0000b', 'records/ü.json'])('names no file like %j', (path) => {
+    const read = readIndex(canonicalBytes({ form: PACKAGE_FORM, ...INDEX, files: [{ ...FILE, path }] }));
+    expect(read).toMatchObject({ ok: false, error: { where: 'index.json: files[0].path' } });
+  });
 });
 
 describe('the files of a package', () => {
-  const index: PackageIndex = { form: 'plugmark/package/1', ...INDEX };
+  const index: PackageIndex = { form: PACKAGE_FORM, ...INDEX };
 
   it('are all there as they were, and no other', () => {
     expect(checkFiles(index, [FILE]).outcome).toBe('passed');
@@ -159,5 +196,39 @@ describe('the log of a package', () => {
     expect(checkKept(noteAt(5), noteAt(5), log).detail).toContain('that you kept');
     expect(checkKept(noteAt(5), noteAt(5, key, rewritten), log).detail).toContain('DIVERGED');
     expect(checkKept(noteAt(5), noteAt(4), log).detail).toContain('proves nothing from your checkpoint of 4');
+  });
+
+  it.each([
+    ['another log', { ...noteAt(5), origin: 'plugmark/log/x' }, 'is of another log, plugmark/log/x'],
+    ['a stranger', noteAt(5, stranger), 'not signed by a key that the station ever had'],
+  ])('says that the checkpoint is of %s', (_, own, detail) => {
+    expect(checkKept(null, own, log)).toMatchObject({ outcome: 'failed' });
+    expect(checkKept(null, own, log).detail).toContain(detail);
+    expect(checkKept(own, null, log).detail).toContain('The checkpoint in auditor.checkpoint');
+  });
+
+  it('says that a log with fewer entries than the checkpoint was cut', () => {
+    const longer = treeOf([...leaves, Buffer.alloc(32, 77)]);
+    const { outcome, detail } = checkKept(null, noteAt(10, key, longer), log);
+    expect(outcome).toBe('failed');
+    expect(detail).toContain('stands for 10 entries, and the log of the package has only 9');
+    expect(detail).toContain('cut off');
+  });
+
+  it('says that a checkpoint of an empty log proves nothing', () => {
+    const empty = noteAt(0, key, treeOf([]));
+    expect(checkKept(null, empty, log)).toMatchObject({ outcome: 'passed' });
+    expect(checkKept(null, empty, log).detail).toContain('it proves nothing');
+    expect(checkKept(null, { ...empty, root: Buffer.alloc(32) }, log).outcome).toBe('failed');
+  });
+
+  it('says how far the entries of the station are told without a gap', () => {
+    const second = { ...setUp, seq: 4, n: 2 };
+    expect(lastWithoutGap([setUp, second])?.seq).toBe(4);
+    expect(lastWithoutGap([setUp, { ...second, n: 3 }])).toBeNull();
+    expect(lastWithoutGap([])).toBeNull();
+    expect(checkLog(log).detail).toContain(
+      'from the first to entry 1 of 2026-01-01T08:00:00.000Z without a gap',
+    );
   });
 });

@@ -248,8 +248,8 @@ describe('plugmark verify', () => {
     writeFileSync(join(many, 'none.record.json'), 'nothing');
     process.stderr.isTTY = true;
     expect(await run('verify', many, ...trust)).toBe(1);
-    expect(said).toMatch(/\r\[#+\.+\] (6|16) of 22, \d+ s left /);
-    expect(said).toMatch(/\r\[#{30}\] 22 of 22, 0 s left \n/);
+    expect(said).toMatch(/\r\[#+\.+\] (6|16) of 22 records, \d+ s left /);
+    expect(said).toMatch(/\r\[#{30}\] 22 of 22 records, 0 s left \n/);
     expect(said).toMatch(/REJECTED .*bad\.record\.json: /);
     expect(said).toMatch(/UNREADABLE .*none\.record\.json: /);
     expect(said).toContain('22 records: 20 authentic, 1 rejected, 1 unreadable, 0 untrusted');

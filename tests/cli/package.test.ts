@@ -1,22 +1,25 @@
 import {
   appendFileSync,
+  cpSync,
   existsSync,
+  mkdirSync,
   readdirSync,
   readFileSync,
   renameSync,
   rmSync,
   symlinkSync,
+  truncateSync,
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { dispute } from '../../src/cli/dispute.ts';
 import { papersAgain, voidJob } from '../../src/cli/jobs.ts';
+import { rotateKey } from '../../src/cli/keys.ts';
 import { checkpoint } from '../../src/cli/log.ts';
 import { makePackage } from '../../src/cli/package.ts';
 import { verify } from '../../src/cli/verify.ts';
 import { workIn } from '../audit/shop.ts';
-import { auditStation, CAR, VAN } from './audit-station.ts';
+import { auditStation, CAR } from './audit-station.ts';
 import { folder } from './program.ts';
 import { problemOf, said } from './said.ts';
 
@@ -31,8 +34,8 @@ describe('an audit package', () => {
     await said(() => checkpoint({ ...station.whose(), out: kept }));
     await workIn(station.data, [{ job: 'J-5', on: '2026-06-02', peaks: [27, 27, 27, 27], vehicle: CAR }]);
   });
-  const make = (given: Partial<Parameters<typeof makePackage>[0]> = {}) =>
-    said(() => makePackage({ ...station.whose(), out, since: kept, ...given }));
+  const make = (given: Partial<Parameters<typeof makePackage>[0]> = {}, since: string | null = kept) =>
+    said(() => makePackage({ ...station.whose(), out, ...(since !== null && { since }), ...given }));
   const trust = () => join(station.data, 'trusted-keys.json');
   const verified = (given = {}) => said(() => verify(out, { trust: trust(), kept, ...given }));
 
@@ -126,7 +129,7 @@ describe('an audit package', () => {
     ],
     [
       'an index that tells otherwise',
-      () => change('index.json', 'J-2', 'J-9'),
+      () => change('index.json', 'Example bay', 'Exemple bay'),
       'The signature does not belong to the index',
     ],
     [
@@ -168,7 +171,63 @@ describe('an audit package', () => {
     await said(() => checkpoint({ ...station.whose(), out: later }));
     const { value, text } = await verified({ kept: later });
     expect(value).toBe(1);
+    expect(text).toMatch(/Your checkpoint stands for \d+ entries, and the log of the package has only/);
+  });
+
+  it('says that it was made with another checkpoint than the one that the auditor kept', async () => {
+    await make({}, null);
+    const { value, text } = await verified();
+    expect(value).toBe(1);
     expect(text).toContain('proves nothing from your checkpoint');
+  });
+
+  it('is not made where the kept checkpoint has more entries than the log: its end was cut off', async () => {
+    const before = join(folder(), 'before');
+    cpSync(station.data, before, { recursive: true });
+    await workIn(station.data, [{ job: 'J-6', on: '2026-06-03', peaks: [27], vehicle: CAR }]);
+    await said(() => checkpoint({ ...station.whose(), out: kept }));
+    const { value, text } = await said(() =>
+      makePackage({ station: 'none.json', data: before, out, since: kept }),
+    );
+    expect(value).toBe(1);
+    expect(text).toContain('the end of the log was cut off, or an old copy was put back');
+    expect(existsSync(out)).toBe(false);
+  });
+
+  it('verifies across a change of the key, for who knows the old key alone', async () => {
+    await said(() => papersAgain('J-1', station.whose()));
+    const old = join(folder(), 'old.json');
+    cpSync(trust(), old);
+    await said(() => rotateKey(station.whose()));
+    await make();
+    const { value, text } = await verified({ trust: old });
+    expect(text).not.toContain('FAIL');
+    expect(value).toBe(0);
+    const { kid } = JSON.parse(readFileSync(trust(), 'utf8')).keys.at(-1);
+    expect(text).toContain(`whose earlier key named this one on`);
+    expect(text).toContain(`with its key ${kid}`);
+  });
+
+  it('is not trusted where the key was replaced and not named by the old one', async () => {
+    const old = join(folder(), 'old.json');
+    cpSync(trust(), old);
+    await said(() => rotateKey({ ...station.whose(), lost: true }));
+    await make();
+    expect((await verified({ trust: old })).value).toBe(3);
+    expect((await verified()).value).toBe(0);
+  });
+
+  it('shows a file whose name would turn a line, and reads none that is far too large', async () => {
+    await make();
+    writeFileSync(join(out, 'a\n[ok] b'), '');
+    mkdirSync(join(out, 'sub'));
+    symlinkSync('..', join(out, 'sub', 'round'));
+    const { value, text } = await verified();
+    expect(value).toBe(1);
+    expect(text).toContain('a [ok] b was added');
+    expect(text).toContain('sub/round was added');
+    truncateSync(join(out, 'index.json'), 300 << 20);
+    expect(await problemOf(() => verified())).toMatchObject({ code: 'file-too-large' });
   });
 
   it('is not made where the log no longer begins with the kept checkpoint', async () => {
@@ -190,46 +249,5 @@ describe('an audit package', () => {
   it('goes into an empty folder only', async () => {
     await make();
     expect((await problemOf(() => make())).code).toBe('folder-not-empty');
-  });
-});
-
-describe('the file of a claim', () => {
-  let out = '';
-  beforeEach(() => {
-    out = join(station.data, 'claim');
-  });
-  const make = (given: Partial<Parameters<typeof dispute>[0]>) =>
-    said(() => dispute({ ...station.whose(), claim: 'W-17', out, ...given }));
-
-  it('holds the jobs of the vehicle and a paper, and verifies as a whole', async () => {
-    await station.lookBack();
-    const { value, text } = await make({ vin: VAN.vin });
-    expect(value).toBe(0);
-    expect(text).toContain('2 records');
-    expect(text).toContain('the same: J-4');
-    expect(readdirSync(out)).toContain('dispute.pdf');
-    const trust = join(station.data, 'trusted-keys.json');
-    const { value: verdict, text: checks } = await said(() => verify(out, { trust }));
-    expect(verdict).toBe(0);
-    expect(checks).toContain('Dispute, claim W-17');
-    writeFileSync(join(out, 'dispute.pdf'), 'another');
-    expect((await said(() => verify(out, { trust }))).text).toContain('dispute.pdf was changed');
-  });
-
-  it.each([
-    ['no vehicle', {}, 'vehicle-missing'],
-    ['a vehicle that was never here', { vin: 'ZZ9EXAMP0PM000199' }, 'vehicle-unknown'],
-    ['no claim', { vin: VAN.vin, claim: '  ' }, 'option-not-valid'],
-  ])('refuses %s', async (_, given, code) => {
-    expect((await problemOf(() => make(given))).code).toBe(code);
-  });
-
-  it('refuses a number that two vehicles had, and names their VINs', async () => {
-    await workIn(station.data, [
-      { job: 'J-6', on: '2026-07-01', peaks: [27], vehicle: { ...CAR, fleet: 'BUS-12' } },
-    ]);
-    const { code, message } = await problemOf(() => make({ fleet: 'BUS-12' }));
-    expect(code).toBe('vehicle-not-one');
-    expect(message).toContain(CAR.vin);
   });
 });

@@ -1,8 +1,10 @@
 /** What a reader of an audit package is not to be talked into: another's trust list, a lost index, a forged record. */
+import { execFileSync } from 'node:child_process';
 import { generateKeyPairSync, type KeyObject } from 'node:crypto';
 import { copyFileSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { indexBytes, type PackageIndex, signIndex } from '../../src/audit/package.ts';
 import { papersAgain } from '../../src/cli/jobs.ts';
 import { checkpoint } from '../../src/cli/log.ts';
 import { makePackage } from '../../src/cli/package.ts';
@@ -16,6 +18,8 @@ import { auditStation, CAR } from './audit-station.ts';
 import { problemOf, said } from './said.ts';
 
 const station = auditStation();
+/** POSIX; Node itself makes no pipe that has a name. */
+const PIPE_MAKER = 'mkfifo';
 async function ownKey(): Promise<KeyObject> {
   const archive = await openArchive(station.data);
   const key = await currentKey(archive.folder, stateOf(archive));
@@ -97,6 +101,51 @@ describe('a package before a wary reader', () => {
     const record = join(out, 'records', 'J-2.record.json');
     const { code } = await problemOf(() => verify(record, { trust: trust(), kept }));
     expect(code).toBe('package-index-missing');
+  });
+
+  /** The index as the station itself might have made it, and signed. */
+  const signedAnew = async (change: (index: PackageIndex) => PackageIndex) => {
+    const { form, ...index } = change(JSON.parse(readFileSync(join(out, 'index.json'), 'utf8')));
+    const bytes = indexBytes(index);
+    writeFileSync(join(out, 'index.json'), bytes);
+    writeFileSync(join(out, 'index.jws'), signIndex(bytes, await ownKey()));
+  };
+
+  it('does not take the record of one job for that of another, though the station signed it', async () => {
+    await make();
+    await signedAnew(({ jobs, ...index }) => ({
+      ...index,
+      jobs: jobs.map((one) => ({ ...one, job: one.job === 'J-1' ? 'J-9' : one.job })),
+    }));
+    const { value, text } = await verified();
+    expect(value).toBe(1);
+    expect(text).toContain('records/J-1.record.json is of job J-1, not of the one that the index says');
+  });
+
+  it('does not take over that a look-back touched nothing, though the station signed it', async () => {
+    await station.lookBack();
+    await make();
+    await signedAnew(({ jobs, ...index }) => ({
+      ...index,
+      jobs: jobs.map((one) => ({ ...one, lookBacks: [] })),
+    }));
+    const { value, text } = await verified();
+    expect(value).toBe(1);
+    expect(text).toContain("The index does not say of job J-1 what the station's own entries say");
+    expect(text).toContain('job J-1 of 2026-02-03: OUT at cylinder 4');
+  });
+
+  it('reads no pipe that stands where a record should', async () => {
+    await make();
+    const record = join(out, 'records', 'J-1.record.json');
+    rmSync(record);
+    execFileSync(PIPE_MAKER, [record]);
+    const { value, text } = await verified();
+    expect(value).toBe(1);
+    expect(text).toContain('records/J-1.record.json was changed');
+    const { value: loose, text: found } = await said(() => verify(join(out, 'records'), { trust: trust() }));
+    expect(loose).toBe(1);
+    expect(found).toContain('J-1.record.json: no plain file');
   });
 
   it('is told of in JSON that moves no cursor and turns no line', async () => {

@@ -111,7 +111,7 @@ describe('exceptions', () => {
   test('a reading in the guard band is called not decidable, never OK', () => {
     const { exceptions } = modelOf({ firstPull: { 1: 25.2 } }).model;
     expect(exceptions.map(({ what }) => what)).toEqual([
-      expect.stringContaining('NOT DECIDABLE, 25.20 N·m is below'),
+      expect.stringContaining('UNDECIDED, 25.20 N·m is below'),
     ]);
   });
 });

@@ -24,6 +24,18 @@ export const declareEvidence: Declare = (program, run) => {
         examples('plugmark verify J-1001.record.json --trust trusted-keys.json', 'plugmark verify records/'),
     )
     .action((path, options) => run(async () => (await import('../verify.ts')).verify(path, options))());
+  program
+    .command('paper')
+    .description('makes the PDF and the CSV of a record anew, from the record alone')
+    .argument('<file>', 'the record (*.record.json)')
+    .requiredOption('--out <folder>', 'where they go')
+    .option('--trust <file>', 'the keys that are trusted (JWK set)', 'trusted-keys.json')
+    .addHelpText(
+      'after',
+      '\nExit code: that of verification. A record that does not hold has no papers.\n' +
+        examples('plugmark paper audit-2026/records/J-1001.record.json --out papers'),
+    )
+    .action((file, options) => run(async () => (await import('../paper.ts')).paper(file, options))());
 
   const log = program
     .command('log')
