@@ -1,8 +1,9 @@
 import { type Problem, ProblemError } from '../problem.ts';
 import { printable } from '../ui/printable.ts';
+import { fileProblem } from './file-problem.ts';
 
 /** What the program's exit tells a script. */
-export const EXIT = { done: 0, failed: 1, badInput: 2, untrusted: 3 } as const;
+export const EXIT = { done: 0, failed: 1, badInput: 2, untrusted: 3, otherRules: 4 } as const;
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
 
 /** Nothing that a problem or a report says is longer. */
@@ -17,13 +18,14 @@ export function problemText(problem: Problem): string {
   return `plugmark: ${place}${safeLine(problem.message)}\n  ${safeLine(problem.next)}\n`;
 }
 
-/** Runs a command; a problem becomes one sentence and an exit code, a bug one line that says so. Never a stack trace. */
+/** Runs a command; a problem becomes one sentence and an exit code, and so does what the file system refuses; a bug one line that says so. Never a stack trace. */
 export async function guarded(command: () => Promise<ExitCode>): Promise<ExitCode> {
   try {
     return await command();
   } catch (error) {
-    if (error instanceof ProblemError) {
-      process.stderr.write(problemText(error.problem));
+    const problem = error instanceof ProblemError ? error.problem : fileProblem(error);
+    if (problem !== null) {
+      process.stderr.write(problemText(problem));
       return EXIT.badInput;
     }
     const text = error instanceof Error ? `${error.name}: ${error.message}` : String(error);

@@ -1,13 +1,15 @@
 import { readFileSync, statSync } from 'node:fs';
 import { z } from 'zod';
+import { COMPLETENESS } from '../evidence/completeness.ts';
+import { JUDGED_AGAIN } from '../evidence/judged-again.ts';
 import type { TrustList } from '../evidence/trust.ts';
 import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
 import { MAX_RECORD_BYTES } from './verify-limit.ts';
 
 const findingSchema = z.strictObject({
   file: z.string(),
-  verdict: z.enum(['authentic', 'rejected', 'unreadable', 'untrusted']),
-  /** The first check that failed, in words. */
+  verdict: z.enum(['authentic', 'incomplete', 'rejected', 'unreadable', 'untrusted', 'other-rules']),
+  /** The first check that failed, or why it was not judged again, in words. */
   fault: z.string().nullable(),
   /** Names of all checks that failed. */
   failed: z.array(z.string()),
@@ -26,7 +28,9 @@ export function findingOf(file: string, trust: TrustList): Finding {
     if (!found.isFile()) return unreadable(file, 'no plain file');
     if (found.size > MAX_RECORD_BYTES) return unreadable(file, 'larger than any record');
     const report = verifyRecord(readFileSync(file), trust, null, new Date().toISOString());
-    const [fault] = report.checks.filter(({ outcome }) => outcome === 'failed');
+    const fault =
+      report.checks.find(({ outcome }) => outcome === 'failed') ??
+      report.checks.find(({ name }) => report.verdict === 'other-rules' && name === JUDGED_AGAIN);
     const { record } = report;
     return {
       file,
@@ -44,7 +48,7 @@ const failedIn = ({ checks }: VerificationReport) =>
   checks.filter(({ outcome }) => outcome === 'failed').map(({ name }) => name);
 
 /** That a job was not finished, or that its reader does not know the signer, is no fault of a record: it is what it says. */
-const isNoFault = (name: string) => name === 'completeness' || name === 'signer';
+const isNoFault = (name: string) => name === COMPLETENESS || name === 'signer';
 
 /** Whether the record is what the station sealed. */
 export const isSound = ({ verdict, failed }: Pick<Finding, 'verdict' | 'failed'>): boolean =>

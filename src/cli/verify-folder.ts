@@ -44,19 +44,38 @@ function linesOf(findings: readonly Finding[]): string {
   const bad = findings.filter(({ verdict }) => verdict !== 'authentic');
   const count = (wanted: Verdict) => findings.filter(({ verdict }) => verdict === wanted).length;
   const lines = bad.map(
-    ({ file, verdict, fault }) => `${verdict.toUpperCase()} ${safeLine(file)}: ${safeLine(fault ?? '')}`,
+    ({ file, verdict, fault }) =>
+      `${WORD[verdict].toUpperCase()} ${safeLine(file)}: ${safeLine(fault ?? '')}`,
   );
-  const counts = (['authentic', 'rejected', 'unreadable', 'untrusted'] as const).map(
-    (verdict) => `${count(verdict)} ${verdict}`,
-  );
+  const counts = GRAVITY.toReversed()
+    .filter((verdict) => verdict === 'authentic' || count(verdict) > 0)
+    .map((verdict) => `${count(verdict)} ${WORD[verdict]}`);
   return `${[...lines, `${findings.length} records: ${counts.join(', ')}`].join('\n')}\n`;
 }
 
-const GRAVITY: readonly Verdict[] = ['rejected', 'unreadable', 'untrusted', 'authentic'];
+const WORD: Readonly<Record<Verdict, string>> = {
+  authentic: 'authentic',
+  incomplete: 'authentic but not complete',
+  rejected: 'not authentic',
+  unreadable: 'unreadable',
+  untrusted: 'untrusted',
+  'other-rules': 'not judged again',
+};
 
+const GRAVITY: readonly Verdict[] = [
+  'rejected',
+  'unreadable',
+  'untrusted',
+  'other-rules',
+  'incomplete',
+  'authentic',
+];
+
+/** Of many records it is asked whether they are what was sealed; that some jobs were not finished is no fault of theirs. */
 function gravest(findings: readonly Finding[]): ExitCode {
   const worst = GRAVITY.find((verdict) => findings.some((one) => one.verdict === verdict));
-  return worst === undefined ? EXIT.failed : EXIT_CODES[worst];
+  if (worst === undefined) return EXIT.failed;
+  return worst === 'incomplete' ? EXIT.done : EXIT_CODES[worst];
 }
 
 /** So few are checked sooner than a thread has started. */

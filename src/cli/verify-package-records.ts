@@ -3,6 +3,7 @@ import { join, relative } from 'node:path';
 import type { PackageIndex } from '../audit/package.ts';
 import { type Check, failed, passed } from '../evidence/check.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
+import { COMPLETENESS } from '../evidence/completeness.ts';
 import type { TrustList } from '../evidence/trust.ts';
 import { progress } from './progress.ts';
 import { type Finding, isSound } from './verify-finding.ts';
@@ -52,25 +53,34 @@ function checkRecords(
 ): Check {
   const bad = findings.filter((finding) => !isSound(finding));
   const [first] = bad;
-  if (first !== undefined)
+  if (first !== undefined) {
+    const others = bad.slice(1, 1 + SHOWN).map(({ file }) => inside(file));
+    const also =
+      others.length === 0 ? '' : `; also ${others.join(', ')}${bad.length > 1 + SHOWN ? ' and more' : ''}`;
     return failed(
       'records',
-      `${bad.length} of ${findings.length} do not hold; ${inside(first.file)}: ${first.fault ?? 'no reason known'}`,
+      `${bad.length} of ${findings.length} do not hold; ${inside(first.file)}: ${first.fault ?? 'no reason known'}${also}`,
     );
+  }
   const astray = findings.find(({ file, says }) => says?.job !== jobs.get(file));
   if (astray !== undefined)
     return failed(
       'records',
       `${inside(astray.file)} is of job ${astray.says?.job}, not of the one that the index says.`,
     );
-  const unfinished = findings.filter(({ failed: names }) => names.includes('completeness'));
+  const unfinished = findings.filter(({ failed: names }) => names.includes(COMPLETENESS));
   const which = unfinished.slice(0, SHOWN).map(({ says }) => says?.job);
   const more = unfinished.length > SHOWN ? ` and ${unfinished.length - SHOWN} more` : '';
   const said =
     unfinished.length === 0
       ? 'each complete'
       : `${unfinished.length} of a job that was not completed or is void (${which.join(', ')}${more})`;
-  return passed('records', `${findings.length} records, each authentic and judged again; ${said}.`);
+  const others = findings.filter(({ verdict }) => verdict === 'other-rules').length;
+  const again =
+    others === 0
+      ? 'each authentic and judged again'
+      : `each authentic; ${others} NOT judged again, because they were judged by rules that this version does not know`;
+  return passed('records', `${findings.length} records, ${again}; ${said}.`);
 }
 
 function untrustedIn(findings: readonly Finding[], inside: Inside): Check | null {

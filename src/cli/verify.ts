@@ -10,6 +10,7 @@ import { verifyFolder } from './verify-folder.ts';
 import { MAX_RECORD_BYTES } from './verify-limit.ts';
 import { verifyPackage } from './verify-package.ts';
 import { isPackage, readersTrust } from './verify-place.ts';
+import { print } from './wrapped.ts';
 
 export interface VerifyOptions {
   readonly trust: string;
@@ -21,9 +22,11 @@ export interface VerifyOptions {
 
 const HEADLINE: Readonly<Record<VerificationReport['verdict'], string>> = {
   authentic: 'AUTHENTIC and complete, signed by a trusted station.',
-  rejected: 'NOT authentic or NOT complete. Do not rely on it.',
+  incomplete: 'AUTHENTIC, signed by a trusted station, but NOT COMPLETE: not all of the job is proven.',
+  rejected: 'NOT authentic. Do not rely on it.',
   unreadable: 'This file is not a job record.',
-  untrusted: 'Authentic and complete, but the station that signed is NOT trusted.',
+  untrusted: 'As it was sealed, but the station that signed is NOT trusted.',
+  'other-rules': 'AUTHENTIC, but judged by rules that this version does not know: NOT judged again.',
 };
 const MARK = { passed: '[ok]  ', failed: '[FAIL]', 'not-applicable': '[-]   ' } as const;
 
@@ -38,9 +41,8 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
   const time = await trustedTime(path, bytes, options);
   const readAt = new Date().toISOString();
   const report = verifyRecord(bytes, trust, time, readAt);
-  process.stdout.write(
-    options.json === true ? asJson(path, report) : `${reportLines(path, report).join('\n')}\n`,
-  );
+  if (options.json === true) process.stdout.write(asJson(path, report));
+  else print(reportLines(path, report));
   return EXIT_CODES[report.verdict];
 }
 

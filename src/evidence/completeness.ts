@@ -1,4 +1,4 @@
-/** Whether every cylinder of the job has its evidence and nothing was left open. */
+/** Whether a record says of its job what its entries say, and whether every cylinder has its evidence and nothing was left open. */
 import { isDeepStrictEqual } from 'node:util';
 import { openItems } from '../job/closing.ts';
 import { foldAll } from '../job/fold.ts';
@@ -10,18 +10,38 @@ import type { JobRecord } from './record.ts';
 import type { StationState } from './station.ts';
 import { summaryOf } from './summary.ts';
 
-const NAME = 'completeness';
+/** What may be missing of a record that is nonetheless what its station sealed. */
+export const COMPLETENESS = 'completeness';
+const CONTENTS = 'contents';
 
-/** Plays the entries back; the summary, the instruments and the state of every cylinder must be what they say. */
-export function completeness(record: JobRecord, station: StationState | string): Check {
+/** Plays the entries back: the summary, the budgets and the instruments must be what they and the log say; then what is open. */
+export function contentsAndCompleteness(
+  record: JobRecord,
+  station: StationState | string,
+): readonly [contents: Check, completeness: Check] {
   const state = playedBack(record);
-  if (typeof state === 'string') return failed(NAME, state);
-  const fault = summaryFault(record, state) ?? instrumentFault(record, station) ?? openFault(state);
-  if (fault !== null) return failed(NAME, fault);
+  const fault =
+    typeof state === 'string' ? state : (summaryFault(record, state) ?? instrumentFault(record, station));
+  const contents =
+    fault === null
+      ? passed(CONTENTS, 'Summary, uncertainty budgets and instruments are what the entries and the log say.')
+      : failed(CONTENTS, fault);
+  return [contents, completeness(state)];
+}
+
+function completeness(state: JobState | string): Check {
+  if (typeof state === 'string')
+    return {
+      name: COMPLETENESS,
+      outcome: 'not-applicable',
+      detail: 'Not looked at: there is no job to look at.',
+    };
+  const fault = openFault(state);
+  if (fault !== null) return failed(COMPLETENESS, fault);
   const simulated = state.simulated
     ? ' SIMULATED: the tools were, and nothing is proven about any engine.'
     : '';
-  return passed(NAME, provenText(state) + simulated);
+  return passed(COMPLETENESS, provenText(state) + simulated);
 }
 
 /** What stands proven, and what was left without proof and by whom. */

@@ -1,9 +1,9 @@
 /** Verification of a job record: an ordered list of checks, each with its outcome in words, and one verdict. */
 import { type Check, failed, passed } from './check.ts';
 import { checkClock } from './clock.ts';
-import { completeness } from './completeness.ts';
+import { COMPLETENESS, contentsAndCompleteness } from './completeness.ts';
 import { inTheLog } from './in-the-log.ts';
-import { judgedAgain } from './judged-again.ts';
+import { JUDGED_AGAIN, judgedAgain } from './judged-again.ts';
 import { checkSignatures, type SignatureReport } from './jws.ts';
 import { type JobRecord, type OpenedRecord, openRecord } from './record.ts';
 import { signatureFault, signerCheck } from './signers.ts';
@@ -11,16 +11,20 @@ import { type StationState, stationOf } from './station.ts';
 import type { TrustList } from './trust.ts';
 
 /**
- * `authentic` (exit code 0): every check passed. `rejected` (1): not authentic or not complete. `unreadable` (2): the
- * file is no JWS object and does not begin like one. `untrusted` (3): all well, but the station's key is not trusted.
+ * `authentic` (exit code 0): every check passed. `incomplete` (1): as its station sealed it, but not all of the job is
+ * proven. `rejected` (1): not authentic. `unreadable` (2): the file is no JWS object and does not begin like one.
+ * `untrusted` (3): authentic, but the station's key is not trusted. `other-rules` (4): authentic, but judged by rules that
+ * this program does not know, so that nothing could be judged again.
  */
-export type Verdict = 'authentic' | 'rejected' | 'unreadable' | 'untrusted';
+export type Verdict = 'authentic' | 'incomplete' | 'rejected' | 'unreadable' | 'untrusted' | 'other-rules';
 
-export const EXIT_CODES: Readonly<Record<Verdict, 0 | 1 | 2 | 3>> = {
+export const EXIT_CODES: Readonly<Record<Verdict, 0 | 1 | 2 | 3 | 4>> = {
   authentic: 0,
+  incomplete: 1,
   rejected: 1,
   unreadable: 2,
   untrusted: 3,
+  'other-rules': 4,
 };
 
 export interface VerificationReport {
@@ -37,7 +41,7 @@ export interface TrustedTime {
   readonly detail: string;
 }
 
-const SIX = ['signatures', 'signer', 'log', 'completeness', 'judged again', 'clock'] as const;
+const CHECKS = ['signatures', 'signer', 'log', 'contents', COMPLETENESS, JUDGED_AGAIN, 'clock'] as const;
 
 /**
  * Checks the bytes of a record file. When they do not have the form of a record only that is said; else all checks are
@@ -53,7 +57,7 @@ export function verifyRecord(
   const opened = openRecord(bytes);
   if (!opened.ok) {
     const { kind, problem } = opened.error;
-    const [first, ...rest] = SIX;
+    const [first, ...rest] = CHECKS;
     const form = failed(first, `${problem.where ?? 'record'}: ${problem.message}.`);
     const verdict = kind === 'unreadable' ? 'unreadable' : 'rejected';
     return { verdict, checks: [form, ...rest.map(notReached)], record: null, signatures: [] };
@@ -65,15 +69,23 @@ export function verifyRecord(
   const others = [
     signatureCheck(opened.value, signatures, station),
     inTheLog(opened.value, station),
-    completeness(record, station),
+    ...contentsAndCompleteness(record, station),
     judgedAgain(record),
     clockCheck(record, readAt),
     ...(time === null ? [] : [timeCheck(time)]),
   ];
   const [first, ...rest] = others;
   const checks = first === undefined ? [signer] : [first, signer, ...rest];
-  const verdict = others.some(isFailed) ? 'rejected' : isFailed(signer) ? 'untrusted' : 'authentic';
-  return { verdict, checks, record, signatures };
+  return { verdict: verdictOf(others, signer), checks, record, signatures };
+}
+
+function verdictOf(others: readonly Check[], signer: Check): Verdict {
+  const failedNames = others.filter(isFailed).map(({ name }) => name);
+  if (failedNames.some((name) => name !== COMPLETENESS)) return 'rejected';
+  if (isFailed(signer)) return 'untrusted';
+  if (others.some(({ name, outcome }) => name === JUDGED_AGAIN && outcome === 'not-applicable'))
+    return 'other-rules';
+  return failedNames.length > 0 ? 'incomplete' : 'authentic';
 }
 
 const isFailed = ({ outcome }: Check) => outcome === 'failed';

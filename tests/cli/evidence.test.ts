@@ -250,9 +250,9 @@ describe('plugmark verify', () => {
     expect(await run('verify', many, ...trust)).toBe(1);
     expect(said).toMatch(/\r\[#+\.+\] (6|16) of 22 records, \d+ s left /);
     expect(said).toMatch(/\r\[#{30}\] 22 of 22 records, 0 s left \n/);
-    expect(said).toMatch(/REJECTED .*bad\.record\.json: /);
+    expect(said).toMatch(/NOT AUTHENTIC .*bad\.record\.json: /);
     expect(said).toMatch(/UNREADABLE .*none\.record\.json: /);
-    expect(said).toContain('22 records: 20 authentic, 1 rejected, 1 unreadable, 0 untrusted');
+    expect(said).toContain('22 records: 20 authentic, 1 unreadable, 1 not authentic');
     expect(await run('verify', at('keys'))).toBe(2);
   });
 

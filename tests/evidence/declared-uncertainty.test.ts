@@ -83,13 +83,13 @@ describe('a record of a wrench that declares a larger uncertainty than the stati
     [
       'a better wrench at the opening, which the declaration covers up in the end',
       events.map(listing(0.5)),
-      'completeness',
+      'contents',
       'wrench is not as the station',
     ],
     [
       'the wrench listed at the opening as it only declared itself later',
       events.map(listing(DECLARED_PERCENT)),
-      'completeness',
+      'contents',
       'wrench is not as the station',
     ],
   ])('forged: %s', (_what, forged, check, why) => {
@@ -113,6 +113,6 @@ describe('a record of a wrench that declares a larger uncertainty than the stati
     );
     expect(INSTRUMENTS[0]?.permissibleDeviation).toEqual({ kind: 'relative', percent: LISTED_PERCENT });
     const verdict = judged(seal(logOf(events, 'job:WO-1', listed)));
-    expect(verdict).toMatchObject({ verdict: 'rejected', failed: ['completeness'] });
+    expect(verdict).toMatchObject({ verdict: 'rejected', failed: ['contents'] });
   });
 });

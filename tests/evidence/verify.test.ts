@@ -35,6 +35,7 @@ describe('a record as the station made it', () => {
       'signatures passed',
       'signer passed',
       'log passed',
+      'contents passed',
       'completeness passed',
       'judged again passed',
       'clock passed',
@@ -215,5 +216,17 @@ it('says that a job was simulated, and cannot be made to say otherwise', () => {
   expect(checks.find(({ name }) => name === 'completeness')?.detail).toContain('SIMULATED');
   const content = recordOf(file);
   const denied = { ...content, summary: { ...content.summary, simulated: false } };
-  expect(judged(signedAnew(denied, station, technician))).toMatchObject(rejected('completeness'));
+  expect(judged(signedAnew(denied, station, technician))).toMatchObject(rejected('contents'));
+});
+
+it('judged by rules that this program does not know is as it was sealed, and is not called judged again', () => {
+  const [first, ...rest] = wholeJob();
+  if (first?.type !== 'job-opened') throw new Error('no opening');
+  const older = seal(logOf([{ ...first, rules: 'plugmark/rules/0' }, ...rest]));
+  const { verdict, checks } = verifyRecord(older, trust);
+  expect(verdict).toBe('other-rules');
+  expect(EXIT_CODES[verdict]).toBe(4);
+  expect(checks.filter(({ outcome }) => outcome !== 'passed')).toEqual([
+    expect.objectContaining({ name: 'judged again', outcome: 'not-applicable' }),
+  ]);
 });

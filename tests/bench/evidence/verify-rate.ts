@@ -3,7 +3,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { spread } from '../../../src/cli/verify-folder.ts';
-import { completeness } from '../../../src/evidence/completeness.ts';
+import { contentsAndCompleteness } from '../../../src/evidence/completeness.ts';
 import { inTheLog } from '../../../src/evidence/in-the-log.ts';
 import { judgedAgain } from '../../../src/evidence/judged-again.ts';
 import { importPublicKey } from '../../../src/evidence/jwk.ts';
@@ -47,7 +47,7 @@ export const verifyRate: Measurement = {
       const parts = [
         ['reading and form', cpuMs(() => openRecord(made.bytes), calls)],
         ['place in the log', cpuMs(() => inTheLog(opened.value, station), calls)],
-        ['completeness', cpuMs(() => completeness(record, station), calls)],
+        ['completeness', cpuMs(() => contentsAndCompleteness(record, station), calls)],
         ['judged again', cpuMs(() => judgedAgain(record), calls)],
       ] as const;
       const whole = cpuMs(() => verifyRecord(made.bytes, made.trust), calls);
