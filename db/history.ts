@@ -4,7 +4,7 @@
  */
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import type { AttemptRow } from '../src/audit/attempt.ts';
+import type { AttemptRow, ProcessRow } from '../src/audit/attempt.ts';
 import { type Setup, setupSchema } from '../src/audit/setup.ts';
 import { createFolding, type Progress } from './attempts.ts';
 import {
@@ -12,11 +12,13 @@ import {
   attemptsWhere,
   type JobsFilter,
   jobsWhere,
+  LOOK_UP_KEY,
   restsOnAttempts,
   type Sql,
+  usedSince,
 } from './history-filter.ts';
-import { ATTEMPT_COLUMNS, createRowReading } from './history-rows.ts';
-import { JOB_COLUMNS, type JobRow, readJobRow } from './jobs.ts';
+import { ATTEMPT_COLUMNS, createRowReading, PROCESS_COLUMNS } from './history-rows.ts';
+import { JOB_COLUMNS, type JobRow, lookUpKey, readJobRow } from './jobs.ts';
 
 /** How a tool was used: one row for each serial number and certificate that it had. */
 export interface ToolUse {
@@ -39,6 +41,8 @@ export interface SpecificationUse {
 export interface History {
   /** In the order of time. */
   attemptsOf(filter: AttemptFilter): readonly AttemptRow[];
+  /** The same attempts, of each what `processGroups` asks. */
+  processOf(filter: AttemptFilter): readonly ProcessRow[];
   /** Those that were worked on last in front. */
   jobsOf(filter: JobsFilter, limit?: number): readonly JobRow[];
   /** What was frozen with the jobs of this key: to judge their attempts again. */
@@ -54,32 +58,32 @@ export interface History {
   plan(of: 'attempts' | 'jobs', filter: AttemptFilter & JobsFilter): readonly string[];
 }
 
-const ATTEMPTS = (where: string) =>
-  `SELECT ${ATTEMPT_COLUMNS} FROM attempts a JOIN jobs j ON j.id = a.job WHERE ${where} ORDER BY a.atMs, a.seq`;
+const ATTEMPTS = (columns: string, where: string) =>
+  `SELECT ${columns} FROM attempts a JOIN jobs j ON j.id = a.job WHERE ${where} ORDER BY a.atMs, a.seq`;
 const JOBS = (where: string) =>
   `SELECT ${JOB_COLUMNS} FROM jobs j WHERE ${where} ORDER BY j.lastSeq DESC LIMIT :limit`;
 
-/** `told` makes problems of what the database throws. */
-export function createHistory(db: Database, told: <T>(work: () => T) => T): History {
+/** `told` makes problems of what the database throws; `watch` hears of the folding that a question waits for. */
+export function createHistory(db: Database, told: <T>(work: () => T) => T, watch?: Progress): History {
   const bringUpToDate = createFolding(db);
-  const newReading = createRowReading(db);
+  db.function(LOOK_UP_KEY, { deterministic: true }, (text) => lookUpKey(textOrNull.parse(text)));
+  const reading = createRowReading(db);
   const setupBody = db.prepare('SELECT body FROM setups WHERE key = ?').pluck();
   const asked = <T>(answer: () => T): T =>
     told(() => {
-      bringUpToDate();
+      bringUpToDate(watch);
       return answer();
     });
+  const attempts = <T>(columns: string, filter: AttemptFilter, read: (row: unknown) => T): readonly T[] => {
+    const { where, values } = attemptsWhere(filter);
+    const found: T[] = [];
+    // One after the other: all rows as they come from SQLite weigh as much again as what is made of them.
+    for (const row of db.prepare(ATTEMPTS(columns, where)).raw().iterate(values)) found.push(read(row));
+    return found;
+  };
   return {
-    attemptsOf: (filter) =>
-      asked(() => {
-        const { where, values } = attemptsWhere(filter);
-        const read = newReading();
-        return db
-          .prepare(ATTEMPTS(where))
-          .raw()
-          .all(values)
-          .map((row) => read(row));
-      }),
+    attemptsOf: (filter) => asked(() => attempts(ATTEMPT_COLUMNS, filter, reading.attempts())),
+    processOf: (filter) => asked(() => attempts(PROCESS_COLUMNS, filter, reading.process())),
     jobsOf: (filter, limit = -1) =>
       (restsOnAttempts(filter) ? asked : told)(() => {
         const { where, values } = jobsWhere(filter);
@@ -97,7 +101,7 @@ export function createHistory(db: Database, told: <T>(work: () => T) => T): Hist
       ),
     useSince: (tool, from) =>
       asked(() => {
-        const { where, values } = attemptsWhere({ tool, from });
+        const { where, values } = usedSince(tool, from);
         const row = db
           .prepare(`SELECT count(*) AS count, max(a.atMs) AS lastMs FROM attempts a WHERE ${where}`)
           .get(values);
@@ -107,7 +111,7 @@ export function createHistory(db: Database, told: <T>(work: () => T) => T): Hist
     bringUpToDate: (progress) => told(() => bringUpToDate(progress)),
     plan: (of, filter) => {
       const { where, values }: Sql = of === 'jobs' ? jobsWhere(filter) : attemptsWhere(filter);
-      const sql = of === 'jobs' ? JOBS(where) : ATTEMPTS(where);
+      const sql = of === 'jobs' ? JOBS(where) : ATTEMPTS(ATTEMPT_COLUMNS, where);
       return db
         .prepare<[Sql['values']], { detail: string }>(`EXPLAIN QUERY PLAN ${sql}`)
         .all(of === 'jobs' ? { ...values, limit: -1 } : values)
@@ -117,6 +121,7 @@ export function createHistory(db: Database, told: <T>(work: () => T) => T): Hist
 }
 
 const text = z.string();
+const textOrNull = text.nullable();
 const toolUseSchema = z.strictObject({
   tool: text,
   serial: text.nullable(),

@@ -1,13 +1,14 @@
 /** The projection `jobs`: which jobs the log holds and where they stand. Nothing rests on it but look-up. */
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import { type LogEntry, logEntrySchema } from '../src/evidence/log.ts';
+import { type LogEntry, logEntrySchema, STATION_STREAM } from '../src/evidence/log.ts';
 import { normalVin } from '../src/job/vin.ts';
+import type { Progress } from './attempts.ts';
 import { type EntryTable, entryIn, entryOf, entryTable } from './entries.ts';
 import { readMigration } from './migrate.ts';
 
 /** Rises with every change of what the history holds: an older one is made again from the entries. */
-const HISTORY_VERSION = 1;
+const HISTORY_VERSION = 2;
 
 const jobRowSchema = z.strictObject({
   stream: z.string(),
@@ -56,26 +57,35 @@ export function lookUpKey(text: string | null): string | null {
 
 const TABLES = ['projection', 'jobs', 'attempts', 'setups', 'tools', 'people', 'parts'] as const;
 
-/** Makes the history anew where another version of the program made it, where nothing did yet, or where it is gone. */
-export function renewHistory(db: Database): void {
+/**
+ * Makes the history anew where another version of the program made it, where nothing did yet, or where it is gone;
+ * `progress` hears of each job.
+ */
+export function renewHistory(db: Database, progress?: Progress): void {
   const isThere = db.prepare(`SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name = ?`);
   const isWhole = TABLES.every((name) => isThere.get(name) !== undefined);
   if (isWhole && db.prepare('SELECT version FROM projection').pluck().get() === HISTORY_VERSION) return;
-  rebuildHistory(db);
+  rebuildHistory(db, progress);
 }
 
 /**
  * Drops all tables of the history and makes the list of jobs anew from the entries; attempts follow when somebody asks
  * for them.
  */
-export function rebuildHistory(db: Database): void {
+export function rebuildHistory(db: Database, progress?: Progress): void {
   db.transaction(() => {
     db.exec(readMigration('0003-history.sql'));
     const table = entryTable(db);
     const project = createProjector(db);
-    for (const entry of standingEntries(table, db.name)) project(entry);
+    const streams = table.streams();
+    const jobs = streams.filter((stream) => stream !== STATION_STREAM).length;
+    let opened = 0;
+    for (const entry of standingEntries(table, db.name)) {
+      project(entry);
+      if (entry.event.type === 'job-opened') progress?.(++opened, jobs);
+    }
     const touch = db.prepare('UPDATE jobs SET lastSeq = ?, lastAt = ? WHERE stream = ?');
-    for (const stream of table.streams()) {
+    for (const stream of streams) {
       const newest = table.newestOf(stream);
       const entry = newest === null ? null : entryIn(newest);
       if (entry !== null) touch.run(entry.seq, entry.at, stream);

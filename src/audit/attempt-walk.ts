@@ -1,8 +1,11 @@
 import type { LogEntry } from '../evidence/log.ts';
 import { fold } from '../job/fold.ts';
-import { readingFor } from '../job/measurement.ts';
-import type { GapAttempt, JobState, TorqueAttempt } from '../job/state.ts';
+import { measured, readingFor } from '../job/measurement.ts';
+import type { CylinderState, GapAttempt, JobState, TorqueAttempt } from '../job/state.ts';
 import { type Stage, stageAfter } from '../job/tightening-stage.ts';
+import { torqueStep } from '../job/torque-step.ts';
+import type { Judgement } from '../metrology/judgement.ts';
+import { rounded } from '../quantity/rounded.ts';
 import type { Attempt, Censored } from './attempt.ts';
 import { type Setup, setupOf } from './setup.ts';
 
@@ -31,7 +34,7 @@ export function jobHistory(entries: Iterable<LogEntry>): JobHistory | null {
   const opened = state;
   const attempts = opened.cylinders.flatMap((c) => [
     ...gapAttempts(opened, walk, c.cylinder, c.gaps),
-    ...pullAttempts(opened, walk, c.cylinder, c.pulls),
+    ...pullAttempts(opened, walk, c),
   ]);
   return {
     on: opened.basis.on,
@@ -160,16 +163,12 @@ function gapAttempts(
   });
 }
 
-function pullAttempts(
-  state: JobState,
-  walk: Walk,
-  cylinder: number,
-  pulls: readonly TorqueAttempt[],
-): readonly Attempt[] {
+function pullAttempts(state: JobState, walk: Walk, c: CylinderState): readonly Attempt[] {
+  const { cylinder, pulls } = c;
   const restarts = walk.restarts(cylinder);
   const stages = stagesOf(state, pulls, restarts);
   const plugAt = (number: number) => numberOfPlug(restarts, (restart) => number > restart.pull);
-  const last = standing(pulls, stages, restarts.at(-1)?.pull ?? 0);
+  const last = isByAngle(state, c) ? null : standing(pulls, stages, restarts.at(-1)?.pull ?? 0);
   const begun = new Set<number>();
   return pulls.flatMap((attempt, i) => {
     const { pull, kind, judgement } = attempt;
@@ -179,6 +178,7 @@ function pullAttempts(
     if (seen === undefined) return [];
     const first = stage === 'final' && isTry(attempt) && !begun.has(plug);
     if (first) begun.add(plug);
+    const known = judgement === null ? reachedAtLeast(state, attempt) : told(judgement);
     return [
       {
         ...seen,
@@ -190,8 +190,8 @@ function pullAttempts(
         result: judgement?.result ?? null,
         side: judgement?.side ?? null,
         readingSi: pull.peakNm,
-        valueSi: judgement?.value ?? null,
-        expanded: judgement?.expandedUncertainty ?? null,
+        valueSi: known?.value ?? null,
+        expanded: known?.expanded ?? null,
         peakStandardSi: pull.peakStandardNm,
         stage,
         censored: censoredBy(attempt),
@@ -201,6 +201,24 @@ function pullAttempts(
       } as const,
     ];
   });
+}
+
+/** What a pull came to at the plug, and U. */
+interface Known {
+  readonly value: number;
+  readonly expanded: number;
+}
+
+const told = ({ value, expandedUncertainty }: Judgement): Known => ({ value, expanded: expandedUncertainty });
+
+/** Of a try that was cut, or stood at the end of the scale: nobody judges it, and it came to no less. */
+function reachedAtLeast(state: JobState, attempt: TorqueAttempt): Known | null {
+  const { pull } = attempt;
+  const instrument = state.instruments.find(({ id }) => id === pull.tool);
+  const isBound = pull.cut !== null || pull.saturated;
+  if (instrument === undefined || !isBound || !isTry(attempt)) return null;
+  const { value, budget } = measured(instrument, pull.peakNm, circumstances(state), pull.peakStandardNm);
+  return { value: rounded(value, 6), expanded: rounded(budget.expanded, 6) };
 }
 
 const circumstances = ({ basis, order }: JobState) => ({ on: basis.on, adapter: order.adapter });
@@ -239,6 +257,10 @@ function stagesOf(
     return found;
   });
 }
+
+/** Turned on by an angle after its last pull: what it came to nobody knows. */
+const isByAngle = (state: JobState, c: CylinderState) =>
+  c.settlement?.kind === 'by-angle' && torqueStep(c, state) === 'settled';
 
 /** The judged pull that a plug stands with; null when it was backed off since, or when nobody can tell. */
 function standing(

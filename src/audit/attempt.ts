@@ -30,7 +30,7 @@ export interface Attempt {
   readonly side: Judgement['side'] | null;
   /** What the tool read; null for wires. */
   readonly readingSi: number | null;
-  /** What was judged: corrected, at the plug. */
+  /** What was judged: corrected, at the plug. Of a pull that was cut or saturated what it came to at least, not judged. */
   readonly valueSi: number | null;
   readonly expanded: number | null;
   /** Standard uncertainty of the peak as the pull gives it, in the tool's own reading; null for gaps. */
@@ -70,6 +70,30 @@ export interface AttemptRow extends Attempt {
   readonly simulated: boolean;
   readonly voided: boolean;
 }
+
+/** What of an attempt shows what a process can do: far less than all of it, of far more attempts. */
+export type ProcessRow = Pick<
+  AttemptRow,
+  | 'day'
+  | 'quantity'
+  | 'cylinder'
+  | 'tool'
+  | 'serial'
+  | 'technician'
+  | 'result'
+  | 'valueSi'
+  | 'expanded'
+  | 'stage'
+  | 'censored'
+  | 'first'
+  | 'last'
+  | 'lowerLimit'
+  | 'upperLimit'
+  | 'specificationKey'
+  | 'engine'
+  | 'simulated'
+  | 'voided'
+>;
 
 /** The window that an attempt was held against. */
 export function windowOf(

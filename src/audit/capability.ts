@@ -1,12 +1,13 @@
 /**
  * What a process can do and what it delivered, from attempts. First attempts show the process, the ones that stand show the
- * product; an attempt without a value of its own (cut, saturated, undecided, between wires) is counted and never mixed in.
+ * product. An attempt without a value of its own (cut, saturated, undecided, between wires) is in no mean and no index; a
+ * verdict that is known of it counts all the same, else a share would be of the good ones alone.
  */
 import type { Problem } from '../problem.ts';
 import { type Capability, capability } from '../statistics/capability.ts';
 import { mean, momentsOf, standardDeviation } from '../statistics/moments.ts';
 import { type Proportion, proportion } from '../statistics/proportion.ts';
-import type { AttemptRow, Censored } from './attempt.ts';
+import type { Censored, ProcessRow } from './attempt.ts';
 
 /** By what attempts of one specification are told apart. */
 export const GROUPINGS = ['specification', 'tool', 'technician', 'cylinder'] as const;
@@ -14,7 +15,7 @@ export type Grouping = (typeof GROUPINGS)[number];
 
 /** Values of one kind of attempt, in the order of time. */
 export interface Series {
-  readonly rows: readonly AttemptRow[];
+  readonly rows: readonly ProcessRow[];
   readonly n: number;
   /** Null of nothing. */
   readonly mean: number | null;
@@ -36,29 +37,31 @@ export interface ProcessGroup {
   readonly process: Series;
   /** Attempts that their plugs stand with. */
   readonly product: Series;
-  /** Of first attempts that were judged. */
+  /** Of first attempts with a verdict, those among them that went surely over the upper limit before their end was lost. */
   readonly notOkFirst: Proportion;
+  /** Of all first attempts, were those without a verdict NOT OK. */
+  readonly notOkAtWorst: Proportion;
   readonly notDecidableFirst: Proportion;
-  /** First attempts without a value, by reason. */
+  /** First attempts without a value for mean and indices, by reason. */
   readonly leftOut: Readonly<Record<Censored, number>>;
-  /** Some of the tools were simulated. */
   readonly simulated: boolean;
 }
 
 /**
- * Attempts of one quantity by specification and limits, and within these by `grouping`; void jobs prove nothing and are
- * left out. Groups with most first attempts come first.
+ * Attempts of one quantity by specification and limits, and within these by `grouping`; simulated jobs are never put
+ * together with real ones, void jobs prove nothing and are left out. Groups with most first attempts come first, simulated
+ * ones last.
  */
 export function processGroups(
-  rows: readonly AttemptRow[],
+  rows: readonly ProcessRow[],
   grouping: Grouping,
   confidence = 0.95,
 ): readonly ProcessGroup[] {
-  const groups = new Map<string, AttemptRow[]>();
+  const groups = new Map<string, ProcessRow[]>();
   for (const row of rows) {
     if (row.voided || row.stage === 'first') continue;
-    const { quantity, specificationKey, lowerLimit, upperLimit } = row;
-    const key = `${quantity} ${specificationKey} ${lowerLimit} ${upperLimit} ${memberOf(row, grouping)}`;
+    const { quantity, specificationKey, lowerLimit, upperLimit, simulated } = row;
+    const key = `${quantity} ${specificationKey} ${lowerLimit} ${upperLimit} ${simulated} ${memberOf(row, grouping)}`;
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [row]);
     else group.push(row);
@@ -68,23 +71,27 @@ export function processGroups(
       const [first] = group;
       return first === undefined ? [] : [groupOf(first, group, grouping, confidence)];
     })
-    .sort((a, b) => b.process.n - a.process.n || byText(a.member, b.member));
+    .sort(
+      (a, b) =>
+        Number(a.simulated) - Number(b.simulated) || b.process.n - a.process.n || byText(a.member, b.member),
+    );
 }
 
 function groupOf(
-  { quantity, specificationKey, engine, lowerLimit, upperLimit, ...first }: AttemptRow,
-  rows: readonly AttemptRow[],
+  { quantity, specificationKey, engine, lowerLimit, upperLimit, ...first }: ProcessRow,
+  rows: readonly ProcessRow[],
   grouping: Grouping,
   confidence: number,
 ): ProcessGroup {
   const limits = { lower: lowerLimit, upper: upperLimit };
   const firsts = rows.filter((row) => row.first);
-  const judged = firsts.filter(hasValue);
-  const share = (result: AttemptRow['result']) =>
-    proportion(judged.filter((row) => row.result === result).length, judged.length, confidence);
+  const tally = { OK: 0, NotOK: 0, NotDecidable: 0, unknown: 0 };
+  for (const row of firsts) tally[verdictOf(row) ?? 'unknown']++;
+  const { OK, NotOK, NotDecidable, unknown } = tally;
+  const known = OK + NotOK + NotDecidable;
   const leftOut = { cut: 0, saturated: 0, undecided: 0, bounded: 0 };
   for (const { censored } of firsts) if (censored !== null) leftOut[censored]++;
-  const series = (some: readonly AttemptRow[]) => seriesOf(some, limits, confidence);
+  const series = (some: readonly ProcessRow[]) => seriesOf(some, limits, confidence);
   return {
     quantity,
     specificationKey,
@@ -92,17 +99,18 @@ function groupOf(
     lowerLimit,
     upperLimit,
     member: memberOf({ ...first }, grouping),
-    process: series(judged),
+    process: series(firsts.filter(hasValue)),
     product: series(rows.filter((row) => row.last && hasValue(row))),
-    notOkFirst: share('NotOK'),
-    notDecidableFirst: share('NotDecidable'),
+    notOkFirst: proportion(NotOK, known, confidence),
+    notOkAtWorst: proportion(NotOK + unknown, firsts.length, confidence),
+    notDecidableFirst: proportion(NotDecidable, known, confidence),
     leftOut,
-    simulated: rows.some((row) => row.simulated),
+    simulated: first.simulated,
   };
 }
 
 function seriesOf(
-  rows: readonly AttemptRow[],
+  rows: readonly ProcessRow[],
   limits: { readonly lower: number; readonly upper: number },
   confidence: number,
 ): Series {
@@ -119,17 +127,23 @@ function seriesOf(
 }
 
 /** Judged, and with a value of its own. */
-const hasValue = ({ censored, result }: AttemptRow) => censored === null && result !== null;
+const hasValue = ({ censored, result }: ProcessRow) => censored === null && result !== null;
+
+/** The verdict, also of one that nobody judged because its end is missing, where what it came to at least tells it. */
+function verdictOf({ result, censored, valueSi, expanded, upperLimit }: ProcessRow): ProcessRow['result'] {
+  if (result !== null || (censored !== 'saturated' && censored !== 'cut')) return result;
+  return valueSi !== null && expanded !== null && valueSi - expanded > upperLimit ? 'NotOK' : null;
+}
 
 /** The judged values of attempts, N·m or mm. */
-export function valuesOf(rows: readonly AttemptRow[]): readonly number[] {
+export function valuesOf(rows: readonly Pick<ProcessRow, 'valueSi'>[]): readonly number[] {
   const values: number[] = [];
   for (const { valueSi } of rows) if (valueSi !== null) values.push(valueSi);
   return values;
 }
 
 function memberOf(
-  row: Pick<AttemptRow, 'serial' | 'tool' | 'technician' | 'cylinder'>,
+  row: Pick<ProcessRow, 'serial' | 'tool' | 'technician' | 'cylinder'>,
   grouping: Grouping,
 ): string {
   switch (grouping) {

@@ -1,5 +1,5 @@
 import { ok, type Result } from '../result.ts';
-import { type DeliveredLot, deliveredByLot } from '../statistics/delivered.ts';
+import { type DeliveredGap, type DeliveredLot, deliveredByLot } from '../statistics/delivered.ts';
 import type { AttemptRow } from './attempt.ts';
 
 /** New plugs of one pair of limits, by part and lot. */
@@ -7,40 +7,53 @@ export interface DeliveredUnder {
   readonly lowerLimit: number;
   readonly upperLimit: number;
   readonly lots: readonly DeliveredLot[];
+}
+
+export interface Delivered {
+  readonly under: readonly DeliveredUnder[];
   readonly simulated: boolean;
+  /** Gaps of simulated jobs that were left out, because there are real ones. */
+  readonly simulatedLeftOut: number;
 }
 
 /**
  * The gaps of plugs as they came out of the box: the first reading of each plug, of jobs that fitted new ones (`isNew`
- * tells by their setup), held against the limits of the specification. Wires give no figure and are left out, as are void
- * jobs.
+ * tells by their setup), held against the limits of the specification. Wires give a verdict and no figure. Void jobs are
+ * left out, simulated ones wherever there are others.
  */
 export function deliveredGaps(
   rows: readonly AttemptRow[],
   isNew: (setupKey: string) => boolean,
   confidence = 0.95,
-): Result<readonly DeliveredUnder[]> {
+): Result<Delivered> {
+  const all = rows.filter(
+    (row) => row.quantity === 'length' && row.first && !row.voided && isNew(row.setupKey),
+  );
+  const real = all.filter((row) => !row.simulated);
+  const simulated = real.length === 0 && all.length > 0;
   const byLimits = new Map<string, AttemptRow[]>();
-  for (const row of rows) {
-    if (row.quantity !== 'length' || !row.first || row.voided || row.censored !== null) continue;
-    if (row.valueSi === null || !isNew(row.setupKey)) continue;
+  for (const row of simulated ? all : real) {
     const key = `${row.lowerLimit}/${row.upperLimit}`;
     const there = byLimits.get(key);
     if (there === undefined) byLimits.set(key, [row]);
     else there.push(row);
   }
-  const found: DeliveredUnder[] = [];
+  const under: DeliveredUnder[] = [];
   for (const group of byLimits.values()) {
     const [first] = group;
     if (first === undefined) continue;
     const { lowerLimit, upperLimit } = first;
-    const gaps = group.flatMap(({ part, lot, valueSi }) =>
-      valueSi === null ? [] : [{ part, lot, gapMm: valueSi }],
-    );
-    const lots = deliveredByLot(gaps, { lower: lowerLimit, upper: upperLimit }, confidence);
+    const lots = deliveredByLot(group.flatMap(gapOf), { lower: lowerLimit, upper: upperLimit }, confidence);
     if (!lots.ok) return lots;
-    const simulated = group.some((row) => row.simulated);
-    found.push({ lowerLimit, upperLimit, lots: lots.value, simulated });
+    under.push({ lowerLimit, upperLimit, lots: lots.value });
   }
-  return ok(found);
+  return ok({ under, simulated, simulatedLeftOut: simulated ? 0 : all.length - real.length });
+}
+
+/** Nothing of a reading that was not judged. */
+function gapOf({ part, lot, censored, result, side, valueSi }: AttemptRow): readonly DeliveredGap[] {
+  if (censored === null) return valueSi === null ? [] : [{ part, lot, gapMm: valueSi }];
+  if (censored !== 'bounded' || result === null) return [];
+  if (result === 'NotOK') return [{ part, lot, wires: side === 'low' ? 'below' : 'above' }];
+  return [{ part, lot, wires: result === 'OK' ? 'within' : 'unknown' }];
 }

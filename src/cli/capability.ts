@@ -1,7 +1,6 @@
-import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { GROUPINGS, type Grouping, type ProcessGroup, processGroups, valuesOf } from '../audit/capability.ts';
-import { deliveredGaps } from '../audit/delivered.ts';
+import { type DeliveredUnder, deliveredGaps } from '../audit/delivered.ts';
 import { ProblemError } from '../problem.ts';
 import { individualsDrawing, rangesDrawing } from '../report/charts/control.ts';
 import { controlSvg } from '../report/charts/control-svg.ts';
@@ -12,18 +11,20 @@ import type { TextSize } from '../report/charts/plain.ts';
 import { figure } from '../report/figures.ts';
 import { writePaper } from '../report/paper.ts';
 import {
+  chartTitle,
   GROUP_HEAD,
   groupLines,
-  groupName,
   groupRow,
   type ProcessCharts,
   processCharts,
   processPaper,
+  shareText,
   unitOf,
 } from '../report/process.ts';
 import { orThrow, type Result } from '../result.ts';
 import { type Asked, filterOf } from './ask.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { outputFolder, writeWhole } from './output.ts';
 import { speaksUtf8 } from './run.ts';
 import { type Archive, stateOf } from './station.ts';
 import { textTable } from './text-table.ts';
@@ -48,14 +49,20 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
     const groups = groupsOf(archive, options);
     const [only, ...others] = groups;
     if (only === undefined) throw nothingMatches();
-    if (groups.some(({ simulated }) => simulated))
-      print(['SIMULATED: tools of some of these jobs were; they say nothing about any engine.']);
-    if (others.length > 0) {
+    const simulated = groups.filter((group) => group.simulated);
+    if (simulated.length > 0)
+      print([
+        `SIMULATED: ${simulated.length} of ${groups.length} groups; they say nothing about any engine.`,
+      ]);
+    // Simulated groups come last: one real group is shown in full whatever was played beside it.
+    if (others.some((group) => group.simulated === only.simulated)) {
       print(textTable(GROUP_HEAD, groups.map(groupRow)));
       print(['', 'Its charts: name one by --specification, and a tool, a technician or a cylinder.']);
       if (options.out !== undefined) throw severalMatch(groups.length);
       return EXIT.done;
     }
+    if (others.length > 0)
+      print([`Left out here: ${others.length} SIMULATED with ${firstsOf(others)} first attempts.`, '']);
     const charts = processCharts(only, options.last);
     print(groupLines(only));
     print(['', ...histogramLines(only), '', ...chartLines(charts)]);
@@ -66,14 +73,19 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
 
 function groupsOf({ log }: Archive, options: CapabilityOptions): readonly ProcessGroup[] {
   const { by, specification, cylinder, gap } = options;
-  const rows = log.history.attemptsOf({
+  const rows = log.history.processOf({
     ...filterOf(options),
     ...(specification !== undefined && { specification }),
     quantity: gap === true ? 'length' : 'torque',
   });
   const wanted = cylinder === undefined ? rows : rows.filter((row) => row.cylinder === cylinder);
-  return processGroups(wanted, groupingOf(by)).filter(({ process, product }) => process.n + product.n > 0);
+  return processGroups(wanted, groupingOf(by)).filter(
+    ({ notOkAtWorst, product }) => notOkAtWorst.n + product.n > 0,
+  );
 }
+
+const firstsOf = (groups: readonly ProcessGroup[]) =>
+  groups.reduce((sum, { notOkAtWorst }) => sum + notOkAtWorst.n, 0);
 
 function groupingOf(text: string): Grouping {
   const found = GROUPINGS.find((one) => one === text);
@@ -101,7 +113,7 @@ function chartLines(charts: Result<ProcessCharts>): readonly string[] {
 }
 
 const limitsOf = ({ lowerLimit, upperLimit }: ProcessGroup) => ({ lower: lowerLimit, upper: upperLimit });
-const captionOf = (group: ProcessGroup) => ({ title: groupName(group), unit: unitOf(group) });
+const captionOf = (group: ProcessGroup) => ({ title: chartTitle(group), unit: unitOf(group) });
 
 async function writeFiles(
   folder: string,
@@ -109,7 +121,7 @@ async function writeFiles(
   group: ProcessGroup,
   charts: Result<ProcessCharts>,
 ): Promise<void> {
-  await mkdir(folder, { recursive: true });
+  outputFolder(folder);
   const paper = processPaper(group, charts, {
     station: stateOf(archive).name,
     program: `plugmark ${programVersion()}`,
@@ -127,7 +139,7 @@ async function writeFiles(
       ['ranges.svg', controlSvg(rangesDrawing(individuals, caption), PICTURE)],
     );
   }
-  for (const [name, content] of files) await writeFile(join(folder, name), content);
+  for (const [name, content] of files) await writeWhole(join(folder, name), content);
   print(['', `Written: ${files.map(([name]) => join(folder, name)).join(', ')}`].map(safeLine));
 }
 
@@ -141,30 +153,50 @@ export function showDelivered(options: Whose & Asked): Promise<ExitCode> {
       known.set(key, there);
       return there;
     };
-    const found = orThrow(deliveredGaps(rows, isNew));
-    if (found.length === 0) throw nothingMatches();
-    for (const { lowerLimit, upperLimit, lots, simulated } of found) {
-      const limits = `${figure(lowerLimit, 'mm')} to ${figure(upperLimit, 'mm')} mm`;
-      print([`Gaps as delivered, limits ${limits}${simulated ? ', SIMULATED' : ''}`]);
-      print(
-        textTable(
-          ['part', 'lot', 'plugs', 'mean', 's', 'smallest', 'largest', 'out of gap', '95 %'],
-          lots.map(({ part, lot, n, meanMm, standardDeviationMm, smallestMm, largestMm, outside }) => [
-            part,
-            lot ?? '(none)',
-            String(n),
-            figure(meanMm, 'mm'),
-            standardDeviationMm === null ? '-' : figure(standardDeviationMm, 'mm'),
-            figure(smallestMm, 'mm'),
-            figure(largestMm, 'mm'),
-            `${outside.count} (${(100 * (outside.share ?? 0)).toFixed(1)} %)`,
-            `${(100 * outside.from).toFixed(1)} to ${(100 * outside.to).toFixed(1)} %`,
-          ]),
-        ),
-      );
-    }
+    const { under, simulated, simulatedLeftOut } = orThrow(deliveredGaps(rows, isNew));
+    if (under.length === 0) throw nothingMatches();
+    if (simulated) print(['SIMULATED: these say nothing about any plug.']);
+    if (simulatedLeftOut > 0) print([`Left out: ${simulatedLeftOut} gaps of SIMULATED jobs.`]);
+    for (const one of under) print(deliveredLines(one));
     return EXIT.done;
   });
+}
+
+function deliveredLines({ lowerLimit, upperLimit, lots }: DeliveredUnder): readonly string[] {
+  const mm = (value: number | null) => (value === null ? '-' : figure(value, 'mm'));
+  const cells = lots.map((lot) => [
+    lot.part,
+    lot.lot ?? '(none)',
+    String(lot.n),
+    String(lot.measured),
+    mm(lot.meanMm),
+    mm(lot.standardDeviationMm),
+    mm(lot.smallestMm),
+    mm(lot.largestMm),
+    shareText(lot.outside),
+    lot.outsideAtWorst.n === lot.outside.n ? '-' : shareText(lot.outsideAtWorst),
+  ]);
+  const head = [
+    'part',
+    'lot',
+    'plugs',
+    'measured',
+    'mean',
+    's',
+    'smallest',
+    'largest',
+    'out of gap (95 %)',
+    'at worst',
+  ];
+  return [
+    `Gaps as delivered, limits ${figure(lowerLimit, 'mm')} to ${figure(upperLimit, 'mm')} mm`,
+    ...textTable(head, cells),
+    ...(lots.some(({ n, measured }) => measured < n)
+      ? [
+          'Plugs that were not measured were tried with wires; at worst: were those out that wires could not decide on.',
+        ]
+      : []),
+  ];
 }
 
 export const textSize = (): TextSize => ({

@@ -33,6 +33,7 @@ function stirlingError(z: number): number {
 function deviance(x: number, m: number): number {
   const off = x - m;
   const v = off / (x + m);
+  if (Number.isNaN(v)) throw new RangeError(`there is no deviance of ${x} from ${m}`);
   if (Math.abs(v) > 0.1) return x * Math.log(x / m) - off;
   let sum = off * v;
   let power = 2 * x * v;

@@ -2,8 +2,9 @@
 import { type ProcessGroup, type Series, valuesOf } from '../audit/capability.ts';
 import type { Problem } from '../problem.ts';
 import { ok, type Result } from '../result.ts';
-import type { Capability, Estimate } from '../statistics/capability.ts';
+import type { Capability, Coarse, Estimate } from '../statistics/capability.ts';
 import { type IndividualsChart, individualsChart, individualsLimits } from '../statistics/individuals.ts';
+import type { Proportion } from '../statistics/proportion.ts';
 import { type Caption, individualsDrawing, rangesDrawing } from './charts/control.ts';
 import { controlPicture } from './charts/control-pdf.ts';
 import { clean } from './clean.ts';
@@ -15,12 +16,20 @@ export const unitOf = ({ quantity }: Pick<ProcessGroup, 'quantity'>): Unit =>
 
 export const isComputed = (capability: Capability | Problem): capability is Capability => 'cpk' in capability;
 
-/** `invented V8, type A, 25.00 to 30.00 N·m`, with whom or what it was told apart by. */
+/** `invented V8, type A, 25.00 to 30.00 N·m`, with whom or what it was told apart by; SIMULATED where it was. */
 export function groupName(group: ProcessGroup): string {
   const unit = unitOf(group);
   const engine = clean(group.engine ?? `specification ${group.specificationKey}`);
   const limits = `${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`;
-  return [engine, limits, ...(group.member === '' ? [] : [clean(group.member)])].join(', ');
+  const member = group.member === '' ? [] : [clean(group.member)];
+  return [engine, limits, ...member, ...(group.simulated ? ['SIMULATED'] : [])].join(', ');
+}
+
+/** What its charts are called; they say too where steps are too wide for them to show a process. */
+export function chartTitle(group: ProcessGroup): string {
+  const { capability } = group.process;
+  const coarse = isComputed(capability) ? capability.coarse : null;
+  return coarse === null ? groupName(group) : `${groupName(group)}, COARSE STEPS`;
 }
 
 export const GROUP_HEAD = [
@@ -35,6 +44,7 @@ export const GROUP_HEAD = [
   'Cpk',
   '95 %',
   'NOT OK first',
+  'at worst',
   'no value',
   'delivered',
   'Ppk',
@@ -50,40 +60,52 @@ export function groupRow(group: ProcessGroup): readonly string[] {
     group.specificationKey,
     clean(group.engine ?? '-'),
     `${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`,
-    group.member === '' ? 'all' : clean(group.member),
+    `${group.member === '' ? 'all' : clean(group.member)}${group.simulated ? ', SIMULATED' : ''}`,
     String(process.n),
     orDash(process.mean, (value) => figure(value, unit)),
     orDash(process.standardDeviation, (value) => figure(value, unit)),
     known?.cp == null ? '-' : known.cp.value.toFixed(2),
-    known === null ? '-' : known.cpk.value.toFixed(2),
+    known === null ? '-' : `${known.cpk.value.toFixed(2)}${coarseMark(known)}`,
     known === null ? '-' : interval(known.cpk),
-    group.notOkFirst.share === null ? '-' : percentOf(group.notOkFirst.share),
+    orDash(group.notOkFirst.share, percentOf),
+    orDash(group.notOkAtWorst.share, percentOf),
     String(leftOutCount(group)),
     String(product.n),
-    delivered === null ? '-' : delivered.ppk.value.toFixed(2),
+    delivered === null ? '-' : `${delivered.ppk.value.toFixed(2)}${coarseMark(delivered)}`,
   ];
 }
 
+const coarseMark = ({ coarse }: Capability) => (coarse === null ? '' : ' coarse');
+
 /** A group in full, line by line. */
 export function groupLines(group: ProcessGroup): readonly string[] {
-  const { notOkFirst, notDecidableFirst, leftOut } = group;
+  const { notOkFirst, notOkAtWorst, notDecidableFirst, leftOut } = group;
   const reasons = (['cut', 'saturated', 'undecided', 'bounded'] as const)
     .filter((reason) => leftOut[reason] > 0)
     .map((reason) => `${leftOut[reason]} ${LEFT_OUT_WORD[reason]}`);
-  const share = (what: string, { share: value, from, to, count, n }: typeof notOkFirst) =>
-    value === null
-      ? []
-      : [
-          `${what} at the first attempt: ${count} of ${n}, ${percentOf(value)} (${percentOf(from)} to ${percentOf(to)}).`,
-        ];
+  const share = (what: string, found: Proportion) =>
+    found.share === null ? [] : [`${what} at the first attempt: ${shareText(found)}.`];
+  const unknown = notOkAtWorst.n - notOkFirst.n;
   return [
     groupName(group),
     ...seriesLines('Process, first attempts on their plugs', group.process, unitOf(group)),
     ...share('NOT OK', notOkFirst),
+    ...(unknown === 0
+      ? []
+      : [`  Without a verdict: ${unknown}; were all of them NOT OK: ${shareText(notOkAtWorst)}.`]),
     ...share('UNDECIDED', notDecidableFirst),
-    ...(reasons.length === 0 ? [] : [`First attempts without a value, left out: ${reasons.join(', ')}.`]),
+    ...(reasons.length === 0
+      ? []
+      : [`First attempts without a value, in no mean and no index: ${reasons.join(', ')}.`]),
     ...seriesLines('Product, attempts that plugs stand with', group.product, unitOf(group)),
   ];
+}
+
+/** `4 of 40, 10 % (4.0 % to 23.1 %)`. */
+export function shareText({ count, n, share, from, to }: Proportion): string {
+  return share === null
+    ? `0 of ${n}`
+    : `${count} of ${n}, ${percentOf(share)} (${percentOf(from)} to ${percentOf(to)})`;
 }
 
 const LEFT_OUT_WORD = {
@@ -100,15 +122,20 @@ function seriesLines(title: string, series: Series, unit: Unit): readonly string
       ? 'none'
       : `n ${n}, mean ${figure(mean, unit)} ${UNIT_TEXT[unit]}${standardDeviation === null ? '' : `, s ${figure(standardDeviation, unit)} ${UNIT_TEXT[unit]}`}`;
   if (!isComputed(capability)) return [`${title}: ${moments}.`, `  No indices: ${capability.message}.`];
-  const { cp, cpk, pp, ppk, expectedPercent, fewerThanUsual } = capability;
+  const { cp, cpk, pp, ppk, expectedPercent, fewerThanUsual, coarse } = capability;
   const pair = (name: string, one: Estimate | null) =>
     one === null ? '' : `${name} ${one.value.toFixed(2)} (${interval(one)})`;
   return [
     `${title}: ${moments}.`,
     `  ${[pair('Cp', cp), pair('Cpk', cpk), pair('Pp', pp), pair('Ppk', ppk)].filter((one) => one !== '').join(', ')}; 95 % intervals.`,
     `  Expected outside, were it normal: ${expectedPercent.total.toFixed(3)} %.${fewerThanUsual ? ' Fewer than the 100 that are usual for such a statement.' : ''}`,
+    ...(coarse === null ? [] : [`  ${coarseText(coarse, unit)}`]),
   ];
 }
+
+/** That an instrument should tell at least five values within the spread is common practice. */
+const coarseText = ({ values, step }: Coarse, unit: Unit) =>
+  `COARSE STEPS: ${values} different values, ${figure(step, unit)} ${UNIT_TEXT[unit]} apart. The resolution of the instrument is too coarse against the spread of the process: s is that of rounding, and the indices may be far too good.`;
 
 export interface ProcessCharts {
   readonly individuals: IndividualsChart;
@@ -124,7 +151,7 @@ export function processCharts(group: ProcessGroup, most: number): Result<Process
   const chart = individualsChart(valuesOf(shown), limits.value);
   if (!chart.ok) return chart;
   const caption: Caption = {
-    title: groupName(group),
+    title: chartTitle(group),
     unit: unitOf(group),
     labels: shown.map(({ day, cylinder }) => `${day.slice(2)}/${cylinder}`),
   };
@@ -147,11 +174,18 @@ export function processPaper(
     title: 'What the process can do',
     subtitle: groupName(group),
     status: {
-      word: known === null ? 'TOO FEW TO SAY' : `Cpk ${known.cpk.value.toFixed(2)}`,
+      word:
+        known === null
+          ? 'TOO FEW TO SAY'
+          : known.coarse === null
+            ? `Cpk ${known.cpk.value.toFixed(2)}`
+            : 'STEPS TOO COARSE TO SAY',
       text:
         known === null
           ? `${n} first attempts with a value.`
-          : `95 % interval ${interval(known.cpk)}, from ${n} first attempts. It holds for a stable process whose readings are near normal.`,
+          : known.coarse !== null
+            ? coarseText(known.coarse, unitOf(group))
+            : `95 % interval ${interval(known.cpk)}, from ${n} first attempts. It holds for a stable process whose readings are near normal.`,
     },
     simulated: group.simulated,
     facts: [

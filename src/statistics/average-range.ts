@@ -53,9 +53,9 @@ export function averageRange(study: GaugeStudy): Result<AverageRange> {
   const appraiserRange = range(readings.map((row) => average(row.flat())));
   const partRange = range(parts.map((_, p) => average(readings.flatMap((row) => row[p] ?? []))));
   const ev = meanRange * k1;
-  const av = Math.sqrt(Math.max(0, (appraiserRange * k2) ** 2 - (ev * ev) / (parts.length * trials)));
+  const av = (appraiserRange * k2) ** 2 - (ev * ev) / (parts.length * trials);
   return ok({
-    ...gaugeResult({ ev, av, pv: partRange * k3, interaction: null }),
+    ...gaugeResult({ ev: ev * ev, av, pv: (partRange * k3) ** 2, interaction: null }, study.limits),
     ranges,
     meanRange,
     rangeLimit,

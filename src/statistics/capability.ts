@@ -1,7 +1,7 @@
 import { chiSquareQuantile } from '../metrology/chi-square.ts';
 import { normalCdf, normalQuantile } from '../metrology/normal.ts';
 import { err, ok, type Result } from '../result.ts';
-import { numberProblem, readingsProblem, spreadProblem } from './checks.ts';
+import { numberProblem, readingsProblem, spreadProblem, sumsProblem } from './checks.ts';
 import { type Counts, count, type Limits, limitsProblem } from './limits.ts';
 import { mean, momentsOf, standardDeviation } from './moments.ts';
 import { movingRange } from './moving-range.ts';
@@ -11,6 +11,8 @@ import { type Proportion, proportion } from './proportion.ts';
 const LEAST = 30;
 /** Common practice for a statement of capability. */
 const USUAL = 100;
+/** Common practice: readings with fewer different values show the step of the instrument, not the process. */
+const VALUES_APART = 5;
 
 /** How limits compare with six, or to one side three, standard deviations. e-Handbook, 6.1.6. */
 export interface Indices {
@@ -31,10 +33,20 @@ export interface Estimate {
   readonly to: number;
 }
 
+/** Readings in steps that are wide against their spread. */
+export interface Coarse {
+  /** How many different values there are. */
+  readonly values: number;
+  /** The least distance between two of them. */
+  readonly step: number;
+}
+
 export interface Capability {
   readonly n: number;
   /** Fewer than the hundred that are usual for such a statement. */
   readonly fewerThanUsual: boolean;
+  /** Then sigma is what rounding left of the spread, and every index may be far too good; null where the steps are fine. */
+  readonly coarse: Coarse | null;
   readonly confidence: number;
   readonly mean: number;
   /** From moving ranges, so it depends on the order of the readings: what the process does from one to the next. */
@@ -80,6 +92,8 @@ export function capability(
     spreadProblem(readings, 'readings');
   if (problem !== null) return err(problem);
   const moments = momentsOf(readings);
+  const notHeld = sumsProblem(moments, 'readings');
+  if (notHeld !== null) return err(notHeld);
   const n = readings.length;
   const [centre, sigmaOverall] = [mean(moments), standardDeviation(moments)];
   const near = movingRange(readings);
@@ -89,6 +103,7 @@ export function capability(
   return ok({
     n,
     fewerThanUsual: n < USUAL,
+    coarse: coarseness(readings, Math.min(near.sigma, sigmaOverall)),
     confidence,
     mean: centre,
     sigmaWithin: near.sigma,
@@ -102,6 +117,23 @@ export function capability(
     counts,
     outside: proportion(counts.below + counts.above, n, confidence),
   });
+}
+
+/** Rounding to a step alone has the standard deviation step/√12 (JCGM 100, F.2.2.1): nothing below it can be seen. */
+function coarseness(readings: readonly number[], sigma: number): Coarse | null {
+  const apart = new Set<number>();
+  for (const reading of readings) {
+    apart.add(reading);
+    // Every second neighbour is then a step away at least, and sigma above 0.4 steps.
+    if (apart.size > Math.max(VALUES_APART, readings.length / 2)) return null;
+  }
+  const values = [...apart].sort((a, b) => a - b);
+  let step = Number.POSITIVE_INFINITY;
+  for (const [i, value] of values.entries())
+    step = Math.min(step, value - (values[i - 1] ?? Number.NEGATIVE_INFINITY));
+  return values.length < VALUES_APART || sigma < step / Math.sqrt(12)
+    ? { values: values.length, step }
+    : null;
 }
 
 /** Cp√(χ²/ν): exact for normal readings when the standard deviation has `degreesOfFreedom`. e-Handbook, 6.1.6. */

@@ -1,4 +1,5 @@
 import type { Problem } from '../problem.ts';
+import { type Moments, mean } from './moments.ts';
 
 /** Problem `not-a-number`, at the first reading that is none. */
 export function readingsProblem(readings: readonly number[], name: string): Problem | null {
@@ -11,6 +12,21 @@ export function readingsProblem(readings: readonly number[], name: string): Prob
     next: 'leave the reading out and say so, or correct it where it was recorded',
   };
 }
+
+/** Problem `not-a-number`, when finite readings that differ have moments that a double does not hold. */
+export function sumsProblem(moments: Moments, name: string): Problem | null {
+  const { squares } = moments;
+  const holds = Number.isFinite(mean(moments)) && Number.isFinite(squares) && squares > 0;
+  return holds ? null : notHeld(name);
+}
+
+/** Problem `not-a-number`, of finite readings from which nothing finite follows. */
+export const notHeld = (name: string): Problem => ({
+  code: 'not-a-number',
+  where: name,
+  message: `${name} are so large or so small that no mean and no spread can be computed from them`,
+  next: 'leave out what no instrument can have shown, and say so',
+});
 
 /** Problem `too-few`, when there are fewer than `least`. */
 export function numberProblem(n: number, least: number, name: string): Problem | null {

@@ -4,27 +4,32 @@ import { type Counts, count, type Limits, limitsProblem } from './limits.ts';
 import { mean, momentsOf, standardDeviation } from './moments.ts';
 import { type Proportion, proportion } from './proportion.ts';
 
-/** The gap of a new plug as it came out of its box. */
-export interface DeliveredGap {
+/** The gap of a new plug as it came out of its box: measured, or where a pair of wires put it against the limits. */
+export type DeliveredGap = {
   readonly part: string;
   /** Null where nobody wrote it down. */
   readonly lot: string | null;
-  readonly gapMm: number;
-}
+} & ({ readonly gapMm: number } | { readonly wires: keyof Counts | 'unknown' });
 
 /** All plugs of one part and lot. */
 export interface DeliveredLot {
   readonly part: string;
   readonly lot: string | null;
   readonly n: number;
-  readonly meanMm: number;
-  /** Null of one plug. */
+  /** Of `n`, those that were measured; the rest was tried with wires, which give no figure. */
+  readonly measured: number;
+  /** Null where none was measured. */
+  readonly meanMm: number | null;
+  /** Null of fewer than two. */
   readonly standardDeviationMm: number | null;
-  readonly smallestMm: number;
-  readonly largestMm: number;
+  readonly smallestMm: number | null;
+  readonly largestMm: number | null;
+  /** Measured or told by wires. */
   readonly counts: Counts;
-  /** Gaps outside the limits. */
+  /** Gaps outside the limits, of those in `counts`. */
   readonly outside: Proportion;
+  /** Of all, were those outside on which the wires could not decide. */
+  readonly outsideAtWorst: Proportion;
 }
 
 /**
@@ -39,16 +44,16 @@ export function deliveredByLot(
   const problem =
     limitsProblem(limitsMm) ??
     readingsProblem(
-      gaps.map(({ gapMm }) => gapMm),
+      gaps.flatMap((gap) => ('gapMm' in gap ? [gap.gapMm] : [])),
       'gaps',
     );
   if (problem !== null) return err(problem);
-  const byPart = new Map<string, Map<string | null, number[]>>();
-  for (const { part, lot, gapMm } of gaps) {
-    const lots = byPart.get(part) ?? new Map<string | null, number[]>();
-    const gapsMm = lots.get(lot) ?? [];
-    gapsMm.push(gapMm);
-    byPart.set(part, lots.set(lot, gapsMm));
+  const byPart = new Map<string, Map<string | null, DeliveredGap[]>>();
+  for (const gap of gaps) {
+    const lots = byPart.get(gap.part) ?? new Map<string | null, DeliveredGap[]>();
+    const ofLot = lots.get(gap.lot) ?? [];
+    ofLot.push(gap);
+    byPart.set(gap.part, lots.set(gap.lot, ofLot));
   }
   return ok(
     [...byPart]
@@ -56,7 +61,7 @@ export function deliveredByLot(
       .flatMap(([part, lots]) =>
         [...lots]
           .sort(([a], [b]) => lotOrder(a, b))
-          .map(([lot, gapsMm]) => delivered(part, lot, gapsMm, limitsMm, confidence)),
+          .map(([lot, ofLot]) => delivered(part, lot, ofLot, limitsMm, confidence)),
       ),
   );
 }
@@ -64,24 +69,29 @@ export function deliveredByLot(
 function delivered(
   part: string,
   lot: string | null,
-  gapsMm: readonly number[],
+  gaps: readonly DeliveredGap[],
   limitsMm: Limits,
   confidence: number,
 ): DeliveredLot {
   // Sorted, so that the last bits of the sums do not tell in which order the plugs were measured.
-  const sorted = [...gapsMm].sort((a, b) => a - b);
+  const sorted = gaps.flatMap((gap) => ('gapMm' in gap ? [gap.gapMm] : [])).sort((a, b) => a - b);
   const moments = momentsOf(sorted);
-  const counts = count(sorted, limitsMm);
+  const tally = { ...count(sorted, limitsMm), unknown: 0 };
+  for (const gap of gaps) if ('wires' in gap) tally[gap.wires]++;
+  const { unknown, ...counts } = tally;
+  const outside = counts.below + counts.above;
   return {
     part,
     lot,
-    n: sorted.length,
-    meanMm: mean(moments),
+    n: gaps.length,
+    measured: sorted.length,
+    meanMm: sorted.length === 0 ? null : mean(moments),
     standardDeviationMm: sorted.length < 2 ? null : standardDeviation(moments),
-    smallestMm: sorted[0] ?? Number.NaN,
-    largestMm: sorted.at(-1) ?? Number.NaN,
+    smallestMm: sorted[0] ?? null,
+    largestMm: sorted.at(-1) ?? null,
     counts,
-    outside: proportion(counts.below + counts.above, sorted.length, confidence),
+    outside: proportion(outside, gaps.length - unknown, confidence),
+    outsideAtWorst: proportion(outside + unknown, gaps.length, confidence),
   };
 }
 

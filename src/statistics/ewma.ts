@@ -2,7 +2,7 @@ import { normalCdf } from '../metrology/normal.ts';
 import { studentQuantile } from '../metrology/student.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
-import { readingsProblem } from './checks.ts';
+import { notHeld, readingsProblem } from './checks.ts';
 
 /** What a chart of exponentially weighted means is drawn by. e-Handbook, 6.3.2.4. */
 export interface EwmaSettings {
@@ -89,6 +89,8 @@ export function ewmaChart(
     return point(mean, target - half, target + half);
   });
   const half = width * sigma * Math.sqrt(lambda / (2 - lambda));
+  if (![half, ...points.flatMap(({ mean, lower, upper }) => [mean, lower, upper])].every(Number.isFinite))
+    return err(notHeld('readings'));
   const even = gaps?.every((gap) => Math.abs(gap - 1) <= 0.1);
   return ok({
     settings,

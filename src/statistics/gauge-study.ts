@@ -1,6 +1,8 @@
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
-import { spreadProblem } from './checks.ts';
+import { spreadProblem, sumsProblem } from './checks.ts';
+import { limitsProblem } from './limits.ts';
+import { momentsOf } from './moments.ts';
 
 /** Every appraiser measures every part as often: what a gauge study is made of. One unit throughout. */
 export interface GaugeStudy {
@@ -8,6 +10,13 @@ export interface GaugeStudy {
   readonly parts: readonly string[];
   /** `readings[appraiser][part]` holds the trials in order. */
   readonly readings: readonly (readonly (readonly number[])[])[];
+  /** Of what the gauge is to judge, where that is known. */
+  readonly limits?: StudyLimits;
+}
+
+export interface StudyLimits {
+  readonly lower: number;
+  readonly upper: number;
 }
 
 /** Shares of the total below this are what rounding leaves behind. */
@@ -29,18 +38,33 @@ export interface GaugeResult {
   readonly interaction: Variation | null;
   /** The gauge as used: all of the above together. */
   readonly grr: Variation;
+  /** 6 GRR in per cent of the tolerance: how much of it the gauge takes up; null where no limits were given. */
+  readonly percentOfTolerance: number | null;
   readonly pv: Variation;
   readonly tv: number;
   /** Number of distinct categories, ⌊1.41 PV/GRR⌋ and at least one; null when the gauge showed no variation. */
   readonly ndc: number | null;
+  /** Components whose variance came out below zero and was taken as zero: too small to be told from repeatability. */
+  readonly setToZero: readonly Component[];
 }
+
+export type Component = 'av' | 'interaction' | 'pv';
+
+/** A variance as it came out, below zero where the readings say so. */
+export type Variances = {
+  readonly ev: number;
+  readonly av: number;
+  readonly pv: number;
+  /** Null where the method has none. */
+  readonly interaction: number | null;
+};
 
 /** A study that was checked: sizes, and a cell that is there for every appraiser and part. */
 export interface CheckedStudy extends GaugeStudy {
   readonly trials: number;
 }
 
-/** Problems: `study-size`, `missing-cell`, `unequal-trials`, `not-a-number`, naming the cell where there is one; `no-spread`. */
+/** Problems: `study-size`, `missing-cell`, `unequal-trials`, `not-a-number`, naming the cell where there is one; `no-spread`, `no-limits`, `limits-crossed`. */
 export function checkStudy(study: GaugeStudy): Result<CheckedStudy> {
   const { appraisers, parts, readings } = study;
   const trials = readings[0]?.[0]?.length ?? 0;
@@ -53,30 +77,36 @@ export function checkStudy(study: GaugeStudy): Result<CheckedStudy> {
   if (trials < 2) return err(oneTrial());
   if (readings.length > appraisers.length || readings.some((row) => row.length > parts.length))
     return err(surplus());
-  const equal = spreadProblem(readings.flat(2), 'readings');
-  return equal === null ? ok({ ...study, trials }) : err(equal);
+  const all = readings.flat(2);
+  const problem =
+    spreadProblem(all, 'readings') ??
+    sumsProblem(momentsOf(all), 'readings') ??
+    (study.limits === undefined ? null : limitsProblem(study.limits));
+  return problem === null ? ok({ ...study, trials }) : err(problem);
 }
 
-/** Puts standard deviations together. */
-export function gaugeResult(sigmas: {
-  readonly ev: number;
-  readonly av: number;
-  readonly pv: number;
-  readonly interaction: number | null;
-}): GaugeResult {
-  const grr = Math.hypot(sigmas.ev, sigmas.av, sigmas.interaction ?? 0);
-  const tv = Math.hypot(grr, sigmas.pv);
+/** Puts variances together. What came out below zero is zero, and said. */
+export function gaugeResult(variances: Variances, limits: StudyLimits | undefined): GaugeResult {
+  const [ev, av, pv] = [sigmaOf(variances.ev), sigmaOf(variances.av), sigmaOf(variances.pv)];
+  const interaction = variances.interaction === null ? null : sigmaOf(variances.interaction);
+  const grr = Math.hypot(ev, av, interaction ?? 0);
+  const tv = Math.hypot(grr, pv);
   const variation = (sigma: number): Variation => ({ sigma, percent: (100 * sigma) / tv });
   return {
-    ev: variation(sigmas.ev),
-    av: variation(sigmas.av),
-    interaction: sigmas.interaction === null ? null : variation(sigmas.interaction),
+    ev: variation(ev),
+    av: variation(av),
+    interaction: interaction === null ? null : variation(interaction),
     grr: variation(grr),
-    pv: variation(sigmas.pv),
+    percentOfTolerance: limits === undefined ? null : (600 * grr) / (limits.upper - limits.lower),
+    pv: variation(pv),
     tv,
-    ndc: grr <= ROUNDING * tv ? null : Math.max(1, Math.floor((1.41 * sigmas.pv) / grr)),
+    ndc: grr <= ROUNDING * tv ? null : Math.max(1, Math.floor((1.41 * pv) / grr)),
+    setToZero: COMPONENTS.filter((component) => (variances[component] ?? 0) < 0),
   };
 }
+
+const COMPONENTS: readonly Component[] = ['av', 'interaction', 'pv'];
+const sigmaOf = (variance: number) => Math.sqrt(Math.max(0, variance));
 
 function cellProblem(cell: string, values: readonly number[], trials: number): Problem | null {
   const next = 'measure the cell again, or leave the whole part out of the study';

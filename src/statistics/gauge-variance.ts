@@ -30,6 +30,8 @@ export interface GaugeVariance {
   readonly repeatability: Source;
   /** Interaction and repeatability in one. */
   readonly pooledError: Source;
+  /** All readings about their mean: the other four together. */
+  readonly total: Source;
   /** F of the interaction and its p; null when repeatability is zero, and F with it without meaning. */
   readonly interactionTest: { readonly f: number; readonly p: number } | null;
   readonly withInteraction: GaugeResult;
@@ -38,11 +40,11 @@ export interface GaugeVariance {
   readonly advised: 'pooled' | 'withInteraction';
 }
 
-/** Expected mean squares solved for the variances; what comes out below zero is zero. Problems: those of {@link checkStudy}. */
+/** Expected mean squares solved for the variances; what comes out below zero is zero, and said. Problems: those of {@link checkStudy}. */
 export function gaugeVariance(study: GaugeStudy): Result<GaugeVariance> {
   const checked = checkStudy(study);
   if (!checked.ok) return checked;
-  const { part, appraiser, interaction, repeatability } = sources(checked.value);
+  const { part, appraiser, interaction, repeatability, total } = sources(checked.value);
   const pooledError = source(
     interaction.squares + repeatability.squares,
     interaction.degreesOfFreedom + repeatability.degreesOfFreedom,
@@ -55,17 +57,20 @@ export function gaugeVariance(study: GaugeStudy): Result<GaugeVariance> {
     interaction,
     repeatability,
     pooledError,
+    total,
     interactionTest,
-    withInteraction: gaugeResult({
-      ev: Math.sqrt(repeatability.meanSquare),
-      interaction: excess(interaction, repeatability, sizes.trials),
-      ...main(part, appraiser, interaction, sizes),
-    }),
-    pooled: gaugeResult({
-      ev: Math.sqrt(pooledError.meanSquare),
-      interaction: null,
-      ...main(part, appraiser, pooledError, sizes),
-    }),
+    withInteraction: gaugeResult(
+      {
+        ev: repeatability.meanSquare,
+        interaction: excess(interaction, repeatability, sizes.trials),
+        ...main(part, appraiser, interaction, sizes),
+      },
+      study.limits,
+    ),
+    pooled: gaugeResult(
+      { ev: pooledError.meanSquare, interaction: null, ...main(part, appraiser, pooledError, sizes) },
+      study.limits,
+    ),
     advised: interactionTest !== null && interactionTest.p > POOL_ABOVE ? 'pooled' : 'withInteraction',
   });
 }
@@ -77,9 +82,9 @@ function main(part: Source, appraiser: Source, error: Source, { parts, appraiser
   };
 }
 
-/** Standard deviation behind what `upper` has more than `error`, when each level is a mean of `each` readings. */
+/** Variance behind what `upper` has more than `error`, when each level is a mean of `each` readings; below zero if it has less. */
 function excess(upper: Source, error: Source, each: number): number {
-  return Math.sqrt(Math.max(0, upper.meanSquare - error.meanSquare) / each);
+  return (upper.meanSquare - error.meanSquare) / each;
 }
 
 function test(interaction: Source, repeatability: Source): { f: number; p: number } | null {
@@ -106,6 +111,7 @@ function sources({ appraisers, parts, readings, trials }: CheckedStudy) {
     appraiser: source(n * trials * sumOfSquares(byAppraiser), o - 1),
     interaction: source(trials * sumOfSquares(crossed), (o - 1) * (n - 1)),
     repeatability: source(sumOfSquares(within), o * n * (trials - 1)),
+    total: source(momentsOf(readings.flat(2)).squares, o * n * trials - 1),
   };
 }
 

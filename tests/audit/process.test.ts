@@ -3,6 +3,14 @@ import type { AttemptRow } from '../../src/audit/attempt.ts';
 import { processGroups } from '../../src/audit/capability.ts';
 import { deliveredGaps } from '../../src/audit/delivered.ts';
 import { wrenchDrift } from '../../src/audit/drift.ts';
+import {
+  chartTitle,
+  groupLines,
+  groupName,
+  groupRow,
+  processCharts,
+  processPaper,
+} from '../../src/report/process.ts';
 import { orThrow } from '../../src/result.ts';
 import { capability } from '../../src/statistics/capability.ts';
 import { normals } from '../statistics/generator.ts';
@@ -48,6 +56,63 @@ describe('capability', () => {
     expect(group?.leftOut).toEqual({ cut: 1, saturated: 1, undecided: 1, bounded: 0 });
   });
 
+  const bounded = (result: AttemptRow['result']) => row(27, { censored: 'bounded', result });
+
+  it('counts verdicts without a figure in the share of NOT OK, and in no mean', () => {
+    const rows = [...Array(36).fill(bounded('OK')), ...Array(4).fill(bounded('NotOK'))];
+    const [group] = processGroups(rows, 'specification');
+    expect(group?.notOkFirst).toMatchObject({ count: 4, n: 40, share: 0.1 });
+    expect(group?.notOkAtWorst).toEqual(group?.notOkFirst);
+    expect(group?.process).toMatchObject({ n: 0, mean: null });
+    expect(group?.leftOut.bounded).toBe(40);
+  });
+
+  it('counts as NOT OK what went over the limit before its end was lost, and no other', () => {
+    const lost = (valueSi: number, censored: 'cut' | 'saturated') =>
+      row(valueSi, { result: null, expanded: 0.5, censored });
+    const rows = [
+      ...Array.from({ length: 36 }, () => row(27)),
+      ...Array.from({ length: 3 }, () => lost(60, 'saturated')),
+      lost(30.6, 'cut'),
+      lost(30.4, 'cut'),
+      lost(29, 'saturated'),
+      row(60, { result: null, expanded: 0.5, censored: 'undecided' }),
+    ];
+    const [group] = processGroups(rows, 'specification');
+    expect(group?.notOkFirst).toMatchObject({ count: 4, n: 40, share: 0.1 });
+    expect(group?.notOkAtWorst).toMatchObject({ count: 7, n: 43 });
+    expect(group?.process).toMatchObject({ n: 36, mean: 27 });
+    const said = group === undefined ? '' : groupLines(group).join('\n');
+    expect(said).toContain('NOT OK at the first attempt: 4 of 40, 10.0 %');
+    expect(said).toContain('Without a verdict: 3; were all of them NOT OK: 7 of 43, 16.3 %');
+  });
+
+  it('never puts simulated and real jobs together, and says which is which', () => {
+    const rows = [row(27), ...[28, 29].map((value) => row(value, { simulated: true })), row(26)];
+    const groups = processGroups(rows, 'specification');
+    expect(groups.map(({ simulated, process: { n, mean } }) => ({ simulated, n, mean }))).toEqual([
+      { simulated: false, n: 2, mean: 26.5 },
+      { simulated: true, n: 2, mean: 28.5 },
+    ]);
+    expect(groups.map((group) => groupName(group).endsWith('SIMULATED'))).toEqual([false, true]);
+    expect(groups.map((group) => groupRow(group).join(' ').includes('SIMULATED'))).toEqual([false, true]);
+  });
+
+  it('says where the steps of the instrument are too coarse for an index', () => {
+    const next = normals(3);
+    const read = Array.from({ length: 100 }, () => Math.round((27 + 0.02 * next()) * 10) / 10);
+    const [group] = processGroups(
+      [...read, 27.1].map((value) => row(value)),
+      'specification',
+    );
+    if (group === undefined) throw new Error('no group');
+    expect(groupLines(group).join('\n')).toContain('COARSE STEPS: 3 different values, 0.10 N·m apart.');
+    expect(groupRow(group).join(' ')).toContain(' coarse ');
+    expect(chartTitle(group)).toContain('COARSE STEPS');
+    const about = { station: 'S', program: 'p', madeAt: '2026-05-04T09:30:00.000Z' };
+    expect(processPaper(group, processCharts(group, 50), about).status.word).toBe('STEPS TOO COARSE TO SAY');
+  });
+
   it('leaves out void jobs and the first of two steps', () => {
     const rows = [row(27), row(26, { voided: true }), row(14, { stage: 'first', first: false })];
     expect(processGroups(rows, 'specification')[0]?.process).toMatchObject({ n: 1, mean: 27 });
@@ -85,13 +150,49 @@ describe('gaps as delivered', () => {
       gap(0.75, { lot: null }),
       gap(0.6, { lot: 'L-1', voided: true }),
       gap(0.6, { lot: 'L-1', setupKey: 'used' }),
-      gap(0.6, { lot: 'L-1', censored: 'bounded' }),
+      gap(0.6, { lot: 'L-1', censored: 'bounded', result: null }),
     ];
-    const [found] = orThrow(deliveredGaps(rows, (key) => key !== 'used'));
+    const [found] = orThrow(deliveredGaps(rows, (key) => key !== 'used')).under;
     expect(found?.lots.map(({ lot, n, outside }) => ({ lot, n, out: outside.count }))).toEqual([
       { lot: 'L-1', n: 10, out: 1 },
       { lot: null, n: 1, out: 0 },
     ]);
+  });
+
+  it('take a verdict of wires for a verdict, and no figure from them', () => {
+    const wires = (result: AttemptRow['result'], side: AttemptRow['side']) =>
+      gap(0.9, { lot: 'L-1', censored: 'bounded', result, side });
+    const rows = [
+      ...Array.from({ length: 8 }, () => gap(0.75, { lot: 'L-1' })),
+      wires('OK', 'inside'),
+      wires('NotOK', 'high'),
+      wires('NotOK', 'low'),
+      wires('NotDecidable', 'low'),
+    ];
+    const [lot] = orThrow(deliveredGaps(rows, () => true)).under[0]?.lots ?? [];
+    expect(lot).toMatchObject({
+      n: 12,
+      measured: 8,
+      meanMm: 0.75,
+      largestMm: 0.75,
+      counts: { below: 1, within: 9, above: 1 },
+      outside: { count: 2, n: 11 },
+      outsideAtWorst: { count: 3, n: 12 },
+    });
+    const [tried] = orThrow(deliveredGaps([wires('OK', 'inside')], () => true)).under[0]?.lots ?? [];
+    expect(tried).toMatchObject({ n: 1, measured: 0, meanMm: null, smallestMm: null, outside: { n: 1 } });
+  });
+
+  it('of simulated jobs are left out where there are others, and counted', () => {
+    const played = gap(0.9, { simulated: true });
+    const found = orThrow(deliveredGaps([gap(0.75), played, played], () => true));
+    expect(found).toMatchObject({ simulated: false, simulatedLeftOut: 2 });
+    expect(found.under[0]?.lots.map(({ n }) => n)).toEqual([1]);
+    expect(orThrow(deliveredGaps([played], () => true))).toMatchObject({
+      simulated: true,
+      simulatedLeftOut: 0,
+      under: [{ lots: [{ n: 1 }] }],
+    });
   });
 });
 

@@ -40,6 +40,7 @@ describe('reference gauge study by analysis of variance', () => {
   check('sum of squares, appraisers', 3.16726, 5.1e-6, study.appraiser.squares);
   check('sum of squares, interaction', 0.35898, 5.1e-6, study.interaction.squares);
   check('sum of squares, repeatability', 2.75893, 5.1e-6, study.repeatability.squares);
+  check('sum of squares, total', 94.64711, 5.1e-6, study.total.squares);
   check('mean square, parts', 9.81799, 5.1e-6, study.part.meanSquare);
   check('mean square, appraisers', 1.58363, 5.1e-6, study.appraiser.meanSquare);
   check('mean square, interaction', 0.01994, 5.1e-6, study.interaction.meanSquare);

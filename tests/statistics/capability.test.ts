@@ -53,6 +53,30 @@ describe('capability of readings', () => {
     expect(problemOf(capability(Array(30).fill(25), WINDOW)).code).toBe('no-spread');
   });
 
+  it('says where the readings show the steps of the instrument and not the process', () => {
+    const gaps = torques(100, 0.75, 0.002).map((gap) => Math.round(gap * 100) / 100);
+    const readings = [...gaps, 0.74, 0.76];
+    const { coarse, cp } = accepted(capability(readings, { lower: 0.7, upper: 0.8 }));
+    expect(cp?.value).toBeGreaterThan(10);
+    expect(coarse?.values).toBe(3);
+    expect(coarse?.step).toBeCloseTo(0.01, 12);
+    const fine = torques(100, 0.75, 0.002).map((gap) => Math.round(gap * 1000) / 1000);
+    expect(accepted(capability(fine, { lower: 0.7, upper: 0.8 })).coarse).toBeNull();
+    // Five values, hardly ever another than the middle one.
+    const rare = [...Array(300).fill(25), 25.1, 24.9, 25.2, 24.8];
+    expect(accepted(capability(rare, WINDOW)).coarse?.values).toBe(5);
+  });
+
+  it('refuses readings whose mean and spread a double does not hold', () => {
+    const enough = torques(30, 25, 0.5);
+    for (const [a, b] of [
+      [1e308, -1e308],
+      [1e200, 0],
+    ] as const)
+      expect(problemOf(capability(enough.with(3, a).with(4, b), WINDOW)).code).toBe('not-a-number');
+    expect(problemOf(capability([...Array(30).fill(0), 1e-200], WINDOW)).code).toBe('not-a-number');
+  });
+
   const series = fc
     .array(fc.integer({ min: 20_000, max: 30_000 }), { minLength: 30, maxLength: 60 })
     .filter((xs) => new Set(xs).size > 5)

@@ -121,6 +121,13 @@ describe('an individuals chart', () => {
 });
 
 describe('an EWMA chart', () => {
+  it('refuses what leads to no finite mean or limit', () => {
+    const ends = [1.7e308, -1.7e308];
+    expect(problemOf(ewmaChart(ends, settings))).toEqual({ code: 'not-a-number', where: 'readings' });
+    expect(problemOf(ewmaChart([1], { ...settings, sigma: 1e308 })).code).toBe('not-a-number');
+    expect(accepted(ewmaChart([1e6, -1e6], settings)).points).toHaveLength(2);
+  });
+
   const settings = { lambda: 0.2, target: 0, sigma: 1, width: 3 };
   const readings = fc.array(fc.integer({ min: -300, max: 300 }), { minLength: 1, maxLength: 40 });
 

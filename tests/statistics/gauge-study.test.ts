@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { averageRange } from '../../src/statistics/average-range.ts';
-import type { GaugeStudy } from '../../src/statistics/gauge-study.ts';
-import { gaugeVariance } from '../../src/statistics/gauge-variance.ts';
+import type { GaugeResult, GaugeStudy } from '../../src/statistics/gauge-study.ts';
+import { type GaugeVariance, gaugeVariance } from '../../src/statistics/gauge-variance.ts';
 import { normals } from './generator.ts';
 import { accepted, problemOf } from './outcome.ts';
 import { REFERENCE_STUDY } from './reference-study.ts';
@@ -146,12 +146,9 @@ describe('both methods', () => {
   it('divide the total sum of squares without remainder', () => {
     fc.assert(
       fc.property(study, (given) => {
-        const flat = given.readings.flat(2);
-        const mean = flat.reduce((a, b) => a + b, 0) / flat.length;
-        const total = flat.reduce((sum, x) => sum + (x - mean) ** 2, 0);
-        const { part, appraiser, interaction, repeatability } = accepted(gaugeVariance(given));
+        const { part, appraiser, interaction, repeatability, total } = accepted(gaugeVariance(given));
         expect(part.squares + appraiser.squares + interaction.squares + repeatability.squares).toBeCloseTo(
-          total,
+          total.squares,
           8,
         );
         expect(
@@ -159,13 +156,74 @@ describe('both methods', () => {
             appraiser.degreesOfFreedom +
             interaction.degreesOfFreedom +
             repeatability.degreesOfFreedom,
-        ).toBe(flat.length - 1);
+        ).toBe(given.readings.flat(2).length - 1);
+        expect(total.degreesOfFreedom).toBe(given.readings.flat(2).length - 1);
       }),
     );
   });
 });
 
+/** Appraisers who agree to the last digit, parts that are far apart, trials that scatter. */
+const AGREED: GaugeStudy = {
+  appraisers: ['A', 'B'],
+  parts: ['1', '2', '3'],
+  readings: [0, 1].map(() => [
+    [1.01, 0.99],
+    [2.02, 1.98],
+    [3.01, 2.99],
+  ]),
+};
+
+describe.each(methods)('a gauge study by %s', (_, method) => {
+  const result = (given: GaugeStudy): GaugeResult => {
+    const found = accepted<GaugeResult | GaugeVariance>(method(given));
+    return 'pooled' in found ? found.pooled : found;
+  };
+
+  it('says how much of a tolerance the gauge takes up, where limits are known', () => {
+    const { grr, percentOfTolerance } = result({ ...REFERENCE_STUDY, limits: { lower: -2, upper: 2 } });
+    expect(percentOfTolerance).toBeCloseTo((100 * 6 * grr.sigma) / 4, 10);
+    expect(result(REFERENCE_STUDY).percentOfTolerance).toBeNull();
+    const crossed = method({ ...REFERENCE_STUDY, limits: { lower: 2, upper: -2 } });
+    expect(problemOf<unknown>(crossed).code).toBe('limits-crossed');
+  });
+
+  it('says which variances came out below zero', () => {
+    const { av, setToZero } = result(AGREED);
+    expect(av.sigma).toBe(0);
+    expect(setToZero).toContain('av');
+    expect(setToZero).not.toContain('pv');
+  });
+
+  it('refuses readings from which nothing finite follows, and hangs on none', () => {
+    const two = (a: number, b: number): GaugeStudy => ({
+      appraisers: ['A', 'B'],
+      parts: ['1', '2'],
+      readings: [
+        [
+          [a, b],
+          [1, 2],
+        ],
+        [
+          [1, 2],
+          [3, 4],
+        ],
+      ],
+    });
+    for (const huge of [1e160, 1e308, -1e308])
+      expect(problemOf<unknown>(method(two(huge, -huge))).code).toBe('not-a-number');
+    expect(problemOf<unknown>(method(two(1e160, 2e160))).code).toBe('not-a-number');
+  });
+});
+
 describe('analysis of variance', () => {
+  it('names the interaction too, whose variance is below zero in the reference study', () => {
+    const { withInteraction, pooled } = accepted(gaugeVariance(REFERENCE_STUDY));
+    expect(withInteraction.setToZero).toEqual(['interaction']);
+    expect(withInteraction.interaction?.sigma).toBe(0);
+    expect(pooled.setToZero).toEqual([]);
+  });
+
   it('keeps an interaction that is there', () => {
     // Appraiser C reads every second part high.
     const given: GaugeStudy = {

@@ -67,7 +67,7 @@ async function one(
     });
     const rows = await median(() => void history.attemptsOf(byWrench));
     const lookback = await median(() => void judgedAgain(log, byWrench));
-    const capable = await median(() => void processGroups(history.attemptsOf(engine), 'specification'));
+    const capable = await median(() => void processGroups(history.processOf(engine), 'specification'));
     const counts = { wrench: history.attemptsOf(byWrench).length, engine: history.attemptsOf(engine).length };
     const backup = withBackup ? await timed(() => backUpLog(path, `${path}.copy`)) : null;
     return [
