@@ -90,6 +90,7 @@ const jobFrom = (cells: Cells, setupOf: (id: number) => Setup) => ({
   on: text(cells, 5),
   simulated: int(cells, 6) === 1,
   voided: text(cells, 7) === 'void',
+  open: text(cells, 7) === 'open',
   setup: setupOf(int(cells, 8)),
 });
 
@@ -119,6 +120,7 @@ function attemptReader(shared: Shared): (row: unknown) => AttemptRow {
       on: job.on,
       simulated: job.simulated,
       voided: job.voided,
+      open: job.open,
       tool,
       serial,
       certificate,
@@ -163,13 +165,14 @@ function processReader(shared: Shared): (row: unknown) => ProcessRow {
   };
   return (row) => {
     const cells = cellsOf(row);
-    const { setup, simulated, voided } = shared.job(int(cells, 8));
+    const { stream, setup, simulated, voided, open } = shared.job(int(cells, 8));
     const { tool, serial } = shared.tool(int(cells, 3));
     const flags = int(cells, 6);
     const quantity = int(cells, 1) === 1 ? 'length' : 'torque';
     const stage = stageOf(flags);
     const { lower, upper } = quantity === 'length' ? setup.gap : setup[stage];
     return {
+      stream,
       day: dayOf(int(cells, 0)),
       quantity,
       cylinder: int(cells, 2),
@@ -189,6 +192,7 @@ function processReader(shared: Shared): (row: unknown) => ProcessRow {
       engine: setup.engine,
       simulated,
       voided,
+      open,
     };
   };
 }

@@ -69,11 +69,14 @@ export interface AttemptRow extends Attempt {
   /** A simulated or void job proves nothing about any engine. */
   readonly simulated: boolean;
   readonly voided: boolean;
+  /** The job is still open: nothing of it was delivered yet. */
+  readonly open: boolean;
 }
 
 /** What of an attempt shows what a process can do: far less than all of it, of far more attempts. */
 export type ProcessRow = Pick<
   AttemptRow,
+  | 'stream'
   | 'day'
   | 'quantity'
   | 'cylinder'
@@ -93,6 +96,7 @@ export type ProcessRow = Pick<
   | 'engine'
   | 'simulated'
   | 'voided'
+  | 'open'
 >;
 
 /** The window that an attempt was held against. */

@@ -5,8 +5,10 @@
  */
 import type { Problem } from '../problem.ts';
 import { type Capability, capability } from '../statistics/capability.ts';
+import { individualsLimits } from '../statistics/individuals.ts';
 import { mean, momentsOf, standardDeviation } from '../statistics/moments.ts';
 import { type Proportion, proportion } from '../statistics/proportion.ts';
+import { type Stability, stabilityOf } from '../statistics/run-rules.ts';
 import type { Censored, ProcessRow } from './attempt.ts';
 
 /** By what attempts of one specification are told apart. */
@@ -23,6 +25,8 @@ export interface Series {
   readonly standardDeviation: number | null;
   /** Or why there is none. */
   readonly capability: Capability | Problem;
+  /** Null where there are too few for limits. */
+  readonly stability: Stability | null;
 }
 
 export interface ProcessGroup {
@@ -35,8 +39,10 @@ export interface ProcessGroup {
   readonly member: string;
   /** First attempts on their plugs. */
   readonly process: Series;
-  /** Attempts that their plugs stand with. */
+  /** Attempts that plugs stand with in jobs that were closed. */
   readonly product: Series;
+  /** Of the plugs in these jobs, those that nothing stands for which is OK. */
+  readonly notProven: Proportion;
   /** Of first attempts with a verdict, those among them that went surely over the upper limit before their end was lost. */
   readonly notOkFirst: Proportion;
   /** Of all first attempts, were those without a verdict NOT OK. */
@@ -100,13 +106,26 @@ function groupOf(
     upperLimit,
     member: memberOf({ ...first }, grouping),
     process: series(firsts.filter(hasValue)),
-    product: series(rows.filter((row) => row.last && hasValue(row))),
+    product: series(rows.filter((row) => row.last && !row.open && hasValue(row))),
+    notProven: notProvenIn(rows, confidence),
     notOkFirst: proportion(NotOK, known, confidence),
     notOkAtWorst: proportion(NotOK + unknown, firsts.length, confidence),
     notDecidableFirst: proportion(NotDecidable, known, confidence),
     leftOut,
     simulated: first.simulated,
   };
+}
+
+/** A plug whose last pull nobody could place stands for nothing, and is one of those that the figures must not lose. */
+function notProvenIn(rows: readonly ProcessRow[], confidence: number): Proportion {
+  const proven = new Map<string, boolean>();
+  for (const { stream, cylinder, open, last, result } of rows) {
+    if (open) continue;
+    const plug = `${cylinder} ${stream}`;
+    proven.set(plug, proven.get(plug) === true || (last && result === 'OK'));
+  }
+  const count = [...proven.values()].filter((is) => !is).length;
+  return proportion(count, proven.size, confidence);
 }
 
 function seriesOf(
@@ -117,12 +136,14 @@ function seriesOf(
   const values = valuesOf(rows);
   const moments = momentsOf(values);
   const computed = capability(values, limits, confidence);
+  const own = individualsLimits(values);
   return {
     rows,
     n: values.length,
     mean: values.length === 0 ? null : mean(moments),
     standardDeviation: values.length < 2 ? null : standardDeviation(moments),
     capability: computed.ok ? computed.value : computed.error,
+    stability: own.ok ? stabilityOf(values, own.value.centre, own.value.sigma) : null,
   };
 }
 

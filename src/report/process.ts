@@ -1,10 +1,12 @@
 /** What a process can do, for people: one group in full, many groups in a table, and the paper with its charts. */
+import type { ProcessRow } from '../audit/attempt.ts';
 import { type ProcessGroup, type Series, valuesOf } from '../audit/capability.ts';
 import type { Problem } from '../problem.ts';
 import { ok, type Result } from '../result.ts';
 import type { Capability, Coarse, Estimate } from '../statistics/capability.ts';
 import { type IndividualsChart, individualsChart, individualsLimits } from '../statistics/individuals.ts';
 import type { Proportion } from '../statistics/proportion.ts';
+import type { Stability } from '../statistics/run-rules.ts';
 import { type Caption, individualsDrawing, rangesDrawing } from './charts/control.ts';
 import { controlPicture } from './charts/control-pdf.ts';
 import { clean } from './clean.ts';
@@ -42,20 +44,21 @@ export const GROUP_HEAD = [
   's',
   'Cp',
   'Cpk',
-  '95 %',
+  'Cpk 95 %',
   'NOT OK first',
   'at worst',
   'no value',
-  'delivered',
+  'stands',
+  'not proven',
   'Ppk',
 ] as const;
 
-/** One group as a row of a table: the process from its first attempts, then what was delivered. */
+/** One group as a row of a table: the process from its first attempts, then the product from the last ones. */
 export function groupRow(group: ProcessGroup): readonly string[] {
   const unit = unitOf(group);
   const { process, product } = group;
   const known = isComputed(process.capability) ? process.capability : null;
-  const delivered = isComputed(product.capability) ? product.capability : null;
+  const stands = isComputed(product.capability) ? product.capability : null;
   return [
     group.specificationKey,
     clean(group.engine ?? '-'),
@@ -71,7 +74,8 @@ export function groupRow(group: ProcessGroup): readonly string[] {
     orDash(group.notOkAtWorst.share, percentOf),
     String(leftOutCount(group)),
     String(product.n),
-    delivered === null ? '-' : `${delivered.ppk.value.toFixed(2)}${coarseMark(delivered)}`,
+    orDash(group.notProven.share, percentOf),
+    stands === null ? '-' : `${stands.ppk.value.toFixed(2)}${coarseMark(stands)}`,
   ];
 }
 
@@ -98,6 +102,9 @@ export function groupLines(group: ProcessGroup): readonly string[] {
       ? []
       : [`First attempts without a value, in no mean and no index: ${reasons.join(', ')}.`]),
     ...seriesLines('Product, attempts that plugs stand with', group.product, unitOf(group)),
+    ...(group.notProven.share === null
+      ? []
+      : [`  Plugs that nothing OK stands for when their job was closed: ${shareText(group.notProven)}.`]),
   ];
 }
 
@@ -111,27 +118,32 @@ export function shareText({ count, n, share, from, to }: Proportion): string {
 const LEFT_OUT_WORD = {
   cut: 'cut off',
   saturated: 'at the end of the scale',
-  undecided: 'undecided',
+  undecided: 'of which nobody said what they were',
   bounded: 'between wires',
 } as const;
 
 function seriesLines(title: string, series: Series, unit: Unit): readonly string[] {
-  const { n, mean, standardDeviation, capability } = series;
+  const { n, mean, standardDeviation, capability, stability } = series;
   const moments =
     mean === null
       ? 'none'
       : `n ${n}, mean ${figure(mean, unit)} ${UNIT_TEXT[unit]}${standardDeviation === null ? '' : `, s ${figure(standardDeviation, unit)} ${UNIT_TEXT[unit]}`}`;
   if (!isComputed(capability)) return [`${title}: ${moments}.`, `  No indices: ${capability.message}.`];
-  const { cp, cpk, pp, ppk, expectedPercent, fewerThanUsual, coarse } = capability;
+  const { cp, cpk, pp, ppk, expectedPercent, outside, fewerThanUsual, coarse, sigmaWithin } = capability;
   const pair = (name: string, one: Estimate | null) =>
     one === null ? '' : `${name} ${one.value.toFixed(2)} (${interval(one)})`;
   return [
     `${title}: ${moments}.`,
     `  ${[pair('Cp', cp), pair('Cpk', cpk), pair('Pp', pp), pair('Ppk', ppk)].filter((one) => one !== '').join(', ')}; 95 % intervals.`,
-    `  Expected outside, were it normal: ${expectedPercent.total.toFixed(3)} %.${fewerThanUsual ? ' Fewer than the 100 that are usual for such a statement.' : ''}`,
+    `  Cp and Cpk by the moving ranges (sigma ${figure(sigmaWithin, unit)} ${UNIT_TEXT[unit]}), Pp and Ppk by s.`,
+    ...(stability === null ? [] : [`  ${stabilityText(stability)}`]),
+    `  Outside the limits: seen ${shareText(outside)}; expected, were it normal, ${expectedPercent.total.toFixed(3)} %.${fewerThanUsual ? ' Fewer than the 100 that are usual for such a statement.' : ''}`,
     ...(coarse === null ? [] : [`  ${coarseText(coarse, unit)}`]),
   ];
 }
+
+const stabilityText = ({ signals, readings, byChance, unstable }: Stability) =>
+  `${unstable ? 'NOT STABLE' : 'Stable'}: ${signals} of ${readings} complete a rule of the control chart, about ${byChance.toFixed(1)} would by chance.`;
 
 /** That an instrument should tell at least five values within the spread is common practice. */
 const coarseText = ({ values, step }: Coarse, unit: Unit) =>
@@ -140,6 +152,8 @@ const coarseText = ({ values, step }: Coarse, unit: Unit) =>
 export interface ProcessCharts {
   readonly individuals: IndividualsChart;
   readonly caption: Caption;
+  /** How to read the names of the readings. */
+  readonly labels: string;
 }
 
 /** Individuals and moving ranges of a group's first attempts: limits from all of them, drawn for the last `most`. */
@@ -153,9 +167,34 @@ export function processCharts(group: ProcessGroup, most: number): Result<Process
   const caption: Caption = {
     title: chartTitle(group),
     unit: unitOf(group),
-    labels: shown.map(({ day, cylinder }) => `${day.slice(2)}/${cylinder}`),
+    labels: shown.map(labelOf),
   };
-  return ok({ individuals: chart.value, caption });
+  const first = shown[0];
+  const labels =
+    first === undefined
+      ? ''
+      : `Each reading is named by its day and cylinder: ${labelOf(first)} is of cylinder ${first.cylinder} on ${first.day}.`;
+  return ok({ individuals: chart.value, caption, labels });
+}
+
+const labelOf = ({ day, cylinder }: Pick<ProcessRow, 'day' | 'cylinder'>) => `${day.slice(2)}/${cylinder}`;
+
+/** The headline: an index only where there is one, of a process that stays what it is, in steps that can show it. */
+function statusOf(group: ProcessGroup): Paper['status'] {
+  const { capability, n, stability } = group.process;
+  if (!isComputed(capability)) return { word: 'TOO FEW TO SAY', text: `${n} first attempts with a value.` };
+  const { coarse, cpk } = capability;
+  if (coarse !== null) return { word: 'STEPS TOO COARSE TO SAY', text: coarseText(coarse, unitOf(group)) };
+  const index = `95 % interval ${interval(cpk)}, from ${n} first attempts`;
+  if (stability?.unstable === true)
+    return {
+      word: 'NOT STABLE',
+      text: `${stability.signals} signals where ${stability.byChance.toFixed(1)} would come by chance: no index says what this process will do. Cpk ${cpk.value.toFixed(2)}, ${index}.`,
+    };
+  return {
+    word: `Cpk ${cpk.value.toFixed(2)}`,
+    text: `${index}. It holds for a stable process whose readings are near normal.`,
+  };
 }
 
 /** The paper of one group with its charts. `madeAt` is an ISO time. */
@@ -168,25 +207,10 @@ export function processPaper(
     madeAt,
   }: { readonly station: string; readonly program: string; readonly madeAt: string },
 ): Paper {
-  const { capability, n } = group.process;
-  const known = isComputed(capability) ? capability : null;
   return {
     title: 'What the process can do',
     subtitle: groupName(group),
-    status: {
-      word:
-        known === null
-          ? 'TOO FEW TO SAY'
-          : known.coarse === null
-            ? `Cpk ${known.cpk.value.toFixed(2)}`
-            : 'STEPS TOO COARSE TO SAY',
-      text:
-        known === null
-          ? `${n} first attempts with a value.`
-          : known.coarse !== null
-            ? coarseText(known.coarse, unitOf(group))
-            : `95 % interval ${interval(known.cpk)}, from ${n} first attempts. It holds for a stable process whose readings are near normal.`,
-    },
+    status: statusOf(group),
     simulated: group.simulated,
     facts: [
       { label: 'Station', value: station },
@@ -200,6 +224,7 @@ export function processPaper(
         ? [
             controlPicture(individualsDrawing(charts.value.individuals, charts.value.caption)),
             controlPicture(rangesDrawing(charts.value.individuals, charts.value.caption)),
+            { kind: 'text', title: 'Names of the readings', paragraphs: [charts.value.labels] } as const,
           ]
         : [{ kind: 'text', title: 'Charts', paragraphs: [`No chart: ${charts.error.message}.`] } as const]),
     ],

@@ -1,3 +1,5 @@
+import { chiSquareCdf } from '../metrology/chi-square.ts';
+
 /**
  * The four rules of the "Statistical Quality Control Handbook", Western Electric, 1956, as e-Handbook 6.3.2 lists them.
  * Together they raise a false alarm about every 92 readings, the first alone every 370; rules without such a published
@@ -40,6 +42,30 @@ const PATTERNS: readonly Pattern[] = [
   { rule: 'four-of-five-beyond-1', needed: 4, of: 5, beyond: 1 },
   { rule: 'eight-on-one-side', needed: 8, of: 8, beyond: 0 },
 ];
+
+/** Readings until a stable process completes one of the rules by chance: Champ and Woodall, Technometrics 29 (1987), from memory. */
+const CHANCE_EVERY = 91.75;
+/** A count that chance reaches less often is no chance. */
+const RARE = 0.01;
+
+/** Whether a process is stable, by how many readings complete a rule. */
+export interface Stability {
+  readonly readings: number;
+  /** Readings that complete at least one rule. */
+  readonly signals: number;
+  readonly byChance: number;
+  /** More than chance brings in one of a hundred stable processes, counted as independent (Poisson). */
+  readonly unstable: boolean;
+}
+
+/** How the readings stand to limits that were made of them. */
+export function stabilityOf(readings: readonly number[], centre: number, sigma: number): Stability {
+  const signals = new Set(runSignals(readings, centre, sigma).map(({ index }) => index)).size;
+  const byChance = readings.length / CHANCE_EVERY;
+  // P(N >= k) of a Poisson count with mean m is the chi-square distribution with 2k degrees of freedom at 2m.
+  const unstable = signals > byChance && chiSquareCdf(2 * byChance, 2 * signals) < RARE;
+  return { readings: readings.length, signals, byChance, unstable };
+}
 
 /** Every rule that a reading completes. A reading on a line is not beyond it. */
 export function runSignals(readings: readonly number[], centre: number, sigma: number): readonly Signal[] {

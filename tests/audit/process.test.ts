@@ -318,3 +318,44 @@ describe('the drift of a wrench in use', () => {
     expect(wrenchDrift(rows, settings)).toMatchObject({ ok: false, error: { code: 'too-few' } });
   });
 });
+
+describe('what was delivered', () => {
+  const plug = (stream: string, given: Partial<AttemptRow>) => row(27.5, { stream, ...given });
+  it('loses no plug: one that nothing stands for is counted, and one of an open job is not delivered yet', () => {
+    const rows = [
+      plug('job:A', {}),
+      // Too low, and then a pull that nobody placed: nothing stands.
+      plug('job:B', { valueSi: 24.1, result: 'NotOK', last: false }),
+      plug('job:B', { kind: 'unsure', result: null, first: false, last: false }),
+      plug('job:C', { open: true }),
+      plug('job:D', { valueSi: 24.1, result: 'NotOK' }),
+    ];
+    const [group] = processGroups(rows, 'specification');
+    expect(group?.product.n).toBe(2);
+    expect(group?.notProven).toMatchObject({ count: 2, n: 3 });
+  });
+});
+
+describe('whether a process is stable', () => {
+  const normal = normals(3);
+  const of = (values: readonly number[]) =>
+    processGroups(
+      values.map((value, i) => row(value, { stream: `job:${i}` })),
+      'specification',
+    )[0]?.process.stability;
+
+  it('is doubted where it signals more often than chance, and only then', () => {
+    const steady = Array.from({ length: 400 }, () => 27.5 + 0.3 * normal());
+    expect(of(steady)).toMatchObject({ readings: 400, unstable: false });
+    const stepped = steady.map((value, i) => (i < 200 ? value : value + 0.6));
+    expect(of(stepped)).toMatchObject({ unstable: true });
+    expect(of(steady.slice(0, 5))).toBeNull();
+  });
+
+  it('is hardly ever doubted of one that is', () => {
+    const runs = Array.from({ length: 200 }, () =>
+      of(Array.from({ length: 120 }, () => 27.5 + 0.3 * normal())),
+    );
+    expect(runs.filter((one) => one?.unstable === true).length).toBeLessThan(12);
+  });
+});

@@ -70,6 +70,7 @@ export function pullRow(setup: Setup, readingSi: number, given: Partial<AttemptR
     engine: null,
     simulated: false,
     voided: false,
+    open: false,
     ...given,
   };
 }
