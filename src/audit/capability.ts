@@ -25,6 +25,10 @@ export interface Series {
   readonly standardDeviation: number | null;
   /** Or why there is none. */
   readonly capability: Capability | Problem;
+}
+
+/** A series in the order in which the process made it: what stands for plugs was chosen from it, and shows no order. */
+export interface ProcessSeries extends Series {
   /** Null where there are too few for limits. */
   readonly stability: Stability | null;
 }
@@ -38,7 +42,7 @@ export interface ProcessGroup {
   /** Serial number, name or number; empty where attempts are grouped by specification alone. */
   readonly member: string;
   /** First attempts on their plugs. */
-  readonly process: Series;
+  readonly process: ProcessSeries;
   /** Attempts that plugs stand with in jobs that were closed. */
   readonly product: Series;
   /** Of the plugs in these jobs, those that nothing stands for which is OK. */
@@ -105,7 +109,7 @@ function groupOf(
     lowerLimit,
     upperLimit,
     member: memberOf({ ...first }, grouping),
-    process: series(firsts.filter(hasValue)),
+    process: withStability(series(firsts.filter(hasValue))),
     product: series(rows.filter((row) => row.last && !row.open && hasValue(row))),
     notProven: notProvenIn(rows, confidence),
     notOkFirst: proportion(NotOK, known, confidence),
@@ -136,13 +140,20 @@ function seriesOf(
   const values = valuesOf(rows);
   const moments = momentsOf(values);
   const computed = capability(values, limits, confidence);
-  const own = individualsLimits(values);
   return {
     rows,
     n: values.length,
     mean: values.length === 0 ? null : mean(moments),
     standardDeviation: values.length < 2 ? null : standardDeviation(moments),
     capability: computed.ok ? computed.value : computed.error,
+  };
+}
+
+function withStability(series: Series): ProcessSeries {
+  const values = valuesOf(series.rows);
+  const own = individualsLimits(values);
+  return {
+    ...series,
     stability: own.ok ? stabilityOf(values, own.value.centre, own.value.sigma) : null,
   };
 }

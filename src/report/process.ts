@@ -1,6 +1,6 @@
 /** What a process can do, for people: one group in full, many groups in a table, and the paper with its charts. */
 import type { ProcessRow } from '../audit/attempt.ts';
-import { type ProcessGroup, type Series, valuesOf } from '../audit/capability.ts';
+import { type ProcessGroup, type ProcessSeries, type Series, valuesOf } from '../audit/capability.ts';
 import type { Problem } from '../problem.ts';
 import { ok, type Result } from '../result.ts';
 import type { Capability, Coarse, Estimate } from '../statistics/capability.ts';
@@ -122,8 +122,8 @@ const LEFT_OUT_WORD = {
   bounded: 'between wires',
 } as const;
 
-function seriesLines(title: string, series: Series, unit: Unit): readonly string[] {
-  const { n, mean, standardDeviation, capability, stability } = series;
+function seriesLines(title: string, series: Series | ProcessSeries, unit: Unit): readonly string[] {
+  const { n, mean, standardDeviation, capability } = series;
   const moments =
     mean === null
       ? 'none'
@@ -136,7 +136,7 @@ function seriesLines(title: string, series: Series, unit: Unit): readonly string
     `${title}: ${moments}.`,
     `  ${[pair('Cp', cp), pair('Cpk', cpk), pair('Pp', pp), pair('Ppk', ppk)].filter((one) => one !== '').join(', ')}; 95 % intervals.`,
     `  Cp and Cpk by the moving ranges (sigma ${figure(sigmaWithin, unit)} ${UNIT_TEXT[unit]}), Pp and Ppk by s.`,
-    ...(stability === null ? [] : [`  ${stabilityText(stability)}`]),
+    ...('stability' in series && series.stability !== null ? [`  ${stabilityText(series.stability)}`] : []),
     `  Outside the limits: seen ${shareText(outside)}; expected, were it normal, ${expectedPercent.total.toFixed(3)} %.${fewerThanUsual ? ' Fewer than the 100 that are usual for such a statement.' : ''}`,
     ...(coarse === null ? [] : [`  ${coarseText(coarse, unit)}`]),
   ];
