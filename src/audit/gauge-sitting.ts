@@ -1,13 +1,16 @@
 /**
  * A gauge study while people are at it: the exercise, the tool in somebody's hand, a pause. Pure: each thing that happens
- * makes another sitting, and tells what has to be on disk before anybody sees it.
+ * makes another sitting, and tells what has to be in the log before anybody sees it.
  */
+import type { StationEvent } from '../evidence/station-event.ts';
 import type { ToolState } from '../job/state.ts';
 import type { LinkState } from '../reading.ts';
+import { type Believable, isBelievable } from './gauge-doubt.ts';
 import { due, type Exercise, lastMeasured, measured, takenBack } from './gauge-exercise.ts';
 
 export interface Sitting {
   readonly exercise: Exercise;
+  readonly believable: Believable;
   readonly tool: ToolState;
   /** The torque now; null for a gauge, and until a wrench has sent some. */
   readonly live: { readonly nowNm: number; readonly pulling: boolean } | null;
@@ -17,38 +20,51 @@ export interface Sitting {
   readonly last: 'taken' | 'back' | null;
   /** Why the last thing that came was not taken; another object each time. */
   readonly notice: { readonly words: string } | null;
+  /** A reading that is not believed, and does not count until somebody takes it all the same; another object each time. */
+  readonly asked: Asked | null;
 }
 
-/** `value` in N·m or mm, sent by the tool or typed by somebody who read it off; `refused` says why none could be had. */
+export interface Asked extends Believable {
+  readonly value: number;
+  readonly from: 'tool' | 'hand';
+}
+
+/**
+ * `value` in N·m or mm, sent by the tool or typed by somebody who read it off; `refused` says why none could be had; `take`
+ * answers for the reading that is asked about, `back` sets it aside, as a further reading does.
+ */
 export type SittingInput =
   | { readonly kind: 'link'; readonly link: LinkState }
   | { readonly kind: 'live'; readonly nowNm: number; readonly pulling: boolean }
-  | { readonly kind: 'value'; readonly value: number; readonly by: 'tool' | 'hand' }
+  | { readonly kind: 'value'; readonly value: number; readonly from: 'tool' | 'hand' }
   | { readonly kind: 'refused'; readonly words: string }
-  | { readonly kind: 'back' | 'pause' };
+  | { readonly kind: 'take' | 'back' | 'pause' };
 
-/** What the file of an open study keeps: a reading, or that the last one was taken back. */
-export type Kept =
-  | { readonly took: number; readonly by: 'tool' | 'hand' }
-  | { readonly back: true; readonly took?: never };
+type OfOpen<T> = T extends { readonly type: 'gauge-study-read' | 'gauge-study-taken-back' }
+  ? Omit<T, 'study'>
+  : never;
+/** What the log keeps of a sitting, its study left out. */
+export type Kept = OfOpen<StationEvent>;
 
 export interface Sat {
   readonly sitting: Sitting;
-  readonly kept: Kept | null;
+  readonly kept: readonly Kept[];
 }
 
-export const sittingWith = (exercise: Exercise, tool: string): Sitting => ({
+export const sittingWith = (exercise: Exercise, believable: Believable, tool: string): Sitting => ({
   exercise,
+  believable,
   tool: { tool, link: 'seeking' },
   live: null,
   paused: false,
   last: null,
   notice: null,
+  asked: null,
 });
 
 /** The sitting after one more thing that happened. */
 export function sat(before: Sitting, input: SittingInput): Sat {
-  const only = (change: Partial<Sitting>): Sat => ({ sitting: { ...before, ...change }, kept: null });
+  const only = (change: Partial<Sitting>): Sat => ({ sitting: { ...before, ...change }, kept: [] });
   switch (input.kind) {
     case 'link':
       return only({ tool: joined(before.tool, input.link), live: null });
@@ -59,27 +75,61 @@ export function sat(before: Sitting, input: SittingInput): Sat {
     }
     case 'refused':
       return only({ notice: { words: input.words } });
-    case 'pause':
-      return only({ paused: !before.paused, notice: null });
+    case 'pause': {
+      const { sitting, kept } = setAside(before);
+      return { sitting: { ...sitting, paused: !before.paused, notice: null }, kept };
+    }
+    case 'take':
+      return before.asked === null ? only({}) : taken(before, before.asked);
     case 'back':
-      return back(before);
+      return before.asked === null ? back(before) : setAside(before);
     case 'value':
-      return value(before, input.value, input.by);
+      return value(before, input.value, input.from);
   }
 }
 
-function value(before: Sitting, took: number, by: 'tool' | 'hand'): Sat {
-  if (before.paused || due(before.exercise) === null)
-    return { sitting: { ...before, notice: { words: 'A reading came and was not taken.' } }, kept: null };
-  const exercise = measured(before.exercise, took);
-  return { sitting: { ...before, exercise, last: 'taken', notice: null }, kept: { took, by } };
+/** Beyond it the log takes no figure. */
+const MOST = 1e6;
+
+function value(before: Sitting, value: number, from: 'tool' | 'hand'): Sat {
+  const not = (words: string): Sat => ({ sitting: { ...before, notice: { words } }, kept: [] });
+  if (before.paused || due(before.exercise) === null) return not('A reading came and was not taken.');
+  if (!(Math.abs(value) <= MOST)) return not('That is no figure that can be read.');
+  const { sitting, kept } = setAside(before);
+  const { believable } = before;
+  if (!isBelievable(value, believable))
+    return { sitting: { ...sitting, notice: null, asked: { ...believable, value, from } }, kept };
+  const after = taken(sitting, { value, from });
+  return { ...after, kept: [...kept, ...after.kept] };
+}
+
+function taken(before: Sitting, { value, from }: Pick<Asked, 'value' | 'from'>): Sat {
+  const exercise = measured(before.exercise, value);
+  return {
+    sitting: { ...before, exercise, last: 'taken', notice: null, asked: null },
+    kept: [{ type: 'gauge-study-read', turn: exercise.readings.length, value, from }],
+  };
+}
+
+/** The reading that was asked about does not count; no reading is dropped, so the log has it as one that was taken back. */
+function setAside(before: Sitting): Sat {
+  if (before.asked === null) return { sitting: before, kept: [] };
+  const { kept } = taken(before, before.asked);
+  const turn = before.exercise.readings.length + 1;
+  return {
+    sitting: { ...before, last: 'back', notice: null, asked: null },
+    kept: [...kept, { type: 'gauge-study-taken-back', turn }],
+  };
 }
 
 function back(before: Sitting): Sat {
   if (lastMeasured(before.exercise) === null)
-    return { sitting: { ...before, notice: { words: 'There is no reading to take back.' } }, kept: null };
+    return { sitting: { ...before, notice: { words: 'There is no reading to take back.' } }, kept: [] };
   const exercise = takenBack(before.exercise);
-  return { sitting: { ...before, exercise, last: 'back', notice: null }, kept: { back: true } };
+  return {
+    sitting: { ...before, exercise, last: 'back', notice: null },
+    kept: [{ type: 'gauge-study-taken-back', turn: before.exercise.readings.length }],
+  };
 }
 
 /** As a job has it: a tool that was lost stays lost until it is there again. */
@@ -87,13 +137,6 @@ function joined(before: ToolState, link: LinkState): ToolState {
   if (link.state === 'linked') return { tool: before.tool, link: 'linked', description: link.description };
   return link.state === 'lost' ? { tool: before.tool, link: 'lost', reason: link.reason } : before;
 }
-
-/** The exercise as its file has it: what was taken, less what was taken back. */
-export const continued = (begun: Exercise, kept: readonly Kept[]): Exercise =>
-  kept.reduce(
-    (exercise, one) => (one.took === undefined ? takenBack(exercise) : measured(exercise, one.took)),
-    begun,
-  );
 
 /**
  * The figure that was taken last, as far as whoever measures next may see it. A study is blind: an appraiser who sees an

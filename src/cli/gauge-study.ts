@@ -1,6 +1,8 @@
 import { randomInt } from 'node:crypto';
 import type { Readable } from 'node:stream';
-import { newExercise, planFrom } from '../audit/gauge-exercise.ts';
+import { newExercise, planFrom, turnsOf } from '../audit/gauge-exercise.ts';
+import { gaugeStudiesOf, nextStudy, openStudyOf, type StudyBegun } from '../audit/gauge-log.ts';
+import type { StudyMeasures } from '../evidence/gauge-study-event.ts';
 import type { Stamp } from '../evidence/log.ts';
 import { type Problem, ProblemError } from '../problem.ts';
 import type { Quantity } from '../reading.ts';
@@ -9,8 +11,8 @@ import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { hasScreen } from './run.ts';
 import { openStation, type Station } from './station.ts';
 import { type LoadedStation, readStationFile } from './station-file.ts';
-import { beginStudy, goOnWith, readStudy, type StudyHead, studyFiles, unknownStudy } from './study-file.ts';
-import { madeAlready, madeStudy, studiesOf, toldStudy } from './study-list.ts';
+import { toldStudy } from './study-list.ts';
+import { studyWriter } from './study-log.ts';
 import { type StudyWork, workThrough } from './study-work.ts';
 
 export interface StudyOptions {
@@ -29,7 +31,7 @@ export interface StudyOptions {
 }
 
 /** A study about to be worked on. */
-type Begun = Pick<StudyWork, 'head' | 'exercise' | 'written'>;
+type Begun = Pick<StudyWork, 'begun' | 'exercise' | 'written'>;
 
 /** A gauge study with the tool itself: says who measures what, takes the reading, and computes when all is measured. */
 export async function runStudy(options: StudyOptions, input: Readable = process.stdin): Promise<ExitCode> {
@@ -37,36 +39,32 @@ export async function runStudy(options: StudyOptions, input: Readable = process.
   const station = await openStation(file.station, file.folder, stamp);
   try {
     const begun =
-      options.resume === undefined
-        ? begin(station, file, options)
-        : await takeUp(station, file, options.resume);
+      options.resume === undefined ? begin(station, file, options) : takeUp(station, file, options.resume);
     const plain = options.plain === true || !hasScreen();
-    const work = { station, file, ...begun, plain, quiet: options.quiet === true, stamp, clock, input };
-    const made = await workThrough(work).finally(begun.written.close);
-    if (made !== null) {
-      print(['', `Recorded as ${made.study}.`, '', ...(await toldStudy(station, made))]);
-      return EXIT.done;
-    }
-    return await leftOpen(station, begun.head.study, options.station);
+    await workThrough({ ...begun, file, plain, quiet: options.quiet === true, stamp, clock, input });
+    return told(station, begun.begun.study, options.station);
   } finally {
     station.log.close();
   }
 }
 
-async function leftOpen({ folder }: Station, study: string, stationFile: string): Promise<ExitCode> {
-  if (!studyFiles(folder).includes(study)) {
+/** What came of it, as the log has it by now. */
+function told({ log }: Station, study: string, stationFile: string): ExitCode {
+  const found = gaugeStudiesOf(log.stationEntries()).find((one) => one.study === study);
+  if (found === undefined) {
     print(['Left before its first reading: nothing was kept.']);
     return EXIT.failed;
   }
-  const { readings, order } = (await readStudy(folder, study)).exercise;
-  const again = `plugmark gauge-study run --resume ${study} --station ${safeLine(stationFile)}`;
-  print([
-    `${study} was left open: ${readings.length} of ${order.length} readings are kept. Go on with: ${again}`,
-  ]);
+  if (found.end?.kind === 'made') print(['', `Recorded as ${study}.`, '', ...toldStudy(found)]);
+  else {
+    const [open = ''] = toldStudy(found);
+    const again = `plugmark gauge-study run --resume ${study} --station ${safeLine(stationFile)}`;
+    print([`${open} are kept. Go on with: ${again}`]);
+  }
   return EXIT.done;
 }
 
-function begin(station: Station, file: LoadedStation, options: StudyOptions): Begun {
+function begin({ log }: Station, file: LoadedStation, options: StudyOptions): Begun {
   const { tool, appraisers } = options;
   if (tool === undefined || appraisers === undefined) throw new ProblemError(incomplete());
   const entry = entryOf(file, tool);
@@ -77,32 +75,25 @@ function begin(station: Station, file: LoadedStation, options: StudyOptions): Be
       trials: options.trials,
     }),
   );
-  const head: StudyHead = {
-    study: nextNumber(station),
-    begun: stamp().at,
+  const exercise = newExercise(plan, shuffled);
+  const begun: StudyBegun = {
+    type: 'gauge-study-begun',
+    study: nextStudy(log.stationEntries()),
     tool: entry.id,
     serial: entry.serial ?? null,
-    quantity: entry.quantity,
-    at: expectedNm(entry.quantity, options.at),
+    measures: measuresOf(entry.quantity, options.at),
+    ...plan,
+    order: turnsOf(exercise).map((turn) => [...turn]),
   };
-  const exercise = newExercise(plan, shuffled);
-  return { head, exercise, written: beginStudy(station.folder, head, exercise) };
+  return { begun, exercise, written: studyWriter(log, begun, null, stamp) };
 }
 
-async function takeUp(station: Station, file: LoadedStation, study: string): Promise<Begun> {
-  if (!studyFiles(station.folder).includes(study)) throw new ProblemError(unknownStudy(study));
-  if (madeStudy(station, study) !== undefined) throw new ProblemError(madeAlready(study));
-  const { head, exercise } = await readStudy(station.folder, study);
-  const entry = entryOf(file, head.tool);
-  if ((entry.serial ?? null) !== head.serial || entry.quantity !== head.quantity)
-    throw new ProblemError(otherTool(head));
-  return { head, exercise, written: await goOnWith(station.folder, study) };
-}
-
-/** One more than any that was made or begun. */
-function nextNumber(station: Station): string {
-  const taken = [...studiesOf(station).map(({ event }) => event.study), ...studyFiles(station.folder)];
-  return `GS-${Math.max(0, ...taken.map((study) => Number(study.slice(3)))) + 1}`;
+function takeUp({ log }: Station, file: LoadedStation, study: string): Begun {
+  const { begun, exercise } = orThrow(openStudyOf(log.stationEntries(), study));
+  const entry = entryOf(file, begun.tool);
+  if ((entry.serial ?? null) !== begun.serial || entry.quantity !== begun.measures.quantity)
+    throw new ProblemError(otherTool(begun));
+  return { begun, exercise, written: studyWriter(log, begun, exercise.readings, stamp) };
 }
 
 function entryOf({ tools }: LoadedStation, id: string) {
@@ -126,10 +117,9 @@ function shuffled(n: number): readonly number[] {
 const names = (text: string) => text.split(',').map((name) => name.trim());
 const numbered = (n: number) => Array.from({ length: Math.min(n, 99) }, (_, i) => String(i + 1));
 
-/** Below a share of it nothing counts as a pull. */
-function expectedNm(quantity: Quantity, at: number | undefined): number {
-  if (quantity === 'length') return 1;
-  if (at !== undefined && at > 0) return at;
+function measuresOf(quantity: Quantity, at: number | undefined): StudyMeasures {
+  if (quantity === 'length') return { quantity, unit: 'mm' };
+  if (at !== undefined && at > 0) return { quantity, unit: 'N.m', aboutNm: at };
   throw new ProblemError({
     code: 'option-not-valid',
     where: '--at',
@@ -153,7 +143,7 @@ const incomplete = (): Problem => ({
 });
 
 /** Readings of two tools in one study would be said of one. */
-const otherTool = ({ study, tool, serial }: StudyHead): Problem => ({
+const otherTool = ({ study, tool, serial }: StudyBegun): Problem => ({
   code: 'study-other-tool',
   where: study,
   message: `this study was begun with ${serial === null ? 'a tool without a serial number' : `serial number ${serial}`}; the station file has another one as ${tool}`,

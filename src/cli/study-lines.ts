@@ -2,12 +2,13 @@ import { createInterface } from 'node:readline';
 import type { Readable } from 'node:stream';
 import { finalize } from 'rxjs';
 import { due, lastMeasured } from '../audit/gauge-exercise.ts';
-import type { Sitting } from '../audit/gauge-sitting.ts';
+import type { Asked, Sitting } from '../audit/gauge-sitting.ts';
+import { UNIT_TEXT } from '../report/figures.ts';
 import { safeLine } from './exit.ts';
 import type { StudyCommand, StudyRun, StudyState } from './study-run.ts';
 
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
-const COMMANDS: Readonly<Record<string, StudyCommand>> = { back: 'back', pause: 'pause', '': 'record' };
+const COMMANDS: Readonly<Record<string, StudyCommand>> = { back: 'back', pause: 'pause' };
 
 /**
  * A study in plain lines, until it is recorded or somebody leaves; the end of the input records what is whole. No line says
@@ -26,6 +27,7 @@ export function studyInLines(run: StudyRun, input: Readable, say: (line: string)
   keyboard.on('line', (line) => {
     const text = line.trim();
     if (text.toLowerCase() === 'quit') return run.leave();
+    if (text === '') return run.command(run.state().sitting.asked === null ? 'record' : 'take');
     run.command(COMMANDS[text.toLowerCase()] ?? { typed: text });
   });
   keyboard.on('close', () => (whole() ? run.command('record') : run.leave()));
@@ -50,17 +52,24 @@ export function studyInLines(run: StudyRun, input: Readable, say: (line: string)
 
 /** What there is to say between two states; null for the first. */
 function linesOf(before: Sitting | null, after: Sitting): readonly string[] {
-  const { exercise, tool, paused, notice } = after;
+  const { exercise, tool, paused, notice, asked } = after;
   const lines: string[] = [];
   if (tool.link !== before?.tool.link && tool.link === 'linked') lines.push('The tool is there.');
   if (tool.link !== before?.tool.link && tool.link === 'lost')
     lines.push(`The tool is lost: ${safeLine(tool.reason ?? '')}. Waiting for it.`);
   if (notice !== null && notice !== before?.notice) lines.push(safeLine(notice.words));
+  const asks = asked !== (before?.asked ?? null);
   const changed = before === null || exercise !== before.exercise;
   if (changed && before !== null) lines.push(doneLine(before, after));
-  if (!changed && paused === before.paused) return lines;
+  else if (asks && before?.asked) lines.push('  set aside');
+  if (asks && asked !== null) return [...lines, askedLine(asked)];
+  if (!changed && !asks && paused === before.paused) return lines;
   return [...lines, paused ? 'Paused: nothing is taken. "pause" and Enter goes on.' : askLine(after)];
 }
+
+/** The figure is kept back here too: it may yet be taken. */
+const askedLine = ({ lower, upper, unit }: Asked): string =>
+  `That is far from what is believed, ${lower} to ${upper} ${UNIT_TEXT[unit]}, and does not count yet. Measure the part once more; Enter alone takes it as it is, "back" sets it aside.`;
 
 function doneLine(before: Sitting, { exercise, last }: Sitting): string {
   if (last === 'taken') return `  taken, ${exercise.order.length - exercise.readings.length} left`;

@@ -1,73 +1,89 @@
-import { type Problem, ProblemError } from '../problem.ts';
+import {
+  gaugeStudiesOf,
+  isAsTaken,
+  type LoggedStudy,
+  openStudyOf,
+  unknownStudy,
+} from '../audit/gauge-log.ts';
+import type { Stamp } from '../evidence/log.ts';
+import { ProblemError } from '../problem.ts';
 import { studyLines } from '../report/gauge-study.ts';
-import { EXIT, type ExitCode } from './exit.ts';
-import type { Archive } from './station.ts';
-import { readStudy, studyFiles, unknownStudy } from './study-file.ts';
-import type { StudyEvent } from './study-run.ts';
+import { orThrow } from '../result.ts';
+import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { optionText } from './option-text.ts';
+import { appendBehindOthers } from './study-log.ts';
 import { textTable } from './text-table.ts';
 import { type Whose, withArchive } from './whose.ts';
 
-/** The studies that the station made, and those that were left open. */
+/** All studies of the station: made, open, given up. */
 export function listStudies(options: Whose): Promise<ExitCode> {
-  return withArchive(options, async (archive) => {
-    const made = studiesOf(archive);
-    const rows = made.map(({ event, at }) => [
-      event.study,
-      at.slice(0, 10),
-      event.serial ?? event.tool,
-      `${event.appraisers.length} x ${event.parts.length} x ${event.readings[0]?.[0]?.length ?? 0}`,
-    ]);
-    for (const study of studyFiles(archive.folder)) {
-      if (made.some(({ event }) => event.study === study)) continue;
-      const { head, exercise } = await readStudy(archive.folder, study);
-      const { plan, readings, order } = exercise;
-      rows.push([
+  return withArchive(options, ({ log }) => {
+    const rows = gaugeStudiesOf(log.stationEntries()).map((one) => {
+      const { study, serial, tool, plan } = one;
+      const { appraisers, parts, trials } = plan;
+      return [
         study,
-        `open, ${readings.length} of ${order.length}`,
-        head.serial ?? head.tool,
-        `${plan.appraisers.length} x ${plan.parts.length} x ${plan.trials}`,
-      ]);
-    }
+        standOf(one),
+        serial ?? tool,
+        `${appraisers.length} x ${parts.length} x ${trials}`,
+        one.end?.kind === 'dropped' ? one.end.because : '',
+      ];
+    });
     print(rows.length === 0 ? ['No gauge study was made yet.'] : textTable(HEAD, rows));
     return EXIT.done;
   });
 }
 
-const HEAD = ['study', 'made', 'tool', 'appraisers x parts x trials'] as const;
+const HEAD = ['study', 'made', 'tool', 'appraisers x parts x trials', ''] as const;
 
-/** One study by both methods, computed anew from its readings. */
+function standOf({ taking, end }: LoggedStudy): string {
+  if (end?.kind === 'made') return end.at.slice(0, 10);
+  const { readings = [], order = [] } = taking?.exercise ?? {};
+  return `${end === null ? 'open' : 'given up'}, ${readings.length} of ${order.length}`;
+}
+
+/** One study by both methods, computed anew from its readings; of one that is open or given up only how far it came. */
 export function showStudy(number: string, options: Whose): Promise<ExitCode> {
-  return withArchive(options, async (archive) => {
-    const made = madeStudy(archive, number);
-    if (made === undefined) throw new ProblemError(unknownStudy(number));
-    print(await toldStudy(archive, made));
+  return withArchive(options, ({ log }) => {
+    const found = gaugeStudiesOf(log.stationEntries()).find(({ study }) => study === number);
+    if (found === undefined) throw new ProblemError(unknownStudy(number));
+    print(toldStudy(found));
     return EXIT.done;
   });
 }
 
-export const madeStudy = (archive: Archive, study: string): StudyEvent | undefined =>
-  studiesOf(archive).find(({ event }) => event.study === study)?.event;
-
-/** The whole ones, each with the time of its record. */
-export function studiesOf({ log }: Archive): readonly { readonly event: StudyEvent; readonly at: string }[] {
-  return log
-    .stationEntries()
-    .flatMap(({ event, at }) => (event.type === 'gauge-study-made' ? [{ event, at }] : []));
+/** The result of a whole study, and how its readings were had. Readings of an open one would be seen before they are due again. */
+export function toldStudy(study: LoggedStudy): readonly string[] {
+  const { taking, end } = study;
+  if (end?.kind !== 'made') {
+    const on = end === null ? '' : `, on ${end.at.slice(0, 10)}: ${safeLine(end.because)}`;
+    return [`${study.study}: ${standOf(study)} readings${on}`];
+  }
+  const lines = studyLines(end.made);
+  if (taking === null) return lines;
+  const byHand = taking.from.filter((from) => from === 'hand').length;
+  return [
+    ...lines,
+    '',
+    `Readings typed by hand ${byHand}, taken back on the way ${taking.takenBack}.`,
+    ...(isAsTaken(study) ? [] : ['NOT AS TAKEN: these are not the readings that the log took one by one.']),
+  ];
 }
 
-/** The result, and how the readings were had where their file is still there. */
-export async function toldStudy({ folder }: Archive, made: StudyEvent): Promise<readonly string[]> {
-  if (!studyFiles(folder).includes(made.study)) return studyLines(made);
-  const { byHand, takenBack } = await readStudy(folder, made.study);
-  const said = `By the file of the study: readings typed by hand ${byHand}, taken back on the way ${takenBack}.`;
-  return [...studyLines(made), '', said];
+/** Gives up a study that is open; what was measured for it stays in the log. */
+export function dropStudy(number: string, options: Whose & { readonly because: string }): Promise<ExitCode> {
+  return withArchive(options, ({ log }) => {
+    const because = optionText(options.because, '--because', 200);
+    const { begun } = orThrow(openStudyOf(log.stationEntries(), number));
+    const event = { type: 'gauge-study-dropped', study: begun.study, because } as const;
+    appendBehindOthers(log, [event], now(), (entries) => void orThrow(openStudyOf(entries, number)));
+    print([`${begun.study} is given up; what was measured for it stays in the log.`]);
+    return EXIT.done;
+  });
 }
 
-export const madeAlready = (study: string): Problem => ({
-  code: 'study-made',
-  where: study,
-  message: 'this study is whole and recorded',
-  next: `See "plugmark gauge-study show ${study}".`,
+const now = (): Stamp => ({
+  at: new Date().toISOString(),
+  monoUs: Number(process.hrtime.bigint() / 1000n),
 });
-
 const print = (lines: readonly string[]) => void process.stdout.write(`${lines.join('\n')}\n`);

@@ -1,22 +1,21 @@
 import { BehaviorSubject, type Observable } from 'rxjs';
+import { due } from '../audit/gauge-exercise.ts';
+import type { StudyMade } from '../audit/gauge-log.ts';
 import type { Kept, Sitting, SittingInput } from '../audit/gauge-sitting.ts';
 import { sat } from '../audit/gauge-sitting.ts';
-import type { StationEvent } from '../evidence/station-event.ts';
 import type { Result } from '../result.ts';
-
-export type StudyEvent = Extract<StationEvent, { readonly type: 'gauge-study-made' }>;
 
 /** A study at work: who sits there, and once it is whole and recorded what came of it. */
 export interface StudyState {
   readonly sitting: Sitting;
-  readonly made: StudyEvent | null;
+  readonly made: StudyMade | null;
 }
 
 /** What somebody says to a study; a line that is none of these words is a figure. */
-export type StudyCommand = 'back' | 'pause' | 'record' | { readonly typed: string };
+export type StudyCommand = 'take' | 'back' | 'pause' | 'record' | { readonly typed: string };
 
 export interface StudyRun {
-  /** Completes when somebody leaves; fails with what the tool or the disk cannot. */
+  /** Completes when somebody leaves; fails with what the tool or the log cannot. */
   readonly state$: Observable<StudyState>;
   readonly state: () => StudyState;
   readonly hear: (input: SittingInput) => void;
@@ -27,10 +26,10 @@ export interface StudyRun {
 
 export interface StudySetUp {
   readonly sitting: Sitting;
-  /** Puts a reading on disk before it is shown. */
-  readonly keep: (kept: Kept) => void;
+  /** Puts readings into the log before they are shown. */
+  readonly keep: (kept: readonly Kept[]) => void;
   /** Records the whole study. */
-  readonly record: (sitting: Sitting) => Promise<StudyEvent>;
+  readonly record: (sitting: Sitting) => StudyMade;
   /** What a typed line comes to, in N·m or mm; null where the line goes to the tool itself, which types. */
   readonly typed: (line: string) => Result<number> | null;
 }
@@ -39,39 +38,46 @@ export interface StudySetUp {
 export function createStudyRun({ sitting, keep, record, typed }: StudySetUp): StudyRun {
   const state$ = new BehaviorSubject<StudyState>({ sitting, made: null });
   let state: StudyState = { sitting, made: null };
-  let recording = false;
-  const become = (next: StudyState) => {
-    state = next;
-    state$.next(next);
+  /** Left, or failed: what comes then nobody would see, so nothing is kept of it. */
+  let over = false;
+  const fail = (error: unknown) => {
+    over = true;
+    state$.error(error);
   };
-  const fail = (error: unknown) => state$.error(error);
-  const hear = (input: SittingInput) => {
-    if (recording) return;
-    const after = sat(state.sitting, input);
+  const become = (work: () => StudyState) => {
+    if (over || state.made !== null) return;
     try {
-      if (after.kept !== null) keep(after.kept);
+      state = work();
     } catch (error) {
       return fail(error);
     }
-    become({ ...state, sitting: after.sitting });
+    state$.next(state);
   };
-  const whole = () => state.sitting.exercise.readings.length === state.sitting.exercise.order.length;
+  const hear = (input: SittingInput) =>
+    become(() => {
+      const after = sat(state.sitting, input);
+      keep(after.kept);
+      return { ...state, sitting: after.sitting };
+    });
+  const isWhole = () => due(state.sitting.exercise) === null;
   return {
     state$: state$.asObservable(),
     state: () => state,
     hear,
     fail,
-    leave: () => state$.complete(),
+    leave() {
+      if (state.sitting.asked !== null) hear({ kind: 'back' });
+      over = true;
+      state$.complete();
+    },
     command(command) {
       if (command === 'record') {
-        if (recording || !whole()) return;
-        recording = true;
-        record(state.sitting).then((made) => become({ ...state, made }), fail);
+        if (isWhole()) become(() => ({ ...state, made: record(state.sitting) }));
       } else if (typeof command === 'string') hear({ kind: command });
       else {
         const figure = typed(command.typed);
         if (figure === null) return;
-        if (figure.ok) hear({ kind: 'value', value: figure.value, by: 'hand' });
+        if (figure.ok) hear({ kind: 'value', value: figure.value, from: 'hand' });
         else hear({ kind: 'refused', words: 'That is no figure that can be read.' });
       }
     },

@@ -31,7 +31,7 @@ export function studyValues(tool: Tool, atNm: number): Observable<SittingInput> 
   const taken = (value: number, fromUs: number, toUs: number, leastUs: number): SittingInput => {
     if (fromUs - takenUs < leastUs) return refused('That came too soon after the reading before: not taken.');
     takenUs = toUs;
-    return { kind: 'value', value, by: 'tool' };
+    return { kind: 'value', value, from: 'tool' };
   };
   const ofPull = (found: FoundPull): SittingInput => {
     const { cut, saturated, peakNm, startUs, endUs } = found;
@@ -51,7 +51,7 @@ export function studyValues(tool: Tool, atNm: number): Observable<SittingInput> 
     if (reading.kind !== 'value') return [];
     const { atUs, counts } = reading;
     const value = scaled(counts, description.exponent + (gauge ? 3 : 0));
-    if (description.link.kind === 'keyboard') return [{ kind: 'value', value, by: 'tool' }];
+    if (description.link.kind === 'keyboard') return [{ kind: 'value', value, from: 'tool' }];
     if (gauge) return [taken(value, atUs, atUs, NEXT_GAUGED_US)];
     const found = detector.push(atUs, value);
     const { nowNm, pulling } = detector.live();

@@ -1,4 +1,5 @@
 import { lastMeasured, measuredTrials } from '../audit/gauge-exercise.ts';
+import type { StudyMade } from '../audit/gauge-log.ts';
 import { lastSeen, type Sitting } from '../audit/gauge-sitting.ts';
 import type { Instrument } from '../instrument/instrument.ts';
 import { figure } from '../report/figures.ts';
@@ -7,7 +8,7 @@ import { averageRange } from '../statistics/average-range.ts';
 import type { GaugeResult } from '../statistics/gauge-study.ts';
 import { gaugeVariance } from '../statistics/gauge-variance.ts';
 import type { StudyMethod, StudyResult, StudyView } from '../ui/study-view.ts';
-import type { StudyEvent, StudyState } from './study-run.ts';
+import type { StudyState } from './study-run.ts';
 
 /** What does not change while a study is worked on. */
 export interface StudyAbout {
@@ -22,7 +23,7 @@ export interface StudyAbout {
 /** Whatever the screen may know of a study; of the readings only the one that is not due again in this turn. */
 export function studyViewOf({ sitting, made }: StudyState, about: StudyAbout): StudyView {
   const { study, station, instrument, types, on } = about;
-  const { exercise, tool, live, paused, notice } = sitting;
+  const { exercise, tool, live, paused, notice, asked } = sitting;
   const { plan, order, readings } = exercise;
   const next = order[readings.length] ?? null;
   const before = lastMeasured(exercise)?.cell;
@@ -43,6 +44,7 @@ export function studyViewOf({ sitting, made }: StudyState, about: StudyAbout): S
     handOver: next !== null && before !== undefined && next.appraiser !== before.appraiser,
     paused,
     notice,
+    asked,
     live,
     result: made === null ? null : resultOf(made),
   };
@@ -57,7 +59,7 @@ function lastOf(sitting: Sitting): StudyView['last'] {
 }
 
 /** Both methods side by side, in the terms of both. */
-function resultOf(made: StudyEvent): StudyResult {
+function resultOf(made: StudyMade): StudyResult {
   const [ranges, variance] = [averageRange(made), gaugeVariance(made)];
   const pooled = variance.ok && variance.value.advised === 'pooled';
   const wide = ranges.ok && ranges.value.wideCells.length > 0 ? ranges.value : null;

@@ -3,27 +3,26 @@ import { map, Subject } from 'rxjs';
 import type { Clock } from '../../drivers/driver.ts';
 import { openTools } from '../../drivers/index.ts';
 import { parseTyped, TYPED_EXPONENT } from '../../drivers/typed/figure.ts';
+import { believableOf } from '../audit/gauge-doubt.ts';
 import { type Exercise, studyOf } from '../audit/gauge-exercise.ts';
+import type { StudyBegun, StudyMade } from '../audit/gauge-log.ts';
 import { sittingWith } from '../audit/gauge-sitting.ts';
 import type { Stamp } from '../evidence/log.ts';
 import { ProblemError } from '../problem.ts';
 import { type Quantity, scaled } from '../reading.ts';
 import { ok, orThrow, type Result } from '../result.ts';
 import { speaksUtf8, wantsColor } from './run.ts';
-import { recordStation, type Station } from './station.ts';
 import type { LoadedStation } from './station-file.ts';
-import type { StudyHead, StudyWriter } from './study-file.ts';
 import { studyInLines } from './study-lines.ts';
-import { madeAlready, madeStudy } from './study-list.ts';
-import { createStudyRun, type StudyEvent, type StudyRun } from './study-run.ts';
+import type { StudyWriter } from './study-log.ts';
+import { createStudyRun, type StudyRun } from './study-run.ts';
 import { studyValues } from './study-values.ts';
 import { type StudyAbout, studyViewOf } from './study-view.ts';
 
 /** A study to be worked on, and how it is shown. */
 export interface StudyWork {
-  readonly station: Station;
   readonly file: LoadedStation;
-  readonly head: StudyHead;
+  readonly begun: StudyBegun;
   readonly exercise: Exercise;
   readonly written: StudyWriter;
   readonly plain: boolean;
@@ -35,40 +34,45 @@ export interface StudyWork {
 }
 
 /**
- * Works on a study with its tool until it is recorded or somebody leaves, on the screen or in plain lines; null where it was
- * left open. A tool that cannot be joined ends it with its problem.
+ * Works on a study with its tool until it is recorded or somebody leaves, on the screen or in plain lines. A tool that cannot
+ * be joined ends it with its problem.
  */
-export async function workThrough(work: StudyWork): Promise<StudyEvent | null> {
-  const { file, head } = work;
-  const entry = file.tools.find(({ id }) => id === head.tool);
-  const instrument = file.instruments.find(({ id }) => id === head.tool);
+export async function workThrough(work: StudyWork): Promise<void> {
+  const { file, begun, written } = work;
+  const { study, tool, measures } = begun;
+  const entry = file.tools.find(({ id }) => id === tool);
+  const instrument = file.instruments.find(({ id }) => id === tool);
   if (entry === undefined || instrument === undefined) throw new Error('a study of a tool that is not there');
   const typed$ = new Subject<string>();
   const types = entry.driver.use === 'typed';
   const run = createStudyRun({
-    sitting: sittingWith(work.exercise, head.tool),
-    keep: (kept) => work.written.keep(kept, work.stamp().at),
-    record: ({ exercise }) => record(work, exercise),
+    sitting: sittingWith(work.exercise, believableOf(measures), tool),
+    keep: written.keep,
+    record({ exercise }) {
+      const made = madeOf(begun, exercise);
+      written.record(made);
+      return made;
+    },
     typed(line) {
-      if (!types) return parsed(line, head.quantity);
+      if (!types) return parsed(line, measures.quantity);
       typed$.next(line);
       return null;
     },
   });
   const on = work.stamp().at.slice(0, 10);
-  const show = await shownBy(work, { study: head.study, station: file.station, instrument, types, on });
+  const show = await shownBy(work, { study, station: file.station, instrument, types, on });
   const { tools, close } = await openTools([entry], { base: file.base, clock: work.clock, typed$ });
   try {
     // Joined before the first question, so that no answer to it is missed; the run keeps its newest state.
-    for (const tool of tools) {
-      studyValues(tool, head.at).subscribe(run.hear);
-      void tool.connect().then((joined) => joined.ok || run.fail(new ProblemError(joined.error)));
+    for (const one of tools) {
+      // Below a share of what pulls come to nothing counts as one.
+      studyValues(one, measures.quantity === 'torque' ? measures.aboutNm : 1).subscribe(run.hear);
+      void one.connect().then((joined) => joined.ok || run.fail(new ProblemError(joined.error)));
     }
     await show(run);
   } finally {
     await close();
   }
-  return run.state().made;
 }
 
 async function shownBy(work: StudyWork, about: StudyAbout): Promise<(run: StudyRun) => Promise<void>> {
@@ -95,21 +99,16 @@ function parsed(line: string, quantity: Quantity): Result<number> {
   return counts.ok ? ok(scaled(counts.value, TYPED_EXPONENT[quantity] + mm)) : counts;
 }
 
-async function record({ station, head, stamp }: StudyWork, whole: Exercise): Promise<StudyEvent> {
-  const { study, tool, serial, quantity } = head;
-  // Read again: other entries of the station may have come since the study was begun, and are no reason to refuse it.
-  if (madeStudy(station, study) !== undefined) throw new ProblemError(madeAlready(study));
+function madeOf({ study, tool, serial, measures }: StudyBegun, whole: Exercise): StudyMade {
   const { appraisers, parts, readings } = orThrow(studyOf(whole));
-  const event: StudyEvent = {
+  return {
     type: 'gauge-study-made',
     study,
     tool,
     serial,
-    unit: quantity === 'torque' ? 'N.m' : 'mm',
+    unit: measures.unit,
     appraisers: [...appraisers],
     parts: [...parts],
     readings: readings.map((row) => row.map((cell) => [...cell])),
   };
-  await recordStation(station, [event], stamp());
-  return event;
 }

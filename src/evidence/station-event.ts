@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { certificateSchema } from '../instrument/certificate.ts';
 import { instrumentSchema } from '../instrument/instrument.ts';
 import { specificationSchema } from '../plug/specification.ts';
+import { gaugeStudyEvents } from './gauge-study-event.ts';
 import { publicJwkSchema } from './jwk.ts';
 
 const name = z.string().min(1).max(80);
@@ -108,6 +109,8 @@ export const stationEventSchema = z.discriminatedUnion('type', [
     assessment,
     job: z.string().min(1).max(40),
     decision: lookBackDecisionSchema,
+    /** The later job on the same vehicle that did it again. */
+    redoneIn: z.string().min(1).max(40).exactOptional(),
     because: words,
   }),
   z.strictObject({ type: z.literal('assessment-closed'), assessment, because: words }),
@@ -119,20 +122,6 @@ export const stationEventSchema = z.discriminatedUnion('type', [
     digest: z.string().regex(/^[0-9a-f]{64}$/),
     bytes: count,
   }),
-  /** Every appraiser measured every part as often, with a tool of the station; what it comes to follows from the readings. */
-  z.strictObject({
-    type: z.literal('gauge-study-made'),
-    study: z.string().regex(/^GS-[1-9]\d{0,5}$/, 'expected the number of a gauge study, like GS-1'),
-    tool: z.string().min(1).max(32),
-    serial: z.string().min(1).max(60).nullable(),
-    unit: z.enum(['N.m', 'mm']),
-    appraisers: z.array(z.string().min(1).max(40)).min(2).max(10),
-    parts: z.array(z.string().min(1).max(40)).min(2).max(30),
-    /** By appraiser, part and trial. */
-    readings: z
-      .array(z.array(z.array(z.number()).min(2).max(10)).min(2).max(30))
-      .min(2)
-      .max(10),
-  }),
+  ...gaugeStudyEvents,
 ]);
 export type StationEvent = z.infer<typeof stationEventSchema>;

@@ -87,6 +87,10 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
     case 'item-decided':
     case 'assessment-closed':
     case 'certificate-kept':
+    case 'gauge-study-begun':
+    case 'gauge-study-read':
+    case 'gauge-study-taken-back':
+    case 'gauge-study-dropped':
     case 'gauge-study-made':
       return state;
   }

@@ -16,14 +16,14 @@ export interface StudyDesk {
 export const newStudyDesk = (quiet: boolean): StudyDesk => ({ help: false, quiet, figure: '', from: 0 });
 
 /** What a key led to beside another desk. */
-export type StudyOut = 'quit' | 'back' | 'pause' | 'record' | { readonly typed: string };
+export type StudyOut = 'quit' | 'take' | 'back' | 'pause' | 'record' | { readonly typed: string };
 
 export interface StudyPressed {
   readonly desk: StudyDesk;
   readonly out: StudyOut | null;
 }
 
-/** What a key does, the study being as `newest`; what it does to readings only if `painted` showed as many of them. */
+/** What a key does, the study being as `newest`; what it does to readings only if `painted` showed them as they are. */
 export function pressedStudy(
   desk: StudyDesk,
   press: KeyPress,
@@ -40,18 +40,19 @@ export function pressedStudy(
     };
   // Whatever dropped a figure does nothing else: half a figure and a reading taken back would be two things.
   if (desk.figure !== '') return { desk: { ...desk, figure: '' }, out: null };
-  return byKey(desk, press, newest, painted !== null && takenOf(painted) === takenOf(newest));
+  const inSight = painted !== null && takenOf(painted) === takenOf(newest) && painted.asked === newest.asked;
+  return byKey(desk, press, newest, inSight);
 }
 
-function byKey(desk: StudyDesk, press: KeyPress, { due }: StudyView, inSight: boolean): StudyPressed {
+function byKey(desk: StudyDesk, press: KeyPress, { due, asked }: StudyView, inSight: boolean): StudyPressed {
   const stays = (change: Partial<StudyDesk>): StudyPressed => ({ desk: { ...desk, ...change }, out: null });
   const key = printed(press)?.toLowerCase();
   if (isQuit(press)) return { desk, out: 'quit' };
   if (key === '?') return stays({ help: !desk.help });
   if (key === 'm') return stays({ quiet: !desk.quiet });
   const out = key === 'p' ? 'pause' : !inSight ? null : key === 'b' ? 'back' : null;
-  const records = press.key === 'enter' && due === null && inSight;
-  return { desk: { ...desk, help: false }, out: records ? 'record' : out };
+  const enter = !inSight ? null : due === null ? 'record' : asked === null ? null : 'take';
+  return { desk: { ...desk, help: false }, out: press.key === 'enter' ? enter : out };
 }
 
 function afterwards(desk: StudyDesk, press: KeyPress): StudyPressed {

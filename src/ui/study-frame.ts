@@ -13,7 +13,7 @@ import type { StudyDesk } from './study-desk.ts';
 import { gridLines } from './study-grid.ts';
 import { studyLarge } from './study-large.ts';
 import { resultLines } from './study-result.ts';
-import { type StudyView, takenOf } from './study-view.ts';
+import { type StudyView, takenOf, unitOf } from './study-view.ts';
 import { figure, fixed, toolWord, unitWord } from './words.ts';
 
 export interface StudyFrame {
@@ -23,33 +23,36 @@ export interface StudyFrame {
   readonly desk: StudyDesk;
 }
 
-const unitOf = (view: StudyView, glyphs: Glyphs) =>
-  unitWord(view.quantity === 'length' ? 'mm' : 'N.m', glyphs);
-
 /** What to do now. */
-function nextOf(view: StudyView): string {
-  const { due, tool, appraisers, parts } = view;
-  const word = toolWord(view.quantity);
+function nextOf(view: StudyView, glyphs: Glyphs): string {
+  const { quantity, due, tool, appraisers, parts, asked } = view;
+  const word = toolWord(quantity);
   if (view.result !== null) return `${view.study} is recorded. q leaves.`;
   if (view.paused) return 'Paused: nothing is taken. p goes on.';
   if (due === null)
     return `All ${view.steps} readings are taken. Enter records them and shows the result; b takes the last one back.`;
+  const part = parts[due.part] ?? '';
+  if (asked !== null) {
+    const [value, lower, upper] = [asked.value, asked.lower, asked.upper].map((one) =>
+      figure(one, unitOf(view)),
+    );
+    return `${value} ${unitWord(unitOf(view), glyphs)}, far from what is believed (${lower} to ${upper}), does not count yet. ${quantity === 'length' ? 'Measure' : 'Pull'} part ${part} once more; Enter takes it as it is.`;
+  }
   if (tool.link === 'lost')
     return `The ${word} is lost: it is listened for. Nothing that was taken is lost; a figure may be typed.`;
   if (tool.link === 'seeking') return `Switch on the ${word}.`;
   const who = `${view.handOver ? 'Now ' : ''}${appraisers[due.appraiser] ?? ''}`;
-  const part = parts[due.part] ?? '';
   if (view.types) return `${who}: measure part ${part}, type the figure, Enter.`;
-  return view.quantity === 'length'
+  return quantity === 'length'
     ? `${who}: measure part ${part} and press the send key of the gauge.`
     : `${who}: pull part ${part} once; its peak is taken.`;
 }
 
 function sentenceLines(view: StudyView, columns: number, rows: number, glyphs: Glyphs): Line[] {
   const told = view.result === null && view.notice !== null;
-  const text = told ? `${view.notice.words} ${nextOf(view)}` : nextOf(view);
-  const mark = told ? glyphs.again : glyphs.pointer;
-  const wants = told || view.handOver || view.paused || view.tool.link === 'lost';
+  const text = told ? `${view.notice.words} ${nextOf(view, glyphs)}` : nextOf(view, glyphs);
+  const mark = told || view.asked !== null ? glyphs.again : glyphs.pointer;
+  const wants = told || view.asked !== null || view.handOver || view.paused || view.tool.link === 'lost';
   return folded(printable(text, 400, glyphs.ascii), columns - 4, rows, glyphs.cutMark).map((part, row) => [
     {
       text: row === 0 ? ` ${mark} ${part}` : `   ${part}`,
@@ -71,9 +74,7 @@ function takenLine(view: StudyView, columns: number, glyphs: Glyphs): Line {
     glyphs.ascii,
   );
   const value =
-    last.value === null
-      ? ''
-      : ` ${figure(last.value, view.quantity === 'length' ? 'mm' : 'N.m')} ${unitOf(view, glyphs)}`;
+    last.value === null ? '' : ` ${figure(last.value, unitOf(view))} ${unitWord(unitOf(view), glyphs)}`;
   const left: Line =
     last.done === 'taken'
       ? [{ text: ` ${glyphs.done} taken${value}  ${what}`, tone: 'good' }]
@@ -118,9 +119,9 @@ function middleLines(view: StudyView, desk: StudyDesk, size: Size, glyphs: Glyph
 
 const KEYS = [
   ['0 to 9', 'begins a figure that is typed, Enter ends it, Esc drops it'],
-  ['b', 'takes the last reading back: its part is due again'],
+  ['b', 'takes the last reading back, or sets aside the one that is asked about'],
   ['p', 'pause: nothing is taken until p again'],
-  ['Enter', 'records the study, once all is measured'],
+  ['Enter', 'records the study, once all is measured; takes what is asked about'],
   ['m', 'bell on and off'],
   ['?', 'this list on and off'],
   ['q, Ctrl-C', 'leave; nothing is lost, --resume goes on'],
@@ -132,8 +133,9 @@ function keysLine(view: StudyView, { figure: typed }: StudyDesk, columns: number
   if (view.result !== null) return [{ text: ' [up down] scroll  [q] leave' }];
   const record = view.due === null ? ['[Enter] record'] : [];
   const back = takenOf(view) === 0 ? [] : ['[b] take back'];
+  const answers = view.asked === null ? back : ['[Enter] take it', '[b] set aside'];
   const pause = view.paused ? '[p] go on' : '[p] pause';
-  return [{ text: fitting([...record, ...back, pause, '[0-9] type a figure'], columns) }];
+  return [{ text: fitting([...record, ...answers, pause, '[0-9] type a figure'], columns) }];
 }
 
 function titleLine(view: StudyView, { columns }: Size, glyphs: Glyphs): Line {

@@ -3,8 +3,8 @@ import type { Glyphs } from './glyphs.ts';
 import { canDraw, largeLetters, pixelsWide } from './letters.ts';
 import type { Line } from './line.ts';
 import { columnsOf, fill, printable } from './printable.ts';
-import type { StudyView } from './study-view.ts';
-import { fixed, type Tone } from './words.ts';
+import { type StudyView, unitOf } from './study-view.ts';
+import { figure, fixed, type Tone, unitWord } from './words.ts';
 
 interface Block {
   readonly caption: string;
@@ -86,8 +86,12 @@ function word(caption: string, text: string, tone?: Tone) {
 }
 
 /** One word instead of who and what. */
-function wordFor({ paused, due, live }: StudyView, glyphs: Glyphs) {
+function wordFor(view: StudyView, glyphs: Glyphs) {
+  const { paused, due, live, asked } = view;
+  const unit = unitOf(view);
   if (paused) return word('nothing is taken', 'PAUSE', 'attention');
+  if (asked !== null)
+    return word(`is that so, in ${unitWord(unit, glyphs)}?`, figure(asked.value, unit), 'attention');
   if (due === null) return word('all is measured', 'DONE', 'good');
   if (live?.pulling === true) return word(`torque now in ${glyphs.newtonMetre}`, fixed(live.nowNm, 1));
   return null;

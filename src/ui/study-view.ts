@@ -30,6 +30,8 @@ export interface StudyView {
   readonly handOver: boolean;
   readonly paused: boolean;
   readonly notice: { readonly words: string } | null;
+  /** The reading that came for the part that is due, far from what is believed; the same object until it is answered. */
+  readonly asked: { readonly value: number; readonly lower: number; readonly upper: number } | null;
   readonly live: { readonly nowNm: number; readonly pulling: boolean } | null;
   readonly result: StudyResult | null;
 }
@@ -61,3 +63,7 @@ export interface StudyMethod {
 /** How many readings stand. */
 export const takenOf = ({ measured }: StudyView): number =>
   measured.flat().reduce((sum, one) => sum + one, 0);
+
+/** What its figures are in. */
+export const unitOf = ({ quantity }: Pick<StudyView, 'quantity'>): StudyResult['unit'] =>
+  quantity === 'length' ? 'mm' : 'N.m';

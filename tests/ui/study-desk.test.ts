@@ -44,6 +44,14 @@ describe('the keys of a study', () => {
     expect(outs(['enter'], 'going')).toEqual([]);
   });
 
+  it('take or set aside what is asked about, once it is in sight', () => {
+    expect(outs(['enter', 'b'], 'asked')).toEqual(['take', 'back']);
+    expect(pressing(['enter', 'b'], study('asked'), study('going')).outs).toEqual([]);
+    expect(pressing(['b'], study('going'), study('asked')).outs).toEqual([]);
+    const another = { ...study('asked'), asked: { value: 98, lower: 0.2, upper: 3 } };
+    expect(pressing(['enter'], another, study('asked')).outs).toEqual([]);
+  });
+
   it('touch no reading that was not in sight when they were pressed', () => {
     const newer = studyOf({ taken: 5 });
     expect(pressing(['b'], newer, studyOf({ taken: 4 })).outs).toEqual([]);

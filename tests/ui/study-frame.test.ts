@@ -48,6 +48,13 @@ const WORDS: Readonly<Record<string, readonly (string | RegExp)[]>> = {
   back: ['! taken back Ann, part 4'],
   handOver: ['Now Ben: measure part 1', '✓ taken Ann, part 10'],
   notice: ['! That came too soon', 'not taken', 'Ann: measure part 5'],
+  asked: [
+    '! 99.000 mm, far from what is believed (0.200 to 3.000), does not count yet.',
+    'Measure part 5 once more; Enter takes it as it is.',
+    '[Enter] take it [b] set aside',
+    '4 readings on disk',
+  ],
+  askedPull: ['! 250.00 N·m, far from', 'Pull part 5 once more'],
   paused: ['Paused: nothing is taken. p goes on.', '[p] go on'],
   pulling: ['torque now in N·m', 'Torque 12.3 N·m'],
   pulled: ['Ann: pull part 5 once; its peak is taken', '25.63 N·m', 'Torque 0.0 N·m'],
@@ -109,8 +116,8 @@ describe('what is to be read from two metres away', () => {
     expect(large(lines).length).toBeGreaterThanOrEqual(5);
   });
 
-  it('is the torque during a pull, a pause, and the end', () => {
-    for (const name of ['pulling', 'paused', 'whole'])
+  it('is the torque during a pull, a pause, what is asked about, and the end', () => {
+    for (const name of ['pulling', 'paused', 'asked', 'whole'])
       expect(large(linesOf(study(name))).join('\n'), name).not.toBe(
         large(linesOf(study('going'))).join('\n'),
       );

@@ -103,6 +103,8 @@ describe('the bell of a study', () => {
     expect(studyChime(next, going)).toBeNull();
     expect(studyChime(going, study('notice'))).toBe('look');
     expect(studyChime(study('notice'), { ...study('notice'), live: null })).toBeNull();
+    expect(studyChime(going, study('asked'))).toBe('look');
+    expect(studyChime(study('asked'), { ...study('asked'), live: null })).toBeNull();
     expect(studyChime(going, study('lost'))).toBe('look');
     expect(studyChime({ ...going, tool: study('first').tool }, study('lost'))).toBeNull();
   });

@@ -55,6 +55,7 @@ export function studyOf({
     handOver: false,
     paused: false,
     notice: null,
+    asked: null,
     live: null,
     result: null,
   };
@@ -93,6 +94,8 @@ export const STUDIES: Readonly<Record<string, StudyView>> = {
     last: { done: 'taken', appraiser: 0, part: 9, value: null },
   },
   notice: { ...studyOf(), notice: { words: 'That came too soon after the reading before: not taken.' } },
+  asked: { ...studyOf(), asked: { value: 99, lower: 0.2, upper: 3 } },
+  askedPull: { ...wrench, asked: { value: 250, lower: 12.5, upper: 50 } },
   paused: { ...studyOf(), paused: true },
   pulling: { ...wrench, live: { nowNm: 12.34, pulling: true } },
   pulled: wrench,

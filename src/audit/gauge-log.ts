@@ -1,0 +1,149 @@
+/**
+ * The gauge studies of a station, as its log tells them: what was planned and drawn, which readings stand, how each ended.
+ * What does not fit what stood before it changes nothing.
+ */
+import type { StationEntry } from '../evidence/log.ts';
+import type { StationEvent } from '../evidence/station-event.ts';
+import type { Problem } from '../problem.ts';
+import { err, ok, type Result } from '../result.ts';
+import {
+  drawnExercise,
+  type Exercise,
+  type ExercisePlan,
+  measured,
+  planFrom,
+  studyOf,
+  takenBack,
+} from './gauge-exercise.ts';
+
+type StudyEvent = Extract<StationEvent, { readonly study: string }>;
+type EventOf<T extends StudyEvent['type']> = Extract<StudyEvent, { readonly type: T }>;
+export type StudyBegun = EventOf<'gauge-study-begun'>;
+export type StudyMade = EventOf<'gauge-study-made'>;
+
+/** A study reading by reading. */
+export interface StudyTaking {
+  readonly begun: StudyBegun;
+  readonly exercise: Exercise;
+  /** How each reading that stands was had. */
+  readonly from: readonly ('tool' | 'hand')[];
+  /** How many readings were taken back on the way. */
+  readonly takenBack: number;
+}
+
+export type StudyEnd =
+  | { readonly kind: 'made'; readonly at: string; readonly made: StudyMade }
+  | { readonly kind: 'dropped'; readonly at: string; readonly because: string };
+
+export interface LoggedStudy {
+  readonly study: string;
+  readonly tool: string;
+  readonly serial: string | null;
+  readonly plan: ExercisePlan;
+  /** Null where the log holds the study as a whole only. */
+  readonly taking: StudyTaking | null;
+  /** Null while it is open. */
+  readonly end: StudyEnd | null;
+}
+
+/** All gauge studies, in the order in which they were begun. */
+export function gaugeStudiesOf(entries: readonly StationEntry[]): readonly LoggedStudy[] {
+  const all = new Map<string, LoggedStudy>();
+  for (const { event, at } of entries) {
+    if (!('study' in event)) continue;
+    const after = next(all.get(event.study) ?? null, event, at);
+    if (after !== null) all.set(event.study, after);
+  }
+  return [...all.values()];
+}
+
+function next(before: LoggedStudy | null, event: StudyEvent, at: string): LoggedStudy | null {
+  if (before !== null && before.end !== null) return before;
+  switch (event.type) {
+    case 'gauge-study-begun':
+      return before ?? opened(event);
+    case 'gauge-study-made':
+      return { ...(before ?? wholeOnly(event)), end: { kind: 'made', at, made: event } };
+    case 'gauge-study-dropped':
+      return before && { ...before, end: { kind: 'dropped', at, because: event.because } };
+    case 'gauge-study-read':
+    case 'gauge-study-taken-back':
+      return before && { ...before, taking: before.taking && taken(before.taking, event) };
+  }
+}
+
+/** Null where the order was not drawn for the plan. */
+function opened(begun: StudyBegun): LoggedStudy | null {
+  const { study, tool, serial, appraisers, parts, trials, order } = begun;
+  const plan = planFrom({ appraisers, parts, trials });
+  const exercise = plan.ok ? drawnExercise(plan.value, order) : plan;
+  if (!exercise.ok) return null;
+  const taking = { begun, exercise: exercise.value, from: [], takenBack: 0 };
+  return { study, tool, serial, plan: exercise.value.plan, taking, end: null };
+}
+
+function wholeOnly({ study, tool, serial, appraisers, parts, readings }: StudyMade): LoggedStudy {
+  const plan = { appraisers, parts, trials: readings[0]?.[0]?.length ?? 0 };
+  return { study, tool, serial, plan, taking: null, end: null };
+}
+
+function taken(
+  before: StudyTaking,
+  event: EventOf<'gauge-study-read'> | EventOf<'gauge-study-taken-back'>,
+): StudyTaking {
+  const { exercise, from } = before;
+  const { readings, order } = exercise;
+  if (event.type === 'gauge-study-taken-back') {
+    if (event.turn !== readings.length) return before;
+    return {
+      ...before,
+      exercise: takenBack(exercise),
+      from: from.slice(0, -1),
+      takenBack: before.takenBack + 1,
+    };
+  }
+  if (event.turn !== readings.length + 1 || event.turn > order.length) return before;
+  return { ...before, exercise: measured(exercise, event.value), from: [...from, event.from] };
+}
+
+/** The number of the next study: one more than any that the log names. */
+export function nextStudy(entries: readonly StationEntry[]): string {
+  const numbers = entries.map(({ event }) => ('study' in event ? Number(event.study.slice(3)) : 0));
+  return `GS-${numbers.reduce((most, one) => Math.max(most, one), 0) + 1}`;
+}
+
+/** A study that is open. Problems: `study-unknown`, `study-made`, `study-dropped`. */
+export function openStudyOf(entries: readonly StationEntry[], study: string): Result<StudyTaking> {
+  const found = gaugeStudiesOf(entries).find((one) => one.study === study);
+  if (found?.end?.kind === 'made') return err(made(study));
+  if (found?.end?.kind === 'dropped') return err(dropped(study, found.end.because));
+  return found?.taking ? ok(found.taking) : err(unknownStudy(study));
+}
+
+/** Whether a study that was made holds the readings that were taken for it; of one that the log holds as a whole nobody can tell. */
+export function isAsTaken({ taking, end }: LoggedStudy): boolean {
+  if (taking === null || end?.kind !== 'made') return true;
+  const whole = studyOf(taking.exercise);
+  return whole.ok && JSON.stringify(whole.value.readings) === JSON.stringify(end.made.readings);
+}
+
+export const unknownStudy = (study: string): Problem => ({
+  code: 'study-unknown',
+  where: study,
+  message: 'this station has no gauge study of this number',
+  next: 'See "plugmark gauge-study list".',
+});
+
+const made = (study: string): Problem => ({
+  code: 'study-made',
+  where: study,
+  message: 'this study is whole and recorded',
+  next: `See "plugmark gauge-study show ${study}".`,
+});
+
+const dropped = (study: string, because: string): Problem => ({
+  code: 'study-dropped',
+  where: study,
+  message: `this study was given up: ${because}`,
+  next: 'Begin a new one; what was measured for this one stays in the log.',
+});

@@ -1,0 +1,69 @@
+import { z } from 'zod';
+
+const study = z.string().regex(/^GS-[1-9]\d{0,5}$/, 'expected the number of a gauge study, like GS-1');
+const tool = z.string().min(1).max(32);
+const serial = z.string().min(1).max(60).nullable();
+const appraisers = z.array(z.string().min(1).max(40)).min(2).max(10);
+const parts = z.array(z.string().min(1).max(40)).min(2).max(30);
+/** Place of a reading in the order that was drawn, from 1. */
+const turn = z.int().min(1).max(3000);
+/** In the unit of the study. */
+const value = z.number().min(-1e6).max(1e6);
+
+/** What the readings of a study are. */
+const measuresSchema = z.discriminatedUnion('quantity', [
+  /** `aboutNm`: what the pulls of the wrench come to. */
+  z.strictObject({
+    quantity: z.literal('torque'),
+    unit: z.literal('N.m'),
+    aboutNm: z.number().positive().max(1e6),
+  }),
+  z.strictObject({ quantity: z.literal('length'), unit: z.literal('mm') }),
+]);
+export type StudyMeasures = z.infer<typeof measuresSchema>;
+
+/** What happens to a gauge study, from its plan to its end. When a reading was had, its entry says. */
+export const gaugeStudyEvents = [
+  z.strictObject({
+    type: z.literal('gauge-study-begun'),
+    study,
+    tool,
+    serial,
+    measures: measuresSchema,
+    appraisers,
+    parts,
+    trials: z.int().min(2).max(10),
+    /** As drawn: the places of the parts for the first appraiser, the next one, and so on, trial by trial. */
+    order: z
+      .array(z.array(z.int().min(0).max(29)).min(2).max(30))
+      .min(4)
+      .max(100),
+  }),
+  /** Sent by the tool, or read off it and typed by hand. */
+  z.strictObject({
+    type: z.literal('gauge-study-read'),
+    study,
+    turn,
+    value,
+    from: z.enum(['tool', 'hand']),
+  }),
+  /** The reading of this turn, which was the last one, does not count: its part is due again. */
+  z.strictObject({ type: z.literal('gauge-study-taken-back'), study, turn }),
+  /** Given up while it was open. */
+  z.strictObject({ type: z.literal('gauge-study-dropped'), study, because: z.string().min(1).max(200) }),
+  /** Every appraiser measured every part as often, with a tool of the station; what it comes to follows from the readings. */
+  z.strictObject({
+    type: z.literal('gauge-study-made'),
+    study,
+    tool,
+    serial,
+    unit: z.enum(['N.m', 'mm']),
+    appraisers,
+    parts,
+    /** By appraiser, part and trial. */
+    readings: z
+      .array(z.array(z.array(value).min(2).max(10)).min(2).max(30))
+      .min(2)
+      .max(10),
+  }),
+] as const;
