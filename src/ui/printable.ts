@@ -8,7 +8,7 @@ const PILED_MARKS = /(\p{M}{2})\p{M}+/gu;
 const NO_ADVANCE = /^[\p{Mn}\p{Me}]$/u;
 /** East Asian Wide and Fullwidth (UAX #11) in whole blocks; too wide a guess only cuts a little earlier. */
 const WIDE =
-  /^[\u1100-\u115f\u231a\u231b\u2329\u232a\u2e80-\u303e\u3041-\ua4cf\ua960-\ua97c\uac00-\ud7a3\uf900-\ufaff\ufe10-\ufe19\ufe30-\ufe6f\uff01-\uff60\uffe0-\uffe6\u{16fe0}-\u{18cff}\u{1aff0}-\u{1b2fb}\u{1d300}-\u{1d376}\u{1f000}-\u{3fffd}]$|^\p{Emoji_Presentation}$/u;
+  /^[\u1100-\u115f\u231a\u231b\u2329\u232a\u2e80-\u303e\u3041-\ua4cf\ua960-\ua97c\uac00-\ud7a3\uf900-\ufaff\ufe10-\ufe19\ufe30-\ufe6f\uff01-\uff60\uffe0-\uffe6\u{16fe0}-\u{18dff}\u{1aff0}-\u{1b2fb}\u{1d300}-\u{1d376}\u{1f000}-\u{3fffd}]$|^\p{Emoji_Presentation}$/u;
 
 function advance(character: string): number {
   if (NO_ADVANCE.test(character)) return 0;
