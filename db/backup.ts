@@ -1,9 +1,10 @@
 /** Backups of a station log: made while others write to it, and looked through whole before they take its place. */
 import { existsSync, renameSync, rmSync, statSync } from 'node:fs';
-import { copyFile } from 'node:fs/promises';
+import { chmod, copyFile } from 'node:fs/promises';
 import { STATION_STREAM } from '../src/evidence/log.ts';
 import { ProblemError } from '../src/problem.ts';
 import { logFault } from './check.ts';
+import { type Courses, coursesOf } from './courses.ts';
 import { entryIn, entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
 import { problemOf } from './problems.ts';
@@ -43,12 +44,16 @@ export async function backUpLog(
     try {
       // A snapshot: without it every entry that a job adds would start the copy anew.
       db.exec('BEGIN; SELECT count(*) FROM sqlite_schema');
-      await db.backup(part, {
-        progress: ({ totalPages, remainingPages }) => {
-          if (totalPages > 0) progress(1 - remainingPages / totalPages);
-          return PAGES_A_STEP;
-        },
-      });
+      await db
+        .backup(part, {
+          progress: ({ totalPages, remainingPages }) => {
+            if (totalPages > 0) progress(1 - remainingPages / totalPages);
+            return PAGES_A_STEP;
+          },
+        })
+        .catch((cause: unknown) => {
+          throw isOfCopy(cause) ? problemOf(cause, to) : cause;
+        });
     } finally {
       db.close();
     }
@@ -61,6 +66,13 @@ export async function backUpLog(
     for (const end of ['', '-wal', '-shm', '-journal']) rmSync(`${part}${end}`, { force: true });
   }
 }
+
+/** By then the log is open and only read: what cannot be opened or written is the copy. better-sqlite3 gives no code for a missing folder. */
+const isOfCopy = (cause: unknown): boolean =>
+  cause instanceof TypeError ||
+  (cause instanceof Error &&
+    'code' in cause &&
+    /^SQLITE_(FULL|CANTOPEN|READONLY|PERM|IOERR_(WRITE|FSYNC|TRUNCATE))/.test(String(cause.code)));
 
 /** Reads a log through: pages, entries, numbers and hash tree. Problem `log-damaged` names the first fault. */
 export async function checkLog(path: string): Promise<Checked> {
@@ -88,39 +100,106 @@ export async function checkLog(path: string): Promise<Checked> {
   }
 }
 
+export interface Restoring {
+  /** What is put behind the name of the log that was there, until a name is free. */
+  readonly suffix: string;
+  /** Thumbprints of keys that are known to be this station's. */
+  readonly keys: readonly string[];
+  /** Hears before anything is replaced how the two logs stand to each other; throws where it is not to be. */
+  readonly agree: (courses: Courses) => Promise<void> | void;
+}
+
 export interface Restored extends Checked {
   /** Where the log that was there lies now; null where there was none. */
   readonly before: string | null;
+  readonly courses: Courses;
 }
 
 /**
- * Puts a backup in the place of a log. The backup is copied, with the write-ahead log beside it if there is one, and read
- * through first; what was there is kept beside it under a name that was free. Problems: `log-busy` while a program has the log open, `log-damaged`, `backup-missing`.
+ * Puts a backup in the place of a log. The backup is copied, with the write-ahead log beside it if there is one, read
+ * through, and held against the log that is there; that is kept beside it under a name that was free. Problems: `log-busy`
+ * while a program has the log open or adds to it, `log-damaged`, `backup-missing`, `backup-unreadable`,
+ * `restore-other-station`, and what `agree` throws.
  */
-export async function restoreLog(backup: string, path: string, suffix: string): Promise<Restored> {
-  if (!existsSync(backup))
-    throw new ProblemError({
-      code: 'backup-missing',
-      where: backup,
-      message: 'there is no such file',
-      next: 'Name the backup that "plugmark backup" made.',
-    });
+export async function restoreLog(
+  backup: string,
+  path: string,
+  { suffix, keys, agree }: Restoring,
+): Promise<Restored> {
+  refuseNoFile(backup);
   const part = `${path}.restoring`;
   const remove = () => {
     for (const end of ENDS) rmSync(`${part}${end}`, { force: true });
   };
   remove();
   try {
-    await copyFile(backup, part);
-    // Of a log that was copied by hand the newest entries may be there alone; reading the copy takes them in.
-    if (hasContent(`${backup}-wal`)) await copyFile(`${backup}-wal`, `${part}-wal`);
-    const checked = await checkLog(part);
+    const checked = await copiedAndChecked(backup, part);
+    const courses = await coursesOf({ copy: part, name: backup }, path, keys);
+    await agree(courses);
     const before = isTaken(path) ? freeName(`${path}.${suffix}`) : null;
-    if (before !== null) await setAside(path, before);
+    if (before !== null) await setAside(path, before, courses.kind === 'unreadable' ? null : courses.size);
     renameSync(part, path);
-    return { ...checked, before };
+    return { ...checked, before, courses };
   } finally {
     remove();
+  }
+}
+
+function refuseNoFile(backup: string): void {
+  const found = statSync(backup, { throwIfNoEntry: false });
+  if (found?.isFile() === true) return;
+  throw new ProblemError({
+    code: 'backup-missing',
+    where: backup,
+    message: found === undefined ? 'there is no such file' : 'this is a folder or a device, and no backup',
+    next: 'Name the file that "plugmark backup" made.',
+  });
+}
+
+/** Whatever is wrong with the copy is wrong with the backup that was named. */
+async function copiedAndChecked(backup: string, part: string): Promise<Checked> {
+  try {
+    await copyOver(backup, part);
+    // Of a log that was copied by hand the newest entries may be there alone; reading the copy takes them in.
+    if (hasContent(`${backup}-wal`)) await copyOver(`${backup}-wal`, `${part}-wal`);
+    return await checkLog(part);
+  } catch (cause) {
+    if (!(cause instanceof ProblemError)) throw cause;
+    const { problem } = cause;
+    const next = BAD_BACKUP[problem.code] ?? problem.next;
+    throw new ProblemError({ ...problem, where: backup, next }, { cause });
+  }
+}
+
+const ANOTHER =
+  'Use another backup. Where there is none, "plugmark recover" saves what can be read of the station\'s own log.';
+const BAD_BACKUP: Readonly<Record<string, string>> = {
+  'log-damaged': ANOTHER,
+  'log-empty': ANOTHER,
+  'log-not-a-log': 'Name the file that "plugmark backup" made.',
+};
+
+async function copyOver(from: string, to: string): Promise<void> {
+  try {
+    await copyFile(from, to);
+    // A backup that is kept safe from writing makes a log that is not.
+    await chmod(to, (statSync(from).mode & 0o777) | 0o600);
+  } catch (cause) {
+    const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
+    const isFull = code === 'ENOSPC' || code === 'EDQUOT';
+    if (!isFull && !code.startsWith('E')) throw cause;
+    const problem = isFull
+      ? {
+          code: 'log-disk',
+          message: 'the disk is full',
+          next: 'Make room beside the station log, then try again.',
+        }
+      : {
+          code: 'backup-unreadable',
+          message: `it cannot be copied beside the station log (${code})`,
+          next: "Check the rights on it, and on the folder of the station's data.",
+        };
+    throw new ProblemError({ ...problem, where: from }, { cause });
   }
 }
 
@@ -135,14 +214,16 @@ function freeName(name: string): string {
   return free;
 }
 
-/** Moves a log away with all that belongs to it; refused while another program has it open. */
-async function setAside(path: string, to: string): Promise<void> {
+/** Moves a log away with all that belongs to it; refused while another program has it open, or if it went on from `size`. */
+async function setAside(path: string, to: string, size: number | null): Promise<void> {
   try {
     // SQLite would throw away a write-ahead log whose file is gone.
     const db = existsSync(path) ? await openDatabase(path) : null;
     try {
       // Leaving the write-ahead log takes the whole file for oneself, and empties it into the file.
       db?.pragma('journal_mode = DELETE');
+      if (db !== null && size !== null && entryTable(db).size() !== size)
+        throw new ProblemError(wentOn(path));
     } finally {
       db?.close();
     }
@@ -153,3 +234,10 @@ async function setAside(path: string, to: string): Promise<void> {
   }
   for (const end of ENDS) if (existsSync(`${path}${end}`)) renameSync(`${path}${end}`, `${to}${end}`);
 }
+
+const wentOn = (where: string) => ({
+  code: 'log-busy',
+  where,
+  message: 'another program has added to the station log meanwhile',
+  next: 'Close the other program, then try again.',
+});

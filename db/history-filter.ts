@@ -5,7 +5,7 @@ import { lookUpKey } from './jobs.ts';
 /** What is left out matches everything. Days are ISO dates in UTC, as the log is, and both belong to the range. */
 export interface JobsFilter {
   readonly job?: string;
-  /** As people type them: spaces, hyphens and small letters make no difference. */
+  /** As people type them, like `technician`, `tool`, `part` and `lot`: spaces, hyphens and small letters make no difference. */
   readonly vin?: string;
   readonly plate?: string;
   readonly fleet?: string;
@@ -16,6 +16,7 @@ export interface JobsFilter {
   readonly specification?: string;
   /** Id of a tool, or its serial number. */
   readonly tool?: string;
+  /** As it was recorded. */
   readonly serial?: string;
   readonly technician?: string;
   readonly part?: string;
@@ -27,6 +28,8 @@ export interface JobsFilter {
 
 export interface AttemptFilter extends Omit<JobsFilter, 'state'> {
   readonly quantity?: 'torque' | 'length';
+  /** Entered into the log behind this entry. */
+  readonly afterSeq?: number;
 }
 
 export interface Sql {
@@ -57,6 +60,9 @@ export function attemptsWhere(filter: AttemptFilter): Sql {
       ? []
       : [['a.length = :length', { length: filter.quantity === 'length' ? 1 : 0 }] satisfies Condition]),
     ...(filter.exceptionsOnly === true ? [[NOT_OK, {}] satisfies Condition] : []),
+    ...(filter.afterSeq === undefined
+      ? []
+      : [['a.seq > :afterSeq', { afterSeq: filter.afterSeq }] satisfies Condition]),
   ]);
 }
 
@@ -96,7 +102,7 @@ function jobConditions({ job, vin, plate, fleet, specification }: JobsFilter): r
   if (specification !== undefined)
     found.push([
       'j.setup IN (SELECT id FROM setups WHERE specification >= :key AND specification < :keyEnd)',
-      { key: specification, keyEnd: `${specification}~` },
+      { key: specification.toLowerCase(), keyEnd: `${specification.toLowerCase()}~` },
     ]);
   return found;
 }
@@ -105,17 +111,38 @@ function attemptConditions(filter: JobsFilter): readonly Condition[] {
   const { tool, serial, technician, part, lot } = filter;
   const found: Condition[] = [];
   if (tool !== undefined)
-    found.push(['a.tool IN (SELECT id FROM tools WHERE tool = :tool OR serial = :tool)', { tool }]);
+    found.push([
+      `a.tool IN (SELECT id FROM tools WHERE ${is('tool')} OR ${is('serial', 'tool')})`,
+      key({ tool }),
+    ]);
   if (serial !== undefined)
     found.push(['a.tool IN (SELECT id FROM tools WHERE serial = :serial)', { serial }]);
   if (technician !== undefined)
-    found.push(['a.person = (SELECT id FROM people WHERE name = :technician)', { technician }]);
+    found.push([
+      `a.person IN (SELECT id FROM people WHERE ${is('name', 'technician')})`,
+      key({ technician }),
+    ]);
   if (part !== undefined && lot !== undefined)
-    found.push(['a.part IN (SELECT id FROM parts WHERE part = :part AND lot = :lot)', { part, lot }]);
-  else if (part !== undefined) found.push(['a.part IN (SELECT id FROM parts WHERE part = :part)', { part }]);
-  else if (lot !== undefined) found.push(['a.part IN (SELECT id FROM parts WHERE lot = :lot)', { lot }]);
+    found.push([`a.part IN (SELECT id FROM parts WHERE ${is('part')} AND ${is('lot')})`, key({ part, lot })]);
+  else if (part !== undefined)
+    found.push([`a.part IN (SELECT id FROM parts WHERE ${is('part')})`, key({ part })]);
+  else if (lot !== undefined)
+    found.push([`a.part IN (SELECT id FROM parts WHERE ${is('lot')})`, key({ lot })]);
   return found;
 }
+
+/** The SQL function of {@link lookUpKey}: the tables of names are small, so each name is compared, and no index is lost by it. */
+export const LOOK_UP_KEY = 'look_up_key';
+const is = (column: 'tool' | 'serial' | 'name' | 'part' | 'lot', given: string = column) =>
+  `${LOOK_UP_KEY}(${column}) = :${given}`;
+const key = (texts: Readonly<Record<string, string>>) =>
+  Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, lookUpKey(text)]));
+
+/** Conditions on `attempts a`: made with the tool that was recorded under this very name or serial number, from that day on. */
+export const usedSince = (tool: string, from: string): Sql => ({
+  where: 'a.tool IN (SELECT id FROM tools WHERE tool = :tool OR serial = :tool) AND a.atMs >= :fromMs',
+  values: { tool, fromMs: dayMs(from) },
+});
 
 function together(conditions: readonly Condition[]): Sql {
   return {

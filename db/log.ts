@@ -15,6 +15,7 @@ import type { Subtrees } from '../src/evidence/merkle.ts';
 import type { StationEvent } from '../src/evidence/station-event.ts';
 import type { JobEvent } from '../src/job/event.ts';
 import { ProblemError } from '../src/problem.ts';
+import type { Progress } from './attempts.ts';
 import { type LogFault, logFault } from './check.ts';
 import { entryOf, entryTable } from './entries.ts';
 import { createHistory, type History } from './history.ts';
@@ -34,6 +35,7 @@ export interface StationLogFile extends StationLog {
   readonly tree: Subtrees;
   /** All checkpoints that were signed, the oldest first. */
   checkpoints(): readonly string[];
+  /** Once, where it is the newest already. */
   keepCheckpoint(size: number, note: string): void;
   /** Reads all of it and finds the first entry that was tampered with; null when there is none. */
   check(): LogFault | null;
@@ -45,28 +47,39 @@ export interface StationLogFile extends StationLog {
   rebuildProjections(): void;
 }
 
+export interface Opening {
+  /** Hears how the list of jobs is made anew. */
+  readonly jobs?: Progress;
+  /** Hears how jobs are folded into the history, for the question that waits for it. */
+  readonly history?: Progress;
+  /** What problems call the file; its path unless told. */
+  readonly name?: string;
+}
+
 /**
  * Opens or makes the log at `path`; problems are those of {@link openDatabase}. Appending throws `log-busy`, `log-disk`,
  * and `log-other-writer` when another program added to a stream after this one read it.
  */
-export async function openStationLog(path: string): Promise<StationLogFile> {
+export async function openStationLog(path: string, opening: Opening = {}): Promise<StationLogFile> {
   const db = await openDatabase(path);
+  const { jobs, history, name = path } = opening;
   try {
-    renewHistory(db);
-    return stationLog(db, path);
+    renewHistory(db, jobs);
+    return stationLog(db, name, history);
   } catch (cause) {
     db.close();
-    throw problemOf(cause, path);
+    throw problemOf(cause, name);
   }
 }
 
-function stationLog(db: Database, path: string): StationLogFile {
+function stationLog(db: Database, path: string, folding?: Progress): StationLogFile {
   const tree = storedTree(db, path);
   const table = entryTable(db);
   const notes = db.prepare('SELECT note FROM checkpoints ORDER BY place').pluck();
   const keep = db.prepare(
     'INSERT INTO checkpoints SELECT coalesce(max(place), 0) + 1, ?, ? FROM checkpoints',
   );
+  const newestNote = db.prepare('SELECT note FROM checkpoints ORDER BY place DESC LIMIT 1').pluck();
   const project = createProjector(db);
   /** How far this program has read or written each stream. */
   const known = new Map<string, number>();
@@ -121,11 +134,11 @@ function stationLog(db: Database, path: string): StationLogFile {
     tree,
     checkpoints: () => told(() => notes.all().map((note) => z.string().parse(note))),
     keepCheckpoint: (at, note) => {
-      told(() => keep.run(at, note));
+      told(() => newestNote.get() === note || keep.run(at, note));
     },
     check: () => told(() => logFault(db)),
     lastJobs: (limit = 20) => told(() => lastJobs(db, limit)),
-    history: createHistory(db, told),
+    history: createHistory(db, told, folding),
     rebuildProjections: () => told(() => rebuildHistory(db)),
     close: () => {
       db.close();

@@ -3,8 +3,8 @@ import { existsSync, statSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import { migrate, readMigrations, versionOf } from './migrate.ts';
-import { DAMAGED_NEXT, problemOf } from './problems.ts';
-import { looksSound } from './sound.ts';
+import { DAMAGED_NEXT, NOT_READABLE_AS_LOG, problemOf } from './problems.ts';
+import { hasPages, looksSound } from './sound.ts';
 
 /** `PLMK`, at offset 68 of every station log file. */
 const APPLICATION_ID = 0x504c4d4b;
@@ -17,6 +17,7 @@ const BUSY_TIMEOUT_MS = 200;
 export async function openDatabase(path: string): Promise<Database> {
   refuseEmptyFile(path);
   const { default: Sqlite } = await import('better-sqlite3');
+  const isThere = existsSync(path);
   let db: Database | undefined;
   try {
     db = new Sqlite(path, { timeout: BUSY_TIMEOUT_MS });
@@ -27,9 +28,26 @@ export async function openDatabase(path: string): Promise<Database> {
     return db;
   } catch (cause) {
     db?.close();
-    throw problemOf(cause, path);
+    throw damagedOr(cause, path, isThere);
   }
 }
+
+/**
+ * A log whose first page was hit is no database to SQLite, or one of another program; or it has another form than it says,
+ * and what every log takes fails in it.
+ */
+function damagedOr(cause: unknown, path: string, isThere: boolean): unknown {
+  const problem = problemOf(cause, path);
+  const fails = cause instanceof Error && 'code' in cause && cause.code === 'SQLITE_ERROR';
+  if (fails && isThere) return damaged(path, 'the database file is damaged');
+  const isNone = problem instanceof ProblemError && problem.problem.code === 'log-not-a-log';
+  return isNone && problem.cause !== undefined && hasPages(path)
+    ? damaged(path, NOT_READABLE_AS_LOG)
+    : problem;
+}
+
+const damaged = (path: string, message: string) =>
+  new ProblemError(refusal('log-damaged', path, message, DAMAGED_NEXT));
 
 /**
  * SQLite builds with a lower default for WAL fall back to it on their own; then a commit could be lost with the power.
@@ -78,8 +96,7 @@ function inspect(db: Database, path: string): void {
         'Use the newer version of the program.',
       ),
     );
-  if (!looksSound(db, path))
-    throw new ProblemError(refusal('log-damaged', path, 'the database file is damaged', DAMAGED_NEXT));
+  if (!looksSound(db, path)) throw damaged(path, 'the database file is damaged');
 }
 
 function configure(db: Database): void {

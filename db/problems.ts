@@ -4,6 +4,10 @@ import { ProblemError } from '../src/problem.ts';
 export const DAMAGED_NEXT =
   'Keep the file as it is. "plugmark restore" puts a backup in its place; where there is none, "plugmark recover" saves what can be read.';
 
+/** Of a file that has the pages of a log, or lies where one was, and is none any more. */
+export const NOT_READABLE_AS_LOG =
+  'what lies here cannot be read as a station log: its beginning is damaged, or it is another file';
+
 /** What SQLite's result codes mean to the person at the bench; by the beginning of the extended code. */
 const MEANINGS: readonly (readonly [prefix: string, code: string, message: string, next: string])[] = [
   [

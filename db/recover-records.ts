@@ -19,13 +19,20 @@ export interface FromRecord {
   readonly name: string;
   readonly entries: readonly AnyEntry[];
   readonly checkpoint: string;
+  /** Hashes in base64 that lead from its entries to the checkpoint's root, as `setProof` makes them. */
+  readonly proof: readonly string[];
 }
 
 /**
  * The records of the damaged log itself: any other station that is trusted has entries of the same numbers. Which log it is
- * its own pages say; where they do not, only a record that shares an entry with them can.
+ * its own pages say; where they do not, only a record that shares an entry with them can. Where nothing can be read of a
+ * log, it is the one that a key of the station belongs to, or that all records are of.
  */
-export function ofThisLog(carved: Carved, records: readonly FromRecord[]): readonly FromRecord[] {
+export function ofThisLog(
+  carved: Carved,
+  records: readonly FromRecord[],
+  keys: readonly string[],
+): readonly FromRecord[] {
   const stations = stationEntriesIn(carved.entry, carved.last);
   const first = stations.find(({ seq }) => seq === 1)?.event;
   const shares = ({ entries }: FromRecord) =>
@@ -33,7 +40,8 @@ export function ofThisLog(carved: Carved, records: readonly FromRecord[]): reado
   const origin =
     (first?.type === 'station-set-up' ? originOf(thumbprint(first.key)) : null) ??
     onlyOrigin(records.filter(shares).map(({ checkpoint }) => checkpoint)) ??
-    onlyOrigin(carved.notes);
+    onlyOrigin(carved.notes) ??
+    (carved.last === 0 ? originOfRecords(records, keys) : null);
   const known = keysIn(stations).map(({ jwk }) => thumbprint(jwk));
   return records.filter(({ entries, checkpoint }) => {
     const read = readCheckpoint(checkpoint, 'a checkpoint of a record');
@@ -42,10 +50,22 @@ export function ofThisLog(carved: Carved, records: readonly FromRecord[]): reado
   });
 }
 
-function onlyOrigin(notes: readonly string[]): string | null {
+export function onlyOrigin(notes: readonly string[]): string | null {
   const origins = new Set(checkpointsOf(notes).map(({ origin }) => origin));
   const [origin = null] = origins;
   return origins.size === 1 ? origin : null;
+}
+
+/** Problem `recover-several-logs` where nothing says which of them is meant. */
+function originOfRecords(records: readonly FromRecord[], keys: readonly string[]): string | null {
+  const names = ({ entries }: FromRecord) =>
+    keysIn(entries.flatMap((entry) => stationEntrySchema.safeParse(entry).data ?? [])).some(({ jwk }) =>
+      keys.includes(thumbprint(jwk)),
+    );
+  const own = keys.length === 0 ? records : records.filter(names);
+  const origin = onlyOrigin(own.map(({ checkpoint }) => checkpoint));
+  if (origin === null && own.length > 0) throw new ProblemError(severalLogs());
+  return origin;
 }
 
 /** Keys of a record that are the log's: found in its pages, the one that it is named after, and those these named. */
@@ -78,7 +98,7 @@ const keysIn = (entries: readonly StationEntry[]): readonly NamedKey[] =>
   });
 
 /** What records hold, by number. A log has one entry of a number; where two are claimed nobody here can choose. */
-export function heldBy(records: readonly FromRecord[], carved: Carved): ReadonlyMap<number, CarvedEntry> {
+export function heldBy(records: readonly FromRecord[], carved: Carved): Map<number, CarvedEntry> {
   const held = new Map<number, CarvedEntry>();
   for (const { name, entries } of records)
     for (const entry of entries.map(fromRecord)) {
@@ -90,7 +110,7 @@ export function heldBy(records: readonly FromRecord[], carved: Carved): Readonly
   return held;
 }
 
-function fromRecord(entry: AnyEntry): CarvedEntry {
+export function fromRecord(entry: AnyEntry): CarvedEntry {
   const bytes = canonicalBytes(entry);
   const { seq, stream, n } = entry;
   return { seq, stream, n, hash: leafHash(bytes), body: bytes.toString('utf8') };
@@ -124,4 +144,10 @@ const twoCourses = (record: string, seq: number) => ({
   where: record,
   message: `its entry ${seq} is not the one that the log, or a record before it, has under this number`,
   next: 'The log took two courses, as after an old backup was restored: name a folder with the records of one course alone.',
+});
+
+const severalLogs = () => ({
+  code: 'recover-several-logs',
+  message: 'the records are of several logs, and no key of this station tells which of them is its own',
+  next: 'Name a folder with the records of one station alone.',
 });

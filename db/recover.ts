@@ -4,10 +4,11 @@ import { type Finding, heldAgainst } from '../src/evidence/held-against.ts';
 import { type AnyEntry, readEntry, STATION_STREAM } from '../src/evidence/log.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
 import { ProblemError } from '../src/problem.ts';
-import { type CarvedEntry, carve } from './carve.ts';
+import { type Carved, type CarvedEntry, carve } from './carve.ts';
 import { entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
 import { checkpointsOf, type FromRecord, heldBy, ofThisLog, stationEntriesIn } from './recover-records.ts';
+import { specificationsProven } from './recover-specifications.ts';
 import { storedTree } from './tree.ts';
 
 export interface Recovered {
@@ -15,6 +16,8 @@ export interface Recovered {
   readonly kept: number;
   /** So many of them came from records. */
   readonly fromRecords: number;
+  /** Nothing could be read of a log. */
+  readonly fromRecordsAlone: boolean;
   /** Names of records that are of another log, or that no key known to be this log's has sealed: nothing of them was used. */
   readonly leftOut: readonly string[];
   /** Stretches of entries that nothing holds any more, the last one up to the highest number that is known of. */
@@ -30,21 +33,26 @@ export interface Recovered {
 const ENTRIES_A_TRANSACTION = 2000;
 
 /**
- * Writes a new log to `out` and the entries that cannot stand in it to `beside`, a line each; `damaged` is only read.
- * Problems: `recover-exists` where one of the two is there already, `recover-two-courses` where records hold other entries
- * than the log or one another, `recover-nothing` where not even the first entry is left, and those of {@link openDatabase}.
+ * Writes a new log to `out` and the entries that cannot stand in it to `beside`, a line each; `damaged` is only read, and
+ * null where there is none. `keys` are thumbprints known to be this station's: where nothing can be read of a log, they tell
+ * its records from those of others. Problems: `recover-exists` where one of the two is there already, `recover-two-courses`
+ * where records hold other entries than the log or one another, `recover-several-logs`, `recover-nothing` where not even the
+ * first entry is left, and those of {@link openDatabase}.
  */
 export async function recoverLog(
-  damaged: string,
+  damaged: string | null,
   { out, beside }: { readonly out: string; readonly beside: string },
   records: readonly FromRecord[],
+  keys: readonly string[] = [],
 ): Promise<Recovered> {
   for (const path of [out, beside]) if (existsSync(path)) throw new ProblemError(isThere(path));
-  const carved = await carve(damaged);
+  const carved = damaged === null ? NOTHING : await carve(damaged);
   try {
-    const own = ofThisLog(carved, records);
+    const own = ofThisLog(carved, records, keys);
     const held = heldBy(own, carved);
-    const entryAt = (seq: number): CarvedEntry | null => carved.entry(seq) ?? held.get(seq) ?? null;
+    const found = (seq: number): CarvedEntry | null => carved.entry(seq) ?? held.get(seq) ?? null;
+    const made = specificationsProven(own, found);
+    const entryAt = (seq: number): CarvedEntry | null => found(seq) ?? made.get(seq) ?? null;
     const known = [...held.keys()].reduce((most, seq) => Math.max(most, seq), carved.last);
     if (entryAt(1) === null) throw new ProblemError(nothingLeft(damaged));
     const written = await writeLog(out, entryAt, own, carved.notes);
@@ -53,6 +61,7 @@ export async function recoverLog(
     return {
       kept: written.size,
       fromRecords,
+      fromRecordsAlone: carved.last === 0,
       leftOut: records.filter((record) => !own.includes(record)).map(({ name }) => name),
       lost: rest.lost,
       beside: rest.count,
@@ -63,6 +72,9 @@ export async function recoverLog(
     carved.close();
   }
 }
+
+/** As if a file had been looked through in which nothing was found. */
+const NOTHING: Carved = { last: 0, has: () => false, entry: () => null, notes: [], close: () => {} };
 
 /** Entries from the first on, as long as each is there and in its place. */
 async function writeLog(
@@ -166,9 +178,9 @@ const isThere = (path: string) => ({
   next: 'Name a new file with --out.',
 });
 
-const nothingLeft = (path: string) => ({
+const nothingLeft = (path: string | null) => ({
   code: 'recover-nothing',
-  where: path,
-  message: 'not even the first entry of the log is left, and no record holds it',
+  ...(path !== null && { where: path }),
+  message: 'not even the first entry of the log is left, and no record that is believed holds it',
   next: 'Restore the log from a backup; where there is none, its jobs live on in their exported records alone.',
 });

@@ -2,7 +2,7 @@
  * Whether a database file is as it was written. Opening may not take longer as the log grows, so a large file is looked at
  * where damage is likeliest; every entry is held against its hash again when it is read, and all of it by a check.
  */
-import { statSync } from 'node:fs';
+import { closeSync, openSync, readSync, statSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { entryIn, entryTable } from './entries.ts';
 
@@ -20,6 +20,35 @@ export function looksSound(db: Database, path: string, wholeUpToBytes = WHOLE_UP
     if (statSync(path).size <= wholeUpToBytes) return isSound(db);
     return newestAreSound(db);
   });
+}
+
+const PAGE_BYTES = 4096;
+/** How many pages behind the first are looked at. */
+const PAGES_LOOKED_AT = 16;
+/** First byte of a page that holds a part of a table or an index (fileformat2.html, 1.6). */
+const TREE_PAGE: ReadonlySet<number | undefined> = new Set([2, 5, 10, 13]);
+
+/** Whether a file that SQLite does not take for a database has the pages of one: then its beginning is damaged. */
+export function hasPages(path: string): boolean {
+  const { size } = statSync(path);
+  if (size % PAGE_BYTES !== 0) return false;
+  const file = openSync(path, 'r');
+  try {
+    const bytes = Buffer.alloc(PAGES_LOOKED_AT * PAGE_BYTES);
+    const read = readSync(file, bytes, 0, bytes.length, PAGE_BYTES);
+    let found = 0;
+    for (let at = 0; at < read; at += PAGE_BYTES) if (isTreePage(bytes, at)) found++;
+    return found >= 2;
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** What its head says of its cells must fit into it. */
+function isTreePage(bytes: Buffer, at: number): boolean {
+  const cells = bytes.readUInt16BE(at + 3);
+  const content = bytes.readUInt16BE(at + 5);
+  return TREE_PAGE.has(bytes[at]) && content <= PAGE_BYTES && 8 + 2 * cells <= content;
 }
 
 /** Reads every page of the file. */

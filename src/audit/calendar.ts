@@ -1,6 +1,8 @@
 /** When each instrument of the station has to be calibrated again: by its date, or by its cycles, see `CYCLES_ARE`. */
+
+import type { Certificate } from '../instrument/certificate.ts';
 import { dueDate } from '../instrument/fitness.ts';
-import type { Instrument } from '../instrument/instrument.ts';
+import type { FoundOut, Instrument } from '../instrument/instrument.ts';
 import { permissibleAt } from '../metrology/permissible.ts';
 import { type IntervalBounds, type NextInterval, nextInterval } from '../statistics/staircase.ts';
 
@@ -14,6 +16,8 @@ export interface InUse {
   readonly cycles: number;
   /** ISO day of the last one; null where there was none. */
   readonly lastUsed: string | null;
+  /** What was found at the end of its calibration, before anybody adjusted it; null where the log holds no such thing. */
+  readonly asFound: Certificate | null;
 }
 
 export interface CalendarLine {
@@ -25,12 +29,14 @@ export interface CalendarLine {
   readonly dueByDate: string | null;
   /** The day on which its cycles run out, were it used on as until today; null without a limit of cycles. */
   readonly dueByCycles: string | null;
-  /** The earlier of the two. */
+  /** The earlier of the two; today where the tool stands found out. */
   readonly due: string | null;
   readonly cycles: number;
   readonly cycleLimit: number | null;
   readonly lastUsed: string | null;
-  readonly state: 'due' | 'soon' | 'in-date' | 'no-certificate' | 'no-date';
+  readonly state: 'found-out' | 'due' | 'soon' | 'in-date' | 'no-certificate' | 'no-date';
+  /** Why a tool that was found out is due now; null for one that was not. */
+  readonly foundOut: FoundOut | null;
   /** What the staircase makes of the last finding; null where it was not asked for or cannot say. */
   readonly next: NextInterval | null;
 }
@@ -55,8 +61,8 @@ export function calendar(inUse: readonly InUse[], settings: CalendarSettings): r
     .sort((a, b) => byText(a.due ?? '~', b.due ?? '~') || byText(a.serial ?? a.tool, b.serial ?? b.tool));
 }
 
-function lineOf({ instrument, cycles, lastUsed }: InUse, settings: CalendarSettings): CalendarLine {
-  const { certificate, interval } = instrument;
+function lineOf({ instrument, cycles, lastUsed, asFound }: InUse, settings: CalendarSettings): CalendarLine {
+  const { certificate, interval, foundOut = null } = instrument;
   const byDate = dueDate(instrument);
   // A tool that counts by itself has seen more than this station.
   const used = Math.max(cycles, instrument.cyclesUsed ?? 0);
@@ -65,7 +71,8 @@ function lineOf({ instrument, cycles, lastUsed }: InUse, settings: CalendarSetti
     cycleLimit === null || certificate === undefined
       ? null
       : dayOfCycle(used, cycleLimit, certificate.date, settings.today);
-  const due = [byDate, byCycles].filter((day) => day !== null).sort(byText)[0] ?? null;
+  const earlier = [byDate, byCycles].filter((day) => day !== null).sort(byText)[0] ?? null;
+  const due = foundOut === null ? earlier : settings.today;
   return {
     tool: instrument.id,
     serial: instrument.serial ?? null,
@@ -78,7 +85,8 @@ function lineOf({ instrument, cycles, lastUsed }: InUse, settings: CalendarSetti
     cycleLimit,
     lastUsed,
     state: certificate === undefined ? 'no-certificate' : stateOf(due, settings),
-    next: settings.staircase === null ? null : staircaseOf(instrument, byDate, settings.staircase),
+    ...(foundOut === null ? { foundOut } : { foundOut, state: 'found-out' as const }),
+    next: settings.staircase === null ? null : staircaseOf(instrument, byDate, asFound, settings.staircase),
   };
 }
 
@@ -97,16 +105,17 @@ function dayOfCycle(used: number, limit: number, from: string, today: string): s
 }
 
 /**
- * The interval that follows from the largest error on the certificate against what is permitted there. Where the
- * laboratory adjusted the tool the certificate no longer shows what was found, and this says too much.
+ * The interval that follows from the largest error that was found against what is permitted there. The certificate tells
+ * it where no look-back recorded what was found; where the laboratory adjusted the tool as well, that says too much.
  */
 function staircaseOf(
   { certificate, permissibleDeviation }: Instrument,
   byDate: string | null,
+  asFound: Certificate | null,
   bounds: IntervalBounds,
 ): NextInterval | null {
   if (certificate === undefined || permissibleDeviation === undefined || byDate === null) return null;
-  const shares = certificate.points.map(({ reading, error }) => ({
+  const shares = (asFound ?? certificate).points.map(({ reading, error }) => ({
     deviation: Math.abs(error),
     permissible: permissibleAt(permissibleDeviation, reading),
   }));

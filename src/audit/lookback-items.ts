@@ -12,6 +12,18 @@ export interface Assessment {
   readonly out: number;
   /** The jobs that do not stand as they did, in the order of the log. */
   readonly items: readonly LookBackItem[];
+  /** All that was looked at, as it was given. */
+  readonly sorted: readonly Sorted[];
+}
+
+/** An attempt with what it means to its job. */
+export interface Sorted extends JudgedAgain {
+  /** A job rested on it. */
+  readonly isProof: boolean;
+  /** It decides what its plug comes to, and is counted once; null for all others. */
+  readonly counts: Sort | null;
+  /** Number of the later pull that decides in its place; null where none does. */
+  readonly overtakenBy: number | null;
 }
 
 /**
@@ -26,7 +38,8 @@ export function assess(judged: readonly JudgedAgain[], ofJobs: readonly AttemptR
     string,
     { readonly row: AttemptRow; readonly attempts: LookBackItem['attempts'] }
   >();
-  for (const proof of proofsOf(judged, ofJobs)) {
+  const deciding = proofsOf(judged, ofJobs);
+  for (const proof of deciding.values()) {
     count[proof.sort] += 1;
     if (proof.sort === 'still-in') continue;
     const { row, again, covered, sort } = proof;
@@ -51,7 +64,14 @@ export function assess(judged: readonly JudgedAgain[], ofJobs: readonly AttemptR
     return { job, on, vin, plate, fleet, sort, attempts };
   });
   const { doubtful, out } = count;
-  return { attempts: judged.length, stillIn: count['still-in'], doubtful, out, items };
+  const sorted = judged.map((one): Sorted => {
+    const isStanding = isProof(one.row) && !one.row.voided;
+    const decides = deciding.get(placeOf(one.row));
+    const counts = decides?.row === one.row ? one.sort : null;
+    const overtakenBy = isStanding && counts === null ? (decides?.row.number ?? null) : null;
+    return { ...one, isProof: isStanding, counts, overtakenBy };
+  });
+  return { attempts: judged.length, stillIn: count['still-in'], doubtful, out, items, sorted };
 }
 
 type Proof = JudgedAgain & { readonly sort: Sort; readonly again: NonNullable<JudgedAgain['again']> };
@@ -59,7 +79,7 @@ type Proof = JudgedAgain & { readonly sort: Sort; readonly again: NonNullable<Ju
 const isJudged = (one: JudgedAgain): one is Proof => one.sort !== null && one.again !== null;
 
 /** The attempt that decides about each cylinder and quantity: the worst of what it stands with. */
-function proofsOf(judged: readonly JudgedAgain[], ofJobs: readonly AttemptRow[]): readonly Proof[] {
+function proofsOf(judged: readonly JudgedAgain[], ofJobs: readonly AttemptRow[]): ReadonlyMap<string, Proof> {
   const standing = new Map<string, Proof>();
   const provedAt = new Map<string, number>();
   for (const row of [...ofJobs, ...judged.map((one) => one.row)])
@@ -74,7 +94,7 @@ function proofsOf(judged: readonly JudgedAgain[], ofJobs: readonly AttemptRow[])
     // Without one that stands, the tool found out proved nothing here: another did.
     if (GRAVITY[sort] > GRAVITY[standing.get(place)?.sort ?? 'still-in']) standing.set(place, proof);
   }
-  return [...standing.values()];
+  return standing;
 }
 
 /** A pull on a plug that was tight: it counts only for having gone above the window. */

@@ -6,6 +6,8 @@ import { err, ok, type Result } from '../result.ts';
 
 export interface Decided {
   readonly decision: LookBackDecision;
+  /** The later job that did it again; null for another decision, and where nobody named one. */
+  readonly redoneIn: string | null;
   readonly because: string;
   readonly by: string;
   readonly at: string;
@@ -14,13 +16,15 @@ export interface Decided {
 export interface ItemState extends LookBackItem {
   /** All that was decided, the last one holds. */
   readonly decided: readonly Decided[];
-  /** Not decided, or called back and not done again yet. */
+  /** Not decided, or recalled and not redone yet. */
   readonly open: boolean;
 }
 
 export interface LookBack {
   readonly assessment: string;
   readonly made: Extract<StationEvent, { type: 'assessment-made' }>;
+  /** Its entry in the log: it looked at nothing that was entered behind it. */
+  readonly seq: number;
   readonly at: string;
   readonly by: string;
   /** What the laboratory found; null only in a log that lost it. */
@@ -36,7 +40,7 @@ export function lookBacksOf(entries: readonly StationEntry[]): readonly LookBack
   const found = new Map<string, Certificate>();
   const checks = new Map<string, Certificate>();
   const all = new Map<string, LookBack>();
-  for (const { event, at, by } of entries) {
+  for (const { event, at, by, seq } of entries) {
     if (event.type === 'instrument-recorded' && event.instrument.certificate !== undefined) {
       const { certificate } = event.instrument;
       checks.set(checkKey(certificate), certificate);
@@ -46,6 +50,7 @@ export function lookBacksOf(entries: readonly StationEntry[]): readonly LookBack
       all.set(event.assessment, {
         assessment: event.assessment,
         made: event,
+        seq,
         at,
         by,
         asFound: found.get(event.digest) ?? null,
@@ -55,14 +60,14 @@ export function lookBacksOf(entries: readonly StationEntry[]): readonly LookBack
         closed: null,
       });
     if (event.type === 'item-decided') {
-      const { assessment, job, decision, because } = event;
+      const { assessment, job, decision, because, redoneIn = null } = event;
       const one = all.get(assessment);
       if (one === undefined) continue;
       const decided = (item: ItemState): ItemState =>
         item.job === job
           ? {
               ...item,
-              decided: [...item.decided, { decision, because, by, at }],
+              decided: [...item.decided, { decision, redoneIn, because, by, at }],
               open: decision === 'recall',
             }
           : item;
@@ -83,12 +88,23 @@ const checkKey = ({ number, date, serial }: Pick<Certificate, 'number' | 'date' 
 /** The number of the next look-back. */
 export const nextAssessment = (all: readonly LookBack[]) => `LB-${all.length + 1}`;
 
-/** What a decision about some jobs puts into the log. Problems: `lookback-closed`, `item-unknown`. */
+/** What is decided about a job. */
+export interface Decision {
+  readonly job: string;
+  readonly decision: LookBackDecision;
+  /** The later job that did it again, for `redone`. */
+  readonly redoneIn: string | null;
+}
+
+/**
+ * What decisions about some jobs put into the log. Another look-back on the same finding may hold a job as well, because
+ * it went on in between: it is decided there with the same words. Problems: `lookback-closed`, `item-unknown`.
+ */
 export function decide(
-  { assessment, items, closed }: LookBack,
-  jobs: readonly string[],
-  decision: LookBackDecision,
+  { assessment, items, closed, made }: LookBack,
+  decisions: readonly Decision[],
   because: string,
+  all: readonly LookBack[],
 ): Result<readonly StationEvent[]> {
   if (closed !== null)
     return err({
@@ -97,15 +113,31 @@ export function decide(
       message: `this look-back was closed by ${closed.by} on ${closed.at.slice(0, 10)}`,
       next: 'What was decided stands. Look back again if something new was found.',
     });
-  const unknown = jobs.find((job) => !items.some((item) => item.job === job));
+  const unknown = decisions.find(({ job }) => !items.some((item) => item.job === job));
   if (unknown !== undefined)
     return err({
       code: 'item-unknown',
       where: assessment,
-      message: `job ${unknown} is not among the jobs that this look-back touches`,
+      message: `job ${unknown.job} is not among the jobs that this look-back touches`,
       next: `List them with "plugmark lookback show ${assessment}".`,
     });
-  return ok(jobs.map((job) => ({ type: 'item-decided', assessment, job, decision, because })));
+  return ok(
+    decisions.flatMap(({ job, decision, redoneIn }) =>
+      all
+        .filter((one) => one.made.digest === made.digest && one.closed === null)
+        .filter((one) => one.items.some((item) => item.job === job))
+        .map((one): StationEvent => {
+          const decided = {
+            type: 'item-decided',
+            assessment: one.assessment,
+            job,
+            decision,
+            because,
+          } as const;
+          return redoneIn === null ? decided : { ...decided, redoneIn };
+        }),
+    ),
+  );
 }
 
 /** The closing of a look-back. Problems: `lookback-closed`, `lookback-open`, which names what is still open. */
@@ -125,7 +157,7 @@ export function close({ assessment, items, closed }: LookBack, because: string):
   return err({
     code: 'lookback-open',
     where: assessment,
-    message: `${open.length} of ${items.length} jobs are still open: ${open.length - recalled} not decided, ${recalled} called back and not done again`,
+    message: `${open.length} of ${items.length} jobs are still open: ${open.length - recalled} not decided, ${recalled} recalled and not redone`,
     next: `Decide about each, for example: plugmark lookback decide ${assessment} ${first.job} --as ${example} --because "..." --by NAME`,
   });
 }

@@ -20,7 +20,7 @@ export interface AsFound {
 
 /**
  * `still-in`: proven with the found error as well. `doubtful`: too near a limit to tell, or beyond the points that the
- * laboratory looked at. `out`: proven to lie beyond the limits.
+ * laboratory looked at. `out`: beyond the limits if the tool had the found error already then, which nobody can know.
  */
 export type Sort = 'still-in' | 'doubtful' | 'out';
 

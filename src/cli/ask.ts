@@ -10,6 +10,8 @@ import { jsonText } from './json-text.ts';
 import type { Archive } from './station.ts';
 import { textTable } from './text-table.ts';
 import { type Whose, withArchive } from './whose.ts';
+import { kindWords, STATE_WORDS, verdictWords } from './words.ts';
+import { print } from './wrapped.ts';
 
 /** What jobs or attempts are asked for by; all that is named must hold. */
 export interface Asked {
@@ -41,13 +43,17 @@ export function ask(options: AskOptions): Promise<ExitCode> {
       const rows = archive.log.history
         .attemptsOf(filter)
         .filter((row) => exceptions !== true || attemptException(row).length > 0);
-      print(csv ? attemptsCsv(rows) : json ? jsonText(rows) : lines(attemptLines(rows)));
+      if (csv === true) process.stdout.write(attemptsCsv(rows));
+      else if (json === true) process.stdout.write(jsonText(rows));
+      else print(attemptLines(rows));
       return EXIT.done;
     }
     const answers = answersTo(archive, filter).filter(
       (one) => exceptions !== true || one.exceptions.length > 0,
     );
-    print(csv ? jobsCsv(answers) : json ? jsonText(answers) : lines(jobLines(answers, exceptions === true)));
+    if (csv === true) process.stdout.write(jobsCsv(answers));
+    else if (json === true) process.stdout.write(jsonText(answers));
+    else print(jobLines(answers, exceptions === true));
     return EXIT.done;
   });
 }
@@ -117,13 +123,6 @@ function jobLines(answers: readonly JobAnswer[], withExceptions: boolean): reado
   return [...textTable(head, rows), ...(withExceptions ? details : []), '', count(answers.length, 'job')];
 }
 
-const STATE_WORDS: Readonly<Record<JobAnswer['state'], string>> = {
-  open: 'open',
-  complete: 'complete',
-  incomplete: 'NOT COMPLETE',
-  void: 'VOID',
-};
-
 function attemptLines(rows: readonly AttemptRow[]): readonly string[] {
   if (rows.length === 0) return ['No attempt matches.'];
   const head = [
@@ -144,9 +143,9 @@ function attemptLines(rows: readonly AttemptRow[]): readonly string[] {
     row.job,
     String(row.cylinder),
     `${row.quantity === 'torque' ? 'pull' : 'gap'} ${row.number}`,
-    row.kind,
+    kindWords(row),
     figureOf(row),
-    row.result ?? row.censored ?? '-',
+    verdictWords(row),
     row.serial === null ? row.tool : `${row.tool} (${row.serial})`,
     row.technician,
     row.part,
@@ -162,8 +161,6 @@ function figureOf({ valueSi, readingSi, quantity }: AttemptRow): string {
 }
 
 const count = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}.`;
-const lines = (all: readonly string[]) => `${all.join('\n')}\n`;
-const print = (text: string) => process.stdout.write(text);
 
 function problem(where: string, message: string, next: string): ProblemError {
   return new ProblemError({ code: 'option-not-valid', where, message, next });

@@ -1,16 +1,21 @@
-import { writeFile } from 'node:fs/promises';
 import { type CalendarLine, CYCLES_ARE, calendar, type InUse } from '../audit/calendar.ts';
 import { icalendar } from '../audit/calendar-ics.ts';
 import { firstBeyond } from '../audit/certificate-line.ts';
+import { lastFound, withFindings } from '../audit/found-out.ts';
+import { lookBacksOf } from '../audit/lookback-state.ts';
+import { offBy } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
 import { ProblemError } from '../problem.ts';
 import type { IntervalBounds } from '../statistics/staircase.ts';
 import { laboratoryOf } from './drift-laboratory.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { jobsSince, sinceLines } from './lookback-since.ts';
+import { writeInPlace } from './output.ts';
 import { type Archive, stateOf } from './station.ts';
 import { readStationFile } from './station-file.ts';
 import { textTable } from './text-table.ts';
 import { type Whose, withArchive } from './whose.ts';
+import { print } from './wrapped.ts';
 
 export interface CalendarOptions extends Whose {
   readonly soon: number;
@@ -34,14 +39,21 @@ export async function showCalendar(options: CalendarOptions): Promise<ExitCode> 
     });
     if (lines.length === 0) throw noTools();
     const drifting = await driftingIn(archive, inUse);
-    const said = [...tableOf(lines, drifting), ...driftWords(drifting), `Cycles: ${CYCLES_ARE}.`];
-    process.stdout.write(`${said.join('\n')}\n`);
+    const since = jobsSince(archive, lookBacksOf(archive.log.stationEntries()));
+    const said = [
+      ...tableOf(lines, drifting),
+      ...foundWords(inUse),
+      ...sinceLines(since),
+      ...driftWords(drifting),
+      `Cycles: ${CYCLES_ARE}.`,
+    ];
+    print(said);
     if (options.ics !== undefined) {
       if (lines.every(({ due }) => due === null)) throw nothingDue();
-      await writeFile(options.ics, icalendar(lines, stateOf(archive).name, made));
+      await writeInPlace(options.ics, icalendar(lines, stateOf(archive).name, made));
       process.stdout.write(`Written: ${safeLine(options.ics)}\n`);
     }
-    return lines.some(({ state }) => state === 'due') ? EXIT.failed : EXIT.done;
+    return lines.some(({ state }) => state === 'due' || state === 'found-out') ? EXIT.failed : EXIT.done;
   });
 }
 
@@ -59,13 +71,15 @@ function boundsOf({ shortest, longest }: CalendarOptions): IntervalBounds {
 function inUseOf({ log }: Archive, named: readonly Instrument[]): readonly InUse[] {
   const latest = new Map<string, Instrument>();
   const take = (instrument: Instrument) => latest.set(instrument.serial ?? instrument.id, instrument);
-  for (const { event } of log.stationEntries())
-    if (event.type === 'instrument-recorded') take(event.instrument);
+  const entries = log.stationEntries();
+  for (const { event } of entries) if (event.type === 'instrument-recorded') take(event.instrument);
   for (const instrument of named) take(instrument);
-  return [...latest].map(([name, instrument]) => {
+  return withFindings([...latest.values()], lookBacksOf(entries)).map((instrument) => {
+    const name = instrument.serial ?? instrument.id;
     const from = instrument.certificate?.date ?? '0001-01-01';
     const { count, lastAt } = log.history.useSince(name, from);
-    return { instrument, cycles: count, lastUsed: lastAt?.slice(0, 10) ?? null };
+    const asFound = lastFound(instrument, entries);
+    return { instrument, cycles: count, lastUsed: lastAt?.slice(0, 10) ?? null, asFound };
   });
 }
 
@@ -90,7 +104,17 @@ const driftWords = (drifting: ReadonlyMap<string, string>): readonly string[] =>
     ),
   );
 
+const foundWords = (inUse: readonly InUse[]): readonly string[] =>
+  inUse.flatMap(({ instrument }) => {
+    const { id, serial, foundOut } = instrument;
+    if (foundOut === undefined) return [];
+    return safeLine(
+      `Found out: ${id} (${serial ?? '-'}) on ${foundOut.on}, ${offBy(instrument, foundOut)}; see "plugmark lookback show ${foundOut.lookBack}". It is due now, and fit again with a certificate of that day or later.`,
+    );
+  });
+
 const STATE_WORDS: Readonly<Record<CalendarLine['state'], string>> = {
+  'found-out': '! FOUND OUT',
   due: '! DUE',
   soon: '~ soon',
   'in-date': '  in date',
@@ -98,9 +122,18 @@ const STATE_WORDS: Readonly<Record<CalendarLine['state'], string>> = {
   'no-date': '? no due day',
 };
 
-function stateWords({ state, serial }: CalendarLine, drifting: ReadonlyMap<string, string>): string {
+function stateWords(
+  { state, serial, foundOut }: CalendarLine,
+  drifting: ReadonlyMap<string, string>,
+): string {
+  if (foundOut !== null) return `${STATE_WORDS['found-out']} (${foundOut.lookBack})`;
   if (serial === null || !drifting.has(serial)) return STATE_WORDS[state];
   return `${state === 'in-date' ? '~ in date' : STATE_WORDS[state]}, drift`;
+}
+
+function dueWords({ foundOut, dueByDate }: CalendarLine, due: string): string {
+  if (foundOut !== null) return `${due}, now`;
+  return `${due}${due === dueByDate ? '' : ' by cycles'}`;
 }
 
 function tableOf(lines: readonly CalendarLine[], drifting: ReadonlyMap<string, string>): readonly string[] {
@@ -110,7 +143,7 @@ function tableOf(lines: readonly CalendarLine[], drifting: ReadonlyMap<string, s
     withNext ? [...head, 'next interval'] : head,
     lines.map((line) => [
       stateWords(line, drifting),
-      line.due === null ? '-' : `${line.due}${line.due === line.dueByDate ? '' : ' by cycles'}`,
+      line.due === null ? '-' : dueWords(line, line.due),
       line.tool,
       line.serial ?? '-',
       line.certificate ?? '-',

@@ -1,35 +1,19 @@
-import { join } from 'node:path';
 import { GROUPINGS, type Grouping, type ProcessGroup, processGroups, valuesOf } from '../audit/capability.ts';
-import { type DeliveredUnder, deliveredGaps } from '../audit/delivered.ts';
 import { ProblemError } from '../problem.ts';
 import { individualsDrawing, rangesDrawing } from '../report/charts/control.ts';
-import { controlSvg } from '../report/charts/control-svg.ts';
 import { controlText } from '../report/charts/control-text.ts';
-import { histogramSvg } from '../report/charts/histogram-svg.ts';
 import { histogramText } from '../report/charts/histogram-text.ts';
 import type { TextSize } from '../report/charts/plain.ts';
-import { figure } from '../report/figures.ts';
-import { writePaper } from '../report/paper.ts';
-import {
-  chartTitle,
-  GROUP_HEAD,
-  groupLines,
-  groupRow,
-  type ProcessCharts,
-  processCharts,
-  processPaper,
-  shareText,
-  unitOf,
-} from '../report/process.ts';
-import { orThrow, type Result } from '../result.ts';
+import { GROUP_HEAD, groupLines, groupRow, type ProcessCharts, processCharts } from '../report/process.ts';
+import type { Result } from '../result.ts';
 import { type Asked, filterOf } from './ask.ts';
-import { EXIT, type ExitCode, safeLine } from './exit.ts';
-import { outputFolder, writeWhole } from './output.ts';
+import { captionOf, limitsOf, writeGroup, writeGroups } from './capability-files.ts';
+import { EXIT, type ExitCode } from './exit.ts';
 import { speaksUtf8 } from './run.ts';
-import { type Archive, stateOf } from './station.ts';
+import type { Archive } from './station.ts';
 import { textTable } from './text-table.ts';
-import { programVersion } from './version.ts';
 import { type Whose, withArchive } from './whose.ts';
+import { print } from './wrapped.ts';
 
 export interface CapabilityOptions extends Whose, Asked {
   readonly by: string;
@@ -41,14 +25,17 @@ export interface CapabilityOptions extends Whose, Asked {
   readonly out?: string;
 }
 
-const PICTURE = { width: 900, height: 320 } as const;
-
 /** What the process can do: one specification in full with its charts, or all that match in a table. */
 export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
   return withArchive(options, async (archive) => {
     const groups = groupsOf(archive, options);
     const [only, ...others] = groups;
-    if (only === undefined) throw nothingMatches();
+    if (only === undefined) {
+      refuseUnknown(archive, options.specification);
+      if (options.out !== undefined) throw nothingMatches('--out');
+      print(['No attempt matches.']);
+      return EXIT.done;
+    }
     const simulated = groups.filter((group) => group.simulated);
     if (simulated.length > 0)
       print([
@@ -57,8 +44,12 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
     // Simulated groups come last: one real group is shown in full whatever was played beside it.
     if (others.some((group) => group.simulated === only.simulated)) {
       print(textTable(GROUP_HEAD, groups.map(groupRow)));
-      print(['', 'Its charts: name one by --specification, and a tool, a technician or a cylinder.']);
-      if (options.out !== undefined) throw severalMatch(groups.length);
+      if (options.out === undefined)
+        print([
+          '',
+          'Its charts: name one by --specification, and a tool, a technician or a cylinder; or all of them with --out.',
+        ]);
+      else await writeGroups(options.out, archive, groups, options.last);
       return EXIT.done;
     }
     if (others.length > 0)
@@ -66,7 +57,7 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
     const charts = processCharts(only, options.last);
     print(groupLines(only));
     print(['', ...histogramLines(only), '', ...chartLines(charts)]);
-    if (options.out !== undefined) await writeFiles(options.out, archive, only, charts);
+    if (options.out !== undefined) await writeGroup(options.out, archive, only, charts);
     return EXIT.done;
   });
 }
@@ -109,93 +100,8 @@ function chartLines(charts: Result<ProcessCharts>): readonly string[] {
     ...controlText(individualsDrawing(individuals, caption), textSize()),
     '',
     ...controlText(rangesDrawing(individuals, caption), textSize()),
-  ];
-}
-
-const limitsOf = ({ lowerLimit, upperLimit }: ProcessGroup) => ({ lower: lowerLimit, upper: upperLimit });
-const captionOf = (group: ProcessGroup) => ({ title: chartTitle(group), unit: unitOf(group) });
-
-async function writeFiles(
-  folder: string,
-  archive: Archive,
-  group: ProcessGroup,
-  charts: Result<ProcessCharts>,
-): Promise<void> {
-  outputFolder(folder);
-  const paper = processPaper(group, charts, {
-    station: stateOf(archive).name,
-    program: `plugmark ${programVersion()}`,
-    madeAt: new Date().toISOString(),
-  });
-  const readings = valuesOf(group.process.rows);
-  const files: (readonly [string, string | Uint8Array])[] = [
-    ['capability.pdf', await writePaper(paper)],
-    ['histogram.svg', histogramSvg(readings, limitsOf(group), captionOf(group), PICTURE)],
-  ];
-  if (charts.ok) {
-    const { individuals, caption } = charts.value;
-    files.push(
-      ['individuals.svg', controlSvg(individualsDrawing(individuals, caption), PICTURE)],
-      ['ranges.svg', controlSvg(rangesDrawing(individuals, caption), PICTURE)],
-    );
-  }
-  for (const [name, content] of files) await writeWhole(join(folder, name), content);
-  print(['', `Written: ${files.map(([name]) => join(folder, name)).join(', ')}`].map(safeLine));
-}
-
-/** Gaps of new plugs as they came out of the box, by part and lot. */
-export function showDelivered(options: Whose & Asked): Promise<ExitCode> {
-  return withArchive(options, ({ log: { history } }) => {
-    const rows = history.attemptsOf({ ...filterOf(options), quantity: 'length' });
-    const known = new Map<string, boolean>();
-    const isNew = (key: string) => {
-      const there = known.get(key) ?? history.setupOf(key).plug.condition !== 'used';
-      known.set(key, there);
-      return there;
-    };
-    const { under, simulated, simulatedLeftOut } = orThrow(deliveredGaps(rows, isNew));
-    if (under.length === 0) throw nothingMatches();
-    if (simulated) print(['SIMULATED: these say nothing about any plug.']);
-    if (simulatedLeftOut > 0) print([`Left out: ${simulatedLeftOut} gaps of SIMULATED jobs.`]);
-    for (const one of under) print(deliveredLines(one));
-    return EXIT.done;
-  });
-}
-
-function deliveredLines({ lowerLimit, upperLimit, lots }: DeliveredUnder): readonly string[] {
-  const mm = (value: number | null) => (value === null ? '-' : figure(value, 'mm'));
-  const cells = lots.map((lot) => [
-    lot.part,
-    lot.lot ?? '(none)',
-    String(lot.n),
-    String(lot.measured),
-    mm(lot.meanMm),
-    mm(lot.standardDeviationMm),
-    mm(lot.smallestMm),
-    mm(lot.largestMm),
-    shareText(lot.outside),
-    lot.outsideAtWorst.n === lot.outside.n ? '-' : shareText(lot.outsideAtWorst),
-  ]);
-  const head = [
-    'part',
-    'lot',
-    'plugs',
-    'measured',
-    'mean',
-    's',
-    'smallest',
-    'largest',
-    'out of gap (95 %)',
-    'at worst',
-  ];
-  return [
-    `Gaps as delivered, limits ${figure(lowerLimit, 'mm')} to ${figure(upperLimit, 'mm')} mm`,
-    ...textTable(head, cells),
-    ...(lots.some(({ n, measured }) => measured < n)
-      ? [
-          'Plugs that were not measured were tried with wires; at worst: were those out that wires could not decide on.',
-        ]
-      : []),
+    '',
+    charts.value.labels,
   ];
 }
 
@@ -204,21 +110,33 @@ export const textSize = (): TextSize => ({
   ascii: !speaksUtf8(),
 });
 
-const print = (lines: readonly string[]) => void process.stdout.write(`${lines.join('\n')}\n`);
-
-function nothingMatches(): ProblemError {
-  return new ProblemError({
+const nothingMatches = (where: string) =>
+  new ProblemError({
     code: 'nothing-matches',
-    message: 'no attempt in the records matches this',
+    where,
+    message: 'no attempt in the records matches, so that there is nothing to write',
     next: 'Widen the period, or name less; "plugmark ask --attempts" shows what there is.',
   });
-}
 
-function severalMatch(count: number): ProblemError {
-  return new ProblemError({
-    code: 'several-match',
-    where: '--out',
-    message: `papers and pictures are of one group; ${count} match`,
-    next: 'Name the specification, as above, and a tool, a technician or a cylinder.',
+/** Throws where no specification has such a key, and says which there are. */
+function refuseUnknown({ log }: Archive, specification: string | undefined): void {
+  if (specification === undefined) return;
+  const all = log.history.specifications();
+  if (all.some(({ specificationKey }) => specificationKey.startsWith(specification.toLowerCase()))) return;
+  const keys = all
+    .slice(0, MOST_KEYS)
+    .map(
+      ({ specificationKey, setup }) =>
+        `${specificationKey}${setup.engine === null ? '' : ` (${setup.engine})`}`,
+    );
+  const more = all.length > MOST_KEYS ? ` and ${all.length - MOST_KEYS} more` : '';
+  throw new ProblemError({
+    code: 'specification-unknown',
+    where: '--specification',
+    message: `no job was done by a specification whose key begins with "${specification}"`,
+    next: keys.length === 0 ? 'No job has an attempt yet.' : `There are: ${keys.join(', ')}${more}.`,
   });
 }
+
+/** So many fit into a sentence. */
+const MOST_KEYS = 8;

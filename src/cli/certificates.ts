@@ -1,7 +1,7 @@
 /** Files of calibration certificates, kept in the station's folder under their SHA-256. */
 import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
-import { mkdir, readdir, readFile } from 'node:fs/promises';
+import { readdir, readFile } from 'node:fs/promises';
 import { dirname, extname, join, resolve } from 'node:path';
 import type { Stamp } from '../evidence/log.ts';
 import type { StationEvent } from '../evidence/station-event.ts';
@@ -9,11 +9,12 @@ import { ProblemError } from '../problem.ts';
 import { readCertificate } from './certificate.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { readBytes } from './input.ts';
-import { writeWhole } from './papers.ts';
+import { makeFolder, writeWhole } from './output.ts';
 import { type Archive, recordStation } from './station.ts';
 import { readStationFile } from './station-file.ts';
 import { textTable } from './text-table.ts';
 import { type Whose, withArchive } from './whose.ts';
+import { print } from './wrapped.ts';
 
 const MAX_BYTES = 16 << 20;
 /** A name of our own making: what is kept is found by its digest. */
@@ -57,9 +58,10 @@ async function keep(
   number: string | undefined,
 ): Promise<{ readonly event: StationEvent | null; readonly said: string }> {
   const bytes = await readBytes(file, 'certificate', MAX_BYTES);
+  if (bytes.length === 0) throw empty(file);
   const digest = sha256(bytes);
   const about = await aboutWhat(
-    file,
+    { file, bytes },
     number,
     log.stationEntries().map(({ event }) => event),
   );
@@ -70,7 +72,7 @@ async function keep(
   const target = join(folder, 'certificates', digest + (KEPT.test(digest + ending) ? ending : ''));
   const isThere = existsSync(target) && sha256(await readFile(target)) === digest;
   if (!isThere) {
-    await mkdir(dirname(target), { recursive: true, mode: 0o700 });
+    makeFolder(dirname(target), 0o700);
     await writeWhole(target, bytes);
   }
   if (known) return { event: null, said: isThere ? 'was kept already' : 'kept again' };
@@ -79,11 +81,12 @@ async function keep(
 
 /** A certificate in a form that can be read says of what it is; of any other file, a scan perhaps, somebody has to. */
 async function aboutWhat(
-  file: string,
+  { file, bytes }: { readonly file: string; readonly bytes: Uint8Array },
   number: string | undefined,
   events: readonly StationEvent[],
 ): Promise<{ readonly certificate: string; readonly serial: string }> {
   if (number === undefined) {
+    if (!saysItself(bytes)) throw ofWhich(file);
     const { number: certificate, serial } = await readCertificate(file);
     return { certificate, serial };
   }
@@ -107,21 +110,55 @@ export function checkCertificates(options: Whose): Promise<ExitCode> {
     const where = join(folder, 'certificates');
     const names = existsSync(where) ? await readdir(where) : [];
     const byDigest = new Map(names.map((name) => [KEPT.exec(name)?.[1] ?? '', name]));
-    const rows = await Promise.all(
+    const found = await Promise.all(
       kept.map(async ({ certificate, serial, digest }) => {
         const name = byDigest.get(digest);
-        const there = name !== undefined && sha256(await readFile(join(where, name))) === digest;
+        const file = join(where, name ?? digest);
+        const there = name !== undefined && sha256(await readFile(file)) === digest;
         const state = there ? 'as kept' : name === undefined ? '! MISSING' : '! CHANGED';
-        return [state, certificate, serial, digest.slice(0, 16)];
+        return { file, there, row: [state, certificate, serial, digest.slice(0, 16)] };
       }),
     );
-    const lines = rows.length === 0 ? ['No certificate was kept yet.'] : textTable(CERTIFICATE_HEAD, rows);
-    process.stdout.write(`${lines.join('\n')}\n`);
-    return rows.every(([state]) => state === 'as kept') ? EXIT.done : EXIT.failed;
+    const bad = found.filter(({ there }) => !there);
+    print([
+      ...(found.length === 0
+        ? ['No certificate was kept yet.']
+        : textTable(
+            CERTIFICATE_HEAD,
+            found.map(({ row }) => row),
+          )),
+      ...bad.flatMap(({ file, row: [state = ''] }) => ['', `${state}: ${safeLine(file)}`]),
+      ...(bad.length === 0 ? [] : ['', AGAIN]),
+    ]);
+    return bad.length === 0 ? EXIT.done : EXIT.failed;
   });
 }
 
 const CERTIFICATE_HEAD = ['state', 'certificate', 'serial', 'SHA-256'] as const;
+const AGAIN =
+  'Keep the original again: "plugmark certificates keep FILE", with --for NUMBER where it is a scan. The very same file takes the place of the one that is missing or changed; another one is kept beside it.';
+
+function empty(file: string): ProblemError {
+  return new ProblemError({
+    code: 'certificate-empty',
+    where: file,
+    message: 'the file is empty',
+    next: 'Name the certificate, or scan it again. Nothing was kept of this file.',
+  });
+}
+
+/** XML or JSON, by the first character that is no space; a scan begins otherwise, whatever it is called. */
+const saysItself = (bytes: Uint8Array) => /^\s*[<{]/.test(new TextDecoder().decode(bytes.subarray(0, 256)));
+
+/** Of which certificate a scan is, only a person can say. */
+function ofWhich(file: string): ProblemError {
+  return new ProblemError({
+    code: 'certificate-for',
+    where: file,
+    message: 'only XML and JSON say by themselves of which certificate they are',
+    next: 'Say it with --for NUMBER, the number of the certificate as "plugmark calendar" shows it.',
+  });
+}
 const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
 const stamp = (): Stamp => ({
   at: new Date().toISOString(),

@@ -18,6 +18,7 @@ import { writePackage } from './package-write.ts';
 import { type Archive, stateOf } from './station.ts';
 import { programVersion } from './version.ts';
 import { type Whose, withArchive } from './whose.ts';
+import { print } from './wrapped.ts';
 
 interface DisputeOptions extends Whose, Pick<Asked, 'vin' | 'plate' | 'fleet' | 'from' | 'to'> {
   readonly claim: string;
@@ -67,7 +68,7 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
       ...ofOthers(bearing, new Set(jobs.map(({ job }) => job))),
       ...mayBeToo(archive, jobs),
     ];
-    process.stdout.write(`${lines.join('\n')}\n`);
+    print(lines);
     return EXIT.done;
   });
 }

@@ -1,4 +1,3 @@
-import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { AttemptRow } from '../audit/attempt.ts';
 import { type CertificateLines, firstBeyond } from '../audit/certificate-line.ts';
@@ -17,6 +16,7 @@ import { err, type Result } from '../result.ts';
 import { textSize } from './capability.ts';
 import { laboratoryLines, laboratoryOf, unitOf } from './drift-laboratory.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
+import { outputFolder, writeWhole } from './output.ts';
 import type { Archive } from './station.ts';
 import { readStationFile } from './station-file.ts';
 import { type Whose, withArchive } from './whose.ts';
@@ -211,8 +211,8 @@ async function writePictures(
     ...(chart === null ? [] : [['drift.svg', controlSvg(chart, PICTURE)] as const]),
     ...(certificates === null ? [] : [['certificates.svg', certificates] as const]),
   ];
-  await mkdir(folder, { recursive: true });
-  for (const [name, content] of files) await writeFile(join(folder, name), content);
+  outputFolder(folder);
+  for (const [name, content] of files) await writeWhole(join(folder, name), content);
   print([`Written: ${files.map(([name]) => join(folder, name)).join(', ')}`]);
 }
 

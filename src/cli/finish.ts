@@ -13,6 +13,7 @@ import { type ExitCode, problemText, safeLine } from './exit.ts';
 import { type Papers, writePapers } from './papers.ts';
 import { keyPath, readTrust, type Station, stateOf, technicianKey } from './station.ts';
 import { reportLines } from './verify.ts';
+import { print } from './wrapped.ts';
 
 /** What became of a closed job: the exit code of its verification, and where its papers are. */
 export interface Finished {
@@ -33,8 +34,7 @@ export async function finish(
   const technician = await signingTechnician(station, stream);
   const papers = await writePapers(station, stream, { folder, signedAt: stamp().at, technician });
   const report = verifyRecord(await readFile(papers.record), await readTrust(station.trustFile));
-  const lines = ['', ...reportLines(papers.record, report), `  papers        ${papers.pdf}, ${papers.csv}`];
-  process.stdout.write(`${lines.join('\n')}\n`);
+  print(['', ...reportLines(papers.record, report), `  papers        ${papers.pdf}, ${papers.csv}`]);
   return { code: EXIT_CODES[report.verdict], papers };
 }
 

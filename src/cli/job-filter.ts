@@ -22,10 +22,10 @@ export function matchingJobs(rows: readonly JobRow[], filter: JobFilter): readon
   return rows.filter(({ job, vin, plate, fleet, openedAt, state }) => {
     const opened = openedAt.slice(0, 10);
     return (
-      holds(job, filter.number, (text) => text.toUpperCase()) &&
-      holds(vin, filter.vin, normalVin) &&
-      holds(plate, filter.plate, normalVin) &&
-      holds(fleet, filter.fleet, normalVin) &&
+      holds(job, filter.number) &&
+      holds(vin, filter.vin) &&
+      holds(plate, filter.plate) &&
+      holds(fleet, filter.fleet) &&
       (from === undefined || opened >= from) &&
       (to === undefined || opened <= to) &&
       (filter.open !== true || state === 'open')
@@ -33,9 +33,9 @@ export function matchingJobs(rows: readonly JobRow[], filter: JobFilter): readon
   });
 }
 
-/** People type part of a number, without its spaces, in small letters. */
-function holds(text: string | null, wanted: string | undefined, normal: (text: string) => string): boolean {
-  return wanted === undefined || (text !== null && normal(text).includes(normal(wanted)));
+/** People type part of a number, without its spaces and hyphens, in small letters. */
+function holds(text: string | null, wanted: string | undefined): boolean {
+  return wanted === undefined || (text !== null && normalVin(text).includes(normalVin(wanted)));
 }
 
 function day(text: string | undefined, where: string): string | undefined {

@@ -1,6 +1,10 @@
 import { Subject } from 'rxjs';
 import { openTools } from '../../drivers/index.ts';
+import { withFindings } from '../audit/found-out.ts';
+import { type LookBack, lookBacksOf } from '../audit/lookback-state.ts';
 import type { Stamp } from '../evidence/log.ts';
+import { offBy } from '../instrument/fitness.ts';
+import type { Instrument } from '../instrument/instrument.ts';
 import { type Bench, createBench } from '../job/bench.ts';
 import { foldAll } from '../job/fold.ts';
 import { type Override, openJob } from '../job/open.ts';
@@ -12,6 +16,8 @@ import { openDialogue } from './dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { afterwards, finish } from './finish.ts';
 import { readJson } from './input.ts';
+import { linesOnVehicle } from './lookback-against.ts';
+import { jobsSince, sinceLines } from './lookback-since.ts';
 import { newOrder } from './new-order.ts';
 import { known } from './order-earlier.ts';
 import { keepOrder } from './order-file.ts';
@@ -41,20 +47,25 @@ interface Begun {
 
 /** A real job: opened from a work order, or taken up again where it was left. */
 export async function job(options: JobOptions): Promise<ExitCode> {
-  const file = await readStationFile(options.station);
-  const station = await openStation(file.station, file.folder, stamp);
+  const read = await readStationFile(options.station);
+  const station = await openStation(read.station, read.folder, stamp);
   try {
-    const begun =
-      options.resume === true ? takeUp(station, options.job) : await begin(station, file, options);
-    if (begun === null) {
-      process.stdout.write('No job was opened.\n');
-      return EXIT.failed;
-    }
+    // The file says how a tool was calibrated; that it was found out since, only the log knows.
+    const lookBacks = lookBacksOf(station.log.stationEntries());
+    const file = { ...read, instruments: withFindings(read.instruments, lookBacks) };
     const typed$ = new Subject<string>();
+    // First: a job without its tools is not to stand in the log.
     const tools = await openTools(file.tools, { base: file.base, clock, typed$ });
     const types = file.tools.some(({ driver }) => driver.use === 'typed');
     const plain = options.plain === true || !hasScreen();
     try {
+      const begun =
+        options.resume === true ? takeUp(station, file, options.job) : await begin(station, file, options);
+      if (begun === null) {
+        process.stdout.write('No job was opened.\n');
+        return EXIT.failed;
+      }
+      if (options.resume === true) noteFindings(begun, lookBacks);
       const outcome = await runWork({
         station,
         ...begun,
@@ -86,7 +97,14 @@ export async function job(options: JobOptions): Promise<ExitCode> {
 async function begin(station: Station, file: LoadedStation, options: JobOptions): Promise<Begun | null> {
   if (options.order !== undefined) {
     const begun = await openFrom(options.order, station, file, overridesOf(options));
-    for (const note of begun.bench.state().basis.notes) process.stdout.write(`Note: ${safeLine(note)}\n`);
+    const { basis, order } = begun.bench.state();
+    const lookBacks = lookBacksOf(station.log.stationEntries());
+    const notes = [
+      ...basis.notes.map(safeLine),
+      ...linesOnVehicle(lookBacks, order.vehicle),
+      ...sinceLines(jobsSince(station, lookBacks)),
+    ];
+    for (const note of notes) process.stdout.write(`Note: ${note}\n`);
     return begun;
   }
   const on = stamp().at.slice(0, 10);
@@ -99,11 +117,21 @@ async function begin(station: Station, file: LoadedStation, options: JobOptions)
     overrides: overridesOf(options),
   }).finally(dialogue.leave);
   if (asked.do === 'nothing') return null;
-  if (asked.do === 'resume') return takeUp(station, asked.job);
+  if (asked.do === 'resume') return takeUp(station, file, asked.job);
   if (asked.keep !== null) await keep(station, file.library, asked.keep, stamp());
   const path = await keepOrder(file.folder, asked.order);
   const begun = await openFrom(path, station, file, asked.overrides);
   return confirmed(station, begun);
+}
+
+/** A tool may have been found out while the job lay open: what is measured from here on is in no look-back yet. */
+function noteFindings({ bench }: Begun, lookBacks: readonly LookBack[]): void {
+  for (const tool of bench.state().instruments) {
+    const { foundOut } = withFindings([tool], lookBacks)[0] ?? {};
+    if (foundOut === undefined) continue;
+    const line = `${tool.id} was found out on ${foundOut.on} (${foundOut.lookBack}): ${offBy(tool, foundOut)}; no window here allows for that.`;
+    process.stdout.write(`Note: ${safeLine(line)}\n`);
+  }
 }
 
 /** The windows were shown before Enter opened the job, and are not asked about again. */
@@ -168,7 +196,7 @@ const isText = (text: string | undefined, most: number): text is string =>
   text !== undefined && text.trim() !== '' && text.length <= most;
 
 /** The bench as it stood when the program stopped, however it stopped. */
-function takeUp(station: Station, wanted: string | undefined): Begun {
+function takeUp(station: Station, { instruments }: LoadedStation, wanted: string | undefined): Begun {
   const open = station.log.lastJobs(1000).filter(({ state }) => state === 'open');
   const matching = wanted === undefined ? open : open.filter((row) => row.job === wanted);
   const [row, ...others] = matching;
@@ -180,8 +208,25 @@ function takeUp(station: Station, wanted: string | undefined): Begun {
       ),
     );
   const entries = station.log.entries(row.stream);
-  return { stream: row.stream, bench: orThrow(replay(entries.map(({ event }) => event))) };
+  const bench = orThrow(replay(entries.map(({ event }) => event)));
+  const other = otherTool(bench.state().instruments, instruments);
+  if (other !== null) throw new ProblemError(toolsDiffer(row.job, other));
+  return { stream: row.stream, bench };
 }
+
+/** A reading is judged by what was frozen with the job of the tool of that name: another tool of that name is not to give any. */
+function otherTool(frozen: readonly Instrument[], named: readonly Instrument[]): Instrument | null {
+  const isOne = (tool: Instrument) =>
+    frozen.some(({ id, serial }) => id === tool.id && (serial === undefined || serial === tool.serial));
+  return named.find((tool) => !isOne(tool)) ?? null;
+}
+
+const toolsDiffer = (job: string, { id, serial }: Instrument) => ({
+  code: 'other-tools',
+  where: `job ${job}`,
+  message: `it was not opened with ${id}${serial === undefined ? '' : ` (${serial})`}, which this station file has`,
+  next: 'Take it up with the station file that it was opened with: --station FILE.',
+});
 
 function notOne(jobs: readonly string[], wanted: string | undefined) {
   if (jobs.length > 1)

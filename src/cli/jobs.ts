@@ -1,21 +1,27 @@
-import { mkdir, readFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { JobRow } from '../../db/jobs.ts';
+import { type LookBack, lookBacksOf } from '../audit/lookback-state.ts';
+import { againstJob } from '../audit/lookback-vehicle.ts';
 import type { LogEntry, Stamp } from '../evidence/log.ts';
 import { openRecord } from '../evidence/record.ts';
 import type { JobEvent } from '../job/event.ts';
 import { foldAll } from '../job/fold.ts';
 import type { JobState } from '../job/state.ts';
 import { ProblemError } from '../problem.ts';
-import { printable } from '../ui/printable.ts';
 import { summaryLines } from '../ui/summary.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { finish } from './finish.ts';
 import { type JobFilter, matchingJobs } from './job-filter.ts';
+import { linesOnJob, tagOf } from './lookback-against.ts';
 import { optionText } from './option-text.ts';
+import { outputFolder } from './output.ts';
 import { speaksUtf8 } from './run.ts';
 import { type Archive, openArchive, openStation, recordStation, stateOf } from './station.ts';
+import { textTable } from './text-table.ts';
 import { folderOf, type Whose, withArchive } from './whose.ts';
+import { STATE_WORDS } from './words.ts';
+import { print } from './wrapped.ts';
 
 /** Lists the jobs that match, the latest first. */
 export function listJobs(options: Whose & JobFilter): Promise<ExitCode> {
@@ -24,33 +30,27 @@ export function listJobs(options: Whose & JobFilter): Promise<ExitCode> {
     const days = { ...(from !== undefined && { from }), ...(to !== undefined && { to }) };
     const some = log.history.jobsOf({ ...days, ...(open === true && { state: 'open' as const }) });
     const rows = matchingJobs(some, options);
-    process.stdout.write(`${jobLines(rows).join('\n')}\n`);
+    print(jobLines(rows, lookBacksOf(log.stationEntries())));
     return EXIT.done;
   });
 }
 
-/** A row a job: number, where it stands, when it was opened, vehicle. */
-export function jobLines(rows: readonly JobRow[]): readonly string[] {
+/** A row a job: number, where it stands, when it was opened, vehicle, and the look-backs that put it in question. */
+export function jobLines(rows: readonly JobRow[], lookBacks: readonly LookBack[] = []): readonly string[] {
   if (rows.length === 0) return ['No job matches.'];
-  const cells = rows.map(({ job, state, openedAt, plate, vin }) =>
-    [job, STATE_WORDS[state], minute(openedAt), plate ?? '-', vin ?? '-'].map((text) => printable(text, 40)),
-  );
-  const table = [['job', 'state', 'opened (UTC)', 'plate', 'VIN'], ...cells];
-  const widths = table[0]?.map((_, at) => Math.max(...table.map((row) => row[at]?.length ?? 0))) ?? [];
-  return table.map((row) =>
-    row
-      .map((cell, at) => cell.padEnd(widths[at] ?? 0))
-      .join('  ')
-      .trimEnd(),
-  );
+  const found = rows.map(({ job }) => againstJob(lookBacks, job).map(tagOf).join('; '));
+  const isTold = found.some((text) => text !== '');
+  const cells = rows.map(({ job, state, openedAt, vin, plate }, at) => [
+    job,
+    STATE_WORDS[state],
+    minute(openedAt),
+    vin ?? '-',
+    plate ?? '-',
+    ...(isTold ? [found[at] || '-'] : []),
+  ]);
+  const head = ['job', 'state', 'opened (UTC)', 'VIN', 'plate', ...(isTold ? ['look-back'] : [])];
+  return textTable(head, cells);
 }
-
-const STATE_WORDS: Readonly<Record<JobRow['state'], string>> = {
-  open: 'open',
-  complete: 'complete',
-  incomplete: 'NOT COMPLETE',
-  void: 'VOID',
-};
 
 const minute = (at: string) => at.slice(0, 16).replace('T', ' ');
 
@@ -70,7 +70,11 @@ export function showJob(number: string, options: Whose): Promise<ExitCode> {
       ...state.basis.notes.map((note) => `note: ${safeLine(note)}`),
       ...state.questions.map(({ pull, text }) => `question about pull ${pull}: ${safeLine(text)}`),
     ];
-    process.stdout.write(`${[...summaryLines(state, !speaksUtf8()), ...facts].join('\n')}\n`);
+    // In front of "complete", which is what was judged then.
+    const questioned = linesOnJob(lookBacksOf(archive.log.stationEntries()), state.order.job);
+    const since =
+      questioned.length === 0 ? [] : [...questioned.map((line) => `! ${line}`), 'As it was judged then:'];
+    print([...since, ...summaryLines(state, !speaksUtf8()), ...facts]);
     return EXIT.done;
   });
 }
@@ -149,7 +153,7 @@ export async function papersAgain(
         'Finish it with "plugmark job --resume", or declare it void.',
       );
     const to = out ?? folder;
-    await mkdir(to, { recursive: true });
+    outputFolder(to);
     await refuseCountersigned(join(to, `${state.order.job}.record.json`));
     return (await finish(station, stream, to, stamp)).code;
   } finally {

@@ -1,4 +1,4 @@
-import { writeFile } from 'node:fs/promises';
+import { statSync } from 'node:fs';
 import type { StationKey } from '../../db/keyfile.ts';
 import { readCheckpoint, type SignedCheckpoint, signCheckpoint } from '../evidence/checkpoint.ts';
 import { type Finding, heldAgainst } from '../evidence/held-against.ts';
@@ -10,19 +10,45 @@ import { orThrow } from '../result.ts';
 import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { readBytes } from './input.ts';
 import { jsonText } from './json-text.ts';
+import { outputFile, writeInPlace } from './output.ts';
 import { type Archive, currentKey, stateOf } from './station.ts';
 import { MAX_RECORD_BYTES } from './verify-limit.ts';
 import { type Whose, withArchive } from './whose.ts';
+import { print } from './wrapped.ts';
 
 /** Signs the log as it stands; whoever keeps the checkpoint can tell later whether anything in front of it changed. */
 export function checkpoint(options: Whose & { readonly out?: string }): Promise<ExitCode> {
   return withArchive(options, async (archive) => {
-    const note = await newCheckpoint(archive);
-    if (options.out === undefined) process.stdout.write(note);
-    else await writeFile(options.out, note);
+    const { out } = options;
+    const there = out === undefined ? null : await noteThere(out);
+    const size = archive.log.size();
+    const note = signed(archive, size, await signerOf(archive, stateOf(archive)));
+    if (out !== undefined && there !== null && there !== note) throw new ProblemError(neverOver(out));
+    archive.log.keepCheckpoint(size, note);
+    if (out === undefined) process.stdout.write(note);
+    else if (there === note) print([`${safeLine(out)} is this checkpoint already; nothing was written.`]);
+    else {
+      await writeInPlace(out, note);
+      print([`Checkpoint of ${size} entries written to ${safeLine(out)}. Keep it elsewhere.`]);
+    }
     return EXIT.done;
   });
 }
+
+/** What a file holds already; null where there is none, or a pipe or a device, which hold nothing. */
+async function noteThere(file: string): Promise<string | null> {
+  outputFile(file);
+  if (statSync(file, { throwIfNoEntry: false })?.isFile() !== true) return null;
+  return Buffer.from(await readBytes(file, 'checkpoint', MAX_RECORD_BYTES)).toString('utf8');
+}
+
+/** What an auditor kept is the proof of what the log was then. */
+const neverOver = (where: string) => ({
+  code: 'checkpoint-exists',
+  where,
+  message: 'another file is there already, and a checkpoint is never written over one',
+  next: 'Name a new file; the old checkpoint goes on proving what the log was then.',
+});
 
 /** Proves that an entry stands in the log, as JSON that any tool for RFC 9162 can check. */
 export function proveInclusion(entry: number, options: Whose): Promise<ExitCode> {
@@ -37,7 +63,7 @@ export function proveInclusion(entry: number, options: Whose): Promise<ExitCode>
       });
     const index = entry - 1;
     const path = inclusionProof(tree, index, size);
-    print({
+    printJson({
       index,
       leaf: base64(tree.node(0, index)),
       size,
@@ -57,7 +83,7 @@ export function proveConsistency(file: string, options: Whose): Promise<ExitCode
     const [finding] = findings(archive, [old]);
     if (finding === undefined || finding.kind !== 'extends') return say([finding]);
     const path = consistencyProof(tree, old.size, size);
-    print({ from: old.size, to: size, path: path.map(base64), checkpoint: await newCheckpoint(archive) });
+    printJson({ from: old.size, to: size, path: path.map(base64), checkpoint: await newCheckpoint(archive) });
     return EXIT.done;
   });
 }
@@ -92,7 +118,8 @@ export function findings(archive: Archive, kept: readonly SignedCheckpoint[]): r
 }
 
 function say(found: readonly (Finding | undefined)[]): ExitCode {
-  for (const one of found) if (one !== undefined) process.stdout.write(`${words(one)}\n`);
+  // The station keeps what it gave away: the same would be said of both.
+  for (const line of new Set(found.flatMap((one) => (one === undefined ? [] : [words(one)])))) print([line]);
   return found.every((one) => one?.kind === 'extends') ? EXIT.done : EXIT.failed;
 }
 
@@ -125,13 +152,14 @@ export async function signerOf({ folder }: Archive, state: StationState): Promis
 
 /** Signs the log as it stands, and keeps the note; who asked for the signer before is not asked for a passphrase again. */
 export async function newCheckpoint(archive: Archive, signer?: Signer): Promise<string> {
-  const { log } = archive;
-  const { origin, key } = signer ?? (await signerOf(archive, stateOf(archive)));
-  const size = log.size();
-  const note = signCheckpoint({ origin, size, root: treeRoot(log.tree, size) }, key.privateKey);
-  log.keepCheckpoint(size, note);
+  const size = archive.log.size();
+  const note = signed(archive, size, signer ?? (await signerOf(archive, stateOf(archive))));
+  archive.log.keepCheckpoint(size, note);
   return note;
 }
+
+const signed = ({ log }: Archive, size: number, { origin, key }: Signer): string =>
+  signCheckpoint({ origin, size, root: treeRoot(log.tree, size) }, key.privateKey);
 
 /** A checkpoint from a file: a note by itself, or the one inside a job record. */
 export async function keptCheckpoint(file: string): Promise<SignedCheckpoint> {
@@ -142,4 +170,4 @@ export async function keptCheckpoint(file: string): Promise<SignedCheckpoint> {
 }
 
 const base64 = (hash: Uint8Array) => Buffer.from(hash).toString('base64');
-const print = (value: unknown) => process.stdout.write(jsonText(value));
+const printJson = (value: unknown) => process.stdout.write(jsonText(value));

@@ -1,7 +1,6 @@
 /** What the commands on look-backs share: the log's own entries, telling of a look-back, its papers, and what a person gives. */
-import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { JudgedAgain } from '../audit/lookback.ts';
+import type { Sorted } from '../audit/lookback-items.ts';
 import { type LookBack, lookBacksOf } from '../audit/lookback-state.ts';
 import { readCheckpoint } from '../evidence/checkpoint.ts';
 import type { Stamp, StationEntry } from '../evidence/log.ts';
@@ -9,14 +8,14 @@ import { stationOf } from '../evidence/station.ts';
 import type { StationEvent } from '../evidence/station-event.ts';
 import { ProblemError } from '../problem.ts';
 import { figure, UNIT_TEXT } from '../report/figures.ts';
-import { lookBackPaper, outcomeOf, SORT_WORD, standOf } from '../report/lookback.ts';
+import { lookBackPaper, outcomeOf, proofWords, SORT_WORD, sortWords, standOf } from '../report/lookback.ts';
 import { judgedAgainCsv, vehiclesCsv } from '../report/lookback-csv.ts';
 import { writePaper } from '../report/paper.ts';
 import { orThrow } from '../result.ts';
 import { type ExitCode, safeLine } from './exit.ts';
 import { newCheckpoint, type Signer, signerOf } from './log.ts';
 import { optionText } from './option-text.ts';
-import { writeWhole } from './papers.ts';
+import { outputFolder, writeWhole } from './output.ts';
 import { type Archive, stateOf } from './station.ts';
 import { textTable } from './text-table.ts';
 import { programVersion } from './version.ts';
@@ -68,9 +67,30 @@ export function linesOf(one: LookBack): readonly string[] {
   return [
     `Look-back ${assessment} on ${safeLine(made.tool)} (${safeLine(made.serial)}), ${made.from} to ${made.to}, ${made.attempts} attempts`,
     `${word}. ${safeLine(text)}${made.simulated ? ' SIMULATED tools among them.' : ''}`,
+    proofWords(made),
     ...beyondLine(one),
-    ...(rows.length === 0 ? [] : ['', ...textTable(head, rows)]),
+    ...(rows.length === 0 ? [] : ['', ...textTable(head, rows), '', ...proofTable(one)]),
   ];
+}
+
+/** Each proof that does not hold any more, with both values. */
+function proofTable({ items }: LookBack): readonly string[] {
+  const head = ['job', 'cylinder', 'pull or reading', 'then', 'with the error found', 'limits', 'finding'];
+  const rows = items.flatMap(({ job, attempts }) =>
+    attempts.map((one) => {
+      const unit = one.quantity === 'torque' ? 'N.m' : 'mm';
+      return [
+        job,
+        String(one.cylinder),
+        `${one.quantity === 'torque' ? 'pull' : 'gap reading'} ${one.number}`,
+        one.was === null ? 'not judged' : figure(one.was, unit),
+        `${figure(one.value, unit)} ± ${figure(one.expanded, unit)}`,
+        `${figure(one.lowerLimit, unit)} to ${figure(one.upperLimit, unit)} ${UNIT_TEXT[unit]}`,
+        sortWords(one),
+      ];
+    }),
+  );
+  return textTable(head, rows);
 }
 
 /** Else a look-back with points too few to tell looks like one of a tool that was far out. */
@@ -85,9 +105,10 @@ function beyondLine({ asFound, items }: LookBack): readonly string[] {
   ];
 }
 
-/** Problem: `lookback-unknown`. */
+/** By its number, of which the figures do: `LB-1`, `lb-1` or `1`. Problem: `lookback-unknown`. */
 export function lookBackOf({ lookBacks }: Desk, assessment: string): LookBack {
-  const found = lookBacks.find((one) => one.assessment === assessment);
+  const figures = /^(?:lb-?)?(\d+)$/i.exec(assessment.trim())?.[1];
+  const found = lookBacks.find((one) => one.assessment === `LB-${figures}`);
   if (found !== undefined) return found;
   throw new ProblemError({
     code: 'lookback-unknown',
@@ -103,10 +124,10 @@ export async function writeLookBack(
   signer: Signer,
   one: LookBack,
   out: string | undefined,
-  judged: readonly JudgedAgain[] | null,
+  sorted: readonly Sorted[] | null,
 ): Promise<readonly string[]> {
   const folder = out ?? archive.folder;
-  await mkdir(folder, { recursive: true });
+  outputFolder(folder);
   const note = orThrow(readCheckpoint(await newCheckpoint(archive, signer), 'checkpoint'));
   const log = { size: note.size, root: note.root.toString('hex') };
   const paper = lookBackPaper(one, { log, program: `plugmark ${programVersion()}` });
@@ -114,7 +135,7 @@ export async function writeLookBack(
   const files: (readonly [string, string | Uint8Array])[] = [
     [`${assessment}.pdf`, await writePaper(paper)],
     [`${assessment}.vehicles.csv`, vehiclesCsv(one)],
-    ...(judged === null ? [] : [[`${assessment}.attempts.csv`, judgedAgainCsv(judged)] as const]),
+    ...(sorted === null ? [] : [[`${assessment}.attempts.csv`, judgedAgainCsv(sorted)] as const]),
   ];
   for (const [name, content] of files) await writeWhole(join(folder, name), content);
   return files.map(([name]) => `  ${join(folder, name)}`);
@@ -123,7 +144,7 @@ export async function writeLookBack(
 export const person = (name: string) => optionText(name, '--by', 80);
 export const words = (text: string, where: string) => optionText(text, where, 200);
 
-export const print = (lines: readonly string[]) => process.stdout.write(`${lines.join('\n')}\n`);
+export { print } from './wrapped.ts';
 export const now = (): Stamp => ({
   at: new Date().toISOString(),
   monoUs: Number(process.hrtime.bigint() / 1000n),

@@ -1,6 +1,7 @@
 import type { AttemptRow } from '../audit/attempt.ts';
 import { inQuestion, type JudgedAgain, judgeAgain } from '../audit/lookback.ts';
-import { assess, isRepeat } from '../audit/lookback-items.ts';
+import { notHeld, onFinding } from '../audit/lookback-held.ts';
+import { type Assessment, assess, isRepeat } from '../audit/lookback-items.ts';
 import { foundPoints, type Span, spanOf } from '../audit/lookback-span.ts';
 import { type LookBack, nextAssessment } from '../audit/lookback-state.ts';
 import type { StationEvent } from '../evidence/station-event.ts';
@@ -21,6 +22,8 @@ import {
   record,
   writeLookBack,
 } from './lookback-shared.ts';
+import { setupsOf } from './lookback-since.ts';
+import { outputFolder } from './output.ts';
 import type { Archive } from './station.ts';
 import type { Whose } from './whose.ts';
 
@@ -42,17 +45,19 @@ export function lookBack(tool: string, options: AssessOptions): Promise<ExitCode
     const since = options.since ?? null;
     const today = now().at.slice(0, 10);
     const span = orThrow(spanOf(entries, { tool, asFound, since, today }));
-    const judged = judgedIn(archive, tool, asFound, span);
-    refuseTwice(lookBacks, digest, span, judged.length);
+    const before = onFinding(lookBacks, digest);
+    const judged = judgedIn(archive, tool, asFound, span, before);
     const by = person(options.by);
     const signer = await deskSigner(desk);
     const assessment = nextAssessment(lookBacks);
-    const repeated = ofJobsRepeated(archive, judged);
-    const events = eventsOf(judged, repeated, { assessment, tool, asFound, digest, span });
+    const assessed = assess(judged, ofJobsRepeated(archive, judged));
+    outputFolder(options.out ?? archive.folder);
+    const events = eventsOf(judged, assessed, { assessment, tool, asFound, digest, span, before });
     const after = record(desk, events, by);
     const made = lookBackOf(after, assessment);
-    const papers = await writeLookBack(after, signer, made, options.out, judged);
-    print([...foundLines(asFound, span), ...linesOf(made), ...overlapLines(desk, made), '', ...papers]);
+    const papers = await writeLookBack(after, signer, made, options.out, assessed.sorted);
+    const earlier = [...goesOnLines(before, made), ...overlapLines(desk, made)];
+    print([...foundLines(asFound, span), ...linesOf(made), ...earlier, '', ...papers]);
     return made.items.length === 0 ? EXIT.done : EXIT.failed;
   });
 }
@@ -63,16 +68,17 @@ interface About {
   readonly asFound: Certificate;
   readonly digest: string;
   readonly span: Span;
+  /** The look-backs on the same file. */
+  readonly before: readonly LookBack[];
 }
 
 /** What was found, the assessment, and its end where every proof holds. */
 function eventsOf(
   judged: readonly JudgedAgain[],
-  repeated: readonly AttemptRow[],
-  { assessment, tool, asFound, digest, span }: About,
+  { attempts, stillIn, doubtful, out, items }: Assessment,
+  { assessment, tool, asFound, digest, span, before }: About,
 ): readonly StationEvent[] {
-  const { attempts, items, ...counts } = assess(judged, repeated);
-  const { serial, foundOn, from, lastGood } = span;
+  const { serial, foundOn, lastGood } = span;
   const made: StationEvent = {
     type: 'assessment-made',
     assessment,
@@ -82,11 +88,13 @@ function eventsOf(
     digest,
     lastGood: lastGood && { number: lastGood.number, date: lastGood.date },
     foundOn,
-    from,
+    from: firstDay(judged, span, before),
     to: lastDay(judged, foundOn),
     simulated: judged.some(({ row }) => row.simulated),
     attempts,
-    ...counts,
+    stillIn,
+    doubtful,
+    out,
     items: [...items],
   };
   const found: StationEvent = { type: 'as-found-recorded', tool, asFound, digest };
@@ -94,27 +102,38 @@ function eventsOf(
   return items.length > 0 ? [found, made] : [found, made, { type: 'assessment-closed', assessment, because }];
 }
 
-/** Everything since the last good check, but what was measured under a newer certificate. */
+/**
+ * Everything since the last good check, but what was measured under a newer certificate, and what look-backs `before` on
+ * the same file hold already. It does not end with the day of the finding: a tool may have been used on.
+ */
 function judgedIn(
   { log }: Archive,
   tool: string,
   certificate: Certificate,
   { serial, from, foundOn }: Span,
+  before: readonly LookBack[],
 ): readonly JudgedAgain[] {
   const rows = log.history.attemptsOf({ serial, from });
-  const setups = new Map(
-    [...new Set(rows.map(({ setupKey }) => setupKey))].map((key) => [key, log.history.setupOf(key)]),
-  );
+  const setups = setupsOf({ log }, rows);
   const questioned = inQuestion(rows, setups, foundOn);
   if (questioned.length === 0)
     throw new ProblemError({
       code: 'lookback-no-data',
       where: `${tool}, serial ${serial}`,
       message: `the log holds no attempt with it from ${from} on that a check of ${foundOn} could put in question`,
-      next: 'Nothing was written. See when it was used with "plugmark ask --tool", and check the serial number and the dates.',
+      next: 'Nothing was written, and jobs open with it as before: give it the certificate of that calibration. See when it was used with "plugmark ask --tool"; check serial number and dates.',
     });
-  return judgeAgain(questioned, { certificate, setups });
+  const fresh = notHeld(questioned, before);
+  const newest = before.at(-1);
+  if (fresh.length === 0 && newest !== undefined) throw nothingSince(newest);
+  return judgeAgain(fresh, { certificate, setups });
 }
+
+/** One that goes on from another begins with what it took up, one that looks further back with its check. */
+const firstDay = (judged: readonly JudgedAgain[], { from }: Span, before: readonly LookBack[]): string => {
+  const goesOn = before.some(({ made }) => made.from <= from);
+  return goesOn ? (judged.map(({ row }) => row.day).sort()[0] ?? from) : from;
+};
 
 /** A tool may have been used on, under the old certificate, after it was found out. */
 const lastDay = (judged: readonly JudgedAgain[], foundOn: string): string =>
@@ -150,11 +169,26 @@ function foundLines(asFound: Certificate, { lastGood }: Span): readonly string[]
 /** So few days that one calibration may have been given two: a laboratory whose numbers are all the same sees a tool later. */
 const isSoonAfter = (day: string, later: string) => Date.parse(later) - Date.parse(day) <= 31 * 86_400_000;
 
-/** Earlier look-backs that went over the same time: each is decided and closed by itself. */
+/** Of look-backs on the same file, each job stands in the first that saw all of it; one that went on since in both. */
+function goesOnLines(before: readonly LookBack[], { made, items }: LookBack): readonly string[] {
+  if (before.length === 0) return [];
+  const names = before.map(({ assessment }) => assessment).join(', ');
+  const held = new Set(before.flatMap((one) => one.items.map(({ job }) => job)));
+  const both = items.filter(({ job }) => held.has(job)).map(({ job }) => job);
+  const went = `Jobs that went on since stand in both, ${both.join(', ')}: what is decided of one is decided in each.`;
+  return [
+    '',
+    `${made.assessment} goes on from ${names} on the same file: it holds only what was entered since, or lies further back.`,
+    ...(both.length === 0 ? [] : [safeLine(went)]),
+  ];
+}
+
+/** Earlier look-backs on another finding that went over the same time: each is decided and closed by itself. */
 function overlapLines({ lookBacks }: Desk, { made, items }: LookBack): readonly string[] {
   const jobs = new Set(items.map(({ job }) => job));
   const lines = lookBacks
-    .filter((one) => one.made.serial === made.serial && one.made.from <= made.to && made.from <= one.made.to)
+    .filter((one) => one.made.serial === made.serial && one.made.digest !== made.digest)
+    .filter((one) => one.made.from <= made.to && made.from <= one.made.to)
     .map((one) => {
       const both = one.items.filter(({ job }) => jobs.has(job)).length;
       const state = one.closed === null ? 'not closed' : 'closed';
@@ -163,16 +197,10 @@ function overlapLines({ lookBacks }: Desk, { made, items }: LookBack): readonly 
   return lines.length === 0 ? [] : ['', ...lines];
 }
 
-/** The same file may be looked back on again where that comes to something else: from another check, or with more attempts. */
-function refuseTwice(all: readonly LookBack[], digest: string, { from }: Span, attempts: number): void {
-  const there = all.find(
-    ({ made }) => made.digest === digest && made.from === from && made.attempts === attempts,
-  );
-  if (there === undefined) return;
-  throw new ProblemError({
+const nothingSince = ({ assessment, at, by }: LookBack) =>
+  new ProblemError({
     code: 'lookback-made',
-    where: there.assessment,
-    message: `this file was looked back on already, on ${there.at.slice(0, 10)} by ${there.by}, with as many attempts`,
-    next: `See "plugmark lookback show ${there.assessment}".`,
+    where: assessment,
+    message: `this file was looked back on already, on ${at.slice(0, 10)} by ${by}, and nothing was measured with the tool as it was found since`,
+    next: `See "plugmark lookback show ${assessment}".`,
   });
-}

@@ -112,6 +112,7 @@ function recognised(dialogue: Dialogue, answers: Answers, earlier: Earlier | nul
   if (earlier === null || earlier.order.job === before) return answers;
   const { vehicle: then, job, engine, plug, specification, adapter } = earlier.order;
   dialogue.say(`  This vehicle was here on ${earlier.on}, job ${job}; what was said then is proposed.`);
+  for (const line of earlier.questioned) dialogue.say(`  ! ${line}`);
   const kept = before === undefined ? answers : { plate: null, vin: null, fleet: null, description: null };
   const figures = answers.figures?.from === asIn(before ?? '') ? null : answers.figures;
   return {

@@ -121,6 +121,7 @@ export async function newOrder(dialogue: Dialogue, around: Surroundings): Promis
   dialogue.say(
     'A new job. Enter takes what stands in brackets, - leaves it out. Ctrl-C leaves; nothing is written then.',
   );
+  for (const line of known.notices) dialogue.say(`! ${line}`);
   if (known.open.length > 0)
     dialogue.say(`Open: ${known.open.slice(0, 5).join(', ')}. The number of an open job goes on with it.`);
   let answers: Answers = { ...NOTHING, job: known.nextJob, technician: known.people[0] ?? null };

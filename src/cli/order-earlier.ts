@@ -1,7 +1,10 @@
 /** What the station's log knows that a new order can take over: the number due, who works here, vehicles that were here. */
 import type { JobRow } from '../../db/jobs.ts';
+import { lookBacksOf } from '../audit/lookback-state.ts';
 import type { WorkOrder } from '../job/order.ts';
 import { normalVin } from '../job/vin.ts';
+import { linesOnVehicle } from './lookback-against.ts';
+import { jobsSince, sinceLines } from './lookback-since.ts';
 import type { Station } from './station.ts';
 import { stateOf } from './station.ts';
 
@@ -9,9 +12,13 @@ import { stateOf } from './station.ts';
 export interface Earlier {
   readonly order: WorkOrder;
   readonly on: string;
+  /** What look-backs want done about the vehicle: a line each. */
+  readonly questioned: readonly string[];
 }
 
 export interface Known {
+  /** What somebody who opens a job should know of the station: a line each. */
+  readonly notices: readonly string[];
   /** The number behind that of the last job. */
   readonly nextJob: string;
   /** Numbers of the jobs that are open. */
@@ -26,19 +33,21 @@ export interface Known {
 /** Looks the log over once; the latest job stands first wherever there is an order. */
 export function known(station: Station): Known {
   const { log } = station;
+  const lookBacks = lookBacksOf(log.stationEntries());
   const rows = log.lastJobs(Number.MAX_SAFE_INTEGER);
   const numbers = new Set(log.streams().map((stream) => stream.replace(/^job:/, '')));
   const earlier = (row: JobRow): Earlier | null => {
     const opening = log.entries(row.stream)[0];
-    return opening?.event.type === 'job-opened'
-      ? { order: opening.event.order, on: opening.at.slice(0, 10) }
-      : null;
+    if (opening?.event.type !== 'job-opened') return null;
+    const { order } = opening.event;
+    return { order, on: opening.at.slice(0, 10), questioned: linesOnVehicle(lookBacks, order.vehicle) };
   };
   const byOpening = [...rows].sort((a, b) => b.openedAt.localeCompare(a.openedAt));
   const last = byOpening[0] === undefined ? null : earlier(byOpening[0]);
   const people = [...stateOf(station).people.keys()];
   const worked = people.filter((name) => name === last?.order.technician);
   return {
+    notices: sinceLines(jobsSince(station, lookBacks)),
     nextJob: after(last?.order.job ?? null, numbers),
     open: rows.flatMap(({ job, state }) => (state === 'open' ? [job] : [])),
     has: (job) => numbers.has(job),

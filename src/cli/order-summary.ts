@@ -1,5 +1,5 @@
 /** What a job would be opened with, in lines: the order, the instruments with their calibration, the windows. */
-import { dueDate } from '../instrument/fitness.ts';
+import { dueDate, offBy } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
 import type { Decision } from '../job/basis.ts';
 import type { Opened } from '../job/open.ts';
@@ -26,7 +26,11 @@ export function toolRows(instruments: readonly Instrument[], on: string, ascii: 
 
 /** Where the calibration of an instrument stands on a day, with symbol and words. */
 export function calibrationWords(tool: Instrument, on: string, glyphs: Glyphs): string {
-  const { certificate, basis, permissibleDeviation } = tool;
+  const { certificate, basis, permissibleDeviation, foundOut } = tool;
+  if (foundOut !== undefined) {
+    const held = certificate === undefined ? '' : `; certificate ${certificate.number} holds no more`;
+    return `${glyphs.bad} FOUND OUT (${foundOut.lookBack}, ${foundOut.on}): ${offBy(tool, foundOut)}${held}`;
+  }
   if (certificate === undefined) {
     const within =
       permissibleDeviation?.kind === 'relative'

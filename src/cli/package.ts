@@ -13,6 +13,7 @@ import { type Written, writePackage } from './package-write.ts';
 import type { Archive } from './station.ts';
 import { programVersion } from './version.ts';
 import { type Whose, withArchive } from './whose.ts';
+import { print } from './wrapped.ts';
 
 interface PackageOptions extends Whose, Asked {
   readonly out: string;
@@ -48,7 +49,7 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
       papers: options.papers !== false,
       extra: (log) => lookBackFiles(archive, numbers, log),
     });
-    process.stdout.write(`${madeLines(options.out, made).join('\n')}\n`);
+    print(madeLines(options.out, made));
     return EXIT.done;
   });
 }
@@ -62,7 +63,7 @@ export async function keptFrom(
   const kept = await keptCheckpoint(file);
   const [finding] = findings(archive, [kept]);
   if (finding === undefined || finding.kind === 'extends') return kept;
-  process.stdout.write(`${words(finding)}\nNo package was made.\n`);
+  print([words(finding), 'No package was made.']);
   return 'diverged';
 }
 

@@ -12,7 +12,7 @@ import { isPackage, readersTrust } from './verify-place.ts';
 import { print } from './wrapped.ts';
 
 interface PaperOptions {
-  readonly trust: string;
+  readonly trust?: string;
   readonly out: string;
 }
 

@@ -7,6 +7,7 @@ import { jsonText } from './json-text.ts';
 import { readStationFile } from './station-file.ts';
 import { textTable } from './text-table.ts';
 import { type Whose, withArchive } from './whose.ts';
+import { print } from './wrapped.ts';
 
 interface RetentionOptions extends Whose {
   readonly years?: number;
@@ -20,13 +21,9 @@ export async function retention(options: RetentionOptions): Promise<ExitCode> {
   return withArchive(options, ({ log }) => {
     const today = new Date().toISOString().slice(0, 10);
     const kept = keptOf(log.history.jobsOf({}), rule, lookBacksOf(log.stationEntries()), today);
-    process.stdout.write(
-      options.csv === true
-        ? rowsCsv(COLUMNS, kept)
-        : options.json === true
-          ? jsonText({ today, rule, jobs: kept })
-          : `${lines(kept, rule, today).join('\n')}\n`,
-    );
+    if (options.csv === true) process.stdout.write(rowsCsv(COLUMNS, kept));
+    else if (options.json === true) process.stdout.write(jsonText({ today, rule, jobs: kept }));
+    else print(lines(kept, rule, today));
     return EXIT.done;
   });
 }

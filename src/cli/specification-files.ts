@@ -1,10 +1,11 @@
 /** The shop's own library of specifications: a folder with a JSON file an entry. */
 import { existsSync } from 'node:fs';
-import { mkdir, open, readdir, rename } from 'node:fs/promises';
+import { open, readdir, rename } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileNameOf, type LibraryEntry, libraryEntrySchema, normalName } from '../job/library.ts';
 import { ProblemError } from '../problem.ts';
 import { readJson } from './input.ts';
+import { makeFolder } from './output.ts';
 
 /** An entry and the file that it stands in. */
 export interface Kept {
@@ -50,7 +51,7 @@ export function nameTaken({ kept, folder }: Library, name: string): ProblemError
 /** Writes an entry that is not there yet, whole or not at all, and returns its file. */
 export async function writeEntry(folder: string, entry: LibraryEntry): Promise<string> {
   const path = join(folder, fileNameOf(entry.name));
-  await mkdir(folder, { recursive: true });
+  makeFolder(folder);
   await writeJson(path, entry);
   return path;
 }

@@ -19,7 +19,7 @@ import { type Library, nameTaken, readLibrary, writeEntry } from './specificatio
 import { type Archive, openArchive, recordStation, stateOf } from './station.ts';
 import { libraryIn, readStationFile } from './station-file.ts';
 import { folderOf, type Whose } from './whose.ts';
-import { wrapped } from './wrapped.ts';
+import { print } from './wrapped.ts';
 
 /** Lists the entries whose name, plug or source holds all the words. */
 export async function listSpecifications(words: readonly string[], options: Whose): Promise<ExitCode> {
@@ -201,11 +201,6 @@ const orderWith = (
 
 async function libraryOf({ station, data }: Whose): Promise<Library> {
   return readLibrary(data === undefined ? (await readStationFile(station)).library : libraryIn(data));
-}
-
-function print(lines: readonly string[]): void {
-  const columns = process.stdout.columns ?? Number.POSITIVE_INFINITY;
-  process.stdout.write(`${lines.flatMap((line) => wrapped(line, columns)).join('\n')}\n`);
 }
 
 const problemLine = ({ where, message, next }: Problem) =>

@@ -27,7 +27,7 @@ export const stationFileSchema = z
     tools: z
       .array(
         instrumentSchema
-          .omit({ certificate: true })
+          .omit({ certificate: true, foundOut: true })
           // A file: a digital calibration certificate, or the JSON form.
           .extend({ driver: driverConfigSchema, certificate: z.string().min(1).max(400).exactOptional() }),
       )
@@ -45,7 +45,11 @@ export const stationFileSchema = z
     });
     for (const quantity of ['torque', 'length'] as const)
       if (tools.filter((tool) => tool.quantity === quantity).length > 1)
-        ctx.addIssue({ code: 'custom', path: ['tools'], message: `expected one tool for ${quantity}` });
+        ctx.addIssue({
+          code: 'custom',
+          path: ['tools'],
+          message: `expected one tool for ${quantity}; another one has a station file of its own`,
+        });
   });
 export type StationFile = z.infer<typeof stationFileSchema>;
 

@@ -1,18 +1,24 @@
-import { existsSync, mkdirSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { readFile, rename, writeFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { newKey, readKeyFile, type StationKey, writeKeyFile } from '../../db/keyfile.ts';
-import { openStationLog, type StationLogFile } from '../../db/log.ts';
+import { type Opening, openStationLog, type StationLogFile } from '../../db/log.ts';
+import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../db/problems.ts';
+import { openLogToRead } from '../../db/read-only.ts';
 import { type PublicJwk, thumbprint } from '../evidence/jwk.ts';
 import type { Draft, Stamp } from '../evidence/log.ts';
 import { newsOf, type StationState, stationOf } from '../evidence/station.ts';
 import type { StationEvent } from '../evidence/station-event.ts';
 import { parseTrustList, type TrustList } from '../evidence/trust.ts';
 import type { JobEvent } from '../job/event.ts';
-import { ProblemError } from '../problem.ts';
+import { type Problem, ProblemError } from '../problem.ts';
 import { orThrow } from '../result.ts';
+import { safeLine } from './exit.ts';
+import { makeFolder } from './output.ts';
+import { progress } from './progress.ts';
 import { askSecret, SECRETS } from './secret.ts';
+import { KEYS_FOLDER, logPath, logThere, lostBehindNew, lostLog, TRUST_FILE } from './station-log.ts';
 
 /** A station's folder: its log, its keys, and the list of them for those who verify. */
 export interface Archive {
@@ -26,8 +32,6 @@ export interface Station extends Archive {
   readonly name: string;
   readonly key: StationKey;
 }
-
-export const TRUST_FILE = 'trusted-keys.json';
 
 /** Where a station keeps its data that names no folder: below the XDG data directory, under its own name. */
 export function usualFolder(station: string): string {
@@ -44,12 +48,16 @@ export function usualFolder(station: string): string {
 
 /**
  * Opens the station in `folder`, or sets it up: log, key, and a trust list that holds the key, for those who are to
- * verify its records. Problems of the file system, the database and the key are thrown.
+ * verify its records. Problems of the file system, the database and the key are thrown, and `log-missing` where what is
+ * there tells of a log that is gone.
  */
 export async function openStation(name: string, folder: string, stamp: () => Stamp): Promise<Station> {
-  makeFolder(folder);
-  const log = await openStationLog(join(folder, 'station.db'));
+  makeFolder(folder, 0o700);
+  refuse(lostLog(folder));
+  const path = logPath(folder);
+  const log = await openStationLog(path, shown()).catch(inLogsPlace(path));
   try {
+    if (log.size() === 0) refuse(lostBehindNew(folder));
     const archive = { folder, log, trustFile: join(folder, TRUST_FILE) };
     const state = stationOf(log.stationEntries());
     const key = state === null ? await setUp(archive, name, stamp()) : await currentKey(folder, state);
@@ -60,23 +68,47 @@ export async function openStation(name: string, folder: string, stamp: () => Sta
   }
 }
 
-/** Opens the log of a station that was set up before; its key is left alone. */
+/**
+ * Opens the log of a station that was set up before; its key is left alone. Where it may only be read, a copy answers, and
+ * a line on the error output says so.
+ */
 export async function openArchive(folder: string): Promise<Archive> {
-  const path = join(folder, 'station.db');
-  if (!existsSync(path))
-    throw new ProblemError({
-      code: 'no-station',
-      where: folder,
-      message: 'there is no station log in this folder',
-      next: 'Name the station file with --station, or the folder of its data with --data.',
-    });
-  return { folder, log: await openStationLog(path), trustFile: join(folder, TRUST_FILE) };
+  const path = logThere(folder);
+  const { log, copied } = await openLogToRead(path, shown()).catch(inLogsPlace(path));
+  if (copied) process.stderr.write(`${safeLine(path)} may only be read from here; a copy of it answers.\n`);
+  return { folder, log, trustFile: join(folder, TRUST_FILE) };
 }
+
+function refuse(problem: Problem | null): void {
+  if (problem !== null) throw new ProblemError(problem);
+}
+
+/** Bars for what opening and asking a large log may take. */
+const shown = (): Opening => ({ jobs: bar('jobs listed anew'), history: bar('jobs read for the history') });
+
+function bar(what: string): (done: number, of: number) => void {
+  let shown: ReturnType<typeof progress> | null = null;
+  return (done, of) => {
+    shown ??= progress(what, of);
+    shown.at(done);
+    if (done < of) return;
+    shown.end();
+    shown = null;
+  };
+}
+
+/** At the station's own path a file that is no log was one. */
+export const inLogsPlace = (path: string) => (cause: unknown) => {
+  if (!(cause instanceof ProblemError) || cause.problem.code !== 'log-not-a-log') throw cause;
+  const problem = { code: 'log-damaged', where: path, message: NOT_READABLE_AS_LOG, next: DAMAGED_NEXT };
+  throw new ProblemError(problem, { cause });
+};
 
 /** The station as its log has it now. */
 export function stateOf({ log, folder }: Archive): StationState {
   const state = stationOf(log.stationEntries());
   if (state !== null) return state;
+  refuse(lostBehindNew(folder));
   throw new ProblemError({
     code: 'no-station',
     where: folder,
@@ -92,11 +124,18 @@ export async function recordStation(
   stamp: Stamp,
   by = 'station',
 ) {
+  // A list that cannot be read is told before anything is written.
+  const before = await readTrust(archive.trustFile);
   archive.log.appendStation(
     events.map((event) => ({ by, event })),
     stamp,
   );
-  await writeTrust(archive.trustFile, stateOf(archive));
+  await writeTrust(archive.trustFile, stateOf(archive), before);
+}
+
+/** Brings the trust list up to what the log says. */
+export async function renewTrust(archive: Archive): Promise<void> {
+  await writeTrust(archive.trustFile, stateOf(archive), await readTrust(archive.trustFile));
 }
 
 /** Opens a job in the log, behind everything about people, instruments and figures that the log did not know yet. */
@@ -116,7 +155,7 @@ export async function openInLog(
 
 /** The file of a key in a station's folder. */
 export const keyPath = (folder: string, role: 'station' | 'technician', kid: string) =>
-  join(folder, 'keys', `${role}.${kid}.pem`);
+  join(folder, KEYS_FOLDER, `${role}.${kid}.pem`);
 
 /** Makes a key in the station's folder. */
 export function makeKey(
@@ -124,7 +163,7 @@ export function makeKey(
   role: 'station' | 'technician',
   passphrase: string | null,
 ): StationKey {
-  makeFolder(join(folder, 'keys'));
+  makeFolder(join(folder, KEYS_FOLDER), 0o700);
   const key = newKey();
   orThrow(writeKeyFile(keyPath(folder, role, key.kid), key, passphrase));
   return key;
@@ -141,8 +180,17 @@ export async function currentKey(folder: string, state: StationState): Promise<S
       message: "the station's key was revoked, so it signs nothing any more",
       next: 'Make a new one with "plugmark keys rotate --lost".',
     });
+  if (!existsSync(path)) throw new ProblemError(keyMissing(path));
   return await unlocked(path, 'passphrase', "Passphrase of the station's key: ");
 }
+
+/** The log names a key, and its file is not there. */
+export const keyMissing = (where: string): Problem => ({
+  code: 'key-missing',
+  where,
+  message: "the log names this key as the station's, and its file is missing",
+  next: 'Put it there from your copy of the folder keys; a backup of the log does not hold it. Only where no copy is left: "plugmark keys rotate --lost".',
+});
 
 /** The technician's own key, if there is one and the PIN is given; null for one who does not sign. */
 export async function technicianKey(
@@ -194,27 +242,14 @@ async function setUp(archive: Archive, name: string, stamp: Stamp): Promise<Stat
   return key;
 }
 
-function makeFolder(folder: string): void {
-  try {
-    mkdirSync(folder, { recursive: true, mode: 0o700 });
-  } catch (cause) {
-    throw new ProblemError(
-      {
-        code: 'station-folder',
-        where: folder,
-        message: 'the folder cannot be made',
-        next: 'Name a folder that you may write to.',
-      },
-      { cause },
-    );
-  }
-}
-
-/** The keys of the station and of its people as a trust list; a projection of the log, written anew with every change. */
-async function writeTrust(file: string, state: StationState): Promise<void> {
+/**
+ * The keys of the station as a trust list: what the log says of each, and every other key that the list had before. A
+ * revocation stays, though a log that was restored may not know of it.
+ */
+async function writeTrust(file: string, state: StationState, before: TrustList): Promise<void> {
   const common = { use: 'sig', alg: 'EdDSA' };
   const revoked = (kid: string) => {
-    const found = state.revoked.get(kid);
+    const found = state.revoked.get(kid) ?? before.keys.find((key) => key.kid === kid)?.revoked;
     return found === undefined ? {} : { revoked: { from: found.from, reason: found.reason } };
   };
   const keys = state.keys.map(({ kid, jwk, since }, i) => {
@@ -231,7 +266,8 @@ async function writeTrust(file: string, state: StationState): Promise<void> {
       ...revoked(kid),
     };
   });
-  await writeFile(`${file}.part`, `${JSON.stringify({ keys }, null, 2)}\n`);
+  const others = before.keys.filter(({ kid }) => keys.every((key) => key.kid !== kid));
+  await writeFile(`${file}.part`, `${JSON.stringify({ keys: [...keys, ...others] }, null, 2)}\n`);
   await rename(`${file}.part`, file);
 }
 

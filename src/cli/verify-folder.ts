@@ -8,6 +8,7 @@ import { jsonText } from './json-text.ts';
 import { progress } from './progress.ts';
 import { onAllCores } from './threads.ts';
 import { type Finding, findingOf, findingsSchema } from './verify-finding.ts';
+import { print } from './wrapped.ts';
 
 const SUFFIX = '.record.json';
 
@@ -34,13 +35,12 @@ export async function verifyFolder(
   });
   bar.end();
   findings.sort((a, b) => (a.file < b.file ? -1 : 1));
-  process.stdout.write(
-    options.json === true ? jsonText(findings.map(({ says, ...rest }) => rest)) : linesOf(findings),
-  );
+  if (options.json === true) process.stdout.write(jsonText(findings.map(({ says, ...rest }) => rest)));
+  else print(linesOf(findings));
   return gravest(findings);
 }
 
-function linesOf(findings: readonly Finding[]): string {
+function linesOf(findings: readonly Finding[]): readonly string[] {
   const bad = findings.filter(({ verdict }) => verdict !== 'authentic');
   const count = (wanted: Verdict) => findings.filter(({ verdict }) => verdict === wanted).length;
   const lines = bad.map(
@@ -50,7 +50,7 @@ function linesOf(findings: readonly Finding[]): string {
   const counts = GRAVITY.toReversed()
     .filter((verdict) => verdict === 'authentic' || count(verdict) > 0)
     .map((verdict) => `${count(verdict)} ${WORD[verdict]}`);
-  return `${[...lines, `${findings.length} records: ${counts.join(', ')}`].join('\n')}\n`;
+  return [...lines, `${findings.length} records: ${counts.join(', ')}`];
 }
 
 const WORD: Readonly<Record<Verdict, string>> = {

@@ -19,9 +19,10 @@ import { filesIn, logIn, MAX_BYTES, MAX_NOTE_BYTES, type Read, reader } from './
 import { recordsIn } from './verify-package-records.ts';
 import { notProven, type PackageReport, packageLines } from './verify-package-text.ts';
 import { readersTrust } from './verify-place.ts';
+import { print } from './wrapped.ts';
 
 export interface PackageOptions {
-  readonly trust: string;
+  readonly trust?: string;
   readonly kept?: string;
   readonly json?: true;
 }
@@ -34,11 +35,9 @@ export async function verifyPackage(folder: string, options: PackageOptions): Pr
   const report = await reportOn(folder, options);
   const { verdict, checks, index } = report;
   const questioned = index.jobs.filter(({ lookBacks }) => lookBacks.length > 0);
-  process.stdout.write(
-    options.json === true
-      ? jsonText({ folder, verdict, checks, questioned, notProven: notProven(report) })
-      : `${packageLines(folder, report).join('\n')}\n`,
-  );
+  if (options.json === true)
+    process.stdout.write(jsonText({ folder, verdict, checks, questioned, notProven: notProven(report) }));
+  else print(packageLines(folder, report));
   return { authentic: EXIT.done, rejected: EXIT.failed, untrusted: EXIT.untrusted }[verdict];
 }
 

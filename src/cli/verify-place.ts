@@ -1,9 +1,11 @@
 /** What lies where: whether a folder is an audit package, and whether the reader's trust list is the reader's own. */
-import { lstat, realpath } from 'node:fs/promises';
+import { lstat, realpath, stat } from 'node:fs/promises';
 import { dirname, isAbsolute, join, relative, sep } from 'node:path';
 import { PACKAGE_FILES } from '../audit/package.ts';
 import type { TrustList } from '../evidence/trust.ts';
+import { ProblemError } from '../problem.ts';
 import { readTrust } from './station.ts';
+import { TRUST_FILE } from './station-log.ts';
 
 /** No link, no folder, no device. */
 export const isPlain = async (file: string) => (await lstat(file).catch(() => null))?.isFile() === true;
@@ -17,12 +19,19 @@ export async function isPackage(folder: string): Promise<boolean> {
 
 /**
  * The keys that the reader trusts. Every package holds a list, which is its maker's word about himself: one that lies in
- * a package trusts nobody, and `fault` is the sentence that says so.
+ * a package trusts nobody, nor does a reader who names none and has none at hand; `fault` is the sentence that says so.
+ * Problem: `trust-list` where the one that is named is not there.
  */
 export async function readersTrust(
-  file: string,
+  named: string | undefined,
   verified: string,
 ): Promise<{ readonly list: TrustList; readonly fault: string | null }> {
+  const file = named ?? TRUST_FILE;
+  if ((await stat(file).catch(() => null)) === null) {
+    if (named !== undefined) throw notThere(named);
+    const fault = `There is no ${TRUST_FILE} in this folder, so that nobody is trusted: name with --trust the one that the station gave you.`;
+    return { list: { keys: [] }, fault };
+  }
   const real = await realpath(file).catch(() => null);
   const itself = (await isPackage(verified)) && real !== null && isWithin(await realpath(verified), real);
   if (!itself && (real === null || !(await isPackage(dirname(real)))))
@@ -32,6 +41,14 @@ export async function readersTrust(
     fault: `The trust list ${file} lies in a package and is no trust: name with --trust the one that the station gave you by another way.`,
   };
 }
+
+const notThere = (file: string) =>
+  new ProblemError({
+    code: 'trust-list',
+    where: file,
+    message: 'there is no trust list here',
+    next: 'Check the path. Without --trust it is said what can be said without trusting anybody.',
+  });
 
 function isWithin(folder: string, file: string): boolean {
   const way = relative(folder, file);

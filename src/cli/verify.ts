@@ -13,7 +13,7 @@ import { isPackage, readersTrust } from './verify-place.ts';
 import { print } from './wrapped.ts';
 
 export interface VerifyOptions {
-  readonly trust: string;
+  readonly trust?: string;
   readonly json?: true;
   readonly time?: string;
   readonly timeCa?: string;

@@ -2,7 +2,7 @@ import type { Problem } from '../problem.ts';
 import { order } from '../quantity/compare.ts';
 import { certificateProblem } from './certificate.ts';
 import { monthsLater } from './dates.ts';
-import type { Instrument } from './instrument.ts';
+import type { FoundOut, Instrument } from './instrument.ts';
 
 /** What a job asks of an instrument. */
 export interface Task {
@@ -85,14 +85,21 @@ export function dueDate({ certificate, interval }: Instrument): string | null {
 
 /**
  * Why an instrument should not be used for this task; empty when it may be. A supervisor can answer for each of these.
- * Problems: `calibration-expired`, `cycles-used-up`, `out-of-range`, `outside-calibration`.
+ * Problems: `found-out`, `calibration-expired`, `cycles-used-up`, `out-of-range`, `outside-calibration`.
  */
 export function unfit(instrument: Instrument, task: Task): readonly Problem[] {
-  const { id, range, certificate, interval, cyclesUsed } = instrument;
+  const { id, range, certificate, interval, cyclesUsed, foundOut } = instrument;
   const problems: Problem[] = [];
   const due = dueDate(instrument);
   const say = (code: string, field: string, message: string, next: string) =>
     problems.push({ code, where: `tool ${id}: ${field}`, message, next });
+  if (foundOut !== undefined)
+    say(
+      'found-out',
+      'certificate',
+      `it was found out on ${foundOut.on} (${foundOut.lookBack}): ${offBy(instrument, foundOut)}; no window here allows for that`,
+      'Have it adjusted and calibrated, and give the certificate of that day or later.',
+    );
   if (due !== null && due < task.on)
     say('calibration-expired', 'certificate.due', `its calibration ran out on ${due}`, 'Have it calibrated.');
   if (interval?.cycles !== undefined && cyclesUsed !== undefined && cyclesUsed > interval.cycles)
@@ -121,6 +128,12 @@ export function unfit(instrument: Instrument, task: Task): readonly Problem[] {
       );
   }
   return problems;
+}
+
+/** How far off it was found, as words: "off by -1.1 N·m at 30 N·m". */
+export function offBy(instrument: Instrument, { reading, error }: FoundOut): string {
+  const unit = unitOf(instrument);
+  return `off by ${error > 0 ? '+' : ''}${places(error)} ${unit} at ${places(reading)} ${unit}`;
 }
 
 interface Span {

@@ -4,6 +4,18 @@ import { certificateSchema } from './certificate.ts';
 
 const basis = z.string().min(1).max(160);
 
+/** What a laboratory found of an instrument that no certificate from that day on has put right. */
+export const foundOutSchema = z.strictObject({
+  /** Number of the look-back that holds what was found. */
+  lookBack: z.string().regex(/^LB-[1-9]\d{0,5}$/, 'expected the number of a look-back, like LB-1'),
+  /** The day of the finding. */
+  on: z.iso.date(),
+  /** Where it was off the most, against what is permitted there; in N·m or mm. */
+  reading: z.number(),
+  error: z.number(),
+});
+export type FoundOut = z.infer<typeof foundOutSchema>;
+
 /** An instrument of the station: which tool it is, and how far it may be off. Amounts in N·m (torque) or mm (length). */
 export const instrumentSchema = z.strictObject({
   id: z
@@ -46,5 +58,7 @@ export const instrumentSchema = z.strictObject({
     .exactOptional(),
   /** How far it may wander within a year. */
   driftPerYear: z.strictObject({ within: permissibleDeviationSchema, basis }).exactOptional(),
+  /** Of the log, never of a station file: frozen with a job, so that the job is judged again as it was opened. */
+  foundOut: foundOutSchema.exactOptional(),
 });
 export type Instrument = z.infer<typeof instrumentSchema>;

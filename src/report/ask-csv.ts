@@ -1,7 +1,6 @@
 import type { AttemptRow } from '../audit/attempt.ts';
 import { attemptException, type JobAnswer } from '../audit/questions.ts';
 import { type CsvColumn, rowsCsv } from './rows-csv.ts';
-import { KIND_WORD } from './verdict.ts';
 
 const JOBS: readonly CsvColumn<JobAnswer>[] = [
   { header: 'Job', value: ({ job }) => job },
@@ -42,7 +41,7 @@ const ATTEMPTS: readonly CsvColumn<AttemptRow>[] = [
   { header: 'Cylinder', value: ({ cylinder }) => cylinder },
   { header: 'Quantity', value: ({ quantity }) => (quantity === 'torque' ? 'torque (N·m)' : 'gap (mm)') },
   { header: 'Number', value: ({ number }) => number },
-  { header: 'Kind', value: ({ kind }) => (kind === 'gap' ? 'gap' : KIND_WORD[kind]) },
+  { header: 'Kind', value: ({ kind }) => kind },
   { header: 'Verdict', value: ({ result }) => result },
   { header: 'Value', value: ({ valueSi }) => valueSi },
   { header: 'U, 95 %', value: ({ expanded }) => expanded },

@@ -55,6 +55,7 @@ export function disputePaper(input: DisputeInput): Paper {
     ],
     parts: [
       { kind: 'text', title: 'How to read it', paragraphs: invented ? [INVENTED, ...READING] : READING },
+      ...(jobs.length > 1 ? [jobList(jobs)] : []),
       ...told.flatMap((job) => jobParts(job, station.entries)),
     ],
     footer: `Claim ${claim}`,
@@ -73,6 +74,29 @@ const READING = [
   'The signed records lie beside these pages, with an index that names every file. They can be checked without asking the shop: plugmark verify FOLDER --trust YOUR-LIST.json. The records are the evidence; these pages are a reading of them.',
   "A torque reading proves torque, not clamp force, sealing or the state of the threads. The vehicle maker's service information decides every figure.",
 ] as const;
+
+/** Said once: under each job stands only that the vehicle came again. */
+const JOB_LIST = 'The jobs on this vehicle';
+
+function jobList(jobs: readonly JobOfVehicle[]): Part {
+  return {
+    kind: 'table',
+    title: JOB_LIST,
+    note: 'A later job may have changed the plugs of an earlier one.',
+    columns: [
+      { title: 'Job', share: 2, heads: true },
+      { title: 'Opened', share: 2 },
+      { title: 'Ended', share: 4 },
+      { title: 'Technician', share: 2 },
+    ],
+    rows: jobs.map(({ state, entries }) => [
+      { text: state.order.job },
+      { text: utc(entries[0]?.at ?? '') },
+      { text: endOf(state, entries) },
+      { text: state.technician },
+    ]),
+  };
+}
 
 interface ToldJob extends JobOfVehicle {
   readonly learned: readonly Learned[];
@@ -130,7 +154,7 @@ function jobParts(job: ToldJob, station: readonly StationEntry[]): readonly Part
         { title: 'When', share: 1.6, heads: true },
         { title: 'What', share: 7.4 },
       ],
-      rows: learned.flatMap(learnedRows),
+      rows: againOnce(learned).flatMap(learnedRows),
     },
   ];
 }
@@ -238,7 +262,22 @@ function judged(judgement: Judgement | null, unit: Unit): string {
   return `${figure(value, unit)} ± ${figure(expandedUncertainty, unit)} ${UNIT_TEXT[unit]} ${word}`;
 }
 
-function learnedRows(one: Learned): readonly (readonly Cell[])[] {
+type Row = Exclude<Learned, { kind: 'worked-again' }> | Again;
+type Again = Extract<Learned, { kind: 'worked-again' }> & { readonly more: number };
+
+/** Of the jobs that came later the first one, which is where this one's plugs may have gone, and how many followed. */
+function againOnce(learned: readonly Learned[]): readonly Row[] {
+  const more = learned.filter(({ kind }) => kind === 'worked-again').length - 1;
+  let isFirst = true;
+  return learned.flatMap((one): Row[] => {
+    if (one.kind !== 'worked-again') return [one];
+    const told = isFirst ? [{ ...one, more }] : [];
+    isFirst = false;
+    return told;
+  });
+}
+
+function learnedRows(one: Row): readonly (readonly Cell[])[] {
   const row = (what: string, bold = false): readonly Cell[] => [{ text: utc(one.at) }, { text: what, bold }];
   switch (one.kind) {
     case 'checked':
@@ -247,7 +286,9 @@ function learnedRows(one: Learned): readonly (readonly Cell[])[] {
       ];
     case 'worked-again':
       return [
-        row(`Job ${one.job} was opened on the same vehicle${one.complete ? ', and closed complete' : ''}.`),
+        row(
+          `Job ${one.job} was opened on the same vehicle${one.complete ? ', and closed complete' : ''}${one.more === 0 ? '' : `; ${one.more} more followed, see "${JOB_LIST}"`}.`,
+        ),
       ];
     case 'voided':
       return [row(`The job was declared void by ${one.by}: ${one.reason}`, true)];

@@ -1,9 +1,8 @@
 /** The lists of a look-back: vehicles to decide about, and every attempt with both verdicts. */
-import type { JudgedAgain } from '../audit/lookback.ts';
+import type { Sorted } from '../audit/lookback-items.ts';
 import type { ItemState, LookBack } from '../audit/lookback-state.ts';
 import { byGravity, cylindersOf, SORT_WORD, standOf } from './lookback.ts';
 import { type CsvColumn, rowsCsv } from './rows-csv.ts';
-import { KIND_WORD } from './verdict.ts';
 
 const VEHICLES: readonly CsvColumn<{ readonly lookBack: LookBack; readonly item: ItemState }>[] = [
   { header: 'Look-back', value: ({ lookBack }) => lookBack.assessment },
@@ -33,7 +32,7 @@ export function vehiclesCsv(lookBack: LookBack): string {
   );
 }
 
-const ATTEMPTS: readonly CsvColumn<JudgedAgain>[] = [
+const ATTEMPTS: readonly CsvColumn<Sorted>[] = [
   { header: 'Job', value: ({ row }) => row.job },
   { header: 'Simulated', value: ({ row }) => (row.simulated ? 'SIMULATED' : 'no') },
   { header: 'Void', value: ({ row }) => (row.voided ? 'VOID' : 'no') },
@@ -46,8 +45,9 @@ const ATTEMPTS: readonly CsvColumn<JudgedAgain>[] = [
   { header: 'Cylinder', value: ({ row }) => row.cylinder },
   { header: 'Quantity', value: ({ row }) => (row.quantity === 'torque' ? 'torque (N·m)' : 'gap (mm)') },
   { header: 'Number', value: ({ row }) => row.number },
-  { header: 'Kind', value: ({ row }) => (row.kind === 'gap' ? 'gap' : KIND_WORD[row.kind]) },
+  { header: 'Kind', value: ({ row }) => row.kind },
   { header: 'Stands for its plug', value: ({ row }) => (row.last ? 'yes' : 'no') },
+  { header: 'Proof then', value: ({ isProof }) => (isProof ? 'yes' : 'no') },
   { header: 'Certificate then', value: ({ row }) => row.certificate },
   { header: 'Tool read', value: ({ row }) => row.readingSi },
   { header: 'Lower limit', value: ({ row }) => row.lowerLimit },
@@ -55,16 +55,28 @@ const ATTEMPTS: readonly CsvColumn<JudgedAgain>[] = [
   { header: 'Value then', value: ({ row }) => row.valueSi },
   { header: 'U then, 95 %', value: ({ row }) => row.expanded },
   { header: 'Verdict then', value: ({ row }) => row.result },
-  { header: 'Value again', value: ({ again }) => again?.value ?? null },
-  { header: 'U again, 95 %', value: ({ again }) => again?.expandedUncertainty ?? null },
-  { header: 'Verdict again', value: ({ again }) => again?.result ?? null },
+  { header: 'Value with the error found', value: ({ again }) => again?.value ?? null },
+  { header: 'U with the error found, 95 %', value: ({ again }) => again?.expandedUncertainty ?? null },
+  { header: 'Verdict with the error found', value: ({ again }) => again?.result ?? null },
+  { header: 'With both', value: withBoth },
   {
     header: 'Probability within limits (%)',
     value: ({ again }) => again && 100 * again.conformanceProbability,
   },
-  { header: 'Sort', value: ({ sort }) => (sort === null ? 'NOT JUDGED' : SORT_WORD[sort]) },
+  { header: 'Sort', value: sortOf },
   { header: 'Within the points looked at', value: ({ covered }) => (covered ? 'yes' : 'no') },
 ];
 
-/** One row an attempt, in the order of the log. */
-export const judgedAgainCsv = (judged: readonly JudgedAgain[]): string => rowsCsv(ATTEMPTS, judged);
+/** One row an attempt, in the order of the log. The sorts of a column add up to what the look-back counts. */
+export const judgedAgainCsv = (sorted: readonly Sorted[]): string => rowsCsv(ATTEMPTS, sorted);
+
+function sortOf({ counts, overtakenBy }: Sorted): string | null {
+  if (counts !== null) return SORT_WORD[counts];
+  return overtakenBy === null ? null : `SEE PULL ${overtakenBy}`;
+}
+
+/** What the attempt is whichever error the tool had then; on either side of the limits it may have been within between. */
+function withBoth({ row, again }: Sorted): string | null {
+  if (again === null || row.result === null) return null;
+  return again.result === row.result && again.side === row.side ? row.result : 'differs';
+}

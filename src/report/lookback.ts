@@ -1,8 +1,8 @@
 /** A look-back for people: the words for where it stands, and the paper that an auditor reads. */
 import type { Sort } from '../audit/lookback.ts';
 import { type FoundPoint, foundPoints } from '../audit/lookback-span.ts';
-import type { ItemState, LookBack } from '../audit/lookback-state.ts';
-import type { LookBackDecision } from '../evidence/station-event.ts';
+import type { Decided, ItemState, LookBack } from '../audit/lookback-state.ts';
+import type { LookBackItem } from '../evidence/station-event.ts';
 import { figure, UNIT_TEXT, type Unit, utc } from './figures.ts';
 import type { Paper, Part } from './paper.ts';
 import type { Cell, Column } from './table.ts';
@@ -26,19 +26,45 @@ const SORT_VERDICT: Readonly<Record<Sort, Verdict>> = {
   out: 'not-ok',
 };
 
-export const DECISION_WORD: Readonly<Record<LookBackDecision, string>> = {
-  recall: 'call the vehicle back',
-  inform: 'owner informed',
-  accept: 'left as it is',
-  redone: 'done again',
-};
+/** A decision in the word of the command that made it. */
+export const decisionWords = ({ decision, redoneIn }: Decided): string =>
+  redoneIn === null ? decision : `${decision} in ${redoneIn}`;
+
+/** What the words stand for, as the command, the paper and the lists use them. */
+const DECISIONS_ARE =
+  'recall: the vehicle is called back, and stays open until it is redone; inform: its owner was told; accept: left as it is; redone: done again by a later job';
 
 /** Where a job of a look-back stands, in words. */
 export function standOf({ decided, open }: ItemState): string {
   const last = decided.at(-1);
   if (last === undefined) return 'NOT DECIDED';
-  return open ? 'CALL BACK, not done again yet' : DECISION_WORD[last.decision];
+  return open ? 'RECALL, not redone yet' : decisionWords(last);
 }
+
+type NotHolding = LookBackItem['attempts'][number];
+
+/** How a proof came out; the first judgement is not the last word on one that lay beyond the limits with either error. */
+export function sortWords({ sort, covered, was, lowerLimit, upperLimit }: NotHolding): string {
+  const beyond = was !== null && (was < lowerLimit || was > upperLimit);
+  const both = sort === 'out' && beyond ? ', with both' : '';
+  return `${SORT_WORD[sort]}${both}${covered ? '' : ', beyond the points looked at'}`;
+}
+
+/** Where the attempts went of which no proof is counted. */
+export function proofWords({ attempts, stillIn, doubtful, out }: LookBack['made']): string {
+  const proofs = stillIn + doubtful + out;
+  const others = attempts - proofs;
+  const rest =
+    others === 0
+      ? ''
+      : ` The other ${others} prove nothing: not OK then, done again since, or of a void job.`;
+  return `${counted(attempts, 'attempt')}, ${counted(proofs, 'proof')}: ${PROOF_IS}.${rest}`;
+}
+
+const counted = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`;
+
+const PROOF_IS =
+  'a proof is the last attempt on each plug that was OK, or what in truth went above the window behind it';
 
 /** The headline of a look-back: a word, and a sentence with its counts. */
 export function outcomeOf({ made, items, closed }: LookBack): {
@@ -81,7 +107,7 @@ export function lookBackPaper(lookBack: LookBack, { log, program }: LookBackCont
       { label: 'As-found SHA-256', value: made.digest },
     ],
     parts: [
-      { kind: 'text', title: 'Why, and how', paragraphs: WHY },
+      { kind: 'text', title: 'Why, and how', paragraphs: [...WHY, proofWords(made)] },
       foundPart(lookBack, unit),
       vehiclesPart(items),
       proofsPart(items),
@@ -101,7 +127,7 @@ export function lookBackPaper(lookBack: LookBack, { log, program }: LookBackCont
 
 const WHY = [
   'A tool that was found out at calibration puts earlier results in question: ISO 9001:2015, 7.1.5.2 asks whether they are affected and that something is done; IATF 16949, 7.1.5.2.1 asks for a record of what was found, of the risk to what was delivered, and of the notice to the customer where suspect work went out.',
-  'Every attempt since the last good check was judged again, by the same rules that judged it then: the error that was found was taken off its reading, and the uncertainty of finding it took the place of the old one. STILL IN is proven within the limits; DOUBTFUL too near a limit to tell, or beyond the points that were looked at; OUT proven beyond the limits. A proof is what a cylinder rests on: its last attempt, and any later pull on the same plug.',
+  'Every attempt since the last good check was judged again, by the same rules that judged it then: the error that was found was taken off its reading, and the uncertainty of finding it took the place of the old one. STILL IN is proven within the limits; DOUBTFUL too near a limit to tell, or beyond the points that were looked at; OUT beyond the limits if the tool had the found error already then; "with both" says that the value of then lay beyond them too.',
   'When between the two checks the tool moved, nobody knows. What is OK with the old error and with the new one is OK with every error between them. What was judged then stays in the log as it is; this look-back was added to it.',
 ] as const;
 
@@ -150,14 +176,14 @@ export const cylindersOf = ({ attempts }: ItemState, sort: Exclude<Sort, 'still-
 
 function vehiclesPart(items: readonly ItemState[]): Part {
   const columns: Column[] = [
-    { title: 'Job', share: 1.6, heads: true },
-    { title: 'Day', share: 1.1 },
-    { title: 'VIN', share: 2.2 },
+    { title: 'Job', share: 1.4, heads: true },
+    { title: 'Day', share: 1.3 },
+    { title: 'VIN', share: 2.4 },
     { title: 'Plate, fleet number', share: 1.6 },
-    { title: 'Worst', share: 1.2 },
-    { title: 'Cylinders out', share: 1.1 },
+    { title: 'Worst', share: 1.7 },
+    { title: 'Cylinders out', share: 1.2 },
     { title: 'Cylinders doubtful', share: 1.3 },
-    { title: 'Decided', share: 2 },
+    { title: 'Stands', share: 1.8 },
   ];
   return {
     kind: 'table',
@@ -165,7 +191,7 @@ function vehiclesPart(items: readonly ItemState[]): Part {
     note:
       items.length === 0
         ? 'None: every proof holds with the errors that were found.'
-        : 'Each is to be called back, told about, left as it is or done again; who decided stands below.',
+        : `What is decided, ${DECISIONS_ARE}. Who decided stands below.`,
     columns,
     rows: [...items]
       .sort(byGravity)
@@ -187,13 +213,15 @@ function proofsPart(items: readonly ItemState[]): Part {
     kind: 'table',
     title: 'Proofs that do not hold any more',
     note:
-      items.length === 0 ? 'None.' : 'Value at the plug as judged then, and with the found error taken off.',
+      items.length === 0
+        ? 'None.'
+        : 'Value at the plug as judged then, and with the found error taken off, as if the tool had had it already.',
     columns: [
       { title: 'Job', share: 1.6, heads: true },
       { title: 'Cylinder', share: 0.8, align: 'right' },
       { title: 'Pull or reading', share: 1.4 },
       { title: 'Then', share: 1, align: 'right' },
-      { title: 'Again', share: 1, align: 'right' },
+      { title: 'With the error', share: 1.2, align: 'right' },
       { title: 'U', share: 0.8, align: 'right' },
       { title: 'Limits', share: 1.8 },
       { title: 'Finding', share: 2.2 },
@@ -201,7 +229,6 @@ function proofsPart(items: readonly ItemState[]): Part {
     rows: [...items].sort(byGravity).flatMap((item) =>
       item.attempts.map((one): Cell[] => {
         const unit: Unit = one.quantity === 'torque' ? 'N.m' : 'mm';
-        const beyond = one.covered ? '' : ', beyond the points looked at';
         return [
           { text: item.job },
           { text: String(one.cylinder) },
@@ -210,7 +237,7 @@ function proofsPart(items: readonly ItemState[]): Part {
           { text: figure(one.value, unit), bold: true },
           { text: figure(one.expanded, unit) },
           { text: `${figure(one.lowerLimit, unit)} to ${figure(one.upperLimit, unit)} ${UNIT_TEXT[unit]}` },
-          { text: `${SORT_WORD[one.sort]}${beyond}`, verdict: SORT_VERDICT[one.sort] },
+          { text: sortWords(one), verdict: SORT_VERDICT[one.sort] },
         ];
       }),
     ),
@@ -219,7 +246,7 @@ function proofsPart(items: readonly ItemState[]): Part {
 
 function decisionsPart(items: readonly ItemState[]): readonly Part[] {
   const rows = items.flatMap(({ job, decided }) =>
-    decided.map(({ at, by, decision, because }) => ({ job, at, by, decision, because })),
+    decided.map((one) => ({ job, ...one, decision: decisionWords(one) })),
   );
   if (rows.length === 0) return [];
   return [
@@ -239,7 +266,7 @@ function decisionsPart(items: readonly ItemState[]): readonly Part[] {
         .map(({ at, job, decision, because, by }) => [
           { text: utc(at) },
           { text: job },
-          { text: DECISION_WORD[decision] },
+          { text: decision },
           { text: because },
           { text: by },
         ]),

@@ -118,7 +118,7 @@ export function shareText({ count, n, share, from, to }: Proportion): string {
 const LEFT_OUT_WORD = {
   cut: 'cut off',
   saturated: 'at the end of the scale',
-  undecided: 'of which nobody said what they were',
+  undecided: 'not said',
   bounded: 'between wires',
 } as const;
 

@@ -17,7 +17,7 @@ export type Verdict =
 export const VERDICT_WORD: Readonly<Record<Verdict, string>> = {
   ok: 'OK',
   'not-ok': 'NOT OK',
-  'not-decidable': 'NOT DECIDABLE',
+  'not-decidable': 'UNDECIDED',
   question: 'QUESTION OPEN',
   'not-judged': 'NOT JUDGED',
   'not-done': 'NOT DONE',
@@ -42,7 +42,7 @@ export const KIND_WORD: Readonly<Record<PullKind, string>> = {
   unsure: 'unsure',
 };
 
-export function verdictOf(judgement: Judgement | null): Verdict {
+export function verdictOf(judgement: Pick<Judgement, 'result'> | null): Verdict {
   return judgement === null ? 'not-judged' : OF_RESULT[judgement.result];
 }
 

@@ -126,6 +126,28 @@ describe('the attempts of a job', () => {
     expect(told(events)).toEqual(['pull 1 on 1: unsure, first, cut', 'pull 2 on 1: tightening, last']);
   });
 
+  it('that stopped short stand for nothing once the plug was turned on by an angle', () => {
+    const { events, stopShort, rest, tell, pull } = shop();
+    stopShort(16);
+    rest(2600);
+    tell({ do: 'fit-by-angle', cylinder: 1, turn: '1/2 turn', why: 'bulkhead' });
+    expect(events.some(({ type }) => type === 'fitted-by-angle')).toBe(true);
+    expect(told(events)).toEqual(['pull 1 on 1: tightening, first']);
+    tell({ do: 'start-again', cylinder: 1, newPlug: false, why: 'a shorter socket was found' });
+    pull(27);
+    expect(told(events)).toEqual(['pull 1 on 1: tightening, first', 'pull 2 on 1: tightening, last']);
+  });
+
+  it('that were cut off carry what they came to at least, with its uncertainty and without a verdict', () => {
+    const { events, halfPull, give } = shop();
+    halfPull(20);
+    give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'battery' } });
+    const [cut] = historyOf(events).attempts;
+    expect(cut).toMatchObject({ censored: 'cut', result: null });
+    expect(cut?.valueSi).toBeCloseTo(cut?.readingSi ?? Number.NaN, 1);
+    expect(cut?.expanded).toBeGreaterThan(0);
+  });
+
   it('name who worked then, after the job changed hands', () => {
     const { events, pull, tell } = shop();
     pull(27);

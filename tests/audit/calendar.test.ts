@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type CalendarSettings, calendar } from '../../src/audit/calendar.ts';
 import { icalendar } from '../../src/audit/calendar-ics.ts';
+import type { Certificate } from '../../src/instrument/certificate.ts';
 import type { Instrument } from '../../src/instrument/instrument.ts';
 import { certificate, wrenchWith } from './shop.ts';
 
@@ -9,7 +10,12 @@ const wrench = (given: Partial<Instrument> = {}): Instrument => ({
   ...wrenchWith(certificate('CAL-1', '2026-01-04')),
   ...given,
 });
-const used = (instrument: Instrument, cycles = 0) => ({ instrument, cycles, lastUsed: null });
+const used = (instrument: Instrument, cycles = 0, asFound: Certificate | null = null) => ({
+  instrument,
+  cycles,
+  lastUsed: null,
+  asFound,
+});
 const [one] = calendar([used(wrench({ interval: { months: 12 } }), 10)], settings);
 
 describe('the calibration calendar', () => {

@@ -32,6 +32,7 @@ function lookBackAt(at: string): LookBack {
   const asFound = certificate('AF-1', ON);
   return {
     assessment: 'LB-1',
+    seq: 100,
     made: {
       type: 'assessment-made',
       assessment: 'LB-1',

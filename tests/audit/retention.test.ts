@@ -20,6 +20,7 @@ const standing = (one: AskedJob, years = 3, lookBacks: readonly LookBack[] = [])
 
 const lookBackOn = (number: string, closed: LookBack['closed']): LookBack => ({
   assessment: 'LB-1',
+  seq: 100,
   made: {
     type: 'assessment-made',
     assessment: 'LB-1',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ask } from '../../src/cli/ask.ts';
 import { retention } from '../../src/cli/retention.ts';
+import { kindWords, verdictWords } from '../../src/cli/words.ts';
 import { workIn } from '../audit/shop.ts';
 import { auditStation, CAR, VAN } from './audit-station.ts';
 import { problemOf, said } from './said.ts';
@@ -20,6 +21,12 @@ describe('a question to the records', () => {
     ['a lot of which nothing was fitted', { lot: 'L-1' }, []],
     ['a technician', { technician: 'Technician Two' }, ['J-2']],
     ['a tool by its serial number', { tool: 'EXAMPLE-W-1' }, ['J-4', 'J-3', 'J-2', 'J-1']],
+    [
+      'a technician and a tool, as people type them',
+      { technician: 'technician-two', tool: 'example w1' },
+      ['J-2'],
+    ],
+    ['a part, as people type it', { part: 'example14g', technician: 'TECHNICIAN TWO' }, ['J-2']],
     ['days', { from: '2026-03-01', to: '2026-05-20' }, ['J-3', 'J-2']],
     ['several things at once', { fleet: 'BUS-12', to: '2026-03-01' }, ['J-1']],
     ['what wants an explanation', { exceptions: true as const }, ['J-4', 'J-3']],
@@ -46,6 +53,23 @@ describe('a question to the records', () => {
     expect(JSON.parse(await asked({ plate: 'EXAMPLE 8', json: true }))).toMatchObject([
       { job: 'J-2', proven: 8, exceptions: [] },
     ]);
+  });
+
+  it('has the words of the job screen for people, and the names of the record for programs', async () => {
+    const bad = { attempts: true as const, exceptions: true as const };
+    expect(await asked(bad)).toMatch(/ NOT OK /);
+    expect(await asked({})).toMatch(/J-3 +NOT COMPLETE/);
+    expect(JSON.parse(await asked({ ...bad, json: true }))).toMatchObject([{ result: 'NotOK' }]);
+    const [head = '', row = ''] = (await asked({ attempts: true, csv: true })).split('\r\n');
+    expect(row.split(',')[head.split(',').indexOf('Kind')]).toBe('gap');
+    expect(kindWords({ kind: 'rehit' })).toBe('re-hit');
+    expect(verdictWords({ result: 'NotDecidable', censored: null })).toBe('UNDECIDED');
+    expect(verdictWords({ result: null, censored: 'undecided' })).toBe('not said');
+  });
+
+  it('is no fault where nothing matches', async () => {
+    const { value, text } = await said(() => ask({ ...station.whose(), lot: 'L-1' }));
+    expect([value, text]).toEqual([0, 'No job matches.\n']);
   });
 
   it('gives JSON that moves no cursor and turns no line', async () => {

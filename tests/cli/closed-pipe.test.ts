@@ -1,5 +1,5 @@
 import { execFileSync, spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
@@ -11,6 +11,15 @@ it('a reader that goes away ends a command without a word', () => {
   expect(ran.stdout).toHaveLength(10);
   expect(ran.stderr).toBe('');
 });
+
+it.skipIf(!existsSync('/dev/full'))(
+  'an output that goes to a full disk ends a command with one sentence',
+  () => {
+    const ran = spawnSync('sh', ['-c', `node ${BIN} manual > /dev/full`], { encoding: 'utf8' });
+    expect(ran.status).toBe(2);
+    expect(ran.stderr).toMatch(/^plugmark: the output: the disk is full\n {2}.+\n$/);
+  },
+);
 
 it('a job whose reader goes away is left open, with all that was read', () => {
   const folder = mkdtempSync(join(tmpdir(), 'plugmark-test-'));

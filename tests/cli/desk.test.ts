@@ -12,6 +12,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import Sqlite from 'better-sqlite3';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openStationLog } from '../../db/log.ts';
 import { main } from '../../src/cli/main.ts';
@@ -81,15 +82,35 @@ describe('capability', () => {
     expect(said).toContain('L0001');
   });
 
+  it('never mixes simulated jobs with real ones, and shows the real ones in full', async () => {
+    const db = new Sqlite(at('station.db'));
+    db.exec('UPDATE jobs SET simulated = 1 WHERE id % 3 = 0');
+    const most = db
+      .prepare<[], { key: string }>(
+        `SELECT s.specification AS key FROM jobs j JOIN setups s ON s.id = j.setup
+         GROUP BY s.specification HAVING count(DISTINCT j.simulated) = 2 LIMIT 1`,
+      )
+      .get();
+    db.close();
+    expect(await onStation('capability')).toBe(0);
+    expect(said).toMatch(/SIMULATED: \d+ of \d+ groups/);
+    expect(said).toMatch(/ all, SIMULATED /);
+    said = '';
+    expect(await onStation('capability', '--specification', most?.key ?? '')).toBe(0);
+    expect(said).toMatch(/Left out here: 1 SIMULATED with \d+ first attempts/);
+    expect(said).toContain('Process, first attempts on their plugs: n ');
+    expect(said).not.toContain('name one by --specification');
+    expect(await onStation('delivered')).toBe(0);
+    expect(said).toMatch(/Left out: \d+ gaps of SIMULATED jobs/);
+  });
+
   it('says what is wrong with a question', async () => {
     expect(await onStation('capability', '--by', 'colour')).toBe(2);
     expect(said).toContain('--by: expected specification, tool, technician, cylinder');
-    expect(await onStation('capability', '--vin', 'NOBODY')).toBe(2);
-    expect(said).toContain('no attempt in the records matches this');
+    expect(await onStation('capability', '--vin', 'NOBODY')).toBe(0);
+    expect(said).toContain('No attempt matches.');
     expect(await onStation('capability', '--from', '2026-13-01')).toBe(2);
     expect(said).toContain('this is no date');
-    expect(await onStation('capability', '--out', at('papers'))).toBe(2);
-    expect(said).toContain('papers and pictures are of one group');
     expect(await onStation('drift', 'nobody')).toBe(2);
     expect(said).toContain('neither the records nor the station file know a tool of this name');
     expect(await onStation('calendar', '--staircase', '--shortest', '400')).toBe(2);
@@ -150,6 +171,8 @@ describe('the calendar and the certificates', () => {
     writeFileSync(at('certificates', kept), 'something else');
     expect(await run('certificates', 'check', ...whose)).toBe(1);
     expect(said).toContain('! CHANGED');
+    expect(said).toContain(`! CHANGED: ${at('certificates', kept)}`);
+    expect(said).toContain('certificates keep FILE');
     expect(await run('certificates', 'keep', ...whose)).toBe(0);
     expect(said).toContain('kept again');
     expect(await run('certificates', 'check', ...whose)).toBe(0);
@@ -159,6 +182,12 @@ describe('the calendar and the certificates', () => {
     writeFileSync(at('scan.pdf'), '%PDF-1.7 scan');
     expect(await run('certificates', 'keep', at('scan.pdf'), '--for', 'EXAMPLE-9', ...whose)).toBe(2);
     expect(said).toContain('no tool of this station has a certificate with this number');
+    expect(await run('certificates', 'keep', at('scan.pdf'), ...whose)).toBe(2);
+    expect(said).toContain('--for NUMBER');
+    writeFileSync(at('empty.pdf'), '');
+    expect(await run('certificates', 'keep', at('empty.pdf'), '--for', 'EXAMPLE-1', ...whose)).toBe(2);
+    expect(said).toContain('the file is empty');
+    expect(readdirSync(at('certificates'))).toEqual([]);
   });
 });
 
@@ -197,11 +226,15 @@ describe('backup, damage and recovery', () => {
     expect(said).toMatch(/LOST: entr/);
     expect(said).toContain('readable entries behind the first gap');
     const kept = Number(/LOSSES: (\d+)/.exec(said)?.[1]);
+    const [, putBack = ''] = /Put it in place with: plugmark (.*)/.exec(said) ?? [];
     expect(await sizeOf(at('saved.db'))).toBe(kept);
     expect(existsSync(at('saved.db.beside.jsonl'))).toBe(true);
     expect(await onStation('recover', '--out', at('saved.db'))).toBe(2);
     expect(said).toContain('nothing is written over');
-    expect(await onStation('restore', at('saved.db'))).toBe(0);
+    expect(await onStation('restore', at('saved.db'))).toBe(2);
+    expect(said).toMatch(/damaged, and \d+ entries newer than the backup can still be read in it/);
+    expect(putBack).toBe(`restore ${at('saved.db')} --set-aside`);
+    expect(await onStation(...putBack.split(' '))).toBe(0);
     expect(await sizeOf(at('station.db'))).toBe(kept);
   });
 

@@ -120,8 +120,9 @@ describe('the log and the key', () => {
         next: expect.stringContaining('plugmark log check'),
       },
     ]);
-    expect(tooLarge(100e6, 200e6)).toBeNull();
-    expect(tooLarge(100e6, 199e6)).toContain('100 MB, too large for a copy');
+    truncateSync(join(data, 'station.db'), 100e6);
+    expect(tooLarge(join(data, 'station.db'), 200e6)).toBeNull();
+    expect(tooLarge(join(data, 'station.db'), 199e6)).toContain('100 MB, too large for a copy');
   });
 
   it('a key that others may read is bad, and a missing one too', async () => {

@@ -128,24 +128,29 @@ describe('a look-back', () => {
   it('keeps what is decided for each job, by whom, and closes when nothing is open', async () => {
     await assess(found());
     expect((await problemOf(close)).code).toBe('lookback-open');
-    expect((await decide(['J-1'], 'recall')).text).toContain('1 of 1 still open');
+    expect((await decide(['J-1'], 'recall')).text).toContain(
+      'Job J-1: recall; it stays open until it is redone. 1 of 1 still open.',
+    );
     // Called back is not yet seen to.
     expect((await problemOf(close)).code).toBe('lookback-open');
-    await decide(['J-1'], 'redone', { because: 'new plug in cylinder 4' });
+    const wrench = wrenchWith(certificate('CAL-2', '2026-09-01'));
+    const peaks = [27, 27, 27, 27];
+    await workIn(at.data, [{ job: 'J-9', on: '2026-09-07', peaks, vehicle: VAN, wrench }]);
+    await decide(['J-1'], 'redone', { because: 'new plug in cylinder 4', in: 'J-9' });
     expect((await close()).value).toBe(0);
     expect((await problemOf(() => decide(['J-1'], 'accept'))).code).toBe('lookback-closed');
     const out = join(at.data, 'again');
     const { text } = await said(() => showLookBack('LB-1', { ...at.whose(), out }));
     expect(text).toContain('Closed on');
     expect(readFileSync(join(out, 'LB-1.vehicles.csv'), 'utf8')).toContain(
-      'done again,new plug in cylinder 4,Foreman One',
+      'redone in J-9,new plug in cylinder 4,Foreman One',
     );
   });
 
   it('decides about all that are open at once, once', async () => {
     await assess(found());
     expect((await decide([], 'inform', { all: 'any' })).text).toContain(
-      'Job J-1 is decided. 0 of 1 still open.',
+      'Job J-1: inform. 0 of 1 still open.',
     );
     expect((await problemOf(() => decide([], 'inform', { all: 'any' }))).code).toBe('item-missing');
   });
@@ -209,7 +214,7 @@ describe('a look-back on a job of two wrenches', () => {
 describe('the file of a claim', () => {
   it('takes one VIN typed in two ways for one vehicle, and refuses two vehicles', async () => {
     const typed = { ...VAN, vin: VAN.vin.toLowerCase() };
-    await workIn(at.data, [{ job: 'J-7', on: '2026-05-04', peaks: [27], vehicle: typed, closed: false }]);
+    await workIn(at.data, [{ job: 'J-7', on: '2026-05-04', peaks: [27], vehicle: typed }]);
     const out = join(at.data, 'claim');
     const make = () => said(() => dispute({ ...at.whose(), claim: 'W-17', plate: VAN.plate, out }));
     expect((await make()).text).toContain('2 records');

@@ -133,11 +133,12 @@ describe('the file of a claim', () => {
     await make({ vin: VAN.vin });
     const text = poppler('pdftotext', readFileSync(join(out, 'dispute.pdf')), ['-layout', '{pdf}', '-']);
     expect(text).toMatch(/Jobs +J-1, J-3, J-7/);
+    // Under J-1 and under J-3 what came next; all of them stand in the list in front.
     expect(text.match(/Job J-\d was opened on the same vehicle/g)).toEqual([
       'Job J-3 was opened on the same vehicle',
       'Job J-7 was opened on the same vehicle',
-      'Job J-7 was opened on the same vehicle',
     ]);
+    expect(text).toMatch(/The jobs on this vehicle.*J-1 .*J-3 .*J-7 /s);
   });
 
   it.each([

@@ -82,7 +82,9 @@ describe('an audit package', () => {
 
   it('is trusted only by a list that holds the key, not by the one inside', async () => {
     await make();
-    const { value, text } = await verified({ trust: join(station.data, 'none.json') });
+    const other = join(station.data, 'other.json');
+    writeFileSync(other, '{"keys":[]}');
+    const { value, text } = await verified({ trust: other });
     expect(value).toBe(3);
     expect(text).toContain('NOT trusted');
     expect(text).toContain('Compare the key above with the one that the station gave you');
@@ -165,7 +167,6 @@ describe('an audit package', () => {
 
   it('is not taken for one that goes on from a checkpoint which it does not prove', async () => {
     await make();
-    await said(() => checkpoint({ ...station.whose(), out: kept }));
     await workIn(station.data, [{ job: 'J-6', on: '2026-06-03', peaks: [27], vehicle: CAR }]);
     const later = join(station.data, 'later.checkpoint');
     await said(() => checkpoint({ ...station.whose(), out: later }));
@@ -185,9 +186,10 @@ describe('an audit package', () => {
     const before = join(folder(), 'before');
     cpSync(station.data, before, { recursive: true });
     await workIn(station.data, [{ job: 'J-6', on: '2026-06-03', peaks: [27], vehicle: CAR }]);
-    await said(() => checkpoint({ ...station.whose(), out: kept }));
+    const longer = join(station.data, 'longer.checkpoint');
+    await said(() => checkpoint({ ...station.whose(), out: longer }));
     const { value, text } = await said(() =>
-      makePackage({ station: 'none.json', data: before, out, since: kept }),
+      makePackage({ station: 'none.json', data: before, out, since: longer }),
     );
     expect(value).toBe(1);
     expect(text).toContain('the end of the log was cut off, or an old copy was put back');

@@ -30,7 +30,7 @@ describe('the papers of a record that somebody holds', () => {
   });
 
   it('are made of a record by a station that is not known, and the exit code says so', async () => {
-    const { value, text } = await said(() => paper(record, { trust: 'none.json', out }));
+    const { value, text } = await said(() => paper(record, { out }));
     expect(value).toBe(3);
     expect(text).toContain('NOT trusted');
     expect(readdirSync(out)).toHaveLength(2);

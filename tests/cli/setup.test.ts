@@ -126,7 +126,7 @@ describe('the guided first run', () => {
     const dir = folder();
     mkdirSync(join(dir, 'data'));
     writeFileSync(join(dir, 'data', 'station.db'), 'not a database, but long enough'.repeat(100));
-    expect(await problemOf(() => setUp(dir))).toMatchObject({ code: 'log-not-a-log' });
+    expect(await problemOf(() => setUp(dir))).toMatchObject({ code: 'log-damaged' });
     expect(readdirSync(dir)).toEqual(['data']);
   });
 

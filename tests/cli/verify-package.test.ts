@@ -40,6 +40,18 @@ describe('a package before a wary reader', () => {
   const trust = () => join(station.data, 'trusted-keys.json');
   const verified = (given = {}) => said(() => verify(out, { trust: trust(), kept, ...given }));
 
+  it('is not checked by a list that is not there, and neither are its records', async () => {
+    await make();
+    for (const path of [out, join(out, 'records'), join(out, 'records', 'J-1.record.json')])
+      expect(await problemOf(() => verify(path, { trust: 'nope.json' }))).toMatchObject({
+        code: 'trust-list',
+        where: 'nope.json',
+      });
+    const { value, text } = await said(() => verify(out, {}));
+    expect(value).toBe(3);
+    expect(text).toContain('There is no trusted-keys.json in this folder');
+  });
+
   it('is not trusted by a link to the list inside, but by a copy of it outside', async () => {
     await make();
     const [link, copy] = [join(station.data, 'link.json'), join(station.data, 'copy.json')];

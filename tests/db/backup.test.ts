@@ -1,14 +1,32 @@
-import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  copyFileSync,
+  existsSync,
+  mkdtempSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Sqlite from 'better-sqlite3';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { backUpLog, restoreLog } from '../../db/backup.ts';
 import { openStationLog } from '../../db/log.ts';
 import { looksSound } from '../../db/sound.ts';
+import { publicJwk, thumbprint } from '../../src/evidence/jwk.ts';
 import { treeRoot } from '../../src/evidence/merkle.ts';
 import { ProblemError } from '../../src/problem.ts';
-import { AT, drafts, opening, stationEvents, wholeJob } from '../evidence/sample-job.ts';
+import {
+  AT,
+  drafts,
+  kidOf,
+  opening,
+  station,
+  stationEvents,
+  stranger,
+  wholeJob,
+} from '../evidence/sample-job.ts';
 import { withoutRules, withPlain } from './plain.ts';
 
 let folder: string;
@@ -38,6 +56,10 @@ async function problemOf(work: Promise<unknown>): Promise<unknown> {
   }
   throw new Error('nothing was thrown');
 }
+
+/** Restored by somebody who says yes to everything. */
+const restored = (from: string, to: string, suffix: string, keys: readonly string[] = []) =>
+  restoreLog(from, to, { suffix, keys, agree: () => {} });
 
 const sizeOf = async (file: string) => {
   const log = await openStationLog(file);
@@ -78,6 +100,11 @@ describe('a backup', () => {
     expect(readFileSync(backup, 'utf8')).toBe('mine');
   });
 
+  it('names the place of the copy, and not the log, where the copy cannot be written', async () => {
+    const to = join(folder, 'nowhere', 'kept.db');
+    await expect(backUpLog(path, to)).rejects.toMatchObject({ problem: { code: 'log-path', where: to } });
+  });
+
   it('of a log that was tampered with is refused, and leaves nothing behind', async () => {
     const db = withoutRules(withPlain(new Sqlite(path)));
     db.exec(`UPDATE entries SET hash = zeroblob(32) WHERE seq = 3`);
@@ -96,8 +123,8 @@ describe('restoring', () => {
     const log = await openStationLog(path);
     log.append('job:WO-2', drafts([opening('WO-2')]), stamp);
     log.close();
-    const restored = await restoreLog(backup, path, 'before-1');
-    expect(restored).toMatchObject({ entries: then.size, jobs: 1, before: `${path}.before-1` });
+    const made = await restored(backup, path, 'before-1');
+    expect(made).toMatchObject({ entries: then.size, jobs: 1, before: `${path}.before-1` });
     expect(await sizeOf(path)).toEqual(then);
     expect((await sizeOf(`${path}.before-1`)).size).toBe(then.size + 1);
   });
@@ -108,8 +135,8 @@ describe('restoring', () => {
     log.append('job:WO-2', drafts([opening('WO-2')]), stamp);
     log.close();
     const original = await sizeOf(path);
-    await restoreLog(backup, path, 'before-1');
-    const again = await restoreLog(backup, path, 'before-1');
+    await restored(backup, path, 'before-1');
+    const again = await restored(backup, path, 'before-1');
     expect(again.before).toBe(`${path}.before-1-2`);
     expect(await sizeOf(`${path}.before-1`)).toEqual(original);
     expect(existsSync(`${path}.before-1-2`)).toBe(true);
@@ -122,7 +149,7 @@ describe('restoring', () => {
     log.close();
     const whole = await sizeOf(path);
     const wal = readFileSync(`${backup}-wal`);
-    expect(await restoreLog(backup, path, 'x')).toMatchObject({ entries: whole.size, jobs: 2 });
+    expect(await restored(backup, path, 'x')).toMatchObject({ entries: whole.size, jobs: 2 });
     expect(await sizeOf(path)).toEqual(whole);
     expect(readFileSync(`${backup}-wal`).equals(wal)).toBe(true);
   });
@@ -132,7 +159,7 @@ describe('restoring', () => {
     const then = await sizeOf(path);
     rmSync(path);
     writeFileSync(`${path}-wal`, 'left behind');
-    expect((await restoreLog(backup, path, 'x')).before).toBe(`${path}.x`);
+    expect((await restored(backup, path, 'x')).before).toBe(`${path}.x`);
     expect(readFileSync(`${path}.x-wal`, 'utf8')).toBe('left behind');
     expect(await sizeOf(path)).toEqual(then);
   });
@@ -141,12 +168,12 @@ describe('restoring', () => {
     await backUpLog(path, backup);
     const then = await sizeOf(path);
     rmSync(path);
-    expect((await restoreLog(backup, path, 'x')).before).toBeNull();
+    expect((await restored(backup, path, 'x')).before).toBeNull();
     const bytes = readFileSync(path);
     bytes.fill(0xa5, 4096, 20_480);
     writeFileSync(path, bytes);
     expect(await problemOf(openStationLog(path))).toMatchObject({ code: 'log-damaged' });
-    await restoreLog(backup, path, 'damaged-1');
+    await restored(backup, path, 'damaged-1');
     expect(await sizeOf(path)).toEqual(then);
     expect(readFileSync(`${path}.damaged-1`).equals(bytes)).toBe(true);
   });
@@ -157,21 +184,170 @@ describe('restoring', () => {
     const bytes = readFileSync(backup);
     bytes.fill(0, bytes.length - 4096 * 3, bytes.length - 4096);
     writeFileSync(backup, bytes);
-    expect(await problemOf(restoreLog(backup, path, 'x'))).toMatchObject({ code: 'log-damaged' });
-    expect(await problemOf(restoreLog(join(folder, 'no.db'), path, 'x'))).toMatchObject({
+    expect(await problemOf(restored(backup, path, 'x'))).toMatchObject({ code: 'log-damaged' });
+    expect(await problemOf(restored(join(folder, 'no.db'), path, 'x'))).toMatchObject({
       code: 'backup-missing',
     });
     writeFileSync(backup, 'a letter to somebody');
-    expect(await problemOf(restoreLog(backup, path, 'x'))).toMatchObject({ code: 'log-not-a-log' });
+    expect(await problemOf(restored(backup, path, 'x'))).toMatchObject({ code: 'log-not-a-log' });
     expect(readFileSync(path).equals(before)).toBe(true);
     expect(existsSync(`${path}.restoring`)).toBe(false);
+  });
+
+  it('says before anything is replaced what the log holds and the backup does not, and leaves all as it was where that is not to be', async () => {
+    await backUpLog(path, backup);
+    const log = await openStationLog(path);
+    log.append('job:WO-1', drafts([{ type: 'job-voided', by: 'A. Example', reason: 'test' }]), stamp);
+    log.append('job:WO-2', drafts([opening('WO-2')]), stamp);
+    log.appendStation(
+      [{ by: 'station', event: { type: 'technicians-decided', technicians: 'sign' } }],
+      stamp,
+    );
+    const size = log.size();
+    log.close();
+    const before = readFileSync(path);
+    const agree = vi.fn(() => {
+      throw new Error('no');
+    });
+    await expect(restoreLog(backup, path, { suffix: 'x', keys: [], agree })).rejects.toThrow('no');
+    expect(agree).toHaveBeenCalledWith({
+      kind: 'goes-on',
+      common: size - 3,
+      apart: {
+        entries: 3,
+        station: 1,
+        jobs: [
+          { job: 'WO-1', became: 'void' },
+          { job: 'WO-2', became: 'opened' },
+        ],
+      },
+      onlyInBackup: 0,
+      size,
+    });
+    expect(readFileSync(path).equals(before)).toBe(true);
+    expect(existsSync(`${path}.x`)).toBe(false);
+  });
+
+  it('tells two courses from one that goes on, by the last entry that both have', async () => {
+    const common = (await sizeOf(path)).size;
+    copyFileSync(path, backup);
+    for (const [file, jobs] of [
+      [path, ['WO-2', 'WO-3']],
+      [backup, ['WO-4']],
+    ] as const) {
+      const log = await openStationLog(file);
+      for (const job of jobs) log.append(`job:${job}`, drafts([opening(job)]), stamp);
+      log.close();
+    }
+    const { courses } = await restored(backup, path, 'x');
+    expect(courses).toMatchObject({ kind: 'parted', common, onlyInBackup: 1, apart: { entries: 2 } });
+    const back = await restored(`${path}.x`, path, 'y');
+    expect(back.courses).toMatchObject({ kind: 'parted', common, onlyInBackup: 2, apart: { entries: 1 } });
+  });
+
+  it('sets nothing apart where the backup is the longer one', async () => {
+    copyFileSync(path, backup);
+    const log = await openStationLog(backup);
+    log.append('job:WO-2', drafts([opening('WO-2')]), stamp);
+    log.close();
+    expect((await restored(backup, path, 'x')).courses).toMatchObject({
+      kind: 'behind',
+      onlyInBackup: 1,
+      apart: { entries: 0 },
+    });
+  });
+
+  it('counts what can still be read of a damaged log', async () => {
+    await backUpLog(path, backup);
+    const log = await openStationLog(path);
+    log.append('job:WO-2', drafts([opening('WO-2')]), stamp);
+    log.close();
+    const bytes = readFileSync(path);
+    bytes.fill(0x5a, 0, 4096);
+    writeFileSync(path, bytes);
+    const { courses, before } = await restored(backup, path, 'x');
+    expect(courses).toMatchObject({
+      kind: 'unreadable',
+      apart: { entries: 1, jobs: [{ job: 'WO-2', became: 'opened' }] },
+    });
+    expect(readFileSync(String(before)).equals(bytes)).toBe(true);
+  });
+
+  it('takes no log of another station: by the log that is there, readable or not, or by a key', async () => {
+    const otherKey = publicJwk(stranger.privateKey);
+    const other = await openStationLog(backup);
+    other.appendStation(
+      [{ by: 'station', event: { type: 'station-set-up', station: 'other bay', key: otherKey } }],
+      stamp,
+    );
+    other.close();
+    const own = [thumbprint(publicJwk(station.privateKey))];
+    const refused = {
+      code: 'restore-other-station',
+      where: backup,
+      message: expect.stringMatching(/"other bay" \(plugmark\/log\/[\w-]{43}\).*bay 1|has the key/),
+    };
+    const work = () => problemOf(restored(backup, path, 'x', own));
+    expect(await work()).toMatchObject(refused);
+    const bytes = readFileSync(path);
+    bytes.fill(0x5a, 0, 4096);
+    writeFileSync(path, bytes);
+    expect(await work()).toMatchObject(refused);
+    rmSync(path);
+    expect(await work()).toMatchObject(refused);
+    expect((await restored(backup, path, 'x', [kidOf(stranger)])).courses.kind).toBe('none');
+  });
+
+  it('takes the log that the station had before another was begun in its place, by its key', async () => {
+    renameSync(path, backup);
+    const begun = await openStationLog(path);
+    const key = publicJwk(stranger.privateKey);
+    begun.appendStation([{ by: 'station', event: { type: 'station-set-up', station: 'bay 1', key } }], stamp);
+    begun.close();
+    const own = [kidOf(stranger), kidOf(station)];
+    expect((await restored(backup, path, 'x', own)).courses).toMatchObject({
+      kind: 'another',
+      common: 0,
+      apart: { entries: 1 },
+    });
+  });
+
+  it('is refused where another program added to the log after it was compared', async () => {
+    await backUpLog(path, backup);
+    const agree = async () => {
+      const log = await openStationLog(path);
+      log.append('job:WO-2', drafts([opening('WO-2')]), stamp);
+      log.close();
+    };
+    const work = restoreLog(backup, path, { suffix: 'x', keys: [], agree });
+    expect(await problemOf(work)).toMatchObject({ code: 'log-busy', where: path });
+    expect((await sizeOf(path)).jobs).toBe(2);
+  });
+
+  it('names the file that was given in all that is wrong with it', async () => {
+    writeFileSync(backup, 'a letter to somebody');
+    expect(await problemOf(restored(backup, path, 'x'))).toMatchObject({ where: backup });
+    writeFileSync(backup, readFileSync(path).subarray(0, 20_480));
+    expect(await problemOf(restored(backup, path, 'x'))).toMatchObject({
+      code: 'log-damaged',
+      where: backup,
+      next: expect.stringContaining('another backup'),
+    });
+    rmSync(backup);
+    (await openStationLog(backup)).close();
+    expect(await problemOf(restored(backup, path, 'x'))).toMatchObject({ code: 'log-empty', where: backup });
+    expect(await problemOf(restored(folder, path, 'x'))).toMatchObject({
+      code: 'backup-missing',
+      where: folder,
+      message: expect.stringContaining('folder'),
+    });
   });
 
   it('is refused while another program has the log open', async () => {
     await backUpLog(path, backup);
     const log = await openStationLog(path);
     log.size();
-    expect(await problemOf(restoreLog(backup, path, 'x'))).toMatchObject({ code: 'log-busy' });
+    expect(await problemOf(restored(backup, path, 'x'))).toMatchObject({ code: 'log-busy' });
     log.append('job:WO-9', drafts([opening('WO-9')]), stamp);
     log.close();
     expect((await sizeOf(path)).jobs).toBe(2);

@@ -49,12 +49,34 @@ describe('a question to the history', () => {
     if (row === undefined) throw new Error('an empty history');
     return row;
   };
+  const typed = (name: string) => ` ${name.toLowerCase().replaceAll('-', ' ')}`;
+  const lotOf = () => all.find(({ lot, part }) => lot !== null && part === one().part)?.lot ?? '';
   const cases: readonly (readonly [string, () => AttemptFilter, (row: AttemptRow) => boolean])[] = [
     ['a vehicle', () => ({ vin: one().vin ?? '' }), (row) => row.vin === one().vin],
     ['a plate', () => ({ plate: one().plate ?? '' }), (row) => row.plate === one().plate],
     ['a technician', () => ({ technician: one().technician }), (row) => row.technician === one().technician],
     ['a serial number', () => ({ serial: one().serial ?? '' }), (row) => row.serial === one().serial],
     ['a tool by its name', () => ({ tool: 'gauge' }), (row) => row.tool === 'gauge'],
+    [
+      'a technician, as people type names',
+      () => ({ technician: typed(one().technician) }),
+      (row) => row.technician === one().technician,
+    ],
+    [
+      'a tool by its serial number, as people type it',
+      () => ({ tool: typed(one().serial ?? '') }),
+      (row) => row.serial === one().serial,
+    ],
+    [
+      'a part and a lot, as people type them',
+      () => ({ part: typed(one().part), lot: typed(lotOf()) }),
+      (row) => row.part === one().part && row.lot === lotOf(),
+    ],
+    [
+      'a specification in capitals',
+      () => ({ specification: one().specificationKey.toUpperCase() }),
+      (row) => row.specificationKey === one().specificationKey,
+    ],
     [
       'a tool by its serial number',
       () => ({ tool: one().serial ?? '' }),

@@ -164,6 +164,31 @@ describe('a file that cannot serve as station log is refused with what to do', (
     expect(await problemAtOpening()).toMatchObject({ code: 'log-damaged', where: path });
   });
 
+  it('hit in its first bytes, anywhere: opened, or told, never a fault of the program', async () => {
+    await writtenLog();
+    const whole = readFileSync(path);
+    const codes = new Set<string>();
+    for (let at = 0; at < 100; at++)
+      for (const value of [0x00, 0x5a, 0xff]) {
+        const bytes = Buffer.from(whole);
+        bytes[at] = value;
+        writeFileSync(path, bytes);
+        try {
+          (await openStationLog(path)).close();
+        } catch (thrown) {
+          if (!(thrown instanceof ProblemError)) throw new Error(`byte ${at}`, { cause: thrown });
+          codes.add(thrown.problem.code);
+        }
+      }
+    expect([...codes].sort()).toEqual(['log-damaged', 'log-newer', 'log-not-a-log']);
+    for (const to of [100, 4096]) {
+      const bytes = Buffer.from(whole);
+      bytes.fill(0x5a, 0, to);
+      writeFileSync(path, bytes);
+      expect(await problemAtOpening()).toMatchObject({ code: 'log-damaged', where: path });
+    }
+  });
+
   it('in a folder that is not there', async () => {
     path = join(folder, 'nowhere', 'station.log');
     expect(await problemAtOpening()).toMatchObject({ code: 'log-path', where: path });

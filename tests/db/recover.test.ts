@@ -13,7 +13,7 @@ import { originOf, signCheckpoint } from '../../src/evidence/checkpoint.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
 import type { Signer } from '../../src/evidence/jws.ts';
 import { type AnyEntry, stationEntrySchema } from '../../src/evidence/log.ts';
-import { treeRoot } from '../../src/evidence/merkle.ts';
+import { setProof, treeRoot } from '../../src/evidence/merkle.ts';
 import { stateSuccession } from '../../src/evidence/succession.ts';
 import type { JobEvent } from '../../src/job/event.ts';
 import { ProblemError } from '../../src/problem.ts';
@@ -94,6 +94,7 @@ const asRecord = (job: string): FromRecord => ({
   name: `${job}.record.json`,
   entries: entries.filter(({ stream }) => stream === `job:${job}` || stream === 'station'),
   checkpoint: noteBy(station, originBy(station)),
+  proof: [],
 });
 
 /** What another station, set up by this key, would have written under the same numbers. */
@@ -107,6 +108,7 @@ const foreign = (by: Signer, origin: string): FromRecord => ({
     return { ...own, event: event.type === 'station-set-up' ? { ...event, key } : event };
   }),
   checkpoint: noteBy(by, origin),
+  proof: [],
 });
 
 /** Ruins a page that holds entries of the second job alone, and gives their numbers. */
@@ -264,7 +266,12 @@ describe('a damaged log', () => {
       const n = entries.filter(({ stream }) => stream === 'station').length + 1;
       const entry: AnyEntry = { v: 1, seq: last, stream: 'station', n, ...stamp, by: 'station', event };
       const checkpoint = noteBy(stranger, origin);
-      const record = { name: 'later.record.json', entries: [...asRecord('WO-1').entries, entry], checkpoint };
+      const record = {
+        name: 'later.record.json',
+        entries: [...asRecord('WO-1').entries, entry],
+        checkpoint,
+        proof: [],
+      };
       const report = await recoverLog(path, { out, beside }, [record]);
       expect(report).toMatchObject(
         type === 'key-rotated'
@@ -299,6 +306,60 @@ describe('a damaged log', () => {
     await expect(work).rejects.toBeInstanceOf(ProblemError);
     await expect(work).rejects.toMatchObject({ problem: { code: 'recover-nothing', where: path } });
     expect(existsSync(out)).toBe(false);
+  });
+
+  it('that is gone altogether is made from records alone, also an entry that only a proof tells of', async () => {
+    const job = entries.find(({ event }) => event.type === 'job-opened');
+    if (job?.event.type !== 'job-opened') throw new Error('no job');
+    const { specification } = job.event.order;
+    const log = await openStationLog(path);
+    const recorded = (which: typeof specification) =>
+      log.appendStation(
+        [{ by: 'station', event: { type: 'specification-recorded', specification: which } }],
+        stamp,
+      );
+    const told = recorded(specification);
+    const later = log.append('job:WO-4', drafts(wholeJob('WO-4')), stamp);
+    const size = log.size();
+    const checkpoint = signCheckpoint(
+      { origin: originBy(station), size, root: treeRoot(log.tree, size) },
+      station.privateKey,
+    );
+    const own = [...entries.filter(({ stream }) => stream === 'station'), ...later];
+    const indexes = own.map(({ seq }) => seq - 1);
+    const proof = setProof(log.tree, indexes, size).map((hash) => hash.toString('base64'));
+    log.close();
+    const others = ['WO-1', 'WO-2', 'WO-3'].map(asRecord);
+    const record: FromRecord = { name: 'WO-4.record.json', entries: own, checkpoint, proof };
+    const report = await recoverLog(null, { out, beside }, [...others, record]);
+    expect(report).toMatchObject({
+      kept: size,
+      fromRecords: size,
+      fromRecordsAlone: true,
+      lost: [],
+      checkpoints: [{ kind: 'extends' }, { kind: 'extends', size }],
+    });
+    rmSync(out);
+    const wrong = proof.map(() => Buffer.alloc(32).toString('base64'));
+    const unproven = await recoverLog(null, { out, beside }, [...others, { ...record, proof: wrong }]);
+    const gap = told[0]?.seq ?? 0;
+    expect(unproven).toMatchObject({ kept: gap - 1, lost: [{ from: gap, to: gap }], beside: later.length });
+  });
+
+  it('that is gone is not made from records of several logs, unless a key tells which is meant', async () => {
+    const records = [
+      asRecord('WO-1'),
+      asRecord('WO-2'),
+      asRecord('WO-3'),
+      foreign(stranger, originBy(stranger)),
+    ];
+    const work = (keys: readonly string[]) => recoverLog(null, { out, beside }, records, keys);
+    await expect(work([])).rejects.toMatchObject({ problem: { code: 'recover-several-logs' } });
+    await expect(work(['another'])).rejects.toMatchObject({ problem: { code: 'recover-nothing' } });
+    expect(await work([kidOf(station)])).toMatchObject({
+      kept: entries.length,
+      leftOut: ['foreign.record.json'],
+    });
   });
 
   it('never gives an entry that is not as it was written, whatever bytes were hit', async () => {

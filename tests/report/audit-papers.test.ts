@@ -153,13 +153,13 @@ describe('the paper of a look-back', () => {
     );
   });
 
-  it('keeps a job open that is called back, and shows each decision with its reason', () => {
+  it('keeps a job open that is recalled, and shows each decision with its reason', () => {
     const called = saidBy(lookBackPaper(lookBackIn(lookedBack(RECALL)), context));
-    expect(called).toContain('CALL BACK, not done again yet');
-    const done = lookedBack(RECALL, { ...RECALL, decision: 'redone', because: 'new plug' });
+    expect(called).toContain('RECALL, not redone yet');
+    const done = lookedBack(RECALL, { ...RECALL, decision: 'redone', redoneIn: 'J-2', because: 'new plug' });
     const text = saidBy(lookBackPaper(lookBackIn(done), context));
-    expect(text).toContain('J-1 | call the vehicle back | plug too tight | Quality One');
-    expect(text).toContain('J-1 | done again | new plug | Quality One');
+    expect(text).toContain('J-1 | recall | plug too tight | Quality One');
+    expect(text).toContain('J-1 | redone in J-2 | new plug | Quality One');
     expect(text).toContain('0 open');
   });
 });
@@ -172,11 +172,39 @@ describe('the list of every attempt', () => {
       pullRow(setup, 12, { kind: 'run-down', result: null, valueSi: null, expanded: null, side: null }),
     ];
     const judged = judgeAgain(rows, { certificate: FOUND, setups: setupsOf(setup) });
-    expect(assess(judged).items).toHaveLength(1);
-    const [head, first, second] = judgedAgainCsv(judged).trim().split('\r\n');
-    expect(head).toContain('Verdict then,Value again');
-    expect(first).toMatch(/,29\.2,0\.2\d*,OK,30\.3,0\.2\d*,NotOK,\d\.?\d*,OUT,yes$/);
-    expect(second).toMatch(/,NOT JUDGED,yes$/);
+    const { items, sorted } = assess(judged);
+    expect(items).toHaveLength(1);
+    const [head, first, second] = judgedAgainCsv(sorted).trim().split('\r\n');
+    expect(head).toContain('Verdict then,Value with the error found');
+    expect(first).toMatch(/,yes,CAL-1,.*,29\.2,0\.2\d*,OK,30\.3,0\.2\d*,NotOK,differs,\d\.?\d*,OUT,yes$/);
+    expect(second).toMatch(/,no,CAL-1,.*,,yes$/);
+  });
+
+  it('sorts what jobs rest on and nothing else, so that its sorts add up to what the look-back counts', () => {
+    const setup = setupWith(wrenchWith(CHECKED));
+    const rows = [
+      // Too tight then and with the found error; tried again on the same plug, and right.
+      pullRow(setup, 31, { number: 1, last: false }),
+      pullRow(setup, 27, { number: 2 }),
+      // Right, until a re-hit behind it that in truth went above the window.
+      pullRow(setup, 27, { number: 3, cylinder: 2 }),
+      pullRow(setup, 29.2, { number: 4, cylinder: 2, kind: 'rehit', last: false, first: false }),
+      // Never right.
+      pullRow(setup, 31, { number: 5, cylinder: 3 }),
+      // Right, and void with its job.
+      pullRow(setup, 27, { stream: 'job:J-9', job: 'J-9', voided: true }),
+    ];
+    const { sorted, stillIn, doubtful, out } = assess(
+      judgeAgain(rows, { certificate: FOUND, setups: setupsOf(setup) }),
+    );
+    const [head = '', ...lines] = judgedAgainCsv(sorted).trim().split('\r\n');
+    // Some heads hold a comma, in quotation marks.
+    const cells = (line: string) => line.split(/,(?=(?:[^"]*"[^"]*")*[^"]*$)/);
+    const column = (name: string) => lines.map((line) => cells(line)[cells(head).indexOf(name)]);
+    expect(column('Proof then')).toEqual(['no', 'yes', 'yes', 'no', 'no', 'no']);
+    expect(column('Sort')).toEqual(['', 'STILL IN', 'SEE PULL 4', 'OUT', '', '']);
+    expect(column('With both')).toEqual(['NotOK', 'OK', 'OK', 'differs', 'NotOK', 'OK']);
+    expect([stillIn, doubtful, out]).toEqual([1, 0, 1]);
   });
 });
 
@@ -211,10 +239,22 @@ describe('the file of a claim', () => {
     expect(text).toContain('PROOFS IN QUESTION');
     expect(text).toMatch(/4 \| OK \| 0\.750 .* \| 29\.2\d ± 0\.20 N·m OK/);
     expect(since(text, 'J-1')).toContain('cylinder 4 30.33 ± 0.30 N·m OUT');
-    expect(since(text, 'J-1')).toContain('decided by Quality One: call the vehicle back. plug too tight');
+    expect(since(text, 'J-1')).toContain('decided by Quality One: recall. plug too tight');
     expect(since(text, 'J-1')).toContain('Job J-2 was opened on the same vehicle');
     expect(since(text, 'J-1')).toContain('certificate CAL-2 of 2026-09-01');
     expect(since(text, 'J-2')).toContain('every proof of this job still holds');
+  });
+
+  it('lists the jobs once, and under each says which came next', () => {
+    const text = saidBy(paper());
+    const list = text.split('## ').find((part) => part.startsWith('The jobs on this vehicle')) ?? '';
+    expect(list.match(/^J-\d \|/gm)).toEqual(['J-1 |', 'J-2 |', 'J-3 |']);
+    expect(since(text, 'J-1')).toContain(
+      'Job J-2 was opened on the same vehicle, and closed complete; 1 more followed, see "The jobs on this vehicle".',
+    );
+    expect(since(text, 'J-1')).not.toContain('Job J-3');
+    expect(since(text, 'J-2')).toContain('Job J-3 was opened on the same vehicle, and closed complete.');
+    expect(saidBy(paper(station, jobs.slice(0, 1)))).not.toContain('The jobs on this vehicle');
   });
 
   it('puts nothing in question that was measured under the newer certificate', () => {

@@ -4,7 +4,7 @@ import { type Declare, examples, whole, whose } from './common.ts';
 /** By what jobs and attempts are asked for. */
 export const asked = (command: Command): Command =>
   command
-    .option('--vin <vin>', 'of this vehicle; spaces and small letters make no difference')
+    .option('--vin <vin>', 'of this vehicle; capitals, spaces and hyphens make no difference here and below')
     .option('--plate <plate>', 'of the vehicle with this plate')
     .option('--fleet <number>', 'of the vehicle with this fleet number')
     .option('--part <part>', 'plugs of this part number')
@@ -18,7 +18,7 @@ export const asked = (command: Command): Command =>
 export const declareAudit: Declare = (program, run) => {
   const lookback = program
     .command('lookback')
-    .description('a tool was found out at calibration: which proofs still hold, which vehicles to call back')
+    .description('a tool was found out at calibration: which proofs still hold, which vehicles to recall')
     .addHelpText(
       'after',
       examples(
@@ -69,12 +69,13 @@ export const declareAudit: Declare = (program, run) => {
       .command('decide')
       .description('what becomes of jobs that it touches')
       .argument('<number>', 'the look-back, like LB-1')
-      .argument('[job...]', 'the jobs'),
+      .argument('[job...]', 'the jobs; any part of a number that means one'),
   )
     .requiredOption(
       '--as <decision>',
-      'recall (call the vehicle back), inform (its owner was told), accept (left as it is) or redone',
+      'recall (the vehicle is called back), inform (its owner was told), accept (left as it is) or redone',
     )
+    .option('--in <job>', 'the later job that did it again, for redone; found by the vehicle unless named')
     .requiredOption('--because <text>', 'why')
     .requiredOption('--by <name>', 'who decides')
     .option('--all <sort>', 'all that are not decided yet: doubtful, out or any')
@@ -91,7 +92,7 @@ export const declareAudit: Declare = (program, run) => {
   whose(
     lookback
       .command('close')
-      .description('ends a look-back; refused while a job is not decided or is called back')
+      .description('ends a look-back; refused while a job is not decided, or recalled and not redone')
       .argument('<number>', 'the look-back, like LB-1'),
   )
     .requiredOption('--because <text>', 'in what words')

@@ -16,12 +16,20 @@ export const declareBackup: Declare = (program, run) => {
       .description('puts a backup in the place of the station log, after all of it was read')
       .argument('<file>', 'the backup'),
   )
-    .addHelpText('after', examples('plugmark restore /media/stick/station-2026-03-02.db'))
+    .option('--set-aside', 'also where the log has entries that the backup has not; they are kept beside it')
+    .addHelpText(
+      'after',
+      `\nThe log that was there is never thrown away: it lies beside the restored one, and the command says where.\n${examples(
+        'plugmark restore /media/stick/station-2026-03-02.db',
+      )}`,
+    )
     .action((file, options) => run(async () => (await import('../backup.ts')).restore(file, options))());
   whose(
     program
       .command('recover')
-      .description('saves what can be read of a damaged station log, and of exported records, into a new one')
+      .description(
+        'saves what can be read of a damaged station log, and of exported records, into a new one; of records alone where the log is gone',
+      )
       .requiredOption('--out <file>', 'the new log, a file that is not there yet'),
   )
     .option('--records <folder>', 'a folder of exported records, which fill gaps')

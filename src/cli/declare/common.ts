@@ -23,6 +23,12 @@ export function whole(text: string): number {
   return Number(text);
 }
 
+export function oneOrMore(text: string): number {
+  const value = whole(text);
+  if (value === 0) throw new InvalidArgumentError('expected 1 or more.');
+  return value;
+}
+
 export function positive(text: string): number {
   const value = Number(text);
   if (!/^\d{1,6}(\.\d{1,6})?$/.test(text) || value === 0)

@@ -10,8 +10,7 @@ export const declareEvidence: Declare = (program, run) => {
     .argument('<path>', 'the record (*.record.json), an audit package, or a folder of records')
     .option(
       '--trust <file>',
-      'the keys that are trusted (JWK set); not the list inside a package',
-      'trusted-keys.json',
+      'the keys that are trusted (JWK set), not the list inside a package; trusted-keys.json unless told',
     )
     .option('--time <file>', 'a time stamp over the record (*.tsr)')
     .option('--time-ca <file>', 'the certificates by which its authority is believed (PEM)')
@@ -29,7 +28,7 @@ export const declareEvidence: Declare = (program, run) => {
     .description('makes the PDF and the CSV of a record anew, from the record alone')
     .argument('<file>', 'the record (*.record.json)')
     .requiredOption('--out <folder>', 'where they go')
-    .option('--trust <file>', 'the keys that are trusted (JWK set)', 'trusted-keys.json')
+    .option('--trust <file>', 'the keys that are trusted (JWK set); trusted-keys.json unless told')
     .addHelpText(
       'after',
       '\nExit code: that of verification. A record that does not hold has no papers.\n' +
@@ -42,7 +41,7 @@ export const declareEvidence: Declare = (program, run) => {
     .description('checkpoints and proofs of the station log')
     .addHelpText('after', examples('plugmark log check kept.checkpoint'));
   whose(log.command('checkpoint').description('signs the log as it stands; keep it elsewhere'))
-    .option('--out <file>', 'write it to a file')
+    .option('--out <file>', 'write it to a file that is not there yet')
     .addHelpText('after', examples('plugmark log checkpoint --out 2026-03.checkpoint'))
     .action((options) => run(async () => (await import('../log.ts')).checkpoint(options))());
   const prove = log

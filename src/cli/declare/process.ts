@@ -1,6 +1,6 @@
 import { Option } from 'commander';
 import { asked } from './audit.ts';
-import { type Declare, examples, positive, whole, whose } from './common.ts';
+import { type Declare, examples, oneOrMore, positive, whole, whose } from './common.ts';
 
 /** What the records say of processes and tools: capability, drift, gaps as delivered, gauge studies, calibrations. */
 export const declareProcess: Declare = (program, run) => {
@@ -9,8 +9,11 @@ export const declareProcess: Declare = (program, run) => {
     .option('--by <grouping>', 'specification, tool, technician or cylinder', 'specification')
     .option('--cylinder <number>', 'only this cylinder', whole)
     .option('--gap', 'gaps instead of torques')
-    .option('--last <number>', 'how many readings the charts show', whole, 40)
-    .option('--out <folder>', 'also writes a PDF and the charts as SVG')
+    .option('--last <number>', 'how many readings the charts show', oneOrMore, 40)
+    .option(
+      '--out <folder>',
+      'also writes a PDF and the charts as SVG; of several groups each into a folder in it',
+    )
     .addHelpText(
       'after',
       examples(
@@ -21,7 +24,7 @@ export const declareProcess: Declare = (program, run) => {
     .action((options) => run(async () => (await import('../capability.ts')).showCapability(options))());
   asked(whose(program.command('delivered').description('gaps of new plugs as they came, by part and lot')))
     .addHelpText('after', examples('plugmark delivered --part EXAMPLE-14G --from 2026-01-01'))
-    .action((options) => run(async () => (await import('../capability.ts')).showDelivered(options))());
+    .action((options) => run(async () => (await import('../delivered.ts')).showDelivered(options))());
   whose(
     program
       .command('drift')
@@ -33,7 +36,7 @@ export const declareProcess: Declare = (program, run) => {
       'how far it may be off; what the tool permits itself unless told',
       positive,
     )
-    .option('--last <number>', 'how many days the chart shows', whole, 40)
+    .option('--last <number>', 'how many days the chart shows', oneOrMore, 40)
     .option('--out <folder>', 'also writes the charts as SVG')
     .addHelpText(
       'after',
@@ -73,13 +76,28 @@ export const declareProcess: Declare = (program, run) => {
       ),
     )
     .action((options) => run(async () => (await import('../gauge-study.ts')).runStudy(options))());
-  whose(study.command('list').description('the studies that were made'))
+  whose(study.command('list').description('all studies: made, open, given up'))
     .addHelpText('after', examples('plugmark gauge-study list'))
     .action((options) => run(async () => (await import('../study-list.ts')).listStudies(options))());
   whose(study.command('show').description('one study').argument('<number>', 'its number, like GS-1'))
     .addHelpText('after', examples('plugmark gauge-study show GS-1'))
     .action((number, options) =>
       run(async () => (await import('../study-list.ts')).showStudy(number, options))(),
+    );
+
+  whose(
+    study
+      .command('drop')
+      .description('gives up a study that is open; what was measured for it stays in the log')
+      .argument('<number>', 'its number, like GS-1'),
+  )
+    .requiredOption('--because <reason>', 'why it is given up')
+    .addHelpText(
+      'after',
+      examples('plugmark gauge-study drop GS-1 --because "The wrong parts were laid out."'),
+    )
+    .action((number, options) =>
+      run(async () => (await import('../study-list.ts')).dropStudy(number, options))(),
     );
 
   whose(program.command('calendar').description('when each tool has to be calibrated again'))

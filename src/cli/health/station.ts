@@ -1,14 +1,17 @@
 /** The station's log and key, looked at on a copy: nothing in the station's folder is touched. */
-import { existsSync, statfsSync, statSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { copyLog } from '../../../db/copy.ts';
 import { readKeyFile } from '../../../db/keyfile.ts';
 import { openStationLog, type StationLogFile } from '../../../db/log.ts';
+import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../../db/problems.ts';
+import { bytesOf, tooLargeToCopy } from '../../../db/read-only.ts';
 import { type StationState, stationOf } from '../../evidence/station.ts';
 import { ProblemError } from '../../problem.ts';
-import { keyPath } from '../station.ts';
+import { keyMissing, keyPath } from '../station.ts';
+import { logPath, lostBehindNew, lostLog, stationKeysIn } from '../station-log.ts';
 import { bad, type Finding, fromProblem, good, warning } from './finding.ts';
 
 const MB = 1e6;
@@ -41,13 +44,15 @@ export function databaseFinding(): Promise<Finding> {
 }
 
 export function stationHealth(folder: string): Promise<StationHealth> {
-  const path = join(folder, 'station.db');
+  const path = logPath(folder);
+  const lost = lostLog(folder);
+  if (lost !== null) return Promise.resolve({ findings: [fromProblem('log', lost)], lastEntry: null });
   if (!existsSync(path)) {
     const found = `no station log yet in ${folder}`;
     const next = 'It is made when the station is first opened: plugmark setup, or the first job.';
     return Promise.resolve({ findings: [warning('log', found, next)], lastEntry: null });
   }
-  const large = tooLarge(bytesOf(path), freeIn(tmpdir()));
+  const large = tooLarge(path);
   if (large !== null) {
     const found = `${large}; its entries and its key were not looked at`;
     const next = 'Have it read where it lies: plugmark log check';
@@ -65,33 +70,21 @@ export function stationHealth(folder: string): Promise<StationHealth> {
       }
     } catch (error) {
       if (!(error instanceof ProblemError)) throw error;
-      return { findings: [fromProblem('log', { ...error.problem, where: path })], lastEntry: null };
+      const problem =
+        error.problem.code === 'log-not-a-log'
+          ? { ...error.problem, message: NOT_READABLE_AS_LOG, next: DAMAGED_NEXT }
+          : error.problem;
+      return { findings: [fromProblem('log', { ...problem, where: path })], lastEntry: null };
     }
   });
 }
 
-/**
- * Why a log of this size is not copied; null where it may be. It cannot be read where it lies without touching its folder:
- * SQLite makes two files beside a log for any reader, and one that may only read cannot take them away again. A copy needs
- * room for itself and as much again for being brought up to date, and the folder for it is often in memory.
- */
-export function tooLarge(bytes: number, freeBytes: number): string | null {
-  const size = `${Math.ceil(bytes / MB)} MB`;
+/** Why a log is not looked through on a copy; null where it is. It is not read where it lies: that leaves files beside it. */
+export function tooLarge(path: string, freeBytes?: number): string | null {
+  const bytes = bytesOf(path);
   if (bytes > MOST_BYTES)
-    return `${size}, more than the ${MOST_BYTES / MB} MB that are looked through on a copy`;
-  if (2 * bytes > freeBytes) return `${size}, too large for a copy in ${tmpdir()}`;
-  return null;
-}
-
-/** With what another program wrote and has not yet put into the file itself. */
-function bytesOf(path: string): number {
-  const files = [path, `${path}-wal`].filter((file) => existsSync(file));
-  return files.reduce((sum, file) => sum + statSync(file).size, 0);
-}
-
-function freeIn(folder: string): number {
-  const { bavail, bsize } = statfsSync(folder);
-  return bavail * bsize;
+    return `${Math.ceil(bytes / MB)} MB, more than the ${MOST_BYTES / MB} MB that are looked through on a copy`;
+  return tooLargeToCopy(path, freeBytes);
 }
 
 function lookedAt(log: StationLogFile, folder: string): StationHealth {
@@ -103,11 +96,27 @@ function lookedAt(log: StationLogFile, folder: string): StationHealth {
   }
   const whole = good('log', `opens, whole; all ${log.size()} entries are as they were written`);
   const entries = log.stationEntries();
+  const lost = entries.length === 0 ? lostBehindNew(folder) : null;
+  if (lost !== null) return { findings: [fromProblem('log', lost)], lastEntry: null };
   const [at = null] = [entries.at(-1)?.at, log.lastJobs(1)[0]?.lastAt]
     .flatMap((one) => one ?? [])
     .sort()
     .reverse();
-  return { findings: [whole, keyFinding(stationOf(entries), folder)], lastEntry: at };
+  const state = stationOf(entries);
+  return {
+    findings: [whole, keyFinding(state, folder), ...strangeKeys(state, folder)],
+    lastEntry: at,
+  };
+}
+
+/** Keys of a station are made with a log, and stay in it. */
+function strangeKeys(state: StationState | null, folder: string): readonly Finding[] {
+  const strange = stationKeysIn(folder).filter((kid) => state?.keys.every((key) => key.kid !== kid));
+  if (strange.length === 0) return [];
+  const found = `${strange.join(', ')}: a key of this station that its log does not name`;
+  const next =
+    'Another log was here. Look for a backup of it before anything else; "plugmark restore" says what the two hold.';
+  return [warning('other keys', found, next)];
 }
 
 function keyFinding(state: StationState | null, folder: string): Finding {
@@ -120,7 +129,9 @@ function keyFinding(state: StationState | null, folder: string): Finding {
     );
   if (state.revoked.has(kid))
     return bad('key', `${kid} was revoked`, 'Make a new one: plugmark keys rotate --lost');
-  const read = readKeyFile(keyPath(folder, 'station', kid));
+  const path = keyPath(folder, 'station', kid);
+  if (!existsSync(path)) return fromProblem('key', keyMissing(path));
+  const read = readKeyFile(path);
   if (read.ok) return good('key', `${kid}, readable by its owner only`);
   return read.error.code === 'key-locked'
     ? good('key', `${kid}, under a passphrase, readable by its owner only`)

@@ -1,0 +1,124 @@
+import { describe, expect, it } from 'vitest';
+import { gaugeStudiesOf, isAsTaken, nextStudy, openStudyOf } from '../../src/audit/gauge-log.ts';
+import { type StationEvent, stationEventSchema } from '../../src/evidence/station-event.ts';
+import { orThrow } from '../../src/result.ts';
+import { begunStudy, logged, madeStudy } from './study-entries.ts';
+
+const ORDER = [
+  [2, 0, 1],
+  [0, 1, 2],
+  [1, 2, 0],
+  [0, 2, 1],
+];
+const BEGUN = begunStudy(ORDER);
+const read = (turn: number, value = 0.7, from: 'tool' | 'hand' = 'tool'): StationEvent => ({
+  type: 'gauge-study-read',
+  study: 'GS-1',
+  turn,
+  value,
+  from,
+});
+const back = (turn: number): StationEvent => ({ type: 'gauge-study-taken-back', study: 'GS-1', turn });
+const DROPPED: StationEvent = { type: 'gauge-study-dropped', study: 'GS-1', because: 'the wrong parts' };
+/** Turn `n` gives `0.5 + n/100`. */
+const ALL = Array.from({ length: 12 }, (_, i) => read(i + 1, (50 + i + 1) / 100));
+const READINGS = [
+  [
+    [0.52, 0.59],
+    [0.53, 0.57],
+    [0.51, 0.58],
+  ],
+  [
+    [0.54, 0.6],
+    [0.55, 0.62],
+    [0.56, 0.61],
+  ],
+];
+
+const open = (...events: readonly StationEvent[]) => openStudyOf(logged(events), 'GS-1');
+const readings = (...events: readonly StationEvent[]) => orThrow(open(...events)).exercise.readings;
+
+describe('an open study in the log', () => {
+  it('has the readings that stand, in the order that was drawn, and how each was had', () => {
+    const taking = orThrow(open(BEGUN, read(1, 0.7), read(2, 0.8), back(2), read(2, 0.9, 'hand')));
+    expect(taking).toMatchObject({
+      exercise: { readings: [0.7, 0.9], plan: { appraisers: ['Ann', 'Ben'], trials: 2 } },
+      from: ['tool', 'hand'],
+      takenBack: 1,
+      begun: { serial: 'EXAMPLE-G-01' },
+    });
+    expect(taking.exercise.order.map(({ part }) => part)).toEqual(ORDER.flat());
+  });
+
+  it('is not changed by what does not fit it', () => {
+    expect(readings(BEGUN, read(1, 0.7), read(1, 0.8))).toEqual([0.7]);
+    expect(readings(BEGUN, read(1, 0.7), read(3, 0.8))).toEqual([0.7]);
+    expect(readings(BEGUN, back(1), read(1, 0.7), read(2, 0.8), back(1))).toEqual([0.7, 0.8]);
+    expect(readings(BEGUN, ...ALL, read(13))).toHaveLength(12);
+    expect(readings(BEGUN, read(1, 0.7), begunStudy(ORDER, { tool: 'other' }), read(2, 0.8))).toEqual([
+      0.7, 0.8,
+    ]);
+    expect(gaugeStudiesOf(logged([read(1), back(1), DROPPED]))).toEqual([]);
+  });
+
+  it('is unknown where it was never begun, or in an order that was not drawn for its plan', () => {
+    expect(open(read(1))).toMatchObject({ error: { code: 'study-unknown' } });
+    expect(open(begunStudy([[0, 0, 1], ...ORDER.slice(1)]))).toMatchObject({
+      error: { code: 'study-unknown' },
+    });
+  });
+});
+
+describe('the end of a study in the log', () => {
+  it('is its record or that it was given up, and nothing after that counts', () => {
+    expect(open(BEGUN, read(1), DROPPED)).toMatchObject({
+      error: { code: 'study-dropped', message: 'this study was given up: the wrong parts' },
+    });
+    expect(open(BEGUN, ...ALL, madeStudy(READINGS))).toMatchObject({ error: { code: 'study-made' } });
+    const [late] = gaugeStudiesOf(logged([BEGUN, read(1), DROPPED, read(2), madeStudy(READINGS)]));
+    expect(late).toMatchObject({ end: { kind: 'dropped' }, taking: { exercise: { readings: [0.7] } } });
+  });
+
+  it('is held against the readings that were taken', () => {
+    const one = (...events: readonly StationEvent[]) => gaugeStudiesOf(logged(events)).map(isAsTaken);
+    expect(one(BEGUN, ...ALL, madeStudy(READINGS))).toEqual([true]);
+    expect(one(BEGUN, ...ALL, back(12), read(12, 0.99), madeStudy(READINGS))).toEqual([false]);
+    expect(one(BEGUN, ...ALL.slice(1), madeStudy(READINGS))).toEqual([false]);
+  });
+
+  it('is all that the log has of a study which was recorded as a whole', () => {
+    const studies = gaugeStudiesOf(logged([madeStudy(READINGS)]));
+    expect(studies).toMatchObject([
+      { study: 'GS-1', plan: { parts: ['1', '2', '3'], trials: 2 }, taking: null, end: { kind: 'made' } },
+    ]);
+    expect(studies.map(isAsTaken)).toEqual([true]);
+  });
+});
+
+describe('the number of the next study', () => {
+  it('is one more than any that the log names', () => {
+    expect(nextStudy([])).toBe('GS-1');
+    expect(nextStudy(logged([madeStudy(READINGS, { study: 'GS-11' }), BEGUN, DROPPED]))).toBe('GS-12');
+  });
+});
+
+describe('an event of a study', () => {
+  it.each([
+    ['a reading beyond all bounds', { ...read(1), value: 1e7 }],
+    ['a reading that is no number', { ...read(1), value: null }],
+    ['a turn before the first', read(0)],
+    ['a study without a number', { ...back(1), study: 'GS-0' }],
+    ['a reading from nowhere', { ...read(1), from: 'elsewhere' }],
+    ['more than it has', { ...read(1), appraiser: 'Ann' }],
+    ['a gap in N·m', { ...BEGUN, measures: { quantity: 'length', unit: 'N.m' } }],
+    ['a wrench whose torque nobody named', { ...BEGUN, measures: { quantity: 'torque', unit: 'N.m' } }],
+    ['no reason', { ...DROPPED, because: '' }],
+  ])('is refused with %s', (_, event) => {
+    expect(stationEventSchema.safeParse(event).success).toBe(false);
+  });
+
+  it('is taken as it is written', () => {
+    for (const event of [BEGUN, read(1, -1e6), back(3000), DROPPED, madeStudy(READINGS)])
+      expect(stationEventSchema.parse(event)).toEqual(event);
+  });
+});

@@ -1,0 +1,45 @@
+/** Gauge studies as the log has them, built by hand. */
+import type { StudyBegun, StudyMade } from '../../src/audit/gauge-log.ts';
+import { type StationEntry, stationEntrySchema } from '../../src/evidence/log.ts';
+import type { StationEvent } from '../../src/evidence/station-event.ts';
+
+/** Two appraisers, three parts, two trials. */
+export const begunStudy = (order: number[][], more: Partial<StudyBegun> = {}): StudyBegun => ({
+  type: 'gauge-study-begun',
+  study: 'GS-1',
+  tool: 'gauge',
+  serial: 'EXAMPLE-G-01',
+  measures: { quantity: 'length', unit: 'mm' },
+  appraisers: ['Ann', 'Ben'],
+  parts: ['1', '2', '3'],
+  trials: 2,
+  order,
+  ...more,
+});
+
+export const madeStudy = (readings: number[][][], more: Partial<StudyMade> = {}): StudyMade => ({
+  type: 'gauge-study-made',
+  study: 'GS-1',
+  tool: 'gauge',
+  serial: 'EXAMPLE-G-01',
+  unit: 'mm',
+  appraisers: ['Ann', 'Ben'],
+  parts: ['1', '2', '3'],
+  readings,
+  ...more,
+});
+
+/** Entries as the log gives them back. */
+export const logged = (events: readonly StationEvent[]): readonly StationEntry[] =>
+  events.map((event, i) =>
+    stationEntrySchema.parse({
+      v: 1,
+      seq: i + 1,
+      n: i + 1,
+      stream: 'station',
+      at: `2026-11-25T16:00:00.${String(i % 1000).padStart(3, '0')}Z`,
+      monoUs: i,
+      by: 'station',
+      event: JSON.parse(JSON.stringify(event)),
+    }),
+  );
