@@ -231,8 +231,16 @@ function entryFrom({ values }: Row, { unpack }: Packing): CarvedEntry | null {
   const bytes = unpack(stored);
   if (!(hash instanceof Buffer) || bytes === null || !leafHash(bytes).equals(hash)) return null;
   const body = bytes.toString('utf8');
-  const place = placeSchema.safeParse(JSON.parse(body));
+  const place = placeSchema.safeParse(jsonIn(body));
   return place.success ? { ...place.data, hash, body } : null;
+}
+
+function jsonIn(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
 }
 
 const placeSchema = z.object({ seq: z.int().min(1), stream: z.string(), n: z.int().min(1) });

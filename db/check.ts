@@ -22,6 +22,10 @@ export function logFault(db: Database): LogFault | null {
     if (message !== null) return { seq: Math.min(seq, due), message };
     due++;
   }
+  const table = entryTable(db);
+  if (table.size() !== due - 1) return { seq: due, message: 'entries are not all found in their order' };
+  const idle = table.streams().find((stream) => !lastOfStream.has(stream));
+  if (idle !== undefined) return { seq: due, message: 'the log names a stream that has no entry' };
   const extra = db.prepare('SELECT count(*) FROM subtrees').pluck().get();
   if (extra !== tree.seen()) return { seq: due, message: 'the hash tree goes on behind the last entry' };
   return null;

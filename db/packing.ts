@@ -17,13 +17,16 @@ export interface Packing {
 
 const dictionarySchema = z.strictObject({ id: z.int().min(1).max(255), text: z.string() });
 
-/** By the dictionaries that lie in the database; new bodies take the newest. Throws `log-damaged` where there is none. */
+/** The newest dictionary that the migrations add: any other in the file is not the program's. */
+const NEWEST = 1;
+
+/** By the dictionaries that lie in the database. Throws `log-damaged` where the newest is not among them. */
 export function packingOf(db: Database): Packing {
   const rows = z
     .array(dictionarySchema)
     .safeParse(db.prepare('SELECT id, text FROM dictionaries ORDER BY id').all());
   const known = rows.data?.map(({ id, text }) => ({ id, bytes: Buffer.from(text, 'utf8') })) ?? [];
-  const newest = known.at(-1);
+  const newest = known.find(({ id }) => id === NEWEST);
   if (newest === undefined)
     throw new ProblemError({
       code: 'log-damaged',

@@ -65,6 +65,13 @@ BEGIN
   SELECT RAISE(ABORT, 'the log is append-only: n must follow the last entry of the stream');
 END;
 
+-- Foreign keys bind only connections that ask for it.
+CREATE TRIGGER entries_have_a_stream BEFORE INSERT ON entries
+WHEN NOT EXISTS (SELECT 1 FROM streams WHERE id = NEW.stream)
+BEGIN
+  SELECT RAISE(ABORT, 'the log is append-only: an entry belongs to a stream that is there');
+END;
+
 CREATE TRIGGER streams_stay BEFORE DELETE ON streams
 BEGIN
   SELECT RAISE(ABORT, 'the log is append-only: a stream cannot be deleted');
@@ -100,7 +107,7 @@ END;
 
 -- A subtree of level 1 or 2 is made again from four leaves at most: its level is the number of zeros behind the last one of
 -- `place` + 1 in binary.
-DROP TRIGGER subtrees_stay;
+DROP TRIGGER IF EXISTS subtrees_stay;
 DELETE FROM subtrees WHERE (place + 1) % 8 <> 0;
 CREATE TRIGGER subtrees_stay BEFORE DELETE ON subtrees
 BEGIN

@@ -69,9 +69,12 @@ export function linesOf(one: LookBack): readonly string[] {
     `${word}. ${safeLine(text)}${made.simulated ? ' SIMULATED tools among them.' : ''}`,
     proofWords(made),
     ...beyondLine(one),
-    ...(rows.length === 0 ? [] : ['', ...textTable(head, rows), '', ...proofTable(one)]),
+    ...(rows.length === 0 ? [] : ['', ...textTable(head, rows), '', OUT_IS, ...proofTable(one)]),
   ];
 }
+
+const OUT_IS =
+  'OUT: beyond the limits if the tool had the found error already then; "with both": the value of then was beyond them too.';
 
 /** Each proof that does not hold any more, with both values. */
 function proofTable({ items }: LookBack): readonly string[] {

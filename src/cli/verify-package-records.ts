@@ -12,6 +12,8 @@ import { isPlain } from './verify-place.ts';
 
 export interface Records {
   readonly check: Check;
+  /** Not all could be judged again, because other rules had judged them. */
+  readonly otherRules: boolean;
   /** Set where some were signed by a key that the reader does not trust. */
   readonly untrusted: Check | null;
   readonly checkpoints: readonly { readonly path: string; readonly checkpoint: SignedCheckpoint | null }[];
@@ -37,6 +39,7 @@ export async function recordsIn(folder: string, index: PackageIndex, trust: Trus
   });
   return {
     check: checkRecords(findings, jobs, inside),
+    otherRules: findings.some(({ verdict }) => verdict === 'other-rules'),
     untrusted: untrustedIn(findings, inside),
     checkpoints,
   };

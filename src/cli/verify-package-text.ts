@@ -6,12 +6,14 @@ import { cylindersOf, SORT_WORD, standOf } from '../report/lookback.ts';
 import { safeLine } from './exit.ts';
 import { counted, someOf } from './package-text.ts';
 
-export type PackageVerdict = 'authentic' | 'rejected' | 'untrusted';
+export type PackageVerdict = 'authentic' | 'rejected' | 'untrusted' | 'other-rules';
 
 const HEADLINE: Readonly<Record<PackageVerdict, string>> = {
   authentic: 'AUTHENTIC and whole, made by a trusted station.',
   rejected: 'NOT authentic or NOT whole. Do not rely on it.',
   untrusted: 'Authentic and whole, but the station that made it is NOT trusted.',
+  'other-rules':
+    'AUTHENTIC and whole, but some jobs were judged by rules that this version does not know: NOT judged again.',
 };
 const MARK = { passed: '[ok]  ', failed: '[FAIL]', 'not-applicable': '[-]   ' } as const;
 
@@ -73,7 +75,7 @@ function questionLine({ lookBack: { assessment, made }, item }: Questioned): str
 }
 
 /** What a reader could take for proven and is not. */
-export function notProven({ index, log, held }: PackageReport): readonly string[] {
+export function notProven({ index, log, held, verdict }: PackageReport): readonly string[] {
   const last = typeof log === 'string' ? null : lastWithoutGap(log.entries);
   const size = typeof log === 'string' ? 0 : log.checkpoint.size;
   const papers = index.jobs.some(({ paper }) => paper !== null);
@@ -88,6 +90,12 @@ export function notProven({ index, log, held }: PackageReport): readonly string[
           `that nothing was rewritten before it was made: nobody held it against an older checkpoint. Keep its ${PACKAGE_FILES.checkpoint} for the next time, and give it with --kept`,
         ]),
     `what the PDF and CSV files say${papers ? ', the papers of the jobs among them' : ''}: they are readings of the records. A paper is made anew with "plugmark paper RECORD"`,
+    ...(verdict === 'other-rules'
+      ? [
+          'the verdicts of the jobs that were not judged again: verify them with the version that made them as well',
+        ]
+      : []),
+    'that nothing of a job came behind its last entry here: a job that goes on has more entries in the log',
     'the times: they are those of the clock of the station',
   ];
 }

@@ -17,7 +17,7 @@ import { jsonText } from './json-text.ts';
 import { keptCheckpoint } from './log.ts';
 import { filesIn, logIn, MAX_BYTES, MAX_NOTE_BYTES, type Read, reader } from './verify-package-read.ts';
 import { recordsIn } from './verify-package-records.ts';
-import { notProven, type PackageReport, packageLines } from './verify-package-text.ts';
+import { notProven, type PackageReport, type PackageVerdict, packageLines } from './verify-package-text.ts';
 import { readersTrust } from './verify-place.ts';
 import { print } from './wrapped.ts';
 
@@ -38,7 +38,7 @@ export async function verifyPackage(folder: string, options: PackageOptions): Pr
   if (options.json === true)
     process.stdout.write(jsonText({ folder, verdict, checks, questioned, notProven: notProven(report) }));
   else print(packageLines(folder, report));
-  return { authentic: EXIT.done, rejected: EXIT.failed, untrusted: EXIT.untrusted }[verdict];
+  return EXIT_OF[verdict];
 }
 
 async function reportOn(folder: string, options: PackageOptions): Promise<PackageReport> {
@@ -68,9 +68,17 @@ async function reportOn(folder: string, options: PackageOptions): Promise<Packag
   const [first, ...rest] = others;
   const checks = [...(first === undefined ? [] : [first]), signer, ...rest];
   const bad = others.some(({ outcome }) => outcome === 'failed');
-  const verdict = bad ? 'rejected' : signer.outcome === 'failed' ? 'untrusted' : 'authentic';
+  const sound = records.otherRules ? 'other-rules' : 'authentic';
+  const verdict = bad ? 'rejected' : signer.outcome === 'failed' ? 'untrusted' : sound;
   return { index, verdict, checks, log, held: since?.outcome === 'passed' };
 }
+
+const EXIT_OF: Readonly<Record<PackageVerdict, ExitCode>> = {
+  authentic: EXIT.done,
+  rejected: EXIT.failed,
+  untrusted: EXIT.untrusted,
+  'other-rules': EXIT.otherRules,
+};
 
 async function checkSince(
   { files }: PackageIndex,

@@ -1,4 +1,5 @@
 import { stat } from 'node:fs/promises';
+import { COMPLETENESS } from '../evidence/completeness.ts';
 import { TECHNICIAN_WORDS } from '../evidence/signers.ts';
 import { EXIT_CODES, type VerificationReport, verifyRecord } from '../evidence/verify.ts';
 import { ProblemError } from '../problem.ts';
@@ -50,7 +51,7 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
 export function reportLines(file: string, report: VerificationReport): string[] {
   const { record, checks, verdict } = report;
   return [
-    `${safeLine(file)}: ${HEADLINE[verdict]}`,
+    `${safeLine(file)}: ${HEADLINE[verdict]}${alsoIncomplete(report)}`,
     ...(record === null
       ? []
       : [
@@ -58,6 +59,14 @@ export function reportLines(file: string, report: VerificationReport): string[] 
         ]),
     ...checks.map(({ name, outcome, detail }) => `  ${MARK[outcome]} ${name.padEnd(13)} ${safeLine(detail)}`),
   ];
+}
+
+/** A verdict that weighs more does not hide that the job is not complete. */
+function alsoIncomplete({ verdict, checks }: VerificationReport): string {
+  const incomplete = checks.some(({ name, outcome }) => name === COMPLETENESS && outcome === 'failed');
+  return incomplete && (verdict === 'untrusted' || verdict === 'other-rules')
+    ? ' It is NOT COMPLETE either.'
+    : '';
 }
 
 function asJson(file: string, { verdict, checks, signatures }: VerificationReport): string {

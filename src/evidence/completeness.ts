@@ -21,7 +21,9 @@ export function contentsAndCompleteness(
 ): readonly [contents: Check, completeness: Check] {
   const state = playedBack(record);
   const fault =
-    typeof state === 'string' ? state : (summaryFault(record, state) ?? instrumentFault(record, station));
+    typeof state === 'string'
+      ? state
+      : (summaryFault(record, state) ?? instrumentFault(record, station) ?? contradiction(state));
   const contents =
     fault === null
       ? passed(CONTENTS, 'Summary, uncertainty budgets and instruments are what the entries and the log say.')
@@ -96,6 +98,13 @@ function instrumentFault({ entries, background }: JobRecord, station: StationSta
     if (stranger !== undefined) return `The instrument ${stranger.id} is not as the station's log has it.`;
   }
   return null;
+}
+
+/** Closed as complete, though it is not: no gap in a job, but a word against its own entries. */
+function contradiction(state: JobState): string | null {
+  if (state.closed?.complete !== true) return null;
+  const fault = openFault({ ...state, voided: null });
+  return fault === null ? null : `The job was closed as complete. ${fault}`;
 }
 
 function openFault(state: JobState): string | null {

@@ -48,13 +48,16 @@ export function judgedBy(
   return toldJudgement(judge(value, budget.expanded, knownAsWell(rule, window, budget.expanded)));
 }
 
+/** A probability is never told as a certainty. */
+const [LEAST, MOST] = [0.000001, 0.999999];
+
 /** A judgement, decided on all digits, with those that mean something. */
 export function toldJudgement(judgement: Judgement): Judgement {
   return {
     ...judgement,
     value: rounded(judgement.value, 6),
     expandedUncertainty: Number(judgement.expandedUncertainty.toPrecision(6)),
-    conformanceProbability: rounded(judgement.conformanceProbability, 6),
+    conformanceProbability: Math.min(MOST, Math.max(LEAST, rounded(judgement.conformanceProbability, 6))),
   };
 }
 

@@ -28,7 +28,7 @@ export function replay(events: readonly JobEvent[]): Result<Bench> {
   if (opened?.type !== 'job-opened') return parted(1, 'the job does not start with its opening');
   if (opened.rules !== RULES)
     return err({
-      code: 'rules-differ',
+      code: isOtherRules(opened.rules) ? 'rules-differ' : 'rules-unknown',
       message: `the job was judged by ${opened.rules}; this program judges by ${RULES}`,
       next: 'Use the version of the program that made it.',
     });
@@ -66,6 +66,12 @@ export function replay(events: readonly JobEvent[]): Result<Bench> {
   if (expected[0] !== undefined)
     return parted(events.length + 1, `${expected[0].type} is missing at the end`);
   return ok(bench);
+}
+
+/** Rules that another version of the program has or had; any other name is nobody's. */
+function isOtherRules(rules: string): boolean {
+  const [, number] = /^plugmark\/rules\/([1-9]\d{0,3})$/.exec(rules) ?? [];
+  return number !== undefined && rules !== RULES;
 }
 
 /** The windows, the notes and what had to be answered for, worked out again from the order and the instruments. */

@@ -1,5 +1,6 @@
 import { readCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry } from '../evidence/log.ts';
+import { RULES } from '../job/bench.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
 import { type Around, around } from './around.ts';
 import { atPlug } from './at-plug.ts';
@@ -168,7 +169,7 @@ function statusOf(
   const count = `${proven} of ${cylinders.length} ${cylinders.length === 1 ? 'cylinder' : 'cylinders'} proven OK`;
   const status = (word: string, rest: string) => ({
     word: simulated ? `SIMULATED: ${word}` : word,
-    text: `${count}${rest}`,
+    text: `${count}${rest}${otherRules(state)}`,
   });
   if (state.voided !== null)
     return status('VOID', `; the job was declared void by ${clean(state.voided.by)}.`);
@@ -179,6 +180,12 @@ function statusOf(
   if (settled > 0) return status('COMPLETE, NOT ALL PROVEN', '; see the exceptions.');
   return status('COMPLETE', '.');
 }
+
+/** What this program cannot judge again it only repeats. */
+const otherRules = ({ rules }: JobState) =>
+  rules === RULES
+    ? ''
+    : ` Judged by ${clean(rules)}, which this version does not know: shown as recorded, NOT judged again.`;
 
 const NOT_GIVEN = 'not given';
 

@@ -51,16 +51,25 @@ const RARE = 0.01;
 /** Whether a process is stable, by how many readings complete a rule. */
 export interface Stability {
   readonly readings: number;
-  /** Readings that complete at least one rule. */
+  /** Readings that complete a rule, counted anew behind each. */
   readonly signals: number;
   readonly byChance: number;
-  /** More than chance brings in one of a hundred stable processes, counted as independent (Poisson). */
+  /** More than chance brings in about one of a hundred stable processes. */
   readonly unstable: boolean;
 }
 
-/** How the readings stand to limits that were made of them. */
+/**
+ * How the readings stand to limits that were made of them. Behind a signal the rules begin anew, because that run length is
+ * to the first signal: a run of nine is not two signals.
+ */
 export function stabilityOf(readings: readonly number[], centre: number, sigma: number): Stability {
-  const signals = new Set(runSignals(readings, centre, sigma).map(({ index }) => index)).size;
+  let signals = 0;
+  let since = 0;
+  for (let index = 0; index < readings.length; index++) {
+    if (completedAt(readings, index, since, centre, sigma).length === 0) continue;
+    signals++;
+    since = index + 1;
+  }
   const byChance = readings.length / CHANCE_EVERY;
   // P(N >= k) of a Poisson count with mean m is the chi-square distribution with 2k degrees of freedom at 2m.
   const unstable = signals > byChance && chiSquareCdf(2 * byChance, 2 * signals) < RARE;
@@ -71,13 +80,26 @@ export function stabilityOf(readings: readonly number[], centre: number, sigma: 
 export function runSignals(readings: readonly number[], centre: number, sigma: number): readonly Signal[] {
   return readings.flatMap((reading, index) => {
     const side = reading > centre ? 'above' : 'below';
-    const sign = side === 'above' ? 1 : -1;
-    const broken = PATTERNS.filter(({ needed, of, beyond }) => {
-      const edge = beyond * sigma;
-      if (!(sign * (reading - centre) > edge)) return false;
-      const recent = readings.slice(Math.max(0, index + 1 - of), index + 1);
-      return recent.filter((one) => sign * (one - centre) > edge).length >= needed;
-    });
-    return broken.map(({ rule }) => ({ index, rule, side }));
+    return completedAt(readings, index, 0, centre, sigma).map(({ rule }) => ({ index, rule, side }));
+  });
+}
+
+/** The rules that the reading at `index` completes with those from `since` on. */
+function completedAt(
+  readings: readonly number[],
+  index: number,
+  since: number,
+  centre: number,
+  sigma: number,
+): readonly Pattern[] {
+  const off = (readings[index] ?? centre) - centre;
+  const sign = off > 0 ? 1 : -1;
+  return PATTERNS.filter(({ needed, of, beyond }) => {
+    const edge = beyond * sigma;
+    if (!(sign * off > edge)) return false;
+    let count = 0;
+    for (let i = Math.max(since, index + 1 - of); i <= index; i++)
+      if (sign * ((readings[i] ?? centre) - centre) > edge) count++;
+    return count >= needed;
   });
 }

@@ -1,6 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { showCapability } from '../../src/cli/capability.ts';
 import { groupFolders } from '../../src/cli/capability-files.ts';
 import { showDelivered } from '../../src/cli/delivered.ts';
@@ -76,8 +76,14 @@ it('charts say how their readings are named, and show one at least', async () =>
   expect((await shown({})).text).toContain(
     'Each reading is named by its day and cylinder: 26-02-03/1 is of cylinder 1 on 2026-02-03.',
   );
-  for (const command of [['capability'], ['drift', 'wrench']])
-    expect(await main(['node', 'plugmark', ...command, '--data', station.data, '--last', '0'])).toBe(
-      EXIT.badInput,
-    );
+  const errors = vi.spyOn(process.stderr, 'write').mockReturnValue(true);
+  try {
+    for (const command of [['capability'], ['drift', 'wrench']])
+      expect(await main(['node', 'plugmark', ...command, '--data', station.data, '--last', '0'])).toBe(
+        EXIT.badInput,
+      );
+    expect(errors.mock.calls.join('')).toContain('expected 1 or more');
+  } finally {
+    errors.mockRestore();
+  }
 });

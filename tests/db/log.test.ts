@@ -262,6 +262,12 @@ describe('what others do to the file', () => {
     ['a hash of the tree exchanged', 'UPDATE subtrees SET hash = randomblob(32) WHERE place = 7', { seq: 8 }],
     ['a hash of the tree taken out', 'DELETE FROM subtrees WHERE place = 7', { seq: 8 }],
     ['samples said to be something else', 'UPDATE entries SET tells = 1 - tells WHERE seq = 7', { seq: 7 }],
+    [
+      'the last entry in a stream without a name',
+      `UPDATE entries SET stream = 4096 WHERE seq = ${COUNT}`,
+      { seq: COUNT },
+    ],
+    ['a stream that nothing is in', `INSERT INTO streams VALUES (77, 'job:GHOST')`, { seq: COUNT + 1 }],
     ['an entry in another stream', 'UPDATE entries SET stream = 99 WHERE seq = 7', { seq: 7 }],
     ['a stream under another name', `UPDATE streams SET name = 'job:WO-9'`, { seq: 1 }],
     [

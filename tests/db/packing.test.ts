@@ -9,6 +9,7 @@ import { z } from 'zod';
 import { openStationLog } from '../../db/log.ts';
 import { migrate, readMigrations } from '../../db/migrate.ts';
 import { packingOf } from '../../db/packing.ts';
+import { looksSound } from '../../db/sound.ts';
 import { placeOf } from '../../db/tree.ts';
 import { entryHash, written } from '../../src/evidence/entry.ts';
 import { completedBy, treeOf, treeRoot } from '../../src/evidence/merkle.ts';
@@ -98,6 +99,10 @@ it('a log of the earlier form, with plain bodies, goes on as it is', async () =>
       subtree.run(placeOf(made.level, made.index), made.hash);
   }
   earlier.close();
+
+  const large = new Sqlite(path, { readonly: true });
+  expect(looksSound(large, path, 0)).toBe(true);
+  large.close();
 
   const log = await openStationLog(path);
   expect(log.check()).toBeNull();

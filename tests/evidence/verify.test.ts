@@ -222,11 +222,29 @@ it('says that a job was simulated, and cannot be made to say otherwise', () => {
 it('judged by rules that this program does not know is as it was sealed, and is not called judged again', () => {
   const [first, ...rest] = wholeJob();
   if (first?.type !== 'job-opened') throw new Error('no opening');
-  const older = seal(logOf([{ ...first, rules: 'plugmark/rules/0' }, ...rest]));
+  const older = seal(logOf([{ ...first, rules: 'plugmark/rules/2' }, ...rest]));
   const { verdict, checks } = verifyRecord(older, trust);
   expect(verdict).toBe('other-rules');
   expect(EXIT_CODES[verdict]).toBe(4);
   expect(checks.filter(({ outcome }) => outcome !== 'passed')).toEqual([
     expect.objectContaining({ name: 'judged again', outcome: 'not-applicable' }),
   ]);
+});
+
+it.each(['plugmark/rules/3 ', 'plugmark/rules/x', 'other/rules/1'])(
+  'rules that nobody ever had are no way out of being judged again: %j',
+  (rules) => {
+    const [first, ...rest] = wholeJob();
+    if (first?.type !== 'job-opened') throw new Error('no opening');
+    const file = seal(logOf([{ ...first, rules }, ...rest]));
+    expect(judged(file)).toMatchObject(rejected('judged again'));
+  },
+);
+
+it('a job closed as complete that is not contradicts itself, whatever rules it claims', () => {
+  const [first, ...rest] = wholeJob();
+  if (first?.type !== 'job-opened') throw new Error('no opening');
+  const lacking = rest.filter((event) => !('pull' in event && event.pull === 2));
+  const file = seal(logOf([{ ...first, rules: 'plugmark/rules/2' }, ...lacking]));
+  expect(judged(file).failed).toContain('contents');
 });

@@ -94,7 +94,7 @@ describe('judging a job again from its events', () => {
   it('refuses to judge by rules it does not have', () => {
     const [opened, ...rest] = eventfulJob().events;
     if (opened?.type !== 'job-opened') throw new Error('not opened');
-    expect(replay([{ ...opened, rules: 'plugmark/rules/0' }, ...rest])).toMatchObject({
+    expect(replay([{ ...opened, rules: 'plugmark/rules/1' }, ...rest])).toMatchObject({
       ok: false,
       error: { code: 'rules-differ' },
     });

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { LogEntry } from '../../src/evidence/log.ts';
+import { RULES } from '../../src/job/bench.ts';
 import type { JobEvent } from '../../src/job/event.ts';
 import { foldAll } from '../../src/job/fold.ts';
 import { type WorkOrder, workOrderSchema } from '../../src/job/order.ts';
@@ -259,7 +260,7 @@ function opening(order: WorkOrder, options: JobOptions): JobEvent[] {
         firstTorqueWindow: null,
         notes: [],
       },
-      rules: 'plugmark/rules/1',
+      rules: RULES,
     },
     {
       type: 'session-started',

@@ -23,7 +23,9 @@ describe('large letters', () => {
   });
 
   it('gives every character a shape of its own', () => {
-    const shapes = [...'0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ.-'].map((c) => largeLetters(c, 80, 5, unicode)?.join('\n'));
+    const shapes = [...'0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ.-'].map((c) =>
+      largeLetters(c, 80, 5, unicode)?.join('\n'),
+    );
     expect(new Set(shapes).size).toBe(shapes.length);
     expect(shapes).not.toContain(undefined);
   });
