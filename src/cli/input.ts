@@ -1,4 +1,4 @@
-import { readFile } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { z } from 'zod';
 import { parseStrictJson } from '../evidence/strict-json.ts';
@@ -22,14 +22,27 @@ export async function readJson<T extends z.ZodType>(
   return parsed.data;
 }
 
+const NO_PLAIN_FILE = 'no plain file';
+const WHY: Readonly<Record<string, string>> = {
+  ENOENT: 'no such file',
+  EACCES: 'no permission to read it',
+  EISDIR: 'it is a folder',
+  [NO_PLAIN_FILE]: 'it is no plain file',
+};
+
+/** The bytes of a plain file that is no larger than `maxBytes`; problems `file-unreadable`, `file-too-large`. */
 export async function readBytes(file: string, what: string, maxBytes: number): Promise<Uint8Array> {
   try {
-    const bytes = await readFile(file);
-    if (bytes.length <= maxBytes) return bytes;
+    const found = await stat(file);
+    // A pipe or a device has no end.
+    if (!found.isFile() && !found.isDirectory()) throw Object.assign(new Error(), { code: NO_PLAIN_FILE });
+    if (found.size <= maxBytes) {
+      const bytes = await readFile(file);
+      if (bytes.length <= maxBytes) return bytes;
+    }
   } catch (cause) {
     const code = cause instanceof Error && 'code' in cause ? String(cause.code) : 'unknown';
-    const why =
-      { ENOENT: 'no such file', EACCES: 'no permission to read it', EISDIR: 'it is a folder' }[code] ?? code;
+    const why = WHY[code] ?? code;
     throw new ProblemError({
       code: 'file-unreadable',
       where: file,

@@ -54,7 +54,10 @@ export async function job(options: JobOptions): Promise<ExitCode> {
     const lookBacks = lookBacksOf(station.log.stationEntries());
     const file = { ...read, instruments: withFindings(read.instruments, lookBacks) };
     const typed$ = new Subject<string>();
-    // First: a job without its tools is not to stand in the log.
+    // What is wrong with an order is told before any tool is looked for.
+    if (options.order !== undefined && options.resume !== true)
+      await openingFrom(options.order, station, file, overridesOf(options));
+    // A job without its tools is not to stand in the log.
     const tools = await openTools(file.tools, { base: file.base, clock, typed$ });
     const types = file.tools.some(({ driver }) => driver.use === 'typed');
     const plain = options.plain === true || !hasScreen();
@@ -148,12 +151,13 @@ function confirmed(station: Station, begun: Begun): Begun {
   return begun;
 }
 
-async function openFrom(
+/** What a job begins with, from its order; nothing is written yet. */
+async function openingFrom(
   path: string,
   station: Station,
   file: LoadedStation,
   overrides: readonly Override[],
-): Promise<Begun> {
+) {
   const order = await readJson(path, workOrderSchema, 'work order', 'the example in the README');
   const stream = `job:${order.job}`;
   if (station.log.streams().includes(stream))
@@ -175,6 +179,16 @@ async function openFrom(
     by: event.type === 'instrument-overridden' ? event.by : order.technician,
     event,
   }));
+  return { stream, drafts, now };
+}
+
+async function openFrom(
+  path: string,
+  station: Station,
+  file: LoadedStation,
+  overrides: readonly Override[],
+): Promise<Begun> {
+  const { stream, drafts, now } = await openingFrom(path, station, file, overrides);
   const state = foldAll(await openInLog(station, drafts, now));
   if (state === null) throw new Error('a job without an opening');
   return { stream, bench: createBench(state) };

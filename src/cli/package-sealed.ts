@@ -1,4 +1,3 @@
-import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { canonicalBytes } from '../evidence/canonical.ts';
 import { readCheckpoint } from '../evidence/checkpoint.ts';
@@ -7,6 +6,8 @@ import { checkSignatures } from '../evidence/jws.ts';
 import type { LogEntry } from '../evidence/log.ts';
 import { openRecord } from '../evidence/record.ts';
 import type { StationState } from '../evidence/station.ts';
+import { readBytes } from './input.ts';
+import { MAX_RECORD_BYTES } from './verify-limit.ts';
 
 /** Where a record may lie from before, and what it has to fit. */
 export interface Before {
@@ -16,15 +17,33 @@ export interface Before {
 }
 
 /**
- * The record that was sealed when the job was closed, with the signatures that people put on it since; null where there is
- * none in the station's folder, or where the job went on after it.
+ * The record that was sealed when the job was closed, the one that was countersigned before the one that was not; null
+ * where there is none in the station's folder, or where the job went on after it.
  */
 export async function sealedBefore(
-  { folder, station, log }: Before,
+  before: Before,
   job: string,
   entries: readonly LogEntry[],
-): Promise<{ readonly bytes: Uint8Array; readonly size: number } | null> {
-  const bytes = await readFile(join(folder, `${job}.record.json`)).catch(() => null);
+): Promise<Sealed | null> {
+  for (const end of ['countersigned.record.json', 'record.json']) {
+    const sealed = await sealedIn(join(before.folder, `${job}.${end}`), before, job, entries);
+    if (sealed !== null) return sealed;
+  }
+  return null;
+}
+
+interface Sealed {
+  readonly bytes: Uint8Array;
+  readonly size: number;
+}
+
+async function sealedIn(
+  file: string,
+  { station, log }: Before,
+  job: string,
+  entries: readonly LogEntry[],
+): Promise<Sealed | null> {
+  const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES).catch(() => null);
   if (bytes === null) return null;
   const opened = openRecord(bytes);
   if (!opened.ok) return null;

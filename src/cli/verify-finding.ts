@@ -14,7 +14,7 @@ const findingSchema = z.strictObject({
   /** Names of all checks that failed. */
   failed: z.array(z.string()),
   /** What the record says of itself; null where it cannot be read. */
-  says: z.strictObject({ job: z.string(), checkpoint: z.string() }).nullable(),
+  says: z.strictObject({ job: z.string(), checkpoint: z.string(), simulated: z.boolean() }).nullable(),
 });
 /** What came out for one file. */
 export type Finding = z.infer<typeof findingSchema>;
@@ -37,7 +37,11 @@ export function findingOf(file: string, trust: TrustList): Finding {
       verdict: report.verdict,
       fault: fault === undefined ? null : `${fault.name}: ${fault.detail}`,
       failed: failedIn(report),
-      says: record && { job: record.job, checkpoint: record.log.checkpoint },
+      says: record && {
+        job: record.job,
+        checkpoint: record.log.checkpoint,
+        simulated: record.summary.simulated,
+      },
     };
   } catch (cause) {
     return unreadable(file, cause instanceof Error ? cause.message : 'cannot be read');
@@ -57,6 +61,14 @@ export const isSound = ({ verdict, failed }: Pick<Finding, 'verdict' | 'failed'>
 /** The same of a report. */
 export const isSoundReport = (report: VerificationReport): boolean =>
   isSound({ verdict: report.verdict, failed: failedIn(report) });
+
+/** Empty where all of it was real. */
+export function simulatedText(findings: readonly Finding[]): string {
+  const count = findings.filter(({ says }) => says?.simulated === true).length;
+  return count === 0
+    ? ''
+    : `SIMULATED: ${count} of ${findings.length} jobs; of these nothing is proven about any engine.`;
+}
 
 const unreadable = (file: string, fault: string): Finding => ({
   file,

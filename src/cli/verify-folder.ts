@@ -7,7 +7,7 @@ import { EXIT, type ExitCode, safeLine } from './exit.ts';
 import { jsonText } from './json-text.ts';
 import { progress } from './progress.ts';
 import { onAllCores } from './threads.ts';
-import { type Finding, findingOf, findingsSchema } from './verify-finding.ts';
+import { type Finding, findingOf, findingsSchema, simulatedText } from './verify-finding.ts';
 import { print } from './wrapped.ts';
 
 const SUFFIX = '.record.json';
@@ -50,7 +50,9 @@ function linesOf(findings: readonly Finding[]): readonly string[] {
   const counts = GRAVITY.toReversed()
     .filter((verdict) => verdict === 'authentic' || count(verdict) > 0)
     .map((verdict) => `${count(verdict)} ${WORD[verdict]}`);
-  return [...lines, `${findings.length} records: ${counts.join(', ')}`];
+  const simulated = simulatedText(findings);
+  const total = `${findings.length} records: ${counts.join(', ')}`;
+  return [...lines, total, ...(simulated === '' ? [] : [simulated])];
 }
 
 const WORD: Readonly<Record<Verdict, string>> = {

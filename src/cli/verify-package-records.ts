@@ -6,7 +6,7 @@ import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import type { TrustList } from '../evidence/trust.ts';
 import { progress } from './progress.ts';
-import { type Finding, isSound } from './verify-finding.ts';
+import { type Finding, isSound, simulatedText } from './verify-finding.ts';
 import { spread } from './verify-folder.ts';
 import { isPlain } from './verify-place.ts';
 
@@ -14,6 +14,8 @@ export interface Records {
   readonly check: Check;
   /** Not all could be judged again, because other rules had judged them. */
   readonly otherRules: boolean;
+  /** Empty where no job was. */
+  readonly simulated: string;
   /** Set where some were signed by a key that the reader does not trust. */
   readonly untrusted: Check | null;
   readonly checkpoints: readonly { readonly path: string; readonly checkpoint: SignedCheckpoint | null }[];
@@ -38,7 +40,8 @@ export async function recordsIn(folder: string, index: PackageIndex, trust: Trus
     return { path: inside(file), checkpoint: note?.ok === true ? note.value : null };
   });
   return {
-    check: checkRecords(findings, jobs, inside),
+    check: checkRecords(index, findings, jobs, inside),
+    simulated: simulatedText(findings),
     otherRules: findings.some(({ verdict }) => verdict === 'other-rules'),
     untrusted: untrustedIn(findings, inside),
     checkpoints,
@@ -50,11 +53,14 @@ const SHOWN = 5;
 type Inside = (file: string) => string;
 
 function checkRecords(
+  index: PackageIndex,
   findings: readonly Finding[],
   jobs: ReadonlyMap<string, string>,
   inside: Inside,
 ): Check {
   const bad = findings.filter((finding) => !isSound(finding));
+  if (findings.length < index.jobs.length)
+    return failed('records', `${findings.length} of ${index.jobs.length} that the index names are there.`);
   const [first] = bad;
   if (first !== undefined) {
     const others = bad.slice(1, 1 + SHOWN).map(({ file }) => inside(file));
@@ -83,7 +89,11 @@ function checkRecords(
     others === 0
       ? 'each authentic and judged again'
       : `each authentic; ${others} NOT judged again, because they were judged by rules that this version does not know`;
-  return passed('records', `${findings.length} records, ${again}; ${said}.`);
+  const simulated = simulatedText(findings);
+  return passed(
+    'records',
+    `${findings.length} records, ${again}; ${said}.${simulated === '' ? '' : ` ${simulated}`}`,
+  );
 }
 
 function untrustedIn(findings: readonly Finding[], inside: Inside): Check | null {

@@ -24,6 +24,8 @@ export interface PackageReport {
   readonly checks: readonly Check[];
   /** A sentence where it cannot be read. */
   readonly log: PackageLog | string;
+  /** A sentence where jobs in it were simulated, else empty. */
+  readonly simulated: string;
   /** The package was held against an older checkpoint. */
   readonly held: boolean;
 }
@@ -37,7 +39,7 @@ export function packageLines(folder: string, report: PackageReport): readonly st
   const headline = questions.length === 0 || verdict === 'rejected' ? '' : ` ${questionHeadline(report)}`;
   const left = leftOut.map(({ job, because }) => `  left out: job ${safeLine(job)}, ${safeLine(because)}`);
   return [
-    `${safeLine(folder)}: ${HEADLINE[verdict]}${headline}`,
+    `${safeLine(folder)}: ${HEADLINE[verdict]}${headline}${report.simulated === '' ? '' : ` ${report.simulated}`}`,
     `  ${safeLine(index.purpose)}; station ${safeLine(index.station)}; ${counted(jobs.length, 'record')}; asked for ${safeLine(asked.join(', ')) || 'all jobs'}`,
     ...checks.map(({ name, outcome, detail }) => `  ${MARK[outcome]} ${name.padEnd(13)} ${safeLine(detail)}`),
     ...(questions.length === 0 ? [] : ['  PUT IN QUESTION by what was learned later:', ...questions]),

@@ -70,7 +70,14 @@ async function reportOn(folder: string, options: PackageOptions): Promise<Packag
   const bad = others.some(({ outcome }) => outcome === 'failed');
   const sound = records.otherRules ? 'other-rules' : 'authentic';
   const verdict = bad ? 'rejected' : signer.outcome === 'failed' ? 'untrusted' : sound;
-  return { index, verdict, checks, log, held: since?.outcome === 'passed' };
+  return {
+    index,
+    verdict,
+    checks,
+    log,
+    simulated: records.simulated,
+    held: own !== null && own.size > 0 && since?.outcome === 'passed',
+  };
 }
 
 const EXIT_OF: Readonly<Record<PackageVerdict, ExitCode>> = {

@@ -113,11 +113,7 @@ describe('a new entry', () => {
     ['a hole in seq', () => rowAfter({ seq: COUNT + 1 }), 'seq must follow'],
     ['a seq left to the database', () => ({ ...rowAfter(), seq: null }), 'seq must follow'],
     ['a hole in the stream', () => rowAfter({ n: COUNT + 1 }), 'n must follow'],
-    [
-      'a new stream that does not start at 1',
-      () => rowAfter({ stream: 2, n: 1 }),
-      'append-only',
-    ],
+    ['a new stream that does not start at 1', () => rowAfter({ stream: 2, n: 1 }), 'append-only'],
     ['a kind that there is not', () => ({ ...rowAfter(), tells: 3 }), 'CHECK'],
     ['a stream without a name', () => rowAfter({ stream: 9, n: 0 }), 'a stream that is there'],
     ['a hash that is too short', () => ({ ...rowAfter(), hash: Buffer.alloc(31) }), 'CHECK'],
