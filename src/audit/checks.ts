@@ -71,8 +71,10 @@ export function periodsOf({ issued, asFound }: Certificates): readonly (readonly
   return periods;
 }
 
+/** One whose figures were put right since counts as it was recorded last; some laboratories give every one the same number. */
 function corrected(all: readonly Certificate[]): readonly Certificate[] {
-  return [...new Map(all.map((one) => [`${one.date} ${one.number}`, one])).values()];
+  const key = ({ date, number, laboratory }: Certificate) => canonical([date, number, laboratory]);
+  return [...new Map(all.map((one) => [key(one), one])).values()];
 }
 
 const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);

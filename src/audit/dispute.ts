@@ -89,10 +89,11 @@ function checksSince({ instruments, basis }: JobState, station: readonly Station
     const isOfJob = instruments.some((used) => used.serial !== undefined && used.serial === serial);
     if (!isOfJob || certificate === undefined || serial === undefined || certificate.date <= basis.on)
       return [];
-    const key = `${serial} ${certificate.number}`;
+    const { date, number, laboratory } = certificate;
+    const key = canonical([serial, number, date, laboratory]);
     if (seen.has(key)) return [];
     seen.add(key);
-    return [{ kind: 'checked', at, tool: id, serial, number: certificate.number, date: certificate.date }];
+    return [{ kind: 'checked', at, tool: id, serial, number, date }];
   });
 }
 

@@ -2,6 +2,7 @@
  * The gauge studies of a station, as its log tells them: what was planned and drawn, which readings stand, how each ended.
  * What does not fit what stood before it changes nothing.
  */
+import type { ReadingFrom } from '../evidence/gauge-study-event.ts';
 import type { StationEntry } from '../evidence/log.ts';
 import type { StationEvent } from '../evidence/station-event.ts';
 import type { Problem } from '../problem.ts';
@@ -26,7 +27,7 @@ export interface StudyTaking {
   readonly begun: StudyBegun;
   readonly exercise: Exercise;
   /** How each reading that stands was had. */
-  readonly from: readonly ('tool' | 'hand')[];
+  readonly from: readonly ReadingFrom[];
   /** How many readings were taken back on the way. */
   readonly takenBack: number;
 }

@@ -2,6 +2,7 @@
  * A gauge study while people are at it: the exercise, the tool in somebody's hand, a pause. Pure: each thing that happens
  * makes another sitting, and tells what has to be in the log before anybody sees it.
  */
+import type { ReadingFrom } from '../evidence/gauge-study-event.ts';
 import type { StationEvent } from '../evidence/station-event.ts';
 import type { ToolState } from '../job/state.ts';
 import type { LinkState } from '../reading.ts';
@@ -26,7 +27,7 @@ export interface Sitting {
 
 export interface Asked extends Believable {
   readonly value: number;
-  readonly from: 'tool' | 'hand';
+  readonly from: ReadingFrom;
 }
 
 /**
@@ -36,7 +37,7 @@ export interface Asked extends Believable {
 export type SittingInput =
   | { readonly kind: 'link'; readonly link: LinkState }
   | { readonly kind: 'live'; readonly nowNm: number; readonly pulling: boolean }
-  | { readonly kind: 'value'; readonly value: number; readonly from: 'tool' | 'hand' }
+  | { readonly kind: 'value'; readonly value: number; readonly from: ReadingFrom }
   | { readonly kind: 'refused'; readonly words: string }
   | { readonly kind: 'take' | 'back' | 'pause' };
 
@@ -91,7 +92,7 @@ export function sat(before: Sitting, input: SittingInput): Sat {
 /** Beyond it the log takes no figure. */
 const MOST = 1e6;
 
-function value(before: Sitting, value: number, from: 'tool' | 'hand'): Sat {
+function value(before: Sitting, value: number, from: ReadingFrom): Sat {
   const not = (words: string): Sat => ({ sitting: { ...before, notice: { words } }, kept: [] });
   if (before.paused || due(before.exercise) === null) return not('A reading came and was not taken.');
   if (!(Math.abs(value) <= MOST)) return not('That is no figure that can be read.');

@@ -141,8 +141,8 @@ function pullsOf({ instrument, rows }: Subject, permissible: PermissibleDeviatio
 
 /** The certificates that its jobs were done by. */
 function frozenWith({ log }: Archive, { rows, instrument }: Subject) {
-  const keys = new Map(rows.map(({ setupKey, certificate }) => [`${certificate}`, setupKey]));
-  return [...keys.values()].flatMap((key) =>
+  const keys = new Set(rows.map(({ setupKey }) => setupKey));
+  return [...keys].flatMap((key) =>
     log.history
       .setupOf(key)
       .instruments.flatMap(({ serial, certificate }) =>

@@ -5,6 +5,7 @@ import {
   openStudyOf,
   unknownStudy,
 } from '../audit/gauge-log.ts';
+import type { ReadingFrom } from '../evidence/gauge-study-event.ts';
 import type { Stamp } from '../evidence/log.ts';
 import { ProblemError } from '../problem.ts';
 import { studyLines } from '../report/gauge-study.ts';
@@ -61,11 +62,15 @@ export function toldStudy(study: LoggedStudy): readonly string[] {
   }
   const lines = studyLines(end.made);
   if (taking === null) return lines;
-  const byHand = taking.from.filter((from) => from === 'hand').length;
+  const count = (wanted: ReadingFrom) => taking.from.filter((from) => from === wanted).length;
+  const typed = count('typed');
   return [
     ...lines,
     '',
-    `Readings typed by hand ${byHand}, taken back on the way ${taking.takenBack}.`,
+    `Readings typed by hand ${count('hand')}, taken back on the way ${taking.takenBack}.`,
+    ...(typed === 0
+      ? []
+      : [`Typed figures ${typed}: by a gauge that types or by a person, which nobody can tell apart.`]),
     ...(isAsTaken(study) ? [] : ['NOT AS TAKEN: these are not the readings that the log took one by one.']),
   ];
 }

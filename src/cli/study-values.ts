@@ -51,7 +51,7 @@ export function studyValues(tool: Tool, atNm: number): Observable<SittingInput> 
     if (reading.kind !== 'value') return [];
     const { atUs, counts } = reading;
     const value = scaled(counts, description.exponent + (gauge ? 3 : 0));
-    if (description.link.kind === 'keyboard') return [{ kind: 'value', value, from: 'tool' }];
+    if (description.link.kind === 'keyboard') return [{ kind: 'value', value, from: 'typed' }];
     if (gauge) return [taken(value, atUs, atUs, NEXT_GAUGED_US)];
     const found = detector.push(atUs, value);
     const { nowNm, pulling } = detector.live();

@@ -22,6 +22,10 @@ const measuresSchema = z.discriminatedUnion('quantity', [
 ]);
 export type StudyMeasures = z.infer<typeof measuresSchema>;
 
+/** `typed`: as a gauge types that plays a keyboard; a person may have done so too. `hand`: somebody chose to type a figure. */
+const readingFromSchema = z.enum(['tool', 'typed', 'hand']);
+export type ReadingFrom = z.infer<typeof readingFromSchema>;
+
 /** What happens to a gauge study, from its plan to its end. When a reading was had, its entry says. */
 export const gaugeStudyEvents = [
   z.strictObject({
@@ -45,7 +49,7 @@ export const gaugeStudyEvents = [
     study,
     turn,
     value,
-    from: z.enum(['tool', 'hand']),
+    from: readingFromSchema,
   }),
   /** The reading of this turn, which was the last one, does not count: its part is due again. */
   z.strictObject({ type: z.literal('gauge-study-taken-back'), study, turn }),

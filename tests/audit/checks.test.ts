@@ -47,6 +47,19 @@ describe('the certificates of a tool', () => {
 });
 
 describe('the periods between adjustments', () => {
+  it('are told apart by day, number and laboratory, because some laboratories give every one the same number', () => {
+    const [here, there] = [
+      { ...certificate('1', '2025-01-12'), laboratory: 'Laboratory A' },
+      { ...certificate('1', '2025-01-12', { error: 0.7 }), laboratory: 'Laboratory B' },
+    ];
+    const { issued } = certificatesOf(
+      [here, there].map((one, i) => entry(recorded(one), i)),
+      here.serial,
+      [],
+    );
+    expect(issued).toEqual([here, there]);
+  });
+
   it('end with what was found, and begin with what the tool left with', () => {
     expect(told({ issued: [CAL3, CAL1, CAL2], asFound: [FOUND] })).toEqual([
       ['CAL-1 first', 'CAL-2 not-told', 'CAL-3 as-found'],

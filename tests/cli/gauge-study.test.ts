@@ -142,7 +142,7 @@ describe('a gauge study with the simulated gauge, in plain lines', () => {
     expect(text).toContain('A reading came and was not taken.');
     expect(text).toContain('typed by hand 0, taken back on the way 1.');
     expect((await studyEvents()).slice(1, 5)).toMatchObject([
-      { type: 'gauge-study-read', turn: 1, value: 0.5, from: 'tool' },
+      { type: 'gauge-study-read', turn: 1, value: 0.5, from: 'typed' },
       { type: 'gauge-study-taken-back', turn: 1 },
       { type: 'gauge-study-read', turn: 1, value: 0.601 },
       { type: 'gauge-study-read', turn: 2, value: 0.602 },
