@@ -195,7 +195,12 @@ export function checkSameLog(
   const astray = checkpoints.filter(({ checkpoint }) => checkpoint === null || !extendsFrom(checkpoint, log));
   const [first] = astray;
   if (first === undefined)
-    return passed('same log', `All ${checkpoints.length} records stand in the log of the package.`);
+    return passed(
+      'same log',
+      checkpoints.length === 1
+        ? 'The record stands in the log of the package.'
+        : `All ${checkpoints.length} records stand in the log of the package.`,
+    );
   const more = astray.length === 1 ? '' : `, and ${astray.length - 1} more`;
   return failed('same log', `Not in the log of the package: ${first.path}${more}.`);
 }

@@ -10,6 +10,13 @@ import { fileProblem } from './file-problem.ts';
  * folders and says that they are missing, as /proc does.
  */
 export function makeFolder(folder: string, mode = 0o777): void {
+  if (folder === '')
+    throw new ProblemError({
+      code: 'option-not-valid',
+      where: '--out',
+      message: 'the name of the folder is empty',
+      next: 'Name a folder.',
+    });
   told(folder, () => {
     const missing: string[] = [];
     for (let at = folder; !existsSync(at) && dirname(at) !== at; at = dirname(at)) missing.unshift(at);

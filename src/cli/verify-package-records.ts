@@ -5,6 +5,7 @@ import { type Check, failed, passed } from '../evidence/check.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import type { TrustList } from '../evidence/trust.ts';
+import { counted } from './package-text.ts';
 import { progress } from './progress.ts';
 import { type Finding, isSound, simulatedText } from './verify-finding.ts';
 import { spread } from './verify-folder.ts';
@@ -92,7 +93,7 @@ function checkRecords(
   const simulated = simulatedText(findings);
   return passed(
     'records',
-    `${findings.length} records, ${again}; ${said}.${simulated === '' ? '' : ` ${simulated}`}`,
+    `${counted(findings.length, 'record')}, ${again}; ${said}.${simulated === '' ? '' : ` ${simulated}`}`,
   );
 }
 

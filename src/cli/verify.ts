@@ -33,7 +33,10 @@ const MARK = { passed: '[ok]  ', failed: '[FAIL]', 'not-applicable': '[-]   ' } 
 
 /** Checks a record file, an audit package, or all records in a folder, and says in plain words what was checked. */
 export async function verify(path: string, options: VerifyOptions): Promise<ExitCode> {
-  if (await isPackage(path)) return verifyPackage(path, options);
+  if (await isPackage(path)) {
+    if (options.time !== undefined) throw new ProblemError(timeOfPackage(path));
+    return verifyPackage(path, options);
+  }
   if (options.kept !== undefined) throw new ProblemError(indexMissing(path));
   const { list: trust, fault } = await readersTrust(options.trust, path);
   if (fault !== null) process.stderr.write(`${safeLine(fault)}\n`);
@@ -80,6 +83,15 @@ async function isFolder(path: string): Promise<boolean> {
     // Reading it says in words what is wrong.
     return false;
   }
+}
+
+function timeOfPackage(path: string) {
+  return {
+    code: 'time-of-package',
+    where: path,
+    message: 'a time stamp belongs to one record, and this is a package',
+    next: 'Name the record in it, or leave --time out.',
+  };
 }
 
 function indexMissing(path: string) {

@@ -124,3 +124,9 @@ describe('a command whose output cannot be written', () => {
     return { asFound, by: 'Quality One' };
   };
 });
+
+it('a folder without a name is a slip of the hand, and no fault of the program', () => {
+  expect(() => makeFolder('')).toThrow(
+    expect.objectContaining({ problem: expect.objectContaining({ code: 'option-not-valid' }) }),
+  );
+});

@@ -160,6 +160,11 @@ describe('a package before a wary reader', () => {
     expect(found).toContain('J-1.record.json: no plain file');
   });
 
+  it('takes no time stamp, which belongs to one record', async () => {
+    await make();
+    await expect(verified({ time: join(out, 'any.tsr') })).rejects.toThrow('belongs to one record');
+  });
+
   it('is told of in JSON that moves no cursor and turns no line', async () => {
     await make();
     const name = 'a\u009b2J\u202eb';
