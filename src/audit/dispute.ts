@@ -2,8 +2,8 @@
 import { canonical } from '../evidence/canonical.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import type { JobState } from '../job/state.ts';
-import { onFinding } from './lookback-held.ts';
-import type { ItemState, LookBack } from './lookback-state.ts';
+import { onFinding } from './impact-held.ts';
+import type { ItemState, LookBack } from './impact-state.ts';
 
 export type Learned =
   /** A look-back touches the job: some of its proofs do not hold any more. */

@@ -4,7 +4,7 @@ import { readingFor } from '../job/measurement.ts';
 import { formatGap } from '../quantity/length.ts';
 import { formatTorque } from '../quantity/torque.ts';
 import type { AttemptRow } from './attempt.ts';
-import type { LookBack } from './lookback-state.ts';
+import type { LookBack } from './impact-state.ts';
 import type { Setup } from './setup.ts';
 
 /** A job as the station's list has it. */

@@ -4,7 +4,7 @@
  */
 import { z } from 'zod';
 import { monthsLater } from '../instrument/dates.ts';
-import type { LookBack } from './lookback-state.ts';
+import type { LookBack } from './impact-state.ts';
 import type { AskedJob } from './questions.ts';
 
 export const retentionSchema = z.strictObject({

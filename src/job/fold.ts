@@ -1,6 +1,6 @@
-import { answered } from './answered.ts';
-import { foldAround, isAround, oldPlugDue } from './around.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
+import { answered } from './fold-answer.ts';
+import { foldAround, isAround, oldPlugDue } from './fold-checklist.ts';
 import { pullPlaced, retighten, withCylinder, withGiven } from './fold-pulls.ts';
 import { firstGapState, gapStepOf, withGapStep, withNewPlug } from './plugs.ts';
 import { isOver, type JobState, type Settlement, type StepState } from './state.ts';

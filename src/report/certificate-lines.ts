@@ -1,11 +1,12 @@
 /** The line through a tool's certificates, for people: what each said, what the line comes to, and what that rests on. */
+
+import type { Told } from '../audit/calibrations.ts';
 import {
   type CertificateLines,
   type ErrorAt,
   firstBeyond,
   type NominalLine,
 } from '../audit/certificate-line.ts';
-import type { Told } from '../audit/checks.ts';
 import { clean } from './clean.ts';
 import { figure, UNIT_TEXT, type Unit } from './figures.ts';
 

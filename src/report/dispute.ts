@@ -1,6 +1,6 @@
 /** The file of one claim about one vehicle: each job with what was known on its day, and what has been learned since. */
 import { type JobOfVehicle, type Learned, learnedSince, recordedOn } from '../audit/dispute.ts';
-import type { LookBack } from '../audit/lookback-state.ts';
+import type { LookBack } from '../audit/impact-state.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import { dueDate } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
@@ -8,7 +8,7 @@ import type { CylinderState, JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import { exceptionRows } from './exceptions.ts';
 import { figure, percent, UNIT_TEXT, type Unit, utc } from './figures.ts';
-import { decisionWords, sortWords } from './lookback.ts';
+import { decisionWords, sortWords } from './impact.ts';
 import type { Paper, Part } from './paper.ts';
 import type { Cell } from './table.ts';
 import { cylinderVerdict, VERDICT_WORD, verdictOf } from './verdict.ts';

@@ -1,5 +1,5 @@
-import { drawAround } from './around-drawing.ts';
 import type { AttemptRow } from './attempts.ts';
+import { drawAround } from './checklist-drawing.ts';
 import { enginePicture, pictureHeight } from './engine-picture.ts';
 import { figure, percent } from './figures.ts';
 import type { CylinderRow, ReportModel } from './model.ts';

@@ -2,7 +2,7 @@
 
 import { dueDate } from '../instrument/fitness.ts';
 import type { JobState, Question, ToolState } from '../job/state.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './draft.ts';
 import { exceptionsNow } from './exceptions.ts';
 import type { Glyphs } from './glyphs.ts';
 import { apart, columnsOfLine, type Line, type Span } from './line.ts';

@@ -4,7 +4,7 @@
  */
 import { torqueWindowOf } from '../job/stage.ts';
 import { adviceOnLast } from './advice-words.ts';
-import { type Desk, deskFor } from './desk.ts';
+import { type Desk, deskFor } from './draft.ts';
 import { engineLines } from './engine.ts';
 import { wantedBy } from './exceptions.ts';
 import { folded } from './folded.ts';

@@ -1,7 +1,7 @@
 /** The keys of the phase at hand, and those that always count. */
 import type { JobState } from '../job/state.ts';
 import { CONDITIONS, DAMAGE } from './condition-words.ts';
-import type { Desk } from './desk.ts';
+import type { Desk } from './draft.ts';
 import { PLUG_KEYS } from './gap-keys.ts';
 import type { Line } from './line.ts';
 import type { Draft } from './panels/panel.ts';

@@ -5,7 +5,7 @@
  */
 
 import type { JobState } from '../job/state.ts';
-import { type Desk, deskFor } from './desk.ts';
+import { type Desk, deskFor } from './draft.ts';
 import { wantedBy } from './exceptions.ts';
 import { keysLine } from './foot.ts';
 import { formLines } from './form-lines.ts';

@@ -4,7 +4,7 @@ import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { torqueWindowOf } from '../job/stage.ts';
 import type { JobState, TorqueAttempt } from '../job/state.ts';
 import { adviceText } from './advice-words.ts';
-import { aroundSaid } from './around-lines.ts';
+import { aroundSaid } from './checklist-lines.ts';
 import { SCRAP_WORDS, WIRE_WORDS } from './gap-keys.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { printable } from './printable.ts';

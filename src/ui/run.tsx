@@ -3,7 +3,7 @@ import type { Observable } from 'rxjs';
 import type { Command } from '../job/command.ts';
 import type { TerminalLook } from './canvas.tsx';
 import { chimeFor } from './chime.ts';
-import { type Desk, inView, newDesk, type Pressed, pressed } from './desk.ts';
+import { type Desk, inView, newDesk, type Pressed, pressed } from './draft.ts';
 import { isQuit, type KeyPress } from './key-press.ts';
 import { Screen } from './screen.tsx';
 import { runShell, type Seen, type Shell } from './shell.tsx';

@@ -9,7 +9,7 @@ import { keyLines } from './help.ts';
 import { isLargeEnough, type Size, tooSmallText } from './layout.ts';
 import { apart, cutLine, exactly, type Line } from './line.ts';
 import { printable } from './printable.ts';
-import type { StudyDesk } from './study-desk.ts';
+import type { StudyDesk } from './study-draft.ts';
 import { gridLines } from './study-grid.ts';
 import { studyLarge } from './study-large.ts';
 import { resultLines } from './study-result.ts';

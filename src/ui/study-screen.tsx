@@ -5,7 +5,7 @@ import { isQuit } from './key-press.ts';
 import { Lines } from './row.tsx';
 import { runShell, type Shell } from './shell.tsx';
 import { studyChime } from './study-chime.ts';
-import { newStudyDesk, pressedStudy, type StudyOut } from './study-desk.ts';
+import { newStudyDesk, pressedStudy, type StudyOut } from './study-draft.ts';
 import { type StudyFrame, studyFrame } from './study-frame.ts';
 import type { StudyView } from './study-view.ts';
 

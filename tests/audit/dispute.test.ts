@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { learnedSince } from '../../src/audit/dispute.ts';
-import type { LookBack } from '../../src/audit/lookback-state.ts';
+import type { LookBack } from '../../src/audit/impact-state.ts';
 import type { LogEntry } from '../../src/evidence/log.ts';
 import { foldAll } from '../../src/job/fold.ts';
 import { CHECKED, certificate, eventsOf, type ShopJob } from './shop.ts';

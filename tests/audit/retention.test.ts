@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { LookBack } from '../../src/audit/lookback-state.ts';
+import type { LookBack } from '../../src/audit/impact-state.ts';
 import type { AskedJob } from '../../src/audit/questions.ts';
 import { byYear, keptOf } from '../../src/audit/retention.ts';
 

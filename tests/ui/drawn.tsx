@@ -1,6 +1,6 @@
 /** Draws a view as the terminal would get it, and measures it with Ink's own ruler instead of ours. */
 import { Box, renderToString, Text } from 'ink';
-import { type Desk, newDesk } from '../../src/ui/desk.ts';
+import { type Desk, newDesk } from '../../src/ui/draft.ts';
 import { frameLines } from '../../src/ui/frame.ts';
 import { Screen } from '../../src/ui/screen.tsx';
 import type { BenchView } from '../../src/ui/view.ts';

@@ -1,6 +1,6 @@
 import { render } from 'ink-testing-library';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { type Desk, newDesk, type Out, pressed } from '../../src/ui/desk.ts';
+import { type Desk, newDesk, type Out, pressed } from '../../src/ui/draft.ts';
 import type { KeyPress } from '../../src/ui/key-press.ts';
 import { Keyboard } from '../../src/ui/keyboard.tsx';
 import { Screen } from '../../src/ui/screen.tsx';

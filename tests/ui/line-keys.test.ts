@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { JobState } from '../../src/job/state.ts';
-import { type Desk, newDesk, type Out, pressed } from '../../src/ui/desk.ts';
+import { type Desk, newDesk, type Out, pressed } from '../../src/ui/draft.ts';
 import { askingLines, keysOfLine } from '../../src/ui/line-keys.ts';
 import { jobWith } from './fixtures.ts';
 import { ROUTINE_JOBS, VIEWS } from './views.ts';

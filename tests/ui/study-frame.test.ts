@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { newStudyDesk, type StudyDesk } from '../../src/ui/study-desk.ts';
+import { newStudyDesk, type StudyDesk } from '../../src/ui/study-draft.ts';
 import { studyFrame } from '../../src/ui/study-frame.ts';
 import type { StudyView } from '../../src/ui/study-view.ts';
 import { inkColumns } from './drawn.tsx';

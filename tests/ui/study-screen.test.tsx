@@ -4,7 +4,7 @@ import { render } from 'ink-testing-library';
 import { BehaviorSubject } from 'rxjs';
 import { describe, expect, it, vi } from 'vitest';
 import { studyChime } from '../../src/ui/study-chime.ts';
-import { newStudyDesk, type StudyOut } from '../../src/ui/study-desk.ts';
+import { newStudyDesk, type StudyOut } from '../../src/ui/study-draft.ts';
 import { runStudyScreen, StudyScreen } from '../../src/ui/study-screen.tsx';
 import type { StudyView } from '../../src/ui/study-view.ts';
 import { asStreams, FakeKeyboard, FakeScreen } from './fake-terminal.ts';

@@ -48,11 +48,15 @@ export const declareAudit: Declare = (program, run) => {
         'plugmark lookback assess wrench --as-found as-found.json --by "Quality One" --out look-back',
       )}`,
     )
-    .action((tool, options) => run(async () => (await import('../lookback.ts')).lookBack(tool, options))());
+    .action((tool, options) =>
+      run(async () => (await import('../audit/impact.ts')).lookBack(tool, options))(),
+    );
   whose(lookback.command('list').description('all look-backs and where they stand'))
     .option('--open', 'only those that are not closed')
     .addHelpText('after', examples('plugmark lookback list --open'))
-    .action((options) => run(async () => (await import('../lookback-desk.ts')).listLookBacks(options))());
+    .action((options) =>
+      run(async () => (await import('../audit/impact-decisions.ts')).listLookBacks(options))(),
+    );
   whose(
     lookback
       .command('show')
@@ -62,7 +66,7 @@ export const declareAudit: Declare = (program, run) => {
     .option('--out <folder>', 'writes its PDF and its list of vehicles again, as it stands now')
     .addHelpText('after', examples('plugmark lookback show LB-1 --out look-back'))
     .action((number, options) =>
-      run(async () => (await import('../lookback-desk.ts')).showLookBack(number, options))(),
+      run(async () => (await import('../audit/impact-decisions.ts')).showLookBack(number, options))(),
     );
   whose(
     lookback
@@ -87,7 +91,7 @@ export const declareAudit: Declare = (program, run) => {
       ),
     )
     .action((number, jobs, options) =>
-      run(async () => (await import('../lookback-desk.ts')).decideLookBack(number, jobs, options))(),
+      run(async () => (await import('../audit/impact-decisions.ts')).decideLookBack(number, jobs, options))(),
     );
   whose(
     lookback
@@ -99,7 +103,7 @@ export const declareAudit: Declare = (program, run) => {
     .requiredOption('--by <name>', 'who closes it')
     .addHelpText('after', examples('plugmark lookback close LB-1 --because "all seen to" --by "Foreman One"'))
     .action((number, options) =>
-      run(async () => (await import('../lookback-desk.ts')).closeLookBack(number, options))(),
+      run(async () => (await import('../audit/impact-decisions.ts')).closeLookBack(number, options))(),
     );
 
   asked(
@@ -121,7 +125,7 @@ export const declareAudit: Declare = (program, run) => {
         'plugmark ask --lot L-2231 --attempts --csv > lot.csv',
       ),
     )
-    .action((options) => run(async () => (await import('../ask.ts')).ask(options))());
+    .action((options) => run(async () => (await import('../audit/ask.ts')).ask(options))());
 
   asked(
     whose(
@@ -138,7 +142,7 @@ export const declareAudit: Declare = (program, run) => {
       'after',
       examples('plugmark package --out audit-2026 --since 2025.checkpoint --from 2026-01-01'),
     )
-    .action((options) => run(async () => (await import('../package.ts')).makePackage(options))());
+    .action((options) => run(async () => (await import('../evidence/package.ts')).makePackage(options))());
 
   whose(
     program
@@ -152,7 +156,7 @@ export const declareAudit: Declare = (program, run) => {
       'after',
       examples('plugmark retention', 'plugmark retention --years 7 --csv > retention.csv'),
     )
-    .action((options) => run(async () => (await import('../retention.ts')).retention(options))());
+    .action((options) => run(async () => (await import('../station/retention.ts')).retention(options))());
 
   whose(
     program
@@ -172,5 +176,5 @@ export const declareAudit: Declare = (program, run) => {
       'after',
       examples('plugmark dispute --vin ZZ9EXAMP1PM000104 --claim W-2026-17 --out claim-17'),
     )
-    .action((options) => run(async () => (await import('../dispute.ts')).dispute(options))());
+    .action((options) => run(async () => (await import('../audit/dispute.ts')).dispute(options))());
 };

@@ -9,7 +9,9 @@ export const declareBackup: Declare = (program, run) => {
       .argument('<file>', 'the copy, a file that is not there yet'),
   )
     .addHelpText('after', examples('plugmark backup /media/stick/station-2026-03-02.db'))
-    .action((file, options) => run(async () => (await import('../backup.ts')).backUp(file, options))());
+    .action((file, options) =>
+      run(async () => (await import('../station/backup.ts')).backUp(file, options))(),
+    );
   whose(
     program
       .command('restore')
@@ -23,7 +25,9 @@ export const declareBackup: Declare = (program, run) => {
         'plugmark restore /media/stick/station-2026-03-02.db',
       )}`,
     )
-    .action((file, options) => run(async () => (await import('../backup.ts')).restore(file, options))());
+    .action((file, options) =>
+      run(async () => (await import('../station/backup.ts')).restore(file, options))(),
+    );
   whose(
     program
       .command('recover')
@@ -40,5 +44,5 @@ export const declareBackup: Declare = (program, run) => {
         'plugmark recover --out saved.db --records records/',
       )}`,
     )
-    .action((options) => run(async () => (await import('../backup.ts')).recover(options))());
+    .action((options) => run(async () => (await import('../station/backup.ts')).recover(options))());
 };

@@ -1,6 +1,6 @@
 /** What the declarations of commands share. A declaration loads nothing but commander: a command's own file is imported when it runs. */
 import { type Command, InvalidArgumentError } from 'commander';
-import type { ExitCode } from '../exit.ts';
+import type { ExitCode } from '../terminal/exit.ts';
 
 /** Makes a commander action of a command: its exit code becomes the program's, its problems become sentences. */
 export type Run = (command: () => Promise<ExitCode>) => () => Promise<void>;

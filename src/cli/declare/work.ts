@@ -23,7 +23,7 @@ export const declareWork: Declare = (program, run) => {
       'every key is yours; the hands do what you write there: fit 1, pull 1 careful, measure 1',
     )
     .addHelpText('after', '\nExample:\n  plugmark demo --fast --seed 7 --out demo-7')
-    .action((options) => run(async () => (await import('../demo.ts')).demo(options))());
+    .action((options) => run(async () => (await import('../bench/demo.ts')).demo(options))());
 
   program
     .command('job')
@@ -41,5 +41,5 @@ export const declareWork: Declare = (program, run) => {
       'after',
       '\nExamples:\n  plugmark job\n  plugmark job --order order.json --station station.json\n  plugmark job --resume',
     )
-    .action((options) => run(async () => (await import('../job.ts')).job(options))());
+    .action((options) => run(async () => (await import('../bench/job.ts')).job(options))());
 };

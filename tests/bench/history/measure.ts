@@ -6,7 +6,7 @@ import { z } from 'zod';
 import { backUpLog } from '../../../db/backup.ts';
 import { openStationLog, type StationLogFile } from '../../../db/log.ts';
 import { processGroups } from '../../../src/audit/capability.ts';
-import { judgeAgain } from '../../../src/audit/lookback.ts';
+import { judgeAgain } from '../../../src/audit/impact.ts';
 import type { Certificate } from '../../../src/instrument/certificate.ts';
 import type { Measurement } from '../measurement.ts';
 import { generate, PULLS_A_JOB } from './generate.ts';
