@@ -11,7 +11,7 @@ import type { Certificate } from '../instrument/certificate.ts';
  * `as-left`: behind an adjustment. `not-adjusted`: found and left so. `not-told`: nobody recorded what was found before it,
  * so an adjustment cannot be seen.
  */
-export type Told = 'first' | 'as-found' | 'as-left' | 'not-adjusted' | 'not-told';
+export type Told = 'first' | 'as-found' | 'as-left' | 'not-adjusted' | 'not-stated';
 
 export interface Check {
   readonly certificate: Certificate;
@@ -60,7 +60,7 @@ export function periodsOf({ issued, asFound }: Certificates): readonly (readonly
       period.push({ certificate, told: isFound ? 'as-found' : 'first' });
       periods.push(period);
     } else if (isFound) period.push({ certificate, told: 'as-found' });
-    else if (before.told !== 'as-found') period.push({ certificate, told: 'not-told' });
+    else if (before.told !== 'as-found') period.push({ certificate, told: 'not-stated' });
     else if (canonical(before.certificate.points) === canonical(certificate.points))
       period[period.length - 1] = { certificate, told: period.length === 1 ? 'first' : 'not-adjusted' };
     else {

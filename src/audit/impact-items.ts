@@ -1,8 +1,8 @@
-import type { LookBackItem } from '../evidence/station-event.ts';
+import type { ImpactItem } from '../evidence/station-event.ts';
 import type { AttemptRow } from './attempt.ts';
 import type { JudgedAgain, Sort } from './impact.ts';
 
-/** What a look-back comes to. */
+/** What an impact assessment comes to. */
 export interface Assessment {
   /** How many attempts were looked at. */
   readonly attempts: number;
@@ -11,7 +11,7 @@ export interface Assessment {
   readonly doubtful: number;
   readonly out: number;
   /** The jobs that do not stand as they did, in the order of the log. */
-  readonly items: readonly LookBackItem[];
+  readonly items: readonly ImpactItem[];
   /** All that was looked at, as it was given. */
   readonly sorted: readonly Sorted[];
 }
@@ -34,10 +34,7 @@ export interface Sorted extends JudgedAgain {
  */
 export function assess(judged: readonly JudgedAgain[], ofJobs: readonly AttemptRow[] = []): Assessment {
   const count = { 'still-in': 0, doubtful: 0, out: 0 };
-  const touched = new Map<
-    string,
-    { readonly row: AttemptRow; readonly attempts: LookBackItem['attempts'] }
-  >();
+  const touched = new Map<string, { readonly row: AttemptRow; readonly attempts: ImpactItem['attempts'] }>();
   const deciding = proofsOf(judged, ofJobs);
   for (const proof of deciding.values()) {
     count[proof.sort] += 1;
@@ -58,7 +55,7 @@ export function assess(judged: readonly JudgedAgain[], ofJobs: readonly AttemptR
     });
     touched.set(row.stream, job);
   }
-  const items = [...touched.values()].map(({ row, attempts }): LookBackItem => {
+  const items = [...touched.values()].map(({ row, attempts }): ImpactItem => {
     const sort = attempts.some((one) => one.sort === 'out') ? 'out' : 'doubtful';
     const { job, on, vin, plate, fleet } = row;
     return { job, on, vin, plate, fleet, sort, attempts };
@@ -91,7 +88,7 @@ function proofsOf(judged: readonly JudgedAgain[], ofJobs: readonly AttemptRow[])
     const place = placeOf(row);
     const at = provedAt.get(place);
     if (!isRepeat(row) || at === undefined || row.number <= at) continue;
-    // Without one that stands, the tool found out proved nothing here: another did.
+    // Without one that stands, the tool that was out of tolerance proved nothing here: another did.
     if (GRAVITY[sort] > GRAVITY[standing.get(place)?.sort ?? 'still-in']) standing.set(place, proof);
   }
   return standing;

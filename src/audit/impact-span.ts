@@ -1,5 +1,5 @@
 /**
- * From when to when a look-back has to look: from the last good check before the errors were found (ISO 9001:2015,
+ * From when to when an impact assessment has to look: from the last good check before the errors were found (ISO 9001:2015,
  * 7.1.5.2), as the station's log has it, to the day on which they were found.
  */
 import type { StationEntry } from '../evidence/log.ts';
@@ -11,7 +11,7 @@ import { err, ok, type Result } from '../result.ts';
 import { lastGoodCheck, foundProblem as problem, type Use } from './impact-checks.ts';
 
 /** What is asked: a tool of the station, and the certificate that holds what the laboratory found. */
-export interface LookBackInput {
+export interface ImpactInput {
   readonly tool: string;
   readonly asFound: Certificate;
   /** The certificate to count from, by its number or as "NUMBER of DATE", where the log leaves that open. */
@@ -30,10 +30,10 @@ export interface Span {
 }
 
 /**
- * The span of a look-back. Problems: `tool-unknown`, `serial-missing`, `as-found-other-serial`, `certificate-unit`,
+ * The span of an impact assessment. Problems: `tool-unknown`, `serial-missing`, `as-found-other-serial`, `certificate-unit`,
  * `certificate-in-future`, `certificate-unknown`, `certificates-overlap`, `as-found-too-early`.
  */
-export function spanOf(entries: readonly StationEntry[], input: LookBackInput): Result<Span> {
+export function spanOf(entries: readonly StationEntry[], input: ImpactInput): Result<Span> {
   const { tool, asFound, since } = input;
   const byName = usesOf(entries, ({ id }) => id === tool);
   const wrong = mistaken(byName, entries, input);
@@ -107,7 +107,7 @@ function usesOf(
 function mistaken(
   uses: readonly Use[],
   entries: readonly StationEntry[],
-  { tool, asFound, today }: LookBackInput,
+  { tool, asFound, today }: ImpactInput,
 ): Problem | null {
   const [use] = uses;
   if (use === undefined) {

@@ -1,11 +1,11 @@
-/** The look-backs of a station, as its log tells them: what was found, what was decided for each job, what is still open. */
+/** The impact assessments of a station, as its log tells them: what was found, what was decided for each job, what is still open. */
 import type { StationEntry } from '../evidence/log.ts';
-import type { LookBackDecision, LookBackItem, StationEvent } from '../evidence/station-event.ts';
+import type { ImpactDecision, ImpactItem, StationEvent } from '../evidence/station-event.ts';
 import type { Certificate } from '../instrument/certificate.ts';
 import { err, ok, type Result } from '../result.ts';
 
 export interface Decided {
-  readonly decision: LookBackDecision;
+  readonly decision: ImpactDecision;
   /** The later job that did it again; null for another decision, and where nobody named one. */
   readonly redoneIn: string | null;
   readonly because: string;
@@ -13,14 +13,14 @@ export interface Decided {
   readonly at: string;
 }
 
-export interface ItemState extends LookBackItem {
+export interface ItemState extends ImpactItem {
   /** All that was decided, the last one holds. */
   readonly decided: readonly Decided[];
   /** Not decided, or recalled and not redone yet. */
   readonly open: boolean;
 }
 
-export interface LookBack {
+export interface ImpactAssessment {
   readonly assessment: string;
   readonly made: Extract<StationEvent, { type: 'assessment-made' }>;
   /** Its entry in the log: it looked at nothing that was entered behind it. */
@@ -35,11 +35,11 @@ export interface LookBack {
   readonly closed: { readonly at: string; readonly by: string; readonly because: string } | null;
 }
 
-/** All look-backs, the oldest first. */
-export function lookBacksOf(entries: readonly StationEntry[]): readonly LookBack[] {
+/** All impact assessments, the oldest first. */
+export function impactsOf(entries: readonly StationEntry[]): readonly ImpactAssessment[] {
   const found = new Map<string, Certificate>();
   const checks = new Map<string, Certificate>();
-  const all = new Map<string, LookBack>();
+  const all = new Map<string, ImpactAssessment>();
   for (const { event, at, by, seq } of entries) {
     if (event.type === 'instrument-recorded' && event.instrument.certificate !== undefined) {
       const { certificate } = event.instrument;
@@ -85,41 +85,41 @@ export function lookBacksOf(entries: readonly StationEntry[]): readonly LookBack
 const checkKey = ({ number, date, serial }: Pick<Certificate, 'number' | 'date' | 'serial'>) =>
   `${date} ${serial} ${number}`;
 
-/** The number of the next look-back. */
-export const nextAssessment = (all: readonly LookBack[]) => `LB-${all.length + 1}`;
+/** The number of the next impact assessment. */
+export const nextAssessment = (all: readonly ImpactAssessment[]) => `IA-${all.length + 1}`;
 
 /** What is decided about a job. */
 export interface Decision {
   readonly job: string;
-  readonly decision: LookBackDecision;
+  readonly decision: ImpactDecision;
   /** The later job that did it again, for `redone`. */
   readonly redoneIn: string | null;
 }
 
 /**
- * What decisions about some jobs put into the log. Another look-back on the same finding may hold a job as well, because
- * it went on in between: it is decided there with the same words. Problems: `lookback-closed`, `item-unknown`.
+ * What decisions about some jobs put into the log. Another impact assessment on the same finding may hold a job as well, because
+ * it went on in between: it is decided there with the same words. Problems: `impact-closed`, `item-unknown`.
  */
 export function decide(
-  { assessment, items, closed, made }: LookBack,
+  { assessment, items, closed, made }: ImpactAssessment,
   decisions: readonly Decision[],
   because: string,
-  all: readonly LookBack[],
+  all: readonly ImpactAssessment[],
 ): Result<readonly StationEvent[]> {
   if (closed !== null)
     return err({
-      code: 'lookback-closed',
+      code: 'impact-closed',
       where: assessment,
-      message: `this look-back was closed by ${closed.by} on ${closed.at.slice(0, 10)}`,
-      next: 'What was decided stands. Look back again if something new was found.',
+      message: `this impact assessment was closed by ${closed.by} on ${closed.at.slice(0, 10)}`,
+      next: 'The decisions stand. Assess again if something new was found.',
     });
   const unknown = decisions.find(({ job }) => !items.some((item) => item.job === job));
   if (unknown !== undefined)
     return err({
       code: 'item-unknown',
       where: assessment,
-      message: `job ${unknown.job} is not among the jobs that this look-back touches`,
-      next: `List them with "plugmark lookback show ${assessment}".`,
+      message: `job ${unknown.job} is not among the jobs that this impact assessment touches`,
+      next: `List them with "plugmark impact show ${assessment}".`,
     });
   return ok(
     decisions.flatMap(({ job, decision, redoneIn }) =>
@@ -140,13 +140,16 @@ export function decide(
   );
 }
 
-/** The closing of a look-back. Problems: `lookback-closed`, `lookback-open`, which names what is still open. */
-export function close({ assessment, items, closed }: LookBack, because: string): Result<StationEvent> {
+/** The closing of an impact assessment. Problems: `impact-closed`, `impact-open`, which names what is still open. */
+export function close(
+  { assessment, items, closed }: ImpactAssessment,
+  because: string,
+): Result<StationEvent> {
   if (closed !== null)
     return err({
-      code: 'lookback-closed',
+      code: 'impact-closed',
       where: assessment,
-      message: `this look-back was closed by ${closed.by} on ${closed.at.slice(0, 10)}`,
+      message: `this impact assessment was closed by ${closed.by} on ${closed.at.slice(0, 10)}`,
       next: 'There is nothing more to do.',
     });
   const open = items.filter((item) => item.open);
@@ -155,9 +158,9 @@ export function close({ assessment, items, closed }: LookBack, because: string):
   const recalled = open.filter(({ decided }) => decided.length > 0).length;
   const example = first.decided.length > 0 ? 'redone' : 'inform';
   return err({
-    code: 'lookback-open',
+    code: 'impact-open',
     where: assessment,
     message: `${open.length} of ${items.length} jobs are still open: ${open.length - recalled} not decided, ${recalled} recalled and not redone`,
-    next: `Decide about each, for example: plugmark lookback decide ${assessment} ${first.job} --as ${example} --because "..." --by NAME`,
+    next: `Decide about each, for example: plugmark impact decide ${assessment} ${first.job} --as ${example} --because "..." --by NAME`,
   });
 }

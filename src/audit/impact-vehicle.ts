@@ -1,6 +1,6 @@
-/** What stands against a vehicle or a job: the items of look-backs that are about it. */
+/** What stands against a vehicle or a job: the items of impact assessments that are about it. */
 import { normalVin } from '../job/vin.ts';
-import type { ItemState, LookBack } from './impact-state.ts';
+import type { ImpactAssessment, ItemState } from './impact-state.ts';
 
 /** What a vehicle is known by; null or absent for what nobody gave. */
 export interface KnownBy {
@@ -22,18 +22,18 @@ export function sameVehicle(a: KnownBy, b: KnownBy): boolean {
 }
 
 export interface Against {
-  readonly lookBack: LookBack;
+  readonly impact: ImpactAssessment;
   readonly item: ItemState;
 }
 
-export const againstJob = (lookBacks: readonly LookBack[], job: string): readonly Against[] =>
-  against(lookBacks, (item) => item.job === job);
+export const againstJob = (impacts: readonly ImpactAssessment[], job: string): readonly Against[] =>
+  against(impacts, (item) => item.job === job);
 
 /** What is still open: not decided, or recalled and not redone. */
-export const openAgainstVehicle = (lookBacks: readonly LookBack[], vehicle: KnownBy): readonly Against[] =>
-  against(lookBacks, (item) => item.open && sameVehicle(item, vehicle));
+export const openAgainstVehicle = (
+  impacts: readonly ImpactAssessment[],
+  vehicle: KnownBy,
+): readonly Against[] => against(impacts, (item) => item.open && sameVehicle(item, vehicle));
 
-const against = (lookBacks: readonly LookBack[], isMeant: (item: ItemState) => boolean) =>
-  lookBacks.flatMap((lookBack) =>
-    lookBack.items.filter(isMeant).map((item): Against => ({ lookBack, item })),
-  );
+const against = (impacts: readonly ImpactAssessment[], isMeant: (item: ItemState) => boolean) =>
+  impacts.flatMap((impact) => impact.items.filter(isMeant).map((item): Against => ({ impact, item })));

@@ -1,5 +1,5 @@
 /**
- * The look-back on a tool that was found out at calibration: ISO 9001:2015, 7.1.5.2 asks whether earlier results are
+ * The impact assessment on a tool that was out of tolerance at calibration: ISO 9001:2015, 7.1.5.2 asks whether earlier results are
  * affected, IATF 16949, 7.1.5.2.1 for a record of it. Each attempt is judged again by the functions that judged it then,
  * with the error and the uncertainty that were found. What was judged then stays as it is.
  */

@@ -1,32 +1,35 @@
-/** Which tools of a station stand found out: by its look-backs, until a certificate of that day or later puts it right. */
+/** Which tools of a station is out of tolerance: by its impact assessments, until a certificate of that day or later puts it right. */
 import type { StationEntry } from '../evidence/log.ts';
 import type { Certificate } from '../instrument/certificate.ts';
-import type { FoundOut, Instrument } from '../instrument/instrument.ts';
+import type { Instrument, OutOfTolerance } from '../instrument/instrument.ts';
 import { permissibleAt } from '../metrology/permissible.ts';
 import { foundPoints } from './impact-span.ts';
-import type { LookBack } from './impact-state.ts';
+import type { ImpactAssessment } from './impact-state.ts';
 
 /** The instruments, each with what stands against it. */
 export const withFindings = (
   instruments: readonly Instrument[],
-  lookBacks: readonly LookBack[],
+  impacts: readonly ImpactAssessment[],
 ): readonly Instrument[] =>
   instruments.map((instrument) => {
-    const foundOut = findingAgainst(instrument, lookBacks);
-    return foundOut === null ? instrument : { ...instrument, foundOut };
+    const outOfTolerance = findingAgainst(instrument, impacts);
+    return outOfTolerance === null ? instrument : { ...instrument, outOfTolerance };
   });
 
 /** The newest finding that makes an instrument, as it is calibrated now, unfit; null where none does. */
-export function findingAgainst(instrument: Instrument, lookBacks: readonly LookBack[]): FoundOut | null {
+export function findingAgainst(
+  instrument: Instrument,
+  impacts: readonly ImpactAssessment[],
+): OutOfTolerance | null {
   const { serial, certificate } = instrument;
-  const standing = lookBacks
+  const standing = impacts
     .filter(({ made }) => made.serial === serial && (certificate?.date ?? '') < made.foundOn)
     .filter((one) => isUnfit(instrument, one))
     .sort((a, b) => (a.made.foundOn < b.made.foundOn ? 1 : a.made.foundOn > b.made.foundOn ? -1 : 0));
   const [newest] = standing;
   if (newest?.asFound == null) return null;
   const { reading, error } = worstPoint(instrument, newest.asFound);
-  return { lookBack: newest.assessment, on: newest.made.foundOn, reading, error };
+  return { impact: newest.assessment, on: newest.made.foundOn, reading, error };
 }
 
 /**
@@ -36,7 +39,10 @@ export function findingAgainst(instrument: Instrument, lookBacks: readonly LookB
  * and that of the finding cannot explain takes it away. And what has put a proof out may not go on, whatever is permitted:
  * windows drawn by the certificate are narrower than a class.
  */
-function isUnfit({ permissibleDeviation }: Instrument, { made, asFound, lastGood }: LookBack): boolean {
+function isUnfit(
+  { permissibleDeviation }: Instrument,
+  { made, asFound, lastGood }: ImpactAssessment,
+): boolean {
   if (asFound === null) return false;
   if (made.out > 0) return true;
   if (permissibleDeviation === undefined)

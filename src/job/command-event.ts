@@ -11,8 +11,8 @@ export function eventOf(command: Command): JobEvent | null {
       const { cylinder, newPlug, why } = command;
       return { type: 'cylinder-restarted', cylinder, newPlug, why };
     }
-    case 'gap-seen':
-      return { type: 'gap-seen', cylinder: command.cylinder, sound: command.sound };
+    case 'gap-inspected':
+      return { type: 'gap-inspected', cylinder: command.cylinder, sound: command.sound };
     case 'scrap-plug':
       return { type: 'plug-scrapped', cylinder: command.cylinder, reason: command.reason };
     case 'confirm-windows':
@@ -54,8 +54,8 @@ export function commandOf(event: JobEvent): Command | null {
       const { cylinder, newPlug, why } = event;
       return { do: 'start-again', cylinder, newPlug, why };
     }
-    case 'gap-seen':
-      return { do: 'gap-seen', cylinder: event.cylinder, sound: event.sound };
+    case 'gap-inspected':
+      return { do: 'gap-inspected', cylinder: event.cylinder, sound: event.sound };
     case 'plug-scrapped':
       return { do: 'scrap-plug', cylinder: event.cylinder, reason: event.reason };
     case 'windows-confirmed':

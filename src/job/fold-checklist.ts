@@ -4,26 +4,27 @@ import type { JobState, OldPlug } from './state.ts';
 
 const UNREAD: OldPlug = { read: null, gapMm: null, removal: null };
 
-type Around =
+type ChecklistEvent =
   | 'windows-confirmed'
   | 'steps-attested'
   | 'old-plugs-read'
-  | 'old-gap-found'
+  | 'old-gap-measured'
   | 'removal-felt'
   | 'new-plugs-checked';
 
-export const isAround = (event: JobEvent): event is JobEventOf<Around> => AROUND.has(event.type);
-const AROUND: ReadonlySet<string> = new Set<Around>([
+export const isChecklistEvent = (event: JobEvent): event is JobEventOf<ChecklistEvent> =>
+  CHECKLIST_EVENTS.has(event.type);
+const CHECKLIST_EVENTS: ReadonlySet<string> = new Set<ChecklistEvent>([
   'windows-confirmed',
   'steps-attested',
   'old-plugs-read',
-  'old-gap-found',
+  'old-gap-measured',
   'removal-felt',
   'new-plugs-checked',
 ]);
 
 /** The state after one such event. */
-export function foldAround(state: JobState, event: JobEventOf<Around>): JobState {
+export function foldChecklist(state: JobState, event: JobEventOf<ChecklistEvent>): JobState {
   switch (event.type) {
     case 'windows-confirmed':
       return { ...state, windowsConfirmed: true };
@@ -36,7 +37,7 @@ export function foldAround(state: JobState, event: JobEventOf<Around>): JobState
       const after = cylinders.reduce((so, cylinder) => withOldPlug(so, cylinder, { read }), state);
       return { ...after, chosen: { ...after.chosen, 'old-plug': null } };
     }
-    case 'old-gap-found':
+    case 'old-gap-measured':
       return withOldPlug(state, event.cylinder, { gapMm: event.gapMm });
     case 'removal-felt':
       return withOldPlug(state, event.cylinder, { removal: event.pull });

@@ -11,9 +11,9 @@ import { openJob } from './open.ts';
 const DERIVED: ReadonlySet<JobEvent['type']> = new Set([
   'uncertainty-declared',
   'gap-measured',
-  'old-gap-found',
+  'old-gap-measured',
   'removal-felt',
-  'pull-found',
+  'pull-detected',
   'pull-placed',
   'job-closed',
 ]);

@@ -174,11 +174,11 @@ export function checkKept(
 }
 
 /** Whether the index says of each job what the station's own entries say of it. */
-export function checkLookBacks({ jobs }: PackageIndex, entries: readonly StationEntry[]): Check {
-  const name = 'look-backs';
+export function checkImpacts({ jobs }: PackageIndex, entries: readonly StationEntry[]): Check {
+  const name = 'impacts';
   const questioned = questionedIn(entries, new Set(jobs.map(({ job }) => job)));
   const astray = jobs.find(
-    ({ job, lookBacks }) => canonical(lookBacks) !== canonical(saidOf(questioned.get(job))),
+    ({ job, impacts }) => canonical(impacts) !== canonical(saidOf(questioned.get(job))),
   );
   if (astray !== undefined)
     return failed(name, `The index does not say of job ${astray.job} what the station's own entries say.`);

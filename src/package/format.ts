@@ -9,7 +9,7 @@ import { canonicalBytes } from '../evidence/canonical.ts';
 import { importPublicKey, type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from '../evidence/jwk.ts';
 import { signatureHolds, signatureOf } from '../evidence/jws.ts';
 import { stationEntrySchema } from '../evidence/log.ts';
-import { lookBackDecisionSchema } from '../evidence/station-event.ts';
+import { impactDecisionSchema } from '../evidence/station-event.ts';
 import { parseCanonicalJson, parseStrictJson } from '../evidence/strict-json.ts';
 import { workOrderSchema } from '../job/order.ts';
 import { problemFromZod } from '../problem.ts';
@@ -27,7 +27,7 @@ export const PACKAGE_FILES = {
   trust: 'trusted-keys.json',
   records: 'records',
   papers: 'papers',
-  lookBacks: 'look-backs',
+  impacts: 'impacts',
 } as const;
 
 /** Names the form, and its edition. */
@@ -48,13 +48,13 @@ const packageJobSchema = z.strictObject({
   record: path,
   /** The record as pages for people; null where the package was made without. */
   paper: path.nullable(),
-  /** Look-backs that found some of its proofs doubtful or out, later. */
-  lookBacks: z
+  /** Impact assessments that found some of its proofs doubtful or out, later. */
+  impacts: z
     .array(
       z.strictObject({
         assessment: text,
         sort: z.enum(['doubtful', 'out']),
-        decided: lookBackDecisionSchema.nullable(),
+        decided: impactDecisionSchema.nullable(),
       }),
     )
     .max(1000),

@@ -1,6 +1,6 @@
-/** What a package tells of the station itself: the entries of its own stream, and what its look-backs say of each job. */
+/** What a package tells of the station itself: the entries of its own stream, and what its impact assessments say of each job. */
 
-import { type ItemState, type LookBack, lookBacksOf } from '../audit/impact-state.ts';
+import { type ImpactAssessment, type ItemState, impactsOf } from '../audit/impact-state.ts';
 import { canonical } from '../evidence/canonical.ts';
 import type { StationEntry } from '../evidence/log.ts';
 import type { StationEvent } from '../evidence/station-event.ts';
@@ -17,7 +17,7 @@ const KEYS: ReadonlySet<StationEvent['type']> = new Set<StationEvent['type']>([
 
 /**
  * The entries that bear on these jobs: the station's keys, the figures and the calibrations of what was used in them, and
- * look-backs on it. What a station did with the vehicles of others is not for the other side of a claim.
+ * impact assessments on it. What a station did with the vehicles of others is not for the other side of a claim.
  */
 export function bearingOn(
   entries: readonly StationEntry[],
@@ -57,28 +57,28 @@ export function lastWithoutGap(entries: readonly StationEntry[]): StationEntry |
   return entries.every(({ n }, i) => n === i + 1) ? (entries.at(-1) ?? null) : null;
 }
 
-/** A job that a look-back puts in question. */
+/** A job that an impact assessment puts in question. */
 export interface Questioned {
-  readonly lookBack: LookBack;
+  readonly impact: ImpactAssessment;
   readonly item: ItemState;
 }
 
-/** By number of the job, in the order in which the look-backs were made. */
+/** By number of the job, in the order in which the impact assessments were made. */
 export function questionedIn(
   entries: readonly StationEntry[],
   jobs: ReadonlySet<string>,
 ): ReadonlyMap<string, readonly Questioned[]> {
   const all = new Map<string, Questioned[]>();
-  for (const lookBack of lookBacksOf(entries))
-    for (const item of lookBack.items)
-      if (jobs.has(item.job)) all.set(item.job, [...(all.get(item.job) ?? []), { lookBack, item }]);
+  for (const impact of impactsOf(entries))
+    for (const item of impact.items)
+      if (jobs.has(item.job)) all.set(item.job, [...(all.get(item.job) ?? []), { impact, item }]);
   return all;
 }
 
 /** The same as an index says it. */
-export const saidOf = (questioned: readonly Questioned[] = []): PackageJob['lookBacks'] =>
-  questioned.map(({ lookBack, item }) => ({
-    assessment: lookBack.assessment,
+export const saidOf = (questioned: readonly Questioned[] = []): PackageJob['impacts'] =>
+  questioned.map(({ impact, item }) => ({
+    assessment: impact.assessment,
     sort: item.sort,
     decided: item.decided.at(-1)?.decision ?? null,
   }));

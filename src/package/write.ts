@@ -5,7 +5,7 @@ import type { JobAnswer } from '../audit/questions.ts';
 import { readMe } from '../cli/evidence/package-text.ts';
 import { programVersion } from '../cli/help/version.ts';
 import { newCheckpoint } from '../cli/station/log.ts';
-import { type Archive, currentKey, stateOf } from '../cli/station/station.ts';
+import { currentKey, type StationFolder, stateOf } from '../cli/station/station.ts';
 import { progress } from '../cli/terminal/progress.ts';
 import { MAX_RECORD_BYTES } from '../cli/verify-limit.ts';
 import { canonicalBytes } from '../evidence/canonical.ts';
@@ -51,17 +51,17 @@ export interface Contents {
 
 /** Writes a package into an empty folder, its index last; returns the index. */
 export async function writePackage(
-  archive: Archive,
+  stationFolder: StationFolder,
   folder: string,
   contents: Contents,
 ): Promise<PackageIndex> {
   await emptyFolder(folder);
-  const station = stateOf(archive);
-  const key = await currentKey(archive.folder, station);
-  const note = await newCheckpoint(archive);
+  const station = stateOf(stationFolder);
+  const key = await currentKey(stationFolder.folder, station);
+  const note = await newCheckpoint(stationFolder);
   const checkpoint = orThrow(readCheckpoint(note, PACKAGE_FILES.checkpoint));
   const at = new Date().toISOString();
-  const sealing: Sealing = { archive, folder, checkpoint, at, key: key.privateKey };
+  const sealing: Sealing = { stationFolder, folder, checkpoint, at, key: key.privateKey };
   const files: PackageFile[] = [];
   const add = async (path: string, content: Uint8Array) => {
     files.push(await put(folder, path, content));
@@ -74,9 +74,9 @@ export async function writePackage(
     await add(PACKAGE_FILES.kept, noteOf(contents.since));
   }
   await add(PACKAGE_FILES.checkpoint, Buffer.from(note));
-  await add(PACKAGE_FILES.proofs, canonicalBytes(proofsOf(archive, checkpoint, older, told)));
+  await add(PACKAGE_FILES.proofs, canonicalBytes(proofsOf(stationFolder, checkpoint, older, told)));
   await add(PACKAGE_FILES.station, canonicalBytes(told));
-  await add(PACKAGE_FILES.trust, await readFile(archive.trustFile));
+  await add(PACKAGE_FILES.trust, await readFile(stationFolder.trustFile));
   await add('jobs.csv', Buffer.from(jobsCsv(contents.jobs)));
   await add('READ-ME.txt', Buffer.from(readMe(station.name, key.kid, contents.purpose)));
   for (const [path, content] of await contents.extra(checkpoint)) await add(path, content);
@@ -92,7 +92,7 @@ export async function writePackage(
       job,
       record: recordPath(job),
       paper: contents.papers ? paperPath(job) : null,
-      lookBacks: saidOf(questioned.get(job)),
+      impacts: saidOf(questioned.get(job)),
     })),
     files: files.sort((a, b) => (a.path < b.path ? -1 : 1)),
   };
@@ -103,7 +103,7 @@ export async function writePackage(
 }
 
 interface Sealing {
-  readonly archive: Archive;
+  readonly stationFolder: StationFolder;
   readonly folder: string;
   readonly checkpoint: SignedCheckpoint;
   /** ISO time. */
@@ -121,14 +121,14 @@ interface Records {
 
 /** One record a job, read from the log one after the other: none but the one at hand is kept in memory. */
 async function writeRecords(
-  { archive, folder, checkpoint, at, key }: Sealing,
+  { stationFolder, folder, checkpoint, at, key }: Sealing,
   { jobs }: Contents,
   take: (file: PackageFile) => void,
 ): Promise<Records> {
-  const { log } = archive;
+  const { log } = stationFolder;
   const { origin, size } = checkpoint;
   const entriesOfStation = log.stationEntries().filter(({ seq }) => seq <= size);
-  const station = stateOf(archive);
+  const station = stateOf(stationFolder);
   const now = { origin, size, tree: log.tree, keys: station.keys.map(({ jwk }) => jwk) };
   const program = { name: 'plugmark', version: programVersion() };
   const leftOut: PackageIndex['leftOut'] = [];
@@ -143,7 +143,7 @@ async function writeRecords(
       leftOut.push({ job, because });
       continue;
     }
-    const there = await sealedBefore({ folder: archive.folder, station, log: now }, job, entries);
+    const there = await sealedBefore({ folder: stationFolder.folder, station, log: now }, job, entries);
     const bytes =
       there?.bytes ??
       sealRecord({ program, station: entriesOfStation, entries, log: { tree: log.tree, size } }, [
@@ -177,7 +177,7 @@ async function writePapersOf(
 }
 
 function proofsOf(
-  { log: { tree } }: Archive,
+  { log: { tree } }: StationFolder,
   { size }: SignedCheckpoint,
   older: ReadonlySet<number>,
   told: readonly StationEntry[],

@@ -1,4 +1,4 @@
-import type { Around, PlugRow } from './checklist.ts';
+import type { ChecklistEvent, PlugRow } from './checklist.ts';
 import { heightOf, paragraph, type Sheet, section, TEXT_WIDTH } from './sheet.ts';
 import { type Column, startHeight, table } from './table.ts';
 
@@ -42,7 +42,7 @@ const cells = ({ row, cylinders }: Alike) =>
   ].map((text, i) => (i === 0 ? { text, bold: true } : { text }));
 
 /** Which plug came out, which went in, and what was attested; nothing where the shop records none of it. */
-export function drawAround(sheet: Sheet, { plugs, lists }: Around): void {
+export function drawChecklist(sheet: Sheet, { plugs, lists }: ChecklistEvent): void {
   if (plugs.length > 0) {
     const rows = together(plugs).map(cells);
     table(sheet, section(sheet, 'Old and new plugs', startHeight(sheet, COLUMNS, rows)), COLUMNS, rows);

@@ -25,7 +25,7 @@ export interface PlugRow {
   readonly lot: string;
 }
 
-export interface Around {
+export interface ChecklistEvent {
   readonly lists: readonly AttestedList[];
   readonly plugs: readonly PlugRow[];
 }
@@ -37,7 +37,7 @@ const TITLES: Readonly<Record<ListPhase, string>> = {
 };
 
 /** What a job without a routine leaves empty. The last word on each list holds. */
-export function around(state: JobState, entries: readonly LogEntry[]): Around {
+export function around(state: JobState, entries: readonly LogEntry[]): ChecklistEvent {
   const lists = (Object.keys(TITLES) as ListPhase[]).flatMap((phase) => attestedList(phase, state, entries));
   const known = state.cylinders.some(
     ({ cylinder }) => state.oldPlugs[cylinder] !== undefined || state.newPlugs[cylinder] !== undefined,

@@ -1,14 +1,14 @@
-/** The lists of a look-back: vehicles to decide about, and every attempt with both verdicts. */
+/** The lists of an impact assessment: vehicles to decide about, and every attempt with both verdicts. */
 import type { Sorted } from '../audit/impact-items.ts';
-import type { ItemState, LookBack } from '../audit/impact-state.ts';
+import type { ImpactAssessment, ItemState } from '../audit/impact-state.ts';
 import { byGravity, cylindersOf, SORT_WORD, standOf } from './impact.ts';
 import { type CsvColumn, rowsCsv } from './rows-csv.ts';
 
-const VEHICLES: readonly CsvColumn<{ readonly lookBack: LookBack; readonly item: ItemState }>[] = [
-  { header: 'Look-back', value: ({ lookBack }) => lookBack.assessment },
-  { header: 'Simulated', value: ({ lookBack }) => (lookBack.made.simulated ? 'SIMULATED' : 'no') },
-  { header: 'Tool', value: ({ lookBack }) => lookBack.made.tool },
-  { header: 'Serial', value: ({ lookBack }) => lookBack.made.serial },
+const VEHICLES: readonly CsvColumn<{ readonly impact: ImpactAssessment; readonly item: ItemState }>[] = [
+  { header: 'Impact assessment', value: ({ impact }) => impact.assessment },
+  { header: 'Simulated', value: ({ impact }) => (impact.made.simulated ? 'SIMULATED' : 'no') },
+  { header: 'Tool', value: ({ impact }) => impact.made.tool },
+  { header: 'Serial', value: ({ impact }) => impact.made.serial },
   { header: 'Job', value: ({ item }) => item.job },
   { header: 'Day', value: ({ item }) => item.on },
   { header: 'VIN', value: ({ item }) => item.vin },
@@ -24,11 +24,11 @@ const VEHICLES: readonly CsvColumn<{ readonly lookBack: LookBack; readonly item:
 ];
 
 /** One row a job that is touched, what is out first. */
-export function vehiclesCsv(lookBack: LookBack): string {
-  const items = [...lookBack.items].sort(byGravity);
+export function vehiclesCsv(impact: ImpactAssessment): string {
+  const items = [...impact.items].sort(byGravity);
   return rowsCsv(
     VEHICLES,
-    items.map((item) => ({ lookBack, item })),
+    items.map((item) => ({ impact, item })),
   );
 }
 
@@ -67,7 +67,7 @@ const ATTEMPTS: readonly CsvColumn<Sorted>[] = [
   { header: 'Within the points looked at', value: ({ covered }) => (covered ? 'yes' : 'no') },
 ];
 
-/** One row an attempt, in the order of the log. The sorts of a column add up to what the look-back counts. */
+/** One row an attempt, in the order of the log. The sorts of a column add up to what the impact assessment counts. */
 export const judgedAgainCsv = (sorted: readonly Sorted[]): string => rowsCsv(ATTEMPTS, sorted);
 
 function sortOf({ counts, overtakenBy }: Sorted): string | null {

@@ -1,15 +1,15 @@
-/** A look-back for people: the words for where it stands, and the paper that an auditor reads. */
+/** A impact assessment for people: the words for where it stands, and the paper that an auditor reads. */
 import type { Sort } from '../audit/impact.ts';
 import { type FoundPoint, foundPoints } from '../audit/impact-span.ts';
-import type { Decided, ItemState, LookBack } from '../audit/impact-state.ts';
-import type { LookBackItem } from '../evidence/station-event.ts';
+import type { Decided, ImpactAssessment, ItemState } from '../audit/impact-state.ts';
+import type { ImpactItem } from '../evidence/station-event.ts';
 import { figure, UNIT_TEXT, type Unit, utc } from './figures.ts';
 import type { Paper, Part } from './paper.ts';
 import type { Cell, Column } from './table.ts';
 import type { Verdict } from './verdict.ts';
 
 /** What the paper says beside what the log tells. */
-export interface LookBackContext {
+export interface ImpactContext {
   /** Size and root of the log, as a checkpoint signed it. */
   readonly log: { readonly size: number; readonly root: string };
   readonly program: string;
@@ -34,14 +34,14 @@ export const decisionWords = ({ decision, redoneIn }: Decided): string =>
 const DECISIONS_ARE =
   'recall: the vehicle is called back, and stays open until it is redone; inform: its owner was told; accept: left as it is; redone: done again by a later job';
 
-/** Where a job of a look-back stands, in words. */
+/** Where a job of an impact assessment stands, in words. */
 export function standOf({ decided, open }: ItemState): string {
   const last = decided.at(-1);
   if (last === undefined) return 'NOT DECIDED';
   return open ? 'RECALL, not redone yet' : decisionWords(last);
 }
 
-type NotHolding = LookBackItem['attempts'][number];
+type NotHolding = ImpactItem['attempts'][number];
 
 /** How a proof came out; the first judgement is not the last word on one that lay beyond the limits with either error. */
 export function sortWords({ sort, covered, was, lowerLimit, upperLimit }: NotHolding): string {
@@ -51,7 +51,7 @@ export function sortWords({ sort, covered, was, lowerLimit, upperLimit }: NotHol
 }
 
 /** Where the attempts went of which no proof is counted. */
-export function proofWords({ attempts, stillIn, doubtful, out }: LookBack['made']): string {
+export function proofWords({ attempts, stillIn, doubtful, out }: ImpactAssessment['made']): string {
   const proofs = stillIn + doubtful + out;
   const others = attempts - proofs;
   const rest =
@@ -66,8 +66,8 @@ const counted = (count: number, what: string) => `${count} ${what}${count === 1 
 const PROOF_IS =
   'a proof is the last attempt on each plug that was OK, or what in truth went above the window behind it';
 
-/** The headline of a look-back: a word, and a sentence with its counts. */
-export function outcomeOf({ made, items, closed }: LookBack): {
+/** The headline of an impact assessment: a word, and a sentence with its counts. */
+export function outcomeOf({ made, items, closed }: ImpactAssessment): {
   readonly word: string;
   readonly text: string;
 } {
@@ -80,15 +80,15 @@ export function outcomeOf({ made, items, closed }: LookBack): {
   return { word, text: counts + end };
 }
 
-export function lookBackPaper(lookBack: LookBack, { log, program }: LookBackContext): Paper {
-  const { assessment, made, at, by, asFound, items, closed } = lookBack;
+export function impactPaper(impact: ImpactAssessment, { log, program }: ImpactContext): Paper {
+  const { assessment, made, at, by, asFound, items, closed } = impact;
   const unit: Unit = asFound?.unit ?? 'N.m';
   const lastGood =
     made.lastGood === null ? 'none in this log' : `${made.lastGood.number} of ${made.lastGood.date}`;
   return {
-    title: 'Look-back on a measuring tool',
+    title: 'Impact assessment on a measuring tool',
     subtitle: `${assessment}: ${made.tool}, serial ${made.serial}`,
-    status: outcomeOf(lookBack),
+    status: outcomeOf(impact),
     simulated: made.simulated,
     facts: [
       { label: 'Tool', value: `${made.tool}, serial ${made.serial}` },
@@ -108,12 +108,12 @@ export function lookBackPaper(lookBack: LookBack, { log, program }: LookBackCont
     ],
     parts: [
       { kind: 'text', title: 'Why, and how', paragraphs: [...WHY, proofWords(made)] },
-      foundPart(lookBack, unit),
+      foundPart(impact, unit),
       vehiclesPart(items),
       proofsPart(items),
       ...decisionsPart(items),
     ],
-    footer: `Look-back ${assessment} · ${made.serial}`,
+    footer: `Impact assessment ${assessment} · ${made.serial}`,
     program,
     madeAt:
       closed?.at ??
@@ -126,9 +126,9 @@ export function lookBackPaper(lookBack: LookBack, { log, program }: LookBackCont
 }
 
 const WHY = [
-  'A tool that was found out at calibration puts earlier results in question: ISO 9001:2015, 7.1.5.2 asks whether they are affected and that something is done; IATF 16949, 7.1.5.2.1 asks for a record of what was found, of the risk to what was delivered, and of the notice to the customer where suspect work went out.',
+  'A tool that was out of tolerance at calibration puts earlier results in question: ISO 9001:2015, 7.1.5.2 asks whether they are affected and that something is done; IATF 16949, 7.1.5.2.1 asks for a record of what was found, of the risk to what was delivered, and of the notice to the customer where suspect work went out.',
   'Every attempt since the last good check was judged again, by the same rules that judged it then: the error that was found was taken off its reading, and the uncertainty of finding it took the place of the old one. STILL IN is proven within the limits; DOUBTFUL too near a limit to tell, or beyond the points that were looked at; OUT beyond the limits if the tool had the found error already then; "with both" says that the value of then lay beyond them too.',
-  'When between the two checks the tool moved, nobody knows. What is OK with the old error and with the new one is OK with every error between them. What was judged then stays in the log as it is; this look-back was added to it.',
+  'When between the two checks the tool moved, nobody knows. What is OK with the old error and with the new one is OK with every error between them. What was judged then stays in the log as it is; this impact assessment was added to it.',
 ] as const;
 
 const FINDING_WORD: Readonly<Record<FoundPoint['finding'], string>> = {
@@ -137,7 +137,7 @@ const FINDING_WORD: Readonly<Record<FoundPoint['finding'], string>> = {
   unknown: 'nothing to compare with',
 };
 
-function foundPart({ asFound, lastGood }: LookBack, unit: Unit): Part {
+function foundPart({ asFound, lastGood }: ImpactAssessment, unit: Unit): Part {
   const rows = asFound === null ? [] : foundPoints(asFound, lastGood);
   const then = lastGood === null ? '' : `, beside what ${lastGood.number} of ${lastGood.date} said there`;
   return {

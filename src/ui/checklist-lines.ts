@@ -4,14 +4,14 @@ import { itemsOf } from '../job/routine.ts';
 import { attemptOf } from '../job/situation.ts';
 import type { JobState } from '../job/state.ts';
 import { CONDITIONS, DAMAGE } from './condition-words.ts';
-import { oddOne } from './panels/odd-one.ts';
+import { outlier } from './panels/outlier.ts';
 import { figure, fixed } from './words.ts';
 
-type Around = JobEventOf<
+type ChecklistEvent = JobEventOf<
   | 'windows-confirmed'
   | 'steps-attested'
   | 'old-plugs-read'
-  | 'old-gap-found'
+  | 'old-gap-measured'
   | 'removal-felt'
   | 'new-plugs-checked'
   | 'fitted-by-angle'
@@ -34,7 +34,7 @@ function attested({ phase, said }: JobEventOf<'steps-attested'>, { routine }: Jo
 
 function oldPlugs(event: JobEventOf<'old-plugs-read'>, after: JobState): string[] {
   const { condition, damage, thread, note } = event;
-  const odd = oddOne(after);
+  const odd = outlier(after);
   return [
     cylinders(event.cylinders),
     'old plug',
@@ -47,7 +47,7 @@ function oldPlugs(event: JobEventOf<'old-plugs-read'>, after: JobState): string[
 }
 
 /** The pieces of the line of such an event. */
-export function aroundSaid(event: Around, after: JobState): readonly string[] {
+export function checklistLine(event: ChecklistEvent, after: JobState): readonly string[] {
   switch (event.type) {
     case 'windows-confirmed':
       return ['windows confirmed'];
@@ -55,7 +55,7 @@ export function aroundSaid(event: Around, after: JobState): readonly string[] {
       return attested(event, after);
     case 'old-plugs-read':
       return oldPlugs(event, after);
-    case 'old-gap-found':
+    case 'old-gap-measured':
       return [`cylinder ${event.cylinder}`, `old plug, gap ${fixed(event.gapMm, 3)} mm`];
     case 'removal-felt': {
       const felt = attemptOf(after, event.pull);

@@ -35,7 +35,7 @@ const CAL3 = certificate('CAL-3', '2026-01-12', { error: 0.05 });
 const FOUND = certificate('CAL-3', '2026-01-12', { error: 0.6 });
 
 describe('the certificates of a tool', () => {
-  it('are those of its serial number, from jobs and look-backs, and a corrected one takes the place of the wrong one', () => {
+  it('are those of its serial number, from jobs and impact assessments, and a corrected one takes the place of the wrong one', () => {
     const wrong = certificate('CAL-1', '2024-01-12', { error: 9 });
     const other = certificate('CAL-9', '2024-01-12', { serial: 'EXAMPLE-W-9' });
     const entries = [recorded(wrong), recorded(other), recorded(CAL1), found(FOUND)].map(entry);

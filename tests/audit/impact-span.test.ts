@@ -34,7 +34,7 @@ const spanned = (entries: readonly StationEntry[], asFound = FOUND, since: strin
   spanOf(entries, { tool: 'wrench', asFound, since, today: '2026-11-25' });
 const code = (result: ReturnType<typeof spanned>) => (result.ok ? 'ok' : result.error.code);
 
-describe('the span of a look-back', () => {
+describe('the span of an impact assessment', () => {
   it('goes from the last good check to the day of the finding', () => {
     const span = spanned(log(recorded('2025-02-01', A), recorded('2026-02-01', B)));
     expect(span).toMatchObject({

@@ -174,7 +174,7 @@ describe('an attempt judged again', () => {
   });
 });
 
-describe('what a look-back comes to', () => {
+describe('what an impact assessment comes to', () => {
   const low = certificate('AF-1', '2026-09-01', { error: 1.9 });
   const assessed = (rows: readonly AttemptRow[], found = low) =>
     assess(judgeAgain(rows, { certificate: found, setups }));

@@ -1,10 +1,10 @@
 import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
-import { lookBack } from '../../src/cli/audit/impact.ts';
+import { impact } from '../../src/cli/audit/impact.ts';
 import { makePackage } from '../../src/cli/evidence/package.ts';
 import { checkpoint } from '../../src/cli/station/log.ts';
-import { openArchive } from '../../src/cli/station/station.ts';
+import { openStationFolder } from '../../src/cli/station/station.ts';
 import { EXIT, guarded } from '../../src/cli/terminal/exit.ts';
 import { fileProblem } from '../../src/files/file-problem.ts';
 import { makeFolder, outputFile, outputFolder, writeInPlace, writeWhole } from '../../src/files/output.ts';
@@ -61,7 +61,9 @@ describe('a place for output', () => {
     expect(await problemOf(() => outputFolder(file))).toMatchObject({ code: 'file-system', where: file });
     expect((await problemOf(() => outputFolder(join(file, 'x')))).code).toBe('file-system');
     if (process.platform === 'linux')
-      expect((await problemOf(() => makeFolder('/proc/plugmark/look-back'))).code).toBe('file-system');
+      expect((await problemOf(() => makeFolder('/proc/plugmark/impact assessment'))).code).toBe(
+        'file-system',
+      );
     expect(readFileSync(file, 'utf8')).toBe('kept');
   });
 
@@ -94,7 +96,7 @@ describe('a place for output', () => {
 describe('a command whose output cannot be written', () => {
   const station = auditStation();
   const sizes = async () => {
-    const { log } = await openArchive(station.data);
+    const { log } = await openStationFolder(station.data);
     try {
       return { entries: log.size(), checkpoints: log.checkpoints().length };
     } finally {
@@ -103,9 +105,9 @@ describe('a command whose output cannot be written', () => {
   };
 
   it.each([
-    ['lookback', (out: string) => lookBack('wrench', { ...station.whose(), ...found(), out })],
-    ['package', (out: string) => makePackage({ ...station.whose(), out })],
-    ['log checkpoint', (out: string) => checkpoint({ ...station.whose(), out: join(out, 'log.checkpoint') })],
+    ['impact', (out: string) => impact('wrench', { ...station.scope(), ...found(), out })],
+    ['package', (out: string) => makePackage({ ...station.scope(), out })],
+    ['log checkpoint', (out: string) => checkpoint({ ...station.scope(), out: join(out, 'log.checkpoint') })],
   ])('leaves the log as it was: %s', async (_, command) => {
     const before = await sizes();
     const file = join(station.data, 'a-file');

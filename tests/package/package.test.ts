@@ -87,7 +87,7 @@ describe('the index of a package', () => {
   );
 
   const RECORD = { ...FILE, path: 'records/J-1.record.json' };
-  const JOB = { job: 'J-1', record: RECORD.path, paper: null, lookBacks: [] };
+  const JOB = { job: 'J-1', record: RECORD.path, paper: null, impacts: [] };
   it.each<[string, Partial<PackageIndex>, string]>([
     ['the same file twice', { files: [FILE, FILE] }, 'jobs.csv stands twice in the list of files'],
     ['itself', { files: [{ ...FILE, path: 'index.json' }] }, 'index.json stands in the list of files'],

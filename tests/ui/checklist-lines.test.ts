@@ -36,7 +36,7 @@ describe('a plain line', () => {
 
   it('says what the tools found on old plugs', () => {
     const found = {
-      type: 'old-gap-found',
+      type: 'old-gap-measured',
       tool: 'gauge',
       reading: 1,
       atUs: 0,

@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import type { AttemptFilter } from '../../../db/history-filter.ts';
 import type { AttemptRow } from '../../audit/attempt.ts';
-import { lookBacksOf } from '../../audit/impact-state.ts';
+import { impactsOf } from '../../audit/impact-state.ts';
 import { answerFor, attemptException, type JobAnswer } from '../../audit/questions.ts';
 import { ProblemError } from '../../problem.ts';
 import { attemptsCsv, jobsCsv } from '../../report/ask-csv.ts';
-import { type Whose, withArchive } from '../station/scope.ts';
-import type { Archive } from '../station/station.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
+import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { textTable } from '../terminal/text-table.ts';
@@ -26,7 +26,7 @@ export interface Asked {
   readonly to?: string;
 }
 
-interface AskOptions extends Whose, Asked {
+interface AskOptions extends Scope, Asked {
   readonly exceptions?: true;
   readonly attempts?: true;
   readonly csv?: true;
@@ -35,12 +35,12 @@ interface AskOptions extends Whose, Asked {
 
 /** Answers one question to the records: the jobs, or the attempts, to which all that was named applies. */
 export function ask(options: AskOptions): Promise<ExitCode> {
-  return withArchive(options, (archive) => {
+  return withStationFolder(options, (stationFolder) => {
     const { exceptions, attempts, csv, json } = options;
     if (csv === true && json === true) throw problem('--csv', 'CSV and JSON at once', 'Choose one of them.');
     const filter = filterOf(options);
     if (attempts === true) {
-      const rows = archive.log.history
+      const rows = stationFolder.log.history
         .attemptsOf(filter)
         .filter((row) => exceptions !== true || attemptException(row).length > 0);
       if (csv === true) process.stdout.write(attemptsCsv(rows));
@@ -48,7 +48,7 @@ export function ask(options: AskOptions): Promise<ExitCode> {
       else print(attemptLines(rows));
       return EXIT.done;
     }
-    const answers = answersTo(archive, filter).filter(
+    const answers = answersTo(stationFolder, filter).filter(
       (one) => exceptions !== true || one.exceptions.length > 0,
     );
     if (csv === true) process.stdout.write(jobsCsv(answers));
@@ -59,12 +59,12 @@ export function ask(options: AskOptions): Promise<ExitCode> {
 }
 
 /** The jobs to which a question applies, the latest first, each with what there is to say of it. */
-export function answersTo({ log }: Archive, filter: AttemptFilter): readonly JobAnswer[] {
-  const lookBacks = lookBacksOf(log.stationEntries());
+export function answersTo({ log }: StationFolder, filter: AttemptFilter): readonly JobAnswer[] {
+  const impacts = impactsOf(log.stationEntries());
   return log.history.jobsOf(filter).map((job) => {
     const attempts = log.history.attemptsOf({ job: job.job });
     const key = attempts[0]?.setupKey;
-    return answerFor(job, attempts, key === undefined ? null : log.history.setupOf(key), lookBacks);
+    return answerFor(job, attempts, key === undefined ? null : log.history.setupOf(key), impacts);
   });
 }
 

@@ -1,15 +1,15 @@
 import { type CalendarLine, CYCLES_ARE, calendar, type InUse } from '../../audit/calendar.ts';
 import { icalendar } from '../../audit/calendar-ics.ts';
 import { firstBeyond } from '../../audit/certificate-line.ts';
-import { lookBacksOf } from '../../audit/impact-state.ts';
+import { impactsOf } from '../../audit/impact-state.ts';
 import { lastFound, withFindings } from '../../audit/out-of-tolerance.ts';
 import { writeInPlace } from '../../files/output.ts';
 import { offBy } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { ProblemError } from '../../problem.ts';
 import type { IntervalBounds } from '../../statistics/staircase.ts';
-import { type Whose, withArchive } from '../station/scope.ts';
-import { type Archive, stateOf } from '../station/station.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
+import { type StationFolder, stateOf } from '../station/station.ts';
 import { readStationFile } from '../station/station-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
@@ -17,7 +17,7 @@ import { print } from '../terminal/wrapped.ts';
 import { laboratoryOf } from './drift-laboratory.ts';
 import { jobsSince, sinceLines } from './impact-since.ts';
 
-export interface CalendarOptions extends Whose {
+export interface CalendarOptions extends Scope {
   readonly soon: number;
   readonly staircase?: true;
   readonly shortest: number;
@@ -29,17 +29,17 @@ export interface CalendarOptions extends Whose {
 export async function showCalendar(options: CalendarOptions): Promise<ExitCode> {
   // The station file is newer than what jobs recorded, where it is at hand.
   const named = options.data === undefined ? (await readStationFile(options.station)).instruments : [];
-  return await withArchive(options, async (archive) => {
+  return await withStationFolder(options, async (stationFolder) => {
     const made = new Date().toISOString();
-    const inUse = inUseOf(archive, named);
+    const inUse = inUseOf(stationFolder, named);
     const lines = calendar(inUse, {
       today: made.slice(0, 10),
       soonDays: options.soon,
       staircase: options.staircase === true ? boundsOf(options) : null,
     });
     if (lines.length === 0) throw noTools();
-    const drifting = await driftingIn(archive, inUse);
-    const since = jobsSince(archive, lookBacksOf(archive.log.stationEntries()));
+    const drifting = await driftingIn(stationFolder, inUse);
+    const since = jobsSince(stationFolder, impactsOf(stationFolder.log.stationEntries()));
     const said = [
       ...tableOf(lines, drifting),
       ...foundWords(inUse),
@@ -50,10 +50,12 @@ export async function showCalendar(options: CalendarOptions): Promise<ExitCode> 
     print(said);
     if (options.ics !== undefined) {
       if (lines.every(({ due }) => due === null)) throw nothingDue();
-      await writeInPlace(options.ics, icalendar(lines, stateOf(archive).name, made));
+      await writeInPlace(options.ics, icalendar(lines, stateOf(stationFolder).name, made));
       process.stdout.write(`Written: ${safeLine(options.ics)}\n`);
     }
-    return lines.some(({ state }) => state === 'due' || state === 'found-out') ? EXIT.failed : EXIT.done;
+    return lines.some(({ state }) => state === 'due' || state === 'out-of-tolerance')
+      ? EXIT.failed
+      : EXIT.done;
   });
 }
 
@@ -68,13 +70,13 @@ function boundsOf({ shortest, longest }: CalendarOptions): IntervalBounds {
 }
 
 /** Every instrument as the station file or else the log has it last, by serial number where it has one. */
-function inUseOf({ log }: Archive, named: readonly Instrument[]): readonly InUse[] {
+function inUseOf({ log }: StationFolder, named: readonly Instrument[]): readonly InUse[] {
   const latest = new Map<string, Instrument>();
   const take = (instrument: Instrument) => latest.set(instrument.serial ?? instrument.id, instrument);
   const entries = log.stationEntries();
   for (const { event } of entries) if (event.type === 'instrument-recorded') take(event.instrument);
   for (const instrument of named) take(instrument);
-  return withFindings([...latest.values()], lookBacksOf(entries)).map((instrument) => {
+  return withFindings([...latest.values()], impactsOf(entries)).map((instrument) => {
     const name = instrument.serial ?? instrument.id;
     const from = instrument.certificate?.date ?? '0001-01-01';
     const { count, lastAt } = log.history.useSince(name, from);
@@ -84,13 +86,16 @@ function inUseOf({ log }: Archive, named: readonly Instrument[]): readonly InUse
 }
 
 /** The day from which a tool may lie beyond what is permitted, by the line through its certificates; by serial number. */
-async function driftingIn(archive: Archive, inUse: readonly InUse[]): Promise<ReadonlyMap<string, string>> {
+async function driftingIn(
+  stationFolder: StationFolder,
+  inUse: readonly InUse[],
+): Promise<ReadonlyMap<string, string>> {
   const drifting = new Map<string, string>();
-  const entries = archive.log.stationEntries();
+  const entries = stationFolder.log.stationEntries();
   for (const { instrument } of inUse) {
     const { serial, permissibleDeviation: permissible } = instrument;
     if (serial === undefined || permissible === undefined) continue;
-    const { lines: found } = await laboratoryOf(archive, entries, instrument, { permissible });
+    const { lines: found } = await laboratoryOf(stationFolder, entries, instrument, { permissible });
     const first = found.ok ? firstBeyond(found.value) : null;
     if (first?.finding === 'warning' && first.outsideOn !== null) drifting.set(serial, first.outsideOn);
   }
@@ -106,15 +111,15 @@ const driftWords = (drifting: ReadonlyMap<string, string>): readonly string[] =>
 
 const foundWords = (inUse: readonly InUse[]): readonly string[] =>
   inUse.flatMap(({ instrument }) => {
-    const { id, serial, foundOut } = instrument;
-    if (foundOut === undefined) return [];
+    const { id, serial, outOfTolerance } = instrument;
+    if (outOfTolerance === undefined) return [];
     return safeLine(
-      `Found out: ${id} (${serial ?? '-'}) on ${foundOut.on}, ${offBy(instrument, foundOut)}; see "plugmark lookback show ${foundOut.lookBack}". It is due now, and fit again with a certificate of that day or later.`,
+      `Out of tolerance: ${id} (${serial ?? '-'}) on ${outOfTolerance.on}, ${offBy(instrument, outOfTolerance)}; see "plugmark impact show ${outOfTolerance.impact}". It is due now, and fit again with a certificate of that day or later.`,
     );
   });
 
 const STATE_WORDS: Readonly<Record<CalendarLine['state'], string>> = {
-  'found-out': '! FOUND OUT',
+  'out-of-tolerance': '! OUT OF TOLERANCE',
   due: '! DUE',
   soon: '~ soon',
   'in-date': '  in date',
@@ -123,16 +128,16 @@ const STATE_WORDS: Readonly<Record<CalendarLine['state'], string>> = {
 };
 
 function stateWords(
-  { state, serial, foundOut }: CalendarLine,
+  { state, serial, outOfTolerance }: CalendarLine,
   drifting: ReadonlyMap<string, string>,
 ): string {
-  if (foundOut !== null) return `${STATE_WORDS['found-out']} (${foundOut.lookBack})`;
+  if (outOfTolerance !== null) return `${STATE_WORDS['out-of-tolerance']} (${outOfTolerance.impact})`;
   if (serial === null || !drifting.has(serial)) return STATE_WORDS[state];
   return `${state === 'in-date' ? '~ in date' : STATE_WORDS[state]}, drift`;
 }
 
-function dueWords({ foundOut, dueByDate }: CalendarLine, due: string): string {
-  if (foundOut !== null) return `${due}, now`;
+function dueWords({ outOfTolerance, dueByDate }: CalendarLine, due: string): string {
+  if (outOfTolerance !== null) return `${due}, now`;
   return `${due}${due === dueByDate ? '' : ' by cycles'}`;
 }
 

@@ -9,7 +9,7 @@ import { writePaper } from '../../report/paper.ts';
 import { chartTitle, type ProcessCharts, processCharts, processPaper, unitOf } from '../../report/process.ts';
 import type { Result } from '../../result.ts';
 import { programVersion } from '../help/version.ts';
-import { type Archive, stateOf } from '../station/station.ts';
+import { type StationFolder, stateOf } from '../station/station.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 
@@ -24,14 +24,14 @@ export const captionOf = (group: ProcessGroup) => ({ title: chartTitle(group), u
 /** Every group in a folder of its own, in the order of the table; `most` readings on a chart. */
 export async function writeGroups(
   folder: string,
-  archive: Archive,
+  stationFolder: StationFolder,
   groups: readonly ProcessGroup[],
   most: number,
 ): Promise<void> {
   outputFolder(folder);
   const names = groupFolders(groups);
   for (const [i, group] of groups.entries())
-    await writeGroup(join(folder, names[i] ?? ''), archive, group, processCharts(group, most));
+    await writeGroup(join(folder, names[i] ?? ''), stationFolder, group, processCharts(group, most));
 }
 
 /**
@@ -62,13 +62,13 @@ const slug = (text: string) =>
 
 export async function writeGroup(
   folder: string,
-  archive: Archive,
+  stationFolder: StationFolder,
   group: ProcessGroup,
   charts: Result<ProcessCharts>,
 ): Promise<void> {
   outputFolder(folder);
   const paper = processPaper(group, charts, {
-    station: stateOf(archive).name,
+    station: stateOf(stationFolder).name,
     program: `plugmark ${programVersion()}`,
     madeAt: new Date().toISOString(),
   });

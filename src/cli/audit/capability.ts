@@ -13,15 +13,15 @@ import type { TextSize } from '../../report/charts/plain.ts';
 import { GROUP_HEAD, groupLines, groupRow, type ProcessCharts, processCharts } from '../../report/process.ts';
 import type { Result } from '../../result.ts';
 import { speaksUtf8 } from '../bench/run.ts';
-import { type Whose, withArchive } from '../station/scope.ts';
-import type { Archive } from '../station/station.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
+import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
 import { type Asked, filterOf } from './ask.ts';
 import { captionOf, limitsOf, writeGroup, writeGroups } from './capability-files.ts';
 
-export interface CapabilityOptions extends Whose, Asked {
+export interface CapabilityOptions extends Scope, Asked {
   readonly by: string;
   readonly specification?: string;
   readonly cylinder?: number;
@@ -33,11 +33,11 @@ export interface CapabilityOptions extends Whose, Asked {
 
 /** What the process can do: one specification in full with its charts, or all that match in a table. */
 export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
-  return withArchive(options, async (archive) => {
-    const groups = groupsOf(archive, options);
+  return withStationFolder(options, async (stationFolder) => {
+    const groups = groupsOf(stationFolder, options);
     const [only, ...others] = groups;
     if (only === undefined) {
-      refuseUnknown(archive, options.specification);
+      refuseUnknown(stationFolder, options.specification);
       if (options.out !== undefined) throw nothingMatches('--out');
       print(['No attempt matches.']);
       return EXIT.done;
@@ -55,7 +55,7 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
           '',
           'Its charts: name one by --specification, and a tool, a technician or a cylinder; or all of them with --out.',
         ]);
-      else await writeGroups(options.out, archive, groups, options.last);
+      else await writeGroups(options.out, stationFolder, groups, options.last);
       return EXIT.done;
     }
     if (others.length > 0)
@@ -63,12 +63,12 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
     const charts = processCharts(only, options.last);
     print(groupLines(only));
     print(['', ...histogramLines(only), '', ...chartLines(charts)]);
-    if (options.out !== undefined) await writeGroup(options.out, archive, only, charts);
+    if (options.out !== undefined) await writeGroup(options.out, stationFolder, only, charts);
     return EXIT.done;
   });
 }
 
-function groupsOf({ log }: Archive, options: CapabilityOptions): readonly ProcessGroup[] {
+function groupsOf({ log }: StationFolder, options: CapabilityOptions): readonly ProcessGroup[] {
   const { by, specification, cylinder, gap } = options;
   const rows = log.history.processOf({
     ...filterOf(options),
@@ -125,7 +125,7 @@ const nothingMatches = (where: string) =>
   });
 
 /** Throws where no specification has such a key, and says which there are. */
-function refuseUnknown({ log }: Archive, specification: string | undefined): void {
+function refuseUnknown({ log }: StationFolder, specification: string | undefined): void {
   if (specification === undefined) return;
   const all = log.history.specifications();
   if (all.some(({ specificationKey }) => specificationKey.startsWith(specification.toLowerCase()))) return;

@@ -8,8 +8,8 @@ import type { StationEvent } from '../../evidence/station-event.ts';
 import { readBytes } from '../../files/input.ts';
 import { makeFolder, writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
-import { type Whose, withArchive } from '../station/scope.ts';
-import { type Archive, recordStation } from '../station/station.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
+import { recordStation, type StationFolder } from '../station/station.ts';
 import { readStationFile } from '../station/station-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
@@ -23,22 +23,22 @@ const KEPT = /^([0-9a-f]{64})(\.[a-z0-9]{1,8})?$/;
 /** Keeps the certificates that the station file names, and files given by name, in the station's folder under their SHA-256. */
 export async function keepCertificates(
   files: readonly string[],
-  options: Whose & { readonly for?: string },
+  options: Scope & { readonly for?: string },
 ): Promise<ExitCode> {
   const named = files.length > 0 ? files.map((file) => resolve(file)) : await certificatesOf(options);
-  return withArchive(options, async (archive) => {
+  return withStationFolder(options, async (stationFolder) => {
     const news: StationEvent[] = [];
     for (const file of new Set(named)) {
-      const kept = await keep(archive, file, options.for);
+      const kept = await keep(stationFolder, file, options.for);
       if (kept.event !== null) news.push(kept.event);
       process.stdout.write(`${kept.said}: ${safeLine(file)}\n`);
     }
-    if (news.length > 0) await recordStation(archive, news, stamp());
+    if (news.length > 0) await recordStation(stationFolder, news, stamp());
     return EXIT.done;
   });
 }
 
-async function certificatesOf({ station, data }: Whose): Promise<readonly string[]> {
+async function certificatesOf({ station, data }: Scope): Promise<readonly string[]> {
   if (data !== undefined)
     throw new ProblemError({
       code: 'certificates-not-named',
@@ -53,7 +53,7 @@ async function certificatesOf({ station, data }: Whose): Promise<readonly string
 
 /** The event is null where the log knows of this very file; its copy is written again if it is not there as it was. */
 async function keep(
-  { folder, log }: Archive,
+  { folder, log }: StationFolder,
   file: string,
   number: string | undefined,
 ): Promise<{ readonly event: StationEvent | null; readonly said: string }> {
@@ -102,8 +102,8 @@ async function aboutWhat(
 }
 
 /** Whether all certificates that were kept are there as they were. Exit code 1 where one is not. */
-export function checkCertificates(options: Whose): Promise<ExitCode> {
-  return withArchive(options, async ({ folder, log }) => {
+export function checkCertificates(options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, async ({ folder, log }) => {
     const kept = log
       .stationEntries()
       .flatMap(({ event }) => (event.type === 'certificate-kept' ? [event] : []));

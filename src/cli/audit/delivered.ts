@@ -2,15 +2,15 @@ import { type DeliveredUnder, deliveredGaps } from '../../audit/delivered.ts';
 import { figure } from '../../report/figures.ts';
 import { shareText } from '../../report/process.ts';
 import { orThrow } from '../../result.ts';
-import { type Whose, withArchive } from '../station/scope.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
 import { type Asked, filterOf } from './ask.ts';
 
 /** Gaps of new plugs as they came out of the box, by part and lot. */
-export function showDelivered(options: Whose & Asked): Promise<ExitCode> {
-  return withArchive(options, ({ log: { history } }) => {
+export function showDelivered(options: Scope & Asked): Promise<ExitCode> {
+  return withStationFolder(options, ({ log: { history } }) => {
     const rows = history.attemptsOf({ ...filterOf(options), quantity: 'length' });
     const known = new Map<string, boolean>();
     const isNew = (key: string) => {

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { JobOfVehicle } from '../../audit/dispute.ts';
-import { lookBacksOf } from '../../audit/impact-state.ts';
+import { impactsOf } from '../../audit/impact-state.ts';
 import type { JobAnswer } from '../../audit/questions.ts';
 import type { StationEntry } from '../../evidence/log.ts';
 import { foldAll } from '../../job/fold.ts';
@@ -14,13 +14,13 @@ import { writePaper } from '../../report/paper.ts';
 import { askedFor, keptFrom } from '../evidence/package.ts';
 import { counted, madeLines } from '../evidence/package-text.ts';
 import { programVersion } from '../help/version.ts';
-import { type Whose, withArchive } from '../station/scope.ts';
-import { type Archive, stateOf } from '../station/station.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
+import { type StationFolder, stateOf } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { type Asked, answersTo, filterOf } from './ask.ts';
 
-interface DisputeOptions extends Whose, Pick<Asked, 'vin' | 'plate' | 'fleet' | 'from' | 'to'> {
+interface DisputeOptions extends Scope, Pick<Asked, 'vin' | 'plate' | 'fleet' | 'from' | 'to'> {
   readonly claim: string;
   readonly out: string;
   readonly since?: string;
@@ -32,19 +32,19 @@ const PAPER = 'dispute.pdf';
 
 /** The file of one claim about one vehicle: a package of its jobs with a paper that says what was known, and when. */
 export function dispute(options: DisputeOptions): Promise<ExitCode> {
-  return withArchive(options, async (archive) => {
+  return withStationFolder(options, async (stationFolder) => {
     const claim = claimOf(options.claim);
-    const jobs = jobsOfVehicle(archive, options);
-    const since = await keptFrom(archive, options.since);
+    const jobs = jobsOfVehicle(stationFolder, options);
+    const since = await keptFrom(stationFolder, options.since);
     if (since === 'diverged') return EXIT.failed;
-    const { name } = stateOf(archive);
-    const entries = archive.log.stationEntries();
-    const told = [...jobs].sort(byOpening).map(({ stream }) => jobOf(archive, stream));
+    const { name } = stateOf(stationFolder);
+    const entries = stationFolder.log.stationEntries();
+    const told = [...jobs].sort(byOpening).map(({ stream }) => jobOf(stationFolder, stream));
     const bearing = bearingOn(
       entries,
       told.map(({ state }) => state),
     );
-    const made = await writePackage(archive, options.out, {
+    const made = await writePackage(stationFolder, options.out, {
       purpose: `Dispute, claim ${claim}`,
       asked: askedFor(options),
       jobs,
@@ -55,7 +55,7 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
         const paper = disputePaper({
           claim,
           jobs: told,
-          station: { name, entries, lookBacks: lookBacksOf(entries) },
+          station: { name, entries, impacts: impactsOf(entries) },
           log: { size, root: root.toString('hex') },
           program: `plugmark ${programVersion()}`,
           madeAt: new Date().toISOString(),
@@ -66,7 +66,7 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
     const lines = [
       ...madeLines(options.out, made),
       ...ofOthers(bearing, new Set(jobs.map(({ job }) => job))),
-      ...mayBeToo(archive, jobs),
+      ...mayBeToo(stationFolder, jobs),
     ];
     print(lines);
     return EXIT.done;
@@ -77,7 +77,7 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
 const byOpening = (a: JobAnswer, b: JobAnswer) =>
   a.openedAt < b.openedAt ? -1 : a.openedAt > b.openedAt ? 1 : 0;
 
-function jobOf({ log }: Archive, stream: string): JobOfVehicle {
+function jobOf({ log }: StationFolder, stream: string): JobOfVehicle {
   const entries = log.entries(stream);
   const state = foldAll(entries.map(({ event }) => event));
   if (state === null) throw new Error(`${stream} holds no job`);
@@ -85,11 +85,11 @@ function jobOf({ log }: Archive, stream: string): JobOfVehicle {
 }
 
 /** The jobs of one vehicle, the latest first. */
-function jobsOfVehicle(archive: Archive, options: DisputeOptions): readonly JobAnswer[] {
+function jobsOfVehicle(stationFolder: StationFolder, options: DisputeOptions): readonly JobAnswer[] {
   const { vin, plate, fleet } = options;
   if (vin === undefined && plate === undefined && fleet === undefined)
     throw problem('vehicle-missing', 'no vehicle is named', 'Name it with --vin, --plate or --fleet.');
-  const jobs = answersTo(archive, filterOf(options));
+  const jobs = answersTo(stationFolder, filterOf(options));
   if (jobs.length === 0)
     throw problem(
       'vehicle-unknown',
@@ -106,9 +106,9 @@ function jobsOfVehicle(archive: Archive, options: DisputeOptions): readonly JobA
   return jobs;
 }
 
-/** An entry of the log is whole or no proof: that of a look-back names all that it touched. */
+/** An entry of the log is whole or no proof: that of an impact assessment names all that it touched. */
 function ofOthers(entries: readonly StationEntry[], jobs: ReadonlySet<string>): readonly string[] {
-  const others = lookBacksOf(entries).flatMap(({ assessment, items }) => {
+  const others = impactsOf(entries).flatMap(({ assessment, items }) => {
     const count = items.filter(({ job }) => !jobs.has(job)).length;
     return count === 0 ? [] : [`${assessment} names ${counted(count, 'job')} on other vehicles`];
   });
@@ -119,7 +119,7 @@ function ofOthers(entries: readonly StationEntry[], jobs: ReadonlySet<string>): 
 }
 
 /** Jobs of the same plate or fleet number without a VIN: perhaps the same vehicle, which only a person can say. */
-function mayBeToo(archive: Archive, jobs: readonly JobAnswer[]): readonly string[] {
+function mayBeToo(stationFolder: StationFolder, jobs: readonly JobAnswer[]): readonly string[] {
   const known = new Set(jobs.map(({ stream }) => stream));
   const numbers = [...new Set(jobs.flatMap(({ plate }) => (plate === null ? [] : [plate])))].map((plate) => ({
     plate,
@@ -128,7 +128,7 @@ function mayBeToo(archive: Archive, jobs: readonly JobAnswer[]): readonly string
     fleet,
   }));
   const others = [...numbers, ...fleets]
-    .flatMap((filter) => archive.log.history.jobsOf(filter))
+    .flatMap((filter) => stationFolder.log.history.jobsOf(filter))
     .filter(({ stream, vin }) => vin === null && !known.has(stream));
   const names = [...new Set(others.map(({ job }) => job))];
   if (names.length === 0) return [];

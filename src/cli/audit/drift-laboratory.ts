@@ -12,7 +12,7 @@ import { CHECK_HEAD, checkRows, lineHead, lineRows, lineWords } from '../../repo
 import type { Unit } from '../../report/figures.ts';
 import { figure, UNIT_TEXT } from '../../report/figures.ts';
 import { err, type Result } from '../../result.ts';
-import type { Archive } from '../station/station.ts';
+import type { StationFolder } from '../station/station.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { keptCertificates } from './kept-certificates.ts';
 
@@ -27,7 +27,7 @@ export interface Laboratory {
  * station file may have before any job. `frozen` are those that jobs were done by, `used` the reading it is used at.
  */
 export async function laboratoryOf(
-  { folder }: Archive,
+  { folder }: StationFolder,
   entries: readonly StationEntry[],
   instrument: Instrument,
   asked: {

@@ -14,15 +14,15 @@ import { type ControlDrawing, ewmaDrawing } from '../../report/charts/control.ts
 import { controlSvg } from '../../report/charts/control-svg.ts';
 import { controlText } from '../../report/charts/control-text.ts';
 import { err, type Result } from '../../result.ts';
-import { type Whose, withArchive } from '../station/scope.ts';
-import type { Archive } from '../station/station.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
+import type { StationFolder } from '../station/station.ts';
 import { readStationFile } from '../station/station-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { wrapped } from '../terminal/wrapped.ts';
 import { textSize } from './capability.ts';
 import { laboratoryLines, laboratoryOf, unitOf } from './drift-laboratory.ts';
 
-export interface DriftOptions extends Whose {
+export interface DriftOptions extends Scope {
   /** Per cent of the reading; the tool's own permissible deviation unless told. */
   readonly permissible?: number;
   readonly last: number;
@@ -38,15 +38,15 @@ const PICTURE = { width: 900, height: 320 } as const;
 export async function showDrift(tool: string, options: DriftOptions): Promise<ExitCode> {
   // The station file is newer than what jobs recorded, where it is at hand.
   const named = options.data === undefined ? (await readStationFile(options.station)).instruments : [];
-  return await withArchive(options, async (archive) => {
-    const entries = archive.log.stationEntries();
-    const subject = subjectOf(archive, entries, tool, named);
+  return await withStationFolder(options, async (stationFolder) => {
+    const entries = stationFolder.log.stationEntries();
+    const subject = subjectOf(stationFolder, entries, tool, named);
     const { instrument, rows, name } = subject;
     const permissible = permissibleOf(instrument, options.permissible);
     const pulls = pullsOf(subject, permissible);
     const used = median(rows.flatMap(({ readingSi }) => (readingSi === null ? [] : [readingSi])));
-    const frozen = frozenWith(archive, subject);
-    const laboratory = await laboratoryOf(archive, entries, instrument, { permissible, frozen, used });
+    const frozen = frozenWith(stationFolder, subject);
+    const laboratory = await laboratoryOf(stationFolder, entries, instrument, { permissible, frozen, used });
     const { lines, lost } = laboratory;
     if (!pulls.ok && !lines.ok) throw nothingToSay(name, pulls.error, lines.error);
     const word = verdictOf(pulls, lines);
@@ -93,7 +93,7 @@ interface Subject {
 }
 
 function subjectOf(
-  { log }: Archive,
+  { log }: StationFolder,
   entries: readonly StationEntry[],
   tool: string,
   named: readonly Instrument[],
@@ -112,7 +112,7 @@ function subjectOf(
   return { name: serial ?? id, instrument, rows };
 }
 
-function ofRow({ history }: Archive['log'], row: AttemptRow | undefined, tool: string): Instrument {
+function ofRow({ history }: StationFolder['log'], row: AttemptRow | undefined, tool: string): Instrument {
   const found =
     row === undefined
       ? undefined
@@ -140,7 +140,7 @@ function pullsOf({ instrument, rows }: Subject, permissible: PermissibleDeviatio
 }
 
 /** The certificates that its jobs were done by. */
-function frozenWith({ log }: Archive, { rows, instrument }: Subject) {
+function frozenWith({ log }: StationFolder, { rows, instrument }: Subject) {
   const keys = new Set(rows.map(({ setupKey }) => setupKey));
   return [...keys].flatMap((key) =>
     log.history

@@ -1,31 +1,31 @@
 import { z } from 'zod';
-import { close, decide, type ItemState, type LookBack } from '../../audit/impact-state.ts';
-import { type LookBackDecision, lookBackDecisionSchema } from '../../evidence/station-event.ts';
+import { close, decide, type ImpactAssessment, type ItemState } from '../../audit/impact-state.ts';
+import { type ImpactDecision, impactDecisionSchema } from '../../evidence/station-event.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { newCheckpoint } from '../station/log.ts';
-import type { Whose } from '../station/scope.ts';
+import type { Scope } from '../station/scope.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { redoneIn } from './impact-redone.ts';
 import {
-  atDesk,
-  deskSigner,
+  impactOf,
+  inSession,
   linesOf,
-  lookBackOf,
   person,
   print,
   record,
+  sessionSigner,
   words,
-  writeLookBack,
+  writeImpact,
 } from './impact-shared.ts';
 import { jobsSince, sinceLines } from './impact-since.ts';
 
-/** The station's look-backs, the latest first. */
-export function listLookBacks({ open, ...whose }: Whose & { readonly open?: true }): Promise<ExitCode> {
-  return atDesk(whose, ({ archive, lookBacks }) => {
-    const since = jobsSince(archive, lookBacks);
-    const rows = lookBacks
+/** The station's impact assessments, the latest first. */
+export function listImpacts({ open, ...scope }: Scope & { readonly open?: true }): Promise<ExitCode> {
+  return inSession(scope, ({ stationFolder, impacts }) => {
+    const since = jobsSince(stationFolder, impacts);
+    const rows = impacts
       .filter(({ closed }) => open !== true || closed === null)
       .reverse()
       .map((one) => [
@@ -39,22 +39,24 @@ export function listLookBacks({ open, ...whose }: Whose & { readonly open?: true
         String(one.items.filter((item) => item.open).length),
         String(since.find(({ newest }) => newest === one)?.jobs.length ?? 0),
       ]);
-    const head = ['look-back', 'state', 'made', 'tool', 'serial', 'looked at', 'jobs', 'open', 'since'];
-    print([...(rows.length === 0 ? ['No look-back.'] : textTable(head, rows)), ...sinceLines(since)]);
+    const head = ['impact', 'state', 'made', 'tool', 'serial', 'looked at', 'jobs', 'open', 'since'];
+    print([...(rows.length === 0 ? ['No impact assessment.'] : textTable(head, rows)), ...sinceLines(since)]);
     return EXIT.done;
   });
 }
 
-/** One look-back with its jobs and what was decided; writes its papers again where a folder is named. */
-export function showLookBack(
+/** One impact assessment with its jobs and what was decided; writes its papers again where a folder is named. */
+export function showImpact(
   assessment: string,
-  { out, ...whose }: Whose & { readonly out?: string },
+  { out, ...scope }: Scope & { readonly out?: string },
 ): Promise<ExitCode> {
-  return atDesk(whose, async (desk) => {
-    const one = lookBackOf(desk, assessment);
+  return inSession(scope, async (session) => {
+    const one = impactOf(session, assessment);
     const papers =
-      out === undefined ? [] : ['', ...(await writeLookBack(desk, await deskSigner(desk), one, out, null))];
-    const since = jobsSince(desk.archive, desk.lookBacks).filter(
+      out === undefined
+        ? []
+        : ['', ...(await writeImpact(session, await sessionSigner(session), one, out, null))];
+    const since = jobsSince(session.stationFolder, session.impacts).filter(
       ({ newest }) => newest.made.digest === one.made.digest,
     );
     print([...linesOf(one), ...spaced(sinceLines(since)), ...papers]);
@@ -62,7 +64,7 @@ export function showLookBack(
   });
 }
 
-interface DecideOptions extends Whose {
+interface DecideOptions extends Scope {
   readonly as: string;
   readonly because: string;
   readonly by: string;
@@ -71,14 +73,14 @@ interface DecideOptions extends Whose {
   readonly in?: string;
 }
 
-/** What becomes of jobs that a look-back touches: those named, or all of a sort that nobody decided about yet. */
-export function decideLookBack(
+/** What becomes of jobs that an impact assessment touches: those named, or all of a sort that nobody decided about yet. */
+export function decideImpact(
   assessment: string,
   jobs: readonly string[],
   options: DecideOptions,
 ): Promise<ExitCode> {
-  return atDesk(options, async (desk) => {
-    const one = lookBackOf(desk, assessment);
+  return inSession(options, async (session) => {
+    const one = impactOf(session, assessment);
     const which =
       options.all === undefined ? jobs.map((job) => itemOf(one, job)) : undecided(one, options.all);
     const [first] = which;
@@ -89,14 +91,14 @@ export function decideLookBack(
     const decisions = which.map((item) => ({
       job: item.job,
       decision,
-      redoneIn: decision === 'redone' ? redoneIn(desk, one, item, options.in ?? null) : null,
+      redoneIn: decision === 'redone' ? redoneIn(session, one, item, options.in ?? null) : null,
     }));
-    const events = orThrow(decide(one, decisions, because, desk.lookBacks));
+    const events = orThrow(decide(one, decisions, because, session.impacts));
     const by = person(options.by);
-    const signer = await deskSigner(desk);
-    const after = record(desk, events, by);
-    await newCheckpoint(desk.archive, signer);
-    const { items } = lookBackOf(after, assessment);
+    const signer = await sessionSigner(session);
+    const after = record(session, events, by);
+    await newCheckpoint(session.stationFolder, signer);
+    const { items } = impactOf(after, assessment);
     const open = items.filter((item) => item.open).length;
     const name = which.length === 1 ? `Job ${safeLine(first.job)}` : `${which.length} jobs`;
     const inJobs = [...new Set(decisions.flatMap(({ redoneIn }) => redoneIn ?? []))].join(', ');
@@ -105,26 +107,26 @@ export function decideLookBack(
     print([
       `${name}: ${result}${stays}. ${open} of ${items.length} still open.`,
       ...(open === 0
-        ? [`Close it with: plugmark lookback close ${one.assessment} --because "..." --by NAME`]
+        ? [`Close it with: plugmark impact close ${one.assessment} --because "..." --by NAME`]
         : []),
     ]);
     return EXIT.done;
   });
 }
 
-export function closeLookBack(
+export function closeImpact(
   assessment: string,
-  options: Whose & { readonly because: string; readonly by: string },
+  options: Scope & { readonly because: string; readonly by: string },
 ): Promise<ExitCode> {
-  return atDesk(options, async (desk) => {
-    const one = lookBackOf(desk, assessment);
+  return inSession(options, async (session) => {
+    const one = impactOf(session, assessment);
     const event = orThrow(close(one, words(options.because, '--because')));
     const by = person(options.by);
-    const signer = await deskSigner(desk);
-    record(desk, [event], by);
-    await newCheckpoint(desk.archive, signer);
+    const signer = await sessionSigner(session);
+    record(session, [event], by);
+    await newCheckpoint(session.stationFolder, signer);
     print([
-      `Look-back ${one.assessment} is closed. Its paper: plugmark lookback show ${one.assessment} --out FOLDER`,
+      `Impact assessment ${one.assessment} is closed. Its paper: plugmark impact show ${one.assessment} --out FOLDER`,
     ]);
     return EXIT.done;
   });
@@ -135,7 +137,7 @@ const STAY = '; they stay open until they are redone';
 const spaced = (lines: readonly string[]) => (lines.length === 0 ? [] : ['', ...lines]);
 
 /** A job by its number or by any part of it that means one job only, as in "plugmark jobs --number". Problem: `item-unknown`. */
-function itemOf({ assessment, items }: LookBack, number: string): ItemState {
+function itemOf({ assessment, items }: ImpactAssessment, number: string): ItemState {
   const wanted = number.toUpperCase();
   const exact = items.filter(({ job }) => job === number);
   const found = exact.length > 0 ? exact : items.filter(({ job }) => job.toUpperCase().includes(wanted));
@@ -143,13 +145,13 @@ function itemOf({ assessment, items }: LookBack, number: string): ItemState {
   if (only !== undefined && others.length === 0) return only;
   const message =
     only === undefined
-      ? `job ${safeLine(number)} is not among the jobs that this look-back touches`
+      ? `job ${safeLine(number)} is not among the jobs that this impact assessment touches`
       : `${safeLine(number)} may mean ${found.map(({ job }) => safeLine(job)).join(' or ')}`;
-  const next = `List them with "plugmark lookback show ${assessment}".`;
+  const next = `List them with "plugmark impact show ${assessment}".`;
   throw new ProblemError({ code: 'item-unknown', where: assessment, message, next });
 }
 
-function undecided({ items }: LookBack, sort: string): readonly ItemState[] {
+function undecided({ items }: ImpactAssessment, sort: string): readonly ItemState[] {
   const wanted = z.enum(['doubtful', 'out', 'any']).safeParse(sort);
   if (!wanted.success) throw notOneOf('--all', ['doubtful', 'out', 'any']);
   return items.filter(
@@ -157,18 +159,18 @@ function undecided({ items }: LookBack, sort: string): readonly ItemState[] {
   );
 }
 
-function decisionOf(text: string): LookBackDecision {
-  const decision = lookBackDecisionSchema.safeParse(text);
+function decisionOf(text: string): ImpactDecision {
+  const decision = impactDecisionSchema.safeParse(text);
   if (decision.success) return decision.data;
-  throw notOneOf('--as', lookBackDecisionSchema.options);
+  throw notOneOf('--as', impactDecisionSchema.options);
 }
 
-function nothingNamed({ assessment }: LookBack): ProblemError {
+function nothingNamed({ assessment }: ImpactAssessment): ProblemError {
   return new ProblemError({
     code: 'item-missing',
     where: assessment,
     message: 'no job is named, or all of them are decided',
-    next: `Name jobs, or use --all doubtful, out or any; see "plugmark lookback show ${assessment}".`,
+    next: `Name jobs, or use --all doubtful, out or any; see "plugmark impact show ${assessment}".`,
   });
 }
 

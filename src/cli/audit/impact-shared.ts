@@ -1,7 +1,7 @@
-/** What the commands on look-backs share: the log's own entries, telling of a look-back, its papers, and what a person gives. */
+/** What the commands on impact assessments share: the log's own entries, telling of an impact assessment, its papers, and what a person gives. */
 import { join } from 'node:path';
 import type { Sorted } from '../../audit/impact-items.ts';
-import { type LookBack, lookBacksOf } from '../../audit/impact-state.ts';
+import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { readCheckpoint } from '../../evidence/checkpoint.ts';
 import type { Stamp, StationEntry } from '../../evidence/log.ts';
 import { stationOf } from '../../evidence/station.ts';
@@ -9,48 +9,57 @@ import type { StationEvent } from '../../evidence/station-event.ts';
 import { outputFolder, writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { figure, UNIT_TEXT } from '../../report/figures.ts';
-import { lookBackPaper, outcomeOf, proofWords, SORT_WORD, sortWords, standOf } from '../../report/impact.ts';
+import { impactPaper, outcomeOf, proofWords, SORT_WORD, sortWords, standOf } from '../../report/impact.ts';
 import { judgedAgainCsv, vehiclesCsv } from '../../report/impact-csv.ts';
 import { writePaper } from '../../report/paper.ts';
 import { orThrow } from '../../result.ts';
 import { programVersion } from '../help/version.ts';
 import { newCheckpoint, type Signer, signerOf } from '../station/log.ts';
-import { type Whose, withArchive } from '../station/scope.ts';
-import { type Archive, stateOf } from '../station/station.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
+import { type StationFolder, stateOf } from '../station/station.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
 import { optionText } from '../terminal/option-text.ts';
 import { textTable } from '../terminal/text-table.ts';
 
-/** A station at its look-backs: its own entries, which a long-lived station has many of, are read once a command. */
-export interface Desk {
-  readonly archive: Archive;
+/** A station at its impact assessments: its own entries, which a long-lived station has many of, are read once a command. */
+export interface AuditSession {
+  readonly stationFolder: StationFolder;
   readonly entries: readonly StationEntry[];
-  readonly lookBacks: readonly LookBack[];
+  readonly impacts: readonly ImpactAssessment[];
 }
 
-const deskWith = (archive: Archive, entries: readonly StationEntry[]): Desk => ({
-  archive,
+const sessionWith = (stationFolder: StationFolder, entries: readonly StationEntry[]): AuditSession => ({
+  stationFolder,
   entries,
-  lookBacks: lookBacksOf(entries),
+  impacts: impactsOf(entries),
 });
 
-export function atDesk(whose: Whose, work: (desk: Desk) => ExitCode | Promise<ExitCode>): Promise<ExitCode> {
-  return withArchive(whose, (archive) => work(deskWith(archive, archive.log.stationEntries())));
+export function inSession(
+  scope: Scope,
+  work: (session: AuditSession) => ExitCode | Promise<ExitCode>,
+): Promise<ExitCode> {
+  return withStationFolder(scope, (stationFolder) =>
+    work(sessionWith(stationFolder, stationFolder.log.stationEntries())),
+  );
 }
 
 /** To be asked for before anything is written: what nobody can sign is not to stand in the log. */
-export function deskSigner({ archive, entries }: Desk): Promise<Signer> {
-  return signerOf(archive, stationOf(entries) ?? stateOf(archive));
+export function sessionSigner({ stationFolder, entries }: AuditSession): Promise<Signer> {
+  return signerOf(stationFolder, stationOf(entries) ?? stateOf(stationFolder));
 }
 
-/** Puts events of look-backs into the log, of which no trust list tells; the desk as it is then. */
-export function record({ archive, entries }: Desk, events: readonly StationEvent[], by: string): Desk {
+/** Puts events of impact assessments into the log, of which no trust list tells; the desk as it is then. */
+export function record(
+  { stationFolder, entries }: AuditSession,
+  events: readonly StationEvent[],
+  by: string,
+): AuditSession {
   const drafts = events.map((event) => ({ by, event }));
-  return deskWith(archive, [...entries, ...archive.log.appendStation(drafts, now())]);
+  return sessionWith(stationFolder, [...entries, ...stationFolder.log.appendStation(drafts, now())]);
 }
 
-/** A look-back with its jobs, as lines for people. */
-export function linesOf(one: LookBack): readonly string[] {
+/** A impact assessment with its jobs, as lines for people. */
+export function linesOf(one: ImpactAssessment): readonly string[] {
   const { assessment, made, items } = one;
   const { word, text } = outcomeOf(one);
   const head = ['job', 'day', 'VIN', 'plate', 'fleet', 'worst', 'proofs', 'decided'];
@@ -65,7 +74,7 @@ export function linesOf(one: LookBack): readonly string[] {
     standOf(item),
   ]);
   return [
-    `Look-back ${assessment} on ${safeLine(made.tool)} (${safeLine(made.serial)}), ${made.from} to ${made.to}, ${made.attempts} attempts`,
+    `Impact assessment ${assessment} on ${safeLine(made.tool)} (${safeLine(made.serial)}), ${made.from} to ${made.to}, ${made.attempts} attempts`,
     `${word}. ${safeLine(text)}${made.simulated ? ' SIMULATED tools among them.' : ''}`,
     proofWords(made),
     ...beyondLine(one),
@@ -77,7 +86,7 @@ const OUT_IS =
   'OUT: beyond the limits if the tool had the found error already then; "with both": the value of then was beyond them too.';
 
 /** Each proof that does not hold any more, with both values. */
-function proofTable({ items }: LookBack): readonly string[] {
+function proofTable({ items }: ImpactAssessment): readonly string[] {
   const head = ['job', 'cylinder', 'pull or reading', 'then', 'with the error found', 'limits', 'finding'];
   const rows = items.flatMap(({ job, attempts }) =>
     attempts.map((one) => {
@@ -96,8 +105,8 @@ function proofTable({ items }: LookBack): readonly string[] {
   return textTable(head, rows);
 }
 
-/** Else a look-back with points too few to tell looks like one of a tool that was far out. */
-function beyondLine({ asFound, items }: LookBack): readonly string[] {
+/** Else an impact assessment with points too few to tell looks like one of a tool that was far out. */
+function beyondLine({ asFound, items }: ImpactAssessment): readonly string[] {
   const beyond = items.flatMap(({ attempts }) => attempts).filter(({ covered }) => !covered).length;
   if (beyond === 0 || asFound === null) return [];
   const { unit, points } = asFound;
@@ -108,32 +117,32 @@ function beyondLine({ asFound, items }: LookBack): readonly string[] {
   ];
 }
 
-/** By its number, of which the figures do: `LB-1`, `lb-1` or `1`. Problem: `lookback-unknown`. */
-export function lookBackOf({ lookBacks }: Desk, assessment: string): LookBack {
+/** By its number, of which the figures do: `IA-1`, `ia-1` or `1`. Problem: `impact-unknown`. */
+export function impactOf({ impacts }: AuditSession, assessment: string): ImpactAssessment {
   const figures = /^(?:lb-?)?(\d+)$/i.exec(assessment.trim())?.[1];
-  const found = lookBacks.find((one) => one.assessment === `LB-${figures}`);
+  const found = impacts.find((one) => one.assessment === `IA-${figures}`);
   if (found !== undefined) return found;
   throw new ProblemError({
-    code: 'lookback-unknown',
+    code: 'impact-unknown',
     where: safeLine(assessment),
-    message: 'this station has no look-back of that number',
-    next: 'List them with "plugmark lookback list".',
+    message: 'this station has no impact assessment of that number',
+    next: 'List them with "plugmark impact list".',
   });
 }
 
-/** Writes the paper and the lists of a look-back as it stands; returns a line a file. */
-export async function writeLookBack(
-  { archive }: Desk,
+/** Writes the paper and the lists of an impact assessment as it stands; returns a line a file. */
+export async function writeImpact(
+  { stationFolder }: AuditSession,
   signer: Signer,
-  one: LookBack,
+  one: ImpactAssessment,
   out: string | undefined,
   sorted: readonly Sorted[] | null,
 ): Promise<readonly string[]> {
-  const folder = out ?? archive.folder;
+  const folder = out ?? stationFolder.folder;
   outputFolder(folder);
-  const note = orThrow(readCheckpoint(await newCheckpoint(archive, signer), 'checkpoint'));
+  const note = orThrow(readCheckpoint(await newCheckpoint(stationFolder, signer), 'checkpoint'));
   const log = { size: note.size, root: note.root.toString('hex') };
-  const paper = lookBackPaper(one, { log, program: `plugmark ${programVersion()}` });
+  const paper = impactPaper(one, { log, program: `plugmark ${programVersion()}` });
   const { assessment } = one;
   const files: (readonly [string, string | Uint8Array])[] = [
     [`${assessment}.pdf`, await writePaper(paper)],

@@ -3,31 +3,31 @@ import { inQuestion, type JudgedAgain, judgeAgain } from '../../audit/impact.ts'
 import { notHeld, onFinding } from '../../audit/impact-held.ts';
 import { type Assessment, assess, isRepeat } from '../../audit/impact-items.ts';
 import { foundPoints, type Span, spanOf } from '../../audit/impact-span.ts';
-import { type LookBack, nextAssessment } from '../../audit/impact-state.ts';
+import { type ImpactAssessment, nextAssessment } from '../../audit/impact-state.ts';
 import type { StationEvent } from '../../evidence/station-event.ts';
 import { outputFolder } from '../../files/output.ts';
 import type { Certificate } from '../../instrument/certificate.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
-import type { Whose } from '../station/scope.ts';
-import type { Archive } from '../station/station.ts';
+import type { Scope } from '../station/scope.ts';
+import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { readCertificateFile } from './certificate.ts';
 import {
-  atDesk,
-  type Desk,
-  deskSigner,
+  type AuditSession,
+  impactOf,
+  inSession,
   linesOf,
-  lookBackOf,
   now,
   person,
   print,
   record,
-  writeLookBack,
+  sessionSigner,
+  writeImpact,
 } from './impact-shared.ts';
 import { setupsOf } from './impact-since.ts';
 
-interface AssessOptions extends Whose {
+interface AssessOptions extends Scope {
   readonly asFound: string;
   readonly since?: string;
   readonly by: string;
@@ -35,28 +35,28 @@ interface AssessOptions extends Whose {
 }
 
 /**
- * Looks back on a tool that was found out: judges everything since its last good check again, puts the assessment into
+ * Assesses the impact of a tool that was out of tolerance: judges everything since its last good check again, puts the assessment into
  * the log, signs it by a checkpoint, and writes the paper and the lists. Exit code 1 where a proof does not hold any more.
  */
-export function lookBack(tool: string, options: AssessOptions): Promise<ExitCode> {
-  return atDesk(options, async (desk) => {
+export function impact(tool: string, options: AssessOptions): Promise<ExitCode> {
+  return inSession(options, async (session) => {
     const { certificate: asFound, digest } = await readCertificateFile(options.asFound);
-    const { archive, entries, lookBacks } = desk;
+    const { stationFolder, entries, impacts } = session;
     const since = options.since ?? null;
     const today = now().at.slice(0, 10);
     const span = orThrow(spanOf(entries, { tool, asFound, since, today }));
-    const before = onFinding(lookBacks, digest);
-    const judged = judgedIn(archive, tool, asFound, span, before);
+    const before = onFinding(impacts, digest);
+    const judged = judgedIn(stationFolder, tool, asFound, span, before);
     const by = person(options.by);
-    const signer = await deskSigner(desk);
-    const assessment = nextAssessment(lookBacks);
-    const assessed = assess(judged, ofJobsRepeated(archive, judged));
-    outputFolder(options.out ?? archive.folder);
+    const signer = await sessionSigner(session);
+    const assessment = nextAssessment(impacts);
+    const assessed = assess(judged, ofJobsRepeated(stationFolder, judged));
+    outputFolder(options.out ?? stationFolder.folder);
     const events = eventsOf(judged, assessed, { assessment, tool, asFound, digest, span, before });
-    const after = record(desk, events, by);
-    const made = lookBackOf(after, assessment);
-    const papers = await writeLookBack(after, signer, made, options.out, assessed.sorted);
-    const earlier = [...goesOnLines(before, made), ...overlapLines(desk, made)];
+    const after = record(session, events, by);
+    const made = impactOf(after, assessment);
+    const papers = await writeImpact(after, signer, made, options.out, assessed.sorted);
+    const earlier = [...goesOnLines(before, made), ...overlapLines(session, made)];
     print([...foundLines(asFound, span), ...linesOf(made), ...earlier, '', ...papers]);
     return made.items.length === 0 ? EXIT.done : EXIT.failed;
   });
@@ -68,8 +68,8 @@ interface About {
   readonly asFound: Certificate;
   readonly digest: string;
   readonly span: Span;
-  /** The look-backs on the same file. */
-  readonly before: readonly LookBack[];
+  /** The impact assessments on the same file. */
+  readonly before: readonly ImpactAssessment[];
 }
 
 /** What was found, the assessment, and its end where every proof holds. */
@@ -103,22 +103,22 @@ function eventsOf(
 }
 
 /**
- * Everything since the last good check, but what was measured under a newer certificate, and what look-backs `before` on
+ * Everything since the last good check, but what was measured under a newer certificate, and what impact assessments `before` on
  * the same file hold already. It does not end with the day of the finding: a tool may have been used on.
  */
 function judgedIn(
-  { log }: Archive,
+  { log }: StationFolder,
   tool: string,
   certificate: Certificate,
   { serial, from, foundOn }: Span,
-  before: readonly LookBack[],
+  before: readonly ImpactAssessment[],
 ): readonly JudgedAgain[] {
   const rows = log.history.attemptsOf({ serial, from });
   const setups = setupsOf({ log }, rows);
   const questioned = inQuestion(rows, setups, foundOn);
   if (questioned.length === 0)
     throw new ProblemError({
-      code: 'lookback-no-data',
+      code: 'impact-no-data',
       where: `${tool}, serial ${serial}`,
       message: `the log holds no attempt with it from ${from} on that a check of ${foundOn} could put in question`,
       next: 'Nothing was written, and jobs open with it as before: give it the certificate of that calibration. See when it was used with "plugmark ask --tool"; check serial number and dates.',
@@ -130,17 +130,21 @@ function judgedIn(
 }
 
 /** One that goes on from another begins with what it took up, one that looks further back with its check. */
-const firstDay = (judged: readonly JudgedAgain[], { from }: Span, before: readonly LookBack[]): string => {
+const firstDay = (
+  judged: readonly JudgedAgain[],
+  { from }: Span,
+  before: readonly ImpactAssessment[],
+): string => {
   const goesOn = before.some(({ made }) => made.from <= from);
   return goesOn ? (judged.map(({ row }) => row.day).sort()[0] ?? from) : from;
 };
 
-/** A tool may have been used on, under the old certificate, after it was found out. */
+/** A tool may have been used on, under the old certificate, after it was out of tolerance. */
 const lastDay = (judged: readonly JudgedAgain[], foundOn: string): string =>
   [foundOn, ...judged.map(({ row }) => row.day)].sort().at(-1) ?? foundOn;
 
 /** All attempts of the jobs in which a re-hit or a check is in question: another tool may have proved what it went over. */
-function ofJobsRepeated({ log }: Archive, judged: readonly JudgedAgain[]): readonly AttemptRow[] {
+function ofJobsRepeated({ log }: StationFolder, judged: readonly JudgedAgain[]): readonly AttemptRow[] {
   const repeated = judged.filter(({ row, sort }) => sort !== null && isRepeat(row));
   const jobs = new Set(repeated.map(({ row }) => row.job));
   return [...jobs].flatMap((job) => log.history.attemptsOf({ job }));
@@ -160,7 +164,7 @@ function foundLines(asFound: Certificate, { lastGood }: Span): readonly string[]
       : `It had not moved since ${check}, as far as the uncertainty of both can tell${better ? '; its errors are smaller than they were' : ''}.`,
     ...(lastGood.number === asFound.number && isSoonAfter(lastGood.date, asFound.date)
       ? [
-          `That check has the number of what was found. If one calibration made both, date what was found ${lastGood.date} too, and look back again.`,
+          `That check has the number of what was found. If one calibration made both, date what was found ${lastGood.date} too, and assess again.`,
         ]
       : []),
   ];
@@ -169,8 +173,11 @@ function foundLines(asFound: Certificate, { lastGood }: Span): readonly string[]
 /** So few days that one calibration may have been given two: a laboratory whose numbers are all the same sees a tool later. */
 const isSoonAfter = (day: string, later: string) => Date.parse(later) - Date.parse(day) <= 31 * 86_400_000;
 
-/** Of look-backs on the same file, each job stands in the first that saw all of it; one that went on since in both. */
-function goesOnLines(before: readonly LookBack[], { made, items }: LookBack): readonly string[] {
+/** Of impact assessments on the same file, each job stands in the first that saw all of it; one that went on since in both. */
+function goesOnLines(
+  before: readonly ImpactAssessment[],
+  { made, items }: ImpactAssessment,
+): readonly string[] {
   if (before.length === 0) return [];
   const names = before.map(({ assessment }) => assessment).join(', ');
   const held = new Set(before.flatMap((one) => one.items.map(({ job }) => job)));
@@ -183,10 +190,10 @@ function goesOnLines(before: readonly LookBack[], { made, items }: LookBack): re
   ];
 }
 
-/** Earlier look-backs on another finding that went over the same time: each is decided and closed by itself. */
-function overlapLines({ lookBacks }: Desk, { made, items }: LookBack): readonly string[] {
+/** Earlier impact assessments on another finding that went over the same time: each is decided and closed by itself. */
+function overlapLines({ impacts }: AuditSession, { made, items }: ImpactAssessment): readonly string[] {
   const jobs = new Set(items.map(({ job }) => job));
-  const lines = lookBacks
+  const lines = impacts
     .filter((one) => one.made.serial === made.serial && one.made.digest !== made.digest)
     .filter((one) => one.made.from <= made.to && made.from <= one.made.to)
     .map((one) => {
@@ -197,10 +204,10 @@ function overlapLines({ lookBacks }: Desk, { made, items }: LookBack): readonly 
   return lines.length === 0 ? [] : ['', ...lines];
 }
 
-const nothingSince = ({ assessment, at, by }: LookBack) =>
+const nothingSince = ({ assessment, at, by }: ImpactAssessment) =>
   new ProblemError({
-    code: 'lookback-made',
+    code: 'impact-made',
     where: assessment,
     message: `this file was looked back on already, on ${at.slice(0, 10)} by ${by}, and nothing was measured with the tool as it was found since`,
-    next: `See "plugmark lookback show ${assessment}".`,
+    next: `See "plugmark impact show ${assessment}".`,
   });

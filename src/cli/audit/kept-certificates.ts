@@ -12,7 +12,7 @@ const READABLE = ['.json', '.xml'] as const;
 
 /**
  * The kept certificates of one serial number, and the numbers of those that cannot be read as they were kept. What a
- * look-back recorded as found is left out: it is no certificate that the tool left the laboratory with.
+ * impact assessment recorded as found is left out: it is no certificate that the tool left the laboratory with.
  */
 export async function keptCertificates(
   folder: string,

@@ -39,15 +39,15 @@ export interface DemoOptions {
   readonly plain?: true;
   readonly quiet?: true;
   readonly speed: number;
-  /** A file of what the simulated hands are to do, a line each; every key is then the person's. */
-  readonly hands?: string;
+  /** A file of what the simulated technician is to do, a line each; every key is then the person's. */
+  readonly moves?: string;
 }
 
 /** A whole job with simulated tools and a simulated technician, through the same stack as a real one. */
 export async function demo(options: DemoOptions): Promise<ExitCode> {
   const person = options.technician;
   if (!isPerson(person)) throw new ProblemError(unknownPerson(person));
-  const virtual = options.fast === true && options.hands === undefined ? virtualScheduler() : null;
+  const virtual = options.fast === true && options.moves === undefined ? virtualScheduler() : null;
   const scheduler = virtual ?? (options.speed === 1 ? realScheduler() : pacedScheduler(options.speed));
   const stamp = stampBy(scheduler);
   const station = await openStation('Demo station', options.out, stamp);
@@ -108,14 +108,14 @@ async function workThrough(demo: DemoJob) {
       : await throughRadio(simulated, scheduler);
   const command$ = new Subject<Command>();
   const leaving = new AbortController();
-  const hands = options.hands === undefined ? null : growingLines(options.hands);
+  const moves = options.moves === undefined ? null : growingLines(options.moves);
   const random = new Random(options.seed);
   let started = false;
   const start = () => {
     started = true;
     const done = work({
       bench: simulated.bench,
-      technician: hands === null ? saying(simulated.technician, random) : told(hands.next, random),
+      technician: moves === null ? saying(simulated.technician, random) : told(moves.next, random),
       scheduler,
       deliver: joined.deliver,
       look: () => bench.state(),
@@ -142,7 +142,7 @@ async function workThrough(demo: DemoJob) {
     });
   } finally {
     leaving.abort();
-    hands?.close();
+    moves?.close();
     joined.close();
   }
 }

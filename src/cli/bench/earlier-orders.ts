@@ -1,6 +1,6 @@
 /** What the station's log knows that a new order can take over: the number due, who works here, vehicles that were here. */
 import type { JobRow } from '../../../db/jobs.ts';
-import { lookBacksOf } from '../../audit/impact-state.ts';
+import { impactsOf } from '../../audit/impact-state.ts';
 import type { WorkOrder } from '../../job/order.ts';
 import { normalVin } from '../../job/vin.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
@@ -12,7 +12,7 @@ import { stateOf } from '../station/station.ts';
 export interface Earlier {
   readonly order: WorkOrder;
   readonly on: string;
-  /** What look-backs want done about the vehicle: a line each. */
+  /** What impact assessments want done about the vehicle: a line each. */
   readonly questioned: readonly string[];
 }
 
@@ -33,21 +33,21 @@ export interface Known {
 /** Looks the log over once; the latest job stands first wherever there is an order. */
 export function known(station: Station): Known {
   const { log } = station;
-  const lookBacks = lookBacksOf(log.stationEntries());
+  const impacts = impactsOf(log.stationEntries());
   const rows = log.lastJobs(Number.MAX_SAFE_INTEGER);
   const numbers = new Set(log.streams().map((stream) => stream.replace(/^job:/, '')));
   const earlier = (row: JobRow): Earlier | null => {
     const opening = log.entries(row.stream)[0];
     if (opening?.event.type !== 'job-opened') return null;
     const { order } = opening.event;
-    return { order, on: opening.at.slice(0, 10), questioned: linesOnVehicle(lookBacks, order.vehicle) };
+    return { order, on: opening.at.slice(0, 10), questioned: linesOnVehicle(impacts, order.vehicle) };
   };
   const byOpening = [...rows].sort((a, b) => b.openedAt.localeCompare(a.openedAt));
   const last = byOpening[0] === undefined ? null : earlier(byOpening[0]);
   const people = [...stateOf(station).people.keys()];
   const worked = people.filter((name) => name === last?.order.technician);
   return {
-    notices: sinceLines(jobsSince(station, lookBacks)),
+    notices: sinceLines(jobsSince(station, impacts)),
     nextJob: after(last?.order.job ?? null, numbers),
     open: rows.flatMap(({ job, state }) => (state === 'open' ? [job] : [])),
     has: (job) => numbers.has(job),

@@ -1,6 +1,6 @@
 import { Subject } from 'rxjs';
 import { openTools } from '../../../drivers/index.ts';
-import { type LookBack, lookBacksOf } from '../../audit/impact-state.ts';
+import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { withFindings } from '../../audit/out-of-tolerance.ts';
 import type { Stamp } from '../../evidence/log.ts';
 import { readJson } from '../../files/input.ts';
@@ -40,7 +40,7 @@ export interface JobOptions {
   readonly reason?: string;
 }
 
-interface Begun {
+interface Started {
   readonly stream: string;
   readonly bench: Bench;
 }
@@ -50,9 +50,9 @@ export async function job(options: JobOptions): Promise<ExitCode> {
   const read = await readStationFile(options.station);
   const station = await openStation(read.station, read.folder, stamp);
   try {
-    // The file says how a tool was calibrated; that it was found out since, only the log knows.
-    const lookBacks = lookBacksOf(station.log.stationEntries());
-    const file = { ...read, instruments: withFindings(read.instruments, lookBacks) };
+    // The file says how a tool was calibrated; that it was out of tolerance since, only the log knows.
+    const impacts = impactsOf(station.log.stationEntries());
+    const file = { ...read, instruments: withFindings(read.instruments, impacts) };
     const typed$ = new Subject<string>();
     // What is wrong with an order is told before any tool is looked for.
     if (options.order !== undefined && options.resume !== true)
@@ -62,16 +62,16 @@ export async function job(options: JobOptions): Promise<ExitCode> {
     const types = file.tools.some(({ driver }) => driver.use === 'typed');
     const plain = options.plain === true || !hasScreen();
     try {
-      const begun =
+      const started =
         options.resume === true ? takeUp(station, file, options.job) : await begin(station, file, options);
-      if (begun === null) {
+      if (started === null) {
         process.stdout.write('No job was opened.\n');
         return EXIT.failed;
       }
-      if (options.resume === true) noteFindings(begun, lookBacks);
+      if (options.resume === true) noteFindings(started, impacts);
       const outcome = await runWork({
         station,
-        ...begun,
+        ...started,
         tools: tools.tools,
         simulated: false,
         plain,
@@ -81,8 +81,8 @@ export async function job(options: JobOptions): Promise<ExitCode> {
         stamp,
       });
       if (outcome === 'closed') {
-        const { code, papers } = await finish(station, begun.stream, file.folder, stamp);
-        if (!plain) await afterwards(station, begun.stream, papers);
+        const { code, papers } = await finish(station, started.stream, file.folder, stamp);
+        if (!plain) await afterwards(station, started.stream, papers);
         return code;
       }
     } finally {
@@ -97,18 +97,18 @@ export async function job(options: JobOptions): Promise<ExitCode> {
 }
 
 /** A new job from its order, which is a file or is asked for; null where somebody thought better of it. */
-async function begin(station: Station, file: LoadedStation, options: JobOptions): Promise<Begun | null> {
+async function begin(station: Station, file: LoadedStation, options: JobOptions): Promise<Started | null> {
   if (options.order !== undefined) {
-    const begun = await openFrom(options.order, station, file, overridesOf(options));
-    const { basis, order } = begun.bench.state();
-    const lookBacks = lookBacksOf(station.log.stationEntries());
+    const started = await openFrom(options.order, station, file, overridesOf(options));
+    const { basis, order } = started.bench.state();
+    const impacts = impactsOf(station.log.stationEntries());
     const notes = [
       ...basis.notes.map(safeLine),
-      ...linesOnVehicle(lookBacks, order.vehicle),
-      ...sinceLines(jobsSince(station, lookBacks)),
+      ...linesOnVehicle(impacts, order.vehicle),
+      ...sinceLines(jobsSince(station, impacts)),
     ];
     for (const note of notes) process.stdout.write(`Note: ${note}\n`);
-    return begun;
+    return started;
   }
   const on = stamp().at.slice(0, 10);
   const dialogue = openDialogue();
@@ -123,32 +123,32 @@ async function begin(station: Station, file: LoadedStation, options: JobOptions)
   if (asked.do === 'resume') return takeUp(station, file, asked.job);
   if (asked.keep !== null) await keep(station, file.library, asked.keep, stamp());
   const path = await keepOrder(file.folder, asked.order);
-  const begun = await openFrom(path, station, file, asked.overrides);
-  return confirmed(station, begun);
+  const started = await openFrom(path, station, file, asked.overrides);
+  return confirmed(station, started);
 }
 
-/** A tool may have been found out while the job lay open: what is measured from here on is in no look-back yet. */
-function noteFindings({ bench }: Begun, lookBacks: readonly LookBack[]): void {
+/** A tool may have been out of tolerance while the job lay open: what is measured from here on is in no impact assessment yet. */
+function noteFindings({ bench }: Started, impacts: readonly ImpactAssessment[]): void {
   for (const tool of bench.state().instruments) {
-    const { foundOut } = withFindings([tool], lookBacks)[0] ?? {};
-    if (foundOut === undefined) continue;
-    const line = `${tool.id} was found out on ${foundOut.on} (${foundOut.lookBack}): ${offBy(tool, foundOut)}; no window here allows for that.`;
+    const { outOfTolerance } = withFindings([tool], impacts)[0] ?? {};
+    if (outOfTolerance === undefined) continue;
+    const line = `${tool.id} was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(tool, outOfTolerance)}; no window here allows for that.`;
     process.stdout.write(`Note: ${safeLine(line)}\n`);
   }
 }
 
 /** The windows were shown before Enter opened the job, and are not asked about again. */
-function confirmed(station: Station, begun: Begun): Begun {
-  const { bench, stream } = begun;
+function confirmed(station: Station, started: Started): Started {
+  const { bench, stream } = started;
   const state = bench.state();
-  if (state.routine?.confirmWindows !== true) return begun;
+  if (state.routine?.confirmWindows !== true) return started;
   const events = orThrow(bench.accept({ kind: 'command', command: { do: 'confirm-windows' } }));
   station.log.append(
     stream,
     events.map((event) => ({ by: state.technician, event })),
     stamp(),
   );
-  return begun;
+  return started;
 }
 
 /** What a job begins with, from its order; nothing is written yet. */
@@ -187,7 +187,7 @@ async function openFrom(
   station: Station,
   file: LoadedStation,
   overrides: readonly Override[],
-): Promise<Begun> {
+): Promise<Started> {
   const { stream, drafts, now } = await openingFrom(path, station, file, overrides);
   const state = foldAll(await openInLog(station, drafts, now));
   if (state === null) throw new Error('a job without an opening');
@@ -210,7 +210,7 @@ const isText = (text: string | undefined, most: number): text is string =>
   text !== undefined && text.trim() !== '' && text.length <= most;
 
 /** The bench as it stood when the program stopped, however it stopped. */
-function takeUp(station: Station, { instruments }: LoadedStation, wanted: string | undefined): Begun {
+function takeUp(station: Station, { instruments }: LoadedStation, wanted: string | undefined): Started {
   const open = station.log.lastJobs(1000).filter(({ state }) => state === 'open');
   const matching = wanted === undefined ? open : open.filter((row) => row.job === wanted);
   const [row, ...others] = matching;

@@ -26,10 +26,10 @@ export function toolRows(instruments: readonly Instrument[], on: string, ascii: 
 
 /** Where the calibration of an instrument stands on a day, with symbol and words. */
 export function calibrationWords(tool: Instrument, on: string, glyphs: Glyphs): string {
-  const { certificate, basis, permissibleDeviation, foundOut } = tool;
-  if (foundOut !== undefined) {
+  const { certificate, basis, permissibleDeviation, outOfTolerance } = tool;
+  if (outOfTolerance !== undefined) {
     const held = certificate === undefined ? '' : `; certificate ${certificate.number} holds no more`;
-    return `${glyphs.bad} FOUND OUT (${foundOut.lookBack}, ${foundOut.on}): ${offBy(tool, foundOut)}${held}`;
+    return `${glyphs.bad} OUT OF TOLERANCE (${outOfTolerance.impact}, ${outOfTolerance.on}): ${offBy(tool, outOfTolerance)}${held}`;
   }
   if (certificate === undefined) {
     const within =

@@ -3,7 +3,7 @@ import { finalize, type Observable } from 'rxjs';
 import type { Command } from '../../job/command.ts';
 import type { JobState } from '../../job/state.ts';
 import type { Step } from '../../pipeline/run-job.ts';
-import { type Desk, newDesk, pressed } from '../../ui/draft.ts';
+import { type InputState, newInputState, pressed } from '../../ui/input-state.ts';
 import { askingLines, keysOfLine } from '../../ui/line-keys.ts';
 import { lineFor } from '../../ui/lines.ts';
 import { summaryLines } from '../../ui/summary.ts';
@@ -27,21 +27,21 @@ const print = (line: string) => process.stdout.write(`${line}\n`);
 /** A line an event, a question when one is asked; answers are lines too (src/ui/line-keys.ts). Ends with the summary. */
 export function inLines(run: InLines): Promise<void> {
   const { ascii, look } = run;
-  let desk: Desk = newDesk();
+  let input: InputState = newInputState();
   let asked = '';
   const ask = () => {
-    const lines = askingLines(look().job, desk, ascii);
+    const lines = askingLines(look().job, input, ascii);
     const text = lines.join('\n');
     if (text !== asked) for (const line of lines) print(line);
     asked = text;
   };
   const hear = (line: string) => {
-    const keys = keysOfLine(line, desk);
+    const keys = keysOfLine(line, input);
     if (keys === null) return run.typed(line);
     for (const key of keys) {
       const { job, pulling } = look();
-      const after = pressed(desk, key, job, pulling);
-      desk = after.desk;
+      const after = pressed(input, key, job, pulling);
+      input = after.input;
       if (!after.taken) run.typed(line);
       if (after.out === 'quit') run.leave();
       else if (after.out !== null && 'do' in after.out) run.command(after.out);

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { TraceColumns } from '../../pull/columns.ts';
 import { createPullDetector } from '../../pull/detector.ts';
-import { type FoundPull, foundPullSchema } from '../../pull/pull.ts';
+import { type DetectedPull, detectedPullSchema } from '../../pull/pull.ts';
 import { type Seating, seatingOf, seatingSchema } from '../../pull/seat.ts';
 import { detectorSettings } from '../../pull/settings.ts';
 
@@ -16,7 +16,7 @@ export const pullsReportSchema = z.strictObject({
   /** Rows of the file that hold no torque. */
   gaps: z.array(z.strictObject({ row: z.int().min(2), atUs: z.int().nonnegative(), why: z.string() })),
   pulls: z.array(
-    foundPullSchema.extend({
+    detectedPullSchema.extend({
       pull: z.int().min(1),
       /** What the plug came to sit on, by its angle; null without one, and for a pull that was cut or that loosened. */
       seating: seatingSchema.nullable(),
@@ -51,7 +51,7 @@ export function reportOn(trace: TraceColumns, file: string, { lowerNm, maxima }:
   };
 }
 
-function seatingIn({ turn, peakNm, cut }: FoundPull, lowerNm: number | null): Seating | null {
+function seatingIn({ turn, peakNm, cut }: DetectedPull, lowerNm: number | null): Seating | null {
   return turn === null || cut !== null || peakNm < (lowerNm ?? 0) ? null : seatingOf(turn);
 }
 

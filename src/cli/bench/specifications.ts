@@ -8,8 +8,8 @@ import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { gapLimitsOf } from '../../plug/gap.ts';
 import { type Problem, ProblemError, problemFromZod } from '../../problem.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
-import { folderOf, type Whose } from '../station/scope.ts';
-import { type Archive, openArchive, recordStation, stateOf } from '../station/station.ts';
+import { folderOf, type Scope } from '../station/scope.ts';
+import { openStationFolder, recordStation, type StationFolder, stateOf } from '../station/station.ts';
 import { libraryIn, readStationFile } from '../station/station-file.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -22,7 +22,7 @@ import { speaksUtf8 } from './run.ts';
 import { type Library, nameTaken, readLibrary, writeEntry } from './specification-files.ts';
 
 /** Lists the entries whose name, plug or source holds all the words. */
-export async function listSpecifications(words: readonly string[], options: Whose): Promise<ExitCode> {
+export async function listSpecifications(words: readonly string[], options: Scope): Promise<ExitCode> {
   const library = await libraryOf(options);
   const entries = found(
     library.kept.map(({ entry }) => entry),
@@ -42,7 +42,7 @@ export async function listSpecifications(words: readonly string[], options: Whos
 }
 
 /** Shows one entry, the engine drawn and the rest as it stands in its file. */
-export async function showSpecification(words: readonly string[], options: Whose): Promise<ExitCode> {
+export async function showSpecification(words: readonly string[], options: Scope): Promise<ExitCode> {
   const library = await libraryOf(options);
   const [entry, ...others] = found(
     library.kept.map((one) => one.entry),
@@ -70,16 +70,16 @@ export async function showSpecification(words: readonly string[], options: Whose
 
 /** Adds the figures of a work order, or typed ones. */
 export async function addSpecification(
-  options: Whose & { readonly order?: string; readonly name?: string; readonly by?: string },
+  options: Scope & { readonly order?: string; readonly name?: string; readonly by?: string },
 ): Promise<ExitCode> {
-  const archive = await openArchive(await folderOf(options));
+  const stationFolder = await openStationFolder(await folderOf(options));
   try {
     const library = await libraryOf(options);
     const now = stamp();
     const on = now.at.slice(0, 10);
     const entry =
       options.order === undefined
-        ? await typed(library, archive, on)
+        ? await typed(library, stationFolder, on)
         : await fromOrder(options.order, options, on);
     if (entry === null) {
       print(['Nothing was written.']);
@@ -87,21 +87,21 @@ export async function addSpecification(
     }
     const wrong = await keepable(library, entry, on);
     if (wrong !== null) throw new ProblemError(wrong);
-    const file = await keep(archive, library.folder, entry, now);
+    const file = await keep(stationFolder, library.folder, entry, now);
     print([`${safeLine(entry.name)} is in the library: ${safeLine(file)}`]);
     return EXIT.done;
   } finally {
-    archive.log.close();
+    stationFolder.log.close();
   }
 }
 
 /** Looks all entries over: whether each can be read, could open a job today, and stands in the station's log. */
-export async function checkSpecifications(options: Whose): Promise<ExitCode> {
+export async function checkSpecifications(options: Scope): Promise<ExitCode> {
   const { kept, faults } = await libraryOf(options);
   const on = stamp().at.slice(0, 10);
-  const archive = await openArchive(await folderOf(options));
+  const stationFolder = await openStationFolder(await folderOf(options));
   try {
-    const { specifications } = stateOf(archive);
+    const { specifications } = stateOf(stationFolder);
     const lines = faults.map(({ problem }) => `WRONG    ${problemLine(problem)}`);
     let wrong = faults.length;
     for (const { file, entry } of kept) {
@@ -120,21 +120,21 @@ export async function checkSpecifications(options: Whose): Promise<ExitCode> {
     print(lines);
     return wrong === 0 ? EXIT.done : EXIT.failed;
   } finally {
-    archive.log.close();
+    stationFolder.log.close();
   }
 }
 
 /** Puts an entry into the library and its specification into the log, under the name of the one who entered it. */
 export async function keep(
-  archive: Archive,
+  stationFolder: StationFolder,
   folder: string,
   entry: LibraryEntry,
   now: Stamp,
 ): Promise<string> {
   const file = await writeEntry(folder, entry);
   const { specification, enteredBy } = entry;
-  if (!stateOf(archive).specifications.has(canonical(specification)))
-    await recordStation(archive, [{ type: 'specification-recorded', specification }], now, enteredBy);
+  if (!stateOf(stationFolder).specifications.has(canonical(specification)))
+    await recordStation(stationFolder, [{ type: 'specification-recorded', specification }], now, enteredBy);
   return file;
 }
 
@@ -160,10 +160,14 @@ async function fromOrder(
   );
 }
 
-async function typed(library: Library, archive: Archive, on: string): Promise<LibraryEntry | null> {
+async function typed(
+  library: Library,
+  stationFolder: StationFolder,
+  on: string,
+): Promise<LibraryEntry | null> {
   const dialogue = openDialogue();
   try {
-    const enteredBy = await askTechnician(dialogue, null, [...stateOf(archive).people.keys()]);
+    const enteredBy = await askTechnician(dialogue, null, [...stateOf(stationFolder).people.keys()]);
     const figures = await typeFigures(dialogue, (given) => orderWith(given, enteredBy), on);
     const name = await askKeep(dialogue, library);
     if (name === null) return null;
@@ -199,7 +203,7 @@ const orderWith = (
   specification,
 });
 
-async function libraryOf({ station, data }: Whose): Promise<Library> {
+async function libraryOf({ station, data }: Scope): Promise<Library> {
   return readLibrary(data === undefined ? (await readStationFile(station)).library : libraryIn(data));
 }
 

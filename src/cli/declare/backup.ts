@@ -1,8 +1,8 @@
-import { type Declare, examples, whose } from './common.ts';
+import { type Declare, examples, scope } from './common.ts';
 
 /** What keeps the station log from being lost. */
 export const declareBackup: Declare = (program, run) => {
-  whose(
+  scope(
     program
       .command('backup')
       .description('copies the station log, also while a job runs, and reads the copy through')
@@ -12,7 +12,7 @@ export const declareBackup: Declare = (program, run) => {
     .action((file, options) =>
       run(async () => (await import('../station/backup.ts')).backUp(file, options))(),
     );
-  whose(
+  scope(
     program
       .command('restore')
       .description('puts a backup in the place of the station log, after all of it was read')
@@ -28,7 +28,7 @@ export const declareBackup: Declare = (program, run) => {
     .action((file, options) =>
       run(async () => (await import('../station/backup.ts')).restore(file, options))(),
     );
-  whose(
+  scope(
     program
       .command('recover')
       .description(

@@ -13,7 +13,7 @@ export const examples = (...lines: readonly string[]) =>
   `\n${lines.length === 1 ? 'Example' : 'Examples'}:\n${lines.map((line) => `  ${line}`).join('\n')}`;
 
 /** Which station a command is about. */
-export const whose = (command: Command): Command =>
+export const scope = (command: Command): Command =>
   command
     .option('--station <file>', 'the station file (JSON)', 'station.json')
     .option('--data <folder>', "the folder of the station's data, instead of a station file");

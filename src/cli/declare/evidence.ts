@@ -1,4 +1,4 @@
-import { type Declare, examples, whole, whose } from './common.ts';
+import { type Declare, examples, scope, whole } from './common.ts';
 
 /** What keeps evidence: verification, the log, the keys, and what others add to a record. */
 export const declareEvidence: Declare = (program, run) => {
@@ -42,7 +42,7 @@ export const declareEvidence: Declare = (program, run) => {
     .command('log')
     .description('checkpoints and proofs of the station log')
     .addHelpText('after', examples('plugmark log check kept.checkpoint'));
-  whose(log.command('checkpoint').description('signs the log as it stands; keep it elsewhere'))
+  scope(log.command('checkpoint').description('signs the log as it stands; keep it elsewhere'))
     .option('--out <file>', 'write it to a file that is not there yet')
     .addHelpText('after', examples('plugmark log checkpoint --out 2026-03.checkpoint'))
     .action((options) => run(async () => (await import('../station/log.ts')).checkpoint(options))());
@@ -50,7 +50,7 @@ export const declareEvidence: Declare = (program, run) => {
     .command('prove')
     .description('proofs that other programs can check (RFC 9162)')
     .addHelpText('after', examples('plugmark log prove inclusion 12'));
-  whose(
+  scope(
     prove
       .command('inclusion')
       .description('an entry stands in the log')
@@ -60,7 +60,7 @@ export const declareEvidence: Declare = (program, run) => {
     .action((entry, options) =>
       run(async () => (await import('../station/log.ts')).proveInclusion(entry, options))(),
     );
-  whose(
+  scope(
     prove
       .command('consistency')
       .description('the log begins with an old checkpoint')
@@ -70,7 +70,7 @@ export const declareEvidence: Declare = (program, run) => {
     .action((file, options) =>
       run(async () => (await import('../station/log.ts')).proveConsistency(file, options))(),
     );
-  whose(log.command('check').description('nothing was removed or rewritten, or where the log first diverges'))
+  scope(log.command('check').description('nothing was removed or rewritten, or where the log first diverges'))
     .argument('[checkpoint...]', 'checkpoints that were kept, or records, which hold one each')
     .addHelpText('after', examples('plugmark log check 2026-03.checkpoint J-1001.record.json'))
     .action((files, options) => run(async () => (await import('../station/log.ts')).check(files, options))());
@@ -79,15 +79,15 @@ export const declareEvidence: Declare = (program, run) => {
     .command('keys')
     .description('the keys of the station and its people')
     .addHelpText('after', examples('plugmark keys list'));
-  whose(keys.command('list').description('all keys and where they stand'))
+  scope(keys.command('list').description('all keys and where they stand'))
     .addHelpText('after', examples('plugmark keys list'))
     .action((options) => run(async () => (await import('../station/keys.ts')).listKeys(options))());
-  whose(keys.command('rotate').description('a new key for the station, named by the old one'))
+  scope(keys.command('rotate').description('a new key for the station, named by the old one'))
     .option('--lost', 'the old key is lost or not to be believed, and cannot name the new one')
     .option('--because <text>', 'with --lost: what happened')
     .addHelpText('after', examples('plugmark keys rotate'))
     .action((options) => run(async () => (await import('../station/keys.ts')).rotateKey(options))());
-  whose(keys.command('revoke').description('a key is not to be believed any more').argument('<kid>'))
+  scope(keys.command('revoke').description('a key is not to be believed any more').argument('<kid>'))
     .option('--from <date>', 'from when on; now unless told')
     .requiredOption('--reason <reason>', 'retired, lost or compromised')
     .requiredOption('--because <text>', 'what happened')
@@ -95,16 +95,16 @@ export const declareEvidence: Declare = (program, run) => {
     .action((kid, options) =>
       run(async () => (await import('../station/keys.ts')).revokeKey(kid, options))(),
     );
-  whose(keys.command('lock').description("puts the station's key under a passphrase"))
+  scope(keys.command('lock').description("puts the station's key under a passphrase"))
     .option('--open', 'takes the passphrase off')
     .addHelpText('after', examples('plugmark keys lock'))
     .action((options) => run(async () => (await import('../station/keys.ts')).lockKey(options))());
-  whose(keys.command('technician').description('a key under a PIN for a technician').argument('<name>'))
+  scope(keys.command('technician').description('a key under a PIN for a technician').argument('<name>'))
     .addHelpText('after', examples('plugmark keys technician "Technician One"'))
     .action((name, options) =>
       run(async () => (await import('../station/keys.ts')).addTechnician(name, options))(),
     );
-  whose(
+  scope(
     keys
       .command('technicians')
       .description('whether technicians sign')

@@ -1,10 +1,10 @@
 import { Option } from 'commander';
 import { asked } from './audit.ts';
-import { type Declare, examples, oneOrMore, positive, whole, whose } from './common.ts';
+import { type Declare, examples, oneOrMore, positive, scope, whole } from './common.ts';
 
 /** What the records say of processes and tools: capability, drift, gaps as delivered, gauge studies, calibrations. */
 export const declareProcess: Declare = (program, run) => {
-  asked(whose(program.command('capability').description('what the process can do, by specification')))
+  asked(scope(program.command('capability').description('what the process can do, by specification')))
     .option('--specification <key>', 'one specification, by its key or the beginning of it')
     .option('--by <grouping>', 'specification, tool, technician or cylinder', 'specification')
     .option('--cylinder <number>', 'only this cylinder', whole)
@@ -22,10 +22,10 @@ export const declareProcess: Declare = (program, run) => {
       ),
     )
     .action((options) => run(async () => (await import('../audit/capability.ts')).showCapability(options))());
-  asked(whose(program.command('delivered').description('gaps of new plugs as they came, by part and lot')))
+  asked(scope(program.command('delivered').description('gaps of new plugs as they came, by part and lot')))
     .addHelpText('after', examples('plugmark delivered --part EXAMPLE-14G --from 2026-01-01'))
     .action((options) => run(async () => (await import('../audit/delivered.ts')).showDelivered(options))());
-  whose(
+  scope(
     program
       .command('drift')
       .description('whether a tool has moved: by its pulls since its calibration, and by its certificates')
@@ -78,16 +78,16 @@ export const declareProcess: Declare = (program, run) => {
       ),
     )
     .action((options) => run(async () => (await import('../study/gauge-study.ts')).runStudy(options))());
-  whose(study.command('list').description('all studies: made, open, given up'))
+  scope(study.command('list').description('all studies: made, open, given up'))
     .addHelpText('after', examples('plugmark gauge-study list'))
     .action((options) => run(async () => (await import('../study/study-list.ts')).listStudies(options))());
-  whose(study.command('show').description('one study').argument('<number>', 'its number, like GS-1'))
+  scope(study.command('show').description('one study').argument('<number>', 'its number, like GS-1'))
     .addHelpText('after', examples('plugmark gauge-study show GS-1'))
     .action((number, options) =>
       run(async () => (await import('../study/study-list.ts')).showStudy(number, options))(),
     );
 
-  whose(
+  scope(
     study
       .command('drop')
       .description('gives up a study that is open; what was measured for it stays in the log')
@@ -102,7 +102,7 @@ export const declareProcess: Declare = (program, run) => {
       run(async () => (await import('../study/study-list.ts')).dropStudy(number, options))(),
     );
 
-  whose(program.command('calendar').description('when each tool has to be calibrated again'))
+  scope(program.command('calendar').description('when each tool has to be calibrated again'))
     .option('--soon <days>', 'so many days ahead a tool is due soon', whole, 30)
     .option('--staircase', 'also says the next interval, longer or shorter by what was found')
     .option('--shortest <days>', 'the shortest interval', whole, 90)
@@ -117,7 +117,7 @@ export const declareProcess: Declare = (program, run) => {
     .command('certificates')
     .description('files of calibration certificates, kept by their digest')
     .addHelpText('after', examples('plugmark certificates check'));
-  whose(
+  scope(
     certificates
       .command('keep')
       .description('keeps certificates in the folder of the station')
@@ -131,7 +131,7 @@ export const declareProcess: Declare = (program, run) => {
     .action((files, options) =>
       run(async () => (await import('../audit/certificates.ts')).keepCertificates(files, options))(),
     );
-  whose(certificates.command('check').description('whether all that were kept are there as they were'))
+  scope(certificates.command('check').description('whether all that were kept are there as they were'))
     .addHelpText('after', examples('plugmark certificates check'))
     .action((options) =>
       run(async () => (await import('../audit/certificates.ts')).checkCertificates(options))(),

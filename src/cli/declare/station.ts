@@ -1,4 +1,4 @@
-import { type Declare, examples, whose } from './common.ts';
+import { type Declare, examples, scope } from './common.ts';
 
 /** The station itself: its first day, its health, its figures, and the jobs in its log. */
 export const declareStation: Declare = (program, run) => {
@@ -24,7 +24,7 @@ export const declareStation: Declare = (program, run) => {
     .command('specifications')
     .description("the shop's own library of engines, plugs and figures")
     .addHelpText('after', examples('plugmark specifications', 'plugmark specifications list V8'));
-  whose(
+  scope(
     specifications
       .command('list', { isDefault: true })
       .description('lists the specifications; meant where no other is named')
@@ -34,7 +34,7 @@ export const declareStation: Declare = (program, run) => {
     .action((words, options) =>
       run(async () => (await import('../bench/specifications.ts')).listSpecifications(words, options))(),
     );
-  whose(
+  scope(
     specifications
       .command('show')
       .description('shows one, with its engine drawn')
@@ -44,7 +44,7 @@ export const declareStation: Declare = (program, run) => {
     .action((words, options) =>
       run(async () => (await import('../bench/specifications.ts')).showSpecification(words, options))(),
     );
-  whose(
+  scope(
     specifications
       .command('add')
       .description('adds the figures of a work order, or asks for them one by one'),
@@ -62,7 +62,7 @@ export const declareStation: Declare = (program, run) => {
     .action((options) =>
       run(async () => (await import('../bench/specifications.ts')).addSpecification(options))(),
     );
-  whose(
+  scope(
     specifications
       .command('check')
       .description('says of each whether it can be read, and whether a job could be opened with it'),
@@ -76,7 +76,7 @@ export const declareStation: Declare = (program, run) => {
     .command('jobs')
     .description('the jobs in the station log: lists them, shows one, changes hands')
     .addHelpText('after', examples('plugmark jobs', 'plugmark jobs --open', 'plugmark jobs show J-1001'));
-  whose(
+  scope(
     jobs
       .command('list', { isDefault: true })
       .description('lists jobs, the latest first; meant where no other is named'),
@@ -93,14 +93,14 @@ export const declareStation: Declare = (program, run) => {
       examples('plugmark jobs list --open', 'plugmark jobs list --plate "EXAMPLE 8" --from 2026-03-01'),
     )
     .action((options) => run(async () => (await import('../station/jobs.ts')).listJobs(options))());
-  whose(
+  scope(
     jobs.command('show').description('where a job stands, in plain lines').argument('<number>', 'the job'),
   )
     .addHelpText('after', examples('plugmark jobs show J-1001'))
     .action((number, options) =>
       run(async () => (await import('../station/jobs.ts')).showJob(number, options))(),
     );
-  whose(jobs.command('void').description('declares a job void; what was read stays, and proves nothing'))
+  scope(jobs.command('void').description('declares a job void; what was read stays, and proves nothing'))
     .argument('<number>', 'the job')
     .requiredOption('--reason <text>', 'why')
     .requiredOption('--by <name>', 'who says so')
@@ -108,14 +108,14 @@ export const declareStation: Declare = (program, run) => {
     .action((number, options) =>
       run(async () => (await import('../station/jobs.ts')).voidJob(number, options))(),
     );
-  whose(jobs.command('hand-over').description('gives an open job to another technician'))
+  scope(jobs.command('hand-over').description('gives an open job to another technician'))
     .argument('<number>', 'the job')
     .requiredOption('--to <name>', 'who goes on with it')
     .addHelpText('after', examples('plugmark jobs hand-over J-1001 --to "Technician Two"'))
     .action((number, options) =>
       run(async () => (await import('../station/jobs.ts')).handOver(number, options))(),
     );
-  whose(jobs.command('papers').description('writes record, PDF and CSV of a closed job again, from the log'))
+  scope(jobs.command('papers').description('writes record, PDF and CSV of a closed job again, from the log'))
     .argument('<number>', 'the job')
     .option('--out <folder>', "where they go; the folder of the station's data unless told")
     .addHelpText('after', examples('plugmark jobs papers J-1001 --out papers'))

@@ -1,21 +1,21 @@
-import { lookBacksOf } from '../../audit/impact-state.ts';
+import { impactsOf } from '../../audit/impact-state.ts';
 import type { SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { PACKAGE_FILES } from '../../package/format.ts';
 import { type Written, writePackage } from '../../package/write.ts';
 import { ProblemError } from '../../problem.ts';
-import { lookBackPaper } from '../../report/impact.ts';
+import { impactPaper } from '../../report/impact.ts';
 import { vehiclesCsv } from '../../report/impact-csv.ts';
 import { writePaper } from '../../report/paper.ts';
 import { type Asked, answersTo, filterOf } from '../audit/ask.ts';
 import { programVersion } from '../help/version.ts';
 import { findings, keptCheckpoint, words } from '../station/log.ts';
-import { type Whose, withArchive } from '../station/scope.ts';
-import type { Archive } from '../station/station.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
+import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { madeLines } from './package-text.ts';
 
-interface PackageOptions extends Whose, Asked {
+interface PackageOptions extends Scope, Asked {
   readonly out: string;
   readonly since?: string;
   readonly exceptions?: true;
@@ -25,10 +25,10 @@ interface PackageOptions extends Whose, Asked {
 
 /** Makes an audit package of the jobs to which the question applies. */
 export function makePackage(options: PackageOptions): Promise<ExitCode> {
-  return withArchive(options, async (archive) => {
-    const since = await keptFrom(archive, options.since);
+  return withStationFolder(options, async (stationFolder) => {
+    const since = await keptFrom(stationFolder, options.since);
     if (since === 'diverged') return EXIT.failed;
-    const jobs = answersTo(archive, filterOf(options)).filter(
+    const jobs = answersTo(stationFolder, filterOf(options)).filter(
       ({ exceptions }) => options.exceptions !== true || exceptions.length > 0,
     );
     if (jobs.length === 0)
@@ -40,14 +40,14 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
       });
     const asked = { ...askedFor(options), ...(options.exceptions === true && { exceptions: 'only' }) };
     const numbers = new Set(jobs.filter(({ state }) => state !== 'open').map(({ job }) => job));
-    const made = await writePackage(archive, options.out, {
+    const made = await writePackage(stationFolder, options.out, {
       purpose: 'Audit',
       asked,
       jobs,
       since,
-      told: archive.log.stationEntries(),
+      told: stationFolder.log.stationEntries(),
       papers: options.papers !== false,
-      extra: (log) => lookBackFiles(archive, numbers, log),
+      extra: (log) => impactFiles(stationFolder, numbers, log),
     });
     print(madeLines(options.out, made));
     return EXIT.done;
@@ -56,12 +56,12 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
 
 /** The checkpoint that somebody kept; says so where the log does not begin with it, for then nothing more can be proven. */
 export async function keptFrom(
-  archive: Archive,
+  stationFolder: StationFolder,
   file: string | undefined,
 ): Promise<SignedCheckpoint | null | 'diverged'> {
   if (file === undefined) return null;
   const kept = await keptCheckpoint(file);
-  const [finding] = findings(archive, [kept]);
+  const [finding] = findings(stationFolder, [kept]);
   if (finding === undefined || finding.kind === 'extends') return kept;
   print([words(finding), 'No package was made.']);
   return 'diverged';
@@ -86,18 +86,18 @@ export function askedFor({
   return Object.fromEntries(named);
 }
 
-/** The papers of look-backs that touch these jobs, as "plugmark lookback show --out" writes them. */
-async function lookBackFiles(
-  { log }: Archive,
+/** The papers of impact assessments that touch these jobs, as "plugmark impact show --out" writes them. */
+async function impactFiles(
+  { log }: StationFolder,
   jobs: ReadonlySet<string>,
   { size, root }: SignedCheckpoint,
 ): Promise<readonly Written[]> {
   const files: Written[] = [];
-  for (const one of lookBacksOf(log.stationEntries())) {
+  for (const one of impactsOf(log.stationEntries())) {
     if (!one.items.some(({ job }) => jobs.has(job))) continue;
-    const stem = `${PACKAGE_FILES.lookBacks}/${one.assessment}`;
+    const stem = `${PACKAGE_FILES.impacts}/${one.assessment}`;
     const context = { log: { size, root: root.toString('hex') }, program: `plugmark ${programVersion()}` };
-    files.push([`${stem}.pdf`, await writePaper(lookBackPaper(one, context))]);
+    files.push([`${stem}.pdf`, await writePaper(impactPaper(one, context))]);
     files.push([`${stem}.vehicles.csv`, Buffer.from(vehiclesCsv(one))]);
   }
   return files;

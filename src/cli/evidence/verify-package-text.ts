@@ -56,7 +56,7 @@ export function packageLines(folder: string, report: PackageReport): readonly st
 }
 
 function questionHeadline({ index }: PackageReport): string {
-  const count = index.jobs.filter(({ lookBacks }) => lookBacks.length > 0).length;
+  const count = index.jobs.filter(({ impacts }) => impacts.length > 0).length;
   return `${count} of ${counted(index.jobs.length, 'job')} PUT IN QUESTION later.`;
 }
 
@@ -68,12 +68,12 @@ function questionLines({ index, log }: PackageReport): readonly string[] {
   return someOf(lines, 'jobs.csv');
 }
 
-function questionLine({ lookBack: { assessment, made }, item }: Questioned): string {
+function questionLine({ impact: { assessment, made }, item }: Questioned): string {
   const cylinders = (['out', 'doubtful'] as const).flatMap((sort) => {
     const some = cylindersOf(item, sort);
     return some === '' ? [] : [`${SORT_WORD[sort]} at cylinder ${some}`];
   });
-  return `    job ${safeLine(item.job)} of ${item.on}: ${cylinders.join(', ')} by look-back ${assessment} on ${safeLine(made.tool)} (${safeLine(made.serial)}), found out ${made.foundOn}; ${standOf(item)}`;
+  return `    job ${safeLine(item.job)} of ${item.on}: ${cylinders.join(', ')} by impact assessment ${assessment} on ${safeLine(made.tool)} (${safeLine(made.serial)}), out of tolerance ${made.foundOn}; ${standOf(item)}`;
 }
 
 /** What a reader could take for proven and is not. */
@@ -84,8 +84,8 @@ export function notProven({ index, log, held, verdict }: PackageReport): readonl
   return [
     'that no job was left out when it was chosen: only the whole log of the station shows that',
     last === null
-      ? "that no look-back was left out: the station's own entries here are a choice of those that bear on these jobs"
-      : `that no look-back came behind the station's entry ${last.seq}: of what followed, up to ${size}, only the entries of the records here are shown`,
+      ? "that no impact assessment was left out: the station's own entries here are a choice of those that bear on these jobs"
+      : `that no impact assessment came behind the station's entry ${last.seq}: of what followed, up to ${size}, only the entries of the records here are shown`,
     ...(held
       ? []
       : [

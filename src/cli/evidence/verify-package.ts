@@ -2,9 +2,9 @@ import { type Check, failed } from '../../evidence/check.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import {
   checkFiles,
+  checkImpacts,
   checkKept,
   checkLog,
-  checkLookBacks,
   checkSameLog,
   checkSignature,
   checkSigner,
@@ -34,7 +34,7 @@ export interface PackageOptions {
 export async function verifyPackage(folder: string, options: PackageOptions): Promise<ExitCode> {
   const report = await reportOn(folder, options);
   const { verdict, checks, index } = report;
-  const questioned = index.jobs.filter(({ lookBacks }) => lookBacks.length > 0);
+  const questioned = index.jobs.filter(({ impacts }) => impacts.length > 0);
   if (options.json === true)
     process.stdout.write(jsonText({ folder, verdict, checks, questioned, notProven: notProven(report) }));
   else print(packageLines(folder, report));
@@ -60,7 +60,7 @@ async function reportOn(folder: string, options: PackageOptions): Promise<Packag
     ...(since === null ? [] : [since]),
     ...(typeof log === 'string' ? [] : [checkSameLog(records.checkpoints, log)]),
     records.check,
-    ...(typeof log === 'string' ? [] : [checkLookBacks(index, log.entries)]),
+    ...(typeof log === 'string' ? [] : [checkImpacts(index, log.entries)]),
   ];
   const maker = checkSigner(kid, index, station, trust);
   const believed = maker.outcome === 'passed' ? (records.untrusted ?? maker) : maker;

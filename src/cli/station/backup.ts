@@ -16,12 +16,12 @@ import { EXIT, type ExitCode, problemText, safeLine } from '../terminal/exit.ts'
 import { askYes } from '../terminal/questions.ts';
 import { print as printWrapped } from '../terminal/wrapped.ts';
 import { MAX_RECORD_BYTES } from '../verify-limit.ts';
-import { folderOf, type Whose } from './scope.ts';
-import { inLogsPlace, keyMissing, keyPath, openArchive, readTrust, renewTrust } from './station.ts';
+import { folderOf, type Scope } from './scope.ts';
+import { inLogsPlace, keyMissing, keyPath, openStationFolder, readTrust, renewTrust } from './station.ts';
 import { logPath, logThere, stationKeysIn, TRUST_FILE } from './station-log.ts';
 
 /** Copies the station log while others may write to it, and reads the copy through. */
-export async function backUp(to: string, options: Whose): Promise<ExitCode> {
+export async function backUp(to: string, options: Scope): Promise<ExitCode> {
   const path = logThere(await folderOf(options));
   outputFile(to);
   const seen = process.stderr.isTTY === true;
@@ -36,7 +36,7 @@ export async function backUp(to: string, options: Whose): Promise<ExitCode> {
 const KEYS_APART =
   'It holds the log alone. Keys (the folder keys) and certificates are files: keep copies of them too, the keys where nobody else reads them.';
 
-export interface RestoreOptions extends Whose {
+export interface RestoreOptions extends Scope {
   /** Entries of the log that is there are not in the backup, and are to lie beside it. */
   readonly setAside?: true;
 }
@@ -118,12 +118,12 @@ const sentence = (words: string) => words.charAt(0).toUpperCase() + words.slice(
 
 /** The trust list as the restored log has it, and what to do where the file of its key is missing. */
 async function keyAndTrust(folder: string): Promise<readonly string[]> {
-  const archive = await openArchive(folder);
+  const stationFolder = await openStationFolder(folder);
   try {
-    const state = stationOf(archive.log.stationEntries());
+    const state = stationOf(stationFolder.log.stationEntries());
     const kid = state?.keys.at(-1)?.kid;
     if (kid === undefined) return [];
-    await renewTrust(archive);
+    await renewTrust(stationFolder);
     const path = keyPath(folder, 'station', kid);
     if (existsSync(path)) return [];
     const { message, next } = keyMissing(path);
@@ -132,7 +132,7 @@ async function keyAndTrust(folder: string): Promise<readonly string[]> {
     if (cause instanceof ProblemError) return [problemText(cause.problem).trimEnd()];
     throw cause;
   } finally {
-    archive.log.close();
+    stationFolder.log.close();
   }
 }
 
@@ -150,7 +150,7 @@ async function knownKeys(folder: string): Promise<readonly string[]> {
 const contentOf = ({ entries, jobs, lastAt }: Checked) =>
   `${entries} entries, ${jobs} jobs, the last entry ${lastAt ?? 'never'}`;
 
-export interface RecoverOptions extends Whose {
+export interface RecoverOptions extends Scope {
   readonly out: string;
   readonly records?: string;
   readonly trust?: string;

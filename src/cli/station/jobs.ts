@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { JobRow } from '../../../db/jobs.ts';
-import { type LookBack, lookBacksOf } from '../../audit/impact-state.ts';
+import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { againstJob } from '../../audit/impact-vehicle.ts';
 import type { LogEntry, Stamp } from '../../evidence/log.ts';
 import { openRecord } from '../../evidence/record.ts';
@@ -20,25 +20,28 @@ import { textTable } from '../terminal/text-table.ts';
 import { STATE_WORDS } from '../terminal/words.ts';
 import { print } from '../terminal/wrapped.ts';
 import { type JobFilter, matchingJobs } from './job-filter.ts';
-import { folderOf, type Whose, withArchive } from './scope.ts';
-import { type Archive, openArchive, openStation, recordStation, stateOf } from './station.ts';
+import { folderOf, type Scope, withStationFolder } from './scope.ts';
+import { openStation, openStationFolder, recordStation, type StationFolder, stateOf } from './station.ts';
 
 /** Lists the jobs that match, the latest first. */
-export function listJobs(options: Whose & JobFilter): Promise<ExitCode> {
-  return withArchive(options, ({ log }) => {
+export function listJobs(options: Scope & JobFilter): Promise<ExitCode> {
+  return withStationFolder(options, ({ log }) => {
     const { from, to, open } = options;
     const days = { ...(from !== undefined && { from }), ...(to !== undefined && { to }) };
     const some = log.history.jobsOf({ ...days, ...(open === true && { state: 'open' as const }) });
     const rows = matchingJobs(some, options);
-    print(jobLines(rows, lookBacksOf(log.stationEntries())));
+    print(jobLines(rows, impactsOf(log.stationEntries())));
     return EXIT.done;
   });
 }
 
-/** A row a job: number, where it stands, when it was opened, vehicle, and the look-backs that put it in question. */
-export function jobLines(rows: readonly JobRow[], lookBacks: readonly LookBack[] = []): readonly string[] {
+/** A row a job: number, where it stands, when it was opened, vehicle, and the impact assessments that put it in question. */
+export function jobLines(
+  rows: readonly JobRow[],
+  impacts: readonly ImpactAssessment[] = [],
+): readonly string[] {
   if (rows.length === 0) return ['No job matches.'];
-  const found = rows.map(({ job }) => againstJob(lookBacks, job).map(tagOf).join('; '));
+  const found = rows.map(({ job }) => againstJob(impacts, job).map(tagOf).join('; '));
   const isTold = found.some((text) => text !== '');
   const cells = rows.map(({ job, state, openedAt, vin, plate }, at) => [
     job,
@@ -48,16 +51,16 @@ export function jobLines(rows: readonly JobRow[], lookBacks: readonly LookBack[]
     plate ?? '-',
     ...(isTold ? [found[at] || '-'] : []),
   ]);
-  const head = ['job', 'state', 'opened (UTC)', 'VIN', 'plate', ...(isTold ? ['look-back'] : [])];
+  const head = ['job', 'state', 'opened (UTC)', 'VIN', 'plate', ...(isTold ? ['impact'] : [])];
   return textTable(head, cells);
 }
 
 const minute = (at: string) => at.slice(0, 16).replace('T', ' ');
 
 /** Where a job stands, from its entries alone. */
-export function showJob(number: string, options: Whose): Promise<ExitCode> {
-  return withArchive(options, (archive) => {
-    const { entries, state } = jobOf(archive, number);
+export function showJob(number: string, options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, (stationFolder) => {
+    const { entries, state } = jobOf(stationFolder, number);
     const sessions = state.session === 1 ? '1 session' : `${state.session} sessions`;
     const [first, last] = [entries[0]?.at ?? '', entries.at(-1)?.at ?? ''];
     const facts = [
@@ -71,7 +74,7 @@ export function showJob(number: string, options: Whose): Promise<ExitCode> {
       ...state.questions.map(({ pull, text }) => `question about pull ${pull}: ${safeLine(text)}`),
     ];
     // In front of "complete", which is what was judged then.
-    const questioned = linesOnJob(lookBacksOf(archive.log.stationEntries()), state.order.job);
+    const questioned = linesOnJob(impactsOf(stationFolder.log.stationEntries()), state.order.job);
     const since =
       questioned.length === 0 ? [] : [...questioned.map((line) => `! ${line}`), 'As it was judged then:'];
     print([...since, ...summaryLines(state, !speaksUtf8()), ...facts]);
@@ -82,17 +85,17 @@ export function showJob(number: string, options: Whose): Promise<ExitCode> {
 /** Declares a job void, open or closed. Records that were sealed before still say what they said. */
 export function voidJob(
   number: string,
-  { by, reason, ...whose }: Whose & { readonly by: string; readonly reason: string },
+  { by, reason, ...scope }: Scope & { readonly by: string; readonly reason: string },
 ): Promise<ExitCode> {
-  return withArchive(whose, (archive) => {
-    const { stream, entries, state } = jobOf(archive, number);
+  return withStationFolder(scope, (stationFolder) => {
+    const { stream, entries, state } = jobOf(stationFolder, number);
     if (state.voided !== null)
       throw problem(
         'job-void',
         `job ${number} was declared void by ${state.voided.by} already`,
         'There is nothing more to do.',
       );
-    append(archive, stream, by, {
+    append(stationFolder, stream, by, {
       type: 'job-voided',
       by: optionText(by, '--by', 80),
       reason: optionText(reason, '--reason', 200),
@@ -113,10 +116,10 @@ export function voidJob(
 /** Gives an open job to another technician, who is put on the station's list of people where he is not yet. */
 export function handOver(
   number: string,
-  { to, ...whose }: Whose & { readonly to: string },
+  { to, ...scope }: Scope & { readonly to: string },
 ): Promise<ExitCode> {
-  return withArchive(whose, async (archive) => {
-    const { stream, state } = jobOf(archive, number);
+  return withStationFolder(scope, async (stationFolder) => {
+    const { stream, state } = jobOf(stationFolder, number);
     const from = state.technician;
     const name = optionText(to, '--to', 80);
     if (state.closed !== null)
@@ -127,9 +130,9 @@ export function handOver(
         `${from} works on job ${number} already`,
         'Name somebody else with --to.',
       );
-    if (!stateOf(archive).people.has(name))
-      await recordStation(archive, [{ type: 'person-recorded', person: name, key: null }], stamp());
-    append(archive, stream, from, { type: 'job-handed-over', to: name });
+    if (!stateOf(stationFolder).people.has(name))
+      await recordStation(stationFolder, [{ type: 'person-recorded', person: name, key: null }], stamp());
+    append(stationFolder, stream, from, { type: 'job-handed-over', to: name });
     process.stdout.write(
       `Job ${safeLine(number)} is now ${safeLine(name)}'s. Go on with: plugmark job --resume --job ${safeLine(number)}\n`,
     );
@@ -140,9 +143,9 @@ export function handOver(
 /** Seals a closed job anew and writes its papers; never over a record that somebody countersigned. */
 export async function papersAgain(
   number: string,
-  { out, ...whose }: Whose & { readonly out?: string },
+  { out, ...scope }: Scope & { readonly out?: string },
 ): Promise<ExitCode> {
-  const folder = await folderOf(whose);
+  const folder = await folderOf(scope);
   const station = await openStation(await nameOf(folder), folder, stamp);
   try {
     const { stream, state } = jobOf(station, number);
@@ -163,11 +166,11 @@ export async function papersAgain(
 
 /** The name of a station that is there already: opening one that is not would set it up. */
 async function nameOf(folder: string): Promise<string> {
-  const archive = await openArchive(folder);
+  const stationFolder = await openStationFolder(folder);
   try {
-    return stateOf(archive).name;
+    return stateOf(stationFolder).name;
   } finally {
-    archive.log.close();
+    stationFolder.log.close();
   }
 }
 
@@ -190,7 +193,7 @@ interface Job {
   readonly state: JobState;
 }
 
-function jobOf({ log }: Archive, number: string): Job {
+function jobOf({ log }: StationFolder, number: string): Job {
   const stream = `job:${number}`;
   const entries = log.entries(stream);
   const state = foldAll(entries.map(({ event }) => event));
@@ -198,7 +201,7 @@ function jobOf({ log }: Archive, number: string): Job {
   throw problem('job-unknown', `this station has no job ${number}`, 'List them with "plugmark jobs".');
 }
 
-function append({ log }: Archive, stream: string, by: string, event: JobEvent): void {
+function append({ log }: StationFolder, stream: string, by: string, event: JobEvent): void {
   log.append(stream, [{ by, event }], stamp());
 }
 

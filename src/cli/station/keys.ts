@@ -9,14 +9,14 @@ import { orThrow } from '../../result.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { askSecret, SECRETS } from '../terminal/secret.ts';
-import { folderOf, type Whose } from './scope.ts';
+import { folderOf, type Scope } from './scope.ts';
 import {
-  type Archive,
   currentKey,
   keyPath,
   makeKey,
-  openArchive,
+  openStationFolder,
   recordStation,
+  type StationFolder,
   stateOf,
   unlocked,
 } from './station.ts';
@@ -25,8 +25,8 @@ import {
 const SHORTEST_PIN = 6;
 
 /** Lists the keys of the station and of its people, with where each stands. */
-export function listKeys(options: Whose): Promise<ExitCode> {
-  return changing(options, (archive, state) => {
+export function listKeys(options: Scope): Promise<ExitCode> {
+  return changing(options, (stationFolder, state) => {
     const lines = state.keys.map(({ kid, since }, i) => {
       const now = i === state.keys.length - 1 ? 'signs' : `until ${state.keys[i + 1]?.since}`;
       return `station     ${kid}  from ${since}  ${standing(state, kid) ?? now}`;
@@ -39,7 +39,7 @@ export function listKeys(options: Whose): Promise<ExitCode> {
     const technicians =
       state.technicians === null ? 'nothing decided: who has a key signs' : decided[state.technicians];
     process.stdout.write(
-      `${[...lines, ...people, `technicians: ${technicians}`, `trust list: ${archive.trustFile}`].join('\n')}\n`,
+      `${[...lines, ...people, `technicians: ${technicians}`, `trust list: ${stationFolder.trustFile}`].join('\n')}\n`,
     );
     return [];
   });
@@ -52,7 +52,7 @@ function standing(state: StationState, kid: string): string | null {
 
 /** Makes a new key for the station; the old one names it, unless it was lost or is not to be believed. */
 export function rotateKey(
-  options: Whose & { readonly lost?: true; readonly because?: string },
+  options: Scope & { readonly lost?: true; readonly because?: string },
 ): Promise<ExitCode> {
   return changing(options, async ({ folder }, state, stamp) => {
     const old = options.lost === true ? null : await currentKey(folder, state);
@@ -68,7 +68,7 @@ export function rotateKey(
 /** Says that a key is not to be believed from a day on. */
 export function revokeKey(
   kid: string,
-  options: Whose & { readonly from?: string; readonly reason: string; readonly because: string },
+  options: Scope & { readonly from?: string; readonly reason: string; readonly because: string },
 ): Promise<ExitCode> {
   return changing(options, (_archive, state, stamp) => {
     const { reason, because } = options;
@@ -87,7 +87,7 @@ export function revokeKey(
 const kidOf = (jwk: PublicJwk | null) => (jwk === null ? [] : [thumbprint(jwk)]);
 
 /** Makes a key for a technician, under a PIN that only he knows. */
-export function addTechnician(name: string, options: Whose): Promise<ExitCode> {
+export function addTechnician(name: string, options: Scope): Promise<ExitCode> {
   return changing(options, async ({ folder }) => {
     const pin = await askSecret(
       'pin',
@@ -106,7 +106,7 @@ export function addTechnician(name: string, options: Whose): Promise<ExitCode> {
 }
 
 /** The shop's decision about technicians' signatures; every record says so. */
-export function decideTechnicians(technicians: string, options: Whose): Promise<ExitCode> {
+export function decideTechnicians(technicians: string, options: Scope): Promise<ExitCode> {
   return changing(options, () => {
     if (technicians !== 'sign' && technicians !== 'do-not-sign')
       throw problem('decision', `"${technicians}" is no decision`, 'Say sign or do-not-sign.');
@@ -115,7 +115,7 @@ export function decideTechnicians(technicians: string, options: Whose): Promise<
 }
 
 /** Puts the station's key under a passphrase, or takes it off. */
-export function lockKey(options: Whose & { readonly open?: true }): Promise<ExitCode> {
+export function lockKey(options: Scope & { readonly open?: true }): Promise<ExitCode> {
   return changing(options, async ({ folder }, state) => {
     const kid = state.keys.at(-1)?.kid ?? '';
     const path = keyPath(folder, 'station', kid);
@@ -146,21 +146,21 @@ export async function makeOwnKey(
 }
 
 type Change = (
-  archive: Archive,
+  stationFolder: StationFolder,
   state: StationState,
   stamp: Stamp,
 ) => readonly StationEvent[] | Promise<readonly StationEvent[]>;
 
 /** Opens the station's log, records what a change leads to, and writes the trust list anew. */
-async function changing(options: Whose, change: Change): Promise<ExitCode> {
-  const archive = await openArchive(await folderOf(options));
+async function changing(options: Scope, change: Change): Promise<ExitCode> {
+  const stationFolder = await openStationFolder(await folderOf(options));
   try {
     const stamp = { at: new Date().toISOString(), monoUs: Number(process.hrtime.bigint() / 1000n) };
-    const events = await change(archive, stateOf(archive), stamp);
-    if (events.length > 0) await recordStation(archive, events, stamp);
+    const events = await change(stationFolder, stateOf(stationFolder), stamp);
+    if (events.length > 0) await recordStation(stationFolder, events, stamp);
     return EXIT.done;
   } finally {
-    archive.log.close();
+    stationFolder.log.close();
   }
 }
 

@@ -13,18 +13,18 @@ import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { print } from '../terminal/wrapped.ts';
 import { MAX_RECORD_BYTES } from '../verify-limit.ts';
-import { type Whose, withArchive } from './scope.ts';
-import { type Archive, currentKey, stateOf } from './station.ts';
+import { type Scope, withStationFolder } from './scope.ts';
+import { currentKey, type StationFolder, stateOf } from './station.ts';
 
 /** Signs the log as it stands; whoever keeps the checkpoint can tell later whether anything in front of it changed. */
-export function checkpoint(options: Whose & { readonly out?: string }): Promise<ExitCode> {
-  return withArchive(options, async (archive) => {
+export function checkpoint(options: Scope & { readonly out?: string }): Promise<ExitCode> {
+  return withStationFolder(options, async (stationFolder) => {
     const { out } = options;
     const there = out === undefined ? null : await noteThere(out);
-    const size = archive.log.size();
-    const note = signed(archive, size, await signerOf(archive, stateOf(archive)));
+    const size = stationFolder.log.size();
+    const note = signed(stationFolder, size, await signerOf(stationFolder, stateOf(stationFolder)));
     if (out !== undefined && there !== null && there !== note) throw new ProblemError(neverOver(out));
-    archive.log.keepCheckpoint(size, note);
+    stationFolder.log.keepCheckpoint(size, note);
     if (out === undefined) process.stdout.write(note);
     else if (there === note) print([`${safeLine(out)} is this checkpoint already; nothing was written.`]);
     else {
@@ -51,10 +51,10 @@ const neverOver = (where: string) => ({
 });
 
 /** Proves that an entry stands in the log, as JSON that any tool for RFC 9162 can check. */
-export function proveInclusion(entry: number, options: Whose): Promise<ExitCode> {
-  return withArchive(options, async (archive) => {
-    const { tree } = archive.log;
-    const size = archive.log.size();
+export function proveInclusion(entry: number, options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, async (stationFolder) => {
+    const { tree } = stationFolder.log;
+    const size = stationFolder.log.size();
     if (entry < 1 || entry > size)
       throw new ProblemError({
         code: 'no-entry',
@@ -68,22 +68,27 @@ export function proveInclusion(entry: number, options: Whose): Promise<ExitCode>
       leaf: base64(tree.node(0, index)),
       size,
       path: path.map(base64),
-      checkpoint: await newCheckpoint(archive),
+      checkpoint: await newCheckpoint(stationFolder),
     });
     return EXIT.done;
   });
 }
 
 /** Proves that the log begins with what an old checkpoint stands for. */
-export function proveConsistency(file: string, options: Whose): Promise<ExitCode> {
-  return withArchive(options, async (archive) => {
+export function proveConsistency(file: string, options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, async (stationFolder) => {
     const old = await keptCheckpoint(file);
-    const { tree } = archive.log;
-    const size = archive.log.size();
-    const [finding] = findings(archive, [old]);
+    const { tree } = stationFolder.log;
+    const size = stationFolder.log.size();
+    const [finding] = findings(stationFolder, [old]);
     if (finding === undefined || finding.kind !== 'extends') return say([finding]);
     const path = consistencyProof(tree, old.size, size);
-    printJson({ from: old.size, to: size, path: path.map(base64), checkpoint: await newCheckpoint(archive) });
+    printJson({
+      from: old.size,
+      to: size,
+      path: path.map(base64),
+      checkpoint: await newCheckpoint(stationFolder),
+    });
     return EXIT.done;
   });
 }
@@ -92,10 +97,10 @@ export function proveConsistency(file: string, options: Whose): Promise<ExitCode
  * Reads the whole log and holds it against checkpoints: those that an auditor kept (or records, which hold one each), and
  * those that the station signed itself. Exit code 1 where anything was removed or rewritten.
  */
-export function check(files: readonly string[], options: Whose): Promise<ExitCode> {
-  return withArchive(options, async (archive) => {
-    const size = archive.log.size();
-    const fault = archive.log.check();
+export function check(files: readonly string[], options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, async (stationFolder) => {
+    const size = stationFolder.log.size();
+    const fault = stationFolder.log.check();
     if (fault !== null) {
       process.stdout.write(`DIVERGED at entry ${fault.seq}: ${safeLine(fault.message)}.\n`);
       return EXIT.failed;
@@ -103,18 +108,21 @@ export function check(files: readonly string[], options: Whose): Promise<ExitCod
     process.stdout.write(
       `All ${size} entries are as they were written, and the hash tree over them is whole.\n`,
     );
-    const own = archive.log
+    const own = stationFolder.log
       .checkpoints()
       .map((note) => orThrow(readCheckpoint(note, 'a checkpoint of the station')));
     const kept = await Promise.all(files.map(keptCheckpoint));
-    return say(findings(archive, [...own, ...kept]));
+    return say(findings(stationFolder, [...own, ...kept]));
   });
 }
 
-export function findings(archive: Archive, kept: readonly SignedCheckpoint[]): readonly Finding[] {
-  const { origin, keys } = stateOf(archive);
-  const size = archive.log.size();
-  return heldAgainst({ origin, size, tree: archive.log.tree, keys: keys.map(({ jwk }) => jwk) }, kept);
+export function findings(
+  stationFolder: StationFolder,
+  kept: readonly SignedCheckpoint[],
+): readonly Finding[] {
+  const { origin, keys } = stateOf(stationFolder);
+  const size = stationFolder.log.size();
+  return heldAgainst({ origin, size, tree: stationFolder.log.tree, keys: keys.map(({ jwk }) => jwk) }, kept);
 }
 
 function say(found: readonly (Finding | undefined)[]): ExitCode {
@@ -146,19 +154,19 @@ export interface Signer {
 }
 
 /** Asks for the passphrase of the key where it has one. */
-export async function signerOf({ folder }: Archive, state: StationState): Promise<Signer> {
+export async function signerOf({ folder }: StationFolder, state: StationState): Promise<Signer> {
   return { origin: state.origin, key: await currentKey(folder, state) };
 }
 
 /** Signs the log as it stands, and keeps the note; who asked for the signer before is not asked for a passphrase again. */
-export async function newCheckpoint(archive: Archive, signer?: Signer): Promise<string> {
-  const size = archive.log.size();
-  const note = signed(archive, size, signer ?? (await signerOf(archive, stateOf(archive))));
-  archive.log.keepCheckpoint(size, note);
+export async function newCheckpoint(stationFolder: StationFolder, signer?: Signer): Promise<string> {
+  const size = stationFolder.log.size();
+  const note = signed(stationFolder, size, signer ?? (await signerOf(stationFolder, stateOf(stationFolder))));
+  stationFolder.log.keepCheckpoint(size, note);
   return note;
 }
 
-const signed = ({ log }: Archive, size: number, { origin, key }: Signer): string =>
+const signed = ({ log }: StationFolder, size: number, { origin, key }: Signer): string =>
   signCheckpoint({ origin, size, root: treeRoot(log.tree, size) }, key.privateKey);
 
 /** A checkpoint from a file: a note by itself, or the one inside a job record. */

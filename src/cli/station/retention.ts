@@ -1,4 +1,4 @@
-import { lookBacksOf } from '../../audit/impact-state.ts';
+import { impactsOf } from '../../audit/impact-state.ts';
 import { byYear, type Kept, keptOf, type Retention } from '../../audit/retention.ts';
 import { ProblemError } from '../../problem.ts';
 import { type CsvColumn, rowsCsv } from '../../report/rows-csv.ts';
@@ -6,10 +6,10 @@ import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
-import { type Whose, withArchive } from './scope.ts';
+import { type Scope, withStationFolder } from './scope.ts';
 import { readStationFile } from './station-file.ts';
 
-interface RetentionOptions extends Whose {
+interface RetentionOptions extends Scope {
   readonly years?: number;
   readonly csv?: true;
   readonly json?: true;
@@ -18,9 +18,9 @@ interface RetentionOptions extends Whose {
 /** How old the records are, and what the shop's retention time says of them. Deletes nothing. */
 export async function retention(options: RetentionOptions): Promise<ExitCode> {
   const rule = await ruleOf(options);
-  return withArchive(options, ({ log }) => {
+  return withStationFolder(options, ({ log }) => {
     const today = new Date().toISOString().slice(0, 10);
-    const kept = keptOf(log.history.jobsOf({}), rule, lookBacksOf(log.stationEntries()), today);
+    const kept = keptOf(log.history.jobsOf({}), rule, impactsOf(log.stationEntries()), today);
     if (options.csv === true) process.stdout.write(rowsCsv(COLUMNS, kept));
     else if (options.json === true) process.stdout.write(jsonText({ today, rule, jobs: kept }));
     else print(lines(kept, rule, today));

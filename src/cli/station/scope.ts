@@ -1,26 +1,26 @@
 import type { ExitCode } from '../terminal/exit.ts';
-import { type Archive, openArchive } from './station.ts';
+import { openStationFolder, type StationFolder } from './station.ts';
 import { readStationFile } from './station-file.ts';
 
 /** Which station a command is about: by its station file, or by the folder of its data. */
-export interface Whose {
+export interface Scope {
   readonly station: string;
   readonly data?: string;
 }
 
-export async function folderOf({ station, data }: Whose): Promise<string> {
+export async function folderOf({ station, data }: Scope): Promise<string> {
   return data ?? (await readStationFile(station)).folder;
 }
 
 /** Opens the station's log for one command, and closes it behind it. */
-export async function withArchive(
-  options: Whose,
-  work: (archive: Archive) => ExitCode | Promise<ExitCode>,
+export async function withStationFolder(
+  options: Scope,
+  work: (stationFolder: StationFolder) => ExitCode | Promise<ExitCode>,
 ): Promise<ExitCode> {
-  const archive = await openArchive(await folderOf(options));
+  const stationFolder = await openStationFolder(await folderOf(options));
   try {
-    return await work(archive);
+    return await work(stationFolder);
   } finally {
-    archive.log.close();
+    stationFolder.log.close();
   }
 }

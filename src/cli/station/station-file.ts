@@ -27,7 +27,7 @@ export const stationFileSchema = z
     tools: z
       .array(
         instrumentSchema
-          .omit({ certificate: true, foundOut: true })
+          .omit({ certificate: true, outOfTolerance: true })
           // A file: a digital calibration certificate, or the JSON form.
           .extend({ driver: driverConfigSchema, certificate: z.string().min(1).max(400).exactOptional() }),
       )

@@ -21,14 +21,14 @@ import { askSecret, SECRETS } from '../terminal/secret.ts';
 import { KEYS_FOLDER, logPath, logThere, lostBehindNew, lostLog, TRUST_FILE } from './station-log.ts';
 
 /** A station's folder: its log, its keys, and the list of them for those who verify. */
-export interface Archive {
+export interface StationFolder {
   readonly folder: string;
   readonly log: StationLogFile;
   readonly trustFile: string;
 }
 
 /** A station at work: it can sign. */
-export interface Station extends Archive {
+export interface Station extends StationFolder {
   readonly name: string;
   readonly key: StationKey;
 }
@@ -58,10 +58,10 @@ export async function openStation(name: string, folder: string, stamp: () => Sta
   const log = await openStationLog(path, shown()).catch(inLogsPlace(path));
   try {
     if (log.size() === 0) refuse(lostBehindNew(folder));
-    const archive = { folder, log, trustFile: join(folder, TRUST_FILE) };
+    const stationFolder = { folder, log, trustFile: join(folder, TRUST_FILE) };
     const state = stationOf(log.stationEntries());
-    const key = state === null ? await setUp(archive, name, stamp()) : await currentKey(folder, state);
-    return { ...archive, name, key };
+    const key = state === null ? await setUp(stationFolder, name, stamp()) : await currentKey(folder, state);
+    return { ...stationFolder, name, key };
   } catch (cause) {
     log.close();
     throw cause;
@@ -72,7 +72,7 @@ export async function openStation(name: string, folder: string, stamp: () => Sta
  * Opens the log of a station that was set up before; its key is left alone. Where it may only be read, a copy answers, and
  * a line on the error output says so.
  */
-export async function openArchive(folder: string): Promise<Archive> {
+export async function openStationFolder(folder: string): Promise<StationFolder> {
   const path = logThere(folder);
   const { log, copied } = await openLogToRead(path, shown()).catch(inLogsPlace(path));
   if (copied) process.stderr.write(`${safeLine(path)} may only be read from here; a copy of it answers.\n`);
@@ -105,7 +105,7 @@ export const inLogsPlace = (path: string) => (cause: unknown) => {
 };
 
 /** The station as its log has it now. */
-export function stateOf({ log, folder }: Archive): StationState {
+export function stateOf({ log, folder }: StationFolder): StationState {
   const state = stationOf(log.stationEntries());
   if (state !== null) return state;
   refuse(lostBehindNew(folder));
@@ -119,23 +119,23 @@ export function stateOf({ log, folder }: Archive): StationState {
 
 /** Puts events into the station's stream and brings the trust list up to date. */
 export async function recordStation(
-  archive: Archive,
+  stationFolder: StationFolder,
   events: readonly StationEvent[],
   stamp: Stamp,
   by = 'station',
 ) {
   // A list that cannot be read is told before anything is written.
-  const before = await readTrust(archive.trustFile);
-  archive.log.appendStation(
+  const before = await readTrust(stationFolder.trustFile);
+  stationFolder.log.appendStation(
     events.map((event) => ({ by, event })),
     stamp,
   );
-  await writeTrust(archive.trustFile, stateOf(archive), before);
+  await writeTrust(stationFolder.trustFile, stateOf(stationFolder), before);
 }
 
 /** Brings the trust list up to what the log says. */
-export async function renewTrust(archive: Archive): Promise<void> {
-  await writeTrust(archive.trustFile, stateOf(archive), await readTrust(archive.trustFile));
+export async function renewTrust(stationFolder: StationFolder): Promise<void> {
+  await writeTrust(stationFolder.trustFile, stateOf(stationFolder), await readTrust(stationFolder.trustFile));
 }
 
 /** Opens a job in the log, behind everything about people, instruments and figures that the log did not know yet. */
@@ -235,10 +235,10 @@ export async function readTrust(file: string): Promise<TrustList> {
   return orThrow(parseTrustList(bytes, file));
 }
 
-async function setUp(archive: Archive, name: string, stamp: Stamp): Promise<StationKey> {
+async function setUp(stationFolder: StationFolder, name: string, stamp: Stamp): Promise<StationKey> {
   const passphrase = process.env[SECRETS.passphrase] || null;
-  const key = makeKey(archive.folder, 'station', passphrase);
-  await recordStation(archive, [{ type: 'station-set-up', station: name, key: key.jwk }], stamp);
+  const key = makeKey(stationFolder.folder, 'station', passphrase);
+  await recordStation(stationFolder, [{ type: 'station-set-up', station: name, key: key.jwk }], stamp);
   return key;
 }
 

@@ -1,7 +1,7 @@
 import { randomInt } from 'node:crypto';
 import type { Readable } from 'node:stream';
 import { newExercise, planFrom, turnsOf } from '../../audit/gauge-exercise.ts';
-import { gaugeStudiesOf, nextStudy, openStudyOf, type StudyBegun } from '../../audit/gauge-log.ts';
+import { gaugeStudiesOf, nextStudy, openStudyOf, type StudyStarted } from '../../audit/gauge-log.ts';
 import type { StudyMeasures } from '../../evidence/gauge-study-event.ts';
 import type { Stamp } from '../../evidence/log.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
@@ -31,18 +31,18 @@ export interface StudyOptions {
 }
 
 /** A study about to be worked on. */
-type Begun = Pick<StudyWork, 'begun' | 'exercise' | 'written'>;
+type Started = Pick<StudyWork, 'started' | 'exercise' | 'written'>;
 
 /** A gauge study with the tool itself: says who measures what, takes the reading, and computes when all is measured. */
 export async function runStudy(options: StudyOptions, input: Readable = process.stdin): Promise<ExitCode> {
   const file = await readStationFile(options.station);
   const station = await openStation(file.station, file.folder, stamp);
   try {
-    const begun =
+    const started =
       options.resume === undefined ? begin(station, file, options) : takeUp(station, file, options.resume);
     const plain = options.plain === true || !hasScreen();
-    await workThrough({ ...begun, file, plain, quiet: options.quiet === true, stamp, clock, input });
-    return told(station, begun.begun.study, options.station);
+    await workThrough({ ...started, file, plain, quiet: options.quiet === true, stamp, clock, input });
+    return told(station, started.started.study, options.station);
   } finally {
     station.log.close();
   }
@@ -64,7 +64,7 @@ function told({ log }: Station, study: string, stationFile: string): ExitCode {
   return EXIT.done;
 }
 
-function begin({ log }: Station, file: LoadedStation, options: StudyOptions): Begun {
+function begin({ log }: Station, file: LoadedStation, options: StudyOptions): Started {
   const { tool, appraisers } = options;
   if (tool === undefined || appraisers === undefined) throw new ProblemError(incomplete());
   const entry = entryOf(file, tool);
@@ -76,8 +76,8 @@ function begin({ log }: Station, file: LoadedStation, options: StudyOptions): Be
     }),
   );
   const exercise = newExercise(plan, shuffled);
-  const begun: StudyBegun = {
-    type: 'gauge-study-begun',
+  const started: StudyStarted = {
+    type: 'gauge-study-started',
     study: nextStudy(log.stationEntries()),
     tool: entry.id,
     serial: entry.serial ?? null,
@@ -85,15 +85,15 @@ function begin({ log }: Station, file: LoadedStation, options: StudyOptions): Be
     ...plan,
     order: turnsOf(exercise).map((turn) => [...turn]),
   };
-  return { begun, exercise, written: studyWriter(log, begun, null, stamp) };
+  return { started, exercise, written: studyWriter(log, started, null, stamp) };
 }
 
-function takeUp({ log }: Station, file: LoadedStation, study: string): Begun {
-  const { begun, exercise } = orThrow(openStudyOf(log.stationEntries(), study));
-  const entry = entryOf(file, begun.tool);
-  if ((entry.serial ?? null) !== begun.serial || entry.quantity !== begun.measures.quantity)
-    throw new ProblemError(otherTool(begun));
-  return { begun, exercise, written: studyWriter(log, begun, exercise.readings, stamp) };
+function takeUp({ log }: Station, file: LoadedStation, study: string): Started {
+  const { started, exercise } = orThrow(openStudyOf(log.stationEntries(), study));
+  const entry = entryOf(file, started.tool);
+  if ((entry.serial ?? null) !== started.serial || entry.quantity !== started.measures.quantity)
+    throw new ProblemError(otherTool(started));
+  return { started, exercise, written: studyWriter(log, started, exercise.readings, stamp) };
 }
 
 function entryOf({ tools }: LoadedStation, id: string) {
@@ -143,7 +143,7 @@ const incomplete = (): Problem => ({
 });
 
 /** Readings of two tools in one study would be said of one. */
-const otherTool = ({ study, tool, serial }: StudyBegun): Problem => ({
+const otherTool = ({ study, tool, serial }: StudyStarted): Problem => ({
   code: 'study-other-tool',
   where: study,
   message: `this study was begun with ${serial === null ? 'a tool without a serial number' : `serial number ${serial}`}; the station file has another one as ${tool}`,

@@ -10,15 +10,15 @@ import type { Stamp } from '../../evidence/log.ts';
 import { ProblemError } from '../../problem.ts';
 import { studyLines } from '../../report/gauge-study.ts';
 import { orThrow } from '../../result.ts';
-import { type Whose, withArchive } from '../station/scope.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { optionText } from '../terminal/option-text.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { appendBehindOthers } from './study-log.ts';
 
 /** All studies of the station: made, open, given up. */
-export function listStudies(options: Whose): Promise<ExitCode> {
-  return withArchive(options, ({ log }) => {
+export function listStudies(options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, ({ log }) => {
     const rows = gaugeStudiesOf(log.stationEntries()).map((one) => {
       const { study, serial, tool, plan } = one;
       const { appraisers, parts, trials } = plan;
@@ -44,8 +44,8 @@ function standOf({ taking, end }: LoggedStudy): string {
 }
 
 /** One study by both methods, computed anew from its readings; of one that is open or given up only how far it came. */
-export function showStudy(number: string, options: Whose): Promise<ExitCode> {
-  return withArchive(options, ({ log }) => {
+export function showStudy(number: string, options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, ({ log }) => {
     const found = gaugeStudiesOf(log.stationEntries()).find(({ study }) => study === number);
     if (found === undefined) throw new ProblemError(unknownStudy(number));
     print(toldStudy(found));
@@ -76,13 +76,13 @@ export function toldStudy(study: LoggedStudy): readonly string[] {
 }
 
 /** Gives up a study that is open; what was measured for it stays in the log. */
-export function dropStudy(number: string, options: Whose & { readonly because: string }): Promise<ExitCode> {
-  return withArchive(options, ({ log }) => {
+export function dropStudy(number: string, options: Scope & { readonly because: string }): Promise<ExitCode> {
+  return withStationFolder(options, ({ log }) => {
     const because = optionText(options.because, '--because', 200);
-    const { begun } = orThrow(openStudyOf(log.stationEntries(), number));
-    const event = { type: 'gauge-study-dropped', study: begun.study, because } as const;
+    const { started } = orThrow(openStudyOf(log.stationEntries(), number));
+    const event = { type: 'gauge-study-dropped', study: started.study, because } as const;
     appendBehindOthers(log, [event], now(), (entries) => void orThrow(openStudyOf(entries, number)));
-    print([`${begun.study} is given up; what was measured for it stays in the log.`]);
+    print([`${started.study} is given up; what was measured for it stays in the log.`]);
     return EXIT.done;
   });
 }

@@ -1,6 +1,6 @@
 /** A gauge study in the station log: each thing that happens to it is an entry, on disk before anybody sees it. */
 import type { StationLogFile } from '../../../db/log.ts';
-import { openStudyOf, type StudyBegun, type StudyMade } from '../../audit/gauge-log.ts';
+import { openStudyOf, type StudyFinished, type StudyStarted } from '../../audit/gauge-log.ts';
 import type { Kept } from '../../audit/gauge-sitting.ts';
 import type { Stamp, StationEntry } from '../../evidence/log.ts';
 import type { StationEvent } from '../../evidence/station-event.ts';
@@ -31,17 +31,17 @@ export function appendBehindOthers(
 export interface StudyWriter {
   /** On disk when it returns. Throws `study-other-writer` where another program is at the same study, and what a disk can. */
   keep(kept: readonly Kept[]): void;
-  record(made: StudyMade): void;
+  record(made: StudyFinished): void;
 }
 
 /** `readings` as the log has them; null for a study that is new, which comes into the log with its first reading. */
 export function studyWriter(
   log: StationLogFile,
-  begun: StudyBegun,
+  started: StudyStarted,
   readings: readonly number[] | null,
   stamp: () => Stamp,
 ): StudyWriter {
-  const { study } = begun;
+  const { study } = started;
   let stands = readings && [...readings];
   const unchanged = (entries: readonly StationEntry[]) => {
     if (stands === null) {
@@ -57,7 +57,7 @@ export function studyWriter(
     keep(kept) {
       if (kept.length === 0) return;
       const events = kept.map((one): StationEvent => ({ ...one, study }));
-      append(stands === null ? [begun, ...events] : events);
+      append(stands === null ? [started, ...events] : events);
       stands = [...(stands ?? [])];
       for (const one of kept)
         if (one.type === 'gauge-study-read') stands.push(one.value);

@@ -1,6 +1,6 @@
 import { BehaviorSubject, type Observable } from 'rxjs';
 import { due } from '../../audit/gauge-exercise.ts';
-import type { StudyMade } from '../../audit/gauge-log.ts';
+import type { StudyFinished } from '../../audit/gauge-log.ts';
 import type { Kept, Sitting, SittingInput } from '../../audit/gauge-sitting.ts';
 import { sat } from '../../audit/gauge-sitting.ts';
 import type { Result } from '../../result.ts';
@@ -8,7 +8,7 @@ import type { Result } from '../../result.ts';
 /** A study at work: who sits there, and once it is whole and recorded what came of it. */
 export interface StudyState {
   readonly sitting: Sitting;
-  readonly made: StudyMade | null;
+  readonly made: StudyFinished | null;
 }
 
 /** What somebody says to a study; a line that is none of these words is a figure. */
@@ -29,7 +29,7 @@ export interface StudySetUp {
   /** Puts readings into the log before they are shown. */
   readonly keep: (kept: readonly Kept[]) => void;
   /** Records the whole study. */
-  readonly record: (sitting: Sitting) => StudyMade;
+  readonly record: (sitting: Sitting) => StudyFinished;
   /** What a typed line comes to, in N·m or mm; null where the line goes to the tool itself, which types. */
   readonly typed: (line: string) => Result<number> | null;
 }

@@ -2,7 +2,7 @@ import { map, merge, mergeMap, type Observable } from 'rxjs';
 import type { Tool } from '../../../drivers/driver.ts';
 import type { SittingInput } from '../../audit/gauge-sitting.ts';
 import { createPullDetector } from '../../pull/detector.ts';
-import type { FoundPull } from '../../pull/pull.ts';
+import type { DetectedPull } from '../../pull/pull.ts';
 import type { PullDetector } from '../../pull/pull-detector.ts';
 import { settingsFor } from '../../pull/settings.ts';
 import { type LinkState, type Reading, scaled, type ToolDescription } from '../../reading.ts';
@@ -33,7 +33,7 @@ export function studyValues(tool: Tool, atNm: number): Observable<SittingInput> 
     takenUs = toUs;
     return { kind: 'value', value, from: 'tool' };
   };
-  const ofPull = (found: FoundPull): SittingInput => {
+  const ofPull = (found: DetectedPull): SittingInput => {
     const { cut, saturated, peakNm, startUs, endUs } = found;
     if (cut !== null) return refused('The pull was cut off: once more.');
     if (saturated) return refused("The pull went to the end of the tool's scale: once more.");

@@ -1,5 +1,5 @@
 import { lastMeasured, measuredTrials } from '../../audit/gauge-exercise.ts';
-import type { StudyMade } from '../../audit/gauge-log.ts';
+import type { StudyFinished } from '../../audit/gauge-log.ts';
 import { lastSeen, type Sitting } from '../../audit/gauge-sitting.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { figure } from '../../report/figures.ts';
@@ -59,7 +59,7 @@ function lastOf(sitting: Sitting): StudyView['last'] {
 }
 
 /** Both methods side by side, in the terms of both. */
-function resultOf(made: StudyMade): StudyResult {
+function resultOf(made: StudyFinished): StudyResult {
   const [ranges, variance] = [averageRange(made), gaugeVariance(made)];
   const pooled = variance.ok && variance.value.advised === 'pooled';
   const wide = ranges.ok && ranges.value.wideCells.length > 0 ? ranges.value : null;

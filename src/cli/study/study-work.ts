@@ -5,7 +5,7 @@ import { openTools } from '../../../drivers/index.ts';
 import { parseTyped, TYPED_EXPONENT } from '../../../drivers/typed/figure.ts';
 import { believableOf } from '../../audit/gauge-doubt.ts';
 import { type Exercise, studyOf } from '../../audit/gauge-exercise.ts';
-import type { StudyBegun, StudyMade } from '../../audit/gauge-log.ts';
+import type { StudyFinished, StudyStarted } from '../../audit/gauge-log.ts';
 import { sittingWith } from '../../audit/gauge-sitting.ts';
 import type { Stamp } from '../../evidence/log.ts';
 import { ProblemError } from '../../problem.ts';
@@ -22,7 +22,7 @@ import { type StudyAbout, studyViewOf } from './study-view.ts';
 /** A study to be worked on, and how it is shown. */
 export interface StudyWork {
   readonly file: LoadedStation;
-  readonly begun: StudyBegun;
+  readonly started: StudyStarted;
   readonly exercise: Exercise;
   readonly written: StudyWriter;
   readonly plain: boolean;
@@ -38,8 +38,8 @@ export interface StudyWork {
  * be joined ends it with its problem.
  */
 export async function workThrough(work: StudyWork): Promise<void> {
-  const { file, begun, written } = work;
-  const { study, tool, measures } = begun;
+  const { file, started, written } = work;
+  const { study, tool, measures } = started;
   const entry = file.tools.find(({ id }) => id === tool);
   const instrument = file.instruments.find(({ id }) => id === tool);
   if (entry === undefined || instrument === undefined) throw new Error('a study of a tool that is not there');
@@ -49,7 +49,7 @@ export async function workThrough(work: StudyWork): Promise<void> {
     sitting: sittingWith(work.exercise, believableOf(measures), tool),
     keep: written.keep,
     record({ exercise }) {
-      const made = madeOf(begun, exercise);
+      const made = madeOf(started, exercise);
       written.record(made);
       return made;
     },
@@ -99,10 +99,10 @@ function parsed(line: string, quantity: Quantity): Result<number> {
   return counts.ok ? ok(scaled(counts.value, TYPED_EXPONENT[quantity] + mm)) : counts;
 }
 
-function madeOf({ study, tool, serial, measures }: StudyBegun, whole: Exercise): StudyMade {
+function madeOf({ study, tool, serial, measures }: StudyStarted, whole: Exercise): StudyFinished {
   const { appraisers, parts, readings } = orThrow(studyOf(whole));
   return {
-    type: 'gauge-study-made',
+    type: 'gauge-study-finished',
     study,
     tool,
     serial,

@@ -10,7 +10,7 @@ const station = auditStation();
 
 describe('a question to the records', () => {
   const asked = async (given: Partial<Parameters<typeof ask>[0]>) =>
-    (await said(() => ask({ ...station.whose(), ...given }))).text;
+    (await said(() => ask({ ...station.scope(), ...given }))).text;
   const jobsIn = (text: string) => [...text.matchAll(/^(J-\d)\s/gm)].map(([, job]) => job);
 
   it.each([
@@ -34,13 +34,13 @@ describe('a question to the records', () => {
     expect(jobsIn(await asked(given))).toEqual(expected);
   });
 
-  it('says what wants an explanation, look-backs as well', async () => {
-    await station.lookBack();
+  it('says what wants an explanation, impact assessments as well', async () => {
+    await station.impact();
     const text = await asked({ vin: VAN.vin, exceptions: true });
     expect(text).toMatch(
       /J-3:\n {2}closed with work open\n {2}cylinder 3, pull \d: NOT OK, too low \(24\.0\d N·m\)/,
     );
-    expect(text).toContain('J-1:\n  look-back LB-1 on wrench (EXAMPLE-W-1): OUT, not decided');
+    expect(text).toContain('J-1:\n  impact assessment IA-1 on wrench (EXAMPLE-W-1): OUT, not decided');
   });
 
   it('gives attempts, and CSV and JSON of either', async () => {
@@ -68,7 +68,7 @@ describe('a question to the records', () => {
   });
 
   it('is no fault where nothing matches', async () => {
-    const { value, text } = await said(() => ask({ ...station.whose(), lot: 'L-1' }));
+    const { value, text } = await said(() => ask({ ...station.scope(), lot: 'L-1' }));
     expect([value, text]).toEqual([0, 'No job matches.\n']);
   });
 
@@ -92,25 +92,25 @@ describe('a question to the records', () => {
 
 describe('the retention report', () => {
   it('counts by year what must be kept, what is held and what need not be kept', async () => {
-    await station.lookBack();
-    const { text } = await said(() => retention({ ...station.whose(), years: 100, json: true }));
+    await station.impact();
+    const { text } = await said(() => retention({ ...station.scope(), years: 100, json: true }));
     const { jobs } = JSON.parse(text);
     expect(jobs).toMatchObject([
       { job: 'J-4', until: '2126-06-01', standing: 'must' },
       { job: 'J-3' },
       { job: 'J-2' },
-      { job: 'J-1', because: 'look-back LB-1 is not closed' },
+      { job: 'J-1', because: 'impact assessment IA-1 is not closed' },
     ]);
-    expect((await said(() => retention({ ...station.whose(), years: 7 }))).text).toMatch(
+    expect((await said(() => retention({ ...station.scope(), years: 7 }))).text).toMatch(
       /^2026 +4 +4 +0 +0$/m,
     );
   });
 
   it('says so where nobody named a time, and names no law of its own', async () => {
-    const { code, next } = await problemOf(() => retention(station.whose()));
+    const { code, next } = await problemOf(() => retention(station.scope()));
     expect(code).toBe('retention-unknown');
     expect(next).toContain('the law of the place');
-    expect((await problemOf(() => retention({ ...station.whose(), years: 0 }))).code).toBe(
+    expect((await problemOf(() => retention({ ...station.scope(), years: 0 }))).code).toBe(
       'retention-unknown',
     );
   });

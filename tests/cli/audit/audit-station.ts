@@ -2,7 +2,7 @@ import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeAll, beforeEach } from 'vitest';
-import { lookBack } from '../../../src/cli/audit/impact.ts';
+import { impact } from '../../../src/cli/audit/impact.ts';
 import { certificate, type ShopJob, workIn } from '../../audit/shop.ts';
 import { said } from '../answers.ts';
 import { folder } from '../program.ts';
@@ -27,13 +27,13 @@ export function auditStation() {
   });
   const station = {
     data: '',
-    whose: () => ({ station: 'none.json', data: station.data }),
+    scope: () => ({ station: 'none.json', data: station.data }),
     /** Its wrench was found to read 1.1 N·m too little. */
-    lookBack: () => {
+    impact: () => {
       const file = join(station.data, 'found.json');
       const asFound = certificate('AF-1', '2026-09-01', { error: -1.1 });
       writeFileSync(file, JSON.stringify({ form: 'plugmark/certificate/1', ...asFound }));
-      return said(() => lookBack('wrench', { ...station.whose(), asFound: file, by: 'Quality One' }));
+      return said(() => impact('wrench', { ...station.scope(), asFound: file, by: 'Quality One' }));
     },
   };
   beforeEach(() => {

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { showCalendar } from '../../../src/cli/audit/calendar.ts';
-import { openArchive } from '../../../src/cli/station/station.ts';
+import { openStationFolder } from '../../../src/cli/station/station.ts';
 import { type ShopJob, workIn } from '../../audit/shop.ts';
 import { said } from '../answers.ts';
 import { folder } from '../program.ts';
@@ -15,8 +15,8 @@ it('counts a re-hit as a cycle of a wrench, and says that pulls given to no plug
     shop.again(27);
   };
   await workIn(data, [{ job: 'J-1', on: '2026-02-03', peaks: [27, 27, 27, 27], behind }]);
-  const { log } = await openArchive(data);
-  const pulls = log.entries('job:J-1').filter(({ event }) => event.type === 'pull-found').length;
+  const { log } = await openStationFolder(data);
+  const pulls = log.entries('job:J-1').filter(({ event }) => event.type === 'pull-detected').length;
   log.close();
   expect(pulls).toBe(6);
   const { text } = await said(() =>

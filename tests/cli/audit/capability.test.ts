@@ -11,7 +11,7 @@ import { auditStation } from './audit-station.ts';
 
 const station = auditStation();
 const shown = (given: Partial<Parameters<typeof showCapability>[0]>) =>
-  said(() => showCapability({ ...station.whose(), by: 'specification', last: 40, ...given }));
+  said(() => showCapability({ ...station.scope(), by: 'specification', last: 40, ...given }));
 
 describe('what is written of several groups', () => {
   it('is one set for each, in a folder named after it', async () => {
@@ -50,7 +50,7 @@ describe('a question to which nothing applies', () => {
       value: EXIT.done,
       text: 'No attempt matches.\n',
     });
-    const delivered = await said(() => showDelivered({ ...station.whose(), lot: 'L-9' }));
+    const delivered = await said(() => showDelivered({ ...station.scope(), lot: 'L-9' }));
     expect(delivered).toEqual({ value: EXIT.done, text: 'No gap of a new plug matches.\n' });
   });
 

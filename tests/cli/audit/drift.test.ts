@@ -6,7 +6,7 @@ import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { showCalendar } from '../../../src/cli/audit/calendar.ts';
 import { keepCertificates } from '../../../src/cli/audit/certificates.ts';
 import { showDrift } from '../../../src/cli/audit/drift.ts';
-import { lookBack } from '../../../src/cli/audit/impact.ts';
+import { impact } from '../../../src/cli/audit/impact.ts';
 import type { Certificate } from '../../../src/instrument/certificate.ts';
 import { certificate, type ShopJob, workIn, wrenchWith } from '../../audit/shop.ts';
 import { problemOf, said } from '../answers.ts';
@@ -44,9 +44,9 @@ beforeEach(() => {
   cpSync(model, data, { recursive: true });
 });
 
-const whose = () => ({ station: 'none.json', data });
+const scope = () => ({ station: 'none.json', data });
 const drift = (tool = 'wrench', given = {}) =>
-  said(() => showDrift(tool, { ...whose(), last: 40, ...given }));
+  said(() => showDrift(tool, { ...scope(), last: 40, ...given }));
 const written = (name: string, one: Certificate) => {
   const file = join(data, name);
   writeFileSync(file, JSON.stringify({ form: 'plugmark/certificate/1', ...one }));
@@ -54,8 +54,8 @@ const written = (name: string, one: Certificate) => {
 };
 const recordFound = () =>
   said(() =>
-    lookBack('wrench', {
-      ...whose(),
+    impact('wrench', {
+      ...scope(),
       asFound: written('found.json', FOUND_3),
       since: 'CAL-2',
       by: 'Quality One',
@@ -137,10 +137,10 @@ describe('drift by certificates', () => {
     expect(listed.text).not.toContain('drift');
   });
 
-  it('takes in older certificates that were kept, but not what a look-back recorded as found', async () => {
+  it('takes in older certificates that were kept, but not what an impact assessment recorded as found', async () => {
     await recordFound();
     const old = certificate('CAL-0', '2023-01-10', { error: -0.28 });
-    await said(() => keepCertificates([written('old.json', old), join(data, 'found.json')], whose()));
+    await said(() => keepCertificates([written('old.json', old), join(data, 'found.json')], scope()));
     const { text } = await drift();
     expect(row(text, /^2023-01-10/)?.slice(1, 4)).toEqual(['CAL-0', 'first', '-0.28']);
     expect(text).toContain('Certificates: 5,');
@@ -171,14 +171,14 @@ describe('drift by certificates', () => {
   });
 
   it('speaks of a gauge by its certificates alone, and says what is missing', async () => {
-    const gauge = () => showDrift('gauge', { ...whose(), last: 40 });
+    const gauge = () => showDrift('gauge', { ...scope(), last: 40 });
     expect((await problemOf(gauge)).message).toBe(
       'what a gauge reads says how the plugs are, not how the gauge is; and no certificate of this tool is known',
     );
     for (const [i, date] of ['2024-05-02', '2025-05-02'].entries()) {
       const points = [0.5, 1].map((reading) => ({ reading, error: 0.001 * i, expanded: 0.002, k: 2 }));
       const kept = { ...certificate(`G-${i}`, date, { serial: 'EXAMPLE-G-1' }), unit: 'mm' as const, points };
-      await said(() => keepCertificates([written(`g${i}.json`, kept)], whose()));
+      await said(() => keepCertificates([written(`g${i}.json`, kept)], scope()));
     }
     const { value, text } = await said(gauge);
     expect(value).toBe(0);
@@ -192,12 +192,12 @@ describe('drift by certificates', () => {
     await workIn(bare, [{ job: 'J-1', on: '2026-02-03', peaks: [27] }]);
     const problem = await problemOf(() => showDrift('wrench', { station: '', data: bare, last: 40 }));
     expect(problem.code).toBe('no-permissible');
-    expect((await problemOf(() => showDrift('nobody', { ...whose(), last: 40 }))).code).toBe('tool-unknown');
+    expect((await problemOf(() => showDrift('nobody', { ...scope(), last: 40 }))).code).toBe('tool-unknown');
   });
 });
 
 describe('the calendar', () => {
-  const calendar = () => said(() => showCalendar({ ...whose(), soon: 30, shortest: 90, longest: 365 }));
+  const calendar = () => said(() => showCalendar({ ...scope(), soon: 30, shortest: 90, longest: 365 }));
 
   it('marks a tool that drifts, and says where more is to be had', async () => {
     await recordFound();

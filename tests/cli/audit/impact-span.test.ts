@@ -1,14 +1,14 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { showLookBack } from '../../../src/cli/audit/impact-decisions.ts';
+import { showImpact } from '../../../src/cli/audit/impact-decisions.ts';
 import { certificate, workIn, wrenchWith } from '../../audit/shop.ts';
 import { problemOf } from '../answers.ts';
-import { found, lookBackStation } from './impact-station.ts';
+import { found, impactStation } from './impact-station.ts';
 
-const at = lookBackStation();
+const at = impactStation();
 const { assess, eventsIn, decide } = at;
 
-describe('the time that a look-back goes over', () => {
+describe('the time that an impact assessment goes over', () => {
   it('takes in what was measured under the old certificate after the finding, and says up to when', async () => {
     const { text } = await assess(found({ date: '2026-02-20' }));
     expect(text).toContain('2026-01-12 to 2026-03-11, 8 attempts');
@@ -43,21 +43,23 @@ describe('the time that a look-back goes over', () => {
     const { text } = await assess(found({ number: 'AF-2', date: '2026-11-01' }), { since: 'CAL-2' });
     expect(text).toMatch(/^J-4 /m);
     expect(text).toContain(
-      'LB-1 (not closed) looked at 2026-01-12 to 2026-09-01 as well; jobs that stand in both: 1, to be decided in each.',
+      'IA-1 (not closed) looked at 2026-01-12 to 2026-09-01 as well; jobs that stand in both: 1, to be decided in each.',
     );
   });
 
   it('may be made again on the same file where there is more to look at, or another check to count from', async () => {
     const file = found({ date: '2026-11-01' });
     await assess(file);
-    expect((await problemOf(() => assess(file))).code).toBe('lookback-made');
+    expect((await problemOf(() => assess(file))).code).toBe('impact-made');
     const further = await assess(file, { since: 'CAL-1' });
     // From the other check on, without what the first one holds.
-    expect(further.text).toMatch(/Look-back LB-2.*2026-01-12 to 2026-11-01.*\n.*\n8 attempts, 8 proofs/);
+    expect(further.text).toMatch(
+      /Impact assessment IA-2.*2026-01-12 to 2026-11-01.*\n.*\n8 attempts, 8 proofs/,
+    );
     expect(further.text).not.toMatch(/^J-3 /m);
     const wrench = wrenchWith(certificate('CAL-2', '2026-09-01'));
     await workIn(at.data, [{ job: 'J-4', on: '2026-11-10', peaks: [29.2], wrench, closed: false }]);
-    expect((await assess(file)).text).toMatch(/Look-back LB-3.*\n.*\n1 attempt, 1 proof/);
+    expect((await assess(file)).text).toMatch(/Impact assessment IA-3.*\n.*\n1 attempt, 1 proof/);
   });
 
   it('leaves the adjusted tool alone where one certificate holds both what was found and what was left', async () => {
@@ -70,11 +72,11 @@ describe('the time that a look-back goes over', () => {
   it('warns where such a certificate was given two days, so that the adjusted tool is looked at', async () => {
     const { text } = await assess(found({ number: 'CAL-2', date: '2026-09-03' }));
     expect(text).toMatch(/^J-3/m);
-    expect(text).toContain('date what was found 2026-09-01 too, and look back again');
+    expect(text).toContain('date what was found 2026-09-01 too, and assess again');
   });
 });
 
-describe('a look-back that cannot be made', () => {
+describe('an impact assessment that cannot be made', () => {
   const refused = async (asFound: string, given = {}) => {
     const before = (await eventsIn()).events.length;
     const problem = await problemOf(() => assess(asFound, given));
@@ -103,7 +105,7 @@ describe('a look-back that cannot be made', () => {
     const wrench = wrenchWith(certificate('CAL-3', '2026-10-01'));
     await workIn(at.data, [{ job: 'J-4', on: '2026-10-10', peaks: [], wrench, closed: false }]);
     const { code, message, next } = await refused(found({ date: '2026-11-01' }));
-    expect(code).toBe('lookback-no-data');
+    expect(code).toBe('impact-no-data');
     expect(message).toContain('2026-10-01');
     expect(next).toContain('Nothing was written');
   });
@@ -120,11 +122,11 @@ describe('a look-back that cannot be made', () => {
   it('says so where the same file was looked back on before', async () => {
     const file = found();
     await assess(file);
-    expect(await refused(file)).toMatchObject({ code: 'lookback-made', where: 'LB-1' });
+    expect(await refused(file)).toMatchObject({ code: 'impact-made', where: 'IA-1' });
   });
 
   it.each([
-    ['a look-back that is not there', () => showLookBack('LB-7', at.whose()), 'lookback-unknown'],
+    ['an impact assessment that is not there', () => showImpact('IA-7', at.scope()), 'impact-unknown'],
     ['a job that it does not touch', () => decide(['J-2'], 'recall'), 'item-unknown'],
     ['a decision that is none', () => decide(['J-1'], 'forget'), 'option-not-valid'],
     ['a sort that is none', () => decide([], 'recall', { all: 'some' }), 'option-not-valid'],

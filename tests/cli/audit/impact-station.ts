@@ -2,9 +2,9 @@ import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeAll, beforeEach } from 'vitest';
-import { lookBack } from '../../../src/cli/audit/impact.ts';
-import { closeLookBack, decideLookBack } from '../../../src/cli/audit/impact-decisions.ts';
-import { openArchive } from '../../../src/cli/station/station.ts';
+import { impact } from '../../../src/cli/audit/impact.ts';
+import { closeImpact, decideImpact } from '../../../src/cli/audit/impact-decisions.ts';
+import { openStationFolder } from '../../../src/cli/station/station.ts';
 import type { Certificate } from '../../../src/instrument/certificate.ts';
 import { certificate, type ShopJob, workIn, wrenchWith } from '../../audit/shop.ts';
 import { said } from '../answers.ts';
@@ -32,8 +32,8 @@ export function found(given: Partial<Certificate> = {}, error = -1.1): string {
   return file;
 }
 
-/** A station whose wrench is found out, made once for a file of tests; each test has a copy of its own. */
-export function lookBackStation() {
+/** A station whose wrench is out of tolerance, made once for a file of tests; each test has a copy of its own. */
+export function impactStation() {
   let model = '';
   beforeAll(async () => {
     model = mkdtempSync(join(tmpdir(), 'plugmark-test-'));
@@ -42,19 +42,19 @@ export function lookBackStation() {
   });
   const station = {
     data: '',
-    whose: () => ({ station: 'none.json', data: station.data }),
+    scope: () => ({ station: 'none.json', data: station.data }),
     assess: (asFound: string, given = {}) => {
-      const options = { ...station.whose(), asFound, by: 'Quality One', out: join(station.data, 'out') };
-      return said(() => lookBack('wrench', { ...options, ...given }));
+      const options = { ...station.scope(), asFound, by: 'Quality One', out: join(station.data, 'out') };
+      return said(() => impact('wrench', { ...options, ...given }));
     },
     decide: (jobs: readonly string[], as: string, given = {}) => {
-      const options = { ...station.whose(), as, because: 'plug too tight', by: 'Foreman One' };
-      return said(() => decideLookBack('LB-1', jobs, { ...options, ...given }));
+      const options = { ...station.scope(), as, because: 'plug too tight', by: 'Foreman One' };
+      return said(() => decideImpact('IA-1', jobs, { ...options, ...given }));
     },
     close: () =>
-      said(() => closeLookBack('LB-1', { ...station.whose(), because: 'all seen to', by: 'Quality One' })),
+      said(() => closeImpact('IA-1', { ...station.scope(), because: 'all seen to', by: 'Quality One' })),
     eventsIn: async () => {
-      const { log } = await openArchive(station.data);
+      const { log } = await openStationFolder(station.data);
       const events = log.stationEntries().map(({ event, by }) => ({ ...event, by }));
       const jobs = log.streams().flatMap((stream) => log.entries(stream));
       const fault = log.check();

@@ -2,12 +2,12 @@ import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { dispute } from '../../../src/cli/audit/dispute.ts';
-import { listLookBacks, showLookBack } from '../../../src/cli/audit/impact-decisions.ts';
-import { openArchive, openInLog, openStation } from '../../../src/cli/station/station.ts';
+import { listImpacts, showImpact } from '../../../src/cli/audit/impact-decisions.ts';
+import { openInLog, openStation, openStationFolder } from '../../../src/cli/station/station.ts';
 import type { JobEvent } from '../../../src/job/event.ts';
 import { CHECKED, certificate, eventsOf, workIn, wrenchWith } from '../../audit/shop.ts';
 import { problemOf, said } from '../answers.ts';
-import { found, lookBackStation, VAN } from './impact-station.ts';
+import { found, impactStation, VAN } from './impact-station.ts';
 
 const reads = vi.hoisted(() => ({ ofStation: 0 }));
 vi.mock('../../../db/log.ts', async (original) => {
@@ -25,10 +25,10 @@ vi.mock('../../../db/log.ts', async (original) => {
   };
 });
 
-const at = lookBackStation();
+const at = impactStation();
 const { assess, eventsIn, decide, close } = at;
 
-describe('a look-back', () => {
+describe('an impact assessment', () => {
   it('names the jobs at.whose() proofs do not hold, and none that was measured after the calibration', async () => {
     const { value, text } = await assess(found());
     expect(value).toBe(1);
@@ -58,7 +58,7 @@ describe('a look-back', () => {
     const out = join(at.data, 'again');
     expect(await countOf(() => assess(found()))).toBe(1);
     expect(await countOf(() => decide(['J-1'], 'inform'))).toBe(1);
-    expect(await countOf(() => said(() => showLookBack('LB-1', { ...at.whose(), out })))).toBe(1);
+    expect(await countOf(() => said(() => showImpact('IA-1', { ...at.scope(), out })))).toBe(1);
     expect(await countOf(close)).toBe(1);
   });
 
@@ -66,7 +66,7 @@ describe('a look-back', () => {
     const steps = [() => assess(found()), () => decide(['J-1'], 'inform'), close];
     for (const step of steps) {
       await step();
-      const { log } = await openArchive(at.data);
+      const { log } = await openStationFolder(at.data);
       const [note] = log.checkpoints().slice(-1);
       expect(note?.split('\n')[1]).toBe(String(log.size()));
       log.close();
@@ -85,18 +85,18 @@ describe('a look-back', () => {
   it('writes a paper, the vehicles to decide about, and every attempt with both verdicts', async () => {
     await assess(found());
     expect(readdirSync(join(at.data, 'out')).sort()).toEqual([
-      'LB-1.attempts.csv',
-      'LB-1.pdf',
-      'LB-1.vehicles.csv',
+      'IA-1.attempts.csv',
+      'IA-1.pdf',
+      'IA-1.vehicles.csv',
     ]);
-    const [head, ...vehicles] = readFileSync(join(at.data, 'out', 'LB-1.vehicles.csv'), 'utf8')
+    const [head, ...vehicles] = readFileSync(join(at.data, 'out', 'IA-1.vehicles.csv'), 'utf8')
       .trim()
       .split('\r\n');
     expect(head).toContain('Fleet number');
     expect(vehicles).toEqual([
-      'LB-1,no,wrench,EXAMPLE-W-1,J-1,2026-02-03,ZZ9EXAMP1PM000104,EXAMPLE 4,BUS-12,OUT,4,,NOT DECIDED,,,',
+      'IA-1,no,wrench,EXAMPLE-W-1,J-1,2026-02-03,ZZ9EXAMP1PM000104,EXAMPLE 4,BUS-12,OUT,4,,NOT DECIDED,,,',
     ]);
-    const attempts = readFileSync(join(at.data, 'out', 'LB-1.attempts.csv'), 'utf8')
+    const attempts = readFileSync(join(at.data, 'out', 'IA-1.attempts.csv'), 'utf8')
       .trim()
       .split('\r\n');
     expect(attempts).toHaveLength(1 + 8);
@@ -109,10 +109,10 @@ describe('a look-back', () => {
     const vehicle = { plate: '=cmd()|"x"\r\n, ü', fleet: '\t@SUM(A1)' };
     await workIn(at.data, [{ job: 'J-4', on: '2026-04-10', peaks: [29.2], vehicle, closed: false }]);
     await assess(found({ date: '2026-08-31' }));
-    const csv = readFileSync(join(at.data, 'out', 'LB-1.vehicles.csv'), 'utf8');
-    expect(csv.startsWith('\uFEFFLook-back,')).toBe(true);
+    const csv = readFileSync(join(at.data, 'out', 'IA-1.vehicles.csv'), 'utf8');
+    expect(csv.startsWith('\uFEFFImpact assessment,')).toBe(true);
     expect(csv.split('\r\n')).toContain(
-      `LB-1,no,wrench,EXAMPLE-W-1,J-4,2026-04-10,,"'=cmd()|""x"" , ü",'@SUM(A1),OUT,1,,NOT DECIDED,,,`,
+      `IA-1,no,wrench,EXAMPLE-W-1,J-4,2026-04-10,,"'=cmd()|""x"" , ü",'@SUM(A1),OUT,1,,NOT DECIDED,,,`,
     );
     expect(csv.split('\r\n')).toHaveLength(1 + 2 + 1);
   });
@@ -122,27 +122,29 @@ describe('a look-back', () => {
     expect(value).toBe(0);
     expect(text).toContain('It had not moved since CAL-1 of 2026-01-12');
     expect(text).toContain('ALL PROOFS HOLD');
-    expect((await said(() => listLookBacks({ ...at.whose(), open: true }))).text).toBe('No look-back.\n');
+    expect((await said(() => listImpacts({ ...at.scope(), open: true }))).text).toBe(
+      'No impact assessment.\n',
+    );
   });
 
   it('keeps what is decided for each job, by whom, and closes when nothing is open', async () => {
     await assess(found());
-    expect((await problemOf(close)).code).toBe('lookback-open');
+    expect((await problemOf(close)).code).toBe('impact-open');
     expect((await decide(['J-1'], 'recall')).text).toContain(
       'Job J-1: recall; it stays open until it is redone. 1 of 1 still open.',
     );
     // Called back is not yet seen to.
-    expect((await problemOf(close)).code).toBe('lookback-open');
+    expect((await problemOf(close)).code).toBe('impact-open');
     const wrench = wrenchWith(certificate('CAL-2', '2026-09-01'));
     const peaks = [27, 27, 27, 27];
     await workIn(at.data, [{ job: 'J-9', on: '2026-09-07', peaks, vehicle: VAN, wrench }]);
     await decide(['J-1'], 'redone', { because: 'new plug in cylinder 4', in: 'J-9' });
     expect((await close()).value).toBe(0);
-    expect((await problemOf(() => decide(['J-1'], 'accept'))).code).toBe('lookback-closed');
+    expect((await problemOf(() => decide(['J-1'], 'accept'))).code).toBe('impact-closed');
     const out = join(at.data, 'again');
-    const { text } = await said(() => showLookBack('LB-1', { ...at.whose(), out }));
+    const { text } = await said(() => showImpact('IA-1', { ...at.scope(), out }));
     expect(text).toContain('Closed on');
-    expect(readFileSync(join(out, 'LB-1.vehicles.csv'), 'utf8')).toContain(
+    expect(readFileSync(join(out, 'IA-1.vehicles.csv'), 'utf8')).toContain(
       'redone in J-9,new plug in cylinder 4,Foreman One',
     );
   });
@@ -162,23 +164,23 @@ describe('a look-back', () => {
     const why =
       '8 of the doubtful ones were read beyond the points that the laboratory looked at, 10.00 to 20.00 N·m';
     expect(text).toContain(why);
-    expect((await said(() => showLookBack('LB-1', at.whose()))).text).toContain(why);
+    expect((await said(() => showImpact('IA-1', at.scope()))).text).toContain(why);
   });
 
   it('says on the paper and in the lists where tools were simulated', async () => {
     const titleOf = (file: string) => readFileSync(file, 'latin1').match(/SIMULATED/g)?.length ?? 0;
     await assess(found());
-    expect(titleOf(join(at.data, 'out', 'LB-1.pdf'))).toBe(0);
+    expect(titleOf(join(at.data, 'out', 'IA-1.pdf'))).toBe(0);
     const peaks = [27, 27, 27, 29.2];
     const wrench = wrenchWith(certificate('CAL-2', '2026-09-01'));
     await workIn(at.data, [{ job: 'J-5', on: '2026-10-04', peaks, wrench, simulated: true }]);
     await assess(found({ number: 'AF-2', date: '2026-11-01' }));
-    expect(titleOf(join(at.data, 'out', 'LB-2.pdf'))).toBeGreaterThan(1);
-    expect(readFileSync(join(at.data, 'out', 'LB-2.vehicles.csv'), 'utf8')).toContain('LB-2,SIMULATED,');
+    expect(titleOf(join(at.data, 'out', 'IA-2.pdf'))).toBeGreaterThan(1);
+    expect(readFileSync(join(at.data, 'out', 'IA-2.vehicles.csv'), 'utf8')).toContain('IA-2,SIMULATED,');
   });
 });
 
-describe('a look-back on a job of two wrenches', () => {
+describe('an impact assessment on a job of two wrenches', () => {
   /** All proofs come from another wrench; behind them the one of the station clicks once more at 29.2 N·m. */
   async function workWithTwo() {
     const events = eventsOf({
@@ -191,7 +193,7 @@ describe('a look-back on a job of two wrenches', () => {
         const other = { ...wrenchWith(CHECKED), id: 'other', serial: 'EXAMPLE-W-2' };
         return { ...event, instruments: [...event.instruments, other] };
       }
-      return event.type === 'pull-found' && event.pull <= 4 ? { ...event, tool: 'other' } : event;
+      return event.type === 'pull-detected' && event.pull <= 4 ? { ...event, tool: 'other' } : event;
     });
     const stamp = () => ({ at: '2026-04-02T09:30:00.000Z', monoUs: 3_600_000_000 });
     const [opening, ...rest] = events.map((event) => ({ by: 'Technician One', event }));
@@ -216,7 +218,7 @@ describe('the file of a claim', () => {
     const typed = { ...VAN, vin: VAN.vin.toLowerCase() };
     await workIn(at.data, [{ job: 'J-7', on: '2026-05-04', peaks: [27], vehicle: typed }]);
     const out = join(at.data, 'claim');
-    const make = () => said(() => dispute({ ...at.whose(), claim: 'W-17', plate: VAN.plate, out }));
+    const make = () => said(() => dispute({ ...at.scope(), claim: 'W-17', plate: VAN.plate, out }));
     expect((await make()).text).toContain('2 records');
     const another = { ...VAN, vin: 'ZZ9EXAMP9PM000108' };
     await workIn(at.data, [{ job: 'J-8', on: '2026-05-05', peaks: [27], vehicle: another, closed: false }]);

@@ -126,7 +126,7 @@ describe('a program that is killed in the middle of a pull', () => {
     expect(ended.stdout).toContain('AUTHENTIC');
     expect(ended.code).toBe(0);
     const cut = entriesOnDisk(dir).flatMap(({ event }) =>
-      event.type === 'pull-found' && event.cut !== null ? [event.cut] : [],
+      event.type === 'pull-detected' && event.cut !== null ? [event.cut] : [],
     );
     expect(cut).toEqual(['stopped']);
   }, 60_000);

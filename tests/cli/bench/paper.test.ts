@@ -15,7 +15,7 @@ describe('the papers of a record that somebody holds', () => {
   let out = '';
   const trust = () => join(station.data, 'trusted-keys.json');
   beforeEach(async () => {
-    await said(() => papersAgain('J-1', station.whose()));
+    await said(() => papersAgain('J-1', station.scope()));
     record = join(station.data, 'J-1.record.json');
     out = join(folder(), 'papers');
   });
@@ -49,7 +49,7 @@ describe('the papers of a record that somebody holds', () => {
 
   it('are not put into a package, where they would show as a fault', async () => {
     const audit = join(folder(), 'audit');
-    await said(() => makePackage({ ...station.whose(), out: audit }));
+    await said(() => makePackage({ ...station.scope(), out: audit }));
     for (const inside of [audit, join(audit, 'papers'), join(audit, 'new')])
       expect((await problemOf(() => paper(record, { trust: trust(), out: inside }))).code).toBe(
         'folder-in-package',

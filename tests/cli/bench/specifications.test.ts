@@ -7,7 +7,7 @@ import {
   listSpecifications,
   showSpecification,
 } from '../../../src/cli/bench/specifications.ts';
-import { openArchive, openStation, stateOf } from '../../../src/cli/station/station.ts';
+import { openStation, openStationFolder, stateOf } from '../../../src/cli/station/station.ts';
 import { readStationFile } from '../../../src/cli/station/station-file.ts';
 import { canonical } from '../../../src/evidence/canonical.ts';
 import { fileNameOf, found } from '../../../src/job/library.ts';
@@ -18,17 +18,17 @@ import { example, exampleJson, folder } from '../program.ts';
 const stamp = () => ({ at: '2026-05-04T09:30:00.000Z', monoUs: 1 });
 
 let dir = '';
-let whose: { readonly station: string };
+let scope: { readonly station: string };
 beforeEach(async () => {
   dir = folder();
-  whose = { station: join(dir, 'station.json') };
-  writeFileSync(whose.station, JSON.stringify(exampleJson('station.json')));
-  const { station, folder: data } = await readStationFile(whose.station);
+  scope = { station: join(dir, 'station.json') };
+  writeFileSync(scope.station, JSON.stringify(exampleJson('station.json')));
+  const { station, folder: data } = await readStationFile(scope.station);
   (await openStation(station, data, stamp)).log.close();
 });
 const library = () => join(dir, 'example-bay', 'specifications');
 const add = (name: string, order = 'order-8.json') =>
-  said(() => addSpecification({ ...whose, order: example(order), name, by: 'Foreman One' }));
+  said(() => addSpecification({ ...scope, order: example(order), name, by: 'Foreman One' }));
 
 describe("the shop's own library of specifications", () => {
   it('takes the figures of an order, with who entered them when, and tells the log', async () => {
@@ -43,26 +43,26 @@ describe("the shop's own library of specifications", () => {
       enteredBy: 'Foreman One',
       enteredOn: expect.stringMatching(/^\d{4}-\d\d-\d\d$/),
     });
-    const archive = await openArchive(join(dir, 'example-bay'));
-    expect(stateOf(archive).specifications).toContain(canonical(specification));
-    const recorded = archive.log.stationEntries().at(-1);
+    const stationFolder = await openStationFolder(join(dir, 'example-bay'));
+    expect(stateOf(stationFolder).specifications).toContain(canonical(specification));
+    const recorded = stationFolder.log.stationEntries().at(-1);
     expect(recorded).toMatchObject({ by: 'Foreman One', event: { type: 'specification-recorded' } });
-    archive.log.close();
+    stationFolder.log.close();
   });
 
   it('lists what holds all the words, and shows one with its engine', async () => {
     await add('Example V8');
     await add('Example four', 'order-4.json');
     const lines = async (...words: readonly string[]) =>
-      (await said(() => listSpecifications(words, whose))).text.trim().split('\n');
+      (await said(() => listSpecifications(words, scope))).text.trim().split('\n');
     expect((await lines()).map((line) => line.split(':')[0])).toEqual(['Example four', 'Example V8']);
     expect(await lines('V8')).toHaveLength(1);
     expect(await lines('truck')).toEqual(['No specification matches.']);
-    const { text } = await said(() => showSpecification(['v8'], whose));
+    const { text } = await said(() => showSpecification(['v8'], scope));
     expect(text).toContain('1   3   5   7');
     expect(text).toContain('front');
     expect(text).toContain('"torque": "25-30 N·m"');
-    expect(await problemOf(() => showSpecification(['example'], whose))).toMatchObject({
+    expect(await problemOf(() => showSpecification(['example'], scope))).toMatchObject({
       message: '2 are found',
     });
   });
@@ -82,7 +82,7 @@ describe("the shop's own library of specifications", () => {
       [{ gap: '0.8-0.7 mm' }, 'range-reversed'],
     ] as const) {
       writeFileSync(path, JSON.stringify({ ...order, specification: { ...order.specification, ...change } }));
-      expect(await problemOf(() => addSpecification({ ...whose, order: path, name: 'X' }))).toMatchObject({
+      expect(await problemOf(() => addSpecification({ ...scope, order: path, name: 'X' }))).toMatchObject({
         code,
       });
     }
@@ -91,7 +91,7 @@ describe("the shop's own library of specifications", () => {
 
   it('is looked over file by file: unreadable, implausible, taken twice, changed by hand', async () => {
     await add('Example V8');
-    const check = () => said(() => checkSpecifications(whose));
+    const check = () => said(() => checkSpecifications(scope));
     expect(await check()).toMatchObject({
       value: 0,
       text: expect.stringContaining('1 specifications, 0 wrong'),
@@ -124,7 +124,7 @@ describe("the shop's own library of specifications", () => {
 
   it('may be a folder that several stations share', async () => {
     writeFileSync(
-      whose.station,
+      scope.station,
       JSON.stringify({ ...exampleJson('station.json'), specifications: 'of-the-shop' }),
     );
     await add('Example V8');
@@ -151,10 +151,10 @@ describe('names in the library', () => {
 describe('the routine of a station', () => {
   const routineOf = async (routine?: string) => {
     writeFileSync(
-      whose.station,
+      scope.station,
       JSON.stringify({ ...exampleJson('station.json'), ...(routine === undefined ? {} : { routine }) }),
     );
-    return (await readStationFile(whose.station)).routine;
+    return (await readStationFile(scope.station)).routine;
   };
 
   it('is the usual one unless the file says otherwise, and none where it says none', async () => {

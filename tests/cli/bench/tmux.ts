@@ -39,8 +39,8 @@ export function driven(columns = 80, rows = 24): Driven {
   const socket = `plugmark-test-${process.pid}-${Math.random().toString(36).slice(2)}`;
   const script = join(out, 'hands.txt');
   writeFileSync(script, '');
-  const command = `env -u CI -u CONTINUOUS_INTEGRATION LANG=C.UTF-8 '${process.execPath}' '${BIN}' demo --direct --speed 10 --hands '${script}' --out '${out}'; exec cat`;
-  const begun = tmux(
+  const command = `env -u CI -u CONTINUOUS_INTEGRATION LANG=C.UTF-8 '${process.execPath}' '${BIN}' demo --direct --speed 10 --moves '${script}' --out '${out}'; exec cat`;
+  const started = tmux(
     socket,
     'new-session',
     '-d',
@@ -52,7 +52,7 @@ export function driven(columns = 80, rows = 24): Driven {
     String(rows),
     command,
   );
-  if (begun.status !== 0) throw new Error(`tmux: ${begun.stderr}`);
+  if (started.status !== 0) throw new Error(`tmux: ${started.stderr}`);
   onTestFinished(() => void tmux(socket, 'kill-server'));
   let keys = 0;
   const screen = () => tmux(socket, 'capture-pane', '-p', '-t', 's').stdout;

@@ -21,16 +21,16 @@ describe('what a package says for people', () => {
   beforeEach(async () => {
     out = join(station.data, 'audit');
     kept = join(station.data, 'kept.checkpoint');
-    await said(() => checkpoint({ ...station.whose(), out: kept }));
+    await said(() => checkpoint({ ...station.scope(), out: kept }));
     await workIn(station.data, [{ job: 'J-5', on: '2026-06-02', peaks: [27, 27, 27, 27], vehicle: CAR }]);
   });
   const make = (given: Partial<Parameters<typeof makePackage>[0]> = {}, since: string | null = kept) =>
-    said(() => makePackage({ ...station.whose(), out, ...(since !== null && { since }), ...given }));
+    said(() => makePackage({ ...station.scope(), out, ...(since !== null && { since }), ...given }));
   const trust = () => join(station.data, 'trusted-keys.json');
   const verified = (given = {}) => said(() => verify(out, { trust: trust(), kept, ...given }));
 
   it('holds the paper of each job as it was given away, and says which in the index', async () => {
-    await said(() => papersAgain('J-1', station.whose()));
+    await said(() => papersAgain('J-1', station.scope()));
     await make();
     const given = readFileSync(join(station.data, 'J-1.pdf'));
     expect(readFileSync(join(out, 'papers', 'J-1.pdf')).equals(given)).toBe(true);
@@ -39,7 +39,7 @@ describe('what a package says for people', () => {
       job: 'J-1',
       record: 'records/J-1.record.json',
       paper: 'papers/J-1.pdf',
-      lookBacks: [],
+      impacts: [],
     });
     const listed = files.find(({ path }: { path: string }) => path === 'papers/J-1.pdf');
     expect(listed.sha256).toBe(createHash('sha256').update(given).digest('hex'));
@@ -52,23 +52,23 @@ describe('what a package says for people', () => {
     expect((await verified()).value).toBe(0);
   });
 
-  it('says at once which jobs a later look-back put in question, and holds its papers', async () => {
-    await station.lookBack();
+  it('says at once which jobs a later impact assessment put in question, and holds its papers', async () => {
+    await station.impact();
     const { text: made } = await make();
-    expect(made).toContain('1 job in it put in question by a later look-back');
-    expect(readdirSync(join(out, 'look-backs'))).toEqual(['LB-1.pdf', 'LB-1.vehicles.csv']);
+    expect(made).toContain('1 job in it put in question by a later impact assessment');
+    expect(readdirSync(join(out, 'impacts'))).toEqual(['IA-1.pdf', 'IA-1.vehicles.csv']);
     expect(readFileSync(join(out, 'jobs.csv'), 'utf8')).toContain(
-      'look-back LB-1 on wrench (EXAMPLE-W-1): OUT, not decided',
+      'impact assessment IA-1 on wrench (EXAMPLE-W-1): OUT, not decided',
     );
     const { value, text } = await verified();
     expect(value).toBe(0);
     expect(text).toContain('made by a trusted station. 1 of 4 jobs PUT IN QUESTION later.');
     expect(text).toContain(
-      'job J-1 of 2026-02-03: OUT at cylinder 4 by look-back LB-1 on wrench (EXAMPLE-W-1), found out 2026-09-01; NOT DECIDED',
+      'job J-1 of 2026-02-03: OUT at cylinder 4 by impact assessment IA-1 on wrench (EXAMPLE-W-1), out of tolerance 2026-09-01; NOT DECIDED',
     );
     const { questioned } = JSON.parse((await verified({ json: true })).text);
     expect(questioned).toMatchObject([
-      { job: 'J-1', lookBacks: [{ assessment: 'LB-1', sort: 'out', decided: null }] },
+      { job: 'J-1', impacts: [{ assessment: 'IA-1', sort: 'out', decided: null }] },
     ]);
   });
 
@@ -77,7 +77,7 @@ describe('what a package says for people', () => {
     const { text } = await said(() => verify(out, { trust: trust() }));
     expect(text).toContain('NOT proven by this:');
     expect(text).toContain('that no job was left out when it was chosen');
-    expect(text).toContain('that no look-back came behind the station');
+    expect(text).toContain('that no impact assessment came behind the station');
     expect(text).toContain('that nothing was rewritten before it was made');
     expect(text).toContain('what the PDF and CSV files say');
   });
@@ -89,10 +89,10 @@ describe('the file of a claim', () => {
     out = join(station.data, 'claim');
   });
   const make = (given: Partial<Parameters<typeof dispute>[0]>) =>
-    said(() => dispute({ ...station.whose(), claim: 'W-17', out, ...given }));
+    said(() => dispute({ ...station.scope(), claim: 'W-17', out, ...given }));
 
   it('holds the jobs of the vehicle and a paper, and verifies as a whole', async () => {
-    await station.lookBack();
+    await station.impact();
     const { value, text } = await make({ vin: VAN.vin });
     expect(value).toBe(0);
     expect(text).toContain('2 records');
@@ -110,9 +110,9 @@ describe('the file of a claim', () => {
   });
 
   it('tells of what was used on the vehicle, and of nothing else', async () => {
-    await station.lookBack();
+    await station.impact();
     const { text } = await make({ vin: CAR.vin });
-    expect(text).toContain('LB-1 names 1 job on other vehicles');
+    expect(text).toContain('IA-1 names 1 job on other vehicles');
     const entries = JSON.parse(readFileSync(join(out, 'station-entries.json'), 'utf8'));
     const types = new Set(entries.map(({ event }: { event: { type: string } }) => event.type));
     expect(types).toEqual(
@@ -124,12 +124,12 @@ describe('the file of a claim', () => {
         'assessment-made',
       ]),
     );
-    expect(readdirSync(out)).not.toContain('look-backs');
+    expect(readdirSync(out)).not.toContain('impacts');
   });
 
   it.runIf(hasPoppler)('tells the jobs in the order in which they were opened', async () => {
     await workIn(station.data, [{ job: 'J-7', on: '2026-07-02', peaks: [27, 27, 27, 27], vehicle: VAN }]);
-    await said(() => voidJob('J-1', { ...station.whose(), by: 'Foreman One', reason: 'wrong vehicle' }));
+    await said(() => voidJob('J-1', { ...station.scope(), by: 'Foreman One', reason: 'wrong vehicle' }));
     await make({ vin: VAN.vin });
     const text = poppler('pdftotext', readFileSync(join(out, 'dispute.pdf')), ['-layout', '{pdf}', '-']);
     expect(text).toMatch(/Jobs +J-1, J-3, J-7/);

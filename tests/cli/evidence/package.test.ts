@@ -31,11 +31,11 @@ describe('an audit package', () => {
   beforeEach(async () => {
     out = join(station.data, 'audit');
     kept = join(station.data, 'kept.checkpoint');
-    await said(() => checkpoint({ ...station.whose(), out: kept }));
+    await said(() => checkpoint({ ...station.scope(), out: kept }));
     await workIn(station.data, [{ job: 'J-5', on: '2026-06-02', peaks: [27, 27, 27, 27], vehicle: CAR }]);
   });
   const make = (given: Partial<Parameters<typeof makePackage>[0]> = {}, since: string | null = kept) =>
-    said(() => makePackage({ ...station.whose(), out, ...(since !== null && { since }), ...given }));
+    said(() => makePackage({ ...station.scope(), out, ...(since !== null && { since }), ...given }));
   const trust = () => join(station.data, 'trusted-keys.json');
   const verified = (given = {}) => said(() => verify(out, { trust: trust(), kept, ...given }));
 
@@ -60,9 +60,9 @@ describe('an audit package', () => {
   });
 
   it('takes the record that was sealed at the close, with the signatures on it, unless the job went on', async () => {
-    await said(() => papersAgain('J-1', station.whose()));
-    await said(() => papersAgain('J-2', station.whose()));
-    await said(() => voidJob('J-2', { ...station.whose(), by: 'Foreman One', reason: 'wrong vehicle' }));
+    await said(() => papersAgain('J-1', station.scope()));
+    await said(() => papersAgain('J-2', station.scope()));
+    await said(() => voidJob('J-2', { ...station.scope(), by: 'Foreman One', reason: 'wrong vehicle' }));
     await make();
     const same = (job: string) =>
       readFileSync(join(out, 'records', `${job}.record.json`)).equals(
@@ -73,7 +73,7 @@ describe('an audit package', () => {
   });
 
   it('leaves a tampered record of the station out, and seals the job anew', async () => {
-    await said(() => papersAgain('J-1', station.whose()));
+    await said(() => papersAgain('J-1', station.scope()));
     const file = join(station.data, 'J-1.record.json');
     writeFileSync(file, readFileSync(file, 'utf8').replace('"signature":"', '"signature":"A'));
     await make();
@@ -169,7 +169,7 @@ describe('an audit package', () => {
     await make();
     await workIn(station.data, [{ job: 'J-6', on: '2026-06-03', peaks: [27], vehicle: CAR }]);
     const later = join(station.data, 'later.checkpoint');
-    await said(() => checkpoint({ ...station.whose(), out: later }));
+    await said(() => checkpoint({ ...station.scope(), out: later }));
     const { value, text } = await verified({ kept: later });
     expect(value).toBe(1);
     expect(text).toMatch(/Your checkpoint stands for \d+ entries, and the log of the package has only/);
@@ -187,7 +187,7 @@ describe('an audit package', () => {
     cpSync(station.data, before, { recursive: true });
     await workIn(station.data, [{ job: 'J-6', on: '2026-06-03', peaks: [27], vehicle: CAR }]);
     const longer = join(station.data, 'longer.checkpoint');
-    await said(() => checkpoint({ ...station.whose(), out: longer }));
+    await said(() => checkpoint({ ...station.scope(), out: longer }));
     const { value, text } = await said(() =>
       makePackage({ station: 'none.json', data: before, out, since: longer }),
     );
@@ -197,10 +197,10 @@ describe('an audit package', () => {
   });
 
   it('verifies across a change of the key, for who knows the old key alone', async () => {
-    await said(() => papersAgain('J-1', station.whose()));
+    await said(() => papersAgain('J-1', station.scope()));
     const old = join(folder(), 'old.json');
     cpSync(trust(), old);
-    await said(() => rotateKey(station.whose()));
+    await said(() => rotateKey(station.scope()));
     await make();
     const { value, text } = await verified({ trust: old });
     expect(text).not.toContain('FAIL');
@@ -213,7 +213,7 @@ describe('an audit package', () => {
   it('is not trusted where the key was replaced and not named by the old one', async () => {
     const old = join(folder(), 'old.json');
     cpSync(trust(), old);
-    await said(() => rotateKey({ ...station.whose(), lost: true }));
+    await said(() => rotateKey({ ...station.scope(), lost: true }));
     await make();
     expect((await verified({ trust: old })).value).toBe(3);
     expect((await verified()).value).toBe(0);

@@ -8,7 +8,7 @@ import { makePackage } from '../../../src/cli/evidence/package.ts';
 import { verify } from '../../../src/cli/evidence/verify.ts';
 import { papersAgain } from '../../../src/cli/station/jobs.ts';
 import { checkpoint } from '../../../src/cli/station/log.ts';
-import { currentKey, openArchive, stateOf } from '../../../src/cli/station/station.ts';
+import { currentKey, openStationFolder, stateOf } from '../../../src/cli/station/station.ts';
 import { toBase64url } from '../../../src/evidence/base64url.ts';
 import { canonicalBytes } from '../../../src/evidence/canonical.ts';
 import { addSignature } from '../../../src/evidence/jws.ts';
@@ -21,9 +21,9 @@ const station = auditStation();
 /** POSIX; Node itself makes no pipe that has a name. */
 const PIPE_MAKER = 'mkfifo';
 async function ownKey(): Promise<KeyObject> {
-  const archive = await openArchive(station.data);
-  const key = await currentKey(archive.folder, stateOf(archive));
-  archive.log.close();
+  const stationFolder = await openStationFolder(station.data);
+  const key = await currentKey(stationFolder.folder, stateOf(stationFolder));
+  stationFolder.log.close();
   return key.privateKey;
 }
 
@@ -33,10 +33,10 @@ describe('a package before a wary reader', () => {
   beforeEach(async () => {
     out = join(station.data, 'audit');
     kept = join(station.data, 'kept.checkpoint');
-    await said(() => checkpoint({ ...station.whose(), out: kept }));
+    await said(() => checkpoint({ ...station.scope(), out: kept }));
   });
   const make = (given: Partial<Parameters<typeof makePackage>[0]> = {}) =>
-    said(() => makePackage({ ...station.whose(), out, since: kept, ...given }));
+    said(() => makePackage({ ...station.scope(), out, since: kept, ...given }));
   const trust = () => join(station.data, 'trusted-keys.json');
   const verified = (given = {}) => said(() => verify(out, { trust: trust(), kept, ...given }));
 
@@ -64,7 +64,7 @@ describe('a package before a wary reader', () => {
 
   /** The sealed record of J-1, its content changed, under one signature of this key. */
   const forge = async (key: KeyObject, from: string, to: string) => {
-    await said(() => papersAgain('J-1', station.whose()));
+    await said(() => papersAgain('J-1', station.scope()));
     const file = join(station.data, 'J-1.record.json');
     const opened = openRecord(readFileSync(file));
     if (!opened.ok) throw new Error('the record cannot be opened');
@@ -134,12 +134,12 @@ describe('a package before a wary reader', () => {
     expect(text).toContain('records/J-1.record.json is of job J-1, not of the one that the index says');
   });
 
-  it('does not take over that a look-back touched nothing, though the station signed it', async () => {
-    await station.lookBack();
+  it('does not take over that an impact assessment touched nothing, though the station signed it', async () => {
+    await station.impact();
     await make();
     await signedAnew(({ jobs, ...index }) => ({
       ...index,
-      jobs: jobs.map((one) => ({ ...one, lookBacks: [] })),
+      jobs: jobs.map((one) => ({ ...one, impacts: [] })),
     }));
     const { value, text } = await verified();
     expect(value).toBe(1);

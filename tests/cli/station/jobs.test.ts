@@ -14,7 +14,13 @@ import {
   showJob,
   voidJob,
 } from '../../../src/cli/station/jobs.ts';
-import { openArchive, openInLog, openStation, readTrust, stateOf } from '../../../src/cli/station/station.ts';
+import {
+  openInLog,
+  openStation,
+  openStationFolder,
+  readTrust,
+  stateOf,
+} from '../../../src/cli/station/station.ts';
 import { countersignRecord } from '../../../src/evidence/record.ts';
 import { verifyRecord } from '../../../src/evidence/verify.ts';
 import type { JobEvent } from '../../../src/job/event.ts';
@@ -54,17 +60,17 @@ beforeAll(async () => {
 });
 
 let data = '';
-let whose: { readonly station: string; readonly data: string };
+let scope: { readonly station: string; readonly data: string };
 beforeEach(() => {
   data = join(folder(), 'data');
-  whose = { station: 'none.json', data };
+  scope = { station: 'none.json', data };
   cpSync(model, data, { recursive: true });
 });
 
 const eventsOf = async (number: string): Promise<readonly JobEvent[]> => {
-  const archive = await openArchive(data);
-  const events = archive.log.entries(`job:${number}`).map(({ event }) => event);
-  archive.log.close();
+  const stationFolder = await openStationFolder(data);
+  const events = stationFolder.log.entries(`job:${number}`).map(({ event }) => event);
+  stationFolder.log.close();
   return events;
 };
 const recordIn = (place: string, number: string) => readFileSync(join(place, `${number}.record.json`));
@@ -73,7 +79,7 @@ const verified = async (place: string, number: string) =>
 
 describe('the list of jobs', () => {
   it('shows where each stands, the latest first', async () => {
-    const { value, text } = await said(() => listJobs(whose));
+    const { value, text } = await said(() => listJobs(scope));
     expect(value).toBe(0);
     expect(text.split('\n').map((line) => line.split(/ {2,}/).slice(0, 3))).toEqual([
       ['job', 'state', 'opened (UTC)'],
@@ -81,8 +87,8 @@ describe('the list of jobs', () => {
       ['J-1', 'complete', '2026-05-04 09:30'],
       [''],
     ]);
-    expect((await said(() => listJobs({ ...whose, open: true }))).text).not.toContain('J-1');
-    expect((await said(() => listJobs({ ...whose, number: 'X' }))).text).toBe('No job matches.\n');
+    expect((await said(() => listJobs({ ...scope, open: true }))).text).not.toContain('J-1');
+    expect((await said(() => listJobs({ ...scope, number: 'X' }))).text).toBe('No job matches.\n');
   });
 
   const row = (change: Partial<JobRow>): JobRow => ({
@@ -143,8 +149,8 @@ describe('the list of jobs', () => {
 
 describe('one job in plain lines', () => {
   it('says what is proven, since when, and who had it', async () => {
-    await said(() => handOver('J-2', { ...whose, to: 'Technician Two' }));
-    const { text } = await said(() => showJob('J-2', whose));
+    await said(() => handOver('J-2', { ...scope, to: 'Technician Two' }));
+    const { text } = await said(() => showJob('J-2', scope));
     expect(text).toContain('job J-2');
     expect(text).toContain('the job is not closed yet');
     expect(text).toContain('opened 2026-05-04 09:30');
@@ -152,7 +158,7 @@ describe('one job in plain lines', () => {
   });
 
   it('is refused where there is none', async () => {
-    expect(await problemOf(() => showJob('J-9', whose))).toMatchObject({ code: 'job-unknown' });
+    expect(await problemOf(() => showJob('J-9', scope))).toMatchObject({ code: 'job-unknown' });
   });
 });
 
@@ -160,11 +166,11 @@ describe('declaring a job void', () => {
   const reason = { by: 'Foreman One', reason: 'wrong vehicle' };
 
   it('closes an open one as void: it leaves the open ones, and its papers are not complete', async () => {
-    await said(() => voidJob('J-2', { ...whose, ...reason }));
+    await said(() => voidJob('J-2', { ...scope, ...reason }));
     expect((await eventsOf('J-2')).at(-1)).toEqual({ type: 'job-voided', ...reason });
-    expect((await said(() => listJobs({ ...whose, number: 'J-2' }))).text).toContain('VOID');
-    expect((await said(() => listJobs({ ...whose, open: true }))).text).toBe('No job matches.\n');
-    const { value, text } = await said(() => papersAgain('J-2', whose));
+    expect((await said(() => listJobs({ ...scope, number: 'J-2' }))).text).toContain('VOID');
+    expect((await said(() => listJobs({ ...scope, open: true }))).text).toBe('No job matches.\n');
+    const { value, text } = await said(() => papersAgain('J-2', scope));
     expect(value).toBe(1);
     expect(text).toContain('The job was declared VOID by Foreman One: wrong vehicle.');
     const report = await verified(data, 'J-2');
@@ -180,9 +186,9 @@ describe('declaring a job void', () => {
 
   it('can come after closing: what was sealed before stays authentic, what is sealed after says void', async () => {
     const before = join(data, 'before');
-    expect((await said(() => papersAgain('J-1', { ...whose, out: before }))).value).toBe(0);
-    await said(() => voidJob('J-1', { ...whose, ...reason }));
-    expect((await said(() => papersAgain('J-1', whose))).value).toBe(1);
+    expect((await said(() => papersAgain('J-1', { ...scope, out: before }))).value).toBe(0);
+    await said(() => voidJob('J-1', { ...scope, ...reason }));
+    expect((await said(() => papersAgain('J-1', scope))).value).toBe(1);
     expect((await verified(before, 'J-1')).verdict).toBe('authentic');
     const after = await verified(data, 'J-1');
     expect(after.verdict).toBe('incomplete');
@@ -191,14 +197,14 @@ describe('declaring a job void', () => {
   });
 
   it('is final, needs a reason and a name, and replays like everything else', async () => {
-    expect(await problemOf(() => voidJob('J-1', { ...whose, by: ' ', reason: 'x' }))).toMatchObject({
+    expect(await problemOf(() => voidJob('J-1', { ...scope, by: ' ', reason: 'x' }))).toMatchObject({
       where: '--by',
     });
-    expect(await problemOf(() => voidJob('J-1', { ...whose, by: 'A', reason: '' }))).toMatchObject({
+    expect(await problemOf(() => voidJob('J-1', { ...scope, by: 'A', reason: '' }))).toMatchObject({
       where: '--reason',
     });
-    await said(() => voidJob('J-1', { ...whose, ...reason }));
-    expect(await problemOf(() => voidJob('J-1', { ...whose, ...reason }))).toMatchObject({
+    await said(() => voidJob('J-1', { ...scope, ...reason }));
+    expect(await problemOf(() => voidJob('J-1', { ...scope, ...reason }))).toMatchObject({
       code: 'job-void',
     });
     const again = replay(await eventsOf('J-1'));
@@ -211,19 +217,19 @@ describe('declaring a job void', () => {
 
 describe('handing a job over', () => {
   it('makes somebody else answer for it, on the bench and in the record', async () => {
-    await said(() => handOver('J-2', { ...whose, to: 'Technician Two' }));
-    const archive = await openArchive(data);
-    expect([...stateOf(archive).people.keys()]).toEqual(['Technician One', 'Technician Two']);
+    await said(() => handOver('J-2', { ...scope, to: 'Technician Two' }));
+    const stationFolder = await openStationFolder(data);
+    expect([...stateOf(stationFolder).people.keys()]).toEqual(['Technician One', 'Technician Two']);
     const resumed: readonly JobEvent[] = [
       { type: 'session-started', session: 2, program: 'test', platform: 'test', simulated: false },
       { type: 'job-closed', complete: true, open: [] },
     ];
     const drafts = resumed.map((event) => ({ by: 'Technician Two', event }));
-    archive.log.append('job:J-2', drafts, stamp());
-    archive.log.close();
+    stationFolder.log.append('job:J-2', drafts, stamp());
+    stationFolder.log.close();
     const again = replay(await eventsOf('J-2'));
     expect(again.ok && again.value.state().technician).toBe('Technician Two');
-    expect((await said(() => papersAgain('J-2', whose))).value).toBe(0);
+    expect((await said(() => papersAgain('J-2', scope))).value).toBe(0);
     const { record } = await verified(data, 'J-2');
     const people = record?.background.flatMap(({ event }) =>
       event.type === 'person-recorded' ? [event.person] : [],
@@ -232,10 +238,10 @@ describe('handing a job over', () => {
   });
 
   it('is refused for a closed job, and to the one who has it', async () => {
-    expect(await problemOf(() => handOver('J-1', { ...whose, to: 'B' }))).toMatchObject({
+    expect(await problemOf(() => handOver('J-1', { ...scope, to: 'B' }))).toMatchObject({
       code: 'job-closed',
     });
-    expect(await problemOf(() => handOver('J-2', { ...whose, to: 'Technician One' }))).toMatchObject({
+    expect(await problemOf(() => handOver('J-2', { ...scope, to: 'Technician One' }))).toMatchObject({
       code: 'job-same-hands',
     });
   });
@@ -244,30 +250,30 @@ describe('handing a job over', () => {
 describe('papers written again', () => {
   it('are whole and verified, in whatever folder', async () => {
     const out = join(data, 'some', 'where');
-    expect((await said(() => papersAgain('J-1', { ...whose, out }))).value).toBe(0);
+    expect((await said(() => papersAgain('J-1', { ...scope, out }))).value).toBe(0);
     expect((await verified(out, 'J-1')).verdict).toBe('authentic');
     expect(readFileSync(join(out, 'J-1.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
     expect(readFileSync(join(out, 'J-1.csv'), 'utf8')).toContain('Technician One');
   });
 
   it('never go over a record that somebody countersigned', async () => {
-    await said(() => papersAgain('J-1', whose));
+    await said(() => papersAgain('J-1', scope));
     const signer = { privateKey: newKey().privateKey, signedAt: '2026-05-05T10:00:00.000Z' };
     const countersigned = countersignRecord(recordIn(data, 'J-1'), signer);
     if (!countersigned.ok) throw new Error('not countersigned');
     const other = join(data, 'countersigned');
     mkdirSync(other);
     writeFileSync(join(other, 'J-1.record.json'), countersigned.value);
-    expect(await problemOf(() => papersAgain('J-1', { ...whose, out: other }))).toMatchObject({
+    expect(await problemOf(() => papersAgain('J-1', { ...scope, out: other }))).toMatchObject({
       code: 'record-countersigned',
     });
     expect(recordIn(other, 'J-1').equals(countersigned.value)).toBe(true);
-    expect((await said(() => papersAgain('J-1', whose))).value).toBe(0);
+    expect((await said(() => papersAgain('J-1', scope))).value).toBe(0);
   });
 
   it('are refused while the job is open, and where there is no station none is made', async () => {
-    expect(await problemOf(() => papersAgain('J-2', whose))).toMatchObject({ code: 'job-open' });
-    const nowhere = { ...whose, data: join(data, 'nowhere') };
+    expect(await problemOf(() => papersAgain('J-2', scope))).toMatchObject({ code: 'job-open' });
+    const nowhere = { ...scope, data: join(data, 'nowhere') };
     expect(await problemOf(() => papersAgain('J-1', nowhere))).toMatchObject({ code: 'no-station' });
   });
 });

@@ -10,7 +10,12 @@ import { stationHealth } from '../../../src/cli/station/health/station.ts';
 import { listJobs } from '../../../src/cli/station/jobs.ts';
 import { listKeys, revokeKey } from '../../../src/cli/station/keys.ts';
 import { check } from '../../../src/cli/station/log.ts';
-import { openArchive, openStation, readTrust, recordStation } from '../../../src/cli/station/station.ts';
+import {
+  openStation,
+  openStationFolder,
+  readTrust,
+  recordStation,
+} from '../../../src/cli/station/station.ts';
 import { publicJwk } from '../../../src/evidence/jwk.ts';
 import { generate } from '../../bench/history/generate.ts';
 import { kidOf, stranger } from '../../evidence/sample-job.ts';
@@ -30,10 +35,10 @@ describe('a station whose log is gone', () => {
     const trust = readFileSync(join(station.data, 'trusted-keys.json'));
     const work = [
       () => openStation('Example bay', station.data, stamp),
-      () => listJobs(station.whose()),
-      () => listKeys(station.whose()),
-      () => check([], station.whose()),
-      () => backUp(join(folder(), 'b.db'), station.whose()),
+      () => listJobs(station.scope()),
+      () => listKeys(station.scope()),
+      () => check([], station.scope()),
+      () => backUp(join(folder(), 'b.db'), station.scope()),
     ];
     for (const one of work)
       expect(await problemOf(one)).toMatchObject({
@@ -107,9 +112,9 @@ it('a damaged beginning of the log is told as damage, whatever SQLite takes it f
     bytes.fill(0x5a, from, to);
     writeFileSync(log(), bytes);
     for (const work of [
-      () => listJobs(station.whose()),
-      () => check([], station.whose()),
-      () => backUp(join(folder(), 'b.db'), station.whose()),
+      () => listJobs(station.scope()),
+      () => check([], station.scope()),
+      () => backUp(join(folder(), 'b.db'), station.scope()),
       () => openStation('Example bay', station.data, stamp),
     ])
       expect(await problemOf(work)).toMatchObject({
@@ -128,9 +133,9 @@ describe('the trust list', () => {
     return { file, keys, foreman };
   };
   const recorded = async () => {
-    const archive = await openArchive(station.data);
-    await recordStation(archive, [{ type: 'technicians-decided', technicians: 'sign' }], stamp());
-    archive.log.close();
+    const stationFolder = await openStationFolder(station.data);
+    await recordStation(stationFolder, [{ type: 'technicians-decided', technicians: 'sign' }], stamp());
+    stationFolder.log.close();
   };
 
   it('keeps every key that it had, and every revocation, when it is written anew', async () => {
@@ -141,7 +146,7 @@ describe('the trust list', () => {
     await recorded();
     expect((await readTrust(file)).keys).toEqual(list);
     const kid = keys[0]?.kid ?? '';
-    await said(() => revokeKey(kid, { ...station.whose(), reason: 'lost', because: 'test' }));
+    await said(() => revokeKey(kid, { ...station.scope(), reason: 'lost', because: 'test' }));
     expect((await readTrust(file)).keys[0]?.revoked?.reason).toBe('lost');
   });
 
@@ -149,8 +154,8 @@ describe('the trust list', () => {
     const { file } = await others();
     writeFileSync(file, '{"keys": [');
     const size = async () => {
-      const archive = await openArchive(station.data);
-      archive.log.close();
+      const stationFolder = await openStationFolder(station.data);
+      stationFolder.log.close();
       return (await stationHealth(station.data)).findings[0]?.found;
     };
     const before = await size();
@@ -183,7 +188,7 @@ it('a job is not opened in the log where a tool was not adopted', async () => {
   writeFileSync(order, JSON.stringify(exampleJson('order-8.json')));
   const work = () => job({ order, station: file, plain: true });
   expect(await problemOf(work)).toMatchObject({ code: 'tool-not-adopted' });
-  const { log: opened } = await openArchive(join(dir, 'data'));
+  const { log: opened } = await openStationFolder(join(dir, 'data'));
   expect(opened.streams()).toEqual([]);
   opened.close();
 });
@@ -202,9 +207,9 @@ it('a large log says how far it is while its jobs are listed anew and read for t
   });
   try {
     process.stderr.isTTY = true;
-    const archive = await openArchive(data);
-    archive.log.history.technicians();
-    archive.log.close();
+    const stationFolder = await openStationFolder(data);
+    stationFolder.log.history.technicians();
+    stationFolder.log.close();
   } finally {
     process.stderr.isTTY = isTTY;
     spy.mockRestore();

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { LATER, setup } from '../../../src/cli/station/setup.ts';
-import { openArchive, stateOf } from '../../../src/cli/station/station.ts';
+import { openStationFolder, stateOf } from '../../../src/cli/station/station.ts';
 import { readStationFile, stationFileSchema } from '../../../src/cli/station/station-file.ts';
 import { askObject } from '../../../src/cli/terminal/questions.ts';
 import { answering, problemOf } from '../answers.ts';
@@ -40,14 +40,14 @@ describe('the guided first run', () => {
     expect(station.tools.map(({ driver: _, ...tool }) => tool)).toEqual(
       tools.map(({ driver: _, ...tool }: { driver: unknown }) => tool),
     );
-    const archive = await openArchive(station.folder);
-    const state = stateOf(archive);
+    const stationFolder = await openStationFolder(station.folder);
+    const state = stateOf(stationFolder);
     expect(state.name).toBe('Example bay');
     expect([...state.people.keys()]).toEqual(['Technician One', 'Technician Two']);
-    expect(archive.log.check()).toBeNull();
-    archive.log.close();
+    expect(stationFolder.log.check()).toBeNull();
+    stationFolder.log.close();
     expect(lines.join('\n')).toContain(state.keys[0]?.kid);
-    expect(existsSync(archive.trustFile)).toBe(true);
+    expect(existsSync(stationFolder.trustFile)).toBe(true);
     expect(readdirSync(dir).sort()).toEqual(['data', 'station.json']);
   });
 

@@ -204,7 +204,7 @@ describe('a study that was broken off', () => {
     expect(text).toContain('Recorded as GS-1.');
     expect((await studyEvents()).slice(0, before.length)).toEqual(before);
     expect((await said(() => listStudies({ station: stationFile() }))).text).toMatch(/GS-1 +20\d\d-/);
-    expect(await problemOf(() => resumed())).toMatchObject({ code: 'study-made' });
+    expect(await problemOf(() => resumed())).toMatchObject({ code: 'study-finished' });
   });
 
   it('shows nothing of its readings while it is open', async () => {
@@ -322,7 +322,7 @@ describe('another program at the same station', () => {
   it('is noticed where it began a study of the same number, and that one is left alone', async () => {
     await said(() => runStudy({ station: stationFile(), plain: true, ...SIZE }, ended()));
     const other = await otherProgram();
-    const begun = begunStudy(
+    const started = begunStudy(
       [
         [0, 1, 2],
         [0, 1, 2],
@@ -332,11 +332,11 @@ describe('another program at the same station', () => {
       { tool: 'other' },
     );
     const second = sitting((_, n) => {
-      if (n === 1) other(begun);
+      if (n === 1) other(started);
       return '0.7';
     });
     expect(await problemOf(() => second)).toMatchObject({ code: 'study-other-writer' });
-    expect(await studyEvents()).toEqual([begun]);
+    expect(await studyEvents()).toEqual([started]);
   });
 });
 
@@ -364,7 +364,7 @@ describe('a study that is given up', () => {
 
   it('is open, of this station, and given up for a reason', async () => {
     await sitting(() => '0.7');
-    expect(await problemOf(() => drop('GS-1'))).toMatchObject({ code: 'study-made' });
+    expect(await problemOf(() => drop('GS-1'))).toMatchObject({ code: 'study-finished' });
     expect(await problemOf(() => drop('GS-2'))).toMatchObject({ code: 'study-unknown' });
     expect(await problemOf(() => drop('GS-1', '  '))).toMatchObject({ code: 'option-not-valid' });
   });

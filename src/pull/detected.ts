@@ -1,8 +1,9 @@
 /** What is told of a pull once it is over. */
-import type { Begun } from './begun.ts';
+
 import type { Climb, Step } from './climb.ts';
 import type { Highest } from './highest.ts';
-import type { FoundPull, Rise, Turn } from './pull.ts';
+import type { DetectedPull, Rise, Turn } from './pull.ts';
+import type { PullStart } from './pull-start.ts';
 import type { DetectorSettings } from './settings.ts';
 import type { Top } from './top.ts';
 import { CLICK_VISIBLE_US, type PlacedTop, type Tops } from './tops.ts';
@@ -18,7 +19,7 @@ const MISSING_STEPS = 3;
 /** How a pull ended. */
 export interface Ending {
   readonly endUs: number;
-  readonly cut: FoundPull['cut'];
+  readonly cut: DetectedPull['cut'];
   /** Where the torque stands behind the pull, beyond the zero; null where it was not seen. */
   readonly afterNm: number | null;
 }
@@ -37,26 +38,26 @@ export interface Gathered {
 }
 
 /** Null when it only seemed to reach the start, by noise on top of a knock. */
-export function foundPull(
+export function detectedPull(
   settings: DetectorSettings,
-  begun: Begun,
+  started: PullStart,
   ending: Ending,
   seen: Gathered,
-): FoundPull | null {
-  const { sign, startUs, startNm, zeroNm, noiseNm } = begun;
+): DetectedPull | null {
+  const { sign, startUs, startNm, zeroNm, noiseNm } = started;
   const { tops, highest, last, samples, longestGapUs } = seen;
   const saturated = highest.endsScale(settings, zeroNm + sign * highest.nm, noiseNm);
   const asRead: Top = { nm: highest.nm, atUs: last.atUs, standardNm: noiseNm };
   const best = tops.highest() ?? { top: asRead, step: last };
   const peak = saturated ? { ...asRead, atUs: best.top.atUs } : atLeast(highest.nm, best.top, noiseNm);
   if (peak.nm < startNm) return null;
-  const intervalUs = begun.intervalUs || last.atUs / Math.max(1, samples - 1);
+  const intervalUs = started.intervalUs || last.atUs / Math.max(1, samples - 1);
   const click = tops.clickBelow(peak.nm);
   const visible = intervalUs <= CLICK_VISIBLE_US && (click !== null || seen.blindUs <= CLICK_HIDDEN_US);
   const release = visible ? click : null;
   const first = release ?? { top: peak, step: best.step };
   const rise = riseOf(tops.climb, first);
-  const { beforeNm } = begun;
+  const { beforeNm } = started;
   const doubtNm = zeroDoubtNm({ beforeNm, afterNm: ending.afterNm, withinNm: seen.withinNm });
   return {
     startUs,
@@ -65,7 +66,7 @@ export function foundPull(
     peakUs: startUs + Math.max(0, Math.round(peak.atUs)),
     peakStandardNm: Math.hypot(
       peak.standardNm,
-      begun.zeroStandardNm,
+      started.zeroStandardNm,
       doubtNm / Math.sqrt(3),
       hiddenNm(rise, seen.blindUs, intervalUs) / Math.sqrt(3),
     ),
@@ -77,9 +78,9 @@ export function foundPull(
     riseMs: (rise.reachedMs[7] ?? 0) - (rise.reachedMs[1] ?? 0),
     rise,
     turn: turnOf(tops.climb, first, best.step),
-    sinceLastMs: begun.sinceLastMs,
+    sinceLastMs: started.sinceLastMs,
     zeroNm,
-    zeroSettled: begun.zeroSettled && doubtNm === 0,
+    zeroSettled: started.zeroSettled && doubtNm === 0,
     noiseNm,
     samples,
     intervalUs,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { newStudyDesk, pressedStudy, type StudyOut } from '../../src/ui/study-draft.ts';
+import { newStudyInputState, pressedStudy, type StudyOut } from '../../src/ui/study-input-state.ts';
 import type { StudyView } from '../../src/ui/study-view.ts';
 import { STUDIES, studyOf } from './study-views.ts';
 
@@ -7,14 +7,14 @@ const study = (name: string): StudyView => STUDIES[name] ?? expect.fail(`no stud
 
 /** What the keys lead to, one after the other; `painted` is what is before the eyes. */
 function pressing(keys: readonly string[], view: StudyView, painted: StudyView | null = view) {
-  let desk = newStudyDesk(false);
+  let input = newStudyInputState(false);
   const outs: StudyOut[] = [];
   for (const key of keys) {
-    const after = pressedStudy(desk, key === 'C-c' ? { key: 'c', ctrl: true } : { key }, view, painted);
-    desk = after.desk;
+    const after = pressedStudy(input, key === 'C-c' ? { key: 'c', ctrl: true } : { key }, view, painted);
+    input = after.input;
     if (after.out !== null) outs.push(after.out);
   }
-  return { desk, outs };
+  return { input, outs };
 }
 const outs = (keys: readonly string[], name = 'going') => pressing(keys, study(name)).outs;
 
@@ -33,7 +33,7 @@ describe('the keys of a study', () => {
   it('drop a figure by any other key, and do nothing else with it', () => {
     for (const key of ['escape', 'b', 'p', 'q', 'up']) {
       const after = pressing([...'0.7', key], study('going'));
-      expect(after).toMatchObject({ outs: [], desk: { figure: '' } });
+      expect(after).toMatchObject({ outs: [], input: { figure: '' } });
     }
     expect(outs([...'0.7', 'C-c'])).toEqual(['quit']);
   });
@@ -61,12 +61,12 @@ describe('the keys of a study', () => {
   });
 
   it('turn the bell and the help on and off', () => {
-    expect(pressing(['m', '?'], study('going')).desk).toMatchObject({ quiet: true, help: true });
-    expect(pressing(['m', '?', '?', 'm'], study('going')).desk).toMatchObject({ quiet: false, help: false });
+    expect(pressing(['m', '?'], study('going')).input).toMatchObject({ quiet: true, help: true });
+    expect(pressing(['m', '?', '?', 'm'], study('going')).input).toMatchObject({ quiet: false, help: false });
   });
 
   it('scroll the result, and leave it', () => {
-    expect(pressing(['down', 'down', 'up', 'up', 'up', 'down'], study('result')).desk.from).toBe(1);
+    expect(pressing(['down', 'down', 'up', 'up', 'up', 'down'], study('result')).input.from).toBe(1);
     expect(outs(['0', 'b', 'p'], 'result')).toEqual([]);
     expect(outs(['enter', 'q'], 'result')).toEqual(['quit', 'quit']);
   });

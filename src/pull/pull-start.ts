@@ -4,7 +4,7 @@ import type { Rest } from './rest.ts';
 const FRAME_US = 4_000;
 
 /** What is known of a pull the moment it begins. Torque counts upwards in its direction, whatever its sign. */
-export interface Begun {
+export interface PullStart {
   readonly startUs: number;
   readonly sign: 1 | -1;
   /** The torque from which on it counts as a pull. */
@@ -24,12 +24,12 @@ export interface Begun {
   readonly sinceLastMs: number | null;
 }
 
-export function begun(
+export function started(
   atUs: number,
   readNm: number,
   rest: Rest,
   before: { readonly endUs: number | null; readonly stoodNm: number | null },
-): Begun {
+): PullStart {
   const { zeroNm, intervalUs, noiseNm, bunched } = rest;
   const sign = readNm < zeroNm ? -1 : 1;
   const stoodNm = before.stoodNm ?? rest.latelyNm;

@@ -22,14 +22,14 @@ function median(values: readonly number[]): number {
 }
 
 /** A sentence about the plug that is unlike the others; null where none or more than one is. */
-export function oddOne(job: JobState): string | null {
-  return oddLook(job) ?? oddGap(job);
+export function outlier(job: JobState): string | null {
+  return outlierByLook(job) ?? outlierByGap(job);
 }
 
 const name = (job: JobState, cylinder: number): string =>
   called(job.order.engine, cylinder).replace(/^c/, 'C');
 
-function oddLook(job: JobState): string | null {
+function outlierByLook(job: JobState): string | null {
   const seen = job.cylinders.flatMap(({ cylinder }) => {
     const read = job.oldPlugs[cylinder]?.read ?? null;
     return read === null ? [] : [{ cylinder, look: look(read) }];
@@ -43,7 +43,7 @@ function oddLook(job: JobState): string | null {
   return `${name(job, one.cylinder)} is unlike the others: ${one.look}; they: ${other.look}.`;
 }
 
-function oddGap(job: JobState): string | null {
+function outlierByGap(job: JobState): string | null {
   const gaps = job.cylinders.flatMap(({ cylinder }) => {
     const gapMm = job.oldPlugs[cylinder]?.gapMm ?? null;
     return gapMm === null ? [] : [{ cylinder, gapMm }];

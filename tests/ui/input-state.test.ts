@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { JobState } from '../../src/job/state.ts';
-import { type Desk, newDesk, type Out, pressed } from '../../src/ui/draft.ts';
+import { type InputState, newInputState, type Out, pressed } from '../../src/ui/input-state.ts';
 import { columnsOf } from '../../src/ui/printable.ts';
 import { workshop } from '../job/workshop.ts';
 import { linesOf } from './drawn.tsx';
@@ -9,23 +9,23 @@ import { jobWith, pullOf, questionOn } from './fixtures.ts';
 import { ROUTINE_JOBS, VIEWS } from './views.ts';
 
 interface Told {
-  readonly desk: Desk;
+  readonly input: InputState;
   readonly outs: readonly Out[];
 }
 
 const NAMED = new Set(['enter', 'escape', 'up', 'down', 'left', 'right', 'backspace']);
 
 /** Keys by their names between spaces, all else character by character. */
-function type(job: JobState, keys: string, from: Desk = newDesk(), pulling = false): Told {
+function type(job: JobState, keys: string, from: InputState = newInputState(), pulling = false): Told {
   const presses = keys
     .split(' ')
     .flatMap((word) => (NAMED.has(word) ? [word] : [...word.replaceAll('_', ' ')]));
   return presses.reduce<Told>(
-    ({ desk, outs }, key) => {
-      const after = pressed(desk, { key }, job, pulling);
-      return { desk: after.desk, outs: after.out === null ? outs : [...outs, after.out] };
+    ({ input, outs }, key) => {
+      const after = pressed(input, { key }, job, pulling);
+      return { input: after.input, outs: after.out === null ? outs : [...outs, after.out] };
     },
-    { desk: from, outs: [] },
+    { input: from, outs: [] },
   );
 }
 
@@ -105,7 +105,7 @@ describe('a panel', () => {
     ]);
     const all = type(ROUTINE_JOBS.oldPlugs, 'i a');
     expect(all.outs).toEqual([]);
-    expect(all.desk.notice).toContain('cylinder 7');
+    expect(all.input.notice).toContain('cylinder 7');
   });
 
   it('of the old plugs goes to another cylinder with left and right', () => {
@@ -135,9 +135,9 @@ describe('a panel', () => {
   });
 
   it('of the new plugs refuses a part that the order does not allow, and says which it does', () => {
-    const { desk, outs } = type(ROUTINE_JOBS.newPlugs, 'p t EX-9 enter enter enter');
+    const { input, outs } = type(ROUTINE_JOBS.newPlugs, 'p t EX-9 enter enter enter');
     expect(outs).toEqual([]);
-    expect(desk.notice).toMatch(/EX-1234.*EX-9/);
+    expect(input.notice).toMatch(/EX-1234.*EX-9/);
     const { plug } = ROUTINE_JOBS.newPlugs.order;
     const order = { ...ROUTINE_JOBS.newPlugs.order, plug: { ...plug, alsoParts: ['EX-9'] } };
     expect(type({ ...ROUTINE_JOBS.newPlugs, order }, 'p b enter enter').outs[0]).toMatchObject({
@@ -146,7 +146,7 @@ describe('a panel', () => {
   });
 
   it('forgets its marks when the job goes on', () => {
-    const marked = type(ROUTINE_JOBS.oldPlugs, 'down i').desk;
+    const marked = type(ROUTINE_JOBS.oldPlugs, 'down i').input;
     const next = { ...ROUTINE_JOBS.oldPlugs, oldPlugTarget: 2 };
     expect(type(next, 'enter', marked).outs).toEqual([
       { do: 'read-old-plugs', cylinders: [2], condition: 'normal', damage: [], thread: 'sound' },
@@ -189,7 +189,7 @@ describe('an exception', () => {
   });
 
   it('lets a pull over the window stay by name and reason only', () => {
-    expect(type(asking, 'a enter').desk.form?.fault).toContain('name');
+    expect(type(asking, 'a enter').input.form?.fault).toContain('name');
     expect(type(asking, 'a Åsa_Öst enter b').outs).toEqual([
       { do: 'accept', pull: 5, by: 'Åsa Öst', reason: 'the service information allows it' },
     ]);
@@ -211,26 +211,26 @@ describe('an exception', () => {
   });
 
   it('refuses a cylinder or a pull that is not there, in words, and goes on asking', () => {
-    expect(type(worked, 'c a backspace 9 enter').desk.form?.fault).toContain('1 to 3');
-    const { desk, outs } = type(worked, 'c a enter 42 enter');
+    expect(type(worked, 'c a backspace 9 enter').input.form?.fault).toContain('1 to 3');
+    const { input, outs } = type(worked, 'c a enter 42 enter');
     expect(outs).toEqual([]);
-    expect(desk.form?.fault).toContain('no cylinder "42"');
-    expect(type(worked, 'backspace backspace 7 enter a', desk).outs).toHaveLength(1);
+    expect(input.form?.fault).toContain('no cylinder "42"');
+    expect(type(worked, 'backspace backspace 7 enter a', input).outs).toHaveLength(1);
   });
 
   it('is left by Esc, one step back at a time, and by no other key', () => {
-    expect(type(worked, 'c a enter').desk.form?.answers).toEqual(['3']);
-    expect(type(worked, 'c a enter escape').desk.form?.answers).toEqual([]);
-    expect(type(worked, 'c a enter escape escape').desk.form).toBeNull();
+    expect(type(worked, 'c a enter').input.form?.answers).toEqual(['3']);
+    expect(type(worked, 'c a enter escape').input.form?.answers).toEqual([]);
+    expect(type(worked, 'c a enter escape escape').input.form).toBeNull();
     expect(type(worked, 'c a qqs?').outs).toEqual([]);
-    expect(type(worked, 'c qs').desk.form).not.toBeNull();
+    expect(type(worked, 'c qs').input.form).not.toBeNull();
   });
 
   it('offers only what can be told now', () => {
-    const keys = (job: JobState) => type(job, 'c').desk.form !== null;
+    const keys = (job: JobState) => type(job, 'c').input.form !== null;
     expect(keys(jobWith(0))).toBe(true);
-    expect(type(jobWith(0), 'c a').desk.form?.kind).toBe('exceptions');
-    expect(type(asking, 'c c').desk.form?.kind).toBe('exceptions');
+    expect(type(jobWith(0), 'c a').input.form?.kind).toBe('exceptions');
+    expect(type(asking, 'c c').input.form?.kind).toBe('exceptions');
   });
 });
 
@@ -240,17 +240,17 @@ describe('at any time', () => {
   it('q and Ctrl-C leave, ? helps, m turns the bell off and on', () => {
     for (const job of everywhere) {
       expect(type(job, 'q').outs).toEqual(['quit']);
-      expect(pressed(newDesk(), { key: 'c', ctrl: true }, job, true).out).toBe('quit');
-      expect(type(job, '?').desk.help).toBe(true);
-      expect(type(job, '??').desk.help).toBe(false);
-      expect(type(job, 'm').desk.quiet).toBe(true);
-      expect(type(job, 'mm').desk.quiet).toBe(false);
+      expect(pressed(newInputState(), { key: 'c', ctrl: true }, job, true).out).toBe('quit');
+      expect(type(job, '?').input.help).toBe(true);
+      expect(type(job, '??').input.help).toBe(false);
+      expect(type(job, 'm').input.quiet).toBe(true);
+      expect(type(job, 'mm').input.quiet).toBe(false);
     }
   });
 
   it('Ctrl-C leaves in the middle of a typed line too, and q is a letter there', () => {
-    const { desk } = type(asking, 'a Jacq');
-    expect(pressed(desk, { key: 'c', ctrl: true }, asking, false).out).toBe('quit');
+    const { input } = type(asking, 'a Jacq');
+    expect(pressed(input, { key: 'c', ctrl: true }, asking, false).out).toBe('quit');
     expect(type(asking, 'a Jacq enter a').outs[0]).toMatchObject({ by: 'Jacq' });
   });
 
@@ -264,21 +264,21 @@ describe('at any time', () => {
   });
 
   it('says why a command is refused, until the next key', () => {
-    const { desk, outs } = type(worked, 'c c enter a a', newDesk(), true);
+    const { input, outs } = type(worked, 'c c enter a a', newInputState(), true);
     expect(outs).toEqual([]);
-    expect(desk.notice).toBe('A pull is under way.');
-    expect(type(worked, 'z', desk).desk.notice).toBeNull();
+    expect(input.notice).toBe('A pull is under way.');
+    expect(type(worked, 'z', input).input.notice).toBeNull();
   });
 
   it('that would sign what is not done says what is missing', () => {
-    const { desk, outs } = type(worked, 's');
+    const { input, outs } = type(worked, 's');
     expect(outs).toEqual([]);
-    expect(desk.notice).toMatch(/^Not yet: cylinder 2: gap not measured, and \d+ more\. q leaves it open/);
+    expect(input.notice).toMatch(/^Not yet: cylinder 2: gap not measured, and \d+ more\. q leaves it open/);
   });
 });
 
 describe('a gauge that types', () => {
-  const types = newDesk({ types: true });
+  const types = newInputState({ types: true });
 
   it('types its figure in any phase without pressing a key', () => {
     for (const job of [jobWith(2), asking, ROUTINE_JOBS.windows, ROUTINE_JOBS.list, ROUTINE_JOBS.afterwards])
@@ -287,9 +287,9 @@ describe('a gauge that types', () => {
   });
 
   it('does so into an open line too, which stays empty', () => {
-    const { desk, outs } = type(asking, 'a 0.75 enter', types);
+    const { input, outs } = type(asking, 'a 0.75 enter', types);
     expect(outs).toEqual([{ typed: '0.75' }]);
-    expect(type(asking, 'Foreman enter a', desk).outs).toEqual([expect.objectContaining({ by: 'Foreman' })]);
+    expect(type(asking, 'Foreman enter a', input).outs).toEqual([expect.objectContaining({ by: 'Foreman' })]);
   });
 
   it('leaves choices to the arrows, because a digit is never a key', () => {
@@ -324,9 +324,9 @@ describe('whatever is pressed', () => {
         size,
         fc.boolean(),
         (view, keys, at, types) => {
-          let desk = newDesk({ types });
-          for (const one of keys) desk = pressed(desk, { key: one }, view.job, view.live.pulling).desk;
-          const lines = linesOf(view, { ...at, desk });
+          let input = newInputState({ types });
+          for (const one of keys) input = pressed(input, { key: one }, view.job, view.live.pulling).input;
+          const lines = linesOf(view, { ...at, input });
           expect(lines).toHaveLength(at.rows - 1);
           for (const line of lines) expect(columnsOf(line)).toBeLessThanOrEqual(at.columns);
           expect(lines.join('')).not.toMatch(/[\p{Cc}\p{Cf}]/u);

@@ -17,7 +17,7 @@ import { draftFor, filled, pressedPanel } from './panels/index.ts';
 import { THEN_AGREED } from './panels/new-plugs.ts';
 import type { Draft, Move } from './panels/panel.ts';
 
-export interface Desk {
+export interface InputState {
   readonly help: boolean;
   /** No bell. */
   readonly quiet: boolean;
@@ -31,7 +31,7 @@ export interface Desk {
   readonly notice: string | null;
 }
 
-export const newDesk = (more: Partial<Pick<Desk, 'quiet' | 'types'>> = {}): Desk => ({
+export const newInputState = (more: Partial<Pick<InputState, 'quiet' | 'types'>> = {}): InputState => ({
   help: false,
   quiet: false,
   types: false,
@@ -46,49 +46,49 @@ export const newDesk = (more: Partial<Pick<Desk, 'quiet' | 'types'>> = {}): Desk
 export type Out = Command | 'quit' | { readonly typed: string };
 
 export interface Pressed {
-  readonly desk: Desk;
+  readonly input: InputState;
   readonly out: Out | null;
   /** False where the key means nothing now. */
   readonly taken: boolean;
 }
 
-const stays = (desk: Desk): Pressed => ({ desk, out: null, taken: true });
-const nothing = (desk: Desk): Pressed => ({ desk, out: null, taken: false });
+const stays = (input: InputState): Pressed => ({ input, out: null, taken: true });
+const nothing = (input: InputState): Pressed => ({ input, out: null, taken: false });
 
 /** The desk as it belongs to the job now: marks about a phase that is over are gone. */
-export const deskFor = (desk: Desk, job: JobState): Desk => {
-  const draft = draftFor(desk.draft, job);
-  return draft === desk.draft ? desk : { ...desk, draft };
+export const inputStateFor = (input: InputState, job: JobState): InputState => {
+  const draft = draftFor(input.draft, job);
+  return draft === input.draft ? input : { ...input, draft };
 };
 
 /** A command goes out unless the job would refuse it: then the desk says why. */
 function commanded(
-  desk: Desk,
+  input: InputState,
   command: Command,
   job: JobState,
   pulling: boolean,
   draft: Draft | null,
 ): Pressed {
   const refusal = refused(job, command, pulling);
-  if (refusal !== null) return stays({ ...desk, form: null, notice: refusal });
-  return { desk: { ...desk, form: null, draft }, out: command, taken: true };
+  if (refusal !== null) return stays({ ...input, form: null, notice: refusal });
+  return { input: { ...input, form: null, draft }, out: command, taken: true };
 }
 
 /** Opens or goes on with a form; one that is complete becomes a command or fills the marks of the panel. */
-function advanced(desk: Desk, form: Form, job: JobState, pulling: boolean): Pressed {
+function advanced(input: InputState, form: Form, job: JobState, pulling: boolean): Pressed {
   const wanted = wantedBy(form, job);
   switch (wanted.want) {
     case 'answer':
-      return stays({ ...desk, form: ready(form, wanted) });
+      return stays({ ...input, form: ready(form, wanted) });
     case 'form':
-      return advanced(desk, wanted.form, job, pulling);
+      return advanced(input, wanted.form, job, pulling);
     case 'command':
-      return commanded(desk, wanted.command, job, pulling, null);
+      return commanded(input, wanted.command, job, pulling, null);
     case 'draft': {
-      const after: Desk = {
-        ...desk,
+      const after: InputState = {
+        ...input,
         form: null,
-        draft: desk.draft === null ? null : filled(desk.draft, form),
+        draft: input.draft === null ? null : filled(input.draft, form),
       };
       const goesOn = form.about === THEN_AGREED && after.draft !== null;
       return goesOn
@@ -98,52 +98,61 @@ function advanced(desk: Desk, form: Form, job: JobState, pulling: boolean): Pres
   }
 }
 
-function done(desk: Desk, move: Move, job: JobState, pulling: boolean): Pressed {
-  if (move === null) return nothing(desk);
-  if ('command' in move) return commanded(desk, move.command, job, pulling, move.draft ?? null);
-  if ('form' in move) return advanced(desk, move.form, job, pulling);
-  return stays('draft' in move ? { ...desk, draft: move.draft } : { ...desk, notice: move.notice });
+function done(input: InputState, move: Move, job: JobState, pulling: boolean): Pressed {
+  if (move === null) return nothing(input);
+  if ('command' in move) return commanded(input, move.command, job, pulling, move.draft ?? null);
+  if ('form' in move) return advanced(input, move.form, job, pulling);
+  return stays('draft' in move ? { ...input, draft: move.draft } : { ...input, notice: move.notice });
 }
 
-function inForm(desk: Desk, form: Form, press: KeyPress, job: JobState, pulling: boolean): Pressed {
+function inForm(input: InputState, form: Form, press: KeyPress, job: JobState, pulling: boolean): Pressed {
   const wanted = wantedBy(form, job);
-  if (wanted.want !== 'answer') return stays({ ...desk, form: null });
+  if (wanted.want !== 'answer') return stays({ ...input, form: null });
   const text = form.text === null ? '' : textOf(form.text);
-  if (desk.types && press.key === 'enter' && isFigure(text))
-    return { desk: { ...desk, form: { ...form, text: editorWith('') } }, out: { typed: text }, taken: true };
+  if (input.types && press.key === 'enter' && isFigure(text))
+    return {
+      input: { ...input, form: { ...form, text: editorWith('') } },
+      out: { typed: text },
+      taken: true,
+    };
   const next = pressedForm(form, wanted, press);
-  return next === null ? stays({ ...desk, form: null }) : advanced(desk, next, job, pulling);
+  return next === null ? stays({ ...input, form: null }) : advanced(input, next, job, pulling);
 }
 
 /** Keys that mean the same in every phase of an open job. */
-function anywhere(desk: Desk, key: string | undefined, job: JobState, pulling: boolean): Pressed | null {
+function anywhere(
+  input: InputState,
+  key: string | undefined,
+  job: JobState,
+  pulling: boolean,
+): Pressed | null {
   const question = job.questions[0];
   if (key === 'c' && exceptionsNow(job).length > 0)
-    return advanced(desk, newForm('exceptions'), job, pulling);
+    return advanced(input, newForm('exceptions'), job, pulling);
   if (key === 'a' && question?.kind === 'over-window')
-    return advanced(desk, newForm('accept', question.pull), job, pulling);
+    return advanced(input, newForm('accept', question.pull), job, pulling);
   return null;
 }
 
 /** What a key does, the job being as it is; `pulling` while a pull is under way. */
-export function pressed(before: Desk, press: KeyPress, job: JobState, pulling: boolean): Pressed {
-  const desk: Desk = { ...deskFor(before, job), notice: null };
-  if (press.ctrl === true && isQuit(press)) return { desk, out: 'quit', taken: true };
-  if (desk.form !== null) return inForm(desk, desk.form, press, job, pulling);
-  const figure = desk.types ? figurePressed(desk.figure, press) : null;
+export function pressed(before: InputState, press: KeyPress, job: JobState, pulling: boolean): Pressed {
+  const input: InputState = { ...inputStateFor(before, job), notice: null };
+  if (press.ctrl === true && isQuit(press)) return { input, out: 'quit', taken: true };
+  if (input.form !== null) return inForm(input, input.form, press, job, pulling);
+  const figure = input.types ? figurePressed(input.figure, press) : null;
   if (figure !== null) {
     const out = figure.typed === null ? null : { typed: figure.typed };
-    return { desk: { ...desk, figure: figure.figure }, out, taken: true };
+    return { input: { ...input, figure: figure.figure }, out, taken: true };
   }
-  return byKey({ ...desk, figure: '' }, press, job, pulling);
+  return byKey({ ...input, figure: '' }, press, job, pulling);
 }
 
-function byKey(desk: Desk, press: KeyPress, job: JobState, pulling: boolean): Pressed {
-  if (press.key === '?') return stays({ ...desk, help: !desk.help });
-  if (isQuit(press)) return { desk, out: 'quit', taken: true };
-  const open: Desk = { ...desk, help: false };
+function byKey(input: InputState, press: KeyPress, job: JobState, pulling: boolean): Pressed {
+  if (press.key === '?') return stays({ ...input, help: !input.help });
+  if (isQuit(press)) return { input, out: 'quit', taken: true };
+  const open: InputState = { ...input, help: false };
   const key = printed(press)?.toLowerCase();
-  if (key === 'm') return stays({ ...open, quiet: !desk.quiet });
+  if (key === 'm') return stays({ ...open, quiet: !input.quiet });
   if (job.closed !== null) return nothing(open);
   const always = anywhere(open, key, job, pulling);
   if (always !== null) return always;
