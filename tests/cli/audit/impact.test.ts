@@ -29,7 +29,7 @@ const at = impactStation();
 const { assess, eventsIn, decide, close } = at;
 
 describe('an impact assessment', () => {
-  it('names the jobs at.whose() proofs do not hold, and none that was measured after the calibration', async () => {
+  it('names the jobs whose proofs do not hold, and none that was measured after the calibration', async () => {
     const { value, text } = await assess(found());
     expect(value).toBe(1);
     expect(text).toContain('Of 8 proofs 7 still in, 0 doubtful, 1 out; 1 job touched, 1 open. Not closed.');
