@@ -15,9 +15,10 @@ import { doctor, findingLines } from '../../src/cli/doctor.ts';
 import { isBlocked, permittedBy, type RadioFacts, radioFindings } from '../../src/cli/health/bluetooth.ts';
 import { type ClockFacts, clockFindings } from '../../src/cli/health/clock.ts';
 import type { Finding } from '../../src/cli/health/finding.ts';
-import { NEEDED_NODE, nodeFinding, roomFinding } from '../../src/cli/health/machine.ts';
+import { nodeFinding, roomFinding } from '../../src/cli/health/machine.ts';
 import { databaseFinding, stationHealth, tooLarge } from '../../src/cli/health/station.ts';
 import { terminalFindings } from '../../src/cli/health/terminal.ts';
+import { NEEDED_NODE } from '../../src/cli/needed-node.ts';
 import { openStation } from '../../src/cli/station.ts';
 import { withoutRules, withPlain } from '../db/plain.ts';
 import { exampleJson, folder } from './program.ts';
@@ -223,9 +224,9 @@ describe('machine, clock and terminal', () => {
   it('asks for the Node that package.json asks for', () => {
     const { engines } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
     expect(engines.node).toBe(`>=${NEEDED_NODE}`);
-    for (const version of ['20.19.0', '20.20.2', '22.0.0', '100.1.0'])
+    for (const version of ['22.12.0', '22.23.5', '24.0.0', '26.10.0', '100.1.0'])
       expect(nodeFinding(version).state).toBe('good');
-    for (const version of ['20.18.9', '18.99.0', '9.30.0']) expect(nodeFinding(version).state).toBe('bad');
+    for (const version of ['22.11.9', '20.20.2', '9.30.0']) expect(nodeFinding(version).state).toBe('bad');
   });
 
   it('warns of little room and fails for almost none', () => {
