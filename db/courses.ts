@@ -44,7 +44,7 @@ export interface Courses {
 }
 
 /** Whose log a file is. */
-interface Whose {
+interface Owner {
   readonly origin: string;
   /** Null where only the origin is known. */
   readonly name: string | null;
@@ -67,13 +67,13 @@ export async function coursesOf(
     const its: Side = { db, path: backup.name };
     const size = entryTable(db).size();
     if (size === 0) throw new ProblemError(holdsNothing(backup.name));
-    const whose = whoseOf(its);
+    const owner = ownerOf(its);
     if (!existsSync(path)) {
-      refuseStranger(backup.name, path, whose, null, keys);
+      refuseStranger(backup.name, path, owner, null, keys);
       return { kind: 'none', common: 0, apart: NOTHING, onlyInBackup: size, size: 0 };
     }
-    const readable = await withReadable(path, (log) => compared(its, log, whose, keys));
-    return readable ?? (await comparedWithDamaged(path, backup.name, size, whose, keys));
+    const readable = await withReadable(path, (log) => compared(its, log, owner, keys));
+    return readable ?? (await comparedWithDamaged(path, backup.name, size, owner, keys));
   } finally {
     db.close();
   }
@@ -101,14 +101,14 @@ async function withReadable<T>(path: string, look: (log: Side) => T): Promise<T 
   }
 }
 
-function compared(backup: Side, log: Side, whose: Whose | null, keys: readonly string[]): Courses {
-  const there = whoseOf(log);
-  refuseStranger(backup.path, log.path, whose, there, keys);
+function compared(backup: Side, log: Side, owner: Owner | null, keys: readonly string[]): Courses {
+  const there = ownerOf(log);
+  refuseStranger(backup.path, log.path, owner, there, keys);
   const its = entryTable(backup.db).size();
   const size = entryTable(log.db).size();
   const common = lastCommon(backup, log, Math.min(its, size));
   const rest = { common, onlyInBackup: its - common, size };
-  if (whose !== null && there !== null && whose.origin !== there.origin)
+  if (owner !== null && there !== null && owner.origin !== there.origin)
     return { kind: 'another', apart: apartIn(log, 0), ...rest };
   if (common === size) return { kind: its === size ? 'goes-on' : 'behind', apart: NOTHING, ...rest };
   return { kind: common === its ? 'goes-on' : 'parted', apart: apartIn(log, common), ...rest };
@@ -169,17 +169,17 @@ async function comparedWithDamaged(
   path: string,
   backup: string,
   its: number,
-  whose: Whose | null,
+  owner: Owner | null,
   keys: readonly string[],
 ): Promise<Courses> {
   const unreadable = { kind: 'unreadable', common: its, onlyInBackup: 0 } as const;
   if (statSync(path).size === 0) {
-    refuseStranger(backup, path, whose, null, keys);
+    refuseStranger(backup, path, owner, null, keys);
     return { ...unreadable, apart: NOTHING, size: 0 };
   }
   const carved = await carve(path);
   try {
-    refuseStranger(backup, path, whose, whoseOfCarved(carved), keys);
+    refuseStranger(backup, path, owner, ownerOfCarved(carved), keys);
     const entries = new Map<string, number>();
     const standing: AnyEntry[] = [];
     for (let seq = its + 1; seq <= carved.last; seq++) {
@@ -197,22 +197,22 @@ async function comparedWithDamaged(
   }
 }
 
-function whoseOf({ db }: Side): Whose | null {
+function ownerOf({ db }: Side): Owner | null {
   const entries = entryTable(db)
     .ofStream(STATION_STREAM)
     .flatMap((stored) => stationEntrySchema.safeParse(entryIn(stored)).data ?? []);
   const state = stationOf(entries);
-  return state === null ? null : whoseBy(state);
+  return state === null ? null : ownerBy(state);
 }
 
-const whoseBy = ({ origin, name, keys }: StationState): Whose => ({
+const ownerBy = ({ origin, name, keys }: StationState): Owner => ({
   origin,
   name,
   keys: keys.map(({ kid }) => kid),
 });
 
 /** By its first entry, else by its checkpoints. */
-function whoseOfCarved(carved: Carved): Whose | null {
+function ownerOfCarved(carved: Carved): Owner | null {
   const first = carved.entry(1);
   const entry = first === null ? null : readEntry(JSON.parse(first.body));
   if (entry?.success === true && entry.data.event.type === 'station-set-up') {
@@ -228,17 +228,17 @@ function whoseOfCarved(carved: Carved): Whose | null {
 function refuseStranger(
   backup: string,
   path: string,
-  whose: Whose | null,
-  there: Whose | null,
+  owner: Owner | null,
+  there: Owner | null,
   keys: readonly string[],
 ): void {
-  if (whose === null || (there === null && keys.length === 0)) return;
-  if (whose.origin === there?.origin || whose.keys.some((kid) => keys.includes(kid))) return;
+  if (owner === null || (there === null && keys.length === 0)) return;
+  if (owner.origin === there?.origin || owner.keys.some((kid) => keys.includes(kid))) return;
   const here = there === null ? `has the key ${keys.join(', ')}` : `is ${named(there)}`;
   throw new ProblemError({
     code: 'restore-other-station',
     where: backup,
-    message: `this is the log of another station: ${named(whose)}; the station here (${path}) ${here}`,
+    message: `this is the log of another station: ${named(owner)}; the station here (${path}) ${here}`,
     next: 'Name a backup of this station, or the folder of the other one with --data or --station.',
   });
 }
@@ -250,4 +250,4 @@ const holdsNothing = (where: string) => ({
   next: 'Use another backup.',
 });
 
-const named = ({ name, origin }: Whose) => (name === null ? origin : `"${name}" (${origin})`);
+const named = ({ name, origin }: Owner) => (name === null ? origin : `"${name}" (${origin})`);

@@ -1,6 +1,6 @@
 /** A new log of what can be saved of a damaged one, and of what exported records still hold. */
 import { closeSync, existsSync, openSync, writeSync } from 'node:fs';
-import { type Finding, heldAgainst } from '../src/evidence/held-against.ts';
+import { type Finding, heldAgainst } from '../src/evidence/kept-checkpoints.ts';
 import { type AnyEntry, readEntry, STATION_STREAM } from '../src/evidence/log.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
 import { ProblemError } from '../src/problem.ts';

@@ -93,7 +93,7 @@ function newWalk(): Walk {
           newPlug: restart.newPlug,
         });
       }
-      if (event.type === 'pull-found') pulls.set(event.pull, seen);
+      if (event.type === 'pull-detected') pulls.set(event.pull, seen);
       if (event.type === 'pull-placed') pulls.set(event.pull, { ...(pulls.get(event.pull) ?? seen), seq });
       if (event.type === 'gap-measured') push(gaps, event.cylinder, seen);
       if (event.type === 'new-plugs-checked')
@@ -169,15 +169,15 @@ function pullAttempts(state: JobState, walk: Walk, c: CylinderState): readonly A
   const stages = stagesOf(state, pulls, restarts);
   const plugAt = (number: number) => numberOfPlug(restarts, (restart) => number > restart.pull);
   const last = isByAngle(state, c) ? null : standing(pulls, stages, restarts.at(-1)?.pull ?? 0);
-  const begun = new Set<number>();
+  const started = new Set<number>();
   return pulls.flatMap((attempt, i) => {
     const { pull, kind, judgement } = attempt;
     const seen = walk.pulls.get(pull.pull);
     const plug = plugAt(pull.pull);
     const stage = stages[i] === 'final' ? 'final' : 'first';
     if (seen === undefined) return [];
-    const first = stage === 'final' && isTry(attempt) && !begun.has(plug);
-    if (first) begun.add(plug);
+    const first = stage === 'final' && isTry(attempt) && !started.has(plug);
+    if (first) started.add(plug);
     const known = judgement === null ? reachedAtLeast(state, attempt) : told(judgement);
     return [
       {

@@ -29,9 +29,9 @@ function eventOf(line: CalendarLine, due: string, station: string, stamp: string
       ? `${line.cycles} cycles since.`
       : `${line.cycles} of ${line.cycleLimit} cycles used.`,
     `Cycles: ${CYCLES_ARE}.`,
-    line.foundOut === null
+    line.outOfTolerance === null
       ? ''
-      : `Found out on ${line.foundOut.on}, look-back ${line.foundOut.lookBack}: due now.`,
+      : `Out of tolerance on ${line.outOfTolerance.on}, impact assessment ${line.outOfTolerance.impact}: due now.`,
     line.next === null ? '' : `By what was found, the next interval is ${line.next.days} days.`,
   ];
   return [

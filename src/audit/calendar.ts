@@ -2,7 +2,7 @@
 
 import type { Certificate } from '../instrument/certificate.ts';
 import { dueDate } from '../instrument/fitness.ts';
-import type { FoundOut, Instrument } from '../instrument/instrument.ts';
+import type { Instrument, OutOfTolerance } from '../instrument/instrument.ts';
 import { permissibleAt } from '../metrology/permissible.ts';
 import { type IntervalBounds, type NextInterval, nextInterval } from '../statistics/staircase.ts';
 
@@ -29,14 +29,14 @@ export interface CalendarLine {
   readonly dueByDate: string | null;
   /** The day on which its cycles run out, were it used on as until today; null without a limit of cycles. */
   readonly dueByCycles: string | null;
-  /** The earlier of the two; today where the tool stands found out. */
+  /** The earlier of the two; today where the tool is out of tolerance. */
   readonly due: string | null;
   readonly cycles: number;
   readonly cycleLimit: number | null;
   readonly lastUsed: string | null;
-  readonly state: 'found-out' | 'due' | 'soon' | 'in-date' | 'no-certificate' | 'no-date';
-  /** Why a tool that was found out is due now; null for one that was not. */
-  readonly foundOut: FoundOut | null;
+  readonly state: 'out-of-tolerance' | 'due' | 'soon' | 'in-date' | 'no-certificate' | 'no-date';
+  /** Why a tool that was out of tolerance is due now; null for one that was not. */
+  readonly outOfTolerance: OutOfTolerance | null;
   /** What the staircase makes of the last finding; null where it was not asked for or cannot say. */
   readonly next: NextInterval | null;
 }
@@ -62,7 +62,7 @@ export function calendar(inUse: readonly InUse[], settings: CalendarSettings): r
 }
 
 function lineOf({ instrument, cycles, lastUsed, asFound }: InUse, settings: CalendarSettings): CalendarLine {
-  const { certificate, interval, foundOut = null } = instrument;
+  const { certificate, interval, outOfTolerance = null } = instrument;
   const byDate = dueDate(instrument);
   // A tool that counts by itself has seen more than this station.
   const used = Math.max(cycles, instrument.cyclesUsed ?? 0);
@@ -72,7 +72,7 @@ function lineOf({ instrument, cycles, lastUsed, asFound }: InUse, settings: Cale
       ? null
       : dayOfCycle(used, cycleLimit, certificate.date, settings.today);
   const earlier = [byDate, byCycles].filter((day) => day !== null).sort(byText)[0] ?? null;
-  const due = foundOut === null ? earlier : settings.today;
+  const due = outOfTolerance === null ? earlier : settings.today;
   return {
     tool: instrument.id,
     serial: instrument.serial ?? null,
@@ -85,7 +85,9 @@ function lineOf({ instrument, cycles, lastUsed, asFound }: InUse, settings: Cale
     cycleLimit,
     lastUsed,
     state: certificate === undefined ? 'no-certificate' : stateOf(due, settings),
-    ...(foundOut === null ? { foundOut } : { foundOut, state: 'found-out' as const }),
+    ...(outOfTolerance === null
+      ? { outOfTolerance }
+      : { outOfTolerance, state: 'out-of-tolerance' as const }),
     next: settings.staircase === null ? null : staircaseOf(instrument, byDate, asFound, settings.staircase),
   };
 }
@@ -106,7 +108,7 @@ function dayOfCycle(used: number, limit: number, from: string, today: string): s
 
 /**
  * The interval that follows from the largest error that was found against what is permitted there. The certificate tells
- * it where no look-back recorded what was found; where the laboratory adjusted the tool as well, that says too much.
+ * it where no impact assessment recorded what was found; where the laboratory adjusted the tool as well, that says too much.
  */
 function staircaseOf(
   { certificate, permissibleDeviation }: Instrument,

@@ -16,7 +16,7 @@ import {
   type Predicted,
   predict,
 } from '../statistics/drift.ts';
-import type { Check } from './checks.ts';
+import type { Check } from './calibrations.ts';
 import { dayNumber, isoDay } from './days.ts';
 
 /** How far beyond its points a certificate is still asked: two laboratories never set exactly the same value. Our choice. */

@@ -2,14 +2,24 @@
 import { canonical } from '../evidence/canonical.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import type { JobState } from '../job/state.ts';
-import { onFinding } from './lookback-held.ts';
-import type { ItemState, LookBack } from './lookback-state.ts';
+import { onFinding } from './impact-held.ts';
+import type { ImpactAssessment, ItemState } from './impact-state.ts';
 
 export type Learned =
-  /** A look-back touches the job: some of its proofs do not hold any more. */
-  | { readonly kind: 'touched'; readonly at: string; readonly lookBack: LookBack; readonly item: ItemState }
-  /** A look-back went over all that the job measured, and left every proof of it standing; so many rest on the tool. */
-  | { readonly kind: 'stood'; readonly at: string; readonly lookBack: LookBack; readonly proofs: number }
+  /** A impact assessment touches the job: some of its proofs do not hold any more. */
+  | {
+      readonly kind: 'touched';
+      readonly at: string;
+      readonly impact: ImpactAssessment;
+      readonly item: ItemState;
+    }
+  /** A impact assessment went over all that the job measured, and left every proof of it standing; so many rest on the tool. */
+  | {
+      readonly kind: 'stood';
+      readonly at: string;
+      readonly impact: ImpactAssessment;
+      readonly proofs: number;
+    }
   /** A tool of the job was calibrated again. */
   | {
       readonly kind: 'checked';
@@ -33,7 +43,7 @@ export interface JobOfVehicle {
 export function learnedSince(
   { state, entries }: JobOfVehicle,
   station: readonly StationEntry[],
-  lookBacks: readonly LookBack[],
+  impacts: readonly ImpactAssessment[],
   later: readonly JobOfVehicle[],
 ): readonly Learned[] {
   const learned = [
@@ -41,11 +51,11 @@ export function learnedSince(
       const complete = closed?.complete === true;
       return { kind: 'worked-again', at: opening?.at ?? '', job: order.job, complete };
     }),
-    ...lookBacks.flatMap((lookBack, at) => {
+    ...impacts.flatMap((impact, at) => {
       // One that goes on from another looks at nothing again that stood unchanged in the first.
-      const before = onFinding(lookBacks.slice(0, at), lookBack.made.digest);
-      const told = before.some((one) => byLookBack(state, entries, one).length > 0);
-      return byLookBack(state, entries, lookBack).filter(({ kind }) => kind === 'touched' || !told);
+      const before = onFinding(impacts.slice(0, at), impact.made.digest);
+      const told = before.some((one) => byImpact(state, entries, one).length > 0);
+      return byImpact(state, entries, impact).filter(({ kind }) => kind === 'touched' || !told);
     }),
     ...checksSince(state, station),
     ...entries.flatMap(({ event, at }): Learned[] =>
@@ -55,14 +65,14 @@ export function learnedSince(
   return learned.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
 }
 
-function byLookBack(
+function byImpact(
   { order, basis, instruments, cylinders }: JobState,
   entries: readonly LogEntry[],
-  lookBack: LookBack,
+  impact: ImpactAssessment,
 ): readonly Learned[] {
-  const { made, items, at } = lookBack;
+  const { made, items, at } = impact;
   const item = items.find(({ job }) => job === order.job);
-  if (item !== undefined) return [{ kind: 'touched', at, lookBack, item }];
+  if (item !== undefined) return [{ kind: 'touched', at, impact, item }];
   const used = instruments.find(({ serial }) => serial === made.serial);
   if (used === undefined || basis.on < made.from) return [];
   // One that was measured under a newer certificate was never in question.
@@ -76,10 +86,10 @@ function byLookBack(
   const isWhole = entries.every(({ event, at: then }) => !MEASURED.has(event.type) || then <= at);
   const step = used.quantity === 'torque' ? 'torque' : 'gap';
   const proofs = cylinders.filter((cylinder) => cylinder[step] === 'done').length;
-  return isUsed && isWhole ? [{ kind: 'stood', at, lookBack, proofs }] : [];
+  return isUsed && isWhole ? [{ kind: 'stood', at, impact, proofs }] : [];
 }
 
-const MEASURED: ReadonlySet<string> = new Set(['pull-found', 'pull-placed', 'gap-measured']);
+const MEASURED: ReadonlySet<string> = new Set(['pull-detected', 'pull-placed', 'gap-measured']);
 
 function checksSince({ instruments, basis }: JobState, station: readonly StationEntry[]): readonly Learned[] {
   const seen = new Set<string>();

@@ -19,12 +19,12 @@ import {
 
 type StudyEvent = Extract<StationEvent, { readonly study: string }>;
 type EventOf<T extends StudyEvent['type']> = Extract<StudyEvent, { readonly type: T }>;
-export type StudyBegun = EventOf<'gauge-study-begun'>;
-export type StudyMade = EventOf<'gauge-study-made'>;
+export type StudyStarted = EventOf<'gauge-study-started'>;
+export type StudyFinished = EventOf<'gauge-study-finished'>;
 
 /** A study reading by reading. */
 export interface StudyTaking {
-  readonly begun: StudyBegun;
+  readonly started: StudyStarted;
   readonly exercise: Exercise;
   /** How each reading that stands was had. */
   readonly from: readonly ReadingFrom[];
@@ -33,7 +33,7 @@ export interface StudyTaking {
 }
 
 export type StudyEnd =
-  | { readonly kind: 'made'; readonly at: string; readonly made: StudyMade }
+  | { readonly kind: 'made'; readonly at: string; readonly made: StudyFinished }
   | { readonly kind: 'dropped'; readonly at: string; readonly because: string };
 
 export interface LoggedStudy {
@@ -61,9 +61,9 @@ export function gaugeStudiesOf(entries: readonly StationEntry[]): readonly Logge
 function next(before: LoggedStudy | null, event: StudyEvent, at: string): LoggedStudy | null {
   if (before !== null && before.end !== null) return before;
   switch (event.type) {
-    case 'gauge-study-begun':
+    case 'gauge-study-started':
       return before ?? opened(event);
-    case 'gauge-study-made':
+    case 'gauge-study-finished':
       return { ...(before ?? wholeOnly(event)), end: { kind: 'made', at, made: event } };
     case 'gauge-study-dropped':
       return before && { ...before, end: { kind: 'dropped', at, because: event.because } };
@@ -74,16 +74,16 @@ function next(before: LoggedStudy | null, event: StudyEvent, at: string): Logged
 }
 
 /** Null where the order was not drawn for the plan. */
-function opened(begun: StudyBegun): LoggedStudy | null {
-  const { study, tool, serial, appraisers, parts, trials, order } = begun;
+function opened(started: StudyStarted): LoggedStudy | null {
+  const { study, tool, serial, appraisers, parts, trials, order } = started;
   const plan = planFrom({ appraisers, parts, trials });
   const exercise = plan.ok ? drawnExercise(plan.value, order) : plan;
   if (!exercise.ok) return null;
-  const taking = { begun, exercise: exercise.value, from: [], takenBack: 0 };
+  const taking = { started, exercise: exercise.value, from: [], takenBack: 0 };
   return { study, tool, serial, plan: exercise.value.plan, taking, end: null };
 }
 
-function wholeOnly({ study, tool, serial, appraisers, parts, readings }: StudyMade): LoggedStudy {
+function wholeOnly({ study, tool, serial, appraisers, parts, readings }: StudyFinished): LoggedStudy {
   const plan = { appraisers, parts, trials: readings[0]?.[0]?.length ?? 0 };
   return { study, tool, serial, plan, taking: null, end: null };
 }
@@ -136,7 +136,7 @@ export const unknownStudy = (study: string): Problem => ({
 });
 
 const made = (study: string): Problem => ({
-  code: 'study-made',
+  code: 'study-finished',
   where: study,
   message: 'this study is whole and recorded',
   next: `See "plugmark gauge-study show ${study}".`,

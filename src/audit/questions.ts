@@ -4,7 +4,7 @@ import { readingFor } from '../job/measurement.ts';
 import { formatGap } from '../quantity/length.ts';
 import { formatTorque } from '../quantity/torque.ts';
 import type { AttemptRow } from './attempt.ts';
-import type { LookBack } from './lookback-state.ts';
+import type { ImpactAssessment } from './impact-state.ts';
 import type { Setup } from './setup.ts';
 
 /** A job as the station's list has it. */
@@ -28,9 +28,9 @@ export interface JobAnswer extends AskedJob {
   /** Proofs that the job rests on. */
   readonly proven: number;
   readonly simulated: boolean;
-  /** Look-backs that put proofs of it in question later, in words. */
+  /** Impact assessments that put proofs of it in question later, in words. */
   readonly questioned: readonly string[];
-  /** In words, those look-backs among them; empty where nothing wants an explanation. */
+  /** In words, those impact assessments among them; empty where nothing wants an explanation. */
   readonly exceptions: readonly string[];
 }
 
@@ -39,10 +39,10 @@ export function answerFor(
   job: AskedJob,
   attempts: readonly AttemptRow[],
   setup: Setup | null,
-  lookBacks: readonly LookBack[],
+  impacts: readonly ImpactAssessment[],
 ): JobAnswer {
   const each = (of: (row: AttemptRow) => string) => [...new Set(attempts.map(of))];
-  const questioned = lookBacks.flatMap((one) => lookBackException(one, job.job));
+  const questioned = impacts.flatMap((one) => impactException(one, job.job));
   return {
     ...job,
     technicians: each(({ technician }) => technician),
@@ -103,10 +103,10 @@ export function attemptException(row: AttemptRow): readonly string[] {
   return censored === null ? [] : [`${which}: ${censored}`];
 }
 
-function lookBackException({ assessment, items, made }: LookBack, job: string): readonly string[] {
+function impactException({ assessment, items, made }: ImpactAssessment, job: string): readonly string[] {
   const item = items.find((one) => one.job === job);
   if (item === undefined) return [];
   const sort = item.sort === 'out' ? 'OUT' : 'DOUBTFUL';
   const decided = item.decided.at(-1)?.decision ?? 'not decided';
-  return [`look-back ${assessment} on ${made.tool} (${made.serial}): ${sort}, ${decided}`];
+  return [`impact assessment ${assessment} on ${made.tool} (${made.serial}): ${sort}, ${decided}`];
 }

@@ -4,7 +4,7 @@
  */
 import { z } from 'zod';
 import { monthsLater } from '../instrument/dates.ts';
-import type { LookBack } from './lookback-state.ts';
+import type { ImpactAssessment } from './impact-state.ts';
 import type { AskedJob } from './questions.ts';
 
 export const retentionSchema = z.strictObject({
@@ -33,24 +33,24 @@ export interface Kept {
 export function keptOf(
   jobs: readonly AskedJob[],
   { years }: Retention,
-  lookBacks: readonly LookBack[],
+  impacts: readonly ImpactAssessment[],
   today: string,
 ): readonly Kept[] {
   const rested = new Map(
-    lookBacks
+    impacts
       .filter(({ closed }) => closed === null)
       .flatMap(({ assessment, items }) => items.map(({ job }) => [job, assessment] as const)),
   );
   return jobs.map(({ job, state, lastAt }) => {
     const lastOn = lastAt.slice(0, 10);
     const until = monthsLater(lastOn, 12 * years);
-    const lookBack = rested.get(job);
+    const impact = rested.get(job);
     const because =
       state === 'open'
         ? 'the job is still open'
-        : lookBack === undefined
+        : impact === undefined
           ? null
-          : `look-back ${lookBack} is not closed`;
+          : `impact assessment ${impact} is not closed`;
     const standing = until >= today ? 'must' : because === null ? 'may' : 'held';
     return { job, state, lastOn, until, standing, because };
   });

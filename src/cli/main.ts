@@ -10,8 +10,8 @@ import { declarePulls } from './declare/pulls.ts';
 import { declareStation } from './declare/station.ts';
 import { declareWindow } from './declare/window.ts';
 import { declareWork } from './declare/work.ts';
-import { EXIT, type ExitCode, guarded } from './exit.ts';
-import { programVersion } from './version.ts';
+import { programVersion } from './help/version.ts';
+import { EXIT, type ExitCode, guarded } from './terminal/exit.ts';
 
 const CAUTION =
   'Work on a cold engine with the ignition off, by hand, never with a power tool. The service information of the\n' +

@@ -29,7 +29,7 @@ export type ReadingFrom = z.infer<typeof readingFromSchema>;
 /** What happens to a gauge study, from its plan to its end. When a reading was had, its entry says. */
 export const gaugeStudyEvents = [
   z.strictObject({
-    type: z.literal('gauge-study-begun'),
+    type: z.literal('gauge-study-started'),
     study,
     tool,
     serial,
@@ -57,7 +57,7 @@ export const gaugeStudyEvents = [
   z.strictObject({ type: z.literal('gauge-study-dropped'), study, because: z.string().min(1).max(200) }),
   /** Every appraiser measured every part as often, with a tool of the station; what it comes to follows from the readings. */
   z.strictObject({
-    type: z.literal('gauge-study-made'),
+    type: z.literal('gauge-study-finished'),
     study,
     tool,
     serial,

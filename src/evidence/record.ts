@@ -34,7 +34,7 @@ const MAX_ENTRIES = 20_000;
  * is ten times what thirty-two plugs with six pulls each take.
  */
 const MAX_ATTEMPTS = 4000;
-const ATTEMPTS: ReadonlySet<string> = new Set(['gap-measured', 'pull-found', 'pull-placed']);
+const ATTEMPTS: ReadonlySet<string> = new Set(['gap-measured', 'pull-detected', 'pull-placed']);
 const attemptsIn = (entries: readonly LogEntry[]) =>
   entries.filter(({ event }) => ATTEMPTS.has(event.type)).length;
 

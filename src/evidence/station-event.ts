@@ -7,15 +7,17 @@ import { publicJwkSchema } from './jwk.ts';
 
 const name = z.string().min(1).max(80);
 const words = z.string().min(1).max(200);
-const assessment = z.string().regex(/^LB-[1-9]\d{0,5}$/, 'expected the number of a look-back, like LB-1');
+const assessment = z
+  .string()
+  .regex(/^IA-[1-9]\d{0,5}$/, 'expected the number of an impact assessment, like IA-1');
 const count = z.int().nonnegative();
 
 /** What becomes of a vehicle whose proof is in doubt: to come back, its owner told, left as it is, or done again. */
-export const lookBackDecisionSchema = z.enum(['recall', 'inform', 'accept', 'redone']);
-export type LookBackDecision = z.infer<typeof lookBackDecisionSchema>;
+export const impactDecisionSchema = z.enum(['recall', 'inform', 'accept', 'redone']);
+export type ImpactDecision = z.infer<typeof impactDecisionSchema>;
 
-/** One job that a look-back touches: what its proofs come to with the errors that were found. */
-export const lookBackItemSchema = z.strictObject({
+/** One job that an impact assessment touches: what its proofs come to with the errors that were found. */
+export const impactItemSchema = z.strictObject({
   job: z.string().min(1).max(40),
   /** The day of the job. */
   on: z.iso.date(),
@@ -45,7 +47,7 @@ export const lookBackItemSchema = z.strictObject({
     .min(1)
     .max(200),
 });
-export type LookBackItem = z.infer<typeof lookBackItemSchema>;
+export type ImpactItem = z.infer<typeof impactItemSchema>;
 
 /** Why a key is no longer to be believed. Only a compromised one could have signed under an earlier date. */
 export const revocationReasonSchema = z.enum(['retired', 'lost', 'compromised']);
@@ -102,13 +104,13 @@ export const stationEventSchema = z.discriminatedUnion('type', [
     stillIn: count,
     doubtful: count,
     out: count,
-    items: z.array(lookBackItemSchema).max(20_000),
+    items: z.array(impactItemSchema).max(20_000),
   }),
   z.strictObject({
     type: z.literal('item-decided'),
     assessment,
     job: z.string().min(1).max(40),
-    decision: lookBackDecisionSchema,
+    decision: impactDecisionSchema,
     /** The later job on the same vehicle that did it again. */
     redoneIn: z.string().min(1).max(40).exactOptional(),
     because: words,

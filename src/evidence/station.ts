@@ -87,11 +87,11 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
     case 'item-decided':
     case 'assessment-closed':
     case 'certificate-kept':
-    case 'gauge-study-begun':
+    case 'gauge-study-started':
     case 'gauge-study-read':
     case 'gauge-study-taken-back':
     case 'gauge-study-dropped':
-    case 'gauge-study-made':
+    case 'gauge-study-finished':
       return state;
   }
 }

@@ -2,7 +2,7 @@ import type { Problem } from '../problem.ts';
 import { order } from '../quantity/compare.ts';
 import { certificateProblem } from './certificate.ts';
 import { monthsLater } from './dates.ts';
-import type { FoundOut, Instrument } from './instrument.ts';
+import type { Instrument, OutOfTolerance } from './instrument.ts';
 
 /** What a job asks of an instrument. */
 export interface Task {
@@ -88,16 +88,16 @@ export function dueDate({ certificate, interval }: Instrument): string | null {
  * Problems: `found-out`, `calibration-expired`, `cycles-used-up`, `out-of-range`, `outside-calibration`.
  */
 export function unfit(instrument: Instrument, task: Task): readonly Problem[] {
-  const { id, range, certificate, interval, cyclesUsed, foundOut } = instrument;
+  const { id, range, certificate, interval, cyclesUsed, outOfTolerance } = instrument;
   const problems: Problem[] = [];
   const due = dueDate(instrument);
   const say = (code: string, field: string, message: string, next: string) =>
     problems.push({ code, where: `tool ${id}: ${field}`, message, next });
-  if (foundOut !== undefined)
+  if (outOfTolerance !== undefined)
     say(
-      'found-out',
+      'out-of-tolerance',
       'certificate',
-      `it was found out on ${foundOut.on} (${foundOut.lookBack}): ${offBy(instrument, foundOut)}; no window here allows for that`,
+      `it was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(instrument, outOfTolerance)}; no window here allows for that`,
       'Have it adjusted and calibrated, and give the certificate of that day or later.',
     );
   if (due !== null && due < task.on)
@@ -131,7 +131,7 @@ export function unfit(instrument: Instrument, task: Task): readonly Problem[] {
 }
 
 /** How far off it was found, as words: "off by -1.1 N·m at 30 N·m". */
-export function offBy(instrument: Instrument, { reading, error }: FoundOut): string {
+export function offBy(instrument: Instrument, { reading, error }: OutOfTolerance): string {
   const unit = unitOf(instrument);
   return `off by ${error > 0 ? '+' : ''}${places(error)} ${unit} at ${places(reading)} ${unit}`;
 }

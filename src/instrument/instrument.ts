@@ -5,16 +5,16 @@ import { certificateSchema } from './certificate.ts';
 const basis = z.string().min(1).max(160);
 
 /** What a laboratory found of an instrument that no certificate from that day on has put right. */
-export const foundOutSchema = z.strictObject({
-  /** Number of the look-back that holds what was found. */
-  lookBack: z.string().regex(/^LB-[1-9]\d{0,5}$/, 'expected the number of a look-back, like LB-1'),
+export const outOfToleranceSchema = z.strictObject({
+  /** Number of the impact assessment that holds what was found. */
+  impact: z.string().regex(/^IA-[1-9]\d{0,5}$/, 'expected the number of an impact assessment, like IA-1'),
   /** The day of the finding. */
   on: z.iso.date(),
   /** Where it was off the most, against what is permitted there; in N·m or mm. */
   reading: z.number(),
   error: z.number(),
 });
-export type FoundOut = z.infer<typeof foundOutSchema>;
+export type OutOfTolerance = z.infer<typeof outOfToleranceSchema>;
 
 /** An instrument of the station: which tool it is, and how far it may be off. Amounts in N·m (torque) or mm (length). */
 export const instrumentSchema = z.strictObject({
@@ -59,6 +59,6 @@ export const instrumentSchema = z.strictObject({
   /** How far it may wander within a year. */
   driftPerYear: z.strictObject({ within: permissibleDeviationSchema, basis }).exactOptional(),
   /** Of the log, never of a station file: frozen with a job, so that the job is judged again as it was opened. */
-  foundOut: foundOutSchema.exactOptional(),
+  outOfTolerance: outOfToleranceSchema.exactOptional(),
 });
 export type Instrument = z.infer<typeof instrumentSchema>;

@@ -1,24 +1,24 @@
 import { gapCheckOf } from '../plug/gap.ts';
 import { crowfootOf, leverage } from '../plug/geometry.ts';
 import type { Problem } from '../problem.ts';
-import type { FoundPull, Pull } from '../pull/pull.ts';
+import type { DetectedPull, Pull } from '../pull/pull.ts';
 import type { PullDetector } from '../pull/pull-detector.ts';
-import { toldPull } from '../pull/told.ts';
+import { roundedPull } from '../pull/rounded.ts';
 import { encodeSamples } from '../pull/trace.ts';
 import { type LinkState, type Reading, scaled, type ToolId } from '../reading.ts';
 import { err, ok, type Result } from '../result.ts';
 import { place, SETTLED_MS, settle } from '../sequence/place.ts';
-import { oldPlugAtHand } from './around.ts';
 import type { Command } from './command.ts';
+import { eventOf } from './command-event.ts';
 import type { JobEvent } from './event.ts';
 import { type Feed, newFeed, notAValue } from './feed.ts';
 import { fold } from './fold.ts';
+import { oldPlugAtHand } from './fold-checklist.ts';
 import { follow } from './following.ts';
 import { declared, judgedReading } from './judging.ts';
 import { phaseOf } from './phase.ts';
-import { type Desk, placed } from './placing.ts';
+import { type BenchContext, placed } from './placing.ts';
 import { refused } from './refusal.ts';
-import { eventOf } from './said.ts';
 import { attemptOf, situation, stoppedShort } from './situation.ts';
 import { torqueWindowOf } from './stage.ts';
 import type { JobState } from './state.ts';
@@ -75,7 +75,7 @@ export function createBench(opened: JobState): Bench {
     out.push(event);
     state = fold(state, event);
   };
-  const desk: Desk = { state: () => state, emit };
+  const desk: BenchContext = { state: () => state, emit };
 
   const flush = (tool: ToolId, feed: Feed) => {
     if (feed.atUs.length === 0) return;
@@ -94,7 +94,7 @@ export function createBench(opened: JobState): Bench {
   /** No more samples come from this tool: a pull under way will never be whole. */
   const cut = (tool: ToolId, feed: Feed | undefined, reason: 'link-lost' | 'stopped') => {
     const found = feed?.detector.cut(reason) ?? null;
-    if (found !== null) pullFound(tool, found);
+    if (found !== null) pullDetected(tool, found);
   };
 
   // What the bench makes of an input always stands behind it in the log: replay relies on that order.
@@ -107,10 +107,10 @@ export function createBench(opened: JobState): Bench {
     pullsBefore = state.pullCount;
   };
 
-  const pullFound = (tool: ToolId, found: FoundPull) => {
-    const pull: Pull = { ...toldPull(found), pull: state.pullCount + 1, tool };
+  const pullDetected = (tool: ToolId, found: DetectedPull) => {
+    const pull: Pull = { ...roundedPull(found), pull: state.pullCount + 1, tool };
     if (stroke !== null && pull.startUs - stroke.endUs >= SETTLED_US) settleStroke();
-    emit({ type: 'pull-found', ...pull });
+    emit({ type: 'pull-detected', ...pull });
     const at = situation(state, pullsBefore);
     const placement = place(pull, at);
     // A question goes over to the stroke that went on from the one that raised it.
@@ -159,7 +159,7 @@ export function createBench(opened: JobState): Bench {
     const waitedUs = value.atUs - (feed.atUs[0] ?? value.atUs);
     const keepUs = feed.detector.live().pulling ? KEEP_PULLING_US : KEEP_RESTING_US;
     if (found !== null || waitedUs >= keepUs) flush(tool, feed);
-    if (found !== null) pullFound(tool, found);
+    if (found !== null) pullDetected(tool, found);
     if (stroke === null || feed.detector.live().pulling || value.atUs - stroke.endUs < SETTLED_US) return;
     flush(tool, feed);
     settleStroke();
@@ -172,7 +172,7 @@ export function createBench(opened: JobState): Bench {
     if (old !== null) {
       const gapMm = scaled(value.counts, feed.exponent + 3);
       emit({
-        type: 'old-gap-found',
+        type: 'old-gap-measured',
         tool,
         reading: value.n,
         atUs: value.atUs,

@@ -28,7 +28,7 @@ export type Command =
       readonly why: string;
     }
   /** The gap was looked at, because the specification permits no more. */
-  | { readonly do: 'gap-seen'; readonly cylinder: number; readonly sound: boolean }
+  | { readonly do: 'gap-inspected'; readonly cylinder: number; readonly sound: boolean }
   /** The two wires were tried. */
   | { readonly do: 'gap-wire'; readonly cylinder: number; readonly outcome: WireOutcome }
   /** The plug for this cylinder goes to the scrap. */

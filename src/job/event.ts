@@ -151,12 +151,12 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     judgement: judgementSchema,
   }),
   /** Somebody looked at the gap, because the specification permits no more. */
-  z.strictObject({ type: z.literal('gap-seen'), cylinder, sound: z.boolean() }),
+  z.strictObject({ type: z.literal('gap-inspected'), cylinder, sound: z.boolean() }),
   /** Go/no-go by two wires; a `gap-measured` of the tool `wire` follows. */
   z.strictObject({ type: z.literal('wire-tried'), cylinder, outcome: z.enum(['fits', 'tight', 'wide']) }),
   /** The plug for this cylinder is thrown away, and another takes its place. */
   z.strictObject({ type: z.literal('plug-scrapped'), cylinder, reason: scrapReasonSchema }),
-  pullSchema.extend({ type: z.literal('pull-found') }),
+  pullSchema.extend({ type: z.literal('pull-detected') }),
   z.strictObject({
     type: z.literal('pull-placed'),
     pull: z.int().min(1),
@@ -218,7 +218,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
   }),
   /** A gap reading that came while the old plugs were read; it is held against no window. */
   z.strictObject({
-    type: z.literal('old-gap-found'),
+    type: z.literal('old-gap-measured'),
     tool: toolId,
     reading: z.int().min(1),
     atUs: us,

@@ -1,6 +1,6 @@
-import { answered } from './answered.ts';
-import { foldAround, isAround, oldPlugDue } from './around.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
+import { answered } from './fold-answer.ts';
+import { foldChecklist, isChecklistEvent, oldPlugDue } from './fold-checklist.ts';
 import { pullPlaced, retighten, withCylinder, withGiven } from './fold-pulls.ts';
 import { firstGapState, gapStepOf, withGapStep, withNewPlug } from './plugs.ts';
 import { isOver, type JobState, type Settlement, type StepState } from './state.ts';
@@ -69,7 +69,7 @@ function opened(event: JobEventOf<'job-opened'>): JobState {
 }
 
 function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>): JobState {
-  if (isAround(event)) return foldAround(state, event);
+  if (isChecklistEvent(event)) return foldChecklist(state, event);
   switch (event.type) {
     case 'session-started':
       return {
@@ -90,11 +90,11 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
       return withTool(state, event.tool, { tool: event.tool, link: 'lost', reason: event.reason });
     case 'gap-measured':
       return gapMeasured(state, event);
-    case 'gap-seen':
-      return gapSeen(state, event);
+    case 'gap-inspected':
+      return gapInspected(state, event);
     case 'plug-scrapped':
       return plugScrapped(state, event.cylinder);
-    case 'pull-found': {
+    case 'pull-detected': {
       const { type: _type, ...pull } = event;
       return { ...state, pullCount: pull.pull, lastPull: pull };
     }
@@ -169,7 +169,7 @@ function gapMeasured(state: JobState, event: JobEventOf<'gap-measured'>): JobSta
   };
 }
 
-function gapSeen(state: JobState, { cylinder, sound }: JobEventOf<'gap-seen'>): JobState {
+function gapInspected(state: JobState, { cylinder, sound }: JobEventOf<'gap-inspected'>): JobState {
   const step = sound
     ? ({ do: 'fit', because: 'it looks sound' } as const)
     : ({ do: 'replace', because: 'it does not look sound' } as const);

@@ -4,7 +4,7 @@ import type { Placement } from '../sequence/place.ts';
 import { openItems } from './closing.ts';
 import type { Command } from './command.ts';
 import { judgedWires } from './judging.ts';
-import { type Desk, placed, placedByHand } from './placing.ts';
+import { type BenchContext, placed, placedByHand } from './placing.ts';
 import { attemptOf, leftOut, stoppedShort } from './situation.ts';
 import { torqueStep } from './torque-step.ts';
 
@@ -12,7 +12,7 @@ import { torqueStep } from './torque-step.ts';
 const WIRES = 'wire';
 
 /** The command, and what the rules make of it. It must not be one that would be refused. */
-export function follow(desk: Desk, command: Command): void {
+export function follow(desk: BenchContext, command: Command): void {
   switch (command.do) {
     case 'answer':
       answer(desk, command);
@@ -39,20 +39,20 @@ export function follow(desk: Desk, command: Command): void {
   }
 }
 
-function wires({ state, emit }: Desk, { cylinder, outcome }: Command & { do: 'gap-wire' }): void {
+function wires({ state, emit }: BenchContext, { cylinder, outcome }: Command & { do: 'gap-wire' }): void {
   const judgement = judgedWires(state(), outcome);
   const tried = state().cylinders.find((c) => c.cylinder === cylinder)?.gaps.length ?? 0;
   emit({ type: 'wire-tried', cylinder, outcome });
   emit({ type: 'gap-measured', tool: WIRES, reading: tried + 1, atUs: 0, cylinder, judgement });
 }
 
-function accept({ state, emit }: Desk, { pull, by, reason }: Command & { do: 'accept' }): void {
+function accept({ state, emit }: BenchContext, { pull, by, reason }: Command & { do: 'accept' }): void {
   const question = state().questions.find((open) => open.pull === pull);
   if (question === undefined) return;
   emit({ type: 'pull-accepted', pull, cylinder: question.cylinder, by, reason });
 }
 
-function answer(desk: Desk, { pull: number, answer: given }: Command & { do: 'answer' }): void {
+function answer(desk: BenchContext, { pull: number, answer: given }: Command & { do: 'answer' }): void {
   const question = desk.state().questions.find((open) => open.pull === number);
   const attempt = attemptOf(desk.state(), number);
   if (question === undefined || attempt === undefined) return;
@@ -83,7 +83,7 @@ function answer(desk: Desk, { pull: number, answer: given }: Command & { do: 'an
   }
 }
 
-function give(desk: Desk, { pull: number, cylinder, why }: Command & { do: 'give-pull' }): void {
+function give(desk: BenchContext, { pull: number, cylinder, why }: Command & { do: 'give-pull' }): void {
   const attempt = attemptOf(desk.state(), number);
   if (attempt === undefined) return;
   desk.emit({ type: 'pull-given', pull: number, cylinder, why });

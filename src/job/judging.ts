@@ -45,14 +45,14 @@ export function judgedBy(
   peakStandard: number | null,
 ): Judgement {
   const { value, budget } = measured(instrument, reading, circumstances, peakStandard);
-  return toldJudgement(judge(value, budget.expanded, knownAsWell(rule, window, budget.expanded)));
+  return roundedJudgement(judge(value, budget.expanded, knownAsWell(rule, window, budget.expanded)));
 }
 
 /** A probability is never told as a certainty. */
 const [LEAST, MOST] = [0.000001, 0.999999];
 
 /** A judgement, decided on all digits, with those that mean something. */
-export function toldJudgement(judgement: Judgement): Judgement {
+export function roundedJudgement(judgement: Judgement): Judgement {
   return {
     ...judgement,
     value: rounded(judgement.value, 6),

@@ -73,7 +73,7 @@ export function phasesOf(state: JobState): readonly { readonly phase: Phase; rea
 export function phaseOf(state: JobState): Phase {
   if (state.closed !== null) return 'closed';
   const open = phasesOf(state).filter(({ done }) => !done);
-  const begun = state.cylinders.some(({ pulls }) => pulls.length > 0);
-  const atWork = begun && open.some(({ phase }) => phase === 'gap' || phase === 'torque');
+  const started = state.cylinders.some(({ pulls }) => pulls.length > 0);
+  const atWork = started && open.some(({ phase }) => phase === 'gap' || phase === 'torque');
   return atWork ? 'torque' : (open[0]?.phase ?? 'sign');
 }

@@ -8,13 +8,13 @@ import { torqueWindowOf } from './stage.ts';
 import type { JobState } from './state.ts';
 
 /** Where events are made one after the other, each folded into the state before the next. */
-export interface Desk {
+export interface BenchContext {
   readonly state: () => JobState;
   readonly emit: (event: JobEvent) => void;
 }
 
 /** A pull is given its place, and judged where there is anything to judge. */
-export function placed({ state, emit }: Desk, pull: Pull, wanted: Placement): void {
+export function placed({ state, emit }: BenchContext, pull: Pull, wanted: Placement): void {
   const placement = asProven(pull, wanted);
   emit({
     type: 'pull-placed',
@@ -25,7 +25,7 @@ export function placed({ state, emit }: Desk, pull: Pull, wanted: Placement): vo
 }
 
 /** A person said where a pull was: the strokes before it and the re-hits behind it, all at one grip, go with it. */
-export function placedByHand(desk: Desk, pull: Pull, placement: Placement): void {
+export function placedByHand(desk: BenchContext, pull: Pull, placement: Placement): void {
   const others = grip(desk.state(), pull.pull).filter((other) => other.pull.pull !== pull.pull);
   placed(desk, pull, placement);
   const because = `with pull ${pull.pull}`;

@@ -1,5 +1,5 @@
 /** The plug in a cylinder: the readings of its own gap, and what they ask for. */
-import { adjustingOf, type GapSeen, type GapStep, gapCheckOf, gapStep } from '../plug/gap.ts';
+import { adjustingOf, type GapInspected, type GapStep, gapCheckOf, gapStep } from '../plug/gap.ts';
 import { orThrow } from '../result.ts';
 import type { CylinderState, GapAttempt, JobState, PlugState, StepState } from './state.ts';
 
@@ -44,7 +44,7 @@ export function gapStepOf(state: JobState, { cylinder, gaps }: CylinderState): G
     : gapStep({ last, step }, reading, rules);
 }
 
-const seen = ({ judgement }: GapAttempt): GapSeen => ({
+const seen = ({ judgement }: GapAttempt): GapInspected => ({
   valueMm: judgement.value,
   proven: judgement.result === 'OK',
 });

@@ -29,7 +29,7 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
       return attemptOf(state, command.pull) === undefined ? `There is no pull ${command.pull}.` : null;
     case 'left-out':
       return notLeftOut(state, command);
-    case 'gap-seen':
+    case 'gap-inspected':
       return gapCheckOf(state.order.specification) === 'visual-only'
         ? null
         : 'The gap of this job is not judged by eye.';

@@ -2,18 +2,18 @@ import { isDeepStrictEqual } from 'node:util';
 import { decodeSamples } from '../pull/trace.ts';
 import { err, ok, type Result } from '../result.ts';
 import { type Bench, type BenchInput, createBench, RULES } from './bench.ts';
+import { commandOf } from './command-event.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
 import { fold } from './fold.ts';
 import { openJob } from './open.ts';
-import { commandOf } from './said.ts';
 
 /** What the rules make of inputs; everything else in a job's log is input. */
 const DERIVED: ReadonlySet<JobEvent['type']> = new Set([
   'uncertainty-declared',
   'gap-measured',
-  'old-gap-found',
+  'old-gap-measured',
   'removal-felt',
-  'pull-found',
+  'pull-detected',
   'pull-placed',
   'job-closed',
 ]);

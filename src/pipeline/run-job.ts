@@ -2,8 +2,8 @@ import { EMPTY, filter, interval, map, merge, type Observable, of, takeUntil, ta
 import type { LogEntry, Stamp, StationLog } from '../evidence/log.ts';
 import type { Bench, BenchInput } from '../job/bench.ts';
 import type { Command } from '../job/command.ts';
+import { commandOf } from '../job/command-event.ts';
 import { fold } from '../job/fold.ts';
-import { commandOf } from '../job/said.ts';
 import type { JobState } from '../job/state.ts';
 import type { Problem } from '../problem.ts';
 import type { LinkState, Reading, ToolId } from '../reading.ts';

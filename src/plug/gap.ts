@@ -130,7 +130,7 @@ export function adjustingOf({ gapRules }: Specification, plug: Plug): Result<Adj
 }
 
 /** One reading of the gap of a plug, and whether it proved the gap. */
-export interface GapSeen {
+export interface GapInspected {
   readonly valueMm: number;
   readonly proven: boolean;
 }
@@ -145,7 +145,7 @@ export interface GapStep {
 
 /** What is known of a plug's gap before a reading; null while nobody measured it. */
 export interface GapSoFar {
-  readonly last: GapSeen | null;
+  readonly last: GapInspected | null;
   readonly step: GapStep | null;
 }
 
@@ -161,14 +161,14 @@ export interface GapRules {
  * The next step for one plug after one more reading of its gap. A change between readings counts as bending only beyond
  * `noticeableMm`; it adds up, because the metal does.
  */
-export function gapStep({ last, step }: GapSoFar, reading: GapSeen, rules: GapRules): GapStep {
+export function gapStep({ last, step }: GapSoFar, reading: GapInspected, rules: GapRules): GapStep {
   if (step?.do === 'replace') return step;
   const change = last === null ? 0 : Math.abs(reading.valueMm - last.valueMm);
   const bentMm = (step?.bentMm ?? 0) + (compare(change, rules.noticeableMm) > 0 ? change : 0);
   return { ...afterReading(reading, bentMm, rules), bentMm };
 }
 
-function afterReading({ valueMm, proven }: GapSeen, bentMm: number, rules: GapRules): GapStep {
+function afterReading({ valueMm, proven }: GapInspected, bentMm: number, rules: GapRules): GapStep {
   const { allowed, because, bendMostMm } = rules.adjusting;
   const most = `${bendMostMm.toFixed(2)} mm`;
   if (bentMm > 0 && !allowed) return { do: 'replace', because: `it was bent, but ${because}` };

@@ -1,4 +1,4 @@
-import type { FoundPull, Turn } from './pull.ts';
+import type { DetectedPull, Turn } from './pull.ts';
 import { HARD_DEG, HARDLY_DEG, SOFT_DEG, seatingOf } from './seat.ts';
 
 /** What a pull is held against. Torque in N·m. */
@@ -60,13 +60,13 @@ const ADVISED_WITHIN = 0.25;
 const WIND_UP_DEG = 10;
 
 /** Everything that this pull gives reason to say, gravest first; empty for a good one. */
-export function adviceOn(pull: FoundPull, at: Coached): Advice[] {
+export function adviceOn(pull: DetectedPull, at: Coached): Advice[] {
   const tops = [turned(pull, at), endOfScale(pull), followThrough(pull), tooFast(pull, at)];
   const rest = [fellBack(pull), zeroNotSettled(pull, at), clickNotVisible(pull, at)];
   return [...tops, ...rest].filter((advice) => advice !== null);
 }
 
-function turned(pull: FoundPull, { seat, lowerNm, advised }: Coached): Advice | null {
+function turned(pull: DetectedPull, { seat, lowerNm, advised }: Coached): Advice | null {
   if (seat === null || pull.peakNm < HALF_WAY * lowerNm) return null;
   if (pull.turn === null) return seat === 'new gasket' ? earlyTorque(pull) : null;
   return pull.peakNm < lowerNm
@@ -86,18 +86,18 @@ const around = ({ lowerDeg, upperDeg }: NonNullable<Coached['advised']>): readon
   upperDeg * (1 + ADVISED_WITHIN) + WIND_UP_DEG,
 ];
 
-function earlyTorque({ riseMs, rise }: FoundPull): Advice | null {
+function earlyTorque({ riseMs, rise }: DetectedPull): Advice | null {
   if (riseMs < PLUG_TURNS_MS) return null;
   const between = (from: number, to: number) => (rise.reachedMs[to] ?? 0) - (rise.reachedMs[from] ?? 0);
   const even = between(1, 3) / Math.max(between(5, 7), 1);
   return even > EVEN_RISE ? null : { kind: 'early-torque', figure: even, limit: EVEN_RISE };
 }
 
-function endOfScale({ saturated, highestNm }: FoundPull): Advice | null {
+function endOfScale({ saturated, highestNm }: DetectedPull): Advice | null {
   return saturated ? { kind: 'end-of-scale-nm', figure: highestNm, limit: highestNm } : null;
 }
 
-function followThrough({ peakNm, peakStandardNm, releaseNm }: FoundPull): Advice | null {
+function followThrough({ peakNm, peakStandardNm, releaseNm }: DetectedPull): Advice | null {
   if (releaseNm === null) return null;
   const beyond = (100 * (peakNm - releaseNm)) / releaseNm;
   const doubt = (200 * peakStandardNm) / releaseNm;
@@ -105,7 +105,7 @@ function followThrough({ peakNm, peakStandardNm, releaseNm }: FoundPull): Advice
   return { kind: 'follow-through-percent', figure: beyond, limit: FOLLOW_THROUGH_PERCENT };
 }
 
-function tooFast({ release, rise, releaseNm, stream }: FoundPull, { clicks }: Coached): Advice | null {
+function tooFast({ release, rise, releaseNm, stream }: DetectedPull, { clicks }: Coached): Advice | null {
   if (!clicks || release !== 'seen' || releaseNm === null || stream === 'maxima') return null;
   const ms = (200 * releaseNm) / Math.max(rise.slopeAtTopNmPerS, 1e-9);
   return ms < LAST_FIFTH_AT_LEAST_MS
@@ -113,20 +113,20 @@ function tooFast({ release, rise, releaseNm, stream }: FoundPull, { clicks }: Co
     : null;
 }
 
-function fellBack({ rise, peakNm }: FoundPull): Advice | null {
+function fellBack({ rise, peakNm }: DetectedPull): Advice | null {
   const percent = (100 * rise.setbackNm) / Math.max(Math.abs(peakNm), 1e-9);
   return percent > FELL_BACK_PERCENT
     ? { kind: 'fell-back-percent', figure: percent, limit: FELL_BACK_PERCENT }
     : null;
 }
 
-function zeroNotSettled({ zeroSettled, zeroNm, stream }: FoundPull, { lowerNm }: Coached): Advice | null {
+function zeroNotSettled({ zeroSettled, zeroNm, stream }: DetectedPull, { lowerNm }: Coached): Advice | null {
   const limit = (ZERO_PERCENT / 100) * lowerNm;
   if (stream === 'maxima' || (zeroSettled && Math.abs(zeroNm) <= limit)) return null;
   return { kind: 'zero-not-settled-nm', figure: zeroNm, limit };
 }
 
-function clickNotVisible({ release, longestGapUs }: FoundPull, { clicks }: Coached): Advice | null {
+function clickNotVisible({ release, longestGapUs }: DetectedPull, { clicks }: Coached): Advice | null {
   if (!clicks || release !== 'not-visible') return null;
   return { kind: 'click-not-visible-ms', figure: longestGapUs / 1000, limit: CLICK_VISIBLE_MS };
 }

@@ -1,8 +1,8 @@
-import { begun } from './begun.ts';
-import type { Ending } from './found.ts';
+import type { Ending } from './detected.ts';
 import { createMaximaDetector } from './maxima.ts';
-import type { FoundPull } from './pull.ts';
+import type { DetectedPull } from './pull.ts';
 import type { PullDetector } from './pull-detector.ts';
+import { started } from './pull-start.ts';
 import { RecentSamples } from './recent.ts';
 import { Rest } from './rest.ts';
 import type { DetectorSettings } from './settings.ts';
@@ -37,11 +37,11 @@ class SampleDetector implements PullDetector {
     this.#rest = new Rest(settings);
   }
 
-  push(atUs: number, nm: number, angleDeg?: number): FoundPull | null {
+  push(atUs: number, nm: number, angleDeg?: number): DetectedPull | null {
     this.#oneUs[0] = atUs;
     this.#oneNm[0] = nm;
     this.#oneDeg[0] = angleDeg ?? Number.NaN;
-    let found: FoundPull | null = null;
+    let found: DetectedPull | null = null;
     this.#take(this.#oneUs, this.#oneNm, this.#oneDeg, 0, 1, (pull) => {
       found = pull;
     });
@@ -54,13 +54,13 @@ class SampleDetector implements PullDetector {
     from: number,
     to: number,
     angleDeg?: Float64Array,
-  ): FoundPull[] {
-    const found: FoundPull[] = [];
+  ): DetectedPull[] {
+    const found: DetectedPull[] = [];
     this.#take(atUs, nm, angleDeg ?? null, from, to, (pull) => found.push(pull));
     return found;
   }
 
-  cut(reason: 'link-lost' | 'stopped'): FoundPull | null {
+  cut(reason: 'link-lost' | 'stopped'): DetectedPull | null {
     return this.#pull === null ? null : this.#finish(this.#pull, this.#broken(reason));
   }
 
@@ -75,7 +75,7 @@ class SampleDetector implements PullDetector {
     angleDeg: Float64Array | null,
     from: number,
     to: number,
-    give: (pull: FoundPull) => void,
+    give: (pull: DetectedPull) => void,
   ): void {
     for (let i = from; i < to; ) {
       const first = i;
@@ -100,7 +100,7 @@ class SampleDetector implements PullDetector {
   }
 
   /** A sample that does not go on from the one before: behind a gap, beyond rest, or the other way. */
-  #turningPoint(atUs: number, nm: number, angleDeg: number): FoundPull | null {
+  #turningPoint(atUs: number, nm: number, angleDeg: number): DetectedPull | null {
     const pull = this.#pull;
     const gap = atUs - this.#lastUs > HOLE_US;
     const stoodNm = gap ? null : (pull?.standsNm ?? null);
@@ -112,14 +112,14 @@ class SampleDetector implements PullDetector {
     this.#lastUs = atUs;
     this.#lastNm = nm;
     if (this.#rest.beyond(nm)) {
-      const start = begun(atUs, nm, this.#rest, { endUs: this.#lastEndUs, stoodNm });
+      const start = started(atUs, nm, this.#rest, { endUs: this.#lastEndUs, stoodNm });
       this.#pull = new PullUnderWay(this.#settings, start, this.#recent, nm, angleDeg);
     } else this.#rest.begin(atUs, nm);
     return found;
   }
 
   /** The pull, where the sample just taken has ended it. */
-  #ended(pull: PullUnderWay): FoundPull | null {
+  #ended(pull: PullUnderWay): DetectedPull | null {
     const { rested } = pull;
     const stood = rested === null ? pull.stoodAt : null;
     if (rested === null && stood === null) return null;
@@ -132,11 +132,11 @@ class SampleDetector implements PullDetector {
   }
 
   /** An end that shows nothing of what came behind. */
-  #broken(cut: FoundPull['cut']): Ending {
+  #broken(cut: DetectedPull['cut']): Ending {
     return { endUs: this.#lastUs, cut, afterNm: null };
   }
 
-  #finish(pull: PullUnderWay, ending: Ending): FoundPull | null {
+  #finish(pull: PullUnderWay, ending: Ending): DetectedPull | null {
     this.#pull = null;
     const found = pull.finish(ending);
     if (found !== null) this.#lastEndUs = ending.endUs;

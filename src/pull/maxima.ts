@@ -1,4 +1,4 @@
-import type { FoundPull } from './pull.ts';
+import type { DetectedPull } from './pull.ts';
 import type { PullDetector } from './pull-detector.ts';
 import { type DetectorSettings, endsScale } from './settings.ts';
 
@@ -34,7 +34,7 @@ export function createMaximaDetector(settings: DetectorSettings): PullDetector {
   let lastEndUs: number | null = null;
   let sinceLastMs: number | null = null;
 
-  const finish = (done: Cycle): FoundPull => {
+  const finish = (done: Cycle): DetectedPull => {
     cycle = null;
     givenNm = done.peakNm;
     lastEndUs = done.peakUs;
@@ -85,18 +85,18 @@ export function createMaximaDetector(settings: DetectorSettings): PullDetector {
     if (open.risen.length < MOST_RISEN) open.risen.push({ us: atUs, nm: Math.abs(nm) });
   };
 
-  const push = (atUs: number, nm: number): FoundPull | null => {
+  const push = (atUs: number, nm: number): DetectedPull | null => {
     if (!(atUs >= lastUs && Number.isFinite(atUs) && Number.isFinite(nm)))
       throw new RangeError(`torque ${nm} at ${atUs} µs, behind ${lastUs} µs`);
     const highestNm = cycle?.peakNm ?? givenNm;
     const fellNm = Math.abs(highestNm) - nm * Math.sign(highestNm);
-    const begunAnew =
+    const startedAnew =
       fellNm > NEW_CYCLE_SHARE * settings.startNm || atUs - lastUs >= 1000 * settings.silentMs;
     lastUs = atUs;
     nowNm = nm;
-    let found: FoundPull | null = null;
-    if (cycle !== null && (begunAnew || atUs - cycle.peakUs >= FINAL_US)) found = finish(cycle);
-    if (begunAnew) givenNm = 0;
+    let found: DetectedPull | null = null;
+    if (cycle !== null && (startedAnew || atUs - cycle.peakUs >= FINAL_US)) found = finish(cycle);
+    if (startedAnew) givenNm = 0;
     if (cycle !== null) goOn(cycle, atUs, nm);
     else if (Math.abs(nm) >= settings.startNm && Math.abs(nm) - Math.abs(givenNm) > settings.stepNm)
       begin(atUs, nm);
@@ -106,7 +106,7 @@ export function createMaximaDetector(settings: DetectorSettings): PullDetector {
   return {
     push,
     pushBatch(atUs, nm, from, to) {
-      const found: FoundPull[] = [];
+      const found: DetectedPull[] = [];
       for (let i = from; i < to; i++) {
         const pull = push(atUs[i] ?? Number.NaN, nm[i] ?? Number.NaN);
         if (pull !== null) found.push(pull);

@@ -1,4 +1,4 @@
-import type { FoundPull } from './pull.ts';
+import type { DetectedPull } from './pull.ts';
 
 /** What finds pulls: in samples (detector.ts) or in the maxima of a tool that sends nothing else (maxima.ts). */
 export interface PullDetector {
@@ -6,7 +6,7 @@ export interface PullDetector {
    * Takes the next sample and returns a pull that it completes. `nm` as the wrench reads it, `angleDeg` where the tool
    * tells it. Time may stand still but not go back: that, and a reading that is no number, throws RangeError.
    */
-  push(atUs: number, nm: number, angleDeg?: number): FoundPull | null;
+  push(atUs: number, nm: number, angleDeg?: number): DetectedPull | null;
   /** The same for samples `from` up to `to`, much faster; bit by bit the same pulls. */
   pushBatch(
     atUs: Float64Array,
@@ -14,9 +14,9 @@ export interface PullDetector {
     from: number,
     to: number,
     angleDeg?: Float64Array,
-  ): FoundPull[];
+  ): DetectedPull[];
   /** Ends a pull under way, because no more samples come; null when none was. */
-  cut(reason: 'link-lost' | 'stopped'): FoundPull | null;
+  cut(reason: 'link-lost' | 'stopped'): DetectedPull | null;
   /** Torque now with the zero taken off, and the peak of the pull under way. */
   live(): { readonly nowNm: number; readonly pulling: boolean; readonly peakNm: number };
 }

@@ -32,7 +32,7 @@ export const turnSchema = z.strictObject({
 export type Turn = z.infer<typeof turnSchema>;
 
 /** A pull as found in the samples. Torque in N·m, zero taken off; times on the station's monotonic clock. */
-export const foundPullSchema = z.strictObject({
+export const detectedPullSchema = z.strictObject({
   startUs: us,
   endUs: us,
   /** Highest torque, or the lowest where a plug was loosened; estimated from the samples about it, not the highest of them. */
@@ -73,8 +73,11 @@ export const foundPullSchema = z.strictObject({
   /** Why the samples end before the let-off; null for a whole pull. */
   cut: z.enum(['link-lost', 'stopped']).nullable(),
 });
-export type FoundPull = z.infer<typeof foundPullSchema>;
+export type DetectedPull = z.infer<typeof detectedPullSchema>;
 
 /** A found pull with its number within the job, from 1, and the tool that felt it. */
-export const pullSchema = foundPullSchema.extend({ pull: z.int().min(1), tool: z.string().min(1).max(32) });
+export const pullSchema = detectedPullSchema.extend({
+  pull: z.int().min(1),
+  tool: z.string().min(1).max(32),
+});
 export type Pull = z.infer<typeof pullSchema>;

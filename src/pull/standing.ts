@@ -1,4 +1,4 @@
-import type { Begun } from './begun.ts';
+import type { PullStart } from './pull-start.ts';
 
 /** A pull is over once the torque has stayed below this share of the start for so long: noise cannot split a pull. */
 const END_SHARE = 0.5;
@@ -27,7 +27,7 @@ export class Standing {
   #lowSinceUs = Number.POSITIVE_INFINITY;
   #moved = false;
 
-  constructor({ startNm, frameSigma }: Pick<Begun, 'startNm' | 'frameSigma'>, nm: number) {
+  constructor({ startNm, frameSigma }: Pick<PullStart, 'startNm' | 'frameSigma'>, nm: number) {
     this.withinNm = Math.max(WITHIN_START * startNm, WITHIN_SIGMA * frameSigma);
     this.#startNm = startNm;
     this.#mostNm = nm;

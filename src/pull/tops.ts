@@ -1,6 +1,6 @@
-import type { Begun } from './begun.ts';
 import { clickTop } from './click-top.ts';
 import { Climb, type Step } from './climb.ts';
+import type { PullStart } from './pull-start.ts';
 import type { RecentSamples } from './recent.ts';
 import { ReleaseWatch } from './release.ts';
 import { smoothTop } from './smooth-top.ts';
@@ -42,8 +42,8 @@ export class Tops {
   #best: PlacedTop | null = null;
   #clicks: Click[] = [];
 
-  constructor(recent: RecentSamples, begun: Begun) {
-    const { startNm, noiseNm, frameSigma, frameSamples, intervalUs } = begun;
+  constructor(recent: RecentSamples, started: PullStart) {
+    const { startNm, noiseNm, frameSigma, frameSamples, intervalUs } = started;
     this.climb = new Climb(startNm / CLIMB_STEPS_PER_START);
     this.#recent = recent;
     this.#watch = new ReleaseWatch(frameSigma, frameSamples * intervalUs);

@@ -1,8 +1,8 @@
-import type { Begun } from './begun.ts';
 import type { Step } from './climb.ts';
-import { type Ending, foundPull } from './found.ts';
+import { detectedPull, type Ending } from './detected.ts';
 import { Highest } from './highest.ts';
-import type { FoundPull } from './pull.ts';
+import type { DetectedPull } from './pull.ts';
+import type { PullStart } from './pull-start.ts';
 import type { RecentSamples } from './recent.ts';
 import { whenTaken } from './sample-clock.ts';
 import type { DetectorSettings } from './settings.ts';
@@ -21,7 +21,7 @@ const SETBACK_SIGMA = 5;
  */
 export class PullUnderWay {
   readonly #settings: DetectorSettings;
-  readonly #begun: Begun;
+  readonly #begun: PullStart;
   readonly #recent: RecentSamples;
   readonly #tops: Tops;
   readonly #highest = new Highest();
@@ -45,19 +45,19 @@ export class PullUnderWay {
   /** Begins with a sample that {@link run} is yet to take. `recent` is cleared and used from here on. */
   constructor(
     settings: DetectorSettings,
-    begun: Begun,
+    started: PullStart,
     recent: RecentSamples,
     readNm: number,
     angleDeg: number,
   ) {
     this.#settings = settings;
-    this.#begun = begun;
+    this.#begun = started;
     this.#recent = recent;
-    this.#stampUs = begun.startUs;
-    this.#lastNm = begun.sign * (readNm - begun.zeroNm);
-    this.#tops = new Tops(recent, begun);
-    this.#standing = new Standing(begun, this.#lastNm);
-    this.#turning = new Turning(begun.sign * angleDeg);
+    this.#stampUs = started.startUs;
+    this.#lastNm = started.sign * (readNm - started.zeroNm);
+    this.#tops = new Tops(recent, started);
+    this.#standing = new Standing(started, this.#lastNm);
+    this.#turning = new Turning(started.sign * angleDeg);
     recent.clear();
   }
 
@@ -176,10 +176,10 @@ export class PullUnderWay {
   }
 
   /** The pull as found; null when it only seemed to reach the start, by noise on top of a knock. */
-  finish(ending: Ending): FoundPull | null {
+  finish(ending: Ending): DetectedPull | null {
     if (this.#frameCount > 0)
       this.#closeFrame(this.#frameUs / this.#frameCount, this.#frameNm / this.#frameCount);
-    return foundPull(this.#settings, this.#begun, ending, {
+    return detectedPull(this.#settings, this.#begun, ending, {
       tops: this.#tops,
       highest: this.#highest,
       last: this.#step(this.#lastUs, this.#lastNm),

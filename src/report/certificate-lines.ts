@@ -1,20 +1,21 @@
 /** The line through a tool's certificates, for people: what each said, what the line comes to, and what that rests on. */
+
+import type { Told } from '../audit/calibrations.ts';
 import {
   type CertificateLines,
   type ErrorAt,
   firstBeyond,
   type NominalLine,
 } from '../audit/certificate-line.ts';
-import type { Told } from '../audit/checks.ts';
 import { clean } from './clean.ts';
 import { figure, UNIT_TEXT, type Unit } from './figures.ts';
 
-export const TOLD_WORD: Readonly<Record<Told, string>> = {
+export const ROLE_WORD: Readonly<Record<Told, string>> = {
   first: 'first',
   'as-found': 'as found',
   'as-left': 'as left',
   'not-adjusted': 'not adjusted',
-  'not-told': 'not told',
+  'not-stated': 'not told',
 };
 
 export const CHECK_HEAD = ['day', 'certificate', 'it stands', 'error', 'U', 'of permitted'] as const;
@@ -26,7 +27,7 @@ export function checkRows({ periods, permissible }: NominalLine, unit: Unit): re
     .map(({ certificate, told, error, expanded }) => [
       certificate.date,
       clean(certificate.number),
-      TOLD_WORD[told],
+      ROLE_WORD[told],
       signed(error, unit),
       figure(expanded, unit),
       `${Math.round((100 * Math.abs(error)) / permissible)} %`,
@@ -122,10 +123,10 @@ function fitWords({ drift, periods }: NominalLine): readonly string[] {
 
 function toldWords({ inUse }: CertificateLines): readonly string[] {
   const all: readonly ErrorAt[] = inUse.periods.flat();
-  const silent = all.filter(({ told }) => told === 'not-told').length;
+  const silent = all.filter(({ told }) => told === 'not-stated').length;
   if (silent === 0) return [];
   return [
-    `"${TOLD_WORD['not-told']}": of ${silent} of these nobody recorded what was found before it. The line takes the tool for not adjusted then; if it was, the line hides what it had drifted. "plugmark lookback" records what was found.`,
+    `"${ROLE_WORD['not-stated']}": of ${silent} of these nobody recorded what was found before it. The line takes the tool for not adjusted then; if it was, the line hides what it had drifted. "plugmark impact" records what was found.`,
   ];
 }
 

@@ -1,6 +1,6 @@
 /** The file of one claim about one vehicle: each job with what was known on its day, and what has been learned since. */
 import { type JobOfVehicle, type Learned, learnedSince, recordedOn } from '../audit/dispute.ts';
-import type { LookBack } from '../audit/lookback-state.ts';
+import type { ImpactAssessment } from '../audit/impact-state.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import { dueDate } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
@@ -8,7 +8,7 @@ import type { CylinderState, JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import { exceptionRows } from './exceptions.ts';
 import { figure, percent, UNIT_TEXT, type Unit, utc } from './figures.ts';
-import { decisionWords, sortWords } from './lookback.ts';
+import { decisionWords, sortWords } from './impact.ts';
 import type { Paper, Part } from './paper.ts';
 import type { Cell } from './table.ts';
 import { cylinderVerdict, VERDICT_WORD, verdictOf } from './verdict.ts';
@@ -21,7 +21,7 @@ export interface DisputeInput {
   readonly station: {
     readonly name: string;
     readonly entries: readonly StationEntry[];
-    readonly lookBacks: readonly LookBack[];
+    readonly impacts: readonly ImpactAssessment[];
   };
   /** Size and root of the log that the folder's checkpoint signs. */
   readonly log: { readonly size: number; readonly root: string };
@@ -35,7 +35,7 @@ export function disputePaper(input: DisputeInput): Paper {
   const vehicle = Object.assign({}, ...jobs.map(({ state }) => state.order.vehicle));
   const told = jobs.map((job, at) => ({
     ...job,
-    learned: learnedSince(job, station.entries, station.lookBacks, jobs.slice(at + 1)),
+    learned: learnedSince(job, station.entries, station.impacts, jobs.slice(at + 1)),
   }));
   const invented = jobs.some(({ state }) => state.order.specification.source.kind === 'invented-example');
   return {
@@ -108,7 +108,7 @@ function outcome(jobs: readonly ToldJob[]): Paper['status'] {
   const unproven = jobs.filter((job) => !isComplete(job));
   const word =
     touched.length > 0 ? 'PROOFS IN QUESTION' : unproven.length > 0 ? 'NOT ALL PROVEN' : 'ALL PROOFS STAND';
-  const text = `${jobs.length} ${jobs.length === 1 ? 'job' : 'jobs'} on this vehicle: ${jobs.length - unproven.length} complete, ${unproven.length} not; a look-back puts proofs of ${touched.length} in question.`;
+  const text = `${jobs.length} ${jobs.length === 1 ? 'job' : 'jobs'} on this vehicle: ${jobs.length - unproven.length} complete, ${unproven.length} not; an impact assessment puts proofs of ${touched.length} in question.`;
   return { word, text };
 }
 
@@ -293,8 +293,8 @@ function learnedRows(one: Row): readonly (readonly Cell[])[] {
     case 'voided':
       return [row(`The job was declared void by ${one.by}: ${one.reason}`, true)];
     case 'stood': {
-      const { assessment, made } = one.lookBack;
-      const found = `Look-back ${assessment}: ${made.tool} (${made.serial}) was found out on ${made.foundOn}.`;
+      const { assessment, made } = one.impact;
+      const found = `Impact assessment ${assessment}: ${made.tool} (${made.serial}) was out of tolerance on ${made.foundOn}.`;
       const stood =
         one.proofs === 0
           ? 'It had proved nothing in this job that could be in question.'
@@ -302,7 +302,7 @@ function learnedRows(one: Row): readonly (readonly Cell[])[] {
       return [row(`${found} ${stood}`)];
     }
     case 'touched': {
-      const { assessment, made } = one.lookBack;
+      const { assessment, made } = one.impact;
       const which = one.item.attempts.map(
         (found) =>
           `cylinder ${found.cylinder} ${figure(found.value, unitOf(found.quantity))} ± ${figure(found.expanded, unitOf(found.quantity))} ${UNIT_TEXT[unitOf(found.quantity)]} ${sortWords(found)}`,
@@ -310,16 +310,16 @@ function learnedRows(one: Row): readonly (readonly Cell[])[] {
       const decided = one.item.decided.map((made): readonly Cell[] => [
         { text: utc(made.at) },
         {
-          text: `Look-back ${assessment}, decided by ${made.by}: ${decisionWords(made)}. ${made.because}`,
+          text: `Impact assessment ${assessment}, decided by ${made.by}: ${decisionWords(made)}. ${made.because}`,
         },
       ]);
       return [
         row(
-          `Look-back ${assessment}: ${made.tool} (${made.serial}) was found out on ${made.foundOn} (${made.asFound}). Judged again with what was found: ${which.join('; ')}.`,
+          `Impact assessment ${assessment}: ${made.tool} (${made.serial}) was out of tolerance on ${made.foundOn} (${made.asFound}). Judged again with what was found: ${which.join('; ')}.`,
           true,
         ),
         ...(decided.length === 0
-          ? [row(`Look-back ${assessment}: nothing was decided about this job yet.`, true)]
+          ? [row(`Impact assessment ${assessment}: nothing was decided about this job yet.`, true)]
           : decided),
       ];
     }

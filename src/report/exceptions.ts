@@ -22,7 +22,7 @@ export function exceptionRows(state: JobState, entries: readonly LogEntry[]): Ex
   const rows: ExceptionRow[] = [];
   const said = new Set<string>();
   for (const entry of entries) {
-    if (entry.event.type === 'pull-found') pulls.set(entry.event.pull, entry.event);
+    if (entry.event.type === 'pull-detected') pulls.set(entry.event.pull, entry.event);
     const what = exception(entry.event, { pulls, placed, state });
     if (entry.event.type === 'pull-placed') placed.add(entry.event.pull);
     if (what === null || (ONCE.has(entry.event.type) && said.has(what))) continue;
@@ -79,7 +79,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
       return `${event.tool} used although ${event.refusal}. Answered for by ${event.by}: ${event.reason}.`;
     case 'uncertainty-declared':
       return `${event.tool} published a larger uncertainty than it was listed with; judged by that from here on.`;
-    case 'gap-seen':
+    case 'gap-inspected':
       return `Cylinder ${event.cylinder}, gap: looked at only, as the specification says; ${event.sound ? 'sound' : 'not sound'}.`;
     case 'wire-tried':
       return `Cylinder ${event.cylinder}, gap by wires: ${WIRES[event.outcome]}.`;
@@ -115,9 +115,9 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
         : `Closed and accepted with work open: ${event.open.join('; ') || 'not named'}.`;
     case 'job-opened':
     case 'readings':
-    case 'pull-found':
+    case 'pull-detected':
     case 'windows-confirmed':
-    case 'old-gap-found':
+    case 'old-gap-measured':
     case 'removal-felt':
       return null;
   }

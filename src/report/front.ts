@@ -1,5 +1,5 @@
-import { drawAround } from './around-drawing.ts';
 import type { AttemptRow } from './attempts.ts';
+import { drawChecklist } from './checklist-drawing.ts';
 import { enginePicture, pictureHeight } from './engine-picture.ts';
 import { figure, percent } from './figures.ts';
 import type { CylinderRow, ReportModel } from './model.ts';
@@ -12,7 +12,7 @@ export function drawFront(sheet: Sheet, model: ReportModel): void {
   const engine = section(sheet, 'Engine and verdict for each cylinder', pictureHeight(model.banks));
   enginePicture(sheet, engine, model.banks);
   measurements(sheet, model);
-  drawAround(sheet, model.around);
+  drawChecklist(sheet, model.around);
   exceptions(sheet, model);
   instruments(sheet, model);
 }

@@ -2,9 +2,9 @@ import { readCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry } from '../evidence/log.ts';
 import { RULES } from '../job/bench.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
-import { type Around, around } from './around.ts';
 import { atPlug } from './at-plug.ts';
 import { type AttemptRow, attemptRows, unmeasuredRows } from './attempts.ts';
+import { around, type ChecklistEvent } from './checklist.ts';
 import { clean } from './clean.ts';
 import { type ExceptionRow, exceptionRows } from './exceptions.ts';
 import { utc } from './figures.ts';
@@ -74,7 +74,7 @@ export interface ReportModel {
   /** One row an attempt, strays and cylinders without any attempt included. */
   readonly rows: readonly AttemptRow[];
   readonly plots: readonly CylinderPlot[];
-  readonly around: Around;
+  readonly around: ChecklistEvent;
   readonly exceptions: readonly ExceptionRow[];
   readonly instruments: readonly InstrumentRow[];
   readonly cautions: readonly string[];

@@ -19,12 +19,12 @@ export function tracesOf(events: readonly JobEvent[]): ReadonlyMap<number, Trace
       sessionOver = false;
       readings.push(event);
     }
-    if (event.type === 'pull-found') traces.set(event.pull, traceOf(event, readings));
+    if (event.type === 'pull-detected') traces.set(event.pull, traceOf(event, readings));
   }
   return traces;
 }
 
-function traceOf(pull: JobEventOf<'pull-found'>, readings: readonly JobEventOf<'readings'>[]): Trace {
+function traceOf(pull: JobEventOf<'pull-detected'>, readings: readonly JobEventOf<'readings'>[]): Trace {
   const tMs: number[] = [];
   const nm: number[] = [];
   for (const batch of readings) {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { FoundPull } from '../pull/pull.ts';
+import type { DetectedPull } from '../pull/pull.ts';
 import { rounded } from '../quantity/rounded.ts';
 import { knockProbability, riseToMs, shapeFeatures, slowdown, turnedProbability } from './shape.ts';
 
@@ -30,7 +30,7 @@ export const evidenceSchema = z.strictObject({
 export type Evidence = z.infer<typeof evidenceSchema>;
 
 /** The evidence in a pull. Probabilities are rounded: two machines must print the same. */
-export function evidenceOf(pull: FoundPull, sinceLastMs: number | null, heldNm: number): Evidence {
+export function evidenceOf(pull: DetectedPull, sinceLastMs: number | null, heldNm: number): Evidence {
   const top = Math.abs(pull.releaseNm ?? pull.peakNm);
   const slower = slowdown(pull, heldNm);
   return {

@@ -3,7 +3,7 @@
  * plug did (shape.ts). A wrong question costs a key, a wrong OK an engine: a tightening is believed only where the plug
  * surely turned, or where the pull surely went on from the stroke before. Everything else asks and holds.
  */
-import type { FoundPull } from '../pull/pull.ts';
+import type { DetectedPull } from '../pull/pull.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 import type { Ask, PullKind } from './kind.ts';
 
@@ -87,14 +87,14 @@ const MOMENT_US = 300_000;
 const SURELY_STROKE = 0.02;
 
 /** Gives a pull to a cylinder, or asks. */
-export function place(pull: FoundPull, at: Situation): Placement {
+export function place(pull: DetectedPull, at: Situation): Placement {
   const pauseMs = at.last === null ? null : Math.max(0, pull.startUs - at.last.endUs) / 1000;
   const evidence = evidenceOf(pull, pauseMs, at.startedNm);
   return { ...decide({ pull, at, pauseMs, evidence }), evidence };
 }
 
 /** A pull that rose slower than a wrench on a plug that stands still, whatever it ended at. */
-export function surelyTurned(pull: FoundPull, evidence: Evidence | undefined, lowerNm: number): boolean {
+export function surelyTurned(pull: DetectedPull, evidence: Evidence | undefined, lowerNm: number): boolean {
   return (evidence?.turned ?? 0) >= SURE_TURNED || pull.riseMs > springMs(pull.peakNm, lowerNm);
 }
 
@@ -102,7 +102,7 @@ const springMs = (nm: number, lowerNm: number): number => (SPRING_MS * nm) / low
 
 /** A stroke that was taken to be on the way, once nothing followed it. `short`: the cylinder had stopped short before. */
 export function settle(
-  pull: FoundPull,
+  pull: DetectedPull,
   cylinder: number,
   evidence: Evidence | undefined,
   at: Pick<Situation, 'lowerNm'> & { readonly short: boolean },
@@ -138,7 +138,7 @@ export function settle(
  * A placement as it may stand, whoever made it: readings at the end of the scale prove no plug, nor does a pull whose end
  * is missing, wherever they are given to.
  */
-export function asProven(pull: FoundPull, placement: Placement): Placement {
+export function asProven(pull: DetectedPull, placement: Placement): Placement {
   const { cylinder, kind, evidence } = placement;
   const because = evidence === undefined ? {} : { evidence };
   if (pull.cut !== null && cylinder !== null && (kind === 'tightening' || kind === 'continuation'))
@@ -148,7 +148,7 @@ export function asProven(pull: FoundPull, placement: Placement): Placement {
 }
 
 interface Case {
-  readonly pull: FoundPull;
+  readonly pull: DetectedPull;
   readonly at: Situation;
   readonly pauseMs: number | null;
   readonly evidence: Evidence;
@@ -226,8 +226,8 @@ function lowStroke(one: Case, target: number): Placement {
 function reached(one: Case, target: number): Placement {
   const { at, evidence } = one;
   if (at.started === 'stroke' && soon(one)) {
-    const begun = at.startedTurning && (at.last?.knock ?? 1) <= SURELY_STROKE;
-    if (begun || evidence.turned >= SURE_TURNED || (evidence.slowdown ?? 0) >= TURNS_ON)
+    const started = at.startedTurning && (at.last?.knock ?? 1) <= SURELY_STROKE;
+    if (started || evidence.turned >= SURE_TURNED || (evidence.slowdown ?? 0) >= TURNS_ON)
       return { cylinder: target, kind: 'tightening', because: 'it went on from the stroke before' };
     const ask = evidence.turned < 0.5 ? 'already-tight' : 'which';
     return asks(ask, target, `${said(one)}, and the stroke before need not have turned it`);
@@ -274,7 +274,7 @@ function afterAll(one: Case, lastTight: number): Placement {
   return { cylinder: at.chosen, kind: 'check', because };
 }
 
-const beyondScale = ({ highestNm }: FoundPull, cylinder: number): Placement =>
+const beyondScale = ({ highestNm }: DetectedPull, cylinder: number): Placement =>
   asks('end-of-scale', cylinder, `the readings stood at ${highestNm.toFixed(2)} N·m, the end of the scale`);
 
 const soon = ({ pauseMs }: Case): boolean => pauseMs !== null && pauseMs < SETTLED_MS;

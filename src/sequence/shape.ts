@@ -7,7 +7,7 @@
  * `knock` tells low strokes from knocks by length, symmetry of rise and fall, and the share of the time near the top.
  * Both were fitted on simulated pulls (`npm run bench -- fit-kinds`, coefficients.ts); no published figures exist.
  */
-import type { FoundPull } from '../pull/pull.ts';
+import type { DetectedPull } from '../pull/pull.ts';
 import { KNOCK, TURNED } from './coefficients.ts';
 
 /** What the models see of a pull. */
@@ -21,7 +21,7 @@ export interface ShapeFeatures {
 
 const LEAST_MS = 1;
 
-export function shapeFeatures(pull: FoundPull): ShapeFeatures {
+export function shapeFeatures(pull: DetectedPull): ShapeFeatures {
   const at = (tenth: number) => pull.rise.reachedMs[tenth - 1] ?? 0;
   const lower = Math.max(LEAST_MS, at(5) - at(2));
   const upper = Math.max(LEAST_MS, at(8) - at(5));
@@ -50,18 +50,18 @@ export const knockTerms = ({ length, fall, atTop }: ShapeFeatures): readonly num
 ];
 
 /** Probability that the plug turned from where fingers left it, and was not one that stood still. */
-export const turnedProbability = (pull: FoundPull): number =>
+export const turnedProbability = (pull: DetectedPull): number =>
   logistic(dot(TURNED, turnedTerms(shapeFeatures(pull))));
 
 /** Probability that a low pull was a knock and not a stroke. */
-export const knockProbability = (pull: FoundPull): number =>
+export const knockProbability = (pull: DetectedPull): number =>
   logistic(dot(KNOCK, knockTerms(shapeFeatures(pull))));
 
 /**
  * Milliseconds from 20 to 80 % of a torque below the first top. A plug that held that torque already lets it rise as
  * fast as the wrench bends, whatever comes beyond.
  */
-export const riseToMs = (pull: FoundPull, heldNm: number): number =>
+export const riseToMs = (pull: DetectedPull, heldNm: number): number =>
   reachedMs(pull, 0.8 * heldNm) - reachedMs(pull, 0.2 * heldNm);
 
 /** Outside of these there is too little of a rise, below or beyond, to tell a pace from. */
@@ -72,7 +72,7 @@ const TOO_NEAR_TOP = 0.85;
  * How much slower the torque rose beyond what the plug had held than up to there: about 1 on a plug that stands still,
  * more on one that turns on. Null where it had held nearly all of it, or too little.
  */
-export function slowdown(pull: FoundPull, heldNm: number): number | null {
+export function slowdown(pull: DetectedPull, heldNm: number): number | null {
   const topNm = topOf(pull);
   if (heldNm < TOO_LITTLE_HELD * topNm || heldNm > TOO_NEAR_TOP * topNm) return null;
   const below = riseToMs(pull, heldNm) / (0.6 * heldNm);
@@ -80,10 +80,10 @@ export function slowdown(pull: FoundPull, heldNm: number): number | null {
   return beyond / Math.max(below, LEAST_MS / topNm);
 }
 
-const topOf = (pull: FoundPull): number => Math.abs(pull.releaseNm ?? pull.peakNm);
+const topOf = (pull: DetectedPull): number => Math.abs(pull.releaseNm ?? pull.peakNm);
 
 /** When a torque was first reached, between the tenths of the first top that the pull tells. */
-function reachedMs(pull: FoundPull, nm: number): number {
+function reachedMs(pull: DetectedPull, nm: number): number {
   const tenths = Math.min(9, Math.max(0, (10 * nm) / topOf(pull)));
   const below = Math.floor(tenths);
   const from = below === 0 ? 0 : (pull.rise.reachedMs[below - 1] ?? 0);

@@ -28,7 +28,7 @@ export interface NextInterval {
 
 /**
  * The "staircase" of ILAC-G24 / OIML D 10: each calibration moves the next interval, up when the instrument was found well
- * inside, down when it was found outside. From memory of the document, to be checked on paper. Problem: `interval`.
+ * inside, down when it was out of toleranceside. From memory of the document, to be checked on paper. Problem: `interval`.
  */
 export function nextInterval(
   days: number,

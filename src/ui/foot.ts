@@ -2,9 +2,9 @@
 
 import { dueDate } from '../instrument/fitness.ts';
 import type { JobState, Question, ToolState } from '../job/state.ts';
-import type { Desk } from './desk.ts';
 import { exceptionsNow } from './exceptions.ts';
 import type { Glyphs } from './glyphs.ts';
+import type { InputState } from './input-state.ts';
 import { apart, columnsOfLine, type Line, type Span } from './line.ts';
 import { allProven } from './next-step.ts';
 import { panelKeys } from './panels/index.ts';
@@ -93,24 +93,24 @@ function questionKeys(job: JobState, question: Question, columns: number): strin
 }
 
 /** The keys that mean something now. */
-export function keysLine(job: JobState, desk: Desk, columns: number): Line {
+export function keysLine(job: JobState, input: InputState, columns: number): Line {
   const question = job.questions[0];
-  if (desk.form !== null)
+  if (input.form !== null)
     return [
       {
         text:
-          desk.form.text === null
+          input.form.text === null
             ? ' [up down] or a letter  [Enter] this one  [Esc] back'
             : ' [Enter] that is it  [Esc] back',
         bold: true,
       },
     ];
-  if (desk.figure !== '')
-    return [{ text: ` typed so far: ${desk.figure}  [Enter] that is it  [Esc] drop it`, bold: true }];
+  if (input.figure !== '')
+    return [{ text: ` typed so far: ${input.figure}  [Enter] that is it  [Esc] drop it`, bold: true }];
   if (job.closed !== null) return [{ text: ' [q] leave' }];
   if (question !== undefined)
     return [{ text: ` ${questionKeys(job, question, columns - 1)}`, bold: true, tone: 'attention' }];
-  if (desk.draft !== null) return [{ text: fitting(panelKeys(desk.draft, job, desk.types), columns) }];
+  if (input.draft !== null) return [{ text: fitting(panelKeys(input.draft, job, input.types), columns) }];
   return allProven(job)
     ? [{ text: ' [s] sign', bold: true }, { text: '  [c] something went wrong  [?] help  [q] leave' }]
     : [{ text: fitting(['[left right] cylinder', '[up down] gap', '[c] else'], columns) }];

@@ -4,7 +4,6 @@
  */
 import { torqueWindowOf } from '../job/stage.ts';
 import { adviceOnLast } from './advice-words.ts';
-import { type Desk, deskFor } from './desk.ts';
 import { engineLines } from './engine.ts';
 import { wantedBy } from './exceptions.ts';
 import { folded } from './folded.ts';
@@ -13,6 +12,7 @@ import type { Form } from './form.ts';
 import { formLines } from './form-lines.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { helpLines } from './help.ts';
+import { type InputState, inputStateFor } from './input-state.ts';
 import { largeLines } from './large.ts';
 import { engineWithin, isLargeEnough, layoutFor, type Size, tooSmallText } from './layout.ts';
 import { cutLine, exactly, type Line } from './line.ts';
@@ -30,20 +30,26 @@ export interface FrameWanted {
   readonly view: BenchView;
   readonly size: Size;
   readonly ascii: boolean;
-  readonly desk: Desk;
+  readonly input: InputState;
 }
 
 /** The one sentence that counts now: a form's question, why a key was not taken, or the next step. */
-function sentenceOf({ job }: BenchView, { form, notice, draft }: Desk): string {
+function sentenceOf({ job }: BenchView, { form, notice, draft }: InputState): string {
   const wanted = form === null ? null : wantedBy(form, job);
   if (wanted?.want === 'answer') return wanted.ask;
   return notice ?? nextSentence(job, draft);
 }
 
-function nextLines(view: BenchView, desk: Desk, columns: number, rows: number, glyphs: Glyphs): Line[] {
-  const sentence = printable(sentenceOf(view, desk), 400, glyphs.ascii);
+function nextLines(
+  view: BenchView,
+  input: InputState,
+  columns: number,
+  rows: number,
+  glyphs: Glyphs,
+): Line[] {
+  const sentence = printable(sentenceOf(view, input), 400, glyphs.ascii);
   const lines = folded(sentence, columns - 4, rows, glyphs.cutMark);
-  const told = desk.form === null && desk.notice !== null;
+  const told = input.form === null && input.notice !== null;
   const mark = told ? glyphs.again : glyphs.pointer;
   const tone = told ? ('attention' as const) : undefined;
   return lines.map((text, row) => [
@@ -63,14 +69,14 @@ function traceLines(view: BenchView, columns: number, rows: number, glyphs: Glyp
 /** No question of the job takes more from sixty columns on. */
 const MOST_SENTENCE_ROWS = 4;
 
-function benchLines(view: BenchView, desk: Desk, size: Size, glyphs: Glyphs): Line[] {
+function benchLines(view: BenchView, input: InputState, size: Size, glyphs: Glyphs): Line[] {
   const { columns } = size;
-  const sentence = nextLines(view, desk, columns, MOST_SENTENCE_ROWS, glyphs);
+  const sentence = nextLines(view, input, columns, MOST_SENTENCE_ROWS, glyphs);
   const layout = layoutFor(size, view.job.order.engine.banks, sentence.length);
   const breath = (nth: number): Line[] => (layout.breaths >= nth ? [[]] : []);
   return [
     ...breath(4),
-    ...exactly(nextLines(view, desk, columns, layout.next, glyphs), layout.next),
+    ...exactly(nextLines(view, input, columns, layout.next, glyphs), layout.next),
     ...breath(3),
     ...engineLines(view.job, layout.engine, glyphs),
     ...breath(1),
@@ -105,7 +111,7 @@ function verdictLines(view: BenchView, columns: number, rows: number, glyphs: Gl
   return exactly(largeLines(view, columns, Math.min(5, rows - 1), glyphs), Math.min(6, rows));
 }
 
-function panelMiddle(view: BenchView, desk: Desk, draft: Draft, size: Size, glyphs: Glyphs): Line[] {
+function panelMiddle(view: BenchView, input: InputState, draft: Draft, size: Size, glyphs: Glyphs): Line[] {
   const { columns } = size;
   const next = sentenceRows(size);
   const strip = stripLines(view, size, glyphs);
@@ -116,7 +122,7 @@ function panelMiddle(view: BenchView, desk: Desk, draft: Draft, size: Size, glyp
   const engine = engineWithin(columns, spare - 2, view.job.order.engine.banks);
   const below = [...(engine === null ? [] : [...engineLines(view.job, engine, glyphs), []]), ...verdict];
   return [
-    ...exactly(nextLines(view, desk, columns, next, glyphs), next),
+    ...exactly(nextLines(view, input, columns, next, glyphs), next),
     ...exactly(panel, rows - below.length),
     ...below,
     ...strip,
@@ -124,14 +130,14 @@ function panelMiddle(view: BenchView, desk: Desk, draft: Draft, size: Size, glyp
 }
 
 /** A form, and under it as much as there is room for of what it is about. */
-function formMiddle(view: BenchView, desk: Desk, form: Form, size: Size, glyphs: Glyphs): Line[] {
+function formMiddle(view: BenchView, input: InputState, form: Form, size: Size, glyphs: Glyphs): Line[] {
   const { columns } = size;
   const next = sentenceRows(size);
   const strip = stripLines(view, size, glyphs);
   const room = size.rows - 4 - next - strip.length;
   const asked = formLines(form, view.job, { columns, rows: Math.min(room, 9) }, glyphs);
   const rest = room - asked.length - 1;
-  const { draft } = desk;
+  const { draft } = input;
   const engine = engineWithin(columns, rest - 2, view.job.order.engine.banks);
   const below: Line[] =
     draft === null || view.job.questions.length > 0
@@ -142,7 +148,7 @@ function formMiddle(view: BenchView, desk: Desk, form: Form, size: Size, glyphs:
         ]
       : [...panelLines(draft, view.job, { columns, rows: rest }, glyphs)];
   return [
-    ...exactly(nextLines(view, desk, columns, next, glyphs), next),
+    ...exactly(nextLines(view, input, columns, next, glyphs), next),
     ...asked,
     [],
     ...exactly(below, Math.max(0, rest)),
@@ -150,30 +156,30 @@ function formMiddle(view: BenchView, desk: Desk, form: Form, size: Size, glyphs:
   ];
 }
 
-function middleLines(view: BenchView, desk: Desk, size: Size, glyphs: Glyphs): Line[] {
-  if (desk.help) return helpLines(view.job, desk);
-  if (desk.form !== null) return formMiddle(view, desk, desk.form, size, glyphs);
-  return desk.draft === null
-    ? benchLines(view, desk, size, glyphs)
-    : panelMiddle(view, desk, desk.draft, size, glyphs);
+function middleLines(view: BenchView, input: InputState, size: Size, glyphs: Glyphs): Line[] {
+  if (input.help) return helpLines(view.job, input);
+  if (input.form !== null) return formMiddle(view, input, input.form, size, glyphs);
+  return input.draft === null
+    ? benchLines(view, input, size, glyphs)
+    : panelMiddle(view, input, input.draft, size, glyphs);
 }
 
-function tooSmall(view: BenchView, desk: Desk, size: Size, glyphs: Glyphs): Line[] {
+function tooSmall(view: BenchView, input: InputState, size: Size, glyphs: Glyphs): Line[] {
   return exactly(
-    [[{ text: tooSmallText(size) }], ...nextLines(view, desk, size.columns, 3, glyphs)],
+    [[{ text: tooSmallText(size) }], ...nextLines(view, input, size.columns, 3, glyphs)],
     size.rows - 2,
   );
 }
 
 /** The lines of a frame: `size.rows - 1` of them, each at most `size.columns` wide. */
-export function frameLines({ view, size, ascii, desk: given }: FrameWanted): Line[] {
+export function frameLines({ view, size, ascii, input: given }: FrameWanted): Line[] {
   const { columns, rows } = size;
   const glyphs = glyphsFor(ascii);
-  const desk = deskFor(given, view.job);
+  const input = inputStateFor(given, view.job);
   const fits = isLargeEnough(size);
-  const foot = [toolsLine(view, desk.quiet, columns, glyphs), keysLine(view.job, desk, columns)];
+  const foot = [toolsLine(view, input.quiet, columns, glyphs), keysLine(view.job, input, columns)];
   const body = fits
-    ? [...exactly(middleLines(view, desk, size, glyphs), rows - 4), ...foot]
-    : tooSmall(view, desk, size, glyphs);
+    ? [...exactly(middleLines(view, input, size, glyphs), rows - 4), ...foot]
+    : tooSmall(view, input, size, glyphs);
   return [titleLine(view, size, glyphs), ...body].map((line) => cutLine(line, columns, glyphs.cutMark));
 }

@@ -39,7 +39,7 @@ export function plugCommand(key: string, state: JobState, cylinder: number | nul
   if (gapTarget === null) return null;
   const check = gapCheckOf(state.order.specification);
   if (check === 'visual-only' && has(SEEN, key))
-    return { do: 'gap-seen', cylinder: gapTarget, sound: SEEN[key] };
+    return { do: 'gap-inspected', cylinder: gapTarget, sound: SEEN[key] };
   if (check === 'wire' && has(WIRE, key)) return { do: 'gap-wire', cylinder: gapTarget, outcome: WIRE[key] };
   return null;
 }

@@ -1,8 +1,8 @@
 /** The keys of the phase at hand, and those that always count. */
 import type { JobState } from '../job/state.ts';
 import { CONDITIONS, DAMAGE } from './condition-words.ts';
-import type { Desk } from './desk.ts';
 import { PLUG_KEYS } from './gap-keys.ts';
+import type { InputState } from './input-state.ts';
 import type { Line } from './line.ts';
 import type { Draft } from './panels/panel.ts';
 import { ANSWERS } from './words.ts';
@@ -65,7 +65,7 @@ export const keyLines = (keys: Keys): Line[] =>
   keys.map(([key, what]) => [{ text: ` ${key.padEnd(12)}`, bold: true }, { text: what }]);
 
 /** Every key that means something now, and what it does. */
-export function helpLines(job: JobState, { draft }: Desk): Line[] {
+export function helpLines(job: JobState, { draft }: InputState): Line[] {
   const question = job.questions[0];
   if (question !== undefined) {
     const answers = question.answers.map((answer) => [ANSWERS[answer].key, ANSWERS[answer].long] as const);

@@ -5,11 +5,11 @@
  */
 
 import type { JobState } from '../job/state.ts';
-import { type Desk, deskFor } from './desk.ts';
 import { wantedBy } from './exceptions.ts';
 import { keysLine } from './foot.ts';
 import { formLines } from './form-lines.ts';
 import { glyphsFor } from './glyphs.ts';
+import { type InputState, inputStateFor } from './input-state.ts';
 import type { KeyPress } from './key-press.ts';
 import { columnsOfLine, type Line } from './line.ts';
 import { nextSentence } from './next-step.ts';
@@ -27,7 +27,7 @@ const NAMED: Readonly<Record<string, string>> = {
 };
 
 /** The keys that a line stands for; null for a line that is no key. */
-export function keysOfLine(line: string, { form }: Desk): readonly KeyPress[] | null {
+export function keysOfLine(line: string, { form }: InputState): readonly KeyPress[] | null {
   const text = line.trim();
   if (form !== null && form.text !== null && text !== 'esc')
     return [{ key: 'u', ctrl: true }, ...[...text].map((key) => ({ key })), { key: 'enter' }];
@@ -51,12 +51,12 @@ const flat = (line: Line): string =>
  * What a panel or a form asks, as lines, what is marked between asterisks; empty where the bench itself is at work, of
  * which each event has its own line.
  */
-export function askingLines(job: JobState, given: Desk, ascii: boolean): string[] {
+export function askingLines(job: JobState, given: InputState, ascii: boolean): string[] {
   const glyphs = glyphsFor(ascii);
-  const desk = deskFor(given, job);
-  const { form, draft, notice } = desk;
+  const input = inputStateFor(given, job);
+  const { form, draft, notice } = input;
   const clean = (text: string) => printable(text, 400, ascii);
-  const keys = flat(keysLine(job, desk, WIDTH));
+  const keys = flat(keysLine(job, input, WIDTH));
   if (form !== null) {
     const wanted = wantedBy(form, job);
     if (wanted.want !== 'answer') return [];

@@ -4,7 +4,7 @@ import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { torqueWindowOf } from '../job/stage.ts';
 import type { JobState, TorqueAttempt } from '../job/state.ts';
 import { adviceText } from './advice-words.ts';
-import { aroundSaid } from './around-lines.ts';
+import { checklistLine } from './checklist-lines.ts';
 import { SCRAP_WORDS, WIRE_WORDS } from './gap-keys.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { printable } from './printable.ts';
@@ -80,7 +80,7 @@ function answered({ pull, answer }: JobEventOf<'question-answered'>, before: Job
 function said(event: JobEvent, before: JobState | null, after: JobState, glyphs: Glyphs): Pieces | null {
   switch (event.type) {
     case 'readings':
-    case 'pull-found': // the line of its placing follows and says more
+    case 'pull-detected': // the line of its placing follows and says more
       return null;
     case 'job-opened':
       return opened(event, glyphs);
@@ -128,7 +128,7 @@ function said(event: JobEvent, before: JobState | null, after: JobState, glyphs:
         'says that it may be off by more than listed',
         `accepted from ${figure(event.window.acceptLower, event.window.unit)} to ${figure(event.window.acceptUpper, event.window.unit)}`,
       ];
-    case 'gap-seen':
+    case 'gap-inspected':
       return [
         `cylinder ${event.cylinder}`,
         'gap',
@@ -163,12 +163,12 @@ function said(event: JobEvent, before: JobState | null, after: JobState, glyphs:
     case 'windows-confirmed':
     case 'steps-attested':
     case 'old-plugs-read':
-    case 'old-gap-found':
+    case 'old-gap-measured':
     case 'removal-felt':
     case 'new-plugs-checked':
     case 'fitted-by-angle':
     case 'pull-accepted':
-      return aroundSaid(event, after);
+      return checklistLine(event, after);
     case 'job-handed-over':
       return given([
         'job handed over',

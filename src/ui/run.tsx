@@ -3,7 +3,7 @@ import type { Observable } from 'rxjs';
 import type { Command } from '../job/command.ts';
 import type { TerminalLook } from './canvas.tsx';
 import { chimeFor } from './chime.ts';
-import { type Desk, inView, newDesk, type Pressed, pressed } from './desk.ts';
+import { type InputState, inView, newInputState, type Pressed, pressed } from './input-state.ts';
 import { isQuit, type KeyPress } from './key-press.ts';
 import { Screen } from './screen.tsx';
 import { runShell, type Seen, type Shell } from './shell.tsx';
@@ -27,10 +27,10 @@ const NOTHING: Pick<Pressed, 'out'> = { out: null };
 function take(
   press: KeyPress,
   { newest, painted }: Seen<BenchView>,
-  desk: Desk,
+  input: InputState,
 ): Pick<Pressed, 'out'> | Pressed {
   if (newest === null) return isQuit(press) ? { out: 'quit' } : NOTHING;
-  const after = pressed(desk, press, newest.job, newest.live.pulling);
+  const after = pressed(input, press, newest.job, newest.live.pulling);
   const acts = after.out !== null && after.out !== 'quit' && 'do' in after.out;
   if (acts && (painted === null || inView(painted.job) !== inView(newest.job))) return NOTHING;
   return after;
@@ -39,12 +39,12 @@ function take(
 /** Shows a job until its views end or somebody leaves; then leaves the summary on the normal screen. */
 export function runScreen(run: ScreenRun): Promise<void> {
   const { ascii, color } = run;
-  let desk = newDesk(run);
+  let input = newInputState(run);
   return runShell<BenchView>({
     ...run,
     onPress(press, seen) {
-      const after = take(press, seen, desk);
-      if ('desk' in after) desk = after.desk;
+      const after = take(press, seen, input);
+      if ('input' in after) input = after.input;
       const { out } = after;
       if (out === 'quit') return 'leaves';
       if (out === null) return 'redraw';
@@ -52,8 +52,8 @@ export function runScreen(run: ScreenRun): Promise<void> {
       else run.onTyped(out.typed);
       return 'sent';
     },
-    draw: (view, size) => <Screen view={view} desk={desk} size={size} ascii={ascii} color={color} />,
-    chime: (before, after) => (desk.quiet ? null : chimeFor(before.job, after.job)),
+    draw: (view, size) => <Screen view={view} input={input} size={size} ascii={ascii} color={color} />,
+    chime: (before, after) => (input.quiet ? null : chimeFor(before.job, after.job)),
     farewell: ({ job }) => summaryLines(job, ascii),
   });
 }

@@ -9,8 +9,8 @@ import { keyLines } from './help.ts';
 import { isLargeEnough, type Size, tooSmallText } from './layout.ts';
 import { apart, cutLine, exactly, type Line } from './line.ts';
 import { printable } from './printable.ts';
-import type { StudyDesk } from './study-desk.ts';
 import { gridLines } from './study-grid.ts';
+import type { StudyInputState } from './study-input-state.ts';
 import { studyLarge } from './study-large.ts';
 import { resultLines } from './study-result.ts';
 import { type StudyView, takenOf, unitOf } from './study-view.ts';
@@ -20,7 +20,7 @@ export interface StudyFrame {
   readonly view: StudyView;
   readonly size: Size;
   readonly ascii: boolean;
-  readonly desk: StudyDesk;
+  readonly input: StudyInputState;
 }
 
 /** What to do now. */
@@ -90,14 +90,14 @@ function liveLine({ quantity, live, types, tool }: StudyView, glyphs: Glyphs): L
   return [{ text: ` Torque ${fixed(live.nowNm, 1).padStart(5)} ${glyphs.newtonMetre}`, bold: true }];
 }
 
-function middleLines(view: StudyView, desk: StudyDesk, size: Size, glyphs: Glyphs): readonly Line[] {
+function middleLines(view: StudyView, input: StudyInputState, size: Size, glyphs: Glyphs): readonly Line[] {
   const { columns } = size;
   const next = columns < 80 ? 3 : 2;
   const head = exactly(sentenceLines(view, columns, next, glyphs), next);
   const room = size.rows - 4 - next;
-  if (desk.help) return [...head, ...keyLines(KEYS)];
+  if (input.help) return [...head, ...keyLines(KEYS)];
   if (view.result !== null)
-    return [...head, ...resultLines(view.result, { columns, rows: room }, desk.from, glyphs)];
+    return [...head, ...resultLines(view.result, { columns, rows: room }, input.from, glyphs)];
   // First letters that can be read from afar, then the grid, then larger letters, then air.
   const grid = view.appraisers.length + 2;
   const letters = room - 3 - grid >= 10 ? 10 : room - 3 - 5 >= 3 ? 5 : 3;
@@ -127,7 +127,7 @@ const KEYS = [
   ['q, Ctrl-C', 'leave; nothing is lost, --resume goes on'],
 ] as const;
 
-function keysLine(view: StudyView, { figure: typed }: StudyDesk, columns: number): Line {
+function keysLine(view: StudyView, { figure: typed }: StudyInputState, columns: number): Line {
   if (typed !== '')
     return [{ text: ` typed so far: ${typed}  [Enter] that is it  [Esc] drop it`, bold: true }];
   if (view.result !== null) return [{ text: ' [up down] scroll  [q] leave' }];
@@ -146,16 +146,16 @@ function titleLine(view: StudyView, { columns }: Size, glyphs: Glyphs): Line {
 }
 
 /** The lines of a frame: `size.rows - 1` of them, each at most `size.columns` wide. */
-export function studyFrame({ view, size, ascii, desk }: StudyFrame): Line[] {
+export function studyFrame({ view, size, ascii, input }: StudyFrame): Line[] {
   const { columns, rows } = size;
   const glyphs = glyphsFor(ascii);
   const count = takenOf(view);
-  const kept = `${desk.quiet ? 'no bell, ' : ''}${count} reading${count === 1 ? '' : 's'} on disk `;
+  const kept = `${input.quiet ? 'no bell, ' : ''}${count} reading${count === 1 ? '' : 's'} on disk `;
   const body = isLargeEnough(size)
     ? [
-        ...exactly(middleLines(view, desk, size, glyphs), rows - 4),
+        ...exactly(middleLines(view, input, size, glyphs), rows - 4),
         toolsAnd(kept, [view.tool], view.known, columns, glyphs),
-        keysLine(view, desk, columns),
+        keysLine(view, input, columns),
       ]
     : exactly([[{ text: tooSmallText(size) }], ...sentenceLines(view, columns, 3, glyphs)], rows - 2);
   return [titleLine(view, size, glyphs), ...body].map((line) => cutLine(line, columns, glyphs.cutMark));

@@ -112,7 +112,7 @@ describe('the attempts of a job', () => {
     expect(attempts.map(brief)).toEqual(['pull 1 on 3: tightening, first, last']);
     const last = events.findLastIndex(({ type }) => type === 'pull-placed');
     expect(attempts[0]?.seq).toBe(last + 1);
-    const found = events.findIndex(({ type }) => type === 'pull-found');
+    const found = events.findIndex(({ type }) => type === 'pull-detected');
     expect(attempts[0]?.at).toBe(new Date(DAY_MS + 1000 * found).toISOString());
   });
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { periodsOf } from '../../src/audit/calibrations.ts';
 import { type CertificateLines, certificateLines, firstBeyond } from '../../src/audit/certificate-line.ts';
-import { periodsOf } from '../../src/audit/checks.ts';
 import { dayNumber, isoDay } from '../../src/audit/days.ts';
 import type { Certificate } from '../../src/instrument/certificate.ts';
 import { accepted, problemOf } from '../statistics/outcome.ts';

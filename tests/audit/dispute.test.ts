@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { learnedSince } from '../../src/audit/dispute.ts';
-import type { LookBack } from '../../src/audit/lookback-state.ts';
+import type { ImpactAssessment } from '../../src/audit/impact-state.ts';
 import type { LogEntry } from '../../src/evidence/log.ts';
 import { foldAll } from '../../src/job/fold.ts';
 import { CHECKED, certificate, eventsOf, type ShopJob } from './shop.ts';
@@ -27,15 +27,15 @@ function jobOf(given: Partial<ShopJob> = {}) {
   return { state, entries };
 }
 
-/** A look-back on the wrench that touched no job. */
-function lookBackAt(at: string): LookBack {
+/** A impact assessment on the wrench that touched no job. */
+function impactAt(at: string): ImpactAssessment {
   const asFound = certificate('AF-1', ON);
   return {
-    assessment: 'LB-1',
+    assessment: 'IA-1',
     seq: 100,
     made: {
       type: 'assessment-made',
-      assessment: 'LB-1',
+      assessment: 'IA-1',
       tool: 'wrench',
       serial: asFound.serial,
       asFound: asFound.number,
@@ -61,9 +61,9 @@ function lookBackAt(at: string): LookBack {
 }
 
 const learned = (job: ReturnType<typeof jobOf>, at: string) =>
-  learnedSince(job, [], [lookBackAt(at)], []).map(({ kind }) => kind);
+  learnedSince(job, [], [impactAt(at)], []).map(({ kind }) => kind);
 
-describe('what a look-back says of a job that it does not touch', () => {
+describe('what an impact assessment says of a job that it does not touch', () => {
   it('is that every proof holds, where all of the job was measured before it', () => {
     expect(learned(jobOf(), `${ON}T15:00:00.000Z`)).toEqual(['stood']);
     expect(learned(jobOf(), '2026-10-02T10:00:00.000Z')).toEqual(['stood']);
@@ -71,7 +71,7 @@ describe('what a look-back says of a job that it does not touch', () => {
 
   it('counts the proofs that rest on the tool, none where it proved nothing', () => {
     const proofs = (job: ReturnType<typeof jobOf>) =>
-      learnedSince(job, [], [lookBackAt('2026-10-02T10:00:00.000Z')], []).map(
+      learnedSince(job, [], [impactAt('2026-10-02T10:00:00.000Z')], []).map(
         (one) => one.kind === 'stood' && one.proofs,
       );
     expect(proofs(jobOf())).toEqual([4]);
@@ -84,7 +84,7 @@ describe('what a look-back says of a job that it does not touch', () => {
 
   it('is nothing where it was made between two pulls', () => {
     const { state, entries } = jobOf();
-    const last = entries.findLastIndex(({ event }) => event.type === 'pull-found');
+    const last = entries.findLastIndex(({ event }) => event.type === 'pull-detected');
     const pulledOn = entries.map((entry, i) => (i < last ? { ...entry, at: `${ON}T08:00:00.000Z` } : entry));
     expect(learned({ state, entries: pulledOn }, `${ON}T09:00:00.000Z`)).toEqual([]);
   });

@@ -22,8 +22,8 @@ function turning() {
 }
 
 /** Reads what only this appraiser, part and trial give. */
-function worked(begun: Exercise): Exercise {
-  let exercise = begun;
+function worked(started: Exercise): Exercise {
+  let exercise = started;
   for (let next = due(exercise); next !== null; next = due(exercise))
     exercise = measured(exercise, Number(next.part) + 10 * next.trial + (next.appraiser === 'Ben' ? 100 : 0));
   return exercise;
@@ -31,9 +31,9 @@ function worked(begun: Exercise): Exercise {
 
 describe('a gauge study as an exercise', () => {
   it('asks every appraiser for every part as often, in the order that was drawn', () => {
-    const begun = newExercise(plan, turning());
-    expect(due(begun)).toEqual({ appraiser: 'Ann', part: '1', trial: 1, step: 1, steps: 12 });
-    expect(due(measured(measured(measured(begun, 1), 1), 1))).toMatchObject({
+    const started = newExercise(plan, turning());
+    expect(due(started)).toEqual({ appraiser: 'Ann', part: '1', trial: 1, step: 1, steps: 12 });
+    expect(due(measured(measured(measured(started, 1), 1), 1))).toMatchObject({
       appraiser: 'Ben',
       part: '3',
       step: 4,
@@ -60,11 +60,11 @@ describe('a gauge study as an exercise', () => {
   });
 
   it('takes a reading back, and is no study before its end', () => {
-    const begun = measured(newExercise(plan, turning()), 5);
-    expect(due(takenBack(begun))).toMatchObject({ step: 1 });
-    expect(due(takenBack(takenBack(begun)))).toMatchObject({ step: 1 });
-    expect(studyOf(begun)).toMatchObject({ ok: false, error: { code: 'gauge-study-open' } });
-    const whole = worked(begun);
+    const started = measured(newExercise(plan, turning()), 5);
+    expect(due(takenBack(started))).toMatchObject({ step: 1 });
+    expect(due(takenBack(takenBack(started)))).toMatchObject({ step: 1 });
+    expect(studyOf(started)).toMatchObject({ ok: false, error: { code: 'gauge-study-open' } });
+    const whole = worked(started);
     expect(measured(whole, 9)).toBe(whole);
   });
 

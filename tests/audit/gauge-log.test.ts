@@ -45,7 +45,7 @@ describe('an open study in the log', () => {
       exercise: { readings: [0.7, 0.9], plan: { appraisers: ['Ann', 'Ben'], trials: 2 } },
       from: ['tool', 'hand'],
       takenBack: 1,
-      begun: { serial: 'EXAMPLE-G-01' },
+      started: { serial: 'EXAMPLE-G-01' },
     });
     expect(taking.exercise.order.map(({ part }) => part)).toEqual(ORDER.flat());
   });
@@ -74,7 +74,7 @@ describe('the end of a study in the log', () => {
     expect(open(BEGUN, read(1), DROPPED)).toMatchObject({
       error: { code: 'study-dropped', message: 'this study was given up: the wrong parts' },
     });
-    expect(open(BEGUN, ...ALL, madeStudy(READINGS))).toMatchObject({ error: { code: 'study-made' } });
+    expect(open(BEGUN, ...ALL, madeStudy(READINGS))).toMatchObject({ error: { code: 'study-finished' } });
     const [late] = gaugeStudiesOf(logged([BEGUN, read(1), DROPPED, read(2), madeStudy(READINGS)]));
     expect(late).toMatchObject({ end: { kind: 'dropped' }, taking: { exercise: { readings: [0.7] } } });
   });

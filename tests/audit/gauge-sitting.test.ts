@@ -29,14 +29,14 @@ const TURNS = [
   [1, 2, 0],
   [0, 2, 1],
 ];
-const begun = orThrow(drawnExercise(plan, TURNS));
+const started = orThrow(drawnExercise(plan, TURNS));
 const reads = (value: number): SittingInput => ({ kind: 'value', value, from: 'tool' });
 const PAUSE: SittingInput = { kind: 'pause' };
 const BACK: SittingInput = { kind: 'back' };
 const TAKE: SittingInput = { kind: 'take' };
 
 function sitting(...inputs: readonly SittingInput[]): { at: Sitting; kept: readonly Kept[] } {
-  let at = sittingWith(begun, believableOf({ quantity: 'length', unit: 'mm' }), 'gauge');
+  let at = sittingWith(started, believableOf({ quantity: 'length', unit: 'mm' }), 'gauge');
   const kept: Kept[] = [];
   for (const input of inputs) {
     const after = sat(at, input);
@@ -211,7 +211,7 @@ describe('the order that was drawn', () => {
   it('comes back as it was', () => {
     const drawn = newExercise(plan, () => [1, 0, 2]);
     expect(orThrow(drawnExercise(plan, turnsOf(drawn)))).toEqual(drawn);
-    expect(turnsOf(begun)).toEqual(TURNS);
+    expect(turnsOf(started)).toEqual(TURNS);
   });
 
   it.each([

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { LookBack } from '../../src/audit/lookback-state.ts';
+import type { ImpactAssessment } from '../../src/audit/impact-state.ts';
 import type { AskedJob } from '../../src/audit/questions.ts';
 import { byYear, keptOf } from '../../src/audit/retention.ts';
 
@@ -15,15 +15,15 @@ const job = (number: string, lastOn: string, state: AskedJob['state'] = 'complet
   plate: null,
   fleet: null,
 });
-const standing = (one: AskedJob, years = 3, lookBacks: readonly LookBack[] = []) =>
-  keptOf([one], { years }, lookBacks, TODAY)[0];
+const standing = (one: AskedJob, years = 3, impacts: readonly ImpactAssessment[] = []) =>
+  keptOf([one], { years }, impacts, TODAY)[0];
 
-const lookBackOn = (number: string, closed: LookBack['closed']): LookBack => ({
-  assessment: 'LB-1',
+const impactOn = (number: string, closed: ImpactAssessment['closed']): ImpactAssessment => ({
+  assessment: 'IA-1',
   seq: 100,
   made: {
     type: 'assessment-made',
-    assessment: 'LB-1',
+    assessment: 'IA-1',
     tool: 'wrench',
     serial: 'EXAMPLE-W-1',
     asFound: 'AF-1',
@@ -69,16 +69,16 @@ describe('what a retention time says of a job', () => {
     expect(standing(job('J-1', '2024-02-29'))?.until).toBe('2027-02-28');
   });
 
-  it('is held while the job is open, or a look-back on it is not closed', () => {
+  it('is held while the job is open, or an impact assessment on it is not closed', () => {
     const old = job('J-1', '2020-06-01');
     expect(standing(job('J-1', '2020-06-01', 'open'))).toMatchObject({ standing: 'held' });
-    expect(standing(old, 3, [lookBackOn('J-1', null)])).toMatchObject({
+    expect(standing(old, 3, [impactOn('J-1', null)])).toMatchObject({
       standing: 'held',
-      because: 'look-back LB-1 is not closed',
+      because: 'impact assessment IA-1 is not closed',
     });
     const closed = { at: '2021-02-01T08:00:00.000Z', by: 'Quality One', because: 'seen to' };
-    expect(standing(old, 3, [lookBackOn('J-1', closed)])?.standing).toBe('may');
-    expect(standing(old, 3, [lookBackOn('J-2', null)])?.standing).toBe('may');
+    expect(standing(old, 3, [impactOn('J-1', closed)])?.standing).toBe('may');
+    expect(standing(old, 3, [impactOn('J-2', null)])?.standing).toBe('may');
   });
 
   it('never becomes shorter with a longer time, and every job is counted once', () => {

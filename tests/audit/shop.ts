@@ -1,4 +1,4 @@
-import { openInLog, openStation } from '../../src/cli/station.ts';
+import { openInLog, openStation } from '../../src/cli/station/station.ts';
 import type { Certificate } from '../../src/instrument/certificate.ts';
 import type { Instrument } from '../../src/instrument/instrument.ts';
 import { USUAL_DECISION } from '../../src/job/basis.ts';

@@ -1,11 +1,11 @@
 /** Gauge studies as the log has them, built by hand. */
-import type { StudyBegun, StudyMade } from '../../src/audit/gauge-log.ts';
+import type { StudyFinished, StudyStarted } from '../../src/audit/gauge-log.ts';
 import { type StationEntry, stationEntrySchema } from '../../src/evidence/log.ts';
 import type { StationEvent } from '../../src/evidence/station-event.ts';
 
 /** Two appraisers, three parts, two trials. */
-export const begunStudy = (order: number[][], more: Partial<StudyBegun> = {}): StudyBegun => ({
-  type: 'gauge-study-begun',
+export const begunStudy = (order: number[][], more: Partial<StudyStarted> = {}): StudyStarted => ({
+  type: 'gauge-study-started',
   study: 'GS-1',
   tool: 'gauge',
   serial: 'EXAMPLE-G-01',
@@ -17,8 +17,8 @@ export const begunStudy = (order: number[][], more: Partial<StudyBegun> = {}): S
   ...more,
 });
 
-export const madeStudy = (readings: number[][][], more: Partial<StudyMade> = {}): StudyMade => ({
-  type: 'gauge-study-made',
+export const madeStudy = (readings: number[][][], more: Partial<StudyFinished> = {}): StudyFinished => ({
+  type: 'gauge-study-finished',
   study: 'GS-1',
   tool: 'gauge',
   serial: 'EXAMPLE-G-01',

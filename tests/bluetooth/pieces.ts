@@ -128,19 +128,19 @@ function initialFiles(root: string, kernelVersion: string, init: string): Buffer
     if (!order.includes(name)) order.push(name);
   };
   for (const name of EARLY) visit(name);
-  const archive = new Archive();
-  for (const name of ['bin', 'mods', 'proc', 'sys', 'dev']) archive.folder(name);
-  archive.console();
-  archive.file('bin/busybox', readFileSync(join(root, 'bin', 'busybox')));
-  archive.file('init', readFileSync(init));
+  const stationFolder = new StationFolder();
+  for (const name of ['bin', 'mods', 'proc', 'sys', 'dev']) stationFolder.folder(name);
+  stationFolder.console();
+  stationFolder.file('bin/busybox', readFileSync(join(root, 'bin', 'busybox')));
+  stationFolder.file('init', readFileSync(init));
   order.forEach((name, i) => {
-    archive.file(`mods/${String(i).padStart(2, '0')}.ko`, readFileSync(join(modules, name)));
+    stationFolder.file(`mods/${String(i).padStart(2, '0')}.ko`, readFileSync(join(modules, name)));
   });
-  return gzipSync(archive.end(), { level: 1 });
+  return gzipSync(stationFolder.end(), { level: 1 });
 }
 
 /** A cpio archive in the "newc" form that the kernel unpacks (Documentation/driver-api/early-userspace). */
-class Archive {
+class StationFolder {
   readonly #parts: Buffer[] = [];
   #inode = 0;
 

@@ -300,10 +300,13 @@ describe('restoring', () => {
 
   it('takes the log that the station had before another was begun in its place, by its key', async () => {
     renameSync(path, backup);
-    const begun = await openStationLog(path);
+    const started = await openStationLog(path);
     const key = publicJwk(stranger.privateKey);
-    begun.appendStation([{ by: 'station', event: { type: 'station-set-up', station: 'bay 1', key } }], stamp);
-    begun.close();
+    started.appendStation(
+      [{ by: 'station', event: { type: 'station-set-up', station: 'bay 1', key } }],
+      stamp,
+    );
+    started.close();
     const own = [kidOf(stranger), kidOf(station)];
     expect((await restored(backup, path, 'x', own)).courses).toMatchObject({
       kind: 'another',

@@ -9,8 +9,8 @@ import { openStationLog, type StationLogFile } from '../../db/log.ts';
 import { checkStream } from '../../src/evidence/check-stream.ts';
 import { readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
 import { entryHash } from '../../src/evidence/entry.ts';
-import { heldAgainst } from '../../src/evidence/held-against.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
+import { heldAgainst } from '../../src/evidence/kept-checkpoints.ts';
 import type { Draft, LogEntry } from '../../src/evidence/log.ts';
 import {
   consistencyHolds,

@@ -8,8 +8,8 @@ import {
   readCheckpoint,
   signCheckpoint,
 } from '../../src/evidence/checkpoint.ts';
-import { heldAgainst, type LogNow } from '../../src/evidence/held-against.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
+import { heldAgainst, type LogNow } from '../../src/evidence/kept-checkpoints.ts';
 import { leafHash, treeOf, treeRoot } from '../../src/evidence/merkle.ts';
 import { kidOf, station, stranger } from './sample-job.ts';
 

@@ -119,7 +119,7 @@ describe('a dishonest station that signs anew what it changed', () => {
     ['opened twice', (events) => [...events.slice(0, 1), ...events], 'not opened exactly once'],
     [
       'a pull placed that was never found',
-      (events) => events.filter((e) => e.type !== 'pull-found'),
+      (events) => events.filter((e) => e.type !== 'pull-detected'),
       'played back',
     ],
     [
@@ -158,7 +158,7 @@ describe('a dishonest station that signs anew what it changed', () => {
           : e,
       ),
     ],
-    ['a peak', changed('pull-found', (e) => (e.type === 'pull-found' ? { ...e, peakNm: 27.5 } : e))],
+    ['a peak', changed('pull-detected', (e) => (e.type === 'pull-detected' ? { ...e, peakNm: 27.5 } : e))],
     ['a reason', changed('pull-placed', (e) => (e.type === 'pull-placed' ? { ...e, because: 'so' } : e))],
     [
       'the samples',

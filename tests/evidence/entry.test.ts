@@ -31,7 +31,7 @@ describe('entries', () => {
   });
 
   it('are what their bytes say, so that minus zero does not live on in memory only', () => {
-    const found = wholeJob().find((event) => event.type === 'pull-found');
+    const found = wholeJob().find((event) => event.type === 'pull-detected');
     if (found === undefined) throw new Error('no pull in the sample');
     const [one] = written({ seq: 0, n: 0 }, STREAM, drafts([{ ...found, zeroNm: -0 }]), {
       at: AT,

@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { stationEventSchema } from '../../src/evidence/station-event.ts';
 
 const study = (reading: number) => ({
-  type: 'gauge-study-made',
+  type: 'gauge-study-finished',
   study: 'GS-1',
   tool: 'gauge',
   serial: null,

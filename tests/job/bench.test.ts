@@ -22,7 +22,7 @@ describe('an unexceptional job', () => {
     const shop = workshop();
     shop.pull(27);
     const types = shop.events.map(({ type }) => type);
-    const found = types.indexOf('pull-found');
+    const found = types.indexOf('pull-detected');
     const coded = shop.events.slice(0, found).flatMap((event) => (event.type === 'readings' ? [event] : []));
     const covered = coded.reduce((sum, { count }) => sum + count, 0);
     expect(types[found + 1]).toBe('pull-placed');

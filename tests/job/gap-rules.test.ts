@@ -96,15 +96,15 @@ describe('a gap that may only be looked at', () => {
     const shop = shopWith(withRules({ check: 'visual-only' }));
     shop.gap(0.75);
     expect(shop.cylinder(1)).toMatchObject({ gap: 'todo', gaps: [] });
-    shop.tell({ do: 'gap-seen', cylinder: 1, sound: true });
+    shop.tell({ do: 'gap-inspected', cylinder: 1, sound: true });
     expect(shop.cylinder(1)).toMatchObject({ gap: 'done', gaps: [] });
-    shop.tell({ do: 'gap-seen', cylinder: 2, sound: false });
+    shop.tell({ do: 'gap-inspected', cylinder: 2, sound: false });
     expect([shop.cylinder(2).gap, shop.step(2)]).toEqual(['again', 'replace']);
     shop.sameAgain();
   });
 
   it('is judged by eye only where the specification says so', () => {
-    expect(shopWith().tell({ do: 'gap-seen', cylinder: 1, sound: true }).ok).toBe(false);
+    expect(shopWith().tell({ do: 'gap-inspected', cylinder: 1, sound: true }).ok).toBe(false);
     expect(shopWith().tell({ do: 'gap-wire', cylinder: 1, outcome: 'fits' }).ok).toBe(false);
   });
 });

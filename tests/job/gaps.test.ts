@@ -22,7 +22,7 @@ test('readings that are missing in the middle of a pull cut it: it is never judg
   });
   expect(shop.events.slice(-3)).toMatchObject([
     { type: 'readings-missed', tool: 'wrench', readings: 8 },
-    { type: 'pull-found', cut: 'link-lost' },
+    { type: 'pull-detected', cut: 'link-lost' },
     { type: 'pull-placed', judgement: null },
   ]);
   expect(replay(shop.events)).toMatchObject({ ok: true });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type Bench, createBench } from '../../src/job/bench.ts';
 import type { JobEvent } from '../../src/job/event.ts';
 import { foldAll } from '../../src/job/fold.ts';
-import { toldJudgement } from '../../src/job/judging.ts';
+import { roundedJudgement } from '../../src/job/judging.ts';
 import { measured } from '../../src/job/measurement.ts';
 import { openJob } from '../../src/job/open.ts';
 import type { WorkOrder } from '../../src/job/order.ts';
@@ -56,7 +56,7 @@ describe('the verdict on a pull', () => {
     if (wrench === undefined) throw new Error('no wrench');
     const own = measured(wrench, pull.peakNm, { on: OPENING.on, adapter: undefined }, pull.peakStandardNm);
     expect(judgement).toEqual(
-      toldJudgement(judge(own.value, own.budget.expanded, shop.bench.state().torqueWindow)),
+      roundedJudgement(judge(own.value, own.budget.expanded, shop.bench.state().torqueWindow)),
     );
     const without = measured(wrench, pull.peakNm, { on: OPENING.on, adapter: undefined }, null);
     expect(own.budget.expanded).toBeGreaterThan(without.budget.expanded);

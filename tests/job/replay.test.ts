@@ -51,12 +51,12 @@ describe('judging a job again from its events', () => {
       'a peak was made smaller',
       (events) =>
         events.map((event) =>
-          event.type === 'pull-found' ? { ...event, peakNm: event.peakNm - 0.01 } : event,
+          event.type === 'pull-detected' ? { ...event, peakNm: event.peakNm - 0.01 } : event,
         ),
     ],
     [
       'a pull was left out',
-      (events) => events.filter((event) => event.type !== 'pull-found' || event.pull !== 4),
+      (events) => events.filter((event) => event.type !== 'pull-detected' || event.pull !== 4),
     ],
     [
       'a pull was given to another cylinder',

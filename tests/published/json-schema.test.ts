@@ -5,7 +5,7 @@
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { type FORMS, schemaOf } from '../../src/cli/schema.ts';
+import { type FORMS, schemaOf } from '../../src/cli/help/schema.ts';
 import { jwsOf, recordOf } from '../evidence/forge.ts';
 import { logOf, seal, station, trusting, wholeJob } from '../evidence/sample-job.ts';
 import { madeJob, TROUBLED, V8_BY_HAND } from '../report/fixtures.ts';

@@ -10,7 +10,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { parseTrace, type TraceColumns } from '../../src/pull/columns.ts';
 import { createPullDetector } from '../../src/pull/detector.ts';
-import type { FoundPull } from '../../src/pull/pull.ts';
+import type { DetectedPull } from '../../src/pull/pull.ts';
 import { detectorSettings } from '../../src/pull/settings.ts';
 
 /** Beside the project's own folder. */
@@ -25,7 +25,7 @@ function traceOf(text: string, file: string): TraceColumns {
   return trace.value;
 }
 
-function pullsOf({ atUs, nm, angleDeg }: TraceColumns, lowerNm: number): FoundPull[] {
+function pullsOf({ atUs, nm, angleDeg }: TraceColumns, lowerNm: number): DetectedPull[] {
   const detector = createPullDetector(detectorSettings(lowerNm, { stepNm: 0.001 }));
   const found = detector.pushBatch(atUs, nm, 0, atUs.length, angleDeg ?? undefined);
   const last = detector.cut('stopped');

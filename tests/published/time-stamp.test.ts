@@ -6,7 +6,7 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
-import { timeStamp, trustedTime } from '../../src/cli/time-stamp.ts';
+import { timeStamp, trustedTime } from '../../src/cli/evidence/time-stamp.ts';
 import { countersignRecord } from '../../src/evidence/record.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
 import { AT, logOf, seal, station, stranger, trusting, wholeJob } from '../evidence/sample-job.ts';

@@ -1,7 +1,7 @@
-import type { FoundPull } from '../../src/pull/pull.ts';
+import type { DetectedPull } from '../../src/pull/pull.ts';
 
 /** An unexceptional pull of 27 N·m on a new gasket, for tests that care about a few of its figures only. */
-export const A_PULL: FoundPull = {
+export const A_PULL: DetectedPull = {
   startUs: 0,
   endUs: 900_000,
   peakNm: 27,

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { adviceOn, type Coached } from '../../src/pull/coaching.ts';
-import type { FoundPull } from '../../src/pull/pull.ts';
+import type { DetectedPull } from '../../src/pull/pull.ts';
 import { A_PULL } from './a-pull.ts';
 
 const at: Coached = { lowerNm: 25, clicks: true, seat: 'new gasket', advised: null };
-const kinds = (pull: Partial<FoundPull>, on: Coached = at) =>
+const kinds = (pull: Partial<DetectedPull>, on: Coached = at) =>
   adviceOn({ ...A_PULL, ...pull }, on).map(({ kind }) => kind);
 const GOOD = { rise: { ...A_PULL.rise, slopeAtTopNmPerS: 15 } };
 
@@ -13,7 +13,7 @@ describe('what a signal gives reason to say', () => {
     expect(kinds(GOOD)).toEqual([]);
   });
 
-  it.each<[string, Partial<FoundPull>, string]>([
+  it.each<[string, Partial<DetectedPull>, string]>([
     ['the last fifth went by in less than a tenth of a second', {}, 'too-fast-ms'],
     ['the peak lies far above the click', { ...GOOD, peakNm: 28.5 }, 'follow-through-percent'],
     ['the torque fell back on its way up', { rise: { ...GOOD.rise, setbackNm: 4 } }, 'fell-back-percent'],

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createPullDetector } from '../../src/pull/detector.ts';
-import type { FoundPull } from '../../src/pull/pull.ts';
+import type { DetectedPull } from '../../src/pull/pull.ts';
 import { type DetectorSettings, detectorSettings } from '../../src/pull/settings.ts';
 import { type Corner, clickPull, drawn, EASE_MS } from './shapes.ts';
 
@@ -10,7 +10,7 @@ const settings = detectorSettings(25);
 function pullsIn(
   samples: readonly { atUs: number; nm: number; deg?: number }[],
   by: DetectorSettings = settings,
-): FoundPull[] {
+): DetectedPull[] {
   const detector = createPullDetector(by);
   return samples.flatMap(({ atUs, nm, deg }) => detector.push(atUs, nm, deg) ?? []);
 }

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Random } from '../../sim/random.ts';
 import { createPullDetector } from '../../src/pull/detector.ts';
-import type { FoundPull } from '../../src/pull/pull.ts';
+import type { DetectedPull } from '../../src/pull/pull.ts';
 import { detectorSettings } from '../../src/pull/settings.ts';
 import { drawCase } from '../bench/campaign/case.ts';
 import { type Worked, worked } from '../bench/campaign/work.ts';
@@ -12,7 +12,7 @@ const engine = drawCase('invariants', STREAM, new Random('invariants'));
 const stream = worked(engine);
 const settings = detectorSettings(engine.bench.plug.lowerNm, { stepNm: 0.01 });
 
-const whole = ({ atUs, nm }: Pick<Worked, 'atUs' | 'nm'>): FoundPull[] =>
+const whole = ({ atUs, nm }: Pick<Worked, 'atUs' | 'nm'>): DetectedPull[] =>
   createPullDetector(settings).pushBatch(atUs, nm, 0, atUs.length);
 const expected = whole(stream);
 
@@ -23,7 +23,7 @@ describe('the same samples give the same pulls', () => {
 
   it('one by one, bit by bit', () => {
     const detector = createPullDetector(settings);
-    const found: FoundPull[] = [];
+    const found: DetectedPull[] = [];
     stream.atUs.forEach((atUs, i) => {
       const pull = detector.push(atUs, stream.nm[i] ?? Number.NaN);
       if (pull !== null) found.push(pull);

@@ -1,19 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { createPullDetector } from '../../src/pull/detector.ts';
-import type { FoundPull } from '../../src/pull/pull.ts';
+import type { DetectedPull } from '../../src/pull/pull.ts';
 import { detectorSettings } from '../../src/pull/settings.ts';
 
 const SETTINGS = detectorSettings(25, { stream: 'maxima', stepNm: 0.01 });
 
 /** What a tool sends every `stepMs` that reports the maximum of its work cycle. */
-function pullsIn(values: readonly number[], stepMs = 100): FoundPull[] {
+function pullsIn(values: readonly number[], stepMs = 100): DetectedPull[] {
   const detector = createPullDetector(SETTINGS);
   const found = values.flatMap((nm, i) => detector.push(i * stepMs * 1000, nm) ?? []);
   const last = detector.cut('stopped');
   return last === null ? found : [...found, last];
 }
 
-const peaks = (pulls: readonly FoundPull[]) => pulls.map(({ peakNm }) => peakNm);
+const peaks = (pulls: readonly DetectedPull[]) => pulls.map(({ peakNm }) => peakNm);
 
 describe('a wrench that only tells the highest torque of its work cycle', () => {
   it('gives one pull for a maximum that grows, stands and is cleared, and claims no click', () => {

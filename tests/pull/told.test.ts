@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { type FoundPull, foundPullSchema } from '../../src/pull/pull.ts';
-import { toldPull } from '../../src/pull/told.ts';
+import { type DetectedPull, detectedPullSchema } from '../../src/pull/pull.ts';
+import { roundedPull } from '../../src/pull/rounded.ts';
 import { A_PULL } from './a-pull.ts';
 
 const nm = fc.double({ min: -500, max: 500, noNaN: true });
 const size = fc.double({ min: 0, max: 500, noNaN: true });
 const ms = fc.double({ min: 0, max: 1e7, noNaN: true });
-const pulls: fc.Arbitrary<FoundPull> = fc
+const pulls: fc.Arbitrary<DetectedPull> = fc
   .record({
     peakNm: nm,
     peakStandardNm: size,
@@ -32,9 +32,9 @@ const pulls: fc.Arbitrary<FoundPull> = fc
 it('is a pull that its own record reads back, and is told the same once more', () => {
   fc.assert(
     fc.property(pulls, (found) => {
-      const told = toldPull(found);
-      expect(foundPullSchema.parse(JSON.parse(JSON.stringify(told)))).toEqual(told);
-      expect(toldPull(told)).toEqual(told);
+      const told = roundedPull(found);
+      expect(detectedPullSchema.parse(JSON.parse(JSON.stringify(told)))).toEqual(told);
+      expect(roundedPull(told)).toEqual(told);
     }),
   );
 });
@@ -42,8 +42,8 @@ it('is a pull that its own record reads back, and is told the same once more', (
 it('moves the torque by less than a millionth of a N·m, which no tool shows', () => {
   fc.assert(
     fc.property(pulls, (found) => {
-      expect(Math.abs(toldPull(found).peakNm - found.peakNm)).toBeLessThanOrEqual(0.5000001e-6);
-      expect(Math.abs(toldPull(found).zeroNm - found.zeroNm)).toBeLessThanOrEqual(0.5000001e-6);
+      expect(Math.abs(roundedPull(found).peakNm - found.peakNm)).toBeLessThanOrEqual(0.5000001e-6);
+      expect(Math.abs(roundedPull(found).zeroNm - found.zeroNm)).toBeLessThanOrEqual(0.5000001e-6);
     }),
   );
 });
@@ -55,5 +55,5 @@ it('finds the same where another machine differs in the last digits', () => {
     noiseNm: A_PULL.noiseNm * (1 - 2 ** -51),
   };
   expect(other).not.toEqual(A_PULL);
-  expect(toldPull(other)).toEqual(toldPull(A_PULL));
+  expect(roundedPull(other)).toEqual(roundedPull(A_PULL));
 });

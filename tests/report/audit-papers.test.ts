@@ -2,16 +2,16 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { judgeAgain } from '../../src/audit/lookback.ts';
-import { assess } from '../../src/audit/lookback-items.ts';
-import { lookBacksOf } from '../../src/audit/lookback-state.ts';
-import { openArchive } from '../../src/cli/station.ts';
+import { judgeAgain } from '../../src/audit/impact.ts';
+import { assess } from '../../src/audit/impact-items.ts';
+import { impactsOf } from '../../src/audit/impact-state.ts';
+import { openStationFolder } from '../../src/cli/station/station.ts';
 import type { LogEntry, StationEntry } from '../../src/evidence/log.ts';
 import type { StationEvent } from '../../src/evidence/station-event.ts';
 import { foldAll } from '../../src/job/fold.ts';
 import { disputePaper } from '../../src/report/dispute.ts';
-import { lookBackPaper } from '../../src/report/lookback.ts';
-import { judgedAgainCsv } from '../../src/report/lookback-csv.ts';
+import { impactPaper } from '../../src/report/impact.ts';
+import { judgedAgainCsv } from '../../src/report/impact-csv.ts';
 import { type Paper, type Part, writePaper } from '../../src/report/paper.ts';
 import { pullRow, setupsOf, setupWith } from '../audit/rows.ts';
 import { CHECKED, certificate, workIn, wrenchWith } from '../audit/shop.ts';
@@ -35,15 +35,15 @@ beforeAll(async () => {
       wrench: wrenchWith(certificate('CAL-2', '2026-09-01')),
     },
   ]);
-  const { log } = await openArchive(folder);
+  const { log } = await openStationFolder(folder);
   jobs = log.streams().map((stream) => log.entries(stream));
   station = log.stationEntries();
   log.close();
   rmSync(folder, { recursive: true });
 });
 
-/** The station's entries with a look-back that touches J-1. */
-function lookedBack(...then: readonly StationEvent[]): readonly StationEntry[] {
+/** The station's entries with an impact assessment that touches J-1. */
+function assessedEntries(...then: readonly StationEvent[]): readonly StationEntry[] {
   const digest = 'a'.repeat(64);
   const item = {
     job: 'J-1',
@@ -69,7 +69,7 @@ function lookedBack(...then: readonly StationEvent[]): readonly StationEntry[] {
   };
   const made: StationEvent = {
     type: 'assessment-made',
-    assessment: 'LB-1',
+    assessment: 'IA-1',
     tool: 'wrench',
     serial: 'EXAMPLE-W-1',
     asFound: 'AF-1',
@@ -103,7 +103,7 @@ function lookedBack(...then: readonly StationEvent[]): readonly StationEntry[] {
 
 const RECALL: StationEvent = {
   type: 'item-decided',
-  assessment: 'LB-1',
+  assessment: 'IA-1',
   job: 'J-1',
   decision: 'recall',
   because: 'plug too tight',
@@ -112,9 +112,9 @@ const RECALL: StationEvent = {
 const LOG = { size: 99, root: 'ab'.repeat(32) };
 const context = { log: LOG, program: 'plugmark test' };
 
-const lookBackIn = (entries: readonly StationEntry[]) => {
-  const [one] = lookBacksOf(entries);
-  if (one === undefined) throw new Error('no look-back');
+const impactIn = (entries: readonly StationEntry[]) => {
+  const [one] = impactsOf(entries);
+  if (one === undefined) throw new Error('no impact assessment');
   return one;
 };
 function linesOf(part: Part): readonly string[] {
@@ -138,9 +138,9 @@ const saidBy = (paper: Paper) =>
     ...paper.parts.flatMap((part) => [`## ${part.title}`, ...linesOf(part)]),
   ].join('\n');
 
-describe('the paper of a look-back', () => {
+describe('the paper of an impact assessment', () => {
   it('names the clauses that ask for it, what was found beside the last check, and the vehicle', () => {
-    const text = saidBy(lookBackPaper(lookBackIn(lookedBack()), context));
+    const text = saidBy(impactPaper(impactIn(assessedEntries()), context));
     expect(text).toContain('ISO 9001:2015, 7.1.5.2');
     expect(text).toContain('IATF 16949, 7.1.5.2.1');
     expect(text).toContain(
@@ -154,10 +154,15 @@ describe('the paper of a look-back', () => {
   });
 
   it('keeps a job open that is recalled, and shows each decision with its reason', () => {
-    const called = saidBy(lookBackPaper(lookBackIn(lookedBack(RECALL)), context));
+    const called = saidBy(impactPaper(impactIn(assessedEntries(RECALL)), context));
     expect(called).toContain('RECALL, not redone yet');
-    const done = lookedBack(RECALL, { ...RECALL, decision: 'redone', redoneIn: 'J-2', because: 'new plug' });
-    const text = saidBy(lookBackPaper(lookBackIn(done), context));
+    const done = assessedEntries(RECALL, {
+      ...RECALL,
+      decision: 'redone',
+      redoneIn: 'J-2',
+      because: 'new plug',
+    });
+    const text = saidBy(impactPaper(impactIn(done), context));
     expect(text).toContain('J-1 | recall | plug too tight | Quality One');
     expect(text).toContain('J-1 | redone in J-2 | new plug | Quality One');
     expect(text).toContain('0 open');
@@ -180,7 +185,7 @@ describe('the list of every attempt', () => {
     expect(second).toMatch(/,no,CAL-1,.*,,yes$/);
   });
 
-  it('sorts what jobs rest on and nothing else, so that its sorts add up to what the look-back counts', () => {
+  it('sorts what jobs rest on and nothing else, so that its sorts add up to what the impact assessment counts', () => {
     const setup = setupWith(wrenchWith(CHECKED));
     const rows = [
       // Too tight then and with the found error; tried again on the same plug, and right.
@@ -217,7 +222,7 @@ describe('the file of a claim', () => {
         if (state === null) throw new Error('no job');
         return { state, entries: own };
       }),
-      station: { name: 'Example bay', entries, lookBacks: lookBacksOf(entries) },
+      station: { name: 'Example bay', entries, impacts: impactsOf(entries) },
       log: LOG,
       program: 'plugmark test',
       madeAt: '2026-11-25T12:00:00.000Z',
@@ -235,7 +240,7 @@ describe('the file of a claim', () => {
   });
 
   it('puts what was learned later beside it, and leaves the day as it was', () => {
-    const text = saidBy(paper(lookedBack(RECALL)));
+    const text = saidBy(paper(assessedEntries(RECALL)));
     expect(text).toContain('PROOFS IN QUESTION');
     expect(text).toMatch(/4 \| OK \| 0\.750 .* \| 29\.2\d ± 0\.20 N·m OK/);
     expect(since(text, 'J-1')).toContain('cylinder 4 30.33 ± 0.30 N·m OUT');
@@ -258,7 +263,7 @@ describe('the file of a claim', () => {
   });
 
   it('puts nothing in question that was measured under the newer certificate', () => {
-    expect(since(saidBy(paper(lookedBack())), 'J-3')).toContain('Nothing.');
+    expect(since(saidBy(paper(assessedEntries())), 'J-3')).toContain('Nothing.');
   });
 
   it('says when a job was not completed', () => {
@@ -274,7 +279,7 @@ describe('the file of a claim', () => {
   });
 
   it.runIf(hasPoppler)('reads as it was written, in another program', async () => {
-    const pdf = await writePaper(paper(lookedBack(RECALL)));
+    const pdf = await writePaper(paper(assessedEntries(RECALL)));
     const text = poppler('pdftotext', pdf, ['-layout', '{pdf}', '-']);
     expect(text).toContain('File on a claim');
     expect(text).toContain('<van> & "crane"');

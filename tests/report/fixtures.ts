@@ -193,7 +193,7 @@ function workEvents(order: WorkOrder, options: JobOptions) {
   const runDown = (cylinder: number) => {
     pull += 1;
     traces.set(pull, traceOf(12.3, null));
-    events.push(pullFound(pull, { peakNm: 12.3, releaseNm: null, releaseUs: null }), {
+    events.push(pullDetected(pull, { peakNm: 12.3, releaseNm: null, releaseUs: null }), {
       type: 'pull-placed',
       pull,
       cylinder,
@@ -316,11 +316,11 @@ function gapEvent(cylinder: number, value: number): JobEvent {
   };
 }
 
-function pullFound(pull: number, felt: Partial<Pull> & { readonly peakNm: number }): JobEvent {
+function pullDetected(pull: number, felt: Partial<Pull> & { readonly peakNm: number }): JobEvent {
   const startUs = pull * 10_000_000;
   return {
     ...A_PULL,
-    type: 'pull-found',
+    type: 'pull-detected',
     pull,
     tool: 'wrench',
     startUs,
@@ -338,7 +338,7 @@ function pullFound(pull: number, felt: Partial<Pull> & { readonly peakNm: number
 
 function pullEvents(pull: number, cylinder: number, peakNm: number, releaseNm: number): JobEvent[] {
   return [
-    pullFound(pull, { peakNm, releaseNm }),
+    pullDetected(pull, { peakNm, releaseNm }),
     {
       type: 'pull-placed',
       pull,
@@ -357,7 +357,7 @@ export const V8_BY_HAND: JobOptions = {
   late: [
     { type: 'tool-lost', tool: 'wrench', reason: 'out of range' },
     { type: 'readings-missed', tool: 'wrench', fromUs: 50_000_000, toUs: 51_250_000, reason: 'link lost' },
-    pullFound(30, { peakNm: 28.4, riseMs: 61 }),
+    pullDetected(30, { peakNm: 28.4, riseMs: 61 }),
     {
       type: 'pull-placed',
       pull: 30,
@@ -408,7 +408,7 @@ export const TROUBLED: JobOptions = {
     { type: 'value-not-known', tool: 'gauge', reading: 9, atUs: 1 },
     { type: 'value-not-known', tool: 'gauge', reading: 10, atUs: 2 },
     { type: 'raw-value', tool: 'gauge', atUs: 3, source: '0x2A00', hex: '00ff' },
-    pullFound(5, { peakNm: 26.2, releaseNm: null, releaseUs: null, cut: 'link-lost' }),
+    pullDetected(5, { peakNm: 26.2, releaseNm: null, releaseUs: null, cut: 'link-lost' }),
     {
       type: 'pull-placed',
       pull: 5,
@@ -426,9 +426,9 @@ export const TROUBLED: JobOptions = {
       because: 'a person said so',
       judgement: null,
     },
-    pullFound(6, { peakNm: 28.4, riseMs: 61 }),
+    pullDetected(6, { peakNm: 28.4, riseMs: 61 }),
     { type: 'pull-placed', pull: 6, cylinder: 3, kind: 'rehit', because: 'rose in 61 ms', judgement: null },
-    pullFound(7, { peakNm: -14.3, releaseNm: null, releaseUs: null }),
+    pullDetected(7, { peakNm: -14.3, releaseNm: null, releaseUs: null }),
     {
       type: 'pull-placed',
       pull: 7,

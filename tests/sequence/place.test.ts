@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { FoundPull } from '../../src/pull/pull.ts';
+import type { DetectedPull } from '../../src/pull/pull.ts';
 import { place, type Situation, settle } from '../../src/sequence/place.ts';
 import { FIRST, halfway, pullOf, riseBy, second, strokeTo, tenths, tightPull } from './pulls.ts';
 
@@ -15,7 +15,7 @@ const DONE: Situation = { ...second(), target: null };
 const onFrom60 = riseBy([10, 20, 30, 40, 50, 60, 100, 140, 180]);
 
 describe('giving a pull to a cylinder', () => {
-  it.each<[string, FoundPull, Situation, Expected]>([
+  it.each<[string, DetectedPull, Situation, Expected]>([
     ['the first plug that turns', pullOf(), FIRST, { kind: 'tightening', cylinder: 1 }],
     [
       'a first plug that does not turn was tight before anybody began',
@@ -251,8 +251,8 @@ const pulls = fc
     peakNm: fc.double({ min: -80, max: 80, noNaN: true }),
     riseMs: fc.double({ min: 1, max: 3000, noNaN: true }),
     bend: fc.double({ min: -3, max: 3, noNaN: true }),
-    release: fc.constantFrom<FoundPull['release']>('seen', 'none', 'not-visible'),
-    cut: fc.constantFrom<FoundPull['cut']>(null, 'link-lost', 'stopped'),
+    release: fc.constantFrom<DetectedPull['release']>('seen', 'none', 'not-visible'),
+    cut: fc.constantFrom<DetectedPull['cut']>(null, 'link-lost', 'stopped'),
   })
   .map(({ bend, ...shape }) =>
     pullOf({

@@ -1,4 +1,4 @@
-import type { FoundPull } from '../../src/pull/pull.ts';
+import type { DetectedPull } from '../../src/pull/pull.ts';
 import type { Situation } from '../../src/sequence/place.ts';
 
 /** Tenths of a rise that takes `riseMs` from 20 to 80 %; `bend` below 0 is soft at the top, above 0 hard. */
@@ -12,7 +12,7 @@ export function tenths(riseMs: number, bend = 0): number[] {
 }
 
 /** A rise by its tenths; the rest of it decides nothing. */
-export const riseBy = (reachedMs: number[]): FoundPull['rise'] => ({
+export const riseBy = (reachedMs: number[]): DetectedPull['rise'] => ({
   reachedMs,
   slopeAtTopNmPerS: 40,
   impulseNms: 8,
@@ -20,7 +20,7 @@ export const riseBy = (reachedMs: number[]): FoundPull['rise'] => ({
 });
 
 /** A pull that turned a plug to the click at 27 N·m, ten seconds after the start of the clock; `change` what differs. */
-export function pullOf(change: Partial<FoundPull> = {}): FoundPull {
+export function pullOf(change: Partial<DetectedPull> = {}): DetectedPull {
   const riseMs = change.riseMs ?? 400;
   return {
     startUs: 10_000_000,
@@ -51,11 +51,11 @@ export function pullOf(change: Partial<FoundPull> = {}): FoundPull {
 }
 
 /** A pull on a plug that stood still. */
-export const tightPull = (change: Partial<FoundPull> = {}): FoundPull =>
+export const tightPull = (change: Partial<DetectedPull> = {}): DetectedPull =>
   pullOf({ riseMs: 60, rise: riseBy(tenths(60)), ...change });
 
 /** A stroke that ended without a click. */
-export const strokeTo = (peakNm: number, change: Partial<FoundPull> = {}): FoundPull =>
+export const strokeTo = (peakNm: number, change: Partial<DetectedPull> = {}): DetectedPull =>
   pullOf({
     peakNm,
     highestNm: peakNm,

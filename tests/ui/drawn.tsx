@@ -1,7 +1,7 @@
 /** Draws a view as the terminal would get it, and measures it with Ink's own ruler instead of ours. */
 import { Box, renderToString, Text } from 'ink';
-import { type Desk, newDesk } from '../../src/ui/desk.ts';
 import { frameLines } from '../../src/ui/frame.ts';
+import { type InputState, newInputState } from '../../src/ui/input-state.ts';
 import { Screen } from '../../src/ui/screen.tsx';
 import type { BenchView } from '../../src/ui/view.ts';
 
@@ -10,11 +10,14 @@ export interface Drawing {
   readonly rows?: number;
   readonly ascii?: boolean;
   readonly color?: boolean;
-  readonly desk?: Desk;
+  readonly input?: InputState;
   readonly help?: boolean;
 }
 
-const deskOf = ({ desk = newDesk(), help }: Drawing): Desk => ({ ...desk, help: help ?? desk.help });
+const deskOf = ({ input = newInputState(), help }: Drawing): InputState => ({
+  ...input,
+  help: help ?? input.help,
+});
 
 /** The frame with its escape sequences. */
 export function drawn(view: BenchView, drawing: Drawing = {}): string {
@@ -25,7 +28,7 @@ export function drawn(view: BenchView, drawing: Drawing = {}): string {
       size={{ columns, rows }}
       ascii={ascii === true}
       color={color === true}
-      desk={deskOf(drawing)}
+      input={deskOf(drawing)}
     />,
     { columns },
   );
@@ -36,7 +39,7 @@ export const bare = (text: string): string => text.replace(/\u001b\[[\d;]*m/g, '
 /** The lines of the frame as text, before Ink draws them; much faster, so for the many cases. */
 export function linesOf(view: BenchView, drawing: Drawing = {}): string[] {
   const { columns = 80, rows = 24, ascii } = drawing;
-  const frame = frameLines({ view, size: { columns, rows }, ascii: ascii === true, desk: deskOf(drawing) });
+  const frame = frameLines({ view, size: { columns, rows }, ascii: ascii === true, input: deskOf(drawing) });
   return frame.map((line) => line.map(({ text }) => text).join(''));
 }
 

@@ -21,8 +21,8 @@ const press = (key: string, job: JobState) => benchCommand({ key }, job, false);
 describe('a plug without a tool', () => {
   it('is looked at where it may only be looked at', () => {
     const job = checked('visual-only', { gapWindow: null });
-    expect(press('v', job)).toEqual({ do: 'gap-seen', cylinder: 1, sound: true });
-    expect(press('x', job)).toEqual({ do: 'gap-seen', cylinder: 1, sound: false });
+    expect(press('v', job)).toEqual({ do: 'gap-inspected', cylinder: 1, sound: true });
+    expect(press('x', job)).toEqual({ do: 'gap-inspected', cylinder: 1, sound: false });
     expect(nextSentence(job)).toContain('put nothing into it');
     expect(press('v', jobWith(0))).toBeNull();
   });

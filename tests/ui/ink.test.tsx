@@ -1,6 +1,6 @@
 import { render } from 'ink-testing-library';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { type Desk, newDesk, type Out, pressed } from '../../src/ui/desk.ts';
+import { type InputState, newInputState, type Out, pressed } from '../../src/ui/input-state.ts';
 import type { KeyPress } from '../../src/ui/key-press.ts';
 import { Keyboard } from '../../src/ui/keyboard.tsx';
 import { Screen } from '../../src/ui/screen.tsx';
@@ -9,19 +9,19 @@ import { VIEWS } from './views.ts';
 
 /** The screen and its keyboard in Ink, with a desk between them as in the program. */
 function opened(view: BenchView) {
-  let desk: Desk = newDesk();
+  let input: InputState = newInputState();
   const outs: Out[] = [];
   const size = { columns: 100, rows: 24 };
   const press = (key: KeyPress) => {
-    const after = pressed(desk, key, view.job, false);
-    desk = after.desk;
+    const after = pressed(input, key, view.job, false);
+    input = after.input;
     if (after.out !== null) outs.push(after.out);
     ink.rerender(frame());
   };
   const frame = () => (
     <>
       <Keyboard onPress={press} />
-      <Screen view={view} size={size} ascii={false} color={false} desk={desk} />
+      <Screen view={view} size={size} ascii={false} color={false} input={input} />
     </>
   );
   const ink = render(frame());

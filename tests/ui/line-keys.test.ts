@@ -1,24 +1,24 @@
 import { describe, expect, it } from 'vitest';
 import type { JobState } from '../../src/job/state.ts';
-import { type Desk, newDesk, type Out, pressed } from '../../src/ui/desk.ts';
+import { type InputState, newInputState, type Out, pressed } from '../../src/ui/input-state.ts';
 import { askingLines, keysOfLine } from '../../src/ui/line-keys.ts';
 import { jobWith } from './fixtures.ts';
 import { ROUTINE_JOBS, VIEWS } from './views.ts';
 
-function say(job: JobState, lines: readonly string[]): { desk: Desk; outs: Out[]; figures: string[] } {
-  let desk = newDesk();
+function say(job: JobState, lines: readonly string[]): { input: InputState; outs: Out[]; figures: string[] } {
+  let input = newInputState();
   const outs: Out[] = [];
   const figures: string[] = [];
   for (const line of lines) {
-    const keys = keysOfLine(line, desk);
+    const keys = keysOfLine(line, input);
     if (keys === null) figures.push(line);
     for (const key of keys ?? []) {
-      const after = pressed(desk, key, job, false);
-      desk = after.desk;
+      const after = pressed(input, key, job, false);
+      input = after.input;
       if (after.out !== null) outs.push(after.out);
     }
   }
-  return { desk, outs, figures };
+  return { input, outs, figures };
 }
 
 const asking = VIEWS['notOk']?.job ?? expect.fail('no view');
@@ -37,21 +37,21 @@ describe('a job in plain lines', () => {
     expect(say(asking, ['a', 'Jürgen quit q', 't', 'looked at']).outs).toEqual([
       { do: 'accept', pull: 5, by: 'Jürgen quit q', reason: 'looked at' },
     ]);
-    expect(say(asking, ['c', 'a', 'esc']).desk.form).toBeNull();
+    expect(say(asking, ['c', 'a', 'esc']).input.form).toBeNull();
   });
 
   it('says what a panel or a form asks, with all that can be answered', () => {
-    const list = askingLines(ROUTINE_JOBS.afterwards, newDesk(), false).join('\n');
+    const list = askingLines(ROUTINE_JOBS.afterwards, newInputState(), false).join('\n');
     expect(list).toContain('Compound in the boots');
     expect(list).toContain('[3] scrapped');
-    const form = askingLines(asking, say(asking, ['c']).desk, true);
+    const form = askingLines(asking, say(asking, ['c']).input, true);
     expect(form[0]).toBe('What went otherwise than planned?');
     expect(form.join('\n')).toMatch(/\[f\] somebody else/);
     expect(form.join('')).toMatch(/^[\x20-\x7e]*$/);
   });
 
   it('is silent where the bench itself is at work', () => {
-    expect(askingLines(jobWith(2), newDesk(), false)).toEqual([]);
-    expect(askingLines(asking, newDesk(), false)).toEqual([]);
+    expect(askingLines(jobWith(2), newInputState(), false)).toEqual([]);
+    expect(askingLines(asking, newInputState(), false)).toEqual([]);
   });
 });

@@ -83,7 +83,7 @@ describe('one line an event', () => {
       counts: '',
     } as const;
     expect(line(readings)).toBeNull();
-    expect(line({ type: 'pull-found', ...pullOf(3, 27.41) })).toBeNull();
+    expect(line({ type: 'pull-detected', ...pullOf(3, 27.41) })).toBeNull();
   });
 
   const { order, instruments } = job;

@@ -4,7 +4,7 @@ import { conditionSchema, damageSchema } from '../../src/plug/condition.ts';
 import type { Advice } from '../../src/pull/coaching.ts';
 import { adviceText } from '../../src/ui/advice-words.ts';
 import { CONDITIONS, DAMAGE, STAIN } from '../../src/ui/condition-words.ts';
-import { oddOne } from '../../src/ui/panels/odd-one.ts';
+import { outlier } from '../../src/ui/panels/outlier.ts';
 import { linesOf } from './drawn.tsx';
 import { jobWith, viewOf } from './fixtures.ts';
 import { ROUTINE_JOBS } from './views.ts';
@@ -20,32 +20,32 @@ const withPlugs = (plugs: readonly OldPlug[]): JobState =>
 
 describe('the cylinder that is unlike the others', () => {
   it('is named when one looks different and the rest alike', () => {
-    expect(oddOne(withPlugs([plug({}), plug({ condition: 'oily' }), plug({})]))).toBe(
+    expect(outlier(withPlugs([plug({}), plug({ condition: 'oily' }), plug({})]))).toBe(
       'Cylinder 3 is unlike the others: wet with oil; they: normal.',
     );
     const worn = { condition: 'worn' } as const;
-    expect(oddOne(withPlugs([plug(worn), plug(worn), plug({}), plug(worn)]))).toContain('Cylinder 5');
-    expect(oddOne(withPlugs([plug({}), plug({}), plug({ damage: ['loose-centre'] })]))).toContain(
+    expect(outlier(withPlugs([plug(worn), plug(worn), plug({}), plug(worn)]))).toContain('Cylinder 5');
+    expect(outlier(withPlugs([plug({}), plug({}), plug({ damage: ['loose-centre'] })]))).toContain(
       'centre electrode',
     );
   });
 
   it('is none where all are alike, where two differ, or where too few were seen', () => {
-    expect(oddOne(withPlugs([plug({}), plug({}), plug({})]))).toBeNull();
+    expect(outlier(withPlugs([plug({}), plug({}), plug({})]))).toBeNull();
     expect(
-      oddOne(withPlugs([plug({}), plug({ condition: 'ash' }), plug({ condition: 'worn' }), plug({})])),
+      outlier(withPlugs([plug({}), plug({ condition: 'ash' }), plug({ condition: 'worn' }), plug({})])),
     ).toBeNull();
     const oily = { condition: 'oily' } as const;
-    expect(oddOne(withPlugs([plug({}), plug(oily), plug(oily), plug({})]))).toBeNull();
-    expect(oddOne(withPlugs([plug({}), plug(oily)]))).toBeNull();
+    expect(outlier(withPlugs([plug({}), plug(oily), plug(oily), plug({})]))).toBeNull();
+    expect(outlier(withPlugs([plug({}), plug(oily)]))).toBeNull();
   });
 
   it('is found by its gap too', () => {
     const gaps = [0.9, 0.92, 1.3, 0.91].map((gapMm) => plug({}, gapMm));
-    expect(oddOne(withPlugs(gaps))).toBe(
+    expect(outlier(withPlugs(gaps))).toBe(
       'Cylinder 5 is unlike the others: gap 1.30 mm; they: about 0.92 mm.',
     );
-    expect(oddOne(withPlugs([0.9, 0.95, 1.0].map((gapMm) => plug({}, gapMm))))).toBeNull();
+    expect(outlier(withPlugs([0.9, 0.95, 1.0].map((gapMm) => plug({}, gapMm))))).toBeNull();
   });
 });
 

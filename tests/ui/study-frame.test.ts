@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { newStudyDesk, type StudyDesk } from '../../src/ui/study-desk.ts';
 import { studyFrame } from '../../src/ui/study-frame.ts';
+import { newStudyInputState, type StudyInputState } from '../../src/ui/study-input-state.ts';
 import type { StudyView } from '../../src/ui/study-view.ts';
 import { inkColumns } from './drawn.tsx';
 import { RESULT, STUDIES, studyOf } from './study-views.ts';
@@ -17,15 +17,15 @@ interface Drawing {
   readonly columns?: number;
   readonly rows?: number;
   readonly ascii?: boolean;
-  readonly desk?: Partial<StudyDesk>;
+  readonly input?: Partial<StudyInputState>;
 }
 
-function linesOf(view: StudyView, { columns = 80, rows = 24, ascii = false, desk }: Drawing = {}): string[] {
+function linesOf(view: StudyView, { columns = 80, rows = 24, ascii = false, input }: Drawing = {}): string[] {
   const frame = studyFrame({
     view,
     size: { columns, rows },
     ascii,
-    desk: { ...newStudyDesk(false), ...desk },
+    input: { ...newStudyInputState(false), ...input },
   });
   return frame.map((line) => line.map(({ text }) => text).join(''));
 }
@@ -72,7 +72,7 @@ const WORDS: Readonly<Record<string, readonly (string | RegExp)[]>> = {
 
 describe.each(Object.keys(STUDIES))('the screen of a study, %s', (name) => {
   it.each(SIZES)('fits $columns by $rows, in Unicode and in ASCII, and says what it must', (size) => {
-    for (const drawing of [size, { ...size, ascii: true }, { ...size, desk: { help: true } }]) {
+    for (const drawing of [size, { ...size, ascii: true }, { ...size, input: { help: true } }]) {
       const lines = linesOf(study(name), drawing);
       expect(lines).toHaveLength(size.rows - 1);
       for (const line of lines) expect(line.length).toBeLessThanOrEqual(size.columns);
@@ -165,7 +165,7 @@ describe('the result', () => {
     const view = { ...study('result'), result: { ...RESULT, notes } };
     const small = { columns: 60, rows: 20 };
     expect(flat(view, small)).not.toContain('note 19');
-    expect(flat(view, { ...small, desk: { from: 99 } })).toContain('note 19');
+    expect(flat(view, { ...small, input: { from: 99 } })).toContain('note 19');
   });
 
   it('says why where a method cannot say anything', () => {

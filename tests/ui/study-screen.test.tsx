@@ -4,7 +4,7 @@ import { render } from 'ink-testing-library';
 import { BehaviorSubject } from 'rxjs';
 import { describe, expect, it, vi } from 'vitest';
 import { studyChime } from '../../src/ui/study-chime.ts';
-import { newStudyDesk, type StudyOut } from '../../src/ui/study-desk.ts';
+import { newStudyInputState, type StudyOut } from '../../src/ui/study-input-state.ts';
 import { runStudyScreen, StudyScreen } from '../../src/ui/study-screen.tsx';
 import type { StudyView } from '../../src/ui/study-view.ts';
 import { asStreams, FakeKeyboard, FakeScreen } from './fake-terminal.ts';
@@ -45,7 +45,13 @@ describe('the screen of a study in Ink', () => {
   it.each(Object.keys(STUDIES))('shows %s whole', (name) => {
     const size = { columns: 100, rows: 24 };
     const ink = render(
-      <StudyScreen view={study(name)} size={size} ascii={false} color={false} desk={newStudyDesk(true)} />,
+      <StudyScreen
+        view={study(name)}
+        size={size}
+        ascii={false}
+        color={false}
+        input={newStudyInputState(true)}
+      />,
     );
     expect(ink.lastFrame()?.split('\n')).toHaveLength(23);
     expect(ink.lastFrame()).toContain('on disk');

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { type Declare, examples, whole, whose } from './common.ts';
+import { type Declare, examples, scope, whole } from './common.ts';
 
 /** By what jobs and attempts are asked for. */
 export const asked = (command: Command): Command =>
@@ -14,20 +14,22 @@ export const asked = (command: Command): Command =>
     .option('--from <date>', 'on this day (UTC) or later')
     .option('--to <date>', 'on this day (UTC) or earlier');
 
-/** What is asked of the records later: look-backs, questions, packages for an auditor, papers for a dispute. */
+/** What is asked of the records later: impact assessments, questions, packages for an auditor, papers for a dispute. */
 export const declareAudit: Declare = (program, run) => {
-  const lookback = program
-    .command('lookback')
-    .description('a tool was found out at calibration: which proofs still hold, which vehicles to recall')
+  const impact = program
+    .command('impact')
+    .description(
+      'a tool was out of tolerance at calibration: which proofs still hold, which vehicles to recall',
+    )
     .addHelpText(
       'after',
       examples(
-        'plugmark lookback wrench --as-found as-found.json --by "Quality One"',
-        'plugmark lookback show LB-1',
+        'plugmark impact wrench --as-found as-found.json --by "Quality One"',
+        'plugmark impact show IA-1',
       ),
     );
-  whose(
-    lookback
+  scope(
+    impact
       .command('assess', { isDefault: true })
       .description('judges everything since the last good check again; meant where no other is named')
       .argument('<tool>', 'the tool, as the station file names it')
@@ -45,30 +47,32 @@ export const declareAudit: Declare = (program, run) => {
     .addHelpText(
       'after',
       `\nExit code: 0 every proof holds; 1 some do not; 2 the input is at fault, and nothing was written.\n${examples(
-        'plugmark lookback assess wrench --as-found as-found.json --by "Quality One" --out look-back',
+        'plugmark impact assess wrench --as-found as-found.json --by "Quality One" --out impact',
       )}`,
     )
-    .action((tool, options) => run(async () => (await import('../lookback.ts')).lookBack(tool, options))());
-  whose(lookback.command('list').description('all look-backs and where they stand'))
+    .action((tool, options) => run(async () => (await import('../audit/impact.ts')).impact(tool, options))());
+  scope(impact.command('list').description('all impact assessments and where they stand'))
     .option('--open', 'only those that are not closed')
-    .addHelpText('after', examples('plugmark lookback list --open'))
-    .action((options) => run(async () => (await import('../lookback-desk.ts')).listLookBacks(options))());
-  whose(
-    lookback
+    .addHelpText('after', examples('plugmark impact list --open'))
+    .action((options) =>
+      run(async () => (await import('../audit/impact-decisions.ts')).listImpacts(options))(),
+    );
+  scope(
+    impact
       .command('show')
-      .description('the jobs that a look-back touches, and what was decided')
-      .argument('<number>', 'the look-back, like LB-1'),
+      .description('the jobs that an impact assessment touches, and what was decided')
+      .argument('<number>', 'the impact assessment, like IA-1'),
   )
     .option('--out <folder>', 'writes its PDF and its list of vehicles again, as it stands now')
-    .addHelpText('after', examples('plugmark lookback show LB-1 --out look-back'))
+    .addHelpText('after', examples('plugmark impact show IA-1 --out impact'))
     .action((number, options) =>
-      run(async () => (await import('../lookback-desk.ts')).showLookBack(number, options))(),
+      run(async () => (await import('../audit/impact-decisions.ts')).showImpact(number, options))(),
     );
-  whose(
-    lookback
+  scope(
+    impact
       .command('decide')
       .description('what becomes of jobs that it touches')
-      .argument('<number>', 'the look-back, like LB-1')
+      .argument('<number>', 'the impact assessment, like IA-1')
       .argument('[job...]', 'the jobs; any part of a number that means one'),
   )
     .requiredOption(
@@ -82,28 +86,30 @@ export const declareAudit: Declare = (program, run) => {
     .addHelpText(
       'after',
       examples(
-        'plugmark lookback decide LB-1 J-1001 --as recall --because "two plugs loose" --by "Foreman One"',
-        'plugmark lookback decide LB-1 --all doubtful --as inform --because "letter of 2 March" --by "Foreman One"',
+        'plugmark impact decide IA-1 J-1001 --as recall --because "two plugs loose" --by "Foreman One"',
+        'plugmark impact decide IA-1 --all doubtful --as inform --because "letter of 2 March" --by "Foreman One"',
       ),
     )
     .action((number, jobs, options) =>
-      run(async () => (await import('../lookback-desk.ts')).decideLookBack(number, jobs, options))(),
+      run(async () => (await import('../audit/impact-decisions.ts')).decideImpact(number, jobs, options))(),
     );
-  whose(
-    lookback
+  scope(
+    impact
       .command('close')
-      .description('ends a look-back; refused while a job is not decided, or recalled and not redone')
-      .argument('<number>', 'the look-back, like LB-1'),
+      .description(
+        'ends an impact assessment; refused while a job is not decided, or recalled and not redone',
+      )
+      .argument('<number>', 'the impact assessment, like IA-1'),
   )
     .requiredOption('--because <text>', 'in what words')
     .requiredOption('--by <name>', 'who closes it')
-    .addHelpText('after', examples('plugmark lookback close LB-1 --because "all seen to" --by "Foreman One"'))
+    .addHelpText('after', examples('plugmark impact close IA-1 --because "all seen to" --by "Foreman One"'))
     .action((number, options) =>
-      run(async () => (await import('../lookback-desk.ts')).closeLookBack(number, options))(),
+      run(async () => (await import('../audit/impact-decisions.ts')).closeImpact(number, options))(),
     );
 
   asked(
-    whose(
+    scope(
       program
         .command('ask')
         .description('jobs or attempts by vehicle, fleet, part, lot, person, tool or day'),
@@ -121,10 +127,10 @@ export const declareAudit: Declare = (program, run) => {
         'plugmark ask --lot L-2231 --attempts --csv > lot.csv',
       ),
     )
-    .action((options) => run(async () => (await import('../ask.ts')).ask(options))());
+    .action((options) => run(async () => (await import('../audit/ask.ts')).ask(options))());
 
   asked(
-    whose(
+    scope(
       program
         .command('package')
         .description('a folder for an auditor: records, proofs and an index, checked offline'),
@@ -138,9 +144,9 @@ export const declareAudit: Declare = (program, run) => {
       'after',
       examples('plugmark package --out audit-2026 --since 2025.checkpoint --from 2026-01-01'),
     )
-    .action((options) => run(async () => (await import('../package.ts')).makePackage(options))());
+    .action((options) => run(async () => (await import('../evidence/package.ts')).makePackage(options))());
 
-  whose(
+  scope(
     program
       .command('retention')
       .description('how old the records are, and what the retention time of the shop says'),
@@ -152,9 +158,9 @@ export const declareAudit: Declare = (program, run) => {
       'after',
       examples('plugmark retention', 'plugmark retention --years 7 --csv > retention.csv'),
     )
-    .action((options) => run(async () => (await import('../retention.ts')).retention(options))());
+    .action((options) => run(async () => (await import('../station/retention.ts')).retention(options))());
 
-  whose(
+  scope(
     program
       .command('dispute')
       .description('the file of one claim about one vehicle: what was known then, what was learned since'),
@@ -172,5 +178,5 @@ export const declareAudit: Declare = (program, run) => {
       'after',
       examples('plugmark dispute --vin ZZ9EXAMP1PM000104 --claim W-2026-17 --out claim-17'),
     )
-    .action((options) => run(async () => (await import('../dispute.ts')).dispute(options))());
+    .action((options) => run(async () => (await import('../audit/dispute.ts')).dispute(options))());
 };

@@ -1,16 +1,18 @@
-import { type Declare, examples, whose } from './common.ts';
+import { type Declare, examples, scope } from './common.ts';
 
 /** What keeps the station log from being lost. */
 export const declareBackup: Declare = (program, run) => {
-  whose(
+  scope(
     program
       .command('backup')
       .description('copies the station log, also while a job runs, and reads the copy through')
       .argument('<file>', 'the copy, a file that is not there yet'),
   )
     .addHelpText('after', examples('plugmark backup /media/stick/station-2026-03-02.db'))
-    .action((file, options) => run(async () => (await import('../backup.ts')).backUp(file, options))());
-  whose(
+    .action((file, options) =>
+      run(async () => (await import('../station/backup.ts')).backUp(file, options))(),
+    );
+  scope(
     program
       .command('restore')
       .description('puts a backup in the place of the station log, after all of it was read')
@@ -23,8 +25,10 @@ export const declareBackup: Declare = (program, run) => {
         'plugmark restore /media/stick/station-2026-03-02.db',
       )}`,
     )
-    .action((file, options) => run(async () => (await import('../backup.ts')).restore(file, options))());
-  whose(
+    .action((file, options) =>
+      run(async () => (await import('../station/backup.ts')).restore(file, options))(),
+    );
+  scope(
     program
       .command('recover')
       .description(
@@ -40,5 +44,5 @@ export const declareBackup: Declare = (program, run) => {
         'plugmark recover --out saved.db --records records/',
       )}`,
     )
-    .action((options) => run(async () => (await import('../backup.ts')).recover(options))());
+    .action((options) => run(async () => (await import('../station/backup.ts')).recover(options))());
 };

@@ -1,6 +1,6 @@
 /** What the declarations of commands share. A declaration loads nothing but commander: a command's own file is imported when it runs. */
 import { type Command, InvalidArgumentError } from 'commander';
-import type { ExitCode } from '../exit.ts';
+import type { ExitCode } from '../terminal/exit.ts';
 
 /** Makes a commander action of a command: its exit code becomes the program's, its problems become sentences. */
 export type Run = (command: () => Promise<ExitCode>) => () => Promise<void>;
@@ -13,7 +13,7 @@ export const examples = (...lines: readonly string[]) =>
   `\n${lines.length === 1 ? 'Example' : 'Examples'}:\n${lines.map((line) => `  ${line}`).join('\n')}`;
 
 /** Which station a command is about. */
-export const whose = (command: Command): Command =>
+export const scope = (command: Command): Command =>
   command
     .option('--station <file>', 'the station file (JSON)', 'station.json')
     .option('--data <folder>', "the folder of the station's data, instead of a station file");

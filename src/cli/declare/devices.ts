@@ -16,7 +16,7 @@ export const declareDevices: Declare = (program, run) => {
     .option('--all', 'show every device, whatever it offers')
     .option('--no-serial', 'do not connect to ask for serial numbers')
     .addHelpText('after', examples('plugmark devices scan', 'plugmark devices scan --all --no-serial'))
-    .action((options) => run(async () => (await import('../devices.ts')).scan(options))());
+    .action((options) => run(async () => (await import('../station/devices.ts')).scan(options))());
   devices
     .command('adopt')
     .description('makes a device the tool of the station, by its serial number and its address')
@@ -25,7 +25,9 @@ export const declareDevices: Declare = (program, run) => {
     .option('--station <file>', 'the station file (JSON)', 'station.json')
     .option('--profile <file>', 'the profile that describes it, as the station file is to name it')
     .addHelpText('after', examples('plugmark devices adopt c2:00:00:00:00:01 --tool wrench'))
-    .action((address, options) => run(async () => (await import('../devices.ts')).adopt(address, options))());
+    .action((address, options) =>
+      run(async () => (await import('../station/devices.ts')).adopt(address, options))(),
+    );
   devices
     .command('record')
     .description('writes down all that a device sends, byte by byte, in a file that replays')
@@ -34,7 +36,7 @@ export const declareDevices: Declare = (program, run) => {
     .option('--seconds <number>', 'how long; Ctrl-C ends it sooner', whole, 60)
     .addHelpText('after', examples('plugmark devices record c2:00:00:00:00:01 --out pull.capture.jsonl'))
     .action((address, options) =>
-      run(async () => (await import('../devices.ts')).record(address, options))(),
+      run(async () => (await import('../station/devices.ts')).record(address, options))(),
     );
 
   program
@@ -49,5 +51,7 @@ export const declareDevices: Declare = (program, run) => {
       'after',
       examples('plugmark driver check sim/example/profile-wrench.json --bytes a501000000640064ff9c8000'),
     )
-    .action((file, options) => run(async () => (await import('../driver.ts')).check(file, options))());
+    .action((file, options) =>
+      run(async () => (await import('../station/driver.ts')).check(file, options))(),
+    );
 };

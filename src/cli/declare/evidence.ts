@@ -1,4 +1,4 @@
-import { type Declare, examples, whole, whose } from './common.ts';
+import { type Declare, examples, scope, whole } from './common.ts';
 
 /** What keeps evidence: verification, the log, the keys, and what others add to a record. */
 export const declareEvidence: Declare = (program, run) => {
@@ -22,7 +22,9 @@ export const declareEvidence: Declare = (program, run) => {
         '3 authentic but the signer is not on the trust list.\n' +
         examples('plugmark verify J-1001.record.json --trust trusted-keys.json', 'plugmark verify records/'),
     )
-    .action((path, options) => run(async () => (await import('../verify.ts')).verify(path, options))());
+    .action((path, options) =>
+      run(async () => (await import('../evidence/verify.ts')).verify(path, options))(),
+    );
   program
     .command('paper')
     .description('makes the PDF and the CSV of a record anew, from the record alone')
@@ -34,21 +36,21 @@ export const declareEvidence: Declare = (program, run) => {
       '\nExit code: that of verification. A record that does not hold has no papers.\n' +
         examples('plugmark paper audit-2026/records/J-1001.record.json --out papers'),
     )
-    .action((file, options) => run(async () => (await import('../paper.ts')).paper(file, options))());
+    .action((file, options) => run(async () => (await import('../bench/paper.ts')).paper(file, options))());
 
   const log = program
     .command('log')
     .description('checkpoints and proofs of the station log')
     .addHelpText('after', examples('plugmark log check kept.checkpoint'));
-  whose(log.command('checkpoint').description('signs the log as it stands; keep it elsewhere'))
+  scope(log.command('checkpoint').description('signs the log as it stands; keep it elsewhere'))
     .option('--out <file>', 'write it to a file that is not there yet')
     .addHelpText('after', examples('plugmark log checkpoint --out 2026-03.checkpoint'))
-    .action((options) => run(async () => (await import('../log.ts')).checkpoint(options))());
+    .action((options) => run(async () => (await import('../station/log.ts')).checkpoint(options))());
   const prove = log
     .command('prove')
     .description('proofs that other programs can check (RFC 9162)')
     .addHelpText('after', examples('plugmark log prove inclusion 12'));
-  whose(
+  scope(
     prove
       .command('inclusion')
       .description('an entry stands in the log')
@@ -56,9 +58,9 @@ export const declareEvidence: Declare = (program, run) => {
   )
     .addHelpText('after', examples('plugmark log prove inclusion 12'))
     .action((entry, options) =>
-      run(async () => (await import('../log.ts')).proveInclusion(entry, options))(),
+      run(async () => (await import('../station/log.ts')).proveInclusion(entry, options))(),
     );
-  whose(
+  scope(
     prove
       .command('consistency')
       .description('the log begins with an old checkpoint')
@@ -66,39 +68,43 @@ export const declareEvidence: Declare = (program, run) => {
   )
     .addHelpText('after', examples('plugmark log prove consistency 2026-03.checkpoint'))
     .action((file, options) =>
-      run(async () => (await import('../log.ts')).proveConsistency(file, options))(),
+      run(async () => (await import('../station/log.ts')).proveConsistency(file, options))(),
     );
-  whose(log.command('check').description('nothing was removed or rewritten, or where the log first diverges'))
+  scope(log.command('check').description('nothing was removed or rewritten, or where the log first diverges'))
     .argument('[checkpoint...]', 'checkpoints that were kept, or records, which hold one each')
     .addHelpText('after', examples('plugmark log check 2026-03.checkpoint J-1001.record.json'))
-    .action((files, options) => run(async () => (await import('../log.ts')).check(files, options))());
+    .action((files, options) => run(async () => (await import('../station/log.ts')).check(files, options))());
 
   const keys = program
     .command('keys')
     .description('the keys of the station and its people')
     .addHelpText('after', examples('plugmark keys list'));
-  whose(keys.command('list').description('all keys and where they stand'))
+  scope(keys.command('list').description('all keys and where they stand'))
     .addHelpText('after', examples('plugmark keys list'))
-    .action((options) => run(async () => (await import('../keys.ts')).listKeys(options))());
-  whose(keys.command('rotate').description('a new key for the station, named by the old one'))
+    .action((options) => run(async () => (await import('../station/keys.ts')).listKeys(options))());
+  scope(keys.command('rotate').description('a new key for the station, named by the old one'))
     .option('--lost', 'the old key is lost or not to be believed, and cannot name the new one')
     .option('--because <text>', 'with --lost: what happened')
     .addHelpText('after', examples('plugmark keys rotate'))
-    .action((options) => run(async () => (await import('../keys.ts')).rotateKey(options))());
-  whose(keys.command('revoke').description('a key is not to be believed any more').argument('<kid>'))
+    .action((options) => run(async () => (await import('../station/keys.ts')).rotateKey(options))());
+  scope(keys.command('revoke').description('a key is not to be believed any more').argument('<kid>'))
     .option('--from <date>', 'from when on; now unless told')
     .requiredOption('--reason <reason>', 'retired, lost or compromised')
     .requiredOption('--because <text>', 'what happened')
     .addHelpText('after', examples('plugmark keys revoke KID --reason lost --because "laptop stolen"'))
-    .action((kid, options) => run(async () => (await import('../keys.ts')).revokeKey(kid, options))());
-  whose(keys.command('lock').description("puts the station's key under a passphrase"))
+    .action((kid, options) =>
+      run(async () => (await import('../station/keys.ts')).revokeKey(kid, options))(),
+    );
+  scope(keys.command('lock').description("puts the station's key under a passphrase"))
     .option('--open', 'takes the passphrase off')
     .addHelpText('after', examples('plugmark keys lock'))
-    .action((options) => run(async () => (await import('../keys.ts')).lockKey(options))());
-  whose(keys.command('technician').description('a key under a PIN for a technician').argument('<name>'))
+    .action((options) => run(async () => (await import('../station/keys.ts')).lockKey(options))());
+  scope(keys.command('technician').description('a key under a PIN for a technician').argument('<name>'))
     .addHelpText('after', examples('plugmark keys technician "Technician One"'))
-    .action((name, options) => run(async () => (await import('../keys.ts')).addTechnician(name, options))());
-  whose(
+    .action((name, options) =>
+      run(async () => (await import('../station/keys.ts')).addTechnician(name, options))(),
+    );
+  scope(
     keys
       .command('technicians')
       .description('whether technicians sign')
@@ -106,7 +112,7 @@ export const declareEvidence: Declare = (program, run) => {
   )
     .addHelpText('after', examples('plugmark keys technicians sign'))
     .action((decision, options) =>
-      run(async () => (await import('../keys.ts')).decideTechnicians(decision, options))(),
+      run(async () => (await import('../station/keys.ts')).decideTechnicians(decision, options))(),
     );
   keys
     .command('make')
@@ -115,7 +121,9 @@ export const declareEvidence: Declare = (program, run) => {
     .requiredOption('--name <name>', 'whose it is, as trust lists say')
     .option('--role <role>', 'station, technician or countersigner', 'countersigner')
     .addHelpText('after', examples('plugmark keys make foreman.pem --name "Foreman One"'))
-    .action((file, options) => run(async () => (await import('../keys.ts')).makeOwnKey(file, options))());
+    .action((file, options) =>
+      run(async () => (await import('../station/keys.ts')).makeOwnKey(file, options))(),
+    );
 
   program
     .command('countersign')
@@ -125,7 +133,7 @@ export const declareEvidence: Declare = (program, run) => {
     .option('--out <file>', 'where the countersigned record goes')
     .addHelpText('after', examples('plugmark countersign J-1001.record.json --key foreman.pem'))
     .action((file, options) =>
-      run(async () => (await import('../countersign.ts')).countersign(file, options))(),
+      run(async () => (await import('../evidence/countersign.ts')).countersign(file, options))(),
     );
   program
     .command('time-stamp')
@@ -138,12 +146,12 @@ export const declareEvidence: Declare = (program, run) => {
       examples('plugmark time-stamp J-1001.record.json --authority URL --ca authority.pem'),
     )
     .action((file, options) =>
-      run(async () => (await import('../time-stamp.ts')).timeStamp(file, options))(),
+      run(async () => (await import('../evidence/time-stamp.ts')).timeStamp(file, options))(),
     );
   program
     .command('schema')
     .description('prints the JSON Schema of a form')
     .argument('<form>', 'record, record-file, log-entry, station-entry, work-order, station or trust-list')
     .addHelpText('after', examples('plugmark schema work-order'))
-    .action((form) => run(async () => (await import('../schema.ts')).schema(form))());
+    .action((form) => run(async () => (await import('../help/schema.ts')).schema(form))());
 };

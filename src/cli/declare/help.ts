@@ -14,7 +14,7 @@ export const declareHelp: Declare = (program, run) => {
         'plugmark completion fish > ~/.config/fish/completions/plugmark.fish',
       ),
     )
-    .action((shell) => run(async () => (await import('../completion.ts')).completion(shell, program))());
+    .action((shell) => run(async () => (await import('../help/completion.ts')).completion(shell, program))());
   program
     .command('manual')
     .description('prints the reference of all commands')
@@ -23,5 +23,5 @@ export const declareHelp: Declare = (program, run) => {
       'after',
       examples('plugmark manual', 'plugmark manual --roff > ~/.local/share/man/man1/plugmark.1'),
     )
-    .action((options) => run(async () => (await import('../manual.ts')).manual(program, options))());
+    .action((options) => run(async () => (await import('../help/manual.ts')).manual(program, options))());
 };

@@ -1,10 +1,10 @@
 import { Option } from 'commander';
 import { asked } from './audit.ts';
-import { type Declare, examples, oneOrMore, positive, whole, whose } from './common.ts';
+import { type Declare, examples, oneOrMore, positive, scope, whole } from './common.ts';
 
 /** What the records say of processes and tools: capability, drift, gaps as delivered, gauge studies, calibrations. */
 export const declareProcess: Declare = (program, run) => {
-  asked(whose(program.command('capability').description('what the process can do, by specification')))
+  asked(scope(program.command('capability').description('what the process can do, by specification')))
     .option('--specification <key>', 'one specification, by its key or the beginning of it')
     .option('--by <grouping>', 'specification, tool, technician or cylinder', 'specification')
     .option('--cylinder <number>', 'only this cylinder', whole)
@@ -21,11 +21,11 @@ export const declareProcess: Declare = (program, run) => {
         'plugmark capability --specification d6e8 --by technician --out process',
       ),
     )
-    .action((options) => run(async () => (await import('../capability.ts')).showCapability(options))());
-  asked(whose(program.command('delivered').description('gaps of new plugs as they came, by part and lot')))
+    .action((options) => run(async () => (await import('../audit/capability.ts')).showCapability(options))());
+  asked(scope(program.command('delivered').description('gaps of new plugs as they came, by part and lot')))
     .addHelpText('after', examples('plugmark delivered --part EXAMPLE-14G --from 2026-01-01'))
-    .action((options) => run(async () => (await import('../delivered.ts')).showDelivered(options))());
-  whose(
+    .action((options) => run(async () => (await import('../audit/delivered.ts')).showDelivered(options))());
+  scope(
     program
       .command('drift')
       .description('whether a tool has moved: by its pulls since its calibration, and by its certificates')
@@ -42,7 +42,9 @@ export const declareProcess: Declare = (program, run) => {
       'after',
       `\nExit code: 0 nothing to say against it; 1 WARNING or UNDECIDED, it wants a look sooner.\n${examples('plugmark drift EXAMPLE-W-07')}`,
     )
-    .action((tool, options) => run(async () => (await import('../drift.ts')).showDrift(tool, options))());
+    .action((tool, options) =>
+      run(async () => (await import('../audit/drift.ts')).showDrift(tool, options))(),
+    );
 
   const study = program
     .command('gauge-study')
@@ -75,17 +77,17 @@ export const declareProcess: Declare = (program, run) => {
         'plugmark gauge-study run --resume GS-1',
       ),
     )
-    .action((options) => run(async () => (await import('../gauge-study.ts')).runStudy(options))());
-  whose(study.command('list').description('all studies: made, open, given up'))
+    .action((options) => run(async () => (await import('../study/gauge-study.ts')).runStudy(options))());
+  scope(study.command('list').description('all studies: made, open, given up'))
     .addHelpText('after', examples('plugmark gauge-study list'))
-    .action((options) => run(async () => (await import('../study-list.ts')).listStudies(options))());
-  whose(study.command('show').description('one study').argument('<number>', 'its number, like GS-1'))
+    .action((options) => run(async () => (await import('../study/study-list.ts')).listStudies(options))());
+  scope(study.command('show').description('one study').argument('<number>', 'its number, like GS-1'))
     .addHelpText('after', examples('plugmark gauge-study show GS-1'))
     .action((number, options) =>
-      run(async () => (await import('../study-list.ts')).showStudy(number, options))(),
+      run(async () => (await import('../study/study-list.ts')).showStudy(number, options))(),
     );
 
-  whose(
+  scope(
     study
       .command('drop')
       .description('gives up a study that is open; what was measured for it stays in the log')
@@ -97,10 +99,10 @@ export const declareProcess: Declare = (program, run) => {
       examples('plugmark gauge-study drop GS-1 --because "The wrong parts were laid out."'),
     )
     .action((number, options) =>
-      run(async () => (await import('../study-list.ts')).dropStudy(number, options))(),
+      run(async () => (await import('../study/study-list.ts')).dropStudy(number, options))(),
     );
 
-  whose(program.command('calendar').description('when each tool has to be calibrated again'))
+  scope(program.command('calendar').description('when each tool has to be calibrated again'))
     .option('--soon <days>', 'so many days ahead a tool is due soon', whole, 30)
     .option('--staircase', 'also says the next interval, longer or shorter by what was found')
     .option('--shortest <days>', 'the shortest interval', whole, 90)
@@ -110,12 +112,12 @@ export const declareProcess: Declare = (program, run) => {
       'after',
       `\nExit code: 0 no tool is due; 1 one is.\n${examples('plugmark calendar --staircase --ics calibrations.ics')}`,
     )
-    .action((options) => run(async () => (await import('../calendar.ts')).showCalendar(options))());
+    .action((options) => run(async () => (await import('../audit/calendar.ts')).showCalendar(options))());
   const certificates = program
     .command('certificates')
     .description('files of calibration certificates, kept by their digest')
     .addHelpText('after', examples('plugmark certificates check'));
-  whose(
+  scope(
     certificates
       .command('keep')
       .description('keeps certificates in the folder of the station')
@@ -127,9 +129,11 @@ export const declareProcess: Declare = (program, run) => {
       examples('plugmark certificates keep', 'plugmark certificates keep scan.pdf --for EXAMPLE-2026-0118'),
     )
     .action((files, options) =>
-      run(async () => (await import('../certificates.ts')).keepCertificates(files, options))(),
+      run(async () => (await import('../audit/certificates.ts')).keepCertificates(files, options))(),
     );
-  whose(certificates.command('check').description('whether all that were kept are there as they were'))
+  scope(certificates.command('check').description('whether all that were kept are there as they were'))
     .addHelpText('after', examples('plugmark certificates check'))
-    .action((options) => run(async () => (await import('../certificates.ts')).checkCertificates(options))());
+    .action((options) =>
+      run(async () => (await import('../audit/certificates.ts')).checkCertificates(options))(),
+    );
 };

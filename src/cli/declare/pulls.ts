@@ -26,7 +26,7 @@ export const declarePulls: Declare = (program, run) => {
         'plugmark pulls log.csv --time t --time-unit ms --torque "lbf ft" --torque-unit lbf·ft --json',
       ),
     )
-    .action((file, options) => run(async () => (await import('../pulls.ts')).pulls(file, options))());
+    .action((file, options) => run(async () => (await import('../bench/pulls.ts')).pulls(file, options))());
 
   columns(
     program
@@ -43,5 +43,5 @@ export const declarePulls: Declare = (program, run) => {
       'after',
       examples('plugmark replay pull.csv --speed 1', 'plugmark replay wrench.recording.jsonl'),
     )
-    .action((file, options) => run(async () => (await import('../replay.ts')).replay(file, options))());
+    .action((file, options) => run(async () => (await import('../bench/replay.ts')).replay(file, options))());
 };

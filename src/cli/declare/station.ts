@@ -1,4 +1,4 @@
-import { type Declare, examples, whose } from './common.ts';
+import { type Declare, examples, scope } from './common.ts';
 
 /** The station itself: its first day, its health, its figures, and the jobs in its log. */
 export const declareStation: Declare = (program, run) => {
@@ -7,7 +7,7 @@ export const declareStation: Declare = (program, run) => {
     .description('a guided first run: asks for station, tools and people, and writes the station file')
     .option('--station <file>', 'the station file to write', 'station.json')
     .addHelpText('after', examples('plugmark setup', 'plugmark setup --station bay-2.json < answers.txt'))
-    .action((options) => run(async () => (await import('../setup.ts')).setup(options))());
+    .action((options) => run(async () => (await import('../station/setup.ts')).setup(options))());
 
   program
     .command('doctor')
@@ -18,13 +18,13 @@ export const declareStation: Declare = (program, run) => {
       'after',
       `\nExit code: 0 all that plugmark needs is there; 1 something is missing.\n${examples('plugmark doctor --station station.json')}`,
     )
-    .action((options) => run(async () => (await import('../doctor.ts')).doctor(options))());
+    .action((options) => run(async () => (await import('../station/doctor.ts')).doctor(options))());
 
   const specifications = program
     .command('specifications')
     .description("the shop's own library of engines, plugs and figures")
     .addHelpText('after', examples('plugmark specifications', 'plugmark specifications list V8'));
-  whose(
+  scope(
     specifications
       .command('list', { isDefault: true })
       .description('lists the specifications; meant where no other is named')
@@ -32,9 +32,9 @@ export const declareStation: Declare = (program, run) => {
   )
     .addHelpText('after', examples('plugmark specifications list', 'plugmark specifications list example v8'))
     .action((words, options) =>
-      run(async () => (await import('../specifications.ts')).listSpecifications(words, options))(),
+      run(async () => (await import('../bench/specifications.ts')).listSpecifications(words, options))(),
     );
-  whose(
+  scope(
     specifications
       .command('show')
       .description('shows one, with its engine drawn')
@@ -42,9 +42,9 @@ export const declareStation: Declare = (program, run) => {
   )
     .addHelpText('after', examples('plugmark specifications show "Example V8"'))
     .action((words, options) =>
-      run(async () => (await import('../specifications.ts')).showSpecification(words, options))(),
+      run(async () => (await import('../bench/specifications.ts')).showSpecification(words, options))(),
     );
-  whose(
+  scope(
     specifications
       .command('add')
       .description('adds the figures of a work order, or asks for them one by one'),
@@ -59,22 +59,24 @@ export const declareStation: Declare = (program, run) => {
         'plugmark specifications add --order order.json --name "Example V8"',
       ),
     )
-    .action((options) => run(async () => (await import('../specifications.ts')).addSpecification(options))());
-  whose(
+    .action((options) =>
+      run(async () => (await import('../bench/specifications.ts')).addSpecification(options))(),
+    );
+  scope(
     specifications
       .command('check')
       .description('says of each whether it can be read, and whether a job could be opened with it'),
   )
     .addHelpText('after', examples('plugmark specifications check'))
     .action((options) =>
-      run(async () => (await import('../specifications.ts')).checkSpecifications(options))(),
+      run(async () => (await import('../bench/specifications.ts')).checkSpecifications(options))(),
     );
 
   const jobs = program
     .command('jobs')
     .description('the jobs in the station log: lists them, shows one, changes hands')
     .addHelpText('after', examples('plugmark jobs', 'plugmark jobs --open', 'plugmark jobs show J-1001'));
-  whose(
+  scope(
     jobs
       .command('list', { isDefault: true })
       .description('lists jobs, the latest first; meant where no other is named'),
@@ -90,28 +92,34 @@ export const declareStation: Declare = (program, run) => {
       'after',
       examples('plugmark jobs list --open', 'plugmark jobs list --plate "EXAMPLE 8" --from 2026-03-01'),
     )
-    .action((options) => run(async () => (await import('../jobs.ts')).listJobs(options))());
-  whose(
+    .action((options) => run(async () => (await import('../station/jobs.ts')).listJobs(options))());
+  scope(
     jobs.command('show').description('where a job stands, in plain lines').argument('<number>', 'the job'),
   )
     .addHelpText('after', examples('plugmark jobs show J-1001'))
-    .action((number, options) => run(async () => (await import('../jobs.ts')).showJob(number, options))());
-  whose(jobs.command('void').description('declares a job void; what was read stays, and proves nothing'))
+    .action((number, options) =>
+      run(async () => (await import('../station/jobs.ts')).showJob(number, options))(),
+    );
+  scope(jobs.command('void').description('declares a job void; what was read stays, and proves nothing'))
     .argument('<number>', 'the job')
     .requiredOption('--reason <text>', 'why')
     .requiredOption('--by <name>', 'who says so')
     .addHelpText('after', examples('plugmark jobs void J-1001 --reason "wrong vehicle" --by "Foreman One"'))
-    .action((number, options) => run(async () => (await import('../jobs.ts')).voidJob(number, options))());
-  whose(jobs.command('hand-over').description('gives an open job to another technician'))
+    .action((number, options) =>
+      run(async () => (await import('../station/jobs.ts')).voidJob(number, options))(),
+    );
+  scope(jobs.command('hand-over').description('gives an open job to another technician'))
     .argument('<number>', 'the job')
     .requiredOption('--to <name>', 'who goes on with it')
     .addHelpText('after', examples('plugmark jobs hand-over J-1001 --to "Technician Two"'))
-    .action((number, options) => run(async () => (await import('../jobs.ts')).handOver(number, options))());
-  whose(jobs.command('papers').description('writes record, PDF and CSV of a closed job again, from the log'))
+    .action((number, options) =>
+      run(async () => (await import('../station/jobs.ts')).handOver(number, options))(),
+    );
+  scope(jobs.command('papers').description('writes record, PDF and CSV of a closed job again, from the log'))
     .argument('<number>', 'the job')
     .option('--out <folder>', "where they go; the folder of the station's data unless told")
     .addHelpText('after', examples('plugmark jobs papers J-1001 --out papers'))
     .action((number, options) =>
-      run(async () => (await import('../jobs.ts')).papersAgain(number, options))(),
+      run(async () => (await import('../station/jobs.ts')).papersAgain(number, options))(),
     );
 };

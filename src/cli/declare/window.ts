@@ -35,7 +35,7 @@ export const declareWindow: Declare = (program, run) => {
       )}`,
     )
     .action((torque, options) =>
-      run(async () => (await import('../window.ts')).printWindow(torque, options))(),
+      run(async () => (await import('../bench/window.ts')).printWindow(torque, options))(),
     );
 };
 

@@ -7,7 +7,7 @@ export const declareWork: Declare = (program, run) => {
     .description('a whole job with simulated tools, on the live screen')
     .option('--cylinders <count>', 'the engine: 4 or 8 cylinders', oneOf(4, 8), 8)
     .option('--seed <number>', 'another engine, other plugs, other habits', whole, 1)
-    .option('--fast', 'do not wait for the simulated hands; plain lines instead of the screen')
+    .option('--fast', 'do not wait for the simulated technician; plain lines instead of the screen')
     .option(
       '--technician <habit>',
       'careful, hurried, clicks-twice, stops-short, overpulls, skips or mixed',
@@ -19,11 +19,11 @@ export const declareWork: Declare = (program, run) => {
     .option('--quiet', 'no bell')
     .option('--speed <factor>', '1, 2, 5 or 10 times as fast', oneOf(1, 2, 5, 10), 1)
     .option(
-      '--hands <file>',
-      'every key is yours; the hands do what you write there: fit 1, pull 1 careful, measure 1',
+      '--moves <file>',
+      'every key is yours; the simulated technician does what you write there: fit 1, pull 1 careful, measure 1',
     )
     .addHelpText('after', '\nExample:\n  plugmark demo --fast --seed 7 --out demo-7')
-    .action((options) => run(async () => (await import('../demo.ts')).demo(options))());
+    .action((options) => run(async () => (await import('../bench/demo.ts')).demo(options))());
 
   program
     .command('job')
@@ -41,5 +41,5 @@ export const declareWork: Declare = (program, run) => {
       'after',
       '\nExamples:\n  plugmark job\n  plugmark job --order order.json --station station.json\n  plugmark job --resume',
     )
-    .action((options) => run(async () => (await import('../job.ts')).job(options))());
+    .action((options) => run(async () => (await import('../bench/job.ts')).job(options))());
 };

@@ -2,7 +2,7 @@ import type { CertificateLines, ErrorAt, NominalLine } from '../../audit/certifi
 import { dayNumber } from '../../audit/days.ts';
 import { COVERAGE } from '../../metrology/coverage.ts';
 import { predict } from '../../statistics/drift.ts';
-import { TOLD_WORD } from '../certificate-lines.ts';
+import { ROLE_WORD } from '../certificate-lines.ts';
 import { clean } from '../clean.ts';
 import { figure, UNIT_TEXT, type Unit } from '../figures.ts';
 import { scaleAround, share, ticks } from './scale.ts';
@@ -114,7 +114,7 @@ function inWords({ periods, atEnd, permissible, outsideOn }: NominalLine, to: st
     .flat()
     .map(
       ({ certificate, told, error, expanded }) =>
-        `${certificate.date} ${clean(certificate.number)} (${TOLD_WORD[told]}) ${figure(error, unit)}, U ${figure(expanded, unit)}`,
+        `${certificate.date} ${clean(certificate.number)} (${ROLE_WORD[told]}) ${figure(error, unit)}, U ${figure(expanded, unit)}`,
     );
   return `${each.join('; ')} ${UNIT_TEXT[unit]}. On ${to} the line comes to ${figure(atEnd.value, unit)}, 95 % ${figure(atEnd.from, unit)} to ${figure(atEnd.to, unit)}; permitted are ${figure(permissible, unit)} either way. ${outsideOn === null ? 'It stays within' : `Its interval reaches beyond from ${outsideOn} on`}.`;
 }

@@ -18,7 +18,7 @@ import type { Draft, Move, Room } from './panel.ts';
 import { WINDOWS_SENTENCE, windowsLines } from './windows.ts';
 
 /** The draft that the phase at hand begins with; null where it has no panel. */
-function begun(job: JobState): Draft | null {
+function started(job: JobState): Draft | null {
   const phase = phaseOf(job);
   switch (phase) {
     case 'windows':
@@ -43,7 +43,7 @@ const same = (a: Draft, b: Draft): boolean =>
 
 /** `draft` as long as the job is still about the same, else a new one. */
 export function draftFor(draft: Draft | null, job: JobState): Draft | null {
-  const fresh = begun(job);
+  const fresh = started(job);
   return draft !== null && fresh !== null && same(draft, fresh) ? draft : fresh;
 }
 

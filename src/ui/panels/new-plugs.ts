@@ -6,7 +6,7 @@ import type { Glyphs } from '../glyphs.ts';
 import { type KeyPress, printed } from '../key-press.ts';
 import type { Line } from '../line.ts';
 import { fill, printable } from '../printable.ts';
-import { oddOne } from './odd-one.ts';
+import { outlier } from './outlier.ts';
 import { type Move, moved, type NewPlugsDraft, type Room, scrolled } from './panel.ts';
 
 const FEATURES = plugFeatureSchema.options;
@@ -145,7 +145,7 @@ export function newPlugsLines(
   const clean = (text: string) => printable(text, 60, glyphs.ascii);
   const cylinders = spokenOf(draft, job).join(', ');
   const lot = draft.lot === null ? 'asked for on Enter' : draft.lot === '' ? 'none' : clean(draft.lot);
-  const odd = oddOne(job);
+  const odd = outlier(job);
   const head: Line[] = [
     [
       { text: ` For cylinder ${cylinders}`, bold: true },

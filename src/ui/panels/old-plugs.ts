@@ -18,7 +18,7 @@ import { type KeyPress, printed } from '../key-press.ts';
 import type { Line, Span } from '../line.ts';
 import { fill, printable } from '../printable.ts';
 import { fixed } from '../words.ts';
-import { oddOne } from './odd-one.ts';
+import { outlier } from './outlier.ts';
 import { type Move, moved, type OldPlugDraft, type Room, scrolled } from './panel.ts';
 
 const CLASSES = conditionSchema.options;
@@ -218,7 +218,7 @@ export function oldPlugLines(
     },
     { text: `   [o] note${draft.note === '' ? '' : `: ${printable(draft.note, 60, glyphs.ascii)}`}` },
   ];
-  const odd = oddOne(job);
+  const odd = outlier(job);
   const below: Line[] = [
     ...text('Looks', looks, 1),
     ...text('Likely from', causes, 2),

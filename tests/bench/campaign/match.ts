@@ -1,10 +1,10 @@
 import type { TruePull } from '../../../sim/physics/truth.ts';
-import type { FoundPull } from '../../../src/pull/pull.ts';
+import type { DetectedPull } from '../../../src/pull/pull.ts';
 
 /** A true pull and what was found of it. */
 export interface Matched {
   readonly truth: TruePull;
-  readonly found: FoundPull;
+  readonly found: DetectedPull;
 }
 
 export interface Matching {
@@ -14,7 +14,7 @@ export interface Matching {
   /** Nothing was found of them, or they were taken together with another pull. */
   readonly missed: readonly TruePull[];
   /** Found where nobody pulled. */
-  readonly invented: readonly FoundPull[];
+  readonly invented: readonly DetectedPull[];
   /** Found more than once. */
   readonly split: readonly TruePull[];
 }
@@ -23,11 +23,11 @@ export interface Matching {
  * Holds found pulls against the truth by time. A true pull must be found if its torque reached `dueNm`; below that it
  * may be. Where a found pull spans several, the strongest counts as found and the others that were due as missed.
  */
-export function match(found: readonly FoundPull[], pulls: readonly TruePull[], dueNm: number): Matching {
+export function match(found: readonly DetectedPull[], pulls: readonly TruePull[], dueNm: number): Matching {
   const measured = pulls.filter((pull) => pull.measured);
   const due = measured.filter(({ peakNm }) => Math.abs(peakNm) >= dueNm);
-  const byTruth = new Map<TruePull, FoundPull[]>();
-  const invented: FoundPull[] = [];
+  const byTruth = new Map<TruePull, DetectedPull[]>();
+  const invented: DetectedPull[] = [];
   for (const one of found) {
     const under = measured.filter((pull) => pull.startUs <= one.endUs && one.startUs <= pull.endUs);
     const strongest = under.reduce<TruePull | null>(

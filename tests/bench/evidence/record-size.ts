@@ -37,7 +37,7 @@ function row(seed: number): string {
     const { entries, summary } = opened.value.record;
     const cylinders = summary.cylinders.length;
     const inFile = (bytes: number) => Math.round((bytes * 4) / 3 / cylinders);
-    const pulls = entries.filter(({ event }) => event.type === 'pull-found');
+    const pulls = entries.filter(({ event }) => event.type === 'pull-detected');
     const attempts = pulls.length / cylinders;
     const wrench = entries.filter(({ event }) => event.type === 'readings' && event.tool === 'wrench');
     const sampleBytes = sum(
@@ -84,7 +84,7 @@ function withoutRest(entry: LogEntry, pulls: readonly LogEntry[]): number {
   const near = (at: number) =>
     pulls.some(
       ({ event }) =>
-        event.type === 'pull-found' && at >= event.startUs - AROUND_US && at <= event.endUs + AROUND_US,
+        event.type === 'pull-detected' && at >= event.startUs - AROUND_US && at <= event.endUs + AROUND_US,
     );
   const stays = atUs.map(near);
   if (!stays.includes(true)) return 0;

@@ -2,7 +2,7 @@ import { createHash, verify } from 'node:crypto';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
-import { spread } from '../../../src/cli/verify-folder.ts';
+import { spread } from '../../../src/cli/evidence/verify-folder.ts';
 import { contentsAndCompleteness } from '../../../src/evidence/completeness.ts';
 import { inTheLog } from '../../../src/evidence/in-the-log.ts';
 import { judgedAgain } from '../../../src/evidence/judged-again.ts';

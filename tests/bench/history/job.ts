@@ -4,8 +4,8 @@ import type { JobEvent, JobEventOf } from '../../../src/job/event.ts';
 import { judgedBy } from '../../../src/job/judging.ts';
 import { openJob } from '../../../src/job/open.ts';
 import type { Judgement, Window } from '../../../src/metrology/judgement.ts';
-import type { FoundPull } from '../../../src/pull/pull.ts';
-import { toldPull } from '../../../src/pull/told.ts';
+import type { DetectedPull } from '../../../src/pull/pull.ts';
+import { roundedPull } from '../../../src/pull/rounded.ts';
 import { orThrow } from '../../../src/result.ts';
 import { between, instrumentsOn, lotAt, orderOf, WRENCHES } from './station.ts';
 
@@ -85,7 +85,7 @@ export function jobEvents(i: number, openedMs: number, chance: Random): readonly
   const pulled = (cylinder: number, peakNm: number, kind: 'tightening' | 'continuation') => {
     afterMs += 9000;
     pull++;
-    const found = foundPull(pull, peakNm, afterMs, chance);
+    const found = detectedPull(pull, peakNm, afterMs, chance);
     add(found);
     add({
       type: 'pull-placed',
@@ -135,12 +135,17 @@ function judged(
   return judgedBy({ instrument, circumstances, window, rule: basis.decision.rule }, reading, peakStandard);
 }
 
-function foundPull(pull: number, peakNm: number, endMs: number, chance: Random): JobEventOf<'pull-found'> {
+function detectedPull(
+  pull: number,
+  peakNm: number,
+  endMs: number,
+  chance: Random,
+): JobEventOf<'pull-detected'> {
   const lastsMs = chance.uniform(900, 1600);
   const us = (ms: number) => Math.round(1000 * ms);
   const peakUs = us(endMs - 200);
   const steps = Array.from({ length: 9 }, (_, i) => ((i + 1) / 10) * lastsMs * chance.uniform(0.9, 1));
-  const found: FoundPull = {
+  const found: DetectedPull = {
     startUs: us(endMs - lastsMs),
     endUs: us(endMs),
     peakNm,
@@ -170,5 +175,5 @@ function foundPull(pull: number, peakNm: number, endMs: number, chance: Random):
     stream: 'samples',
     cut: null,
   };
-  return { type: 'pull-found', pull, tool: 'wrench', ...toldPull(found) };
+  return { type: 'pull-detected', pull, tool: 'wrench', ...roundedPull(found) };
 }

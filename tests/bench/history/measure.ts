@@ -6,7 +6,7 @@ import { z } from 'zod';
 import { backUpLog } from '../../../db/backup.ts';
 import { openStationLog, type StationLogFile } from '../../../db/log.ts';
 import { processGroups } from '../../../src/audit/capability.ts';
-import { judgeAgain } from '../../../src/audit/lookback.ts';
+import { judgeAgain } from '../../../src/audit/impact.ts';
 import type { Certificate } from '../../../src/instrument/certificate.ts';
 import type { Measurement } from '../measurement.ts';
 import { generate, PULLS_A_JOB } from './generate.ts';
@@ -66,7 +66,7 @@ async function one(
       for (const vin of vins) found += history.attemptsOf({ vin }).length;
     });
     const rows = await median(() => void history.attemptsOf(byWrench));
-    const lookback = await median(() => void judgedAgain(log, byWrench));
+    const impact = await median(() => void judgedAgain(log, byWrench));
     const capable = await median(() => void processGroups(history.processOf(engine), 'specification'));
     const counts = { wrench: history.attemptsOf(byWrench).length, engine: history.attemptsOf(engine).length };
     const backup = withBackup ? await timed(() => backUpLog(path, `${path}.copy`)) : null;
@@ -78,7 +78,7 @@ async function one(
       row("opened, and today's jobs listed", open, 100),
       row(`look-up by VIN (${(found / vins.length / REPEATS).toFixed(0)} attempts)`, byVin / vins.length, 20),
       row(`a wrench over a year, rows (${counts.wrench} attempts)`, rows),
-      row('the same, judged again', lookback, 2000),
+      row('the same, judged again', impact, 2000),
       row(`capability of one engine (${counts.engine} attempts)`, capable, 300),
       ...(backup === null ? [] : [row('backed up and read through', backup.ms)]),
       ...sizes(path),

@@ -3,12 +3,12 @@ import { type Bench, createBench, type PlugSpec } from '../../../sim/physics/ben
 import { Random } from '../../../sim/random.ts';
 import { drawStyle, type Manner } from '../../../sim/technician/habits.ts';
 import { createPullDetector } from '../../../src/pull/detector.ts';
-import type { FoundPull } from '../../../src/pull/pull.ts';
+import type { DetectedPull } from '../../../src/pull/pull.ts';
 import { detectorSettings } from '../../../src/pull/settings.ts';
 
 export interface Example {
   readonly shape: 'turned' | 'wentOn' | 'stood' | 'knock';
-  readonly pull: FoundPull;
+  readonly pull: DetectedPull;
 }
 
 const CAPACITIES_NM = [25, 60, 120];
@@ -59,7 +59,7 @@ class Finder {
 
   act(action: Parameters<Bench['begin']>[0]): void {
     const before = this.#bench.truth.pulls.length;
-    const pulls: FoundPull[] = [];
+    const pulls: DetectedPull[] = [];
     for (const one of [action, { do: 'wait', ms: 400 } as const]) {
       this.#bench.begin(one);
       for (let e = this.#bench.next(); e !== null; e = this.#bench.next()) {

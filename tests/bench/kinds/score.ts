@@ -35,7 +35,7 @@ const NEAR_US = 450_000;
 
 export function score(job: DoneJob): Score {
   const truths = trueKinds(job.truth.filter(({ measured }) => measured));
-  const found = job.events.flatMap((event) => (event.type === 'pull-found' ? [event] : []));
+  const found = job.events.flatMap((event) => (event.type === 'pull-detected' ? [event] : []));
   const byHand = new Set(
     job.events.flatMap((event) =>
       event.type === 'question-answered' || event.type === 'pull-given' ? [event.pull] : [],

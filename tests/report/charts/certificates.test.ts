@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { periodsOf } from '../../../src/audit/calibrations.ts';
 import { certificateLines } from '../../../src/audit/certificate-line.ts';
-import { periodsOf } from '../../../src/audit/checks.ts';
 import { certificatesSvg } from '../../../src/report/charts/certificates-svg.ts';
 import { certificate } from '../../audit/shop.ts';
 import { accepted } from '../../statistics/outcome.ts';

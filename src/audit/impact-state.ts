@@ -1,0 +1,166 @@
+/** The impact assessments of a station, as its log tells them: what was found, what was decided for each job, what is still open. */
+import type { StationEntry } from '../evidence/log.ts';
+import type { ImpactDecision, ImpactItem, StationEvent } from '../evidence/station-event.ts';
+import type { Certificate } from '../instrument/certificate.ts';
+import { err, ok, type Result } from '../result.ts';
+
+export interface Decided {
+  readonly decision: ImpactDecision;
+  /** The later job that did it again; null for another decision, and where nobody named one. */
+  readonly redoneIn: string | null;
+  readonly because: string;
+  readonly by: string;
+  readonly at: string;
+}
+
+export interface ItemState extends ImpactItem {
+  /** All that was decided, the last one holds. */
+  readonly decided: readonly Decided[];
+  /** Not decided, or recalled and not redone yet. */
+  readonly open: boolean;
+}
+
+export interface ImpactAssessment {
+  readonly assessment: string;
+  readonly made: Extract<StationEvent, { type: 'assessment-made' }>;
+  /** Its entry in the log: it looked at nothing that was entered behind it. */
+  readonly seq: number;
+  readonly at: string;
+  readonly by: string;
+  /** What the laboratory found; null only in a log that lost it. */
+  readonly asFound: Certificate | null;
+  /** The last good check; null where the log holds none from before. */
+  readonly lastGood: Certificate | null;
+  readonly items: readonly ItemState[];
+  readonly closed: { readonly at: string; readonly by: string; readonly because: string } | null;
+}
+
+/** All impact assessments, the oldest first. */
+export function impactsOf(entries: readonly StationEntry[]): readonly ImpactAssessment[] {
+  const found = new Map<string, Certificate>();
+  const checks = new Map<string, Certificate>();
+  const all = new Map<string, ImpactAssessment>();
+  for (const { event, at, by, seq } of entries) {
+    if (event.type === 'instrument-recorded' && event.instrument.certificate !== undefined) {
+      const { certificate } = event.instrument;
+      checks.set(checkKey(certificate), certificate);
+    }
+    if (event.type === 'as-found-recorded') found.set(event.digest, event.asFound);
+    if (event.type === 'assessment-made')
+      all.set(event.assessment, {
+        assessment: event.assessment,
+        made: event,
+        seq,
+        at,
+        by,
+        asFound: found.get(event.digest) ?? null,
+        lastGood:
+          (event.lastGood && checks.get(checkKey({ ...event.lastGood, serial: event.serial }))) ?? null,
+        items: event.items.map((item) => ({ ...item, decided: [], open: true })),
+        closed: null,
+      });
+    if (event.type === 'item-decided') {
+      const { assessment, job, decision, because, redoneIn = null } = event;
+      const one = all.get(assessment);
+      if (one === undefined) continue;
+      const decided = (item: ItemState): ItemState =>
+        item.job === job
+          ? {
+              ...item,
+              decided: [...item.decided, { decision, redoneIn, because, by, at }],
+              open: decision === 'recall',
+            }
+          : item;
+      all.set(assessment, { ...one, items: one.items.map(decided) });
+    }
+    if (event.type === 'assessment-closed') {
+      const one = all.get(event.assessment);
+      if (one !== undefined)
+        all.set(event.assessment, { ...one, closed: { at, by, because: event.because } });
+    }
+  }
+  return [...all.values()];
+}
+
+const checkKey = ({ number, date, serial }: Pick<Certificate, 'number' | 'date' | 'serial'>) =>
+  `${date} ${serial} ${number}`;
+
+/** The number of the next impact assessment. */
+export const nextAssessment = (all: readonly ImpactAssessment[]) => `IA-${all.length + 1}`;
+
+/** What is decided about a job. */
+export interface Decision {
+  readonly job: string;
+  readonly decision: ImpactDecision;
+  /** The later job that did it again, for `redone`. */
+  readonly redoneIn: string | null;
+}
+
+/**
+ * What decisions about some jobs put into the log. Another impact assessment on the same finding may hold a job as well, because
+ * it went on in between: it is decided there with the same words. Problems: `impact-closed`, `item-unknown`.
+ */
+export function decide(
+  { assessment, items, closed, made }: ImpactAssessment,
+  decisions: readonly Decision[],
+  because: string,
+  all: readonly ImpactAssessment[],
+): Result<readonly StationEvent[]> {
+  if (closed !== null)
+    return err({
+      code: 'impact-closed',
+      where: assessment,
+      message: `this impact assessment was closed by ${closed.by} on ${closed.at.slice(0, 10)}`,
+      next: 'The decisions stand. Assess again if something new was found.',
+    });
+  const unknown = decisions.find(({ job }) => !items.some((item) => item.job === job));
+  if (unknown !== undefined)
+    return err({
+      code: 'item-unknown',
+      where: assessment,
+      message: `job ${unknown.job} is not among the jobs that this impact assessment touches`,
+      next: `List them with "plugmark impact show ${assessment}".`,
+    });
+  return ok(
+    decisions.flatMap(({ job, decision, redoneIn }) =>
+      all
+        .filter((one) => one.made.digest === made.digest && one.closed === null)
+        .filter((one) => one.items.some((item) => item.job === job))
+        .map((one): StationEvent => {
+          const decided = {
+            type: 'item-decided',
+            assessment: one.assessment,
+            job,
+            decision,
+            because,
+          } as const;
+          return redoneIn === null ? decided : { ...decided, redoneIn };
+        }),
+    ),
+  );
+}
+
+/** The closing of an impact assessment. Problems: `impact-closed`, `impact-open`, which names what is still open. */
+export function close(
+  { assessment, items, closed }: ImpactAssessment,
+  because: string,
+): Result<StationEvent> {
+  if (closed !== null)
+    return err({
+      code: 'impact-closed',
+      where: assessment,
+      message: `this impact assessment was closed by ${closed.by} on ${closed.at.slice(0, 10)}`,
+      next: 'There is nothing more to do.',
+    });
+  const open = items.filter((item) => item.open);
+  const [first] = open;
+  if (first === undefined) return ok({ type: 'assessment-closed', assessment, because });
+  const recalled = open.filter(({ decided }) => decided.length > 0).length;
+  const example = first.decided.length > 0 ? 'redone' : 'inform';
+  return err({
+    code: 'impact-open',
+    where: assessment,
+    message: `${open.length} of ${items.length} jobs are still open: ${open.length - recalled} not decided, ${recalled} recalled and not redone`,
+    next: `Decide about each, for example: plugmark impact decide ${assessment} ${first.job} --as ${example} --because "..." --by NAME`,
+  });
+}

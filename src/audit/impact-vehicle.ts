@@ -1,0 +1,39 @@
+/** What stands against a vehicle or a job: the items of impact assessments that are about it. */
+import { normalVin } from '../job/vin.ts';
+import type { ImpactAssessment, ItemState } from './impact-state.ts';
+
+/** What a vehicle is known by; null or absent for what nobody gave. */
+export interface KnownBy {
+  readonly vin?: string | null;
+  readonly plate?: string | null;
+  readonly fleet?: string | null;
+}
+
+/**
+ * Whether two are one vehicle: by VIN where both have one, since plates and fleet numbers move on to another vehicle; else
+ * by plate, else by fleet number.
+ */
+export function sameVehicle(a: KnownBy, b: KnownBy): boolean {
+  for (const by of ['vin', 'plate', 'fleet'] as const) {
+    const [one, other] = [normalVin(a[by] ?? ''), normalVin(b[by] ?? '')];
+    if (one !== '' && other !== '') return one === other;
+  }
+  return false;
+}
+
+export interface Against {
+  readonly impact: ImpactAssessment;
+  readonly item: ItemState;
+}
+
+export const againstJob = (impacts: readonly ImpactAssessment[], job: string): readonly Against[] =>
+  against(impacts, (item) => item.job === job);
+
+/** What is still open: not decided, or recalled and not redone. */
+export const openAgainstVehicle = (
+  impacts: readonly ImpactAssessment[],
+  vehicle: KnownBy,
+): readonly Against[] => against(impacts, (item) => item.open && sameVehicle(item, vehicle));
+
+const against = (impacts: readonly ImpactAssessment[], isMeant: (item: ItemState) => boolean) =>
+  impacts.flatMap((impact) => impact.items.filter(isMeant).map((item): Against => ({ impact, item })));

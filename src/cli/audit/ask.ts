@@ -1,0 +1,167 @@
+import { z } from 'zod';
+import type { AttemptFilter } from '../../../db/history-filter.ts';
+import type { AttemptRow } from '../../audit/attempt.ts';
+import { impactsOf } from '../../audit/impact-state.ts';
+import { answerFor, attemptException, type JobAnswer } from '../../audit/questions.ts';
+import { ProblemError } from '../../problem.ts';
+import { attemptsCsv, jobsCsv } from '../../report/ask-csv.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
+import type { StationFolder } from '../station/station.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { jsonText } from '../terminal/json-text.ts';
+import { textTable } from '../terminal/text-table.ts';
+import { kindWords, STATE_WORDS, verdictWords } from '../terminal/words.ts';
+import { print } from '../terminal/wrapped.ts';
+
+/** What jobs or attempts are asked for by; all that is named must hold. */
+export interface Asked {
+  readonly vin?: string;
+  readonly plate?: string;
+  readonly fleet?: string;
+  readonly part?: string;
+  readonly lot?: string;
+  readonly technician?: string;
+  readonly tool?: string;
+  readonly from?: string;
+  readonly to?: string;
+}
+
+interface AskOptions extends Scope, Asked {
+  readonly exceptions?: true;
+  readonly attempts?: true;
+  readonly csv?: true;
+  readonly json?: true;
+}
+
+/** Answers one question to the records: the jobs, or the attempts, to which all that was named applies. */
+export function ask(options: AskOptions): Promise<ExitCode> {
+  return withStationFolder(options, (stationFolder) => {
+    const { exceptions, attempts, csv, json } = options;
+    if (csv === true && json === true) throw problem('--csv', 'CSV and JSON at once', 'Choose one of them.');
+    const filter = filterOf(options);
+    if (attempts === true) {
+      const rows = stationFolder.log.history
+        .attemptsOf(filter)
+        .filter((row) => exceptions !== true || attemptException(row).length > 0);
+      if (csv === true) process.stdout.write(attemptsCsv(rows));
+      else if (json === true) process.stdout.write(jsonText(rows));
+      else print(attemptLines(rows));
+      return EXIT.done;
+    }
+    const answers = answersTo(stationFolder, filter).filter(
+      (one) => exceptions !== true || one.exceptions.length > 0,
+    );
+    if (csv === true) process.stdout.write(jobsCsv(answers));
+    else if (json === true) process.stdout.write(jsonText(answers));
+    else print(jobLines(answers, exceptions === true));
+    return EXIT.done;
+  });
+}
+
+/** The jobs to which a question applies, the latest first, each with what there is to say of it. */
+export function answersTo({ log }: StationFolder, filter: AttemptFilter): readonly JobAnswer[] {
+  const impacts = impactsOf(log.stationEntries());
+  return log.history.jobsOf(filter).map((job) => {
+    const attempts = log.history.attemptsOf({ job: job.job });
+    const key = attempts[0]?.setupKey;
+    return answerFor(job, attempts, key === undefined ? null : log.history.setupOf(key), impacts);
+  });
+}
+
+/** Throws a {@link ProblemError} for a day that is none, and for days in the wrong order. */
+export function filterOf({ vin, plate, fleet, part, lot, technician, tool, from, to }: Asked): AttemptFilter {
+  for (const [name, day] of [
+    ['--from', from],
+    ['--to', to],
+  ] as const)
+    if (day !== undefined && !z.iso.date().safeParse(day).success)
+      throw problem(name, 'this is no date', 'Write it as 2026-03-02.');
+  if (from !== undefined && to !== undefined && from > to)
+    throw problem('--from', `${from} is after ${to}`, 'Name the earlier day first.');
+  return {
+    ...(vin !== undefined && { vin }),
+    ...(plate !== undefined && { plate }),
+    ...(fleet !== undefined && { fleet }),
+    ...(part !== undefined && { part }),
+    ...(lot !== undefined && { lot }),
+    ...(technician !== undefined && { technician }),
+    ...(tool !== undefined && { tool }),
+    ...(from !== undefined && { from }),
+    ...(to !== undefined && { to }),
+  };
+}
+
+function jobLines(answers: readonly JobAnswer[], withExceptions: boolean): readonly string[] {
+  if (answers.length === 0) return ['No job matches.'];
+  const head = [
+    'job',
+    'state',
+    'opened (UTC)',
+    'VIN',
+    'plate',
+    'fleet',
+    'technician',
+    'proofs',
+    'exceptions',
+  ];
+  const rows = answers.map((one) => [
+    one.job,
+    STATE_WORDS[one.state],
+    one.openedAt.slice(0, 16).replace('T', ' '),
+    one.vin ?? '-',
+    one.plate ?? '-',
+    one.fleet ?? '-',
+    one.technicians.join(', ') || '-',
+    String(one.proven),
+    String(one.exceptions.length),
+  ]);
+  const details = answers.flatMap(({ job, exceptions }) => [
+    '',
+    `${safeLine(job)}:`,
+    ...exceptions.map((words) => `  ${safeLine(words)}`),
+  ]);
+  return [...textTable(head, rows), ...(withExceptions ? details : []), '', count(answers.length, 'job')];
+}
+
+function attemptLines(rows: readonly AttemptRow[]): readonly string[] {
+  if (rows.length === 0) return ['No attempt matches.'];
+  const head = [
+    'time (UTC)',
+    'job',
+    'cylinder',
+    'what',
+    'kind',
+    'value',
+    'verdict',
+    'tool',
+    'technician',
+    'part',
+    'lot',
+  ];
+  const cells = rows.map((row) => [
+    row.at.slice(0, 16).replace('T', ' '),
+    row.job,
+    String(row.cylinder),
+    `${row.quantity === 'torque' ? 'pull' : 'gap'} ${row.number}`,
+    kindWords(row),
+    figureOf(row),
+    verdictWords(row),
+    row.serial === null ? row.tool : `${row.tool} (${row.serial})`,
+    row.technician,
+    row.part,
+    row.lot ?? '-',
+  ]);
+  return [...textTable(head, cells), '', count(rows.length, 'attempt')];
+}
+
+function figureOf({ valueSi, readingSi, quantity }: AttemptRow): string {
+  const value = valueSi ?? readingSi;
+  if (value === null) return '-';
+  return quantity === 'torque' ? `${value.toFixed(2)} N·m` : `${value.toFixed(3)} mm`;
+}
+
+const count = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}.`;
+
+function problem(where: string, message: string, next: string): ProblemError {
+  return new ProblemError({ code: 'option-not-valid', where, message, next });
+}

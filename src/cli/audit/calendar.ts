@@ -1,0 +1,178 @@
+import { type CalendarLine, CYCLES_ARE, calendar, type InUse } from '../../audit/calendar.ts';
+import { icalendar } from '../../audit/calendar-ics.ts';
+import { firstBeyond } from '../../audit/certificate-line.ts';
+import { impactsOf } from '../../audit/impact-state.ts';
+import { lastFound, withFindings } from '../../audit/out-of-tolerance.ts';
+import { writeInPlace } from '../../files/output.ts';
+import { offBy } from '../../instrument/fitness.ts';
+import type { Instrument } from '../../instrument/instrument.ts';
+import { ProblemError } from '../../problem.ts';
+import type { IntervalBounds } from '../../statistics/staircase.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
+import { type StationFolder, stateOf } from '../station/station.ts';
+import { readStationFile } from '../station/station-file.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { textTable } from '../terminal/text-table.ts';
+import { print } from '../terminal/wrapped.ts';
+import { laboratoryOf } from './drift-laboratory.ts';
+import { jobsSince, sinceLines } from './impact-since.ts';
+
+export interface CalendarOptions extends Scope {
+  readonly soon: number;
+  readonly staircase?: true;
+  readonly shortest: number;
+  readonly longest: number;
+  readonly ics?: string;
+}
+
+/** Which tool has to be calibrated when. Exit code 1 where one is due. */
+export async function showCalendar(options: CalendarOptions): Promise<ExitCode> {
+  // The station file is newer than what jobs recorded, where it is at hand.
+  const named = options.data === undefined ? (await readStationFile(options.station)).instruments : [];
+  return await withStationFolder(options, async (stationFolder) => {
+    const made = new Date().toISOString();
+    const inUse = inUseOf(stationFolder, named);
+    const lines = calendar(inUse, {
+      today: made.slice(0, 10),
+      soonDays: options.soon,
+      staircase: options.staircase === true ? boundsOf(options) : null,
+    });
+    if (lines.length === 0) throw noTools();
+    const drifting = await driftingIn(stationFolder, inUse);
+    const since = jobsSince(stationFolder, impactsOf(stationFolder.log.stationEntries()));
+    const said = [
+      ...tableOf(lines, drifting),
+      ...foundWords(inUse),
+      ...sinceLines(since),
+      ...driftWords(drifting),
+      `Cycles: ${CYCLES_ARE}.`,
+    ];
+    print(said);
+    if (options.ics !== undefined) {
+      if (lines.every(({ due }) => due === null)) throw nothingDue();
+      await writeInPlace(options.ics, icalendar(lines, stateOf(stationFolder).name, made));
+      process.stdout.write(`Written: ${safeLine(options.ics)}\n`);
+    }
+    return lines.some(({ state }) => state === 'due' || state === 'out-of-tolerance')
+      ? EXIT.failed
+      : EXIT.done;
+  });
+}
+
+function boundsOf({ shortest, longest }: CalendarOptions): IntervalBounds {
+  if (shortest >= 1 && shortest <= longest) return { shortestDays: shortest, longestDays: longest };
+  throw new ProblemError({
+    code: 'option-not-valid',
+    where: '--shortest',
+    message: `intervals from ${shortest} to ${longest} days leave no room`,
+    next: 'Give the shortest interval first, one day or more.',
+  });
+}
+
+/** Every instrument as the station file or else the log has it last, by serial number where it has one. */
+function inUseOf({ log }: StationFolder, named: readonly Instrument[]): readonly InUse[] {
+  const latest = new Map<string, Instrument>();
+  const take = (instrument: Instrument) => latest.set(instrument.serial ?? instrument.id, instrument);
+  const entries = log.stationEntries();
+  for (const { event } of entries) if (event.type === 'instrument-recorded') take(event.instrument);
+  for (const instrument of named) take(instrument);
+  return withFindings([...latest.values()], impactsOf(entries)).map((instrument) => {
+    const name = instrument.serial ?? instrument.id;
+    const from = instrument.certificate?.date ?? '0001-01-01';
+    const { count, lastAt } = log.history.useSince(name, from);
+    const asFound = lastFound(instrument, entries);
+    return { instrument, cycles: count, lastUsed: lastAt?.slice(0, 10) ?? null, asFound };
+  });
+}
+
+/** The day from which a tool may lie beyond what is permitted, by the line through its certificates; by serial number. */
+async function driftingIn(
+  stationFolder: StationFolder,
+  inUse: readonly InUse[],
+): Promise<ReadonlyMap<string, string>> {
+  const drifting = new Map<string, string>();
+  const entries = stationFolder.log.stationEntries();
+  for (const { instrument } of inUse) {
+    const { serial, permissibleDeviation: permissible } = instrument;
+    if (serial === undefined || permissible === undefined) continue;
+    const { lines: found } = await laboratoryOf(stationFolder, entries, instrument, { permissible });
+    const first = found.ok ? firstBeyond(found.value) : null;
+    if (first?.finding === 'warning' && first.outsideOn !== null) drifting.set(serial, first.outsideOn);
+  }
+  return drifting;
+}
+
+const driftWords = (drifting: ReadonlyMap<string, string>): readonly string[] =>
+  [...drifting].map(([serial, from]) =>
+    safeLine(
+      `Drift: by its certificates ${serial} may lie beyond what is permitted from ${from} on; see "plugmark drift ${serial}".`,
+    ),
+  );
+
+const foundWords = (inUse: readonly InUse[]): readonly string[] =>
+  inUse.flatMap(({ instrument }) => {
+    const { id, serial, outOfTolerance } = instrument;
+    if (outOfTolerance === undefined) return [];
+    return safeLine(
+      `Out of tolerance: ${id} (${serial ?? '-'}) on ${outOfTolerance.on}, ${offBy(instrument, outOfTolerance)}; see "plugmark impact show ${outOfTolerance.impact}". It is due now, and fit again with a certificate of that day or later.`,
+    );
+  });
+
+const STATE_WORDS: Readonly<Record<CalendarLine['state'], string>> = {
+  'out-of-tolerance': '! OUT OF TOLERANCE',
+  due: '! DUE',
+  soon: '~ soon',
+  'in-date': '  in date',
+  'no-certificate': '? no certificate',
+  'no-date': '? no due day',
+};
+
+function stateWords(
+  { state, serial, outOfTolerance }: CalendarLine,
+  drifting: ReadonlyMap<string, string>,
+): string {
+  if (outOfTolerance !== null) return `${STATE_WORDS['out-of-tolerance']} (${outOfTolerance.impact})`;
+  if (serial === null || !drifting.has(serial)) return STATE_WORDS[state];
+  return `${state === 'in-date' ? '~ in date' : STATE_WORDS[state]}, drift`;
+}
+
+function dueWords({ outOfTolerance, dueByDate }: CalendarLine, due: string): string {
+  if (outOfTolerance !== null) return `${due}, now`;
+  return `${due}${due === dueByDate ? '' : ' by cycles'}`;
+}
+
+function tableOf(lines: readonly CalendarLine[], drifting: ReadonlyMap<string, string>): readonly string[] {
+  const withNext = lines.some(({ next }) => next !== null);
+  const head = ['state', 'due', 'tool', 'serial', 'certificate', 'calibrated', 'cycles', 'last used'];
+  return textTable(
+    withNext ? [...head, 'next interval'] : head,
+    lines.map((line) => [
+      stateWords(line, drifting),
+      line.due === null ? '-' : dueWords(line, line.due),
+      line.tool,
+      line.serial ?? '-',
+      line.certificate ?? '-',
+      line.calibrated ?? '-',
+      line.cycleLimit === null ? String(line.cycles) : `${line.cycles} of ${line.cycleLimit}`,
+      line.lastUsed ?? '-',
+      ...(withNext ? [line.next === null ? '-' : `${line.next.days} days (${line.next.step})`] : []),
+    ]),
+  );
+}
+
+function nothingDue(): ProblemError {
+  return new ProblemError({
+    code: 'nothing-due',
+    where: '--ics',
+    message: 'no tool of this station has a due day, and a calendar without an event is none',
+    next: 'Give the tools certificates, with a due day or an interval.',
+  });
+}
+
+function noTools(): ProblemError {
+  return new ProblemError({
+    code: 'no-tools',
+    message: 'no tool was ever used at this station',
+    next: 'A tool is on the calendar from its first job on.',
+  });
+}

@@ -1,0 +1,42 @@
+import { createHash } from 'node:crypto';
+import { parseStrictJson } from '../../evidence/strict-json.ts';
+import { readBytes } from '../../files/input.ts';
+import { type Certificate, certificateFromJson } from '../../instrument/certificate.ts';
+import { certificateFromDcc } from '../../instrument/dcc.ts';
+import { ProblemError } from '../../problem.ts';
+import { orThrow } from '../../result.ts';
+
+const MAX_BYTES = 1 << 20;
+
+/** A calibration certificate from a file: a digital calibration certificate in XML, or the JSON form. */
+export async function readCertificate(file: string): Promise<Certificate> {
+  return certificateIn(await readBytes(file, 'calibration certificate', MAX_BYTES), file);
+}
+
+/** The certificate with the SHA-256 of its file, in hexadecimal digits. */
+export async function readCertificateFile(
+  file: string,
+): Promise<{ readonly certificate: Certificate; readonly digest: string }> {
+  const bytes = await readBytes(file, 'calibration certificate', MAX_BYTES);
+  const digest = createHash('sha256').update(bytes).digest('hex');
+  return { certificate: certificateIn(bytes, file), digest };
+}
+
+function certificateIn(bytes: Uint8Array, file: string): Certificate {
+  const text = textOf(bytes, file);
+  if (text.trimStart().startsWith('<')) return orThrow(certificateFromDcc(text, file));
+  return orThrow(certificateFromJson(orThrow(parseStrictJson(bytes, file)), file));
+}
+
+function textOf(bytes: Uint8Array, file: string): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    throw new ProblemError({
+      code: 'input-not-text',
+      where: file,
+      message: 'the calibration certificate is not UTF-8 text',
+      next: 'Save it as UTF-8.',
+    });
+  }
+}

@@ -1,0 +1,65 @@
+import { type DeliveredUnder, deliveredGaps } from '../../audit/delivered.ts';
+import { figure } from '../../report/figures.ts';
+import { shareText } from '../../report/process.ts';
+import { orThrow } from '../../result.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
+import { EXIT, type ExitCode } from '../terminal/exit.ts';
+import { textTable } from '../terminal/text-table.ts';
+import { print } from '../terminal/wrapped.ts';
+import { type Asked, filterOf } from './ask.ts';
+
+/** Gaps of new plugs as they came out of the box, by part and lot. */
+export function showDelivered(options: Scope & Asked): Promise<ExitCode> {
+  return withStationFolder(options, ({ log: { history } }) => {
+    const rows = history.attemptsOf({ ...filterOf(options), quantity: 'length' });
+    const known = new Map<string, boolean>();
+    const isNew = (key: string) => {
+      const there = known.get(key) ?? history.setupOf(key).plug.condition !== 'used';
+      known.set(key, there);
+      return there;
+    };
+    const { under, simulated, simulatedLeftOut } = orThrow(deliveredGaps(rows, isNew));
+    if (under.length === 0) print(['No gap of a new plug matches.']);
+    if (simulated) print(['SIMULATED: these say nothing about any plug.']);
+    if (simulatedLeftOut > 0) print([`Left out: ${simulatedLeftOut} gaps of SIMULATED jobs.`]);
+    for (const one of under) print(deliveredLines(one));
+    return EXIT.done;
+  });
+}
+
+function deliveredLines({ lowerLimit, upperLimit, lots }: DeliveredUnder): readonly string[] {
+  const mm = (value: number | null) => (value === null ? '-' : figure(value, 'mm'));
+  const cells = lots.map((lot) => [
+    lot.part,
+    lot.lot ?? '(none)',
+    String(lot.n),
+    String(lot.measured),
+    mm(lot.meanMm),
+    mm(lot.standardDeviationMm),
+    mm(lot.smallestMm),
+    mm(lot.largestMm),
+    shareText(lot.outside),
+    lot.outsideAtWorst.n === lot.outside.n ? '-' : shareText(lot.outsideAtWorst),
+  ]);
+  const head = [
+    'part',
+    'lot',
+    'plugs',
+    'measured',
+    'mean',
+    's',
+    'smallest',
+    'largest',
+    'out of gap (95 %)',
+    'at worst',
+  ];
+  return [
+    `Gaps as delivered, limits ${figure(lowerLimit, 'mm')} to ${figure(upperLimit, 'mm')} mm`,
+    ...textTable(head, cells),
+    ...(lots.some(({ n, measured }) => measured < n)
+      ? [
+          'Plugs that were not measured were tried with wires; at worst: were those out that wires could not decide on.',
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,150 @@
+import { z } from 'zod';
+import type { JobOfVehicle } from '../../audit/dispute.ts';
+import { impactsOf } from '../../audit/impact-state.ts';
+import type { JobAnswer } from '../../audit/questions.ts';
+import type { StationEntry } from '../../evidence/log.ts';
+import { foldAll } from '../../job/fold.ts';
+import { normalVin } from '../../job/vin.ts';
+import { PACKAGE_FILES } from '../../package/format.ts';
+import { bearingOn } from '../../package/station-entries.ts';
+import { writePackage } from '../../package/write.ts';
+import { ProblemError } from '../../problem.ts';
+import { disputePaper } from '../../report/dispute.ts';
+import { writePaper } from '../../report/paper.ts';
+import { askedFor, keptFrom } from '../evidence/package.ts';
+import { counted, madeLines } from '../evidence/package-text.ts';
+import { programVersion } from '../help/version.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
+import { type StationFolder, stateOf } from '../station/station.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { print } from '../terminal/wrapped.ts';
+import { type Asked, answersTo, filterOf } from './ask.ts';
+
+interface DisputeOptions extends Scope, Pick<Asked, 'vin' | 'plate' | 'fleet' | 'from' | 'to'> {
+  readonly claim: string;
+  readonly out: string;
+  readonly since?: string;
+  /** Commander's reading of `--no-papers`. */
+  readonly papers?: boolean;
+}
+
+const PAPER = 'dispute.pdf';
+
+/** The file of one claim about one vehicle: a package of its jobs with a paper that says what was known, and when. */
+export function dispute(options: DisputeOptions): Promise<ExitCode> {
+  return withStationFolder(options, async (stationFolder) => {
+    const claim = claimOf(options.claim);
+    const jobs = jobsOfVehicle(stationFolder, options);
+    const since = await keptFrom(stationFolder, options.since);
+    if (since === 'diverged') return EXIT.failed;
+    const { name } = stateOf(stationFolder);
+    const entries = stationFolder.log.stationEntries();
+    const told = [...jobs].sort(byOpening).map(({ stream }) => jobOf(stationFolder, stream));
+    const bearing = bearingOn(
+      entries,
+      told.map(({ state }) => state),
+    );
+    const made = await writePackage(stationFolder, options.out, {
+      purpose: `Dispute, claim ${claim}`,
+      asked: askedFor(options),
+      jobs,
+      since,
+      told: bearing,
+      papers: options.papers !== false,
+      extra: async ({ size, root }) => {
+        const paper = disputePaper({
+          claim,
+          jobs: told,
+          station: { name, entries, impacts: impactsOf(entries) },
+          log: { size, root: root.toString('hex') },
+          program: `plugmark ${programVersion()}`,
+          madeAt: new Date().toISOString(),
+        });
+        return [[PAPER, await writePaper(paper)]];
+      },
+    });
+    const lines = [
+      ...madeLines(options.out, made),
+      ...ofOthers(bearing, new Set(jobs.map(({ job }) => job))),
+      ...mayBeToo(stationFolder, jobs),
+    ];
+    print(lines);
+    return EXIT.done;
+  });
+}
+
+/** A job that was declared void, or taken up again, stands last in the list of jobs and was not opened last. */
+const byOpening = (a: JobAnswer, b: JobAnswer) =>
+  a.openedAt < b.openedAt ? -1 : a.openedAt > b.openedAt ? 1 : 0;
+
+function jobOf({ log }: StationFolder, stream: string): JobOfVehicle {
+  const entries = log.entries(stream);
+  const state = foldAll(entries.map(({ event }) => event));
+  if (state === null) throw new Error(`${stream} holds no job`);
+  return { state, entries };
+}
+
+/** The jobs of one vehicle, the latest first. */
+function jobsOfVehicle(stationFolder: StationFolder, options: DisputeOptions): readonly JobAnswer[] {
+  const { vin, plate, fleet } = options;
+  if (vin === undefined && plate === undefined && fleet === undefined)
+    throw problem('vehicle-missing', 'no vehicle is named', 'Name it with --vin, --plate or --fleet.');
+  const jobs = answersTo(stationFolder, filterOf(options));
+  if (jobs.length === 0)
+    throw problem(
+      'vehicle-unknown',
+      'no job of this station touched this vehicle in that time',
+      'Look with "plugmark ask"; an older job may have only its plate.',
+    );
+  const vins = new Set(jobs.flatMap((job) => (job.vin === null ? [] : [normalVin(job.vin)])));
+  if (vins.size > 1)
+    throw problem(
+      'vehicle-not-one',
+      `these jobs are of ${vins.size} vehicles: ${[...vins].join(', ')}`,
+      'Name the one of the claim with --vin.',
+    );
+  return jobs;
+}
+
+/** An entry of the log is whole or no proof: that of an impact assessment names all that it touched. */
+function ofOthers(entries: readonly StationEntry[], jobs: ReadonlySet<string>): readonly string[] {
+  const others = impactsOf(entries).flatMap(({ assessment, items }) => {
+    const count = items.filter(({ job }) => !jobs.has(job)).length;
+    return count === 0 ? [] : [`${assessment} names ${counted(count, 'job')} on other vehicles`];
+  });
+  if (others.length === 0) return [];
+  return [
+    `  Before it is given away: in ${PACKAGE_FILES.station} ${others.join(', ')}, with VIN and plate, because its entry proves nothing in part.`,
+  ];
+}
+
+/** Jobs of the same plate or fleet number without a VIN: perhaps the same vehicle, which only a person can say. */
+function mayBeToo(stationFolder: StationFolder, jobs: readonly JobAnswer[]): readonly string[] {
+  const known = new Set(jobs.map(({ stream }) => stream));
+  const numbers = [...new Set(jobs.flatMap(({ plate }) => (plate === null ? [] : [plate])))].map((plate) => ({
+    plate,
+  }));
+  const fleets = [...new Set(jobs.flatMap(({ fleet }) => (fleet === null ? [] : [fleet])))].map((fleet) => ({
+    fleet,
+  }));
+  const others = [...numbers, ...fleets]
+    .flatMap((filter) => stationFolder.log.history.jobsOf(filter))
+    .filter(({ stream, vin }) => vin === null && !known.has(stream));
+  const names = [...new Set(others.map(({ job }) => job))];
+  if (names.length === 0) return [];
+  return [
+    `  Not in it, for want of a VIN, though plate or fleet number are the same: ${safeLine(names.join(', '))}. Name --plate or --fleet to take them in.`,
+  ];
+}
+
+function claimOf(text: string): string {
+  const claim = z.string().min(1).max(80).safeParse(text.trim());
+  if (claim.success) return claim.data;
+  throw problem(
+    'option-not-valid',
+    'a claim has a number or a name of 1 to 80 characters',
+    'Say it in that space with --claim.',
+  );
+}
+
+const problem = (code: string, message: string, next: string) => new ProblemError({ code, message, next });

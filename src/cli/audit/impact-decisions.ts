@@ -1,0 +1,188 @@
+import { z } from 'zod';
+import { close, decide, type ImpactAssessment, type ItemState } from '../../audit/impact-state.ts';
+import { type ImpactDecision, impactDecisionSchema } from '../../evidence/station-event.ts';
+import { ProblemError } from '../../problem.ts';
+import { orThrow } from '../../result.ts';
+import { newCheckpoint } from '../station/log.ts';
+import type { Scope } from '../station/scope.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { textTable } from '../terminal/text-table.ts';
+import { redoneIn } from './impact-redone.ts';
+import {
+  impactOf,
+  inSession,
+  linesOf,
+  person,
+  print,
+  record,
+  sessionSigner,
+  words,
+  writeImpact,
+} from './impact-shared.ts';
+import { jobsSince, sinceLines } from './impact-since.ts';
+
+/** The station's impact assessments, the latest first. */
+export function listImpacts({ open, ...scope }: Scope & { readonly open?: true }): Promise<ExitCode> {
+  return inSession(scope, ({ stationFolder, impacts }) => {
+    const since = jobsSince(stationFolder, impacts);
+    const rows = impacts
+      .filter(({ closed }) => open !== true || closed === null)
+      .reverse()
+      .map((one) => [
+        one.assessment,
+        one.closed === null ? 'OPEN' : 'closed',
+        one.at.slice(0, 10),
+        one.made.tool,
+        one.made.serial,
+        `${one.made.from} to ${one.made.to}`,
+        String(one.items.length),
+        String(one.items.filter((item) => item.open).length),
+        String(since.find(({ newest }) => newest === one)?.jobs.length ?? 0),
+      ]);
+    const head = ['impact', 'state', 'made', 'tool', 'serial', 'looked at', 'jobs', 'open', 'since'];
+    print([...(rows.length === 0 ? ['No impact assessment.'] : textTable(head, rows)), ...sinceLines(since)]);
+    return EXIT.done;
+  });
+}
+
+/** One impact assessment with its jobs and what was decided; writes its papers again where a folder is named. */
+export function showImpact(
+  assessment: string,
+  { out, ...scope }: Scope & { readonly out?: string },
+): Promise<ExitCode> {
+  return inSession(scope, async (session) => {
+    const one = impactOf(session, assessment);
+    const papers =
+      out === undefined
+        ? []
+        : ['', ...(await writeImpact(session, await sessionSigner(session), one, out, null))];
+    const since = jobsSince(session.stationFolder, session.impacts).filter(
+      ({ newest }) => newest.made.digest === one.made.digest,
+    );
+    print([...linesOf(one), ...spaced(sinceLines(since)), ...papers]);
+    return EXIT.done;
+  });
+}
+
+interface DecideOptions extends Scope {
+  readonly as: string;
+  readonly because: string;
+  readonly by: string;
+  readonly all?: string;
+  /** The later job that did it again, for `redone`; found by the vehicle where nobody names it. */
+  readonly in?: string;
+}
+
+/** What becomes of jobs that an impact assessment touches: those named, or all of a sort that nobody decided about yet. */
+export function decideImpact(
+  assessment: string,
+  jobs: readonly string[],
+  options: DecideOptions,
+): Promise<ExitCode> {
+  return inSession(options, async (session) => {
+    const one = impactOf(session, assessment);
+    const which =
+      options.all === undefined ? jobs.map((job) => itemOf(one, job)) : undecided(one, options.all);
+    const [first] = which;
+    if (first === undefined) throw nothingNamed(one);
+    const because = words(options.because, '--because');
+    const decision = decisionOf(options.as);
+    if (options.in !== undefined && decision !== 'redone') throw notRedone();
+    const decisions = which.map((item) => ({
+      job: item.job,
+      decision,
+      redoneIn: decision === 'redone' ? redoneIn(session, one, item, options.in ?? null) : null,
+    }));
+    const events = orThrow(decide(one, decisions, because, session.impacts));
+    const by = person(options.by);
+    const signer = await sessionSigner(session);
+    const after = record(session, events, by);
+    await newCheckpoint(session.stationFolder, signer);
+    const { items } = impactOf(after, assessment);
+    const open = items.filter((item) => item.open).length;
+    const name = which.length === 1 ? `Job ${safeLine(first.job)}` : `${which.length} jobs`;
+    const inJobs = [...new Set(decisions.flatMap(({ redoneIn }) => redoneIn ?? []))].join(', ');
+    const result = inJobs === '' ? decision : `${decision} in ${safeLine(inJobs)}`;
+    const stays = decision !== 'recall' ? '' : which.length === 1 ? STAYS : STAY;
+    print([
+      `${name}: ${result}${stays}. ${open} of ${items.length} still open.`,
+      ...(open === 0
+        ? [`Close it with: plugmark impact close ${one.assessment} --because "..." --by NAME`]
+        : []),
+    ]);
+    return EXIT.done;
+  });
+}
+
+export function closeImpact(
+  assessment: string,
+  options: Scope & { readonly because: string; readonly by: string },
+): Promise<ExitCode> {
+  return inSession(options, async (session) => {
+    const one = impactOf(session, assessment);
+    const event = orThrow(close(one, words(options.because, '--because')));
+    const by = person(options.by);
+    const signer = await sessionSigner(session);
+    record(session, [event], by);
+    await newCheckpoint(session.stationFolder, signer);
+    print([
+      `Impact assessment ${one.assessment} is closed. Its paper: plugmark impact show ${one.assessment} --out FOLDER`,
+    ]);
+    return EXIT.done;
+  });
+}
+
+const STAYS = '; it stays open until it is redone';
+const STAY = '; they stay open until they are redone';
+const spaced = (lines: readonly string[]) => (lines.length === 0 ? [] : ['', ...lines]);
+
+/** A job by its number or by any part of it that means one job only, as in "plugmark jobs --number". Problem: `item-unknown`. */
+function itemOf({ assessment, items }: ImpactAssessment, number: string): ItemState {
+  const wanted = number.toUpperCase();
+  const exact = items.filter(({ job }) => job === number);
+  const found = exact.length > 0 ? exact : items.filter(({ job }) => job.toUpperCase().includes(wanted));
+  const [only, ...others] = found;
+  if (only !== undefined && others.length === 0) return only;
+  const message =
+    only === undefined
+      ? `job ${safeLine(number)} is not among the jobs that this impact assessment touches`
+      : `${safeLine(number)} may mean ${found.map(({ job }) => safeLine(job)).join(' or ')}`;
+  const next = `List them with "plugmark impact show ${assessment}".`;
+  throw new ProblemError({ code: 'item-unknown', where: assessment, message, next });
+}
+
+function undecided({ items }: ImpactAssessment, sort: string): readonly ItemState[] {
+  const wanted = z.enum(['doubtful', 'out', 'any']).safeParse(sort);
+  if (!wanted.success) throw notOneOf('--all', ['doubtful', 'out', 'any']);
+  return items.filter(
+    (item) => item.decided.length === 0 && (wanted.data === 'any' || item.sort === wanted.data),
+  );
+}
+
+function decisionOf(text: string): ImpactDecision {
+  const decision = impactDecisionSchema.safeParse(text);
+  if (decision.success) return decision.data;
+  throw notOneOf('--as', impactDecisionSchema.options);
+}
+
+function nothingNamed({ assessment }: ImpactAssessment): ProblemError {
+  return new ProblemError({
+    code: 'item-missing',
+    where: assessment,
+    message: 'no job is named, or all of them are decided',
+    next: `Name jobs, or use --all doubtful, out or any; see "plugmark impact show ${assessment}".`,
+  });
+}
+
+const notRedone = () =>
+  new ProblemError({
+    code: 'option-not-valid',
+    where: '--in',
+    message: 'it names the job that did it again, which only --as redone has',
+    next: 'Leave it out, or decide redone.',
+  });
+
+function notOneOf(where: string, allowed: readonly string[]): ProblemError {
+  const message = `expected one of: ${allowed.join(', ')}`;
+  return new ProblemError({ code: 'option-not-valid', where, message, next: 'Choose one of them.' });
+}

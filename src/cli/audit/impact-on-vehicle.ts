@@ -1,0 +1,34 @@
+/** What stands against a job or a vehicle because of a tool that was out of tolerance, as lines for the bench. */
+
+import type { ImpactAssessment } from '../../audit/impact-state.ts';
+import { type Against, againstJob, type KnownBy, openAgainstVehicle } from '../../audit/impact-vehicle.ts';
+import { cylindersOf, standOf } from '../../report/impact.ts';
+import { safeLine } from '../terminal/exit.ts';
+
+/** Every impact assessment that holds the job, decided or not. */
+export const linesOnJob = (impacts: readonly ImpactAssessment[], job: string): readonly string[] =>
+  againstJob(impacts, job).map((one) => {
+    const { made } = one.impact;
+    return safeLine(
+      `${tagOf(one)}: ${made.tool} (${made.serial}) was out of tolerance on ${made.foundOn}; ${whatOf(one)}.`,
+    );
+  });
+
+/** What is still to be done about the vehicle. */
+export const linesOnVehicle = (impacts: readonly ImpactAssessment[], vehicle: KnownBy): readonly string[] =>
+  openAgainstVehicle(impacts, vehicle).map((one) =>
+    safeLine(
+      `${tagOf(one)}: of its job ${one.item.job} of ${one.item.on}, ${whatOf(one)}. When this job is complete: plugmark impact decide ${one.impact.assessment} ${one.item.job} --as redone --because TEXT --by NAME`,
+    ),
+  );
+
+/** "IA-1 RECALL, not redone yet". */
+export const tagOf = ({ impact, item }: Against): string => `${impact.assessment} ${standOf(item)}`;
+
+function whatOf({ item }: Against): string {
+  const parts = (['out', 'doubtful'] as const).flatMap((sort) => {
+    const cylinders = cylindersOf(item, sort);
+    return cylinders === '' ? [] : [`${sort} on cylinder ${cylinders}`];
+  });
+  return parts.join(', ');
+}

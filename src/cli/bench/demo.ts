@@ -1,0 +1,202 @@
+import { Subject } from 'rxjs';
+import type { Tool } from '../../../drivers/driver.ts';
+import { Random } from '../../../sim/random.ts';
+import { pacedScheduler, realScheduler, type Scheduler, virtualScheduler } from '../../../sim/scheduler.ts';
+import {
+  SIMULATED_INSTRUMENTS,
+  SIMULATED_TOOLS,
+  type SimulatedStation,
+  simulatedStation,
+} from '../../../sim/station.ts';
+import { isPerson, PEOPLE } from '../../../sim/technician/people.ts';
+import { saying } from '../../../sim/technician/saying.ts';
+import { told } from '../../../sim/technician/told.ts';
+import { work } from '../../../sim/work.ts';
+import type { Stamp } from '../../evidence/log.ts';
+import { exampleFile, readJson } from '../../files/input.ts';
+import { USUAL_DECISION } from '../../job/basis.ts';
+import { createBench } from '../../job/bench.ts';
+import type { Command } from '../../job/command.ts';
+import { fold } from '../../job/fold.ts';
+import { openJob } from '../../job/open.ts';
+import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
+import { USUAL_ROUTINE } from '../../job/routine.ts';
+import { ProblemError } from '../../problem.ts';
+import { orThrow } from '../../result.ts';
+import { openInLog, openStation, type Station } from '../station/station.ts';
+import { EXIT, type ExitCode } from '../terminal/exit.ts';
+import { finish } from './finish.ts';
+import { growingLines } from './growing-file.ts';
+import { hasScreen, runWork } from './run.ts';
+
+export interface DemoOptions {
+  readonly cylinders: number;
+  readonly seed: number;
+  readonly fast?: true;
+  readonly technician: string;
+  readonly out: string;
+  readonly direct?: true;
+  readonly plain?: true;
+  readonly quiet?: true;
+  readonly speed: number;
+  /** A file of what the simulated technician is to do, a line each; every key is then the person's. */
+  readonly moves?: string;
+}
+
+/** A whole job with simulated tools and a simulated technician, through the same stack as a real one. */
+export async function demo(options: DemoOptions): Promise<ExitCode> {
+  const person = options.technician;
+  if (!isPerson(person)) throw new ProblemError(unknownPerson(person));
+  const virtual = options.fast === true && options.moves === undefined ? virtualScheduler() : null;
+  const scheduler = virtual ?? (options.speed === 1 ? realScheduler() : pacedScheduler(options.speed));
+  const stamp = stampBy(scheduler);
+  const station = await openStation('Demo station', options.out, stamp);
+  try {
+    const order = await demoOrder(options.cylinders, station);
+    const [opened] = orThrow(
+      openJob(order, SIMULATED_INSTRUMENTS, {
+        on: today(),
+        decision: USUAL_DECISION,
+        overrides: [],
+        routine: USUAL_ROUTINE,
+      }),
+    );
+    const { torqueWindow, gapWindow } = opened;
+    const stream = `job:${order.job}`;
+    await openInLog(station, [{ by: order.technician, event: opened }], stamp());
+    const simulated = simulatedStation({
+      seed: options.seed,
+      order,
+      torqueWindow,
+      gapWindow,
+      person,
+      scheduler,
+    });
+    const job = workThrough({
+      options,
+      station,
+      stream,
+      stamp,
+      scheduler,
+      simulated,
+      bench: createBench(fold(null, opened)),
+    });
+    const outcome = await (virtual === null ? job : virtual.runUntil(job));
+    if (outcome === 'closed') return (await finish(station, stream, options.out, stamp)).code;
+    process.stdout.write('The job was left open; all that was read is kept.\n');
+    return EXIT.done;
+  } finally {
+    station.log.close();
+  }
+}
+
+interface DemoJob {
+  readonly options: DemoOptions;
+  readonly station: Station;
+  readonly stream: string;
+  readonly stamp: () => Stamp;
+  readonly scheduler: Scheduler;
+  readonly simulated: SimulatedStation;
+  readonly bench: ReturnType<typeof createBench>;
+}
+
+async function workThrough(demo: DemoJob) {
+  const { options, simulated, scheduler, bench } = demo;
+  const joined =
+    options.direct === true
+      ? { ...simulated.direct(), close: () => {} }
+      : await throughRadio(simulated, scheduler);
+  const command$ = new Subject<Command>();
+  const leaving = new AbortController();
+  const moves = options.moves === undefined ? null : growingLines(options.moves);
+  const random = new Random(options.seed);
+  let started = false;
+  const start = () => {
+    started = true;
+    const done = work({
+      bench: simulated.bench,
+      technician: moves === null ? saying(simulated.technician, random) : told(moves.next, random),
+      scheduler,
+      deliver: joined.deliver,
+      look: () => bench.state(),
+      press: (command) => command$.next(command),
+      signal: leaving.signal,
+    });
+    // One who leaves with the job unfinished closes it as it is: the record then says what is missing.
+    void done.then(({ finished }) => finished || command$.next({ do: 'close' }));
+  };
+  try {
+    return await runWork({
+      station: demo.station,
+      bench,
+      stream: demo.stream,
+      tools: joined.tools,
+      simulated: true,
+      plain: options.plain === true || options.fast === true || !hasScreen(),
+      quiet: options.quiet === true,
+      stamp: demo.stamp,
+      command$,
+      onStep: ({ state }) => {
+        if (!started && Object.values(state.tools).every(({ link }) => link === 'linked')) start();
+      },
+    });
+  } finally {
+    leaving.abort();
+    moves?.close();
+    joined.close();
+  }
+}
+
+/** The simulated tools on the air, and the real driver over the real host stack at the other end. */
+async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
+  const { openRadio } = await import('../../../drivers/radio/open.ts');
+  const { bluetoothTool } = await import('../../../drivers/bluetooth/tool.ts');
+  const { imds } = await import('../../../drivers/imds/language.ts');
+  const { HciSocket, deliver, close } = simulated.onAir();
+  const opened = await openRadio({ socket: HciSocket, deviceId: 0 });
+  if (!opened.ok) {
+    close();
+    process.stdout.write(`${opened.error.message} The simulated tools are joined without Bluetooth.\n`);
+    return { ...simulated.direct(), close: () => {} };
+  }
+  const radio = opened.value;
+  const tools: Tool[] = SIMULATED_TOOLS.map(({ id, quantity, ...adopted }) =>
+    bluetoothTool({ id, language: imds(quantity), adopted, radio, clock: scheduler }),
+  );
+  return {
+    tools,
+    deliver,
+    close: () => {
+      void radio.close().then(close);
+    },
+  };
+}
+
+const today = () => new Date().toISOString().slice(0, 10);
+
+/** Every run in the same folder is a job of its own. */
+async function demoOrder(cylinders: number, station: Station): Promise<WorkOrder> {
+  const file = exampleFile(`order-${cylinders}.json`);
+  const order = await readJson(file, workOrderSchema, 'work order', 'the README');
+  const runs = station.log.streams().length;
+  return { ...order, job: `${order.job}-${runs + 1}` };
+}
+
+/** Wall clock that follows the scheduler's clock, so that a run in virtual time has its own hours. */
+function stampBy(scheduler: Scheduler): () => Stamp {
+  const startMs = Date.now();
+  const startUs = scheduler.nowUs();
+  return () => {
+    const monoUs = scheduler.nowUs();
+    return { at: new Date(startMs + (monoUs - startUs) / 1000).toISOString(), monoUs };
+  };
+}
+
+function unknownPerson(name: string) {
+  return {
+    code: 'technician-unknown',
+    where: '--technician',
+    message: `there is no simulated technician "${name}"`,
+    next: `Choose one of: ${Object.keys(PEOPLE).join(', ')}.`,
+  };
+}

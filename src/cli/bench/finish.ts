@@ -1,0 +1,102 @@
+import { existsSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { delimiter, join } from 'node:path';
+import type { StationKey } from '../../../db/keyfile.ts';
+import { thumbprint } from '../../evidence/jwk.ts';
+import type { Stamp } from '../../evidence/log.ts';
+import { EXIT_CODES, verifyRecord } from '../../evidence/verify.ts';
+import { technicianOf } from '../../job/hand-over.ts';
+import { ProblemError } from '../../problem.ts';
+import { countersign } from '../evidence/countersign.ts';
+import { reportLines } from '../evidence/verify.ts';
+import { keyPath, readTrust, type Station, stateOf, technicianKey } from '../station/station.ts';
+import { openDialogue } from '../terminal/dialogue.ts';
+import { type ExitCode, problemText, safeLine } from '../terminal/exit.ts';
+import { print } from '../terminal/wrapped.ts';
+import { type Papers, writePapers } from './papers.ts';
+
+/** What became of a closed job: the exit code of its verification, and where its papers are. */
+export interface Finished {
+  readonly code: ExitCode;
+  readonly papers: Papers;
+}
+
+/**
+ * Seals a closed job, writes its papers into `folder`, then reads the record back and verifies it as a stranger would.
+ * A technician with a key of his own is asked for the PIN, unless the shop does without.
+ */
+export async function finish(
+  station: Station,
+  stream: string,
+  folder: string,
+  stamp: () => Stamp,
+): Promise<Finished> {
+  const technician = await signingTechnician(station, stream);
+  const papers = await writePapers(station, stream, { folder, signedAt: stamp().at, technician });
+  const report = verifyRecord(await readFile(papers.record), await readTrust(station.trustFile));
+  print(['', ...reportLines(papers.record, report), `  papers        ${papers.pdf}, ${papers.csv}`]);
+  return { code: EXIT_CODES[report.verdict], papers };
+}
+
+/** With somebody at the terminal: a second signature if it is wanted, then how the papers are printed. */
+export async function afterwards(station: Station, stream: string, { record, pdf }: Papers): Promise<void> {
+  await countersigned(station, workerOf(station, stream), record);
+  const print = commandThere('lp') ? `lp ${quoted(pdf)}` : 'open it and print it from there';
+  process.stdout.write(`The paper for the customer: ${safeLine(pdf)}\nTo print it: ${safeLine(print)}\n`);
+}
+
+/** Asks once, and again only after an answer that did not work. */
+async function countersigned(station: Station, worker: string | null, record: string): Promise<void> {
+  for (;;) {
+    const dialogue = openDialogue();
+    const answer = await dialogue
+      .ask('Countersign now? Name, or file of the key (Enter: not now): ')
+      .catch(whenBrokenOff)
+      .finally(dialogue.leave);
+    if (answer === '') return;
+    try {
+      await countersign(record, { key: keyFileOf(station, worker, answer) });
+      return;
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      process.stdout.write(problemText(error.problem));
+    }
+  }
+}
+
+/** The job is closed and sealed: whoever presses Ctrl-C here does not countersign, and that is all. */
+function whenBrokenOff(error: unknown): string {
+  if (error instanceof ProblemError) return '';
+  throw error;
+}
+
+/** The key of somebody who has one at this station; else what was typed is the file. */
+function keyFileOf(station: Station, worker: string | null, answer: string): string {
+  const named = (name: string) => name.toLowerCase() === answer.toLowerCase();
+  if (worker !== null && named(worker))
+    throw new ProblemError({
+      code: 'countersigned-by-worker',
+      message: `${worker} did this job; a countersignature is that of a second person`,
+      next: 'Name somebody else, or press Enter.',
+    });
+  const jwk = [...stateOf(station).people].find(([name]) => named(name))?.[1] ?? null;
+  return jwk === null ? answer : keyPath(station.folder, 'technician', thumbprint(jwk));
+}
+
+const commandThere = (name: string): boolean =>
+  (process.env['PATH'] ?? '')
+    .split(delimiter)
+    .some((folder) => folder !== '' && existsSync(join(folder, name)));
+
+/** As a POSIX shell takes it. */
+const quoted = (path: string) => `'${path.replaceAll("'", "'\\''")}'`;
+
+function signingTechnician(station: Station, stream: string): Promise<StationKey | null> {
+  const state = stateOf(station);
+  const technician = workerOf(station, stream);
+  if (state.technicians === 'do-not-sign' || technician === null) return Promise.resolve(null);
+  return technicianKey(station.folder, technician, state.people.get(technician) ?? null);
+}
+
+const workerOf = ({ log }: Station, stream: string): string | null =>
+  technicianOf(log.entries(stream).map(({ event }) => event));

@@ -1,0 +1,259 @@
+import { Subject } from 'rxjs';
+import { openTools } from '../../../drivers/index.ts';
+import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
+import { withFindings } from '../../audit/out-of-tolerance.ts';
+import type { Stamp } from '../../evidence/log.ts';
+import { readJson } from '../../files/input.ts';
+import { offBy } from '../../instrument/fitness.ts';
+import type { Instrument } from '../../instrument/instrument.ts';
+import { type Bench, createBench } from '../../job/bench.ts';
+import { foldAll } from '../../job/fold.ts';
+import { type Override, openJob } from '../../job/open.ts';
+import { workOrderSchema } from '../../job/order.ts';
+import { replay } from '../../job/replay.ts';
+import { ProblemError } from '../../problem.ts';
+import { orThrow } from '../../result.ts';
+import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
+import { jobsSince, sinceLines } from '../audit/impact-since.ts';
+import { openInLog, openStation, type Station } from '../station/station.ts';
+import { type LoadedStation, readStationFile } from '../station/station-file.ts';
+import { openDialogue } from '../terminal/dialogue.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { known } from './earlier-orders.ts';
+import { afterwards, finish } from './finish.ts';
+import { newOrder } from './new-order.ts';
+import { keepOrder } from './order-file.ts';
+import { hasScreen, runWork } from './run.ts';
+import { readLibrary } from './specification-files.ts';
+import { keep } from './specifications.ts';
+
+export interface JobOptions {
+  readonly order?: string;
+  readonly resume?: true;
+  readonly job?: string;
+  readonly station: string;
+  readonly plain?: true;
+  readonly quiet?: true;
+  /** A supervisor answers for this tool, with name and reason. */
+  readonly override?: string;
+  readonly by?: string;
+  readonly reason?: string;
+}
+
+interface Started {
+  readonly stream: string;
+  readonly bench: Bench;
+}
+
+/** A real job: opened from a work order, or taken up again where it was left. */
+export async function job(options: JobOptions): Promise<ExitCode> {
+  const read = await readStationFile(options.station);
+  const station = await openStation(read.station, read.folder, stamp);
+  try {
+    // The file says how a tool was calibrated; that it was out of tolerance since, only the log knows.
+    const impacts = impactsOf(station.log.stationEntries());
+    const file = { ...read, instruments: withFindings(read.instruments, impacts) };
+    const typed$ = new Subject<string>();
+    // What is wrong with an order is told before any tool is looked for.
+    if (options.order !== undefined && options.resume !== true)
+      await openingFrom(options.order, station, file, overridesOf(options));
+    // A job without its tools is not to stand in the log.
+    const tools = await openTools(file.tools, { base: file.base, clock, typed$ });
+    const types = file.tools.some(({ driver }) => driver.use === 'typed');
+    const plain = options.plain === true || !hasScreen();
+    try {
+      const started =
+        options.resume === true ? takeUp(station, file, options.job) : await begin(station, file, options);
+      if (started === null) {
+        process.stdout.write('No job was opened.\n');
+        return EXIT.failed;
+      }
+      if (options.resume === true) noteFindings(started, impacts);
+      const outcome = await runWork({
+        station,
+        ...started,
+        tools: tools.tools,
+        simulated: false,
+        plain,
+        quiet: options.quiet === true,
+        types,
+        typed$,
+        stamp,
+      });
+      if (outcome === 'closed') {
+        const { code, papers } = await finish(station, started.stream, file.folder, stamp);
+        if (!plain) await afterwards(station, started.stream, papers);
+        return code;
+      }
+    } finally {
+      await tools.close();
+    }
+    const again = `plugmark job --resume --station ${safeLine(options.station)}`;
+    process.stdout.write(`The job was left open; all that was read is kept. Go on with: ${again}\n`);
+    return EXIT.done;
+  } finally {
+    station.log.close();
+  }
+}
+
+/** A new job from its order, which is a file or is asked for; null where somebody thought better of it. */
+async function begin(station: Station, file: LoadedStation, options: JobOptions): Promise<Started | null> {
+  if (options.order !== undefined) {
+    const started = await openFrom(options.order, station, file, overridesOf(options));
+    const { basis, order } = started.bench.state();
+    const impacts = impactsOf(station.log.stationEntries());
+    const notes = [
+      ...basis.notes.map(safeLine),
+      ...linesOnVehicle(impacts, order.vehicle),
+      ...sinceLines(jobsSince(station, impacts)),
+    ];
+    for (const note of notes) process.stdout.write(`Note: ${note}\n`);
+    return started;
+  }
+  const on = stamp().at.slice(0, 10);
+  const dialogue = openDialogue();
+  const asked = await newOrder(dialogue, {
+    known: known(station),
+    library: await readLibrary(file.library),
+    file,
+    on,
+    overrides: overridesOf(options),
+  }).finally(dialogue.leave);
+  if (asked.do === 'nothing') return null;
+  if (asked.do === 'resume') return takeUp(station, file, asked.job);
+  if (asked.keep !== null) await keep(station, file.library, asked.keep, stamp());
+  const path = await keepOrder(file.folder, asked.order);
+  const started = await openFrom(path, station, file, asked.overrides);
+  return confirmed(station, started);
+}
+
+/** A tool may have been out of tolerance while the job lay open: what is measured from here on is in no impact assessment yet. */
+function noteFindings({ bench }: Started, impacts: readonly ImpactAssessment[]): void {
+  for (const tool of bench.state().instruments) {
+    const { outOfTolerance } = withFindings([tool], impacts)[0] ?? {};
+    if (outOfTolerance === undefined) continue;
+    const line = `${tool.id} was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(tool, outOfTolerance)}; no window here allows for that.`;
+    process.stdout.write(`Note: ${safeLine(line)}\n`);
+  }
+}
+
+/** The windows were shown before Enter opened the job, and are not asked about again. */
+function confirmed(station: Station, started: Started): Started {
+  const { bench, stream } = started;
+  const state = bench.state();
+  if (state.routine?.confirmWindows !== true) return started;
+  const events = orThrow(bench.accept({ kind: 'command', command: { do: 'confirm-windows' } }));
+  station.log.append(
+    stream,
+    events.map((event) => ({ by: state.technician, event })),
+    stamp(),
+  );
+  return started;
+}
+
+/** What a job begins with, from its order; nothing is written yet. */
+async function openingFrom(
+  path: string,
+  station: Station,
+  file: LoadedStation,
+  overrides: readonly Override[],
+) {
+  const order = await readJson(path, workOrderSchema, 'work order', 'the example in the README');
+  const stream = `job:${order.job}`;
+  if (station.log.streams().includes(stream))
+    throw new ProblemError({
+      code: 'job-exists',
+      where: path,
+      message: `this station already has a job ${order.job}`,
+      next: 'Go on with it by --resume, or give the new order a number of its own.',
+    });
+  const now = stamp();
+  const opened = openJob(order, file.instruments, {
+    on: now.at.slice(0, 10),
+    decision: file.decision,
+    overrides,
+    ...(file.routine === null ? {} : { routine: file.routine }),
+  });
+  if (!opened.ok) throw new ProblemError({ ...opened.error, where: `${path}: ${opened.error.where ?? ''}` });
+  const drafts = opened.value.map((event) => ({
+    by: event.type === 'instrument-overridden' ? event.by : order.technician,
+    event,
+  }));
+  return { stream, drafts, now };
+}
+
+async function openFrom(
+  path: string,
+  station: Station,
+  file: LoadedStation,
+  overrides: readonly Override[],
+): Promise<Started> {
+  const { stream, drafts, now } = await openingFrom(path, station, file, overrides);
+  const state = foldAll(await openInLog(station, drafts, now));
+  if (state === null) throw new Error('a job without an opening');
+  return { stream, bench: createBench(state) };
+}
+
+function overridesOf({ override, by, reason }: JobOptions): Override[] {
+  if (override === undefined) return [];
+  if (!(isText(by, 80) && isText(reason, 200)))
+    throw new ProblemError({
+      code: 'override-incomplete',
+      where: '--override',
+      message: 'somebody has to answer for an instrument that would be refused, in a few words',
+      next: 'Add --by NAME (up to 80 characters) and --reason TEXT (up to 200).',
+    });
+  return [{ tool: override, by, reason }];
+}
+
+const isText = (text: string | undefined, most: number): text is string =>
+  text !== undefined && text.trim() !== '' && text.length <= most;
+
+/** The bench as it stood when the program stopped, however it stopped. */
+function takeUp(station: Station, { instruments }: LoadedStation, wanted: string | undefined): Started {
+  const open = station.log.lastJobs(1000).filter(({ state }) => state === 'open');
+  const matching = wanted === undefined ? open : open.filter((row) => row.job === wanted);
+  const [row, ...others] = matching;
+  if (row === undefined || others.length > 0)
+    throw new ProblemError(
+      notOne(
+        matching.map((one) => one.job),
+        wanted,
+      ),
+    );
+  const entries = station.log.entries(row.stream);
+  const bench = orThrow(replay(entries.map(({ event }) => event)));
+  const other = otherTool(bench.state().instruments, instruments);
+  if (other !== null) throw new ProblemError(toolsDiffer(row.job, other));
+  return { stream: row.stream, bench };
+}
+
+/** A reading is judged by what was frozen with the job of the tool of that name: another tool of that name is not to give any. */
+function otherTool(frozen: readonly Instrument[], named: readonly Instrument[]): Instrument | null {
+  const isOne = (tool: Instrument) =>
+    frozen.some(({ id, serial }) => id === tool.id && (serial === undefined || serial === tool.serial));
+  return named.find((tool) => !isOne(tool)) ?? null;
+}
+
+const toolsDiffer = (job: string, { id, serial }: Instrument) => ({
+  code: 'other-tools',
+  where: `job ${job}`,
+  message: `it was not opened with ${id}${serial === undefined ? '' : ` (${serial})`}, which this station file has`,
+  next: 'Take it up with the station file that it was opened with: --station FILE.',
+});
+
+function notOne(jobs: readonly string[], wanted: string | undefined) {
+  if (jobs.length > 1)
+    return {
+      code: 'several-open',
+      message: `${jobs.length} jobs are open: ${jobs.join(', ')}`,
+      next: 'Name one with --job.',
+    };
+  const message =
+    wanted === undefined ? 'no job of this station is open' : `no open job has the number ${wanted}`;
+  return { code: 'none-open', message, next: 'Open a new one with "plugmark job".' };
+}
+
+const originUs = process.hrtime.bigint();
+const clock = { nowUs: () => Number((process.hrtime.bigint() - originUs) / 1000n) };
+const stamp = (): Stamp => ({ at: new Date().toISOString(), monoUs: clock.nowUs() });

@@ -1,0 +1,183 @@
+/** The figures of a new order: chosen from the shop's library, taken from the vehicle's last job, or typed from a source. */
+import { type Figures, found, type LibraryEntry, libraryEntrySchema } from '../../job/library.ts';
+import { specifiedBy } from '../../job/open.ts';
+import type { WorkOrder } from '../../job/order.ts';
+import { gapLimitsOf } from '../../plug/gap.ts';
+import { SOURCE_WORDS } from '../../plug/precedence.ts';
+import { plugSchema, specificationSchema } from '../../plug/specification.ts';
+import type { Problem } from '../../problem.ts';
+import { parseAngleRange, parseLengthRange, parseTorqueRange } from '../../quantity/range.ts';
+import { err, ok, type Result } from '../../result.ts';
+import type { Dialogue } from '../terminal/dialogue.ts';
+import { safeLine } from '../terminal/exit.ts';
+import {
+  askMaybe,
+  askObject,
+  askUntil,
+  parse,
+  promptFor,
+  refuse,
+  type Wordings,
+} from '../terminal/questions.ts';
+import { askEngine, engineWords } from './new-order-engine.ts';
+import { type Library, nameTaken } from './specification-files.ts';
+
+/** Figures, and where the order has them from, in words. */
+export interface Chosen extends Figures {
+  readonly from: string;
+}
+
+/** How many entries of a library are listed unasked. */
+const LISTED = 9;
+
+/** Fields that a work order file can hold and that are not asked for. */
+const LATER: ReadonlySet<string> = new Set([
+  'plug.alsoParts',
+  'plug.condition',
+  'plug.groundElectrodes',
+  'specification.gapRules',
+  'specification.reduction',
+  'specification.also',
+  'specification.checkedBy',
+]);
+
+/** One entry of the library by its number or by words of its name; null where the figures are to be typed. */
+export function askFigures(
+  dialogue: Dialogue,
+  usual: Chosen | null,
+  library: Library,
+): Promise<Chosen | null> {
+  const { kept, faults } = library;
+  const listed = kept.slice(0, LISTED);
+  if (kept.length > 0) dialogue.say('Engine and figures, from the library of this shop:');
+  for (const [i, { entry }] of listed.entries()) dialogue.say(`  ${i + 1}  ${entryWords(entry)}`);
+  if (kept.length > LISTED)
+    dialogue.say(`     and ${kept.length - LISTED} more; words of the name find them`);
+  if (faults.length > 0)
+    dialogue.say(`  ${faults.length} not readable; "plugmark specifications check" says which`);
+  if (usual !== null) dialogue.say(`  Enter: ${usual.from}, ${figuresWords(usual)}`);
+  const ways =
+    kept.length > 0 ? 'Number, words of the name, or "new" to type them' : '"new" types the figures';
+  const otherwise = usual?.from ?? (kept.length === 0 ? 'new' : undefined);
+  return askUntil<Chosen | null>(dialogue, promptFor(ways, otherwise), (answer) => {
+    if (answer === '' && usual !== null) return ok(usual);
+    if (answer.toLowerCase() === 'new' || (answer === '' && kept.length === 0)) return ok(null);
+    const one = chosenOf(
+      listed.map(({ entry }) => entry),
+      kept.map(({ entry }) => entry),
+      answer,
+    );
+    return one.ok ? ok(fromEntry(one.value)) : one;
+  });
+}
+
+function chosenOf(
+  listed: readonly LibraryEntry[],
+  all: readonly LibraryEntry[],
+  answer: string,
+): Result<LibraryEntry, string> {
+  const byNumber = /^\d$/.test(answer) ? listed[Number(answer) - 1] : undefined;
+  if (byNumber !== undefined) return ok(byNumber);
+  const [one, ...others] = answer === '' ? [] : found(all, answer);
+  if (one === undefined) return err('nothing in the library has this name');
+  if (others.length === 0) return ok(one);
+  const names = [one, ...others].slice(0, 5).map(({ name }) => `"${safeLine(name)}"`);
+  return err(`${others.length + 1} are found: ${names.join(', ')}${others.length > 4 ? ' …' : ''}`);
+}
+
+export function fromEntry({ engine, plug, specification, name }: LibraryEntry): Chosen {
+  return { engine, plug, specification, from: name };
+}
+
+/** A line of the library: name, engine, figures, who typed them when. */
+export const entryWords = (entry: LibraryEntry): string =>
+  safeLine(`${entry.name}: ${figuresWords(entry)}; ${entry.enteredBy}, ${entry.enteredOn}`);
+
+export function figuresWords({ engine, plug, specification }: Figures): string {
+  const { torque, gap, source } = specification;
+  const figures = gap === undefined ? torque : `${torque}, gap ${gap}`;
+  return safeLine(`${engineWords(engine)}, ${plug.part}, ${figures} (${SOURCE_WORDS[source.kind]})`);
+}
+
+/** Types engine, plug and figures from the service information, until an order could be opened with them. */
+export async function typeFigures(dialogue: Dialogue, order: (figures: Figures) => WorkOrder, on: string) {
+  dialogue.say('Typed from the service information of the engine maker, which decides every figure.');
+  const engine = await askEngine(dialogue);
+  const asking = { dialogue, wordings: WORDINGS, later: LATER };
+  const plug = await askObject(asking, plugSchema, ['plug']);
+  for (;;) {
+    const typed = await askObject(asking, specificationSchema, ['specification']);
+    const believed = await checkedAgain(dialogue, { engine, plug, specification: typed }, order, on);
+    if (believed !== null) return { ...believed, from: 'typed' };
+  }
+}
+
+/** The figures as an order takes them; null where they are to be typed once more. */
+async function checkedAgain(
+  dialogue: Dialogue,
+  figures: Figures,
+  order: (figures: Figures) => WorkOrder,
+  on: string,
+): Promise<Figures | null> {
+  const gap = gapLimitsOf(figures.specification, figures.plug);
+  const specified = gap.ok ? specifiedBy(order(figures), on) : gap;
+  if (specified.ok) return figures;
+  const { code, message, next, where } = specified.error;
+  if (code !== 'figure-implausible') {
+    refuse(dialogue, where ?? 'specification', `${message}. ${next}`);
+    return null;
+  }
+  dialogue.say(`  ${message}`);
+  const checkedBy = await askMaybe(dialogue, 'Who looked again and found it so in the source', null, (text) =>
+    parse(specificationSchema.shape.checkedBy.unwrap(), text),
+  );
+  if (checkedBy !== null) return { ...figures, specification: { ...figures.specification, checkedBy } };
+  refuse(dialogue, where ?? 'specification', 'the figures once more, please');
+  return null;
+}
+
+/** The name under which the shop keeps typed figures; null where it does not. */
+export function askKeep(dialogue: Dialogue, library: Library): Promise<string | null> {
+  return askMaybe(dialogue, 'Keep them in the library, under the name', null, (text) => {
+    const name = parse(libraryEntrySchema.shape.name, text);
+    const taken = name.ok ? nameTaken(library, name.value) : null;
+    return taken === null ? name : err(taken.problem.message);
+  });
+}
+
+const readable = (read: (text: string) => Result<unknown>) => (value: unknown) => {
+  const result = read(String(value));
+  return Promise.resolve<Problem | null>(
+    result.ok ? null : { ...result.error, message: placed(result.error) },
+  );
+};
+const placed = ({ where, message, next }: Problem) =>
+  `${where === undefined ? '' : `${where}: `}${message}. ${next}`;
+
+const WORDINGS: Wordings = {
+  'plug.part': { text: 'Part number of the plug' },
+  'plug.thread': { text: 'Thread' },
+  'plug.seat': { text: 'Seat' },
+  'plug.reachMm': { text: 'Reach, mm' },
+  'plug.hexMm': { text: 'Hex, mm' },
+  'plug.heatRange': { text: 'Heat range' },
+  'plug.resistor': { text: 'With a resistor' },
+  'plug.gasket': { text: 'Gasket', when: ({ seat }) => seat === 'gasket' },
+  'plug.tip': { text: 'Tip of the centre electrode' },
+  'specification.torque': { text: 'Torque as printed, such as 25-30 N·m', check: readable(parseTorqueRange) },
+  'specification.threads': { text: 'For threads that are', usual: () => 'dry' },
+  'specification.tightenFirst': {
+    text: 'In two steps: first tighten to',
+    check: readable(parseTorqueRange),
+  },
+  'specification.angle': { text: 'Angle advised, such as 1/2-2/3 turn', check: readable(parseAngleRange) },
+  'specification.gap': {
+    text: 'Gap as printed, such as 0.7-0.8 mm',
+    needed: () => true,
+    check: readable(parseLengthRange),
+  },
+  'specification.source.kind': { text: 'Who says so' },
+  'specification.source.title': { text: 'Title of the document' },
+  'specification.source.edition': { text: 'Edition or page' },
+  'specification.source.date': { text: 'Its date, as 2026-05-04' },
+};

@@ -1,0 +1,241 @@
+/**
+ * A new job in a dialogue: a line an answer, each looked at when it is given, each proposed where the log or the shop's
+ * library knows it. What comes out is a work order like one from a file; the log learns of it only when Enter opens it.
+ */
+
+import { z } from 'zod';
+import type { LibraryEntry } from '../../job/library.ts';
+import { type Opened, type Opening, type Override, openJob } from '../../job/open.ts';
+import type { WorkOrder } from '../../job/order.ts';
+import { type Adapter, adapterSchema } from '../../plug/geometry.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
+import { err, ok, orThrow, type Result } from '../../result.ts';
+import { glyphsFor } from '../../ui/glyphs.ts';
+import type { LoadedStation } from '../station/station-file.ts';
+import type { Dialogue } from '../terminal/dialogue.ts';
+import { safeLine } from '../terminal/exit.ts';
+import { askMaybe, askUntil, parse } from '../terminal/questions.ts';
+import type { Known } from './earlier-orders.ts';
+import { type Answers, entryOf, NOTHING, orderOf } from './new-order-answers.ts';
+import { engineDrawing } from './new-order-engine.ts';
+import { askFigures, askKeep, figuresWords, typeFigures } from './new-order-figures.ts';
+import {
+  askComplaint,
+  askDescription,
+  askFleet,
+  askNumber,
+  askOdometer,
+  askPlate,
+  askTechnician,
+  askVin,
+} from './new-order-vehicle.ts';
+import { adapterWords, toolRows, windowRows } from './order-summary.ts';
+import { speaksUtf8 } from './run.ts';
+import type { Library } from './specification-files.ts';
+import { TAPE } from './window-input.ts';
+
+/** What a new order is made from, beside the answers. */
+export interface Surroundings {
+  readonly known: Known;
+  readonly library: Library;
+  readonly file: LoadedStation;
+  /** ISO date of the job. */
+  readonly on: string;
+  readonly overrides: readonly Override[];
+}
+
+/** A job to open; or the number of an open one to go on with; or neither, because somebody thought better of it. */
+export type Asked =
+  | {
+      readonly do: 'open';
+      readonly order: WorkOrder;
+      readonly overrides: readonly Override[];
+      readonly keep: LibraryEntry | null;
+    }
+  | { readonly do: 'resume'; readonly job: string }
+  | { readonly do: 'nothing' };
+
+interface Step {
+  readonly label: string;
+  readonly ask: (dialogue: Dialogue, answers: Answers, around: Surroundings) => Promise<Answers>;
+  readonly show: (answers: Answers) => string;
+}
+
+const shown = (text: string | null) => (text === null ? '-' : safeLine(text));
+
+const STEPS: readonly Step[] = [
+  {
+    label: 'job',
+    ask: async (dialogue, answers, { known }) => ({
+      ...answers,
+      job: await askNumber(dialogue, answers.job, known),
+    }),
+    show: ({ job }) => job,
+  },
+  {
+    label: 'technician',
+    ask: async (dialogue, answers, { known }) => ({
+      ...answers,
+      technician: await askTechnician(dialogue, answers.technician, known.people),
+    }),
+    show: ({ technician }) => shown(technician),
+  },
+  { label: 'plate', ask: (d, a, { known }) => askPlate(d, a, known), show: ({ plate }) => shown(plate) },
+  { label: 'VIN', ask: (d, a, { known }) => askVin(d, a, known), show: ({ vin }) => shown(vin) },
+  {
+    label: 'fleet number',
+    ask: (d, a, { known }) => askFleet(d, a, known),
+    show: ({ fleet }) => shown(fleet),
+  },
+  { label: 'vehicle', ask: askDescription, show: ({ description }) => shown(description) },
+  {
+    label: 'odometer',
+    ask: askOdometer,
+    show: ({ odometerKm }) => (odometerKm === null ? '-' : `${odometerKm} km`),
+  },
+  { label: 'complaint', ask: askComplaint, show: ({ complaint }) => shown(complaint) },
+  {
+    label: 'figures',
+    ask: async (dialogue, answers, around) => {
+      const chosen = await askFigures(dialogue, answers.figures, around.library);
+      if (chosen !== null) {
+        say(dialogue, engineDrawing(chosen.engine.banks, glyphsFor(!speaksUtf8())));
+        // Typed figures that are taken again by Enter keep the name they were given.
+        return { ...answers, figures: chosen, keepAs: chosen === answers.figures ? answers.keepAs : null };
+      }
+      const typed = await typeFigures(
+        dialogue,
+        (figures) => orThrow(orderOf({ ...answers, figures: { ...figures, from: '' } })),
+        around.on,
+      );
+      return { ...answers, figures: typed, keepAs: await askKeep(dialogue, around.library) };
+    },
+    show: ({ figures }) => (figures === null ? '-' : safeLine(`${figures.from}: ${figuresWords(figures)}`)),
+  },
+  { label: 'adapter', ask: askAdapter, show: ({ adapter }) => adapterWords(adapter) },
+];
+
+/** Asks for everything once, then shows the whole and lets any line be said again until Enter opens the job. */
+export async function newOrder(dialogue: Dialogue, around: Surroundings): Promise<Asked> {
+  const { known } = around;
+  dialogue.say(
+    'A new job. Enter takes what stands in brackets, - leaves it out. Ctrl-C leaves; nothing is written then.',
+  );
+  for (const line of known.notices) dialogue.say(`! ${line}`);
+  if (known.open.length > 0)
+    dialogue.say(`Open: ${known.open.slice(0, 5).join(', ')}. The number of an open job goes on with it.`);
+  let answers: Answers = { ...NOTHING, job: known.nextJob, technician: known.people[0] ?? null };
+  for (const step of STEPS) {
+    answers = await step.ask(dialogue, answers, around);
+    if (known.open.includes(answers.job)) return { do: 'resume', job: answers.job };
+  }
+  let { overrides } = around;
+  for (;;) {
+    const order = orderOf(answers);
+    const checked = order.ok ? await checkedOrder(dialogue, order.value, { ...around, overrides }) : order;
+    showAnswers(dialogue, answers, around);
+    if (checked.ok) {
+      ({ overrides } = checked.value);
+      const { order: whole, opened } = checked.value;
+      say(dialogue, [
+        '',
+        ...windowRows(whole, around.file.instruments, opened, around.file.decision, !speaksUtf8()),
+      ]);
+    } else say(dialogue, ['', `  NOT POSSIBLE    ${problemWords(checked.error)}`]);
+    if (!(checked.ok || dialogue.patient)) throw new ProblemError(checked.error);
+    const next = await askNext(dialogue, checked.ok);
+    if (next === 'leave') return { do: 'nothing' };
+    if (next === 'open' && checked.ok)
+      return { do: 'open', order: checked.value.order, overrides, keep: entryOf(answers, around.on) };
+    const again = STEPS[Number(next) - 1];
+    if (again !== undefined) answers = await again.ask(dialogue, answers, around);
+    if (known.open.includes(answers.job)) return { do: 'resume', job: answers.job };
+  }
+}
+
+/** The lines of the order, numbered, and the instruments. */
+function showAnswers(dialogue: Dialogue, answers: Answers, { file, on }: Surroundings): void {
+  const lines = STEPS.map(
+    ({ label, show }, i) => `${String(i + 1).padStart(3)} ${label.padEnd(14)}${show(answers)}`,
+  );
+  const tools = toolRows(file.instruments, on, !speaksUtf8()).map(
+    ([label, text]) => `    ${label.padEnd(14)}${safeLine(text)}`,
+  );
+  say(dialogue, ['', ...lines, ...tools]);
+}
+
+const say = (dialogue: Dialogue, lines: readonly string[]) => dialogue.say(lines.join('\n'));
+
+function askNext(dialogue: Dialogue, possible: boolean): Promise<string> {
+  const ways = possible ? 'Enter opens the job; a number' : 'A number';
+  return askUntil(dialogue, `${ways} says that line again; q leaves: `, (answer) => {
+    if (answer === '' && possible) return ok('open');
+    if (answer === 'q') return ok('leave');
+    return STEPS[Number(answer) - 1] === undefined || answer === ''
+      ? err(`expected ${possible ? 'Enter, ' : ''}q, or a number from 1 to ${STEPS.length}`)
+      : ok(answer);
+  });
+}
+
+/** `300 40 90`, or Enter for a wrench that stands straight on the plug. */
+async function askAdapter(dialogue: Dialogue, answers: Answers): Promise<Answers> {
+  const { adapter } = answers;
+  const usual = adapter === null ? null : `${adapter.armMm} ${adapter.offsetMm} ${adapter.angleDeg}`;
+  const text = 'Crowfoot: mm to hand, mm to plug, angle';
+  return {
+    ...answers,
+    adapter: await askMaybe<Adapter>(dialogue, text, usual, (answer) => {
+      if (adapter !== null && answer === usual) return ok(adapter);
+      const [armMm, offsetMm, angleDeg = 0, ...more] = answer.split(/[\s;]+/).map(Number);
+      if (more.length > 0)
+        return err('expected for example 300 40 90: drive to hand and drive to plug in mm, and the angle');
+      return parse(adapterSchema, { armMm, offsetMm, angleDeg, within: TAPE });
+    }),
+  };
+}
+
+interface Checked {
+  readonly order: WorkOrder;
+  readonly opened: Opened;
+  readonly overrides: readonly Override[];
+}
+
+/** The job as it would be opened; where an instrument is refused, somebody is asked to answer for it. */
+async function checkedOrder(
+  dialogue: Dialogue,
+  order: WorkOrder,
+  { file, on, overrides }: Pick<Surroundings, 'file' | 'on' | 'overrides'>,
+): Promise<Result<Checked>> {
+  const opening: Opening = { on, decision: file.decision, overrides };
+  const opened = openJob(order, file.instruments, opening);
+  if (opened.ok) return ok({ order, opened: opened.value, overrides });
+  const tool = answerable(order, file, opening, opened.error);
+  if (tool === null) return opened;
+  dialogue.say(`  Refused: ${problemWords({ ...opened.error, next: 'A supervisor can answer for it.' })}`);
+  const by = await askMaybe(dialogue, `Who answers for ${tool}`, null, (text) => wordsUpTo(text, 80));
+  if (by === null) return opened;
+  const reason = await askUntil(dialogue, 'Why may it be used: ', (text) => wordsUpTo(text, 200));
+  return checkedOrder(dialogue, order, { file, on, overrides: [...overrides, { tool, by, reason }] });
+}
+
+/** The instrument that is refused and that somebody may answer for: with a name on it, the opening gets further. */
+function answerable(
+  order: WorkOrder,
+  { instruments }: LoadedStation,
+  opening: Opening,
+  { where }: Problem,
+): string | null {
+  const answered = instruments.find(({ id }) => {
+    if (opening.overrides.some(({ tool }) => tool === id)) return false;
+    const named = { tool: id, by: 'somebody', reason: 'to see whether it helps' };
+    const tried = openJob(order, instruments, { ...opening, overrides: [...opening.overrides, named] });
+    return tried.ok || tried.error.where !== where;
+  });
+  return answered?.id ?? null;
+}
+
+const wordsUpTo = (text: string, most: number): Result<string, string> =>
+  parse(z.string().min(1).max(most), text);
+
+const problemWords = ({ where, message, next }: Problem) =>
+  safeLine(`${where === undefined ? '' : `${where}: `}${message}. ${next}`);

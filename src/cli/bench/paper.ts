@@ -1,0 +1,50 @@
+import { openRecord } from '../../evidence/record.ts';
+import { EXIT_CODES, verifyRecord } from '../../evidence/verify.ts';
+import { readBytes } from '../../files/input.ts';
+import { outputFolder } from '../../files/output.ts';
+import { isSoundReport } from '../../package/finding.ts';
+import { ProblemError } from '../../problem.ts';
+import { isPackage, readersTrust } from '../evidence/readers-trust.ts';
+import { reportLines } from '../evidence/verify.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { print } from '../terminal/wrapped.ts';
+import { MAX_RECORD_BYTES } from '../verify-limit.ts';
+import { writeDrawn } from './papers.ts';
+
+interface PaperOptions {
+  readonly trust?: string;
+  readonly out: string;
+}
+
+/**
+ * Makes the papers of a record anew, from the record alone, for whoever holds it. A record that is not as its station
+ * sealed it has none. Exit codes as of its verification.
+ */
+export async function paper(file: string, { trust, out }: PaperOptions): Promise<ExitCode> {
+  const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
+  const { list, fault } = await readersTrust(trust, file);
+  if (fault !== null) process.stderr.write(`${safeLine(fault)}\n`);
+  const report = verifyRecord(bytes, list, null, new Date().toISOString());
+  const opened = openRecord(bytes);
+  const lines = reportLines(file, report);
+  if (!opened.ok || !isSoundReport(report)) {
+    print([...lines, '  no papers: they would say what the record does not prove']);
+    return report.verdict === 'unreadable' ? EXIT.badInput : EXIT.failed;
+  }
+  await refusePackage(out);
+  outputFolder(out);
+  const { pdf, csv } = await writeDrawn(out, bytes, opened.value.record);
+  print([...lines, `  papers        ${safeLine(pdf)}, ${safeLine(csv)}`]);
+  return EXIT_CODES[report.verdict];
+}
+
+async function refusePackage(folder: string): Promise<void> {
+  for (const one of [folder, `${folder}/..`])
+    if (await isPackage(one))
+      throw new ProblemError({
+        code: 'folder-in-package',
+        where: folder,
+        message: 'this folder is a package, and whatever is added to it shows as a fault',
+        next: 'Name another folder with --out.',
+      });
+}

@@ -1,0 +1,107 @@
+import { createHash } from 'node:crypto';
+import { join } from 'node:path';
+import type { StationKey } from '../../../db/keyfile.ts';
+import type { Signer } from '../../evidence/jws.ts';
+import { type JobRecord, sealRecord, tooLong } from '../../evidence/record.ts';
+import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
+import { writeWhole } from '../../files/output.ts';
+import { foldAll } from '../../job/fold.ts';
+import { ProblemError } from '../../problem.ts';
+import { reportModel, writeCsv, writePdf } from '../../report/index.ts';
+import type { ReportModel } from '../../report/model.ts';
+import { tracesOf } from '../../report/traces.ts';
+import { programVersion } from '../help/version.ts';
+import type { Station } from '../station/station.ts';
+import { MAX_RECORD_BYTES } from '../verify-limit.ts';
+
+export interface Papers {
+  readonly record: string;
+  readonly pdf: string;
+  readonly csv: string;
+}
+
+/** Where papers go and who signs beside the station; `signedAt` is wall clock. */
+export interface Sealing {
+  readonly folder: string;
+  readonly signedAt: string;
+  readonly technician: StationKey | null;
+}
+
+/** Seals a job's record with a new checkpoint of the log, writes it with its PDF and CSV, and returns the paths. */
+export async function writePapers(
+  station: Station,
+  stream: string,
+  { folder, signedAt, technician }: Sealing,
+): Promise<Papers> {
+  const { log, key } = station;
+  const entries = log.entries(stream);
+  const state = foldAll(entries.map(({ event }) => event));
+  if (state === null) throw new Error(`${stream} holds no job`);
+  const long = tooLong(entries);
+  if (long !== null) throw tooLarge(state.order.job, long);
+  const program = { name: 'plugmark', version: programVersion() };
+  const size = log.size();
+  const content = { program, station: log.stationEntries(), entries, log: { tree: log.tree, size } };
+  const signers: Signer[] = [{ privateKey: key.privateKey, role: 'station', signedAt }];
+  if (technician !== null) signers.push({ privateKey: technician.privateKey, role: 'technician', signedAt });
+  const { bytes: recordBytes, record } = sealRecord(content, signers);
+  if (recordBytes.length > MAX_RECORD_BYTES)
+    throw tooLarge(state.order.job, `${recordBytes.length} bytes; a record holds ${MAX_RECORD_BYTES}`);
+  log.keepCheckpoint(size, record.log.checkpoint);
+  const file = join(folder, `${record.job}.record.json`);
+  await writeWhole(file, recordBytes);
+  return { record: file, ...(await writeDrawn(folder, recordBytes, record)) };
+}
+
+/**
+ * Writes the papers of a record, made from nothing but the record: the same record gives the same papers, at its station
+ * and with whoever holds it.
+ */
+export async function writeDrawn(
+  folder: string,
+  recordBytes: Uint8Array,
+  record: JobRecord,
+): Promise<Omit<Papers, 'record'>> {
+  // The work order's schema keeps the job number to letters that are safe in a file name.
+  const pdf = join(folder, `${record.job}.pdf`);
+  const csv = join(folder, `${record.job}.csv`);
+  const model = modelOf(recordBytes, record);
+  await writeWhole(pdf, await pdfOf(model, recordBytes));
+  await writeWhole(csv, writeCsv(model));
+  return { pdf, csv };
+}
+
+/** The pages of a record, the record itself inside them. */
+export const drawnPdf = (recordBytes: Uint8Array, record: JobRecord): Promise<Uint8Array> =>
+  pdfOf(modelOf(recordBytes, record), recordBytes);
+
+const pdfOf = (model: ReportModel, recordBytes: Uint8Array) =>
+  writePdf(model, { recordBytes, recordName: `${model.job}.record.json` });
+
+function modelOf(recordBytes: Uint8Array, record: JobRecord): ReportModel {
+  const { entries, program } = record;
+  const events = entries.map(({ event }) => event);
+  const state = foldAll(events);
+  if (state === null) throw new Error(`the record of ${record.job} holds no job`);
+  return reportModel({
+    state,
+    entries,
+    traces: tracesOf(events),
+    recordDigest: createHash('sha256').update(recordBytes).digest('hex'),
+    signers: record.signers,
+    technicianSignature: TECHNICIAN_WORDS[record.technicianSignature],
+    checkpoint: record.log.checkpoint,
+    program: `${program.name} ${program.version}`,
+    simulated: state.simulated,
+  });
+}
+
+/** A record that nobody's program would open is not written. */
+function tooLarge(job: string, message: string): ProblemError {
+  return new ProblemError({
+    code: 'record-too-large',
+    where: `job ${job}`,
+    message: `the job has ${message}`,
+    next: 'Nothing is lost: all of it stands in the station log. Keep station.db and a checkpoint of it as the evidence.',
+  });
+}

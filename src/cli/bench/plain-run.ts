@@ -1,0 +1,84 @@
+import { createInterface } from 'node:readline';
+import { finalize, type Observable } from 'rxjs';
+import type { Command } from '../../job/command.ts';
+import type { JobState } from '../../job/state.ts';
+import type { Step } from '../../pipeline/run-job.ts';
+import { type InputState, newInputState, pressed } from '../../ui/input-state.ts';
+import { askingLines, keysOfLine } from '../../ui/line-keys.ts';
+import { lineFor } from '../../ui/lines.ts';
+import { summaryLines } from '../../ui/summary.ts';
+import { problemText } from '../terminal/exit.ts';
+
+/** A job in plain lines: what it runs on, and where what is said to it goes. */
+export interface InLines {
+  readonly step$: Observable<Step>;
+  readonly look: () => { readonly job: JobState; readonly pulling: boolean };
+  readonly command: (command: Command) => void;
+  /** A line that is no key. */
+  readonly typed: (line: string) => void;
+  readonly leave: () => void;
+  readonly onStep: (step: Step) => void;
+  readonly ascii: boolean;
+}
+
+const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
+const print = (line: string) => process.stdout.write(`${line}\n`);
+
+/** A line an event, a question when one is asked; answers are lines too (src/ui/line-keys.ts). Ends with the summary. */
+export function inLines(run: InLines): Promise<void> {
+  const { ascii, look } = run;
+  let input: InputState = newInputState();
+  let asked = '';
+  const ask = () => {
+    const lines = askingLines(look().job, input, ascii);
+    const text = lines.join('\n');
+    if (text !== asked) for (const line of lines) print(line);
+    asked = text;
+  };
+  const hear = (line: string) => {
+    const keys = keysOfLine(line, input);
+    if (keys === null) return run.typed(line);
+    for (const key of keys) {
+      const { job, pulling } = look();
+      const after = pressed(input, key, job, pulling);
+      input = after.input;
+      if (!after.taken) run.typed(line);
+      if (after.out === 'quit') run.leave();
+      else if (after.out !== null && 'do' in after.out) run.command(after.out);
+      else if (after.out !== null) run.typed(after.out.typed);
+    }
+    ask();
+  };
+  const keyboard = createInterface({ input: process.stdin, terminal: false });
+  keyboard.on('line', hear);
+  for (const signal of SIGNALS) process.on(signal, run.leave);
+  return new Promise<void>((resolve, reject) => {
+    run.step$
+      .pipe(
+        finalize(() => {
+          keyboard.close();
+          // Closed in the middle of a line it goes on waiting for the next one, and the program with it.
+          process.stdin.destroy();
+          for (const signal of SIGNALS) process.off(signal, run.leave);
+        }),
+      )
+      .subscribe({
+        next: (step) => {
+          for (const { entry, before, after } of step.happened) {
+            const line = lineFor(entry.event, before, after, timeOfDay(entry.at), ascii);
+            if (line !== null) print(line);
+          }
+          if (step.refused !== null) print(problemText(step.refused).trimEnd());
+          if (step.happened.length > 0) ask();
+          run.onStep(step);
+        },
+        error: reject,
+        complete: () => {
+          for (const line of summaryLines(look().job, ascii)) print(line);
+          resolve();
+        },
+      });
+  });
+}
+
+const timeOfDay = (at: string) => at.slice(11, 19);

@@ -1,0 +1,148 @@
+import { map, type Observable, Subject, share, tap } from 'rxjs';
+import type { Tool } from '../../../drivers/driver.ts';
+import type { Stamp } from '../../evidence/log.ts';
+import type { Bench } from '../../job/bench.ts';
+import type { Command } from '../../job/command.ts';
+import { createLive, NO_TORQUE } from '../../pipeline/live.ts';
+import { finishRun, type RunJob, runJob, type Step } from '../../pipeline/run-job.ts';
+import { ProblemError } from '../../problem.ts';
+import type { ScreenRun } from '../../ui/run.tsx';
+import type { BenchView } from '../../ui/view.ts';
+import { programVersion } from '../help/version.ts';
+import type { Station } from '../station/station.ts';
+import { inLines } from './plain-run.ts';
+
+/** A job about to be worked on, and how it is shown. */
+export interface Work {
+  readonly station: Station;
+  readonly bench: Bench;
+  readonly stream: string;
+  readonly tools: readonly Tool[];
+  readonly simulated: boolean;
+  readonly plain: boolean;
+  readonly stamp: () => Stamp;
+  /** Called with every step, for a simulation that looks at the screen. */
+  readonly onStep?: (step: Step) => void;
+  /** Commands that do not come from the keyboard. */
+  readonly command$?: Observable<Command>;
+  /** Where lines go that are no commands: figures that somebody, or a gauge, typed. */
+  readonly typed$?: Subject<string>;
+  /** A gauge of the station types its figures. */
+  readonly types?: boolean;
+  /** No bell. */
+  readonly quiet?: boolean;
+}
+
+/** How a run ended: the job closed, or left open to be taken up again. */
+export type Outcome = 'closed' | 'left-open';
+
+/**
+ * Runs a job until it is closed or somebody leaves, on the screen or in plain lines. Whatever way it ends, what was
+ * read is on disk and the tools are released. A tool that cannot be joined ends the run with its problem.
+ */
+export async function runWork(work: Work): Promise<Outcome> {
+  const command$ = new Subject<Command>();
+  const stop$ = new Subject<void>();
+  const run: RunJob = {
+    bench: work.bench,
+    log: work.station.log,
+    stream: work.stream,
+    program: `plugmark ${programVersion()}`,
+    platform: `node ${process.versions.node} ${process.platform} ${process.arch}`,
+    simulated: work.simulated,
+    tools: work.tools,
+    commands$: command$,
+    stop$,
+    stamp: work.stamp,
+  };
+  const step$ = runJob(run).pipe(share());
+  // Loaded before any tool is joined: nobody would hear what it sends meanwhile.
+  const screen = work.plain ? null : await import('../../ui/run.tsx');
+  const fromElsewhere = work.command$?.subscribe((command) => command$.next(command));
+  const shown =
+    screen === null
+      ? inLines({
+          step$,
+          look: () => ({ job: work.bench.state(), pulling: work.bench.live()?.pulling ?? false }),
+          command: (command) => command$.next(command),
+          typed: (line) => work.typed$?.next(line),
+          leave: () => stop$.next(),
+          onStep: (step) => work.onStep?.(step),
+          ascii: !speaksUtf8(),
+        })
+      : screen.runScreen(screenOf(work, step$, command$, stop$));
+  let failed: ProblemError | null = null;
+  for (const tool of work.tools)
+    void tool.connect().then((joined) => {
+      if (joined.ok) return;
+      failed ??= new ProblemError(joined.error);
+      stop$.next();
+    });
+  try {
+    await shown;
+  } finally {
+    fromElsewhere?.unsubscribe();
+    finishRun(run);
+    await Promise.all(work.tools.map((tool) => tool.close()));
+  }
+  if (failed !== null && work.bench.state().closed === null) throw failed;
+  return work.bench.state().closed === null ? 'left-open' : 'closed';
+}
+
+function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
+  const follow = createLive();
+  let live = NO_TORQUE;
+  let logEntries = work.station.log.size();
+  return step$.pipe(
+    map((step) => {
+      if (step.live !== null) live = follow(work.stamp().monoUs, step.live);
+      logEntries = step.happened.at(-1)?.entry.seq ?? logEntries;
+      return {
+        station: work.station.name,
+        job: step.state,
+        live,
+        logEntries,
+        simulated: work.simulated,
+      };
+    }),
+  );
+}
+
+function screenOf(
+  work: Work,
+  step$: Observable<Step>,
+  command$: Subject<Command>,
+  stop$: Subject<void>,
+): ScreenRun {
+  return {
+    view$: viewOf(work, step$.pipe(tap((step) => work.onStep?.(step)))),
+    onCommand: (command) => command$.next(command),
+    onTyped: (line) => work.typed$?.next(line),
+    types: work.types === true,
+    quiet: work.quiet === true,
+    onQuit: () => stop$.next(),
+    stdout: process.stdout,
+    stdin: process.stdin,
+    color: wantsColor(),
+    ascii: !speaksUtf8(),
+  };
+}
+
+/** Whether there is a person in front of a terminal that can show the screen; on a build server Ink draws nothing. */
+export function hasScreen(): boolean {
+  const { CI, CONTINUOUS_INTEGRATION, TERM } = process.env;
+  const built = [CI, CONTINUOUS_INTEGRATION].some(
+    (set) => set !== undefined && set !== '0' && set !== 'false',
+  );
+  return process.stdout.isTTY === true && process.stdin.isTTY === true && TERM !== 'dumb' && !built;
+}
+
+export function wantsColor(): boolean {
+  const { NO_COLOR, TERM } = process.env;
+  return (NO_COLOR === undefined || NO_COLOR === '') && TERM !== 'dumb';
+}
+
+export function speaksUtf8(): boolean {
+  const { LC_ALL, LC_CTYPE, LANG } = process.env;
+  return process.platform === 'win32' || /utf-?8/i.test(LC_ALL || LC_CTYPE || LANG || '');
+}

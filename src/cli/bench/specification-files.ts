@@ -1,0 +1,106 @@
+/** The shop's own library of specifications: a folder with a JSON file an entry. */
+import { existsSync } from 'node:fs';
+import { open, readdir, rename } from 'node:fs/promises';
+import { join } from 'node:path';
+import { readJson } from '../../files/input.ts';
+import { makeFolder } from '../../files/output.ts';
+import { fileNameOf, type LibraryEntry, libraryEntrySchema, normalName } from '../../job/library.ts';
+import { ProblemError } from '../../problem.ts';
+
+/** An entry and the file that it stands in. */
+export interface Kept {
+  readonly file: string;
+  readonly entry: LibraryEntry;
+}
+
+/** A folder as it is found: what can be used, and what is wrong with the rest. */
+export interface Library {
+  readonly folder: string;
+  readonly kept: readonly Kept[];
+  readonly faults: readonly ProblemError[];
+}
+
+/** Reads all entries, sorted by name. A file that is wrong is a fault and no entry; a folder that is not there is empty. */
+export async function readLibrary(folder: string): Promise<Library> {
+  const kept: Kept[] = [];
+  const faults: ProblemError[] = [];
+  for (const name of await jsonFiles(folder)) {
+    const file = join(folder, name);
+    try {
+      const entry = await readJson(file, libraryEntrySchema, 'specification', 'the example in the README');
+      const twin = kept.find((other) => normalName(other.entry.name) === normalName(entry.name));
+      if (twin !== undefined) throw new ProblemError(takenBy(file, entry.name, twin.file));
+      kept.push({ file, entry });
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      faults.push(error);
+    }
+  }
+  kept.sort((a, b) => a.entry.name.localeCompare(b.entry.name, 'en'));
+  return { folder, kept, faults };
+}
+
+/** Why an entry of this name cannot be added; null when it can. */
+export function nameTaken({ kept, folder }: Library, name: string): ProblemError | null {
+  const path = join(folder, fileNameOf(name));
+  const twin = kept.find(({ entry }) => normalName(entry.name) === normalName(name));
+  if (twin === undefined && !existsSync(path)) return null;
+  return new ProblemError(takenBy(path, name, twin?.file ?? path));
+}
+
+/** Writes an entry that is not there yet, whole or not at all, and returns its file. */
+export async function writeEntry(folder: string, entry: LibraryEntry): Promise<string> {
+  const path = join(folder, fileNameOf(entry.name));
+  makeFolder(folder);
+  await writeJson(path, entry);
+  return path;
+}
+
+/** Writes JSON that people may read, and that no reader sees half of. */
+export async function writeJson(path: string, value: unknown): Promise<void> {
+  const part = `${path}.part`;
+  try {
+    const file = await open(part, 'w');
+    try {
+      await file.writeFile(`${JSON.stringify(value, null, 2)}\n`);
+      await file.sync();
+    } finally {
+      await file.close();
+    }
+    await rename(part, path);
+  } catch (cause) {
+    throw new ProblemError(
+      {
+        code: 'file-not-written',
+        where: path,
+        message: 'the file cannot be written',
+        next: 'Check the rights on its folder, and the disk.',
+      },
+      { cause },
+    );
+  }
+}
+
+async function jsonFiles(folder: string): Promise<readonly string[]> {
+  try {
+    return (await readdir(folder)).filter((name) => name.endsWith('.json')).sort();
+  } catch (cause) {
+    if (cause instanceof Error && 'code' in cause && cause.code === 'ENOENT') return [];
+    throw new ProblemError(
+      {
+        code: 'library-unreadable',
+        where: folder,
+        message: 'the folder of the specifications cannot be read',
+        next: 'Check the path and the rights on it.',
+      },
+      { cause },
+    );
+  }
+}
+
+const takenBy = (where: string, name: string, file: string) => ({
+  code: 'specification-name-taken',
+  where,
+  message: `the name "${name}" is taken by ${file}`,
+  next: 'Choose another name; a new edition of a source is an entry of its own.',
+});

@@ -1,0 +1,219 @@
+/** `plugmark specifications`: the shop's own library, listed, shown, added to and looked over. */
+import { canonical } from '../../evidence/canonical.ts';
+import type { Stamp } from '../../evidence/log.ts';
+import { readJson } from '../../files/input.ts';
+import { found, type LibraryEntry, libraryEntrySchema } from '../../job/library.ts';
+import { specifiedBy } from '../../job/open.ts';
+import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
+import { gapLimitsOf } from '../../plug/gap.ts';
+import { type Problem, ProblemError, problemFromZod } from '../../problem.ts';
+import { glyphsFor } from '../../ui/glyphs.ts';
+import { folderOf, type Scope } from '../station/scope.ts';
+import { openStationFolder, recordStation, type StationFolder, stateOf } from '../station/station.ts';
+import { libraryIn, readStationFile } from '../station/station-file.ts';
+import { openDialogue } from '../terminal/dialogue.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { jsonText } from '../terminal/json-text.ts';
+import { print } from '../terminal/wrapped.ts';
+import { engineDrawing } from './new-order-engine.ts';
+import { askKeep, entryWords, typeFigures } from './new-order-figures.ts';
+import { askTechnician } from './new-order-vehicle.ts';
+import { speaksUtf8 } from './run.ts';
+import { type Library, nameTaken, readLibrary, writeEntry } from './specification-files.ts';
+
+/** Lists the entries whose name, plug or source holds all the words. */
+export async function listSpecifications(words: readonly string[], options: Scope): Promise<ExitCode> {
+  const library = await libraryOf(options);
+  const entries = found(
+    library.kept.map(({ entry }) => entry),
+    words.join(' '),
+  );
+  const lines = entries.map(entryWords);
+  if (entries.length === 0)
+    lines.push(
+      library.kept.length === 0
+        ? `The library ${safeLine(library.folder)} is empty; "plugmark specifications add" begins it.`
+        : 'No specification matches.',
+    );
+  if (library.faults.length > 0)
+    lines.push(`${library.faults.length} not readable; "plugmark specifications check" says which`);
+  print(lines);
+  return EXIT.done;
+}
+
+/** Shows one entry, the engine drawn and the rest as it stands in its file. */
+export async function showSpecification(words: readonly string[], options: Scope): Promise<ExitCode> {
+  const library = await libraryOf(options);
+  const [entry, ...others] = found(
+    library.kept.map((one) => one.entry),
+    words.join(' '),
+  );
+  if (entry === undefined || others.length > 0)
+    throw new ProblemError({
+      code: 'specification-not-one',
+      where: words.join(' '),
+      message:
+        entry === undefined ? 'nothing in the library has this name' : `${others.length + 1} are found`,
+      next: 'Name one as "plugmark specifications" lists it.',
+    });
+  const { form: _form, engine, ...rest } = entry;
+  print([
+    entryWords(entry),
+    ...engineDrawing(engine.banks, glyphsFor(!speaksUtf8())),
+    ...jsonText({ ...rest, engine })
+      .trimEnd()
+      .split('\n')
+      .map(indented),
+  ]);
+  return EXIT.done;
+}
+
+/** Adds the figures of a work order, or typed ones. */
+export async function addSpecification(
+  options: Scope & { readonly order?: string; readonly name?: string; readonly by?: string },
+): Promise<ExitCode> {
+  const stationFolder = await openStationFolder(await folderOf(options));
+  try {
+    const library = await libraryOf(options);
+    const now = stamp();
+    const on = now.at.slice(0, 10);
+    const entry =
+      options.order === undefined
+        ? await typed(library, stationFolder, on)
+        : await fromOrder(options.order, options, on);
+    if (entry === null) {
+      print(['Nothing was written.']);
+      return EXIT.failed;
+    }
+    const wrong = await keepable(library, entry, on);
+    if (wrong !== null) throw new ProblemError(wrong);
+    const file = await keep(stationFolder, library.folder, entry, now);
+    print([`${safeLine(entry.name)} is in the library: ${safeLine(file)}`]);
+    return EXIT.done;
+  } finally {
+    stationFolder.log.close();
+  }
+}
+
+/** Looks all entries over: whether each can be read, could open a job today, and stands in the station's log. */
+export async function checkSpecifications(options: Scope): Promise<ExitCode> {
+  const { kept, faults } = await libraryOf(options);
+  const on = stamp().at.slice(0, 10);
+  const stationFolder = await openStationFolder(await folderOf(options));
+  try {
+    const { specifications } = stateOf(stationFolder);
+    const lines = faults.map(({ problem }) => `WRONG    ${problemLine(problem)}`);
+    let wrong = faults.length;
+    for (const { file, entry } of kept) {
+      const problem = unusable(entry, on);
+      const recorded = specifications.has(canonical(entry.specification));
+      if (problem !== null) wrong += 1;
+      if (problem !== null)
+        lines.push(`WRONG    ${problemLine({ ...problem, where: `${file}: ${problem.where ?? ''}` })}`);
+      else if (!recorded)
+        lines.push(
+          `NOTE     ${safeLine(file)}: put there or changed by hand; the log learns of it with the first job`,
+        );
+      else lines.push(`OK       ${entryWords(entry)}`);
+    }
+    lines.push(`${kept.length + faults.length} specifications, ${wrong} wrong`);
+    print(lines);
+    return wrong === 0 ? EXIT.done : EXIT.failed;
+  } finally {
+    stationFolder.log.close();
+  }
+}
+
+/** Puts an entry into the library and its specification into the log, under the name of the one who entered it. */
+export async function keep(
+  stationFolder: StationFolder,
+  folder: string,
+  entry: LibraryEntry,
+  now: Stamp,
+): Promise<string> {
+  const file = await writeEntry(folder, entry);
+  const { specification, enteredBy } = entry;
+  if (!stateOf(stationFolder).specifications.has(canonical(specification)))
+    await recordStation(stationFolder, [{ type: 'specification-recorded', specification }], now, enteredBy);
+  return file;
+}
+
+async function fromOrder(
+  path: string,
+  { name, by }: { readonly name?: string; readonly by?: string },
+  on: string,
+): Promise<LibraryEntry> {
+  const order = await readJson(path, workOrderSchema, 'work order', 'the example in the README');
+  const { engine, plug, specification } = order;
+  const entry = libraryEntrySchema.safeParse({
+    form: 'plugmark/specification/1',
+    name: name ?? engine.description,
+    engine,
+    plug,
+    specification,
+    enteredBy: by ?? order.technician,
+    enteredOn: on,
+  });
+  if (entry.success) return entry.data;
+  throw new ProblemError(
+    problemFromZod(entry.error, path, 'input-not-valid', 'Give --name, by which it is found, and --by.'),
+  );
+}
+
+async function typed(
+  library: Library,
+  stationFolder: StationFolder,
+  on: string,
+): Promise<LibraryEntry | null> {
+  const dialogue = openDialogue();
+  try {
+    const enteredBy = await askTechnician(dialogue, null, [...stateOf(stationFolder).people.keys()]);
+    const figures = await typeFigures(dialogue, (given) => orderWith(given, enteredBy), on);
+    const name = await askKeep(dialogue, library);
+    if (name === null) return null;
+    const { engine, plug, specification } = figures;
+    return { form: 'plugmark/specification/1', name, engine, plug, specification, enteredBy, enteredOn: on };
+  } finally {
+    dialogue.close();
+  }
+}
+
+function keepable(library: Library, entry: LibraryEntry, on: string): Problem | null {
+  return nameTaken(library, entry.name)?.problem ?? unusable(entry, on);
+}
+
+/** Why no job could be opened with an entry; null when one could. */
+function unusable(entry: LibraryEntry, on: string): Problem | null {
+  const gap = gapLimitsOf(entry.specification, entry.plug);
+  if (!gap.ok) return gap.error;
+  const specified = specifiedBy(orderWith(entry, entry.enteredBy), on);
+  return specified.ok ? null : specified.error;
+}
+
+const orderWith = (
+  { engine, plug, specification }: Pick<WorkOrder, 'engine' | 'plug' | 'specification'>,
+  technician: string,
+): WorkOrder => ({
+  form: 'plugmark/work-order/1',
+  job: 'library',
+  technician,
+  vehicle: {},
+  engine,
+  plug,
+  specification,
+});
+
+async function libraryOf({ station, data }: Scope): Promise<Library> {
+  return readLibrary(data === undefined ? (await readStationFile(station)).library : libraryIn(data));
+}
+
+const problemLine = ({ where, message, next }: Problem) =>
+  safeLine(`${where === undefined ? '' : `${where}: `}${message}. ${next}`);
+/** The indentation of JSON, which cleaning a line takes away. */
+const indented = (line: string) =>
+  line.replace(/^ */, '') === '' ? '' : `${/^ */.exec(line)?.[0] ?? ''}${safeLine(line)}`;
+
+const stamp = (): Stamp => ({
+  at: new Date().toISOString(),
+  monoUs: Number(process.hrtime.bigint() / 1000n),
+});

@@ -1,0 +1,180 @@
+/** What `plugmark window` is asked about: an order and a station, or what was typed in their place. */
+import { z } from 'zod';
+import { readJson } from '../../files/input.ts';
+import type { Instrument } from '../../instrument/instrument.ts';
+import { type Decision, USUAL_DECISION } from '../../job/basis.ts';
+import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
+import { decisionRuleSchema } from '../../metrology/decision.ts';
+import { type Adapter, adapterSchema } from '../../plug/geometry.ts';
+import {
+  headMaterialSchema,
+  seatSchema,
+  threadConditionSchema,
+  threadSchema,
+} from '../../plug/specification.ts';
+import { ProblemError, problemFromZod } from '../../problem.ts';
+import { readStationFile } from '../station/station-file.ts';
+
+export interface WindowOptions {
+  readonly order?: string;
+  readonly station?: string;
+  readonly thread: string;
+  readonly seat: string;
+  readonly head: string;
+  readonly threads: string;
+  readonly permissible?: number;
+  readonly resolution: number;
+  readonly arm?: number;
+  readonly offset?: number;
+  readonly angle?: number;
+  readonly reading?: string;
+  readonly rule?: string;
+  readonly r: number;
+  readonly atLeast: number;
+  readonly grades?: true;
+  readonly spread?: number;
+  readonly on?: string;
+}
+
+/** The order of the file, or one around a figure that was typed; what was typed goes before the file. */
+export async function orderFrom(typed: string | undefined, options: WindowOptions): Promise<WorkOrder> {
+  const given =
+    options.order === undefined
+      ? null
+      : await readJson(options.order, workOrderSchema, 'work order', 'the example in the README');
+  if (given === null && typed === undefined)
+    throw new ProblemError({
+      code: 'nothing-to-do',
+      message: 'neither a torque nor an order was named',
+      next: 'Type a range, for example "25-30 N·m", or give --order FILE.',
+    });
+  const adapter = adapterFrom(options) ?? given?.adapter;
+  const order =
+    given === null
+      ? orderOf(typed ?? '', options)
+      : {
+          ...given,
+          specification: { ...given.specification, ...(typed === undefined ? {} : { torque: typed }) },
+        };
+  return adapter === undefined ? order : { ...order, adapter };
+}
+
+/** An order around a figure that was typed at the command line. */
+function orderOf(torque: string, options: WindowOptions): WorkOrder {
+  return {
+    form: 'plugmark/work-order/1',
+    job: 'typed',
+    technician: 'not given',
+    vehicle: {},
+    engine: {
+      banks: [[1]],
+      serviceOrder: [1],
+      headMaterial: choice(headMaterialSchema.options, options.head, '--head'),
+    },
+    plug: {
+      part: 'not given',
+      thread: choice(threadSchema.options, options.thread, '--thread'),
+      seat: choice(seatSchema.options, options.seat, '--seat'),
+    },
+    specification: {
+      torque,
+      gapRules: { check: 'not-permitted' },
+      threads: choice(threadConditionSchema.options, options.threads, '--threads'),
+      source: { kind: 'invented-example', title: 'typed at the command line' },
+    },
+  };
+}
+
+/** What an adapter may be off where nothing better is known: a tape measure, and an eye for angles. Assumption. */
+export const TAPE = { armMm: 2, offsetMm: 1, angleDeg: 5 };
+
+function adapterFrom({ arm, offset, angle }: WindowOptions): Adapter | undefined {
+  if (arm === undefined && offset === undefined) return undefined;
+  const parsed = adapterSchema.safeParse({
+    armMm: arm,
+    offsetMm: offset,
+    angleDeg: angle ?? 0,
+    within: TAPE,
+  });
+  if (parsed.success) return parsed.data;
+  throw new ProblemError(
+    problemFromZod(
+      parsed.error,
+      'adapter',
+      'input-not-valid',
+      'Give both --arm and --offset in mm, and --angle in degrees.',
+    ),
+  );
+}
+
+/** The wrench and the rule, of the station file or as typed. */
+export async function wrenchFrom(
+  options: WindowOptions,
+): Promise<{ readonly wrench: Instrument; readonly decision: Decision }> {
+  const station = options.station === undefined ? null : await readStationFile(options.station);
+  const wrench =
+    station === null
+      ? typedWrench(options)
+      : station.instruments.find(({ quantity }) => quantity === 'torque');
+  if (wrench === undefined)
+    throw new ProblemError({
+      code: 'instrument-missing',
+      where: options.station ?? '',
+      message: 'the station has no torque wrench',
+      next: 'Add a tool with "quantity": "torque" to the station file.',
+    });
+  return { wrench, decision: decisionFrom(options, station?.decision ?? USUAL_DECISION) };
+}
+
+function typedWrench({ permissible, resolution }: WindowOptions): Instrument {
+  return {
+    id: 'wrench',
+    quantity: 'torque',
+    permissibleDeviation: { kind: 'relative', percent: permissible ?? 4 },
+    resolution,
+    basis:
+      permissible === undefined
+        ? 'class limit of ISO 6789-1 above 10 N·m of capacity'
+        : 'typed at the command line',
+  };
+}
+
+function decisionFrom({ rule, r, atLeast, grades }: WindowOptions, usual: Decision): Decision {
+  const graded = grades ?? usual.grades;
+  if (rule === undefined) return { rule: usual.rule, grades: graded };
+  const more = rule === 'guard-band' ? { r } : rule === 'probability' ? { atLeast } : {};
+  const parsed = decisionRuleSchema.safeParse({ kind: rule, ...more });
+  if (parsed.success) return { rule: parsed.data, grades: graded };
+  throw new ProblemError(
+    problemFromZod(
+      parsed.error,
+      '--rule',
+      'input-not-valid',
+      'Choose simple, guard-band, iso-14253-1 or probability.',
+    ),
+  );
+}
+
+function choice<T extends string>(options: readonly T[], given: string, where: string): T {
+  const found = options.find((option) => option === given);
+  if (found !== undefined) return found;
+  throw new ProblemError({
+    code: 'input-not-valid',
+    where,
+    message: `"${given}" is not one of the choices`,
+    next: `Choose one of: ${options.join(', ')}.`,
+  });
+}
+
+/** The day to judge certificates by. */
+export function dayOf({ on }: WindowOptions): string {
+  if (on === undefined) return new Date().toISOString().slice(0, 10);
+  const day = z.iso.date().safeParse(on);
+  if (day.success) return day.data;
+  throw new ProblemError({
+    code: 'input-not-valid',
+    where: '--on',
+    message: `"${on}" is no date`,
+    next: 'Write it as 2026-05-04.',
+  });
+}

@@ -1,0 +1,64 @@
+import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
+import { safeLine } from '../terminal/exit.ts';
+
+/** Longer lists stand whole in the index. */
+const MOST_LINES = 20;
+
+/** The first lines of a list, and how many more there are. */
+export const someOf = (lines: readonly string[], where: string): readonly string[] =>
+  lines.length <= MOST_LINES
+    ? lines
+    : [...lines.slice(0, MOST_LINES), `    and ${lines.length - MOST_LINES} more: see ${where}`];
+
+/** How a package that was made is told of. */
+export function madeLines(folder: string, index: PackageIndex): readonly string[] {
+  const { files, leftOut, jobs } = index;
+  const papers = jobs.filter(({ paper }) => paper !== null).length;
+  const questioned = jobs.filter(({ impacts }) => impacts.length > 0).length;
+  const left = leftOut.map(({ job, because }) => `  left out: job ${safeLine(job)}, ${safeLine(because)}`);
+  return [
+    `${safeLine(folder)}: ${counted(jobs.length, 'record')}, ${papers === 0 ? 'no papers' : counted(papers, 'paper')}, ${files.length} files, and an index that the station signed.`,
+    ...(questioned === 0
+      ? []
+      : [
+          `  ${counted(questioned, 'job')} in it put in question by a later impact assessment; the index says which.`,
+        ]),
+    ...someOf(left, PACKAGE_FILES.index),
+    `  Check it with: plugmark verify ${safeLine(folder)} --trust YOUR-LIST`,
+    `  YOUR-LIST is the station's ${PACKAGE_FILES.trust}, had by another way; the one in the package is no trust.`,
+  ];
+}
+
+export const counted = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`;
+
+/** What lies in the folder, for whoever opens it without having heard of it. */
+export const readMe = (station: string, kid: string, purpose: string) =>
+  `Records of spark plug work by ${safeLine(station)}. ${safeLine(purpose)}.
+
+Check the whole folder, offline:
+
+    plugmark verify THIS-FOLDER --trust YOUR-LIST --kept YOUR.checkpoint
+
+YOUR-LIST is the trusted-keys.json that the station gave you by another way, outside this folder; the one in here is a
+copy, and no trust.
+Its key now: ${kid}
+YOUR.checkpoint is the one that you kept from an earlier audit; leave --kept out if there was none.
+Keep log.checkpoint for the next time.
+
+index.json             every job with its record, its paper and the impact assessments that put it in question later, and
+                       every file with its size and SHA-256; index.jws is the station's signature over it
+jobs.csv               the jobs as a list, with what was learned later and what wants an explanation
+records/               one signed record a job: what counts
+papers/                the same for people, if any. A paper is made from its record alone, and says nothing of what was
+                       learned later: jobs.csv and index.json do. To make it anew:
+                       plugmark paper records/NUMBER.record.json --trust YOUR-LIST --out ANOTHER-FOLDER
+impact-assessments/    the assessments that put jobs in here in question, with the vehicles that each touched, if any
+log.checkpoint         the signed size and root of the station's log
+auditor.checkpoint     the checkpoint that the package was made with, if any
+proofs.json            that the log begins as older checkpoints have it, and holds the station's entries (RFC 9162)
+station-entries.json   the station's own entries: keys, tools, figures, impact assessments; of a claim, those that bear on it
+trusted-keys.json      a copy of the station's list of its keys
+
+A package proves what is in it, and that nothing in front of a kept checkpoint was removed or rewritten. That no job
+was left out when it was chosen, only the station's whole log can show. "plugmark verify" says what else is not proven.
+`;

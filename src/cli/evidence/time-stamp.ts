@@ -1,0 +1,106 @@
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { asSealed, openRecord } from '../../evidence/record.ts';
+import type { TrustedTime } from '../../evidence/verify.ts';
+import { readBytes } from '../../files/input.ts';
+import { ProblemError } from '../../problem.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { MAX_RECORD_BYTES } from '../verify-limit.ts';
+import { openssl } from './openssl.ts';
+
+const MAX_TOKEN_BYTES = 1 << 20;
+const ANSWER_WITHIN_MS = 20_000;
+
+/**
+ * Asks a time-stamping authority (RFC 3161) for a token over a record file and keeps it beside the file as `.tsr`. The
+ * token is kept only if it holds; `ca` are the certificates that the authority is believed by.
+ */
+export async function timeStamp(
+  file: string,
+  { authority, ca }: { readonly authority: string; readonly ca: string },
+): Promise<ExitCode> {
+  await readBytes(file, 'record', MAX_RECORD_BYTES);
+  const folder = await mkdtemp(join(tmpdir(), 'plugmark-'));
+  try {
+    const query = join(folder, 'query.tsq');
+    const made = await openssl('ts', '-query', '-data', file, '-sha256', '-cert', '-out', query);
+    if (!made.ok) throw refused(authority, 'openssl could not make the request');
+    const token = `${file}.tsr`;
+    const answer = join(folder, 'answer.tsr');
+    await writeFile(answer, await asked(authority, await readFile(query)));
+    const held = await openssl('ts', '-verify', '-queryfile', query, '-in', answer, '-CAfile', ca);
+    if (!held.ok) throw refused(authority, 'its answer does not hold');
+    await writeFile(token, await readFile(answer), { flag: 'wx' });
+    process.stdout.write(`${safeLine(token)}: stamped before ${await timeIn(answer)}.\n`);
+    return EXIT.done;
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+}
+
+/** What the token says about the record file; null where nobody asked. A countersigned file counts as it was sealed. */
+export async function trustedTime(
+  file: string,
+  bytes: Uint8Array,
+  { time, timeCa }: { readonly time?: string; readonly timeCa?: string },
+): Promise<TrustedTime | null> {
+  if (time === undefined) return null;
+  if (timeCa === undefined)
+    throw new ProblemError({
+      code: 'time-ca',
+      message: 'nothing says which authority to believe',
+      next: 'Give its certificates with --time-ca FILE.',
+    });
+  await readBytes(time, 'time stamp', MAX_TOKEN_BYTES);
+  const folder = await mkdtemp(join(tmpdir(), 'plugmark-'));
+  try {
+    const sealed = join(folder, 'sealed');
+    const opened = openRecord(bytes);
+    await writeFile(sealed, opened.ok ? asSealed(opened.value) : bytes);
+    for (const data of [file, sealed])
+      if ((await openssl('ts', '-verify', '-data', data, '-in', time, '-CAfile', timeCa)).ok) {
+        const before = await timeIn(time);
+        return { before, detail: `An authority that you named saw this record before ${before}.` };
+      }
+    return {
+      before: null,
+      detail: 'The time stamp does not belong to this record, or nobody you named made it.',
+    };
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+}
+
+/** The time in a token that holds, as ISO. */
+async function timeIn(token: string): Promise<string> {
+  const { out } = await openssl('ts', '-reply', '-in', token, '-text');
+  const at = Date.parse(/^Time stamp: (.+)$/m.exec(out)?.[1] ?? '');
+  if (Number.isNaN(at)) throw refused(token, 'the time in it cannot be read');
+  return new Date(at).toISOString();
+}
+
+async function asked(authority: string, query: Buffer): Promise<Buffer> {
+  try {
+    const response = await fetch(authority, {
+      method: 'POST',
+      headers: { 'content-type': 'application/timestamp-query' },
+      body: query,
+      signal: AbortSignal.timeout(ANSWER_WITHIN_MS),
+    });
+    if (!response.ok) throw refused(authority, `it answered with ${response.status}`);
+    return Buffer.from(await response.arrayBuffer());
+  } catch (cause) {
+    if (cause instanceof ProblemError) throw cause;
+    throw refused(authority, 'it cannot be reached');
+  }
+}
+
+function refused(where: string, message: string): ProblemError {
+  return new ProblemError({
+    code: 'time-stamp',
+    where,
+    message,
+    next: 'Try again later, or another authority.',
+  });
+}

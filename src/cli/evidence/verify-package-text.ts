@@ -1,0 +1,103 @@
+import type { Check } from '../../evidence/check.ts';
+import type { PackageLog } from '../../package/checks.ts';
+import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
+import { lastWithoutGap, type Questioned, questionedIn } from '../../package/station-entries.ts';
+import { cylindersOf, SORT_WORD, standOf } from '../../report/impact.ts';
+import { safeLine } from '../terminal/exit.ts';
+import { counted, someOf } from './package-text.ts';
+
+export type PackageVerdict = 'authentic' | 'rejected' | 'untrusted' | 'other-rules';
+
+const HEADLINE: Readonly<Record<PackageVerdict, string>> = {
+  authentic: 'AUTHENTIC and whole, made by a trusted station.',
+  rejected: 'NOT authentic or NOT whole. Do not rely on it.',
+  untrusted: 'Authentic and whole, but the station that made it is NOT trusted.',
+  'other-rules':
+    'AUTHENTIC and whole, but some jobs were judged by rules that this version does not know: NOT judged again.',
+};
+const MARK = { passed: '[ok]  ', failed: '[FAIL]', 'not-applicable': '[-]   ' } as const;
+
+/** What verification found, before it is put in words. */
+export interface PackageReport {
+  readonly index: PackageIndex;
+  readonly verdict: PackageVerdict;
+  readonly checks: readonly Check[];
+  /** A sentence where it cannot be read. */
+  readonly log: PackageLog | string;
+  /** A sentence where jobs in it were simulated, else empty. */
+  readonly simulated: string;
+  /** The package was held against an older checkpoint. */
+  readonly held: boolean;
+}
+
+/** The findings as an auditor reads them: the verdict, what was checked, what is in question, what is not proven. */
+export function packageLines(folder: string, report: PackageReport): readonly string[] {
+  const { index, verdict, checks } = report;
+  const { jobs, leftOut } = index;
+  const asked = Object.entries(index.asked).map(([name, value]) => `${name} ${value}`);
+  const questions = questionLines(report);
+  const headline = questions.length === 0 || verdict === 'rejected' ? '' : ` ${questionHeadline(report)}`;
+  const left = leftOut.map(({ job, because }) => `  left out: job ${safeLine(job)}, ${safeLine(because)}`);
+  return [
+    `${safeLine(folder)}: ${HEADLINE[verdict]}${headline}${report.simulated === '' ? '' : ` ${report.simulated}`}`,
+    `  ${safeLine(index.purpose)}; station ${safeLine(index.station)}; ${counted(jobs.length, 'record')}; asked for ${safeLine(asked.join(', ')) || 'all jobs'}`,
+    ...checks.map(({ name, outcome, detail }) => `  ${MARK[outcome]} ${name.padEnd(13)} ${safeLine(detail)}`),
+    ...(questions.length === 0 ? [] : ['  PUT IN QUESTION by what was learned later:', ...questions]),
+    ...someOf(left, PACKAGE_FILES.index),
+    ...(verdict === 'rejected'
+      ? []
+      : ['  NOT proven by this:', ...notProven(report).map((line) => `    ${line}`)]),
+    ...(verdict === 'untrusted'
+      ? [
+          `  Compare the key above with the one that the station gave you by another way. If it is the same, copy ${PACKAGE_FILES.trust} out of the package and name the copy with --trust.`,
+        ]
+      : []),
+  ];
+}
+
+function questionHeadline({ index }: PackageReport): string {
+  const count = index.jobs.filter(({ impacts }) => impacts.length > 0).length;
+  return `${count} of ${counted(index.jobs.length, 'job')} PUT IN QUESTION later.`;
+}
+
+/** From the entries that stand in the log, not from what the index makes of them. */
+function questionLines({ index, log }: PackageReport): readonly string[] {
+  if (typeof log === 'string') return [];
+  const all = questionedIn(log.entries, new Set(index.jobs.map(({ job }) => job)));
+  const lines = [...all].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, some]) => some.map(questionLine));
+  return someOf(lines, 'jobs.csv');
+}
+
+function questionLine({ impact: { assessment, made }, item }: Questioned): string {
+  const cylinders = (['out', 'doubtful'] as const).flatMap((sort) => {
+    const some = cylindersOf(item, sort);
+    return some === '' ? [] : [`${SORT_WORD[sort]} at cylinder ${some}`];
+  });
+  return `    job ${safeLine(item.job)} of ${item.on}: ${cylinders.join(', ')} by impact assessment ${assessment} on ${safeLine(made.tool)} (${safeLine(made.serial)}), out of tolerance ${made.foundOn}; ${standOf(item)}`;
+}
+
+/** What a reader could take for proven and is not. */
+export function notProven({ index, log, held, verdict }: PackageReport): readonly string[] {
+  const last = typeof log === 'string' ? null : lastWithoutGap(log.entries);
+  const size = typeof log === 'string' ? 0 : log.checkpoint.size;
+  const papers = index.jobs.some(({ paper }) => paper !== null);
+  return [
+    'that no job was left out when it was chosen: only the whole log of the station shows that',
+    last === null
+      ? "that no impact assessment was left out: the station's own entries here are a choice of those that bear on these jobs"
+      : `that no impact assessment came behind the station's entry ${last.seq}: of what followed, up to ${size}, only the entries of the records here are shown`,
+    ...(held
+      ? []
+      : [
+          `that nothing was rewritten before it was made: nobody held it against an older checkpoint. Keep its ${PACKAGE_FILES.checkpoint} for the next time, and give it with --kept`,
+        ]),
+    `what the PDF and CSV files say${papers ? ', the papers of the jobs among them' : ''}: they are readings of the records. A paper is made anew with "plugmark paper RECORD"`,
+    ...(verdict === 'other-rules'
+      ? [
+          'the verdicts of the jobs that were not judged again: verify them with the version that made them as well',
+        ]
+      : []),
+    'that nothing of a job came behind its last entry here: a job that goes on has more entries in the log',
+    'the times: they are those of the clock of the station',
+  ];
+}

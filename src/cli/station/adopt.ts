@@ -1,0 +1,105 @@
+import { rename, writeFile } from 'node:fs/promises';
+import { sameAddress } from '../../../drivers/bluetooth/adopted.ts';
+import type { Candidate } from '../../../drivers/bluetooth/survey.ts';
+import { readJson } from '../../files/input.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
+import { err, ok, orThrow, type Result } from '../../result.ts';
+import { type StationFile, stationFileSchema } from './station-file.ts';
+
+interface Wanted {
+  readonly tool: string;
+  /** Path as the station file is to name it; left out: the Bluetooth SIG's own service. */
+  readonly profile?: string;
+}
+
+/**
+ * The station file with the device as its tool. Refused: a device that cannot be found again, one without a serial
+ * number, a serial number, address or name that the station knows from another tool.
+ */
+export function adoption(
+  station: StationFile,
+  { tool: id, profile }: Wanted,
+  { address, name, lasting }: Candidate,
+  serial: string | undefined,
+): Result<StationFile, Problem> {
+  const refuse = (code: string, message: string, next: string) =>
+    err({ code, where: address, message, next });
+  const entry = station.tools.find((tool) => tool.id === id);
+  if (entry === undefined)
+    return refuse(
+      'tool-not-known',
+      `The station file has no tool "${id}".`,
+      `Enter it first, or name one of: ${station.tools.map((tool) => tool.id).join(', ')}.`,
+    );
+  if (lasting === false)
+    return refuse(
+      'address-changes',
+      `The device at ${address} hides behind a changing address and could not be found again.`,
+      'Switch off its privacy setting if it has one; this station cannot resolve such addresses.',
+    );
+  if (serial === undefined)
+    return refuse(
+      'no-serial',
+      `The device at ${address} gives no serial number, or only to whom it is paired with, so that nobody can tell it from another one.`,
+      'Use a tool that has one in its Device Information.',
+    );
+  if (entry.serial !== undefined && entry.serial !== serial)
+    return refuse(
+      'serial-differs',
+      `The device at ${address} has serial number ${serial}, but the station file says ${entry.serial} for ${id}.`,
+      'Adopt the right one, or correct the instrument with the data of its certificate.',
+    );
+  const addressOf = ({ driver }: StationFile['tools'][number]) =>
+    'address' in driver ? driver.address : undefined;
+  const elsewhere = addressOf(entry);
+  if (elsewhere !== undefined && entry.serial === serial && !sameAddress(elsewhere, address))
+    return refuse(
+      'serial-elsewhere',
+      `Serial number ${serial} is adopted at ${elsewhere} and now answers from ${address}.`,
+      `See which of the two is the tool; if it has a new radio, take "address" out of ${id} in the station file first.`,
+    );
+  for (const other of station.tools.filter((tool) => tool.id !== id)) {
+    if (other.serial === serial || sameAddress(addressOf(other) ?? '', address))
+      return refuse(
+        'already-adopted',
+        `Serial number ${serial} at ${address} is ${other.id} of this station already.`,
+        'One device is one tool; choose another one.',
+      );
+    if (name !== '' && 'name' in other.driver && other.driver.name === name)
+      return refuse(
+        'name-taken',
+        `The device calls itself "${name}" as the tool ${other.id} does.`,
+        'Give one of the two another name in its own settings.',
+      );
+  }
+  const driver = {
+    ...(profile === undefined ? { use: 'imds' as const } : { use: 'profile' as const, profile }),
+    address,
+    ...(name !== '' && { name }),
+  };
+  const tools = station.tools.map((tool) => (tool.id === id ? { ...tool, serial, driver } : tool));
+  return ok({ ...station, tools });
+}
+
+/** {@link adoption} on the file itself, which then appears whole or not at all. */
+export async function adoptInto(
+  file: string,
+  wanted: Wanted,
+  candidate: Candidate,
+  serial: string | undefined,
+): Promise<void> {
+  const station = await readJson(file, stationFileSchema, 'station file', 'the example in the README');
+  const changed = orThrow(adoption(station, wanted, candidate, serial));
+  const part = `${file}.part`;
+  try {
+    await writeFile(part, `${JSON.stringify(changed, null, 2)}\n`, { flag: 'wx' });
+    await rename(part, file);
+  } catch (cause) {
+    throw new ProblemError({
+      code: 'station-file-not-written',
+      where: file,
+      message: `The station file cannot be written: ${cause instanceof Error ? cause.message : String(cause)}.`,
+      next: 'See that you may write to it and that no file of the same name with .part at its end is there.',
+    });
+  }
+}

@@ -1,0 +1,161 @@
+import { open } from 'node:fs/promises';
+import { merge } from 'rxjs';
+import { realAfter } from '../../../drivers/after.ts';
+import { type Candidate, candidates, heard, introduce, visit } from '../../../drivers/bluetooth/survey.ts';
+import { SERVICE } from '../../../drivers/imds/numbers.ts';
+import { readProfile } from '../../../drivers/profile/file.ts';
+import { openRadio } from '../../../drivers/radio/open.ts';
+import type { Link, Radio } from '../../../drivers/radio/radio.ts';
+import { captureWriter } from '../../../drivers/replay/capture-writer.ts';
+import { ProblemError } from '../../problem.ts';
+import { orThrow } from '../../result.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { adoptInto } from './adopt.ts';
+import { readStationFile } from './station-file.ts';
+
+const HEARD_MS = 10_000;
+
+const say = (line: string) => void process.stdout.write(`${line}\n`);
+
+export interface ScanOptions {
+  readonly seconds: number;
+  readonly all?: true;
+  readonly profile: readonly string[];
+  readonly serial: boolean;
+}
+
+/** Shows what is on the air: measuring tools, with their serial numbers. */
+export async function scan({ seconds, all, profile, serial }: ScanOptions): Promise<ExitCode> {
+  const profiles = await Promise.all(profile.map(async (file) => orThrow(await readProfile(file))));
+  const services = [SERVICE.industrialMeasurement, ...profiles.map(({ advertised }) => advertised)];
+  return withRadio(async (radio) => {
+    const sightings$ = all === true ? radio.scan() : merge(...services.map((service) => radio.scan(service)));
+    const found = await candidates(sightings$, seconds * 1_000, realAfter);
+    if (found.length === 0)
+      say('No measuring tool was heard. Switch it on, or look at everything with --all.');
+    else say(row(['address', 'signal', 'kind', 'name', serial ? 'serial number' : '']));
+    for (const candidate of found)
+      say(row(candidateCells(candidate, serial ? await serialOf(radio, candidate) : '')));
+    return EXIT.done;
+  });
+}
+
+const WIDTHS = [18, 8, 22, 24];
+const row = (cells: readonly string[]) =>
+  cells
+    .map((cell, i) => safeLine(cell).padEnd(WIDTHS[i] ?? 0))
+    .join(' ')
+    .trimEnd();
+
+const candidateCells = ({ address, rssi, kind, name }: Candidate, serial: string) => [
+  address,
+  rssi === undefined ? 'not said' : `${rssi} dBm`,
+  kind,
+  name === '' ? '(no name)' : name,
+  serial,
+];
+
+async function serialOf(radio: Radio, { address }: Candidate): Promise<string> {
+  const about = await visit(radio, address, introduce);
+  if (!about.ok) return `not read: ${about.error.message}`;
+  return about.value.serial ?? '(none)';
+}
+
+export interface AdoptOptions {
+  readonly tool: string;
+  readonly station: string;
+  readonly profile?: string;
+}
+
+/** Makes a device in reach the tool of the station, by its serial number and its address. */
+export async function adopt(address: string, options: AdoptOptions): Promise<ExitCode> {
+  await readStationFile(options.station); // a fault in it shows before anything is asked of the air
+  return withRadio(async (radio) => {
+    const candidate = orThrow(await heard(radio, address, HEARD_MS, realAfter));
+    const about = orThrow(await visit(radio, candidate.address, introduce));
+    await adoptInto(options.station, options, candidate, about.serial);
+    say(`Adopted as ${options.tool}: ${about.serial} at ${candidate.address} (${candidate.kind}).`);
+    say(
+      about.link.encrypted === true
+        ? 'The link is encrypted by a key that was made without a check (Just Works) and is not kept: it is not authenticated.'
+        : 'The link is not encrypted and not authenticated; every record says so.',
+    );
+    return EXIT.done;
+  });
+}
+
+export interface RecordOptions {
+  readonly out: string;
+  readonly seconds: number;
+}
+
+/** Writes down all that a device sends, byte by byte, until the time is over or somebody stops it. */
+export async function record(address: string, { out, seconds }: RecordOptions): Promise<ExitCode> {
+  const file = await open(out, 'wx').catch((cause: unknown) => {
+    throw new ProblemError({
+      code: 'capture-not-written',
+      where: out,
+      message: `The capture cannot be written: ${cause instanceof Error ? cause.message : String(cause)}.`,
+      next: 'Name a file that is not there yet, in a folder that you may write to.',
+    });
+  });
+  try {
+    return await withRadio(async (radio) => {
+      const candidate = orThrow(await heard(radio, address, HEARD_MS, realAfter));
+      const packets = orThrow(
+        await visit(radio, candidate.address, (link) =>
+          capture(link, candidate, seconds, (line) => void file.appendFile(line)),
+        ),
+      );
+      say(`${packets} packets of ${candidate.address} are in ${out}.`);
+      return EXIT.done;
+    });
+  } finally {
+    await file.close();
+  }
+}
+
+async function capture(
+  link: Link,
+  { name }: Candidate,
+  seconds: number,
+  write: (text: string) => void,
+): Promise<number> {
+  const found = orThrow(await link.discover([]));
+  const originUs = process.hrtime.bigint();
+  const writer = captureWriter(
+    { address: link.address, ...(name !== '' && { name }), characteristics: found },
+    write,
+  );
+  for (const characteristic of found) {
+    if (!characteristic.properties.some((property) => property === 'notify' || property === 'indicate'))
+      continue;
+    orThrow(
+      await link.subscribe(characteristic, (bytes) =>
+        writer.packet(characteristic, bytes, Number((process.hrtime.bigint() - originUs) / 1_000n)),
+      ),
+    );
+    say(`listening to ${characteristic.uuid} of service ${characteristic.service}`);
+  }
+  await stopped(link, seconds);
+  return writer.end();
+}
+
+/** The time is over, the device is gone, or somebody pressed Ctrl-C. */
+function stopped(link: Link, seconds: number): Promise<unknown> {
+  const interrupted = new Promise<void>((resolve) => void process.once('SIGINT', resolve));
+  let cancel = () => {};
+  const over = new Promise<void>((resolve) => {
+    cancel = realAfter(seconds * 1_000_000, resolve);
+  });
+  return Promise.race([interrupted, over, link.down]).finally(cancel);
+}
+
+async function withRadio(work: (radio: Radio) => Promise<ExitCode>): Promise<ExitCode> {
+  const radio = orThrow(await openRadio());
+  try {
+    return await work(radio);
+  } finally {
+    await radio.close();
+  }
+}

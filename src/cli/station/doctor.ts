@@ -1,0 +1,91 @@
+import { existsSync } from 'node:fs';
+import { ProblemError } from '../../problem.ts';
+import { glyphsFor } from '../../ui/glyphs.ts';
+import { hasScreen, speaksUtf8, wantsColor } from '../bench/run.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { jsonText } from '../terminal/json-text.ts';
+import { radioFacts, radioFindings } from './health/bluetooth.ts';
+import { clockFacts, clockFindings } from './health/clock.ts';
+import { type Finding, fromProblem, good, warning } from './health/finding.ts';
+import { diskFinding, nodeFinding } from './health/machine.ts';
+import { databaseFinding, stationHealth } from './health/station.ts';
+import { terminalFindings } from './health/terminal.ts';
+import { type LoadedStation, readStationFile } from './station-file.ts';
+
+const USUAL_FILE = 'station.json';
+/** Drivers that need no Bluetooth. */
+const OFF_AIR: ReadonlySet<string> = new Set(['typed', 'replay']);
+
+/** Looks over all that plugmark needs and says what to do; changes nothing. */
+export async function doctor(options: {
+  readonly station?: string;
+  readonly json?: true;
+}): Promise<ExitCode> {
+  const { station, finding } = await stationFile(options.station);
+  const health = station === null ? null : await stationHealth(station.folder);
+  const radioTools =
+    station?.tools.filter(({ driver }) => !OFF_AIR.has(driver.use)).map(({ id }) => id) ?? [];
+  const findings = [
+    nodeFinding(process.versions.node),
+    await databaseFinding(),
+    ...radioFindings(await radioFacts(), radioTools),
+    finding,
+    ...(health?.findings ?? []),
+    diskFinding(station?.folder ?? process.cwd()),
+    ...clockFindings(await clockFacts(health?.lastEntry ?? null)),
+    ...terminalFindings({
+      screen: hasScreen(),
+      columns: process.stdout.columns,
+      rows: process.stdout.rows,
+      utf8: speaksUtf8(),
+      color: wantsColor(),
+    }),
+  ];
+  const sound = findings.every(({ state }) => state !== 'bad');
+  const text =
+    options.json === true
+      ? jsonText({ sound, findings })
+      : `${findingLines(findings, !speaksUtf8()).join('\n')}\n`;
+  process.stdout.write(text);
+  return sound ? EXIT.done : EXIT.failed;
+}
+
+/** A symbol, a word, what was found; what to do on the line below. */
+export function findingLines(findings: readonly Finding[], ascii: boolean): readonly string[] {
+  const { done, again, bad } = glyphsFor(ascii);
+  const marks = { good: `${done} ok   `, warning: `${again} note `, bad: `${bad} FAIL ` } as const;
+  const width = Math.max(...findings.map(({ name }) => name.length));
+  const lines = findings.flatMap(({ name, state, found, next }) => {
+    const line = `${marks[state]} ${name.padEnd(width)}  ${safeLine(found)}`;
+    return next === undefined ? [line] : [line, `${' '.repeat(width + 10)}${safeLine(next)}`];
+  });
+  const count = findings.filter(({ state }) => state === 'bad').length;
+  return [
+    ...lines,
+    count === 0 ? 'All that plugmark needs is there.' : `${count} of these must be put right first.`,
+  ];
+}
+
+/** A station file that was named must be sound; the usual one need not be there. */
+async function stationFile(
+  named: string | undefined,
+): Promise<{ readonly station: LoadedStation | null; readonly finding: Finding }> {
+  const file = named ?? USUAL_FILE;
+  if (named === undefined && !existsSync(file))
+    return {
+      station: null,
+      finding: warning(
+        'station',
+        `no ${USUAL_FILE} in this folder`,
+        'Write one with "plugmark setup", or name one with --station.',
+      ),
+    };
+  try {
+    const station = await readStationFile(file);
+    const tools = station.tools.map(({ id }) => id).join(', ');
+    return { station, finding: good('station', `${station.station}; tools: ${tools}`) };
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    return { station: null, finding: fromProblem('station', error.problem) };
+  }
+}

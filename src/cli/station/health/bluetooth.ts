@@ -1,0 +1,98 @@
+/** Whether tools can be reached over Bluetooth: software, kernel, adapter, rights. */
+import { readdirSync, readFileSync, realpathSync } from 'node:fs';
+import type { Problem } from '../../../problem.ts';
+import { type Finding, fromProblem, good } from './finding.ts';
+
+/** What was found on this machine. */
+export interface RadioFacts {
+  /** What keeps a Bluetooth socket from being opened. */
+  readonly socket: Problem | null;
+  readonly linux: boolean;
+  readonly adapters: readonly string[];
+  /** Switched off by rfkill, by hand or by a key. */
+  readonly blocked: boolean;
+  /** Both rights that raw Bluetooth needs; null where the system does not say. */
+  readonly permitted: boolean | null;
+  /** The program that would need the rights. */
+  readonly node: string;
+}
+
+/** Bits of the capability sets, as in linux/capability.h. */
+const CAP_NET_ADMIN = 12n;
+const CAP_NET_RAW = 13n;
+
+/** Without a tool on the radio, a missing Bluetooth is only worth knowing. */
+export function radioFindings(facts: RadioFacts, radioTools: readonly string[]): readonly Finding[] {
+  const name = 'bluetooth';
+  const state = radioTools.length > 0 ? 'bad' : 'warning';
+  if (facts.socket !== null) return [fromProblem(name, facts.socket, state)];
+  if (!facts.linux) return [good(name, 'its software loads; adapter and rights show when a tool is joined')];
+  const { adapters, blocked, permitted, node } = facts;
+  if (adapters.length === 0) {
+    const next = 'Plug one in; "bluetoothctl list" shows them.';
+    return [{ name, state, found: 'no Bluetooth adapter is there', next }];
+  }
+  const found = `adapter ${adapters.join(', ')}`;
+  const adapter: Finding = blocked
+    ? { name, state, found: `${found}, switched off`, next: 'Switch it on: rfkill unblock bluetooth' }
+    : good(name, found);
+  const rights: Finding =
+    permitted === false
+      ? {
+          name: 'rights',
+          state,
+          found: 'this user may not use the adapter directly',
+          next: `Give the right to the node program: sudo setcap cap_net_raw,cap_net_admin+eip ${quoted(node)}`,
+        }
+      : good('rights', permitted === null ? 'not known here' : 'Bluetooth may be used directly');
+  return [adapter, rights];
+}
+
+export async function radioFacts(): Promise<RadioFacts> {
+  const { probeSocket } = await import('../../../../drivers/radio/probe.ts');
+  return {
+    socket: probeSocket(),
+    linux: process.platform === 'linux',
+    adapters: entriesOf('/sys/class/bluetooth').filter((name) => /^hci\d+$/.test(name)),
+    blocked: isBlocked('/sys/class/rfkill'),
+    permitted: permittedBy(textOf('/proc/self/status')),
+    node: realpathSync(process.execPath),
+  };
+}
+
+/** From /proc/self/status: what the kernel lets this very process do, whatever gave it the right. */
+export function permittedBy(status: string): boolean | null {
+  const effective = /^CapEff:\s*([0-9a-f]+)$/m.exec(status)?.[1];
+  if (effective === undefined) return null;
+  const bits = BigInt(`0x${effective}`);
+  return [CAP_NET_ADMIN, CAP_NET_RAW].every((bit) => ((bits >> bit) & 1n) === 1n);
+}
+
+/** All Bluetooth switches of rfkill stand on off. */
+export function isBlocked(folder: string): boolean {
+  const switches = entriesOf(folder).filter(
+    (name) => textOf(`${folder}/${name}/type`).trim() === 'bluetooth',
+  );
+  const off = (name: string) =>
+    ['soft', 'hard'].some((kind) => textOf(`${folder}/${name}/${kind}`).trim() === '1');
+  return switches.length > 0 && switches.every(off);
+}
+
+/** For a shell: as it stands where that is safe, else in single quotes. */
+const quoted = (path: string) => (/^[\w./+-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`);
+
+function entriesOf(folder: string): readonly string[] {
+  try {
+    return readdirSync(folder);
+  } catch {
+    return []; // The kernel knows nothing of the kind.
+  }
+}
+
+function textOf(file: string): string {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch {
+    return '';
+  }
+}

@@ -1,0 +1,44 @@
+/** Node and the disk under the station's data. */
+import { accessSync, constants, existsSync, statfsSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { isNewEnough, NEEDED_NODE } from '../../needed-node.ts';
+import { bad, type Finding, good, warning } from './finding.ts';
+
+const MB = 1e6;
+/** A long job with all its samples takes a few megabytes, its papers about as much. Our own figures. */
+const LOW_BYTES = 1000 * MB;
+const TOO_LOW_BYTES = 100 * MB;
+
+export function nodeFinding(version: string): Finding {
+  if (isNewEnough(version)) return good('node', `Node ${version}`);
+  return bad('node', `Node ${version}; plugmark needs ${NEEDED_NODE} or newer`, 'Install a newer Node.');
+}
+
+/** `folder` need not be there yet. */
+export function diskFinding(folder: string): Finding {
+  const place = nearest(folder);
+  try {
+    accessSync(place, constants.W_OK);
+  } catch {
+    return bad(
+      'disk',
+      `${place} may not be written to`,
+      'Change its rights, or name another folder under "data".',
+    );
+  }
+  const { bavail, bsize } = statfsSync(place);
+  return roomFinding(bavail * bsize, place);
+}
+
+export function roomFinding(freeBytes: number, place: string): Finding {
+  const found = `${Math.floor(freeBytes / MB)} MB free at ${place}`;
+  if (freeBytes >= LOW_BYTES) return good('disk', found);
+  const next = 'Make room; the log grows with every job and is never shortened.';
+  return freeBytes < TOO_LOW_BYTES ? bad('disk', found, next) : warning('disk', found, next);
+}
+
+function nearest(folder: string): string {
+  let place = folder;
+  while (!existsSync(place) && dirname(place) !== place) place = dirname(place);
+  return place;
+}

@@ -1,0 +1,148 @@
+/** The station's log and key, looked at on a copy: nothing in the station's folder is touched. */
+import { existsSync } from 'node:fs';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { copyLog } from '../../../../db/copy.ts';
+import { readKeyFile } from '../../../../db/keyfile.ts';
+import { openStationLog, type StationLogFile } from '../../../../db/log.ts';
+import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../../../db/problems.ts';
+import { bytesOf, tooLargeToCopy } from '../../../../db/read-only.ts';
+import { type StationState, stationOf } from '../../../evidence/station.ts';
+import { ProblemError } from '../../../problem.ts';
+import { keyMissing, keyPath } from '../station.ts';
+import { logPath, lostBehindNew, lostLog, stationKeysIn } from '../station-log.ts';
+import { bad, type Finding, fromProblem, good, warning } from './finding.ts';
+
+const MB = 1e6;
+/** Read through in about half a minute. */
+const MOST_BYTES = 500 * MB;
+
+export interface StationHealth {
+  readonly findings: readonly Finding[];
+  /** When the newest entry was made; null where there is none. */
+  readonly lastEntry: string | null;
+}
+
+/** Opens a new log in an empty folder, which asserts WAL and synchronous=FULL and shows that the native package loads. */
+export function databaseFinding(): Promise<Finding> {
+  return inScratch(async (scratch) => {
+    try {
+      const log = await openStationLog(join(scratch, 'station.db'));
+      log.close();
+      return good('database', 'SQLite loads; a commit is on disk (synchronous FULL)');
+    } catch (error) {
+      if (error instanceof ProblemError) return fromProblem('database', error.problem);
+      const text = error instanceof Error ? error.message : String(error);
+      return bad(
+        'database',
+        `SQLite does not work: ${text}`,
+        'Install plugmark again; its npm package brings SQLite for Linux, macOS and Windows on x64 and arm64.',
+      );
+    }
+  });
+}
+
+export function stationHealth(folder: string): Promise<StationHealth> {
+  const path = logPath(folder);
+  const lost = lostLog(folder);
+  if (lost !== null) return Promise.resolve({ findings: [fromProblem('log', lost)], lastEntry: null });
+  if (!existsSync(path)) {
+    const found = `no station log yet in ${folder}`;
+    const next = 'It is made when the station is first opened: plugmark setup, or the first job.';
+    return Promise.resolve({ findings: [warning('log', found, next)], lastEntry: null });
+  }
+  const large = tooLarge(path);
+  if (large !== null) {
+    const found = `${large}; its entries and its key were not looked at`;
+    const next = 'Have it read where it lies: plugmark log check';
+    return Promise.resolve({ findings: [warning('log', found, next)], lastEntry: null });
+  }
+  return inScratch(async (scratch) => {
+    const copy = join(scratch, 'station.db');
+    try {
+      await copyLog(path, copy);
+      const log = await openStationLog(copy);
+      try {
+        return lookedAt(log, folder);
+      } finally {
+        log.close();
+      }
+    } catch (error) {
+      if (!(error instanceof ProblemError)) throw error;
+      const problem =
+        error.problem.code === 'log-not-a-log'
+          ? { ...error.problem, message: NOT_READABLE_AS_LOG, next: DAMAGED_NEXT }
+          : error.problem;
+      return { findings: [fromProblem('log', { ...problem, where: path })], lastEntry: null };
+    }
+  });
+}
+
+/** Why a log is not looked through on a copy; null where it is. It is not read where it lies: that leaves files beside it. */
+export function tooLarge(path: string, freeBytes?: number): string | null {
+  const bytes = bytesOf(path);
+  if (bytes > MOST_BYTES)
+    return `${Math.ceil(bytes / MB)} MB, more than the ${MOST_BYTES / MB} MB that are looked through on a copy`;
+  return tooLargeToCopy(path, freeBytes);
+}
+
+function lookedAt(log: StationLogFile, folder: string): StationHealth {
+  const fault = log.check();
+  if (fault !== null) {
+    const next =
+      'Keep the file as it is, restore it from a backup, and hold that against a checkpoint (plugmark log check).';
+    return { findings: [bad('log', `entry ${fault.seq}: ${fault.message}`, next)], lastEntry: null };
+  }
+  const whole = good('log', `opens, whole; all ${log.size()} entries are as they were written`);
+  const entries = log.stationEntries();
+  const lost = entries.length === 0 ? lostBehindNew(folder) : null;
+  if (lost !== null) return { findings: [fromProblem('log', lost)], lastEntry: null };
+  const [at = null] = [entries.at(-1)?.at, log.lastJobs(1)[0]?.lastAt]
+    .flatMap((one) => one ?? [])
+    .sort()
+    .reverse();
+  const state = stationOf(entries);
+  return {
+    findings: [whole, keyFinding(state, folder), ...strangeKeys(state, folder)],
+    lastEntry: at,
+  };
+}
+
+/** Keys of a station are made with a log, and stay in it. */
+function strangeKeys(state: StationState | null, folder: string): readonly Finding[] {
+  const strange = stationKeysIn(folder).filter((kid) => state?.keys.every((key) => key.kid !== kid));
+  if (strange.length === 0) return [];
+  const found = `${strange.join(', ')}: a key of this station that its log does not name`;
+  const next =
+    'Another log was here. Look for a backup of it before anything else; "plugmark restore" says what the two hold.';
+  return [warning('other keys', found, next)];
+}
+
+function keyFinding(state: StationState | null, folder: string): Finding {
+  const kid = state?.keys.at(-1)?.kid;
+  if (state === null || kid === undefined)
+    return warning(
+      'key',
+      'the log names none yet',
+      'It is made when the station is first opened: plugmark setup, or the first job.',
+    );
+  if (state.revoked.has(kid))
+    return bad('key', `${kid} was revoked`, 'Make a new one: plugmark keys rotate --lost');
+  const path = keyPath(folder, 'station', kid);
+  if (!existsSync(path)) return fromProblem('key', keyMissing(path));
+  const read = readKeyFile(path);
+  if (read.ok) return good('key', `${kid}, readable by its owner only`);
+  return read.error.code === 'key-locked'
+    ? good('key', `${kid}, under a passphrase, readable by its owner only`)
+    : fromProblem('key', read.error);
+}
+
+async function inScratch<T>(work: (folder: string) => Promise<T>): Promise<T> {
+  const folder = await mkdtemp(join(tmpdir(), 'plugmark-doctor-'));
+  try {
+    return await work(folder);
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}

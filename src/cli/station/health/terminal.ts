@@ -1,0 +1,42 @@
+/** What the live screen would find: a terminal, room, UTF-8, colour. None of it is needed: plain lines do without. */
+import { SMALLEST } from '../../../ui/layout.ts';
+import { type Finding, good, warning } from './finding.ts';
+
+export interface TerminalFacts {
+  /** A person at both ends, and no reason to draw nothing. */
+  readonly screen: boolean;
+  readonly columns: number | undefined;
+  readonly rows: number | undefined;
+  readonly utf8: boolean;
+  readonly color: boolean;
+}
+
+export function terminalFindings({
+  screen,
+  columns = 0,
+  rows = 0,
+  utf8,
+  color,
+}: TerminalFacts): readonly Finding[] {
+  const plain = 'Start plugmark in a terminal to get the screen; plain lines work anywhere.';
+  if (!screen) return [warning('terminal', 'none; jobs run in plain lines', plain)];
+  const size = `${columns} x ${rows}`;
+  const fits = columns >= SMALLEST.columns && rows >= SMALLEST.rows;
+  const needed = `${SMALLEST.columns} x ${SMALLEST.rows}`;
+  return [
+    fits
+      ? good('terminal', `${size}${color ? ', with colour' : ', without colour'}`)
+      : warning(
+          'terminal',
+          `${size}; the screen needs ${needed}`,
+          'Make the window larger, or work with --plain.',
+        ),
+    utf8
+      ? good('characters', 'UTF-8')
+      : warning(
+          'characters',
+          'not UTF-8; drawn in plain ASCII',
+          'Set LANG to a UTF-8 locale, such as C.UTF-8.',
+        ),
+  ];
+}

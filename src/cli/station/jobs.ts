@@ -1,0 +1,212 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { JobRow } from '../../../db/jobs.ts';
+import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
+import { againstJob } from '../../audit/impact-vehicle.ts';
+import type { LogEntry, Stamp } from '../../evidence/log.ts';
+import { openRecord } from '../../evidence/record.ts';
+import { outputFolder } from '../../files/output.ts';
+import type { JobEvent } from '../../job/event.ts';
+import { foldAll } from '../../job/fold.ts';
+import type { JobState } from '../../job/state.ts';
+import { ProblemError } from '../../problem.ts';
+import { summaryLines } from '../../ui/summary.ts';
+import { linesOnJob, tagOf } from '../audit/impact-on-vehicle.ts';
+import { finish } from '../bench/finish.ts';
+import { speaksUtf8 } from '../bench/run.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { optionText } from '../terminal/option-text.ts';
+import { textTable } from '../terminal/text-table.ts';
+import { STATE_WORDS } from '../terminal/words.ts';
+import { print } from '../terminal/wrapped.ts';
+import { type JobFilter, matchingJobs } from './job-filter.ts';
+import { folderOf, type Scope, withStationFolder } from './scope.ts';
+import { openStation, openStationFolder, recordStation, type StationFolder, stateOf } from './station.ts';
+
+/** Lists the jobs that match, the latest first. */
+export function listJobs(options: Scope & JobFilter): Promise<ExitCode> {
+  return withStationFolder(options, ({ log }) => {
+    const { from, to, open } = options;
+    const days = { ...(from !== undefined && { from }), ...(to !== undefined && { to }) };
+    const some = log.history.jobsOf({ ...days, ...(open === true && { state: 'open' as const }) });
+    const rows = matchingJobs(some, options);
+    print(jobLines(rows, impactsOf(log.stationEntries())));
+    return EXIT.done;
+  });
+}
+
+/** A row a job: number, where it stands, when it was opened, vehicle, and the impact assessments that put it in question. */
+export function jobLines(
+  rows: readonly JobRow[],
+  impacts: readonly ImpactAssessment[] = [],
+): readonly string[] {
+  if (rows.length === 0) return ['No job matches.'];
+  const found = rows.map(({ job }) => againstJob(impacts, job).map(tagOf).join('; '));
+  const isTold = found.some((text) => text !== '');
+  const cells = rows.map(({ job, state, openedAt, vin, plate }, at) => [
+    job,
+    STATE_WORDS[state],
+    minute(openedAt),
+    vin ?? '-',
+    plate ?? '-',
+    ...(isTold ? [found[at] || '-'] : []),
+  ]);
+  const head = ['job', 'state', 'opened (UTC)', 'VIN', 'plate', ...(isTold ? ['impact'] : [])];
+  return textTable(head, cells);
+}
+
+const minute = (at: string) => at.slice(0, 16).replace('T', ' ');
+
+/** Where a job stands, from its entries alone. */
+export function showJob(number: string, options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, (stationFolder) => {
+    const { entries, state } = jobOf(stationFolder, number);
+    const sessions = state.session === 1 ? '1 session' : `${state.session} sessions`;
+    const [first, last] = [entries[0]?.at ?? '', entries.at(-1)?.at ?? ''];
+    const facts = [
+      `opened ${minute(first)}, last entry ${minute(last)} (UTC); ${sessions}, ${entries.length} entries`,
+      ...entries.flatMap(({ at, by, event }) =>
+        event.type === 'job-handed-over'
+          ? [`handed over ${minute(at)} from ${safeLine(by)} to ${safeLine(event.to)}`]
+          : [],
+      ),
+      ...state.basis.notes.map((note) => `note: ${safeLine(note)}`),
+      ...state.questions.map(({ pull, text }) => `question about pull ${pull}: ${safeLine(text)}`),
+    ];
+    // In front of "complete", which is what was judged then.
+    const questioned = linesOnJob(impactsOf(stationFolder.log.stationEntries()), state.order.job);
+    const since =
+      questioned.length === 0 ? [] : [...questioned.map((line) => `! ${line}`), 'As it was judged then:'];
+    print([...since, ...summaryLines(state, !speaksUtf8()), ...facts]);
+    return EXIT.done;
+  });
+}
+
+/** Declares a job void, open or closed. Records that were sealed before still say what they said. */
+export function voidJob(
+  number: string,
+  { by, reason, ...scope }: Scope & { readonly by: string; readonly reason: string },
+): Promise<ExitCode> {
+  return withStationFolder(scope, (stationFolder) => {
+    const { stream, entries, state } = jobOf(stationFolder, number);
+    if (state.voided !== null)
+      throw problem(
+        'job-void',
+        `job ${number} was declared void by ${state.voided.by} already`,
+        'There is nothing more to do.',
+      );
+    append(stationFolder, stream, by, {
+      type: 'job-voided',
+      by: optionText(by, '--by', 80),
+      reason: optionText(reason, '--reason', 200),
+    });
+    const sealed = entries.some(({ event }) => event.type === 'job-closed');
+    const lines = [
+      `Job ${safeLine(number)} is VOID. What was read stays in the log and proves nothing.`,
+      ...(sealed
+        ? ['Records sealed before still say what they said: write the papers again and recall the old ones.']
+        : []),
+      `Papers that say so: plugmark jobs papers ${safeLine(number)}`,
+    ];
+    process.stdout.write(`${lines.join('\n')}\n`);
+    return EXIT.done;
+  });
+}
+
+/** Gives an open job to another technician, who is put on the station's list of people where he is not yet. */
+export function handOver(
+  number: string,
+  { to, ...scope }: Scope & { readonly to: string },
+): Promise<ExitCode> {
+  return withStationFolder(scope, async (stationFolder) => {
+    const { stream, state } = jobOf(stationFolder, number);
+    const from = state.technician;
+    const name = optionText(to, '--to', 80);
+    if (state.closed !== null)
+      throw problem('job-closed', `job ${number} is closed`, 'Only an open job changes hands.');
+    if (name === from)
+      throw problem(
+        'job-same-hands',
+        `${from} works on job ${number} already`,
+        'Name somebody else with --to.',
+      );
+    if (!stateOf(stationFolder).people.has(name))
+      await recordStation(stationFolder, [{ type: 'person-recorded', person: name, key: null }], stamp());
+    append(stationFolder, stream, from, { type: 'job-handed-over', to: name });
+    process.stdout.write(
+      `Job ${safeLine(number)} is now ${safeLine(name)}'s. Go on with: plugmark job --resume --job ${safeLine(number)}\n`,
+    );
+    return EXIT.done;
+  });
+}
+
+/** Seals a closed job anew and writes its papers; never over a record that somebody countersigned. */
+export async function papersAgain(
+  number: string,
+  { out, ...scope }: Scope & { readonly out?: string },
+): Promise<ExitCode> {
+  const folder = await folderOf(scope);
+  const station = await openStation(await nameOf(folder), folder, stamp);
+  try {
+    const { stream, state } = jobOf(station, number);
+    if (state.closed === null)
+      throw problem(
+        'job-open',
+        `job ${number} is not closed`,
+        'Finish it with "plugmark job --resume", or declare it void.',
+      );
+    const to = out ?? folder;
+    outputFolder(to);
+    await refuseCountersigned(join(to, `${state.order.job}.record.json`));
+    return (await finish(station, stream, to, stamp)).code;
+  } finally {
+    station.log.close();
+  }
+}
+
+/** The name of a station that is there already: opening one that is not would set it up. */
+async function nameOf(folder: string): Promise<string> {
+  const stationFolder = await openStationFolder(folder);
+  try {
+    return stateOf(stationFolder).name;
+  } finally {
+    stationFolder.log.close();
+  }
+}
+
+async function refuseCountersigned(path: string): Promise<void> {
+  const there = await readFile(path).catch(() => null);
+  if (there === null) return;
+  const opened = openRecord(there);
+  if (!opened.ok || opened.value.jws.signatures.length <= opened.value.record.signers.length) return;
+  throw new ProblemError({
+    code: 'record-countersigned',
+    where: path,
+    message: 'this record is countersigned, and is never written over',
+    next: 'Name another folder with --out.',
+  });
+}
+
+interface Job {
+  readonly stream: string;
+  readonly entries: readonly LogEntry[];
+  readonly state: JobState;
+}
+
+function jobOf({ log }: StationFolder, number: string): Job {
+  const stream = `job:${number}`;
+  const entries = log.entries(stream);
+  const state = foldAll(entries.map(({ event }) => event));
+  if (state !== null) return { stream, entries, state };
+  throw problem('job-unknown', `this station has no job ${number}`, 'List them with "plugmark jobs".');
+}
+
+function append({ log }: StationFolder, stream: string, by: string, event: JobEvent): void {
+  log.append(stream, [{ by, event }], stamp());
+}
+
+const stamp = (): Stamp => ({
+  at: new Date().toISOString(),
+  monoUs: Number(process.hrtime.bigint() / 1000n),
+});
+const problem = (code: string, message: string, next: string) => new ProblemError({ code, message, next });

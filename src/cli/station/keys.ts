@@ -1,0 +1,167 @@
+import { newKey, readKeyFile, relockKeyFile, writeKeyFile } from '../../../db/keyfile.ts';
+import { type PublicJwk, thumbprint } from '../../evidence/jwk.ts';
+import type { Stamp } from '../../evidence/log.ts';
+import type { StationState } from '../../evidence/station.ts';
+import type { StationEvent } from '../../evidence/station-event.ts';
+import { stateSuccession } from '../../evidence/succession.ts';
+import { ProblemError } from '../../problem.ts';
+import { orThrow } from '../../result.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { jsonText } from '../terminal/json-text.ts';
+import { askSecret, SECRETS } from '../terminal/secret.ts';
+import { folderOf, type Scope } from './scope.ts';
+import {
+  currentKey,
+  keyPath,
+  makeKey,
+  openStationFolder,
+  recordStation,
+  type StationFolder,
+  stateOf,
+  unlocked,
+} from './station.ts';
+
+/** Fewer can be tried out in an hour by whoever has the file. */
+const SHORTEST_PIN = 6;
+
+/** Lists the keys of the station and of its people, with where each stands. */
+export function listKeys(options: Scope): Promise<ExitCode> {
+  return changing(options, (stationFolder, state) => {
+    const lines = state.keys.map(({ kid, since }, i) => {
+      const now = i === state.keys.length - 1 ? 'signs' : `until ${state.keys[i + 1]?.since}`;
+      return `station     ${kid}  from ${since}  ${standing(state, kid) ?? now}`;
+    });
+    const people = [...state.people].map(([name, jwk]) => {
+      const kid = jwk === null ? 'no key' : thumbprint(jwk);
+      return `technician  ${kid}  ${safeLine(name)}  ${(jwk !== null && standing(state, kid)) || ''}`.trimEnd();
+    });
+    const decided = { sign: 'sign with their own keys', 'do-not-sign': 'do not sign, as the shop decided' };
+    const technicians =
+      state.technicians === null ? 'nothing decided: who has a key signs' : decided[state.technicians];
+    process.stdout.write(
+      `${[...lines, ...people, `technicians: ${technicians}`, `trust list: ${stationFolder.trustFile}`].join('\n')}\n`,
+    );
+    return [];
+  });
+}
+
+function standing(state: StationState, kid: string): string | null {
+  const revoked = state.revoked.get(kid);
+  return revoked === undefined ? null : `REVOKED from ${revoked.from} (${revoked.reason})`;
+}
+
+/** Makes a new key for the station; the old one names it, unless it was lost or is not to be believed. */
+export function rotateKey(
+  options: Scope & { readonly lost?: true; readonly because?: string },
+): Promise<ExitCode> {
+  return changing(options, async ({ folder }, state, stamp) => {
+    const old = options.lost === true ? null : await currentKey(folder, state);
+    const key = makeKey(folder, 'station', process.env[SECRETS.passphrase] || null);
+    process.stdout.write(`The station signs with ${key.kid} from now on.\n`);
+    if (old === null)
+      return [{ type: 'key-replaced', key: key.jwk, because: options.because ?? 'the old key was lost' }];
+    const said = { log: state.origin, next: key.jwk, at: stamp.at };
+    return [{ type: 'key-rotated', key: key.jwk, statement: stateSuccession(said, old.privateKey) }];
+  });
+}
+
+/** Says that a key is not to be believed from a day on. */
+export function revokeKey(
+  kid: string,
+  options: Scope & { readonly from?: string; readonly reason: string; readonly because: string },
+): Promise<ExitCode> {
+  return changing(options, (_archive, state, stamp) => {
+    const { reason, because } = options;
+    if (reason !== 'retired' && reason !== 'lost' && reason !== 'compromised')
+      throw problem('revocation-reason', `"${reason}" is no reason`, 'Give retired, lost or compromised.');
+    const known = [...state.keys.map((key) => key.kid), ...[...state.people.values()].flatMap(kidOf)];
+    if (!known.includes(kid))
+      throw problem('key-unknown', `the log knows no key ${kid}`, 'See "plugmark keys list".');
+    const from = new Date(options.from ?? stamp.at);
+    if (Number.isNaN(from.getTime()))
+      throw problem('revocation-date', 'the day is not a date', 'Write it as 2026-03-02.');
+    return [{ type: 'key-revoked', kid, from: from.toISOString(), reason, because }];
+  });
+}
+
+const kidOf = (jwk: PublicJwk | null) => (jwk === null ? [] : [thumbprint(jwk)]);
+
+/** Makes a key for a technician, under a PIN that only he knows. */
+export function addTechnician(name: string, options: Scope): Promise<ExitCode> {
+  return changing(options, async ({ folder }) => {
+    const pin = await askSecret(
+      'pin',
+      `${safeLine(name)}, choose a PIN of at least ${SHORTEST_PIN} characters: `,
+    );
+    if (pin === null || pin.length < SHORTEST_PIN)
+      throw problem(
+        'pin-short',
+        `a PIN needs at least ${SHORTEST_PIN} characters`,
+        `Type one, or put it into ${SECRETS.pin}.`,
+      );
+    const key = makeKey(folder, 'technician', pin);
+    process.stdout.write(`${safeLine(name)} signs with ${key.kid}.\n`);
+    return [{ type: 'person-recorded', person: name, key: key.jwk }];
+  });
+}
+
+/** The shop's decision about technicians' signatures; every record says so. */
+export function decideTechnicians(technicians: string, options: Scope): Promise<ExitCode> {
+  return changing(options, () => {
+    if (technicians !== 'sign' && technicians !== 'do-not-sign')
+      throw problem('decision', `"${technicians}" is no decision`, 'Say sign or do-not-sign.');
+    return [{ type: 'technicians-decided', technicians }];
+  });
+}
+
+/** Puts the station's key under a passphrase, or takes it off. */
+export function lockKey(options: Scope & { readonly open?: true }): Promise<ExitCode> {
+  return changing(options, async ({ folder }, state) => {
+    const kid = state.keys.at(-1)?.kid ?? '';
+    const path = keyPath(folder, 'station', kid);
+    const key = await unlocked(path, 'passphrase', 'Passphrase until now: ');
+    const passphrase = options.open === true ? null : await askSecret('passphrase', 'New passphrase: ');
+    if (passphrase === null && options.open !== true)
+      throw problem(
+        'passphrase-empty',
+        'no passphrase was given',
+        `Type one, or put it into ${SECRETS.passphrase}.`,
+      );
+    orThrow(relockKeyFile(path, key, passphrase));
+    return [];
+  });
+}
+
+/** Makes a key for somebody outside the station, such as a foreman who countersigns, and prints its line for trust lists. */
+export async function makeOwnKey(
+  file: string,
+  { name, role }: { readonly name: string; readonly role: string },
+): Promise<ExitCode> {
+  const passphrase = await askSecret('passphrase', 'Passphrase for the new key (Enter: none): ');
+  const key = newKey();
+  orThrow(writeKeyFile(file, key, passphrase));
+  const { kid, jwk } = orThrow(readKeyFile(file, passphrase));
+  process.stdout.write(jsonText({ ...jwk, kid, use: 'sig', alg: 'EdDSA', name, role }));
+  return EXIT.done;
+}
+
+type Change = (
+  stationFolder: StationFolder,
+  state: StationState,
+  stamp: Stamp,
+) => readonly StationEvent[] | Promise<readonly StationEvent[]>;
+
+/** Opens the station's log, records what a change leads to, and writes the trust list anew. */
+async function changing(options: Scope, change: Change): Promise<ExitCode> {
+  const stationFolder = await openStationFolder(await folderOf(options));
+  try {
+    const stamp = { at: new Date().toISOString(), monoUs: Number(process.hrtime.bigint() / 1000n) };
+    const events = await change(stationFolder, stateOf(stationFolder), stamp);
+    if (events.length > 0) await recordStation(stationFolder, events, stamp);
+    return EXIT.done;
+  } finally {
+    stationFolder.log.close();
+  }
+}
+
+const problem = (code: string, message: string, next: string) => new ProblemError({ code, message, next });

@@ -1,0 +1,181 @@
+import { statSync } from 'node:fs';
+import type { StationKey } from '../../../db/keyfile.ts';
+import { readCheckpoint, type SignedCheckpoint, signCheckpoint } from '../../evidence/checkpoint.ts';
+import { type Finding, heldAgainst } from '../../evidence/kept-checkpoints.ts';
+import { consistencyProof, inclusionProof, treeRoot } from '../../evidence/merkle.ts';
+import { openRecord } from '../../evidence/record.ts';
+import type { StationState } from '../../evidence/station.ts';
+import { readBytes } from '../../files/input.ts';
+import { outputFile, writeInPlace } from '../../files/output.ts';
+import { ProblemError } from '../../problem.ts';
+import { orThrow } from '../../result.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { jsonText } from '../terminal/json-text.ts';
+import { print } from '../terminal/wrapped.ts';
+import { MAX_RECORD_BYTES } from '../verify-limit.ts';
+import { type Scope, withStationFolder } from './scope.ts';
+import { currentKey, type StationFolder, stateOf } from './station.ts';
+
+/** Signs the log as it stands; whoever keeps the checkpoint can tell later whether anything in front of it changed. */
+export function checkpoint(options: Scope & { readonly out?: string }): Promise<ExitCode> {
+  return withStationFolder(options, async (stationFolder) => {
+    const { out } = options;
+    const there = out === undefined ? null : await noteThere(out);
+    const size = stationFolder.log.size();
+    const note = signed(stationFolder, size, await signerOf(stationFolder, stateOf(stationFolder)));
+    if (out !== undefined && there !== null && there !== note) throw new ProblemError(neverOver(out));
+    stationFolder.log.keepCheckpoint(size, note);
+    if (out === undefined) process.stdout.write(note);
+    else if (there === note) print([`${safeLine(out)} is this checkpoint already; nothing was written.`]);
+    else {
+      await writeInPlace(out, note);
+      print([`Checkpoint of ${size} entries written to ${safeLine(out)}. Keep it elsewhere.`]);
+    }
+    return EXIT.done;
+  });
+}
+
+/** What a file holds already; null where there is none, or a pipe or a device, which hold nothing. */
+async function noteThere(file: string): Promise<string | null> {
+  outputFile(file);
+  if (statSync(file, { throwIfNoEntry: false })?.isFile() !== true) return null;
+  return Buffer.from(await readBytes(file, 'checkpoint', MAX_RECORD_BYTES)).toString('utf8');
+}
+
+/** What an auditor kept is the proof of what the log was then. */
+const neverOver = (where: string) => ({
+  code: 'checkpoint-exists',
+  where,
+  message: 'another file is there already, and a checkpoint is never written over one',
+  next: 'Name a new file; the old checkpoint goes on proving what the log was then.',
+});
+
+/** Proves that an entry stands in the log, as JSON that any tool for RFC 9162 can check. */
+export function proveInclusion(entry: number, options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, async (stationFolder) => {
+    const { tree } = stationFolder.log;
+    const size = stationFolder.log.size();
+    if (entry < 1 || entry > size)
+      throw new ProblemError({
+        code: 'no-entry',
+        message: `the log has entries 1 to ${size}`,
+        next: 'Name one of these.',
+      });
+    const index = entry - 1;
+    const path = inclusionProof(tree, index, size);
+    printJson({
+      index,
+      leaf: base64(tree.node(0, index)),
+      size,
+      path: path.map(base64),
+      checkpoint: await newCheckpoint(stationFolder),
+    });
+    return EXIT.done;
+  });
+}
+
+/** Proves that the log begins with what an old checkpoint stands for. */
+export function proveConsistency(file: string, options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, async (stationFolder) => {
+    const old = await keptCheckpoint(file);
+    const { tree } = stationFolder.log;
+    const size = stationFolder.log.size();
+    const [finding] = findings(stationFolder, [old]);
+    if (finding === undefined || finding.kind !== 'extends') return say([finding]);
+    const path = consistencyProof(tree, old.size, size);
+    printJson({
+      from: old.size,
+      to: size,
+      path: path.map(base64),
+      checkpoint: await newCheckpoint(stationFolder),
+    });
+    return EXIT.done;
+  });
+}
+
+/**
+ * Reads the whole log and holds it against checkpoints: those that an auditor kept (or records, which hold one each), and
+ * those that the station signed itself. Exit code 1 where anything was removed or rewritten.
+ */
+export function check(files: readonly string[], options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, async (stationFolder) => {
+    const size = stationFolder.log.size();
+    const fault = stationFolder.log.check();
+    if (fault !== null) {
+      process.stdout.write(`DIVERGED at entry ${fault.seq}: ${safeLine(fault.message)}.\n`);
+      return EXIT.failed;
+    }
+    process.stdout.write(
+      `All ${size} entries are as they were written, and the hash tree over them is whole.\n`,
+    );
+    const own = stationFolder.log
+      .checkpoints()
+      .map((note) => orThrow(readCheckpoint(note, 'a checkpoint of the station')));
+    const kept = await Promise.all(files.map(keptCheckpoint));
+    return say(findings(stationFolder, [...own, ...kept]));
+  });
+}
+
+export function findings(
+  stationFolder: StationFolder,
+  kept: readonly SignedCheckpoint[],
+): readonly Finding[] {
+  const { origin, keys } = stateOf(stationFolder);
+  const size = stationFolder.log.size();
+  return heldAgainst({ origin, size, tree: stationFolder.log.tree, keys: keys.map(({ jwk }) => jwk) }, kept);
+}
+
+function say(found: readonly (Finding | undefined)[]): ExitCode {
+  // The station keeps what it gave away: the same would be said of both.
+  for (const line of new Set(found.flatMap((one) => (one === undefined ? [] : [words(one)])))) print([line]);
+  return found.every((one) => one?.kind === 'extends') ? EXIT.done : EXIT.failed;
+}
+
+export function words(finding: Finding): string {
+  const about = `Checkpoint of ${finding.size} entries:`;
+  switch (finding.kind) {
+    case 'extends':
+      return `${about} nothing in front of it was removed or rewritten since.`;
+    case 'other-log':
+      return `${about} NOT of this log; another station, or a log that was begun anew.`;
+    case 'not-signed':
+      return `${about} NOT signed by a key of this station.`;
+    case 'cut':
+      return `${about} DIVERGED. Entries ${finding.from} to ${finding.to} are gone: the end of the log was cut off, or an old copy was put back.`;
+    case 'diverged':
+      return `${about} DIVERGED. Between entry ${finding.from} and entry ${finding.to} something was changed, removed or put in.`;
+  }
+}
+
+/** The key that signs for a log, and the name that it signs under. */
+export interface Signer {
+  readonly origin: string;
+  readonly key: StationKey;
+}
+
+/** Asks for the passphrase of the key where it has one. */
+export async function signerOf({ folder }: StationFolder, state: StationState): Promise<Signer> {
+  return { origin: state.origin, key: await currentKey(folder, state) };
+}
+
+/** Signs the log as it stands, and keeps the note; who asked for the signer before is not asked for a passphrase again. */
+export async function newCheckpoint(stationFolder: StationFolder, signer?: Signer): Promise<string> {
+  const size = stationFolder.log.size();
+  const note = signed(stationFolder, size, signer ?? (await signerOf(stationFolder, stateOf(stationFolder))));
+  stationFolder.log.keepCheckpoint(size, note);
+  return note;
+}
+
+const signed = ({ log }: StationFolder, size: number, { origin, key }: Signer): string =>
+  signCheckpoint({ origin, size, root: treeRoot(log.tree, size) }, key.privateKey);
+
+/** A checkpoint from a file: a note by itself, or the one inside a job record. */
+export async function keptCheckpoint(file: string): Promise<SignedCheckpoint> {
+  const bytes = await readBytes(file, 'checkpoint', MAX_RECORD_BYTES);
+  const opened = openRecord(bytes);
+  const note = opened.ok ? opened.value.record.log.checkpoint : Buffer.from(bytes).toString('utf8');
+  return orThrow(readCheckpoint(note, file));
+}
+
+const base64 = (hash: Uint8Array) => Buffer.from(hash).toString('base64');
+const printJson = (value: unknown) => process.stdout.write(jsonText(value));

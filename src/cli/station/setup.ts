@@ -1,0 +1,269 @@
+import { existsSync } from 'node:fs';
+import { link, open, rm } from 'node:fs/promises';
+import { dirname, resolve } from 'node:path';
+import type { Stamp } from '../../evidence/log.ts';
+import { misdescribed } from '../../instrument/fitness.ts';
+import type { Instrument } from '../../instrument/instrument.ts';
+import { workOrderSchema } from '../../job/order.ts';
+import { type Problem, ProblemError, pathText } from '../../problem.ts';
+import { readCertificate } from '../audit/certificate.ts';
+import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { jsonText } from '../terminal/json-text.ts';
+import {
+  askObject,
+  askText,
+  askUntil,
+  askYes,
+  refuse,
+  type SoFar,
+  type Wordings,
+} from '../terminal/questions.ts';
+import { openStation, recordStation, stateOf, usualFolder } from './station.ts';
+import { type StationFile, stationFileSchema } from './station-file.ts';
+
+const { station: stationName, data: dataFolder, tools: toolList } = stationFileSchema.shape;
+const toolSchema = toolList.element;
+type Tool = StationFile['tools'][number];
+
+/** Fields of a tool that a first run does not ask for; they can be written into the file later. */
+export const LATER: ReadonlySet<string> = new Set([
+  'maker',
+  'model',
+  'correct',
+  'interval',
+  'cyclesUsed',
+  'repeatability',
+  'driftPerYear',
+]);
+
+/** A guided first run: asks for station, tools and people, then writes the station file and opens the station once. */
+export async function setup(
+  options: { readonly station: string },
+  dialogue = openDialogue(),
+): Promise<ExitCode> {
+  try {
+    if (existsSync(options.station)) throw new ProblemError(fileThere(options.station));
+    dialogue.say(
+      'A few questions about this station. Enter takes what stands in brackets; Ctrl-C leaves, and nothing is written.',
+    );
+    const file = await askFile(dialogue, dirname(resolve(options.station)));
+    const people = await askPeople(dialogue);
+    dialogue.say(`\n${options.station} will hold:\n${jsonText(file).trimEnd()}`);
+    if (!(await askYes(dialogue, 'Write it and open the station?', 'yes'))) {
+      dialogue.say('Nothing was written.');
+      return EXIT.failed;
+    }
+    return await commit(options.station, file, people, dialogue);
+  } finally {
+    dialogue.close();
+  }
+}
+
+async function askFile(dialogue: Dialogue, base: string): Promise<StationFile> {
+  const station = await askText(dialogue, stationName, 'Name of the station, as records show it');
+  const data = await askText(
+    dialogue,
+    dataFolder.unwrap(),
+    'Folder for log, keys and papers',
+    usualFolder(station),
+  );
+  let file: StationFile = { form: 'plugmark/station/1', station, data, tools: [] };
+  do file = await withTool(dialogue, base, file);
+  while (await askYes(dialogue, 'Another tool?', file.tools.length === 1 ? 'yes' : 'no'));
+  return file;
+}
+
+/** The file with one more tool, asked for until the whole satisfies its schema. */
+async function withTool(dialogue: Dialogue, base: string, file: StationFile): Promise<StationFile> {
+  for (;;) {
+    const tool = await askTool(dialogue, base, file.tools);
+    const parsed = stationFileSchema.safeParse({ ...file, tools: [...file.tools, tool] });
+    if (parsed.success) return parsed.data;
+    const issue = parsed.error.issues[0];
+    refuse(
+      dialogue,
+      pathText(issue?.path ?? []),
+      `${issue?.message ?? 'not valid'}; this tool once more, please`,
+    );
+  }
+}
+
+/** A tool whose description an instrument can rest on: with its certificate read, or with limits. */
+async function askTool(dialogue: Dialogue, base: string, before: readonly Tool[]): Promise<Tool> {
+  dialogue.say(`\nTool ${before.length + 1}`);
+  const today = new Date().toISOString().slice(0, 10);
+  for (;;) {
+    const tool = await askObject(
+      { dialogue, wordings: toolWordings(base, before), later: LATER },
+      toolSchema,
+    );
+    const problem = misdescribed(await withCertificate(tool, base), today);
+    if (problem === null) return tool;
+    refuse(dialogue, problem.where ?? tool.id, `${problem.message}. ${problem.next}`);
+  }
+}
+
+function toolWordings(base: string, before: readonly Tool[]): Wordings {
+  const has = (quantity: string) => before.some((tool) => tool.quantity === quantity);
+  const torque = ({ quantity }: SoFar) => quantity === 'torque';
+  const certified = ({ certificate }: SoFar) => certificate !== undefined;
+  return {
+    quantity: { text: 'What it measures', usual: () => (has('torque') ? 'length' : 'torque') },
+    id: { text: 'A short name for it', usual: (soFar) => (torque(soFar) ? 'wrench' : 'gauge') },
+    type: { text: 'Kind of wrench (setting: it clicks)', when: torque },
+    serial: { text: 'Serial number on the tool' },
+    range: { text: 'Is its range to be kept to' },
+    'range.from': { text: 'From, in N·m or mm' },
+    'range.to': { text: 'To' },
+    certificate: {
+      text: 'Calibration certificate (file), seen from the station file',
+      check: (value) => certificateProblem(resolve(base, String(value))),
+    },
+    permissibleDeviation: {
+      text: 'How far it may be off, by its class or data sheet',
+      usual: (soFar) => (certified(soFar) ? undefined : torque(soFar) ? 'relative' : 'absolute'),
+      needed: (soFar) => !certified(soFar),
+    },
+    'permissibleDeviation.percent': { text: 'Percent of the reading' },
+    'permissibleDeviation.amount': { text: 'Amount, in N·m or mm' },
+    resolution: { text: 'Step of its display, in N·m or mm', usual: () => '0.01' },
+    basis: {
+      text: 'Where that promise comes from',
+      usual: (soFar) => (certified(soFar) ? 'calibration certificate' : 'data sheet'),
+    },
+    driver: { text: 'Driver', usual: () => 'imds' },
+    'driver.address': { text: 'Bluetooth address' },
+    'driver.name': { text: 'Bluetooth name' },
+    'driver.profile': { text: 'Profile (file)' },
+    'driver.unit': { text: 'Unit of figures typed without one' },
+    'driver.file': { text: 'Recording (file)' },
+    'driver.speed': { text: 'Speed' },
+  };
+}
+
+async function certificateProblem(file: string): Promise<Problem | null> {
+  try {
+    await readCertificate(file);
+    return null;
+  } catch (error) {
+    if (error instanceof ProblemError) return error.problem;
+    throw error;
+  }
+}
+
+async function withCertificate(
+  { driver: _driver, certificate, ...tool }: Tool,
+  base: string,
+): Promise<Instrument> {
+  return certificate === undefined
+    ? tool
+    : { ...tool, certificate: await readCertificate(resolve(base, certificate)) };
+}
+
+async function askPeople(dialogue: Dialogue): Promise<readonly string[]> {
+  dialogue.say('\nPeople');
+  const people: string[] = [];
+  for (;;) {
+    const name = await askUntil<string | null>(
+      dialogue,
+      'Name of somebody who works here (Enter: no more): ',
+      (answer) => {
+        if (answer === '') return { ok: true, value: null };
+        const parsed = workOrderSchema.shape.technician.safeParse(answer);
+        return parsed.success
+          ? { ok: true, value: parsed.data }
+          : { ok: false, error: parsed.error.issues[0]?.message ?? 'not valid' };
+      },
+    );
+    if (name === null) return people;
+    if (!people.includes(name)) people.push(name);
+  }
+}
+
+/** Writes the file under another name, opens the station, and only then lets the file appear. Ctrl-C waits for the end. */
+async function commit(
+  path: string,
+  file: StationFile,
+  people: readonly string[],
+  dialogue: Dialogue,
+): Promise<ExitCode> {
+  const wait = () => {};
+  process.on('SIGINT', wait);
+  const part = `${path}.part`;
+  try {
+    await writePart(part, `${JSON.stringify(file, null, 2)}\n`);
+    const folder = resolve(dirname(resolve(path)), file.data ?? usualFolder(file.station));
+    const station = await openStation(file.station, folder, stamp);
+    try {
+      const known = stateOf(station).people;
+      const news = people.filter((person) => !known.has(person));
+      if (news.length > 0)
+        await recordStation(
+          station,
+          news.map((person) => ({ type: 'person-recorded', person, key: null })),
+          stamp(),
+        );
+      await appear(part, path);
+      dialogue.say(`\nThe station ${safeLine(file.station)} is set up.`);
+      dialogue.say(`  station file  ${safeLine(path)}`);
+      dialogue.say(`  log and keys  ${safeLine(folder)}`);
+      dialogue.say(`  key           ${station.key.kid}`);
+      dialogue.say(`  trust list    ${safeLine(station.trustFile)} (give it to whoever verifies)`);
+      dialogue.say(
+        'Next: "plugmark doctor" looks the station over; "plugmark keys technician NAME" makes a key for a person.',
+      );
+      return EXIT.done;
+    } finally {
+      station.log.close();
+    }
+  } finally {
+    await rm(part, { force: true });
+    process.off('SIGINT', wait);
+  }
+}
+
+async function writePart(part: string, content: string): Promise<void> {
+  try {
+    const file = await open(part, 'w');
+    try {
+      await file.writeFile(content);
+      await file.sync();
+    } finally {
+      await file.close();
+    }
+  } catch (cause) {
+    throw new ProblemError(
+      {
+        code: 'station-file',
+        where: part,
+        message: 'the station file cannot be written',
+        next: 'Name a place that you may write to with --station.',
+      },
+      { cause },
+    );
+  }
+}
+
+/** Never over a file that somebody else put there meanwhile. */
+async function appear(part: string, path: string): Promise<void> {
+  try {
+    await link(part, path);
+  } catch (cause) {
+    if (cause instanceof Error && 'code' in cause && cause.code === 'EEXIST')
+      throw new ProblemError(fileThere(path));
+    throw cause;
+  }
+}
+
+const fileThere = (where: string): Problem => ({
+  code: 'station-exists',
+  where,
+  message: 'a station file is there already',
+  next: 'Edit it by hand, or name another with --station.',
+});
+
+const stamp = (): Stamp => ({
+  at: new Date().toISOString(),
+  monoUs: Number(process.hrtime.bigint() / 1000n),
+});

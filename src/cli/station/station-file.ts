@@ -1,0 +1,100 @@
+import { dirname, join, resolve } from 'node:path';
+import { z } from 'zod';
+import { driverConfigSchema } from '../../../drivers/config.ts';
+import { retentionSchema } from '../../audit/retention.ts';
+import { readJson } from '../../files/input.ts';
+import { type Instrument, instrumentSchema } from '../../instrument/instrument.ts';
+import { type Decision, decisionSchema, USUAL_DECISION } from '../../job/basis.ts';
+import { type Routine, routineSchema, USUAL_ROUTINE } from '../../job/routine.ts';
+import { readCertificate } from '../audit/certificate.ts';
+import { usualFolder } from './station.ts';
+
+/** The station file: what the station is called, where its log lives, which tools it has. Documented in the README. */
+export const stationFileSchema = z
+  .strictObject({
+    form: z.literal('plugmark/station/1'),
+    station: z.string().min(1).max(80),
+    /** The folder of log, keys and papers, seen from the station file; below the XDG data directory unless named. */
+    data: z.string().min(1).max(400).exactOptional(),
+    /** How the shop decides; a guard band of 1·U unless it says otherwise. */
+    decision: decisionSchema.exactOptional(),
+    /** How long the shop keeps its records; `plugmark retention` goes by it. */
+    retention: retentionSchema.exactOptional(),
+    /** The file of the shop's own routine, or `none`; the usual one unless it says. */
+    routine: z.string().min(1).max(400).exactOptional(),
+    /** The folder of the shop's own specifications, for several stations of one shop; in `data` unless named. */
+    specifications: z.string().min(1).max(400).exactOptional(),
+    tools: z
+      .array(
+        instrumentSchema
+          .omit({ certificate: true, outOfTolerance: true })
+          // A file: a digital calibration certificate, or the JSON form.
+          .extend({ driver: driverConfigSchema, certificate: z.string().min(1).max(400).exactOptional() }),
+      )
+      .min(1)
+      .max(16),
+  })
+  .superRefine(({ tools }, ctx) => {
+    tools.forEach(({ id }, i) => {
+      if (tools.findIndex((other) => other.id === id) < i)
+        ctx.addIssue({
+          code: 'custom',
+          path: ['tools', i, 'id'],
+          message: `"${id}" stands twice; expected each once`,
+        });
+    });
+    for (const quantity of ['torque', 'length'] as const)
+      if (tools.filter((tool) => tool.quantity === quantity).length > 1)
+        ctx.addIssue({
+          code: 'custom',
+          path: ['tools'],
+          message: `expected one tool for ${quantity}; another one has a station file of its own`,
+        });
+  });
+export type StationFile = z.infer<typeof stationFileSchema>;
+
+export interface LoadedStation extends Omit<StationFile, 'routine' | 'specifications'> {
+  /** Absolute. */
+  readonly folder: string;
+  /** Paths in the file are seen from here. */
+  readonly base: string;
+  readonly decision: Decision;
+  /** The tools with their certificates read. */
+  readonly instruments: readonly Instrument[];
+  /** Null where the shop wants nothing said around the torque. */
+  readonly routine: Routine | null;
+  /** Absolute: where the shop's own specifications are. */
+  readonly library: string;
+}
+
+export async function readStationFile(file: string): Promise<LoadedStation> {
+  const station = await readJson(file, stationFileSchema, 'station file', 'the example in the README');
+  const base = dirname(resolve(file));
+  const instruments: Instrument[] = [];
+  for (const { driver: _driver, certificate, ...tool } of station.tools)
+    instruments.push(
+      certificate === undefined
+        ? tool
+        : { ...tool, certificate: await readCertificate(resolve(base, certificate)) },
+    );
+  const { routine, specifications, ...rest } = station;
+  const folder = resolve(base, station.data ?? usualFolder(station.station));
+  return {
+    ...rest,
+    base,
+    folder,
+    decision: station.decision ?? USUAL_DECISION,
+    instruments,
+    routine: await routineOf(routine, base),
+    library: specifications === undefined ? libraryIn(folder) : resolve(base, specifications),
+  };
+}
+
+/** Where a station keeps the shop's specifications that names no other folder. */
+export const libraryIn = (folder: string): string => join(folder, 'specifications');
+
+async function routineOf(named: string | undefined, base: string): Promise<Routine | null> {
+  if (named === undefined) return USUAL_ROUTINE;
+  if (named === 'none') return null;
+  return await readJson(resolve(base, named), routineSchema, 'routine', 'sim/example/routine.json');
+}

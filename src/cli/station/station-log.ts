@@ -1,0 +1,82 @@
+/** Where a station's log lies, and what tells that one was there which is gone. */
+import { existsSync, readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Problem, ProblemError } from '../../problem.ts';
+
+const LOG_FILE = 'station.db';
+export const TRUST_FILE = 'trusted-keys.json';
+export const KEYS_FOLDER = 'keys';
+
+export const logPath = (folder: string) => join(folder, LOG_FILE);
+
+/** The log of a station that was set up before. Problems: `log-missing`, `no-station`. */
+export function logThere(folder: string): string {
+  const path = logPath(folder);
+  const lost = lostLog(folder);
+  if (lost !== null) throw new ProblemError(lost);
+  if (!existsSync(path))
+    throw new ProblemError({
+      code: 'no-station',
+      where: folder,
+      message: 'there is no station log in this folder',
+      next: 'Name the station file with --station, or the folder of its data with --data.',
+    });
+  return path;
+}
+
+/**
+ * A folder that holds what only a station with a log has, and no log or an empty one: a new log would take the name of the
+ * old one, and its key the place of the old keys. Null for any other folder.
+ */
+export function lostLog(folder: string): Problem | null {
+  const path = logPath(folder);
+  const size = statSync(path, { throwIfNoEntry: false })?.size ?? null;
+  // To SQLite a file of no or one byte is a new database.
+  if (size !== null && size > 1) return null;
+  const left = leftOf(folder);
+  return left.length === 0 ? null : missing(path, size === null ? 'missing' : 'empty', left);
+}
+
+/** The same where a log is there that was begun and holds nothing: a beginning that was cut off leaves its files, and keys. */
+export function lostBehindNew(folder: string): Problem | null {
+  const left = leftOf(folder).filter((one) => one !== KEYS && one !== NEWEST);
+  return left.length === 0 ? null : missing(logPath(folder), 'empty', left);
+}
+
+function missing(where: string, how: 'missing' | 'empty', left: readonly string[]): Problem {
+  return {
+    code: 'log-missing',
+    where,
+    message: `this station had a log; it is ${how} (${left.join(', ')} are still here)`,
+    next: 'Put a backup in its place with "plugmark restore", or save what exported records hold with "plugmark recover". To begin anew on purpose, name another folder.',
+  };
+}
+
+const KEYS = 'keys';
+const NEWEST = "the log's newest entries";
+
+/** What is made only once a log is there, by the words for it. */
+function leftOf(folder: string): readonly string[] {
+  const names = namesIn(folder);
+  const signs: readonly (readonly [words: string, isLeft: boolean])[] = [
+    [KEYS, namesIn(join(folder, KEYS_FOLDER)).some((name) => name.endsWith('.pem'))],
+    ['a trust list', names.includes(TRUST_FILE)],
+    ['certificates', namesIn(join(folder, 'certificates')).length > 0],
+    ['Bluetooth bonds', names.includes('bluetooth-bonds.json')],
+    ['a log that was set aside', names.some((name) => name.startsWith(`${LOG_FILE}.before-`))],
+    [NEWEST, (statSync(`${logPath(folder)}-wal`, { throwIfNoEntry: false })?.size ?? 0) > 0],
+  ];
+  return signs.flatMap(([words, isLeft]) => (isLeft ? [words] : []));
+}
+
+/** Thumbprints of the station keys whose files are here. */
+export const stationKeysIn = (folder: string): readonly string[] =>
+  namesIn(join(folder, KEYS_FOLDER)).flatMap((name) => /^station\.([\w-]{43})\.pem$/.exec(name)?.[1] ?? []);
+
+function namesIn(folder: string): readonly string[] {
+  try {
+    return readdirSync(folder);
+  } catch {
+    return []; // Not there, or no folder.
+  }
+}

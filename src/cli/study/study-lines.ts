@@ -1,0 +1,88 @@
+import { createInterface } from 'node:readline';
+import type { Readable } from 'node:stream';
+import { finalize } from 'rxjs';
+import { due, lastMeasured } from '../../audit/gauge-exercise.ts';
+import type { Asked, Sitting } from '../../audit/gauge-sitting.ts';
+import { UNIT_TEXT } from '../../report/figures.ts';
+import { safeLine } from '../terminal/exit.ts';
+import type { StudyCommand, StudyRun, StudyState } from './study-run.ts';
+
+const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
+const COMMANDS: Readonly<Record<string, StudyCommand>> = { back: 'back', pause: 'pause' };
+
+/**
+ * A study in plain lines, until it is recorded or somebody leaves; the end of the input records what is whole. No line says
+ * a figure: it would stay in sight when the same part comes again, and the study would not be blind.
+ */
+export function studyInLines(run: StudyRun, input: Readable, say: (line: string) => void): Promise<void> {
+  const keyboard = createInterface({ input, terminal: false });
+  let shown: StudyState | null = null;
+  const show = (state: StudyState) => {
+    const lines = linesOf(shown?.sitting ?? null, state.sitting);
+    shown = state;
+    for (const line of lines) say(line);
+    if (state.made !== null) run.leave();
+  };
+  const whole = () => due(run.state().sitting.exercise) === null;
+  keyboard.on('line', (line) => {
+    const text = line.trim();
+    if (text.toLowerCase() === 'quit') return run.leave();
+    if (text === '') return run.command(run.state().sitting.asked === null ? 'record' : 'take');
+    run.command(COMMANDS[text.toLowerCase()] ?? { typed: text });
+  });
+  keyboard.on('close', () => (whole() ? run.command('record') : run.leave()));
+  for (const signal of SIGNALS) process.on(signal, run.leave);
+  say(
+    '"back" and Enter takes the last reading back, "pause" stops and goes on, "quit" leaves; all that is taken is kept.',
+  );
+  return new Promise<void>((resolve, reject) => {
+    run.state$
+      .pipe(
+        finalize(() => {
+          keyboard.removeAllListeners();
+          keyboard.close();
+          // Closed in the middle of a line it goes on waiting for the next one, and the program with it.
+          input.destroy();
+          for (const signal of SIGNALS) process.off(signal, run.leave);
+        }),
+      )
+      .subscribe({ next: show, error: reject, complete: resolve });
+  });
+}
+
+/** What there is to say between two states; null for the first. */
+function linesOf(before: Sitting | null, after: Sitting): readonly string[] {
+  const { exercise, tool, paused, notice, asked } = after;
+  const lines: string[] = [];
+  if (tool.link !== before?.tool.link && tool.link === 'linked') lines.push('The tool is there.');
+  if (tool.link !== before?.tool.link && tool.link === 'lost')
+    lines.push(`The tool is lost: ${safeLine(tool.reason ?? '')}. Waiting for it.`);
+  if (notice !== null && notice !== before?.notice) lines.push(safeLine(notice.words));
+  const asks = asked !== (before?.asked ?? null);
+  const changed = before === null || exercise !== before.exercise;
+  if (changed && before !== null) lines.push(doneLine(before, after));
+  else if (asks && before?.asked) lines.push('  set aside');
+  if (asks && asked !== null) return [...lines, askedLine(asked)];
+  if (!changed && !asks && paused === before.paused) return lines;
+  return [...lines, paused ? 'Paused: nothing is taken. "pause" and Enter goes on.' : askLine(after)];
+}
+
+/** The figure is kept back here too: it may yet be taken. */
+const askedLine = ({ lower, upper, unit }: Asked): string =>
+  `That is far from what is believed, ${lower} to ${upper} ${UNIT_TEXT[unit]}, and does not count yet. Measure the part once more; Enter alone takes it as it is, "back" sets it aside.`;
+
+function doneLine(before: Sitting, { exercise, last }: Sitting): string {
+  if (last === 'taken') return `  taken, ${exercise.order.length - exercise.readings.length} left`;
+  const cell = lastMeasured(before.exercise)?.cell;
+  const { appraisers, parts } = exercise.plan;
+  const [who, part] = [appraisers[cell?.appraiser ?? 0] ?? '', parts[cell?.part ?? 0] ?? ''];
+  return `  taken back: ${safeLine(who)}, part ${safeLine(part)}, trial ${cell?.trial ?? 0}`;
+}
+
+function askLine({ exercise }: Sitting): string {
+  const next = due(exercise);
+  if (next === null)
+    return 'All is measured. Enter records it, "back" and Enter takes the last reading back.';
+  const { appraiser, part, trial, step, steps } = next;
+  return `[${step} of ${steps}] trial ${trial}: ${safeLine(appraiser)}, measure part ${safeLine(part)}`;
+}

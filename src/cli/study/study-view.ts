@@ -1,0 +1,116 @@
+import { lastMeasured, measuredTrials } from '../../audit/gauge-exercise.ts';
+import type { StudyFinished } from '../../audit/gauge-log.ts';
+import { lastSeen, type Sitting } from '../../audit/gauge-sitting.ts';
+import type { Instrument } from '../../instrument/instrument.ts';
+import { figure } from '../../report/figures.ts';
+import { studyGrade } from '../../report/gauge-study.ts';
+import { averageRange } from '../../statistics/average-range.ts';
+import type { GaugeResult } from '../../statistics/gauge-study.ts';
+import { gaugeVariance } from '../../statistics/gauge-variance.ts';
+import type { StudyMethod, StudyResult, StudyView } from '../../ui/study-view.ts';
+import type { StudyState } from './study-run.ts';
+
+/** What does not change while a study is worked on. */
+export interface StudyAbout {
+  readonly study: string;
+  readonly station: string;
+  readonly instrument: Instrument;
+  readonly types: boolean;
+  /** The day on which it is worked on. */
+  readonly on: string;
+}
+
+/** Whatever the screen may know of a study; of the readings only the one that is not due again in this turn. */
+export function studyViewOf({ sitting, made }: StudyState, about: StudyAbout): StudyView {
+  const { study, station, instrument, types, on } = about;
+  const { exercise, tool, live, paused, notice, asked } = sitting;
+  const { plan, order, readings } = exercise;
+  const next = order[readings.length] ?? null;
+  const before = lastMeasured(exercise)?.cell;
+  return {
+    study,
+    station,
+    quantity: instrument.quantity,
+    types,
+    tool,
+    known: { instruments: [instrument], basis: { on } },
+    appraisers: plan.appraisers,
+    parts: plan.parts,
+    trials: plan.trials,
+    steps: order.length,
+    measured: measuredTrials(exercise),
+    due: next,
+    last: lastOf(sitting),
+    handOver: next !== null && before !== undefined && next.appraiser !== before.appraiser,
+    paused,
+    notice,
+    asked,
+    live,
+    result: made === null ? null : resultOf(made),
+  };
+}
+
+function lastOf(sitting: Sitting): StudyView['last'] {
+  const { exercise, last } = sitting;
+  const cell =
+    last === 'back' ? exercise.order[exercise.readings.length] : (lastMeasured(exercise)?.cell ?? undefined);
+  if (last === null || cell === undefined) return null;
+  return { done: last, appraiser: cell.appraiser, part: cell.part, value: lastSeen(sitting) };
+}
+
+/** Both methods side by side, in the terms of both. */
+function resultOf(made: StudyFinished): StudyResult {
+  const [ranges, variance] = [averageRange(made), gaugeVariance(made)];
+  const pooled = variance.ok && variance.value.advised === 'pooled';
+  const wide = ranges.ok && ranges.value.wideCells.length > 0 ? ranges.value : null;
+  const method = (title: string, found: GaugeResult | null, why: string): StudyMethod => ({
+    title,
+    found: found === null ? null : foundOf(found),
+    why,
+  });
+  return {
+    unit: made.unit,
+    methods: [
+      method('average, range', ranges.ok ? ranges.value : null, ranges.ok ? '' : ranges.error.message),
+      method(
+        'variance (ANOVA)',
+        variance.ok ? variance.value[variance.value.advised] : null,
+        variance.ok ? '' : variance.error.message,
+      ),
+    ],
+    notes: [
+      ...(variance.ok
+        ? [`ANOVA ${pooled ? 'with the interaction pooled into the error' : 'with its interaction'}.`]
+        : []),
+      ...(wide === null
+        ? []
+        : [
+            `Range above ${figure(wide.rangeLimit, made.unit)}, to be measured again: ${wide.wideCells.join('; ')}.`,
+          ]),
+      `plugmark gauge-study show ${made.study} computes it again.`,
+    ],
+  };
+}
+
+function foundOf(result: GaugeResult): NonNullable<StudyMethod['found']> {
+  const { ev, av, interaction, grr, pv, tv, ndc } = result;
+  const named = [
+    ['repeatability (EV)', ev],
+    ['reproducibility (AV)', av],
+    ['interaction', interaction],
+    ['gauge as used (GRR)', grr],
+    ['parts (PV)', pv],
+  ] as const;
+  return {
+    variations: [
+      ...named.map(([name, variation]) => ({
+        name,
+        sigma: variation === null ? '-' : variation.sigma.toFixed(5),
+        percent: variation === null ? '' : `${variation.percent.toFixed(1)} %`,
+      })),
+      { name: 'total (TV)', sigma: tv.toFixed(5), percent: '' },
+    ],
+    categories: ndc === null ? '-' : String(ndc),
+    grade: studyGrade(result),
+  };
+}

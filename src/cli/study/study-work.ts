@@ -1,0 +1,114 @@
+import type { Readable } from 'node:stream';
+import { map, Subject } from 'rxjs';
+import type { Clock } from '../../../drivers/driver.ts';
+import { openTools } from '../../../drivers/index.ts';
+import { parseTyped, TYPED_EXPONENT } from '../../../drivers/typed/figure.ts';
+import { believableOf } from '../../audit/gauge-doubt.ts';
+import { type Exercise, studyOf } from '../../audit/gauge-exercise.ts';
+import type { StudyFinished, StudyStarted } from '../../audit/gauge-log.ts';
+import { sittingWith } from '../../audit/gauge-sitting.ts';
+import type { Stamp } from '../../evidence/log.ts';
+import { ProblemError } from '../../problem.ts';
+import { type Quantity, scaled } from '../../reading.ts';
+import { ok, orThrow, type Result } from '../../result.ts';
+import { speaksUtf8, wantsColor } from '../bench/run.ts';
+import type { LoadedStation } from '../station/station-file.ts';
+import { studyInLines } from './study-lines.ts';
+import type { StudyWriter } from './study-log.ts';
+import { createStudyRun, type StudyRun } from './study-run.ts';
+import { studyValues } from './study-values.ts';
+import { type StudyAbout, studyViewOf } from './study-view.ts';
+
+/** A study to be worked on, and how it is shown. */
+export interface StudyWork {
+  readonly file: LoadedStation;
+  readonly started: StudyStarted;
+  readonly exercise: Exercise;
+  readonly written: StudyWriter;
+  readonly plain: boolean;
+  readonly quiet: boolean;
+  readonly stamp: () => Stamp;
+  readonly clock: Clock;
+  /** Lines of what is said to it, where it is shown in plain lines; destroyed at the end. */
+  readonly input: Readable;
+}
+
+/**
+ * Works on a study with its tool until it is recorded or somebody leaves, on the screen or in plain lines. A tool that cannot
+ * be joined ends it with its problem.
+ */
+export async function workThrough(work: StudyWork): Promise<void> {
+  const { file, started, written } = work;
+  const { study, tool, measures } = started;
+  const entry = file.tools.find(({ id }) => id === tool);
+  const instrument = file.instruments.find(({ id }) => id === tool);
+  if (entry === undefined || instrument === undefined) throw new Error('a study of a tool that is not there');
+  const typed$ = new Subject<string>();
+  const types = entry.driver.use === 'typed';
+  const run = createStudyRun({
+    sitting: sittingWith(work.exercise, believableOf(measures), tool),
+    keep: written.keep,
+    record({ exercise }) {
+      const made = madeOf(started, exercise);
+      written.record(made);
+      return made;
+    },
+    typed(line) {
+      if (!types) return parsed(line, measures.quantity);
+      typed$.next(line);
+      return null;
+    },
+  });
+  const on = work.stamp().at.slice(0, 10);
+  const show = await shownBy(work, { study, station: file.station, instrument, types, on });
+  const { tools, close } = await openTools([entry], { base: file.base, clock: work.clock, typed$ });
+  try {
+    // Joined before the first question, so that no answer to it is missed; the run keeps its newest state.
+    for (const one of tools) {
+      // Below a share of what pulls come to nothing counts as one.
+      studyValues(one, measures.quantity === 'torque' ? measures.aboutNm : 1).subscribe(run.hear);
+      void one.connect().then((joined) => joined.ok || run.fail(new ProblemError(joined.error)));
+    }
+    await show(run);
+  } finally {
+    await close();
+  }
+}
+
+async function shownBy(work: StudyWork, about: StudyAbout): Promise<(run: StudyRun) => Promise<void>> {
+  if (work.plain)
+    return (run) => studyInLines(run, work.input, (line) => void process.stdout.write(`${line}\n`));
+  const { runStudyScreen } = await import('../../ui/study-screen.tsx');
+  return (run) =>
+    runStudyScreen({
+      view$: run.state$.pipe(map((state) => studyViewOf(state, about))),
+      onCommand: run.command,
+      onQuit: run.leave,
+      quiet: work.quiet,
+      stdout: process.stdout,
+      stdin: process.stdin,
+      color: wantsColor(),
+      ascii: !speaksUtf8(),
+    });
+}
+
+/** A figure that somebody read off the tool and typed, in N·m or mm. */
+function parsed(line: string, quantity: Quantity): Result<number> {
+  const counts = parseTyped(line, quantity, quantity === 'torque' ? 'N·m' : 'mm');
+  const mm = quantity === 'length' ? 3 : 0;
+  return counts.ok ? ok(scaled(counts.value, TYPED_EXPONENT[quantity] + mm)) : counts;
+}
+
+function madeOf({ study, tool, serial, measures }: StudyStarted, whole: Exercise): StudyFinished {
+  const { appraisers, parts, readings } = orThrow(studyOf(whole));
+  return {
+    type: 'gauge-study-finished',
+    study,
+    tool,
+    serial,
+    unit: measures.unit,
+    appraisers: [...appraisers],
+    parts: [...parts],
+    readings: readings.map((row) => row.map((cell) => [...cell])),
+  };
+}

@@ -1,0 +1,67 @@
+/** What people say of the work around the torque, folded into the job's state. */
+import type { JobEvent, JobEventOf } from './event.ts';
+import type { JobState, OldPlug } from './state.ts';
+
+const UNREAD: OldPlug = { read: null, gapMm: null, removal: null };
+
+type ChecklistEvent =
+  | 'windows-confirmed'
+  | 'steps-attested'
+  | 'old-plugs-read'
+  | 'old-gap-measured'
+  | 'removal-felt'
+  | 'new-plugs-checked';
+
+export const isChecklistEvent = (event: JobEvent): event is JobEventOf<ChecklistEvent> =>
+  CHECKLIST_EVENTS.has(event.type);
+const CHECKLIST_EVENTS: ReadonlySet<string> = new Set<ChecklistEvent>([
+  'windows-confirmed',
+  'steps-attested',
+  'old-plugs-read',
+  'old-gap-measured',
+  'removal-felt',
+  'new-plugs-checked',
+]);
+
+/** The state after one such event. */
+export function foldChecklist(state: JobState, event: JobEventOf<ChecklistEvent>): JobState {
+  switch (event.type) {
+    case 'windows-confirmed':
+      return { ...state, windowsConfirmed: true };
+    case 'steps-attested': {
+      const said = event.said.map(({ item, ...attested }) => [item, attested] as const);
+      return { ...state, attested: { ...state.attested, ...Object.fromEntries(said) } };
+    }
+    case 'old-plugs-read': {
+      const { type: _type, cylinders, ...read } = event;
+      const after = cylinders.reduce((so, cylinder) => withOldPlug(so, cylinder, { read }), state);
+      return { ...after, chosen: { ...after.chosen, 'old-plug': null } };
+    }
+    case 'old-gap-measured':
+      return withOldPlug(state, event.cylinder, { gapMm: event.gapMm });
+    case 'removal-felt':
+      return withOldPlug(state, event.cylinder, { removal: event.pull });
+    case 'new-plugs-checked': {
+      const { type: _type, cylinders, ...checked } = event;
+      const each = cylinders.map((cylinder) => [cylinder, checked] as const);
+      return { ...state, newPlugs: { ...state.newPlugs, ...Object.fromEntries(each) } };
+    }
+  }
+}
+
+function withOldPlug(state: JobState, cylinder: number, change: Partial<OldPlug>): JobState {
+  const was = state.oldPlugs[cylinder] ?? UNREAD;
+  return { ...state, oldPlugs: { ...state.oldPlugs, [cylinder]: { ...was, ...change } } };
+}
+
+/** The old plug that a reading is of: none once new ones are being tightened. */
+export const oldPlugAtHand = ({ oldPlugTarget, cylinders }: JobState): number | null =>
+  cylinders.some(({ pulls }) => pulls.length > 0) ? null : oldPlugTarget;
+
+/** The cylinder whose old plug is read next: the chosen one, else the first unread; null where none is to be read. */
+export function oldPlugDue(state: JobState): number | null {
+  if (state.routine?.oldPlugs !== true) return null;
+  const unread = state.cylinders.filter(({ cylinder }) => (state.oldPlugs[cylinder]?.read ?? null) === null);
+  if (unread.length === 0) return null;
+  return state.chosen['old-plug'] ?? unread[0]?.cylinder ?? null;
+}

@@ -1,0 +1,211 @@
+/** What verification of a package looks at, file by file: each check says in one sentence how it came out. */
+import { canonical } from '../evidence/canonical.ts';
+import { type Check, failed, passed } from '../evidence/check.ts';
+import { checkpointHolds, type SignedCheckpoint } from '../evidence/checkpoint.ts';
+import { entryHash } from '../evidence/entry.ts';
+import { thumbprint } from '../evidence/jwk.ts';
+import type { StationEntry } from '../evidence/log.ts';
+import { consistencyHolds, rootOfSet } from '../evidence/merkle.ts';
+import { stationTrust } from '../evidence/signers.ts';
+import { type StationState, stationOf } from '../evidence/station.ts';
+import type { TrustList } from '../evidence/trust.ts';
+import {
+  indexSigner,
+  PACKAGE_FILES,
+  type PackageFile,
+  type PackageIndex,
+  type PackageProofs,
+} from './format.ts';
+import { lastWithoutGap, questionedIn, saidOf } from './station-entries.ts';
+
+/** The files as they lie there against the index. Everything that is not as it was is named, up to some. */
+export function checkFiles(index: PackageIndex, found: readonly PackageFile[]): Check {
+  const there = new Map(found.map((file) => [file.path, file]));
+  const listed = new Set(index.files.map(({ path }) => path));
+  const missing = index.files.filter(({ path }) => !there.has(path)).map(({ path }) => `${path} is missing`);
+  const changed = index.files
+    .filter(({ path, sha256, bytes }) => {
+      const file = there.get(path);
+      return file !== undefined && (file.sha256 !== sha256 || file.bytes !== bytes);
+    })
+    .map(({ path }) => `${path} was changed`);
+  const added = found.filter(({ path }) => !listed.has(path)).map(({ path }) => `${path} was added`);
+  const faults = [...missing, ...changed, ...added];
+  if (faults.length === 0) return passed('files', `All ${index.files.length} files are there, and no other.`);
+  const more = faults.length > SHOWN ? `; and ${faults.length - SHOWN} more` : '';
+  return failed('files', `${faults.slice(0, SHOWN).join('; ')}${more}.`);
+}
+
+const SHOWN = 5;
+
+/** Whose index it is: the signature holds, and the station's own entries name its key. */
+export function checkSignature(
+  bytes: Uint8Array,
+  signature: string,
+  station: StationState | string,
+): { readonly check: Check; readonly kid: string | null } {
+  const jwk = indexSigner(bytes, signature);
+  if (jwk === null)
+    return { check: failed('signatures', 'The signature does not belong to the index.'), kid: null };
+  const kid = thumbprint(jwk);
+  if (typeof station === 'string') return { check: failed('signatures', station), kid };
+  const fault =
+    station.keys.at(-1)?.kid !== kid
+      ? `The station's own entries do not name ${kid} as its key.`
+      : station.revoked.has(kid)
+        ? `The station's own entries say that ${kid} was revoked.`
+        : null;
+  return {
+    check:
+      fault === null
+        ? passed('signatures', 'The index is as the station signed it.')
+        : failed('signatures', fault),
+    kid,
+  };
+}
+
+/** Whether the reader's trust list believes the key, directly or through the keys that followed one another. */
+export function checkSigner(
+  kid: string | null,
+  { at, station: name }: PackageIndex,
+  station: StationState | string,
+  list: TrustList,
+): Check {
+  if (kid === null) return failed('signer', 'Nobody knows who made it.');
+  const trust = stationTrust({ kid, signedAt: at }, station, list, null);
+  return trust.trusted
+    ? passed('signer', `Made by the station ${trust.name} on ${at}, with its key ${kid}.`)
+    : failed('signer', `It says that it is of ${name}. Station key ${kid}: ${trust.reason}.`);
+}
+
+/** What the station's own entries in the package tell, or why they do not. */
+export function stationIn(entries: readonly StationEntry[]): StationState | string {
+  try {
+    return stationOf(entries) ?? "The station's own entries are missing.";
+  } catch (fault) {
+    return `The station's own entries cannot be played back: ${fault instanceof Error ? fault.message : 'no reason known'}.`;
+  }
+}
+
+/** The log that all of a package stands in. */
+export interface PackageLog {
+  readonly checkpoint: SignedCheckpoint;
+  readonly proofs: PackageProofs;
+  readonly entries: readonly StationEntry[];
+  readonly station: StationState | string;
+}
+
+/** Whether the checkpoint is the station's, and the station's entries stand in the log that it signed. */
+export function checkLog({ checkpoint, proofs, entries, station }: PackageLog): Check {
+  if (typeof station === 'string') return failed('log', station);
+  const { origin, size, root } = checkpoint;
+  if (origin !== station.origin) return failed('log', `The checkpoint is of another log, ${origin}.`);
+  if (!isSigned(checkpoint, station))
+    return failed('log', 'The checkpoint is not signed by a key of the station.');
+  const leaves = entries.map((entry) => ({ index: entry.seq - 1, hash: entryHash(entry) }));
+  if (!rootOfSet(leaves, size, proofs.station.map(fromBase64))?.equals(root))
+    return failed('log', "The station's own entries do not stand in the log as the checkpoint has it.");
+  const last = lastWithoutGap(entries);
+  const own =
+    last === null
+      ? `${entries.length} of the station's own, chosen among them`
+      : `the station's own from the first to entry ${last.seq} of ${last.at} without a gap, ${entries.length} of them`;
+  return passed(
+    'log',
+    `A signed log of ${size} entries (root ${root.toString('hex').slice(0, 16)}); ${own}, stand in it.`,
+  );
+}
+
+/** Whether the log begins with all that an older checkpoint stands for. */
+export function extendsFrom(older: SignedCheckpoint, { checkpoint, proofs, station }: PackageLog): boolean {
+  if (typeof station === 'string' || older.origin !== checkpoint.origin || !isSigned(older, station))
+    return false;
+  if (older.size === checkpoint.size) return older.root.equals(checkpoint.root);
+  if (older.size === 0) return consistencyHolds(older, checkpoint, []);
+  const proof = proofs.consistency.find(({ from }) => from === older.size);
+  return proof !== undefined && consistencyHolds(older, checkpoint, proof.path.map(fromBase64));
+}
+
+/** What there is to say of the checkpoint that an auditor kept: the one in the package, and perhaps the auditor's own copy. */
+export function checkKept(
+  inside: SignedCheckpoint | null,
+  own: SignedCheckpoint | null,
+  log: PackageLog,
+): Check {
+  const name = 'since';
+  const older = own ?? inside;
+  if (older === null)
+    return { name, outcome: 'not-applicable', detail: 'The package was made without an older checkpoint.' };
+  const which = own === null ? `The checkpoint in ${PACKAGE_FILES.kept}` : 'Your checkpoint';
+  const { origin, size } = log.checkpoint;
+  if (older.origin !== origin)
+    return failed(name, `${which} is of another log, ${older.origin}; that of the package is ${origin}.`);
+  if (typeof log.station === 'string') return failed(name, log.station);
+  if (!isSigned(older, log.station))
+    return failed(name, `${which} is not signed by a key that the station ever had.`);
+  if (older.size > size)
+    return failed(
+      name,
+      `${which} stands for ${older.size} entries, and the log of the package has only ${size}: the end of the log was cut off, or the package was made before the checkpoint.`,
+    );
+  const proven =
+    older.size === 0 || older.size === size || log.proofs.consistency.some(({ from }) => from === older.size);
+  if (own !== null && !proven)
+    return failed(
+      name,
+      `The package proves nothing from your checkpoint of ${own.size} entries on; ask for one that was made with it.`,
+    );
+  if (!extendsFrom(older, log))
+    return failed(
+      name,
+      `DIVERGED: the log does not begin with what the checkpoint of ${older.size} entries stands for.`,
+    );
+  if (older.size === 0)
+    return passed(
+      name,
+      `${which} stands for an empty log, and every log begins with that: it proves nothing.`,
+    );
+  const whose =
+    own === null ? `in ${PACKAGE_FILES.kept}; compare it with the one that you kept` : 'that you kept';
+  return passed(
+    name,
+    `Nothing in front of the checkpoint of ${older.size} entries (${whose}) was removed or rewritten.`,
+  );
+}
+
+/** Whether the index says of each job what the station's own entries say of it. */
+export function checkImpacts({ jobs }: PackageIndex, entries: readonly StationEntry[]): Check {
+  const name = 'impacts';
+  const questioned = questionedIn(entries, new Set(jobs.map(({ job }) => job)));
+  const astray = jobs.find(
+    ({ job, impacts }) => canonical(impacts) !== canonical(saidOf(questioned.get(job))),
+  );
+  if (astray !== undefined)
+    return failed(name, `The index does not say of job ${astray.job} what the station's own entries say.`);
+  if (questioned.size === 0)
+    return passed(name, "None of the station's entries here puts one of these jobs in question.");
+  return passed(name, `PUT IN QUESTION later: ${questioned.size} of ${jobs.length} jobs; see below.`);
+}
+
+/** Whether records stand in the package's log; `checkpoints` are those inside them. */
+export function checkSameLog(
+  checkpoints: readonly { readonly path: string; readonly checkpoint: SignedCheckpoint | null }[],
+  log: PackageLog,
+): Check {
+  const astray = checkpoints.filter(({ checkpoint }) => checkpoint === null || !extendsFrom(checkpoint, log));
+  const [first] = astray;
+  if (first === undefined)
+    return passed(
+      'same log',
+      checkpoints.length === 1
+        ? 'The record stands in the log of the package.'
+        : `All ${checkpoints.length} records stand in the log of the package.`,
+    );
+  const more = astray.length === 1 ? '' : `, and ${astray.length - 1} more`;
+  return failed('same log', `Not in the log of the package: ${first.path}${more}.`);
+}
+
+const isSigned = (checkpoint: SignedCheckpoint, { keys }: StationState) =>
+  keys.some(({ jwk }) => checkpointHolds(checkpoint, jwk));
+
+const fromBase64 = (text: string) => Buffer.from(text, 'base64');

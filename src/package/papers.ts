@@ -1,0 +1,38 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { drawnPdf } from '../cli/bench/papers.ts';
+import { openRecord } from '../evidence/record.ts';
+import { onAllCores } from '../files/threads.ts';
+import { paperPath, put, recordPath } from './files.ts';
+import { type PackageFile, packageFilesSchema } from './format.ts';
+
+/** So few are drawn sooner than threads have started. */
+const FEW = 8;
+/** A paper takes a fifth of a second. */
+const BATCH = 4;
+
+/** Draws the papers of the records that lie in a package already, on all cores. */
+export async function writePackagePapers(
+  folder: string,
+  jobs: readonly string[],
+  take: (files: readonly PackageFile[]) => void,
+): Promise<void> {
+  if (jobs.length > FEW)
+    return onAllCores({ ...THREAD, workerData: { folder }, batch: BATCH }, jobs, (answer) =>
+      take(packageFilesSchema.parse(answer)),
+    );
+  for (const job of jobs) take([await drawPackagePaper(folder, job)]);
+}
+
+const THREAD = {
+  built: new URL('./paper-worker.js', import.meta.url),
+  source: new URL('./paper-worker.ts', import.meta.url),
+};
+
+/** Draws one from the record as it lies there: a paper never says more than its record. */
+export async function drawPackagePaper(folder: string, job: string): Promise<PackageFile> {
+  const bytes = await readFile(join(folder, recordPath(job)));
+  const opened = openRecord(bytes);
+  if (!opened.ok) throw new Error(`the record of ${job} was sealed and cannot be opened`);
+  return put(folder, paperPath(job), await drawnPdf(bytes, opened.value.record));
+}

@@ -1,0 +1,132 @@
+/** What is told of a pull once it is over. */
+
+import type { Climb, Step } from './climb.ts';
+import type { Highest } from './highest.ts';
+import type { DetectedPull, Rise, Turn } from './pull.ts';
+import type { PullStart } from './pull-start.ts';
+import type { DetectorSettings } from './settings.ts';
+import type { Top } from './top.ts';
+import { CLICK_VISIBLE_US, type PlacedTop, type Tops } from './tops.ts';
+import { zeroDoubtNm } from './zero-doubt.ts';
+
+/** A gap as long as this may hide a click. */
+const CLICK_HIDDEN_US = 40_000;
+/** The highest of many readings lies above the torque by so many standard deviations at most. */
+const HIGHEST_SIGMA = 4.5;
+/** Samples are missing where they lie further apart than so many usual steps. */
+const MISSING_STEPS = 3;
+
+/** How a pull ended. */
+export interface Ending {
+  readonly endUs: number;
+  readonly cut: DetectedPull['cut'];
+  /** Where the torque stands behind the pull, beyond the zero; null where it was not seen. */
+  readonly afterNm: number | null;
+}
+
+/** What was gathered while the pull went on. */
+export interface Gathered {
+  readonly tops: Tops;
+  readonly highest: Highest;
+  /** At the last sample. */
+  readonly last: Step;
+  readonly samples: number;
+  readonly longestGapUs: number;
+  /** The longest gap high up in the pull. */
+  readonly blindUs: number;
+  readonly withinNm: number;
+}
+
+/** Null when it only seemed to reach the start, by noise on top of a knock. */
+export function detectedPull(
+  settings: DetectorSettings,
+  started: PullStart,
+  ending: Ending,
+  seen: Gathered,
+): DetectedPull | null {
+  const { sign, startUs, startNm, zeroNm, noiseNm } = started;
+  const { tops, highest, last, samples, longestGapUs } = seen;
+  const saturated = highest.endsScale(settings, zeroNm + sign * highest.nm, noiseNm);
+  const asRead: Top = { nm: highest.nm, atUs: last.atUs, standardNm: noiseNm };
+  const best = tops.highest() ?? { top: asRead, step: last };
+  const peak = saturated ? { ...asRead, atUs: best.top.atUs } : atLeast(highest.nm, best.top, noiseNm);
+  if (peak.nm < startNm) return null;
+  const intervalUs = started.intervalUs || last.atUs / Math.max(1, samples - 1);
+  const click = tops.clickBelow(peak.nm);
+  const visible = intervalUs <= CLICK_VISIBLE_US && (click !== null || seen.blindUs <= CLICK_HIDDEN_US);
+  const release = visible ? click : null;
+  const first = release ?? { top: peak, step: best.step };
+  const rise = riseOf(tops.climb, first);
+  const { beforeNm } = started;
+  const doubtNm = zeroDoubtNm({ beforeNm, afterNm: ending.afterNm, withinNm: seen.withinNm });
+  return {
+    startUs,
+    endUs: ending.endUs,
+    peakNm: sign * peak.nm,
+    peakUs: startUs + Math.max(0, Math.round(peak.atUs)),
+    peakStandardNm: Math.hypot(
+      peak.standardNm,
+      started.zeroStandardNm,
+      doubtNm / Math.sqrt(3),
+      hiddenNm(rise, seen.blindUs, intervalUs) / Math.sqrt(3),
+    ),
+    highestNm: sign * highest.nm,
+    release: visible ? (release === null ? 'none' : 'seen') : 'not-visible',
+    releaseNm: release === null ? null : sign * release.top.nm,
+    releaseUs: release === null ? null : startUs + Math.max(0, Math.round(release.top.atUs)),
+    dropShare: release === null ? null : 1 - release.troughNm / release.top.nm,
+    riseMs: (rise.reachedMs[7] ?? 0) - (rise.reachedMs[1] ?? 0),
+    rise,
+    turn: turnOf(tops.climb, first, best.step),
+    sinceLastMs: started.sinceLastMs,
+    zeroNm,
+    zeroSettled: started.zeroSettled && doubtNm === 0,
+    noiseNm,
+    samples,
+    intervalUs,
+    longestGapUs,
+    saturated,
+    stream: 'samples',
+    cut: ending.cut,
+  };
+}
+
+/** How much higher the torque may have gone where samples are missing high up in the pull, or lie too far apart anyway: on at its pace, for as long. */
+function hiddenNm({ slopeAtTopNmPerS }: Rise, blindUs: number, intervalUs: number): number {
+  const missing = blindUs > CLICK_HIDDEN_US && blindUs > MISSING_STEPS * intervalUs;
+  return missing || intervalUs > CLICK_VISIBLE_US ? (slopeAtTopNmPerS * blindUs) / 1e6 : 0;
+}
+
+/** No fit lies far below what was read. */
+function atLeast(highestNm: number, top: Top, noiseNm: number): Top {
+  const leastNm = highestNm - HIGHEST_SIGMA * noiseNm;
+  if (top.nm >= leastNm) return top;
+  return { ...top, nm: leastNm, standardNm: Math.hypot(top.standardNm, (leastNm - top.nm) / 2) };
+}
+
+function riseOf(climb: Climb, { top, step }: PlacedTop): Rise {
+  const end = { ...step, nm: top.nm, atUs: Math.max(step.atUs, top.atUs) };
+  let before = 0;
+  const reachedMs = [1, 2, 3, 4, 5, 6, 7, 8, 9].map((tenth) => {
+    before = Math.max(before, climb.reached((tenth / 10) * top.nm, end).atUs / 1000);
+    return before;
+  });
+  const lastMs = Math.max(top.atUs / 1000 - (reachedMs[7] ?? 0), 0);
+  return {
+    reachedMs,
+    slopeAtTopNmPerS: lastMs > 0 ? (0.2 * Math.max(0, top.nm) * 1000) / lastMs : 0,
+    impulseNms: step.impulseNms,
+    setbackNm: step.setbackNm,
+  };
+}
+
+function turnOf(climb: Climb, first: PlacedTop, peak: Step): Turn | null {
+  if (!Number.isFinite(peak.angleDeg)) return null;
+  const from = (share: number) => peak.angleDeg - climb.reached(share * first.top.nm, first.step).angleDeg;
+  return {
+    startToPeakDeg: peak.angleDeg,
+    from10PercentDeg: from(0.1),
+    from50PercentDeg: from(0.5),
+    workJ: peak.workJ,
+  };
+}

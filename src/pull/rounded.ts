@@ -1,0 +1,36 @@
+import { rounded } from '../quantity/rounded.ts';
+import type { DetectedPull, Rise, Turn } from './pull.ts';
+
+/** A pull with no more digits than mean something: torque to a millionth of a N·m, times to a microsecond. */
+export function roundedPull(found: DetectedPull): DetectedPull {
+  const { releaseNm, dropShare, turn, sinceLastMs } = found;
+  return {
+    ...found,
+    peakNm: rounded(found.peakNm, 6),
+    peakStandardNm: rounded(found.peakStandardNm, 6),
+    highestNm: rounded(found.highestNm, 6),
+    releaseNm: releaseNm === null ? null : rounded(releaseNm, 6),
+    dropShare: dropShare === null ? null : rounded(dropShare, 6),
+    riseMs: rounded(found.riseMs, 3),
+    rise: roundedRise(found.rise),
+    turn: turn === null ? null : roundedTurn(turn),
+    sinceLastMs: sinceLastMs === null ? null : rounded(sinceLastMs, 3),
+    zeroNm: rounded(found.zeroNm, 6),
+    noiseNm: rounded(found.noiseNm, 6),
+    intervalUs: rounded(found.intervalUs, 1),
+  };
+}
+
+const roundedRise = ({ reachedMs, slopeAtTopNmPerS, impulseNms, setbackNm }: Rise): Rise => ({
+  reachedMs: reachedMs.map((atMs) => rounded(atMs, 3)),
+  slopeAtTopNmPerS: rounded(slopeAtTopNmPerS, 3),
+  impulseNms: rounded(impulseNms, 6),
+  setbackNm: rounded(setbackNm, 6),
+});
+
+const roundedTurn = ({ startToPeakDeg, from10PercentDeg, from50PercentDeg, workJ }: Turn): Turn => ({
+  startToPeakDeg: rounded(startToPeakDeg, 3),
+  from10PercentDeg: rounded(from10PercentDeg, 3),
+  from50PercentDeg: rounded(from50PercentDeg, 3),
+  workJ: rounded(workJ, 6),
+});

@@ -1,0 +1,55 @@
+import type { ChecklistEvent, PlugRow } from './checklist.ts';
+import { heightOf, paragraph, type Sheet, section, TEXT_WIDTH } from './sheet.ts';
+import { type Column, startHeight, table } from './table.ts';
+
+const COLUMNS: readonly Column[] = [
+  { title: 'Cyl.', share: 60, heads: true },
+  { title: 'Old plug', share: 70 },
+  { title: 'Damage', share: 90 },
+  { title: 'Thread in the head', share: 60 },
+  { title: 'Gap found mm', share: 44, align: 'right' },
+  { title: 'Loosened at N·m', share: 50, align: 'right' },
+  { title: 'New plug', share: 85 },
+  { title: 'Lot', share: 70 },
+];
+
+interface Alike {
+  readonly row: PlugRow;
+  readonly cylinders: readonly number[];
+}
+
+/** One row for all cylinders of which the same is known, in the order of the first of them. */
+function together(plugs: readonly PlugRow[]): readonly Alike[] {
+  const groups = new Map<string, Alike>();
+  for (const row of plugs) {
+    const known = JSON.stringify({ ...row, cylinder: 0 });
+    const cylinders = groups.get(known)?.cylinders ?? [];
+    groups.set(known, { row, cylinders: [...cylinders, row.cylinder] });
+  }
+  return [...groups.values()];
+}
+
+const cells = ({ row, cylinders }: Alike) =>
+  [
+    cylinders.join(', '),
+    row.condition,
+    row.damage || 'none seen',
+    row.thread,
+    row.gapMm,
+    row.removalNm,
+    row.part,
+    row.lot,
+  ].map((text, i) => (i === 0 ? { text, bold: true } : { text }));
+
+/** Which plug came out, which went in, and what was attested; nothing where the shop records none of it. */
+export function drawChecklist(sheet: Sheet, { plugs, lists }: ChecklistEvent): void {
+  if (plugs.length > 0) {
+    const rows = together(plugs).map(cells);
+    table(sheet, section(sheet, 'Old and new plugs', startHeight(sheet, COLUMNS, rows)), COLUMNS, rows);
+  }
+  if (lists.length === 0) return;
+  const style = { size: 7.5, width: TEXT_WIDTH };
+  const texts = lists.map(({ title, by, items }) => `${title} (${by}). ${items.join('. ')}.`);
+  const element = section(sheet, 'Attested steps', heightOf(sheet, texts[0] ?? '', style));
+  for (const text of texts) paragraph(sheet, element, text, { size: style.size });
+}

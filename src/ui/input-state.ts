@@ -1,0 +1,173 @@
+/**
+ * What stands between the keys and the job: marks that are not said yet, text being typed, a chain of questions that is
+ * half answered. Pure: a key makes another desk, and now and then a command. Nothing on it is part of the job's record.
+ */
+import { openItems } from '../job/closing.ts';
+import type { Command } from '../job/command.ts';
+import { phaseOf } from '../job/phase.ts';
+import { refused } from '../job/refusal.ts';
+import type { JobState } from '../job/state.ts';
+import { editorWith, textOf } from './editor.ts';
+import { exceptionsNow, wantedBy } from './exceptions.ts';
+import { figurePressed, isFigure } from './figure-keys.ts';
+import { type Form, newForm, pressedForm, ready } from './form.ts';
+import { isQuit, type KeyPress, printed } from './key-press.ts';
+import { benchCommand } from './keys.ts';
+import { draftFor, filled, pressedPanel } from './panels/index.ts';
+import { THEN_AGREED } from './panels/new-plugs.ts';
+import type { Draft, Move } from './panels/panel.ts';
+
+export interface InputState {
+  readonly help: boolean;
+  /** No bell. */
+  readonly quiet: boolean;
+  /** A gauge of this station types its figures: digits are never keys then, whatever phase it is. */
+  readonly types: boolean;
+  /** The figure that is being typed by such a gauge. */
+  readonly figure: string;
+  readonly form: Form | null;
+  readonly draft: Draft | null;
+  /** Why the last key was not taken. */
+  readonly notice: string | null;
+}
+
+export const newInputState = (more: Partial<Pick<InputState, 'quiet' | 'types'>> = {}): InputState => ({
+  help: false,
+  quiet: false,
+  types: false,
+  figure: '',
+  form: null,
+  draft: null,
+  notice: null,
+  ...more,
+});
+
+/** What a key led to beside another desk. */
+export type Out = Command | 'quit' | { readonly typed: string };
+
+export interface Pressed {
+  readonly input: InputState;
+  readonly out: Out | null;
+  /** False where the key means nothing now. */
+  readonly taken: boolean;
+}
+
+const stays = (input: InputState): Pressed => ({ input, out: null, taken: true });
+const nothing = (input: InputState): Pressed => ({ input, out: null, taken: false });
+
+/** The desk as it belongs to the job now: marks about a phase that is over are gone. */
+export const inputStateFor = (input: InputState, job: JobState): InputState => {
+  const draft = draftFor(input.draft, job);
+  return draft === input.draft ? input : { ...input, draft };
+};
+
+/** A command goes out unless the job would refuse it: then the desk says why. */
+function commanded(
+  input: InputState,
+  command: Command,
+  job: JobState,
+  pulling: boolean,
+  draft: Draft | null,
+): Pressed {
+  const refusal = refused(job, command, pulling);
+  if (refusal !== null) return stays({ ...input, form: null, notice: refusal });
+  return { input: { ...input, form: null, draft }, out: command, taken: true };
+}
+
+/** Opens or goes on with a form; one that is complete becomes a command or fills the marks of the panel. */
+function advanced(input: InputState, form: Form, job: JobState, pulling: boolean): Pressed {
+  const wanted = wantedBy(form, job);
+  switch (wanted.want) {
+    case 'answer':
+      return stays({ ...input, form: ready(form, wanted) });
+    case 'form':
+      return advanced(input, wanted.form, job, pulling);
+    case 'command':
+      return commanded(input, wanted.command, job, pulling, null);
+    case 'draft': {
+      const after: InputState = {
+        ...input,
+        form: null,
+        draft: input.draft === null ? null : filled(input.draft, form),
+      };
+      const goesOn = form.about === THEN_AGREED && after.draft !== null;
+      return goesOn
+        ? done(after, pressedPanel(after.draft, { key: 'enter' }, job), job, pulling)
+        : stays(after);
+    }
+  }
+}
+
+function done(input: InputState, move: Move, job: JobState, pulling: boolean): Pressed {
+  if (move === null) return nothing(input);
+  if ('command' in move) return commanded(input, move.command, job, pulling, move.draft ?? null);
+  if ('form' in move) return advanced(input, move.form, job, pulling);
+  return stays('draft' in move ? { ...input, draft: move.draft } : { ...input, notice: move.notice });
+}
+
+function inForm(input: InputState, form: Form, press: KeyPress, job: JobState, pulling: boolean): Pressed {
+  const wanted = wantedBy(form, job);
+  if (wanted.want !== 'answer') return stays({ ...input, form: null });
+  const text = form.text === null ? '' : textOf(form.text);
+  if (input.types && press.key === 'enter' && isFigure(text))
+    return {
+      input: { ...input, form: { ...form, text: editorWith('') } },
+      out: { typed: text },
+      taken: true,
+    };
+  const next = pressedForm(form, wanted, press);
+  return next === null ? stays({ ...input, form: null }) : advanced(input, next, job, pulling);
+}
+
+/** Keys that mean the same in every phase of an open job. */
+function anywhere(
+  input: InputState,
+  key: string | undefined,
+  job: JobState,
+  pulling: boolean,
+): Pressed | null {
+  const question = job.questions[0];
+  if (key === 'c' && exceptionsNow(job).length > 0)
+    return advanced(input, newForm('exceptions'), job, pulling);
+  if (key === 'a' && question?.kind === 'over-window')
+    return advanced(input, newForm('accept', question.pull), job, pulling);
+  return null;
+}
+
+/** What a key does, the job being as it is; `pulling` while a pull is under way. */
+export function pressed(before: InputState, press: KeyPress, job: JobState, pulling: boolean): Pressed {
+  const input: InputState = { ...inputStateFor(before, job), notice: null };
+  if (press.ctrl === true && isQuit(press)) return { input, out: 'quit', taken: true };
+  if (input.form !== null) return inForm(input, input.form, press, job, pulling);
+  const figure = input.types ? figurePressed(input.figure, press) : null;
+  if (figure !== null) {
+    const out = figure.typed === null ? null : { typed: figure.typed };
+    return { input: { ...input, figure: figure.figure }, out, taken: true };
+  }
+  return byKey({ ...input, figure: '' }, press, job, pulling);
+}
+
+function byKey(input: InputState, press: KeyPress, job: JobState, pulling: boolean): Pressed {
+  if (press.key === '?') return stays({ ...input, help: !input.help });
+  if (isQuit(press)) return { input, out: 'quit', taken: true };
+  const open: InputState = { ...input, help: false };
+  const key = printed(press)?.toLowerCase();
+  if (key === 'm') return stays({ ...open, quiet: !input.quiet });
+  if (job.closed !== null) return nothing(open);
+  const always = anywhere(open, key, job, pulling);
+  if (always !== null) return always;
+  const asking = job.questions.length > 0;
+  if (!asking && open.draft !== null) return done(open, pressedPanel(open.draft, press, job), job, pulling);
+  const command = benchCommand(press, job, pulling);
+  if (command === null && key === 's' && !asking && !pulling) return stays({ ...open, notice: notYet(job) });
+  return command === null ? nothing(open) : commanded(open, command, job, pulling, open.draft);
+}
+
+/** Why the job cannot be signed. */
+function notYet(job: JobState): string {
+  const [first = '', ...others] = openItems(job);
+  return `Not yet: ${first}${others.length === 0 ? '' : `, and ${others.length} more`}. q leaves it open and lists them.`;
+}
+
+/** What a person has before their eyes, as far as an answer to it goes: keys for something else come too late. */
+export const inView = (job: JobState): string => `${phaseOf(job)} ${job.questions[0]?.pull ?? ''}`;

@@ -1,0 +1,57 @@
+/** The one cylinder that does not look like the rest: it tells more than any shade of colour. */
+import type { JobState, OldPlug } from '../../job/state.ts';
+import { called } from '../../sequence/plan.ts';
+import { CONDITIONS, DAMAGE } from '../condition-words.ts';
+import { fixed } from '../words.ts';
+
+/** Fewer plugs have no usual look. */
+const LEAST = 3;
+/** Wear differs by less between the cylinders of one engine. Assumption. */
+const GAP_APART_MM = 0.15;
+
+type Read = NonNullable<OldPlug['read']>;
+
+const look = ({ condition, damage }: Read): string =>
+  [CONDITIONS[condition].word, ...damage.map((one) => DAMAGE[one].words)].join(', ');
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const middle = Math.floor(sorted.length / 2);
+  const upper = sorted[middle] ?? 0;
+  return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? 0) + upper) / 2;
+}
+
+/** A sentence about the plug that is unlike the others; null where none or more than one is. */
+export function outlier(job: JobState): string | null {
+  return outlierByLook(job) ?? outlierByGap(job);
+}
+
+const name = (job: JobState, cylinder: number): string =>
+  called(job.order.engine, cylinder).replace(/^c/, 'C');
+
+function outlierByLook(job: JobState): string | null {
+  const seen = job.cylinders.flatMap(({ cylinder }) => {
+    const read = job.oldPlugs[cylinder]?.read ?? null;
+    return read === null ? [] : [{ cylinder, look: look(read) }];
+  });
+  const looks = new Set(seen.map((one) => one.look));
+  if (seen.length < LEAST || looks.size !== 2) return null;
+  const odd = seen.filter((one) => seen.filter((other) => other.look === one.look).length === 1);
+  const [one] = odd;
+  const other = seen.find((plug) => plug !== one);
+  if (one === undefined || other === undefined || odd.length > 1) return null;
+  return `${name(job, one.cylinder)} is unlike the others: ${one.look}; they: ${other.look}.`;
+}
+
+function outlierByGap(job: JobState): string | null {
+  const gaps = job.cylinders.flatMap(({ cylinder }) => {
+    const gapMm = job.oldPlugs[cylinder]?.gapMm ?? null;
+    return gapMm === null ? [] : [{ cylinder, gapMm }];
+  });
+  if (gaps.length < LEAST) return null;
+  const usual = median(gaps.map(({ gapMm }) => gapMm));
+  const odd = gaps.filter(({ gapMm }) => Math.abs(gapMm - usual) > GAP_APART_MM);
+  const [one] = odd;
+  if (one === undefined || odd.length > 1) return null;
+  return `${name(job, one.cylinder)} is unlike the others: gap ${fixed(one.gapMm, 2)} mm; they: about ${fixed(usual, 2)} mm.`;
+}

@@ -1,0 +1,50 @@
+import { vi } from 'vitest';
+import type { Dialogue } from '../../src/cli/terminal/dialogue.ts';
+import { ProblemError } from '../../src/problem.ts';
+
+/** Runs `work` and gives what it wrote to standard output beside what it returned. */
+export async function said<T>(
+  work: () => T | Promise<T>,
+): Promise<{ readonly value: T; readonly text: string }> {
+  let text = '';
+  const spy = vi.spyOn(process.stdout, 'write').mockImplementation((chunk) => {
+    text += String(chunk);
+    return true;
+  });
+  try {
+    return { value: await work(), text };
+  } finally {
+    spy.mockRestore();
+  }
+}
+
+/** The problem that `work` ends with. */
+export async function problemOf(work: () => unknown): Promise<ProblemError['problem']> {
+  try {
+    await work();
+  } catch (error) {
+    if (error instanceof ProblemError) return error.problem;
+    throw error;
+  }
+  throw new Error('it ended well');
+}
+
+/** Somebody who answers a question by the first words of its prompt, several answers one after the other; Enter otherwise. */
+export function answering(answers: Readonly<Record<string, string | readonly string[]>>, patient = true) {
+  const left = new Map(Object.entries(answers).map(([words, all]) => [words, [all].flat()]));
+  const lines: string[] = [];
+  const prompts: string[] = [];
+  const dialogue: Dialogue = {
+    patient,
+    say: (line) => void lines.push(line),
+    ask: (prompt) => {
+      prompts.push(prompt);
+      if (prompts.length > 500) throw new Error(`asked for ever: ${prompt}`);
+      const [words] = [...left.keys()].filter((start) => prompt.startsWith(start));
+      return Promise.resolve((words === undefined ? undefined : left.get(words)?.shift()) ?? '');
+    },
+    leave: () => {},
+    close: () => {},
+  };
+  return { dialogue, lines, prompts };
+}

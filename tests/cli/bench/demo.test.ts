@@ -1,0 +1,95 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { type Ended, folder, run } from '../program.ts';
+
+describe('the demo through the whole Bluetooth stack', () => {
+  let out = '';
+  let demo: Ended;
+  beforeAll(async () => {
+    out = mkdtempSync(join(tmpdir(), 'plugmark-demo-'));
+    demo = await run(['demo', '--fast', '--seed', '7', '--out', out]);
+    return () => rmSync(out, { recursive: true, force: true });
+  });
+  const paper = (name: string) => join(out, name);
+  const record = () => paper('EX-8001-1.record.json');
+
+  it('ends with a complete, verified record and exit code 0', () => {
+    expect(demo.stderr).toBe('');
+    expect(demo.code).toBe(0);
+    expect(demo.stdout).toContain('Complete: every gap and every torque is proven.');
+    expect(demo.stdout).toContain('AUTHENTIC');
+    for (const name of ['EX-8001-1.record.json', 'EX-8001-1.pdf', 'EX-8001-1.csv'])
+      expect(statSync(paper(name)).size).toBeGreaterThan(1000);
+  });
+
+  it('went over the air: the links are Bluetooth links of the driver that ships', () => {
+    expect(demo.stdout).not.toContain('without Bluetooth');
+    const { payload } = JSON.parse(readFileSync(record(), 'utf8'));
+    const { entries } = JSON.parse(Buffer.from(payload, 'base64url').toString('utf8'));
+    const links = entries.flatMap(
+      ({ event }: { event: { type: string; driver: string; description: { link: object } } }) =>
+        event.type === 'tool-linked' ? [[event.driver, event.description.link]] : [],
+    );
+    expect(links).toEqual([
+      ['imds', expect.objectContaining({ kind: 'bluetooth-le', address: expect.stringMatching(/^c2:/) })],
+      ['imds', expect.objectContaining({ kind: 'bluetooth-le', address: expect.stringMatching(/^c2:/) })],
+    ]);
+  });
+
+  it('says SIMULATED wherever the record is read', async () => {
+    const verified = await run(['verify', record(), '--trust', paper('trusted-keys.json')]);
+    for (const text of [demo.stdout, verified.stdout, readFileSync(paper('EX-8001-1.csv'), 'utf8')])
+      expect(text).toContain('SIMULATED');
+  });
+
+  it('is verified by exit code: 0 trusted, 3 not on the list, 1 changed, 2 no record', async () => {
+    const dir = folder();
+    const trust = paper('trusted-keys.json');
+    expect((await run(['verify', record(), '--trust', trust])).code).toBe(0);
+    const nobody = join(dir, 'nobody.json');
+    expect((await run(['verify', record(), '--trust', nobody])).code).toBe(2);
+    writeFileSync(nobody, '{"keys":[]}');
+    expect((await run(['verify', record(), '--trust', nobody])).code).toBe(3);
+    const changed = join(dir, 'changed.json');
+    const bytes = readFileSync(record());
+    const middle = Math.floor(bytes.length / 2);
+    bytes.writeUInt8(bytes.readUInt8(middle) ^ 1, middle);
+    writeFileSync(changed, bytes);
+    expect((await run(['verify', changed, '--trust', trust])).code).toBe(1);
+    const other = join(dir, 'other.json');
+    writeFileSync(other, '{"hello":"world"}');
+    expect((await run(['verify', other, '--trust', trust])).code).toBe(2);
+    expect((await run(['verify', join(dir, 'missing.json')])).code).toBe(2);
+  });
+
+  it('runs a four-cylinder engine and leaves the log of the one before alone', async () => {
+    const dir = folder();
+    cpSync(out, dir, { recursive: true });
+    const again = await run([
+      'demo',
+      '--fast',
+      '--cylinders',
+      '4',
+      '--seed',
+      '3',
+      '--technician',
+      'careful',
+      '--out',
+      dir,
+    ]);
+    expect(again.stderr).toBe('');
+    expect(again.code).toBe(0);
+    expect(again.stdout).toContain('AUTHENTIC');
+  });
+
+  it('notices that a cylinder was passed over, holds the pull, and gets the job right by asking', async () => {
+    const args = ['demo', '--fast', '--direct', '--technician', 'skips', '--cylinders', '4', '--seed', '1'];
+    const skipped = await run([...args, '--out', folder()]);
+    expect(skipped.stdout).toMatch(/ask {2}STOP/);
+    expect(skipped.stdout).toMatch(/had been left out/);
+    expect(skipped.stdout).toContain('AUTHENTIC');
+    expect(skipped.code).toBe(0);
+  });
+});
