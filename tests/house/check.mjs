@@ -12,7 +12,7 @@ const files = execFileSync(
 const run = spawnSync(
   process.execPath,
   [
-    'node_modules/dependency-cruiser/bin/dependency-cruise.mjs',
+    'node_modules/dependency-cruiser/bin/dependency-cruiser.mjs',
     '--config',
     'tests/house/rooms.cjs',
     '--output-type',

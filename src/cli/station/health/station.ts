@@ -37,7 +37,7 @@ export function databaseFinding(): Promise<Finding> {
       return bad(
         'database',
         `SQLite does not work: ${text}`,
-        'Install again with a C++ compiler present: npm ci',
+        'Install plugmark again; its npm package brings SQLite for Linux, macOS and Windows on x64 and arm64.',
       );
     }
   });
