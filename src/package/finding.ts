@@ -1,8 +1,8 @@
 import { readFileSync, statSync } from 'node:fs';
 import { z } from 'zod';
-import { MAX_RECORD_BYTES } from '../cli/verify-limit.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import { JUDGED_AGAIN } from '../evidence/judged-again.ts';
+import { MAX_RECORD_BYTES } from '../evidence/record.ts';
 import type { TrustList } from '../evidence/trust.ts';
 import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
 

@@ -1,11 +1,10 @@
 import { join } from 'node:path';
-import { MAX_RECORD_BYTES } from '../cli/verify-limit.ts';
 import { canonicalBytes } from '../evidence/canonical.ts';
 import { readCheckpoint } from '../evidence/checkpoint.ts';
 import { checkSignatures } from '../evidence/jws.ts';
 import { heldAgainst, type LogNow } from '../evidence/kept-checkpoints.ts';
 import type { LogEntry } from '../evidence/log.ts';
-import { openRecord } from '../evidence/record.ts';
+import { MAX_RECORD_BYTES, openRecord } from '../evidence/record.ts';
 import type { StationState } from '../evidence/station.ts';
 import { readBytes } from '../files/input.ts';
 

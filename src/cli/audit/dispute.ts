@@ -11,14 +11,16 @@ import { writePackage } from '../../package/write.ts';
 import { ProblemError } from '../../problem.ts';
 import { disputePaper } from '../../report/dispute.ts';
 import { writePaper } from '../../report/paper.ts';
+import type { Asked } from '../declare/filters.ts';
 import { askedFor, keptFrom } from '../evidence/package.ts';
 import { counted, madeLines } from '../evidence/package-text.ts';
 import { programVersion } from '../help/version.ts';
+import { now } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
-import { type Asked, answersTo, filterOf } from './ask.ts';
+import { answersTo, filterOf } from './ask.ts';
 
 interface DisputeOptions extends Scope, Pick<Asked, 'vin' | 'plate' | 'fleet' | 'from' | 'to'> {
   readonly claim: string;
@@ -58,7 +60,7 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
           station: { name, entries, impacts: impactsOf(entries) },
           log: { size, root: root.toString('hex') },
           program: `plugmark ${programVersion()}`,
-          madeAt: new Date().toISOString(),
+          madeAt: now(),
         });
         return [[PAPER, await writePaper(paper)]];
       },

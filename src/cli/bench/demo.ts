@@ -23,6 +23,7 @@ import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { USUAL_ROUTINE } from '../../job/routine.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { today } from '../station/clock.ts';
 import { openInLog, openStation, type Station } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { finish } from './finish.ts';
@@ -171,8 +172,6 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
     },
   };
 }
-
-const today = () => new Date().toISOString().slice(0, 10);
 
 /** Every run in the same folder is a job of its own. */
 async function demoOrder(cylinders: number, station: Station): Promise<WorkOrder> {

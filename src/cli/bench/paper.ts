@@ -1,4 +1,4 @@
-import { openRecord } from '../../evidence/record.ts';
+import { MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
 import { EXIT_CODES, verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
 import { outputFolder } from '../../files/output.ts';
@@ -6,9 +6,9 @@ import { isSoundReport } from '../../package/finding.ts';
 import { ProblemError } from '../../problem.ts';
 import { isPackage, readersTrust } from '../evidence/readers-trust.ts';
 import { reportLines } from '../evidence/verify.ts';
+import { now } from '../station/clock.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
-import { MAX_RECORD_BYTES } from '../verify-limit.ts';
 import { writeDrawn } from './papers.ts';
 
 interface PaperOptions {
@@ -24,7 +24,7 @@ export async function paper(file: string, { trust, out }: PaperOptions): Promise
   const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
   const { list, fault } = await readersTrust(trust, file);
   if (fault !== null) process.stderr.write(`${safeLine(fault)}\n`);
-  const report = verifyRecord(bytes, list, null, new Date().toISOString());
+  const report = verifyRecord(bytes, list, null, now());
   const opened = openRecord(bytes);
   const lines = reportLines(file, report);
   if (!opened.ok || !isSoundReport(report)) {

@@ -6,7 +6,8 @@ import { ProblemError } from '../../problem.ts';
 import { impactPaper } from '../../report/impact.ts';
 import { vehiclesCsv } from '../../report/impact-csv.ts';
 import { writePaper } from '../../report/paper.ts';
-import { type Asked, answersTo, filterOf } from '../audit/ask.ts';
+import { answersTo, filterOf } from '../audit/ask.ts';
+import { type Asked, askedIn } from '../declare/filters.ts';
 import { programVersion } from '../help/version.ts';
 import { findings, keptCheckpoint, words } from '../station/log.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
@@ -68,23 +69,8 @@ export async function keptFrom(
 }
 
 /** What was asked for, as the index says it. */
-export function askedFor({
-  vin,
-  plate,
-  fleet,
-  part,
-  lot,
-  technician,
-  tool,
-  from,
-  to,
-}: Asked): Record<string, string> {
-  const all = { vin, plate, fleet, part, lot, technician, tool, from, to };
-  const named = Object.entries(all).flatMap(([name, value]) =>
-    value === undefined ? [] : [[name, value.slice(0, 200)] as const],
-  );
-  return Object.fromEntries(named);
-}
+export const askedFor = (options: Asked): Record<string, string> =>
+  Object.fromEntries(Object.entries(askedIn(options)).map(([name, value]) => [name, value.slice(0, 200)]));
 
 /** The papers of impact assessments that touch these jobs, as "plugmark impact show --out" writes them. */
 async function impactFiles(

@@ -1,13 +1,14 @@
 import { stat } from 'node:fs/promises';
 import { COMPLETENESS } from '../../evidence/completeness.ts';
+import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import { EXIT_CODES, type VerificationReport, verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
+import { now } from '../station/clock.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { print } from '../terminal/wrapped.ts';
-import { MAX_RECORD_BYTES } from '../verify-limit.ts';
 import { isPackage, readersTrust } from './readers-trust.ts';
 import { trustedTime } from './time-stamp.ts';
 import { verifyFolder } from './verify-folder.ts';
@@ -43,8 +44,7 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
   if (await isFolder(path)) return verifyFolder(path, { ...options, trust });
   const bytes = await readBytes(path, 'record', MAX_RECORD_BYTES);
   const time = await trustedTime(path, bytes, options);
-  const readAt = new Date().toISOString();
-  const report = verifyRecord(bytes, trust, time, readAt);
+  const report = verifyRecord(bytes, trust, time, now());
   if (options.json === true) process.stdout.write(asJson(path, report));
   else print(reportLines(path, report));
   return EXIT_CODES[report.verdict];
