@@ -4,11 +4,12 @@ import { COMPLETENESS } from '../evidence/completeness.ts';
 import { JUDGED_AGAIN } from '../evidence/judged-again.ts';
 import { MAX_RECORD_BYTES } from '../evidence/record.ts';
 import type { TrustList } from '../evidence/trust.ts';
+import { VERDICTS } from '../evidence/verdict.ts';
 import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
 
 const findingSchema = z.strictObject({
   file: z.string(),
-  verdict: z.enum(['authentic', 'incomplete', 'rejected', 'unreadable', 'untrusted', 'other-rules']),
+  verdict: z.enum(VERDICTS),
   /** The first check that failed, or why it was not judged again, in words. */
   fault: z.string().nullable(),
   /** Names of all checks that failed. */

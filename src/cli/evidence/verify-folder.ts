@@ -1,10 +1,11 @@
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { TrustList } from '../../evidence/trust.ts';
-import { EXIT_CODES, type Verdict } from '../../evidence/verify.ts';
+import { VERDICTS, type Verdict } from '../../evidence/verdict.ts';
 import { onAllCores } from '../../files/threads.ts';
 import { type Finding, findingOf, findingsSchema, simulatedText } from '../../package/finding.ts';
 import { ProblemError } from '../../problem.ts';
+import { VERIFICATION } from '../../report/verification.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { progress } from '../terminal/progress.ts';
@@ -45,39 +46,19 @@ function linesOf(findings: readonly Finding[]): readonly string[] {
   const count = (wanted: Verdict) => findings.filter(({ verdict }) => verdict === wanted).length;
   const lines = bad.map(
     ({ file, verdict, fault }) =>
-      `${WORD[verdict].toUpperCase()} ${safeLine(file)}: ${safeLine(fault ?? '')}`,
+      `${VERIFICATION[verdict].word.toUpperCase()} ${safeLine(file)}: ${safeLine(fault ?? '')}`,
   );
-  const counts = GRAVITY.toReversed()
+  const counts = VERDICTS.toReversed()
     .filter((verdict) => verdict === 'authentic' || count(verdict) > 0)
-    .map((verdict) => `${count(verdict)} ${WORD[verdict]}`);
+    .map((verdict) => `${count(verdict)} ${VERIFICATION[verdict].word}`);
   const simulated = simulatedText(findings);
   const total = `${findings.length} records: ${counts.join(', ')}`;
   return [...lines, total, ...(simulated === '' ? [] : [simulated])];
 }
 
-const WORD: Readonly<Record<Verdict, string>> = {
-  authentic: 'authentic',
-  incomplete: 'authentic but not complete',
-  rejected: 'not authentic',
-  unreadable: 'unreadable',
-  untrusted: 'untrusted',
-  'other-rules': 'not judged again',
-};
-
-const GRAVITY: readonly Verdict[] = [
-  'rejected',
-  'unreadable',
-  'untrusted',
-  'other-rules',
-  'incomplete',
-  'authentic',
-];
-
-/** Of many records it is asked whether they are what was sealed; that some jobs were not finished is no fault of theirs. */
 function gravest(findings: readonly Finding[]): ExitCode {
-  const worst = GRAVITY.find((verdict) => findings.some((one) => one.verdict === verdict));
-  if (worst === undefined) return EXIT.failed;
-  return worst === 'incomplete' ? EXIT.done : EXIT_CODES[worst];
+  const worst = VERDICTS.find((verdict) => findings.some((one) => one.verdict === verdict));
+  return worst === undefined ? EXIT.failed : VERIFICATION[worst].exitOfMany;
 }
 
 /** So few are checked sooner than a thread has started. */

@@ -1,21 +1,13 @@
 import type { Check } from '../../evidence/check.ts';
+import type { PackageVerdict } from '../../evidence/verdict.ts';
 import type { PackageLog } from '../../package/checks.ts';
 import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
 import { lastWithoutGap, type Questioned, questionedIn } from '../../package/station-entries.ts';
 import { cylindersOf, SORT_WORD, standOf } from '../../report/impact.ts';
+import { OF_PACKAGE } from '../../report/verification.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { counted, someOf } from './package-text.ts';
-
-export type PackageVerdict = 'authentic' | 'rejected' | 'untrusted' | 'other-rules';
-
-const HEADLINE: Readonly<Record<PackageVerdict, string>> = {
-  authentic: 'AUTHENTIC and whole, made by a trusted station.',
-  rejected: 'NOT authentic or NOT whole. Do not rely on it.',
-  untrusted: 'Authentic and whole, but the station that made it is NOT trusted.',
-  'other-rules':
-    'AUTHENTIC and whole, but some jobs were judged by rules that this version does not know: NOT judged again.',
-};
-const MARK = { passed: '[ok]  ', failed: '[FAIL]', 'not-applicable': '[-]   ' } as const;
+import { checkLines } from './report-lines.ts';
 
 /** What verification found, before it is put in words. */
 export interface PackageReport {
@@ -39,9 +31,9 @@ export function packageLines(folder: string, report: PackageReport): readonly st
   const headline = questions.length === 0 || verdict === 'rejected' ? '' : ` ${questionHeadline(report)}`;
   const left = leftOut.map(({ job, because }) => `  left out: job ${safeLine(job)}, ${safeLine(because)}`);
   return [
-    `${safeLine(folder)}: ${HEADLINE[verdict]}${headline}${report.simulated === '' ? '' : ` ${report.simulated}`}`,
+    `${safeLine(folder)}: ${OF_PACKAGE[verdict]}${headline}${report.simulated === '' ? '' : ` ${report.simulated}`}`,
     `  ${safeLine(index.purpose)}; station ${safeLine(index.station)}; ${counted(jobs.length, 'record')}; asked for ${safeLine(asked.join(', ')) || 'all jobs'}`,
-    ...checks.map(({ name, outcome, detail }) => `  ${MARK[outcome]} ${name.padEnd(13)} ${safeLine(detail)}`),
+    ...checkLines(checks),
     ...(questions.length === 0 ? [] : ['  PUT IN QUESTION by what was learned later:', ...questions]),
     ...someOf(left, PACKAGE_FILES.index),
     ...(verdict === 'rejected'

@@ -13,13 +13,14 @@ import {
 import { PACKAGE_FILES, type PackageIndex, readIndex } from '../../package/format.ts';
 import { filesIn, logIn, MAX_BYTES, MAX_NOTE_BYTES, type Read, reader } from '../../package/read.ts';
 import { recordsIn } from '../../package/records.ts';
+import { VERIFICATION } from '../../report/verification.ts';
 import { orThrow } from '../../result.ts';
 import { keptCheckpoint } from '../station/log.ts';
-import { EXIT, type ExitCode } from '../terminal/exit.ts';
+import type { ExitCode } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { print } from '../terminal/wrapped.ts';
 import { readersTrust } from './readers-trust.ts';
-import { notProven, type PackageReport, type PackageVerdict, packageLines } from './verify-package-text.ts';
+import { notProven, type PackageReport, packageLines } from './verify-package-text.ts';
 
 export interface PackageOptions {
   readonly trust?: string;
@@ -38,7 +39,7 @@ export async function verifyPackage(folder: string, options: PackageOptions): Pr
   if (options.json === true)
     process.stdout.write(jsonText({ folder, verdict, checks, questioned, notProven: notProven(report) }));
   else print(packageLines(folder, report));
-  return EXIT_OF[verdict];
+  return VERIFICATION[verdict].exitOfMany;
 }
 
 async function reportOn(folder: string, options: PackageOptions): Promise<PackageReport> {
@@ -79,13 +80,6 @@ async function reportOn(folder: string, options: PackageOptions): Promise<Packag
     held: own !== null && own.size > 0 && since?.outcome === 'passed',
   };
 }
-
-const EXIT_OF: Readonly<Record<PackageVerdict, ExitCode>> = {
-  authentic: EXIT.done,
-  rejected: EXIT.failed,
-  untrusted: EXIT.untrusted,
-  'other-rules': EXIT.otherRules,
-};
 
 async function checkSince(
   { files }: PackageIndex,
