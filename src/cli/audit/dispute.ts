@@ -7,13 +7,13 @@ import { foldAll } from '../../job/fold.ts';
 import { normalVin } from '../../job/vin.ts';
 import { PACKAGE_FILES } from '../../package/format.ts';
 import { bearingOn } from '../../package/station-entries.ts';
-import { writePackage } from '../../package/write.ts';
 import { ProblemError } from '../../problem.ts';
 import { disputePaper } from '../../report/dispute.ts';
 import { writePaper } from '../../report/paper.ts';
 import type { Asked } from '../declare/filters.ts';
-import { askedFor, keptFrom } from '../evidence/package.ts';
+import { askedFor } from '../evidence/package.ts';
 import { counted, madeLines } from '../evidence/package-text.ts';
+import { keptFrom, writePackage } from '../evidence/write-package.ts';
 import { programVersion } from '../help/version.ts';
 import { now } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
@@ -41,22 +41,22 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
     if (since === 'diverged') return EXIT.failed;
     const { name } = stateOf(stationFolder);
     const entries = stationFolder.log.stationEntries();
-    const told = [...jobs].sort(byOpening).map(({ stream }) => jobOf(stationFolder, stream));
+    const jobsOpened = [...jobs].sort(byOpening).map(({ stream }) => jobOf(stationFolder, stream));
     const bearing = bearingOn(
       entries,
-      told.map(({ state }) => state),
+      jobsOpened.map(({ state }) => state),
     );
     const made = await writePackage(stationFolder, options.out, {
       purpose: `Dispute, claim ${claim}`,
       asked: askedFor(options),
       jobs,
       since,
-      told: bearing,
+      stationEntries: bearing,
       papers: options.papers !== false,
       extra: async ({ size, root }) => {
         const paper = disputePaper({
           claim,
-          jobs: told,
+          jobs: jobsOpened,
           station: { name, entries, impacts: impactsOf(entries) },
           log: { size, root: root.toString('hex') },
           program: `plugmark ${programVersion()}`,

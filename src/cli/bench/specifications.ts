@@ -2,7 +2,6 @@
 
 import { canonical } from '../../evidence/canonical.ts';
 import type { Stamp } from '../../evidence/log.ts';
-import { readJson } from '../../files/input.ts';
 import { found, type LibraryEntry, libraryEntrySchema } from '../../job/library.ts';
 import { specifiedBy } from '../../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
@@ -10,6 +9,7 @@ import { gapLimitsOf } from '../../plug/gap.ts';
 import { type Problem, ProblemError, problemFromZod } from '../../problem.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
 import { stamp } from '../station/clock.ts';
+import { readJson } from '../station/json-file.ts';
 import { folderOf, type Scope } from '../station/scope.ts';
 import { openStationFolder, recordStation, type StationFolder, stateOf } from '../station/station.ts';
 import { libraryIn, readStationFile } from '../station/station-file.ts';

@@ -1,7 +1,6 @@
 /** What `plugmark window` is asked about: an order and a station, or what was typed in their place. */
 
 import { z } from 'zod';
-import { readJson } from '../../files/input.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { type Decision, USUAL_DECISION } from '../../job/basis.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
@@ -15,6 +14,7 @@ import {
 } from '../../plug/specification.ts';
 import { ProblemError, problemFromZod } from '../../problem.ts';
 import { today } from '../station/clock.ts';
+import { readJson } from '../station/json-file.ts';
 import { readStationFile } from '../station/station-file.ts';
 
 export interface WindowOptions {

@@ -1,7 +1,7 @@
 import { impactsOf } from '../../audit/impact-state.ts';
 import type { SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { PACKAGE_FILES } from '../../package/format.ts';
-import { type Written, writePackage } from '../../package/write.ts';
+import type { NewFile } from '../../package/make.ts';
 import { ProblemError } from '../../problem.ts';
 import { impactPaper } from '../../report/impact.ts';
 import { vehiclesCsv } from '../../report/impact-csv.ts';
@@ -9,12 +9,12 @@ import { writePaper } from '../../report/paper.ts';
 import { answersTo, filterOf } from '../audit/ask.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
 import { programVersion } from '../help/version.ts';
-import { findings, keptCheckpoint, words } from '../station/log.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { madeLines } from './package-text.ts';
+import { keptFrom, writePackage } from './write-package.ts';
 
 interface PackageOptions extends Scope, Asked {
   readonly out: string;
@@ -46,26 +46,13 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
       asked,
       jobs,
       since,
-      told: stationFolder.log.stationEntries(),
+      stationEntries: stationFolder.log.stationEntries(),
       papers: options.papers !== false,
       extra: (log) => impactFiles(stationFolder, numbers, log),
     });
     print(madeLines(options.out, made));
     return EXIT.done;
   });
-}
-
-/** The checkpoint that somebody kept; says so where the log does not begin with it, for then nothing more can be proven. */
-export async function keptFrom(
-  stationFolder: StationFolder,
-  file: string | undefined,
-): Promise<SignedCheckpoint | null | 'diverged'> {
-  if (file === undefined) return null;
-  const kept = await keptCheckpoint(file);
-  const [finding] = findings(stationFolder, [kept]);
-  if (finding === undefined || finding.kind === 'extends') return kept;
-  print([words(finding), 'No package was made.']);
-  return 'diverged';
 }
 
 /** What was asked for, as the index says it. */
@@ -77,8 +64,8 @@ async function impactFiles(
   { log }: StationFolder,
   jobs: ReadonlySet<string>,
   { size, root }: SignedCheckpoint,
-): Promise<readonly Written[]> {
-  const files: Written[] = [];
+): Promise<readonly NewFile[]> {
+  const files: NewFile[] = [];
   for (const one of impactsOf(log.stationEntries())) {
     if (!one.items.some(({ job }) => jobs.has(job))) continue;
     const stem = `${PACKAGE_FILES.impacts}/${one.assessment}`;

@@ -2,14 +2,14 @@ import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { TrustList } from '../../evidence/trust.ts';
 import { VERDICTS, type Verdict } from '../../evidence/verdict.ts';
-import { onAllCores } from '../../files/threads.ts';
-import { type Finding, findingOf, findingsSchema, simulatedText } from '../../package/finding.ts';
+import { type Finding, simulatedText } from '../../package/finding.ts';
 import { ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
+import { verifyFiles } from './verify-files.ts';
 
 const SUFFIX = '.record.json';
 
@@ -30,13 +30,13 @@ export async function verifyFolder(
   if (files.length === 0) throw new ProblemError(noRecords(folder));
   const findings: Finding[] = [];
   const bar = progress('records', files.length);
-  await spread(files, options.trust, (some) => {
+  await verifyFiles(files, options.trust, (some) => {
     findings.push(...some);
     bar.at(findings.length);
   });
   bar.end();
   findings.sort((a, b) => (a.file < b.file ? -1 : 1));
-  if (options.json === true) process.stdout.write(jsonText(findings.map(({ says, ...rest }) => rest)));
+  if (options.json === true) process.stdout.write(jsonText(findings.map(({ stated, ...rest }) => rest)));
   else print(linesOf(findings));
   return gravest(findings);
 }
@@ -60,27 +60,6 @@ function gravest(findings: readonly Finding[]): ExitCode {
   const worst = VERDICTS.find((verdict) => findings.some((one) => one.verdict === verdict));
   return worst === undefined ? EXIT.failed : VERIFICATION[worst].exitOfMany;
 }
-
-/** So few are checked sooner than a thread has started. */
-const FEW = 8;
-
-/** Checks the files on all cores. */
-export async function spread(
-  files: readonly string[],
-  trust: TrustList,
-  take: (findings: readonly Finding[]) => void,
-): Promise<void> {
-  if (files.length <= FEW) return take(files.map((file) => findingOf(file, trust)));
-  await onAllCores({ ...THREAD, workerData: { trust } }, files, (answer) =>
-    take(findingsSchema.parse(answer)),
-  );
-}
-
-const THREAD = {
-  built: new URL('../../package/verify-worker.js', import.meta.url),
-  source: new URL('../../package/verify-worker.ts', import.meta.url),
-  batch: 16,
-};
 
 function noRecords(folder: string) {
   return {

@@ -1,26 +1,11 @@
-import type { Check } from '../../evidence/check.ts';
-import type { PackageVerdict } from '../../evidence/verdict.ts';
-import type { PackageLog } from '../../package/checks.ts';
-import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
+import { PACKAGE_FILES } from '../../package/format.ts';
 import { lastWithoutGap, type Questioned, questionedIn } from '../../package/station-entries.ts';
+import type { PackageReport } from '../../package/verify.ts';
 import { cylindersOf, SORT_WORD, standOf } from '../../report/impact.ts';
 import { OF_PACKAGE } from '../../report/verification.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { counted, someOf } from './package-text.ts';
 import { checkLines } from './report-lines.ts';
-
-/** What verification found, before it is put in words. */
-export interface PackageReport {
-  readonly index: PackageIndex;
-  readonly verdict: PackageVerdict;
-  readonly checks: readonly Check[];
-  /** A sentence where it cannot be read. */
-  readonly log: PackageLog | string;
-  /** A sentence where jobs in it were simulated, else empty. */
-  readonly simulated: string;
-  /** The package was held against an older checkpoint. */
-  readonly held: boolean;
-}
 
 /** The findings as an auditor reads them: the verdict, what was checked, what is in question, what is not proven. */
 export function packageLines(folder: string, report: PackageReport): readonly string[] {

@@ -8,11 +8,12 @@ import { now } from '../station/clock.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { print } from '../terminal/wrapped.ts';
-import { isPackage, readersTrust } from './readers-trust.ts';
+import { isPackage } from './package-folder.ts';
+import { readersTrust } from './readers-trust.ts';
 import { reportLines } from './report-lines.ts';
 import { trustedTime } from './time-stamp.ts';
 import { verifyFolder } from './verify-folder.ts';
-import { verifyPackage } from './verify-package.ts';
+import { verifyPackageFolder } from './verify-package.ts';
 
 export interface VerifyOptions {
   readonly trust?: string;
@@ -26,7 +27,7 @@ export interface VerifyOptions {
 export async function verify(path: string, options: VerifyOptions): Promise<ExitCode> {
   if (await isPackage(path)) {
     if (options.time !== undefined) throw new ProblemError(timeOfPackage(path));
-    return verifyPackage(path, options);
+    return verifyPackageFolder(path, options);
   }
   if (options.kept !== undefined) throw new ProblemError(indexMissing(path));
   const { list: trust, fault } = await readersTrust(options.trust, path);
