@@ -1,6 +1,7 @@
 /** What an auditor asks of jobs: who, with what, how it came out, and everything that wants an explanation. */
 import { unfit } from '../instrument/fitness.ts';
 import { readingFor } from '../job/measurement.ts';
+import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { formatGap } from '../quantity/length.ts';
 import { formatTorque } from '../quantity/torque.ts';
 import type { AttemptRow } from './attempt.ts';
@@ -98,8 +99,8 @@ export function attemptException(row: AttemptRow): readonly string[] {
   const censored = row.censored === null ? null : CENSORED[row.censored];
   const value =
     valueSi === null ? '' : ` (${quantity === 'torque' ? formatTorque(valueSi) : formatGap(valueSi, 3)})`;
-  if (result === 'NotOK') return [`${which}: NOT OK, too ${side ?? 'far out'}${value}`];
-  if (result === 'NotDecidable') return [`${which}: UNDECIDED${value}`];
+  if (result === 'NotOK') return [`${which}: ${EVALUATION_WORD.NotOK}, too ${side ?? 'far out'}${value}`];
+  if (result === 'NotDecidable') return [`${which}: ${EVALUATION_WORD.NotDecidable}${value}`];
   return censored === null ? [] : [`${which}: ${censored}`];
 }
 

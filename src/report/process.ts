@@ -1,6 +1,8 @@
 /** What a process can do, for people: one group in full, many groups in a table, and the paper with its charts. */
+
 import type { ProcessRow } from '../audit/attempt.ts';
 import { type ProcessGroup, type ProcessSeries, type Series, valuesOf } from '../audit/capability.ts';
+import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import type { Problem } from '../problem.ts';
 import { ok, type Result } from '../result.ts';
 import type { Capability, Coarse, Estimate } from '../statistics/capability.ts';
@@ -45,7 +47,7 @@ export const GROUP_HEAD = [
   'Cp',
   'Cpk',
   'Cpk 95 %',
-  'NOT OK first',
+  `${EVALUATION_WORD.NotOK} first`,
   'at worst',
   'no value',
   'stands',
@@ -93,11 +95,13 @@ export function groupLines(group: ProcessGroup): readonly string[] {
   return [
     groupName(group),
     ...seriesLines('Process, first attempts on their plugs', group.process, unitOf(group)),
-    ...share('NOT OK', notOkFirst),
+    ...share(EVALUATION_WORD.NotOK, notOkFirst),
     ...(unknown === 0
       ? []
-      : [`  Without a verdict: ${unknown}; were all of them NOT OK: ${shareText(notOkAtWorst)}.`]),
-    ...share('UNDECIDED', notDecidableFirst),
+      : [
+          `  Without a verdict: ${unknown}; were all of them ${EVALUATION_WORD.NotOK}: ${shareText(notOkAtWorst)}.`,
+        ]),
+    ...share(EVALUATION_WORD.NotDecidable, notDecidableFirst),
     ...(reasons.length === 0
       ? []
       : [`First attempts without a value, in no mean and no index: ${reasons.join(', ')}.`]),

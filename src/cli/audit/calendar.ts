@@ -8,6 +8,7 @@ import { offBy } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { ProblemError } from '../../problem.ts';
 import type { IntervalBounds } from '../../statistics/staircase.ts';
+import { now } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
 import { readStationFile } from '../station/station-file.ts';
@@ -30,7 +31,7 @@ export async function showCalendar(options: CalendarOptions): Promise<ExitCode> 
   // The station file is newer than what jobs recorded, where it is at hand.
   const named = options.data === undefined ? (await readStationFile(options.station)).instruments : [];
   return await withStationFolder(options, async (stationFolder) => {
-    const made = new Date().toISOString();
+    const made = now();
     const inUse = inUseOf(stationFolder, named);
     const lines = calendar(inUse, {
       today: made.slice(0, 10),

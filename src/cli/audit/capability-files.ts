@@ -1,4 +1,5 @@
 /** What is written of a process: a PDF and its charts as SVG, of each group in a folder of its own where there are several. */
+
 import { join } from 'node:path';
 import { type ProcessGroup, valuesOf } from '../../audit/capability.ts';
 import { outputFolder, writeWhole } from '../../files/output.ts';
@@ -9,6 +10,7 @@ import { writePaper } from '../../report/paper.ts';
 import { chartTitle, type ProcessCharts, processCharts, processPaper, unitOf } from '../../report/process.ts';
 import type { Result } from '../../result.ts';
 import { programVersion } from '../help/version.ts';
+import { now } from '../station/clock.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -70,7 +72,7 @@ export async function writeGroup(
   const paper = processPaper(group, charts, {
     station: stateOf(stationFolder).name,
     program: `plugmark ${programVersion()}`,
-    madeAt: new Date().toISOString(),
+    madeAt: now(),
   });
   const readings = valuesOf(group.process.rows);
   const files: (readonly [string, string | Uint8Array])[] = [

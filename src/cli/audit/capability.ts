@@ -13,12 +13,13 @@ import type { TextSize } from '../../report/charts/plain.ts';
 import { GROUP_HEAD, groupLines, groupRow, type ProcessCharts, processCharts } from '../../report/process.ts';
 import type { Result } from '../../result.ts';
 import { speaksUtf8 } from '../bench/run.ts';
+import type { Asked } from '../declare/filters.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
-import { type Asked, filterOf } from './ask.ts';
+import { filterOf } from './ask.ts';
 import { captionOf, limitsOf, writeGroup, writeGroups } from './capability-files.ts';
 
 export interface CapabilityOptions extends Scope, Asked {

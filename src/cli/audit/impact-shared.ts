@@ -1,9 +1,10 @@
 /** What the commands on impact assessments share: the log's own entries, telling of an impact assessment, its papers, and what a person gives. */
+
 import { join } from 'node:path';
 import type { Sorted } from '../../audit/impact-items.ts';
 import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { readCheckpoint } from '../../evidence/checkpoint.ts';
-import type { Stamp, StationEntry } from '../../evidence/log.ts';
+import type { StationEntry } from '../../evidence/log.ts';
 import { stationOf } from '../../evidence/station.ts';
 import type { StationEvent } from '../../evidence/station-event.ts';
 import { outputFolder, writeWhole } from '../../files/output.ts';
@@ -14,6 +15,7 @@ import { judgedAgainCsv, vehiclesCsv } from '../../report/impact-csv.ts';
 import { writePaper } from '../../report/paper.ts';
 import { orThrow } from '../../result.ts';
 import { programVersion } from '../help/version.ts';
+import { stamp } from '../station/clock.ts';
 import { newCheckpoint, type Signer, signerOf } from '../station/log.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
@@ -55,7 +57,7 @@ export function record(
   by: string,
 ): AuditSession {
   const drafts = events.map((event) => ({ by, event }));
-  return sessionWith(stationFolder, [...entries, ...stationFolder.log.appendStation(drafts, now())]);
+  return sessionWith(stationFolder, [...entries, ...stationFolder.log.appendStation(drafts, stamp())]);
 }
 
 /** A impact assessment with its jobs, as lines for people. */
@@ -157,7 +159,3 @@ export const person = (name: string) => optionText(name, '--by', 80);
 export const words = (text: string, where: string) => optionText(text, where, 200);
 
 export { print } from '../terminal/wrapped.ts';
-export const now = (): Stamp => ({
-  at: new Date().toISOString(),
-  monoUs: Number(process.hrtime.bigint() / 1000n),
-});

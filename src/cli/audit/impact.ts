@@ -9,6 +9,7 @@ import { outputFolder } from '../../files/output.ts';
 import type { Certificate } from '../../instrument/certificate.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { today } from '../station/clock.ts';
 import type { Scope } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -18,7 +19,6 @@ import {
   impactOf,
   inSession,
   linesOf,
-  now,
   person,
   print,
   record,
@@ -43,8 +43,7 @@ export function impact(tool: string, options: AssessOptions): Promise<ExitCode> 
     const { certificate: asFound, digest } = await readCertificateFile(options.asFound);
     const { stationFolder, entries, impacts } = session;
     const since = options.since ?? null;
-    const today = now().at.slice(0, 10);
-    const span = orThrow(spanOf(entries, { tool, asFound, since, today }));
+    const span = orThrow(spanOf(entries, { tool, asFound, since, today: today() }));
     const before = onFinding(impacts, digest);
     const judged = judgedIn(stationFolder, tool, asFound, span, before);
     const by = person(options.by);

@@ -13,7 +13,7 @@ import { saying } from '../../../sim/technician/saying.ts';
 import { told } from '../../../sim/technician/told.ts';
 import { work } from '../../../sim/work.ts';
 import type { Stamp } from '../../evidence/log.ts';
-import { exampleFile, readJson } from '../../files/input.ts';
+import { exampleFile } from '../../files/input.ts';
 import { USUAL_DECISION } from '../../job/basis.ts';
 import { createBench } from '../../job/bench.ts';
 import type { Command } from '../../job/command.ts';
@@ -23,6 +23,8 @@ import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { USUAL_ROUTINE } from '../../job/routine.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { today } from '../station/clock.ts';
+import { readJson } from '../station/json-file.ts';
 import { openInLog, openStation, type Station } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { finish } from './finish.ts';
@@ -171,8 +173,6 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
     },
   };
 }
-
-const today = () => new Date().toISOString().slice(0, 10);
 
 /** Every run in the same folder is a job of its own. */
 async function demoOrder(cylinders: number, station: Station): Promise<WorkOrder> {

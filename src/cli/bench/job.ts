@@ -2,8 +2,6 @@ import { Subject } from 'rxjs';
 import { openTools } from '../../../drivers/index.ts';
 import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { withFindings } from '../../audit/out-of-tolerance.ts';
-import type { Stamp } from '../../evidence/log.ts';
-import { readJson } from '../../files/input.ts';
 import { offBy } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { type Bench, createBench } from '../../job/bench.ts';
@@ -15,6 +13,8 @@ import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
+import { clock, stamp } from '../station/clock.ts';
+import { readJson } from '../station/json-file.ts';
 import { openInLog, openStation, type Station } from '../station/station.ts';
 import { type LoadedStation, readStationFile } from '../station/station-file.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
@@ -253,7 +253,3 @@ function notOne(jobs: readonly string[], wanted: string | undefined) {
     wanted === undefined ? 'no job of this station is open' : `no open job has the number ${wanted}`;
   return { code: 'none-open', message, next: 'Open a new one with "plugmark job".' };
 }
-
-const originUs = process.hrtime.bigint();
-const clock = { nowUs: () => Number((process.hrtime.bigint() - originUs) / 1000n) };
-const stamp = (): Stamp => ({ at: new Date().toISOString(), monoUs: clock.nowUs() });

@@ -2,10 +2,10 @@
 import { existsSync } from 'node:fs';
 import { open, readdir, rename } from 'node:fs/promises';
 import { join } from 'node:path';
-import { readJson } from '../../files/input.ts';
 import { makeFolder } from '../../files/output.ts';
 import { fileNameOf, type LibraryEntry, libraryEntrySchema, normalName } from '../../job/library.ts';
 import { ProblemError } from '../../problem.ts';
+import { readJson } from '../station/json-file.ts';
 
 /** An entry and the file that it stands in. */
 export interface Kept {

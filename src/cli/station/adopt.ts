@@ -1,9 +1,9 @@
 import { rename, writeFile } from 'node:fs/promises';
 import { sameAddress } from '../../../drivers/bluetooth/adopted.ts';
 import type { Candidate } from '../../../drivers/bluetooth/survey.ts';
-import { readJson } from '../../files/input.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { err, ok, orThrow, type Result } from '../../result.ts';
+import { readJson } from './json-file.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
 
 interface Wanted {

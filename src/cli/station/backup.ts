@@ -6,6 +6,7 @@ import type { Courses } from '../../../db/courses.ts';
 import { type Recovered, recoverLog } from '../../../db/recover.ts';
 import type { FromRecord } from '../../../db/recover-records.ts';
 import type { Finding } from '../../evidence/kept-checkpoints.ts';
+import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import { stationOf } from '../../evidence/station.ts';
 import { verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
@@ -15,7 +16,7 @@ import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, problemText, safeLine } from '../terminal/exit.ts';
 import { askYes } from '../terminal/questions.ts';
 import { print as printWrapped } from '../terminal/wrapped.ts';
-import { MAX_RECORD_BYTES } from '../verify-limit.ts';
+import { now } from './clock.ts';
 import { folderOf, type Scope } from './scope.ts';
 import { inLogsPlace, keyMissing, keyPath, openStationFolder, readTrust, renewTrust } from './station.ts';
 import { logPath, logThere, stationKeysIn, TRUST_FILE } from './station-log.ts';
@@ -48,9 +49,9 @@ export async function restore(
   open: () => Dialogue = openDialogue,
 ): Promise<ExitCode> {
   const folder = await folderOf(options);
-  const now = new Date().toISOString().slice(0, 19).replace(/[-:]/g, '');
+  const at = now().slice(0, 19).replace(/[-:]/g, '');
   const restored = await restoreLog(backup, logPath(folder), {
-    suffix: `before-${now}`,
+    suffix: `before-${at}`,
     keys: await knownKeys(folder),
     agree: (courses) => agreed(logPath(folder), courses, options.setAside === true, open),
   });

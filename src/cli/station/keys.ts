@@ -9,6 +9,7 @@ import { orThrow } from '../../result.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { askSecret, SECRETS } from '../terminal/secret.ts';
+import { stamp } from './clock.ts';
 import { folderOf, type Scope } from './scope.ts';
 import {
   currentKey,
@@ -155,9 +156,9 @@ type Change = (
 async function changing(options: Scope, change: Change): Promise<ExitCode> {
   const stationFolder = await openStationFolder(await folderOf(options));
   try {
-    const stamp = { at: new Date().toISOString(), monoUs: Number(process.hrtime.bigint() / 1000n) };
-    const events = await change(stationFolder, stateOf(stationFolder), stamp);
-    if (events.length > 0) await recordStation(stationFolder, events, stamp);
+    const at = stamp();
+    const events = await change(stationFolder, stateOf(stationFolder), at);
+    if (events.length > 0) await recordStation(stationFolder, events, at);
     return EXIT.done;
   } finally {
     stationFolder.log.close();

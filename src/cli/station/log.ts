@@ -3,7 +3,7 @@ import type { StationKey } from '../../../db/keyfile.ts';
 import { readCheckpoint, type SignedCheckpoint, signCheckpoint } from '../../evidence/checkpoint.ts';
 import { type Finding, heldAgainst } from '../../evidence/kept-checkpoints.ts';
 import { consistencyProof, inclusionProof, treeRoot } from '../../evidence/merkle.ts';
-import { openRecord } from '../../evidence/record.ts';
+import { MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
 import type { StationState } from '../../evidence/station.ts';
 import { readBytes } from '../../files/input.ts';
 import { outputFile, writeInPlace } from '../../files/output.ts';
@@ -12,7 +12,6 @@ import { orThrow } from '../../result.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { print } from '../terminal/wrapped.ts';
-import { MAX_RECORD_BYTES } from '../verify-limit.ts';
 import { type Scope, withStationFolder } from './scope.ts';
 import { currentKey, type StationFolder, stateOf } from './station.ts';
 

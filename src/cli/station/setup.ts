@@ -1,7 +1,6 @@
 import { existsSync } from 'node:fs';
 import { link, open, rm } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
-import type { Stamp } from '../../evidence/log.ts';
 import { misdescribed } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { workOrderSchema } from '../../job/order.ts';
@@ -19,6 +18,7 @@ import {
   type SoFar,
   type Wordings,
 } from '../terminal/questions.ts';
+import { stamp, today } from './clock.ts';
 import { openStation, recordStation, stateOf, usualFolder } from './station.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
 
@@ -92,13 +92,12 @@ async function withTool(dialogue: Dialogue, base: string, file: StationFile): Pr
 /** A tool whose description an instrument can rest on: with its certificate read, or with limits. */
 async function askTool(dialogue: Dialogue, base: string, before: readonly Tool[]): Promise<Tool> {
   dialogue.say(`\nTool ${before.length + 1}`);
-  const today = new Date().toISOString().slice(0, 10);
   for (;;) {
     const tool = await askObject(
       { dialogue, wordings: toolWordings(base, before), later: LATER },
       toolSchema,
     );
-    const problem = misdescribed(await withCertificate(tool, base), today);
+    const problem = misdescribed(await withCertificate(tool, base), today());
     if (problem === null) return tool;
     refuse(dialogue, problem.where ?? tool.id, `${problem.message}. ${problem.next}`);
   }
@@ -261,9 +260,4 @@ const fileThere = (where: string): Problem => ({
   where,
   message: 'a station file is there already',
   next: 'Edit it by hand, or name another with --station.',
-});
-
-const stamp = (): Stamp => ({
-  at: new Date().toISOString(),
-  monoUs: Number(process.hrtime.bigint() / 1000n),
 });

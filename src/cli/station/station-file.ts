@@ -2,11 +2,11 @@ import { dirname, join, resolve } from 'node:path';
 import { z } from 'zod';
 import { driverConfigSchema } from '../../../drivers/config.ts';
 import { retentionSchema } from '../../audit/retention.ts';
-import { readJson } from '../../files/input.ts';
 import { type Instrument, instrumentSchema } from '../../instrument/instrument.ts';
 import { type Decision, decisionSchema, USUAL_DECISION } from '../../job/basis.ts';
 import { type Routine, routineSchema, USUAL_ROUTINE } from '../../job/routine.ts';
 import { readCertificate } from '../audit/certificate.ts';
+import { readJson } from './json-file.ts';
 import { usualFolder } from './station.ts';
 
 /** The station file: what the station is called, where its log lives, which tools it has. Documented in the README. */
