@@ -44,7 +44,7 @@ const PURE = [
 const DESKS = ['audit', 'bench', 'evidence', 'station', 'study', 'declare', 'help', 'terminal'];
 /** A file of the command line that lies at no desk, and what starts the program, which may. */
 const STRAY = `^src/cli/(?!(${DESKS.join('|')})/)`;
-const STARTS = '^src/cli/(bin|main)\\.ts$';
+const STARTS = '^src/cli/(bin|main|needed-node)\\.ts$';
 const STRAY_COMMENT = 'a command belongs to a desk; only what starts the program lies beside the desks';
 /** Built into the language's run time and free of I/O: hashing and byte handling are functions of their arguments. */
 const PURE_CORE = '^(node:)?(crypto|util|buffer)$';
