@@ -1,4 +1,5 @@
 /** What lies in the folder of a package: plain files only, for a link could lead anywhere and a device has no end. */
+
 import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
 import { lstat, readdir, stat } from 'node:fs/promises';
@@ -7,6 +8,7 @@ import { progress } from '../cli/terminal/progress.ts';
 import { readCheckpoint } from '../evidence/checkpoint.ts';
 import { readBytes } from '../files/input.ts';
 import { ProblemError } from '../problem.ts';
+import type { ProblemCode } from '../problem-code.ts';
 import { orThrow } from '../result.ts';
 import { type PackageLog, stationIn } from './checks.ts';
 import {
@@ -40,7 +42,7 @@ export function reader(folder: string): Read {
   };
 }
 
-function problem(code: string, where: string, why: string): ProblemError {
+function problem(code: ProblemCode, where: string, why: string): ProblemError {
   return new ProblemError({
     code,
     where,

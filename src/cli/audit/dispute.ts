@@ -9,6 +9,7 @@ import { PACKAGE_FILES } from '../../package/format.ts';
 import { bearingOn } from '../../package/station-entries.ts';
 import { writePackage } from '../../package/write.ts';
 import { ProblemError } from '../../problem.ts';
+import type { ProblemCode } from '../../problem-code.ts';
 import { disputePaper } from '../../report/dispute.ts';
 import { writePaper } from '../../report/paper.ts';
 import { askedFor, keptFrom } from '../evidence/package.ts';
@@ -147,4 +148,5 @@ function claimOf(text: string): string {
   );
 }
 
-const problem = (code: string, message: string, next: string) => new ProblemError({ code, message, next });
+const problem = (code: ProblemCode, message: string, next: string) =>
+  new ProblemError({ code, message, next });

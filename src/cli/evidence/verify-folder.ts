@@ -4,7 +4,7 @@ import type { TrustList } from '../../evidence/trust.ts';
 import { EXIT_CODES, type Verdict } from '../../evidence/verify.ts';
 import { onAllCores } from '../../files/threads.ts';
 import { type Finding, findingOf, findingsSchema, simulatedText } from '../../package/finding.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { progress } from '../terminal/progress.ts';
@@ -101,7 +101,7 @@ const THREAD = {
   batch: 16,
 };
 
-function noRecords(folder: string) {
+function noRecords(folder: string): Problem {
   return {
     code: 'no-records',
     where: folder,

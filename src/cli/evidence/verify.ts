@@ -3,7 +3,7 @@ import { COMPLETENESS } from '../../evidence/completeness.ts';
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import { EXIT_CODES, type VerificationReport, verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -85,7 +85,7 @@ async function isFolder(path: string): Promise<boolean> {
   }
 }
 
-function timeOfPackage(path: string) {
+function timeOfPackage(path: string): Problem {
   return {
     code: 'time-of-package',
     where: path,
@@ -94,7 +94,7 @@ function timeOfPackage(path: string) {
   };
 }
 
-function indexMissing(path: string) {
+function indexMissing(path: string): Problem {
   return {
     code: 'package-index-missing',
     where: path,
