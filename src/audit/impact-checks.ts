@@ -1,6 +1,8 @@
 /** The last good check before a finding, out of the certificates that the log holds of a tool. */
+
 import type { Certificate } from '../instrument/certificate.ts';
 import type { Problem } from '../problem.ts';
+import type { ProblemCode } from '../problem-code.ts';
 import { err, ok, type Result } from '../result.ts';
 
 /** One time that the tool was entered into the log. */
@@ -118,7 +120,7 @@ function distinct(all: readonly Certificate[]): readonly Certificate[] {
 
 /** A problem with what was found, and its field. */
 export function foundProblem(
-  code: string,
+  code: ProblemCode,
   asFound: Certificate,
   field: string,
   message: string,

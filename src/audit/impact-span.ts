@@ -30,7 +30,7 @@ export interface Span {
 }
 
 /**
- * The span of an impact assessment. Problems: `tool-unknown`, `serial-missing`, `as-found-other-serial`, `certificate-unit`,
+ * The span of an impact assessment. Problems: `tool-unknown`, `serial-missing`, `certificate-other-serial`, `certificate-unit`,
  * `certificate-in-future`, `certificate-unknown`, `certificates-overlap`, `as-found-too-early`.
  */
 export function spanOf(entries: readonly StationEntry[], input: ImpactInput): Result<Span> {
@@ -132,7 +132,7 @@ function mistaken(
     );
   if (!serials.has(asFound.serial))
     return problem(
-      'as-found-other-serial',
+      'certificate-other-serial',
       asFound,
       'serial',
       `it is for serial number ${asFound.serial}, but tool ${tool} is ${[...serials].join(' or ')}`,

@@ -3,6 +3,7 @@ import { instrumentSchema } from '../instrument/instrument.ts';
 import { judgementSchema, windowSchema } from '../metrology/judgement.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
 import { conditionSchema, damageSchema, threadStateSchema } from '../plug/condition.ts';
+import { PROBLEM_CODES } from '../problem-code.ts';
 import { pullSchema } from '../pull/pull.ts';
 import { toolDescriptionSchema } from '../reading.ts';
 import { evidenceSchema } from '../sequence/evidence.ts';
@@ -74,7 +75,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
   z.strictObject({
     type: z.literal('instrument-overridden'),
     tool: toolId,
-    code: z.string(),
+    code: z.enum(PROBLEM_CODES),
     /** Why it would have been refused, in words. */
     refusal: z.string(),
     by: z.string().min(1).max(80),

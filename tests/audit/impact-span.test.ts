@@ -68,7 +68,7 @@ describe('the span of an impact assessment', () => {
       recorded('2025-02-01', A, 'EXAMPLE-W-1', 'old-name'),
       recorded('2026-03-05', null, 'X-9'),
     );
-    expect(code(spanned(never))).toBe('as-found-other-serial');
+    expect(code(spanned(never))).toBe('certificate-other-serial');
   });
 
   describe('where the laboratory gives every certificate the same number', () => {
@@ -130,7 +130,7 @@ describe('the span of an impact assessment', () => {
       log(recorded('2026-02-01', B)),
       certificate('AF-1', '2026-09-01', { serial: 'X-9' }),
     );
-    expect(result).toMatchObject({ ok: false, error: { code: 'as-found-other-serial' } });
+    expect(result).toMatchObject({ ok: false, error: { code: 'certificate-other-serial' } });
     expect(!result.ok && result.error.message).toContain('X-9');
     expect(!result.ok && result.error.message).toContain('EXAMPLE-W-1');
   });

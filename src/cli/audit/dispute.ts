@@ -8,6 +8,7 @@ import { normalVin } from '../../job/vin.ts';
 import { PACKAGE_FILES } from '../../package/format.ts';
 import { bearingOn } from '../../package/station-entries.ts';
 import { ProblemError } from '../../problem.ts';
+import type { ProblemCode } from '../../problem-code.ts';
 import { disputePaper } from '../../report/dispute.ts';
 import { writePaper } from '../../report/paper.ts';
 import type { Asked } from '../declare/filters.ts';
@@ -149,4 +150,5 @@ function claimOf(text: string): string {
   );
 }
 
-const problem = (code: string, message: string, next: string) => new ProblemError({ code, message, next });
+const problem = (code: ProblemCode, message: string, next: string) =>
+  new ProblemError({ code, message, next });

@@ -158,7 +158,7 @@ function permissibleOf(
   if (given !== undefined) return { kind: 'relative', percent: given };
   if (permissibleDeviation !== undefined) return permissibleDeviation;
   throw new ProblemError({
-    code: 'no-permissible',
+    code: 'permissible-deviation-missing',
     where: id,
     message: 'nothing says how far this tool may be off',
     next: 'Give it with --permissible, in per cent.',

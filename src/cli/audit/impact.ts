@@ -205,7 +205,7 @@ function overlapLines({ impacts }: AuditSession, { made, items }: ImpactAssessme
 
 const nothingSince = ({ assessment, at, by }: ImpactAssessment) =>
   new ProblemError({
-    code: 'impact-made',
+    code: 'impact-exists',
     where: assessment,
     message: `this file was looked back on already, on ${at.slice(0, 10)} by ${by}, and nothing was measured with the tool as it was found since`,
     next: `See "plugmark impact show ${assessment}".`,

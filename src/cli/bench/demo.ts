@@ -21,7 +21,7 @@ import { fold } from '../../job/fold.ts';
 import { openJob } from '../../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { USUAL_ROUTINE } from '../../job/routine.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { today } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
@@ -192,9 +192,9 @@ function stampBy(scheduler: Scheduler): () => Stamp {
   };
 }
 
-function unknownPerson(name: string) {
+function unknownPerson(name: string): Problem {
   return {
-    code: 'technician-unknown',
+    code: 'option-not-valid',
     where: '--technician',
     message: `there is no simulated technician "${name}"`,
     next: `Choose one of: ${Object.keys(PEOPLE).join(', ')}.`,

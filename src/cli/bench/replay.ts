@@ -45,7 +45,7 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
   const stoodFor = stationFile.tools.find(({ quantity }) => quantity === description.quantity);
   if (stoodFor === undefined)
     throw new ProblemError({
-      code: 'tool-missing',
+      code: 'instrument-missing',
       where: file,
       message: `the station has no tool that measures ${description.quantity}`,
       next: 'Name a station file that has one.',

@@ -4,7 +4,7 @@ import { open, readdir, rename } from 'node:fs/promises';
 import { join } from 'node:path';
 import { makeFolder } from '../../files/output.ts';
 import { fileNameOf, type LibraryEntry, libraryEntrySchema, normalName } from '../../job/library.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { readJson } from '../station/json-file.ts';
 
 /** An entry and the file that it stands in. */
@@ -88,7 +88,7 @@ async function jsonFiles(folder: string): Promise<readonly string[]> {
     if (cause instanceof Error && 'code' in cause && cause.code === 'ENOENT') return [];
     throw new ProblemError(
       {
-        code: 'library-unreadable',
+        code: 'file-unreadable',
         where: folder,
         message: 'the folder of the specifications cannot be read',
         next: 'Check the path and the rights on it.',
@@ -98,8 +98,8 @@ async function jsonFiles(folder: string): Promise<readonly string[]> {
   }
 }
 
-const takenBy = (where: string, name: string, file: string) => ({
-  code: 'specification-name-taken',
+const takenBy = (where: string, name: string, file: string): Problem => ({
+  code: 'name-taken',
   where,
   message: `the name "${name}" is taken by ${file}`,
   next: 'Choose another name; a new edition of a source is an entry of its own.',

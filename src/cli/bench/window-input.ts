@@ -46,7 +46,7 @@ export async function orderFrom(typed: string | undefined, options: WindowOption
       : await readJson(options.order, workOrderSchema, 'work order', 'the example in the README');
   if (given === null && typed === undefined)
     throw new ProblemError({
-      code: 'nothing-to-do',
+      code: 'nothing-named',
       message: 'neither a torque nor an order was named',
       next: 'Type a range, for example "25-30 N·m", or give --order FILE.',
     });

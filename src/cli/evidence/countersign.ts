@@ -36,7 +36,7 @@ async function writeNew(path: string, bytes: Uint8Array): Promise<void> {
     if (!(cause instanceof Error && 'code' in cause)) throw cause;
     const message = cause.code === 'EEXIST' ? 'a file is there already' : 'the file cannot be written';
     throw new ProblemError(
-      { code: 'out-file', where: path, message, next: 'Name another file with --out.' },
+      { code: 'file-not-written', where: path, message, next: 'Name another file with --out.' },
       { cause },
     );
   }

@@ -8,6 +8,7 @@ import { makeFolder, outputFolder, writeWhole } from '../../files/output.ts';
 import type { FolderFile, FolderToRead, FolderToWrite } from '../../package/folder.ts';
 import { PACKAGE_FILES } from '../../package/format.ts';
 import { ProblemError } from '../../problem.ts';
+import type { ProblemCode } from '../../problem-code.ts';
 
 /** Whether a folder is a package: it has an index, or what only stands beside one, so that a lost index shows. */
 export async function isPackage(folder: string): Promise<boolean> {
@@ -52,7 +53,7 @@ async function* filesBelow(folder: string): AsyncGenerator<FolderFile> {
   }
 }
 
-function notRead(code: string, where: string, why: string): ProblemError {
+function notRead(code: ProblemCode, where: string, why: string): ProblemError {
   return new ProblemError({
     code,
     where,

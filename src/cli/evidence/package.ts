@@ -34,7 +34,7 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
     );
     if (jobs.length === 0)
       throw new ProblemError({
-        code: 'no-jobs',
+        code: 'nothing-matches',
         where: 'package',
         message: 'no job matches what was asked for',
         next: 'Look with "plugmark ask".',

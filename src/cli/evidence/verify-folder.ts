@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { TrustList } from '../../evidence/trust.ts';
 import { VERDICTS, type Verdict } from '../../evidence/verdict.ts';
 import { type Finding, simulatedText } from '../../package/finding.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
@@ -61,7 +61,7 @@ function gravest(findings: readonly Finding[]): ExitCode {
   return worst === undefined ? EXIT.failed : VERIFICATION[worst].exitOfMany;
 }
 
-function noRecords(folder: string) {
+function noRecords(folder: string): Problem {
   return {
     code: 'no-records',
     where: folder,

@@ -2,7 +2,7 @@ import { stat } from 'node:fs/promises';
 import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import { type VerificationReport, verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
 import { now } from '../station/clock.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -54,7 +54,7 @@ async function isFolder(path: string): Promise<boolean> {
   }
 }
 
-function timeOfPackage(path: string) {
+function timeOfPackage(path: string): Problem {
   return {
     code: 'time-of-package',
     where: path,
@@ -63,7 +63,7 @@ function timeOfPackage(path: string) {
   };
 }
 
-function indexMissing(path: string) {
+function indexMissing(path: string): Problem {
   return {
     code: 'package-index-missing',
     where: path,

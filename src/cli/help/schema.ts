@@ -29,7 +29,7 @@ export function schemaOf(form: keyof typeof FORMS) {
 export function schema(form: string): ExitCode {
   if (!isForm(form))
     throw new ProblemError({
-      code: 'form-unknown',
+      code: 'option-not-valid',
       message: `there is no form "${form}"`,
       next: `Choose one of: ${Object.keys(FORMS).join(', ')}.`,
     });

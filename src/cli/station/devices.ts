@@ -94,7 +94,7 @@ export interface RecordOptions {
 export async function record(address: string, { out, seconds }: RecordOptions): Promise<ExitCode> {
   const file = await open(out, 'wx').catch((cause: unknown) => {
     throw new ProblemError({
-      code: 'capture-not-written',
+      code: 'file-not-written',
       where: out,
       message: `The capture cannot be written: ${cause instanceof Error ? cause.message : String(cause)}.`,
       next: 'Name a file that is not there yet, in a folder that you may write to.',

@@ -10,6 +10,7 @@ import type { JobEvent } from '../../job/event.ts';
 import { foldAll } from '../../job/fold.ts';
 import type { JobState } from '../../job/state.ts';
 import { ProblemError } from '../../problem.ts';
+import type { ProblemCode } from '../../problem-code.ts';
 import { summaryLines } from '../../ui/summary.ts';
 import { linesOnJob, tagOf } from '../audit/impact-on-vehicle.ts';
 import { finish } from '../bench/finish.ts';
@@ -127,7 +128,7 @@ export function handOver(
       throw problem('job-closed', `job ${number} is closed`, 'Only an open job changes hands.');
     if (name === from)
       throw problem(
-        'job-same-hands',
+        'job-same-person',
         `${from} works on job ${number} already`,
         'Name somebody else with --to.',
       );
@@ -206,4 +207,5 @@ function append({ log }: StationFolder, stream: string, by: string, event: JobEv
   log.append(stream, [{ by, event }], stamp());
 }
 
-const problem = (code: string, message: string, next: string) => new ProblemError({ code, message, next });
+const problem = (code: ProblemCode, message: string, next: string) =>
+  new ProblemError({ code, message, next });

@@ -5,6 +5,7 @@ import type { StationState } from '../../evidence/station.ts';
 import type { StationEvent } from '../../evidence/station-event.ts';
 import { stateSuccession } from '../../evidence/succession.ts';
 import { ProblemError } from '../../problem.ts';
+import type { ProblemCode } from '../../problem-code.ts';
 import { orThrow } from '../../result.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
@@ -74,13 +75,13 @@ export function revokeKey(
   return changing(options, (_archive, state, stamp) => {
     const { reason, because } = options;
     if (reason !== 'retired' && reason !== 'lost' && reason !== 'compromised')
-      throw problem('revocation-reason', `"${reason}" is no reason`, 'Give retired, lost or compromised.');
+      throw problem('option-not-valid', `"${reason}" is no reason`, 'Give retired, lost or compromised.');
     const known = [...state.keys.map((key) => key.kid), ...[...state.people.values()].flatMap(kidOf)];
     if (!known.includes(kid))
       throw problem('key-unknown', `the log knows no key ${kid}`, 'See "plugmark keys list".');
     const from = new Date(options.from ?? stamp.at);
     if (Number.isNaN(from.getTime()))
-      throw problem('revocation-date', 'the day is not a date', 'Write it as 2026-03-02.');
+      throw problem('option-not-valid', 'the day is not a date', 'Write it as 2026-03-02.');
     return [{ type: 'key-revoked', kid, from: from.toISOString(), reason, because }];
   });
 }
@@ -110,7 +111,7 @@ export function addTechnician(name: string, options: Scope): Promise<ExitCode> {
 export function decideTechnicians(technicians: string, options: Scope): Promise<ExitCode> {
   return changing(options, () => {
     if (technicians !== 'sign' && technicians !== 'do-not-sign')
-      throw problem('decision', `"${technicians}" is no decision`, 'Say sign or do-not-sign.');
+      throw problem('option-not-valid', `"${technicians}" is no decision`, 'Say sign or do-not-sign.');
     return [{ type: 'technicians-decided', technicians }];
   });
 }
@@ -165,4 +166,5 @@ async function changing(options: Scope, change: Change): Promise<ExitCode> {
   }
 }
 
-const problem = (code: string, message: string, next: string) => new ProblemError({ code, message, next });
+const problem = (code: ProblemCode, message: string, next: string) =>
+  new ProblemError({ code, message, next });

@@ -7,7 +7,7 @@ import { MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
 import type { StationState } from '../../evidence/station.ts';
 import { readBytes } from '../../files/input.ts';
 import { outputFile, writeInPlace } from '../../files/output.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
@@ -42,8 +42,8 @@ async function noteThere(file: string): Promise<string | null> {
 }
 
 /** What an auditor kept is the proof of what the log was then. */
-const neverOver = (where: string) => ({
-  code: 'checkpoint-exists',
+const neverOver = (where: string): Problem => ({
+  code: 'file-exists',
   where,
   message: 'another file is there already, and a checkpoint is never written over one',
   next: 'Name a new file; the old checkpoint goes on proving what the log was then.',

@@ -234,7 +234,7 @@ async function writePart(part: string, content: string): Promise<void> {
   } catch (cause) {
     throw new ProblemError(
       {
-        code: 'station-file',
+        code: 'file-not-written',
         where: part,
         message: 'the station file cannot be written',
         next: 'Name a place that you may write to with --station.',
@@ -256,7 +256,7 @@ async function appear(part: string, path: string): Promise<void> {
 }
 
 const fileThere = (where: string): Problem => ({
-  code: 'station-exists',
+  code: 'file-exists',
   where,
   message: 'a station file is there already',
   next: 'Edit it by hand, or name another with --station.',

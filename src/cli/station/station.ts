@@ -100,7 +100,12 @@ function bar(what: string): (done: number, of: number) => void {
 /** At the station's own path a file that is no log was one. */
 export const inLogsPlace = (path: string) => (cause: unknown) => {
   if (!(cause instanceof ProblemError) || cause.problem.code !== 'log-not-a-log') throw cause;
-  const problem = { code: 'log-damaged', where: path, message: NOT_READABLE_AS_LOG, next: DAMAGED_NEXT };
+  const problem: Problem = {
+    code: 'log-damaged',
+    where: path,
+    message: NOT_READABLE_AS_LOG,
+    next: DAMAGED_NEXT,
+  };
   throw new ProblemError(problem, { cause });
 };
 

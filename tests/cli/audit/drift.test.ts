@@ -191,7 +191,7 @@ describe('drift by certificates', () => {
     const bare = join(folder(), 'data');
     await workIn(bare, [{ job: 'J-1', on: '2026-02-03', peaks: [27] }]);
     const problem = await problemOf(() => showDrift('wrench', { station: '', data: bare, last: 40 }));
-    expect(problem.code).toBe('no-permissible');
+    expect(problem.code).toBe('permissible-deviation-missing');
     expect((await problemOf(() => showDrift('nobody', { ...scope(), last: 40 }))).code).toBe('tool-unknown');
   });
 });

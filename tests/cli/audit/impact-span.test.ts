@@ -50,7 +50,7 @@ describe('the time that an impact assessment goes over', () => {
   it('may be made again on the same file where there is more to look at, or another check to count from', async () => {
     const file = found({ date: '2026-11-01' });
     await assess(file);
-    expect((await problemOf(() => assess(file))).code).toBe('impact-made');
+    expect((await problemOf(() => assess(file))).code).toBe('impact-exists');
     const further = await assess(file, { since: 'CAL-1' });
     // From the other check on, without what the first one holds.
     expect(further.text).toMatch(
@@ -85,7 +85,7 @@ describe('an impact assessment that cannot be made', () => {
   };
 
   it.each([
-    ['for another serial number', () => found({ serial: 'EXAMPLE-W-2' }), 'as-found-other-serial'],
+    ['for another serial number', () => found({ serial: 'EXAMPLE-W-2' }), 'certificate-other-serial'],
     ['from the future', () => found({ date: '2199-01-01' }), 'certificate-in-future'],
     ['from before the first use', () => found({ date: '2025-01-01' }), 'as-found-too-early'],
     ['in another unit', () => found({ unit: 'mm' }), 'certificate-unit'],
@@ -122,7 +122,7 @@ describe('an impact assessment that cannot be made', () => {
   it('says so where the same file was looked back on before', async () => {
     const file = found();
     await assess(file);
-    expect(await refused(file)).toMatchObject({ code: 'impact-made', where: 'IA-1' });
+    expect(await refused(file)).toMatchObject({ code: 'impact-exists', where: 'IA-1' });
   });
 
   it.each([

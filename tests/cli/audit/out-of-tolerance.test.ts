@@ -201,7 +201,7 @@ describe('jobs with a wrench after it was out of tolerance', () => {
     // It stands in IA-1, and is decided there.
     expect(again.text).not.toMatch(/^J-1 /m);
     expect((await said(() => listImpacts(at.scope()))).text).not.toContain('Since');
-    expect((await problemOf(() => assess(file))).code).toBe('impact-made');
+    expect((await problemOf(() => assess(file))).code).toBe('impact-exists');
   });
 
   it('that went on since stand in both, and what is decided of one is decided in each', async () => {

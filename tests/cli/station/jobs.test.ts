@@ -242,7 +242,7 @@ describe('handing a job over', () => {
       code: 'job-closed',
     });
     expect(await problemOf(() => handOver('J-2', { ...scope, to: 'Technician One' }))).toMatchObject({
-      code: 'job-same-hands',
+      code: 'job-same-person',
     });
   });
 });

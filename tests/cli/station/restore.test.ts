@@ -164,7 +164,7 @@ describe('a checkpoint in a file', () => {
     expect((await said(() => checkpoint({ ...station.scope(), out }))).text).toContain('nothing was written');
     await voided();
     expect(await problemOf(() => checkpoint({ ...station.scope(), out }))).toMatchObject({
-      code: 'checkpoint-exists',
+      code: 'file-exists',
       where: out,
     });
     expect(readFileSync(out).equals(note)).toBe(true);
