@@ -3,7 +3,8 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, w
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { verify } from '../../../src/cli/evidence/verify.ts';
-import { backUp, recover, restore } from '../../../src/cli/station/backup.ts';
+import { backUp, restore } from '../../../src/cli/station/backup.ts';
+import { recover } from '../../../src/cli/station/recover.ts';
 import { papersAgain, voidJob } from '../../../src/cli/station/jobs.ts';
 import { check, checkpoint } from '../../../src/cli/station/log.ts';
 import { workIn } from '../../audit/shop.ts';
