@@ -10,9 +10,9 @@ import { type Contents, makePackage, type NewFile } from '../../package/make.ts'
 import { jobsCsv } from '../../report/ask-csv.ts';
 import { programVersion } from '../help/version.ts';
 import { now } from '../station/clock.ts';
-import { currentKey } from '../station/station-keys.ts';
 import { findings, keptCheckpoint, newCheckpoint, words } from '../station/log.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
+import { currentKey } from '../station/station-keys.ts';
 import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
 import { emptyFolder } from './package-folder.ts';

@@ -1,4 +1,3 @@
-import { ownKeys } from './trust-file.ts';
 import { existsSync } from 'node:fs';
 import { backUpLog, type Checked, restoreLog } from '../../../db/backup.ts';
 import type { Courses } from '../../../db/courses.ts';
@@ -10,10 +9,11 @@ import { EXIT, type ExitCode, problemText, safeLine } from '../terminal/exit.ts'
 import { askYes } from '../terminal/questions.ts';
 import { print as printWrapped } from '../terminal/wrapped.ts';
 import { now } from './clock.ts';
-import { keyMissing, keyPath } from './station-keys.ts';
 import { folderOf, type Scope } from './scope.ts';
 import { inLogsPlace, openStationFolder, renewTrust } from './station.ts';
+import { keyMissing, keyPath } from './station-keys.ts';
 import { logPath, logThere } from './station-log.ts';
+import { ownKeys } from './trust-file.ts';
 
 /** Copies the station log while others may write to it, and reads the copy through. */
 export async function backUp(to: string, options: Scope): Promise<ExitCode> {

@@ -1,5 +1,3 @@
-import { currentKey, makeKey } from './station-keys.ts';
-import { readTrust, writeTrust } from './trust-file.ts';
 import { join } from 'node:path';
 import type { StationKey } from '../../../db/keyfile.ts';
 import { type Opening, openStationLog, type StationLogFile } from '../../../db/log.ts';
@@ -14,7 +12,9 @@ import { type Problem, ProblemError } from '../../problem.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { progress } from '../terminal/progress.ts';
 import { SECRETS } from '../terminal/secret.ts';
+import { currentKey, makeKey } from './station-keys.ts';
 import { logPath, logThere, lostBehindNew, lostLog, TRUST_FILE } from './station-log.ts';
+import { readTrust, writeTrust } from './trust-file.ts';
 
 /** A station's folder: its log, its keys, and the list of them for those who verify. */
 export interface StationFolder {
