@@ -6,10 +6,13 @@ export interface FolderToRead {
   /** The bytes of a plain file. Problems: `file-unreadable`, `file-too-large`. */
   read(path: string, maxBytes: number): Promise<Uint8Array>;
   /** Everything in it and below it but folders. */
-  list(): AsyncIterable<FolderFile>;
+  list(): OneByOne<FolderFile>;
   /** SHA-256 of a plain file, in hex. */
   digest(path: string): Promise<string>;
 }
+
+/** At hand, or read only when asked for. */
+export type OneByOne<T> = Iterable<T> | AsyncIterable<T>;
 
 export interface FolderFile {
   readonly path: string;

@@ -8,7 +8,7 @@ import { consistencyProof, type Subtrees, setProof } from '../evidence/merkle.ts
 import { MAX_RECORD_BYTES, sealRecord, tooLong } from '../evidence/record.ts';
 import type { StationState } from '../evidence/station.ts';
 import { orThrow } from '../result.ts';
-import { type FolderToWrite, type NewProgress, put } from './folder.ts';
+import { type FolderToWrite, type NewProgress, type OneByOne, put } from './folder.ts';
 import {
   indexBytes,
   PACKAGE_FILES,
@@ -37,7 +37,7 @@ export interface PackageStation {
   /** Its trust list, as bytes. */
   readonly trustList: Uint8Array;
   /** Files that may be the record of a job from before, the one to take first. */
-  readonly recordsBefore: (job: string) => AsyncIterable<Uint8Array>;
+  readonly recordsBefore: (job: string) => OneByOne<Uint8Array>;
 }
 
 /** A file of a package, before it is written. */

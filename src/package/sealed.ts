@@ -5,6 +5,7 @@ import { heldAgainst, type LogNow } from '../evidence/kept-checkpoints.ts';
 import type { LogEntry } from '../evidence/log.ts';
 import { openRecord } from '../evidence/record.ts';
 import type { StationState } from '../evidence/station.ts';
+import type { OneByOne } from './folder.ts';
 
 /** What a record that was sealed before has to fit. */
 interface Fit {
@@ -21,7 +22,7 @@ interface Sealed {
 }
 
 /** The first that this station sealed of this job as it is now, and that nobody touched; null where none is. */
-export async function sealedBefore(records: AsyncIterable<Uint8Array>, fit: Fit): Promise<Sealed | null> {
+export async function sealedBefore(records: OneByOne<Uint8Array>, fit: Fit): Promise<Sealed | null> {
   for await (const bytes of records) {
     const size = sealedSize(bytes, fit);
     if (size !== null) return { bytes, size };

@@ -3,7 +3,7 @@ import { countersignRecord, MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import { readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
 import { now } from '../station/clock.ts';
-import { unlocked } from '../station/station.ts';
+import { unlocked } from '../station/station-keys.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 
 /**

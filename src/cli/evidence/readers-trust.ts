@@ -3,8 +3,8 @@ import { realpath, stat } from 'node:fs/promises';
 import { dirname, isAbsolute, relative, sep } from 'node:path';
 import type { TrustList } from '../../evidence/trust.ts';
 import { ProblemError } from '../../problem.ts';
-import { readTrust } from '../station/station.ts';
 import { TRUST_FILE } from '../station/station-log.ts';
+import { readTrust } from '../station/trust-file.ts';
 import { isPackage } from './package-folder.ts';
 
 /**

@@ -12,16 +12,8 @@ import { jsonText } from '../terminal/json-text.ts';
 import { askSecret, SECRETS } from '../terminal/secret.ts';
 import { stamp } from './clock.ts';
 import { folderOf, type Scope } from './scope.ts';
-import {
-  currentKey,
-  keyPath,
-  makeKey,
-  openStationFolder,
-  recordStation,
-  type StationFolder,
-  stateOf,
-  unlocked,
-} from './station.ts';
+import { openStationFolder, recordStation, type StationFolder, stateOf } from './station.ts';
+import { currentKey, keyPath, makeKey, unlocked } from './station-keys.ts';
 
 /** Fewer can be tried out in an hour by whoever has the file. */
 const SHORTEST_PIN = 6;

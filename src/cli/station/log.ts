@@ -13,7 +13,8 @@ import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { print } from '../terminal/wrapped.ts';
 import { type Scope, withStationFolder } from './scope.ts';
-import { currentKey, type StationFolder, stateOf } from './station.ts';
+import { type StationFolder, stateOf } from './station.ts';
+import { currentKey } from './station-keys.ts';
 
 /** Signs the log as it stands; whoever keeps the checkpoint can tell later whether anything in front of it changed. */
 export function checkpoint(options: Scope & { readonly out?: string }): Promise<ExitCode> {

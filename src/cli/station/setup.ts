@@ -19,8 +19,9 @@ import {
   type Wordings,
 } from '../terminal/questions.ts';
 import { stamp, today } from './clock.ts';
-import { openStation, recordStation, stateOf, usualFolder } from './station.ts';
+import { openStation, recordStation, stateOf } from './station.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
+import { usualFolder } from './station-log.ts';
 
 const { station: stationName, data: dataFolder, tools: toolList } = stationFileSchema.shape;
 const toolSchema = toolList.element;

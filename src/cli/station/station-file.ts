@@ -7,7 +7,7 @@ import { type Decision, decisionSchema, USUAL_DECISION } from '../../job/basis.t
 import { type Routine, routineSchema, USUAL_ROUTINE } from '../../job/routine.ts';
 import { readCertificate } from '../audit/certificate.ts';
 import { readJson } from './json-file.ts';
-import { usualFolder } from './station.ts';
+import { usualFolder } from './station-log.ts';
 
 /** The station file: what the station is called, where its log lives, which tools it has. Documented in the README. */
 export const stationFileSchema = z

@@ -10,7 +10,7 @@ import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../../../db/problems.ts';
 import { bytesOf, tooLargeToCopy } from '../../../../db/read-only.ts';
 import { type StationState, stationOf } from '../../../evidence/station.ts';
 import { ProblemError } from '../../../problem.ts';
-import { keyMissing, keyPath } from '../station.ts';
+import { keyMissing, keyPath } from '../station-keys.ts';
 import { logPath, lostBehindNew, lostLog, stationKeysIn } from '../station-log.ts';
 import { bad, type Finding, fromProblem, good, warning } from './finding.ts';
 
