@@ -62,7 +62,7 @@ function named(
   const [only, ...others] = found;
   if (only === undefined)
     return err(
-      foundProblem(
+      asFoundProblem(
         'certificate-unknown',
         asFound,
         'date',
@@ -81,7 +81,7 @@ function overlap(
   among: readonly Certificate[],
 ): Problem {
   const options = which.map((one) => `--since "${spelling(one, among)}"`).join(' or ');
-  return foundProblem(
+  return asFoundProblem(
     'certificates-overlap',
     asFound,
     'last good check',
@@ -117,7 +117,7 @@ function distinct(all: readonly Certificate[]): readonly Certificate[] {
 }
 
 /** A problem with what was found, and its field. */
-export function foundProblem(
+export function asFoundProblem(
   code: string,
   asFound: Certificate,
   field: string,

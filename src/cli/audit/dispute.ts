@@ -10,7 +10,7 @@ import { bearingOn } from '../../package/station-entries.ts';
 import { writePackage } from '../../package/write.ts';
 import { ProblemError } from '../../problem.ts';
 import { disputePaper } from '../../report/dispute.ts';
-import { writePaper } from '../../report/paper.ts';
+import { writePaper } from '../../report/paper-pdf.ts';
 import { askedFor, keptFrom } from '../evidence/package.ts';
 import { counted, madeLines } from '../evidence/package-text.ts';
 import { programVersion } from '../help/version.ts';
