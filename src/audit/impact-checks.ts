@@ -64,7 +64,7 @@ function named(
   const [only, ...others] = found;
   if (only === undefined)
     return err(
-      foundProblem(
+      asFoundProblem(
         'certificate-unknown',
         asFound,
         'date',
@@ -83,7 +83,7 @@ function overlap(
   among: readonly Certificate[],
 ): Problem {
   const options = which.map((one) => `--since "${spelling(one, among)}"`).join(' or ');
-  return foundProblem(
+  return asFoundProblem(
     'certificates-overlap',
     asFound,
     'last good check',
@@ -119,7 +119,7 @@ function distinct(all: readonly Certificate[]): readonly Certificate[] {
 }
 
 /** A problem with what was found, and its field. */
-export function foundProblem(
+export function asFoundProblem(
   code: ProblemCode,
   asFound: Certificate,
   field: string,

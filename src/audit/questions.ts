@@ -104,10 +104,10 @@ export function attemptException(row: AttemptRow): readonly string[] {
   return censored === null ? [] : [`${which}: ${censored}`];
 }
 
-function impactException({ assessment, items, made }: ImpactAssessment, job: string): readonly string[] {
+function impactException({ assessment, items, assessed }: ImpactAssessment, job: string): readonly string[] {
   const item = items.find((one) => one.job === job);
   if (item === undefined) return [];
   const sort = item.sort === 'out' ? 'OUT' : 'DOUBTFUL';
   const decided = item.decided.at(-1)?.decision ?? 'not decided';
-  return [`impact assessment ${assessment} on ${made.tool} (${made.serial}): ${sort}, ${decided}`];
+  return [`impact assessment ${assessment} on ${assessed.tool} (${assessed.serial}): ${sort}, ${decided}`];
 }

@@ -26,7 +26,7 @@ const found = (asFound: ReturnType<typeof certificate>): StationEvent => ({
 });
 const told = (given: Partial<Certificates>) =>
   periodsOf({ issued: [], asFound: [], ...given }).map((period) =>
-    period.map((check) => `${check.certificate.number} ${check.told}`),
+    period.map((check) => `${check.certificate.number} ${check.role}`),
   );
 
 const CAL1 = certificate('CAL-1', '2024-01-12');

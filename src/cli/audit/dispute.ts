@@ -10,7 +10,7 @@ import { bearingOn } from '../../package/station-entries.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
 import { disputePaper } from '../../report/dispute.ts';
-import { writePaper } from '../../report/paper.ts';
+import { writePaper } from '../../report/paper-pdf.ts';
 import type { Asked } from '../declare/filters.ts';
 import { askedFor } from '../evidence/package.ts';
 import { counted, madeLines } from '../evidence/package-text.ts';

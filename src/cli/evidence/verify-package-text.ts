@@ -45,12 +45,12 @@ function questionLines({ index, log }: PackageReport): readonly string[] {
   return someOf(lines, 'jobs.csv');
 }
 
-function questionLine({ impact: { assessment, made }, item }: Questioned): string {
+function questionLine({ impact: { assessment, assessed }, item }: Questioned): string {
   const cylinders = (['out', 'doubtful'] as const).flatMap((sort) => {
     const some = cylindersOf(item, sort);
     return some === '' ? [] : [`${SORT_WORD[sort]} at cylinder ${some}`];
   });
-  return `    job ${safeLine(item.job)} of ${item.on}: ${cylinders.join(', ')} by impact assessment ${assessment} on ${safeLine(made.tool)} (${safeLine(made.serial)}), out of tolerance ${made.foundOn}; ${standOf(item)}`;
+  return `    job ${safeLine(item.job)} of ${item.on}: ${cylinders.join(', ')} by impact assessment ${assessment} on ${safeLine(assessed.tool)} (${safeLine(assessed.serial)}), out of tolerance ${assessed.foundOn}; ${standOf(item)}`;
 }
 
 /** What a reader could take for proven and is not. */
