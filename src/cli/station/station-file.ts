@@ -13,26 +13,51 @@ import { usualFolder } from './station.ts';
 export const stationFileSchema = z
   .strictObject({
     form: z.literal('plugmark/station/1'),
-    station: z.string().min(1).max(80),
-    /** The folder of log, keys and papers, seen from the station file; below the XDG data directory unless named. */
-    data: z.string().min(1).max(400).exactOptional(),
-    /** How the shop decides; a guard band of 1·U unless it says otherwise. */
-    decision: decisionSchema.exactOptional(),
-    /** How long the shop keeps its records; `plugmark retention` goes by it. */
-    retention: retentionSchema.exactOptional(),
-    /** The file of the shop's own routine, or `none`; the usual one unless it says. */
-    routine: z.string().min(1).max(400).exactOptional(),
-    /** The folder of the shop's own specifications, for several stations of one shop; in `data` unless named. */
-    specifications: z.string().min(1).max(400).exactOptional(),
+    station: z.string().min(1).max(80).describe('Name of the station, as records show it.'),
+    data: z
+      .string()
+      .min(1)
+      .max(400)
+      .exactOptional()
+      .describe(
+        'The folder of log, keys and papers, seen from the station file; below the XDG data directory unless given.',
+      ),
+    decision: decisionSchema
+      .exactOptional()
+      .describe('How the shop decides; a guard band of 1·U unless given.'),
+    retention: retentionSchema.exactOptional().describe('How long the shop keeps its records.'),
+    routine: z
+      .string()
+      .min(1)
+      .max(400)
+      .exactOptional()
+      .describe("The file of the shop's own routine, or `none`; the usual one unless given."),
+    specifications: z
+      .string()
+      .min(1)
+      .max(400)
+      .exactOptional()
+      .describe(
+        "The folder of the shop's specifications, where several stations share it; `specifications` in `data` unless given.",
+      ),
     tools: z
       .array(
         instrumentSchema
           .omit({ certificate: true, outOfTolerance: true })
           // A file: a digital calibration certificate, or the JSON form.
-          .extend({ driver: driverConfigSchema, certificate: z.string().min(1).max(400).exactOptional() }),
+          .extend({
+            driver: driverConfigSchema.describe('How it is joined.'),
+            certificate: z
+              .string()
+              .min(1)
+              .max(400)
+              .exactOptional()
+              .describe('The file of its calibration certificate, seen from the station file.'),
+          }),
       )
       .min(1)
-      .max(16),
+      .max(16)
+      .describe('One wrench and one gauge at most.'),
   })
   .superRefine(({ tools }, ctx) => {
     tools.forEach(({ id }, i) => {
