@@ -4,7 +4,7 @@ import { hasOwnStep, NUMBER_TYPES, sizeOf } from './number.ts';
 import { PROFILE_UNITS, scaleOf, unitMeasures } from './unit.ts';
 
 /*
- * A device described without code, form `plugmark/profile/1`; README, "A tool that nobody has written a driver for".
+ * A device described without code, form `plugmark/profile/1`; "plugmark manual profiles".
  * What a profile does not describe is never guessed: such packets are kept as raw bytes.
  */
 

@@ -19,19 +19,23 @@ const person = z.string().min(1).max(80).describe('Name of the person.');
 const why = z.string().max(200).describe("Why, in the person's own words.");
 
 /** Samples of one tool in the compact coding of src/pull/trace.ts. */
-export const readingsSchema = z.strictObject({
-  type: z.literal('readings'),
-  tool: toolId,
-  first: z
-    .int()
-    .min(1)
-    .describe("The driver's number of the first sample; the others follow without a break."),
-  count: z.int().min(1).describe('How many samples.'),
-  exponent: z.int().describe("A figure is counts · 10^exponent of the tool's unit."),
-  startUs: us.describe('Stamp from which the differences count, in microseconds.'),
-  times: z.string().describe('Differences of the time steps in microseconds: zigzag, 7-bit groups, base64.'),
-  counts: z.string().describe('Differences of the counts: zigzag, 7-bit groups, base64.'),
-});
+export const readingsSchema = z
+  .strictObject({
+    type: z.literal('readings'),
+    tool: toolId,
+    first: z
+      .int()
+      .min(1)
+      .describe("The driver's number of the first sample; the others follow without a break."),
+    count: z.int().min(1).describe('How many samples.'),
+    exponent: z.int().describe("A figure is counts · 10^exponent of the tool's unit."),
+    startUs: us.describe('Stamp from which the differences count, in microseconds.'),
+    times: z
+      .string()
+      .describe('Differences of the time steps in microseconds: zigzag, 7-bit groups, base64.'),
+    counts: z.string().describe('Differences of the counts: zigzag, 7-bit groups, base64.'),
+  })
+  .describe('Samples of one tool, in a compact coding.');
 
 export const answerSchema = z.enum(['fresh', 'rehit', 'handling', 'refit', 'replace', 'unfinished']);
 /**

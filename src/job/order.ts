@@ -47,7 +47,7 @@ const engineSchema = z
   });
 export type Engine = z.infer<typeof engineSchema>;
 
-/** The work order: what is to be done, to which engine, to which figures. JSON, documented in the README. */
+/** The work order: what is to be done, to which engine, to which figures. "plugmark manual work-order" is about it. */
 export const workOrderSchema = z.strictObject({
   form: z.literal('plugmark/work-order/1'),
   job: z

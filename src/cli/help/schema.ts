@@ -25,48 +25,35 @@ import { stationFileSchema } from '../station/station-file.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 
-interface Form {
-  readonly schema: z.ZodType;
-  readonly about: string;
-}
-
 /** All that the program reads or writes as JSON, by the name that `plugmark schema` takes. */
 export const FORMS = {
-  'work-order': { schema: workOrderSchema, about: 'A work order.' },
-  station: { schema: stationFileSchema, about: 'The station file.' },
-  routine: { schema: routineSchema, about: "A shop's own routine." },
-  specification: { schema: libraryEntrySchema, about: "An entry of the shop's library." },
-  certificate: { schema: certificateFileSchema, about: 'A calibration certificate.' },
-  profile: { schema: profileSchema, about: 'The description of a Bluetooth tool.' },
-  'record-file': { schema: jwsSchema, about: 'The file of a record: a JWS in general JSON serialization.' },
-  'record-header': { schema: recordHeaderSchema, about: 'The protected header of a signature of a record.' },
-  record: { schema: recordSchema, about: 'What is signed: the payload of a record.' },
-  'log-entry': { schema: logEntrySchema, about: 'An entry of a job in the station log.' },
-  'station-entry': { schema: stationEntrySchema, about: 'An entry of the station itself.' },
-  'gauge-study': {
-    schema: z.discriminatedUnion('type', gaugeStudyEvents),
-    about: 'What happens in a gauge study; each is the event of a station entry.',
-  },
-  'key-statement': {
-    schema: successionSchema,
-    about: "How an old key names the next one: the payload of a key rotation's statement.",
-  },
-  'trust-list': { schema: trustListSchema, about: 'The keys that a reader trusts: a JSON Web Key set.' },
-  'package-index': { schema: packageIndexSchema, about: 'index.json of a package.' },
-  'package-header': { schema: packageHeaderSchema, about: 'The protected header in index.jws of a package.' },
-  'package-proofs': { schema: packageProofsSchema, about: 'proofs.json of a package.' },
-  'package-station': { schema: packageStationSchema, about: 'station-entries.json of a package.' },
-  pulls: { schema: pullsReportSchema, about: 'What plugmark pulls --json prints.' },
-  'capture-line': {
-    schema: captureLineSchema,
-    about: 'A line of a capture: the first, a packet, or the last.',
-  },
-  'readings-line': {
-    schema: z.union([headerSchema, lineSchema]),
-    about: 'A line of a recording: the first, a reading, or the last.',
-  },
-  bonds: { schema: bondsFileSchema, about: 'The keys of paired tools, bluetooth-bonds.json.' },
-} as const satisfies Record<string, Form>;
+  'work-order': workOrderSchema.describe('A work order.'),
+  station: stationFileSchema.describe('The station file.'),
+  routine: routineSchema.describe("A shop's own routine."),
+  specification: libraryEntrySchema.describe("An entry of the shop's library."),
+  certificate: certificateFileSchema.describe('A calibration certificate.'),
+  profile: profileSchema.describe('The description of a Bluetooth tool.'),
+  'record-file': jwsSchema.describe('The file of a record: a JWS in general JSON serialization.'),
+  'record-header': recordHeaderSchema.describe('The protected header of a signature of a record.'),
+  record: recordSchema.describe('What is signed: the payload of a record.'),
+  'log-entry': logEntrySchema.describe('An entry of a job in the station log.'),
+  'station-entry': stationEntrySchema.describe('An entry of the station itself in its log.'),
+  'gauge-study': z
+    .discriminatedUnion('type', gaugeStudyEvents)
+    .describe('What happens in a gauge study; each is the event of a station entry.'),
+  'key-statement': successionSchema.describe('How an old key names the next one: a payload of a JWS.'),
+  'trust-list': trustListSchema.describe('The keys that a reader trusts: a JSON Web Key set.'),
+  'package-index': packageIndexSchema.describe('index.json of a package.'),
+  'package-header': packageHeaderSchema.describe('The protected header in index.jws of a package.'),
+  'package-proofs': packageProofsSchema.describe('proofs.json of a package.'),
+  'package-station': packageStationSchema.describe('station-entries.json of a package.'),
+  pulls: pullsReportSchema.describe('What "plugmark pulls --json" prints.'),
+  'capture-line': captureLineSchema.describe('A line of a capture: the first, a packet, or the last.'),
+  'readings-line': z
+    .union([headerSchema, lineSchema])
+    .describe('A line of a recording: the first, readings, or the last.'),
+  bonds: bondsFileSchema.describe('The keys of paired tools, bluetooth-bonds.json.'),
+} as const satisfies Readonly<Record<string, z.ZodType>>;
 export type FormName = keyof typeof FORMS;
 
 /** Those of JSON Schema's formats that the program's types use; what else zod names is no format of the standard. */
@@ -74,23 +61,22 @@ const STANDARD_FORMATS: ReadonlySet<unknown> = new Set(['date', 'date-time']);
 
 /** JSON Schema (draft 2020-12) of a form, made from the types that the program itself reads it by. */
 export function schemaOf(name: FormName) {
-  const { schema, about } = FORMS[name];
-  const made = z.toJSONSchema(schema, {
+  const made = z.toJSONSchema(FORMS[name], {
     target: 'draft-2020-12',
     io: 'input',
     override: ({ jsonSchema }) => {
       if (!STANDARD_FORMATS.has(jsonSchema.format)) delete jsonSchema.format;
     },
   });
-  return { title: `plugmark ${name}`, description: about, ...made };
+  return { title: `plugmark ${name}`, ...made };
 }
 
 /** Prints the schema of a form, or the names of all forms. */
 export function schema(name: string | undefined): ExitCode {
   if (name === undefined) {
     const widest = Math.max(...Object.keys(FORMS).map(({ length }) => length));
-    for (const [form, { about }] of Object.entries(FORMS))
-      process.stdout.write(`${form.padEnd(widest)}  ${about}\n`);
+    for (const [form, { description }] of Object.entries(FORMS))
+      process.stdout.write(`${form.padEnd(widest)}  ${description}\n`);
     return EXIT.done;
   }
   if (!isForm(name))

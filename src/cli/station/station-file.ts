@@ -9,7 +9,7 @@ import { type Routine, routineSchema, USUAL_ROUTINE } from '../../job/routine.ts
 import { readCertificate } from '../audit/certificate.ts';
 import { usualFolder } from './station.ts';
 
-/** The station file: what the station is called, where its log lives, which tools it has. Documented in the README. */
+/** The station file: what the station is called, where its log lives, which tools it has; "plugmark manual station-file". */
 export const stationFileSchema = z
   .strictObject({
     form: z.literal('plugmark/station/1'),
@@ -93,7 +93,7 @@ export interface LoadedStation extends Omit<StationFile, 'routine' | 'specificat
 }
 
 export async function readStationFile(file: string): Promise<LoadedStation> {
-  const station = await readJson(file, stationFileSchema, 'station file', 'the example in the README');
+  const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
   const base = dirname(resolve(file));
   const instruments: Instrument[] = [];
   for (const { driver: _driver, certificate, ...tool } of station.tools)
@@ -121,5 +121,5 @@ export const libraryIn = (folder: string): string => join(folder, 'specification
 async function routineOf(named: string | undefined, base: string): Promise<Routine | null> {
   if (named === undefined) return USUAL_ROUTINE;
   if (named === 'none') return null;
-  return await readJson(resolve(base, named), routineSchema, 'routine', 'sim/example/routine.json');
+  return await readJson(resolve(base, named), routineSchema, 'routine', '"plugmark manual routine"');
 }
