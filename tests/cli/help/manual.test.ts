@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { flattened, treeOf } from '../../../src/cli/help/command-tree.ts';
@@ -59,6 +59,17 @@ describe('the topics', () => {
     for (const line of commands) await expectTaken(line);
     for (const [, path] of README.matchAll(/\]\(([^)#:]+)\)/g))
       expect(() => readFileSync(new URL(`../../../${path}`, import.meta.url))).not.toThrow();
+  });
+});
+
+describe('DEVELOPERS.md', () => {
+  it('names folders and files that are there', () => {
+    const text = readFileSync(new URL('../../../DEVELOPERS.md', import.meta.url), 'utf8');
+    const paths = [...text.matchAll(/`((?:src|drivers|sim|db|tests)\/[^`<*]*)`/g)].map(
+      ([, path]) => path ?? '',
+    );
+    expect(paths.length).toBeGreaterThan(30);
+    expect(paths.filter((path) => !existsSync(new URL(`../../../${path}`, import.meta.url)))).toEqual([]);
   });
 });
 
