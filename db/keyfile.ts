@@ -125,7 +125,7 @@ function passphraseProblem(path: string): Problem {
     code: 'key-passphrase',
     where: path,
     message: 'this is not the passphrase of the private key, or the file is damaged',
-    next: 'Try again. Without it the key is lost: see "When a key is lost" in the README.',
+    next: 'Try again. Without it the key is lost: "plugmark manual keys" says what to do then.',
   };
 }
 

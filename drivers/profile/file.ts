@@ -30,7 +30,7 @@ export function parseProfile(text: string, file: string): Result<Profile, Proble
   }
   const parsed = profileSchema.safeParse(value);
   if (parsed.success) return ok(parsed.data);
-  const next = 'Correct the place named; the README describes every field of a profile.';
+  const next = 'Correct the place named; "plugmark manual profiles" describes every field.';
   return err(problemFromZod(parsed.error, file, 'input-not-valid', next));
 }
 

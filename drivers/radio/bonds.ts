@@ -8,7 +8,13 @@ import { err, ok, type Result } from '../../src/result.ts';
 const hex = (octets: number) => z.string().regex(new RegExp(`^[0-9a-f]{${2 * octets}}$`));
 
 /** As a device hands it out (Core, Vol 3 Part H 3.6.2 and 3.6.3), octets in the order of the air. */
-export const bondSchema = z.strictObject({ key: hex(16), diversifier: hex(2), random: hex(8) }).readonly();
+export const bondSchema = z
+  .strictObject({
+    key: hex(16).describe('The long-term key.'),
+    diversifier: hex(2).describe('Which key it is.'),
+    random: hex(8).describe('A number that goes with it.'),
+  })
+  .readonly();
 export type Bond = z.infer<typeof bondSchema>;
 
 /** The bonds of a station, by the devices' addresses. */
@@ -17,9 +23,9 @@ export interface Bonds {
   keep(address: string, bond: Bond): Result<void, Problem>;
 }
 
-const fileSchema = z.strictObject({
+export const bondsFileSchema = z.strictObject({
   form: z.literal('plugmark/bonds/1'),
-  bonds: z.record(z.string().max(64), bondSchema),
+  bonds: z.record(z.string().max(64), bondSchema).describe('By the address of the device.'),
 });
 
 /** Bonds in a file that only its owner can read; there is none before the first bond. Throws a {@link ProblemError}. */
@@ -56,7 +62,7 @@ function read(path: string): Readonly<Record<string, Bond>> {
       next: REPAIR,
     });
   }
-  const parsed = fileSchema.safeParse(value);
+  const parsed = bondsFileSchema.safeParse(value);
   if (!parsed.success) throw new ProblemError(problemFromZod(parsed.error, path, 'input-not-valid', REPAIR));
   return parsed.data.bonds;
 }

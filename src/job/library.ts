@@ -8,16 +8,16 @@ import { workOrderSchema } from './order.ts';
  */
 export const libraryEntrySchema = z.strictObject({
   form: z.literal('plugmark/specification/1'),
-  /** What it is found by, in the shop's own words. */
   name: z
     .string()
     .max(80)
-    .regex(/^\S(?:.*\S)?$/, 'expected a name, without spaces at its ends'),
-  engine: workOrderSchema.shape.engine,
-  plug: plugSchema,
-  specification: specificationSchema,
-  enteredBy: z.string().min(1).max(80),
-  enteredOn: z.iso.date(),
+    .regex(/^\S(?:.*\S)?$/, 'expected a name, without spaces at its ends')
+    .describe("What it is found by, in the shop's words."),
+  engine: workOrderSchema.shape.engine.describe('The engine, as in a work order.'),
+  plug: plugSchema.describe('The plug, as in a work order.'),
+  specification: specificationSchema.describe('The figures, as in a work order.'),
+  enteredBy: z.string().min(1).max(80).describe('Who typed the figures.'),
+  enteredOn: z.iso.date().describe('On which day.'),
 });
 export type LibraryEntry = z.infer<typeof libraryEntrySchema>;
 

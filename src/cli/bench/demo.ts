@@ -177,7 +177,7 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
 /** Every run in the same folder is a job of its own. */
 async function demoOrder(cylinders: number, station: Station): Promise<WorkOrder> {
   const file = exampleFile(`order-${cylinders}.json`);
-  const order = await readJson(file, workOrderSchema, 'work order', 'the README');
+  const order = await readJson(file, workOrderSchema, 'work order', '"plugmark manual work-order"');
   const runs = station.log.streams().length;
   return { ...order, job: `${order.job}-${runs + 1}` };
 }

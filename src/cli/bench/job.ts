@@ -158,7 +158,7 @@ async function openingFrom(
   file: LoadedStation,
   overrides: readonly Override[],
 ) {
-  const order = await readJson(path, workOrderSchema, 'work order', 'the example in the README');
+  const order = await readJson(path, workOrderSchema, 'work order', '"plugmark manual work-order"');
   const stream = `job:${order.job}`;
   if (station.log.streams().includes(stream))
     throw new ProblemError({

@@ -53,7 +53,7 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
   const station = await openStation('Replay', options.out, stamp);
   try {
     const path = options.order ?? exampleFile('order-4.json');
-    const order = await readJson(path, workOrderSchema, 'work order', 'the README');
+    const order = await readJson(path, workOrderSchema, 'work order', '"plugmark manual work-order"');
     const job = `${order.job}-R${station.log.streams().length}`;
     const opening = { on: stamp().at.slice(0, 10), decision: stationFile.decision, overrides: [] };
     const opened = orThrow(openJob({ ...order, job }, stationFile.instruments, opening));

@@ -27,7 +27,12 @@ export async function readLibrary(folder: string): Promise<Library> {
   for (const name of await jsonFiles(folder)) {
     const file = join(folder, name);
     try {
-      const entry = await readJson(file, libraryEntrySchema, 'specification', 'the example in the README');
+      const entry = await readJson(
+        file,
+        libraryEntrySchema,
+        'specification',
+        '"plugmark manual specifications"',
+      );
       const twin = kept.find((other) => normalName(other.entry.name) === normalName(entry.name));
       if (twin !== undefined) throw new ProblemError(takenBy(file, entry.name, twin.file));
       kept.push({ file, entry });

@@ -145,7 +145,7 @@ async function fromOrder(
   { name, by }: { readonly name?: string; readonly by?: string },
   on: string,
 ): Promise<LibraryEntry> {
-  const order = await readJson(path, workOrderSchema, 'work order', 'the example in the README');
+  const order = await readJson(path, workOrderSchema, 'work order', '"plugmark manual work-order"');
   const { engine, plug, specification } = order;
   const entry = libraryEntrySchema.safeParse({
     form: 'plugmark/specification/1',

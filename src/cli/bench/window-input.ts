@@ -43,7 +43,7 @@ export async function orderFrom(typed: string | undefined, options: WindowOption
   const given =
     options.order === undefined
       ? null
-      : await readJson(options.order, workOrderSchema, 'work order', 'the example in the README');
+      : await readJson(options.order, workOrderSchema, 'work order', '"plugmark manual work-order"');
   if (given === null && typed === undefined)
     throw new ProblemError({
       code: 'nothing-named',

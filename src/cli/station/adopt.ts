@@ -89,7 +89,7 @@ export async function adoptInto(
   candidate: Candidate,
   serial: string | undefined,
 ): Promise<void> {
-  const station = await readJson(file, stationFileSchema, 'station file', 'the example in the README');
+  const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
   const changed = orThrow(adoption(station, wanted, candidate, serial));
   const part = `${file}.part`;
   try {
