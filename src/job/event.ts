@@ -195,7 +195,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
   z.strictObject({
     type: z.literal('steps-attested'),
     phase: listPhaseSchema,
-    said: z
+    steps: z
       .array(
         z.strictObject({
           item: z.string().min(1).max(40),

@@ -51,7 +51,7 @@ export async function restore(
   const now = new Date().toISOString().slice(0, 19).replace(/[-:]/g, '');
   const restored = await restoreLog(backup, logPath(folder), {
     suffix: `before-${now}`,
-    keys: await knownKeys(folder),
+    keys: await logKeys(folder),
     agree: (courses) => agreed(logPath(folder), courses, options.setAside === true, open),
   });
   const { before, courses } = restored;
@@ -137,7 +137,7 @@ async function keyAndTrust(folder: string): Promise<readonly string[]> {
 }
 
 /** Thumbprints of the keys in the folder, and of those that its trust list has under the same name. */
-async function knownKeys(folder: string): Promise<readonly string[]> {
+async function logKeys(folder: string): Promise<readonly string[]> {
   const kids = stationKeysIn(folder);
   const listed = (await readTrust(join(folder, TRUST_FILE)).catch(() => ({ keys: [] }))).keys.filter(
     ({ role }) => role === 'station',
@@ -168,7 +168,7 @@ export async function recover(options: RecoverOptions): Promise<ExitCode> {
       ? []
       : await readRecords(options.records, options.trust ?? join(folder, TRUST_FILE));
   const beside = `${options.out}.beside.jsonl`;
-  const keys = await knownKeys(folder);
+  const keys = await logKeys(folder);
   const report = await recoverLog(path, { out: options.out, beside }, records, keys);
   print([
     ...(path === null ? ['There is no log here: this is from records alone.'] : []),
@@ -248,13 +248,13 @@ async function readRecords(folder: string, trustFile: string): Promise<readonly 
   const trust = await readTrust(trustFile);
   const names = await readdir(folder, { recursive: true }).catch(() => null);
   if (names === null) throw noFolder(folder);
-  const found: FromRecord[] = [];
+  const records: FromRecord[] = [];
   for (const name of names.filter((one) => one.endsWith('.record.json')).sort()) {
     const file = join(folder, name);
     const { record, checks } = verifyRecord(await readBytes(file, 'record', MAX_RECORD_BYTES), trust);
     const fault = checks.find((check) => NEEDED.has(check.name) && check.outcome === 'failed');
     if (record !== null && fault === undefined)
-      found.push({
+      records.push({
         name: file,
         entries: [...record.background, ...record.entries],
         checkpoint: record.log.checkpoint,
@@ -262,7 +262,7 @@ async function readRecords(folder: string, trustFile: string): Promise<readonly 
       });
     else print([`Left out: ${file}: ${fault?.detail ?? 'not readable as a record.'}`]);
   }
-  return found;
+  return records;
 }
 
 /** A job that was not complete, or a clock that jumped, is no reason to lose its entries. */

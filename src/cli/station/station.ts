@@ -254,8 +254,8 @@ async function setUp(stationFolder: StationFolder, name: string, stamp: Stamp): 
 async function writeTrust(file: string, state: StationState, before: TrustList): Promise<void> {
   const common = { use: 'sig', alg: 'EdDSA' };
   const revoked = (kid: string) => {
-    const found = state.revoked.get(kid) ?? before.keys.find((key) => key.kid === kid)?.revoked;
-    return found === undefined ? {} : { revoked: { from: found.from, reason: found.reason } };
+    const revocation = state.revoked.get(kid) ?? before.keys.find((key) => key.kid === kid)?.revoked;
+    return revocation === undefined ? {} : { revoked: { from: revocation.from, reason: revocation.reason } };
   };
   const keys = state.keys.map(({ kid, jwk, since }, i) => {
     const next = state.keys[i + 1];
