@@ -147,12 +147,12 @@ export async function restoreLog(
 }
 
 function refuseNoFile(backup: string): void {
-  const found = statSync(backup, { throwIfNoEntry: false });
-  if (found?.isFile() === true) return;
+  const stats = statSync(backup, { throwIfNoEntry: false });
+  if (stats?.isFile() === true) return;
   throw new ProblemError({
     code: 'file-unreadable',
     where: backup,
-    message: found === undefined ? 'there is no such file' : 'this is a folder or a device, and no backup',
+    message: stats === undefined ? 'there is no such file' : 'this is a folder or a device, and no backup',
     next: 'Name the file that "plugmark backup" made.',
   });
 }

@@ -141,7 +141,7 @@ function apartIn({ db, path }: Side, behind: number): Apart {
       .all(behind),
   );
   const standing = entryTable(db)
-    .standingAfter(behind, EVERY)
+    .statusAfter(behind, EVERY)
     .map((stored) => entryOf(stored, path));
   return apartFrom(counts, standing);
 }
@@ -184,8 +184,8 @@ async function comparedWithDamaged(
     const entries = new Map<string, number>();
     const standing: AnyEntry[] = [];
     for (let seq = its + 1; seq <= carved.last; seq++) {
-      const found = carved.entry(seq);
-      const entry = found === null ? null : readEntry(JSON.parse(found.body));
+      const carvedEntry = carved.entry(seq);
+      const entry = carvedEntry === null ? null : readEntry(JSON.parse(carvedEntry.body));
       if (entry?.success !== true) continue;
       entries.set(entry.data.stream, (entries.get(entry.data.stream) ?? 0) + 1);
       standing.push(entry.data);

@@ -55,9 +55,9 @@ export function writeKeyFile(
 
 /** Puts the key under another passphrase, or none; the old file stays until the new one is whole. */
 export function relockKeyFile(path: string, key: StationKey, passphrase: string | null): Result<true> {
-  const made = writeKeyFile(`${path}.new`, key, passphrase);
-  if (made.ok) renameSync(`${path}.new`, path);
-  return made;
+  const written = writeKeyFile(`${path}.new`, key, passphrase);
+  if (written.ok) renameSync(`${path}.new`, path);
+  return written;
 }
 
 function pemOf(key: KeyObject, passphrase: string | null): string {

@@ -50,13 +50,13 @@ export async function recoverLog(
   try {
     const own = ofThisLog(carved, records, keys);
     const held = heldBy(own, carved);
-    const found = (seq: number): CarvedEntry | null => carved.entry(seq) ?? held.get(seq) ?? null;
-    const made = specificationsProven(own, found);
-    const entryAt = (seq: number): CarvedEntry | null => found(seq) ?? made.get(seq) ?? null;
-    const known = [...held.keys()].reduce((most, seq) => Math.max(most, seq), carved.last);
+    const storedEntry = (seq: number): CarvedEntry | null => carved.entry(seq) ?? held.get(seq) ?? null;
+    const rebuilt = specificationsProven(own, storedEntry);
+    const entryAt = (seq: number): CarvedEntry | null => storedEntry(seq) ?? rebuilt.get(seq) ?? null;
+    const lastReported = [...held.keys()].reduce((most, seq) => Math.max(most, seq), carved.last);
     if (entryAt(1) === null) throw new ProblemError(nothingLeft(damaged));
     const written = await writeLog(out, entryAt, own, carved.notes);
-    const rest = besideThe(written.size, known, entryAt, beside);
+    const rest = besideThe(written.size, lastReported, entryAt, beside);
     const fromRecords = countTo(written.size, (seq) => !carved.has(seq));
     return {
       kept: written.size,
@@ -109,11 +109,11 @@ async function writeLog(
     }
     const state = stationIn(entryAt, size);
     if (state === null) return { size, checkpoints: [] };
-    const known = checkpointsOf([...notes, ...records.map(({ checkpoint }) => checkpoint)]);
+    const checkpoints = checkpointsOf([...notes, ...records.map(({ checkpoint }) => checkpoint)]);
     const now = { origin: state.origin, size, tree, keys: state.keys.map(({ jwk }) => jwk) };
-    const findings = heldAgainst(now, known);
+    const findings = heldAgainst(now, checkpoints);
     // Both are in the order of sizes; of several that agree at one size the last is kept.
-    const agreed = known.filter((_, i) => findings[i]?.kind === 'extends');
+    const agreed = checkpoints.filter((_, i) => findings[i]?.kind === 'extends');
     for (const [at, note] of new Map(agreed.map((one) => [one.size, one.note]))) keep.run(at, note);
     return { size, checkpoints: findings };
   } finally {
@@ -139,17 +139,17 @@ function stationIn(entryAt: (seq: number) => CarvedEntry | null, size: number): 
 /** Writes what is readable behind the log's end into a file, and finds what is not. */
 function besideThe(
   size: number,
-  known: number,
+  lastReported: number,
   entryAt: (seq: number) => CarvedEntry | null,
   path: string,
 ): { readonly count: number; readonly lost: Recovered['lost']; readonly jobs: readonly string[] } {
-  if (known <= size) return { count: 0, lost: [], jobs: [] };
+  if (lastReported <= size) return { count: 0, lost: [], jobs: [] };
   const file = openSync(path, 'wx', 0o600);
   const jobs = new Set<string>();
   const lost: { from: number; to: number }[] = [];
   let count = 0;
   try {
-    for (let seq = size + 1; seq <= known; seq++) {
+    for (let seq = size + 1; seq <= lastReported; seq++) {
       const entry = entryAt(seq);
       const hole = lost.at(-1);
       if (entry !== null) {

@@ -170,11 +170,11 @@ async function openAdapter(base: string): Promise<Radio> {
   return orThrow(await openRadio({ bonds: bondsIn(join(base, 'bluetooth-bonds.json')) }));
 }
 
-function wrongQuantity({ id, quantity }: ToolEntry, found: Quantity): Problem {
+function wrongQuantity({ id, quantity }: ToolEntry, actual: Quantity): Problem {
   return {
     code: 'tool-other-quantity',
     where: id,
-    message: `The tool ${id} is to measure ${quantity}, but its driver gives ${found}.`,
+    message: `The tool ${id} is to measure ${quantity}, but its driver gives ${actual}.`,
     next: 'Correct the quantity or the driver of the tool in the station file.',
   };
 }

@@ -36,10 +36,10 @@ export function pathText(path: readonly PropertyKey[]): string {
 export function problemFromZod(error: z.ZodError, file: string, code: ProblemCode, next: string): Problem {
   const issue = error.issues[0];
   const more = error.issues.length - 1;
-  const place = issue === undefined ? '' : pathText(issue.path);
+  const path = issue === undefined ? '' : pathText(issue.path);
   return {
     code,
-    where: place === '' ? file : `${file}: ${place}`,
+    where: path === '' ? file : `${file}: ${path}`,
     message: `${issue?.message ?? 'not readable'}${more > 0 ? ` (and ${more} more)` : ''}`,
     next,
   };

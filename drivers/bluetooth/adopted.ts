@@ -38,11 +38,11 @@ export function notAsked({ address }: Adopted): Problem {
   };
 }
 
-export function otherSerial({ address, serial }: Adopted, found: string | undefined): Problem {
+export function otherSerial({ address, serial }: Adopted, actual: string | undefined): Problem {
   return {
     code: 'tool-other-serial',
     where: address,
-    message: `The device at ${address} ${found === undefined ? 'gives no serial number, or only to whom it is paired with,' : `has serial number ${found}`} where ${serial} was adopted.`,
+    message: `The device at ${address} ${actual === undefined ? 'gives no serial number, or only to whom it is paired with,' : `has serial number ${actual}`} where ${serial} was adopted.`,
     next: 'See that the right tool is switched on, or adopt this one with plugmark devices adopt.',
   };
 }

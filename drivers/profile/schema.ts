@@ -51,7 +51,7 @@ const bitSchema = z.strictObject({
     .describe(
       '`valid`: no value without it. `no-value`: no value with it. `nothing`: says nothing about the value.',
     ),
-  says: z.string().min(1).max(80).exactOptional().describe('What it tells, in words.'),
+  label: z.string().min(1).max(80).exactOptional().describe('What it tells, in words.'),
 });
 
 const packetSchema = z.strictObject({
@@ -176,8 +176,8 @@ interface Fault {
 function faults(profile: Profile): readonly Fault[] {
   const { packet, quantity, unit, scale, resolution } = profile;
   const { samples, status, counter, fixed = [] } = packet;
-  const found: Fault[] = [];
-  const fault = (path: Fault['path'], message: string) => found.push({ path, message });
+  const list: Fault[] = [];
+  const fault = (path: Fault['path'], message: string) => list.push({ path, message });
   if (unitMeasures(unit) !== quantity) fault(['unit'], `${unit} is no unit of ${quantity}`);
   const size = sizeOf(samples.type);
   if (samples.every !== undefined && samples.every < size)
@@ -213,5 +213,5 @@ function faults(profile: Profile): readonly Fault[] {
       .find((before) => one.at < before.at + before.size && before.at < one.at + one.size);
     if (other !== undefined) fault(one.path, `lies over ${other.path.join('.')}`);
   }
-  return found;
+  return list;
 }

@@ -76,10 +76,10 @@ export function preparePairing(order: PairingOrder): Pairing {
   };
   stream.on('encryptFail', fail);
 
-  let made: Partial<Bond> = {};
+  let newBond: Partial<Bond> = {};
   // A key that came in the clear is nobody's secret.
   const take = (part: Partial<Bond>) => {
-    if (encrypted()) made = { ...made, ...part };
+    if (encrypted()) newBond = { ...newBond, ...part };
   };
   stream._smp.on('ltk', (key: Buffer) => take({ key: text(key) }));
   stream._smp.on('masterIdent', (diversifier: Buffer, random: Buffer) =>
@@ -88,7 +88,7 @@ export function preparePairing(order: PairingOrder): Pairing {
   return {
     bonded: bond !== undefined,
     keepBond: () => {
-      const whole = bondSchema.safeParse(made);
+      const whole = bondSchema.safeParse(newBond);
       return bonds === undefined || !whole.success ? ok(undefined) : bonds.keep(address, whole.data);
     },
   };

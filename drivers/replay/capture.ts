@@ -145,8 +145,8 @@ function profilePackets(profile: Profile, put: (arrival: Arrival) => void): Take
   const stream = new PacketStream(profile, put);
   const from = (
     { service, characteristic }: CapturedPacket,
-    place: Profile['readings'] | Profile['memory'],
-  ) => place !== undefined && service === place.service && characteristic === place.characteristic;
+    endpoint: Profile['readings'] | Profile['memory'],
+  ) => endpoint !== undefined && service === endpoint.service && characteristic === endpoint.characteristic;
   return (packet) => {
     const bytes = Buffer.from(packet.hex, 'hex');
     if (from(packet, profile.memory)) stream.take(bytes, packet.atUs, 'stored');

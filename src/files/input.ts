@@ -13,10 +13,10 @@ const WHY: Readonly<Record<string, string>> = {
 /** The bytes of a plain file that is no larger than `maxBytes`; problems `file-unreadable`, `file-too-large`. */
 export async function readBytes(file: string, what: string, maxBytes: number): Promise<Uint8Array> {
   try {
-    const found = await stat(file);
+    const stats = await stat(file);
     // A pipe or a device has no end.
-    if (!found.isFile() && !found.isDirectory()) throw Object.assign(new Error(), { code: NO_PLAIN_FILE });
-    if (found.size <= maxBytes) {
+    if (!stats.isFile() && !stats.isDirectory()) throw Object.assign(new Error(), { code: NO_PLAIN_FILE });
+    if (stats.size <= maxBytes) {
       const bytes = await readFile(file);
       if (bytes.length <= maxBytes) return bytes;
     }

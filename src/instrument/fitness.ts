@@ -16,7 +16,7 @@ export interface Task {
 
 const unitOf = ({ quantity }: Instrument) => (quantity === 'torque' ? 'N·m' : 'mm');
 const wanted = ({ quantity }: Instrument) => (quantity === 'torque' ? 'N.m' : 'mm');
-const places = (value: number) => String(Number(value.toPrecision(4)));
+const significant = (value: number) => String(Number(value.toPrecision(4)));
 
 /**
  * What is wrong with the description of an instrument, so that nothing can rest on it and nobody can override it; null if
@@ -92,26 +92,26 @@ export function unfit(instrument: Instrument, task: Task): readonly Problem[] {
   const { id, range, certificate, interval, cyclesUsed, outOfTolerance } = instrument;
   const problems: Problem[] = [];
   const due = dueDate(instrument);
-  const say = (code: ProblemCode, field: string, message: string, next: string) =>
+  const add = (code: ProblemCode, field: string, message: string, next: string) =>
     problems.push({ code, where: `tool ${id}: ${field}`, message, next });
   if (outOfTolerance !== undefined)
-    say(
+    add(
       'out-of-tolerance',
       'certificate',
       `it was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(instrument, outOfTolerance)}; no window here allows for that`,
       'Have it adjusted and calibrated, and give the certificate of that day or later.',
     );
   if (due !== null && due < task.on)
-    say('calibration-expired', 'certificate.due', `its calibration ran out on ${due}`, 'Have it calibrated.');
+    add('calibration-expired', 'certificate.due', `its calibration ran out on ${due}`, 'Have it calibrated.');
   if (interval?.cycles !== undefined && cyclesUsed !== undefined && cyclesUsed > interval.cycles)
-    say(
+    add(
       'cycles-used-up',
       'cyclesUsed',
       `it has done ${cyclesUsed} cycles since its calibration; ${interval.cycles} are allowed`,
       'Have it calibrated.',
     );
   if (range !== undefined && !covers(range, task))
-    say(
+    add(
       'out-of-range',
       'range',
       outside('it may be used', range, task, instrument),
@@ -121,7 +121,7 @@ export function unfit(instrument: Instrument, task: Task): readonly Problem[] {
     const readings = certificate.points.map(({ reading }) => reading);
     const span = { from: Math.min(...readings), to: Math.max(...readings) };
     if (!covers(span, task))
-      say(
+      add(
         'outside-calibration',
         'certificate.points',
         outside('it is calibrated', span, task, instrument),
@@ -134,7 +134,7 @@ export function unfit(instrument: Instrument, task: Task): readonly Problem[] {
 /** How far off it was found, as words: "off by -1.1 N·m at 30 N·m". */
 export function offBy(instrument: Instrument, { reading, error }: OutOfTolerance): string {
   const unit = unitOf(instrument);
-  return `off by ${error > 0 ? '+' : ''}${places(error)} ${unit} at ${places(reading)} ${unit}`;
+  return `off by ${error > 0 ? '+' : ''}${significant(error)} ${unit} at ${significant(reading)} ${unit}`;
 }
 
 interface Span {
@@ -146,5 +146,5 @@ const covers = (span: Span, task: Span) => order(task.from, span.from) >= 0 && o
 
 function outside(what: string, span: Span, task: Span, instrument: Instrument): string {
   const unit = unitOf(instrument);
-  return `${what} from ${places(span.from)} to ${places(span.to)} ${unit}; this job asks for ${places(task.from)} to ${places(task.to)} ${unit}`;
+  return `${what} from ${significant(span.from)} to ${significant(span.to)} ${unit}; this job asks for ${significant(task.from)} to ${significant(task.to)} ${unit}`;
 }

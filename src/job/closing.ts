@@ -30,7 +30,7 @@ function gapText(state: JobState, cylinder: number, gap: StepState): string | nu
 }
 
 /** What is missing around the torque. */
-function around(state: JobState, cylinder: number): (string | null)[] {
+function openPlugChecks(state: JobState, cylinder: number): (string | null)[] {
   const { routine } = state;
   const checked = state.newPlugs[cylinder];
   const differs = (checked?.differs ?? []).map((feature) => feature.replace('-', ' ')).join(', ');
@@ -48,7 +48,7 @@ export function openItems(state: JobState): string[] {
   const inOrder = [...state.cylinders].sort((a, b) => a.cylinder - b.cylinder);
   return [
     ...inOrder.flatMap(({ cylinder, gap, torque }) =>
-      [...around(state, cylinder), gapText(state, cylinder, gap), TORQUE[torque]].flatMap((text) =>
+      [...openPlugChecks(state, cylinder), gapText(state, cylinder, gap), TORQUE[torque]].flatMap((text) =>
         text === null ? [] : [`cylinder ${cylinder}: ${text}`],
       ),
     ),

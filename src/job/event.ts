@@ -254,7 +254,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     .strictObject({
       type: z.literal('steps-attested'),
       phase: listPhaseSchema.describe('Which list.'),
-      said: z
+      steps: z
         .array(
           z.strictObject({
             item: z.string().min(1).max(40).describe('The item, by its id in the routine.'),

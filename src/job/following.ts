@@ -61,22 +61,22 @@ function answer(context: BenchContext, { pull: number, answer: given }: Command 
   const because = `said by the technician (${given})`;
   const { pull } = attempt;
   const { cylinder } = question;
-  const place = (placement: Omit<Placement, 'because'>) =>
+  const placeByHand = (placement: Omit<Placement, 'because'>) =>
     placedByHand(context, pull, { ...placement, because });
   switch (given) {
     case 'fresh': {
       const short = stoppedShort(context.state(), cylinder, number);
-      place({ cylinder, kind: short ? 'continuation' : 'tightening' });
+      placeByHand({ cylinder, kind: short ? 'continuation' : 'tightening' });
       break;
     }
     case 'rehit':
-      place({ cylinder: context.state().lastTight ?? cylinder, kind: 'rehit' });
+      placeByHand({ cylinder: context.state().lastTight ?? cylinder, kind: 'rehit' });
       break;
     case 'handling':
-      place({ cylinder: null, kind: 'handling' });
+      placeByHand({ cylinder: null, kind: 'handling' });
       break;
     case 'unfinished':
-      place({ cylinder, kind: 'run-down' });
+      placeByHand({ cylinder, kind: 'run-down' });
       break;
     case 'refit':
     case 'replace':

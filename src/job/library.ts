@@ -28,7 +28,7 @@ export type Figures = Pick<LibraryEntry, 'engine' | 'plug' | 'specification'>;
 export const normalName = (name: string): string => name.trim().replace(/\s+/g, ' ').toLowerCase();
 
 /** The entries whose name, plug or source holds every word of `text`; one that bears just this name stands alone. */
-export function found<T extends Pick<LibraryEntry, 'name' | 'plug' | 'specification'>>(
+export function matchingEntries<T extends Pick<LibraryEntry, 'name' | 'plug' | 'specification'>>(
   entries: readonly T[],
   text: string,
 ): readonly T[] {

@@ -5,7 +5,7 @@ import { itemsOf } from './routine.ts';
 import { attemptOf, leftOut } from './situation.ts';
 import { stageOf } from './stage.ts';
 import type { JobState } from './state.ts';
-import { stands } from './torque-step.ts';
+import { stillFitted } from './torque-step.ts';
 
 /** Why a command cannot be carried out now, in one sentence; null when it can. */
 export function refused(state: JobState, command: Command, pulling: boolean): string | null {
@@ -66,7 +66,7 @@ function notAcceptable(state: JobState, pull: number): string | null {
   const question = state.questions.find((open) => open.pull === pull);
   if (question?.kind !== 'over-window') return `Pull ${pull} is not one over the window that is asked about.`;
   const c = state.cylinders.find(({ cylinder }) => cylinder === question.cylinder);
-  if (c === undefined || !stands(c, pull))
+  if (c === undefined || !stillFitted(c, pull))
     return 'This plug has come out since: nobody can answer for it as it was.';
   return stageOf(state, question.cylinder) === 'final'
     ? null
@@ -79,19 +79,19 @@ function strangers(state: JobState, cylinders: readonly number[]): string | null
 }
 
 /** Every item of the list has its word, and none that the list does not know. */
-function notAttestable({ routine }: JobState, { phase, said }: Command & { do: 'attest' }): string | null {
+function notAttestable({ routine }: JobState, { phase, steps }: Command & { do: 'attest' }): string | null {
   const items = routine === null ? [] : itemsOf(routine, phase);
   if (items.length === 0) return 'Nothing of this kind is attested in this job.';
-  const missing = items.find(({ id }) => !said.some(({ item }) => item === id));
+  const missing = items.find(({ id }) => !steps.some(({ item }) => item === id));
   if (missing !== undefined) return `Nothing is said of "${missing.text}".`;
-  for (const { item, as, why } of said) {
-    const known = items.find(({ id }) => id === item);
-    if (known === undefined) return `"${item}" is not on this list.`;
-    const words = [...(known.choices ?? ['done']), 'not-done'];
-    if (!words.includes(as)) return `"${known.text}" is answered by: ${words.join(', ')}.`;
-    if (as === 'not-done' && (why ?? '').trim() === '') return `Say why not: "${known.text}".`;
+  for (const { item, as, why } of steps) {
+    const listed = items.find(({ id }) => id === item);
+    if (listed === undefined) return `"${item}" is not on this list.`;
+    const words = [...(listed.choices ?? ['done']), 'not-done'];
+    if (!words.includes(as)) return `"${listed.text}" is answered by: ${words.join(', ')}.`;
+    if (as === 'not-done' && (why ?? '').trim() === '') return `Say why not: "${listed.text}".`;
   }
-  return said.length > items.length ? 'An item is answered twice.' : null;
+  return steps.length > items.length ? 'An item is answered twice.' : null;
 }
 
 function notCheckable(

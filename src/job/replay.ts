@@ -53,8 +53,8 @@ export function replay(events: readonly JobEvent[]): Result<Bench> {
       const out = bench.accept(input);
       if (!out.ok) return parted(at, out.error.message);
       derived.push(...out.value.filter(({ type }) => DERIVED.has(type)));
-      const said = out.value.find(({ type }) => !DERIVED.has(type) && type !== 'readings');
-      if (input.kind === 'command' && said !== undefined && !isDeepStrictEqual(said, event))
+      const derivedFirst = out.value.find(({ type }) => !DERIVED.has(type) && type !== 'readings');
+      if (input.kind === 'command' && derivedFirst !== undefined && !isDeepStrictEqual(derivedFirst, event))
         return parted(at, `${event.type} is not what was said`);
     }
     if (event.type === 'job-closed') {

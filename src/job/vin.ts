@@ -54,10 +54,10 @@ export function vinFault(text: string): VinFault | null {
   const strange = [...vin].find((character) => VALUES[character] === undefined);
   if (strange !== undefined) return fault(northAmerican, 'vin-character', strangeText(strange));
   const due = checkDigit(vin);
-  const found = vin.charAt(CHECK_AT);
-  if (due === found) return null;
+  const actual = vin.charAt(CHECK_AT);
+  if (due === actual) return null;
   const optional = northAmerican ? '' : ', though not every market uses it';
-  const message = `the check digit of the VIN is ${found}; expected ${due}${optional}`;
+  const message = `the check digit of the VIN is ${actual}; expected ${due}${optional}`;
   return fault(northAmerican, 'vin-check-digit', message);
 }
 

@@ -117,16 +117,16 @@ export function adjustingOf({ gapRules }: Specification, plug: Plug): Result<Adj
   if (!most.ok) return most;
   const bendMostMm = most.value ?? BEND_MOST_MM;
   const rule = gapRules?.adjustable;
-  const say = (allowed: boolean, because: string) => ok({ allowed, because, bendMostMm });
-  if (rule === 'no') return say(false, 'the specification does not allow adjusting');
+  const outcome = (allowed: boolean, because: string) => ok({ allowed, because, bendMostMm });
+  if (rule === 'no') return outcome(false, 'the specification does not allow adjusting');
   if (rule === 'new-only' && plug.condition === 'used')
-    return say(false, 'the specification does not allow adjusting a used plug');
-  if (rule !== undefined) return say(true, 'the specification allows adjusting');
+    return outcome(false, 'the specification does not allow adjusting a used plug');
+  if (rule !== undefined) return outcome(true, 'the specification allows adjusting');
   if (plug.tip !== undefined && plug.tip !== 'nickel')
-    return say(false, `${plug.tip} tips are not adjusted unless the specification allows it`);
+    return outcome(false, `${plug.tip} tips are not adjusted unless the specification allows it`);
   if ((plug.groundElectrodes ?? 1) > 1)
-    return say(false, 'several ground electrodes are not adjusted unless the specification allows it');
-  return say(true, 'the ground electrode may be bent at its base');
+    return outcome(false, 'several ground electrodes are not adjusted unless the specification allows it');
+  return outcome(true, 'the ground electrode may be bent at its base');
 }
 
 /** One reading of the gap of a plug, and whether it proved the gap. */

@@ -84,28 +84,28 @@ function shapeOf<U>(text: string, tokens: readonly Token[], kind: Kind<U>): Resu
     if (length === kinds.length && length > 0) return ok(shape);
     understood = Math.max(understood, length);
   }
-  const odd = tokens[understood];
+  const stray = tokens[understood];
   const before = tokens[understood - 1];
-  if (odd?.kind === 'n' && before?.kind === 'n' && /^\d{3}$/u.test(odd.text))
+  if (stray?.kind === 'n' && before?.kind === 'n' && /^\d{3}$/u.test(stray.text))
     return err(
       problemAt(
         text,
         before.at,
         'figure-ambiguous',
-        `"${before.text} ${odd.text}" can be one figure in groups of three or two figures`,
+        `"${before.text} ${stray.text}" can be one figure in groups of three or two figures`,
         'write thousands without a separator and ranges with a dash',
       ),
     );
-  return err(notUnderstood(text, odd?.at ?? 0, kind));
+  return err(notUnderstood(text, stray?.at ?? 0, kind));
 }
 
 function unitOf<U extends string>(text: string, tokens: readonly Token[], kind: Kind<U>): Result<U> {
-  const found = tokens.filter((token): token is UnitToken => token.kind === 'u');
+  const unitTokens = tokens.filter((token): token is UnitToken => token.kind === 'u');
   let unit: U | undefined;
-  for (const token of found) {
+  for (const token of unitTokens) {
     const { measured, unit: code } = token.spelling;
-    const known = kind.units.find((candidate) => candidate === code);
-    if (known === undefined)
+    const allowed = kind.units.find((candidate) => candidate === code);
+    if (allowed === undefined)
       return err(
         measured === kind.measured
           ? problemAt(
@@ -123,7 +123,7 @@ function unitOf<U extends string>(text: string, tokens: readonly Token[], kind: 
               `expected ${kind.unitsInWords}`,
             ),
       );
-    if (unit !== undefined && unit !== known)
+    if (unit !== undefined && unit !== allowed)
       return err(
         problemAt(
           text,
@@ -133,7 +133,7 @@ function unitOf<U extends string>(text: string, tokens: readonly Token[], kind: 
           'give the figures in one unit, the one that the source prints first',
         ),
       );
-    unit = known;
+    unit = allowed;
   }
   if (unit === undefined)
     return err(

@@ -40,11 +40,11 @@ function calibrated({ tool }: ToolState, { instruments, basis }: Calibrations, a
 /** How much is said of each tool: `all`, or without its calibration, or no more than what wants a look. */
 type Detail = 'all' | 'charge' | 'least';
 
-function toolSpan(tool: ToolState, known: Calibrations, detail: Detail, glyphs: Glyphs): Span {
+function toolSpan(tool: ToolState, calibrations: Calibrations, detail: Detail, glyphs: Glyphs): Span {
   const clean = (text: string) => printable(text, 32, glyphs.ascii);
   const symbol = { seeking: glyphs.todo, linked: glyphs.done, lost: glyphs.bad }[tool.link];
   const why = tool.link === 'lost' && tool.reason !== undefined ? ` (${clean(tool.reason)})` : '';
-  const state = charge(tool, detail !== 'least') + calibrated(tool, known, detail === 'all');
+  const state = charge(tool, detail !== 'least') + calibrated(tool, calibrations, detail === 'all');
   const text = ` ${clean(tool.tool)} ${symbol} ${tool.link}${why}${state} `;
   return tool.link === 'lost' ? { text, tone: 'bad', bold: true } : { text };
 }
@@ -60,16 +60,16 @@ export function toolsLine(view: BenchView, quiet: boolean, columns: number, glyp
 export function toolsAnd(
   kept: string,
   those: readonly ToolState[],
-  known: Calibrations,
+  calibrations: Calibrations,
   columns: number,
   glyphs: Glyphs,
 ): Line {
   const tools = [...those].sort((a, b) => ORDER.indexOf(a.link) - ORDER.indexOf(b.link));
   const right: Line = [{ text: kept }];
-  const said = (detail: Detail) => tools.map((tool) => toolSpan(tool, known, detail, glyphs));
-  const fits = (detail: Detail) => columnsOfLine([...said(detail), ...right]) + 2 <= columns;
+  const spans = (detail: Detail) => tools.map((tool) => toolSpan(tool, calibrations, detail, glyphs));
+  const fits = (detail: Detail) => columnsOfLine([...spans(detail), ...right]) + 2 <= columns;
   const detail = (['all', 'charge'] as const).find(fits) ?? 'least';
-  return apart(said(detail), right, columns, glyphs.cutMark);
+  return apart(spans(detail), right, columns, glyphs.cutMark);
 }
 
 /** As many of the keys as fit, the most needed first; help and the way out always. */

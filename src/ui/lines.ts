@@ -77,7 +77,7 @@ function answered({ pull, answer }: JobEventOf<'question-answered'>, before: Job
   return given([where, `pull ${pull}`, 'answered', ANSWERS[answer].long]);
 }
 
-function said(event: JobEvent, before: JobState | null, after: JobState, glyphs: Glyphs): Pieces | null {
+function piecesOf(event: JobEvent, before: JobState | null, after: JobState, glyphs: Glyphs): Pieces | null {
   switch (event.type) {
     case 'readings':
     case 'pull-detected': // the line of its placing follows and says more
@@ -196,6 +196,6 @@ export function lineFor(
   atText: string,
   ascii = false,
 ): string | null {
-  const pieces = said(event, before, after, glyphsFor(ascii));
+  const pieces = piecesOf(event, before, after, glyphsFor(ascii));
   return pieces && [atText, ...pieces.map((text) => printable(text, LONGEST_PIECE, ascii))].join('  ');
 }

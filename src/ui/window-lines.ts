@@ -27,7 +27,7 @@ export interface WindowView {
   readonly notes: readonly string[];
   readonly risk: {
     readonly spread: number;
-    readonly found: GlobalRisk;
+    readonly risk: GlobalRisk;
     readonly guardBand: number | null;
   } | null;
 }
@@ -125,7 +125,7 @@ function decidableText({ window, decision }: WindowView, unit: string): string {
 
 function riskLines({ risk }: WindowView, unit: string, ascii: boolean): string[] {
   if (risk === null) return [];
-  const { outOfTolerance, consumer, producer } = risk.found;
+  const { outOfTolerance, consumer, producer } = risk.risk;
   const band =
     risk.guardBand === null ? 'no guard band' : `a guard band of ${fixed(risk.guardBand, 3)} ${unit}`;
   return [

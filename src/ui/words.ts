@@ -99,10 +99,10 @@ export const ANSWERS: Readonly<Record<Answer, AnswerWords>> = {
 
 /** The keys that answer a question: `[f] it was the tightening   [r] re-hit`, in briefer words where needed. */
 export function answerKeys({ answers }: Question, columns = Number.POSITIVE_INFINITY): string {
-  const said = (how: 'short' | 'brief', space: string) =>
+  const listed = (how: 'short' | 'brief', space: string) =>
     answers.map((answer) => `[${ANSWERS[answer].key}] ${ANSWERS[answer][how]}`).join(space);
-  const roomy = said('short', '   ');
-  return roomy.length <= columns ? roomy : said('brief', ' ');
+  const roomy = listed('short', '   ');
+  return roomy.length <= columns ? roomy : listed('brief', ' ');
 }
 
 /** Said before the first reading; the maker of the vehicle has the last word. */

@@ -9,8 +9,8 @@ import {
   simulatedStation,
 } from '../../../sim/station.ts';
 import { isPerson, PEOPLE } from '../../../sim/technician/people.ts';
-import { saying } from '../../../sim/technician/saying.ts';
-import { told } from '../../../sim/technician/told.ts';
+import { scripted } from '../../../sim/technician/scripted.ts';
+import { withChecklist } from '../../../sim/technician/with-checklist.ts';
 import { work } from '../../../sim/work.ts';
 import type { Stamp } from '../../evidence/log.ts';
 import { exampleFile } from '../../files/input.ts';
@@ -117,7 +117,7 @@ async function workThrough(demo: DemoJob) {
     started = true;
     const done = work({
       bench: simulated.bench,
-      technician: moves === null ? saying(simulated.technician, random) : told(moves.next, random),
+      technician: moves === null ? withChecklist(simulated.technician, random) : scripted(moves.next, random),
       scheduler,
       deliver: joined.deliver,
       look: () => bench.state(),

@@ -19,7 +19,7 @@ import { openInLog, openStation, type Station } from '../station/station.ts';
 import { type LoadedStation, readStationFile } from '../station/station-file.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
-import { known } from './earlier-orders.ts';
+import { stationHistory } from './earlier-orders.ts';
 import { afterwards, finish } from './finish.ts';
 import { newOrder } from './new-order.ts';
 import { keepOrder } from './order-file.ts';
@@ -113,7 +113,7 @@ async function begin(station: Station, file: LoadedStation, options: JobOptions)
   const on = stamp().at.slice(0, 10);
   const dialogue = openDialogue();
   const asked = await newOrder(dialogue, {
-    known: known(station),
+    history: stationHistory(station),
     library: await readLibrary(file.library),
     file,
     on,

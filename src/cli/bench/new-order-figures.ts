@@ -1,5 +1,5 @@
 /** The figures of a new order: chosen from the shop's library, taken from the vehicle's last job, or typed from a source. */
-import { type Figures, found, type LibraryEntry, libraryEntrySchema } from '../../job/library.ts';
+import { type Figures, type LibraryEntry, libraryEntrySchema, matchingEntries } from '../../job/library.ts';
 import { specifiedBy } from '../../job/open.ts';
 import type { WorkOrder } from '../../job/order.ts';
 import { gapLimitsOf } from '../../plug/gap.ts';
@@ -78,7 +78,7 @@ function chosenOf(
 ): Result<LibraryEntry, string> {
   const byNumber = /^\d$/.test(answer) ? listed[Number(answer) - 1] : undefined;
   if (byNumber !== undefined) return ok(byNumber);
-  const [one, ...others] = answer === '' ? [] : found(all, answer);
+  const [one, ...others] = answer === '' ? [] : matchingEntries(all, answer);
   if (one === undefined) return err('nothing in the library has this name');
   if (others.length === 0) return ok(one);
   const names = [one, ...others].slice(0, 5).map(({ name }) => `"${safeLine(name)}"`);

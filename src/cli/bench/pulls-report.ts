@@ -51,9 +51,9 @@ export function reportOn(trace: TraceColumns, file: string, { lowerNm, maxima }:
   const scaleNm = lowerNm ?? Math.max(1e-3, 0.5 * nm.reduce((most, x) => Math.max(most, Math.abs(x)), 0));
   const settings = detectorSettings(scaleNm, { stepNm: stepOf(nm), stream: maxima ? 'maxima' : 'samples' });
   const detector = createPullDetector(settings);
-  const found = detector.pushBatch(atUs, nm, 0, atUs.length, angleDeg ?? undefined);
+  const pulls = detector.pushBatch(atUs, nm, 0, atUs.length, angleDeg ?? undefined);
   const last = detector.cut('stopped');
-  const all = last === null ? found : [...found, last];
+  const all = last === null ? pulls : [...pulls, last];
   return {
     form: 'plugmark/pulls/1',
     file,

@@ -182,9 +182,13 @@ function secondsIn(unit: string): number {
 }
 
 function newtonMetresIn(unit: string): number {
-  const found = spellingAt(unit, 0);
-  if (found?.length === unit.length && found.spelling.measured === 'torque' && isTorque(found.spelling.unit))
-    return newtonMetres(1, found.spelling.unit);
+  const spelling = spellingAt(unit, 0);
+  if (
+    spelling?.length === unit.length &&
+    spelling.spelling.measured === 'torque' &&
+    isTorque(spelling.spelling.unit)
+  )
+    return newtonMetres(1, spelling.spelling.unit);
   throw new ProblemError({
     code: 'option-not-valid',
     where: '--torque-unit',

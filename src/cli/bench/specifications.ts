@@ -2,7 +2,7 @@
 
 import { canonical } from '../../evidence/canonical.ts';
 import type { Stamp } from '../../evidence/log.ts';
-import { found, type LibraryEntry, libraryEntrySchema } from '../../job/library.ts';
+import { type LibraryEntry, libraryEntrySchema, matchingEntries } from '../../job/library.ts';
 import { specifiedBy } from '../../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { gapLimitsOf } from '../../plug/gap.ts';
@@ -26,7 +26,7 @@ import { type Library, nameTaken, readLibrary, writeEntry } from './specificatio
 /** Lists the entries whose name, plug or source holds all the words. */
 export async function listSpecifications(words: readonly string[], options: Scope): Promise<ExitCode> {
   const library = await libraryOf(options);
-  const entries = found(
+  const entries = matchingEntries(
     library.kept.map(({ entry }) => entry),
     words.join(' '),
   );
@@ -46,7 +46,7 @@ export async function listSpecifications(words: readonly string[], options: Scop
 /** Shows one entry, the engine drawn and the rest as it stands in its file. */
 export async function showSpecification(words: readonly string[], options: Scope): Promise<ExitCode> {
   const library = await libraryOf(options);
-  const [entry, ...others] = found(
+  const [entry, ...others] = matchingEntries(
     library.kept.map((one) => one.entry),
     words.join(' '),
   );

@@ -181,7 +181,7 @@ function riskOf(found: Window, standard: number, spread: number): NonNullable<Wi
     }).consumer;
   return {
     spread,
-    found: globalRisk(inspection),
+    risk: globalRisk(inspection),
     guardBand: guardBandFor(riskAt, RISK_TARGET, middle - found.lowerLimit),
   };
 }

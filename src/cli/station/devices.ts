@@ -31,11 +31,11 @@ export async function scan({ seconds, all, profile, serial }: ScanOptions): Prom
   const services = [SERVICE.industrialMeasurement, ...profiles.map(({ advertised }) => advertised)];
   return withRadio(async (radio) => {
     const sightings$ = all === true ? radio.scan() : merge(...services.map((service) => radio.scan(service)));
-    const found = await candidates(sightings$, seconds * 1_000, realAfter);
-    if (found.length === 0)
+    const devices = await candidates(sightings$, seconds * 1_000, realAfter);
+    if (devices.length === 0)
       say('No measuring tool was heard. Switch it on, or look at everything with --all.');
     else say(row(['address', 'signal', 'kind', 'name', serial ? 'serial number' : '']));
-    for (const candidate of found)
+    for (const candidate of devices)
       say(row(candidateCells(candidate, serial ? await serialOf(radio, candidate) : '')));
     return EXIT.done;
   });
@@ -122,13 +122,13 @@ async function capture(
   seconds: number,
   write: (text: string) => void,
 ): Promise<number> {
-  const found = orThrow(await link.discover([]));
+  const characteristics = orThrow(await link.discover([]));
   const startUs = clock.nowUs();
   const writer = captureWriter(
-    { address: link.address, ...(name !== '' && { name }), characteristics: found },
+    { address: link.address, ...(name !== '' && { name }), characteristics },
     write,
   );
-  for (const characteristic of found) {
+  for (const characteristic of characteristics) {
     if (!characteristic.properties.some((property) => property === 'notify' || property === 'indicate'))
       continue;
     orThrow(

@@ -55,8 +55,8 @@ export function findingLines(findings: readonly Finding[], ascii: boolean): read
   const { done, again, bad } = glyphsFor(ascii);
   const marks = { good: `${done} ok   `, warning: `${again} note `, bad: `${bad} FAIL ` } as const;
   const width = Math.max(...findings.map(({ name }) => name.length));
-  const lines = findings.flatMap(({ name, state, found, next }) => {
-    const line = `${marks[state]} ${name.padEnd(width)}  ${safeLine(found)}`;
+  const lines = findings.flatMap(({ name, state, text, next }) => {
+    const line = `${marks[state]} ${name.padEnd(width)}  ${safeLine(text)}`;
     return next === undefined ? [line] : [line, `${' '.repeat(width + 10)}${safeLine(next)}`];
   });
   const count = findings.filter(({ state }) => state === 'bad').length;

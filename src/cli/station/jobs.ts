@@ -43,17 +43,17 @@ export function jobLines(
   impacts: readonly ImpactAssessment[] = [],
 ): readonly string[] {
   if (rows.length === 0) return ['No job matches.'];
-  const found = rows.map(({ job }) => againstJob(impacts, job).map(tagOf).join('; '));
-  const isTold = found.some((text) => text !== '');
+  const impactTags = rows.map(({ job }) => againstJob(impacts, job).map(tagOf).join('; '));
+  const hasImpacts = impactTags.some((text) => text !== '');
   const cells = rows.map(({ job, state, openedAt, vin, plate }, at) => [
     job,
     STATE_WORDS[state],
     minute(openedAt),
     vin ?? '-',
     plate ?? '-',
-    ...(isTold ? [found[at] || '-'] : []),
+    ...(hasImpacts ? [impactTags[at] || '-'] : []),
   ]);
-  const head = ['job', 'state', 'opened (UTC)', 'VIN', 'plate', ...(isTold ? ['impact'] : [])];
+  const head = ['job', 'state', 'opened (UTC)', 'VIN', 'plate', ...(hasImpacts ? ['impact'] : [])];
   return textTable(head, cells);
 }
 

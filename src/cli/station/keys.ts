@@ -54,8 +54,8 @@ export function rotateKey(
     process.stdout.write(`The station signs with ${key.kid} from now on.\n`);
     if (old === null)
       return [{ type: 'key-replaced', key: key.jwk, because: options.because ?? 'the old key was lost' }];
-    const said = { log: state.origin, next: key.jwk, at: stamp.at };
-    return [{ type: 'key-rotated', key: key.jwk, statement: stateSuccession(said, old.privateKey) }];
+    const statement = { log: state.origin, next: key.jwk, at: stamp.at };
+    return [{ type: 'key-rotated', key: key.jwk, statement: stateSuccession(statement, old.privateKey) }];
   });
 }
 
@@ -68,8 +68,8 @@ export function revokeKey(
     const { reason, because } = options;
     if (reason !== 'retired' && reason !== 'lost' && reason !== 'compromised')
       throw problem('option-not-valid', `"${reason}" is no reason`, 'Give retired, lost or compromised.');
-    const known = [...state.keys.map((key) => key.kid), ...[...state.people.values()].flatMap(kidOf)];
-    if (!known.includes(kid))
+    const kids = [...state.keys.map((key) => key.kid), ...[...state.people.values()].flatMap(kidOf)];
+    if (!kids.includes(kid))
       throw problem('key-unknown', `the log knows no key ${kid}`, 'See "plugmark keys list".');
     const from = new Date(options.from ?? stamp.at);
     if (Number.isNaN(from.getTime()))

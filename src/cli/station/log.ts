@@ -81,7 +81,7 @@ export function proveConsistency(file: string, options: Scope): Promise<ExitCode
     const { tree } = stationFolder.log;
     const size = stationFolder.log.size();
     const [finding] = findings(stationFolder, [old]);
-    if (finding === undefined || finding.kind !== 'extends') return say([finding]);
+    if (finding === undefined || finding.kind !== 'extends') return report([finding]);
     const path = consistencyProof(tree, old.size, size);
     printJson({
       from: old.size,
@@ -112,7 +112,7 @@ export function check(files: readonly string[], options: Scope): Promise<ExitCod
       .checkpoints()
       .map((note) => orThrow(readCheckpoint(note, 'a checkpoint of the station')));
     const kept = await Promise.all(files.map(keptCheckpoint));
-    return say(findings(stationFolder, [...own, ...kept]));
+    return report(findings(stationFolder, [...own, ...kept]));
   });
 }
 
@@ -125,10 +125,11 @@ export function findings(
   return heldAgainst({ origin, size, tree: stationFolder.log.tree, keys: keys.map(({ jwk }) => jwk) }, kept);
 }
 
-function say(found: readonly (Finding | undefined)[]): ExitCode {
+function report(results: readonly (Finding | undefined)[]): ExitCode {
   // The station keeps what it gave away: the same would be said of both.
-  for (const line of new Set(found.flatMap((one) => (one === undefined ? [] : [words(one)])))) print([line]);
-  return found.every((one) => one?.kind === 'extends') ? EXIT.done : EXIT.failed;
+  for (const line of new Set(results.flatMap((one) => (one === undefined ? [] : [words(one)]))))
+    print([line]);
+  return results.every((one) => one?.kind === 'extends') ? EXIT.done : EXIT.failed;
 }
 
 export function words(finding: Finding): string {

@@ -31,9 +31,9 @@ export async function retention(options: RetentionOptions): Promise<ExitCode> {
 
 async function ruleOf({ years, station, data }: RetentionOptions): Promise<Retention> {
   if (years !== undefined && years >= 1 && years <= 100) return { years };
-  const told =
+  const stated =
     years === undefined && data === undefined ? (await readStationFile(station)).retention : undefined;
-  if (told !== undefined) return told;
+  if (stated !== undefined) return stated;
   throw new ProblemError({
     code: 'retention-unknown',
     where: years === undefined ? 'retention' : '--years',

@@ -196,8 +196,8 @@ async function commit(
     const folder = resolve(dirname(resolve(path)), file.data ?? usualFolder(file.station));
     const station = await openStation(file.station, folder, stamp);
     try {
-      const known = stateOf(station).people;
-      const news = people.filter((person) => !known.has(person));
+      const recorded = stateOf(station).people;
+      const news = people.filter((person) => !recorded.has(person));
       if (news.length > 0)
         await recordStation(
           station,

@@ -42,14 +42,14 @@ export async function runStudy(options: StudyOptions, input: Readable = process.
       options.resume === undefined ? begin(station, file, options) : takeUp(station, file, options.resume);
     const plain = options.plain === true || !hasScreen();
     await workThrough({ ...started, file, plain, quiet: options.quiet === true, stamp, clock, input });
-    return told(station, started.started.study, options.station);
+    return printStudy(station, started.started.study, options.station);
   } finally {
     station.log.close();
   }
 }
 
 /** What came of it, as the log has it by now. */
-function told({ log }: Station, study: string, stationFile: string): ExitCode {
+function printStudy({ log }: Station, study: string, stationFile: string): ExitCode {
   const found = gaugeStudiesOf(log.stationEntries()).find((one) => one.study === study);
   if (found === undefined) {
     print(['Left before its first reading: nothing was kept.']);

@@ -33,7 +33,7 @@ export function studyViewOf({ sitting, made }: StudyState, about: StudyAbout): S
     quantity: instrument.quantity,
     types,
     tool,
-    known: { instruments: [instrument], basis: { on } },
+    calibrations: { instruments: [instrument], basis: { on } },
     appraisers: plan.appraisers,
     parts: plan.parts,
     trials: plan.trials,
@@ -65,7 +65,7 @@ function resultOf(made: StudyFinished): StudyResult {
   const wide = ranges.ok && ranges.value.wideCells.length > 0 ? ranges.value : null;
   const method = (title: string, found: GaugeResult | null, why: string): StudyMethod => ({
     title,
-    found: found === null ? null : foundOf(found),
+    values: found === null ? null : valuesOf(found),
     why,
   });
   return {
@@ -92,7 +92,7 @@ function resultOf(made: StudyFinished): StudyResult {
   };
 }
 
-function foundOf(result: GaugeResult): NonNullable<StudyMethod['found']> {
+function valuesOf(result: GaugeResult): NonNullable<StudyMethod['values']> {
   const { ev, av, interaction, grr, pv, tv, ndc } = result;
   const named = [
     ['repeatability (EV)', ev],

@@ -10,7 +10,7 @@ import {
   listImpacts,
   showImpact,
 } from '../../../src/cli/audit/impact-decisions.ts';
-import { known } from '../../../src/cli/bench/earlier-orders.ts';
+import { stationHistory } from '../../../src/cli/bench/earlier-orders.ts';
 import { type JobOptions, job } from '../../../src/cli/bench/job.ts';
 import { toolRows } from '../../../src/cli/bench/order-summary.ts';
 import { listJobs, showJob } from '../../../src/cli/station/jobs.ts';
@@ -188,7 +188,7 @@ describe('jobs with a wrench after it was out of tolerance', () => {
       at: '2026-11-25T09:00:00.000Z',
       monoUs: 1,
     }));
-    expect(known(station).notices).toEqual([expect.stringContaining(since)]);
+    expect(stationHistory(station).notices).toEqual([expect.stringContaining(since)]);
     station.log.close();
 
     const again = await assess(file);
@@ -242,7 +242,9 @@ describe('a vehicle that an impact assessment wants back', () => {
       at: '2026-11-25T09:00:00.000Z',
       monoUs: 1,
     }));
-    expect(known(station).vehicle('vin', VAN.vin)?.questioned).toEqual([expect.stringContaining('RECALL')]);
+    expect(stationHistory(station).vehicle('vin', VAN.vin)?.questioned).toEqual([
+      expect.stringContaining('RECALL'),
+    ]);
     station.log.close();
   });
 

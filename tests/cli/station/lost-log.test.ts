@@ -152,7 +152,7 @@ describe('the trust list', () => {
     const size = async () => {
       const stationFolder = await openStationFolder(station.data);
       stationFolder.log.close();
-      return (await stationHealth(station.data)).findings[0]?.found;
+      return (await stationHealth(station.data)).findings[0]?.text;
     };
     const before = await size();
     expect((await problemOf(recorded)).where).toContain(file);

@@ -62,8 +62,8 @@ function askTimedatectl(): Promise<boolean | null> {
   return new Promise((resolve) => {
     const args = ['show', '--property=NTPSynchronized', '--value'];
     execFile('timedatectl', args, { timeout: 3000 }, (error, stdout) => {
-      const said = stdout.trim();
-      resolve(error === null && (said === 'yes' || said === 'no') ? said === 'yes' : null);
+      const answer = stdout.trim();
+      resolve(error === null && (answer === 'yes' || answer === 'no') ? answer === 'yes' : null);
     });
   });
 }

@@ -48,15 +48,15 @@ export function stationHealth(folder: string): Promise<StationHealth> {
   const lost = lostLog(folder);
   if (lost !== null) return Promise.resolve({ findings: [fromProblem('log', lost)], lastEntry: null });
   if (!existsSync(path)) {
-    const found = `no station log yet in ${folder}`;
+    const text = `no station log yet in ${folder}`;
     const next = 'It is made when the station is first opened: plugmark setup, or the first job.';
-    return Promise.resolve({ findings: [warning('log', found, next)], lastEntry: null });
+    return Promise.resolve({ findings: [warning('log', text, next)], lastEntry: null });
   }
   const large = tooLarge(path);
   if (large !== null) {
-    const found = `${large}; its entries and its key were not looked at`;
+    const text = `${large}; its entries and its key were not looked at`;
     const next = 'Have it read where it lies: plugmark log check';
-    return Promise.resolve({ findings: [warning('log', found, next)], lastEntry: null });
+    return Promise.resolve({ findings: [warning('log', text, next)], lastEntry: null });
   }
   return inScratch(async (scratch) => {
     const copy = join(scratch, 'station.db');
@@ -113,10 +113,10 @@ function lookedAt(log: StationLogFile, folder: string): StationHealth {
 function strangeKeys(state: StationState | null, folder: string): readonly Finding[] {
   const strange = stationKeysIn(folder).filter((kid) => state?.keys.every((key) => key.kid !== kid));
   if (strange.length === 0) return [];
-  const found = `${strange.join(', ')}: a key of this station that its log does not name`;
+  const text = `${strange.join(', ')}: a key of this station that its log does not name`;
   const next =
     'Another log was here. Look for a backup of it before anything else; "plugmark restore" says what the two hold.';
-  return [warning('other keys', found, next)];
+  return [warning('other keys', text, next)];
 }
 
 function keyFinding(state: StationState | null, folder: string): Finding {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Random } from '../../sim/random.ts';
-import { handAction, NotUnderstood, told } from '../../sim/technician/told.ts';
+import { handAction, NotUnderstood, scripted } from '../../sim/technician/scripted.ts';
 
 const action = (line: string) => handAction(line, new Random(1));
 
@@ -27,7 +27,7 @@ describe('hands that are told what to do', () => {
 
   it('rests while nothing is told, and never leaves', () => {
     const lines = ['fit 1', '', null, 'fit 2'];
-    const hands = told(() => lines.shift() ?? null, new Random(1));
+    const hands = scripted(() => lines.shift() ?? null, new Random(1));
     expect([1, 2, 3, 4].map(() => hands.next().value)).toEqual([
       { do: 'fit', cylinder: 1 },
       expect.objectContaining({ do: 'wait' }),

@@ -15,13 +15,13 @@ const LOT = 'LOT-0001';
  * The technician, and what he says of the work around the torque whenever the screen asks for it: all of it is done, the
  * old plugs look as they should but for a worn one, and the new ones are those of the order.
  */
-export function* saying(
+export function* withChecklist(
   technician: Generator<Action, Leaving, Screen>,
   random: Random,
 ): Generator<Action, Leaving, JobState> {
   let screen = yield { do: 'wait', ms: 500 };
   for (;;) {
-    const command = screen.questions.length > 0 ? null : said(screen, random);
+    const command = screen.questions.length > 0 ? null : checklistAnswer(screen, random);
     if (command !== null) {
       yield { do: 'wait', ms: random.uniform(...READS_MS) };
       screen = yield { do: 'press', command };
@@ -33,7 +33,7 @@ export function* saying(
   }
 }
 
-function said(screen: JobState, random: Random): Command | null {
+function checklistAnswer(screen: JobState, random: Random): Command | null {
   const phase = phaseOf(screen);
   switch (phase) {
     case 'windows':
@@ -62,6 +62,6 @@ function attested({ routine }: JobState, phase: ListPhase): Command | null {
   return {
     do: 'attest',
     phase,
-    said: items.map(({ id, choices }) => ({ item: id, as: choices?.[0] ?? 'done' })),
+    steps: items.map(({ id, choices }) => ({ item: id, as: choices?.[0] ?? 'done' })),
   };
 }

@@ -50,7 +50,7 @@ export function handAction(line: string, random: Random): Action | null {
 }
 
 /** Hands that have no head: they do one told thing after the other, and the person at the keys answers the screen. */
-export function* told(next: () => string | null, random: Random): Generator<Action, Leaving, unknown> {
+export function* scripted(next: () => string | null, random: Random): Generator<Action, Leaving, unknown> {
   for (;;) {
     const line = next();
     yield (line === null ? null : handAction(line, random)) ?? { do: 'wait', ms: RESTS_MS };
