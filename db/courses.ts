@@ -7,7 +7,8 @@ import { thumbprint } from '../src/evidence/jwk.ts';
 import { type AnyEntry, readEntry, STATION_STREAM, stationEntrySchema } from '../src/evidence/log.ts';
 import { treeRoot } from '../src/evidence/merkle.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
-import { ProblemError } from '../src/problem.ts';
+import { type Problem, ProblemError } from '../src/problem.ts';
+import type { ProblemCode } from '../src/problem-code.ts';
 import { type Carved, carve } from './carve.ts';
 import { entryIn, entryOf, entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
@@ -84,7 +85,7 @@ interface Side {
   readonly path: string;
 }
 
-const DAMAGE: ReadonlySet<string> = new Set(['log-damaged', 'log-not-a-log', 'log-empty']);
+const DAMAGE: ReadonlySet<ProblemCode> = new Set(['log-damaged', 'log-not-a-log', 'log-empty']);
 
 /** Null where the log cannot be read. */
 async function withReadable<T>(path: string, look: (log: Side) => T): Promise<T | null> {
@@ -243,7 +244,7 @@ function refuseStranger(
   });
 }
 
-const holdsNothing = (where: string) => ({
+const holdsNothing = (where: string): Problem => ({
   code: 'log-empty',
   where,
   message: 'this is a station log that was begun and holds no entry',

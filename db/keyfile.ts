@@ -31,7 +31,7 @@ export function newKey(): StationKey {
   return stationKey(generateKeyPairSync('ed25519').privateKey);
 }
 
-/** Writes a key into a new file, never over an old one. Problems: `key-exists`, `key-path`. */
+/** Writes a key into a new file, never over an old one. Problems: `file-exists`, `file-unreadable`. */
 export function writeKeyFile(
   path: string,
   { privateKey }: StationKey,
@@ -66,7 +66,7 @@ function pemOf(key: KeyObject, passphrase: string | null): string {
 }
 
 /**
- * Reads a key. Problems: `key-path`, `key-open-to-others` (POSIX only), `key-locked` (a passphrase is needed and none was
+ * Reads a key. Problems: `file-unreadable`, `key-open-to-others` (POSIX only), `key-locked` (a passphrase is needed and none was
  * given), `key-passphrase` (it is another), `key-form`.
  */
 export function readKeyFile(path: string, passphrase: string | null = null): Result<StationKey> {
@@ -144,7 +144,7 @@ function pathProblem(cause: unknown, where: string): Problem {
   switch (code) {
     case 'EEXIST':
       return {
-        code: 'key-exists',
+        code: 'file-exists',
         where,
         message: 'a file is there already, and a key is never written over',
         next: 'Use the key that is there, or name another file.',
@@ -152,7 +152,7 @@ function pathProblem(cause: unknown, where: string): Problem {
     case 'ENOENT':
     case 'ENOTDIR':
       return {
-        code: 'key-path',
+        code: 'file-unreadable',
         where,
         message: 'there is no such file or folder',
         next: 'Check the path, or make a key.',
@@ -163,7 +163,7 @@ function pathProblem(cause: unknown, where: string): Problem {
     case 'EISDIR':
     case 'ELOOP':
       return {
-        code: 'key-path',
+        code: 'file-unreadable',
         where,
         message: 'the file cannot be opened',
         next: 'Check the path and the rights on it.',

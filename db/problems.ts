@@ -1,4 +1,5 @@
 import { ProblemError } from '../src/problem.ts';
+import type { ProblemCode } from '../src/problem-code.ts';
 
 /** What there is to do about a damaged log. */
 export const DAMAGED_NEXT =
@@ -9,7 +10,7 @@ export const NOT_READABLE_AS_LOG =
   'what lies here cannot be read as a station log: its beginning is damaged, or it is another file';
 
 /** What SQLite's result codes mean to the person at the bench; by the beginning of the extended code. */
-const MEANINGS: readonly (readonly [prefix: string, code: string, message: string, next: string])[] = [
+const MEANINGS: readonly (readonly [prefix: string, code: ProblemCode, message: string, next: string])[] = [
   [
     'SQLITE_BUSY',
     'log-busy',

@@ -10,7 +10,7 @@ import { type PublicJwk, thumbprint } from '../src/evidence/jwk.ts';
 import { type AnyEntry, STATION_STREAM, type StationEntry, stationEntrySchema } from '../src/evidence/log.ts';
 import { leafHash } from '../src/evidence/merkle.ts';
 import { successionBy } from '../src/evidence/succession.ts';
-import { ProblemError } from '../src/problem.ts';
+import { type Problem, ProblemError } from '../src/problem.ts';
 import type { Carved, CarvedEntry } from './carve.ts';
 
 /** What a record that was verified still holds: entries with their places, and the checkpoint it was sealed with. */
@@ -139,14 +139,14 @@ export function checkpointsOf(
   return found.sort((a, b) => a.size - b.size);
 }
 
-const twoCourses = (record: string, seq: number) => ({
+const twoCourses = (record: string, seq: number): Problem => ({
   code: 'recover-two-courses',
   where: record,
   message: `its entry ${seq} is not the one that the log, or a record before it, has under this number`,
   next: 'The log took two courses, as after an old backup was restored: name a folder with the records of one course alone.',
 });
 
-const severalLogs = () => ({
+const severalLogs = (): Problem => ({
   code: 'recover-several-logs',
   message: 'the records are of several logs, and no key of this station tells which of them is its own',
   next: 'Name a folder with the records of one station alone.',

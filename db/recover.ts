@@ -3,7 +3,7 @@ import { closeSync, existsSync, openSync, writeSync } from 'node:fs';
 import { type Finding, heldAgainst } from '../src/evidence/kept-checkpoints.ts';
 import { type AnyEntry, readEntry, STATION_STREAM } from '../src/evidence/log.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
-import { ProblemError } from '../src/problem.ts';
+import { type Problem, ProblemError } from '../src/problem.ts';
 import { type Carved, type CarvedEntry, carve } from './carve.ts';
 import { entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
@@ -35,7 +35,7 @@ const ENTRIES_A_TRANSACTION = 2000;
 /**
  * Writes a new log to `out` and the entries that cannot stand in it to `beside`, a line each; `damaged` is only read, and
  * null where there is none. `keys` are thumbprints known to be this station's: where nothing can be read of a log, they tell
- * its records from those of others. Problems: `recover-exists` where one of the two is there already, `recover-two-courses`
+ * its records from those of others. Problems: `file-exists` where one of the two is there already, `recover-two-courses`
  * where records hold other entries than the log or one another, `recover-several-logs`, `recover-nothing` where not even the
  * first entry is left, and those of {@link openDatabase}.
  */
@@ -171,14 +171,14 @@ function countTo(size: number, counts: (seq: number) => boolean): number {
   return count;
 }
 
-const isThere = (path: string) => ({
-  code: 'recover-exists',
+const isThere = (path: string): Problem => ({
+  code: 'file-exists',
   where: path,
   message: 'a file is there already, and nothing is written over',
   next: 'Name a new file with --out.',
 });
 
-const nothingLeft = (path: string | null) => ({
+const nothingLeft = (path: string | null): Problem => ({
   code: 'recover-nothing',
   ...(path !== null && { where: path }),
   message: 'not even the first entry of the log is left, and no record that is believed holds it',

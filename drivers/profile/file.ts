@@ -31,12 +31,12 @@ export function parseProfile(text: string, file: string): Result<Profile, Proble
   const parsed = profileSchema.safeParse(value);
   if (parsed.success) return ok(parsed.data);
   const next = 'Correct the place named; "plugmark manual profiles" describes every field.';
-  return err(problemFromZod(parsed.error, file, 'profile-not-valid', next));
+  return err(problemFromZod(parsed.error, file, 'input-not-valid', next));
 }
 
 function unreadable(file: string, reason: string): Problem {
   return {
-    code: 'profile-unreadable',
+    code: 'file-unreadable',
     where: file,
     message: `The profile cannot be read: ${reason}.`,
     next: 'Name a profile that is there, in JSON.',

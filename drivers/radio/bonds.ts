@@ -56,14 +56,14 @@ function read(path: string): Readonly<Record<string, Bond>> {
   } catch (error) {
     if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return {};
     throw new ProblemError({
-      code: 'bonds-unreadable',
+      code: 'file-unreadable',
       where: path,
       message: `The keys of paired tools cannot be read: ${reason(error)}.`,
       next: REPAIR,
     });
   }
   const parsed = bondsFileSchema.safeParse(value);
-  if (!parsed.success) throw new ProblemError(problemFromZod(parsed.error, path, 'bonds-unreadable', REPAIR));
+  if (!parsed.success) throw new ProblemError(problemFromZod(parsed.error, path, 'input-not-valid', REPAIR));
   return parsed.data.bonds;
 }
 
@@ -73,7 +73,7 @@ const reason = (error: unknown) => (error instanceof Error ? error.message : Str
 
 function notWritten(path: string, error: unknown): Problem {
   return {
-    code: 'bonds-not-written',
+    code: 'file-not-written',
     where: path,
     message: `The key that the tool gave out cannot be kept: ${reason(error)}.`,
     next: 'See that the folder of the station file can be written to.',

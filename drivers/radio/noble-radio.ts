@@ -13,8 +13,6 @@ import type { TamedNoble } from './tame.ts';
 /** How long the adapter may take to give up a connection attempt. */
 const CANCEL_TIMEOUT_MS = 2_000;
 
-const HELD = 'link-held';
-
 /** How long an adapter that is gone is left alone before it is tried again. */
 const REVIVE: Backoff = { firstMs: 500, mostMs: 5_000 };
 
@@ -62,7 +60,7 @@ export class NobleRadio implements Radio {
     };
     await this.#released(address, timeoutMs, signal);
     const outcome = await queued();
-    if (outcome.ok || outcome.error.code !== HELD) return outcome;
+    if (outcome.ok || outcome.error.code !== 'link-held') return outcome;
     // Taken by another tool while this one waited for its turn.
     await this.#released(address, timeoutMs, signal);
     return queued();
@@ -154,7 +152,7 @@ export class NobleRadio implements Radio {
     const peripheral = this.#scanner.seen(address);
     if (peripheral === undefined) return err(connectFailed(address, 'it has not been seen'));
     if (this.#held(address) !== undefined) {
-      return err({ ...connectFailed(address, 'another tool of this station holds it'), code: HELD });
+      return err({ ...connectFailed(address, 'another tool of this station holds it'), code: 'link-held' });
     }
     this.#scanner.pause('connecting');
     signal.addEventListener('abort', this.#abandon);

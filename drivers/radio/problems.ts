@@ -7,7 +7,7 @@ const SIMULATE = 'or run with the simulated tools';
 const PROBLEMS = {
   'radio-not-installed': {
     message: 'The Bluetooth part of plugmark is not installed on this machine.',
-    next: `Install again with optional dependencies and a C++ compiler present (npm install --include=optional), ${SIMULATE}.`,
+    next: `Install plugmark again with its optional dependencies (without --omit=optional), ${SIMULATE}.`,
   },
   'radio-no-bluetooth': {
     message:
@@ -16,7 +16,7 @@ const PROBLEMS = {
   },
   'radio-not-permitted': {
     message: 'This user is not allowed to use the Bluetooth adapter.',
-    next: 'Give the right to the node program: sudo setcap cap_net_raw,cap_net_admin+eip "$(readlink -f "$(command -v node)")".',
+    next: 'Give the right to the node program; plugmark doctor shows the command.',
   },
   'radio-off': {
     message: 'The Bluetooth adapter is switched off.',

@@ -20,6 +20,9 @@ import { backgroundOf, type StationState, stationOf } from './station.ts';
 import { parseCanonicalJson, parseStrictJson } from './strict-json.ts';
 import { summaryOf, summarySchema } from './summary.ts';
 
+/** An hour with a tool that sends 100 samples a second takes 1.4 megabytes; a larger file is not read at all. */
+export const MAX_RECORD_BYTES = 32 << 20;
+
 export const RECORD_FORM = 'plugmark/record/1';
 
 const signerSchema = z.strictObject({

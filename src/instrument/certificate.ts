@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { type Problem, problemFromZod } from '../problem.ts';
+import type { ProblemCode } from '../problem-code.ts';
 import { err, ok, type Result } from '../result.ts';
 
 const text = z.string().min(1).max(160);
@@ -82,7 +83,7 @@ export function certificateFrom(value: unknown, file: string): Result<Certificat
 
 /** A problem of a certificate with its field. */
 export function certificateProblem(
-  code: string,
+  code: ProblemCode,
   { number }: Pick<Certificate, 'number'>,
   field: string,
   message: string,

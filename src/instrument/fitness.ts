@@ -1,4 +1,5 @@
 import type { Problem } from '../problem.ts';
+import type { ProblemCode } from '../problem-code.ts';
 import { order } from '../quantity/compare.ts';
 import { certificateProblem } from './certificate.ts';
 import { monthsLater } from './dates.ts';
@@ -19,7 +20,7 @@ const places = (value: number) => String(Number(value.toPrecision(4)));
 
 /**
  * What is wrong with the description of an instrument, so that nothing can rest on it and nobody can override it; null if
- * nothing is. Problems: `uncertainty-unknown`, `certificate-other-serial`, `certificate-in-future`, `range-reversed`,
+ * nothing is. Problems: `permissible-deviation-missing`, `certificate-other-serial`, `certificate-in-future`, `range-reversed`,
  * `certificate-unit`, `serial-missing`.
  */
 export function misdescribed(instrument: Instrument, on: string): Problem | null {
@@ -27,7 +28,7 @@ export function misdescribed(instrument: Instrument, on: string): Problem | null
   if (certificate === undefined)
     return permissibleDeviation === undefined
       ? {
-          code: 'uncertainty-unknown',
+          code: 'permissible-deviation-missing',
           where: `tool ${id}: permissibleDeviation`,
           message: 'nothing says how far this instrument may be off',
           next: 'Give its certificate, or the limits of its class or data sheet.',
@@ -58,7 +59,7 @@ export function misdescribed(instrument: Instrument, on: string): Problem | null
     );
   if (certificate.due !== undefined && certificate.due < certificate.date)
     return certificateProblem(
-      'range-reversed',
+      'certificate-dates',
       certificate,
       'due',
       `it is due on ${certificate.due}, before its own date, ${certificate.date}`,
@@ -91,7 +92,7 @@ export function unfit(instrument: Instrument, task: Task): readonly Problem[] {
   const { id, range, certificate, interval, cyclesUsed, outOfTolerance } = instrument;
   const problems: Problem[] = [];
   const due = dueDate(instrument);
-  const say = (code: string, field: string, message: string, next: string) =>
+  const say = (code: ProblemCode, field: string, message: string, next: string) =>
     problems.push({ code, where: `tool ${id}: ${field}`, message, next });
   if (outOfTolerance !== undefined)
     say(

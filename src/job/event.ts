@@ -3,6 +3,7 @@ import { instrumentSchema } from '../instrument/instrument.ts';
 import { judgementSchema, windowSchema } from '../metrology/judgement.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
 import { conditionSchema, damageSchema, threadStateSchema } from '../plug/condition.ts';
+import { PROBLEM_CODES } from '../problem-code.ts';
 import { pullSchema } from '../pull/pull.ts';
 import { toolDescriptionSchema } from '../reading.ts';
 import { evidenceSchema } from '../sequence/evidence.ts';
@@ -82,7 +83,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     .strictObject({
       type: z.literal('instrument-overridden'),
       tool: toolId,
-      code: z.string().describe('Code of the refusal.'),
+      code: z.enum(PROBLEM_CODES).describe('Code of the refusal.'),
       refusal: z.string().describe('Why it would have been refused.'),
       by: z.string().min(1).max(80).describe('Who answers for it.'),
       reason: z.string().min(1).max(200).describe('Why it is used all the same.'),

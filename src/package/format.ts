@@ -30,6 +30,10 @@ export const PACKAGE_FILES = {
   impacts: 'impacts',
 } as const;
 
+/** Where the files of a job lie. */
+export const recordPath = (job: string) => `${PACKAGE_FILES.records}/${job}.record.json`;
+export const paperPath = (job: string) => `${PACKAGE_FILES.papers}/${job}.pdf`;
+
 /** Names the form, and its edition. */
 export const PACKAGE_FORM = 'plugmark/package/2';
 const PACKAGE_TYPE = 'plugmark-package+json';

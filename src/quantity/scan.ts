@@ -1,4 +1,5 @@
 import type { Problem } from '../problem.ts';
+import type { ProblemCode } from '../problem-code.ts';
 import { err, ok, type Result } from '../result.ts';
 import { type Spelling, spellingAt } from './spelling.ts';
 
@@ -45,7 +46,13 @@ const VULGAR: Readonly<Record<string, number>> = {
 };
 
 /** A {@link Problem} about the piece of `text` at `at`, counted from 1 as people do. */
-export function problemAt(text: string, at: number, code: string, message: string, next: string): Problem {
+export function problemAt(
+  text: string,
+  at: number,
+  code: ProblemCode,
+  message: string,
+  next: string,
+): Problem {
   return { code, message, next, where: `character ${at + 1} of "${printable(text)}"` };
 }
 
@@ -116,7 +123,7 @@ function tokenAt(text: string, at: number): Result<Token> {
 
 function figureToken(text: string, at: number, figure: string): Result<Token> {
   const digits = figure.replace(/\D/gu, '');
-  const refuse = (code: string, message: string, next: string) =>
+  const refuse = (code: ProblemCode, message: string, next: string) =>
     err(problemAt(text, at, code, message, next));
   if (digits.length > MAX_DIGITS)
     return refuse(

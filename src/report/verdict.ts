@@ -1,5 +1,6 @@
 import type { CylinderState } from '../job/state.ts';
 import type { Evaluation, Judgement } from '../metrology/judgement.ts';
+import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import type { PullKind } from '../sequence/kind.ts';
 
 /** What the paper says of one measurement or of one cylinder; each has its own word and its own symbol. */
@@ -15,9 +16,9 @@ export type Verdict =
   | 'by-angle';
 
 export const VERDICT_WORD: Readonly<Record<Verdict, string>> = {
-  ok: 'OK',
-  'not-ok': 'NOT OK',
-  'not-decidable': 'UNDECIDED',
+  ok: EVALUATION_WORD.OK,
+  'not-ok': EVALUATION_WORD.NotOK,
+  'not-decidable': EVALUATION_WORD.NotDecidable,
   question: 'QUESTION OPEN',
   'not-judged': 'NOT JUDGED',
   'not-done': 'NOT DONE',

@@ -80,7 +80,7 @@ export function fitDrift(found: readonly (Found & { readonly standard?: number }
  * few there are. Where they do not, something other than a steady drift moved the instrument: then the scatter does, with
  * Student's t. Few findings cannot tell that an instrument also wanders: where it does by as much as their u, what is called
  * 95 % holds 85 to 89 % of what is found next (simulated, two to five findings). Findings of one laboratory share a part of their uncertainty; taking them for independent makes that of
- * the slope too large, never too small. Problems: `not-a-number`, `uncertainty`, `too-few` (two of one period), `one-day`.
+ * the slope too large, never too small. Problems: `not-a-number`, `uncertainty-missing`, `too-few` (two of one period), `one-day`.
  */
 export function fitPeriods(periods: readonly (readonly Certified[])[]): Result<CertifiedDrift> {
   const found = periods.flat();
@@ -211,7 +211,7 @@ function foundProblem(found: readonly Found[]): Problem | null {
 }
 
 const noUncertainty = (): Problem => ({
-  code: 'uncertainty',
+  code: 'uncertainty-missing',
   where: 'calibrations',
   message: 'a calibration without an uncertainty above zero weighs nothing, or everything',
   next: 'take the uncertainty from its certificate',

@@ -64,7 +64,7 @@ export interface CheckedStudy extends GaugeStudy {
   readonly trials: number;
 }
 
-/** Problems: `study-size`, `missing-cell`, `unequal-trials`, `not-a-number`, naming the cell where there is one; `no-spread`, `no-limits`, `limits-crossed`. */
+/** Problems: `study-size`, `missing-cell`, `unequal-trials`, `not-a-number`, naming the cell where there is one; `no-spread`, `no-limits`, `range-reversed`. */
 export function checkStudy(study: GaugeStudy): Result<CheckedStudy> {
   const { appraisers, parts, readings } = study;
   const trials = readings[0]?.[0]?.length ?? 0;

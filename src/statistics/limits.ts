@@ -20,7 +20,7 @@ export function count(readings: readonly number[], { lower, upper }: Limits): Co
   return { below, within: readings.length - below - above, above };
 }
 
-/** Problems: `no-limits`, `limits-crossed`. */
+/** Problems: `no-limits`, `range-reversed`. */
 export function limitsProblem({ lower, upper }: Limits): Problem | null {
   const given = [lower, upper].filter((limit) => limit !== null);
   if (given.length === 0 || !given.every(Number.isFinite))
@@ -32,7 +32,7 @@ export function limitsProblem({ lower, upper }: Limits): Problem | null {
     };
   if (lower === null || upper === null || lower < upper) return null;
   return {
-    code: 'limits-crossed',
+    code: 'range-reversed',
     where: 'limits',
     message: `the lower limit ${lower} is not below the upper limit ${upper}`,
     next: 'give the lower limit first, then the upper',

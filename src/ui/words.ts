@@ -2,6 +2,7 @@
 import type { Answer } from '../job/event.ts';
 import type { JobState, Question, Settlement, StepState } from '../job/state.ts';
 import type { Evaluation, Judgement, Window } from '../metrology/judgement.ts';
+import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import type { Quantity } from '../reading.ts';
 import type { Glyphs } from './glyphs.ts';
 
@@ -30,7 +31,7 @@ export function stepSpoken(step: StepState, glyphs: Glyphs, settlement?: Settlem
     case 'ask':
       return { symbol: glyphs.ask, word: 'ask', tone: 'attention' };
     case 'done':
-      return { symbol: glyphs.done, word: 'OK', tone: 'good' };
+      return { symbol: glyphs.done, word: EVALUATION_WORD.OK, tone: 'good' };
     case 'settled': {
       const [brief, long] = SETTLED[settlement?.kind ?? 'accepted'];
       return { symbol: glyphs.settled, word: roomy ? long : brief, tone: 'attention' };
@@ -40,13 +41,14 @@ export function stepSpoken(step: StepState, glyphs: Glyphs, settlement?: Settlem
 
 /** A verdict as symbol and word. */
 export function verdictSpoken(result: Evaluation, glyphs: Glyphs): Spoken & { readonly tone: Tone } {
+  const word = EVALUATION_WORD[result];
   switch (result) {
     case 'OK':
-      return { symbol: glyphs.done, word: 'OK', tone: 'good' };
+      return { symbol: glyphs.done, word, tone: 'good' };
     case 'NotOK':
-      return { symbol: glyphs.bad, word: 'NOT OK', tone: 'bad' };
+      return { symbol: glyphs.bad, word, tone: 'bad' };
     case 'NotDecidable':
-      return { symbol: glyphs.ask, word: 'UNDECIDED', tone: 'attention' };
+      return { symbol: glyphs.ask, word, tone: 'attention' };
   }
 }
 

@@ -13,7 +13,7 @@ import { saying } from '../../../sim/technician/saying.ts';
 import { told } from '../../../sim/technician/told.ts';
 import { work } from '../../../sim/work.ts';
 import type { Stamp } from '../../evidence/log.ts';
-import { exampleFile, readJson } from '../../files/input.ts';
+import { exampleFile } from '../../files/input.ts';
 import { USUAL_DECISION } from '../../job/basis.ts';
 import { createBench } from '../../job/bench.ts';
 import type { Command } from '../../job/command.ts';
@@ -21,8 +21,10 @@ import { fold } from '../../job/fold.ts';
 import { openJob } from '../../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { USUAL_ROUTINE } from '../../job/routine.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { today } from '../station/clock.ts';
+import { readJson } from '../station/json-file.ts';
 import { openInLog, openStation, type Station } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { finish } from './finish.ts';
@@ -172,8 +174,6 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
   };
 }
 
-const today = () => new Date().toISOString().slice(0, 10);
-
 /** Every run in the same folder is a job of its own. */
 async function demoOrder(cylinders: number, station: Station): Promise<WorkOrder> {
   const file = exampleFile(`order-${cylinders}.json`);
@@ -192,9 +192,9 @@ function stampBy(scheduler: Scheduler): () => Stamp {
   };
 }
 
-function unknownPerson(name: string) {
+function unknownPerson(name: string): Problem {
   return {
-    code: 'technician-unknown',
+    code: 'option-not-valid',
     where: '--technician',
     message: `there is no simulated technician "${name}"`,
     next: `Choose one of: ${Object.keys(PEOPLE).join(', ')}.`,

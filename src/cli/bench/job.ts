@@ -2,8 +2,6 @@ import { Subject } from 'rxjs';
 import { openTools } from '../../../drivers/index.ts';
 import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { withFindings } from '../../audit/out-of-tolerance.ts';
-import type { Stamp } from '../../evidence/log.ts';
-import { readJson } from '../../files/input.ts';
 import { offBy } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { type Bench, createBench } from '../../job/bench.ts';
@@ -11,10 +9,12 @@ import { foldAll } from '../../job/fold.ts';
 import { type Override, openJob } from '../../job/open.ts';
 import { workOrderSchema } from '../../job/order.ts';
 import { replay } from '../../job/replay.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
+import { clock, stamp } from '../station/clock.ts';
+import { readJson } from '../station/json-file.ts';
 import { openInLog, openStation, type Station } from '../station/station.ts';
 import { type LoadedStation, readStationFile } from '../station/station-file.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
@@ -235,25 +235,21 @@ function otherTool(frozen: readonly Instrument[], named: readonly Instrument[]):
   return named.find((tool) => !isOne(tool)) ?? null;
 }
 
-const toolsDiffer = (job: string, { id, serial }: Instrument) => ({
+const toolsDiffer = (job: string, { id, serial }: Instrument): Problem => ({
   code: 'other-tools',
   where: `job ${job}`,
   message: `it was not opened with ${id}${serial === undefined ? '' : ` (${serial})`}, which this station file has`,
   next: 'Take it up with the station file that it was opened with: --station FILE.',
 });
 
-function notOne(jobs: readonly string[], wanted: string | undefined) {
+function notOne(jobs: readonly string[], wanted: string | undefined): Problem {
   if (jobs.length > 1)
     return {
-      code: 'several-open',
+      code: 'several-open-jobs',
       message: `${jobs.length} jobs are open: ${jobs.join(', ')}`,
       next: 'Name one with --job.',
     };
   const message =
     wanted === undefined ? 'no job of this station is open' : `no open job has the number ${wanted}`;
-  return { code: 'none-open', message, next: 'Open a new one with "plugmark job".' };
+  return { code: 'no-open-job', message, next: 'Open a new one with "plugmark job".' };
 }
-
-const originUs = process.hrtime.bigint();
-const clock = { nowUs: () => Number((process.hrtime.bigint() - originUs) / 1000n) };
-const stamp = (): Stamp => ({ at: new Date().toISOString(), monoUs: clock.nowUs() });

@@ -44,7 +44,7 @@ export async function pulls(file: string | undefined, options: PullsOptions): Pr
   }
   if (file === undefined)
     throw new ProblemError({
-      code: 'file-missing',
+      code: 'nothing-named',
       message: 'no trace was named',
       next: 'Name a CSV file with the columns time_s and torque_Nm, or ask for --schema.',
     });

@@ -3,8 +3,7 @@ import type { LinkState, Tool } from '../../../drivers/driver.ts';
 import { parseRecording, type Recording } from '../../../drivers/replay/recording.ts';
 import { FORM } from '../../../drivers/replay/schema.ts';
 import { type Pace, replayTool } from '../../../drivers/replay/tool.ts';
-import type { Stamp } from '../../evidence/log.ts';
-import { exampleFile, readBytes, readJson } from '../../files/input.ts';
+import { exampleFile, readBytes } from '../../files/input.ts';
 import { createBench } from '../../job/bench.ts';
 import type { Command } from '../../job/command.ts';
 import { foldAll } from '../../job/fold.ts';
@@ -14,6 +13,8 @@ import { ProblemError } from '../../problem.ts';
 import type { TraceColumns } from '../../pull/columns.ts';
 import type { Reading } from '../../reading.ts';
 import { orThrow } from '../../result.ts';
+import { clock, stamp } from '../station/clock.ts';
+import { readJson } from '../station/json-file.ts';
 import { openInLog, openStation } from '../station/station.ts';
 import { readStationFile } from '../station/station-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -44,7 +45,7 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
   const stoodFor = stationFile.tools.find(({ quantity }) => quantity === description.quantity);
   if (stoodFor === undefined)
     throw new ProblemError({
-      code: 'tool-missing',
+      code: 'instrument-missing',
       where: file,
       message: `the station has no tool that measures ${description.quantity}`,
       next: 'Name a station file that has one.',
@@ -149,7 +150,3 @@ function paceOf(text: string | undefined): Pace {
     next: 'Give 1 for the speed of the recording, or leave it out for as fast as it goes.',
   });
 }
-
-const originUs = process.hrtime.bigint();
-const clock = { nowUs: () => Number((process.hrtime.bigint() - originUs) / 1000n) };
-const stamp = (): Stamp => ({ at: new Date().toISOString(), monoUs: clock.nowUs() });

@@ -2,10 +2,10 @@
 import { existsSync } from 'node:fs';
 import { open, readdir, rename } from 'node:fs/promises';
 import { join } from 'node:path';
-import { readJson } from '../../files/input.ts';
 import { makeFolder } from '../../files/output.ts';
 import { fileNameOf, type LibraryEntry, libraryEntrySchema, normalName } from '../../job/library.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
+import { readJson } from '../station/json-file.ts';
 
 /** An entry and the file that it stands in. */
 export interface Kept {
@@ -93,7 +93,7 @@ async function jsonFiles(folder: string): Promise<readonly string[]> {
     if (cause instanceof Error && 'code' in cause && cause.code === 'ENOENT') return [];
     throw new ProblemError(
       {
-        code: 'library-unreadable',
+        code: 'file-unreadable',
         where: folder,
         message: 'the folder of the specifications cannot be read',
         next: 'Check the path and the rights on it.',
@@ -103,8 +103,8 @@ async function jsonFiles(folder: string): Promise<readonly string[]> {
   }
 }
 
-const takenBy = (where: string, name: string, file: string) => ({
-  code: 'specification-name-taken',
+const takenBy = (where: string, name: string, file: string): Problem => ({
+  code: 'name-taken',
   where,
   message: `the name "${name}" is taken by ${file}`,
   next: 'Choose another name; a new edition of a source is an entry of its own.',

@@ -1,13 +1,15 @@
 /** `plugmark specifications`: the shop's own library, listed, shown, added to and looked over. */
+
 import { canonical } from '../../evidence/canonical.ts';
 import type { Stamp } from '../../evidence/log.ts';
-import { readJson } from '../../files/input.ts';
 import { found, type LibraryEntry, libraryEntrySchema } from '../../job/library.ts';
 import { specifiedBy } from '../../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { gapLimitsOf } from '../../plug/gap.ts';
 import { type Problem, ProblemError, problemFromZod } from '../../problem.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
+import { stamp } from '../station/clock.ts';
+import { readJson } from '../station/json-file.ts';
 import { folderOf, type Scope } from '../station/scope.ts';
 import { openStationFolder, recordStation, type StationFolder, stateOf } from '../station/station.ts';
 import { libraryIn, readStationFile } from '../station/station-file.ts';
@@ -212,8 +214,3 @@ const problemLine = ({ where, message, next }: Problem) =>
 /** The indentation of JSON, which cleaning a line takes away. */
 const indented = (line: string) =>
   line.replace(/^ */, '') === '' ? '' : `${/^ */.exec(line)?.[0] ?? ''}${safeLine(line)}`;
-
-const stamp = (): Stamp => ({
-  at: new Date().toISOString(),
-  monoUs: Number(process.hrtime.bigint() / 1000n),
-});

@@ -60,7 +60,7 @@ function pageNamed(program: Command, name: string): Page {
   if (name === COMMANDS) return commandsPage(program);
   if (isTopic(name)) return topicPage(name);
   throw new ProblemError({
-    code: 'topic-unknown',
+    code: 'option-not-valid',
     message: `the manual has no topic "${name}"`,
     next: `Choose one of: ${[...TOPICS, COMMANDS].join(', ')}.`,
   });

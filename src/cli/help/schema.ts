@@ -81,7 +81,7 @@ export function schema(name: string | undefined): ExitCode {
   }
   if (!isForm(name))
     throw new ProblemError({
-      code: 'form-unknown',
+      code: 'option-not-valid',
       message: `there is no form "${name}"`,
       next: `Choose one of: ${Object.keys(FORMS).join(', ')}.`,
     });

@@ -1,9 +1,10 @@
 import { rename, writeFile } from 'node:fs/promises';
 import { sameAddress } from '../../../drivers/bluetooth/adopted.ts';
 import type { Candidate } from '../../../drivers/bluetooth/survey.ts';
-import { readJson } from '../../files/input.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import type { ProblemCode } from '../../problem-code.ts';
 import { err, ok, orThrow, type Result } from '../../result.ts';
+import { readJson } from './json-file.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
 
 interface Wanted {
@@ -22,12 +23,12 @@ export function adoption(
   { address, name, lasting }: Candidate,
   serial: string | undefined,
 ): Result<StationFile, Problem> {
-  const refuse = (code: string, message: string, next: string) =>
+  const refuse = (code: ProblemCode, message: string, next: string) =>
     err({ code, where: address, message, next });
   const entry = station.tools.find((tool) => tool.id === id);
   if (entry === undefined)
     return refuse(
-      'tool-not-known',
+      'tool-unknown',
       `The station file has no tool "${id}".`,
       `Enter it first, or name one of: ${station.tools.map((tool) => tool.id).join(', ')}.`,
     );
@@ -39,13 +40,13 @@ export function adoption(
     );
   if (serial === undefined)
     return refuse(
-      'no-serial',
+      'serial-missing',
       `The device at ${address} gives no serial number, or only to whom it is paired with, so that nobody can tell it from another one.`,
       'Use a tool that has one in its Device Information.',
     );
   if (entry.serial !== undefined && entry.serial !== serial)
     return refuse(
-      'serial-differs',
+      'tool-other-serial',
       `The device at ${address} has serial number ${serial}, but the station file says ${entry.serial} for ${id}.`,
       'Adopt the right one, or correct the instrument with the data of its certificate.',
     );
@@ -96,7 +97,7 @@ export async function adoptInto(
     await rename(part, file);
   } catch (cause) {
     throw new ProblemError({
-      code: 'station-file-not-written',
+      code: 'file-not-written',
       where: file,
       message: `The station file cannot be written: ${cause instanceof Error ? cause.message : String(cause)}.`,
       next: 'See that you may write to it and that no file of the same name with .part at its end is there.',

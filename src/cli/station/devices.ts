@@ -11,6 +11,7 @@ import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { adoptInto } from './adopt.ts';
+import { clock } from './clock.ts';
 import { readStationFile } from './station-file.ts';
 
 const HEARD_MS = 10_000;
@@ -93,7 +94,7 @@ export interface RecordOptions {
 export async function record(address: string, { out, seconds }: RecordOptions): Promise<ExitCode> {
   const file = await open(out, 'wx').catch((cause: unknown) => {
     throw new ProblemError({
-      code: 'capture-not-written',
+      code: 'file-not-written',
       where: out,
       message: `The capture cannot be written: ${cause instanceof Error ? cause.message : String(cause)}.`,
       next: 'Name a file that is not there yet, in a folder that you may write to.',
@@ -122,7 +123,7 @@ async function capture(
   write: (text: string) => void,
 ): Promise<number> {
   const found = orThrow(await link.discover([]));
-  const originUs = process.hrtime.bigint();
+  const startUs = clock.nowUs();
   const writer = captureWriter(
     { address: link.address, ...(name !== '' && { name }), characteristics: found },
     write,
@@ -132,7 +133,7 @@ async function capture(
       continue;
     orThrow(
       await link.subscribe(characteristic, (bytes) =>
-        writer.packet(characteristic, bytes, Number((process.hrtime.bigint() - originUs) / 1_000n)),
+        writer.packet(characteristic, bytes, clock.nowUs() - startUs),
       ),
     );
     say(`listening to ${characteristic.uuid} of service ${characteristic.service}`);

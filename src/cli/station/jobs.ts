@@ -3,13 +3,14 @@ import { join } from 'node:path';
 import type { JobRow } from '../../../db/jobs.ts';
 import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { againstJob } from '../../audit/impact-vehicle.ts';
-import type { LogEntry, Stamp } from '../../evidence/log.ts';
+import type { LogEntry } from '../../evidence/log.ts';
 import { openRecord } from '../../evidence/record.ts';
 import { outputFolder } from '../../files/output.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { foldAll } from '../../job/fold.ts';
 import type { JobState } from '../../job/state.ts';
 import { ProblemError } from '../../problem.ts';
+import type { ProblemCode } from '../../problem-code.ts';
 import { summaryLines } from '../../ui/summary.ts';
 import { linesOnJob, tagOf } from '../audit/impact-on-vehicle.ts';
 import { finish } from '../bench/finish.ts';
@@ -19,6 +20,7 @@ import { optionText } from '../terminal/option-text.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { STATE_WORDS } from '../terminal/words.ts';
 import { print } from '../terminal/wrapped.ts';
+import { stamp } from './clock.ts';
 import { type JobFilter, matchingJobs } from './job-filter.ts';
 import { folderOf, type Scope, withStationFolder } from './scope.ts';
 import { openStation, openStationFolder, recordStation, type StationFolder, stateOf } from './station.ts';
@@ -126,7 +128,7 @@ export function handOver(
       throw problem('job-closed', `job ${number} is closed`, 'Only an open job changes hands.');
     if (name === from)
       throw problem(
-        'job-same-hands',
+        'job-same-person',
         `${from} works on job ${number} already`,
         'Name somebody else with --to.',
       );
@@ -205,8 +207,5 @@ function append({ log }: StationFolder, stream: string, by: string, event: JobEv
   log.append(stream, [{ by, event }], stamp());
 }
 
-const stamp = (): Stamp => ({
-  at: new Date().toISOString(),
-  monoUs: Number(process.hrtime.bigint() / 1000n),
-});
-const problem = (code: string, message: string, next: string) => new ProblemError({ code, message, next });
+const problem = (code: ProblemCode, message: string, next: string) =>
+  new ProblemError({ code, message, next });

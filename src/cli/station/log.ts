@@ -3,18 +3,18 @@ import type { StationKey } from '../../../db/keyfile.ts';
 import { readCheckpoint, type SignedCheckpoint, signCheckpoint } from '../../evidence/checkpoint.ts';
 import { type Finding, heldAgainst } from '../../evidence/kept-checkpoints.ts';
 import { consistencyProof, inclusionProof, treeRoot } from '../../evidence/merkle.ts';
-import { openRecord } from '../../evidence/record.ts';
+import { MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
 import type { StationState } from '../../evidence/station.ts';
 import { readBytes } from '../../files/input.ts';
 import { outputFile, writeInPlace } from '../../files/output.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { print } from '../terminal/wrapped.ts';
-import { MAX_RECORD_BYTES } from '../verify-limit.ts';
 import { type Scope, withStationFolder } from './scope.ts';
-import { currentKey, type StationFolder, stateOf } from './station.ts';
+import { type StationFolder, stateOf } from './station.ts';
+import { currentKey } from './station-keys.ts';
 
 /** Signs the log as it stands; whoever keeps the checkpoint can tell later whether anything in front of it changed. */
 export function checkpoint(options: Scope & { readonly out?: string }): Promise<ExitCode> {
@@ -43,8 +43,8 @@ async function noteThere(file: string): Promise<string | null> {
 }
 
 /** What an auditor kept is the proof of what the log was then. */
-const neverOver = (where: string) => ({
-  code: 'checkpoint-exists',
+const neverOver = (where: string): Problem => ({
+  code: 'file-exists',
   where,
   message: 'another file is there already, and a checkpoint is never written over one',
   next: 'Name a new file; the old checkpoint goes on proving what the log was then.',

@@ -6,6 +6,7 @@ import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
+import { today } from './clock.ts';
 import { type Scope, withStationFolder } from './scope.ts';
 import { readStationFile } from './station-file.ts';
 
@@ -19,11 +20,11 @@ interface RetentionOptions extends Scope {
 export async function retention(options: RetentionOptions): Promise<ExitCode> {
   const rule = await ruleOf(options);
   return withStationFolder(options, ({ log }) => {
-    const today = new Date().toISOString().slice(0, 10);
-    const kept = keptOf(log.history.jobsOf({}), rule, impactsOf(log.stationEntries()), today);
+    const on = today();
+    const kept = keptOf(log.history.jobsOf({}), rule, impactsOf(log.stationEntries()), on);
     if (options.csv === true) process.stdout.write(rowsCsv(COLUMNS, kept));
-    else if (options.json === true) process.stdout.write(jsonText({ today, rule, jobs: kept }));
-    else print(lines(kept, rule, today));
+    else if (options.json === true) process.stdout.write(jsonText({ today: on, rule, jobs: kept }));
+    else print(lines(kept, rule, on));
     return EXIT.done;
   });
 }

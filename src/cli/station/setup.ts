@@ -1,7 +1,6 @@
 import { existsSync } from 'node:fs';
 import { link, open, rm } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
-import type { Stamp } from '../../evidence/log.ts';
 import { misdescribed } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { workOrderSchema } from '../../job/order.ts';
@@ -19,8 +18,10 @@ import {
   type SoFar,
   type Wordings,
 } from '../terminal/questions.ts';
-import { openStation, recordStation, stateOf, usualFolder } from './station.ts';
+import { stamp, today } from './clock.ts';
+import { openStation, recordStation, stateOf } from './station.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
+import { usualFolder } from './station-log.ts';
 
 const { station: stationName, data: dataFolder, tools: toolList } = stationFileSchema.shape;
 const toolSchema = toolList.element;
@@ -92,13 +93,12 @@ async function withTool(dialogue: Dialogue, base: string, file: StationFile): Pr
 /** A tool whose description an instrument can rest on: with its certificate read, or with limits. */
 async function askTool(dialogue: Dialogue, base: string, before: readonly Tool[]): Promise<Tool> {
   dialogue.say(`\nTool ${before.length + 1}`);
-  const today = new Date().toISOString().slice(0, 10);
   for (;;) {
     const tool = await askObject(
       { dialogue, wordings: toolWordings(base, before), later: LATER },
       toolSchema,
     );
-    const problem = misdescribed(await withCertificate(tool, base), today);
+    const problem = misdescribed(await withCertificate(tool, base), today());
     if (problem === null) return tool;
     refuse(dialogue, problem.where ?? tool.id, `${problem.message}. ${problem.next}`);
   }
@@ -235,7 +235,7 @@ async function writePart(part: string, content: string): Promise<void> {
   } catch (cause) {
     throw new ProblemError(
       {
-        code: 'station-file',
+        code: 'file-not-written',
         where: part,
         message: 'the station file cannot be written',
         next: 'Name a place that you may write to with --station.',
@@ -257,13 +257,8 @@ async function appear(part: string, path: string): Promise<void> {
 }
 
 const fileThere = (where: string): Problem => ({
-  code: 'station-exists',
+  code: 'file-exists',
   where,
   message: 'a station file is there already',
   next: 'Edit it by hand, or name another with --station.',
-});
-
-const stamp = (): Stamp => ({
-  at: new Date().toISOString(),
-  monoUs: Number(process.hrtime.bigint() / 1000n),
 });

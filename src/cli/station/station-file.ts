@@ -2,12 +2,12 @@ import { dirname, join, resolve } from 'node:path';
 import { z } from 'zod';
 import { driverConfigSchema } from '../../../drivers/config.ts';
 import { retentionSchema } from '../../audit/retention.ts';
-import { readJson } from '../../files/input.ts';
 import { type Instrument, instrumentSchema } from '../../instrument/instrument.ts';
 import { type Decision, decisionSchema, USUAL_DECISION } from '../../job/basis.ts';
 import { type Routine, routineSchema, USUAL_ROUTINE } from '../../job/routine.ts';
 import { readCertificate } from '../audit/certificate.ts';
-import { usualFolder } from './station.ts';
+import { readJson } from './json-file.ts';
+import { usualFolder } from './station-log.ts';
 
 /** The station file: what the station is called, where its log lives, which tools it has; "plugmark manual station-file". */
 export const stationFileSchema = z

@@ -3,11 +3,11 @@ import type { Readable } from 'node:stream';
 import { newExercise, planFrom, turnsOf } from '../../audit/gauge-exercise.ts';
 import { gaugeStudiesOf, nextStudy, openStudyOf, type StudyStarted } from '../../audit/gauge-log.ts';
 import type { StudyMeasures } from '../../evidence/gauge-study-event.ts';
-import type { Stamp } from '../../evidence/log.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import type { Quantity } from '../../reading.ts';
 import { orThrow } from '../../result.ts';
 import { hasScreen } from '../bench/run.ts';
+import { clock, stamp } from '../station/clock.ts';
 import { openStation, type Station } from '../station/station.ts';
 import { type LoadedStation, readStationFile } from '../station/station-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -151,6 +151,3 @@ const otherTool = ({ study, tool, serial }: StudyStarted): Problem => ({
 });
 
 const print = (lines: readonly string[]) => void process.stdout.write(`${lines.join('\n')}\n`);
-const originUs = process.hrtime.bigint();
-const clock = { nowUs: () => Number((process.hrtime.bigint() - originUs) / 1000n) };
-const stamp = (): Stamp => ({ at: new Date().toISOString(), monoUs: clock.nowUs() });

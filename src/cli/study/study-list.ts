@@ -6,10 +6,10 @@ import {
   unknownStudy,
 } from '../../audit/gauge-log.ts';
 import type { ReadingFrom } from '../../evidence/gauge-study-event.ts';
-import type { Stamp } from '../../evidence/log.ts';
 import { ProblemError } from '../../problem.ts';
 import { studyLines } from '../../report/gauge-study.ts';
 import { orThrow } from '../../result.ts';
+import { stamp } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { optionText } from '../terminal/option-text.ts';
@@ -81,14 +81,10 @@ export function dropStudy(number: string, options: Scope & { readonly because: s
     const because = optionText(options.because, '--because', 200);
     const { started } = orThrow(openStudyOf(log.stationEntries(), number));
     const event = { type: 'gauge-study-dropped', study: started.study, because } as const;
-    appendBehindOthers(log, [event], now(), (entries) => void orThrow(openStudyOf(entries, number)));
+    appendBehindOthers(log, [event], stamp(), (entries) => void orThrow(openStudyOf(entries, number)));
     print([`${started.study} is given up; what was measured for it stays in the log.`]);
     return EXIT.done;
   });
 }
 
-const now = (): Stamp => ({
-  at: new Date().toISOString(),
-  monoUs: Number(process.hrtime.bigint() / 1000n),
-});
 const print = (lines: readonly string[]) => void process.stdout.write(`${lines.join('\n')}\n`);

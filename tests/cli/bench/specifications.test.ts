@@ -70,7 +70,7 @@ describe("the shop's own library of specifications", () => {
   it('never writes over an entry, whatever its name becomes as a file', async () => {
     await add('Example V8');
     for (const name of ['Example V8', ' example  v8'.trim(), 'Example V8!'])
-      expect(await problemOf(() => add(name)), name).toMatchObject({ code: 'specification-name-taken' });
+      expect(await problemOf(() => add(name)), name).toMatchObject({ code: 'name-taken' });
     expect(readdirSync(library())).toEqual(['example-v8.json']);
   });
 

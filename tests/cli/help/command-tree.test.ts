@@ -54,7 +54,7 @@ describe('shell completion', () => {
   });
 
   it('is refused for another shell', async () => {
-    expect(await problemOf(() => completion('tcsh', program()))).toMatchObject({ code: 'shell-unknown' });
+    expect(await problemOf(() => completion('tcsh', program()))).toMatchObject({ code: 'option-not-valid' });
   });
 
   it.skipIf(!has('bash'))('offers in bash what stands at this place', async () => {

@@ -120,7 +120,7 @@ describe('the manual in a terminal', () => {
 
   it('refuses a topic that is none, and says which there are', async () => {
     const problem = await problemOf(() => manual(program(), 'torque', {}));
-    expect(problem).toMatchObject({ code: 'topic-unknown' });
+    expect(problem).toMatchObject({ code: 'option-not-valid' });
     expect(problem.next).toContain('verdicts');
   });
 

@@ -11,6 +11,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import { radioProblem } from '../../../drivers/radio/problems.ts';
+import { NEEDED_NODE } from '../../../src/cli/needed-node.ts';
 import { doctor, findingLines } from '../../../src/cli/station/doctor.ts';
 import {
   isBlocked,
@@ -20,7 +21,7 @@ import {
 } from '../../../src/cli/station/health/bluetooth.ts';
 import { type ClockFacts, clockFindings } from '../../../src/cli/station/health/clock.ts';
 import type { Finding } from '../../../src/cli/station/health/finding.ts';
-import { NEEDED_NODE, nodeFinding, roomFinding } from '../../../src/cli/station/health/machine.ts';
+import { nodeFinding, roomFinding } from '../../../src/cli/station/health/machine.ts';
 import { databaseFinding, stationHealth, tooLarge } from '../../../src/cli/station/health/station.ts';
 import { terminalFindings } from '../../../src/cli/station/health/terminal.ts';
 import { openStation } from '../../../src/cli/station/station.ts';
@@ -228,9 +229,9 @@ describe('machine, clock and terminal', () => {
   it('asks for the Node that package.json asks for', () => {
     const { engines } = JSON.parse(readFileSync(new URL('../../../package.json', import.meta.url), 'utf8'));
     expect(engines.node).toBe(`>=${NEEDED_NODE}`);
-    for (const version of ['20.19.0', '20.20.2', '22.0.0', '100.1.0'])
+    for (const version of ['22.12.0', '22.23.5', '24.0.0', '26.10.0', '100.1.0'])
       expect(nodeFinding(version).state).toBe('good');
-    for (const version of ['20.18.9', '18.99.0', '9.30.0']) expect(nodeFinding(version).state).toBe('bad');
+    for (const version of ['22.11.9', '20.20.2', '9.30.0']) expect(nodeFinding(version).state).toBe('bad');
   });
 
   it('warns of little room and fails for almost none', () => {

@@ -10,12 +10,8 @@ import { stationHealth } from '../../../src/cli/station/health/station.ts';
 import { listJobs } from '../../../src/cli/station/jobs.ts';
 import { listKeys, revokeKey } from '../../../src/cli/station/keys.ts';
 import { check } from '../../../src/cli/station/log.ts';
-import {
-  openStation,
-  openStationFolder,
-  readTrust,
-  recordStation,
-} from '../../../src/cli/station/station.ts';
+import { openStation, openStationFolder, recordStation } from '../../../src/cli/station/station.ts';
+import { readTrust } from '../../../src/cli/station/trust-file.ts';
 import { publicJwk } from '../../../src/evidence/jwk.ts';
 import { generate } from '../../bench/history/generate.ts';
 import { kidOf, stranger } from '../../evidence/sample-job.ts';

@@ -3,9 +3,10 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, w
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { verify } from '../../../src/cli/evidence/verify.ts';
-import { backUp, recover, restore } from '../../../src/cli/station/backup.ts';
+import { backUp, restore } from '../../../src/cli/station/backup.ts';
 import { papersAgain, voidJob } from '../../../src/cli/station/jobs.ts';
 import { check, checkpoint } from '../../../src/cli/station/log.ts';
+import { recover } from '../../../src/cli/station/recover.ts';
 import { workIn } from '../../audit/shop.ts';
 import { answering, problemOf, said } from '../answers.ts';
 import { auditStation, CAR } from '../audit/audit-station.ts';
@@ -164,7 +165,7 @@ describe('a checkpoint in a file', () => {
     expect((await said(() => checkpoint({ ...station.scope(), out }))).text).toContain('nothing was written');
     await voided();
     expect(await problemOf(() => checkpoint({ ...station.scope(), out }))).toMatchObject({
-      code: 'checkpoint-exists',
+      code: 'file-exists',
       where: out,
     });
     expect(readFileSync(out).equals(note)).toBe(true);

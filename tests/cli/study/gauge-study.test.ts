@@ -399,13 +399,13 @@ describe('a study at work', () => {
       record: () => {
         throw new Error('not now');
       },
-      typed: (line) => (line === '0.7' ? ok(0.7) : err({ code: 'x', message: 'x', next: 'x' })),
+      typed: (line) => (line === '0.7' ? ok(0.7) : err({ code: 'not-understood', message: 'x', next: 'x' })),
     });
 
   it('shows a reading only once it is on disk', async () => {
     const shown: number[] = [];
     const run = set(() => {
-      throw new ProblemError({ code: 'study-disk', message: 'full', next: 'make room' });
+      throw new ProblemError({ code: 'log-disk', message: 'full', next: 'make room' });
     });
     const failed = new Promise((resolve) =>
       run.state$.subscribe({

@@ -1,10 +1,8 @@
 /** Node and the disk under the station's data. */
 import { accessSync, constants, existsSync, statfsSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { isNewEnough, NEEDED_NODE } from '../../needed-node.ts';
 import { bad, type Finding, good, warning } from './finding.ts';
-
-/** As package.json says under `engines`. */
-export const NEEDED_NODE = '20.19';
 
 const MB = 1e6;
 /** A long job with all its samples takes a few megabytes, its papers about as much. Our own figures. */
@@ -12,10 +10,7 @@ const LOW_BYTES = 1000 * MB;
 const TOO_LOW_BYTES = 100 * MB;
 
 export function nodeFinding(version: string): Finding {
-  const [major = 0, minor = 0] = version.split('.').map(Number);
-  const [neededMajor = 0, neededMinor = 0] = NEEDED_NODE.split('.').map(Number);
-  const enough = major > neededMajor || (major === neededMajor && minor >= neededMinor);
-  if (enough) return good('node', `Node ${version}`);
+  if (isNewEnough(version)) return good('node', `Node ${version}`);
   return bad('node', `Node ${version}; plugmark needs ${NEEDED_NODE} or newer`, 'Install a newer Node.');
 }
 

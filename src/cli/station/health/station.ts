@@ -10,7 +10,7 @@ import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../../../db/problems.ts';
 import { bytesOf, tooLargeToCopy } from '../../../../db/read-only.ts';
 import { type StationState, stationOf } from '../../../evidence/station.ts';
 import { ProblemError } from '../../../problem.ts';
-import { keyMissing, keyPath } from '../station.ts';
+import { keyMissing, keyPath } from '../station-keys.ts';
 import { logPath, lostBehindNew, lostLog, stationKeysIn } from '../station-log.ts';
 import { bad, type Finding, fromProblem, good, warning } from './finding.ts';
 
@@ -37,7 +37,7 @@ export function databaseFinding(): Promise<Finding> {
       return bad(
         'database',
         `SQLite does not work: ${text}`,
-        'Install again with a C++ compiler present: npm ci',
+        'Install plugmark again; its npm package brings SQLite for Linux, macOS and Windows on x64 and arm64.',
       );
     }
   });
