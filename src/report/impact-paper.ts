@@ -94,15 +94,18 @@ function untested({ asFound, items }: ImpactAssessment): readonly string[] {
 }
 
 const FINDING_WORD: Readonly<Record<AsFoundPoint['finding'], string>> = {
-  moved: 'MOVED, by more than the uncertainty of both',
-  'not-moved': 'no move beyond the uncertainty of both',
+  moved: 'MOVED',
+  'not-moved': 'not moved',
   unknown: 'nothing to compare with',
 };
 
 function asFoundPart({ asFound, lastGood }: ImpactAssessment): Part {
   const unit: Unit = asFound?.unit ?? 'N.m';
   const rows = asFound === null ? [] : asFoundPoints(asFound, lastGood);
-  const before = lastGood === null ? '' : `, beside those of ${lastGood.number} of ${lastGood.date}`;
+  const before =
+    lastGood === null
+      ? ''
+      : `, beside those of ${lastGood.number} of ${lastGood.date}. MOVED: by more than the uncertainty of both`;
   return {
     kind: 'table',
     title: 'What the laboratory found',

@@ -1,3 +1,5 @@
+import type { AttemptRow, Censored } from '../audit/attempt.ts';
+import type { AskedJob } from '../audit/questions.ts';
 import type { CylinderState } from '../job/state.ts';
 import type { Evaluation, Judgement } from '../metrology/judgement.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
@@ -64,3 +66,27 @@ export function cylinderVerdict(state: CylinderState): Verdict {
 function lastVerdict(attempts: readonly { readonly judgement: Judgement | null }[]): Verdict {
   return verdictOf(attempts.findLast(({ judgement }) => judgement !== null)?.judgement ?? null);
 }
+
+/** How a job ended, for tables; CSV and JSON keep the codes. */
+export const STATE_WORDS: Readonly<Record<AskedJob['state'], string>> = {
+  open: 'open',
+  complete: 'complete',
+  incomplete: 'NOT COMPLETE',
+  void: 'VOID',
+};
+
+/** UNDECIDED is a verdict; a pull that nobody placed has none. */
+const NO_VALUE: Readonly<Record<Censored, string>> = {
+  cut: 'cut off',
+  saturated: 'end of scale',
+  undecided: 'not answered',
+  bounded: '-',
+};
+
+export const kindWords = ({ kind }: Pick<AttemptRow, 'kind'>): string =>
+  kind === 'gap' ? 'gap' : KIND_WORD[kind];
+
+export const verdictWords = ({ result, censored }: Pick<AttemptRow, 'result' | 'censored'>): string => {
+  if (result !== null) return VERDICT_WORD[verdictOf({ result })];
+  return censored === null ? '-' : NO_VALUE[censored];
+};

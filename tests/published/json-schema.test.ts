@@ -13,7 +13,7 @@ import { publicJwk } from '../../src/evidence/jwk.ts';
 import { stateSuccession } from '../../src/evidence/succession.ts';
 import { indexBytes, signIndex } from '../../src/package/format.ts';
 import { parseTrace } from '../../src/pull/columns.ts';
-import { begunStudy, madeStudy } from '../audit/study-entries.ts';
+import { finishedStudy, startedStudy } from '../audit/study-entries.ts';
 import { jwsOf, recordOf } from '../evidence/forge.ts';
 import { AT, logOf, seal, station, trusting, wholeJob } from '../evidence/sample-job.ts';
 import { clickPull, drawn } from '../pull/shapes.ts';
@@ -113,7 +113,7 @@ const GOOD: readonly Case[] = [
   {
     what: 'the beginning of a study',
     form: 'gauge-study',
-    value: begunStudy([
+    value: startedStudy([
       [0, 1, 2],
       [2, 1, 0],
       [1, 0, 2],
@@ -123,7 +123,7 @@ const GOOD: readonly Case[] = [
   {
     what: 'the end of a study',
     form: 'gauge-study',
-    value: madeStudy([
+    value: finishedStudy([
       [
         [1, 1],
         [2, 2],
@@ -269,7 +269,7 @@ const BAD: readonly (Case & { readonly at: string })[] = [
   {
     what: 'a study of one appraiser',
     form: 'gauge-study',
-    value: begunStudy([[0, 1, 2]], { appraisers: ['Ann'] }),
+    value: startedStudy([[0, 1, 2]], { appraisers: ['Ann'] }),
     at: '/appraisers',
   },
   {

@@ -5,13 +5,13 @@ import { impactsOf } from '../../audit/impact-state.ts';
 import { answerFor, attemptException, type JobAnswer } from '../../audit/questions.ts';
 import { ProblemError } from '../../problem.ts';
 import { attemptsCsv, jobsCsv } from '../../report/ask-csv.ts';
+import { kindWords, STATE_WORDS, verdictWords } from '../../report/verdict.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { textTable } from '../terminal/text-table.ts';
-import { kindWords, STATE_WORDS, verdictWords } from '../terminal/words.ts';
 import { print } from '../terminal/wrapped.ts';
 
 interface AskOptions extends Scope, Asked {

@@ -1,21 +1,21 @@
 import { BehaviorSubject, type Observable } from 'rxjs';
-import { due } from '../../audit/gauge-exercise.ts';
-import type { StudyFinished } from '../../audit/gauge-log.ts';
-import type { Kept, Sitting, SittingInput } from '../../audit/gauge-sitting.ts';
-import { sat } from '../../audit/gauge-sitting.ts';
-import type { Result } from '../../result.ts';
+import { due } from '../audit/gauge-exercise.ts';
+import type { StudyFinished } from '../audit/gauge-log.ts';
+import type { Kept, Sitting, SittingInput } from '../audit/gauge-sitting.ts';
+import { sat } from '../audit/gauge-sitting.ts';
+import type { Result } from '../result.ts';
 
-/** A study at work: who sits there, and once it is whole and recorded what came of it. */
+/** A study at work; once all is measured and recorded, its result. */
 export interface StudyState {
   readonly sitting: Sitting;
-  readonly made: StudyFinished | null;
+  readonly finished: StudyFinished | null;
 }
 
-/** What somebody says to a study; a line that is none of these words is a figure. */
+/** What somebody types: one of these words, or a figure. */
 export type StudyCommand = 'take' | 'back' | 'pause' | 'record' | { readonly typed: string };
 
 export interface StudyRun {
-  /** Completes when somebody leaves; fails with what the tool or the log cannot. */
+  /** Completes when somebody leaves; fails where the tool or the log fails. */
   readonly state$: Observable<StudyState>;
   readonly state: () => StudyState;
   readonly hear: (input: SittingInput) => void;
@@ -30,22 +30,22 @@ export interface StudySetUp {
   readonly keep: (kept: readonly Kept[]) => void;
   /** Records the whole study. */
   readonly record: (sitting: Sitting) => StudyFinished;
-  /** What a typed line comes to, in N·m or mm; null where the line goes to the tool itself, which types. */
+  /** A typed line in N·m or mm; null where the line belongs to a tool that types its readings. */
   readonly typed: (line: string) => Result<number> | null;
 }
 
-/** One study from its first reading to its record, whatever shows it. */
+/** One study from its first reading to its record, on the screen or in plain lines. */
 export function createStudyRun({ sitting, keep, record, typed }: StudySetUp): StudyRun {
-  const state$ = new BehaviorSubject<StudyState>({ sitting, made: null });
-  let state: StudyState = { sitting, made: null };
-  /** Left, or failed: what comes then nobody would see, so nothing is kept of it. */
+  const state$ = new BehaviorSubject<StudyState>({ sitting, finished: null });
+  let state: StudyState = { sitting, finished: null };
+  /** Left or failed: nobody would see what comes now, so nothing of it is kept. */
   let over = false;
   const fail = (error: unknown) => {
     over = true;
     state$.error(error);
   };
   const become = (work: () => StudyState) => {
-    if (over || state.made !== null) return;
+    if (over || state.finished !== null) return;
     try {
       state = work();
     } catch (error) {
@@ -72,13 +72,13 @@ export function createStudyRun({ sitting, keep, record, typed }: StudySetUp): St
     },
     command(command) {
       if (command === 'record') {
-        if (isWhole()) become(() => ({ ...state, made: record(state.sitting) }));
+        if (isWhole()) become(() => ({ ...state, finished: record(state.sitting) }));
       } else if (typeof command === 'string') hear({ kind: command });
       else {
         const figure = typed(command.typed);
         if (figure === null) return;
         if (figure.ok) hear({ kind: 'value', value: figure.value, from: 'hand' });
-        else hear({ kind: 'refused', words: 'That is no figure that can be read.' });
+        else hear({ kind: 'refused', words: 'This is not a figure.' });
       }
     },
   };
