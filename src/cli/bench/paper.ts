@@ -28,7 +28,7 @@ export async function paper(file: string, { trust, out }: PaperOptions): Promise
   const opened = openRecord(bytes);
   const lines = reportLines(file, report);
   if (!opened.ok || !isSoundReport(report)) {
-    print([...lines, '  no papers: they would say what the record does not prove']);
+    print([...lines, '  no papers: the record is not proven']);
     return report.verdict === 'unreadable' ? EXIT.badInput : EXIT.failed;
   }
   await refusePackage(out);
@@ -44,7 +44,7 @@ async function refusePackage(folder: string): Promise<void> {
       throw new ProblemError({
         code: 'folder-in-package',
         where: folder,
-        message: 'this folder is a package, and whatever is added to it shows as a fault',
+        message: 'this folder is a package; a file added to it makes the package fail',
         next: 'Name another folder with --out.',
       });
 }

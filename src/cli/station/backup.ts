@@ -29,12 +29,12 @@ export async function backUp(to: string, options: Scope): Promise<ExitCode> {
     if (seen) process.stderr.write(`\rcopying: ${Math.round(100 * share)} %`);
   }).catch(inLogsPlace(path));
   if (seen) process.stderr.write('\r\u001b[K');
-  print([`Backed up to ${to}, and read through: ${contentOf(checked)}.`, KEYS_APART]);
+  print([`Backed up to ${to} and checked: ${contentOf(checked)}.`, KEYS_APART]);
   return EXIT.done;
 }
 
 const KEYS_APART =
-  'It holds the log alone. Keys (the folder keys) and certificates are files: keep copies of them too, the keys where nobody else reads them.';
+  'The backup contains the log only. Copy the folder keys and the certificates too; keep the keys private.';
 
 export interface RestoreOptions extends Scope {
   /** Entries of the log that is there are not in the backup, and are to lie beside it. */
@@ -56,10 +56,10 @@ export async function restore(
   });
   const { before, courses } = restored;
   print([
-    `Restored from ${backup}, after all of it was read: ${contentOf(restored)}.`,
+    `Checked and restored from ${backup}: ${contentOf(restored)}.`,
     ...(courses.apart.entries > 0 ? [`${sentence(apartWords(courses))} are set aside.`] : []),
-    ...(before === null ? [] : [`What was there is kept as ${before}.`]),
-    'If the log went on after the backup was made, checkpoints and records of that time show that its end is missing: "plugmark log check".',
+    ...(before === null ? [] : [`The old log is kept as ${before}.`]),
+    'If work went on after this backup, later checkpoints and records show the missing end: run "plugmark log check".',
     ...(await keyAndTrust(folder)),
   ]);
   return EXIT.done;
@@ -78,7 +78,7 @@ async function agreed(
   try {
     if (dialogue.patient) {
       dialogue.say(safeLine(`${sentence(words)}.`));
-      if (await askYes(dialogue, 'Restore all the same?', 'no')) return;
+      if (await askYes(dialogue, 'Restore anyway?', 'no')) return;
     }
   } finally {
     dialogue.leave();
@@ -88,7 +88,7 @@ async function agreed(
     code: 'restore-newer',
     where: path,
     message: `nothing was restored: ${words}`,
-    next: `${first}With --set-aside they are kept in a file beside the log, and the backup takes its place.`,
+    next: `${first}Use --set-aside to keep them in a file beside the log and restore the backup.`,
   });
 }
 
@@ -171,7 +171,7 @@ export async function recover(options: RecoverOptions): Promise<ExitCode> {
   const keys = await logKeys(folder);
   const report = await recoverLog(path, { out: options.out, beside }, records, keys);
   print([
-    ...(path === null ? ['There is no log here: this is from records alone.'] : []),
+    ...(path === null ? ['No log here: rebuilt from records only.'] : []),
     ...wordsOf(report, options.out, beside),
   ]);
   return losesAny(report) || divergedIn(report) ? EXIT.failed : EXIT.done;
@@ -190,40 +190,36 @@ function headOf(report: Recovered): string {
   if (divergedIn(report))
     return losesAny(report) ? 'LOSSES, and NOT AS IT WAS SIGNED' : 'NOT AS IT WAS SIGNED';
   if (losesAny(report)) return 'LOSSES';
-  return report.fromRecordsAlone
-    ? 'All that the records hold was saved'
-    : 'Everything that is known of was saved';
+  return report.fromRecordsAlone ? 'Saved everything in the records' : 'Saved everything that was found';
 }
 
 function wordsOf(report: Recovered, out: string, beside: string): readonly string[] {
   const { kept, fromRecords, leftOut, lost, cutJobs, checkpoints } = report;
   return [
-    ...leftOut.map((name) => `Left out: ${name}: it is not known to be of this log.`),
+    ...leftOut.map((name) => `Left out: ${name}: not shown to belong to this log.`),
     `${headOf(report)}: ${kept} entries are in ${out}, from the first on without a gap${fromRecords === 0 ? '' : `, ${fromRecords} of them from records`}.`,
     ...lost.map(({ from, to }) => `LOST: ${from === to ? `entry ${from}` : `entries ${from} to ${to}`}.`),
     ...(report.beside === 0
       ? []
       : [
-          `${report.beside} readable entries behind the first gap cannot stand in the log; they are in ${beside}.`,
+          `${report.beside} readable entries after the first gap cannot be part of the log; they are in ${beside}.`,
         ]),
     ...(cutJobs.length === 0
       ? []
       : [
-          `Jobs that are not whole in it: ${cutJobs.slice(0, 20).join(', ')}${cutJobs.length > 20 ? ` and ${cutJobs.length - 20} more` : ''}.`,
+          `Incomplete jobs: ${cutJobs.slice(0, 20).join(', ')}${cutJobs.length > 20 ? ` and ${cutJobs.length - 20} more` : ''}.`,
         ]),
     ...checkpoints.map(checkpointWords),
     ...(!losesAny(report) && checkpoints.length === 0
-      ? ['No checkpoint was found: entries at the very end may be gone without a trace.']
+      ? ['No checkpoint found: entries at the very end may be missing without a trace.']
       : []),
     ...(divergedIn(report)
-      ? ['Entries were changed, removed or added since: keep the damaged file, and find out why first.']
+      ? ['Entries were changed, removed or added. Keep the damaged file and find the cause first.']
       : []),
     ...(report.fromRecordsAlone
-      ? [
-          'What no record holds cannot be known: jobs that were never closed, what became of a job after its record, and how long the log was.',
-        ]
+      ? ['Not in any record: jobs that were never closed, changes after a record, and the length of the log.']
       : []),
-    `Put it in place with: plugmark restore ${out}${report.beside > 0 ? ' --set-aside' : ''}`,
+    `Put it in place: plugmark restore ${out}${report.beside > 0 ? ' --set-aside' : ''}`,
   ];
 }
 
@@ -272,7 +268,7 @@ function noFolder(folder: string): ProblemError {
   return new ProblemError({
     code: 'file-unreadable',
     where: folder,
-    message: 'this is no folder that can be read',
+    message: 'this folder cannot be read',
     next: 'Name the folder that holds the exported records.',
   });
 }

@@ -75,7 +75,7 @@ export async function openStation(name: string, folder: string, stamp: () => Sta
 export async function openStationFolder(folder: string): Promise<StationFolder> {
   const path = logThere(folder);
   const { log, copied } = await openLogToRead(path, shown()).catch(inLogsPlace(path));
-  if (copied) process.stderr.write(`${safeLine(path)} may only be read from here; a copy of it answers.\n`);
+  if (copied) process.stderr.write(`${safeLine(path)} is read-only here; reading a copy.\n`);
   return { folder, log, trustFile: join(folder, TRUST_FILE) };
 }
 
@@ -117,8 +117,8 @@ export function stateOf({ log, folder }: StationFolder): StationState {
   throw new ProblemError({
     code: 'no-station',
     where: folder,
-    message: 'this station was never set up',
-    next: 'Open a job with it first.',
+    message: 'this station is not set up',
+    next: 'Set it up with "plugmark setup", or open a job.',
   });
 }
 
@@ -182,7 +182,7 @@ export async function currentKey(folder: string, state: StationState): Promise<S
     throw new ProblemError({
       code: 'key-revoked',
       where: path,
-      message: "the station's key was revoked, so it signs nothing any more",
+      message: "the station's key is revoked and cannot sign",
       next: 'Make a new one with "plugmark keys rotate --lost".',
     });
   if (!existsSync(path)) throw new ProblemError(keyMissing(path));
@@ -193,8 +193,8 @@ export async function currentKey(folder: string, state: StationState): Promise<S
 export const keyMissing = (where: string): Problem => ({
   code: 'key-missing',
   where,
-  message: "the log names this key as the station's, and its file is missing",
-  next: 'Put it there from your copy of the folder keys; a backup of the log does not hold it. Only where no copy is left: "plugmark keys rotate --lost".',
+  message: 'the file of the station key is missing',
+  next: 'Put it back from your copy of the folder keys; a backup of the log does not contain it. If there is no copy: "plugmark keys rotate --lost".',
 });
 
 /** The technician's own key, if there is one and the PIN is given; null for one who does not sign. */
