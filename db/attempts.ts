@@ -78,8 +78,8 @@ function folded(stream: string, stored: readonly StoredEntry[]): JobHistory {
 const unreadable = (stream: string): Problem => ({
   code: 'log-damaged',
   where: stream,
-  message: 'the entries of this job cannot be read as those of a job',
-  next: 'Run "plugmark log check": it names the first entry that is not as it was written.',
+  message: 'the entries of this job are damaged',
+  next: 'Run "plugmark log check". It names the first changed entry.',
 });
 
 /** Writes one job's attempts in place of those that were there. */

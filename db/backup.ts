@@ -35,7 +35,7 @@ export async function backUpLog(
     throw new ProblemError({
       code: 'file-exists',
       where: to,
-      message: 'a file is there already, and a backup is never written over another',
+      message: 'the file exists; a backup never overwrites a file',
       next: 'Name a new file.',
     });
   const part = `${to}.part`;
@@ -79,7 +79,7 @@ const isOfCopy = (cause: unknown): boolean =>
 export async function checkLog(path: string): Promise<Checked> {
   const db = await openDatabase(path);
   try {
-    const fault = isSound(db) ? logFault(db) : { message: 'its pages do not hang together' };
+    const fault = isSound(db) ? logFault(db) : { message: 'its pages do not fit together' };
     if (fault !== null)
       throw new ProblemError({
         code: 'log-damaged',
@@ -152,7 +152,7 @@ function refuseNoFile(backup: string): void {
   throw new ProblemError({
     code: 'file-unreadable',
     where: backup,
-    message: stats === undefined ? 'there is no such file' : 'this is a folder or a device, and no backup',
+    message: stats === undefined ? 'there is no such file' : 'this is a folder or a device, not a backup',
     next: 'Name the file that "plugmark backup" made.',
   });
 }
@@ -173,7 +173,7 @@ async function copiedAndChecked(backup: string, part: string): Promise<Checked> 
 }
 
 const ANOTHER =
-  'Use another backup. Where there is none, "plugmark recover" saves what can be read of the station\'s own log.';
+  'Use another backup. If you have none, save what can be read of the log with "plugmark recover".';
 const BAD_BACKUP: { readonly [code in ProblemCode]?: string } = {
   'log-damaged': ANOTHER,
   'log-empty': ANOTHER,
@@ -193,7 +193,7 @@ async function copyOver(from: string, to: string): Promise<void> {
       ? {
           code: 'log-disk',
           message: 'the disk is full',
-          next: 'Make room beside the station log, then try again.',
+          next: 'Free some space on that disk, then try again.',
         }
       : {
           code: 'file-unreadable',
@@ -239,6 +239,6 @@ async function setAside(path: string, to: string, size: number | null): Promise<
 const wentOn = (where: string): Problem => ({
   code: 'log-busy',
   where,
-  message: 'another program has added to the station log meanwhile',
+  message: 'another program wrote to the station log',
   next: 'Close the other program, then try again.',
 });

@@ -247,7 +247,7 @@ function refuseStranger(
 const holdsNothing = (where: string): Problem => ({
   code: 'log-empty',
   where,
-  message: 'this is a station log that was begun and holds no entry',
+  message: 'this station log has no entries',
   next: 'Use another backup.',
 });
 

@@ -122,7 +122,7 @@ export function entryOf(stored: StoredEntry, where: string): AnyEntry {
   throw new ProblemError({
     code: 'log-damaged',
     where,
-    message: `entry ${stored.seq} of the station log is not as it was written`,
+    message: `entry ${stored.seq} of the station log was changed`,
     next: DAMAGED_NEXT,
   });
 }

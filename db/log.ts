@@ -162,7 +162,7 @@ function otherWriter(path: string, stream: string): ProblemError {
   return new ProblemError({
     code: 'log-other-writer',
     where: path,
-    message: `another program has added to ${stream} since this one read it`,
+    message: `another program wrote to ${stream} at the same time`,
     next: 'Close the other program, then open the job again.',
   });
 }

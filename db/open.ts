@@ -67,8 +67,8 @@ function refuseEmptyFile(path: string): void {
       refusal(
         'log-empty',
         path,
-        'the file is empty, though a station log never is',
-        'Restore it from a backup; if it never held anything, delete it and start again.',
+        'the file is empty; a station log never is',
+        'Restore a backup. If the log was never used, delete the file and start again.',
       ),
     );
 }

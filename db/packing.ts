@@ -31,7 +31,7 @@ export function packingOf(db: Database): Packing {
     throw new ProblemError({
       code: 'log-damaged',
       where: db.name,
-      message: 'the text that the entries are packed with is gone',
+      message: 'the packing dictionary is missing',
       next: DAMAGED_NEXT,
     });
   const dictionaries = new Map(all.map(({ id, bytes }) => [id, bytes]));

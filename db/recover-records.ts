@@ -146,12 +146,12 @@ export function checkpointsOf(
 const twoCourses = (record: string, seq: number): Problem => ({
   code: 'recover-two-courses',
   where: record,
-  message: `its entry ${seq} is not the one that the log, or a record before it, has under this number`,
-  next: 'The log took two courses, as after an old backup was restored: name a folder with the records of one course alone.',
+  message: `its entry ${seq} differs from the one in the log or in an earlier record`,
+  next: 'The log split in two, as after restoring an old backup. Name a folder with the records of one of them.',
 });
 
 const severalLogs = (): Problem => ({
   code: 'recover-several-logs',
-  message: 'the records are of several logs, and no key of this station tells which of them is its own',
-  next: 'Name a folder with the records of one station alone.',
+  message: 'the records are from several logs, and no key shows which one is this station',
+  next: 'Name a folder with the records of one station only.',
 });

@@ -174,13 +174,13 @@ function countTo(size: number, counts: (seq: number) => boolean): number {
 const isThere = (path: string): Problem => ({
   code: 'file-exists',
   where: path,
-  message: 'a file is there already, and nothing is written over',
+  message: 'the file exists; nothing is overwritten',
   next: 'Name a new file with --out.',
 });
 
 const nothingLeft = (path: string | null): Problem => ({
   code: 'recover-nothing',
   ...(path !== null && { where: path }),
-  message: 'not even the first entry of the log is left, and no record that is believed holds it',
-  next: 'Restore the log from a backup; where there is none, its jobs live on in their exported records alone.',
+  message: 'the first entry of the log is lost, and no valid record contains it',
+  next: 'Restore a backup. If you have none, only the exported records of the jobs remain.',
 });

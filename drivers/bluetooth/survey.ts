@@ -119,7 +119,7 @@ function notHeard(address: string, ms: number): Problem {
   return {
     code: 'device-not-heard',
     where: address,
-    message: `Nothing was heard of ${address} within ${ms / 1_000} s.`,
-    next: 'Switch the tool on, bring it closer, and see that no phone or other program is connected to it.',
+    message: `nothing heard from ${address} within ${ms / 1_000} s`,
+    next: 'Switch the tool on, bring it closer and disconnect phones and other programs from it.',
   };
 }

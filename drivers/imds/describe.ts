@@ -99,7 +99,7 @@ function notMeasuring(address: string, format: QuantityFormat, how: string): Pro
   return {
     code: 'tool-not-measuring',
     where: address,
-    message: `The device at ${address} ${how} ${format.name}, so it cannot measure ${format.quantity}.`,
+    message: `the device at ${address} ${how} ${format.name}, so it cannot measure ${format.quantity}`,
     next: 'Name another device for this tool in the configuration of the station.',
   };
 }

@@ -65,7 +65,7 @@ export function contradiction(actual: PresentationFormat, defined: QuantityForma
   return {
     code: 'imds-format-contradiction',
     where: `${WHAT} byte ${first.byte}`,
-    message: `The tool presents ${defined.name} with ${list}; its readings cannot be trusted.`,
+    message: `the tool presents ${defined.name} with ${list}; its readings cannot be trusted`,
     next: 'Do not use this tool for the job; ask its maker for corrected firmware.',
   };
 }

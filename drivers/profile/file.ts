@@ -38,7 +38,7 @@ function unreadable(file: string, reason: string): Problem {
   return {
     code: 'file-unreadable',
     where: file,
-    message: `The profile cannot be read: ${reason}.`,
-    next: 'Name a profile that is there, in JSON.',
+    message: `the profile cannot be read: ${reason}`,
+    next: 'Name a profile in JSON.',
   };
 }

@@ -92,7 +92,7 @@ function notThere(address: string, characteristic: string, { title }: Profile): 
   return {
     code: 'tool-not-as-described',
     where: address,
-    message: `The device at ${address} has no characteristic ${characteristic}, which the profile "${title}" names.`,
+    message: `the device at ${address} has no characteristic ${characteristic}, which the profile "${title}" names`,
     next: 'Choose the profile of this device, or correct it by the published documentation.',
   };
 }

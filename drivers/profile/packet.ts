@@ -90,7 +90,7 @@ function wrong(offset: number, message: string): Result<never, Problem> {
   return err({
     code: 'profile-packet',
     where: `byte ${offset}`,
-    message: `Byte ${offset}: ${message}.`,
+    message: `byte ${offset}: ${message}`,
     next: 'Compare the profile with the published documentation of the device; the packet is kept as raw bytes.',
   });
 }

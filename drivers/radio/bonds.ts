@@ -58,7 +58,7 @@ function read(path: string): Readonly<Record<string, Bond>> {
     throw new ProblemError({
       code: 'file-unreadable',
       where: path,
-      message: `The keys of paired tools cannot be read: ${reason(error)}.`,
+      message: `the keys of paired tools cannot be read: ${reason(error)}`,
       next: REPAIR,
     });
   }
@@ -67,7 +67,7 @@ function read(path: string): Readonly<Record<string, Bond>> {
   return parsed.data.bonds;
 }
 
-const REPAIR = 'Put the file right, or delete it and the pairings at the tools, which then pair anew.';
+const REPAIR = 'Correct the file. Or delete it, delete the pairings at the tools, and pair again.';
 
 const reason = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
@@ -75,7 +75,7 @@ function notWritten(path: string, error: unknown): Problem {
   return {
     code: 'file-not-written',
     where: path,
-    message: `The key that the tool gave out cannot be kept: ${reason(error)}.`,
-    next: 'See that the folder of the station file can be written to.',
+    message: `the pairing key of the tool cannot be saved: ${reason(error)}`,
+    next: 'Check the rights on the folder of the station file.',
   };
 }

@@ -147,12 +147,15 @@ export class NobleRadio implements Radio {
   async #connect(address: string, timeoutMs: number, signal: AbortSignal): Promise<Result<Link, Problem>> {
     const tamed = this.#tamed;
     if (this.#closing !== undefined) return err(radioProblem('radio-closed'));
-    if (signal.aborted) return err(connectFailed(address, 'it was given up'));
+    if (signal.aborted) return err(connectFailed(address, 'cancelled'));
     if (tamed === undefined) return err(radioProblem('radio-off'));
     const peripheral = this.#scanner.seen(address);
     if (peripheral === undefined) return err(connectFailed(address, 'it has not been seen'));
     if (this.#held(address) !== undefined) {
-      return err({ ...connectFailed(address, 'another tool of this station holds it'), code: 'link-held' });
+      return err({
+        ...connectFailed(address, 'another tool of this station is connected to it'),
+        code: 'link-held',
+      });
     }
     this.#scanner.pause('connecting');
     signal.addEventListener('abort', this.#abandon);
@@ -187,10 +190,7 @@ export class NobleRadio implements Radio {
     if (outcome?.value !== undefined) return outcome.value;
     await this.#cancel(tamed, peripheral, connected);
     return err(
-      connectFailed(
-        address,
-        outcome === undefined ? `no answer within ${timeoutMs / 1000} s` : 'it was given up',
-      ),
+      connectFailed(address, outcome === undefined ? `no answer within ${timeoutMs / 1000} s` : 'cancelled'),
     );
   }
 
@@ -218,7 +218,7 @@ function connectFailed(address: string, reason: string): Problem {
   return {
     code: 'link-not-made',
     where: address,
-    message: `No connection to ${address}: ${reason}.`,
-    next: 'Switch the tool on, bring it closer and see that no phone or other program is connected to it.',
+    message: `no connection to ${address}: ${reason}`,
+    next: 'Switch the tool on, bring it closer and disconnect phones and other programs from it.',
   };
 }

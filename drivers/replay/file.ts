@@ -38,7 +38,7 @@ function unreadable(file: string, reason: string): Problem {
   return {
     code: 'file-unreadable',
     where: file,
-    message: `The recording cannot be read: ${reason}.`,
-    next: 'Name a recording that is there and that this user may read.',
+    message: `the recording cannot be read: ${reason}`,
+    next: 'Name a recording that this user may read.',
   };
 }

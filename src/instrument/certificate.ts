@@ -41,7 +41,7 @@ export const certificateSchema = z.strictObject({
           ctx.addIssue({
             code: 'custom',
             path: [i, 'reading'],
-            message: `the reading ${reading} stands twice`,
+            message: `the reading ${reading} appears twice`,
           });
       });
     })

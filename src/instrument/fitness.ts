@@ -30,7 +30,7 @@ export function misdescribed(instrument: Instrument, on: string): Problem | null
       ? {
           code: 'permissible-deviation-missing',
           where: `tool ${id}: permissibleDeviation`,
-          message: 'nothing says how far this instrument may be off',
+          message: 'the permissible deviation is missing',
           next: 'Give its certificate, or the limits of its class or data sheet.',
         }
       : null;
@@ -39,7 +39,7 @@ export function misdescribed(instrument: Instrument, on: string): Problem | null
       code: 'serial-missing',
       where: `tool ${id}: serial`,
       message: `certificate ${certificate.number} is for serial number ${certificate.serial}; this tool has none`,
-      next: 'Give the serial number that stands on the tool.',
+      next: 'Give the serial number on the tool.',
     };
   if (serial !== certificate.serial)
     return certificateProblem(
@@ -47,7 +47,7 @@ export function misdescribed(instrument: Instrument, on: string): Problem | null
       certificate,
       'serial',
       `it is for serial number ${certificate.serial}, but tool ${id} is ${serial}`,
-      'Use the certificate of this very tool.',
+      'Use the certificate of this tool.',
     );
   if (certificate.date > on)
     return certificateProblem(
@@ -71,7 +71,7 @@ export function misdescribed(instrument: Instrument, on: string): Problem | null
       certificate,
       'unit',
       `its points are in ${certificate.unit}; tool ${id} measures in ${wanted(instrument)}`,
-      'Use the certificate of this very tool.',
+      'Use the certificate of this tool.',
     );
   return null;
 }
@@ -98,11 +98,11 @@ export function unfit(instrument: Instrument, task: Task): readonly Problem[] {
     add(
       'out-of-tolerance',
       'certificate',
-      `it was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(instrument, outOfTolerance)}; no window here allows for that`,
+      `it was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(instrument, outOfTolerance)} and cannot be used`,
       'Have it adjusted and calibrated, and give the certificate of that day or later.',
     );
   if (due !== null && due < task.on)
-    add('calibration-expired', 'certificate.due', `its calibration ran out on ${due}`, 'Have it calibrated.');
+    add('calibration-expired', 'certificate.due', `its calibration expired on ${due}`, 'Have it calibrated.');
   if (interval?.cycles !== undefined && cyclesUsed !== undefined && cyclesUsed > interval.cycles)
     add(
       'cycles-used-up',

@@ -58,7 +58,7 @@ function answer(context: BenchContext, { pull: number, answer: given }: Command 
   const attempt = attemptOf(context.state(), number);
   if (question === undefined || attempt === undefined) return;
   context.emit({ type: 'question-answered', pull: number, answer: given });
-  const because = `said by the technician (${given})`;
+  const because = `answered by the technician (${given})`;
   const { pull } = attempt;
   const { cylinder } = question;
   const placeByHand = (placement: Omit<Placement, 'because'>) =>

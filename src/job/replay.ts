@@ -55,11 +55,11 @@ export function replay(events: readonly JobEvent[]): Result<Bench> {
       derived.push(...out.value.filter(({ type }) => DERIVED.has(type)));
       const derivedFirst = out.value.find(({ type }) => !DERIVED.has(type) && type !== 'readings');
       if (input.kind === 'command' && derivedFirst !== undefined && !isDeepStrictEqual(derivedFirst, event))
-        return parted(at, `${event.type} is not what was said`);
+        return parted(at, `${event.type} differs from the command`);
     }
     if (event.type === 'job-closed') {
       if (!isDeepStrictEqual(derived.pop(), event))
-        return parted(at, 'the job was closed otherwise than its events allow');
+        return parted(at, 'the close of the job does not follow from its events');
     }
     expected = derived;
   }

@@ -214,14 +214,14 @@ const noUncertainty = (): Problem => ({
   code: 'uncertainty-missing',
   where: 'calibrations',
   message: 'a calibration without an uncertainty above zero weighs nothing, or everything',
-  next: 'take the uncertainty from its certificate',
+  next: 'Take the uncertainty from its certificate.',
 });
 
 const oneDay = (): Problem => ({
   code: 'one-day',
   where: 'calibrations',
   message: 'all calibrations are of the same day, so there is no drift to estimate',
-  next: 'add calibrations of other days',
+  next: 'Add calibrations of other days.',
 });
 
 function sum(values: readonly number[]): number {

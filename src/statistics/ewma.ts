@@ -121,7 +121,7 @@ function settingsProblem({ lambda, target, sigma, width }: EwmaSettings): Proble
     code: 'chart-settings',
     where: 'settings',
     message: 'a chart of weighted means needs 0 < λ ≤ 1, a target, and sigma and width above zero',
-    next: 'take λ 0.2 and width 3, and sigma from an individuals chart of a stable period',
+    next: 'Take λ 0.2 and width 3, and sigma from an individuals chart of a stable period.',
   };
 }
 
@@ -146,6 +146,6 @@ function timesProblem(n: number, spacing: Spacing | null): Problem | null {
     where: 'spacing',
     message:
       'each reading needs a time of its own, later than the one before, and a nominal interval above zero',
-    next: 'sort the readings by time and merge those of the same moment',
+    next: 'Sort the readings by time and merge those of the same moment.',
   };
 }

@@ -28,13 +28,13 @@ export function limitsProblem({ lower, upper }: Limits): Problem | null {
       code: 'no-limits',
       where: 'limits',
       message: 'there is neither a lower nor an upper limit to hold the readings against',
-      next: 'give at least one limit as a finite number',
+      next: 'Give at least one limit as a finite number.',
     };
   if (lower === null || upper === null || lower < upper) return null;
   return {
     code: 'range-reversed',
     where: 'limits',
     message: `the lower limit ${lower} is not below the upper limit ${upper}`,
-    next: 'give the lower limit first, then the upper',
+    next: 'Give the lower limit first, then the upper.',
   };
 }

@@ -49,7 +49,7 @@ export function nextInterval(
       code: 'calibration-interval',
       where: 'interval',
       message: `an interval of ${days} days, bounds ${shortestDays} to ${longestDays} days, and a deviation of ${deviation} with ${permissible} permitted do not go together`,
-      next: 'give an interval in whole days between its bounds, a finite deviation, and a permissible deviation above zero',
+      next: 'Give an interval in whole days between its bounds, a finite deviation, and a permissible deviation above zero.',
     });
   const share = Math.abs(deviation) / permissible;
   const factor = share > 1 ? SHORTER : share > COMFORTABLE ? 1 : LONGER;

@@ -128,8 +128,7 @@ const KEYS = [
 ] as const;
 
 function keysLine(view: StudyView, { figure: typed }: StudyInputState, columns: number): Line {
-  if (typed !== '')
-    return [{ text: ` typed so far: ${typed}  [Enter] that is it  [Esc] drop it`, bold: true }];
+  if (typed !== '') return [{ text: ` typed so far: ${typed}  [Enter] confirm  [Esc] drop it`, bold: true }];
   if (view.result !== null) return [{ text: ' [up down] scroll  [q] leave' }];
   const record = view.due === null ? ['[Enter] record'] : [];
   const back = takenOf(view) === 0 ? [] : ['[b] take back'];

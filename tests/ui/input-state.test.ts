@@ -184,7 +184,7 @@ describe('an exception', () => {
       { do: 'start-again', cylinder: 5, newPlug: true, why: 'it fell' },
     ]);
     expect(type(worked, 'c c backspace 3 enter a a').outs).toEqual([
-      { do: 'start-again', cylinder: 3, newPlug: false, why: 'thread or seat to be looked at' },
+      { do: 'start-again', cylinder: 3, newPlug: false, why: 'thread or seat needs a look' },
     ]);
   });
 

@@ -85,7 +85,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
     });
     const outcome = await (virtual === null ? job : virtual.runUntil(job));
     if (outcome === 'closed') return (await finish(station, stream, options.out, stamp)).code;
-    process.stdout.write('The job was left open; all that was read is kept.\n');
+    process.stdout.write('The job is still open. All readings are kept.\n');
     return EXIT.done;
   } finally {
     station.log.close();
@@ -158,7 +158,7 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
   const opened = await openRadio({ socket: HciSocket, deviceId: 0 });
   if (!opened.ok) {
     close();
-    process.stdout.write(`${opened.error.message} The simulated tools are joined without Bluetooth.\n`);
+    process.stdout.write(`${opened.error.message}. The simulated tools work without Bluetooth.\n`);
     return { ...simulated.direct(), close: () => {} };
   }
   const radio = opened.value;

@@ -79,8 +79,8 @@ function keyFileOf(station: Station, worker: string | null, answer: string): str
   if (worker !== null && named(worker))
     throw new ProblemError({
       code: 'countersigned-by-worker',
-      message: `${worker} did this job; a countersignature is that of a second person`,
-      next: 'Name somebody else, or press Enter.',
+      message: `${worker} did this job; a second person must countersign`,
+      next: 'Name another person, or press Enter.',
     });
   const jwk = [...stateOf(station).people].find(([name]) => named(name))?.[1] ?? null;
   return jwk === null ? answer : keyPath(station.folder, 'technician', thumbprint(jwk));

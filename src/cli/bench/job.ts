@@ -65,7 +65,7 @@ export async function job(options: JobOptions): Promise<ExitCode> {
       const started =
         options.resume === true ? takeUp(station, file, options.job) : await begin(station, file, options);
       if (started === null) {
-        process.stdout.write('No job was opened.\n');
+        process.stdout.write('No job opened.\n');
         return EXIT.failed;
       }
       if (options.resume === true) noteFindings(started, impacts);
@@ -89,7 +89,7 @@ export async function job(options: JobOptions): Promise<ExitCode> {
       await tools.close();
     }
     const again = `plugmark job --resume --station ${safeLine(options.station)}`;
-    process.stdout.write(`The job was left open; all that was read is kept. Go on with: ${again}\n`);
+    process.stdout.write(`The job is still open. All readings are kept. Go on with: ${again}\n`);
     return EXIT.done;
   } finally {
     station.log.close();
@@ -132,7 +132,7 @@ function noteFindings({ bench }: Started, impacts: readonly ImpactAssessment[]):
   for (const tool of bench.state().instruments) {
     const { outOfTolerance } = withFindings([tool], impacts)[0] ?? {};
     if (outOfTolerance === undefined) continue;
-    const line = `${tool.id} was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(tool, outOfTolerance)}; no window here allows for that.`;
+    const line = `${tool.id} was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(tool, outOfTolerance)} and cannot be used.`;
     process.stdout.write(`Note: ${safeLine(line)}\n`);
   }
 }
@@ -165,7 +165,7 @@ async function openingFrom(
       code: 'job-exists',
       where: path,
       message: `this station already has a job ${order.job}`,
-      next: 'Go on with it by --resume, or give the new order a number of its own.',
+      next: 'Resume it with --resume, or give the new order another number.',
     });
   const now = stamp();
   const opened = openJob(order, file.instruments, {
@@ -200,7 +200,7 @@ function overridesOf({ override, by, reason }: JobOptions): Override[] {
     throw new ProblemError({
       code: 'override-incomplete',
       where: '--override',
-      message: 'somebody has to answer for an instrument that would be refused, in a few words',
+      message: '--override needs a person who answers for the tool, and a reason',
       next: 'Add --by NAME (up to 80 characters) and --reason TEXT (up to 200).',
     });
   return [{ tool: override, by, reason }];
@@ -238,8 +238,8 @@ function otherTool(frozen: readonly Instrument[], named: readonly Instrument[]):
 const toolsDiffer = (job: string, { id, serial }: Instrument): Problem => ({
   code: 'other-tools',
   where: `job ${job}`,
-  message: `it was not opened with ${id}${serial === undefined ? '' : ` (${serial})`}, which this station file has`,
-  next: 'Take it up with the station file that it was opened with: --station FILE.',
+  message: `this station file has ${id}${serial === undefined ? '' : ` (${serial})`}, but the job was opened with another tool`,
+  next: 'Use the station file that the job was opened with: --station FILE.',
 });
 
 function notOne(jobs: readonly string[], wanted: string | undefined): Problem {

@@ -15,7 +15,7 @@ export function askNumber(dialogue: Dialogue, usual: string, history: StationHis
   return askUntil(dialogue, promptFor('Job number', usual), (answer) => {
     const number = parse(jobSchema, answer || usual);
     if (!number.ok || !history.has(number.value) || history.open.includes(number.value)) return number;
-    return err(`this station has a job ${number.value}, which is closed`);
+    return err(`job ${number.value} exists and is closed`);
   });
 }
 
@@ -35,7 +35,7 @@ export async function askTechnician(
         people.find((one) => one.toLowerCase() === given.toLowerCase()) ?? given,
       );
     const byNumber = people[Number(given) - 1];
-    return byNumber === undefined ? err('there is no such number in the list') : ok(byNumber);
+    return byNumber === undefined ? err('this number is not in the list') : ok(byNumber);
   });
   if (!people.includes(name)) dialogue.say(`  Note: ${safeLine(name)} is new at this station.`);
   return name;
@@ -96,7 +96,7 @@ export async function askOdometer(dialogue: Dialogue, answers: Answers): Promise
   const usual = answers.odometerKm === null ? null : String(answers.odometerKm);
   const odometerKm = await askMaybe(dialogue, text, usual, typedOdometer);
   if (odometerKm !== null && before !== undefined && odometerKm < before)
-    dialogue.say(`  Note: that is less than the ${before} km of last time.`);
+    dialogue.say(`  Note: less than last time (${before} km).`);
   return { ...answers, odometerKm };
 }
 
@@ -123,7 +123,7 @@ function recognised(dialogue: Dialogue, answers: Answers, earlier: Earlier | nul
   const before = answers.earlier?.order.job;
   if (earlier === null || earlier.order.job === before) return answers;
   const { vehicle: then, job, engine, plug, specification, adapter } = earlier.order;
-  dialogue.say(`  This vehicle was here on ${earlier.on}, job ${job}; what was said then is proposed.`);
+  dialogue.say(`  This vehicle was here on ${earlier.on}, job ${job}. Its entries are proposed.`);
   for (const line of earlier.questioned) dialogue.say(`  ! ${line}`);
   const kept = before === undefined ? answers : { plate: null, vin: null, fleet: null, description: null };
   const figures = answers.figures?.from === asIn(before ?? '') ? null : answers.figures;

@@ -119,11 +119,13 @@ const STEPS: readonly Step[] = [
 export async function newOrder(dialogue: Dialogue, context: OrderContext): Promise<Asked> {
   const { history } = context;
   dialogue.say(
-    'A new job. Enter takes what stands in brackets, - leaves it out. Ctrl-C leaves; nothing is written then.',
+    'A new job. Enter takes the value in brackets, - leaves it empty. Ctrl-C cancels; nothing is written.',
   );
   for (const line of history.notices) dialogue.say(`! ${line}`);
   if (history.open.length > 0)
-    dialogue.say(`Open: ${history.open.slice(0, 5).join(', ')}. The number of an open job goes on with it.`);
+    dialogue.say(
+      `Open: ${history.open.slice(0, 5).join(', ')}. Type the number of an open job to resume it.`,
+    );
   let answers: Answers = { ...NOTHING, job: history.nextJob, technician: history.people[0] ?? null };
   for (const step of STEPS) {
     answers = await step.ask(dialogue, answers, context);
@@ -168,7 +170,7 @@ const say = (dialogue: Dialogue, lines: readonly string[]) => dialogue.say(lines
 
 function askNext(dialogue: Dialogue, possible: boolean): Promise<string> {
   const ways = possible ? 'Enter opens the job; a number' : 'A number';
-  return askUntil(dialogue, `${ways} says that line again; q leaves: `, (answer) => {
+  return askUntil(dialogue, `${ways} changes that line; q leaves: `, (answer) => {
     if (answer === '' && possible) return ok('open');
     if (answer === 'q') return ok('leave');
     return STEPS[Number(answer) - 1] === undefined || answer === ''
@@ -211,10 +213,12 @@ async function checkedOrder(
   if (opened.ok) return ok({ order, opened: opened.value, overrides });
   const tool = answerable(order, file, opening, opened.error);
   if (tool === null) return opened;
-  dialogue.say(`  Refused: ${problemWords({ ...opened.error, next: 'A supervisor can answer for it.' })}`);
-  const by = await askMaybe(dialogue, `Who answers for ${tool}`, null, (text) => wordsUpTo(text, 80));
+  dialogue.say(`  Refused: ${problemWords({ ...opened.error, next: 'A supervisor can allow it.' })}`);
+  const by = await askMaybe(dialogue, `Supervisor who answers for ${tool}`, null, (text) =>
+    wordsUpTo(text, 80),
+  );
   if (by === null) return opened;
-  const reason = await askUntil(dialogue, 'Why may it be used: ', (text) => wordsUpTo(text, 200));
+  const reason = await askUntil(dialogue, 'Reason to use it: ', (text) => wordsUpTo(text, 200));
   return checkedOrder(dialogue, order, { file, on, overrides: [...overrides, { tool, by, reason }] });
 }
 

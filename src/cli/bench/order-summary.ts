@@ -42,7 +42,7 @@ export function calibrationWords(tool: Instrument, on: string, glyphs: Glyphs): 
   }
   const due = dueDate(tool);
   const named = `certificate ${certificate.number} of ${certificate.date}`;
-  if (due === null) return `${glyphs.todo} ${named}, no day when it runs out`;
+  if (due === null) return `${glyphs.todo} ${named}, no due date`;
   const days = Math.round((Date.parse(due) - Date.parse(on)) / 86_400_000);
   if (days < 0) return `${glyphs.bad} OUT OF DATE: ${named} ran out on ${due}, ${dayCount(-days)} ago`;
   return `${glyphs.done} in date: ${named}, due ${due}, ${dayCount(days)} left`;
@@ -64,7 +64,7 @@ export function windowRows(
   if (wrench === undefined) return [];
   const whole = windowText(orThrow(viewOfWindow({ order, wrench, decision, on: basis.on })), null, ascii);
   const torque = whole.slice(0, whole.indexOf(''));
-  const gap = gapWindow === null ? 'is not measured in this job' : gapText(gapWindow, glyphs);
+  const gap = gapWindow === null ? 'not measured in this job' : gapText(gapWindow, glyphs);
   return [
     ...torque,
     `  ${'gap'.padEnd(LABEL)}${gap}`,

@@ -101,6 +101,6 @@ function tooLarge(job: string, message: string): ProblemError {
     code: 'record-too-large',
     where: `job ${job}`,
     message: `the job has ${message}`,
-    next: 'Nothing is lost: all of it stands in the station log. Keep station.db and a checkpoint of it as the evidence.',
+    next: 'Nothing is lost: the station log contains all of it. Keep station.db and a checkpoint of it as evidence.',
   });
 }

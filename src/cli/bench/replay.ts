@@ -73,7 +73,7 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
       stamp,
       command$,
     });
-    process.stdout.write(`All of it stands in ${safeLine(options.out)} as job ${safeLine(job)}.\n`);
+    process.stdout.write(`Saved in ${safeLine(options.out)} as job ${safeLine(job)}.\n`);
     return EXIT.done;
   } finally {
     station.log.close();
@@ -147,6 +147,6 @@ function paceOf(text: string | undefined): Pace {
     code: 'option-not-valid',
     where: '--speed',
     message: `expected a factor above 0, found "${text}"`,
-    next: 'Give 1 for the speed of the recording, or leave it out for as fast as it goes.',
+    next: 'Give 1 for the speed of the recording. Leave it out to run as fast as possible.',
   });
 }

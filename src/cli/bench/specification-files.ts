@@ -106,6 +106,6 @@ async function jsonFiles(folder: string): Promise<readonly string[]> {
 const takenBy = (where: string, name: string, file: string): Problem => ({
   code: 'name-taken',
   where,
-  message: `the name "${name}" is taken by ${file}`,
-  next: 'Choose another name; a new edition of a source is an entry of its own.',
+  message: `${file} already has the name "${name}"`,
+  next: 'Choose another name. A new edition of a source is a new entry.',
 });

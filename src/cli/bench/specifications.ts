@@ -34,11 +34,11 @@ export async function listSpecifications(words: readonly string[], options: Scop
   if (entries.length === 0)
     lines.push(
       library.kept.length === 0
-        ? `The library ${safeLine(library.folder)} is empty; "plugmark specifications add" begins it.`
+        ? `The library ${safeLine(library.folder)} is empty. Add one with "plugmark specifications add".`
         : 'No specification matches.',
     );
   if (library.faults.length > 0)
-    lines.push(`${library.faults.length} not readable; "plugmark specifications check" says which`);
+    lines.push(`${library.faults.length} not readable; see "plugmark specifications check"`);
   print(lines);
   return EXIT.done;
 }
@@ -55,7 +55,7 @@ export async function showSpecification(words: readonly string[], options: Scope
       code: 'specification-not-one',
       where: words.join(' '),
       message:
-        entry === undefined ? 'nothing in the library has this name' : `${others.length + 1} are found`,
+        entry === undefined ? 'the library has no specification of this name' : `${others.length + 1} match`,
       next: 'Name one as "plugmark specifications" lists it.',
     });
   const { form: _form, engine, ...rest } = entry;
@@ -114,7 +114,7 @@ export async function checkSpecifications(options: Scope): Promise<ExitCode> {
         lines.push(`WRONG    ${problemLine({ ...problem, where: `${file}: ${problem.where ?? ''}` })}`);
       else if (!recorded)
         lines.push(
-          `NOTE     ${safeLine(file)}: put there or changed by hand; the log learns of it with the first job`,
+          `NOTE     ${safeLine(file)}: added or changed by hand; the first job that uses it puts it into the log`,
         );
       else lines.push(`OK       ${entryWords(entry)}`);
     }
@@ -157,9 +157,7 @@ async function fromOrder(
     enteredOn: on,
   });
   if (entry.success) return entry.data;
-  throw new ProblemError(
-    problemFromZod(entry.error, path, 'input-not-valid', 'Give --name, by which it is found, and --by.'),
-  );
+  throw new ProblemError(problemFromZod(entry.error, path, 'input-not-valid', 'Give --name and --by.'));
 }
 
 async function typed(

@@ -29,25 +29,25 @@ export function adoption(
   if (entry === undefined)
     return refuse(
       'tool-unknown',
-      `The station file has no tool "${id}".`,
-      `Enter it first, or name one of: ${station.tools.map((tool) => tool.id).join(', ')}.`,
+      `the station file has no tool "${id}"`,
+      `Add it first, or name one of: ${station.tools.map((tool) => tool.id).join(', ')}.`,
     );
   if (lasting === false)
     return refuse(
       'address-changes',
-      `The device at ${address} hides behind a changing address and could not be found again.`,
-      'Switch off its privacy setting if it has one; this station cannot resolve such addresses.',
+      `the device at ${address} uses a changing address and was not heard again`,
+      'Switch off the privacy setting of the tool. This station cannot resolve such addresses.',
     );
   if (serial === undefined)
     return refuse(
       'serial-missing',
-      `The device at ${address} gives no serial number, or only to whom it is paired with, so that nobody can tell it from another one.`,
-      'Use a tool that has one in its Device Information.',
+      `the device at ${address} gives no serial number before pairing, so this station cannot tell it from another one`,
+      'Use a tool that gives a serial number in its Device Information.',
     );
   if (entry.serial !== undefined && entry.serial !== serial)
     return refuse(
       'tool-other-serial',
-      `The device at ${address} has serial number ${serial}, but the station file says ${entry.serial} for ${id}.`,
+      `the device at ${address} has serial number ${serial}, but the station file says ${entry.serial} for ${id}`,
       'Adopt the right one, or correct the instrument with the data of its certificate.',
     );
   const addressOf = ({ driver }: StationFile['tools'][number]) =>
@@ -56,21 +56,21 @@ export function adoption(
   if (elsewhere !== undefined && entry.serial === serial && !sameAddress(elsewhere, address))
     return refuse(
       'serial-elsewhere',
-      `Serial number ${serial} is adopted at ${elsewhere} and now answers from ${address}.`,
-      `See which of the two is the tool; if it has a new radio, take "address" out of ${id} in the station file first.`,
+      `serial number ${serial} is adopted at ${elsewhere} but answers from ${address}`,
+      `Check which of the two is the tool. If it has a new radio, delete "address" of ${id} in the station file.`,
     );
   for (const other of station.tools.filter((tool) => tool.id !== id)) {
     if (other.serial === serial || sameAddress(addressOf(other) ?? '', address))
       return refuse(
         'already-adopted',
-        `Serial number ${serial} at ${address} is ${other.id} of this station already.`,
-        'One device is one tool; choose another one.',
+        `serial number ${serial} at ${address} is ${other.id} of this station already`,
+        'Choose another device.',
       );
     if (name !== '' && 'name' in other.driver && other.driver.name === name)
       return refuse(
         'name-taken',
-        `The device calls itself "${name}" as the tool ${other.id} does.`,
-        'Give one of the two another name in its own settings.',
+        `the device has the name "${name}", like the tool ${other.id}`,
+        'Rename one of the two in its own settings.',
       );
   }
   const driver = {
@@ -99,8 +99,8 @@ export async function adoptInto(
     throw new ProblemError({
       code: 'file-not-written',
       where: file,
-      message: `The station file cannot be written: ${cause instanceof Error ? cause.message : String(cause)}.`,
-      next: 'See that you may write to it and that no file of the same name with .part at its end is there.',
+      message: `the station file cannot be written: ${cause instanceof Error ? cause.message : String(cause)}`,
+      next: 'Check the rights on it. Delete a file of the same name that ends in .part.',
     });
   }
 }

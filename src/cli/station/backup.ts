@@ -24,12 +24,12 @@ export async function backUp(to: string, options: Scope): Promise<ExitCode> {
     if (seen) process.stderr.write(`\rcopying: ${Math.round(100 * share)} %`);
   }).catch(inLogsPlace(path));
   if (seen) process.stderr.write('\r\u001b[K');
-  print([`Backed up to ${to}, and read through: ${contentOf(checked)}.`, KEYS_APART]);
+  print([`Backed up to ${to} and checked: ${contentOf(checked)}.`, KEYS_APART]);
   return EXIT.done;
 }
 
 const KEYS_APART =
-  'It holds the log alone. Keys (the folder keys) and certificates are files: keep copies of them too, the keys where nobody else reads them.';
+  'The backup contains the log only. Copy the folder keys and the certificates too; keep the keys private.';
 
 export interface RestoreOptions extends Scope {
   /** Entries of the log that is there are not in the backup, and are to lie beside it. */
@@ -51,10 +51,10 @@ export async function restore(
   });
   const { before, courses } = restored;
   print([
-    `Restored from ${backup}, after all of it was read: ${contentOf(restored)}.`,
+    `Checked and restored from ${backup}: ${contentOf(restored)}.`,
     ...(courses.apart.entries > 0 ? [`${sentence(apartWords(courses))} are set aside.`] : []),
-    ...(before === null ? [] : [`What was there is kept as ${before}.`]),
-    'If the log went on after the backup was made, checkpoints and records of that time show that its end is missing: "plugmark log check".',
+    ...(before === null ? [] : [`The old log is kept as ${before}.`]),
+    'If work went on after this backup, later checkpoints and records show the missing end: run "plugmark log check".',
     ...(await keyAndTrust(folder)),
   ]);
   return EXIT.done;
@@ -73,7 +73,7 @@ async function agreed(
   try {
     if (dialogue.patient) {
       dialogue.say(safeLine(`${sentence(words)}.`));
-      if (await askYes(dialogue, 'Restore all the same?', 'no')) return;
+      if (await askYes(dialogue, 'Restore anyway?', 'no')) return;
     }
   } finally {
     dialogue.leave();
@@ -83,7 +83,7 @@ async function agreed(
     code: 'restore-newer',
     where: path,
     message: `nothing was restored: ${words}`,
-    next: `${first}With --set-aside they are kept in a file beside the log, and the backup takes its place.`,
+    next: `${first}Use --set-aside to keep them in a file beside the log and restore the backup.`,
   });
 }
 

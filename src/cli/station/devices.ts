@@ -32,8 +32,7 @@ export async function scan({ seconds, all, profile, serial }: ScanOptions): Prom
   return withRadio(async (radio) => {
     const sightings$ = all === true ? radio.scan() : merge(...services.map((service) => radio.scan(service)));
     const devices = await candidates(sightings$, seconds * 1_000, realAfter);
-    if (devices.length === 0)
-      say('No measuring tool was heard. Switch it on, or look at everything with --all.');
+    if (devices.length === 0) say('No measuring tool heard. Switch it on, or list every device with --all.');
     else say(row(['address', 'signal', 'kind', 'name', serial ? 'serial number' : '']));
     for (const candidate of devices)
       say(row(candidateCells(candidate, serial ? await serialOf(radio, candidate) : '')));
@@ -50,7 +49,7 @@ const row = (cells: readonly string[]) =>
 
 const candidateCells = ({ address, rssi, kind, name }: Candidate, serial: string) => [
   address,
-  rssi === undefined ? 'not said' : `${rssi} dBm`,
+  rssi === undefined ? 'unknown' : `${rssi} dBm`,
   kind,
   name === '' ? '(no name)' : name,
   serial,
@@ -78,8 +77,8 @@ export async function adopt(address: string, options: AdoptOptions): Promise<Exi
     say(`Adopted as ${options.tool}: ${about.serial} at ${candidate.address} (${candidate.kind}).`);
     say(
       about.link.encrypted === true
-        ? 'The link is encrypted by a key that was made without a check (Just Works) and is not kept: it is not authenticated.'
-        : 'The link is not encrypted and not authenticated; every record says so.',
+        ? 'The link is encrypted but not authenticated (Just Works). The key is not kept.'
+        : 'The link is not encrypted and not authenticated. Every record states this.',
     );
     return EXIT.done;
   });
@@ -96,8 +95,8 @@ export async function record(address: string, { out, seconds }: RecordOptions): 
     throw new ProblemError({
       code: 'file-not-written',
       where: out,
-      message: `The capture cannot be written: ${cause instanceof Error ? cause.message : String(cause)}.`,
-      next: 'Name a file that is not there yet, in a folder that you may write to.',
+      message: `the capture cannot be written: ${cause instanceof Error ? cause.message : String(cause)}`,
+      next: 'Name a new file in a folder that you may write to.',
     });
   });
   try {

@@ -60,10 +60,7 @@ export function findingLines(findings: readonly Finding[], ascii: boolean): read
     return next === undefined ? [line] : [line, `${' '.repeat(width + 10)}${safeLine(next)}`];
   });
   const count = findings.filter(({ state }) => state === 'bad').length;
-  return [
-    ...lines,
-    count === 0 ? 'All that plugmark needs is there.' : `${count} of these must be put right first.`,
-  ];
+  return [...lines, count === 0 ? 'Everything is ready.' : `Fix ${count} of these first.`];
 }
 
 /** A station file that was named must be sound; the usual one need not be there. */

@@ -69,7 +69,7 @@ function bytesOf(text: string): Buffer {
     throw new ProblemError({
       code: 'option-not-valid',
       where: '--bytes',
-      message: `"${text}" is not a row of bytes in hexadecimal digits`,
+      message: `"${text}" is not bytes in hexadecimal`,
       next: 'Give two digits a byte, for example --bytes "a5 01 00 00".',
     });
   return Buffer.from(hex, 'hex');

@@ -94,8 +94,8 @@ export function voidJob(
     if (state.voided !== null)
       throw problem(
         'job-void',
-        `job ${number} was declared void by ${state.voided.by} already`,
-        'There is nothing more to do.',
+        `${state.voided.by} already declared job ${number} void`,
+        'There is nothing to do.',
       );
     append(stationFolder, stream, by, {
       type: 'job-voided',
@@ -104,11 +104,11 @@ export function voidJob(
     });
     const sealed = entries.some(({ event }) => event.type === 'job-closed');
     const lines = [
-      `Job ${safeLine(number)} is VOID. What was read stays in the log and proves nothing.`,
+      `Job ${safeLine(number)} is VOID. Its readings stay in the log and prove nothing.`,
       ...(sealed
-        ? ['Records sealed before still say what they said: write the papers again and recall the old ones.']
+        ? ['Records sealed before do not show this. Write the papers again and recall the old ones.']
         : []),
-      `Papers that say so: plugmark jobs papers ${safeLine(number)}`,
+      `Write papers that show it: plugmark jobs papers ${safeLine(number)}`,
     ];
     process.stdout.write(`${lines.join('\n')}\n`);
     return EXIT.done;
@@ -125,12 +125,12 @@ export function handOver(
     const from = state.technician;
     const name = optionText(to, '--to', 80);
     if (state.closed !== null)
-      throw problem('job-closed', `job ${number} is closed`, 'Only an open job changes hands.');
+      throw problem('job-closed', `job ${number} is closed`, 'Only an open job can be handed over.');
     if (name === from)
       throw problem(
         'job-same-person',
-        `${from} works on job ${number} already`,
-        'Name somebody else with --to.',
+        `${from} already works on job ${number}`,
+        'Name another person with --to.',
       );
     if (!stateOf(stationFolder).people.has(name))
       await recordStation(stationFolder, [{ type: 'person-recorded', person: name, key: null }], stamp());
@@ -184,7 +184,7 @@ async function refuseCountersigned(path: string): Promise<void> {
   throw new ProblemError({
     code: 'record-countersigned',
     where: path,
-    message: 'this record is countersigned, and is never written over',
+    message: 'this record is countersigned and is never overwritten',
     next: 'Name another folder with --out.',
   });
 }

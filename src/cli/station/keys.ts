@@ -29,9 +29,9 @@ export function listKeys(options: Scope): Promise<ExitCode> {
       const kid = jwk === null ? 'no key' : thumbprint(jwk);
       return `technician  ${kid}  ${safeLine(name)}  ${(jwk !== null && standing(state, kid)) || ''}`.trimEnd();
     });
-    const decided = { sign: 'sign with their own keys', 'do-not-sign': 'do not sign, as the shop decided' };
+    const decided = { sign: 'sign with their own keys', 'do-not-sign': 'do not sign (decided by the shop)' };
     const technicians =
-      state.technicians === null ? 'nothing decided: who has a key signs' : decided[state.technicians];
+      state.technicians === null ? 'not decided; those with a key sign' : decided[state.technicians];
     process.stdout.write(
       `${[...lines, ...people, `technicians: ${technicians}`, `trust list: ${stationFolder.trustFile}`].join('\n')}\n`,
     );
@@ -67,13 +67,13 @@ export function revokeKey(
   return changing(options, (_archive, state, stamp) => {
     const { reason, because } = options;
     if (reason !== 'retired' && reason !== 'lost' && reason !== 'compromised')
-      throw problem('option-not-valid', `"${reason}" is no reason`, 'Give retired, lost or compromised.');
+      throw problem('option-not-valid', `"${reason}" is not a reason`, 'Give retired, lost or compromised.');
     const kids = [...state.keys.map((key) => key.kid), ...[...state.people.values()].flatMap(kidOf)];
     if (!kids.includes(kid))
-      throw problem('key-unknown', `the log knows no key ${kid}`, 'See "plugmark keys list".');
+      throw problem('key-unknown', `the log has no key ${kid}`, 'See "plugmark keys list".');
     const from = new Date(options.from ?? stamp.at);
     if (Number.isNaN(from.getTime()))
-      throw problem('option-not-valid', 'the day is not a date', 'Write it as 2026-03-02.');
+      throw problem('option-not-valid', 'this is not a date', 'Write it as 2026-03-02.');
     return [{ type: 'key-revoked', kid, from: from.toISOString(), reason, because }];
   });
 }
@@ -103,7 +103,7 @@ export function addTechnician(name: string, options: Scope): Promise<ExitCode> {
 export function decideTechnicians(technicians: string, options: Scope): Promise<ExitCode> {
   return changing(options, () => {
     if (technicians !== 'sign' && technicians !== 'do-not-sign')
-      throw problem('option-not-valid', `"${technicians}" is no decision`, 'Say sign or do-not-sign.');
+      throw problem('option-not-valid', `"${technicians}" is not a decision`, 'Say sign or do-not-sign.');
     return [{ type: 'technicians-decided', technicians }];
   });
 }

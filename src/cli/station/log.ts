@@ -26,10 +26,10 @@ export function checkpoint(options: Scope & { readonly out?: string }): Promise<
     if (out !== undefined && there !== null && there !== note) throw new ProblemError(neverOver(out));
     stationFolder.log.keepCheckpoint(size, note);
     if (out === undefined) process.stdout.write(note);
-    else if (there === note) print([`${safeLine(out)} is this checkpoint already; nothing was written.`]);
+    else if (there === note) print([`${safeLine(out)} already is this checkpoint. Nothing written.`]);
     else {
       await writeInPlace(out, note);
-      print([`Checkpoint of ${size} entries written to ${safeLine(out)}. Keep it elsewhere.`]);
+      print([`Checkpoint of ${size} entries written to ${safeLine(out)}. Keep it in another place.`]);
     }
     return EXIT.done;
   });
@@ -46,8 +46,8 @@ async function noteThere(file: string): Promise<string | null> {
 const neverOver = (where: string): Problem => ({
   code: 'file-exists',
   where,
-  message: 'another file is there already, and a checkpoint is never written over one',
-  next: 'Name a new file; the old checkpoint goes on proving what the log was then.',
+  message: 'the file exists; a checkpoint never overwrites a file',
+  next: 'Name a new file. Keep the old checkpoint: it still proves the log of its time.',
 });
 
 /** Proves that an entry stands in the log, as JSON that any tool for RFC 9162 can check. */
@@ -136,15 +136,15 @@ export function words(finding: Finding): string {
   const about = `Checkpoint of ${finding.size} entries:`;
   switch (finding.kind) {
     case 'extends':
-      return `${about} nothing in front of it was removed or rewritten since.`;
+      return `${about} nothing before it was removed or changed.`;
     case 'other-log':
-      return `${about} NOT of this log; another station, or a log that was begun anew.`;
+      return `${about} NOT from this log. It is from another station, or the log was started again.`;
     case 'not-signed':
       return `${about} NOT signed by a key of this station.`;
     case 'cut':
-      return `${about} DIVERGED. Entries ${finding.from} to ${finding.to} are gone: the end of the log was cut off, or an old copy was put back.`;
+      return `${about} DIVERGED. Entries ${finding.from} to ${finding.to} are missing. The end of the log was cut off, or an old copy was put back.`;
     case 'diverged':
-      return `${about} DIVERGED. Between entry ${finding.from} and entry ${finding.to} something was changed, removed or put in.`;
+      return `${about} DIVERGED. Between entry ${finding.from} and entry ${finding.to} something was changed, removed or added.`;
   }
 }
 

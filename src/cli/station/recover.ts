@@ -35,7 +35,7 @@ export async function recover(options: RecoverOptions): Promise<ExitCode> {
   const keys = await ownKeys(folder);
   const report = await recoverLog(path, { out: options.out, beside }, records, keys);
   print([
-    ...(path === null ? ['There is no log here: this is from records alone.'] : []),
+    ...(path === null ? ['No log here: rebuilt from records only.'] : []),
     ...wordsOf(report, options.out, beside),
   ]);
   return losesAny(report) || divergedIn(report) ? EXIT.failed : EXIT.done;
@@ -54,40 +54,36 @@ function headOf(report: Recovered): string {
   if (divergedIn(report))
     return losesAny(report) ? 'LOSSES, and NOT AS IT WAS SIGNED' : 'NOT AS IT WAS SIGNED';
   if (losesAny(report)) return 'LOSSES';
-  return report.fromRecordsAlone
-    ? 'All that the records hold was saved'
-    : 'Everything that is known of was saved';
+  return report.fromRecordsAlone ? 'Saved everything in the records' : 'Saved everything that was found';
 }
 
 function wordsOf(report: Recovered, out: string, beside: string): readonly string[] {
   const { kept, fromRecords, leftOut, lost, cutJobs, checkpoints } = report;
   return [
-    ...leftOut.map((name) => `Left out: ${name}: it is not known to be of this log.`),
+    ...leftOut.map((name) => `Left out: ${name}: not shown to belong to this log.`),
     `${headOf(report)}: ${kept} entries are in ${out}, from the first on without a gap${fromRecords === 0 ? '' : `, ${fromRecords} of them from records`}.`,
     ...lost.map(({ from, to }) => `LOST: ${from === to ? `entry ${from}` : `entries ${from} to ${to}`}.`),
     ...(report.beside === 0
       ? []
       : [
-          `${report.beside} readable entries behind the first gap cannot stand in the log; they are in ${beside}.`,
+          `${report.beside} readable entries after the first gap cannot be part of the log; they are in ${beside}.`,
         ]),
     ...(cutJobs.length === 0
       ? []
       : [
-          `Jobs that are not whole in it: ${cutJobs.slice(0, 20).join(', ')}${cutJobs.length > 20 ? ` and ${cutJobs.length - 20} more` : ''}.`,
+          `Incomplete jobs: ${cutJobs.slice(0, 20).join(', ')}${cutJobs.length > 20 ? ` and ${cutJobs.length - 20} more` : ''}.`,
         ]),
     ...checkpoints.map(checkpointWords),
     ...(!losesAny(report) && checkpoints.length === 0
-      ? ['No checkpoint was found: entries at the very end may be gone without a trace.']
+      ? ['No checkpoint found: entries at the very end may be missing without a trace.']
       : []),
     ...(divergedIn(report)
-      ? ['Entries were changed, removed or added since: keep the damaged file, and find out why first.']
+      ? ['Entries were changed, removed or added. Keep the damaged file and find the cause first.']
       : []),
     ...(report.fromRecordsAlone
-      ? [
-          'What no record holds cannot be known: jobs that were never closed, what became of a job after its record, and how long the log was.',
-        ]
+      ? ['Not in any record: jobs that were never closed, changes after a record, and the length of the log.']
       : []),
-    `Put it in place with: plugmark restore ${out}${report.beside > 0 ? ' --set-aside' : ''}`,
+    `Put it in place: plugmark restore ${out}${report.beside > 0 ? ' --set-aside' : ''}`,
   ];
 }
 
@@ -136,7 +132,7 @@ function noFolder(folder: string): ProblemError {
   return new ProblemError({
     code: 'file-unreadable',
     where: folder,
-    message: 'this is no folder that can be read',
+    message: 'this folder cannot be read',
     next: 'Name the folder that holds the exported records.',
   });
 }

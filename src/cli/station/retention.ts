@@ -37,8 +37,8 @@ async function ruleOf({ years, station, data }: RetentionOptions): Promise<Reten
   throw new ProblemError({
     code: 'retention-unknown',
     where: years === undefined ? 'retention' : '--years',
-    message: 'nothing says for how many years (1 to 100) this shop keeps its records',
-    next: 'Ask what the law of the place and your contracts ask for, then name it: --years 7, or "retention" in the station file.',
+    message: 'the retention time is not set (1 to 100 years)',
+    next: 'Ask what law and contracts require. Then set it: --years 7, or "retention" in the station file.',
   });
 }
 
@@ -55,7 +55,7 @@ function lines(kept: readonly Kept[], { years, basis }: Retention, today: string
   const oldest = kept.map(({ lastOn }) => lastOn).sort()[0];
   const held = kept.filter(({ standing }) => standing === 'held');
   const next = kept.flatMap(({ until }) => (until >= today ? [until] : [])).sort()[0];
-  const head = ['last entry in', 'jobs', 'must be kept', 'held', 'need not be kept'];
+  const head = ['last entry in', 'jobs', 'must be kept', 'held', 'may go'];
   const rows = byYear(kept).map((one) => [
     one.year,
     String(one.jobs),
@@ -71,6 +71,6 @@ function lines(kept: readonly Kept[], { years, basis }: Retention, today: string
     ...(next === undefined ? [] : [`The next time runs out on ${next}.`]),
     ...held.slice(0, 10).map(({ job, because }) => `  held: ${safeLine(job)}, ${because ?? ''}`),
     ...(held.length > 10 ? [`  and ${held.length - 10} more are held`] : []),
-    'Nothing was deleted. The log is one chain of proof, so that no entry of it can go by itself; what may go are papers and records that were handed on.',
+    'Nothing was deleted. No entry can be taken out of the log: it is one chain of proof. You may delete papers and exported records.',
   ];
 }

@@ -46,7 +46,7 @@ export async function setup(
   try {
     if (existsSync(options.station)) throw new ProblemError(fileThere(options.station));
     dialogue.say(
-      'A few questions about this station. Enter takes what stands in brackets; Ctrl-C leaves, and nothing is written.',
+      'Questions about this station. Enter takes the value in brackets. Ctrl-C cancels; nothing is written.',
     );
     const file = await askFile(dialogue, dirname(resolve(options.station)));
     const people = await askPeople(dialogue);
@@ -82,11 +82,7 @@ async function withTool(dialogue: Dialogue, base: string, file: StationFile): Pr
     const parsed = stationFileSchema.safeParse({ ...file, tools: [...file.tools, tool] });
     if (parsed.success) return parsed.data;
     const issue = parsed.error.issues[0];
-    refuse(
-      dialogue,
-      pathText(issue?.path ?? []),
-      `${issue?.message ?? 'not valid'}; this tool once more, please`,
-    );
+    refuse(dialogue, pathText(issue?.path ?? []), `${issue?.message ?? 'not valid'}; enter this tool again`);
   }
 }
 
@@ -113,15 +109,15 @@ function toolWordings(base: string, before: readonly Tool[]): Wordings {
     id: { text: 'A short name for it', usual: (soFar) => (torque(soFar) ? 'wrench' : 'gauge') },
     type: { text: 'Kind of wrench (setting: it clicks)', when: torque },
     serial: { text: 'Serial number on the tool' },
-    range: { text: 'Is its range to be kept to' },
+    range: { text: 'Limit it to its range' },
     'range.from': { text: 'From, in N·m or mm' },
     'range.to': { text: 'To' },
     certificate: {
-      text: 'Calibration certificate (file), seen from the station file',
+      text: 'Calibration certificate (file, relative to the station file)',
       check: (value) => certificateProblem(resolve(base, String(value))),
     },
     permissibleDeviation: {
-      text: 'How far it may be off, by its class or data sheet',
+      text: 'Permissible deviation, by its class or data sheet',
       usual: (soFar) => (certified(soFar) ? undefined : torque(soFar) ? 'relative' : 'absolute'),
       needed: (soFar) => !certified(soFar),
     },
@@ -129,7 +125,7 @@ function toolWordings(base: string, before: readonly Tool[]): Wordings {
     'permissibleDeviation.amount': { text: 'Amount, in N·m or mm' },
     resolution: { text: 'Step of its display, in N·m or mm', usual: () => '0.01' },
     basis: {
-      text: 'Where that promise comes from',
+      text: 'Source of this figure',
       usual: (soFar) => (certified(soFar) ? 'calibration certificate' : 'data sheet'),
     },
     driver: { text: 'Driver', usual: () => 'imds' },
@@ -167,7 +163,7 @@ async function askPeople(dialogue: Dialogue): Promise<readonly string[]> {
   for (;;) {
     const name = await askUntil<string | null>(
       dialogue,
-      'Name of somebody who works here (Enter: no more): ',
+      'Name of a technician (Enter: no more): ',
       (answer) => {
         if (answer === '') return { ok: true, value: null };
         const parsed = workOrderSchema.shape.technician.safeParse(answer);
@@ -211,7 +207,7 @@ async function commit(
       dialogue.say(`  key           ${station.key.kid}`);
       dialogue.say(`  trust list    ${safeLine(station.trustFile)} (give it to whoever verifies)`);
       dialogue.say(
-        'Next: "plugmark doctor" looks the station over; "plugmark keys technician NAME" makes a key for a person.',
+        'Next: check the station with "plugmark doctor"; make a key for a person with "plugmark keys technician NAME".',
       );
       return EXIT.done;
     } finally {
@@ -238,7 +234,7 @@ async function writePart(part: string, content: string): Promise<void> {
         code: 'file-not-written',
         where: part,
         message: 'the station file cannot be written',
-        next: 'Name a place that you may write to with --station.',
+        next: 'Name a file in a folder that you may write to with --station.',
       },
       { cause },
     );
@@ -259,6 +255,6 @@ async function appear(part: string, path: string): Promise<void> {
 const fileThere = (where: string): Problem => ({
   code: 'file-exists',
   where,
-  message: 'a station file is there already',
+  message: 'a station file already exists',
   next: 'Edit it by hand, or name another with --station.',
 });

@@ -65,7 +65,7 @@ export const stationFileSchema = z
         ctx.addIssue({
           code: 'custom',
           path: ['tools', i, 'id'],
-          message: `"${id}" stands twice; expected each once`,
+          message: `"${id}" appears twice; give each tool its own name`,
         });
     });
     for (const quantity of ['torque', 'length'] as const)
@@ -73,7 +73,7 @@ export const stationFileSchema = z
         ctx.addIssue({
           code: 'custom',
           path: ['tools'],
-          message: `expected one tool for ${quantity}; another one has a station file of its own`,
+          message: `expected one tool for ${quantity}; give a second one its own station file`,
         });
   });
 export type StationFile = z.infer<typeof stationFileSchema>;

@@ -34,7 +34,7 @@ export async function currentKey(folder: string, state: StationState): Promise<S
     throw new ProblemError({
       code: 'key-revoked',
       where: path,
-      message: "the station's key was revoked, so it signs nothing any more",
+      message: "the station's key is revoked and cannot sign",
       next: 'Make a new one with "plugmark keys rotate --lost".',
     });
   if (!existsSync(path)) throw new ProblemError(keyMissing(path));
@@ -45,8 +45,8 @@ export async function currentKey(folder: string, state: StationState): Promise<S
 export const keyMissing = (where: string): Problem => ({
   code: 'key-missing',
   where,
-  message: "the log names this key as the station's, and its file is missing",
-  next: 'Put it there from your copy of the folder keys; a backup of the log does not hold it. Only where no copy is left: "plugmark keys rotate --lost".',
+  message: 'the file of the station key is missing',
+  next: 'Put it back from your copy of the folder keys; a backup of the log does not contain it. If there is no copy: "plugmark keys rotate --lost".',
 });
 
 /** The technician's own key, if there is one and the PIN is given; null for one who does not sign. */

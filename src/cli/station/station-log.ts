@@ -61,8 +61,8 @@ function missing(where: string, how: 'missing' | 'empty', left: readonly string[
   return {
     code: 'log-missing',
     where,
-    message: `this station had a log; it is ${how} (${left.join(', ')} are still here)`,
-    next: 'Put a backup in its place with "plugmark restore", or save what exported records hold with "plugmark recover". To begin anew on purpose, name another folder.',
+    message: `the log of this station is ${how} (${left.join(', ')} are still here)`,
+    next: 'Restore a backup with "plugmark restore", or rebuild from exported records with "plugmark recover". To start a new log on purpose, name another folder.',
   };
 }
 

@@ -58,7 +58,7 @@ export async function openStation(name: string, folder: string, stamp: () => Sta
 export async function openStationFolder(folder: string): Promise<StationFolder> {
   const path = logThere(folder);
   const { log, copied } = await openLogToRead(path, shown()).catch(inLogsPlace(path));
-  if (copied) process.stderr.write(`${safeLine(path)} may only be read from here; a copy of it answers.\n`);
+  if (copied) process.stderr.write(`${safeLine(path)} is read-only here; reading a copy.\n`);
   return { folder, log, trustFile: join(folder, TRUST_FILE) };
 }
 
@@ -100,8 +100,8 @@ export function stateOf({ log, folder }: StationFolder): StationState {
   throw new ProblemError({
     code: 'no-station',
     where: folder,
-    message: 'this station was never set up',
-    next: 'Open a job with it first.',
+    message: 'this station is not set up',
+    next: 'Set it up with "plugmark setup", or open a job.',
   });
 }
 

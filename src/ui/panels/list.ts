@@ -103,7 +103,7 @@ export function listSentence(draft: ListDraft, job: JobState): string {
   if (item !== undefined)
     return `${HEADINGS[draft.phase]}: ${item.text}? Choose, then Enter for the whole list.`;
   const struckOut = items.filter(({ id }) => draft.answers[id]?.as === NOT_DONE).length;
-  const all = struckOut === 0 ? 'all of this is done' : `all of this holds, ${struckOut} not done`;
+  const all = struckOut === 0 ? 'everything is done' : `everything else is done, ${struckOut} not done`;
   return `${HEADINGS[draft.phase]}. Enter: ${all}.`;
 }
 

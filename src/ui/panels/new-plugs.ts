@@ -74,8 +74,8 @@ export function newPlugsSentence(draft: NewPlugsDraft, job: JobState): string {
   if (draft.differs.length > 0)
     return `Enter: ${subject} differ${draft.one === null ? '' : 's'} in ${draft.differs.map((one) => FEATURE_WORDS[one]).join(', ')}. Then take the right ones.`;
   const before = job.cylinders.find(({ cylinder }) => (job.newPlugs[cylinder]?.differs.length ?? 0) > 0);
-  const again = before === undefined ? '' : 'Those that differed must not go in. ';
-  return `${again}Hold ${subject} against the old ones and the order. Enter: all of this agrees.`;
+  const again = before === undefined ? '' : 'Do not fit the plugs that differ. ';
+  return `${again}Compare ${subject} with the old ones and the order. Enter: everything agrees.`;
 }
 
 const FEATURE_WORDS: Readonly<Record<PlugFeature, string>> = {

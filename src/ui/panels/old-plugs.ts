@@ -59,7 +59,7 @@ const untouched = ({ at, damage, thread, note }: OldPlugDraft): boolean =>
 function allNormal(draft: OldPlugDraft, job: JobState): Move {
   return untouched(draft)
     ? { command: commandFor(draft, 'normal', unread(job)) }
-    : { notice: `You have marked the plug of cylinder ${draft.cylinder}: first say it with Enter.` };
+    : { notice: `You marked the plug of cylinder ${draft.cylinder}. Press Enter to confirm it first.` };
 }
 
 function beside(draft: OldPlugDraft, job: JobState, step: 1 | -1): Move {
@@ -94,7 +94,7 @@ export function pressedOldPlug(draft: OldPlugDraft, press: KeyPress, job: JobSta
 
 export function oldPlugSentence(draft: OldPlugDraft, job: JobState): string {
   const where = called(job.order.engine, draft.cylinder);
-  return `How does the old plug of ${where} look? n: normal. a: all the rest are. Or choose, then Enter.`;
+  return `How does the old plug of ${where} look? n: normal. a: all others too. Or choose, then Enter.`;
 }
 
 export const OLD_PLUG_KEYS = ['[n] normal', '[a] all normal', '[Enter] as marked', '[left right] cylinder'];

@@ -110,7 +110,7 @@ describe('capability', () => {
     expect(await onStation('capability', '--vin', 'NOBODY')).toBe(0);
     expect(said).toContain('No attempt matches.');
     expect(await onStation('capability', '--from', '2026-13-01')).toBe(2);
-    expect(said).toContain('this is no date');
+    expect(said).toContain('this is not a date');
     expect(await onStation('drift', 'nobody')).toBe(2);
     expect(said).toContain('neither the log nor the station file has a tool of this name');
     expect(await onStation('calendar', '--staircase', '--shortest', '400')).toBe(2);
@@ -254,7 +254,7 @@ describe('backup, damage and recovery', () => {
     expect(await onStation('recover', '--out', at('saved.db'))).toBe(1);
     expect(said).toContain(head);
     expect(said).toMatch(why);
-    expect(said).not.toContain('Everything that is known of was saved');
+    expect(said).not.toContain('Saved everything that was found');
   });
 
   it('says what is missing', async () => {

@@ -186,7 +186,7 @@ describe('a new job in a dialogue', () => {
     const at = await shop();
     const { order, text } = await ask(at, { ...NEW_VEHICLE, 'Number, words': ['example', 'truck', 'v8'] });
     expect(text).toContain('2 are found: "Example four", "Example V8"');
-    expect(text).toContain('nothing in the library has this name');
+    expect(text).toContain('the library has no specification of this name');
     expect(order?.engine).toEqual(exampleOrder(8).engine);
   });
 

@@ -243,7 +243,7 @@ describe('machine, clock and terminal', () => {
   });
 
   it.each<[string, Partial<ClockFacts>, readonly Finding['state'][]]>([
-    ['kept by the network', { synchronised: true }, ['good', 'good']],
+    ['synchronised by the network', { synchronised: true }, ['good', 'good']],
     ['not synchronised', { synchronised: false }, ['good', 'warning']],
     ['nobody to ask', {}, ['good']],
     ['stepped while watched', { driftMs: -900 }, ['warning']],

@@ -52,7 +52,7 @@ describe('restoring an older backup', () => {
       code: 'restore-newer',
     });
     expect(no.lines.join()).toContain('1 entry newer than the backup (J-2 void) would be set aside.');
-    const yes = answering({ 'Restore all the same?': 'yes' });
+    const yes = answering({ 'Restore anyway?': 'yes' });
     expect((await said(() => restore(kept, station.scope(), () => yes.dialogue))).value).toBe(0);
   });
 
@@ -112,7 +112,7 @@ describe('recovery from records alone', () => {
     await lost('J-1', 'J-2', 'J-3');
     const out = at('saved.db');
     const { value, text } = await said(() => recover({ ...station.scope(), out, records: records() }));
-    expect(text).toContain('There is no log here: this is from records alone.');
+    expect(text).toContain('No log here: rebuilt from records only.');
     expect(text).toContain('What no record holds cannot be known: jobs that were never closed');
     // The open job was in the log when the others were sealed, and is in no record.
     expect(value).toBe(1);

@@ -33,7 +33,7 @@ export function diskFinding(folder: string): Finding {
 export function roomFinding(freeBytes: number, location: string): Finding {
   const text = `${Math.floor(freeBytes / MB)} MB free at ${location}`;
   if (freeBytes >= LOW_BYTES) return good('disk', text);
-  const next = 'Make room; the log grows with every job and is never shortened.';
+  const next = 'Free some space. The log grows with every job.';
   return freeBytes < TOO_LOW_BYTES ? bad('disk', text, next) : warning('disk', text, next);
 }
 
