@@ -6,8 +6,8 @@ const SIMULATE = 'or run with the simulated tools';
 
 const PROBLEMS = {
   'radio-not-installed': {
-    message: 'the Bluetooth part of plugmark is not installed on this machine.',
-    next: `Install plugmark again with its optional dependencies (without --omit=optional), ${SIMULATE}.`,
+    message: 'the Bluetooth part of plugmark is not installed on this machine',
+    next: `Install plugmark again, ${SIMULATE}.`,
   },
   'radio-no-bluetooth': {
     message:
