@@ -9,14 +9,14 @@ import { mean, momentsOf } from './moments.ts';
 /** Certificates that fit a line worse than one set in twenty does by chance do not fit it; ISO/TS 28037 tests so, from memory. */
 const TOO_FAR = 0.05;
 
-/** What a calibration or a check found: days since any fixed day, reading less reference. */
-export interface Found {
+/** The result of a calibration or a check: days since any fixed day, and reading minus reference. */
+export interface DatedDeviation {
   readonly atDays: number;
   readonly deviation: number;
 }
 
-/** A finding with the standard uncertainty that was stated with it. */
-export interface Certified extends Found {
+/** With the standard uncertainty that was stated with it. */
+export interface Certified extends DatedDeviation {
   readonly standard: number;
 }
 
@@ -42,7 +42,7 @@ export interface Drift {
 /** How the findings lie about a line that was drawn with their own uncertainties. */
 export interface CertifiedDrift extends Drift {
   /** A point of the line in each period that holds a finding. */
-  readonly levels: readonly Found[];
+  readonly levels: readonly DatedDeviation[];
   /** Σ r²/u², and how many findings there are more than a line needs. */
   readonly chiSquare: number;
   readonly spare: number;
@@ -63,8 +63,8 @@ export interface Predicted {
  * compare counts. Problems: `not-a-number`, `too-few` (three
  * are needed), `one-day`.
  */
-export function fitDrift(found: readonly (Found & { readonly standard?: number })[]): Result<Drift> {
-  const problem = foundProblem(found) ?? numberProblem(found.length, 3, 'calibrations');
+export function fitDrift(found: readonly (DatedDeviation & { readonly standard?: number })[]): Result<Drift> {
+  const problem = deviationProblem(found) ?? numberProblem(found.length, 3, 'calibrations');
   if (problem !== null) return err(problem);
   const line = lineThrough([found.map((one) => ({ standard: 1, ...one }))]);
   if (line.timeSquares === 0) return err(oneDay());
@@ -85,7 +85,7 @@ export function fitDrift(found: readonly (Found & { readonly standard?: number }
 export function fitPeriods(periods: readonly (readonly Certified[])[]): Result<CertifiedDrift> {
   const found = periods.flat();
   const problem =
-    foundProblem(found) ??
+    deviationProblem(found) ??
     (found.every(({ standard }) => standard > 0 && Number.isFinite(standard)) ? null : noUncertainty()) ??
     numberProblem(Math.max(0, ...periods.map(({ length }) => length)), 2, 'calibrations');
   if (problem !== null) return err(problem);
@@ -194,10 +194,10 @@ function withScatter(line: Line, scatter: number, degreesOfFreedom: number): Dri
   return { ...drift, scatter, degreesOfFreedom, perDayUncertainty: scatter / Math.sqrt(line.timeSquares) };
 }
 
-const meanOf = (found: readonly Found[], which: keyof Found) =>
+const meanOf = (found: readonly DatedDeviation[], which: keyof DatedDeviation) =>
   mean(momentsOf(found.map((one) => one[which])));
 
-function foundProblem(found: readonly Found[]): Problem | null {
+function deviationProblem(found: readonly DatedDeviation[]): Problem | null {
   return (
     readingsProblem(
       found.map(({ atDays }) => atDays),
