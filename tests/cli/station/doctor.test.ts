@@ -72,7 +72,7 @@ describe('the doctor', () => {
     const { value, text } = await said(() => doctor({ station: path }));
     expect(value).toBe(1);
     expect(text).toMatch(/✗ FAIL +log +entry 1: /);
-    expect(text).toContain('must be put right first');
+    expect(text).toContain('of these first.');
   });
 
   it('exits 1 for a station file that is not right, in the words that every command uses', async () => {
