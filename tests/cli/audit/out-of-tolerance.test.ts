@@ -81,7 +81,9 @@ describe('a wrench that a laboratory found out of tolerance', () => {
     await assess(found());
     const refused = await problemOf(() => job(bench));
     expect(refused.code).toBe('out-of-tolerance');
-    expect(refused.message).toContain('found out on 2026-09-01 (IA-1): off by -1.1 N·m at 10 N·m');
+    expect(refused.message).toContain(
+      'it was out of tolerance on 2026-09-01 (IA-1): off by -1.1 N·m at 10 N·m',
+    );
     expect(refused.next).toContain('--override wrench');
   });
 
