@@ -64,7 +64,7 @@ export function filterOf(options: Asked): AttemptFilter {
     ['--to', to],
   ] as const)
     if (day !== undefined && !z.iso.date().safeParse(day).success)
-      throw problem(name, 'this is no date', 'Write it as 2026-03-02.');
+      throw problem(name, 'this is not a date', 'Write it as 2026-03-02.');
   if (from !== undefined && to !== undefined && from > to)
     throw problem('--from', `${from} is after ${to}`, 'Name the earlier day first.');
   return askedIn(options);

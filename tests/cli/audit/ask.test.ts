@@ -109,7 +109,7 @@ describe('the retention report', () => {
   it('says so where nobody named a time, and names no law of its own', async () => {
     const { code, next } = await problemOf(() => retention(station.scope()));
     expect(code).toBe('retention-unknown');
-    expect(next).toContain('the law of the place');
+    expect(next).toContain('law and contracts');
     expect((await problemOf(() => retention({ ...station.scope(), years: 0 }))).code).toBe(
       'retention-unknown',
     );

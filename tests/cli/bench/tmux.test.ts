@@ -52,7 +52,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     bench.press('a');
     await bench.shows('Compare the new plugs');
     bench.press('Enter');
-    await bench.shows('Lot or date code');
+    await bench.shows('lot or date code');
     bench.press('Enter');
     await bench.shows('Measure the gap of the plug for cylinder 1');
     bench.hands(...ORDER.map((cylinder) => `measure ${cylinder}`));
@@ -97,7 +97,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     bench.press('Enter');
     await bench.shows('part OTHER-1');
     bench.press('Enter');
-    await bench.shows('Lot or date code');
+    await bench.shows('lot or date code');
     bench.type('L-77');
     bench.press('Enter');
     await bench.shows('not OTHER-1');

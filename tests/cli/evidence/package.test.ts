@@ -192,7 +192,7 @@ describe('an audit package', () => {
       makePackage({ station: 'none.json', data: before, out, since: longer }),
     );
     expect(value).toBe(1);
-    expect(text).toContain('the end of the log was cut off, or an old copy was put back');
+    expect(text).toContain('The end of the log was cut off, or an old copy was put back');
     expect(existsSync(out)).toBe(false);
   });
 
@@ -239,7 +239,7 @@ describe('an audit package', () => {
     await said(() => checkpoint({ station: 'none.json', data: other, out: foreign }));
     const { value, text } = await make({ since: foreign });
     expect(value).toBe(1);
-    expect(text).toContain('NOT of this log');
+    expect(text).toContain('NOT from this log');
     expect(text).toContain('No package was made');
   });
 
