@@ -39,10 +39,10 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
     if (since === 'diverged') return EXIT.failed;
     const { name } = stateOf(stationFolder);
     const entries = stationFolder.log.stationEntries();
-    const told = [...jobs].sort(byOpening).map(({ stream }) => jobOf(stationFolder, stream));
+    const states = [...jobs].sort(byOpening).map(({ stream }) => jobOf(stationFolder, stream));
     const bearing = bearingOn(
       entries,
-      told.map(({ state }) => state),
+      states.map(({ state }) => state),
     );
     const made = await writePackage(stationFolder, options.out, {
       purpose: `Dispute, claim ${claim}`,
@@ -54,7 +54,7 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
       extra: async ({ size, root }) => {
         const paper = disputePaper({
           claim,
-          jobs: told,
+          jobs: states,
           station: { name, entries, impacts: impactsOf(entries) },
           log: { size, root: root.toString('hex') },
           program: `plugmark ${programVersion()}`,
