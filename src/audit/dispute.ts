@@ -54,8 +54,8 @@ export function learnedSince(
     ...impacts.flatMap((impact, at) => {
       // One that goes on from another looks at nothing again that stood unchanged in the first.
       const before = onFinding(impacts.slice(0, at), impact.assessed.digest);
-      const told = before.some((one) => byImpact(state, entries, one).length > 0);
-      return byImpact(state, entries, impact).filter(({ kind }) => kind === 'touched' || !told);
+      const isListed = before.some((one) => byImpact(state, entries, one).length > 0);
+      return byImpact(state, entries, impact).filter(({ kind }) => kind === 'touched' || !isListed);
     }),
     ...checksSince(state, station),
     ...entries.flatMap(({ event, at }): Learned[] =>

@@ -97,7 +97,7 @@ function outcome(jobs: readonly ReviewedJob[]): Paper['status'] {
   const unproven = jobs.filter((job) => !isComplete(job));
   const word =
     touched.length > 0 ? 'PROOFS IN QUESTION' : unproven.length > 0 ? 'NOT ALL PROVEN' : 'ALL PROOFS HOLD';
-  const text = `${jobs.length} ${jobs.length === 1 ? 'job' : 'jobs'} on this vehicle: ${jobs.length - unproven.length} complete, ${unproven.length} not; an impact assessment puts ${touched.length} in question.`;
+  const text = `${jobs.length} ${jobs.length === 1 ? 'job' : 'jobs'} on this vehicle: ${jobs.length - unproven.length} complete, ${unproven.length} not${touched.length === 0 ? '' : `; impact assessments put ${touched.length} in question`}.`;
   return { word, text };
 }
 

@@ -37,7 +37,7 @@ export const declareProcess: Declare = (program, run) => {
       positive,
     )
     .option('--last <number>', 'how many days the chart shows', oneOrMore, 40)
-    .option('--out <folder>', 'also writes the charts as SVG')
+    .option('--out <folder>', 'also writes a PDF and the charts as SVG')
     .addHelpText(
       'after',
       `\nExit code: 0 nothing to say against it; 1 WARNING or UNDECIDED, it wants a look sooner.\n${examples('plugmark drift EXAMPLE-W-07')}`,

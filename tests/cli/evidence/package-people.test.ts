@@ -97,7 +97,7 @@ describe('the file of a claim', () => {
     const { value, text } = await make({ vin: VAN.vin });
     expect(value).toBe(0);
     expect(text).toContain('2 records');
-    expect(text).toContain('the same: J-4');
+    expect(text).toContain('Left out: J-4');
     expect(readdirSync(out)).toContain('dispute.pdf');
     expect(readdirSync(join(out, 'papers'))).toEqual(['J-1.pdf', 'J-3.pdf']);
     const trust = join(station.data, 'trusted-keys.json');
