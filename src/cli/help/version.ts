@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 
 /** The version in package.json, found from the source and from the build alike. */
 export function programVersion(): string {
-  for (const up of ['../../../package.json', '../../../package.json']) {
+  for (const up of ['../../../package.json', '../../../../package.json']) {
     try {
       const parsed: unknown = JSON.parse(readFileSync(new URL(up, import.meta.url), 'utf8'));
       if (typeof parsed === 'object' && parsed !== null && 'version' in parsed) return String(parsed.version);
