@@ -3,6 +3,7 @@ import { existsSync, renameSync, rmSync, statSync } from 'node:fs';
 import { chmod, copyFile } from 'node:fs/promises';
 import { STATION_STREAM } from '../src/evidence/log.ts';
 import { ProblemError } from '../src/problem.ts';
+import type { Progress } from './attempts.ts';
 import { logFault } from './check.ts';
 import { type Courses, coursesOf } from './courses.ts';
 import { entryIn, entryTable } from './entries.ts';
@@ -28,7 +29,7 @@ export interface Checked {
 export async function backUpLog(
   path: string,
   to: string,
-  progress: (share: number) => void = () => {},
+  { copied = () => {}, checked: watch }: { readonly copied?: Progress; readonly checked?: Progress } = {},
 ): Promise<Checked> {
   if (existsSync(to))
     throw new ProblemError({
@@ -47,7 +48,7 @@ export async function backUpLog(
       await db
         .backup(part, {
           progress: ({ totalPages, remainingPages }) => {
-            if (totalPages > 0) progress(1 - remainingPages / totalPages);
+            copied(totalPages - remainingPages, totalPages);
             return PAGES_A_STEP;
           },
         })
@@ -57,7 +58,7 @@ export async function backUpLog(
     } finally {
       db.close();
     }
-    const checked = await checkLog(part);
+    const checked = await checkLog(part, watch);
     renameSync(part, to);
     return checked;
   } catch (cause) {
@@ -75,10 +76,10 @@ const isOfCopy = (cause: unknown): boolean =>
     /^SQLITE_(FULL|CANTOPEN|READONLY|PERM|IOERR_(WRITE|FSYNC|TRUNCATE))/.test(String(cause.code)));
 
 /** Reads a log through: pages, entries, numbers and hash tree. Problem `log-damaged` names the first fault. */
-export async function checkLog(path: string): Promise<Checked> {
+export async function checkLog(path: string, watch?: Progress): Promise<Checked> {
   const db = await openDatabase(path);
   try {
-    const fault = isSound(db) ? logFault(db) : { message: 'its pages do not hang together' };
+    const fault = isSound(db) ? logFault(db, watch) : { message: 'its pages do not hang together' };
     if (fault !== null)
       throw new ProblemError({
         code: 'log-damaged',
@@ -107,6 +108,8 @@ export interface Restoring {
   readonly keys: readonly string[];
   /** Hears before anything is replaced how the two logs stand to each other; throws where it is not to be. */
   readonly agree: (courses: Courses) => Promise<void> | void;
+  /** Hears how the copy of the backup is checked. */
+  readonly checked?: Progress;
 }
 
 export interface Restored extends Checked {
@@ -124,7 +127,7 @@ export interface Restored extends Checked {
 export async function restoreLog(
   backup: string,
   path: string,
-  { suffix, keys, agree }: Restoring,
+  { suffix, keys, agree, checked: watch }: Restoring,
 ): Promise<Restored> {
   refuseNoFile(backup);
   const part = `${path}.restoring`;
@@ -133,7 +136,7 @@ export async function restoreLog(
   };
   remove();
   try {
-    const checked = await copiedAndChecked(backup, part);
+    const checked = await copiedAndChecked(backup, part, watch);
     const courses = await coursesOf({ copy: part, name: backup }, path, keys);
     await agree(courses);
     const before = isTaken(path) ? freeName(`${path}.${suffix}`) : null;
@@ -157,12 +160,12 @@ function refuseNoFile(backup: string): void {
 }
 
 /** Whatever is wrong with the copy is wrong with the backup that was named. */
-async function copiedAndChecked(backup: string, part: string): Promise<Checked> {
+async function copiedAndChecked(backup: string, part: string, watch?: Progress): Promise<Checked> {
   try {
     await copyOver(backup, part);
     // Of a log that was copied by hand the newest entries may be there alone; reading the copy takes them in.
     if (hasContent(`${backup}-wal`)) await copyOver(`${backup}-wal`, `${part}-wal`);
-    return await checkLog(part);
+    return await checkLog(part, watch);
   } catch (cause) {
     if (!(cause instanceof ProblemError)) throw cause;
     const { problem } = cause;

@@ -11,7 +11,7 @@ import type { Result } from '../../result.ts';
 import { programVersion } from '../help/version.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
 import { safeLine } from '../terminal/exit.ts';
-import { print } from '../terminal/wrapped.ts';
+import { progress } from '../terminal/progress.ts';
 
 const PICTURE = { width: 900, height: 320 } as const;
 
@@ -27,11 +27,17 @@ export async function writeGroups(
   stationFolder: StationFolder,
   groups: readonly ProcessGroup[],
   most: number,
-): Promise<void> {
+): Promise<readonly string[]> {
   outputFolder(folder);
   const names = groupFolders(groups);
-  for (const [i, group] of groups.entries())
-    await writeGroup(join(folder, names[i] ?? ''), stationFolder, group, processCharts(group, most));
+  const bar = progress('groups written', groups.length);
+  const lines: string[] = [];
+  for (const [i, group] of groups.entries()) {
+    lines.push(...(await writeGroup(join(folder, names[i] ?? ''), stationFolder, group, processCharts(group, most))));
+    bar.at(i + 1);
+  }
+  bar.end();
+  return lines;
 }
 
 /**
@@ -60,12 +66,13 @@ const slug = (text: string) =>
     .replace(/^-|-$/g, '')
     .slice(0, 80) || 'group';
 
+/** Returns the lines that say so. */
 export async function writeGroup(
   folder: string,
   stationFolder: StationFolder,
   group: ProcessGroup,
   charts: Result<ProcessCharts>,
-): Promise<void> {
+): Promise<readonly string[]> {
   outputFolder(folder);
   const paper = processPaper(group, charts, {
     station: stateOf(stationFolder).name,
@@ -85,5 +92,5 @@ export async function writeGroup(
     );
   }
   for (const [name, content] of files) await writeWhole(join(folder, name), content);
-  print(['', `Written into ${safeLine(folder)}: ${files.map(([name]) => name).join(', ')}`]);
+  return ['', `Written into ${safeLine(folder)}: ${files.map(([name]) => name).join(', ')}`];
 }

@@ -12,6 +12,8 @@ import { histogramText } from '../../report/charts/histogram-text.ts';
 import type { TextSize } from '../../report/charts/plain.ts';
 import { GROUP_HEAD, groupLines, groupRow, type ProcessCharts, processCharts } from '../../report/process.ts';
 import type { Result } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { groupsAnswered } from '../answers/process.ts';
 import { speaksUtf8 } from '../bench/run.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
@@ -22,13 +24,14 @@ import { type Asked, filterOf } from './ask.ts';
 import { captionOf, limitsOf, writeGroup, writeGroups } from './capability-files.ts';
 
 export interface CapabilityOptions extends Scope, Asked {
-  readonly by: string;
+  readonly per: string;
   readonly specification?: string;
   readonly cylinder?: number;
   readonly gap?: true;
   /** Readings that the charts show, the newest. */
   readonly last: number;
   readonly out?: string;
+  readonly json?: true;
 }
 
 /** What the process can do: one specification in full with its charts, or all that match in a table. */
@@ -39,44 +42,78 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
     if (only === undefined) {
       refuseUnknown(stationFolder, options.specification);
       if (options.out !== undefined) throw nothingMatches('--out');
-      print(['No attempt matches.']);
+      if (options.json === true) printJson(groupsAnswered([]));
+      else print(['No attempt matches.']);
       return EXIT.done;
     }
-    const simulated = groups.filter((group) => group.simulated);
-    if (simulated.length > 0)
-      print([
-        `SIMULATED: ${simulated.length} of ${groups.length} groups; they say nothing about any engine.`,
-      ]);
     // Simulated groups come last: one real group is shown in full whatever was played beside it.
-    if (others.some((group) => group.simulated === only.simulated)) {
-      print(textTable(GROUP_HEAD, groups.map(groupRow)));
-      if (options.out === undefined)
-        print([
-          '',
-          'Its charts: name one by --specification, and a tool, a technician or a cylinder; or all of them with --out.',
-        ]);
-      else await writeGroups(options.out, stationFolder, groups, options.last);
-      return EXIT.done;
-    }
-    if (others.length > 0)
-      print([`Left out here: ${others.length} SIMULATED with ${firstsOf(others)} first attempts.`, '']);
+    const several = others.some((group) => group.simulated === only.simulated);
     const charts = processCharts(only, options.last);
-    print(groupLines(only));
-    print(['', ...histogramLines(only), '', ...chartLines(charts)]);
-    if (options.out !== undefined) await writeGroup(options.out, stationFolder, only, charts);
+    const written = await filesOf(stationFolder, several ? groups : only, options, charts);
+    if (options.json === true) printJson(groupsAnswered(groups));
+    else
+      print([
+        ...simulatedLines(groups),
+        ...(several ? tableLines(groups, options) : groupAlone(only, others, charts)),
+        ...written,
+      ]);
     return EXIT.done;
   });
 }
 
+/** Writes what `--out` asks for; the lines that say so. */
+async function filesOf(
+  stationFolder: StationFolder,
+  what: ProcessGroup | readonly ProcessGroup[],
+  { out, last }: CapabilityOptions,
+  charts: Result<ProcessCharts>,
+): Promise<readonly string[]> {
+  if (out === undefined) return [];
+  if ('process' in what) return writeGroup(out, stationFolder, what, charts);
+  return writeGroups(out, stationFolder, what, last);
+}
+
+function simulatedLines(groups: readonly ProcessGroup[]): readonly string[] {
+  const simulated = groups.filter((group) => group.simulated).length;
+  return simulated === 0
+    ? []
+    : [`SIMULATED: ${simulated} of ${groups.length} groups; they say nothing about any engine.`];
+}
+
+const tableLines = (groups: readonly ProcessGroup[], { out }: CapabilityOptions): readonly string[] => [
+  ...textTable(GROUP_HEAD, groups.map(groupRow)),
+  ...(out === undefined
+    ? [
+        '',
+        'Its charts: name one with --specification, and a tool, a technician or a cylinder; or all of them with --out.',
+      ]
+    : []),
+];
+
+const groupAlone = (
+  only: ProcessGroup,
+  others: readonly ProcessGroup[],
+  charts: Result<ProcessCharts>,
+): readonly string[] => [
+  ...(others.length === 0
+    ? []
+    : [`Left out here: ${others.length} SIMULATED with ${firstsOf(others)} first attempts.`, '']),
+  ...groupLines(only),
+  '',
+  ...histogramLines(only),
+  '',
+  ...chartLines(charts),
+];
+
 function groupsOf({ log }: StationFolder, options: CapabilityOptions): readonly ProcessGroup[] {
-  const { by, specification, cylinder, gap } = options;
+  const { per, specification, cylinder, gap } = options;
   const rows = log.history.processOf({
     ...filterOf(options),
     ...(specification !== undefined && { specification }),
     quantity: gap === true ? 'length' : 'torque',
   });
   const wanted = cylinder === undefined ? rows : rows.filter((row) => row.cylinder === cylinder);
-  return processGroups(wanted, groupingOf(by)).filter(
+  return processGroups(wanted, groupingOf(per)).filter(
     ({ notOkAtWorst, product }) => notOkAtWorst.n + product.n > 0,
   );
 }
@@ -89,7 +126,7 @@ function groupingOf(text: string): Grouping {
   if (found !== undefined) return found;
   throw new ProblemError({
     code: 'option-not-valid',
-    where: '--by',
+    where: '--per',
     message: `expected ${GROUPINGS.join(', ')}`,
     next: 'Leave it out to see one line a specification.',
   });

@@ -2,6 +2,8 @@ import { type DeliveredUnder, deliveredGaps } from '../../audit/delivered.ts';
 import { figure } from '../../report/figures.ts';
 import { shareText } from '../../report/process.ts';
 import { orThrow } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { deliveredAnswered } from '../answers/process.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
@@ -9,16 +11,21 @@ import { print } from '../terminal/wrapped.ts';
 import { type Asked, filterOf } from './ask.ts';
 
 /** Gaps of new plugs as they came out of the box, by part and lot. */
-export function showDelivered(options: Scope & Asked): Promise<ExitCode> {
+export function showDelivered(options: Scope & Asked & { readonly json?: true }): Promise<ExitCode> {
   return withStationFolder(options, ({ log: { history } }) => {
     const rows = history.attemptsOf({ ...filterOf(options), quantity: 'length' });
-    const known = new Map<string, boolean>();
+    const conditions = new Map<string, boolean>();
     const isNew = (key: string) => {
-      const there = known.get(key) ?? history.setupOf(key).plug.condition !== 'used';
-      known.set(key, there);
+      const there = conditions.get(key) ?? history.setupOf(key).plug.condition !== 'used';
+      conditions.set(key, there);
       return there;
     };
-    const { under, simulated, simulatedLeftOut } = orThrow(deliveredGaps(rows, isNew));
+    const delivered = orThrow(deliveredGaps(rows, isNew));
+    if (options.json === true) {
+      printJson(deliveredAnswered(delivered));
+      return EXIT.done;
+    }
+    const { under, simulated, simulatedLeftOut } = delivered;
     if (under.length === 0) print(['No gap of a new plug matches.']);
     if (simulated) print(['SIMULATED: these say nothing about any plug.']);
     if (simulatedLeftOut > 0) print([`Left out: ${simulatedLeftOut} gaps of SIMULATED jobs.`]);

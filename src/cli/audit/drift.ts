@@ -14,6 +14,8 @@ import { type ControlDrawing, ewmaDrawing } from '../../report/charts/control.ts
 import { controlSvg } from '../../report/charts/control-svg.ts';
 import { controlText } from '../../report/charts/control-text.ts';
 import { err, type Result } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { toolDrift } from '../answers/tools.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { readStationFile } from '../station/station-file.ts';
@@ -27,6 +29,7 @@ export interface DriftOptions extends Scope {
   readonly permissible?: number;
   readonly last: number;
   readonly out?: string;
+  readonly json?: true;
 }
 
 const PICTURE = { width: 900, height: 320 } as const;
@@ -51,14 +54,28 @@ export async function showDrift(tool: string, options: DriftOptions): Promise<Ex
     if (!pulls.ok && !lines.ok) throw nothingToSay(name, pulls.error, lines.error);
     const word = verdictOf(pulls, lines);
     const due = dueDate(instrument);
+    const chart = pulls.ok ? drawingOf(pulls.value, name, options.last) : null;
+    const pictures =
+      options.out === undefined
+        ? []
+        : await writePictures(
+            options.out,
+            chart,
+            lines.ok
+              ? certificatesSvg(lines.value, { title: name, unit: unitOf(instrument) }, PICTURE)
+              : null,
+          );
+    const code = word === null ? EXIT.done : EXIT.failed;
+    const simulated = rows.some((row) => row.simulated);
+    if (options.json === true) {
+      printJson(toolDrift({ name, instrument, simulated, verdict: word, due, pulls, lines, lost }));
+      return code;
+    }
     print([
       `${word === null ? '' : `${word}: `}${name}, certificate ${instrument.certificate?.number ?? 'none'}, due ${due ?? 'not known'}`,
-      ...(rows.some(({ simulated }) => simulated)
-        ? ['SIMULATED: this tool was, and nothing is said of any.']
-        : []),
+      ...(simulated ? ['SIMULATED: this tool was simulated; this says nothing about any real one.'] : []),
       '',
     ]);
-    const chart = pulls.ok ? drawingOf(pulls.value, name, options.last) : null;
     if (pulls.ok) print(pullWords(pulls.value, due));
     else print([`Pulls: nothing to say. ${sentence(pulls.error)}`]);
     write(chart === null ? [''] : ['', ...controlText(chart, textSize()), '']);
@@ -66,11 +83,8 @@ export async function showDrift(tool: string, options: DriftOptions): Promise<Ex
     else print([`Certificates: nothing to say. ${sentence(lines.error)}`]);
     if (lost.length > 0)
       print([`Not as they were kept, and left out: ${lost.join(', ')}. See "plugmark certificates check".`]);
-    if (options.out !== undefined) {
-      const about = { title: name, unit: unitOf(instrument) };
-      await writePictures(options.out, chart, lines.ok ? certificatesSvg(lines.value, about, PICTURE) : null);
-    }
-    return word === null ? EXIT.done : EXIT.failed;
+    if (pictures.length > 0) print([`Written: ${pictures.join(', ')}`]);
+    return code;
   });
 }
 
@@ -206,14 +220,14 @@ async function writePictures(
   folder: string,
   chart: ControlDrawing | null,
   certificates: string | null,
-): Promise<void> {
+): Promise<readonly string[]> {
   const files: (readonly [string, string])[] = [
     ...(chart === null ? [] : [['drift.svg', controlSvg(chart, PICTURE)] as const]),
     ...(certificates === null ? [] : [['certificates.svg', certificates] as const]),
   ];
   outputFolder(folder);
   for (const [name, content] of files) await writeWhole(join(folder, name), content);
-  print([`Written: ${files.map(([name]) => join(folder, name)).join(', ')}`]);
+  return files.map(([name]) => join(folder, name));
 }
 
 function print(lines: readonly string[]): void {

@@ -12,6 +12,7 @@ import { orThrow } from '../../result.ts';
 import type { Scope } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { progress } from '../terminal/progress.ts';
 import { readCertificateFile } from './certificate.ts';
 import {
   type AuditSession,
@@ -126,7 +127,21 @@ function judgedIn(
   const fresh = notHeld(questioned, before);
   const newest = before.at(-1);
   if (fresh.length === 0 && newest !== undefined) throw nothingSince(newest);
-  return judgeAgain(fresh, { certificate, setups });
+  return inSteps(fresh, (some) => judgeAgain(some, { certificate, setups }));
+}
+
+const ROWS_A_STEP = 500;
+
+/** A year of a busy shop takes longer than a moment. */
+function inSteps<T, R>(rows: readonly T[], work: (some: readonly T[]) => readonly R[]): readonly R[] {
+  const bar = progress('readings judged again', rows.length);
+  const results: R[] = [];
+  for (let from = 0; from < rows.length; from += ROWS_A_STEP) {
+    results.push(...work(rows.slice(from, from + ROWS_A_STEP)));
+    bar.at(results.length);
+  }
+  bar.end();
+  return results;
 }
 
 /** One that goes on from another begins with what it took up, one that looks further back with its check. */
@@ -208,6 +223,6 @@ const nothingSince = ({ assessment, at, by }: ImpactAssessment) =>
   new ProblemError({
     code: 'impact-made',
     where: assessment,
-    message: `this file was looked back on already, on ${at.slice(0, 10)} by ${by}, and nothing was measured with the tool as it was found since`,
+    message: `this file was assessed already, on ${at.slice(0, 10)} by ${by}, and nothing was measured with the tool as it was found since`,
     next: `See "plugmark impact show ${assessment}".`,
   });

@@ -30,7 +30,7 @@ import { growingLines } from './growing-file.ts';
 import { hasScreen, runWork } from './run.ts';
 
 export interface DemoOptions {
-  readonly cylinders: number;
+  readonly cylinders: string;
   readonly seed: number;
   readonly fast?: true;
   readonly technician: string;
@@ -38,7 +38,7 @@ export interface DemoOptions {
   readonly direct?: true;
   readonly plain?: true;
   readonly quiet?: true;
-  readonly speed: number;
+  readonly speed: string;
   /** A file of what the simulated technician is to do, a line each; every key is then the person's. */
   readonly moves?: string;
 }
@@ -48,7 +48,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
   const person = options.technician;
   if (!isPerson(person)) throw new ProblemError(unknownPerson(person));
   const virtual = options.fast === true && options.moves === undefined ? virtualScheduler() : null;
-  const scheduler = virtual ?? (options.speed === 1 ? realScheduler() : pacedScheduler(options.speed));
+  const scheduler = virtual ?? (options.speed === '1' ? realScheduler() : pacedScheduler(Number(options.speed)));
   const stamp = stampBy(scheduler);
   const station = await openStation('Demo station', options.out, stamp);
   try {
@@ -84,7 +84,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
     const outcome = await (virtual === null ? job : virtual.runUntil(job));
     if (outcome === 'closed') return (await finish(station, stream, options.out, stamp)).code;
     process.stdout.write('The job was left open; all that was read is kept.\n');
-    return EXIT.done;
+    return EXIT.leftOpen;
   } finally {
     station.log.close();
   }
@@ -175,7 +175,7 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
 const today = () => new Date().toISOString().slice(0, 10);
 
 /** Every run in the same folder is a job of its own. */
-async function demoOrder(cylinders: number, station: Station): Promise<WorkOrder> {
+async function demoOrder(cylinders: string, station: Station): Promise<WorkOrder> {
   const file = exampleFile(`order-${cylinders}.json`);
   const order = await readJson(file, workOrderSchema, 'work order', 'the README');
   const runs = station.log.streams().length;

@@ -5,8 +5,9 @@ import { EXIT_CODES, type Verdict } from '../../evidence/verify.ts';
 import { onAllCores } from '../../files/threads.ts';
 import { type Finding, findingOf, findingsSchema, simulatedText } from '../../package/finding.ts';
 import { ProblemError } from '../../problem.ts';
+import { printJson } from '../answers/answer.ts';
+import { verifiedFolder } from '../answers/verify.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
-import { jsonText } from '../terminal/json-text.ts';
 import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
 
@@ -35,7 +36,7 @@ export async function verifyFolder(
   });
   bar.end();
   findings.sort((a, b) => (a.file < b.file ? -1 : 1));
-  if (options.json === true) process.stdout.write(jsonText(findings.map(({ says, ...rest }) => rest)));
+  if (options.json === true) printJson(verifiedFolder(folder, findings));
   else print(linesOf(findings));
   return gravest(findings);
 }

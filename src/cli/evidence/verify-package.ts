@@ -14,9 +14,10 @@ import { PACKAGE_FILES, type PackageIndex, readIndex } from '../../package/forma
 import { filesIn, logIn, MAX_BYTES, MAX_NOTE_BYTES, type Read, reader } from '../../package/read.ts';
 import { recordsIn } from '../../package/records.ts';
 import { orThrow } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { verifiedPackage } from '../answers/verify.ts';
 import { keptCheckpoint } from '../station/log.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
-import { jsonText } from '../terminal/json-text.ts';
 import { print } from '../terminal/wrapped.ts';
 import { readersTrust } from './readers-trust.ts';
 import { notProven, type PackageReport, type PackageVerdict, packageLines } from './verify-package-text.ts';
@@ -36,7 +37,7 @@ export async function verifyPackage(folder: string, options: PackageOptions): Pr
   const { verdict, checks, index } = report;
   const questioned = index.jobs.filter(({ impacts }) => impacts.length > 0);
   if (options.json === true)
-    process.stdout.write(jsonText({ folder, verdict, checks, questioned, notProven: notProven(report) }));
+    printJson(verifiedPackage({ folder, verdict, checks, questioned, notProven: notProven(report) }));
   else print(packageLines(folder, report));
   return EXIT_OF[verdict];
 }

@@ -4,8 +4,9 @@ import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import { EXIT_CODES, type VerificationReport, verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
+import { printJson } from '../answers/answer.ts';
+import { verifiedRecord } from '../answers/verify.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
-import { jsonText } from '../terminal/json-text.ts';
 import { print } from '../terminal/wrapped.ts';
 import { MAX_RECORD_BYTES } from '../verify-limit.ts';
 import { isPackage, readersTrust } from './readers-trust.ts';
@@ -17,7 +18,7 @@ export interface VerifyOptions {
   readonly trust?: string;
   readonly json?: true;
   readonly time?: string;
-  readonly timeCa?: string;
+  readonly ca?: string;
   readonly kept?: string;
 }
 
@@ -42,10 +43,10 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
   if (fault !== null) process.stderr.write(`${safeLine(fault)}\n`);
   if (await isFolder(path)) return verifyFolder(path, { ...options, trust });
   const bytes = await readBytes(path, 'record', MAX_RECORD_BYTES);
-  const time = await trustedTime(path, bytes, options);
+  const time = await trustedTime(bytes, options);
   const readAt = new Date().toISOString();
   const report = verifyRecord(bytes, trust, time, readAt);
-  if (options.json === true) process.stdout.write(asJson(path, report));
+  if (options.json === true) printJson(verifiedRecord(path, report));
   else print(reportLines(path, report));
   return EXIT_CODES[report.verdict];
 }
@@ -70,10 +71,6 @@ function alsoIncomplete({ verdict, checks }: VerificationReport): string {
   return incomplete && (verdict === 'untrusted' || verdict === 'other-rules')
     ? ' It is NOT COMPLETE either.'
     : '';
-}
-
-function asJson(file: string, { verdict, checks, signatures }: VerificationReport): string {
-  return jsonText({ file, verdict, checks, signatures });
 }
 
 async function isFolder(path: string): Promise<boolean> {

@@ -8,8 +8,13 @@ import { ProblemError } from '../../problem.ts';
 import { stationFileSchema } from '../station/station-file.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
+import type { FormName } from './form-names.ts';
+import { OUTPUTS } from './outputs.ts';
 
-/** The forms that other programs may read or write. `record` is what is signed, `record-file` the file around it. */
+/**
+ * The forms that other programs may read or write: files, and the answers of commands with `--json`. `record` is what is
+ * signed, `record-file` the file around it.
+ */
 export const FORMS = {
   record: recordSchema,
   'record-file': jwsSchema,
@@ -18,7 +23,8 @@ export const FORMS = {
   'work-order': workOrderSchema,
   station: stationFileSchema,
   'trust-list': trustListSchema,
-} as const;
+  ...OUTPUTS,
+} as const satisfies Readonly<Record<FormName | keyof typeof OUTPUTS, z.ZodType>>;
 
 /** JSON Schema (draft 2020-12) of a form, made from the types that the program itself reads it by. */
 export function schemaOf(form: keyof typeof FORMS) {

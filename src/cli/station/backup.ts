@@ -11,8 +11,11 @@ import { verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
 import { outputFile } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
+import { printJson } from '../answers/answer.ts';
+import { backedUp, recovered } from '../answers/station.ts';
 import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, problemText, safeLine } from '../terminal/exit.ts';
+import { progress, watched } from '../terminal/progress.ts';
 import { askYes } from '../terminal/questions.ts';
 import { print as printWrapped } from '../terminal/wrapped.ts';
 import { MAX_RECORD_BYTES } from '../verify-limit.ts';
@@ -21,15 +24,15 @@ import { inLogsPlace, keyMissing, keyPath, openStationFolder, readTrust, renewTr
 import { logPath, logThere, stationKeysIn, TRUST_FILE } from './station-log.ts';
 
 /** Copies the station log while others may write to it, and reads the copy through. */
-export async function backUp(to: string, options: Scope): Promise<ExitCode> {
+export async function backUp(to: string, options: Scope & { readonly json?: true }): Promise<ExitCode> {
   const path = logThere(await folderOf(options));
   outputFile(to);
-  const seen = process.stderr.isTTY === true;
-  const checked = await backUpLog(path, to, (share) => {
-    if (seen) process.stderr.write(`\rcopying: ${Math.round(100 * share)} %`);
+  const checked = await backUpLog(path, to, {
+    copied: watched('pages copied'),
+    checked: watched('entries checked'),
   }).catch(inLogsPlace(path));
-  if (seen) process.stderr.write('\r\u001b[K');
-  print([`Backed up to ${to}, and read through: ${contentOf(checked)}.`, KEYS_APART]);
+  if (options.json === true) printJson(backedUp(to, checked));
+  else print([`Backed up to ${to}, and read through: ${contentOf(checked)}.`, KEYS_APART]);
   return EXIT.done;
 }
 
@@ -52,6 +55,7 @@ export async function restore(
   const restored = await restoreLog(backup, logPath(folder), {
     suffix: `before-${now}`,
     keys: await knownKeys(folder),
+    checked: watched('entries checked'),
     agree: (courses) => agreed(logPath(folder), courses, options.setAside === true, open),
   });
   const { before, courses } = restored;
@@ -154,6 +158,7 @@ export interface RecoverOptions extends Scope {
   readonly out: string;
   readonly records?: string;
   readonly trust?: string;
+  readonly json?: true;
 }
 
 /**
@@ -165,12 +170,19 @@ export async function recover(options: RecoverOptions): Promise<ExitCode> {
   const path = options.records === undefined ? logThere(folder) : logIfThere(folder);
   const records =
     options.records === undefined
-      ? []
+      ? { found: [], leftOut: [] }
       : await readRecords(options.records, options.trust ?? join(folder, TRUST_FILE));
   const beside = `${options.out}.beside.jsonl`;
   const keys = await knownKeys(folder);
-  const report = await recoverLog(path, { out: options.out, beside }, records, keys);
-  print([
+  const report = await recoverLog(path, { out: options.out, beside }, records.found, keys, {
+    read: watched('pages read'),
+    written: watched('entries written'),
+  });
+  if (options.json === true) {
+    const unread = records.leftOut.map(({ file }) => file);
+    printJson(recovered(report, options.out, beside, unread));
+  } else print([
+    ...records.leftOut.map(({ file, why }) => `Left out: ${file}: ${why}`),
     ...(path === null ? ['There is no log here: this is from records alone.'] : []),
     ...wordsOf(report, options.out, beside),
   ]);
@@ -243,13 +255,22 @@ function checkpointWords(finding: Finding): string {
   }
 }
 
+interface ReadRecords {
+  readonly found: readonly FromRecord[];
+  readonly leftOut: readonly { readonly file: string; readonly why: string }[];
+}
+
 /** Records of a folder whose signatures and places in the log hold; all others are named and left out. */
-async function readRecords(folder: string, trustFile: string): Promise<readonly FromRecord[]> {
+async function readRecords(folder: string, trustFile: string): Promise<ReadRecords> {
   const trust = await readTrust(trustFile);
   const names = await readdir(folder, { recursive: true }).catch(() => null);
   if (names === null) throw noFolder(folder);
   const found: FromRecord[] = [];
-  for (const name of names.filter((one) => one.endsWith('.record.json')).sort()) {
+  const leftOut: { file: string; why: string }[] = [];
+  const records = names.filter((one) => one.endsWith('.record.json')).sort();
+  const bar = progress('records read', records.length);
+  for (const [i, name] of records.entries()) {
+    bar.at(i);
     const file = join(folder, name);
     const { record, checks } = verifyRecord(await readBytes(file, 'record', MAX_RECORD_BYTES), trust);
     const fault = checks.find((check) => NEEDED.has(check.name) && check.outcome === 'failed');
@@ -260,9 +281,10 @@ async function readRecords(folder: string, trustFile: string): Promise<readonly 
         checkpoint: record.log.checkpoint,
         proof: record.log.proof,
       });
-    else print([`Left out: ${file}: ${fault?.detail ?? 'not readable as a record.'}`]);
+    else leftOut.push({ file, why: fault?.detail ?? 'not readable as a record.' });
   }
-  return found;
+  bar.end();
+  return { found, leftOut };
 }
 
 /** A job that was not complete, or a clock that jumped, is no reason to lose its entries. */

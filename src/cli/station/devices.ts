@@ -9,6 +9,8 @@ import type { Link, Radio } from '../../../drivers/radio/radio.ts';
 import { captureWriter } from '../../../drivers/replay/capture-writer.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { printJson, reasonOf } from '../answers/answer.ts';
+import { type DeviceAnswer, deviceOf, type ScanAnswer } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { adoptInto } from './adopt.ts';
 import { readStationFile } from './station-file.ts';
@@ -22,15 +24,20 @@ export interface ScanOptions {
   readonly all?: true;
   readonly profile: readonly string[];
   readonly serial: boolean;
+  readonly json?: true;
 }
 
 /** Shows what is on the air: measuring tools, with their serial numbers. */
-export async function scan({ seconds, all, profile, serial }: ScanOptions): Promise<ExitCode> {
+export async function scan({ seconds, all, profile, serial, json }: ScanOptions): Promise<ExitCode> {
   const profiles = await Promise.all(profile.map(async (file) => orThrow(await readProfile(file))));
   const services = [SERVICE.industrialMeasurement, ...profiles.map(({ advertised }) => advertised)];
   return withRadio(async (radio) => {
     const sightings$ = all === true ? radio.scan() : merge(...services.map((service) => radio.scan(service)));
     const found = await candidates(sightings$, seconds * 1_000, realAfter);
+    if (json === true) {
+      printJson({ form: 'plugmark/devices-scan/1', devices: await devicesOf(radio, found, serial) } satisfies ScanAnswer);
+      return EXIT.done;
+    }
     if (found.length === 0)
       say('No measuring tool was heard. Switch it on, or look at everything with --all.');
     else say(row(['address', 'signal', 'kind', 'name', serial ? 'serial number' : '']));
@@ -38,6 +45,20 @@ export async function scan({ seconds, all, profile, serial }: ScanOptions): Prom
       say(row(candidateCells(candidate, serial ? await serialOf(radio, candidate) : '')));
     return EXIT.done;
   });
+}
+
+async function devicesOf(radio: Radio, found: readonly Candidate[], serial: boolean) {
+  const devices: DeviceAnswer[] = [];
+  for (const candidate of found) {
+    const about = serial ? await visit(radio, candidate.address, introduce) : null;
+    devices.push(
+      deviceOf(candidate, {
+        serial: about?.ok === true ? (about.value.serial ?? null) : null,
+        noSerial: about?.ok === false ? reasonOf(about.error) : null,
+      }),
+    );
+  }
+  return devices;
 }
 
 const WIDTHS = [18, 8, 22, 24];

@@ -19,7 +19,8 @@ import {
   type SoFar,
   type Wordings,
 } from '../terminal/questions.ts';
-import { openStation, recordStation, stateOf, usualFolder } from './station.ts';
+import { openStation, recordStation, stateOf } from './station.ts';
+import { usualFolder } from './station-log.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
 
 const { station: stationName, data: dataFolder, tools: toolList } = stationFileSchema.shape;

@@ -7,7 +7,7 @@ import { type Instrument, instrumentSchema } from '../../instrument/instrument.t
 import { type Decision, decisionSchema, USUAL_DECISION } from '../../job/basis.ts';
 import { type Routine, routineSchema, USUAL_ROUTINE } from '../../job/routine.ts';
 import { readCertificate } from '../audit/certificate.ts';
-import { usualFolder } from './station.ts';
+import { usualFolder } from './station-log.ts';
 
 /** The station file: what the station is called, where its log lives, which tools it has. Documented in the README. */
 export const stationFileSchema = z

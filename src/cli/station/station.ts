@@ -1,6 +1,5 @@
 import { existsSync } from 'node:fs';
 import { readFile, rename, writeFile } from 'node:fs/promises';
-import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { newKey, readKeyFile, type StationKey, writeKeyFile } from '../../../db/keyfile.ts';
 import { type Opening, openStationLog, type StationLogFile } from '../../../db/log.ts';
@@ -16,7 +15,7 @@ import type { JobEvent } from '../../job/event.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { safeLine } from '../terminal/exit.ts';
-import { progress } from '../terminal/progress.ts';
+import { watched } from '../terminal/progress.ts';
 import { askSecret, SECRETS } from '../terminal/secret.ts';
 import { KEYS_FOLDER, logPath, logThere, lostBehindNew, lostLog, TRUST_FILE } from './station-log.ts';
 
@@ -31,19 +30,6 @@ export interface StationFolder {
 export interface Station extends StationFolder {
   readonly name: string;
   readonly key: StationKey;
-}
-
-/** Where a station keeps its data that names no folder: below the XDG data directory, under its own name. */
-export function usualFolder(station: string): string {
-  const home = process.env['XDG_DATA_HOME'] || join(homedir(), '.local', 'share');
-  return join(
-    home,
-    'plugmark',
-    station
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, '-')
-      .replace(/^-|-$/g, '') || 'station',
-  );
 }
 
 /**
@@ -84,18 +70,11 @@ function refuse(problem: Problem | null): void {
 }
 
 /** Bars for what opening and asking a large log may take. */
-const shown = (): Opening => ({ jobs: bar('jobs listed anew'), history: bar('jobs read for the history') });
-
-function bar(what: string): (done: number, of: number) => void {
-  let shown: ReturnType<typeof progress> | null = null;
-  return (done, of) => {
-    shown ??= progress(what, of);
-    shown.at(done);
-    if (done < of) return;
-    shown.end();
-    shown = null;
-  };
-}
+const shown = (): Opening => ({
+  jobs: watched('jobs listed anew'),
+  history: watched('jobs read for the history'),
+  check: watched('entries checked'),
+});
 
 /** At the station's own path a file that is no log was one. */
 export const inLogsPlace = (path: string) => (cause: unknown) => {

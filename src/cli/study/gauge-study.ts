@@ -56,11 +56,12 @@ function told({ log }: Station, study: string, stationFile: string): ExitCode {
     return EXIT.failed;
   }
   if (found.end?.kind === 'made') print(['', `Recorded as ${study}.`, '', ...toldStudy(found)]);
-  else {
+  else if (found.end === null) {
     const [open = ''] = toldStudy(found);
     const again = `plugmark gauge-study run --resume ${study} --station ${safeLine(stationFile)}`;
     print([`${open} are kept. Go on with: ${again}`]);
-  }
+    return EXIT.leftOpen;
+  } else print(toldStudy(found));
   return EXIT.done;
 }
 
@@ -139,7 +140,7 @@ const incomplete = (): Problem => ({
   code: 'option-not-valid',
   where: 'gauge-study run',
   message: 'a new study needs a tool and those who measure with it',
-  next: 'Add --tool ID and --appraisers "A,B,C", or go on with one by --resume GS-1.',
+  next: 'Add --tool ID and --appraisers "A,B,C", or go on with one: --resume GS-1.',
 });
 
 /** Readings of two tools in one study would be said of one. */

@@ -10,6 +10,8 @@ import type { Stamp } from '../../evidence/log.ts';
 import { ProblemError } from '../../problem.ts';
 import { studyLines } from '../../report/gauge-study.ts';
 import { orThrow } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { listedStudies, shownStudy } from '../answers/process.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { optionText } from '../terminal/option-text.ts';
@@ -17,9 +19,14 @@ import { textTable } from '../terminal/text-table.ts';
 import { appendBehindOthers } from './study-log.ts';
 
 /** All studies of the station: made, open, given up. */
-export function listStudies(options: Scope): Promise<ExitCode> {
+export function listStudies(options: Scope & { readonly json?: true }): Promise<ExitCode> {
   return withStationFolder(options, ({ log }) => {
-    const rows = gaugeStudiesOf(log.stationEntries()).map((one) => {
+    const all = gaugeStudiesOf(log.stationEntries());
+    if (options.json === true) {
+      printJson(listedStudies(all));
+      return EXIT.done;
+    }
+    const rows = all.map((one) => {
       const { study, serial, tool, plan } = one;
       const { appraisers, parts, trials } = plan;
       return [
@@ -44,11 +51,12 @@ function standOf({ taking, end }: LoggedStudy): string {
 }
 
 /** One study by both methods, computed anew from its readings; of one that is open or given up only how far it came. */
-export function showStudy(number: string, options: Scope): Promise<ExitCode> {
+export function showStudy(number: string, options: Scope & { readonly json?: true }): Promise<ExitCode> {
   return withStationFolder(options, ({ log }) => {
     const found = gaugeStudiesOf(log.stationEntries()).find(({ study }) => study === number);
     if (found === undefined) throw new ProblemError(unknownStudy(number));
-    print(toldStudy(found));
+    if (options.json === true) printJson(shownStudy(found));
+    else print(toldStudy(found));
     return EXIT.done;
   });
 }
