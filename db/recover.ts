@@ -57,7 +57,10 @@ export async function recoverLog(
     const entryAt = (seq: number): CarvedEntry | null => found(seq) ?? made.get(seq) ?? null;
     const known = [...held.keys()].reduce((most, seq) => Math.max(most, seq), carved.last);
     if (entryAt(1) === null) throw new ProblemError(nothingLeft(damaged));
-    const written = await writeLog(out, entryAt, own, { notes: carved.notes, written: (size) => watch.written?.(size, known) });
+    const written = await writeLog(out, entryAt, own, {
+      notes: carved.notes,
+      written: (size) => watch.written?.(size, known),
+    });
     const rest = besideThe(written.size, known, entryAt, beside);
     const fromRecords = countTo(written.size, (seq) => !carved.has(seq));
     return {

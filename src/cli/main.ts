@@ -50,7 +50,10 @@ export function buildProgram(run: Run): Command {
 
 /** What commander found wrong, as every other problem is told: a sentence, then what to do. */
 function commandLineProblem(text: string): string {
-  const [first = '', ...rest] = text.replace(/^error: /, '').trimEnd().split('\n');
+  const [first = '', ...rest] = text
+    .replace(/^error: /, '')
+    .trimEnd()
+    .split('\n');
   return `${[`plugmark: ${safeLine(first)}`, ...rest.map((line) => `  ${safeLine(line)}`)].join('\n')}\n`;
 }
 

@@ -47,7 +47,9 @@ const WHY: Readonly<Record<string, readonly [why: string, next: string]>> = {
 export async function readBytes(file: string, what: string, maxBytes: number): Promise<Uint8Array> {
   const where = inputName(file);
   try {
-    const bytes = STANDARD_INPUT.has(file) ? await readStandardInput(maxBytes) : await readNamed(file, maxBytes);
+    const bytes = STANDARD_INPUT.has(file)
+      ? await readStandardInput(maxBytes)
+      : await readNamed(file, maxBytes);
     if (bytes !== null) return bytes;
   } catch (cause) {
     const code = cause instanceof Error && 'code' in cause ? String(cause.code) : 'unknown';

@@ -166,7 +166,12 @@ export const jobsShowAnswer = answer('jobs-show', {
   cylinders: z.array(
     z.strictObject({
       cylinder: z.int().min(1),
-      gap: z.strictObject({ step, readings: count, gapMm: z.number().nullable(), last: judgementSchema.nullable() }),
+      gap: z.strictObject({
+        step,
+        readings: count,
+        gapMm: z.number().nullable(),
+        last: judgementSchema.nullable(),
+      }),
       torque: z.strictObject({
         step,
         pulls: count,

@@ -255,7 +255,8 @@ export function shownStudy(one: LoggedStudy): z.infer<typeof gaugeStudyShowAnswe
     notComputed: [ranges, variance].flatMap((method) =>
       method === null || method.ok ? [] : [reasonOf(method.error)],
     ),
-    typedByHand: made === null || taking === null ? null : taking.from.filter((from) => from === 'hand').length,
+    typedByHand:
+      made === null || taking === null ? null : taking.from.filter((from) => from === 'hand').length,
     takenBack: made === null || taking === null ? null : taking.takenBack,
     asTaken: made === null ? null : isAsTaken(one),
   };

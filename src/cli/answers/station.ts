@@ -4,7 +4,7 @@ import type { Checked } from '../../../db/backup.ts';
 import type { Recovered } from '../../../db/recover.ts';
 import type { Candidate } from '../../../drivers/bluetooth/survey.ts';
 import type { Packet } from '../../../drivers/profile/packet.ts';
-import { type Profile, profileSchema } from '../../../drivers/profile/schema.ts';
+import type { Profile } from '../../../drivers/profile/schema.ts';
 import { thumbprint } from '../../evidence/jwk.ts';
 import type { Finding as Held } from '../../evidence/kept-checkpoints.ts';
 import type { StationState } from '../../evidence/station.ts';
@@ -29,9 +29,7 @@ export type DoctorAnswer = {
   readonly findings: readonly Finding[];
 };
 
-const revoked = z
-  .strictObject({ from: time, reason: z.enum(['retired', 'lost', 'compromised']) })
-  .nullable();
+const revoked = z.strictObject({ from: time, reason: z.enum(['retired', 'lost', 'compromised']) }).nullable();
 
 export const keysListAnswer = answer('keys-list', {
   station: z.array(
@@ -165,8 +163,12 @@ export const deviceOf = (
 ): DeviceAnswer => ({ address, name, kind, rssiDbm: rssi ?? null, services: [...services], ...serial });
 
 export const driverCheckAnswer = answer('driver-check', {
-  profile: profileSchema,
+  title: z.string(),
+  source: z.string(),
   quantity,
+  /** The characteristic that the readings come from. */
+  service: z.string(),
+  characteristic: z.string(),
   packets: z.array(
     z.strictObject({
       bytes: z.string(),
@@ -181,11 +183,18 @@ export const driverCheckAnswer = answer('driver-check', {
 
 export const checkedProfile = (
   profile: Profile,
-  packets: readonly { readonly bytes: string; readonly packet: Packet; readonly values: readonly (number | null)[] }[],
+  packets: readonly {
+    readonly bytes: string;
+    readonly packet: Packet;
+    readonly values: readonly (number | null)[];
+  }[],
 ): z.infer<typeof driverCheckAnswer> => ({
   form: 'plugmark/driver-check/1',
-  profile,
+  title: profile.title,
+  source: profile.source,
   quantity: profile.quantity,
+  service: profile.readings.service,
+  characteristic: profile.readings.characteristic,
   packets: packets.map(({ bytes, packet, values }) => ({
     bytes,
     counter: packet.counter ?? null,

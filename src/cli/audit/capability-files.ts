@@ -33,7 +33,9 @@ export async function writeGroups(
   const bar = progress('groups written', groups.length);
   const lines: string[] = [];
   for (const [i, group] of groups.entries()) {
-    lines.push(...(await writeGroup(join(folder, names[i] ?? ''), stationFolder, group, processCharts(group, most))));
+    lines.push(
+      ...(await writeGroup(join(folder, names[i] ?? ''), stationFolder, group, processCharts(group, most))),
+    );
     bar.at(i + 1);
   }
   bar.end();

@@ -37,16 +37,16 @@ export function listImpacts({
       return EXIT.done;
     }
     const rows = listed.map((one) => [
-        one.assessment,
-        one.closed === null ? 'OPEN' : 'closed',
-        one.at.slice(0, 10),
-        one.made.tool,
-        one.made.serial,
-        `${one.made.from} to ${one.made.to}`,
-        String(one.items.length),
-        String(one.items.filter((item) => item.open).length),
-        String(since.find(({ newest }) => newest === one)?.jobs.length ?? 0),
-      ]);
+      one.assessment,
+      one.closed === null ? 'OPEN' : 'closed',
+      one.at.slice(0, 10),
+      one.made.tool,
+      one.made.serial,
+      `${one.made.from} to ${one.made.to}`,
+      String(one.items.length),
+      String(one.items.filter((item) => item.open).length),
+      String(since.find(({ newest }) => newest === one)?.jobs.length ?? 0),
+    ]);
     const head = ['impact', 'state', 'made', 'tool', 'serial', 'looked at', 'jobs', 'open', 'since'];
     print([...(rows.length === 0 ? ['No impact assessment.'] : textTable(head, rows)), ...sinceLines(since)]);
     return EXIT.done;

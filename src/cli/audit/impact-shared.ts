@@ -119,7 +119,7 @@ function beyondLine({ asFound, items }: ImpactAssessment): readonly string[] {
 
 /** By its number, of which the figures do: `IA-1`, `ia-1` or `1`. Problem: `impact-unknown`. */
 export function impactOf({ impacts }: AuditSession, assessment: string): ImpactAssessment {
-  const figures = /^(?:lb-?)?(\d+)$/i.exec(assessment.trim())?.[1];
+  const figures = /^(?:ia-?)?(\d+)$/i.exec(assessment.trim())?.[1];
   const found = impacts.find((one) => one.assessment === `IA-${figures}`);
   if (found !== undefined) return found;
   throw new ProblemError({

@@ -48,7 +48,8 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
   const person = options.technician;
   if (!isPerson(person)) throw new ProblemError(unknownPerson(person));
   const virtual = options.fast === true && options.moves === undefined ? virtualScheduler() : null;
-  const scheduler = virtual ?? (options.speed === '1' ? realScheduler() : pacedScheduler(Number(options.speed)));
+  const scheduler =
+    virtual ?? (options.speed === '1' ? realScheduler() : pacedScheduler(Number(options.speed)));
   const stamp = stampBy(scheduler);
   const station = await openStation('Demo station', options.out, stamp);
   try {

@@ -35,7 +35,10 @@ export const declareAudit: Declare = (program, run) => {
       .argument('<tool>', 'the tool, as in the station file')
       .requiredOption('--as-found <file>', 'what the laboratory found, in the form of a certificate')
       .requiredOption('--by <person>', 'who assesses')
-      .option('--since <certificate>', 'the last good check, if the log leaves it open: NUMBER or "NUMBER of DATE"')
+      .option(
+        '--since <certificate>',
+        'the last good check, if the log leaves it open: NUMBER or "NUMBER of DATE"',
+      )
       .option('--out <folder>', "folder for the PDF and the lists; that of the station's data unless given"),
   )
     .addHelpText(
@@ -113,7 +116,10 @@ export const declareAudit: Declare = (program, run) => {
   )
     .requiredOption('--because <text>', 'why it can be closed')
     .requiredOption('--by <person>', 'who closes it')
-    .addHelpText('after', closing({}, 'plugmark impact close IA-1 --because "all seen to" --by "Foreman One"'))
+    .addHelpText(
+      'after',
+      closing({}, 'plugmark impact close IA-1 --because "all seen to" --by "Foreman One"'),
+    )
     .action((number, options) =>
       run(async () => (await import('../audit/impact-decisions.ts')).closeImpact(number, options))(),
     );
@@ -179,7 +185,9 @@ export const declareAudit: Declare = (program, run) => {
   scope(
     program
       .command('dispute')
-      .description('writes the file of a claim about one vehicle: what was known then, what was learned since'),
+      .description(
+        'writes the file of a claim about one vehicle: what was known then, what was learned since',
+      ),
   )
     .requiredOption('--claim <text>', 'number or name of the claim')
     .requiredOption('--out <folder>', 'a new folder')

@@ -20,7 +20,10 @@ export const declareBackup: Declare = (program, run) => {
       .description('checks a whole backup and puts it in the place of the station log')
       .argument('<file>', 'the backup'),
   )
-    .option('--set-aside', 'restore even if the log has entries that the backup lacks; they are kept beside it')
+    .option(
+      '--set-aside',
+      'restore even if the log has entries that the backup lacks; they are kept beside it',
+    )
     .addHelpText(
       'after',
       `\nThe old log is never thrown away. It stays beside the restored one; the command prints where.\n${closing(

@@ -42,7 +42,10 @@ export const scope = (command: Command): Command =>
 
 /** Adds `--json`. The form of what it prints is called after the command: `jobs-list`. */
 export const json = (command: Command): Command =>
-  command.option('--json', `the answer as JSON; "plugmark schema ${pathOf(command).join('-')}" prints its form`);
+  command.option(
+    '--json',
+    `the answer as JSON; "plugmark schema ${pathOf(command).join('-')}" prints its form`,
+  );
 
 const pathOf = (command: Command): readonly string[] =>
   command.parent === null ? [] : [...pathOf(command.parent), command.name()];

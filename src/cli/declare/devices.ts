@@ -34,10 +34,7 @@ export const declareDevices: Declare = (program, run) => {
     .argument('<address>', 'as "devices scan" lists it')
     .requiredOption('--out <file>', 'the capture; a file that does not exist yet')
     .option('--seconds <number>', 'how long; Ctrl-C stops sooner', whole, 60)
-    .addHelpText(
-      'after',
-      closing({}, 'plugmark devices record c2:00:00:00:00:01 --out pull.capture.jsonl'),
-    )
+    .addHelpText('after', closing({}, 'plugmark devices record c2:00:00:00:00:01 --out pull.capture.jsonl'))
     .action((address, options) =>
       run(async () => (await import('../station/devices.ts')).record(address, options))(),
     );
@@ -54,10 +51,7 @@ export const declareDevices: Declare = (program, run) => {
     .option('--bytes <hex>', 'a packet in hexadecimal digits; may be given several times', collected, [])
     .addHelpText(
       'after',
-      closing(
-        {},
-        'plugmark driver check sim/example/profile-wrench.json --bytes a501000000640064ff9c8000',
-      ),
+      closing({}, 'plugmark driver check sim/example/profile-wrench.json --bytes a501000000640064ff9c8000'),
     )
     .action((file, options) =>
       run(async () => (await import('../station/driver.ts')).check(file, options))(),

@@ -7,9 +7,15 @@ export const declareEvidence: Declare = (program, run) => {
     program
       .command('verify')
       .description('checks that a job record, an audit package, or every record in a folder is authentic')
-      .argument('<path>', 'a record (*.record.json), a package, or a folder of records; - reads the standard input'),
+      .argument(
+        '<path>',
+        'a record (*.record.json), a package, or a folder of records; - reads the standard input',
+      ),
   )
-    .option('--trust <file>', 'the keys that you trust (JWK set), never the list in a package; trusted-keys.json unless given')
+    .option(
+      '--trust <file>',
+      'the keys that you trust (JWK set), never the list in a package; trusted-keys.json unless given',
+    )
     .option('--time <file>', 'a time stamp for the record (*.tsr)')
     .option('--ca <file>', 'with --time: the certificates of its authority (PEM)')
     .option('--kept <file>', 'with a package: the checkpoint that you kept from before')
@@ -117,7 +123,11 @@ const declareLog: Declare = (program, run) => {
       run(async () => (await import('../station/log.ts')).proveConsistency(file, options))(),
     );
   json(
-    scope(log.command('check').description('checks that nothing in the log was removed or changed, or says where')),
+    scope(
+      log
+        .command('check')
+        .description('checks that nothing in the log was removed or changed, or says where'),
+    ),
   )
     .argument('[file...]', 'checkpoints that were kept, or records, which contain one each')
     .addHelpText(
@@ -175,7 +185,9 @@ const declareKeys: Declare = (program, run) => {
     keys
       .command('technicians')
       .description('decides whether technicians sign')
-      .addArgument(program.createArgument('<decision>', 'what the shop decides').choices(['sign', 'do-not-sign'])),
+      .addArgument(
+        program.createArgument('<decision>', 'what the shop decides').choices(['sign', 'do-not-sign']),
+      ),
   )
     .addHelpText('after', closing({}, 'plugmark keys technicians sign'))
     .action((decision, options) =>

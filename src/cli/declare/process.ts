@@ -4,7 +4,11 @@ import { closing, type Declare, examples, json, oneOrMore, positive, scope, whol
 
 /** What the records say of processes and tools: capability, drift, gaps as delivered, gauge studies, calibrations. */
 export const declareProcess: Declare = (program, run) => {
-  json(asked(scope(program.command('capability').description('shows what the process can do, by specification'))))
+  json(
+    asked(
+      scope(program.command('capability').description('shows what the process can do, by specification')),
+    ),
+  )
     .option('--specification <key>', 'one specification, by its key or the start of it')
     .addOption(
       new Option('--per <grouping>', 'one group for each')
@@ -14,7 +18,10 @@ export const declareProcess: Declare = (program, run) => {
     .option('--cylinder <number>', 'only this cylinder', whole)
     .option('--gap', 'gaps instead of torques')
     .option('--last <number>', 'how many readings the charts show', oneOrMore, 40)
-    .option('--out <folder>', 'also write a PDF and the charts as SVG; each of several groups into its own folder')
+    .option(
+      '--out <folder>',
+      'also write a PDF and the charts as SVG; each of several groups into its own folder',
+    )
     .addHelpText(
       'after',
       closing(
@@ -25,7 +32,11 @@ export const declareProcess: Declare = (program, run) => {
     )
     .action((options) => run(async () => (await import('../audit/capability.ts')).showCapability(options))());
   json(
-    asked(scope(program.command('delivered').description('shows the gaps of new plugs as they came, by part and lot'))),
+    asked(
+      scope(
+        program.command('delivered').description('shows the gaps of new plugs as they came, by part and lot'),
+      ),
+    ),
   )
     .addHelpText('after', closing({}, 'plugmark delivered --part EXAMPLE-14G --from 2026-01-01'))
     .action((options) => run(async () => (await import('../audit/delivered.ts')).showDelivered(options))());
@@ -33,7 +44,9 @@ export const declareProcess: Declare = (program, run) => {
     scope(
       program
         .command('drift')
-        .description('shows whether a tool has drifted: by its pulls since calibration, and by its certificates')
+        .description(
+          'shows whether a tool has drifted: by its pulls since calibration, and by its certificates',
+        )
         .argument('<tool>', 'its serial number, or its name in the station file'),
     ),
   )
@@ -43,7 +56,10 @@ export const declareProcess: Declare = (program, run) => {
     .addHelpText(
       'after',
       closing(
-        { done: 'nothing speaks against the tool', failed: 'WARNING or UNDECIDED: have the tool checked sooner' },
+        {
+          done: 'nothing speaks against the tool',
+          failed: 'WARNING or UNDECIDED: have the tool checked sooner',
+        },
         'plugmark drift EXAMPLE-W-07',
       ),
     )
@@ -57,7 +73,9 @@ export const declareProcess: Declare = (program, run) => {
     .addHelpText('after', examples('plugmark gauge-study show GS-1'));
   study
     .command('run')
-    .description('leads you through a study and computes it, by average and range and by analysis of variance')
+    .description(
+      'leads you through a study and computes it, by average and range and by analysis of variance',
+    )
     .option('--tool <tool>', 'which tool of the station file')
     .option('--appraisers <names>', 'who measures, separated by commas')
     .option('--parts <parts>', 'how many parts, or their names separated by commas', '10')
@@ -152,7 +170,9 @@ export const declareProcess: Declare = (program, run) => {
       run(async () => (await import('../audit/certificates.ts')).keepCertificates(files, options))(),
     );
   json(
-    scope(certificates.command('check').description('checks that all kept certificates are there, unchanged')),
+    scope(
+      certificates.command('check').description('checks that all kept certificates are there, unchanged'),
+    ),
   )
     .addHelpText(
       'after',

@@ -4,7 +4,9 @@ import { closing, type Declare, examples, json, scope } from './common.ts';
 export const declareStation: Declare = (program, run) => {
   program
     .command('setup')
-    .description('guides you through the first day: asks for station, tools and people, writes the station file')
+    .description(
+      'guides you through the first day: asks for station, tools and people, writes the station file',
+    )
     .option('--station <file>', 'the station file to write', 'station.json')
     .addHelpText(
       'after',
@@ -159,10 +161,7 @@ export const declareStation: Declare = (program, run) => {
     .option('--out <folder>', "folder for the papers; that of the station's data unless given")
     .addHelpText(
       'after',
-      closing(
-        { failed: 'written, but the job is not complete' },
-        'plugmark jobs papers J-1001 --out papers',
-      ),
+      closing({ failed: 'written, but the job is not complete' }, 'plugmark jobs papers J-1001 --out papers'),
     )
     .action((number, options) =>
       run(async () => (await import('../station/jobs.ts')).papersAgain(number, options))(),

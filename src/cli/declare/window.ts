@@ -6,7 +6,9 @@ export const declareWindow: Declare = (program, run) => {
   json(
     program
       .command('window')
-      .description('shows the torque window of a specification: guard band, uncertainty, what a reading is worth')
+      .description(
+        'shows the torque window of a specification: guard band, uncertainty, what a reading is worth',
+      )
       .argument('[torque]', 'as printed, for example "25-30 N·m"'),
   )
     .option('--order <file>', 'take the specification from this work order')
@@ -16,9 +18,13 @@ export const declareWindow: Declare = (program, run) => {
         .choices(['M8x1', 'M10x1', 'M12x1.25', 'M14x1.25', 'M18x1.5'])
         .default('M14x1.25'),
     )
-    .addOption(new Option('--seat <seat>', 'seat of the plug').choices(['gasket', 'conical']).default('gasket'))
     .addOption(
-      new Option('--head <material>', 'cylinder head').choices(['aluminium', 'cast-iron']).default('aluminium'),
+      new Option('--seat <seat>', 'seat of the plug').choices(['gasket', 'conical']).default('gasket'),
+    )
+    .addOption(
+      new Option('--head <material>', 'cylinder head')
+        .choices(['aluminium', 'cast-iron'])
+        .default('aluminium'),
     )
     .addOption(
       new Option('--lubrication <state>', 'the threads that the torque is printed for')

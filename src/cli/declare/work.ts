@@ -25,7 +25,9 @@ export const declareWork: Declare = (program, run) => {
     .option('--seed <number>', 'another engine, other plugs, other habits', whole, 1)
     .option('--fast', 'do not wait for the simulated technician; plain lines instead of the screen')
     .addOption(
-      new Option('--technician <habit>', 'how the simulated technician works').choices(HABITS).default('mixed'),
+      new Option('--technician <habit>', 'how the simulated technician works')
+        .choices(HABITS)
+        .default('mixed'),
     )
     .option('--out <folder>', 'folder for the station log, the record, the PDF and the CSV', 'plugmark-demo')
     .option('--direct', 'join the simulated tools without the Bluetooth stack')

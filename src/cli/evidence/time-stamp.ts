@@ -20,7 +20,8 @@ export async function timeStamp(
   file: string,
   { authority, ca }: { readonly authority: string; readonly ca: string },
 ): Promise<ExitCode> {
-  if (inputName(file) !== file) throw refused(file, 'a time stamp is kept beside its record, so the record must be a file');
+  if (inputName(file) !== file)
+    throw refused(file, 'a time stamp is kept beside its record, so the record must be a file');
   await readBytes(file, 'record', MAX_RECORD_BYTES);
   const folder = await mkdtemp(join(tmpdir(), 'plugmark-'));
   try {

@@ -20,12 +20,13 @@ export async function complete(kind: string, words: readonly string[]): Promise<
   return EXIT.done;
 }
 
-const fit = (name: string) => name !== '' && name.length <= LONGEST && !name.startsWith('-') && !UNSAFE.test(name);
+const fit = (name: string) =>
+  name !== '' && name.length <= LONGEST && !name.startsWith('-') && !UNSAFE.test(name);
 
 async function namesOf(kind: NameKind, words: readonly string[]): Promise<readonly string[]> {
-  const stationFile = valueOf('--station', words) ?? 'station.json';
+  const stationFile = optionValue('--station', words) ?? 'station.json';
   if (kind === 'tool') return toolsIn(stationFile);
-  const log = logPath(valueOf('--data', words) ?? folderOf(stationFile));
+  const log = logPath(optionValue('--data', words) ?? folderOf(stationFile));
   if (kind === 'job' || kind === 'open-job') return jobNames(log, kind === 'job' ? 'all' : 'open');
   const { thumbprint } = await import('../../evidence/jwk.ts');
   return (await stationEvents(log)).flatMap((event) => {
@@ -38,7 +39,7 @@ async function namesOf(kind: NameKind, words: readonly string[]): Promise<readon
 }
 
 /** `--option value`, `--option=value`, and what bash makes of that: three words. Quotes are as they were typed. */
-function valueOf(option: string, words: readonly string[]): string | undefined {
+function optionValue(option: string, words: readonly string[]): string | undefined {
   const at = words.findIndex((word) => word === option || word.startsWith(`${option}=`));
   if (at === -1) return undefined;
   const own = words[at]?.slice(option.length + 1);

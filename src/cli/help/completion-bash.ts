@@ -4,12 +4,17 @@ import type { Offer, Place } from './offers.ts';
 /** A function that walks the words typed so far, then offers what fits there. Works from bash 3.2 on. */
 export function bash(places: readonly Place[]): string {
   const commands = places.flatMap(({ path, commands: all }) =>
-    all.length === 0 ? [] : [`    ${quoted(path)}) words=${quoted(all.map(({ name }) => name).join(' '))} ;;`],
+    all.length === 0
+      ? []
+      : [`    ${quoted(path)}) words=${quoted(all.map(({ name }) => name).join(' '))} ;;`],
   );
   const flags = places.map(
-    ({ path, flags: all }) => `    ${quoted(path)}) words=${quoted(all.map(({ flag }) => flag).join(' '))} ;;`,
+    ({ path, flags: all }) =>
+      `    ${quoted(path)}) words=${quoted(all.map(({ flag }) => flag).join(' '))} ;;`,
   );
-  const offers = offered(places).map(({ offer, places: where }) => `  ${where.join('|')}) ${settingOf(offer)} ;;`);
+  const offers = offered(places).map(
+    ({ offer, places: where }) => `  ${where.join('|')}) ${settingOf(offer)} ;;`,
+  );
   return `# Completion of plugmark for bash.
 _plugmark() {
   local cur="\${COMP_WORDS[COMP_CWORD]}" at='' option='' words='' names='' kind='' open='' word name shown i

@@ -20,7 +20,8 @@ export function offered(places: readonly Place[]): readonly Offered[] {
     if (there === undefined) byOffer.set(key, { offer, places: [place] });
     else there.places.push(place);
   };
-  for (const { path, values } of places) for (const [flag, offer] of values) add(quoted(`${path}|${flag}`), offer);
+  for (const { path, values } of places)
+    for (const [flag, offer] of values) add(quoted(`${path}|${flag}`), offer);
   for (const { path, arguments: all } of places)
     for (const [at, offer] of all.entries()) add(quoted(`${path}|${at}`), offer);
   for (const { path, arguments: all, variadic } of places) {

@@ -1,6 +1,11 @@
 /** The form of each answer, by the command that gives it with `--json`. */
 import { askAnswer, jobsListAnswer, jobsShowAnswer, retentionAnswer } from '../answers/jobs.ts';
-import { capabilityAnswer, deliveredAnswer, gaugeStudyListAnswer, gaugeStudyShowAnswer } from '../answers/process.ts';
+import {
+  capabilityAnswer,
+  deliveredAnswer,
+  gaugeStudyListAnswer,
+  gaugeStudyShowAnswer,
+} from '../answers/process.ts';
 import {
   specificationsCheckAnswer,
   specificationsListAnswer,

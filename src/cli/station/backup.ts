@@ -181,11 +181,12 @@ export async function recover(options: RecoverOptions): Promise<ExitCode> {
   if (options.json === true) {
     const unread = records.leftOut.map(({ file }) => file);
     printJson(recovered(report, options.out, beside, unread));
-  } else print([
-    ...records.leftOut.map(({ file, why }) => `Left out: ${file}: ${why}`),
-    ...(path === null ? ['There is no log here: this is from records alone.'] : []),
-    ...wordsOf(report, options.out, beside),
-  ]);
+  } else
+    print([
+      ...records.leftOut.map(({ file, why }) => `Left out: ${file}: ${why}`),
+      ...(path === null ? ['There is no log here: this is from records alone.'] : []),
+      ...wordsOf(report, options.out, beside),
+    ]);
   return losesAny(report) || divergedIn(report) ? EXIT.failed : EXIT.done;
 }
 

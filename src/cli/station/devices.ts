@@ -35,7 +35,10 @@ export async function scan({ seconds, all, profile, serial, json }: ScanOptions)
     const sightings$ = all === true ? radio.scan() : merge(...services.map((service) => radio.scan(service)));
     const found = await candidates(sightings$, seconds * 1_000, realAfter);
     if (json === true) {
-      printJson({ form: 'plugmark/devices-scan/1', devices: await devicesOf(radio, found, serial) } satisfies ScanAnswer);
+      printJson({
+        form: 'plugmark/devices-scan/1',
+        devices: await devicesOf(radio, found, serial),
+      } satisfies ScanAnswer);
       return EXIT.done;
     }
     if (found.length === 0)

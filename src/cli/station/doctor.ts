@@ -1,8 +1,8 @@
 import { existsSync } from 'node:fs';
 import { ProblemError } from '../../problem.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
-import { hasScreen, speaksUtf8, wantsColor } from '../bench/run.ts';
 import type { DoctorAnswer } from '../answers/station.ts';
+import { hasScreen, speaksUtf8, wantsColor } from '../bench/run.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { radioFacts, radioFindings } from './health/bluetooth.ts';

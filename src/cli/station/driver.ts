@@ -18,7 +18,12 @@ export async function check(file: string, { bytes, json }: CheckOptions): Promis
   const profile = orThrow(await readProfile(file === '-' ? '/dev/stdin' : file));
   const packets = bytes.map(bytesOf);
   if (json === true) {
-    printJson(checkedProfile(profile, packets.map((packet) => packetIn(profile, packet))));
+    printJson(
+      checkedProfile(
+        profile,
+        packets.map((packet) => packetIn(profile, packet)),
+      ),
+    );
     return EXIT.done;
   }
   for (const line of [...profileLines(profile), ...packets.flatMap((packet) => packetLines(profile, packet))])
@@ -51,7 +56,7 @@ function decodedIn(profile: Profile, packet: Buffer): Packet {
 
 function packetIn(profile: Profile, bytes: Buffer) {
   const packet = decodedIn(profile, bytes);
-  const values = packet.samples.map((counts) => (counts === null ? null : valueOf(profile, counts)));
+  const values = packet.samples.map((counts) => (counts === null ? null : amountOf(profile, counts)));
   return { bytes: bytes.toString('hex'), packet, values };
 }
 
@@ -72,11 +77,11 @@ function packetLines(profile: Profile, packet: Buffer): string[] {
 
 function amount(profile: Profile, counts: number): string {
   const decimals = Math.max(0, -exponentOf(profile));
-  return `${valueOf(profile, counts).toFixed(Math.min(decimals, 12))} ${profile.quantity === 'torque' ? 'N·m' : 'mm'} (${counts} counts)`;
+  return `${amountOf(profile, counts).toFixed(Math.min(decimals, 12))} ${profile.quantity === 'torque' ? 'N·m' : 'mm'} (${counts} counts)`;
 }
 
 /** In N·m or mm. */
-const valueOf = (profile: Profile, counts: number) => scaled(counts, exponentOf(profile));
+const amountOf = (profile: Profile, counts: number) => scaled(counts, exponentOf(profile));
 const exponentOf = (profile: Profile) =>
   scaleOfProfile(profile).exponent + (profile.quantity === 'length' ? 3 : 0);
 const unitOf = ({ quantity }: Profile) => (quantity === 'torque' ? 'N·m' : 'm');

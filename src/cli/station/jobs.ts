@@ -131,11 +131,7 @@ export function handOver(number: string, to: string, scope: Scope): Promise<Exit
     if (state.closed !== null)
       throw problem('job-closed', `job ${number} is closed`, 'Only an open job changes hands.');
     if (name === from)
-      throw problem(
-        'job-same-hands',
-        `${from} works on job ${number} already`,
-        'Name somebody else.',
-      );
+      throw problem('job-same-hands', `${from} works on job ${number} already`, 'Name somebody else.');
     if (!stateOf(stationFolder).people.has(name))
       await recordStation(stationFolder, [{ type: 'person-recorded', person: name, key: null }], stamp());
     append(stationFolder, stream, from, { type: 'job-handed-over', to: name });

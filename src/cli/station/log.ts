@@ -190,4 +190,3 @@ export async function keptCheckpoint(file: string): Promise<SignedCheckpoint> {
 }
 
 const base64 = (hash: Uint8Array) => Buffer.from(hash).toString('base64');
-

@@ -20,8 +20,8 @@ import {
   type Wordings,
 } from '../terminal/questions.ts';
 import { openStation, recordStation, stateOf } from './station.ts';
-import { usualFolder } from './station-log.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
+import { usualFolder } from './station-log.ts';
 
 const { station: stationName, data: dataFolder, tools: toolList } = stationFileSchema.shape;
 const toolSchema = toolList.element;

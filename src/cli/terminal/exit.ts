@@ -26,13 +26,21 @@ interface ExitRow {
 /** The one table of exit codes: the help of each command, the manual and the help of the program print from it. */
 export const EXIT_TABLE: readonly ExitRow[] = [
   { key: 'done', name: 'done', meaning: 'done, and the answer is good' },
-  { key: 'failed', name: 'failed', meaning: 'the answer is bad, or it could not be done; the output says why' },
+  {
+    key: 'failed',
+    name: 'failed',
+    meaning: 'the answer is bad, or it could not be done; the output says why',
+  },
   {
     key: 'badInput',
     name: 'bad input',
     meaning: 'the command line, a file or a device is not as it should be; one sentence says what to do',
   },
-  { key: 'untrusted', name: 'not trusted', meaning: 'as it was sealed, but the signer is not on your trust list' },
+  {
+    key: 'untrusted',
+    name: 'not trusted',
+    meaning: 'as it was sealed, but the signer is not on your trust list',
+  },
   {
     key: 'otherRules',
     name: 'other rules',

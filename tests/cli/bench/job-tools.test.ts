@@ -44,7 +44,7 @@ it('a shop with several wrenches has a station file for each, and each takes up 
   await said(() => job({ station: small, order: order('S-1'), plain: true }));
   await said(() => job({ station: large, order: order('L-1'), plain: true }));
   const resumed = (station: string, number: string) =>
-    said(() => job({ station, job: number, resume: true, plain: true }));
+    said(() => job({ station, resume: number, plain: true }));
   expect((await resumed(small, 'S-1')).value).toBe(0);
   expect((await resumed(large, 'L-1')).value).toBe(0);
   for (const [station, number] of [

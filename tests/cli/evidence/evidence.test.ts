@@ -156,7 +156,7 @@ describe('plugmark keys', () => {
     expect(await sealAgain()).toBe(2);
     expect(await onStation('keys', 'rotate', '--lost', '--because', 'the disk broke')).toBe(0);
     expect(
-      await onStation('keys', 'revoke', String(kid), '--reason', 'lost', '--because', 'the disk broke'),
+      await onStation('keys', 'revoke', String(kid), '--as', 'lost', '--because', 'the disk broke'),
     ).toBe(0);
     expect(await onStation('keys', 'list')).toBe(0);
     expect(said).toMatch(/REVOKED from .* \(lost\)/);
@@ -170,7 +170,7 @@ describe('plugmark keys', () => {
   it('of a station that was revoked signs nothing any more', async () => {
     await onStation('keys', 'list');
     const [kid] = /[\w-]{43}/.exec(said) ?? [];
-    const words = ['--reason', 'compromised', '--because', 'stolen'];
+    const words = ['--as', 'compromised', '--because', 'stolen'];
     expect(await onStation('keys', 'revoke', String(kid), '--from', 'soon', ...words)).toBe(2);
     expect(await onStation('keys', 'revoke', 'x', ...words)).toBe(2);
     expect(await onStation('keys', 'revoke', String(kid), '--from', '2026-01-01', ...words)).toBe(0);

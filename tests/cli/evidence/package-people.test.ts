@@ -129,7 +129,7 @@ describe('the file of a claim', () => {
 
   it.runIf(hasPoppler)('tells the jobs in the order in which they were opened', async () => {
     await workIn(station.data, [{ job: 'J-7', on: '2026-07-02', peaks: [27, 27, 27, 27], vehicle: VAN }]);
-    await said(() => voidJob('J-1', { ...station.scope(), by: 'Foreman One', reason: 'wrong vehicle' }));
+    await said(() => voidJob('J-1', { ...station.scope(), by: 'Foreman One', because: 'wrong vehicle' }));
     await make({ vin: VAN.vin });
     const text = poppler('pdftotext', readFileSync(join(out, 'dispute.pdf')), ['-layout', '{pdf}', '-']);
     expect(text).toMatch(/Jobs +J-1, J-3, J-7/);

@@ -146,7 +146,7 @@ describe('the trust list', () => {
     await recorded();
     expect((await readTrust(file)).keys).toEqual(list);
     const kid = keys[0]?.kid ?? '';
-    await said(() => revokeKey(kid, { ...station.scope(), reason: 'lost', because: 'test' }));
+    await said(() => revokeKey(kid, { ...station.scope(), as: 'lost', because: 'test' }));
     expect((await readTrust(file)).keys[0]?.revoked?.reason).toBe('lost');
   });
 
