@@ -110,9 +110,9 @@ export const declareStation: Declare = (program, run) => {
     ),
   )
     .option('--job <job>', 'only jobs with this in their number')
-    .option('--vin <text>', 'only vehicles with this in their VIN')
-    .option('--plate <text>', 'only vehicles with this in their plate')
-    .option('--fleet <text>', 'only vehicles with this in their fleet number')
+    .option('--vin <vin>', 'only vehicles with this in their VIN')
+    .option('--plate <plate>', 'only vehicles with this in their plate')
+    .option('--fleet <number>', 'only vehicles with this in their fleet number')
     .option('--from <date>', 'only jobs opened on this day (UTC) or later')
     .option('--to <date>', 'only jobs opened on this day (UTC) or earlier')
     .option('--open', 'only those that are still open')

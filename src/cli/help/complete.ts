@@ -15,12 +15,12 @@ const UNSAFE = /[\p{C}\p{Zl}\p{Zp}]/u;
 export async function complete(kind: string, words: readonly string[]): Promise<ExitCode> {
   const wanted = NAME_KINDS.find((one) => one === kind);
   const names = wanted === undefined ? [] : await namesOf(wanted, words).catch(() => []);
-  const safe = [...new Set(names)].filter((name) => fit(name)).slice(0, MOST);
+  const safe = [...new Set(names)].filter(isFit).slice(0, MOST);
   if (safe.length > 0) process.stdout.write(`${safe.join('\n')}\n`);
   return EXIT.done;
 }
 
-const fit = (name: string) =>
+const isFit = (name: string) =>
   name !== '' && name.length <= LONGEST && !name.startsWith('-') && !UNSAFE.test(name);
 
 async function namesOf(kind: NameKind, words: readonly string[]): Promise<readonly string[]> {

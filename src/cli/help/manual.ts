@@ -1,5 +1,5 @@
 import type { Command, Option } from 'commander';
-import { EXIT, type ExitCode } from '../terminal/exit.ts';
+import { EXIT, EXIT_TABLE, type ExitCode } from '../terminal/exit.ts';
 import { SECRETS } from '../terminal/secret.ts';
 import { type CommandNode, flattened, helpTail, treeOf } from './command-tree.ts';
 import { programVersion } from './version.ts';
@@ -40,10 +40,10 @@ function sectionsOf(root: CommandNode): readonly Section[] {
     {
       title: 'EXIT STATUS',
       parts: [
-        entry('0', 'Done; of verify: authentic, complete, signer trusted; of doctor: all is there.'),
-        entry('1', 'Failed; of verify: not authentic or not complete; of doctor: something is missing.'),
-        entry('2', 'Input or command line not as it should be; one sentence says what, and what to do.'),
-        entry('3', 'Of verify: authentic and complete, but the signer is not on the trust list.'),
+        ...EXIT_TABLE.map(({ key, name, meaning }) =>
+          entry(String(EXIT[key]), `${sentence(name)} ${sentence(meaning)}`),
+        ),
+        text('The help of each command says what its own exit codes mean.'),
       ],
     },
     {
