@@ -106,7 +106,7 @@ describe('capability', () => {
 
   it('says what is wrong with a question', async () => {
     expect(await onStation('capability', '--per', 'colour')).toBe(2);
-    expect(said).toContain('--by: expected specification, tool, technician, cylinder');
+    expect(said).toContain('Allowed choices are specification, tool, technician, cylinder');
     expect(await onStation('capability', '--vin', 'NOBODY')).toBe(0);
     expect(said).toContain('No attempt matches.');
     expect(await onStation('capability', '--from', '2026-13-01')).toBe(2);

@@ -73,7 +73,7 @@ function benchWith(wrench: Instrument, vehicle: ShopJob['vehicle'] = {}): JobOpt
   return { order, station, plain: true, quiet: true };
 }
 
-const ANSWERED = { override: 'wrench', by: 'Foreman One', reason: 'the other one is away' };
+const ANSWERED = { override: 'wrench', by: 'Foreman One', because: 'the other one is away' };
 
 describe('a wrench that a laboratory found out of tolerance', () => {
   it('opens no job until somebody answers for it by name, and none less after a look at its old certificate', async () => {
@@ -81,7 +81,7 @@ describe('a wrench that a laboratory found out of tolerance', () => {
     await assess(found());
     const refused = await problemOf(() => job(bench));
     expect(refused.code).toBe('out-of-tolerance');
-    expect(refused.message).toContain('found out on 2026-09-01 (IA-1): off by -1.1 N·m at 10 N·m');
+    expect(refused.message).toContain('out of tolerance on 2026-09-01 (IA-1): off by -1.1 N·m at 10 N·m');
     expect(refused.next).toContain('--override wrench');
   });
 

@@ -45,8 +45,8 @@ it('a shop with several wrenches has a station file for each, and each takes up 
   await said(() => job({ station: large, order: order('L-1'), plain: true }));
   const resumed = (station: string, number: string) =>
     said(() => job({ station, resume: number, plain: true }));
-  expect((await resumed(small, 'S-1')).value).toBe(0);
-  expect((await resumed(large, 'L-1')).value).toBe(0);
+  expect((await resumed(small, 'S-1')).value).toBe(5);
+  expect((await resumed(large, 'L-1')).value).toBe(5);
   for (const [station, number] of [
     [small, 'L-1'],
     [large, 'S-1'],

@@ -19,6 +19,7 @@ import { main } from '../../../src/cli/main.ts';
 import { readCheckpoint } from '../../../src/evidence/checkpoint.ts';
 import { inclusionHolds } from '../../../src/evidence/merkle.ts';
 import { withoutRules, withPlain } from '../../db/plain.ts';
+import { slowly } from '../answers.ts';
 
 let folder: string;
 /** The station as the first job left it; every test works on a copy. */
@@ -247,9 +248,11 @@ describe('plugmark verify', () => {
     writeFileSync(join(many, 'bad.record.json'), readFileSync(at(NAME), 'utf8').replace('A', 'B'));
     writeFileSync(join(many, 'none.record.json'), 'nothing');
     process.stderr.isTTY = true;
+    slowly();
     expect(await run('verify', many, ...trust)).toBe(1);
-    expect(said).toMatch(/\r\[#+\.+\] (6|16) of 22 records, \d+ s left /);
-    expect(said).toMatch(/\r\[#{30}\] 22 of 22 records, 0 s left \n/);
+    vi.mocked(performance.now).mockRestore();
+    expect(said).toMatch(/\r\u001b\[K\[#+\.+\] (6|16) of 22 records, \d+ s left/);
+    expect(said).toMatch(/\r\u001b\[K\[#{30}\] 22 of 22 records, 0 s left\r\u001b\[K/);
     expect(said).toMatch(/NOT AUTHENTIC .*bad\.record\.json: /);
     expect(said).toMatch(/UNREADABLE .*none\.record\.json: /);
     expect(said).toContain('22 records: 20 authentic, 1 unreadable, 1 not authentic');

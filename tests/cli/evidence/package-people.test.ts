@@ -25,7 +25,7 @@ describe('what a package says for people', () => {
     await workIn(station.data, [{ job: 'J-5', on: '2026-06-02', peaks: [27, 27, 27, 27], vehicle: CAR }]);
   });
   const make = (given: Partial<Parameters<typeof makePackage>[0]> = {}, since: string | null = kept) =>
-    said(() => makePackage({ ...station.scope(), out, ...(since !== null && { since }), ...given }));
+    said(() => makePackage({ ...station.scope(), out, ...(since !== null && { kept: since }), ...given }));
   const trust = () => join(station.data, 'trusted-keys.json');
   const verified = (given = {}) => said(() => verify(out, { trust: trust(), kept, ...given }));
 

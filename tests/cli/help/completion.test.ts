@@ -16,7 +16,7 @@ const BIN = fileURLToPath(new URL('../../../dist/src/cli/bin.js', import.meta.ur
 const has = (tool: string) => spawnSync(tool, ['--version']).error === undefined;
 
 /** A name that would run a command, end a string, or be a second line. */
-const hostile = (flag: string) => `$(touch ${flag})\`touch ${flag}\`"'; touch ${flag} #`;
+const HOSTILE = `$(touch was-run)\`touch was-run\`"'; touch was-run #`;
 
 /** A folder with `plugmark` on its path, a station file and a log with three jobs, one of them open. */
 let place = '';
@@ -39,7 +39,7 @@ beforeAll(async () => {
     { job: 'K-3', on: '2026-06-01', peaks: [27], closed: false },
   ]);
   const { tools, ...file } = exampleJson('station.json');
-  const odd = { ...tools[0], id: hostile(flag()) };
+  const odd = { ...tools[0], id: HOSTILE };
   writeFileSync(
     join(place, 'station.json'),
     JSON.stringify({ ...file, data: 'data', tools: [...tools, odd] }),

@@ -113,7 +113,7 @@ describe('the list of jobs', () => {
       { plate: 'ab12cd' },
       { plate: '12-C' },
       { fleet: 'bus7' },
-      { number: 'o-77' },
+      { job: 'o-77' },
     ])
       expect(matchingJobs(rows, filter)).toEqual(rows.slice(0, 1));
     expect(matchingJobs(rows, { vin: '1M8', plate: 'ZZ' })).toEqual([]);

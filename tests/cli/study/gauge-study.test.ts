@@ -155,7 +155,7 @@ describe('a gauge study with the simulated gauge, in plain lines', () => {
     expect(nothing.text).toContain('nothing was kept');
     expect(await studyEvents()).toEqual([]);
     const left = await sitting((_, n) => (n < 5 ? '0.7' : null));
-    expect(left.code).toBe(0);
+    expect(left.code).toBe(5);
     expect(left.text).toContain('GS-1: open, 4 of 12 readings are kept.');
     expect(left.text).toContain('--resume GS-1');
   });
@@ -181,7 +181,7 @@ describe('a reading that is far from what is believed, in plain lines', () => {
     const { text } = await sitting((_, n) => (n === 1 ? '0.7' : '99\nquit'));
     expect(text).toContain('GS-1: open, 1 of 12 readings are kept.');
     expect((await studyEvents()).map(({ type }) => type.slice(12))).toEqual([
-      'begun',
+      'started',
       'read',
       'read',
       'taken-back',
@@ -348,7 +348,7 @@ describe('a study that is given up', () => {
     await sitting((_, n) => (n <= 2 ? '0.7' : null));
     expect((await drop('GS-1')).text).toContain('GS-1 is given up');
     expect((await studyEvents()).map(({ type }) => type.slice(12))).toEqual([
-      'begun',
+      'started',
       'read',
       'read',
       'dropped',
