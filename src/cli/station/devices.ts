@@ -7,6 +7,7 @@ import { readProfile } from '../../../drivers/profile/file.ts';
 import { openRadio } from '../../../drivers/radio/open.ts';
 import type { Link, Radio } from '../../../drivers/radio/radio.ts';
 import { captureWriter } from '../../../drivers/replay/capture-writer.ts';
+import { fileProblem } from '../../files/file-problem.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { printJson, reasonOf } from '../answers/answer.ts';
@@ -116,12 +117,8 @@ export interface RecordOptions {
 /** Writes down all that a device sends, byte by byte, until the time is over or somebody stops it. */
 export async function record(address: string, { out, seconds }: RecordOptions): Promise<ExitCode> {
   const file = await open(out, 'wx').catch((cause: unknown) => {
-    throw new ProblemError({
-      code: 'capture-not-written',
-      where: out,
-      message: `The capture cannot be written: ${cause instanceof Error ? cause.message : String(cause)}.`,
-      next: 'Name a file that is not there yet, in a folder that you may write to.',
-    });
+    const problem = fileProblem(cause, out);
+    throw problem === null ? cause : new ProblemError({ ...problem, code: 'capture-not-written' }, { cause });
   });
   try {
     return await withRadio(async (radio) => {

@@ -45,6 +45,8 @@ export async function setup(
 ): Promise<ExitCode> {
   try {
     if (existsSync(options.station)) throw new ProblemError(fileThere(options.station));
+    // Nobody is asked for what cannot be written.
+    outputFile(options.station);
     dialogue.say(
       'A few questions about this station. Enter takes what stands in brackets; Ctrl-C leaves, and nothing is written.',
     );

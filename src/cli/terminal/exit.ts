@@ -77,7 +77,7 @@ export async function guarded(command: () => Promise<ExitCode>): Promise<ExitCod
       problemText({
         code: 'bug',
         message: `a fault in the program itself: ${text}`,
-        next: 'What was on disk is kept. Set PLUGMARK_TRACE=1 for the details that belong in a fault report.',
+        next: 'Nothing on disk is lost. Run it again with PLUGMARK_TRACE=1 and report the details.',
       }),
     );
     if (process.env['PLUGMARK_TRACE'] === '1' && error instanceof Error)

@@ -68,7 +68,7 @@ describe('what a package says for people', () => {
     );
     const { questioned } = JSON.parse((await verified({ json: true })).text);
     expect(questioned).toMatchObject([
-      { job: 'J-1', impacts: [{ assessment: 'IA-1', sort: 'out', decided: null }] },
+      { job: 'J-1', impacts: [{ impact: 'IA-1', worst: 'out', decision: null }] },
     ]);
   });
 
