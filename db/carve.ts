@@ -6,6 +6,7 @@
 import { closeSync, existsSync, fstatSync, openSync, readFileSync, readSync } from 'node:fs';
 import { z } from 'zod';
 import { leafHash } from '../src/evidence/merkle.ts';
+import type { Progress } from './attempts.ts';
 import { openDatabase } from './open.ts';
 import { type Packing, packingOf } from './packing.ts';
 
@@ -32,13 +33,14 @@ const LEAF = 0x0d;
 const MAX_BODY = 64 << 20;
 
 /** Looks through the whole file. */
-export async function carve(path: string): Promise<Carved> {
+export async function carve(path: string, watch: Progress = () => {}): Promise<Carved> {
   const packing = await newestPacking();
   const pages = pagesOf(path);
   const where = new Map<number, readonly [page: number, at: number]>();
   const notes: string[] = [];
   let last = 0;
   for (let number = 1; number <= pages.count; number++) {
+    watch(number, pages.count);
     const page = pages.read(number);
     if (page === null) continue;
     for (const at of cellsOf(page, number)) {

@@ -46,6 +46,9 @@ export function radioProblem(code: RadioProblemCode, where?: string): Problem {
   return { code, ...PROBLEMS[code], ...(where !== undefined && { where }) };
 }
 
+/** The loaders of native parts give no code when theirs is missing. */
+const NOT_BUILT = /^(Could not locate the bindings file|No native build was found)/;
+
 /** What a thrown error of the library or its native socket means. */
 export function problemFromError(error: unknown): Problem {
   const code = errorCode(error);
@@ -63,6 +66,7 @@ export function problemFromError(error: unknown): Problem {
     case 'ENETDOWN':
       return radioProblem('radio-off');
     default:
+      if (error instanceof Error && NOT_BUILT.test(error.message)) return radioProblem('radio-not-installed');
       return radioProblem('radio-failed', error instanceof Error ? error.message : String(error));
   }
 }

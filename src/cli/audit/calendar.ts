@@ -9,6 +9,8 @@ import { offBy } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { ProblemError } from '../../problem.ts';
 import type { IntervalBounds } from '../../statistics/staircase.ts';
+import { printJson } from '../answers/answer.ts';
+import { toolCalendar } from '../answers/tools.ts';
 import { now } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
@@ -25,6 +27,7 @@ export interface CalendarOptions extends Scope {
   readonly shortest: number;
   readonly longest: number;
   readonly ics?: string;
+  readonly json?: true;
 }
 
 /** Which tool must be calibrated when. Exit code 1 where one is due. */
@@ -42,18 +45,20 @@ export async function showCalendar(options: CalendarOptions): Promise<ExitCode> 
     if (lines.length === 0) throw noTools();
     const drifting = await driftingIn(stationFolder, inUse);
     const since = jobsSince(stationFolder, impactsOf(stationFolder.log.stationEntries()));
-    print([
-      ...tableOf(lines, drifting),
-      ...outOfToleranceLines(inUse),
-      ...sinceLines(since),
-      ...driftLines(drifting),
-      `Cycles: ${CYCLES_ARE}.`,
-    ]);
     if (options.ics !== undefined) {
       if (lines.every(({ due }) => due === null)) throw nothingDue();
       await writeInPlace(options.ics, icalendar(lines, stateOf(stationFolder).name, at));
-      process.stdout.write(`Written: ${safeLine(options.ics)}\n`);
     }
+    if (options.json === true) printJson(toolCalendar(at.slice(0, 10), lines, drifting, since));
+    else
+      print([
+        ...tableOf(lines, drifting),
+        ...outOfToleranceLines(inUse),
+        ...sinceLines(since),
+        ...driftLines(drifting),
+        `Cycles: ${CYCLES_ARE}.`,
+        ...(options.ics === undefined ? [] : [`Written: ${safeLine(options.ics)}`]),
+      ]);
     return lines.some(({ state }) => state === 'due' || state === 'out-of-tolerance')
       ? EXIT.failed
       : EXIT.done;

@@ -8,6 +8,8 @@ import type { StationEvent } from '../../evidence/station-event.ts';
 import { readBytes } from '../../files/input.ts';
 import { makeFolder, writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
+import { printJson } from '../answers/answer.ts';
+import type { CertificatesAnswer } from '../answers/tools.ts';
 import { stamp } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { recordStation, type StationFolder } from '../station/station.ts';
@@ -103,7 +105,7 @@ async function identityOf(
 }
 
 /** Whether all kept certificates are there, unchanged. Exit code 1 where one is not. */
-export function checkCertificates(options: Scope): Promise<ExitCode> {
+export function checkCertificates(options: Scope & { readonly json?: true }): Promise<ExitCode> {
   return withStationFolder(options, async ({ folder, log }) => {
     const kept = log
       .stationEntries()
@@ -116,25 +118,39 @@ export function checkCertificates(options: Scope): Promise<ExitCode> {
         const name = byDigest.get(digest);
         const file = join(where, name ?? digest);
         const there = name !== undefined && sha256(await readFile(file)) === digest;
-        const state = there ? 'as kept' : name === undefined ? '! MISSING' : '! CHANGED';
-        return { file, there, row: [state, certificate, serial, digest.slice(0, 16)] };
+        const state = there ? 'as-kept' : name === undefined ? 'missing' : 'changed';
+        return { certificate, serial, sha256: digest, state, file } as const;
       }),
     );
-    const bad = checked.filter(({ there }) => !there);
+    const bad = checked.filter(({ state }) => state !== 'as-kept');
+    const code = bad.length === 0 ? EXIT.done : EXIT.failed;
+    if (options.json === true) {
+      printJson({
+        form: 'plugmark/certificates-check/1',
+        certificates: checked,
+      } satisfies CertificatesAnswer);
+      return code;
+    }
     print([
       ...(checked.length === 0
         ? ['No certificate is kept yet.']
         : textTable(
             CERTIFICATE_HEAD,
-            checked.map(({ row }) => row),
+            checked.map(({ state, certificate, serial, sha256 }) => [
+              STATE_WORDS[state],
+              certificate,
+              serial,
+              sha256.slice(0, 16),
+            ]),
           )),
-      ...bad.flatMap(({ file, row: [state = ''] }) => ['', `${state}: ${safeLine(file)}`]),
+      ...bad.flatMap(({ file, state }) => ['', `${STATE_WORDS[state]}: ${safeLine(file)}`]),
       ...(bad.length === 0 ? [] : ['', AGAIN]),
     ]);
-    return bad.length === 0 ? EXIT.done : EXIT.failed;
+    return code;
   });
 }
 
+const STATE_WORDS = { 'as-kept': 'as kept', missing: '! MISSING', changed: '! CHANGED' } as const;
 const CERTIFICATE_HEAD = ['state', 'certificate', 'serial', 'SHA-256'] as const;
 const AGAIN =
   'Keep the original again: "plugmark certificates keep FILE", with --for NUMBER for a scan. The same file replaces the missing or changed one; another file is kept beside it.';

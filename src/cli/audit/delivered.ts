@@ -2,6 +2,8 @@ import { type DeliveredUnder, deliveredGaps } from '../../audit/delivered.ts';
 import { figure } from '../../report/figures.ts';
 import { shareText } from '../../report/process.ts';
 import { orThrow } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { deliveredAnswered } from '../answers/process.ts';
 import type { Asked } from '../declare/filters.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
@@ -10,7 +12,7 @@ import { print } from '../terminal/wrapped.ts';
 import { filterOf } from './ask.ts';
 
 /** Gaps of new plugs as they came out of the box, by part and lot. */
-export function showDelivered(options: Scope & Asked): Promise<ExitCode> {
+export function showDelivered(options: Scope & Asked & { readonly json?: true }): Promise<ExitCode> {
   return withStationFolder(options, ({ log: { history } }) => {
     const rows = history.attemptsOf({ ...filterOf(options), quantity: 'length' });
     const newByKey = new Map<string, boolean>();
@@ -19,7 +21,12 @@ export function showDelivered(options: Scope & Asked): Promise<ExitCode> {
       newByKey.set(key, there);
       return there;
     };
-    const { under, simulated, simulatedLeftOut } = orThrow(deliveredGaps(rows, isNew));
+    const delivered = orThrow(deliveredGaps(rows, isNew));
+    if (options.json === true) {
+      printJson(deliveredAnswered(delivered));
+      return EXIT.done;
+    }
+    const { under, simulated, simulatedLeftOut } = delivered;
     if (under.length === 0) print(['No gap of a new plug matches.']);
     if (simulated) print(['SIMULATED: this says nothing about real plugs.']);
     if (simulatedLeftOut > 0) print([`Left out: ${simulatedLeftOut} gaps of SIMULATED jobs.`]);

@@ -26,7 +26,7 @@ import { answersTo, filterOf } from './ask.ts';
 interface DisputeOptions extends Scope, Pick<Asked, 'vin' | 'plate' | 'fleet' | 'from' | 'to'> {
   readonly claim: string;
   readonly out: string;
-  readonly since?: string;
+  readonly kept?: string;
   /** Commander's reading of `--no-papers`. */
   readonly papers?: boolean;
 }
@@ -38,7 +38,7 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
     const claim = claimOf(options.claim);
     const jobs = jobsOfVehicle(stationFolder, options);
-    const since = await keptFrom(stationFolder, options.since);
+    const since = await keptFrom(stationFolder, options.kept);
     if (since === 'diverged') return EXIT.failed;
     const { name } = stateOf(stationFolder);
     const entries = stationFolder.log.stationEntries();

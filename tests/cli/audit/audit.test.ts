@@ -75,7 +75,7 @@ describe('capability', () => {
   });
 
   it('tells cylinders apart, and gaps by lot', async () => {
-    expect(await onStation('capability', '--by', 'cylinder', '--cylinder', '3')).toBe(0);
+    expect(await onStation('capability', '--per', 'cylinder', '--cylinder', '3')).toBe(0);
     expect(said).toMatch(/N·m {2}3 /);
     expect(await onStation('delivered')).toBe(0);
     expect(said).toContain('limits 0.700 to 0.800 mm');
@@ -105,8 +105,8 @@ describe('capability', () => {
   });
 
   it('says what is wrong with a question', async () => {
-    expect(await onStation('capability', '--by', 'colour')).toBe(2);
-    expect(said).toContain('--by: expected specification, tool, technician, cylinder');
+    expect(await onStation('capability', '--per', 'colour')).toBe(2);
+    expect(said).toContain('Allowed choices are specification, tool, technician, cylinder');
     expect(await onStation('capability', '--vin', 'NOBODY')).toBe(0);
     expect(said).toContain('No attempt matches.');
     expect(await onStation('capability', '--from', '2026-13-01')).toBe(2);

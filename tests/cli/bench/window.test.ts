@@ -17,7 +17,7 @@ const TYPED: WindowOptions = {
   thread: 'M14x1.25',
   seat: 'gasket',
   head: 'aluminium',
-  threads: 'dry',
+  lubrication: 'dry',
   resolution: 0.01,
   r: 1,
   atLeast: 0.95,

@@ -19,6 +19,7 @@ import { main } from '../../../src/cli/main.ts';
 import { readCheckpoint } from '../../../src/evidence/checkpoint.ts';
 import { inclusionHolds } from '../../../src/evidence/merkle.ts';
 import { withoutRules, withPlain } from '../../db/plain.ts';
+import { slowly } from '../answers.ts';
 
 let folder: string;
 /** The station as the first job left it; every test works on a copy. */
@@ -156,7 +157,7 @@ describe('plugmark keys', () => {
     expect(await sealAgain()).toBe(2);
     expect(await onStation('keys', 'rotate', '--lost', '--because', 'the disk broke')).toBe(0);
     expect(
-      await onStation('keys', 'revoke', String(kid), '--reason', 'lost', '--because', 'the disk broke'),
+      await onStation('keys', 'revoke', String(kid), '--as', 'lost', '--because', 'the disk broke'),
     ).toBe(0);
     expect(await onStation('keys', 'list')).toBe(0);
     expect(said).toMatch(/REVOKED from .* \(lost\)/);
@@ -170,7 +171,7 @@ describe('plugmark keys', () => {
   it('of a station that was revoked signs nothing any more', async () => {
     await onStation('keys', 'list');
     const [kid] = /[\w-]{43}/.exec(said) ?? [];
-    const words = ['--reason', 'compromised', '--because', 'stolen'];
+    const words = ['--as', 'compromised', '--because', 'stolen'];
     expect(await onStation('keys', 'revoke', String(kid), '--from', 'soon', ...words)).toBe(2);
     expect(await onStation('keys', 'revoke', 'x', ...words)).toBe(2);
     expect(await onStation('keys', 'revoke', String(kid), '--from', '2026-01-01', ...words)).toBe(0);
@@ -247,9 +248,11 @@ describe('plugmark verify', () => {
     writeFileSync(join(many, 'bad.record.json'), readFileSync(at(NAME), 'utf8').replace('A', 'B'));
     writeFileSync(join(many, 'none.record.json'), 'nothing');
     process.stderr.isTTY = true;
+    slowly();
     expect(await run('verify', many, ...trust)).toBe(1);
-    expect(said).toMatch(/\r\[#+\.+\] (6|16) of 22 records, \d+ s left /);
-    expect(said).toMatch(/\r\[#{30}\] 22 of 22 records, 0 s left \n/);
+    vi.mocked(performance.now).mockRestore();
+    expect(said).toMatch(/\r\u001b\[K\[#+\.+\] (6|16) of 22 records, \d+ s left/);
+    expect(said).toMatch(/\r\u001b\[K\[#{30}\] 22 of 22 records, 0 s left\r\u001b\[K/);
     expect(said).toMatch(/NOT AUTHENTIC .*bad\.record\.json: /);
     expect(said).toMatch(/UNREADABLE .*none\.record\.json: /);
     expect(said).toContain('22 records: 20 authentic, 1 unreadable, 1 not authentic');

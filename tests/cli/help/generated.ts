@@ -9,7 +9,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
-import { FORMS, type FormName, schemaOf } from '../../../src/cli/help/schema.ts';
+import { type AnyForm, FORMS, schemaOf } from '../../../src/cli/help/schema.ts';
 import { exampleFile } from '../../../src/files/input.ts';
 
 /** The parts of a JSON Schema that a table needs. */
@@ -73,7 +73,7 @@ function placeIn(words: string): { readonly node: Node; readonly without: readon
   return { node, without: without?.split(' ') ?? [] };
 }
 
-const isForm = (name: string): name is FormName => Object.hasOwn(FORMS, name);
+const isForm = (name: string): name is AnyForm => Object.hasOwn(FORMS, name);
 
 interface Row {
   readonly label: string;

@@ -15,7 +15,7 @@ import { readTrust } from '../../../src/cli/station/trust-file.ts';
 import { publicJwk } from '../../../src/evidence/jwk.ts';
 import { generate } from '../../bench/history/generate.ts';
 import { kidOf, stranger } from '../../evidence/sample-job.ts';
-import { problemOf, said } from '../answers.ts';
+import { problemOf, said, slowly } from '../answers.ts';
 import { auditStation } from '../audit/audit-station.ts';
 import { exampleJson, folder } from '../program.ts';
 
@@ -146,7 +146,7 @@ describe('the trust list', () => {
     await recorded();
     expect((await readTrust(file)).keys).toEqual(list);
     const kid = keys[0]?.kid ?? '';
-    await said(() => revokeKey(kid, { ...station.scope(), reason: 'lost', because: 'test' }));
+    await said(() => revokeKey(kid, { ...station.scope(), as: 'lost', because: 'test' }));
     expect((await readTrust(file)).keys[0]?.revoked?.reason).toBe('lost');
   });
 
@@ -207,13 +207,15 @@ it('a large log says how far it is while its jobs are listed anew and read for t
   });
   try {
     process.stderr.isTTY = true;
+    slowly();
     const stationFolder = await openStationFolder(data);
     stationFolder.log.history.technicians();
     stationFolder.log.close();
   } finally {
     process.stderr.isTTY = isTTY;
     spy.mockRestore();
+    vi.mocked(performance.now).mockRestore();
   }
-  expect(shown).toMatch(/\] 25 of 25 jobs listed anew, 0 s left \n/);
-  expect(shown).toMatch(/\] 25 of 25 jobs read for the history, 0 s left \n$/);
+  expect(shown).toMatch(/\] 25 of 25 jobs listed anew, 0 s left\r\u001b\[K/);
+  expect(shown).toMatch(/\] 25 of 25 jobs read for the history, 0 s left\r\u001b\[K$/);
 });

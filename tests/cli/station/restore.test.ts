@@ -14,7 +14,7 @@ import { folder } from '../program.ts';
 
 const station = auditStation();
 const at = (...names: string[]) => join(station.data, ...names);
-const voided = () => said(() => voidJob('J-2', { ...station.scope(), by: 'Foreman', reason: 'wrong car' }));
+const voided = () => said(() => voidJob('J-2', { ...station.scope(), by: 'Foreman', because: 'wrong car' }));
 let kept: string;
 
 beforeEach(async () => {
@@ -62,7 +62,7 @@ describe('restoring an older backup', () => {
     const first = join(folder(), 'first.db');
     await said(() => backUp(first, station.scope()));
     await said(() => restore(kept, { ...station.scope(), setAside: true }));
-    await said(() => voidJob('J-1', { ...station.scope(), by: 'Foreman', reason: 'other' }));
+    await said(() => voidJob('J-1', { ...station.scope(), by: 'Foreman', because: 'other' }));
     expect((await problemOf(() => restore(first, station.scope()))).message).toMatch(
       /the log and the backup took two courses behind entry \d+: 1 entry of the log \(J-1 void\), where the backup has 1 of its own,/,
     );

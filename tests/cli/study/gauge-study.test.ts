@@ -155,7 +155,7 @@ describe('a gauge study with the simulated gauge, in plain lines', () => {
     expect(nothing.text).toContain('Nothing was kept');
     expect(await studyEvents()).toEqual([]);
     const left = await sitting((_, n) => (n < 5 ? '0.7' : null));
-    expect(left.code).toBe(0);
+    expect(left.code).toBe(5);
     expect(left.text).toContain('GS-1: open, 4 of 12 readings are kept.');
     expect(left.text).toContain('--resume GS-1');
   });
