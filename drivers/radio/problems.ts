@@ -15,7 +15,7 @@ const PROBLEMS = {
     next: `Run plugmark on the host itself, on a machine with Bluetooth, ${SIMULATE}.`,
   },
   'radio-not-permitted': {
-    message: 'this user is not allowed to use the Bluetooth adapter.',
+    message: 'this user is not allowed to use the Bluetooth adapter',
     next: 'Give the right to the node program; plugmark doctor shows the command.',
   },
   'radio-off': {

@@ -32,7 +32,7 @@ describe('the standard input in the place of a file', () => {
     const ended = plugmark(['verify', name, ...trust], readFileSync(record));
     expect(ended.stderr).toBe('');
     expect(ended).toMatchObject({ status: 0 });
-    expect(ended.stdout).toContain('AUTHENTIC and complete');
+    expect(ended.stdout).toContain('Authentic and complete');
   });
 
   it.each([

@@ -17,7 +17,7 @@ export const doctorAnswer = answer('doctor', {
     z.strictObject({
       name: z.string(),
       state: z.enum(['good', 'warning', 'bad']),
-      found: z.string(),
+      text: z.string(),
       next: z.string().exactOptional(),
     }),
   ),

@@ -152,7 +152,7 @@ describe('the scripts', () => {
   });
 
   it('are refused for another shell', async () => {
-    expect(await problemOf(() => completion('tcsh', program()))).toMatchObject({ code: 'shell-unknown' });
+    expect(await problemOf(() => completion('tcsh', program()))).toMatchObject({ code: 'option-not-valid' });
   });
 });
 
