@@ -136,12 +136,12 @@ function cellsOf(page: Buffer, number: number): readonly number[] {
   const head = number === 1 ? 100 : 0;
   if (page[head] !== LEAF) return [];
   const count = page.readUInt16BE(head + 3);
-  const found: number[] = [];
+  const offsets: number[] = [];
   for (let i = 0; i < count && head + 10 + 2 * i <= page.length; i++) {
     const at = page.readUInt16BE(head + 8 + 2 * i);
-    if (at >= head + 8 && at < page.length) found.push(at);
+    if (at >= head + 8 && at < page.length) offsets.push(at);
   }
-  return found;
+  return offsets;
 }
 
 type Value = null | number | string | Buffer;
@@ -221,7 +221,7 @@ function varint(bytes: Buffer, at: number): { readonly value: number; readonly e
   throw new RangeError('no number of the log is so large');
 }
 
-/** Columns of `entries` in its two forms: the second one has `tells` as well, and deflates bodies. */
+/** Columns of `entries` in its two forms: the second one has `kind` as well, and deflates bodies. */
 const ENTRY_COLUMNS = [5, 6];
 
 /** Number, stream and place are the body's own: the hash covers nothing else of the row. */
@@ -231,8 +231,8 @@ function entryFrom({ values }: Row, { unpack }: Packing): CarvedEntry | null {
   const bytes = unpack(stored);
   if (!(hash instanceof Buffer) || bytes === null || !leafHash(bytes).equals(hash)) return null;
   const body = bytes.toString('utf8');
-  const place = placeSchema.safeParse(jsonIn(body));
-  return place.success ? { ...place.data, hash, body } : null;
+  const parsed = placeSchema.safeParse(jsonIn(body));
+  return parsed.success ? { ...parsed.data, hash, body } : null;
 }
 
 function jsonIn(text: string): unknown {

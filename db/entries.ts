@@ -13,14 +13,14 @@ export interface StoredEntry {
   readonly seq: number;
   readonly stream: string;
   readonly n: number;
-  readonly tells: number;
+  readonly kind: number;
   readonly hash: Uint8Array;
   /** Null where what is stored is no body. */
   readonly body: Buffer | null;
 }
 
-/** What `tells` stands for: samples alone, what opens, closes or voids a job, and all else. */
-export const TELLS = { samples: 0, other: 1, standing: 2 } as const;
+/** What an entry holds: samples alone; what opens, closes or voids a job; anything else. */
+export const KIND = { samples: 0, other: 1, status: 2 } as const;
 
 /** What the table repeats of an entry. */
 type Placed = Pick<AnyEntry, 'seq' | 'stream' | 'n'> & {
@@ -35,9 +35,9 @@ export interface EntryTable {
   put(one: Placed, hash: Uint8Array, body: string): void;
   ofStream(stream: string): readonly StoredEntry[];
   /** Those of a stream without samples. */
-  tellingOf(stream: string): readonly StoredEntry[];
+  withoutSamples(stream: string): readonly StoredEntry[];
   /** So many that say where a job stands, behind `seq`. */
-  standingAfter(seq: number, limit: number): readonly StoredEntry[];
+  statusAfter(seq: number, limit: number): readonly StoredEntry[];
   /** The last ones, the newest first. */
   newest(limit: number): readonly StoredEntry[];
   /** The newest of a stream. */
@@ -51,7 +51,7 @@ const rowSchema = z.strictObject({
   seq: z.int(),
   stream: z.string(),
   n: z.int(),
-  tells: z.int(),
+  kind: z.int(),
   hash: z.instanceof(Uint8Array),
   body: z.unknown(),
 });
@@ -61,18 +61,18 @@ export function entryTable(db: Database): EntryTable {
   const { pack, unpack } = packingOf(db);
   const some = (rest: string) =>
     db.prepare(
-      `SELECT e.seq, ifnull(s.name, '') AS stream, e.n, e.tells, e.hash, e.body FROM entries e LEFT JOIN streams s ON s.id = e.stream ${rest}`,
+      `SELECT e.seq, ifnull(s.name, '') AS stream, e.n, e.kind, e.hash, e.body FROM entries e LEFT JOIN streams s ON s.id = e.stream ${rest}`,
     );
   const lastSeq = db.prepare('SELECT coalesce(max(seq), 0) FROM entries').pluck();
   const streamId = db.prepare('SELECT id FROM streams WHERE name = ?').pluck();
   const addStream = db.prepare('INSERT INTO streams SELECT coalesce(max(id), 0) + 1, ? FROM streams');
   const lastN = db.prepare('SELECT coalesce(max(n), 0) FROM entries WHERE stream = ?').pluck();
   const insert = db.prepare(
-    'INSERT INTO entries (seq, stream, n, tells, hash, body) VALUES (?, ?, ?, ?, ?, ?)',
+    'INSERT INTO entries (seq, stream, n, kind, hash, body) VALUES (?, ?, ?, ?, ?, ?)',
   );
   const ofStream = some('WHERE s.name = ? ORDER BY e.n');
-  const tellingOf = some(`WHERE s.name = ? AND e.tells <> ${TELLS.samples} ORDER BY e.n`);
-  const standingAfter = some(`WHERE e.seq > ? AND e.tells = ${TELLS.standing} ORDER BY e.seq LIMIT ?`);
+  const withoutSamples = some(`WHERE s.name = ? AND e.kind <> ${KIND.samples} ORDER BY e.n`);
+  const statusAfter = some(`WHERE e.seq > ? AND e.kind = ${KIND.status} ORDER BY e.seq LIMIT ?`);
   const newest = some('ORDER BY e.seq DESC LIMIT ?');
   const newestOf = some('WHERE s.name = ? ORDER BY e.n DESC LIMIT 1');
   const all = some('ORDER BY e.seq');
@@ -88,11 +88,11 @@ export function entryTable(db: Database): EntryTable {
     lastOf: (stream) => z.int().parse(lastN.get(idOf(stream))),
     put: (one, hash, body) => {
       const id = idOf(one.stream) ?? Number(addStream.run(one.stream).lastInsertRowid);
-      insert.run(one.seq, id, one.n, tellsOf(one), hash, pack(body));
+      insert.run(one.seq, id, one.n, kindOf(one), hash, pack(body));
     },
     ofStream: (stream) => ofStream.all(stream).map(stored),
-    tellingOf: (stream) => tellingOf.all(stream).map(stored),
-    standingAfter: (seq, limit) => standingAfter.all(seq, limit).map(stored),
+    withoutSamples: (stream) => withoutSamples.all(stream).map(stored),
+    statusAfter: (seq, limit) => statusAfter.all(seq, limit).map(stored),
     newest: (limit) => newest.all(limit).map(stored),
     newestOf: (stream) => {
       const row = newestOf.get(stream);
@@ -106,12 +106,12 @@ export function entryTable(db: Database): EntryTable {
 }
 
 /** The entry as it was written; null where the body is not what its hash was made of, or the table says otherwise than it. */
-export function entryIn({ seq, stream, n, tells, hash, body }: StoredEntry): AnyEntry | null {
+export function entryIn({ seq, stream, n, kind, hash, body }: StoredEntry): AnyEntry | null {
   const json = body !== null && leafHash(body).equals(hash) ? parseStrictJson(body, 'entry') : null;
   const read = json?.ok === true ? readEntry(json.value) : null;
   if (read?.success !== true) return null;
   const { data: entry } = read;
-  const agrees = entry.seq === seq && entry.stream === stream && entry.n === n && tellsOf(entry) === tells;
+  const agrees = entry.seq === seq && entry.stream === stream && entry.n === n && kindOf(entry) === kind;
   return agrees ? entry : null;
 }
 
@@ -122,20 +122,20 @@ export function entryOf(stored: StoredEntry, where: string): AnyEntry {
   throw new ProblemError({
     code: 'log-damaged',
     where,
-    message: `entry ${stored.seq} of the station log is not as it was written`,
+    message: `entry ${stored.seq} of the station log was changed`,
     next: DAMAGED_NEXT,
   });
 }
 
-function tellsOf({ event }: Placed): number {
+function kindOf({ event }: Placed): number {
   switch (event.type) {
     case 'readings':
-      return TELLS.samples;
+      return KIND.samples;
     case 'job-opened':
     case 'job-closed':
     case 'job-voided':
-      return TELLS.standing;
+      return KIND.status;
     default:
-      return TELLS.other;
+      return KIND.other;
   }
 }

@@ -20,27 +20,36 @@ export function specificationsProven(
       entries.flatMap((entry) => (entry.event.type === 'job-opened' ? [[entry.seq, entry] as const] : [])),
     ),
   );
-  const made = new Map<number, CarvedEntry>();
-  if (opened.size === 0) return made;
+  const rebuilt = new Map<number, CarvedEntry>();
+  if (opened.size === 0) return rebuilt;
   let n = 0;
   for (let seq = 1; ; seq++) {
     const there = entryAt(seq);
     const entry = there ?? specificationBefore(opened.get(seq + 1), n + 1);
     if (entry === null) break;
-    if (there === null) made.set(seq, entry);
+    if (there === null) rebuilt.set(seq, entry);
     if (entry.stream === STATION_STREAM) n = entry.n;
   }
-  if (made.size === 0) return made;
-  const known: EntryAt = (seq) => entryAt(seq) ?? made.get(seq) ?? null;
+  if (rebuilt.size === 0) return rebuilt;
+  const entryOrRebuilt: EntryAt = (seq) => entryAt(seq) ?? rebuilt.get(seq) ?? null;
   const proofs = records.map(proofOf);
-  return new Map([...made].filter(([seq]) => proofs.some((proof) => proves(proof, seq, known))));
+  return new Map([...rebuilt].filter(([seq]) => proofs.some((proof) => proves(proof, seq, entryOrRebuilt))));
 }
 
 function specificationBefore(opened: AnyEntry | undefined, n: number): CarvedEntry | null {
   if (opened?.event.type !== 'job-opened') return null;
   const { v, seq, at, monoUs, event } = opened;
-  const told = { type: 'specification-recorded', specification: event.order.specification } as const;
-  return fromRecord({ v, seq: seq - 1, stream: STATION_STREAM, n, at, monoUs, by: 'station', event: told });
+  const recorded = { type: 'specification-recorded', specification: event.order.specification } as const;
+  return fromRecord({
+    v,
+    seq: seq - 1,
+    stream: STATION_STREAM,
+    n,
+    at,
+    monoUs,
+    by: 'station',
+    event: recorded,
+  });
 }
 
 /** Leaves [from, to) that a record does not hold, and the hash that its proof has for all of them. */
@@ -55,9 +64,9 @@ function proofOf({ entries, checkpoint, proof }: FromRecord): readonly Stretch[]
   const read = readCheckpoint(checkpoint, 'a checkpoint of a record');
   if (!read.ok) return [];
   const held = entries.map(({ seq }) => seq - 1).sort((a, b) => a - b);
-  const found: Stretch[] = [];
+  const stretches: Stretch[] = [];
   const visit = (from: number, to: number, indexes: readonly number[]) => {
-    if (indexes.length === 0) found.push({ from, to, hash: proof[found.length] ?? '' });
+    if (indexes.length === 0) stretches.push({ from, to, hash: proof[stretches.length] ?? '' });
     else if (to - from > 1) {
       const middle = from + 2 ** Math.ceil(Math.log2(to - from) - 1);
       const cut = indexes.findIndex((index) => index >= middle);
@@ -67,15 +76,15 @@ function proofOf({ entries, checkpoint, proof }: FromRecord): readonly Stretch[]
     }
   };
   visit(0, read.value.size, held);
-  return found;
+  return stretches;
 }
 
-function proves(proof: readonly Stretch[], seq: number, known: EntryAt): boolean {
+function proves(proof: readonly Stretch[], seq: number, entryAt: EntryAt): boolean {
   const stretch = proof.find(({ from, to }) => from < seq && seq <= to);
   if (stretch === undefined) return false;
   const leaves: Buffer[] = [];
   for (let at = stretch.from + 1; at <= stretch.to; at++) {
-    const entry = known(at);
+    const entry = entryAt(at);
     if (entry === null) return false;
     leaves.push(entry.hash);
   }

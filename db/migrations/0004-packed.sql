@@ -16,19 +16,19 @@ INSERT INTO streams (id, name)
 SELECT row_number() OVER (ORDER BY min(seq)), stream FROM entries GROUP BY stream;
 
 -- `body` is canonical JSON: as text, or one byte that names a dictionary and then raw deflate (RFC 1951). `hash` is its leaf
--- hash (RFC 9162) in the Merkle tree over all entries. `tells` is 0 for samples, 2 for what opens, closes or voids a job,
+-- hash (RFC 9162) in the Merkle tree over all entries. `kind` is 0 for samples, 2 for what opens, closes or voids a job,
 -- 1 for all else; it repeats a part of `body` for look-up, as `seq`, `stream` and `n` do.
 CREATE TABLE packed (
   seq    INTEGER PRIMARY KEY,
   stream INTEGER NOT NULL REFERENCES streams (id),
   n      INTEGER NOT NULL,
-  tells  INTEGER NOT NULL CHECK (tells IN (0, 1, 2)),
+  kind   INTEGER NOT NULL CHECK (kind IN (0, 1, 2)),
   hash   BLOB    NOT NULL CHECK (length(hash) = 32),
   body   ANY     NOT NULL CHECK (typeof(body) IN ('text', 'blob')),
   UNIQUE (stream, n)
 ) STRICT;
 
-INSERT INTO packed (seq, stream, n, tells, hash, body)
+INSERT INTO packed (seq, stream, n, kind, hash, body)
 SELECT e.seq, s.id, e.n,
   CASE json_extract(e.body, '$.event.type')
     WHEN 'readings' THEN 0

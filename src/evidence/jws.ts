@@ -16,15 +16,14 @@ export const RECORD_TYPE = 'plugmark-record+json';
 export const roleSchema = z.enum(['station', 'technician', 'countersigner']);
 export type Role = z.infer<typeof roleSchema>;
 
-const headerSchema = z.strictObject({
+export const recordHeaderSchema = z.strictObject({
   /** `Ed25519` in RFC 9864 (from memory; the package `jose` has it so too): both mean the same, nothing else is accepted. */
-  alg: z.enum(['EdDSA', 'Ed25519']),
+  alg: z.enum(['EdDSA', 'Ed25519']).describe('Two names of the same algorithm (RFC 8037, RFC 9864).'),
   typ: z.literal(RECORD_TYPE),
-  kid: z.string(),
-  jwk: publicJwkSchema,
-  role: roleSchema,
-  /** Wall clock as the signer states it; nobody else vouches for it. */
-  signedAt: z.iso.datetime({ precision: 3 }),
+  kid: z.string().describe('Thumbprint of the key (RFC 7638).'),
+  jwk: publicJwkSchema.describe('The key that signed.'),
+  role: roleSchema.describe('In what capacity it signed.'),
+  signedAt: z.iso.datetime({ precision: 3 }).describe('Wall clock as the signer states it.'),
 });
 
 const base64url = z.string().refine((text) => fromBase64url(text) !== null, 'expected strict base64url');
@@ -33,8 +32,16 @@ const base64url = z.string().refine((text) => fromBase64url(text) !== null, 'exp
 const MAX_SIGNATURES = 16;
 
 export const jwsSchema = z.strictObject({
-  payload: base64url,
-  signatures: z.array(z.strictObject({ protected: base64url, signature: base64url })).max(MAX_SIGNATURES),
+  payload: base64url.describe('What is signed: the record in canonical JSON, base64url.'),
+  signatures: z
+    .array(
+      z.strictObject({
+        protected: base64url.describe('Header of the signature: canonical JSON, base64url.'),
+        signature: base64url.describe('Ed25519 over header and payload (RFC 7515, 5.1), base64url.'),
+      }),
+    )
+    .max(MAX_SIGNATURES)
+    .describe('One for each signer.'),
 });
 export type Jws = z.infer<typeof jwsSchema>;
 
@@ -107,11 +114,11 @@ function signingInput(payload: Uint8Array, longestHeader: number): (header: stri
   };
 }
 
-function readHeader(text: string): z.infer<typeof headerSchema> | string {
+function readHeader(text: string): z.infer<typeof recordHeaderSchema> | string {
   const bytes = fromBase64url(text);
   const json = bytes === null ? null : parseStrictJson(bytes, 'header');
   if (json === null || !json.ok) return 'its header is not JSON';
-  const header = headerSchema.safeParse(json.value);
+  const header = recordHeaderSchema.safeParse(json.value);
   if (header.success) return header.data;
   const issue = header.error.issues[0];
   return issue?.path[0] === 'alg'

@@ -11,20 +11,22 @@ export const STATION_STREAM = 'station';
  */
 const entryShape = {
   v: z.literal(1),
-  seq: z.int().min(1),
-  n: z.int().min(1),
-  /** Wall clock, UTC, milliseconds. */
-  at: z.iso.datetime({ precision: 3 }),
-  /** Monotonic clock of the session, whole microseconds. */
-  monoUs: z.int().nonnegative(),
-  /** Who or what made it: a technician's name, `station`. */
-  by: z.string().min(1).max(80),
+  seq: z.int().min(1).describe('Number in the whole log, from 1: its place in the Merkle tree.'),
+  n: z.int().min(1).describe('Number within its stream, from 1.'),
+  at: z.iso.datetime({ precision: 3 }).describe('Wall clock, UTC.'),
+  monoUs: z.int().nonnegative().describe('Monotonic clock of the session, in microseconds.'),
+  by: z.string().min(1).max(80).describe("Who or what made it: a technician's name, or `station`."),
 };
 
 export const logEntrySchema = z.strictObject({
   ...entryShape,
-  stream: z.string().min(1).max(60).startsWith('job:'),
-  event: jobEventSchema,
+  stream: z
+    .string()
+    .min(1)
+    .max(60)
+    .regex(/^job:/, 'expected job: and the number of the job')
+    .describe('`job:` and the number of the job.'),
+  event: jobEventSchema.describe('What happened.'),
 });
 /** An entry of a job. */
 export type LogEntry = z.infer<typeof logEntrySchema>;
@@ -32,7 +34,7 @@ export type LogEntry = z.infer<typeof logEntrySchema>;
 export const stationEntrySchema = z.strictObject({
   ...entryShape,
   stream: z.literal(STATION_STREAM),
-  event: stationEventSchema,
+  event: stationEventSchema.describe('What happened.'),
 });
 /** An entry of the station itself. */
 export type StationEntry = z.infer<typeof stationEntrySchema>;

@@ -20,9 +20,15 @@ import { backgroundOf, type StationState, stationOf } from './station.ts';
 import { parseCanonicalJson, parseStrictJson } from './strict-json.ts';
 import { summaryOf, summarySchema } from './summary.ts';
 
+/** An hour with a tool that sends 100 samples a second takes 1.4 megabytes; a larger file is not read at all. */
+export const MAX_RECORD_BYTES = 32 << 20;
+
 export const RECORD_FORM = 'plugmark/record/1';
 
-const signerSchema = z.strictObject({ role: roleSchema.exclude(['countersigner']), kid: z.string() });
+const signerSchema = z.strictObject({
+  role: roleSchema.exclude(['countersigner']).describe('In what capacity.'),
+  kid: z.string().describe('Thumbprint of the key.'),
+});
 
 /** `no-key`: the technician has none. `not-given`: has one, and did not sign. `shop-does-without`: as the shop decided. */
 const technicianSignatureSchema = z.enum(['given', 'no-key', 'not-given', 'shop-does-without']);
@@ -48,33 +54,46 @@ export function tooLong(entries: readonly LogEntry[]): string | null {
 /** What is signed. */
 export const recordSchema = z.strictObject({
   form: z.literal(RECORD_FORM),
-  program: z.strictObject({ name: z.string().min(1).max(40), version: z.string().min(1).max(40) }),
-  station: z.string().min(1).max(80),
-  job: workOrderSchema.shape.job,
-  /** Who signs at sealing: a signature taken off, or one put in its place, shows. One of them is the station. */
+  program: z
+    .strictObject({
+      name: z.string().min(1).max(40).describe('Its name.'),
+      version: z.string().min(1).max(40).describe('Its version.'),
+    })
+    .describe('The program that sealed it.'),
+  station: z.string().min(1).max(80).describe('Name of the station.'),
+  job: workOrderSchema.shape.job.describe('Number of the job.'),
   signers: z
     .array(signerSchema)
     .refine(
       (signers) => signers.filter(({ role }) => role === 'station').length === 1,
       'expected one station',
-    ),
-  technicianSignature: technicianSignatureSchema,
-  /** What the station's own stream says of the keys, the technician and the instruments of this job. */
-  background: z.array(stationEntrySchema).min(1).max(MAX_ENTRIES),
-  /** All entries of the job's stream, from its first. */
+    )
+    .describe('Who signs at sealing, so that a signature taken off shows. One of them is the station.'),
+  technicianSignature: technicianSignatureSchema.describe(
+    'Whether the technician signed, and if not, why not.',
+  ),
+  background: z
+    .array(stationEntrySchema)
+    .min(1)
+    .max(MAX_ENTRIES)
+    .describe("The station's own entries that explain keys, technician and instruments of this job."),
   entries: z
     .array(logEntrySchema)
     .min(1)
     .max(MAX_ENTRIES)
-    .refine((entries) => attemptsIn(entries) <= MAX_ATTEMPTS, `expected at most ${MAX_ATTEMPTS} attempts`),
-  /** The log as it stood at sealing: a signed checkpoint, and the hashes that lead from the entries above to its root. */
-  log: z.strictObject({
-    checkpoint: z.string().max(1000),
-    proof: z.array(z.base64().length(44)).max(100_000),
-  }),
-  /** What the verdicts' uncertainties are made of, at the limits of the windows. */
-  budgets: z.array(budgetSchema).max(100),
-  summary: summarySchema,
+    .refine((entries) => attemptsIn(entries) <= MAX_ATTEMPTS, `expected at most ${MAX_ATTEMPTS} attempts`)
+    .describe('All entries of the job, from its first.'),
+  log: z
+    .strictObject({
+      checkpoint: z.string().max(1000).describe('The signed checkpoint of the log at sealing.'),
+      proof: z
+        .array(z.base64().length(44))
+        .max(100_000)
+        .describe('The hashes that lead from the entries to its root, base64.'),
+    })
+    .describe('What proves that these entries stand in the station log.'),
+  budgets: z.array(budgetSchema).max(100).describe('The uncertainty budget of each tool at each limit.'),
+  summary: summarySchema.describe('The result in short. Verification works it out again.'),
 });
 export type JobRecord = z.infer<typeof recordSchema>;
 

@@ -57,7 +57,10 @@ function pack() {
     .split('\n');
   const own = names.filter((name) => !name.startsWith('package/node_modules/'));
   for (const name of own)
-    assert.match(name, /^package\/(dist\/.+\.(js|sql|json|xml|jsonl|txt)|package\.json|README\.md|LICENSE)$/);
+    assert.match(
+      name,
+      /^package\/(dist\/.+\.(js|sql|json|xml|jsonl|txt|md)|package\.json|README\.md|LICENSE)$/,
+    );
   for (const name of ['dist/src/cli/bin.js', 'README.md', 'LICENSE'])
     assert(own.includes(`package/${name}`), name);
   assert(

@@ -82,15 +82,15 @@ describe('the doctor', () => {
     const { value, text } = await said(() => doctor({ station: path, json: true }));
     expect(value).toBe(1);
     const found = JSON.parse(text).findings.find(({ name }: Finding) => name === 'station');
-    expect(found).toMatchObject({ state: 'bad', found: expect.stringContaining('station.json: form') });
+    expect(found).toMatchObject({ state: 'bad', text: expect.stringContaining('station.json: form') });
   });
 
   it.each([true, false])('gives every line a word and a symbol (ascii %s)', (ascii) => {
     const lines = findingLines(
       [
-        { name: 'a', state: 'good', found: 'x' },
-        { name: 'bc', state: 'warning', found: 'y\u001b[2J', next: 'do' },
-        { name: 'd', state: 'bad', found: 'z', next: 'do' },
+        { name: 'a', state: 'good', text: 'x' },
+        { name: 'bc', state: 'warning', text: 'y\u001b[2J', next: 'do' },
+        { name: 'd', state: 'bad', text: 'z', next: 'do' },
       ],
       ascii,
     );
@@ -122,7 +122,7 @@ describe('the log and the key', () => {
       {
         name: 'log',
         state: 'warning',
-        found: expect.stringContaining('600 MB, more than the 500 MB'),
+        text: expect.stringContaining('600 MB, more than the 500 MB'),
         next: expect.stringContaining('plugmark log check'),
       },
     ]);
@@ -156,14 +156,14 @@ describe('the log and the key', () => {
       expect.objectContaining({
         name: 'log',
         state: 'bad',
-        found: expect.stringContaining(join(data, 'station.db')),
+        text: expect.stringContaining(join(data, 'station.db')),
       }),
     ]);
     expect(readdirSync(data)).toEqual(['station.db']);
   });
 
   it('the database itself is tried in an empty folder', async () => {
-    expect(await databaseFinding()).toMatchObject({ state: 'good', found: expect.stringContaining('FULL') });
+    expect(await databaseFinding()).toMatchObject({ state: 'good', text: expect.stringContaining('FULL') });
   });
 });
 
@@ -243,7 +243,7 @@ describe('machine, clock and terminal', () => {
   });
 
   it.each<[string, Partial<ClockFacts>, readonly Finding['state'][]]>([
-    ['kept by the network', { synchronised: true }, ['good', 'good']],
+    ['synchronised by the network', { synchronised: true }, ['good', 'good']],
     ['not synchronised', { synchronised: false }, ['good', 'warning']],
     ['nobody to ask', {}, ['good']],
     ['stepped while watched', { driftMs: -900 }, ['warning']],

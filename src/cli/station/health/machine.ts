@@ -16,29 +16,29 @@ export function nodeFinding(version: string): Finding {
 
 /** `folder` need not be there yet. */
 export function diskFinding(folder: string): Finding {
-  const place = nearest(folder);
+  const existing = nearest(folder);
   try {
-    accessSync(place, constants.W_OK);
+    accessSync(existing, constants.W_OK);
   } catch {
     return bad(
       'disk',
-      `${place} may not be written to`,
+      `${existing} may not be written to`,
       'Change its rights, or name another folder under "data".',
     );
   }
-  const { bavail, bsize } = statfsSync(place);
-  return roomFinding(bavail * bsize, place);
+  const { bavail, bsize } = statfsSync(existing);
+  return roomFinding(bavail * bsize, existing);
 }
 
-export function roomFinding(freeBytes: number, place: string): Finding {
-  const found = `${Math.floor(freeBytes / MB)} MB free at ${place}`;
-  if (freeBytes >= LOW_BYTES) return good('disk', found);
-  const next = 'Make room; the log grows with every job and is never shortened.';
-  return freeBytes < TOO_LOW_BYTES ? bad('disk', found, next) : warning('disk', found, next);
+export function roomFinding(freeBytes: number, location: string): Finding {
+  const text = `${Math.floor(freeBytes / MB)} MB free at ${location}`;
+  if (freeBytes >= LOW_BYTES) return good('disk', text);
+  const next = 'Free some space. The log grows with every job.';
+  return freeBytes < TOO_LOW_BYTES ? bad('disk', text, next) : warning('disk', text, next);
 }
 
 function nearest(folder: string): string {
-  let place = folder;
-  while (!existsSync(place) && dirname(place) !== place) place = dirname(place);
-  return place;
+  let at = folder;
+  while (!existsSync(at) && dirname(at) !== at) at = dirname(at);
+  return at;
 }
