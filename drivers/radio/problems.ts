@@ -6,7 +6,7 @@ const SIMULATE = 'or run with the simulated tools';
 
 const PROBLEMS = {
   'radio-not-installed': {
-    message: 'the Bluetooth part of plugmark is not installed on this machine.',
+    message: 'the Bluetooth part of plugmark is not installed on this machine',
     next: `Install plugmark again, ${SIMULATE}.`,
   },
   'radio-no-bluetooth': {
@@ -15,7 +15,7 @@ const PROBLEMS = {
     next: `Run plugmark on the host itself, on a machine with Bluetooth, ${SIMULATE}.`,
   },
   'radio-not-permitted': {
-    message: 'this user is not allowed to use the Bluetooth adapter.',
+    message: 'this user is not allowed to use the Bluetooth adapter',
     next: 'Give the right to the node program; plugmark doctor shows the command.',
   },
   'radio-off': {

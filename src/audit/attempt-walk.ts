@@ -252,9 +252,9 @@ function stagesOf(
     const { pull: number } = attempt.pull;
     if (restarts.some(({ pull }) => pull >= before && pull < number)) stage = start;
     before = number;
-    const found = stage;
+    const at = stage;
     if (basis.firstTorqueWindow !== null) stage = stageAfter(stage, attempt);
-    return found;
+    return at;
   });
 }
 

@@ -83,7 +83,7 @@ describe('what makes a verdict defensible on paper', () => {
 
   it('names who answered for an instrument that was out of date', () => {
     expect(model.exceptions[0]?.what).toBe(
-      'wrench used although its calibration ran out on 2026-04-30. Answered for by A. Foreman: no other wrench.',
+      'wrench used although its calibration expired on 2026-04-30. Answered for by A. Foreman: no other wrench.',
     );
   });
 

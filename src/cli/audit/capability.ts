@@ -75,8 +75,8 @@ const firstsOf = (groups: readonly ProcessGroup[]) =>
   groups.reduce((sum, { notOkAtWorst }) => sum + notOkAtWorst.n, 0);
 
 function groupingOf(text: string): Grouping {
-  const found = GROUPINGS.find((one) => one === text);
-  if (found !== undefined) return found;
+  const grouping = GROUPINGS.find((one) => one === text);
+  if (grouping !== undefined) return grouping;
   throw new ProblemError({
     code: 'option-not-valid',
     where: '--by',

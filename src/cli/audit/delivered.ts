@@ -13,15 +13,15 @@ import { filterOf } from './ask.ts';
 export function showDelivered(options: Scope & Asked): Promise<ExitCode> {
   return withStationFolder(options, ({ log: { history } }) => {
     const rows = history.attemptsOf({ ...filterOf(options), quantity: 'length' });
-    const known = new Map<string, boolean>();
+    const newByKey = new Map<string, boolean>();
     const isNew = (key: string) => {
-      const there = known.get(key) ?? history.setupOf(key).plug.condition !== 'used';
-      known.set(key, there);
+      const there = newByKey.get(key) ?? history.setupOf(key).plug.condition !== 'used';
+      newByKey.set(key, there);
       return there;
     };
     const { under, simulated, simulatedLeftOut } = orThrow(deliveredGaps(rows, isNew));
     if (under.length === 0) print(['No gap of a new plug matches.']);
-    if (simulated) print(['SIMULATED: these say nothing about any plug.']);
+    if (simulated) print(['SIMULATED: this says nothing about real plugs.']);
     if (simulatedLeftOut > 0) print([`Left out: ${simulatedLeftOut} gaps of SIMULATED jobs.`]);
     for (const one of under) print(deliveredLines(one));
     return EXIT.done;
@@ -59,7 +59,7 @@ function deliveredLines({ lowerLimit, upperLimit, lots }: DeliveredUnder): reado
     ...textTable(head, cells),
     ...(lots.some(({ n, measured }) => measured < n)
       ? [
-          'Plugs that were not measured were tried with wires; at worst: were those out that wires could not decide on.',
+          'Plugs not measured were tried with wires. "At worst" counts those as out of gap that wires could not decide.',
         ]
       : []),
   ];

@@ -142,13 +142,13 @@ const spaced = (lines: readonly string[]) => (lines.length === 0 ? [] : ['', ...
 function itemOf({ assessment, items }: ImpactAssessment, number: string): ItemState {
   const wanted = number.toUpperCase();
   const exact = items.filter(({ job }) => job === number);
-  const found = exact.length > 0 ? exact : items.filter(({ job }) => job.toUpperCase().includes(wanted));
-  const [only, ...others] = found;
+  const matching = exact.length > 0 ? exact : items.filter(({ job }) => job.toUpperCase().includes(wanted));
+  const [only, ...others] = matching;
   if (only !== undefined && others.length === 0) return only;
   const message =
     only === undefined
       ? `job ${safeLine(number)} is not among the jobs that this impact assessment touches`
-      : `${safeLine(number)} may mean ${found.map(({ job }) => safeLine(job)).join(' or ')}`;
+      : `${safeLine(number)} may mean ${matching.map(({ job }) => safeLine(job)).join(' or ')}`;
   const next = `List them with "plugmark impact show ${assessment}".`;
   throw new ProblemError({ code: 'item-unknown', where: assessment, message, next });
 }

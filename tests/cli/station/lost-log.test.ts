@@ -40,13 +40,17 @@ describe('a station whose log is gone', () => {
       expect(await problemOf(one)).toMatchObject({
         code: 'log-missing',
         where: log(),
-        message: `this station had a log; it is ${how} (keys, a trust list are still here)`,
+        message: `the log of this station is ${how} (keys, a trust list are still here)`,
         next: expect.stringMatching(/restore.*recover.*another folder/),
       });
     expect(readdirSync(station.data, { recursive: true })).toEqual(before);
     expect(readFileSync(join(station.data, 'trusted-keys.json'))).toEqual(trust);
     expect((await stationHealth(station.data)).findings).toEqual([
-      expect.objectContaining({ name: 'log', state: 'bad', found: expect.stringContaining('had a log') }),
+      expect.objectContaining({
+        name: 'log',
+        state: 'bad',
+        text: expect.stringContaining('the log of this station is'),
+      }),
     ]);
   });
 
@@ -92,7 +96,7 @@ describe('a station whose log is gone', () => {
     writeFileSync(join(station.data, 'keys', `station.${kid}.pem`), 'x');
     expect((await stationHealth(station.data)).findings.at(-1)).toMatchObject({
       state: 'warning',
-      found: expect.stringContaining(kid),
+      text: expect.stringContaining(kid),
     });
   });
 });
@@ -164,8 +168,8 @@ describe('the trust list', () => {
 it('the file of the station’s key is missing: where it comes from is said, not to make another', async () => {
   rmSync(join(station.data, 'keys'), { recursive: true });
   const missing = {
-    message: expect.stringContaining('its file is missing'),
-    next: expect.stringMatching(/^Put it there from your copy/),
+    message: expect.stringContaining('the file of the station key is missing'),
+    next: expect.stringMatching(/^Put it back from your copy/),
   };
   expect(await problemOf(() => openStation('Example bay', station.data, stamp))).toMatchObject(missing);
   expect((await stationHealth(station.data)).findings[1]).toMatchObject({ state: 'bad', next: missing.next });
