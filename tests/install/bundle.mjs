@@ -10,6 +10,11 @@ const AT_INSTALLATION = ['preinstall', 'install', 'postinstall'];
 
 const json = (path) => JSON.parse(readFileSync(new URL(path, ROOT), 'utf8'));
 
+const { bundleDependencies, dependencies, optionalDependencies } = json('package.json');
+for (const name of Object.keys({ ...dependencies, ...optionalDependencies }))
+  if (!bundleDependencies.includes(name))
+    throw new Error(`package.json: ${name} belongs into bundleDependencies as well`);
+
 for (const [path, { inBundle, version }] of Object.entries(json('package-lock.json').packages)) {
   if (inBundle !== true) continue;
   const file = `${path}/package.json`;

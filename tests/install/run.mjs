@@ -57,7 +57,10 @@ function pack() {
     .split('\n');
   const own = names.filter((name) => !name.startsWith('package/node_modules/'));
   for (const name of own)
-    assert.match(name, /^package\/(dist\/.+\.(js|sql|json|xml|jsonl|txt)|package\.json|README\.md|LICENSE)$/);
+    assert.match(
+      name,
+      /^package\/(dist\/.+\.(js|sql|json|xml|jsonl|txt|md)|package\.json|README\.md|LICENSE)$/,
+    );
   for (const name of ['dist/src/cli/bin.js', 'README.md', 'LICENSE'])
     assert(own.includes(`package/${name}`), name);
   assert(
@@ -122,7 +125,7 @@ function use({ plugmark, home }) {
   const findings = Object.fromEntries(JSON.parse(stdout).findings.map((one) => [one.name, one]));
   assert.equal(findings.node?.state, 'good');
   assert.equal(findings.database?.state, 'good');
-  assert.doesNotMatch(findings.bluetooth?.found ?? '', /not installed/);
+  assert.doesNotMatch(findings.bluetooth?.text ?? '', /not installed/);
   checked('plugmark doctor: Node, SQLite and the Bluetooth part are there');
   const demo = plugmark('demo', '--fast');
   assert.equal(demo.status, 0, demo.stderr);
@@ -142,7 +145,7 @@ function verified(plugmark, home) {
       `plugmark-demo/${record}`,
     );
     assert.equal(status, 0, stdout);
-    assert.match(stdout, /AUTHENTIC and complete/);
+    assert.match(stdout, /Authentic and complete/);
   }
   checked(`plugmark verify: ${records.length} record(s) authentic and complete`);
 }
@@ -178,9 +181,9 @@ function refusals({ plugmark, on, prefix }) {
   const { status, stdout } = plugmark('doctor', '--json');
   const found = JSON.parse(stdout).findings.find(({ name }) => name === 'bluetooth');
   assert.deepEqual({ status, state: found.state }, { status: 0, state: 'warning' });
-  assert.match(found.found, /not installed/);
+  assert.match(found.text, /not installed/);
   assert.match(plugmark('demo', '--fast').stdout, /not installed .* joined without Bluetooth/);
-  checked(`without its Bluetooth part: "${found.found} ${found.next}"`);
+  checked(`without its Bluetooth part: "${found.text} ${found.next}"`);
 }
 
 /** A Node on this machine that plugmark does not run on. */

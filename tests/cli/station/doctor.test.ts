@@ -200,6 +200,15 @@ describe('Bluetooth', () => {
     expect(rights?.next).toContain("sudo setcap cap_net_raw,cap_net_admin+eip '/opt/node 20/bin/node'");
   });
 
+  it('names the group that may use it where the Debian package runs', () => {
+    const [, rights] = radioFindings({ ...fine, permitted: false, node: '/usr/lib/plugmark/node' }, [
+      'wrench',
+    ]);
+    expect(rights?.next).toBe(
+      'Add this user to the group plugmark, and log in again: sudo adduser "$USER" plugmark',
+    );
+  });
+
   it('reads the rights of the process as the kernel writes them: bits 12 and 13', () => {
     expect(permittedBy('Name:\tnode\nCapEff:\t0000000000003000\n')).toBe(true);
     expect(permittedBy('CapEff:\t000001fffeffffff\n')).toBe(true);
