@@ -11,22 +11,29 @@ export const printJson = (value: unknown): void => void process.stdout.write(jso
 export const time = z.iso.datetime();
 export const day = z.iso.date();
 export const count = z.int().nonnegative();
-export const quantity = z.enum(['torque', 'length']);
-/** As UCUM writes it. Where an answer may be about torque or gap, its figures stand in this unit. */
-export const unit = z.enum(['N.m', 'mm']);
+export const quantity = z.enum(['torque', 'length']).describe('Torque or gap.');
+/** Where an answer may be about torque or gap, its figures are in this unit. */
+export const unit = z.enum(['N.m', 'mm']).describe('Unit of the figures, as UCUM writes it.');
 export type AnswerUnit = z.infer<typeof unit>;
 export const unitOf = (of: z.infer<typeof quantity>): AnswerUnit => (of === 'torque' ? 'N.m' : 'mm');
 
-export const jobState = z.enum(['open', 'complete', 'incomplete', 'void']);
+export const jobState = z
+  .enum(['open', 'complete', 'incomplete', 'void'])
+  .describe('Open, closed with all proven, closed with work open, or declared void.');
 
 /** Why there is no figure. */
-export const reason = z.strictObject({ code: z.string(), message: z.string() });
+export const reason = z.strictObject({
+  code: z.string().describe('Code of the reason.'),
+  message: z.string().describe('The reason in words.'),
+});
 export const reasonOf = ({ code, message }: z.infer<typeof reason>) => ({ code, message });
 
 export const vehicle = {
-  vin: z.string().nullable(),
-  plate: z.string().nullable(),
-  fleet: z.string().nullable(),
+  vin: z.string().nullable().describe('VIN of the vehicle; null where none was given.'),
+  plate: z.string().nullable().describe('Its plate; null where none was given.'),
+  fleet: z.string().nullable().describe('Its fleet number; null where none was given.'),
 };
 
-export const decision = z.enum(['recall', 'inform', 'accept', 'redone']);
+export const decision = z
+  .enum(['recall', 'inform', 'accept', 'redone'])
+  .describe('What was decided: call the vehicle back, its owner was told, leave it as it is, or done again.');

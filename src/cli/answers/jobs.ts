@@ -13,65 +13,86 @@ import { judgementSchema } from '../../metrology/judgement.ts';
 import { answer, count, day, decision, jobState, quantity, time, unit, unitOf, vehicle } from './answer.ts';
 
 const impact = z.strictObject({
-  impact: z.string(),
-  worst: z.enum(['doubtful', 'out']),
-  /** Null while nobody decided. */
-  decision: decision.nullable(),
+  impact: z.string().describe('Number of the impact assessment.'),
+  worst: z
+    .enum(['doubtful', 'out'])
+    .describe('The worst of its attempts: too near a limit to tell, or beyond it.'),
+  decision: decision.nullable().describe('What was decided last for this job; null while nobody decided.'),
 });
 
 const askedJob = z.strictObject({
-  job: z.string(),
+  job: z.string().describe('Number of the job.'),
   state: jobState,
-  openedAt: time,
-  lastAt: time,
+  openedAt: time.describe('When it was opened.'),
+  lastAt: time.describe('When its last entry was written.'),
   ...vehicle,
-  technicians: z.array(z.string()),
-  tools: z.array(z.string()),
-  parts: z.array(z.string()),
-  attempts: count,
-  proofs: count,
-  simulated: z.boolean(),
-  /** What needs an explanation, each a sentence. */
-  exceptions: z.array(z.string()),
+  technicians: z.array(z.string()).describe('Who worked on it, by name.'),
+  tools: z.array(z.string()).describe('Tools that were used, each by name and serial number.'),
+  parts: z.array(z.string()).describe('Plugs that were fitted, each by part number and lot.'),
+  attempts: count.describe('How many pulls and gap readings it has.'),
+  proofs: count.describe('How many of these prove torque or gap of a plug that is in the engine.'),
+  simulated: z.boolean().describe('Tools were simulated: nothing is proven about any engine.'),
+  exceptions: z.array(z.string()).describe('What needs an explanation, each a sentence.'),
 });
 
 const askedAttempt = z.strictObject({
-  at: time,
-  job: z.string(),
-  entry: count,
-  cylinder: z.int().min(1),
+  at: time.describe('When it was made.'),
+  job: z.string().describe('Number of the job.'),
+  entry: count.describe('Number of the log entry that gave it to its cylinder.'),
+  cylinder: z.int().min(1).describe('The cylinder.'),
   quantity,
   unit,
-  number: count,
-  kind: z.string(),
-  reading: z.number().nullable(),
-  value: z.number().nullable(),
-  expandedUncertainty: z.number().nullable(),
-  lowerLimit: z.number(),
-  upperLimit: z.number(),
-  result: z.enum(['OK', 'NotOK', 'NotDecidable']).nullable(),
-  side: z.enum(['inside', 'low', 'high']).nullable(),
-  censored: z.enum(['cut', 'saturated', 'undecided', 'bounded']).nullable(),
-  first: z.boolean(),
-  last: z.boolean(),
-  tool: z.string(),
-  serial: z.string().nullable(),
-  certificate: z.string().nullable(),
-  technician: z.string(),
-  part: z.string(),
-  lot: z.string().nullable(),
+  number: count.describe('Number of the pull within the job, or of the reading.'),
+  kind: z.string().describe('What the pull was; `gap` for a gap reading.'),
+  reading: z.number().nullable().describe('What the tool read; null for wires.'),
+  value: z
+    .number()
+    .nullable()
+    .describe(
+      'At the plug, corrected; of a pull that was cut or saturated what it came to at least. Null where there is none.',
+    ),
+  expandedUncertainty: z.number().nullable().describe('U of the value; null where there is none.'),
+  lowerLimit: z.number().describe('Lower limit of the specification.'),
+  upperLimit: z.number().describe('Upper limit of the specification.'),
+  result: z
+    .enum(['OK', 'NotOK', 'NotDecidable'])
+    .nullable()
+    .describe('The verdict, in the words of OPC 40001-101; null where it was not judged.'),
+  side: z
+    .enum(['inside', 'low', 'high'])
+    .nullable()
+    .describe('On which side of the acceptance zone it lies; null where it was not judged.'),
+  censored: z
+    .enum(['cut', 'saturated', 'undecided', 'bounded'])
+    .nullable()
+    .describe(
+      'Why it has no value of its own: its samples broke off, it was at the end of the scale, nobody said what it was, or wires gave bounds only. Null where it has one.',
+    ),
+  first: z.boolean().describe('The first attempt on its plug.'),
+  last: z.boolean().describe('The attempt that counts for the plug that is in the engine.'),
+  tool: z.string().describe('Name of the tool.'),
+  serial: z.string().nullable().describe('Serial number of the tool; null where it has none.'),
+  certificate: z
+    .string()
+    .nullable()
+    .describe('Number of the certificate in force; null where there was none.'),
+  technician: z.string().describe('Who worked on the job then.'),
+  part: z.string().describe('Part number of the plug.'),
+  lot: z.string().nullable().describe('Lot of the plug; null where none was given.'),
   ...vehicle,
-  specificationKey: z.string(),
-  simulated: z.boolean(),
-  voided: z.boolean(),
-  exceptions: z.array(z.string()),
+  specificationKey: z.string().describe('The same for the same engine, thread, seat and specification.'),
+  simulated: z.boolean().describe('A tool was simulated: nothing is proven about any engine.'),
+  voided: z.boolean().describe('The job was declared void and proves nothing.'),
+  exceptions: z.array(z.string()).describe('What needs an explanation, each a sentence.'),
 });
 
-/** Jobs, or attempts with `--attempts`. */
 export const askAnswer = answer('ask', {
-  jobs: z.array(askedJob).exactOptional(),
-  attempts: z.array(askedAttempt).exactOptional(),
-});
+  jobs: z.array(askedJob).exactOptional().describe('The jobs; not with `--attempts`.'),
+  attempts: z
+    .array(askedAttempt)
+    .exactOptional()
+    .describe('Their pulls and gap readings; with `--attempts` only.'),
+}).describe('What "plugmark ask --json" prints.');
 
 export const askedJobs = (jobs: readonly JobAnswer[]): z.infer<typeof askAnswer> => ({
   form: 'plugmark/ask/1',
@@ -123,17 +144,19 @@ export const askedAttempts = (rows: readonly AttemptRow[]): z.infer<typeof askAn
 });
 
 export const jobsListAnswer = answer('jobs-list', {
-  jobs: z.array(
-    z.strictObject({
-      job: z.string(),
-      state: jobState,
-      openedAt: time,
-      lastAt: time,
-      ...vehicle,
-      impacts: z.array(impact),
-    }),
-  ),
-});
+  jobs: z
+    .array(
+      z.strictObject({
+        job: z.string().describe('Number of the job.'),
+        state: jobState,
+        openedAt: time.describe('When it was opened.'),
+        lastAt: time.describe('When its last entry was written.'),
+        ...vehicle,
+        impacts: z.array(impact).describe('Impact assessments that touch it.'),
+      }),
+    )
+    .describe('The jobs, the latest first.'),
+}).describe('What "plugmark jobs --json" prints.');
 
 export const listedJobs = (
   rows: readonly JobRow[],
@@ -150,43 +173,77 @@ const impactsOn = (job: string, impacts: readonly ImpactAssessment[]): z.infer<t
     decision: item.decided.at(-1)?.decision ?? null,
   }));
 
-const step = z.enum(['todo', 'again', 'ask', 'done', 'settled']);
+const step = z
+  .enum(['todo', 'again', 'ask', 'done', 'settled'])
+  .describe(
+    'Nothing yet, not proven and to be done again, waits for an answer, proven OK, or not proven and left so by somebody who answers for it.',
+  );
 
 export const jobsShowAnswer = answer('jobs-show', {
-  job: z.string(),
+  job: z.string().describe('Number of the job.'),
   state: jobState,
-  openedAt: time,
-  lastAt: time,
+  openedAt: time.describe('When it was opened.'),
+  lastAt: time.describe('When its last entry was written.'),
   ...vehicle,
-  technician: z.string(),
-  sessions: count,
-  entries: count,
-  simulated: z.boolean(),
-  handedOver: z.array(z.strictObject({ at: time, from: z.string(), to: z.string() })),
-  cylinders: z.array(
-    z.strictObject({
-      cylinder: z.int().min(1),
-      gap: z.strictObject({
-        step,
-        readings: count,
-        gapMm: z.number().nullable(),
-        last: judgementSchema.nullable(),
+  technician: z.string().describe('Who answers for it now.'),
+  sessions: count.describe('How many times work on it was started.'),
+  entries: count.describe('How many entries of the log are about it.'),
+  simulated: z.boolean().describe('Tools were simulated: nothing is proven about any engine.'),
+  handedOver: z
+    .array(
+      z.strictObject({
+        at: time.describe('When.'),
+        from: z.string().describe('Who gave it.'),
+        to: z.string().describe('Who took it over.'),
       }),
-      torque: z.strictObject({
-        step,
-        pulls: count,
-        peakNm: z.number().nullable(),
-        last: judgementSchema.nullable(),
+    )
+    .describe('From whom to whom it was handed over, the earliest first.'),
+  cylinders: z
+    .array(
+      z.strictObject({
+        cylinder: z.int().min(1).describe('The cylinder.'),
+        gap: z
+          .strictObject({
+            step,
+            readings: count.describe('How many gap readings it has.'),
+            gapMm: z
+              .number()
+              .nullable()
+              .describe('The last gap that was judged, in mm; null where there is none.'),
+            last: judgementSchema.nullable().describe('The verdict on it, in mm; null where there is none.'),
+          })
+          .describe('Its gap.'),
+        torque: z
+          .strictObject({
+            step,
+            pulls: count.describe('How many pulls it has.'),
+            peakNm: z
+              .number()
+              .nullable()
+              .describe('The last peak that was judged, in N·m; null where there is none.'),
+            last: judgementSchema.nullable().describe('The verdict on it, in N·m; null where there is none.'),
+          })
+          .describe('Its torque.'),
       }),
-    }),
-  ),
-  /** What is still to do, each a sentence. */
-  open: z.array(z.string()),
-  questions: z.array(z.strictObject({ pull: count, cylinder: z.int().min(1), kind: z.string() })),
-  notes: z.array(z.string()),
-  voided: z.strictObject({ by: z.string(), because: z.string() }).nullable(),
-  impacts: z.array(impact),
-});
+    )
+    .describe('Each cylinder of the job.'),
+  open: z.array(z.string()).describe('What is still to do, each a sentence.'),
+  questions: z
+    .array(
+      z.strictObject({
+        pull: count.describe('Number of the pull that is asked about.'),
+        cylinder: z.int().min(1).describe('The cylinder.'),
+        kind: z.string().describe('What is asked.'),
+      }),
+    )
+    .describe('Questions that nobody has answered yet.'),
+  notes: z.array(z.string()).describe('What a reader should know about the figures, each a sentence.'),
+  voided: z
+    .strictObject({ by: z.string().describe('Who declared it void.'), because: z.string().describe('Why.') })
+    .nullable()
+    .describe('Who declared it void and why; null where nobody did.'),
+  impacts: z.array(impact).describe('Impact assessments that touch it.'),
+}).describe('What "plugmark jobs show --json" prints.');
 
 export const shownJob = (
   state: JobState,
@@ -231,19 +288,25 @@ function cylinderOf({ cylinder, gap, gaps, torque, pulls }: CylinderState) {
 }
 
 export const retentionAnswer = answer('retention', {
-  today: day,
-  rule: retentionSchema,
-  jobs: z.array(
-    z.strictObject({
-      job: z.string(),
-      state: jobState,
-      lastOn: day,
-      until: day,
-      standing: z.enum(['must', 'held', 'may']),
-      because: z.string().nullable(),
-    }),
-  ),
-});
+  today: day.describe('The day that is taken as today.'),
+  rule: retentionSchema.describe("The shop's own retention time."),
+  jobs: z
+    .array(
+      z.strictObject({
+        job: z.string().describe('Number of the job.'),
+        state: jobState,
+        lastOn: day.describe('The day of its last entry.'),
+        until: day.describe('The last day on which it must be kept.'),
+        standing: z
+          .enum(['must', 'held', 'may'])
+          .describe(
+            'It must be kept, its time is over but something still rests on it, or it need not be kept.',
+          ),
+        because: z.string().nullable().describe('What still rests on it; null where nothing does.'),
+      }),
+    )
+    .describe('What the rule says of each job.'),
+}).describe('What "plugmark retention --json" prints.');
 
 export const retained = (
   today: string,

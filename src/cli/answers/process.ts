@@ -10,13 +10,12 @@ import type { Proportion } from '../../statistics/proportion.ts';
 import { answer, count, quantity, reason, reasonOf, time, unit, unitOf } from './answer.ts';
 
 const proportion = z.strictObject({
-  count,
-  n: count,
-  /** Null of nothing. */
-  share: z.number().nullable(),
-  from: z.number(),
-  to: z.number(),
-  confidence: z.number(),
+  count: count.describe('How many.'),
+  n: count.describe('Of how many.'),
+  share: z.number().nullable().describe('The share, 0 to 1; null of nothing.'),
+  from: z.number().describe('Lower end of its confidence interval.'),
+  to: z.number().describe('Upper end of its confidence interval.'),
+  confidence: z.number().describe('Confidence of the interval, 0 to 1.'),
 });
 const proportionOf = ({ count: some, n, share, from, to, confidence }: Proportion) => ({
   count: some,
@@ -27,56 +26,84 @@ const proportionOf = ({ count: some, n, share, from, to, confidence }: Proportio
   confidence,
 });
 
-const estimate = z.strictObject({ value: z.number(), from: z.number(), to: z.number() });
+const estimate = z.strictObject({
+  value: z.number().describe('The index.'),
+  from: z.number().describe('Lower end of its confidence interval.'),
+  to: z.number().describe('Upper end of its confidence interval.'),
+});
 const series = z.strictObject({
-  n: count,
-  mean: z.number().nullable(),
-  standardDeviation: z.number().nullable(),
+  n: count.describe('How many values there are.'),
+  mean: z.number().nullable().describe('Their mean; null without any.'),
+  standardDeviation: z.number().nullable().describe('Their standard deviation; null of fewer than two.'),
   capability: z
     .strictObject({
-      n: count,
-      confidence: z.number(),
-      sigmaWithin: z.number(),
-      sigmaOverall: z.number(),
-      cp: estimate.nullable(),
-      cpk: estimate,
-      pp: estimate.nullable(),
-      ppk: estimate,
-      /** Fewer readings than the hundred that are usual. */
-      fewerThanUsual: z.boolean(),
-      /** The readings are in steps that are wide against their spread. */
-      coarse: z.boolean(),
+      n: count.describe('How many values the indices come from.'),
+      confidence: z.number().describe('Confidence of the intervals, 0 to 1.'),
+      sigmaWithin: z.number().describe('Standard deviation from one value to the next, by moving ranges.'),
+      sigmaOverall: z.number().describe('Standard deviation of all values.'),
+      cp: estimate.nullable().describe('Cp; null with one limit only.'),
+      cpk: estimate.describe('Cpk.'),
+      pp: estimate.nullable().describe('Pp; null with one limit only.'),
+      ppk: estimate.describe('Ppk.'),
+      fewerThanUsual: z.boolean().describe('There are fewer readings than the hundred that are usual.'),
+      coarse: z.boolean().describe('The readings are in steps that are wide against their spread.'),
     })
-    .nullable(),
-  noCapability: reason.nullable(),
+    .nullable()
+    .describe('The capability indices; null where there are none.'),
+  noCapability: reason.nullable().describe('Why there are no indices; null where there are.'),
 });
 
 export const capabilityAnswer = answer('capability', {
-  groups: z.array(
-    z.strictObject({
-      quantity,
-      unit,
-      specificationKey: z.string(),
-      engine: z.string().nullable(),
-      lowerLimit: z.number(),
-      upperLimit: z.number(),
-      /** Tool, technician or cylinder; null where attempts are grouped by specification alone. */
-      member: z.string().nullable(),
-      simulated: z.boolean(),
-      process: series.extend({
-        stability: z
-          .strictObject({ readings: count, signals: count, byChance: z.number(), unstable: z.boolean() })
-          .nullable(),
+  groups: z
+    .array(
+      z.strictObject({
+        quantity,
+        unit,
+        specificationKey: z
+          .string()
+          .describe('The same for the same engine, thread, seat and specification.'),
+        engine: z.string().nullable().describe('The engine; null where none was given.'),
+        lowerLimit: z.number().describe('Lower limit of the specification.'),
+        upperLimit: z.number().describe('Upper limit of the specification.'),
+        member: z
+          .string()
+          .nullable()
+          .describe(
+            'The tool, technician or cylinder; null where attempts are grouped by specification alone.',
+          ),
+        simulated: z.boolean().describe('These jobs are simulated: nothing is proven about any engine.'),
+        process: series
+          .extend({
+            stability: z
+              .strictObject({
+                readings: count.describe('How many readings were looked at.'),
+                signals: count.describe('How many of them complete a run rule.'),
+                byChance: z.number().describe('How many signals chance brings in so many readings.'),
+                unstable: z.boolean().describe('There are more signals than chance explains.'),
+              })
+              .nullable()
+              .describe('How stable the process is; null where there are too few readings.'),
+          })
+          .describe('The first attempt on each plug.'),
+        product: series.describe('The attempt that counts on each plug of closed jobs.'),
+        notProven: proportion.describe('Plugs of closed jobs without an OK.'),
+        notOkFirst: proportion.describe('NOT OK among first attempts with a verdict.'),
+        notOkAtWorst: proportion.describe(
+          'NOT OK among all first attempts, if those without a verdict were NOT OK.',
+        ),
+        notDecidableFirst: proportion.describe('UNDECIDED among first attempts with a verdict.'),
+        leftOut: z
+          .strictObject({
+            cut: count.describe('Their samples broke off.'),
+            saturated: count.describe("They were at the end of the tool's scale."),
+            undecided: count.describe('Nobody said what they were.'),
+            bounded: count.describe('Wires gave bounds and no figure.'),
+          })
+          .describe('First attempts without a value for mean and indices, by reason.'),
       }),
-      product: series,
-      notProven: proportion,
-      notOkFirst: proportion,
-      notOkAtWorst: proportion,
-      notDecidableFirst: proportion,
-      leftOut: z.strictObject({ cut: count, saturated: count, undecided: count, bounded: count }),
-    }),
-  ),
-});
+    )
+    .describe('Attempts of one specification and its limits, those with most first attempts first.'),
+}).describe('What "plugmark capability --json" prints.');
 
 export const groupsAnswered = (groups: readonly ProcessGroup[]): z.infer<typeof capabilityAnswer> => ({
   form: 'plugmark/capability/1',
@@ -116,29 +143,38 @@ const stabilityOf = ({ stability }: ProcessSeries) =>
   };
 
 export const deliveredAnswer = answer('delivered', {
-  simulated: z.boolean(),
-  simulatedLeftOut: count,
-  limits: z.array(
-    z.strictObject({
-      lowerLimitMm: z.number(),
-      upperLimitMm: z.number(),
-      lots: z.array(
-        z.strictObject({
-          part: z.string(),
-          lot: z.string().nullable(),
-          plugs: count,
-          measured: count,
-          meanMm: z.number().nullable(),
-          standardDeviationMm: z.number().nullable(),
-          smallestMm: z.number().nullable(),
-          largestMm: z.number().nullable(),
-          outside: proportion,
-          outsideAtWorst: proportion,
-        }),
-      ),
-    }),
-  ),
-});
+  simulated: z.boolean().describe('All gaps are of simulated jobs: nothing is proven about any plug.'),
+  simulatedLeftOut: count.describe('Gaps of simulated jobs that were left out, because there are real ones.'),
+  limits: z
+    .array(
+      z.strictObject({
+        lowerLimitMm: z.number().describe('Lower limit of the gap, in mm.'),
+        upperLimitMm: z.number().describe('Upper limit of the gap, in mm.'),
+        lots: z
+          .array(
+            z.strictObject({
+              part: z.string().describe('Part number of the plugs.'),
+              lot: z.string().nullable().describe('Their lot; null where none was given.'),
+              plugs: count.describe('How many plugs there are.'),
+              measured: count.describe('How many of them were measured; the others were tried with wires.'),
+              meanMm: z.number().nullable().describe('Mean gap in mm; null where none was measured.'),
+              standardDeviationMm: z
+                .number()
+                .nullable()
+                .describe('Standard deviation of the gaps in mm; null of fewer than two.'),
+              smallestMm: z.number().nullable().describe('Smallest gap in mm; null where none was measured.'),
+              largestMm: z.number().nullable().describe('Largest gap in mm; null where none was measured.'),
+              outside: proportion.describe('Plugs outside the limits, among those of which it is known.'),
+              outsideAtWorst: proportion.describe(
+                'Plugs outside the limits among all, if those that the wires could not decide were outside.',
+              ),
+            }),
+          )
+          .describe('The plugs by part and lot.'),
+      }),
+    )
+    .describe('New plugs by the limits of their gap.'),
+}).describe('What "plugmark delivered --json" prints.');
 
 export const deliveredAnswered = ({
   under,
@@ -161,23 +197,26 @@ export const deliveredAnswered = ({
 });
 
 const studyHead = {
-  study: z.string(),
-  state: z.enum(['finished', 'open', 'dropped']),
-  tool: z.string(),
-  serial: z.string().nullable(),
-  appraisers: z.array(z.string()),
-  parts: z.array(z.string()),
-  trials: count,
-  /** Null where the log holds the study as a whole only. */
-  taken: count.nullable(),
-  planned: count.nullable(),
-  endedAt: time.nullable(),
-  because: z.string().nullable(),
+  study: z.string().describe('Number of the study.'),
+  state: z.enum(['finished', 'open', 'dropped']).describe('Finished, open, or given up.'),
+  tool: z.string().describe('Name of the tool.'),
+  serial: z.string().nullable().describe('Serial number of the tool; null where it has none.'),
+  appraisers: z.array(z.string()).describe('Who measures, by name.'),
+  parts: z.array(z.string()).describe('What is measured, by name.'),
+  trials: count.describe('How many times each of them measures each part.'),
+  taken: count
+    .nullable()
+    .describe('Readings that were taken; null where the log has the study as a whole only.'),
+  planned: count
+    .nullable()
+    .describe('Readings that are planned; null where the log has the study as a whole only.'),
+  endedAt: time.nullable().describe('When it was finished or given up; null while it is open.'),
+  because: z.string().nullable().describe('Why it was given up; null where it was not.'),
 };
 
 export const gaugeStudyListAnswer = answer('gauge-study-list', {
-  studies: z.array(z.strictObject(studyHead)),
-});
+  studies: z.array(z.strictObject(studyHead)).describe('The gauge studies.'),
+}).describe('What "plugmark gauge-study list --json" prints.');
 
 const headOf = ({ study, tool, serial, plan, taking, end }: LoggedStudy) => ({
   study,
@@ -198,36 +237,57 @@ export const listedStudies = (all: readonly LoggedStudy[]): z.infer<typeof gauge
   studies: all.map(headOf),
 });
 
-/** As a standard deviation in the unit of the study, and in per cent of the total one. */
-const variation = z.strictObject({ sigma: z.number(), percent: z.number() });
+const variation = z.strictObject({
+  sigma: z.number().describe('As a standard deviation, in the unit of the study.'),
+  percent: z.number().describe('In per cent of the total one.'),
+});
 const result = z.strictObject({
-  repeatability: variation,
-  reproducibility: variation,
-  interaction: variation.nullable(),
-  gauge: variation,
-  parts: variation,
-  totalSigma: z.number(),
-  categories: count.nullable(),
+  repeatability: variation.describe('EV: the same appraiser, the same part.'),
+  reproducibility: variation.describe('AV: from appraiser to appraiser.'),
+  interaction: variation
+    .nullable()
+    .describe('Appraisers that differ on some parts only; null where it was not computed or was pooled.'),
+  gauge: variation.describe('GRR: the gauge as used, all of the above together.'),
+  parts: variation.describe('PV: from part to part.'),
+  totalSigma: z.number().describe('TV: the total standard deviation, in the unit of the study.'),
+  categories: count
+    .nullable()
+    .describe('How many categories of parts the gauge tells apart (ndc); null where it showed no variation.'),
 });
 
 export const gaugeStudyShowAnswer = answer('gauge-study-show', {
   ...studyHead,
-  /** Null of a study that is open or given up, as everything below. */
-  unit: unit.nullable(),
-  averageAndRange: result.nullable(),
+  unit: unit
+    .nullable()
+    .describe('Unit of the figures, as UCUM writes it; null of a study that is open or given up.'),
+  averageAndRange: result.nullable().describe('By average and range; null where it was not computed.'),
   analysisOfVariance: result
     .extend({
-      interactionPooled: z.boolean(),
-      interactionTest: z.strictObject({ f: z.number(), p: z.number() }).nullable(),
+      interactionPooled: z.boolean().describe('The interaction was pooled with the repeatability.'),
+      interactionTest: z
+        .strictObject({
+          f: z.number().describe('The ratio F.'),
+          p: z.number().describe('Its probability p by chance alone, 0 to 1.'),
+        })
+        .nullable()
+        .describe('The F test of the interaction; null where it cannot be made.'),
     })
-    .nullable(),
-  /** Why a method says nothing. */
-  notComputed: z.array(reason),
-  typedByHand: count.nullable(),
-  takenBack: count.nullable(),
-  /** False where these are not the readings that the log took one by one. */
-  asTaken: z.boolean().nullable(),
-});
+    .nullable()
+    .describe('By analysis of variance; null where it was not computed.'),
+  notComputed: z.array(reason).describe('Why a method gives no result.'),
+  typedByHand: count
+    .nullable()
+    .describe('Readings that were typed by hand; null where the log does not have them one by one.'),
+  takenBack: count
+    .nullable()
+    .describe('Readings that were taken back; null where the log does not have them one by one.'),
+  asTaken: z
+    .boolean()
+    .nullable()
+    .describe(
+      'False where these are not the readings that the log took one by one; null of a study that is open or given up.',
+    ),
+}).describe('What "plugmark gauge-study show --json" prints.');
 
 export function shownStudy(one: LoggedStudy): z.infer<typeof gaugeStudyShowAnswer> {
   const { taking, end } = one;

@@ -5,31 +5,39 @@ import type { Problem } from '../../problem.ts';
 import { answer, count, reason, reasonOf } from './answer.ts';
 
 const listedSpecification = z.strictObject({
-  file: z.string(),
-  name: z.string(),
-  part: z.string(),
-  torque: z.string(),
-  source: z.string(),
+  file: z.string().describe('File of the specification.'),
+  name: z.string().describe('Its name.'),
+  part: z.string().describe('Part number of the plug.'),
+  torque: z.string().describe('The torque as the source has it, with its unit.'),
+  source: z.string().describe('Title of the source.'),
 });
 
 export const specificationsListAnswer = answer('specifications-list', {
-  folder: z.string(),
-  specifications: z.array(listedSpecification),
-  unreadable: count,
-});
+  folder: z.string().describe('The folder of the library.'),
+  specifications: z.array(listedSpecification).describe('The specifications that can be read.'),
+  unreadable: count.describe('How many files cannot be read.'),
+}).describe('What "plugmark specifications list --json" prints.');
 
-export const specificationsShowAnswer = answer('specifications-show', { specification: libraryEntrySchema });
+export const specificationsShowAnswer = answer('specifications-show', {
+  specification: libraryEntrySchema.describe('The specification, as its file has it.'),
+}).describe('What "plugmark specifications show --json" prints.');
 
 export const specificationsCheckAnswer = answer('specifications-check', {
-  specifications: z.array(
-    z.strictObject({
-      file: z.string(),
-      name: z.string().nullable(),
-      state: z.enum(['usable', 'not-in-log', 'wrong']),
-      problem: reason.nullable(),
-    }),
-  ),
-});
+  specifications: z
+    .array(
+      z.strictObject({
+        file: z.string().describe('File of the specification.'),
+        name: z.string().nullable().describe('Its name; null where it cannot be read.'),
+        state: z
+          .enum(['usable', 'not-in-log', 'wrong'])
+          .describe(
+            'A job can be opened with it; the same, but the log does not contain it; or no job can be.',
+          ),
+        problem: reason.nullable().describe('Why no job can be opened with it; null where one can.'),
+      }),
+    )
+    .describe('Every file of the library.'),
+}).describe('What "plugmark specifications check --json" prints.');
 
 /** An entry and the file that it is in. */
 interface InFile {

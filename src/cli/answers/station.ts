@@ -12,16 +12,20 @@ import type { Finding } from '../station/health/finding.ts';
 import { answer, count, quantity, reason, time } from './answer.ts';
 
 export const doctorAnswer = answer('doctor', {
-  sound: z.boolean(),
-  findings: z.array(
-    z.strictObject({
-      name: z.string(),
-      state: z.enum(['good', 'warning', 'bad']),
-      text: z.string(),
-      next: z.string().exactOptional(),
-    }),
-  ),
-});
+  sound: z.boolean().describe('Nothing is bad.'),
+  findings: z
+    .array(
+      z.strictObject({
+        name: z.string().describe('What was looked at.'),
+        state: z
+          .enum(['good', 'warning', 'bad'])
+          .describe('Good, something less is possible like this, or plugmark cannot work like this.'),
+        text: z.string().describe('What was seen.'),
+        next: z.string().exactOptional().describe('What to do; with everything that is not good.'),
+      }),
+    )
+    .describe('What was looked at, in this order.'),
+}).describe('What "plugmark doctor --json" prints.');
 
 export type DoctorAnswer = {
   readonly form: 'plugmark/doctor/1';
@@ -29,17 +33,46 @@ export type DoctorAnswer = {
   readonly findings: readonly Finding[];
 };
 
-const revoked = z.strictObject({ from: time, reason: z.enum(['retired', 'lost', 'compromised']) }).nullable();
+const revoked = z
+  .strictObject({
+    from: time.describe('From when on.'),
+    reason: z
+      .enum(['retired', 'lost', 'compromised'])
+      .describe('Why. A `compromised` key may have signed under any date.'),
+  })
+  .nullable()
+  .describe('Not to be believed any more; null where it was not revoked.');
 
 export const keysListAnswer = answer('keys-list', {
-  station: z.array(
-    z.strictObject({ kid: z.string(), since: time, until: time.nullable(), signs: z.boolean(), revoked }),
-  ),
-  people: z.array(z.strictObject({ person: z.string(), kid: z.string().nullable(), revoked })),
-  /** Null: nothing was decided; who has a key signs. */
-  technicians: z.enum(['sign', 'do-not-sign']).nullable(),
-  trustList: z.string(),
-});
+  station: z
+    .array(
+      z.strictObject({
+        kid: z.string().describe('Thumbprint of the key (RFC 7638).'),
+        since: time.describe('When the station took it.'),
+        until: time.nullable().describe('When the next key took its place; null where none did.'),
+        signs: z.boolean().describe('The station signs with it now.'),
+        revoked,
+      }),
+    )
+    .describe('Keys of the station, the earliest first.'),
+  people: z
+    .array(
+      z.strictObject({
+        person: z.string().describe('Name of the technician.'),
+        kid: z
+          .string()
+          .nullable()
+          .describe('Thumbprint of the key (RFC 7638); null where there is none any more.'),
+        revoked,
+      }),
+    )
+    .describe('Keys of technicians.'),
+  technicians: z
+    .enum(['sign', 'do-not-sign'])
+    .nullable()
+    .describe('Whether technicians sign; null where nothing was decided: whoever has a key signs.'),
+  trustList: z.string().describe("File of the station's trust list."),
+}).describe('What "plugmark keys list --json" prints.');
 
 export function listedKeys(state: StationState, trustList: string): z.infer<typeof keysListAnswer> {
   const revokedOf = (kid: string | null) => (kid === null ? undefined : state.revoked.get(kid)) ?? null;
@@ -60,11 +93,14 @@ export function listedKeys(state: StationState, trustList: string): z.infer<type
 
 /** A checkpoint that was kept, held against the log. */
 const checkpoint = z.strictObject({
-  entries: count,
-  finding: z.enum(['extends', 'other-log', 'not-signed', 'cut', 'diverged']),
-  /** The first and the last entry that may be concerned. */
-  from: count.nullable(),
-  to: count.nullable(),
+  entries: count.describe('How many entries of the log it stands for.'),
+  finding: z
+    .enum(['extends', 'other-log', 'not-signed', 'cut', 'diverged'])
+    .describe(
+      'The log begins with these entries; it is of another log; no key of this station signed it; entries are gone; or entries were changed, removed or added.',
+    ),
+  from: count.nullable().describe('The first entry that may be concerned; null where none is.'),
+  to: count.nullable().describe('The last entry that may be concerned; null where none is.'),
 });
 const checkpointOf = (held: Held): z.infer<typeof checkpoint> => ({
   entries: held.size,
@@ -74,12 +110,18 @@ const checkpointOf = (held: Held): z.infer<typeof checkpoint> => ({
 });
 
 export const logCheckAnswer = answer('log-check', {
-  entries: count,
-  /** The first entry that is not as it was written; null where all are. */
-  fault: z.strictObject({ entry: count, message: z.string() }).nullable(),
-  /** Those of the station first; empty where an entry is at fault. */
-  checkpoints: z.array(checkpoint),
-});
+  entries: count.describe('How many entries the log has.'),
+  fault: z
+    .strictObject({
+      entry: count.describe('Number of the entry.'),
+      message: z.string().describe('What is wrong with it.'),
+    })
+    .nullable()
+    .describe('The first entry that is not as it was written; null where all are.'),
+  checkpoints: z
+    .array(checkpoint)
+    .describe('Kept checkpoints, those of the station first; empty where an entry is at fault.'),
+}).describe('What "plugmark log check --json" prints.');
 
 export const checkedLog = (
   entries: number,
@@ -93,11 +135,11 @@ export const checkedLog = (
 });
 
 export const backupAnswer = answer('backup', {
-  file: z.string(),
-  entries: count,
-  jobs: count,
-  lastAt: time.nullable(),
-});
+  file: z.string().describe('File of the copy.'),
+  entries: count.describe('How many entries it holds.'),
+  jobs: count.describe('How many jobs it holds.'),
+  lastAt: time.nullable().describe('Time of its last entry; null where it has none.'),
+}).describe('What "plugmark backup --json" prints.');
 
 export const backedUp = (file: string, { entries, jobs, lastAt }: Checked): z.infer<typeof backupAnswer> => ({
   form: 'plugmark/backup/1',
@@ -108,19 +150,30 @@ export const backedUp = (file: string, { entries, jobs, lastAt }: Checked): z.in
 });
 
 export const recoverAnswer = answer('recover', {
-  file: z.string(),
-  entries: count,
-  fromRecords: count,
-  fromRecordsAlone: z.boolean(),
-  /** Records that are not known to be of this log. */
-  leftOut: z.array(z.string()),
-  /** Stretches of entries that nothing holds any more. */
-  lost: z.array(z.strictObject({ from: count, to: count })),
-  /** Entries behind the first gap, in a file of their own. */
-  beside: z.strictObject({ entries: count, file: z.string().nullable() }),
-  cutJobs: z.array(z.string()),
-  checkpoints: z.array(checkpoint),
-});
+  file: z.string().describe('File of the new log.'),
+  entries: count.describe('How many entries it holds.'),
+  fromRecords: count.describe('How many of them came from records.'),
+  fromRecordsAlone: z.boolean().describe('Nothing could be read of the damaged log.'),
+  leftOut: z
+    .array(z.string())
+    .describe('Records that were not used: they cannot be read, or are not known to be of this log.'),
+  lost: z
+    .array(
+      z.strictObject({
+        from: count.describe('The first entry.'),
+        to: count.describe('The last entry.'),
+      }),
+    )
+    .describe('Entries that nothing holds any more.'),
+  beside: z
+    .strictObject({
+      entries: count.describe('How many there are.'),
+      file: z.string().nullable().describe('Their file; null where there are none.'),
+    })
+    .describe('Entries behind the first gap, in a file of their own.'),
+  cutJobs: z.array(z.string()).describe('Jobs that the new log holds in part or not at all.'),
+  checkpoints: z.array(checkpoint).describe('Signed checkpoints, held against the new log.'),
+}).describe('What "plugmark recover --json" prints.');
 
 export const recovered = (
   report: Recovered,
@@ -141,19 +194,25 @@ export const recovered = (
 });
 
 export const devicesScanAnswer = answer('devices-scan', {
-  devices: z.array(
-    z.strictObject({
-      address: z.string(),
-      name: z.string(),
-      kind: z.string(),
-      rssiDbm: z.number().nullable(),
-      services: z.array(z.string()),
-      serial: z.string().nullable(),
-      /** Why its serial number was not read. */
-      noSerial: reason.nullable(),
-    }),
-  ),
-});
+  devices: z
+    .array(
+      z.strictObject({
+        address: z.string().describe('Its Bluetooth address.'),
+        name: z.string().describe('The name that it sends.'),
+        kind: z.string().describe('What it says that it is; `unknown` where it says nothing.'),
+        rssiDbm: z
+          .number()
+          .nullable()
+          .describe('Strength of its signal in dBm; null where it is not measured.'),
+        services: z.array(z.string()).describe('UUIDs of the services that it announces.'),
+        serial: z.string().nullable().describe('Its serial number; null where it was not read.'),
+        noSerial: reason
+          .nullable()
+          .describe('Why its serial number was not read; null where it was or nobody asked.'),
+      }),
+    )
+    .describe('Devices in reach, the strongest first.'),
+}).describe('What "plugmark devices scan --json" prints.');
 
 export type ScanAnswer = z.infer<typeof devicesScanAnswer>;
 export type DeviceAnswer = ScanAnswer['devices'][number];
@@ -163,23 +222,29 @@ export const deviceOf = (
 ): DeviceAnswer => ({ address, name, kind, rssiDbm: rssi ?? null, services: [...services], ...serial });
 
 export const driverCheckAnswer = answer('driver-check', {
-  title: z.string(),
-  source: z.string(),
+  title: z.string().describe('Title of the profile.'),
+  source: z.string().describe('Where the profile comes from.'),
   quantity,
-  /** The characteristic that the readings come from. */
-  service: z.string(),
-  characteristic: z.string(),
-  packets: z.array(
-    z.strictObject({
-      bytes: z.string(),
-      counter: count.nullable(),
-      noValue: z.string().nullable(),
-      /** One of these two, by the quantity; null where the device sent no value. */
-      torquesNm: z.array(z.number().nullable()).exactOptional(),
-      gapsMm: z.array(z.number().nullable()).exactOptional(),
-    }),
-  ),
-});
+  service: z.string().describe('UUID of the service that the readings come from.'),
+  characteristic: z.string().describe('UUID of the characteristic that the readings come from.'),
+  packets: z
+    .array(
+      z.strictObject({
+        bytes: z.string().describe('The packet, in hexadecimal.'),
+        counter: count.nullable().describe('Its counter; null where the profile has none.'),
+        noValue: z.string().nullable().describe('Why it has no value; null where it has one.'),
+        torquesNm: z
+          .array(z.number().nullable())
+          .exactOptional()
+          .describe('Of a wrench: its torques in N·m; null where the device sent none.'),
+        gapsMm: z
+          .array(z.number().nullable())
+          .exactOptional()
+          .describe('Of a gauge: its gaps in mm; null where the device sent none.'),
+      }),
+    )
+    .describe('What the profile reads in each packet.'),
+}).describe('What "plugmark driver check --json" prints.');
 
 export const checkedProfile = (
   profile: Profile,

@@ -5,66 +5,110 @@ import type { Finding } from '../../package/finding.ts';
 import type { PackageJob } from '../../package/format.ts';
 import { answer, decision, time } from './answer.ts';
 
-const verdict = z.enum(['authentic', 'incomplete', 'rejected', 'unreadable', 'untrusted', 'other-rules']);
+const verdict = z
+  .enum(['authentic', 'incomplete', 'rejected', 'unreadable', 'untrusted', 'other-rules'])
+  .describe(
+    'Every check passed; authentic, but not all of the job is proven; not authentic; no record; as it was sealed, but the signer is not trusted; or authentic, but judged by rules that this version does not know.',
+  );
 const check = z.strictObject({
-  name: z.string(),
-  outcome: z.enum(['passed', 'failed', 'not-applicable']),
-  detail: z.string(),
+  name: z.string().describe('Name of the check.'),
+  outcome: z.enum(['passed', 'failed', 'not-applicable']).describe('How it came out.'),
+  detail: z.string().describe('What was seen, in words.'),
 });
 
-export const verifyAnswer = z.discriminatedUnion('of', [
-  answer('verify', {
-    of: z.literal('record'),
-    file: z.string(),
-    verdict,
-    job: z.string().nullable(),
-    station: z.string().nullable(),
-    simulated: z.boolean().nullable(),
-    checks: z.array(check),
-    signatures: z.array(
-      z.strictObject({
-        signer: z.strictObject({ kid: z.string(), role: z.string(), signedAt: time }).nullable(),
-        fault: z.string().nullable(),
-      }),
-    ),
-  }),
-  answer('verify', {
-    of: z.literal('folder'),
-    folder: z.string(),
-    records: z.array(
-      z.strictObject({
-        file: z.string(),
-        verdict,
-        job: z.string().nullable(),
-        simulated: z.boolean().nullable(),
-        /** Names of the checks that failed. */
-        failed: z.array(z.string()),
-        fault: z.string().nullable(),
-      }),
-    ),
-  }),
-  answer('verify', {
-    of: z.literal('package'),
-    folder: z.string(),
-    verdict,
-    checks: z.array(check),
-    /** Jobs that a later impact assessment put in question. */
-    questioned: z.array(
-      z.strictObject({
-        job: z.string(),
-        impacts: z.array(
+export const verifyAnswer = z
+  .discriminatedUnion('of', [
+    answer('verify', {
+      of: z.literal('record'),
+      file: z.string().describe('File of the record.'),
+      verdict,
+      job: z
+        .string()
+        .nullable()
+        .describe('Number of the job, as the record has it; null where it cannot be read.'),
+      station: z
+        .string()
+        .nullable()
+        .describe('Name of the station, as the record has it; null where it cannot be read.'),
+      simulated: z
+        .boolean()
+        .nullable()
+        .describe('Tools were simulated: nothing is proven about any engine. Null where it cannot be read.'),
+      checks: z.array(check).describe('The checks, in this order.'),
+      signatures: z
+        .array(
           z.strictObject({
-            impact: z.string(),
-            worst: z.enum(['doubtful', 'out']),
-            decision: decision.nullable(),
+            signer: z
+              .strictObject({
+                kid: z.string().describe('Thumbprint of the key (RFC 7638).'),
+                role: z.string().describe('In what capacity it signed.'),
+                signedAt: time.describe('When, by the clock of the signer.'),
+              })
+              .nullable()
+              .describe('Who signed; null where the header cannot be read.'),
+            fault: z.string().nullable().describe('Why the signature does not hold; null where it does.'),
           }),
-        ),
-      }),
-    ),
-    /** What a package cannot prove, each a sentence. */
-    notProven: z.array(z.string()),
-  }),
-]);
+        )
+        .describe('The signatures of the record.'),
+    }).describe('A record was verified.'),
+    answer('verify', {
+      of: z.literal('folder'),
+      folder: z.string().describe('The folder.'),
+      records: z
+        .array(
+          z.strictObject({
+            file: z.string().describe('File of the record.'),
+            verdict,
+            job: z
+              .string()
+              .nullable()
+              .describe('Number of the job, as the record has it; null where it cannot be read.'),
+            simulated: z
+              .boolean()
+              .nullable()
+              .describe(
+                'Tools were simulated: nothing is proven about any engine. Null where it cannot be read.',
+              ),
+            failed: z.array(z.string()).describe('Names of the checks that failed.'),
+            fault: z
+              .string()
+              .nullable()
+              .describe(
+                'The first check that failed, or why it was not judged again; null where there is none.',
+              ),
+          }),
+        )
+        .describe('Every record in the folder.'),
+    }).describe('Every record in a folder was verified.'),
+    answer('verify', {
+      of: z.literal('package'),
+      folder: z.string().describe('The folder of the package.'),
+      verdict,
+      checks: z.array(check).describe('The checks, in this order.'),
+      questioned: z
+        .array(
+          z.strictObject({
+            job: z.string().describe('Number of the job.'),
+            impacts: z
+              .array(
+                z.strictObject({
+                  impact: z.string().describe('Number of the impact assessment.'),
+                  worst: z
+                    .enum(['doubtful', 'out'])
+                    .describe('The worst of its attempts: too near a limit to tell, or beyond it.'),
+                  decision: decision
+                    .nullable()
+                    .describe('What was decided last; null where nobody had decided.'),
+                }),
+              )
+              .describe('Impact assessments that touch it.'),
+          }),
+        )
+        .describe('Jobs that a later impact assessment put in question.'),
+      notProven: z.array(z.string()).describe('What the package cannot prove, each a sentence.'),
+    }).describe('A package was verified.'),
+  ])
+  .describe('What "plugmark verify --json" prints.');
 type VerifyAnswer = z.infer<typeof verifyAnswer>;
 
 export const verifiedRecord = (

@@ -6,44 +6,65 @@ import { judgementSchema, windowSchema } from '../../metrology/judgement.ts';
 import { answer, reason, reasonOf } from './answer.ts';
 
 export const windowAnswer = answer('window', {
-  window: windowSchema,
-  decision: decisionSchema,
-  /** What the wrench shows at the ends of the acceptance zone, and at the reading that is looked at. */
-  wrenchReads: z.strictObject({ fromNm: z.number(), toNm: z.number(), atNm: z.number() }),
-  judgement: judgementSchema,
-  budget: z.strictObject({
-    standardNm: z.number(),
-    expandedNm: z.number(),
-    coverageFactor: z.number(),
-    /** Null: no end. */
-    degreesOfFreedom: z.number().nullable(),
-    terms: z.array(
-      z.strictObject({
-        name: z.string(),
-        source: z.string(),
-        type: z.enum(['A', 'B']),
-        standard: z.number(),
-        sensitivity: z.number(),
-        contributionNm: z.number(),
-        share: z.number(),
-      }),
-    ),
-  }),
-  /** Why the wrench would be refused. */
-  refusals: z.array(reason),
-  /** What general tables say of this thread and seat. */
-  table: z.strictObject({ lowestNm: z.number(), highestNm: z.number() }).nullable(),
+  window: windowSchema.describe('The window, in N·m.'),
+  decision: decisionSchema.describe('How the shop decides.'),
+  wrenchReads: z
+    .strictObject({
+      fromNm: z.number().describe('At the lower end of the acceptance zone, in N·m.'),
+      toNm: z.number().describe('At the upper end of the acceptance zone, in N·m.'),
+      atNm: z.number().describe('At the reading that is judged, in N·m.'),
+    })
+    .describe('What the wrench shows.'),
+  judgement: judgementSchema.describe('The verdict on that reading.'),
+  budget: z
+    .strictObject({
+      standardNm: z.number().describe('Combined standard uncertainty, in N·m.'),
+      expandedNm: z.number().describe('Expanded uncertainty U, in N·m.'),
+      coverageFactor: z.number().describe('The coverage factor k.'),
+      degreesOfFreedom: z
+        .number()
+        .nullable()
+        .describe('Effective degrees of freedom; null where they have no end.'),
+      terms: z
+        .array(
+          z.strictObject({
+            name: z.string().describe('What it is.'),
+            source: z.string().describe('Where it comes from.'),
+            type: z.enum(['A', 'B']).describe('Type of evaluation, by the GUM.'),
+            standard: z.number().describe('Its standard uncertainty, in its own unit.'),
+            sensitivity: z.number().describe('Change of the result for a change of one such unit.'),
+            contributionNm: z.number().describe('What it adds to the uncertainty, in N·m.'),
+            share: z.number().describe('Its share of the combined variance, 0 to 1.'),
+          }),
+        )
+        .describe('What the uncertainty is made of.'),
+    })
+    .describe('The uncertainty budget of that reading.'),
+  refusals: z.array(reason).describe('Why the wrench would be refused.'),
+  table: z
+    .strictObject({
+      lowestNm: z.number().describe('The lowest torque in them, in N·m.'),
+      highestNm: z.number().describe('The highest torque in them, in N·m.'),
+    })
+    .nullable()
+    .describe('What general tables say of this thread and seat; null where they say nothing.'),
   risk: z
     .strictObject({
-      spreadNm: z.number(),
-      outOfTolerance: z.number(),
-      consumer: z.number(),
-      producer: z.number(),
-      guardBandNm: z.number().nullable(),
+      spreadNm: z.number().describe('Standard deviation of all pulls of the shop, in N·m.'),
+      outOfTolerance: z.number().describe('Share of pulls outside the limits, 0 to 1.'),
+      consumer: z.number().describe('Share of pulls outside the limits that get an OK, 0 to 1.'),
+      producer: z.number().describe('Share of pulls within the limits that get no OK, 0 to 1.'),
+      guardBandNm: z
+        .number()
+        .nullable()
+        .describe(
+          'Width of the guard band that keeps false OKs below one in a thousand pulls, in N·m; null where none does.',
+        ),
     })
-    .nullable(),
-  notes: z.array(z.string()),
-});
+    .nullable()
+    .describe('Risks over all pulls of the shop; null without `--spread`.'),
+  notes: z.array(z.string()).describe('What a reader should know about the figures, each a sentence.'),
+}).describe('What "plugmark window --json" prints.');
 
 export function windowAnswered(view: WindowView): z.infer<typeof windowAnswer> {
   const { budget } = view.measured;
