@@ -1,16 +1,15 @@
-import { FORM_NAMES } from '../help/form-names.ts';
 import { closing, type Declare } from './common.ts';
 
 /** What is made from the declarations themselves. */
 export const declareHelp: Declare = (program, run) => {
   program
     .command('schema')
-    .description('prints the JSON Schema of a form')
-    .argument(
-      '<form>',
-      `${FORM_NAMES.join(', ')}; or a command with --json, such as calendar or jobs-list, for its answer`,
+    .description('prints the JSON Schema of a form that plugmark reads or writes, or the list of all forms')
+    .argument('[form]', 'which one; a command with --json has one for its answer, such as jobs-list')
+    .addHelpText(
+      'after',
+      closing({}, 'plugmark schema', 'plugmark schema work-order', 'plugmark schema jobs-list'),
     )
-    .addHelpText('after', closing({}, 'plugmark schema work-order', 'plugmark schema jobs-list'))
     .action((form) => run(async () => (await import('../help/schema.ts')).schema(form))());
   program
     .command('completion')
