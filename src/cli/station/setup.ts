@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { link, open, rm } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 import type { Stamp } from '../../evidence/log.ts';
+import { outputFile } from '../../files/output.ts';
 import { misdescribed } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { workOrderSchema } from '../../job/order.ts';
