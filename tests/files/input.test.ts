@@ -24,7 +24,8 @@ const shell = (line: string) => {
   return spawnSync('bash', ['-c', script], { cwd: folder, encoding: 'utf8' });
 };
 /** Gives a command a terminal of its own. */
-const hasScript = spawnSync('script', ['--version']).error === undefined;
+const TERMINAL = 'script';
+const hasScript = spawnSync(TERMINAL, ['--version']).error === undefined;
 const trust = ['--trust', 'trusted-keys.json'];
 
 describe('the standard input in the place of a file', () => {
@@ -87,7 +88,7 @@ describe('what has no end, or is none', () => {
 
   it.runIf(hasScript)('is refused where it would be somebody at a terminal', () => {
     const line = `'${process.execPath}' '${BIN}' verify -; echo "code $?"`;
-    const out = execFileSync('script', ['-qec', line, '/dev/null'], { cwd: folder, encoding: 'utf8' });
+    const out = execFileSync(TERMINAL, ['-qec', line, '/dev/null'], { cwd: folder, encoding: 'utf8' });
     expect(out).toContain('standard input: the record cannot be read: it is a terminal');
     expect(out).toContain('code 2');
   });

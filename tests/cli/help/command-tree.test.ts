@@ -1,8 +1,20 @@
 import { describe, expect, it } from 'vitest';
+import { PEOPLE } from '../../../sim/technician/people.ts';
+import { GROUPINGS } from '../../../src/audit/capability.ts';
 import { flattened, helpTail, treeOf } from '../../../src/cli/help/command-tree.ts';
+import { FORM_NAMES } from '../../../src/cli/help/form-names.ts';
 import { manual } from '../../../src/cli/help/manual.ts';
+import { OUTPUTS } from '../../../src/cli/help/outputs.ts';
+import { FORMS } from '../../../src/cli/help/schema.ts';
 import { buildProgram, main } from '../../../src/cli/main.ts';
 import { EXIT, EXIT_TABLE } from '../../../src/cli/terminal/exit.ts';
+import { impactDecisionSchema, revocationReasonSchema } from '../../../src/evidence/station-event.ts';
+import {
+  headMaterialSchema,
+  seatSchema,
+  threadConditionSchema,
+  threadSchema,
+} from '../../../src/plug/specification.ts';
 import { said } from '../answers.ts';
 
 const program = () => buildProgram(() => () => Promise.resolve());
@@ -104,6 +116,28 @@ describe('options', () => {
           expect(['--reason', '--why', '--output', '--folder'], command).not.toContain(long);
     },
   );
+});
+
+describe('choices', () => {
+  const choices = (command: string, flag: string) =>
+    nodes.find(({ name }) => name === command)?.options.find(({ long }) => long === flag)?.argChoices;
+
+  it.each([
+    ['plugmark demo', '--technician', Object.keys(PEOPLE)],
+    ['plugmark window', '--thread', threadSchema.options],
+    ['plugmark window', '--seat', seatSchema.options],
+    ['plugmark window', '--head', headMaterialSchema.options],
+    ['plugmark window', '--lubrication', threadConditionSchema.options],
+    ['plugmark capability', '--per', GROUPINGS],
+    ['plugmark impact decide', '--as', impactDecisionSchema.options],
+    ['plugmark keys revoke', '--as', revocationReasonSchema.options],
+  ])('%s %s offers what the program knows', (command, flag, known) => {
+    expect([...(choices(command, flag) ?? [])].sort()).toEqual([...known].sort());
+  });
+
+  it('of forms are those of which a schema is printed', () => {
+    expect([...FORM_NAMES, ...Object.keys(OUTPUTS)].sort()).toEqual(Object.keys(FORMS).sort());
+  });
 });
 
 describe('the command line', () => {
