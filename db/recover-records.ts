@@ -1,17 +1,17 @@
 /** What exported records give to a damaged log: which of them are its own, and the entries that they hold. */
-import { canonicalBytes } from '../src/evidence/canonical.ts';
 import {
   checkpointHolds,
   originOf,
   readCheckpoint,
   type SignedCheckpoint,
 } from '../src/evidence/checkpoint.ts';
+import { disclosuresOf, isStationEntry, signedBytes } from '../src/evidence/entry.ts';
 import { type PublicJwk, thumbprint } from '../src/evidence/jwk.ts';
-import { type AnyEntry, STATION_STREAM, type StationEntry, stationEntrySchema } from '../src/evidence/log.ts';
+import { type AnyEntry, STATION_STREAM, type StationEntry } from '../src/evidence/log.ts';
 import { leafHash } from '../src/evidence/merkle.ts';
 import { successionBy } from '../src/evidence/succession.ts';
 import { ProblemError } from '../src/problem.ts';
-import type { Carved, CarvedEntry } from './carve.ts';
+import { type Carved, type CarvedEntry, carvedEntry } from './carve.ts';
 
 /** What a record that was verified still holds: entries with their places, and the checkpoint it was sealed with. */
 export interface FromRecord {
@@ -59,9 +59,7 @@ export function onlyOrigin(notes: readonly string[]): string | null {
 /** Problem `recover-several-logs` where nothing says which of them is meant. */
 function originOfRecords(records: readonly FromRecord[], keys: readonly string[]): string | null {
   const names = ({ entries }: FromRecord) =>
-    keysIn(entries.flatMap((entry) => stationEntrySchema.safeParse(entry).data ?? [])).some(({ jwk }) =>
-      keys.includes(thumbprint(jwk)),
-    );
+    keysIn(entries.filter(isStationEntry)).some(({ jwk }) => keys.includes(thumbprint(jwk)));
   const own = keys.length === 0 ? records : records.filter(names);
   const origin = onlyOrigin(own.map(({ checkpoint }) => checkpoint));
   if (origin === null && own.length > 0) throw new ProblemError(severalLogs());
@@ -71,7 +69,7 @@ function originOfRecords(records: readonly FromRecord[], keys: readonly string[]
 /** Keys of a record that are the log's: found in its pages, the one that it is named after, and those these named. */
 function keysOfLog(entries: readonly AnyEntry[], origin: string, known: readonly string[]): PublicJwk[] {
   const keys: PublicJwk[] = [];
-  const stations = entries.flatMap((entry) => stationEntrySchema.safeParse(entry).data ?? []);
+  const stations = entries.filter(isStationEntry);
   for (const { jwk, statement } of keysIn(stations)) {
     const kid = thumbprint(jwk);
     const isNamed = keys.some((old) => {
@@ -105,15 +103,24 @@ export function heldBy(records: readonly FromRecord[], carved: Carved): Map<numb
       const other = held.get(entry.seq) ?? carved.entry(entry.seq);
       if (other !== null && !other.hash.equals(entry.hash))
         throw new ProblemError(twoCourses(name, entry.seq));
-      held.set(entry.seq, entry);
+      // Of two that say the same, the one with more of its texts left.
+      if (other === null || entry.disclosures.length >= other.disclosures.length) held.set(entry.seq, entry);
+      else held.set(entry.seq, other);
     }
   return held;
 }
 
 export function fromRecord(entry: AnyEntry): CarvedEntry {
-  const bytes = canonicalBytes(entry);
+  const bytes = signedBytes(entry);
   const { seq, stream, n } = entry;
-  return { seq, stream, n, hash: leafHash(bytes), body: bytes.toString('utf8') };
+  return {
+    seq,
+    stream,
+    n,
+    hash: leafHash(bytes),
+    body: bytes.toString('utf8'),
+    disclosures: disclosuresOf(entry),
+  };
 }
 
 /** Those that are written as one is. */
@@ -121,9 +128,8 @@ export function stationEntriesIn(entryAt: (seq: number) => CarvedEntry | null, s
   const found = [];
   for (let seq = 1; seq <= size; seq++) {
     const entry = entryAt(seq);
-    const read =
-      entry?.stream === STATION_STREAM ? stationEntrySchema.safeParse(JSON.parse(entry.body)) : null;
-    if (read?.success === true) found.push(read.data);
+    const read = entry?.stream === STATION_STREAM ? carvedEntry(entry) : null;
+    if (read !== null && isStationEntry(read)) found.push(read);
   }
   return found;
 }

@@ -1,9 +1,13 @@
 import { z } from 'zod';
+import { personal } from '../personal.ts';
 
 const study = z.string().regex(/^GS-[1-9]\d{0,5}$/, 'expected the number of a gauge study, like GS-1');
 const tool = z.string().min(1).max(32);
 const serial = z.string().min(1).max(60).nullable();
-const appraisers = z.array(z.string().min(1).max(40)).min(2).max(10);
+const appraisers = z
+  .array(personal('person', z.string().min(1).max(40)))
+  .min(2)
+  .max(10);
 const parts = z.array(z.string().min(1).max(40)).min(2).max(30);
 /** Place of a reading in the order that was drawn, from 1. */
 const turn = z.int().min(1).max(3000);
@@ -54,7 +58,11 @@ export const gaugeStudyEvents = [
   /** The reading of this turn, which was the last one, does not count: its part is due again. */
   z.strictObject({ type: z.literal('gauge-study-taken-back'), study, turn }),
   /** Given up while it was open. */
-  z.strictObject({ type: z.literal('gauge-study-dropped'), study, because: z.string().min(1).max(200) }),
+  z.strictObject({
+    type: z.literal('gauge-study-dropped'),
+    study,
+    because: personal('note', z.string().min(1).max(200)),
+  }),
   /** Every appraiser measured every part as often, with a tool of the station; what it comes to follows from the readings. */
   z.strictObject({
     type: z.literal('gauge-study-finished'),

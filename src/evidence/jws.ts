@@ -17,8 +17,8 @@ export const roleSchema = z.enum(['station', 'technician', 'countersigner']);
 export type Role = z.infer<typeof roleSchema>;
 
 const headerSchema = z.strictObject({
-  /** `Ed25519` in RFC 9864 (from memory; the package `jose` has it so too): both mean the same, nothing else is accepted. */
-  alg: z.enum(['EdDSA', 'Ed25519']),
+  /** The fully specified name of RFC 9864, which deprecates `EdDSA`. */
+  alg: z.literal('Ed25519'),
   typ: z.literal(RECORD_TYPE),
   kid: z.string(),
   jwk: publicJwkSchema,
@@ -34,9 +34,37 @@ const MAX_SIGNATURES = 16;
 
 export const jwsSchema = z.strictObject({
   payload: base64url,
-  signatures: z.array(z.strictObject({ protected: base64url, signature: base64url })).max(MAX_SIGNATURES),
+  signatures: z
+    .array(
+      z.strictObject({
+        protected: base64url,
+        signature: base64url,
+        /** Unprotected (RFC 9901, 8): the disclosures of the content, in the first signature alone. */
+        header: z.strictObject({ disclosures: z.array(z.string()).min(1).max(100_000) }).exactOptional(),
+      }),
+    )
+    .max(MAX_SIGNATURES)
+    .refine(
+      (signatures) => signatures.slice(1).every(({ header }) => header === undefined),
+      'expected disclosures in the first signature alone',
+    ),
 });
 export type Jws = z.infer<typeof jwsSchema>;
+
+/** The disclosures that travel with the content. */
+export const disclosuresIn = ({ signatures: [first] }: Jws): readonly string[] =>
+  first?.header?.disclosures ?? [];
+
+/** The same file with these disclosures in place of those that it had. */
+export function withDisclosures(
+  { payload, signatures: [first, ...rest] }: Jws,
+  disclosures: readonly string[],
+): Jws {
+  if (first === undefined) throw new Error('disclosures travel with a signature, and there is none');
+  const { header, ...signed } = first;
+  const own = disclosures.length === 0 ? signed : { ...signed, header: { disclosures: [...disclosures] } };
+  return { payload, signatures: [own, ...rest] };
+}
 
 /** A key about to sign, and as what. */
 export interface Signer {
@@ -55,7 +83,7 @@ export interface SignatureReport {
 /** Puts one more signature over the payload. */
 export function addSignature(jws: Jws, { privateKey, role, signedAt }: Signer): Jws {
   const jwk = publicJwk(privateKey);
-  const header = { alg: 'EdDSA', typ: RECORD_TYPE, kid: thumbprint(jwk), jwk, role, signedAt };
+  const header = { alg: 'Ed25519', typ: RECORD_TYPE, kid: thumbprint(jwk), jwk, role, signedAt };
   const head = toBase64url(canonicalBytes(header));
   const signature = signatureOf(head, jws.payload, privateKey);
   return { ...jws, signatures: [...jws.signatures, { protected: head, signature }] };

@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { type JobEvent, jobEventSchema } from '../job/event.ts';
+import { personal } from '../personal.ts';
+import type { Concealed } from './disclosures.ts';
 import { stationEventSchema } from './station-event.ts';
 
 /** The stream of what belongs to the station and to no job; that of a job is `job:` and its number. */
@@ -17,35 +19,36 @@ const entryShape = {
   at: z.iso.datetime({ precision: 3 }),
   /** Monotonic clock of the session, whole microseconds. */
   monoUs: z.int().nonnegative(),
-  /** Who or what made it: a technician's name, `station`. */
-  by: z.string().min(1).max(80),
+  /** Who made it: the program, the technician whose job it is at that time, or somebody else by name. */
+  by: z.union([z.enum(['station', 'technician']), personal('person', z.string().min(1).max(80))]),
+  /** 128 random bits in base64url: nobody can guess an entry from its hash in the proofs of other jobs. */
+  salt: z.string().regex(/^[A-Za-z0-9_-]{21}[AQgw]$/, 'expected 128 bits in base64url'),
 };
 
-export const logEntrySchema = z.strictObject({
+/** An entry of a job as its signed form has it, with its personal texts in their places. */
+export const jobEntrySchema = z.strictObject({
   ...entryShape,
-  stream: z.string().min(1).max(60).startsWith('job:'),
+  stream: z.string().min(1).max(60).regex(/^job:/, 'expected "job:" and the number of a job'),
   event: jobEventSchema,
 });
-/** An entry of a job. */
-export type LogEntry = z.infer<typeof logEntrySchema>;
 
+/** An entry of the station itself, likewise. */
 export const stationEntrySchema = z.strictObject({
   ...entryShape,
   stream: z.literal(STATION_STREAM),
   event: stationEventSchema,
 });
-/** An entry of the station itself. */
-export type StationEntry = z.infer<typeof stationEntrySchema>;
 
-export type AnyEntry = LogEntry | StationEntry;
-
-/** Reads an entry of any stream. */
-export function readEntry(value: unknown) {
-  const station = stationStreamSchema.safeParse(value).success;
-  return (station ? stationEntrySchema : logEntrySchema).safeParse(value);
+/** What an entry keeps beside its content, so that it can be written again as it was signed. */
+interface Signed {
+  readonly concealed: readonly Concealed[];
 }
 
-const stationStreamSchema = z.looseObject({ stream: z.literal(STATION_STREAM) });
+/** An entry of a job. */
+export type LogEntry = z.infer<typeof jobEntrySchema> & Signed;
+/** An entry of the station itself. */
+export type StationEntry = z.infer<typeof stationEntrySchema> & Signed;
+export type AnyEntry = LogEntry | StationEntry;
 
 /** An event on its way into the log. */
 export interface Draft<E = JobEvent> {

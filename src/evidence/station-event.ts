@@ -1,12 +1,14 @@
 import { z } from 'zod';
 import { certificateSchema } from '../instrument/certificate.ts';
 import { instrumentSchema } from '../instrument/instrument.ts';
+import { personal } from '../personal.ts';
 import { specificationSchema } from '../plug/specification.ts';
 import { gaugeStudyEvents } from './gauge-study-event.ts';
 import { publicJwkSchema } from './jwk.ts';
 
 const name = z.string().min(1).max(80);
-const words = z.string().min(1).max(200);
+const person = personal('person', name);
+const words = personal('note', z.string().min(1).max(200));
 const assessment = z
   .string()
   .regex(/^IA-[1-9]\d{0,5}$/, 'expected the number of an impact assessment, like IA-1');
@@ -21,9 +23,9 @@ export const impactItemSchema = z.strictObject({
   job: z.string().min(1).max(40),
   /** The day of the job. */
   on: z.iso.date(),
-  vin: z.string().max(17).nullable(),
-  plate: z.string().max(20).nullable(),
-  fleet: z.string().max(40).nullable(),
+  vin: personal('vin', z.string().max(17)).nullable(),
+  plate: personal('plate', z.string().max(20)).nullable(),
+  fleet: personal('fleet', z.string().max(40)).nullable(),
   sort: z.enum(['doubtful', 'out']),
   /** The attempts that its cylinders rested on and that do not hold any more. */
   attempts: z
@@ -69,7 +71,7 @@ export const stationEventSchema = z.discriminatedUnion('type', [
     because: words,
   }),
   /** A person who works here; `key` null for one who has none. */
-  z.strictObject({ type: z.literal('person-recorded'), person: name, key: publicJwkSchema.nullable() }),
+  z.strictObject({ type: z.literal('person-recorded'), person, key: publicJwkSchema.nullable() }),
   /** Whether technicians sign records with keys of their own, as the shop decided. */
   z.strictObject({ type: z.literal('technicians-decided'), technicians: z.enum(['sign', 'do-not-sign']) }),
   /** An instrument with its calibration, when first used and whenever anything about it changed. */

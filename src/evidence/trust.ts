@@ -12,7 +12,7 @@ const NEXT = 'Put in the public keys as `keys` of a JSON Web Key set, each with 
 const trustedKeySchema = publicJwkSchema
   .extend({
     kid: z.string(),
-    alg: z.enum(['EdDSA', 'Ed25519']).exactOptional(),
+    alg: z.literal('Ed25519').exactOptional(),
     use: z.literal('sig').exactOptional(),
     /** Whose key it is, in words. */
     name: z.string().min(1).max(80).exactOptional(),

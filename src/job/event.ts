@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { instrumentSchema } from '../instrument/instrument.ts';
 import { judgementSchema, windowSchema } from '../metrology/judgement.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
+import { personal } from '../personal.ts';
 import { conditionSchema, damageSchema, threadStateSchema } from '../plug/condition.ts';
 import { pullSchema } from '../pull/pull.ts';
 import { toolDescriptionSchema } from '../reading.ts';
@@ -14,9 +15,11 @@ import { listPhaseSchema, routineSchema } from './routine.ts';
 const toolId = z.string().min(1).max(32);
 const cylinder = z.int().min(1);
 const us = z.int().nonnegative();
-const person = z.string().min(1).max(80);
+const person = personal('person', z.string().min(1).max(80));
+/** Why somebody decided so, in his own words. */
+const reason = personal('note', z.string().min(1).max(200));
 /** In a person's own words. */
-const why = z.string().max(200);
+const why = personal('note', z.string().max(200));
 
 /** Samples of one tool in the compact coding of src/pull/trace.ts. */
 export const readingsSchema = z.strictObject({
@@ -77,8 +80,8 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     code: z.string(),
     /** Why it would have been refused, in words. */
     refusal: z.string(),
-    by: z.string().min(1).max(80),
-    reason: z.string().min(1).max(200),
+    by: person,
+    reason,
   }),
   z.strictObject({
     type: z.literal('session-started'),
@@ -250,12 +253,12 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     pull: z.int().min(1),
     cylinder,
     by: person,
-    reason: z.string().min(1).max(200),
+    reason,
   }),
   /** From here on somebody else works on the job and answers for it. */
   z.strictObject({ type: z.literal('job-handed-over'), to: person }),
   /** Somebody declares the job void: what was read stays, and proves nothing. Final, and possible after closing. */
-  z.strictObject({ type: z.literal('job-voided'), by: person, reason: z.string().min(1).max(200) }),
+  z.strictObject({ type: z.literal('job-voided'), by: person, reason }),
   z.strictObject({
     type: z.literal('cylinder-chosen'),
     quantity: z.enum(['torque', 'length', 'old-plug']),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { personal } from '../personal.ts';
 import { adapterSchema } from '../plug/geometry.ts';
 import { headMaterialSchema, plugSchema, specificationSchema } from '../plug/specification.ts';
 import { misnumbered } from '../sequence/plan.ts';
@@ -42,17 +43,19 @@ export const workOrderSchema = z.strictObject({
       /^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/,
       'expected 1 to 40 letters, digits, dots, hyphens or underscores, the first a letter or digit',
     ),
-  technician: z.string().min(1).max(80),
+  technician: personal('person', z.string().min(1).max(80)),
   vehicle: z.strictObject({
-    vin: z.string().max(17).exactOptional(),
-    plate: z.string().max(20).exactOptional(),
-    description: z.string().max(120).exactOptional(),
+    vin: personal('vin', z.string().max(17)).exactOptional(),
+    plate: personal('plate', z.string().max(20)).exactOptional(),
+    description: personal('vehicle', z.string().max(120)).exactOptional(),
     odometerKm: z.int().nonnegative().exactOptional(),
     /** The number under which its fleet runs it. */
-    fleet: z.string().max(40).exactOptional(),
+    fleet: personal('fleet', z.string().max(40)).exactOptional(),
   }),
+  /** Who brought it, as the shop writes it on the invoice. */
+  customer: personal('customer', z.string().min(1).max(120)).exactOptional(),
   /** Why it came, in the customer's own words. */
-  complaint: z.string().max(200).exactOptional(),
+  complaint: personal('complaint', z.string().max(200)).exactOptional(),
   engine: engineSchema,
   plug: plugSchema,
   specification: specificationSchema,

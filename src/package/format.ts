@@ -98,12 +98,14 @@ export function indexBytes(index: Omit<PackageIndex, 'form'>): Buffer {
 /** A detached JWS (RFC 7515, appendix F) over the bytes of the index. */
 export function signIndex(bytes: Uint8Array, key: KeyObject): string {
   const jwk = publicJwk(key);
-  const header = toBase64url(canonicalBytes({ alg: 'EdDSA', typ: PACKAGE_TYPE, kid: thumbprint(jwk), jwk }));
+  const header = toBase64url(
+    canonicalBytes({ alg: 'Ed25519', typ: PACKAGE_TYPE, kid: thumbprint(jwk), jwk }),
+  );
   return `${header}..${signatureOf(header, toBase64url(bytes), key)}\n`;
 }
 
 const headerSchema = z.strictObject({
-  alg: z.enum(['EdDSA', 'Ed25519']),
+  alg: z.literal('Ed25519'),
   typ: z.literal(PACKAGE_TYPE),
   kid: z.string(),
   jwk: publicJwkSchema,

@@ -144,7 +144,7 @@ describe('signatures', () => {
 
   it('by a header that is not base64url or has a name twice: caught', () => {
     const [first, ...rest] = jws.signatures;
-    const twice = toBase64url('{"alg":"EdDSA","alg":"EdDSA"}');
+    const twice = toBase64url('{"alg":"Ed25519","alg":"Ed25519"}');
     expect(judged(fileOf({ ...jws, signatures: [{ ...first, protected: twice }, ...rest] })).why).toContain(
       'not JSON',
     );

@@ -63,7 +63,7 @@ describe('the index of a package', () => {
 
   it('is not taken for signed by one key under the name of another', () => {
     const { jwk } = stranger;
-    const header = { alg: 'EdDSA', typ: 'plugmark-package+json', kid: key.kid, jwk };
+    const header = { alg: 'Ed25519', typ: 'plugmark-package+json', kid: key.kid, jwk };
     const head = toBase64url(canonicalBytes(header));
     const forged = `${head}..${signatureOf(head, toBase64url(bytes), stranger.privateKey)}\n`;
     expect(indexSigner(bytes, forged)).toBeNull();
