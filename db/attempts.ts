@@ -48,7 +48,7 @@ export function createFolding(db: Database): (progress?: Progress) => void {
   const write = writer(db);
   const some = db.transaction(() => {
     const jobs = z.array(dueSchema).parse(due.all(JOBS_A_TRANSACTION));
-    for (const job of jobs) write(job, folded(job.stream, table.withoutSamplesOf(job.stream)));
+    for (const job of jobs) write(job, folded(job.stream, table.withoutSamples(job.stream)));
     return jobs.length;
   });
   return (progress) => {
@@ -78,8 +78,8 @@ function folded(stream: string, stored: readonly StoredEntry[]): JobHistory {
 const unreadable = (stream: string): Problem => ({
   code: 'log-damaged',
   where: stream,
-  message: 'the entries of this job cannot be read as those of a job',
-  next: 'Run "plugmark log check": it names the first entry that is not as it was written.',
+  message: 'the entries of this job are damaged',
+  next: 'Run "plugmark log check". It names the first changed entry.',
 });
 
 /** Writes one job's attempts in place of those that were there. */
@@ -167,10 +167,10 @@ function flagsOf({ first, last, stage, censored }: Attempt): number {
 
 /** The number of a row that stands once for what many attempts share; made when it is first met. */
 function once(db: Database, find: string, add: string) {
-  const found = db.prepare(find).pluck();
+  const existing = db.prepare(find).pluck();
   const added = db.prepare(add);
   return (...what: readonly (string | null)[]): number => {
-    const id = found.get(...what);
+    const id = existing.get(...what);
     return id === undefined ? Number(added.run(...what).lastInsertRowid) : z.int().parse(id);
   };
 }

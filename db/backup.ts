@@ -2,7 +2,8 @@
 import { existsSync, renameSync, rmSync, statSync } from 'node:fs';
 import { chmod, copyFile } from 'node:fs/promises';
 import { STATION_STREAM } from '../src/evidence/log.ts';
-import { ProblemError } from '../src/problem.ts';
+import { type Problem, ProblemError } from '../src/problem.ts';
+import type { ProblemCode } from '../src/problem-code.ts';
 import { logFault } from './check.ts';
 import { type Courses, coursesOf } from './courses.ts';
 import { entryIn, entryTable } from './entries.ts';
@@ -22,7 +23,7 @@ export interface Checked {
 }
 
 /**
- * Copies the log as it stands now, whatever others write meanwhile, and reads the copy through. Problems: `backup-exists`,
+ * Copies the log as it stands now, whatever others write meanwhile, and reads the copy through. Problems: `file-exists`,
  * `log-damaged`, and those of the database.
  */
 export async function backUpLog(
@@ -32,9 +33,9 @@ export async function backUpLog(
 ): Promise<Checked> {
   if (existsSync(to))
     throw new ProblemError({
-      code: 'backup-exists',
+      code: 'file-exists',
       where: to,
-      message: 'a file is there already, and a backup is never written over another',
+      message: 'the file exists; a backup never overwrites a file',
       next: 'Name a new file.',
     });
   const part = `${to}.part`;
@@ -78,7 +79,7 @@ const isOfCopy = (cause: unknown): boolean =>
 export async function checkLog(path: string): Promise<Checked> {
   const db = await openDatabase(path);
   try {
-    const fault = isSound(db) ? logFault(db) : { message: 'its pages do not hang together' };
+    const fault = isSound(db) ? logFault(db) : { message: 'its pages do not fit together' };
     if (fault !== null)
       throw new ProblemError({
         code: 'log-damaged',
@@ -118,7 +119,7 @@ export interface Restored extends Checked {
 /**
  * Puts a backup in the place of a log. The backup is copied, with the write-ahead log beside it if there is one, read
  * through, and held against the log that is there; that is kept beside it under a name that was free. Problems: `log-busy`
- * while a program has the log open or adds to it, `log-damaged`, `backup-missing`, `backup-unreadable`,
+ * while a program has the log open or adds to it, `log-damaged`, `file-unreadable`, `file-unreadable`,
  * `restore-other-station`, and what `agree` throws.
  */
 export async function restoreLog(
@@ -146,12 +147,12 @@ export async function restoreLog(
 }
 
 function refuseNoFile(backup: string): void {
-  const found = statSync(backup, { throwIfNoEntry: false });
-  if (found?.isFile() === true) return;
+  const stats = statSync(backup, { throwIfNoEntry: false });
+  if (stats?.isFile() === true) return;
   throw new ProblemError({
-    code: 'backup-missing',
+    code: 'file-unreadable',
     where: backup,
-    message: found === undefined ? 'there is no such file' : 'this is a folder or a device, and no backup',
+    message: stats === undefined ? 'there is no such file' : 'this is a folder or a device, not a backup',
     next: 'Name the file that "plugmark backup" made.',
   });
 }
@@ -172,8 +173,8 @@ async function copiedAndChecked(backup: string, part: string): Promise<Checked> 
 }
 
 const ANOTHER =
-  'Use another backup. Where there is none, "plugmark recover" saves what can be read of the station\'s own log.';
-const BAD_BACKUP: Readonly<Record<string, string>> = {
+  'Use another backup. If you have none, save what can be read of the log with "plugmark recover".';
+const BAD_BACKUP: { readonly [code in ProblemCode]?: string } = {
   'log-damaged': ANOTHER,
   'log-empty': ANOTHER,
   'log-not-a-log': 'Name the file that "plugmark backup" made.',
@@ -188,14 +189,14 @@ async function copyOver(from: string, to: string): Promise<void> {
     const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
     const isFull = code === 'ENOSPC' || code === 'EDQUOT';
     if (!isFull && !code.startsWith('E')) throw cause;
-    const problem = isFull
+    const problem: Problem = isFull
       ? {
           code: 'log-disk',
           message: 'the disk is full',
-          next: 'Make room beside the station log, then try again.',
+          next: 'Free some space on that disk, then try again.',
         }
       : {
-          code: 'backup-unreadable',
+          code: 'file-unreadable',
           message: `it cannot be copied beside the station log (${code})`,
           next: "Check the rights on it, and on the folder of the station's data.",
         };
@@ -235,9 +236,9 @@ async function setAside(path: string, to: string, size: number | null): Promise<
   for (const end of ENDS) if (existsSync(`${path}${end}`)) renameSync(`${path}${end}`, `${to}${end}`);
 }
 
-const wentOn = (where: string) => ({
+const wentOn = (where: string): Problem => ({
   code: 'log-busy',
   where,
-  message: 'another program has added to the station log meanwhile',
+  message: 'another program wrote to the station log',
   next: 'Close the other program, then try again.',
 });

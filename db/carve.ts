@@ -152,12 +152,12 @@ function cellsOf(page: Buffer, number: number): readonly number[] {
   const head = number === 1 ? 100 : 0;
   if (page[head] !== LEAF) return [];
   const count = page.readUInt16BE(head + 3);
-  const found: number[] = [];
+  const offsets: number[] = [];
   for (let i = 0; i < count && head + 10 + 2 * i <= page.length; i++) {
     const at = page.readUInt16BE(head + 8 + 2 * i);
-    if (at >= head + 8 && at < page.length) found.push(at);
+    if (at >= head + 8 && at < page.length) offsets.push(at);
   }
-  return found;
+  return offsets;
 }
 
 type Value = null | number | string | Buffer;

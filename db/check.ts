@@ -23,11 +23,11 @@ export function logFault(db: Database): LogFault | null {
     due++;
   }
   const table = entryTable(db);
-  if (table.size() !== due - 1) return { seq: due, message: 'entries are not all found in their order' };
+  if (table.size() !== due - 1) return { seq: due, message: 'entries are missing or out of order' };
   const idle = table.streams().find((stream) => !lastOfStream.has(stream));
-  if (idle !== undefined) return { seq: due, message: 'the log names a stream that has no entry' };
+  if (idle !== undefined) return { seq: due, message: 'the log names a stream without entries' };
   const extra = db.prepare('SELECT count(*) FROM subtrees').pluck().get();
-  if (extra !== tree.seen()) return { seq: due, message: 'the hash tree goes on behind the last entry' };
+  if (extra !== tree.seen()) return { seq: due, message: 'the hash tree has nodes after the last entry' };
   return null;
 }
 

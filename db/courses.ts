@@ -8,7 +8,8 @@ import { thumbprint } from '../src/evidence/jwk.ts';
 import { type AnyEntry, STATION_STREAM } from '../src/evidence/log.ts';
 import { treeRoot } from '../src/evidence/merkle.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
-import { ProblemError } from '../src/problem.ts';
+import { type Problem, ProblemError } from '../src/problem.ts';
+import type { ProblemCode } from '../src/problem-code.ts';
 import { type Carved, carve, carvedEntry } from './carve.ts';
 import { entryIn, entryOf, entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
@@ -85,7 +86,7 @@ interface Side {
   readonly path: string;
 }
 
-const DAMAGE: ReadonlySet<string> = new Set(['log-damaged', 'log-not-a-log', 'log-empty']);
+const DAMAGE: ReadonlySet<ProblemCode> = new Set(['log-damaged', 'log-not-a-log', 'log-empty']);
 
 /** Null where the log cannot be read. */
 async function withReadable<T>(path: string, look: (log: Side) => T): Promise<T | null> {
@@ -141,7 +142,7 @@ function apartIn({ db, path }: Side, behind: number): Apart {
       .all(behind),
   );
   const standing = entryTable(db)
-    .standingAfter(behind, EVERY)
+    .statusAfter(behind, EVERY)
     .map((stored) => entryOf(stored, path));
   return apartFrom(counts, standing);
 }
@@ -184,8 +185,8 @@ async function comparedWithDamaged(
     const entries = new Map<string, number>();
     const standing: AnyEntry[] = [];
     for (let seq = its + 1; seq <= carved.last; seq++) {
-      const found = carved.entry(seq);
-      const entry = found === null ? null : carvedEntry(found);
+      const row = carved.entry(seq);
+      const entry = row === null ? null : carvedEntry(row);
       if (entry === null) continue;
       entries.set(entry.stream, (entries.get(entry.stream) ?? 0) + 1);
       standing.push(entry);
@@ -246,10 +247,10 @@ function refuseStranger(
   });
 }
 
-const holdsNothing = (where: string) => ({
+const holdsNothing = (where: string): Problem => ({
   code: 'log-empty',
   where,
-  message: 'this is a station log that was begun and holds no entry',
+  message: 'this station log has no entries',
   next: 'Use another backup.',
 });
 

@@ -10,12 +10,12 @@ import { ProblemError } from '../src/problem.ts';
 import { packingOf } from './packing.ts';
 import { DAMAGED_NEXT } from './problems.ts';
 
-/** An entry as the table holds it; whether it is the one that was written is for {@link entryIn} to say. */
+/** An entry as the table kind it; whether it is the one that was written is for {@link entryIn} to say. */
 export interface StoredEntry {
   readonly seq: number;
   readonly stream: string;
   readonly n: number;
-  readonly holds: number;
+  readonly kind: number;
   readonly hash: Uint8Array;
   /** What is signed, with its salt; null where what is stored is no body. */
   readonly body: Buffer | null;
@@ -26,8 +26,8 @@ export interface StoredEntry {
 /** No entry has more personal texts: the longest impact assessment has three for each of its 20 000 jobs. */
 export const TEXTS_AN_ENTRY = 65_536;
 
-/** What `holds` stands for: samples alone, what opens, closes or voids a job, and all else. */
-export const HOLDS = { samples: 0, other: 1, standing: 2 } as const;
+/** What an entry kind: samples alone; what opens, closes or voids a job; anything else. */
+export const KIND = { samples: 0, other: 1, status: 2 } as const;
 
 export interface EntryTable {
   /** How many entries there are. */
@@ -37,9 +37,9 @@ export interface EntryTable {
   put(entry: AnyEntry, hash: Uint8Array, body: string): void;
   ofStream(stream: string): readonly StoredEntry[];
   /** Those of a stream without samples. */
-  withoutSamplesOf(stream: string): readonly StoredEntry[];
+  withoutSamples(stream: string): readonly StoredEntry[];
   /** So many that say where a job stands, behind `seq`. */
-  standingAfter(seq: number, limit: number): readonly StoredEntry[];
+  statusAfter(seq: number, limit: number): readonly StoredEntry[];
   /** The last ones, the newest first. */
   newest(limit: number): readonly StoredEntry[];
   /** The newest of a stream. */
@@ -53,7 +53,7 @@ const rowSchema = z.strictObject({
   seq: z.int(),
   stream: z.string(),
   n: z.int(),
-  holds: z.int(),
+  kind: z.int(),
   hash: z.instanceof(Uint8Array),
   salt: z.unknown(),
   body: z.unknown(),
@@ -66,22 +66,22 @@ export function entryTable(db: Database): EntryTable {
   const { pack, unpack } = packingOf(db);
   const some = (rest: string) =>
     db.prepare(
-      `SELECT e.seq, ifnull(s.name, '') AS stream, e.n, e.holds, e.hash, e.salt, e.body FROM entries e LEFT JOIN streams s ON s.id = e.stream ${rest}`,
+      `SELECT e.seq, ifnull(s.name, '') AS stream, e.n, e.kind, e.hash, e.salt, e.body FROM entries e LEFT JOIN streams s ON s.id = e.stream ${rest}`,
     );
   const lastSeq = db.prepare('SELECT coalesce(max(seq), 0) FROM entries').pluck();
   const streamId = db.prepare('SELECT id FROM streams WHERE name = ?').pluck();
   const addStream = db.prepare('INSERT INTO streams SELECT coalesce(max(id), 0) + 1, ? FROM streams');
   const lastN = db.prepare('SELECT coalesce(max(n), 0) FROM entries WHERE stream = ?').pluck();
   const insert = db.prepare(
-    'INSERT INTO entries (seq, stream, n, holds, hash, salt, body) VALUES (?, ?, ?, ?, ?, ?, ?)',
+    'INSERT INTO entries (seq, stream, n, kind, hash, salt, body) VALUES (?, ?, ?, ?, ?, ?, ?)',
   );
   const disclose = db.prepare('INSERT INTO disclosures (place, kind, salt, text) VALUES (?, ?, ?, ?)');
   const disclosed = db.prepare(
     'SELECT salt, text FROM disclosures WHERE place BETWEEN ? AND ? ORDER BY place',
   );
   const ofStream = some('WHERE s.name = ? ORDER BY e.n');
-  const withoutSamplesOf = some(`WHERE s.name = ? AND e.holds <> ${HOLDS.samples} ORDER BY e.n`);
-  const standingAfter = some(`WHERE e.seq > ? AND e.holds = ${HOLDS.standing} ORDER BY e.seq LIMIT ?`);
+  const withoutSamples = some(`WHERE s.name = ? AND e.kind <> ${KIND.samples} ORDER BY e.n`);
+  const statusAfter = some(`WHERE e.seq > ? AND e.kind = ${KIND.status} ORDER BY e.seq LIMIT ?`);
   const newest = some('ORDER BY e.seq DESC LIMIT ?');
   const newestOf = some('WHERE s.name = ? ORDER BY e.n DESC LIMIT 1');
   const all = some('ORDER BY e.seq');
@@ -104,7 +104,7 @@ export function entryTable(db: Database): EntryTable {
     put: (entry, hash, body) => {
       const { seq, stream, n, salt } = entry;
       const id = idOf(stream) ?? Number(addStream.run(stream).lastInsertRowid);
-      insert.run(seq, id, n, holdsOf(entry), hash, Buffer.from(salt, 'base64url'), pack(body));
+      insert.run(seq, id, n, kindOf(entry), hash, Buffer.from(salt, 'base64url'), pack(body));
       const texts = personalTexts(entry);
       for (const [item, { kind, text, place }] of texts.entries()) {
         const one = entry.concealed.find((c) => c.place.join('.') === place.join('.'));
@@ -113,8 +113,8 @@ export function entryTable(db: Database): EntryTable {
       }
     },
     ofStream: (stream) => ofStream.all(stream).map(stored),
-    withoutSamplesOf: (stream) => withoutSamplesOf.all(stream).map(stored),
-    standingAfter: (seq, limit) => standingAfter.all(seq, limit).map(stored),
+    withoutSamples: (stream) => withoutSamples.all(stream).map(stored),
+    statusAfter: (seq, limit) => statusAfter.all(seq, limit).map(stored),
     newest: (limit) => newest.all(limit).map(stored),
     newestOf: (stream) => {
       const row = newestOf.get(stream);
@@ -129,12 +129,12 @@ export function entryTable(db: Database): EntryTable {
 
 /** The entry as it was written; null where the body is not what its hash was made of, or the table says otherwise than it. */
 export function entryIn(stored: StoredEntry): AnyEntry | null {
-  const { seq, stream, n, holds, hash, body, disclosures } = stored;
+  const { seq, stream, n, kind, hash, body, disclosures } = stored;
   const json = body !== null && leafHash(body).equals(hash) ? parseStrictJson(body, 'entry') : null;
   const read = json?.ok === true ? readEntry(json.value, disclosures, `entry ${seq}`) : null;
   if (read?.ok !== true) return null;
   const { value: entry } = read;
-  const agrees = entry.seq === seq && entry.stream === stream && entry.n === n && holdsOf(entry) === holds;
+  const agrees = entry.seq === seq && entry.stream === stream && entry.n === n && kindOf(entry) === kind;
   return agrees ? entry : null;
 }
 
@@ -152,20 +152,20 @@ export function entryOf(stored: StoredEntry, where: string): AnyEntry {
   throw new ProblemError({
     code: 'log-damaged',
     where,
-    message: `entry ${stored.seq} of the station log is not as it was written`,
+    message: `entry ${stored.seq} of the station log was changed`,
     next: DAMAGED_NEXT,
   });
 }
 
-function holdsOf({ event }: AnyEntry): number {
+function kindOf({ event }: AnyEntry): number {
   switch (event.type) {
     case 'readings':
-      return HOLDS.samples;
+      return KIND.samples;
     case 'job-opened':
     case 'job-closed':
     case 'job-voided':
-      return HOLDS.standing;
+      return KIND.status;
     default:
-      return HOLDS.other;
+      return KIND.other;
   }
 }

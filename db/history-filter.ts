@@ -44,12 +44,12 @@ const NOT_OK = `(a.result <> 0 OR (a.flags & ${ANY_CENSORED}) <> 0)`;
 /** Conditions on `attempts a` joined with `jobs j`. */
 export function attemptsWhere(filter: AttemptFilter): Sql {
   const job = jobConditions(filter);
-  const made = attemptConditions(filter);
+  const attempt = attemptConditions(filter);
   // SQLite would take a range of days for more selective than a join: a plus sign keeps the index from it.
   const at = job.length > 0 ? '+a.atMs' : 'a.atMs';
   return together([
     ...job,
-    ...made,
+    ...attempt,
     ...(filter.from === undefined
       ? []
       : [[`${at} >= :fromMs`, { fromMs: dayMs(filter.from) }] satisfies Condition]),
@@ -68,7 +68,7 @@ export function attemptsWhere(filter: AttemptFilter): Sql {
 
 /** Conditions on `jobs j`; those on attempts hold for a job that has one such attempt. */
 export function jobsWhere(filter: JobsFilter): Sql {
-  const made = together(attemptConditions(filter));
+  const attempt = together(attemptConditions(filter));
   const opened: Condition[] = [];
   if (filter.from !== undefined) opened.push(['j.openedAt >= :from', { from: filter.from }]);
   // Every moment of that day comes before it with a tilde behind it.
@@ -79,8 +79,8 @@ export function jobsWhere(filter: JobsFilter): Sql {
       `(j.state <> 'complete' OR EXISTS (SELECT 1 FROM attempts a WHERE a.job = j.id AND ${NOT_OK}))`,
       {},
     ]);
-  if (made.where !== '1')
-    opened.push([`j.id IN (SELECT a.job FROM attempts a WHERE ${made.where})`, made.values]);
+  if (attempt.where !== '1')
+    opened.push([`j.id IN (SELECT a.job FROM attempts a WHERE ${attempt.where})`, attempt.values]);
   return together([...jobConditions(filter), ...opened]);
 }
 
@@ -94,41 +94,44 @@ export function restsOnAttempts(filter: JobsFilter): boolean {
 }
 
 function jobConditions({ job, vin, plate, fleet, specification }: JobsFilter): readonly Condition[] {
-  const found: Condition[] = [];
-  if (job !== undefined) found.push(['j.stream = :stream', { stream: `job:${job}` }]);
-  if (vin !== undefined) found.push(['j.vinKey = :vin', { vin: lookUpKey(vin) }]);
-  if (plate !== undefined) found.push(['j.plateKey = :plate', { plate: lookUpKey(plate) }]);
-  if (fleet !== undefined) found.push(['j.fleetKey = :fleet', { fleet: lookUpKey(fleet) }]);
+  const conditions: Condition[] = [];
+  if (job !== undefined) conditions.push(['j.stream = :stream', { stream: `job:${job}` }]);
+  if (vin !== undefined) conditions.push(['j.vinKey = :vin', { vin: lookUpKey(vin) }]);
+  if (plate !== undefined) conditions.push(['j.plateKey = :plate', { plate: lookUpKey(plate) }]);
+  if (fleet !== undefined) conditions.push(['j.fleetKey = :fleet', { fleet: lookUpKey(fleet) }]);
   if (specification !== undefined)
-    found.push([
+    conditions.push([
       'j.setup IN (SELECT id FROM setups WHERE specification >= :key AND specification < :keyEnd)',
       { key: specification.toLowerCase(), keyEnd: `${specification.toLowerCase()}~` },
     ]);
-  return found;
+  return conditions;
 }
 
 function attemptConditions(filter: JobsFilter): readonly Condition[] {
   const { tool, serial, technician, part, lot } = filter;
-  const found: Condition[] = [];
+  const conditions: Condition[] = [];
   if (tool !== undefined)
-    found.push([
+    conditions.push([
       `a.tool IN (SELECT id FROM tools WHERE ${is('tool')} OR ${is('serial', 'tool')})`,
       key({ tool }),
     ]);
   if (serial !== undefined)
-    found.push(['a.tool IN (SELECT id FROM tools WHERE serial = :serial)', { serial }]);
+    conditions.push(['a.tool IN (SELECT id FROM tools WHERE serial = :serial)', { serial }]);
   if (technician !== undefined)
-    found.push([
+    conditions.push([
       `a.person IN (SELECT id FROM people WHERE ${is('name', 'technician')})`,
       key({ technician }),
     ]);
   if (part !== undefined && lot !== undefined)
-    found.push([`a.part IN (SELECT id FROM parts WHERE ${is('part')} AND ${is('lot')})`, key({ part, lot })]);
+    conditions.push([
+      `a.part IN (SELECT id FROM parts WHERE ${is('part')} AND ${is('lot')})`,
+      key({ part, lot }),
+    ]);
   else if (part !== undefined)
-    found.push([`a.part IN (SELECT id FROM parts WHERE ${is('part')})`, key({ part })]);
+    conditions.push([`a.part IN (SELECT id FROM parts WHERE ${is('part')})`, key({ part })]);
   else if (lot !== undefined)
-    found.push([`a.part IN (SELECT id FROM parts WHERE ${is('lot')})`, key({ lot })]);
-  return found;
+    conditions.push([`a.part IN (SELECT id FROM parts WHERE ${is('lot')})`, key({ lot })]);
+  return conditions;
 }
 
 /** The SQL function of {@link lookUpKey}: the tables of names are small, so each name is compared, and no index is lost by it. */

@@ -56,13 +56,13 @@ interface Shared {
 
 function remembered<T>(statement: Statement, from: (cells: Cells) => T): (id: number) => T {
   const raw = statement.raw(true);
-  const known = new Map<number, T>();
+  const cache = new Map<number, T>();
   return (id) => {
-    const there = known.get(id);
+    const there = cache.get(id);
     if (there !== undefined) return there;
-    const found = from(cellsOf(raw.get(id)));
-    known.set(id, found);
-    return found;
+    const value = from(cellsOf(raw.get(id)));
+    cache.set(id, value);
+    return value;
   };
 }
 

@@ -64,28 +64,32 @@ const JOBS = (where: string) =>
   `SELECT ${JOB_COLUMNS} FROM jobs j WHERE ${where} ORDER BY j.lastSeq DESC LIMIT :limit`;
 
 /** `told` makes problems of what the database throws; `watch` hears of the folding that a question waits for. */
-export function createHistory(db: Database, told: <T>(work: () => T) => T, watch?: Progress): History {
+export function createHistory(
+  db: Database,
+  withProblems: <T>(work: () => T) => T,
+  watch?: Progress,
+): History {
   const bringUpToDate = createFolding(db);
   db.function(LOOK_UP_KEY, { deterministic: true }, (text) => lookUpKey(textOrNull.parse(text)));
   const reading = createRowReading(db);
   const setupBody = db.prepare('SELECT body FROM setups WHERE key = ?').pluck();
   const asked = <T>(answer: () => T): T =>
-    told(() => {
+    withProblems(() => {
       bringUpToDate(watch);
       return answer();
     });
   const attempts = <T>(columns: string, filter: AttemptFilter, read: (row: unknown) => T): readonly T[] => {
     const { where, values } = attemptsWhere(filter);
-    const found: T[] = [];
+    const rows: T[] = [];
     // One after the other: all rows as they come from SQLite weigh as much again as what is made of them.
-    for (const row of db.prepare(ATTEMPTS(columns, where)).raw().iterate(values)) found.push(read(row));
-    return found;
+    for (const row of db.prepare(ATTEMPTS(columns, where)).raw().iterate(values)) rows.push(read(row));
+    return rows;
   };
   return {
     attemptsOf: (filter) => asked(() => attempts(ATTEMPT_COLUMNS, filter, reading.attempts())),
     processOf: (filter) => asked(() => attempts(PROCESS_COLUMNS, filter, reading.process())),
     jobsOf: (filter, limit = -1) =>
-      (restsOnAttempts(filter) ? asked : told)(() => {
+      (restsOnAttempts(filter) ? asked : withProblems)(() => {
         const { where, values } = jobsWhere(filter);
         return db
           .prepare(JOBS(where))
@@ -108,7 +112,7 @@ export function createHistory(db: Database, told: <T>(work: () => T) => T, watch
         const { count, lastMs } = z.strictObject({ count: z.int(), lastMs: z.int().nullable() }).parse(row);
         return { count, lastAt: lastMs === null ? null : new Date(lastMs).toISOString() };
       }),
-    bringUpToDate: (progress) => told(() => bringUpToDate(progress)),
+    bringUpToDate: (progress) => withProblems(() => bringUpToDate(progress)),
     plan: (of, filter) => {
       const { where, values }: Sql = of === 'jobs' ? jobsWhere(filter) : attemptsWhere(filter);
       const sql = of === 'jobs' ? JOBS(where) : ATTEMPTS(ATTEMPT_COLUMNS, where);

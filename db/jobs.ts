@@ -107,7 +107,7 @@ export function rebuildHistory(db: Database, progress?: Progress): void {
 /** The entries that say which jobs there are and where they stand; read in pages, for nothing is written during a read. */
 function* standingEntries(table: EntryTable, where: string): Generator<LogEntry> {
   for (let after = 0; ; ) {
-    const page = table.standingAfter(after, 1000);
+    const page = table.statusAfter(after, 1000);
     const last = page.at(-1);
     if (last === undefined) return;
     for (const stored of page) {

@@ -31,7 +31,7 @@ export function newKey(): StationKey {
   return stationKey(generateKeyPairSync('ed25519').privateKey);
 }
 
-/** Writes a key into a new file, never over an old one. Problems: `key-exists`, `key-path`. */
+/** Writes a key into a new file, never over an old one. Problems: `file-exists`, `file-unreadable`. */
 export function writeKeyFile(
   path: string,
   { privateKey }: StationKey,
@@ -55,9 +55,9 @@ export function writeKeyFile(
 
 /** Puts the key under another passphrase, or none; the old file stays until the new one is whole. */
 export function relockKeyFile(path: string, key: StationKey, passphrase: string | null): Result<true> {
-  const made = writeKeyFile(`${path}.new`, key, passphrase);
-  if (made.ok) renameSync(`${path}.new`, path);
-  return made;
+  const written = writeKeyFile(`${path}.new`, key, passphrase);
+  if (written.ok) renameSync(`${path}.new`, path);
+  return written;
 }
 
 function pemOf(key: KeyObject, passphrase: string | null): string {
@@ -66,7 +66,7 @@ function pemOf(key: KeyObject, passphrase: string | null): string {
 }
 
 /**
- * Reads a key. Problems: `key-path`, `key-open-to-others` (POSIX only), `key-locked` (a passphrase is needed and none was
+ * Reads a key. Problems: `file-unreadable`, `key-open-to-others` (POSIX only), `key-locked` (a passphrase is needed and none was
  * given), `key-passphrase` (it is another), `key-form`.
  */
 export function readKeyFile(path: string, passphrase: string | null = null): Result<StationKey> {
@@ -93,7 +93,7 @@ export function readKeyFile(path: string, passphrase: string | null = null): Res
       code: 'key-form',
       where: path,
       message: 'this is not an Ed25519 private key in PKCS#8 PEM form',
-      next: 'Name the key file that the program made, or make a new key.',
+      next: 'Name a key file made by plugmark, or make a new key.',
     });
   return ok(stationKey(key));
 }
@@ -115,8 +115,8 @@ function lockedProblem(path: string): Problem {
   return {
     code: 'key-locked',
     where: path,
-    message: 'the private key is under a passphrase',
-    next: 'Start the program in a terminal and type it, or put it into the environment.',
+    message: 'the private key needs its passphrase',
+    next: 'Run plugmark in a terminal and type it, or set it in the environment.',
   };
 }
 
@@ -124,8 +124,8 @@ function passphraseProblem(path: string): Problem {
   return {
     code: 'key-passphrase',
     where: path,
-    message: 'this is not the passphrase of the private key, or the file is damaged',
-    next: 'Try again. Without it the key is lost: see "When a key is lost" in the README.',
+    message: 'the passphrase is wrong, or the key file is damaged',
+    next: 'Try again. Without it the key is lost: "plugmark manual keys" says what to do then.',
   };
 }
 
@@ -133,8 +133,8 @@ function openToOthers(path: string): Problem {
   return {
     code: 'key-open-to-others',
     where: path,
-    message: 'other people on this machine may read the private key',
-    next: 'Take their rights away (chmod 600); if somebody may have copied it, make a new key and take the old one off the trust lists.',
+    message: 'other users of this computer can read the private key',
+    next: 'Run chmod 600 on it. If somebody may have copied it, make a new key and remove the old one from the trust lists.',
   };
 }
 
@@ -144,15 +144,15 @@ function pathProblem(cause: unknown, where: string): Problem {
   switch (code) {
     case 'EEXIST':
       return {
-        code: 'key-exists',
+        code: 'file-exists',
         where,
-        message: 'a file is there already, and a key is never written over',
-        next: 'Use the key that is there, or name another file.',
+        message: 'the file exists; a key is never overwritten',
+        next: 'Use that key, or name another file.',
       };
     case 'ENOENT':
     case 'ENOTDIR':
       return {
-        code: 'key-path',
+        code: 'file-unreadable',
         where,
         message: 'there is no such file or folder',
         next: 'Check the path, or make a key.',
@@ -163,7 +163,7 @@ function pathProblem(cause: unknown, where: string): Problem {
     case 'EISDIR':
     case 'ELOOP':
       return {
-        code: 'key-path',
+        code: 'file-unreadable',
         where,
         message: 'the file cannot be opened',
         next: 'Check the path and the rights on it.',

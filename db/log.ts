@@ -83,7 +83,7 @@ function stationLog(db: Database, path: string, folding?: Progress): StationLogF
   const newestNote = db.prepare('SELECT note FROM checkpoints ORDER BY place DESC LIMIT 1').pluck();
   const project = createProjector(db);
   /** How far this program has read or written each stream. */
-  const known = new Map<string, number>();
+  const lastSeen = new Map<string, number>();
 
   const put = ({ entry, hash, body }: Written) => {
     table.put(entry, hash, body);
@@ -93,10 +93,10 @@ function stationLog(db: Database, path: string, folding?: Progress): StationLogF
   const append = db.transaction(
     (stream: string, drafts: readonly Draft<JobEvent | StationEvent>[], stamp: Stamp) => {
       const n = table.lastOf(stream);
-      if (known.has(stream) && known.get(stream) !== n) throw otherWriter(path, stream);
-      const made = written({ seq: table.size(), n }, stream, drafts, stamp, newSalt);
-      made.forEach(put);
-      return made.map(({ entry }) => entry);
+      if (lastSeen.has(stream) && lastSeen.get(stream) !== n) throw otherWriter(path, stream);
+      const entries = written({ seq: table.size(), n }, stream, drafts, stamp, newSalt);
+      entries.forEach(put);
+      return entries.map(({ entry }) => entry);
     },
   );
   const appendTo = <T>(
@@ -105,19 +105,19 @@ function stationLog(db: Database, path: string, folding?: Progress): StationLogF
     stamp: Stamp,
     as: (entry: AnyEntry) => T,
   ) =>
-    told(() => {
+    withProblems(() => {
       const entries = append.immediate(stream, drafts, stamp);
       assertFull(db);
       const last = entries.at(-1);
-      if (last !== undefined) known.set(stream, last.n);
+      if (last !== undefined) lastSeen.set(stream, last.n);
       return entries.map(as);
     });
   const read = (stream: string) => table.ofStream(stream).map((stored) => entryOf(stored, path));
   const remembered = <T>(stream: string, entries: readonly T[]) => {
-    known.set(stream, entries.length);
+    lastSeen.set(stream, entries.length);
     return entries;
   };
-  const told = <T>(work: () => T): T => {
+  const withProblems = <T>(work: () => T): T => {
     try {
       return work();
     } catch (cause) {
@@ -128,19 +128,19 @@ function stationLog(db: Database, path: string, folding?: Progress): StationLogF
   return {
     append: (stream, drafts, stamp) => appendTo(stream, drafts, stamp, asJob),
     appendStation: (drafts, stamp) => appendTo(STATION_STREAM, drafts, stamp, asStation),
-    entries: (stream) => told(() => remembered(stream, read(stream).map(asJob))),
-    stationEntries: () => told(() => remembered(STATION_STREAM, read(STATION_STREAM).map(asStation))),
-    streams: () => told(() => table.streams().filter((stream) => stream !== STATION_STREAM)),
-    size: () => told(table.size),
+    entries: (stream) => withProblems(() => remembered(stream, read(stream).map(asJob))),
+    stationEntries: () => withProblems(() => remembered(STATION_STREAM, read(STATION_STREAM).map(asStation))),
+    streams: () => withProblems(() => table.streams().filter((stream) => stream !== STATION_STREAM)),
+    size: () => withProblems(table.size),
     tree,
-    checkpoints: () => told(() => notes.all().map((note) => z.string().parse(note))),
+    checkpoints: () => withProblems(() => notes.all().map((note) => z.string().parse(note))),
     keepCheckpoint: (at, note) => {
-      told(() => newestNote.get() === note || keep.run(at, note));
+      withProblems(() => newestNote.get() === note || keep.run(at, note));
     },
-    check: () => told(() => logFault(db)),
-    lastJobs: (limit = 20) => told(() => lastJobs(db, limit)),
-    history: createHistory(db, told, folding),
-    rebuildProjections: () => told(() => rebuildHistory(db)),
+    check: () => withProblems(() => logFault(db)),
+    lastJobs: (limit = 20) => withProblems(() => lastJobs(db, limit)),
+    history: createHistory(db, withProblems, folding),
+    rebuildProjections: () => withProblems(() => rebuildHistory(db)),
     close: () => {
       db.close();
     },
@@ -164,7 +164,7 @@ function otherWriter(path: string, stream: string): ProblemError {
   return new ProblemError({
     code: 'log-other-writer',
     where: path,
-    message: `another program has added to ${stream} since this one read it`,
+    message: `another program wrote to ${stream} at the same time`,
     next: 'Close the other program, then open the job again.',
   });
 }

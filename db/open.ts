@@ -1,7 +1,9 @@
 /** Opens the database file of a station log so that a commit means "on disk", and refuses files that are not one. */
+
 import { existsSync, statSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { type Problem, ProblemError } from '../src/problem.ts';
+import type { ProblemCode } from '../src/problem-code.ts';
 import { migrate, readMigrations, versionOf } from './migrate.ts';
 import { DAMAGED_NEXT, NOT_READABLE_AS_LOG, problemOf } from './problems.ts';
 import { hasPages, looksSound } from './sound.ts';
@@ -65,8 +67,8 @@ function refuseEmptyFile(path: string): void {
       refusal(
         'log-empty',
         path,
-        'the file is empty, though a station log never is',
-        'Restore it from a backup; if it never held anything, delete it and start again.',
+        'the file is empty; a station log never is',
+        'Restore a backup. If the log was never used, delete the file and start again.',
       ),
     );
 }
@@ -110,6 +112,6 @@ function configure(db: Database): void {
   db.pragma('journal_size_limit = 4194304');
 }
 
-function refusal(code: string, where: string, message: string, next: string): Problem {
+function refusal(code: ProblemCode, where: string, message: string, next: string): Problem {
   return { code, where, message, next };
 }

@@ -45,16 +45,16 @@ export function packingOf(db: Database): Packing {
   const rows = z
     .array(dictionarySchema)
     .safeParse(db.prepare('SELECT id, text FROM dictionaries ORDER BY id').all());
-  const known = rows.data?.map(({ id, text }) => ({ id, bytes: Buffer.from(text, 'utf8') })) ?? [];
-  const newest = known.find(({ id }) => id === NEWEST);
+  const all = rows.data?.map(({ id, text }) => ({ id, bytes: Buffer.from(text, 'utf8') })) ?? [];
+  const newest = all.find(({ id }) => id === NEWEST);
   if (newest === undefined)
     throw new ProblemError({
       code: 'log-damaged',
       where: db.name,
-      message: 'the text that the entries are packed with is gone',
+      message: 'the packing dictionary is missing',
       next: DAMAGED_NEXT,
     });
-  const dictionaries = new Map(known.map(({ id, bytes }) => [id, bytes]));
+  const dictionaries = new Map(all.map(({ id, bytes }) => [id, bytes]));
   return {
     pack: (body) =>
       Buffer.concat([

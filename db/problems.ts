@@ -1,15 +1,16 @@
 import { ProblemError } from '../src/problem.ts';
+import type { ProblemCode } from '../src/problem-code.ts';
 
 /** What there is to do about a damaged log. */
 export const DAMAGED_NEXT =
-  'Keep the file as it is. "plugmark restore" puts a backup in its place; where there is none, "plugmark recover" saves what can be read.';
+  'Keep the file as it is. Restore a backup with "plugmark restore". If you have none, save what can be read with "plugmark recover".';
 
 /** Of a file that has the pages of a log, or lies where one was, and is none any more. */
 export const NOT_READABLE_AS_LOG =
-  'what lies here cannot be read as a station log: its beginning is damaged, or it is another file';
+  'this file cannot be read as a station log: its start is damaged, or it is another file';
 
 /** What SQLite's result codes mean to the person at the bench; by the beginning of the extended code. */
-const MEANINGS: readonly (readonly [prefix: string, code: string, message: string, next: string])[] = [
+const MEANINGS: readonly (readonly [prefix: string, code: ProblemCode, message: string, next: string])[] = [
   [
     'SQLITE_BUSY',
     'log-busy',
@@ -46,7 +47,7 @@ const MEANINGS: readonly (readonly [prefix: string, code: string, message: strin
     'SQLITE_FULL',
     'log-disk',
     'the disk is full',
-    'Make room on the disk, then try again; nothing of the last step was kept.',
+    'Free some space and try again. The last step was not saved.',
   ],
   // The file ends where a page should be.
   ['SQLITE_IOERR_SHORT_READ', 'log-damaged', 'the database file is damaged', DAMAGED_NEXT],
@@ -54,7 +55,7 @@ const MEANINGS: readonly (readonly [prefix: string, code: string, message: strin
     'SQLITE_IOERR',
     'log-disk',
     'the disk did not accept the data',
-    'Check the disk; nothing of the last step was kept.',
+    'Check the disk. The last step was not saved.',
   ],
 ];
 

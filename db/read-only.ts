@@ -11,7 +11,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { ProblemError } from '../src/problem.ts';
+import { type Problem, ProblemError } from '../src/problem.ts';
 import { copyLog } from './copy.ts';
 import { type Opening, openStationLog, type StationLogFile } from './log.ts';
 
@@ -103,16 +103,16 @@ function opens(path: string, flags: 'r' | 'r+'): boolean {
   }
 }
 
-const noRoom = (where: string, why: string) => ({
+const noRoom = (where: string, why: string): Problem => ({
   code: 'log-no-room',
   where,
-  message: `this log may only be read where it lies, which takes a copy: ${why}`,
-  next: 'Make room there, name a folder that has it with TMPDIR, or give yourself the right to write.',
+  message: `this log is read-only, and there is no room for the copy that reading needs: ${why}`,
+  next: 'Free some space, set TMPDIR to a folder with space, or get the right to write.',
 });
 
-const readOnly = (where: string) => ({
+const readOnly = (where: string): Problem => ({
   code: 'log-read-only',
   where,
-  message: 'this log may only be read from here, and the command adds to it',
-  next: 'Give yourself the right to write to the file and its folder, or run the command at the station.',
+  message: 'this log is read-only here, and the command must write to it',
+  next: 'Get the right to write to the file and its folder, or run the command at the station.',
 });

@@ -10,7 +10,7 @@ import { type PublicJwk, thumbprint } from '../src/evidence/jwk.ts';
 import { type AnyEntry, STATION_STREAM, type StationEntry } from '../src/evidence/log.ts';
 import { leafHash } from '../src/evidence/merkle.ts';
 import { successionBy } from '../src/evidence/succession.ts';
-import { ProblemError } from '../src/problem.ts';
+import { type Problem, ProblemError } from '../src/problem.ts';
 import { type Carved, type CarvedEntry, carvedEntry } from './carve.ts';
 
 /** What a record that was verified still holds: entries with their places, and the checkpoint it was sealed with. */
@@ -42,11 +42,11 @@ export function ofThisLog(
     onlyOrigin(records.filter(shares).map(({ checkpoint }) => checkpoint)) ??
     onlyOrigin(carved.notes) ??
     (carved.last === 0 ? originOfRecords(records, keys) : null);
-  const known = keysIn(stations).map(({ jwk }) => thumbprint(jwk));
+  const stationKids = keysIn(stations).map(({ jwk }) => thumbprint(jwk));
   return records.filter(({ entries, checkpoint }) => {
     const read = readCheckpoint(checkpoint, 'a checkpoint of a record');
     if (!read.ok || read.value.origin !== origin) return false;
-    return keysOfLog(entries, origin, known).some((key) => checkpointHolds(read.value, key));
+    return keysOfLog(entries, origin, stationKids).some((key) => checkpointHolds(read.value, key));
   });
 }
 
@@ -67,16 +67,20 @@ function originOfRecords(records: readonly FromRecord[], keys: readonly string[]
 }
 
 /** Keys of a record that are the log's: found in its pages, the one that it is named after, and those these named. */
-function keysOfLog(entries: readonly AnyEntry[], origin: string, known: readonly string[]): PublicJwk[] {
+function keysOfLog(
+  entries: readonly AnyEntry[],
+  origin: string,
+  stationKids: readonly string[],
+): PublicJwk[] {
   const keys: PublicJwk[] = [];
   const stations = entries.filter(isStationEntry);
   for (const { jwk, statement } of keysIn(stations)) {
     const kid = thumbprint(jwk);
     const isNamed = keys.some((old) => {
-      const said = statement === null ? null : successionBy(statement, old);
-      return said !== null && said.log === origin && thumbprint(said.next) === kid;
+      const succession = statement === null ? null : successionBy(statement, old);
+      return succession !== null && succession.log === origin && thumbprint(succession.next) === kid;
     });
-    if (known.includes(kid) || originOf(kid) === origin || isNamed) keys.push(jwk);
+    if (stationKids.includes(kid) || originOf(kid) === origin || isNamed) keys.push(jwk);
   }
   return keys;
 }
@@ -125,35 +129,35 @@ export function fromRecord(entry: AnyEntry): CarvedEntry {
 
 /** Those that are written as one is. */
 export function stationEntriesIn(entryAt: (seq: number) => CarvedEntry | null, size: number): StationEntry[] {
-  const found = [];
+  const matching = [];
   for (let seq = 1; seq <= size; seq++) {
     const entry = entryAt(seq);
     const read = entry?.stream === STATION_STREAM ? carvedEntry(entry) : null;
-    if (read !== null && isStationEntry(read)) found.push(read);
+    if (read !== null && isStationEntry(read)) matching.push(read);
   }
-  return found;
+  return matching;
 }
 
 export function checkpointsOf(
   notes: readonly string[],
 ): readonly (SignedCheckpoint & { readonly note: string })[] {
-  const found = [];
+  const matching = [];
   for (const note of new Set(notes)) {
     const read = readCheckpoint(note, 'a checkpoint of the station');
-    if (read.ok) found.push({ ...read.value, note });
+    if (read.ok) matching.push({ ...read.value, note });
   }
-  return found.sort((a, b) => a.size - b.size);
+  return matching.sort((a, b) => a.size - b.size);
 }
 
-const twoCourses = (record: string, seq: number) => ({
+const twoCourses = (record: string, seq: number): Problem => ({
   code: 'recover-two-courses',
   where: record,
-  message: `its entry ${seq} is not the one that the log, or a record before it, has under this number`,
-  next: 'The log took two courses, as after an old backup was restored: name a folder with the records of one course alone.',
+  message: `its entry ${seq} differs from the one in the log or in an earlier record`,
+  next: 'The log split in two, as after restoring an old backup. Name a folder with the records of one of them.',
 });
 
-const severalLogs = () => ({
+const severalLogs = (): Problem => ({
   code: 'recover-several-logs',
-  message: 'the records are of several logs, and no key of this station tells which of them is its own',
-  next: 'Name a folder with the records of one station alone.',
+  message: 'the records are from several logs, and no key shows which one is this station',
+  next: 'Name a folder with the records of one station only.',
 });

@@ -3,7 +3,7 @@ import { closeSync, existsSync, openSync, writeSync } from 'node:fs';
 import { type Finding, heldAgainst } from '../src/evidence/kept-checkpoints.ts';
 import { type AnyEntry, STATION_STREAM } from '../src/evidence/log.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
-import { ProblemError } from '../src/problem.ts';
+import { type Problem, ProblemError } from '../src/problem.ts';
 import { type Carved, type CarvedEntry, carve, carvedEntry } from './carve.ts';
 import { entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
@@ -34,7 +34,7 @@ const ENTRIES_A_TRANSACTION = 2000;
 /**
  * Writes a new log to `out` and the entries that cannot stand in it to `beside`, a line each; `damaged` is only read, and
  * null where there is none. `keys` are thumbprints known to be this station's: where nothing can be read of a log, they tell
- * its records from those of others. Problems: `recover-exists` where one of the two is there already, `recover-two-courses`
+ * its records from those of others. Problems: `file-exists` where one of the two is there already, `recover-two-courses`
  * where records hold other entries than the log or one another, `recover-several-logs`, `recover-nothing` where not even the
  * first entry is left, and those of {@link openDatabase}.
  */
@@ -50,10 +50,10 @@ export async function recoverLog(
     const own = ofThisLog(carved, records, keys);
     const held = heldBy(own, carved);
     const entryAt = (seq: number): CarvedEntry | null => carved.entry(seq) ?? held.get(seq) ?? null;
-    const known = [...held.keys()].reduce((most, seq) => Math.max(most, seq), carved.last);
+    const lastReported = [...held.keys()].reduce((most, seq) => Math.max(most, seq), carved.last);
     if (entryAt(1) === null) throw new ProblemError(nothingLeft(damaged));
     const written = await writeLog(out, entryAt, own, carved.notes);
-    const rest = besideThe(written.size, known, entryAt, beside);
+    const rest = besideThe(written.size, lastReported, entryAt, beside);
     const fromRecords = countTo(written.size, (seq) => !carved.has(seq));
     return {
       kept: written.size,
@@ -106,11 +106,11 @@ async function writeLog(
     }
     const state = stationIn(entryAt, size);
     if (state === null) return { size, checkpoints: [] };
-    const known = checkpointsOf([...notes, ...records.map(({ checkpoint }) => checkpoint)]);
+    const checkpoints = checkpointsOf([...notes, ...records.map(({ checkpoint }) => checkpoint)]);
     const now = { origin: state.origin, size, tree, keys: state.keys.map(({ jwk }) => jwk) };
-    const findings = heldAgainst(now, known);
+    const findings = heldAgainst(now, checkpoints);
     // Both are in the order of sizes; of several that agree at one size the last is kept.
-    const agreed = known.filter((_, i) => findings[i]?.kind === 'extends');
+    const agreed = checkpoints.filter((_, i) => findings[i]?.kind === 'extends');
     for (const [at, note] of new Map(agreed.map((one) => [one.size, one.note]))) keep.run(at, note);
     return { size, checkpoints: findings };
   } finally {
@@ -133,17 +133,17 @@ function stationIn(entryAt: (seq: number) => CarvedEntry | null, size: number): 
 /** Writes what is readable behind the log's end into a file, and finds what is not. */
 function besideThe(
   size: number,
-  known: number,
+  lastReported: number,
   entryAt: (seq: number) => CarvedEntry | null,
   path: string,
 ): { readonly count: number; readonly lost: Recovered['lost']; readonly jobs: readonly string[] } {
-  if (known <= size) return { count: 0, lost: [], jobs: [] };
+  if (lastReported <= size) return { count: 0, lost: [], jobs: [] };
   const file = openSync(path, 'wx', 0o600);
   const jobs = new Set<string>();
   const lost: { from: number; to: number }[] = [];
   let count = 0;
   try {
-    for (let seq = size + 1; seq <= known; seq++) {
+    for (let seq = size + 1; seq <= lastReported; seq++) {
       const entry = entryAt(seq);
       const hole = lost.at(-1);
       if (entry !== null) {
@@ -165,16 +165,16 @@ function countTo(size: number, counts: (seq: number) => boolean): number {
   return count;
 }
 
-const isThere = (path: string) => ({
-  code: 'recover-exists',
+const isThere = (path: string): Problem => ({
+  code: 'file-exists',
   where: path,
-  message: 'a file is there already, and nothing is written over',
+  message: 'the file exists; nothing is overwritten',
   next: 'Name a new file with --out.',
 });
 
-const nothingLeft = (path: string | null) => ({
+const nothingLeft = (path: string | null): Problem => ({
   code: 'recover-nothing',
   ...(path !== null && { where: path }),
-  message: 'not even the first entry of the log is left, and no record that is believed holds it',
-  next: 'Restore the log from a backup; where there is none, its jobs live on in their exported records alone.',
+  message: 'the first entry of the log is lost, and no valid record contains it',
+  next: 'Restore a backup. If you have none, only the exported records of the jobs remain.',
 });

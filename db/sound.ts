@@ -40,9 +40,9 @@ export function hasPages(path: string): boolean {
   try {
     const bytes = Buffer.alloc(PAGES_LOOKED_AT * PAGE_BYTES);
     const read = readSync(file, bytes, 0, bytes.length, PAGE_BYTES);
-    let found = 0;
-    for (let at = 0; at < read; at += PAGE_BYTES) if (isTreePage(bytes, at)) found++;
-    return found >= 2;
+    let count = 0;
+    for (let at = 0; at < read; at += PAGE_BYTES) if (isTreePage(bytes, at)) count++;
+    return count >= 2;
   } finally {
     closeSync(file);
   }

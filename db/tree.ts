@@ -36,8 +36,8 @@ export function storedTree(db: Database, path: string): StoredTree {
   return {
     node,
     grow: (index, hash) => {
-      for (const made of completedBy({ node }, index, hash))
-        if (made.level >= LOWEST_STORED) insert.run(placeOf(made.level, made.index), made.hash);
+      for (const subtree of completedBy({ node }, index, hash))
+        if (subtree.level >= LOWEST_STORED) insert.run(placeOf(subtree.level, subtree.index), subtree.hash);
     },
   };
 }

@@ -10,27 +10,45 @@ export const addressSchema = z
 
 /** What `plugmark devices adopt` writes down of a tool, beside its serial number. */
 const adopted = {
-  address: addressSchema.exactOptional(),
-  name: z.string().min(1).max(248).exactOptional(),
+  address: addressSchema
+    .exactOptional()
+    .describe('Its Bluetooth address, written by `plugmark devices adopt`.'),
+  name: z
+    .string()
+    .min(1)
+    .max(248)
+    .exactOptional()
+    .describe('Its Bluetooth name, written by `plugmark devices adopt`.'),
 };
 const file = z.string().min(1).max(400);
 
 /** How a tool of the station file is joined: one form a driver, told apart by `use`. */
 export const driverConfigSchema = z.discriminatedUnion('use', [
-  z.strictObject({ use: z.literal('imds'), ...adopted }),
-  z.strictObject({ use: z.literal('profile'), profile: file, ...adopted }),
-  z.strictObject({
-    use: z.literal('typed'),
-    /** Of figures that are typed without one. */
-    unit: z.enum(['mm', 'in', 'N·m']),
-  }),
-  z.strictObject({
-    use: z.literal('replay'),
-    file,
-    /** For a capture of `plugmark devices record`: the profile that says what its packets mean. */
-    profile: file.exactOptional(),
-    /** 1 is as recorded. */
-    speed: z.number().positive().max(10_000).default(1),
-  }),
+  z
+    .strictObject({ use: z.literal('imds'), ...adopted })
+    .describe('A Bluetooth tool with the Industrial Measurement Device Service.'),
+  z
+    .strictObject({
+      use: z.literal('profile'),
+      profile: file.describe('The file of the profile.'),
+      ...adopted,
+    })
+    .describe('A Bluetooth tool that a profile describes.'),
+  z
+    .strictObject({
+      use: z.literal('typed'),
+      unit: z.enum(['mm', 'in', 'N·m']).describe('Unit of figures that are typed without one.'),
+    })
+    .describe('A gauge that types like a keyboard, or one that somebody reads off.'),
+  z
+    .strictObject({
+      use: z.literal('replay'),
+      file: file.describe('A recording, a capture or a trace.'),
+      profile: file
+        .exactOptional()
+        .describe('For a capture of `plugmark devices record`: the profile that says what its packets mean.'),
+      speed: z.number().positive().max(10_000).default(1).describe('1 is as recorded.'),
+    })
+    .describe('A recording, played as if the tool were there.'),
 ]);
 export type DriverConfig = z.infer<typeof driverConfigSchema>;

@@ -113,7 +113,7 @@ function notAdopted(id: ToolId): Problem {
   return {
     code: 'tool-not-adopted',
     where: id,
-    message: `The tool ${id} has not been adopted: the station file does not say which device it is.`,
+    message: `the tool ${id} is not adopted: the station file names no device for it`,
     next: `Adopt it with plugmark devices adopt ADDRESS --tool ${id}.`,
   };
 }
@@ -170,11 +170,11 @@ async function openAdapter(base: string): Promise<Radio> {
   return orThrow(await openRadio({ bonds: bondsIn(join(base, 'bluetooth-bonds.json')) }));
 }
 
-function wrongQuantity({ id, quantity }: ToolEntry, found: Quantity): Problem {
+function wrongQuantity({ id, quantity }: ToolEntry, actual: Quantity): Problem {
   return {
     code: 'tool-other-quantity',
     where: id,
-    message: `The tool ${id} is to measure ${quantity}, but its driver gives ${found}.`,
+    message: `the tool ${id} should measure ${quantity}, but its driver measures ${actual}`,
     next: 'Correct the quantity or the driver of the tool in the station file.',
   };
 }

@@ -1,11 +1,12 @@
 import type { z } from 'zod';
+import type { ProblemCode } from './problem-code.ts';
 
 /**
  * Something wrong that a person can act on. `where` is the place (file, JSON path, byte offset, field),
  * `message` one sentence on what is wrong and what was expected, `next` what to do about it.
  */
 export interface Problem {
-  readonly code: string;
+  readonly code: ProblemCode;
   readonly message: string;
   readonly next: string;
   readonly where?: string;
@@ -32,13 +33,13 @@ export function pathText(path: readonly PropertyKey[]): string {
 }
 
 /** The first zod issue as a {@link Problem} that names the file and the JSON path. */
-export function problemFromZod(error: z.ZodError, file: string, code: string, next: string): Problem {
+export function problemFromZod(error: z.ZodError, file: string, code: ProblemCode, next: string): Problem {
   const issue = error.issues[0];
   const more = error.issues.length - 1;
-  const place = issue === undefined ? '' : pathText(issue.path);
+  const path = issue === undefined ? '' : pathText(issue.path);
   return {
     code,
-    where: place === '' ? file : `${file}: ${place}`,
+    where: path === '' ? file : `${file}: ${path}`,
     message: `${issue?.message ?? 'not readable'}${more > 0 ? ` (and ${more} more)` : ''}`,
     next,
   };

@@ -57,20 +57,37 @@ export type SamplingFunction = z.infer<typeof samplingFunctionSchema>;
 
 /** The accuracy that a device publishes of itself; absent when it says nothing. */
 const declaredUncertaintySchema = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('relative'), percent: z.number().min(0) }).readonly(),
-  z.strictObject({ kind: z.literal('absolute'), counts: count.min(0) }).readonly(),
+  z
+    .strictObject({
+      kind: z.literal('relative'),
+      percent: z.number().min(0).describe('Share of the reading, in per cent.'),
+    })
+    .readonly()
+    .describe('A share of the reading.'),
+  z
+    .strictObject({
+      kind: z.literal('absolute'),
+      counts: count.min(0).describe('The same everywhere, in steps of the tool.'),
+    })
+    .readonly()
+    .describe('A fixed amount.'),
 ]);
 export type DeclaredUncertainty = z.infer<typeof declaredUncertaintySchema>;
 
 /** How the reading got here, and whether the other end could have been somebody else. */
 const linkDescriptionSchema = z
   .strictObject({
-    kind: z.enum(['bluetooth-le', 'direct', 'file', 'keyboard']),
-    address: z.string().max(64).exactOptional(),
-    /** Nobody in between could have listened; absent where the platform does not tell. */
-    encrypted: z.boolean().exactOptional(),
-    /** The other end has proven that it is the tool that was adopted. Encryption alone proves no such thing. */
-    authenticated: z.boolean(),
+    kind: z.enum(['bluetooth-le', 'direct', 'file', 'keyboard']).describe('By what way the readings come.'),
+    address: z.string().max(64).exactOptional().describe('Address of the device.'),
+    encrypted: z
+      .boolean()
+      .exactOptional()
+      .describe('Nobody in between could have listened. Absent where the platform does not tell.'),
+    authenticated: z
+      .boolean()
+      .describe(
+        'The other end has proven that it is the adopted tool. Encryption alone proves no such thing.',
+      ),
   })
   .readonly();
 export type LinkDescription = z.infer<typeof linkDescriptionSchema>;
@@ -78,20 +95,29 @@ export type LinkDescription = z.infer<typeof linkDescriptionSchema>;
 /** All that a driver could learn about a tool when it joined; a figure is `counts · 10^exponent` of the unit. */
 export const toolDescriptionSchema = z
   .strictObject({
-    quantity: z.enum(['torque', 'length']),
-    unit: z.enum(['N.m', 'm']),
-    exponent: z.int().min(-12).max(3),
-    maker: text.exactOptional(),
-    model: text.exactOptional(),
-    serial: text.exactOptional(),
-    firmware: text.exactOptional(),
-    batteryPercent: z.int().min(0).max(100).exactOptional(),
-    samplingFunction: samplingFunctionSchema,
-    updateIntervalMs: z.number().min(0).exactOptional(),
-    resolutionCounts: count.min(0).exactOptional(),
-    uncertainty: declaredUncertaintySchema.exactOptional(),
-    validRange: z.strictObject({ lowerCounts: count, upperCounts: count }).readonly().exactOptional(),
-    link: linkDescriptionSchema,
+    quantity: z.enum(['torque', 'length']).describe('What it measures.'),
+    unit: z.enum(['N.m', 'm']).describe('Unit of its figures.'),
+    exponent: z.int().min(-12).max(3).describe('A figure is counts · 10^exponent of the unit.'),
+    maker: text.exactOptional().describe('Maker, as the tool says.'),
+    model: text.exactOptional().describe('Model, as the tool says.'),
+    serial: text.exactOptional().describe('Serial number, as the tool says.'),
+    firmware: text.exactOptional().describe('Firmware, as the tool says.'),
+    batteryPercent: z.int().min(0).max(100).exactOptional().describe('Charge of its battery when it joined.'),
+    samplingFunction: samplingFunctionSchema.describe('What a value is a value of.'),
+    updateIntervalMs: z.number().min(0).exactOptional().describe('How often it measures, as it says.'),
+    resolutionCounts: count.min(0).exactOptional().describe('Its smallest step, in counts.'),
+    uncertainty: declaredUncertaintySchema
+      .exactOptional()
+      .describe('How far it may be off, as it says of itself.'),
+    validRange: z
+      .strictObject({
+        lowerCounts: count.describe('The lower end.'),
+        upperCounts: count.describe('The upper end.'),
+      })
+      .readonly()
+      .exactOptional()
+      .describe('What it measures, as it says.'),
+    link: linkDescriptionSchema.describe('How its readings get here.'),
   })
   .readonly();
 export type ToolDescription = z.infer<typeof toolDescriptionSchema>;

@@ -1,6 +1,6 @@
 -- The log: what is written here stays. `body` is what is signed: canonical JSON, stored as one byte that names a dictionary
 -- and then raw deflate (RFC 1951), with its salt taken out (`"salt":""`), which lies in `salt`. `hash` is the leaf hash
--- (RFC 9162) of the body with its salt in the Merkle tree over all entries. `holds` is 0 for samples, 2 for what opens,
+-- (RFC 9162) of the body with its salt in the Merkle tree over all entries. `kind` is 0 for samples, 2 for what opens,
 -- closes or voids a job, 1 for all else; it repeats a part of the body for look-up, as `seq`, `stream` and `n` do.
 PRAGMA application_id = 0x504C4D4B;
 
@@ -20,7 +20,7 @@ CREATE TABLE entries (
   seq    INTEGER PRIMARY KEY,
   stream INTEGER NOT NULL REFERENCES streams (id),
   n      INTEGER NOT NULL,
-  holds  INTEGER NOT NULL CHECK (holds IN (0, 1, 2)),
+  kind   INTEGER NOT NULL CHECK (kind IN (0, 1, 2)),
   hash   BLOB    NOT NULL CHECK (length(hash) = 32),
   salt   BLOB    NOT NULL CHECK (length(salt) = 16),
   body   BLOB    NOT NULL,

@@ -23,8 +23,8 @@ export function impostor(adopted: Adopted, sighting: Sighting): Problem | undefi
   return {
     code: 'tool-same-name',
     where: sighting.address,
-    message: `A device at ${sighting.address} calls itself "${name}" as the adopted tool at ${adopted.address} does; it is not listened to.`,
-    next: 'If it is to be used, adopt it as a tool of its own with plugmark devices adopt.',
+    message: `a device at ${sighting.address} has the same name, "${name}", as the adopted tool at ${adopted.address}. Its readings are ignored`,
+    next: 'To use it, adopt it as another tool with plugmark devices adopt.',
   };
 }
 
@@ -33,16 +33,16 @@ export function notAsked({ address }: Adopted): Problem {
   return {
     code: 'tool-not-encrypted',
     where: address,
-    message: `The device at ${address} does not ask for encryption as the adopted tool did when it was paired; it is not listened to.`,
-    next: 'If its settings were changed, delete its key from the file of bonds beside the station file, and adopt it again.',
+    message: `the device at ${address} does not ask for encryption, but the adopted tool does. Its readings are ignored`,
+    next: 'If its settings were changed, delete its key in bluetooth-bonds.json beside the station file and adopt it again.',
   };
 }
 
-export function otherSerial({ address, serial }: Adopted, found: string | undefined): Problem {
+export function otherSerial({ address, serial }: Adopted, actual: string | undefined): Problem {
   return {
     code: 'tool-other-serial',
     where: address,
-    message: `The device at ${address} ${found === undefined ? 'gives no serial number, or only to whom it is paired with,' : `has serial number ${found}`} where ${serial} was adopted.`,
-    next: 'See that the right tool is switched on, or adopt this one with plugmark devices adopt.',
+    message: `the device at ${address} ${actual === undefined ? 'gives no serial number before pairing' : `has serial number ${actual}`}; the adopted tool is ${serial}`,
+    next: 'Switch on the right tool, or adopt this one with plugmark devices adopt.',
   };
 }

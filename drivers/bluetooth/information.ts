@@ -11,26 +11,35 @@ const textOf = (text: string | undefined) => (text === '' ? undefined : text);
 /** The cleaned serial number, `undefined` when there is none that can be read. Throws link problems. */
 export async function readSerial(
   link: Link,
-  found: readonly RemoteCharacteristic[],
+  characteristics: readonly RemoteCharacteristic[],
 ): Promise<string | undefined> {
   const reader = new OptionalReader(link);
-  return textOf(await reader.read(found, SERVICE.deviceInformation, CHARACTERISTIC.serial, decodeSerial));
+  return textOf(
+    await reader.read(characteristics, SERVICE.deviceInformation, CHARACTERISTIC.serial, decodeSerial),
+  );
 }
 
 /** What Device Information and Battery say, and how the link stands; what cannot be read is left with `reader`. */
 export async function readInformation(
   link: Link,
-  found: readonly RemoteCharacteristic[],
+  characteristics: readonly RemoteCharacteristic[],
   reader: OptionalReader,
 ): Promise<Pick<ToolDescription, 'maker' | 'model' | 'serial' | 'firmware' | 'batteryPercent' | 'link'>> {
   const info = async (uuid: string, what: string) =>
-    textOf(await reader.read(found, SERVICE.deviceInformation, uuid, (bytes) => decodeText(what, bytes)));
+    textOf(
+      await reader.read(characteristics, SERVICE.deviceInformation, uuid, (bytes) => decodeText(what, bytes)),
+    );
   const parts = {
     maker: await info(CHARACTERISTIC.maker, 'Manufacturer Name 0x2A29'),
     model: await info(CHARACTERISTIC.model, 'Model Number 0x2A24'),
     serial: await info(CHARACTERISTIC.serial, 'Serial Number 0x2A25'),
     firmware: await info(CHARACTERISTIC.firmware, 'Firmware Revision 0x2A26'),
-    batteryPercent: await reader.read(found, SERVICE.battery, CHARACTERISTIC.batteryLevel, decodeBattery),
+    batteryPercent: await reader.read(
+      characteristics,
+      SERVICE.battery,
+      CHARACTERISTIC.batteryLevel,
+      decodeBattery,
+    ),
   };
   return {
     ...present(parts),

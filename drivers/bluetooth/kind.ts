@@ -19,5 +19,5 @@ export function kindOf({ appearance, services }: Pick<Sighting, 'appearance' | '
   const word = appearance === undefined ? undefined : WORDS.get(appearance);
   if (word !== undefined) return word;
   if (services.includes(SERVICE.industrialMeasurement)) return 'measurement device';
-  return appearance === undefined ? 'not said' : `appearance 0x${appearance.toString(16).padStart(4, '0')}`;
+  return appearance === undefined ? 'unknown' : `appearance 0x${appearance.toString(16).padStart(4, '0')}`;
 }

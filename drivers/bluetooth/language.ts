@@ -23,7 +23,7 @@ export interface Language {
 
 export interface Opening {
   readonly link: Link;
-  readonly found: readonly RemoteCharacteristic[];
+  readonly characteristics: readonly RemoteCharacteristic[];
   readonly clock: Clock;
   readonly after: After;
   readonly put: (arrival: Arrival) => void;

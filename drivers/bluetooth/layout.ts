@@ -18,7 +18,7 @@ function layoutProblem(what: string, offset: number, message: string): Problem {
   return {
     code: 'bluetooth-layout',
     where: `${what} byte ${offset}`,
-    message: `${what}, byte ${offset}: ${message}.`,
+    message: `${what}, byte ${offset}: ${message}`,
     next: 'Check the firmware of the tool with its maker; the bytes do not follow the Bluetooth layout.',
   };
 }

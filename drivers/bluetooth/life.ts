@@ -129,9 +129,9 @@ export class LinkLife {
   #connecting(past: Past, name: string): Observable<Phase> {
     const { radio, adopted, timings } = this.#order;
     return attempt(async (signal): Promise<Phase> => {
-      const made = radio.connect(adopted.address, timings.connectMs, signal);
-      this.#clear(made.then((link) => (signal.aborted && link.ok ? link.value.close() : undefined)));
-      const link = await made;
+      const connecting = radio.connect(adopted.address, timings.connectMs, signal);
+      this.#clear(connecting.then((link) => (signal.aborted && link.ok ? link.value.close() : undefined)));
+      const link = await connecting;
       return link.ok
         ? { at: 'discovering', past, name, link: link.value }
         : { at: 'lost', past: failedOnce(past), reason: link.error.message };

@@ -18,12 +18,12 @@ export class OptionalReader {
   }
 
   async read<T>(
-    found: readonly RemoteCharacteristic[],
+    characteristics: readonly RemoteCharacteristic[],
     service: string,
     uuid: string,
     decode: (bytes: Uint8Array) => Result<T, Problem>,
   ): Promise<T | undefined> {
-    const characteristic = pick(found, service, uuid);
+    const characteristic = pick(characteristics, service, uuid);
     if (characteristic === undefined) return undefined;
     return this.#decoded(uuid, orThrow(await this.#link.read(characteristic)), decode);
   }
@@ -50,9 +50,11 @@ export class OptionalReader {
 }
 
 export function pick(
-  found: readonly RemoteCharacteristic[],
+  characteristics: readonly RemoteCharacteristic[],
   service: string,
   uuid: string,
 ): RemoteCharacteristic | undefined {
-  return found.find((characteristic) => characteristic.service === service && characteristic.uuid === uuid);
+  return characteristics.find(
+    (characteristic) => characteristic.service === service && characteristic.uuid === uuid,
+  );
 }

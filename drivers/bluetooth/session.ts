@@ -54,12 +54,18 @@ const refused = (problem: Problem): Outcome => ({ kind: 'refused', problem });
 
 async function overLink({ link, language, adopted, clock, after }: SessionOrder): Promise<Outcome> {
   const services = new Set([...language.services, SERVICE.deviceInformation, SERVICE.battery]);
-  const found = orThrow(await link.discover([...services]));
-  const probe = pick(found, SERVICE.deviceInformation, CHARACTERISTIC.serial);
-  const serial = await readSerial(link, found);
+  const characteristics = orThrow(await link.discover([...services]));
+  const probe = pick(characteristics, SERVICE.deviceInformation, CHARACTERISTIC.serial);
+  const serial = await readSerial(link, characteristics);
   if (probe === undefined || serial !== adopted.serial) return refused(otherSerial(adopted, serial));
   const inbox = new Inbox();
-  const opened = await language.open({ link, found, clock, after, put: (arrival) => inbox.put(arrival) });
+  const opened = await language.open({
+    link,
+    characteristics,
+    clock,
+    after,
+    put: (arrival) => inbox.put(arrival),
+  });
   if (!opened.ok) return refused(opened.error);
   if (link.bonded && !link.encrypted()) return refused(notAsked(adopted));
   orThrow(link.keepBond());

@@ -30,19 +30,19 @@ const MOST = 200;
 /** All devices that are heard within `ms`, the strongest first. */
 export function candidates(sightings$: Observable<Sighting>, ms: number, after: After): Promise<Candidate[]> {
   return new Promise((resolve) => {
-    const found = new Map<string, Candidate>();
+    const byAddress = new Map<string, Candidate>();
     const listening = new Subscription();
     const finish = () => {
       listening.unsubscribe();
-      resolve([...found.values()].toSorted((a, b) => (b.rssi ?? -128) - (a.rssi ?? -128)));
+      resolve([...byAddress.values()].toSorted((a, b) => (b.rssi ?? -128) - (a.rssi ?? -128)));
     };
     listening.add(after(ms * 1_000, finish));
     listening.add(
       sightings$.subscribe({
         next: (sighting) => {
-          const before = found.get(sighting.address);
-          if (before !== undefined || found.size < MOST)
-            found.set(sighting.address, merged(before, sighting));
+          const before = byAddress.get(sighting.address);
+          if (before !== undefined || byAddress.size < MOST)
+            byAddress.set(sighting.address, merged(before, sighting));
         },
         complete: finish,
       }),
@@ -95,15 +95,15 @@ export async function visit<T>(
   address: string,
   work: (link: Link) => Promise<T>,
 ): Promise<Result<T, Problem>> {
-  const made = await radio.connect(address, CONNECT_MS, new AbortController().signal);
-  if (!made.ok) return made;
+  const connected = await radio.connect(address, CONNECT_MS, new AbortController().signal);
+  if (!connected.ok) return connected;
   try {
-    return ok(await work(made.value));
+    return ok(await work(connected.value));
   } catch (error) {
     if (error instanceof ProblemError) return err(error.problem);
     throw error;
   } finally {
-    await made.value.close();
+    await connected.value.close();
   }
 }
 
@@ -111,15 +111,15 @@ export async function visit<T>(
 export async function introduce(
   link: Link,
 ): Promise<Pick<ToolDescription, 'maker' | 'model' | 'serial' | 'firmware' | 'batteryPercent' | 'link'>> {
-  const found = orThrow(await link.discover([SERVICE.deviceInformation, SERVICE.battery]));
-  return readInformation(link, found, new OptionalReader(link));
+  const characteristics = orThrow(await link.discover([SERVICE.deviceInformation, SERVICE.battery]));
+  return readInformation(link, characteristics, new OptionalReader(link));
 }
 
 function notHeard(address: string, ms: number): Problem {
   return {
     code: 'device-not-heard',
     where: address,
-    message: `Nothing was heard of ${address} within ${ms / 1_000} s.`,
-    next: 'Switch the tool on, bring it closer, and see that no phone or other program is connected to it.',
+    message: `nothing heard from ${address} within ${ms / 1_000} s`,
+    next: 'Switch the tool on, bring it closer and disconnect phones and other programs from it.',
   };
 }

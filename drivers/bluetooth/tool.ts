@@ -136,6 +136,6 @@ class BluetoothTool implements Tool {
 
 const CLOSED: Problem = {
   code: 'tool-closed',
-  message: 'The tool was closed before a link to it was made.',
+  message: 'the tool was closed before it was linked',
   next: 'Start again and wait until the tool is linked.',
 };

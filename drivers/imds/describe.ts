@@ -23,10 +23,10 @@ export interface Described {
  */
 export async function describe(
   link: Link,
-  found: readonly RemoteCharacteristic[],
+  characteristics: readonly RemoteCharacteristic[],
   format: QuantityFormat,
 ): Promise<Result<Described, Problem>> {
-  const measurement = pick(found, SERVICE.industrialMeasurement, format.characteristic);
+  const measurement = pick(characteristics, SERVICE.industrialMeasurement, format.characteristic);
   if (measurement === undefined) return err(notMeasuring(link.address, format, 'does not offer'));
   if (!measurement.properties.some((property) => property === 'notify' || property === 'indicate')) {
     return err(notMeasuring(link.address, format, 'does not send'));
@@ -39,11 +39,11 @@ export async function describe(
   const descriptor = <T>(uuid: string, decode: (bytes: Uint8Array) => Result<T, Problem>) =>
     descriptors.includes(uuid) ? reader.readDescriptor(measurement, uuid, decode) : undefined;
 
-  const information = await readInformation(link, found, reader);
+  const information = await readInformation(link, characteristics, reader);
   const validRange = await descriptor(DESCRIPTOR.validRange, (bytes) =>
     decodeValidRange(format.integer, bytes),
   );
-  const said = await descriptor(DESCRIPTOR.measurementDescription, (bytes) =>
+  const stated = await descriptor(DESCRIPTOR.measurementDescription, (bytes) =>
     decodeMeasurementDescription(format, bytes),
   );
   const description: ToolDescription = {
@@ -52,7 +52,7 @@ export async function describe(
     exponent: format.exponent,
     ...information,
     ...(validRange !== undefined && { validRange }),
-    ...measurementPart(said ?? {}),
+    ...measurementPart(stated ?? {}),
   };
   return ok({ description, measurement, descriptors, unread: reader.unread });
 }
@@ -73,24 +73,24 @@ async function checkPresentation(
   return problem === undefined ? ok(undefined) : err(problem);
 }
 
-function measurementPart(said: MeasurementDescription) {
+function measurementPart(stated: MeasurementDescription) {
   return {
-    samplingFunction: said.samplingFunction ?? ('unspecified' as const),
+    samplingFunction: stated.samplingFunction ?? ('unspecified' as const),
     ...present({
-      updateIntervalMs: said.updateIntervalMs,
-      resolutionCounts: said.resolution?.kind === 'value' ? said.resolution.counts : undefined,
-      uncertainty: uncertaintyOf(said),
+      updateIntervalMs: stated.updateIntervalMs,
+      resolutionCounts: stated.resolution?.kind === 'value' ? stated.resolution.counts : undefined,
+      uncertainty: uncertaintyOf(stated),
     }),
   };
 }
 
 /** The description has room for one; the relative one is preferred, because it holds over the whole range. */
-function uncertaintyOf(said: MeasurementDescription): DeclaredUncertainty | undefined {
-  if (said.relativeUncertaintyPermille !== undefined) {
-    return { kind: 'relative', percent: said.relativeUncertaintyPermille / 10 };
+function uncertaintyOf(stated: MeasurementDescription): DeclaredUncertainty | undefined {
+  if (stated.relativeUncertaintyPermille !== undefined) {
+    return { kind: 'relative', percent: stated.relativeUncertaintyPermille / 10 };
   }
-  if (said.absoluteUncertainty?.kind === 'value') {
-    return { kind: 'absolute', counts: said.absoluteUncertainty.counts };
+  if (stated.absoluteUncertainty?.kind === 'value') {
+    return { kind: 'absolute', counts: stated.absoluteUncertainty.counts };
   }
   return undefined;
 }
@@ -99,7 +99,7 @@ function notMeasuring(address: string, format: QuantityFormat, how: string): Pro
   return {
     code: 'tool-not-measuring',
     where: address,
-    message: `The device at ${address} ${how} ${format.name}, so it cannot measure ${format.quantity}.`,
+    message: `the device at ${address} ${how} ${format.name}, so it cannot measure ${format.quantity}`,
     next: 'Name another device for this tool in the configuration of the station.',
   };
 }

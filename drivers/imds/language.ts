@@ -23,9 +23,9 @@ export function imds(quantity: Quantity): Language {
 
 async function open(
   format: QuantityFormat,
-  { link, found, clock, put }: Opening,
+  { link, characteristics, clock, put }: Opening,
 ): Promise<Result<Opened, Problem>> {
-  const described = await describe(link, found, format);
+  const described = await describe(link, characteristics, format);
   if (!described.ok) return described;
   const { description, measurement, descriptors, unread } = described.value;
   const raw = (source: string, hex: string) => put({ kind: 'raw', atUs: clock.nowUs(), source, hex });
@@ -34,7 +34,9 @@ async function open(
   return ok({
     description,
     later: () =>
-      keepUnconfirmed(link, found, measurement, descriptors, (source, bytes) => raw(source, hexOf(bytes))),
+      keepUnconfirmed(link, characteristics, measurement, descriptors, (source, bytes) =>
+        raw(source, hexOf(bytes)),
+      ),
   });
 }
 

@@ -46,16 +46,16 @@ export function encodePresentation(format: PresentationFormat): Result<Uint8Arra
  * The problem when a device presents its characteristic in another way than the Bluetooth SIG defines it.
  * One of the two is wrong, and a factor of ten in a torque is not a thing to guess about.
  */
-export function contradiction(found: PresentationFormat, defined: QuantityFormat): Problem | undefined {
+export function contradiction(actual: PresentationFormat, defined: QuantityFormat): Problem | undefined {
   const faults = [
     {
       field: 'format',
       byte: 0,
-      found: formatName(found.formatCode),
+      found: formatName(actual.formatCode),
       defined: formatName(defined.formatCode),
     },
-    { field: 'exponent', byte: 1, found: String(found.exponent), defined: String(defined.exponent) },
-    { field: 'unit', byte: 2, found: hex(found.unitCode, 4), defined: hex(defined.unitCode, 4) },
+    { field: 'exponent', byte: 1, found: String(actual.exponent), defined: String(defined.exponent) },
+    { field: 'unit', byte: 2, found: hex(actual.unitCode, 4), defined: hex(defined.unitCode, 4) },
   ].filter((part) => part.found !== part.defined);
   const [first] = faults;
   if (first === undefined) return undefined;
@@ -65,7 +65,7 @@ export function contradiction(found: PresentationFormat, defined: QuantityFormat
   return {
     code: 'imds-format-contradiction',
     where: `${WHAT} byte ${first.byte}`,
-    message: `The tool presents ${defined.name} with ${list}; its readings cannot be trusted.`,
+    message: `the tool presents ${defined.name} with ${list}; its readings cannot be trusted`,
     next: 'Do not use this tool for the job; ask its maker for corrected firmware.',
   };
 }

@@ -9,7 +9,7 @@ import { SERVICE, UNCONFIRMED } from './numbers.ts';
  */
 export async function keepUnconfirmed(
   link: Link,
-  found: readonly RemoteCharacteristic[],
+  characteristics: readonly RemoteCharacteristic[],
   measurement: RemoteCharacteristic,
   descriptors: readonly string[],
   keep: (source: string, bytes: Uint8Array) => void,
@@ -21,7 +21,7 @@ export async function keepUnconfirmed(
   for (const uuid of descriptors.filter((uuid) => oneOf(UNCONFIRMED.descriptors, uuid))) {
     if (!kept(uuid, await link.readDescriptor(measurement, uuid))) return;
   }
-  for (const characteristic of found) {
+  for (const characteristic of characteristics) {
     const { service, uuid, properties } = characteristic;
     if (service !== SERVICE.industrialMeasurement || !oneOf(UNCONFIRMED.characteristics, uuid)) continue;
     if (properties.includes('read') && !kept(uuid, await link.read(characteristic))) return;

@@ -30,15 +30,15 @@ export function parseProfile(text: string, file: string): Result<Profile, Proble
   }
   const parsed = profileSchema.safeParse(value);
   if (parsed.success) return ok(parsed.data);
-  const next = 'Correct the place named; the README describes every field of a profile.';
-  return err(problemFromZod(parsed.error, file, 'profile-not-valid', next));
+  const next = 'Correct the place named; "plugmark manual profiles" describes every field.';
+  return err(problemFromZod(parsed.error, file, 'input-not-valid', next));
 }
 
 function unreadable(file: string, reason: string): Problem {
   return {
-    code: 'profile-unreadable',
+    code: 'file-unreadable',
     where: file,
-    message: `The profile cannot be read: ${reason}.`,
-    next: 'Name a profile that is there, in JSON.',
+    message: `the profile cannot be read: ${reason}`,
+    next: 'Name a profile in JSON.',
   };
 }

@@ -11,36 +11,36 @@ import { PacketStream } from './stream.ts';
 
 /** The language of a device that a profile describes. */
 export function described(profile: Profile): Language {
-  const places = [profile.readings, ...(profile.start ?? []), ...memoryPlaces(profile)];
+  const endpoints = [profile.readings, ...(profile.start ?? []), ...memoryEndpoints(profile)];
   return {
     driver: 'profile',
     quantity: profile.quantity,
     advertised: profile.advertised,
-    services: [...new Set(places.map(({ service }) => service))],
+    services: [...new Set(endpoints.map(({ service }) => service))],
     open: (on) => open(profile, on),
   };
 }
 
-const memoryPlaces = ({ memory }: Profile) => (memory === undefined ? [] : [memory, memory.request]);
+const memoryEndpoints = ({ memory }: Profile) => (memory === undefined ? [] : [memory, memory.request]);
 
 async function open(profile: Profile, on: Opening): Promise<Result<Opened, Problem>> {
-  const { link, found, put, clock } = on;
+  const { link, characteristics, put, clock } = on;
   const { readings, start = [] } = profile;
-  const places = [readings, ...start, ...memoryPlaces(profile)];
-  const missing = places.find((place) => at(found, place) === undefined);
+  const endpoints = [readings, ...start, ...memoryEndpoints(profile)];
+  const missing = endpoints.find((endpoint) => at(characteristics, endpoint) === undefined);
   if (missing !== undefined) return err(notThere(link.address, missing.characteristic, profile));
   const reader = new OptionalReader(link);
-  const description = { ...aboutOf(profile), ...(await readInformation(link, found, reader)) };
+  const description = { ...aboutOf(profile), ...(await readInformation(link, characteristics, reader)) };
   for (const { source, hex } of reader.unread) put({ kind: 'raw', atUs: clock.nowUs(), source, hex });
   const stream = new PacketStream(profile, put);
   // The memory first: what it holds was taken before anything that comes now.
   await fetchMemory(profile, on, stream);
-  const source = at(found, readings);
+  const source = at(characteristics, readings);
   if (source === undefined) return err(notThere(link.address, readings.characteristic, profile));
   if (readings.by.how === 'notify')
     orThrow(await link.subscribe(source, (bytes) => stream.take(bytes, clock.nowUs())));
-  for (const { hex, ...place } of start) {
-    const target = at(found, place);
+  for (const { hex, ...endpoint } of start) {
+    const target = at(characteristics, endpoint);
     if (target !== undefined) orThrow(await link.write(target, Buffer.from(hex, 'hex')));
   }
   const { by } = readings;
@@ -51,8 +51,8 @@ async function open(profile: Profile, on: Opening): Promise<Result<Opened, Probl
 async function fetchMemory(profile: Profile, on: Opening, stream: PacketStream): Promise<void> {
   const { memory } = profile;
   if (memory === undefined) return;
-  const source = at(on.found, memory);
-  const target = at(on.found, memory.request);
+  const source = at(on.characteristics, memory);
+  const target = at(on.characteristics, memory.request);
   if (source === undefined || target === undefined) return;
   orThrow(await on.link.subscribe(source, (bytes) => stream.take(bytes, on.clock.nowUs(), 'stored')));
   orThrow(await on.link.write(target, Buffer.from(memory.request.hex, 'hex')));
@@ -69,10 +69,10 @@ async function poll(on: Opening, source: RemoteCharacteristic, everyMs: number, 
 }
 
 function at(
-  found: readonly RemoteCharacteristic[],
+  characteristics: readonly RemoteCharacteristic[],
   { service, characteristic }: { readonly service: string; readonly characteristic: string },
 ) {
-  return pick(found, service, characteristic);
+  return pick(characteristics, service, characteristic);
 }
 
 /** What the profile itself says of the tool. */
@@ -92,7 +92,7 @@ function notThere(address: string, characteristic: string, { title }: Profile): 
   return {
     code: 'tool-not-as-described',
     where: address,
-    message: `The device at ${address} has no characteristic ${characteristic}, which the profile "${title}" names.`,
+    message: `the device at ${address} has no characteristic ${characteristic}, which the profile "${title}" names`,
     next: 'Choose the profile of this device, or correct it by the published documentation.',
   };
 }

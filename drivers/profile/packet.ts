@@ -26,17 +26,17 @@ export function decodePacket(profile: Profile, bytes: Uint8Array): Result<Packet
   const count = sampleCount(profile, packet.length);
   if (!count.ok) return count;
   for (const { offset, hex } of fixed) {
-    const found = packet.subarray(offset, offset + hex.length / 2).toString('hex');
-    if (found !== hex) return wrong(offset, `expected the fixed bytes ${hex}, found ${found}`);
+    const actual = packet.subarray(offset, offset + hex.length / 2).toString('hex');
+    if (actual !== hex) return wrong(offset, `expected the fixed bytes ${hex}, found ${actual}`);
   }
   const word = status === undefined ? 0 : readUnsigned(packet, status.offset, status.type, byteOrder);
-  const known = (status?.bits ?? []).reduce((mask, { bit }) => mask + 2 ** bit, 0);
-  const strange = ((word & ~known) >>> 0).toString(16);
+  const described = (status?.bits ?? []).reduce((mask, { bit }) => mask + 2 ** bit, 0);
+  const strange = ((word & ~described) >>> 0).toString(16);
   if (strange !== '0')
     return wrong(status?.offset ?? 0, `status bits 0x${strange} are set, which are not described`);
   const noValue = status?.bits
     .filter(({ bit, means }) => (means === 'no-value') === bitOf(word, bit) && means !== 'nothing')
-    .map(({ bit, means, says }) => says ?? `status bit ${bit} is ${means === 'valid' ? 'clear' : 'set'}`);
+    .map(({ bit, means, label }) => label ?? `status bit ${bit} is ${means === 'valid' ? 'clear' : 'set'}`);
   const values: (number | null)[] = [];
   for (let i = 0; i < count.value; i++) {
     const at = samples.offset + i * (samples.every ?? sizeOf(samples.type));
@@ -90,7 +90,7 @@ function wrong(offset: number, message: string): Result<never, Problem> {
   return err({
     code: 'profile-packet',
     where: `byte ${offset}`,
-    message: `Byte ${offset}: ${message}.`,
+    message: `byte ${offset}: ${message}`,
     next: 'Compare the profile with the published documentation of the device; the packet is kept as raw bytes.',
   });
 }

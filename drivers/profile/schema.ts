@@ -4,7 +4,7 @@ import { hasOwnStep, NUMBER_TYPES, sizeOf } from './number.ts';
 import { PROFILE_UNITS, scaleOf, unitMeasures } from './unit.ts';
 
 /*
- * A device described without code, form `plugmark/profile/1`; README, "A tool that nobody has written a driver for".
+ * A device described without code, form `plugmark/profile/1`; "plugmark manual profiles".
  * What a profile does not describe is never guessed: such packets are kept as raw bytes.
  */
 
@@ -36,76 +36,130 @@ const decimalText = z
 const offset = z
   .int()
   .min(0)
-  .max(MOST_BYTES - 1);
+  .max(MOST_BYTES - 1)
+  .describe('Where it begins in the packet, in bytes.');
 const unsigned = z.enum(['uint8', 'uint16', 'uint24', 'uint32']);
-const place = { service: uuidSchema, characteristic: uuidSchema };
+const place = {
+  service: uuidSchema.describe('Its service.'),
+  characteristic: uuidSchema.describe('Its characteristic.'),
+};
 
 const bitSchema = z.strictObject({
-  bit: z.int().min(0).max(31),
-  /** `valid`: no value without it; `no-value`: no value with it; `nothing`: says nothing about the value. */
-  means: z.enum(['valid', 'no-value', 'nothing']),
-  says: z.string().min(1).max(80).exactOptional(),
+  bit: z.int().min(0).max(31).describe('Number of the bit, from 0.'),
+  means: z
+    .enum(['valid', 'no-value', 'nothing'])
+    .describe(
+      '`valid`: no value without it. `no-value`: no value with it. `nothing`: says nothing about the value.',
+    ),
+  label: z.string().min(1).max(80).exactOptional().describe('What it tells, in words.'),
 });
 
 const packetSchema = z.strictObject({
-  /** Bytes that are always the same. */
   fixed: z
-    .array(z.strictObject({ offset, hex: hexSchema }))
+    .array(z.strictObject({ offset, hex: hexSchema.describe('The bytes.') }))
     .max(16)
-    .exactOptional(),
-  /** A set bit that is not listed makes the packet raw. */
-  status: z.strictObject({ offset, type: unsigned, bits: z.array(bitSchema).max(32) }).exactOptional(),
-  /** Rises by one with every packet or every sample, and starts again from 0 when it is full. */
-  counter: z.strictObject({ offset, type: unsigned, counts: z.enum(['packets', 'samples']) }).exactOptional(),
-  samples: z.strictObject({
-    offset,
-    type: z.enum(NUMBER_TYPES),
-    /** How many; `rest`: as many as the packet has room for. */
-    count: z.union([z.int().min(1).max(MOST_BYTES), z.literal('rest')]).default(1),
-    /** Bytes from one sample to the next; left out: they follow closely. */
-    every: z.int().min(1).max(MOST_BYTES).exactOptional(),
-    /** Time from one sample of a packet to the next; the last one counts as taken when the packet came. */
-    spacingMs: z.number().positive().max(10_000).exactOptional(),
-    /** Numbers that mean that there is no value. */
-    noValue: z.array(z.int()).max(8).exactOptional(),
-  }),
+    .exactOptional()
+    .describe('Bytes that are always the same.'),
+  status: z
+    .strictObject({
+      offset,
+      type: unsigned.describe('How the status lies in the packet.'),
+      bits: z.array(bitSchema).max(32).describe('Its bits.'),
+    })
+    .exactOptional()
+    .describe('Status bits. A set bit that is not listed makes the packet raw.'),
+  counter: z
+    .strictObject({
+      offset,
+      type: unsigned.describe('How it lies in the packet.'),
+      counts: z.enum(['packets', 'samples']).describe('What it counts.'),
+    })
+    .exactOptional()
+    .describe(
+      'A number that rises by one and starts again from 0 when it is full. A jump is a gap of known size.',
+    ),
+  samples: z
+    .strictObject({
+      offset,
+      type: z
+        .enum(NUMBER_TYPES)
+        .describe('How a value lies in the packet. Floating point is IEEE 754, `medfloat` is IEEE 11073.'),
+      count: z
+        .union([z.int().min(1).max(MOST_BYTES), z.literal('rest')])
+        .default(1)
+        .describe('How many; `rest`: as many as the packet has room for.'),
+      every: z
+        .int()
+        .min(1)
+        .max(MOST_BYTES)
+        .exactOptional()
+        .describe('Bytes from one to the next; left out, they follow closely.'),
+      spacingMs: z
+        .number()
+        .positive()
+        .max(10_000)
+        .exactOptional()
+        .describe('Time from one to the next. The last one counts as taken when the packet came.'),
+      noValue: z.array(z.int()).max(8).exactOptional().describe('Numbers that mean that there is no value.'),
+    })
+    .describe('The values.'),
 });
 
 export const profileSchema = z
   .strictObject({
     form: z.literal('plugmark/profile/1'),
-    title: z.string().min(1).max(120),
-    /** The document that publishes the layout. */
-    source: z.string().min(1).max(400),
-    quantity: z.enum(['torque', 'length']),
-    /** The service by which the device is found on the air. */
-    advertised: uuidSchema,
-    readings: z.strictObject({
-      ...place,
-      by: z.discriminatedUnion('how', [
-        z.strictObject({ how: z.literal('notify') }),
-        /** The same bytes again are no new reading unless there is a counter that says so. */
-        z.strictObject({ how: z.literal('poll'), everyMs: z.int().min(20).max(60_000) }),
-      ]),
-    }),
-    /** Written once the readings are subscribed to, in this order. */
+    title: z.string().min(1).max(120).describe('A name for the device.'),
+    source: z.string().min(1).max(400).describe('The document that publishes the layout.'),
+    quantity: z.enum(['torque', 'length']).describe('What it measures.'),
+    advertised: uuidSchema.describe('The service by which the device is found.'),
+    readings: z
+      .strictObject({
+        ...place,
+        by: z
+          .discriminatedUnion('how', [
+            z.strictObject({ how: z.literal('notify') }).describe('The device sends them.'),
+            z
+              .strictObject({
+                how: z.literal('poll'),
+                everyMs: z.int().min(20).max(60_000).describe('How often it is read.'),
+              })
+              .describe(
+                'The device is read. The same bytes again are no new reading unless a counter says so.',
+              ),
+          ])
+          .describe('How they come.'),
+      })
+      .describe('Where the readings come from.'),
     start: z
-      .array(z.strictObject({ ...place, hex: hexSchema }))
+      .array(z.strictObject({ ...place, hex: hexSchema.describe('The bytes.') }))
       .max(8)
-      .exactOptional(),
-    /** Where the device keeps readings while it is out of reach: asked for by a write, they come in the same packets. */
+      .exactOptional()
+      .describe('What is written once the readings are subscribed to, in this order.'),
     memory: z
-      .strictObject({ ...place, request: z.strictObject({ ...place, hex: hexSchema }) })
-      .exactOptional(),
-    byteOrder: z.enum(['little', 'big']),
-    packet: packetSchema,
-    /** The value of 1, in `unit`. */
-    scale: decimalText,
-    unit: z.enum(PROFILE_UNITS),
-    /** The smallest step, in `unit`; integers step by `scale`, floating point numbers must be told. */
-    resolution: decimalText.exactOptional(),
-    samplingFunction: samplingFunctionSchema,
-    updateIntervalMs: z.number().positive().max(60_000).exactOptional(),
+      .strictObject({
+        ...place,
+        request: z
+          .strictObject({ ...place, hex: hexSchema.describe('The bytes.') })
+          .describe('What is written to ask for them.'),
+      })
+      .exactOptional()
+      .describe(
+        'Where the device keeps readings while it is out of reach. They come in the same packets; each is taken to be handed out once.',
+      ),
+    byteOrder: z.enum(['little', 'big']).describe('Which byte of a number comes first.'),
+    packet: packetSchema.describe('The layout of a packet.'),
+    scale: decimalText.describe('The value of 1, in `unit`; in quotes, `"0.02"`.'),
+    unit: z.enum(PROFILE_UNITS).describe('The unit.'),
+    resolution: decimalText
+      .exactOptional()
+      .describe('The smallest step, in `unit`. Needed for floating point numbers.'),
+    samplingFunction: samplingFunctionSchema.describe('What a value is a value of.'),
+    updateIntervalMs: z
+      .number()
+      .positive()
+      .max(60_000)
+      .exactOptional()
+      .describe('How often the device measures.'),
   })
   .superRefine((profile, ctx) => {
     for (const { path, message } of faults(profile))
@@ -122,8 +176,8 @@ interface Fault {
 function faults(profile: Profile): readonly Fault[] {
   const { packet, quantity, unit, scale, resolution } = profile;
   const { samples, status, counter, fixed = [] } = packet;
-  const found: Fault[] = [];
-  const fault = (path: Fault['path'], message: string) => found.push({ path, message });
+  const list: Fault[] = [];
+  const fault = (path: Fault['path'], message: string) => list.push({ path, message });
   if (unitMeasures(unit) !== quantity) fault(['unit'], `${unit} is no unit of ${quantity}`);
   const size = sizeOf(samples.type);
   if (samples.every !== undefined && samples.every < size)
@@ -159,5 +213,5 @@ function faults(profile: Profile): readonly Fault[] {
       .find((before) => one.at < before.at + before.size && before.at < one.at + one.size);
     if (other !== undefined) fault(one.path, `lies over ${other.path.join('.')}`);
   }
-  return found;
+  return list;
 }

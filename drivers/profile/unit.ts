@@ -39,11 +39,11 @@ const FINENESS = 3;
  * is a power of ten and the numbers are integers, else counts are rounded to less than a thousandth of a step.
  */
 export function scaleOf(scale: string, step: string, unit: ProfileUnit, exact: boolean): Scale {
-  const found = UNITS[unit];
+  const factor = UNITS[unit];
   const { digits, exponent } = decimal(scale);
-  if (exact && 'power' in found)
-    return { exponent: exponent + found.power, counts: digits, resolutionCounts: digits };
-  const one = 'power' in found ? 10 ** found.power : found.factor;
+  if (exact && 'power' in factor)
+    return { exponent: exponent + factor.power, counts: digits, resolutionCounts: digits };
+  const one = 'power' in factor ? 10 ** factor.power : factor.factor;
   const stepSi = Number(step) * one;
   const fine = Math.floor(Math.log10(stepSi)) - FINENESS;
   return {

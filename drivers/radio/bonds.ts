@@ -8,7 +8,13 @@ import { err, ok, type Result } from '../../src/result.ts';
 const hex = (octets: number) => z.string().regex(new RegExp(`^[0-9a-f]{${2 * octets}}$`));
 
 /** As a device hands it out (Core, Vol 3 Part H 3.6.2 and 3.6.3), octets in the order of the air. */
-export const bondSchema = z.strictObject({ key: hex(16), diversifier: hex(2), random: hex(8) }).readonly();
+export const bondSchema = z
+  .strictObject({
+    key: hex(16).describe('The long-term key.'),
+    diversifier: hex(2).describe('Which key it is.'),
+    random: hex(8).describe('A number that goes with it.'),
+  })
+  .readonly();
 export type Bond = z.infer<typeof bondSchema>;
 
 /** The bonds of a station, by the devices' addresses. */
@@ -17,9 +23,9 @@ export interface Bonds {
   keep(address: string, bond: Bond): Result<void, Problem>;
 }
 
-const fileSchema = z.strictObject({
+export const bondsFileSchema = z.strictObject({
   form: z.literal('plugmark/bonds/1'),
-  bonds: z.record(z.string().max(64), bondSchema),
+  bonds: z.record(z.string().max(64), bondSchema).describe('By the address of the device.'),
 });
 
 /** Bonds in a file that only its owner can read; there is none before the first bond. Throws a {@link ProblemError}. */
@@ -50,26 +56,26 @@ function read(path: string): Readonly<Record<string, Bond>> {
   } catch (error) {
     if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return {};
     throw new ProblemError({
-      code: 'bonds-unreadable',
+      code: 'file-unreadable',
       where: path,
-      message: `The keys of paired tools cannot be read: ${reason(error)}.`,
+      message: `the keys of paired tools cannot be read: ${reason(error)}`,
       next: REPAIR,
     });
   }
-  const parsed = fileSchema.safeParse(value);
-  if (!parsed.success) throw new ProblemError(problemFromZod(parsed.error, path, 'bonds-unreadable', REPAIR));
+  const parsed = bondsFileSchema.safeParse(value);
+  if (!parsed.success) throw new ProblemError(problemFromZod(parsed.error, path, 'input-not-valid', REPAIR));
   return parsed.data.bonds;
 }
 
-const REPAIR = 'Put the file right, or delete it and the pairings at the tools, which then pair anew.';
+const REPAIR = 'Correct the file. Or delete it, delete the pairings at the tools, and pair again.';
 
 const reason = (error: unknown) => (error instanceof Error ? error.message : String(error));
 
 function notWritten(path: string, error: unknown): Problem {
   return {
-    code: 'bonds-not-written',
+    code: 'file-not-written',
     where: path,
-    message: `The key that the tool gave out cannot be kept: ${reason(error)}.`,
-    next: 'See that the folder of the station file can be written to.',
+    message: `the pairing key of the tool cannot be saved: ${reason(error)}`,
+    next: 'Check the rights on the folder of the station file.',
   };
 }

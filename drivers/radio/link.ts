@@ -68,26 +68,26 @@ export class NobleLink implements Link {
 
   discover(services: readonly string[]): Promise<Result<readonly RemoteCharacteristic[], Problem>> {
     return this.#step('finding its services', async () => {
-      const found: RemoteCharacteristic[] = [];
+      const discovered: RemoteCharacteristic[] = [];
       const offered = await this.#peripheral.discoverServicesAsync(services);
       // Two services of one number are one to noble, the last one, and the first one's answer would never come.
       for (const service of new Map(offered.map((one) => [one.uuid, one])).values()) {
         for (const characteristic of await service.discoverCharacteristicsAsync([])) {
           const { uuid, properties } = characteristic;
           this.#characteristics.set(key(service.uuid, uuid), characteristic);
-          found.push({ service: service.uuid, uuid, properties });
+          discovered.push({ service: service.uuid, uuid, properties });
         }
       }
-      return found;
+      return discovered;
     });
   }
 
   descriptors(of: RemoteCharacteristic): Promise<Result<readonly string[], Problem>> {
     return this.#step(`finding the descriptors of ${of.uuid}`, async () => {
-      const found = await this.#characteristic(of).discoverDescriptorsAsync();
-      for (const descriptor of found)
+      const descriptors = await this.#characteristic(of).discoverDescriptorsAsync();
+      for (const descriptor of descriptors)
         this.#descriptors.set(key(of.service, of.uuid, descriptor.uuid), descriptor);
-      return found.map((descriptor) => descriptor.uuid);
+      return descriptors.map((descriptor) => descriptor.uuid);
     });
   }
 
@@ -97,7 +97,7 @@ export class NobleLink implements Link {
 
   readDescriptor(of: RemoteCharacteristic, descriptor: string): Promise<Result<Uint8Array, Problem>> {
     return this.#step(`reading ${descriptor} of ${of.uuid}`, () =>
-      known(this.#descriptors, key(of.service, of.uuid, descriptor)).readValueAsync(),
+      entryOf(this.#descriptors, key(of.service, of.uuid, descriptor)).readValueAsync(),
     );
   }
 
@@ -138,7 +138,7 @@ export class NobleLink implements Link {
   }
 
   #characteristic(of: RemoteCharacteristic): NobleCharacteristic {
-    return known(this.#characteristics, key(of.service, of.uuid));
+    return entryOf(this.#characteristics, key(of.service, of.uuid));
   }
 
   #end(code: unknown): string {
@@ -157,8 +157,8 @@ function key(...uuids: readonly string[]): string {
   return uuids.join('/');
 }
 
-function known<T>(map: ReadonlyMap<string, T>, name: string): T {
-  const found = map.get(name);
-  if (found === undefined) throw new Error(`${name} was not discovered on this link`);
-  return found;
+function entryOf<T>(map: ReadonlyMap<string, T>, name: string): T {
+  const entry = map.get(name);
+  if (entry === undefined) throw new Error(`${name} was not discovered on this link`);
+  return entry;
 }

@@ -13,8 +13,6 @@ import type { TamedNoble } from './tame.ts';
 /** How long the adapter may take to give up a connection attempt. */
 const CANCEL_TIMEOUT_MS = 2_000;
 
-const HELD = 'link-held';
-
 /** How long an adapter that is gone is left alone before it is tried again. */
 const REVIVE: Backoff = { firstMs: 500, mostMs: 5_000 };
 
@@ -62,7 +60,7 @@ export class NobleRadio implements Radio {
     };
     await this.#released(address, timeoutMs, signal);
     const outcome = await queued();
-    if (outcome.ok || outcome.error.code !== HELD) return outcome;
+    if (outcome.ok || outcome.error.code !== 'link-held') return outcome;
     // Taken by another tool while this one waited for its turn.
     await this.#released(address, timeoutMs, signal);
     return queued();
@@ -149,12 +147,15 @@ export class NobleRadio implements Radio {
   async #connect(address: string, timeoutMs: number, signal: AbortSignal): Promise<Result<Link, Problem>> {
     const tamed = this.#tamed;
     if (this.#closing !== undefined) return err(radioProblem('radio-closed'));
-    if (signal.aborted) return err(connectFailed(address, 'it was given up'));
+    if (signal.aborted) return err(connectFailed(address, 'cancelled'));
     if (tamed === undefined) return err(radioProblem('radio-off'));
     const peripheral = this.#scanner.seen(address);
     if (peripheral === undefined) return err(connectFailed(address, 'it has not been seen'));
     if (this.#held(address) !== undefined) {
-      return err({ ...connectFailed(address, 'another tool of this station holds it'), code: HELD });
+      return err({
+        ...connectFailed(address, 'another tool of this station is connected to it'),
+        code: 'link-held',
+      });
     }
     this.#scanner.pause('connecting');
     signal.addEventListener('abort', this.#abandon);
@@ -189,10 +190,7 @@ export class NobleRadio implements Radio {
     if (outcome?.value !== undefined) return outcome.value;
     await this.#cancel(tamed, peripheral, connected);
     return err(
-      connectFailed(
-        address,
-        outcome === undefined ? `no answer within ${timeoutMs / 1000} s` : 'it was given up',
-      ),
+      connectFailed(address, outcome === undefined ? `no answer within ${timeoutMs / 1000} s` : 'cancelled'),
     );
   }
 
@@ -220,7 +218,7 @@ function connectFailed(address: string, reason: string): Problem {
   return {
     code: 'link-not-made',
     where: address,
-    message: `No connection to ${address}: ${reason}.`,
-    next: 'Switch the tool on, bring it closer and see that no phone or other program is connected to it.',
+    message: `no connection to ${address}: ${reason}`,
+    next: 'Switch the tool on, bring it closer and disconnect phones and other programs from it.',
   };
 }

@@ -76,10 +76,10 @@ export function preparePairing(order: PairingOrder): Pairing {
   };
   stream.on('encryptFail', fail);
 
-  let made: Partial<Bond> = {};
+  let newBond: Partial<Bond> = {};
   // A key that came in the clear is nobody's secret.
   const take = (part: Partial<Bond>) => {
-    if (encrypted()) made = { ...made, ...part };
+    if (encrypted()) newBond = { ...newBond, ...part };
   };
   stream._smp.on('ltk', (key: Buffer) => take({ key: text(key) }));
   stream._smp.on('masterIdent', (diversifier: Buffer, random: Buffer) =>
@@ -88,7 +88,7 @@ export function preparePairing(order: PairingOrder): Pairing {
   return {
     bonded: bond !== undefined,
     keepBond: () => {
-      const whole = bondSchema.safeParse(made);
+      const whole = bondSchema.safeParse(newBond);
       return bonds === undefined || !whole.success ? ok(undefined) : bonds.keep(address, whole.data);
     },
   };
@@ -101,8 +101,8 @@ function notPaired(address: string): Problem {
   return {
     code: 'link-not-paired',
     where: address,
-    message: `The tool at ${address} asks for a pairing that did not come about.`,
-    next: 'Delete the pairings that the tool keeps, or switch off that it asks for one; this station can pair by Just Works only.',
+    message: `the tool at ${address} asks for pairing, and pairing failed`,
+    next: 'Delete the pairings stored in the tool, or switch pairing off. This station pairs by Just Works only.',
   };
 }
 
@@ -110,7 +110,7 @@ function bondLost(address: string): Problem {
   return {
     code: 'link-bond-lost',
     where: address,
-    message: `The device at ${address} does not know the key that the adopted tool was paired with.`,
-    next: 'If the tool was reset or replaced, delete its key from the file of bonds beside the station file, and adopt it again.',
+    message: `the device at ${address} does not have the pairing key of the adopted tool`,
+    next: 'If the tool was reset or replaced, delete its key in bluetooth-bonds.json beside the station file and adopt it again.',
   };
 }

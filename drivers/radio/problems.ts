@@ -6,36 +6,36 @@ const SIMULATE = 'or run with the simulated tools';
 
 const PROBLEMS = {
   'radio-not-installed': {
-    message: 'The Bluetooth part of plugmark is not installed on this machine.',
-    next: `Install again with optional dependencies and a C++ compiler present (npm install --include=optional), ${SIMULATE}.`,
+    message: 'the Bluetooth part of plugmark is not installed on this machine.',
+    next: `Install plugmark again with its optional dependencies (without --omit=optional), ${SIMULATE}.`,
   },
   'radio-no-bluetooth': {
     message:
-      'This machine has no Bluetooth support in its kernel (EAFNOSUPPORT), as is usual in containers and WSL.',
+      'this machine has no Bluetooth support in its kernel (EAFNOSUPPORT), as is usual in containers and WSL',
     next: `Run plugmark on the host itself, on a machine with Bluetooth, ${SIMULATE}.`,
   },
   'radio-not-permitted': {
-    message: 'This user is not allowed to use the Bluetooth adapter.',
-    next: 'Give the right to the node program: sudo setcap cap_net_raw,cap_net_admin+eip "$(readlink -f "$(command -v node)")".',
+    message: 'this user is not allowed to use the Bluetooth adapter.',
+    next: 'Give the right to the node program; plugmark doctor shows the command.',
   },
   'radio-off': {
-    message: 'The Bluetooth adapter is switched off.',
+    message: 'the Bluetooth adapter is switched off',
     next: 'Switch it on (rfkill unblock bluetooth; bluetoothctl power on) and start again.',
   },
   'radio-no-adapter': {
-    message: 'No Bluetooth adapter answered.',
+    message: 'no Bluetooth adapter answered',
     next: `Plug one in or name another one (bluetoothctl list shows them), ${SIMULATE}.`,
   },
   'radio-not-low-energy': {
-    message: 'The Bluetooth adapter does not speak Bluetooth Low Energy.',
+    message: 'the Bluetooth adapter does not speak Bluetooth Low Energy',
     next: 'Use an adapter for Bluetooth 4.0 or later.',
   },
   'radio-closed': {
-    message: 'The Bluetooth adapter has been given back already.',
-    next: 'Start again to open it anew.',
+    message: 'the Bluetooth adapter is already closed',
+    next: 'Start plugmark again.',
   },
   'radio-failed': {
-    message: 'The Bluetooth adapter could not be opened.',
+    message: 'the Bluetooth adapter could not be opened',
     next: `Look at the cause named here, try again as another user or with another adapter, ${SIMULATE}.`,
   },
 } as const satisfies Record<string, Pick<Problem, 'message' | 'next'>>;

@@ -29,7 +29,7 @@ export async function linkStep<T>(
 export function linkLost(name: string, reason: string): Problem {
   return {
     code: 'link-lost',
-    message: `The link went down while ${name}: ${reason}.`,
+    message: `the link went down while ${name}: ${reason}`,
     next: 'Bring the tool closer and see that it is switched on.',
   };
 }
@@ -37,7 +37,7 @@ export function linkLost(name: string, reason: string): Problem {
 export function linkTimeout(name: string, timeoutMs: number): Problem {
   return {
     code: 'link-timeout',
-    message: `The tool did not answer within ${timeoutMs / 1000} s while ${name}.`,
+    message: `the tool did not answer within ${timeoutMs / 1000} s while ${name}`,
     next: 'Switch the tool off and on; if it asks to be paired, pair it with this machine first.',
   };
 }
@@ -45,7 +45,7 @@ export function linkTimeout(name: string, timeoutMs: number): Problem {
 function linkFailed(name: string, error: unknown): Problem {
   return {
     code: 'link-failed',
-    message: `Bluetooth failed while ${name}: ${error instanceof Error ? error.message : String(error)}.`,
+    message: `Bluetooth failed while ${name}: ${error instanceof Error ? error.message : String(error)}`,
     next: 'Switch the tool off and on; if it stays, restart plugmark.',
   };
 }

@@ -29,22 +29,35 @@ const uuid = z
 
 const headerSchema = z.strictObject({
   form: z.literal(CAPTURE_FORM),
-  address: z.string().max(64),
-  name: z.string().max(248).exactOptional(),
+  address: z.string().max(64).describe('Address of the device.'),
+  name: z.string().max(248).exactOptional().describe('Its name.'),
   characteristics: z
-    .array(z.strictObject({ service: uuid, uuid, properties: z.array(z.string().max(32)).max(16) }))
-    .max(512),
+    .array(
+      z.strictObject({
+        service: uuid.describe('The service.'),
+        uuid: uuid.describe('The characteristic.'),
+        properties: z.array(z.string().max(32)).max(16).describe('What may be done with it.'),
+      }),
+    )
+    .max(512)
+    .describe('What it offers.'),
 });
 
 const packetSchema = z.strictObject({
-  atUs: z.int().min(0),
-  service: uuid,
-  characteristic: uuid,
-  hex: z.string().regex(/^([0-9a-f]{2}){0,512}$/, 'expected whole bytes in small hexadecimal digits'),
+  atUs: z.int().min(0).describe('Stamp in microseconds.'),
+  service: uuid.describe('The service.'),
+  characteristic: uuid.describe('The characteristic that the bytes came from.'),
+  hex: z
+    .string()
+    .regex(/^([0-9a-f]{2}){0,512}$/, 'expected whole bytes in small hexadecimal digits')
+    .describe('The bytes.'),
 });
 export type CapturedPacket = z.infer<typeof packetSchema>;
 
-const endSchema = z.strictObject({ packets: z.int().min(0) });
+const endSchema = z.strictObject({ packets: z.int().min(0).describe('How many packets the file holds.') });
+
+/** A line of a capture: the first, a packet, or the last. */
+export const captureLineSchema = z.union([headerSchema, packetSchema, endSchema]);
 
 /** How the packets of a capture are to be read. */
 export interface Meaning {
@@ -132,8 +145,8 @@ function profilePackets(profile: Profile, put: (arrival: Arrival) => void): Take
   const stream = new PacketStream(profile, put);
   const from = (
     { service, characteristic }: CapturedPacket,
-    place: Profile['readings'] | Profile['memory'],
-  ) => place !== undefined && service === place.service && characteristic === place.characteristic;
+    endpoint: Profile['readings'] | Profile['memory'],
+  ) => endpoint !== undefined && service === endpoint.service && characteristic === endpoint.characteristic;
   return (packet) => {
     const bytes = Buffer.from(packet.hex, 'hex');
     if (from(packet, profile.memory)) stream.take(bytes, packet.atUs, 'stored');

@@ -36,9 +36,9 @@ export async function readRecording(file: string, meaning: Meaning): Promise<Res
 
 function unreadable(file: string, reason: string): Problem {
   return {
-    code: 'recording-unreadable',
+    code: 'file-unreadable',
     where: file,
-    message: `The recording cannot be read: ${reason}.`,
-    next: 'Name a recording that is there and that this user may read.',
+    message: `the recording cannot be read: ${reason}`,
+    next: 'Name a recording that this user may read.',
   };
 }

@@ -39,7 +39,7 @@ export function parseRecording(text: string, file: string): Result<Recording, Pr
   return err({
     code: 'recording-cut-short',
     where: `${file}:${lines.length}`,
-    message: `The recording has no end line; at least ${readings.length} readings were recorded.`,
+    message: `the recording has no end line; at least ${readings.length} readings were recorded`,
     next: `Record again, or accept what is there by adding the line {"kind":"end","readings":${readings.length}}.`,
   });
 }
@@ -53,7 +53,7 @@ function parseHeader(source: string, where: string): Result<Header, Problem> {
     return err({
       code: 'recording-form',
       where,
-      message: `This is not a recording of the form ${FORM}.`,
+      message: `this is not a recording of the form ${FORM}`,
       next: 'Choose a file that plugmark recorded, or use the version of plugmark that wrote this one.',
     });
   }
@@ -72,7 +72,7 @@ function parseJson(source: string, where: string): Result<unknown, Problem> {
   try {
     return ok(JSON.parse(source));
   } catch {
-    return err({ code: CODE, where, message: 'The line is not JSON.', next: NEXT });
+    return err({ code: CODE, where, message: 'the line is not JSON', next: NEXT });
   }
 }
 

@@ -19,47 +19,84 @@ import type { Timing } from '../driver.ts';
 export const FORM = 'plugmark/readings/1';
 
 const whole = z.int();
-const n = z.int().min(1);
+const n = z.int().min(1).describe('Number of the reading, from 1.');
 const text = z.string().max(256);
 
 const timingSchema = z.strictObject({
-  stamps: z.enum(['arrival', 'device', 'none']),
-  jitterMs: z.exactOptional(z.number().min(0)),
+  stamps: z.enum(['arrival', 'device', 'none']).describe('Where the stamps come from.'),
+  jitterMs: z.exactOptional(z.number().min(0)).describe('How far they may be off.'),
 }) satisfies z.ZodType<Timing>;
 
 export const headerSchema = z.strictObject({
   form: z.literal(FORM),
-  tool: z.string().min(1).max(64),
-  timing: timingSchema,
-  description: toolDescriptionSchema,
+  tool: z.string().min(1).max(64).describe('Id of the tool.'),
+  timing: timingSchema.describe('What its stamps are worth.'),
+  description: toolDescriptionSchema.describe('What the tool says of itself.'),
 });
 export type Header = z.infer<typeof headerSchema>;
 
-const hex = z.string().regex(/^([0-9a-f]{2})*$/, 'expected whole bytes in small hexadecimal digits');
+const hex = z
+  .string()
+  .regex(/^([0-9a-f]{2})*$/, 'expected whole bytes in small hexadecimal digits')
+  .describe('The bytes.');
 
 const readingSchemas = [
-  z.strictObject({ kind: z.literal('value'), n, atUs: whole, counts: whole }),
-  z.strictObject({ kind: z.literal('not-known'), n, atUs: whole }),
-  z.strictObject({ kind: z.literal('raw'), n, atUs: whole, source: z.string().min(1).max(64), hex }),
-  z.strictObject({ kind: z.literal('stored'), n, atUs: whole, counts: whole }),
-  z.strictObject({
-    kind: z.literal('missed'),
-    n,
-    atUs: whole,
-    fromUs: whole,
-    readings: z.int().min(1).exactOptional(),
-    reason: text,
-  }),
+  z
+    .strictObject({
+      kind: z.literal('value'),
+      n,
+      atUs: whole.describe('Stamp in microseconds.'),
+      counts: whole.describe('The figure, in steps of the tool.'),
+    })
+    .describe('A reading.'),
+  z
+    .strictObject({ kind: z.literal('not-known'), n, atUs: whole.describe('Stamp in microseconds.') })
+    .describe('A reading without a value.'),
+  z
+    .strictObject({
+      kind: z.literal('raw'),
+      n,
+      atUs: whole.describe('Stamp in microseconds.'),
+      source: z.string().min(1).max(64).describe('The characteristic that they came from.'),
+      hex,
+    })
+    .describe('Bytes that are not described.'),
+  z
+    .strictObject({
+      kind: z.literal('stored'),
+      n,
+      atUs: whole.describe('Stamp in microseconds.'),
+      counts: whole.describe('The figure, in steps of the tool.'),
+    })
+    .describe('A reading from the memory of the tool.'),
+  z
+    .strictObject({
+      kind: z.literal('missed'),
+      n,
+      atUs: whole.describe('Stamp of the end of the gap, in microseconds.'),
+      fromUs: whole.describe('Stamp of its beginning.'),
+      readings: z.int().min(1).exactOptional().describe('How many are missing, where the tool counts them.'),
+      reason: text.describe('Why.'),
+    })
+    .describe('Readings that did not arrive.'),
 ] as const;
 
 /** Here only so that the compiler compares the form with the contract. */
 z.discriminatedUnion('kind', readingSchemas) satisfies z.ZodType<Reading>;
 
 const batchSchema = z
-  .strictObject({ kind: z.literal('values'), n, atUs: z.array(whole).min(1), counts: z.array(whole).min(1) })
+  .strictObject({
+    kind: z.literal('values'),
+    n,
+    atUs: z.array(whole).min(1).describe('A stamp for each.'),
+    counts: z.array(whole).min(1).describe('A figure for each.'),
+  })
   .refine((batch) => batch.atUs.length === batch.counts.length, 'expected as many counts as stamps');
 
-const endSchema = z.strictObject({ kind: z.literal('end'), readings: z.int().min(0) });
+const endSchema = z.strictObject({
+  kind: z.literal('end'),
+  readings: z.int().min(0).describe('How many readings the file holds.'),
+});
 
 export const lineSchema = z.discriminatedUnion('kind', [...readingSchemas, batchSchema, endSchema]);
 export type Line = z.infer<typeof lineSchema>;

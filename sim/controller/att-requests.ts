@@ -99,12 +99,12 @@ export const findByTypeValue: Responder = (table, state, request) => {
   const range = rangeOf(table, request);
   if (Buffer.isBuffer(range)) return range;
   const wanted = request.subarray(7);
-  const found = ofType(range.inRange, request.subarray(5, 7)).filter((attribute) => {
+  const matching = ofType(range.inRange, request.subarray(5, 7)).filter((attribute) => {
     const value = readable(attribute, state);
     return Buffer.isBuffer(value) && value.equals(wanted);
   });
-  if (found.length === 0) return attError(request.readUInt8(0), range.start, ATT_ERROR.attributeNotFound);
-  const entries = takeEqual(found, state.mtu - 1, ({ handle, groupEnd }) =>
+  if (matching.length === 0) return attError(request.readUInt8(0), range.start, ATT_ERROR.attributeNotFound);
+  const entries = takeEqual(matching, state.mtu - 1, ({ handle, groupEnd }) =>
     Buffer.concat([u16(handle), u16(groupEnd)]),
   );
   return Buffer.concat([Buffer.from([ATT.findByTypeValueRequest + 1]), ...entries]);

@@ -204,10 +204,10 @@ class Technician {
     const hurt = screen.cylinders.some(({ pulls }) =>
       pulls.some(({ pull }) => pull.pull === question.pull && pull.peakNm >= this.#spec.hurtFromNm),
     );
-    const found = this.#setRight(question);
-    if (found !== null) {
+    const corrected = this.#setRight(question);
+    if (corrected !== null) {
       yield wait(this.#random.uniform(2000, 6000));
-      return yield { do: 'press', command: found };
+      return yield { do: 'press', command: corrected };
     }
     const answer = trueAnswer(question, this.#memory, hurt);
     if (answer === null)

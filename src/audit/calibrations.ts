@@ -1,32 +1,32 @@
 /**
  * The calibrations of one instrument in the order of their days, in periods between adjustments. What a laboratory found
- * before it adjusted is the end of a period, the certificate that it issued then the beginning of the next one.
+ * before it adjusted ends a period; the certificate that it issued then starts the next one.
  */
 import { canonical } from '../evidence/canonical.ts';
 import type { StationEntry } from '../evidence/log.ts';
 import type { Certificate } from '../instrument/certificate.ts';
 
 /**
- * How a certificate stands to the one before. `first`: there is none. `as-found`: before the laboratory adjusted.
- * `as-left`: behind an adjustment. `not-adjusted`: found and left so. `not-told`: nobody recorded what was found before it,
+ * What a certificate is against the one before. `first`: there is none before. `as-found`: before the laboratory adjusted.
+ * `as-left`: after an adjustment. `not-adjusted`: found and left so. `not-stated`: nobody recorded what was found before it,
  * so an adjustment cannot be seen.
  */
-export type Told = 'first' | 'as-found' | 'as-left' | 'not-adjusted' | 'not-stated';
+export type CalibrationRole = 'first' | 'as-found' | 'as-left' | 'not-adjusted' | 'not-stated';
 
 export interface Check {
   readonly certificate: Certificate;
-  readonly told: Told;
+  readonly role: CalibrationRole;
 }
 
 export interface Certificates {
-  /** The instrument was used, or is to be used, by these. */
+  /** The instrument was used, or will be used, by these. */
   readonly issued: readonly Certificate[];
   readonly asFound: readonly Certificate[];
 }
 
 /**
- * What the log holds of the instrument with that serial number, with `others` that it does not hold. Of two with one day
- * and number, the one that was recorded later is the corrected one; `others` are the latest.
+ * What the log holds of the instrument with that serial number, and `others` that it does not hold. Of two with the same
+ * day, number and laboratory the later one counts: it is the corrected one. `others` count as the latest.
  */
 export function certificatesOf(
   entries: readonly StationEntry[],
@@ -57,21 +57,21 @@ export function periodsOf({ issued, asFound }: Certificates): readonly (readonly
   for (const { certificate, isFound } of all) {
     const before = period.at(-1);
     if (before === undefined) {
-      period.push({ certificate, told: isFound ? 'as-found' : 'first' });
+      period.push({ certificate, role: isFound ? 'as-found' : 'first' });
       periods.push(period);
-    } else if (isFound) period.push({ certificate, told: 'as-found' });
-    else if (before.told !== 'as-found') period.push({ certificate, told: 'not-stated' });
+    } else if (isFound) period.push({ certificate, role: 'as-found' });
+    else if (before.role !== 'as-found') period.push({ certificate, role: 'not-stated' });
     else if (canonical(before.certificate.points) === canonical(certificate.points))
-      period[period.length - 1] = { certificate, told: period.length === 1 ? 'first' : 'not-adjusted' };
+      period[period.length - 1] = { certificate, role: period.length === 1 ? 'first' : 'not-adjusted' };
     else {
-      period = [{ certificate, told: 'as-left' }];
+      period = [{ certificate, role: 'as-left' }];
       periods.push(period);
     }
   }
   return periods;
 }
 
-/** One whose figures were put right since counts as it was recorded last; some laboratories give every one the same number. */
+/** A certificate that was recorded again with other figures counts as recorded last. A number alone does not tell: some laboratories use one for all. */
 function corrected(all: readonly Certificate[]): readonly Certificate[] {
   const key = ({ date, number, laboratory }: Certificate) => canonical([date, number, laboratory]);
   return [...new Map(all.map((one) => [key(one), one])).values()];

@@ -53,7 +53,7 @@ export function learnedSince(
     }),
     ...impacts.flatMap((impact, at) => {
       // One that goes on from another looks at nothing again that stood unchanged in the first.
-      const before = onFinding(impacts.slice(0, at), impact.made.digest);
+      const before = onFinding(impacts.slice(0, at), impact.assessed.digest);
       const told = before.some((one) => byImpact(state, entries, one).length > 0);
       return byImpact(state, entries, impact).filter(({ kind }) => kind === 'touched' || !told);
     }),
@@ -70,14 +70,14 @@ function byImpact(
   entries: readonly LogEntry[],
   impact: ImpactAssessment,
 ): readonly Learned[] {
-  const { made, items, at } = impact;
+  const { assessed, items, at } = impact;
   const item = items.find(({ job }) => job === order.job);
   if (item !== undefined) return [{ kind: 'touched', at, impact, item }];
-  const used = instruments.find(({ serial }) => serial === made.serial);
-  if (used === undefined || basis.on < made.from) return [];
+  const used = instruments.find(({ serial }) => serial === assessed.serial);
+  if (used === undefined || basis.on < assessed.from) return [];
   // One that was measured under a newer certificate was never in question.
   const { certificate } = used;
-  if (certificate !== undefined && certificate.date >= made.foundOn) return [];
+  if (certificate !== undefined && certificate.date >= assessed.foundOn) return [];
   const isUsed = cylinders.some(
     ({ pulls, gaps }) =>
       pulls.some(({ pull }) => pull.tool === used.id) || gaps.some(({ tool }) => tool === used.id),

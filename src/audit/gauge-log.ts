@@ -1,6 +1,6 @@
 /**
- * The gauge studies of a station, as its log tells them: what was planned and drawn, which readings stand, how each ended.
- * What does not fit what stood before it changes nothing.
+ * The gauge studies in the log of a station: the plan, the order drawn, the readings that count, the end. An entry that does
+ * not fit the ones before it changes nothing.
  */
 import type { ReadingFrom } from '../evidence/gauge-study-event.ts';
 import type { StationEntry } from '../evidence/log.ts';
@@ -26,14 +26,14 @@ export type StudyFinished = EventOf<'gauge-study-finished'>;
 export interface StudyTaking {
   readonly started: StudyStarted;
   readonly exercise: Exercise;
-  /** How each reading that stands was had. */
+  /** Where each reading that counts came from. */
   readonly from: readonly ReadingFrom[];
-  /** How many readings were taken back on the way. */
+  /** How many readings were taken back. */
   readonly takenBack: number;
 }
 
 export type StudyEnd =
-  | { readonly kind: 'made'; readonly at: string; readonly made: StudyFinished }
+  | { readonly kind: 'finished'; readonly at: string; readonly finished: StudyFinished }
   | { readonly kind: 'dropped'; readonly at: string; readonly because: string };
 
 export interface LoggedStudy {
@@ -41,13 +41,13 @@ export interface LoggedStudy {
   readonly tool: string;
   readonly serial: string | null;
   readonly plan: ExercisePlan;
-  /** Null where the log holds the study as a whole only. */
+  /** Null where the log holds only the finished study. */
   readonly taking: StudyTaking | null;
   /** Null while it is open. */
   readonly end: StudyEnd | null;
 }
 
-/** All gauge studies, in the order in which they were begun. */
+/** All gauge studies, in the order in which they were started. */
 export function gaugeStudiesOf(entries: readonly StationEntry[]): readonly LoggedStudy[] {
   const all = new Map<string, LoggedStudy>();
   for (const { event, at } of entries) {
@@ -64,7 +64,7 @@ function next(before: LoggedStudy | null, event: StudyEvent, at: string): Logged
     case 'gauge-study-started':
       return before ?? opened(event);
     case 'gauge-study-finished':
-      return { ...(before ?? wholeOnly(event)), end: { kind: 'made', at, made: event } };
+      return { ...(before ?? wholeOnly(event)), end: { kind: 'finished', at, finished: event } };
     case 'gauge-study-dropped':
       return before && { ...before, end: { kind: 'dropped', at, because: event.because } };
     case 'gauge-study-read':
@@ -113,19 +113,19 @@ export function nextStudy(entries: readonly StationEntry[]): string {
   return `GS-${numbers.reduce((most, one) => Math.max(most, one), 0) + 1}`;
 }
 
-/** A study that is open. Problems: `study-unknown`, `study-made`, `study-dropped`. */
+/** A study that is open. Problems: `study-unknown`, `study-finished`, `study-dropped`. */
 export function openStudyOf(entries: readonly StationEntry[], study: string): Result<StudyTaking> {
-  const found = gaugeStudiesOf(entries).find((one) => one.study === study);
-  if (found?.end?.kind === 'made') return err(made(study));
-  if (found?.end?.kind === 'dropped') return err(dropped(study, found.end.because));
-  return found?.taking ? ok(found.taking) : err(unknownStudy(study));
+  const logged = gaugeStudiesOf(entries).find((one) => one.study === study);
+  if (logged?.end?.kind === 'finished') return err(alreadyFinished(study));
+  if (logged?.end?.kind === 'dropped') return err(dropped(study, logged.end.because));
+  return logged?.taking ? ok(logged.taking) : err(unknownStudy(study));
 }
 
-/** Whether a study that was made holds the readings that were taken for it; of one that the log holds as a whole nobody can tell. */
+/** Whether a finished study holds the readings that were taken for it. Of one that the log holds only as a whole nobody can tell. */
 export function isAsTaken({ taking, end }: LoggedStudy): boolean {
-  if (taking === null || end?.kind !== 'made') return true;
+  if (taking === null || end?.kind !== 'finished') return true;
   const whole = studyOf(taking.exercise);
-  return whole.ok && JSON.stringify(whole.value.readings) === JSON.stringify(end.made.readings);
+  return whole.ok && JSON.stringify(whole.value.readings) === JSON.stringify(end.finished.readings);
 }
 
 export const unknownStudy = (study: string): Problem => ({
@@ -135,10 +135,10 @@ export const unknownStudy = (study: string): Problem => ({
   next: 'See "plugmark gauge-study list".',
 });
 
-const made = (study: string): Problem => ({
+const alreadyFinished = (study: string): Problem => ({
   code: 'study-finished',
   where: study,
-  message: 'this study is whole and recorded',
+  message: 'this study is finished and recorded',
   next: `See "plugmark gauge-study show ${study}".`,
 });
 
@@ -146,5 +146,5 @@ const dropped = (study: string, because: string): Problem => ({
   code: 'study-dropped',
   where: study,
   message: `this study was given up: ${because}`,
-  next: 'Begin a new one; what was measured for this one stays in the log.',
+  next: 'Start a new one. The readings of this one stay in the log.',
 });

@@ -95,7 +95,7 @@ const MOST = 1e6;
 function value(before: Sitting, value: number, from: ReadingFrom): Sat {
   const not = (words: string): Sat => ({ sitting: { ...before, notice: { words } }, kept: [] });
   if (before.paused || due(before.exercise) === null) return not('A reading came and was not taken.');
-  if (!(Math.abs(value) <= MOST)) return not('That is no figure that can be read.');
+  if (!(Math.abs(value) <= MOST)) return not('This is not a figure.');
   const { sitting, kept } = setAside(before);
   const { believable } = before;
   if (!isBelievable(value, believable))

@@ -1,6 +1,8 @@
 /** The last good check before a finding, out of the certificates that the log holds of a tool. */
+
 import type { Certificate } from '../instrument/certificate.ts';
 import type { Problem } from '../problem.ts';
+import type { ProblemCode } from '../problem-code.ts';
 import { err, ok, type Result } from '../result.ts';
 
 /** One time that the tool was entered into the log. */
@@ -62,7 +64,7 @@ function named(
   const [only, ...others] = found;
   if (only === undefined)
     return err(
-      foundProblem(
+      asFoundProblem(
         'certificate-unknown',
         asFound,
         'date',
@@ -81,7 +83,7 @@ function overlap(
   among: readonly Certificate[],
 ): Problem {
   const options = which.map((one) => `--since "${spelling(one, among)}"`).join(' or ');
-  return foundProblem(
+  return asFoundProblem(
     'certificates-overlap',
     asFound,
     'last good check',
@@ -117,8 +119,8 @@ function distinct(all: readonly Certificate[]): readonly Certificate[] {
 }
 
 /** A problem with what was found, and its field. */
-export function foundProblem(
-  code: string,
+export function asFoundProblem(
+  code: ProblemCode,
   asFound: Certificate,
   field: string,
   message: string,

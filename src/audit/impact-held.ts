@@ -11,11 +11,11 @@ type Entered = Pick<AttemptRow, 'day' | 'seq'>;
 export const onFinding = (
   impacts: readonly ImpactAssessment[],
   digest: string,
-): readonly ImpactAssessment[] => impacts.filter(({ made }) => made.digest === digest);
+): readonly ImpactAssessment[] => impacts.filter(({ assessed }) => assessed.digest === digest);
 
 /** Whether one of them looked at an attempt, as it stands in the log now. */
 export const isHeld = (onOne: readonly ImpactAssessment[], { day, seq }: Entered): boolean =>
-  onOne.some((one) => one.made.from <= day && seq < one.seq);
+  onOne.some((one) => one.assessed.from <= day && seq < one.seq);
 
 /** The attempts of all jobs of which something is held by none of them: a job is judged as a whole. */
 export function notHeld<Row extends AttemptRow>(
@@ -38,10 +38,10 @@ export function findings(impacts: readonly ImpactAssessment[]): readonly {
   readonly from: string;
   readonly onOne: readonly ImpactAssessment[];
 }[] {
-  return [...new Set(impacts.map(({ made }) => made.digest))].flatMap((digest) => {
+  return [...new Set(impacts.map(({ assessed }) => assessed.digest))].flatMap((digest) => {
     const onOne = onFinding(impacts, digest);
     const newest = onOne.at(-1);
-    const [from] = onOne.map(({ made }) => made.from).sort();
+    const [from] = onOne.map(({ assessed }) => assessed.from).sort();
     return newest === undefined || from === undefined ? [] : [{ newest, from, onOne }];
   });
 }

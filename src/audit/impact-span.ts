@@ -8,7 +8,7 @@ import type { Instrument } from '../instrument/instrument.ts';
 import { calibratedAt } from '../metrology/calibration.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
-import { lastGoodCheck, foundProblem as problem, type Use } from './impact-checks.ts';
+import { lastGoodCheck, asFoundProblem as problem, type Use } from './impact-checks.ts';
 
 /** What is asked: a tool of the station, and the certificate that holds what the laboratory found. */
 export interface ImpactInput {
@@ -30,7 +30,7 @@ export interface Span {
 }
 
 /**
- * The span of an impact assessment. Problems: `tool-unknown`, `serial-missing`, `as-found-other-serial`, `certificate-unit`,
+ * The span of an impact assessment. Problems: `tool-unknown`, `serial-missing`, `certificate-other-serial`, `certificate-unit`,
  * `certificate-in-future`, `certificate-unknown`, `certificates-overlap`, `as-found-too-early`.
  */
 export function spanOf(entries: readonly StationEntry[], input: ImpactInput): Result<Span> {
@@ -63,7 +63,7 @@ export function spanOf(entries: readonly StationEntry[], input: ImpactInput): Re
 }
 
 /** How far a tool was found to have moved at one of the points that the laboratory looked at. */
-export interface FoundPoint {
+export interface AsFoundPoint {
   readonly reading: number;
   readonly error: number;
   readonly expanded: number;
@@ -74,7 +74,7 @@ export interface FoundPoint {
 }
 
 /** The found points beside what the last good check had said there; U at 95 % (k = 2). */
-export function foundPoints(asFound: Certificate, lastGood: Certificate | null): readonly FoundPoint[] {
+export function asFoundPoints(asFound: Certificate, lastGood: Certificate | null): readonly AsFoundPoint[] {
   return asFound.points.map(({ reading, error, expanded, k }) => {
     const found = { reading, error, expanded: (2 * expanded) / k };
     if (lastGood === null) return { ...found, was: null, finding: 'unknown' };
@@ -132,7 +132,7 @@ function mistaken(
     );
   if (!serials.has(asFound.serial))
     return problem(
-      'as-found-other-serial',
+      'certificate-other-serial',
       asFound,
       'serial',
       `it is for serial number ${asFound.serial}, but tool ${tool} is ${[...serials].join(' or ')}`,

@@ -22,7 +22,7 @@ export interface ItemState extends ImpactItem {
 
 export interface ImpactAssessment {
   readonly assessment: string;
-  readonly made: Extract<StationEvent, { type: 'assessment-made' }>;
+  readonly assessed: Extract<StationEvent, { type: 'assessment-made' }>;
   /** Its entry in the log: it looked at nothing that was entered behind it. */
   readonly seq: number;
   readonly at: string;
@@ -49,7 +49,7 @@ export function impactsOf(entries: readonly StationEntry[]): readonly ImpactAsse
     if (event.type === 'assessment-made')
       all.set(event.assessment, {
         assessment: event.assessment,
-        made: event,
+        assessed: event,
         seq,
         at,
         by,
@@ -101,7 +101,7 @@ export interface Decision {
  * it went on in between: it is decided there with the same words. Problems: `impact-closed`, `item-unknown`.
  */
 export function decide(
-  { assessment, items, closed, made }: ImpactAssessment,
+  { assessment, items, closed, assessed }: ImpactAssessment,
   decisions: readonly Decision[],
   because: string,
   all: readonly ImpactAssessment[],
@@ -124,7 +124,7 @@ export function decide(
   return ok(
     decisions.flatMap(({ job, decision, redoneIn }) =>
       all
-        .filter((one) => one.made.digest === made.digest && one.closed === null)
+        .filter((one) => one.assessed.digest === assessed.digest && one.closed === null)
         .filter((one) => one.items.some((item) => item.job === job))
         .map((one): StationEvent => {
           const decided = {

@@ -3,7 +3,7 @@ import { normalVin } from '../job/vin.ts';
 import type { ImpactAssessment, ItemState } from './impact-state.ts';
 
 /** What a vehicle is known by; null or absent for what nobody gave. */
-export interface KnownBy {
+export interface VehicleIdentity {
   readonly vin?: string | null;
   readonly plate?: string | null;
   readonly fleet?: string | null;
@@ -13,7 +13,7 @@ export interface KnownBy {
  * Whether two are one vehicle: by VIN where both have one, since plates and fleet numbers move on to another vehicle; else
  * by plate, else by fleet number.
  */
-export function sameVehicle(a: KnownBy, b: KnownBy): boolean {
+export function sameVehicle(a: VehicleIdentity, b: VehicleIdentity): boolean {
   for (const by of ['vin', 'plate', 'fleet'] as const) {
     const [one, other] = [normalVin(a[by] ?? ''), normalVin(b[by] ?? '')];
     if (one !== '' && other !== '') return one === other;
@@ -32,7 +32,7 @@ export const againstJob = (impacts: readonly ImpactAssessment[], job: string): r
 /** What is still open: not decided, or recalled and not redone. */
 export const openAgainstVehicle = (
   impacts: readonly ImpactAssessment[],
-  vehicle: KnownBy,
+  vehicle: VehicleIdentity,
 ): readonly Against[] => against(impacts, (item) => item.open && sameVehicle(item, vehicle));
 
 const against = (impacts: readonly ImpactAssessment[], isMeant: (item: ItemState) => boolean) =>

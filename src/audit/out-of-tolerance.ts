@@ -3,7 +3,7 @@ import type { StationEntry } from '../evidence/log.ts';
 import type { Certificate } from '../instrument/certificate.ts';
 import type { Instrument, OutOfTolerance } from '../instrument/instrument.ts';
 import { permissibleAt } from '../metrology/permissible.ts';
-import { foundPoints } from './impact-span.ts';
+import { asFoundPoints } from './impact-span.ts';
 import type { ImpactAssessment } from './impact-state.ts';
 
 /** The instruments, each with what stands against it. */
@@ -23,13 +23,15 @@ export function findingAgainst(
 ): OutOfTolerance | null {
   const { serial, certificate } = instrument;
   const standing = impacts
-    .filter(({ made }) => made.serial === serial && (certificate?.date ?? '') < made.foundOn)
+    .filter(({ assessed }) => assessed.serial === serial && (certificate?.date ?? '') < assessed.foundOn)
     .filter((one) => isUnfit(instrument, one))
-    .sort((a, b) => (a.made.foundOn < b.made.foundOn ? 1 : a.made.foundOn > b.made.foundOn ? -1 : 0));
+    .sort((a, b) =>
+      a.assessed.foundOn < b.assessed.foundOn ? 1 : a.assessed.foundOn > b.assessed.foundOn ? -1 : 0,
+    );
   const [newest] = standing;
   if (newest?.asFound == null) return null;
   const { reading, error } = worstPoint(instrument, newest.asFound);
-  return { impact: newest.assessment, on: newest.made.foundOn, reading, error };
+  return { impact: newest.assessment, on: newest.assessed.foundOn, reading, error };
 }
 
 /**
@@ -41,12 +43,12 @@ export function findingAgainst(
  */
 function isUnfit(
   { permissibleDeviation }: Instrument,
-  { made, asFound, lastGood }: ImpactAssessment,
+  { assessed, asFound, lastGood }: ImpactAssessment,
 ): boolean {
   if (asFound === null) return false;
-  if (made.out > 0) return true;
+  if (assessed.out > 0) return true;
   if (permissibleDeviation === undefined)
-    return foundPoints(asFound, lastGood).some(({ finding }) => finding === 'moved');
+    return asFoundPoints(asFound, lastGood).some(({ finding }) => finding === 'moved');
   return asFound.points.some(
     ({ reading, error }) => reading > 0 && Math.abs(error) > permissibleAt(permissibleDeviation, reading),
   );

@@ -1,6 +1,7 @@
 /** What an auditor asks of jobs: who, with what, how it came out, and everything that wants an explanation. */
 import { unfit } from '../instrument/fitness.ts';
 import { readingFor } from '../job/measurement.ts';
+import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { formatGap } from '../quantity/length.ts';
 import { formatTorque } from '../quantity/torque.ts';
 import type { AttemptRow } from './attempt.ts';
@@ -98,15 +99,15 @@ export function attemptException(row: AttemptRow): readonly string[] {
   const censored = row.censored === null ? null : CENSORED[row.censored];
   const value =
     valueSi === null ? '' : ` (${quantity === 'torque' ? formatTorque(valueSi) : formatGap(valueSi, 3)})`;
-  if (result === 'NotOK') return [`${which}: NOT OK, too ${side ?? 'far out'}${value}`];
-  if (result === 'NotDecidable') return [`${which}: UNDECIDED${value}`];
+  if (result === 'NotOK') return [`${which}: ${EVALUATION_WORD.NotOK}, too ${side ?? 'far out'}${value}`];
+  if (result === 'NotDecidable') return [`${which}: ${EVALUATION_WORD.NotDecidable}${value}`];
   return censored === null ? [] : [`${which}: ${censored}`];
 }
 
-function impactException({ assessment, items, made }: ImpactAssessment, job: string): readonly string[] {
+function impactException({ assessment, items, assessed }: ImpactAssessment, job: string): readonly string[] {
   const item = items.find((one) => one.job === job);
   if (item === undefined) return [];
   const sort = item.sort === 'out' ? 'OUT' : 'DOUBTFUL';
   const decided = item.decided.at(-1)?.decision ?? 'not decided';
-  return [`impact assessment ${assessment} on ${made.tool} (${made.serial}): ${sort}, ${decided}`];
+  return [`impact assessment ${assessment} on ${assessed.tool} (${assessed.serial}): ${sort}, ${decided}`];
 }

@@ -8,10 +8,13 @@ import type { ImpactAssessment } from './impact-state.ts';
 import type { AskedJob } from './questions.ts';
 
 export const retentionSchema = z.strictObject({
-  /** From the last entry of a job on. */
-  years: z.int().min(1).max(100),
-  /** Where the time comes from, in the shop's words. */
-  basis: z.string().min(1).max(160).exactOptional(),
+  years: z.int().min(1).max(100).describe('From the last entry of a job on.'),
+  basis: z
+    .string()
+    .min(1)
+    .max(160)
+    .exactOptional()
+    .describe("Where the time comes from, in the shop's words."),
 });
 export type Retention = z.infer<typeof retentionSchema>;
 

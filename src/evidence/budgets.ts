@@ -4,31 +4,37 @@ import { measured, readingFor } from '../job/measurement.ts';
 import type { JobState } from '../job/state.ts';
 
 /** Null for infinitely many, which JSON cannot say. */
-const degreesOfFreedom = z.number().positive().nullable();
+const degreesOfFreedom = z
+  .number()
+  .positive()
+  .nullable()
+  .describe('Degrees of freedom; null for infinitely many.');
 
 export const budgetSchema = z.strictObject({
-  tool: z.string(),
-  unit: z.enum(['N.m', 'mm']),
-  /** The limit of the window that the budget is for, at the plug. */
-  at: z.number(),
-  /** Amounts before sensitivity, `standard` before it too; `contribution` is |sensitivity| · standard, in the unit above. */
-  rows: z.array(
-    z.strictObject({
-      name: z.string(),
-      source: z.string(),
-      type: z.enum(['A', 'B']),
-      distribution: z.enum(['normal', 'rectangular', 'triangular', 'arcsine', 'standard']),
-      amount: z.number(),
-      standard: z.number(),
-      sensitivity: z.number(),
-      contribution: z.number(),
-      degreesOfFreedom,
-    }),
-  ),
-  standard: z.number(),
+  tool: z.string().describe('The tool.'),
+  unit: z.enum(['N.m', 'mm']).describe('Unit of the budget.'),
+  at: z.number().describe('The limit of the window that the budget is for, at the plug.'),
+  rows: z
+    .array(
+      z.strictObject({
+        name: z.string().describe('The cause.'),
+        source: z.string().describe('Where the amount comes from.'),
+        type: z.enum(['A', 'B']).describe('Type of evaluation (GUM).'),
+        distribution: z
+          .enum(['normal', 'rectangular', 'triangular', 'arcsine', 'standard'])
+          .describe('Its distribution.'),
+        amount: z.number().describe('Half-width or standard deviation, before sensitivity.'),
+        standard: z.number().describe('Standard uncertainty, before sensitivity.'),
+        sensitivity: z.number().describe('How much the result moves with it.'),
+        contribution: z.number().describe('The size of sensitivity · standard.'),
+        degreesOfFreedom,
+      }),
+    )
+    .describe('One line for each cause of uncertainty.'),
+  standard: z.number().describe('Combined standard uncertainty.'),
   degreesOfFreedom,
-  coverageFactor: z.number(),
-  expanded: z.number(),
+  coverageFactor: z.number().describe('Coverage factor k.'),
+  expanded: z.number().describe('Expanded uncertainty U.'),
 });
 type RecordedBudget = z.infer<typeof budgetSchema>;
 

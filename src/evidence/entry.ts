@@ -4,7 +4,7 @@ import type { JobEvent } from '../job/event.ts';
 import { type Problem, problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import { canonicalBytes, type JsonValue } from './canonical.ts';
-import { concealedValue, disclosureOf, revealed } from './disclosures.ts';
+import { type Concealed, concealedValue, disclosureOf, revealed } from './disclosures.ts';
 import {
   type AnyEntry,
   type Draft,
@@ -44,6 +44,9 @@ export const personalTexts = (entry: AnyEntry): readonly PersonalPlace[] =>
 export function signedBytes({ concealed, ...entry }: AnyEntry): Buffer {
   return canonicalBytes(concealedValue(entry, concealed, (place) => textAt(entry, place)));
 }
+
+/** The same as a value. */
+export const signedEntry = (entry: AnyEntry): JsonValue => JSON.parse(signedBytes(entry).toString('utf8'));
 
 /** The leaf of an entry in the tree: RFC 9162's hash of its signed bytes. */
 export const entryHash = (entry: AnyEntry): Buffer => leafHash(signedBytes(entry));
@@ -94,8 +97,42 @@ export function readEntry(
   source: string,
 ): Result<AnyEntry> {
   const back = revealed(signed, disclosures, source);
+  return back.ok ? asEntry(back.value.value, back.value.concealed, source) : back;
+}
+
+/** Reads a list of signed entries with the disclosures of all of them. Problems: `disclosure`, `entry-form`. */
+export function readEntries(
+  signed: readonly JsonValue[],
+  disclosures: readonly string[],
+  source: string,
+): Result<readonly AnyEntry[]> {
+  const back = revealed(signed, disclosures, source);
   if (!back.ok) return back;
   const { value, concealed } = back.value;
+  const placesOf = byEntry(concealed, 1);
+  const entries: AnyEntry[] = [];
+  for (const [i, one] of Array.isArray(value) ? value.entries() : []) {
+    const entry = asEntry(one, placesOf.get(String(i)) ?? [], `${source}: entries[${i}]`);
+    if (!entry.ok) return entry;
+    entries.push(entry.value);
+  }
+  return ok(entries);
+}
+
+/** What is concealed, by the first steps of its way, which lead to an entry; the ways lead from the entry on. */
+export function byEntry(all: readonly Concealed[], steps: number): ReadonlyMap<string, readonly Concealed[]> {
+  const found = new Map<string, Concealed[]>();
+  for (const one of all) {
+    const key = one.place.slice(0, steps).join('/');
+    const inside = { ...one, place: one.place.slice(steps) };
+    const some = found.get(key);
+    if (some === undefined) found.set(key, [inside]);
+    else some.push(inside);
+  }
+  return found;
+}
+
+function asEntry(value: JsonValue, concealed: readonly Concealed[], source: string): Result<AnyEntry> {
   const stream = typeof value === 'object' && value !== null && 'stream' in value ? value['stream'] : null;
   const read = schemaOf(stream).safeParse(value);
   if (!read.success) return err(problemFromZod(read.error, source, 'entry-form', NEXT));

@@ -13,7 +13,7 @@ const publicBytes = z
 export const publicJwkSchema = z.strictObject({
   kty: z.literal('OKP'),
   crv: z.literal('Ed25519'),
-  x: publicBytes,
+  x: publicBytes.describe('The public key: 32 bytes in base64url.'),
 });
 export type PublicJwk = z.infer<typeof publicJwkSchema>;
 

@@ -16,15 +16,13 @@ export const RECORD_TYPE = 'plugmark-record+json';
 export const roleSchema = z.enum(['station', 'technician', 'countersigner']);
 export type Role = z.infer<typeof roleSchema>;
 
-const headerSchema = z.strictObject({
-  /** The fully specified name of RFC 9864, which deprecates `EdDSA`. */
-  alg: z.literal('Ed25519'),
+export const recordHeaderSchema = z.strictObject({
+  alg: z.literal('Ed25519').describe('The fully specified name (RFC 9864), and no other.'),
   typ: z.literal(RECORD_TYPE),
-  kid: z.string(),
-  jwk: publicJwkSchema,
-  role: roleSchema,
-  /** Wall clock as the signer states it; nobody else vouches for it. */
-  signedAt: z.iso.datetime({ precision: 3 }),
+  kid: z.string().describe('Thumbprint of the key (RFC 7638).'),
+  jwk: publicJwkSchema.describe('The key that signed.'),
+  role: roleSchema.describe('In what capacity it signed.'),
+  signedAt: z.iso.datetime({ precision: 3 }).describe('Wall clock as the signer states it.'),
 });
 
 const base64url = z.string().refine((text) => fromBase64url(text) !== null, 'expected strict base64url');
@@ -33,21 +31,30 @@ const base64url = z.string().refine((text) => fromBase64url(text) !== null, 'exp
 const MAX_SIGNATURES = 16;
 
 export const jwsSchema = z.strictObject({
-  payload: base64url,
+  payload: base64url.describe('What is signed: the record in canonical JSON, base64url.'),
   signatures: z
     .array(
       z.strictObject({
-        protected: base64url,
-        signature: base64url,
-        /** Unprotected (RFC 9901, 8): the disclosures of the content, in the first signature alone. */
-        header: z.strictObject({ disclosures: z.array(z.string()).min(1).max(100_000) }).exactOptional(),
+        protected: base64url.describe('Header of the signature: canonical JSON, base64url.'),
+        signature: base64url.describe('Ed25519 over header and payload (RFC 7515, 5.1), base64url.'),
+        header: z
+          .strictObject({
+            disclosures: z
+              .array(z.string())
+              .min(1)
+              .max(100_000)
+              .describe('The personal texts that travel with the record (RFC 9901).'),
+          })
+          .exactOptional()
+          .describe('Unprotected, in the first signature alone.'),
       }),
     )
     .max(MAX_SIGNATURES)
     .refine(
       (signatures) => signatures.slice(1).every(({ header }) => header === undefined),
       'expected disclosures in the first signature alone',
-    ),
+    )
+    .describe('One for each signer.'),
 });
 export type Jws = z.infer<typeof jwsSchema>;
 
@@ -135,11 +142,11 @@ function signingInput(payload: Uint8Array, longestHeader: number): (header: stri
   };
 }
 
-function readHeader(text: string): z.infer<typeof headerSchema> | string {
+function readHeader(text: string): z.infer<typeof recordHeaderSchema> | string {
   const bytes = fromBase64url(text);
   const json = bytes === null ? null : parseStrictJson(bytes, 'header');
   if (json === null || !json.ok) return 'its header is not JSON';
-  const header = headerSchema.safeParse(json.value);
+  const header = recordHeaderSchema.safeParse(json.value);
   if (header.success) return header.data;
   const issue = header.error.issues[0];
   return issue?.path[0] === 'alg'

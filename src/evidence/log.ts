@@ -13,32 +13,36 @@ export const STATION_STREAM = 'station';
  */
 const entryShape = {
   v: z.literal(1),
-  seq: z.int().min(1),
-  n: z.int().min(1),
-  /** Wall clock, UTC, milliseconds. */
-  at: z.iso.datetime({ precision: 3 }),
-  /** Monotonic clock of the session, whole microseconds. */
-  monoUs: z.int().nonnegative(),
-  /** Who made it: the program, the technician whose job it is at that time, or somebody else by name. */
-  by: z.union([z.enum(['station', 'technician']), personal('person', z.string().min(1).max(80))]),
-  /** 128 random bits in base64url: nobody can guess an entry from its hash in the proofs of other jobs. */
-  salt: z.string().regex(/^[A-Za-z0-9_-]{21}[AQgw]$/, 'expected 128 bits in base64url'),
+  seq: z.int().min(1).describe('Number in the whole log, from 1: its place in the Merkle tree.'),
+  n: z.int().min(1).describe('Number within its stream, from 1.'),
+  at: z.iso.datetime({ precision: 3 }).describe('Wall clock, UTC.'),
+  monoUs: z.int().nonnegative().describe('Monotonic clock of the session, in microseconds.'),
+  by: z
+    .union([z.enum(['station', 'technician']), personal('person', z.string().min(1).max(80))])
+    .describe('The program (`station`), the technician of the job at that time, or somebody else by name.'),
+  salt: z
+    .string()
+    .regex(/^[A-Za-z0-9_-]{21}[AQgw]$/, 'expected 128 bits in base64url')
+    .describe('128 random bits: nobody can guess an entry from its hash in the proofs of other jobs.'),
 };
 
-/** An entry of a job as its signed form has it, with its personal texts in their places. */
+/** What is signed of an entry of a job, its personal texts in their places. */
 export const jobEntrySchema = z.strictObject({
   ...entryShape,
-  stream: z.string().min(1).max(60).regex(/^job:/, 'expected "job:" and the number of a job'),
-  event: jobEventSchema,
+  stream: z
+    .string()
+    .min(1)
+    .max(60)
+    .regex(/^job:/, 'expected job: and the number of the job')
+    .describe('`job:` and the number of the job.'),
+  event: jobEventSchema.describe('What happened.'),
 });
-
-/** An entry of the station itself, likewise. */
+/** The same of the station itself. */
 export const stationEntrySchema = z.strictObject({
   ...entryShape,
   stream: z.literal(STATION_STREAM),
-  event: stationEventSchema,
+  event: stationEventSchema.describe('What happened.'),
 });
-
 /** What an entry keeps beside its content, so that it can be written again as it was signed. */
 interface Signed {
   readonly concealed: readonly Concealed[];
@@ -48,6 +52,7 @@ interface Signed {
 export type LogEntry = z.infer<typeof jobEntrySchema> & Signed;
 /** An entry of the station itself. */
 export type StationEntry = z.infer<typeof stationEntrySchema> & Signed;
+
 export type AnyEntry = LogEntry | StationEntry;
 
 /** An event on its way into the log. */

@@ -12,8 +12,8 @@ import { toBase64url } from './base64url.ts';
 import { budgetSchema, budgetsOf } from './budgets.ts';
 import { canonicalBytes, type JsonValue } from './canonical.ts';
 import { signCheckpoint } from './checkpoint.ts';
-import { type Concealed, DIGEST_NAME, revealed } from './disclosures.ts';
-import { concealmentFault, disclosuresOf, signedBytes } from './entry.ts';
+import { DIGEST_NAME, revealed } from './disclosures.ts';
+import { byEntry, concealmentFault, disclosuresOf, signedEntry } from './entry.ts';
 import { publicJwk, thumbprint } from './jwk.ts';
 import {
   addSignature,
@@ -36,9 +36,15 @@ import { backgroundOf, type StationState, stationOf } from './station.ts';
 import { parseCanonicalJson, parseStrictJson } from './strict-json.ts';
 import { summaryOf, summarySchema } from './summary.ts';
 
+/** An hour with a tool that sends 100 samples a second takes 1.4 megabytes; a larger file is not read at all. */
+export const MAX_RECORD_BYTES = 32 << 20;
+
 export const RECORD_FORM = 'plugmark/record/1';
 
-const signerSchema = z.strictObject({ role: roleSchema.exclude(['countersigner']), kid: z.string() });
+const signerSchema = z.strictObject({
+  role: roleSchema.exclude(['countersigner']).describe('In what capacity.'),
+  kid: z.string().describe('Thumbprint of the key.'),
+});
 
 /** `no-key`: the technician has none. `not-given`: has one, and did not sign. `shop-does-without`: as the shop decided. */
 const technicianSignatureSchema = z.enum(['given', 'no-key', 'not-given', 'shop-does-without']);
@@ -64,35 +70,47 @@ export function tooLong(entries: readonly LogEntry[]): string | null {
 /** What is signed, with the texts that are disclosed in their places. */
 export const recordSchema = z.strictObject({
   form: z.literal(RECORD_FORM),
-  /** The hash of its digests (RFC 9901). */
-  _sd_alg: z.literal(DIGEST_NAME),
-  program: z.strictObject({ name: z.string().min(1).max(40), version: z.string().min(1).max(40) }),
-  station: z.string().min(1).max(80),
-  job: workOrderSchema.shape.job,
-  /** Who signs at sealing: a signature taken off, or one put in its place, shows. One of them is the station. */
+  _sd_alg: z.literal(DIGEST_NAME).describe('The hash of its digests (RFC 9901).'),
+  program: z
+    .strictObject({
+      name: z.string().min(1).max(40).describe('Its name.'),
+      version: z.string().min(1).max(40).describe('Its version.'),
+    })
+    .describe('The program that sealed it.'),
+  station: z.string().min(1).max(80).describe('Name of the station.'),
+  job: workOrderSchema.shape.job.describe('Number of the job.'),
   signers: z
     .array(signerSchema)
     .refine(
       (signers) => signers.filter(({ role }) => role === 'station').length === 1,
       'expected one station',
-    ),
-  technicianSignature: technicianSignatureSchema,
-  /** What the station's own stream says of the keys, the technician and the instruments of this job. */
-  background: z.array(stationEntrySchema).min(1).max(MAX_ENTRIES),
-  /** All entries of the job's stream, from its first. */
+    )
+    .describe('Who signs at sealing, so that a signature taken off shows. One of them is the station.'),
+  technicianSignature: technicianSignatureSchema.describe(
+    'Whether the technician signed, and if not, why not.',
+  ),
+  background: z
+    .array(stationEntrySchema)
+    .min(1)
+    .max(MAX_ENTRIES)
+    .describe("The station's own entries that explain keys, technician and instruments of this job."),
   entries: z
     .array(jobEntrySchema)
     .min(1)
     .max(MAX_ENTRIES)
-    .refine((entries) => attemptsIn(entries) <= MAX_ATTEMPTS, `expected at most ${MAX_ATTEMPTS} attempts`),
-  /** The log as it stood at sealing: a signed checkpoint, and the hashes that lead from the entries above to its root. */
-  log: z.strictObject({
-    checkpoint: z.string().max(1000),
-    proof: z.array(z.base64().length(44)).max(100_000),
-  }),
-  /** What the verdicts' uncertainties are made of, at the limits of the windows. */
-  budgets: z.array(budgetSchema).max(100),
-  summary: summarySchema,
+    .refine((entries) => attemptsIn(entries) <= MAX_ATTEMPTS, `expected at most ${MAX_ATTEMPTS} attempts`)
+    .describe('All entries of the job, from its first.'),
+  log: z
+    .strictObject({
+      checkpoint: z.string().max(1000).describe('The signed checkpoint of the log at sealing.'),
+      proof: z
+        .array(z.base64().length(44))
+        .max(100_000)
+        .describe('The hashes that lead from the entries to its root, base64.'),
+    })
+    .describe('What proves that these entries stand in the station log.'),
+  budgets: z.array(budgetSchema).max(100).describe('The uncertainty budget of each tool at each limit.'),
+  summary: summarySchema.describe('The result in short. Verification works it out again.'),
 });
 type Content = z.infer<typeof recordSchema>;
 export interface JobRecord extends Omit<Content, 'background' | 'entries'> {
@@ -144,7 +162,12 @@ export function sealRecord(
     throw new Error('a record needs the entries of a job, a station, and its key');
   const { technician } = state;
   const { job } = state.order;
-  const background = backgroundOf(station, { technician, instruments: state.instruments, openedSeq });
+  const background = backgroundOf(station, {
+    technician,
+    instruments: state.instruments,
+    specification: state.order.specification,
+    openedSeq,
+  });
   const { tree, size } = log;
   const indexes = [...background, ...entries].map(({ seq }) => seq - 1).sort((a, b) => a - b);
   const checkpoint = signCheckpoint(
@@ -169,8 +192,8 @@ export function sealRecord(
   recordSchema.parse({ ...stated, background: background.map(bare), entries: entries.map(bare) });
   const payload = canonicalBytes({
     ...stated,
-    background: background.map(signedValue),
-    entries: entries.map(signedValue),
+    background: background.map(signedEntry),
+    entries: entries.map(signedEntry),
   });
   const unsigned: Jws = { payload: toBase64url(payload), signatures: [] };
   const disclosures = [...background, ...entries].flatMap(disclosuresOf);
@@ -178,7 +201,6 @@ export function sealRecord(
 }
 
 const bare = <T extends AnyEntry>({ concealed, ...entry }: T) => entry;
-const signedValue = (entry: AnyEntry): JsonValue => JSON.parse(signedBytes(entry).toString('utf8'));
 
 /** How it stands with the technician's own signature, as the station's log explains it. */
 export function technicianSignature(
@@ -238,7 +260,7 @@ function openPayload(jws: Jws, payload: Uint8Array): Result<OpenedRecord, Record
       kind: 'damaged',
       problem: problemFromZod(record.error, 'record payload', 'record-form', NEXT),
     });
-  const placesOf = byEntry(back.value.concealed);
+  const placesOf = byEntry(back.value.concealed, 2);
   const withPlaces = <T extends AnyContent>(list: string, entry: T, i: number) => ({
     ...entry,
     concealed: placesOf.get(`${list}/${i}`) ?? [],
@@ -260,19 +282,6 @@ function openPayload(jws: Jws, payload: Uint8Array): Result<OpenedRecord, Record
 }
 
 type AnyContent = z.infer<typeof jobEntrySchema> | z.infer<typeof stationEntrySchema>;
-
-/** What is concealed, by list and number of the entry; the ways lead from the entry on. */
-function byEntry(all: readonly Concealed[]): ReadonlyMap<string, readonly Concealed[]> {
-  const found = new Map<string, Concealed[]>();
-  for (const one of all) {
-    const [list, i, ...place] = one.place;
-    const key = `${list}/${i}`;
-    const some = found.get(key);
-    if (some === undefined) found.set(key, [{ ...one, place }]);
-    else some.push({ ...one, place });
-  }
-  return found;
-}
 
 /** The content is canonical and was read in its own order, so that each entry written again gives its own bytes. */
 function leavesOf(payload: JsonValue): OpenedRecord['leaves'] {

@@ -7,11 +7,12 @@ import { gaugeStudyEvents } from './gauge-study-event.ts';
 import { publicJwkSchema } from './jwk.ts';
 
 const name = z.string().min(1).max(80);
-const person = personal('person', name);
-const words = personal('note', z.string().min(1).max(200));
+const person = personal('person', name.describe('Name of the person.'));
+const words = personal('note', z.string().min(1).max(200).describe('Why, in words of the person.'));
 const assessment = z
   .string()
-  .regex(/^IA-[1-9]\d{0,5}$/, 'expected the number of an impact assessment, like IA-1');
+  .regex(/^IA-[1-9]\d{0,5}$/, 'expected the number of an impact assessment, like IA-1')
+  .describe('Number of the impact assessment.');
 const count = z.int().nonnegative();
 
 /** What becomes of a vehicle whose proof is in doubt: to come back, its owner told, left as it is, or done again. */
@@ -20,34 +21,34 @@ export type ImpactDecision = z.infer<typeof impactDecisionSchema>;
 
 /** One job that an impact assessment touches: what its proofs come to with the errors that were found. */
 export const impactItemSchema = z.strictObject({
-  job: z.string().min(1).max(40),
-  /** The day of the job. */
-  on: z.iso.date(),
-  vin: personal('vin', z.string().max(17)).nullable(),
-  plate: personal('plate', z.string().max(20)).nullable(),
-  fleet: personal('fleet', z.string().max(40)).nullable(),
-  sort: z.enum(['doubtful', 'out']),
-  /** The attempts that its cylinders rested on and that do not hold any more. */
+  job: z.string().min(1).max(40).describe('The job.'),
+  on: z.iso.date().describe('The day of the job.'),
+  vin: personal('vin', z.string().max(17))
+    .nullable()
+    .describe('VIN of the vehicle; null where none was given.'),
+  plate: personal('plate', z.string().max(20)).nullable().describe('Its plate.'),
+  fleet: personal('fleet', z.string().max(40)).nullable().describe('Its fleet number.'),
+  sort: z
+    .enum(['doubtful', 'out'])
+    .describe('The worst of its attempts: too near a limit to tell, or beyond it.'),
   attempts: z
     .array(
       z.strictObject({
-        cylinder: z.int().min(1),
-        quantity: z.enum(['torque', 'length']),
-        /** Number of the pull, or of the reading. */
-        number: z.int().min(1),
-        sort: z.enum(['doubtful', 'out']),
-        /** In N·m or mm: as judged then, and with the found error taken off; U at 95 %. */
-        was: z.number().nullable(),
-        value: z.number(),
-        expanded: z.number().positive(),
-        lowerLimit: z.number(),
-        upperLimit: z.number(),
-        /** Within the points that the laboratory looked at. */
-        covered: z.boolean(),
+        cylinder: z.int().min(1).describe('The cylinder.'),
+        quantity: z.enum(['torque', 'length']).describe('Torque or gap.'),
+        number: z.int().min(1).describe('Number of the pull, or of the reading.'),
+        sort: z.enum(['doubtful', 'out']).describe('Too near a limit to tell, or beyond it.'),
+        was: z.number().nullable().describe('As judged then, in N·m or mm; null where it had no value.'),
+        value: z.number().describe('With the found error taken off.'),
+        expanded: z.number().positive().describe('U of that value.'),
+        lowerLimit: z.number().describe('Lower limit of the specification.'),
+        upperLimit: z.number().describe('Upper limit of the specification.'),
+        covered: z.boolean().describe('Whether it lies within the points that the laboratory looked at.'),
       }),
     )
     .min(1)
-    .max(200),
+    .max(200)
+    .describe('The attempts that its cylinders rested on and that do not hold any more.'),
 });
 export type ImpactItem = z.infer<typeof impactItemSchema>;
 
@@ -56,76 +57,139 @@ export const revocationReasonSchema = z.enum(['retired', 'lost', 'compromised'])
 
 /** Everything that happens to a station apart from its jobs. Its state is the fold of these. */
 export const stationEventSchema = z.discriminatedUnion('type', [
-  z.strictObject({ type: z.literal('station-set-up'), station: name, key: publicJwkSchema }),
-  z.strictObject({ type: z.literal('station-renamed'), station: name }),
-  /** A new key of the station, and the statement by which the old one names it (`succession.ts`). */
-  z.strictObject({ type: z.literal('key-rotated'), key: publicJwkSchema, statement: z.string().max(2000) }),
-  /** A new key that the old one could not name any more, because it was lost or is not to be believed. */
-  z.strictObject({ type: z.literal('key-replaced'), key: publicJwkSchema, because: words }),
-  /** A key of the station or of a technician; signatures from `from` on are not to be believed. */
-  z.strictObject({
-    type: z.literal('key-revoked'),
-    kid: z.string().min(1).max(60),
-    from: z.iso.datetime({ precision: 3 }),
-    reason: revocationReasonSchema,
-    because: words,
-  }),
-  /** A person who works here; `key` null for one who has none. */
-  z.strictObject({ type: z.literal('person-recorded'), person, key: publicJwkSchema.nullable() }),
-  /** Whether technicians sign records with keys of their own, as the shop decided. */
-  z.strictObject({ type: z.literal('technicians-decided'), technicians: z.enum(['sign', 'do-not-sign']) }),
-  /** An instrument with its calibration, when first used and whenever anything about it changed. */
-  z.strictObject({ type: z.literal('instrument-recorded'), instrument: instrumentSchema }),
-  z.strictObject({ type: z.literal('specification-recorded'), specification: specificationSchema }),
-  /** What a laboratory found before it touched an instrument; `digest` is the SHA-256 of its file. */
-  z.strictObject({
-    type: z.literal('as-found-recorded'),
-    tool: z.string().min(1).max(32),
-    asFound: certificateSchema,
-    digest: z.string().regex(/^[0-9a-f]{64}$/),
-  }),
-  /** Everything since the last good check judged again; what was judged then stays as it is. */
-  z.strictObject({
-    type: z.literal('assessment-made'),
-    assessment,
-    tool: z.string().min(1).max(32),
-    serial: z.string().min(1).max(160),
-    /** Number of the as-found certificate, and the SHA-256 of its file. */
-    asFound: z.string().min(1).max(160),
-    digest: z.string().regex(/^[0-9a-f]{64}$/),
-    /** Null where the log holds no good check before it. */
-    lastGood: z.strictObject({ number: z.string().min(1).max(160), date: z.iso.date() }).nullable(),
-    foundOn: z.iso.date(),
-    /** The days that were looked at, both among them. */
-    from: z.iso.date(),
-    to: z.iso.date(),
-    /** Some of the jobs were done with simulated tools. */
-    simulated: z.boolean(),
-    attempts: count,
-    /** Of what the jobs rest on. */
-    stillIn: count,
-    doubtful: count,
-    out: count,
-    items: z.array(impactItemSchema).max(20_000),
-  }),
-  z.strictObject({
-    type: z.literal('item-decided'),
-    assessment,
-    job: z.string().min(1).max(40),
-    decision: impactDecisionSchema,
-    /** The later job on the same vehicle that did it again. */
-    redoneIn: z.string().min(1).max(40).exactOptional(),
-    because: words,
-  }),
-  z.strictObject({ type: z.literal('assessment-closed'), assessment, because: words }),
-  /** The file of a calibration certificate, kept in the station's folder under its SHA-256. */
-  z.strictObject({
-    type: z.literal('certificate-kept'),
-    certificate: z.string().min(1).max(160),
-    serial: z.string().min(1).max(160),
-    digest: z.string().regex(/^[0-9a-f]{64}$/),
-    bytes: count,
-  }),
+  z
+    .strictObject({
+      type: z.literal('station-set-up'),
+      station: name.describe('Name of the station.'),
+      key: publicJwkSchema.describe('Its key.'),
+    })
+    .describe('The station was set up, with its first key.'),
+  z
+    .strictObject({ type: z.literal('station-renamed'), station: name.describe('Its new name.') })
+    .describe('The station was given another name.'),
+  z
+    .strictObject({
+      type: z.literal('key-rotated'),
+      key: publicJwkSchema.describe('The new key.'),
+      statement: z
+        .string()
+        .max(2000)
+        .describe("The old key's statement (compact JWS) that names the new one."),
+    })
+    .describe('The station has a new key, named by the old one.'),
+  z
+    .strictObject({
+      type: z.literal('key-replaced'),
+      key: publicJwkSchema.describe('The new key.'),
+      because: words,
+    })
+    .describe('The station has a new key that the old one could not name.'),
+  z
+    .strictObject({
+      type: z.literal('key-revoked'),
+      kid: z.string().min(1).max(60).describe('Thumbprint of the key.'),
+      from: z.iso.datetime({ precision: 3 }).describe('From when on.'),
+      reason: revocationReasonSchema.describe(
+        'Only a `compromised` key could have signed under an earlier date.',
+      ),
+      because: words,
+    })
+    .describe('A key is not to be believed from a day on.'),
+  z
+    .strictObject({
+      type: z.literal('person-recorded'),
+      person,
+      key: publicJwkSchema.nullable().describe("The person's key; null for somebody who has none."),
+    })
+    .describe('A person works here.'),
+  z
+    .strictObject({
+      type: z.literal('technicians-decided'),
+      technicians: z.enum(['sign', 'do-not-sign']).describe('Whether they do.'),
+    })
+    .describe('The shop decided whether technicians sign.'),
+  z
+    .strictObject({
+      type: z.literal('instrument-recorded'),
+      instrument: instrumentSchema.describe('The instrument.'),
+    })
+    .describe('An instrument with its calibration, when first used and whenever anything about it changed.'),
+  z
+    .strictObject({
+      type: z.literal('specification-recorded'),
+      specification: specificationSchema.describe('The specification.'),
+    })
+    .describe('A specification that jobs work to.'),
+  z
+    .strictObject({
+      type: z.literal('as-found-recorded'),
+      tool: z.string().min(1).max(32).describe('The tool, by its id.'),
+      asFound: certificateSchema.describe('The finding, in the form of a certificate.'),
+      digest: z
+        .string()
+        .regex(/^[0-9a-f]{64}$/)
+        .describe('SHA-256 of its file.'),
+    })
+    .describe('What a laboratory found before it touched an instrument.'),
+  z
+    .strictObject({
+      type: z.literal('assessment-made'),
+      assessment,
+      tool: z.string().min(1).max(32).describe('The tool, by its id.'),
+      serial: z.string().min(1).max(160).describe('Its serial number.'),
+      asFound: z.string().min(1).max(160).describe('Number of the as-found certificate.'),
+      digest: z
+        .string()
+        .regex(/^[0-9a-f]{64}$/)
+        .describe('SHA-256 of its file.'),
+      lastGood: z
+        .strictObject({
+          number: z.string().min(1).max(160).describe('Number of its certificate.'),
+          date: z.iso.date().describe('Its day.'),
+        })
+        .nullable()
+        .describe('The last good check; null where the log holds none.'),
+      foundOn: z.iso.date().describe('The day of the finding.'),
+      from: z.iso.date().describe('The first day that was looked at.'),
+      to: z.iso.date().describe('The last day that was looked at.'),
+      simulated: z.boolean().describe('Some of the jobs were done with simulated tools.'),
+      attempts: count.describe('How many attempts were judged again.'),
+      stillIn: count.describe('How many of those that jobs rest on still hold.'),
+      doubtful: count.describe('How many are too near a limit to tell.'),
+      out: count.describe('How many are beyond a limit.'),
+      items: z.array(impactItemSchema).max(20_000).describe('The jobs that it touches.'),
+    })
+    .describe('An impact assessment: everything since the last good check, judged again.'),
+  z
+    .strictObject({
+      type: z.literal('item-decided'),
+      assessment,
+      job: z.string().min(1).max(40).describe('The job.'),
+      decision: impactDecisionSchema.describe('Called back, its owner told, left as it is, or done again.'),
+      redoneIn: z
+        .string()
+        .min(1)
+        .max(40)
+        .exactOptional()
+        .describe('The later job on the same vehicle that did it again.'),
+      because: words,
+    })
+    .describe('What becomes of a job that it touches.'),
+  z
+    .strictObject({ type: z.literal('assessment-closed'), assessment, because: words })
+    .describe('An impact assessment was closed.'),
+  z
+    .strictObject({
+      type: z.literal('certificate-kept'),
+      certificate: z.string().min(1).max(160).describe('Number of the certificate.'),
+      serial: z.string().min(1).max(160).describe('Serial number of the instrument.'),
+      digest: z
+        .string()
+        .regex(/^[0-9a-f]{64}$/)
+        .describe('SHA-256 of the file.'),
+      bytes: count.describe('Its size.'),
+    })
+    .describe('The file of a certificate is kept under its SHA-256.'),
   ...gaugeStudyEvents,
 ]);
 export type StationEvent = z.infer<typeof stationEventSchema>;

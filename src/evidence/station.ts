@@ -136,6 +136,7 @@ export function backgroundOf(
   job: {
     readonly technician: string;
     readonly instruments: readonly Instrument[];
+    readonly specification: Specification;
     readonly openedSeq: number;
   },
 ): readonly StationEntry[] {
@@ -143,9 +144,13 @@ export function backgroundOf(
   for (const { seq, event } of entries)
     if (event.type === 'instrument-recorded' && seq < job.openedSeq) latest.set(event.instrument.id, seq);
   const wanted = new Set(job.instruments.map(({ id }) => latest.get(id)));
+  const written = canonical(job.specification);
   return entries.filter(({ seq, event }) => {
     if (event.type === 'instrument-recorded') return wanted.has(seq);
     if (event.type === 'person-recorded') return event.person === job.technician;
+    // Once in a log; with it the entries around a job can be put back from records alone.
+    if (event.type === 'specification-recorded')
+      return seq < job.openedSeq && canonical(event.specification) === written;
     return EXPLAINS_SIGNERS.has(event.type);
   });
 }

@@ -3,7 +3,9 @@
  * Beyond plain JSON.parse it refuses duplicate names, `__proto__`, numbers that a double cannot hold as written,
  * lone surrogates, invalid UTF-8, a byte order mark, and nesting deeper than {@link MAX_DEPTH}.
  */
+
 import type { Problem } from '../problem.ts';
+import type { ProblemCode } from '../problem-code.ts';
 import { err, ok, type Result } from '../result.ts';
 import { canonicalBytes, type JsonValue } from './canonical.ts';
 import { Fault, MAX_DEPTH, StrictReader } from './strict-reader.ts';
@@ -71,7 +73,7 @@ function isPlain(value: JsonValue, depth: number): boolean {
   return true;
 }
 
-function problem(code: string, where: string, message: string): Problem {
+function problem(code: ProblemCode, where: string, message: string): Problem {
   return {
     code,
     where,

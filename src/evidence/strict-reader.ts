@@ -1,4 +1,5 @@
 /** The reader behind `parseStrictJson`: character by character, so that it can name the place of every fault. */
+import type { ProblemCode } from '../problem-code.ts';
 import type { JsonValue } from './canonical.ts';
 
 export const MAX_DEPTH = 64;
@@ -7,10 +8,10 @@ const MAX_NUMBER_LENGTH = 40;
 
 /** A fault at an offset of the text, counted in UTF-16 units, and the JSON path to it. */
 export class Fault extends Error {
-  readonly code: string;
+  readonly code: ProblemCode;
   readonly at: number;
   readonly path: string;
-  constructor(code: string, message: string, at: number, path: string) {
+  constructor(code: ProblemCode, message: string, at: number, path: string) {
     super(message);
     this.code = code;
     this.at = at;
@@ -176,7 +177,7 @@ export class StrictReader {
     if (!this.take(token)) this.fail('json-syntax', `expected ${what}`);
   }
 
-  private fail(code: string, message: string, at = this.at): never {
+  private fail(code: ProblemCode, message: string, at = this.at): never {
     const steps = this.path.map((step) => (typeof step === 'number' ? `[${step}]` : `.${shown(step)}`));
     throw new Fault(code, message, at, steps.join('').replace(/^\./, ''));
   }

@@ -15,13 +15,13 @@ const headerSchema = z.strictObject({
   typ: z.literal('plugmark-succession+json'),
   kid: z.string(),
 });
-const statementSchema = z.strictObject({
-  log: z.string(),
-  next: publicJwkSchema,
-  at: z.iso.datetime({ precision: 3 }),
+export const successionSchema = z.strictObject({
+  log: z.string().describe('Origin of the station log.'),
+  next: publicJwkSchema.describe('The key that signs from then on.'),
+  at: z.iso.datetime({ precision: 3 }).describe('From when on.'),
 });
 /** What the old key says: in this log, from this time on, that key signs. */
-export type Succession = z.infer<typeof statementSchema>;
+export type Succession = z.infer<typeof successionSchema>;
 
 /** The statement, signed by the old key. */
 export function stateSuccession(said: Succession, oldKey: KeyObject): string {
@@ -35,7 +35,7 @@ export function stateSuccession(said: Succession, oldKey: KeyObject): string {
 export function successionBy(statement: string, old: PublicJwk): Succession | null {
   const [header = '', payload = '', signature = '', ...more] = statement.split('.');
   const head = headerSchema.safeParse(jsonOf(header));
-  const said = statementSchema.safeParse(jsonOf(payload));
+  const said = successionSchema.safeParse(jsonOf(payload));
   if (more.length > 0 || !head.success || !said.success || head.data.kid !== thumbprint(old)) return null;
   const input = Buffer.from(`${header}.${payload}`, 'ascii');
   const holds = signatureHolds(input, signature, importPublicKey(old));

@@ -7,40 +7,63 @@ import { type Judgement, judgementSchema } from '../metrology/judgement.ts';
 const stepStateSchema = z.enum(['todo', 'again', 'ask', 'done', 'settled']);
 
 const quantitySummarySchema = z.strictObject({
-  state: stepStateSchema,
-  /** How many readings or pulls were given to the cylinder. */
-  attempts: z.int().nonnegative(),
-  /** The figures that stand: of the last OK once done, else of the last attempt that was judged. */
-  judgement: judgementSchema.nullable(),
+  state: stepStateSchema.describe(
+    '`done`: proven. `settled`: left as it is, by name or by angle. The others are open.',
+  ),
+  attempts: z.int().nonnegative().describe('How many readings or pulls were given to the cylinder.'),
+  judgement: judgementSchema
+    .nullable()
+    .describe('The verdict that counts: the last OK once done, otherwise the last one.'),
 });
 
 const settlementSchema = z.discriminatedUnion('kind', [
-  z.strictObject({
-    kind: z.literal('accepted'),
-    pull: z.int().min(1),
-    by: z.string().min(1).max(80),
-    reason: z.string().min(1).max(200),
-  }),
-  z.strictObject({ kind: z.literal('by-angle'), turn: z.string().min(1).max(40), why: z.string().max(200) }),
+  z
+    .strictObject({
+      kind: z.literal('accepted'),
+      pull: z.int().min(1).describe('Number of the pull.'),
+      by: z.string().min(1).max(80).describe('Who answers for it.'),
+      reason: z.string().min(1).max(200).describe('Why it stays.'),
+    })
+    .describe('Somebody answers for a pull that went too far.'),
+  z
+    .strictObject({
+      kind: z.literal('by-angle'),
+      turn: z.string().min(1).max(40).describe('The angle as the source prints it.'),
+      why: z.string().max(200).describe('Why no wrench was used.'),
+    })
+    .describe('It was turned by an angle.'),
 ]);
 
 export const summarySchema = z.strictObject({
-  /** Tools were simulated: the record proves nothing about any engine. */
-  simulated: z.boolean(),
-  /** In order of cylinder number. */
-  cylinders: z.array(
-    z.strictObject({
-      cylinder: z.int().min(1),
-      gap: quantitySummarySchema,
-      torque: quantitySummarySchema,
-      /** Why its torque was left as it is without being proven. */
-      settlement: settlementSchema.exactOptional(),
-      /** What people said about its pulls. */
-      answers: z.array(z.strictObject({ pull: z.int().min(1), answer: answerSchema })),
-    }),
-  ),
-  openQuestions: z.int().nonnegative(),
-  closed: z.strictObject({ complete: z.boolean(), open: z.array(z.string()) }).nullable(),
+  simulated: z.boolean().describe('Tools were simulated: the record proves nothing about any engine.'),
+  cylinders: z
+    .array(
+      z.strictObject({
+        cylinder: z.int().min(1).describe('The cylinder.'),
+        gap: quantitySummarySchema.describe('Its gap.'),
+        torque: quantitySummarySchema.describe('Its torque.'),
+        settlement: settlementSchema
+          .exactOptional()
+          .describe('Why its torque was left without being proven.'),
+        answers: z
+          .array(
+            z.strictObject({
+              pull: z.int().min(1).describe('Number of the pull.'),
+              answer: answerSchema.describe('The answer.'),
+            }),
+          )
+          .describe('What people answered about its pulls.'),
+      }),
+    )
+    .describe('In order of cylinder number.'),
+  openQuestions: z.int().nonnegative().describe('How many questions are open.'),
+  closed: z
+    .strictObject({
+      complete: z.boolean().describe('Whether nothing was open.'),
+      open: z.array(z.string()).describe('What was open.'),
+    })
+    .nullable()
+    .describe('How it was closed; null for a job that is open.'),
 });
 export type Summary = z.infer<typeof summarySchema>;
 

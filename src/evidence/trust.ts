@@ -11,17 +11,20 @@ const NEXT = 'Put in the public keys as `keys` of a JSON Web Key set, each with 
 
 const trustedKeySchema = publicJwkSchema
   .extend({
-    kid: z.string(),
-    alg: z.literal('Ed25519').exactOptional(),
-    use: z.literal('sig').exactOptional(),
-    /** Whose key it is, in words. */
-    name: z.string().min(1).max(80).exactOptional(),
-    /** In what capacity it is believed; in any when absent. */
-    role: roleSchema.exactOptional(),
-    validFrom: z.iso.datetime().exactOptional(),
-    validUntil: z.iso.datetime().exactOptional(),
-    /** From when on it is not to be believed, and why; a compromised one may have signed under any date. */
-    revoked: z.strictObject({ from: z.iso.datetime(), reason: revocationReasonSchema }).exactOptional(),
+    kid: z.string().describe('Thumbprint of the key (RFC 7638).'),
+    alg: z.literal('Ed25519').exactOptional().describe('The algorithm.'),
+    use: z.literal('sig').exactOptional().describe('For signatures.'),
+    name: z.string().min(1).max(80).exactOptional().describe('Whose key it is, in words.'),
+    role: roleSchema.exactOptional().describe('In what capacity it is believed; in any when left out.'),
+    validFrom: z.iso.datetime().exactOptional().describe('Believed from this time on.'),
+    validUntil: z.iso.datetime().exactOptional().describe('Believed up to this time.'),
+    revoked: z
+      .strictObject({
+        from: z.iso.datetime().describe('From when on.'),
+        reason: revocationReasonSchema.describe('A `compromised` key may have signed under any date.'),
+      })
+      .exactOptional()
+      .describe('Not to be believed any more.'),
   })
   .refine((key) => key.kid === thumbprint(key), {
     path: ['kid'],
@@ -29,7 +32,7 @@ const trustedKeySchema = publicJwkSchema
   });
 
 export const trustListSchema = z
-  .strictObject({ keys: z.array(trustedKeySchema) })
+  .strictObject({ keys: z.array(trustedKeySchema).describe('The keys, none twice.') })
   .refine(({ keys }) => new Set(keys.map(({ kid }) => kid)).size === keys.length, 'a key stands twice');
 export type TrustList = z.infer<typeof trustListSchema>;
 

@@ -9,23 +9,7 @@ import { type JobRecord, type OpenedRecord, openRecord } from './record.ts';
 import { signatureFault, signerCheck } from './signers.ts';
 import { type StationState, stationOf } from './station.ts';
 import type { TrustList } from './trust.ts';
-
-/**
- * `authentic` (exit code 0): every check passed. `incomplete` (1): as its station sealed it, but not all of the job is
- * proven. `rejected` (1): not authentic. `unreadable` (2): the file is no JWS object and does not begin like one.
- * `untrusted` (3): authentic, but the station's key is not trusted. `other-rules` (4): authentic, but judged by rules that
- * this program does not know, so that nothing could be judged again.
- */
-export type Verdict = 'authentic' | 'incomplete' | 'rejected' | 'unreadable' | 'untrusted' | 'other-rules';
-
-export const EXIT_CODES: Readonly<Record<Verdict, 0 | 1 | 2 | 3 | 4>> = {
-  authentic: 0,
-  incomplete: 1,
-  rejected: 1,
-  unreadable: 2,
-  untrusted: 3,
-  'other-rules': 4,
-};
+import type { Verdict } from './verdict.ts';
 
 export interface VerificationReport {
   readonly verdict: Verdict;

@@ -24,9 +24,9 @@ const MEANINGS: Readonly<Record<string, readonly [message: string, next: string]
 export function fileProblem(cause: unknown, where?: string): Problem | null {
   if (!(cause instanceof Error) || !('code' in cause) || !('syscall' in cause)) return null;
   const meaning = MEANINGS[String(cause.code)];
-  const place = where ?? ('path' in cause && typeof cause.path === 'string' ? cause.path : '');
-  const known = place !== '' || cause.syscall === 'write' || cause.syscall === 'fsync';
-  if (meaning === undefined || !known || String(cause.syscall).startsWith('spawn')) return null;
+  const path = where ?? ('path' in cause && typeof cause.path === 'string' ? cause.path : '');
+  const isFile = path !== '' || cause.syscall === 'write' || cause.syscall === 'fsync';
+  if (meaning === undefined || !isFile || String(cause.syscall).startsWith('spawn')) return null;
   const [message, next] = meaning;
-  return { code: 'file-system', ...(place !== '' && { where: place }), message, next };
+  return { code: 'file-system', ...(path !== '' && { where: path }), message, next };
 }

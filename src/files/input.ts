@@ -1,26 +1,6 @@
 import { readFile, stat } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
-import type { z } from 'zod';
-import { parseStrictJson } from '../evidence/strict-json.ts';
-import { ProblemError, problemFromZod } from '../problem.ts';
-import { orThrow } from '../result.ts';
-
-/** Nothing that people write by hand is larger. */
-const MAX_BYTES = 1 << 20;
-
-/** Reads a JSON file that a person wrote and holds it against its schema; problems name the file and the place in it. */
-export async function readJson<T extends z.ZodType>(
-  file: string,
-  schema: T,
-  what: string,
-  example: string,
-): Promise<z.infer<T>> {
-  const next = `Compare it with ${example}.`;
-  const value = orThrow(parseStrictJson(await readBytes(file, what, MAX_BYTES), file));
-  const parsed = schema.safeParse(value);
-  if (!parsed.success) throw new ProblemError(problemFromZod(parsed.error, file, 'input-not-valid', next));
-  return parsed.data;
-}
+import { ProblemError } from '../problem.ts';
 
 const NO_PLAIN_FILE = 'no plain file';
 const WHY: Readonly<Record<string, string>> = {
@@ -33,10 +13,10 @@ const WHY: Readonly<Record<string, string>> = {
 /** The bytes of a plain file that is no larger than `maxBytes`; problems `file-unreadable`, `file-too-large`. */
 export async function readBytes(file: string, what: string, maxBytes: number): Promise<Uint8Array> {
   try {
-    const found = await stat(file);
+    const stats = await stat(file);
     // A pipe or a device has no end.
-    if (!found.isFile() && !found.isDirectory()) throw Object.assign(new Error(), { code: NO_PLAIN_FILE });
-    if (found.size <= maxBytes) {
+    if (!stats.isFile() && !stats.isDirectory()) throw Object.assign(new Error(), { code: NO_PLAIN_FILE });
+    if (stats.size <= maxBytes) {
       const bytes = await readFile(file);
       if (bytes.length <= maxBytes) return bytes;
     }

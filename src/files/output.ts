@@ -17,7 +17,7 @@ export function makeFolder(folder: string, mode = 0o777): void {
       message: 'the name of the folder is empty',
       next: 'Name a folder.',
     });
-  told(folder, () => {
+  withProblem(folder, () => {
     const missing: string[] = [];
     for (let at = folder; !existsSync(at) && dirname(at) !== at; at = dirname(at)) missing.unshift(at);
     for (const one of missing) makeOne(one, mode);
@@ -28,12 +28,12 @@ export function makeFolder(folder: string, mode = 0o777): void {
 /** Makes a folder where it is not there, and tries whether something can be put into it. */
 export function outputFolder(folder: string): void {
   makeFolder(folder);
-  told(folder, () => rmdirSync(mkdtempSync(join(folder, '.plugmark-'))));
+  withProblem(folder, () => rmdirSync(mkdtempSync(join(folder, '.plugmark-'))));
 }
 
 /** Looks whether a file can be written here; what is there already is left as it is. */
 export function outputFile(file: string): void {
-  told(file, () => {
+  withProblem(file, () => {
     const there = statSync(file, { throwIfNoEntry: false });
     if (there?.isDirectory() === true) throw refused('EISDIR');
     if (there !== undefined) accessSync(file, constants.W_OK);
@@ -75,7 +75,7 @@ function makeOne(folder: string, mode: number): void {
   }
 }
 
-function told(where: string, work: () => void): void {
+function withProblem(where: string, work: () => void): void {
   try {
     work();
   } catch (cause) {

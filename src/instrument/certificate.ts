@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { type Problem, problemFromZod } from '../problem.ts';
+import type { ProblemCode } from '../problem-code.ts';
 import { err, ok, type Result } from '../result.ts';
 
 const text = z.string().min(1).max(160);
@@ -7,26 +8,29 @@ const figure = z.number().min(-1e6).max(1e6);
 
 /** One line of a certificate: `reading` of the instrument, `error` = reading less reference, `expanded` = k·u. */
 const pointSchema = z.strictObject({
-  reading: figure.nonnegative(),
-  error: figure,
+  reading: figure.nonnegative().describe('What the instrument read.'),
+  error: figure.describe('Reading less reference.'),
   expanded: z
     .number('expected an expanded uncertainty')
     .positive('expected an uncertainty above zero')
-    .max(1e6),
-  k: z.number().min(1, 'expected a coverage factor of 1 or more').max(10),
+    .max(1e6)
+    .describe('Expanded uncertainty U, as printed.'),
+  k: z.number().min(1, 'expected a coverage factor of 1 or more').max(10).describe('Its coverage factor.'),
 });
 
 /** A calibration certificate as the job freezes it, whichever form it came in. Points in N·m or mm. */
 export const certificateSchema = z.strictObject({
-  number: text,
-  laboratory: text,
-  /** Serial number of the calibrated instrument. */
-  serial: text,
-  /** The day of the calibration. */
-  date: z.iso.date(),
-  /** The last day on which it may be relied on, where the certificate or the shop says so. */
-  due: z.iso.date().exactOptional(),
-  unit: z.enum(['N.m', 'mm'], 'expected "N.m" or "mm"; convert other figures first, 1 lbf·ft = 1.355818 N·m'),
+  number: text.describe('As printed.'),
+  laboratory: text.describe('As printed.'),
+  serial: text.describe('Serial number of the calibrated instrument. The tool must have the same.'),
+  date: z.iso.date().describe('The day of the calibration.'),
+  due: z.iso
+    .date()
+    .exactOptional()
+    .describe('The last day on which it holds, where the certificate or the shop says so.'),
+  unit: z
+    .enum(['N.m', 'mm'], 'expected "N.m" or "mm"; convert other figures first, 1 lbf·ft = 1.355818 N·m')
+    .describe('Unit of the points.'),
   points: z
     .array(pointSchema)
     .min(2, 'expected at least two points')
@@ -37,15 +41,16 @@ export const certificateSchema = z.strictObject({
           ctx.addIssue({
             code: 'custom',
             path: [i, 'reading'],
-            message: `the reading ${reading} stands twice`,
+            message: `the reading ${reading} appears twice`,
           });
       });
-    }),
+    })
+    .describe('The calibrated points; at least two, no reading twice.'),
 });
 export type Certificate = z.infer<typeof certificateSchema>;
 
 /** The simple form of a certificate in a file. */
-const certificateFileSchema = z.strictObject({
+export const certificateFileSchema = z.strictObject({
   form: z.literal('plugmark/certificate/1'),
   ...certificateSchema.shape,
 });
@@ -78,7 +83,7 @@ export function certificateFrom(value: unknown, file: string): Result<Certificat
 
 /** A problem of a certificate with its field. */
 export function certificateProblem(
-  code: string,
+  code: ProblemCode,
   { number }: Pick<Certificate, 'number'>,
   field: string,
   message: string,

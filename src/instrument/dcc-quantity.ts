@@ -33,7 +33,7 @@ const REF_TYPES = {
 
 /** The quantities of a table or a group by what they are; those of other units (temperature, angle) are passed over. */
 export function quantitiesOf(group: Element): Result<DccQuantities, string> {
-  const found: Record<keyof DccQuantities, DccQuantity | null> = {
+  const quantities: Record<keyof DccQuantities, DccQuantity | null> = {
     reading: null,
     error: null,
     reference: null,
@@ -41,13 +41,13 @@ export function quantitiesOf(group: Element): Result<DccQuantities, string> {
   for (const quantity of all(group, 'dcc', 'quantity')) {
     const refType = quantity.getAttribute('refType') ?? '';
     for (const key of ['reading', 'error', 'reference'] as const) {
-      if (!REF_TYPES[key].test(refType) || found[key] !== null) continue;
+      if (!REF_TYPES[key].test(refType) || quantities[key] !== null) continue;
       const read = quantityOf(quantity);
       if (!read.ok) return read;
-      found[key] = read.value;
+      quantities[key] = read.value;
     }
   }
-  return ok(found);
+  return ok(quantities);
 }
 
 /** The first list or value of the quantity in a unit known here; a hybrid holds the same in several units. */
@@ -69,10 +69,10 @@ function quantityOf(quantity: Element): Result<DccQuantity | null, string> {
 
 function valuesOf(element: Element, suffix: '' | 'XMLList'): Result<DccQuantity | null, string> {
   const units = words(element, `unit${suffix}`);
-  const known = units.map((unit) => UNITS[unit]);
-  const [unit] = known;
+  const scales = units.map((unit) => UNITS[unit]);
+  const [unit] = scales;
   if (unit === undefined) return ok(null);
-  if (known.some((other) => other !== unit)) return err('one list holds several units');
+  if (scales.some((other) => other !== unit)) return err('one list holds several units');
   const [name, scale] = unit;
   const [values, expanded, older, factors] = (
     ['value', 'valueExpandedMU', 'uncertainty', 'coverageFactor'] as const

@@ -122,14 +122,18 @@ function difference(a: Values | null, b: Values | null): Values | null {
   return joined(a, b, (x, y) => x - y);
 }
 
-function joined(a: Values | null, b: Values | null, made: (x: number, y: number) => number): Values | null {
+function joined(
+  a: Values | null,
+  b: Values | null,
+  combine: (x: number, y: number) => number,
+): Values | null {
   if (a === null || b === null) return null;
   if (a.unit !== b.unit || a.values.length !== b.values.length)
     throw new Unreadable('readings and reference values do not go together');
   // Twelve figures are more than any laboratory prints; the rest is noise of binary subtraction.
   return {
     unit: a.unit,
-    values: a.values.map((x, i) => Number(made(x, b.values[i] ?? Number.NaN).toPrecision(12))),
+    values: a.values.map((x, i) => Number(combine(x, b.values[i] ?? Number.NaN).toPrecision(12))),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Problem } from '../problem.ts';
+import type { ProblemCode } from '../problem-code.ts';
 import { order } from '../quantity/compare.ts';
 import { certificateProblem } from './certificate.ts';
 import { monthsLater } from './dates.ts';
@@ -15,11 +16,11 @@ export interface Task {
 
 const unitOf = ({ quantity }: Instrument) => (quantity === 'torque' ? 'N·m' : 'mm');
 const wanted = ({ quantity }: Instrument) => (quantity === 'torque' ? 'N.m' : 'mm');
-const places = (value: number) => String(Number(value.toPrecision(4)));
+const significant = (value: number) => String(Number(value.toPrecision(4)));
 
 /**
  * What is wrong with the description of an instrument, so that nothing can rest on it and nobody can override it; null if
- * nothing is. Problems: `uncertainty-unknown`, `certificate-other-serial`, `certificate-in-future`, `range-reversed`,
+ * nothing is. Problems: `permissible-deviation-missing`, `certificate-other-serial`, `certificate-in-future`, `range-reversed`,
  * `certificate-unit`, `serial-missing`.
  */
 export function misdescribed(instrument: Instrument, on: string): Problem | null {
@@ -27,9 +28,9 @@ export function misdescribed(instrument: Instrument, on: string): Problem | null
   if (certificate === undefined)
     return permissibleDeviation === undefined
       ? {
-          code: 'uncertainty-unknown',
+          code: 'permissible-deviation-missing',
           where: `tool ${id}: permissibleDeviation`,
-          message: 'nothing says how far this instrument may be off',
+          message: 'the permissible deviation is missing',
           next: 'Give its certificate, or the limits of its class or data sheet.',
         }
       : null;
@@ -38,7 +39,7 @@ export function misdescribed(instrument: Instrument, on: string): Problem | null
       code: 'serial-missing',
       where: `tool ${id}: serial`,
       message: `certificate ${certificate.number} is for serial number ${certificate.serial}; this tool has none`,
-      next: 'Give the serial number that stands on the tool.',
+      next: 'Give the serial number on the tool.',
     };
   if (serial !== certificate.serial)
     return certificateProblem(
@@ -46,7 +47,7 @@ export function misdescribed(instrument: Instrument, on: string): Problem | null
       certificate,
       'serial',
       `it is for serial number ${certificate.serial}, but tool ${id} is ${serial}`,
-      'Use the certificate of this very tool.',
+      'Use the certificate of this tool.',
     );
   if (certificate.date > on)
     return certificateProblem(
@@ -58,7 +59,7 @@ export function misdescribed(instrument: Instrument, on: string): Problem | null
     );
   if (certificate.due !== undefined && certificate.due < certificate.date)
     return certificateProblem(
-      'range-reversed',
+      'certificate-dates',
       certificate,
       'due',
       `it is due on ${certificate.due}, before its own date, ${certificate.date}`,
@@ -70,7 +71,7 @@ export function misdescribed(instrument: Instrument, on: string): Problem | null
       certificate,
       'unit',
       `its points are in ${certificate.unit}; tool ${id} measures in ${wanted(instrument)}`,
-      'Use the certificate of this very tool.',
+      'Use the certificate of this tool.',
     );
   return null;
 }
@@ -91,26 +92,26 @@ export function unfit(instrument: Instrument, task: Task): readonly Problem[] {
   const { id, range, certificate, interval, cyclesUsed, outOfTolerance } = instrument;
   const problems: Problem[] = [];
   const due = dueDate(instrument);
-  const say = (code: string, field: string, message: string, next: string) =>
+  const add = (code: ProblemCode, field: string, message: string, next: string) =>
     problems.push({ code, where: `tool ${id}: ${field}`, message, next });
   if (outOfTolerance !== undefined)
-    say(
+    add(
       'out-of-tolerance',
       'certificate',
-      `it was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(instrument, outOfTolerance)}; no window here allows for that`,
+      `it was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(instrument, outOfTolerance)} and cannot be used`,
       'Have it adjusted and calibrated, and give the certificate of that day or later.',
     );
   if (due !== null && due < task.on)
-    say('calibration-expired', 'certificate.due', `its calibration ran out on ${due}`, 'Have it calibrated.');
+    add('calibration-expired', 'certificate.due', `its calibration expired on ${due}`, 'Have it calibrated.');
   if (interval?.cycles !== undefined && cyclesUsed !== undefined && cyclesUsed > interval.cycles)
-    say(
+    add(
       'cycles-used-up',
       'cyclesUsed',
       `it has done ${cyclesUsed} cycles since its calibration; ${interval.cycles} are allowed`,
       'Have it calibrated.',
     );
   if (range !== undefined && !covers(range, task))
-    say(
+    add(
       'out-of-range',
       'range',
       outside('it may be used', range, task, instrument),
@@ -120,7 +121,7 @@ export function unfit(instrument: Instrument, task: Task): readonly Problem[] {
     const readings = certificate.points.map(({ reading }) => reading);
     const span = { from: Math.min(...readings), to: Math.max(...readings) };
     if (!covers(span, task))
-      say(
+      add(
         'outside-calibration',
         'certificate.points',
         outside('it is calibrated', span, task, instrument),
@@ -133,7 +134,7 @@ export function unfit(instrument: Instrument, task: Task): readonly Problem[] {
 /** How far off it was found, as words: "off by -1.1 N·m at 30 N·m". */
 export function offBy(instrument: Instrument, { reading, error }: OutOfTolerance): string {
   const unit = unitOf(instrument);
-  return `off by ${error > 0 ? '+' : ''}${places(error)} ${unit} at ${places(reading)} ${unit}`;
+  return `off by ${error > 0 ? '+' : ''}${significant(error)} ${unit} at ${significant(reading)} ${unit}`;
 }
 
 interface Span {
@@ -145,5 +146,5 @@ const covers = (span: Span, task: Span) => order(task.from, span.from) >= 0 && o
 
 function outside(what: string, span: Span, task: Span, instrument: Instrument): string {
   const unit = unitOf(instrument);
-  return `${what} from ${places(span.from)} to ${places(span.to)} ${unit}; this job asks for ${places(task.from)} to ${places(task.to)} ${unit}`;
+  return `${what} from ${significant(span.from)} to ${significant(span.to)} ${unit}; this job asks for ${significant(task.from)} to ${significant(task.to)} ${unit}`;
 }

@@ -6,13 +6,13 @@ const basis = z.string().min(1).max(160);
 
 /** What a laboratory found of an instrument that no certificate from that day on has put right. */
 export const outOfToleranceSchema = z.strictObject({
-  /** Number of the impact assessment that holds what was found. */
-  impact: z.string().regex(/^IA-[1-9]\d{0,5}$/, 'expected the number of an impact assessment, like IA-1'),
-  /** The day of the finding. */
-  on: z.iso.date(),
-  /** Where it was off the most, against what is permitted there; in N·m or mm. */
-  reading: z.number(),
-  error: z.number(),
+  impact: z
+    .string()
+    .regex(/^IA-[1-9]\d{0,5}$/, 'expected the number of an impact assessment, like IA-1')
+    .describe('Number of the impact assessment that holds the finding.'),
+  on: z.iso.date().describe('The day of the finding.'),
+  reading: z.number().describe('Where it was off the most, against what is permitted there; in N·m or mm.'),
+  error: z.number().describe('How far it was off there.'),
 });
 export type OutOfTolerance = z.infer<typeof outOfToleranceSchema>;
 
@@ -20,45 +20,75 @@ export type OutOfTolerance = z.infer<typeof outOfToleranceSchema>;
 export const instrumentSchema = z.strictObject({
   id: z
     .string()
-    .regex(/^[a-z][a-z0-9-]{0,31}$/, 'expected a short name in small letters, digits and hyphens'),
-  quantity: z.enum(['torque', 'length']),
-  /** Of a torque wrench (ISO 6789): a setting one releases with a click at its setting, an indicating one does not. */
-  type: z.enum(['setting', 'indicating']).exactOptional(),
-  maker: z.string().min(1).max(60).exactOptional(),
-  model: z.string().min(1).max(60).exactOptional(),
-  serial: z.string().min(1).max(60).exactOptional(),
-  /** What it may be used for: from the lowest marked value to its capacity. */
+    .regex(/^[a-z][a-z0-9-]{0,31}$/, 'expected a short name in small letters, digits and hyphens')
+    .describe('Short name of the tool: small letters, digits and hyphens.'),
+  quantity: z.enum(['torque', 'length']).describe('What it measures: a wrench torque, a gap gauge length.'),
+  type: z
+    .enum(['setting', 'indicating'])
+    .exactOptional()
+    .describe('Of a wrench (ISO 6789): a `setting` one releases with a click, an `indicating` one does not.'),
+  maker: z.string().min(1).max(60).exactOptional().describe('Who made it.'),
+  model: z.string().min(1).max(60).exactOptional().describe('Its model.'),
+  serial: z
+    .string()
+    .min(1)
+    .max(60)
+    .exactOptional()
+    .describe('Serial number. A device with another one is refused.'),
   range: z
-    .strictObject({ from: z.number().nonnegative(), to: z.number().positive() })
+    .strictObject({
+      from: z.number().nonnegative().describe('The lower end.'),
+      to: z.number().positive().describe('The upper end.'),
+    })
     .refine(({ from, to }) => from < to, { path: ['from'], message: 'expected the lower end first' })
-    .exactOptional(),
-  /** Limits of its class or data sheet; what the uncertainty rests on where there is no certificate. */
-  permissibleDeviation: permissibleDeviationSchema.exactOptional(),
-  /** The step of its display or of its readings. */
-  resolution: z.number().positive(),
+    .exactOptional()
+    .describe('What it may be used for, in N·m or mm.'),
+  permissibleDeviation: permissibleDeviationSchema
+    .exactOptional()
+    .describe('What its data sheet or class promises. Needed where there is no certificate.'),
+  resolution: z.number().positive().describe('The step of its readings, in N·m or mm.'),
   /** Where the promise comes from: a class of a standard, a data sheet, the device itself. */
-  basis,
-  certificate: certificateSchema.exactOptional(),
-  /** Take the certificate's error off each reading; else the error stays in the uncertainty. */
-  correct: z.boolean().exactOptional(),
-  /** When it has to be calibrated again, whichever comes first. */
+  basis: basis.describe('Where the promise comes from: a class of a standard, a data sheet.'),
+  certificate: certificateSchema.exactOptional().describe('Its calibration certificate.'),
+  correct: z
+    .boolean()
+    .exactOptional()
+    .describe(
+      "`true`: the certificate's errors are taken off each reading. Otherwise they stay in the uncertainty.",
+    ),
   interval: z
-    .strictObject({ months: z.int().positive().max(120), cycles: z.int().positive().exactOptional() })
-    .exactOptional(),
-  /** Cycles since the calibration, by the tool's own counter. */
-  cyclesUsed: z.int().nonnegative().exactOptional(),
-  /** Readings of one and the same thing, made by the shop. */
+    .strictObject({
+      months: z.int().positive().max(120).describe('Months since the calibration.'),
+      cycles: z.int().positive().exactOptional().describe('Cycles since the calibration.'),
+    })
+    .exactOptional()
+    .describe('When it is to be calibrated again, whichever comes first.'),
+  cyclesUsed: z
+    .int()
+    .nonnegative()
+    .exactOptional()
+    .describe("Cycles since the calibration, by the tool's own counter."),
   repeatability: z
-    .strictObject({ readings: z.array(z.number()).min(2).max(100), basis })
+    .strictObject({
+      readings: z.array(z.number()).min(2).max(100).describe('The readings; not all the same.'),
+      basis: basis.describe('How they were made.'),
+    })
     .refine(({ readings }) => new Set(readings).size > 1, {
       path: ['readings'],
       message:
         'all readings are the same: a spread of zero is the step of the display, not the repeatability',
     })
-    .exactOptional(),
-  /** How far it may wander within a year. */
-  driftPerYear: z.strictObject({ within: permissibleDeviationSchema, basis }).exactOptional(),
-  /** Of the log, never of a station file: frozen with a job, so that the job is judged again as it was opened. */
-  outOfTolerance: outOfToleranceSchema.exactOptional(),
+    .exactOptional()
+    .describe('Readings of one and the same thing, made in the shop.'),
+  driftPerYear: z
+    .strictObject({
+      within: permissibleDeviationSchema.describe('How far.'),
+      basis: basis.describe('Where that comes from.'),
+    })
+    .exactOptional()
+    .describe('How far it may wander within a year.'),
+  outOfTolerance: outOfToleranceSchema
+    .exactOptional()
+    .describe('A finding that no later certificate has put right. Only in the log, never in a station file.'),
 });
 export type Instrument = z.infer<typeof instrumentSchema>;

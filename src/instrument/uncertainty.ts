@@ -13,7 +13,7 @@ import { yearsBetween } from './dates.ts';
 import type { Instrument } from './instrument.ts';
 
 /** What is known of one reading of an instrument, in its own unit. */
-export interface Known {
+export interface InstrumentTerms {
   /** To be taken off the reading; 0 unless the shop corrects by the certificate. */
   readonly correction: number;
   readonly terms: readonly Term[];
@@ -23,12 +23,12 @@ export interface Known {
  * The lines of the budget that come from the instrument itself: its certificate, or the limits of its class where there is
  * none; step, repeatability, drift since the calibration, and what the pull says of its own peak. `on` is the day of the job.
  */
-export function knownOf(
+export function instrumentTerms(
   instrument: Instrument,
   reading: number,
   on: string,
   peakStandard: number | null,
-): Known {
+): InstrumentTerms {
   const { certificate, permissibleDeviation, resolution, repeatability, driftPerYear, basis } = instrument;
   const terms: Term[] = [];
   let correction = 0;

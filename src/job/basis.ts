@@ -4,8 +4,8 @@ import { windowSchema } from '../metrology/judgement.ts';
 
 /** How the shop decides, and whether it wants the four grades of ILAC-G8 beside the verdict. */
 export const decisionSchema = z.strictObject({
-  rule: decisionRuleSchema,
-  grades: z.boolean(),
+  rule: decisionRuleSchema.describe('When a reading counts as proof.'),
+  grades: z.boolean().describe('Whether the four grades of ILAC-G8 are shown as well.'),
 });
 export type Decision = z.infer<typeof decisionSchema>;
 
@@ -14,12 +14,13 @@ export const USUAL_DECISION: Decision = { rule: { kind: 'guard-band', r: 1 }, gr
 
 /** What all verdicts of a job rest on beside its order and its instruments; frozen when it is opened. */
 export const basisSchema = z.strictObject({
-  /** The day of the job: certificates must be in date, and drift counts up to it. */
-  on: z.iso.date(),
-  decision: decisionSchema,
-  /** The window of the first of two steps; null for a plain tightening. */
-  firstTorqueWindow: windowSchema.nullable(),
-  /** What a reader should know about the figures: tables, sources set aside, reductions. */
-  notes: z.array(z.string()),
+  on: z.iso.date().describe('The day of the job: certificates must be in date, and drift counts up to it.'),
+  decision: decisionSchema.describe('How the shop decides.'),
+  firstTorqueWindow: windowSchema
+    .nullable()
+    .describe('The window of the first of two steps; null for a plain tightening.'),
+  notes: z
+    .array(z.string())
+    .describe('What a reader should know about the figures: tables, sources set aside, reductions.'),
 });
 export type Basis = z.infer<typeof basisSchema>;

@@ -4,23 +4,23 @@ import type { JobState, StepState } from './state.ts';
 const TORQUE: Record<StepState, string | null> = {
   todo: 'no torque yet',
   again: 'torque not proven',
-  ask: 'a question about its torque is open',
+  ask: 'open question about its torque',
   done: null,
   settled: null,
 };
 const GAP: Record<StepState, string | null> = {
   todo: 'gap not measured',
   again: 'gap not proven',
-  ask: 'a question about its gap is open',
+  ask: 'open question about its gap',
   done: null,
   settled: null,
 };
 
 const OPEN_PHASE: Partial<Record<Phase, string>> = {
-  windows: 'the windows are not confirmed',
-  'before-removal': 'the steps before removal are not attested',
-  fitting: 'the steps before fitting are not attested',
-  afterwards: 'the steps after fitting are not attested',
+  windows: 'windows not confirmed',
+  'before-removal': 'steps before removal not confirmed',
+  fitting: 'steps before fitting not confirmed',
+  afterwards: 'steps after fitting not confirmed',
 };
 
 /** A plug that is to be replaced says why. */
@@ -30,7 +30,7 @@ function gapText(state: JobState, cylinder: number, gap: StepState): string | nu
 }
 
 /** What is missing around the torque. */
-function around(state: JobState, cylinder: number): (string | null)[] {
+function openPlugChecks(state: JobState, cylinder: number): (string | null)[] {
   const { routine } = state;
   const checked = state.newPlugs[cylinder];
   const differs = (checked?.differs ?? []).map((feature) => feature.replace('-', ' ')).join(', ');
@@ -48,7 +48,7 @@ export function openItems(state: JobState): string[] {
   const inOrder = [...state.cylinders].sort((a, b) => a.cylinder - b.cylinder);
   return [
     ...inOrder.flatMap(({ cylinder, gap, torque }) =>
-      [...around(state, cylinder), gapText(state, cylinder, gap), TORQUE[torque]].flatMap((text) =>
+      [...openPlugChecks(state, cylinder), gapText(state, cylinder, gap), TORQUE[torque]].flatMap((text) =>
         text === null ? [] : [`cylinder ${cylinder}: ${text}`],
       ),
     ),

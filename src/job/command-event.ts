@@ -18,14 +18,14 @@ export function eventOf(command: Command): JobEvent | null {
     case 'confirm-windows':
       return { type: 'windows-confirmed' };
     case 'attest':
-      return { type: 'steps-attested', phase: command.phase, said: command.said };
+      return { type: 'steps-attested', phase: command.phase, steps: command.steps };
     case 'read-old-plugs': {
-      const { do: _do, ...said } = command;
-      return { type: 'old-plugs-read', ...said };
+      const { do: _do, ...fields } = command;
+      return { type: 'old-plugs-read', ...fields };
     }
     case 'check-new-plugs': {
-      const { do: _do, ...said } = command;
-      return { type: 'new-plugs-checked', ...said };
+      const { do: _do, ...fields } = command;
+      return { type: 'new-plugs-checked', ...fields };
     }
     case 'fit-by-angle': {
       const { cylinder, turn, why } = command;
@@ -61,14 +61,14 @@ export function commandOf(event: JobEvent): Command | null {
     case 'windows-confirmed':
       return { do: 'confirm-windows' };
     case 'steps-attested':
-      return { do: 'attest', phase: event.phase, said: event.said };
+      return { do: 'attest', phase: event.phase, steps: event.steps };
     case 'old-plugs-read': {
-      const { type: _type, ...said } = event;
-      return { do: 'read-old-plugs', ...said };
+      const { type: _type, ...fields } = event;
+      return { do: 'read-old-plugs', ...fields };
     }
     case 'new-plugs-checked': {
-      const { type: _type, ...said } = event;
-      return { do: 'check-new-plugs', ...said };
+      const { type: _type, ...fields } = event;
+      return { do: 'check-new-plugs', ...fields };
     }
     case 'fitted-by-angle': {
       const { cylinder, turn, why } = event;

@@ -39,7 +39,7 @@ export type Command =
   | {
       readonly do: 'attest';
       readonly phase: JobEventOf<'steps-attested'>['phase'];
-      readonly said: JobEventOf<'steps-attested'>['said'];
+      readonly steps: JobEventOf<'steps-attested'>['steps'];
     }
   | ({ readonly do: 'read-old-plugs' } & Omit<JobEventOf<'old-plugs-read'>, 'type'>)
   | ({ readonly do: 'check-new-plugs' } & Omit<JobEventOf<'new-plugs-checked'>, 'type'>)

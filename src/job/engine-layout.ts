@@ -30,13 +30,13 @@ export function typedEngine(text: string): Result<TypedEngine, string> {
   const given = text.trim().toLowerCase();
   if (/^[\d\s,;/-]+$/.test(given) && /\d\D+\d/.test(given)) return typedBanks(given);
   const [, word = '', digits = ''] = /^([a-z-]+?)[\s-]*(\d{1,2})$/.exec(given) ?? [];
-  const known = FORMS.find(({ form }) => form.test(word));
-  if (known === undefined)
+  const form = FORMS.find(({ form }) => form.test(word));
+  if (form === undefined)
     return err('expected for example "in-line 4", "V8", "flat 6", or the banks, "1 3 5 7 / 2 4 6 8"');
   const count = Number(digits);
-  if (count < known.banks || count > MAX_CYLINDERS)
-    return err(`expected ${known.banks} to ${MAX_CYLINDERS} cylinders`);
-  return ok({ name: known.named(count), numberings: known.banks === 1 ? [[upTo(count)]] : twoBanks(count) });
+  if (count < form.banks || count > MAX_CYLINDERS)
+    return err(`expected ${form.banks} to ${MAX_CYLINDERS} cylinders`);
+  return ok({ name: form.named(count), numberings: form.banks === 1 ? [[upTo(count)]] : twoBanks(count) });
 }
 
 /** Numbers in a row, `1 3 4 2`, however they are set apart. */

@@ -4,6 +4,7 @@ import { judgementSchema, windowSchema } from '../metrology/judgement.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
 import { personal } from '../personal.ts';
 import { conditionSchema, damageSchema, threadStateSchema } from '../plug/condition.ts';
+import { PROBLEM_CODES } from '../problem-code.ts';
 import { pullSchema } from '../pull/pull.ts';
 import { toolDescriptionSchema } from '../reading.ts';
 import { evidenceSchema } from '../sequence/evidence.ts';
@@ -12,29 +13,32 @@ import { basisSchema } from './basis.ts';
 import { workOrderSchema } from './order.ts';
 import { listPhaseSchema, routineSchema } from './routine.ts';
 
-const toolId = z.string().min(1).max(32);
-const cylinder = z.int().min(1);
-const us = z.int().nonnegative();
-const person = personal('person', z.string().min(1).max(80));
-/** Why somebody decided so, in his own words. */
-const reason = personal('note', z.string().min(1).max(200));
+const toolId = z.string().min(1).max(32).describe('The tool, by its id in the station file.');
+const cylinder = z.int().min(1).describe('The cylinder; with two plugs a cylinder, the plug.');
+const us = z.int().nonnegative().describe('Monotonic clock of the session, in microseconds.');
+const person = personal('person', z.string().min(1).max(80).describe('Name of the person.'));
+const reason = personal('note', z.string().min(1).max(200).describe('Why, in words of the person.'));
 /** In a person's own words. */
-const why = personal('note', z.string().max(200));
+const why = personal('note', z.string().max(200).describe("Why, in the person's own words."));
 
 /** Samples of one tool in the compact coding of src/pull/trace.ts. */
-export const readingsSchema = z.strictObject({
-  type: z.literal('readings'),
-  tool: toolId,
-  /** The driver's number of the first sample; the rest follow without a break. */
-  first: z.int().min(1),
-  count: z.int().min(1),
-  exponent: z.int(),
-  startUs: us,
-  /** base64 of variable-length integers: differences of the time steps, in microseconds. */
-  times: z.string(),
-  /** base64 of variable-length integers: differences of the counts. */
-  counts: z.string(),
-});
+export const readingsSchema = z
+  .strictObject({
+    type: z.literal('readings'),
+    tool: toolId,
+    first: z
+      .int()
+      .min(1)
+      .describe("The driver's number of the first sample; the others follow without a break."),
+    count: z.int().min(1).describe('How many samples.'),
+    exponent: z.int().describe("A figure is counts · 10^exponent of the tool's unit."),
+    startUs: us.describe('Stamp from which the differences count, in microseconds.'),
+    times: z
+      .string()
+      .describe('Differences of the time steps in microseconds: zigzag, 7-bit groups, base64.'),
+    counts: z.string().describe('Differences of the counts: zigzag, 7-bit groups, base64.'),
+  })
+  .describe('Samples of one tool, in a compact coding.');
 
 export const answerSchema = z.enum(['fresh', 'rehit', 'handling', 'refit', 'replace', 'unfinished']);
 /**
@@ -60,217 +64,299 @@ export const plugFeatureSchema = z.enum([
 export type PlugFeature = z.infer<typeof plugFeatureSchema>;
 
 export const jobEventSchema = z.discriminatedUnion('type', [
-  z.strictObject({
-    type: z.literal('job-opened'),
-    order: workOrderSchema,
-    instruments: z.array(instrumentSchema).min(1),
-    torqueWindow: windowSchema,
-    /** Null where the gap is not measured. */
-    gapWindow: windowSchema.nullable(),
-    basis: basisSchema,
-    /** Which rules found the pulls and gave the verdicts: judging again needs the same. */
-    rules: z.string(),
-    /** The steps around the torque that this shop wants said; absent where it wants none. */
-    routine: routineSchema.exactOptional(),
-  }),
-  /** A supervisor answered for an instrument that would have been refused. */
-  z.strictObject({
-    type: z.literal('instrument-overridden'),
-    tool: toolId,
-    code: z.string(),
-    /** Why it would have been refused, in words. */
-    refusal: z.string(),
-    by: person,
-    reason,
-  }),
-  z.strictObject({
-    type: z.literal('session-started'),
-    /** Rises by one with every start of the program on this job; a clock's origin holds within one session only. */
-    session: z.int().min(1),
-    program: z.string(),
-    platform: z.string(),
-    /** The tools of this session were simulated: such a job proves nothing about any engine. */
-    simulated: z.boolean(),
-  }),
-  z.strictObject({
-    type: z.literal('tool-linked'),
-    tool: toolId,
-    driver: z.string(),
-    description: toolDescriptionSchema,
-  }),
-  /**
-   * The device says that it may be off by more than its listing says, and there is no certificate: from here on that
-   * holds. It never works the other way: a link is not proof enough to make a guard band narrower.
-   */
-  z.strictObject({
-    type: z.literal('uncertainty-declared'),
-    tool: toolId,
-    permissibleDeviation: permissibleDeviationSchema,
-    window: windowSchema,
-    firstWindow: windowSchema.nullable(),
-  }),
-  z.strictObject({ type: z.literal('tool-lost'), tool: toolId, reason: z.string() }),
+  z
+    .strictObject({
+      type: z.literal('job-opened'),
+      order: workOrderSchema.describe('The work order.'),
+      instruments: z
+        .array(instrumentSchema)
+        .min(1)
+        .describe('The tools, with their certificates as they were on that day.'),
+      torqueWindow: windowSchema.describe('The torque window.'),
+      gapWindow: windowSchema.nullable().describe('The gap window; null where the gap is not measured.'),
+      basis: basisSchema.describe('What else the verdicts rest on.'),
+      rules: z.string().describe('The rules that find and judge the pulls. Judging again needs the same.'),
+      routine: routineSchema
+        .exactOptional()
+        .describe('The steps around the torque; absent where the shop wants none.'),
+    })
+    .describe('The job was opened. All that its verdicts rest on is frozen here.'),
+  z
+    .strictObject({
+      type: z.literal('instrument-overridden'),
+      tool: toolId,
+      code: z.enum(PROBLEM_CODES).describe('Code of the refusal.'),
+      refusal: z.string().describe('Why it would have been refused.'),
+      by: person,
+      reason,
+    })
+    .describe('A supervisor answered for an instrument that would have been refused.'),
+  z
+    .strictObject({
+      type: z.literal('session-started'),
+      session: z
+        .int()
+        .min(1)
+        .describe('Rises by one with every start. A monotonic clock holds within one session only.'),
+      program: z.string().describe('Name and version of the program.'),
+      platform: z.string().describe('What it runs on.'),
+      simulated: z
+        .boolean()
+        .describe('The tools were simulated: such a job proves nothing about any engine.'),
+    })
+    .describe('The program was started on this job.'),
+  z
+    .strictObject({
+      type: z.literal('tool-linked'),
+      tool: toolId,
+      driver: z.string().describe('The driver that reads it.'),
+      description: toolDescriptionSchema.describe('What the tool says of itself.'),
+    })
+    .describe('A tool joined.'),
+  // It never works the other way: a link is not proof enough to make a guard band narrower.
+  z
+    .strictObject({
+      type: z.literal('uncertainty-declared'),
+      tool: toolId,
+      permissibleDeviation: permissibleDeviationSchema.describe('How far it may be off.'),
+      window: windowSchema.describe('The window that follows.'),
+      firstWindow: windowSchema
+        .nullable()
+        .describe('That of the first of two steps; null for a plain tightening.'),
+    })
+    .describe(
+      'The device says that it may be off by more than the station file says, and there is no certificate. From here on that holds.',
+    ),
+  z
+    .strictObject({ type: z.literal('tool-lost'), tool: toolId, reason: z.string().describe('Why.') })
+    .describe('The link to a tool ended.'),
   readingsSchema,
-  z.strictObject({
-    type: z.literal('readings-missed'),
-    tool: toolId,
-    fromUs: us,
-    toUs: us,
-    /** How many, where the tool counts its readings. */
-    readings: z.int().min(1).exactOptional(),
-    reason: z.string(),
-  }),
-  /** Fetched from the memory of the tool: taken while it was out of reach, so it is kept and given to no cylinder. */
-  z.strictObject({
-    type: z.literal('value-stored'),
-    tool: toolId,
-    reading: z.int().min(1),
-    atUs: us,
-    exponent: z.int(),
-    counts: z.int(),
-  }),
-  /** A device that looks like the tool and was not taken for it. */
-  z.strictObject({
-    type: z.literal('device-refused'),
-    tool: toolId,
-    address: z.string().max(64),
-    reason: z.string().max(400),
-  }),
-  z.strictObject({ type: z.literal('value-not-known'), tool: toolId, reading: z.int().min(1), atUs: us }),
-  /** Bytes in a layout that no public source confirms: kept, never guessed. */
-  z.strictObject({
-    type: z.literal('raw-value'),
-    tool: toolId,
-    atUs: us,
-    source: z.string(),
-    hex: z.string(),
-  }),
-  z.strictObject({
-    type: z.literal('gap-measured'),
-    tool: toolId,
-    reading: z.int().min(1),
-    atUs: us,
-    cylinder,
-    judgement: judgementSchema,
-  }),
-  /** Somebody looked at the gap, because the specification permits no more. */
-  z.strictObject({ type: z.literal('gap-inspected'), cylinder, sound: z.boolean() }),
-  /** Go/no-go by two wires; a `gap-measured` of the tool `wire` follows. */
-  z.strictObject({ type: z.literal('wire-tried'), cylinder, outcome: z.enum(['fits', 'tight', 'wide']) }),
-  /** The plug for this cylinder is thrown away, and another takes its place. */
-  z.strictObject({ type: z.literal('plug-scrapped'), cylinder, reason: scrapReasonSchema }),
-  pullSchema.extend({ type: z.literal('pull-detected') }),
-  z.strictObject({
-    type: z.literal('pull-placed'),
-    pull: z.int().min(1),
-    /** Null for loosening and handling: such a pull is on the record and on no cylinder. */
-    cylinder: cylinder.nullable(),
-    kind: pullKindSchema,
-    /** Why it was taken for that kind, in words. */
-    because: z.string(),
-    /** Null where nothing is to be judged: re-hits, handling, pulls that were cut, questions still open. */
-    judgement: judgementSchema.nullable(),
-    /** What there is to ask; only with `unsure`. */
-    ask: askSchema.exactOptional(),
-    /** What the placement rests on; absent where a person said it. */
-    evidence: evidenceSchema.exactOptional(),
-  }),
-  /** A person said which plug a pull was on; what the rules make of it follows. */
-  z.strictObject({ type: z.literal('pull-given'), pull: z.int().min(1), cylinder, why }),
-  /**
-   * A person found the plug of this cylinder never tightened: the pulls from it on were each on the plug behind, up to
-   * the pull that raised the question.
-   */
-  z.strictObject({
-    type: z.literal('cylinder-left-out'),
-    pull: z.int().min(1),
-    cylinder,
-    /** The tight plug that the pull in question was on. */
-    on: cylinder,
-    why,
-  }),
-  /** A person backs a plug off to start again; what it had proven stays on the record and counts no more. */
-  z.strictObject({ type: z.literal('cylinder-restarted'), cylinder, newPlug: z.boolean(), why }),
-  /** Somebody read the windows that the figures of the order give, and found them right. */
-  z.strictObject({ type: z.literal('windows-confirmed') }),
-  /** One list of the routine, said as a whole; said again, the last one holds. */
-  z.strictObject({
-    type: z.literal('steps-attested'),
-    phase: listPhaseSchema,
-    said: z
-      .array(
-        z.strictObject({
-          item: z.string().min(1).max(40),
-          /** `done`, `not-done`, or one of the item's choices. */
-          as: z.string().min(1).max(60),
-          why: why.exactOptional(),
-        }),
-      )
-      .min(1)
-      .max(12),
-  }),
-  /** How the plugs that came out of these cylinders look. */
-  z.strictObject({
-    type: z.literal('old-plugs-read'),
-    cylinders: z.array(cylinder).min(1),
-    condition: conditionSchema,
-    damage: z.array(damageSchema),
-    /** In the head, as seen in the hole. */
-    thread: threadStateSchema,
-    note: why.exactOptional(),
-  }),
-  /** A gap reading that came while the old plugs were read; it is held against no window. */
-  z.strictObject({
-    type: z.literal('old-gap-measured'),
-    tool: toolId,
-    reading: z.int().min(1),
-    atUs: us,
-    cylinder,
-    gapMm: z.number(),
-  }),
-  /** A loosening pull that came while the old plugs were out on their way: the removal torque of this cylinder's plug. */
-  z.strictObject({ type: z.literal('removal-felt'), cylinder, pull: z.int().min(1) }),
-  /** The new plugs for these cylinders were held against the old ones and the specification. */
-  z.strictObject({
-    type: z.literal('new-plugs-checked'),
-    cylinders: z.array(cylinder).min(1),
-    part: z.string().min(1).max(60),
-    lot: z.string().min(1).max(40).nullable(),
-    /** In what they differ; empty when they agree. */
-    differs: z.array(plugFeatureSchema),
-  }),
-  /** No torque wrench could reach it: turned by an angle, which proves no torque. */
-  z.strictObject({
-    type: z.literal('fitted-by-angle'),
-    cylinder,
-    /** As given by the source, `1/2 turn`. */
-    turn: z.string().min(1).max(40),
-    why,
-  }),
-  /** A pull that went too far stays as it is: somebody answers for it by name. */
-  z.strictObject({
-    type: z.literal('pull-accepted'),
-    pull: z.int().min(1),
-    cylinder,
-    by: person,
-    reason,
-  }),
-  /** From here on somebody else works on the job and answers for it. */
-  z.strictObject({ type: z.literal('job-handed-over'), to: person }),
-  /** Somebody declares the job void: what was read stays, and proves nothing. Final, and possible after closing. */
-  z.strictObject({ type: z.literal('job-voided'), by: person, reason }),
-  z.strictObject({
-    type: z.literal('cylinder-chosen'),
-    quantity: z.enum(['torque', 'length', 'old-plug']),
-    cylinder,
-  }),
-  z.strictObject({ type: z.literal('question-answered'), pull: z.int().min(1), answer: answerSchema }),
-  z.strictObject({
-    type: z.literal('job-closed'),
-    complete: z.boolean(),
-    /** What is still missing, in words; empty when complete. */
-    open: z.array(z.string()),
-  }),
+  z
+    .strictObject({
+      type: z.literal('readings-missed'),
+      tool: toolId,
+      fromUs: us,
+      toUs: us,
+      readings: z.int().min(1).exactOptional().describe('How many, where the tool counts them.'),
+      reason: z.string().describe('Why.'),
+    })
+    .describe('Readings did not arrive.'),
+  z
+    .strictObject({
+      type: z.literal('value-stored'),
+      tool: toolId,
+      reading: z.int().min(1).describe("The driver's number of the reading."),
+      atUs: us,
+      exponent: z.int().describe("A figure is counts · 10^exponent of the tool's unit."),
+      counts: z.int().describe('The figure.'),
+    })
+    .describe(
+      'A reading from the memory of the tool, taken while it was out of reach. It is kept and given to no cylinder.',
+    ),
+  z
+    .strictObject({
+      type: z.literal('device-refused'),
+      tool: toolId,
+      address: z.string().max(64).describe('Its address.'),
+      reason: z.string().max(400).describe('Why.'),
+    })
+    .describe('A device that looks like the tool was refused.'),
+  z
+    .strictObject({
+      type: z.literal('value-not-known'),
+      tool: toolId,
+      reading: z.int().min(1).describe("The driver's number of the reading."),
+      atUs: us,
+    })
+    .describe('The tool sent a reading without a value.'),
+  z
+    .strictObject({
+      type: z.literal('raw-value'),
+      tool: toolId,
+      atUs: us,
+      source: z.string().describe('The characteristic that they came from.'),
+      hex: z.string().describe('The bytes.'),
+    })
+    .describe('Bytes whose layout is not described. They are kept, and never guessed.'),
+  z
+    .strictObject({
+      type: z.literal('gap-measured'),
+      tool: toolId,
+      reading: z.int().min(1).describe("The driver's number of the reading."),
+      atUs: us,
+      cylinder,
+      judgement: judgementSchema.describe('The verdict.'),
+    })
+    .describe('A gap was measured.'),
+  z
+    .strictObject({
+      type: z.literal('gap-inspected'),
+      cylinder,
+      sound: z.boolean().describe('Whether it looks sound.'),
+    })
+    .describe('The gap was looked at, because the specification permits no more.'),
+  z
+    .strictObject({
+      type: z.literal('wire-tried'),
+      cylinder,
+      outcome: z.enum(['fits', 'tight', 'wide']).describe('Right, too tight or too wide.'),
+    })
+    .describe('Two wires were tried in the gap. A `gap-measured` of the tool `wire` follows.'),
+  z
+    .strictObject({ type: z.literal('plug-scrapped'), cylinder, reason: scrapReasonSchema.describe('Why.') })
+    .describe('The plug for this cylinder goes to the scrap; another takes its place.'),
+  pullSchema.extend({ type: z.literal('pull-detected') }).describe('A pull was found in the samples.'),
+  z
+    .strictObject({
+      type: z.literal('pull-placed'),
+      pull: z.int().min(1).describe('Number of the pull.'),
+      cylinder: cylinder
+        .nullable()
+        .describe('The cylinder that it was given to; null for loosening and handling.'),
+      kind: pullKindSchema.describe('What kind of pull it was.'),
+      because: z.string().describe('Why it was taken for that kind.'),
+      judgement: judgementSchema.nullable().describe('The verdict; null where nothing is judged.'),
+      ask: askSchema.exactOptional().describe('What there is to ask; only with `unsure`.'),
+      evidence: evidenceSchema
+        .exactOptional()
+        .describe('What the placement rests on; absent where a person gave the answer.'),
+    })
+    .describe('A pull was given to a cylinder, or to none.'),
+  z
+    .strictObject({
+      type: z.literal('pull-given'),
+      pull: z.int().min(1).describe('Number of the pull.'),
+      cylinder,
+      why,
+    })
+    .describe('A person gave a pull to a plug.'),
+  z
+    .strictObject({
+      type: z.literal('cylinder-left-out'),
+      pull: z.int().min(1).describe('The pull that raised the question.'),
+      cylinder,
+      on: cylinder.describe('The tight plug that this pull was on.'),
+      why,
+    })
+    .describe(
+      'A person says that the plug of this cylinder was never tightened: the pulls from it on move by one plug.',
+    ),
+  z
+    .strictObject({
+      type: z.literal('cylinder-restarted'),
+      cylinder,
+      newPlug: z.boolean().describe('Whether a new plug takes its place.'),
+      why,
+    })
+    .describe(
+      'A plug is backed off to start again. What it had proven stays on the record and counts no more.',
+    ),
+  z.strictObject({ type: z.literal('windows-confirmed') }).describe('Somebody confirmed the windows.'),
+  z
+    .strictObject({
+      type: z.literal('steps-attested'),
+      phase: listPhaseSchema.describe('Which list.'),
+      steps: z
+        .array(
+          z.strictObject({
+            item: z.string().min(1).max(40).describe('The item, by its id in the routine.'),
+            as: z.string().min(1).max(60).describe("`done`, `not-done`, or one of the item's choices."),
+            why: why.exactOptional(),
+          }),
+        )
+        .min(1)
+        .max(12)
+        .describe('An answer for each item.'),
+    })
+    .describe('A list of the routine was attested as a whole. The last one counts.'),
+  z
+    .strictObject({
+      type: z.literal('old-plugs-read'),
+      cylinders: z.array(cylinder).min(1).describe('The cylinders.'),
+      condition: conditionSchema.describe('The gravest condition that fits.'),
+      damage: z.array(damageSchema).describe('What is broken.'),
+      thread: threadStateSchema.describe('The thread in the head, as seen in the hole.'),
+      note: why.exactOptional(),
+    })
+    .describe('How the plugs that came out of these cylinders look.'),
+  z
+    .strictObject({
+      type: z.literal('old-gap-measured'),
+      tool: toolId,
+      reading: z.int().min(1).describe("The driver's number of the reading."),
+      atUs: us,
+      cylinder,
+      gapMm: z.number().describe('The gap in mm.'),
+    })
+    .describe('The gap of an old plug. It is judged against nothing.'),
+  z
+    .strictObject({
+      type: z.literal('removal-felt'),
+      cylinder,
+      pull: z.int().min(1).describe('Number of the loosening pull.'),
+    })
+    .describe('The removal torque of the plug of this cylinder.'),
+  z
+    .strictObject({
+      type: z.literal('new-plugs-checked'),
+      cylinders: z.array(cylinder).min(1).describe('The cylinders they are for.'),
+      part: z.string().min(1).max(60).describe('Part number on the plug.'),
+      lot: z.string().min(1).max(40).nullable().describe('Lot number; null where there is none.'),
+      differs: z.array(plugFeatureSchema).describe('In what they differ; empty when they agree.'),
+    })
+    .describe('New plugs were held against the old ones and the specification.'),
+  z
+    .strictObject({
+      type: z.literal('fitted-by-angle'),
+      cylinder,
+      turn: z.string().min(1).max(40).describe('The angle as the source prints it, `1/2 turn`.'),
+      why,
+    })
+    .describe('No torque wrench reaches the plug: it was turned by an angle, which proves no torque.'),
+  z
+    .strictObject({
+      type: z.literal('pull-accepted'),
+      pull: z.int().min(1).describe('Number of the pull.'),
+      cylinder,
+      by: person,
+      reason,
+    })
+    .describe('A pull that went too far stays as it is: somebody answers for it by name.'),
+  z
+    .strictObject({ type: z.literal('job-handed-over'), to: person })
+    .describe('From here on somebody else works on the job and answers for it.'),
+  z
+    .strictObject({
+      type: z.literal('job-voided'),
+      by: person,
+      reason,
+    })
+    .describe('The job was declared void. What was read stays, and proves nothing. Final.'),
+  z
+    .strictObject({
+      type: z.literal('cylinder-chosen'),
+      quantity: z
+        .enum(['torque', 'length', 'old-plug'])
+        .describe('The next pull, the next gap, or the next old plug.'),
+      cylinder,
+    })
+    .describe('The next reading is for this cylinder.'),
+  z
+    .strictObject({
+      type: z.literal('question-answered'),
+      pull: z.int().min(1).describe('Number of the pull.'),
+      answer: answerSchema.describe(
+        '`fresh`: the tightening of this cylinder. `rehit`: a second pull on a tight plug. `handling`: no plug was turned. `refit`: backed out, to be fitted again. `replace`: the same with a new plug. `unfinished`: a stroke on the way.',
+      ),
+    })
+    .describe('A question about a pull was answered.'),
+  z
+    .strictObject({
+      type: z.literal('job-closed'),
+      complete: z.boolean().describe('Whether nothing is open.'),
+      open: z.array(z.string()).describe('What is still open; empty when complete.'),
+    })
+    .describe('The job was closed.'),
 ]);
 /** Everything that can happen in a job. The job's state is the fold of these, and nothing else. */
 export type JobEvent = z.infer<typeof jobEventSchema>;

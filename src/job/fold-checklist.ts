@@ -29,8 +29,8 @@ export function foldChecklist(state: JobState, event: JobEventOf<ChecklistEvent>
     case 'windows-confirmed':
       return { ...state, windowsConfirmed: true };
     case 'steps-attested': {
-      const said = event.said.map(({ item, ...attested }) => [item, attested] as const);
-      return { ...state, attested: { ...state.attested, ...Object.fromEntries(said) } };
+      const entries = event.steps.map(({ item, ...attested }) => [item, attested] as const);
+      return { ...state, attested: { ...state.attested, ...Object.fromEntries(entries) } };
     }
     case 'old-plugs-read': {
       const { type: _type, cylinders, ...read } = event;

@@ -12,29 +12,30 @@ import { torqueStep } from './torque-step.ts';
 const WIRES = 'wire';
 
 /** The command, and what the rules make of it. It must not be one that would be refused. */
-export function follow(desk: BenchContext, command: Command): void {
+export function follow(context: BenchContext, command: Command): void {
   switch (command.do) {
     case 'answer':
-      answer(desk, command);
+      answer(context, command);
       break;
     case 'accept':
-      accept(desk, command);
+      accept(context, command);
       break;
     case 'give-pull':
-      give(desk, command);
+      give(context, command);
       break;
     case 'left-out': {
       const { pull: number, cylinder, on, why } = command;
-      desk.emit({ type: 'cylinder-left-out', pull: number, cylinder, on, why });
-      for (const { pull, ...placement } of leftOut(desk.state(), command)) placed(desk, pull, placement);
+      context.emit({ type: 'cylinder-left-out', pull: number, cylinder, on, why });
+      for (const { pull, ...placement } of leftOut(context.state(), command))
+        placed(context, pull, placement);
       break;
     }
     case 'gap-wire':
-      wires(desk, command);
+      wires(context, command);
       break;
     case 'close': {
-      const open = openItems(desk.state());
-      desk.emit({ type: 'job-closed', complete: open.length === 0, open });
+      const open = openItems(context.state());
+      context.emit({ type: 'job-closed', complete: open.length === 0, open });
     }
   }
 }
@@ -52,48 +53,48 @@ function accept({ state, emit }: BenchContext, { pull, by, reason }: Command & {
   emit({ type: 'pull-accepted', pull, cylinder: question.cylinder, by, reason });
 }
 
-function answer(desk: BenchContext, { pull: number, answer: given }: Command & { do: 'answer' }): void {
-  const question = desk.state().questions.find((open) => open.pull === number);
-  const attempt = attemptOf(desk.state(), number);
+function answer(context: BenchContext, { pull: number, answer: given }: Command & { do: 'answer' }): void {
+  const question = context.state().questions.find((open) => open.pull === number);
+  const attempt = attemptOf(context.state(), number);
   if (question === undefined || attempt === undefined) return;
-  desk.emit({ type: 'question-answered', pull: number, answer: given });
-  const because = `said by the technician (${given})`;
+  context.emit({ type: 'question-answered', pull: number, answer: given });
+  const because = `answered by the technician (${given})`;
   const { pull } = attempt;
   const { cylinder } = question;
-  const place = (placement: Omit<Placement, 'because'>) =>
-    placedByHand(desk, pull, { ...placement, because });
+  const placeByHand = (placement: Omit<Placement, 'because'>) =>
+    placedByHand(context, pull, { ...placement, because });
   switch (given) {
     case 'fresh': {
-      const short = stoppedShort(desk.state(), cylinder, number);
-      place({ cylinder, kind: short ? 'continuation' : 'tightening' });
+      const short = stoppedShort(context.state(), cylinder, number);
+      placeByHand({ cylinder, kind: short ? 'continuation' : 'tightening' });
       break;
     }
     case 'rehit':
-      place({ cylinder: desk.state().lastTight ?? cylinder, kind: 'rehit' });
+      placeByHand({ cylinder: context.state().lastTight ?? cylinder, kind: 'rehit' });
       break;
     case 'handling':
-      place({ cylinder: null, kind: 'handling' });
+      placeByHand({ cylinder: null, kind: 'handling' });
       break;
     case 'unfinished':
-      place({ cylinder, kind: 'run-down' });
+      placeByHand({ cylinder, kind: 'run-down' });
       break;
     case 'refit':
     case 'replace':
-      if (question.kind === 'loosened') placed(desk, pull, { cylinder, kind: 'loosening', because });
+      if (question.kind === 'loosened') placed(context, pull, { cylinder, kind: 'loosening', because });
   }
 }
 
-function give(desk: BenchContext, { pull: number, cylinder, why }: Command & { do: 'give-pull' }): void {
-  const attempt = attemptOf(desk.state(), number);
+function give(context: BenchContext, { pull: number, cylinder, why }: Command & { do: 'give-pull' }): void {
+  const attempt = attemptOf(context.state(), number);
   if (attempt === undefined) return;
-  desk.emit({ type: 'pull-given', pull: number, cylinder, why });
+  context.emit({ type: 'pull-given', pull: number, cylinder, why });
   const { pull } = attempt;
-  const proven = desk
+  const proven = context
     .state()
     .cylinders.some(
-      (c) => c.cylinder === cylinder && torqueStep(c, { ...desk.state(), questions: [] }) === 'done',
+      (c) => c.cylinder === cylinder && torqueStep(c, { ...context.state(), questions: [] }) === 'done',
     );
-  const short = stoppedShort(desk.state(), cylinder, number);
+  const short = stoppedShort(context.state(), cylinder, number);
   const kind = pull.peakNm < 0 ? 'loosening' : proven ? 'check' : short ? 'continuation' : 'tightening';
-  placedByHand(desk, pull, { cylinder, kind, because: 'given to this cylinder by the technician' });
+  placedByHand(context, pull, { cylinder, kind, because: 'given to this cylinder by the technician' });
 }

@@ -45,7 +45,7 @@ export function judgedBy(
   peakStandard: number | null,
 ): Judgement {
   const { value, budget } = measured(instrument, reading, circumstances, peakStandard);
-  return roundedJudgement(judge(value, budget.expanded, knownAsWell(rule, window, budget.expanded)));
+  return roundedJudgement(judge(value, budget.expanded, windowForUncertainty(rule, window, budget.expanded)));
 }
 
 /** A probability is never told as a certainty. */
@@ -62,7 +62,7 @@ export function roundedJudgement(judgement: Judgement): Judgement {
 }
 
 /** The window for a reading of that expanded uncertainty. */
-function knownAsWell(rule: DecisionRule, window: Window, expanded: number): Window {
+function windowForUncertainty(rule: DecisionRule, window: Window, expanded: number): Window {
   const { unit, lowerLimit, upperLimit, expandedAtLower, expandedAtUpper } = window;
   if (expanded <= Math.max(expandedAtLower, expandedAtUpper)) return window;
   return windowBy(rule, { unit, lowerLimit, upperLimit, expandedAt: () => expanded });

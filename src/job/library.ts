@@ -8,16 +8,16 @@ import { workOrderSchema } from './order.ts';
  */
 export const libraryEntrySchema = z.strictObject({
   form: z.literal('plugmark/specification/1'),
-  /** What it is found by, in the shop's own words. */
   name: z
     .string()
     .max(80)
-    .regex(/^\S(?:.*\S)?$/, 'expected a name, without spaces at its ends'),
-  engine: workOrderSchema.shape.engine,
-  plug: plugSchema,
-  specification: specificationSchema,
-  enteredBy: z.string().min(1).max(80),
-  enteredOn: z.iso.date(),
+    .regex(/^\S(?:.*\S)?$/, 'expected a name, without spaces at its ends')
+    .describe("What it is found by, in the shop's words."),
+  engine: workOrderSchema.shape.engine.describe('The engine, as in a work order.'),
+  plug: plugSchema.describe('The plug, as in a work order.'),
+  specification: specificationSchema.describe('The figures, as in a work order.'),
+  enteredBy: z.string().min(1).max(80).describe('Who typed the figures.'),
+  enteredOn: z.iso.date().describe('On which day.'),
 });
 export type LibraryEntry = z.infer<typeof libraryEntrySchema>;
 
@@ -28,7 +28,7 @@ export type Figures = Pick<LibraryEntry, 'engine' | 'plug' | 'specification'>;
 export const normalName = (name: string): string => name.trim().replace(/\s+/g, ' ').toLowerCase();
 
 /** The entries whose name, plug or source holds every word of `text`; one that bears just this name stands alone. */
-export function found<T extends Pick<LibraryEntry, 'name' | 'plug' | 'specification'>>(
+export function matchingEntries<T extends Pick<LibraryEntry, 'name' | 'plug' | 'specification'>>(
   entries: readonly T[],
   text: string,
 ): readonly T[] {

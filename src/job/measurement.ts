@@ -1,6 +1,6 @@
 /** What one reading is worth: the value at the plug, and the budget of its uncertainty. */
 import type { Instrument } from '../instrument/instrument.ts';
-import { knownOf } from '../instrument/uncertainty.ts';
+import { instrumentTerms } from '../instrument/uncertainty.ts';
 import { type Budget, budgetOf } from '../metrology/budget.ts';
 import type { Term } from '../metrology/term.ts';
 import { adapterTerms } from '../metrology/terms.ts';
@@ -30,7 +30,7 @@ export function measured(
   { on, adapter }: Circumstances,
   peakStandard: number | null,
 ): Measured {
-  const { correction, terms } = knownOf(instrument, reading, on, peakStandard);
+  const { correction, terms } = instrumentTerms(instrument, reading, on, peakStandard);
   const corrected = reading - correction;
   if (instrument.quantity === 'length') return { value: corrected, budget: budgetOf(terms) };
   const foot = crowfootOf(adapter);
@@ -48,6 +48,6 @@ export function readingFor(instrument: Instrument, value: number, { on, adapter 
   const setting = instrument.quantity === 'torque' ? settingFor(value, crowfootOf(adapter)) : value;
   let reading = setting;
   for (let round = 0; round < ROUNDS; round += 1)
-    reading = setting + knownOf(instrument, reading, on, null).correction;
+    reading = setting + instrumentTerms(instrument, reading, on, null).correction;
   return reading;
 }

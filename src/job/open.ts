@@ -95,8 +95,8 @@ export function specifiedBy(
     return err({
       code: 'angle-not-provable',
       where: 'specification.torque',
-      message: 'the specification is an angle, which no torque wrench can prove',
-      next: 'Give the torque of the same source, and the angle under specification.angle.',
+      message: 'the specification is an angle; a torque wrench cannot prove it',
+      next: 'Give the torque from the same source. Put the angle into specification.angle.',
     });
   const { limits, first } = tightening.value;
   const fit: Fit = { thread: plug.thread, seat: plug.seat, head: engine.headMaterial };

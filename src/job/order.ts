@@ -11,21 +11,36 @@ const cylinderNumber = z.int().min(1).max(MAX_CYLINDERS);
 
 const engineSchema = z
   .strictObject({
-    /** The engine as seen from above: one list a bank, each from front to rear, with the numbers the maker gives. */
-    banks: z.array(z.array(cylinderNumber).min(1)).min(1).max(4),
-    /** The order in which the technician goes round; every cylinder once. */
-    serviceOrder: z.array(cylinderNumber).min(1),
-    /** Where a cylinder has several plugs: each plug has its own number in banks, and here its cylinder. */
+    banks: z
+      .array(z.array(cylinderNumber).min(1))
+      .min(1)
+      .max(4)
+      .describe(
+        'The engine seen from above: one list a bank, each from front to rear, with the cylinder numbers of the engine maker.',
+      ),
+    serviceOrder: z
+      .array(cylinderNumber)
+      .min(1)
+      .describe('The order in which the technician works; every cylinder once.'),
     plugs: z
       .array(
-        z.strictObject({ cylinder: cylinderNumber, plugs: z.array(cylinderNumber).min(1).max(MAX_PLUGS) }),
+        z.strictObject({
+          cylinder: cylinderNumber.describe('The cylinder.'),
+          plugs: z.array(cylinderNumber).min(1).max(MAX_PLUGS).describe('The numbers of its plugs.'),
+        }),
       )
       .min(1)
-      .exactOptional(),
-    /** For display only: nothing is tightened in this order. */
-    firingOrder: z.array(cylinderNumber).min(1).exactOptional(),
-    headMaterial: headMaterialSchema,
-    description: z.string().max(120).exactOptional(),
+      .exactOptional()
+      .describe(
+        'Only where a cylinder has two plugs: each plug has a number of its own in `banks`, and here its cylinder.',
+      ),
+    firingOrder: z
+      .array(cylinderNumber)
+      .min(1)
+      .exactOptional()
+      .describe('For display only; every cylinder once. Nothing is tightened in this order.'),
+    headMaterial: headMaterialSchema.describe('Material of the cylinder head.'),
+    description: z.string().max(120).exactOptional().describe('The engine in words.'),
   })
   .superRefine((engine, ctx) => {
     const wrong = misnumbered(engine);
@@ -33,33 +48,44 @@ const engineSchema = z
   });
 export type Engine = z.infer<typeof engineSchema>;
 
-/** The work order: what is to be done, to which engine, to which figures. JSON, documented in the README. */
+/** The work order: what is to be done, to which engine, to which figures. "plugmark manual work-order" is about it. */
 export const workOrderSchema = z.strictObject({
   form: z.literal('plugmark/work-order/1'),
-  /** Names the job everywhere, file names included: letters, digits, dot, hyphen, underscore. */
   job: z
     .string()
     .regex(
       /^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/,
       'expected 1 to 40 letters, digits, dots, hyphens or underscores, the first a letter or digit',
+    )
+    .describe('Number of the job. It names the files: letters, digits, `.`, `-`, `_`, at most 40.'),
+  technician: personal('person', z.string().min(1).max(80).describe('Who works.')),
+  vehicle: z
+    .strictObject({
+      vin: personal('vin', z.string().max(17).describe('Vehicle identification number.')).exactOptional(),
+      plate: personal('plate', z.string().max(20).describe('Number plate.')).exactOptional(),
+      description: personal('vehicle', z.string().max(120).describe('The vehicle in words.')).exactOptional(),
+      odometerKm: z.int().nonnegative().exactOptional().describe('Reading of the odometer.'),
+      fleet: personal(
+        'fleet',
+        z.string().max(40).describe('The number under which its fleet runs it.'),
+      ).exactOptional(),
+    })
+    .describe('The vehicle.'),
+  customer: personal(
+    'customer',
+    z.string().min(1).max(120).describe('Who brought it, as on the invoice.'),
+  ).exactOptional(),
+  complaint: personal(
+    'complaint',
+    z.string().max(200).describe("Why it came, in the customer's words."),
+  ).exactOptional(),
+  engine: engineSchema.describe('The engine.'),
+  plug: plugSchema.describe('The plug to be fitted.'),
+  specification: specificationSchema.describe('The figures of the service information.'),
+  adapter: adapterSchema
+    .exactOptional()
+    .describe(
+      'A crowfoot or an offset extension between wrench and plug. A straight extension needs no entry.',
     ),
-  technician: personal('person', z.string().min(1).max(80)),
-  vehicle: z.strictObject({
-    vin: personal('vin', z.string().max(17)).exactOptional(),
-    plate: personal('plate', z.string().max(20)).exactOptional(),
-    description: personal('vehicle', z.string().max(120)).exactOptional(),
-    odometerKm: z.int().nonnegative().exactOptional(),
-    /** The number under which its fleet runs it. */
-    fleet: personal('fleet', z.string().max(40)).exactOptional(),
-  }),
-  /** Who brought it, as the shop writes it on the invoice. */
-  customer: personal('customer', z.string().min(1).max(120)).exactOptional(),
-  /** Why it came, in the customer's own words. */
-  complaint: personal('complaint', z.string().max(200)).exactOptional(),
-  engine: engineSchema,
-  plug: plugSchema,
-  specification: specificationSchema,
-  /** A crowfoot or an offset extension between wrench and plug; a straight extension changes nothing. */
-  adapter: adapterSchema.exactOptional(),
 });
 export type WorkOrder = z.infer<typeof workOrderSchema>;

@@ -25,12 +25,12 @@ export function placed({ state, emit }: BenchContext, pull: Pull, wanted: Placem
 }
 
 /** A person said where a pull was: the strokes before it and the re-hits behind it, all at one grip, go with it. */
-export function placedByHand(desk: BenchContext, pull: Pull, placement: Placement): void {
-  const others = grip(desk.state(), pull.pull).filter((other) => other.pull.pull !== pull.pull);
-  placed(desk, pull, placement);
+export function placedByHand(context: BenchContext, pull: Pull, placement: Placement): void {
+  const others = grip(context.state(), pull.pull).filter((other) => other.pull.pull !== pull.pull);
+  placed(context, pull, placement);
   const because = `with pull ${pull.pull}`;
   for (const { pull: other, kind } of others)
-    placed(desk, other, { cylinder: placement.cylinder, kind, because });
+    placed(context, other, { cylinder: placement.cylinder, kind, because });
 }
 
 function judgedPull(state: JobState, pull: Pull, { kind, cylinder }: Placement): Judgement | null {

@@ -38,13 +38,13 @@ function unsure({ ask, because }: TorqueAttempt, name: string): Asked {
     case 'cut':
       return {
         kind: 'cut',
-        text: `The readings broke off in the middle of a pull on ${name}. What it saw is not known.`,
+        text: `The readings broke off in the middle of a pull on ${name}. The torque that it reached is unknown.`,
         answers: [...AGAIN, 'handling'],
       };
     case 'end-of-scale':
       return {
         kind: 'end-of-scale',
-        text: `STOP: ${name}: ${because}. What the plug saw may be far more. Back the plug out and look at its threads.`,
+        text: `STOP: ${name}: ${because}. The plug may have had far more. Back it out and look at its threads.`,
         answers: AGAIN,
       };
     case 'already-tight':
@@ -68,7 +68,7 @@ function unsure({ ask, because }: TorqueAttempt, name: string): Asked {
     case 'loose':
       return {
         kind: 'loose',
-        text: `STOP: a plug still turned, though every cylinder is done (${because}). Was it ${name}?`,
+        text: `STOP: a plug still turned, but every cylinder is done (${because}). Was it ${name}?`,
         answers: ['fresh', 'rehit', 'handling', ...AGAIN],
       };
     default:

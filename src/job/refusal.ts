@@ -5,7 +5,7 @@ import { itemsOf } from './routine.ts';
 import { attemptOf, leftOut } from './situation.ts';
 import { stageOf } from './stage.ts';
 import type { JobState } from './state.ts';
-import { stands } from './torque-step.ts';
+import { stillFitted } from './torque-step.ts';
 
 /** Why a command cannot be carried out now, in one sentence; null when it can. */
 export function refused(state: JobState, command: Command, pulling: boolean): string | null {
@@ -18,10 +18,10 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
     case 'close':
       return pulling ? 'A pull is under way.' : null;
     case 'hand-over':
-      return command.to === state.technician ? `${command.to} works on it already.` : null;
+      return command.to === state.technician ? `${command.to} works on this job already.` : null;
     case 'choose-cylinder':
       return command.quantity === 'torque' && pulling
-        ? 'A pull is under way and belongs to the cylinder that was due.'
+        ? 'A pull is under way. It belongs to the cylinder that was due.'
         : null;
     case 'answer':
       return wrongAnswer(state, command.pull, command.answer);
@@ -32,24 +32,24 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
     case 'gap-inspected':
       return gapCheckOf(state.order.specification) === 'visual-only'
         ? null
-        : 'The gap of this job is not judged by eye.';
+        : 'This job does not check the gap by eye.';
     case 'gap-wire':
       return gapCheckOf(state.order.specification) === 'wire'
         ? null
-        : 'The gap of this job is not checked by wire.';
+        : 'This job does not check the gap by wire.';
     case 'scrap-plug':
       return pulling ? 'A pull is under way.' : null;
     case 'start-again':
       if (pulling) return 'A pull is under way.';
-      return state.questions.length > 0 ? 'A question is open: answer it first.' : null;
+      return state.questions.length > 0 ? 'Answer the open question first.' : null;
     case 'confirm-windows':
-      return state.windowsConfirmed ? 'The windows are confirmed already.' : null;
+      return state.windowsConfirmed ? 'The windows are already confirmed.' : null;
     case 'attest':
       return notAttestable(state, command);
     case 'read-old-plugs':
       return state.routine?.oldPlugs === true
         ? strangers(state, command.cylinders)
-        : 'The old plugs of this job are not read.';
+        : 'This job does not record old plugs.';
     case 'check-new-plugs':
       return notCheckable(state, command);
     case 'fit-by-angle':
@@ -64,13 +64,12 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
 
 function notAcceptable(state: JobState, pull: number): string | null {
   const question = state.questions.find((open) => open.pull === pull);
-  if (question?.kind !== 'over-window') return `Pull ${pull} is not one over the window that is asked about.`;
+  if (question?.kind !== 'over-window')
+    return `No question about a pull over the window is open for pull ${pull}.`;
   const c = state.cylinders.find(({ cylinder }) => cylinder === question.cylinder);
-  if (c === undefined || !stands(c, pull))
-    return 'This plug has come out since: nobody can answer for it as it was.';
-  return stageOf(state, question.cylinder) === 'final'
-    ? null
-    : 'Only the last torque of two can be left as it is.';
+  if (c === undefined || !stillFitted(c, pull))
+    return 'This plug was taken out since. It can no longer be left as it was.';
+  return stageOf(state, question.cylinder) === 'final' ? null : 'Only the final torque can be left as it is.';
 }
 
 function strangers(state: JobState, cylinders: readonly number[]): string | null {
@@ -79,26 +78,27 @@ function strangers(state: JobState, cylinders: readonly number[]): string | null
 }
 
 /** Every item of the list has its word, and none that the list does not know. */
-function notAttestable({ routine }: JobState, { phase, said }: Command & { do: 'attest' }): string | null {
+function notAttestable({ routine }: JobState, { phase, steps }: Command & { do: 'attest' }): string | null {
   const items = routine === null ? [] : itemsOf(routine, phase);
-  if (items.length === 0) return 'Nothing of this kind is attested in this job.';
-  const missing = items.find(({ id }) => !said.some(({ item }) => item === id));
-  if (missing !== undefined) return `Nothing is said of "${missing.text}".`;
-  for (const { item, as, why } of said) {
-    const known = items.find(({ id }) => id === item);
-    if (known === undefined) return `"${item}" is not on this list.`;
-    const words = [...(known.choices ?? ['done']), 'not-done'];
-    if (!words.includes(as)) return `"${known.text}" is answered by: ${words.join(', ')}.`;
-    if (as === 'not-done' && (why ?? '').trim() === '') return `Say why not: "${known.text}".`;
+  if (items.length === 0) return 'This job has no such list.';
+  const missing = items.find(({ id }) => !steps.some(({ item }) => item === id));
+  if (missing !== undefined) return `Answer this item too: "${missing.text}".`;
+  for (const { item, as, why } of steps) {
+    const listed = items.find(({ id }) => id === item);
+    if (listed === undefined) return `"${item}" is not on this list.`;
+    const words = [...(listed.choices ?? ['done']), 'not-done'];
+    if (!words.includes(as)) return `The answers to "${listed.text}" are: ${words.join(', ')}.`;
+    if (as === 'not-done' && (why ?? '').trim() === '')
+      return `Give the reason why this is not done: "${listed.text}".`;
   }
-  return said.length > items.length ? 'An item is answered twice.' : null;
+  return steps.length > items.length ? 'An item is answered twice.' : null;
 }
 
 function notCheckable(
   state: JobState,
   { cylinders, part, differs }: Command & { do: 'check-new-plugs' },
 ): string | null {
-  if (state.routine?.newPlugs !== true) return 'The new plugs of this job are not checked.';
+  if (state.routine?.newPlugs !== true) return 'This job does not check new plugs.';
   const { plug } = state.order;
   const allowed = [plug.part, ...(plug.alsoParts ?? [])];
   // A wrong part is no check that went well; that it differs may be said, and holds the job open.
@@ -109,7 +109,7 @@ function notCheckable(
 
 /** Why a job cannot be declared void; null when it can. */
 function notVoidable(state: JobState): string | null {
-  return state.voided === null ? null : `The job was declared void by ${state.voided.by} already.`;
+  return state.voided === null ? null : `${state.voided.by} declared this job void already.`;
 }
 
 function wrongAnswer(state: JobState, pull: number, answer: Answer): string | null {
@@ -124,5 +124,5 @@ function notLeftOut(state: JobState, command: Command & { do: 'left-out' }): str
   if (!state.cylinders.some((c) => c.cylinder === on)) return `This engine has no cylinder ${on}.`;
   return leftOut(state, command).length > 0
     ? null
-    : `Cylinder ${cylinder} has no pulls that could be on the plug behind it.`;
+    : `No pull of cylinder ${cylinder} can belong to the next plug.`;
 }

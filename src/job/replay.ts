@@ -53,13 +53,13 @@ export function replay(events: readonly JobEvent[]): Result<Bench> {
       const out = bench.accept(input);
       if (!out.ok) return parted(at, out.error.message);
       derived.push(...out.value.filter(({ type }) => DERIVED.has(type)));
-      const said = out.value.find(({ type }) => !DERIVED.has(type) && type !== 'readings');
-      if (input.kind === 'command' && said !== undefined && !isDeepStrictEqual(said, event))
-        return parted(at, `${event.type} is not what was said`);
+      const derivedFirst = out.value.find(({ type }) => !DERIVED.has(type) && type !== 'readings');
+      if (input.kind === 'command' && derivedFirst !== undefined && !isDeepStrictEqual(derivedFirst, event))
+        return parted(at, `${event.type} differs from the command`);
     }
     if (event.type === 'job-closed') {
       if (!isDeepStrictEqual(derived.pop(), event))
-        return parted(at, 'the job was closed otherwise than its events allow');
+        return parted(at, 'the close of the job does not follow from its events');
     }
     expected = derived;
   }

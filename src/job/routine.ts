@@ -2,15 +2,24 @@ import { z } from 'zod';
 
 const id = z
   .string()
-  .regex(/^[a-z][a-z0-9-]{0,39}$/, 'expected small letters, digits and hyphens, at most 40, a letter first');
+  .regex(/^[a-z][a-z0-9-]{0,39}$/, 'expected small letters, digits and hyphens, at most 40, a letter first')
+  .describe('Short name; on no list twice.');
 
 /** One thing to attest: said to be done, or answered by one of its choices. */
 const routineItemSchema = z.strictObject({
   id,
-  text: z.string().min(1).max(160),
-  choices: z.array(z.string().min(1).max(60)).min(2).max(6).exactOptional(),
-  /** Those of the choices that want explaining: the papers list them among the exceptions. */
-  notable: z.array(z.string().min(1).max(60)).max(6).exactOptional(),
+  text: z.string().min(1).max(160).describe('What is attested.'),
+  choices: z
+    .array(z.string().min(1).max(60))
+    .min(2)
+    .max(6)
+    .exactOptional()
+    .describe('Answers, one of which is given instead of "done".'),
+  notable: z
+    .array(z.string().min(1).max(60))
+    .max(6)
+    .exactOptional()
+    .describe('Those of the choices that the papers list among the exceptions.'),
 });
 export type RoutineItem = z.infer<typeof routineItemSchema>;
 
@@ -27,12 +36,14 @@ export type ListPhase = z.infer<typeof listPhaseSchema>;
 export const routineSchema = z
   .strictObject({
     form: z.literal('plugmark/routine/1'),
-    confirmWindows: z.boolean(),
-    beforeRemoval: list,
-    oldPlugs: z.boolean(),
-    newPlugs: z.boolean(),
-    fitting: list,
-    afterwards: list,
+    confirmWindows: z.boolean().describe('Whether somebody confirms the windows before the first pull.'),
+    beforeRemoval: list.describe('Attested before the old plugs come out. An empty list is no step.'),
+    oldPlugs: z.boolean().describe('Whether the old plugs are read.'),
+    newPlugs: z
+      .boolean()
+      .describe('Whether the new plugs are held against the old ones and the specification.'),
+    fitting: list.describe('Attested before the plugs are fitted.'),
+    afterwards: list.describe('Attested after the last plug.'),
   })
   .superRefine((routine, ctx) => {
     const seen = new Set<string>();

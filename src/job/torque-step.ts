@@ -18,12 +18,12 @@ export function torqueStep(
   }
   const { settlement } = c;
   if (settlement === undefined) return step;
-  if (settlement.kind === 'accepted') return stands(c, settlement.pull) ? 'settled' : step;
+  if (settlement.kind === 'accepted') return stillFitted(c, settlement.pull) ? 'settled' : step;
   return step === 'done' ? 'done' : 'settled';
 }
 
 /** The plug that this pull was on has been there ever since, and was not loosened. */
-export function stands(c: CylinderState, pull: number): boolean {
+export function stillFitted(c: CylinderState, pull: number): boolean {
   const pulls = countingPulls(c);
   const at = pulls.findIndex((attempt) => attempt.pull.pull === pull);
   if (at < 0) return false;

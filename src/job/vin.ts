@@ -2,7 +2,9 @@
  * Vehicle identification numbers: 17 characters without I, O and Q (ISO 3779), and the check digit at position 9 that
  * 49 CFR 565.15(c) makes binding for vehicles of North America and that is optional everywhere else.
  */
+
 import type { Problem } from '../problem.ts';
+import type { ProblemCode } from '../problem-code.ts';
 
 const LENGTH = 17;
 /** Position 9, counted from 0. */
@@ -52,10 +54,10 @@ export function vinFault(text: string): VinFault | null {
   const strange = [...vin].find((character) => VALUES[character] === undefined);
   if (strange !== undefined) return fault(northAmerican, 'vin-character', strangeText(strange));
   const due = checkDigit(vin);
-  const found = vin.charAt(CHECK_AT);
-  if (due === found) return null;
+  const actual = vin.charAt(CHECK_AT);
+  if (due === actual) return null;
   const optional = northAmerican ? '' : ', though not every market uses it';
-  const message = `the check digit of the VIN is ${found}; expected ${due}${optional}`;
+  const message = `the check digit of the VIN is ${actual}; expected ${due}${optional}`;
   return fault(northAmerican, 'vin-check-digit', message);
 }
 
@@ -65,7 +67,7 @@ function strangeText(character: string): string {
   return `the VIN holds the letter ${character}, which none has; it may be ${instead}`;
 }
 
-function fault(illegal: boolean, code: string, message: string): VinFault {
+function fault(illegal: boolean, code: ProblemCode, message: string): VinFault {
   const next = 'Compare it with the vehicle, character by character.';
   return { illegal, problem: { code, where: 'vehicle.vin', message, next } };
 }

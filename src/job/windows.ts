@@ -35,8 +35,8 @@ export function undecidable(window: Window, where: string, rule: DecisionRule): 
     code: 'window-not-decidable',
     where,
     message:
-      `this instrument cannot prove anything between ${text(window.lowerLimit)} and ${text(window.upperLimit)}: ` +
-      `its uncertainty (U = ${text(window.expandedAtUpper)}) fills the window from both sides`,
+      `this tool cannot prove any reading between ${text(window.lowerLimit)} and ${text(window.upperLimit)}: ` +
+      `its uncertainty (U = ${text(window.expandedAtUpper)}) leaves no room in the window`,
     next: `Use an instrument with an expanded uncertainty below ${text(largestExpandedBy(rule, window))}.`,
   };
 }

@@ -14,10 +14,26 @@ export type Limits = Pick<Window, 'lowerLimit' | 'upperLimit'>;
  * where the conformance probability, both tails counted, is at least that much (JCGM 106:2012, 8.3).
  */
 export const decisionRuleSchema = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('simple') }),
-  z.strictObject({ kind: z.literal('iso-14253-1') }),
-  z.strictObject({ kind: z.literal('guard-band'), r: z.number().min(0).max(3) }),
-  z.strictObject({ kind: z.literal('probability'), atLeast: z.number().min(0.5).max(0.9999) }),
+  z.strictObject({ kind: z.literal('simple') }).describe('Within the limits (ILAC-G8:09/2019, 4.2.1).'),
+  z
+    .strictObject({ kind: z.literal('iso-14253-1') })
+    .describe('Inside the limits by 1.65 standard uncertainties, the default of ISO 14253-1:2017.'),
+  z
+    .strictObject({
+      kind: z.literal('guard-band'),
+      r: z.number().min(0).max(3).describe('Width of the guard band in U; 1 is usual.'),
+    })
+    .describe('Inside the limits by r·U. With r = 1 the usual rule.'),
+  z
+    .strictObject({
+      kind: z.literal('probability'),
+      atLeast: z
+        .number()
+        .min(0.5)
+        .max(0.9999)
+        .describe('The probability that the true value lies within the limits.'),
+    })
+    .describe('Where the conformance probability is high enough (JCGM 106:2012, 8.3).'),
 ]);
 export type DecisionRule = z.infer<typeof decisionRuleSchema>;
 

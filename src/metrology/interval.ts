@@ -18,7 +18,7 @@ export function judgeInterval({ lower, upper }: Interval, window: Window): Judge
   const from = lower ?? 0;
   const to = upper ?? Math.max(2 * upperLimit, 2 * from);
   if (!(from >= 0 && from < to)) throw new RangeError(`the interval ${from} to ${to} holds nothing`);
-  const known = lower === null || upper === null ? (lower ?? upper ?? 0) : (from + to) / 2;
+  const value = lower === null || upper === null ? (lower ?? upper ?? 0) : (from + to) / 2;
   const inside = Math.max(0, Math.min(to, upperLimit) - Math.max(from, lowerLimit)) / (to - from);
   const proven =
     lower !== null && upper !== null && order(lower, acceptLower) >= 0 && order(upper, acceptUpper) <= 0;
@@ -27,9 +27,9 @@ export function judgeInterval({ lower, upper }: Interval, window: Window): Judge
   const middle = (acceptLower + acceptUpper) / 2;
   return {
     result: proven ? 'OK' : below || above ? 'NotOK' : 'NotDecidable',
-    side: proven ? 'inside' : lower === null || (upper !== null && known < middle) ? 'low' : 'high',
+    side: proven ? 'inside' : lower === null || (upper !== null && value < middle) ? 'low' : 'high',
     grade: proven ? 'pass' : below || above ? 'fail' : inside > 0.5 ? 'conditional-pass' : 'conditional-fail',
-    value: known,
+    value,
     expandedUncertainty:
       lower === null || upper === null ? expandedAtUpper : (to - from) / 2 + expandedAtUpper,
     conformanceProbability: inside,

@@ -13,28 +13,31 @@ export type Grade = z.infer<typeof gradeSchema>;
  * Torque in N·m, gap in mm. The guard band is r·U at each limit, U being the expanded uncertainty there (k = 2).
  */
 export const windowSchema = z.strictObject({
-  unit: z.enum(['N.m', 'mm']),
-  lowerLimit: z.number(),
-  upperLimit: z.number(),
-  guardBandFactor: z.number().nonnegative(),
-  expandedAtLower: z.number().positive(),
-  expandedAtUpper: z.number().positive(),
-  acceptLower: z.number(),
-  acceptUpper: z.number(),
-  /** False when the guard bands meet: then no reading of this instrument can prove conformity. */
-  decidable: z.boolean(),
+  unit: z.enum(['N.m', 'mm']).describe('Torque in N·m, gap in mm.'),
+  lowerLimit: z.number().describe('Lower limit of the specification.'),
+  upperLimit: z.number().describe('Upper limit of the specification.'),
+  guardBandFactor: z.number().nonnegative().describe('Width of the guard band as a share of U.'),
+  expandedAtLower: z.number().positive().describe('U of a reading at the lower limit.'),
+  expandedAtUpper: z.number().positive().describe('U of a reading at the upper limit.'),
+  acceptLower: z.number().describe('A reading from here on proves the lower limit.'),
+  acceptUpper: z.number().describe('A reading up to here proves the upper limit.'),
+  decidable: z
+    .boolean()
+    .describe('False where the guard bands meet: no reading of this instrument can prove conformity.'),
 });
 export type Window = z.infer<typeof windowSchema>;
 
 /** One reading held against a {@link Window}; `value` and `expandedUncertainty` in the window's unit. */
 export const judgementSchema = z.strictObject({
-  result: evaluationSchema,
-  /** Which side of the acceptance zone the reading lies on. */
-  side: z.enum(['inside', 'low', 'high']),
-  grade: gradeSchema,
-  value: z.number(),
-  expandedUncertainty: z.number().positive(),
-  /** Probability that the true value lies within the limits (JCGM 106, 7.2), both tails counted. */
-  conformanceProbability: z.number().min(0).max(1),
+  result: evaluationSchema.describe('The verdict, in the words of OPC 40001-101.'),
+  side: z.enum(['inside', 'low', 'high']).describe('On which side of the acceptance zone the reading lies.'),
+  grade: gradeSchema.describe('The grade of ILAC-G8:09/2019.'),
+  value: z.number().describe('The value that was judged, at the plug.'),
+  expandedUncertainty: z.number().positive().describe('U of this value.'),
+  conformanceProbability: z
+    .number()
+    .min(0)
+    .max(1)
+    .describe('The probability that the true value lies within the limits (JCGM 106, 7.2).'),
 });
 export type Judgement = z.infer<typeof judgementSchema>;

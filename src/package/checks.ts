@@ -16,11 +16,11 @@ import {
   type PackageIndex,
   type PackageProofs,
 } from './format.ts';
-import { lastWithoutGap, questionedIn, saidOf } from './station-entries.ts';
+import { impactsStated, lastWithoutGap, questionedIn } from './station-entries.ts';
 
 /** The files as they lie there against the index. Everything that is not as it was is named, up to some. */
-export function checkFiles(index: PackageIndex, found: readonly PackageFile[]): Check {
-  const there = new Map(found.map((file) => [file.path, file]));
+export function checkFiles(index: PackageIndex, present: readonly PackageFile[]): Check {
+  const there = new Map(present.map((file) => [file.path, file]));
   const listed = new Set(index.files.map(({ path }) => path));
   const missing = index.files.filter(({ path }) => !there.has(path)).map(({ path }) => `${path} is missing`);
   const changed = index.files
@@ -29,7 +29,7 @@ export function checkFiles(index: PackageIndex, found: readonly PackageFile[]): 
       return file !== undefined && (file.sha256 !== sha256 || file.bytes !== bytes);
     })
     .map(({ path }) => `${path} was changed`);
-  const added = found.filter(({ path }) => !listed.has(path)).map(({ path }) => `${path} was added`);
+  const added = present.filter(({ path }) => !listed.has(path)).map(({ path }) => `${path} was added`);
   const faults = [...missing, ...changed, ...added];
   if (faults.length === 0) return passed('files', `All ${index.files.length} files are there, and no other.`);
   const more = faults.length > SHOWN ? `; and ${faults.length - SHOWN} more` : '';
@@ -178,7 +178,7 @@ export function checkImpacts({ jobs }: PackageIndex, entries: readonly StationEn
   const name = 'impacts';
   const questioned = questionedIn(entries, new Set(jobs.map(({ job }) => job)));
   const astray = jobs.find(
-    ({ job, impacts }) => canonical(impacts) !== canonical(saidOf(questioned.get(job))),
+    ({ job, impacts }) => canonical(impacts) !== canonical(impactsStated(questioned.get(job))),
   );
   if (astray !== undefined)
     return failed(name, `The index does not say of job ${astray.job} what the station's own entries say.`);

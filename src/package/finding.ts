@@ -1,57 +1,57 @@
-import { readFileSync, statSync } from 'node:fs';
+/** What came out for one record among many: little enough to be handed from thread to thread. */
 import { z } from 'zod';
-import { MAX_RECORD_BYTES } from '../cli/verify-limit.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import { JUDGED_AGAIN } from '../evidence/judged-again.ts';
 import type { TrustList } from '../evidence/trust.ts';
+import { VERDICTS } from '../evidence/verdict.ts';
 import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
 
 const findingSchema = z.strictObject({
   file: z.string(),
-  verdict: z.enum(['authentic', 'incomplete', 'rejected', 'unreadable', 'untrusted', 'other-rules']),
+  verdict: z.enum(VERDICTS),
   /** The first check that failed, or why it was not judged again, in words. */
   fault: z.string().nullable(),
   /** Names of all checks that failed. */
   failed: z.array(z.string()),
-  /** What the record says of itself; null where it cannot be read. */
-  says: z.strictObject({ job: z.string(), checkpoint: z.string(), simulated: z.boolean() }).nullable(),
+  /** What the record states of itself; null where it cannot be read. */
+  stated: z.strictObject({ job: z.string(), checkpoint: z.string(), simulated: z.boolean() }).nullable(),
 });
-/** What came out for one file. */
 export type Finding = z.infer<typeof findingSchema>;
 export const findingsSchema = z.array(findingSchema);
 
-/** Checks one record file; one that cannot be read is a finding as well. */
-export function findingOf(file: string, trust: TrustList): Finding {
-  try {
-    const found = statSync(file);
-    // A pipe or a device has no end.
-    if (!found.isFile()) return unreadable(file, 'no plain file');
-    if (found.size > MAX_RECORD_BYTES) return unreadable(file, 'larger than any record');
-    const report = verifyRecord(readFileSync(file), trust, null, new Date().toISOString());
-    const fault =
-      report.checks.find(({ outcome }) => outcome === 'failed') ??
-      report.checks.find(({ name }) => report.verdict === 'other-rules' && name === JUDGED_AGAIN);
-    const { record } = report;
-    return {
-      file,
-      verdict: report.verdict,
-      fault: fault === undefined ? null : `${fault.name}: ${fault.detail}`,
-      failed: failedIn(report),
-      says: record && {
-        job: record.job,
-        checkpoint: record.log.checkpoint,
-        simulated: record.summary.simulated,
-      },
-    };
-  } catch (cause) {
-    return unreadable(file, cause instanceof Error ? cause.message : 'cannot be read');
-  }
+/** Verifies the bytes of one record file; `readAt` is the reader's clock (ISO). */
+export function findingOf(file: string, bytes: Uint8Array, trust: TrustList, readAt: string): Finding {
+  const report = verifyRecord(bytes, trust, null, readAt);
+  const fault =
+    report.checks.find(({ outcome }) => outcome === 'failed') ??
+    report.checks.find(({ name }) => report.verdict === 'other-rules' && name === JUDGED_AGAIN);
+  const { record } = report;
+  return {
+    file,
+    verdict: report.verdict,
+    fault: fault === undefined ? null : `${fault.name}: ${fault.detail}`,
+    failed: failedIn(report),
+    stated: record && {
+      job: record.job,
+      checkpoint: record.log.checkpoint,
+      simulated: record.summary.simulated,
+    },
+  };
 }
+
+/** A file whose bytes nobody could read. */
+export const unreadable = (file: string, fault: string): Finding => ({
+  file,
+  verdict: 'unreadable',
+  fault,
+  failed: [],
+  stated: null,
+});
 
 const failedIn = ({ checks }: VerificationReport) =>
   checks.filter(({ outcome }) => outcome === 'failed').map(({ name }) => name);
 
-/** That a job was not finished, or that its reader does not know the signer, is no fault of a record: it is what it says. */
+/** That a job was not finished, or that its reader does not know the signer, is no fault of a record: it is what it states. */
 const isNoFault = (name: string) => name === COMPLETENESS || name === 'signer';
 
 /** Whether the record is what the station sealed. */
@@ -64,16 +64,8 @@ export const isSoundReport = (report: VerificationReport): boolean =>
 
 /** Empty where all of it was real. */
 export function simulatedText(findings: readonly Finding[]): string {
-  const count = findings.filter(({ says }) => says?.simulated === true).length;
+  const count = findings.filter(({ stated }) => stated?.simulated === true).length;
   return count === 0
     ? ''
     : `SIMULATED: ${count} of ${findings.length} jobs; of these nothing is proven about any engine.`;
 }
-
-const unreadable = (file: string, fault: string): Finding => ({
-  file,
-  verdict: 'unreadable',
-  fault,
-  failed: [],
-  says: null,
-});

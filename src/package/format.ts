@@ -5,10 +5,11 @@
 import type { KeyObject } from 'node:crypto';
 import { z } from 'zod';
 import { fromBase64url, toBase64url } from '../evidence/base64url.ts';
-import { canonicalBytes } from '../evidence/canonical.ts';
+import { canonicalBytes, type JsonValue } from '../evidence/canonical.ts';
+import { disclosuresOf, isStationEntry, readEntries, signedEntry } from '../evidence/entry.ts';
 import { importPublicKey, type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from '../evidence/jwk.ts';
 import { signatureHolds, signatureOf } from '../evidence/jws.ts';
-import { stationEntrySchema } from '../evidence/log.ts';
+import { type StationEntry, stationEntrySchema } from '../evidence/log.ts';
 import { impactDecisionSchema } from '../evidence/station-event.ts';
 import { parseCanonicalJson, parseStrictJson } from '../evidence/strict-json.ts';
 import { workOrderSchema } from '../job/order.ts';
@@ -30,6 +31,10 @@ export const PACKAGE_FILES = {
   impacts: 'impacts',
 } as const;
 
+/** Where the files of a job lie. */
+export const recordPath = (job: string) => `${PACKAGE_FILES.records}/${job}.record.json`;
+export const paperPath = (job: string) => `${PACKAGE_FILES.papers}/${job}.pdf`;
+
 /** Names the form, and its edition. */
 export const PACKAGE_FORM = 'plugmark/package/2';
 const PACKAGE_TYPE = 'plugmark-package+json';
@@ -39,60 +44,73 @@ const path = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,79}(?:\/[A-Za-z0-9][
 const digest = z.string().regex(/^[0-9a-f]{64}$/);
 const text = z.string().max(200);
 
-const packageFileSchema = z.strictObject({ path, bytes: z.int().nonnegative(), sha256: digest });
+const packageFileSchema = z.strictObject({
+  path: path.describe('The file, seen from the folder of the package.'),
+  bytes: z.int().nonnegative().describe('Its size.'),
+  sha256: digest.describe('Its SHA-256.'),
+});
 export type PackageFile = z.infer<typeof packageFileSchema>;
 export const packageFilesSchema = z.array(packageFileSchema);
 
 const packageJobSchema = z.strictObject({
-  job: workOrderSchema.shape.job,
-  record: path,
-  /** The record as pages for people; null where the package was made without. */
-  paper: path.nullable(),
-  /** Impact assessments that found some of its proofs doubtful or out, later. */
+  job: workOrderSchema.shape.job.describe('Number of the job.'),
+  record: path.describe('File of its record.'),
+  paper: path.nullable().describe('File of its PDF; null where the package was made without.'),
   impacts: z
     .array(
       z.strictObject({
-        assessment: text,
-        sort: z.enum(['doubtful', 'out']),
-        decided: impactDecisionSchema.nullable(),
+        assessment: text.describe('Number of the impact assessment.'),
+        sort: z.enum(['doubtful', 'out']).describe('Too near a limit to tell, or beyond it.'),
+        decided: impactDecisionSchema.nullable().describe('What was decided; null where nothing was.'),
       }),
     )
-    .max(1000),
+    .max(1000)
+    .describe('Later impact assessments that put some of its proofs in question.'),
 });
 export type PackageJob = z.infer<typeof packageJobSchema>;
 
-const indexSchema = z.strictObject({
+export const packageIndexSchema = z.strictObject({
   form: z.literal(PACKAGE_FORM),
-  program: text,
-  station: z.string().min(1).max(80),
-  at: z.iso.datetime({ precision: 3 }),
-  /** What it was made for, in words: an audit, or the claim of a dispute. */
-  purpose: text,
-  /** By what its jobs were chosen; empty for all of the station. */
-  asked: z.record(z.string().max(20), text),
-  /** Jobs that were asked for and of which there is no record, with the reason. */
-  leftOut: z.array(z.strictObject({ job: z.string().max(40), because: text })).max(200_000),
-  /** A job for each record, in order of the records' paths. */
-  jobs: z.array(packageJobSchema).max(200_000),
-  /** All files but the index and its signature, in order of their paths. */
-  files: z.array(packageFileSchema).max(500_000),
+  program: text.describe('The program that made it.'),
+  station: z.string().min(1).max(80).describe('Name of the station.'),
+  at: z.iso.datetime({ precision: 3 }).describe('When it was made.'),
+  purpose: text.describe('What it was made for: an audit, or the claim of a dispute.'),
+  asked: z
+    .record(z.string().max(20), text)
+    .describe('By what its jobs were chosen; empty for all of the station.'),
+  leftOut: z
+    .array(z.strictObject({ job: z.string().max(40).describe('The job.'), because: text.describe('Why.') }))
+    .max(200_000)
+    .describe('Jobs that were asked for and of which there is no record.'),
+  jobs: z.array(packageJobSchema).max(200_000).describe("The jobs, in order of their records' paths."),
+  files: z
+    .array(packageFileSchema)
+    .max(500_000)
+    .describe('All files but the index and its signature, in order of their paths.'),
 });
-export type PackageIndex = z.infer<typeof indexSchema>;
+export type PackageIndex = z.infer<typeof packageIndexSchema>;
 
 const hash = z.base64().length(44);
-const proofsSchema = z.strictObject({
-  /** What proves that the package's checkpoint stands for a log that begins as an older one has it (RFC 9162, 2.1.4). */
+export const packageProofsSchema = z.strictObject({
   consistency: z
-    .array(z.strictObject({ from: z.int().nonnegative(), path: z.array(hash).max(64) }))
-    .max(100_000),
-  /** What proves that the entries of the station stand in that log. */
-  station: z.array(hash).max(100_000),
+    .array(
+      z.strictObject({
+        from: z.int().nonnegative().describe('Size of the older log.'),
+        path: z.array(hash).max(64).describe('The hashes of the proof, base64.'),
+      }),
+    )
+    .max(100_000)
+    .describe('What proves that the log begins as an older checkpoint has it (RFC 9162, 2.1.4).'),
+  station: z
+    .array(hash)
+    .max(100_000)
+    .describe("The hashes that prove that the station's entries stand in the log, base64."),
 });
-export type PackageProofs = z.infer<typeof proofsSchema>;
+export type PackageProofs = z.infer<typeof packageProofsSchema>;
 
 /** The bytes of an index. */
 export function indexBytes(index: Omit<PackageIndex, 'form'>): Buffer {
-  return canonicalBytes(indexSchema.parse({ form: PACKAGE_FORM, ...index }));
+  return canonicalBytes(packageIndexSchema.parse({ form: PACKAGE_FORM, ...index }));
 }
 
 /** A detached JWS (RFC 7515, appendix F) over the bytes of the index. */
@@ -104,11 +122,11 @@ export function signIndex(bytes: Uint8Array, key: KeyObject): string {
   return `${header}..${signatureOf(header, toBase64url(bytes), key)}\n`;
 }
 
-const headerSchema = z.strictObject({
-  alg: z.literal('Ed25519'),
+export const packageHeaderSchema = z.strictObject({
+  alg: z.literal('Ed25519').describe('Two names of the same algorithm (RFC 8037, RFC 9864).'),
   typ: z.literal(PACKAGE_TYPE),
-  kid: z.string(),
-  jwk: publicJwkSchema,
+  kid: z.string().describe('Thumbprint of the key (RFC 7638).'),
+  jwk: publicJwkSchema.describe('The key that signed.'),
 });
 
 /** The key that signed these bytes; null where the signature does not hold. Whom to trust is another matter. */
@@ -116,7 +134,7 @@ export function indexSigner(bytes: Uint8Array, signature: string): PublicJwk | n
   const [head = '', payload, mark = '', ...more] = signature.trimEnd().split('.');
   const raw = fromBase64url(head);
   const json = raw === null ? null : parseStrictJson(raw, 'signature');
-  const header = headerSchema.safeParse(json?.ok === true ? json.value : null);
+  const header = packageHeaderSchema.safeParse(json?.ok === true ? json.value : null);
   if (payload !== '' || more.length > 0 || !header.success) return null;
   const { kid, jwk } = header.data;
   if (kid !== thumbprint(jwk)) return null;
@@ -124,7 +142,13 @@ export function indexSigner(bytes: Uint8Array, signature: string): PublicJwk | n
   return signatureHolds(input, mark, importPublicKey(jwk)) ? jwk : null;
 }
 
-const stationSchema = z.array(stationEntrySchema).min(1).max(200_000);
+export const packageStationSchema = z.strictObject({
+  disclosures: z
+    .array(z.string())
+    .max(200_000)
+    .describe('The personal texts that travel with them (RFC 9901).'),
+  entries: z.array(stationEntrySchema).min(1).max(200_000).describe('The entries, in the order of the log.'),
+});
 
 const NEXT = 'Ask for the package again.';
 
@@ -139,7 +163,7 @@ const read =
 
 /** Problems: those of `parseCanonicalJson`, and `package-form`. */
 export function readIndex(bytes: Uint8Array): Result<PackageIndex> {
-  const index = read(indexSchema, PACKAGE_FILES.index)(bytes);
+  const index = read(packageIndexSchema, PACKAGE_FILES.index)(bytes);
   const fault = index.ok ? indexFault(index.value) : null;
   if (fault === null) return index;
   return err({ code: 'package-form', where: PACKAGE_FILES.index, message: fault, next: NEXT });
@@ -165,5 +189,31 @@ function indexFault({ files, jobs }: PackageIndex): string | null {
   return stray === undefined ? null : `no job names the file ${stray.path}`;
 }
 
-export const readProofs = read(proofsSchema, PACKAGE_FILES.proofs);
-export const readStationEntries = read(stationSchema, PACKAGE_FILES.station);
+export const readProofs = read(packageProofsSchema, PACKAGE_FILES.proofs);
+
+/** The file of the station's own entries. */
+export function stationFile(entries: readonly StationEntry[]): Buffer {
+  return canonicalBytes({ disclosures: entries.flatMap(disclosuresOf), entries: entries.map(signedEntry) });
+}
+
+const stationFileSchema = z.strictObject({
+  disclosures: z.array(z.string()),
+  entries: z.array(z.custom<JsonValue>()),
+});
+
+/** Reads it back. Problems: those of `parseCanonicalJson`, `package-form`, `disclosure`, `entry-form`. */
+export function readStationFile(bytes: Uint8Array): Result<readonly StationEntry[]> {
+  const file = read(stationFileSchema, PACKAGE_FILES.station)(bytes);
+  if (!file.ok) return file;
+  const entries = readEntries(file.value.entries, file.value.disclosures, PACKAGE_FILES.station);
+  if (!entries.ok) return entries;
+  const own = entries.value.filter(isStationEntry);
+  return own.length > 0 && own.length === entries.value.length
+    ? ok(own)
+    : err({
+        code: 'package-form',
+        where: PACKAGE_FILES.station,
+        message: "expected the station's own entries alone",
+        next: NEXT,
+      });
+}

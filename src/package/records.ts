@@ -1,15 +1,16 @@
-/** The records of a package, each by itself, on all cores; nothing of them is kept but what each says of itself. */
-import { join, relative } from 'node:path';
-import { counted } from '../cli/evidence/package-text.ts';
-import { isPlain } from '../cli/evidence/readers-trust.ts';
-import { spread } from '../cli/evidence/verify-folder.ts';
-import { progress } from '../cli/terminal/progress.ts';
+/** The records of a package, each by itself; nothing of them is kept but what each states of itself. */
 import { type Check, failed, passed } from '../evidence/check.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
-import type { TrustList } from '../evidence/trust.ts';
 import { type Finding, isSound, simulatedText } from './finding.ts';
+import type { NewProgress } from './folder.ts';
 import type { PackageIndex } from './format.ts';
+
+/** Verifies the records at these paths of the package, in any order, and gives what came out as it comes. */
+export type VerifyRecords = (
+  paths: readonly string[],
+  take: (findings: readonly Finding[]) => void,
+) => Promise<void>;
 
 export interface Records {
   readonly check: Check;
@@ -22,66 +23,61 @@ export interface Records {
   readonly checkpoints: readonly { readonly path: string; readonly checkpoint: SignedCheckpoint | null }[];
 }
 
-/** Those that are missing are named elsewhere. */
-export async function recordsIn(folder: string, index: PackageIndex, trust: TrustList): Promise<Records> {
-  const jobs = new Map<string, string>();
-  for (const { job, record } of index.jobs)
-    if (await isPlain(join(folder, record))) jobs.set(join(folder, record), job);
+/** `plain`: the plain files that are there. Records that are missing are named elsewhere. */
+export async function recordsIn(
+  index: PackageIndex,
+  plain: ReadonlySet<string>,
+  { verifyRecords, progress }: { readonly verifyRecords: VerifyRecords; readonly progress: NewProgress },
+): Promise<Records> {
+  const paths = index.jobs.map(({ record }) => record).filter((path) => plain.has(path));
   const findings: Finding[] = [];
-  const bar = progress('records', jobs.size);
-  await spread([...jobs.keys()], trust, (some) => {
+  const bar = progress('records', paths.length);
+  await verifyRecords(paths, (some) => {
     findings.push(...some);
     bar.at(findings.length);
   });
   bar.end();
   findings.sort((a, b) => (a.file < b.file ? -1 : 1));
-  const inside = (file: string) => relative(folder, file);
-  const checkpoints = findings.map(({ file, says }) => {
-    const note = says === null ? null : readCheckpoint(says.checkpoint, file);
-    return { path: inside(file), checkpoint: note?.ok === true ? note.value : null };
+  const checkpoints = findings.map(({ file, stated }) => {
+    const note = stated === null ? null : readCheckpoint(stated.checkpoint, file);
+    return { path: file, checkpoint: note?.ok === true ? note.value : null };
   });
   return {
-    check: checkRecords(index, findings, jobs, inside),
+    check: checkRecords(index, findings),
     simulated: simulatedText(findings),
     otherRules: findings.some(({ verdict }) => verdict === 'other-rules'),
-    untrusted: untrustedIn(findings, inside),
+    untrusted: untrustedIn(findings),
     checkpoints,
   };
 }
 
 const SHOWN = 5;
 
-type Inside = (file: string) => string;
-
-function checkRecords(
-  index: PackageIndex,
-  findings: readonly Finding[],
-  jobs: ReadonlyMap<string, string>,
-  inside: Inside,
-): Check {
+function checkRecords(index: PackageIndex, findings: readonly Finding[]): Check {
   const bad = findings.filter((finding) => !isSound(finding));
   if (findings.length < index.jobs.length)
     return failed('records', `${findings.length} of ${index.jobs.length} that the index names are there.`);
   const [first] = bad;
   if (first !== undefined) {
-    const others = bad.slice(1, 1 + SHOWN).map(({ file }) => inside(file));
+    const others = bad.slice(1, 1 + SHOWN).map(({ file }) => file);
     const also =
       others.length === 0 ? '' : `; also ${others.join(', ')}${bad.length > 1 + SHOWN ? ' and more' : ''}`;
     return failed(
       'records',
-      `${bad.length} of ${findings.length} do not hold; ${inside(first.file)}: ${first.fault ?? 'no reason known'}${also}`,
+      `${bad.length} of ${findings.length} do not hold; ${first.file}: ${first.fault ?? 'no reason known'}${also}`,
     );
   }
-  const astray = findings.find(({ file, says }) => says?.job !== jobs.get(file));
+  const jobs = new Map(index.jobs.map(({ job, record }) => [record, job]));
+  const astray = findings.find(({ file, stated }) => stated?.job !== jobs.get(file));
   if (astray !== undefined)
     return failed(
       'records',
-      `${inside(astray.file)} is of job ${astray.says?.job}, not of the one that the index says.`,
+      `${astray.file} is of job ${astray.stated?.job}, not of the one that the index says.`,
     );
   const unfinished = findings.filter(({ failed: names }) => names.includes(COMPLETENESS));
-  const which = unfinished.slice(0, SHOWN).map(({ says }) => says?.job);
+  const which = unfinished.slice(0, SHOWN).map(({ stated }) => stated?.job);
   const more = unfinished.length > SHOWN ? ` and ${unfinished.length - SHOWN} more` : '';
-  const said =
+  const finished =
     unfinished.length === 0
       ? 'each complete'
       : `${unfinished.length} of a job that was not completed or is void (${which.join(', ')}${more})`;
@@ -93,16 +89,16 @@ function checkRecords(
   const simulated = simulatedText(findings);
   return passed(
     'records',
-    `${counted(findings.length, 'record')}, ${again}; ${said}.${simulated === '' ? '' : ` ${simulated}`}`,
+    `${findings.length} record${findings.length === 1 ? '' : 's'}, ${again}; ${finished}.${simulated === '' ? '' : ` ${simulated}`}`,
   );
 }
 
-function untrustedIn(findings: readonly Finding[], inside: Inside): Check | null {
+function untrustedIn(findings: readonly Finding[]): Check | null {
   const untrusted = findings.filter(({ failed: names }) => names.includes('signer'));
   const [first] = untrusted;
   if (first === undefined) return null;
   return failed(
     'signer',
-    `${untrusted.length} records are signed by a key that is not trusted; ${inside(first.file)}: ${first.fault ?? 'no reason known'}`,
+    `${untrusted.length} records are signed by a key that is not trusted; ${first.file}: ${first.fault ?? 'no reason known'}`,
   );
 }

@@ -1,55 +1,40 @@
-import { join } from 'node:path';
-import { MAX_RECORD_BYTES } from '../cli/verify-limit.ts';
-import { canonicalBytes } from '../evidence/canonical.ts';
 import { readCheckpoint } from '../evidence/checkpoint.ts';
+import { entryHash } from '../evidence/entry.ts';
 import { checkSignatures } from '../evidence/jws.ts';
 import { heldAgainst, type LogNow } from '../evidence/kept-checkpoints.ts';
 import type { LogEntry } from '../evidence/log.ts';
 import { openRecord } from '../evidence/record.ts';
 import type { StationState } from '../evidence/station.ts';
-import { readBytes } from '../files/input.ts';
+import type { OneByOne } from './folder.ts';
 
-/** Where a record may lie from before, and what it has to fit. */
-export interface Before {
-  readonly folder: string;
+/** What a record that was sealed before has to fit. */
+interface Fit {
   readonly station: StationState;
   readonly log: LogNow;
+  readonly job: string;
+  readonly entries: readonly LogEntry[];
 }
 
-/**
- * The record that was sealed when the job was closed, the one that was countersigned before the one that was not; null
- * where there is none in the station's folder, or where the job went on after it.
- */
-export async function sealedBefore(
-  before: Before,
-  job: string,
-  entries: readonly LogEntry[],
-): Promise<Sealed | null> {
-  for (const end of ['countersigned.record.json', 'record.json']) {
-    const sealed = await sealedIn(join(before.folder, `${job}.${end}`), before, job, entries);
-    if (sealed !== null) return sealed;
-  }
-  return null;
-}
-
+/** A record from before, and the size that the log had when it was sealed. */
 interface Sealed {
   readonly bytes: Uint8Array;
   readonly size: number;
 }
 
-async function sealedIn(
-  file: string,
-  { station, log }: Before,
-  job: string,
-  entries: readonly LogEntry[],
-): Promise<Sealed | null> {
-  const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES).catch(() => null);
-  if (bytes === null) return null;
+/** The first that this station sealed of this job as it is now, and that nobody touched; null where none is. */
+export async function sealedBefore(records: OneByOne<Uint8Array>, fit: Fit): Promise<Sealed | null> {
+  for await (const bytes of records) {
+    const size = sealedSize(bytes, fit);
+    if (size !== null) return { bytes, size };
+  }
+  return null;
+}
+
+function sealedSize(bytes: Uint8Array, { station, log, job, entries }: Fit): number | null {
   const opened = openRecord(bytes);
   if (!opened.ok) return null;
   const { record, jws, payload } = opened.value;
-  if (record.job !== job || !canonicalBytes(record.entries).equals(canonicalBytes(entries))) return null;
-  // Whatever lies there under that name: only what this station sealed, untouched, goes into a package.
+  if (record.job !== job || !sameEntries(record.entries, entries)) return null;
   const reports = checkSignatures(jws, payload);
   const own = new Set(station.keys.map(({ kid }) => kid));
   const stations = reports.flatMap(({ signer }) => (signer?.role === 'station' ? [signer.kid] : []));
@@ -57,5 +42,10 @@ async function sealedIn(
   const sound = ours && reports.every(({ fault }) => fault === null);
   const note = readCheckpoint(record.log.checkpoint, job);
   if (!sound || !note.ok) return null;
-  return heldAgainst(log, [note.value])[0]?.kind === 'extends' ? { bytes, size: note.value.size } : null;
+  return heldAgainst(log, [note.value])[0]?.kind === 'extends' ? note.value.size : null;
 }
+
+/** Signed alike; what of their texts is still disclosed may differ. */
+const sameEntries = (some: readonly LogEntry[], others: readonly LogEntry[]): boolean =>
+  some.length === others.length &&
+  some.every((entry, i) => others[i] !== undefined && entryHash(entry).equals(entryHash(others[i])));

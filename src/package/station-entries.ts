@@ -75,8 +75,8 @@ export function questionedIn(
   return all;
 }
 
-/** The same as an index says it. */
-export const saidOf = (questioned: readonly Questioned[] = []): PackageJob['impacts'] =>
+/** The same as an index states it. */
+export const impactsStated = (questioned: readonly Questioned[] = []): PackageJob['impacts'] =>
   questioned.map(({ impact, item }) => ({
     assessment: impact.assessment,
     sort: item.sort,

@@ -29,8 +29,8 @@ export function gapLimitsOf(specification: Specification, plug: Plug): Result<Ga
     return err({
       code: 'gap-missing',
       where: 'specification.gap',
-      message: 'there is no gap to measure against',
-      next: 'Give the gap as printed, for example 0.7-0.8 mm, or say in gapRules.check that it is not to be measured.',
+      message: 'the specification has no gap',
+      next: 'Give the gap as printed, for example 0.7-0.8 mm, or set gapRules.check so that it is not measured.',
     });
   }
   const range = parseLengthRange(gap);
@@ -65,7 +65,7 @@ export function wiresOf({ gapRules }: Specification): Result<Wires> {
     return err({
       code: 'wires-missing',
       where,
-      message: 'the gap is to be checked by wire, but no wires are named',
+      message: 'the gap is checked by wire, but no wires are given',
       next: 'Give the wires, for example {"go": "0.72 mm", "noGo": "0.78 mm", "within": "0.003 mm"}.',
     });
   const go = lengthIn(wires.go, 'wires.go');
@@ -79,7 +79,7 @@ export function wiresOf({ gapRules }: Specification): Result<Wires> {
   return err({
     code: 'range-reversed',
     where,
-    message: 'the wire that must pass is not thinner than the one that must not',
+    message: 'the go wire is not thinner than the no-go wire',
     next: 'Give the thinner wire as go.',
   });
 }
@@ -117,16 +117,16 @@ export function adjustingOf({ gapRules }: Specification, plug: Plug): Result<Adj
   if (!most.ok) return most;
   const bendMostMm = most.value ?? BEND_MOST_MM;
   const rule = gapRules?.adjustable;
-  const say = (allowed: boolean, because: string) => ok({ allowed, because, bendMostMm });
-  if (rule === 'no') return say(false, 'the specification does not allow adjusting');
+  const outcome = (allowed: boolean, because: string) => ok({ allowed, because, bendMostMm });
+  if (rule === 'no') return outcome(false, 'the specification does not allow adjusting');
   if (rule === 'new-only' && plug.condition === 'used')
-    return say(false, 'the specification does not allow adjusting a used plug');
-  if (rule !== undefined) return say(true, 'the specification allows adjusting');
+    return outcome(false, 'the specification does not allow adjusting a used plug');
+  if (rule !== undefined) return outcome(true, 'the specification allows adjusting');
   if (plug.tip !== undefined && plug.tip !== 'nickel')
-    return say(false, `${plug.tip} tips are not adjusted unless the specification allows it`);
+    return outcome(false, `${plug.tip} tips are not adjusted unless the specification allows it`);
   if ((plug.groundElectrodes ?? 1) > 1)
-    return say(false, 'several ground electrodes are not adjusted unless the specification allows it');
-  return say(true, 'the ground electrode may be bent at its base');
+    return outcome(false, 'several ground electrodes are not adjusted unless the specification allows it');
+  return outcome(true, 'the ground electrode may be bent at its base');
 }
 
 /** One reading of the gap of a plug, and whether it proved the gap. */
@@ -183,7 +183,7 @@ function afterReading({ valueMm, proven }: GapInspected, bentMm: number, rules: 
   if (compare(bentMm + wish, bendMostMm) > 0)
     return {
       do: 'replace',
-      because: `it would have to be bent by ${(bentMm + wish).toFixed(2)} mm; the limit is ${most}`,
+      because: `it needs a bend of ${(bentMm + wish).toFixed(2)} mm; the limit is ${most}`,
     };
   return {
     do: 'regap',

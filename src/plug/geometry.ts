@@ -15,14 +15,20 @@ const millimetres = z.number().positive().max(2000);
 /** The adapter of a job. `within`: how far each measure may be off; a straight extension needs no entry at all. */
 export const adapterSchema = z
   .strictObject({
-    armMm: millimetres,
-    offsetMm: millimetres,
-    angleDeg: z.number().min(0).max(180),
-    within: z.strictObject({
-      armMm: millimetres,
-      offsetMm: millimetres,
-      angleDeg: z.number().positive().max(45),
-    }),
+    armMm: millimetres.describe('From the centre of the drive to the centre of the hand.'),
+    offsetMm: millimetres.describe('From the centre of the drive to the centre of the plug.'),
+    angleDeg: z
+      .number()
+      .min(0)
+      .max(180)
+      .describe('0 in line with the wrench, 90 square to it, 180 folded back.'),
+    within: z
+      .strictObject({
+        armMm: millimetres.describe('Of the arm.'),
+        offsetMm: millimetres.describe('Of the offset.'),
+        angleDeg: z.number().positive().max(45).describe('Of the angle.'),
+      })
+      .describe('How far each of the three may be off.'),
   })
   .refine(({ armMm, offsetMm, angleDeg }) => armMm + offsetMm * Math.cos((angleDeg * Math.PI) / 180) > 0, {
     path: ['offsetMm'],

@@ -46,7 +46,7 @@ export function implausible(
     code: 'figure-implausible',
     where: 'specification.torque',
     message: `${torque} on ${fit.thread}? ${tablesSay(table, fit)}`,
-    next: 'Check figure and unit; if the source does say so, name who checked it in specification.checkedBy.',
+    next: 'Check figure and unit. If the source gives it, name who checked it in specification.checkedBy.',
   };
 }
 

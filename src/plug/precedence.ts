@@ -24,7 +24,7 @@ export function outranked({ source, also = [] }: Specification): Problem | null 
   return {
     code: 'source-outranked',
     where: `specification.also[${at}].source.kind`,
-    message: `${SOURCE_WORDS[better.source.kind]} says ${better.torque} and goes before ${SOURCE_WORDS[source.kind]}`,
-    next: 'Work to the better source, and set the other one aside under "also".',
+    message: `${SOURCE_WORDS[better.source.kind]} says ${better.torque}, which takes precedence over ${SOURCE_WORDS[source.kind]}`,
+    next: 'Use the better source. Put the other one under "also".',
   };
 }

@@ -7,57 +7,82 @@ const name = z.string().min(1).max(80);
 export const threadConditionSchema = z.enum(['dry', 'oiled', 'anti-seize', 'factory-coated']);
 
 const sourceSchema = z.strictObject({
-  kind: z.enum(['engine-maker', 'plug-box', 'general-table', 'invented-example']),
-  title: z.string().min(1).max(200),
-  edition: z.string().max(80).exactOptional(),
-  date: z.iso.date().exactOptional(),
+  kind: z
+    .enum(['engine-maker', 'plug-box', 'general-table', 'invented-example'])
+    .describe('Who published it. The engine maker goes before the plug box, the box before a general table.'),
+  title: z.string().min(1).max(200).describe('Title of the document.'),
+  edition: z.string().max(80).exactOptional().describe('Its edition.'),
+  date: z.iso.date().exactOptional().describe('Its date.'),
 });
 export type Source = z.infer<typeof sourceSchema>;
 
 /** How the gap may be found and changed; a plug box or service information says so. */
 const gapRulesSchema = z.strictObject({
-  /** `gauge` (as when nothing is said): an electronic reading. `wire`: go/no-go. The rest leave no figure. */
-  check: z.enum(['gauge', 'wire', 'visual-only', 'not-permitted']).exactOptional(),
-  /** The two round wires: a plug is right when `go` passes and `noGo` does not. `within`: how far a wire may be off. */
-  wires: z.strictObject({ go: printed, noGo: printed, within: printed }).exactOptional(),
-  /** Widest gap at which a used plug may go on. */
-  serviceLimit: printed.exactOptional(),
-  adjustable: z.enum(['yes', 'new-only', 'no']).exactOptional(),
-  /** How far the ground electrode may be bent in all. */
-  bendMost: printed.exactOptional(),
+  check: z
+    .enum(['gauge', 'wire', 'visual-only', 'not-permitted'])
+    .exactOptional()
+    .describe(
+      'How the gap may be checked: an electronic `gauge` (unless given), go/no-go by `wire`, or no figure at all.',
+    ),
+  wires: z
+    .strictObject({
+      go: printed.describe('The wire that must pass, `"0.72 mm"`.'),
+      noGo: printed.describe('The wire that must not pass, `"0.78 mm"`.'),
+      within: printed.describe('How far a wire may be off, `"0.003 mm"`.'),
+    })
+    .exactOptional()
+    .describe('For `wire`: a plug is right when `go` passes and `noGo` does not.'),
+  serviceLimit: printed.exactOptional().describe('The widest gap at which a used plug may go on.'),
+  adjustable: z
+    .enum(['yes', 'new-only', 'no'])
+    .exactOptional()
+    .describe('Whether the gap may be set; `new-only`: on new plugs alone.'),
+  bendMost: printed
+    .exactOptional()
+    .describe('How far the ground electrode may be bent in all; 0.2 mm unless given.'),
 });
 
 /** What other sources say of the same plug in the same engine; it is set aside, and shown. */
 const otherSourceSchema = z.strictObject({
-  torque: printed,
-  threads: threadConditionSchema,
-  source: sourceSchema,
+  torque: printed.describe('The torque as that source prints it.'),
+  threads: threadConditionSchema.describe('The condition of the threads that it assumes.'),
+  source: sourceSchema.describe('The source.'),
 });
 
 export const specificationSchema = z.strictObject({
-  /** `25-30 N·m`, `18 Nm ±10 %`, `15-22 lbf·ft`; or an angle, `1/2-2/3 turn`, which no torque wrench can prove. */
-  torque: printed,
-  /** Two-step: tighten to this, loosen, then tighten to `torque`. */
-  tightenFirst: printed.exactOptional(),
-  /** Angle advised from first contact of the seat; shown, not judged. */
-  angle: printed.exactOptional(),
-  /** `0.7-0.8 mm`, `0.028-0.031 in`; left out only where the gap is not to be measured. */
-  gap: printed.exactOptional(),
-  gapRules: gapRulesSchema.exactOptional(),
-  /** The condition of the threads that the torque figure assumes. */
-  threads: threadConditionSchema,
-  /** The shop's own rule for lubricated threads; on the record with who set it. */
+  torque: printed.describe(
+    `As printed: \`"25-30 N·m"\`, \`"18 Nm ±10 %"\`, \`"15-22 lbf·ft"\`. Of a printed pair the first unit, which is the source's own. An angle alone is refused: no torque wrench can prove one.`,
+  ),
+  tightenFirst: printed
+    .exactOptional()
+    .describe('For two steps: tighten to this, loosen, then tighten to `torque`.'),
+  angle: printed.exactOptional().describe('Angle advised from contact, `"1/2-2/3 turn"`. Shown, not judged.'),
+  gap: printed
+    .exactOptional()
+    .describe('As printed: `"0.7-0.8 mm"`, `"0.028-0.031 in"`. Left out only where the gap is not measured.'),
+  gapRules: gapRulesSchema.exactOptional().describe('How the gap may be checked and set.'),
+  threads: threadConditionSchema.describe('The condition of the threads that the torque figure assumes.'),
   reduction: z
     .strictObject({
-      percent: z.number().positive().max(50),
-      lubricant: z.enum(['oiled', 'anti-seize']),
-      setBy: name,
+      percent: z.number().positive().max(50).describe('By how much the torque is reduced.'),
+      lubricant: z.enum(['oiled', 'anti-seize']).describe('What is on the threads.'),
+      setBy: name.describe('Who set the rule.'),
     })
-    .exactOptional(),
-  source: sourceSchema,
-  also: z.array(otherSourceSchema).max(5).exactOptional(),
-  /** Who looked again at a figure that general tables call far off. */
-  checkedBy: name.exactOptional(),
+    .exactOptional()
+    .describe(
+      "The shop's own rule for lubricated threads. Refused where the figure assumes lubricated threads already.",
+    ),
+  source: sourceSchema.describe('Where the figures come from.'),
+  also: z
+    .array(otherSourceSchema)
+    .max(5)
+    .exactOptional()
+    .describe('What other sources say. An order that works to the worse source is refused.'),
+  checkedBy: name
+    .exactOptional()
+    .describe(
+      'Who looked again at a figure that is far off all general tables. Without it such a figure is refused.',
+    ),
 });
 export type Specification = z.infer<typeof specificationSchema>;
 
@@ -66,20 +91,28 @@ export const seatSchema = z.enum(['gasket', 'conical']);
 export const headMaterialSchema = z.enum(['aluminium', 'cast-iron']);
 
 export const plugSchema = z.strictObject({
-  part: z.string().min(1).max(60),
-  /** Other parts that the specification allows in the same engine, for some of its cylinders. */
-  alsoParts: z.array(z.string().min(1).max(60)).max(4).exactOptional(),
-  thread: threadSchema,
-  seat: seatSchema,
-  reachMm: z.number().positive().max(60).exactOptional(),
-  hexMm: z.number().positive().max(40).exactOptional(),
-  heatRange: z.string().min(1).max(20).exactOptional(),
-  resistor: z.boolean().exactOptional(),
-  gasket: z.enum(['new', 'used']).exactOptional(),
-  /** A used plug goes back into its own cylinder; new unless told. */
-  condition: z.enum(['new', 'used']).exactOptional(),
-  tip: z.enum(['nickel', 'platinum', 'iridium', 'other-precious']).exactOptional(),
-  groundElectrodes: z.int().min(1).max(4).exactOptional(),
+  part: z.string().min(1).max(60).describe('Part number.'),
+  alsoParts: z
+    .array(z.string().min(1).max(60))
+    .max(4)
+    .exactOptional()
+    .describe('Other parts that the specification allows for some of the cylinders.'),
+  thread: threadSchema.describe('Thread.'),
+  seat: seatSchema.describe('Seat: with a gasket, or conical.'),
+  reachMm: z.number().positive().max(60).exactOptional().describe('Length of the thread.'),
+  hexMm: z.number().positive().max(40).exactOptional().describe('Width across the flats.'),
+  heatRange: z.string().min(1).max(20).exactOptional().describe('Heat range, as the plug maker writes it.'),
+  resistor: z.boolean().exactOptional().describe('Whether it has a resistor.'),
+  gasket: z.enum(['new', 'used']).exactOptional().describe('Condition of the gasket.'),
+  condition: z
+    .enum(['new', 'used'])
+    .exactOptional()
+    .describe('Condition of the plug; new unless given. A used plug goes back into its own cylinder.'),
+  tip: z
+    .enum(['nickel', 'platinum', 'iridium', 'other-precious'])
+    .exactOptional()
+    .describe('Material of the tip. Precious tips are not adjusted unless the specification says so.'),
+  groundElectrodes: z.int().min(1).max(4).exactOptional().describe('How many ground electrodes.'),
 });
 export type Plug = z.infer<typeof plugSchema>;
 

@@ -41,8 +41,8 @@ export function tighteningOf(specification: Specification): Result<Tightening> {
     return err({
       code: 'reduced-twice',
       where: 'specification.reduction',
-      message: `the figure already assumes ${threads} threads; a reduction for ${reduction.lubricant} threads would count twice`,
-      next: 'Leave the reduction out, or give the figure for dry threads.',
+      message: `the figure is already for ${threads} threads; a reduction for ${reduction.lubricant} threads would count twice`,
+      next: 'Remove the reduction, or give the figure for dry threads.',
     });
   const share = 1 - (reduction?.percent ?? 0) / 100;
   const limits = torqueLimits(torque, 'specification.torque', share);

@@ -71,7 +71,7 @@ function turned(pull: DetectedPull, { seat, lowerNm, advised }: Coached): Advice
   if (pull.turn === null) return seat === 'new gasket' ? earlyTorque(pull) : null;
   return pull.peakNm < lowerNm
     ? null
-    : byAngle(pull.turn, advised === null ? USUAL_DEG[seat] : around(advised));
+    : byAngle(pull.turn, advised === null ? USUAL_DEG[seat] : advisedRange(advised));
 }
 
 function byAngle(turn: Turn, [least, most]: readonly [number, number]): Advice | null {
@@ -81,7 +81,7 @@ function byAngle(turn: Turn, [least, most]: readonly [number, number]): Advice |
   return figure > most ? { kind: 'turned-too-far-deg', figure, limit: most } : null;
 }
 
-const around = ({ lowerDeg, upperDeg }: NonNullable<Coached['advised']>): readonly [number, number] => [
+const advisedRange = ({ lowerDeg, upperDeg }: NonNullable<Coached['advised']>): readonly [number, number] => [
   lowerDeg * (1 - ADVISED_WITHIN),
   upperDeg * (1 + ADVISED_WITHIN) + WIND_UP_DEG,
 ];

@@ -39,9 +39,9 @@ export function parseTrace(text: string, names: ColumnNames, file: string): Resu
   const header = lines[0] ?? '';
   const separator = [';', '\t', ','].find((one) => header.includes(one)) ?? ',';
   const titles = header.split(separator).map(cell);
-  const places = placesOf(titles, names, file);
-  if (!places.ok) return places;
-  const { time, torque, angle } = places.value;
+  const columns = placesOf(titles, names, file);
+  if (!columns.ok) return columns;
+  const { time, torque, angle } = columns.value;
   const rows = lines.length - 1;
   const atUs = new Float64Array(rows);
   const nm = new Float64Array(rows);
@@ -94,9 +94,9 @@ interface Places {
 }
 
 function placesOf(titles: readonly string[], names: ColumnNames, file: string): Result<Places> {
-  const place = (name: string) => titles.findIndex((title) => title.toLowerCase() === name.toLowerCase());
+  const indexOf = (name: string) => titles.findIndex((title) => title.toLowerCase() === name.toLowerCase());
   const missing = [names.time, names.torque, ...(names.angle === null ? [] : [names.angle])].find(
-    (name) => place(name) < 0,
+    (name) => indexOf(name) < 0,
   );
   if (missing !== undefined)
     return problem(
@@ -104,9 +104,9 @@ function placesOf(titles: readonly string[], names: ColumnNames, file: string): 
       `the header has no column "${missing}"; it has: ${titles.map(shown).join(', ')}`,
     );
   return ok({
-    time: place(names.time),
-    torque: place(names.torque),
-    angle: names.angle === null ? null : place(names.angle),
+    time: indexOf(names.time),
+    torque: indexOf(names.torque),
+    angle: names.angle === null ? null : indexOf(names.angle),
   });
 }
 

@@ -41,11 +41,11 @@ class SampleDetector implements PullDetector {
     this.#oneUs[0] = atUs;
     this.#oneNm[0] = nm;
     this.#oneDeg[0] = angleDeg ?? Number.NaN;
-    let found: DetectedPull | null = null;
+    let detected: DetectedPull | null = null;
     this.#take(this.#oneUs, this.#oneNm, this.#oneDeg, 0, 1, (pull) => {
-      found = pull;
+      detected = pull;
     });
-    return found;
+    return detected;
   }
 
   pushBatch(
@@ -55,9 +55,9 @@ class SampleDetector implements PullDetector {
     to: number,
     angleDeg?: Float64Array,
   ): DetectedPull[] {
-    const found: DetectedPull[] = [];
-    this.#take(atUs, nm, angleDeg ?? null, from, to, (pull) => found.push(pull));
-    return found;
+    const detected: DetectedPull[] = [];
+    this.#take(atUs, nm, angleDeg ?? null, from, to, (pull) => detected.push(pull));
+    return detected;
   }
 
   cut(reason: 'link-lost' | 'stopped'): DetectedPull | null {
@@ -92,8 +92,8 @@ class SampleDetector implements PullDetector {
       const x = nm[i] ?? Number.NaN;
       if (!(t >= this.#lastUs && Number.isFinite(t) && Number.isFinite(x)))
         throw new RangeError(`sample ${i}: torque ${x} at ${t} µs, behind ${this.#lastUs} µs`);
-      const found = this.#turningPoint(t, x, angleDeg === null ? Number.NaN : (angleDeg[i] ?? Number.NaN));
-      if (found !== null) give(found);
+      const detected = this.#turningPoint(t, x, angleDeg === null ? Number.NaN : (angleDeg[i] ?? Number.NaN));
+      if (detected !== null) give(detected);
       // The first sample of a pull belongs to it.
       if (this.#pull === null) i++;
     }
@@ -104,7 +104,7 @@ class SampleDetector implements PullDetector {
     const pull = this.#pull;
     const gap = atUs - this.#lastUs > HOLE_US;
     const stoodNm = gap ? null : (pull?.standsNm ?? null);
-    const found =
+    const detected =
       pull === null || (pull.neverMoved && !gap)
         ? null
         : this.#finish(pull, this.#broken(gap ? 'link-lost' : null));
@@ -115,7 +115,7 @@ class SampleDetector implements PullDetector {
       const start = started(atUs, nm, this.#rest, { endUs: this.#lastEndUs, stoodNm });
       this.#pull = new PullUnderWay(this.#settings, start, this.#recent, nm, angleDeg);
     } else this.#rest.begin(atUs, nm);
-    return found;
+    return detected;
   }
 
   /** The pull, where the sample just taken has ended it. */
@@ -124,11 +124,11 @@ class SampleDetector implements PullDetector {
     const stood = rested === null ? pull.stoodAt : null;
     if (rested === null && stood === null) return null;
     const ending = rested ?? (stood?.pulled === true ? stood.ending : null);
-    const found = ending === null ? null : this.#finish(pull, ending);
+    const detected = ending === null ? null : this.#finish(pull, ending);
     this.#pull = null;
     if (stood !== null) this.#rest.jump(stood.nm, stood.count);
     this.#rest.begin(this.#lastUs, this.#lastNm);
-    return found;
+    return detected;
   }
 
   /** An end that shows nothing of what came behind. */
@@ -138,8 +138,8 @@ class SampleDetector implements PullDetector {
 
   #finish(pull: PullUnderWay, ending: Ending): DetectedPull | null {
     this.#pull = null;
-    const found = pull.finish(ending);
-    if (found !== null) this.#lastEndUs = ending.endUs;
-    return found;
+    const detected = pull.finish(ending);
+    if (detected !== null) this.#lastEndUs = ending.endUs;
+    return detected;
   }
 }

@@ -94,24 +94,24 @@ export function createMaximaDetector(settings: DetectorSettings): PullDetector {
       fellNm > NEW_CYCLE_SHARE * settings.startNm || atUs - lastUs >= 1000 * settings.silentMs;
     lastUs = atUs;
     nowNm = nm;
-    let found: DetectedPull | null = null;
-    if (cycle !== null && (startedAnew || atUs - cycle.peakUs >= FINAL_US)) found = finish(cycle);
+    let detected: DetectedPull | null = null;
+    if (cycle !== null && (startedAnew || atUs - cycle.peakUs >= FINAL_US)) detected = finish(cycle);
     if (startedAnew) givenNm = 0;
     if (cycle !== null) goOn(cycle, atUs, nm);
     else if (Math.abs(nm) >= settings.startNm && Math.abs(nm) - Math.abs(givenNm) > settings.stepNm)
       begin(atUs, nm);
-    return found;
+    return detected;
   };
 
   return {
     push,
     pushBatch(atUs, nm, from, to) {
-      const found: DetectedPull[] = [];
+      const detected: DetectedPull[] = [];
       for (let i = from; i < to; i++) {
         const pull = push(atUs[i] ?? Number.NaN, nm[i] ?? Number.NaN);
-        if (pull !== null) found.push(pull);
+        if (pull !== null) detected.push(pull);
       }
-      return found;
+      return detected;
     },
     cut: () => (cycle === null ? null : finish(cycle)),
     live: () => ({ nowNm, pulling: cycle !== null, peakNm: cycle?.peakNm ?? 0 }),

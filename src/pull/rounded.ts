@@ -2,22 +2,22 @@ import { rounded } from '../quantity/rounded.ts';
 import type { DetectedPull, Rise, Turn } from './pull.ts';
 
 /** A pull with no more digits than mean something: torque to a millionth of a N·m, times to a microsecond. */
-export function roundedPull(found: DetectedPull): DetectedPull {
-  const { releaseNm, dropShare, turn, sinceLastMs } = found;
+export function roundedPull(pull: DetectedPull): DetectedPull {
+  const { releaseNm, dropShare, turn, sinceLastMs } = pull;
   return {
-    ...found,
-    peakNm: rounded(found.peakNm, 6),
-    peakStandardNm: rounded(found.peakStandardNm, 6),
-    highestNm: rounded(found.highestNm, 6),
+    ...pull,
+    peakNm: rounded(pull.peakNm, 6),
+    peakStandardNm: rounded(pull.peakStandardNm, 6),
+    highestNm: rounded(pull.highestNm, 6),
     releaseNm: releaseNm === null ? null : rounded(releaseNm, 6),
     dropShare: dropShare === null ? null : rounded(dropShare, 6),
-    riseMs: rounded(found.riseMs, 3),
-    rise: roundedRise(found.rise),
+    riseMs: rounded(pull.riseMs, 3),
+    rise: roundedRise(pull.rise),
     turn: turn === null ? null : roundedTurn(turn),
     sinceLastMs: sinceLastMs === null ? null : rounded(sinceLastMs, 3),
-    zeroNm: rounded(found.zeroNm, 6),
-    noiseNm: rounded(found.noiseNm, 6),
-    intervalUs: rounded(found.intervalUs, 1),
+    zeroNm: rounded(pull.zeroNm, 6),
+    noiseNm: rounded(pull.noiseNm, 6),
+    intervalUs: rounded(pull.intervalUs, 1),
   };
 }
 

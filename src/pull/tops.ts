@@ -97,8 +97,8 @@ export class Tops {
     this.#candidate({ top: smoothTop(this.#recent, step.atUs, this.#noiseNm), step });
   }
 
-  #candidate(found: PlacedTop): void {
-    if (this.#best === null || found.top.nm > this.#best.top.nm) this.#best = found;
+  #candidate(top: PlacedTop): void {
+    if (this.#best === null || top.top.nm > this.#best.top.nm) this.#best = top;
   }
 
   #clicked(click: Click): void {

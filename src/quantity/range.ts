@@ -58,8 +58,8 @@ function parseRange<U extends string>(given: string, kind: Kind<U>): Result<Prin
         text,
         first.at,
         'no-tolerance',
-        `"${first.text}" stands alone; a reading can only be held against a range`,
-        `add the tolerance that the source allows, for example ${kind.example}`,
+        `"${first.text}" is a single figure; a reading is compared with a range`,
+        `Add the tolerance that the source allows, for example ${kind.example}.`,
       ),
     );
   const limits =
@@ -91,7 +91,7 @@ function parseFigure<U extends string>(given: string, kind: Kind<U>): Result<Pri
         second.at,
         'not-understood',
         'expected one figure, not a range',
-        `give one figure in ${kind.unitsInWords}`,
+        `Give one figure in ${kind.unitsInWords}.`,
       ),
     );
   const problem = implausible(text, kind, unit, [[first, first.value]]);
@@ -114,7 +114,7 @@ function limitsOf<U>(
         second.at,
         'unit-mixed',
         'one deviation is in % and the other is not',
-        'give both in % or both in the unit',
+        'Give both in % or both in the unit.',
       ),
     );
   const amount = (figure: FigureToken): number =>
@@ -130,14 +130,14 @@ function limitsOf<U>(
           second.at,
           'range-reversed',
           `the range runs from ${lower} down to ${upper}`,
-          'give the lower figure first',
+          'Give the lower figure first.',
         )
       : problemAt(
           text,
           second.at,
           'no-tolerance',
-          `both limits are ${lower}; no reading can be shown to lie within`,
-          'give the tolerance that the source allows',
+          `both limits are ${lower}; no reading can be proven`,
+          'Give the tolerance that the source allows.',
         ),
   );
 }
@@ -158,15 +158,15 @@ function implausible<U extends string>(
         token.at,
         'not-positive',
         `${Number.isNaN(figure) ? `"${token.text}"` : figure} is not above zero`,
-        `expected figures above zero, for example ${kind.example}`,
+        `Expected figures above zero, for example ${kind.example}.`,
       );
     if (!(kind.toSi(figure, unit) <= kind.largest))
       return problemAt(
         text,
         token.at,
         'figure-absurd',
-        `"${token.text}" is far beyond any spark plug`,
-        'check the figure and its unit against the source',
+        `"${token.text}" is far too large for a spark plug`,
+        'Check the figure and its unit against the source.',
       );
   }
   return null;

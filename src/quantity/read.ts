@@ -39,7 +39,7 @@ export function read<U extends string>(text: string, kind: Kind<U>): Result<Prin
         strange.at,
         'figure-ambiguous',
         `"${strange.text}" can be read as a fraction or as a range`,
-        `write a range with a dash, for example ${kind.example}`,
+        `Write a range with a dash, for example ${kind.example}.`,
       ),
     );
   const grouped = figures.find(
@@ -52,7 +52,7 @@ export function read<U extends string>(text: string, kind: Kind<U>): Result<Prin
         grouped.at,
         'figure-ambiguous',
         `"${grouped.text}" can be read as a thousand or as a decimal`,
-        'write thousands without a separator and decimals without needless zeros',
+        'Write thousands without a separator and decimals without needless zeros.',
       ),
     );
   return ok({
@@ -74,8 +74,8 @@ function shapeOf<U>(text: string, tokens: readonly Token[], kind: Kind<U>): Resu
         text,
         minus.at,
         'not-positive',
-        'a minus stands before a figure',
-        `expected figures above zero, for example ${kind.example}`,
+        'a figure has a minus sign',
+        `Expected figures above zero, for example ${kind.example}.`,
       ),
     );
   let understood = 0;
@@ -84,28 +84,28 @@ function shapeOf<U>(text: string, tokens: readonly Token[], kind: Kind<U>): Resu
     if (length === kinds.length && length > 0) return ok(shape);
     understood = Math.max(understood, length);
   }
-  const odd = tokens[understood];
+  const stray = tokens[understood];
   const before = tokens[understood - 1];
-  if (odd?.kind === 'n' && before?.kind === 'n' && /^\d{3}$/u.test(odd.text))
+  if (stray?.kind === 'n' && before?.kind === 'n' && /^\d{3}$/u.test(stray.text))
     return err(
       problemAt(
         text,
         before.at,
         'figure-ambiguous',
-        `"${before.text} ${odd.text}" can be one figure in groups of three or two figures`,
-        'write thousands without a separator and ranges with a dash',
+        `"${before.text} ${stray.text}" can be one figure in groups of three or two figures`,
+        'Write thousands without a separator and ranges with a dash.',
       ),
     );
-  return err(notUnderstood(text, odd?.at ?? 0, kind));
+  return err(notUnderstood(text, stray?.at ?? 0, kind));
 }
 
 function unitOf<U extends string>(text: string, tokens: readonly Token[], kind: Kind<U>): Result<U> {
-  const found = tokens.filter((token): token is UnitToken => token.kind === 'u');
+  const unitTokens = tokens.filter((token): token is UnitToken => token.kind === 'u');
   let unit: U | undefined;
-  for (const token of found) {
+  for (const token of unitTokens) {
     const { measured, unit: code } = token.spelling;
-    const known = kind.units.find((candidate) => candidate === code);
-    if (known === undefined)
+    const allowed = kind.units.find((candidate) => candidate === code);
+    if (allowed === undefined)
       return err(
         measured === kind.measured
           ? problemAt(
@@ -113,31 +113,31 @@ function unitOf<U extends string>(text: string, tokens: readonly Token[], kind: 
               token.at,
               'unit-not-known',
               `"${token.text}" is not a unit in which this ${measured} is printed`,
-              `expected ${kind.unitsInWords}`,
+              `Expected ${kind.unitsInWords}.`,
             )
           : problemAt(
               text,
               token.at,
               'unit-of-another-quantity',
               `"${token.text}" is a unit of ${measured}, not of ${kind.measured}`,
-              `expected ${kind.unitsInWords}`,
+              `Expected ${kind.unitsInWords}.`,
             ),
       );
-    if (unit !== undefined && unit !== known)
+    if (unit !== undefined && unit !== allowed)
       return err(
         problemAt(
           text,
           token.at,
           'unit-mixed',
           `"${token.text}" is the second unit in one range`,
-          'give the figures in one unit, the one that the source prints first',
+          'Give the figures in one unit, the one that the source prints first.',
         ),
       );
-    unit = known;
+    unit = allowed;
   }
   if (unit === undefined)
     return err(
-      problemAt(text, text.length, 'unit-missing', 'there is no unit', `expected ${kind.unitsInWords}`),
+      problemAt(text, text.length, 'unit-missing', 'there is no unit', `Expected ${kind.unitsInWords}.`),
     );
   return ok(unit);
 }
@@ -149,6 +149,6 @@ export function notUnderstood<U>(text: string, at: number, kind: Kind<U>): Probl
     at,
     'not-understood',
     `expected one ${kind.measured} in one unit and nothing else`,
-    `write for example ${kind.example}`,
+    `Write for example ${kind.example}.`,
   );
 }

@@ -1,4 +1,5 @@
 import type { Problem } from '../problem.ts';
+import type { ProblemCode } from '../problem-code.ts';
 import { err, ok, type Result } from '../result.ts';
 import { type Spelling, spellingAt } from './spelling.ts';
 
@@ -45,7 +46,13 @@ const VULGAR: Readonly<Record<string, number>> = {
 };
 
 /** A {@link Problem} about the piece of `text` at `at`, counted from 1 as people do. */
-export function problemAt(text: string, at: number, code: string, message: string, next: string): Problem {
+export function problemAt(
+  text: string,
+  at: number,
+  code: ProblemCode,
+  message: string,
+  next: string,
+): Problem {
   return { code, message, next, where: `character ${at + 1} of "${printable(text)}"` };
 }
 
@@ -61,7 +68,7 @@ export function scan(text: string): Result<readonly Token[]> {
     return err({
       code: 'not-understood',
       message: `the text has ${text.length} characters; a range has a few`,
-      next: 'give the range alone, for example 25-30 N·m',
+      next: 'Give the range alone, for example 25-30 N·m.',
     });
   const tokens: Token[] = [];
   let at = 0;
@@ -101,28 +108,28 @@ function tokenAt(text: string, at: number): Result<Token> {
           text,
           at,
           'not-understood',
-          `"${printable(text.charAt(at))}" has no meaning here`,
-          'give one range in one unit, for example 25-30 N·m',
+          `"${printable(text.charAt(at))}" cannot be read here`,
+          'Give one range in one unit, for example 25-30 N·m.',
         )
       : problemAt(
           text,
           at,
           'unit-not-known',
-          `"${printable(word)}" is no unit or word known here`,
-          'write for example N·m, lbf·ft, lbf·in, kgf·m, mm, in, mil, ° or turn',
+          `"${printable(word)}" is not a known unit or word`,
+          'Write for example N·m, lbf·ft, lbf·in, kgf·m, mm, in, mil, ° or turn.',
         ),
   );
 }
 
 function figureToken(text: string, at: number, figure: string): Result<Token> {
   const digits = figure.replace(/\D/gu, '');
-  const refuse = (code: string, message: string, next: string) =>
+  const refuse = (code: ProblemCode, message: string, next: string) =>
     err(problemAt(text, at, code, message, next));
   if (digits.length > MAX_DIGITS)
     return refuse(
       'figure-absurd',
       `"${figure}" has ${digits.length} digits; no publisher prints more than ${MAX_DIGITS}`,
-      'give the figure as printed in the source',
+      'Give the figure as printed in the source.',
     );
   if (/[/½⅓⅔¼¾⅛⅙]/u.test(figure))
     return ok({ kind: 'n', at, text: figure, value: fraction(figure), fraction: true, grouped: null });
@@ -130,7 +137,7 @@ function figureToken(text: string, at: number, figure: string): Result<Token> {
     return refuse(
       'figure-ambiguous',
       `"${figure}" can be read as a thousand or as a decimal`,
-      'write thousands without a separator and decimals with a point',
+      'Write thousands without a separator and decimals with a point.',
     );
   const grouped = /^[1-9]\d{0,2}\.\d{3}$/u.test(figure) ? Number(figure.replace('.', '')) : null;
   return ok({

@@ -60,8 +60,8 @@ export function spellingAt(
 ): { readonly length: number; readonly spelling: Spelling } | null {
   for (const [matcher, spelling] of MATCHERS) {
     matcher.lastIndex = at;
-    const found = matcher.exec(text);
-    if (found !== null) return { length: found[0].length, spelling };
+    const match = matcher.exec(text);
+    if (match !== null) return { length: match[0].length, spelling };
   }
   return null;
 }

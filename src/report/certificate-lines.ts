@@ -1,52 +1,83 @@
-/** The line through a tool's certificates, for people: what each said, what the line comes to, and what that rests on. */
-
-import type { Told } from '../audit/calibrations.ts';
-import {
-  type CertificateLines,
-  type ErrorAt,
-  firstBeyond,
-  type NominalLine,
-} from '../audit/certificate-line.ts';
+/** The line through a tool's certificates, for people: what each said, where the line leads, and what that rests on. */
+import type { CalibrationRole } from '../audit/calibrations.ts';
+import { type CertificateLines, firstBeyond, type NominalLine } from '../audit/certificate-line.ts';
 import { clean } from './clean.ts';
 import { figure, UNIT_TEXT, type Unit } from './figures.ts';
+import type { Part } from './paper.ts';
 
-export const ROLE_WORD: Readonly<Record<Told, string>> = {
+export const ROLE_WORD: Readonly<Record<CalibrationRole, string>> = {
   first: 'first',
   'as-found': 'as found',
   'as-left': 'as left',
   'not-adjusted': 'not adjusted',
-  'not-stated': 'not told',
+  'not-stated': 'not stated',
 };
 
-export const CHECK_HEAD = ['day', 'certificate', 'it stands', 'error', 'U', 'of permitted'] as const;
-
-/** The certificates of one nominal as rows of a table, the oldest first. */
-export function checkRows({ periods, permissible }: NominalLine, unit: Unit): readonly (readonly string[])[] {
-  return periods
-    .flat()
-    .map(({ certificate, told, error, expanded }) => [
-      certificate.date,
-      clean(certificate.number),
-      ROLE_WORD[told],
-      signed(error, unit),
-      figure(expanded, unit),
-      `${Math.round((100 * Math.abs(error)) / permissible)} %`,
-    ]);
+export interface DriftContext {
+  readonly unit: Unit;
+  /** ISO day of the next calibration; null where nobody knows. */
+  readonly due: string | null;
+  /** The reading that the tool is used at; null where nobody knows. */
+  readonly usedAt: number | null;
 }
 
-export const lineHead = ({ to }: CertificateLines): readonly string[] => [
-  '',
-  'at',
-  'a year',
-  `on ${to}`,
-  '95 %',
-  'permitted',
-  'beyond it from',
-];
+/** Both tables and the sentences that draw the conclusion. */
+export function certificateParts(found: CertificateLines, context: DriftContext): readonly Part[] {
+  const { unit, usedAt } = context;
+  const { inUse, to } = found;
+  const name = UNIT_TEXT[unit];
+  const near = usedAt === null ? '' : `, the point nearest to the ${figure(usedAt, unit)} ${name} of its use`;
+  return [
+    {
+      kind: 'table',
+      title: 'Certificates',
+      note: `${inUse.periods.flat().length} certificates at ${figure(inUse.nominal, unit)} ${name}${near}. All figures in ${name}, U at 95 %.`,
+      columns: [
+        { title: 'Day', share: 1.2, heads: true },
+        { title: 'Certificate', share: 1.8 },
+        { title: 'State', share: 1.4 },
+        { title: 'Error', share: 1, align: 'right' },
+        { title: 'U', share: 1, align: 'right' },
+        { title: 'Of permitted', share: 1.2, align: 'right' },
+      ],
+      rows: checkRows(inUse, unit),
+    },
+    {
+      kind: 'table',
+      title: 'Drift, point by point',
+      note: 'The arrow marks the point of its use.',
+      columns: [
+        { title: '', share: 0.3 },
+        { title: 'At', share: 0.9, align: 'right', heads: true },
+        { title: 'A year', share: 1.6, align: 'right' },
+        { title: `On ${to}`, share: 1.4, align: 'right' },
+        { title: '95 %', share: 1.8, align: 'right' },
+        { title: 'Permitted', share: 1.1, align: 'right' },
+        { title: 'Beyond it from', share: 1.5 },
+      ],
+      rows: lineRows(found, unit),
+    },
+    { kind: 'text', title: 'What the certificates say', paragraphs: lineWords(found, context) },
+  ];
+}
 
-/** The lines of all nominals as rows of a table; the one in use has an arrow. */
-export function lineRows({ lines, inUse }: CertificateLines, unit: Unit): readonly (readonly string[])[] {
-  return lines.map((line) => {
+/** The certificates at one point, the oldest first. */
+const checkRows = ({ periods, permissible }: NominalLine, unit: Unit) =>
+  periods
+    .flat()
+    .map(({ certificate, role, error, expanded }) =>
+      [
+        certificate.date,
+        clean(certificate.number),
+        ROLE_WORD[role],
+        signed(error, unit),
+        figure(expanded, unit),
+        `${Math.round((100 * Math.abs(error)) / permissible)} %`,
+      ].map((text) => ({ text })),
+    );
+
+const lineRows = ({ lines, inUse }: CertificateLines, unit: Unit) =>
+  lines.map((line) => {
     const { nominal, perYear, perYearExpanded, atEnd, permissible, outsideOn, finding } = line;
     return [
       line === inUse ? '>' : '',
@@ -56,15 +87,11 @@ export function lineRows({ lines, inUse }: CertificateLines, unit: Unit): readon
       `${signed(atEnd.from, unit)} to ${signed(atEnd.to, unit)}`,
       `± ${figure(permissible, unit)}`,
       outsideOn === null ? '-' : `${finding === 'warning' ? '!' : '?'} ${outsideOn}`,
-    ];
+    ].map((text) => ({ text }));
   });
-}
 
-/** What the line at the nominal in use says, and what all that rests on, a sentence or two each. */
-export function lineWords(
-  found: CertificateLines,
-  { unit, due }: { readonly unit: Unit; readonly due: string | null },
-): readonly string[] {
+/** The conclusion at the point of use, then what it rests on. */
+function lineWords(found: CertificateLines, { unit, due }: DriftContext): readonly string[] {
   const { inUse } = found;
   const name = UNIT_TEXT[unit];
   const { nominal, perYear, perYearExpanded } = inUse;
@@ -74,12 +101,12 @@ export function lineWords(
   return [
     drifts
       ? `Drift at ${figure(nominal, unit)} ${name}: ${amount}.`
-      : `No drift beyond what the uncertainties explain at ${figure(nominal, unit)} ${name}: ${amount}.`,
+      : `No drift beyond the uncertainty of the certificates at ${figure(nominal, unit)} ${name}: ${amount}.`,
     first === null
-      ? `What the next calibration would find stays within what is permitted until ${until(found, due)}.`
+      ? `The next calibration will find it within what is permitted until ${until(found, due)}.`
       : beyondWords(first, unit, until(found, due)),
     ...fitWords(inUse),
-    ...toldWords(found),
+    ...silenceWords(inUse),
   ];
 }
 
@@ -88,45 +115,46 @@ function beyondWords(
   unit: Unit,
   end: string,
 ): string {
-  const permitted = `the ± ${figure(permissible, unit)} ${UNIT_TEXT[unit]} permitted at ${figure(nominal, unit)} ${UNIT_TEXT[unit]}`;
+  const name = UNIT_TEXT[unit];
+  const permitted = `the ± ${figure(permissible, unit)} ${name} permitted at ${figure(nominal, unit)} ${name}`;
   if (finding === 'undecided')
-    return `UNDECIDED: from ${outsideOn} on nothing shows that the next calibration will find it within ${permitted}. There no drift is seen, but too little is known to rule one out; calibrated sooner than ${end}, or with a smaller uncertainty, more would be.`;
+    return `UNDECIDED: from ${outsideOn} on it may lie beyond ${permitted}. The certificates show no drift, but they are too few or too uncertain to rule one out. Calibrate it before ${end}, or with a smaller uncertainty.`;
   const line =
     lineOutsideOn === null
-      ? 'the line itself stays within, only its interval reaches out'
-      : `the line itself on ${lineOutsideOn}`;
-  return `WARNING: from ${outsideOn} on the next calibration may find it beyond ${permitted} (${line}). Have it calibrated sooner than ${end}.`;
+      ? 'only the 95 % interval leaves it'
+      : `the line itself leaves it on ${lineOutsideOn}`;
+  return `WARNING: from ${outsideOn} on it may lie beyond ${permitted}; ${line}. Calibrate it before ${end}.`;
 }
 
 function until({ from, to }: CertificateLines, due: string | null): string {
   if (due === to) return `${to}, when it is due`;
-  const year = `${to}, a year behind its newest certificate`;
-  return due === null ? `${year}; no due day is known` : `${year}; it was due on ${due}, not after ${from}`;
+  const year = `${to}, a year after its newest certificate`;
+  return due === null ? `${year}; no due day is known` : `${year}; its due day ${due} is not after ${from}`;
 }
 
 function fitWords({ drift, periods }: NominalLine): readonly string[] {
   const { fit, chiSquare, spare, n } = drift;
   const test = `chi-square ${chiSquare.toFixed(1)}, ${spare} degree${spare === 1 ? '' : 's'} of freedom`;
+  const adjustments = periods.length - 1;
   const adjusted =
-    periods.length > 1
+    adjustments > 0
       ? [
-          `It was adjusted ${periods.length - 1 === 1 ? 'once' : `${periods.length - 1} times`}: the line begins anew there, and its slope is taken for the same on both sides.`,
+          `It was adjusted ${adjustments === 1 ? 'once' : `${adjustments} times`}. The line starts again there; its slope is taken to be the same before and after.`,
         ]
       : [];
   const rests = {
-    untried: `With ${n} certificates none is left over to try the line on: the interval rests on their uncertainties alone, and on a steady drift.`,
-    fits: `They lie on the line as well as their uncertainties allow (${test}); the interval rests on these.`,
-    'does-not-fit': `They do NOT lie on a line as well as their uncertainties allow (${test}): something moved it that is no steady drift, or nobody told of an adjustment. The interval rests on their scatter, and is wide.`,
+    untried: `${n} certificates are too few to test the line. The interval rests on their uncertainties, and on a steady drift.`,
+    fits: `The certificates lie on the line as well as their uncertainties allow (${test}). The interval rests on these.`,
+    'does-not-fit': `The certificates do NOT lie on a line (${test}). The tool did not drift steadily, or an adjustment was not recorded. The interval rests on their scatter, and is wide.`,
   }[fit];
   return [rests, ...adjusted];
 }
 
-function toldWords({ inUse }: CertificateLines): readonly string[] {
-  const all: readonly ErrorAt[] = inUse.periods.flat();
-  const silent = all.filter(({ told }) => told === 'not-stated').length;
+function silenceWords({ periods }: NominalLine): readonly string[] {
+  const silent = periods.flat().filter(({ role }) => role === 'not-stated').length;
   if (silent === 0) return [];
   return [
-    `"${ROLE_WORD['not-stated']}": of ${silent} of these nobody recorded what was found before it. The line takes the tool for not adjusted then; if it was, the line hides what it had drifted. "plugmark impact" records what was found.`,
+    `"${ROLE_WORD['not-stated']}": before ${silent} of these certificates nobody recorded what the laboratory found. The line assumes that it did not adjust; if it did, the line hides the drift until then. "plugmark impact" records what was found.`,
   ];
 }
 

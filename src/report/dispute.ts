@@ -2,6 +2,7 @@
 import { type JobOfVehicle, type Learned, learnedSince, recordedOn } from '../audit/dispute.ts';
 import type { ImpactAssessment } from '../audit/impact-state.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
+import { byName } from '../evidence/writers.ts';
 import { dueDate } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
@@ -92,7 +93,7 @@ function jobList(jobs: readonly JobOfVehicle[]): Part {
     rows: jobs.map(({ state, entries }) => [
       { text: state.order.job },
       { text: utc(entries[0]?.at ?? '') },
-      { text: endOf(state, entries) },
+      { text: endOf(state, byName(entries)) },
       { text: state.technician },
     ]),
   };
@@ -113,7 +114,8 @@ function outcome(jobs: readonly ToldJob[]): Paper['status'] {
 }
 
 function jobParts(job: ToldJob, station: readonly StationEntry[]): readonly Part[] {
-  const { state, entries, learned } = job;
+  const { state, learned } = job;
+  const entries = byName(job.entries);
   const name = `Job ${state.order.job}`;
   const exceptions = exceptionRows(state, entries);
   return [
@@ -293,8 +295,8 @@ function learnedRows(one: Row): readonly (readonly Cell[])[] {
     case 'voided':
       return [row(`The job was declared void by ${one.by}: ${one.reason}`, true)];
     case 'stood': {
-      const { assessment, made } = one.impact;
-      const found = `Impact assessment ${assessment}: ${made.tool} (${made.serial}) was out of tolerance on ${made.foundOn}.`;
+      const { assessment, assessed } = one.impact;
+      const found = `Impact assessment ${assessment}: ${assessed.tool} (${assessed.serial}) was out of tolerance on ${assessed.foundOn}.`;
       const stood =
         one.proofs === 0
           ? 'It had proved nothing in this job that could be in question.'
@@ -302,20 +304,20 @@ function learnedRows(one: Row): readonly (readonly Cell[])[] {
       return [row(`${found} ${stood}`)];
     }
     case 'touched': {
-      const { assessment, made } = one.impact;
+      const { assessment, assessed } = one.impact;
       const which = one.item.attempts.map(
         (found) =>
           `cylinder ${found.cylinder} ${figure(found.value, unitOf(found.quantity))} ± ${figure(found.expanded, unitOf(found.quantity))} ${UNIT_TEXT[unitOf(found.quantity)]} ${sortWords(found)}`,
       );
-      const decided = one.item.decided.map((made): readonly Cell[] => [
-        { text: utc(made.at) },
+      const decided = one.item.decided.map((decision): readonly Cell[] => [
+        { text: utc(decision.at) },
         {
-          text: `Impact assessment ${assessment}, decided by ${made.by}: ${decisionWords(made)}. ${made.because}`,
+          text: `Impact assessment ${assessment}, decided by ${decision.by}: ${decisionWords(decision)}. ${decision.because}`,
         },
       ]);
       return [
         row(
-          `Impact assessment ${assessment}: ${made.tool} (${made.serial}) was out of tolerance on ${made.foundOn} (${made.asFound}). Judged again with what was found: ${which.join('; ')}.`,
+          `Impact assessment ${assessment}: ${assessed.tool} (${assessed.serial}) was out of tolerance on ${assessed.foundOn} (${assessed.asFound}). Judged again with what was found: ${which.join('; ')}.`,
           true,
         ),
         ...(decided.length === 0

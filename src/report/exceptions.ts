@@ -127,13 +127,13 @@ const cylindersText = (cylinders: readonly number[]): string =>
   `Cylinder${cylinders.length > 1 ? 's' : ''} ${cylinders.join(', ')}`;
 
 /** Steps that were left out, each with its reason. */
-function notDone({ phase, said }: JobEventOf<'steps-attested'>, { routine }: JobState): string | null {
+function notDone({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: JobState): string | null {
   const items = routine === null ? [] : itemsOf(routine, phase);
   const of = (item: string) => items.find(({ id }) => id === item);
-  const left = said.flatMap(({ item, as, why }) =>
+  const left = steps.flatMap(({ item, as, why }) =>
     as === 'not-done' ? [`${of(item)?.text ?? item}${why === undefined ? '' : ` (${why})`}`] : [],
   );
-  const notable = said.flatMap(({ item, as }) =>
+  const notable = steps.flatMap(({ item, as }) =>
     of(item)?.notable?.includes(as) === true ? [`${of(item)?.text ?? item}: ${as}.`] : [],
   );
   const words = [...(left.length === 0 ? [] : [`Not done: ${left.join('; ')}.`]), ...notable];

@@ -1,4 +1,3 @@
-import type { ReportModel } from './model.ts';
 import { type Doc, GREY, INK, ink, PAGE, type Sheet, TEXT_WIDTH } from './sheet.ts';
 
 const STAMP = 'SIMULATED: NO REAL TOOL MEASURED THIS. NOT A RECORD OF WORK ON A VEHICLE.';
@@ -15,26 +14,27 @@ export function drawBackground(doc: Doc, simulated: boolean): void {
   doc.endMarkedContent();
 }
 
-/** Once all pages are there: page numbers, job and digest below, and the stamp above and below on a simulated job. */
-export function drawFurniture(sheet: Sheet, model: ReportModel): void {
+/** Once all pages are there: the foot with its page number, and the stamp above and below where tools were simulated. */
+export function drawFurniture(
+  sheet: Sheet,
+  {
+    footer,
+    program,
+    simulated,
+  }: { readonly footer: string; readonly program: string; readonly simulated: boolean },
+): void {
   const { doc } = sheet;
   const { start, count } = doc.bufferedPageRange();
+  const style = { y: PAGE.height - 34, size: 7, colour: GREY, lines: 1 } as const;
   for (let page = start; page < start + count; page++) {
     doc.switchToPage(page);
     doc.markContent('Artifact', { type: 'Pagination' });
-    footer(sheet, model, `Page ${page - start + 1} of ${count}`);
-    if (model.simulated) for (const y of [14, PAGE.height - 20]) stamp(sheet, y);
+    ink(sheet, `${footer} · Made by ${program}`, { ...style, x: PAGE.left, width: TEXT_WIDTH - 70 });
+    const number = `Page ${page - start + 1} of ${count}`;
+    ink(sheet, number, { ...style, x: PAGE.left + TEXT_WIDTH - 66, width: 66, align: 'right' });
+    if (simulated) for (const y of [14, PAGE.height - 20]) stamp(sheet, y);
     doc.endMarkedContent();
   }
-}
-
-function footer(sheet: Sheet, model: ReportModel, pageText: string): void {
-  const y = PAGE.height - 34;
-  const style = { y, size: 7, colour: GREY, lines: 1 } as const;
-  const digest = model.fingerprint.digest.slice(0, 16);
-  const words = `Job ${model.job} · Record SHA-256 ${digest}... · Made by ${model.program}`;
-  ink(sheet, words, { ...style, x: PAGE.left, width: TEXT_WIDTH - 70 });
-  ink(sheet, pageText, { ...style, x: PAGE.left + TEXT_WIDTH - 66, width: 66, align: 'right' });
 }
 
 function stamp(sheet: Sheet, y: number): void {

@@ -5,18 +5,18 @@ import { type GaugeVariance, gaugeVariance } from '../statistics/gauge-variance.
 import { clean } from './clean.ts';
 import { UNIT_TEXT, type Unit } from './figures.ts';
 
-export interface ToldStudy extends GaugeStudy {
+export interface NamedStudy extends GaugeStudy {
   readonly study: string;
   readonly tool: string;
   readonly serial: string | null;
   readonly unit: Unit;
 }
 
-/** Both methods where both can say something, else why not. */
-export function studyLines(told: ToldStudy): readonly string[] {
-  const { study, tool, serial, unit, appraisers, parts, readings } = told;
+/** Both methods; where one cannot say anything, why. */
+export function studyLines(named: NamedStudy): readonly string[] {
+  const { study, tool, serial, unit, appraisers, parts, readings } = named;
   const trials = readings[0]?.[0]?.length ?? 0;
-  const [ranges, variance] = [averageRange(told), gaugeVariance(told)];
+  const [ranges, variance] = [averageRange(named), gaugeVariance(named)];
   return [
     `${study}: ${clean(tool)}${serial === null ? '' : ` (${clean(serial)})`}, ${appraisers.length} appraisers, ${parts.length} parts, ${trials} trials, in ${UNIT_TEXT[unit]}`,
     '',
@@ -33,7 +33,7 @@ function rangeLines(result: AverageRange): readonly string[] {
     ...resultLines(result),
     ...(wideCells.length === 0
       ? []
-      : [`  Range above ${sixth(rangeLimit)}, to be measured again: ${clean(wideCells.join('; '))}.`]),
+      : [`  Range above ${sixth(rangeLimit)}. Measure these again: ${clean(wideCells.join('; '))}.`]),
   ];
 }
 

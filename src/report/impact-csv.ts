@@ -6,9 +6,9 @@ import { type CsvColumn, rowsCsv } from './rows-csv.ts';
 
 const VEHICLES: readonly CsvColumn<{ readonly impact: ImpactAssessment; readonly item: ItemState }>[] = [
   { header: 'Impact assessment', value: ({ impact }) => impact.assessment },
-  { header: 'Simulated', value: ({ impact }) => (impact.made.simulated ? 'SIMULATED' : 'no') },
-  { header: 'Tool', value: ({ impact }) => impact.made.tool },
-  { header: 'Serial', value: ({ impact }) => impact.made.serial },
+  { header: 'Simulated', value: ({ impact }) => (impact.assessed.simulated ? 'SIMULATED' : 'no') },
+  { header: 'Tool', value: ({ impact }) => impact.assessed.tool },
+  { header: 'Serial', value: ({ impact }) => impact.assessed.serial },
   { header: 'Job', value: ({ item }) => item.job },
   { header: 'Day', value: ({ item }) => item.on },
   { header: 'VIN', value: ({ item }) => item.vin },

@@ -34,7 +34,8 @@ export async function writePdf(
   drawHead(sheet, model);
   drawFront(sheet, model);
   drawBack(sheet, model, await qrSquares(qrText(model)), attachedAs);
-  drawFurniture(sheet, model);
+  const footer = `Job ${model.job} · Record SHA-256 ${model.fingerprint.digest.slice(0, 16)}...`;
+  drawFurniture(sheet, { footer, program, simulated });
   root.end();
   if (recordBytes !== undefined && attachedAs !== null) attach(doc, recordBytes, attachedAs, madeAt);
   return collected(doc);

@@ -1,5 +1,6 @@
 import type { Window } from '../metrology/judgement.ts';
-import { type Box, type Ground, ground, type PullShape, pullShape } from './plot.ts';
+import type { Box } from './charts/pen.ts';
+import { type Ground, ground, type PullShape, pullShape } from './plot.ts';
 import type { CylinderPlot, PullPlot, TorqueScale } from './plots.ts';
 import {
   type Doc,

@@ -1,12 +1,7 @@
 import type { Window } from '../metrology/judgement.ts';
+import type { Box } from './charts/pen.ts';
+import { roundStep, ticks } from './charts/scale.ts';
 import type { PullPlot, TorqueScale, Trace } from './plots.ts';
-
-export interface Box {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
 
 export interface Point {
   readonly x: number;
@@ -35,14 +30,19 @@ export interface PullShape {
   readonly spanMs: number;
 }
 
+/** About so many figures beside the torque axis. */
+const TICKS = 4;
+
 /** Where limits, acceptance zone and ticks lie inside `box`, in points. */
 export function ground(scale: TorqueScale, window: Window, box: Box): Ground {
   const y = heightIn(scale, box);
+  const span = { low: scale.lowNm, high: scale.highNm };
+  const step = roundStep((span.high - span.low) / TICKS);
   const band = (low: number, high: number): Box => ({ ...box, y: y(high), height: y(low) - y(high) });
   return {
     limits: band(window.lowerLimit, window.upperLimit),
     acceptance: window.decidable ? band(window.acceptLower, window.acceptUpper) : null,
-    torqueTicks: ticks(scale.lowNm, scale.highNm, 4).map(({ value, text }) => ({ at: y(value), text })),
+    torqueTicks: ticks(span, TICKS).map((value) => ({ at: y(value), text: tickText(value, step) })),
   };
 }
 
@@ -116,22 +116,10 @@ function usable(trace: Trace | null): readonly { readonly tMs: number; readonly 
     .filter(({ tMs, nm }) => Number.isFinite(tMs) && Number.isFinite(nm));
 }
 
-/** Round figures between two bounds, about `wanted` of them, in steps of 1, 2 or 5 times a power of ten. */
-function ticks(
-  from: number,
-  to: number,
-  wanted: number,
-): { readonly value: number; readonly text: string }[] {
-  const rough = (to - from) / wanted;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const step = power * ([1, 2, 5].find((factor) => factor * power >= rough) ?? 10);
-  const decimals = Math.min(Math.max(0, -Math.floor(Math.log10(step))), 6);
-  const first = Math.ceil(from / step);
-  const count = Math.floor(to / step) - first + 1;
-  return Array.from({ length: count }, (_, index) => {
-    const value = (first + index) * step;
-    return { value, text: step >= 1e6 ? value.toExponential(0) : value.toFixed(decimals) };
-  });
+/** A figure beside the axis, with as many decimals as steps of this size need. */
+function tickText(value: number, step: number): string {
+  if (step >= 1e6) return value.toExponential(0);
+  return value.toFixed(Math.min(Math.max(0, -Math.floor(Math.log10(step))), 6));
 }
 
 function clamp(value: number, low: number, high: number): number {

@@ -1,4 +1,4 @@
-import type { Box } from './plot.ts';
+import type { Box } from './charts/pen.ts';
 import { INK, type Sheet, type Struct, tagged } from './sheet.ts';
 
 /** The dark squares of a QR code, row by row, with the empty border of four that readers need. */

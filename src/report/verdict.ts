@@ -1,5 +1,8 @@
+import type { AttemptRow, Censored } from '../audit/attempt.ts';
+import type { AskedJob } from '../audit/questions.ts';
 import type { CylinderState } from '../job/state.ts';
 import type { Evaluation, Judgement } from '../metrology/judgement.ts';
+import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import type { PullKind } from '../sequence/kind.ts';
 
 /** What the paper says of one measurement or of one cylinder; each has its own word and its own symbol. */
@@ -15,9 +18,9 @@ export type Verdict =
   | 'by-angle';
 
 export const VERDICT_WORD: Readonly<Record<Verdict, string>> = {
-  ok: 'OK',
-  'not-ok': 'NOT OK',
-  'not-decidable': 'UNDECIDED',
+  ok: EVALUATION_WORD.OK,
+  'not-ok': EVALUATION_WORD.NotOK,
+  'not-decidable': EVALUATION_WORD.NotDecidable,
   question: 'QUESTION OPEN',
   'not-judged': 'NOT JUDGED',
   'not-done': 'NOT DONE',
@@ -63,3 +66,27 @@ export function cylinderVerdict(state: CylinderState): Verdict {
 function lastVerdict(attempts: readonly { readonly judgement: Judgement | null }[]): Verdict {
   return verdictOf(attempts.findLast(({ judgement }) => judgement !== null)?.judgement ?? null);
 }
+
+/** How a job ended, for tables; CSV and JSON keep the codes. */
+export const STATE_WORDS: Readonly<Record<AskedJob['state'], string>> = {
+  open: 'open',
+  complete: 'complete',
+  incomplete: 'NOT COMPLETE',
+  void: 'VOID',
+};
+
+/** UNDECIDED is a verdict; a pull that nobody placed has none. */
+const NO_VALUE: Readonly<Record<Censored, string>> = {
+  cut: 'cut off',
+  saturated: 'end of scale',
+  undecided: 'not answered',
+  bounded: '-',
+};
+
+export const kindWords = ({ kind }: Pick<AttemptRow, 'kind'>): string =>
+  kind === 'gap' ? 'gap' : KIND_WORD[kind];
+
+export const verdictWords = ({ result, censored }: Pick<AttemptRow, 'result' | 'censored'>): string => {
+  if (result !== null) return VERDICT_WORD[verdictOf({ result })];
+  return censored === null ? '-' : NO_VALUE[censored];
+};

@@ -7,25 +7,28 @@ const share = z.number().min(0).max(1);
 
 /** What a placement rests on; figures that the tool does not give are null. Goes into the record beside the verdict. */
 export const evidenceSchema = z.strictObject({
-  /** Mean slope from 20 to 80 % of the first top. */
-  riseNmPerS: z.number().nonnegative(),
-  /** ln(time from 20 to 50 % / time from 50 to 80 %): below 0 it grew softer towards the top, above 0 harder. */
-  bend: z.number(),
-  /** ∫ torque dt up to the first top; stands for the seating energy where no angle is known. */
-  impulseNms: z.number().nonnegative(),
-  /** ∫ torque dθ up to the peak, wind-up of the wrench included. */
-  workJ: z.number().nullable(),
-  angleDeg: z.number().nullable(),
-  /** From the end of the last pull on a plug; null for the first of a session. */
-  sinceLastMs: z.number().nullable(),
-  /** From 20 to 80 % of what the due plug had held before; null where it had not been pulled. */
-  heldRiseMs: z.number().nonnegative().nullable(),
-  /** How much slower it rose beyond that; null where it had held nearly all of it, or too little. */
-  slowdown: z.number().nullable(),
-  /** Probabilities by the models of src/sequence/shape.ts. That the plug turned, against one that stood still. */
-  turned: share,
-  /** That it was a knock, against a stroke that ended low. */
-  knock: share,
+  riseNmPerS: z.number().nonnegative().describe('Mean slope from 20 to 80 % of the first top.'),
+  bend: z
+    .number()
+    .describe('ln(time from 20 to 50 % / time from 50 to 80 %): below 0 it grew softer towards the top.'),
+  impulseNms: z.number().nonnegative().describe('∫ torque dt up to the first top.'),
+  workJ: z.number().nullable().describe('∫ torque dθ up to the peak, wind-up of the wrench included.'),
+  angleDeg: z.number().nullable().describe('Turned from start to peak.'),
+  sinceLastMs: z
+    .number()
+    .nullable()
+    .describe('From the end of the last pull on a plug; null for the first of a session.'),
+  heldRiseMs: z
+    .number()
+    .nonnegative()
+    .nullable()
+    .describe('From 20 to 80 % of what the due plug had held before; null where it had not been pulled.'),
+  slowdown: z
+    .number()
+    .nullable()
+    .describe('How much slower it rose beyond that; null where that cannot be said.'),
+  turned: share.describe('Probability that the plug turned.'),
+  knock: share.describe('Probability that it was a knock and no stroke.'),
 });
 export type Evidence = z.infer<typeof evidenceSchema>;
 

@@ -107,9 +107,9 @@ export function settle(
   evidence: Evidence | undefined,
   at: Pick<Situation, 'lowerNm'> & { readonly short: boolean },
 ): Placement {
-  const known = evidence === undefined ? {} : { evidence };
+  const withEvidence = evidence === undefined ? {} : { evidence };
   const nothing = 'nothing followed';
-  const nobody = { cylinder: null, kind: 'handling', ...known } as const;
+  const nobody = { cylinder: null, kind: 'handling', ...withEvidence } as const;
   if (pull.peakNm < HANDLING_BELOW * at.lowerNm)
     return { ...nobody, because: 'too little torque to turn a plug' };
   const knock = pull.peakNm < KNOCK_BELOW * at.lowerNm ? (evidence?.knock ?? 0) : 0;
@@ -120,7 +120,7 @@ export function settle(
       kind: 'unsure',
       ask: 'which',
       because: 'a knock, or a stroke that stopped short',
-      ...known,
+      ...withEvidence,
     };
   if (pull.peakNm >= at.lowerNm)
     return {
@@ -128,10 +128,10 @@ export function settle(
       kind: 'unsure',
       ask: 'no-click',
       because: `it reached the window without a click, and ${nothing}`,
-      ...known,
+      ...withEvidence,
     };
   const kind = at.short ? 'continuation' : 'tightening';
-  return { cylinder, kind, because: `${nothing}: it stopped short`, ...known };
+  return { cylinder, kind, because: `${nothing}: it stopped short`, ...withEvidence };
 }
 
 /**
@@ -166,7 +166,11 @@ function decide(one: Case): Placement {
   if (pull.cut !== null) return asks('cut', subject, 'its end is missing');
   if (again !== null) return sameAgain(one, again);
   if (at.last?.asked != null && soon(one))
-    return asks(at.last.asked, at.last.cylinder, `${said(one)}: it went on from the pull in question`);
+    return asks(
+      at.last.asked,
+      at.last.cylinder,
+      `${evidenceText(one)}: it went on from the pull in question`,
+    );
   const low = endedLow(one);
   if (at.asking !== null) return meanwhile(one, subject, low);
   if (at.target === null) return afterAll(one, subject);
@@ -191,7 +195,7 @@ function meanwhile(one: Case, asking: number, low: boolean): Placement {
   if (low) return { cylinder: null, kind: 'run-down', because: 'a low stroke while a question was open' };
   const stood = asking === one.at.target && one.at.started === null && one.evidence.turned < 0.5;
   return stood
-    ? asks('already-tight', asking, `${said(one)}: the plug did not turn`)
+    ? asks('already-tight', asking, `${evidenceText(one)}: the plug did not turn`)
     : asks('held', asking, 'it came while a question was open');
 }
 
@@ -205,10 +209,14 @@ function sameAgain(one: Case, cylinder: number): Placement {
   const { at } = one;
   const pauseMs = one.pauseMs ?? 0;
   if (pauseMs >= LOOKED_MS && at.lastOpen)
-    return asks('already-tight', at.target ?? cylinder, `${said(one)}: the plug did not turn`);
+    return asks('already-tight', at.target ?? cylinder, `${evidenceText(one)}: the plug did not turn`);
   if (pauseMs >= SURELY_SAME_MS && one.evidence.turned > 0.5)
-    return asks('which', at.target ?? cylinder, `${said(one)}: a plug turned, too soon after the last`);
-  return { cylinder, kind: 'rehit', because: `${said(one)}: the same plug once more` };
+    return asks(
+      'which',
+      at.target ?? cylinder,
+      `${evidenceText(one)}: a plug turned, too soon after the last`,
+    );
+  return { cylinder, kind: 'rehit', because: `${evidenceText(one)}: the same plug once more` };
 }
 
 function lowStroke(one: Case, target: number): Placement {
@@ -230,7 +238,7 @@ function reached(one: Case, target: number): Placement {
     if (started || evidence.turned >= SURE_TURNED || (evidence.slowdown ?? 0) >= TURNS_ON)
       return { cylinder: target, kind: 'tightening', because: 'it went on from the stroke before' };
     const ask = evidence.turned < 0.5 ? 'already-tight' : 'which';
-    return asks(ask, target, `${said(one)}, and the stroke before need not have turned it`);
+    return asks(ask, target, `${evidenceText(one)}, and the stroke before need not have turned it`);
   }
   if (at.started !== null) {
     const other = otherPlug(one) ?? stoodStill(one);
@@ -238,15 +246,16 @@ function reached(one: Case, target: number): Placement {
     return {
       cylinder: target,
       kind: 'continuation',
-      because: `${said(one)}: it went on after stopping short`,
+      because: `${evidenceText(one)}: it went on after stopping short`,
     };
   }
   if (evidence.turned >= SURE_TURNED)
-    return { cylinder: target, kind: 'tightening', because: `${said(one)}: the plug turned` };
-  if (evidence.turned < 0.5) return asks('already-tight', target, `${said(one)}: the plug did not turn`);
+    return { cylinder: target, kind: 'tightening', because: `${evidenceText(one)}: the plug turned` };
+  if (evidence.turned < 0.5)
+    return asks('already-tight', target, `${evidenceText(one)}: the plug did not turn`);
   if (at.lastTight === null)
     return { cylinder: target, kind: 'tightening', because: 'the first plug of this engine' };
-  return asks('which', target, `${said(one)}: a tight plug or one that still turned`);
+  return asks('which', target, `${evidenceText(one)}: a tight plug or one that still turned`);
 }
 
 /** Why this was not the plug that had stopped short; null when it may have been. */
@@ -268,9 +277,9 @@ function afterAll(one: Case, lastTight: number): Placement {
   if (pull.peakNm < KNOCK_BELOW * at.lowerNm && evidence.knock >= KNOCK_AT)
     return { cylinder: null, kind: 'handling', because: 'it rose and fell like a knock' };
   if (evidence.turned >= 0.5 || pull.riseMs > springMs(pull.peakNm, at.lowerNm))
-    return asks('loose', lastTight, `${said(one)}: a plug turned, though every cylinder is done`);
+    return asks('loose', lastTight, `${evidenceText(one)}: a plug turned, though every cylinder is done`);
   if (pull.peakNm > at.upperNm) return asks('held', lastTight, 'a check pull went above the window');
-  const because = `${said(one)}: a plug already tight was tried again`;
+  const because = `${evidenceText(one)}: a plug already tight was tried again`;
   return { cylinder: at.chosen, kind: 'check', because };
 }
 
@@ -294,7 +303,7 @@ const asks = (ask: Ask, cylinder: number, because: string): Placement => ({
 });
 
 /** The evidence in a few words. */
-function said({ pull, evidence }: Case): string {
+function evidenceText({ pull, evidence }: Case): string {
   const since =
     evidence.sinceLastMs === null ? '' : `, ${(evidence.sinceLastMs / 1000).toFixed(1)} s after the last`;
   return `rose in ${Math.round(pull.riseMs)} ms${since}`;

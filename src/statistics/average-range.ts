@@ -80,6 +80,6 @@ function outsideTables(trials: number, appraisers: number, parts: number): Probl
     code: 'outside-tables',
     where: 'study',
     message: `average and range has factors for 2 or 3 trials, 2 to 10 appraisers and 2 to 10 parts, not for ${trials}, ${appraisers} and ${parts}`,
-    next: 'use the analysis of variance, which has no such bounds',
+    next: 'Use the analysis of variance, which has no such bounds.',
   };
 }

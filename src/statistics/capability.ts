@@ -78,7 +78,7 @@ export function indices(mean: number, sigma: number, { lower, upper }: Limits): 
 /**
  * Capability of readings in the order they were made; rests on their being near normal and the process being stable, which
  * a chart shows and this does not. Cp and Cpk stand on the moving range, Pp and Ppk on the standard deviation.
- * Problems: `no-limits`, `limits-crossed`, `not-a-number`, `too-few`, `no-spread`.
+ * Problems: `no-limits`, `range-reversed`, `not-a-number`, `too-few`, `no-spread`.
  */
 export function capability(
   readings: readonly number[],

@@ -9,7 +9,7 @@ export function readingsProblem(readings: readonly number[], name: string): Prob
     code: 'not-a-number',
     where: `${name}[${at}]`,
     message: `${name} holds a value that is no finite number`,
-    next: 'leave the reading out and say so, or correct it where it was recorded',
+    next: 'Leave the reading out and say so, or correct it where it was recorded.',
   };
 }
 
@@ -25,7 +25,7 @@ export const notHeld = (name: string): Problem => ({
   code: 'not-a-number',
   where: name,
   message: `${name} are so large or so small that no mean and no spread can be computed from them`,
-  next: 'leave out what no instrument can have shown, and say so',
+  next: 'Leave out what no instrument can have shown, and say so.',
 });
 
 /** Problem `too-few`, when there are fewer than `least`. */
@@ -35,7 +35,7 @@ export function numberProblem(n: number, least: number, name: string): Problem |
     code: 'too-few',
     where: name,
     message: `${n} ${name} are too few; at least ${least} are needed`,
-    next: 'collect more before computing this, or widen the period',
+    next: 'Collect more before computing this, or widen the period.',
   };
 }
 
@@ -46,6 +46,6 @@ export function spreadProblem(readings: readonly number[], name: string): Proble
     code: 'no-spread',
     where: name,
     message: `all ${name} are equal, so they show no spread to compute with`,
-    next: 'look whether the instrument shows enough digits, or whether one value was recorded many times',
+    next: 'Look whether the instrument shows enough digits, or whether one value was recorded many times.',
   };
 }

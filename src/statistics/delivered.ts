@@ -34,7 +34,7 @@ export interface DeliveredLot {
 
 /**
  * Gaps as delivered, grouped by part and lot and sorted by both, a missing lot last; the order of the gaps does not matter.
- * Problems: `no-limits`, `limits-crossed`, `not-a-number`.
+ * Problems: `no-limits`, `range-reversed`, `not-a-number`.
  */
 export function deliveredByLot(
   gaps: readonly DeliveredGap[],

@@ -10,13 +10,13 @@ import { mean, momentsOf } from './moments.ts';
 const TOO_FAR = 0.05;
 
 /** What a calibration or a check found: days since any fixed day, reading less reference. */
-export interface Found {
+export interface Deviation {
   readonly atDays: number;
   readonly deviation: number;
 }
 
 /** A finding with the standard uncertainty that was stated with it. */
-export interface Certified extends Found {
+export interface Certified extends Deviation {
   readonly standard: number;
 }
 
@@ -42,7 +42,7 @@ export interface Drift {
 /** How the findings lie about a line that was drawn with their own uncertainties. */
 export interface CertifiedDrift extends Drift {
   /** A point of the line in each period that holds a finding. */
-  readonly levels: readonly Found[];
+  readonly levels: readonly Deviation[];
   /** Σ r²/u², and how many findings there are more than a line needs. */
   readonly chiSquare: number;
   readonly spare: number;
@@ -63,12 +63,12 @@ export interface Predicted {
  * compare counts. Problems: `not-a-number`, `too-few` (three
  * are needed), `one-day`.
  */
-export function fitDrift(found: readonly (Found & { readonly standard?: number })[]): Result<Drift> {
-  const problem = foundProblem(found) ?? numberProblem(found.length, 3, 'calibrations');
+export function fitDrift(deviations: readonly (Deviation & { readonly standard?: number })[]): Result<Drift> {
+  const problem = deviationsProblem(deviations) ?? numberProblem(deviations.length, 3, 'calibrations');
   if (problem !== null) return err(problem);
-  const line = lineThrough([found.map((one) => ({ standard: 1, ...one }))]);
+  const line = lineThrough([deviations.map((one) => ({ standard: 1, ...one }))]);
   if (line.timeSquares === 0) return err(oneDay());
-  const degreesOfFreedom = found.length - 2;
+  const degreesOfFreedom = deviations.length - 2;
   return ok(withScatter(line, Math.sqrt(line.chiSquare / degreesOfFreedom), degreesOfFreedom));
 }
 
@@ -80,13 +80,13 @@ export function fitDrift(found: readonly (Found & { readonly standard?: number }
  * few there are. Where they do not, something other than a steady drift moved the instrument: then the scatter does, with
  * Student's t. Few findings cannot tell that an instrument also wanders: where it does by as much as their u, what is called
  * 95 % holds 85 to 89 % of what is found next (simulated, two to five findings). Findings of one laboratory share a part of their uncertainty; taking them for independent makes that of
- * the slope too large, never too small. Problems: `not-a-number`, `uncertainty`, `too-few` (two of one period), `one-day`.
+ * the slope too large, never too small. Problems: `not-a-number`, `uncertainty-missing`, `too-few` (two of one period), `one-day`.
  */
 export function fitPeriods(periods: readonly (readonly Certified[])[]): Result<CertifiedDrift> {
-  const found = periods.flat();
+  const all = periods.flat();
   const problem =
-    foundProblem(found) ??
-    (found.every(({ standard }) => standard > 0 && Number.isFinite(standard)) ? null : noUncertainty()) ??
+    deviationsProblem(all) ??
+    (all.every(({ standard }) => standard > 0 && Number.isFinite(standard)) ? null : noUncertainty()) ??
     numberProblem(Math.max(0, ...periods.map(({ length }) => length)), 2, 'calibrations');
   if (problem !== null) return err(problem);
   const line = lineThrough(periods.filter(({ length }) => length > 0));
@@ -154,19 +154,19 @@ type Line = Omit<Drift, 'perDayUncertainty' | 'scatter' | 'degreesOfFreedom'> &
 
 /** One slope and a level a period; no period is empty. Without two days in any of them `timeSquares` is 0. */
 function lineThrough(periods: readonly (readonly Certified[])[]): Line {
-  const centred = periods.map((found) => {
-    const weight = sum(found.map(({ standard }) => standard ** -2));
+  const centred = periods.map((period) => {
+    const weight = sum(period.map(({ standard }) => standard ** -2));
     // Days and deviations are centred before they are weighted: less is lost to cancellation.
-    const [day, level] = [meanOf(found, 'atDays'), meanOf(found, 'deviation')];
+    const [day, level] = [meanOf(period, 'atDays'), meanOf(period, 'deviation')];
     const off = (of: (one: Certified) => number) =>
-      sum(found.map((one) => of(one) * one.standard ** -2)) / weight;
+      sum(period.map((one) => of(one) * one.standard ** -2)) / weight;
     const meanAtDays = day + off(({ atDays }) => atDays - day);
     const meanDeviation = level + off(({ deviation }) => deviation - level);
-    const points = found.map(({ atDays, deviation, standard }) => ({
+    const points = period.map(({ atDays, deviation, standard }) => ({
       t: (atDays - meanAtDays) / standard,
       y: (deviation - meanDeviation) / standard,
     }));
-    const newest = found.reduce((last, one) => (one.atDays >= last.atDays ? one : last));
+    const newest = period.reduce((last, one) => (one.atDays >= last.atDays ? one : last));
     return { weight, meanAtDays, meanDeviation, points, nextVariance: newest.standard ** 2 };
   });
   const points = centred.flatMap((period) => period.points);
@@ -194,34 +194,34 @@ function withScatter(line: Line, scatter: number, degreesOfFreedom: number): Dri
   return { ...drift, scatter, degreesOfFreedom, perDayUncertainty: scatter / Math.sqrt(line.timeSquares) };
 }
 
-const meanOf = (found: readonly Found[], which: keyof Found) =>
-  mean(momentsOf(found.map((one) => one[which])));
+const meanOf = (deviations: readonly Deviation[], which: keyof Deviation) =>
+  mean(momentsOf(deviations.map((one) => one[which])));
 
-function foundProblem(found: readonly Found[]): Problem | null {
+function deviationsProblem(deviations: readonly Deviation[]): Problem | null {
   return (
     readingsProblem(
-      found.map(({ atDays }) => atDays),
+      deviations.map(({ atDays }) => atDays),
       'days',
     ) ??
     readingsProblem(
-      found.map(({ deviation }) => deviation),
+      deviations.map(({ deviation }) => deviation),
       'deviations',
     )
   );
 }
 
 const noUncertainty = (): Problem => ({
-  code: 'uncertainty',
+  code: 'uncertainty-missing',
   where: 'calibrations',
   message: 'a calibration without an uncertainty above zero weighs nothing, or everything',
-  next: 'take the uncertainty from its certificate',
+  next: 'Take the uncertainty from its certificate.',
 });
 
 const oneDay = (): Problem => ({
   code: 'one-day',
   where: 'calibrations',
   message: 'all calibrations are of the same day, so there is no drift to estimate',
-  next: 'add calibrations of other days',
+  next: 'Add calibrations of other days.',
 });
 
 function sum(values: readonly number[]): number {

@@ -61,7 +61,7 @@ export interface EwmaChart {
  * reading weighs λ either way. A mean of n values adds w²/n.
  *
  * Where target and sigma are estimates, the limits have the probability of the width by Student's t, and behind the
- * readings of the estimate they hold the variance of the target too. Problems: `not-a-number`, `settings`, `times`.
+ * readings of the estimate they hold the variance of the target too. Problems: `not-a-number`, `chart-settings`, `reading-times`.
  */
 export function ewmaChart(
   readings: readonly number[],
@@ -118,10 +118,10 @@ function settingsProblem({ lambda, target, sigma, width }: EwmaSettings): Proble
   if (lambda > 0 && lambda <= 1 && sigma > 0 && width > 0 && [target, sigma, width].every(Number.isFinite))
     return null;
   return {
-    code: 'settings',
+    code: 'chart-settings',
     where: 'settings',
     message: 'a chart of weighted means needs 0 < λ ≤ 1, a target, and sigma and width above zero',
-    next: 'take λ 0.2 and width 3, and sigma from an individuals chart of a stable period',
+    next: 'Take λ 0.2 and width 3, and sigma from an individuals chart of a stable period.',
   };
 }
 
@@ -142,10 +142,10 @@ function timesProblem(n: number, spacing: Spacing | null): Problem | null {
   )
     return null;
   return {
-    code: 'times',
+    code: 'reading-times',
     where: 'spacing',
     message:
       'each reading needs a time of its own, later than the one before, and a nominal interval above zero',
-    next: 'sort the readings by time and merge those of the same moment',
+    next: 'Sort the readings by time and merge those of the same moment.',
   };
 }

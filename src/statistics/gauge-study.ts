@@ -64,7 +64,7 @@ export interface CheckedStudy extends GaugeStudy {
   readonly trials: number;
 }
 
-/** Problems: `study-size`, `missing-cell`, `unequal-trials`, `not-a-number`, naming the cell where there is one; `no-spread`, `no-limits`, `limits-crossed`. */
+/** Problems: `study-size`, `missing-cell`, `unequal-trials`, `not-a-number`, naming the cell where there is one; `no-spread`, `no-limits`, `range-reversed`. */
 export function checkStudy(study: GaugeStudy): Result<CheckedStudy> {
   const { appraisers, parts, readings } = study;
   const trials = readings[0]?.[0]?.length ?? 0;
@@ -109,7 +109,7 @@ const COMPONENTS: readonly Component[] = ['av', 'interaction', 'pv'];
 const sigmaOf = (variance: number) => Math.sqrt(Math.max(0, variance));
 
 function cellProblem(cell: string, values: readonly number[], trials: number): Problem | null {
-  const next = 'measure the cell again, or leave the whole part out of the study';
+  const next = 'Measure the cell again, or leave the whole part out of the study.';
   if (values.length === 0)
     return { code: 'missing-cell', where: cell, message: `${cell} has no reading`, next };
   const bad = values.findIndex((value) => !Number.isFinite(value));
@@ -134,7 +134,7 @@ function size(appraisers: number, parts: number): Problem {
     code: 'study-size',
     where: 'study',
     message: `a gauge study needs at least 2 appraisers and 2 parts; this one has ${appraisers} and ${parts}`,
-    next: 'plan 3 appraisers, 10 parts and 3 trials, as is usual',
+    next: 'Plan 3 appraisers, 10 parts and 3 trials, as is usual.',
   };
 }
 
@@ -143,7 +143,7 @@ function oneTrial(): Problem {
     code: 'study-size',
     where: 'study',
     message: 'every cell has one trial only, so repeatability cannot be told from the rest',
-    next: 'have every appraiser measure every part at least twice',
+    next: 'Have every appraiser measure every part at least twice.',
   };
 }
 
@@ -152,6 +152,6 @@ function surplus(): Problem {
     code: 'study-size',
     where: 'study',
     message: 'there are readings beyond the named appraisers and parts',
-    next: 'name every appraiser and part, or leave the readings out',
+    next: 'Name every appraiser and part, or leave the readings out.',
   };
 }

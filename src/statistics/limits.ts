@@ -20,7 +20,7 @@ export function count(readings: readonly number[], { lower, upper }: Limits): Co
   return { below, within: readings.length - below - above, above };
 }
 
-/** Problems: `no-limits`, `limits-crossed`. */
+/** Problems: `no-limits`, `range-reversed`. */
 export function limitsProblem({ lower, upper }: Limits): Problem | null {
   const given = [lower, upper].filter((limit) => limit !== null);
   if (given.length === 0 || !given.every(Number.isFinite))
@@ -28,13 +28,13 @@ export function limitsProblem({ lower, upper }: Limits): Problem | null {
       code: 'no-limits',
       where: 'limits',
       message: 'there is neither a lower nor an upper limit to hold the readings against',
-      next: 'give at least one limit as a finite number',
+      next: 'Give at least one limit as a finite number.',
     };
   if (lower === null || upper === null || lower < upper) return null;
   return {
-    code: 'limits-crossed',
+    code: 'range-reversed',
     where: 'limits',
     message: `the lower limit ${lower} is not below the upper limit ${upper}`,
-    next: 'give the lower limit first, then the upper',
+    next: 'Give the lower limit first, then the upper.',
   };
 }

@@ -28,7 +28,7 @@ export interface NextInterval {
 
 /**
  * The "staircase" of ILAC-G24 / OIML D 10: each calibration moves the next interval, up when the instrument was found well
- * inside, down when it was out of toleranceside. From memory of the document, to be checked on paper. Problem: `interval`.
+ * inside, down when it was found outside. From memory of the document, to be checked on paper. Problem: `calibration-interval`.
  */
 export function nextInterval(
   days: number,
@@ -46,10 +46,10 @@ export function nextInterval(
     !Number.isFinite(deviation)
   )
     return err({
-      code: 'interval',
+      code: 'calibration-interval',
       where: 'interval',
       message: `an interval of ${days} days, bounds ${shortestDays} to ${longestDays} days, and a deviation of ${deviation} with ${permissible} permitted do not go together`,
-      next: 'give an interval in whole days between its bounds, a finite deviation, and a permissible deviation above zero',
+      next: 'Give an interval in whole days between its bounds, a finite deviation, and a permissible deviation above zero.',
     });
   const share = Math.abs(deviation) / permissible;
   const factor = share > 1 ? SHORTER : share > COMFORTABLE ? 1 : LONGER;

@@ -22,9 +22,9 @@ type ChecklistEvent = JobEventOf<
 const cylinders = (numbers: readonly number[]): string =>
   `cylinder${numbers.length === 1 ? '' : 's'} ${numbers.join(', ')}`;
 
-function attested({ phase, said }: JobEventOf<'steps-attested'>, { routine }: JobState): string[] {
+function attested({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: JobState): string[] {
   const items = routine === null ? [] : itemsOf(routine, phase);
-  const words = said.map(({ item, as, why }) => {
+  const words = steps.map(({ item, as, why }) => {
     const text = items.find(({ id }) => id === item)?.text ?? item;
     if (as === 'not-done') return `NOT done: ${text} (${why ?? ''})`;
     return as === 'done' ? text : `${text}: ${as}`;
@@ -34,7 +34,7 @@ function attested({ phase, said }: JobEventOf<'steps-attested'>, { routine }: Jo
 
 function oldPlugs(event: JobEventOf<'old-plugs-read'>, after: JobState): string[] {
   const { condition, damage, thread, note } = event;
-  const odd = outlier(after);
+  const outlierText = outlier(after);
   return [
     cylinders(event.cylinders),
     'old plug',
@@ -42,7 +42,7 @@ function oldPlugs(event: JobEventOf<'old-plugs-read'>, after: JobState): string[
     ...damage.map((one) => DAMAGE[one].words),
     ...(thread === 'sound' ? [] : [`thread ${thread}`]),
     ...(note === undefined ? [] : [note]),
-    ...(odd === null ? [] : [odd]),
+    ...(outlierText === null ? [] : [outlierText]),
   ];
 }
 

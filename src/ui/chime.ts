@@ -9,8 +9,8 @@ const STROKES: Readonly<Record<Chime, number>> = { good: 1, look: 3 };
 
 /** What became known between two states; null where nothing did. A question or a verdict that is no OK goes first. */
 export function chimeFor(before: JobState, after: JobState): Chime | null {
-  const known = new Set(before.questions.map(({ pull }) => pull));
-  if (after.questions.some(({ pull }) => !known.has(pull))) return 'look';
+  const askedBefore = new Set(before.questions.map(({ pull }) => pull));
+  if (after.questions.some(({ pull }) => !askedBefore.has(pull))) return 'look';
   if (
     Object.values(after.tools).some(
       ({ tool, link }) => link === 'lost' && before.tools[tool]?.link === 'linked',

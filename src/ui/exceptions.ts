@@ -14,7 +14,7 @@ const lettered = (words: readonly string[]): Option[] =>
 const REASONS = {
   'give-pull': ['the wrench was on that plug', 'the wrong cylinder was chosen on the screen'],
   'left-out': ['its plug was only finger-tight', 'its plug was not fitted yet'],
-  'start-again': ['thread or seat to be looked at', 'the pull was not a clean one', 'the plug was damaged'],
+  'start-again': ['thread or seat needs a look', 'the pull was not a clean one', 'the plug was damaged'],
   accept: ['thread and seat inspected, both sound', 'the service information allows it'],
   'fit-by-angle': ['no room for the wrench', 'no adapter that reaches it'],
   'not-done': ['does not apply to this engine', 'done before this job was opened', 'cannot be done here'],
@@ -81,7 +81,7 @@ function leftOutForm({ about, answers }: Form, job: JobState): Wanted {
   const pull = Number(about);
   const [cylinder, on, reason] = answers;
   if (cylinder === undefined)
-    return cylinderLine(job, 'Which cylinder was left out: whose plug is not tight?', null);
+    return cylinderLine(job, 'Which cylinder was left out? Its plug is not tight.', null);
   if (on === undefined)
     return cylinderLine(
       job,
@@ -100,7 +100,11 @@ const NEW_OR_NOT: readonly Option[] = [
 function startAgain({ answers }: Form, job: JobState): Wanted {
   const [cylinder, plug, reason] = answers;
   if (cylinder === undefined)
-    return cylinderLine(job, 'Which plug comes out to be started again?', job.lastTight ?? job.torqueTarget);
+    return cylinderLine(
+      job,
+      'Which plug do you take out and start again?',
+      job.lastTight ?? job.torqueTarget,
+    );
   if (plug === undefined)
     return {
       want: 'answer',
@@ -118,7 +122,9 @@ function accept({ about, answers }: Form, job: JobState): Wanted {
   const where = questionAbout(job, pull)?.cylinder;
   const name = where === undefined ? `pull ${pull}` : called(job.order.engine, where);
   if (by === undefined)
-    return nameLine(`Who answers for ${name} staying over the window? It will not count as proven.`);
+    return nameLine(
+      `${name.replace(/^c/, 'C')} stays over the window: who answers for it? It does not count as proven.`,
+    );
   if (reason === undefined) return why('accept', `Why may ${name} stay as it is?`);
   return asCommand({ do: 'accept', pull, by, reason });
 }
@@ -128,11 +134,11 @@ function fitByAngle({ answers }: Form, job: JobState): Wanted {
   if (cylinder === undefined)
     return cylinderLine(
       job,
-      'Which plug can no torque wrench reach? It will never be called torque-proven.',
+      'Which plug can no torque wrench reach? It will not count as proven by torque.',
       job.torqueTarget,
     );
   if (turn === undefined)
-    return line(`How far was cylinder ${cylinder} turned from finger-tight, as the source gives it?`, {
+    return line(`How far did you turn cylinder ${cylinder} from finger-tight, by the source?`, {
       label: 'Turn',
       most: 40,
       start: job.order.specification.angle ?? '',
@@ -164,23 +170,23 @@ export function exceptionsNow(job: JobState): readonly Way[] {
     { key: 'b', words: 'a cylinder was left out', value: 'left-out', about: passed ? question.pull : null },
     {
       key: 'c',
-      words: 'a plug comes out and is started again',
+      words: 'take a plug out and start again',
       value: 'start-again',
       about: job.pullCount > 0 && question === undefined ? '' : null,
     },
     {
       key: 'd',
-      words: 'over the window, and stays: somebody answers for it',
+      words: 'leave it over the window: a named person answers for it',
       value: 'accept',
       about: question?.kind === 'over-window' ? question.pull : null,
     },
     {
       key: 'e',
-      words: 'no torque wrench reaches a plug: fitted by angle',
+      words: 'no torque wrench reaches a plug: fit it by angle',
       value: 'fit-by-angle',
       about: open ? '' : null,
     },
-    { key: 'f', words: 'somebody else goes on with this job', value: 'hand-over', about: '' },
+    { key: 'f', words: 'hand the job over to somebody else', value: 'hand-over', about: '' },
   ];
   return all.filter(({ about }) => about !== null);
 }
@@ -193,7 +199,7 @@ function exceptions({ answers }: Form, job: JobState): Wanted {
   const ways = exceptionsNow(job);
   const chosen = ways.find(({ value }) => value === answers[0]);
   if (chosen !== undefined) return { want: 'form', form: newForm(chosen.value, chosen.about ?? '') };
-  return { want: 'answer', ask: 'What went otherwise than planned?', options: ways, typed: null };
+  return { want: 'answer', ask: 'What did not go as planned?', options: ways, typed: null };
 }
 
 /** The parts that the order allows, or what stands on the box. */
@@ -201,7 +207,7 @@ function partWanted({ order }: JobState): Wanted {
   const parts = [order.plug.part, ...(order.plug.alsoParts ?? [])];
   return {
     want: 'answer',
-    ask: 'Which part is it, as on the box?',
+    ask: 'Which part number is on the box?',
     options: lettered(parts),
     typed: { label: 'Part', most: 60, fault: (text) => (text === '' ? 'The part number, please.' : null) },
   };
@@ -231,13 +237,13 @@ export function wantedBy(form: Form, job: JobState): Wanted {
       return first === undefined ? why('not-done', 'Why is this not done?') : { want: 'draft' };
     case 'old-plug-note':
       return first === undefined
-        ? line('A note about this plug; left empty, there is none.', { label: 'Note', most: LONGEST })
+        ? line('A note about this plug. Enter alone: none.', { label: 'Note', most: LONGEST })
         : { want: 'draft' };
     case 'part':
       return first === undefined ? partWanted(job) : { want: 'draft' };
     case 'lot':
       return first === undefined
-        ? line('Lot or date code as on the box? Enter alone: there is none.', { label: 'Lot', most: 40 })
+        ? line('Which lot or date code is on the box? Enter alone: none.', { label: 'Lot', most: 40 })
         : { want: 'draft' };
   }
 }

@@ -31,7 +31,7 @@ export interface Calibrations {
 function calibrated({ tool }: ToolState, { instruments, basis }: Calibrations, always: boolean): string {
   const instrument = instruments.find(({ id }) => id === tool);
   const due = instrument === undefined ? null : dueDate(instrument);
-  if (due !== null && due < basis.on) return `, calibration OVER since ${due}`;
+  if (due !== null && due < basis.on) return `, calibration EXPIRED on ${due}`;
   if (!always || instrument === undefined) return '';
   if (instrument.certificate === undefined) return ', no certificate';
   return due === null ? ', calibrated' : `, calibrated to ${due}`;
@@ -40,11 +40,11 @@ function calibrated({ tool }: ToolState, { instruments, basis }: Calibrations, a
 /** How much is said of each tool: `all`, or without its calibration, or no more than what wants a look. */
 type Detail = 'all' | 'charge' | 'least';
 
-function toolSpan(tool: ToolState, known: Calibrations, detail: Detail, glyphs: Glyphs): Span {
+function toolSpan(tool: ToolState, calibrations: Calibrations, detail: Detail, glyphs: Glyphs): Span {
   const clean = (text: string) => printable(text, 32, glyphs.ascii);
   const symbol = { seeking: glyphs.todo, linked: glyphs.done, lost: glyphs.bad }[tool.link];
   const why = tool.link === 'lost' && tool.reason !== undefined ? ` (${clean(tool.reason)})` : '';
-  const state = charge(tool, detail !== 'least') + calibrated(tool, known, detail === 'all');
+  const state = charge(tool, detail !== 'least') + calibrated(tool, calibrations, detail === 'all');
   const text = ` ${clean(tool.tool)} ${symbol} ${tool.link}${why}${state} `;
   return tool.link === 'lost' ? { text, tone: 'bad', bold: true } : { text };
 }
@@ -60,16 +60,16 @@ export function toolsLine(view: BenchView, quiet: boolean, columns: number, glyp
 export function toolsAnd(
   kept: string,
   those: readonly ToolState[],
-  known: Calibrations,
+  calibrations: Calibrations,
   columns: number,
   glyphs: Glyphs,
 ): Line {
   const tools = [...those].sort((a, b) => ORDER.indexOf(a.link) - ORDER.indexOf(b.link));
   const right: Line = [{ text: kept }];
-  const said = (detail: Detail) => tools.map((tool) => toolSpan(tool, known, detail, glyphs));
-  const fits = (detail: Detail) => columnsOfLine([...said(detail), ...right]) + 2 <= columns;
+  const spans = (detail: Detail) => tools.map((tool) => toolSpan(tool, calibrations, detail, glyphs));
+  const fits = (detail: Detail) => columnsOfLine([...spans(detail), ...right]) + 2 <= columns;
   const detail = (['all', 'charge'] as const).find(fits) ?? 'least';
-  return apart(said(detail), right, columns, glyphs.cutMark);
+  return apart(spans(detail), right, columns, glyphs.cutMark);
 }
 
 /** As many of the keys as fit, the most needed first; help and the way out always. */
@@ -84,9 +84,9 @@ export function fitting(keys: readonly string[], columns: number): string {
 
 /** The answers in as many words as fit, and where something else is to be said. */
 function questionKeys(job: JobState, question: Question, columns: number): string {
-  const over = question.kind === 'over-window' ? ['[a] it stays, by name'] : [];
+  const over = question.kind === 'over-window' ? ['[a] leave it, by name'] : [];
   const long = [...over, '[c] another plug, left out'].join('   ');
-  const short = question.kind === 'over-window' ? '[a] stays [c] else' : '[c] else';
+  const short = question.kind === 'over-window' ? '[a] leave [c] else' : '[c] else';
   const brief = answerKeys(question, 0);
   const lines = [`${answerKeys(question)}   ${long}`, `${brief}  ${long}`, `${brief} ${short}`];
   return lines.find((line) => exceptionsNow(job).length > 0 && line.length <= columns) ?? brief;
@@ -100,13 +100,13 @@ export function keysLine(job: JobState, input: InputState, columns: number): Lin
       {
         text:
           input.form.text === null
-            ? ' [up down] or a letter  [Enter] this one  [Esc] back'
-            : ' [Enter] that is it  [Esc] back',
+            ? ' [up down] or a letter  [Enter] choose  [Esc] back'
+            : ' [Enter] confirm  [Esc] back',
         bold: true,
       },
     ];
   if (input.figure !== '')
-    return [{ text: ` typed so far: ${input.figure}  [Enter] that is it  [Esc] drop it`, bold: true }];
+    return [{ text: ` typed so far: ${input.figure}  [Enter] confirm  [Esc] drop it`, bold: true }];
   if (job.closed !== null) return [{ text: ' [q] leave' }];
   if (question !== undefined)
     return [{ text: ` ${questionKeys(job, question, columns - 1)}`, bold: true, tone: 'attention' }];

@@ -95,9 +95,9 @@ function back(form: Form, wanted: Wanted & { want: 'answer' }): Form | null {
 
 function typing(form: Form, text: Editor, press: KeyPress, typed: Typed): Form {
   if (press.key !== 'enter') return { ...form, text: edited(text, press, typed.most), fault: null };
-  const said = textOf(text).trim();
-  const fault = typed.fault?.(said) ?? null;
-  return fault === null ? answered(form, said) : { ...form, fault };
+  const answer = textOf(text).trim();
+  const fault = typed.fault?.(answer) ?? null;
+  return fault === null ? answered(form, answer) : { ...form, fault };
 }
 
 /** The form after one more key; null when it is left. Every key means something here or nothing: none falls through. */

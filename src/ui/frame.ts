@@ -49,9 +49,9 @@ function nextLines(
 ): Line[] {
   const sentence = printable(sentenceOf(view, input), 400, glyphs.ascii);
   const lines = folded(sentence, columns - 4, rows, glyphs.cutMark);
-  const told = input.form === null && input.notice !== null;
-  const mark = told ? glyphs.again : glyphs.pointer;
-  const tone = told ? ('attention' as const) : undefined;
+  const isNotice = input.form === null && input.notice !== null;
+  const mark = isNotice ? glyphs.again : glyphs.pointer;
+  const tone = isNotice ? ('attention' as const) : undefined;
   return lines.map((text, row) => [
     { text: row === 0 ? ` ${mark} ${text}` : `   ${text}`, bold: true, tone },
   ]);

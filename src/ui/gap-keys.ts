@@ -17,7 +17,7 @@ export const SCRAP_WORDS: Readonly<Record<ScrapReason, string>> = {
   dropped: 'it was dropped',
   'broken-tip': 'its tip is broken',
   'cracked-insulator': 'its insulator is cracked',
-  gap: 'its gap cannot be set as the rules allow',
+  gap: 'its gap cannot be set within the rules',
 };
 
 export const WIRE_WORDS: Readonly<Record<WireOutcome, string>> = {
@@ -48,11 +48,11 @@ export function plugCommand(key: string, state: JobState, cylinder: number | nul
 export function gapRequest(state: JobState, cylinder: number): string | null {
   const step = state.plugs[cylinder]?.step ?? null;
   if (step?.do === 'replace')
-    return `The plug for cylinder ${cylinder} cannot stay: ${step.because}. Take a new one and press y.`;
+    return `Replace the plug for cylinder ${cylinder}: ${step.because}. Take a new one and press y.`;
   const again = step?.do === 'regap' ? `: ${step.because}` : '';
   switch (gapCheckOf(state.order.specification)) {
     case 'visual-only':
-      return `Look at the gap of the plug for cylinder ${cylinder}, put nothing into it: v sound, x not.`;
+      return `Look at the gap of the plug for cylinder ${cylinder}. Put nothing into it. v: good, x: not good.`;
     case 'wire':
       return `Try both wires on the plug for cylinder ${cylinder}${again}. g ${WIRE_WORDS.fits}; t tight; w wide.`;
     default:
@@ -62,8 +62,8 @@ export function gapRequest(state: JobState, cylinder: number): string | null {
 
 /** For the list of keys. */
 export const PLUG_KEYS: readonly (readonly [string, string])[] = [
-  ['v, x', 'gap looked at: it is sound, it is not'],
-  ['g, t, w', 'gap tried by wires: right, too tight, too wide'],
+  ['v, x', 'gap by eye: good, not good'],
+  ['g, t, w', 'gap by wires: right, too tight, too wide'],
   ['d, e, i', 'scrap: dropped, broken electrode, insulator'],
-  ['y', 'a new plug, where this gap cannot be set'],
+  ['y', 'take a new plug: this gap cannot be set'],
 ];

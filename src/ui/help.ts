@@ -13,35 +13,35 @@ const AT_BENCH: Keys = [
   ['left, right', 'cylinder of the next pull'],
   ['up, down', 'cylinder of the next gap reading'],
   ...PLUG_KEYS,
-  ['s', 'sign and finish, once nothing is open'],
+  ['s', 'sign and finish when nothing is open'],
 ];
 
-const STAYS: Keys = [['a', 'it stays, and somebody answers for it by name']];
+const STAYS: Keys = [['a', 'leave it as it is; a named person answers for it']];
 
-const MOVES: Keys = [['up, down', 'to another line of the list']];
+const MOVES: Keys = [['up, down', 'another line']];
 
 const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = {
-  windows: [['Enter', 'the windows are right']],
+  windows: [['Enter', 'confirm the windows']],
   list: [
     ...MOVES,
-    ['1 to 6', 'the choice of this line; or left and right'],
-    ['x', 'this line is not done, and why; again: it is'],
-    ['Enter', 'the whole list is as it stands'],
+    ['1 to 6', 'choose for this line; or left and right'],
+    ['x', 'this line is not done, with the reason; again: done'],
+    ['Enter', 'confirm the whole list as shown'],
   ],
   'old-plug': [
     ['n', 'this plug is normal'],
-    ['a', 'so are all that are left'],
+    ['a', 'all plugs not yet read are normal'],
     ['up, down', `one of ${Object.keys(CONDITIONS).length} conditions, each with its look`],
     [
       Object.values(DAMAGE)
         .map(({ key }) => key)
         .join(' '),
-      'what is broken; once more: it is not',
+      'mark damage; again: take it back',
     ],
     ['t', 'thread in the head: sound, dirty, damaged'],
     ['o', 'a note'],
-    ['left, right', 'another cylinder, also one that was read'],
-    ['Enter', 'this plug is as marked'],
+    ['left, right', 'another cylinder, also one already read'],
+    ['Enter', 'confirm this plug as marked'],
   ],
   'new-plugs': [
     ...MOVES,
@@ -49,12 +49,12 @@ const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = {
     ['p', 'another part number'],
     ['l', 'lot or date code'],
     ['o', 'one cylinder at a time; again: all'],
-    ['Enter', 'the plugs are as marked'],
+    ['Enter', 'confirm the plugs as marked'],
   ],
 };
 
 const ALWAYS: Keys = [
-  ['c', 'something went otherwise than planned'],
+  ['c', 'something did not go as planned'],
   ['m', 'bell on and off'],
   ['?', 'this list on and off'],
   ['q, Ctrl-C', 'leave; nothing is lost, resume when you like'],

@@ -63,8 +63,8 @@ export function askingLines(job: JobState, given: InputState, ascii: boolean): s
     const room = { columns: WIDTH, rows: ROWS };
     return [clean(wanted.ask), ...formLines(form, job, room, glyphs).map(flat), keys];
   }
-  const told = notice === null ? [] : [clean(notice)];
-  if (draft === null || job.questions.length > 0) return told;
+  const noticeLines = notice === null ? [] : [clean(notice)];
+  if (draft === null || job.questions.length > 0) return noticeLines;
   const lines = panelLines(draft, job, { columns: WIDTH, rows: ROWS }, glyphs).map(flat);
-  return [...told, clean(nextSentence(job, draft)), ...lines.filter((line) => line !== ''), keys];
+  return [...noticeLines, clean(nextSentence(job, draft)), ...lines.filter((line) => line !== ''), keys];
 }

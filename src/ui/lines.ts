@@ -77,7 +77,7 @@ function answered({ pull, answer }: JobEventOf<'question-answered'>, before: Job
   return given([where, `pull ${pull}`, 'answered', ANSWERS[answer].long]);
 }
 
-function said(event: JobEvent, before: JobState | null, after: JobState, glyphs: Glyphs): Pieces | null {
+function piecesOf(event: JobEvent, before: JobState | null, after: JobState, glyphs: Glyphs): Pieces | null {
   switch (event.type) {
     case 'readings':
     case 'pull-detected': // the line of its placing follows and says more
@@ -104,7 +104,7 @@ function said(event: JobEvent, before: JobState | null, after: JobState, glyphs:
     case 'value-stored':
       return [
         event.tool,
-        'kept from its memory, given to no cylinder',
+        'stored reading from its memory, not given to a cylinder',
         `${event.counts} · 10^${event.exponent}`,
       ];
     case 'device-refused':
@@ -125,37 +125,37 @@ function said(event: JobEvent, before: JobState | null, after: JobState, glyphs:
     case 'uncertainty-declared':
       return [
         event.tool,
-        'says that it may be off by more than listed',
+        'states a wider error than the station file',
         `accepted from ${figure(event.window.acceptLower, event.window.unit)} to ${figure(event.window.acceptUpper, event.window.unit)}`,
       ];
     case 'gap-inspected':
       return [
         `cylinder ${event.cylinder}`,
         'gap',
-        event.sound ? 'looked at: sound' : 'looked at: not sound',
+        event.sound ? 'by eye: good' : 'by eye: not good',
         ...asked(after, event.cylinder),
       ];
     case 'wire-tried':
       return [`cylinder ${event.cylinder}`, 'gap', WIRE_WORDS[event.outcome]];
     case 'plug-scrapped':
-      return [`cylinder ${event.cylinder}`, 'plug to the scrap', SCRAP_WORDS[event.reason]];
+      return [`cylinder ${event.cylinder}`, 'plug scrapped', SCRAP_WORDS[event.reason]];
     case 'pull-placed':
       return placed(event, before, after, glyphs);
     case 'pull-given':
       return given([`pull ${event.pull}`, `given to cylinder ${event.cylinder}`, event.why || undefined]);
     case 'cylinder-left-out':
-      return given([`cylinder ${event.cylinder}`, 'had been left out', event.why || undefined]);
+      return given([`cylinder ${event.cylinder}`, 'was left out', event.why || undefined]);
     case 'cylinder-restarted':
       return given([
         `cylinder ${event.cylinder}`,
-        event.newPlug ? 'backed off, a new plug to be fitted' : 'backed off, to be started again',
+        event.newPlug ? 'backed out, fit a new plug' : 'backed out, start again',
         event.why || undefined,
       ]);
     case 'cylinder-chosen':
       return [
         `cylinder ${event.cylinder}`,
         event.quantity === 'old-plug'
-          ? 'its old plug is read next'
+          ? 'old plug to read next'
           : `chosen for the next ${quantityWord(event.quantity)}`,
       ];
     case 'question-answered':
@@ -196,6 +196,6 @@ export function lineFor(
   atText: string,
   ascii = false,
 ): string | null {
-  const pieces = said(event, before, after, glyphsFor(ascii));
+  const pieces = piecesOf(event, before, after, glyphsFor(ascii));
   return pieces && [atText, ...pieces.map((text) => printable(text, LONGEST_PIECE, ascii))].join('  ');
 }

@@ -59,8 +59,8 @@ function missingTool(state: JobState, quantity: Quantity): string | null {
   if (lost === undefined) return `Switch on the ${name}. Waiting for it.`;
   const percent = lost.description?.batteryPercent;
   return percent !== undefined && percent <= LOW_BATTERY_PERCENT
-    ? `The ${name} is lost, its battery was down to ${percent} %: charge or change it. Nothing measured is lost.`
-    : `The ${name} is lost: keep it switched on and near. Nothing measured is lost.`;
+    ? `The ${name} is lost. Its battery was at ${percent} %: charge or change it. All readings are kept.`
+    : `The ${name} is lost. Switch it on and keep it near. All readings are kept.`;
 }
 
 function gapSentence(state: JobState, cylinder: number): string {
@@ -80,7 +80,7 @@ function gapSentence(state: JobState, cylinder: number): string {
 
 function pullSentence(state: JobState, cylinder: number): string {
   if (stageOf(state, cylinder) === 'loosen')
-    return `${named(state, cylinder)}: the first torque is proven. Loosen the plug, then tighten it to the last one.`;
+    return `${named(state, cylinder)}: the first torque is proven. Loosen the plug, then tighten it to the final torque.`;
   const target = cylinderOf(state, cylinder);
   const last = target?.torque === 'again' ? target.pulls.at(-1) : undefined;
   if (last !== undefined && state.refitting !== cylinder && last.kind !== 'loosening')
@@ -108,9 +108,9 @@ export function nextSentence(state: JobState, draft: Draft | null = draftFor(nul
     case 'sign':
       return state.cylinders.every(({ torque }) => torque === 'done')
         ? 'All cylinders proven. Press s to sign and finish.'
-        : 'All cylinders are over; not all are proven by torque. Press s to sign and finish.';
+        : 'All cylinders are done, but not all are proven by torque. Press s to sign and finish.';
     case 'choose':
-      return 'Choose the cylinder to go on with: left and right keys.';
+      return 'Choose the next cylinder with the left and right keys.';
     case 'gap':
       return (
         (gapCheckOf(state.order.specification) === 'gauge' ? missingTool(state, 'length') : null) ??

@@ -6,8 +6,8 @@ export function gathered(open: readonly string[]): readonly string[] {
   for (const text of open) {
     const [, cylinder, what] = OF_CYLINDER.exec(text) ?? [];
     const key = what ?? text;
-    const known = lines.get(key) ?? [];
-    lines.set(key, cylinder === undefined ? known : [...known, cylinder]);
+    const before = lines.get(key) ?? [];
+    lines.set(key, cylinder === undefined ? before : [...before, cylinder]);
   }
   return [...lines].map(([what, cylinders]) => {
     if (cylinders.length === 0) return what;

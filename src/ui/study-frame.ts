@@ -49,10 +49,10 @@ function nextOf(view: StudyView, glyphs: Glyphs): string {
 }
 
 function sentenceLines(view: StudyView, columns: number, rows: number, glyphs: Glyphs): Line[] {
-  const told = view.result === null && view.notice !== null;
-  const text = told ? `${view.notice.words} ${nextOf(view, glyphs)}` : nextOf(view, glyphs);
-  const mark = told || view.asked !== null ? glyphs.again : glyphs.pointer;
-  const wants = told || view.asked !== null || view.handOver || view.paused || view.tool.link === 'lost';
+  const isNotice = view.result === null && view.notice !== null;
+  const text = isNotice ? `${view.notice.words} ${nextOf(view, glyphs)}` : nextOf(view, glyphs);
+  const mark = isNotice || view.asked !== null ? glyphs.again : glyphs.pointer;
+  const wants = isNotice || view.asked !== null || view.handOver || view.paused || view.tool.link === 'lost';
   return folded(printable(text, 400, glyphs.ascii), columns - 4, rows, glyphs.cutMark).map((part, row) => [
     {
       text: row === 0 ? ` ${mark} ${part}` : `   ${part}`,
@@ -128,8 +128,7 @@ const KEYS = [
 ] as const;
 
 function keysLine(view: StudyView, { figure: typed }: StudyInputState, columns: number): Line {
-  if (typed !== '')
-    return [{ text: ` typed so far: ${typed}  [Enter] that is it  [Esc] drop it`, bold: true }];
+  if (typed !== '') return [{ text: ` typed so far: ${typed}  [Enter] confirm  [Esc] drop it`, bold: true }];
   if (view.result !== null) return [{ text: ' [up down] scroll  [q] leave' }];
   const record = view.due === null ? ['[Enter] record'] : [];
   const back = takenOf(view) === 0 ? [] : ['[b] take back'];
@@ -141,8 +140,8 @@ function keysLine(view: StudyView, { figure: typed }: StudyInputState, columns: 
 function titleLine(view: StudyView, { columns }: Size, glyphs: Glyphs): Line {
   const { study, appraisers, parts, trials, station } = view;
   const sizes = `${appraisers.length} appraisers, ${parts.length} parts, ${trials} trials`;
-  const said = [study, sizes, printable(station, 60, glyphs.ascii)];
-  return apart([{ text: ` ${said.join(glyphs.between)}`, inverse: true }], [], columns, glyphs.cutMark);
+  const head = [study, sizes, printable(station, 60, glyphs.ascii)];
+  return apart([{ text: ` ${head.join(glyphs.between)}`, inverse: true }], [], columns, glyphs.cutMark);
 }
 
 /** The lines of a frame: `size.rows - 1` of them, each at most `size.columns` wide. */
@@ -154,7 +153,7 @@ export function studyFrame({ view, size, ascii, input }: StudyFrame): Line[] {
   const body = isLargeEnough(size)
     ? [
         ...exactly(middleLines(view, input, size, glyphs), rows - 4),
-        toolsAnd(kept, [view.tool], view.known, columns, glyphs),
+        toolsAnd(kept, [view.tool], view.calibrations, columns, glyphs),
         keysLine(view, input, columns),
       ]
     : exactly([[{ text: tooSmallText(size) }], ...sentenceLines(view, columns, 3, glyphs)], rows - 2);

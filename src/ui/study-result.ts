@@ -7,7 +7,7 @@ import { fill, printable } from './printable.ts';
 import type { StudyMethod, StudyResult } from './study-view.ts';
 import { type Spoken, type Tone, unitWord } from './words.ts';
 
-type Grade = NonNullable<StudyMethod['found']>['grade'];
+type Grade = NonNullable<StudyMethod['values']>['grade'];
 
 /** Common practice (AIAG, "Measurement Systems Analysis"). */
 const BOUNDS = 'GRR at most 10 %: good; above 30 %: not fit; between, or with fewer than 5 categories: weak.';
@@ -28,40 +28,42 @@ const WORST: readonly Grade[] = ['not-fit', 'weak', 'good'];
 
 /** The graver of the two: who has to decide should see it first. */
 function gravest({ methods }: StudyResult): Grade | null {
-  const grades = methods.flatMap(({ found }) => (found === null ? [] : [found.grade]));
+  const grades = methods.flatMap(({ values }) => (values === null ? [] : [values.grade]));
   return WORST.find((grade) => grades.includes(grade)) ?? null;
 }
 
 function table({ methods, unit }: StudyResult, columns: number, glyphs: Glyphs): Line[] {
-  const told = methods.flatMap(({ title, found }) => (found === null ? [] : [{ title, found }]));
-  const width = Math.min(24, Math.floor((columns - NAME - 1) / Math.max(1, told.length)));
+  const computed = methods.flatMap(({ title, values }) =>
+    values === null ? [] : [{ title, found: values }],
+  );
+  const width = Math.min(24, Math.floor((columns - NAME - 1) / Math.max(1, computed.length)));
   const line = (name: string, cells: readonly Span[], bold = false): Line => [
     { text: ` ${fill(name, NAME, '')}`, bold },
     ...cells.map(({ text, ...how }) => ({ ...how, text: fill(text, width, glyphs.cutMark) })),
   ];
-  const names = told[0]?.found.variations.map(({ name }) => name) ?? [];
+  const names = computed[0]?.found.variations.map(({ name }) => name) ?? [];
   return [
     line(
       `in ${unitWord(unit, glyphs)}`,
-      told.map(({ title }) => ({ text: title, dim: true })),
+      computed.map(({ title }) => ({ text: title, dim: true })),
     ),
     ...names.map((name, i) =>
       line(
         name,
-        told.map(({ found }) => {
-          const { sigma, percent } = found.variations[i] ?? { sigma: '', percent: '' };
+        computed.map(({ found: values }) => {
+          const { sigma, percent } = values.variations[i] ?? { sigma: '', percent: '' };
           return { text: `${sigma.padStart(9)} ${percent.padStart(7)}` };
         }),
       ),
     ),
     line(
       'categories (ndc)',
-      told.map(({ found }) => ({ text: found.categories.padStart(9) })),
+      computed.map(({ found: values }) => ({ text: values.categories.padStart(9) })),
     ),
     line(
       'verdict',
-      told.map(({ found }) => {
-        const { symbol, word, tone } = spoken(found.grade, glyphs);
+      computed.map(({ found: values }) => {
+        const { symbol, word, tone } = spoken(values.grade, glyphs);
         return { text: ` ${symbol} ${word}`, tone, bold: true };
       }),
       true,
@@ -83,7 +85,7 @@ export function resultLines(
   const body: Line[] = [
     ...table(result, columns, glyphs),
     ...fold(BOUNDS),
-    ...result.methods.flatMap(({ title, found, why }) => (found === null ? fold(`${title}: ${why}`) : [])),
+    ...result.methods.flatMap(({ title, values, why }) => (values === null ? fold(`${title}: ${why}`) : [])),
     ...result.notes.flatMap(fold),
   ];
   const grade = gravest(result);

@@ -10,7 +10,7 @@ export interface StudyView {
   /** The tool types its figures, or somebody does for it. */
   readonly types: boolean;
   readonly tool: ToolState;
-  readonly known: Calibrations;
+  readonly calibrations: Calibrations;
   readonly appraisers: readonly string[];
   readonly parts: readonly string[];
   readonly trials: number;
@@ -47,7 +47,7 @@ export interface StudyResult {
 export interface StudyMethod {
   readonly title: string;
   /** Null where the method cannot say anything; then `why`. */
-  readonly found: {
+  readonly values: {
     /** In the order in which both methods have them; a text is empty where the method has no such term. */
     readonly variations: readonly {
       readonly name: string;

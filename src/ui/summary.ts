@@ -76,8 +76,8 @@ export function summaryLines(state: JobState, ascii = false): string[] {
       .trimEnd(),
   );
   const { job, vehicle } = state.order;
-  const whose = [`job ${job}`, vehicle.description, vehicle.plate, vehicle.vin, state.technician];
-  const title = whose.filter((text) => text !== undefined).map((text) => printable(text, 120, ascii));
+  const details = [`job ${job}`, vehicle.description, vehicle.plate, vehicle.vin, state.technician];
+  const title = details.filter((text) => text !== undefined).map((text) => printable(text, 120, ascii));
   const simulated = state.simulated ? [`${SIMULATED} tools: this job proves nothing about any engine.`] : [];
   return [title.join('  '), ...simulated, ...table, ...outcome(state, ascii)];
 }

@@ -9,7 +9,7 @@ import { figure, fixed, type Tone, windowFigures } from './words.ts';
 import { columnOf, runsOf, type Scale, scaleFor, type Zone, zonesOf } from './zones.ts';
 
 /** Where a torque lies, in words; the verdict is another thing and is not given here. */
-function place(nowNm: number, window: Window): { word: string; tone?: Tone } {
+function zoneOf(nowNm: number, window: Window): { word: string; tone?: Tone } {
   if (nowNm > window.upperLimit) return { word: 'over the window', tone: 'bad' };
   if (nowNm < window.lowerLimit) return { word: 'under the window' };
   return nowNm >= window.acceptLower && nowNm <= window.acceptUpper
@@ -26,12 +26,12 @@ function heading(view: BenchView, columns: number, glyphs: Glyphs): Line {
     nowNm === null
       ? [{ text: ' Torque  no reading yet' }]
       : [{ text: ` Torque ${fixed(nowNm, 1).padStart(5)} ${unit}`, bold: true }];
-  if (nowNm !== null && pulling) now.push({ text: `  ${place(nowNm, torqueWindow).word}` });
+  if (nowNm !== null && pulling) now.push({ text: `  ${zoneOf(nowNm, torqueWindow).word}` });
   else if (peakNm !== null) now.push({ text: `  peak ${figure(peakNm, 'N.m')}` });
   const window = `${windowFigures(torqueWindow)} ${unit} `;
-  const whose = torqueTarget === null || closed !== null ? 'Window: ' : `Cylinder ${torqueTarget}: `;
-  const fits = columnsOfLine(now) + whose.length + window.length + 2 <= columns;
-  return apart(now, [{ text: fits ? whose + window : window }], columns, glyphs.cutMark);
+  const label = torqueTarget === null || closed !== null ? 'Window: ' : `Cylinder ${torqueTarget}: `;
+  const fits = columnsOfLine(now) + label.length + window.length + 2 <= columns;
+  return apart(now, [{ text: fits ? label + window : window }], columns, glyphs.cutMark);
 }
 
 /** The filled part in eighths of a column where the terminal has them. */
@@ -46,7 +46,7 @@ function bar(view: BenchView, scale: Scale, glyphs: Glyphs): Line {
   const { nowNm, pulling, peakNm } = view.live;
   const shown = filled(nowNm ?? 0, scale, glyphs);
   const window = torqueWindowOf(view.job, view.job.torqueTarget);
-  const fillTone = pulling && nowNm !== null ? place(nowNm, window).tone : undefined;
+  const fillTone = pulling && nowNm !== null ? zoneOf(nowNm, window).tone : undefined;
   const line: Span[] = [{ text: ' ' }, { text: shown, tone: fillTone }];
   const peakAt = peakNm === null || peakNm <= 0 ? -1 : columnOf(peakNm, scale);
   if (peakAt >= shown.length)

@@ -1,36 +1,15 @@
 /** A torque window in plain lines: where it comes from, what it leaves, what one reading is worth, and the whole budget. */
-import type { Decision } from '../job/basis.ts';
-import type { Measured } from '../job/measurement.ts';
+
+import type { WindowView } from '../job/window-view.ts';
 import type { Budget } from '../metrology/budget.ts';
 import { type DecisionRule, falseAcceptanceAt, largestExpandedBy } from '../metrology/decision.ts';
-import type { Judgement, Window } from '../metrology/judgement.ts';
-import { type GlobalRisk, specificRisk } from '../metrology/risk.ts';
+import type { Window } from '../metrology/judgement.ts';
+import { specificRisk } from '../metrology/risk.ts';
 import type { Distribution } from '../metrology/term.ts';
 import type { TableView } from '../plug/plausibility.ts';
-import type { Problem } from '../problem.ts';
 import type { Glyphs } from './glyphs.ts';
 import { printable } from './printable.ts';
 import { figure, fixed, unitWord, verdictSpoken } from './words.ts';
-
-/** All that is to be said of a window; every figure has been computed elsewhere. */
-export interface WindowView {
-  /** Label and text, as they came from order and station. */
-  readonly facts: readonly (readonly [string, string])[];
-  readonly window: Window;
-  readonly decision: Decision;
-  /** What the wrench reads at the ends of the acceptance zone, and at the reading that is looked at. */
-  readonly wrenchReads: { readonly from: number; readonly to: number; readonly at: number };
-  readonly measured: Measured;
-  readonly judgement: Judgement;
-  readonly refusals: readonly Problem[];
-  readonly table: TableView | null;
-  readonly notes: readonly string[];
-  readonly risk: {
-    readonly spread: number;
-    readonly found: GlobalRisk;
-    readonly guardBand: number | null;
-  } | null;
-}
 
 const LABEL = 16;
 const LONGEST = 200;
@@ -125,13 +104,13 @@ function decidableText({ window, decision }: WindowView, unit: string): string {
 
 function riskLines({ risk }: WindowView, unit: string, ascii: boolean): string[] {
   if (risk === null) return [];
-  const { outOfTolerance, consumer, producer } = risk.found;
+  const { outOfTolerance, consumer, producer } = risk.atRule;
   const band =
     risk.guardBand === null ? 'no guard band' : `a guard band of ${fixed(risk.guardBand, 3)} ${unit}`;
   return [
     fact(
       'of all pulls',
-      `spread ${fixed(risk.spread, 2)} ${unit} about the middle: ${percent(outOfTolerance)} outside`,
+      `spread ${fixed(risk.spreadNm, 2)} ${unit} about the middle: ${percent(outOfTolerance)} outside`,
       ascii,
     ),
     fact(

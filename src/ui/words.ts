@@ -1,7 +1,36 @@
-/** How states, verdicts, answers and figures are said; the screen and the plain lines use the same words. */
+/**
+ * How states, verdicts, answers and figures are worded; the screen and the plain lines use the same words.
+ *
+ * The rules of wording, for every text that people read: screen, plain lines, problems, help, papers.
+ *
+ * 1. What is, then what to do. Short sentences, active, present tense, understood at first reading. The past tense only for
+ *    what happened at a known time. One thought a sentence; a second one gets a full stop and not a semicolon.
+ * 2. The reader works at the bench: an instruction is an imperative ("Loosen the plug.") and names the part,
+ *    the key or the command. Nobody is scolded, nothing is praised. No "please", no "we", no "I" but in an answer that the
+ *    technician gives.
+ * 3. Words of the trade or of a standard. Not: told, said to be, made, stands in, whose, goes on with, by whom, of it, holds
+ *    against, put right, begun anew. But: reported, stated, the log contains, resume, compare with, correct, started again.
+ *    One word a thing: wrench, gauge, plug, gap, torque, pull, click, window, job, record, log, certificate, station.
+ * 4. A figure has a unit and a space between them: 27.41 N·m, 0.75 mm, 3 %, 90°, 12 ms. Torque to 0.01 N·m, gap to 0.001 mm,
+ *    the point as decimal sign, no separator of thousands, days as 2026-03-02. A range is "25.00 to 30.00 N·m".
+ * 5. CAPITALS only for a verdict or a state that stops the work: OK, NOT OK, UNDECIDED, STOP, VOID, DIVERGED, LOST, EXPIRED,
+ *    SIMULATED. Each also has a symbol beside it where there is room; colour never says anything alone.
+ * 6. Keys in brackets before what they do: "[s] sign". In a sentence: "Press s to sign."
+ * 7. A Problem: `where` is the location as the reader names it (file, field, option). `message` says what is wrong, as a clause
+ *    that can follow the location: small first letter, no full stop. `next` says what to do, as whole sentences that begin with
+ *    a verb where they can. tests/house/problem-codes.test.ts checks the form.
+ * 8. Proven, never "good" or "safe": the program states what a reading proves, and no more. Unknown is written as unknown.
+ *
+ * Before: "Verdict that weighs more does not hide that the signature is not that of the content."
+ * After:  "Not authentic. The signature does not match the content."
+ * Before: "this log may only be read where it lies, which takes a copy"      After: "this log is read-only"
+ * Before: "Put it there from your copy; a backup does not hold it."           After: "Put it back from your copy; a backup does not contain it."
+ * Before: "How far may it be off by what is said of it?"                      After: "Permissible deviation, by its class or data sheet"
+ */
 import type { Answer } from '../job/event.ts';
 import type { JobState, Question, Settlement, StepState } from '../job/state.ts';
 import type { Evaluation, Judgement, Window } from '../metrology/judgement.ts';
+import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import type { Quantity } from '../reading.ts';
 import type { Glyphs } from './glyphs.ts';
 
@@ -30,7 +59,7 @@ export function stepSpoken(step: StepState, glyphs: Glyphs, settlement?: Settlem
     case 'ask':
       return { symbol: glyphs.ask, word: 'ask', tone: 'attention' };
     case 'done':
-      return { symbol: glyphs.done, word: 'OK', tone: 'good' };
+      return { symbol: glyphs.done, word: EVALUATION_WORD.OK, tone: 'good' };
     case 'settled': {
       const [brief, long] = SETTLED[settlement?.kind ?? 'accepted'];
       return { symbol: glyphs.settled, word: roomy ? long : brief, tone: 'attention' };
@@ -40,13 +69,14 @@ export function stepSpoken(step: StepState, glyphs: Glyphs, settlement?: Settlem
 
 /** A verdict as symbol and word. */
 export function verdictSpoken(result: Evaluation, glyphs: Glyphs): Spoken & { readonly tone: Tone } {
+  const word = EVALUATION_WORD[result];
   switch (result) {
     case 'OK':
-      return { symbol: glyphs.done, word: 'OK', tone: 'good' };
+      return { symbol: glyphs.done, word, tone: 'good' };
     case 'NotOK':
-      return { symbol: glyphs.bad, word: 'NOT OK', tone: 'bad' };
+      return { symbol: glyphs.bad, word, tone: 'bad' };
     case 'NotDecidable':
-      return { symbol: glyphs.ask, word: 'UNDECIDED', tone: 'attention' };
+      return { symbol: glyphs.ask, word, tone: 'attention' };
   }
 }
 
@@ -97,10 +127,10 @@ export const ANSWERS: Readonly<Record<Answer, AnswerWords>> = {
 
 /** The keys that answer a question: `[f] it was the tightening   [r] re-hit`, in briefer words where needed. */
 export function answerKeys({ answers }: Question, columns = Number.POSITIVE_INFINITY): string {
-  const said = (how: 'short' | 'brief', space: string) =>
+  const listed = (how: 'short' | 'brief', space: string) =>
     answers.map((answer) => `[${ANSWERS[answer].key}] ${ANSWERS[answer][how]}`).join(space);
-  const roomy = said('short', '   ');
-  return roomy.length <= columns ? roomy : said('brief', ' ');
+  const roomy = listed('short', '   ');
+  return roomy.length <= columns ? roomy : listed('brief', ' ');
 }
 
 /** Said before the first reading; the maker of the vehicle has the last word. */

@@ -26,7 +26,7 @@ const found = (asFound: ReturnType<typeof certificate>): StationEvent => ({
 });
 const told = (given: Partial<Certificates>) =>
   periodsOf({ issued: [], asFound: [], ...given }).map((period) =>
-    period.map((check) => `${check.certificate.number} ${check.told}`),
+    period.map((check) => `${check.certificate.number} ${check.role}`),
   );
 
 const CAL1 = certificate('CAL-1', '2024-01-12');
@@ -62,7 +62,7 @@ describe('the periods between adjustments', () => {
 
   it('end with what was found, and begin with what the tool left with', () => {
     expect(told({ issued: [CAL3, CAL1, CAL2], asFound: [FOUND] })).toEqual([
-      ['CAL-1 first', 'CAL-2 not-told', 'CAL-3 as-found'],
+      ['CAL-1 first', 'CAL-2 not-stated', 'CAL-3 as-found'],
       ['CAL-3 as-left'],
     ]);
   });
@@ -70,7 +70,7 @@ describe('the periods between adjustments', () => {
   it('go on where it was found and left with the same figures', () => {
     const same = { ...CAL2, number: 'CAL-2, as found' };
     expect(told({ issued: [CAL1, CAL2, CAL3], asFound: [same] })).toEqual([
-      ['CAL-1 first', 'CAL-2 not-adjusted', 'CAL-3 not-told'],
+      ['CAL-1 first', 'CAL-2 not-adjusted', 'CAL-3 not-stated'],
     ]);
   });
 

@@ -33,7 +33,7 @@ function impactAt(at: string): ImpactAssessment {
   return {
     assessment: 'IA-1',
     seq: 100,
-    made: {
+    assessed: {
       type: 'assessment-made',
       assessment: 'IA-1',
       tool: 'wrench',

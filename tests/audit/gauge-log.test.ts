@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { gaugeStudiesOf, isAsTaken, nextStudy, openStudyOf } from '../../src/audit/gauge-log.ts';
 import { type StationEvent, stationEventSchema } from '../../src/evidence/station-event.ts';
 import { orThrow } from '../../src/result.ts';
-import { begunStudy, logged, madeStudy } from './study-entries.ts';
+import { finishedStudy, logged, startedStudy } from './study-entries.ts';
 
 const ORDER = [
   [2, 0, 1],
@@ -10,7 +10,7 @@ const ORDER = [
   [1, 2, 0],
   [0, 2, 1],
 ];
-const BEGUN = begunStudy(ORDER);
+const STARTED = startedStudy(ORDER);
 const read = (turn: number, value = 0.7, from: 'tool' | 'hand' = 'tool'): StationEvent => ({
   type: 'gauge-study-read',
   study: 'GS-1',
@@ -40,7 +40,7 @@ const readings = (...events: readonly StationEvent[]) => orThrow(open(...events)
 
 describe('an open study in the log', () => {
   it('has the readings that stand, in the order that was drawn, and how each was had', () => {
-    const taking = orThrow(open(BEGUN, read(1, 0.7), read(2, 0.8), back(2), read(2, 0.9, 'hand')));
+    const taking = orThrow(open(STARTED, read(1, 0.7), read(2, 0.8), back(2), read(2, 0.9, 'hand')));
     expect(taking).toMatchObject({
       exercise: { readings: [0.7, 0.9], plan: { appraisers: ['Ann', 'Ben'], trials: 2 } },
       from: ['tool', 'hand'],
@@ -51,19 +51,19 @@ describe('an open study in the log', () => {
   });
 
   it('is not changed by what does not fit it', () => {
-    expect(readings(BEGUN, read(1, 0.7), read(1, 0.8))).toEqual([0.7]);
-    expect(readings(BEGUN, read(1, 0.7), read(3, 0.8))).toEqual([0.7]);
-    expect(readings(BEGUN, back(1), read(1, 0.7), read(2, 0.8), back(1))).toEqual([0.7, 0.8]);
-    expect(readings(BEGUN, ...ALL, read(13))).toHaveLength(12);
-    expect(readings(BEGUN, read(1, 0.7), begunStudy(ORDER, { tool: 'other' }), read(2, 0.8))).toEqual([
+    expect(readings(STARTED, read(1, 0.7), read(1, 0.8))).toEqual([0.7]);
+    expect(readings(STARTED, read(1, 0.7), read(3, 0.8))).toEqual([0.7]);
+    expect(readings(STARTED, back(1), read(1, 0.7), read(2, 0.8), back(1))).toEqual([0.7, 0.8]);
+    expect(readings(STARTED, ...ALL, read(13))).toHaveLength(12);
+    expect(readings(STARTED, read(1, 0.7), startedStudy(ORDER, { tool: 'other' }), read(2, 0.8))).toEqual([
       0.7, 0.8,
     ]);
     expect(gaugeStudiesOf(logged([read(1), back(1), DROPPED]))).toEqual([]);
   });
 
-  it('is unknown where it was never begun, or in an order that was not drawn for its plan', () => {
+  it('is unknown where it was never started, or in an order that was not drawn for its plan', () => {
     expect(open(read(1))).toMatchObject({ error: { code: 'study-unknown' } });
-    expect(open(begunStudy([[0, 0, 1], ...ORDER.slice(1)]))).toMatchObject({
+    expect(open(startedStudy([[0, 0, 1], ...ORDER.slice(1)]))).toMatchObject({
       error: { code: 'study-unknown' },
     });
   });
@@ -71,25 +71,27 @@ describe('an open study in the log', () => {
 
 describe('the end of a study in the log', () => {
   it('is its record or that it was given up, and nothing after that counts', () => {
-    expect(open(BEGUN, read(1), DROPPED)).toMatchObject({
+    expect(open(STARTED, read(1), DROPPED)).toMatchObject({
       error: { code: 'study-dropped', message: 'this study was given up: the wrong parts' },
     });
-    expect(open(BEGUN, ...ALL, madeStudy(READINGS))).toMatchObject({ error: { code: 'study-finished' } });
-    const [late] = gaugeStudiesOf(logged([BEGUN, read(1), DROPPED, read(2), madeStudy(READINGS)]));
+    expect(open(STARTED, ...ALL, finishedStudy(READINGS))).toMatchObject({
+      error: { code: 'study-finished' },
+    });
+    const [late] = gaugeStudiesOf(logged([STARTED, read(1), DROPPED, read(2), finishedStudy(READINGS)]));
     expect(late).toMatchObject({ end: { kind: 'dropped' }, taking: { exercise: { readings: [0.7] } } });
   });
 
   it('is held against the readings that were taken', () => {
     const one = (...events: readonly StationEvent[]) => gaugeStudiesOf(logged(events)).map(isAsTaken);
-    expect(one(BEGUN, ...ALL, madeStudy(READINGS))).toEqual([true]);
-    expect(one(BEGUN, ...ALL, back(12), read(12, 0.99), madeStudy(READINGS))).toEqual([false]);
-    expect(one(BEGUN, ...ALL.slice(1), madeStudy(READINGS))).toEqual([false]);
+    expect(one(STARTED, ...ALL, finishedStudy(READINGS))).toEqual([true]);
+    expect(one(STARTED, ...ALL, back(12), read(12, 0.99), finishedStudy(READINGS))).toEqual([false]);
+    expect(one(STARTED, ...ALL.slice(1), finishedStudy(READINGS))).toEqual([false]);
   });
 
   it('is all that the log has of a study which was recorded as a whole', () => {
-    const studies = gaugeStudiesOf(logged([madeStudy(READINGS)]));
+    const studies = gaugeStudiesOf(logged([finishedStudy(READINGS)]));
     expect(studies).toMatchObject([
-      { study: 'GS-1', plan: { parts: ['1', '2', '3'], trials: 2 }, taking: null, end: { kind: 'made' } },
+      { study: 'GS-1', plan: { parts: ['1', '2', '3'], trials: 2 }, taking: null, end: { kind: 'finished' } },
     ]);
     expect(studies.map(isAsTaken)).toEqual([true]);
   });
@@ -98,7 +100,7 @@ describe('the end of a study in the log', () => {
 describe('the number of the next study', () => {
   it('is one more than any that the log names', () => {
     expect(nextStudy([])).toBe('GS-1');
-    expect(nextStudy(logged([madeStudy(READINGS, { study: 'GS-11' }), BEGUN, DROPPED]))).toBe('GS-12');
+    expect(nextStudy(logged([finishedStudy(READINGS, { study: 'GS-11' }), STARTED, DROPPED]))).toBe('GS-12');
   });
 });
 
@@ -110,15 +112,15 @@ describe('an event of a study', () => {
     ['a study without a number', { ...back(1), study: 'GS-0' }],
     ['a reading from nowhere', { ...read(1), from: 'elsewhere' }],
     ['more than it has', { ...read(1), appraiser: 'Ann' }],
-    ['a gap in N·m', { ...BEGUN, measures: { quantity: 'length', unit: 'N.m' } }],
-    ['a wrench whose torque nobody named', { ...BEGUN, measures: { quantity: 'torque', unit: 'N.m' } }],
+    ['a gap in N·m', { ...STARTED, measures: { quantity: 'length', unit: 'N.m' } }],
+    ['a wrench whose torque nobody named', { ...STARTED, measures: { quantity: 'torque', unit: 'N.m' } }],
     ['no reason', { ...DROPPED, because: '' }],
   ])('is refused with %s', (_, event) => {
     expect(stationEventSchema.safeParse(event).success).toBe(false);
   });
 
   it('is taken as it is written', () => {
-    for (const event of [BEGUN, read(1, -1e6), back(3000), DROPPED, madeStudy(READINGS)])
+    for (const event of [STARTED, read(1, -1e6), back(3000), DROPPED, finishedStudy(READINGS)])
       expect(stationEventSchema.parse(event)).toEqual(event);
   });
 });

@@ -20,7 +20,7 @@ import {
 } from '../../src/audit/gauge-sitting.ts';
 import type { StationEvent } from '../../src/evidence/station-event.ts';
 import { orThrow } from '../../src/result.ts';
-import { begunStudy, logged } from './study-entries.ts';
+import { logged, startedStudy } from './study-entries.ts';
 
 const plan = orThrow(planFrom({ appraisers: ['Ann', 'Ben'], parts: ['1', '2', '3'], trials: 2 }));
 const TURNS = [
@@ -47,7 +47,7 @@ function sitting(...inputs: readonly SittingInput[]): { at: Sitting; kept: reado
 }
 
 const entriesOf = (kept: readonly Kept[]) =>
-  logged([begunStudy(TURNS), ...kept.map((one): StationEvent => ({ ...one, study: 'GS-1' }))]);
+  logged([startedStudy(TURNS), ...kept.map((one): StationEvent => ({ ...one, study: 'GS-1' }))]);
 
 const anything: fc.Arbitrary<SittingInput> = fc.oneof(
   fc.double({ min: 0.1, max: 4, noNaN: true }).map(reads),
@@ -197,7 +197,7 @@ describe('a reading that is far from what is believed', () => {
   it('is no figure at all where the log would not take it', () => {
     for (const value of [1e7, -1e7, Number.NaN, Number.POSITIVE_INFINITY]) {
       const { at, kept } = sitting(reads(value), TAKE);
-      expect(at).toMatchObject({ asked: null, notice: { words: 'That is no figure that can be read.' } });
+      expect(at).toMatchObject({ asked: null, notice: { words: 'This is not a figure.' } });
       expect(kept).toEqual([]);
     }
   });

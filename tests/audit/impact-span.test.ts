@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { foundPoints, spanOf } from '../../src/audit/impact-span.ts';
+import { asFoundPoints, spanOf } from '../../src/audit/impact-span.ts';
 import type { StationEntry } from '../../src/evidence/log.ts';
 import type { Certificate } from '../../src/instrument/certificate.ts';
 import { certificate, wrenchWith } from './shop.ts';
@@ -68,7 +68,7 @@ describe('the span of an impact assessment', () => {
       recorded('2025-02-01', A, 'EXAMPLE-W-1', 'old-name'),
       recorded('2026-03-05', null, 'X-9'),
     );
-    expect(code(spanned(never))).toBe('as-found-other-serial');
+    expect(code(spanned(never))).toBe('certificate-other-serial');
   });
 
   describe('where the laboratory gives every certificate the same number', () => {
@@ -130,7 +130,7 @@ describe('the span of an impact assessment', () => {
       log(recorded('2026-02-01', B)),
       certificate('AF-1', '2026-09-01', { serial: 'X-9' }),
     );
-    expect(result).toMatchObject({ ok: false, error: { code: 'as-found-other-serial' } });
+    expect(result).toMatchObject({ ok: false, error: { code: 'certificate-other-serial' } });
     expect(!result.ok && result.error.message).toContain('X-9');
     expect(!result.ok && result.error.message).toContain('EXAMPLE-W-1');
   });
@@ -182,7 +182,7 @@ describe('the span of an impact assessment', () => {
 describe('what was found, beside the last good check', () => {
   it('says at which points it moved by more than the uncertainty of both', () => {
     const found = certificate('AF-1', '2026-09-01', { error: 0.25 });
-    const points = foundPoints(
+    const points = asFoundPoints(
       { ...found, points: found.points.map((p, i) => ({ ...p, error: i / 10 })) },
       B,
     );
@@ -194,12 +194,12 @@ describe('what was found, beside the last good check', () => {
       'moved',
       'moved',
     ]);
-    expect(foundPoints(found, null).map(({ finding }) => finding)).toEqual(Array(5).fill('unknown'));
+    expect(asFoundPoints(found, null).map(({ finding }) => finding)).toEqual(Array(5).fill('unknown'));
   });
 
   it('states U at k = 2, whatever factor the certificates used', () => {
     const thrice = { ...B, points: B.points.map((p) => ({ ...p, expanded: 0.3, k: 3 })) };
-    const [point] = foundPoints(thrice, thrice);
+    const [point] = asFoundPoints(thrice, thrice);
     expect(point?.expanded).toBeCloseTo(0.2, 12);
     expect(point?.was?.expanded).toBeCloseTo(0.2, 12);
   });

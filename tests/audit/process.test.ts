@@ -1,16 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { AttemptRow } from '../../src/audit/attempt.ts';
-import { processGroups } from '../../src/audit/capability.ts';
+import { type ProcessGroup, processGroups } from '../../src/audit/capability.ts';
 import { deliveredGaps } from '../../src/audit/delivered.ts';
 import { wrenchDrift } from '../../src/audit/drift.ts';
-import {
-  chartTitle,
-  groupLines,
-  groupName,
-  groupRow,
-  processCharts,
-  processPaper,
-} from '../../src/report/process.ts';
+import { chartTitle, groupName, groupRow, groupTexts } from '../../src/report/process.ts';
+import { processCharts, processPaper } from '../../src/report/process-paper.ts';
 import { orThrow } from '../../src/result.ts';
 import { capability } from '../../src/statistics/capability.ts';
 import { normals } from '../statistics/generator.ts';
@@ -25,6 +19,10 @@ const row = (valueSi: number, given: Partial<AttemptRow> = {}): AttemptRow => ({
   result: valueSi < 25 || valueSi > 30 ? 'NotOK' : 'OK',
   ...given,
 });
+const figuresOf = (group: ProcessGroup) =>
+  groupTexts(group)
+    .flatMap(({ paragraphs }) => paragraphs)
+    .join('\n');
 const values = Array.from({ length: 40 }, (_, i) => 27 + Math.sin(i * 1.7));
 
 describe('capability', () => {
@@ -82,9 +80,9 @@ describe('capability', () => {
     expect(group?.notOkFirst).toMatchObject({ count: 4, n: 40, share: 0.1 });
     expect(group?.notOkAtWorst).toMatchObject({ count: 7, n: 43 });
     expect(group?.process).toMatchObject({ n: 36, mean: 27 });
-    const said = group === undefined ? '' : groupLines(group).join('\n');
+    const said = group === undefined ? '' : figuresOf(group);
     expect(said).toContain('NOT OK at the first attempt: 4 of 40, 10.0 %');
-    expect(said).toContain('Without a verdict: 3; were all of them NOT OK: 7 of 43, 16.3 %');
+    expect(said).toContain('3 first attempts have no verdict. If all of them were NOT OK: 7 of 43, 16.3 %');
   });
 
   it('never puts simulated and real jobs together, and says which is which', () => {
@@ -106,7 +104,7 @@ describe('capability', () => {
       'specification',
     );
     if (group === undefined) throw new Error('no group');
-    expect(groupLines(group).join('\n')).toContain('COARSE STEPS: 3 different values, 0.10 N·m apart.');
+    expect(figuresOf(group)).toContain('COARSE STEPS: 3 different values, 0.10 N·m apart.');
     expect(groupRow(group).join(' ')).toContain(' coarse ');
     expect(chartTitle(group)).toContain('COARSE STEPS');
     const about = { station: 'S', program: 'p', madeAt: '2026-05-04T09:30:00.000Z' };

@@ -21,7 +21,7 @@ const standing = (one: AskedJob, years = 3, impacts: readonly ImpactAssessment[]
 const impactOn = (number: string, closed: ImpactAssessment['closed']): ImpactAssessment => ({
   assessment: 'IA-1',
   seq: 100,
-  made: {
+  assessed: {
     type: 'assessment-made',
     assessment: 'IA-1',
     tool: 'wrench',

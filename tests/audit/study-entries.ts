@@ -4,7 +4,7 @@ import { type StationEntry, stationEntrySchema } from '../../src/evidence/log.ts
 import type { StationEvent } from '../../src/evidence/station-event.ts';
 
 /** Two appraisers, three parts, two trials. */
-export const begunStudy = (order: number[][], more: Partial<StudyStarted> = {}): StudyStarted => ({
+export const startedStudy = (order: number[][], more: Partial<StudyStarted> = {}): StudyStarted => ({
   type: 'gauge-study-started',
   study: 'GS-1',
   tool: 'gauge',
@@ -17,7 +17,7 @@ export const begunStudy = (order: number[][], more: Partial<StudyStarted> = {}):
   ...more,
 });
 
-export const madeStudy = (readings: number[][][], more: Partial<StudyFinished> = {}): StudyFinished => ({
+export const finishedStudy = (readings: number[][][], more: Partial<StudyFinished> = {}): StudyFinished => ({
   type: 'gauge-study-finished',
   study: 'GS-1',
   tool: 'gauge',

@@ -31,7 +31,7 @@ interface Row {
   seq: number;
   stream: number;
   n: number;
-  tells: number;
+  kind: number;
   hash: Buffer;
   body: string | Buffer;
 }
@@ -42,7 +42,7 @@ const rowAt = (seq: number): Row => {
   return row;
 };
 const into =
-  'INTO entries (seq, stream, n, tells, hash, body) VALUES (:seq, :stream, :n, :tells, :hash, :body)';
+  'INTO entries (seq, stream, n, kind, hash, body) VALUES (:seq, :stream, :n, :kind, :hash, :body)';
 const insert = (row: object, verb = 'INSERT') => db.prepare(`${verb} ${into}`).run(row);
 
 /** The row that rightly comes next, or one that is off in what is given. */
@@ -52,7 +52,7 @@ function rowAfter(change: { seq?: number; n?: number; stream?: number } = {}): R
   const [one] = written(end, 'job:WO-1', next, stamp);
   if (one === undefined) throw new Error('no entry');
   const { entry, hash, body } = one;
-  return { seq: entry.seq, stream: change.stream ?? last.stream, n: entry.n, tells: 2, hash, body };
+  return { seq: entry.seq, stream: change.stream ?? last.stream, n: entry.n, kind: 2, hash, body };
 }
 
 describe.each(['OFF', 'ON'])('whoever opens the file, with recursive triggers %s', (recursive) => {
@@ -114,7 +114,7 @@ describe('a new entry', () => {
     ['a seq left to the database', () => ({ ...rowAfter(), seq: null }), 'seq must follow'],
     ['a hole in the stream', () => rowAfter({ n: COUNT + 1 }), 'n must follow'],
     ['a new stream that does not start at 1', () => rowAfter({ stream: 2, n: 1 }), 'append-only'],
-    ['a kind that there is not', () => ({ ...rowAfter(), tells: 3 }), 'CHECK'],
+    ['a kind that there is not', () => ({ ...rowAfter(), kind: 3 }), 'CHECK'],
     ['a stream without a name', () => rowAfter({ stream: 9, n: 0 }), 'a stream that is there'],
     ['a hash that is too short', () => ({ ...rowAfter(), hash: Buffer.alloc(31) }), 'CHECK'],
     ['a hash that is text', () => ({ ...rowAfter(), hash: 'F'.repeat(32) }), 'BLOB'],

@@ -96,7 +96,7 @@ describe('a backup', () => {
 
   it('is never written over a file that is there', async () => {
     writeFileSync(backup, 'mine');
-    expect(await problemOf(backUpLog(path, backup))).toMatchObject({ code: 'backup-exists', where: backup });
+    expect(await problemOf(backUpLog(path, backup))).toMatchObject({ code: 'file-exists', where: backup });
     expect(readFileSync(backup, 'utf8')).toBe('mine');
   });
 
@@ -186,7 +186,7 @@ describe('restoring', () => {
     writeFileSync(backup, bytes);
     expect(await problemOf(restored(backup, path, 'x'))).toMatchObject({ code: 'log-damaged' });
     expect(await problemOf(restored(join(folder, 'no.db'), path, 'x'))).toMatchObject({
-      code: 'backup-missing',
+      code: 'file-unreadable',
     });
     writeFileSync(backup, 'a letter to somebody');
     expect(await problemOf(restored(backup, path, 'x'))).toMatchObject({ code: 'log-not-a-log' });
@@ -340,7 +340,7 @@ describe('restoring', () => {
     (await openStationLog(backup)).close();
     expect(await problemOf(restored(backup, path, 'x'))).toMatchObject({ code: 'log-empty', where: backup });
     expect(await problemOf(restored(folder, path, 'x'))).toMatchObject({
-      code: 'backup-missing',
+      code: 'file-unreadable',
       where: folder,
       message: expect.stringContaining('folder'),
     });

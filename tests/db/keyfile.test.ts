@@ -54,7 +54,7 @@ describe('a key file', () => {
     const before = readFileSync(path, 'utf8');
     expect(writeKeyFile(path, newKey(), null)).toMatchObject({
       ok: false,
-      error: { code: 'key-exists', where: path },
+      error: { code: 'file-exists', where: path },
     });
     expect(readFileSync(path, 'utf8')).toBe(before);
   });
@@ -104,11 +104,11 @@ describe('a key file is refused', () => {
   });
 
   it('when it is not there', () => {
-    expect(readKeyFile(path)).toMatchObject({ ok: false, error: { code: 'key-path', where: path } });
+    expect(readKeyFile(path)).toMatchObject({ ok: false, error: { code: 'file-unreadable', where: path } });
     path = join(folder, 'nowhere', 'station.pem');
     expect(writeKeyFile(path, newKey(), null)).toMatchObject({
       ok: false,
-      error: { code: 'key-path', where: path },
+      error: { code: 'file-unreadable', where: path },
     });
   });
 

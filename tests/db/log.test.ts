@@ -261,7 +261,7 @@ describe('what others do to the file', () => {
     ['the last entry taken out', `DELETE FROM entries WHERE seq = ${COUNT}`, { seq: COUNT }],
     ['a hash of the tree exchanged', 'UPDATE subtrees SET hash = randomblob(32) WHERE place = 7', { seq: 8 }],
     ['a hash of the tree taken out', 'DELETE FROM subtrees WHERE place = 7', { seq: 8 }],
-    ['samples said to be something else', 'UPDATE entries SET tells = 1 - tells WHERE seq = 7', { seq: 7 }],
+    ['samples said to be something else', 'UPDATE entries SET kind = 1 - kind WHERE seq = 7', { seq: 7 }],
     [
       'the last entry in a stream without a name',
       `UPDATE entries SET stream = 4096 WHERE seq = ${COUNT}`,

@@ -72,7 +72,7 @@ describe('the body of an entry', () => {
       .object({ packed: z.int(), count: z.int() })
       .parse(
         new Sqlite(path)
-          .prepare('SELECT sum(length(body)) AS packed, count(*) AS count FROM entries WHERE tells > 0')
+          .prepare('SELECT sum(length(body)) AS packed, count(*) AS count FROM entries WHERE kind > 0')
           .get(),
       );
     const plain = written({ seq: 0, n: 0 }, 'job:WO-1', drafts(wholeJob()), stamp)

@@ -292,7 +292,7 @@ describe('a damaged log', () => {
     for (const there of [out, beside]) {
       writeFileSync(there, 'mine');
       await expect(recoverLog(path, { out, beside }, [])).rejects.toMatchObject({
-        problem: { code: 'recover-exists', where: there },
+        problem: { code: 'file-exists', where: there },
       });
       expect(readFileSync(there, 'utf8')).toBe('mine');
       rmSync(there);

@@ -42,7 +42,7 @@ describe('opening the tools of a station', () => {
   test('a file that is not there is the problem of the one who asked', async () => {
     const driver = { use: 'replay', file: 'other.jsonl', speed: 1 } as const;
     await expect(openTools([replay({ driver })], { base, clock })).rejects.toMatchObject({
-      problem: { code: 'recording-unreadable', where: join(base, 'other.jsonl') },
+      problem: { code: 'file-unreadable', where: join(base, 'other.jsonl') },
     });
   });
 });

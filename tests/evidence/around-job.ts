@@ -13,7 +13,7 @@ import { AT, INSTRUMENTS, opening } from './sample-job.ts';
 const attest = (phase: ListPhase): Command => ({
   do: 'attest',
   phase,
-  said: itemsOf(USUAL_ROUTINE, phase).map(({ id, choices }) =>
+  steps: itemsOf(USUAL_ROUTINE, phase).map(({ id, choices }) =>
     id === 'blown-clean'
       ? { item: id, as: 'not-done', why: 'no air on the road' }
       : { item: id, as: choices?.[0] ?? 'done' },

@@ -2,13 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addSignature, type Jws } from '../../src/evidence/jws.ts';
-import { EXIT_CODES, verifyRecord } from '../../src/evidence/verify.ts';
+import { verifyRecord } from '../../src/evidence/verify.ts';
+import { VERIFICATION } from '../../src/report/verification.ts';
 import { fileOf, jwsOf, recordOf, withContent } from './forge.ts';
 import { logOf, seal, station, technician, trusting, wholeJob } from './sample-job.ts';
 
 const trust = trusting(station);
 const bytes = seal(logOf(wholeJob()));
-const exitOf = (file: Uint8Array) => EXIT_CODES[verifyRecord(file, trust).verdict];
+const exitOf = (file: Uint8Array) => VERIFICATION[verifyRecord(file, trust).verdict].exit;
 const text = bytes.toString('utf8');
 
 function flipped(bit: number): Buffer {
@@ -104,7 +105,7 @@ describe('a file that never was a record is unreadable (2)', () => {
   ])('%s', (_what, file) => {
     const report = verifyRecord(Buffer.from(file), trust);
     expect(report).toMatchObject({ verdict: 'unreadable', record: null });
-    expect(EXIT_CODES[report.verdict]).toBe(2);
+    expect(VERIFICATION[report.verdict].exit).toBe(2);
   });
 });
 

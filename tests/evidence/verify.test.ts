@@ -4,7 +4,8 @@ import { countersignRecord } from '../../src/evidence/record.ts';
 import type { StationEvent } from '../../src/evidence/station-event.ts';
 import { stateSuccession } from '../../src/evidence/succession.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
-import { EXIT_CODES, verifyRecord } from '../../src/evidence/verify.ts';
+import { verifyRecord } from '../../src/evidence/verify.ts';
+import { VERIFICATION } from '../../src/report/verification.ts';
 import { judged, jwsOf, recordOf, rejected, signedAnew } from './forge.ts';
 import {
   AT,
@@ -30,7 +31,7 @@ describe('a record as the station made it', () => {
   it('is authentic, and the report says what was looked at, in order', () => {
     const report = verifyRecord(bytes, trust);
     expect(report.verdict).toBe('authentic');
-    expect(EXIT_CODES[report.verdict]).toBe(0);
+    expect(VERIFICATION[report.verdict].exit).toBe(0);
     expect(report.checks.map(({ name, outcome }) => `${name} ${outcome}`)).toEqual([
       'signatures passed',
       'signer passed',
@@ -114,7 +115,7 @@ describe('whom to trust is the reader’s choice', () => {
   ])('%s: authentic, but not trusted', (_what, list, why) => {
     expect(judged(bytes, list)).toMatchObject({ verdict: 'untrusted', failed: ['signer'] });
     expect(judged(bytes, list).why).toContain(why);
-    expect(EXIT_CODES.untrusted).toBe(3);
+    expect(VERIFICATION.untrusted.exit).toBe(3);
   });
 
   it('believes what a key signed before it was retired', () => {
@@ -225,7 +226,7 @@ it('judged by rules that this program does not know is as it was sealed, and is 
   const older = seal(logOf([{ ...first, rules: 'plugmark/rules/2' }, ...rest]));
   const { verdict, checks } = verifyRecord(older, trust);
   expect(verdict).toBe('other-rules');
-  expect(EXIT_CODES[verdict]).toBe(4);
+  expect(VERIFICATION[verdict].exit).toBe(4);
   expect(checks.filter(({ outcome }) => outcome !== 'passed')).toEqual([
     expect.objectContaining({ name: 'judged again', outcome: 'not-applicable' }),
   ]);

@@ -1,5 +1,5 @@
 // The house's directions: a room knows only the rooms named here, itself, and the ground it all stands on.
-const GROUND = ['^src/(problem|result|reading)\\.ts$'];
+const GROUND = ['^src/(personal|problem|problem-code|result|reading)\\.ts$', '^src/ui/printable\\.ts$'];
 const ROOMS = {
   quantity: [],
   metrology: ['quantity'],
@@ -11,7 +11,19 @@ const ROOMS = {
   job: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence'],
   evidence: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job'],
   audit: ['quantity', 'metrology', 'statistics', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence'],
-  pipeline: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence'],
+  package: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence', 'audit'],
+  pipeline: [
+    'quantity',
+    'metrology',
+    'statistics',
+    'plug',
+    'instrument',
+    'pull',
+    'sequence',
+    'job',
+    'evidence',
+    'audit',
+  ],
   report: [
     'quantity',
     'metrology',
@@ -25,6 +37,7 @@ const ROOMS = {
     'audit',
   ],
   ui: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence', 'pipeline'],
+  files: [],
 };
 const PURE = [
   'quantity',
@@ -37,7 +50,13 @@ const PURE = [
   'job',
   'evidence',
   'audit',
+  'package',
 ];
+const DESKS = ['audit', 'bench', 'evidence', 'station', 'study', 'declare', 'help', 'terminal'];
+/** A file of the command line that lies at no desk, and what starts the program, which may. */
+const STRAY = `^src/cli/(?!(${DESKS.join('|')})/)`;
+const STARTS = '^src/cli/(bin|main|needed-node)\\.ts$';
+const STRAY_COMMENT = 'a command belongs to a desk; only what starts the program lies beside the desks';
 /** Built into the language's run time and free of I/O: hashing and byte handling are functions of their arguments. */
 const PURE_CORE = '^(node:)?(crypto|util|buffer)$';
 
@@ -82,6 +101,20 @@ module.exports = {
       { path: '^sim/' },
       { path: '^(src/(ui|cli|report|pipeline|evidence)|db|tests)/' },
     ),
+    rule(
+      'shell',
+      'only the command line knows tools, simulation and store',
+      { path: '^src/', pathNot: '^src/cli/' },
+      { path: '^(drivers|sim|db)/' },
+    ),
+    rule(
+      'cli',
+      'nothing knows the command line',
+      { path: '^(src|drivers|sim|db)/', pathNot: '^src/cli/' },
+      { path: '^src/cli/' },
+    ),
+    rule('desks', STRAY_COMMENT, { path: STRAY, pathNot: STARTS }, {}),
+    rule('desks-too', STRAY_COMMENT, {}, { path: STRAY, pathNot: STARTS }),
     rule(
       'noble',
       'drivers/radio is the only place that knows noble',

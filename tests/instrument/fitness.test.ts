@@ -44,7 +44,7 @@ describe('an instrument that is described wrongly', () => {
     [
       'a certificate that was due before it was made',
       wrench({ certificate: { ...CERTIFICATE, due: '2026-01-30' } }),
-      'range-reversed',
+      'certificate-dates',
       'due',
     ],
     [
@@ -60,7 +60,7 @@ describe('an instrument that is described wrongly', () => {
 
   it('is refused when nothing says how far it may be off, or which one it is', () => {
     const { certificate: _certificate, serial: _serial, ...bare } = wrench();
-    expect(misdescribed(bare, TASK.on)).toMatchObject({ code: 'uncertainty-unknown' });
+    expect(misdescribed(bare, TASK.on)).toMatchObject({ code: 'permissible-deviation-missing' });
     expect(misdescribed({ ...bare, certificate: CERTIFICATE }, TASK.on)).toMatchObject({
       code: 'serial-missing',
     });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { monthsLater, yearsBetween } from '../../src/instrument/dates.ts';
 import type { Instrument } from '../../src/instrument/instrument.ts';
-import { knownOf } from '../../src/instrument/uncertainty.ts';
+import { instrumentTerms } from '../../src/instrument/uncertainty.ts';
 import { budgetOf } from '../../src/metrology/budget.ts';
 
 const WRENCH: Instrument = {
@@ -27,23 +27,23 @@ const CERTIFIED: Instrument = {
   },
 };
 const names = (instrument: Instrument, reading = 30, on = '2026-07-01') =>
-  knownOf(instrument, reading, on, null).terms.map(({ name }) => name);
+  instrumentTerms(instrument, reading, on, null).terms.map(({ name }) => name);
 
 describe('what is known of a reading', () => {
   it('rests on the certificate where there is one, else on the limits of the class', () => {
     expect(names(WRENCH)).toEqual(['permissible deviation', 'resolution']);
     expect(names(CERTIFIED)).toEqual(['calibration', 'error, not corrected', 'resolution']);
-    expect(knownOf(WRENCH, 30, '2026-07-01', null).terms[0]).toMatchObject({
+    expect(instrumentTerms(WRENCH, 30, '2026-07-01', null).terms[0]).toMatchObject({
       amount: 1.2,
       source: 'data sheet',
     });
   });
 
   it('takes the error off where the shop corrects, and keeps it in the uncertainty where it does not', () => {
-    const corrected = knownOf({ ...CERTIFIED, correct: true }, 30, '2026-07-01', null);
+    const corrected = instrumentTerms({ ...CERTIFIED, correct: true }, 30, '2026-07-01', null);
     expect(corrected.correction).toBeCloseTo(0.3, 12);
     expect(corrected.terms.map(({ name }) => name)).toEqual(['calibration', 'resolution']);
-    const kept = knownOf(CERTIFIED, 30, '2026-07-01', null);
+    const kept = instrumentTerms(CERTIFIED, 30, '2026-07-01', null);
     expect(kept.correction).toBe(0);
     expect(budgetOf(kept.terms).expanded).toBeGreaterThan(budgetOf(corrected.terms).expanded);
   });
@@ -54,7 +54,7 @@ describe('what is known of a reading', () => {
       driftPerYear: { within: { kind: 'relative', percent: 1 }, basis: 'data sheet' },
     };
     const drift = (on: string) =>
-      knownOf(drifting, 30, on, null).terms.find(({ name }) => name.startsWith('drift'))?.amount ?? 0;
+      instrumentTerms(drifting, 30, on, null).terms.find(({ name }) => name.startsWith('drift'))?.amount ?? 0;
     expect(drift('2026-01-01')).toBe(0);
     expect(drift('2027-01-01')).toBeCloseTo(0.3, 3);
     expect(drift('2028-01-01')).toBeCloseTo(0.6, 3);
@@ -63,19 +63,21 @@ describe('what is known of a reading', () => {
   it('has few degrees of freedom where repeatability rules, and a wider factor for it', () => {
     const readings = [24.5, 25.5, 25, 24.8, 25.2];
     const rough: Instrument = { ...CERTIFIED, correct: true, repeatability: { readings, basis: 'bench' } };
-    const { coverageFactor, degreesOfFreedom } = budgetOf(knownOf(rough, 25, '2026-01-01', null).terms);
+    const { coverageFactor, degreesOfFreedom } = budgetOf(
+      instrumentTerms(rough, 25, '2026-01-01', null).terms,
+    );
     expect(degreesOfFreedom).toBeGreaterThan(4);
     expect(degreesOfFreedom).toBeLessThan(7);
     expect(coverageFactor).toBeGreaterThan(2.4);
-    expect(budgetOf(knownOf(CERTIFIED, 25, '2026-01-01', null).terms).coverageFactor).toBe(2);
+    expect(budgetOf(instrumentTerms(CERTIFIED, 25, '2026-01-01', null).terms).coverageFactor).toBe(2);
   });
 
   it('counts in what the pull says of its own peak', () => {
-    expect(knownOf(WRENCH, 30, '2026-07-01', 0.05).terms.at(-1)).toMatchObject({
+    expect(instrumentTerms(WRENCH, 30, '2026-07-01', 0.05).terms.at(-1)).toMatchObject({
       name: 'peak of the pull',
       amount: 0.05,
     });
-    expect(knownOf(WRENCH, 30, '2026-07-01', 0).terms).toHaveLength(2);
+    expect(instrumentTerms(WRENCH, 30, '2026-07-01', 0).terms).toHaveLength(2);
   });
 });
 

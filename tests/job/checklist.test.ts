@@ -24,7 +24,7 @@ const open = (shop: Shop): readonly string[] => {
 const attested = (list: ListPhase) => ({
   do: 'attest' as const,
   phase: list,
-  said: itemsOf(USUAL_ROUTINE, list).map(({ id, choices }) => ({ item: id, as: choices?.[0] ?? 'done' })),
+  steps: itemsOf(USUAL_ROUTINE, list).map(({ id, choices }) => ({ item: id, as: choices?.[0] ?? 'done' })),
 });
 const NORMAL = { condition: 'normal', damage: [], thread: 'sound' } as const;
 const ALL = [1, 2, 3, 4];
@@ -112,10 +112,10 @@ describe('the order of the work', () => {
       'cylinder 3: new plug not checked',
       'cylinder 4: old plug not read',
       'cylinder 4: new plug not checked',
-      'the windows are not confirmed',
-      'the steps before removal are not attested',
-      'the steps before fitting are not attested',
-      'the steps after fitting are not attested',
+      'windows not confirmed',
+      'steps before removal not confirmed',
+      'steps before fitting not confirmed',
+      'steps after fitting not confirmed',
     ]);
   });
 });
@@ -123,20 +123,21 @@ describe('the order of the work', () => {
 describe('lists', () => {
   it('take nothing that is not on them, and no item unsaid', () => {
     const shop = usual();
-    const { said } = attested('afterwards');
-    const told = (changed: typeof said) => say(shop, { do: 'attest', phase: 'afterwards', said: changed });
-    expect(told(said.slice(1))).toMatch('Nothing is said of "Compound in the boots"');
-    expect(told([...said, { item: 'oil', as: 'done' }])).toMatch('"oil" is not on this list');
-    expect(told(said.map((one) => ({ ...one, as: 'done' })))).toMatch('is answered by: none, as the maker');
-    expect(told([...said, ...said])).toMatch('twice');
-    expect(told(said)).toBeNull();
+    const { steps } = attested('afterwards');
+    const refused = (changed: typeof steps) =>
+      say(shop, { do: 'attest', phase: 'afterwards', steps: changed });
+    expect(refused(steps.slice(1))).toMatch('Answer this item too: "Compound in the boots');
+    expect(refused([...steps, { item: 'oil', as: 'done' }])).toMatch('"oil" is not on this list');
+    expect(refused(steps.map((one) => ({ ...one, as: 'done' })))).toMatch('are: none, as the maker');
+    expect(refused([...steps, ...steps])).toMatch('twice');
+    expect(refused(steps)).toBeNull();
   });
 
   it('let an item be left undone, with a reason', () => {
     const shop = usual();
     const without = (why?: string) => ({
       ...attested('before-removal'),
-      said: attested('before-removal').said.map((one) =>
+      steps: attested('before-removal').steps.map((one) =>
         one.item === 'engine-cold' ? { item: one.item, as: 'not-done', ...(why ? { why } : {}) } : one,
       ),
     });
@@ -361,14 +362,14 @@ it('a list with an item of a name that every object has is not attested by itsel
   expect(phase(shop)).toBe('before-removal');
 });
 
-it('an acceptance under the name of another pull is not what was said', () => {
+it('an acceptance under the name of another pull differs from the command', () => {
   const shop = overAndAccepted();
   const forged = shop.events.map((event) =>
     event.type === 'pull-accepted' ? { ...event, cylinder: 2 } : event,
   );
   expect(replay(forged)).toMatchObject({
     ok: false,
-    error: { message: expect.stringContaining('what was said') },
+    error: { message: expect.stringContaining('differs from the command') },
   });
 });
 

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { replay } from '../../src/job/replay.ts';
+import type { Problem } from '../../src/problem.ts';
 import { workshop } from './workshop.ts';
 
 // What a radio can do to a job: skip readings, bring old ones, meet strangers.
@@ -66,7 +67,7 @@ test('a reading from the memory of a tool is kept and given to no cylinder', () 
 
 test('a device that was refused stands on the record, with address and reason', () => {
   const shop = workshop();
-  const problem = {
+  const problem: Problem = {
     code: 'tool-same-name',
     message: 'It is another one.',
     next: '…',

@@ -9,6 +9,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { generalVerify, importJWK } from 'jose';
 import { afterAll, describe, expect, it } from 'vitest';
+import { topicFile } from '../../src/cli/help/topics.ts';
 import { toBase64url } from '../../src/evidence/base64url.ts';
 import { canonical } from '../../src/evidence/canonical.ts';
 import { importPublicKey, publicJwk, publicJwkSchema, thumbprint } from '../../src/evidence/jwk.ts';
@@ -56,16 +57,14 @@ describe('RFC 8037, Appendix A', () => {
   });
 });
 
-/** The lines behind the sentence of the README that begins the section. */
-function readmeProgram(): string {
-  const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
-  const section = /### With nothing but a JOSE library.*?\n\n((?: {4}[^\n]*\n|\n(?= {4}))+)/s.exec(
-    readme,
-  )?.[1];
+/** The indented lines of the section in the manual. */
+function manualProgram(): string {
+  const topic = readFileSync(topicFile('verify'), 'utf8');
+  const section = /## With a JOSE library alone.*?\n\n((?: {4}[^\n]*\n|\n(?= {4}))+)/s.exec(topic)?.[1];
   return (section ?? '').replace(/^ {4}/gm, '');
 }
 
-describe('somebody who has a JOSE library and follows the README', () => {
+describe('somebody who has a JOSE library and follows the manual', () => {
   const bytes = seal(logOf(wholeJob()));
   const folder = mkdtempSync(join(tmpdir(), 'reader-'));
   afterAll(() => rmSync(folder, { recursive: true }));
@@ -73,7 +72,7 @@ describe('somebody who has a JOSE library and follows the README', () => {
   function reader(record: Buffer, { x }: { readonly x: string }) {
     const file = join(folder, 'J.record.json');
     writeFileSync(file, record);
-    const program = readmeProgram().replace('J-1001.record.json', file).replace('THE-X-OF-THE-KEY', x);
+    const program = manualProgram().replace('J-1001.record.json', file).replace('THE-X-OF-THE-KEY', x);
     expect(program).toContain(x);
     return spawnSync(process.execPath, ['--input-type=module', '-e', program], { encoding: 'utf8' });
   }

@@ -1,21 +1,22 @@
 /**
- * What the README tells an adjuster who has openssl and a POSIX shell and nothing else: the commands are taken out of the
- * README and run as they stand there. Independent oracle: openssl.
+ * What the manual tells an adjuster who has openssl and a POSIX shell and nothing else: the commands are taken out of the
+ * topic `verify` and run as they are there. Independent oracle: openssl.
  */
 import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { topicFile } from '../../src/cli/help/topics.ts';
 import { canonical } from '../../src/evidence/canonical.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
 import { fileOf, jwsOf, recordOf } from '../evidence/forge.ts';
 import { logOf, seal, station, stranger, wholeJob } from '../evidence/sample-job.ts';
 
 const hasOpenssl = spawnSync('sh', ['-c', 'openssl version']).status === 0;
-const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
-/** The indented lines behind the sentence that begins the section. */
-const commands = (/with openssl alone.*?\n\n((?: {4}[^\n]*\n|\n(?= {4}))+)/s.exec(readme)?.[1] ?? '')
+const topic = readFileSync(topicFile('verify'), 'utf8');
+/** The indented lines of the section. */
+const commands = (/## With openssl alone.*?\n\n((?: {4}[^\n]*\n|\n(?= {4}))+)/s.exec(topic)?.[1] ?? '')
   .split('\n')
   .map((line) => line.slice(4))
   .join('\n');
@@ -36,7 +37,7 @@ function adjuster(record: Buffer, key = x) {
   return spawnSync('sh', ['-ec', script], { cwd: folder, encoding: 'utf8' });
 }
 
-describe.runIf(hasOpenssl)('an adjuster who follows the README', () => {
+describe.runIf(hasOpenssl)('an adjuster who follows the manual', () => {
   it('finds commands there', () => {
     expect(commands).toContain('openssl pkeyutl -verify');
     expect(commands).toContain('THE-X-OF-THE-KEY');

@@ -24,7 +24,7 @@ describe('what a signal gives reason to say', () => {
     ],
     ['the zero was not settled', { ...GOOD, zeroSettled: false }, 'zero-not-settled-nm'],
     ['the zero lies far off', { ...GOOD, zeroNm: 1.4 }, 'zero-not-settled-nm'],
-    ['the readings stood at the end of the scale', { ...GOOD, saturated: true }, 'end-of-scale-nm'],
+    ['the readings reached the end of the scale', { ...GOOD, saturated: true }, 'end-of-scale-nm'],
     [
       'a click cannot be seen at this rate',
       { ...GOOD, release: 'not-visible', releaseNm: null },

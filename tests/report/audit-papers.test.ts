@@ -10,9 +10,11 @@ import type { LogEntry, StationEntry } from '../../src/evidence/log.ts';
 import type { StationEvent } from '../../src/evidence/station-event.ts';
 import { foldAll } from '../../src/job/fold.ts';
 import { disputePaper } from '../../src/report/dispute.ts';
-import { impactPaper } from '../../src/report/impact.ts';
+
 import { judgedAgainCsv } from '../../src/report/impact-csv.ts';
-import { type Paper, type Part, writePaper } from '../../src/report/paper.ts';
+import { impactPaper } from '../../src/report/impact-paper.ts';
+import type { Paper, Part } from '../../src/report/paper.ts';
+import { writePaper } from '../../src/report/paper-pdf.ts';
 import { pullRow, setupsOf, setupWith } from '../audit/rows.ts';
 import { CHECKED, certificate, workIn, wrenchWith } from '../audit/shop.ts';
 import { hasPoppler, pages, poppler } from './poppler.ts';
@@ -125,8 +127,8 @@ function linesOf(part: Part): readonly string[] {
       return part.facts.map(({ label, value }) => `${label}: ${value}`);
     case 'table':
       return [part.note, ...part.rows.map((row) => row.map(({ text }) => text).join(' | '))];
-    case 'picture':
-      return [part.alt];
+    case 'chart':
+      return [part.chart.words];
   }
 }
 
@@ -135,7 +137,10 @@ const saidBy = (paper: Paper) =>
   [
     `${paper.status.word}. ${paper.status.text}`,
     ...paper.facts.map(({ label, value }) => `${label}: ${value}`),
-    ...paper.parts.flatMap((part) => [`## ${part.title}`, ...linesOf(part)]),
+    ...paper.parts.flatMap((part) => [
+      `## ${part.kind === 'chart' ? part.chart.title : part.title}`,
+      ...linesOf(part),
+    ]),
   ].join('\n');
 
 describe('the paper of an impact assessment', () => {
@@ -143,9 +148,7 @@ describe('the paper of an impact assessment', () => {
     const text = saidBy(impactPaper(impactIn(assessedEntries()), context));
     expect(text).toContain('ISO 9001:2015, 7.1.5.2');
     expect(text).toContain('IATF 16949, 7.1.5.2.1');
-    expect(text).toContain(
-      '30.00 | 0.00 | 0.20 | -1.10 | 0.20 | MOVED, by more than the uncertainty of both',
-    );
+    expect(text).toContain('30.00 | 0.00 | 0.20 | -1.10 | 0.20 | MOVED');
     expect(text).toContain('J-1 | 2026-02-03 | ZZ9EXAMP1PM000104 | EXAMPLE 4 | OUT | 4 |  | NOT DECIDED');
     expect(text).toContain('J-1 | 4 | pull 4 | 29.23 | 30.33 | 0.30 | 25.00 to 30.00 N·m | OUT');
     expect(text).toContain(

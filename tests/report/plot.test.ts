@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Box, ground, type Point, pullShape } from '../../src/report/plot.ts';
+import type { Box } from '../../src/report/charts/pen.ts';
+import { ground, type Point, pullShape } from '../../src/report/plot.ts';
 import type { PullPlot } from '../../src/report/plots.ts';
 import { TORQUE_WINDOW, traceOf } from './fixtures.ts';
 

@@ -56,7 +56,7 @@ describe('giving a pull to a cylinder', () => {
       { kind: 'unsure', cylinder: 2, ask: 'which' },
     ],
     [
-      'the readings stood at the end of the scale',
+      'the readings reached the end of the scale',
       pullOf({ saturated: true }),
       second(),
       { kind: 'unsure', cylinder: 2, ask: 'end-of-scale' },

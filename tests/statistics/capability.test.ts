@@ -45,7 +45,7 @@ describe('capability of readings', () => {
     expect(problemOf(capability(enough.slice(1), WINDOW)).code).toBe('too-few');
     expect(problemOf(capability(enough, { lower: null, upper: null })).code).toBe('no-limits');
     expect(problemOf(capability(enough, { lower: Number.NaN, upper: 3 })).code).toBe('no-limits');
-    expect(problemOf(capability(enough, { lower: 5, upper: 5 })).code).toBe('limits-crossed');
+    expect(problemOf(capability(enough, { lower: 5, upper: 5 })).code).toBe('range-reversed');
     expect(problemOf(capability(enough.with(3, Number.NaN), WINDOW))).toEqual({
       code: 'not-a-number',
       where: 'readings[3]',

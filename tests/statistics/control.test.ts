@@ -184,12 +184,16 @@ describe('an EWMA chart', () => {
   });
 
   it('refuses impossible settings and times', () => {
-    expect(problemOf(ewmaChart([1], { ...settings, lambda: 0 })).code).toBe('settings');
-    expect(problemOf(ewmaChart([1], { ...settings, lambda: 1.1 })).code).toBe('settings');
-    expect(problemOf(ewmaChart([1], { ...settings, sigma: 0 })).code).toBe('settings');
+    expect(problemOf(ewmaChart([1], { ...settings, lambda: 0 })).code).toBe('chart-settings');
+    expect(problemOf(ewmaChart([1], { ...settings, lambda: 1.1 })).code).toBe('chart-settings');
+    expect(problemOf(ewmaChart([1], { ...settings, sigma: 0 })).code).toBe('chart-settings');
     expect(problemOf(ewmaChart([1, Number.NaN], settings)).where).toBe('readings[1]');
-    expect(problemOf(ewmaChart([1, 2], settings, { atDays: [1, 1], nominalDays: 30 })).code).toBe('times');
-    expect(problemOf(ewmaChart([1, 2], settings, { atDays: [1], nominalDays: 30 })).code).toBe('times');
-    expect(problemOf(ewmaChart([1], settings, { atDays: [1], nominalDays: 0 })).code).toBe('times');
+    expect(problemOf(ewmaChart([1, 2], settings, { atDays: [1, 1], nominalDays: 30 })).code).toBe(
+      'reading-times',
+    );
+    expect(problemOf(ewmaChart([1, 2], settings, { atDays: [1], nominalDays: 30 })).code).toBe(
+      'reading-times',
+    );
+    expect(problemOf(ewmaChart([1], settings, { atDays: [1], nominalDays: 0 })).code).toBe('reading-times');
   });
 });

@@ -250,7 +250,7 @@ describe('drift seen by certificates', () => {
     expect(code()).toBe('too-few');
     expect(code([at(0, 0)], [at(365, 1)])).toBe('too-few');
     expect(code([at(5, 0), at(5, 1)], [at(9, 1)])).toBe('one-day');
-    expect(code([at(0, 0, 0), at(365, 1)])).toBe('uncertainty');
+    expect(code([at(0, 0, 0), at(365, 1)])).toBe('uncertainty-missing');
     expect(code([at(0, 0), at(Number.NaN, 1)])).toBe('not-a-number');
   });
 });
@@ -286,7 +286,7 @@ describe('the staircase of calibration intervals', () => {
     const code = (days: number, deviation: number, permissible = 4) =>
       problemOf(nextInterval(days, { deviation, permissible }, bounds)).code;
     expect([code(20, 0), code(400, 0), code(90.5, 0), code(90, Number.NaN), code(90, 0, 0)]).toEqual(
-      Array(5).fill('interval'),
+      Array(5).fill('calibration-interval'),
     );
   });
 });

@@ -185,7 +185,7 @@ describe.each(methods)('a gauge study by %s', (_, method) => {
     expect(percentOfTolerance).toBeCloseTo((100 * 6 * grr.sigma) / 4, 10);
     expect(result(REFERENCE_STUDY).percentOfTolerance).toBeNull();
     const crossed = method({ ...REFERENCE_STUDY, limits: { lower: 2, upper: -2 } });
-    expect(problemOf<unknown>(crossed).code).toBe('limits-crossed');
+    expect(problemOf<unknown>(crossed).code).toBe('range-reversed');
   });
 
   it('says which variances came out below zero', () => {

@@ -39,26 +39,26 @@ describe('a panel', () => {
   });
 
   it('of a list without choices is attested by one key', () => {
-    const said = ['engine-cold', 'ignition-off', 'boots', 'blown-clean', 'hand-tools'].map((item) => ({
+    const steps = ['engine-cold', 'ignition-off', 'boots', 'blown-clean', 'hand-tools'].map((item) => ({
       item,
       as: 'done',
     }));
-    expect(type(ROUTINE_JOBS.list, 'enter').outs).toEqual([{ do: 'attest', phase: 'before-removal', said }]);
+    expect(type(ROUTINE_JOBS.list, 'enter').outs).toEqual([{ do: 'attest', phase: 'before-removal', steps }]);
   });
 
   it('of a list strikes an item with the reason, by key or typed, and takes that back', () => {
     const [byKey] = type(ROUTINE_JOBS.list, 'down x a enter').outs;
     expect(byKey).toMatchObject({
-      said: expect.arrayContaining([
+      steps: expect.arrayContaining([
         { item: 'ignition-off', as: 'not-done', why: 'does not apply to this engine' },
       ]),
     });
     const [typed] = type(ROUTINE_JOBS.list, 'x t no_key_here enter enter').outs;
     expect(typed).toMatchObject({
-      said: expect.arrayContaining([{ item: 'engine-cold', as: 'not-done', why: 'no key here' }]),
+      steps: expect.arrayContaining([{ item: 'engine-cold', as: 'not-done', why: 'no key here' }]),
     });
     const [back] = type(ROUTINE_JOBS.list, 'x a x enter').outs;
-    expect(back).toMatchObject({ said: expect.arrayContaining([{ item: 'engine-cold', as: 'done' }]) });
+    expect(back).toMatchObject({ steps: expect.arrayContaining([{ item: 'engine-cold', as: 'done' }]) });
   });
 
   it('of a list with choices goes from one open item to the next and is not attested before', () => {
@@ -68,7 +68,7 @@ describe('a panel', () => {
       {
         do: 'attest',
         phase: 'afterwards',
-        said: [
+        steps: [
           { item: 'boot-compound', as: 'as the maker allows' },
           { item: 'boots-seated', as: 'done' },
           { item: 'engine-run', as: 'runs without misfire' },
@@ -78,7 +78,7 @@ describe('a panel', () => {
     ]);
     const arrows = type(ROUTINE_JOBS.afterwards, 'right down down left down right right enter').outs[0];
     expect(arrows).toMatchObject({
-      said: expect.arrayContaining([
+      steps: expect.arrayContaining([
         { item: 'boot-compound', as: 'none' },
         { item: 'engine-run', as: 'not run' },
         { item: 'old-parts', as: 'given to the customer' },
@@ -184,7 +184,7 @@ describe('an exception', () => {
       { do: 'start-again', cylinder: 5, newPlug: true, why: 'it fell' },
     ]);
     expect(type(worked, 'c c backspace 3 enter a a').outs).toEqual([
-      { do: 'start-again', cylinder: 3, newPlug: false, why: 'thread or seat to be looked at' },
+      { do: 'start-again', cylinder: 3, newPlug: false, why: 'thread or seat needs a look' },
     ]);
   });
 

@@ -45,7 +45,7 @@ describe('a job in plain lines', () => {
     expect(list).toContain('Compound in the boots');
     expect(list).toContain('[3] scrapped');
     const form = askingLines(asking, say(asking, ['c']).input, true);
-    expect(form[0]).toBe('What went otherwise than planned?');
+    expect(form[0]).toBe('What did not go as planned?');
     expect(form.join('\n')).toMatch(/\[f\] somebody else/);
     expect(form.join('')).toMatch(/^[\x20-\x7e]*$/);
   });

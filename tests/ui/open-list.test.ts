@@ -9,14 +9,14 @@ describe('what is open', () => {
         'cylinder 1: no torque yet',
         'cylinder 3: gap not measured',
         'cylinder 4: no torque yet',
-        'the windows are not confirmed',
+        'windows not confirmed',
         'pull 7: question not answered',
         'cylinder 4: plug to be replaced: it was dropped',
       ]),
     ).toEqual([
       'cylinders 1, 3: gap not measured',
       'cylinders 1, 4: no torque yet',
-      'the windows are not confirmed',
+      'windows not confirmed',
       'pull 7: question not answered',
       'cylinder 4: plug to be replaced: it was dropped',
     ]);

@@ -37,7 +37,12 @@ describe('text from outside', () => {
     expect(printable('anything', 0)).toBe('');
   });
 
-  it('never holds a control character and, by Ink’s ruler, never exceeds its width', () => {
+  it('is never cut inside a letter that is written in parts', () => {
+    expect(cut('한국어', 3, '…')).toBe('한…');
+    expect(cut('🇨🇭🇨🇭', 3, '…')).toBe('🇨🇭…');
+  });
+
+  it('never holds a control character, is measured as Ink measures it, and never exceeds its width', () => {
     fc.assert(
       fc.property(
         fc.array(fc.tuple(fc.string({ unit: 'binary', maxLength: 30 }), fc.nat(20)), {
@@ -48,7 +53,7 @@ describe('text from outside', () => {
           const texts = cases.map(([text, width]) => printable(text, width));
           for (const text of texts) expect(text).not.toMatch(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/u);
           const widths = inkColumns(texts);
-          expect(widths).toHaveLength(cases.length);
+          expect(texts.map(columnsOf)).toEqual(widths);
           for (const [at, [, width]] of cases.entries()) expect(widths[at]).toBeLessThanOrEqual(width);
         },
       ),

@@ -170,7 +170,7 @@ describe('the result', () => {
 
   it('says why where a method cannot say anything', () => {
     const [first] = RESULT.methods;
-    const why = { title: 'average, range', found: null, why: 'no factors for 30 parts' };
+    const why = { title: 'average, range', values: null, why: 'no factors for 30 parts' };
     const view = {
       ...study('result'),
       result: { ...RESULT, methods: first === undefined ? [] : [why, first] },

@@ -35,7 +35,7 @@ export function studyOf({
     quantity: 'length',
     types: false,
     tool: { tool: 'gauge', link: 'linked', description },
-    known: { instruments: [], basis: { on: '2026-11-25' } },
+    calibrations: { instruments: [], basis: { on: '2026-11-25' } },
     appraisers,
     parts,
     trials,
@@ -68,8 +68,8 @@ const variations = ['repeatability (EV)', 'reproducibility (AV)', 'interaction',
 export const RESULT: StudyResult = {
   unit: 'mm',
   methods: [
-    { title: 'average, range', found: { variations, categories: '7', grade: 'weak' }, why: '' },
-    { title: 'variance (ANOVA)', found: { variations, categories: '4', grade: 'not-fit' }, why: '' },
+    { title: 'average, range', values: { variations, categories: '7', grade: 'weak' }, why: '' },
+    { title: 'variance (ANOVA)', values: { variations, categories: '4', grade: 'not-fit' }, why: '' },
   ],
   notes: ['Range above 0.070, to be measured again: appraiser Ann, part 4.'],
 };

@@ -5,26 +5,14 @@ import { impactsOf } from '../../audit/impact-state.ts';
 import { answerFor, attemptException, type JobAnswer } from '../../audit/questions.ts';
 import { ProblemError } from '../../problem.ts';
 import { attemptsCsv, jobsCsv } from '../../report/ask-csv.ts';
+import { kindWords, STATE_WORDS, verdictWords } from '../../report/verdict.ts';
+import { type Asked, askedIn } from '../declare/filters.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { textTable } from '../terminal/text-table.ts';
-import { kindWords, STATE_WORDS, verdictWords } from '../terminal/words.ts';
 import { print } from '../terminal/wrapped.ts';
-
-/** What jobs or attempts are asked for by; all that is named must hold. */
-export interface Asked {
-  readonly vin?: string;
-  readonly plate?: string;
-  readonly fleet?: string;
-  readonly part?: string;
-  readonly lot?: string;
-  readonly technician?: string;
-  readonly tool?: string;
-  readonly from?: string;
-  readonly to?: string;
-}
 
 interface AskOptions extends Scope, Asked {
   readonly exceptions?: true;
@@ -69,7 +57,8 @@ export function answersTo({ log }: StationFolder, filter: AttemptFilter): readon
 }
 
 /** Throws a {@link ProblemError} for a day that is none, and for days in the wrong order. */
-export function filterOf({ vin, plate, fleet, part, lot, technician, tool, from, to }: Asked): AttemptFilter {
+export function filterOf(options: Asked): AttemptFilter {
+  const { from, to } = options;
   for (const [name, day] of [
     ['--from', from],
     ['--to', to],
@@ -78,17 +67,7 @@ export function filterOf({ vin, plate, fleet, part, lot, technician, tool, from,
       throw problem(name, 'this is no date', 'Write it as 2026-03-02.');
   if (from !== undefined && to !== undefined && from > to)
     throw problem('--from', `${from} is after ${to}`, 'Name the earlier day first.');
-  return {
-    ...(vin !== undefined && { vin }),
-    ...(plate !== undefined && { plate }),
-    ...(fleet !== undefined && { fleet }),
-    ...(part !== undefined && { part }),
-    ...(lot !== undefined && { lot }),
-    ...(technician !== undefined && { technician }),
-    ...(tool !== undefined && { tool }),
-    ...(from !== undefined && { from }),
-    ...(to !== undefined && { to }),
-  };
+  return askedIn(options);
 }
 
 function jobLines(answers: readonly JobAnswer[], withExceptions: boolean): readonly string[] {

@@ -1,6 +1,7 @@
 import { type CalendarLine, CYCLES_ARE, calendar, type InUse } from '../../audit/calendar.ts';
 import { icalendar } from '../../audit/calendar-ics.ts';
 import { firstBeyond } from '../../audit/certificate-line.ts';
+import { certificateDrift } from '../../audit/drift-finding.ts';
 import { impactsOf } from '../../audit/impact-state.ts';
 import { lastFound, withFindings } from '../../audit/out-of-tolerance.ts';
 import { writeInPlace } from '../../files/output.ts';
@@ -8,14 +9,15 @@ import { offBy } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { ProblemError } from '../../problem.ts';
 import type { IntervalBounds } from '../../statistics/staircase.ts';
+import { now } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
 import { readStationFile } from '../station/station-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
-import { laboratoryOf } from './drift-laboratory.ts';
 import { jobsSince, sinceLines } from './impact-since.ts';
+import { keptFor } from './kept-certificates.ts';
 
 export interface CalendarOptions extends Scope {
   readonly soon: number;
@@ -30,7 +32,7 @@ export async function showCalendar(options: CalendarOptions): Promise<ExitCode> 
   // The station file is newer than what jobs recorded, where it is at hand.
   const named = options.data === undefined ? (await readStationFile(options.station)).instruments : [];
   return await withStationFolder(options, async (stationFolder) => {
-    const made = new Date().toISOString();
+    const made = now();
     const inUse = inUseOf(stationFolder, named);
     const lines = calendar(inUse, {
       today: made.slice(0, 10),
@@ -95,8 +97,9 @@ async function driftingIn(
   for (const { instrument } of inUse) {
     const { serial, permissibleDeviation: permissible } = instrument;
     if (serial === undefined || permissible === undefined) continue;
-    const { lines: found } = await laboratoryOf(stationFolder, entries, instrument, { permissible });
-    const first = found.ok ? firstBeyond(found.value) : null;
+    const { certificates } = await keptFor(stationFolder, entries, instrument);
+    const drift = certificateDrift(instrument, entries, certificates, { permissible, usedAt: null });
+    const first = drift.ok ? firstBeyond(drift.value) : null;
     if (first?.finding === 'warning' && first.outsideOn !== null) drifting.set(serial, first.outsideOn);
   }
   return drifting;

@@ -1,25 +1,32 @@
-/** What is written of a process: a PDF and its charts as SVG, of each group in a folder of its own where there are several. */
+/** The files of a process: its paper as PDF and its charts as SVG; of several groups each in a folder of its own. */
 import { join } from 'node:path';
-import { type ProcessGroup, valuesOf } from '../../audit/capability.ts';
-import { outputFolder, writeWhole } from '../../files/output.ts';
-import { individualsDrawing, rangesDrawing } from '../../report/charts/control.ts';
-import { controlSvg } from '../../report/charts/control-svg.ts';
-import { histogramSvg } from '../../report/charts/histogram-svg.ts';
-import { writePaper } from '../../report/paper.ts';
-import { chartTitle, type ProcessCharts, processCharts, processPaper, unitOf } from '../../report/process.ts';
-import type { Result } from '../../result.ts';
+import type { ProcessGroup } from '../../audit/capability.ts';
+import { outputFolder } from '../../files/output.ts';
+import { chartSvg } from '../../report/charts/chart.ts';
+import type { Paper } from '../../report/paper.ts';
+import { writePaper } from '../../report/paper-pdf.ts';
+import { type ProcessCharts, processCharts, processPaper } from '../../report/process-paper.ts';
 import { programVersion } from '../help/version.ts';
+import { now } from '../station/clock.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
-import { safeLine } from '../terminal/exit.ts';
-import { print } from '../terminal/wrapped.ts';
+import { PICTURE, writeFiles } from './papers.ts';
 
-const PICTURE = { width: 900, height: 320 } as const;
+/** A group as it is printed and written. */
+export interface ProcessWork {
+  readonly paper: Paper;
+  readonly charts: ProcessCharts;
+}
 
-export const limitsOf = ({ lowerLimit, upperLimit }: ProcessGroup) => ({
-  lower: lowerLimit,
-  upper: upperLimit,
-});
-export const captionOf = (group: ProcessGroup) => ({ title: chartTitle(group), unit: unitOf(group) });
+/** `most` readings on a control chart. */
+export function workOf(stationFolder: StationFolder, group: ProcessGroup, most: number): ProcessWork {
+  const charts = processCharts(group, most);
+  const paper = processPaper(group, charts, {
+    station: stateOf(stationFolder).name,
+    program: `plugmark ${programVersion()}`,
+    madeAt: now(),
+  });
+  return { paper, charts };
+}
 
 /** Every group in a folder of its own, in the order of the table; `most` readings on a chart. */
 export async function writeGroups(
@@ -31,12 +38,12 @@ export async function writeGroups(
   outputFolder(folder);
   const names = groupFolders(groups);
   for (const [i, group] of groups.entries())
-    await writeGroup(join(folder, names[i] ?? ''), stationFolder, group, processCharts(group, most));
+    await writeGroup(join(folder, names[i] ?? ''), workOf(stationFolder, group, most));
 }
 
 /**
- * The names of the groups' folders: key, and whom or what a group was told apart by, in letters and digits that every file
- * system takes. A number makes a name its own that is there already.
+ * The names of the groups' folders: the key, then the wrench, technician or cylinder, in letters and digits that every
+ * file system takes. A number is added to a name that is taken.
  */
 export function groupFolders(
   groups: readonly Pick<ProcessGroup, 'specificationKey' | 'member' | 'simulated'>[],
@@ -60,30 +67,16 @@ const slug = (text: string) =>
     .replace(/^-|-$/g, '')
     .slice(0, 80) || 'group';
 
-export async function writeGroup(
-  folder: string,
-  stationFolder: StationFolder,
-  group: ProcessGroup,
-  charts: Result<ProcessCharts>,
-): Promise<void> {
-  outputFolder(folder);
-  const paper = processPaper(group, charts, {
-    station: stateOf(stationFolder).name,
-    program: `plugmark ${programVersion()}`,
-    madeAt: new Date().toISOString(),
-  });
-  const readings = valuesOf(group.process.rows);
-  const files: (readonly [string, string | Uint8Array])[] = [
+export async function writeGroup(folder: string, { paper, charts }: ProcessWork): Promise<void> {
+  const { histogram, control } = charts;
+  await writeFiles(folder, [
     ['capability.pdf', await writePaper(paper)],
-    ['histogram.svg', histogramSvg(readings, limitsOf(group), captionOf(group), PICTURE)],
-  ];
-  if (charts.ok) {
-    const { individuals, caption } = charts.value;
-    files.push(
-      ['individuals.svg', controlSvg(individualsDrawing(individuals, caption), PICTURE)],
-      ['ranges.svg', controlSvg(rangesDrawing(individuals, caption), PICTURE)],
-    );
-  }
-  for (const [name, content] of files) await writeWhole(join(folder, name), content);
-  print(['', `Written into ${safeLine(folder)}: ${files.map(([name]) => name).join(', ')}`]);
+    ['histogram.svg', chartSvg(histogram, PICTURE)],
+    ...(control.ok
+      ? [
+          ['individuals.svg', chartSvg(control.value.individuals, PICTURE)] as const,
+          ['ranges.svg', chartSvg(control.value.ranges, PICTURE)] as const,
+        ]
+      : []),
+  ]);
 }

@@ -1,25 +1,15 @@
-import {
-  GROUPINGS,
-  type Grouping,
-  type ProcessGroup,
-  processGroups,
-  valuesOf,
-} from '../../audit/capability.ts';
+import { GROUPINGS, type Grouping, type ProcessGroup, processGroups } from '../../audit/capability.ts';
 import { ProblemError } from '../../problem.ts';
-import { individualsDrawing, rangesDrawing } from '../../report/charts/control.ts';
-import { controlText } from '../../report/charts/control-text.ts';
-import { histogramText } from '../../report/charts/histogram-text.ts';
-import type { TextSize } from '../../report/charts/plain.ts';
-import { GROUP_HEAD, groupLines, groupRow, type ProcessCharts, processCharts } from '../../report/process.ts';
-import type { Result } from '../../result.ts';
-import { speaksUtf8 } from '../bench/run.ts';
+import { GROUP_HEAD, groupRow } from '../../report/process.ts';
+import type { Asked } from '../declare/filters.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
-import { type Asked, filterOf } from './ask.ts';
-import { captionOf, limitsOf, writeGroup, writeGroups } from './capability-files.ts';
+import { filterOf } from './ask.ts';
+import { workOf, writeGroup, writeGroups } from './capability-files.ts';
+import { printPaper } from './papers.ts';
 
 export interface CapabilityOptions extends Scope, Asked {
   readonly by: string;
@@ -42,28 +32,28 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
       print(['No attempt matches.']);
       return EXIT.done;
     }
-    const simulated = groups.filter((group) => group.simulated);
-    if (simulated.length > 0)
-      print([
-        `SIMULATED: ${simulated.length} of ${groups.length} groups; they say nothing about any engine.`,
-      ]);
-    // Simulated groups come last: one real group is shown in full whatever was played beside it.
+    // Simulated groups come last: one real group is shown in full whatever was simulated beside it.
     if (others.some((group) => group.simulated === only.simulated)) {
+      const simulated = groups.filter((group) => group.simulated).length;
+      if (simulated > 0)
+        print([`SIMULATED: ${simulated} of ${groups.length} groups; they say nothing about an engine.`]);
       print(textTable(GROUP_HEAD, groups.map(groupRow)));
       if (options.out === undefined)
         print([
           '',
-          'Its charts: name one by --specification, and a tool, a technician or a cylinder; or all of them with --out.',
+          'For charts name one group: --specification, and a tool, a technician or a cylinder. Or write all of them with --out.',
         ]);
       else await writeGroups(options.out, stationFolder, groups, options.last);
       return EXIT.done;
     }
     if (others.length > 0)
-      print([`Left out here: ${others.length} SIMULATED with ${firstsOf(others)} first attempts.`, '']);
-    const charts = processCharts(only, options.last);
-    print(groupLines(only));
-    print(['', ...histogramLines(only), '', ...chartLines(charts)]);
-    if (options.out !== undefined) await writeGroup(options.out, stationFolder, only, charts);
+      print([
+        `Left out: ${others.length} SIMULATED group${others.length === 1 ? '' : 's'} with ${firstsOf(others)} first attempts.`,
+        '',
+      ]);
+    const work = workOf(stationFolder, only, options.last);
+    printPaper(work.paper);
+    if (options.out !== undefined) await writeGroup(options.out, work);
     return EXIT.done;
   });
 }
@@ -91,40 +81,19 @@ function groupingOf(text: string): Grouping {
     code: 'option-not-valid',
     where: '--by',
     message: `expected ${GROUPINGS.join(', ')}`,
-    next: 'Leave it out to see one line a specification.',
+    next: 'Leave it out for one line a specification.',
   });
 }
-
-function histogramLines(group: ProcessGroup): readonly string[] {
-  return histogramText(valuesOf(group.process.rows), limitsOf(group), captionOf(group), textSize());
-}
-
-function chartLines(charts: Result<ProcessCharts>): readonly string[] {
-  if (!charts.ok) return [`No chart: ${charts.error.message}.`];
-  const { individuals, caption } = charts.value;
-  return [
-    ...controlText(individualsDrawing(individuals, caption), textSize()),
-    '',
-    ...controlText(rangesDrawing(individuals, caption), textSize()),
-    '',
-    charts.value.labels,
-  ];
-}
-
-export const textSize = (): TextSize => ({
-  width: Math.min(process.stdout.columns ?? 80, 120),
-  ascii: !speaksUtf8(),
-});
 
 const nothingMatches = (where: string) =>
   new ProblemError({
     code: 'nothing-matches',
     where,
-    message: 'no attempt in the records matches, so that there is nothing to write',
-    next: 'Widen the period, or name less; "plugmark ask --attempts" shows what there is.',
+    message: 'no attempt matches, so there is nothing to write',
+    next: 'Ask for a longer period, or for less; "plugmark ask --attempts" shows what there is.',
   });
 
-/** Throws where no specification has such a key, and says which there are. */
+/** Throws where no specification has such a key, and lists those that there are. */
 function refuseUnknown({ log }: StationFolder, specification: string | undefined): void {
   if (specification === undefined) return;
   const all = log.history.specifications();
@@ -139,7 +108,7 @@ function refuseUnknown({ log }: StationFolder, specification: string | undefined
   throw new ProblemError({
     code: 'specification-unknown',
     where: '--specification',
-    message: `no job was done by a specification whose key begins with "${specification}"`,
+    message: `no job used a specification whose key starts with "${specification}"`,
     next: keys.length === 0 ? 'No job has an attempt yet.' : `There are: ${keys.join(', ')}${more}.`,
   });
 }

@@ -33,7 +33,7 @@ function textOf(bytes: Uint8Array, file: string): string {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
     throw new ProblemError({
-      code: 'input-not-text',
+      code: 'not-utf8',
       where: file,
       message: 'the calibration certificate is not UTF-8 text',
       next: 'Save it as UTF-8.',

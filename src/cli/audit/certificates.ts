@@ -1,13 +1,14 @@
 /** Files of calibration certificates, kept in the station's folder under their SHA-256. */
+
 import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
 import { dirname, extname, join, resolve } from 'node:path';
-import type { Stamp } from '../../evidence/log.ts';
 import type { StationEvent } from '../../evidence/station-event.ts';
 import { readBytes } from '../../files/input.ts';
 import { makeFolder, writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
+import { stamp } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { recordStation, type StationFolder } from '../station/station.ts';
 import { readStationFile } from '../station/station-file.ts';
@@ -160,7 +161,3 @@ function ofWhich(file: string): ProblemError {
   });
 }
 const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
-const stamp = (): Stamp => ({
-  at: new Date().toISOString(),
-  monoUs: Number(process.hrtime.bigint() / 1000n),
-});

@@ -2,11 +2,12 @@ import { type DeliveredUnder, deliveredGaps } from '../../audit/delivered.ts';
 import { figure } from '../../report/figures.ts';
 import { shareText } from '../../report/process.ts';
 import { orThrow } from '../../result.ts';
+import type { Asked } from '../declare/filters.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
-import { type Asked, filterOf } from './ask.ts';
+import { filterOf } from './ask.ts';
 
 /** Gaps of new plugs as they came out of the box, by part and lot. */
 export function showDelivered(options: Scope & Asked): Promise<ExitCode> {

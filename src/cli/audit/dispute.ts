@@ -7,18 +7,21 @@ import { foldAll } from '../../job/fold.ts';
 import { normalVin } from '../../job/vin.ts';
 import { PACKAGE_FILES } from '../../package/format.ts';
 import { bearingOn } from '../../package/station-entries.ts';
-import { writePackage } from '../../package/write.ts';
 import { ProblemError } from '../../problem.ts';
+import type { ProblemCode } from '../../problem-code.ts';
 import { disputePaper } from '../../report/dispute.ts';
-import { writePaper } from '../../report/paper.ts';
-import { askedFor, keptFrom } from '../evidence/package.ts';
+import { writePaper } from '../../report/paper-pdf.ts';
+import type { Asked } from '../declare/filters.ts';
+import { askedFor } from '../evidence/package.ts';
 import { counted, madeLines } from '../evidence/package-text.ts';
+import { keptFrom, writePackage } from '../evidence/write-package.ts';
 import { programVersion } from '../help/version.ts';
+import { now } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
-import { type Asked, answersTo, filterOf } from './ask.ts';
+import { answersTo, filterOf } from './ask.ts';
 
 interface DisputeOptions extends Scope, Pick<Asked, 'vin' | 'plate' | 'fleet' | 'from' | 'to'> {
   readonly claim: string;
@@ -39,26 +42,26 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
     if (since === 'diverged') return EXIT.failed;
     const { name } = stateOf(stationFolder);
     const entries = stationFolder.log.stationEntries();
-    const told = [...jobs].sort(byOpening).map(({ stream }) => jobOf(stationFolder, stream));
+    const jobsOpened = [...jobs].sort(byOpening).map(({ stream }) => jobOf(stationFolder, stream));
     const bearing = bearingOn(
       entries,
-      told.map(({ state }) => state),
+      jobsOpened.map(({ state }) => state),
     );
     const made = await writePackage(stationFolder, options.out, {
       purpose: `Dispute, claim ${claim}`,
       asked: askedFor(options),
       jobs,
       since,
-      told: bearing,
+      stationEntries: bearing,
       papers: options.papers !== false,
       extra: async ({ size, root }) => {
         const paper = disputePaper({
           claim,
-          jobs: told,
+          jobs: jobsOpened,
           station: { name, entries, impacts: impactsOf(entries) },
           log: { size, root: root.toString('hex') },
           program: `plugmark ${programVersion()}`,
-          madeAt: new Date().toISOString(),
+          madeAt: now(),
         });
         return [[PAPER, await writePaper(paper)]];
       },
@@ -147,4 +150,5 @@ function claimOf(text: string): string {
   );
 }
 
-const problem = (code: string, message: string, next: string) => new ProblemError({ code, message, next });
+const problem = (code: ProblemCode, message: string, next: string) =>
+  new ProblemError({ code, message, next });

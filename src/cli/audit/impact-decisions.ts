@@ -11,9 +11,9 @@ import { redoneIn } from './impact-redone.ts';
 import {
   impactOf,
   inSession,
-  linesOf,
   person,
   print,
+  printImpact,
   record,
   sessionSigner,
   words,
@@ -32,14 +32,14 @@ export function listImpacts({ open, ...scope }: Scope & { readonly open?: true }
         one.assessment,
         one.closed === null ? 'OPEN' : 'closed',
         one.at.slice(0, 10),
-        one.made.tool,
-        one.made.serial,
-        `${one.made.from} to ${one.made.to}`,
+        one.assessed.tool,
+        one.assessed.serial,
+        `${one.assessed.from} to ${one.assessed.to}`,
         String(one.items.length),
         String(one.items.filter((item) => item.open).length),
         String(since.find(({ newest }) => newest === one)?.jobs.length ?? 0),
       ]);
-    const head = ['impact', 'state', 'made', 'tool', 'serial', 'looked at', 'jobs', 'open', 'since'];
+    const head = ['impact', 'state', 'assessed', 'tool', 'serial', 'judged again', 'jobs', 'open', 'since'];
     print([...(rows.length === 0 ? ['No impact assessment.'] : textTable(head, rows)), ...sinceLines(since)]);
     return EXIT.done;
   });
@@ -57,9 +57,11 @@ export function showImpact(
         ? []
         : ['', ...(await writeImpact(session, await sessionSigner(session), one, out, null))];
     const since = jobsSince(session.stationFolder, session.impacts).filter(
-      ({ newest }) => newest.made.digest === one.made.digest,
+      ({ newest }) => newest.assessed.digest === one.assessed.digest,
     );
-    print([...linesOf(one), ...spaced(sinceLines(since)), ...papers]);
+    printImpact(one);
+    const more = [...spaced(sinceLines(since)), ...papers];
+    if (more.length > 0) print(more);
     return EXIT.done;
   });
 }

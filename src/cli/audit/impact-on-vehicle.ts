@@ -1,21 +1,29 @@
 /** What stands against a job or a vehicle because of a tool that was out of tolerance, as lines for the bench. */
 
 import type { ImpactAssessment } from '../../audit/impact-state.ts';
-import { type Against, againstJob, type KnownBy, openAgainstVehicle } from '../../audit/impact-vehicle.ts';
+import {
+  type Against,
+  againstJob,
+  openAgainstVehicle,
+  type VehicleIdentity,
+} from '../../audit/impact-vehicle.ts';
 import { cylindersOf, standOf } from '../../report/impact.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 /** Every impact assessment that holds the job, decided or not. */
 export const linesOnJob = (impacts: readonly ImpactAssessment[], job: string): readonly string[] =>
   againstJob(impacts, job).map((one) => {
-    const { made } = one.impact;
+    const { assessed } = one.impact;
     return safeLine(
-      `${tagOf(one)}: ${made.tool} (${made.serial}) was out of tolerance on ${made.foundOn}; ${whatOf(one)}.`,
+      `${tagOf(one)}: ${assessed.tool} (${assessed.serial}) was out of tolerance on ${assessed.foundOn}; ${whatOf(one)}.`,
     );
   });
 
 /** What is still to be done about the vehicle. */
-export const linesOnVehicle = (impacts: readonly ImpactAssessment[], vehicle: KnownBy): readonly string[] =>
+export const linesOnVehicle = (
+  impacts: readonly ImpactAssessment[],
+  vehicle: VehicleIdentity,
+): readonly string[] =>
   openAgainstVehicle(impacts, vehicle).map((one) =>
     safeLine(
       `${tagOf(one)}: of its job ${one.item.job} of ${one.item.on}, ${whatOf(one)}. When this job is complete: plugmark impact decide ${one.impact.assessment} ${one.item.job} --as redone --because TEXT --by NAME`,

@@ -1,27 +1,29 @@
-/** What the commands on impact assessments share: the log's own entries, telling of an impact assessment, its papers, and what a person gives. */
+/** What the commands on impact assessments share: the log's own entries, the paper and its files, and what a person types. */
 import { join } from 'node:path';
 import type { Sorted } from '../../audit/impact-items.ts';
 import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { readCheckpoint } from '../../evidence/checkpoint.ts';
-import type { Stamp, StationEntry } from '../../evidence/log.ts';
+import type { StationEntry } from '../../evidence/log.ts';
 import { stationOf } from '../../evidence/station.ts';
 import type { StationEvent } from '../../evidence/station-event.ts';
 import { outputFolder, writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
-import { figure, UNIT_TEXT } from '../../report/figures.ts';
-import { impactPaper, outcomeOf, proofWords, SORT_WORD, sortWords, standOf } from '../../report/impact.ts';
 import { judgedAgainCsv, vehiclesCsv } from '../../report/impact-csv.ts';
-import { writePaper } from '../../report/paper.ts';
+import { impactPaper } from '../../report/impact-paper.ts';
+import { writePaper } from '../../report/paper-pdf.ts';
 import { orThrow } from '../../result.ts';
 import { programVersion } from '../help/version.ts';
+import { stamp } from '../station/clock.ts';
 import { newCheckpoint, type Signer, signerOf } from '../station/log.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
 import { optionText } from '../terminal/option-text.ts';
-import { textTable } from '../terminal/text-table.ts';
+import { printPaper } from './papers.ts';
 
-/** A station at its impact assessments: its own entries, which a long-lived station has many of, are read once a command. */
+const PROGRAM = `plugmark ${programVersion()}`;
+
+/** A station and its impact assessments. Its own entries are read once a command: an old station has many. */
 export interface AuditSession {
   readonly stationFolder: StationFolder;
   readonly entries: readonly StationEntry[];
@@ -43,84 +45,29 @@ export function inSession(
   );
 }
 
-/** To be asked for before anything is written: what nobody can sign is not to stand in the log. */
+/** Asked for before anything is written: what nobody can sign must not get into the log. */
 export function sessionSigner({ stationFolder, entries }: AuditSession): Promise<Signer> {
   return signerOf(stationFolder, stationOf(entries) ?? stateOf(stationFolder));
 }
 
-/** Puts events of impact assessments into the log, of which no trust list tells; the desk as it is then. */
+/** Puts events of impact assessments into the log; returns the session as it is then. */
 export function record(
   { stationFolder, entries }: AuditSession,
   events: readonly StationEvent[],
   by: string,
 ): AuditSession {
   const drafts = events.map((event) => ({ by, event }));
-  return sessionWith(stationFolder, [...entries, ...stationFolder.log.appendStation(drafts, now())]);
+  return sessionWith(stationFolder, [...entries, ...stationFolder.log.appendStation(drafts, stamp())]);
 }
 
-/** A impact assessment with its jobs, as lines for people. */
-export function linesOf(one: ImpactAssessment): readonly string[] {
-  const { assessment, made, items } = one;
-  const { word, text } = outcomeOf(one);
-  const head = ['job', 'day', 'VIN', 'plate', 'fleet', 'worst', 'proofs', 'decided'];
-  const rows = items.map((item) => [
-    item.job,
-    item.on,
-    item.vin ?? '-',
-    item.plate ?? '-',
-    item.fleet ?? '-',
-    SORT_WORD[item.sort],
-    String(item.attempts.length),
-    standOf(item),
-  ]);
-  return [
-    `Impact assessment ${assessment} on ${safeLine(made.tool)} (${safeLine(made.serial)}), ${made.from} to ${made.to}, ${made.attempts} attempts`,
-    `${word}. ${safeLine(text)}${made.simulated ? ' SIMULATED tools among them.' : ''}`,
-    proofWords(made),
-    ...beyondLine(one),
-    ...(rows.length === 0 ? [] : ['', ...textTable(head, rows), '', OUT_IS, ...proofTable(one)]),
-  ];
-}
+/** The paper of an impact assessment on the terminal. */
+export const printImpact = (one: ImpactAssessment): void =>
+  printPaper(impactPaper(one, { log: null, program: PROGRAM }));
 
-const OUT_IS =
-  'OUT: beyond the limits if the tool had the found error already then; "with both": the value of then was beyond them too.';
-
-/** Each proof that does not hold any more, with both values. */
-function proofTable({ items }: ImpactAssessment): readonly string[] {
-  const head = ['job', 'cylinder', 'pull or reading', 'then', 'with the error found', 'limits', 'finding'];
-  const rows = items.flatMap(({ job, attempts }) =>
-    attempts.map((one) => {
-      const unit = one.quantity === 'torque' ? 'N.m' : 'mm';
-      return [
-        job,
-        String(one.cylinder),
-        `${one.quantity === 'torque' ? 'pull' : 'gap reading'} ${one.number}`,
-        one.was === null ? 'not judged' : figure(one.was, unit),
-        `${figure(one.value, unit)} ± ${figure(one.expanded, unit)}`,
-        `${figure(one.lowerLimit, unit)} to ${figure(one.upperLimit, unit)} ${UNIT_TEXT[unit]}`,
-        sortWords(one),
-      ];
-    }),
-  );
-  return textTable(head, rows);
-}
-
-/** Else an impact assessment with points too few to tell looks like one of a tool that was far out. */
-function beyondLine({ asFound, items }: ImpactAssessment): readonly string[] {
-  const beyond = items.flatMap(({ attempts }) => attempts).filter(({ covered }) => !covered).length;
-  if (beyond === 0 || asFound === null) return [];
-  const { unit, points } = asFound;
-  const readings = points.map(({ reading }) => reading);
-  const [from, to] = [Math.min(...readings), Math.max(...readings)].map((reading) => figure(reading, unit));
-  return [
-    `${beyond} of the doubtful ones were read beyond the points that the laboratory looked at, ${from} to ${to} ${UNIT_TEXT[unit]}: nobody knows the error there.`,
-  ];
-}
-
-/** By its number, of which the figures do: `IA-1`, `ia-1` or `1`. Problem: `impact-unknown`. */
+/** By its number: `IA-1`, `ia-1` or `1`. Problem: `impact-unknown`. */
 export function impactOf({ impacts }: AuditSession, assessment: string): ImpactAssessment {
-  const figures = /^(?:lb-?)?(\d+)$/i.exec(assessment.trim())?.[1];
-  const found = impacts.find((one) => one.assessment === `IA-${figures}`);
+  const number = /^(?:ia-?)?(\d+)$/i.exec(assessment.trim())?.[1];
+  const found = impacts.find((one) => one.assessment === `IA-${number}`);
   if (found !== undefined) return found;
   throw new ProblemError({
     code: 'impact-unknown',
@@ -130,7 +77,7 @@ export function impactOf({ impacts }: AuditSession, assessment: string): ImpactA
   });
 }
 
-/** Writes the paper and the lists of an impact assessment as it stands; returns a line a file. */
+/** Writes the paper and the lists of an impact assessment; returns a line for each file. */
 export async function writeImpact(
   { stationFolder }: AuditSession,
   signer: Signer,
@@ -142,7 +89,7 @@ export async function writeImpact(
   outputFolder(folder);
   const note = orThrow(readCheckpoint(await newCheckpoint(stationFolder, signer), 'checkpoint'));
   const log = { size: note.size, root: note.root.toString('hex') };
-  const paper = impactPaper(one, { log, program: `plugmark ${programVersion()}` });
+  const paper = impactPaper(one, { log, program: PROGRAM });
   const { assessment } = one;
   const files: (readonly [string, string | Uint8Array])[] = [
     [`${assessment}.pdf`, await writePaper(paper)],
@@ -157,7 +104,3 @@ export const person = (name: string) => optionText(name, '--by', 80);
 export const words = (text: string, where: string) => optionText(text, where, 200);
 
 export { print } from '../terminal/wrapped.ts';
-export const now = (): Stamp => ({
-  at: new Date().toISOString(),
-  monoUs: Number(process.hrtime.bigint() / 1000n),
-});

@@ -12,7 +12,7 @@ export function jobsSince(
   impacts: readonly ImpactAssessment[],
 ): readonly Since[] {
   return findings(impacts).flatMap(({ newest, from, onOne }): Since[] => {
-    const { serial, foundOn } = newest.made;
+    const { serial, foundOn } = newest.assessed;
     const rows = log.history
       .attemptsOf({ serial, from, afterSeq: newest.seq })
       .filter((row) => !(row.voided || isHeld(onOne, row)));
@@ -29,11 +29,11 @@ const NAMED = 8;
 
 /** A line a finding: how many jobs, which, and what to do. */
 export const sinceLines = (since: readonly Since[]): readonly string[] =>
-  since.map(({ newest: { assessment, made }, jobs }) => {
+  since.map(({ newest: { assessment, assessed }, jobs }) => {
     const named = jobs.slice(0, NAMED).join(', ');
     const more = jobs.length > NAMED ? ` and ${jobs.length - NAMED} more` : '';
     const count = jobs.length === 1 ? '1 job' : `${jobs.length} jobs`;
     return safeLine(
-      `Since ${assessment}: ${count} with ${made.tool} (${made.serial}) as it was found, in no impact assessment: ${named}${more}. Assess again with the same file: plugmark impact ${made.tool} --as-found FILE --by NAME`,
+      `Since ${assessment}: ${count} with ${assessed.tool} (${assessed.serial}) as it was found, in no impact assessment: ${named}${more}. Assess again with the same file: plugmark impact ${assessed.tool} --as-found FILE --by NAME`,
     );
   });

@@ -1,25 +1,28 @@
-/** Certificates that were kept with "plugmark certificates keep", read back: older ones that no job was ever done with. */
+/** Reads back what "plugmark certificates keep" kept: among it older certificates that no job was ever done with. */
 import { existsSync } from 'node:fs';
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { StationEntry } from '../../evidence/log.ts';
 import type { Certificate } from '../../instrument/certificate.ts';
+import type { Instrument } from '../../instrument/instrument.ts';
 import { ProblemError } from '../../problem.ts';
+import type { StationFolder } from '../station/station.ts';
 import { readCertificateFile } from './certificate.ts';
 
-/** Forms that a certificate can be read from; a scan stays for people. */
+/** Files that a certificate can be read from; a scan is for people. */
 const READABLE = ['.json', '.xml'] as const;
 
 /**
- * The kept certificates of one serial number, and the numbers of those that cannot be read as they were kept. What a
- * impact assessment recorded as found is left out: it is no certificate that the tool left the laboratory with.
+ * The kept certificates of an instrument, and the numbers of those that cannot be read as they were kept. Left out is what
+ * an impact assessment recorded as found: the tool did not leave the laboratory with it.
  */
-export async function keptCertificates(
-  folder: string,
+export async function keptFor(
+  { folder }: Pick<StationFolder, 'folder'>,
   entries: readonly StationEntry[],
-  serial: string,
+  { serial }: Instrument,
 ): Promise<{ readonly certificates: readonly Certificate[]; readonly lost: readonly string[] }> {
-  const found = new Set(
+  if (serial === undefined) return { certificates: [], lost: [] };
+  const asFound = new Set(
     entries.flatMap(({ event }) => (event.type === 'as-found-recorded' ? [event.digest] : [])),
   );
   const where = join(folder, 'certificates');
@@ -27,7 +30,7 @@ export async function keptCertificates(
   const certificates: Certificate[] = [];
   const lost: string[] = [];
   for (const { event } of entries) {
-    if (event.type !== 'certificate-kept' || event.serial !== serial || found.has(event.digest)) continue;
+    if (event.type !== 'certificate-kept' || event.serial !== serial || asFound.has(event.digest)) continue;
     const { digest, certificate: number } = event;
     const name = names.find((one) => one.startsWith(digest));
     if (name !== undefined && !READABLE.some((ending) => name.endsWith(ending))) continue;

@@ -9,11 +9,11 @@ import {
   simulatedStation,
 } from '../../../sim/station.ts';
 import { isPerson, PEOPLE } from '../../../sim/technician/people.ts';
-import { saying } from '../../../sim/technician/saying.ts';
-import { told } from '../../../sim/technician/told.ts';
+import { scripted } from '../../../sim/technician/scripted.ts';
+import { withChecklist } from '../../../sim/technician/with-checklist.ts';
 import { work } from '../../../sim/work.ts';
 import type { Stamp } from '../../evidence/log.ts';
-import { exampleFile, readJson } from '../../files/input.ts';
+import { exampleFile } from '../../files/input.ts';
 import { USUAL_DECISION } from '../../job/basis.ts';
 import { createBench } from '../../job/bench.ts';
 import type { Command } from '../../job/command.ts';
@@ -21,8 +21,10 @@ import { fold } from '../../job/fold.ts';
 import { openJob } from '../../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { USUAL_ROUTINE } from '../../job/routine.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { today } from '../station/clock.ts';
+import { readJson } from '../station/json-file.ts';
 import { openInLog, openStation, type Station } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { finish } from './finish.ts';
@@ -63,7 +65,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
     );
     const { torqueWindow, gapWindow } = opened;
     const stream = `job:${order.job}`;
-    await openInLog(station, [{ by: order.technician, event: opened }], stamp());
+    await openInLog(station, [{ by: 'technician', event: opened }], stamp());
     const simulated = simulatedStation({
       seed: options.seed,
       order,
@@ -83,7 +85,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
     });
     const outcome = await (virtual === null ? job : virtual.runUntil(job));
     if (outcome === 'closed') return (await finish(station, stream, options.out, stamp)).code;
-    process.stdout.write('The job was left open; all that was read is kept.\n');
+    process.stdout.write('The job is still open. All readings are kept.\n');
     return EXIT.done;
   } finally {
     station.log.close();
@@ -115,7 +117,7 @@ async function workThrough(demo: DemoJob) {
     started = true;
     const done = work({
       bench: simulated.bench,
-      technician: moves === null ? saying(simulated.technician, random) : told(moves.next, random),
+      technician: moves === null ? withChecklist(simulated.technician, random) : scripted(moves.next, random),
       scheduler,
       deliver: joined.deliver,
       look: () => bench.state(),
@@ -156,7 +158,7 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
   const opened = await openRadio({ socket: HciSocket, deviceId: 0 });
   if (!opened.ok) {
     close();
-    process.stdout.write(`${opened.error.message} The simulated tools are joined without Bluetooth.\n`);
+    process.stdout.write(`${opened.error.message}. The simulated tools work without Bluetooth.\n`);
     return { ...simulated.direct(), close: () => {} };
   }
   const radio = opened.value;
@@ -172,12 +174,10 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
   };
 }
 
-const today = () => new Date().toISOString().slice(0, 10);
-
 /** Every run in the same folder is a job of its own. */
 async function demoOrder(cylinders: number, station: Station): Promise<WorkOrder> {
   const file = exampleFile(`order-${cylinders}.json`);
-  const order = await readJson(file, workOrderSchema, 'work order', 'the README');
+  const order = await readJson(file, workOrderSchema, 'work order', '"plugmark manual work-order"');
   const runs = station.log.streams().length;
   return { ...order, job: `${order.job}-${runs + 1}` };
 }
@@ -192,9 +192,9 @@ function stampBy(scheduler: Scheduler): () => Stamp {
   };
 }
 
-function unknownPerson(name: string) {
+function unknownPerson(name: string): Problem {
   return {
-    code: 'technician-unknown',
+    code: 'option-not-valid',
     where: '--technician',
     message: `there is no simulated technician "${name}"`,
     next: `Choose one of: ${Object.keys(PEOPLE).join(', ')}.`,

@@ -16,7 +16,7 @@ export interface Earlier {
   readonly questioned: readonly string[];
 }
 
-export interface Known {
+export interface StationHistory {
   /** What somebody who opens a job should know of the station: a line each. */
   readonly notices: readonly string[];
   /** The number behind that of the last job. */
@@ -31,7 +31,7 @@ export interface Known {
 }
 
 /** Looks the log over once; the latest job stands first wherever there is an order. */
-export function known(station: Station): Known {
+export function stationHistory(station: Station): StationHistory {
   const { log } = station;
   const impacts = impactsOf(log.stationEntries());
   const rows = log.lastJobs(Number.MAX_SAFE_INTEGER);

@@ -4,12 +4,15 @@ import { delimiter, join } from 'node:path';
 import type { StationKey } from '../../../db/keyfile.ts';
 import { thumbprint } from '../../evidence/jwk.ts';
 import type { Stamp } from '../../evidence/log.ts';
-import { EXIT_CODES, verifyRecord } from '../../evidence/verify.ts';
+import { verifyRecord } from '../../evidence/verify.ts';
 import { technicianOf } from '../../job/hand-over.ts';
 import { ProblemError } from '../../problem.ts';
+import { VERIFICATION } from '../../report/verification.ts';
 import { countersign } from '../evidence/countersign.ts';
-import { reportLines } from '../evidence/verify.ts';
-import { keyPath, readTrust, type Station, stateOf, technicianKey } from '../station/station.ts';
+import { reportLines } from '../evidence/report-lines.ts';
+import { type Station, stateOf } from '../station/station.ts';
+import { keyPath, technicianKey } from '../station/station-keys.ts';
+import { readTrust } from '../station/trust-file.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
 import { type ExitCode, problemText, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -35,7 +38,7 @@ export async function finish(
   const papers = await writePapers(station, stream, { folder, signedAt: stamp().at, technician });
   const report = verifyRecord(await readFile(papers.record), await readTrust(station.trustFile));
   print(['', ...reportLines(papers.record, report), `  papers        ${papers.pdf}, ${papers.csv}`]);
-  return { code: EXIT_CODES[report.verdict], papers };
+  return { code: VERIFICATION[report.verdict].exit, papers };
 }
 
 /** With somebody at the terminal: a second signature if it is wanted, then how the papers are printed. */
@@ -76,8 +79,8 @@ function keyFileOf(station: Station, worker: string | null, answer: string): str
   if (worker !== null && named(worker))
     throw new ProblemError({
       code: 'countersigned-by-worker',
-      message: `${worker} did this job; a countersignature is that of a second person`,
-      next: 'Name somebody else, or press Enter.',
+      message: `${worker} did this job; a second person must countersign`,
+      next: 'Name another person, or press Enter.',
     });
   const jwk = [...stateOf(station).people].find(([name]) => named(name))?.[1] ?? null;
   return jwk === null ? answer : keyPath(station.folder, 'technician', thumbprint(jwk));

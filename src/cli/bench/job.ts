@@ -2,8 +2,6 @@ import { Subject } from 'rxjs';
 import { openTools } from '../../../drivers/index.ts';
 import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { withFindings } from '../../audit/out-of-tolerance.ts';
-import type { Stamp } from '../../evidence/log.ts';
-import { readJson } from '../../files/input.ts';
 import { offBy } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { type Bench, createBench } from '../../job/bench.ts';
@@ -11,15 +9,17 @@ import { foldAll } from '../../job/fold.ts';
 import { type Override, openJob } from '../../job/open.ts';
 import { workOrderSchema } from '../../job/order.ts';
 import { replay } from '../../job/replay.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
+import { clock, stamp } from '../station/clock.ts';
+import { readJson } from '../station/json-file.ts';
 import { openInLog, openStation, type Station } from '../station/station.ts';
 import { type LoadedStation, readStationFile } from '../station/station-file.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
-import { known } from './earlier-orders.ts';
+import { stationHistory } from './earlier-orders.ts';
 import { afterwards, finish } from './finish.ts';
 import { newOrder } from './new-order.ts';
 import { keepOrder } from './order-file.ts';
@@ -65,7 +65,7 @@ export async function job(options: JobOptions): Promise<ExitCode> {
       const started =
         options.resume === true ? takeUp(station, file, options.job) : await begin(station, file, options);
       if (started === null) {
-        process.stdout.write('No job was opened.\n');
+        process.stdout.write('No job opened.\n');
         return EXIT.failed;
       }
       if (options.resume === true) noteFindings(started, impacts);
@@ -89,7 +89,7 @@ export async function job(options: JobOptions): Promise<ExitCode> {
       await tools.close();
     }
     const again = `plugmark job --resume --station ${safeLine(options.station)}`;
-    process.stdout.write(`The job was left open; all that was read is kept. Go on with: ${again}\n`);
+    process.stdout.write(`The job is still open. All readings are kept. Go on with: ${again}\n`);
     return EXIT.done;
   } finally {
     station.log.close();
@@ -113,7 +113,7 @@ async function begin(station: Station, file: LoadedStation, options: JobOptions)
   const on = stamp().at.slice(0, 10);
   const dialogue = openDialogue();
   const asked = await newOrder(dialogue, {
-    known: known(station),
+    history: stationHistory(station),
     library: await readLibrary(file.library),
     file,
     on,
@@ -132,7 +132,7 @@ function noteFindings({ bench }: Started, impacts: readonly ImpactAssessment[]):
   for (const tool of bench.state().instruments) {
     const { outOfTolerance } = withFindings([tool], impacts)[0] ?? {};
     if (outOfTolerance === undefined) continue;
-    const line = `${tool.id} was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(tool, outOfTolerance)}; no window here allows for that.`;
+    const line = `${tool.id} was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(tool, outOfTolerance)} and cannot be used.`;
     process.stdout.write(`Note: ${safeLine(line)}\n`);
   }
 }
@@ -145,7 +145,7 @@ function confirmed(station: Station, started: Started): Started {
   const events = orThrow(bench.accept({ kind: 'command', command: { do: 'confirm-windows' } }));
   station.log.append(
     stream,
-    events.map((event) => ({ by: state.technician, event })),
+    events.map((event) => ({ by: 'technician', event })),
     stamp(),
   );
   return started;
@@ -158,14 +158,14 @@ async function openingFrom(
   file: LoadedStation,
   overrides: readonly Override[],
 ) {
-  const order = await readJson(path, workOrderSchema, 'work order', 'the example in the README');
+  const order = await readJson(path, workOrderSchema, 'work order', '"plugmark manual work-order"');
   const stream = `job:${order.job}`;
   if (station.log.streams().includes(stream))
     throw new ProblemError({
       code: 'job-exists',
       where: path,
       message: `this station already has a job ${order.job}`,
-      next: 'Go on with it by --resume, or give the new order a number of its own.',
+      next: 'Resume it with --resume, or give the new order another number.',
     });
   const now = stamp();
   const opened = openJob(order, file.instruments, {
@@ -200,7 +200,7 @@ function overridesOf({ override, by, reason }: JobOptions): Override[] {
     throw new ProblemError({
       code: 'override-incomplete',
       where: '--override',
-      message: 'somebody has to answer for an instrument that would be refused, in a few words',
+      message: '--override needs a person who answers for the tool, and a reason',
       next: 'Add --by NAME (up to 80 characters) and --reason TEXT (up to 200).',
     });
   return [{ tool: override, by, reason }];
@@ -235,25 +235,21 @@ function otherTool(frozen: readonly Instrument[], named: readonly Instrument[]):
   return named.find((tool) => !isOne(tool)) ?? null;
 }
 
-const toolsDiffer = (job: string, { id, serial }: Instrument) => ({
+const toolsDiffer = (job: string, { id, serial }: Instrument): Problem => ({
   code: 'other-tools',
   where: `job ${job}`,
-  message: `it was not opened with ${id}${serial === undefined ? '' : ` (${serial})`}, which this station file has`,
-  next: 'Take it up with the station file that it was opened with: --station FILE.',
+  message: `this station file has ${id}${serial === undefined ? '' : ` (${serial})`}, but the job was opened with another tool`,
+  next: 'Use the station file that the job was opened with: --station FILE.',
 });
 
-function notOne(jobs: readonly string[], wanted: string | undefined) {
+function notOne(jobs: readonly string[], wanted: string | undefined): Problem {
   if (jobs.length > 1)
     return {
-      code: 'several-open',
+      code: 'several-open-jobs',
       message: `${jobs.length} jobs are open: ${jobs.join(', ')}`,
       next: 'Name one with --job.',
     };
   const message =
     wanted === undefined ? 'no job of this station is open' : `no open job has the number ${wanted}`;
-  return { code: 'none-open', message, next: 'Open a new one with "plugmark job".' };
+  return { code: 'no-open-job', message, next: 'Open a new one with "plugmark job".' };
 }
-
-const originUs = process.hrtime.bigint();
-const clock = { nowUs: () => Number((process.hrtime.bigint() - originUs) / 1000n) };
-const stamp = (): Stamp => ({ at: new Date().toISOString(), monoUs: clock.nowUs() });

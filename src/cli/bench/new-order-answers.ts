@@ -58,7 +58,7 @@ export function orderOf(answers: Answers): Result<WorkOrder> {
     code: 'order-not-complete',
     where: pathText(issue?.path ?? []),
     message: issue?.message ?? 'not valid',
-    next: 'Say that line again.',
+    next: 'Enter that line again.',
   });
 }
 

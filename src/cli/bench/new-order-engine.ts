@@ -28,7 +28,7 @@ export async function askEngine(dialogue: Dialogue): Promise<Engine> {
     const banks = await askBanks(dialogue, typed);
     if (banks === null) continue;
     const plugged = await askPlugs(dialogue, banks);
-    const serviceOrder = await askOrder(dialogue, 'You go round in the order', plugged.banks.flat());
+    const serviceOrder = await askOrder(dialogue, 'Order in which you work', plugged.banks.flat());
     const firing = await askMaybe(dialogue, 'Firing order, for display only', null, (text) =>
       orderOf(text, (firingOrder) => misnumbered({ ...plugged, serviceOrder, firingOrder })?.message),
     );
@@ -51,7 +51,7 @@ async function askBanks(dialogue: Dialogue, { numberings }: TypedEngine): Promis
   if (only === undefined) return null;
   if (numberings.length === 1) {
     engineDrawing(only, drawn()).forEach((line) => void dialogue.say(line));
-    return (await askYes(dialogue, 'Seen from above, is that how the maker numbers it?', 'yes'))
+    return (await askYes(dialogue, 'Seen from above: does the maker number it like this?', 'yes'))
       ? only
       : null;
   }
@@ -69,12 +69,12 @@ async function askBanks(dialogue: Dialogue, { numberings }: TypedEngine): Promis
 }
 
 async function askPlugs(dialogue: Dialogue, banks: Banks): Promise<Pick<Engine, 'banks' | 'plugs'>> {
-  const each = await askUntil(dialogue, promptFor('Plugs a cylinder: 1, 2', '1'), (answer) =>
+  const each = await askUntil(dialogue, promptFor('Plugs per cylinder: 1, 2', '1'), (answer) =>
     ['', '1', '2'].includes(answer) ? ok(answer || '1') : err('expected 1 or 2'),
   );
   if (each === '1') return { banks };
   const plugged = withTwoPlugs(banks);
-  dialogue.say('Each plug has a number of its own; the second of a cylinder stands behind its bank:');
+  dialogue.say('Each plug has its own number. The second plugs come after their bank:');
   engineDrawing(plugged.banks, drawn()).forEach((line) => void dialogue.say(line));
   return plugged;
 }

@@ -1,5 +1,5 @@
 /** The figures of a new order: chosen from the shop's library, taken from the vehicle's last job, or typed from a source. */
-import { type Figures, found, type LibraryEntry, libraryEntrySchema } from '../../job/library.ts';
+import { type Figures, type LibraryEntry, libraryEntrySchema, matchingEntries } from '../../job/library.ts';
 import { specifiedBy } from '../../job/open.ts';
 import type { WorkOrder } from '../../job/order.ts';
 import { gapLimitsOf } from '../../plug/gap.ts';
@@ -52,12 +52,11 @@ export function askFigures(
   if (kept.length > 0) dialogue.say('Engine and figures, from the library of this shop:');
   for (const [i, { entry }] of listed.entries()) dialogue.say(`  ${i + 1}  ${entryWords(entry)}`);
   if (kept.length > LISTED)
-    dialogue.say(`     and ${kept.length - LISTED} more; words of the name find them`);
-  if (faults.length > 0)
-    dialogue.say(`  ${faults.length} not readable; "plugmark specifications check" says which`);
+    dialogue.say(`     and ${kept.length - LISTED} more; type words of the name to find them`);
+  if (faults.length > 0) dialogue.say(`  ${faults.length} not readable; see "plugmark specifications check"`);
   if (usual !== null) dialogue.say(`  Enter: ${usual.from}, ${figuresWords(usual)}`);
   const ways =
-    kept.length > 0 ? 'Number, words of the name, or "new" to type them' : '"new" types the figures';
+    kept.length > 0 ? 'Number, words of the name, or "new" to type them' : 'Type "new" to enter the figures';
   const otherwise = usual?.from ?? (kept.length === 0 ? 'new' : undefined);
   return askUntil<Chosen | null>(dialogue, promptFor(ways, otherwise), (answer) => {
     if (answer === '' && usual !== null) return ok(usual);
@@ -78,11 +77,11 @@ function chosenOf(
 ): Result<LibraryEntry, string> {
   const byNumber = /^\d$/.test(answer) ? listed[Number(answer) - 1] : undefined;
   if (byNumber !== undefined) return ok(byNumber);
-  const [one, ...others] = answer === '' ? [] : found(all, answer);
-  if (one === undefined) return err('nothing in the library has this name');
+  const [one, ...others] = answer === '' ? [] : matchingEntries(all, answer);
+  if (one === undefined) return err('the library has no specification of this name');
   if (others.length === 0) return ok(one);
   const names = [one, ...others].slice(0, 5).map(({ name }) => `"${safeLine(name)}"`);
-  return err(`${others.length + 1} are found: ${names.join(', ')}${others.length > 4 ? ' …' : ''}`);
+  return err(`${others.length + 1} match: ${names.join(', ')}${others.length > 4 ? ' …' : ''}`);
 }
 
 export function fromEntry({ engine, plug, specification, name }: LibraryEntry): Chosen {
@@ -101,7 +100,7 @@ export function figuresWords({ engine, plug, specification }: Figures): string {
 
 /** Types engine, plug and figures from the service information, until an order could be opened with them. */
 export async function typeFigures(dialogue: Dialogue, order: (figures: Figures) => WorkOrder, on: string) {
-  dialogue.say('Typed from the service information of the engine maker, which decides every figure.');
+  dialogue.say('Type the figures from the service information of the engine maker.');
   const engine = await askEngine(dialogue);
   const asking = { dialogue, wordings: WORDINGS, later: LATER };
   const plug = await askObject(asking, plugSchema, ['plug']);
@@ -128,17 +127,17 @@ async function checkedAgain(
     return null;
   }
   dialogue.say(`  ${message}`);
-  const checkedBy = await askMaybe(dialogue, 'Who looked again and found it so in the source', null, (text) =>
+  const checkedBy = await askMaybe(dialogue, 'Who checked this figure against the source', null, (text) =>
     parse(specificationSchema.shape.checkedBy.unwrap(), text),
   );
   if (checkedBy !== null) return { ...figures, specification: { ...figures.specification, checkedBy } };
-  refuse(dialogue, where ?? 'specification', 'the figures once more, please');
+  refuse(dialogue, where ?? 'specification', 'enter the figures again');
   return null;
 }
 
 /** The name under which the shop keeps typed figures; null where it does not. */
 export function askKeep(dialogue: Dialogue, library: Library): Promise<string | null> {
-  return askMaybe(dialogue, 'Keep them in the library, under the name', null, (text) => {
+  return askMaybe(dialogue, 'Name to keep them under in the library', null, (text) => {
     const name = parse(libraryEntrySchema.shape.name, text);
     const taken = name.ok ? nameTaken(library, name.value) : null;
     return taken === null ? name : err(taken.problem.message);
@@ -165,7 +164,7 @@ const WORDINGS: Wordings = {
   'plug.gasket': { text: 'Gasket', when: ({ seat }) => seat === 'gasket' },
   'plug.tip': { text: 'Tip of the centre electrode' },
   'specification.torque': { text: 'Torque as printed, such as 25-30 N·m', check: readable(parseTorqueRange) },
-  'specification.threads': { text: 'For threads that are', usual: () => 'dry' },
+  'specification.threads': { text: 'The figure is for threads that are', usual: () => 'dry' },
   'specification.tightenFirst': {
     text: 'In two steps: first tighten to',
     check: readable(parseTorqueRange),
@@ -176,7 +175,7 @@ const WORDINGS: Wordings = {
     needed: () => true,
     check: readable(parseLengthRange),
   },
-  'specification.source.kind': { text: 'Who says so' },
+  'specification.source.kind': { text: 'Publisher' },
   'specification.source.title': { text: 'Title of the document' },
   'specification.source.edition': { text: 'Edition or page' },
   'specification.source.date': { text: 'Its date, as 2026-05-04' },

@@ -5,17 +5,17 @@ import { err, ok, type Result } from '../../result.ts';
 import type { Dialogue } from '../terminal/dialogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { askMaybe, askUntil, parse, promptFor } from '../terminal/questions.ts';
-import type { Earlier, Known } from './earlier-orders.ts';
+import type { Earlier, StationHistory } from './earlier-orders.ts';
 import type { Answers } from './new-order-answers.ts';
 
 const { vehicle, job: jobSchema, technician: technicianSchema, complaint } = workOrderSchema.shape;
 
 /** The number of a job that is not there yet, or of one that is open, which then goes on. */
-export function askNumber(dialogue: Dialogue, usual: string, known: Known): Promise<string> {
+export function askNumber(dialogue: Dialogue, usual: string, history: StationHistory): Promise<string> {
   return askUntil(dialogue, promptFor('Job number', usual), (answer) => {
     const number = parse(jobSchema, answer || usual);
-    if (!number.ok || !known.has(number.value) || known.open.includes(number.value)) return number;
-    return err(`this station has a job ${number.value}, which is closed`);
+    if (!number.ok || !history.has(number.value) || history.open.includes(number.value)) return number;
+    return err(`job ${number.value} exists and is closed`);
   });
 }
 
@@ -35,23 +35,31 @@ export async function askTechnician(
         people.find((one) => one.toLowerCase() === given.toLowerCase()) ?? given,
       );
     const byNumber = people[Number(given) - 1];
-    return byNumber === undefined ? err('there is no such number in the list') : ok(byNumber);
+    return byNumber === undefined ? err('this number is not in the list') : ok(byNumber);
   });
   if (!people.includes(name)) dialogue.say(`  Note: ${safeLine(name)} is new at this station.`);
   return name;
 }
 
 /** The plate; what is known of the vehicle that bears it is proposed from here on. */
-export async function askPlate(dialogue: Dialogue, answers: Answers, known: Known): Promise<Answers> {
+export async function askPlate(
+  dialogue: Dialogue,
+  answers: Answers,
+  history: StationHistory,
+): Promise<Answers> {
   const plate = await askMaybe(dialogue, 'Plate', answers.plate, (text) =>
     parse(vehicle.shape.plate.unwrap(), text),
   );
-  const earlier = plate === null ? null : known.vehicle('plate', plate);
+  const earlier = plate === null ? null : history.vehicle('plate', plate);
   return recognised(dialogue, { ...answers, plate }, earlier);
 }
 
 /** The VIN, with its check digit looked at: binding where the market makes it so, said elsewhere. */
-export async function askVin(dialogue: Dialogue, answers: Answers, known: Known): Promise<Answers> {
+export async function askVin(
+  dialogue: Dialogue,
+  answers: Answers,
+  history: StationHistory,
+): Promise<Answers> {
   const vin = await askMaybe<string>(dialogue, 'VIN', answers.vin, (text) => {
     const fault = vinFault(text);
     if (fault === null || !fault.illegal) return parse(vehicle.shape.vin.unwrap(), normalVin(text));
@@ -59,15 +67,19 @@ export async function askVin(dialogue: Dialogue, answers: Answers, known: Known)
   });
   const doubt = vin === null ? null : vinFault(vin);
   if (doubt !== null) dialogue.say(`  Note: ${doubt.problem.message}. ${doubt.problem.next}`);
-  const earlier = vin === null ? null : known.vehicle('vin', vin);
+  const earlier = vin === null ? null : history.vehicle('vin', vin);
   return recognised(dialogue, { ...answers, vin }, earlier);
 }
 
-export async function askFleet(dialogue: Dialogue, answers: Answers, known: Known): Promise<Answers> {
+export async function askFleet(
+  dialogue: Dialogue,
+  answers: Answers,
+  history: StationHistory,
+): Promise<Answers> {
   const fleet = await askMaybe(dialogue, 'Fleet number', answers.fleet, (text) =>
     parse(vehicle.shape.fleet.unwrap(), text),
   );
-  const earlier = fleet === null ? null : known.vehicle('fleet', fleet);
+  const earlier = fleet === null ? null : history.vehicle('fleet', fleet);
   return recognised(dialogue, { ...answers, fleet }, earlier);
 }
 
@@ -84,15 +96,15 @@ export async function askOdometer(dialogue: Dialogue, answers: Answers): Promise
   const usual = answers.odometerKm === null ? null : String(answers.odometerKm);
   const odometerKm = await askMaybe(dialogue, text, usual, typedOdometer);
   if (odometerKm !== null && before !== undefined && odometerKm < before)
-    dialogue.say(`  Note: that is less than the ${before} km of last time.`);
+    dialogue.say(`  Note: less than last time (${before} km).`);
   return { ...answers, odometerKm };
 }
 
 export async function askComplaint(dialogue: Dialogue, answers: Answers): Promise<Answers> {
-  const said = await askMaybe(dialogue, "Why it came, in the customer's words", answers.complaint, (text) =>
+  const answer = await askMaybe(dialogue, "Why it came, in the customer's words", answers.complaint, (text) =>
     parse(complaint.unwrap(), text),
   );
-  return { ...answers, complaint: said };
+  return { ...answers, complaint: answer };
 }
 
 /** Kilometres; miles as the orders's field has them, to the nearest kilometre. 1 mi is 1.609344 km by definition. */
@@ -111,7 +123,7 @@ function recognised(dialogue: Dialogue, answers: Answers, earlier: Earlier | nul
   const before = answers.earlier?.order.job;
   if (earlier === null || earlier.order.job === before) return answers;
   const { vehicle: then, job, engine, plug, specification, adapter } = earlier.order;
-  dialogue.say(`  This vehicle was here on ${earlier.on}, job ${job}; what was said then is proposed.`);
+  dialogue.say(`  This vehicle was here on ${earlier.on}, job ${job}. Its entries are proposed.`);
   for (const line of earlier.questioned) dialogue.say(`  ! ${line}`);
   const kept = before === undefined ? answers : { plate: null, vin: null, fleet: null, description: null };
   const figures = answers.figures?.from === asIn(before ?? '') ? null : answers.figures;
@@ -128,7 +140,7 @@ function recognised(dialogue: Dialogue, answers: Answers, earlier: Earlier | nul
 }
 
 /** In the writing of last time, unless something else was said. */
-const asThen = (said: string | null, then: string | undefined): string | null =>
-  then !== undefined && (said === null || normalVin(said) === normalVin(then)) ? then : said;
+const asThen = (given: string | null, then: string | undefined): string | null =>
+  then !== undefined && (given === null || normalVin(given) === normalVin(then)) ? then : given;
 
 const asIn = (job: string) => `as in ${job}`;

@@ -15,7 +15,7 @@ import type { LoadedStation } from '../station/station-file.ts';
 import type { Dialogue } from '../terminal/dialogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { askMaybe, askUntil, parse } from '../terminal/questions.ts';
-import type { Known } from './earlier-orders.ts';
+import type { StationHistory } from './earlier-orders.ts';
 import { type Answers, entryOf, NOTHING, orderOf } from './new-order-answers.ts';
 import { engineDrawing } from './new-order-engine.ts';
 import { askFigures, askKeep, figuresWords, typeFigures } from './new-order-figures.ts';
@@ -35,8 +35,8 @@ import type { Library } from './specification-files.ts';
 import { TAPE } from './window-input.ts';
 
 /** What a new order is made from, beside the answers. */
-export interface Surroundings {
-  readonly known: Known;
+export interface OrderContext {
+  readonly history: StationHistory;
   readonly library: Library;
   readonly file: LoadedStation;
   /** ISO date of the job. */
@@ -57,7 +57,7 @@ export type Asked =
 
 interface Step {
   readonly label: string;
-  readonly ask: (dialogue: Dialogue, answers: Answers, around: Surroundings) => Promise<Answers>;
+  readonly ask: (dialogue: Dialogue, answers: Answers, context: OrderContext) => Promise<Answers>;
   readonly show: (answers: Answers) => string;
 }
 
@@ -66,25 +66,25 @@ const shown = (text: string | null) => (text === null ? '-' : safeLine(text));
 const STEPS: readonly Step[] = [
   {
     label: 'job',
-    ask: async (dialogue, answers, { known }) => ({
+    ask: async (dialogue, answers, { history }) => ({
       ...answers,
-      job: await askNumber(dialogue, answers.job, known),
+      job: await askNumber(dialogue, answers.job, history),
     }),
     show: ({ job }) => job,
   },
   {
     label: 'technician',
-    ask: async (dialogue, answers, { known }) => ({
+    ask: async (dialogue, answers, { history }) => ({
       ...answers,
-      technician: await askTechnician(dialogue, answers.technician, known.people),
+      technician: await askTechnician(dialogue, answers.technician, history.people),
     }),
     show: ({ technician }) => shown(technician),
   },
-  { label: 'plate', ask: (d, a, { known }) => askPlate(d, a, known), show: ({ plate }) => shown(plate) },
-  { label: 'VIN', ask: (d, a, { known }) => askVin(d, a, known), show: ({ vin }) => shown(vin) },
+  { label: 'plate', ask: (d, a, { history }) => askPlate(d, a, history), show: ({ plate }) => shown(plate) },
+  { label: 'VIN', ask: (d, a, { history }) => askVin(d, a, history), show: ({ vin }) => shown(vin) },
   {
     label: 'fleet number',
-    ask: (d, a, { known }) => askFleet(d, a, known),
+    ask: (d, a, { history }) => askFleet(d, a, history),
     show: ({ fleet }) => shown(fleet),
   },
   { label: 'vehicle', ask: askDescription, show: ({ description }) => shown(description) },
@@ -96,8 +96,8 @@ const STEPS: readonly Step[] = [
   { label: 'complaint', ask: askComplaint, show: ({ complaint }) => shown(complaint) },
   {
     label: 'figures',
-    ask: async (dialogue, answers, around) => {
-      const chosen = await askFigures(dialogue, answers.figures, around.library);
+    ask: async (dialogue, answers, context) => {
+      const chosen = await askFigures(dialogue, answers.figures, context.library);
       if (chosen !== null) {
         say(dialogue, engineDrawing(chosen.engine.banks, glyphsFor(!speaksUtf8())));
         // Typed figures that are taken again by Enter keep the name they were given.
@@ -106,9 +106,9 @@ const STEPS: readonly Step[] = [
       const typed = await typeFigures(
         dialogue,
         (figures) => orThrow(orderOf({ ...answers, figures: { ...figures, from: '' } })),
-        around.on,
+        context.on,
       );
-      return { ...answers, figures: typed, keepAs: await askKeep(dialogue, around.library) };
+      return { ...answers, figures: typed, keepAs: await askKeep(dialogue, context.library) };
     },
     show: ({ figures }) => (figures === null ? '-' : safeLine(`${figures.from}: ${figuresWords(figures)}`)),
   },
@@ -116,45 +116,47 @@ const STEPS: readonly Step[] = [
 ];
 
 /** Asks for everything once, then shows the whole and lets any line be said again until Enter opens the job. */
-export async function newOrder(dialogue: Dialogue, around: Surroundings): Promise<Asked> {
-  const { known } = around;
+export async function newOrder(dialogue: Dialogue, context: OrderContext): Promise<Asked> {
+  const { history } = context;
   dialogue.say(
-    'A new job. Enter takes what stands in brackets, - leaves it out. Ctrl-C leaves; nothing is written then.',
+    'A new job. Enter takes the value in brackets, - leaves it empty. Ctrl-C cancels; nothing is written.',
   );
-  for (const line of known.notices) dialogue.say(`! ${line}`);
-  if (known.open.length > 0)
-    dialogue.say(`Open: ${known.open.slice(0, 5).join(', ')}. The number of an open job goes on with it.`);
-  let answers: Answers = { ...NOTHING, job: known.nextJob, technician: known.people[0] ?? null };
+  for (const line of history.notices) dialogue.say(`! ${line}`);
+  if (history.open.length > 0)
+    dialogue.say(
+      `Open: ${history.open.slice(0, 5).join(', ')}. Type the number of an open job to resume it.`,
+    );
+  let answers: Answers = { ...NOTHING, job: history.nextJob, technician: history.people[0] ?? null };
   for (const step of STEPS) {
-    answers = await step.ask(dialogue, answers, around);
-    if (known.open.includes(answers.job)) return { do: 'resume', job: answers.job };
+    answers = await step.ask(dialogue, answers, context);
+    if (history.open.includes(answers.job)) return { do: 'resume', job: answers.job };
   }
-  let { overrides } = around;
+  let { overrides } = context;
   for (;;) {
     const order = orderOf(answers);
-    const checked = order.ok ? await checkedOrder(dialogue, order.value, { ...around, overrides }) : order;
-    showAnswers(dialogue, answers, around);
+    const checked = order.ok ? await checkedOrder(dialogue, order.value, { ...context, overrides }) : order;
+    showAnswers(dialogue, answers, context);
     if (checked.ok) {
       ({ overrides } = checked.value);
       const { order: whole, opened } = checked.value;
       say(dialogue, [
         '',
-        ...windowRows(whole, around.file.instruments, opened, around.file.decision, !speaksUtf8()),
+        ...windowRows(whole, context.file.instruments, opened, context.file.decision, !speaksUtf8()),
       ]);
     } else say(dialogue, ['', `  NOT POSSIBLE    ${problemWords(checked.error)}`]);
     if (!(checked.ok || dialogue.patient)) throw new ProblemError(checked.error);
     const next = await askNext(dialogue, checked.ok);
     if (next === 'leave') return { do: 'nothing' };
     if (next === 'open' && checked.ok)
-      return { do: 'open', order: checked.value.order, overrides, keep: entryOf(answers, around.on) };
+      return { do: 'open', order: checked.value.order, overrides, keep: entryOf(answers, context.on) };
     const again = STEPS[Number(next) - 1];
-    if (again !== undefined) answers = await again.ask(dialogue, answers, around);
-    if (known.open.includes(answers.job)) return { do: 'resume', job: answers.job };
+    if (again !== undefined) answers = await again.ask(dialogue, answers, context);
+    if (history.open.includes(answers.job)) return { do: 'resume', job: answers.job };
   }
 }
 
 /** The lines of the order, numbered, and the instruments. */
-function showAnswers(dialogue: Dialogue, answers: Answers, { file, on }: Surroundings): void {
+function showAnswers(dialogue: Dialogue, answers: Answers, { file, on }: OrderContext): void {
   const lines = STEPS.map(
     ({ label, show }, i) => `${String(i + 1).padStart(3)} ${label.padEnd(14)}${show(answers)}`,
   );
@@ -168,7 +170,7 @@ const say = (dialogue: Dialogue, lines: readonly string[]) => dialogue.say(lines
 
 function askNext(dialogue: Dialogue, possible: boolean): Promise<string> {
   const ways = possible ? 'Enter opens the job; a number' : 'A number';
-  return askUntil(dialogue, `${ways} says that line again; q leaves: `, (answer) => {
+  return askUntil(dialogue, `${ways} changes that line; q leaves: `, (answer) => {
     if (answer === '' && possible) return ok('open');
     if (answer === 'q') return ok('leave');
     return STEPS[Number(answer) - 1] === undefined || answer === ''
@@ -204,17 +206,19 @@ interface Checked {
 async function checkedOrder(
   dialogue: Dialogue,
   order: WorkOrder,
-  { file, on, overrides }: Pick<Surroundings, 'file' | 'on' | 'overrides'>,
+  { file, on, overrides }: Pick<OrderContext, 'file' | 'on' | 'overrides'>,
 ): Promise<Result<Checked>> {
   const opening: Opening = { on, decision: file.decision, overrides };
   const opened = openJob(order, file.instruments, opening);
   if (opened.ok) return ok({ order, opened: opened.value, overrides });
   const tool = answerable(order, file, opening, opened.error);
   if (tool === null) return opened;
-  dialogue.say(`  Refused: ${problemWords({ ...opened.error, next: 'A supervisor can answer for it.' })}`);
-  const by = await askMaybe(dialogue, `Who answers for ${tool}`, null, (text) => wordsUpTo(text, 80));
+  dialogue.say(`  Refused: ${problemWords({ ...opened.error, next: 'A supervisor can allow it.' })}`);
+  const by = await askMaybe(dialogue, `Supervisor who answers for ${tool}`, null, (text) =>
+    wordsUpTo(text, 80),
+  );
   if (by === null) return opened;
-  const reason = await askUntil(dialogue, 'Why may it be used: ', (text) => wordsUpTo(text, 200));
+  const reason = await askUntil(dialogue, 'Reason to use it: ', (text) => wordsUpTo(text, 200));
   return checkedOrder(dialogue, order, { file, on, overrides: [...overrides, { tool, by, reason }] });
 }
 

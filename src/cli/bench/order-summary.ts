@@ -4,13 +4,15 @@ import type { Instrument } from '../../instrument/instrument.ts';
 import type { Decision } from '../../job/basis.ts';
 import type { Opened } from '../../job/open.ts';
 import type { WorkOrder } from '../../job/order.ts';
+import { viewOfWindow } from '../../job/window-view.ts';
 import type { Window } from '../../metrology/judgement.ts';
 import { formatAngle } from '../../quantity/angle.ts';
+import { orThrow } from '../../result.ts';
 import { type Glyphs, glyphsFor } from '../../ui/glyphs.ts';
 import { figure, unitWord } from '../../ui/words.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { LABEL } from '../terminal/wrapped.ts';
-import { viewOfWindow, windowText } from './window.ts';
+import { windowText } from './window.ts';
 
 /** A label and what stands beside it; lines of one width make a table. */
 export type Row = readonly [label: string, text: string];
@@ -40,7 +42,7 @@ export function calibrationWords(tool: Instrument, on: string, glyphs: Glyphs): 
   }
   const due = dueDate(tool);
   const named = `certificate ${certificate.number} of ${certificate.date}`;
-  if (due === null) return `${glyphs.todo} ${named}, no day when it runs out`;
+  if (due === null) return `${glyphs.todo} ${named}, no due date`;
   const days = Math.round((Date.parse(due) - Date.parse(on)) / 86_400_000);
   if (days < 0) return `${glyphs.bad} OUT OF DATE: ${named} ran out on ${due}, ${dayCount(-days)} ago`;
   return `${glyphs.done} in date: ${named}, due ${due}, ${dayCount(days)} left`;
@@ -60,9 +62,9 @@ export function windowRows(
   const [{ basis, gapWindow }] = opened;
   const wrench = instruments.find(({ quantity }) => quantity === 'torque');
   if (wrench === undefined) return [];
-  const whole = windowText(viewOfWindow({ order, wrench, decision, on: basis.on }), null, ascii);
+  const whole = windowText(orThrow(viewOfWindow({ order, wrench, decision, on: basis.on })), null, ascii);
   const torque = whole.slice(0, whole.indexOf(''));
-  const gap = gapWindow === null ? 'is not measured in this job' : gapText(gapWindow, glyphs);
+  const gap = gapWindow === null ? 'not measured in this job' : gapText(gapWindow, glyphs);
   return [
     ...torque,
     `  ${'gap'.padEnd(LABEL)}${gap}`,

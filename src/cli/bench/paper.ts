@@ -1,14 +1,16 @@
-import { openRecord } from '../../evidence/record.ts';
-import { EXIT_CODES, verifyRecord } from '../../evidence/verify.ts';
+import { MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
+import { verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
 import { outputFolder } from '../../files/output.ts';
 import { isSoundReport } from '../../package/finding.ts';
 import { ProblemError } from '../../problem.ts';
-import { isPackage, readersTrust } from '../evidence/readers-trust.ts';
-import { reportLines } from '../evidence/verify.ts';
-import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { VERIFICATION } from '../../report/verification.ts';
+import { isPackage } from '../evidence/package-folder.ts';
+import { readersTrust } from '../evidence/readers-trust.ts';
+import { reportLines } from '../evidence/report-lines.ts';
+import { now } from '../station/clock.ts';
+import { type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
-import { MAX_RECORD_BYTES } from '../verify-limit.ts';
 import { writeDrawn } from './papers.ts';
 
 interface PaperOptions {
@@ -24,18 +26,18 @@ export async function paper(file: string, { trust, out }: PaperOptions): Promise
   const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
   const { list, fault } = await readersTrust(trust, file);
   if (fault !== null) process.stderr.write(`${safeLine(fault)}\n`);
-  const report = verifyRecord(bytes, list, null, new Date().toISOString());
+  const report = verifyRecord(bytes, list, null, now());
   const opened = openRecord(bytes);
   const lines = reportLines(file, report);
   if (!opened.ok || !isSoundReport(report)) {
-    print([...lines, '  no papers: they would say what the record does not prove']);
-    return report.verdict === 'unreadable' ? EXIT.badInput : EXIT.failed;
+    print([...lines, '  no papers: the record is not proven']);
+    return VERIFICATION[report.verdict].exit;
   }
   await refusePackage(out);
   outputFolder(out);
   const { pdf, csv } = await writeDrawn(out, bytes, opened.value.record);
   print([...lines, `  papers        ${safeLine(pdf)}, ${safeLine(csv)}`]);
-  return EXIT_CODES[report.verdict];
+  return VERIFICATION[report.verdict].exit;
 }
 
 async function refusePackage(folder: string): Promise<void> {

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import type { StationKey } from '../../../db/keyfile.ts';
 import type { Signer } from '../../evidence/jws.ts';
-import { type JobRecord, sealRecord, tooLong } from '../../evidence/record.ts';
+import { type JobRecord, MAX_RECORD_BYTES, sealRecord, tooLong } from '../../evidence/record.ts';
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import { writeWhole } from '../../files/output.ts';
 import { foldAll } from '../../job/fold.ts';
@@ -12,7 +12,6 @@ import type { ReportModel } from '../../report/model.ts';
 import { tracesOf } from '../../report/traces.ts';
 import { programVersion } from '../help/version.ts';
 import type { Station } from '../station/station.ts';
-import { MAX_RECORD_BYTES } from '../verify-limit.ts';
 
 export interface Papers {
   readonly record: string;
@@ -102,6 +101,6 @@ function tooLarge(job: string, message: string): ProblemError {
     code: 'record-too-large',
     where: `job ${job}`,
     message: `the job has ${message}`,
-    next: 'Nothing is lost: all of it stands in the station log. Keep station.db and a checkpoint of it as the evidence.',
+    next: 'Nothing is lost: the station log contains all of it. Keep station.db and a checkpoint of it as evidence.',
   });
 }

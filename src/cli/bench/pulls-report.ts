@@ -8,20 +8,34 @@ import { detectorSettings } from '../../pull/settings.ts';
 /** What `plugmark pulls --json` prints. Torque in N·m, times in microseconds of the trace's own clock. */
 export const pullsReportSchema = z.strictObject({
   form: z.literal('plugmark/pulls/1'),
-  file: z.string(),
-  samples: z.int().min(1),
-  durationS: z.number().nonnegative(),
-  /** The torque from which on something was taken for a pull, before noise raised it. */
-  startNm: z.number().positive(),
-  /** Rows of the file that hold no torque. */
-  gaps: z.array(z.strictObject({ row: z.int().min(2), atUs: z.int().nonnegative(), why: z.string() })),
-  pulls: z.array(
-    detectedPullSchema.extend({
-      pull: z.int().min(1),
-      /** What the plug came to sit on, by its angle; null without one, and for a pull that was cut or that loosened. */
-      seating: seatingSchema.nullable(),
-    }),
-  ),
+  file: z.string().describe('The file that was read.'),
+  samples: z.int().min(1).describe('How many samples it has.'),
+  durationS: z.number().nonnegative().describe('From the first sample to the last.'),
+  startNm: z
+    .number()
+    .positive()
+    .describe('The torque from which on something was taken for a pull, before noise raised it.'),
+  gaps: z
+    .array(
+      z.strictObject({
+        row: z.int().min(2).describe('Number of the row.'),
+        atUs: z.int().nonnegative().describe('Its time.'),
+        why: z.string().describe('What is missing.'),
+      }),
+    )
+    .describe('Rows of the file that hold no torque.'),
+  pulls: z
+    .array(
+      detectedPullSchema.extend({
+        pull: z.int().min(1).describe('Number of the pull.'),
+        seating: seatingSchema
+          .nullable()
+          .describe(
+            'What the plug came to sit on, by its angle: `hardly` tight already, `hard` used gasket or cone, `soft` new gasket, `doubled` two gaskets, `binding` thread that binds. Null where it cannot be said.',
+          ),
+      }),
+    )
+    .describe('The pulls, in order.'),
 });
 export type PullsReport = z.infer<typeof pullsReportSchema>;
 
@@ -37,9 +51,9 @@ export function reportOn(trace: TraceColumns, file: string, { lowerNm, maxima }:
   const scaleNm = lowerNm ?? Math.max(1e-3, 0.5 * nm.reduce((most, x) => Math.max(most, Math.abs(x)), 0));
   const settings = detectorSettings(scaleNm, { stepNm: stepOf(nm), stream: maxima ? 'maxima' : 'samples' });
   const detector = createPullDetector(settings);
-  const found = detector.pushBatch(atUs, nm, 0, atUs.length, angleDeg ?? undefined);
+  const pulls = detector.pushBatch(atUs, nm, 0, atUs.length, angleDeg ?? undefined);
   const last = detector.cut('stopped');
-  const all = last === null ? found : [...found, last];
+  const all = last === null ? pulls : [...pulls, last];
   return {
     form: 'plugmark/pulls/1',
     file,

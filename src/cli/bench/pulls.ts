@@ -44,8 +44,8 @@ export async function pulls(file: string | undefined, options: PullsOptions): Pr
   }
   if (file === undefined)
     throw new ProblemError({
-      code: 'file-missing',
-      message: 'no trace was named',
+      code: 'nothing-named',
+      message: 'no trace file given',
       next: 'Name a CSV file with the columns time_s and torque_Nm, or ask for --schema.',
     });
   const trace = await readTrace(file, options);
@@ -98,8 +98,8 @@ function pullLines(pull: ReportedPull): string[] {
     'not-visible': 'a click could not be seen',
   }[pull.release];
   const notes = [
-    ...(saturated ? ['the readings stood at the end of the scale'] : []),
-    ...(cut === null ? [] : ['the readings end in the middle of it']),
+    ...(saturated ? ['the readings reached the end of the scale'] : []),
+    ...(cut === null ? [] : ['the readings end in the middle of the pull']),
     ...(pull.zeroSettled || pull.stream === 'maxima' ? [] : ['the zero was not settled']),
   ];
   return [
@@ -116,11 +116,11 @@ function pullLines(pull: ReportedPull): string[] {
 }
 
 const SEATED: Readonly<Record<Seating, string>> = {
-  hardly: 'a plug that was tight already, or metal on metal where a gasket is missing',
+  hardly: 'a plug that was already tight, or a missing gasket',
   hard: 'a used gasket, or a conical seat',
   soft: 'a new gasket',
   doubled: 'more than one gasket',
-  binding: 'far and evenly, as a thread that binds',
+  binding: 'it turned far and evenly, like a binding thread',
 };
 
 /** Torque over time, as a filled curve; where the click and the peak lie stands below it. */
@@ -182,9 +182,13 @@ function secondsIn(unit: string): number {
 }
 
 function newtonMetresIn(unit: string): number {
-  const found = spellingAt(unit, 0);
-  if (found?.length === unit.length && found.spelling.measured === 'torque' && isTorque(found.spelling.unit))
-    return newtonMetres(1, found.spelling.unit);
+  const spelling = spellingAt(unit, 0);
+  if (
+    spelling?.length === unit.length &&
+    spelling.spelling.measured === 'torque' &&
+    isTorque(spelling.spelling.unit)
+  )
+    return newtonMetres(1, spelling.spelling.unit);
   throw new ProblemError({
     code: 'option-not-valid',
     where: '--torque-unit',

@@ -3,8 +3,7 @@ import type { LinkState, Tool } from '../../../drivers/driver.ts';
 import { parseRecording, type Recording } from '../../../drivers/replay/recording.ts';
 import { FORM } from '../../../drivers/replay/schema.ts';
 import { type Pace, replayTool } from '../../../drivers/replay/tool.ts';
-import type { Stamp } from '../../evidence/log.ts';
-import { exampleFile, readBytes, readJson } from '../../files/input.ts';
+import { exampleFile, readBytes } from '../../files/input.ts';
 import { createBench } from '../../job/bench.ts';
 import type { Command } from '../../job/command.ts';
 import { foldAll } from '../../job/fold.ts';
@@ -14,6 +13,8 @@ import { ProblemError } from '../../problem.ts';
 import type { TraceColumns } from '../../pull/columns.ts';
 import type { Reading } from '../../reading.ts';
 import { orThrow } from '../../result.ts';
+import { clock, stamp } from '../station/clock.ts';
+import { readJson } from '../station/json-file.ts';
 import { openInLog, openStation } from '../station/station.ts';
 import { readStationFile } from '../station/station-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -44,7 +45,7 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
   const stoodFor = stationFile.tools.find(({ quantity }) => quantity === description.quantity);
   if (stoodFor === undefined)
     throw new ProblemError({
-      code: 'tool-missing',
+      code: 'instrument-missing',
       where: file,
       message: `the station has no tool that measures ${description.quantity}`,
       next: 'Name a station file that has one.',
@@ -52,11 +53,11 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
   const station = await openStation('Replay', options.out, stamp);
   try {
     const path = options.order ?? exampleFile('order-4.json');
-    const order = await readJson(path, workOrderSchema, 'work order', 'the README');
+    const order = await readJson(path, workOrderSchema, 'work order', '"plugmark manual work-order"');
     const job = `${order.job}-R${station.log.streams().length}`;
     const opening = { on: stamp().at.slice(0, 10), decision: stationFile.decision, overrides: [] };
     const opened = orThrow(openJob({ ...order, job }, stationFile.instruments, opening));
-    const drafts = opened.map((event) => ({ by: order.technician, event }));
+    const drafts = opened.map((event) => ({ by: 'technician', event }));
     const state = foldAll(await openInLog(station, drafts, stamp()));
     if (state === null) throw new Error('a job without an opening');
     const command$ = new Subject<Command>();
@@ -72,7 +73,7 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
       stamp,
       command$,
     });
-    process.stdout.write(`All of it stands in ${safeLine(options.out)} as job ${safeLine(job)}.\n`);
+    process.stdout.write(`Saved in ${safeLine(options.out)} as job ${safeLine(job)}.\n`);
     return EXIT.done;
   } finally {
     station.log.close();
@@ -146,10 +147,6 @@ function paceOf(text: string | undefined): Pace {
     code: 'option-not-valid',
     where: '--speed',
     message: `expected a factor above 0, found "${text}"`,
-    next: 'Give 1 for the speed of the recording, or leave it out for as fast as it goes.',
+    next: 'Give 1 for the speed of the recording. Leave it out to run as fast as possible.',
   });
 }
-
-const originUs = process.hrtime.bigint();
-const clock = { nowUs: () => Number((process.hrtime.bigint() - originUs) / 1000n) };
-const stamp = (): Stamp => ({ at: new Date().toISOString(), monoUs: clock.nowUs() });

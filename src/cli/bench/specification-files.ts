@@ -2,10 +2,10 @@
 import { existsSync } from 'node:fs';
 import { open, readdir, rename } from 'node:fs/promises';
 import { join } from 'node:path';
-import { readJson } from '../../files/input.ts';
 import { makeFolder } from '../../files/output.ts';
 import { fileNameOf, type LibraryEntry, libraryEntrySchema, normalName } from '../../job/library.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
+import { readJson } from '../station/json-file.ts';
 
 /** An entry and the file that it stands in. */
 export interface Kept {
@@ -27,7 +27,12 @@ export async function readLibrary(folder: string): Promise<Library> {
   for (const name of await jsonFiles(folder)) {
     const file = join(folder, name);
     try {
-      const entry = await readJson(file, libraryEntrySchema, 'specification', 'the example in the README');
+      const entry = await readJson(
+        file,
+        libraryEntrySchema,
+        'specification',
+        '"plugmark manual specifications"',
+      );
       const twin = kept.find((other) => normalName(other.entry.name) === normalName(entry.name));
       if (twin !== undefined) throw new ProblemError(takenBy(file, entry.name, twin.file));
       kept.push({ file, entry });
@@ -88,7 +93,7 @@ async function jsonFiles(folder: string): Promise<readonly string[]> {
     if (cause instanceof Error && 'code' in cause && cause.code === 'ENOENT') return [];
     throw new ProblemError(
       {
-        code: 'library-unreadable',
+        code: 'file-unreadable',
         where: folder,
         message: 'the folder of the specifications cannot be read',
         next: 'Check the path and the rights on it.',
@@ -98,9 +103,9 @@ async function jsonFiles(folder: string): Promise<readonly string[]> {
   }
 }
 
-const takenBy = (where: string, name: string, file: string) => ({
-  code: 'specification-name-taken',
+const takenBy = (where: string, name: string, file: string): Problem => ({
+  code: 'name-taken',
   where,
-  message: `the name "${name}" is taken by ${file}`,
-  next: 'Choose another name; a new edition of a source is an entry of its own.',
+  message: `${file} already has the name "${name}"`,
+  next: 'Choose another name. A new edition of a source is a new entry.',
 });

@@ -1,13 +1,15 @@
 /** `plugmark specifications`: the shop's own library, listed, shown, added to and looked over. */
+
 import { canonical } from '../../evidence/canonical.ts';
 import type { Stamp } from '../../evidence/log.ts';
-import { readJson } from '../../files/input.ts';
-import { found, type LibraryEntry, libraryEntrySchema } from '../../job/library.ts';
+import { type LibraryEntry, libraryEntrySchema, matchingEntries } from '../../job/library.ts';
 import { specifiedBy } from '../../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { gapLimitsOf } from '../../plug/gap.ts';
 import { type Problem, ProblemError, problemFromZod } from '../../problem.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
+import { stamp } from '../station/clock.ts';
+import { readJson } from '../station/json-file.ts';
 import { folderOf, type Scope } from '../station/scope.ts';
 import { openStationFolder, recordStation, type StationFolder, stateOf } from '../station/station.ts';
 import { libraryIn, readStationFile } from '../station/station-file.ts';
@@ -24,7 +26,7 @@ import { type Library, nameTaken, readLibrary, writeEntry } from './specificatio
 /** Lists the entries whose name, plug or source holds all the words. */
 export async function listSpecifications(words: readonly string[], options: Scope): Promise<ExitCode> {
   const library = await libraryOf(options);
-  const entries = found(
+  const entries = matchingEntries(
     library.kept.map(({ entry }) => entry),
     words.join(' '),
   );
@@ -32,11 +34,11 @@ export async function listSpecifications(words: readonly string[], options: Scop
   if (entries.length === 0)
     lines.push(
       library.kept.length === 0
-        ? `The library ${safeLine(library.folder)} is empty; "plugmark specifications add" begins it.`
+        ? `The library ${safeLine(library.folder)} is empty. Add one with "plugmark specifications add".`
         : 'No specification matches.',
     );
   if (library.faults.length > 0)
-    lines.push(`${library.faults.length} not readable; "plugmark specifications check" says which`);
+    lines.push(`${library.faults.length} not readable; see "plugmark specifications check"`);
   print(lines);
   return EXIT.done;
 }
@@ -44,7 +46,7 @@ export async function listSpecifications(words: readonly string[], options: Scop
 /** Shows one entry, the engine drawn and the rest as it stands in its file. */
 export async function showSpecification(words: readonly string[], options: Scope): Promise<ExitCode> {
   const library = await libraryOf(options);
-  const [entry, ...others] = found(
+  const [entry, ...others] = matchingEntries(
     library.kept.map((one) => one.entry),
     words.join(' '),
   );
@@ -53,7 +55,7 @@ export async function showSpecification(words: readonly string[], options: Scope
       code: 'specification-not-one',
       where: words.join(' '),
       message:
-        entry === undefined ? 'nothing in the library has this name' : `${others.length + 1} are found`,
+        entry === undefined ? 'the library has no specification of this name' : `${others.length + 1} match`,
       next: 'Name one as "plugmark specifications" lists it.',
     });
   const { form: _form, engine, ...rest } = entry;
@@ -112,7 +114,7 @@ export async function checkSpecifications(options: Scope): Promise<ExitCode> {
         lines.push(`WRONG    ${problemLine({ ...problem, where: `${file}: ${problem.where ?? ''}` })}`);
       else if (!recorded)
         lines.push(
-          `NOTE     ${safeLine(file)}: put there or changed by hand; the log learns of it with the first job`,
+          `NOTE     ${safeLine(file)}: added or changed by hand; the first job that uses it puts it into the log`,
         );
       else lines.push(`OK       ${entryWords(entry)}`);
     }
@@ -143,7 +145,7 @@ async function fromOrder(
   { name, by }: { readonly name?: string; readonly by?: string },
   on: string,
 ): Promise<LibraryEntry> {
-  const order = await readJson(path, workOrderSchema, 'work order', 'the example in the README');
+  const order = await readJson(path, workOrderSchema, 'work order', '"plugmark manual work-order"');
   const { engine, plug, specification } = order;
   const entry = libraryEntrySchema.safeParse({
     form: 'plugmark/specification/1',
@@ -155,9 +157,7 @@ async function fromOrder(
     enteredOn: on,
   });
   if (entry.success) return entry.data;
-  throw new ProblemError(
-    problemFromZod(entry.error, path, 'input-not-valid', 'Give --name, by which it is found, and --by.'),
-  );
+  throw new ProblemError(problemFromZod(entry.error, path, 'input-not-valid', 'Give --name and --by.'));
 }
 
 async function typed(
@@ -212,8 +212,3 @@ const problemLine = ({ where, message, next }: Problem) =>
 /** The indentation of JSON, which cleaning a line takes away. */
 const indented = (line: string) =>
   line.replace(/^ */, '') === '' ? '' : `${/^ */.exec(line)?.[0] ?? ''}${safeLine(line)}`;
-
-const stamp = (): Stamp => ({
-  at: new Date().toISOString(),
-  monoUs: Number(process.hrtime.bigint() / 1000n),
-});

@@ -1,6 +1,6 @@
 /** What `plugmark window` is asked about: an order and a station, or what was typed in their place. */
+
 import { z } from 'zod';
-import { readJson } from '../../files/input.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { type Decision, USUAL_DECISION } from '../../job/basis.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
@@ -13,6 +13,8 @@ import {
   threadSchema,
 } from '../../plug/specification.ts';
 import { ProblemError, problemFromZod } from '../../problem.ts';
+import { today } from '../station/clock.ts';
+import { readJson } from '../station/json-file.ts';
 import { readStationFile } from '../station/station-file.ts';
 
 export interface WindowOptions {
@@ -41,10 +43,10 @@ export async function orderFrom(typed: string | undefined, options: WindowOption
   const given =
     options.order === undefined
       ? null
-      : await readJson(options.order, workOrderSchema, 'work order', 'the example in the README');
+      : await readJson(options.order, workOrderSchema, 'work order', '"plugmark manual work-order"');
   if (given === null && typed === undefined)
     throw new ProblemError({
-      code: 'nothing-to-do',
+      code: 'nothing-named',
       message: 'neither a torque nor an order was named',
       next: 'Type a range, for example "25-30 N·m", or give --order FILE.',
     });
@@ -168,7 +170,7 @@ function choice<T extends string>(options: readonly T[], given: string, where: s
 
 /** The day to judge certificates by. */
 export function dayOf({ on }: WindowOptions): string {
-  if (on === undefined) return new Date().toISOString().slice(0, 10);
+  if (on === undefined) return today();
   const day = z.iso.date().safeParse(on);
   if (day.success) return day.data;
   throw new ProblemError({

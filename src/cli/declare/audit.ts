@@ -1,18 +1,5 @@
-import type { Command } from 'commander';
 import { type Declare, examples, scope, whole } from './common.ts';
-
-/** By what jobs and attempts are asked for. */
-export const asked = (command: Command): Command =>
-  command
-    .option('--vin <vin>', 'of this vehicle; capitals, spaces and hyphens make no difference here and below')
-    .option('--plate <plate>', 'of the vehicle with this plate')
-    .option('--fleet <number>', 'of the vehicle with this fleet number')
-    .option('--part <part>', 'plugs of this part number')
-    .option('--lot <lot>', 'plugs of this lot')
-    .option('--technician <name>', 'in which this person worked')
-    .option('--tool <tool>', 'with this tool, by its name or its serial number')
-    .option('--from <date>', 'on this day (UTC) or later')
-    .option('--to <date>', 'on this day (UTC) or earlier');
+import { asked } from './filters.ts';
 
 /** What is asked of the records later: impact assessments, questions, packages for an auditor, papers for a dispute. */
 export const declareAudit: Declare = (program, run) => {

@@ -44,5 +44,5 @@ export const declareBackup: Declare = (program, run) => {
         'plugmark recover --out saved.db --records records/',
       )}`,
     )
-    .action((options) => run(async () => (await import('../station/backup.ts')).recover(options))());
+    .action((options) => run(async () => (await import('../station/recover.ts')).recover(options))());
 };

@@ -150,8 +150,8 @@ export const declareEvidence: Declare = (program, run) => {
     );
   program
     .command('schema')
-    .description('prints the JSON Schema of a form')
-    .argument('<form>', 'record, record-file, log-entry, station-entry, work-order, station or trust-list')
-    .addHelpText('after', examples('plugmark schema work-order'))
+    .description('prints the JSON Schema of a form that plugmark reads or writes, or the names of all forms')
+    .argument('[form]', 'which one, for example work-order')
+    .addHelpText('after', examples('plugmark schema', 'plugmark schema work-order'))
     .action((form) => run(async () => (await import('../help/schema.ts')).schema(form))());
 };

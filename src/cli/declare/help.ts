@@ -17,11 +17,20 @@ export const declareHelp: Declare = (program, run) => {
     .action((shell) => run(async () => (await import('../help/completion.ts')).completion(shell, program))());
   program
     .command('manual')
-    .description('prints the reference of all commands')
+    .description('prints a topic of the manual, or the list of topics')
+    .argument('[topic]', 'which one; "commands" is the reference of all commands')
     .option('--roff', 'as a page for man')
+    .option('--out <folder>', 'write all pages for man into this folder')
     .addHelpText(
       'after',
-      examples('plugmark manual', 'plugmark manual --roff > ~/.local/share/man/man1/plugmark.1'),
+      examples(
+        'plugmark manual',
+        'plugmark manual verdicts',
+        'plugmark manual commands --roff > plugmark.1',
+        'plugmark manual --out man',
+      ),
     )
-    .action((options) => run(async () => (await import('../help/manual.ts')).manual(program, options))());
+    .action((topic, options) =>
+      run(async () => (await import('../help/manual.ts')).manual(program, topic, options))(),
+    );
 };

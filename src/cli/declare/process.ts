@@ -1,6 +1,6 @@
 import { Option } from 'commander';
-import { asked } from './audit.ts';
 import { type Declare, examples, oneOrMore, positive, scope, whole } from './common.ts';
+import { asked } from './filters.ts';
 
 /** What the records say of processes and tools: capability, drift, gaps as delivered, gauge studies, calibrations. */
 export const declareProcess: Declare = (program, run) => {

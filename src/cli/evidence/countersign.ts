@@ -1,10 +1,10 @@
 import { open } from 'node:fs/promises';
-import { countersignRecord } from '../../evidence/record.ts';
+import { countersignRecord, MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import { readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
-import { unlocked } from '../station/station.ts';
+import { now } from '../station/clock.ts';
+import { unlocked } from '../station/station-keys.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
-import { MAX_RECORD_BYTES } from '../verify-limit.ts';
 
 /**
  * Adds a signature to a record and writes it as a new file: the sealed one stays as it is, and so does its digest on paper.
@@ -15,7 +15,7 @@ export async function countersign(
 ): Promise<ExitCode> {
   const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
   const key = await unlocked(options.key, 'passphrase', 'Passphrase of your key: ');
-  const signed = countersignRecord(bytes, { privateKey: key.privateKey, signedAt: new Date().toISOString() });
+  const signed = countersignRecord(bytes, { privateKey: key.privateKey, signedAt: now() });
   if (!signed.ok) throw new ProblemError({ ...signed.error.problem, where: file });
   const out = options.out ?? file.replace(/(\.record\.json)?$/, '.countersigned.record.json');
   await writeNew(out, signed.value);
@@ -36,7 +36,7 @@ async function writeNew(path: string, bytes: Uint8Array): Promise<void> {
     if (!(cause instanceof Error && 'code' in cause)) throw cause;
     const message = cause.code === 'EEXIST' ? 'a file is there already' : 'the file cannot be written';
     throw new ProblemError(
-      { code: 'out-file', where: path, message, next: 'Name another file with --out.' },
+      { code: 'file-not-written', where: path, message, next: 'Name another file with --out.' },
       { cause },
     );
   }

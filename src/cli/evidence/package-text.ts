@@ -52,7 +52,7 @@ records/               one signed record a job: what counts
 papers/                the same for people, if any. A paper is made from its record alone, and says nothing of what was
                        learned later: jobs.csv and index.json do. To make it anew:
                        plugmark paper records/NUMBER.record.json --trust YOUR-LIST --out ANOTHER-FOLDER
-impact-assessments/    the assessments that put jobs in here in question, with the vehicles that each touched, if any
+${`${PACKAGE_FILES.impacts}/`.padEnd(22)} the assessments that put jobs in here in question, with the vehicles that each touched, if any
 log.checkpoint         the signed size and root of the station's log
 auditor.checkpoint     the checkpoint that the package was made with, if any
 proofs.json            that the log begins as older checkpoints have it, and holds the station's entries (RFC 9162)

@@ -1,19 +1,20 @@
 import { impactsOf } from '../../audit/impact-state.ts';
 import type { SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { PACKAGE_FILES } from '../../package/format.ts';
-import { type Written, writePackage } from '../../package/write.ts';
+import type { NewFile } from '../../package/make.ts';
 import { ProblemError } from '../../problem.ts';
-import { impactPaper } from '../../report/impact.ts';
 import { vehiclesCsv } from '../../report/impact-csv.ts';
-import { writePaper } from '../../report/paper.ts';
-import { type Asked, answersTo, filterOf } from '../audit/ask.ts';
+import { impactPaper } from '../../report/impact-paper.ts';
+import { writePaper } from '../../report/paper-pdf.ts';
+import { answersTo, filterOf } from '../audit/ask.ts';
+import { type Asked, askedIn } from '../declare/filters.ts';
 import { programVersion } from '../help/version.ts';
-import { findings, keptCheckpoint, words } from '../station/log.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { madeLines } from './package-text.ts';
+import { keptFrom, writePackage } from './write-package.ts';
 
 interface PackageOptions extends Scope, Asked {
   readonly out: string;
@@ -33,7 +34,7 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
     );
     if (jobs.length === 0)
       throw new ProblemError({
-        code: 'no-jobs',
+        code: 'nothing-matches',
         where: 'package',
         message: 'no job matches what was asked for',
         next: 'Look with "plugmark ask".',
@@ -45,7 +46,7 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
       asked,
       jobs,
       since,
-      told: stationFolder.log.stationEntries(),
+      stationEntries: stationFolder.log.stationEntries(),
       papers: options.papers !== false,
       extra: (log) => impactFiles(stationFolder, numbers, log),
     });
@@ -54,45 +55,17 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
   });
 }
 
-/** The checkpoint that somebody kept; says so where the log does not begin with it, for then nothing more can be proven. */
-export async function keptFrom(
-  stationFolder: StationFolder,
-  file: string | undefined,
-): Promise<SignedCheckpoint | null | 'diverged'> {
-  if (file === undefined) return null;
-  const kept = await keptCheckpoint(file);
-  const [finding] = findings(stationFolder, [kept]);
-  if (finding === undefined || finding.kind === 'extends') return kept;
-  print([words(finding), 'No package was made.']);
-  return 'diverged';
-}
-
 /** What was asked for, as the index says it. */
-export function askedFor({
-  vin,
-  plate,
-  fleet,
-  part,
-  lot,
-  technician,
-  tool,
-  from,
-  to,
-}: Asked): Record<string, string> {
-  const all = { vin, plate, fleet, part, lot, technician, tool, from, to };
-  const named = Object.entries(all).flatMap(([name, value]) =>
-    value === undefined ? [] : [[name, value.slice(0, 200)] as const],
-  );
-  return Object.fromEntries(named);
-}
+export const askedFor = (options: Asked): Record<string, string> =>
+  Object.fromEntries(Object.entries(askedIn(options)).map(([name, value]) => [name, value.slice(0, 200)]));
 
 /** The papers of impact assessments that touch these jobs, as "plugmark impact show --out" writes them. */
 async function impactFiles(
   { log }: StationFolder,
   jobs: ReadonlySet<string>,
   { size, root }: SignedCheckpoint,
-): Promise<readonly Written[]> {
-  const files: Written[] = [];
+): Promise<readonly NewFile[]> {
+  const files: NewFile[] = [];
   for (const one of impactsOf(log.stationEntries())) {
     if (!one.items.some(({ job }) => jobs.has(job))) continue;
     const stem = `${PACKAGE_FILES.impacts}/${one.assessment}`;

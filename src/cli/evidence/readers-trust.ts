@@ -1,21 +1,11 @@
-/** What lies where: whether a folder is an audit package, and whether the reader's trust list is the reader's own. */
-import { lstat, realpath, stat } from 'node:fs/promises';
-import { dirname, isAbsolute, join, relative, sep } from 'node:path';
+/** Whether the reader's trust list is the reader's own. */
+import { realpath, stat } from 'node:fs/promises';
+import { dirname, isAbsolute, relative, sep } from 'node:path';
 import type { TrustList } from '../../evidence/trust.ts';
-import { PACKAGE_FILES } from '../../package/format.ts';
 import { ProblemError } from '../../problem.ts';
-import { readTrust } from '../station/station.ts';
 import { TRUST_FILE } from '../station/station-log.ts';
-
-/** No link, no folder, no device. */
-export const isPlain = async (file: string) => (await lstat(file).catch(() => null))?.isFile() === true;
-
-/** Whether a folder is a package: it has an index, or what only stands beside one, so that a lost index shows. */
-export async function isPackage(folder: string): Promise<boolean> {
-  const { index, signature, proofs } = PACKAGE_FILES;
-  const found = await Promise.all([index, signature, proofs].map((name) => isPlain(join(folder, name))));
-  return found.includes(true);
-}
+import { readTrust } from '../station/trust-file.ts';
+import { isPackage } from './package-folder.ts';
 
 /**
  * The keys that the reader trusts. Every package holds a list, which is its maker's word about himself: one that lies in

@@ -1,12 +1,11 @@
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { asSealed, openRecord } from '../../evidence/record.ts';
+import { asSealed, MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
 import type { TrustedTime } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
-import { MAX_RECORD_BYTES } from '../verify-limit.ts';
 import { openssl } from './openssl.ts';
 
 const MAX_TOKEN_BYTES = 1 << 20;

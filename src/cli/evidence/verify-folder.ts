@@ -1,14 +1,15 @@
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { TrustList } from '../../evidence/trust.ts';
-import { EXIT_CODES, type Verdict } from '../../evidence/verify.ts';
-import { onAllCores } from '../../files/threads.ts';
-import { type Finding, findingOf, findingsSchema, simulatedText } from '../../package/finding.ts';
-import { ProblemError } from '../../problem.ts';
+import { VERDICTS, type Verdict } from '../../evidence/verdict.ts';
+import { type Finding, simulatedText } from '../../package/finding.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
+import { VERIFICATION } from '../../report/verification.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
+import { verifyFiles } from './verify-files.ts';
 
 const SUFFIX = '.record.json';
 
@@ -29,13 +30,13 @@ export async function verifyFolder(
   if (files.length === 0) throw new ProblemError(noRecords(folder));
   const findings: Finding[] = [];
   const bar = progress('records', files.length);
-  await spread(files, options.trust, (some) => {
+  await verifyFiles(files, options.trust, (some) => {
     findings.push(...some);
     bar.at(findings.length);
   });
   bar.end();
   findings.sort((a, b) => (a.file < b.file ? -1 : 1));
-  if (options.json === true) process.stdout.write(jsonText(findings.map(({ says, ...rest }) => rest)));
+  if (options.json === true) process.stdout.write(jsonText(findings.map(({ stated, ...rest }) => rest)));
   else print(linesOf(findings));
   return gravest(findings);
 }
@@ -45,63 +46,22 @@ function linesOf(findings: readonly Finding[]): readonly string[] {
   const count = (wanted: Verdict) => findings.filter(({ verdict }) => verdict === wanted).length;
   const lines = bad.map(
     ({ file, verdict, fault }) =>
-      `${WORD[verdict].toUpperCase()} ${safeLine(file)}: ${safeLine(fault ?? '')}`,
+      `${VERIFICATION[verdict].word.toUpperCase()} ${safeLine(file)}: ${safeLine(fault ?? '')}`,
   );
-  const counts = GRAVITY.toReversed()
+  const counts = VERDICTS.toReversed()
     .filter((verdict) => verdict === 'authentic' || count(verdict) > 0)
-    .map((verdict) => `${count(verdict)} ${WORD[verdict]}`);
+    .map((verdict) => `${count(verdict)} ${VERIFICATION[verdict].word}`);
   const simulated = simulatedText(findings);
   const total = `${findings.length} records: ${counts.join(', ')}`;
   return [...lines, total, ...(simulated === '' ? [] : [simulated])];
 }
 
-const WORD: Readonly<Record<Verdict, string>> = {
-  authentic: 'authentic',
-  incomplete: 'authentic but not complete',
-  rejected: 'not authentic',
-  unreadable: 'unreadable',
-  untrusted: 'untrusted',
-  'other-rules': 'not judged again',
-};
-
-const GRAVITY: readonly Verdict[] = [
-  'rejected',
-  'unreadable',
-  'untrusted',
-  'other-rules',
-  'incomplete',
-  'authentic',
-];
-
-/** Of many records it is asked whether they are what was sealed; that some jobs were not finished is no fault of theirs. */
 function gravest(findings: readonly Finding[]): ExitCode {
-  const worst = GRAVITY.find((verdict) => findings.some((one) => one.verdict === verdict));
-  if (worst === undefined) return EXIT.failed;
-  return worst === 'incomplete' ? EXIT.done : EXIT_CODES[worst];
+  const worst = VERDICTS.find((verdict) => findings.some((one) => one.verdict === verdict));
+  return worst === undefined ? EXIT.failed : VERIFICATION[worst].exitOfMany;
 }
 
-/** So few are checked sooner than a thread has started. */
-const FEW = 8;
-
-/** Checks the files on all cores. */
-export async function spread(
-  files: readonly string[],
-  trust: TrustList,
-  take: (findings: readonly Finding[]) => void,
-): Promise<void> {
-  if (files.length <= FEW) return take(files.map((file) => findingOf(file, trust)));
-  await onAllCores({ ...THREAD, workerData: { trust } }, files, (answer) =>
-    take(findingsSchema.parse(answer)),
-  );
-}
-
-const THREAD = {
-  built: new URL('../../package/verify-worker.js', import.meta.url),
-  source: new URL('../../package/verify-worker.ts', import.meta.url),
-  batch: 16,
-};
-
-function noRecords(folder: string) {
+function noRecords(folder: string): Problem {
   return {
     code: 'no-records',
     where: folder,

@@ -1,34 +1,11 @@
-import type { Check } from '../../evidence/check.ts';
-import type { PackageLog } from '../../package/checks.ts';
-import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
+import { PACKAGE_FILES } from '../../package/format.ts';
 import { lastWithoutGap, type Questioned, questionedIn } from '../../package/station-entries.ts';
+import type { PackageReport } from '../../package/verify.ts';
 import { cylindersOf, SORT_WORD, standOf } from '../../report/impact.ts';
+import { OF_PACKAGE } from '../../report/verification.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { counted, someOf } from './package-text.ts';
-
-export type PackageVerdict = 'authentic' | 'rejected' | 'untrusted' | 'other-rules';
-
-const HEADLINE: Readonly<Record<PackageVerdict, string>> = {
-  authentic: 'AUTHENTIC and whole, made by a trusted station.',
-  rejected: 'NOT authentic or NOT whole. Do not rely on it.',
-  untrusted: 'Authentic and whole, but the station that made it is NOT trusted.',
-  'other-rules':
-    'AUTHENTIC and whole, but some jobs were judged by rules that this version does not know: NOT judged again.',
-};
-const MARK = { passed: '[ok]  ', failed: '[FAIL]', 'not-applicable': '[-]   ' } as const;
-
-/** What verification found, before it is put in words. */
-export interface PackageReport {
-  readonly index: PackageIndex;
-  readonly verdict: PackageVerdict;
-  readonly checks: readonly Check[];
-  /** A sentence where it cannot be read. */
-  readonly log: PackageLog | string;
-  /** A sentence where jobs in it were simulated, else empty. */
-  readonly simulated: string;
-  /** The package was held against an older checkpoint. */
-  readonly held: boolean;
-}
+import { checkLines } from './report-lines.ts';
 
 /** The findings as an auditor reads them: the verdict, what was checked, what is in question, what is not proven. */
 export function packageLines(folder: string, report: PackageReport): readonly string[] {
@@ -39,9 +16,9 @@ export function packageLines(folder: string, report: PackageReport): readonly st
   const headline = questions.length === 0 || verdict === 'rejected' ? '' : ` ${questionHeadline(report)}`;
   const left = leftOut.map(({ job, because }) => `  left out: job ${safeLine(job)}, ${safeLine(because)}`);
   return [
-    `${safeLine(folder)}: ${HEADLINE[verdict]}${headline}${report.simulated === '' ? '' : ` ${report.simulated}`}`,
+    `${safeLine(folder)}: ${OF_PACKAGE[verdict]}${headline}${report.simulated === '' ? '' : ` ${report.simulated}`}`,
     `  ${safeLine(index.purpose)}; station ${safeLine(index.station)}; ${counted(jobs.length, 'record')}; asked for ${safeLine(asked.join(', ')) || 'all jobs'}`,
-    ...checks.map(({ name, outcome, detail }) => `  ${MARK[outcome]} ${name.padEnd(13)} ${safeLine(detail)}`),
+    ...checkLines(checks),
     ...(questions.length === 0 ? [] : ['  PUT IN QUESTION by what was learned later:', ...questions]),
     ...someOf(left, PACKAGE_FILES.index),
     ...(verdict === 'rejected'
@@ -68,12 +45,12 @@ function questionLines({ index, log }: PackageReport): readonly string[] {
   return someOf(lines, 'jobs.csv');
 }
 
-function questionLine({ impact: { assessment, made }, item }: Questioned): string {
+function questionLine({ impact: { assessment, assessed }, item }: Questioned): string {
   const cylinders = (['out', 'doubtful'] as const).flatMap((sort) => {
     const some = cylindersOf(item, sort);
     return some === '' ? [] : [`${SORT_WORD[sort]} at cylinder ${some}`];
   });
-  return `    job ${safeLine(item.job)} of ${item.on}: ${cylinders.join(', ')} by impact assessment ${assessment} on ${safeLine(made.tool)} (${safeLine(made.serial)}), out of tolerance ${made.foundOn}; ${standOf(item)}`;
+  return `    job ${safeLine(item.job)} of ${item.on}: ${cylinders.join(', ')} by impact assessment ${assessment} on ${safeLine(assessed.tool)} (${safeLine(assessed.serial)}), out of tolerance ${assessed.foundOn}; ${standOf(item)}`;
 }
 
 /** What a reader could take for proven and is not. */

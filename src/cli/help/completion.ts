@@ -9,7 +9,7 @@ const SHELLS = { bash, zsh, fish } as const;
 export function completion(shell: string, program: Command): Promise<ExitCode> {
   if (!isShell(shell))
     throw new ProblemError({
-      code: 'shell-unknown',
+      code: 'option-not-valid',
       message: `there is no completion for "${shell}"`,
       next: `Choose one of: ${Object.keys(SHELLS).join(', ')}.`,
     });

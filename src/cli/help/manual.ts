@@ -1,139 +1,79 @@
-import type { Command, Option } from 'commander';
+import { join } from 'node:path';
+import type { Command } from 'commander';
+import { outputFolder, writeWhole } from '../../files/output.ts';
+import { ProblemError } from '../../problem.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
-import { SECRETS } from '../terminal/secret.ts';
-import { type CommandNode, flattened, helpTail, treeOf } from './command-tree.ts';
+import { commandsPage } from './commands-page.ts';
+import type { Page } from './page.ts';
+import { manName, manSection, roffOfPage } from './page-roff.ts';
+import { textOfPage } from './page-text.ts';
+import { isTopic, TOPICS, topicPage } from './topics.ts';
 import { programVersion } from './version.ts';
 
-interface Section {
-  readonly title: string;
-  readonly parts: readonly Part[];
+interface ManualOptions {
+  readonly roff?: true;
+  readonly out?: string;
 }
 
-/** `lines` stand as they are; an `entry` is a term with its text indented below. */
-type Part =
-  | { readonly kind: 'text' | 'lines'; readonly text: string }
-  | { readonly kind: 'entry'; readonly term: string; readonly text: string };
+/** The page of the commands stands beside the topics. */
+const COMMANDS = 'commands';
 
-/** Prints the reference of all commands, made from their declarations: for reading, or as a page for man. */
-export function manual(program: Command, options: { readonly roff?: true }): Promise<ExitCode> {
-  const sections = sectionsOf(treeOf(program));
-  process.stdout.write(options.roff === true ? roff(sections) : plain(sections));
-  return Promise.resolve(EXIT.done);
-}
-
-function sectionsOf(root: CommandNode): readonly Section[] {
-  const commands = flattened(root).filter((node) => node !== root);
-  return [
-    { title: 'NAME', parts: [text(`plugmark - ${root.command.description()}`)] },
-    { title: 'SYNOPSIS', parts: [text('plugmark command [options]')] },
-    { title: 'OPTIONS', parts: [...optionParts(root), ...tailParts(root)] },
-    ...commands.map((node) => ({
-      title: node.name,
-      parts: [
-        text(`${sentence(node.command.description())}`),
-        lines(node.command.createHelp().commandUsage(node.command)),
-        ...argumentParts(node),
-        ...optionParts(node),
-        ...tailParts(node),
-      ],
-    })),
-    {
-      title: 'EXIT STATUS',
-      parts: [
-        entry('0', 'Done; of verify: authentic, complete, signer trusted; of doctor: all is there.'),
-        entry('1', 'Failed; of verify: not authentic or not complete; of doctor: something is missing.'),
-        entry('2', 'Input or command line not as it should be; one sentence says what, and what to do.'),
-        entry('3', 'Of verify: authentic and complete, but the signer is not on the trust list.'),
-      ],
-    },
-    {
-      title: 'ENVIRONMENT',
-      parts: [
-        entry('NO_COLOR', 'No colour on the screen.'),
-        entry(
-          Object.values(SECRETS).join(', '),
-          'Passphrase of a key and PIN of a technician, where nobody can type.',
-        ),
-        entry('XDG_DATA_HOME', 'Below it a station that names no folder keeps its data.'),
-        entry('PLUGMARK_TRACE', '1: details of a fault in the program itself.'),
-      ],
-    },
-    {
-      title: 'FILES',
-      parts: [
-        entry(
-          'station.json',
-          'The station file: what the station is called, where its data lies, its tools.',
-        ),
-        entry(
-          'station.db, keys/, trusted-keys.json',
-          "In the folder of the station's data: log, keys, and the keys for those who verify.",
-        ),
-      ],
-    },
-  ];
-}
-
-const text = (content: string): Part => ({ kind: 'text', text: content });
-const lines = (content: string): Part => ({ kind: 'lines', text: content });
-const entry = (term: string, content: string): Part => ({ kind: 'entry', term, text: content });
-const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
-
-const optionParts = ({ options }: CommandNode) =>
-  options.map((option) => entry(option.flags, optionText(option)));
-
-function optionText({ description, defaultValue, mandatory }: Option): string {
-  const usual = defaultValue === undefined ? '' : ` (${JSON.stringify(defaultValue)} unless given)`;
-  return `${sentence(description).slice(0, -1)}${usual}${mandatory ? ' (must be given)' : ''}.`;
-}
-
-const argumentParts = ({ command }: CommandNode) =>
-  command.registeredArguments.map((argument) =>
-    entry(argument.name(), sentence(argument.description || 'see the usage')),
-  );
-
-function tailParts(node: CommandNode): readonly Part[] {
-  const tail = helpTail(node);
-  return tail === '' ? [] : [lines(tail)];
-}
-
-function plain(sections: readonly Section[]): string {
-  const page = sections.map(({ title, parts }) => [title, ...parts.map(plainPart)].join('\n'));
-  return `plugmark ${programVersion()}\n\n${page.join('\n\n')}\n`;
-}
-
-function plainPart(part: Part): string {
-  if (part.kind === 'entry') return `    ${part.term}\n        ${part.text}`;
-  return part.text
-    .split('\n')
-    .map((line) => `    ${line}`.trimEnd())
-    .join('\n');
-}
-
-/** A page for man (groff's man macros). */
-function roff(sections: readonly Section[]): string {
-  const page = sections.flatMap(({ title, parts }) => [
-    `.SH "${title.replaceAll('"', '')}"`,
-    ...parts.flatMap(roffPart),
-  ]);
-  return `${[`.TH PLUGMARK 1 "" "plugmark ${programVersion()}"`, ...page].join('\n')}\n`;
-}
-
-function roffPart(part: Part): readonly string[] {
-  const body = part.text.split('\n').map(roffLine);
-  switch (part.kind) {
-    case 'text':
-      return ['.PP', ...body];
-    case 'lines':
-      return ['.PP', '.nf', ...body, '.fi'];
-    case 'entry':
-      return ['.TP', `\\fB${roffLine(part.term)}\\fR`, ...body];
+/** Prints a topic, or the list of topics; with `--roff` as a page for man, with `--out` all pages into a folder. */
+export async function manual(
+  program: Command,
+  topic: string | undefined,
+  { roff, out }: ManualOptions,
+): Promise<ExitCode> {
+  if (out !== undefined) return await writePages(program, out);
+  if (topic === undefined && roff !== true) {
+    process.stdout.write(topicList(program));
+    return EXIT.done;
   }
+  const page = pageNamed(program, topic ?? COMMANDS);
+  process.stdout.write(
+    roff === true
+      ? roffOfPage(page, programVersion())
+      : textOfPage(page, { columns: process.stdout.columns || 80, bold: showsBold() }),
+  );
+  return EXIT.done;
 }
 
-/** Hyphens that can be copied, no escapes from the text, and no line that begins as a request does. */
-const roffLine = (line: string) =>
-  line
-    .replaceAll('\\', '\\e')
-    .replaceAll('-', '\\-')
-    .replace(/^(?=[.'])/, '\\&');
+const showsBold = () =>
+  process.stdout.isTTY === true &&
+  process.env['TERM'] !== 'dumb' &&
+  (process.env['NO_COLOR'] === undefined || process.env['NO_COLOR'] === '');
+
+/** All pages: those of the topics, then that of the commands. */
+export const allPages = (program: Command): readonly Page[] => [
+  ...TOPICS.map(topicPage),
+  commandsPage(program),
+];
+
+function topicList(program: Command): string {
+  const pages = allPages(program);
+  const widest = Math.max(...pages.map(({ name }) => name.length));
+  const rows = pages.map(({ name, about }) => `  ${name.padEnd(widest)}  ${about}`);
+  return `plugmark ${programVersion()}\n\nplugmark manual TOPIC\n\n${rows.join('\n')}\n\nEvery command also has --help.\n`;
+}
+
+function pageNamed(program: Command, name: string): Page {
+  if (name === COMMANDS) return commandsPage(program);
+  if (isTopic(name)) return topicPage(name);
+  throw new ProblemError({
+    code: 'option-not-valid',
+    message: `the manual has no topic "${name}"`,
+    next: `Choose one of: ${[...TOPICS, COMMANDS].join(', ')}.`,
+  });
+}
+
+/** Where man looks for them: man1/plugmark.1, man7/plugmark-TOPIC.7. */
+async function writePages(program: Command, folder: string): Promise<ExitCode> {
+  for (const page of allPages(program)) {
+    const section = manSection(page);
+    const place = join(folder, `man${section}`);
+    outputFolder(place);
+    await writeWhole(join(place, `${manName(page)}.${section}`), roffOfPage(page, programVersion()));
+  }
+  process.stdout.write(`Written to ${folder}: ${TOPICS.length + 1} pages.\n`);
+  return EXIT.done;
+}

@@ -1,40 +1,92 @@
 import { z } from 'zod';
-import { jwsSchema } from '../../evidence/jws.ts';
-import { logEntrySchema, stationEntrySchema } from '../../evidence/log.ts';
+import { profileSchema } from '../../../drivers/profile/schema.ts';
+import { bondsFileSchema } from '../../../drivers/radio/bonds.ts';
+import { captureLineSchema } from '../../../drivers/replay/capture.ts';
+import { headerSchema, lineSchema } from '../../../drivers/replay/schema.ts';
+import { gaugeStudyEvents } from '../../evidence/gauge-study-event.ts';
+import { jwsSchema, recordHeaderSchema } from '../../evidence/jws.ts';
+import { jobEntrySchema, stationEntrySchema } from '../../evidence/log.ts';
 import { recordSchema } from '../../evidence/record.ts';
+import { successionSchema } from '../../evidence/succession.ts';
 import { trustListSchema } from '../../evidence/trust.ts';
+import { certificateFileSchema } from '../../instrument/certificate.ts';
+import { libraryEntrySchema } from '../../job/library.ts';
 import { workOrderSchema } from '../../job/order.ts';
+import { routineSchema } from '../../job/routine.ts';
+import {
+  packageHeaderSchema,
+  packageIndexSchema,
+  packageProofsSchema,
+  packageStationSchema,
+} from '../../package/format.ts';
 import { ProblemError } from '../../problem.ts';
+import { pullsReportSchema } from '../bench/pulls-report.ts';
 import { stationFileSchema } from '../station/station-file.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 
-/** The forms that other programs may read or write. `record` is what is signed, `record-file` the file around it. */
+/** All that the program reads or writes as JSON, by the name that `plugmark schema` takes. */
 export const FORMS = {
-  record: recordSchema,
-  'record-file': jwsSchema,
-  'log-entry': logEntrySchema,
-  'station-entry': stationEntrySchema,
-  'work-order': workOrderSchema,
-  station: stationFileSchema,
-  'trust-list': trustListSchema,
-} as const;
+  'work-order': workOrderSchema.describe('A work order.'),
+  station: stationFileSchema.describe('The station file.'),
+  routine: routineSchema.describe("A shop's own routine."),
+  specification: libraryEntrySchema.describe("An entry of the shop's library."),
+  certificate: certificateFileSchema.describe('A calibration certificate.'),
+  profile: profileSchema.describe('The description of a Bluetooth tool.'),
+  'record-file': jwsSchema.describe('The file of a record: a JWS in general JSON serialization.'),
+  'record-header': recordHeaderSchema.describe('The protected header of a signature of a record.'),
+  record: recordSchema.describe('What is signed: the payload of a record.'),
+  'log-entry': jobEntrySchema.describe('An entry of a job in the station log.'),
+  'station-entry': stationEntrySchema.describe('An entry of the station itself in its log.'),
+  'gauge-study': z
+    .discriminatedUnion('type', gaugeStudyEvents)
+    .describe('What happens in a gauge study; each is the event of a station entry.'),
+  'key-statement': successionSchema.describe('How an old key names the next one: a payload of a JWS.'),
+  'trust-list': trustListSchema.describe('The keys that a reader trusts: a JSON Web Key set.'),
+  'package-index': packageIndexSchema.describe('index.json of a package.'),
+  'package-header': packageHeaderSchema.describe('The protected header in index.jws of a package.'),
+  'package-proofs': packageProofsSchema.describe('proofs.json of a package.'),
+  'package-station': packageStationSchema.describe('station-entries.json of a package.'),
+  pulls: pullsReportSchema.describe('What "plugmark pulls --json" prints.'),
+  'capture-line': captureLineSchema.describe('A line of a capture: the first, a packet, or the last.'),
+  'readings-line': z
+    .union([headerSchema, lineSchema])
+    .describe('A line of a recording: the first, readings, or the last.'),
+  bonds: bondsFileSchema.describe('The keys of paired tools, bluetooth-bonds.json.'),
+} as const satisfies Readonly<Record<string, z.ZodType>>;
+export type FormName = keyof typeof FORMS;
+
+/** Those of JSON Schema's formats that the program's types use; what else zod names is no format of the standard. */
+const STANDARD_FORMATS: ReadonlySet<unknown> = new Set(['date', 'date-time']);
 
 /** JSON Schema (draft 2020-12) of a form, made from the types that the program itself reads it by. */
-export function schemaOf(form: keyof typeof FORMS) {
-  return { title: `plugmark ${form}`, ...z.toJSONSchema(FORMS[form], { target: 'draft-2020-12' }) };
+export function schemaOf(name: FormName) {
+  const made = z.toJSONSchema(FORMS[name], {
+    target: 'draft-2020-12',
+    io: 'input',
+    override: ({ jsonSchema }) => {
+      if (!STANDARD_FORMATS.has(jsonSchema.format)) delete jsonSchema.format;
+    },
+  });
+  return { title: `plugmark ${name}`, ...made };
 }
 
-/** Prints the schema of a form. */
-export function schema(form: string): ExitCode {
-  if (!isForm(form))
+/** Prints the schema of a form, or the names of all forms. */
+export function schema(name: string | undefined): ExitCode {
+  if (name === undefined) {
+    const widest = Math.max(...Object.keys(FORMS).map(({ length }) => length));
+    for (const [form, { description }] of Object.entries(FORMS))
+      process.stdout.write(`${form.padEnd(widest)}  ${description}\n`);
+    return EXIT.done;
+  }
+  if (!isForm(name))
     throw new ProblemError({
-      code: 'form-unknown',
-      message: `there is no form "${form}"`,
+      code: 'option-not-valid',
+      message: `there is no form "${name}"`,
       next: `Choose one of: ${Object.keys(FORMS).join(', ')}.`,
     });
-  process.stdout.write(jsonText(schemaOf(form)));
+  process.stdout.write(jsonText(schemaOf(name)));
   return EXIT.done;
 }
 
-const isForm = (name: string): name is keyof typeof FORMS => Object.hasOwn(FORMS, name);
+const isForm = (name: string): name is FormName => Object.hasOwn(FORMS, name);

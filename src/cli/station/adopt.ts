@@ -1,9 +1,10 @@
 import { rename, writeFile } from 'node:fs/promises';
 import { sameAddress } from '../../../drivers/bluetooth/adopted.ts';
 import type { Candidate } from '../../../drivers/bluetooth/survey.ts';
-import { readJson } from '../../files/input.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import type { ProblemCode } from '../../problem-code.ts';
 import { err, ok, orThrow, type Result } from '../../result.ts';
+import { readJson } from './json-file.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
 
 interface Wanted {
@@ -22,31 +23,31 @@ export function adoption(
   { address, name, lasting }: Candidate,
   serial: string | undefined,
 ): Result<StationFile, Problem> {
-  const refuse = (code: string, message: string, next: string) =>
+  const refuse = (code: ProblemCode, message: string, next: string) =>
     err({ code, where: address, message, next });
   const entry = station.tools.find((tool) => tool.id === id);
   if (entry === undefined)
     return refuse(
-      'tool-not-known',
-      `The station file has no tool "${id}".`,
-      `Enter it first, or name one of: ${station.tools.map((tool) => tool.id).join(', ')}.`,
+      'tool-unknown',
+      `the station file has no tool "${id}"`,
+      `Add it first, or name one of: ${station.tools.map((tool) => tool.id).join(', ')}.`,
     );
   if (lasting === false)
     return refuse(
       'address-changes',
-      `The device at ${address} hides behind a changing address and could not be found again.`,
-      'Switch off its privacy setting if it has one; this station cannot resolve such addresses.',
+      `the device at ${address} uses a changing address and was not heard again`,
+      'Switch off the privacy setting of the tool. This station cannot resolve such addresses.',
     );
   if (serial === undefined)
     return refuse(
-      'no-serial',
-      `The device at ${address} gives no serial number, or only to whom it is paired with, so that nobody can tell it from another one.`,
-      'Use a tool that has one in its Device Information.',
+      'serial-missing',
+      `the device at ${address} gives no serial number before pairing, so this station cannot tell it from another one`,
+      'Use a tool that gives a serial number in its Device Information.',
     );
   if (entry.serial !== undefined && entry.serial !== serial)
     return refuse(
-      'serial-differs',
-      `The device at ${address} has serial number ${serial}, but the station file says ${entry.serial} for ${id}.`,
+      'tool-other-serial',
+      `the device at ${address} has serial number ${serial}, but the station file says ${entry.serial} for ${id}`,
       'Adopt the right one, or correct the instrument with the data of its certificate.',
     );
   const addressOf = ({ driver }: StationFile['tools'][number]) =>
@@ -55,21 +56,21 @@ export function adoption(
   if (elsewhere !== undefined && entry.serial === serial && !sameAddress(elsewhere, address))
     return refuse(
       'serial-elsewhere',
-      `Serial number ${serial} is adopted at ${elsewhere} and now answers from ${address}.`,
-      `See which of the two is the tool; if it has a new radio, take "address" out of ${id} in the station file first.`,
+      `serial number ${serial} is adopted at ${elsewhere} but answers from ${address}`,
+      `Check which of the two is the tool. If it has a new radio, delete "address" of ${id} in the station file.`,
     );
   for (const other of station.tools.filter((tool) => tool.id !== id)) {
     if (other.serial === serial || sameAddress(addressOf(other) ?? '', address))
       return refuse(
         'already-adopted',
-        `Serial number ${serial} at ${address} is ${other.id} of this station already.`,
-        'One device is one tool; choose another one.',
+        `serial number ${serial} at ${address} is ${other.id} of this station already`,
+        'Choose another device.',
       );
     if (name !== '' && 'name' in other.driver && other.driver.name === name)
       return refuse(
         'name-taken',
-        `The device calls itself "${name}" as the tool ${other.id} does.`,
-        'Give one of the two another name in its own settings.',
+        `the device has the name "${name}", like the tool ${other.id}`,
+        'Rename one of the two in its own settings.',
       );
   }
   const driver = {
@@ -88,7 +89,7 @@ export async function adoptInto(
   candidate: Candidate,
   serial: string | undefined,
 ): Promise<void> {
-  const station = await readJson(file, stationFileSchema, 'station file', 'the example in the README');
+  const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
   const changed = orThrow(adoption(station, wanted, candidate, serial));
   const part = `${file}.part`;
   try {
@@ -96,10 +97,10 @@ export async function adoptInto(
     await rename(part, file);
   } catch (cause) {
     throw new ProblemError({
-      code: 'station-file-not-written',
+      code: 'file-not-written',
       where: file,
-      message: `The station file cannot be written: ${cause instanceof Error ? cause.message : String(cause)}.`,
-      next: 'See that you may write to it and that no file of the same name with .part at its end is there.',
+      message: `the station file cannot be written: ${cause instanceof Error ? cause.message : String(cause)}`,
+      next: 'Check the rights on it. Delete a file of the same name that ends in .part.',
     });
   }
 }

@@ -1,24 +1,19 @@
-import { existsSync, statSync } from 'node:fs';
-import { readdir } from 'node:fs/promises';
-import { join } from 'node:path';
+import { existsSync } from 'node:fs';
 import { backUpLog, type Checked, restoreLog } from '../../../db/backup.ts';
 import type { Courses } from '../../../db/courses.ts';
-import { type Recovered, recoverLog } from '../../../db/recover.ts';
-import type { FromRecord } from '../../../db/recover-records.ts';
-import type { Finding } from '../../evidence/kept-checkpoints.ts';
 import { stationOf } from '../../evidence/station.ts';
-import { verifyRecord } from '../../evidence/verify.ts';
-import { readBytes } from '../../files/input.ts';
 import { outputFile } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, problemText, safeLine } from '../terminal/exit.ts';
 import { askYes } from '../terminal/questions.ts';
 import { print as printWrapped } from '../terminal/wrapped.ts';
-import { MAX_RECORD_BYTES } from '../verify-limit.ts';
+import { now } from './clock.ts';
 import { folderOf, type Scope } from './scope.ts';
-import { inLogsPlace, keyMissing, keyPath, openStationFolder, readTrust, renewTrust } from './station.ts';
-import { logPath, logThere, stationKeysIn, TRUST_FILE } from './station-log.ts';
+import { inLogsPlace, openStationFolder, renewTrust } from './station.ts';
+import { keyMissing, keyPath } from './station-keys.ts';
+import { logPath, logThere } from './station-log.ts';
+import { ownKeys } from './trust-file.ts';
 
 /** Copies the station log while others may write to it, and reads the copy through. */
 export async function backUp(to: string, options: Scope): Promise<ExitCode> {
@@ -29,12 +24,12 @@ export async function backUp(to: string, options: Scope): Promise<ExitCode> {
     if (seen) process.stderr.write(`\rcopying: ${Math.round(100 * share)} %`);
   }).catch(inLogsPlace(path));
   if (seen) process.stderr.write('\r\u001b[K');
-  print([`Backed up to ${to}, and read through: ${contentOf(checked)}.`, KEYS_APART]);
+  print([`Backed up to ${to} and checked: ${contentOf(checked)}.`, KEYS_APART]);
   return EXIT.done;
 }
 
 const KEYS_APART =
-  'It holds the log alone. Keys (the folder keys) and certificates are files: keep copies of them too, the keys where nobody else reads them.';
+  'The backup contains the log only. Copy the folder keys and the certificates too; keep the keys private.';
 
 export interface RestoreOptions extends Scope {
   /** Entries of the log that is there are not in the backup, and are to lie beside it. */
@@ -48,18 +43,18 @@ export async function restore(
   open: () => Dialogue = openDialogue,
 ): Promise<ExitCode> {
   const folder = await folderOf(options);
-  const now = new Date().toISOString().slice(0, 19).replace(/[-:]/g, '');
+  const at = now().slice(0, 19).replace(/[-:]/g, '');
   const restored = await restoreLog(backup, logPath(folder), {
-    suffix: `before-${now}`,
-    keys: await knownKeys(folder),
+    suffix: `before-${at}`,
+    keys: await ownKeys(folder),
     agree: (courses) => agreed(logPath(folder), courses, options.setAside === true, open),
   });
   const { before, courses } = restored;
   print([
-    `Restored from ${backup}, after all of it was read: ${contentOf(restored)}.`,
+    `Checked and restored from ${backup}: ${contentOf(restored)}.`,
     ...(courses.apart.entries > 0 ? [`${sentence(apartWords(courses))} are set aside.`] : []),
-    ...(before === null ? [] : [`What was there is kept as ${before}.`]),
-    'If the log went on after the backup was made, checkpoints and records of that time show that its end is missing: "plugmark log check".',
+    ...(before === null ? [] : [`The old log is kept as ${before}.`]),
+    'If work went on after this backup, later checkpoints and records show the missing end: run "plugmark log check".',
     ...(await keyAndTrust(folder)),
   ]);
   return EXIT.done;
@@ -78,7 +73,7 @@ async function agreed(
   try {
     if (dialogue.patient) {
       dialogue.say(safeLine(`${sentence(words)}.`));
-      if (await askYes(dialogue, 'Restore all the same?', 'no')) return;
+      if (await askYes(dialogue, 'Restore anyway?', 'no')) return;
     }
   } finally {
     dialogue.leave();
@@ -88,7 +83,7 @@ async function agreed(
     code: 'restore-newer',
     where: path,
     message: `nothing was restored: ${words}`,
-    next: `${first}With --set-aside they are kept in a file beside the log, and the backup takes its place.`,
+    next: `${first}Use --set-aside to keep them in a file beside the log and restore the backup.`,
   });
 }
 
@@ -136,145 +131,7 @@ async function keyAndTrust(folder: string): Promise<readonly string[]> {
   }
 }
 
-/** Thumbprints of the keys in the folder, and of those that its trust list has under the same name. */
-async function knownKeys(folder: string): Promise<readonly string[]> {
-  const kids = stationKeysIn(folder);
-  const listed = (await readTrust(join(folder, TRUST_FILE)).catch(() => ({ keys: [] }))).keys.filter(
-    ({ role }) => role === 'station',
-  );
-  const names = new Set(listed.flatMap(({ kid, name }) => (kids.includes(kid) ? [name] : [])));
-  const same = listed.filter(({ name }) => kids.length === 0 || names.has(name));
-  return [...new Set([...kids, ...same.map(({ kid }) => kid)])];
-}
-
 const contentOf = ({ entries, jobs, lastAt }: Checked) =>
   `${entries} entries, ${jobs} jobs, the last entry ${lastAt ?? 'never'}`;
-
-export interface RecoverOptions extends Scope {
-  readonly out: string;
-  readonly records?: string;
-  readonly trust?: string;
-}
-
-/**
- * Saves what can be read of a damaged log, or of exported records where the log is gone, into a new one. Exit code 1 where
- * anything is lost or not as it was signed.
- */
-export async function recover(options: RecoverOptions): Promise<ExitCode> {
-  const folder = await folderOf(options);
-  const path = options.records === undefined ? logThere(folder) : logIfThere(folder);
-  const records =
-    options.records === undefined
-      ? []
-      : await readRecords(options.records, options.trust ?? join(folder, TRUST_FILE));
-  const beside = `${options.out}.beside.jsonl`;
-  const keys = await knownKeys(folder);
-  const report = await recoverLog(path, { out: options.out, beside }, records, keys);
-  print([
-    ...(path === null ? ['There is no log here: this is from records alone.'] : []),
-    ...wordsOf(report, options.out, beside),
-  ]);
-  return losesAny(report) || divergedIn(report) ? EXIT.failed : EXIT.done;
-}
-
-function logIfThere(folder: string): string | null {
-  const path = logPath(folder);
-  return (statSync(path, { throwIfNoEntry: false })?.size ?? 0) > 1 ? path : null;
-}
-
-const losesAny = ({ lost, beside, checkpoints }: Recovered) =>
-  lost.length > 0 || beside > 0 || checkpoints.some(({ kind }) => kind === 'cut');
-const divergedIn = ({ checkpoints }: Recovered) => checkpoints.some(({ kind }) => kind === 'diverged');
-
-function headOf(report: Recovered): string {
-  if (divergedIn(report))
-    return losesAny(report) ? 'LOSSES, and NOT AS IT WAS SIGNED' : 'NOT AS IT WAS SIGNED';
-  if (losesAny(report)) return 'LOSSES';
-  return report.fromRecordsAlone
-    ? 'All that the records hold was saved'
-    : 'Everything that is known of was saved';
-}
-
-function wordsOf(report: Recovered, out: string, beside: string): readonly string[] {
-  const { kept, fromRecords, leftOut, lost, cutJobs, checkpoints } = report;
-  return [
-    ...leftOut.map((name) => `Left out: ${name}: it is not known to be of this log.`),
-    `${headOf(report)}: ${kept} entries are in ${out}, from the first on without a gap${fromRecords === 0 ? '' : `, ${fromRecords} of them from records`}.`,
-    ...lost.map(({ from, to }) => `LOST: ${from === to ? `entry ${from}` : `entries ${from} to ${to}`}.`),
-    ...(report.beside === 0
-      ? []
-      : [
-          `${report.beside} readable entries behind the first gap cannot stand in the log; they are in ${beside}.`,
-        ]),
-    ...(cutJobs.length === 0
-      ? []
-      : [
-          `Jobs that are not whole in it: ${cutJobs.slice(0, 20).join(', ')}${cutJobs.length > 20 ? ` and ${cutJobs.length - 20} more` : ''}.`,
-        ]),
-    ...checkpoints.map(checkpointWords),
-    ...(!losesAny(report) && checkpoints.length === 0
-      ? ['No checkpoint was found: entries at the very end may be gone without a trace.']
-      : []),
-    ...(divergedIn(report)
-      ? ['Entries were changed, removed or added since: keep the damaged file, and find out why first.']
-      : []),
-    ...(report.fromRecordsAlone
-      ? [
-          'What no record holds cannot be known: jobs that were never closed, what became of a job after its record, and how long the log was.',
-        ]
-      : []),
-    `Put it in place with: plugmark restore ${out}${report.beside > 0 ? ' --set-aside' : ''}`,
-  ];
-}
-
-function checkpointWords(finding: Finding): string {
-  const about = `Checkpoint of ${finding.size} entries:`;
-  switch (finding.kind) {
-    case 'extends':
-      return `${about} the saved log agrees with it.`;
-    case 'cut':
-      return `${about} entries ${finding.from} to ${finding.to} are missing.`;
-    case 'diverged':
-      return `${about} DIVERGED between entry ${finding.from} and entry ${finding.to}.`;
-    case 'other-log':
-      return `${about} of another log.`;
-    case 'not-signed':
-      return `${about} not signed by a key of this station.`;
-  }
-}
-
-/** Records of a folder whose signatures and places in the log hold; all others are named and left out. */
-async function readRecords(folder: string, trustFile: string): Promise<readonly FromRecord[]> {
-  const trust = await readTrust(trustFile);
-  const names = await readdir(folder, { recursive: true }).catch(() => null);
-  if (names === null) throw noFolder(folder);
-  const found: FromRecord[] = [];
-  for (const name of names.filter((one) => one.endsWith('.record.json')).sort()) {
-    const file = join(folder, name);
-    const { record, checks } = verifyRecord(await readBytes(file, 'record', MAX_RECORD_BYTES), trust);
-    const fault = checks.find((check) => NEEDED.has(check.name) && check.outcome === 'failed');
-    if (record !== null && fault === undefined)
-      found.push({
-        name: file,
-        entries: [...record.background, ...record.entries],
-        checkpoint: record.log.checkpoint,
-        proof: record.log.proof,
-      });
-    else print([`Left out: ${file}: ${fault?.detail ?? 'not readable as a record.'}`]);
-  }
-  return found;
-}
-
-/** A job that was not complete, or a clock that jumped, is no reason to lose its entries. */
-const NEEDED: ReadonlySet<string> = new Set(['signatures', 'signer', 'log']);
-
-function noFolder(folder: string): ProblemError {
-  return new ProblemError({
-    code: 'file-unreadable',
-    where: folder,
-    message: 'this is no folder that can be read',
-    next: 'Name the folder that holds the exported records.',
-  });
-}
 
 const print = (lines: readonly string[]) => printWrapped(lines.map(safeLine));

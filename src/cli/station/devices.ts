@@ -11,6 +11,7 @@ import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { adoptInto } from './adopt.ts';
+import { clock } from './clock.ts';
 import { readStationFile } from './station-file.ts';
 
 const HEARD_MS = 10_000;
@@ -30,11 +31,10 @@ export async function scan({ seconds, all, profile, serial }: ScanOptions): Prom
   const services = [SERVICE.industrialMeasurement, ...profiles.map(({ advertised }) => advertised)];
   return withRadio(async (radio) => {
     const sightings$ = all === true ? radio.scan() : merge(...services.map((service) => radio.scan(service)));
-    const found = await candidates(sightings$, seconds * 1_000, realAfter);
-    if (found.length === 0)
-      say('No measuring tool was heard. Switch it on, or look at everything with --all.');
+    const devices = await candidates(sightings$, seconds * 1_000, realAfter);
+    if (devices.length === 0) say('No measuring tool heard. Switch it on, or list every device with --all.');
     else say(row(['address', 'signal', 'kind', 'name', serial ? 'serial number' : '']));
-    for (const candidate of found)
+    for (const candidate of devices)
       say(row(candidateCells(candidate, serial ? await serialOf(radio, candidate) : '')));
     return EXIT.done;
   });
@@ -49,7 +49,7 @@ const row = (cells: readonly string[]) =>
 
 const candidateCells = ({ address, rssi, kind, name }: Candidate, serial: string) => [
   address,
-  rssi === undefined ? 'not said' : `${rssi} dBm`,
+  rssi === undefined ? 'unknown' : `${rssi} dBm`,
   kind,
   name === '' ? '(no name)' : name,
   serial,
@@ -77,8 +77,8 @@ export async function adopt(address: string, options: AdoptOptions): Promise<Exi
     say(`Adopted as ${options.tool}: ${about.serial} at ${candidate.address} (${candidate.kind}).`);
     say(
       about.link.encrypted === true
-        ? 'The link is encrypted by a key that was made without a check (Just Works) and is not kept: it is not authenticated.'
-        : 'The link is not encrypted and not authenticated; every record says so.',
+        ? 'The link is encrypted but not authenticated (Just Works). The key is not kept.'
+        : 'The link is not encrypted and not authenticated. Every record states this.',
     );
     return EXIT.done;
   });
@@ -93,10 +93,10 @@ export interface RecordOptions {
 export async function record(address: string, { out, seconds }: RecordOptions): Promise<ExitCode> {
   const file = await open(out, 'wx').catch((cause: unknown) => {
     throw new ProblemError({
-      code: 'capture-not-written',
+      code: 'file-not-written',
       where: out,
-      message: `The capture cannot be written: ${cause instanceof Error ? cause.message : String(cause)}.`,
-      next: 'Name a file that is not there yet, in a folder that you may write to.',
+      message: `the capture cannot be written: ${cause instanceof Error ? cause.message : String(cause)}`,
+      next: 'Name a new file in a folder that you may write to.',
     });
   });
   try {
@@ -121,18 +121,18 @@ async function capture(
   seconds: number,
   write: (text: string) => void,
 ): Promise<number> {
-  const found = orThrow(await link.discover([]));
-  const originUs = process.hrtime.bigint();
+  const characteristics = orThrow(await link.discover([]));
+  const startUs = clock.nowUs();
   const writer = captureWriter(
-    { address: link.address, ...(name !== '' && { name }), characteristics: found },
+    { address: link.address, ...(name !== '' && { name }), characteristics },
     write,
   );
-  for (const characteristic of found) {
+  for (const characteristic of characteristics) {
     if (!characteristic.properties.some((property) => property === 'notify' || property === 'indicate'))
       continue;
     orThrow(
       await link.subscribe(characteristic, (bytes) =>
-        writer.packet(characteristic, bytes, Number((process.hrtime.bigint() - originUs) / 1_000n)),
+        writer.packet(characteristic, bytes, clock.nowUs() - startUs),
       ),
     );
     say(`listening to ${characteristic.uuid} of service ${characteristic.service}`);

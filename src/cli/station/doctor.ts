@@ -55,15 +55,12 @@ export function findingLines(findings: readonly Finding[], ascii: boolean): read
   const { done, again, bad } = glyphsFor(ascii);
   const marks = { good: `${done} ok   `, warning: `${again} note `, bad: `${bad} FAIL ` } as const;
   const width = Math.max(...findings.map(({ name }) => name.length));
-  const lines = findings.flatMap(({ name, state, found, next }) => {
-    const line = `${marks[state]} ${name.padEnd(width)}  ${safeLine(found)}`;
+  const lines = findings.flatMap(({ name, state, text, next }) => {
+    const line = `${marks[state]} ${name.padEnd(width)}  ${safeLine(text)}`;
     return next === undefined ? [line] : [line, `${' '.repeat(width + 10)}${safeLine(next)}`];
   });
   const count = findings.filter(({ state }) => state === 'bad').length;
-  return [
-    ...lines,
-    count === 0 ? 'All that plugmark needs is there.' : `${count} of these must be put right first.`,
-  ];
+  return [...lines, count === 0 ? 'Everything is ready.' : `Fix ${count} of these first.`];
 }
 
 /** A station file that was named must be sound; the usual one need not be there. */

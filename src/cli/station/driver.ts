@@ -67,9 +67,9 @@ function bytesOf(text: string): Buffer {
   const hex = text.replaceAll(/[\s:]/g, '');
   if (!/^([0-9a-fA-F]{2})*$/.test(hex))
     throw new ProblemError({
-      code: 'bytes-not-hex',
+      code: 'option-not-valid',
       where: '--bytes',
-      message: `"${text}" is not a row of bytes in hexadecimal digits`,
+      message: `"${text}" is not bytes in hexadecimal`,
       next: 'Give two digits a byte, for example --bytes "a5 01 00 00".',
     });
   return Buffer.from(hex, 'hex');

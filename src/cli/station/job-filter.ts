@@ -43,7 +43,7 @@ function day(text: string | undefined, where: string): string | undefined {
   throw new ProblemError({
     code: 'option-not-valid',
     where,
-    message: 'this is no date',
+    message: 'this is not a date',
     next: 'Write it as 2026-03-02.',
   });
 }

@@ -3,13 +3,15 @@ import { join } from 'node:path';
 import type { JobRow } from '../../../db/jobs.ts';
 import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { againstJob } from '../../audit/impact-vehicle.ts';
-import type { LogEntry, Stamp } from '../../evidence/log.ts';
+import type { LogEntry } from '../../evidence/log.ts';
 import { openRecord } from '../../evidence/record.ts';
 import { outputFolder } from '../../files/output.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { foldAll } from '../../job/fold.ts';
 import type { JobState } from '../../job/state.ts';
 import { ProblemError } from '../../problem.ts';
+import type { ProblemCode } from '../../problem-code.ts';
+import { STATE_WORDS } from '../../report/verdict.ts';
 import { summaryLines } from '../../ui/summary.ts';
 import { linesOnJob, tagOf } from '../audit/impact-on-vehicle.ts';
 import { finish } from '../bench/finish.ts';
@@ -17,8 +19,8 @@ import { speaksUtf8 } from '../bench/run.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { optionText } from '../terminal/option-text.ts';
 import { textTable } from '../terminal/text-table.ts';
-import { STATE_WORDS } from '../terminal/words.ts';
 import { print } from '../terminal/wrapped.ts';
+import { stamp } from './clock.ts';
 import { type JobFilter, matchingJobs } from './job-filter.ts';
 import { folderOf, type Scope, withStationFolder } from './scope.ts';
 import { openStation, openStationFolder, recordStation, type StationFolder, stateOf } from './station.ts';
@@ -41,17 +43,17 @@ export function jobLines(
   impacts: readonly ImpactAssessment[] = [],
 ): readonly string[] {
   if (rows.length === 0) return ['No job matches.'];
-  const found = rows.map(({ job }) => againstJob(impacts, job).map(tagOf).join('; '));
-  const isTold = found.some((text) => text !== '');
+  const impactTags = rows.map(({ job }) => againstJob(impacts, job).map(tagOf).join('; '));
+  const hasImpacts = impactTags.some((text) => text !== '');
   const cells = rows.map(({ job, state, openedAt, vin, plate }, at) => [
     job,
     STATE_WORDS[state],
     minute(openedAt),
     vin ?? '-',
     plate ?? '-',
-    ...(isTold ? [found[at] || '-'] : []),
+    ...(hasImpacts ? [impactTags[at] || '-'] : []),
   ]);
-  const head = ['job', 'state', 'opened (UTC)', 'VIN', 'plate', ...(isTold ? ['impact'] : [])];
+  const head = ['job', 'state', 'opened (UTC)', 'VIN', 'plate', ...(hasImpacts ? ['impact'] : [])];
   return textTable(head, cells);
 }
 
@@ -92,8 +94,8 @@ export function voidJob(
     if (state.voided !== null)
       throw problem(
         'job-void',
-        `job ${number} was declared void by ${state.voided.by} already`,
-        'There is nothing more to do.',
+        `${state.voided.by} already declared job ${number} void`,
+        'There is nothing to do.',
       );
     append(stationFolder, stream, by, {
       type: 'job-voided',
@@ -102,11 +104,11 @@ export function voidJob(
     });
     const sealed = entries.some(({ event }) => event.type === 'job-closed');
     const lines = [
-      `Job ${safeLine(number)} is VOID. What was read stays in the log and proves nothing.`,
+      `Job ${safeLine(number)} is VOID. Its readings stay in the log and prove nothing.`,
       ...(sealed
-        ? ['Records sealed before still say what they said: write the papers again and recall the old ones.']
+        ? ['Records sealed before do not show this. Write the papers again and recall the old ones.']
         : []),
-      `Papers that say so: plugmark jobs papers ${safeLine(number)}`,
+      `Write papers that show it: plugmark jobs papers ${safeLine(number)}`,
     ];
     process.stdout.write(`${lines.join('\n')}\n`);
     return EXIT.done;
@@ -123,12 +125,12 @@ export function handOver(
     const from = state.technician;
     const name = optionText(to, '--to', 80);
     if (state.closed !== null)
-      throw problem('job-closed', `job ${number} is closed`, 'Only an open job changes hands.');
+      throw problem('job-closed', `job ${number} is closed`, 'Only an open job can be handed over.');
     if (name === from)
       throw problem(
-        'job-same-hands',
-        `${from} works on job ${number} already`,
-        'Name somebody else with --to.',
+        'job-same-person',
+        `${from} already works on job ${number}`,
+        'Name another person with --to.',
       );
     if (!stateOf(stationFolder).people.has(name))
       await recordStation(stationFolder, [{ type: 'person-recorded', person: name, key: null }], stamp());
@@ -182,7 +184,7 @@ async function refuseCountersigned(path: string): Promise<void> {
   throw new ProblemError({
     code: 'record-countersigned',
     where: path,
-    message: 'this record is countersigned, and is never written over',
+    message: 'this record is countersigned and is never overwritten',
     next: 'Name another folder with --out.',
   });
 }
@@ -205,8 +207,5 @@ function append({ log }: StationFolder, stream: string, by: string, event: JobEv
   log.append(stream, [{ by, event }], stamp());
 }
 
-const stamp = (): Stamp => ({
-  at: new Date().toISOString(),
-  monoUs: Number(process.hrtime.bigint() / 1000n),
-});
-const problem = (code: string, message: string, next: string) => new ProblemError({ code, message, next });
+const problem = (code: ProblemCode, message: string, next: string) =>
+  new ProblemError({ code, message, next });

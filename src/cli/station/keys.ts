@@ -5,21 +5,15 @@ import type { StationState } from '../../evidence/station.ts';
 import type { StationEvent } from '../../evidence/station-event.ts';
 import { stateSuccession } from '../../evidence/succession.ts';
 import { ProblemError } from '../../problem.ts';
+import type { ProblemCode } from '../../problem-code.ts';
 import { orThrow } from '../../result.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { askSecret, SECRETS } from '../terminal/secret.ts';
+import { stamp } from './clock.ts';
 import { folderOf, type Scope } from './scope.ts';
-import {
-  currentKey,
-  keyPath,
-  makeKey,
-  openStationFolder,
-  recordStation,
-  type StationFolder,
-  stateOf,
-  unlocked,
-} from './station.ts';
+import { openStationFolder, recordStation, type StationFolder, stateOf } from './station.ts';
+import { currentKey, keyPath, makeKey, unlocked } from './station-keys.ts';
 
 /** Fewer can be tried out in an hour by whoever has the file. */
 const SHORTEST_PIN = 6;
@@ -35,9 +29,9 @@ export function listKeys(options: Scope): Promise<ExitCode> {
       const kid = jwk === null ? 'no key' : thumbprint(jwk);
       return `technician  ${kid}  ${safeLine(name)}  ${(jwk !== null && standing(state, kid)) || ''}`.trimEnd();
     });
-    const decided = { sign: 'sign with their own keys', 'do-not-sign': 'do not sign, as the shop decided' };
+    const decided = { sign: 'sign with their own keys', 'do-not-sign': 'do not sign (decided by the shop)' };
     const technicians =
-      state.technicians === null ? 'nothing decided: who has a key signs' : decided[state.technicians];
+      state.technicians === null ? 'not decided; those with a key sign' : decided[state.technicians];
     process.stdout.write(
       `${[...lines, ...people, `technicians: ${technicians}`, `trust list: ${stationFolder.trustFile}`].join('\n')}\n`,
     );
@@ -60,8 +54,8 @@ export function rotateKey(
     process.stdout.write(`The station signs with ${key.kid} from now on.\n`);
     if (old === null)
       return [{ type: 'key-replaced', key: key.jwk, because: options.because ?? 'the old key was lost' }];
-    const said = { log: state.origin, next: key.jwk, at: stamp.at };
-    return [{ type: 'key-rotated', key: key.jwk, statement: stateSuccession(said, old.privateKey) }];
+    const statement = { log: state.origin, next: key.jwk, at: stamp.at };
+    return [{ type: 'key-rotated', key: key.jwk, statement: stateSuccession(statement, old.privateKey) }];
   });
 }
 
@@ -73,13 +67,13 @@ export function revokeKey(
   return changing(options, (_archive, state, stamp) => {
     const { reason, because } = options;
     if (reason !== 'retired' && reason !== 'lost' && reason !== 'compromised')
-      throw problem('revocation-reason', `"${reason}" is no reason`, 'Give retired, lost or compromised.');
-    const known = [...state.keys.map((key) => key.kid), ...[...state.people.values()].flatMap(kidOf)];
-    if (!known.includes(kid))
-      throw problem('key-unknown', `the log knows no key ${kid}`, 'See "plugmark keys list".');
+      throw problem('option-not-valid', `"${reason}" is not a reason`, 'Give retired, lost or compromised.');
+    const kids = [...state.keys.map((key) => key.kid), ...[...state.people.values()].flatMap(kidOf)];
+    if (!kids.includes(kid))
+      throw problem('key-unknown', `the log has no key ${kid}`, 'See "plugmark keys list".');
     const from = new Date(options.from ?? stamp.at);
     if (Number.isNaN(from.getTime()))
-      throw problem('revocation-date', 'the day is not a date', 'Write it as 2026-03-02.');
+      throw problem('option-not-valid', 'this is not a date', 'Write it as 2026-03-02.');
     return [{ type: 'key-revoked', kid, from: from.toISOString(), reason, because }];
   });
 }
@@ -109,7 +103,7 @@ export function addTechnician(name: string, options: Scope): Promise<ExitCode> {
 export function decideTechnicians(technicians: string, options: Scope): Promise<ExitCode> {
   return changing(options, () => {
     if (technicians !== 'sign' && technicians !== 'do-not-sign')
-      throw problem('decision', `"${technicians}" is no decision`, 'Say sign or do-not-sign.');
+      throw problem('option-not-valid', `"${technicians}" is not a decision`, 'Say sign or do-not-sign.');
     return [{ type: 'technicians-decided', technicians }];
   });
 }
@@ -155,13 +149,14 @@ type Change = (
 async function changing(options: Scope, change: Change): Promise<ExitCode> {
   const stationFolder = await openStationFolder(await folderOf(options));
   try {
-    const stamp = { at: new Date().toISOString(), monoUs: Number(process.hrtime.bigint() / 1000n) };
-    const events = await change(stationFolder, stateOf(stationFolder), stamp);
-    if (events.length > 0) await recordStation(stationFolder, events, stamp);
+    const at = stamp();
+    const events = await change(stationFolder, stateOf(stationFolder), at);
+    if (events.length > 0) await recordStation(stationFolder, events, at);
     return EXIT.done;
   } finally {
     stationFolder.log.close();
   }
 }
 
-const problem = (code: string, message: string, next: string) => new ProblemError({ code, message, next });
+const problem = (code: ProblemCode, message: string, next: string) =>
+  new ProblemError({ code, message, next });

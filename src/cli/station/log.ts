@@ -3,18 +3,18 @@ import type { StationKey } from '../../../db/keyfile.ts';
 import { readCheckpoint, type SignedCheckpoint, signCheckpoint } from '../../evidence/checkpoint.ts';
 import { type Finding, heldAgainst } from '../../evidence/kept-checkpoints.ts';
 import { consistencyProof, inclusionProof, treeRoot } from '../../evidence/merkle.ts';
-import { openRecord } from '../../evidence/record.ts';
+import { MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
 import type { StationState } from '../../evidence/station.ts';
 import { readBytes } from '../../files/input.ts';
 import { outputFile, writeInPlace } from '../../files/output.ts';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { print } from '../terminal/wrapped.ts';
-import { MAX_RECORD_BYTES } from '../verify-limit.ts';
 import { type Scope, withStationFolder } from './scope.ts';
-import { currentKey, type StationFolder, stateOf } from './station.ts';
+import { type StationFolder, stateOf } from './station.ts';
+import { currentKey } from './station-keys.ts';
 
 /** Signs the log as it stands; whoever keeps the checkpoint can tell later whether anything in front of it changed. */
 export function checkpoint(options: Scope & { readonly out?: string }): Promise<ExitCode> {
@@ -26,10 +26,10 @@ export function checkpoint(options: Scope & { readonly out?: string }): Promise<
     if (out !== undefined && there !== null && there !== note) throw new ProblemError(neverOver(out));
     stationFolder.log.keepCheckpoint(size, note);
     if (out === undefined) process.stdout.write(note);
-    else if (there === note) print([`${safeLine(out)} is this checkpoint already; nothing was written.`]);
+    else if (there === note) print([`${safeLine(out)} already is this checkpoint. Nothing written.`]);
     else {
       await writeInPlace(out, note);
-      print([`Checkpoint of ${size} entries written to ${safeLine(out)}. Keep it elsewhere.`]);
+      print([`Checkpoint of ${size} entries written to ${safeLine(out)}. Keep it in another place.`]);
     }
     return EXIT.done;
   });
@@ -43,11 +43,11 @@ async function noteThere(file: string): Promise<string | null> {
 }
 
 /** What an auditor kept is the proof of what the log was then. */
-const neverOver = (where: string) => ({
-  code: 'checkpoint-exists',
+const neverOver = (where: string): Problem => ({
+  code: 'file-exists',
   where,
-  message: 'another file is there already, and a checkpoint is never written over one',
-  next: 'Name a new file; the old checkpoint goes on proving what the log was then.',
+  message: 'the file exists; a checkpoint never overwrites a file',
+  next: 'Name a new file. Keep the old checkpoint: it still proves the log of its time.',
 });
 
 /** Proves that an entry stands in the log, as JSON that any tool for RFC 9162 can check. */
@@ -81,7 +81,7 @@ export function proveConsistency(file: string, options: Scope): Promise<ExitCode
     const { tree } = stationFolder.log;
     const size = stationFolder.log.size();
     const [finding] = findings(stationFolder, [old]);
-    if (finding === undefined || finding.kind !== 'extends') return say([finding]);
+    if (finding === undefined || finding.kind !== 'extends') return report([finding]);
     const path = consistencyProof(tree, old.size, size);
     printJson({
       from: old.size,
@@ -112,7 +112,7 @@ export function check(files: readonly string[], options: Scope): Promise<ExitCod
       .checkpoints()
       .map((note) => orThrow(readCheckpoint(note, 'a checkpoint of the station')));
     const kept = await Promise.all(files.map(keptCheckpoint));
-    return say(findings(stationFolder, [...own, ...kept]));
+    return report(findings(stationFolder, [...own, ...kept]));
   });
 }
 
@@ -125,25 +125,26 @@ export function findings(
   return heldAgainst({ origin, size, tree: stationFolder.log.tree, keys: keys.map(({ jwk }) => jwk) }, kept);
 }
 
-function say(found: readonly (Finding | undefined)[]): ExitCode {
+function report(results: readonly (Finding | undefined)[]): ExitCode {
   // The station keeps what it gave away: the same would be said of both.
-  for (const line of new Set(found.flatMap((one) => (one === undefined ? [] : [words(one)])))) print([line]);
-  return found.every((one) => one?.kind === 'extends') ? EXIT.done : EXIT.failed;
+  for (const line of new Set(results.flatMap((one) => (one === undefined ? [] : [words(one)]))))
+    print([line]);
+  return results.every((one) => one?.kind === 'extends') ? EXIT.done : EXIT.failed;
 }
 
 export function words(finding: Finding): string {
   const about = `Checkpoint of ${finding.size} entries:`;
   switch (finding.kind) {
     case 'extends':
-      return `${about} nothing in front of it was removed or rewritten since.`;
+      return `${about} nothing before it was removed or changed.`;
     case 'other-log':
-      return `${about} NOT of this log; another station, or a log that was begun anew.`;
+      return `${about} NOT from this log. It is from another station, or the log was started again.`;
     case 'not-signed':
       return `${about} NOT signed by a key of this station.`;
     case 'cut':
-      return `${about} DIVERGED. Entries ${finding.from} to ${finding.to} are gone: the end of the log was cut off, or an old copy was put back.`;
+      return `${about} DIVERGED. Entries ${finding.from} to ${finding.to} are missing. The end of the log was cut off, or an old copy was put back.`;
     case 'diverged':
-      return `${about} DIVERGED. Between entry ${finding.from} and entry ${finding.to} something was changed, removed or put in.`;
+      return `${about} DIVERGED. Between entry ${finding.from} and entry ${finding.to} something was changed, removed or added.`;
   }
 }
 

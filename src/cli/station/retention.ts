@@ -6,6 +6,7 @@ import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
+import { today } from './clock.ts';
 import { type Scope, withStationFolder } from './scope.ts';
 import { readStationFile } from './station-file.ts';
 
@@ -19,25 +20,25 @@ interface RetentionOptions extends Scope {
 export async function retention(options: RetentionOptions): Promise<ExitCode> {
   const rule = await ruleOf(options);
   return withStationFolder(options, ({ log }) => {
-    const today = new Date().toISOString().slice(0, 10);
-    const kept = keptOf(log.history.jobsOf({}), rule, impactsOf(log.stationEntries()), today);
+    const on = today();
+    const kept = keptOf(log.history.jobsOf({}), rule, impactsOf(log.stationEntries()), on);
     if (options.csv === true) process.stdout.write(rowsCsv(COLUMNS, kept));
-    else if (options.json === true) process.stdout.write(jsonText({ today, rule, jobs: kept }));
-    else print(lines(kept, rule, today));
+    else if (options.json === true) process.stdout.write(jsonText({ today: on, rule, jobs: kept }));
+    else print(lines(kept, rule, on));
     return EXIT.done;
   });
 }
 
 async function ruleOf({ years, station, data }: RetentionOptions): Promise<Retention> {
   if (years !== undefined && years >= 1 && years <= 100) return { years };
-  const told =
+  const stated =
     years === undefined && data === undefined ? (await readStationFile(station)).retention : undefined;
-  if (told !== undefined) return told;
+  if (stated !== undefined) return stated;
   throw new ProblemError({
     code: 'retention-unknown',
     where: years === undefined ? 'retention' : '--years',
-    message: 'nothing says for how many years (1 to 100) this shop keeps its records',
-    next: 'Ask what the law of the place and your contracts ask for, then name it: --years 7, or "retention" in the station file.',
+    message: 'the retention time is not set (1 to 100 years)',
+    next: 'Ask what law and contracts require. Then set it: --years 7, or "retention" in the station file.',
   });
 }
 
@@ -54,7 +55,7 @@ function lines(kept: readonly Kept[], { years, basis }: Retention, today: string
   const oldest = kept.map(({ lastOn }) => lastOn).sort()[0];
   const held = kept.filter(({ standing }) => standing === 'held');
   const next = kept.flatMap(({ until }) => (until >= today ? [until] : [])).sort()[0];
-  const head = ['last entry in', 'jobs', 'must be kept', 'held', 'need not be kept'];
+  const head = ['last entry in', 'jobs', 'must be kept', 'held', 'may go'];
   const rows = byYear(kept).map((one) => [
     one.year,
     String(one.jobs),
@@ -70,6 +71,6 @@ function lines(kept: readonly Kept[], { years, basis }: Retention, today: string
     ...(next === undefined ? [] : [`The next time runs out on ${next}.`]),
     ...held.slice(0, 10).map(({ job, because }) => `  held: ${safeLine(job)}, ${because ?? ''}`),
     ...(held.length > 10 ? [`  and ${held.length - 10} more are held`] : []),
-    'Nothing was deleted. The log is one chain of proof, so that no entry of it can go by itself; what may go are papers and records that were handed on.',
+    'Nothing was deleted. No entry can be taken out of the log: it is one chain of proof. You may delete papers and exported records.',
   ];
 }

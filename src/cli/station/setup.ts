@@ -1,7 +1,6 @@
 import { existsSync } from 'node:fs';
 import { link, open, rm } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
-import type { Stamp } from '../../evidence/log.ts';
 import { misdescribed } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { workOrderSchema } from '../../job/order.ts';
@@ -19,8 +18,10 @@ import {
   type SoFar,
   type Wordings,
 } from '../terminal/questions.ts';
-import { openStation, recordStation, stateOf, usualFolder } from './station.ts';
+import { stamp, today } from './clock.ts';
+import { openStation, recordStation, stateOf } from './station.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
+import { usualFolder } from './station-log.ts';
 
 const { station: stationName, data: dataFolder, tools: toolList } = stationFileSchema.shape;
 const toolSchema = toolList.element;
@@ -45,7 +46,7 @@ export async function setup(
   try {
     if (existsSync(options.station)) throw new ProblemError(fileThere(options.station));
     dialogue.say(
-      'A few questions about this station. Enter takes what stands in brackets; Ctrl-C leaves, and nothing is written.',
+      'Questions about this station. Enter takes the value in brackets. Ctrl-C cancels; nothing is written.',
     );
     const file = await askFile(dialogue, dirname(resolve(options.station)));
     const people = await askPeople(dialogue);
@@ -81,24 +82,19 @@ async function withTool(dialogue: Dialogue, base: string, file: StationFile): Pr
     const parsed = stationFileSchema.safeParse({ ...file, tools: [...file.tools, tool] });
     if (parsed.success) return parsed.data;
     const issue = parsed.error.issues[0];
-    refuse(
-      dialogue,
-      pathText(issue?.path ?? []),
-      `${issue?.message ?? 'not valid'}; this tool once more, please`,
-    );
+    refuse(dialogue, pathText(issue?.path ?? []), `${issue?.message ?? 'not valid'}; enter this tool again`);
   }
 }
 
 /** A tool whose description an instrument can rest on: with its certificate read, or with limits. */
 async function askTool(dialogue: Dialogue, base: string, before: readonly Tool[]): Promise<Tool> {
   dialogue.say(`\nTool ${before.length + 1}`);
-  const today = new Date().toISOString().slice(0, 10);
   for (;;) {
     const tool = await askObject(
       { dialogue, wordings: toolWordings(base, before), later: LATER },
       toolSchema,
     );
-    const problem = misdescribed(await withCertificate(tool, base), today);
+    const problem = misdescribed(await withCertificate(tool, base), today());
     if (problem === null) return tool;
     refuse(dialogue, problem.where ?? tool.id, `${problem.message}. ${problem.next}`);
   }
@@ -113,15 +109,15 @@ function toolWordings(base: string, before: readonly Tool[]): Wordings {
     id: { text: 'A short name for it', usual: (soFar) => (torque(soFar) ? 'wrench' : 'gauge') },
     type: { text: 'Kind of wrench (setting: it clicks)', when: torque },
     serial: { text: 'Serial number on the tool' },
-    range: { text: 'Is its range to be kept to' },
+    range: { text: 'Limit it to its range' },
     'range.from': { text: 'From, in N·m or mm' },
     'range.to': { text: 'To' },
     certificate: {
-      text: 'Calibration certificate (file), seen from the station file',
+      text: 'Calibration certificate (file, relative to the station file)',
       check: (value) => certificateProblem(resolve(base, String(value))),
     },
     permissibleDeviation: {
-      text: 'How far it may be off, by its class or data sheet',
+      text: 'Permissible deviation, by its class or data sheet',
       usual: (soFar) => (certified(soFar) ? undefined : torque(soFar) ? 'relative' : 'absolute'),
       needed: (soFar) => !certified(soFar),
     },
@@ -129,7 +125,7 @@ function toolWordings(base: string, before: readonly Tool[]): Wordings {
     'permissibleDeviation.amount': { text: 'Amount, in N·m or mm' },
     resolution: { text: 'Step of its display, in N·m or mm', usual: () => '0.01' },
     basis: {
-      text: 'Where that promise comes from',
+      text: 'Source of this figure',
       usual: (soFar) => (certified(soFar) ? 'calibration certificate' : 'data sheet'),
     },
     driver: { text: 'Driver', usual: () => 'imds' },
@@ -167,7 +163,7 @@ async function askPeople(dialogue: Dialogue): Promise<readonly string[]> {
   for (;;) {
     const name = await askUntil<string | null>(
       dialogue,
-      'Name of somebody who works here (Enter: no more): ',
+      'Name of a technician (Enter: no more): ',
       (answer) => {
         if (answer === '') return { ok: true, value: null };
         const parsed = workOrderSchema.shape.technician.safeParse(answer);
@@ -196,8 +192,8 @@ async function commit(
     const folder = resolve(dirname(resolve(path)), file.data ?? usualFolder(file.station));
     const station = await openStation(file.station, folder, stamp);
     try {
-      const known = stateOf(station).people;
-      const news = people.filter((person) => !known.has(person));
+      const recorded = stateOf(station).people;
+      const news = people.filter((person) => !recorded.has(person));
       if (news.length > 0)
         await recordStation(
           station,
@@ -211,7 +207,7 @@ async function commit(
       dialogue.say(`  key           ${station.key.kid}`);
       dialogue.say(`  trust list    ${safeLine(station.trustFile)} (give it to whoever verifies)`);
       dialogue.say(
-        'Next: "plugmark doctor" looks the station over; "plugmark keys technician NAME" makes a key for a person.',
+        'Next: check the station with "plugmark doctor"; make a key for a person with "plugmark keys technician NAME".',
       );
       return EXIT.done;
     } finally {
@@ -235,10 +231,10 @@ async function writePart(part: string, content: string): Promise<void> {
   } catch (cause) {
     throw new ProblemError(
       {
-        code: 'station-file',
+        code: 'file-not-written',
         where: part,
         message: 'the station file cannot be written',
-        next: 'Name a place that you may write to with --station.',
+        next: 'Name a file in a folder that you may write to with --station.',
       },
       { cause },
     );
@@ -257,13 +253,8 @@ async function appear(part: string, path: string): Promise<void> {
 }
 
 const fileThere = (where: string): Problem => ({
-  code: 'station-exists',
+  code: 'file-exists',
   where,
-  message: 'a station file is there already',
+  message: 'a station file already exists',
   next: 'Edit it by hand, or name another with --station.',
-});
-
-const stamp = (): Stamp => ({
-  at: new Date().toISOString(),
-  monoUs: Number(process.hrtime.bigint() / 1000n),
 });

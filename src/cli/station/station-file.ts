@@ -2,37 +2,62 @@ import { dirname, join, resolve } from 'node:path';
 import { z } from 'zod';
 import { driverConfigSchema } from '../../../drivers/config.ts';
 import { retentionSchema } from '../../audit/retention.ts';
-import { readJson } from '../../files/input.ts';
 import { type Instrument, instrumentSchema } from '../../instrument/instrument.ts';
 import { type Decision, decisionSchema, USUAL_DECISION } from '../../job/basis.ts';
 import { type Routine, routineSchema, USUAL_ROUTINE } from '../../job/routine.ts';
 import { readCertificate } from '../audit/certificate.ts';
-import { usualFolder } from './station.ts';
+import { readJson } from './json-file.ts';
+import { usualFolder } from './station-log.ts';
 
-/** The station file: what the station is called, where its log lives, which tools it has. Documented in the README. */
+/** The station file: what the station is called, where its log lives, which tools it has; "plugmark manual station-file". */
 export const stationFileSchema = z
   .strictObject({
     form: z.literal('plugmark/station/1'),
-    station: z.string().min(1).max(80),
-    /** The folder of log, keys and papers, seen from the station file; below the XDG data directory unless named. */
-    data: z.string().min(1).max(400).exactOptional(),
-    /** How the shop decides; a guard band of 1·U unless it says otherwise. */
-    decision: decisionSchema.exactOptional(),
-    /** How long the shop keeps its records; `plugmark retention` goes by it. */
-    retention: retentionSchema.exactOptional(),
-    /** The file of the shop's own routine, or `none`; the usual one unless it says. */
-    routine: z.string().min(1).max(400).exactOptional(),
-    /** The folder of the shop's own specifications, for several stations of one shop; in `data` unless named. */
-    specifications: z.string().min(1).max(400).exactOptional(),
+    station: z.string().min(1).max(80).describe('Name of the station, as records show it.'),
+    data: z
+      .string()
+      .min(1)
+      .max(400)
+      .exactOptional()
+      .describe(
+        'The folder of log, keys and papers, seen from the station file; below the XDG data directory unless given.',
+      ),
+    decision: decisionSchema
+      .exactOptional()
+      .describe('How the shop decides; a guard band of 1·U unless given.'),
+    retention: retentionSchema.exactOptional().describe('How long the shop keeps its records.'),
+    routine: z
+      .string()
+      .min(1)
+      .max(400)
+      .exactOptional()
+      .describe("The file of the shop's own routine, or `none`; the usual one unless given."),
+    specifications: z
+      .string()
+      .min(1)
+      .max(400)
+      .exactOptional()
+      .describe(
+        "The folder of the shop's specifications, where several stations share it; `specifications` in `data` unless given.",
+      ),
     tools: z
       .array(
         instrumentSchema
           .omit({ certificate: true, outOfTolerance: true })
           // A file: a digital calibration certificate, or the JSON form.
-          .extend({ driver: driverConfigSchema, certificate: z.string().min(1).max(400).exactOptional() }),
+          .extend({
+            driver: driverConfigSchema.describe('How it is joined.'),
+            certificate: z
+              .string()
+              .min(1)
+              .max(400)
+              .exactOptional()
+              .describe('The file of its calibration certificate, seen from the station file.'),
+          }),
       )
       .min(1)
-      .max(16),
+      .max(16)
+      .describe('One wrench and one gauge at most.'),
   })
   .superRefine(({ tools }, ctx) => {
     tools.forEach(({ id }, i) => {
@@ -40,7 +65,7 @@ export const stationFileSchema = z
         ctx.addIssue({
           code: 'custom',
           path: ['tools', i, 'id'],
-          message: `"${id}" stands twice; expected each once`,
+          message: `"${id}" appears twice; give each tool its own name`,
         });
     });
     for (const quantity of ['torque', 'length'] as const)
@@ -48,7 +73,7 @@ export const stationFileSchema = z
         ctx.addIssue({
           code: 'custom',
           path: ['tools'],
-          message: `expected one tool for ${quantity}; another one has a station file of its own`,
+          message: `expected one tool for ${quantity}; give a second one its own station file`,
         });
   });
 export type StationFile = z.infer<typeof stationFileSchema>;
@@ -68,7 +93,7 @@ export interface LoadedStation extends Omit<StationFile, 'routine' | 'specificat
 }
 
 export async function readStationFile(file: string): Promise<LoadedStation> {
-  const station = await readJson(file, stationFileSchema, 'station file', 'the example in the README');
+  const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
   const base = dirname(resolve(file));
   const instruments: Instrument[] = [];
   for (const { driver: _driver, certificate, ...tool } of station.tools)
@@ -96,5 +121,5 @@ export const libraryIn = (folder: string): string => join(folder, 'specification
 async function routineOf(named: string | undefined, base: string): Promise<Routine | null> {
   if (named === undefined) return USUAL_ROUTINE;
   if (named === 'none') return null;
-  return await readJson(resolve(base, named), routineSchema, 'routine', 'sim/example/routine.json');
+  return await readJson(resolve(base, named), routineSchema, 'routine', '"plugmark manual routine"');
 }

@@ -1,11 +1,25 @@
 /** Where a station's log lies, and what tells that one was there which is gone. */
 import { existsSync, readdirSync, statSync } from 'node:fs';
+import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { type Problem, ProblemError } from '../../problem.ts';
 
 const LOG_FILE = 'station.db';
 export const TRUST_FILE = 'trusted-keys.json';
 export const KEYS_FOLDER = 'keys';
+
+/** Where a station keeps its data that names no folder: below the XDG data directory, under its own name. */
+export function usualFolder(station: string): string {
+  const home = process.env['XDG_DATA_HOME'] || join(homedir(), '.local', 'share');
+  return join(
+    home,
+    'plugmark',
+    station
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-|-$/g, '') || 'station',
+  );
+}
 
 export const logPath = (folder: string) => join(folder, LOG_FILE);
 
@@ -47,8 +61,8 @@ function missing(where: string, how: 'missing' | 'empty', left: readonly string[
   return {
     code: 'log-missing',
     where,
-    message: `this station had a log; it is ${how} (${left.join(', ')} are still here)`,
-    next: 'Put a backup in its place with "plugmark restore", or save what exported records hold with "plugmark recover". To begin anew on purpose, name another folder.',
+    message: `the log of this station is ${how} (${left.join(', ')} are still here)`,
+    next: 'Restore a backup with "plugmark restore", or rebuild from exported records with "plugmark recover". To start a new log on purpose, name another folder.',
   };
 }
 

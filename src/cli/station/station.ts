@@ -1,24 +1,20 @@
-import { existsSync } from 'node:fs';
-import { readFile, rename, writeFile } from 'node:fs/promises';
-import { homedir } from 'node:os';
 import { join } from 'node:path';
-import { newKey, readKeyFile, type StationKey, writeKeyFile } from '../../../db/keyfile.ts';
+import type { StationKey } from '../../../db/keyfile.ts';
 import { type Opening, openStationLog, type StationLogFile } from '../../../db/log.ts';
 import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../../db/problems.ts';
 import { openLogToRead } from '../../../db/read-only.ts';
-import { type PublicJwk, thumbprint } from '../../evidence/jwk.ts';
 import type { Draft, Stamp } from '../../evidence/log.ts';
 import { newsOf, type StationState, stationOf } from '../../evidence/station.ts';
 import type { StationEvent } from '../../evidence/station-event.ts';
-import { parseTrustList, type TrustList } from '../../evidence/trust.ts';
 import { makeFolder } from '../../files/output.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
-import { orThrow } from '../../result.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { progress } from '../terminal/progress.ts';
-import { askSecret, SECRETS } from '../terminal/secret.ts';
-import { KEYS_FOLDER, logPath, logThere, lostBehindNew, lostLog, TRUST_FILE } from './station-log.ts';
+import { SECRETS } from '../terminal/secret.ts';
+import { currentKey, makeKey } from './station-keys.ts';
+import { logPath, logThere, lostBehindNew, lostLog, TRUST_FILE } from './station-log.ts';
+import { readTrust, writeTrust } from './trust-file.ts';
 
 /** A station's folder: its log, its keys, and the list of them for those who verify. */
 export interface StationFolder {
@@ -31,19 +27,6 @@ export interface StationFolder {
 export interface Station extends StationFolder {
   readonly name: string;
   readonly key: StationKey;
-}
-
-/** Where a station keeps its data that names no folder: below the XDG data directory, under its own name. */
-export function usualFolder(station: string): string {
-  const home = process.env['XDG_DATA_HOME'] || join(homedir(), '.local', 'share');
-  return join(
-    home,
-    'plugmark',
-    station
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, '-')
-      .replace(/^-|-$/g, '') || 'station',
-  );
 }
 
 /**
@@ -75,7 +58,7 @@ export async function openStation(name: string, folder: string, stamp: () => Sta
 export async function openStationFolder(folder: string): Promise<StationFolder> {
   const path = logThere(folder);
   const { log, copied } = await openLogToRead(path, shown()).catch(inLogsPlace(path));
-  if (copied) process.stderr.write(`${safeLine(path)} may only be read from here; a copy of it answers.\n`);
+  if (copied) process.stderr.write(`${safeLine(path)} is read-only here; reading a copy.\n`);
   return { folder, log, trustFile: join(folder, TRUST_FILE) };
 }
 
@@ -100,7 +83,12 @@ function bar(what: string): (done: number, of: number) => void {
 /** At the station's own path a file that is no log was one. */
 export const inLogsPlace = (path: string) => (cause: unknown) => {
   if (!(cause instanceof ProblemError) || cause.problem.code !== 'log-not-a-log') throw cause;
-  const problem = { code: 'log-damaged', where: path, message: NOT_READABLE_AS_LOG, next: DAMAGED_NEXT };
+  const problem: Problem = {
+    code: 'log-damaged',
+    where: path,
+    message: NOT_READABLE_AS_LOG,
+    next: DAMAGED_NEXT,
+  };
   throw new ProblemError(problem, { cause });
 };
 
@@ -112,8 +100,8 @@ export function stateOf({ log, folder }: StationFolder): StationState {
   throw new ProblemError({
     code: 'no-station',
     where: folder,
-    message: 'this station was never set up',
-    next: 'Open a job with it first.',
+    message: 'this station is not set up',
+    next: 'Set it up with "plugmark setup", or open a job.',
   });
 }
 
@@ -153,122 +141,9 @@ export async function openInLog(
   return station.log.append(`job:${job}`, drafts, stamp).map(({ event }) => event);
 }
 
-/** The file of a key in a station's folder. */
-export const keyPath = (folder: string, role: 'station' | 'technician', kid: string) =>
-  join(folder, KEYS_FOLDER, `${role}.${kid}.pem`);
-
-/** Makes a key in the station's folder. */
-export function makeKey(
-  folder: string,
-  role: 'station' | 'technician',
-  passphrase: string | null,
-): StationKey {
-  makeFolder(join(folder, KEYS_FOLDER), 0o700);
-  const key = newKey();
-  orThrow(writeKeyFile(keyPath(folder, role, key.kid), key, passphrase));
-  return key;
-}
-
-/** The key that signs for the station now; asks for its passphrase where it has one. */
-export async function currentKey(folder: string, state: StationState): Promise<StationKey> {
-  const kid = state.keys.at(-1)?.kid ?? '';
-  const path = keyPath(folder, 'station', kid);
-  if (state.revoked.has(kid))
-    throw new ProblemError({
-      code: 'key-revoked',
-      where: path,
-      message: "the station's key was revoked, so it signs nothing any more",
-      next: 'Make a new one with "plugmark keys rotate --lost".',
-    });
-  if (!existsSync(path)) throw new ProblemError(keyMissing(path));
-  return await unlocked(path, 'passphrase', "Passphrase of the station's key: ");
-}
-
-/** The log names a key, and its file is not there. */
-export const keyMissing = (where: string): Problem => ({
-  code: 'key-missing',
-  where,
-  message: "the log names this key as the station's, and its file is missing",
-  next: 'Put it there from your copy of the folder keys; a backup of the log does not hold it. Only where no copy is left: "plugmark keys rotate --lost".',
-});
-
-/** The technician's own key, if there is one and the PIN is given; null for one who does not sign. */
-export async function technicianKey(
-  folder: string,
-  name: string,
-  jwk: PublicJwk | null,
-): Promise<StationKey | null> {
-  if (jwk === null) return null;
-  const path = keyPath(folder, 'technician', thumbprint(jwk));
-  const pin = await askSecret('pin', `${name}, your PIN to sign (Enter: do not sign): `);
-  return pin === null ? null : orThrow(readKeyFile(path, pin));
-}
-
-/** A key from its file; its passphrase is asked for only where it has one. */
-export async function unlocked(
-  path: string,
-  which: 'passphrase' | 'pin',
-  prompt: string,
-): Promise<StationKey> {
-  const read = readKeyFile(path);
-  if (read.ok || read.error.code !== 'key-locked') return orThrow(read);
-  return orThrow(readKeyFile(path, await askSecret(which, prompt)));
-}
-
-/** Reads a trust list; a file that is not there trusts nobody. */
-export async function readTrust(file: string): Promise<TrustList> {
-  let bytes: Uint8Array;
-  try {
-    bytes = await readFile(file);
-  } catch (cause) {
-    if (isMissing(cause)) return { keys: [] };
-    throw new ProblemError(
-      {
-        code: 'trust-list',
-        where: file,
-        message: 'the trust list cannot be read',
-        next: 'Check the path and the rights on it.',
-      },
-      { cause },
-    );
-  }
-  return orThrow(parseTrustList(bytes, file));
-}
-
 async function setUp(stationFolder: StationFolder, name: string, stamp: Stamp): Promise<StationKey> {
   const passphrase = process.env[SECRETS.passphrase] || null;
   const key = makeKey(stationFolder.folder, 'station', passphrase);
   await recordStation(stationFolder, [{ type: 'station-set-up', station: name, key: key.jwk }], stamp);
   return key;
 }
-
-/**
- * The keys of the station as a trust list: what the log says of each, and every other key that the list had before. A
- * revocation stays, though a log that was restored may not know of it.
- */
-async function writeTrust(file: string, state: StationState, before: TrustList): Promise<void> {
-  const common = { use: 'sig', alg: 'Ed25519' };
-  const revoked = (kid: string) => {
-    const found = state.revoked.get(kid) ?? before.keys.find((key) => key.kid === kid)?.revoked;
-    return found === undefined ? {} : { revoked: { from: found.from, reason: found.reason } };
-  };
-  const keys = state.keys.map(({ kid, jwk, since }, i) => {
-    const next = state.keys[i + 1];
-    const until = next === undefined ? {} : { validUntil: next.since };
-    return {
-      ...jwk,
-      kid,
-      ...common,
-      name: state.name,
-      role: 'station',
-      validFrom: since,
-      ...until,
-      ...revoked(kid),
-    };
-  });
-  const others = before.keys.filter(({ kid }) => keys.every((key) => key.kid !== kid));
-  await writeFile(`${file}.part`, `${JSON.stringify({ keys: [...keys, ...others] }, null, 2)}\n`);
-  await rename(`${file}.part`, file);
-}
-
-const isMissing = (cause: unknown) => cause instanceof Error && 'code' in cause && cause.code === 'ENOENT';

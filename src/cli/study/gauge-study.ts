@@ -3,15 +3,15 @@ import type { Readable } from 'node:stream';
 import { newExercise, planFrom, turnsOf } from '../../audit/gauge-exercise.ts';
 import { gaugeStudiesOf, nextStudy, openStudyOf, type StudyStarted } from '../../audit/gauge-log.ts';
 import type { StudyMeasures } from '../../evidence/gauge-study-event.ts';
-import type { Stamp } from '../../evidence/log.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import type { Quantity } from '../../reading.ts';
 import { orThrow } from '../../result.ts';
 import { hasScreen } from '../bench/run.ts';
+import { clock, stamp } from '../station/clock.ts';
 import { openStation, type Station } from '../station/station.ts';
 import { type LoadedStation, readStationFile } from '../station/station-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
-import { toldStudy } from './study-list.ts';
+import { resultLines } from './study-list.ts';
 import { studyWriter } from './study-log.ts';
 import { type StudyWork, workThrough } from './study-work.ts';
 
@@ -30,10 +30,10 @@ export interface StudyOptions {
   readonly quiet?: true;
 }
 
-/** A study about to be worked on. */
+/** A study that can be worked on. */
 type Started = Pick<StudyWork, 'started' | 'exercise' | 'written'>;
 
-/** A gauge study with the tool itself: says who measures what, takes the reading, and computes when all is measured. */
+/** A gauge study with the tool itself: says who measures which part, takes the readings, and computes the result. */
 export async function runStudy(options: StudyOptions, input: Readable = process.stdin): Promise<ExitCode> {
   const file = await readStationFile(options.station);
   const station = await openStation(file.station, file.folder, stamp);
@@ -42,22 +42,22 @@ export async function runStudy(options: StudyOptions, input: Readable = process.
       options.resume === undefined ? begin(station, file, options) : takeUp(station, file, options.resume);
     const plain = options.plain === true || !hasScreen();
     await workThrough({ ...started, file, plain, quiet: options.quiet === true, stamp, clock, input });
-    return told(station, started.started.study, options.station);
+    return printResult(station, started.started.study, options.station);
   } finally {
     station.log.close();
   }
 }
 
-/** What came of it, as the log has it by now. */
-function told({ log }: Station, study: string, stationFile: string): ExitCode {
-  const found = gaugeStudiesOf(log.stationEntries()).find((one) => one.study === study);
-  if (found === undefined) {
-    print(['Left before its first reading: nothing was kept.']);
+/** What became of it, by the log. */
+function printResult({ log }: Station, study: string, stationFile: string): ExitCode {
+  const logged = gaugeStudiesOf(log.stationEntries()).find((one) => one.study === study);
+  if (logged === undefined) {
+    print(['Left before the first reading. Nothing was kept.']);
     return EXIT.failed;
   }
-  if (found.end?.kind === 'made') print(['', `Recorded as ${study}.`, '', ...toldStudy(found)]);
+  if (logged.end?.kind === 'finished') print(['', `Recorded as ${study}.`, '', ...resultLines(logged)]);
   else {
-    const [open = ''] = toldStudy(found);
+    const [open = ''] = resultLines(logged);
     const again = `plugmark gauge-study run --resume ${study} --station ${safeLine(stationFile)}`;
     print([`${open} are kept. Go on with: ${again}`]);
   }
@@ -102,7 +102,7 @@ function entryOf({ tools }: LoadedStation, id: string) {
   return entry;
 }
 
-/** Fisher and Yates, by the system's own chance: nobody can know the order beforehand. */
+/** Fisher-Yates with the randomness of the system: nobody can know the order beforehand. */
 function shuffled(n: number): readonly number[] {
   const list = Array.from({ length: n }, (_, i) => i);
   for (let i = n - 1; i > 0; i--) {
@@ -123,7 +123,7 @@ function measuresOf(quantity: Quantity, at: number | undefined): StudyMeasures {
   throw new ProblemError({
     code: 'option-not-valid',
     where: '--at',
-    message: 'a study of a wrench needs the torque that its pulls come to, above zero',
+    message: 'a study of a wrench needs the torque to pull to, above zero',
     next: 'Give it in N·m: --at 25.',
   });
 }
@@ -132,25 +132,22 @@ const noTool = (tool: string): Problem => ({
   code: 'tool-unknown',
   where: '--tool',
   message: `the station file names no tool ${tool}`,
-  next: 'Use a name as it stands in the station file.',
+  next: 'Use a name from the station file.',
 });
 
 const incomplete = (): Problem => ({
   code: 'option-not-valid',
   where: 'gauge-study run',
-  message: 'a new study needs a tool and those who measure with it',
-  next: 'Add --tool ID and --appraisers "A,B,C", or go on with one by --resume GS-1.',
+  message: 'a new study needs a tool and the people who measure with it',
+  next: 'Add --tool ID and --appraisers "A,B,C". Or go on with an open one: --resume GS-1.',
 });
 
-/** Readings of two tools in one study would be said of one. */
+/** A study is about one tool. */
 const otherTool = ({ study, tool, serial }: StudyStarted): Problem => ({
   code: 'study-other-tool',
   where: study,
-  message: `this study was begun with ${serial === null ? 'a tool without a serial number' : `serial number ${serial}`}; the station file has another one as ${tool}`,
-  next: 'Go on with the tool that it was begun with, or begin a new study.',
+  message: `this study was started with ${serial === null ? 'a tool without a serial number' : `serial number ${serial}`}; in the station file ${tool} is another tool`,
+  next: 'Go on with the tool that it was started with, or start a new study.',
 });
 
 const print = (lines: readonly string[]) => void process.stdout.write(`${lines.join('\n')}\n`);
-const originUs = process.hrtime.bigint();
-const clock = { nowUs: () => Number((process.hrtime.bigint() - originUs) / 1000n) };
-const stamp = (): Stamp => ({ at: new Date().toISOString(), monoUs: clock.nowUs() });

@@ -3,16 +3,16 @@ import type { Readable } from 'node:stream';
 import { finalize } from 'rxjs';
 import { due, lastMeasured } from '../../audit/gauge-exercise.ts';
 import type { Asked, Sitting } from '../../audit/gauge-sitting.ts';
+import type { StudyCommand, StudyRun, StudyState } from '../../pipeline/run-study.ts';
 import { UNIT_TEXT } from '../../report/figures.ts';
 import { safeLine } from '../terminal/exit.ts';
-import type { StudyCommand, StudyRun, StudyState } from './study-run.ts';
 
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 const COMMANDS: Readonly<Record<string, StudyCommand>> = { back: 'back', pause: 'pause' };
 
 /**
- * A study in plain lines, until it is recorded or somebody leaves; the end of the input records what is whole. No line says
- * a figure: it would stay in sight when the same part comes again, and the study would not be blind.
+ * A study in plain lines, until it is recorded or somebody leaves; the end of the input records a whole study. No line shows
+ * a figure: it would be in sight when the same part comes again, and the study would not be blind.
  */
 export function studyInLines(run: StudyRun, input: Readable, say: (line: string) => void): Promise<void> {
   const keyboard = createInterface({ input, terminal: false });
@@ -21,7 +21,7 @@ export function studyInLines(run: StudyRun, input: Readable, say: (line: string)
     const lines = linesOf(shown?.sitting ?? null, state.sitting);
     shown = state;
     for (const line of lines) say(line);
-    if (state.made !== null) run.leave();
+    if (state.finished !== null) run.leave();
   };
   const whole = () => due(run.state().sitting.exercise) === null;
   keyboard.on('line', (line) => {
@@ -33,7 +33,7 @@ export function studyInLines(run: StudyRun, input: Readable, say: (line: string)
   keyboard.on('close', () => (whole() ? run.command('record') : run.leave()));
   for (const signal of SIGNALS) process.on(signal, run.leave);
   say(
-    '"back" and Enter takes the last reading back, "pause" stops and goes on, "quit" leaves; all that is taken is kept.',
+    'Type "back" to take the last reading back, "pause" to stop and go on, "quit" to leave. Readings taken are kept.',
   );
   return new Promise<void>((resolve, reject) => {
     run.state$
@@ -50,11 +50,11 @@ export function studyInLines(run: StudyRun, input: Readable, say: (line: string)
   });
 }
 
-/** What there is to say between two states; null for the first. */
+/** What to print between two states; null before the first. */
 function linesOf(before: Sitting | null, after: Sitting): readonly string[] {
   const { exercise, tool, paused, notice, asked } = after;
   const lines: string[] = [];
-  if (tool.link !== before?.tool.link && tool.link === 'linked') lines.push('The tool is there.');
+  if (tool.link !== before?.tool.link && tool.link === 'linked') lines.push('The tool is connected.');
   if (tool.link !== before?.tool.link && tool.link === 'lost')
     lines.push(`The tool is lost: ${safeLine(tool.reason ?? '')}. Waiting for it.`);
   if (notice !== null && notice !== before?.notice) lines.push(safeLine(notice.words));
@@ -64,12 +64,12 @@ function linesOf(before: Sitting | null, after: Sitting): readonly string[] {
   else if (asks && before?.asked) lines.push('  set aside');
   if (asks && asked !== null) return [...lines, askedLine(asked)];
   if (!changed && !asks && paused === before.paused) return lines;
-  return [...lines, paused ? 'Paused: nothing is taken. "pause" and Enter goes on.' : askLine(after)];
+  return [...lines, paused ? 'Paused: no reading is taken. Type "pause" to go on.' : askLine(after)];
 }
 
-/** The figure is kept back here too: it may yet be taken. */
+/** The figure is not shown: it may still be taken. */
 const askedLine = ({ lower, upper, unit }: Asked): string =>
-  `That is far from what is believed, ${lower} to ${upper} ${UNIT_TEXT[unit]}, and does not count yet. Measure the part once more; Enter alone takes it as it is, "back" sets it aside.`;
+  `That is outside the usual ${lower} to ${upper} ${UNIT_TEXT[unit]} and does not count yet. Measure the part again. Or press Enter to take it as it is, or type "back" to drop it.`;
 
 function doneLine(before: Sitting, { exercise, last }: Sitting): string {
   if (last === 'taken') return `  taken, ${exercise.order.length - exercise.readings.length} left`;
@@ -82,7 +82,7 @@ function doneLine(before: Sitting, { exercise, last }: Sitting): string {
 function askLine({ exercise }: Sitting): string {
   const next = due(exercise);
   if (next === null)
-    return 'All is measured. Enter records it, "back" and Enter takes the last reading back.';
+    return 'All is measured. Press Enter to record it, or type "back" to take the last reading back.';
   const { appraiser, part, trial, step, steps } = next;
   return `[${step} of ${steps}] trial ${trial}: ${safeLine(appraiser)}, measure part ${safeLine(part)}`;
 }

@@ -6,17 +6,17 @@ import {
   unknownStudy,
 } from '../../audit/gauge-log.ts';
 import type { ReadingFrom } from '../../evidence/gauge-study-event.ts';
-import type { Stamp } from '../../evidence/log.ts';
 import { ProblemError } from '../../problem.ts';
 import { studyLines } from '../../report/gauge-study.ts';
 import { orThrow } from '../../result.ts';
+import { stamp } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { optionText } from '../terminal/option-text.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { appendBehindOthers } from './study-log.ts';
 
-/** All studies of the station: made, open, given up. */
+/** All studies of the station: finished, open, given up. */
 export function listStudies(options: Scope): Promise<ExitCode> {
   return withStationFolder(options, ({ log }) => {
     const rows = gaugeStudiesOf(log.stationEntries()).map((one) => {
@@ -30,65 +30,61 @@ export function listStudies(options: Scope): Promise<ExitCode> {
         one.end?.kind === 'dropped' ? one.end.because : '',
       ];
     });
-    print(rows.length === 0 ? ['No gauge study was made yet.'] : textTable(HEAD, rows));
+    print(rows.length === 0 ? ['No gauge study yet.'] : textTable(HEAD, rows));
     return EXIT.done;
   });
 }
 
-const HEAD = ['study', 'made', 'tool', 'appraisers x parts x trials', ''] as const;
+const HEAD = ['study', 'finished', 'tool', 'appraisers x parts x trials', 'why given up'] as const;
 
 function standOf({ taking, end }: LoggedStudy): string {
-  if (end?.kind === 'made') return end.at.slice(0, 10);
+  if (end?.kind === 'finished') return end.at.slice(0, 10);
   const { readings = [], order = [] } = taking?.exercise ?? {};
   return `${end === null ? 'open' : 'given up'}, ${readings.length} of ${order.length}`;
 }
 
-/** One study by both methods, computed anew from its readings; of one that is open or given up only how far it came. */
+/** A finished study by both methods, computed again from its readings; of an open or given up one only how far it got. */
 export function showStudy(number: string, options: Scope): Promise<ExitCode> {
   return withStationFolder(options, ({ log }) => {
-    const found = gaugeStudiesOf(log.stationEntries()).find(({ study }) => study === number);
-    if (found === undefined) throw new ProblemError(unknownStudy(number));
-    print(toldStudy(found));
+    const logged = gaugeStudiesOf(log.stationEntries()).find(({ study }) => study === number);
+    if (logged === undefined) throw new ProblemError(unknownStudy(number));
+    print(resultLines(logged));
     return EXIT.done;
   });
 }
 
-/** The result of a whole study, and how its readings were had. Readings of an open one would be seen before they are due again. */
-export function toldStudy(study: LoggedStudy): readonly string[] {
+/** The result of a finished study, and where its readings came from. An open one shows no reading: the study would not be blind. */
+export function resultLines(study: LoggedStudy): readonly string[] {
   const { taking, end } = study;
-  if (end?.kind !== 'made') {
+  if (end?.kind !== 'finished') {
     const on = end === null ? '' : `, on ${end.at.slice(0, 10)}: ${safeLine(end.because)}`;
     return [`${study.study}: ${standOf(study)} readings${on}`];
   }
-  const lines = studyLines(end.made);
+  const lines = studyLines(end.finished);
   if (taking === null) return lines;
   const count = (wanted: ReadingFrom) => taking.from.filter((from) => from === wanted).length;
   const typed = count('typed');
   return [
     ...lines,
     '',
-    `Readings typed by hand ${count('hand')}, taken back on the way ${taking.takenBack}.`,
+    `Readings typed by hand: ${count('hand')}. Taken back: ${taking.takenBack}.`,
     ...(typed === 0
       ? []
-      : [`Typed figures ${typed}: by a gauge that types or by a person, which nobody can tell apart.`]),
-    ...(isAsTaken(study) ? [] : ['NOT AS TAKEN: these are not the readings that the log took one by one.']),
+      : [`Typed figures: ${typed}. Nobody can tell whether the gauge or a person typed them.`]),
+    ...(isAsTaken(study) ? [] : ['NOT AS TAKEN: these are not the readings that the log holds one by one.']),
   ];
 }
 
-/** Gives up a study that is open; what was measured for it stays in the log. */
+/** Gives up an open study; its readings stay in the log. */
 export function dropStudy(number: string, options: Scope & { readonly because: string }): Promise<ExitCode> {
   return withStationFolder(options, ({ log }) => {
     const because = optionText(options.because, '--because', 200);
     const { started } = orThrow(openStudyOf(log.stationEntries(), number));
     const event = { type: 'gauge-study-dropped', study: started.study, because } as const;
-    appendBehindOthers(log, [event], now(), (entries) => void orThrow(openStudyOf(entries, number)));
-    print([`${started.study} is given up; what was measured for it stays in the log.`]);
+    appendBehindOthers(log, [event], stamp(), (entries) => void orThrow(openStudyOf(entries, number)));
+    print([`${started.study} is given up. Its readings stay in the log.`]);
     return EXIT.done;
   });
 }
 
-const now = (): Stamp => ({
-  at: new Date().toISOString(),
-  monoUs: Number(process.hrtime.bigint() / 1000n),
-});
 const print = (lines: readonly string[]) => void process.stdout.write(`${lines.join('\n')}\n`);

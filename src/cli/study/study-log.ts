@@ -7,7 +7,7 @@ import type { StationEvent } from '../../evidence/station-event.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 
-/** Appends events that follow from what was read; where another program came between, `check` has to bear the new entries. */
+/** Appends events that follow from entries read before. Where another program wrote meanwhile, `check` looks at the new entries first. */
 export function appendBehindOthers(
   log: StationLogFile,
   events: readonly StationEvent[],
@@ -27,14 +27,14 @@ export function appendBehindOthers(
     }
 }
 
-/** Where a study that people are at goes. Nobody else of this program may read the station's entries meanwhile. */
+/** Writes a study that is being worked on. Nothing else in this program may read the station's entries meanwhile. */
 export interface StudyWriter {
-  /** On disk when it returns. Throws `study-other-writer` where another program is at the same study, and what a disk can. */
+  /** On disk when it returns. Throws `study-other-writer` where another program works on the same study, and errors of the disk. */
   keep(kept: readonly Kept[]): void;
-  record(made: StudyFinished): void;
+  record(finished: StudyFinished): void;
 }
 
-/** `readings` as the log has them; null for a study that is new, which comes into the log with its first reading. */
+/** `readings` as the log has them; null for a new study, which gets into the log with its first reading. */
 export function studyWriter(
   log: StationLogFile,
   started: StudyStarted,
@@ -42,28 +42,28 @@ export function studyWriter(
   stamp: () => Stamp,
 ): StudyWriter {
   const { study } = started;
-  let stands = readings && [...readings];
+  let counting = readings && [...readings];
   const unchanged = (entries: readonly StationEntry[]) => {
-    if (stands === null) {
+    if (counting === null) {
       if (entries.some(({ event }) => 'study' in event && event.study === study))
         throw new ProblemError(takenNumber(study));
       return;
     }
     const there = orThrow(openStudyOf(entries, study)).exercise.readings;
-    if (there.join() !== stands.join()) throw new ProblemError(otherWriter(study, there.length));
+    if (there.join() !== counting.join()) throw new ProblemError(otherWriter(study, there.length));
   };
   const append = (events: readonly StationEvent[]) => appendBehindOthers(log, events, stamp(), unchanged);
   return {
     keep(kept) {
       if (kept.length === 0) return;
       const events = kept.map((one): StationEvent => ({ ...one, study }));
-      append(stands === null ? [started, ...events] : events);
-      stands = [...(stands ?? [])];
+      append(counting === null ? [started, ...events] : events);
+      counting = [...(counting ?? [])];
       for (const one of kept)
-        if (one.type === 'gauge-study-read') stands.push(one.value);
-        else stands.pop();
+        if (one.type === 'gauge-study-read') counting.push(one.value);
+        else counting.pop();
     },
-    record: (made) => append([made]),
+    record: (finished) => append([finished]),
   };
 }
 
@@ -71,13 +71,13 @@ const takenNumber = (study: string): Problem => ({
   code: 'study-other-writer',
   where: study,
   message:
-    'another program began a study of this number meanwhile, so the reading that came here was not kept',
-  next: 'Begin again: the study gets the next number.',
+    'another program started a study of this number meanwhile; the reading that came here was not kept',
+  next: 'Start again: the study gets the next number.',
 });
 
 const otherWriter = (study: string, taken: number): Problem => ({
   code: 'study-other-writer',
   where: study,
-  message: `another program is at this study: ${taken} readings are taken there by now, and what came here was not kept`,
-  next: `Go on there, or end it and go on here by --resume ${study}.`,
+  message: `another program works on this study and has ${taken} readings; what came here was not kept`,
+  next: `Go on there. Or end that program and go on here: --resume ${study}.`,
 });

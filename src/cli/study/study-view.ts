@@ -2,13 +2,13 @@ import { lastMeasured, measuredTrials } from '../../audit/gauge-exercise.ts';
 import type { StudyFinished } from '../../audit/gauge-log.ts';
 import { lastSeen, type Sitting } from '../../audit/gauge-sitting.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
+import type { StudyState } from '../../pipeline/run-study.ts';
 import { figure } from '../../report/figures.ts';
 import { studyGrade } from '../../report/gauge-study.ts';
 import { averageRange } from '../../statistics/average-range.ts';
 import type { GaugeResult } from '../../statistics/gauge-study.ts';
 import { gaugeVariance } from '../../statistics/gauge-variance.ts';
 import type { StudyMethod, StudyResult, StudyView } from '../../ui/study-view.ts';
-import type { StudyState } from './study-run.ts';
 
 /** What does not change while a study is worked on. */
 export interface StudyAbout {
@@ -20,8 +20,8 @@ export interface StudyAbout {
   readonly on: string;
 }
 
-/** Whatever the screen may know of a study; of the readings only the one that is not due again in this turn. */
-export function studyViewOf({ sitting, made }: StudyState, about: StudyAbout): StudyView {
+/** What the screen may show of a study. Of the readings only the last one: it is not due again in this turn. */
+export function studyViewOf({ sitting, finished }: StudyState, about: StudyAbout): StudyView {
   const { study, station, instrument, types, on } = about;
   const { exercise, tool, live, paused, notice, asked } = sitting;
   const { plan, order, readings } = exercise;
@@ -33,7 +33,7 @@ export function studyViewOf({ sitting, made }: StudyState, about: StudyAbout): S
     quantity: instrument.quantity,
     types,
     tool,
-    known: { instruments: [instrument], basis: { on } },
+    calibrations: { instruments: [instrument], basis: { on } },
     appraisers: plan.appraisers,
     parts: plan.parts,
     trials: plan.trials,
@@ -46,7 +46,7 @@ export function studyViewOf({ sitting, made }: StudyState, about: StudyAbout): S
     notice,
     asked,
     live,
-    result: made === null ? null : resultOf(made),
+    result: finished === null ? null : resultOf(finished),
   };
 }
 
@@ -58,18 +58,18 @@ function lastOf(sitting: Sitting): StudyView['last'] {
   return { done: last, appraiser: cell.appraiser, part: cell.part, value: lastSeen(sitting) };
 }
 
-/** Both methods side by side, in the terms of both. */
-function resultOf(made: StudyFinished): StudyResult {
-  const [ranges, variance] = [averageRange(made), gaugeVariance(made)];
+/** Both methods side by side. */
+function resultOf(finished: StudyFinished): StudyResult {
+  const [ranges, variance] = [averageRange(finished), gaugeVariance(finished)];
   const pooled = variance.ok && variance.value.advised === 'pooled';
   const wide = ranges.ok && ranges.value.wideCells.length > 0 ? ranges.value : null;
   const method = (title: string, found: GaugeResult | null, why: string): StudyMethod => ({
     title,
-    found: found === null ? null : foundOf(found),
+    values: found === null ? null : valuesOf(found),
     why,
   });
   return {
-    unit: made.unit,
+    unit: finished.unit,
     methods: [
       method('average, range', ranges.ok ? ranges.value : null, ranges.ok ? '' : ranges.error.message),
       method(
@@ -85,14 +85,14 @@ function resultOf(made: StudyFinished): StudyResult {
       ...(wide === null
         ? []
         : [
-            `Range above ${figure(wide.rangeLimit, made.unit)}, to be measured again: ${wide.wideCells.join('; ')}.`,
+            `Range above ${figure(wide.rangeLimit, finished.unit)}. Measure these again: ${wide.wideCells.join('; ')}.`,
           ]),
-      `plugmark gauge-study show ${made.study} computes it again.`,
+      `See it again: plugmark gauge-study show ${finished.study}`,
     ],
   };
 }
 
-function foundOf(result: GaugeResult): NonNullable<StudyMethod['found']> {
+function valuesOf(result: GaugeResult): NonNullable<StudyMethod['values']> {
   const { ev, av, interaction, grr, pv, tv, ndc } = result;
   const named = [
     ['repeatability (EV)', ev],

@@ -8,6 +8,8 @@ import { type Exercise, studyOf } from '../../audit/gauge-exercise.ts';
 import type { StudyFinished, StudyStarted } from '../../audit/gauge-log.ts';
 import { sittingWith } from '../../audit/gauge-sitting.ts';
 import type { Stamp } from '../../evidence/log.ts';
+import { createStudyRun, type StudyRun } from '../../pipeline/run-study.ts';
+import { studyInputs } from '../../pipeline/study-inputs.ts';
 import { ProblemError } from '../../problem.ts';
 import { type Quantity, scaled } from '../../reading.ts';
 import { ok, orThrow, type Result } from '../../result.ts';
@@ -15,11 +17,9 @@ import { speaksUtf8, wantsColor } from '../bench/run.ts';
 import type { LoadedStation } from '../station/station-file.ts';
 import { studyInLines } from './study-lines.ts';
 import type { StudyWriter } from './study-log.ts';
-import { createStudyRun, type StudyRun } from './study-run.ts';
-import { studyValues } from './study-values.ts';
 import { type StudyAbout, studyViewOf } from './study-view.ts';
 
-/** A study to be worked on, and how it is shown. */
+/** A study to work on, and how it is shown. */
 export interface StudyWork {
   readonly file: LoadedStation;
   readonly started: StudyStarted;
@@ -29,13 +29,13 @@ export interface StudyWork {
   readonly quiet: boolean;
   readonly stamp: () => Stamp;
   readonly clock: Clock;
-  /** Lines of what is said to it, where it is shown in plain lines; destroyed at the end. */
+  /** What people type, where it is shown in plain lines; destroyed at the end. */
   readonly input: Readable;
 }
 
 /**
  * Works on a study with its tool until it is recorded or somebody leaves, on the screen or in plain lines. A tool that cannot
- * be joined ends it with its problem.
+ * be connected ends it with its problem.
  */
 export async function workThrough(work: StudyWork): Promise<void> {
   const { file, started, written } = work;
@@ -49,9 +49,9 @@ export async function workThrough(work: StudyWork): Promise<void> {
     sitting: sittingWith(work.exercise, believableOf(measures), tool),
     keep: written.keep,
     record({ exercise }) {
-      const made = madeOf(started, exercise);
-      written.record(made);
-      return made;
+      const finished = finishedOf(started, exercise);
+      written.record(finished);
+      return finished;
     },
     typed(line) {
       if (!types) return parsed(line, measures.quantity);
@@ -63,10 +63,10 @@ export async function workThrough(work: StudyWork): Promise<void> {
   const show = await shownBy(work, { study, station: file.station, instrument, types, on });
   const { tools, close } = await openTools([entry], { base: file.base, clock: work.clock, typed$ });
   try {
-    // Joined before the first question, so that no answer to it is missed; the run keeps its newest state.
+    // Connected before the first question, so that no answer is missed; the run keeps its newest state.
     for (const one of tools) {
-      // Below a share of what pulls come to nothing counts as one.
-      studyValues(one, measures.quantity === 'torque' ? measures.aboutNm : 1).subscribe(run.hear);
+      // A rise far below that torque is no pull.
+      studyInputs(one, measures.quantity === 'torque' ? measures.aboutNm : 1).subscribe(run.hear);
       void one.connect().then((joined) => joined.ok || run.fail(new ProblemError(joined.error)));
     }
     await show(run);
@@ -99,7 +99,7 @@ function parsed(line: string, quantity: Quantity): Result<number> {
   return counts.ok ? ok(scaled(counts.value, TYPED_EXPONENT[quantity] + mm)) : counts;
 }
 
-function madeOf({ study, tool, serial, measures }: StudyStarted, whole: Exercise): StudyFinished {
+function finishedOf({ study, tool, serial, measures }: StudyStarted, whole: Exercise): StudyFinished {
   const { appraisers, parts, readings } = orThrow(studyOf(whole));
   return {
     type: 'gauge-study-finished',

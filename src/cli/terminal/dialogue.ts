@@ -1,6 +1,6 @@
 /** Plain questions on a terminal or a pipe, a line an answer. */
 import { createInterface } from 'node:readline';
-import { ProblemError } from '../../problem.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { wrapped } from './wrapped.ts';
 
 export interface Dialogue {
@@ -143,9 +143,9 @@ function fromPipe(heard: () => void): Source {
   };
 }
 
-function brokenOff(why: keyof typeof STOPPED) {
+function brokenOff(why: keyof typeof STOPPED): Problem {
   return {
-    code: `questions-${why}`,
+    code: 'questions-stopped',
     message: STOPPED[why],
     next: 'Nothing was written. Start again when ready.',
   };

@@ -1,30 +1,9 @@
-import { columnsOf, cut } from '../../ui/printable.ts';
+import { wrapped } from '../../report/text-wrap.ts';
+
+export { wrapped };
 
 /** Where the text of a line begins that has a label in front of it. */
 export const LABEL = 16;
-/** What stands further to the right than this is no label any more. */
-const FURTHEST = 26;
-
-/** A line as lines of at most `columns`, broken between words; what goes on stands under the text, not under its label. */
-export function wrapped(line: string, columns: number): string[] {
-  const indent = ' '.repeat(Math.min(textOf(line), Math.max(Math.floor(columns / 3), 4)));
-  const lines: string[] = [];
-  let rest = line;
-  while (columnsOf(rest) > columns) {
-    const whole = cut(rest, columns, '');
-    const space = rest.lastIndexOf(' ', whole.length);
-    const at = space > indent.length ? space : Math.max(whole.length, indent.length + 1);
-    lines.push(rest.slice(0, at).trimEnd());
-    rest = indent + rest.slice(at).trimStart();
-  }
-  return [...lines, rest];
-}
-
-/** Where the text begins behind what stands in front of it: labels end with two spaces, and only indented lines have them. */
-function textOf(line: string): number {
-  const labels = /^ +(?:\S+(?: \S+)* {2,})*/.exec(line.slice(0, FURTHEST))?.[0] ?? '';
-  return labels.trim() === '' ? Math.max(4, labels.length + 2) : labels.length;
-}
 
 /** Columns of the terminal; without one, lines stay whole: one row is one line for whatever reads them. */
 export const screenColumns = (): number =>

@@ -18,38 +18,41 @@ const itemsFor = ({ routine }: JobState, phase: ListPhase): readonly RoutineItem
 /** All that needs no choice stands as done, because the key that attests says so. */
 export function beginList(job: JobState, phase: ListPhase): ListDraft {
   const items = itemsFor(job, phase);
-  const said: Record<string, Attested> = {};
+  const answers: Record<string, Attested> = {};
   for (const { id, choices } of items) {
     const before = job.attested[id];
-    if (before !== undefined) said[id] = before;
-    else if (choices === undefined) said[id] = { as: DONE };
+    if (before !== undefined) answers[id] = before;
+    else if (choices === undefined) answers[id] = { as: DONE };
   }
-  return { about: 'list', phase, at: Math.max(0, unsaidAfter(items, said, 0)), said };
+  return { about: 'list', phase, at: Math.max(0, unsaidAfter(items, answers, 0)), answers };
 }
 
 /** The first item from `from` on, then from the top, of which nothing is said; -1 for none. */
-function unsaidAfter(items: readonly RoutineItem[], said: ListDraft['said'], from: number): number {
-  const behind = items.findIndex(({ id }, i) => i >= from && said[id] === undefined);
-  return behind >= 0 ? behind : items.findIndex(({ id }) => said[id] === undefined);
+function unsaidAfter(items: readonly RoutineItem[], answers: ListDraft['answers'], from: number): number {
+  const behind = items.findIndex(({ id }, i) => i >= from && answers[id] === undefined);
+  return behind >= 0 ? behind : items.findIndex(({ id }) => answers[id] === undefined);
 }
 
-function say(draft: ListDraft, items: readonly RoutineItem[], item: RoutineItem, as: Attested): Move {
-  const said = { ...draft.said, [item.id]: as };
-  const next = unsaidAfter(items, said, draft.at);
-  return { draft: { ...draft, said, at: next < 0 ? draft.at : next } };
+function answerItem(draft: ListDraft, items: readonly RoutineItem[], item: RoutineItem, as: Attested): Move {
+  const answers = { ...draft.answers, [item.id]: as };
+  const next = unsaidAfter(items, answers, draft.at);
+  return { draft: { ...draft, answers, at: next < 0 ? draft.at : next } };
 }
 
 function unsaid(draft: ListDraft, item: RoutineItem): Move {
-  const { [item.id]: _gone, ...said } = draft.said;
+  const { [item.id]: _gone, ...answers } = draft.answers;
   return {
-    draft: { ...draft, said: item.choices === undefined ? { ...said, [item.id]: { as: DONE } } : said },
+    draft: {
+      ...draft,
+      answers: item.choices === undefined ? { ...answers, [item.id]: { as: DONE } } : answers,
+    },
   };
 }
 
 /** The choice before or behind the one that is said. */
-function cycled(item: RoutineItem, said: Attested | undefined, step: 1 | -1): string | undefined {
+function cycled(item: RoutineItem, attested: Attested | undefined, step: 1 | -1): string | undefined {
   const choices = item.choices ?? [];
-  const at = choices.indexOf(said?.as ?? '');
+  const at = choices.indexOf(attested?.as ?? '');
   if (at < 0) return step === 1 ? choices[0] : choices.at(-1);
   return choices[(at + step + choices.length) % choices.length];
 }
@@ -63,29 +66,29 @@ export function pressedList(draft: ListDraft, press: KeyPress, job: JobState): M
   if (press.key === 'enter') return attest(draft, items);
   const key = printed(press)?.toLowerCase();
   if (key === 'x')
-    return draft.said[item.id]?.as === NOT_DONE
+    return draft.answers[item.id]?.as === NOT_DONE
       ? unsaid(draft, item)
       : { form: newForm('not-done', item.id) };
   const chosen = key !== undefined && /^[1-6]$/.test(key) ? item.choices?.[Number(key) - 1] : undefined;
-  if (chosen !== undefined) return say(draft, items, item, { as: chosen });
+  if (chosen !== undefined) return answerItem(draft, items, item, { as: chosen });
   const step = press.key === 'right' ? 1 : press.key === 'left' ? -1 : null;
-  const next = step === null ? undefined : cycled(item, draft.said[item.id], step);
+  const next = step === null ? undefined : cycled(item, draft.answers[item.id], step);
   return next === undefined
     ? null
-    : { draft: { ...draft, said: { ...draft.said, [item.id]: { as: next } } } };
+    : { draft: { ...draft, answers: { ...draft.answers, [item.id]: { as: next } } } };
 }
 
 function attest(draft: ListDraft, items: readonly RoutineItem[]): Move {
-  const missing = items.findIndex(({ id }) => draft.said[id] === undefined);
+  const missing = items.findIndex(({ id }) => draft.answers[id] === undefined);
   if (missing >= 0) return { draft: { ...draft, at: missing } };
-  const said = items.map(({ id }) => ({ item: id, ...(draft.said[id] ?? { as: DONE }) }));
-  return { command: { do: 'attest', phase: draft.phase, said } };
+  const steps = items.map(({ id }) => ({ item: id, ...(draft.answers[id] ?? { as: DONE }) }));
+  return { command: { do: 'attest', phase: draft.phase, steps } };
 }
 
 /** The draft with an item struck as not done, because of what was typed. */
 export const struck = (draft: ListDraft, item: string, why: string): ListDraft => ({
   ...draft,
-  said: { ...draft.said, [item]: { as: NOT_DONE, why } },
+  answers: { ...draft.answers, [item]: { as: NOT_DONE, why } },
 });
 
 const HEADINGS: Readonly<Record<ListPhase, string>> = {
@@ -96,11 +99,11 @@ const HEADINGS: Readonly<Record<ListPhase, string>> = {
 
 export function listSentence(draft: ListDraft, job: JobState): string {
   const items = itemsFor(job, draft.phase);
-  const item = items.find(({ id }) => draft.said[id] === undefined);
+  const item = items.find(({ id }) => draft.answers[id] === undefined);
   if (item !== undefined)
     return `${HEADINGS[draft.phase]}: ${item.text}? Choose, then Enter for the whole list.`;
-  const struckOut = items.filter(({ id }) => draft.said[id]?.as === NOT_DONE).length;
-  const all = struckOut === 0 ? 'all of this is done' : `all of this holds, ${struckOut} not done`;
+  const struckOut = items.filter(({ id }) => draft.answers[id]?.as === NOT_DONE).length;
+  const all = struckOut === 0 ? 'everything is done' : `everything else is done, ${struckOut} not done`;
   return `${HEADINGS[draft.phase]}. Enter: ${all}.`;
 }
 
@@ -111,26 +114,26 @@ function itemLines(
   pointed: boolean,
   glyphs: Glyphs,
 ): Line[] {
-  const said = draft.said[item.id];
-  const not = said?.as === NOT_DONE;
-  const mark = said === undefined ? glyphs.ask : not ? glyphs.bad : glyphs.done;
-  const tone = said === undefined ? ('attention' as const) : not ? ('bad' as const) : undefined;
+  const answer = draft.answers[item.id];
+  const not = answer?.as === NOT_DONE;
+  const mark = answer === undefined ? glyphs.ask : not ? glyphs.bad : glyphs.done;
+  const tone = answer === undefined ? ('attention' as const) : not ? ('bad' as const) : undefined;
   const texts = folded(printable(item.text, 200, glyphs.ascii), columns - 6, 3, glyphs.cutMark);
   const lines: Line[] = texts.map((text, row) => [
     { text: row === 0 ? ` ${pointed ? glyphs.pointer : ' '}${mark} ` : '    ', bold: pointed, tone },
     { text, bold: pointed },
   ]);
   if (not) {
-    const why = printable(`not done: ${said?.why ?? ''}`, columns - 8, glyphs.ascii);
+    const why = printable(`not done: ${answer?.why ?? ''}`, columns - 8, glyphs.ascii);
     return [...lines, [{ text: `      ${why}`, tone: 'bad' }]];
   }
-  return [...lines, ...choiceLines(item, said?.as, columns, glyphs)];
+  return [...lines, ...choiceLines(item, answer?.as, columns, glyphs)];
 }
 
-function choiceLines(item: RoutineItem, said: string | undefined, columns: number, glyphs: Glyphs): Line[] {
+function choiceLines(item: RoutineItem, answer: string | undefined, columns: number, glyphs: Glyphs): Line[] {
   const spans = (item.choices ?? []).map((choice, i) => ({
-    text: `[${i + 1}]${choice === said ? glyphs.done : ' '}${printable(choice, columns - 12, glyphs.ascii)}`,
-    inverse: choice === said,
+    text: `[${i + 1}]${choice === answer ? glyphs.done : ' '}${printable(choice, columns - 12, glyphs.ascii)}`,
+    inverse: choice === answer,
   }));
   const lines: Line[] = [];
   let used = columns;

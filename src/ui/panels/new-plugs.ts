@@ -70,12 +70,12 @@ const toggled = (differs: readonly PlugFeature[], one: PlugFeature): PlugFeature
   FEATURES.filter((other) => differs.includes(other) !== (other === one));
 
 export function newPlugsSentence(draft: NewPlugsDraft, job: JobState): string {
-  const whose = draft.one === null ? 'the new plugs' : `the new plug for cylinder ${draft.one}`;
+  const subject = draft.one === null ? 'the new plugs' : `the new plug for cylinder ${draft.one}`;
   if (draft.differs.length > 0)
-    return `Enter: ${whose} differ${draft.one === null ? '' : 's'} in ${draft.differs.map((one) => FEATURE_WORDS[one]).join(', ')}. Then take the right ones.`;
+    return `Enter: ${subject} differ${draft.one === null ? '' : 's'} in ${draft.differs.map((one) => FEATURE_WORDS[one]).join(', ')}. Then take the right ones.`;
   const before = job.cylinders.find(({ cylinder }) => (job.newPlugs[cylinder]?.differs.length ?? 0) > 0);
-  const again = before === undefined ? '' : 'Those that differed must not go in. ';
-  return `${again}Hold ${whose} against the old ones and the order. Enter: all of this agrees.`;
+  const again = before === undefined ? '' : 'Do not fit the plugs that differ. ';
+  return `${again}Compare ${subject} with the old ones and the order. Enter: everything agrees.`;
 }
 
 const FEATURE_WORDS: Readonly<Record<PlugFeature, string>> = {
@@ -145,7 +145,7 @@ export function newPlugsLines(
   const clean = (text: string) => printable(text, 60, glyphs.ascii);
   const cylinders = spokenOf(draft, job).join(', ');
   const lot = draft.lot === null ? 'asked for on Enter' : draft.lot === '' ? 'none' : clean(draft.lot);
-  const odd = outlier(job);
+  const outlierText = outlier(job);
   const head: Line[] = [
     [
       { text: ` For cylinder ${cylinders}`, bold: true },
@@ -160,7 +160,7 @@ export function newPlugsLines(
   ];
   const foot: Line[] = [
     ...checkedLine(job),
-    ...(odd === null ? [] : [[{ text: ` ${odd}`, tone: 'attention' as const }]]),
+    ...(outlierText === null ? [] : [[{ text: ` ${outlierText}`, tone: 'attention' as const }]]),
   ];
   const features = FEATURES.map((feature, i) => featureLine(feature, i, draft, job, glyphs));
   const space: Line[] = rows > head.length + foot.length + features.length + 1 ? [[]] : [];

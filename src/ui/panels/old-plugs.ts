@@ -41,7 +41,7 @@ export function beginOldPlug(job: JobState, cylinder: number): OldPlugDraft {
 const unread = (job: JobState): number[] =>
   job.cylinders.map((c) => c.cylinder).filter((cylinder) => (job.oldPlugs[cylinder]?.read ?? null) === null);
 
-function said(draft: OldPlugDraft, condition: Condition, cylinders: readonly number[]): Command {
+function commandFor(draft: OldPlugDraft, condition: Condition, cylinders: readonly number[]): Command {
   const { damage, thread, note } = draft;
   return {
     do: 'read-old-plugs',
@@ -58,8 +58,8 @@ const untouched = ({ at, damage, thread, note }: OldPlugDraft): boolean =>
 
 function allNormal(draft: OldPlugDraft, job: JobState): Move {
   return untouched(draft)
-    ? { command: said(draft, 'normal', unread(job)) }
-    : { notice: `You have marked the plug of cylinder ${draft.cylinder}: first say it with Enter.` };
+    ? { command: commandFor(draft, 'normal', unread(job)) }
+    : { notice: `You marked the plug of cylinder ${draft.cylinder}. Press Enter to confirm it first.` };
 }
 
 function beside(draft: OldPlugDraft, job: JobState, step: 1 | -1): Move {
@@ -78,9 +78,10 @@ export function pressedOldPlug(draft: OldPlugDraft, press: KeyPress, job: JobSta
   if (at !== null) return { draft: { ...draft, at } };
   if (press.key === 'left') return beside(draft, job, -1);
   if (press.key === 'right') return beside(draft, job, 1);
-  if (press.key === 'enter') return { command: said(draft, CLASSES[draft.at] ?? 'normal', [draft.cylinder]) };
+  if (press.key === 'enter')
+    return { command: commandFor(draft, CLASSES[draft.at] ?? 'normal', [draft.cylinder]) };
   const key = printed(press)?.toLowerCase();
-  if (key === 'n') return { command: said(draft, 'normal', [draft.cylinder]) };
+  if (key === 'n') return { command: commandFor(draft, 'normal', [draft.cylinder]) };
   if (key === 'a') return allNormal(draft, job);
   if (key === 'o') return { form: newForm('old-plug-note', draft.cylinder) };
   if (key === 't') {
@@ -93,7 +94,7 @@ export function pressedOldPlug(draft: OldPlugDraft, press: KeyPress, job: JobSta
 
 export function oldPlugSentence(draft: OldPlugDraft, job: JobState): string {
   const where = called(job.order.engine, draft.cylinder);
-  return `How does the old plug of ${where} look? n: normal. a: all the rest are. Or choose, then Enter.`;
+  return `How does the old plug of ${where} look? n: normal. a: all others too. Or choose, then Enter.`;
 }
 
 export const OLD_PLUG_KEYS = ['[n] normal', '[a] all normal', '[Enter] as marked', '[left right] cylinder'];
@@ -218,7 +219,7 @@ export function oldPlugLines(
     },
     { text: `   [o] note${draft.note === '' ? '' : `: ${printable(draft.note, 60, glyphs.ascii)}`}` },
   ];
-  const odd = outlier(job);
+  const outlierText = outlier(job);
   const below: Line[] = [
     ...text('Looks', looks, 1),
     ...text('Likely from', causes, 2),
@@ -226,8 +227,8 @@ export function oldPlugLines(
     thread,
     [
       {
-        text: ` ${odd ?? STAIN}`,
-        ...(odd === null ? { dim: true } : { tone: 'attention' as const, bold: true }),
+        text: ` ${outlierText ?? STAIN}`,
+        ...(outlierText === null ? { dim: true } : { tone: 'attention' as const, bold: true }),
       },
     ],
   ];

@@ -36,10 +36,10 @@ function outlierByLook(job: JobState): string | null {
   });
   const looks = new Set(seen.map((one) => one.look));
   if (seen.length < LEAST || looks.size !== 2) return null;
-  const odd = seen.filter((one) => seen.filter((other) => other.look === one.look).length === 1);
-  const [one] = odd;
+  const alone = seen.filter((one) => seen.filter((other) => other.look === one.look).length === 1);
+  const [one] = alone;
   const other = seen.find((plug) => plug !== one);
-  if (one === undefined || other === undefined || odd.length > 1) return null;
+  if (one === undefined || other === undefined || alone.length > 1) return null;
   return `${name(job, one.cylinder)} is unlike the others: ${one.look}; they: ${other.look}.`;
 }
 
@@ -50,8 +50,8 @@ function outlierByGap(job: JobState): string | null {
   });
   if (gaps.length < LEAST) return null;
   const usual = median(gaps.map(({ gapMm }) => gapMm));
-  const odd = gaps.filter(({ gapMm }) => Math.abs(gapMm - usual) > GAP_APART_MM);
-  const [one] = odd;
-  if (one === undefined || odd.length > 1) return null;
+  const alone = gaps.filter(({ gapMm }) => Math.abs(gapMm - usual) > GAP_APART_MM);
+  const [one] = alone;
+  if (one === undefined || alone.length > 1) return null;
   return `${name(job, one.cylinder)} is unlike the others: gap ${fixed(one.gapMm, 2)} mm; they: about ${fixed(usual, 2)} mm.`;
 }

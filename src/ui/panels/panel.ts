@@ -17,7 +17,7 @@ export interface ListDraft {
   /** The item that keys speak of. */
   readonly at: number;
   /** By item; one that is missing is still to be answered. */
-  readonly said: Readonly<Record<string, Attested>>;
+  readonly answers: Readonly<Record<string, Attested>>;
 }
 
 export interface OldPlugDraft {

@@ -12,7 +12,7 @@ import { printable } from '../printable.ts';
 import { CAUTIONS, figure, toolWord, unitWord, windowFigures } from '../words.ts';
 import type { Room } from './panel.ts';
 
-export const WINDOWS_SENTENCE = 'Hold these windows against the service information. Enter: they are right.';
+export const WINDOWS_SENTENCE = 'Compare these windows with the service information. Enter: they are right.';
 
 const LABEL = 12;
 
@@ -39,7 +39,7 @@ const THREADS = {
 };
 
 function guarded(window: Window, glyphs: Glyphs): string {
-  if (!window.decidable) return 'this tool cannot prove anything in this window: its guard bands meet';
+  if (!window.decidable) return 'this tool cannot prove any reading in this window: the guard bands meet';
   const { unit, acceptLower, acceptUpper, expandedAtUpper } = window;
   return `proven ${figure(acceptLower, unit)} to ${figure(acceptUpper, unit)} ${unitWord(unit, glyphs)} (guard band U ${figure(expandedAtUpper, unit)})`;
 }
@@ -68,7 +68,7 @@ function torque(job: JobState, glyphs: Glyphs): string[] {
 function gap({ gapWindow, order }: JobState, glyphs: Glyphs): string[] {
   const { specification } = order;
   if (gapWindow === null)
-    return [gapCheckOf(specification) === 'visual-only' ? 'looked at, not measured' : 'not to be touched'];
+    return [gapCheckOf(specification) === 'visual-only' ? 'by eye, not measured' : 'do not touch'];
   return [`${windowFigures(gapWindow)} mm ("${specification.gap ?? ''}")`, guarded(gapWindow, glyphs)];
 }
 

@@ -2,7 +2,7 @@ import { createHash, verify } from 'node:crypto';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
-import { spread } from '../../../src/cli/evidence/verify-folder.ts';
+import { verifyFiles } from '../../../src/cli/evidence/verify-files.ts';
 import { contentsAndCompleteness } from '../../../src/evidence/completeness.ts';
 import { inTheLog } from '../../../src/evidence/in-the-log.ts';
 import { judgedAgain } from '../../../src/evidence/judged-again.ts';
@@ -79,7 +79,7 @@ async function folder(
   const started = performance.now();
   let done = 0;
   let authentic = 0;
-  await spread(files, trust, (findings) => {
+  await verifyFiles(files, trust, (findings) => {
     done += findings.length;
     authentic += findings.filter(({ verdict }) => verdict === 'authentic').length;
     progress(done / count, `${done} records`);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ask } from '../../../src/cli/audit/ask.ts';
 import { retention } from '../../../src/cli/station/retention.ts';
-import { kindWords, verdictWords } from '../../../src/cli/terminal/words.ts';
+import { kindWords, verdictWords } from '../../../src/report/verdict.ts';
 import { workIn } from '../../audit/shop.ts';
 import { problemOf, said } from '../answers.ts';
 import { auditStation, CAR, VAN } from './audit-station.ts';
@@ -64,7 +64,7 @@ describe('a question to the records', () => {
     expect(row.split(',')[head.split(',').indexOf('Kind')]).toBe('gap');
     expect(kindWords({ kind: 'rehit' })).toBe('re-hit');
     expect(verdictWords({ result: 'NotDecidable', censored: null })).toBe('UNDECIDED');
-    expect(verdictWords({ result: null, censored: 'undecided' })).toBe('not said');
+    expect(verdictWords({ result: null, censored: 'undecided' })).toBe('not answered');
   });
 
   it('is no fault where nothing matches', async () => {

@@ -65,8 +65,8 @@ describe('capability', () => {
       /^([0-9a-f]{16}) {2}invented V8, type [A-T] {2}\d\d\.00 to \d\d\.00 N·m {2}all /m.exec(said)?.[1] ?? '';
     expect(key).not.toBe('');
     expect(await onStation('capability', '--specification', key, '--out', at('papers'))).toBe(0);
-    expect(said).toContain('Process, first attempts on their plugs: n ');
-    expect(said).toContain('Product, attempts that plugs stand with: n ');
+    expect(said).toContain('Process: first attempts on their plugs');
+    expect(said).toContain('Product: last attempts on their plugs');
     expect(said).toContain('Histogram');
     const files = readdirSync(at('papers'));
     expect(files).toEqual(expect.arrayContaining(['capability.pdf', 'histogram.svg']));
@@ -97,9 +97,9 @@ describe('capability', () => {
     expect(said).toMatch(/ all, SIMULATED /);
     said = '';
     expect(await onStation('capability', '--specification', most?.key ?? '')).toBe(0);
-    expect(said).toMatch(/Left out here: 1 SIMULATED with \d+ first attempts/);
-    expect(said).toContain('Process, first attempts on their plugs: n ');
-    expect(said).not.toContain('name one by --specification');
+    expect(said).toMatch(/Left out: 1 SIMULATED group with \d+ first attempts/);
+    expect(said).toContain('Process: first attempts on their plugs');
+    expect(said).not.toContain('name one group: --specification');
     expect(await onStation('delivered')).toBe(0);
     expect(said).toMatch(/Left out: \d+ gaps of SIMULATED jobs/);
   });
@@ -110,9 +110,9 @@ describe('capability', () => {
     expect(await onStation('capability', '--vin', 'NOBODY')).toBe(0);
     expect(said).toContain('No attempt matches.');
     expect(await onStation('capability', '--from', '2026-13-01')).toBe(2);
-    expect(said).toContain('this is no date');
+    expect(said).toContain('this is not a date');
     expect(await onStation('drift', 'nobody')).toBe(2);
-    expect(said).toContain('neither the records nor the station file know a tool of this name');
+    expect(said).toContain('neither the log nor the station file has a tool of this name');
     expect(await onStation('calendar', '--staircase', '--shortest', '400')).toBe(2);
     expect(said).toContain('leave no room');
     expect(await onStation('gauge-study', 'show', 'GS-1')).toBe(2);
@@ -254,7 +254,7 @@ describe('backup, damage and recovery', () => {
     expect(await onStation('recover', '--out', at('saved.db'))).toBe(1);
     expect(said).toContain(head);
     expect(said).toMatch(why);
-    expect(said).not.toContain('Everything that is known of was saved');
+    expect(said).not.toContain('Saved everything that was found');
   });
 
   it('says what is missing', async () => {

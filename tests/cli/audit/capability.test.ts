@@ -66,7 +66,7 @@ describe('a question to which nothing applies', () => {
     expect(problem.next).toMatch(/^There are: [0-9a-f]{16}/);
     const [key = ''] = /[0-9a-f]{16}/.exec(problem.next) ?? [];
     expect((await shown({ specification: key.slice(0, 4).toUpperCase() })).text).toContain(
-      'Process, first attempts',
+      'Process: first attempts',
     );
     expect((await shown({ specification: key, lot: 'L-9' })).text).toBe('No attempt matches.\n');
   });
@@ -74,7 +74,7 @@ describe('a question to which nothing applies', () => {
 
 it('charts say how their readings are named, and show one at least', async () => {
   expect((await shown({})).text).toContain(
-    'Each reading is named by its day and cylinder: 26-02-03/1 is of cylinder 1 on 2026-02-03.',
+    'A reading is named by its day and cylinder: 26-02-03/1 is cylinder 1 on 2026-02-03.',
   );
   const errors = vi.spyOn(process.stderr, 'write').mockReturnValue(true);
   try {

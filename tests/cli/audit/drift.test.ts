@@ -73,21 +73,21 @@ describe('drift by certificates', () => {
   it('is told although the days of use are too few, and each half says what it lacks', async () => {
     await recordFound();
     const { text } = await drift();
-    expect(text).toContain('Pulls: nothing to say. 1 day of use');
-    expect(text).toContain('certificate CAL-3, due 2027-01-12');
-    expect(text).toContain('Certificates: 4, at 30.00 N·m, the point nearest to the 27.13 N·m it is used');
+    expect(text).toContain('Pulls\n  Nothing to say: 1 day of use');
+    expect(text).toMatch(/Certificate +CAL-3\n +Due +2027-01-12/);
+    expect(text).toContain('4 certificates at 30.00 N·m, the point nearest to the 27.13 N·m of its use.');
   });
 
-  it('begins the line anew behind an adjustment, and warns of the point that leaves its limits first', async () => {
+  it('starts the line again after an adjustment, and warns of the point that leaves its limits first', async () => {
     await recordFound();
     const { value, text } = await drift();
     expect(value).toBe(1);
-    expect(text.startsWith('WARNING: EXAMPLE-W-1')).toBe(true);
-    expect(row(text, /^2024-01-12/)).toEqual(['2024-01-12', 'CAL-1', 'first', '+0.02', '0.20', '2 %']);
+    expect(text.startsWith('WARNING: Drift, EXAMPLE-W-1')).toBe(true);
+    expect(row(text, /^ {2}2024-01-12/)).toEqual(['2024-01-12', 'CAL-1', 'first', '+0.02', '0.20', '2 %']);
     expect(row(text, /as found/)?.slice(3)).toEqual(['+0.64', '0.20', '53 %']);
     expect(row(text, /as left/)?.slice(3)).toEqual(['+0.02', '0.20', '2 %']);
     // 0.62 in two years, and 0.14 is 2·u of the slope: from 0.02 on it comes to 0.33, and stays below 1.20.
-    expect(row(text, /^> {2}30/)).toEqual([
+    expect(row(text, /^ {2}> {2}30/)).toEqual([
       '>',
       '30.00',
       '+0.31 ± 0.14',
@@ -101,11 +101,13 @@ describe('drift by certificates', () => {
     expect(text).toContain('It was adjusted once');
   });
 
-  it('says that an adjustment nobody told of would hide the drift, and that there is no line through it', async () => {
+  it('says that an adjustment nobody recorded would hide the drift, and that there is no line through it', async () => {
     const { value, text } = await drift();
     expect(value).toBe(1);
-    expect(text).toContain('They do NOT lie on a line');
-    expect(text).toContain('"not told": of 2 of these nobody recorded what was found');
+    expect(text).toContain('The certificates do NOT lie on a line');
+    expect(text).toContain(
+      '"not stated": before 2 of these certificates nobody recorded what the laboratory found',
+    );
   });
 
   it('says nothing against a tool that stays within what is permitted', async () => {
@@ -114,7 +116,7 @@ describe('drift by certificates', () => {
     expect(value).toBe(0);
     expect(text).not.toContain('WARNING');
     expect(text.replace(/\s+/g, ' ')).toContain(
-      'stays within what is permitted until 2027-01-12, when it is due',
+      'find it within what is permitted until 2027-01-12, when it is due',
     );
   });
 
@@ -127,10 +129,10 @@ describe('drift by certificates', () => {
     await workIn(still, jobs);
     const { value, text } = await said(() => showDrift('wrench', { station: '', data: still, last: 40 }));
     expect(value).toBe(1);
-    expect(text.startsWith('UNDECIDED: EXAMPLE-W-1')).toBe(true);
+    expect(text.startsWith('UNDECIDED: Drift, EXAMPLE-W-1')).toBe(true);
     expect(text).not.toContain('WARNING');
     expect(row(text, /^ +10\.00/)?.at(-1)).toMatch(/^\? 2026-/);
-    expect(text.replace(/\s+/g, ' ')).toContain('too little is known to rule one out');
+    expect(text.replace(/\s+/g, ' ')).toContain('too few or too uncertain to rule one out');
     const listed = await said(() =>
       showCalendar({ station: '', data: still, soon: 30, shortest: 90, longest: 365 }),
     );
@@ -142,13 +144,13 @@ describe('drift by certificates', () => {
     const old = certificate('CAL-0', '2023-01-10', { error: -0.28 });
     await said(() => keepCertificates([written('old.json', old), join(data, 'found.json')], scope()));
     const { text } = await drift();
-    expect(row(text, /^2023-01-10/)?.slice(1, 4)).toEqual(['CAL-0', 'first', '-0.28']);
-    expect(text).toContain('Certificates: 5,');
+    expect(row(text, /^ {2}2023-01-10/)?.slice(1, 4)).toEqual(['CAL-0', 'first', '-0.28']);
+    expect(text).toContain('5 certificates at');
     for (const name of readdirSync(join(data, 'certificates')))
       cpSync(written('other.json', certificate('CAL-0', '2023-01-10')), join(data, 'certificates', name));
     const lost = await drift();
-    expect(lost.text).toContain('Certificates: 4,');
-    expect(lost.text).toContain('Not as they were kept, and left out: CAL-0.');
+    expect(lost.text).toContain('4 certificates at');
+    expect(lost.text).toContain('The kept files of CAL-0 are missing or changed.');
   });
 
   it('counts the days of use under a certificate by its day too, because numbers are used again', async () => {
@@ -158,22 +160,20 @@ describe('drift by certificates', () => {
       worked('J-2', '2026-02-03', certificate('7', '2026-01-12')),
     ]);
     const { text } = await said(() => showDrift('wrench', { station: '', data: again, last: 40 }));
-    expect(text).toContain('Pulls: nothing to say. 1 day of use');
+    expect(text).toContain('Pulls\n  Nothing to say: 1 day of use');
   });
 
-  it('fits 80 columns, and draws itself', async () => {
+  it('is written as a paper and its pictures', async () => {
     await recordFound();
-    const { text } = await drift('wrench', { out: join(data, 'pictures') });
-    const lines = text.split('\n').filter((line) => !line.includes('/'));
-    expect(Math.max(...lines.map(({ length }) => length))).toBeLessThanOrEqual(80);
-    expect(readdirSync(join(data, 'pictures'))).toEqual(['certificates.svg']);
+    await drift('wrench', { out: join(data, 'pictures') });
+    expect(readdirSync(join(data, 'pictures')).sort()).toEqual(['certificates.svg', 'drift.pdf']);
     expect(readFileSync(join(data, 'pictures', 'certificates.svg'), 'utf8')).toContain('CAL-3 (as found)');
   });
 
   it('speaks of a gauge by its certificates alone, and says what is missing', async () => {
     const gauge = () => showDrift('gauge', { ...scope(), last: 40 });
     expect((await problemOf(gauge)).message).toBe(
-      'what a gauge reads says how the plugs are, not how the gauge is; and no certificate of this tool is known',
+      'the readings of a gauge show the plugs, not the gauge; and no certificate of this tool is known',
     );
     for (const [i, date] of ['2024-05-02', '2025-05-02'].entries()) {
       const points = [0.5, 1].map((reading) => ({ reading, error: 0.001 * i, expanded: 0.002, k: 2 }));
@@ -182,8 +182,8 @@ describe('drift by certificates', () => {
     }
     const { value, text } = await said(gauge);
     expect(value).toBe(0);
-    expect(text).toContain('Certificates: 2, at 0.500 mm, the point nearest to the 0.750 mm');
-    expect(text).toContain('With 2 certificates none is left over');
+    expect(text).toContain('2 certificates at 0.500 mm, the point nearest to the 0.750 mm');
+    expect(text).toContain('2 certificates are too few to test the line');
     expect(text).toContain('no due day is known');
   });
 
@@ -191,7 +191,7 @@ describe('drift by certificates', () => {
     const bare = join(folder(), 'data');
     await workIn(bare, [{ job: 'J-1', on: '2026-02-03', peaks: [27] }]);
     const problem = await problemOf(() => showDrift('wrench', { station: '', data: bare, last: 40 }));
-    expect(problem.code).toBe('no-permissible');
+    expect(problem.code).toBe('permissible-deviation-missing');
     expect((await problemOf(() => showDrift('nobody', { ...scope(), last: 40 }))).code).toBe('tool-unknown');
   });
 });

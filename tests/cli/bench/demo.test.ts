@@ -19,7 +19,7 @@ describe('the demo through the whole Bluetooth stack', () => {
     expect(demo.stderr).toBe('');
     expect(demo.code).toBe(0);
     expect(demo.stdout).toContain('Complete: every gap and every torque is proven.');
-    expect(demo.stdout).toContain('AUTHENTIC');
+    expect(demo.stdout).toContain('Authentic and complete.');
     for (const name of ['EX-8001-1.record.json', 'EX-8001-1.pdf', 'EX-8001-1.csv'])
       expect(statSync(paper(name)).size).toBeGreaterThan(1000);
   });
@@ -81,7 +81,7 @@ describe('the demo through the whole Bluetooth stack', () => {
     ]);
     expect(again.stderr).toBe('');
     expect(again.code).toBe(0);
-    expect(again.stdout).toContain('AUTHENTIC');
+    expect(again.stdout).toContain('Authentic and complete.');
   });
 
   it('notices that a cylinder was passed over, holds the pull, and gets the job right by asking', async () => {
@@ -89,7 +89,7 @@ describe('the demo through the whole Bluetooth stack', () => {
     const skipped = await run([...args, '--out', folder()]);
     expect(skipped.stdout).toMatch(/ask {2}STOP/);
     expect(skipped.stdout).toMatch(/had been left out/);
-    expect(skipped.stdout).toContain('AUTHENTIC');
+    expect(skipped.stdout).toContain('Authentic and complete.');
     expect(skipped.code).toBe(0);
   });
 });

@@ -123,7 +123,7 @@ describe('a program that is killed in the middle of a pull', () => {
     second.type('s');
     const ended = await second.ended;
     expect(ended.stderr).toBe('');
-    expect(ended.stdout).toContain('AUTHENTIC');
+    expect(ended.stdout).toContain('Authentic and complete.');
     expect(ended.code).toBe(0);
     const cut = entriesOnDisk(dir).flatMap(({ event }) =>
       event.type === 'pull-detected' && event.cut !== null ? [event.cut] : [],

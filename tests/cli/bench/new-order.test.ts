@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
-import { known } from '../../../src/cli/bench/earlier-orders.ts';
+import { stationHistory } from '../../../src/cli/bench/earlier-orders.ts';
 import { newOrder } from '../../../src/cli/bench/new-order.ts';
 import { readLibrary } from '../../../src/cli/bench/specification-files.ts';
 import { openInLog, openStation } from '../../../src/cli/station/station.ts';
@@ -49,11 +49,11 @@ async function shop(
     const [event] = orThrow(
       openJob(order, file.instruments, { on: ON, decision: file.decision, overrides: [] }),
     );
-    await openInLog(station, [{ by: order.technician, event }], stamp());
+    await openInLog(station, [{ by: 'technician', event }], stamp());
   }
-  const log = known(station);
+  const log = stationHistory(station);
   onTestFinished(() => station.log.close());
-  return { file, known: log, library: await readLibrary(file.library) };
+  return { file, history: log, library: await readLibrary(file.library) };
 }
 
 type Shop = { readonly file: LoadedStation } & Omit<Parameters<typeof newOrder>[1], 'on' | 'overrides'>;
@@ -133,7 +133,7 @@ describe('a new job in a dialogue', () => {
     expect(asked).toEqual({ do: 'resume', job: 'EX-8001' });
     expect(prompts).toHaveLength(1);
     expect(text).toContain('Open: ');
-    const closed = { ...at, known: { ...at.known, open: [] } };
+    const closed = { ...at, history: { ...at.history, open: [] } };
     const { text: said, order } = await ask(closed, {
       ...NEW_VEHICLE,
       'Job number': ['EX-8001', 'EX 9', 'X-1'],
@@ -186,7 +186,7 @@ describe('a new job in a dialogue', () => {
     const at = await shop();
     const { order, text } = await ask(at, { ...NEW_VEHICLE, 'Number, words': ['example', 'truck', 'v8'] });
     expect(text).toContain('2 are found: "Example four", "Example V8"');
-    expect(text).toContain('nothing in the library has this name');
+    expect(text).toContain('the library has no specification of this name');
     expect(order?.engine).toEqual(exampleOrder(8).engine);
   });
 

@@ -23,7 +23,7 @@ describe('the papers of a record that somebody holds', () => {
   it('are those that the station made, byte for byte', async () => {
     const { value, text } = await said(() => paper(record, { trust: trust(), out }));
     expect(value).toBe(0);
-    expect(text).toContain('AUTHENTIC and complete');
+    expect(text).toContain('Authentic and complete.');
     expect(readdirSync(out)).toEqual(['J-1.csv', 'J-1.pdf']);
     for (const name of readdirSync(out))
       expect(readFileSync(join(out, name)).equals(readFileSync(join(station.data, name)))).toBe(true);

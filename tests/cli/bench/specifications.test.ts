@@ -10,7 +10,7 @@ import {
 import { openStation, openStationFolder, stateOf } from '../../../src/cli/station/station.ts';
 import { readStationFile } from '../../../src/cli/station/station-file.ts';
 import { canonical } from '../../../src/evidence/canonical.ts';
-import { fileNameOf, found } from '../../../src/job/library.ts';
+import { fileNameOf, matchingEntries } from '../../../src/job/library.ts';
 import { routineSchema, USUAL_ROUTINE } from '../../../src/job/routine.ts';
 import { problemOf, said } from '../answers.ts';
 import { example, exampleJson, folder } from '../program.ts';
@@ -70,7 +70,7 @@ describe("the shop's own library of specifications", () => {
   it('never writes over an entry, whatever its name becomes as a file', async () => {
     await add('Example V8');
     for (const name of ['Example V8', ' example  v8'.trim(), 'Example V8!'])
-      expect(await problemOf(() => add(name)), name).toMatchObject({ code: 'specification-name-taken' });
+      expect(await problemOf(() => add(name)), name).toMatchObject({ code: 'name-taken' });
     expect(readdirSync(library())).toEqual(['example-v8.json']);
   });
 
@@ -142,9 +142,9 @@ describe('names in the library', () => {
   it('find the one that bears just this name, even where others hold it', () => {
     const { plug, specification } = exampleJson('order-8.json');
     const entries = ['V8', 'V8 with turbo'].map((name) => ({ name, plug, specification }));
-    expect(found(entries, ' v8 ')).toEqual(entries.slice(0, 1));
-    expect(found(entries, 'turbo V8')).toEqual(entries.slice(1));
-    expect(found(entries, '')).toEqual(entries);
+    expect(matchingEntries(entries, ' v8 ')).toEqual(entries.slice(0, 1));
+    expect(matchingEntries(entries, 'turbo V8')).toEqual(entries.slice(1));
+    expect(matchingEntries(entries, '')).toEqual(entries);
   });
 });
 

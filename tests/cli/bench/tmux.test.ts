@@ -199,7 +199,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     bench.type('half a wo');
     await bench.shows('half a wo');
     bench.press('C-c');
-    await bench.shows('The job was left open; all that was read is kept.');
+    await bench.shows('The job is still open. All readings are kept.');
     const jobs = await run(['jobs', '--data', bench.out]);
     expect(jobs.stdout).toContain('open');
   });

@@ -93,7 +93,7 @@ describe('plugmark window on a typed specification', () => {
   });
 
   it.each<[string, string | undefined, Partial<WindowOptions>, string]>([
-    ['nothing to look at', undefined, {}, 'nothing-to-do'],
+    ['nothing to look at', undefined, {}, 'nothing-named'],
     ['an angle', '1/2 turn', {}, 'angle-not-provable'],
     ['a reversed range', '30-25 N·m', {}, 'range-reversed'],
     ['a figure that no table comes near', '225-230 N·m', {}, 'figure-implausible'],

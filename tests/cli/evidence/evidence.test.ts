@@ -287,7 +287,7 @@ describe('plugmark schema', () => {
 });
 
 it('a station that names no folder keeps its data below the XDG data directory', async () => {
-  const { usualFolder } = await import('../../../src/cli/station/station.ts');
+  const { usualFolder } = await import('../../../src/cli/station/station-log.ts');
   vi.stubEnv('XDG_DATA_HOME', '/data');
   expect(usualFolder('Bay 1, north')).toBe('/data/plugmark/bay-1-north');
   expect(usualFolder('../../etc')).toBe('/data/plugmark/etc');

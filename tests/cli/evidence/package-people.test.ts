@@ -57,12 +57,13 @@ describe('what a package says for people', () => {
     const { text: made } = await make();
     expect(made).toContain('1 job in it put in question by a later impact assessment');
     expect(readdirSync(join(out, 'impacts'))).toEqual(['IA-1.pdf', 'IA-1.vehicles.csv']);
+    expect(readFileSync(join(out, 'READ-ME.txt'), 'utf8')).toMatch(/^impacts\/ /m);
     expect(readFileSync(join(out, 'jobs.csv'), 'utf8')).toContain(
       'impact assessment IA-1 on wrench (EXAMPLE-W-1): OUT, not decided',
     );
     const { value, text } = await verified();
     expect(value).toBe(0);
-    expect(text).toContain('made by a trusted station. 1 of 4 jobs PUT IN QUESTION later.');
+    expect(text).toContain('Made by a station that you trust. 1 of 4 jobs PUT IN QUESTION later.');
     expect(text).toContain(
       'job J-1 of 2026-02-03: OUT at cylinder 4 by impact assessment IA-1 on wrench (EXAMPLE-W-1), out of tolerance 2026-09-01; NOT DECIDED',
     );

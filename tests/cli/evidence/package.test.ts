@@ -244,7 +244,7 @@ describe('an audit package', () => {
   });
 
   it('is not made of no job at all', async () => {
-    expect((await problemOf(() => make({ from: '2030-01-01' }))).code).toBe('no-jobs');
+    expect((await problemOf(() => make({ from: '2030-01-01' }))).code).toBe('nothing-matches');
     expect(existsSync(out)).toBe(false);
   });
 

@@ -70,13 +70,13 @@ describe('adopting a device', () => {
       SERIAL,
       'serial-elsewhere',
     ],
-    ['another serial number than the station file has', 'wrench', WRENCH, 'W-2', 'serial-differs'],
+    ['another serial number than the station file has', 'wrench', WRENCH, 'W-2', 'tool-other-serial'],
     ['a device that is another tool already', 'gauge', WRENCH, SERIAL, 'already-adopted'],
     ['a serial number that another tool has', 'gauge', other, SERIAL, 'already-adopted'],
     ['a second tool of the same name', 'gauge', { ...other, name: 'wrench' }, 'G-1', 'name-taken'],
-    ['one without a serial number', 'gauge', other, undefined, 'no-serial'],
+    ['one without a serial number', 'gauge', other, undefined, 'serial-missing'],
     ['one whose address changes', 'gauge', { ...other, lasting: false }, 'G-1', 'address-changes'],
-    ['a tool that the station does not have', 'lamp', other, 'L-1', 'tool-not-known'],
+    ['a tool that the station does not have', 'lamp', other, 'L-1', 'tool-unknown'],
   ])('refuses %s', async (_name, tool, candidate, serial, code) => {
     expect(adoption(await adopted(), { tool }, candidate, serial)).toMatchObject({
       ok: false,

@@ -11,6 +11,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import { radioProblem } from '../../../drivers/radio/problems.ts';
+import { NEEDED_NODE } from '../../../src/cli/needed-node.ts';
 import { doctor, findingLines } from '../../../src/cli/station/doctor.ts';
 import {
   isBlocked,
@@ -20,7 +21,7 @@ import {
 } from '../../../src/cli/station/health/bluetooth.ts';
 import { type ClockFacts, clockFindings } from '../../../src/cli/station/health/clock.ts';
 import type { Finding } from '../../../src/cli/station/health/finding.ts';
-import { NEEDED_NODE, nodeFinding, roomFinding } from '../../../src/cli/station/health/machine.ts';
+import { nodeFinding, roomFinding } from '../../../src/cli/station/health/machine.ts';
 import { databaseFinding, stationHealth, tooLarge } from '../../../src/cli/station/health/station.ts';
 import { terminalFindings } from '../../../src/cli/station/health/terminal.ts';
 import { openStation } from '../../../src/cli/station/station.ts';
@@ -81,15 +82,15 @@ describe('the doctor', () => {
     const { value, text } = await said(() => doctor({ station: path, json: true }));
     expect(value).toBe(1);
     const found = JSON.parse(text).findings.find(({ name }: Finding) => name === 'station');
-    expect(found).toMatchObject({ state: 'bad', found: expect.stringContaining('station.json: form') });
+    expect(found).toMatchObject({ state: 'bad', text: expect.stringContaining('station.json: form') });
   });
 
   it.each([true, false])('gives every line a word and a symbol (ascii %s)', (ascii) => {
     const lines = findingLines(
       [
-        { name: 'a', state: 'good', found: 'x' },
-        { name: 'bc', state: 'warning', found: 'y\u001b[2J', next: 'do' },
-        { name: 'd', state: 'bad', found: 'z', next: 'do' },
+        { name: 'a', state: 'good', text: 'x' },
+        { name: 'bc', state: 'warning', text: 'y\u001b[2J', next: 'do' },
+        { name: 'd', state: 'bad', text: 'z', next: 'do' },
       ],
       ascii,
     );
@@ -121,7 +122,7 @@ describe('the log and the key', () => {
       {
         name: 'log',
         state: 'warning',
-        found: expect.stringContaining('600 MB, more than the 500 MB'),
+        text: expect.stringContaining('600 MB, more than the 500 MB'),
         next: expect.stringContaining('plugmark log check'),
       },
     ]);
@@ -155,14 +156,14 @@ describe('the log and the key', () => {
       expect.objectContaining({
         name: 'log',
         state: 'bad',
-        found: expect.stringContaining(join(data, 'station.db')),
+        text: expect.stringContaining(join(data, 'station.db')),
       }),
     ]);
     expect(readdirSync(data)).toEqual(['station.db']);
   });
 
   it('the database itself is tried in an empty folder', async () => {
-    expect(await databaseFinding()).toMatchObject({ state: 'good', found: expect.stringContaining('FULL') });
+    expect(await databaseFinding()).toMatchObject({ state: 'good', text: expect.stringContaining('FULL') });
   });
 });
 
@@ -228,9 +229,9 @@ describe('machine, clock and terminal', () => {
   it('asks for the Node that package.json asks for', () => {
     const { engines } = JSON.parse(readFileSync(new URL('../../../package.json', import.meta.url), 'utf8'));
     expect(engines.node).toBe(`>=${NEEDED_NODE}`);
-    for (const version of ['20.19.0', '20.20.2', '22.0.0', '100.1.0'])
+    for (const version of ['22.12.0', '22.23.5', '24.0.0', '26.10.0', '100.1.0'])
       expect(nodeFinding(version).state).toBe('good');
-    for (const version of ['20.18.9', '18.99.0', '9.30.0']) expect(nodeFinding(version).state).toBe('bad');
+    for (const version of ['22.11.9', '20.20.2', '9.30.0']) expect(nodeFinding(version).state).toBe('bad');
   });
 
   it('warns of little room and fails for almost none', () => {
@@ -242,7 +243,7 @@ describe('machine, clock and terminal', () => {
   });
 
   it.each<[string, Partial<ClockFacts>, readonly Finding['state'][]]>([
-    ['kept by the network', { synchronised: true }, ['good', 'good']],
+    ['synchronised by the network', { synchronised: true }, ['good', 'good']],
     ['not synchronised', { synchronised: false }, ['good', 'warning']],
     ['nobody to ask', {}, ['good']],
     ['stepped while watched', { driftMs: -900 }, ['warning']],

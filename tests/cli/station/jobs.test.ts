@@ -14,13 +14,8 @@ import {
   showJob,
   voidJob,
 } from '../../../src/cli/station/jobs.ts';
-import {
-  openInLog,
-  openStation,
-  openStationFolder,
-  readTrust,
-  stateOf,
-} from '../../../src/cli/station/station.ts';
+import { openInLog, openStation, openStationFolder, stateOf } from '../../../src/cli/station/station.ts';
+import { readTrust } from '../../../src/cli/station/trust-file.ts';
 import { countersignRecord } from '../../../src/evidence/record.ts';
 import { verifyRecord } from '../../../src/evidence/verify.ts';
 import type { JobEvent } from '../../../src/job/event.ts';
@@ -242,7 +237,7 @@ describe('handing a job over', () => {
       code: 'job-closed',
     });
     expect(await problemOf(() => handOver('J-2', { ...scope, to: 'Technician One' }))).toMatchObject({
-      code: 'job-same-hands',
+      code: 'job-same-person',
     });
   });
 });

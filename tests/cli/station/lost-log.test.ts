@@ -10,12 +10,8 @@ import { stationHealth } from '../../../src/cli/station/health/station.ts';
 import { listJobs } from '../../../src/cli/station/jobs.ts';
 import { listKeys, revokeKey } from '../../../src/cli/station/keys.ts';
 import { check } from '../../../src/cli/station/log.ts';
-import {
-  openStation,
-  openStationFolder,
-  readTrust,
-  recordStation,
-} from '../../../src/cli/station/station.ts';
+import { openStation, openStationFolder, recordStation } from '../../../src/cli/station/station.ts';
+import { readTrust } from '../../../src/cli/station/trust-file.ts';
 import { publicJwk } from '../../../src/evidence/jwk.ts';
 import { generate } from '../../bench/history/generate.ts';
 import { kidOf, stranger } from '../../evidence/sample-job.ts';
@@ -156,7 +152,7 @@ describe('the trust list', () => {
     const size = async () => {
       const stationFolder = await openStationFolder(station.data);
       stationFolder.log.close();
-      return (await stationHealth(station.data)).findings[0]?.found;
+      return (await stationHealth(station.data)).findings[0]?.text;
     };
     const before = await size();
     expect((await problemOf(recorded)).where).toContain(file);

@@ -3,9 +3,10 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, w
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { verify } from '../../../src/cli/evidence/verify.ts';
-import { backUp, recover, restore } from '../../../src/cli/station/backup.ts';
+import { backUp, restore } from '../../../src/cli/station/backup.ts';
 import { papersAgain, voidJob } from '../../../src/cli/station/jobs.ts';
 import { check, checkpoint } from '../../../src/cli/station/log.ts';
+import { recover } from '../../../src/cli/station/recover.ts';
 import { workIn } from '../../audit/shop.ts';
 import { answering, problemOf, said } from '../answers.ts';
 import { auditStation, CAR } from '../audit/audit-station.ts';
@@ -51,7 +52,7 @@ describe('restoring an older backup', () => {
       code: 'restore-newer',
     });
     expect(no.lines.join()).toContain('1 entry newer than the backup (J-2 void) would be set aside.');
-    const yes = answering({ 'Restore all the same?': 'yes' });
+    const yes = answering({ 'Restore anyway?': 'yes' });
     expect((await said(() => restore(kept, station.scope(), () => yes.dialogue))).value).toBe(0);
   });
 
@@ -111,7 +112,7 @@ describe('recovery from records alone', () => {
     await lost('J-1', 'J-2', 'J-3');
     const out = at('saved.db');
     const { value, text } = await said(() => recover({ ...station.scope(), out, records: records() }));
-    expect(text).toContain('There is no log here: this is from records alone.');
+    expect(text).toContain('No log here: rebuilt from records only.');
     expect(text).toContain('What no record holds cannot be known: jobs that were never closed');
     // The open job was in the log when the others were sealed, and is in no record.
     expect(value).toBe(1);
@@ -164,7 +165,7 @@ describe('a checkpoint in a file', () => {
     expect((await said(() => checkpoint({ ...station.scope(), out }))).text).toContain('nothing was written');
     await voided();
     expect(await problemOf(() => checkpoint({ ...station.scope(), out }))).toMatchObject({
-      code: 'checkpoint-exists',
+      code: 'file-exists',
       where: out,
     });
     expect(readFileSync(out).equals(note)).toBe(true);

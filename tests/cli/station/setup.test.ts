@@ -118,7 +118,7 @@ describe('the guided first run', () => {
     expect((await setUp(dir, { 'Write it': 'no' })).code).toBe(1);
     expect(readdirSync(dir)).toEqual([]);
     writeFileSync(join(dir, 'station.json'), 'mine');
-    expect(await problemOf(() => setUp(dir))).toMatchObject({ code: 'station-exists' });
+    expect(await problemOf(() => setUp(dir))).toMatchObject({ code: 'file-exists' });
     expect(readFileSync(join(dir, 'station.json'), 'utf8')).toBe('mine');
   });
 

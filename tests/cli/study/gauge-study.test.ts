@@ -15,14 +15,14 @@ import { type SittingInput, sittingWith } from '../../../src/audit/gauge-sitting
 import { backUp } from '../../../src/cli/station/backup.ts';
 import { runStudy, type StudyOptions } from '../../../src/cli/study/gauge-study.ts';
 import { dropStudy, listStudies, showStudy } from '../../../src/cli/study/study-list.ts';
-import { createStudyRun } from '../../../src/cli/study/study-run.ts';
-import { studyValues } from '../../../src/cli/study/study-values.ts';
 import { studyViewOf } from '../../../src/cli/study/study-view.ts';
 import type { StationEvent } from '../../../src/evidence/station-event.ts';
+import { createStudyRun } from '../../../src/pipeline/run-study.ts';
+import { studyInputs } from '../../../src/pipeline/study-inputs.ts';
 import { ProblemError } from '../../../src/problem.ts';
 import type { Reading, ToolDescription } from '../../../src/reading.ts';
 import { err, ok, orThrow } from '../../../src/result.ts';
-import { begunStudy } from '../../audit/study-entries.ts';
+import { startedStudy } from '../../audit/study-entries.ts';
 import { clickPull, drawn } from '../../pull/shapes.ts';
 import { problemOf, said } from '../answers.ts';
 
@@ -137,7 +137,7 @@ describe('a gauge study with the simulated gauge, in plain lines', () => {
     const answers = ['0.5', 'back', 'about a millimetre\n0.601', 'pause\n0.9\npause', '0.602'];
     const { text } = await sitting((part, n) => answers[n - 1] ?? `0.6${part}${n % 10}`);
     expect(text).toMatch(/taken back: Ann, part \d, trial 1/);
-    expect(text).toContain('That is no figure that can be read.');
+    expect(text).toContain('This is not a figure.');
     expect(text).toContain('Paused: nothing is taken.');
     expect(text).toContain('A reading came and was not taken.');
     expect(text).toContain('typed by hand 0, taken back on the way 1.');
@@ -152,7 +152,7 @@ describe('a gauge study with the simulated gauge, in plain lines', () => {
   it('is left without a trace before its first reading, and with the way on after it', async () => {
     const nothing = await sitting(() => 'quit');
     expect(nothing.code).toBe(1);
-    expect(nothing.text).toContain('nothing was kept');
+    expect(nothing.text).toContain('Nothing was kept');
     expect(await studyEvents()).toEqual([]);
     const left = await sitting((_, n) => (n < 5 ? '0.7' : null));
     expect(left.code).toBe(0);
@@ -161,12 +161,12 @@ describe('a gauge study with the simulated gauge, in plain lines', () => {
   });
 });
 
-describe('a reading that is far from what is believed, in plain lines', () => {
+describe('a reading outside the usual, in plain lines', () => {
   it('does not count until Enter takes it, and no line says its figure', async () => {
     const answers = ['99\n0.7', '99\nback\n0.701', '98.5\n'];
     const { code, text } = await sitting((part, n) => answers[n - 1] ?? `0.7${part}${n % 10}`);
     expect(code).toBe(0);
-    expect(text).toContain('far from what is believed, 0.2 to 3 mm, and does not count yet');
+    expect(text).toContain('outside the usual 0.2 to 3 mm and does not count yet');
     expect(text).toContain('  set aside');
     expect(text.slice(0, text.indexOf('Recorded'))).not.toMatch(/\b99|98\.5/);
     expect(text).toContain('taken back on the way 2.');
@@ -181,7 +181,7 @@ describe('a reading that is far from what is believed, in plain lines', () => {
     const { text } = await sitting((_, n) => (n === 1 ? '0.7' : '99\nquit'));
     expect(text).toContain('GS-1: open, 1 of 12 readings are kept.');
     expect((await studyEvents()).map(({ type }) => type.slice(12))).toEqual([
-      'begun',
+      'started',
       'read',
       'read',
       'taken-back',
@@ -223,7 +223,7 @@ describe('a study that was broken off', () => {
     expect(taking.exercise.readings).toHaveLength(5);
   });
 
-  it('lets a new one be begun beside it under a number of its own', async () => {
+  it('lets a new one be started beside it under a number of its own', async () => {
     await breaksOff(1);
     expect((await sitting(gauge)).text).toContain('Recorded as GS-2.');
     expect((await resumed()).text).toContain('Recorded as GS-1.');
@@ -258,7 +258,7 @@ describe('a study that was broken off', () => {
     [{ parts: '3', trials: 2 }, 'option-not-valid'],
     [{ ...SIZE, tool: 'wrench' }, 'tool-unknown'],
     [{ ...SIZE, appraisers: 'Ann' }, 'gauge-study-plan'],
-  ])('cannot be begun with %o', async (options, code) => {
+  ])('cannot be started with %o', async (options, code) => {
     expect(await problemOf(() => sitting(gauge, options))).toMatchObject({ code });
   });
 });
@@ -307,7 +307,7 @@ describe('another program at the same station', () => {
   it('is noticed where it took the same turn: the second reading is refused, the first one stands', async () => {
     const problem = await problemOf(() => meddled(reading));
     expect(problem).toMatchObject({ code: 'study-other-writer', where: 'GS-1' });
-    expect(problem.message).toContain('3 readings are taken there by now');
+    expect(problem.message).toContain('and has 3 readings');
     expect(await values()).toEqual([0.7, 0.7, 0.777]);
   });
 
@@ -322,7 +322,7 @@ describe('another program at the same station', () => {
   it('is noticed where it began a study of the same number, and that one is left alone', async () => {
     await said(() => runStudy({ station: stationFile(), plain: true, ...SIZE }, ended()));
     const other = await otherProgram();
-    const started = begunStudy(
+    const started = startedStudy(
       [
         [0, 1, 2],
         [0, 1, 2],
@@ -348,7 +348,7 @@ describe('a study that is given up', () => {
     await sitting((_, n) => (n <= 2 ? '0.7' : null));
     expect((await drop('GS-1')).text).toContain('GS-1 is given up');
     expect((await studyEvents()).map(({ type }) => type.slice(12))).toEqual([
-      'begun',
+      'started',
       'read',
       'read',
       'dropped',
@@ -399,13 +399,13 @@ describe('a study at work', () => {
       record: () => {
         throw new Error('not now');
       },
-      typed: (line) => (line === '0.7' ? ok(0.7) : err({ code: 'x', message: 'x', next: 'x' })),
+      typed: (line) => (line === '0.7' ? ok(0.7) : err({ code: 'not-understood', message: 'x', next: 'x' })),
     });
 
   it('shows a reading only once it is on disk', async () => {
     const shown: number[] = [];
     const run = set(() => {
-      throw new ProblemError({ code: 'study-disk', message: 'full', next: 'make room' });
+      throw new ProblemError({ code: 'log-disk', message: 'full', next: 'make room' });
     });
     const failed = new Promise((resolve) =>
       run.state$.subscribe({
@@ -433,7 +433,7 @@ describe('a study at work', () => {
     run.command({ typed: 'seven' });
     expect(run.state().sitting).toMatchObject({
       exercise: { readings: [0.7] },
-      notice: { words: 'That is no figure that can be read.' },
+      notice: { words: 'This is not a figure.' },
     });
   });
 
@@ -497,7 +497,7 @@ describe('a tool in a study', () => {
       connect: () => Promise.resolve(ok(description(quantity))),
       close: () => Promise.resolve(),
     };
-    studyValues(joined, 25).subscribe((one) => got.push(one));
+    studyInputs(joined, 25).subscribe((one) => got.push(one));
     link$.next({ state: 'linked', description: description(quantity) });
     return {
       got,
@@ -532,7 +532,7 @@ describe('a tool in a study', () => {
     expect(Math.max(...live)).toBeGreaterThan(25);
     // A second click on the same part would be taken for the next part.
     draw(pull);
-    expect(refused()).toEqual(['That came too soon after the reading before: not taken.']);
+    expect(refused()).toEqual(['Too soon after the last reading: not taken.']);
     rest(3000);
     draw(pull, -1);
     expect(refused().at(-1)).toBe('That pull loosened: not taken.');
@@ -555,10 +555,10 @@ describe('a tool in a study', () => {
     readings$.next({ kind: 'raw', n: 6, atUs: 9_200_000, source: 'x', hex: 'ff' });
     expect(values()).toEqual([0.75, 0.752]);
     expect(refused().map((words) => words.slice(0, 20))).toEqual([
-      'That came too soon a',
+      'Too soon after the l',
       'A reading from the m',
       'The tool sent no val',
-      'That is no figure th',
+      'This is not a figure',
     ]);
   });
 });

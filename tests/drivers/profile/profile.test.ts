@@ -202,7 +202,7 @@ describe('a profile that cannot hold is refused, with the place', () => {
     ],
   ])('%s', (_name, change, where, message) => {
     expect(refused(change)).toMatchObject({
-      code: 'profile-not-valid',
+      code: 'input-not-valid',
       where,
       message: expect.stringMatching(message),
     });
@@ -210,7 +210,7 @@ describe('a profile that cannot hold is refused, with the place', () => {
 
   test('what is no JSON names the file', () => {
     expect(parseProfile('{', 'p.json')).toMatchObject({
-      error: { code: 'profile-unreadable', where: 'p.json' },
+      error: { code: 'file-unreadable', where: 'p.json' },
     });
   });
 });

@@ -266,7 +266,7 @@ describe('making a connection', () => {
         ok: false,
         error: {
           code: 'link-held',
-          message: expect.stringContaining('another tool of this station holds it'),
+          message: expect.stringContaining('another tool of this station is connected to it'),
         },
       });
       const next = bench.radio.connect(WRENCH.address, 3_000, never());

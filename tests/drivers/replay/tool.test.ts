@@ -152,12 +152,12 @@ describe('reading the file', () => {
     const file = join(folder, 'run.jsonl');
     expect(await readRecording(file, MEANING)).toMatchObject({
       ok: false,
-      error: { code: 'recording-unreadable', where: file },
+      error: { code: 'file-unreadable', where: file },
     });
     await writeFile(file, Buffer.from([0x7b, 0xff, 0x0a]));
     expect(await readRecording(file, MEANING)).toMatchObject({
       ok: false,
-      error: { code: 'recording-unreadable', message: expect.stringContaining('UTF-8') },
+      error: { code: 'file-unreadable', message: expect.stringContaining('UTF-8') },
     });
   });
 });

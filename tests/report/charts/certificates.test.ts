@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { periodsOf } from '../../../src/audit/calibrations.ts';
 import { certificateLines } from '../../../src/audit/certificate-line.ts';
-import { certificatesSvg } from '../../../src/report/charts/certificates-svg.ts';
+import { certificatesChart } from '../../../src/report/charts/certificates-chart.ts';
+import { chartSvg } from '../../../src/report/charts/chart.ts';
 import { certificate } from '../../audit/shop.ts';
 import { accepted } from '../../statistics/outcome.ts';
 import { elements } from './xml.ts';
@@ -19,7 +20,7 @@ const found = (number = 'CAL-2') =>
   );
 
 describe('the certificates of a tool as a picture', () => {
-  const svg = elements(certificatesSvg(found(), { title: 'EXAMPLE-W-1', unit: 'N.m' }, SIZE));
+  const svg = elements(chartSvg(certificatesChart(found(), { title: 'EXAMPLE-W-1', unit: 'N.m' }), SIZE));
 
   it('has a circle for each certificate, a square for what was found, and a line for each period', () => {
     expect(svg.count('circle')).toBe(2);
@@ -33,14 +34,16 @@ describe('the certificates of a tool as a picture', () => {
   it('says in words what it shows', () => {
     const [words] = svg.texts('desc');
     expect(words).toContain('2025-01-12 CAL-2 (as found) 0.40, U 0.20; 2025-01-12 CAL-2 (as left) 0.00');
-    expect(words).toContain('On 2026-01-12 the line comes to 0.40');
-    expect(words).toContain('permitted are 1.20 either way');
+    expect(words).toContain('On 2026-01-12 the line is at 0.40');
+    expect(words).toContain('permitted: ± 1.20');
   });
 
   it('stays within its frame, whatever was found', () => {
     for (const error of [1e5, -1e5]) {
       const far = { ...found(), inUse: { ...found().inUse, permissible: Math.abs(error) * 1e-9 } };
-      for (const [x, y] of elements(certificatesSvg(far, { title: '', unit: 'N.m' }, SIZE)).points()) {
+      for (const [x, y] of elements(
+        chartSvg(certificatesChart(far, { title: '', unit: 'N.m' }), SIZE),
+      ).points()) {
         expect(x >= 0 && x <= SIZE.width).toBe(true);
         expect(y >= 0 && y <= SIZE.height).toBe(true);
       }
@@ -48,7 +51,7 @@ describe('the certificates of a tool as a picture', () => {
   });
 
   it('is well-formed with any number on a certificate', () => {
-    const hostile = certificatesSvg(found('<b>&"\u001b[2J'), { title: '<i>', unit: 'N.m' }, SIZE);
+    const hostile = chartSvg(certificatesChart(found('<b>&"\u001b[2J'), { title: '<i>', unit: 'N.m' }), SIZE);
     expect(elements(hostile).texts('desc')[0]).toContain('<b>&"');
     expect(hostile).not.toContain('\u001b');
   });

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { chartSvg, type PictureSize } from '../../../src/report/charts/chart.ts';
 import { type ControlDrawing, ewmaDrawing, individualsDrawing } from '../../../src/report/charts/control.ts';
-import { controlSvg } from '../../../src/report/charts/control-svg.ts';
+import { controlChart } from '../../../src/report/charts/control-chart.ts';
 import { controlText } from '../../../src/report/charts/control-text.ts';
 import { ewmaChart } from '../../../src/statistics/ewma.ts';
 import { individualsChart, individualsLimits } from '../../../src/statistics/individuals.ts';
@@ -19,6 +20,8 @@ const ewma = (readings: readonly number[]): ControlDrawing =>
     accepted(ewmaChart(readings, { lambda: 0.2, target: 25, sigma: LIMITS.sigma, width: 3 })),
     CAPTION,
   );
+
+const controlSvg = (drawing: ControlDrawing, size: PictureSize) => chartSvg(controlChart(drawing), size);
 
 const FULL = { width: 80, ascii: false };
 const PLAIN = { width: 60, ascii: true };

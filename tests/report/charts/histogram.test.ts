@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { chartSvg } from '../../../src/report/charts/chart.ts';
 import { histogram } from '../../../src/report/charts/histogram.ts';
-import { histogramSvg } from '../../../src/report/charts/histogram-svg.ts';
+import { histogramChart } from '../../../src/report/charts/histogram-chart.ts';
 import { histogramText } from '../../../src/report/charts/histogram-text.ts';
 import { count } from '../../../src/statistics/limits.ts';
 import { elements } from './xml.ts';
@@ -109,7 +110,7 @@ describe('a histogram as text', () => {
 
 describe('a histogram as SVG', () => {
   it('has a bar with its count for every bin that holds something, and both limits by name', () => {
-    const svg = elements(histogramSvg(GAPS, WINDOW, CAPTION, { width: 640, height: 320 }));
+    const svg = elements(chartSvg(histogramChart(GAPS, WINDOW, CAPTION), { width: 640, height: 320 }));
     const used = histogram(GAPS, WINDOW).filter((bin) => bin.count > 0);
     // One more rectangle is the ground.
     expect(svg.count('rect')).toBe(used.length + 1);
@@ -123,7 +124,7 @@ describe('a histogram as SVG', () => {
     fc.assert(
       fc.property(gaps, limits, fc.string({ unit: 'binary' }), (readings, given, title) => {
         const svg = elements(
-          histogramSvg(readings, given, { ...CAPTION, title }, { width: 640, height: 320 }),
+          chartSvg(histogramChart(readings, given, { ...CAPTION, title }), { width: 640, height: 320 }),
         );
         expect(svg.points().flat().every(Number.isFinite)).toBe(true);
       }),

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { rangesDrawing } from '../../../src/report/charts/control.ts';
-import { controlPicture } from '../../../src/report/charts/control-pdf.ts';
+import { controlChart } from '../../../src/report/charts/control-chart.ts';
 import { orThrow } from '../../../src/result.ts';
 import { individualsChart, individualsLimits } from '../../../src/statistics/individuals.ts';
 
@@ -18,7 +18,7 @@ it('moving ranges stand at the reading that they lead to, from zero up to their 
 
 it('a jump is a signal at the reading behind it, in words as well', () => {
   expect(drawing.rows.flatMap(({ label, side }) => (side === null ? [] : [label]))).toEqual(['pull 11']);
-  const { alt, title } = controlPicture(drawing);
+  const { words, title } = controlChart(drawing);
   expect(title).toBe('Moving ranges: Peak torque');
-  expect(alt).toContain('11 moving ranges in order. Signals: pull 11 above (beyond the limit).');
+  expect(words).toContain('11 moving ranges in order. Signals: pull 11 above (beyond the limit).');
 });

@@ -26,23 +26,24 @@ export function radioFindings(facts: RadioFacts, radioTools: readonly string[]):
   const name = 'bluetooth';
   const state = radioTools.length > 0 ? 'bad' : 'warning';
   if (facts.socket !== null) return [fromProblem(name, facts.socket, state)];
-  if (!facts.linux) return [good(name, 'its software loads; adapter and rights show when a tool is joined')];
+  if (!facts.linux)
+    return [good(name, 'its software loads; adapter and rights are checked when a tool connects')];
   const { adapters, blocked, permitted, node } = facts;
   if (adapters.length === 0) {
     const next = 'Plug one in; "bluetoothctl list" shows them.';
-    return [{ name, state, found: 'no Bluetooth adapter is there', next }];
+    return [{ name, state, text: 'no Bluetooth adapter found', next }];
   }
-  const found = `adapter ${adapters.join(', ')}`;
+  const text = `adapter ${adapters.join(', ')}`;
   const adapter: Finding = blocked
-    ? { name, state, found: `${found}, switched off`, next: 'Switch it on: rfkill unblock bluetooth' }
-    : good(name, found);
+    ? { name, state, text: `${text}, switched off`, next: 'Switch it on: rfkill unblock bluetooth' }
+    : good(name, text);
   const rights: Finding =
     permitted === false
       ? {
           name: 'rights',
           state,
-          found: 'this user may not use the adapter directly',
-          next: `Give the right to the node program: sudo setcap cap_net_raw,cap_net_admin+eip ${quoted(node)}`,
+          text: 'this user may not use the adapter',
+          next: `Allow the node program to use it: sudo setcap cap_net_raw,cap_net_admin+eip ${quoted(node)}`,
         }
       : good('rights', permitted === null ? 'not known here' : 'Bluetooth may be used directly');
   return [adapter, rights];

@@ -28,7 +28,7 @@ export function clockFindings({
   synchronised,
   lastEntry,
 }: ClockFacts): readonly Finding[] {
-  const set = 'Set it, and let the system keep it: timedatectl set-ntp true';
+  const set = 'Set the clock and keep it set: timedatectl set-ntp true';
   const year = now.getUTCFullYear();
   const text = `${now.toISOString().slice(0, 19)}Z`;
   if (year < FIRST_YEAR || year > LAST_YEAR) return [bad('clock', `${text} is not a plausible date`, set)];
@@ -41,11 +41,11 @@ export function clockFindings({
       : warning(
           'clock',
           `${text}; stepped by ${drift}`,
-          'Look at what sets the clock; records carry both clocks.',
+          'Find out what sets the clock. Records contain both clocks.',
         );
   if (synchronised === null) return [steady];
   const kept = synchronised
-    ? good('clock sync', 'kept by the network')
+    ? good('clock sync', 'synchronised by the network')
     : warning('clock sync', 'not synchronised', set);
   return [steady, kept];
 }
@@ -62,8 +62,8 @@ function askTimedatectl(): Promise<boolean | null> {
   return new Promise((resolve) => {
     const args = ['show', '--property=NTPSynchronized', '--value'];
     execFile('timedatectl', args, { timeout: 3000 }, (error, stdout) => {
-      const said = stdout.trim();
-      resolve(error === null && (said === 'yes' || said === 'no') ? said === 'yes' : null);
+      const answer = stdout.trim();
+      resolve(error === null && (answer === 'yes' || answer === 'no') ? answer === 'yes' : null);
     });
   });
 }

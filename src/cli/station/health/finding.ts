@@ -4,22 +4,22 @@ import type { Problem } from '../../../problem.ts';
 export interface Finding {
   readonly name: string;
   readonly state: 'good' | 'warning' | 'bad';
-  readonly found: string;
+  readonly text: string;
   /** What to do; with every warning and everything bad. */
   readonly next?: string;
 }
 
-export const good = (name: string, found: string): Finding => ({ name, state: 'good', found });
-export const warning = (name: string, found: string, next: string): Finding => ({
+export const good = (name: string, text: string): Finding => ({ name, state: 'good', text });
+export const warning = (name: string, text: string, next: string): Finding => ({
   name,
   state: 'warning',
-  found,
+  text,
   next,
 });
-export const bad = (name: string, found: string, next: string): Finding => ({
+export const bad = (name: string, text: string, next: string): Finding => ({
   name,
   state: 'bad',
-  found,
+  text,
   next,
 });
 
@@ -30,6 +30,6 @@ export const fromProblem = (
 ): Finding => ({
   name,
   state,
-  found: where === undefined ? message : `${message} (${where})`,
+  text: where === undefined ? message : `${message} (${where})`,
   next,
 });

@@ -1,10 +1,8 @@
 /** Node and the disk under the station's data. */
 import { accessSync, constants, existsSync, statfsSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { isNewEnough, NEEDED_NODE } from '../../needed-node.ts';
 import { bad, type Finding, good, warning } from './finding.ts';
-
-/** As package.json says under `engines`. */
-export const NEEDED_NODE = '20.19';
 
 const MB = 1e6;
 /** A long job with all its samples takes a few megabytes, its papers about as much. Our own figures. */
@@ -12,38 +10,35 @@ const LOW_BYTES = 1000 * MB;
 const TOO_LOW_BYTES = 100 * MB;
 
 export function nodeFinding(version: string): Finding {
-  const [major = 0, minor = 0] = version.split('.').map(Number);
-  const [neededMajor = 0, neededMinor = 0] = NEEDED_NODE.split('.').map(Number);
-  const enough = major > neededMajor || (major === neededMajor && minor >= neededMinor);
-  if (enough) return good('node', `Node ${version}`);
+  if (isNewEnough(version)) return good('node', `Node ${version}`);
   return bad('node', `Node ${version}; plugmark needs ${NEEDED_NODE} or newer`, 'Install a newer Node.');
 }
 
 /** `folder` need not be there yet. */
 export function diskFinding(folder: string): Finding {
-  const place = nearest(folder);
+  const existing = nearest(folder);
   try {
-    accessSync(place, constants.W_OK);
+    accessSync(existing, constants.W_OK);
   } catch {
     return bad(
       'disk',
-      `${place} may not be written to`,
+      `${existing} may not be written to`,
       'Change its rights, or name another folder under "data".',
     );
   }
-  const { bavail, bsize } = statfsSync(place);
-  return roomFinding(bavail * bsize, place);
+  const { bavail, bsize } = statfsSync(existing);
+  return roomFinding(bavail * bsize, existing);
 }
 
-export function roomFinding(freeBytes: number, place: string): Finding {
-  const found = `${Math.floor(freeBytes / MB)} MB free at ${place}`;
-  if (freeBytes >= LOW_BYTES) return good('disk', found);
-  const next = 'Make room; the log grows with every job and is never shortened.';
-  return freeBytes < TOO_LOW_BYTES ? bad('disk', found, next) : warning('disk', found, next);
+export function roomFinding(freeBytes: number, location: string): Finding {
+  const text = `${Math.floor(freeBytes / MB)} MB free at ${location}`;
+  if (freeBytes >= LOW_BYTES) return good('disk', text);
+  const next = 'Free some space. The log grows with every job.';
+  return freeBytes < TOO_LOW_BYTES ? bad('disk', text, next) : warning('disk', text, next);
 }
 
 function nearest(folder: string): string {
-  let place = folder;
-  while (!existsSync(place) && dirname(place) !== place) place = dirname(place);
-  return place;
+  let at = folder;
+  while (!existsSync(at) && dirname(at) !== at) at = dirname(at);
+  return at;
 }

@@ -10,7 +10,7 @@ import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../../../db/problems.ts';
 import { bytesOf, tooLargeToCopy } from '../../../../db/read-only.ts';
 import { type StationState, stationOf } from '../../../evidence/station.ts';
 import { ProblemError } from '../../../problem.ts';
-import { keyMissing, keyPath } from '../station.ts';
+import { keyMissing, keyPath } from '../station-keys.ts';
 import { logPath, lostBehindNew, lostLog, stationKeysIn } from '../station-log.ts';
 import { bad, type Finding, fromProblem, good, warning } from './finding.ts';
 
@@ -37,7 +37,7 @@ export function databaseFinding(): Promise<Finding> {
       return bad(
         'database',
         `SQLite does not work: ${text}`,
-        'Install again with a C++ compiler present: npm ci',
+        'Install plugmark again; its npm package brings SQLite for Linux, macOS and Windows on x64 and arm64.',
       );
     }
   });
@@ -48,15 +48,15 @@ export function stationHealth(folder: string): Promise<StationHealth> {
   const lost = lostLog(folder);
   if (lost !== null) return Promise.resolve({ findings: [fromProblem('log', lost)], lastEntry: null });
   if (!existsSync(path)) {
-    const found = `no station log yet in ${folder}`;
-    const next = 'It is made when the station is first opened: plugmark setup, or the first job.';
-    return Promise.resolve({ findings: [warning('log', found, next)], lastEntry: null });
+    const text = `no station log yet in ${folder}`;
+    const next = 'Run "plugmark setup", or open the first job.';
+    return Promise.resolve({ findings: [warning('log', text, next)], lastEntry: null });
   }
   const large = tooLarge(path);
   if (large !== null) {
-    const found = `${large}; its entries and its key were not looked at`;
-    const next = 'Have it read where it lies: plugmark log check';
-    return Promise.resolve({ findings: [warning('log', found, next)], lastEntry: null });
+    const text = `${large}; entries and key not checked`;
+    const next = 'Check it: plugmark log check';
+    return Promise.resolve({ findings: [warning('log', text, next)], lastEntry: null });
   }
   return inScratch(async (scratch) => {
     const copy = join(scratch, 'station.db');
@@ -83,7 +83,7 @@ export function stationHealth(folder: string): Promise<StationHealth> {
 export function tooLarge(path: string, freeBytes?: number): string | null {
   const bytes = bytesOf(path);
   if (bytes > MOST_BYTES)
-    return `${Math.ceil(bytes / MB)} MB, more than the ${MOST_BYTES / MB} MB that are looked through on a copy`;
+    return `${Math.ceil(bytes / MB)} MB, more than the ${MOST_BYTES / MB} MB that are checked on a copy`;
   return tooLargeToCopy(path, freeBytes);
 }
 
@@ -91,10 +91,10 @@ function lookedAt(log: StationLogFile, folder: string): StationHealth {
   const fault = log.check();
   if (fault !== null) {
     const next =
-      'Keep the file as it is, restore it from a backup, and hold that against a checkpoint (plugmark log check).';
+      'Keep the file as it is. Restore a backup and check it against a checkpoint (plugmark log check).';
     return { findings: [bad('log', `entry ${fault.seq}: ${fault.message}`, next)], lastEntry: null };
   }
-  const whole = good('log', `opens, whole; all ${log.size()} entries are as they were written`);
+  const whole = good('log', `complete; all ${log.size()} entries are unchanged`);
   const entries = log.stationEntries();
   const lost = entries.length === 0 ? lostBehindNew(folder) : null;
   if (lost !== null) return { findings: [fromProblem('log', lost)], lastEntry: null };
@@ -113,20 +113,15 @@ function lookedAt(log: StationLogFile, folder: string): StationHealth {
 function strangeKeys(state: StationState | null, folder: string): readonly Finding[] {
   const strange = stationKeysIn(folder).filter((kid) => state?.keys.every((key) => key.kid !== kid));
   if (strange.length === 0) return [];
-  const found = `${strange.join(', ')}: a key of this station that its log does not name`;
-  const next =
-    'Another log was here. Look for a backup of it before anything else; "plugmark restore" says what the two hold.';
-  return [warning('other keys', found, next)];
+  const text = `${strange.join(', ')}: a key file that the log does not name`;
+  const next = 'Another log was here. Look for a backup of it first; "plugmark restore" compares the two.';
+  return [warning('other keys', text, next)];
 }
 
 function keyFinding(state: StationState | null, folder: string): Finding {
   const kid = state?.keys.at(-1)?.kid;
   if (state === null || kid === undefined)
-    return warning(
-      'key',
-      'the log names none yet',
-      'It is made when the station is first opened: plugmark setup, or the first job.',
-    );
+    return warning('key', 'none yet', 'Run "plugmark setup", or open the first job.');
   if (state.revoked.has(kid))
     return bad('key', `${kid} was revoked`, 'Make a new one: plugmark keys rotate --lost');
   const path = keyPath(folder, 'station', kid);

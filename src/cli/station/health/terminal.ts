@@ -18,7 +18,7 @@ export function terminalFindings({
   utf8,
   color,
 }: TerminalFacts): readonly Finding[] {
-  const plain = 'Start plugmark in a terminal to get the screen; plain lines work anywhere.';
+  const plain = 'Start plugmark in a terminal to get the screen. Plain lines work anywhere.';
   if (!screen) return [warning('terminal', 'none; jobs run in plain lines', plain)];
   const size = `${columns} x ${rows}`;
   const fits = columns >= SMALLEST.columns && rows >= SMALLEST.rows;

@@ -1,0 +1,58 @@
+import type { Action } from '../physics/action.ts';
+import type { Random } from '../random.ts';
+import { drawStyle, type Manner } from './habits.ts';
+import type { Leaving } from './technician.ts';
+
+const MANNERS: readonly Manner[] = ['careful', 'hurried', 'short', 'lean'];
+/** How long the hands rest before they look for the next word. */
+const RESTS_MS = 40;
+
+/** The hands did not understand a line. */
+export class NotUnderstood extends Error {
+  constructor(line: string) {
+    super(`the hands do not understand "${line}"`);
+  }
+}
+
+/**
+ * What a line tells the simulated hands to do, null for an empty one: `measure 1`, `bend 1 0.05` (mm), `fit 1`,
+ * `pull 1 careful` (or hurried, short, lean), `loosen 1 ratchet` (or wrench), `replace 1`, `knock 5` (N·m), `wait 500` (ms).
+ */
+export function handAction(line: string, random: Random): Action | null {
+  const [verb = '', first = '', second = ''] = line.trim().split(/\s+/);
+  if (verb === '') return null;
+  const number = Number(first);
+  const cylinder = number;
+  if (first === '' || !Number.isFinite(number)) throw new NotUnderstood(line);
+  switch (verb) {
+    case 'measure':
+      return { do: 'measure-gap', cylinder };
+    case 'bend':
+      return { do: 'bend-electrode', cylinder, byMm: Number(second) };
+    case 'fit':
+      return { do: 'fit', cylinder };
+    case 'pull': {
+      const manner = MANNERS.find((one) => one === (second === '' ? 'careful' : second));
+      if (manner === undefined) throw new NotUnderstood(line);
+      return { do: 'pull', cylinder, style: drawStyle(manner, random) };
+    }
+    case 'loosen':
+      return { do: 'loosen', cylinder, with: second === 'wrench' ? 'wrench' : 'ratchet' };
+    case 'replace':
+      return { do: 'replace', cylinder };
+    case 'knock':
+      return { do: 'knock', peakNm: number };
+    case 'wait':
+      return { do: 'wait', ms: number };
+    default:
+      throw new NotUnderstood(line);
+  }
+}
+
+/** Hands that have no head: they do one told thing after the other, and the person at the keys answers the screen. */
+export function* scripted(next: () => string | null, random: Random): Generator<Action, Leaving, unknown> {
+  for (;;) {
+    const line = next();
+    yield (line === null ? null : handAction(line, random)) ?? { do: 'wait', ms: RESTS_MS };
+  }
+}

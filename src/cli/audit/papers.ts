@@ -1,0 +1,26 @@
+/** A paper of the audit desk on the terminal, and its files in a folder. */
+import { join } from 'node:path';
+import { outputFolder, writeWhole } from '../../files/output.ts';
+import type { Paper } from '../../report/paper.ts';
+import { paperLines } from '../../report/paper-text.ts';
+import { speaksUtf8 } from '../bench/run.ts';
+import { safeLine } from '../terminal/exit.ts';
+import { print, screenColumns } from '../terminal/wrapped.ts';
+
+/** How large the SVG pictures of charts are. */
+export const PICTURE = { width: 900, height: 320 } as const;
+
+export function printPaper(paper: Paper): void {
+  const lines = paperLines(paper, { columns: screenColumns(), ascii: !speaksUtf8() });
+  process.stdout.write(`${lines.join('\n')}\n`);
+}
+
+/** Writes files by their names, and says where they are. */
+export async function writeFiles(
+  folder: string,
+  files: readonly (readonly [name: string, content: string | Uint8Array])[],
+): Promise<void> {
+  outputFolder(folder);
+  for (const [name, content] of files) await writeWhole(join(folder, name), content);
+  print(['', `Written into ${safeLine(folder)}: ${files.map(([name]) => name).join(', ')}`]);
+}

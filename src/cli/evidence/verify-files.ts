@@ -1,0 +1,40 @@
+/** Record files verified on all cores. */
+import { readFileSync, statSync } from 'node:fs';
+import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
+import type { TrustList } from '../../evidence/trust.ts';
+import { onAllCores } from '../../files/threads.ts';
+import { type Finding, findingOf, findingsSchema, unreadable } from '../../package/finding.ts';
+import { now } from '../station/clock.ts';
+
+/** So few are verified sooner than a thread has started. */
+const FEW = 8;
+
+const THREAD = {
+  built: new URL('./verify-worker.js', import.meta.url),
+  source: new URL('./verify-worker.ts', import.meta.url),
+  batch: 16,
+};
+
+export async function verifyFiles(
+  files: readonly string[],
+  trust: TrustList,
+  take: (findings: readonly Finding[]) => void,
+): Promise<void> {
+  if (files.length <= FEW) return take(files.map((file) => verifyFile(file, trust)));
+  await onAllCores({ ...THREAD, workerData: { trust } }, files, (answer) =>
+    take(findingsSchema.parse(answer)),
+  );
+}
+
+/** One that cannot be read is a finding as well. */
+export function verifyFile(file: string, trust: TrustList): Finding {
+  try {
+    const found = statSync(file);
+    // A pipe or a device has no end.
+    if (!found.isFile()) return unreadable(file, 'no plain file');
+    if (found.size > MAX_RECORD_BYTES) return unreadable(file, 'larger than any record');
+    return findingOf(file, readFileSync(file), trust, now());
+  } catch (cause) {
+    return unreadable(file, cause instanceof Error ? cause.message : 'cannot be read');
+  }
+}

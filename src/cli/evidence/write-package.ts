@@ -1,0 +1,82 @@
+/** A package of a station's jobs, in a folder: what the commands `package` and `dispute` share. */
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { JobAnswer } from '../../audit/questions.ts';
+import type { SignedCheckpoint } from '../../evidence/checkpoint.ts';
+import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
+import { readBytes } from '../../files/input.ts';
+import type { PackageIndex } from '../../package/format.ts';
+import { type Contents, makePackage, type NewFile } from '../../package/make.ts';
+import { jobsCsv } from '../../report/ask-csv.ts';
+import { programVersion } from '../help/version.ts';
+import { now } from '../station/clock.ts';
+import { findings, keptCheckpoint, newCheckpoint, words } from '../station/log.ts';
+import { type StationFolder, stateOf } from '../station/station.ts';
+import { currentKey } from '../station/station-keys.ts';
+import { progress } from '../terminal/progress.ts';
+import { print } from '../terminal/wrapped.ts';
+import { emptyFolder } from './package-folder.ts';
+import { drawPackagePapers } from './package-papers.ts';
+import { readMe } from './package-text.ts';
+
+interface Wanted extends Pick<Contents, 'purpose' | 'asked' | 'since' | 'stationEntries'> {
+  readonly jobs: readonly JobAnswer[];
+  /** Each record for people as well. */
+  readonly papers: boolean;
+  /** Files for people beside those of every package. */
+  readonly extra: (log: SignedCheckpoint) => Promise<readonly NewFile[]>;
+}
+
+export async function writePackage(
+  stationFolder: StationFolder,
+  folder: string,
+  { papers, extra, ...wanted }: Wanted,
+): Promise<PackageIndex> {
+  const out = await emptyFolder(folder);
+  const station = stateOf(stationFolder);
+  const key = await currentKey(stationFolder.folder, station);
+  return makePackage(
+    {
+      station,
+      key: key.privateKey,
+      log: stationFolder.log,
+      checkpoint: await newCheckpoint(stationFolder, { origin: station.origin, key }),
+      trustList: await readFile(stationFolder.trustFile),
+      recordsBefore: (job) => recordsBefore(stationFolder.folder, job),
+    },
+    out,
+    {
+      ...wanted,
+      drawPapers: papers ? (jobs, take) => drawPackagePapers(folder, jobs, take) : null,
+      extra: async (log) => [
+        ['jobs.csv', Buffer.from(jobsCsv(wanted.jobs))],
+        ['READ-ME.txt', Buffer.from(readMe(station.name, key.kid, wanted.purpose))],
+        ...(await extra(log)),
+      ],
+    },
+    { at: now(), version: programVersion(), progress },
+  );
+}
+
+/** What may be the record that was sealed at the close: the countersigned one before the one that was not. */
+async function* recordsBefore(folder: string, job: string): AsyncGenerator<Uint8Array> {
+  for (const end of ['countersigned.record.json', 'record.json']) {
+    const bytes = await readBytes(join(folder, `${job}.${end}`), 'record', MAX_RECORD_BYTES).catch(
+      () => null,
+    );
+    if (bytes !== null) yield bytes;
+  }
+}
+
+/** The checkpoint that somebody kept; says so where the log does not begin with it, for then nothing more can be proven. */
+export async function keptFrom(
+  stationFolder: StationFolder,
+  file: string | undefined,
+): Promise<SignedCheckpoint | null | 'diverged'> {
+  if (file === undefined) return null;
+  const kept = await keptCheckpoint(file);
+  const [finding] = findings(stationFolder, [kept]);
+  if (finding === undefined || finding.kind === 'extends') return kept;
+  print([words(finding), 'No package was made.']);
+  return 'diverged';
+}

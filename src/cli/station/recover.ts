@@ -1,0 +1,140 @@
+import { statSync } from 'node:fs';
+import { readdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { type Recovered, recoverLog } from '../../../db/recover.ts';
+import type { FromRecord } from '../../../db/recover-records.ts';
+import type { Finding } from '../../evidence/kept-checkpoints.ts';
+import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
+import { verifyRecord } from '../../evidence/verify.ts';
+import { readBytes } from '../../files/input.ts';
+import { ProblemError } from '../../problem.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { print as printWrapped } from '../terminal/wrapped.ts';
+import { folderOf, type Scope } from './scope.ts';
+import { logPath, logThere, TRUST_FILE } from './station-log.ts';
+import { ownKeys, readTrust } from './trust-file.ts';
+
+export interface RecoverOptions extends Scope {
+  readonly out: string;
+  readonly records?: string;
+  readonly trust?: string;
+}
+
+/**
+ * Saves what can be read of a damaged log, or of exported records where the log is gone, into a new one. Exit code 1 where
+ * anything is lost or not as it was signed.
+ */
+export async function recover(options: RecoverOptions): Promise<ExitCode> {
+  const folder = await folderOf(options);
+  const path = options.records === undefined ? logThere(folder) : logIfThere(folder);
+  const records =
+    options.records === undefined
+      ? []
+      : await readRecords(options.records, options.trust ?? join(folder, TRUST_FILE));
+  const beside = `${options.out}.beside.jsonl`;
+  const keys = await ownKeys(folder);
+  const report = await recoverLog(path, { out: options.out, beside }, records, keys);
+  print([
+    ...(path === null ? ['No log here: rebuilt from records only.'] : []),
+    ...wordsOf(report, options.out, beside),
+  ]);
+  return losesAny(report) || divergedIn(report) ? EXIT.failed : EXIT.done;
+}
+
+function logIfThere(folder: string): string | null {
+  const path = logPath(folder);
+  return (statSync(path, { throwIfNoEntry: false })?.size ?? 0) > 1 ? path : null;
+}
+
+const losesAny = ({ lost, beside, checkpoints }: Recovered) =>
+  lost.length > 0 || beside > 0 || checkpoints.some(({ kind }) => kind === 'cut');
+const divergedIn = ({ checkpoints }: Recovered) => checkpoints.some(({ kind }) => kind === 'diverged');
+
+function headOf(report: Recovered): string {
+  if (divergedIn(report))
+    return losesAny(report) ? 'LOSSES, and NOT AS IT WAS SIGNED' : 'NOT AS IT WAS SIGNED';
+  if (losesAny(report)) return 'LOSSES';
+  return report.fromRecordsAlone ? 'Saved everything in the records' : 'Saved everything that was found';
+}
+
+function wordsOf(report: Recovered, out: string, beside: string): readonly string[] {
+  const { kept, fromRecords, leftOut, lost, cutJobs, checkpoints } = report;
+  return [
+    ...leftOut.map((name) => `Left out: ${name}: not shown to belong to this log.`),
+    `${headOf(report)}: ${kept} entries are in ${out}, from the first on without a gap${fromRecords === 0 ? '' : `, ${fromRecords} of them from records`}.`,
+    ...lost.map(({ from, to }) => `LOST: ${from === to ? `entry ${from}` : `entries ${from} to ${to}`}.`),
+    ...(report.beside === 0
+      ? []
+      : [
+          `${report.beside} readable entries after the first gap cannot be part of the log; they are in ${beside}.`,
+        ]),
+    ...(cutJobs.length === 0
+      ? []
+      : [
+          `Incomplete jobs: ${cutJobs.slice(0, 20).join(', ')}${cutJobs.length > 20 ? ` and ${cutJobs.length - 20} more` : ''}.`,
+        ]),
+    ...checkpoints.map(checkpointWords),
+    ...(!losesAny(report) && checkpoints.length === 0
+      ? ['No checkpoint found: entries at the very end may be missing without a trace.']
+      : []),
+    ...(divergedIn(report)
+      ? ['Entries were changed, removed or added. Keep the damaged file and find the cause first.']
+      : []),
+    ...(report.fromRecordsAlone
+      ? ['Not in any record: jobs that were never closed, changes after a record, and the length of the log.']
+      : []),
+    `Put it in place: plugmark restore ${out}${report.beside > 0 ? ' --set-aside' : ''}`,
+  ];
+}
+
+function checkpointWords(finding: Finding): string {
+  const about = `Checkpoint of ${finding.size} entries:`;
+  switch (finding.kind) {
+    case 'extends':
+      return `${about} the saved log agrees with it.`;
+    case 'cut':
+      return `${about} entries ${finding.from} to ${finding.to} are missing.`;
+    case 'diverged':
+      return `${about} DIVERGED between entry ${finding.from} and entry ${finding.to}.`;
+    case 'other-log':
+      return `${about} of another log.`;
+    case 'not-signed':
+      return `${about} not signed by a key of this station.`;
+  }
+}
+
+/** Records of a folder whose signatures and places in the log hold; all others are named and left out. */
+async function readRecords(folder: string, trustFile: string): Promise<readonly FromRecord[]> {
+  const trust = await readTrust(trustFile);
+  const names = await readdir(folder, { recursive: true }).catch(() => null);
+  if (names === null) throw noFolder(folder);
+  const found: FromRecord[] = [];
+  for (const name of names.filter((one) => one.endsWith('.record.json')).sort()) {
+    const file = join(folder, name);
+    const { record, checks } = verifyRecord(await readBytes(file, 'record', MAX_RECORD_BYTES), trust);
+    const fault = checks.find((check) => NEEDED.has(check.name) && check.outcome === 'failed');
+    if (record !== null && fault === undefined)
+      found.push({
+        name: file,
+        entries: [...record.background, ...record.entries],
+        checkpoint: record.log.checkpoint,
+        proof: record.log.proof,
+      });
+    else print([`Left out: ${file}: ${fault?.detail ?? 'not readable as a record.'}`]);
+  }
+  return found;
+}
+
+/** A job that was not complete, or a clock that jumped, is no reason to lose its entries. */
+const NEEDED: ReadonlySet<string> = new Set(['signatures', 'signer', 'log']);
+
+function noFolder(folder: string): ProblemError {
+  return new ProblemError({
+    code: 'file-unreadable',
+    where: folder,
+    message: 'this folder cannot be read',
+    next: 'Name the folder that holds the exported records.',
+  });
+}
+
+const print = (lines: readonly string[]) => printWrapped(lines.map(safeLine));

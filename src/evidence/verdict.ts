@@ -1,0 +1,20 @@
+/** What a verification comes to. Exit codes and words for it are in `report/verification.ts`. */
+
+/**
+ * The gravest first. `rejected`: not authentic. `unreadable`: the file is no JWS object and does not begin like one.
+ * `untrusted`: authentic, but the station's key is not trusted. `other-rules`: authentic, but judged by rules that this
+ * program does not know, so that nothing could be judged again. `incomplete`: as its station sealed it, but not all of the
+ * job is proven. `authentic`: every check passed.
+ */
+export const VERDICTS = [
+  'rejected',
+  'unreadable',
+  'untrusted',
+  'other-rules',
+  'incomplete',
+  'authentic',
+] as const;
+export type Verdict = (typeof VERDICTS)[number];
+
+/** How a package came out: unfinished jobs are no fault of it, and without a readable index it is no package. */
+export type PackageVerdict = Exclude<Verdict, 'incomplete' | 'unreadable'>;

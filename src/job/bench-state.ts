@@ -1,0 +1,62 @@
+import { encodeSamples } from '../pull/trace.ts';
+import type { ToolId } from '../reading.ts';
+import type { JobEvent } from './event.ts';
+import type { Feed } from './feed.ts';
+import { fold } from './fold.ts';
+import type { BenchContext } from './placing.ts';
+import type { JobState } from './state.ts';
+
+/** What the bench holds from one input to the next, and the events that the present input has led to so far. */
+export class BenchState implements BenchContext {
+  readonly feeds = new Map<ToolId, Feed>();
+  /** Pulls before this session: their times are on another clock. */
+  pullsBefore = 0;
+  /** A stroke that may be on the way, or the last one. */
+  stroke: { readonly pull: number; readonly endUs: number } | null = null;
+  #job: JobState;
+  #events: JobEvent[] = [];
+
+  constructor(opened: JobState) {
+    this.#job = opened;
+  }
+
+  readonly state = (): JobState => this.#job;
+
+  readonly emit = (event: JobEvent): void => {
+    const logged = asLogged(event);
+    this.#events.push(logged);
+    this.#job = fold(this.#job, logged);
+  };
+
+  /** Runs one input; gives the events that it led to, in order. */
+  eventsOf(input: () => void): readonly JobEvent[] {
+    this.#events = [];
+    input();
+    return this.#events;
+  }
+
+  /** Samples that wait in memory become an event. */
+  flush(tool: ToolId, feed: Feed): void {
+    if (feed.atUs.length === 0) return;
+    const coded = encodeSamples(feed);
+    this.emit({ type: 'readings', tool, first: feed.first, exponent: feed.exponent, ...coded });
+    feed.atUs = [];
+    feed.counts = [];
+  }
+
+  flushAll(): void {
+    for (const [tool, feed] of this.feeds) this.flush(tool, feed);
+  }
+
+  pulling(): boolean {
+    return [...this.feeds.values()].some((feed) => feed.detector.live().pulling);
+  }
+}
+
+/**
+ * As the log gives it back: JSON knows no minus zero, and an event must be the same before it was written and after. Samples
+ * are whole numbers and text, and by far the most of it.
+ */
+function asLogged(event: JobEvent): JobEvent {
+  return event.type === 'readings' ? event : JSON.parse(JSON.stringify(event));
+}

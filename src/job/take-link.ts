@@ -1,0 +1,41 @@
+/** A session starts, a tool is linked or lost. What the bench makes of it always follows it in the log: replay relies on that order. */
+import type { LinkState, ToolId } from '../reading.ts';
+import type { BenchState } from './bench-state.ts';
+import { newFeed } from './feed.ts';
+import { declared } from './judging.ts';
+import { cutPull, settleStroke } from './take-pull.ts';
+
+export interface Session {
+  readonly program: string;
+  readonly platform: string;
+  readonly simulated: boolean;
+}
+
+export function startSession(bench: BenchState, { program, platform, simulated }: Session): void {
+  const before = [...bench.feeds];
+  bench.feeds.clear();
+  const session = bench.state().session + 1;
+  bench.emit({ type: 'session-started', session, program, platform, simulated });
+  for (const [tool, feed] of before) cutPull(bench, tool, feed, 'stopped');
+  settleStroke(bench);
+  bench.pullsBefore = bench.state().pullCount;
+}
+
+export function takeLink(bench: BenchState, tool: ToolId, driver: string, to: LinkState): void {
+  if (to.state !== 'linked' && to.state !== 'lost') return;
+  const before = bench.feeds.get(tool);
+  // A device that was sought and could not be joined has not been lost.
+  if (to.state === 'lost' && before === undefined) return;
+  bench.flushAll();
+  bench.feeds.delete(tool);
+  if (to.state === 'linked') {
+    bench.feeds.set(tool, newFeed(to.description, bench.state()));
+    bench.emit({ type: 'tool-linked', tool, driver, description: to.description });
+    const wider = declared(bench.state(), tool, to.description);
+    if (wider !== null) bench.emit(wider);
+  } else {
+    bench.emit({ type: 'tool-lost', tool, reason: to.reason });
+  }
+  cutPull(bench, tool, before, 'link-lost');
+  if (before?.quantity === 'torque') settleStroke(bench);
+}

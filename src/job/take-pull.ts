@@ -1,0 +1,65 @@
+/** A pull that was detected: it gets its cylinder, or waits as a stroke on the way until the next pull or the pause after it. */
+import type { DetectedPull, Pull } from '../pull/pull.ts';
+import { roundedPull } from '../pull/rounded.ts';
+import type { ToolId } from '../reading.ts';
+import { type Placement, place, SETTLED_MS, settle } from '../sequence/place.ts';
+import type { BenchState } from './bench-state.ts';
+import type { Feed } from './feed.ts';
+import { oldPlugAtHand } from './fold-checklist.ts';
+import { placed } from './placing.ts';
+import { attemptOf, situation, stoppedShort } from './situation.ts';
+import { torqueWindowOf } from './stage.ts';
+import { asWrenchReads } from './windows.ts';
+
+/** After this pause nobody goes on from a stroke. */
+export const SETTLED_US = 1000 * SETTLED_MS;
+
+export function takePull(bench: BenchState, tool: ToolId, detected: DetectedPull): void {
+  const pull: Pull = { ...roundedPull(detected), pull: bench.state().pullCount + 1, tool };
+  if (bench.stroke !== null && pull.startUs - bench.stroke.endUs >= SETTLED_US) settleStroke(bench);
+  bench.emit({ type: 'pull-detected', ...pull });
+  const at = situation(bench.state(), bench.pullsBefore);
+  const placement = place(pull, at);
+  if (at.last?.asked != null && placement.ask === at.last.asked) handOverQuestion(bench, pull);
+  placed(bench, pull, placement);
+  const old = oldPlugAtHand(bench.state());
+  if (placement.kind === 'loosening' && old !== null)
+    bench.emit({ type: 'removal-felt', cylinder: old, pull: pull.pull });
+  bench.stroke = strokeAfter(bench, pull, placement);
+}
+
+/** A question goes over to the stroke that went on from the one that raised it. */
+function handOverQuestion(bench: BenchState, pull: Pull): void {
+  const before = attemptOf(bench.state(), pull.pull - 1);
+  if (before?.kind !== 'unsure') return;
+  const because = `pull ${pull.pull} went on from it`;
+  placed(bench, before.pull, { cylinder: before.cylinder, kind: 'run-down', because });
+}
+
+function strokeAfter(bench: BenchState, pull: Pull, { kind }: Placement): BenchState['stroke'] {
+  if (kind === 'run-down') return { pull: pull.pull, endUs: pull.endUs };
+  return kind === 'handling' ? bench.stroke : null;
+}
+
+/** Nothing followed the last stroke: it was not on the way to anything. */
+export function settleStroke(bench: BenchState): void {
+  const attempt = bench.stroke === null ? undefined : attemptOf(bench.state(), bench.stroke.pull);
+  bench.stroke = null;
+  if (attempt === undefined || attempt.cylinder === null || attempt.kind !== 'run-down') return;
+  const { pull, cylinder, evidence } = attempt;
+  const state = bench.state();
+  const { lowerNm } = asWrenchReads(state, torqueWindowOf(state, cylinder));
+  const at = { lowerNm, short: stoppedShort(state, cylinder, pull.pull) };
+  placed(bench, pull, settle(pull, cylinder, evidence, at));
+}
+
+/** No more samples come from this tool: a pull under way will never be whole. */
+export function cutPull(
+  bench: BenchState,
+  tool: ToolId,
+  feed: Feed | undefined,
+  reason: 'link-lost' | 'stopped',
+): void {
+  const detected = feed?.detector.cut(reason) ?? null;
+  if (detected !== null) takePull(bench, tool, detected);
+}

@@ -1,0 +1,163 @@
+/** The view of a torque window before any pull: where it comes from, what it leaves, what one reading is worth. */
+import { misdescribed, unfit } from '../instrument/fitness.ts';
+import type { Instrument } from '../instrument/instrument.ts';
+import type { Judgement, Window } from '../metrology/judgement.ts';
+import { normalDensity } from '../metrology/normal.ts';
+import { type GlobalRisk, globalRisk, guardBandFor } from '../metrology/risk.ts';
+import { judge } from '../metrology/window.ts';
+import { plugJoint } from '../plug/friction.ts';
+import { type TableView, tableView } from '../plug/plausibility.ts';
+import { SOURCE_WORDS } from '../plug/precedence.ts';
+import { tighteningOf } from '../plug/tightening.ts';
+import type { Problem } from '../problem.ts';
+import { formatAngle } from '../quantity/angle.ts';
+import { err, ok, type Result } from '../result.ts';
+import type { Decision } from './basis.ts';
+import { type Measured, measured, readingFor } from './measurement.ts';
+import { specifiedBy } from './open.ts';
+import type { WorkOrder } from './order.ts';
+import { windowFor } from './windows.ts';
+
+/** Everything to show about a window, with every figure computed. */
+export interface WindowView {
+  /** Label and text, as order and station gave them. */
+  readonly facts: readonly (readonly [string, string])[];
+  readonly window: Window;
+  readonly decision: Decision;
+  /** What the wrench reads at the ends of the acceptance zone, and the reading that is judged. */
+  readonly wrenchReads: { readonly from: number; readonly to: number; readonly at: number };
+  readonly measured: Measured;
+  readonly judgement: Judgement;
+  readonly refusals: readonly Problem[];
+  readonly table: TableView | null;
+  readonly notes: readonly string[];
+  readonly risk: {
+    readonly spreadNm: number;
+    /** With the window's own rule. */
+    readonly atRule: GlobalRisk;
+    /** In N·m, for few false OKs; null where none is enough. */
+    readonly guardBand: number | null;
+  } | null;
+}
+
+/** What a window follows from. */
+export interface WindowOf {
+  readonly order: WorkOrder;
+  readonly wrench: Instrument;
+  readonly decision: Decision;
+  readonly on: string;
+}
+
+/**
+ * A window and everything to show about it, by the functions that open a job and judge its readings. Without a reading it
+ * takes the middle of the window; `spreadNm` is the spread of all pulls of a shop. Problems: those of the order and the
+ * wrench.
+ */
+export function viewOfWindow(
+  { order, wrench, decision, on }: WindowOf,
+  { readingNm, spreadNm }: { readonly readingNm?: number; readonly spreadNm?: number } = {},
+): Result<WindowView> {
+  const specified = specifiedBy(order, on);
+  if (!specified.ok) return specified;
+  const { limits, notes } = specified.value;
+  const wrong = misdescribed(wrench, on);
+  if (wrong !== null) return err(wrong);
+  const circumstances = { on, adapter: order.adapter };
+  const window = windowFor(
+    wrench,
+    { lower: limits.lowerNm, upper: limits.upperNm },
+    circumstances,
+    decision.rule,
+  );
+  const reads = (nm: number) => readingFor(wrench, nm, circumstances);
+  const at = readingNm ?? reads((window.acceptLower + window.acceptUpper) / 2);
+  const seen = measured(wrench, at, circumstances, null);
+  const fit = { thread: order.plug.thread, seat: order.plug.seat, head: order.engine.headMaterial };
+  return ok({
+    facts: factsOf(order, wrench),
+    window,
+    decision,
+    wrenchReads: { from: reads(window.acceptLower), to: reads(window.acceptUpper), at },
+    measured: seen,
+    judgement: judge(seen.value, seen.budget.expanded, window),
+    refusals: unfit(wrench, { on, from: reads(limits.lowerNm), to: reads(limits.upperNm) }),
+    table: tableView(fit),
+    notes,
+    risk: spreadNm === undefined ? null : riskOf(window, seen.budget.standard, spreadNm),
+  });
+}
+
+function factsOf(
+  { specification, plug, engine, adapter }: WorkOrder,
+  wrench: Instrument,
+): [string, string][] {
+  const { source, torque, threads, reduction } = specification;
+  const tightening = tighteningOf(specification);
+  const turn = tightening.ok && tightening.value.kind === 'torque' ? tightening.value.advised : null;
+  const { pitchMm } = plugJoint(plug.thread);
+  const crush = (deg: number) => ((deg / 360) * pitchMm).toFixed(2);
+  return [
+    ['specification', `${torque} on ${threads} threads; ${SOURCE_WORDS[source.kind]}: ${source.title}`],
+    ['plug and head', `${plug.thread}, ${plug.seat} seat, ${engine.headMaterial} head`],
+    ...(reduction === undefined
+      ? []
+      : [
+          [
+            'reduced',
+            `by ${reduction.percent} % for ${reduction.lubricant} threads, set by ${reduction.setBy}`,
+          ] as [string, string],
+        ]),
+    ...(turn === null
+      ? []
+      : [
+          [
+            'advised turn',
+            `${formatAngle(turn.lowerDeg)} to ${formatAngle(turn.upperDeg)} from contact (${crush(turn.lowerDeg)} to ${crush(turn.upperDeg)} mm); not judged`,
+          ] as [string, string],
+        ]),
+    [
+      'wrench',
+      `${wrench.id}${wrench.serial === undefined ? '' : `, serial ${wrench.serial}`}: ${basisOf(wrench)}`,
+    ],
+    [
+      'geometry',
+      adapter === undefined
+        ? 'straight on the plug'
+        : `adapter of ${adapter.offsetMm} mm at ${formatAngle(adapter.angleDeg)} on a wrench of ${adapter.armMm} mm`,
+    ],
+  ];
+}
+
+function basisOf({ certificate, basis }: Instrument): string {
+  return certificate === undefined
+    ? basis
+    : `certificate ${certificate.number}, ${certificate.laboratory}, ${certificate.date}`;
+}
+
+/** False OKs among all pulls: the guard band that keeps them below this share is shown. */
+const RISK_TARGET = 0.001;
+/** Pulls further from the middle are too rare to count. */
+const SPREADS = 6;
+
+/** Risks over all pulls of a shop, with true torques spread about the middle of the window. */
+function riskOf(window: Window, standard: number, spreadNm: number): NonNullable<WindowView['risk']> {
+  const middle = (window.lowerLimit + window.upperLimit) / 2;
+  const inspection = {
+    density: (nm: number) => normalDensity((nm - middle) / spreadNm) / spreadNm,
+    from: middle - SPREADS * spreadNm,
+    to: middle + SPREADS * spreadNm,
+    standard,
+    limits: window,
+    accept: { lower: window.acceptLower, upper: window.acceptUpper },
+  };
+  const riskAt = (guard: number) =>
+    globalRisk({
+      ...inspection,
+      accept: { lower: window.lowerLimit + guard, upper: window.upperLimit - guard },
+    }).consumer;
+  return {
+    spreadNm,
+    atRule: globalRisk(inspection),
+    guardBand: guardBandFor(riskAt, RISK_TARGET, middle - window.lowerLimit),
+  };
+}

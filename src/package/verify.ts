@@ -1,0 +1,104 @@
+/** Verification of a package without asking anybody: every check, its outcome in words, and one verdict. */
+import { type Check, failed } from '../evidence/check.ts';
+import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
+import type { TrustList } from '../evidence/trust.ts';
+import type { PackageVerdict } from '../evidence/verdict.ts';
+import { orThrow } from '../result.ts';
+import {
+  checkFiles,
+  checkImpacts,
+  checkKept,
+  checkLog,
+  checkSameLog,
+  checkSignature,
+  checkSigner,
+  type PackageLog,
+} from './checks.ts';
+import type { FolderToRead, NewProgress } from './folder.ts';
+import { PACKAGE_FILES, type PackageIndex, readIndex } from './format.ts';
+import { filesIn, logIn, MAX_BYTES, noteIn } from './read.ts';
+import { recordsIn, type VerifyRecords } from './records.ts';
+
+/** Who verifies: what the reader brings, and how much work is done at once. */
+export interface Reader {
+  readonly trust: TrustList;
+  /** Why the reader's trust list trusts nobody, as a sentence; null where it is a list of the reader's own. */
+  readonly trustFault: string | null;
+  /** The checkpoint that the reader kept from before. */
+  readonly kept: SignedCheckpoint | null;
+  readonly verifyRecords: VerifyRecords;
+  readonly progress: NewProgress;
+}
+
+export interface PackageReport {
+  readonly index: PackageIndex;
+  readonly verdict: PackageVerdict;
+  readonly checks: readonly Check[];
+  /** A sentence where it cannot be read. */
+  readonly log: PackageLog | string;
+  /** A sentence where jobs in it were simulated, else empty. */
+  readonly simulated: string;
+  /** The package was held against an older checkpoint. */
+  readonly held: boolean;
+}
+
+/**
+ * Its index and who signed it, every file against it, the log that it is taken from, the checkpoint that the reader kept,
+ * what was learned of its jobs later, and each record. Throws the problems of an index that cannot be read.
+ */
+export async function verifyPackage(folder: FolderToRead, reader: Reader): Promise<PackageReport> {
+  const bytes = await folder.read(PACKAGE_FILES.index, MAX_BYTES);
+  const index = orThrow(readIndex(bytes));
+  const log = await logIn(folder);
+  const station = typeof log === 'string' ? log : log.station;
+  const signature = await noteIn(folder, PACKAGE_FILES.signature);
+  const { check: signed, kid } = checkSignature(bytes, signature, station);
+  const there = await filesIn(folder, index, reader.progress);
+  const records = await recordsIn(index, there.plain, reader);
+  const since = typeof log === 'string' ? null : await checkSince(folder, index, reader.kept, log);
+  const others = [
+    signed,
+    checkFiles(index, there.files),
+    ...(typeof log === 'string' ? [failed('log', log)] : [checkLog(log)]),
+    ...(since === null ? [] : [since]),
+    ...(typeof log === 'string' ? [] : [checkSameLog(records.checkpoints, log)]),
+    records.check,
+    ...(typeof log === 'string' ? [] : [checkImpacts(index, log.entries)]),
+  ];
+  const maker = checkSigner(kid, index, station, reader.trust);
+  const signer = withFault(
+    maker.outcome === 'passed' ? (records.untrusted ?? maker) : maker,
+    reader.trustFault,
+  );
+  const [first, ...rest] = others;
+  return {
+    index,
+    verdict: verdictOf(others, signer, records.otherRules),
+    checks: [...(first === undefined ? [] : [first]), signer, ...rest],
+    log,
+    simulated: records.simulated,
+    held: reader.kept !== null && reader.kept.size > 0 && since?.outcome === 'passed',
+  };
+}
+
+function verdictOf(others: readonly Check[], signer: Check, otherRules: boolean): PackageVerdict {
+  if (others.some(({ outcome }) => outcome === 'failed')) return 'rejected';
+  if (signer.outcome === 'failed') return 'untrusted';
+  return otherRules ? 'other-rules' : 'authentic';
+}
+
+const withFault = (signer: Check, fault: string | null): Check =>
+  fault === null ? signer : failed('signer', `${signer.detail} ${fault}`);
+
+async function checkSince(
+  folder: FolderToRead,
+  { files }: PackageIndex,
+  own: SignedCheckpoint | null,
+  log: PackageLog,
+): Promise<Check> {
+  if (!files.some(({ path }) => path === PACKAGE_FILES.kept)) return checkKept(null, own, log);
+  const kept = readCheckpoint(await noteIn(folder, PACKAGE_FILES.kept), PACKAGE_FILES.kept);
+  return kept.ok
+    ? checkKept(kept.value, own, log)
+    : failed('since', `${PACKAGE_FILES.kept} is not a checkpoint.`);
+}

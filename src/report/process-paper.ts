@@ -1,0 +1,113 @@
+/** The paper on what one process can do: figures, histogram and control charts. */
+import type { ProcessRow } from '../audit/attempt.ts';
+import { type ProcessGroup, valuesOf } from '../audit/capability.ts';
+import { ok, type Result } from '../result.ts';
+import { individualsChart, individualsLimits } from '../statistics/individuals.ts';
+import type { Chart } from './charts/chart.ts';
+import { individualsDrawing, rangesDrawing } from './charts/control.ts';
+import { controlChart } from './charts/control-chart.ts';
+import { histogramChart } from './charts/histogram-chart.ts';
+import type { Paper } from './paper.ts';
+import { chartTitle, coarseText, groupName, groupTexts, interval, isComputed, unitOf } from './process.ts';
+
+export interface ProcessCharts {
+  readonly histogram: Chart;
+  /** A problem where there are too few readings. */
+  readonly control: Result<ControlCharts>;
+}
+
+interface ControlCharts {
+  readonly individuals: Chart;
+  readonly ranges: Chart;
+  /** How to read the names of the readings. */
+  readonly names: string;
+}
+
+/** The charts of a group's first attempts. Control limits come from all of them; the last `most` are drawn. */
+export function processCharts(group: ProcessGroup, most: number): ProcessCharts {
+  const { process, lowerLimit, upperLimit } = group;
+  const caption = { title: chartTitle(group), unit: unitOf(group) };
+  const limits = { lower: lowerLimit, upper: upperLimit };
+  return {
+    histogram: histogramChart(valuesOf(process.rows), limits, caption),
+    control: controlCharts(group, most),
+  };
+}
+
+function controlCharts(group: ProcessGroup, most: number): Result<ControlCharts> {
+  const { rows } = group.process;
+  const limits = individualsLimits(valuesOf(rows));
+  if (!limits.ok) return limits;
+  const shown = rows.slice(-most);
+  const chart = individualsChart(valuesOf(shown), limits.value);
+  if (!chart.ok) return chart;
+  const caption = { title: chartTitle(group), unit: unitOf(group), labels: shown.map(labelOf) };
+  const [first] = shown;
+  const names =
+    first === undefined
+      ? ''
+      : `A reading is named by its day and cylinder: ${labelOf(first)} is cylinder ${first.cylinder} on ${first.day}.`;
+  return ok({
+    individuals: controlChart(individualsDrawing(chart.value, caption)),
+    ranges: controlChart(rangesDrawing(chart.value, caption)),
+    names,
+  });
+}
+
+const labelOf = ({ day, cylinder }: Pick<ProcessRow, 'day' | 'cylinder'>) => `${day.slice(2)}/${cylinder}`;
+
+/** The headline is an index only where there is one, of a stable process, in steps fine enough to show it. */
+function statusOf(group: ProcessGroup): Paper['status'] {
+  const { capability, n, stability } = group.process;
+  if (!isComputed(capability)) return { word: 'TOO FEW TO SAY', text: `${n} first attempts with a value.` };
+  const { coarse, cpk } = capability;
+  if (coarse !== null) return { word: 'STEPS TOO COARSE TO SAY', text: coarseText(coarse, unitOf(group)) };
+  const index = `95 % interval ${interval(cpk)}, from ${n} first attempts`;
+  if (stability?.unstable === true)
+    return {
+      word: 'NOT STABLE',
+      text: `${stability.signals} signals, where chance would give ${stability.byChance.toFixed(1)}: no index can say what this process will do. Cpk ${cpk.value.toFixed(2)}, ${index}.`,
+    };
+  return {
+    word: `Cpk ${cpk.value.toFixed(2)}`,
+    text: `${index}. It holds for a stable process with nearly normal readings.`,
+  };
+}
+
+export function processPaper(
+  group: ProcessGroup,
+  { histogram, control }: ProcessCharts,
+  { station, ...imprint }: { readonly station: string; readonly program: string; readonly madeAt: string },
+): Paper {
+  return {
+    title: 'Process capability',
+    subtitle: groupName(group),
+    status: statusOf(group),
+    simulated: group.simulated,
+    facts: [
+      { label: 'Station', value: station },
+      { label: 'Specification', value: group.specificationKey },
+      { label: 'First day', value: group.process.rows[0]?.day ?? '-' },
+      { label: 'Last day', value: group.process.rows.at(-1)?.day ?? '-' },
+    ],
+    parts: [
+      ...groupTexts(group).map((text) => ({ kind: 'text', ...text }) as const),
+      { kind: 'chart', chart: histogram },
+      ...(control.ok
+        ? [
+            { kind: 'chart', chart: control.value.individuals } as const,
+            { kind: 'chart', chart: control.value.ranges } as const,
+            { kind: 'text', title: 'Names of the readings', paragraphs: [control.value.names] } as const,
+          ]
+        : [
+            {
+              kind: 'text',
+              title: 'Control charts',
+              paragraphs: [`None: ${control.error.message}.`],
+            } as const,
+          ]),
+    ],
+    footer: `Capability of ${group.specificationKey}, ${station}`,
+    ...imprint,
+  };
+}
