@@ -5,7 +5,7 @@ import {
   readCheckpoint,
   type SignedCheckpoint,
 } from '../src/evidence/checkpoint.ts';
-import { disclosuresOf, isStationEntry, signedBytes } from '../src/evidence/entry.ts';
+import { disclosuresOf, entryHash, isStationEntry, signedBytes } from '../src/evidence/entry.ts';
 import { type PublicJwk, thumbprint } from '../src/evidence/jwk.ts';
 import { type AnyEntry, STATION_STREAM, type StationEntry } from '../src/evidence/log.ts';
 import { leafHash } from '../src/evidence/merkle.ts';
@@ -19,8 +19,6 @@ export interface FromRecord {
   readonly name: string;
   readonly entries: readonly AnyEntry[];
   readonly checkpoint: string;
-  /** Hashes in base64 that lead from its entries to the checkpoint's root, as `setProof` makes them. */
-  readonly proof: readonly string[];
 }
 
 /**
@@ -36,7 +34,7 @@ export function ofThisLog(
   const stations = stationEntriesIn(carved.entry, carved.last);
   const first = stations.find(({ seq }) => seq === 1)?.event;
   const shares = ({ entries }: FromRecord) =>
-    entries.some((entry) => carved.entry(entry.seq)?.hash.equals(fromRecord(entry).hash));
+    entries.some((entry) => carved.entry(entry.seq)?.hash.equals(entryHash(entry)));
   const origin =
     (first?.type === 'station-set-up' ? originOf(thumbprint(first.key)) : null) ??
     onlyOrigin(records.filter(shares).map(({ checkpoint }) => checkpoint)) ??
@@ -114,7 +112,7 @@ export function heldBy(records: readonly FromRecord[], carved: Carved): Map<numb
   return held;
 }
 
-export function fromRecord(entry: AnyEntry): CarvedEntry {
+function fromRecord(entry: AnyEntry): CarvedEntry {
   const bytes = signedBytes(entry);
   const { seq, stream, n } = entry;
   return {

@@ -119,7 +119,6 @@ function readDisclosure(disclosure: string): { readonly salt: string; readonly t
     return 'expected a salt of at least 128 bits in base64url';
   if (name !== MEMBER) return `expected the name "${MEMBER}"`;
   if (typeof text !== 'string') return 'expected text';
-  if (text === WITHHELD) return 'expected text that is not the sign for withheld text';
   return canonical(value) === Buffer.from(bytes ?? []).toString('utf8')
     ? { salt, text }
     : 'expected the canonical writing of the list';

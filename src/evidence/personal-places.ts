@@ -39,7 +39,7 @@ function newPlan(schema: Schema): Plan {
   switch (def.type) {
     case 'object': {
       const members = Object.entries(def.shape).map(([name, member]) => [name, planOf(member)] as const);
-      const own = members.filter(([, plan]) => plan !== null);
+      const own = members.filter(([, plan]) => plan !== null).sort(([a], [b]) => (a < b ? -1 : 1));
       return own.length === 0 ? null : { is: 'object', members: new Map(own) };
     }
     case 'array': {
@@ -76,7 +76,7 @@ function planOfUnion(def: z.core.$ZodUnionDef | z.core.$ZodDiscriminatedUnionDef
   return { ...only, except: new Set(literals.map(String)) };
 }
 
-/** All personal texts of a value that its schema accepts, in the order of the schema. */
+/** All personal texts of a value that its schema accepts, in the order of its canonical JSON. */
 export function personalPlaces(schema: Schema, value: unknown): readonly PersonalPlace[] {
   const found: PersonalPlace[] = [];
   walk(planOf(schema), value, [], found);
@@ -89,7 +89,8 @@ function walk(plan: Plan, value: unknown, place: Place, found: PersonalPlace[]):
     if (typeof value === 'string' && !plan.except.has(value))
       found.push({ place, kind: plan.kind, text: value });
   } else if (plan.is === 'array') {
-    if (Array.isArray(value)) value.forEach((item, i) => walk(plan.element, item, [...place, i], found));
+    if (Array.isArray(value))
+      for (const [i, item] of value.entries()) walk(plan.element, item, [...place, i], found);
   } else if (isObject(value)) {
     if (plan.is === 'choice') walk(plan.options.get(value[plan.by]) ?? null, value, place, found);
     else for (const [name, member] of plan.members) walk(member, value[name], [...place, name], found);

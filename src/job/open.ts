@@ -16,7 +16,7 @@ import type { JobEventOf } from './event.ts';
 import { readingFor } from './measurement.ts';
 import type { WorkOrder } from './order.ts';
 import type { Routine } from './routine.ts';
-import { vinFault } from './vin.ts';
+import { vinFault, vinNotes } from './vin.ts';
 import { undecidable, windowFor } from './windows.ts';
 
 /** A supervisor answers for an instrument that would be refused. */
@@ -105,12 +105,14 @@ export function specifiedBy(
   const adjusting = adjustingOf(specification, plug);
   if (!adjusting.ok) return adjusting;
   const notes = notesOn(specification, limits, plug, fit);
-  return ok({ limits, first, notes: vin === null ? notes : [vinNote(vin.problem), ...notes] });
+  return ok({ limits, first, notes });
 }
 
-/** A doubtful VIN stops no work; it stands on the record instead. */
-const vinNote = ({ message, next }: Problem) =>
-  `${message.charAt(0).toUpperCase()}${message.slice(1)}. ${next}`;
+/** What there is to note on a job: on its vehicle, and on its figures. */
+export const notesOnJob = ({ order, basis }: Pick<JobEventOf<'job-opened'>, 'order' | 'basis'>) => [
+  ...vinNotes(order.vehicle.vin),
+  ...basis.notes,
+];
 
 function notYet({ source, also = [] }: WorkOrder['specification'], on: string): Problem | null {
   const dates = [source, ...also.map((other) => other.source)].map(({ date }) => date);

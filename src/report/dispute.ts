@@ -5,6 +5,7 @@ import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import { byName } from '../evidence/writers.ts';
 import { dueDate } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
+import { notesOnJob } from '../job/open.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import { exceptionRows } from './exceptions.ts';
@@ -162,7 +163,7 @@ function jobParts(job: ToldJob, station: readonly StationEntry[]): readonly Part
 }
 
 function knownThen(state: JobState, entries: readonly LogEntry[], station: readonly StationEntry[]) {
-  const { order, basis, torqueWindow, gapWindow } = state;
+  const { order, torqueWindow, gapWindow } = state;
   const { specification, vehicle, complaint } = order;
   const { source } = specification;
   const recorded = recordedOn(state, station);
@@ -183,7 +184,7 @@ function knownThen(state: JobState, entries: readonly LogEntry[], station: reado
     { label: 'In the log since', value: recorded === null ? 'never' : utc(recorded) },
     { label: 'Torque accepted', value: `${torque.acceptance}, of ${torque.limits}` },
     { label: 'Gap accepted', value: gapWindow === null ? 'not measured' : windowText(gapWindow).acceptance },
-    { label: 'Notes of the day', value: basis.notes.join(' ') || 'none' },
+    { label: 'Notes of the day', value: notesOnJob(state).join(' ') || 'none' },
   ];
 }
 

@@ -19,7 +19,7 @@ describe('signatures', () => {
     ['the station’s taken off', fileOf({ ...jws, signatures: jws.signatures.slice(1) }), 'station'],
     [
       'one there twice',
-      fileOf({ ...jws, signatures: [...jws.signatures, ...jws.signatures.slice(0, 1)] }),
+      fileOf({ ...jws, signatures: [...jws.signatures, ...jws.signatures.slice(1)] }),
       'twice',
     ],
     ['a stranger’s in the station’s place', signedAnew(record, stranger, technician), 'is missing'],

@@ -12,18 +12,20 @@ const MAX_TOKEN_BYTES = 1 << 20;
 const ANSWER_WITHIN_MS = 20_000;
 
 /**
- * Asks a time-stamping authority (RFC 3161) for a token over a record file and keeps it beside the file as `.tsr`. The
- * token is kept only if it holds; `ca` are the certificates that the authority is believed by.
+ * Asks a time-stamping authority (RFC 3161) for a token over a record as it was sealed, so that it holds with any texts
+ * withheld, and keeps it beside the file as `.tsr`. The token is kept only if it holds; `ca` are the certificates that the
+ * authority is believed by.
  */
 export async function timeStamp(
   file: string,
   { authority, ca }: { readonly authority: string; readonly ca: string },
 ): Promise<ExitCode> {
-  await readBytes(file, 'record', MAX_RECORD_BYTES);
+  const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
   const folder = await mkdtemp(join(tmpdir(), 'plugmark-'));
   try {
     const query = join(folder, 'query.tsq');
-    const made = await openssl('ts', '-query', '-data', file, '-sha256', '-cert', '-out', query);
+    const data = await sealedIn(folder, bytes);
+    const made = await openssl('ts', '-query', '-data', data, '-sha256', '-cert', '-out', query);
     if (!made.ok) throw refused(authority, 'openssl could not make the request');
     const token = `${file}.tsr`;
     const answer = join(folder, 'answer.tsr');
@@ -38,7 +40,7 @@ export async function timeStamp(
   }
 }
 
-/** What the token says about the record file; null where nobody asked. A countersigned file counts as it was sealed. */
+/** What the token says about the record, as the file is or as it was sealed; null where nobody asked. */
 export async function trustedTime(
   file: string,
   bytes: Uint8Array,
@@ -54,10 +56,7 @@ export async function trustedTime(
   await readBytes(time, 'time stamp', MAX_TOKEN_BYTES);
   const folder = await mkdtemp(join(tmpdir(), 'plugmark-'));
   try {
-    const sealed = join(folder, 'sealed');
-    const opened = openRecord(bytes);
-    await writeFile(sealed, opened.ok ? asSealed(opened.value) : bytes);
-    for (const data of [file, sealed])
+    for (const data of [file, await sealedIn(folder, bytes)])
       if ((await openssl('ts', '-verify', '-data', data, '-in', time, '-CAfile', timeCa)).ok) {
         const before = await timeIn(time);
         return { before, detail: `An authority that you named saw this record before ${before}.` };
@@ -69,6 +68,14 @@ export async function trustedTime(
   } finally {
     await rm(folder, { recursive: true });
   }
+}
+
+/** The record as it was sealed, in a file of the folder; whatever else it is as it is. */
+async function sealedIn(folder: string, bytes: Uint8Array): Promise<string> {
+  const path = join(folder, 'sealed');
+  const opened = openRecord(bytes);
+  await writeFile(path, opened.ok ? asSealed(opened.value) : bytes);
+  return path;
 }
 
 /** The time in a token that holds, as ISO. */

@@ -19,6 +19,7 @@ import {
   packageProofsSchema,
   packageStationSchema,
 } from '../../package/format.ts';
+import { personalKindOf } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
 import { pullsReportSchema } from '../bench/pulls-report.ts';
 import { stationFileSchema } from '../station/station-file.ts';
@@ -56,6 +57,31 @@ export const FORMS = {
 } as const satisfies Readonly<Record<string, z.ZodType>>;
 export type FormName = keyof typeof FORMS;
 
+/** What is signed, or hashed into the log: personal texts are digests in it. */
+const SIGNED: ReadonlySet<FormName> = new Set<FormName>([
+  'record',
+  'log-entry',
+  'station-entry',
+  'gauge-study',
+  'package-station',
+]);
+
+/** What is signed in the place of a personal text (RFC 9901). */
+const CONCEALED = {
+  type: 'object',
+  properties: {
+    _sd: {
+      type: 'array',
+      items: { type: 'string', pattern: '^[A-Za-z0-9_-]{43}$' },
+      minItems: 1,
+      maxItems: 1,
+      description: 'SHA-256 of the disclosure that holds the text, base64url.',
+    },
+  },
+  required: ['_sd'],
+  additionalProperties: false,
+} as const;
+
 /** Those of JSON Schema's formats that the program's types use; what else zod names is no format of the standard. */
 const STANDARD_FORMATS: ReadonlySet<unknown> = new Set(['date', 'date-time']);
 
@@ -64,11 +90,19 @@ export function schemaOf(name: FormName) {
   const made = z.toJSONSchema(FORMS[name], {
     target: 'draft-2020-12',
     io: 'input',
-    override: ({ jsonSchema }) => {
+    override: ({ zodSchema, jsonSchema }) => {
+      if (SIGNED.has(name) && personalKindOf(zodSchema) !== null) conceal(jsonSchema);
       if (!STANDARD_FORMATS.has(jsonSchema.format)) delete jsonSchema.format;
     },
   });
   return { title: `plugmark ${name}`, ...made };
+}
+
+/** Puts what is signed of a text in its place; what it is about stays said. */
+function conceal(schema: z.core.JSONSchema.BaseSchema): void {
+  const { description } = schema;
+  for (const name of Object.keys(schema)) delete schema[name];
+  Object.assign(schema, structuredClone(CONCEALED), description === undefined ? {} : { description });
 }
 
 /** Prints the schema of a form, or the names of all forms. */

@@ -8,6 +8,7 @@ import { openRecord } from '../../evidence/record.ts';
 import { outputFolder } from '../../files/output.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { foldAll } from '../../job/fold.ts';
+import { notesOnJob } from '../../job/open.ts';
 import type { JobState } from '../../job/state.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
@@ -72,7 +73,7 @@ export function showJob(number: string, options: Scope): Promise<ExitCode> {
           ? [`handed over ${minute(at)} from ${safeLine(by)} to ${safeLine(event.to)}`]
           : [],
       ),
-      ...state.basis.notes.map((note) => `note: ${safeLine(note)}`),
+      ...notesOnJob(state).map((note) => `note: ${safeLine(note)}`),
       ...state.questions.map(({ pull, text }) => `question about pull ${pull}: ${safeLine(text)}`),
     ];
     // In front of "complete", which is what was judged then.

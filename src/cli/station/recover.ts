@@ -118,7 +118,6 @@ async function readRecords(folder: string, trustFile: string): Promise<readonly 
         name: file,
         entries: [...record.background, ...record.entries],
         checkpoint: record.log.checkpoint,
-        proof: record.log.proof,
       });
     else print([`Left out: ${file}: ${fault?.detail ?? 'not readable as a record.'}`]);
   }
