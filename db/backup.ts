@@ -4,6 +4,7 @@ import { chmod, copyFile } from 'node:fs/promises';
 import { STATION_STREAM } from '../src/evidence/log.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { ProblemCode } from '../src/problem-code.ts';
+import type { Progress } from './attempts.ts';
 import { logFault } from './check.ts';
 import { type Courses, coursesOf } from './courses.ts';
 import { entryIn, entryTable } from './entries.ts';
@@ -29,7 +30,7 @@ export interface Checked {
 export async function backUpLog(
   path: string,
   to: string,
-  progress: (share: number) => void = () => {},
+  { copied = () => {}, checked: watch }: { readonly copied?: Progress; readonly checked?: Progress } = {},
 ): Promise<Checked> {
   if (existsSync(to))
     throw new ProblemError({
@@ -48,7 +49,7 @@ export async function backUpLog(
       await db
         .backup(part, {
           progress: ({ totalPages, remainingPages }) => {
-            if (totalPages > 0) progress(1 - remainingPages / totalPages);
+            copied(totalPages - remainingPages, totalPages);
             return PAGES_A_STEP;
           },
         })
@@ -58,7 +59,7 @@ export async function backUpLog(
     } finally {
       db.close();
     }
-    const checked = await checkLog(part);
+    const checked = await checkLog(part, watch);
     renameSync(part, to);
     return checked;
   } catch (cause) {
@@ -76,10 +77,10 @@ const isOfCopy = (cause: unknown): boolean =>
     /^SQLITE_(FULL|CANTOPEN|READONLY|PERM|IOERR_(WRITE|FSYNC|TRUNCATE))/.test(String(cause.code)));
 
 /** Reads a log through: pages, entries, numbers and hash tree. Problem `log-damaged` names the first fault. */
-export async function checkLog(path: string): Promise<Checked> {
+export async function checkLog(path: string, watch?: Progress): Promise<Checked> {
   const db = await openDatabase(path);
   try {
-    const fault = isSound(db) ? logFault(db) : { message: 'its pages do not fit together' };
+    const fault = isSound(db) ? logFault(db, watch) : { message: 'its pages do not fit together' };
     if (fault !== null)
       throw new ProblemError({
         code: 'log-damaged',
@@ -108,6 +109,8 @@ export interface Restoring {
   readonly keys: readonly string[];
   /** Hears before anything is replaced how the two logs stand to each other; throws where it is not to be. */
   readonly agree: (courses: Courses) => Promise<void> | void;
+  /** Hears how the copy of the backup is checked. */
+  readonly checked?: Progress;
 }
 
 export interface Restored extends Checked {
@@ -125,7 +128,7 @@ export interface Restored extends Checked {
 export async function restoreLog(
   backup: string,
   path: string,
-  { suffix, keys, agree }: Restoring,
+  { suffix, keys, agree, checked: watch }: Restoring,
 ): Promise<Restored> {
   refuseNoFile(backup);
   const part = `${path}.restoring`;
@@ -134,7 +137,7 @@ export async function restoreLog(
   };
   remove();
   try {
-    const checked = await copiedAndChecked(backup, part);
+    const checked = await copiedAndChecked(backup, part, watch);
     const courses = await coursesOf({ copy: part, name: backup }, path, keys);
     await agree(courses);
     const before = isTaken(path) ? freeName(`${path}.${suffix}`) : null;
@@ -158,12 +161,12 @@ function refuseNoFile(backup: string): void {
 }
 
 /** Whatever is wrong with the copy is wrong with the backup that was named. */
-async function copiedAndChecked(backup: string, part: string): Promise<Checked> {
+async function copiedAndChecked(backup: string, part: string, watch?: Progress): Promise<Checked> {
   try {
     await copyOver(backup, part);
     // Of a log that was copied by hand the newest entries may be there alone; reading the copy takes them in.
     if (hasContent(`${backup}-wal`)) await copyOver(`${backup}-wal`, `${part}-wal`);
-    return await checkLog(part);
+    return await checkLog(part, watch);
   } catch (cause) {
     if (!(cause instanceof ProblemError)) throw cause;
     const { problem } = cause;

@@ -9,6 +9,7 @@ import { digestOf, disclosureOf } from '../src/evidence/disclosures.ts';
 import { readEntry } from '../src/evidence/entry.ts';
 import type { AnyEntry } from '../src/evidence/log.ts';
 import { leafHash } from '../src/evidence/merkle.ts';
+import type { Progress } from './attempts.ts';
 import { TEXTS_AN_ENTRY } from './entries.ts';
 import { openDatabase } from './open.ts';
 import { type Packing, packingOf } from './packing.ts';
@@ -44,7 +45,7 @@ export function carvedEntry({ seq, body, disclosures }: CarvedEntry): AnyEntry |
 }
 
 /** Looks through the whole file. */
-export async function carve(path: string): Promise<Carved> {
+export async function carve(path: string, watch: Progress = () => {}): Promise<Carved> {
   const packing = await newestPacking();
   const pages = pagesOf(path);
   const where = new Map<number, readonly [page: number, at: number]>();
@@ -52,6 +53,7 @@ export async function carve(path: string): Promise<Carved> {
   const disclosures = new Map<number, string[]>();
   let last = 0;
   for (let number = 1; number <= pages.count; number++) {
+    watch(number, pages.count);
     const page = pages.read(number);
     if (page === null) continue;
     for (const at of cellsOf(page, number)) {

@@ -2,6 +2,7 @@
 import type { Database } from 'better-sqlite3';
 import { signedBytes } from '../src/evidence/entry.ts';
 import { leafHash, nodeHash } from '../src/evidence/merkle.ts';
+import type { Progress } from './attempts.ts';
 import { entryIn, entryTable, type StoredEntry } from './entries.ts';
 import { LOWEST_STORED, placeOf } from './tree.ts';
 
@@ -12,14 +13,19 @@ export interface LogFault {
 }
 
 /** The first fault in entries, numbering or tree; null when there is none. Takes one pass over the file. */
-export function logFault(db: Database): LogFault | null {
+export function logFault(db: Database, watch: Progress = () => {}): LogFault | null {
   const lastOfStream = new Map<string, number>();
   const tree = treeChecker(db);
+  const size = entryTable(db).size();
   let due = 1;
   for (const stored of entryTable(db).all()) {
     const { seq, hash } = stored;
     const message = entryFault(stored, due, lastOfStream) ?? tree.add(seq - 1, hash);
-    if (message !== null) return { seq: Math.min(seq, due), message };
+    if (message !== null) {
+      watch(size, size);
+      return { seq: Math.min(seq, due), message };
+    }
+    watch(due, size);
     due++;
   }
   const table = entryTable(db);

@@ -53,6 +53,8 @@ export interface Opening {
   readonly jobs?: Progress;
   /** Hears how jobs are folded into the history, for the question that waits for it. */
   readonly history?: Progress;
+  /** Hears how the entries are checked. */
+  readonly check?: Progress;
   /** What problems call the file; its path unless told. */
   readonly name?: string;
 }
@@ -63,17 +65,17 @@ export interface Opening {
  */
 export async function openStationLog(path: string, opening: Opening = {}): Promise<StationLogFile> {
   const db = await openDatabase(path);
-  const { jobs, history, name = path } = opening;
+  const { jobs, name = path } = opening;
   try {
     renewHistory(db, jobs);
-    return stationLog(db, name, history);
+    return stationLog(db, name, opening);
   } catch (cause) {
     db.close();
     throw problemOf(cause, name);
   }
 }
 
-function stationLog(db: Database, path: string, folding?: Progress): StationLogFile {
+function stationLog(db: Database, path: string, watch: Opening): StationLogFile {
   const tree = storedTree(db, path);
   const table = entryTable(db);
   const notes = db.prepare('SELECT note FROM checkpoints ORDER BY place').pluck();
@@ -137,9 +139,9 @@ function stationLog(db: Database, path: string, folding?: Progress): StationLogF
     keepCheckpoint: (at, note) => {
       withProblems(() => newestNote.get() === note || keep.run(at, note));
     },
-    check: () => withProblems(() => logFault(db)),
+    check: () => withProblems(() => logFault(db, watch.check)),
     lastJobs: (limit = 20) => withProblems(() => lastJobs(db, limit)),
-    history: createHistory(db, withProblems, folding),
+    history: createHistory(db, withProblems, watch.history),
     rebuildProjections: () => withProblems(() => rebuildHistory(db)),
     close: () => {
       db.close();

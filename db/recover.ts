@@ -4,6 +4,7 @@ import { type Finding, heldAgainst } from '../src/evidence/kept-checkpoints.ts';
 import { type AnyEntry, STATION_STREAM } from '../src/evidence/log.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
+import type { Progress } from './attempts.ts';
 import { type Carved, type CarvedEntry, carve, carvedEntry } from './carve.ts';
 import { entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
@@ -43,16 +44,20 @@ export async function recoverLog(
   { out, beside }: { readonly out: string; readonly beside: string },
   records: readonly FromRecord[],
   keys: readonly string[] = [],
+  watch: { readonly read?: Progress; readonly written?: Progress } = {},
 ): Promise<Recovered> {
   for (const path of [out, beside]) if (existsSync(path)) throw new ProblemError(isThere(path));
-  const carved = damaged === null ? NOTHING : await carve(damaged);
+  const carved = damaged === null ? NOTHING : await carve(damaged, watch.read);
   try {
     const own = ofThisLog(carved, records, keys);
     const held = heldBy(own, carved);
     const entryAt = (seq: number): CarvedEntry | null => carved.entry(seq) ?? held.get(seq) ?? null;
     const lastReported = [...held.keys()].reduce((most, seq) => Math.max(most, seq), carved.last);
     if (entryAt(1) === null) throw new ProblemError(nothingLeft(damaged));
-    const written = await writeLog(out, entryAt, own, carved.notes);
+    const written = await writeLog(out, entryAt, own, {
+      notes: carved.notes,
+      written: (size) => watch.written?.(size, lastReported),
+    });
     const rest = besideThe(written.size, lastReported, entryAt, beside);
     const fromRecords = countTo(written.size, (seq) => !carved.has(seq));
     return {
@@ -78,7 +83,7 @@ async function writeLog(
   out: string,
   entryAt: (seq: number) => CarvedEntry | null,
   records: readonly FromRecord[],
-  notes: readonly string[],
+  { notes, written }: { readonly notes: readonly string[]; readonly written: (size: number) => void },
 ): Promise<{ readonly size: number; readonly checkpoints: readonly Finding[] }> {
   const db = await openDatabase(out);
   try {
@@ -102,6 +107,7 @@ async function writeLog(
     let size = 0;
     for (let next = 1; ; next = size + 1) {
       size = some.immediate(next);
+      written(size);
       if (size < next + ENTRIES_A_TRANSACTION - 1) break;
     }
     const state = stationIn(entryAt, size);

@@ -58,7 +58,7 @@ function merged(before: Candidate | undefined, sighting: Sighting): Candidate {
   return {
     address: sighting.address,
     name: nameOf(sighting) || (before?.name ?? ''),
-    kind: kind === 'not said' ? (before?.kind ?? kind) : kind,
+    kind: kind === 'unknown' ? (before?.kind ?? kind) : kind,
     services,
     ...(rssi > -128 && { rssi }),
     ...(sighting.lasting !== undefined && { lasting: sighting.lasting }),

@@ -6,8 +6,8 @@ const SIMULATE = 'or run with the simulated tools';
 
 const PROBLEMS = {
   'radio-not-installed': {
-    message: 'the Bluetooth part of plugmark is not installed on this machine.',
-    next: `Install plugmark again with its optional dependencies (without --omit=optional), ${SIMULATE}.`,
+    message: 'the Bluetooth part of plugmark is not installed on this machine',
+    next: `Install plugmark again, ${SIMULATE}.`,
   },
   'radio-no-bluetooth': {
     message:
@@ -15,7 +15,7 @@ const PROBLEMS = {
     next: `Run plugmark on the host itself, on a machine with Bluetooth, ${SIMULATE}.`,
   },
   'radio-not-permitted': {
-    message: 'this user is not allowed to use the Bluetooth adapter.',
+    message: 'this user is not allowed to use the Bluetooth adapter',
     next: 'Give the right to the node program; plugmark doctor shows the command.',
   },
   'radio-off': {
@@ -46,6 +46,9 @@ export function radioProblem(code: RadioProblemCode, where?: string): Problem {
   return { code, ...PROBLEMS[code], ...(where !== undefined && { where }) };
 }
 
+/** The loaders of native parts give no code when theirs is missing. */
+const NOT_BUILT = /^(Could not locate the bindings file|No native build was found)/;
+
 /** What a thrown error of the library or its native socket means. */
 export function problemFromError(error: unknown): Problem {
   const code = errorCode(error);
@@ -63,6 +66,7 @@ export function problemFromError(error: unknown): Problem {
     case 'ENETDOWN':
       return radioProblem('radio-off');
     default:
+      if (error instanceof Error && NOT_BUILT.test(error.message)) return radioProblem('radio-not-installed');
       return radioProblem('radio-failed', error instanceof Error ? error.message : String(error));
   }
 }

@@ -178,7 +178,7 @@ function pullAttempts(state: JobState, walk: Walk, c: CylinderState): readonly A
     if (seen === undefined) return [];
     const first = stage === 'final' && isTry(attempt) && !started.has(plug);
     if (first) started.add(plug);
-    const known = judgement === null ? reachedAtLeast(state, attempt) : told(judgement);
+    const known = judgement === null ? reachedAtLeast(state, attempt) : judgedAs(judgement);
     return [
       {
         ...seen,
@@ -209,7 +209,10 @@ interface Known {
   readonly expanded: number;
 }
 
-const told = ({ value, expandedUncertainty }: Judgement): Known => ({ value, expanded: expandedUncertainty });
+const judgedAs = ({ value, expandedUncertainty }: Judgement): Known => ({
+  value,
+  expanded: expandedUncertainty,
+});
 
 /** Of a try that was cut, or stood at the end of the scale: nobody judges it, and it came to no less. */
 function reachedAtLeast(state: JobState, attempt: TorqueAttempt): Known | null {
@@ -239,7 +242,7 @@ function censoredBy({ pull, kind }: TorqueAttempt): Censored | null {
   return kind === 'unsure' ? 'undecided' : null;
 }
 
-/** The stage at which each pull found its plug, begun anew whenever the plug was. */
+/** The stage of the plug at each pull; it starts again with each new plug. */
 function stagesOf(
   { basis }: JobState,
   pulls: readonly TorqueAttempt[],
@@ -252,9 +255,9 @@ function stagesOf(
     const { pull: number } = attempt.pull;
     if (restarts.some(({ pull }) => pull >= before && pull < number)) stage = start;
     before = number;
-    const found = stage;
+    const at = stage;
     if (basis.firstTorqueWindow !== null) stage = stageAfter(stage, attempt);
-    return found;
+    return at;
   });
 }
 

@@ -1,4 +1,4 @@
-/** When each instrument of the station has to be calibrated again: by its date, or by its cycles, see `CYCLES_ARE`. */
+/** When each instrument of the station must be calibrated again: by date, or by cycles (see `CYCLES_ARE`). */
 
 import type { Certificate } from '../instrument/certificate.ts';
 import { dueDate } from '../instrument/fitness.ts';
@@ -43,7 +43,7 @@ export interface CalendarLine {
 
 /** What the cycles of a line are, in words. */
 export const CYCLES_ARE =
-  'gap readings, or pulls given to a plug (re-hits, checks and strokes that ended low too), since the certificate; pulls given to none are not counted; or the counter of the tool where that is ahead';
+  'gap readings or pulls on a plug since the certificate, re-hits, checks and low strokes too; or the counter of the tool where that is higher. Pulls on no plug do not count';
 
 export interface CalendarSettings {
   /** ISO day. */

@@ -11,7 +11,7 @@ import { type Proportion, proportion } from '../statistics/proportion.ts';
 import { type Stability, stabilityOf } from '../statistics/run-rules.ts';
 import type { Censored, ProcessRow } from './attempt.ts';
 
-/** By what attempts of one specification are told apart. */
+/** How attempts of one specification are grouped further. */
 export const GROUPINGS = ['specification', 'tool', 'technician', 'cylinder'] as const;
 export type Grouping = (typeof GROUPINGS)[number];
 
@@ -19,11 +19,11 @@ export type Grouping = (typeof GROUPINGS)[number];
 export interface Series {
   readonly rows: readonly ProcessRow[];
   readonly n: number;
-  /** Null of nothing. */
+  /** Null without any value. */
   readonly mean: number | null;
-  /** Null of fewer than two. */
+  /** Null with fewer than two. */
   readonly standardDeviation: number | null;
-  /** Or why there is none. */
+  /** Or the problem that there is none for. */
   readonly capability: Capability | Problem;
 }
 
@@ -43,13 +43,13 @@ export interface ProcessGroup {
   readonly member: string;
   /** First attempts on their plugs. */
   readonly process: ProcessSeries;
-  /** Attempts that plugs stand with in jobs that were closed. */
+  /** The last attempts on plugs in closed jobs. */
   readonly product: Series;
-  /** Of the plugs in these jobs, those that nothing stands for which is OK. */
+  /** Of the plugs in these jobs, those without an OK. */
   readonly notProven: Proportion;
-  /** Of first attempts with a verdict, those among them that went surely over the upper limit before their end was lost. */
+  /** Of first attempts with a verdict. One whose end was lost counts if it was over the upper limit before. */
   readonly notOkFirst: Proportion;
-  /** Of all first attempts, were those without a verdict NOT OK. */
+  /** Of all first attempts, if those without a verdict were NOT OK. */
   readonly notOkAtWorst: Proportion;
   readonly notDecidableFirst: Proportion;
   /** First attempts without a value for mean and indices, by reason. */
@@ -120,7 +120,7 @@ function groupOf(
   };
 }
 
-/** A plug whose last pull nobody could place stands for nothing, and is one of those that the figures must not lose. */
+/** A plug whose last pull nobody could place has no OK, and must not be lost from the figures. */
 function notProvenIn(rows: readonly ProcessRow[], confidence: number): Proportion {
   const proven = new Map<string, boolean>();
   for (const { stream, cylinder, open, last, result } of rows) {

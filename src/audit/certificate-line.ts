@@ -1,6 +1,6 @@
 /**
- * The drift that laboratories have seen: a line through the errors on successive certificates, at each nominal by itself,
- * and whether what it comes to stays within what is permitted until the next calibration is due.
+ * Drift by certificates: a line through the errors on successive certificates, for each nominal by itself, and whether it
+ * stays within what is permitted until the next calibration is due.
  */
 import { monthsLater } from '../instrument/dates.ts';
 import { calibratedAt } from '../metrology/calibration.ts';
@@ -19,7 +19,7 @@ import {
 import type { Check } from './calibrations.ts';
 import { dayNumber, isoDay } from './days.ts';
 
-/** How far beyond its points a certificate is still asked: two laboratories never set exactly the same value. Our choice. */
+/** How far beyond its points a certificate still counts: two laboratories never set exactly the same value. Our choice. */
 const BESIDE = 0.02;
 /** How far ahead to look where no due day is known. */
 const USUAL_MONTHS = 12;
@@ -32,9 +32,9 @@ export interface ErrorAt extends Check {
 }
 
 /**
- * `within`: what a laboratory would find stays within what is permitted. `warning`: it may not, and there is reason to
- * think so: the line itself leaves, or it has a slope that is more than its uncertainty, or the certificates lie on none.
- * `undecided`: it may not only because too little is known; nothing shows a drift, and nothing shows that there is none.
+ * `within`: a laboratory will find it within what is permitted. `warning`: it may not, for a reason: the line itself leaves,
+ * or its slope is more than its uncertainty, or the certificates lie on no line. `undecided`: it may not, only because too
+ * little is known; nothing shows a drift, and nothing rules one out.
  */
 export type Finding = 'within' | 'warning' | 'undecided';
 
@@ -47,7 +47,7 @@ export interface NominalLine {
   readonly drift: CertifiedDrift;
   readonly perYear: number;
   readonly perYearExpanded: number;
-  /** What a laboratory would find at the end of the stretch that is looked at, with its interval. */
+  /** What a laboratory will find on the day `to`, with its interval. */
   readonly atEnd: Predicted;
   /** The first day on which the interval, and the line itself, lie beyond what is permitted. */
   readonly outsideOn: string | null;
@@ -56,7 +56,7 @@ export interface NominalLine {
 }
 
 export interface CertificateLines {
-  /** ISO days: the newest certificate, and how far is looked ahead: to the due day, or a year where none is known. */
+  /** ISO days: the newest certificate, and the due day, or a year later where none is known. */
   readonly from: string;
   readonly to: string;
   readonly lines: readonly NominalLine[];
@@ -64,7 +64,7 @@ export interface CertificateLines {
   readonly inUse: NominalLine;
 }
 
-/** The line that wants a look first, warnings in front; null where all stay within. */
+/** The line that leaves first, warnings before undecided ones; null where all stay within. */
 export function firstBeyond({ lines }: CertificateLines): NominalLine | null {
   const of = (wanted: Finding) =>
     lines
@@ -112,7 +112,7 @@ function lineAt(
   permissible: number,
   { from, to }: { readonly from: string; readonly to: string },
 ): NominalLine | null {
-  // At a reading of zero a relative promise permits nothing, so there is nothing to hold the line against.
+  // At a reading of zero a relative deviation permits nothing, so there is no limit.
   if (permissible === 0) return null;
   const errors = periods.map((checks) => checks.flatMap((check) => errorAt(check, nominal)));
   // The nominals are those of the newest certificate, so the newest period always has a level to predict from.
@@ -172,15 +172,15 @@ const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
 const noCertificate = (): Problem => ({
   code: 'no-certificate',
   where: 'certificates',
-  message: 'no certificate of this tool is known',
-  next: 'Name its certificate in the station file; keep older ones with "plugmark certificates keep".',
+  message: 'this tool has no certificate',
+  next: 'Name its certificate in the station file, and keep older ones with "plugmark certificates keep".',
 });
 
 const oneCertificate = (): Problem => ({
   code: 'one-certificate',
   where: 'certificates',
-  message: 'one certificate shows where the tool stands, and not where it goes',
-  next: 'Keep older ones with "plugmark certificates keep", or look again behind its next calibration.',
+  message: 'one certificate cannot show a drift',
+  next: 'Keep older ones with "plugmark certificates keep", or look again after its next calibration.',
 });
 
 const noLine = (checks: number, periods: number): Problem => ({
@@ -188,7 +188,7 @@ const noLine = (checks: number, periods: number): Problem => ({
   where: 'certificates',
   message:
     periods > 1
-      ? `of ${checks} certificates no two lie between the same adjustments, on different days and at the same point, so nothing shows a drift`
-      : `of ${checks} certificates no two are of different days and at the same point, so nothing shows a drift`,
-  next: 'Have it looked at before it is adjusted, and at the same points.',
+      ? `no two of ${checks} certificates are between the same adjustments, on different days and at the same point, so none shows a drift`
+      : `no two of ${checks} certificates are of different days and at the same point, so none shows a drift`,
+  next: 'Have it calibrated at the same points, before and after an adjustment.',
 });

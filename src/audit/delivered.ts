@@ -50,7 +50,7 @@ export function deliveredGaps(
   return ok({ under, simulated, simulatedLeftOut: simulated ? 0 : all.length - real.length });
 }
 
-/** Nothing of a reading that was not judged. */
+/** Null for a reading that was not judged. */
 function gapOf({ part, lot, censored, result, side, valueSi }: AttemptRow): readonly DeliveredGap[] {
   if (censored === null) return valueSi === null ? [] : [{ part, lot, gapMm: valueSi }];
   if (censored !== 'bounded' || result === null) return [];

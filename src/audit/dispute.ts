@@ -6,14 +6,14 @@ import { onFinding } from './impact-held.ts';
 import type { ImpactAssessment, ItemState } from './impact-state.ts';
 
 export type Learned =
-  /** A impact assessment touches the job: some of its proofs do not hold any more. */
+  /** An impact assessment touches the job: some of its proofs do not hold any more. */
   | {
       readonly kind: 'touched';
       readonly at: string;
       readonly impact: ImpactAssessment;
       readonly item: ItemState;
     }
-  /** A impact assessment went over all that the job measured, and left every proof of it standing; so many rest on the tool. */
+  /** An impact assessment went over all that the job measured, and left every proof of it standing; so many rest on the tool. */
   | {
       readonly kind: 'stood';
       readonly at: string;
@@ -54,8 +54,8 @@ export function learnedSince(
     ...impacts.flatMap((impact, at) => {
       // One that goes on from another looks at nothing again that stood unchanged in the first.
       const before = onFinding(impacts.slice(0, at), impact.assessed.digest);
-      const told = before.some((one) => byImpact(state, entries, one).length > 0);
-      return byImpact(state, entries, impact).filter(({ kind }) => kind === 'touched' || !told);
+      const isListed = before.some((one) => byImpact(state, entries, one).length > 0);
+      return byImpact(state, entries, impact).filter(({ kind }) => kind === 'touched' || !isListed);
     }),
     ...checksSince(state, station),
     ...entries.flatMap(({ event, at }): Learned[] =>

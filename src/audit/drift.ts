@@ -1,7 +1,7 @@
 /**
- * Whether a wrench wanders between two calibrations. Its own reading cannot show its error, but hands and threads stay what
- * they were: when what first pulls come to moves, the wrench or the way of working has, and either wants a look before
- * the calibration is due.
+ * Does a wrench drift between two calibrations? Its own reading cannot show its error, but people and threads stay as they
+ * were. When the first pulls move, the wrench or the way of working has moved, and either needs a look before the
+ * calibration is due.
  */
 import { type PermissibleDeviation, permissibleAt } from '../metrology/permissible.ts';
 import type { Problem } from '../problem.ts';
@@ -12,16 +12,16 @@ import { mean, momentsOf } from '../statistics/moments.ts';
 import type { AttemptRow } from './attempt.ts';
 import { dayNumber, isoDay } from './days.ts';
 
-/** Days of use that the chart's target and sigma are taken from, and the fewest that make one. Our choice; 20 to 25 are usual. */
+/** Target and sigma of the chart come from so many days of use; fewer make no chart. Our choice; 20 to 25 are usual. */
 const BASELINE_DAYS = 20;
 /** Weight of the newest day and width of the limits: usual values, e-Handbook 6.3.2.4. */
 const LAMBDA = 0.2;
 const WIDTH = 3;
-/** A slope that was seen for a shorter time is not carried on to the due day. Our choice. */
+/** A slope over a shorter time is not continued to the due day. Our choice. */
 const LEAST_SPAN_DAYS = 60;
 const CONFIDENCE = 0.95;
 
-/** One day's first pulls, as per cent of the middle of their limits away from it. */
+/** The first pulls of a day: how far they are from the middle of their limits, in per cent of it. */
 export interface DayOfUse {
   readonly day: string;
   readonly pulls: number;
@@ -41,12 +41,12 @@ export interface WrenchDrift {
   readonly days: readonly DayOfUse[];
   readonly chart: EwmaChart;
   readonly drift: Drift;
-  /** The slope is more than chance: its 95 % interval holds no zero. */
+  /** More than chance: the 95 % interval of the slope does not hold zero. */
   readonly isTrend: boolean;
   /** What is permitted, and the error on the certificate, as per cent of the middle of the limits that it is used at. */
   readonly permissiblePercent: number;
   readonly errorPercent: number;
-  /** The first day of a signal that still stands; null when the newest mean lies within its limits. */
+  /** The first day of a signal that still lasts; null when the newest mean is within its limits. */
   readonly shiftedSince: string | null;
   /** The day from which the whole 95 % band of the line is beyond what is permitted, until the due day; else null. */
   readonly outsideOn: string | null;
@@ -54,8 +54,8 @@ export interface WrenchDrift {
 }
 
 /**
- * Holds the days of use of one wrench since its calibration against their beginning. `rows` are its attempts under one
- * certificate. Target and sigma are estimates from the first days, and a day counts by its pulls, so the limits allow for
+ * Compares the days of use of one wrench since its calibration with the first of them. `rows` are its attempts under one
+ * certificate. Target and sigma are estimated from the first days, and a day counts by its pulls; the limits allow for
  * both. Problems: `too-few`, `no-spread`.
  */
 export function wrenchDrift(
@@ -108,8 +108,8 @@ export function wrenchDrift(
 }
 
 /**
- * The first day on which even the nearer edge of the line's band is beyond the limits. What one day scatters is how people
- * work, and says nothing of the wrench.
+ * The first day on which even the nearer edge of the line's band is beyond the limits. The scatter of one day shows how
+ * people work, not the wrench.
  */
 function surelyOutside(
   drift: Drift,
@@ -135,8 +135,8 @@ function baselineOf(days: readonly DayOfUse[]) {
 }
 
 /**
- * A first pull that stopped short and was carried on says something of the hand, nothing of the wrench; a simulated one
- * nothing of a real wrench.
+ * Left out: a first pull that stopped short and was continued, which shows the hand and not the wrench; and simulated ones
+ * beside real ones.
  */
 function daysOfUse(rows: readonly AttemptRow[]): readonly DayOfUse[] {
   const plug = ({ job, cylinder }: AttemptRow) => `${cylinder} ${job}`;
@@ -173,13 +173,13 @@ function standingSignal(chart: EwmaChart, days: readonly DayOfUse[]): string | n
 const tooFew = (days: number): Problem => ({
   code: 'too-few',
   where: 'days',
-  message: `${days} day${days === 1 ? '' : 's'} of use since the calibration ${days === 1 ? 'is' : 'are'} too few; a chart needs ${BASELINE_DAYS}`,
+  message: `${days} day${days === 1 ? '' : 's'} of use since the calibration ${days === 1 ? 'is' : 'are'} too few; the chart needs ${BASELINE_DAYS}`,
   next: 'Look again when it was used on more days.',
 });
 
 const noSpread = (): Problem => ({
   code: 'no-spread',
   where: 'days',
-  message: 'the first days of use all come to the same figure, so there is no spread to hold others against',
-  next: 'Look whether the tool shows enough digits.',
+  message: 'the first days of use all give the same figure, so there is no spread to compare with',
+  next: 'Check whether the tool shows enough digits.',
 });

@@ -1,5 +1,4 @@
-/** The last good check before a finding, out of the certificates that the log holds of a tool. */
-
+/** The last good check before a finding, by the certificates in the log. */
 import type { Certificate } from '../instrument/certificate.ts';
 import type { Problem } from '../problem.ts';
 import type { ProblemCode } from '../problem-code.ts';
@@ -60,20 +59,22 @@ function named(
   since: string,
   asFound: Certificate,
 ): Result<Certificate | null> {
-  const found = before.filter((one) => spellings(one).includes(since));
-  const [only, ...others] = found;
+  const matching = before.filter((one) => spellings(one).includes(since));
+  const [only, ...others] = matching;
   if (only === undefined)
     return err(
       asFoundProblem(
         'certificate-unknown',
         asFound,
         'date',
-        `the log knows no certificate ${since} of this tool from before ${asFound.date}`,
-        `It knows: ${before.map(({ number, date }) => `${number} of ${date}`).join(', ') || 'none'}.`,
+        `the log has no certificate ${since} of this tool from before ${asFound.date}`,
+        `It has: ${before.map(({ number, date }) => `${number} of ${date}`).join(', ') || 'none'}.`,
       ),
     );
   if (others.length === 0) return ok(only);
-  return err(overlap(asFound, `--since "${since}" may mean ${listed(found, before, ' or ')}`, found, before));
+  return err(
+    overlap(asFound, `--since "${since}" may mean ${listed(matching, before, ' or ')}`, matching, before),
+  );
 }
 
 function overlap(
@@ -87,7 +88,7 @@ function overlap(
     'certificates-overlap',
     asFound,
     'last good check',
-    `${message}, so that nobody can tell which was the last good check`,
+    `${message}, so nobody can tell which was the last good check`,
     `Say which one counts: ${options}. An earlier one looks back further.`,
   );
 }
@@ -101,9 +102,9 @@ const spellings = ({ number, date, laboratory }: Certificate) => [
 
 /** The shortest that means this one only. */
 function spelling(one: Certificate, among: readonly Certificate[]): string {
-  const isTold = (text: string) =>
+  const isClear = (text: string) =>
     among.every((other) => same(other, one) || !spellings(other).includes(text));
-  return spellings(one).find(isTold) ?? one.number;
+  return spellings(one).find(isClear) ?? one.number;
 }
 
 const listed = (which: readonly Certificate[], among: readonly Certificate[], between = ' and ') =>
@@ -113,7 +114,7 @@ const listed = (which: readonly Certificate[], among: readonly Certificate[], be
 const same = (a: Certificate, b: Certificate) =>
   a.number === b.number && a.date === b.date && a.laboratory === b.laboratory;
 
-/** One whose figures were put right since counts as it was recorded last. */
+/** One that was recorded again with other figures counts as recorded last. */
 function distinct(all: readonly Certificate[]): readonly Certificate[] {
   return all.filter((one, i) => !all.slice(i + 1).some((later) => same(one, later)));
 }

@@ -1,6 +1,6 @@
 /**
- * What the impact assessments on one finding hold between them. A impact assessment saw nothing that was entered behind it, so that a tool
- * that was used on needs another; that one takes up only what none before it holds.
+ * What the impact assessments on one finding hold together. An assessment does not see what was entered after it. A tool that
+ * was used on needs another one, which takes up only what none before it holds.
  */
 import type { AttemptRow } from './attempt.ts';
 import type { ImpactAssessment } from './impact-state.ts';
@@ -13,11 +13,11 @@ export const onFinding = (
   digest: string,
 ): readonly ImpactAssessment[] => impacts.filter(({ assessed }) => assessed.digest === digest);
 
-/** Whether one of them looked at an attempt, as it stands in the log now. */
+/** Whether one of them judged an attempt, as the log holds it now. */
 export const isHeld = (onOne: readonly ImpactAssessment[], { day, seq }: Entered): boolean =>
   onOne.some((one) => one.assessed.from <= day && seq < one.seq);
 
-/** The attempts of all jobs of which something is held by none of them: a job is judged as a whole. */
+/** All attempts of the jobs that none of them holds whole: a job is judged as a whole. */
 export function notHeld<Row extends AttemptRow>(
   rows: readonly Row[],
   onOne: readonly ImpactAssessment[],
@@ -26,13 +26,13 @@ export function notHeld<Row extends AttemptRow>(
   return rows.filter(({ stream }) => streams.has(stream));
 }
 
-/** A finding with the jobs since its newest impact assessment that none on it holds; void ones prove nothing and are left out. */
+/** A finding, and the jobs since its newest impact assessment that none on it holds. Void jobs are left out. */
 export interface Since {
   readonly newest: ImpactAssessment;
   readonly jobs: readonly string[];
 }
 
-/** Each finding once, with the newest impact assessment on it, and from when on what they have seen begins. */
+/** Each finding once, with the newest impact assessment on it and the first day that any of them covers. */
 export function findings(impacts: readonly ImpactAssessment[]): readonly {
   readonly newest: ImpactAssessment;
   readonly from: string;

@@ -1,6 +1,6 @@
 /**
- * From when to when an impact assessment has to look: from the last good check before the errors were found (ISO 9001:2015,
- * 7.1.5.2), as the station's log has it, to the day on which they were found.
+ * The days that an impact assessment covers: from the last good check in the station's log (ISO 9001:2015, 7.1.5.2) to the
+ * day on which the errors were found.
  */
 import type { StationEntry } from '../evidence/log.ts';
 import type { Certificate } from '../instrument/certificate.ts';
@@ -10,7 +10,7 @@ import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import { lastGoodCheck, asFoundProblem as problem, type Use } from './impact-checks.ts';
 
-/** What is asked: a tool of the station, and the certificate that holds what the laboratory found. */
+/** A tool of the station, and the certificate with what the laboratory found. */
 export interface ImpactInput {
   readonly tool: string;
   readonly asFound: Certificate;
@@ -24,7 +24,7 @@ export interface Span {
   readonly serial: string;
   /** Null where the tool was never used with a certificate from before. */
   readonly lastGood: Certificate | null;
-  /** ISO dates: what was measured from that day on is in question; the day of the finding. */
+  /** ISO dates: everything measured from that day on is in question; the day of the finding. */
   readonly from: string;
   readonly foundOn: string;
 }
@@ -51,7 +51,7 @@ export function spanOf(entries: readonly StationEntry[], input: ImpactInput): Re
         asFound,
         'date',
         `it is dated ${asFound.date}, and ${tool} (${asFound.serial}) is in the log only from ${firstUse} on`,
-        'Check the date; nothing of this log can be in question.',
+        'Check the date. Nothing in this log can be in question.',
       ),
     );
   return ok({
@@ -62,7 +62,7 @@ export function spanOf(entries: readonly StationEntry[], input: ImpactInput): Re
   });
 }
 
-/** How far a tool was found to have moved at one of the points that the laboratory looked at. */
+/** How far a tool has moved at one of the points that the laboratory tested. */
 export interface AsFoundPoint {
   readonly reading: number;
   readonly error: number;
@@ -73,16 +73,16 @@ export interface AsFoundPoint {
   readonly finding: 'moved' | 'not-moved' | 'unknown';
 }
 
-/** The found points beside what the last good check had said there; U at 95 % (k = 2). */
+/** The points of the finding beside the last good check at the same readings; U at 95 % (k = 2). */
 export function asFoundPoints(asFound: Certificate, lastGood: Certificate | null): readonly AsFoundPoint[] {
   return asFound.points.map(({ reading, error, expanded, k }) => {
-    const found = { reading, error, expanded: (2 * expanded) / k };
-    if (lastGood === null) return { ...found, was: null, finding: 'unknown' };
+    const point = { reading, error, expanded: (2 * expanded) / k };
+    if (lastGood === null) return { ...point, was: null, finding: 'unknown' };
     const then = calibratedAt(lastGood.points, reading, lastGood.number);
     const was = { error: then.error, expanded: 2 * then.term.amount };
     const apart = Math.abs(error - was.error);
-    const finding = apart > Math.hypot(found.expanded, was.expanded) ? 'moved' : 'not-moved';
-    return { ...found, was, finding };
+    const finding = apart > Math.hypot(point.expanded, was.expanded) ? 'moved' : 'not-moved';
+    return { ...point, was, finding };
   });
 }
 
@@ -117,8 +117,8 @@ function mistaken(
     return {
       code: 'tool-unknown',
       where: tool,
-      message: 'the log of this station knows no tool of that name',
-      next: `It knows: ${[...known].join(', ') || 'none'}.`,
+      message: 'the log of this station has no tool of that name',
+      next: `It has: ${[...known].join(', ') || 'none'}.`,
     };
   }
   const serials = new Set(uses.flatMap(({ serial }) => (serial === null ? [] : [serial])));
@@ -136,7 +136,7 @@ function mistaken(
       asFound,
       'serial',
       `it is for serial number ${asFound.serial}, but tool ${tool} is ${[...serials].join(' or ')}`,
-      'Use what was found of this very tool.',
+      'Give the file of what was found of this tool.',
     );
   const unit = use.quantity === 'torque' ? 'N.m' : 'mm';
   if (asFound.unit !== unit)
@@ -145,7 +145,7 @@ function mistaken(
       asFound,
       'unit',
       `its points are in ${asFound.unit}; tool ${tool} measures in ${unit}`,
-      'Use what was found of this very tool.',
+      'Give the file of what was found of this tool.',
     );
   if (asFound.date > today)
     return problem(

@@ -1,4 +1,4 @@
-/** The impact assessments of a station, as its log tells them: what was found, what was decided for each job, what is still open. */
+/** The impact assessments in the log of a station: what was found, what was decided for each job, what is still open. */
 import type { StationEntry } from '../evidence/log.ts';
 import type { ImpactDecision, ImpactItem, StationEvent } from '../evidence/station-event.ts';
 import type { Certificate } from '../instrument/certificate.ts';
@@ -6,7 +6,7 @@ import { err, ok, type Result } from '../result.ts';
 
 export interface Decided {
   readonly decision: ImpactDecision;
-  /** The later job that did it again; null for another decision, and where nobody named one. */
+  /** The later job that did it again; null for any other decision. */
   readonly redoneIn: string | null;
   readonly because: string;
   readonly by: string;
@@ -14,7 +14,7 @@ export interface Decided {
 }
 
 export interface ItemState extends ImpactItem {
-  /** All that was decided, the last one holds. */
+  /** All decisions; the last one counts. */
   readonly decided: readonly Decided[];
   /** Not decided, or recalled and not redone yet. */
   readonly open: boolean;
@@ -23,7 +23,7 @@ export interface ItemState extends ImpactItem {
 export interface ImpactAssessment {
   readonly assessment: string;
   readonly assessed: Extract<StationEvent, { type: 'assessment-made' }>;
-  /** Its entry in the log: it looked at nothing that was entered behind it. */
+  /** Its entry in the log. It does not see what was entered after it. */
   readonly seq: number;
   readonly at: string;
   readonly by: string;
@@ -37,7 +37,7 @@ export interface ImpactAssessment {
 
 /** All impact assessments, the oldest first. */
 export function impactsOf(entries: readonly StationEntry[]): readonly ImpactAssessment[] {
-  const found = new Map<string, Certificate>();
+  const asFoundBy = new Map<string, Certificate>();
   const checks = new Map<string, Certificate>();
   const all = new Map<string, ImpactAssessment>();
   for (const { event, at, by, seq } of entries) {
@@ -45,7 +45,7 @@ export function impactsOf(entries: readonly StationEntry[]): readonly ImpactAsse
       const { certificate } = event.instrument;
       checks.set(checkKey(certificate), certificate);
     }
-    if (event.type === 'as-found-recorded') found.set(event.digest, event.asFound);
+    if (event.type === 'as-found-recorded') asFoundBy.set(event.digest, event.asFound);
     if (event.type === 'assessment-made')
       all.set(event.assessment, {
         assessment: event.assessment,
@@ -53,7 +53,7 @@ export function impactsOf(entries: readonly StationEntry[]): readonly ImpactAsse
         seq,
         at,
         by,
-        asFound: found.get(event.digest) ?? null,
+        asFound: asFoundBy.get(event.digest) ?? null,
         lastGood:
           (event.lastGood && checks.get(checkKey({ ...event.lastGood, serial: event.serial }))) ?? null,
         items: event.items.map((item) => ({ ...item, decided: [], open: true })),
@@ -97,8 +97,8 @@ export interface Decision {
 }
 
 /**
- * What decisions about some jobs put into the log. Another impact assessment on the same finding may hold a job as well, because
- * it went on in between: it is decided there with the same words. Problems: `impact-closed`, `item-unknown`.
+ * What decisions about jobs put into the log. Another impact assessment on the same finding may hold a job as well, because the
+ * job went on in between; the decision counts there too. Problems: `impact-closed`, `item-unknown`.
  */
 export function decide(
   { assessment, items, closed, assessed }: ImpactAssessment,
@@ -140,7 +140,7 @@ export function decide(
   );
 }
 
-/** The closing of an impact assessment. Problems: `impact-closed`, `impact-open`, which names what is still open. */
+/** Closes an impact assessment. Problems: `impact-closed`; `impact-open`, which names what is still open. */
 export function close(
   { assessment, items, closed }: ImpactAssessment,
   because: string,

@@ -1,8 +1,8 @@
-/** What stands against a vehicle or a job: the items of impact assessments that are about it. */
+/** The items of impact assessments that concern a vehicle or a job. */
 import { normalVin } from '../job/vin.ts';
 import type { ImpactAssessment, ItemState } from './impact-state.ts';
 
-/** What a vehicle is known by; null or absent for what nobody gave. */
+/** How a vehicle is identified; null or absent for what nobody gave. */
 export interface VehicleIdentity {
   readonly vin?: string | null;
   readonly plate?: string | null;
@@ -10,8 +10,8 @@ export interface VehicleIdentity {
 }
 
 /**
- * Whether two are one vehicle: by VIN where both have one, since plates and fleet numbers move on to another vehicle; else
- * by plate, else by fleet number.
+ * Whether two are the same vehicle: by VIN where both have one, because plates and fleet numbers move to other vehicles;
+ * else by plate, else by fleet number.
  */
 export function sameVehicle(a: VehicleIdentity, b: VehicleIdentity): boolean {
   for (const by of ['vin', 'plate', 'fleet'] as const) {

@@ -1,7 +1,7 @@
 /**
- * The impact assessment on a tool that was out of tolerance at calibration: ISO 9001:2015, 7.1.5.2 asks whether earlier results are
- * affected, IATF 16949, 7.1.5.2.1 for a record of it. Each attempt is judged again by the functions that judged it then,
- * with the error and the uncertainty that were found. What was judged then stays as it is.
+ * The impact of a tool that was out of tolerance at calibration. ISO 9001:2015, 7.1.5.2 asks whether earlier results are
+ * affected; IATF 16949, 7.1.5.2.1 asks for a record of it. Each attempt is judged again by the functions of its day, with
+ * the error and the uncertainty that were found. The verdict of the day stays as it is.
  */
 import type { Certificate } from '../instrument/certificate.ts';
 import type { Instrument } from '../instrument/instrument.ts';
@@ -19,18 +19,18 @@ export interface AsFound {
 }
 
 /**
- * `still-in`: proven with the found error as well. `doubtful`: too near a limit to tell, or beyond the points that the
- * laboratory looked at. `out`: beyond the limits if the tool had the found error already then, which nobody can know.
+ * `still-in`: proven with the error found as well. `doubtful`: too close to a limit to tell, or read beyond the points that
+ * the laboratory tested. `out`: beyond the limits if the tool had this error that day already, which nobody can know.
  */
 export type Sort = 'still-in' | 'doubtful' | 'out';
 
-/** An attempt, and what it comes to with the found error. */
+/** An attempt, and its verdict with the error found. */
 export interface JudgedAgain {
   readonly row: AttemptRow;
-  /** Null where there was nothing to judge then, nor is now. */
+  /** Null where there was nothing to judge, then or now. */
   readonly again: Judgement | null;
   readonly sort: Sort | null;
-  /** Within the points that the laboratory looked at. */
+  /** Read within the points that the laboratory tested. */
   readonly covered: boolean;
 }
 
@@ -50,12 +50,12 @@ export function inQuestion(
 }
 
 /**
- * Each row judged again, in the order given. The error that was found is taken off the reading, its uncertainty takes the
- * place of that of the calibration, and the drift allowed for since then goes: what it stood for has been seen. As then,
- * a re-hit or a check counts only for having gone above the window.
+ * Each row judged again, in the order given. The error that was found is taken off the reading; its uncertainty takes the
+ * place of the calibration's; the allowance for drift is left out, because the drift has been measured. As on the day, a
+ * re-hit or a check counts only if it went above the window.
  *
- * A tool moves at some time between two checks, so that the true error lay between the one of the last check and the one
- * found: a verdict that is OK with both is OK with all between, because the limits enclose one interval.
+ * The tool moved at some time between two checks, so its true error was between the two. What is OK with both is OK with
+ * every error between them, because the limits are one interval.
  */
 export function judgeAgain(rows: readonly AttemptRow[], asFound: AsFound): readonly JudgedAgain[] {
   const readings = asFound.certificate.points.map(({ reading }) => reading);
@@ -92,23 +92,23 @@ interface Basis {
 
 /** Jobs share their setups, and a window takes far longer than a reading: each is worked out once. */
 function bases({ certificate, setups }: AsFound): (row: AttemptRow) => Basis {
-  const known = new Map<string, Basis>();
+  const worked = new Map<string, Basis>();
   return (row) => {
     const key = `${row.setupKey} ${row.quantity} ${row.stage} ${row.tool}`;
-    const there = known.get(key);
+    const there = worked.get(key);
     if (there !== undefined) return there;
     const setup = setups.get(row.setupKey);
     const was = setup?.instruments.find(({ id }) => id === row.tool);
     const then = setup === undefined ? null : windowOf(setup, row);
     if (setup === undefined || was === undefined || then === null)
-      throw new Error(`nothing is known of how ${row.job} was set up for ${row.tool}`);
+      throw new Error(`the setup of ${row.job} for ${row.tool} is missing`);
     const instrument = asItWasFound(was, certificate);
     const limits = { lower: then.lowerLimit, upper: then.upperLimit };
     const circumstances = { on: row.on, adapter: setup.adapter ?? undefined };
     const window = windowFor(instrument, limits, circumstances, setup.decision.rule);
-    const made = { setup, instrument, window };
-    known.set(key, made);
-    return made;
+    const basis = { setup, instrument, window };
+    worked.set(key, basis);
+    return basis;
   };
 }
 

@@ -1,4 +1,4 @@
-/** Which tools of a station is out of tolerance: by its impact assessments, until a certificate of that day or later puts it right. */
+/** Which tools are out of tolerance by the impact assessments, until a certificate of that day or later makes them fit again. */
 import type { StationEntry } from '../evidence/log.ts';
 import type { Certificate } from '../instrument/certificate.ts';
 import type { Instrument, OutOfTolerance } from '../instrument/instrument.ts';
@@ -6,7 +6,7 @@ import { permissibleAt } from '../metrology/permissible.ts';
 import { asFoundPoints } from './impact-span.ts';
 import type { ImpactAssessment } from './impact-state.ts';
 
-/** The instruments, each with what stands against it. */
+/** The instruments, each with the finding against it. */
 export const withFindings = (
   instruments: readonly Instrument[],
   impacts: readonly ImpactAssessment[],

@@ -1,7 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import { declareAudit } from './declare/audit.ts';
 import { declareBackup } from './declare/backup.ts';
-import type { Declare, Run } from './declare/common.ts';
+import { allExitCodes, type Declare, examples, type Run } from './declare/common.ts';
 import { declareDevices } from './declare/devices.ts';
 import { declareEvidence } from './declare/evidence.ts';
 import { declareHelp } from './declare/help.ts';
@@ -11,7 +11,7 @@ import { declareStation } from './declare/station.ts';
 import { declareWindow } from './declare/window.ts';
 import { declareWork } from './declare/work.ts';
 import { programVersion } from './help/version.ts';
-import { EXIT, type ExitCode, guarded } from './terminal/exit.ts';
+import { EXIT, type ExitCode, guarded, safeLine } from './terminal/exit.ts';
 
 const CAUTION =
   'Work on a cold engine with the ignition off, by hand, never with a power tool. The service information of the\n' +
@@ -37,12 +37,30 @@ export function buildProgram(run: Run): Command {
     .description(
       'Guides and proves a spark plug job: every gap and every pull of the torque wrench, judged and signed.',
     )
-    .version(programVersion())
-    .addHelpText('after', `\nExample:\n  plugmark demo\n\n${CAUTION}`)
+    .version(programVersion(), '-V, --version', 'prints the version')
+    .helpOption('-h, --help', 'prints this help')
+    .helpCommand('help [command]', 'prints the help of a command')
+    .addHelpText('after', `${allExitCodes()}\n${examples('plugmark demo')}\n\n${CAUTION}`)
     .exitOverride()
-    .showHelpAfterError();
+    .configureOutput({ outputError: (text, write) => write(commandLineProblem(text)) });
   for (const declare of DECLARED) declare(program, run);
+  pointToHelp(program, 'plugmark');
   return program;
+}
+
+/** What commander found wrong, as every other problem is told: a sentence, then what to do. */
+function commandLineProblem(text: string): string {
+  const [first = '', ...rest] = text
+    .replace(/^error: /, '')
+    .trimEnd()
+    .split('\n');
+  return `${[`plugmark: ${safeLine(first)}`, ...rest.map((line) => `  ${safeLine(line)}`)].join('\n')}\n`;
+}
+
+/** Names the help of the very command; the whole help would push the sentence off the screen. */
+function pointToHelp(command: Command, name: string): void {
+  command.showHelpAfterError(`  See: ${name} --help`);
+  for (const child of command.commands) pointToHelp(child, `${name} ${child.name()}`);
 }
 
 /** Reads the command line, runs one command and returns the exit code. */

@@ -9,5 +9,5 @@ export function isNewEnough(version: string): boolean {
 
 /** One sentence and what to do, as every problem of the program reads. */
 export const oldNodeText = (version: string) =>
-  `plugmark: Node ${version} is too old; plugmark needs ${NEEDED_NODE} or newer.\n  ` +
+  `plugmark: Node ${version} is too old; plugmark needs ${NEEDED_NODE} or newer\n  ` +
   'Install a newer Node, or the Debian package of plugmark, which brings its own.\n';

@@ -214,7 +214,7 @@ function fitFor(
   if (given === undefined)
     return err({
       ...refusal,
-      next: `${refusal.next} A supervisor can answer for it: --override ${instrument.id} --by NAME --reason TEXT.`,
+      next: `${refusal.next} A supervisor can answer for it: --override ${instrument.id} --by NAME --because TEXT.`,
     });
   return ok(
     reasons.map(({ code, message }) => ({

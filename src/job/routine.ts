@@ -73,10 +73,10 @@ export const USUAL_ROUTINE: Routine = {
   form: 'plugmark/routine/1',
   confirmWindows: true,
   beforeRemoval: [
-    { id: 'engine-cold', text: 'The engine is cold, or has stood as long as its maker asks for' },
+    { id: 'engine-cold', text: 'The engine is cold, or has cooled as long as its maker asks' },
     { id: 'ignition-off', text: 'Ignition off, key away' },
     { id: 'boots', text: 'Boots or coils taken off with a twist, never pulled by the wire, and marked' },
-    { id: 'blown-clean', text: 'Plug wells blown clean before the first plug was turned' },
+    { id: 'blown-clean', text: 'Plug wells blown clean before turning the first plug' },
     { id: 'hand-tools', text: 'Hand tools only; no power tool touches a plug' },
   ],
   oldPlugs: true,
@@ -85,10 +85,10 @@ export const USUAL_ROUTINE: Routine = {
     { id: 'threads-clean', text: 'Threads and seats clean, in the head and on the plugs' },
     {
       id: 'chased',
-      text: 'Threads in the head cut after',
+      text: 'Threads in the head chased',
       choices: ['not needed', 'with grease on the tap, piston and valves clear'],
     },
-    { id: 'lubricant', text: 'On the threads only what the specification says' },
+    { id: 'lubricant', text: 'Nothing on the threads but what the specification says' },
     { id: 'by-hand', text: 'Each plug started by hand and turned in to its seat by hand' },
   ],
   afterwards: [

@@ -130,6 +130,6 @@ function problem(where: string, message: string): Result<never> {
     code: CODE,
     where,
     message,
-    next: 'Name the columns by --time, --torque and --angle, or repair the row; nothing of the file was used.',
+    next: 'Name the columns with --time-column, --torque-column and --angle-column, or repair the row; nothing of the file was used.',
   });
 }

@@ -70,7 +70,7 @@ function fingerprint(sheet: Sheet, model: ReportModel, qr: QrSquares, attachedAs
   );
   if (sheet.rewritten)
     say(
-      'Some characters could not be printed with the fonts of this page. They stand as plain letters or as code points, [U+...]; the signed record holds them unchanged.',
+      'These fonts cannot print some characters. They are shown as plain letters or as code points, [U+...]; the signed record holds them unchanged.',
     );
   const box = { x: PAGE.left + TEXT_WIDTH - QR_SIZE, y, width: QR_SIZE, height: QR_SIZE };
   drawQr(

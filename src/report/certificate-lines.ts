@@ -22,9 +22,9 @@ export interface DriftContext {
 }
 
 /** Both tables and the sentences that draw the conclusion. */
-export function certificateParts(found: CertificateLines, context: DriftContext): readonly Part[] {
+export function certificateParts(lines: CertificateLines, context: DriftContext): readonly Part[] {
   const { unit, usedAt } = context;
-  const { inUse, to } = found;
+  const { inUse, to } = lines;
   const name = UNIT_TEXT[unit];
   const near = usedAt === null ? '' : `, the point nearest to the ${figure(usedAt, unit)} ${name} of its use`;
   return [
@@ -55,9 +55,9 @@ export function certificateParts(found: CertificateLines, context: DriftContext)
         { title: 'Permitted', share: 1.1, align: 'right' },
         { title: 'Beyond it from', share: 1.5 },
       ],
-      rows: lineRows(found, unit),
+      rows: lineRows(lines, unit),
     },
-    { kind: 'text', title: 'What the certificates say', paragraphs: lineWords(found, context) },
+    { kind: 'text', title: 'What the certificates say', paragraphs: lineWords(lines, context) },
   ];
 }
 
@@ -91,20 +91,20 @@ const lineRows = ({ lines, inUse }: CertificateLines, unit: Unit) =>
   });
 
 /** The conclusion at the point of use, then what it rests on. */
-function lineWords(found: CertificateLines, { unit, due }: DriftContext): readonly string[] {
-  const { inUse } = found;
+function lineWords(lines: CertificateLines, { unit, due }: DriftContext): readonly string[] {
+  const { inUse } = lines;
   const name = UNIT_TEXT[unit];
   const { nominal, perYear, perYearExpanded } = inUse;
   const amount = `${signed(perYear, unit)} ± ${figure(perYearExpanded, unit)} ${name} a year`;
   const drifts = Math.abs(perYear) > perYearExpanded;
-  const first = firstBeyond(found);
+  const first = firstBeyond(lines);
   return [
     drifts
       ? `Drift at ${figure(nominal, unit)} ${name}: ${amount}.`
       : `No drift beyond the uncertainty of the certificates at ${figure(nominal, unit)} ${name}: ${amount}.`,
     first === null
-      ? `The next calibration will find it within what is permitted until ${until(found, due)}.`
-      : beyondWords(first, unit, until(found, due)),
+      ? `The next calibration will find it within what is permitted until ${until(lines, due)}.`
+      : beyondWords(first, unit, until(lines, due)),
     ...fitWords(inUse),
     ...silenceWords(inUse),
   ];

@@ -1,20 +1,13 @@
-/** The file of one claim about one vehicle: each job with what was known on its day, and what has been learned since. */
-import { type JobOfVehicle, type Learned, learnedSince, recordedOn } from '../audit/dispute.ts';
+/** The file on one claim about one vehicle: each job as it was on its day, and what has been learned since. */
+import { type JobOfVehicle, type Learned, learnedSince } from '../audit/dispute.ts';
 import type { ImpactAssessment } from '../audit/impact-state.ts';
-import type { LogEntry, StationEntry } from '../evidence/log.ts';
+import type { StationEntry } from '../evidence/log.ts';
 import { byName } from '../evidence/writers.ts';
-import { dueDate } from '../instrument/fitness.ts';
-import type { Instrument } from '../instrument/instrument.ts';
-import { notesOnJob } from '../job/open.ts';
-import type { CylinderState, JobState } from '../job/state.ts';
-import type { Judgement } from '../metrology/judgement.ts';
+import { endOf, knownThen, NOT_GIVEN, proofs, toolRow } from './dispute-day.ts';
+import { JOB_LIST, learnedCells } from './dispute-since.ts';
 import { exceptionRows } from './exceptions.ts';
-import { figure, percent, UNIT_TEXT, type Unit, utc } from './figures.ts';
-import { decisionWords, sortWords } from './impact.ts';
+import { utc } from './figures.ts';
 import type { Paper, Part } from './paper.ts';
-import type { Cell } from './table.ts';
-import { cylinderVerdict, VERDICT_WORD, verdictOf } from './verdict.ts';
-import { windowText } from './window-text.ts';
 
 export interface DisputeInput {
   readonly claim: string;
@@ -35,7 +28,7 @@ export interface DisputeInput {
 export function disputePaper(input: DisputeInput): Paper {
   const { claim, jobs, station, log, program, madeAt } = input;
   const vehicle = Object.assign({}, ...jobs.map(({ state }) => state.order.vehicle));
-  const told = jobs.map((job, at) => ({
+  const reviewed = jobs.map((job, at) => ({
     ...job,
     learned: learnedSince(job, station.entries, station.impacts, jobs.slice(at + 1)),
   }));
@@ -43,7 +36,7 @@ export function disputePaper(input: DisputeInput): Paper {
   return {
     title: 'File on a claim',
     subtitle: `Claim ${claim}`,
-    status: outcome(told),
+    status: outcome(reviewed),
     simulated: jobs.some(({ state }) => state.simulated),
     facts: [
       { label: 'Vehicle', value: vehicle.description ?? NOT_GIVEN },
@@ -58,7 +51,7 @@ export function disputePaper(input: DisputeInput): Paper {
     parts: [
       { kind: 'text', title: 'How to read it', paragraphs: invented ? [INVENTED, ...READING] : READING },
       ...(jobs.length > 1 ? [jobList(jobs)] : []),
-      ...told.flatMap((job) => jobParts(job, station.entries)),
+      ...reviewed.flatMap((job) => jobParts(job, station.entries)),
     ],
     footer: `Claim ${claim}`,
     program,
@@ -66,19 +59,14 @@ export function disputePaper(input: DisputeInput): Paper {
   };
 }
 
-const NOT_GIVEN = 'not given';
-
 const INVENTED =
-  'INVENTED SPECIFICATION: the figures of at least one of these jobs are an example and belong to no real engine.';
+  'INVENTED SPECIFICATION: the figures of at least one of these jobs are an example of no real engine.';
 
 const READING = [
-  'Each job stands here as it was on its day: the figures that were in force then with their source, the tools with the calibration in force then, and what they proved. Behind it stands what has been learned since. Nothing of the day was changed by what was learned later.',
-  'The signed records lie beside these pages, with an index that names every file. They can be checked without asking the shop: plugmark verify FOLDER --trust YOUR-LIST.json. The records are the evidence; these pages are a reading of them.',
+  'Each job is shown as it was on its day: the figures in force then with their source, the tools with the calibration in force then, and what they proved. After it follows what has been learned since. Nothing learned later has changed the record of the day.',
+  'The signed records are in the same folder, with an index of every file. You can check them without the shop: plugmark verify FOLDER --trust YOUR-LIST.json. The records are the evidence; these pages only show what they hold.',
   "A torque reading proves torque, not clamp force, sealing or the state of the threads. The vehicle maker's service information decides every figure.",
 ] as const;
-
-/** Said once: under each job stands only that the vehicle came again. */
-const JOB_LIST = 'The jobs on this vehicle';
 
 function jobList(jobs: readonly JobOfVehicle[]): Part {
   return {
@@ -100,21 +88,21 @@ function jobList(jobs: readonly JobOfVehicle[]): Part {
   };
 }
 
-interface ToldJob extends JobOfVehicle {
+interface ReviewedJob extends JobOfVehicle {
   readonly learned: readonly Learned[];
 }
 
-function outcome(jobs: readonly ToldJob[]): Paper['status'] {
-  const isComplete = ({ state }: ToldJob) => state.closed?.complete === true && state.voided === null;
+function outcome(jobs: readonly ReviewedJob[]): Paper['status'] {
+  const isComplete = ({ state }: ReviewedJob) => state.closed?.complete === true && state.voided === null;
   const touched = jobs.filter(({ learned }) => learned.some(({ kind }) => kind === 'touched'));
   const unproven = jobs.filter((job) => !isComplete(job));
   const word =
-    touched.length > 0 ? 'PROOFS IN QUESTION' : unproven.length > 0 ? 'NOT ALL PROVEN' : 'ALL PROOFS STAND';
-  const text = `${jobs.length} ${jobs.length === 1 ? 'job' : 'jobs'} on this vehicle: ${jobs.length - unproven.length} complete, ${unproven.length} not; an impact assessment puts proofs of ${touched.length} in question.`;
+    touched.length > 0 ? 'PROOFS IN QUESTION' : unproven.length > 0 ? 'NOT ALL PROVEN' : 'ALL PROOFS HOLD';
+  const text = `${jobs.length} ${jobs.length === 1 ? 'job' : 'jobs'} on this vehicle: ${jobs.length - unproven.length} complete, ${unproven.length} not${touched.length === 0 ? '' : `; impact assessments put ${touched.length} in question`}.`;
   return { word, text };
 }
 
-function jobParts(job: ToldJob, station: readonly StationEntry[]): readonly Part[] {
+function jobParts(job: ReviewedJob, station: readonly StationEntry[]): readonly Part[] {
   const { state, learned } = job;
   const entries = byName(job.entries);
   const name = `Job ${state.order.job}`;
@@ -157,176 +145,7 @@ function jobParts(job: ToldJob, station: readonly StationEntry[]): readonly Part
         { title: 'When', share: 1.6, heads: true },
         { title: 'What', share: 7.4 },
       ],
-      rows: againOnce(learned).flatMap(learnedRows),
+      rows: learnedCells(learned),
     },
   ];
 }
-
-function knownThen(state: JobState, entries: readonly LogEntry[], station: readonly StationEntry[]) {
-  const { order, torqueWindow, gapWindow } = state;
-  const { specification, vehicle, complaint } = order;
-  const { source } = specification;
-  const recorded = recordedOn(state, station);
-  const torque = windowText(torqueWindow);
-  return [
-    { label: 'Complaint', value: complaint ?? NOT_GIVEN },
-    { label: 'Odometer', value: vehicle.odometerKm === undefined ? NOT_GIVEN : `${vehicle.odometerKm} km` },
-    { label: 'Technician', value: state.technician },
-    { label: 'Opened', value: utc(entries[0]?.at ?? '') },
-    { label: 'Ended', value: endOf(state, entries) },
-    { label: 'Plug', value: `${order.plug.part}, ${order.plug.thread}, ${order.plug.seat} seat` },
-    { label: 'Torque as printed', value: `${specification.torque}, threads ${specification.threads}` },
-    { label: 'Gap as printed', value: specification.gap ?? 'none' },
-    {
-      label: 'Source',
-      value: [source.title, source.edition, source.date].filter((one) => one !== undefined).join(', '),
-    },
-    { label: 'In the log since', value: recorded === null ? 'never' : utc(recorded) },
-    { label: 'Torque accepted', value: `${torque.acceptance}, of ${torque.limits}` },
-    { label: 'Gap accepted', value: gapWindow === null ? 'not measured' : windowText(gapWindow).acceptance },
-    { label: 'Notes of the day', value: notesOnJob(state).join(' ') || 'none' },
-  ];
-}
-
-function endOf(state: JobState, entries: readonly LogEntry[]): string {
-  const closing = entries.findLast(({ event }) => event.type === 'job-closed');
-  if (closing === undefined) return 'still open';
-  const complete = state.closed?.complete === true ? 'complete' : 'NOT COMPLETE';
-  return `${complete}, ${utc(closing.at)} by ${closing.by}`;
-}
-
-function toolRow(instrument: Instrument, { basis }: JobState, entries: readonly LogEntry[]): readonly Cell[] {
-  const { id, serial, certificate } = instrument;
-  const due = dueDate(instrument);
-  const rests =
-    certificate === undefined
-      ? `${instrument.basis}; no certificate`
-      : `certificate ${certificate.number}, ${certificate.laboratory}, ${certificate.date}`;
-  const answered = entries.flatMap(({ event }) =>
-    event.type === 'instrument-overridden' && event.tool === id ? [event] : [],
-  );
-  const inForce =
-    certificate === undefined
-      ? 'nothing that runs out'
-      : due === null
-        ? 'yes; no due date was set'
-        : due >= basis.on
-          ? `yes, until ${due}`
-          : `NO, it ran out on ${due}`;
-  const by = answered.map(
-    ({ by: who, refusal, reason }) => `; ${who} answered for it (${refusal}): ${reason}`,
-  );
-  return [{ text: id }, { text: serial ?? NOT_GIVEN }, { text: rests }, { text: inForce + by.join('') }];
-}
-
-function proofs(name: string, state: JobState): Part {
-  return {
-    kind: 'table',
-    title: `${name}: what was proven`,
-    note: '',
-    columns: [
-      { title: 'Cylinder', share: 0.8, align: 'right', heads: true },
-      { title: 'Verdict', share: 1.7 },
-      { title: 'Gap', share: 2 },
-      { title: 'Torque', share: 2.2 },
-      { title: 'Probability', share: 1.1, align: 'right' },
-      { title: 'Tries', share: 1.2 },
-    ],
-    rows: [...state.cylinders]
-      .sort((a, b) => a.cylinder - b.cylinder)
-      .map((cylinder) => {
-        const verdict = cylinderVerdict(cylinder);
-        const torque = standing(cylinder.torque, cylinder.pulls);
-        return [
-          { text: String(cylinder.cylinder) },
-          { text: VERDICT_WORD[verdict], verdict, bold: true },
-          { text: judged(standing(cylinder.gap, cylinder.gaps), 'mm') },
-          { text: judged(torque, 'N.m') },
-          { text: torque === null ? '' : percent(torque.conformanceProbability) },
-          { text: `${cylinder.gaps.length} gap, ${cylinder.pulls.length} pull` },
-        ];
-      }),
-  };
-}
-
-/** The figures that stand: of the last OK once done, else of the last attempt that was judged. */
-function standing(
-  step: CylinderState['gap'],
-  attempts: readonly { readonly judgement: Judgement | null }[],
-): Judgement | null {
-  const all = attempts.flatMap(({ judgement }) => (judgement === null ? [] : [judgement]));
-  return (step === 'done' ? all.findLast(({ result }) => result === 'OK') : all.at(-1)) ?? null;
-}
-
-function judged(judgement: Judgement | null, unit: Unit): string {
-  if (judgement === null) return 'none';
-  const { value, expandedUncertainty } = judgement;
-  const word = VERDICT_WORD[verdictOf(judgement)];
-  return `${figure(value, unit)} ± ${figure(expandedUncertainty, unit)} ${UNIT_TEXT[unit]} ${word}`;
-}
-
-type Row = Exclude<Learned, { kind: 'worked-again' }> | Again;
-type Again = Extract<Learned, { kind: 'worked-again' }> & { readonly more: number };
-
-/** Of the jobs that came later the first one, which is where this one's plugs may have gone, and how many followed. */
-function againOnce(learned: readonly Learned[]): readonly Row[] {
-  const more = learned.filter(({ kind }) => kind === 'worked-again').length - 1;
-  let isFirst = true;
-  return learned.flatMap((one): Row[] => {
-    if (one.kind !== 'worked-again') return [one];
-    const told = isFirst ? [{ ...one, more }] : [];
-    isFirst = false;
-    return told;
-  });
-}
-
-function learnedRows(one: Row): readonly (readonly Cell[])[] {
-  const row = (what: string, bold = false): readonly Cell[] => [{ text: utc(one.at) }, { text: what, bold }];
-  switch (one.kind) {
-    case 'checked':
-      return [
-        row(`${one.tool} (${one.serial}) was calibrated again: certificate ${one.number} of ${one.date}.`),
-      ];
-    case 'worked-again':
-      return [
-        row(
-          `Job ${one.job} was opened on the same vehicle${one.complete ? ', and closed complete' : ''}${one.more === 0 ? '' : `; ${one.more} more followed, see "${JOB_LIST}"`}.`,
-        ),
-      ];
-    case 'voided':
-      return [row(`The job was declared void by ${one.by}: ${one.reason}`, true)];
-    case 'stood': {
-      const { assessment, assessed } = one.impact;
-      const found = `Impact assessment ${assessment}: ${assessed.tool} (${assessed.serial}) was out of tolerance on ${assessed.foundOn}.`;
-      const stood =
-        one.proofs === 0
-          ? 'It had proved nothing in this job that could be in question.'
-          : `Judged again with what was found, every proof of this job still holds (${one.proofs} by this tool).`;
-      return [row(`${found} ${stood}`)];
-    }
-    case 'touched': {
-      const { assessment, assessed } = one.impact;
-      const which = one.item.attempts.map(
-        (found) =>
-          `cylinder ${found.cylinder} ${figure(found.value, unitOf(found.quantity))} ± ${figure(found.expanded, unitOf(found.quantity))} ${UNIT_TEXT[unitOf(found.quantity)]} ${sortWords(found)}`,
-      );
-      const decided = one.item.decided.map((decision): readonly Cell[] => [
-        { text: utc(decision.at) },
-        {
-          text: `Impact assessment ${assessment}, decided by ${decision.by}: ${decisionWords(decision)}. ${decision.because}`,
-        },
-      ]);
-      return [
-        row(
-          `Impact assessment ${assessment}: ${assessed.tool} (${assessed.serial}) was out of tolerance on ${assessed.foundOn} (${assessed.asFound}). Judged again with what was found: ${which.join('; ')}.`,
-          true,
-        ),
-        ...(decided.length === 0
-          ? [row(`Impact assessment ${assessment}: nothing was decided about this job yet.`, true)]
-          : decided),
-      ];
-    }
-  }
-}
-
-const unitOf = (quantity: 'torque' | 'length'): Unit => (quantity === 'torque' ? 'N.m' : 'mm');

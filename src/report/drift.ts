@@ -102,8 +102,8 @@ const lostPart = (lost: readonly string[]): readonly Part[] =>
         },
       ];
 
-function pullWords(found: WrenchDrift, due: string | null): readonly string[] {
-  const { days, drift, isTrend, permissiblePercent, errorPercent, shiftedSince, outsideOn, warn } = found;
+function pullWords(wrench: WrenchDrift, due: string | null): readonly string[] {
+  const { days, drift, isTrend, permissiblePercent, errorPercent, shiftedSince, outsideOn, warn } = wrench;
   const perYear = DAYS_IN_YEAR * drift.perDay;
   const slope = `${signed(perYear)} % a year (standard uncertainty ${(DAYS_IN_YEAR * drift.perDayUncertainty).toFixed(2)})`;
   const permitted = `the ${permissiblePercent.toFixed(1)} % permitted`;

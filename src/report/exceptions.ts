@@ -8,31 +8,31 @@ import { clean } from './clean.ts';
 import { figure, UNIT_TEXT, utc } from './figures.ts';
 import { KIND_WORD, VERDICT_WORD, verdictOf } from './verdict.ts';
 
-/** Something out of the ordinary: when, what, and whose name stands in the entry. */
+/** Something out of the ordinary: when, what, and the name in the entry. */
 export interface ExceptionRow {
   readonly at: string;
   readonly what: string;
   readonly who: string;
 }
 
-/** Everything in the job that a reader would want explained, in the order in which it happened; empty when nothing was. */
+/** Everything in the job that needs an explanation, in the order in which it happened. */
 export function exceptionRows(state: JobState, entries: readonly LogEntry[]): ExceptionRow[] {
   const pulls = new Map<number, Pull>();
   const placed = new Set<number>();
   const rows: ExceptionRow[] = [];
-  const said = new Set<string>();
+  const shown = new Set<string>();
   for (const entry of entries) {
     if (entry.event.type === 'pull-detected') pulls.set(entry.event.pull, entry.event);
     const what = exception(entry.event, { pulls, placed, state });
     if (entry.event.type === 'pull-placed') placed.add(entry.event.pull);
-    if (what === null || (ONCE.has(entry.event.type) && said.has(what))) continue;
-    said.add(what);
+    if (what === null || (ONCE.has(entry.event.type) && shown.has(what))) continue;
+    shown.add(what);
     rows.push({ at: utc(entry.at), what: clean(what), who: clean(entry.by) });
   }
   return [...rows, ...stillOpen(state, entries)];
 }
 
-/** A tool that joins ten times, or sends a hundred values that nobody can read, is one exception. */
+/** A tool that connects ten times, or sends a hundred unreadable values, is one exception. */
 const ONCE: ReadonlySet<JobEvent['type']> = new Set<JobEvent['type']>([
   'tool-linked',
   'value-stored',
@@ -42,7 +42,7 @@ const ONCE: ReadonlySet<JobEvent['type']> = new Set<JobEvent['type']>([
 
 interface SoFar {
   readonly pulls: ReadonlyMap<number, Pull>;
-  /** Pulls that had a place already. */
+  /** Pulls that were placed before. */
   readonly placed: ReadonlySet<number>;
   readonly state: JobState;
 }
@@ -58,13 +58,13 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'readings-missed':
       return `Readings of ${event.tool} missed for ${((event.toUs - event.fromUs) / 1e6).toFixed(2)} s: ${event.reason}.`;
     case 'value-stored':
-      return `${event.tool} gave readings from its memory; kept, given to no cylinder.`;
+      return `${event.tool} sent readings from its memory. They are kept, and belong to no cylinder.`;
     case 'device-refused':
       return `Refused for ${event.tool}: ${event.reason}`;
     case 'value-not-known':
       return `${event.tool} sent at least one reading without a value.`;
     case 'raw-value':
-      return `${event.tool} sent values in a layout that is not known (${event.source}); kept as bytes, not judged.`;
+      return `${event.tool} sent values in an unknown layout (${event.source}). They are kept as bytes and not judged.`;
     case 'gap-measured':
       return event.judgement.result === 'OK'
         ? null
@@ -78,9 +78,9 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'instrument-overridden':
       return `${event.tool} used although ${event.refusal}. Answered for by ${event.by}: ${event.reason}.`;
     case 'uncertainty-declared':
-      return `${event.tool} published a larger uncertainty than it was listed with; judged by that from here on.`;
+      return `${event.tool} reported a larger uncertainty than the station lists. From here on it is judged by that.`;
     case 'gap-inspected':
-      return `Cylinder ${event.cylinder}, gap: looked at only, as the specification says; ${event.sound ? 'sound' : 'not sound'}.`;
+      return `Cylinder ${event.cylinder}, gap: only looked at, as the specification says; ${event.sound ? 'sound' : 'not sound'}.`;
     case 'wire-tried':
       return `Cylinder ${event.cylinder}, gap by wires: ${WIRES[event.outcome]}.`;
     case 'plug-scrapped':
@@ -88,7 +88,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'pull-given':
       return `Pull ${event.pull} given to cylinder ${event.cylinder} by hand${reason(event.why)}.`;
     case 'cylinder-left-out':
-      return `Cylinder ${event.cylinder} found left out; the pulls behind it moved on by one${reason(event.why)}.`;
+      return `Cylinder ${event.cylinder} was left out; the pulls after it moved on by one${reason(event.why)}.`;
     case 'cylinder-restarted':
       return `Cylinder ${event.cylinder} backed off to start again${event.newPlug ? ' with a new plug' : ''}${reason(event.why)}.`;
     case 'question-answered':
@@ -143,19 +143,19 @@ function notDone({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: Jo
 /** A plug that came out broken, or a thread that was not sound. */
 function oldPlugException(event: JobEventOf<'old-plugs-read'>): string | null {
   const { cylinders, damage, thread, note } = event;
-  const found = [
+  const faults = [
     ...damage.map((one) => one.replace('-', ' ')),
     ...(thread === 'sound' ? [] : [`thread ${thread}`]),
   ];
-  if (found.length === 0) return null;
-  return `${cylindersText(cylinders)}, on removal: ${found.join(', ')}${reason(note ?? '')}.`;
+  if (faults.length === 0) return null;
+  return `${cylindersText(cylinders)}, on removal: ${faults.join(', ')}${reason(note ?? '')}.`;
 }
 
 const ANSWER: Readonly<Record<Answer, string>> = {
   fresh: 'the tightening of this cylinder',
   rehit: 'a second pull on a plug already tight (re-hit)',
   handling: 'no plug was turned',
-  unfinished: 'a stroke on the way, not finished',
+  unfinished: 'a stroke that was not finished',
   refit: 'plug backed out, thread inspected, to be fitted again',
   replace: 'plug backed out, thread inspected, to be fitted again with a new plug',
 };
@@ -183,7 +183,7 @@ function linkException({ tool, description }: JobEventOf<'tool-linked'>, state: 
   else if (description.link.kind === 'file')
     problems.push('values read from a file, not from the instrument');
   else if (!description.link.authenticated)
-    problems.push('link not authenticated: another device could have posed as it');
+    problems.push('link not authenticated: another device could pretend to be this tool');
   if (listed !== undefined && description.serial !== undefined && listed !== description.serial)
     problems.push(`reports serial ${description.serial}, the station lists ${listed}`);
   return problems.length === 0 ? null : `${tool}: ${problems.join('; ')}.`;

@@ -40,7 +40,7 @@ function measurements(sheet: Sheet, model: ReportModel): void {
   paragraph(
     sheet,
     element,
-    'U: expanded uncertainty, 95 %, of this very reading. Attempts stand in the order in which they were made. First release: the click. Follow-through: peak less first release. Prob.: how likely the true value lies within the limits.',
+    'U: expanded uncertainty of this reading, 95 %. Attempts are in their order. First release: the click. Follow-through: peak minus first release. Prob.: the probability that the true value is within the limits.',
     { size: 7, colour: GREY },
   );
 }

@@ -172,7 +172,7 @@ function vehiclesPart(items: readonly ItemState[]): Part {
 }
 
 const WITH_BOTH =
-  '"Then" is the value at the plug as judged that day. "Now" takes the error found off the reading, as if the tool had had it that day already. OUT, with both: beyond the limits either way.';
+  '"Then" is the value at the plug as judged that day. "Now" takes the error found off the reading, as if the tool had had it that day already. OUT, with both: beyond the limits either way. DOUBTFUL: too close to a limit to tell.';
 
 function proofsPart(items: readonly ItemState[]): readonly Part[] {
   if (items.length === 0) return [];

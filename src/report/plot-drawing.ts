@@ -145,5 +145,5 @@ export function legend(sheet: Sheet, limits: string, acceptance: string): string
     doc.rect(PAGE.left, y + 1, 8, 7).fill(LIMITS);
     doc.rect(PAGE.left, y + 2.5, 8, 4).fill(ACCEPTANCE);
   });
-  return `Light band: limits, ${limits}. Darker band: acceptance zone, ${acceptance}. Filled triangle: peak. Open circle: first release (the click). The pulls of a cylinder stand side by side, the time between them left out; above each its number and verdict, below it the seconds that it spans.`;
+  return `Light band: limits, ${limits}. Darker band: acceptance zone, ${acceptance}. Filled triangle: peak. Open circle: first release (the click). The pulls of a cylinder are side by side, without the time between them; number and verdict are above each, its seconds below.`;
 }

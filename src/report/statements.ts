@@ -2,7 +2,7 @@ import { notesOnJob } from '../job/open.ts';
 import type { JobState } from '../job/state.ts';
 import { clean } from './clean.ts';
 
-/** What stands on every record in the same words: cautions, and what the document proves and does not prove. */
+/** The same words on every record: cautions, and what the document proves and does not prove. */
 export function statements(state: JobState): {
   readonly cautions: readonly string[];
   readonly proves: readonly string[];
@@ -28,8 +28,8 @@ const THREADS = {
 } as const;
 
 const PROVES = [
-  'It proves which gaps and torques the named instruments reported, when, for which cylinder, and how each was judged against the stated limits. OK means inside the acceptance zone, which is the limits less the guard band.',
-  'The judged torque is the peak of each pull, because the plug saw the peak; the first release (the click) stands beside it. Torque proves torque, not clamp force, sealing or the state of the threads.',
+  'It proves which gaps and torques the named instruments reported, when and for which cylinder, and the verdict on each. OK means inside the acceptance zone: the limits minus the guard band.',
+  'The peak of each pull is judged, because the plug saw the peak; the first release (the click) is beside it. Torque proves torque, not clamp force, sealing or the state of the threads.',
   "The uncertainty rests on the basis named for each instrument. The signed record holds the points of a certificate, not the certificate itself, and does not replace the maker's service information.",
-  'The signed record is the evidence; these pages are a reading of it.',
+  'The signed record is the evidence; these pages only show what it holds.',
 ] as const;

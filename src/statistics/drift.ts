@@ -9,14 +9,14 @@ import { mean, momentsOf } from './moments.ts';
 /** Certificates that fit a line worse than one set in twenty does by chance do not fit it; ISO/TS 28037 tests so, from memory. */
 const TOO_FAR = 0.05;
 
-/** What a calibration or a check found: days since any fixed day, reading less reference. */
-export interface Deviation {
+/** The result of a calibration or a check: days since any fixed day, and reading minus reference. */
+export interface DatedDeviation {
   readonly atDays: number;
   readonly deviation: number;
 }
 
-/** A finding with the standard uncertainty that was stated with it. */
-export interface Certified extends Deviation {
+/** With the standard uncertainty that was stated with it. */
+export interface Certified extends DatedDeviation {
   readonly standard: number;
 }
 
@@ -42,7 +42,7 @@ export interface Drift {
 /** How the findings lie about a line that was drawn with their own uncertainties. */
 export interface CertifiedDrift extends Drift {
   /** A point of the line in each period that holds a finding. */
-  readonly levels: readonly Deviation[];
+  readonly levels: readonly DatedDeviation[];
   /** Σ r²/u², and how many findings there are more than a line needs. */
   readonly chiSquare: number;
   readonly spare: number;
@@ -63,7 +63,9 @@ export interface Predicted {
  * compare counts. Problems: `not-a-number`, `too-few` (three
  * are needed), `one-day`.
  */
-export function fitDrift(deviations: readonly (Deviation & { readonly standard?: number })[]): Result<Drift> {
+export function fitDrift(
+  deviations: readonly (DatedDeviation & { readonly standard?: number })[],
+): Result<Drift> {
   const problem = deviationsProblem(deviations) ?? numberProblem(deviations.length, 3, 'calibrations');
   if (problem !== null) return err(problem);
   const line = lineThrough([deviations.map((one) => ({ standard: 1, ...one }))]);
@@ -194,10 +196,10 @@ function withScatter(line: Line, scatter: number, degreesOfFreedom: number): Dri
   return { ...drift, scatter, degreesOfFreedom, perDayUncertainty: scatter / Math.sqrt(line.timeSquares) };
 }
 
-const meanOf = (deviations: readonly Deviation[], which: keyof Deviation) =>
+const meanOf = (deviations: readonly DatedDeviation[], which: keyof DatedDeviation) =>
   mean(momentsOf(deviations.map((one) => one[which])));
 
-function deviationsProblem(deviations: readonly Deviation[]): Problem | null {
+function deviationsProblem(deviations: readonly DatedDeviation[]): Problem | null {
   return (
     readingsProblem(
       deviations.map(({ atDays }) => atDays),

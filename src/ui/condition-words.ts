@@ -88,7 +88,7 @@ export const DAMAGE: Readonly<Record<Damage, { readonly key: string; readonly wo
 export const THREADS: Readonly<Record<ThreadState, string>> = {
   sound: 'sound',
   dirty: 'dirty: clean it before fitting',
-  damaged: 'DAMAGED: stop, look, put it right first',
+  damaged: 'DAMAGED: stop and repair it first',
 };
 
 /** What many take for a fault. */

@@ -16,7 +16,7 @@ const AT_BENCH: Keys = [
   ['s', 'sign and finish when nothing is open'],
 ];
 
-const STAYS: Keys = [['a', 'leave it as it is; a named person answers for it']];
+const STAYS: Keys = [['a', 'leave it; a named person answers for it']];
 
 const MOVES: Keys = [['up, down', 'another line']];
 
@@ -25,7 +25,7 @@ const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = {
   list: [
     ...MOVES,
     ['1 to 6', 'choose for this line; or left and right'],
-    ['x', 'this line is not done, with the reason; again: done'],
+    ['x', 'not done, with the reason; again: done'],
     ['Enter', 'confirm the whole list as shown'],
   ],
   'old-plug': [
@@ -57,7 +57,7 @@ const ALWAYS: Keys = [
   ['c', 'something did not go as planned'],
   ['m', 'bell on and off'],
   ['?', 'this list on and off'],
-  ['q, Ctrl-C', 'leave; nothing is lost, resume when you like'],
+  ['q, Ctrl-C', 'leave; all is saved, resume at any time'],
 ];
 
 /** A line for each key. */

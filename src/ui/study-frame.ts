@@ -124,7 +124,7 @@ const KEYS = [
   ['Enter', 'records the study, once all is measured; takes what is asked about'],
   ['m', 'bell on and off'],
   ['?', 'this list on and off'],
-  ['q, Ctrl-C', 'leave; nothing is lost, --resume goes on'],
+  ['q, Ctrl-C', 'leave; all is saved, resume with --resume'],
 ] as const;
 
 function keysLine(view: StudyView, { figure: typed }: StudyInputState, columns: number): Line {

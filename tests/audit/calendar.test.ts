@@ -104,8 +104,8 @@ describe('the calendar as iCalendar (RFC 5545)', () => {
 
   it('says which pulls its cycles are', () => {
     const said = unfolded.find((line) => line.startsWith('DESCRIPTION:Certificate'));
-    expect(said).toContain('10 cycles since.\\nCycles: gap readings\\, or pulls given to a plug');
-    expect(said).toContain('pulls given to none are not counted');
+    expect(said).toContain('10 cycles since.\\nCycles: gap readings or pulls on a plug');
+    expect(said).toContain('Pulls on no plug do not count');
   });
 
   it('escapes what has a meaning in a text', () => {

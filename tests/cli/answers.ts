@@ -48,3 +48,12 @@ export function answering(answers: Readonly<Record<string, string | readonly str
   };
   return { dialogue, lines, prompts };
 }
+
+/** Every look at the clock is two seconds after the one before: what is done takes longer than a moment. */
+export function slowly(): void {
+  let ms = 0;
+  vi.spyOn(performance, 'now').mockImplementation(() => {
+    ms += 2_000;
+    return ms;
+  });
+}

@@ -23,7 +23,7 @@ it('an old Node is refused with one sentence and what to do, before anything nat
   const { status, stdout, stderr } = under('20.20.2');
   expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
   expect(stderr).toMatch(
-    /^plugmark: Node 20\.20\.2 is too old; plugmark needs 22\.12 or newer\.\n {2}Install .+\n$/,
+    /^plugmark: Node 20\.20\.2 is too old; plugmark needs 22\.12 or newer\n {2}Install .+\n$/,
   );
 });
 

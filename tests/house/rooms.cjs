@@ -52,7 +52,7 @@ const PURE = [
   'audit',
   'package',
 ];
-const DESKS = ['audit', 'bench', 'evidence', 'station', 'study', 'declare', 'help', 'terminal'];
+const DESKS = ['audit', 'bench', 'evidence', 'station', 'study', 'answers', 'declare', 'help', 'terminal'];
 /** A file of the command line that lies at no desk, and what starts the program, which may. */
 const STRAY = `^src/cli/(?!(${DESKS.join('|')})/)`;
 const STARTS = '^src/cli/(bin|main|needed-node)\\.ts$';

@@ -141,7 +141,7 @@ describe('lists', () => {
         one.item === 'engine-cold' ? { item: one.item, as: 'not-done', ...(why ? { why } : {}) } : one,
       ),
     });
-    expect(say(shop, without())).toMatch('Say why not');
+    expect(say(shop, without())).toMatch('Give the reason why this is not done');
     expect(say(shop, without('stood 40 min, as the maker asks'))).toBeNull();
     expect(shop.bench.state().attested['engine-cold']).toEqual({
       as: 'not-done',
@@ -285,14 +285,14 @@ describe('a torque that is not proven', () => {
     shop.pull(34);
     say(shop, { do: 'scrap-plug', cylinder: 1, reason: 'dropped' });
     const accept = { do: 'accept', pull: 1, by: 'Foreman One', reason: 'threads sound' } as const;
-    expect(say(shop, accept)).toMatch('has come out since');
+    expect(say(shop, accept)).toMatch('was taken out since');
   });
 
   it('cannot be accepted where nothing of the kind is asked', () => {
     const shop = workshop();
     shop.pull(20);
     expect(say(shop, { do: 'accept', pull: 1, by: 'Foreman One', reason: 'good enough' })).toMatch(
-      'not one over the window',
+      'No question about a pull over the window is open',
     );
   });
 

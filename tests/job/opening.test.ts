@@ -118,7 +118,7 @@ describe('a supervisor', () => {
         type: 'instrument-overridden',
         tool: 'wrench',
         code: 'calibration-expired',
-        refusal: 'its calibration ran out on 2026-04-30',
+        refusal: 'its calibration expired on 2026-04-30',
         by: 'A. Foreman',
         reason: 'no other wrench today',
       },

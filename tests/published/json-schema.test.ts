@@ -8,7 +8,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import addFormats from 'ajv-formats';
 import { describe, expect, it } from 'vitest';
 import { reportOn } from '../../src/cli/bench/pulls-report.ts';
-import { FORMS, type FormName, schemaOf } from '../../src/cli/help/schema.ts';
+import { type AnyForm, FORMS, schemaOf } from '../../src/cli/help/schema.ts';
 import { revealed } from '../../src/evidence/disclosures.ts';
 import { signedEntry } from '../../src/evidence/entry.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
@@ -23,11 +23,11 @@ import { AT, logOf, seal, station, trusting, wholeJob } from '../evidence/sample
 import { clickPull, drawn } from '../pull/shapes.ts';
 import { madeJob, TROUBLED, V8_BY_HAND } from '../report/fixtures.ts';
 
-const names = Object.keys(FORMS).filter((name): name is FormName => Object.hasOwn(FORMS, name));
+const names = Object.keys(FORMS).filter((name): name is AnyForm => Object.hasOwn(FORMS, name));
 
 interface Case {
   readonly what: string;
-  readonly form: FormName;
+  readonly form: AnyForm;
   /** What is signed, where the form is signed. */
   readonly value: unknown;
 }

@@ -143,7 +143,7 @@ describe.runIf(hasOpenssl)('trusted time', () => {
   });
   const stamp = (path = '') => timeStamp(record, { authority: `${url}${path}`, ca: at('one-ca.pem') });
   const found = (file: string, token: string, ca = 'one-ca.pem') =>
-    trustedTime(file, readFileSync(file), { time: token, timeCa: at(ca) });
+    trustedTime(readFileSync(file), { time: token, ca: at(ca) });
 
   it('is fetched, kept beside the record, and found again', async () => {
     const before = Date.now() - 2000;

@@ -116,7 +116,7 @@ describe('an angle is read from a box, where one figure is enough', () => {
 describe('what can be read in more than one way, or in none, is refused at its place', () => {
   type Refusal = readonly [text: string, code: string, character: number, message: RegExp];
   const torque: Refusal[] = [
-    ['13 ft-lb', 'no-tolerance', 1, /stands alone/],
+    ['13 ft-lb', 'no-tolerance', 1, /is a single figure/],
     ['25 Nm ±0', 'no-tolerance', 8, /both limits are 25/],
     ['25-25 Nm', 'no-tolerance', 4, /both limits are 25/],
     ['25-30', 'unit-missing', 6, /no unit/],
@@ -142,7 +142,7 @@ describe('what can be read in more than one way, or in none, is refused at its p
     ["1'000 Nm ±5 %", 'figure-ambiguous', 1, /a thousand/],
     ['1.000 lbf·in ±5 %', 'figure-ambiguous', 1, /a thousand or as a decimal/],
     ['25/30 Nm', 'figure-ambiguous', 1, /fraction or as a range/],
-    ['5000-6000 Nm', 'figure-absurd', 1, /far beyond/],
+    ['5000-6000 Nm', 'figure-absurd', 1, /far too large/],
     ['25.000000001-30 Nm', 'figure-absurd', 1, /11 digits/],
     ['25-30 N·m (18-22 lbf·ft)', 'not-understood', 11, /"\("/],
     ['25-30-35 Nm', 'not-understood', 6, /one torque in one unit/],
@@ -150,7 +150,7 @@ describe('what can be read in more than one way, or in none, is refused at its p
     ['', 'not-understood', 1, /one torque in one unit/],
     ['Nm', 'not-understood', 1, /one torque in one unit/],
     ['hand tight', 'unit-not-known', 1, /"hand"/],
-    ['25-30\nNm', 'not-understood', 6, /no meaning/],
+    ['25-30\nNm', 'not-understood', 6, /cannot be read here/],
   ];
   it.each(torque)('torque %s', (text, code, character, message) => {
     const result = parseTorqueRange(text);
@@ -160,11 +160,11 @@ describe('what can be read in more than one way, or in none, is refused at its p
   });
 
   const length: Refusal[] = [
-    ['0.7 mm', 'no-tolerance', 1, /stands alone/],
+    ['0.7 mm', 'no-tolerance', 1, /is a single figure/],
     ['0.7-0.8 Nm', 'unit-of-another-quantity', 9, /unit of torque, not of length/],
     ['0.7-0.8 cm', 'unit-not-known', 9, /"cm"/],
     ['1,000-1,100 mm', 'figure-ambiguous', 1, /a thousand or as a decimal/],
-    ['700-800 in', 'figure-absurd', 1, /far beyond/],
+    ['700-800 in', 'figure-absurd', 1, /far too large/],
     ['0.8 -0.1 mm', 'range-reversed', 6, /from 0.8 down to 0.1/],
   ];
   it.each(length)('gap %s', (text, code, character, message) => {

@@ -239,7 +239,7 @@ describe('the file of a claim', () => {
     expect(text).toContain('Source: Invented figures for trying the program.');
     expect(text).toContain('INVENTED SPECIFICATION');
     expect(text).toContain('wrench | EXAMPLE-W-1 | certificate CAL-1, Example Laboratory, 2026-01-12 |');
-    expect(text).toContain('ALL PROOFS STAND');
+    expect(text).toContain('ALL PROOFS HOLD');
   });
 
   it('puts what was learned later beside it, and leaves the day as it was', () => {

@@ -30,7 +30,7 @@ describe('a plain line', () => {
         note: 'see photo',
       }),
     ).toMatch(
-      /cylinder 5 {2}old plug {2}overheated {2}electrode bent {2}thread dirty {2}see photo {2}Cylinder 5 is unlike/,
+      /cylinder 5 {2}old plug {2}overheated {2}electrode bent {2}thread dirty {2}see photo {2}Cylinder 5 differs/,
     );
   });
 

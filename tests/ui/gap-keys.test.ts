@@ -23,7 +23,7 @@ describe('a plug without a tool', () => {
     const job = checked('visual-only', { gapWindow: null });
     expect(press('v', job)).toEqual({ do: 'gap-inspected', cylinder: 1, sound: true });
     expect(press('x', job)).toEqual({ do: 'gap-inspected', cylinder: 1, sound: false });
-    expect(nextSentence(job)).toContain('put nothing into it');
+    expect(nextSentence(job)).toContain('Put nothing into it');
     expect(press('v', jobWith(0))).toBeNull();
   });
 
@@ -46,11 +46,11 @@ describe('a plug without a tool', () => {
     for (const key of ['f', 'r', 'h', 'b', 'n', 'u', 'y']) expect(press(key, jobWith(0))).toBeNull();
   });
 
-  it('that cannot stay says why, and which key comes next', () => {
+  it('to be replaced says why, and which key comes next', () => {
     const step = { do: 'replace', because: 'iridium tips are not adjusted' } as const;
     const job = jobWith(0, { plugs: { 1: { gapsBefore: 0, step } } });
     expect(nextSentence(job)).toBe(
-      'The plug for cylinder 1 cannot stay: iridium tips are not adjusted. Take a new one and press y.',
+      'Replace the plug for cylinder 1: iridium tips are not adjusted. Take a new one and press y.',
     );
     expect(press('y', job)).toEqual({ do: 'scrap-plug', cylinder: 1, reason: 'gap' });
   });

@@ -62,7 +62,7 @@ describe('the screen in Ink', () => {
   it('shows what is typed letter by letter, with the verdict and the torque still before the eyes', async () => {
     const screen = await screenOf('notOk');
     await screen.type('a');
-    expect(screen.shown()).toContain('Who answers for cylinder 2');
+    expect(screen.shown()).toContain('Cylinder 2 stays over the window: who answers for it');
     await screen.type('Zoë');
     expect(screen.shown()).toContain('Name: Zoë');
     expect(screen.shown()).toContain('NOT OK 31.22');
@@ -80,10 +80,12 @@ describe('the screen in Ink', () => {
   it('takes Esc and Enter, also when they come in one piece with other keys', async () => {
     const screen = await screenOf('notOk');
     await screen.type('c');
-    expect(screen.shown()).toContain('What went otherwise');
+    expect(screen.shown()).toContain('What did not go as planned');
     await screen.type('\u001b');
     // Ink waits a moment whether Esc is the beginning of an arrow key.
-    await vi.waitFor(() => expect(screen.shown()).not.toContain('What went otherwise'), { interval: 5 });
+    await vi.waitFor(() => expect(screen.shown()).not.toContain('What did not go as planned'), {
+      interval: 5,
+    });
     await screen.type('cfTwo\r');
     expect(screen.outs).toEqual([{ do: 'hand-over', to: 'Two' }]);
   });

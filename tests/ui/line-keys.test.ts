@@ -46,7 +46,7 @@ describe('a job in plain lines', () => {
     expect(list).toContain('[3] scrapped');
     const form = askingLines(asking, say(asking, ['c']).input, true);
     expect(form[0]).toBe('What did not go as planned?');
-    expect(form.join('\n')).toMatch(/\[f\] somebody else/);
+    expect(form.join('\n')).toMatch(/\[f\] hand the job over/);
     expect(form.join('')).toMatch(/^[\x20-\x7e]*$/);
   });
 

@@ -65,7 +65,7 @@ describe('the next step', () => {
       description: { ...linked('wrench').description, batteryPercent: 4 },
     };
     expect(nextSentence({ ...measured, tools: { wrench: flat as ReturnType<typeof lost> } })).toContain(
-      'its battery was down to 4 %',
+      'Its battery was at 4 %',
     );
     expect(nextSentence({ ...measured, tools })).toMatch(/^The wrench is lost/);
     expect(nextSentence({ ...jobWith(1), tools })).toBe('Measure the gap of the plug for cylinder 3.');

@@ -21,7 +21,7 @@ const withPlugs = (plugs: readonly OldPlug[]): JobState =>
 describe('the cylinder that is unlike the others', () => {
   it('is named when one looks different and the rest alike', () => {
     expect(outlier(withPlugs([plug({}), plug({ condition: 'oily' }), plug({})]))).toBe(
-      'Cylinder 3 is unlike the others: wet with oil; they: normal.',
+      'Cylinder 3 differs from the others: wet with oil. The others: normal.',
     );
     const worn = { condition: 'worn' } as const;
     expect(outlier(withPlugs([plug(worn), plug(worn), plug({}), plug(worn)]))).toContain('Cylinder 5');
@@ -43,7 +43,7 @@ describe('the cylinder that is unlike the others', () => {
   it('is found by its gap too', () => {
     const gaps = [0.9, 0.92, 1.3, 0.91].map((gapMm) => plug({}, gapMm));
     expect(outlier(withPlugs(gaps))).toBe(
-      'Cylinder 5 is unlike the others: gap 1.30 mm; they: about 0.92 mm.',
+      'Cylinder 5 differs from the others: gap 1.30 mm. The others: about 0.92 mm.',
     );
     expect(outlier(withPlugs([0.9, 0.95, 1.0].map((gapMm) => plug({}, gapMm))))).toBeNull();
   });
@@ -66,7 +66,7 @@ describe('the panel of the old plugs', () => {
     expect(plain).toContain(STAIN);
     const odd = linesOf(viewOf(ROUTINE_JOBS.oldPlugs)).join('\n');
     expect(odd).not.toContain(STAIN);
-    expect(odd).toContain('Cylinder 5 is unlike the others');
+    expect(odd).toContain('Cylinder 5 differs from the others');
   });
 });
 

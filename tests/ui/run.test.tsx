@@ -244,7 +244,7 @@ describe('the live screen', () => {
       types: true,
       onTyped: (line: string) => typed.push(line),
     });
-    await shows(screen, 'Hold these windows');
+    await shows(screen, 'Compare these windows');
     keyboard.write('0.75\r0.81\r');
     await until(() => expect(typed).toEqual(['0.75', '0.81']));
     expect(commands).toEqual([]);

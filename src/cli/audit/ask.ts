@@ -6,11 +6,12 @@ import { answerFor, attemptException, type JobAnswer } from '../../audit/questio
 import { ProblemError } from '../../problem.ts';
 import { attemptsCsv, jobsCsv } from '../../report/ask-csv.ts';
 import { kindWords, STATE_WORDS, verdictWords } from '../../report/verdict.ts';
+import { printJson } from '../answers/answer.ts';
+import { askedAttempts, askedJobs } from '../answers/jobs.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
-import { jsonText } from '../terminal/json-text.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
 
@@ -32,7 +33,7 @@ export function ask(options: AskOptions): Promise<ExitCode> {
         .attemptsOf(filter)
         .filter((row) => exceptions !== true || attemptException(row).length > 0);
       if (csv === true) process.stdout.write(attemptsCsv(rows));
-      else if (json === true) process.stdout.write(jsonText(rows));
+      else if (json === true) printJson(askedAttempts(rows));
       else print(attemptLines(rows));
       return EXIT.done;
     }
@@ -40,7 +41,7 @@ export function ask(options: AskOptions): Promise<ExitCode> {
       (one) => exceptions !== true || one.exceptions.length > 0,
     );
     if (csv === true) process.stdout.write(jobsCsv(answers));
-    else if (json === true) process.stdout.write(jsonText(answers));
+    else if (json === true) printJson(askedJobs(answers));
     else print(jobLines(answers, exceptions === true));
     return EXIT.done;
   });
@@ -64,7 +65,7 @@ export function filterOf(options: Asked): AttemptFilter {
     ['--to', to],
   ] as const)
     if (day !== undefined && !z.iso.date().safeParse(day).success)
-      throw problem(name, 'this is no date', 'Write it as 2026-03-02.');
+      throw problem(name, 'this is not a date', 'Write it as 2026-03-02.');
   if (from !== undefined && to !== undefined && from > to)
     throw problem('--from', `${from} is after ${to}`, 'Name the earlier day first.');
   return askedIn(options);

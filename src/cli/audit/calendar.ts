@@ -9,6 +9,8 @@ import { offBy } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { ProblemError } from '../../problem.ts';
 import type { IntervalBounds } from '../../statistics/staircase.ts';
+import { printJson } from '../answers/answer.ts';
+import { toolCalendar } from '../answers/tools.ts';
 import { now } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
@@ -25,36 +27,38 @@ export interface CalendarOptions extends Scope {
   readonly shortest: number;
   readonly longest: number;
   readonly ics?: string;
+  readonly json?: true;
 }
 
-/** Which tool has to be calibrated when. Exit code 1 where one is due. */
+/** Which tool must be calibrated when. Exit code 1 where one is due. */
 export async function showCalendar(options: CalendarOptions): Promise<ExitCode> {
   // The station file is newer than what jobs recorded, where it is at hand.
   const named = options.data === undefined ? (await readStationFile(options.station)).instruments : [];
   return await withStationFolder(options, async (stationFolder) => {
-    const made = now();
+    const at = now();
     const inUse = inUseOf(stationFolder, named);
     const lines = calendar(inUse, {
-      today: made.slice(0, 10),
+      today: at.slice(0, 10),
       soonDays: options.soon,
       staircase: options.staircase === true ? boundsOf(options) : null,
     });
     if (lines.length === 0) throw noTools();
     const drifting = await driftingIn(stationFolder, inUse);
     const since = jobsSince(stationFolder, impactsOf(stationFolder.log.stationEntries()));
-    const said = [
-      ...tableOf(lines, drifting),
-      ...foundWords(inUse),
-      ...sinceLines(since),
-      ...driftWords(drifting),
-      `Cycles: ${CYCLES_ARE}.`,
-    ];
-    print(said);
     if (options.ics !== undefined) {
       if (lines.every(({ due }) => due === null)) throw nothingDue();
-      await writeInPlace(options.ics, icalendar(lines, stateOf(stationFolder).name, made));
-      process.stdout.write(`Written: ${safeLine(options.ics)}\n`);
+      await writeInPlace(options.ics, icalendar(lines, stateOf(stationFolder).name, at));
     }
+    if (options.json === true) printJson(toolCalendar(at.slice(0, 10), lines, drifting, since));
+    else
+      print([
+        ...tableOf(lines, drifting),
+        ...outOfToleranceLines(inUse),
+        ...sinceLines(since),
+        ...driftLines(drifting),
+        `Cycles: ${CYCLES_ARE}.`,
+        ...(options.ics === undefined ? [] : [`Written: ${safeLine(options.ics)}`]),
+      ]);
     return lines.some(({ state }) => state === 'due' || state === 'out-of-tolerance')
       ? EXIT.failed
       : EXIT.done;
@@ -105,19 +109,19 @@ async function driftingIn(
   return drifting;
 }
 
-const driftWords = (drifting: ReadonlyMap<string, string>): readonly string[] =>
+const driftLines = (drifting: ReadonlyMap<string, string>): readonly string[] =>
   [...drifting].map(([serial, from]) =>
     safeLine(
       `Drift: by its certificates ${serial} may lie beyond what is permitted from ${from} on; see "plugmark drift ${serial}".`,
     ),
   );
 
-const foundWords = (inUse: readonly InUse[]): readonly string[] =>
+const outOfToleranceLines = (inUse: readonly InUse[]): readonly string[] =>
   inUse.flatMap(({ instrument }) => {
     const { id, serial, outOfTolerance } = instrument;
     if (outOfTolerance === undefined) return [];
     return safeLine(
-      `Out of tolerance: ${id} (${serial ?? '-'}) on ${outOfTolerance.on}, ${offBy(instrument, outOfTolerance)}; see "plugmark impact show ${outOfTolerance.impact}". It is due now, and fit again with a certificate of that day or later.`,
+      `Out of tolerance: ${id} (${serial ?? '-'}) on ${outOfTolerance.on}, ${offBy(instrument, outOfTolerance)}; see "plugmark impact show ${outOfTolerance.impact}". It is due now. A certificate of that day or later makes it fit again.`,
     );
   });
 
@@ -167,8 +171,8 @@ function nothingDue(): ProblemError {
   return new ProblemError({
     code: 'nothing-due',
     where: '--ics',
-    message: 'no tool of this station has a due day, and a calendar without an event is none',
-    next: 'Give the tools certificates, with a due day or an interval.',
+    message: 'no tool of this station has a due day, so there is nothing to write',
+    next: 'Give the tools certificates with a due day or an interval.',
   });
 }
 
@@ -176,6 +180,6 @@ function noTools(): ProblemError {
   return new ProblemError({
     code: 'no-tools',
     message: 'no tool was ever used at this station',
-    next: 'A tool is on the calendar from its first job on.',
+    next: 'A tool gets onto the calendar with its first job.',
   });
 }

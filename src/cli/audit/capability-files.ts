@@ -9,6 +9,7 @@ import { type ProcessCharts, processCharts, processPaper } from '../../report/pr
 import { programVersion } from '../help/version.ts';
 import { now } from '../station/clock.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
+import { progress } from '../terminal/progress.ts';
 import { PICTURE, writeFiles } from './papers.ts';
 
 /** A group as it is printed and written. */
@@ -34,11 +35,17 @@ export async function writeGroups(
   stationFolder: StationFolder,
   groups: readonly ProcessGroup[],
   most: number,
-): Promise<void> {
+): Promise<readonly string[]> {
   outputFolder(folder);
   const names = groupFolders(groups);
-  for (const [i, group] of groups.entries())
-    await writeGroup(join(folder, names[i] ?? ''), workOf(stationFolder, group, most));
+  const bar = progress('groups written', groups.length);
+  const lines: string[] = [];
+  for (const [i, group] of groups.entries()) {
+    lines.push(...(await writeGroup(join(folder, names[i] ?? ''), workOf(stationFolder, group, most))));
+    bar.at(i + 1);
+  }
+  bar.end();
+  return lines;
 }
 
 /**
@@ -67,9 +74,10 @@ const slug = (text: string) =>
     .replace(/^-|-$/g, '')
     .slice(0, 80) || 'group';
 
-export async function writeGroup(folder: string, { paper, charts }: ProcessWork): Promise<void> {
+/** Returns the lines that say so. */
+export async function writeGroup(folder: string, { paper, charts }: ProcessWork): Promise<readonly string[]> {
   const { histogram, control } = charts;
-  await writeFiles(folder, [
+  return writeFiles(folder, [
     ['capability.pdf', await writePaper(paper)],
     ['histogram.svg', chartSvg(histogram, PICTURE)],
     ...(control.ok

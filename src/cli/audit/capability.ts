@@ -1,6 +1,8 @@
 import { GROUPINGS, type Grouping, type ProcessGroup, processGroups } from '../../audit/capability.ts';
 import { ProblemError } from '../../problem.ts';
 import { GROUP_HEAD, groupRow } from '../../report/process.ts';
+import { printJson } from '../answers/answer.ts';
+import { groupsAnswered } from '../answers/process.ts';
 import type { Asked } from '../declare/filters.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
@@ -12,13 +14,14 @@ import { workOf, writeGroup, writeGroups } from './capability-files.ts';
 import { printPaper } from './papers.ts';
 
 export interface CapabilityOptions extends Scope, Asked {
-  readonly by: string;
+  readonly per: string;
   readonly specification?: string;
   readonly cylinder?: number;
   readonly gap?: true;
   /** Readings that the charts show, the newest. */
   readonly last: number;
   readonly out?: string;
+  readonly json?: true;
 }
 
 /** What the process can do: one specification in full with its charts, or all that match in a table. */
@@ -29,57 +32,75 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
     if (only === undefined) {
       refuseUnknown(stationFolder, options.specification);
       if (options.out !== undefined) throw nothingMatches('--out');
-      print(['No attempt matches.']);
+      if (options.json === true) printJson(groupsAnswered([]));
+      else print(['No attempt matches.']);
       return EXIT.done;
     }
     // Simulated groups come last: one real group is shown in full whatever was simulated beside it.
-    if (others.some((group) => group.simulated === only.simulated)) {
-      const simulated = groups.filter((group) => group.simulated).length;
-      if (simulated > 0)
-        print([`SIMULATED: ${simulated} of ${groups.length} groups; they say nothing about an engine.`]);
-      print(textTable(GROUP_HEAD, groups.map(groupRow)));
-      if (options.out === undefined)
-        print([
-          '',
-          'For charts name one group: --specification, and a tool, a technician or a cylinder. Or write all of them with --out.',
-        ]);
-      else await writeGroups(options.out, stationFolder, groups, options.last);
-      return EXIT.done;
-    }
-    if (others.length > 0)
-      print([
-        `Left out: ${others.length} SIMULATED group${others.length === 1 ? '' : 's'} with ${firstsOf(others)} first attempts.`,
-        '',
-      ]);
+    const several = others.some((group) => group.simulated === only.simulated);
     const work = workOf(stationFolder, only, options.last);
-    printPaper(work.paper);
-    if (options.out !== undefined) await writeGroup(options.out, work);
+    const written =
+      options.out === undefined
+        ? []
+        : several
+          ? await writeGroups(options.out, stationFolder, groups, options.last)
+          : await writeGroup(options.out, work);
+    if (options.json === true) printJson(groupsAnswered(groups));
+    else {
+      print(several ? tableLines(groups, options) : leftOutLines(others));
+      if (!several) printPaper(work.paper);
+      print(written);
+    }
     return EXIT.done;
   });
 }
 
 function groupsOf({ log }: StationFolder, options: CapabilityOptions): readonly ProcessGroup[] {
-  const { by, specification, cylinder, gap } = options;
+  const { per, specification, cylinder, gap } = options;
   const rows = log.history.processOf({
     ...filterOf(options),
     ...(specification !== undefined && { specification }),
     quantity: gap === true ? 'length' : 'torque',
   });
   const wanted = cylinder === undefined ? rows : rows.filter((row) => row.cylinder === cylinder);
-  return processGroups(wanted, groupingOf(by)).filter(
+  return processGroups(wanted, groupingOf(per)).filter(
     ({ notOkAtWorst, product }) => notOkAtWorst.n + product.n > 0,
   );
 }
+
+function tableLines(groups: readonly ProcessGroup[], { out }: CapabilityOptions): readonly string[] {
+  const simulated = groups.filter((group) => group.simulated).length;
+  return [
+    ...(simulated === 0
+      ? []
+      : [`SIMULATED: ${simulated} of ${groups.length} groups; they say nothing about an engine.`]),
+    ...textTable(GROUP_HEAD, groups.map(groupRow)),
+    ...(out === undefined
+      ? [
+          '',
+          'For charts name one group: --specification, and a tool, a technician or a cylinder. Or write all of them with --out.',
+        ]
+      : []),
+  ];
+}
+
+const leftOutLines = (others: readonly ProcessGroup[]): readonly string[] =>
+  others.length === 0
+    ? []
+    : [
+        `Left out: ${others.length} SIMULATED group${others.length === 1 ? '' : 's'} with ${firstsOf(others)} first attempts.`,
+        '',
+      ];
 
 const firstsOf = (groups: readonly ProcessGroup[]) =>
   groups.reduce((sum, { notOkAtWorst }) => sum + notOkAtWorst.n, 0);
 
 function groupingOf(text: string): Grouping {
-  const found = GROUPINGS.find((one) => one === text);
-  if (found !== undefined) return found;
+  const grouping = GROUPINGS.find((one) => one === text);
+  if (grouping !== undefined) return grouping;
   throw new ProblemError({
     code: 'option-not-valid',
-    where: '--by',
+    where: '--per',
     message: `expected ${GROUPINGS.join(', ')}`,
     next: 'Leave it out for one line a specification.',
   });

@@ -8,6 +8,8 @@ import type { StationEvent } from '../../evidence/station-event.ts';
 import { readBytes } from '../../files/input.ts';
 import { makeFolder, writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
+import { printJson } from '../answers/answer.ts';
+import type { CertificatesAnswer } from '../answers/tools.ts';
 import { stamp } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { recordStation, type StationFolder } from '../station/station.ts';
@@ -18,7 +20,7 @@ import { print } from '../terminal/wrapped.ts';
 import { readCertificate } from './certificate.ts';
 
 const MAX_BYTES = 16 << 20;
-/** A name of our own making: what is kept is found by its digest. */
+/** The program's own name for a kept file: its digest, then the ending. */
 const KEPT = /^([0-9a-f]{64})(\.[a-z0-9]{1,8})?$/;
 
 /** Keeps the certificates that the station file names, and files given by name, in the station's folder under their SHA-256. */
@@ -32,7 +34,7 @@ export async function keepCertificates(
     for (const file of new Set(named)) {
       const kept = await keep(stationFolder, file, options.for);
       if (kept.event !== null) news.push(kept.event);
-      process.stdout.write(`${kept.said}: ${safeLine(file)}\n`);
+      process.stdout.write(`${kept.outcome}: ${safeLine(file)}\n`);
     }
     if (news.length > 0) await recordStation(stationFolder, news, stamp());
     return EXIT.done;
@@ -44,7 +46,7 @@ async function certificatesOf({ station, data }: Scope): Promise<readonly string
     throw new ProblemError({
       code: 'certificates-not-named',
       where: '--data',
-      message: 'only a station file says which certificates there are',
+      message: 'only a station file lists certificates',
       next: 'Name the files, or the station file with --station.',
     });
   const { tools } = await readStationFile(station);
@@ -52,21 +54,21 @@ async function certificatesOf({ station, data }: Scope): Promise<readonly string
   return tools.flatMap(({ certificate }) => (certificate === undefined ? [] : [resolve(base, certificate)]));
 }
 
-/** The event is null where the log knows of this very file; its copy is written again if it is not there as it was. */
+/** The event is null where the log holds this file already; a missing or changed copy is written again. */
 async function keep(
   { folder, log }: StationFolder,
   file: string,
   number: string | undefined,
-): Promise<{ readonly event: StationEvent | null; readonly said: string }> {
+): Promise<{ readonly event: StationEvent | null; readonly outcome: string }> {
   const bytes = await readBytes(file, 'certificate', MAX_BYTES);
   if (bytes.length === 0) throw empty(file);
   const digest = sha256(bytes);
-  const about = await aboutWhat(
+  const about = await identityOf(
     { file, bytes },
     number,
     log.stationEntries().map(({ event }) => event),
   );
-  const known = log
+  const isHeld = log
     .stationEntries()
     .some(({ event }) => event.type === 'certificate-kept' && event.digest === digest);
   const ending = extname(file).toLowerCase();
@@ -76,18 +78,18 @@ async function keep(
     makeFolder(dirname(target), 0o700);
     await writeWhole(target, bytes);
   }
-  if (known) return { event: null, said: isThere ? 'was kept already' : 'kept again' };
-  return { event: { type: 'certificate-kept', ...about, digest, bytes: bytes.length }, said: 'kept' };
+  if (isHeld) return { event: null, outcome: isThere ? 'was kept already' : 'kept again' };
+  return { event: { type: 'certificate-kept', ...about, digest, bytes: bytes.length }, outcome: 'kept' };
 }
 
-/** A certificate in a form that can be read says of what it is; of any other file, a scan perhaps, somebody has to. */
-async function aboutWhat(
+/** A certificate in XML or JSON names itself; for any other file, such as a scan, somebody must name it. */
+async function identityOf(
   { file, bytes }: { readonly file: string; readonly bytes: Uint8Array },
   number: string | undefined,
   events: readonly StationEvent[],
 ): Promise<{ readonly certificate: string; readonly serial: string }> {
   if (number === undefined) {
-    if (!saysItself(bytes)) throw ofWhich(file);
+    if (!namesItself(bytes)) throw ofWhich(file);
     const { number: certificate, serial } = await readCertificate(file);
     return { certificate, serial };
   }
@@ -98,12 +100,12 @@ async function aboutWhat(
     code: 'certificate-unknown',
     where: '--for',
     message: 'no tool of this station has a certificate with this number',
-    next: 'Use the number as "plugmark calendar" shows it.',
+    next: 'Use the number that "plugmark calendar" shows.',
   });
 }
 
-/** Whether all certificates that were kept are there as they were. Exit code 1 where one is not. */
-export function checkCertificates(options: Scope): Promise<ExitCode> {
+/** Whether all kept certificates are there, unchanged. Exit code 1 where one is not. */
+export function checkCertificates(options: Scope & { readonly json?: true }): Promise<ExitCode> {
   return withStationFolder(options, async ({ folder, log }) => {
     const kept = log
       .stationEntries()
@@ -111,53 +113,67 @@ export function checkCertificates(options: Scope): Promise<ExitCode> {
     const where = join(folder, 'certificates');
     const names = existsSync(where) ? await readdir(where) : [];
     const byDigest = new Map(names.map((name) => [KEPT.exec(name)?.[1] ?? '', name]));
-    const found = await Promise.all(
+    const checked = await Promise.all(
       kept.map(async ({ certificate, serial, digest }) => {
         const name = byDigest.get(digest);
         const file = join(where, name ?? digest);
         const there = name !== undefined && sha256(await readFile(file)) === digest;
-        const state = there ? 'as kept' : name === undefined ? '! MISSING' : '! CHANGED';
-        return { file, there, row: [state, certificate, serial, digest.slice(0, 16)] };
+        const state = there ? 'as-kept' : name === undefined ? 'missing' : 'changed';
+        return { certificate, serial, sha256: digest, state, file } as const;
       }),
     );
-    const bad = found.filter(({ there }) => !there);
+    const bad = checked.filter(({ state }) => state !== 'as-kept');
+    const code = bad.length === 0 ? EXIT.done : EXIT.failed;
+    if (options.json === true) {
+      printJson({
+        form: 'plugmark/certificates-check/1',
+        certificates: checked,
+      } satisfies CertificatesAnswer);
+      return code;
+    }
     print([
-      ...(found.length === 0
-        ? ['No certificate was kept yet.']
+      ...(checked.length === 0
+        ? ['No certificate is kept yet.']
         : textTable(
             CERTIFICATE_HEAD,
-            found.map(({ row }) => row),
+            checked.map(({ state, certificate, serial, sha256 }) => [
+              STATE_WORDS[state],
+              certificate,
+              serial,
+              sha256.slice(0, 16),
+            ]),
           )),
-      ...bad.flatMap(({ file, row: [state = ''] }) => ['', `${state}: ${safeLine(file)}`]),
+      ...bad.flatMap(({ file, state }) => ['', `${STATE_WORDS[state]}: ${safeLine(file)}`]),
       ...(bad.length === 0 ? [] : ['', AGAIN]),
     ]);
-    return bad.length === 0 ? EXIT.done : EXIT.failed;
+    return code;
   });
 }
 
+const STATE_WORDS = { 'as-kept': 'as kept', missing: '! MISSING', changed: '! CHANGED' } as const;
 const CERTIFICATE_HEAD = ['state', 'certificate', 'serial', 'SHA-256'] as const;
 const AGAIN =
-  'Keep the original again: "plugmark certificates keep FILE", with --for NUMBER where it is a scan. The very same file takes the place of the one that is missing or changed; another one is kept beside it.';
+  'Keep the original again: "plugmark certificates keep FILE", with --for NUMBER for a scan. The same file replaces the missing or changed one; another file is kept beside it.';
 
 function empty(file: string): ProblemError {
   return new ProblemError({
     code: 'certificate-empty',
     where: file,
     message: 'the file is empty',
-    next: 'Name the certificate, or scan it again. Nothing was kept of this file.',
+    next: 'Nothing of it was kept. Name the certificate, or scan it again.',
   });
 }
 
 /** XML or JSON, by the first character that is no space; a scan begins otherwise, whatever it is called. */
-const saysItself = (bytes: Uint8Array) => /^\s*[<{]/.test(new TextDecoder().decode(bytes.subarray(0, 256)));
+const namesItself = (bytes: Uint8Array) => /^\s*[<{]/.test(new TextDecoder().decode(bytes.subarray(0, 256)));
 
-/** Of which certificate a scan is, only a person can say. */
+/** Only a person can say which certificate a scan is. */
 function ofWhich(file: string): ProblemError {
   return new ProblemError({
     code: 'certificate-for',
     where: file,
-    message: 'only XML and JSON say by themselves of which certificate they are',
-    next: 'Say it with --for NUMBER, the number of the certificate as "plugmark calendar" shows it.',
+    message: 'this file is neither XML nor JSON, so it does not say which certificate it is',
+    next: 'Name it with --for NUMBER, the number that "plugmark calendar" shows.',
   });
 }
 const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');

@@ -2,6 +2,8 @@ import { type DeliveredUnder, deliveredGaps } from '../../audit/delivered.ts';
 import { figure } from '../../report/figures.ts';
 import { shareText } from '../../report/process.ts';
 import { orThrow } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { deliveredAnswered } from '../answers/process.ts';
 import type { Asked } from '../declare/filters.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
@@ -10,18 +12,23 @@ import { print } from '../terminal/wrapped.ts';
 import { filterOf } from './ask.ts';
 
 /** Gaps of new plugs as they came out of the box, by part and lot. */
-export function showDelivered(options: Scope & Asked): Promise<ExitCode> {
+export function showDelivered(options: Scope & Asked & { readonly json?: true }): Promise<ExitCode> {
   return withStationFolder(options, ({ log: { history } }) => {
     const rows = history.attemptsOf({ ...filterOf(options), quantity: 'length' });
-    const known = new Map<string, boolean>();
+    const newByKey = new Map<string, boolean>();
     const isNew = (key: string) => {
-      const there = known.get(key) ?? history.setupOf(key).plug.condition !== 'used';
-      known.set(key, there);
+      const there = newByKey.get(key) ?? history.setupOf(key).plug.condition !== 'used';
+      newByKey.set(key, there);
       return there;
     };
-    const { under, simulated, simulatedLeftOut } = orThrow(deliveredGaps(rows, isNew));
+    const delivered = orThrow(deliveredGaps(rows, isNew));
+    if (options.json === true) {
+      printJson(deliveredAnswered(delivered));
+      return EXIT.done;
+    }
+    const { under, simulated, simulatedLeftOut } = delivered;
     if (under.length === 0) print(['No gap of a new plug matches.']);
-    if (simulated) print(['SIMULATED: these say nothing about any plug.']);
+    if (simulated) print(['SIMULATED: this says nothing about real plugs.']);
     if (simulatedLeftOut > 0) print([`Left out: ${simulatedLeftOut} gaps of SIMULATED jobs.`]);
     for (const one of under) print(deliveredLines(one));
     return EXIT.done;
@@ -59,7 +66,7 @@ function deliveredLines({ lowerLimit, upperLimit, lots }: DeliveredUnder): reado
     ...textTable(head, cells),
     ...(lots.some(({ n, measured }) => measured < n)
       ? [
-          'Plugs that were not measured were tried with wires; at worst: were those out that wires could not decide on.',
+          'Plugs not measured were tried with wires. "At worst" counts those as out of gap that wires could not decide.',
         ]
       : []),
   ];

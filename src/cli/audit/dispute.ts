@@ -26,19 +26,19 @@ import { answersTo, filterOf } from './ask.ts';
 interface DisputeOptions extends Scope, Pick<Asked, 'vin' | 'plate' | 'fleet' | 'from' | 'to'> {
   readonly claim: string;
   readonly out: string;
-  readonly since?: string;
+  readonly kept?: string;
   /** Commander's reading of `--no-papers`. */
   readonly papers?: boolean;
 }
 
 const PAPER = 'dispute.pdf';
 
-/** The file of one claim about one vehicle: a package of its jobs with a paper that says what was known, and when. */
+/** The file on one claim about one vehicle: a package of its jobs, with a paper that says what was known when. */
 export function dispute(options: DisputeOptions): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
     const claim = claimOf(options.claim);
     const jobs = jobsOfVehicle(stationFolder, options);
-    const since = await keptFrom(stationFolder, options.since);
+    const since = await keptFrom(stationFolder, options.kept);
     if (since === 'diverged') return EXIT.failed;
     const { name } = stateOf(stationFolder);
     const entries = stationFolder.log.stationEntries();
@@ -76,7 +76,7 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
   });
 }
 
-/** A job that was declared void, or taken up again, stands last in the list of jobs and was not opened last. */
+/** By opening: a job that was declared void or resumed is last in the list of jobs, but was not opened last. */
 const byOpening = (a: JobAnswer, b: JobAnswer) =>
   a.openedAt < b.openedAt ? -1 : a.openedAt > b.openedAt ? 1 : 0;
 
@@ -96,7 +96,7 @@ function jobsOfVehicle(stationFolder: StationFolder, options: DisputeOptions): r
   if (jobs.length === 0)
     throw problem(
       'vehicle-unknown',
-      'no job of this station touched this vehicle in that time',
+      'this station has no job on this vehicle in that time',
       'Look with "plugmark ask"; an older job may have only its plate.',
     );
   const vins = new Set(jobs.flatMap((job) => (job.vin === null ? [] : [normalVin(job.vin)])));
@@ -109,7 +109,7 @@ function jobsOfVehicle(stationFolder: StationFolder, options: DisputeOptions): r
   return jobs;
 }
 
-/** An entry of the log is whole or no proof: that of an impact assessment names all that it touched. */
+/** An entry of the log proves something only as a whole, and an impact assessment names all jobs that it touches. */
 function ofOthers(entries: readonly StationEntry[], jobs: ReadonlySet<string>): readonly string[] {
   const others = impactsOf(entries).flatMap(({ assessment, items }) => {
     const count = items.filter(({ job }) => !jobs.has(job)).length;
@@ -117,11 +117,11 @@ function ofOthers(entries: readonly StationEntry[], jobs: ReadonlySet<string>): 
   });
   if (others.length === 0) return [];
   return [
-    `  Before it is given away: in ${PACKAGE_FILES.station} ${others.join(', ')}, with VIN and plate, because its entry proves nothing in part.`,
+    `  Before you give it away: in ${PACKAGE_FILES.station} ${others.join(', ')}, with VIN and plate. An entry proves nothing in part, so it is there whole.`,
   ];
 }
 
-/** Jobs of the same plate or fleet number without a VIN: perhaps the same vehicle, which only a person can say. */
+/** Jobs with the same plate or fleet number and without a VIN: only a person can say whether it is the same vehicle. */
 function mayBeToo(stationFolder: StationFolder, jobs: readonly JobAnswer[]): readonly string[] {
   const known = new Set(jobs.map(({ stream }) => stream));
   const numbers = [...new Set(jobs.flatMap(({ plate }) => (plate === null ? [] : [plate])))].map((plate) => ({
@@ -136,7 +136,7 @@ function mayBeToo(stationFolder: StationFolder, jobs: readonly JobAnswer[]): rea
   const names = [...new Set(others.map(({ job }) => job))];
   if (names.length === 0) return [];
   return [
-    `  Not in it, for want of a VIN, though plate or fleet number are the same: ${safeLine(names.join(', '))}. Name --plate or --fleet to take them in.`,
+    `  Left out: ${safeLine(names.join(', '))}, without a VIN but with the same plate or fleet number. Name --plate or --fleet to include them.`,
   ];
 }
 
@@ -146,7 +146,7 @@ function claimOf(text: string): string {
   throw problem(
     'option-not-valid',
     'a claim has a number or a name of 1 to 80 characters',
-    'Say it in that space with --claim.',
+    'Give it with --claim.',
   );
 }
 

@@ -8,12 +8,15 @@ import { chartSvg } from '../../report/charts/chart.ts';
 import { driftCharts, driftPaper } from '../../report/drift.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import { orThrow } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { toolDrift } from '../answers/tools.ts';
 import { programVersion } from '../help/version.ts';
 import { now } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { readStationFile } from '../station/station-file.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
+import { print } from '../terminal/wrapped.ts';
 import { keptFor } from './kept-certificates.ts';
 import { PICTURE, printPaper, writeFiles } from './papers.ts';
 
@@ -22,6 +25,7 @@ export interface DriftOptions extends Scope {
   readonly permissible?: number;
   readonly last: number;
   readonly out?: string;
+  readonly json?: true;
 }
 
 /** Has a tool drifted? By its pulls since its calibration and by its certificates. Exit code 1 where it wants a look before it is due. */
@@ -40,19 +44,27 @@ export async function showDrift(tool: string, options: DriftOptions): Promise<Ex
         ...ofJobs(stationFolder, rows, instrument),
       ]),
     );
+    const code = finding.verdict === null ? EXIT.done : EXIT.failed;
     const paper = driftPaper(finding, {
       last: options.last,
       lost,
       program: `plugmark ${programVersion()}`,
       madeAt: now(),
     });
+    const written =
+      options.out === undefined
+        ? []
+        : await writeFiles(options.out, [
+            ['drift.pdf', await writePaper(paper)],
+            ...pictures(finding, options.last),
+          ]);
+    if (options.json === true) {
+      printJson(toolDrift(finding, lost));
+      return code;
+    }
     printPaper(paper);
-    if (options.out !== undefined)
-      await writeFiles(options.out, [
-        ['drift.pdf', await writePaper(paper)],
-        ...pictures(finding, options.last),
-      ]);
-    return finding.verdict === null ? EXIT.done : EXIT.failed;
+    print(written);
+    return code;
   });
 }
 

@@ -3,6 +3,8 @@ import { close, decide, type ImpactAssessment, type ItemState } from '../../audi
 import { type ImpactDecision, impactDecisionSchema } from '../../evidence/station-event.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { listedImpacts, shownImpact } from '../answers/tools.ts';
 import { newCheckpoint } from '../station/log.ts';
 import type { Scope } from '../station/scope.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -22,23 +24,29 @@ import {
 import { jobsSince, sinceLines } from './impact-since.ts';
 
 /** The station's impact assessments, the latest first. */
-export function listImpacts({ open, ...scope }: Scope & { readonly open?: true }): Promise<ExitCode> {
+export function listImpacts({
+  open,
+  json,
+  ...scope
+}: Scope & { readonly open?: true; readonly json?: true }): Promise<ExitCode> {
   return inSession(scope, ({ stationFolder, impacts }) => {
     const since = jobsSince(stationFolder, impacts);
-    const rows = impacts
-      .filter(({ closed }) => open !== true || closed === null)
-      .reverse()
-      .map((one) => [
-        one.assessment,
-        one.closed === null ? 'OPEN' : 'closed',
-        one.at.slice(0, 10),
-        one.assessed.tool,
-        one.assessed.serial,
-        `${one.assessed.from} to ${one.assessed.to}`,
-        String(one.items.length),
-        String(one.items.filter((item) => item.open).length),
-        String(since.find(({ newest }) => newest === one)?.jobs.length ?? 0),
-      ]);
+    const listed = impacts.filter(({ closed }) => open !== true || closed === null).reverse();
+    if (json === true) {
+      printJson(listedImpacts(listed, since));
+      return EXIT.done;
+    }
+    const rows = listed.map((one) => [
+      one.assessment,
+      one.closed === null ? 'OPEN' : 'closed',
+      one.at.slice(0, 10),
+      one.assessed.tool,
+      one.assessed.serial,
+      `${one.assessed.from} to ${one.assessed.to}`,
+      String(one.items.length),
+      String(one.items.filter((item) => item.open).length),
+      String(since.find(({ newest }) => newest === one)?.jobs.length ?? 0),
+    ]);
     const head = ['impact', 'state', 'assessed', 'tool', 'serial', 'judged again', 'jobs', 'open', 'since'];
     print([...(rows.length === 0 ? ['No impact assessment.'] : textTable(head, rows)), ...sinceLines(since)]);
     return EXIT.done;
@@ -48,7 +56,7 @@ export function listImpacts({ open, ...scope }: Scope & { readonly open?: true }
 /** One impact assessment with its jobs and what was decided; writes its papers again where a folder is named. */
 export function showImpact(
   assessment: string,
-  { out, ...scope }: Scope & { readonly out?: string },
+  { out, json, ...scope }: Scope & { readonly out?: string; readonly json?: true },
 ): Promise<ExitCode> {
   return inSession(scope, async (session) => {
     const one = impactOf(session, assessment);
@@ -59,6 +67,10 @@ export function showImpact(
     const since = jobsSince(session.stationFolder, session.impacts).filter(
       ({ newest }) => newest.assessed.digest === one.assessed.digest,
     );
+    if (json === true) {
+      printJson(shownImpact(one, since));
+      return EXIT.done;
+    }
     printImpact(one);
     const more = [...spaced(sinceLines(since)), ...papers];
     if (more.length > 0) print(more);
@@ -70,7 +82,8 @@ interface DecideOptions extends Scope {
   readonly as: string;
   readonly because: string;
   readonly by: string;
-  readonly all?: string;
+  /** A sort of jobs: all of it that nobody decided about yet. */
+  readonly undecided?: string;
   /** The later job that did it again, for `redone`; found by the vehicle where nobody names it. */
   readonly in?: string;
 }
@@ -84,7 +97,9 @@ export function decideImpact(
   return inSession(options, async (session) => {
     const one = impactOf(session, assessment);
     const which =
-      options.all === undefined ? jobs.map((job) => itemOf(one, job)) : undecided(one, options.all);
+      options.undecided === undefined
+        ? jobs.map((job) => itemOf(one, job))
+        : undecided(one, options.undecided);
     const [first] = which;
     if (first === undefined) throw nothingNamed(one);
     const because = words(options.because, '--because');
@@ -138,24 +153,24 @@ const STAYS = '; it stays open until it is redone';
 const STAY = '; they stay open until they are redone';
 const spaced = (lines: readonly string[]) => (lines.length === 0 ? [] : ['', ...lines]);
 
-/** A job by its number or by any part of it that means one job only, as in "plugmark jobs --number". Problem: `item-unknown`. */
+/** A job by its number or by any part of it that means one job only, as in "plugmark jobs --job". Problem: `item-unknown`. */
 function itemOf({ assessment, items }: ImpactAssessment, number: string): ItemState {
   const wanted = number.toUpperCase();
   const exact = items.filter(({ job }) => job === number);
-  const found = exact.length > 0 ? exact : items.filter(({ job }) => job.toUpperCase().includes(wanted));
-  const [only, ...others] = found;
+  const matching = exact.length > 0 ? exact : items.filter(({ job }) => job.toUpperCase().includes(wanted));
+  const [only, ...others] = matching;
   if (only !== undefined && others.length === 0) return only;
   const message =
     only === undefined
       ? `job ${safeLine(number)} is not among the jobs that this impact assessment touches`
-      : `${safeLine(number)} may mean ${found.map(({ job }) => safeLine(job)).join(' or ')}`;
+      : `${safeLine(number)} may mean ${matching.map(({ job }) => safeLine(job)).join(' or ')}`;
   const next = `List them with "plugmark impact show ${assessment}".`;
   throw new ProblemError({ code: 'item-unknown', where: assessment, message, next });
 }
 
 function undecided({ items }: ImpactAssessment, sort: string): readonly ItemState[] {
   const wanted = z.enum(['doubtful', 'out', 'any']).safeParse(sort);
-  if (!wanted.success) throw notOneOf('--all', ['doubtful', 'out', 'any']);
+  if (!wanted.success) throw notOneOf('--undecided', ['doubtful', 'out', 'any']);
   return items.filter(
     (item) => item.decided.length === 0 && (wanted.data === 'any' || item.sort === wanted.data),
   );
@@ -172,7 +187,7 @@ function nothingNamed({ assessment }: ImpactAssessment): ProblemError {
     code: 'item-missing',
     where: assessment,
     message: 'no job is named, or all of them are decided',
-    next: `Name jobs, or use --all doubtful, out or any; see "plugmark impact show ${assessment}".`,
+    next: `Name jobs, or use --undecided doubtful, out or any; see "plugmark impact show ${assessment}".`,
   });
 }
 

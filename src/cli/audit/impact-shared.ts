@@ -67,8 +67,8 @@ export const printImpact = (one: ImpactAssessment): void =>
 /** By its number: `IA-1`, `ia-1` or `1`. Problem: `impact-unknown`. */
 export function impactOf({ impacts }: AuditSession, assessment: string): ImpactAssessment {
   const number = /^(?:ia-?)?(\d+)$/i.exec(assessment.trim())?.[1];
-  const found = impacts.find((one) => one.assessment === `IA-${number}`);
-  if (found !== undefined) return found;
+  const impact = impacts.find((one) => one.assessment === `IA-${number}`);
+  if (impact !== undefined) return impact;
   throw new ProblemError({
     code: 'impact-unknown',
     where: safeLine(assessment),

@@ -14,6 +14,7 @@ import { today } from '../station/clock.ts';
 import type { Scope } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { progress } from '../terminal/progress.ts';
 import { readCertificateFile } from './certificate.ts';
 import {
   type AuditSession,
@@ -94,7 +95,21 @@ function judgedIn(
   const fresh = notHeld(questioned, before);
   const newest = before.at(-1);
   if (fresh.length === 0 && newest !== undefined) throw nothingSince(newest);
-  return judgeAgain(fresh, { certificate, setups });
+  return inSteps(fresh, (some) => judgeAgain(some, { certificate, setups }));
+}
+
+const ROWS_A_STEP = 500;
+
+/** A year of a busy shop takes longer than a moment. */
+function inSteps<T, R>(rows: readonly T[], work: (some: readonly T[]) => readonly R[]): readonly R[] {
+  const bar = progress('readings judged again', rows.length);
+  const results: R[] = [];
+  for (let from = 0; from < rows.length; from += ROWS_A_STEP) {
+    results.push(...work(rows.slice(from, from + ROWS_A_STEP)));
+    bar.at(results.length);
+  }
+  bar.end();
+  return results;
 }
 
 /** All attempts of the jobs in which a re-hit or a check is in question: another tool may have proved that plug before. */

@@ -5,7 +5,7 @@ import type { Paper } from '../../report/paper.ts';
 import { paperLines } from '../../report/paper-text.ts';
 import { speaksUtf8 } from '../bench/run.ts';
 import { safeLine } from '../terminal/exit.ts';
-import { print, screenColumns } from '../terminal/wrapped.ts';
+import { screenColumns } from '../terminal/wrapped.ts';
 
 /** How large the SVG pictures of charts are. */
 export const PICTURE = { width: 900, height: 320 } as const;
@@ -15,12 +15,12 @@ export function printPaper(paper: Paper): void {
   process.stdout.write(`${lines.join('\n')}\n`);
 }
 
-/** Writes files by their names, and says where they are. */
+/** Writes files by their names; the lines that say where they are. */
 export async function writeFiles(
   folder: string,
   files: readonly (readonly [name: string, content: string | Uint8Array])[],
-): Promise<void> {
+): Promise<readonly string[]> {
   outputFolder(folder);
   for (const [name, content] of files) await writeWhole(join(folder, name), content);
-  print(['', `Written into ${safeLine(folder)}: ${files.map(([name]) => name).join(', ')}`]);
+  return ['', `Written into ${safeLine(folder)}: ${files.map(([name]) => name).join(', ')}`];
 }

@@ -32,7 +32,7 @@ import { growingLines } from './growing-file.ts';
 import { hasScreen, runWork } from './run.ts';
 
 export interface DemoOptions {
-  readonly cylinders: number;
+  readonly cylinders: string;
   readonly seed: number;
   readonly fast?: true;
   readonly technician: string;
@@ -40,7 +40,7 @@ export interface DemoOptions {
   readonly direct?: true;
   readonly plain?: true;
   readonly quiet?: true;
-  readonly speed: number;
+  readonly speed: string;
   /** A file of what the simulated technician is to do, a line each; every key is then the person's. */
   readonly moves?: string;
 }
@@ -50,7 +50,8 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
   const person = options.technician;
   if (!isPerson(person)) throw new ProblemError(unknownPerson(person));
   const virtual = options.fast === true && options.moves === undefined ? virtualScheduler() : null;
-  const scheduler = virtual ?? (options.speed === 1 ? realScheduler() : pacedScheduler(options.speed));
+  const scheduler =
+    virtual ?? (options.speed === '1' ? realScheduler() : pacedScheduler(Number(options.speed)));
   const stamp = stampBy(scheduler);
   const station = await openStation('Demo station', options.out, stamp);
   try {
@@ -86,7 +87,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
     const outcome = await (virtual === null ? job : virtual.runUntil(job));
     if (outcome === 'closed') return (await finish(station, stream, options.out, stamp)).code;
     process.stdout.write('The job is still open. All readings are kept.\n');
-    return EXIT.done;
+    return EXIT.leftOpen;
   } finally {
     station.log.close();
   }
@@ -175,7 +176,7 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
 }
 
 /** Every run in the same folder is a job of its own. */
-async function demoOrder(cylinders: number, station: Station): Promise<WorkOrder> {
+async function demoOrder(cylinders: string, station: Station): Promise<WorkOrder> {
   const file = exampleFile(`order-${cylinders}.json`);
   const order = await readJson(file, workOrderSchema, 'work order', '"plugmark manual work-order"');
   const runs = station.log.streams().length;

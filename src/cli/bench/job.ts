@@ -29,15 +29,15 @@ import { keep } from './specifications.ts';
 
 export interface JobOptions {
   readonly order?: string;
-  readonly resume?: true;
-  readonly job?: string;
+  /** The job to go on with; true where none is named. */
+  readonly resume?: string | true;
   readonly station: string;
   readonly plain?: true;
   readonly quiet?: true;
   /** A supervisor answers for this tool, with name and reason. */
   readonly override?: string;
   readonly by?: string;
-  readonly reason?: string;
+  readonly because?: string;
 }
 
 interface Started {
@@ -55,7 +55,7 @@ export async function job(options: JobOptions): Promise<ExitCode> {
     const file = { ...read, instruments: withFindings(read.instruments, impacts) };
     const typed$ = new Subject<string>();
     // What is wrong with an order is told before any tool is looked for.
-    if (options.order !== undefined && options.resume !== true)
+    if (options.order !== undefined && options.resume === undefined)
       await openingFrom(options.order, station, file, overridesOf(options));
     // A job without its tools is not to stand in the log.
     const tools = await openTools(file.tools, { base: file.base, clock, typed$ });
@@ -63,12 +63,14 @@ export async function job(options: JobOptions): Promise<ExitCode> {
     const plain = options.plain === true || !hasScreen();
     try {
       const started =
-        options.resume === true ? takeUp(station, file, options.job) : await begin(station, file, options);
+        options.resume === undefined
+          ? await begin(station, file, options)
+          : takeUp(station, file, options.resume === true ? undefined : options.resume);
       if (started === null) {
         process.stdout.write('No job opened.\n');
         return EXIT.failed;
       }
-      if (options.resume === true) noteFindings(started, impacts);
+      if (options.resume !== undefined) noteFindings(started, impacts);
       const outcome = await runWork({
         station,
         ...started,
@@ -90,7 +92,7 @@ export async function job(options: JobOptions): Promise<ExitCode> {
     }
     const again = `plugmark job --resume --station ${safeLine(options.station)}`;
     process.stdout.write(`The job is still open. All readings are kept. Go on with: ${again}\n`);
-    return EXIT.done;
+    return EXIT.leftOpen;
   } finally {
     station.log.close();
   }
@@ -194,16 +196,16 @@ async function openFrom(
   return { stream, bench: createBench(state) };
 }
 
-function overridesOf({ override, by, reason }: JobOptions): Override[] {
+function overridesOf({ override, by, because }: JobOptions): Override[] {
   if (override === undefined) return [];
-  if (!(isText(by, 80) && isText(reason, 200)))
+  if (!(isText(by, 80) && isText(because, 200)))
     throw new ProblemError({
       code: 'override-incomplete',
       where: '--override',
       message: '--override needs a person who answers for the tool, and a reason',
-      next: 'Add --by NAME (up to 80 characters) and --reason TEXT (up to 200).',
+      next: 'Add --by NAME (up to 80 characters) and --because TEXT (up to 200).',
     });
-  return [{ tool: override, by, reason }];
+  return [{ tool: override, by, reason: because }];
 }
 
 const isText = (text: string | undefined, most: number): text is string =>
@@ -247,7 +249,7 @@ function notOne(jobs: readonly string[], wanted: string | undefined): Problem {
     return {
       code: 'several-open-jobs',
       message: `${jobs.length} jobs are open: ${jobs.join(', ')}`,
-      next: 'Name one with --job.',
+      next: 'Name one: plugmark job --resume JOB.',
     };
   const message =
     wanted === undefined ? 'no job of this station is open' : `no open job has the number ${wanted}`;

@@ -44,7 +44,7 @@ export function calibrationWords(tool: Instrument, on: string, glyphs: Glyphs): 
   const named = `certificate ${certificate.number} of ${certificate.date}`;
   if (due === null) return `${glyphs.todo} ${named}, no due date`;
   const days = Math.round((Date.parse(due) - Date.parse(on)) / 86_400_000);
-  if (days < 0) return `${glyphs.bad} OUT OF DATE: ${named} ran out on ${due}, ${dayCount(-days)} ago`;
+  if (days < 0) return `${glyphs.bad} OUT OF DATE: ${named} expired on ${due}, ${dayCount(-days)} ago`;
   return `${glyphs.done} in date: ${named}, due ${due}, ${dayCount(days)} left`;
 }
 

@@ -1,4 +1,3 @@
-import { z } from 'zod';
 import { readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
 import { parseTrace, type TraceColumns } from '../../pull/columns.ts';
@@ -10,13 +9,13 @@ import { glyphsFor } from '../../ui/glyphs.ts';
 import { traceRows } from '../../ui/trace.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
-import { type PullsReport, pullsReportSchema, reportOn } from './pulls-report.ts';
+import { type PullsReport, reportOn } from './pulls-report.ts';
 import { speaksUtf8 } from './run.ts';
 
 export interface TraceOptions {
-  readonly time: string;
-  readonly torque: string;
-  readonly angle?: string;
+  readonly timeColumn: string;
+  readonly torqueColumn: string;
+  readonly angleColumn?: string;
   readonly timeUnit: string;
   readonly torqueUnit: string;
 }
@@ -25,7 +24,6 @@ export interface PullsOptions extends TraceOptions {
   readonly lower?: string;
   readonly maxima?: true;
   readonly json?: true;
-  readonly schema?: true;
 }
 
 const MAX_BYTES = 512 << 20;
@@ -36,18 +34,8 @@ const MARGIN = 0.08;
 const SECONDS_IN: Readonly<Record<string, number>> = { s: 1, ms: 1e-3, us: 1e-6 };
 const ANGLE = 'angle_deg';
 
-/** Reads a trace, prints each pull with its figures and draws it; or the same as JSON, or the schema of that JSON. */
-export async function pulls(file: string | undefined, options: PullsOptions): Promise<ExitCode> {
-  if (options.schema === true) {
-    process.stdout.write(jsonText(pullsSchema()));
-    return EXIT.done;
-  }
-  if (file === undefined)
-    throw new ProblemError({
-      code: 'nothing-named',
-      message: 'no trace file given',
-      next: 'Name a CSV file with the columns time_s and torque_Nm, or ask for --schema.',
-    });
+/** Reads a trace, prints each pull with its figures and draws it; or the same as JSON. */
+export async function pulls(file: string, options: PullsOptions): Promise<ExitCode> {
   const trace = await readTrace(file, options);
   const looking = { lowerNm: lowerOf(options.lower), maxima: options.maxima === true };
   const report = reportOn(trace, file, looking);
@@ -57,20 +45,19 @@ export async function pulls(file: string | undefined, options: PullsOptions): Pr
   return EXIT.done;
 }
 
-/** JSON Schema (draft 2020-12) of what `--json` prints, made from the type that it is written by. */
-export function pullsSchema() {
-  return { title: 'plugmark pulls', ...z.toJSONSchema(pullsReportSchema, { target: 'draft-2020-12' }) };
-}
-
 /** A trace with the columns and units that the options name. The angle is optional unless it was named. */
 export async function readTrace(file: string, options: TraceOptions): Promise<TraceColumns> {
-  const bytes = await readBytes(file, 'trace', MAX_BYTES);
+  return traceIn(await readBytes(file, 'trace', MAX_BYTES), file, options);
+}
+
+/** The same of bytes that were read already. */
+export function traceIn(bytes: Uint8Array, file: string, options: TraceOptions): TraceColumns {
   const text = new TextDecoder().decode(bytes);
   const header = text.slice(0, text.search(/[\r\n]|$/)).toLowerCase();
   const names = {
-    time: options.time,
-    torque: options.torque,
-    angle: options.angle ?? (header.includes(ANGLE) ? ANGLE : null),
+    time: options.timeColumn,
+    torque: options.torqueColumn,
+    angle: options.angleColumn ?? (header.includes(ANGLE) ? ANGLE : null),
     secondsPerUnit: secondsIn(options.timeUnit),
     nmPerUnit: newtonMetresIn(options.torqueUnit),
   };

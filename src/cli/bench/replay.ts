@@ -18,7 +18,7 @@ import { readJson } from '../station/json-file.ts';
 import { openInLog, openStation } from '../station/station.ts';
 import { readStationFile } from '../station/station-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
-import { readTrace, type TraceOptions } from './pulls.ts';
+import { type TraceOptions, traceIn } from './pulls.ts';
 import { hasScreen, runWork } from './run.ts';
 
 export interface ReplayOptions extends TraceOptions {
@@ -63,7 +63,7 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
     const command$ = new Subject<Command>();
     const played = replayTool({ id: stoodFor.id, recording, pace, clock });
     const tool = untilEnd(played, () => setImmediate(() => command$.next({ do: 'close' })));
-    await runWork({
+    const outcome = await runWork({
       station,
       bench: createBench(state),
       stream: `job:${job}`,
@@ -74,7 +74,7 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
       command$,
     });
     process.stdout.write(`Saved in ${safeLine(options.out)} as job ${safeLine(job)}.\n`);
-    return EXIT.done;
+    return outcome === 'closed' ? EXIT.done : EXIT.leftOpen;
   } finally {
     station.log.close();
   }
@@ -104,7 +104,7 @@ async function readRecording(file: string, options: TraceOptions): Promise<Recor
   const bytes = await readBytes(file, 'recording', MAX_BYTES);
   const isRecording = bytes[0] === '{'.charCodeAt(0);
   if (isRecording) return orThrow(parseRecording(new TextDecoder().decode(bytes), file));
-  return recordingOf(await readTrace(file, options));
+  return recordingOf(traceIn(bytes, file, options));
 }
 
 /** A trace as if a tool had sent it; rows without a torque become values that the tool did not know. */

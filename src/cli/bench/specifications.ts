@@ -8,6 +8,13 @@ import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { gapLimitsOf } from '../../plug/gap.ts';
 import { type Problem, ProblemError, problemFromZod } from '../../problem.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
+import { printJson } from '../answers/answer.ts';
+import {
+  checkedSpecifications,
+  type LookedAt,
+  listedSpecifications,
+  shownSpecification,
+} from '../answers/specifications.ts';
 import { stamp } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
 import { folderOf, type Scope } from '../station/scope.ts';
@@ -24,12 +31,20 @@ import { speaksUtf8 } from './run.ts';
 import { type Library, nameTaken, readLibrary, writeEntry } from './specification-files.ts';
 
 /** Lists the entries whose name, plug or source holds all the words. */
-export async function listSpecifications(words: readonly string[], options: Scope): Promise<ExitCode> {
+export async function listSpecifications(
+  words: readonly string[],
+  options: Scope & { readonly json?: true },
+): Promise<ExitCode> {
   const library = await libraryOf(options);
   const entries = matchingEntries(
     library.kept.map(({ entry }) => entry),
     words.join(' '),
   );
+  if (options.json === true) {
+    const kept = library.kept.filter(({ entry }) => entries.includes(entry));
+    printJson(listedSpecifications(library.folder, kept, library.faults.length));
+    return EXIT.done;
+  }
   const lines = entries.map(entryWords);
   if (entries.length === 0)
     lines.push(
@@ -44,7 +59,10 @@ export async function listSpecifications(words: readonly string[], options: Scop
 }
 
 /** Shows one entry, the engine drawn and the rest as it stands in its file. */
-export async function showSpecification(words: readonly string[], options: Scope): Promise<ExitCode> {
+export async function showSpecification(
+  words: readonly string[],
+  options: Scope & { readonly json?: true },
+): Promise<ExitCode> {
   const library = await libraryOf(options);
   const [entry, ...others] = matchingEntries(
     library.kept.map((one) => one.entry),
@@ -58,6 +76,10 @@ export async function showSpecification(words: readonly string[], options: Scope
         entry === undefined ? 'the library has no specification of this name' : `${others.length + 1} match`,
       next: 'Name one as "plugmark specifications" lists it.',
     });
+  if (options.json === true) {
+    printJson(shownSpecification(entry));
+    return EXIT.done;
+  }
   const { form: _form, engine, ...rest } = entry;
   print([
     entryWords(entry),
@@ -98,32 +120,44 @@ export async function addSpecification(
 }
 
 /** Looks all entries over: whether each can be read, could open a job today, and stands in the station's log. */
-export async function checkSpecifications(options: Scope): Promise<ExitCode> {
+export async function checkSpecifications(options: Scope & { readonly json?: true }): Promise<ExitCode> {
   const { kept, faults } = await libraryOf(options);
   const on = stamp().at.slice(0, 10);
   const stationFolder = await openStationFolder(await folderOf(options));
   try {
     const { specifications } = stateOf(stationFolder);
-    const lines = faults.map(({ problem }) => `WRONG    ${problemLine(problem)}`);
-    let wrong = faults.length;
-    for (const { file, entry } of kept) {
-      const problem = unusable(entry, on);
-      const recorded = specifications.has(canonical(entry.specification));
-      if (problem !== null) wrong += 1;
-      if (problem !== null)
-        lines.push(`WRONG    ${problemLine({ ...problem, where: `${file}: ${problem.where ?? ''}` })}`);
-      else if (!recorded)
-        lines.push(
-          `NOTE     ${safeLine(file)}: added or changed by hand; the first job that uses it puts it into the log`,
-        );
-      else lines.push(`OK       ${entryWords(entry)}`);
-    }
-    lines.push(`${kept.length + faults.length} specifications, ${wrong} wrong`);
-    print(lines);
+    const looked = kept.map(({ file, entry }) => ({
+      file,
+      entry,
+      problem: unusable(entry, on),
+      recorded: specifications.has(canonical(entry.specification)),
+    }));
+    const wrong = faults.length + looked.filter(({ problem }) => problem !== null).length;
+    if (options.json === true)
+      printJson(
+        checkedSpecifications(
+          faults.map(({ problem }) => problem),
+          looked,
+        ),
+      );
+    else
+      print([
+        ...faults.map(({ problem }) => `WRONG    ${problemLine(problem)}`),
+        ...looked.map(lookedLine),
+        `${kept.length + faults.length} specifications, ${wrong} wrong`,
+      ]);
     return wrong === 0 ? EXIT.done : EXIT.failed;
   } finally {
     stationFolder.log.close();
   }
+}
+
+function lookedLine({ file, entry, problem, recorded }: LookedAt): string {
+  if (problem !== null)
+    return `WRONG    ${problemLine({ ...problem, where: `${file}: ${problem.where ?? ''}` })}`;
+  return recorded
+    ? `OK       ${entryWords(entry)}`
+    : `NOTE     ${safeLine(file)}: put there or changed by hand; the log learns of it with the first job`;
 }
 
 /** Puts an entry into the library and its specification into the log, under the name of the one who entered it. */

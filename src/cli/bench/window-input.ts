@@ -23,7 +23,7 @@ export interface WindowOptions {
   readonly thread: string;
   readonly seat: string;
   readonly head: string;
-  readonly threads: string;
+  readonly lubrication: string;
   readonly permissible?: number;
   readonly resolution: number;
   readonly arm?: number;
@@ -36,6 +36,7 @@ export interface WindowOptions {
   readonly grades?: true;
   readonly spread?: number;
   readonly on?: string;
+  readonly json?: true;
 }
 
 /** The order of the file, or one around a figure that was typed; what was typed goes before the file. */
@@ -81,7 +82,7 @@ function orderOf(torque: string, options: WindowOptions): WorkOrder {
     specification: {
       torque,
       gapRules: { check: 'not-permitted' },
-      threads: choice(threadConditionSchema.options, options.threads, '--threads'),
+      threads: choice(threadConditionSchema.options, options.lubrication, '--lubrication'),
       source: { kind: 'invented-example', title: 'typed at the command line' },
     },
   };

@@ -5,6 +5,8 @@ import { orThrow } from '../../result.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
 import { windowLines } from '../../ui/window-lines.ts';
 import { windowPlot } from '../../ui/window-plot.ts';
+import { printJson } from '../answers/answer.ts';
+import { windowAnswered } from '../answers/window.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { speaksUtf8 } from './run.ts';
 import { dayOf, orderFrom, type WindowOptions, wrenchFrom } from './window-input.ts';
@@ -16,7 +18,8 @@ export async function printWindow(typed: string | undefined, options: WindowOpti
   const view = await windowView(typed, options, dayOf(options));
   const { stdout } = process;
   const columns = stdout.isTTY ? Math.min(WIDEST_PLOT, stdout.columns) : null;
-  stdout.write(`${windowText(view, columns, !speaksUtf8()).join('\n')}\n`);
+  if (options.json === true) printJson(windowAnswered(view));
+  else stdout.write(`${windowText(view, columns, !speaksUtf8()).join('\n')}\n`);
   return view.window.decidable && view.refusals.length === 0 ? EXIT.done : EXIT.failed;
 }
 

@@ -1,6 +1,6 @@
 /** What the declarations of commands share. A declaration loads nothing but commander: a command's own file is imported when it runs. */
 import { type Command, InvalidArgumentError } from 'commander';
-import type { ExitCode } from '../terminal/exit.ts';
+import { EXIT, EXIT_TABLE, type ExitCode, type ExitName } from '../terminal/exit.ts';
 
 /** Makes a commander action of a command: its exit code becomes the program's, its problems become sentences. */
 export type Run = (command: () => Promise<ExitCode>) => () => Promise<void>;
@@ -8,15 +8,47 @@ export type Run = (command: () => Promise<ExitCode>) => () => Promise<void>;
 /** Adds some commands to the program. */
 export type Declare = (program: Command, run: Run) => void;
 
-/** The end of a command's help: lines that can be typed as they stand. */
-export const examples = (...lines: readonly string[]) =>
+/** How a command can end beside "done" and "bad input", and what that means of this command. */
+export type Ends = Readonly<Partial<Record<ExitName, string>>>;
+
+/** Every command can end so. */
+const ALWAYS: ReadonlySet<ExitName> = new Set(['done', 'badInput']);
+
+/** The end of a command's help: its exit codes, then lines that can be typed as they stand. */
+export function closing(ends: Ends, ...lines: readonly string[]): string {
+  const rows = EXIT_TABLE.flatMap(({ key, name, meaning }) => {
+    const words = ends[key] ?? (ALWAYS.has(key) ? meaning : undefined);
+    return words === undefined ? [] : [exitLine(EXIT[key], name, words)];
+  });
+  return `\nExit codes:\n${rows.join('\n')}\n${examples(...lines)}`;
+}
+
+/** The end of the help of a group of commands. */
+export const examples = (...lines: readonly string[]): string =>
   `\n${lines.length === 1 ? 'Example' : 'Examples'}:\n${lines.map((line) => `  ${line}`).join('\n')}`;
+
+/** All exit codes, as the help of the program shows them. */
+export const allExitCodes = (): string =>
+  `\nExit codes:\n${EXIT_TABLE.map(({ key, name, meaning }) => exitLine(EXIT[key], name, meaning)).join('\n')}`;
+
+const exitLine = (code: ExitCode, name: string, meaning: string) =>
+  `  ${String(code).padEnd(2)}  ${name.padEnd(11)}  ${meaning}`;
 
 /** Which station a command is about. */
 export const scope = (command: Command): Command =>
   command
-    .option('--station <file>', 'the station file (JSON)', 'station.json')
+    .option('--station <file>', 'the station file', 'station.json')
     .option('--data <folder>', "the folder of the station's data, instead of a station file");
+
+/** Adds `--json`. The form of what it prints is called after the command: `jobs-list`. */
+export const json = (command: Command): Command =>
+  command.option(
+    '--json',
+    `the answer as JSON; "plugmark schema ${pathOf(command).join('-')}" prints its form`,
+  );
+
+const pathOf = (command: Command): readonly string[] =>
+  command.parent === null ? [] : [...pathOf(command.parent), command.name()];
 
 export function whole(text: string): number {
   if (!/^\d{1,9}$/.test(text)) throw new InvalidArgumentError('expected a whole number.');
@@ -36,10 +68,10 @@ export function positive(text: string): number {
   return value;
 }
 
-export function oneOf(...allowed: readonly number[]): (text: string) => number {
-  return (text) => {
-    const value = whole(text);
-    if (!allowed.includes(value)) throw new InvalidArgumentError(`expected ${allowed.join(' or ')}.`);
-    return value;
-  };
+export function figure(text: string): number {
+  if (!/^\d{1,6}(?:\.\d{1,6})?$/.test(text)) throw new InvalidArgumentError('expected a number.');
+  return Number(text);
 }
+
+/** May be given several times. */
+export const collected = (value: string, before: readonly string[]): readonly string[] => [...before, value];

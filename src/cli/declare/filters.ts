@@ -7,7 +7,7 @@ const FILTERS = [
   ['fleet', '<number>', 'of the vehicle with this fleet number'],
   ['part', '<part>', 'plugs of this part number'],
   ['lot', '<lot>', 'plugs of this lot'],
-  ['technician', '<name>', 'in which this person worked'],
+  ['technician', '<person>', 'in which this person worked'],
   ['tool', '<tool>', 'with this tool, by its name or its serial number'],
   ['from', '<date>', 'on this day (UTC) or later'],
   ['to', '<date>', 'on this day (UTC) or earlier'],

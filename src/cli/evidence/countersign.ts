@@ -1,6 +1,6 @@
 import { open } from 'node:fs/promises';
 import { countersignRecord, MAX_RECORD_BYTES } from '../../evidence/record.ts';
-import { readBytes } from '../../files/input.ts';
+import { inputName, readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
 import { now } from '../station/clock.ts';
 import { unlocked } from '../station/station-keys.ts';
@@ -13,6 +13,13 @@ export async function countersign(
   file: string,
   options: { readonly key: string; readonly out?: string },
 ): Promise<ExitCode> {
+  if (options.out === undefined && inputName(file) !== file)
+    throw new ProblemError({
+      code: 'nothing-named',
+      where: inputName(file),
+      message: 'nothing says where the countersigned record goes',
+      next: 'Name a file with --out.',
+    });
   const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
   const key = await unlocked(options.key, 'passphrase', 'Passphrase of your key: ');
   const signed = countersignRecord(bytes, { privateKey: key.privateKey, signedAt: now() });

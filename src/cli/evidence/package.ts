@@ -18,7 +18,7 @@ import { keptFrom, writePackage } from './write-package.ts';
 
 interface PackageOptions extends Scope, Asked {
   readonly out: string;
-  readonly since?: string;
+  readonly kept?: string;
   readonly exceptions?: true;
   /** Commander's reading of `--no-papers`. */
   readonly papers?: boolean;
@@ -27,7 +27,7 @@ interface PackageOptions extends Scope, Asked {
 /** Makes an audit package of the jobs to which the question applies. */
 export function makePackage(options: PackageOptions): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
-    const since = await keptFrom(stationFolder, options.since);
+    const since = await keptFrom(stationFolder, options.kept);
     if (since === 'diverged') return EXIT.failed;
     const jobs = answersTo(stationFolder, filterOf(options)).filter(
       ({ exceptions }) => options.exceptions !== true || exceptions.length > 0,

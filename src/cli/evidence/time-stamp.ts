@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { asSealed, MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
 import type { TrustedTime } from '../../evidence/verify.ts';
-import { readBytes } from '../../files/input.ts';
+import { inputName, readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { openssl } from './openssl.ts';
@@ -20,6 +20,8 @@ export async function timeStamp(
   file: string,
   { authority, ca }: { readonly authority: string; readonly ca: string },
 ): Promise<ExitCode> {
+  if (inputName(file) !== file)
+    throw refused(file, 'a time stamp is kept beside its record, so the record must be a file');
   const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
   const folder = await mkdtemp(join(tmpdir(), 'plugmark-'));
   try {
@@ -42,22 +44,23 @@ export async function timeStamp(
 
 /** What the token says about the record, as the file is or as it was sealed; null where nobody asked. */
 export async function trustedTime(
-  file: string,
   bytes: Uint8Array,
-  { time, timeCa }: { readonly time?: string; readonly timeCa?: string },
+  { time, ca }: { readonly time?: string; readonly ca?: string },
 ): Promise<TrustedTime | null> {
   if (time === undefined) return null;
-  if (timeCa === undefined)
+  if (ca === undefined)
     throw new ProblemError({
       code: 'time-ca',
       message: 'nothing says which authority to believe',
-      next: 'Give its certificates with --time-ca FILE.',
+      next: 'Give its certificates with --ca FILE.',
     });
   await readBytes(time, 'time stamp', MAX_TOKEN_BYTES);
   const folder = await mkdtemp(join(tmpdir(), 'plugmark-'));
   try {
-    for (const data of [file, await sealedIn(folder, bytes)])
-      if ((await openssl('ts', '-verify', '-data', data, '-in', time, '-CAfile', timeCa)).ok) {
+    const given = join(folder, 'given');
+    await writeFile(given, bytes);
+    for (const data of [given, await sealedIn(folder, bytes)])
+      if ((await openssl('ts', '-verify', '-data', data, '-in', time, '-CAfile', ca)).ok) {
         const before = await timeIn(time);
         return { before, detail: `An authority that you named saw this record before ${before}.` };
       }

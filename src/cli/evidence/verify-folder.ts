@@ -5,8 +5,9 @@ import { VERDICTS, type Verdict } from '../../evidence/verdict.ts';
 import { type Finding, simulatedText } from '../../package/finding.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
+import { printJson } from '../answers/answer.ts';
+import { verifiedFolder } from '../answers/verify.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
-import { jsonText } from '../terminal/json-text.ts';
 import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
 import { verifyFiles } from './verify-files.ts';
@@ -36,7 +37,7 @@ export async function verifyFolder(
   });
   bar.end();
   findings.sort((a, b) => (a.file < b.file ? -1 : 1));
-  if (options.json === true) process.stdout.write(jsonText(findings.map(({ stated, ...rest }) => rest)));
+  if (options.json === true) printJson(verifiedFolder(folder, findings));
   else print(linesOf(findings));
   return gravest(findings);
 }

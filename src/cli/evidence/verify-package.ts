@@ -1,9 +1,10 @@
 import { join } from 'node:path';
 import { type PackageReport, verifyPackage } from '../../package/verify.ts';
 import { VERIFICATION } from '../../report/verification.ts';
+import { printJson } from '../answers/answer.ts';
+import { verifiedPackage } from '../answers/verify.ts';
 import { keptCheckpoint } from '../station/log.ts';
 import type { ExitCode } from '../terminal/exit.ts';
-import { jsonText } from '../terminal/json-text.ts';
 import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
 import { folderToRead, pathIn } from './package-folder.ts';
@@ -23,7 +24,7 @@ export async function verifyPackageFolder(folder: string, options: PackageOption
   const { verdict, checks, index } = report;
   const questioned = index.jobs.filter(({ impacts }) => impacts.length > 0);
   if (options.json === true)
-    process.stdout.write(jsonText({ folder, verdict, checks, questioned, notProven: notProven(report) }));
+    printJson(verifiedPackage({ folder, verdict, checks, questioned, notProven: notProven(report) }));
   else print(packageLines(folder, report));
   return VERIFICATION[verdict].exitOfMany;
 }

@@ -1,12 +1,13 @@
 import { stat } from 'node:fs/promises';
 import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
-import { type VerificationReport, verifyRecord } from '../../evidence/verify.ts';
+import { verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
+import { printJson } from '../answers/answer.ts';
+import { verifiedRecord } from '../answers/verify.ts';
 import { now } from '../station/clock.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
-import { jsonText } from '../terminal/json-text.ts';
 import { print } from '../terminal/wrapped.ts';
 import { isPackage } from './package-folder.ts';
 import { readersTrust } from './readers-trust.ts';
@@ -19,7 +20,7 @@ export interface VerifyOptions {
   readonly trust?: string;
   readonly json?: true;
   readonly time?: string;
-  readonly timeCa?: string;
+  readonly ca?: string;
   readonly kept?: string;
 }
 
@@ -34,15 +35,11 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
   if (fault !== null) process.stderr.write(`${safeLine(fault)}\n`);
   if (await isFolder(path)) return verifyFolder(path, { ...options, trust });
   const bytes = await readBytes(path, 'record', MAX_RECORD_BYTES);
-  const time = await trustedTime(path, bytes, options);
+  const time = await trustedTime(bytes, options);
   const report = verifyRecord(bytes, trust, time, now());
-  if (options.json === true) process.stdout.write(asJson(path, report));
+  if (options.json === true) printJson(verifiedRecord(path, report));
   else print(reportLines(path, report));
   return VERIFICATION[report.verdict].exit;
-}
-
-function asJson(file: string, { verdict, checks, signatures }: VerificationReport): string {
-  return jsonText({ file, verdict, checks, signatures });
 }
 
 async function isFolder(path: string): Promise<boolean> {

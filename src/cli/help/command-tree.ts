@@ -9,9 +9,11 @@ export interface CommandNode {
   readonly path: readonly string[];
   readonly options: readonly Option[];
   readonly children: readonly CommandNode[];
+  /** Runs where the group is typed alone. */
+  readonly isUsual: boolean;
 }
 
-/** The program and all commands below it, without commander's own `help`. */
+/** The program and all commands below it, without commander's own `help` and those that are hidden. */
 export function treeOf(command: Command, above: readonly string[] = []): CommandNode {
   const path = command.parent === null ? [] : [...above, command.name()];
   const help = command.createHelp();
@@ -20,7 +22,11 @@ export function treeOf(command: Command, above: readonly string[] = []): Command
     name: [rootName(command), ...path].join(' '),
     path,
     options: help.visibleOptions(command),
-    children: command.commands.map((child) => treeOf(child, path)),
+    children: help
+      .visibleCommands(command)
+      .filter((child) => command.commands.includes(child))
+      .map((child) => treeOf(child, path)),
+    isUsual: usualName(command.parent) === command.name(),
   };
 }
 
@@ -44,4 +50,9 @@ export function helpTail({ command }: CommandNode): string {
 
 function rootName(command: Command): string {
   return command.parent === null ? command.name() : rootName(command.parent);
+}
+
+/** Commander keeps it for itself. */
+function usualName(parent: Command | null): unknown {
+  return parent !== null && '_defaultCommandName' in parent ? parent._defaultCommandName : undefined;
 }

@@ -1,5 +1,6 @@
 /** The reference of all commands, made from their declarations. */
 import type { Command, Option } from 'commander';
+import { EXIT, EXIT_TABLE } from '../terminal/exit.ts';
 import { SECRETS } from '../terminal/secret.ts';
 import { type CommandNode, flattened, helpTail, treeOf } from './command-tree.ts';
 import { type Block, code, type Page, plain, strong } from './page.ts';
@@ -27,14 +28,10 @@ export function commandsPage(program: Command): Page {
         ...tailBlocks(node),
       ]),
       heading('EXIT STATUS'),
-      entry('0', 'Done; of verify: authentic, complete, signer trusted; of doctor: all is there.'),
-      entry('1', 'Failed; of verify: not authentic or not complete; of doctor: something is missing.'),
-      entry(
-        '2',
-        'The command line, a file or a device is not as it should be; one sentence says what to do.',
+      ...EXIT_TABLE.map(({ key, name, meaning }) =>
+        entry(String(EXIT[key]), `${sentence(name)} ${sentence(meaning)}`),
       ),
-      entry('3', 'Of verify: as it was sealed, but the signer is not on your trust list.'),
-      entry('4', 'Of verify: authentic, but judged by rules that this version does not know.'),
+      text('The help of each command says what its own exit codes mean.'),
       heading('ENVIRONMENT'),
       entry('NO_COLOR', 'No colour on the screen.'),
       entry(

@@ -21,10 +21,11 @@ import {
 } from '../../package/format.ts';
 import { personalKindOf } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
-import { pullsReportSchema } from '../bench/pulls-report.ts';
 import { stationFileSchema } from '../station/station-file.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
+import type { FormName } from './form-names.ts';
+import { OUTPUTS } from './outputs.ts';
 
 /** All that the program reads or writes as JSON, by the name that `plugmark schema` takes. */
 export const FORMS = {
@@ -48,17 +49,17 @@ export const FORMS = {
   'package-header': packageHeaderSchema.describe('The protected header in index.jws of a package.'),
   'package-proofs': packageProofsSchema.describe('proofs.json of a package.'),
   'package-station': packageStationSchema.describe('station-entries.json of a package.'),
-  pulls: pullsReportSchema.describe('What "plugmark pulls --json" prints.'),
   'capture-line': captureLineSchema.describe('A line of a capture: the first, a packet, or the last.'),
   'readings-line': z
     .union([headerSchema, lineSchema])
     .describe('A line of a recording: the first, readings, or the last.'),
   bonds: bondsFileSchema.describe('The keys of paired tools, bluetooth-bonds.json.'),
-} as const satisfies Readonly<Record<string, z.ZodType>>;
-export type FormName = keyof typeof FORMS;
+  ...OUTPUTS,
+} as const satisfies Readonly<Record<FormName | keyof typeof OUTPUTS, z.ZodType>>;
+export type AnyForm = keyof typeof FORMS;
 
 /** What is signed, or hashed into the log: personal texts are digests in it. */
-const SIGNED: ReadonlySet<FormName> = new Set<FormName>([
+const SIGNED: ReadonlySet<AnyForm> = new Set<AnyForm>([
   'record',
   'log-entry',
   'station-entry',
@@ -86,7 +87,7 @@ const CONCEALED = {
 const STANDARD_FORMATS: ReadonlySet<unknown> = new Set(['date', 'date-time']);
 
 /** JSON Schema (draft 2020-12) of a form, made from the types that the program itself reads it by. */
-export function schemaOf(name: FormName) {
+export function schemaOf(name: AnyForm) {
   const made = z.toJSONSchema(FORMS[name], {
     target: 'draft-2020-12',
     io: 'input',
@@ -123,4 +124,4 @@ export function schema(name: string | undefined): ExitCode {
   return EXIT.done;
 }
 
-const isForm = (name: string): name is FormName => Object.hasOwn(FORMS, name);
+const isForm = (name: string): name is AnyForm => Object.hasOwn(FORMS, name);

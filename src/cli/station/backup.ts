@@ -4,8 +4,11 @@ import type { Courses } from '../../../db/courses.ts';
 import { stationOf } from '../../evidence/station.ts';
 import { outputFile } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
+import { printJson } from '../answers/answer.ts';
+import { backedUp } from '../answers/station.ts';
 import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, problemText, safeLine } from '../terminal/exit.ts';
+import { watched } from '../terminal/progress.ts';
 import { askYes } from '../terminal/questions.ts';
 import { print as printWrapped } from '../terminal/wrapped.ts';
 import { now } from './clock.ts';
@@ -16,15 +19,15 @@ import { logPath, logThere } from './station-log.ts';
 import { ownKeys } from './trust-file.ts';
 
 /** Copies the station log while others may write to it, and reads the copy through. */
-export async function backUp(to: string, options: Scope): Promise<ExitCode> {
+export async function backUp(to: string, options: Scope & { readonly json?: true }): Promise<ExitCode> {
   const path = logThere(await folderOf(options));
   outputFile(to);
-  const seen = process.stderr.isTTY === true;
-  const checked = await backUpLog(path, to, (share) => {
-    if (seen) process.stderr.write(`\rcopying: ${Math.round(100 * share)} %`);
+  const checked = await backUpLog(path, to, {
+    copied: watched('pages copied'),
+    checked: watched('entries checked'),
   }).catch(inLogsPlace(path));
-  if (seen) process.stderr.write('\r\u001b[K');
-  print([`Backed up to ${to} and checked: ${contentOf(checked)}.`, KEYS_APART]);
+  if (options.json === true) printJson(backedUp(to, checked));
+  else print([`Backed up to ${to} and checked: ${contentOf(checked)}.`, KEYS_APART]);
   return EXIT.done;
 }
 
@@ -47,6 +50,7 @@ export async function restore(
   const restored = await restoreLog(backup, logPath(folder), {
     suffix: `before-${at}`,
     keys: await ownKeys(folder),
+    checked: watched('entries checked'),
     agree: (courses) => agreed(logPath(folder), courses, options.setAside === true, open),
   });
   const { before, courses } = restored;

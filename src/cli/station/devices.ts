@@ -7,8 +7,11 @@ import { readProfile } from '../../../drivers/profile/file.ts';
 import { openRadio } from '../../../drivers/radio/open.ts';
 import type { Link, Radio } from '../../../drivers/radio/radio.ts';
 import { captureWriter } from '../../../drivers/replay/capture-writer.ts';
+import { fileProblem } from '../../files/file-problem.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { printJson, reasonOf } from '../answers/answer.ts';
+import { type DeviceAnswer, deviceOf, type ScanAnswer } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { adoptInto } from './adopt.ts';
 import { clock } from './clock.ts';
@@ -23,21 +26,43 @@ export interface ScanOptions {
   readonly all?: true;
   readonly profile: readonly string[];
   readonly serial: boolean;
+  readonly json?: true;
 }
 
 /** Shows what is on the air: measuring tools, with their serial numbers. */
-export async function scan({ seconds, all, profile, serial }: ScanOptions): Promise<ExitCode> {
+export async function scan({ seconds, all, profile, serial, json }: ScanOptions): Promise<ExitCode> {
   const profiles = await Promise.all(profile.map(async (file) => orThrow(await readProfile(file))));
   const services = [SERVICE.industrialMeasurement, ...profiles.map(({ advertised }) => advertised)];
   return withRadio(async (radio) => {
     const sightings$ = all === true ? radio.scan() : merge(...services.map((service) => radio.scan(service)));
     const devices = await candidates(sightings$, seconds * 1_000, realAfter);
+    if (json === true) {
+      printJson({
+        form: 'plugmark/devices-scan/1',
+        devices: await devicesOf(radio, devices, serial),
+      } satisfies ScanAnswer);
+      return EXIT.done;
+    }
     if (devices.length === 0) say('No measuring tool heard. Switch it on, or list every device with --all.');
     else say(row(['address', 'signal', 'kind', 'name', serial ? 'serial number' : '']));
     for (const candidate of devices)
       say(row(candidateCells(candidate, serial ? await serialOf(radio, candidate) : '')));
     return EXIT.done;
   });
+}
+
+async function devicesOf(radio: Radio, found: readonly Candidate[], serial: boolean) {
+  const devices: DeviceAnswer[] = [];
+  for (const candidate of found) {
+    const about = serial ? await visit(radio, candidate.address, introduce) : null;
+    devices.push(
+      deviceOf(candidate, {
+        serial: about?.ok === true ? (about.value.serial ?? null) : null,
+        noSerial: about?.ok === false ? reasonOf(about.error) : null,
+      }),
+    );
+  }
+  return devices;
 }
 
 const WIDTHS = [18, 8, 22, 24];
@@ -92,12 +117,8 @@ export interface RecordOptions {
 /** Writes down all that a device sends, byte by byte, until the time is over or somebody stops it. */
 export async function record(address: string, { out, seconds }: RecordOptions): Promise<ExitCode> {
   const file = await open(out, 'wx').catch((cause: unknown) => {
-    throw new ProblemError({
-      code: 'file-not-written',
-      where: out,
-      message: `the capture cannot be written: ${cause instanceof Error ? cause.message : String(cause)}`,
-      next: 'Name a new file in a folder that you may write to.',
-    });
+    const problem = fileProblem(cause, out);
+    throw problem === null ? cause : new ProblemError({ ...problem, code: 'file-not-written' }, { cause });
   });
   try {
     return await withRadio(async (radio) => {

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { ProblemError } from '../../problem.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
+import type { DoctorAnswer } from '../answers/station.ts';
 import { hasScreen, speaksUtf8, wantsColor } from '../bench/run.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
@@ -44,7 +45,7 @@ export async function doctor(options: {
   const sound = findings.every(({ state }) => state !== 'bad');
   const text =
     options.json === true
-      ? jsonText({ sound, findings })
+      ? jsonText({ form: 'plugmark/doctor/1', sound, findings } satisfies DoctorAnswer)
       : `${findingLines(findings, !speaksUtf8()).join('\n')}\n`;
   process.stdout.write(text);
   return sound ? EXIT.done : EXIT.failed;

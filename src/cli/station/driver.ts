@@ -1,19 +1,31 @@
 import { readProfile } from '../../../drivers/profile/file.ts';
-import { decodePacket, scaleOfProfile } from '../../../drivers/profile/packet.ts';
+import { decodePacket, type Packet, scaleOfProfile } from '../../../drivers/profile/packet.ts';
 import type { Profile } from '../../../drivers/profile/schema.ts';
 import { ProblemError } from '../../problem.ts';
 import { scaled } from '../../reading.ts';
 import { orThrow } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { checkedProfile } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 
 export interface CheckOptions {
   readonly bytes: readonly string[];
+  readonly json?: true;
 }
 
 /** Says whether a profile is valid and what it makes of packets. */
-export async function check(file: string, { bytes }: CheckOptions): Promise<ExitCode> {
-  const profile = orThrow(await readProfile(file));
+export async function check(file: string, { bytes, json }: CheckOptions): Promise<ExitCode> {
+  const profile = orThrow(await readProfile(file === '-' ? '/dev/stdin' : file));
   const packets = bytes.map(bytesOf);
+  if (json === true) {
+    printJson(
+      checkedProfile(
+        profile,
+        packets.map((packet) => packetIn(profile, packet)),
+      ),
+    );
+    return EXIT.done;
+  }
   for (const line of [...profileLines(profile), ...packets.flatMap((packet) => packetLines(profile, packet))])
     process.stdout.write(`${line}\n`);
   return EXIT.done;
@@ -32,14 +44,24 @@ function profileLines(profile: Profile): string[] {
   ];
 }
 
-function packetLines(profile: Profile, packet: Buffer): string[] {
+function decodedIn(profile: Profile, packet: Buffer): Packet {
   const decoded = decodePacket(profile, packet);
   if (!decoded.ok)
     throw new ProblemError({
       ...decoded.error,
       where: `${packet.toString('hex')}, ${decoded.error.where ?? ''}`,
     });
-  const { samples, noValue, counter } = decoded.value;
+  return decoded.value;
+}
+
+function packetIn(profile: Profile, bytes: Buffer) {
+  const packet = decodedIn(profile, bytes);
+  const values = packet.samples.map((counts) => (counts === null ? null : amountOf(profile, counts)));
+  return { bytes: bytes.toString('hex'), packet, values };
+}
+
+function packetLines(profile: Profile, packet: Buffer): string[] {
+  const { samples, noValue, counter } = decodedIn(profile, packet);
   const { spacingMs } = profile.packet.samples;
   return [
     packet.toString('hex'),
@@ -54,13 +76,14 @@ function packetLines(profile: Profile, packet: Buffer): string[] {
 }
 
 function amount(profile: Profile, counts: number): string {
-  const { exponent } = scaleOfProfile(profile);
-  const millimetres = profile.quantity === 'length' ? 3 : 0;
-  const value = scaled(counts, exponent + millimetres);
-  const decimals = Math.max(0, -(exponent + millimetres));
-  return `${value.toFixed(Math.min(decimals, 12))} ${profile.quantity === 'torque' ? 'N·m' : 'mm'} (${counts} counts)`;
+  const decimals = Math.max(0, -exponentOf(profile));
+  return `${amountOf(profile, counts).toFixed(Math.min(decimals, 12))} ${profile.quantity === 'torque' ? 'N·m' : 'mm'} (${counts} counts)`;
 }
 
+/** In N·m or mm. */
+const amountOf = (profile: Profile, counts: number) => scaled(counts, exponentOf(profile));
+const exponentOf = (profile: Profile) =>
+  scaleOfProfile(profile).exponent + (profile.quantity === 'length' ? 3 : 0);
 const unitOf = ({ quantity }: Profile) => (quantity === 'torque' ? 'N·m' : 'm');
 
 function bytesOf(text: string): Buffer {

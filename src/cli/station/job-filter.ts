@@ -5,7 +5,7 @@ import { ProblemError } from '../../problem.ts';
 
 /** What a job has to be for a list to show it; what is left out matches every job. */
 export interface JobFilter {
-  readonly number?: string;
+  readonly job?: string;
   readonly vin?: string;
   readonly plate?: string;
   readonly fleet?: string;
@@ -22,7 +22,7 @@ export function matchingJobs(rows: readonly JobRow[], filter: JobFilter): readon
   return rows.filter(({ job, vin, plate, fleet, openedAt, state }) => {
     const opened = openedAt.slice(0, 10);
     return (
-      holds(job, filter.number) &&
+      holds(job, filter.job) &&
       holds(vin, filter.vin) &&
       holds(plate, filter.plate) &&
       holds(fleet, filter.fleet) &&

@@ -5,6 +5,7 @@ import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { againstJob } from '../../audit/impact-vehicle.ts';
 import type { LogEntry } from '../../evidence/log.ts';
 import { openRecord } from '../../evidence/record.ts';
+import { byName } from '../../evidence/writers.ts';
 import { outputFolder } from '../../files/output.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { foldAll } from '../../job/fold.ts';
@@ -14,6 +15,8 @@ import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
 import { STATE_WORDS } from '../../report/verdict.ts';
 import { summaryLines } from '../../ui/summary.ts';
+import { printJson } from '../answers/answer.ts';
+import { listedJobs, shownJob } from '../answers/jobs.ts';
 import { linesOnJob, tagOf } from '../audit/impact-on-vehicle.ts';
 import { finish } from '../bench/finish.ts';
 import { speaksUtf8 } from '../bench/run.ts';
@@ -27,13 +30,15 @@ import { folderOf, type Scope, withStationFolder } from './scope.ts';
 import { openStation, openStationFolder, recordStation, type StationFolder, stateOf } from './station.ts';
 
 /** Lists the jobs that match, the latest first. */
-export function listJobs(options: Scope & JobFilter): Promise<ExitCode> {
+export function listJobs(options: Scope & JobFilter & { readonly json?: true }): Promise<ExitCode> {
   return withStationFolder(options, ({ log }) => {
     const { from, to, open } = options;
     const days = { ...(from !== undefined && { from }), ...(to !== undefined && { to }) };
     const some = log.history.jobsOf({ ...days, ...(open === true && { state: 'open' as const }) });
     const rows = matchingJobs(some, options);
-    print(jobLines(rows, impactsOf(log.stationEntries())));
+    const impacts = impactsOf(log.stationEntries());
+    if (options.json === true) printJson(listedJobs(rows, impacts));
+    else print(jobLines(rows, impacts));
     return EXIT.done;
   });
 }
@@ -61,14 +66,19 @@ export function jobLines(
 const minute = (at: string) => at.slice(0, 16).replace('T', ' ');
 
 /** Where a job stands, from its entries alone. */
-export function showJob(number: string, options: Scope): Promise<ExitCode> {
+export function showJob(number: string, options: Scope & { readonly json?: true }): Promise<ExitCode> {
   return withStationFolder(options, (stationFolder) => {
     const { entries, state } = jobOf(stationFolder, number);
+    const impacts = impactsOf(stationFolder.log.stationEntries());
+    if (options.json === true) {
+      printJson(shownJob(state, entries, impacts));
+      return EXIT.done;
+    }
     const sessions = state.session === 1 ? '1 session' : `${state.session} sessions`;
     const [first, last] = [entries[0]?.at ?? '', entries.at(-1)?.at ?? ''];
     const facts = [
       `opened ${minute(first)}, last entry ${minute(last)} (UTC); ${sessions}, ${entries.length} entries`,
-      ...entries.flatMap(({ at, by, event }) =>
+      ...byName(entries).flatMap(({ at, by, event }) =>
         event.type === 'job-handed-over'
           ? [`handed over ${minute(at)} from ${safeLine(by)} to ${safeLine(event.to)}`]
           : [],
@@ -77,7 +87,7 @@ export function showJob(number: string, options: Scope): Promise<ExitCode> {
       ...state.questions.map(({ pull, text }) => `question about pull ${pull}: ${safeLine(text)}`),
     ];
     // In front of "complete", which is what was judged then.
-    const questioned = linesOnJob(impactsOf(stationFolder.log.stationEntries()), state.order.job);
+    const questioned = linesOnJob(impacts, state.order.job);
     const since =
       questioned.length === 0 ? [] : [...questioned.map((line) => `! ${line}`), 'As it was judged then:'];
     print([...since, ...summaryLines(state, !speaksUtf8()), ...facts]);
@@ -88,7 +98,7 @@ export function showJob(number: string, options: Scope): Promise<ExitCode> {
 /** Declares a job void, open or closed. Records that were sealed before still say what they said. */
 export function voidJob(
   number: string,
-  { by, reason, ...scope }: Scope & { readonly by: string; readonly reason: string },
+  { by, because, ...scope }: Scope & { readonly by: string; readonly because: string },
 ): Promise<ExitCode> {
   return withStationFolder(scope, (stationFolder) => {
     const { stream, entries, state } = jobOf(stationFolder, number);
@@ -101,7 +111,7 @@ export function voidJob(
     append(stationFolder, stream, by, {
       type: 'job-voided',
       by: optionText(by, '--by', 80),
-      reason: optionText(reason, '--reason', 200),
+      reason: optionText(because, '--because', 200),
     });
     const sealed = entries.some(({ event }) => event.type === 'job-closed');
     const lines = [
@@ -117,27 +127,20 @@ export function voidJob(
 }
 
 /** Gives an open job to another technician, who is put on the station's list of people where he is not yet. */
-export function handOver(
-  number: string,
-  { to, ...scope }: Scope & { readonly to: string },
-): Promise<ExitCode> {
+export function handOver(number: string, to: string, scope: Scope): Promise<ExitCode> {
   return withStationFolder(scope, async (stationFolder) => {
     const { stream, state } = jobOf(stationFolder, number);
     const from = state.technician;
-    const name = optionText(to, '--to', 80);
+    const name = optionText(to, 'person', 80);
     if (state.closed !== null)
       throw problem('job-closed', `job ${number} is closed`, 'Only an open job can be handed over.');
     if (name === from)
-      throw problem(
-        'job-same-person',
-        `${from} already works on job ${number}`,
-        'Name another person with --to.',
-      );
+      throw problem('job-same-person', `${from} already works on job ${number}`, 'Name another person.');
     if (!stateOf(stationFolder).people.has(name))
       await recordStation(stationFolder, [{ type: 'person-recorded', person: name, key: null }], stamp());
     append(stationFolder, stream, from, { type: 'job-handed-over', to: name });
     process.stdout.write(
-      `Job ${safeLine(number)} is now ${safeLine(name)}'s. Go on with: plugmark job --resume --job ${safeLine(number)}\n`,
+      `Job ${safeLine(number)} is now ${safeLine(name)}'s. Go on with: plugmark job --resume ${safeLine(number)}\n`,
     );
     return EXIT.done;
   });
@@ -156,7 +159,7 @@ export async function papersAgain(
       throw problem(
         'job-open',
         `job ${number} is not closed`,
-        'Finish it with "plugmark job --resume", or declare it void.',
+        'Finish it with "plugmark job --resume", or declare it void with "plugmark jobs void".',
       );
     const to = out ?? folder;
     outputFolder(to);

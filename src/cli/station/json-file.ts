@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { parseStrictJson } from '../../evidence/strict-json.ts';
-import { readBytes } from '../../files/input.ts';
+import { inputName, readBytes } from '../../files/input.ts';
 import { ProblemError, problemFromZod } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 
@@ -15,8 +15,9 @@ export async function readJson<T extends z.ZodType>(
   example: string,
 ): Promise<z.infer<T>> {
   const next = `Compare it with ${example}.`;
-  const value = orThrow(parseStrictJson(await readBytes(file, what, MAX_BYTES), file));
+  const name = inputName(file);
+  const value = orThrow(parseStrictJson(await readBytes(file, what, MAX_BYTES), name));
   const parsed = schema.safeParse(value);
-  if (!parsed.success) throw new ProblemError(problemFromZod(parsed.error, file, 'input-not-valid', next));
+  if (!parsed.success) throw new ProblemError(problemFromZod(parsed.error, name, 'input-not-valid', next));
   return parsed.data;
 }

@@ -7,6 +7,8 @@ import { stateSuccession } from '../../evidence/succession.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
 import { orThrow } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { listedKeys } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { askSecret, SECRETS } from '../terminal/secret.ts';
@@ -19,8 +21,12 @@ import { currentKey, keyPath, makeKey, unlocked } from './station-keys.ts';
 const SHORTEST_PIN = 6;
 
 /** Lists the keys of the station and of its people, with where each stands. */
-export function listKeys(options: Scope): Promise<ExitCode> {
+export function listKeys(options: Scope & { readonly json?: true }): Promise<ExitCode> {
   return changing(options, (stationFolder, state) => {
+    if (options.json === true) {
+      printJson(listedKeys(state, stationFolder.trustFile));
+      return [];
+    }
     const lines = state.keys.map(({ kid, since }, i) => {
       const now = i === state.keys.length - 1 ? 'signs' : `until ${state.keys[i + 1]?.since}`;
       return `station     ${kid}  from ${since}  ${standing(state, kid) ?? now}`;
@@ -62,10 +68,10 @@ export function rotateKey(
 /** Says that a key is not to be believed from a day on. */
 export function revokeKey(
   kid: string,
-  options: Scope & { readonly from?: string; readonly reason: string; readonly because: string },
+  options: Scope & { readonly from?: string; readonly as: string; readonly because: string },
 ): Promise<ExitCode> {
   return changing(options, (_archive, state, stamp) => {
-    const { reason, because } = options;
+    const { as: reason, because } = options;
     if (reason !== 'retired' && reason !== 'lost' && reason !== 'compromised')
       throw problem('option-not-valid', `"${reason}" is not a reason`, 'Give retired, lost or compromised.');
     const kids = [...state.keys.map((key) => key.kid), ...[...state.people.values()].flatMap(kidOf)];
@@ -109,13 +115,13 @@ export function decideTechnicians(technicians: string, options: Scope): Promise<
 }
 
 /** Puts the station's key under a passphrase, or takes it off. */
-export function lockKey(options: Scope & { readonly open?: true }): Promise<ExitCode> {
+export function lockKey(options: Scope & { readonly remove?: true }): Promise<ExitCode> {
   return changing(options, async ({ folder }, state) => {
     const kid = state.keys.at(-1)?.kid ?? '';
     const path = keyPath(folder, 'station', kid);
     const key = await unlocked(path, 'passphrase', 'Passphrase until now: ');
-    const passphrase = options.open === true ? null : await askSecret('passphrase', 'New passphrase: ');
-    if (passphrase === null && options.open !== true)
+    const passphrase = options.remove === true ? null : await askSecret('passphrase', 'New passphrase: ');
+    if (passphrase === null && options.remove !== true)
       throw problem(
         'passphrase-empty',
         'no passphrase was given',

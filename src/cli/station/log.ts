@@ -9,8 +9,9 @@ import { readBytes } from '../../files/input.ts';
 import { outputFile, writeInPlace } from '../../files/output.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { checkedLog } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
-import { jsonText } from '../terminal/json-text.ts';
 import { print } from '../terminal/wrapped.ts';
 import { type Scope, withStationFolder } from './scope.ts';
 import { type StationFolder, stateOf } from './station.ts';
@@ -97,22 +98,30 @@ export function proveConsistency(file: string, options: Scope): Promise<ExitCode
  * Reads the whole log and holds it against checkpoints: those that an auditor kept (or records, which hold one each), and
  * those that the station signed itself. Exit code 1 where anything was removed or rewritten.
  */
-export function check(files: readonly string[], options: Scope): Promise<ExitCode> {
+export function check(
+  files: readonly string[],
+  options: Scope & { readonly json?: true },
+): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
     const size = stationFolder.log.size();
     const fault = stationFolder.log.check();
     if (fault !== null) {
-      process.stdout.write(`DIVERGED at entry ${fault.seq}: ${safeLine(fault.message)}.\n`);
+      if (options.json === true) printJson(checkedLog(size, fault, []));
+      else process.stdout.write(`DIVERGED at entry ${fault.seq}: ${safeLine(fault.message)}.\n`);
       return EXIT.failed;
     }
-    process.stdout.write(
-      `All ${size} entries are as they were written, and the hash tree over them is whole.\n`,
-    );
+    if (options.json !== true)
+      process.stdout.write(
+        `All ${size} entries are as they were written, and the hash tree over them is whole.\n`,
+      );
     const own = stationFolder.log
       .checkpoints()
       .map((note) => orThrow(readCheckpoint(note, 'a checkpoint of the station')));
     const kept = await Promise.all(files.map(keptCheckpoint));
-    return report(findings(stationFolder, [...own, ...kept]));
+    const results = findings(stationFolder, [...own, ...kept]);
+    if (options.json !== true) return report(results);
+    printJson(checkedLog(size, null, results));
+    return outcome(results);
   });
 }
 
@@ -129,8 +138,11 @@ function report(results: readonly (Finding | undefined)[]): ExitCode {
   // The station keeps what it gave away: the same would be said of both.
   for (const line of new Set(results.flatMap((one) => (one === undefined ? [] : [words(one)]))))
     print([line]);
-  return results.every((one) => one?.kind === 'extends') ? EXIT.done : EXIT.failed;
+  return outcome(results);
 }
+
+const outcome = (found: readonly (Finding | undefined)[]): ExitCode =>
+  found.every((one) => one?.kind === 'extends') ? EXIT.done : EXIT.failed;
 
 export function words(finding: Finding): string {
   const about = `Checkpoint of ${finding.size} entries:`;
@@ -179,4 +191,3 @@ export async function keptCheckpoint(file: string): Promise<SignedCheckpoint> {
 }
 
 const base64 = (hash: Uint8Array) => Buffer.from(hash).toString('base64');
-const printJson = (value: unknown) => process.stdout.write(jsonText(value));

@@ -8,7 +8,10 @@ import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import { verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
+import { printJson } from '../answers/answer.ts';
+import { recovered } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { progress, watched } from '../terminal/progress.ts';
 import { print as printWrapped } from '../terminal/wrapped.ts';
 import { folderOf, type Scope } from './scope.ts';
 import { logPath, logThere, TRUST_FILE } from './station-log.ts';
@@ -18,6 +21,7 @@ export interface RecoverOptions extends Scope {
   readonly out: string;
   readonly records?: string;
   readonly trust?: string;
+  readonly json?: true;
 }
 
 /**
@@ -29,16 +33,26 @@ export async function recover(options: RecoverOptions): Promise<ExitCode> {
   const path = options.records === undefined ? logThere(folder) : logIfThere(folder);
   const records =
     options.records === undefined
-      ? []
+      ? { readable: [], leftOut: [] }
       : await readRecords(options.records, options.trust ?? join(folder, TRUST_FILE));
   const beside = `${options.out}.beside.jsonl`;
   const keys = await ownKeys(folder);
-  const report = await recoverLog(path, { out: options.out, beside }, records, keys);
+  const report = await recoverLog(path, { out: options.out, beside }, records.readable, keys, {
+    read: watched('pages read'),
+    written: watched('entries written'),
+  });
+  const outcome = losesAny(report) || divergedIn(report) ? EXIT.failed : EXIT.done;
+  if (options.json === true) {
+    const unread = records.leftOut.map(({ file }) => file);
+    printJson(recovered(report, options.out, beside, unread));
+    return outcome;
+  }
   print([
+    ...records.leftOut.map(({ file, why }) => `Left out: ${file}: ${why}`),
     ...(path === null ? ['No log here: rebuilt from records only.'] : []),
     ...wordsOf(report, options.out, beside),
   ]);
-  return losesAny(report) || divergedIn(report) ? EXIT.failed : EXIT.done;
+  return outcome;
 }
 
 function logIfThere(folder: string): string | null {
@@ -103,25 +117,35 @@ function checkpointWords(finding: Finding): string {
   }
 }
 
+interface ReadRecords {
+  readonly readable: readonly FromRecord[];
+  readonly leftOut: readonly { readonly file: string; readonly why: string }[];
+}
+
 /** Records of a folder whose signatures and places in the log hold; all others are named and left out. */
-async function readRecords(folder: string, trustFile: string): Promise<readonly FromRecord[]> {
+async function readRecords(folder: string, trustFile: string): Promise<ReadRecords> {
   const trust = await readTrust(trustFile);
   const names = await readdir(folder, { recursive: true }).catch(() => null);
   if (names === null) throw noFolder(folder);
-  const found: FromRecord[] = [];
-  for (const name of names.filter((one) => one.endsWith('.record.json')).sort()) {
+  const readable: FromRecord[] = [];
+  const leftOut: { file: string; why: string }[] = [];
+  const records = names.filter((one) => one.endsWith('.record.json')).sort();
+  const bar = progress('records read', records.length);
+  for (const [i, name] of records.entries()) {
+    bar.at(i);
     const file = join(folder, name);
     const { record, checks } = verifyRecord(await readBytes(file, 'record', MAX_RECORD_BYTES), trust);
     const fault = checks.find((check) => NEEDED.has(check.name) && check.outcome === 'failed');
     if (record !== null && fault === undefined)
-      found.push({
+      readable.push({
         name: file,
         entries: [...record.background, ...record.entries],
         checkpoint: record.log.checkpoint,
       });
-    else print([`Left out: ${file}: ${fault?.detail ?? 'not readable as a record.'}`]);
+    else leftOut.push({ file, why: fault?.detail ?? 'not readable as a record.' });
   }
-  return found;
+  bar.end();
+  return { readable, leftOut };
 }
 
 /** A job that was not complete, or a clock that jumped, is no reason to lose its entries. */

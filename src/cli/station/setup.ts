@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { link, open, rm } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
+import { outputFile } from '../../files/output.ts';
 import { misdescribed } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { workOrderSchema } from '../../job/order.ts';
@@ -45,6 +46,8 @@ export async function setup(
 ): Promise<ExitCode> {
   try {
     if (existsSync(options.station)) throw new ProblemError(fileThere(options.station));
+    // Nobody is asked for what cannot be written.
+    outputFile(options.station);
     dialogue.say(
       'Questions about this station. Enter takes the value in brackets. Ctrl-C cancels; nothing is written.',
     );

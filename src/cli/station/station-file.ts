@@ -1,10 +1,13 @@
+import { existsSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { z } from 'zod';
 import { driverConfigSchema } from '../../../drivers/config.ts';
 import { retentionSchema } from '../../audit/retention.ts';
+import { inputName } from '../../files/input.ts';
 import { type Instrument, instrumentSchema } from '../../instrument/instrument.ts';
 import { type Decision, decisionSchema, USUAL_DECISION } from '../../job/basis.ts';
 import { type Routine, routineSchema, USUAL_ROUTINE } from '../../job/routine.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
 import { readCertificate } from '../audit/certificate.ts';
 import { readJson } from './json-file.ts';
 import { usualFolder } from './station-log.ts';
@@ -93,6 +96,7 @@ export interface LoadedStation extends Omit<StationFile, 'routine' | 'specificat
 }
 
 export async function readStationFile(file: string): Promise<LoadedStation> {
+  if (inputName(file) === file && !existsSync(file)) throw new ProblemError(missing(file));
   const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
   const base = dirname(resolve(file));
   const instruments: Instrument[] = [];
@@ -114,6 +118,13 @@ export async function readStationFile(file: string): Promise<LoadedStation> {
     library: specifications === undefined ? libraryIn(folder) : resolve(base, specifications),
   };
 }
+
+const missing = (where: string): Problem => ({
+  code: 'file-unreadable',
+  where,
+  message: 'there is no station file here',
+  next: 'Write one with "plugmark setup", or name yours with --station FILE.',
+});
 
 /** Where a station keeps the shop's specifications that names no other folder. */
 export const libraryIn = (folder: string): string => join(folder, 'specifications');

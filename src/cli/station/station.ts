@@ -10,7 +10,7 @@ import { makeFolder } from '../../files/output.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { safeLine } from '../terminal/exit.ts';
-import { progress } from '../terminal/progress.ts';
+import { watched } from '../terminal/progress.ts';
 import { SECRETS } from '../terminal/secret.ts';
 import { currentKey, makeKey } from './station-keys.ts';
 import { logPath, logThere, lostBehindNew, lostLog, TRUST_FILE } from './station-log.ts';
@@ -67,18 +67,11 @@ function refuse(problem: Problem | null): void {
 }
 
 /** Bars for what opening and asking a large log may take. */
-const shown = (): Opening => ({ jobs: bar('jobs listed anew'), history: bar('jobs read for the history') });
-
-function bar(what: string): (done: number, of: number) => void {
-  let shown: ReturnType<typeof progress> | null = null;
-  return (done, of) => {
-    shown ??= progress(what, of);
-    shown.at(done);
-    if (done < of) return;
-    shown.end();
-    shown = null;
-  };
-}
+const shown = (): Opening => ({
+  jobs: watched('jobs listed anew'),
+  history: watched('jobs read for the history'),
+  check: watched('entries checked'),
+});
 
 /** At the station's own path a file that is no log was one. */
 export const inLogsPlace = (path: string) => (cause: unknown) => {

@@ -56,11 +56,12 @@ function printResult({ log }: Station, study: string, stationFile: string): Exit
     return EXIT.failed;
   }
   if (logged.end?.kind === 'finished') print(['', `Recorded as ${study}.`, '', ...resultLines(logged)]);
-  else {
+  else if (logged.end === null) {
     const [open = ''] = resultLines(logged);
     const again = `plugmark gauge-study run --resume ${study} --station ${safeLine(stationFile)}`;
     print([`${open} are kept. Go on with: ${again}`]);
-  }
+    return EXIT.leftOpen;
+  } else print(resultLines(logged));
   return EXIT.done;
 }
 

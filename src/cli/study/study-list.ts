@@ -9,6 +9,8 @@ import type { ReadingFrom } from '../../evidence/gauge-study-event.ts';
 import { ProblemError } from '../../problem.ts';
 import { studyLines } from '../../report/gauge-study.ts';
 import { orThrow } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { listedStudies, shownStudy } from '../answers/process.ts';
 import { stamp } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -17,9 +19,14 @@ import { textTable } from '../terminal/text-table.ts';
 import { appendBehindOthers } from './study-log.ts';
 
 /** All studies of the station: finished, open, given up. */
-export function listStudies(options: Scope): Promise<ExitCode> {
+export function listStudies(options: Scope & { readonly json?: true }): Promise<ExitCode> {
   return withStationFolder(options, ({ log }) => {
-    const rows = gaugeStudiesOf(log.stationEntries()).map((one) => {
+    const all = gaugeStudiesOf(log.stationEntries());
+    if (options.json === true) {
+      printJson(listedStudies(all));
+      return EXIT.done;
+    }
+    const rows = all.map((one) => {
       const { study, serial, tool, plan } = one;
       const { appraisers, parts, trials } = plan;
       return [
@@ -44,11 +51,12 @@ function standOf({ taking, end }: LoggedStudy): string {
 }
 
 /** A finished study by both methods, computed again from its readings; of an open or given up one only how far it got. */
-export function showStudy(number: string, options: Scope): Promise<ExitCode> {
+export function showStudy(number: string, options: Scope & { readonly json?: true }): Promise<ExitCode> {
   return withStationFolder(options, ({ log }) => {
     const logged = gaugeStudiesOf(log.stationEntries()).find(({ study }) => study === number);
     if (logged === undefined) throw new ProblemError(unknownStudy(number));
-    print(resultLines(logged));
+    if (options.json === true) printJson(shownStudy(logged));
+    else print(resultLines(logged));
     return EXIT.done;
   });
 }

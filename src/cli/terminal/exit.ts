@@ -3,8 +3,52 @@ import { type Problem, ProblemError } from '../../problem.ts';
 import { printable } from '../../ui/printable.ts';
 
 /** What the program's exit tells a script. */
-export const EXIT = { done: 0, failed: 1, badInput: 2, untrusted: 3, otherRules: 4 } as const;
-export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
+export const EXIT = {
+  done: 0,
+  failed: 1,
+  badInput: 2,
+  untrusted: 3,
+  otherRules: 4,
+  leftOpen: 5,
+  /** As in sysexits.h. */
+  fault: 70,
+} as const;
+export type ExitName = keyof typeof EXIT;
+export type ExitCode = (typeof EXIT)[ExitName];
+
+/** One way to end: what a script sees, what people call it, and what it means of any command. */
+interface ExitRow {
+  readonly key: ExitName;
+  readonly name: string;
+  readonly meaning: string;
+}
+
+/** The one table of exit codes: the help of each command, the manual and the help of the program print from it. */
+export const EXIT_TABLE: readonly ExitRow[] = [
+  { key: 'done', name: 'done', meaning: 'done, and the answer is good' },
+  {
+    key: 'failed',
+    name: 'failed',
+    meaning: 'the answer is bad, or it could not be done; the output says why',
+  },
+  {
+    key: 'badInput',
+    name: 'bad input',
+    meaning: 'the command line, a file or a device is not as it should be; one sentence says what to do',
+  },
+  {
+    key: 'untrusted',
+    name: 'not trusted',
+    meaning: 'as it was sealed, but the signer is not on your trust list',
+  },
+  {
+    key: 'otherRules',
+    name: 'other rules',
+    meaning: 'authentic, but judged by rules that this version does not know',
+  },
+  { key: 'leftOpen', name: 'left open', meaning: 'not finished; all that was read is kept' },
+  { key: 'fault', name: 'fault', meaning: 'a fault in the program itself; what was on disk is kept' },
+];
 
 /** Nothing that a problem or a report says is longer. */
 const MAX_LINE = 400;
@@ -18,7 +62,7 @@ export function problemText(problem: Problem): string {
   return `plugmark: ${place}${safeLine(problem.message)}\n  ${safeLine(problem.next)}\n`;
 }
 
-/** Runs a command; a problem becomes one sentence and an exit code, and so does what the file system refuses; a bug one line that says so. Never a stack trace. */
+/** Runs a command. A problem, or what the file system refuses, becomes one sentence; a bug becomes one line. Never a stack trace. */
 export async function guarded(command: () => Promise<ExitCode>): Promise<ExitCode> {
   try {
     return await command();
@@ -33,11 +77,11 @@ export async function guarded(command: () => Promise<ExitCode>): Promise<ExitCod
       problemText({
         code: 'bug',
         message: `a fault in the program itself: ${text}`,
-        next: 'What was on disk is kept. Set PLUGMARK_TRACE=1 for the details that belong in a fault report.',
+        next: 'Nothing on disk is lost. Run it again with PLUGMARK_TRACE=1 and report the details.',
       }),
     );
     if (process.env['PLUGMARK_TRACE'] === '1' && error instanceof Error)
       process.stderr.write(`${error.stack}\n`);
-    return EXIT.failed;
+    return EXIT.fault;
   }
 }

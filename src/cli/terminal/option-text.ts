@@ -9,6 +9,6 @@ export function optionText(text: string, where: string, longest: number): string
     code: 'option-not-valid',
     where,
     message: `expected 1 to ${longest} characters`,
-    next: 'Say it in that space.',
+    next: `Write it in at most ${longest} characters.`,
   });
 }

@@ -162,5 +162,5 @@ export function listKeys(draft: ListDraft, job: JobState, types: boolean): reado
   const choices = itemsFor(job, draft.phase)[draft.at]?.choices;
   const choose =
     choices === undefined ? [] : [types ? '[left right] choose' : `[1-${choices.length}] choose`];
-  return ['[Enter] attest', ...choose, '[x] not done', '[up down] item'];
+  return ['[Enter] confirm', ...choose, '[x] not done', '[up down] item'];
 }

@@ -40,7 +40,7 @@ function outlierByLook(job: JobState): string | null {
   const [one] = alone;
   const other = seen.find((plug) => plug !== one);
   if (one === undefined || other === undefined || alone.length > 1) return null;
-  return `${name(job, one.cylinder)} is unlike the others: ${one.look}; they: ${other.look}.`;
+  return `${name(job, one.cylinder)} differs from the others: ${one.look}. The others: ${other.look}.`;
 }
 
 function outlierByGap(job: JobState): string | null {
@@ -53,5 +53,5 @@ function outlierByGap(job: JobState): string | null {
   const alone = gaps.filter(({ gapMm }) => Math.abs(gapMm - usual) > GAP_APART_MM);
   const [one] = alone;
   if (one === undefined || alone.length > 1) return null;
-  return `${name(job, one.cylinder)} is unlike the others: gap ${fixed(one.gapMm, 2)} mm; they: about ${fixed(usual, 2)} mm.`;
+  return `${name(job, one.cylinder)} differs from the others: gap ${fixed(one.gapMm, 2)} mm. The others: about ${fixed(usual, 2)} mm.`;
 }

@@ -45,21 +45,23 @@ describe('a question to the records', () => {
 
   it('gives attempts, and CSV and JSON of either', async () => {
     const all = JSON.parse(await asked({ vin: CAR.vin, attempts: true, json: true }));
-    expect(all).toHaveLength(8);
+    expect(all.attempts).toHaveLength(8);
     const bad = await asked({ attempts: true, exceptions: true, csv: true });
     expect(bad.trim().split('\r\n').slice(1)).toEqual([expect.stringContaining('NotOK')]);
     const [, row] = (await asked({ plate: 'EXAMPLE 8', csv: true })).trim().split('\r\n');
     expect(row).toContain('J-2,no,complete,2026-03-11T09:30:00.000Z');
-    expect(JSON.parse(await asked({ plate: 'EXAMPLE 8', json: true }))).toMatchObject([
-      { job: 'J-2', proven: 8, exceptions: [] },
-    ]);
+    expect(JSON.parse(await asked({ plate: 'EXAMPLE 8', json: true }))).toMatchObject({
+      jobs: [{ job: 'J-2', proofs: 8, exceptions: [] }],
+    });
   });
 
   it('has the words of the job screen for people, and the names of the record for programs', async () => {
     const bad = { attempts: true as const, exceptions: true as const };
     expect(await asked(bad)).toMatch(/ NOT OK /);
     expect(await asked({})).toMatch(/J-3 +NOT COMPLETE/);
-    expect(JSON.parse(await asked({ ...bad, json: true }))).toMatchObject([{ result: 'NotOK' }]);
+    expect(JSON.parse(await asked({ ...bad, json: true }))).toMatchObject({
+      attempts: [{ result: 'NotOK' }],
+    });
     const [head = '', row = ''] = (await asked({ attempts: true, csv: true })).split('\r\n');
     expect(row.split(',')[head.split(',').indexOf('Kind')]).toBe('gap');
     expect(kindWords({ kind: 'rehit' })).toBe('re-hit');
@@ -78,7 +80,7 @@ describe('a question to the records', () => {
     const text = await asked({ json: true });
     expect(text).not.toMatch(/[\u0080-\u009f\u202e]/);
     expect(text).toContain('A\\u009b2J\\u202eB');
-    expect(JSON.parse(text)[0].plate).toBe(plate);
+    expect(JSON.parse(text).jobs[0].plate).toBe(plate);
   });
 
   it.each([
@@ -109,7 +111,7 @@ describe('the retention report', () => {
   it('says so where nobody named a time, and names no law of its own', async () => {
     const { code, next } = await problemOf(() => retention(station.scope()));
     expect(code).toBe('retention-unknown');
-    expect(next).toContain('the law of the place');
+    expect(next).toContain('law and contracts');
     expect((await problemOf(() => retention({ ...station.scope(), years: 0 }))).code).toBe(
       'retention-unknown',
     );

@@ -75,7 +75,7 @@ describe('capability', () => {
   });
 
   it('tells cylinders apart, and gaps by lot', async () => {
-    expect(await onStation('capability', '--by', 'cylinder', '--cylinder', '3')).toBe(0);
+    expect(await onStation('capability', '--per', 'cylinder', '--cylinder', '3')).toBe(0);
     expect(said).toMatch(/N·m {2}3 /);
     expect(await onStation('delivered')).toBe(0);
     expect(said).toContain('limits 0.700 to 0.800 mm');
@@ -105,8 +105,8 @@ describe('capability', () => {
   });
 
   it('says what is wrong with a question', async () => {
-    expect(await onStation('capability', '--by', 'colour')).toBe(2);
-    expect(said).toContain('--by: expected specification, tool, technician, cylinder');
+    expect(await onStation('capability', '--per', 'colour')).toBe(2);
+    expect(said).toContain('Allowed choices are specification, tool, technician, cylinder');
     expect(await onStation('capability', '--vin', 'NOBODY')).toBe(0);
     expect(said).toContain('No attempt matches.');
     expect(await onStation('capability', '--from', '2026-13-01')).toBe(2);
@@ -208,10 +208,10 @@ describe('backup, damage and recovery', () => {
     writeFileSync(at('station.db'), bytes);
     expect(await onStation('jobs')).toBe(2);
     expect(said).toBe(
-      `plugmark: ${at('station.db')}: the database file is damaged\n  Keep the file as it is. "plugmark restore" puts a backup in its place; where there is none, "plugmark recover" saves what can be read.\n`,
+      `plugmark: ${at('station.db')}: the database file is damaged\n  Keep the file as it is. Restore a backup with "plugmark restore". If you have none, save what can be read with "plugmark recover".\n`,
     );
     expect(await onStation('restore', at('kept.db'))).toBe(0);
-    expect(said).toContain('What was there is kept as');
+    expect(said).toContain('The old log is kept as');
     expect(await sizeOf(at('station.db'))).toBe(size);
     expect(await onStation('log', 'check')).toBe(0);
   });
@@ -224,13 +224,13 @@ describe('backup, damage and recovery', () => {
     expect(await onStation('recover', '--out', at('saved.db'))).toBe(1);
     expect(said).toMatch(/LOSSES: \d+ entries are in/);
     expect(said).toMatch(/LOST: entr/);
-    expect(said).toContain('readable entries behind the first gap');
+    expect(said).toContain('readable entries after the first gap');
     const kept = Number(/LOSSES: (\d+)/.exec(said)?.[1]);
-    const [, putBack = ''] = /Put it in place with: plugmark (.*)/.exec(said) ?? [];
+    const [, putBack = ''] = /Put it in place: plugmark (.*)/.exec(said) ?? [];
     expect(await sizeOf(at('saved.db'))).toBe(kept);
     expect(existsSync(at('saved.db.beside.jsonl'))).toBe(true);
     expect(await onStation('recover', '--out', at('saved.db'))).toBe(2);
-    expect(said).toContain('nothing is written over');
+    expect(said).toContain('nothing is overwritten');
     expect(await onStation('restore', at('saved.db'))).toBe(2);
     expect(said).toMatch(/damaged, and \d+ entries newer than the backup can still be read in it/);
     expect(putBack).toBe(`restore ${at('saved.db')} --set-aside`);

@@ -24,5 +24,5 @@ it('counts a re-hit as a cycle of a wrench, and says that pulls given to no plug
   );
   const [cycles, lastUsed] = /EXAMPLE-W-1 .* (\d+) +([\d-]+)$/m.exec(text)?.slice(1) ?? [];
   expect([cycles, lastUsed]).toEqual(['5', '2026-02-03']);
-  expect(text).toContain('pulls given to none are not counted');
+  expect(text).toContain('Pulls on no plug do not count');
 });

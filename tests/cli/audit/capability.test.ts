@@ -11,12 +11,12 @@ import { auditStation } from './audit-station.ts';
 
 const station = auditStation();
 const shown = (given: Partial<Parameters<typeof showCapability>[0]>) =>
-  said(() => showCapability({ ...station.scope(), by: 'specification', last: 40, ...given }));
+  said(() => showCapability({ ...station.scope(), per: 'specification', last: 40, ...given }));
 
 describe('what is written of several groups', () => {
   it('is one set for each, in a folder named after it', async () => {
     const out = join(station.data, 'process');
-    const { value, text } = await shown({ by: 'technician', out });
+    const { value, text } = await shown({ per: 'technician', out });
     expect(value).toBe(EXIT.done);
     const [one = '', two = '', ...more] = readdirSync(out).sort();
     expect([one, two, more]).toEqual([

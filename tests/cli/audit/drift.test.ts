@@ -173,7 +173,7 @@ describe('drift by certificates', () => {
   it('speaks of a gauge by its certificates alone, and says what is missing', async () => {
     const gauge = () => showDrift('gauge', { ...scope(), last: 40 });
     expect((await problemOf(gauge)).message).toBe(
-      'the readings of a gauge show the plugs, not the gauge; and no certificate of this tool is known',
+      'the readings of a gauge show the plugs, not the gauge; and this tool has no certificate',
     );
     for (const [i, date] of ['2024-05-02', '2025-05-02'].entries()) {
       const points = [0.5, 1].map((reading) => ({ reading, error: 0.001 * i, expanded: 0.002, k: 2 }));

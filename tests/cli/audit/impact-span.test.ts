@@ -129,7 +129,7 @@ describe('an impact assessment that cannot be made', () => {
     ['an impact assessment that is not there', () => showImpact('IA-7', at.scope()), 'impact-unknown'],
     ['a job that it does not touch', () => decide(['J-2'], 'recall'), 'item-unknown'],
     ['a decision that is none', () => decide(['J-1'], 'forget'), 'option-not-valid'],
-    ['a sort that is none', () => decide([], 'recall', { all: 'some' }), 'option-not-valid'],
+    ['a sort that is none', () => decide([], 'recall', { undecided: 'some' }), 'option-not-valid'],
     ['nobody who decides', () => decide(['J-1'], 'recall', { by: ' ' }), 'option-not-valid'],
   ])('refuses %s', async (_, work, code) => {
     await assess(found());

@@ -151,10 +151,10 @@ describe('an impact assessment', () => {
 
   it('decides about all that are open at once, once', async () => {
     await assess(found());
-    expect((await decide([], 'inform', { all: 'any' })).text).toContain(
+    expect((await decide([], 'inform', { undecided: 'any' })).text).toContain(
       'Job J-1: inform. 0 of 1 still open.',
     );
-    expect((await problemOf(() => decide([], 'inform', { all: 'any' }))).code).toBe('item-missing');
+    expect((await problemOf(() => decide([], 'inform', { undecided: 'any' }))).code).toBe('item-missing');
   });
 
   it('puts all proofs in doubt that lie beyond the points looked at', async () => {

@@ -73,7 +73,7 @@ function benchWith(wrench: Instrument, vehicle: ShopJob['vehicle'] = {}): JobOpt
   return { order, station, plain: true, quiet: true };
 }
 
-const ANSWERED = { override: 'wrench', by: 'Foreman One', reason: 'the other one is away' };
+const ANSWERED = { override: 'wrench', by: 'Foreman One', because: 'the other one is away' };
 
 describe('a wrench that a laboratory found out of tolerance', () => {
   it('opens no job until somebody answers for it by name, and none less after a look at its old certificate', async () => {

@@ -44,9 +44,9 @@ it('a shop with several wrenches has a station file for each, and each takes up 
   await said(() => job({ station: small, order: order('S-1'), plain: true }));
   await said(() => job({ station: large, order: order('L-1'), plain: true }));
   const resumed = (station: string, number: string) =>
-    said(() => job({ station, job: number, resume: true, plain: true }));
-  expect((await resumed(small, 'S-1')).value).toBe(0);
-  expect((await resumed(large, 'L-1')).value).toBe(0);
+    said(() => job({ station, resume: number, plain: true }));
+  expect((await resumed(small, 'S-1')).value).toBe(5);
+  expect((await resumed(large, 'L-1')).value).toBe(5);
   for (const [station, number] of [
     [small, 'L-1'],
     [large, 'S-1'],

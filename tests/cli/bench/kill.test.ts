@@ -133,12 +133,12 @@ describe('a program that is killed in the middle of a pull', () => {
     await first.says('wrench  linked');
     first.child.kill('SIGINT');
     const left = await first.ended;
-    expect(left).toMatchObject({ code: 0, stderr: '' });
+    expect(left).toMatchObject({ code: 5, stderr: '' });
     expect(left.stdout).toContain('--resume');
     const again = await run(['job', '--order', example('order-4.json'), '--station', station, '--plain']);
     expect(again.code).toBe(2);
     expect(again.stderr).toContain('--resume');
-    const other = await run(['job', '--resume', '--job', 'NOT-THERE', '--station', station, '--plain']);
+    const other = await run(['job', '--resume', 'NOT-THERE', '--station', station, '--plain']);
     expect(other.stderr).toContain('NOT-THERE');
   }, 30_000);
 });

@@ -105,7 +105,7 @@ describe('a new job in a dialogue', () => {
     const { order, prompts, text } = await ask(at, answers);
     expect(keysOf(answers, prompts)).toBe(21);
     expect(text).toContain('was here on 2026-05-04, job EX-8001');
-    expect(text).toContain('less than the 84210 km of last time');
+    expect(text).toContain('less than last time (84210 km)');
     const { vehicle, ...before } = exampleOrder(8);
     expect(order).toEqual({
       ...before,
@@ -138,7 +138,7 @@ describe('a new job in a dialogue', () => {
       ...NEW_VEHICLE,
       'Job number': ['EX-8001', 'EX 9', 'X-1'],
     });
-    expect(said).toContain('this station has a job EX-8001, which is closed');
+    expect(said).toContain('job EX-8001 exists and is closed');
     expect(said).toContain('letters, digits, dots');
     expect(order?.job).toBe('X-1');
   });
@@ -185,7 +185,7 @@ describe('a new job in a dialogue', () => {
   it('finds an entry of the library by words of its name, and says so where several have them', async () => {
     const at = await shop();
     const { order, text } = await ask(at, { ...NEW_VEHICLE, 'Number, words': ['example', 'truck', 'v8'] });
-    expect(text).toContain('2 are found: "Example four", "Example V8"');
+    expect(text).toContain('2 match: "Example four", "Example V8"');
     expect(text).toContain('the library has no specification of this name');
     expect(order?.engine).toEqual(exampleOrder(8).engine);
   });
@@ -211,13 +211,13 @@ describe('figures typed from the service information', () => {
     Seat: 'g',
     'Torque as printed': '25-30 N·m',
     'Gap as printed': '0.7-0.8 mm',
-    'Who says so': 'engine',
+    Publisher: 'engine',
     'Title of': 'Workshop manual of an invented engine',
   };
 
   it('make the same engine as the example, and go into the library under the name that is given', async () => {
     const at = await shop();
-    const { asked, order, text } = await ask(at, { ...TYPED, 'Keep them': ['example v8', 'My V8'] });
+    const { asked, order, text } = await ask(at, { ...TYPED, 'Name to keep them': ['example v8', 'My V8'] });
     const { engine } = exampleOrder(8);
     expect(order?.engine).toEqual({ ...engine, description: 'V8' });
     expect(order?.specification).toEqual({
@@ -226,7 +226,7 @@ describe('figures typed from the service information', () => {
       threads: 'dry',
       source: { kind: 'engine-maker', title: 'Workshop manual of an invented engine' },
     });
-    expect(text).toContain('the name "example v8" is taken');
+    expect(text).toContain('already has the name "example v8"');
     expect(asked).toMatchObject({ keep: { name: 'My V8', enteredBy: 'Technician One', enteredOn: ON } });
   });
 
@@ -238,7 +238,7 @@ describe('figures typed from the service information', () => {
       '1 to 4': ['5', '1 3 5 7 / 2 4 6 8'],
       'Torque as printed': ['25-30', '25-30 mm', '25-30 N·m'],
       'Gap as printed': ['', '0.8-0.7 mm', '0.7-0.8 mm'],
-      'You go round': ['1 2 3', '8 7 6 5 4 3 2 1'],
+      'Order in which you work': ['1 2 3', '8 7 6 5 4 3 2 1'],
       'Firing order': ['2 1 3 4 5 6 7 8', ''],
     });
     for (const words of [
@@ -258,9 +258,9 @@ describe('figures typed from the service information', () => {
       ...TYPED,
       'Torque as printed': ['70-90 N·m', '70-90 N·m'],
       'Gap as printed': ['0.7-0.8 mm', '0.7-0.8 mm'],
-      'Who says so': ['e', 'e'],
+      Publisher: ['e', 'e'],
       'Title of': ['Manual', 'Manual'],
-      'Who looked': ['', 'Foreman One'],
+      'Who checked': ['', 'Foreman One'],
     });
     expect(text).toContain('70-90 N·m on M14x1.25?');
     expect(order?.specification).toMatchObject({ torque: '70-90 N·m', checkedBy: 'Foreman One' });
@@ -298,8 +298,8 @@ describe('the instruments of a new job', () => {
     const at = await certified('2026-05-01');
     const { asked, text } = await ask(at, {
       ...NEW_VEHICLE,
-      'Who answers': 'Foreman One',
-      'Why may': 'it is away',
+      'Supervisor who answers': 'Foreman One',
+      'Reason to use': 'it is away',
     });
     expect(text).toContain('OUT OF DATE');
     expect(text).toContain('3 days ago');
@@ -307,7 +307,7 @@ describe('the instruments of a new job', () => {
       do: 'open',
       overrides: [{ tool: 'wrench', by: 'Foreman One', reason: 'it is away' }],
     });
-    const nobody = await ask(at, { ...NEW_VEHICLE, 'A number says': 'q' });
+    const nobody = await ask(at, { ...NEW_VEHICLE, 'A number changes': 'q' });
     expect(nobody.asked).toEqual({ do: 'nothing' });
     expect(nobody.text).toContain('NOT POSSIBLE');
     expect(await problemOf(() => ask(at, NEW_VEHICLE, { patient: false }))).toMatchObject({

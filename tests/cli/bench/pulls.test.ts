@@ -3,14 +3,15 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { pullsSchema, readTrace, reportLines } from '../../../src/cli/bench/pulls.ts';
+import { readTrace, reportLines } from '../../../src/cli/bench/pulls.ts';
 import { pullsReportSchema, reportOn } from '../../../src/cli/bench/pulls-report.ts';
 import { recordingOf } from '../../../src/cli/bench/replay.ts';
+import { schemaOf } from '../../../src/cli/help/schema.ts';
 import { parseTrace } from '../../../src/pull/columns.ts';
 import { clickPull, drawn } from '../../pull/shapes.ts';
 
 const NAMES = { time: 'time_s', torque: 'torque_Nm', angle: null, secondsPerUnit: 1, nmPerUnit: 1 };
-const OPTIONS = { time: 'time_s', torque: 'torque_Nm', timeUnit: 's', torqueUnit: 'N·m' };
+const OPTIONS = { timeColumn: 'time_s', torqueColumn: 'torque_Nm', timeUnit: 's', torqueUnit: 'N·m' };
 const folder = mkdtempSync(join(tmpdir(), 'plugmark-pulls-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -33,7 +34,7 @@ describe('a trace as a file', () => {
   });
 
   it('has a schema that names every figure of a pull', () => {
-    const schema = pullsSchema();
+    const schema = schemaOf('pulls');
     expect(schema).toMatchObject({ $schema: 'https://json-schema.org/draft/2020-12/schema', type: 'object' });
     const pull = z.toJSONSchema(pullsReportSchema.shape.pulls.element).properties ?? {};
     const listed = JSON.stringify(schema);
@@ -50,7 +51,7 @@ describe('a trace as a file', () => {
 
   it('takes other names and units, semicolons and a byte order mark', async () => {
     const text = `\uFEFFt;"torque lbf·ft"\n${samples.map(({ atUs, nm }) => `${atUs / 1e3};${nm / 1.3558179483314}`).join('\r\n')}`;
-    const named = { time: 't', torque: 'torque lbf·ft', timeUnit: 'ms', torqueUnit: 'lbf·ft' };
+    const named = { timeColumn: 't', torqueColumn: 'torque lbf·ft', timeUnit: 'ms', torqueUnit: 'lbf·ft' };
     const trace = await readTrace(written(text), named);
     expect(
       Math.abs((reportOn(trace, '', { lowerNm: 25, maxima: false }).pulls[0]?.peakNm ?? 0) - 27.8),

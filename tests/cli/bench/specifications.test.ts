@@ -63,7 +63,7 @@ describe("the shop's own library of specifications", () => {
     expect(text).toContain('front');
     expect(text).toContain('"torque": "25-30 N·m"');
     expect(await problemOf(() => showSpecification(['example'], scope))).toMatchObject({
-      message: '2 are found',
+      message: '2 match',
     });
   });
 

@@ -28,7 +28,7 @@ async function gapped(bench: Driven) {
 }
 
 async function toTheTorque(bench: Driven) {
-  await bench.shows('Hold these windows');
+  await bench.shows('Compare these windows');
   bench.press('Enter');
   await bench.shows('Before the first plug is turned');
   bench.press('Enter');
@@ -50,13 +50,13 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     const bench = driven();
     await toTheTorque(bench);
     bench.press('a');
-    await bench.shows('Hold the new plugs');
+    await bench.shows('Compare the new plugs');
     bench.press('Enter');
-    await bench.shows('Lot or date code');
+    await bench.shows('lot or date code');
     bench.press('Enter');
     await bench.shows('Measure the gap of the plug for cylinder 1');
     bench.hands(...ORDER.map((cylinder) => `measure ${cylinder}`));
-    await bench.shows('Threads in the head cut after?');
+    await bench.shows('Threads in the head chased?');
     bench.press('1', 'Enter');
     await bench.shows('Cylinder 1: fit the plug by hand');
     const before = bench.keys();
@@ -75,7 +75,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     const bench = driven();
     await toTheTorque(bench);
 
-    // An old plug that is unlike the others, with its gap, a note, and a key too many.
+    // An old plug that differs from the others, with its gap, a note, and a key too many.
     bench.hands('measure 1');
     await bench.shows(/1 · to read, \d\.\d\d mm/);
     bench.press('Down', 'Down', 'i', 't', 'o');
@@ -86,18 +86,18 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     bench.press('Enter');
     await bench.shows('old plug of cylinder 3');
     bench.press('a');
-    const odd = await bench.shows('Hold the new plugs');
-    expect(odd).toContain('Cylinder 1 is unlike the others: dry soot, insulator cracked');
+    const odd = await bench.shows('Compare the new plugs');
+    expect(odd).toContain('Cylinder 1 differs from the others: dry soot, insulator cracked');
 
     // A part that the order does not name is refused.
     bench.press('p');
-    await bench.shows('Which part is it');
+    await bench.shows('Which part number is on the box');
     bench.press('t');
     bench.type('OTHER-1');
     bench.press('Enter');
     await bench.shows('part OTHER-1');
     bench.press('Enter');
-    await bench.shows('Lot or date code');
+    await bench.shows('lot or date code');
     bench.type('L-77');
     bench.press('Enter');
     await bench.shows('not OTHER-1');
@@ -108,7 +108,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     await gapped(bench);
 
     // A step that is not done, with its reason.
-    await bench.shows('Threads in the head cut after?');
+    await bench.shows('Threads in the head chased?');
     bench.press('2', 'Down', 'x');
     await bench.shows('Why is this not done?');
     bench.press('a');
@@ -119,7 +119,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     // Over the window: it stays, by name; torque goes on being shown while the name is typed.
     await pulled(bench, 1, /Cylinder 1 torque NOT OK .*over the window/, 'lean');
     bench.press('a');
-    await bench.shows('Who answers for cylinder 1');
+    await bench.shows('Cylinder 1 stays over the window: who answers for it');
     bench.type('Åsa Öst');
     expect(await bench.shows('Name: Åsa Öst')).toMatch(/Torque +-?\d+\.\d N·m/);
     bench.press('Enter', 'a');
@@ -161,7 +161,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     bench.press('c', 'e');
     await bench.shows('can no torque wrench reach');
     bench.press('Enter');
-    await bench.shows('How far was cylinder 2 turned');
+    await bench.shows('How far did you turn cylinder 2');
     bench.type('1/2 turn');
     bench.press('Enter', 'a');
     await bench.shows('Cylinder 4: fit the plug by hand');
@@ -169,7 +169,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     // A plug that is proven comes out again.
     await pulled(bench, 4);
     bench.press('c', 'c');
-    await bench.shows('Which plug comes out');
+    await bench.shows('Which plug do you take out');
     bench.press('Enter', 'a');
     await bench.shows('Why is cylinder 4 started again?');
     bench.press('b');
@@ -190,7 +190,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
 
   it('is left by Ctrl-C in the middle of a typed line without a question, and nothing is lost', async () => {
     const bench = driven();
-    await bench.shows('Hold these windows');
+    await bench.shows('Compare these windows');
     bench.press('Enter');
     await bench.shows('Before the first plug is turned');
     bench.press('x');

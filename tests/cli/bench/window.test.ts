@@ -17,7 +17,7 @@ const TYPED: WindowOptions = {
   thread: 'M14x1.25',
   seat: 'gasket',
   head: 'aluminium',
-  threads: 'dry',
+  lubrication: 'dry',
   resolution: 0.01,
   r: 1,
   atLeast: 0.95,
@@ -122,7 +122,7 @@ describe('plugmark window on an order and a station', () => {
     const view = await windowView(undefined, { ...TYPED, ...files }, '2027-03-17');
     expect(view.refusals.map(({ code }) => code)).toEqual(['calibration-expired']);
     expect(windowText(view, null, false).join('\n')).toContain(
-      'REFUSED         its calibration ran out on 2027-03-16',
+      'REFUSED         its calibration expired on 2027-03-16',
     );
   });
 

@@ -19,6 +19,7 @@ import { main } from '../../../src/cli/main.ts';
 import { readCheckpoint } from '../../../src/evidence/checkpoint.ts';
 import { inclusionHolds } from '../../../src/evidence/merkle.ts';
 import { withoutRules, withPlain } from '../../db/plain.ts';
+import { slowly } from '../answers.ts';
 
 let folder: string;
 /** The station as the first job left it; every test works on a copy. */
@@ -72,7 +73,7 @@ describe('plugmark log', () => {
     expect(readCheckpoint(readFileSync(kept, 'utf8'), kept)).toMatchObject({ ok: true });
     expect(await decide('do-not-sign')).toBe(0);
     expect(await onStation('log', 'check', kept, at(NAME))).toBe(0);
-    expect(said).toContain('nothing in front of it was removed or rewritten');
+    expect(said).toContain('nothing before it was removed or changed');
     expect(await onStation('log', 'prove', 'consistency', kept)).toBe(0);
     expect(JSON.parse(said)).toMatchObject({ from: expect.any(Number), path: expect.any(Array) });
   });
@@ -84,7 +85,7 @@ describe('plugmark log', () => {
     await onStation('log', 'checkpoint', '--out', kept);
     copyFileSync(at('old.db'), at('station.db'));
     expect(await onStation('log', 'check', kept)).toBe(1);
-    expect(said).toMatch(/DIVERGED. Entries \d+ to \d+ are gone: .* an old copy was put back/);
+    expect(said).toMatch(/DIVERGED. Entries \d+ to \d+ are missing\. .* an old copy was put back/);
   });
 
   it('names a log that went its own way from an old copy on', async () => {
@@ -156,7 +157,7 @@ describe('plugmark keys', () => {
     expect(await sealAgain()).toBe(2);
     expect(await onStation('keys', 'rotate', '--lost', '--because', 'the disk broke')).toBe(0);
     expect(
-      await onStation('keys', 'revoke', String(kid), '--reason', 'lost', '--because', 'the disk broke'),
+      await onStation('keys', 'revoke', String(kid), '--as', 'lost', '--because', 'the disk broke'),
     ).toBe(0);
     expect(await onStation('keys', 'list')).toBe(0);
     expect(said).toMatch(/REVOKED from .* \(lost\)/);
@@ -170,12 +171,12 @@ describe('plugmark keys', () => {
   it('of a station that was revoked signs nothing any more', async () => {
     await onStation('keys', 'list');
     const [kid] = /[\w-]{43}/.exec(said) ?? [];
-    const words = ['--reason', 'compromised', '--because', 'stolen'];
+    const words = ['--as', 'compromised', '--because', 'stolen'];
     expect(await onStation('keys', 'revoke', String(kid), '--from', 'soon', ...words)).toBe(2);
     expect(await onStation('keys', 'revoke', 'x', ...words)).toBe(2);
     expect(await onStation('keys', 'revoke', String(kid), '--from', '2026-01-01', ...words)).toBe(0);
     expect(await sealAgain()).toBe(2);
-    expect(said).toContain('was revoked');
+    expect(said).toContain('is revoked');
     expect(await run('verify', at(NAME), '--trust', at('trusted-keys.json'))).toBe(3);
   });
 
@@ -196,7 +197,7 @@ describe('plugmark keys', () => {
     vi.stubEnv('PLUGMARK_PIN', '654321');
     expect(await onStation('keys', 'technicians', 'sign')).toBe(0);
     expect(await sealAgain()).toBe(2);
-    expect(said).toContain('not the passphrase');
+    expect(said).toContain('the passphrase is wrong');
   });
 
   it.runIf(process.platform !== 'win32')(
@@ -247,9 +248,11 @@ describe('plugmark verify', () => {
     writeFileSync(join(many, 'bad.record.json'), readFileSync(at(NAME), 'utf8').replace('A', 'B'));
     writeFileSync(join(many, 'none.record.json'), 'nothing');
     process.stderr.isTTY = true;
+    slowly();
     expect(await run('verify', many, ...trust)).toBe(1);
-    expect(said).toMatch(/\r\[#+\.+\] (6|16) of 22 records, \d+ s left /);
-    expect(said).toMatch(/\r\[#{30}\] 22 of 22 records, 0 s left \n/);
+    vi.mocked(performance.now).mockRestore();
+    expect(said).toMatch(/\r\u001b\[K\[#+\.+\] (6|16) of 22 records, \d+ s left/);
+    expect(said).toMatch(/\r\u001b\[K\[#{30}\] 22 of 22 records, 0 s left\r\u001b\[K/);
     expect(said).toMatch(/NOT AUTHENTIC .*bad\.record\.json: /);
     expect(said).toMatch(/UNREADABLE .*none\.record\.json: /);
     expect(said).toContain('22 records: 20 authentic, 1 unreadable, 1 not authentic');

@@ -25,7 +25,7 @@ describe('what a package says for people', () => {
     await workIn(station.data, [{ job: 'J-5', on: '2026-06-02', peaks: [27, 27, 27, 27], vehicle: CAR }]);
   });
   const make = (given: Partial<Parameters<typeof makePackage>[0]> = {}, since: string | null = kept) =>
-    said(() => makePackage({ ...station.scope(), out, ...(since !== null && { since }), ...given }));
+    said(() => makePackage({ ...station.scope(), out, ...(since !== null && { kept: since }), ...given }));
   const trust = () => join(station.data, 'trusted-keys.json');
   const verified = (given = {}) => said(() => verify(out, { trust: trust(), kept, ...given }));
 
@@ -69,7 +69,7 @@ describe('what a package says for people', () => {
     );
     const { questioned } = JSON.parse((await verified({ json: true })).text);
     expect(questioned).toMatchObject([
-      { job: 'J-1', impacts: [{ assessment: 'IA-1', sort: 'out', decided: null }] },
+      { job: 'J-1', impacts: [{ impact: 'IA-1', worst: 'out', decision: null }] },
     ]);
   });
 
@@ -97,7 +97,7 @@ describe('the file of a claim', () => {
     const { value, text } = await make({ vin: VAN.vin });
     expect(value).toBe(0);
     expect(text).toContain('2 records');
-    expect(text).toContain('the same: J-4');
+    expect(text).toContain('Left out: J-4');
     expect(readdirSync(out)).toContain('dispute.pdf');
     expect(readdirSync(join(out, 'papers'))).toEqual(['J-1.pdf', 'J-3.pdf']);
     const trust = join(station.data, 'trusted-keys.json');
@@ -130,7 +130,7 @@ describe('the file of a claim', () => {
 
   it.runIf(hasPoppler)('tells the jobs in the order in which they were opened', async () => {
     await workIn(station.data, [{ job: 'J-7', on: '2026-07-02', peaks: [27, 27, 27, 27], vehicle: VAN }]);
-    await said(() => voidJob('J-1', { ...station.scope(), by: 'Foreman One', reason: 'wrong vehicle' }));
+    await said(() => voidJob('J-1', { ...station.scope(), by: 'Foreman One', because: 'wrong vehicle' }));
     await make({ vin: VAN.vin });
     const text = poppler('pdftotext', readFileSync(join(out, 'dispute.pdf')), ['-layout', '{pdf}', '-']);
     expect(text).toMatch(/Jobs +J-1, J-3, J-7/);

@@ -35,7 +35,7 @@ describe('an audit package', () => {
     await workIn(station.data, [{ job: 'J-5', on: '2026-06-02', peaks: [27, 27, 27, 27], vehicle: CAR }]);
   });
   const make = (given: Partial<Parameters<typeof makePackage>[0]> = {}, since: string | null = kept) =>
-    said(() => makePackage({ ...station.scope(), out, ...(since !== null && { since }), ...given }));
+    said(() => makePackage({ ...station.scope(), out, ...(since !== null && { kept: since }), ...given }));
   const trust = () => join(station.data, 'trusted-keys.json');
   const verified = (given = {}) => said(() => verify(out, { trust: trust(), kept, ...given }));
 
@@ -62,7 +62,7 @@ describe('an audit package', () => {
   it('takes the record that was sealed at the close, with the signatures on it, unless the job went on', async () => {
     await said(() => papersAgain('J-1', station.scope()));
     await said(() => papersAgain('J-2', station.scope()));
-    await said(() => voidJob('J-2', { ...station.scope(), by: 'Foreman One', reason: 'wrong vehicle' }));
+    await said(() => voidJob('J-2', { ...station.scope(), by: 'Foreman One', because: 'wrong vehicle' }));
     await make();
     const same = (job: string) =>
       readFileSync(join(out, 'records', `${job}.record.json`)).equals(
@@ -189,10 +189,10 @@ describe('an audit package', () => {
     const longer = join(station.data, 'longer.checkpoint');
     await said(() => checkpoint({ ...station.scope(), out: longer }));
     const { value, text } = await said(() =>
-      makePackage({ station: 'none.json', data: before, out, since: longer }),
+      makePackage({ station: 'none.json', data: before, out, kept: longer }),
     );
     expect(value).toBe(1);
-    expect(text).toContain('the end of the log was cut off, or an old copy was put back');
+    expect(text).toContain('The end of the log was cut off, or an old copy was put back');
     expect(existsSync(out)).toBe(false);
   });
 
@@ -237,9 +237,9 @@ describe('an audit package', () => {
     await workIn(other, [{ job: 'J-1', on: '2026-02-03', peaks: [27] }]);
     const foreign = join(other, 'foreign.checkpoint');
     await said(() => checkpoint({ station: 'none.json', data: other, out: foreign }));
-    const { value, text } = await make({ since: foreign });
+    const { value, text } = await make({ kept: foreign });
     expect(value).toBe(1);
-    expect(text).toContain('NOT of this log');
+    expect(text).toContain('NOT from this log');
     expect(text).toContain('No package was made');
   });
 

@@ -37,7 +37,7 @@ describe('a package before a wary reader', () => {
     await said(() => checkpoint({ ...station.scope(), out: kept }));
   });
   const make = (given: Partial<Parameters<typeof makePackage>[0]> = {}) =>
-    said(() => makePackage({ ...station.scope(), out, since: kept, ...given }));
+    said(() => makePackage({ ...station.scope(), out, kept, ...given }));
   const trust = () => join(station.data, 'trusted-keys.json');
   const verified = (given = {}) => said(() => verify(out, { trust: trust(), kept, ...given }));
 

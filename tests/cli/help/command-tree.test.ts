@@ -1,16 +1,12 @@
-import { execFileSync, spawnSync } from 'node:child_process';
-import { writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { flattened, helpTail, treeOf } from '../../../src/cli/help/command-tree.ts';
-import { completion } from '../../../src/cli/help/completion.ts';
+import { manual } from '../../../src/cli/help/manual.ts';
 import { buildProgram, main } from '../../../src/cli/main.ts';
-import { problemOf, said } from '../answers.ts';
-import { folder } from '../program.ts';
+import { EXIT, EXIT_TABLE } from '../../../src/cli/terminal/exit.ts';
+import { said } from '../answers.ts';
 
 const program = () => buildProgram(() => () => Promise.resolve());
 const nodes = flattened(treeOf(program()));
-const has = (tool: string) => spawnSync(tool, ['--version']).error === undefined;
 
 describe('help', () => {
   it.each(nodes.map((node) => [node.name, node] as const))(
@@ -41,60 +37,73 @@ describe('help', () => {
   });
 });
 
-describe('shell completion', () => {
-  const script = async (shell: string) => (await said(() => completion(shell, program()))).text;
+describe('exit codes', () => {
+  const leaves = nodes.filter(({ children }) => children.length === 0);
 
-  it.each(['bash', 'zsh', 'fish'])('of %s holds every command and every long option', async (shell) => {
-    const text = await script(shell);
-    for (const { command, path, options } of nodes) {
-      if (path.length > 0) expect(text).toContain(command.name());
-      for (const { long } of options)
-        expect(text).toContain(shell === 'fish' ? `-l ${long?.slice(2)} ` : long);
+  it.each(leaves.map((node) => [node.name, node] as const))('%s says how it can end', (_name, node) => {
+    const [, codes = ''] = helpTail(node).split(/^Exit codes:$/m);
+    const listed = [...codes.matchAll(/^ {2}(\d+) +(.+?) {2,}(.+)$/gm)];
+    expect(listed.map(([, code]) => Number(code))).toEqual(
+      expect.arrayContaining([EXIT.done, EXIT.badInput]),
+    );
+    for (const [, code, name, meaning] of listed) {
+      const row = EXIT_TABLE.find(({ key }) => EXIT[key] === Number(code));
+      expect(row?.name).toBe(name);
+      expect(meaning).toMatch(/\w{3}/);
     }
   });
 
-  it('is refused for another shell', async () => {
-    expect(await problemOf(() => completion('tcsh', program()))).toMatchObject({ code: 'option-not-valid' });
+  it('are all in the table, each once, and the table is in the manual and in the help of the program', async () => {
+    expect(EXIT_TABLE.map(({ key }) => key)).toEqual(Object.keys(EXIT));
+    expect(new Set(Object.values(EXIT)).size).toBe(EXIT_TABLE.length);
+    const { text } = await said(() => manual(program(), 'commands', {}));
+    const status = text.slice(text.indexOf('EXIT STATUS'), text.indexOf('ENVIRONMENT'));
+    const help = helpTail(nodes[0] ?? treeOf(program()));
+    for (const { key, name, meaning } of EXIT_TABLE) {
+      expect(status).toContain(`    ${EXIT[key]}\n`);
+      expect(status.replace(/\s+/g, ' ')).toContain(meaning.slice(1));
+      expect(help).toContain(`${name}`);
+      expect(help).toContain(meaning);
+    }
   });
 
-  it.skipIf(!has('bash'))('offers in bash what stands at this place', async () => {
-    const file = join(folder(), 'plugmark.bash');
-    writeFileSync(file, await script('bash'));
-    const offered = (...words: readonly string[]) => {
-      const line = words.map((word) => `'${word}'`).join(' ');
-      const body = `source '${file}'; COMP_WORDS=(plugmark ${line}); COMP_CWORD=${words.length}; _plugmark; printf '%s\\n' "\${COMPREPLY[@]}"`;
-      return execFileSync('bash', ['--norc', '-c', body], { encoding: 'utf8' }).trim().split('\n');
-    };
-    const top = nodes.filter(({ path }) => path.length === 1).map(({ command }) => command.name());
-    expect(offered('').filter((word) => !word.startsWith('-'))).toEqual(top);
-    expect(offered('jobs', 'v')).toEqual(['void']);
-    expect(offered('jobs', 'void', 'J-1', '--re')).toEqual(['--reason']);
-    expect(offered('log', 'prove', 'in')).toEqual(['inclusion']);
-    expect(offered('job', '--order', '')).toEqual(['']);
+  it('a job that is left open ends otherwise than one that is complete', () => {
+    for (const name of ['plugmark job', 'plugmark demo'])
+      expect(helpTail(nodes.find((node) => node.name === name) ?? treeOf(program()))).toMatch(
+        /^ {2}5 +left open/m,
+      );
+  });
+});
+
+describe('options', () => {
+  it('that bear one name stand for one kind of value everywhere', () => {
+    const kinds = new Map<string, Set<string>>();
+    for (const { options } of nodes)
+      for (const { long, flags } of options) {
+        const placeholder = /[<[]([^\]>]+)[\]>]/.exec(flags)?.[1] ?? 'none';
+        kinds.set(long ?? '', (kinds.get(long ?? '') ?? new Set()).add(placeholder));
+      }
+    const several = [...kinds]
+      .filter(([, all]) => all.size > 1)
+      .map(([name, all]) => [name, [...all].sort()] as const);
+    // The same question of another thing: where it goes, what is gone on with, as what it counts, who works.
+    expect(Object.fromEntries(several)).toEqual({
+      '--technician': ['habit', 'person'],
+      '--out': ['file', 'folder'],
+      '--resume': ['open-job', 'study'],
+      '--as': ['decision', 'reason'],
+    });
   });
 
-  it.skipIf(!has('fish'))('offers in fish what stands at this place', async () => {
-    const shell = 'fish';
-    const file = join(folder(), 'plugmark.fish');
-    writeFileSync(file, await script(shell));
-    const offered = (line: string) =>
-      execFileSync(shell, ['--no-config', '-c', `source '${file}'; complete -C '${line}'`], {
-        encoding: 'utf8',
-      })
-        .trim()
-        .split('\n')
-        .map((one) => one.split('\t')[0]);
-    expect(offered('plugmark jobs v')).toEqual(['void']);
-    expect(offered('plugmark jobs void J-1 --re')).toEqual(['--reason']);
-    expect(offered('plugmark log prove in')).toEqual(['inclusion']);
-  });
-
-  it.each(['zsh', 'fish'])('is taken by %s as a script, where that shell is there', async (shell) => {
-    const file = join(folder(), `plugmark.${shell}`);
-    writeFileSync(file, await script(shell));
-    if (!has(shell)) return expect((await script(shell)).split("'").length % 2, 'quotes in pairs').toBe(1);
-    expect(spawnSync(shell, ['-n', file], { encoding: 'utf8' })).toMatchObject({ status: 0, stderr: '' });
-  });
+  it.each(['because', 'by', 'out', 'json', 'station', 'data'])(
+    '--%s is there under no other name',
+    (name) => {
+      expect(nodes.some(({ options }) => options.some(({ long }) => long === `--${name}`))).toBe(true);
+      for (const { options, name: command } of nodes)
+        for (const { long } of options)
+          expect(['--reason', '--why', '--output', '--folder'], command).not.toContain(long);
+    },
+  );
 });
 
 describe('the command line', () => {

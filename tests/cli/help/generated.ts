@@ -9,7 +9,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
-import { FORMS, type FormName, schemaOf } from '../../../src/cli/help/schema.ts';
+import { type AnyForm, FORMS, schemaOf } from '../../../src/cli/help/schema.ts';
 import { exampleFile } from '../../../src/files/input.ts';
 
 /** The parts of a JSON Schema that a table needs. */
@@ -73,7 +73,7 @@ function placeIn(words: string): { readonly node: Node; readonly without: readon
   return { node, without: without?.split(' ') ?? [] };
 }
 
-const isForm = (name: string): name is FormName => Object.hasOwn(FORMS, name);
+const isForm = (name: string): name is AnyForm => Object.hasOwn(FORMS, name);
 
 interface Row {
   readonly label: string;
@@ -83,6 +83,7 @@ interface Row {
 /** A row for each field of an object, those of the objects in it behind it. */
 function rowsOf(node: Node, prefix: string, without: ReadonlySet<string>): readonly Row[] {
   const object = inner(node);
+  if (isConcealed(object)) return [];
   const variants = variantsOf(object);
   if (variants.length > 0) return variantRows(variants, prefix);
   return Object.entries(object.properties ?? {}).flatMap(([name, part]) => {
@@ -117,6 +118,7 @@ function cellOf(node: Node, optional: boolean): string {
   return [
     description ?? (value === undefined ? '' : `\`${JSON.stringify(value)}\``),
     values.length > 0 && !named ? `One of ${values.map((one) => `\`${one}\``).join(', ')}.` : '',
+    isConcealed(inner(node)) ? 'Personal: a digest is signed.' : '',
     optional && !description?.includes('unless given') ? 'Optional.' : '',
   ]
     .filter((part) => part !== '')
@@ -140,7 +142,10 @@ function withoutNull(node: Node): Node {
 }
 
 const variantsOf = ({ oneOf, anyOf }: Node): readonly Node[] =>
-  (oneOf ?? anyOf ?? []).filter(({ properties }) => properties !== undefined);
+  (oneOf ?? anyOf ?? []).filter((one) => one.properties !== undefined && !isConcealed(one));
+
+/** Text of which only a digest is signed. */
+const isConcealed = ({ properties }: Node): boolean => properties?.['_sd'] !== undefined;
 
 /** The field that is another constant in each kind, and its value. */
 function discriminator(node: Node | undefined): readonly [string, string | number] {

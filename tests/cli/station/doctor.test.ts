@@ -74,7 +74,7 @@ describe('the doctor', () => {
     const { value, text } = await said(() => doctor({ station: path }));
     expect(value).toBe(1);
     expect(text).toMatch(/✗ FAIL +log +entry 1: /);
-    expect(text).toContain('must be put right first');
+    expect(text).toContain('of these first.');
   });
 
   it('exits 1 for a station file that is not right, in the words that every command uses', async () => {
@@ -200,6 +200,15 @@ describe('Bluetooth', () => {
       'wrench',
     ]);
     expect(rights?.next).toContain("sudo setcap cap_net_raw,cap_net_admin+eip '/opt/node 20/bin/node'");
+  });
+
+  it('names the group that may use it where the Debian package runs', () => {
+    const [, rights] = radioFindings({ ...fine, permitted: false, node: '/usr/lib/plugmark/node' }, [
+      'wrench',
+    ]);
+    expect(rights?.next).toBe(
+      'Add this user to the group plugmark, and log in again: sudo adduser "$USER" plugmark',
+    );
   });
 
   it('reads the rights of the process as the kernel writes them: bits 12 and 13', () => {

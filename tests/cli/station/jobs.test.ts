@@ -83,7 +83,7 @@ describe('the list of jobs', () => {
       [''],
     ]);
     expect((await said(() => listJobs({ ...scope, open: true }))).text).not.toContain('J-1');
-    expect((await said(() => listJobs({ ...scope, number: 'X' }))).text).toBe('No job matches.\n');
+    expect((await said(() => listJobs({ ...scope, job: 'X' }))).text).toBe('No job matches.\n');
   });
 
   const row = (change: Partial<JobRow>): JobRow => ({
@@ -108,7 +108,7 @@ describe('the list of jobs', () => {
       { plate: 'ab12cd' },
       { plate: '12-C' },
       { fleet: 'bus7' },
-      { number: 'o-77' },
+      { job: 'o-77' },
     ])
       expect(matchingJobs(rows, filter)).toEqual(rows.slice(0, 1));
     expect(matchingJobs(rows, { vin: '1M8', plate: 'ZZ' })).toEqual([]);
@@ -144,7 +144,7 @@ describe('the list of jobs', () => {
 
 describe('one job in plain lines', () => {
   it('says what is proven, since when, and who had it', async () => {
-    await said(() => handOver('J-2', { ...scope, to: 'Technician Two' }));
+    await said(() => handOver('J-2', 'Technician Two', scope));
     const { text } = await said(() => showJob('J-2', scope));
     expect(text).toContain('job J-2');
     expect(text).toContain('the job is not closed yet');
@@ -158,12 +158,13 @@ describe('one job in plain lines', () => {
 });
 
 describe('declaring a job void', () => {
-  const reason = { by: 'Foreman One', reason: 'wrong vehicle' };
+  const words = { by: 'Foreman One', because: 'wrong vehicle' };
+  const voided = { by: 'Foreman One', reason: 'wrong vehicle' };
 
   it('closes an open one as void: it leaves the open ones, and its papers are not complete', async () => {
-    await said(() => voidJob('J-2', { ...scope, ...reason }));
-    expect((await eventsOf('J-2')).at(-1)).toEqual({ type: 'job-voided', ...reason });
-    expect((await said(() => listJobs({ ...scope, number: 'J-2' }))).text).toContain('VOID');
+    await said(() => voidJob('J-2', { ...scope, ...words }));
+    expect((await eventsOf('J-2')).at(-1)).toEqual({ type: 'job-voided', ...voided });
+    expect((await said(() => listJobs({ ...scope, job: 'J-2' }))).text).toContain('VOID');
     expect((await said(() => listJobs({ ...scope, open: true }))).text).toBe('No job matches.\n');
     const { value, text } = await said(() => papersAgain('J-2', scope));
     expect(value).toBe(1);
@@ -182,7 +183,7 @@ describe('declaring a job void', () => {
   it('can come after closing: what was sealed before stays authentic, what is sealed after says void', async () => {
     const before = join(data, 'before');
     expect((await said(() => papersAgain('J-1', { ...scope, out: before }))).value).toBe(0);
-    await said(() => voidJob('J-1', { ...scope, ...reason }));
+    await said(() => voidJob('J-1', { ...scope, ...words }));
     expect((await said(() => papersAgain('J-1', scope))).value).toBe(1);
     expect((await verified(before, 'J-1')).verdict).toBe('authentic');
     const after = await verified(data, 'J-1');
@@ -192,19 +193,19 @@ describe('declaring a job void', () => {
   });
 
   it('is final, needs a reason and a name, and replays like everything else', async () => {
-    expect(await problemOf(() => voidJob('J-1', { ...scope, by: ' ', reason: 'x' }))).toMatchObject({
+    expect(await problemOf(() => voidJob('J-1', { ...scope, by: ' ', because: 'x' }))).toMatchObject({
       where: '--by',
     });
-    expect(await problemOf(() => voidJob('J-1', { ...scope, by: 'A', reason: '' }))).toMatchObject({
-      where: '--reason',
+    expect(await problemOf(() => voidJob('J-1', { ...scope, by: 'A', because: '' }))).toMatchObject({
+      where: '--because',
     });
-    await said(() => voidJob('J-1', { ...scope, ...reason }));
-    expect(await problemOf(() => voidJob('J-1', { ...scope, ...reason }))).toMatchObject({
+    await said(() => voidJob('J-1', { ...scope, ...words }));
+    expect(await problemOf(() => voidJob('J-1', { ...scope, ...words }))).toMatchObject({
       code: 'job-void',
     });
     const again = replay(await eventsOf('J-1'));
-    expect(again.ok && again.value.state().voided).toEqual(reason);
-    expect(again.ok && again.value.accept({ kind: 'command', command: { do: 'void', ...reason } }).ok).toBe(
+    expect(again.ok && again.value.state().voided).toEqual(voided);
+    expect(again.ok && again.value.accept({ kind: 'command', command: { do: 'void', ...voided } }).ok).toBe(
       false,
     );
   });
@@ -212,7 +213,7 @@ describe('declaring a job void', () => {
 
 describe('handing a job over', () => {
   it('makes somebody else answer for it, on the bench and in the record', async () => {
-    await said(() => handOver('J-2', { ...scope, to: 'Technician Two' }));
+    await said(() => handOver('J-2', 'Technician Two', scope));
     const stationFolder = await openStationFolder(data);
     expect([...stateOf(stationFolder).people.keys()]).toEqual(['Technician One', 'Technician Two']);
     const resumed: readonly JobEvent[] = [
@@ -233,10 +234,10 @@ describe('handing a job over', () => {
   });
 
   it('is refused for a closed job, and to the one who has it', async () => {
-    expect(await problemOf(() => handOver('J-1', { ...scope, to: 'B' }))).toMatchObject({
+    expect(await problemOf(() => handOver('J-1', 'B', scope))).toMatchObject({
       code: 'job-closed',
     });
-    expect(await problemOf(() => handOver('J-2', { ...scope, to: 'Technician One' }))).toMatchObject({
+    expect(await problemOf(() => handOver('J-2', 'Technician One', scope))).toMatchObject({
       code: 'job-same-person',
     });
   });

@@ -15,7 +15,7 @@ import { readTrust } from '../../../src/cli/station/trust-file.ts';
 import { publicJwk } from '../../../src/evidence/jwk.ts';
 import { generate } from '../../bench/history/generate.ts';
 import { kidOf, stranger } from '../../evidence/sample-job.ts';
-import { problemOf, said } from '../answers.ts';
+import { problemOf, said, slowly } from '../answers.ts';
 import { auditStation } from '../audit/audit-station.ts';
 import { exampleJson, folder } from '../program.ts';
 
@@ -40,13 +40,17 @@ describe('a station whose log is gone', () => {
       expect(await problemOf(one)).toMatchObject({
         code: 'log-missing',
         where: log(),
-        message: `this station had a log; it is ${how} (keys, a trust list are still here)`,
+        message: `the log of this station is ${how} (keys, a trust list are still here)`,
         next: expect.stringMatching(/restore.*recover.*another folder/),
       });
     expect(readdirSync(station.data, { recursive: true })).toEqual(before);
     expect(readFileSync(join(station.data, 'trusted-keys.json'))).toEqual(trust);
     expect((await stationHealth(station.data)).findings).toEqual([
-      expect.objectContaining({ name: 'log', state: 'bad', found: expect.stringContaining('had a log') }),
+      expect.objectContaining({
+        name: 'log',
+        state: 'bad',
+        text: expect.stringContaining('the log of this station is'),
+      }),
     ]);
   });
 
@@ -92,7 +96,7 @@ describe('a station whose log is gone', () => {
     writeFileSync(join(station.data, 'keys', `station.${kid}.pem`), 'x');
     expect((await stationHealth(station.data)).findings.at(-1)).toMatchObject({
       state: 'warning',
-      found: expect.stringContaining(kid),
+      text: expect.stringContaining(kid),
     });
   });
 });
@@ -142,7 +146,7 @@ describe('the trust list', () => {
     await recorded();
     expect((await readTrust(file)).keys).toEqual(list);
     const kid = keys[0]?.kid ?? '';
-    await said(() => revokeKey(kid, { ...station.scope(), reason: 'lost', because: 'test' }));
+    await said(() => revokeKey(kid, { ...station.scope(), as: 'lost', because: 'test' }));
     expect((await readTrust(file)).keys[0]?.revoked?.reason).toBe('lost');
   });
 
@@ -164,8 +168,8 @@ describe('the trust list', () => {
 it('the file of the station’s key is missing: where it comes from is said, not to make another', async () => {
   rmSync(join(station.data, 'keys'), { recursive: true });
   const missing = {
-    message: expect.stringContaining('its file is missing'),
-    next: expect.stringMatching(/^Put it there from your copy/),
+    message: expect.stringContaining('the file of the station key is missing'),
+    next: expect.stringMatching(/^Put it back from your copy/),
   };
   expect(await problemOf(() => openStation('Example bay', station.data, stamp))).toMatchObject(missing);
   expect((await stationHealth(station.data)).findings[1]).toMatchObject({ state: 'bad', next: missing.next });
@@ -203,13 +207,15 @@ it('a large log says how far it is while its jobs are listed anew and read for t
   });
   try {
     process.stderr.isTTY = true;
+    slowly();
     const stationFolder = await openStationFolder(data);
     stationFolder.log.history.technicians();
     stationFolder.log.close();
   } finally {
     process.stderr.isTTY = isTTY;
     spy.mockRestore();
+    vi.mocked(performance.now).mockRestore();
   }
-  expect(shown).toMatch(/\] 25 of 25 jobs listed anew, 0 s left \n/);
-  expect(shown).toMatch(/\] 25 of 25 jobs read for the history, 0 s left \n$/);
+  expect(shown).toMatch(/\] 25 of 25 jobs listed anew, 0 s left\r\u001b\[K/);
+  expect(shown).toMatch(/\] 25 of 25 jobs read for the history, 0 s left\r\u001b\[K$/);
 });

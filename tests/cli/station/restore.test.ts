@@ -14,7 +14,7 @@ import { folder } from '../program.ts';
 
 const station = auditStation();
 const at = (...names: string[]) => join(station.data, ...names);
-const voided = () => said(() => voidJob('J-2', { ...station.scope(), by: 'Foreman', reason: 'wrong car' }));
+const voided = () => said(() => voidJob('J-2', { ...station.scope(), by: 'Foreman', because: 'wrong car' }));
 let kept: string;
 
 beforeEach(async () => {
@@ -39,7 +39,7 @@ describe('restoring an older backup', () => {
     const { text } = await said(() => restore(kept, { ...station.scope(), setAside: true }));
     expect(text).toMatch(/\d+ entries newer than the backup \(J-2 void, J-5 opened\) are set aside\./);
     const [aside = ''] = readdirSync(station.data).filter((name) => name.includes('before-'));
-    expect(text).toContain(`What was there is kept as ${at(aside)}.`);
+    expect(text).toContain(`The old log is kept as ${at(aside)}.`);
     const back = await said(() => restore(at(aside), station.scope()));
     expect(back.value).toBe(0);
     expect(back.text).not.toContain('set aside');
@@ -62,7 +62,7 @@ describe('restoring an older backup', () => {
     const first = join(folder(), 'first.db');
     await said(() => backUp(first, station.scope()));
     await said(() => restore(kept, { ...station.scope(), setAside: true }));
-    await said(() => voidJob('J-1', { ...station.scope(), by: 'Foreman', reason: 'other' }));
+    await said(() => voidJob('J-1', { ...station.scope(), by: 'Foreman', because: 'other' }));
     expect((await problemOf(() => restore(first, station.scope()))).message).toMatch(
       /the log and the backup took two courses behind entry \d+: 1 entry of the log \(J-1 void\), where the backup has 1 of its own,/,
     );
@@ -73,7 +73,7 @@ describe('restoring an older backup', () => {
     rmSync(at('keys'), { recursive: true });
     const { text } = await said(() => restore(kept, station.scope()));
     expect(text).toMatch(
-      /keys\/station\.[\w-]{43}\.pem: .*its file is missing\. Put it there from your copy/,
+      /keys\/station\.[\w-]{43}\.pem: .*the file of the station key is missing\. Put it back from your copy/,
     );
     expect(readFileSync(at('trusted-keys.json')).equals(trust)).toBe(true);
     rmSync(at('trusted-keys.json'));
@@ -113,7 +113,7 @@ describe('recovery from records alone', () => {
     const out = at('saved.db');
     const { value, text } = await said(() => recover({ ...station.scope(), out, records: records() }));
     expect(text).toContain('No log here: rebuilt from records only.');
-    expect(text).toContain('What no record holds cannot be known: jobs that were never closed');
+    expect(text).toContain('Not in any record: jobs that were never closed');
     // The open job was in the log when the others were sealed, and is in no record.
     expect(value).toBe(1);
     const [, from, to] = /Checkpoint of \d+ entries: entries (\d+) to (\d+) are missing/.exec(text) ?? [];
@@ -140,7 +140,7 @@ describe('recovery from records alone', () => {
     writeFileSync(trust, JSON.stringify({ keys }));
     const options = { records: records(), trust };
     const { text } = await said(() => recover({ ...station.scope(), ...options, out: at('saved.db') }));
-    expect(text).toMatch(/Left out: .*X-1\.record\.json: it is not known to be of this log/);
+    expect(text).toMatch(/Left out: .*X-1\.record\.json: not shown to belong to this log/);
     mkdirSync(at('nothing'));
     const work = () => recover({ station: 'none.json', data: at('nothing'), ...options, out: at('s.db') });
     expect(await problemOf(work)).toMatchObject({ code: 'recover-several-logs' });
@@ -159,10 +159,10 @@ describe('a checkpoint in a file', () => {
     const out = join(folder(), 'kept.checkpoint');
     const first = await said(() => checkpoint({ ...station.scope(), out }));
     expect(first.text).toMatch(
-      /^Checkpoint of \d+ entries written to .*kept\.checkpoint\. Keep it elsewhere\.\n$/,
+      /^Checkpoint of \d+ entries written to .*kept\.checkpoint\. Keep it in another place\.\n$/,
     );
     const note = readFileSync(out);
-    expect((await said(() => checkpoint({ ...station.scope(), out }))).text).toContain('nothing was written');
+    expect((await said(() => checkpoint({ ...station.scope(), out }))).text).toContain('Nothing written');
     await voided();
     expect(await problemOf(() => checkpoint({ ...station.scope(), out }))).toMatchObject({
       code: 'file-exists',

@@ -18,10 +18,10 @@ const ANSWERS = {
   'Serial number': ['EXAMPLE-W-1', 'EXAMPLE-G-1'],
   'Percent of the reading': '2',
   'Amount, in': '0.01',
-  'Where that promise': ['data sheet of the wrench', 'data sheet of the gauge'],
+  'Source of this figure': ['data sheet of the wrench', 'data sheet of the gauge'],
   'Bluetooth address': ['c2:00:00:00:00:01', 'c2:00:00:00:00:02'],
   'Another tool?': ['yes', 'no'],
-  'Name of somebody': ['Technician One', 'Technician Two', 'Technician One'],
+  'Name of a technician': ['Technician One', 'Technician Two', 'Technician One'],
 };
 
 async function setUp(dir: string, answers: Parameters<typeof answering>[0] = {}, patient = true) {
@@ -52,7 +52,9 @@ describe('the guided first run', () => {
   });
 
   it('shows what it would write without what could steer the terminal', async () => {
-    const { lines } = await setUp(folder(), { 'Where that promise': ['sheet\u009b2J\u202e', 'data sheet'] });
+    const { lines } = await setUp(folder(), {
+      'Source of this figure': ['sheet\u009b2J\u202e', 'data sheet'],
+    });
     const shown = lines.find((line) => line.includes('will hold'));
     expect(shown).toContain('sheet\\u009b2J\\u202e');
     expect(shown?.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}]/u);
@@ -82,7 +84,7 @@ describe('the guided first run', () => {
       'Serial number': ['EXAMPLE-W-1', 'G', 'EXAMPLE-G-1'],
       'Amount, in': ['0.01', '0.01'],
     });
-    expect(lines.join('\n')).toContain('"tool" stands twice');
+    expect(lines.join('\n')).toContain('"tool" appears twice');
     expect((await readStationFile(join(dir, 'station.json'))).tools.map(({ id }) => id)).toEqual([
       'tool',
       'gauge',
@@ -104,8 +106,8 @@ describe('the guided first run', () => {
     writeFileSync(join(dir, 'w.json'), JSON.stringify(certificate));
     const { lines } = await setUp(dir, {
       'Calibration certificate': ['missing.json', 'w.json', ''],
-      'How far it may be off': [''],
-      'Where that promise': '',
+      'Permissible deviation': [''],
+      'Source of this figure': '',
     });
     expect(lines.join('\n')).toContain('the calibration certificate cannot be read: no such file');
     const [wrench] = (await readStationFile(join(dir, 'station.json'))).tools;

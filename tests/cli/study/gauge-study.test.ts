@@ -138,9 +138,9 @@ describe('a gauge study with the simulated gauge, in plain lines', () => {
     const { text } = await sitting((part, n) => answers[n - 1] ?? `0.6${part}${n % 10}`);
     expect(text).toMatch(/taken back: Ann, part \d, trial 1/);
     expect(text).toContain('This is not a figure.');
-    expect(text).toContain('Paused: nothing is taken.');
+    expect(text).toContain('Paused: no reading is taken.');
     expect(text).toContain('A reading came and was not taken.');
-    expect(text).toContain('typed by hand 0, taken back on the way 1.');
+    expect(text).toContain('typed by hand: 0. Taken back: 1.');
     expect((await studyEvents()).slice(1, 5)).toMatchObject([
       { type: 'gauge-study-read', turn: 1, value: 0.5, from: 'typed' },
       { type: 'gauge-study-taken-back', turn: 1 },
@@ -155,7 +155,7 @@ describe('a gauge study with the simulated gauge, in plain lines', () => {
     expect(nothing.text).toContain('Nothing was kept');
     expect(await studyEvents()).toEqual([]);
     const left = await sitting((_, n) => (n < 5 ? '0.7' : null));
-    expect(left.code).toBe(0);
+    expect(left.code).toBe(5);
     expect(left.text).toContain('GS-1: open, 4 of 12 readings are kept.');
     expect(left.text).toContain('--resume GS-1');
   });
@@ -169,7 +169,7 @@ describe('a reading outside the usual, in plain lines', () => {
     expect(text).toContain('outside the usual 0.2 to 3 mm and does not count yet');
     expect(text).toContain('  set aside');
     expect(text.slice(0, text.indexOf('Recorded'))).not.toMatch(/\b99|98\.5/);
-    expect(text).toContain('taken back on the way 2.');
+    expect(text).toContain('Taken back: 2.');
     const values = (await studyEvents()).flatMap((event) =>
       event.type === 'gauge-study-read' ? [event.value] : [],
     );

@@ -106,7 +106,7 @@ describe('bad input', () => {
 
   it.each([
     [['frobnicate'], 'unknown command'],
-    [['demo', '--cylinders', '5'], 'expected 4 or 8'],
+    [['demo', '--cylinders', '5'], 'Allowed choices are 4, 8'],
     [['demo', '--technician', 'robot', '--fast'], 'robot'],
     [['job', '--station', 'nowhere.json'], 'nowhere.json'],
     [['verify'], 'missing required argument'],

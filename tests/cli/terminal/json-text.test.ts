@@ -53,7 +53,7 @@ describe('a text from outside in the JSON of a command', () => {
     const file = join(folder(), HOSTILE);
     const rows = drawn([{ atMs: 0, nm: 0 }, ...clickPull(1000, 600, 27, 22, 27.8)]);
     writeFileSync(file, `t,nm\n${rows.map(({ atUs, nm }) => `${atUs / 1e6},${nm.toFixed(3)}`).join('\n')}\n`);
-    const columns = { time: 't', torque: 'nm', timeUnit: 's', torqueUnit: 'N·m' };
+    const columns = { timeColumn: 't', torqueColumn: 'nm', timeUnit: 's', torqueUnit: 'N·m' };
     await expectEscaped(() => pulls(file, { ...columns, json: true }), JSON.stringify);
   });
 

@@ -82,7 +82,7 @@ describe('a tool that pairs and bonds, with an adapter that plugmark has for its
       expect(linked).toEqual([]);
       expect(readings).toEqual([]);
       expect(reasons.length).toBeGreaterThan(0);
-      for (const reason of reasons) expect(reason).toMatch(/does not know the key/);
+      for (const reason of reasons) expect(reason).toMatch(/does not have the pairing key/);
     });
     expect(bondsIn(path).get(WRENCH.address)).toEqual(SOMEBODY_S);
   });
@@ -158,7 +158,7 @@ describe('a tool that pairs and bonds, with an adapter that plugmark has for its
       async (bench) => {
         const { linked, reasons } = await worked(bench, guarded('encryption', 'bonding'));
         expect(linked).toEqual([]);
-        expect(reasons[0]).toMatch(/cannot be kept: ENOENT/);
+        expect(reasons[0]).toMatch(/cannot be saved: ENOENT/);
       },
       undefined,
       bonds,

@@ -26,12 +26,12 @@ describe('a tool that asks for encryption, where nothing is kept of it', () => {
   );
 
   test.each([
-    ['and cannot pair', 'encryption', undefined, /asks for a pairing that did not come about/],
+    ['and cannot pair', 'encryption', undefined, /asks for pairing, and pairing failed/],
     [
       'that is more than Just Works can give',
       'authentication',
       'just-works',
-      /only to whom it is paired with/,
+      /gives no serial number before pairing/,
     ],
   ] as const)('%s is not listened to, and it is said why', (_name, requires, pairs, reason) =>
     onBench(async (bench) => {

@@ -53,7 +53,7 @@ describe('what kind of device it is', () => {
     [undefined, ['185a'], 'measurement device'],
     [0x0340, ['185a'], 'measurement device'],
     [0x0340, [], 'appearance 0x0340'],
-    [undefined, [], 'not said'],
+    [undefined, [], 'unknown'],
   ])('appearance %s, services %j: %s', (appearance, services, kind) => {
     expect(kindOf({ services, ...(appearance !== undefined && { appearance }) })).toBe(kind);
   });

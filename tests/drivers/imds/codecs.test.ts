@@ -233,6 +233,6 @@ test('a presentation that contradicts the definition names every field that does
     code: 'imds-format-contradiction',
     where: 'Presentation Format 0x2904 byte 1',
     message:
-      'The tool presents Torque 0x2C0B with exponent -1 where -2 is defined, unit 0x2725 where 0x2741 is defined; its readings cannot be trusted.',
+      'the tool presents Torque 0x2C0B with exponent -1 where -2 is defined, unit 0x2725 where 0x2741 is defined; its readings cannot be trusted',
   });
 });

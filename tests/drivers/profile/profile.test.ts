@@ -40,20 +40,20 @@ describe('a packet is read as it is described', () => {
     [
       'another fixed byte',
       'a6 01 0000 0064 0064 0064 0064',
-      /^Byte 0: expected the fixed bytes a5, found a6/,
+      /^byte 0: expected the fixed bytes a5, found a6/,
     ],
     [
       'a status bit that nobody described',
       'a5 21 0000 0064 0064 0064 0064',
-      /^Byte 1: status bits 0x20 are set/,
+      /^byte 1: status bits 0x20 are set/,
     ],
     [
       'a packet cut short',
       'a5 01 0000 0064 0064 0064 00',
-      /^Byte 11: expected a packet of 12 bytes, found 11/,
+      /^byte 11: expected a packet of 12 bytes, found 11/,
     ],
     ['a packet too long', 'a5 01 0000 0064 0064 0064 0064 00', /expected a packet of 12 bytes, found 13/],
-    ['nothing', '', /^Byte 0: expected a packet of 12 bytes, found 0/],
+    ['nothing', '', /^byte 0: expected a packet of 12 bytes, found 0/],
   ])('%s is no reading', (_name, hex, message) => {
     expect(read(wrenchProfile(), hex)).toMatchObject({
       ok: false,

@@ -43,11 +43,19 @@ export function radioFindings(facts: RadioFacts, radioTools: readonly string[]):
           name: 'rights',
           state,
           text: 'this user may not use the adapter',
-          next: `Allow the node program to use it: sudo setcap cap_net_raw,cap_net_admin+eip ${quoted(node)}`,
+          next: rightsFor(node),
         }
       : good('rights', permitted === null ? 'not known here' : 'Bluetooth may be used directly');
   return [adapter, rights];
 }
+
+/** The Debian package gives the right to a Node that the members of a group can start (tests/install/debian/postinst). */
+const PACKAGED_NODE = '/usr/lib/plugmark/node';
+
+const rightsFor = (node: string) =>
+  node === PACKAGED_NODE
+    ? 'Add this user to the group plugmark, and log in again: sudo adduser "$USER" plugmark'
+    : `Allow the node program to use it: sudo setcap cap_net_raw,cap_net_admin+eip ${quoted(node)}`;
 
 export async function radioFacts(): Promise<RadioFacts> {
   const { probeSocket } = await import('../../../../drivers/radio/probe.ts');

@@ -1,0 +1,25 @@
+/** Names of the forms that "plugmark schema" prints beside those of the answers. The help offers them without loading the forms. */
+export const FORM_NAMES = [
+  'work-order',
+  'station',
+  'routine',
+  'specification',
+  'certificate',
+  'profile',
+  'record-file',
+  'record-header',
+  'record',
+  'log-entry',
+  'station-entry',
+  'gauge-study',
+  'key-statement',
+  'trust-list',
+  'package-index',
+  'package-header',
+  'package-proofs',
+  'package-station',
+  'capture-line',
+  'readings-line',
+  'bonds',
+] as const;
+export type FormName = (typeof FORM_NAMES)[number];

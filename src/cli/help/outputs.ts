@@ -1,0 +1,61 @@
+/** The form of each answer, by the command that gives it with `--json`. */
+import { askAnswer, jobsListAnswer, jobsShowAnswer, retentionAnswer } from '../answers/jobs.ts';
+import {
+  capabilityAnswer,
+  deliveredAnswer,
+  gaugeStudyListAnswer,
+  gaugeStudyShowAnswer,
+} from '../answers/process.ts';
+import {
+  specificationsCheckAnswer,
+  specificationsListAnswer,
+  specificationsShowAnswer,
+} from '../answers/specifications.ts';
+import {
+  backupAnswer,
+  devicesScanAnswer,
+  doctorAnswer,
+  driverCheckAnswer,
+  keysListAnswer,
+  logCheckAnswer,
+  recoverAnswer,
+} from '../answers/station.ts';
+import {
+  calendarAnswer,
+  certificatesCheckAnswer,
+  driftAnswer,
+  impactListAnswer,
+  impactShowAnswer,
+} from '../answers/tools.ts';
+import { verifyAnswer } from '../answers/verify.ts';
+import { windowAnswer } from '../answers/window.ts';
+import { pullsReportSchema } from '../bench/pulls-report.ts';
+
+export const OUTPUTS = {
+  ask: askAnswer,
+  backup: backupAnswer,
+  calendar: calendarAnswer,
+  capability: capabilityAnswer,
+  'certificates-check': certificatesCheckAnswer,
+  delivered: deliveredAnswer,
+  'devices-scan': devicesScanAnswer,
+  doctor: doctorAnswer,
+  drift: driftAnswer,
+  'driver-check': driverCheckAnswer,
+  'gauge-study-list': gaugeStudyListAnswer,
+  'gauge-study-show': gaugeStudyShowAnswer,
+  'impact-list': impactListAnswer,
+  'impact-show': impactShowAnswer,
+  'jobs-list': jobsListAnswer,
+  'jobs-show': jobsShowAnswer,
+  'keys-list': keysListAnswer,
+  'log-check': logCheckAnswer,
+  pulls: pullsReportSchema,
+  recover: recoverAnswer,
+  retention: retentionAnswer,
+  'specifications-check': specificationsCheckAnswer,
+  'specifications-list': specificationsListAnswer,
+  'specifications-show': specificationsShowAnswer,
+  verify: verifyAnswer,
+  window: windowAnswer,
+} as const;

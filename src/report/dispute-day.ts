@@ -1,0 +1,126 @@
+/** A job as it was on its day: figures and sources of then, tools in force then, and what they proved. */
+import { recordedOn } from '../audit/dispute.ts';
+import type { LogEntry, StationEntry } from '../evidence/log.ts';
+import { dueDate } from '../instrument/fitness.ts';
+import type { Instrument } from '../instrument/instrument.ts';
+import { notesOnJob } from '../job/open.ts';
+import type { CylinderState, JobState } from '../job/state.ts';
+import type { Judgement } from '../metrology/judgement.ts';
+import { figure, percent, UNIT_TEXT, type Unit, utc } from './figures.ts';
+import type { Labelled, Part } from './paper.ts';
+import type { Cell } from './table.ts';
+import { cylinderVerdict, VERDICT_WORD, verdictOf } from './verdict.ts';
+import { windowText } from './window-text.ts';
+
+export const NOT_GIVEN = 'not given';
+
+export function knownThen(
+  state: JobState,
+  entries: readonly LogEntry[],
+  station: readonly StationEntry[],
+): readonly Labelled[] {
+  const { order, torqueWindow, gapWindow } = state;
+  const { specification, vehicle, complaint } = order;
+  const { source } = specification;
+  const recorded = recordedOn(state, station);
+  const torque = windowText(torqueWindow);
+  return [
+    { label: 'Complaint', value: complaint ?? NOT_GIVEN },
+    { label: 'Odometer', value: vehicle.odometerKm === undefined ? NOT_GIVEN : `${vehicle.odometerKm} km` },
+    { label: 'Technician', value: state.technician },
+    { label: 'Opened', value: utc(entries[0]?.at ?? '') },
+    { label: 'Ended', value: endOf(state, entries) },
+    { label: 'Plug', value: `${order.plug.part}, ${order.plug.thread}, ${order.plug.seat} seat` },
+    { label: 'Torque as printed', value: `${specification.torque}, threads ${specification.threads}` },
+    { label: 'Gap as printed', value: specification.gap ?? 'none' },
+    {
+      label: 'Source',
+      value: [source.title, source.edition, source.date].filter((one) => one !== undefined).join(', '),
+    },
+    { label: 'In the log since', value: recorded === null ? 'never' : utc(recorded) },
+    { label: 'Torque accepted', value: `${torque.acceptance}, of ${torque.limits}` },
+    { label: 'Gap accepted', value: gapWindow === null ? 'not measured' : windowText(gapWindow).acceptance },
+    { label: 'Notes of the day', value: notesOnJob(state).join(' ') || 'none' },
+  ];
+}
+
+export function endOf(state: JobState, entries: readonly LogEntry[]): string {
+  const closing = entries.findLast(({ event }) => event.type === 'job-closed');
+  if (closing === undefined) return 'still open';
+  const complete = state.closed?.complete === true ? 'complete' : 'NOT COMPLETE';
+  return `${complete}, ${utc(closing.at)} by ${closing.by}`;
+}
+
+export function toolRow(
+  instrument: Instrument,
+  { basis }: JobState,
+  entries: readonly LogEntry[],
+): readonly Cell[] {
+  const { id, serial, certificate } = instrument;
+  const due = dueDate(instrument);
+  const rests =
+    certificate === undefined
+      ? `${instrument.basis}; no certificate`
+      : `certificate ${certificate.number}, ${certificate.laboratory}, ${certificate.date}`;
+  const answered = entries.flatMap(({ event }) =>
+    event.type === 'instrument-overridden' && event.tool === id ? [event] : [],
+  );
+  const inForce =
+    certificate === undefined
+      ? 'nothing that runs out'
+      : due === null
+        ? 'yes; no due date was set'
+        : due >= basis.on
+          ? `yes, until ${due}`
+          : `NO, it ran out on ${due}`;
+  const by = answered.map(
+    ({ by: who, refusal, reason }) => `; ${who} answered for it (${refusal}): ${reason}`,
+  );
+  return [{ text: id }, { text: serial ?? NOT_GIVEN }, { text: rests }, { text: inForce + by.join('') }];
+}
+
+export function proofs(name: string, state: JobState): Part {
+  return {
+    kind: 'table',
+    title: `${name}: what was proven`,
+    note: '',
+    columns: [
+      { title: 'Cylinder', share: 0.8, align: 'right', heads: true },
+      { title: 'Verdict', share: 1.7 },
+      { title: 'Gap', share: 2 },
+      { title: 'Torque', share: 2.2 },
+      { title: 'Probability', share: 1.1, align: 'right' },
+      { title: 'Tries', share: 1.2 },
+    ],
+    rows: [...state.cylinders]
+      .sort((a, b) => a.cylinder - b.cylinder)
+      .map((cylinder) => {
+        const verdict = cylinderVerdict(cylinder);
+        const torque = standing(cylinder.torque, cylinder.pulls);
+        return [
+          { text: String(cylinder.cylinder) },
+          { text: VERDICT_WORD[verdict], verdict, bold: true },
+          { text: judged(standing(cylinder.gap, cylinder.gaps), 'mm') },
+          { text: judged(torque, 'N.m') },
+          { text: torque === null ? '' : percent(torque.conformanceProbability) },
+          { text: `${cylinder.gaps.length} gap, ${cylinder.pulls.length} pull` },
+        ];
+      }),
+  };
+}
+
+/** The figures that stand: of the last OK once done, else of the last attempt that was judged. */
+function standing(
+  step: CylinderState['gap'],
+  attempts: readonly { readonly judgement: Judgement | null }[],
+): Judgement | null {
+  const all = attempts.flatMap(({ judgement }) => (judgement === null ? [] : [judgement]));
+  return (step === 'done' ? all.findLast(({ result }) => result === 'OK') : all.at(-1)) ?? null;
+}
+
+function judged(judgement: Judgement | null, unit: Unit): string {
+  if (judgement === null) return 'none';
+  const { value, expandedUncertainty } = judgement;
+  const word = VERDICT_WORD[verdictOf(judgement)];
+  return `${figure(value, unit)} ± ${figure(expandedUncertainty, unit)} ${UNIT_TEXT[unit]} ${word}`;
+}
