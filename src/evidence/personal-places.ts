@@ -48,11 +48,18 @@ function newPlan(schema: Schema): Plan {
     }
     case 'optional':
     case 'nullable':
+    case 'readonly':
       return planOf(def.innerType);
     case 'union':
       return planOfUnion(def);
-    default:
+    case 'string':
+    case 'number':
+    case 'boolean':
+    case 'literal':
+    case 'enum':
       return null;
+    default:
+      throw new Error(`nobody looks for personal text in ${def.type}`);
   }
 }
 

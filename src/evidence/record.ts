@@ -5,6 +5,7 @@
 import { z } from 'zod';
 import { foldAll } from '../job/fold.ts';
 import { workOrderSchema } from '../job/order.ts';
+import { isWithheld } from '../personal.ts';
 import type { Problem } from '../problem.ts';
 import { problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
@@ -14,7 +15,7 @@ import { canonicalBytes, type JsonValue } from './canonical.ts';
 import { signCheckpoint } from './checkpoint.ts';
 import { DIGEST_NAME, revealed } from './disclosures.ts';
 import { byEntry, concealmentFault, disclosuresOf, signedEntry } from './entry.ts';
-import { publicJwk, thumbprint } from './jwk.ts';
+import { type PublicJwk, publicJwk, thumbprint } from './jwk.ts';
 import {
   addSignature,
   disclosuresIn,
@@ -183,7 +184,7 @@ export function sealRecord(
     signers: signers
       .map(({ privateKey, role }) => ({ role, kid: thumbprint(publicJwk(privateKey)) }))
       .map((one) => signerSchema.parse(one)),
-    technicianSignature: technicianSignature(stationState, technician, signers),
+    technicianSignature: technicianSignature(stationState, technicianKey(background, technician), signers),
     log: { checkpoint, proof: setProof(tree, indexes, size).map((hash) => hash.toString('base64')) },
     budgets: [...budgetsOf(state)],
     summary: summaryOf(state),
@@ -202,15 +203,27 @@ export function sealRecord(
 
 const bare = <T extends AnyEntry>({ concealed, ...entry }: T) => entry;
 
-/** How it stands with the technician's own signature, as the station's log explains it. */
+/**
+ * The technician's key by the entries that a record holds, which tell of no other person: so it is found as well where one
+ * of the two names is withheld.
+ */
+export function technicianKey(background: readonly StationEntry[], technician: string): PublicJwk | null {
+  const recorded = background.flatMap(({ event }) => (event.type === 'person-recorded' ? [event] : []));
+  const last = recorded.findLast(
+    ({ person }) => person === technician || isWithheld(person) || isWithheld(technician),
+  );
+  return last?.key ?? null;
+}
+
+/** How it stands with the technician's own signature, as the station's log explains it; `key` is the technician's. */
 export function technicianSignature(
   station: StationState,
-  technician: string,
+  key: PublicJwk | null,
   signers: readonly { readonly role: Signer['role'] }[],
 ): JobRecord['technicianSignature'] {
   if (signers.some(({ role }) => role === 'technician')) return 'given';
   if (station.technicians === 'do-not-sign') return 'shop-does-without';
-  return (station.people.get(technician) ?? null) === null ? 'no-key' : 'not-given';
+  return key === null ? 'no-key' : 'not-given';
 }
 
 /** The file with a countersignature added; what was signed before stays untouched. */

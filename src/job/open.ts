@@ -4,7 +4,7 @@ import { windowBy } from '../metrology/decision.ts';
 import { expandedWithin } from '../metrology/interval.ts';
 import type { Window } from '../metrology/judgement.ts';
 import { adjustingOf, gapCheckOf, gapLimitsOf, wiresOf } from '../plug/gap.ts';
-import { implausible, notesOn } from '../plug/plausibility.ts';
+import { implausible, namesOn, notesOn } from '../plug/plausibility.ts';
 import { outranked } from '../plug/precedence.ts';
 import type { Fit } from '../plug/specification.ts';
 import { type TorqueLimits, tighteningOf } from '../plug/tightening.ts';
@@ -108,10 +108,11 @@ export function specifiedBy(
   return ok({ limits, first, notes });
 }
 
-/** What there is to note on a job: on its vehicle, and on its figures. */
+/** What there is to note on a job: on its vehicle, on its figures, and who answers for these. */
 export const notesOnJob = ({ order, basis }: Pick<JobEventOf<'job-opened'>, 'order' | 'basis'>) => [
   ...vinNotes(order.vehicle.vin),
   ...basis.notes,
+  ...namesOn(order.specification),
 ];
 
 function notYet({ source, also = [] }: WorkOrder['specification'], on: string): Problem | null {

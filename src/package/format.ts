@@ -76,8 +76,10 @@ export const packageIndexSchema = z.strictObject({
   at: z.iso.datetime({ precision: 3 }).describe('When it was made.'),
   purpose: text.describe('What it was made for: an audit, or the claim of a dispute.'),
   asked: z
-    .record(z.string().max(20), text)
-    .describe('By what its jobs were chosen; empty for all of the station.'),
+    .record(z.string().max(20), text.nullable())
+    .describe(
+      'By what its jobs were chosen; empty for all of the station. Null in the place of a personal text: the index is signed, and given away with it.',
+    ),
   leftOut: z
     .array(z.strictObject({ job: z.string().max(40).describe('The job.'), because: text.describe('Why.') }))
     .max(200_000)

@@ -47,7 +47,7 @@ export type NewFile = readonly [path: string, content: Uint8Array];
 /** What goes into a package beside what every package holds. */
 export interface Contents {
   readonly purpose: string;
-  readonly asked: Readonly<Record<string, string>>;
+  readonly asked: PackageIndex['asked'];
   readonly jobs: readonly Pick<AskedJob, 'stream' | 'job' | 'state'>[];
   /** The checkpoint that the auditor kept from before. */
   readonly since: SignedCheckpoint | null;
