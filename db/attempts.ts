@@ -5,9 +5,9 @@ import type { Attempt, Censored } from '../src/audit/attempt.ts';
 import { type JobHistory, jobHistory } from '../src/audit/attempt-walk.ts';
 import { type Setup, setupKey, specificationKey } from '../src/audit/setup.ts';
 import { canonical } from '../src/evidence/canonical.ts';
-import { logEntrySchema } from '../src/evidence/log.ts';
+
 import { type Problem, ProblemError } from '../src/problem.ts';
-import { entryIn, entryTable, type StoredEntry } from './entries.ts';
+import { entryTable, jobEntryOf, type StoredEntry } from './entries.ts';
 
 /** What the numbers in the table stand for; the place in the list is the number. */
 export const KINDS = [
@@ -67,7 +67,7 @@ const dueSchema = z.strictObject({ id: z.int(), stream: z.string(), lastSeq: z.i
 
 function folded(stream: string, stored: readonly StoredEntry[]): JobHistory {
   try {
-    const history = jobHistory(stored.map((one) => logEntrySchema.parse(entryIn(one))));
+    const history = jobHistory(stored.map((one) => jobEntryOf(one, stream)));
     if (history !== null) return history;
   } catch (cause) {
     throw new ProblemError(unreadable(stream), { cause });

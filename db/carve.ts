@@ -5,8 +5,12 @@
  */
 import { closeSync, existsSync, fstatSync, openSync, readFileSync, readSync } from 'node:fs';
 import { z } from 'zod';
+import { digestOf, disclosureOf } from '../src/evidence/disclosures.ts';
+import { readEntry } from '../src/evidence/entry.ts';
+import type { AnyEntry } from '../src/evidence/log.ts';
 import { leafHash } from '../src/evidence/merkle.ts';
 import type { Progress } from './attempts.ts';
+import { TEXTS_AN_ENTRY } from './entries.ts';
 import { openDatabase } from './open.ts';
 import { type Packing, packingOf } from './packing.ts';
 
@@ -16,6 +20,8 @@ export interface CarvedEntry {
   readonly n: number;
   readonly hash: Buffer;
   readonly body: string;
+  /** What is left of its personal texts. */
+  readonly disclosures: readonly string[];
 }
 
 export interface Carved {
@@ -32,12 +38,19 @@ const LEAF = 0x0d;
 /** Nothing that the program writes is larger. */
 const MAX_BODY = 64 << 20;
 
+/** The entry itself; null where it is not written as one is. */
+export function carvedEntry({ seq, body, disclosures }: CarvedEntry): AnyEntry | null {
+  const read = readEntry(JSON.parse(body), disclosures, `entry ${seq}`);
+  return read.ok ? read.value : null;
+}
+
 /** Looks through the whole file. */
 export async function carve(path: string, watch: Progress = () => {}): Promise<Carved> {
   const packing = await newestPacking();
   const pages = pagesOf(path);
   const where = new Map<number, readonly [page: number, at: number]>();
   const notes: string[] = [];
+  const disclosures = new Map<number, string[]>();
   let last = 0;
   for (let number = 1; number <= pages.count; number++) {
     watch(number, pages.count);
@@ -51,6 +64,7 @@ export async function carve(path: string, watch: Progress = () => {}): Promise<C
         last = Math.max(last, entry.seq);
       } else if (cells?.values.length === 3 && typeof cells.values[2] === 'string')
         notes.push(cells.values[2]);
+      else if (cells !== null) addDisclosure(disclosures, cells);
     }
   }
   return {
@@ -60,7 +74,9 @@ export async function carve(path: string, watch: Progress = () => {}): Promise<C
       const [number, at] = where.get(seq) ?? [0, 0];
       const page = number === 0 ? null : pages.read(number);
       const cells = page === null ? null : rowAt(pages, page, at);
-      return cells === null ? null : entryFrom(cells, packing);
+      const entry = cells === null ? null : entryFrom(cells, packing);
+      const own = disclosures.get(seq)?.filter((text) => entry?.body.includes(`"${digestOf(text)}"`));
+      return entry === null ? null : { ...entry, disclosures: own ?? [] };
     },
     notes,
     close: pages.close,
@@ -149,6 +165,7 @@ function cellsOf(page: Buffer, number: number): readonly number[] {
 type Value = null | number | string | Buffer;
 
 interface Row {
+  readonly rowid: number;
   readonly values: readonly Value[];
 }
 
@@ -158,7 +175,7 @@ function rowAt(pages: Pages, page: Buffer, at: number): Row | null {
     const id = varint(page, length.end);
     if (length.value > MAX_BODY) return null;
     const payload = payloadOf(pages, page, id.end, length.value);
-    return payload === null ? null : { values: valuesOf(payload) };
+    return payload === null ? null : { rowid: id.value, values: valuesOf(payload) };
   } catch (cause) {
     // Damaged bytes may point anywhere; that such a cell leads nowhere is all there is to say.
     if (cause instanceof RangeError) return null;
@@ -223,18 +240,25 @@ function varint(bytes: Buffer, at: number): { readonly value: number; readonly e
   throw new RangeError('no number of the log is so large');
 }
 
-/** Columns of `entries` in its two forms: the second one has `kind` as well, and deflates bodies. */
-const ENTRY_COLUMNS = [5, 6];
+const ENTRY_COLUMNS = 7;
+const DISCLOSURE_COLUMNS = 4;
+
+function addDisclosure(all: Map<number, string[]>, { values, rowid }: Row): void {
+  const [, , salt, text] = values;
+  if (values.length !== DISCLOSURE_COLUMNS || !(salt instanceof Buffer) || typeof text !== 'string') return;
+  const seq = Math.floor(rowid / TEXTS_AN_ENTRY);
+  all.set(seq, [...(all.get(seq) ?? []), disclosureOf(salt.toString('base64url'), text)]);
+}
 
 /** Number, stream and place are the body's own: the hash covers nothing else of the row. */
 function entryFrom({ values }: Row, { unpack }: Packing): CarvedEntry | null {
-  if (!ENTRY_COLUMNS.includes(values.length)) return null;
-  const [hash, stored] = values.slice(-2);
-  const bytes = unpack(stored);
+  if (values.length !== ENTRY_COLUMNS) return null;
+  const [hash, salt, stored] = values.slice(-3);
+  const bytes = unpack(stored, salt);
   if (!(hash instanceof Buffer) || bytes === null || !leafHash(bytes).equals(hash)) return null;
   const body = bytes.toString('utf8');
-  const parsed = placeSchema.safeParse(jsonIn(body));
-  return parsed.success ? { ...parsed.data, hash, body } : null;
+  const place = placeSchema.safeParse(jsonIn(body));
+  return place.success ? { ...place.data, hash, body, disclosures: [] } : null;
 }
 
 function jsonIn(text: string): unknown {

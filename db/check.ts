@@ -1,6 +1,6 @@
 /** Reads a whole log and finds the first place where it is not as it was written. */
 import type { Database } from 'better-sqlite3';
-import { canonicalBytes } from '../src/evidence/canonical.ts';
+import { signedBytes } from '../src/evidence/entry.ts';
 import { leafHash, nodeHash } from '../src/evidence/merkle.ts';
 import type { Progress } from './attempts.ts';
 import { entryIn, entryTable, type StoredEntry } from './entries.ts';
@@ -42,8 +42,7 @@ function entryFault(stored: StoredEntry, due: number, lastOfStream: Map<string, 
   if (seq !== due) return `entry ${due} is missing`;
   if (body === null || !leafHash(body).equals(hash)) return `entry ${seq} is not what its hash was made of`;
   const entry = entryIn(stored);
-  if (entry === null || !canonicalBytes(entry).equals(body))
-    return `entry ${seq} is not written as an entry is`;
+  if (entry === null || !signedBytes(entry).equals(body)) return `entry ${seq} is not written as an entry is`;
   const n = (lastOfStream.get(entry.stream) ?? 0) + 1;
   if (entry.n !== n) return `entry ${seq} has n=${entry.n} in its stream where n=${n} is due`;
   lastOfStream.set(entry.stream, n);

@@ -3,13 +3,14 @@ import { existsSync, statSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import { originOf } from '../src/evidence/checkpoint.ts';
+import { isStationEntry } from '../src/evidence/entry.ts';
 import { thumbprint } from '../src/evidence/jwk.ts';
-import { type AnyEntry, readEntry, STATION_STREAM, stationEntrySchema } from '../src/evidence/log.ts';
+import { type AnyEntry, STATION_STREAM } from '../src/evidence/log.ts';
 import { treeRoot } from '../src/evidence/merkle.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { ProblemCode } from '../src/problem-code.ts';
-import { type Carved, carve } from './carve.ts';
+import { type Carved, carve, carvedEntry } from './carve.ts';
 import { entryIn, entryOf, entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
 import { onlyOrigin } from './recover-records.ts';
@@ -184,11 +185,11 @@ async function comparedWithDamaged(
     const entries = new Map<string, number>();
     const standing: AnyEntry[] = [];
     for (let seq = its + 1; seq <= carved.last; seq++) {
-      const carvedEntry = carved.entry(seq);
-      const entry = carvedEntry === null ? null : readEntry(JSON.parse(carvedEntry.body));
-      if (entry?.success !== true) continue;
-      entries.set(entry.data.stream, (entries.get(entry.data.stream) ?? 0) + 1);
-      standing.push(entry.data);
+      const row = carved.entry(seq);
+      const entry = row === null ? null : carvedEntry(row);
+      if (entry === null) continue;
+      entries.set(entry.stream, (entries.get(entry.stream) ?? 0) + 1);
+      standing.push(entry);
     }
     const counts = [...entries].map(([stream, count]) => ({ stream, entries: count }));
     const telling = standing.filter(({ event }) => BECAME[event.type] !== undefined);
@@ -201,7 +202,9 @@ async function comparedWithDamaged(
 function ownerOf({ db }: Side): Owner | null {
   const entries = entryTable(db)
     .ofStream(STATION_STREAM)
-    .flatMap((stored) => stationEntrySchema.safeParse(entryIn(stored)).data ?? []);
+    .map(entryIn)
+    .filter((entry) => entry !== null)
+    .filter(isStationEntry);
   const state = stationOf(entries);
   return state === null ? null : ownerBy(state);
 }
@@ -215,9 +218,9 @@ const ownerBy = ({ origin, name, keys }: StationState): Owner => ({
 /** By its first entry, else by its checkpoints. */
 function ownerOfCarved(carved: Carved): Owner | null {
   const first = carved.entry(1);
-  const entry = first === null ? null : readEntry(JSON.parse(first.body));
-  if (entry?.success === true && entry.data.event.type === 'station-set-up') {
-    const { key, station } = entry.data.event;
+  const entry = first === null ? null : carvedEntry(first);
+  if (entry?.event.type === 'station-set-up') {
+    const { key, station } = entry.event;
     const kid = thumbprint(key);
     return { origin: originOf(kid), name: station, keys: [kid] };
   }

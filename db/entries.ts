@@ -1,38 +1,40 @@
 /** The table `entries`: the one place that knows how an entry lies in it. What it repeats of a body is held against it. */
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import { type AnyEntry, readEntry } from '../src/evidence/log.ts';
+import { disclosureOf } from '../src/evidence/disclosures.ts';
+import { isJobEntry, personalTexts, readEntry } from '../src/evidence/entry.ts';
+import type { AnyEntry, LogEntry } from '../src/evidence/log.ts';
 import { leafHash } from '../src/evidence/merkle.ts';
 import { parseStrictJson } from '../src/evidence/strict-json.ts';
 import { ProblemError } from '../src/problem.ts';
 import { packingOf } from './packing.ts';
 import { DAMAGED_NEXT } from './problems.ts';
 
-/** An entry as the table holds it; whether it is the one that was written is for {@link entryIn} to say. */
+/** An entry as the table kind it; whether it is the one that was written is for {@link entryIn} to say. */
 export interface StoredEntry {
   readonly seq: number;
   readonly stream: string;
   readonly n: number;
   readonly kind: number;
   readonly hash: Uint8Array;
-  /** Null where what is stored is no body. */
+  /** What is signed, with its salt; null where what is stored is no body. */
   readonly body: Buffer | null;
+  /** The disclosures that are left of it. */
+  readonly disclosures: readonly string[];
 }
 
-/** What an entry holds: samples alone; what opens, closes or voids a job; anything else. */
-export const KIND = { samples: 0, other: 1, status: 2 } as const;
+/** No entry has more personal texts: the longest impact assessment has three for each of its 20 000 jobs. */
+export const TEXTS_AN_ENTRY = 65_536;
 
-/** What the table repeats of an entry. */
-type Placed = Pick<AnyEntry, 'seq' | 'stream' | 'n'> & {
-  readonly event: { readonly type: AnyEntry['event']['type'] };
-};
+/** What an entry kind: samples alone; what opens, closes or voids a job; anything else. */
+export const KIND = { samples: 0, other: 1, status: 2 } as const;
 
 export interface EntryTable {
   /** How many entries there are. */
   size(): number;
   /** The highest `n` of a stream; 0 for one that is not there. */
   lastOf(stream: string): number;
-  put(one: Placed, hash: Uint8Array, body: string): void;
+  put(entry: AnyEntry, hash: Uint8Array, body: string): void;
   ofStream(stream: string): readonly StoredEntry[];
   /** Those of a stream without samples. */
   withoutSamples(stream: string): readonly StoredEntry[];
@@ -53,22 +55,29 @@ const rowSchema = z.strictObject({
   n: z.int(),
   kind: z.int(),
   hash: z.instanceof(Uint8Array),
+  salt: z.unknown(),
   body: z.unknown(),
 });
+
+const disclosureSchema = z.strictObject({ salt: z.instanceof(Uint8Array), text: z.string() });
 
 /** No entry is left out of an answer because its stream has lost its name: it comes with none, and is not as it was written. */
 export function entryTable(db: Database): EntryTable {
   const { pack, unpack } = packingOf(db);
   const some = (rest: string) =>
     db.prepare(
-      `SELECT e.seq, ifnull(s.name, '') AS stream, e.n, e.kind, e.hash, e.body FROM entries e LEFT JOIN streams s ON s.id = e.stream ${rest}`,
+      `SELECT e.seq, ifnull(s.name, '') AS stream, e.n, e.kind, e.hash, e.salt, e.body FROM entries e LEFT JOIN streams s ON s.id = e.stream ${rest}`,
     );
   const lastSeq = db.prepare('SELECT coalesce(max(seq), 0) FROM entries').pluck();
   const streamId = db.prepare('SELECT id FROM streams WHERE name = ?').pluck();
   const addStream = db.prepare('INSERT INTO streams SELECT coalesce(max(id), 0) + 1, ? FROM streams');
   const lastN = db.prepare('SELECT coalesce(max(n), 0) FROM entries WHERE stream = ?').pluck();
   const insert = db.prepare(
-    'INSERT INTO entries (seq, stream, n, kind, hash, body) VALUES (?, ?, ?, ?, ?, ?)',
+    'INSERT INTO entries (seq, stream, n, kind, hash, salt, body) VALUES (?, ?, ?, ?, ?, ?, ?)',
+  );
+  const disclose = db.prepare('INSERT INTO disclosures (place, kind, salt, text) VALUES (?, ?, ?, ?)');
+  const disclosed = db.prepare(
+    'SELECT salt, text FROM disclosures WHERE place BETWEEN ? AND ? ORDER BY place',
   );
   const ofStream = some('WHERE s.name = ? ORDER BY e.n');
   const withoutSamples = some(`WHERE s.name = ? AND e.kind <> ${KIND.samples} ORDER BY e.n`);
@@ -80,15 +89,28 @@ export function entryTable(db: Database): EntryTable {
 
   const idOf = (stream: string): number | null => z.int().optional().parse(streamId.get(stream)) ?? null;
   const stored = (row: unknown): StoredEntry => {
-    const { body, ...rest } = rowSchema.parse(row);
-    return { ...rest, body: unpack(body) };
+    const { salt, body: packed, ...rest } = rowSchema.parse(row);
+    const body = unpack(packed, salt);
+    return { ...rest, body, disclosures: body?.includes('"_sd"') === true ? disclosuresOf(rest.seq) : [] };
   };
+  const disclosuresOf = (seq: number) =>
+    disclosed.all(seq * TEXTS_AN_ENTRY, (seq + 1) * TEXTS_AN_ENTRY - 1).map((row) => {
+      const { salt, text } = disclosureSchema.parse(row);
+      return disclosureOf(Buffer.from(salt).toString('base64url'), text);
+    });
   return {
     size: () => z.int().parse(lastSeq.get()),
     lastOf: (stream) => z.int().parse(lastN.get(idOf(stream))),
-    put: (one, hash, body) => {
-      const id = idOf(one.stream) ?? Number(addStream.run(one.stream).lastInsertRowid);
-      insert.run(one.seq, id, one.n, kindOf(one), hash, pack(body));
+    put: (entry, hash, body) => {
+      const { seq, stream, n, salt } = entry;
+      const id = idOf(stream) ?? Number(addStream.run(stream).lastInsertRowid);
+      insert.run(seq, id, n, kindOf(entry), hash, Buffer.from(salt, 'base64url'), pack(body));
+      const texts = personalTexts(entry);
+      for (const [item, { kind, text, place }] of texts.entries()) {
+        const one = entry.concealed.find((c) => c.place.join('.') === place.join('.'));
+        if (one !== undefined && 'salt' in one)
+          disclose.run(seq * TEXTS_AN_ENTRY + item, kind, Buffer.from(one.salt, 'base64url'), text);
+      }
     },
     ofStream: (stream) => ofStream.all(stream).map(stored),
     withoutSamples: (stream) => withoutSamples.all(stream).map(stored),
@@ -106,13 +128,21 @@ export function entryTable(db: Database): EntryTable {
 }
 
 /** The entry as it was written; null where the body is not what its hash was made of, or the table says otherwise than it. */
-export function entryIn({ seq, stream, n, kind, hash, body }: StoredEntry): AnyEntry | null {
+export function entryIn(stored: StoredEntry): AnyEntry | null {
+  const { seq, stream, n, kind, hash, body, disclosures } = stored;
   const json = body !== null && leafHash(body).equals(hash) ? parseStrictJson(body, 'entry') : null;
-  const read = json?.ok === true ? readEntry(json.value) : null;
-  if (read?.success !== true) return null;
-  const { data: entry } = read;
+  const read = json?.ok === true ? readEntry(json.value, disclosures, `entry ${seq}`) : null;
+  if (read?.ok !== true) return null;
+  const { value: entry } = read;
   const agrees = entry.seq === seq && entry.stream === stream && entry.n === n && kindOf(entry) === kind;
   return agrees ? entry : null;
+}
+
+/** The same of an entry of a job. */
+export function jobEntryOf(stored: StoredEntry, where: string): LogEntry {
+  const entry = entryOf(stored, where);
+  if (isJobEntry(entry)) return entry;
+  throw new Error('an entry of the station came from the stream of a job');
 }
 
 /** The entry as it was written: what does not match its hash any more is never passed on. Throws `log-damaged`. */
@@ -127,7 +157,7 @@ export function entryOf(stored: StoredEntry, where: string): AnyEntry {
   });
 }
 
-function kindOf({ event }: Placed): number {
+function kindOf({ event }: AnyEntry): number {
   switch (event.type) {
     case 'readings':
       return KIND.samples;

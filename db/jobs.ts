@@ -1,8 +1,10 @@
 /** The projection `jobs`: which jobs the log holds and where they stand. Nothing rests on it but look-up. */
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import { type LogEntry, logEntrySchema, STATION_STREAM } from '../src/evidence/log.ts';
+import { isJobEntry } from '../src/evidence/entry.ts';
+import { type LogEntry, STATION_STREAM } from '../src/evidence/log.ts';
 import { normalVin } from '../src/job/vin.ts';
+import { isWithheld } from '../src/personal.ts';
 import type { Progress } from './attempts.ts';
 import { type EntryTable, entryIn, entryOf, entryTable } from './entries.ts';
 import { readMigration } from './migrate.ts';
@@ -38,7 +40,11 @@ export function createProjector(db: Database): (entry: LogEntry) => void {
   return ({ stream, at, seq, event }) => {
     if (event.type === 'job-opened') {
       const { job, vehicle } = event.order;
-      const [vin, plate, fleet] = [vehicle.vin ?? null, vehicle.plate ?? null, vehicle.fleet ?? null];
+      const [vin, plate, fleet] = [
+        disclosed(vehicle.vin),
+        disclosed(vehicle.plate),
+        disclosed(vehicle.fleet),
+      ];
       const keys = { vinKey: lookUpKey(vin), plateKey: lookUpKey(plate), fleetKey: lookUpKey(fleet) };
       open.run({ stream, at, seq, job, vin, plate, fleet, ...keys });
     }
@@ -47,6 +53,10 @@ export function createProjector(db: Database): (entry: LogEntry) => void {
     if (event.type === 'job-voided') close.run({ stream, state: 'void' });
   };
 }
+
+/** Null for what was withheld or forgotten as well: nothing is looked up by that. */
+const disclosed = (text: string | undefined): string | null =>
+  text === undefined || isWithheld(text) ? null : text;
 
 /** As a number is looked up, whichever way somebody typed it. */
 export function lookUpKey(text: string): string;
@@ -74,7 +84,7 @@ export function renewHistory(db: Database, progress?: Progress): void {
  */
 export function rebuildHistory(db: Database, progress?: Progress): void {
   db.transaction(() => {
-    db.exec(readMigration('0003-history.sql'));
+    db.exec(readMigration('history.sql'));
     const table = entryTable(db);
     const project = createProjector(db);
     const streams = table.streams();
@@ -100,7 +110,10 @@ function* standingEntries(table: EntryTable, where: string): Generator<LogEntry>
     const page = table.statusAfter(after, 1000);
     const last = page.at(-1);
     if (last === undefined) return;
-    for (const stored of page) yield logEntrySchema.parse(entryOf(stored, where));
+    for (const stored of page) {
+      const entry = entryOf(stored, where);
+      if (isJobEntry(entry)) yield entry;
+    }
     after = last.seq;
   }
 }

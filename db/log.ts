@@ -1,7 +1,8 @@
 /** The station log in SQLite: appends entries and lets its Merkle tree grow in one transaction, reads back, checks itself. */
+import { randomBytes } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import { type Written, written } from '../src/evidence/entry.ts';
+import { isStationEntry, type Written, written } from '../src/evidence/entry.ts';
 import {
   type AnyEntry,
   type Draft,
@@ -89,13 +90,13 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
   const put = ({ entry, hash, body }: Written) => {
     table.put(entry, hash, body);
     tree.grow(entry.seq - 1, hash);
-    if (!isStation(entry)) project(entry);
+    if (!isStationEntry(entry)) project(entry);
   };
   const append = db.transaction(
     (stream: string, drafts: readonly Draft<JobEvent | StationEvent>[], stamp: Stamp) => {
       const n = table.lastOf(stream);
       if (lastSeen.has(stream) && lastSeen.get(stream) !== n) throw otherWriter(path, stream);
-      const entries = written({ seq: table.size(), n }, stream, drafts, stamp);
+      const entries = written({ seq: table.size(), n }, stream, drafts, stamp, newSalt);
       entries.forEach(put);
       return entries.map(({ entry }) => entry);
     },
@@ -149,16 +150,17 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
 }
 
 function asJob(entry: AnyEntry): LogEntry {
-  if (isStation(entry)) throw new Error('an entry of the station came from the stream of a job');
+  if (isStationEntry(entry)) throw new Error('an entry of the station came from the stream of a job');
   return entry;
 }
 
 function asStation(entry: AnyEntry): StationEntry {
-  if (!isStation(entry)) throw new Error('an entry of a job came from the stream of the station');
+  if (!isStationEntry(entry)) throw new Error('an entry of a job came from the stream of the station');
   return entry;
 }
 
-const isStation = (entry: AnyEntry): entry is StationEntry => entry.stream === STATION_STREAM;
+/** 128 random bits, in base64url. */
+const newSalt = () => randomBytes(16).toString('base64url');
 
 function otherWriter(path: string, stream: string): ProblemError {
   return new ProblemError({

@@ -13,7 +13,7 @@ export interface Migration {
 /** All migrations, numbered from 1 without a hole. */
 export function readMigrations(): readonly Migration[] {
   const files = readdirSync(FOLDER)
-    .filter((name) => name.endsWith('.sql'))
+    .filter((name) => /^\d+-.*\.sql$/.test(name))
     .sort();
   return files.map((name, i) => {
     if (Number.parseInt(name, 10) !== i + 1) throw new Error(`migration ${name} is not number ${i + 1}`);

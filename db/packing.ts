@@ -9,10 +9,30 @@ import { DAMAGED_NEXT } from './problems.ts';
 const MAX_BODY_BYTES = 64 << 20;
 
 export interface Packing {
-  /** One byte that names the dictionary, then raw deflate (RFC 1951). */
+  /** One byte that names the dictionary, then raw deflate (RFC 1951) of the body without its salt. */
   pack(body: string): Buffer;
-  /** The bytes of a body, whichever way it was stored; null where what is there is none. */
-  unpack(stored: unknown): Buffer | null;
+  /** The bytes of a body with its salt back in its place; null where what is there is none. */
+  unpack(stored: unknown, salt: unknown): Buffer | null;
+}
+
+/** Nothing behind the salt of an entry is text from outside, so that its last place in the body is the entry's own. */
+const SALT = '"salt":"';
+const SALT_CHARACTERS = 22;
+
+function withoutSalt(body: string): string {
+  const at = body.lastIndexOf(SALT) + SALT.length;
+  return body.slice(0, at) + body.slice(at + SALT_CHARACTERS);
+}
+
+function withSalt(body: Buffer, salt: Uint8Array): Buffer | null {
+  const at = body.lastIndexOf(SALT);
+  if (at < 0) return null;
+  const end = at + SALT.length;
+  return Buffer.concat([
+    body.subarray(0, end),
+    Buffer.from(Buffer.from(salt).toString('base64url')),
+    body.subarray(end),
+  ]);
 }
 
 const dictionarySchema = z.strictObject({ id: z.int().min(1).max(255), text: z.string() });
@@ -37,12 +57,15 @@ export function packingOf(db: Database): Packing {
   const dictionaries = new Map(all.map(({ id, bytes }) => [id, bytes]));
   return {
     pack: (body) =>
-      Buffer.concat([Buffer.of(newest.id), deflateRawSync(body, { level: 9, dictionary: newest.bytes })]),
-    unpack: (stored) => {
-      if (typeof stored === 'string') return Buffer.from(stored, 'utf8');
-      if (!(stored instanceof Uint8Array)) return null;
+      Buffer.concat([
+        Buffer.of(newest.id),
+        deflateRawSync(withoutSalt(body), { level: 9, dictionary: newest.bytes }),
+      ]),
+    unpack: (stored, salt) => {
+      if (!(stored instanceof Uint8Array) || !(salt instanceof Uint8Array)) return null;
       const dictionary = dictionaries.get(stored[0] ?? 0);
-      return dictionary === undefined ? null : inflated(stored.subarray(1), dictionary);
+      const body = dictionary === undefined ? null : inflated(stored.subarray(1), dictionary);
+      return body === null ? null : withSalt(body, salt);
     },
   };
 }

@@ -1,17 +1,17 @@
 /** What exported records give to a damaged log: which of them are its own, and the entries that they hold. */
-import { canonicalBytes } from '../src/evidence/canonical.ts';
 import {
   checkpointHolds,
   originOf,
   readCheckpoint,
   type SignedCheckpoint,
 } from '../src/evidence/checkpoint.ts';
+import { disclosuresOf, entryHash, isStationEntry, signedBytes } from '../src/evidence/entry.ts';
 import { type PublicJwk, thumbprint } from '../src/evidence/jwk.ts';
-import { type AnyEntry, STATION_STREAM, type StationEntry, stationEntrySchema } from '../src/evidence/log.ts';
+import { type AnyEntry, STATION_STREAM, type StationEntry } from '../src/evidence/log.ts';
 import { leafHash } from '../src/evidence/merkle.ts';
 import { successionBy } from '../src/evidence/succession.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
-import type { Carved, CarvedEntry } from './carve.ts';
+import { type Carved, type CarvedEntry, carvedEntry } from './carve.ts';
 
 /** What a record that was verified still holds: entries with their places, and the checkpoint it was sealed with. */
 export interface FromRecord {
@@ -19,8 +19,6 @@ export interface FromRecord {
   readonly name: string;
   readonly entries: readonly AnyEntry[];
   readonly checkpoint: string;
-  /** Hashes in base64 that lead from its entries to the checkpoint's root, as `setProof` makes them. */
-  readonly proof: readonly string[];
 }
 
 /**
@@ -36,7 +34,7 @@ export function ofThisLog(
   const stations = stationEntriesIn(carved.entry, carved.last);
   const first = stations.find(({ seq }) => seq === 1)?.event;
   const shares = ({ entries }: FromRecord) =>
-    entries.some((entry) => carved.entry(entry.seq)?.hash.equals(fromRecord(entry).hash));
+    entries.some((entry) => carved.entry(entry.seq)?.hash.equals(entryHash(entry)));
   const origin =
     (first?.type === 'station-set-up' ? originOf(thumbprint(first.key)) : null) ??
     onlyOrigin(records.filter(shares).map(({ checkpoint }) => checkpoint)) ??
@@ -59,9 +57,7 @@ export function onlyOrigin(notes: readonly string[]): string | null {
 /** Problem `recover-several-logs` where nothing says which of them is meant. */
 function originOfRecords(records: readonly FromRecord[], keys: readonly string[]): string | null {
   const names = ({ entries }: FromRecord) =>
-    keysIn(entries.flatMap((entry) => stationEntrySchema.safeParse(entry).data ?? [])).some(({ jwk }) =>
-      keys.includes(thumbprint(jwk)),
-    );
+    keysIn(entries.filter(isStationEntry)).some(({ jwk }) => keys.includes(thumbprint(jwk)));
   const own = keys.length === 0 ? records : records.filter(names);
   const origin = onlyOrigin(own.map(({ checkpoint }) => checkpoint));
   if (origin === null && own.length > 0) throw new ProblemError(severalLogs());
@@ -75,7 +71,7 @@ function keysOfLog(
   stationKids: readonly string[],
 ): PublicJwk[] {
   const keys: PublicJwk[] = [];
-  const stations = entries.flatMap((entry) => stationEntrySchema.safeParse(entry).data ?? []);
+  const stations = entries.filter(isStationEntry);
   for (const { jwk, statement } of keysIn(stations)) {
     const kid = thumbprint(jwk);
     const isNamed = keys.some((old) => {
@@ -109,15 +105,24 @@ export function heldBy(records: readonly FromRecord[], carved: Carved): Map<numb
       const other = held.get(entry.seq) ?? carved.entry(entry.seq);
       if (other !== null && !other.hash.equals(entry.hash))
         throw new ProblemError(twoCourses(name, entry.seq));
-      held.set(entry.seq, entry);
+      // Of two that say the same, the one with more of its texts left.
+      if (other === null || entry.disclosures.length >= other.disclosures.length) held.set(entry.seq, entry);
+      else held.set(entry.seq, other);
     }
   return held;
 }
 
-export function fromRecord(entry: AnyEntry): CarvedEntry {
-  const bytes = canonicalBytes(entry);
+function fromRecord(entry: AnyEntry): CarvedEntry {
+  const bytes = signedBytes(entry);
   const { seq, stream, n } = entry;
-  return { seq, stream, n, hash: leafHash(bytes), body: bytes.toString('utf8') };
+  return {
+    seq,
+    stream,
+    n,
+    hash: leafHash(bytes),
+    body: bytes.toString('utf8'),
+    disclosures: disclosuresOf(entry),
+  };
 }
 
 /** Those that are written as one is. */
@@ -125,9 +130,8 @@ export function stationEntriesIn(entryAt: (seq: number) => CarvedEntry | null, s
   const matching = [];
   for (let seq = 1; seq <= size; seq++) {
     const entry = entryAt(seq);
-    const read =
-      entry?.stream === STATION_STREAM ? stationEntrySchema.safeParse(JSON.parse(entry.body)) : null;
-    if (read?.success === true) matching.push(read.data);
+    const read = entry?.stream === STATION_STREAM ? carvedEntry(entry) : null;
+    if (read !== null && isStationEntry(read)) matching.push(read);
   }
   return matching;
 }

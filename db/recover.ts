@@ -1,15 +1,14 @@
 /** A new log of what can be saved of a damaged one, and of what exported records still hold. */
 import { closeSync, existsSync, openSync, writeSync } from 'node:fs';
 import { type Finding, heldAgainst } from '../src/evidence/kept-checkpoints.ts';
-import { type AnyEntry, readEntry, STATION_STREAM } from '../src/evidence/log.ts';
+import { type AnyEntry, STATION_STREAM } from '../src/evidence/log.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { Progress } from './attempts.ts';
-import { type Carved, type CarvedEntry, carve } from './carve.ts';
+import { type Carved, type CarvedEntry, carve, carvedEntry } from './carve.ts';
 import { entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
 import { checkpointsOf, type FromRecord, heldBy, ofThisLog, stationEntriesIn } from './recover-records.ts';
-import { specificationsProven } from './recover-specifications.ts';
 import { storedTree } from './tree.ts';
 
 export interface Recovered {
@@ -52,9 +51,7 @@ export async function recoverLog(
   try {
     const own = ofThisLog(carved, records, keys);
     const held = heldBy(own, carved);
-    const storedEntry = (seq: number): CarvedEntry | null => carved.entry(seq) ?? held.get(seq) ?? null;
-    const rebuilt = specificationsProven(own, storedEntry);
-    const entryAt = (seq: number): CarvedEntry | null => storedEntry(seq) ?? rebuilt.get(seq) ?? null;
+    const entryAt = (seq: number): CarvedEntry | null => carved.entry(seq) ?? held.get(seq) ?? null;
     const lastReported = [...held.keys()].reduce((most, seq) => Math.max(most, seq), carved.last);
     if (entryAt(1) === null) throw new ProblemError(nothingLeft(damaged));
     const written = await writeLog(out, entryAt, own, {
@@ -128,14 +125,11 @@ async function writeLog(
 }
 
 /** Where it is written as an entry is, and is the next of the log and of its stream. */
-function nextEntry(
-  { seq, stream, n, body }: CarvedEntry,
-  due: number,
-  lastOf: Map<string, number>,
-): AnyEntry | null {
-  const read = readEntry(JSON.parse(body));
-  const isNext = seq === due && read.data?.seq === due && n === (lastOf.get(stream) ?? 0) + 1;
-  return isNext && read.success && read.data.stream === stream ? read.data : null;
+function nextEntry(carved: CarvedEntry, due: number, lastOf: Map<string, number>): AnyEntry | null {
+  const { seq, stream, n } = carved;
+  const entry = carvedEntry(carved);
+  const isNext = seq === due && entry?.seq === due && n === (lastOf.get(stream) ?? 0) + 1;
+  return isNext && entry.stream === stream ? entry : null;
 }
 
 function stationIn(entryAt: (seq: number) => CarvedEntry | null, size: number): StationState | null {
@@ -159,7 +153,7 @@ function besideThe(
       const entry = entryAt(seq);
       const hole = lost.at(-1);
       if (entry !== null) {
-        writeSync(file, `${entry.body}\n`);
+        writeSync(file, `{"disclosures":${JSON.stringify(entry.disclosures)},"entry":${entry.body}}\n`);
         count++;
         if (entry.stream !== STATION_STREAM) jobs.add(entry.stream.slice('job:'.length));
       } else if (hole !== undefined && hole.to === seq - 1) hole.to = seq;

@@ -5,12 +5,9 @@
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { entryIn, entryTable } from './entries.ts';
-import { versionOf } from './migrate.ts';
 
 /** Read whole in well under 100 ms. */
 const WHOLE_UP_TO_BYTES = 16 << 20;
-/** Entries of an earlier form lie otherwise in the file, which is about to be brought to this one: all of it is looked at. */
-const PACKED_SINCE = 5;
 /** What a power cut in the middle of a write would have hit. */
 const NEWEST = 100;
 
@@ -20,9 +17,7 @@ const NEWEST = 100;
  */
 export function looksSound(db: Database, path: string, wholeUpToBytes = WHOLE_UP_TO_BYTES): boolean {
   return mayBeDamaged(() => {
-    const isOlder = versionOf(db) < PACKED_SINCE;
-    if (isOlder || statSync(path).size <= wholeUpToBytes) return isSound(db);
-    return newestAreSound(db);
+    return statSync(path).size <= wholeUpToBytes ? isSound(db) : newestAreSound(db);
   });
 }
 

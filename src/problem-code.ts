@@ -30,6 +30,8 @@ export const PROBLEM_CODES = [
   'cycles-used-up',
   'dcc-unreadable',
   'device-not-heard',
+  'disclosure',
+  'entry-form',
   'figure-absurd',
   'figure-ambiguous',
   'figure-implausible',

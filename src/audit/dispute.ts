@@ -2,6 +2,7 @@
 import { canonical } from '../evidence/canonical.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import type { JobState } from '../job/state.ts';
+import { withoutNames } from '../plug/specification.ts';
 import { onFinding } from './impact-held.ts';
 import type { ImpactAssessment, ItemState } from './impact-state.ts';
 
@@ -109,9 +110,9 @@ function checksSince({ instruments, basis }: JobState, station: readonly Station
 
 /** When the figures of a job were first entered into the station's log; null where it never held them. */
 export function recordedOn(state: JobState, station: readonly StationEntry[]): string | null {
-  const written = canonical(state.order.specification);
+  const written = canonical(withoutNames(state.order.specification));
   const entry = station.find(
-    ({ event }) => event.type === 'specification-recorded' && canonical(event.specification) === written,
+    ({ event }) => event.type === 'specification-recorded' && canonical(withoutNames(event.specification)) === written,
   );
   return entry?.at ?? null;
 }

@@ -7,7 +7,7 @@ import { decisionSchema } from '../job/basis.ts';
 import type { JobState } from '../job/state.ts';
 import { windowSchema } from '../metrology/judgement.ts';
 import { adapterSchema } from '../plug/geometry.ts';
-import { headMaterialSchema, plugSchema, specificationSchema } from '../plug/specification.ts';
+import { headMaterialSchema, plugSchema, specificationSchema, withoutNames } from '../plug/specification.ts';
 
 export const setupSchema = z.strictObject({
   /** As the orders describe it. */
@@ -43,9 +43,10 @@ export function setupOf({ order, instruments, basis, torqueWindow, gapWindow }: 
 /** The same for the same engine, thread, seat and specification: 16 hexadecimal digits. */
 export function specificationKey({ engine, headMaterial, plug, specification }: Setup): string {
   const { thread, seat } = plug;
-  return digest({ engine, headMaterial, thread, seat, specification });
+  return digest({ engine, headMaterial, thread, seat, specification: withoutNames(specification) });
 }
 
-export const setupKey = (setup: Setup): string => digest(setup);
+export const setupKey = (setup: Setup): string =>
+  digest({ ...setup, specification: withoutNames(setup.specification) });
 
 const digest = (value: unknown) => createHash('sha256').update(canonical(value)).digest('hex').slice(0, 16);

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { personal } from '../personal.ts';
 
 const study = z
   .string()
@@ -6,7 +7,11 @@ const study = z
   .describe('Number of the study.');
 const tool = z.string().min(1).max(32).describe('The tool, by its id in the station file.');
 const serial = z.string().min(1).max(60).nullable().describe('Its serial number; null where it has none.');
-const appraisers = z.array(z.string().min(1).max(40)).min(2).max(10).describe('Who measures.');
+const appraisers = z
+  .array(personal('person', z.string().min(1).max(40)))
+  .min(2)
+  .max(10)
+  .describe('Who measures.');
 const parts = z.array(z.string().min(1).max(40)).min(2).max(30).describe('What is measured.');
 /** Place of a reading in the order that was drawn, from 1. */
 const turn = z.int().min(1).max(3000).describe('Place of the reading in the order that was drawn, from 1.');
@@ -68,7 +73,7 @@ export const gaugeStudyEvents = [
     .strictObject({
       type: z.literal('gauge-study-dropped'),
       study,
-      because: z.string().min(1).max(200).describe('Why.'),
+      because: personal('note', z.string().min(1).max(200).describe('Why.')),
     })
     .describe('The study was given up while it was open.'),
   z

@@ -17,8 +17,7 @@ export const roleSchema = z.enum(['station', 'technician', 'countersigner']);
 export type Role = z.infer<typeof roleSchema>;
 
 export const recordHeaderSchema = z.strictObject({
-  /** `Ed25519` in RFC 9864 (from memory; the package `jose` has it so too): both mean the same, nothing else is accepted. */
-  alg: z.enum(['EdDSA', 'Ed25519']).describe('Two names of the same algorithm (RFC 8037, RFC 9864).'),
+  alg: z.literal('Ed25519').describe('The fully specified name (RFC 9864), and no other.'),
   typ: z.literal(RECORD_TYPE),
   kid: z.string().describe('Thumbprint of the key (RFC 7638).'),
   jwk: publicJwkSchema.describe('The key that signed.'),
@@ -38,12 +37,41 @@ export const jwsSchema = z.strictObject({
       z.strictObject({
         protected: base64url.describe('Header of the signature: canonical JSON, base64url.'),
         signature: base64url.describe('Ed25519 over header and payload (RFC 7515, 5.1), base64url.'),
+        header: z
+          .strictObject({
+            disclosures: z
+              .array(z.string())
+              .min(1)
+              .max(100_000)
+              .describe('The personal texts that travel with the record (RFC 9901).'),
+          })
+          .exactOptional()
+          .describe('Unprotected, in the first signature alone.'),
       }),
     )
     .max(MAX_SIGNATURES)
+    .refine(
+      (signatures) => signatures.slice(1).every(({ header }) => header === undefined),
+      'expected disclosures in the first signature alone',
+    )
     .describe('One for each signer.'),
 });
 export type Jws = z.infer<typeof jwsSchema>;
+
+/** The disclosures that travel with the content. */
+export const disclosuresIn = ({ signatures: [first] }: Jws): readonly string[] =>
+  first?.header?.disclosures ?? [];
+
+/** The same file with these disclosures in place of those that it had. */
+export function withDisclosures(
+  { payload, signatures: [first, ...rest] }: Jws,
+  disclosures: readonly string[],
+): Jws {
+  if (first === undefined) throw new Error('disclosures travel with a signature, and there is none');
+  const { header, ...signed } = first;
+  const own = disclosures.length === 0 ? signed : { ...signed, header: { disclosures: [...disclosures] } };
+  return { payload, signatures: [own, ...rest] };
+}
 
 /** A key about to sign, and as what. */
 export interface Signer {
@@ -62,7 +90,7 @@ export interface SignatureReport {
 /** Puts one more signature over the payload. */
 export function addSignature(jws: Jws, { privateKey, role, signedAt }: Signer): Jws {
   const jwk = publicJwk(privateKey);
-  const header = { alg: 'EdDSA', typ: RECORD_TYPE, kid: thumbprint(jwk), jwk, role, signedAt };
+  const header = { alg: 'Ed25519', typ: RECORD_TYPE, kid: thumbprint(jwk), jwk, role, signedAt };
   const head = toBase64url(canonicalBytes(header));
   const signature = signatureOf(head, jws.payload, privateKey);
   return { ...jws, signatures: [...jws.signatures, { protected: head, signature }] };

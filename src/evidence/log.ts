@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { type JobEvent, jobEventSchema } from '../job/event.ts';
+import { personal } from '../personal.ts';
+import type { Concealed } from './disclosures.ts';
 import { stationEventSchema } from './station-event.ts';
 
 /** The stream of what belongs to the station and to no job; that of a job is `job:` and its number. */
@@ -15,10 +17,17 @@ const entryShape = {
   n: z.int().min(1).describe('Number within its stream, from 1.'),
   at: z.iso.datetime({ precision: 3 }).describe('Wall clock, UTC.'),
   monoUs: z.int().nonnegative().describe('Monotonic clock of the session, in microseconds.'),
-  by: z.string().min(1).max(80).describe("Who or what made it: a technician's name, or `station`."),
+  by: z
+    .union([z.enum(['station', 'technician']), personal('person', z.string().min(1).max(80))])
+    .describe('The program (`station`), the technician of the job at that time, or somebody else by name.'),
+  salt: z
+    .string()
+    .regex(/^[A-Za-z0-9_-]{21}[AQgw]$/, 'expected 128 bits in base64url')
+    .describe('128 random bits: nobody can guess an entry from its hash in the proofs of other jobs.'),
 };
 
-export const logEntrySchema = z.strictObject({
+/** What is signed of an entry of a job, its personal texts in their places. */
+export const jobEntrySchema = z.strictObject({
   ...entryShape,
   stream: z
     .string()
@@ -28,26 +37,23 @@ export const logEntrySchema = z.strictObject({
     .describe('`job:` and the number of the job.'),
   event: jobEventSchema.describe('What happened.'),
 });
-/** An entry of a job. */
-export type LogEntry = z.infer<typeof logEntrySchema>;
-
+/** The same of the station itself. */
 export const stationEntrySchema = z.strictObject({
   ...entryShape,
   stream: z.literal(STATION_STREAM),
   event: stationEventSchema.describe('What happened.'),
 });
-/** An entry of the station itself. */
-export type StationEntry = z.infer<typeof stationEntrySchema>;
-
-export type AnyEntry = LogEntry | StationEntry;
-
-/** Reads an entry of any stream. */
-export function readEntry(value: unknown) {
-  const station = stationStreamSchema.safeParse(value).success;
-  return (station ? stationEntrySchema : logEntrySchema).safeParse(value);
+/** What an entry keeps beside its content, so that it can be written again as it was signed. */
+interface Signed {
+  readonly concealed: readonly Concealed[];
 }
 
-const stationStreamSchema = z.looseObject({ stream: z.literal(STATION_STREAM) });
+/** An entry of a job. */
+export type LogEntry = z.infer<typeof jobEntrySchema> & Signed;
+/** An entry of the station itself. */
+export type StationEntry = z.infer<typeof stationEntrySchema> & Signed;
+
+export type AnyEntry = LogEntry | StationEntry;
 
 /** An event on its way into the log. */
 export interface Draft<E = JobEvent> {

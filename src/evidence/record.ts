@@ -5,6 +5,7 @@
 import { z } from 'zod';
 import { foldAll } from '../job/fold.ts';
 import { workOrderSchema } from '../job/order.ts';
+import { isWithheld } from '../personal.ts';
 import type { Problem } from '../problem.ts';
 import { problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
@@ -12,9 +13,25 @@ import { toBase64url } from './base64url.ts';
 import { budgetSchema, budgetsOf } from './budgets.ts';
 import { canonicalBytes, type JsonValue } from './canonical.ts';
 import { signCheckpoint } from './checkpoint.ts';
-import { publicJwk, thumbprint } from './jwk.ts';
-import { addSignature, type Jws, jwsSchema, roleSchema, type Signer } from './jws.ts';
-import { type LogEntry, logEntrySchema, type StationEntry, stationEntrySchema } from './log.ts';
+import { DIGEST_NAME, revealed } from './disclosures.ts';
+import { byEntry, concealmentFault, disclosuresOf, signedEntry } from './entry.ts';
+import { type PublicJwk, publicJwk, thumbprint } from './jwk.ts';
+import {
+  addSignature,
+  disclosuresIn,
+  type Jws,
+  jwsSchema,
+  roleSchema,
+  type Signer,
+  withDisclosures,
+} from './jws.ts';
+import {
+  type AnyEntry,
+  jobEntrySchema,
+  type LogEntry,
+  type StationEntry,
+  stationEntrySchema,
+} from './log.ts';
 import { leafHash, type Subtrees, setProof, treeRoot } from './merkle.ts';
 import { backgroundOf, type StationState, stationOf } from './station.ts';
 import { parseCanonicalJson, parseStrictJson } from './strict-json.ts';
@@ -41,7 +58,7 @@ const MAX_ENTRIES = 20_000;
  */
 const MAX_ATTEMPTS = 4000;
 const ATTEMPTS: ReadonlySet<string> = new Set(['gap-measured', 'pull-detected', 'pull-placed']);
-const attemptsIn = (entries: readonly LogEntry[]) =>
+const attemptsIn = (entries: readonly Pick<LogEntry, 'event'>[]) =>
   entries.filter(({ event }) => ATTEMPTS.has(event.type)).length;
 
 /** Why a job is too long for a record; null for any that people worked. */
@@ -51,9 +68,10 @@ export function tooLong(entries: readonly LogEntry[]): string | null {
   return attempts > MAX_ATTEMPTS ? `${attempts} attempts; a record holds ${MAX_ATTEMPTS}` : null;
 }
 
-/** What is signed. */
+/** What is signed, with the texts that are disclosed in their places. */
 export const recordSchema = z.strictObject({
   form: z.literal(RECORD_FORM),
+  _sd_alg: z.literal(DIGEST_NAME).describe('The hash of its digests (RFC 9901).'),
   program: z
     .strictObject({
       name: z.string().min(1).max(40).describe('Its name.'),
@@ -78,7 +96,7 @@ export const recordSchema = z.strictObject({
     .max(MAX_ENTRIES)
     .describe("The station's own entries that explain keys, technician and instruments of this job."),
   entries: z
-    .array(logEntrySchema)
+    .array(jobEntrySchema)
     .min(1)
     .max(MAX_ENTRIES)
     .refine((entries) => attemptsIn(entries) <= MAX_ATTEMPTS, `expected at most ${MAX_ATTEMPTS} attempts`)
@@ -95,7 +113,11 @@ export const recordSchema = z.strictObject({
   budgets: z.array(budgetSchema).max(100).describe('The uncertainty budget of each tool at each limit.'),
   summary: summarySchema.describe('The result in short. Verification works it out again.'),
 });
-export type JobRecord = z.infer<typeof recordSchema>;
+type Content = z.infer<typeof recordSchema>;
+export interface JobRecord extends Omit<Content, 'background' | 'entries'> {
+  readonly background: readonly StationEntry[];
+  readonly entries: readonly LogEntry[];
+}
 
 /** A record as read; its signatures have not been looked at. */
 export interface OpenedRecord {
@@ -141,39 +163,67 @@ export function sealRecord(
     throw new Error('a record needs the entries of a job, a station, and its key');
   const { technician } = state;
   const { job } = state.order;
-  const background = backgroundOf(station, { technician, instruments: state.instruments, openedSeq });
+  const background = backgroundOf(station, {
+    technician,
+    instruments: state.instruments,
+    specification: state.order.specification,
+    openedSeq,
+  });
   const { tree, size } = log;
   const indexes = [...background, ...entries].map(({ seq }) => seq - 1).sort((a, b) => a - b);
   const checkpoint = signCheckpoint(
     { origin: stationState.origin, size, root: treeRoot(tree, size) },
     stationKey,
   );
-  const record: JobRecord = recordSchema.parse({
+  const stated: Omit<Content, 'background' | 'entries'> = {
     form: RECORD_FORM,
+    _sd_alg: DIGEST_NAME,
     program,
     station: stationState.name,
     job,
-    signers: signers.map(({ privateKey, role }) => ({ role, kid: thumbprint(publicJwk(privateKey)) })),
-    technicianSignature: technicianSignature(stationState, technician, signers),
-    background,
-    entries,
+    signers: signers
+      .map(({ privateKey, role }) => ({ role, kid: thumbprint(publicJwk(privateKey)) }))
+      .map((one) => signerSchema.parse(one)),
+    technicianSignature: technicianSignature(stationState, technicianKey(background, technician), signers),
     log: { checkpoint, proof: setProof(tree, indexes, size).map((hash) => hash.toString('base64')) },
-    budgets: budgetsOf(state),
+    budgets: [...budgetsOf(state)],
     summary: summaryOf(state),
+  };
+  const record: JobRecord = { ...stated, background, entries };
+  recordSchema.parse({ ...stated, background: background.map(bare), entries: entries.map(bare) });
+  const payload = canonicalBytes({
+    ...stated,
+    background: background.map(signedEntry),
+    entries: entries.map(signedEntry),
   });
-  const unsigned: Jws = { payload: toBase64url(canonicalBytes(record)), signatures: [] };
-  return { bytes: fileBytes(signers.reduce(addSignature, unsigned)), record };
+  const unsigned: Jws = { payload: toBase64url(payload), signatures: [] };
+  const disclosures = [...background, ...entries].flatMap(disclosuresOf);
+  return { bytes: fileBytes(withDisclosures(signers.reduce(addSignature, unsigned), disclosures)), record };
 }
 
-/** How it stands with the technician's own signature, as the station's log explains it. */
+const bare = <T extends AnyEntry>({ concealed, ...entry }: T) => entry;
+
+/**
+ * The technician's key by the entries that a record holds, which tell of no other person: so it is found as well where one
+ * of the two names is withheld.
+ */
+export function technicianKey(background: readonly StationEntry[], technician: string): PublicJwk | null {
+  const recorded = background.flatMap(({ event }) => (event.type === 'person-recorded' ? [event] : []));
+  const last = recorded.findLast(
+    ({ person }) => person === technician || isWithheld(person) || isWithheld(technician),
+  );
+  return last?.key ?? null;
+}
+
+/** How it stands with the technician's own signature, as the station's log explains it; `key` is the technician's. */
 export function technicianSignature(
   station: StationState,
-  technician: string,
+  key: PublicJwk | null,
   signers: readonly { readonly role: Signer['role'] }[],
 ): JobRecord['technicianSignature'] {
   if (signers.some(({ role }) => role === 'technician')) return 'given';
   if (station.technicians === 'do-not-sign') return 'shop-does-without';
-  return (station.people.get(technician) ?? null) === null ? 'no-key' : 'not-given';
+  return key === null ? 'no-key' : 'not-given';
 }
 
 /** The file with a countersignature added; what was signed before stays untouched. */
@@ -186,9 +236,13 @@ export function countersignRecord(
   return ok(fileBytes(addSignature(opened.value.jws, { ...signer, role: 'countersigner' })));
 }
 
-/** The file as the station sealed it: countersignatures came later, and stand behind the signatures announced inside. */
+/**
+ * What was sealed, whatever came later or was taken away: without countersignatures, which stand behind the signatures
+ * announced inside, and without disclosures. A time stamp is made over this.
+ */
 export function asSealed({ jws, record }: OpenedRecord): Buffer {
-  return fileBytes({ ...jws, signatures: jws.signatures.slice(0, record.signers.length) });
+  const sealed = { ...jws, signatures: jws.signatures.slice(0, record.signers.length) };
+  return fileBytes(withDisclosures(sealed, []));
 }
 
 /** Reads a record file: strict JSON of the right form in its one canonical writing, inside and out. */
@@ -211,14 +265,36 @@ export function openRecord(bytes: Uint8Array): Result<OpenedRecord, RecordFault>
 function openPayload(jws: Jws, payload: Uint8Array): Result<OpenedRecord, RecordFault> {
   const content = parseCanonicalJson(Buffer.from(jws.payload, 'base64url'), 'record payload');
   if (!content.ok) return err({ kind: 'damaged', problem: content.error });
-  const record = recordSchema.safeParse(content.value);
+  const back = revealed(content.value, disclosuresIn(jws), 'record payload');
+  if (!back.ok) return err({ kind: 'damaged', problem: back.error });
+  const record = recordSchema.safeParse(back.value.value);
   if (!record.success)
     return err({
       kind: 'damaged',
       problem: problemFromZod(record.error, 'record payload', 'record-form', NEXT),
     });
-  return ok({ jws, record: record.data, payload, leaves: leavesOf(content.value) });
+  const placesOf = byEntry(back.value.concealed, 2);
+  const withPlaces = <T extends AnyContent>(list: string, entry: T, i: number) => ({
+    ...entry,
+    concealed: placesOf.get(`${list}/${i}`) ?? [],
+  });
+  const background = record.data.background.map((entry, i) => withPlaces('background', entry, i));
+  const entries = record.data.entries.map((entry, i) => withPlaces('entries', entry, i));
+  for (const [list, some] of Object.entries({ background, entries }))
+    for (const [i, entry] of some.entries()) {
+      const fault = concealmentFault(entry, `record payload: ${list}[${i}]`);
+      if (fault !== null) return err({ kind: 'damaged', problem: fault });
+    }
+  const concealedElsewhere = back.value.concealed.find(
+    ({ place: [list, i] }) => (list !== 'background' && list !== 'entries') || typeof i !== 'number',
+  );
+  if (concealedElsewhere !== undefined)
+    return damaged(`record payload: ${concealedElsewhere.place.join('.')}`, 'this may not be concealed');
+  const whole = { ...record.data, background, entries };
+  return ok({ jws, record: whole, payload, leaves: leavesOf(content.value) });
 }
+
+type AnyContent = z.infer<typeof jobEntrySchema> | z.infer<typeof stationEntrySchema>;
 
 /** The content is canonical and was read in its own order, so that each entry written again gives its own bytes. */
 function leavesOf(payload: JsonValue): OpenedRecord['leaves'] {

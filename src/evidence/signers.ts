@@ -3,7 +3,7 @@ import { technicianOf } from '../job/hand-over.ts';
 import { type Check, failed, passed } from './check.ts';
 import { thumbprint } from './jwk.ts';
 import type { SignatureReport } from './jws.ts';
-import { type JobRecord, technicianSignature } from './record.ts';
+import { type JobRecord, technicianKey, technicianSignature } from './record.ts';
 import type { StationState } from './station.ts';
 import { successionBy } from './succession.ts';
 import { type Trust, type TrustList, trustIn } from './trust.ts';
@@ -33,15 +33,15 @@ function signerFault(record: JobRecord, station: StationState): string | null {
   const technician = technicianOf(record.entries.map(({ event }) => event));
   if (technician === null) return 'The entries do not begin with the opening of a job.';
   const current = station.keys.at(-1)?.kid;
+  const jwk = technicianKey(record.background, technician);
   for (const { role, kid } of record.signers) {
-    const jwk = station.people.get(technician) ?? null;
     if (role === 'technician' && (jwk === null || thumbprint(jwk) !== kid))
       return `The station's log does not name ${kid} as the key of ${technician}.`;
     if (role === 'station' && kid !== current) return `The station's log does not name ${kid} as its key.`;
     if (station.revoked.has(kid)) return `The station's log says that ${kid} was revoked.`;
   }
   if (station.name !== record.station) return `The station's log does not call it ${record.station}.`;
-  return technicianSignature(station, technician, record.signers) === record.technicianSignature
+  return technicianSignature(station, jwk, record.signers) === record.technicianSignature
     ? null
     : 'What is said about the signature of the technician is not what the log says.';
 }

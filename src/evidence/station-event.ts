@@ -1,12 +1,14 @@
 import { z } from 'zod';
 import { certificateSchema } from '../instrument/certificate.ts';
 import { instrumentSchema } from '../instrument/instrument.ts';
+import { personal } from '../personal.ts';
 import { specificationSchema } from '../plug/specification.ts';
 import { gaugeStudyEvents } from './gauge-study-event.ts';
 import { publicJwkSchema } from './jwk.ts';
 
 const name = z.string().min(1).max(80);
-const words = z.string().min(1).max(200);
+const person = personal('person', name.describe('Name of the person.'));
+const words = personal('note', z.string().min(1).max(200).describe('Why, in words of the person.'));
 const assessment = z
   .string()
   .regex(/^IA-[1-9]\d{0,5}$/, 'expected the number of an impact assessment, like IA-1')
@@ -21,9 +23,11 @@ export type ImpactDecision = z.infer<typeof impactDecisionSchema>;
 export const impactItemSchema = z.strictObject({
   job: z.string().min(1).max(40).describe('The job.'),
   on: z.iso.date().describe('The day of the job.'),
-  vin: z.string().max(17).nullable().describe('VIN of the vehicle; null where none was given.'),
-  plate: z.string().max(20).nullable().describe('Its plate.'),
-  fleet: z.string().max(40).nullable().describe('Its fleet number.'),
+  vin: personal('vin', z.string().max(17))
+    .nullable()
+    .describe('VIN of the vehicle; null where none was given.'),
+  plate: personal('plate', z.string().max(20)).nullable().describe('Its plate.'),
+  fleet: personal('fleet', z.string().max(40)).nullable().describe('Its fleet number.'),
   sort: z
     .enum(['doubtful', 'out'])
     .describe('The worst of its attempts: too near a limit to tell, or beyond it.'),
@@ -77,7 +81,7 @@ export const stationEventSchema = z.discriminatedUnion('type', [
     .strictObject({
       type: z.literal('key-replaced'),
       key: publicJwkSchema.describe('The new key.'),
-      because: words.describe('What happened.'),
+      because: words,
     })
     .describe('The station has a new key that the old one could not name.'),
   z
@@ -88,13 +92,13 @@ export const stationEventSchema = z.discriminatedUnion('type', [
       reason: revocationReasonSchema.describe(
         'Only a `compromised` key could have signed under an earlier date.',
       ),
-      because: words.describe('What happened.'),
+      because: words,
     })
     .describe('A key is not to be believed from a day on.'),
   z
     .strictObject({
       type: z.literal('person-recorded'),
-      person: name.describe('Name of the person.'),
+      person,
       key: publicJwkSchema.nullable().describe("The person's key; null for somebody who has none."),
     })
     .describe('A person works here.'),
@@ -168,11 +172,11 @@ export const stationEventSchema = z.discriminatedUnion('type', [
         .max(40)
         .exactOptional()
         .describe('The later job on the same vehicle that did it again.'),
-      because: words.describe('Why.'),
+      because: words,
     })
     .describe('What becomes of a job that it touches.'),
   z
-    .strictObject({ type: z.literal('assessment-closed'), assessment, because: words.describe('Why.') })
+    .strictObject({ type: z.literal('assessment-closed'), assessment, because: words })
     .describe('An impact assessment was closed.'),
   z
     .strictObject({

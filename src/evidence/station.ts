@@ -1,6 +1,7 @@
 /** The station as its log tells it: keys, people, instruments, and how it decided about technicians' signatures. */
 import type { Instrument } from '../instrument/instrument.ts';
-import type { Specification } from '../plug/specification.ts';
+import { isWithheld } from '../personal.ts';
+import { type Specification, withoutNames } from '../plug/specification.ts';
 import { canonical } from './canonical.ts';
 import { originOf } from './checkpoint.ts';
 import { type PublicJwk, thumbprint } from './jwk.ts';
@@ -80,7 +81,7 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
     case 'specification-recorded':
       return {
         ...state,
-        specifications: new Set(state.specifications).add(canonical(event.specification)),
+        specifications: new Set(state.specifications).add(canonical(withoutNames(event.specification))),
       };
     case 'as-found-recorded':
     case 'assessment-made':
@@ -122,7 +123,7 @@ export function newsOf(
     if (known === undefined || canonical(known) !== canonical(instrument))
       news.push({ type: 'instrument-recorded', instrument });
   }
-  if (!state.specifications.has(canonical(specification)))
+  if (!state.specifications.has(canonical(withoutNames(specification))))
     news.push({ type: 'specification-recorded', specification });
   return news;
 }
@@ -136,6 +137,7 @@ export function backgroundOf(
   job: {
     readonly technician: string;
     readonly instruments: readonly Instrument[];
+    readonly specification: Specification;
     readonly openedSeq: number;
   },
 ): readonly StationEntry[] {
@@ -143,9 +145,14 @@ export function backgroundOf(
   for (const { seq, event } of entries)
     if (event.type === 'instrument-recorded' && seq < job.openedSeq) latest.set(event.instrument.id, seq);
   const wanted = new Set(job.instruments.map(({ id }) => latest.get(id)));
+  const written = canonical(withoutNames(job.specification));
   return entries.filter(({ seq, event }) => {
     if (event.type === 'instrument-recorded') return wanted.has(seq);
-    if (event.type === 'person-recorded') return event.person === job.technician;
+    if (event.type === 'person-recorded')
+      return event.person === job.technician && !isWithheld(event.person);
+    // Once in a log; with it the entries around a job can be put back from records alone.
+    if (event.type === 'specification-recorded')
+      return seq < job.openedSeq && canonical(withoutNames(event.specification)) === written;
     return EXPLAINS_SIGNERS.has(event.type);
   });
 }

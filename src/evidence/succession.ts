@@ -11,7 +11,7 @@ import { signatureHolds, signatureOf } from './jws.ts';
 import { parseStrictJson } from './strict-json.ts';
 
 const headerSchema = z.strictObject({
-  alg: z.literal('EdDSA'),
+  alg: z.literal('Ed25519'),
   typ: z.literal('plugmark-succession+json'),
   kid: z.string(),
 });
@@ -26,7 +26,7 @@ export type Succession = z.infer<typeof successionSchema>;
 /** The statement, signed by the old key. */
 export function stateSuccession(said: Succession, oldKey: KeyObject): string {
   const kid = thumbprint(publicJwk(oldKey));
-  const header = toBase64url(canonicalBytes({ alg: 'EdDSA', typ: 'plugmark-succession+json', kid }));
+  const header = toBase64url(canonicalBytes({ alg: 'Ed25519', typ: 'plugmark-succession+json', kid }));
   const payload = toBase64url(canonicalBytes(said));
   return `${header}.${payload}.${signatureOf(header, payload, oldKey)}`;
 }

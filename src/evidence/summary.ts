@@ -1,7 +1,7 @@
 /** The result of a job on one page: what the record states in short, and verification works out again. */
 import { z } from 'zod';
 import { answerSchema } from '../job/event.ts';
-import type { CylinderState, JobState, StepState } from '../job/state.ts';
+import type { CylinderState, JobState, Settlement, StepState } from '../job/state.ts';
 import { type Judgement, judgementSchema } from '../metrology/judgement.ts';
 
 const stepStateSchema = z.enum(['todo', 'again', 'ask', 'done', 'settled']);
@@ -20,16 +20,13 @@ const settlementSchema = z.discriminatedUnion('kind', [
   z
     .strictObject({
       kind: z.literal('accepted'),
-      pull: z.int().min(1).describe('Number of the pull.'),
-      by: z.string().min(1).max(80).describe('Who answers for it.'),
-      reason: z.string().min(1).max(200).describe('Why it stays.'),
+      pull: z.int().min(1).describe('Number of the pull, whose entry says who answers for it.'),
     })
     .describe('Somebody answers for a pull that went too far.'),
   z
     .strictObject({
       kind: z.literal('by-angle'),
       turn: z.string().min(1).max(40).describe('The angle as the source prints it.'),
-      why: z.string().max(200).describe('Why no wrench was used.'),
     })
     .describe('It was turned by an angle.'),
 ]);
@@ -89,10 +86,16 @@ function cylinderSummary({
     cylinder,
     gap: quantitySummary(gap, gaps),
     torque: quantitySummary(torque, pulls),
-    ...(torque === 'settled' && settlement !== undefined ? { settlement } : {}),
+    ...(torque === 'settled' && settlement !== undefined ? { settlement: settlementSummary(settlement) } : {}),
     answers: pulls.flatMap(({ pull, answer }) => (answer === null ? [] : [{ pull: pull.pull, answer }])),
   };
 }
+
+/** Without names and reasons, which are personal: they stand in the entry. */
+const settlementSummary = (settlement: Settlement): z.infer<typeof settlementSchema> =>
+  settlement.kind === 'accepted'
+    ? { kind: 'accepted', pull: settlement.pull }
+    : { kind: 'by-angle', turn: settlement.turn };
 
 function quantitySummary(state: StepState, attempts: readonly { readonly judgement: Judgement | null }[]) {
   const judged = attempts.flatMap(({ judgement }) => (judgement === null ? [] : [judgement]));

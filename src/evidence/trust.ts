@@ -12,7 +12,7 @@ const NEXT = 'Put in the public keys as `keys` of a JSON Web Key set, each with 
 const trustedKeySchema = publicJwkSchema
   .extend({
     kid: z.string().describe('Thumbprint of the key (RFC 7638).'),
-    alg: z.enum(['EdDSA', 'Ed25519']).exactOptional().describe('The algorithm.'),
+    alg: z.literal('Ed25519').exactOptional().describe('The algorithm.'),
     use: z.literal('sig').exactOptional().describe('For signatures.'),
     name: z.string().min(1).max(80).exactOptional().describe('Whose key it is, in words.'),
     role: roleSchema.exactOptional().describe('In what capacity it is believed; in any when left out.'),

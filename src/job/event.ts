@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { instrumentSchema } from '../instrument/instrument.ts';
 import { judgementSchema, windowSchema } from '../metrology/judgement.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
+import { personal } from '../personal.ts';
 import { conditionSchema, damageSchema, threadStateSchema } from '../plug/condition.ts';
 import { PROBLEM_CODES } from '../problem-code.ts';
 import { pullSchema } from '../pull/pull.ts';
@@ -15,9 +16,10 @@ import { listPhaseSchema, routineSchema } from './routine.ts';
 const toolId = z.string().min(1).max(32).describe('The tool, by its id in the station file.');
 const cylinder = z.int().min(1).describe('The cylinder; with two plugs a cylinder, the plug.');
 const us = z.int().nonnegative().describe('Monotonic clock of the session, in microseconds.');
-const person = z.string().min(1).max(80).describe('Name of the person.');
+const person = personal('person', z.string().min(1).max(80).describe('Name of the person.'));
+const reason = personal('note', z.string().min(1).max(200).describe('Why, in words of the person.'));
 /** In a person's own words. */
-const why = z.string().max(200).describe("Why, in the person's own words.");
+const why = personal('note', z.string().max(200).describe("Why, in the person's own words."));
 
 /** Samples of one tool in the compact coding of src/pull/trace.ts. */
 export const readingsSchema = z
@@ -85,8 +87,8 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       tool: toolId,
       code: z.enum(PROBLEM_CODES).describe('Code of the refusal.'),
       refusal: z.string().describe('Why it would have been refused.'),
-      by: z.string().min(1).max(80).describe('Who answers for it.'),
-      reason: z.string().min(1).max(200).describe('Why it is used all the same.'),
+      by: person,
+      reason,
     })
     .describe('A supervisor answered for an instrument that would have been refused.'),
   z
@@ -316,18 +318,18 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       type: z.literal('pull-accepted'),
       pull: z.int().min(1).describe('Number of the pull.'),
       cylinder,
-      by: person.describe('Who answers for it.'),
-      reason: z.string().min(1).max(200).describe('Why it stays.'),
+      by: person,
+      reason,
     })
     .describe('A pull that went too far stays as it is: somebody answers for it by name.'),
   z
-    .strictObject({ type: z.literal('job-handed-over'), to: person.describe('Who goes on.') })
+    .strictObject({ type: z.literal('job-handed-over'), to: person })
     .describe('From here on somebody else works on the job and answers for it.'),
   z
     .strictObject({
       type: z.literal('job-voided'),
-      by: person.describe('Who declared it.'),
-      reason: z.string().min(1).max(200).describe('Why.'),
+      by: person,
+      reason,
     })
     .describe('The job was declared void. What was read stays, and proves nothing. Final.'),
   z

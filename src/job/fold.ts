@@ -137,7 +137,7 @@ function voided(state: JobState, { by, reason }: JobEventOf<'job-voided'>): JobS
   return {
     ...state,
     voided: { by, reason },
-    closed: { complete: false, open: [`declared void by ${by}: ${reason}`] },
+    closed: { complete: false, open: ['declared void'] },
   };
 }
 

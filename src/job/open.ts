@@ -4,7 +4,7 @@ import { windowBy } from '../metrology/decision.ts';
 import { expandedWithin } from '../metrology/interval.ts';
 import type { Window } from '../metrology/judgement.ts';
 import { adjustingOf, gapCheckOf, gapLimitsOf, wiresOf } from '../plug/gap.ts';
-import { implausible, notesOn } from '../plug/plausibility.ts';
+import { implausible, namesOn, notesOn } from '../plug/plausibility.ts';
 import { outranked } from '../plug/precedence.ts';
 import type { Fit } from '../plug/specification.ts';
 import { type TorqueLimits, tighteningOf } from '../plug/tightening.ts';
@@ -16,7 +16,7 @@ import type { JobEventOf } from './event.ts';
 import { readingFor } from './measurement.ts';
 import type { WorkOrder } from './order.ts';
 import type { Routine } from './routine.ts';
-import { vinFault } from './vin.ts';
+import { vinFault, vinNotes } from './vin.ts';
 import { undecidable, windowFor } from './windows.ts';
 
 /** A supervisor answers for an instrument that would be refused. */
@@ -105,12 +105,15 @@ export function specifiedBy(
   const adjusting = adjustingOf(specification, plug);
   if (!adjusting.ok) return adjusting;
   const notes = notesOn(specification, limits, plug, fit);
-  return ok({ limits, first, notes: vin === null ? notes : [vinNote(vin.problem), ...notes] });
+  return ok({ limits, first, notes });
 }
 
-/** A doubtful VIN stops no work; it stands on the record instead. */
-const vinNote = ({ message, next }: Problem) =>
-  `${message.charAt(0).toUpperCase()}${message.slice(1)}. ${next}`;
+/** What there is to note on a job: on its vehicle, on its figures, and who answers for these. */
+export const notesOnJob = ({ order, basis }: Pick<JobEventOf<'job-opened'>, 'order' | 'basis'>) => [
+  ...vinNotes(order.vehicle.vin),
+  ...basis.notes,
+  ...namesOn(order.specification),
+];
 
 function notYet({ source, also = [] }: WorkOrder['specification'], on: string): Problem | null {
   const dates = [source, ...also.map((other) => other.source)].map(({ date }) => date);

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { personal } from '../personal.ts';
 import { adapterSchema } from '../plug/geometry.ts';
 import { headMaterialSchema, plugSchema, specificationSchema } from '../plug/specification.ts';
 import { misnumbered } from '../sequence/plan.ts';
@@ -57,17 +58,27 @@ export const workOrderSchema = z.strictObject({
       'expected 1 to 40 letters, digits, dots, hyphens or underscores, the first a letter or digit',
     )
     .describe('Number of the job. It names the files: letters, digits, `.`, `-`, `_`, at most 40.'),
-  technician: z.string().min(1).max(80).describe('Who works.'),
+  technician: personal('person', z.string().min(1).max(80).describe('Who works.')),
   vehicle: z
     .strictObject({
-      vin: z.string().max(17).exactOptional().describe('Vehicle identification number.'),
-      plate: z.string().max(20).exactOptional().describe('Number plate.'),
-      description: z.string().max(120).exactOptional().describe('The vehicle in words.'),
+      vin: personal('vin', z.string().max(17).describe('Vehicle identification number.')).exactOptional(),
+      plate: personal('plate', z.string().max(20).describe('Number plate.')).exactOptional(),
+      description: personal('vehicle', z.string().max(120).describe('The vehicle in words.')).exactOptional(),
       odometerKm: z.int().nonnegative().exactOptional().describe('Reading of the odometer.'),
-      fleet: z.string().max(40).exactOptional().describe('The number under which its fleet runs it.'),
+      fleet: personal(
+        'fleet',
+        z.string().max(40).describe('The number under which its fleet runs it.'),
+      ).exactOptional(),
     })
     .describe('The vehicle.'),
-  complaint: z.string().max(200).exactOptional().describe("Why it came, in the customer's words."),
+  customer: personal(
+    'customer',
+    z.string().min(1).max(120).describe('Who brought it, as on the invoice.'),
+  ).exactOptional(),
+  complaint: personal(
+    'complaint',
+    z.string().max(200).describe("Why it came, in the customer's words."),
+  ).exactOptional(),
   engine: engineSchema.describe('The engine.'),
   plug: plugSchema.describe('The plug to be fitted.'),
   specification: specificationSchema.describe('The figures of the service information.'),

@@ -6,7 +6,7 @@ import { normalDensity } from '../metrology/normal.ts';
 import { type GlobalRisk, globalRisk, guardBandFor } from '../metrology/risk.ts';
 import { judge } from '../metrology/window.ts';
 import { plugJoint } from '../plug/friction.ts';
-import { type TableView, tableView } from '../plug/plausibility.ts';
+import { namesOn, type TableView, tableView } from '../plug/plausibility.ts';
 import { SOURCE_WORDS } from '../plug/precedence.ts';
 import { tighteningOf } from '../plug/tightening.ts';
 import type { Problem } from '../problem.ts';
@@ -16,6 +16,7 @@ import type { Decision } from './basis.ts';
 import { type Measured, measured, readingFor } from './measurement.ts';
 import { specifiedBy } from './open.ts';
 import type { WorkOrder } from './order.ts';
+import { vinNotes } from './vin.ts';
 import { windowFor } from './windows.ts';
 
 /** Everything to show about a window, with every figure computed. */
@@ -82,7 +83,7 @@ export function viewOfWindow(
     judgement: judge(seen.value, seen.budget.expanded, window),
     refusals: unfit(wrench, { on, from: reads(limits.lowerNm), to: reads(limits.upperNm) }),
     table: tableView(fit),
-    notes,
+    notes: [...vinNotes(order.vehicle.vin), ...notes, ...namesOn(order.specification)],
     risk: spreadNm === undefined ? null : riskOf(window, seen.budget.standard, spreadNm),
   });
 }

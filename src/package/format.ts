@@ -5,10 +5,11 @@
 import type { KeyObject } from 'node:crypto';
 import { z } from 'zod';
 import { fromBase64url, toBase64url } from '../evidence/base64url.ts';
-import { canonicalBytes } from '../evidence/canonical.ts';
+import { canonicalBytes, type JsonValue } from '../evidence/canonical.ts';
+import { disclosuresOf, isStationEntry, readEntries, signedEntry } from '../evidence/entry.ts';
 import { importPublicKey, type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from '../evidence/jwk.ts';
 import { signatureHolds, signatureOf } from '../evidence/jws.ts';
-import { stationEntrySchema } from '../evidence/log.ts';
+import { type StationEntry, stationEntrySchema } from '../evidence/log.ts';
 import { impactDecisionSchema } from '../evidence/station-event.ts';
 import { parseCanonicalJson, parseStrictJson } from '../evidence/strict-json.ts';
 import { workOrderSchema } from '../job/order.ts';
@@ -75,8 +76,10 @@ export const packageIndexSchema = z.strictObject({
   at: z.iso.datetime({ precision: 3 }).describe('When it was made.'),
   purpose: text.describe('What it was made for: an audit, or the claim of a dispute.'),
   asked: z
-    .record(z.string().max(20), text)
-    .describe('By what its jobs were chosen; empty for all of the station.'),
+    .record(z.string().max(20), text.nullable())
+    .describe(
+      'By what its jobs were chosen; empty for all of the station. Null in the place of a personal text: the index is signed, and given away with it.',
+    ),
   leftOut: z
     .array(z.strictObject({ job: z.string().max(40).describe('The job.'), because: text.describe('Why.') }))
     .max(200_000)
@@ -115,12 +118,14 @@ export function indexBytes(index: Omit<PackageIndex, 'form'>): Buffer {
 /** A detached JWS (RFC 7515, appendix F) over the bytes of the index. */
 export function signIndex(bytes: Uint8Array, key: KeyObject): string {
   const jwk = publicJwk(key);
-  const header = toBase64url(canonicalBytes({ alg: 'EdDSA', typ: PACKAGE_TYPE, kid: thumbprint(jwk), jwk }));
+  const header = toBase64url(
+    canonicalBytes({ alg: 'Ed25519', typ: PACKAGE_TYPE, kid: thumbprint(jwk), jwk }),
+  );
   return `${header}..${signatureOf(header, toBase64url(bytes), key)}\n`;
 }
 
 export const packageHeaderSchema = z.strictObject({
-  alg: z.enum(['EdDSA', 'Ed25519']).describe('Two names of the same algorithm (RFC 8037, RFC 9864).'),
+  alg: z.literal('Ed25519').describe('Two names of the same algorithm (RFC 8037, RFC 9864).'),
   typ: z.literal(PACKAGE_TYPE),
   kid: z.string().describe('Thumbprint of the key (RFC 7638).'),
   jwk: publicJwkSchema.describe('The key that signed.'),
@@ -139,7 +144,13 @@ export function indexSigner(bytes: Uint8Array, signature: string): PublicJwk | n
   return signatureHolds(input, mark, importPublicKey(jwk)) ? jwk : null;
 }
 
-export const packageStationSchema = z.array(stationEntrySchema).min(1).max(200_000);
+export const packageStationSchema = z.strictObject({
+  disclosures: z
+    .array(z.string())
+    .max(200_000)
+    .describe('The personal texts that travel with them (RFC 9901).'),
+  entries: z.array(stationEntrySchema).min(1).max(200_000).describe('The entries, in the order of the log.'),
+});
 
 const NEXT = 'Ask for the package again.';
 
@@ -181,4 +192,30 @@ function indexFault({ files, jobs }: PackageIndex): string | null {
 }
 
 export const readProofs = read(packageProofsSchema, PACKAGE_FILES.proofs);
-export const readStationEntries = read(packageStationSchema, PACKAGE_FILES.station);
+
+/** The file of the station's own entries. */
+export function stationFile(entries: readonly StationEntry[]): Buffer {
+  return canonicalBytes({ disclosures: entries.flatMap(disclosuresOf), entries: entries.map(signedEntry) });
+}
+
+const stationFileSchema = z.strictObject({
+  disclosures: z.array(z.string()),
+  entries: z.array(z.custom<JsonValue>()),
+});
+
+/** Reads it back. Problems: those of `parseCanonicalJson`, `package-form`, `disclosure`, `entry-form`. */
+export function readStationFile(bytes: Uint8Array): Result<readonly StationEntry[]> {
+  const file = read(stationFileSchema, PACKAGE_FILES.station)(bytes);
+  if (!file.ok) return file;
+  const entries = readEntries(file.value.entries, file.value.disclosures, PACKAGE_FILES.station);
+  if (!entries.ok) return entries;
+  const own = entries.value.filter(isStationEntry);
+  return own.length > 0 && own.length === entries.value.length
+    ? ok(own)
+    : err({
+        code: 'package-form',
+        where: PACKAGE_FILES.station,
+        message: "expected the station's own entries alone",
+        next: NEXT,
+      });
+}

@@ -19,6 +19,7 @@ import {
   paperPath,
   recordPath,
   signIndex,
+  stationFile,
 } from './format.ts';
 import { sealedBefore } from './sealed.ts';
 import { impactsStated, questionedIn } from './station-entries.ts';
@@ -46,7 +47,7 @@ export type NewFile = readonly [path: string, content: Uint8Array];
 /** What goes into a package beside what every package holds. */
 export interface Contents {
   readonly purpose: string;
-  readonly asked: Readonly<Record<string, string>>;
+  readonly asked: PackageIndex['asked'];
   readonly jobs: readonly Pick<AskedJob, 'stream' | 'job' | 'state'>[];
   /** The checkpoint that the auditor kept from before. */
   readonly since: SignedCheckpoint | null;
@@ -93,7 +94,7 @@ export async function makePackage(
   const proofs = proofsOf(from.log.tree, checkpoint.size, older, stationEntries);
   await add(PACKAGE_FILES.checkpoint, Buffer.from(from.checkpoint));
   await add(PACKAGE_FILES.proofs, canonicalBytes(proofs));
-  await add(PACKAGE_FILES.station, canonicalBytes(stationEntries));
+  await add(PACKAGE_FILES.station, stationFile(stationEntries));
   await add(PACKAGE_FILES.trust, from.trustList);
   for (const [path, content] of await contents.extra(checkpoint)) await add(path, content);
   const questioned = questionedIn(stationEntries, new Set(sealed));

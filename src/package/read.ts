@@ -4,13 +4,7 @@ import { ProblemError } from '../problem.ts';
 import { orThrow } from '../result.ts';
 import { type PackageLog, stationIn } from './checks.ts';
 import type { FolderToRead, NewProgress } from './folder.ts';
-import {
-  PACKAGE_FILES,
-  type PackageFile,
-  type PackageIndex,
-  readProofs,
-  readStationEntries,
-} from './format.ts';
+import { PACKAGE_FILES, type PackageFile, type PackageIndex, readProofs, readStationFile } from './format.ts';
 
 /** No index, proof or list of the station's entries is larger. */
 export const MAX_BYTES = 256 << 20;
@@ -57,7 +51,7 @@ export async function logIn(folder: FolderToRead): Promise<PackageLog | string> 
     const note = Buffer.from(await folder.read(PACKAGE_FILES.checkpoint, MAX_NOTE_BYTES)).toString('utf8');
     const checkpoint = orThrow(readCheckpoint(note, PACKAGE_FILES.checkpoint));
     const proofs = orThrow(readProofs(await folder.read(PACKAGE_FILES.proofs, MAX_BYTES)));
-    const entries = orThrow(readStationEntries(await folder.read(PACKAGE_FILES.station, MAX_BYTES)));
+    const entries = orThrow(readStationFile(await folder.read(PACKAGE_FILES.station, MAX_BYTES)));
     return { checkpoint, proofs, entries, station: stationIn(entries) };
   } catch (cause) {
     if (!(cause instanceof ProblemError)) throw cause;

@@ -1,5 +1,5 @@
-import { canonicalBytes } from '../evidence/canonical.ts';
 import { readCheckpoint } from '../evidence/checkpoint.ts';
+import { entryHash } from '../evidence/entry.ts';
 import { checkSignatures } from '../evidence/jws.ts';
 import { heldAgainst, type LogNow } from '../evidence/kept-checkpoints.ts';
 import type { LogEntry } from '../evidence/log.ts';
@@ -34,7 +34,7 @@ function sealedSize(bytes: Uint8Array, { station, log, job, entries }: Fit): num
   const opened = openRecord(bytes);
   if (!opened.ok) return null;
   const { record, jws, payload } = opened.value;
-  if (record.job !== job || !canonicalBytes(record.entries).equals(canonicalBytes(entries))) return null;
+  if (record.job !== job || !sameEntries(record.entries, entries)) return null;
   const reports = checkSignatures(jws, payload);
   const own = new Set(station.keys.map(({ kid }) => kid));
   const stations = reports.flatMap(({ signer }) => (signer?.role === 'station' ? [signer.kid] : []));
@@ -44,3 +44,8 @@ function sealedSize(bytes: Uint8Array, { station, log, job, entries }: Fit): num
   if (!sound || !note.ok) return null;
   return heldAgainst(log, [note.value])[0]?.kind === 'extends' ? note.value.size : null;
 }
+
+/** Signed alike; what of their texts is still disclosed may differ. */
+const sameEntries = (some: readonly LogEntry[], others: readonly LogEntry[]): boolean =>
+  some.length === others.length &&
+  some.every((entry, i) => others[i] !== undefined && entryHash(entry).equals(entryHash(others[i])));

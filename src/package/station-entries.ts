@@ -5,6 +5,7 @@ import { canonical } from '../evidence/canonical.ts';
 import type { StationEntry } from '../evidence/log.ts';
 import type { StationEvent } from '../evidence/station-event.ts';
 import type { JobState } from '../job/state.ts';
+import { withoutNames } from '../plug/specification.ts';
 import type { PackageJob } from './format.ts';
 
 const KEYS: ReadonlySet<StationEvent['type']> = new Set<StationEvent['type']>([
@@ -28,7 +29,7 @@ export function bearingOn(
       instruments.flatMap(({ serial }) => (serial === undefined ? [] : [serial])),
     ),
   );
-  const figures = new Set(jobs.map(({ order }) => canonical(order.specification)));
+  const figures = new Set(jobs.map(({ order }) => canonical(withoutNames(order.specification))));
   const assessments = new Set(
     entries.flatMap(({ event }) =>
       event.type === 'assessment-made' && serials.has(event.serial) ? [event.assessment] : [],
@@ -39,7 +40,7 @@ export function bearingOn(
       case 'instrument-recorded':
         return event.instrument.serial !== undefined && serials.has(event.instrument.serial);
       case 'specification-recorded':
-        return figures.has(canonical(event.specification));
+        return figures.has(canonical(withoutNames(event.specification)));
       case 'as-found-recorded':
         return serials.has(event.asFound.serial);
       case 'assessment-made':

@@ -90,8 +90,7 @@ function step(run: RunJob, input: BenchInput): Step {
   let before = bench.state();
   const out = bench.accept(input);
   const events = out.ok ? out.value : [];
-  const technician = before.technician;
-  const drafts = events.map((event) => ({ by: commandOf(event) === null ? 'station' : technician, event }));
+  const drafts = events.map((event) => ({ by: commandOf(event) === null ? 'station' : 'technician', event }));
   const entries = drafts.length === 0 ? [] : log.append(stream, drafts, run.stamp());
   const happened = entries.map((entry) => {
     const after = fold(before, entry.event);

@@ -70,8 +70,16 @@ export function notesOn(specification: Specification, limits: TorqueLimits, plug
   ];
 }
 
+/** The same about who answers for them: personal, and no part of what is signed. */
+export function namesOn({ checkedBy, reduction }: Specification): string[] {
+  return [
+    ...(checkedBy === undefined ? [] : [`The figure was checked by ${checkedBy}.`]),
+    ...(reduction === undefined ? [] : [`The rule for ${reduction.lubricant} threads was set by ${reduction.setBy}.`]),
+  ];
+}
+
 function tableNotes(
-  { source, checkedBy }: Specification,
+  { source }: Specification,
   { lowerNm, upperNm }: TorqueLimits,
   fit: Fit,
 ): string[] {
@@ -87,7 +95,6 @@ function tableNotes(
     );
   if (table.common === null)
     notes.push('The publishers of general tables disagree: no torque suits all of them.');
-  if (checkedBy !== undefined) notes.push(`The figure was checked by ${checkedBy}.`);
   if (source.kind === 'general-table')
     notes.push('GENERAL TABLE: the figure is not for this engine. Look for the engine maker’s figure first.');
   return notes;
@@ -98,7 +105,7 @@ function threadNotes({ threads, reduction }: Specification, plug: Plug): string[
     return threads === 'dry' ? ['No oil and no anti-seize: the figure assumes dry threads.'] : [];
   const usual = (1 - lubricatedShare(plug.thread, 0.15, 0.1)) * 100;
   return [
-    `Reduced by ${reduction.percent} % for ${reduction.lubricant} threads: the shop's own rule, set by ${reduction.setBy}; the source does not say so.`,
+    `Reduced by ${reduction.percent} % for ${reduction.lubricant} threads: the shop's own rule; the source does not say so.`,
     `For the same clamp force, friction falling from 0.15 to 0.10 would ask for ${usual.toFixed(0)} % less (Motosh; seat ring assumed).`,
   ];
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { personal } from '../personal.ts';
 
 /** A figure or a range as printed in the source, parsed by src/quantity; kept as text so that the record shows what was read. */
 const printed = z.string().min(1).max(80);
@@ -66,7 +67,7 @@ export const specificationSchema = z.strictObject({
     .strictObject({
       percent: z.number().positive().max(50).describe('By how much the torque is reduced.'),
       lubricant: z.enum(['oiled', 'anti-seize']).describe('What is on the threads.'),
-      setBy: name.describe('Who set the rule.'),
+      setBy: personal('person', name.describe('Who set the rule.')),
     })
     .exactOptional()
     .describe(
@@ -78,13 +79,21 @@ export const specificationSchema = z.strictObject({
     .max(5)
     .exactOptional()
     .describe('What other sources say. An order that works to the worse source is refused.'),
-  checkedBy: name
-    .exactOptional()
-    .describe(
+  checkedBy: personal(
+    'person',
+    name.describe(
       'Who looked again at a figure that is far off all general tables. Without it such a figure is refused.',
     ),
+  ).exactOptional(),
 });
 export type Specification = z.infer<typeof specificationSchema>;
+
+/** The figures alone: the same ones are the same, whoever checked them or set the rule, and if that is withheld. */
+export function withoutNames({ checkedBy, reduction, ...figures }: Specification) {
+  if (reduction === undefined) return figures;
+  const { setBy, ...rule } = reduction;
+  return { ...figures, reduction: rule };
+}
 
 export const threadSchema = z.enum(['M8x1', 'M10x1', 'M12x1.25', 'M14x1.25', 'M18x1.5']);
 export const seatSchema = z.enum(['gasket', 'conical']);

@@ -3,6 +3,7 @@ import { recordedOn } from '../audit/dispute.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import { dueDate } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
+import { notesOnJob } from '../job/open.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import { figure, percent, UNIT_TEXT, type Unit, utc } from './figures.ts';
@@ -18,7 +19,7 @@ export function knownThen(
   entries: readonly LogEntry[],
   station: readonly StationEntry[],
 ): readonly Labelled[] {
-  const { order, basis, torqueWindow, gapWindow } = state;
+  const { order, torqueWindow, gapWindow } = state;
   const { specification, vehicle, complaint } = order;
   const { source } = specification;
   const recorded = recordedOn(state, station);
@@ -39,7 +40,7 @@ export function knownThen(
     { label: 'In the log since', value: recorded === null ? 'never' : utc(recorded) },
     { label: 'Torque accepted', value: `${torque.acceptance}, of ${torque.limits}` },
     { label: 'Gap accepted', value: gapWindow === null ? 'not measured' : windowText(gapWindow).acceptance },
-    { label: 'Notes of the day', value: basis.notes.join(' ') || 'none' },
+    { label: 'Notes of the day', value: notesOnJob(state).join(' ') || 'none' },
   ];
 }
 

@@ -2,6 +2,7 @@
 import { type JobOfVehicle, type Learned, learnedSince } from '../audit/dispute.ts';
 import type { ImpactAssessment } from '../audit/impact-state.ts';
 import type { StationEntry } from '../evidence/log.ts';
+import { byName } from '../evidence/writers.ts';
 import { endOf, knownThen, NOT_GIVEN, proofs, toolRow } from './dispute-day.ts';
 import { JOB_LIST, learnedCells } from './dispute-since.ts';
 import { exceptionRows } from './exceptions.ts';
@@ -81,7 +82,7 @@ function jobList(jobs: readonly JobOfVehicle[]): Part {
     rows: jobs.map(({ state, entries }) => [
       { text: state.order.job },
       { text: utc(entries[0]?.at ?? '') },
-      { text: endOf(state, entries) },
+      { text: endOf(state, byName(entries)) },
       { text: state.technician },
     ]),
   };
@@ -102,7 +103,8 @@ function outcome(jobs: readonly ReviewedJob[]): Paper['status'] {
 }
 
 function jobParts(job: ReviewedJob, station: readonly StationEntry[]): readonly Part[] {
-  const { state, entries, learned } = job;
+  const { state, learned } = job;
+  const entries = byName(job.entries);
   const name = `Job ${state.order.job}`;
   const exceptions = exceptionRows(state, entries);
   return [

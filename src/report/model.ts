@@ -1,5 +1,6 @@
 import { readCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry } from '../evidence/log.ts';
+import { byName } from '../evidence/writers.ts';
 import { RULES } from '../job/bench.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
 import { atPlug } from './at-plug.ts';
@@ -95,7 +96,8 @@ export interface ReportModel {
 /** The record for people as plain data. Throws when there are no entries, which is no job. */
 export function reportModel(given: ReportInput): ReportModel {
   const input = atPlug(given);
-  const { state, entries } = input;
+  const { state } = input;
+  const entries = byName(input.entries);
   const last = entries.at(-1);
   if (last === undefined) throw new RangeError('a report needs the entries of its job');
   const { vehicle, specification } = state.order;

@@ -1,3 +1,4 @@
+import { notesOnJob } from '../job/open.ts';
 import type { JobState } from '../job/state.ts';
 import { clean } from './clean.ts';
 
@@ -16,7 +17,7 @@ export function statements(state: JobState): {
     cautions.push(
       'The specification of this record is an INVENTED EXAMPLE. Never tighten a real plug to it.',
     );
-  return { cautions: [...cautions, ...state.basis.notes.map(clean)], proves: PROVES };
+  return { cautions: [...cautions, ...notesOnJob(state).map(clean)], proves: PROVES };
 }
 
 const THREADS = {

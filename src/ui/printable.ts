@@ -1,4 +1,5 @@
 import stringWidth from 'string-width';
+import { WITHHELD } from '../personal.ts';
 
 /**
  * Text from outside made safe for a terminal: no control, bidi or invisible characters, and never wider than asked.
@@ -36,6 +37,7 @@ export function fill(text: string, columns: number, mark: string): string {
 /** What a terminal may be given of `text`: one line, at most `maxWidth` columns, only ASCII when `ascii`. */
 export function printable(text: string, maxWidth: number, ascii = false): string {
   const oneLine = text
+    .replaceAll(WITHHELD, 'withheld')
     .normalize('NFC')
     .replace(/[\s\p{Z}]+/gu, ' ')
     .replace(NEVER_SHOWN, '')

@@ -1,21 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import type { Attempt } from '../../src/audit/attempt.ts';
 import { jobHistory } from '../../src/audit/attempt-walk.ts';
-import { written } from '../../src/evidence/entry.ts';
-import { logEntrySchema } from '../../src/evidence/log.ts';
 import type { Command } from '../../src/job/command.ts';
 import type { JobEvent } from '../../src/job/event.ts';
+import { jobEntry } from '../evidence/entries.ts';
 import { exampleOrder, workshop } from '../job/workshop.ts';
 
 const DAY_MS = Date.parse('2026-05-04T09:30:00.000Z');
 
 /** The history of events, one entry a second. */
 function historyOf(events: readonly JobEvent[]) {
-  const entries = events.flatMap((event, i) =>
-    written({ seq: i, n: i }, 'job:J-1', [{ by: 'Technician One', event }], {
-      at: new Date(DAY_MS + 1000 * i).toISOString(),
-      monoUs: 0,
-    }).map(({ entry }) => logEntrySchema.parse(entry)),
+  const entries = events.map((event, i) =>
+    jobEntry(event, { seq: i + 1, at: new Date(DAY_MS + 1000 * i).toISOString(), by: 'technician' }, 'J-1'),
   );
   const found = jobHistory(entries);
   if (found === null) throw new Error('no job');

@@ -1,19 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { type Certificates, certificatesOf, periodsOf } from '../../src/audit/calibrations.ts';
-import type { StationEntry } from '../../src/evidence/log.ts';
 import type { StationEvent } from '../../src/evidence/station-event.ts';
+import { stationEntry } from '../evidence/entries.ts';
 import { certificate, wrenchWith } from './shop.ts';
 
-const entry = (event: StationEvent, i: number): StationEntry => ({
-  v: 1,
-  seq: i + 1,
-  n: i + 1,
-  stream: 'station',
-  at: '2026-01-12T09:30:00.000Z',
-  monoUs: 0,
-  by: 'station',
-  event,
-});
+const entry = (event: StationEvent, i: number) =>
+  stationEntry(event, { seq: i + 1, at: '2026-01-12T09:30:00.000Z' });
 const recorded = (checked: ReturnType<typeof certificate>): StationEvent => ({
   type: 'instrument-recorded',
   instrument: { ...wrenchWith(checked), serial: checked.serial },

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { learnedSince } from '../../src/audit/dispute.ts';
 import type { ImpactAssessment } from '../../src/audit/impact-state.ts';
-import type { LogEntry } from '../../src/evidence/log.ts';
 import { foldAll } from '../../src/job/fold.ts';
+import { jobEntry } from '../evidence/entries.ts';
 import { CHECKED, certificate, eventsOf, type ShopJob } from './shop.ts';
 
 const ON = '2026-05-04';
@@ -10,17 +10,8 @@ const ON = '2026-05-04';
 /** A job of that day, all of it entered at 15:00. */
 function jobOf(given: Partial<ShopJob> = {}) {
   const events = eventsOf({ job: 'J-1', on: ON, peaks: [27, 27, 27, 27], ...given });
-  const entries = events.map(
-    (event, i): LogEntry => ({
-      v: 1,
-      seq: i + 1,
-      n: i + 1,
-      stream: 'job:J-1',
-      at: `${ON}T15:00:00.000Z`,
-      monoUs: 0,
-      by: 'Technician One',
-      event,
-    }),
+  const entries = events.map((event, i) =>
+    jobEntry(event, { seq: i + 1, at: `${ON}T15:00:00.000Z`, by: 'technician' }, 'J-1'),
   );
   const state = foldAll(events);
   if (state === null) throw new Error('no job');

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { asFoundPoints, spanOf } from '../../src/audit/impact-span.ts';
 import type { StationEntry } from '../../src/evidence/log.ts';
 import type { Certificate } from '../../src/instrument/certificate.ts';
+import { stationEntry } from '../evidence/entries.ts';
 import { certificate, wrenchWith } from './shop.ts';
 
 const recorded = (
@@ -13,16 +14,8 @@ const recorded = (
   const { serial: _, ...rest } = wrenchWith(checked);
   const wrench = { ...rest, id };
   const instrument = serial === null ? wrench : { ...wrench, serial };
-  return (n: number): StationEntry => ({
-    v: 1,
-    seq: n,
-    n,
-    stream: 'station',
-    at: `${on}T08:00:00.000Z`,
-    monoUs: 0,
-    by: 'station',
-    event: { type: 'instrument-recorded', instrument },
-  });
+  return (n: number) =>
+    stationEntry({ type: 'instrument-recorded', instrument }, { seq: n, at: `${on}T08:00:00.000Z` });
 };
 const log = (...entries: readonly ReturnType<typeof recorded>[]) => entries.map((make, i) => make(i + 1));
 

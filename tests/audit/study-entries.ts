@@ -1,7 +1,8 @@
 /** Gauge studies as the log has them, built by hand. */
 import type { StudyFinished, StudyStarted } from '../../src/audit/gauge-log.ts';
-import { type StationEntry, stationEntrySchema } from '../../src/evidence/log.ts';
+import type { StationEntry } from '../../src/evidence/log.ts';
 import type { StationEvent } from '../../src/evidence/station-event.ts';
+import { stationEntry } from '../evidence/entries.ts';
 
 /** Two appraisers, three parts, two trials. */
 export const startedStudy = (order: number[][], more: Partial<StudyStarted> = {}): StudyStarted => ({
@@ -32,14 +33,9 @@ export const finishedStudy = (readings: number[][][], more: Partial<StudyFinishe
 /** Entries as the log gives them back. */
 export const logged = (events: readonly StationEvent[]): readonly StationEntry[] =>
   events.map((event, i) =>
-    stationEntrySchema.parse({
-      v: 1,
+    stationEntry(event, {
       seq: i + 1,
-      n: i + 1,
-      stream: 'station',
       at: `2026-11-25T16:00:00.${String(i % 1000).padStart(3, '0')}Z`,
       monoUs: i,
-      by: 'station',
-      event: JSON.parse(JSON.stringify(event)),
     }),
   );

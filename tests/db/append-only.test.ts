@@ -6,6 +6,7 @@ import Sqlite from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { openStationLog } from '../../db/log.ts';
 import { written } from '../../src/evidence/entry.ts';
+import { salts } from '../evidence/entries.ts';
 import { AT, drafts, opening, wholeJob } from '../evidence/sample-job.ts';
 
 let folder: string;
@@ -33,7 +34,8 @@ interface Row {
   n: number;
   kind: number;
   hash: Buffer;
-  body: string | Buffer;
+  salt: Buffer;
+  body: Buffer;
 }
 const rows = () => db.prepare<[], Row>('SELECT * FROM entries ORDER BY seq').all();
 const rowAt = (seq: number): Row => {
@@ -42,17 +44,19 @@ const rowAt = (seq: number): Row => {
   return row;
 };
 const into =
-  'INTO entries (seq, stream, n, kind, hash, body) VALUES (:seq, :stream, :n, :kind, :hash, :body)';
+  'INTO entries (seq, stream, n, kind, hash, salt, body) VALUES (:seq, :stream, :n, :kind, :hash, :salt, :body)';
 const insert = (row: object, verb = 'INSERT') => db.prepare(`${verb} ${into}`).run(row);
 
 /** The row that rightly comes next, or one that is off in what is given. */
 function rowAfter(change: { seq?: number; n?: number; stream?: number } = {}): Row {
   const last = rowAt(rows().length);
   const end = { seq: change.seq ?? last.seq, n: change.n ?? last.n };
-  const [one] = written(end, 'job:WO-1', next, stamp);
+  const [one] = written(end, 'job:WO-1', next, stamp, salts());
   if (one === undefined) throw new Error('no entry');
   const { entry, hash, body } = one;
-  return { seq: entry.seq, stream: change.stream ?? last.stream, n: entry.n, kind: 2, hash, body };
+  const salt = Buffer.from(entry.salt, 'base64url');
+  const stream = change.stream ?? last.stream;
+  return { seq: entry.seq, stream, n: entry.n, kind: 2, hash, salt, body: Buffer.from(body) };
 }
 
 describe.each(['OFF', 'ON'])('whoever opens the file, with recursive triggers %s', (recursive) => {
@@ -61,7 +65,7 @@ describe.each(['OFF', 'ON'])('whoever opens the file, with recursive triggers %s
   });
 
   it.each([
-    ['an update', "UPDATE entries SET body = replace(body, 'A', 'B') WHERE seq = 2"],
+    ['an update', "UPDATE entries SET body = CAST(replace(body, 'A', 'B') AS BLOB) WHERE seq = 2"],
     ['an update that changes nothing', 'UPDATE entries SET seq = seq'],
     ['a delete', 'DELETE FROM entries WHERE seq = 9'],
     ['a delete of all', 'DELETE FROM entries'],
@@ -79,7 +83,7 @@ describe.each(['OFF', 'ON'])('whoever opens the file, with recursive triggers %s
       const before = rows();
       const last = rowAt(9);
       expect(() => insert(rowAt(4), verb)).toThrow('append-only');
-      expect(() => insert({ ...last, body: 'another' }, verb)).toThrow('append-only');
+      expect(() => insert({ ...last, body: Buffer.from('another') }, verb)).toThrow('append-only');
       expect(rows()).toEqual(before);
     },
   );
@@ -95,7 +99,7 @@ describe.each(['OFF', 'ON'])('whoever opens the file, with recursive triggers %s
 
   it('an upsert is refused', () => {
     const before = rows();
-    const sql = `INSERT INTO entries SELECT * FROM entries WHERE seq = 9 ON CONFLICT (seq) DO UPDATE SET body = 'x'`;
+    const sql = `INSERT INTO entries SELECT * FROM entries WHERE seq = 9 ON CONFLICT (seq) DO UPDATE SET body = x'00'`;
     expect(() => db.exec(sql)).toThrow('append-only');
     expect(rows()).toEqual(before);
   });
@@ -118,7 +122,8 @@ describe('a new entry', () => {
     ['a stream without a name', () => rowAfter({ stream: 9, n: 0 }), 'a stream that is there'],
     ['a hash that is too short', () => ({ ...rowAfter(), hash: Buffer.alloc(31) }), 'CHECK'],
     ['a hash that is text', () => ({ ...rowAfter(), hash: 'F'.repeat(32) }), 'BLOB'],
-    ['a body that is a number', () => ({ ...rowAfter(), body: 7 }), 'CHECK'],
+    ['a salt that is too short', () => ({ ...rowAfter(), salt: Buffer.alloc(15) }), 'CHECK'],
+    ['a body that is text', () => ({ ...rowAfter(), body: '{}' }), 'BLOB'],
   ])('with %s is refused', (_what, row, why) => {
     expect(() => insert(row())).toThrow(why);
     expect(rows()).toHaveLength(COUNT);

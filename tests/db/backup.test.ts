@@ -390,7 +390,7 @@ describe('a file that is too large to be read whole at every opening', () => {
     expect(looks()).toBe(true);
     const db = withoutRules(withPlain(new Sqlite(path)));
     db.exec(
-      `UPDATE entries SET body = replace(plain(body), '"v":1', '"v":2') WHERE seq = (SELECT max(seq) FROM entries)`,
+      `UPDATE entries SET body = packed(replace(plain(body, salt), '"v":1', '"v":2')) WHERE seq = (SELECT max(seq) FROM entries)`,
     );
     db.close();
     expect(looks()).toBe(false);
@@ -405,7 +405,7 @@ describe('a file that is too large to be read whole at every opening', () => {
   it('never gives an entry that is not as it was written', async () => {
     const db = withoutRules(withPlain(new Sqlite(path)));
     db.exec(
-      `UPDATE entries SET body = replace(plain(body), 'A. Example', 'B. Example') WHERE n = 1 AND stream = (SELECT id FROM streams WHERE name = 'job:WO-1')`,
+      `UPDATE entries SET body = packed(replace(plain(body, salt), 'EXAMPLE-14', 'EXAMPLE-15')) WHERE n = 1 AND stream = (SELECT id FROM streams WHERE name = 'job:WO-1')`,
     );
     db.close();
     const log = await openStationLog(path);

@@ -215,7 +215,7 @@ describe('the history', () => {
     const db = withoutRules(withPlain(new Sqlite(path)));
     log.append('job:BAD-1', drafts([opening('BAD-1')]), stamp);
     db.exec(
-      `UPDATE entries SET body = replace(plain(body), '"type":"job-opened"', '"type":"job-closed"') WHERE stream = (SELECT id FROM streams WHERE name = 'job:BAD-1')`,
+      `UPDATE entries SET body = packed(replace(plain(body, salt), '"type":"job-opened"', '"type":"job-closed"')) WHERE stream = (SELECT id FROM streams WHERE name = 'job:BAD-1')`,
     );
     db.close();
     expect(() => of({})).toThrow(

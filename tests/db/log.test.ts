@@ -253,10 +253,10 @@ describe('what others do to the file', () => {
     ['the first entry taken out', 'DELETE FROM entries WHERE seq = 1', { seq: 1 }],
     [
       'a word changed',
-      `UPDATE entries SET body = replace(plain(body), 'A. Example', 'B. Example') WHERE seq = 4`,
+      `UPDATE entries SET body = packed(replace(plain(body, salt), '"by":"technician"', '"by":"station"')) WHERE seq = 4`,
       { seq: 4 },
     ],
-    ['a body that is no JSON', `UPDATE entries SET body = 'x' WHERE seq = 5`, { seq: 5 }],
+    ['a body that is no JSON', `UPDATE entries SET body = packed('x') WHERE seq = 5`, { seq: 5 }],
     ['a hash exchanged', `UPDATE entries SET hash = randomblob(32) WHERE seq = 6`, { seq: 6 }],
     ['the last entry taken out', `DELETE FROM entries WHERE seq = ${COUNT}`, { seq: COUNT }],
     ['a hash of the tree exchanged', 'UPDATE subtrees SET hash = randomblob(32) WHERE place = 7', { seq: 8 }],
@@ -284,9 +284,9 @@ describe('what others do to the file', () => {
   it('a changed entry whose own hash was made again does not fit the tree', () => {
     const entry = log.entries('job:WO-1')[3];
     if (entry === undefined) throw new Error('no fourth entry');
-    const hash = entryHash({ ...entry, by: 'B. Example' }).toString('hex');
+    const hash = entryHash({ ...entry, by: 'station' }).toString('hex');
     tamper(
-      `UPDATE entries SET hash = x'${hash}', body = replace(plain(body), 'A. Example', 'B. Example') WHERE seq = 4`,
+      `UPDATE entries SET hash = x'${hash}', body = packed(replace(plain(body, salt), '"by":"technician"', '"by":"station"')) WHERE seq = 4`,
     );
     expect(log.check()).toMatchObject({ seq: 8, message: expect.stringContaining('hash tree') });
   });
@@ -294,10 +294,12 @@ describe('what others do to the file', () => {
   it('an entry in another writing is found even where its hash was made to fit', () => {
     const { body } = z
       .object({ body: z.string() })
-      .parse(withPlain(other).prepare(`SELECT plain(body) AS body FROM entries WHERE seq = ${COUNT}`).get());
+      .parse(
+        withPlain(other).prepare(`SELECT plain(body, salt) AS body FROM entries WHERE seq = ${COUNT}`).get(),
+      );
     const spaced = body.replace(',', ', ');
     const hash = leafHash(Buffer.from(spaced)).toString('hex');
-    tamper(`UPDATE entries SET hash = x'${hash}', body = '${spaced}' WHERE seq = ${COUNT}`);
+    tamper(`UPDATE entries SET hash = x'${hash}', body = packed('${spaced}') WHERE seq = ${COUNT}`);
     expect(log.check()).toEqual({ seq: COUNT, message: `entry ${COUNT} is not written as an entry is` });
   });
 
@@ -315,7 +317,7 @@ describe('what others do to the file', () => {
   });
 
   it('an entry that cannot be read leads to a clear problem', () => {
-    tamper(`UPDATE entries SET body = '{}' WHERE seq = 5`);
+    tamper(`UPDATE entries SET body = packed('{}') WHERE seq = 5`);
     expect(codeOf(() => log.entries('job:WO-1'))).toMatchObject({ code: 'log-damaged', where: path });
   });
 });

@@ -49,7 +49,7 @@ describe('an open log', () => {
       const db = await openDatabase(path);
       expect(db.pragma('journal_mode', { simple: true })).toBe('wal');
       expect(db.pragma('synchronous', { simple: true })).toBe(2);
-      db.exec(`INSERT INTO people (name) VALUES ('person ${round}')`);
+      db.exec(`INSERT INTO dictionaries (id, text) VALUES (${100 + round}, '')`);
       expect(db.pragma('synchronous', { simple: true })).toBe(2);
       db.close();
     }
@@ -94,7 +94,7 @@ describe('migrations', () => {
       migrate(db, migrations.slice(0, version));
       expect(versionOf(db)).toBe(version);
       migrate(db, migrations);
-      expect(db.prepare('SELECT count(*) FROM jobs').pluck().get()).toBe(0);
+      expect(db.prepare('SELECT count(*) FROM entries').pluck().get()).toBe(0);
       db.close();
     }
   });
@@ -145,7 +145,8 @@ describe('a file that cannot serve as station log is refused with what to do', (
   it('cut off', async () => {
     await writtenLog();
     const size = readFileSync(path).length;
-    for (const kept of [size - 4096, size - 100, 4096, 100, 10]) {
+    // The last page may be one that nothing is in yet: of that, SQLite misses nothing until all of it is gone.
+    for (const kept of [size - 4096, size - 4196, 4096, 100, 10]) {
       copyFileSync(path, `${path}.whole`);
       truncateSync(path, kept);
       expect(await problemAtOpening()).toMatchObject({

@@ -1,10 +1,10 @@
 import type { Database } from 'better-sqlite3';
 import { packingOf } from '../../db/packing.ts';
 
-/** Gives SQL a function `plain(body)`, so that a test can change a stored body as text, and `packed(text)` for the way back. */
+/** Gives SQL `plain(body, salt)`, so that a test can change a stored body as text, and `packed(text)` for the way back. */
 export function withPlain(db: Database): Database {
   const { pack, unpack } = packingOf(db);
-  db.function('plain', (body) => unpack(body)?.toString('utf8') ?? null);
+  db.function('plain', (body, salt) => unpack(body, salt)?.toString('utf8') ?? null);
   db.function('packed', (text) => pack(String(text)));
   return db;
 }

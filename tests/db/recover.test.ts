@@ -10,13 +10,15 @@ import { openStationLog } from '../../db/log.ts';
 import { recoverLog } from '../../db/recover.ts';
 import type { FromRecord } from '../../db/recover-records.ts';
 import { originOf, signCheckpoint } from '../../src/evidence/checkpoint.ts';
+import { disclosuresOf, isStationEntry, signedBytes } from '../../src/evidence/entry.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
 import type { Signer } from '../../src/evidence/jws.ts';
-import { type AnyEntry, stationEntrySchema } from '../../src/evidence/log.ts';
-import { setProof, treeRoot } from '../../src/evidence/merkle.ts';
+import type { AnyEntry } from '../../src/evidence/log.ts';
+import { treeRoot } from '../../src/evidence/merkle.ts';
 import { stateSuccession } from '../../src/evidence/succession.ts';
 import type { JobEvent } from '../../src/job/event.ts';
 import { ProblemError } from '../../src/problem.ts';
+import { stationEntry } from '../evidence/entries.ts';
 import { AT, drafts, kidOf, station, stationEvents, stranger, wholeJob } from '../evidence/sample-job.ts';
 
 let folder: string;
@@ -94,21 +96,18 @@ const asRecord = (job: string): FromRecord => ({
   name: `${job}.record.json`,
   entries: entries.filter(({ stream }) => stream === `job:${job}` || stream === 'station'),
   checkpoint: noteBy(station, originBy(station)),
-  proof: [],
 });
 
 /** What another station, set up by this key, would have written under the same numbers. */
 const foreign = (by: Signer, origin: string): FromRecord => ({
   name: 'foreign.record.json',
   entries: entries.map((entry): AnyEntry => {
-    if (entry.stream !== 'station') return { ...entry, monoUs: entry.monoUs + 1 };
-    const own = stationEntrySchema.parse(entry);
-    const { event } = own;
+    if (!isStationEntry(entry)) return { ...entry, monoUs: entry.monoUs + 1 };
+    const { event } = entry;
     const key = publicJwk(by.privateKey);
-    return { ...own, event: event.type === 'station-set-up' ? { ...event, key } : event };
+    return { ...entry, event: event.type === 'station-set-up' ? { ...event, key } : event };
   }),
   checkpoint: noteBy(by, origin),
-  proof: [],
 });
 
 /** Ruins a page that holds entries of the second job alone, and gives their numbers. */
@@ -187,7 +186,7 @@ describe('a damaged log', () => {
       { kind: 'cut', size: entries.length, from: report.kept + 1, to: entries.length },
     ]);
     const lines = readFileSync(beside, 'utf8').trimEnd().split('\n');
-    expect(lines.map((line) => JSON.parse(line).seq)).toEqual(
+    expect(lines.map((line) => JSON.parse(line).entry.seq)).toEqual(
       entries.map(({ seq }) => seq).filter((seq) => seq > Math.max(...middle.seqs)),
     );
     const log = await openStationLog(out);
@@ -264,13 +263,12 @@ describe('a damaged log', () => {
       const event = type === 'key-rotated' ? { type, key, statement } : { type, key, because: 'lost' };
       const last = entries.length + 1;
       const n = entries.filter(({ stream }) => stream === 'station').length + 1;
-      const entry: AnyEntry = { v: 1, seq: last, stream: 'station', n, ...stamp, by: 'station', event };
+      const entry = stationEntry(event, { seq: last, n, ...stamp });
       const checkpoint = noteBy(stranger, origin);
       const record = {
         name: 'later.record.json',
         entries: [...asRecord('WO-1').entries, entry],
         checkpoint,
-        proof: [],
       };
       const report = await recoverLog(path, { out, beside }, [record]);
       expect(report).toMatchObject(
@@ -308,30 +306,30 @@ describe('a damaged log', () => {
     expect(existsSync(out)).toBe(false);
   });
 
-  it('that is gone altogether is made from records alone, also an entry that only a proof tells of', async () => {
+  it('that is gone altogether is made from records alone, up to an entry that none of them holds', async () => {
     const job = entries.find(({ event }) => event.type === 'job-opened');
     if (job?.event.type !== 'job-opened') throw new Error('no job');
     const { specification } = job.event.order;
     const log = await openStationLog(path);
-    const recorded = (which: typeof specification) =>
-      log.appendStation(
-        [{ by: 'station', event: { type: 'specification-recorded', specification: which } }],
-        stamp,
-      );
-    const told = recorded(specification);
+    const recorded = log.appendStation(
+      [{ by: 'station', event: { type: 'specification-recorded', specification } }],
+      stamp,
+    );
     const later = log.append('job:WO-4', drafts(wholeJob('WO-4')), stamp);
     const size = log.size();
     const checkpoint = signCheckpoint(
       { origin: originBy(station), size, root: treeRoot(log.tree, size) },
       station.privateKey,
     );
-    const own = [...entries.filter(({ stream }) => stream === 'station'), ...later];
-    const indexes = own.map(({ seq }) => seq - 1);
-    const proof = setProof(log.tree, indexes, size).map((hash) => hash.toString('base64'));
     log.close();
+    const own = entries.filter(({ stream }) => stream === 'station');
     const others = ['WO-1', 'WO-2', 'WO-3'].map(asRecord);
-    const record: FromRecord = { name: 'WO-4.record.json', entries: own, checkpoint, proof };
-    const report = await recoverLog(null, { out, beside }, [...others, record]);
+    const recordWith = (background: readonly AnyEntry[]): FromRecord => ({
+      name: 'WO-4.record.json',
+      entries: [...background, ...later],
+      checkpoint,
+    });
+    const report = await recoverLog(null, { out, beside }, [...others, recordWith([...own, ...recorded])]);
     expect(report).toMatchObject({
       kept: size,
       fromRecords: size,
@@ -340,10 +338,18 @@ describe('a damaged log', () => {
       checkpoints: [{ kind: 'extends' }, { kind: 'extends', size }],
     });
     rmSync(out);
-    const wrong = proof.map(() => Buffer.alloc(32).toString('base64'));
-    const unproven = await recoverLog(null, { out, beside }, [...others, { ...record, proof: wrong }]);
-    const gap = told[0]?.seq ?? 0;
-    expect(unproven).toMatchObject({ kept: gap - 1, lost: [{ from: gap, to: gap }], beside: later.length });
+    const without = await recoverLog(null, { out, beside }, [...others, recordWith(own)]);
+    const gap = recorded[0]?.seq ?? 0;
+    expect(without).toMatchObject({ kept: gap - 1, lost: [{ from: gap, to: gap }], beside: later.length });
+  });
+
+  it('gives back what is left of the personal texts, from its pages and from records', async () => {
+    await ruinSecondJob();
+    await recoverLog(path, { out, beside }, [asRecord('WO-2')]);
+    const log = await openStationLog(out);
+    for (const job of ['WO-1', 'WO-2', 'WO-3'])
+      expect(log.entries(`job:${job}`)).toEqual(entries.filter(({ stream }) => stream === `job:${job}`));
+    log.close();
   });
 
   it('that is gone is not made from records of several logs, unless a key tells which is meant', async () => {
@@ -374,7 +380,9 @@ describe('a damaged log', () => {
         const carved = await carve(file);
         for (const entry of entries) {
           const found = carved.entry(entry.seq);
-          if (found !== null) expect(JSON.parse(found.body)).toEqual(entry);
+          if (found === null) continue;
+          expect(found.body).toBe(signedBytes(entry).toString('utf8'));
+          for (const disclosure of found.disclosures) expect(disclosuresOf(entry)).toContain(disclosure);
         }
         carved.close();
       }),

@@ -4,6 +4,7 @@ import { canonicalBytes } from '../../src/evidence/canonical.ts';
 import { checkStream } from '../../src/evidence/check-stream.ts';
 import { entryHash, written } from '../../src/evidence/entry.ts';
 import type { LogEntry } from '../../src/evidence/log.ts';
+import { salts } from './entries.ts';
 import { AT, drafts, logOf, opening, stationEvents, wholeJob } from './sample-job.ts';
 
 const { entries } = logOf(wholeJob());
@@ -18,31 +19,40 @@ const changed = (i: number, change: Partial<LogEntry>) =>
 
 describe('entries', () => {
   it('are hashed as leaves of RFC 9162: SHA-256 over a zero byte and the canonical bytes', () => {
+    // Without personal text.
+    const { concealed, ...content } = at(2);
     const expected = createHash('sha256')
-      .update(Buffer.concat([Buffer.of(0), canonicalBytes(at(0))]))
+      .update(Buffer.concat([Buffer.of(0), canonicalBytes(content)]))
       .digest();
-    expect(entryHash(at(0))).toEqual(expected);
+    expect(concealed).toEqual([]);
+    expect(entryHash(at(2))).toEqual(expected);
   });
 
   it('are numbered on in the log and in their stream', () => {
     const first = stationEvents.length + 1;
-    expect(at(0)).toMatchObject({ v: 1, seq: first, n: 1, stream: STREAM, by: 'A. Example' });
+    expect(at(0)).toMatchObject({ v: 1, seq: first, n: 1, stream: STREAM, by: 'technician' });
     expect(at(1)).toMatchObject({ seq: first + 1, n: 2 });
   });
 
   it('are what their bytes say, so that minus zero does not live on in memory only', () => {
     const found = wholeJob().find((event) => event.type === 'pull-detected');
     if (found === undefined) throw new Error('no pull in the sample');
-    const [one] = written({ seq: 0, n: 0 }, STREAM, drafts([{ ...found, zeroNm: -0 }]), {
-      at: AT,
-      monoUs: 0,
-    });
-    expect(one?.entry).toEqual(JSON.parse(one?.body ?? ''));
+    const [one] = written(
+      { seq: 0, n: 0 },
+      STREAM,
+      drafts([{ ...found, zeroNm: -0 }]),
+      {
+        at: AT,
+        monoUs: 0,
+      },
+      salts(),
+    );
+    expect(one?.entry).toEqual({ ...JSON.parse(one?.body ?? ''), concealed: [] });
   });
 
   it('throw rather than be written so that the schema would not read them again', () => {
     const make = (by: string, stream: string, time: string) =>
-      written({ seq: 0, n: 0 }, stream, [{ by, event: opening() }], { at: time, monoUs: 0 });
+      written({ seq: 0, n: 0 }, stream, [{ by, event: opening() }], { at: time, monoUs: 0 }, salts());
     expect(() => make('', STREAM, AT)).toThrow();
     expect(() => make('A. Example', STREAM, 'today')).toThrow();
     expect(() => make('A. Example', 'station', AT)).toThrow();

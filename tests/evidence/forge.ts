@@ -1,10 +1,12 @@
 /** Ways to make a record that its station never made. */
 import { fromBase64url, toBase64url } from '../../src/evidence/base64url.ts';
 import { canonicalBytes } from '../../src/evidence/canonical.ts';
-import { addSignature, type Jws, jwsSchema, type Signer } from '../../src/evidence/jws.ts';
+import { disclosuresOf, signedEntry } from '../../src/evidence/entry.ts';
+import { addSignature, type Jws, jwsSchema, type Signer, withDisclosures } from '../../src/evidence/jws.ts';
 import { type JobRecord, openRecord } from '../../src/evidence/record.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
+import { concealedAnew } from './entries.ts';
 import { station, trusting } from './sample-job.ts';
 
 export const jwsOf = (bytes: Uint8Array): Jws =>
@@ -18,15 +20,39 @@ export function recordOf(bytes: Uint8Array): JobRecord {
   return opened.value.record;
 }
 
+/** A record in which anything was changed but the lists of entries. */
+type Changed = Pick<JobRecord, 'background' | 'entries'> & Readonly<Record<string, unknown>>;
+
 /** Another content under the old signatures. */
-export function withContent(bytes: Uint8Array, content: unknown): Buffer {
-  return fileOf({ ...jwsOf(bytes), payload: toBase64url(canonicalBytes(content)) });
+export function withContent(bytes: Uint8Array, content: Changed | string): Buffer {
+  const { payload, disclosures } = signable(content);
+  return fileOf(withDisclosures({ ...jwsOf(bytes), payload }, disclosures));
 }
 
 /** Another content, signed anew by whoever holds the keys: what a dishonest station could do. */
-export function signedAnew(content: unknown, ...signers: Signer[]): Buffer {
-  const unsigned: Jws = { payload: toBase64url(canonicalBytes(content)), signatures: [] };
-  return fileOf(signers.reduce(addSignature, unsigned));
+export function signedAnew(content: JobRecord, ...signers: Signer[]): Buffer {
+  const { payload, disclosures } = signable(content);
+  const unsigned: Jws = { payload, signatures: [] };
+  return fileOf(withDisclosures(signers.reduce(addSignature, unsigned), disclosures));
+}
+
+/** What is signed of a record, as its canonical text. */
+export const signedTextOf = (record: JobRecord): string =>
+  Buffer.from(signable(record).payload, 'base64url').toString('utf8');
+
+/** What is signed of a content that a test has changed, and the personal texts that travel beside it. */
+function signable(content: Changed | JobRecord | string) {
+  if (typeof content === 'string') return { payload: toBase64url(canonicalBytes(content)), disclosures: [] };
+  const background = content.background.map(concealedAnew);
+  const entries = content.entries.map(concealedAnew);
+  const signed = {
+    ...content,
+    background: background.map(signedEntry),
+    entries: entries.map(signedEntry),
+  };
+  // An entry that is there twice has its disclosures once.
+  const disclosures = new Set([...background, ...entries].flatMap(disclosuresOf));
+  return { payload: toBase64url(canonicalBytes(signed)), disclosures: [...disclosures] };
 }
 
 /** One protected header replaced, its signature kept. */

@@ -26,7 +26,7 @@ describe('a job with one plug accepted over the window and one fitted by angle',
     expect(cylinders).toMatchObject([
       {
         torque: { state: 'settled', judgement: { result: 'NotOK', side: 'high' } },
-        settlement: { kind: 'accepted', by: 'Foreman One' },
+        settlement: { kind: 'accepted', pull: 2 },
       },
       { torque: { state: 'settled', judgement: null }, settlement: { kind: 'by-angle', turn: '1/2 turn' } },
     ]);

@@ -9,7 +9,7 @@ const [key] = trusting(station).keys;
 describe('a trust list', () => {
   it('is a JSON Web Key set as other tools write it', () => {
     const list = {
-      keys: [{ ...key, alg: 'EdDSA', use: 'sig', role: 'station', validFrom: '2026-01-01T00:00:00Z' }],
+      keys: [{ ...key, alg: 'Ed25519', use: 'sig', role: 'station', validFrom: '2026-01-01T00:00:00Z' }],
     };
     expect(read(list)).toEqual({ ok: true, value: list });
     expect(read({ keys: [] })).toEqual({ ok: true, value: { keys: [] } });

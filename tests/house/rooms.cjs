@@ -1,5 +1,5 @@
 // The house's directions: a room knows only the rooms named here, itself, and the ground it all stands on.
-const GROUND = ['^src/(problem|problem-code|result|reading)\\.ts$', '^src/ui/printable\\.ts$'];
+const GROUND = ['^src/(personal|problem|problem-code|result|reading)\\.ts$', '^src/ui/printable\\.ts$'];
 const ROOMS = {
   quantity: [],
   metrology: ['quantity'],

@@ -11,7 +11,6 @@ import {
 import { entryHash } from '../../src/evidence/entry.ts';
 import { publicJwk, thumbprint } from '../../src/evidence/jwk.ts';
 import { signatureOf } from '../../src/evidence/jws.ts';
-import type { StationEntry } from '../../src/evidence/log.ts';
 import { consistencyProof, setProof, treeOf, treeRoot } from '../../src/evidence/merkle.ts';
 import {
   checkFiles,
@@ -30,6 +29,7 @@ import {
   signIndex,
 } from '../../src/package/format.ts';
 import { lastWithoutGap } from '../../src/package/station-entries.ts';
+import { stationEntry } from '../evidence/entries.ts';
 
 const newPair = () => {
   const { privateKey } = generateKeyPairSync('ed25519');
@@ -63,7 +63,7 @@ describe('the index of a package', () => {
 
   it('is not taken for signed by one key under the name of another', () => {
     const { jwk } = stranger;
-    const header = { alg: 'EdDSA', typ: 'plugmark-package+json', kid: key.kid, jwk };
+    const header = { alg: 'Ed25519', typ: 'plugmark-package+json', kid: key.kid, jwk };
     const head = toBase64url(canonicalBytes(header));
     const forged = `${head}..${signatureOf(head, toBase64url(bytes), stranger.privateKey)}\n`;
     expect(indexSigner(bytes, forged)).toBeNull();
@@ -135,16 +135,10 @@ describe('the files of a package', () => {
 });
 
 describe('the log of a package', () => {
-  const setUp: StationEntry = {
-    v: 1,
-    seq: 1,
-    n: 1,
-    stream: 'station',
-    at: '2026-01-01T08:00:00.000Z',
-    monoUs: 0,
-    by: 'station',
-    event: { type: 'station-set-up', station: 'Example bay', key: key.jwk },
-  };
+  const setUp = stationEntry(
+    { type: 'station-set-up', station: 'Example bay', key: key.jwk },
+    { at: '2026-01-01T08:00:00.000Z' },
+  );
   const leaves = [entryHash(setUp), ...Array.from({ length: 8 }, (_, i) => Buffer.alloc(32, i + 1))];
   const tree = treeOf(leaves);
   const origin = originOf(key.kid);

@@ -9,6 +9,7 @@ import { openJob } from '../../src/job/open.ts';
 import { finishRun, type RunJob, runJob, type Step } from '../../src/pipeline/run-job.ts';
 import type { LinkState, Reading } from '../../src/reading.ts';
 import { orThrow } from '../../src/result.ts';
+import { jobEntry } from '../evidence/entries.ts';
 import { exampleOrder, INSTRUMENTS, OPENING, WRENCH } from '../job/workshop.ts';
 import { clickPull, drawn } from '../pull/shapes.ts';
 
@@ -19,10 +20,10 @@ function memoryLog() {
   const log: StationLog = {
     append: (stream, drafts: readonly Draft[], stamp) => {
       if (disk.full) throw new Error('disk full');
-      const added = drafts.map(({ by, event }, i): LogEntry => {
-        const n = entries.length + i + 1;
-        return { v: 1, seq: n, stream, n, ...stamp, by, event };
-      });
+      const job = stream.replace('job:', '');
+      const added = drafts.map(({ by, event }, i) =>
+        jobEntry(event, { seq: entries.length + i + 1, ...stamp, by }, job),
+      );
       entries.push(...added);
       return added;
     },
@@ -91,7 +92,7 @@ describe('a job at work', () => {
     commands$.next({ do: 'choose-cylinder', quantity: 'torque', cylinder: 3 });
     expect(entries.map(({ by, event }) => [event.type, by])).toEqual([
       ['session-started', 'station'],
-      ['cylinder-chosen', 'Technician One'],
+      ['cylinder-chosen', 'technician'],
     ]);
   });
 

@@ -1,14 +1,16 @@
 /** RFC 3161 by openssl against openssl: an authority on this machine only, made for the test; no network. */
 import { execFileSync, spawnSync } from 'node:child_process';
-import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { timeStamp, trustedTime } from '../../src/cli/evidence/time-stamp.ts';
+import { withDisclosures } from '../../src/evidence/jws.ts';
 import { countersignRecord } from '../../src/evidence/record.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
+import { fileOf, jwsOf } from '../evidence/forge.ts';
 import { AT, logOf, seal, station, stranger, trusting, wholeJob } from '../evidence/sample-job.ts';
 
 const hasOpenssl = spawnSync('openssl', ['version']).status === 0;
@@ -133,6 +135,7 @@ describe.runIf(hasOpenssl)('trusted time', () => {
   });
   let record: string;
   const bytes = seal(logOf(wholeJob()));
+  const withoutTexts = fileOf(withDisclosures(jwsOf(bytes), []));
   beforeEach(() => {
     vi.spyOn(process.stdout, 'write').mockReturnValue(true);
     record = at(`${++run}.record.json`);
@@ -181,9 +184,15 @@ describe.runIf(hasOpenssl)('trusted time', () => {
     expect(() => readFileSync(`${record}.tsr`)).toThrow();
   });
 
-  it('is checked by an adjuster with openssl alone', async () => {
+  it('holds for the same record with its personal texts withheld', async () => {
     await stamp();
-    copyFileSync(record, at('J.record.json'));
+    writeFileSync(at('bare.record.json'), withoutTexts);
+    expect((await found(at('bare.record.json'), `${record}.tsr`))?.before).not.toBeNull();
+  });
+
+  it('is checked by an adjuster with openssl alone, on the record without its texts', async () => {
+    await stamp();
+    writeFileSync(at('J.record.json'), withoutTexts);
     const said = openssl(
       'ts',
       '-verify',

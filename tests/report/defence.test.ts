@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { LogEntry } from '../../src/evidence/log.ts';
 import type { Instrument } from '../../src/instrument/instrument.ts';
 import { createBench } from '../../src/job/bench.ts';
 import type { JobEvent } from '../../src/job/event.ts';
@@ -8,6 +7,7 @@ import { openJob } from '../../src/job/open.ts';
 import type { WorkOrder } from '../../src/job/order.ts';
 import { reportModel } from '../../src/report/model.ts';
 import { tracesOf } from '../../src/report/traces.ts';
+import { jobEntry } from '../evidence/entries.ts';
 import { exampleOrder, handsOn, INSTRUMENTS, OPENING } from '../job/workshop.ts';
 
 const [WRENCH, GAUGE] = INSTRUMENTS;
@@ -47,17 +47,8 @@ function papers(order: WorkOrder, instruments: readonly Instrument[]) {
   hands.give({ kind: 'session', program: 'test', platform: 'test', simulated: false });
   hands.join();
   hands.pull(24.2);
-  const entries = events.map(
-    (event, i): LogEntry => ({
-      v: 1,
-      seq: i + 1,
-      stream: `job:${order.job}`,
-      n: i + 1,
-      at: '2026-05-04T08:00:00.000Z',
-      monoUs: i,
-      by: 'Technician One',
-      event,
-    }),
+  const entries = events.map((event, i) =>
+    jobEntry(event, { seq: i + 1, at: '2026-05-04T08:00:00.000Z', monoUs: i, by: 'technician' }, order.job),
   );
   return reportModel({
     state: bench.state(),

@@ -11,6 +11,7 @@ import type { LinkDescription } from '../../src/reading.ts';
 import { type ReportInput, type ReportModel, reportModel } from '../../src/report/model.ts';
 import { writePdf } from '../../src/report/pdf.ts';
 import type { Trace } from '../../src/report/plots.ts';
+import { jobEntry, salts } from '../evidence/entries.ts';
 import { A_PULL } from '../pull/a-pull.ts';
 
 export const TORQUE_WINDOW: Window = {
@@ -126,7 +127,8 @@ export function madeJob(options: JobOptions = {}): {
   });
   const made = workEvents(order, options);
   const events = made.events;
-  const entries = events.map((event, index) => entryOf(event, index, options.by ?? order.technician));
+  const salt = salts();
+  const entries = events.map((event, index) => entryOf(event, index, options.by ?? 'technician', salt));
   const state = foldAll(events);
   if (state === null) throw new Error('the fixture made no job');
   const record = new TextEncoder().encode(JSON.stringify({ entries }));
@@ -172,18 +174,9 @@ function inputOf(
   };
 }
 
-function entryOf(event: JobEvent, index: number, by: string): LogEntry {
+function entryOf(event: JobEvent, index: number, by: string, salt: () => string): LogEntry {
   const at = new Date(Date.UTC(2025, 5, 3, 8, 15, 0) + index * 7_000).toISOString();
-  return {
-    v: 1,
-    seq: index + 1,
-    stream: 'job:JOB-2041',
-    n: index + 1,
-    at,
-    monoUs: index * 7_000_000,
-    by,
-    event,
-  };
+  return jobEntry(event, { seq: index + 1, at, monoUs: index * 7_000_000, by, salt }, 'JOB-2041');
 }
 
 function workEvents(order: WorkOrder, options: JobOptions) {
@@ -384,7 +377,7 @@ export const LONG_NAMES: JobOptions = {
     technician: 'Wolfeschlegelsteinhausenbergerdorff'.repeat(3).slice(0, 80),
     vehicle: { description: 'X'.repeat(120), plate: 'W'.repeat(20), vin: '1M8GDM9AXKP042788' },
   },
-  model: 'M'.repeat(600),
+  model: 'M'.repeat(256),
 };
 
 /** Names in other scripts, with accents outside Windows-1252, and with marks meant to mislead. */

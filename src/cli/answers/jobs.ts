@@ -7,7 +7,9 @@ import { againstJob } from '../../audit/impact-vehicle.ts';
 import { attemptException, type JobAnswer } from '../../audit/questions.ts';
 import { type Kept, type Retention, retentionSchema } from '../../audit/retention.ts';
 import type { LogEntry } from '../../evidence/log.ts';
+import { byName } from '../../evidence/writers.ts';
 import { openItems } from '../../job/closing.ts';
+import { notesOnJob } from '../../job/open.ts';
 import type { CylinderState, JobState } from '../../job/state.ts';
 import { judgementSchema } from '../../metrology/judgement.ts';
 import { answer, count, day, decision, jobState, quantity, time, unit, unitOf, vehicle } from './answer.ts';
@@ -265,13 +267,13 @@ export const shownJob = (
     sessions: state.session,
     entries: entries.length,
     simulated: state.simulated,
-    handedOver: entries.flatMap(({ at, by, event }) =>
+    handedOver: byName(entries).flatMap(({ at, by, event }) =>
       event.type === 'job-handed-over' ? [{ at, from: by, to: event.to }] : [],
     ),
     cylinders: state.cylinders.map(cylinderOf),
     open: [...(closed?.open ?? openItems(state))],
     questions: state.questions.map(({ pull, cylinder, kind }) => ({ pull, cylinder, kind })),
-    notes: [...state.basis.notes],
+    notes: notesOnJob(state),
     voided: voided && { by: voided.by, because: voided.reason },
     impacts: impactsOn(order.job, impacts),
   };

@@ -66,7 +66,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
     );
     const { torqueWindow, gapWindow } = opened;
     const stream = `job:${order.job}`;
-    await openInLog(station, [{ by: order.technician, event: opened }], stamp());
+    await openInLog(station, [{ by: 'technician', event: opened }], stamp());
     const simulated = simulatedStation({
       seed: options.seed,
       order,

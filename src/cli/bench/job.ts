@@ -6,7 +6,7 @@ import { offBy } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { type Bench, createBench } from '../../job/bench.ts';
 import { foldAll } from '../../job/fold.ts';
-import { type Override, openJob } from '../../job/open.ts';
+import { notesOnJob, type Override, openJob } from '../../job/open.ts';
 import { workOrderSchema } from '../../job/order.ts';
 import { replay } from '../../job/replay.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
@@ -102,11 +102,11 @@ export async function job(options: JobOptions): Promise<ExitCode> {
 async function begin(station: Station, file: LoadedStation, options: JobOptions): Promise<Started | null> {
   if (options.order !== undefined) {
     const started = await openFrom(options.order, station, file, overridesOf(options));
-    const { basis, order } = started.bench.state();
+    const state = started.bench.state();
     const impacts = impactsOf(station.log.stationEntries());
     const notes = [
-      ...basis.notes.map(safeLine),
-      ...linesOnVehicle(impacts, order.vehicle),
+      ...notesOnJob(state).map(safeLine),
+      ...linesOnVehicle(impacts, state.order.vehicle),
       ...sinceLines(jobsSince(station, impacts)),
     ];
     for (const note of notes) process.stdout.write(`Note: ${note}\n`);
@@ -147,7 +147,7 @@ function confirmed(station: Station, started: Started): Started {
   const events = orThrow(bench.accept({ kind: 'command', command: { do: 'confirm-windows' } }));
   station.log.append(
     stream,
-    events.map((event) => ({ by: state.technician, event })),
+    events.map((event) => ({ by: 'technician', event })),
     stamp(),
   );
   return started;
@@ -178,7 +178,7 @@ async function openingFrom(
   });
   if (!opened.ok) throw new ProblemError({ ...opened.error, where: `${path}: ${opened.error.where ?? ''}` });
   const drafts = opened.value.map((event) => ({
-    by: event.type === 'instrument-overridden' ? event.by : order.technician,
+    by: event.type === 'instrument-overridden' ? event.by : 'technician',
     event,
   }));
   return { stream, drafts, now };

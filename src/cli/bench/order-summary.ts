@@ -2,7 +2,7 @@
 import { dueDate, offBy } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import type { Decision } from '../../job/basis.ts';
-import type { Opened } from '../../job/open.ts';
+import { notesOnJob, type Opened } from '../../job/open.ts';
 import type { WorkOrder } from '../../job/order.ts';
 import { viewOfWindow } from '../../job/window-view.ts';
 import type { Window } from '../../metrology/judgement.ts';
@@ -68,7 +68,7 @@ export function windowRows(
   return [
     ...torque,
     `  ${'gap'.padEnd(LABEL)}${gap}`,
-    ...basis.notes.map((note) => `  ${'note'.padEnd(LABEL)}${safeLine(note)}`),
+    ...notesOnJob(opened[0]).map((note) => `  ${'note'.padEnd(LABEL)}${safeLine(note)}`),
   ];
 }
 

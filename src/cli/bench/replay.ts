@@ -57,7 +57,7 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
     const job = `${order.job}-R${station.log.streams().length}`;
     const opening = { on: stamp().at.slice(0, 10), decision: stationFile.decision, overrides: [] };
     const opened = orThrow(openJob({ ...order, job }, stationFile.instruments, opening));
-    const drafts = opened.map((event) => ({ by: order.technician, event }));
+    const drafts = opened.map((event) => ({ by: 'technician', event }));
     const state = foldAll(await openInLog(station, drafts, stamp()));
     if (state === null) throw new Error('a job without an opening');
     const command$ = new Subject<Command>();

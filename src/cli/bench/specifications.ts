@@ -6,6 +6,7 @@ import { type LibraryEntry, libraryEntrySchema, matchingEntries } from '../../jo
 import { specifiedBy } from '../../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { gapLimitsOf } from '../../plug/gap.ts';
+import { withoutNames } from '../../plug/specification.ts';
 import { type Problem, ProblemError, problemFromZod } from '../../problem.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
 import { printJson } from '../answers/answer.ts';
@@ -130,7 +131,7 @@ export async function checkSpecifications(options: Scope & { readonly json?: tru
       file,
       entry,
       problem: unusable(entry, on),
-      recorded: specifications.has(canonical(entry.specification)),
+      recorded: specifications.has(canonical(withoutNames(entry.specification))),
     }));
     const wrong = faults.length + looked.filter(({ problem }) => problem !== null).length;
     if (options.json === true)
@@ -169,7 +170,7 @@ export async function keep(
 ): Promise<string> {
   const file = await writeEntry(folder, entry);
   const { specification, enteredBy } = entry;
-  if (!stateOf(stationFolder).specifications.has(canonical(specification)))
+  if (!stateOf(stationFolder).specifications.has(canonical(withoutNames(specification))))
     await recordStation(stationFolder, [{ type: 'specification-recorded', specification }], now, enteredBy);
   return file;
 }

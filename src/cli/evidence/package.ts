@@ -1,6 +1,6 @@
 import { impactsOf } from '../../audit/impact-state.ts';
 import type { SignedCheckpoint } from '../../evidence/checkpoint.ts';
-import { PACKAGE_FILES } from '../../package/format.ts';
+import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
 import type { NewFile } from '../../package/make.ts';
 import { ProblemError } from '../../problem.ts';
 import { vehiclesCsv } from '../../report/impact-csv.ts';
@@ -55,9 +55,16 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
   });
 }
 
-/** What was asked for, as the index says it. */
-export const askedFor = (options: Asked): Record<string, string> =>
-  Object.fromEntries(Object.entries(askedIn(options)).map(([name, value]) => [name, value.slice(0, 200)]));
+const PERSONAL: ReadonlySet<string> = new Set<keyof Asked>(['vin', 'plate', 'fleet', 'technician']);
+
+/** What was asked for, as the index says it, which is signed: of what is personal, no more than that it was asked for. */
+export const askedFor = (options: Asked): PackageIndex['asked'] =>
+  Object.fromEntries(
+    Object.entries(askedIn(options)).map(([name, value]) => [
+      name,
+      PERSONAL.has(name) ? null : value.slice(0, 200),
+    ]),
+  );
 
 /** The papers of impact assessments that touch these jobs, as "plugmark impact show --out" writes them. */
 async function impactFiles(

@@ -12,8 +12,9 @@ const MAX_TOKEN_BYTES = 1 << 20;
 const ANSWER_WITHIN_MS = 20_000;
 
 /**
- * Asks a time-stamping authority (RFC 3161) for a token over a record file and keeps it beside the file as `.tsr`. The
- * token is kept only if it holds; `ca` are the certificates that the authority is believed by.
+ * Asks a time-stamping authority (RFC 3161) for a token over a record as it was sealed, so that it holds with any texts
+ * withheld, and keeps it beside the file as `.tsr`. The token is kept only if it holds; `ca` are the certificates that the
+ * authority is believed by.
  */
 export async function timeStamp(
   file: string,
@@ -21,11 +22,12 @@ export async function timeStamp(
 ): Promise<ExitCode> {
   if (inputName(file) !== file)
     throw refused(file, 'a time stamp is kept beside its record, so the record must be a file');
-  await readBytes(file, 'record', MAX_RECORD_BYTES);
+  const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
   const folder = await mkdtemp(join(tmpdir(), 'plugmark-'));
   try {
     const query = join(folder, 'query.tsq');
-    const made = await openssl('ts', '-query', '-data', file, '-sha256', '-cert', '-out', query);
+    const data = await sealedIn(folder, bytes);
+    const made = await openssl('ts', '-query', '-data', data, '-sha256', '-cert', '-out', query);
     if (!made.ok) throw refused(authority, 'openssl could not make the request');
     const token = `${file}.tsr`;
     const answer = join(folder, 'answer.tsr');
@@ -40,7 +42,7 @@ export async function timeStamp(
   }
 }
 
-/** What the token says about the record file; null where nobody asked. A countersigned file counts as it was sealed. */
+/** What the token says about the record, as the file is or as it was sealed; null where nobody asked. */
 export async function trustedTime(
   bytes: Uint8Array,
   { time, ca }: { readonly time?: string; readonly ca?: string },
@@ -55,11 +57,9 @@ export async function trustedTime(
   await readBytes(time, 'time stamp', MAX_TOKEN_BYTES);
   const folder = await mkdtemp(join(tmpdir(), 'plugmark-'));
   try {
-    const [given, sealed] = [join(folder, 'given'), join(folder, 'sealed')];
-    const opened = openRecord(bytes);
+    const given = join(folder, 'given');
     await writeFile(given, bytes);
-    await writeFile(sealed, opened.ok ? asSealed(opened.value) : bytes);
-    for (const data of [given, sealed])
+    for (const data of [given, await sealedIn(folder, bytes)])
       if ((await openssl('ts', '-verify', '-data', data, '-in', time, '-CAfile', ca)).ok) {
         const before = await timeIn(time);
         return { before, detail: `An authority that you named saw this record before ${before}.` };
@@ -71,6 +71,14 @@ export async function trustedTime(
   } finally {
     await rm(folder, { recursive: true });
   }
+}
+
+/** The record as it was sealed, in a file of the folder; whatever else it is as it is. */
+async function sealedIn(folder: string, bytes: Uint8Array): Promise<string> {
+  const path = join(folder, 'sealed');
+  const opened = openRecord(bytes);
+  await writeFile(path, opened.ok ? asSealed(opened.value) : bytes);
+  return path;
 }
 
 /** The time in a token that holds, as ISO. */

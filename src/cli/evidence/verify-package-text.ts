@@ -11,7 +11,9 @@ import { checkLines } from './report-lines.ts';
 export function packageLines(folder: string, report: PackageReport): readonly string[] {
   const { index, verdict, checks } = report;
   const { jobs, leftOut } = index;
-  const asked = Object.entries(index.asked).map(([name, value]) => `${name} ${value}`);
+  const asked = Object.entries(index.asked).map(([name, value]) =>
+    value === null ? `one ${name}` : `${name} ${value}`,
+  );
   const questions = questionLines(report);
   const headline = questions.length === 0 || verdict === 'rejected' ? '' : ` ${questionHeadline(report)}`;
   const left = leftOut.map(({ job, because }) => `  left out: job ${safeLine(job)}, ${safeLine(because)}`);

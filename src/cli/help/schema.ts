@@ -5,7 +5,7 @@ import { captureLineSchema } from '../../../drivers/replay/capture.ts';
 import { headerSchema, lineSchema } from '../../../drivers/replay/schema.ts';
 import { gaugeStudyEvents } from '../../evidence/gauge-study-event.ts';
 import { jwsSchema, recordHeaderSchema } from '../../evidence/jws.ts';
-import { logEntrySchema, stationEntrySchema } from '../../evidence/log.ts';
+import { jobEntrySchema, stationEntrySchema } from '../../evidence/log.ts';
 import { recordSchema } from '../../evidence/record.ts';
 import { successionSchema } from '../../evidence/succession.ts';
 import { trustListSchema } from '../../evidence/trust.ts';
@@ -19,6 +19,7 @@ import {
   packageProofsSchema,
   packageStationSchema,
 } from '../../package/format.ts';
+import { personalKindOf } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
 import { stationFileSchema } from '../station/station-file.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
@@ -37,7 +38,7 @@ export const FORMS = {
   'record-file': jwsSchema.describe('The file of a record: a JWS in general JSON serialization.'),
   'record-header': recordHeaderSchema.describe('The protected header of a signature of a record.'),
   record: recordSchema.describe('What is signed: the payload of a record.'),
-  'log-entry': logEntrySchema.describe('An entry of a job in the station log.'),
+  'log-entry': jobEntrySchema.describe('An entry of a job in the station log.'),
   'station-entry': stationEntrySchema.describe('An entry of the station itself in its log.'),
   'gauge-study': z
     .discriminatedUnion('type', gaugeStudyEvents)
@@ -57,6 +58,31 @@ export const FORMS = {
 } as const satisfies Readonly<Record<FormName | keyof typeof OUTPUTS, z.ZodType>>;
 export type AnyForm = keyof typeof FORMS;
 
+/** What is signed, or hashed into the log: personal texts are digests in it. */
+const SIGNED: ReadonlySet<AnyForm> = new Set<AnyForm>([
+  'record',
+  'log-entry',
+  'station-entry',
+  'gauge-study',
+  'package-station',
+]);
+
+/** What is signed in the place of a personal text (RFC 9901). */
+const CONCEALED = {
+  type: 'object',
+  properties: {
+    _sd: {
+      type: 'array',
+      items: { type: 'string', pattern: '^[A-Za-z0-9_-]{43}$' },
+      minItems: 1,
+      maxItems: 1,
+      description: 'SHA-256 of the disclosure that holds the text, base64url.',
+    },
+  },
+  required: ['_sd'],
+  additionalProperties: false,
+} as const;
+
 /** Those of JSON Schema's formats that the program's types use; what else zod names is no format of the standard. */
 const STANDARD_FORMATS: ReadonlySet<unknown> = new Set(['date', 'date-time']);
 
@@ -65,11 +91,19 @@ export function schemaOf(name: AnyForm) {
   const made = z.toJSONSchema(FORMS[name], {
     target: 'draft-2020-12',
     io: 'input',
-    override: ({ jsonSchema }) => {
+    override: ({ zodSchema, jsonSchema }) => {
+      if (SIGNED.has(name) && personalKindOf(zodSchema) !== null) conceal(jsonSchema);
       if (!STANDARD_FORMATS.has(jsonSchema.format)) delete jsonSchema.format;
     },
   });
   return { title: `plugmark ${name}`, ...made };
+}
+
+/** Puts what is signed of a text in its place; what it is about stays said. */
+function conceal(schema: z.core.JSONSchema.BaseSchema): void {
+  const { description } = schema;
+  for (const name of Object.keys(schema)) delete schema[name];
+  Object.assign(schema, structuredClone(CONCEALED), description === undefined ? {} : { description });
 }
 
 /** Prints the schema of a form, or the names of all forms. */

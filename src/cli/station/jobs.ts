@@ -5,9 +5,11 @@ import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { againstJob } from '../../audit/impact-vehicle.ts';
 import type { LogEntry } from '../../evidence/log.ts';
 import { openRecord } from '../../evidence/record.ts';
+import { byName } from '../../evidence/writers.ts';
 import { outputFolder } from '../../files/output.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { foldAll } from '../../job/fold.ts';
+import { notesOnJob } from '../../job/open.ts';
 import type { JobState } from '../../job/state.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
@@ -76,12 +78,12 @@ export function showJob(number: string, options: Scope & { readonly json?: true 
     const [first, last] = [entries[0]?.at ?? '', entries.at(-1)?.at ?? ''];
     const facts = [
       `opened ${minute(first)}, last entry ${minute(last)} (UTC); ${sessions}, ${entries.length} entries`,
-      ...entries.flatMap(({ at, by, event }) =>
+      ...byName(entries).flatMap(({ at, by, event }) =>
         event.type === 'job-handed-over'
           ? [`handed over ${minute(at)} from ${safeLine(by)} to ${safeLine(event.to)}`]
           : [],
       ),
-      ...state.basis.notes.map((note) => `note: ${safeLine(note)}`),
+      ...notesOnJob(state).map((note) => `note: ${safeLine(note)}`),
       ...state.questions.map(({ pull, text }) => `question about pull ${pull}: ${safeLine(text)}`),
     ];
     // In front of "complete", which is what was judged then.

@@ -141,7 +141,7 @@ export async function makeOwnKey(
   const key = newKey();
   orThrow(writeKeyFile(file, key, passphrase));
   const { kid, jwk } = orThrow(readKeyFile(file, passphrase));
-  process.stdout.write(jsonText({ ...jwk, kid, use: 'sig', alg: 'EdDSA', name, role }));
+  process.stdout.write(jsonText({ ...jwk, kid, use: 'sig', alg: 'Ed25519', name, role }));
   return EXIT.done;
 }
 

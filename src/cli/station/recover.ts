@@ -141,7 +141,6 @@ async function readRecords(folder: string, trustFile: string): Promise<ReadRecor
         name: file,
         entries: [...record.background, ...record.entries],
         checkpoint: record.log.checkpoint,
-        proof: record.log.proof,
       });
     else leftOut.push({ file, why: fault?.detail ?? 'not readable as a record.' });
   }

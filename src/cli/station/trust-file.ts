@@ -32,7 +32,7 @@ export async function readTrust(file: string): Promise<TrustList> {
  * revocation stays, though a log that was restored may not know of it.
  */
 export async function writeTrust(file: string, state: StationState, before: TrustList): Promise<void> {
-  const common = { use: 'sig', alg: 'EdDSA' };
+  const common = { use: 'sig', alg: 'Ed25519' };
   const revoked = (kid: string) => {
     const found = state.revoked.get(kid) ?? before.keys.find((key) => key.kid === kid)?.revoked;
     return found === undefined ? {} : { revoked: { from: found.from, reason: found.reason } };

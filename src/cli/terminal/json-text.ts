@@ -1,12 +1,15 @@
+import { WITHHELD } from '../../personal.ts';
+
 /** JSON never leaves these as they stand where they are control characters; C1, bidi and invisible ones it does. */
 const NOT_SHOWN = /(?!\n)[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu;
 
 /**
  * The value as indented JSON and a newline, as it may go to a terminal: what would steer it is written as \uXXXX, which
- * every reader of JSON gives back as it was.
+ * every reader of JSON gives back as it was; a withheld text says so.
  */
 export function jsonText(value: unknown): string {
-  return `${JSON.stringify(value, null, 2).replace(NOT_SHOWN, escaped)}\n`;
+  const text = JSON.stringify(value, null, 2).replaceAll(WITHHELD, 'withheld');
+  return `${text.replace(NOT_SHOWN, escaped)}\n`;
 }
 
 function escaped(character: string): string {

@@ -1,6 +1,7 @@
 /** The windows that the figures of the order come to, and what they rest on: read and confirmed before the first plug. */
 import { dueDate } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
+import { notesOnJob } from '../../job/open.ts';
 import type { JobState } from '../../job/state.ts';
 import { asWrenchReads } from '../../job/windows.ts';
 import type { Window } from '../../metrology/judgement.ts';
@@ -97,7 +98,7 @@ export function windowsLines(job: JobState, { columns, rows }: Room, glyphs: Gly
     ...fact('Plug', `${order.plug.part}, ${order.plug.thread}, ${order.plug.seat} seat`, columns, glyphs),
     ...fact('From', from, columns, glyphs),
     ...many('Complaint', order.complaint === undefined ? [] : [order.complaint]),
-    ...many('Note', basis.notes),
+    ...many('Note', notesOnJob(job)),
   ];
   const cautions = folded(CAUTIONS, columns - 2, 2, glyphs.cutMark).map(
     (text): Line => [{ text: ` ${text}`, bold: true }],

@@ -7,11 +7,15 @@ import { entryTable } from '../../../db/entries.ts';
 import { openStationLog } from '../../../db/log.ts';
 import { LOWEST_STORED, placeOf } from '../../../db/tree.ts';
 import { Random } from '../../../sim/random.ts';
-import { canonicalBytes } from '../../../src/evidence/canonical.ts';
-import { STATION_STREAM } from '../../../src/evidence/log.ts';
+import { signedBytes } from '../../../src/evidence/entry.ts';
+import {
+  type AnyEntry,
+  type LogEntry,
+  STATION_STREAM,
+  type StationEntry,
+} from '../../../src/evidence/log.ts';
 import { leafHash, nodeHash } from '../../../src/evidence/merkle.ts';
-import type { StationEvent } from '../../../src/evidence/station-event.ts';
-import type { JobEvent } from '../../../src/job/event.ts';
+import { concealedAnew, salts } from '../../evidence/entries.ts';
 import { jobEvents } from './job.ts';
 import { DAY_MS, START_MS, YEARS } from './station.ts';
 
@@ -25,6 +29,9 @@ export interface Made {
   /** Bytes of the entries' bodies. */
   readonly bodyBytes: number;
 }
+
+/** What an entry says, before the log numbers it. */
+type Content<T extends AnyEntry> = Pick<T, 'stream' | 'n' | 'at' | 'monoUs' | 'by' | 'event'>;
 
 /** Writes a log with so many jobs into a new file; `progress` gets the share that is done. */
 export async function generate(
@@ -42,17 +49,11 @@ export async function generate(
   const grow = growingTree((place, hash) => subtree.run(place, hash));
   let seq = 0;
   let bodyBytes = 0;
-  const put = (
-    stream: string,
-    n: number,
-    at: string,
-    monoUs: number,
-    by: string,
-    event: JobEvent | StationEvent,
-  ) => {
+  const salt = salts();
+  const put = (content: Content<LogEntry> | Content<StationEntry>) => {
     seq++;
-    const entry = { v: 1, seq, n, stream, at, monoUs, by, event };
-    const bytes = canonicalBytes(entry);
+    const entry: AnyEntry = concealedAnew({ ...content, v: 1, seq, salt: salt(), concealed: [] });
+    const bytes = signedBytes(entry);
     const hash = leafHash(bytes);
     table.put(entry, hash, bytes.toString('utf8'));
     grow(seq - 1, hash);
@@ -63,17 +64,15 @@ export async function generate(
       const openedMs = START_MS + Math.floor((i / jobs) * YEARS * 365 * DAY_MS);
       const stream = `job:J-${String(i + 1).padStart(6, '0')}`;
       jobEvents(i, openedMs, new Random(`job ${i}`)).forEach(({ event, by, afterMs }, n) => {
-        put(stream, n + 1, new Date(openedMs + afterMs).toISOString(), 1000 * afterMs, by, event);
+        const at = new Date(openedMs + afterMs).toISOString();
+        put({ stream, n: n + 1, at, monoUs: 1000 * afterMs, by, event });
       });
     }
   });
   db.transaction(() => {
     const at = new Date(START_MS - DAY_MS).toISOString();
-    put(STATION_STREAM, 1, at, 0, 'station', {
-      type: 'station-set-up',
-      station: 'Example station',
-      key: EXAMPLE_KEY,
-    });
+    const event = { type: 'station-set-up' as const, station: 'Example station', key: EXAMPLE_KEY };
+    put({ stream: STATION_STREAM, n: 1, at, monoUs: 0, by: 'station', event });
   })();
   for (let from = 0; from < jobs; from += JOBS_A_TRANSACTION) {
     some(from, Math.min(jobs, from + JOBS_A_TRANSACTION));

@@ -2,10 +2,11 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
+import { entryOf, entryTable } from '../../../db/entries.ts';
 import { recorder } from '../../../drivers/replay/recorder.ts';
-import { type LogEntry, logEntrySchema } from '../../../src/evidence/log.ts';
+import { isJobEntry } from '../../../src/evidence/entry.ts';
+import type { LogEntry } from '../../../src/evidence/log.ts';
 import { decodeSamples } from '../../../src/pull/trace.ts';
-import { withPlain } from '../../db/plain.ts';
 import { GAUGE, WRENCH } from '../../job/workshop.ts';
 import { type Corner, clickPull, drawn } from '../../pull/shapes.ts';
 import { example, exampleJson, folder, run, start } from '../program.ts';
@@ -45,13 +46,7 @@ function stationOf(dir: string, corners: readonly Corner[], gapsMm: readonly num
 function entriesOnDisk(dir: string): LogEntry[] {
   const db = new Database(join(dir, 'example-bay', 'station.db'), { readonly: true, fileMustExist: true });
   try {
-    const bodies = withPlain(db)
-      .prepare(
-        "SELECT plain(body) FROM entries e JOIN streams s ON s.id = e.stream WHERE name LIKE 'job:%' ORDER BY seq",
-      )
-      .pluck()
-      .all();
-    return bodies.map((body) => logEntrySchema.parse(JSON.parse(String(body))));
+    return [...entryTable(db).all()].map((stored) => entryOf(stored, dir)).filter(isJobEntry);
   } finally {
     db.close();
   }

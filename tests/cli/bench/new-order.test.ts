@@ -49,7 +49,7 @@ async function shop(
     const [event] = orThrow(
       openJob(order, file.instruments, { on: ON, decision: file.decision, overrides: [] }),
     );
-    await openInLog(station, [{ by: order.technician, event }], stamp());
+    await openInLog(station, [{ by: 'technician', event }], stamp());
   }
   const log = stationHistory(station);
   onTestFinished(() => station.log.close());

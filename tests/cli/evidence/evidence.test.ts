@@ -102,7 +102,7 @@ describe('plugmark log', () => {
   it('names the entry that was rewritten', async () => {
     const db = new Sqlite(at('station.db'));
     withoutRules(withPlain(db)).exec(
-      "UPDATE entries SET body = replace(plain(body), 'Technician One', 'Technician Two') WHERE seq = 6",
+      `UPDATE entries SET body = packed(replace(plain(body, salt), '"by":"technician"', '"by":"station"')) WHERE seq = 6`,
     );
     db.close();
     expect(await onStation('log', 'check', at(NAME))).toBe(1);

@@ -83,6 +83,7 @@ interface Row {
 /** A row for each field of an object, those of the objects in it behind it. */
 function rowsOf(node: Node, prefix: string, without: ReadonlySet<string>): readonly Row[] {
   const object = inner(node);
+  if (isConcealed(object)) return [];
   const variants = variantsOf(object);
   if (variants.length > 0) return variantRows(variants, prefix);
   return Object.entries(object.properties ?? {}).flatMap(([name, part]) => {
@@ -117,6 +118,7 @@ function cellOf(node: Node, optional: boolean): string {
   return [
     description ?? (value === undefined ? '' : `\`${JSON.stringify(value)}\``),
     values.length > 0 && !named ? `One of ${values.map((one) => `\`${one}\``).join(', ')}.` : '',
+    isConcealed(inner(node)) ? 'Personal: a digest is signed.' : '',
     optional && !description?.includes('unless given') ? 'Optional.' : '',
   ]
     .filter((part) => part !== '')
@@ -140,7 +142,10 @@ function withoutNull(node: Node): Node {
 }
 
 const variantsOf = ({ oneOf, anyOf }: Node): readonly Node[] =>
-  (oneOf ?? anyOf ?? []).filter(({ properties }) => properties !== undefined);
+  (oneOf ?? anyOf ?? []).filter((one) => one.properties !== undefined && !isConcealed(one));
+
+/** Text of which only a digest is signed. */
+const isConcealed = ({ properties }: Node): boolean => properties?.['_sd'] !== undefined;
 
 /** The field that is another constant in each kind, and its value. */
 function discriminator(node: Node | undefined): readonly [string, string | number] {

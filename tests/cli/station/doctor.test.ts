@@ -67,7 +67,9 @@ describe('the doctor', () => {
     const dir = folder();
     const path = await station(dir);
     const db = new Database(join(dir, 'data', 'station.db'));
-    withoutRules(withPlain(db)).exec("UPDATE entries SET body = replace(plain(body), 'Example', 'Another')");
+    withoutRules(withPlain(db)).exec(
+      "UPDATE entries SET body = packed(replace(plain(body, salt), 'example', 'another'))",
+    );
     db.close();
     const { value, text } = await said(() => doctor({ station: path }));
     expect(value).toBe(1);

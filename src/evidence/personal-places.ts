@@ -1,0 +1,124 @@
+/** Where in a value the personal texts stand, as its schema marks them. */
+import type { z } from 'zod';
+import { type PersonalKind, personalKindOf } from '../personal.ts';
+import type { JsonValue } from './canonical.ts';
+
+/** A way into a value: names of members and numbers of elements. */
+export type Place = readonly (string | number)[];
+
+export interface PersonalPlace {
+  readonly place: Place;
+  readonly kind: PersonalKind;
+  readonly text: string;
+}
+
+/** What is personal in values of one schema; null where nothing is. */
+type Plan =
+  | null
+  | { readonly is: 'personal'; readonly kind: PersonalKind; readonly except: ReadonlySet<string> }
+  | { readonly is: 'object'; readonly members: ReadonlyMap<string, Plan> }
+  | { readonly is: 'array'; readonly element: Plan }
+  | { readonly is: 'choice'; readonly by: string; readonly options: ReadonlyMap<unknown, Plan> };
+
+type Schema = z.core.$ZodType;
+
+const plans = new WeakMap<Schema, { readonly plan: Plan }>();
+
+function planOf(schema: Schema): Plan {
+  const kept = plans.get(schema);
+  if (kept !== undefined) return kept.plan;
+  const plan = newPlan(schema);
+  plans.set(schema, { plan });
+  return plan;
+}
+
+function newPlan(schema: Schema): Plan {
+  const kind = personalKindOf(schema);
+  if (kind !== null) return { is: 'personal', kind, except: new Set() };
+  const { def } = (schema as z.core.$ZodTypes)._zod;
+  switch (def.type) {
+    case 'object': {
+      const members = Object.entries(def.shape).map(([name, member]) => [name, planOf(member)] as const);
+      const own = members.filter(([, plan]) => plan !== null).sort(([a], [b]) => (a < b ? -1 : 1));
+      return own.length === 0 ? null : { is: 'object', members: new Map(own) };
+    }
+    case 'array': {
+      const element = planOf(def.element);
+      return element === null ? null : { is: 'array', element };
+    }
+    case 'optional':
+    case 'nullable':
+    case 'readonly':
+      return planOf(def.innerType);
+    case 'union':
+      return planOfUnion(def);
+    case 'string':
+    case 'number':
+    case 'boolean':
+    case 'literal':
+    case 'enum':
+      return null;
+    default:
+      throw new Error(`nobody looks for personal text in ${def.type}`);
+  }
+}
+
+function planOfUnion(def: z.core.$ZodUnionDef | z.core.$ZodDiscriminatedUnionDef): Plan {
+  if ('discriminator' in def) {
+    const by = def.discriminator;
+    const options = def.options.flatMap((option) =>
+      [...(option._zod.propValues?.[by] ?? [])].map((value) => [value, planOf(option)] as const),
+    );
+    return options.every(([, plan]) => plan === null)
+      ? null
+      : { is: 'choice', by, options: new Map(options) };
+  }
+  const own = def.options.map(planOf).filter((plan) => plan !== null);
+  const [only] = own;
+  if (only === undefined) return null;
+  const literals = def.options.flatMap((option) => [...(option._zod.values ?? [])]);
+  // Anything else could not be told apart in what is signed.
+  if (own.length > 1 || only.is !== 'personal' || literals.length + 1 < def.options.length)
+    throw new Error('a union may hold one personal text beside fixed words, and no more');
+  return { ...only, except: new Set(literals.map(String)) };
+}
+
+/** All personal texts of a value that its schema accepts, in the order of its canonical JSON. */
+export function personalPlaces(schema: Schema, value: unknown): readonly PersonalPlace[] {
+  const found: PersonalPlace[] = [];
+  walk(planOf(schema), value, [], found);
+  return found;
+}
+
+function walk(plan: Plan, value: unknown, place: Place, found: PersonalPlace[]): void {
+  if (plan === null || value === undefined || value === null) return;
+  if (plan.is === 'personal') {
+    if (typeof value === 'string' && !plan.except.has(value))
+      found.push({ place, kind: plan.kind, text: value });
+  } else if (plan.is === 'array') {
+    if (Array.isArray(value))
+      for (const [i, item] of value.entries()) walk(plan.element, item, [...place, i], found);
+  } else if (isObject(value)) {
+    if (plan.is === 'choice') walk(plan.options.get(value[plan.by]) ?? null, value, place, found);
+    else for (const [name, member] of plan.members) walk(member, value[name], [...place, name], found);
+  }
+}
+
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** The value with what stands at some places replaced; members are copied on the way, nothing is changed. */
+export function replacedAt(
+  value: unknown,
+  replacements: readonly { readonly place: Place; readonly by: JsonValue }[],
+): unknown {
+  return replacements.reduce((whole, { place, by }) => replaced(whole, place, by), value);
+}
+
+function replaced(value: unknown, [step, ...rest]: Place, by: JsonValue): unknown {
+  if (step === undefined) return by;
+  if (Array.isArray(value) && typeof step === 'number')
+    return value.map((item: unknown, i) => (i === step ? replaced(item, rest, by) : item));
+  if (isObject(value)) return { ...value, [step]: replaced(value[step], rest, by) };
+  throw new Error(`there is no ${step} to replace`);
+}

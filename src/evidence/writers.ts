@@ -1,0 +1,14 @@
+/** Who made each entry of a job, by name. */
+import type { LogEntry } from './log.ts';
+
+/** The entries with the technician's name where the log says that it was the technician of that time. */
+export function byName(entries: readonly LogEntry[]): readonly LogEntry[] {
+  let technician = '';
+  return entries.map((entry) => {
+    const { event } = entry;
+    if (event.type === 'job-opened') technician = event.order.technician;
+    const named = entry.by === 'technician' ? { ...entry, by: technician } : entry;
+    if (event.type === 'job-handed-over') technician = event.to;
+    return named;
+  });
+}
