@@ -112,7 +112,8 @@ function checksSince({ instruments, basis }: JobState, station: readonly Station
 export function recordedOn(state: JobState, station: readonly StationEntry[]): string | null {
   const written = canonical(withoutNames(state.order.specification));
   const entry = station.find(
-    ({ event }) => event.type === 'specification-recorded' && canonical(withoutNames(event.specification)) === written,
+    ({ event }) =>
+      event.type === 'specification-recorded' && canonical(withoutNames(event.specification)) === written,
   );
   return entry?.at ?? null;
 }

@@ -148,8 +148,7 @@ export function backgroundOf(
   const written = canonical(withoutNames(job.specification));
   return entries.filter(({ seq, event }) => {
     if (event.type === 'instrument-recorded') return wanted.has(seq);
-    if (event.type === 'person-recorded')
-      return event.person === job.technician && !isWithheld(event.person);
+    if (event.type === 'person-recorded') return event.person === job.technician && !isWithheld(event.person);
     // Once in a log; with it the entries around a job can be put back from records alone.
     if (event.type === 'specification-recorded')
       return seq < job.openedSeq && canonical(withoutNames(event.specification)) === written;

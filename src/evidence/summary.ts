@@ -86,7 +86,9 @@ function cylinderSummary({
     cylinder,
     gap: quantitySummary(gap, gaps),
     torque: quantitySummary(torque, pulls),
-    ...(torque === 'settled' && settlement !== undefined ? { settlement: settlementSummary(settlement) } : {}),
+    ...(torque === 'settled' && settlement !== undefined
+      ? { settlement: settlementSummary(settlement) }
+      : {}),
     answers: pulls.flatMap(({ pull, answer }) => (answer === null ? [] : [{ pull: pull.pull, answer }])),
   };
 }

@@ -19,7 +19,9 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
     case 'close':
       return pulling ? 'A pull is under way.' : null;
     case 'hand-over':
-      return command.to === state.technician && !isWithheld(command.to) ? `${command.to} works on this job already.` : null;
+      return command.to === state.technician && !isWithheld(command.to)
+        ? `${command.to} works on this job already.`
+        : null;
     case 'choose-cylinder':
       return command.quantity === 'torque' && pulling
         ? 'A pull is under way. It belongs to the cylinder that was due.'

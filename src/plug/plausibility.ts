@@ -74,15 +74,13 @@ export function notesOn(specification: Specification, limits: TorqueLimits, plug
 export function namesOn({ checkedBy, reduction }: Specification): string[] {
   return [
     ...(checkedBy === undefined ? [] : [`The figure was checked by ${checkedBy}.`]),
-    ...(reduction === undefined ? [] : [`The rule for ${reduction.lubricant} threads was set by ${reduction.setBy}.`]),
+    ...(reduction === undefined
+      ? []
+      : [`The rule for ${reduction.lubricant} threads was set by ${reduction.setBy}.`]),
   ];
 }
 
-function tableNotes(
-  { source }: Specification,
-  { lowerNm, upperNm }: TorqueLimits,
-  fit: Fit,
-): string[] {
+function tableNotes({ source }: Specification, { lowerNm, upperNm }: TorqueLimits, fit: Fit): string[] {
   const table = tableView(fit);
   if (table === null) return ['No general table has a figure for this thread and seat.'];
   const notes: string[] = [];
