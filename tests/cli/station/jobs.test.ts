@@ -176,7 +176,7 @@ describe('declaring a job void', () => {
     ]);
     expect(report.record?.summary.closed).toEqual({
       complete: false,
-      open: ['declared void by Foreman One: wrong vehicle'],
+      open: ['declared void'],
     });
   });
 
