@@ -44,7 +44,7 @@ export function jobHistory(entries: Iterable<LogEntry>): JobHistory | null {
   };
 }
 
-/** Where and when something stands in the log, and who worked then. */
+/** Where and when something is in the log, and who worked then. */
 interface Seen {
   readonly seq: number;
   readonly at: string;

@@ -26,7 +26,7 @@ export function inTheLog({ record, leaves }: OpenedRecord, station: StationState
     return failed(NAME, 'The checkpoint is not signed by the key of the station that signed the record.');
   const proof = record.log.proof.map((hash) => Buffer.from(hash, 'base64'));
   if (!rootOfSet(leaves, size, proof)?.equals(root))
-    return failed(NAME, 'The entries do not stand in the log as the checkpoint has it.');
+    return failed(NAME, 'The entries are not in the log that the checkpoint signs.');
   return passed(
     NAME,
     `${record.entries.length} entries without a gap, all in the signed log of ${size} entries (root ${root.toString('hex').slice(0, 16)}).`,

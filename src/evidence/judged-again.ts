@@ -16,7 +16,10 @@ export function judgedAgain({ entries }: JobRecord): Check {
       };
     if (!again.ok) return failed(JUDGED_AGAIN, `${again.error.where ?? 'record'}: ${again.error.message}.`);
     const pulls = again.value.state().pullCount;
-    return passed(JUDGED_AGAIN, `${pulls} pulls found again in the samples, each with the same verdict.`);
+    return passed(
+      JUDGED_AGAIN,
+      `The samples give the same ${pulls} pulls again, each with the same verdict.`,
+    );
   } catch (fault) {
     // A record that its station forged may hold what no bench would ever be given.
     return failed(

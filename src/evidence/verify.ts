@@ -88,7 +88,7 @@ function signatureCheck(
   if (fault !== null) return failed('signatures', fault);
   return passed(
     'signatures',
-    `The file is in its one canonical writing; all ${signatures.length} signature(s) belong to it.`,
+    `The file is unchanged. ${signatures.length === 1 ? '1 signature holds' : `${signatures.length} signatures hold`}.`,
   );
 }
 
@@ -112,7 +112,7 @@ function clockCheck({ entries, background }: JobRecord, readAt: string | null): 
   const { fault, jumps } = checkClock(entries, background);
   if (fault !== null) return failed('clock', `The times cannot be true: ${fault}.`);
   const ahead = aheadText(entries.at(-1)?.at ?? '', readAt);
-  if (jumps.length === 0) return passed('clock', `Wall clock and monotonic clock agree all the way.${ahead}`);
+  if (jumps.length === 0) return passed('clock', `Wall clock and monotonic clock agree throughout.${ahead}`);
   const shown = jumps
     .slice(0, 5)
     .map(({ n, seconds }) => `${seconds > 0 ? '+' : ''}${seconds} s before entry n=${n}`);

@@ -95,7 +95,7 @@ export interface PackageLog {
   readonly station: StationState | string;
 }
 
-/** Whether the checkpoint is the station's, and the station's entries stand in the log that it signed. */
+/** Whether the checkpoint is the station's, and the station's entries are in the log that it signed. */
 export function checkLog({ checkpoint, proofs, entries, station }: PackageLog): Check {
   if (typeof station === 'string') return failed('log', station);
   const { origin, size, root } = checkpoint;
@@ -104,7 +104,7 @@ export function checkLog({ checkpoint, proofs, entries, station }: PackageLog): 
     return failed('log', 'The checkpoint is not signed by a key of the station.');
   const leaves = entries.map((entry) => ({ index: entry.seq - 1, hash: entryHash(entry) }));
   if (!rootOfSet(leaves, size, proofs.station.map(fromBase64))?.equals(root))
-    return failed('log', "The station's own entries do not stand in the log as the checkpoint has it.");
+    return failed('log', "The station's own entries are not in the log that the checkpoint signs.");
   const last = lastWithoutGap(entries);
   const own =
     last === null
@@ -198,8 +198,8 @@ export function checkSameLog(
     return passed(
       'same log',
       checkpoints.length === 1
-        ? 'The record stands in the log of the package.'
-        : `All ${checkpoints.length} records stand in the log of the package.`,
+        ? 'The record is in the log of the package.'
+        : `All ${checkpoints.length} records are in the log of the package.`,
     );
   const more = astray.length === 1 ? '' : `, and ${astray.length - 1} more`;
   return failed('same log', `Not in the log of the package: ${first.path}${more}.`);

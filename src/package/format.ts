@@ -106,7 +106,7 @@ export const packageProofsSchema = z.strictObject({
   station: z
     .array(hash)
     .max(100_000)
-    .describe("The hashes that prove that the station's entries stand in the log, base64."),
+    .describe("The hashes that prove that the station's entries are in the log, base64."),
 });
 export type PackageProofs = z.infer<typeof packageProofsSchema>;
 

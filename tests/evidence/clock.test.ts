@@ -75,7 +75,7 @@ describe('the two clocks of a job', () => {
     expect(said(3600)).toMatchObject({ outcome: 'passed' });
     expect(said(3600)?.detail).toContain('3600 s ahead of the clock of this computer');
     for (const seconds of [30, 0, -86_400])
-      expect(said(seconds)?.detail).toBe('Wall clock and monotonic clock agree all the way.');
+      expect(said(seconds)?.detail).toBe('Wall clock and monotonic clock agree throughout.');
   });
 
   it('an entry from a command of its own, on another monotonic clock, accuses nobody', () => {

@@ -16,7 +16,7 @@ describe('a dishonest station that signs anew what it changed', () => {
 
   it.each([
     ['an entry dropped', kept((i) => i !== 4), 'stands where'],
-    ['the last entry dropped', kept((i) => i !== entries.length - 1), 'do not stand in the log'],
+    ['the last entry dropped', kept((i) => i !== entries.length - 1), 'are not in the log'],
     ['the first entry dropped', kept((i) => i !== 0), 'stands where'],
     [
       'two entries exchanged',
@@ -32,18 +32,14 @@ describe('a dishonest station that signs anew what it changed', () => {
     [
       'an entry by somebody else',
       entries.map((e, i) => (i === 3 ? { ...e, by: 'B. Example' } : e)),
-      'do not stand in the log',
+      'are not in the log',
     ],
     [
       'an entry at another time',
       entries.map((e, i) => (i === 3 ? { ...e, at: '2026-03-02T09:30:00.002Z' } : e)),
-      'do not stand in the log',
+      'are not in the log',
     ],
-    [
-      'all entries at other places',
-      entries.map((e) => ({ ...e, seq: e.seq + 1 })),
-      'do not stand in the log',
-    ],
+    ['all entries at other places', entries.map((e) => ({ ...e, seq: e.seq + 1 })), 'are not in the log'],
   ])('%s: not what the log holds', (_what, list, why) => {
     const verdict = judged(anew({ entries: list as LogEntry[] }));
     expect(verdict.verdict).toBe('rejected');

@@ -168,7 +168,7 @@ describe('the log of a package', () => {
       'another log',
     );
     const other = { ...setUp, by: 'another' };
-    expect(checkLog({ ...log, entries: [other] }).detail).toContain('do not stand in the log');
+    expect(checkLog({ ...log, entries: [other] }).detail).toContain('are not in the log');
     expect(checkLog({ ...log, station: 'it cannot be played back' }).outcome).toBe('failed');
   });
 

@@ -57,7 +57,7 @@ export async function job(options: JobOptions): Promise<ExitCode> {
     // What is wrong with an order is told before any tool is looked for.
     if (options.order !== undefined && options.resume === undefined)
       await openingFrom(options.order, station, file, overridesOf(options));
-    // A job without its tools is not to stand in the log.
+    // A job without its tools must not get into the log.
     const tools = await openTools(file.tools, { base: file.base, clock, typed$ });
     const types = file.tools.some(({ driver }) => driver.use === 'typed');
     const plain = options.plain === true || !hasScreen();

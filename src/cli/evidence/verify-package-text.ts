@@ -39,7 +39,7 @@ function questionHeadline({ index }: PackageReport): string {
   return `${count} of ${counted(index.jobs.length, 'job')} PUT IN QUESTION later.`;
 }
 
-/** From the entries that stand in the log, not from what the index makes of them. */
+/** From the entries that are in the log, not from what the index makes of them. */
 function questionLines({ index, log }: PackageReport): readonly string[] {
   if (typeof log === 'string') return [];
   const all = questionedIn(log.entries, new Set(index.jobs.map(({ job }) => job)));

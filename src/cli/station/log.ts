@@ -51,7 +51,7 @@ const neverOver = (where: string): Problem => ({
   next: 'Name a new file. Keep the old checkpoint: it still proves the log of its time.',
 });
 
-/** Proves that an entry stands in the log, as JSON that any tool for RFC 9162 can check. */
+/** Proves that an entry is in the log, as JSON that any tool for RFC 9162 can check. */
 export function proveInclusion(entry: number, options: Scope): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
     const { tree } = stationFolder.log;

@@ -143,7 +143,7 @@ describe('an audit package', () => {
     [
       "an entry of the station's own changed",
       () => change('station-entries.json', 'Example bay', 'Exemple bay'),
-      'do not stand in the log',
+      'are not in the log',
     ],
     [
       'a checkpoint of another size',
