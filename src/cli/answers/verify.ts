@@ -1,10 +1,13 @@
 /** Answers of verification: of a record, of a folder of records, of a package. */
 import { z } from 'zod';
+import { withheldSchema } from '../../evidence/sharing.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
 import type { Finding } from '../../package/finding.ts';
 import type { PackageJob } from '../../package/format.ts';
 import { answer, decision, time } from './answer.ts';
 
+/** Personal texts that did not come with it, by kind. */
+const withheld = z.array(withheldSchema);
 const verdict = z.enum(['authentic', 'incomplete', 'rejected', 'unreadable', 'untrusted', 'other-rules']);
 const check = z.strictObject({
   name: z.string(),
@@ -21,6 +24,7 @@ export const verifyAnswer = z.discriminatedUnion('of', [
     station: z.string().nullable(),
     simulated: z.boolean().nullable(),
     checks: z.array(check),
+    withheld,
     signatures: z.array(
       z.strictObject({
         signer: z.strictObject({ kid: z.string(), role: z.string(), signedAt: time }).nullable(),
@@ -40,6 +44,7 @@ export const verifyAnswer = z.discriminatedUnion('of', [
         /** Names of the checks that failed. */
         failed: z.array(z.string()),
         fault: z.string().nullable(),
+        withheld,
       }),
     ),
   }),
@@ -48,6 +53,7 @@ export const verifyAnswer = z.discriminatedUnion('of', [
     folder: z.string(),
     verdict,
     checks: z.array(check),
+    withheld,
     /** Jobs that a later impact assessment put in question. */
     questioned: z.array(
       z.strictObject({
@@ -69,7 +75,7 @@ type VerifyAnswer = z.infer<typeof verifyAnswer>;
 
 export const verifiedRecord = (
   file: string,
-  { verdict: found, record, checks, signatures }: VerificationReport,
+  { verdict: found, record, checks, signatures, withheld: missing }: VerificationReport,
 ): VerifyAnswer => ({
   form: 'plugmark/verify/1',
   of: 'record',
@@ -79,6 +85,7 @@ export const verifiedRecord = (
   station: record?.station ?? null,
   simulated: record?.summary.simulated ?? null,
   checks: [...checks],
+  withheld: [...missing],
   signatures: [...signatures],
 });
 
@@ -86,13 +93,14 @@ export const verifiedFolder = (folder: string, findings: readonly Finding[]): Ve
   form: 'plugmark/verify/1',
   of: 'folder',
   folder,
-  records: findings.map(({ file, verdict: found, stated, failed, fault }) => ({
+  records: findings.map(({ file, verdict: found, stated, failed, fault, withheld: missing }) => ({
     file,
     verdict: found,
     job: stated?.job ?? null,
     simulated: stated?.simulated ?? null,
     failed,
     fault,
+    withheld: missing,
   })),
 });
 
@@ -100,15 +108,23 @@ interface PackageSaid {
   readonly folder: string;
   readonly verdict: VerificationReport['verdict'];
   readonly checks: VerificationReport['checks'];
+  readonly withheld: VerificationReport['withheld'];
   readonly questioned: readonly PackageJob[];
   readonly notProven: readonly string[];
 }
 
-export const verifiedPackage = ({ checks, questioned, notProven, ...said }: PackageSaid): VerifyAnswer => ({
+export const verifiedPackage = ({
+  checks,
+  withheld: missing,
+  questioned,
+  notProven,
+  ...said
+}: PackageSaid): VerifyAnswer => ({
   form: 'plugmark/verify/1',
   of: 'package',
   ...said,
   checks: [...checks],
+  withheld: [...missing],
   questioned: questioned.map(({ job, impacts }) => ({
     job,
     impacts: impacts.map(({ assessment, sort, decided }) => ({

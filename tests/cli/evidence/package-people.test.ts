@@ -114,7 +114,7 @@ describe('the file of a claim', () => {
     await station.impact();
     const { text } = await make({ vin: CAR.vin });
     expect(text).toContain('IA-1 names 1 job on other vehicles');
-    const entries = JSON.parse(readFileSync(join(out, 'station-entries.json'), 'utf8'));
+    const { entries } = JSON.parse(readFileSync(join(out, 'station-entries.json'), 'utf8'));
     const types = new Set(entries.map(({ event }: { event: { type: string } }) => event.type));
     expect(types).toEqual(
       new Set([

@@ -53,7 +53,7 @@ describe('an audit package', () => {
   it('holds what was asked for, and says what that was', async () => {
     await make({ vin: CAR.vin });
     expect(readdirSync(join(out, 'records'))).toEqual(['J-2.record.json', 'J-5.record.json']);
-    expect((await verified()).text).toContain('asked for vin ZZ9EXAMP9PM000108');
+    expect((await verified()).text).toContain('asked for one vin');
     rmSync(out, { recursive: true });
     await make({ exceptions: true });
     expect(readdirSync(join(out, 'records'))).toEqual(['J-3.record.json']);
