@@ -40,12 +40,8 @@ export function createProjector(db: Database): (entry: LogEntry) => void {
   return ({ stream, at, seq, event }) => {
     if (event.type === 'job-opened') {
       const { job, vehicle } = event.order;
-      const [vin, plate, fleet] = [
-        disclosed(vehicle.vin),
-        disclosed(vehicle.plate),
-        disclosed(vehicle.fleet),
-      ];
-      const keys = { vinKey: lookUpKey(vin), plateKey: lookUpKey(plate), fleetKey: lookUpKey(fleet) };
+      const { vin = null, plate = null, fleet = null } = vehicle;
+      const keys = { vinKey: keyOf(vin), plateKey: keyOf(plate), fleetKey: keyOf(fleet) };
       open.run({ stream, at, seq, job, vin, plate, fleet, ...keys });
     }
     touch.run({ stream, at, seq });
@@ -54,9 +50,9 @@ export function createProjector(db: Database): (entry: LogEntry) => void {
   };
 }
 
-/** Null for what was withheld or forgotten as well: nothing is looked up by that. */
-const disclosed = (text: string | undefined): string | null =>
-  text === undefined || isWithheld(text) ? null : text;
+/** Null for what was forgotten as well: nothing is looked up by that. */
+const keyOf = (text: string | null): string | null =>
+  text === null || isWithheld(text) ? null : lookUpKey(text);
 
 /** As a number is looked up, whichever way somebody typed it. */
 export function lookUpKey(text: string): string;

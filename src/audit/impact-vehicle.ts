@@ -1,5 +1,6 @@
 /** The items of impact assessments that concern a vehicle or a job. */
 import { normalVin } from '../job/vin.ts';
+import { isWithheld } from '../personal.ts';
 import type { ImpactAssessment, ItemState } from './impact-state.ts';
 
 /** How a vehicle is identified; null or absent for what nobody gave. */
@@ -15,11 +16,15 @@ export interface VehicleIdentity {
  */
 export function sameVehicle(a: VehicleIdentity, b: VehicleIdentity): boolean {
   for (const by of ['vin', 'plate', 'fleet'] as const) {
-    const [one, other] = [normalVin(a[by] ?? ''), normalVin(b[by] ?? '')];
+    const [one, other] = [identity(a[by]), identity(b[by])];
     if (one !== '' && other !== '') return one === other;
   }
   return false;
 }
+
+/** Empty for what was not given, or is withheld: nothing is known by that. */
+const identity = (text: string | null | undefined): string =>
+  text === null || text === undefined || isWithheld(text) ? '' : normalVin(text);
 
 export interface Against {
   readonly impact: ImpactAssessment;

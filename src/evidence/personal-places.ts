@@ -107,18 +107,26 @@ function walk(plan: Plan, value: unknown, place: Place, found: PersonalPlace[]):
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** The value with what stands at some places replaced; members are copied on the way, nothing is changed. */
-export function replacedAt(
-  value: unknown,
-  replacements: readonly { readonly place: Place; readonly by: JsonValue }[],
-): unknown {
-  return replacements.reduce((whole, { place, by }) => replaced(whole, place, by), value);
+/** Something to be put in the place of what stands there. */
+export interface Replacement {
+  readonly place: Place;
+  readonly by: JsonValue;
 }
 
-function replaced(value: unknown, [step, ...rest]: Place, by: JsonValue): unknown {
-  if (step === undefined) return by;
-  if (Array.isArray(value) && typeof step === 'number')
-    return value.map((item: unknown, i) => (i === step ? replaced(item, rest, by) : item));
-  if (isObject(value)) return { ...value, [step]: replaced(value[step], rest, by) };
-  throw new Error(`there is no ${step} to replace`);
+/** The value with what stands at some places replaced; what is on the way is copied once, nothing is changed. */
+export function replacedAt(value: unknown, replacements: readonly Replacement[]): unknown {
+  const [first] = replacements;
+  if (first === undefined) return value;
+  if (first.place.length === 0) return first.by;
+  const inside = new Map<string | number, Replacement[]>();
+  for (const { place, by } of replacements) {
+    const [step = '', ...rest] = place;
+    const some = inside.get(step) ?? [];
+    some.push({ place: rest, by });
+    inside.set(step, some);
+  }
+  const part = (step: string | number, item: unknown) => replacedAt(item, inside.get(step) ?? []);
+  if (Array.isArray(value)) return value.map((item: unknown, i) => part(i, item));
+  if (!isObject(value)) throw new Error(`there is no ${first.place.join('.')} to replace`);
+  return Object.fromEntries(Object.entries(value).map(([name, item]) => [name, part(name, item)]));
 }

@@ -315,7 +315,8 @@ function damaged(where: string, message: string): Result<never, RecordFault> {
 
 const NEWLINE = 0x0a;
 
-function fileBytes(jws: Jws): Buffer {
+/** The file of a record. */
+export function fileBytes(jws: Jws): Buffer {
   return Buffer.concat([canonicalBytes(jws), Buffer.of(NEWLINE)]);
 }
 

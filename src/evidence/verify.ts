@@ -6,6 +6,7 @@ import { inTheLog } from './in-the-log.ts';
 import { JUDGED_AGAIN, judgedAgain } from './judged-again.ts';
 import { checkSignatures, type SignatureReport } from './jws.ts';
 import { type JobRecord, type OpenedRecord, openRecord } from './record.ts';
+import { entriesOf, type Withheld, withheldIn } from './sharing.ts';
 import { signatureFault, signerCheck } from './signers.ts';
 import { type StationState, stationOf } from './station.ts';
 import type { TrustList } from './trust.ts';
@@ -17,6 +18,8 @@ export interface VerificationReport {
   /** What the file says, for display; null when it could not be read. Believe it only with a good verdict. */
   readonly record: JobRecord | null;
   readonly signatures: readonly SignatureReport[];
+  /** Personal texts that did not come with the file. */
+  readonly withheld: readonly Withheld[];
 }
 
 /** What a time-stamping authority said about the file; `before` is null where its token does not hold. */
@@ -44,7 +47,7 @@ export function verifyRecord(
     const [first, ...rest] = CHECKS;
     const form = failed(first, `${problem.where ?? 'record'}: ${problem.message}.`);
     const verdict = kind === 'unreadable' ? 'unreadable' : 'rejected';
-    return { verdict, checks: [form, ...rest.map(notReached)], record: null, signatures: [] };
+    return { verdict, checks: [form, ...rest.map(notReached)], record: null, signatures: [], withheld: [] };
   }
   const { record, jws, payload } = opened.value;
   const signatures = checkSignatures(jws, payload);
@@ -60,7 +63,8 @@ export function verifyRecord(
   ];
   const [first, ...rest] = others;
   const checks = first === undefined ? [signer] : [first, signer, ...rest];
-  return { verdict: verdictOf(others, signer), checks, record, signatures };
+  const withheld = withheldIn(entriesOf(record));
+  return { verdict: verdictOf(others, signer), checks, record, signatures, withheld };
 }
 
 function verdictOf(others: readonly Check[], signer: Check): Verdict {

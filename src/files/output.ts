@@ -48,6 +48,26 @@ export async function writeInPlace(path: string, content: Uint8Array | string): 
   });
 }
 
+/** Writes a file that is not there yet. Problem: `file-not-written`. */
+export async function writeNew(path: string, bytes: Uint8Array): Promise<void> {
+  try {
+    const file = await open(path, 'wx');
+    try {
+      await file.writeFile(bytes);
+      await file.sync();
+    } finally {
+      await file.close();
+    }
+  } catch (cause) {
+    if (!(cause instanceof Error && 'code' in cause)) throw cause;
+    const message = cause.code === 'EEXIST' ? 'a file is there already' : 'the file cannot be written';
+    throw new ProblemError(
+      { code: 'file-not-written', where: path, message, next: 'Name another file with --out.' },
+      { cause },
+    );
+  }
+}
+
 /** A reader never sees half a file: it appears under its name only once it is on disk. */
 export async function writeWhole(path: string, content: Uint8Array | string): Promise<void> {
   const part = `${path}.part`;

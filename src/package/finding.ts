@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import { JUDGED_AGAIN } from '../evidence/judged-again.ts';
+import { withheldSchema } from '../evidence/sharing.ts';
 import type { TrustList } from '../evidence/trust.ts';
 import { VERDICTS } from '../evidence/verdict.ts';
 import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
@@ -15,6 +16,8 @@ const findingSchema = z.strictObject({
   failed: z.array(z.string()),
   /** What the record states of itself; null where it cannot be read. */
   stated: z.strictObject({ job: z.string(), checkpoint: z.string(), simulated: z.boolean() }).nullable(),
+  /** Personal texts that did not come with it. */
+  withheld: z.array(withheldSchema),
 });
 export type Finding = z.infer<typeof findingSchema>;
 export const findingsSchema = z.array(findingSchema);
@@ -36,6 +39,7 @@ export function findingOf(file: string, bytes: Uint8Array, trust: TrustList, rea
       checkpoint: record.log.checkpoint,
       simulated: record.summary.simulated,
     },
+    withheld: [...report.withheld],
   };
 }
 
@@ -46,6 +50,7 @@ export const unreadable = (file: string, fault: string): Finding => ({
   fault,
   failed: [],
   stated: null,
+  withheld: [],
 });
 
 const failedIn = ({ checks }: VerificationReport) =>

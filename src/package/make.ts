@@ -5,7 +5,8 @@ import { canonicalBytes } from '../evidence/canonical.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import { consistencyProof, type Subtrees, setProof } from '../evidence/merkle.ts';
-import { MAX_RECORD_BYTES, sealRecord, tooLong } from '../evidence/record.ts';
+import { MAX_RECORD_BYTES, openRecord, sealRecord, tooLong } from '../evidence/record.ts';
+import { type Kinds, sharedRecord, withoutKinds } from '../evidence/sharing.ts';
 import type { StationState } from '../evidence/station.ts';
 import { orThrow } from '../result.ts';
 import { type FolderToWrite, type NewProgress, type OneByOne, put } from './folder.ts';
@@ -53,6 +54,8 @@ export interface Contents {
   readonly since: SignedCheckpoint | null;
   /** The entries of the station's own stream that go with it. */
   readonly stationEntries: readonly StationEntry[];
+  /** Personal texts that are not given away with it. */
+  readonly without: Kinds;
   /** Draws the papers of the jobs whose records were written; null where it is made without. */
   readonly drawPapers: DrawPapers | null;
   /** Files for people; they may name the log as the package's checkpoint has it. */
@@ -86,7 +89,10 @@ export async function makePackage(
   };
   const { leftOut, sealed, older } = await addRecords({ from, checkpoint, making }, contents, add);
   if (drawPapers !== null) await addPapers(drawPapers, sealed, making, (some) => files.push(...some));
-  const stationEntries = contents.stationEntries.filter(({ seq }) => seq <= checkpoint.size);
+  const stationEntries = withoutKinds(
+    contents.stationEntries.filter(({ seq }) => seq <= checkpoint.size),
+    contents.without,
+  );
   if (since !== null) {
     older.add(since.size);
     await add(PACKAGE_FILES.kept, noteOf(since));
@@ -136,7 +142,7 @@ interface Records {
 /** One record a job, read from the log one after the other: none but the one at hand is kept in memory. */
 async function addRecords(
   { from, checkpoint, making }: Sealing,
-  { jobs }: Contents,
+  { jobs, without }: Contents,
   add: (path: string, content: Uint8Array) => Promise<void>,
 ): Promise<Records> {
   const { station, key, log } = from;
@@ -157,11 +163,12 @@ async function addRecords(
       continue;
     }
     const before = await sealedBefore(from.recordsBefore(job), { station, log: now, job, entries });
-    const bytes =
+    const whole =
       before?.bytes ??
       sealRecord({ program, station: background, entries, log: { tree: log.tree, size } }, [
         { privateKey: key, role: 'station', signedAt: making.at },
       ]).bytes;
+    const bytes = without.size === 0 ? whole : shared(whole, without);
     if (bytes.length > MAX_RECORD_BYTES) {
       leftOut.push({ job, because: `its record has ${bytes.length} bytes; one holds ${MAX_RECORD_BYTES}` });
       continue;
@@ -172,6 +179,12 @@ async function addRecords(
   }
   bar.end();
   return { leftOut, sealed: sealed.sort(), older };
+}
+
+function shared(bytes: Uint8Array, without: Kinds): Uint8Array {
+  const opened = openRecord(bytes);
+  if (!opened.ok) throw new Error('a record that was sealed cannot be opened');
+  return sharedRecord(opened.value, without);
 }
 
 async function addPapers(

@@ -2,6 +2,7 @@
 import { type Check, failed, passed } from '../evidence/check.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
+import { addedUp, type Withheld } from '../evidence/sharing.ts';
 import { type Finding, isSound, simulatedText } from './finding.ts';
 import type { NewProgress } from './folder.ts';
 import type { PackageIndex } from './format.ts';
@@ -20,6 +21,7 @@ export interface Records {
   readonly simulated: string;
   /** Set where some were signed by a key that the reader does not trust. */
   readonly untrusted: Check | null;
+  readonly withheld: readonly Withheld[];
   readonly checkpoints: readonly { readonly path: string; readonly checkpoint: SignedCheckpoint | null }[];
 }
 
@@ -47,6 +49,7 @@ export async function recordsIn(
     simulated: simulatedText(findings),
     otherRules: findings.some(({ verdict }) => verdict === 'other-rules'),
     untrusted: untrustedIn(findings),
+    withheld: addedUp(findings.flatMap(({ withheld }) => withheld)),
     checkpoints,
   };
 }

@@ -1,6 +1,7 @@
 /** Verification of a package without asking anybody: every check, its outcome in words, and one verdict. */
 import { type Check, failed } from '../evidence/check.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
+import { addedUp, type Withheld, withheldIn } from '../evidence/sharing.ts';
 import type { TrustList } from '../evidence/trust.ts';
 import type { PackageVerdict } from '../evidence/verdict.ts';
 import { orThrow } from '../result.ts';
@@ -36,6 +37,8 @@ export interface PackageReport {
   readonly checks: readonly Check[];
   /** A sentence where it cannot be read. */
   readonly log: PackageLog | string;
+  /** Personal texts that did not come with its records and the station's entries. */
+  readonly withheld: readonly Withheld[];
   /** A sentence where jobs in it were simulated, else empty. */
   readonly simulated: string;
   /** The package was held against an older checkpoint. */
@@ -76,6 +79,7 @@ export async function verifyPackage(folder: FolderToRead, reader: Reader): Promi
     verdict: verdictOf(others, signer, records.otherRules),
     checks: [...(first === undefined ? [] : [first]), signer, ...rest],
     log,
+    withheld: addedUp([...records.withheld, ...(typeof log === 'string' ? [] : withheldIn(log.entries))]),
     simulated: records.simulated,
     held: reader.kept !== null && reader.kept.size > 0 && since?.outcome === 'passed',
   };

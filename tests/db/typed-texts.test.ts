@@ -167,6 +167,7 @@ describe('what a person typed', () => {
         jobs: Object.keys(jobs).map((job) => ({ stream: `job:${job}`, job, state: 'complete' })),
         since: null,
         stationEntries: log.stationEntries(),
+        without: new Set(),
         drawPapers: null,
         extra: async () => [],
       },

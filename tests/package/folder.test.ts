@@ -59,6 +59,7 @@ describe('a package', () => {
         asked: {},
         jobs: [JOB],
         since: null,
+        without: new Set(),
         stationEntries: log.station,
         drawPapers: null,
         extra: async () => [['jobs.csv', Buffer.from('job\r\n')]],

@@ -1,5 +1,6 @@
 /** Answers of verification: of a record, of a folder of records, of a package. */
 import { z } from 'zod';
+import { withheldSchema } from '../../evidence/sharing.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
 import type { Finding } from '../../package/finding.ts';
 import type { PackageJob } from '../../package/format.ts';
@@ -10,6 +11,7 @@ const verdict = z
   .describe(
     'Every check passed; authentic, but not all of the job is proven; not authentic; no record; as it was sealed, but the signer is not trusted; or authentic, but judged by rules that this version does not know.',
   );
+const withheld = z.array(withheldSchema).describe('Personal texts that did not come with it, by kind.');
 const check = z.strictObject({
   name: z.string().describe('Name of the check.'),
   outcome: z.enum(['passed', 'failed', 'not-applicable']).describe('How it came out.'),
@@ -50,6 +52,7 @@ export const verifyAnswer = z
           }),
         )
         .describe('The signatures of the record.'),
+      withheld,
     }).describe('A record was verified.'),
     answer('verify', {
       of: z.literal('folder'),
@@ -69,6 +72,7 @@ export const verifyAnswer = z
               .describe(
                 'Tools were simulated: nothing is proven about any engine. Null where it cannot be read.',
               ),
+            withheld,
             failed: z.array(z.string()).describe('Names of the checks that failed.'),
             fault: z
               .string()
@@ -85,6 +89,7 @@ export const verifyAnswer = z
       folder: z.string().describe('The folder of the package.'),
       verdict,
       checks: z.array(check).describe('The checks, in this order.'),
+      withheld,
       questioned: z
         .array(
           z.strictObject({
@@ -113,7 +118,7 @@ type VerifyAnswer = z.infer<typeof verifyAnswer>;
 
 export const verifiedRecord = (
   file: string,
-  { verdict: found, record, checks, signatures }: VerificationReport,
+  { verdict: found, record, checks, signatures, withheld: missing }: VerificationReport,
 ): VerifyAnswer => ({
   form: 'plugmark/verify/1',
   of: 'record',
@@ -124,17 +129,19 @@ export const verifiedRecord = (
   simulated: record?.summary.simulated ?? null,
   checks: [...checks],
   signatures: [...signatures],
+  withheld: [...missing],
 });
 
 export const verifiedFolder = (folder: string, findings: readonly Finding[]): VerifyAnswer => ({
   form: 'plugmark/verify/1',
   of: 'folder',
   folder,
-  records: findings.map(({ file, verdict: found, stated, failed, fault }) => ({
+  records: findings.map(({ file, verdict: found, stated, failed, fault, withheld: missing }) => ({
     file,
     verdict: found,
     job: stated?.job ?? null,
     simulated: stated?.simulated ?? null,
+    withheld: missing,
     failed,
     fault,
   })),
@@ -144,15 +151,23 @@ interface PackageSaid {
   readonly folder: string;
   readonly verdict: VerificationReport['verdict'];
   readonly checks: VerificationReport['checks'];
+  readonly withheld: VerificationReport['withheld'];
   readonly questioned: readonly PackageJob[];
   readonly notProven: readonly string[];
 }
 
-export const verifiedPackage = ({ checks, questioned, notProven, ...said }: PackageSaid): VerifyAnswer => ({
+export const verifiedPackage = ({
+  checks,
+  withheld: missing,
+  questioned,
+  notProven,
+  ...said
+}: PackageSaid): VerifyAnswer => ({
   form: 'plugmark/verify/1',
   of: 'package',
   ...said,
   checks: [...checks],
+  withheld: [...missing],
   questioned: questioned.map(({ job, impacts }) => ({
     job,
     impacts: impacts.map(({ assessment, sort, decided }) => ({

@@ -3,10 +3,12 @@ import type { JobOfVehicle } from '../../audit/dispute.ts';
 import { impactsOf } from '../../audit/impact-state.ts';
 import type { JobAnswer } from '../../audit/questions.ts';
 import type { StationEntry } from '../../evidence/log.ts';
+import { withoutTexts } from '../../evidence/sharing.ts';
 import { foldAll } from '../../job/fold.ts';
 import { normalVin } from '../../job/vin.ts';
 import { PACKAGE_FILES } from '../../package/format.ts';
 import { bearingOn } from '../../package/station-entries.ts';
+import { isWithheld } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
 import { disputePaper } from '../../report/dispute.ts';
@@ -52,7 +54,8 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
       asked: askedFor(options),
       jobs,
       since,
-      stationEntries: bearing,
+      stationEntries: ofTheseAlone(bearing, new Set(jobs.map(({ job }) => job))),
+      without: new Set(),
       papers: options.papers !== false,
       extra: async ({ size, root }) => {
         const paper = disputePaper({
@@ -99,7 +102,9 @@ function jobsOfVehicle(stationFolder: StationFolder, options: DisputeOptions): r
       'this station has no job on this vehicle in that time',
       'Look with "plugmark ask"; an older job may have only its plate.',
     );
-  const vins = new Set(jobs.flatMap((job) => (job.vin === null ? [] : [normalVin(job.vin)])));
+  const vins = new Set(
+    jobs.flatMap((job) => (job.vin === null || isWithheld(job.vin) ? [] : [normalVin(job.vin)])),
+  );
   if (vins.size > 1)
     throw problem(
       'vehicle-not-one',
@@ -109,7 +114,19 @@ function jobsOfVehicle(stationFolder: StationFolder, options: DisputeOptions): r
   return jobs;
 }
 
-/** An entry of the log proves something only as a whole, and an impact assessment names all jobs that it touches. */
+/**
+ * An entry of the log proves something only as a whole, and an impact assessment names all jobs that it touches: what it
+ * says of the vehicles of others, and why something was decided about them, is withheld.
+ */
+const ofTheseAlone = (entries: readonly StationEntry[], jobs: ReadonlySet<string>): readonly StationEntry[] =>
+  withoutTexts(entries, ({ event }, { place }) => {
+    const [, list, item] = place;
+    if (event.type === 'item-decided') return list === 'because' && !jobs.has(event.job);
+    if (event.type !== 'assessment-made' || list !== 'items' || typeof item !== 'number') return false;
+    return !jobs.has(event.items[item]?.job ?? '');
+  });
+
+/** Of how many other vehicles it tells. */
 function ofOthers(entries: readonly StationEntry[], jobs: ReadonlySet<string>): readonly string[] {
   const others = impactsOf(entries).flatMap(({ assessment, items }) => {
     const count = items.filter(({ job }) => !jobs.has(job)).length;
@@ -117,7 +134,7 @@ function ofOthers(entries: readonly StationEntry[], jobs: ReadonlySet<string>): 
   });
   if (others.length === 0) return [];
   return [
-    `  Before you give it away: in ${PACKAGE_FILES.station} ${others.join(', ')}, with VIN and plate. An entry proves nothing in part, so it is there whole.`,
+    `  In ${PACKAGE_FILES.station} ${others.join(', ')}: of these only the figures are in it; what names the vehicles is withheld.`,
   ];
 }
 

@@ -3,6 +3,7 @@ import type { JobRow } from '../../../db/jobs.ts';
 import { impactsOf } from '../../audit/impact-state.ts';
 import type { WorkOrder } from '../../job/order.ts';
 import { normalVin } from '../../job/vin.ts';
+import { isWithheld } from '../../personal.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
 import type { Station } from '../station/station.ts';
@@ -44,7 +45,7 @@ export function stationHistory(station: Station): StationHistory {
   };
   const byOpening = [...rows].sort((a, b) => b.openedAt.localeCompare(a.openedAt));
   const last = byOpening[0] === undefined ? null : earlier(byOpening[0]);
-  const people = [...stateOf(station).people.keys()];
+  const people = [...stateOf(station).people.keys()].filter((name) => !isWithheld(name));
   const worked = people.filter((name) => name === last?.order.technician);
   return {
     notices: sinceLines(jobsSince(station, impacts)),

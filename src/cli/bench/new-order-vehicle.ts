@@ -1,6 +1,7 @@
 /** The first questions of a new order: which job, who works, which vehicle. */
-import { workOrderSchema } from '../../job/order.ts';
+import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { normalVin, vinFault } from '../../job/vin.ts';
+import { isWithheld } from '../../personal.ts';
 import { err, ok, type Result } from '../../result.ts';
 import type { Dialogue } from '../terminal/dialogue.ts';
 import { safeLine } from '../terminal/exit.ts';
@@ -134,13 +135,25 @@ function recognised(dialogue: Dialogue, answers: Answers, earlier: Earlier | nul
     vin: asThen(kept.vin, then.vin),
     fleet: asThen(kept.fleet, then.fleet),
     description: asThen(kept.description, then.description),
-    figures: figures ?? { engine, plug, specification, from: asIn(job) },
+    figures: figures ?? figuresOf(specification, { engine, plug, from: asIn(job) }),
     adapter: answers.adapter ?? adapter ?? null,
   };
 }
 
+/** Without a name that was forgotten; not at all where the rule of the shop has lost whoever set it. */
+function figuresOf(
+  { checkedBy, ...specification }: WorkOrder['specification'],
+  others: Pick<NonNullable<Answers['figures']>, 'engine' | 'plug' | 'from'>,
+): Answers['figures'] {
+  if (specification.reduction !== undefined && isWithheld(specification.reduction.setBy)) return null;
+  const checked = checkedBy === undefined || isWithheld(checkedBy) ? {} : { checkedBy };
+  return { ...others, specification: { ...specification, ...checked } };
+}
+
 /** In the writing of last time, unless something else was said. */
 const asThen = (given: string | null, then: string | undefined): string | null =>
-  then !== undefined && (given === null || normalVin(given) === normalVin(then)) ? then : given;
+  then !== undefined && !isWithheld(then) && (given === null || normalVin(given) === normalVin(then))
+    ? then
+    : given;
 
 const asIn = (job: string) => `as in ${job}`;

@@ -5,6 +5,7 @@ import type { Stamp } from '../../evidence/log.ts';
 import { type LibraryEntry, libraryEntrySchema, matchingEntries } from '../../job/library.ts';
 import { specifiedBy } from '../../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
+import { isWithheld } from '../../personal.ts';
 import { gapLimitsOf } from '../../plug/gap.ts';
 import { withoutNames } from '../../plug/specification.ts';
 import { type Problem, ProblemError, problemFromZod } from '../../problem.ts';
@@ -202,7 +203,11 @@ async function typed(
 ): Promise<LibraryEntry | null> {
   const dialogue = openDialogue();
   try {
-    const enteredBy = await askTechnician(dialogue, null, [...stateOf(stationFolder).people.keys()]);
+    const enteredBy = await askTechnician(
+      dialogue,
+      null,
+      [...stateOf(stationFolder).people.keys()].filter((name) => !isWithheld(name)),
+    );
     const figures = await typeFigures(dialogue, (given) => orderWith(given, enteredBy), on);
     const name = await askKeep(dialogue, library);
     if (name === null) return null;

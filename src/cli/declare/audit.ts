@@ -146,6 +146,7 @@ export const declareAudit: Declare = (program, run) => {
     .option('--kept <file>', 'the checkpoint that the auditor kept from before')
     .option('--exceptions', 'only jobs that need an explanation')
     .option('--no-papers', 'records without their PDFs: a quarter of the size, a fifth of the time')
+    .option('--without <kinds>', 'personal texts that are withheld, as "plugmark share" takes them')
     .addHelpText(
       'after',
       closing(

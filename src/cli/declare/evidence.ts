@@ -69,6 +69,26 @@ export const declareEvidence: Declare = (program, run) => {
       run(async () => (await import('../evidence/countersign.ts')).countersign(file, options))(),
     );
   program
+    .command('share')
+    .description('writes a record without some of its personal texts; signatures and verdict stay the same')
+    .argument('<file>', 'the record')
+    .requiredOption(
+      '--without <kinds>',
+      'what is withheld, with commas: plate, vin, vehicle, fleet, customer, complaint, person (names), note (free text); or all',
+    )
+    .option('--out <file>', 'file for the shared record')
+    .addHelpText(
+      'after',
+      closing(
+        {},
+        'plugmark share J-1001.record.json --without plate,vin,customer',
+        'plugmark share J-1001.record.json --without all --out shared.record.json',
+      ),
+    )
+    .action((file, options) =>
+      run(async () => (await import('../evidence/share.ts')).share(file, options))(),
+    );
+  program
     .command('time-stamp')
     .description('fetches a trusted time stamp (RFC 3161) for a record; needs openssl')
     .argument('<file>', 'the record')

@@ -1,6 +1,6 @@
-import { open } from 'node:fs/promises';
 import { countersignRecord, MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import { inputName, readBytes } from '../../files/input.ts';
+import { writeNew } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { now } from '../station/clock.ts';
 import { unlocked } from '../station/station-keys.ts';
@@ -28,23 +28,4 @@ export async function countersign(
   await writeNew(out, signed.value);
   process.stdout.write(`${safeLine(out)}: countersigned with ${key.kid}.\n`);
   return EXIT.done;
-}
-
-async function writeNew(path: string, bytes: Uint8Array): Promise<void> {
-  try {
-    const file = await open(path, 'wx');
-    try {
-      await file.writeFile(bytes);
-      await file.sync();
-    } finally {
-      await file.close();
-    }
-  } catch (cause) {
-    if (!(cause instanceof Error && 'code' in cause)) throw cause;
-    const message = cause.code === 'EEXIST' ? 'a file is there already' : 'the file cannot be written';
-    throw new ProblemError(
-      { code: 'file-not-written', where: path, message, next: 'Name another file with --out.' },
-      { cause },
-    );
-  }
 }

@@ -1,5 +1,7 @@
 import { impactsOf } from '../../audit/impact-state.ts';
 import type { SignedCheckpoint } from '../../evidence/checkpoint.ts';
+import type { StationEntry } from '../../evidence/log.ts';
+import { type Kinds, withoutKinds } from '../../evidence/sharing.ts';
 import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
 import type { NewFile } from '../../package/make.ts';
 import { ProblemError } from '../../problem.ts';
@@ -10,9 +12,9 @@ import { answersTo, filterOf } from '../audit/ask.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
 import { programVersion } from '../help/version.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
-import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
+import { kindsIn } from './kinds.ts';
 import { madeLines } from './package-text.ts';
 import { keptFrom, writePackage } from './write-package.ts';
 
@@ -20,6 +22,7 @@ interface PackageOptions extends Scope, Asked {
   readonly out: string;
   readonly kept?: string;
   readonly exceptions?: true;
+  readonly without?: string;
   /** Commander's reading of `--no-papers`. */
   readonly papers?: boolean;
 }
@@ -27,6 +30,7 @@ interface PackageOptions extends Scope, Asked {
 /** Makes an audit package of the jobs to which the question applies. */
 export function makePackage(options: PackageOptions): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
+    const without: Kinds = options.without === undefined ? new Set() : kindsIn(options.without);
     const since = await keptFrom(stationFolder, options.kept);
     if (since === 'diverged') return EXIT.failed;
     const jobs = answersTo(stationFolder, filterOf(options)).filter(
@@ -47,8 +51,9 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
       jobs,
       since,
       stationEntries: stationFolder.log.stationEntries(),
+      without,
       papers: options.papers !== false,
-      extra: (log) => impactFiles(stationFolder, numbers, log),
+      extra: (log) => impactFiles(withoutKinds(stationFolder.log.stationEntries(), without), numbers, log),
     });
     print(madeLines(options.out, made));
     return EXIT.done;
@@ -68,12 +73,12 @@ export const askedFor = (options: Asked): PackageIndex['asked'] =>
 
 /** The papers of impact assessments that touch these jobs, as "plugmark impact show --out" writes them. */
 async function impactFiles(
-  { log }: StationFolder,
+  entries: readonly StationEntry[],
   jobs: ReadonlySet<string>,
   { size, root }: SignedCheckpoint,
 ): Promise<readonly NewFile[]> {
   const files: NewFile[] = [];
-  for (const one of impactsOf(log.stationEntries())) {
+  for (const one of impactsOf(entries)) {
     if (!one.items.some(({ job }) => jobs.has(job))) continue;
     const stem = `${PACKAGE_FILES.impacts}/${one.assessment}`;
     const context = { log: { size, root: root.toString('hex') }, program: `plugmark ${programVersion()}` };

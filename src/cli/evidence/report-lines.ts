@@ -1,13 +1,14 @@
 /** What a verification found, as lines for people. */
 import type { Check } from '../../evidence/check.ts';
 import { COMPLETENESS } from '../../evidence/completeness.ts';
+import type { Withheld } from '../../evidence/sharing.ts';
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
 import { ALSO_INCOMPLETE, CHECK_MARK, VERIFICATION } from '../../report/verification.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 export function reportLines(file: string, report: VerificationReport): readonly string[] {
-  const { record, checks, verdict } = report;
+  const { record, checks, verdict, withheld } = report;
   return [
     `${safeLine(file)}: ${VERIFICATION[verdict].ofRecord}${alsoIncomplete(report)}`,
     ...(record === null
@@ -16,8 +17,17 @@ export function reportLines(file: string, report: VerificationReport): readonly 
           `  job ${safeLine(record.job)}, station ${safeLine(record.station)}, ${record.entries.length} entries; ${TECHNICIAN_WORDS[record.technicianSignature]}`,
         ]),
     ...checkLines(checks),
+    ...withheldLines(withheld),
   ];
 }
+
+/** What did not come with it; no verdict rests on that. */
+export const withheldLines = (withheld: readonly Withheld[]): readonly string[] =>
+  withheld.length === 0
+    ? []
+    : [
+        `  Withheld: ${withheld.map(({ kind, count }) => `${kind} (${count})`).join(', ')}. What is signed holds digests of these texts; no check needs them.`,
+      ];
 
 export const checkLines = (checks: readonly Check[]): readonly string[] =>
   checks.map(

@@ -1,5 +1,6 @@
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
+import { addedUp } from '../../evidence/sharing.ts';
 import type { TrustList } from '../../evidence/trust.ts';
 import { VERDICTS, type Verdict } from '../../evidence/verdict.ts';
 import { type Finding, simulatedText } from '../../package/finding.ts';
@@ -10,6 +11,7 @@ import { verifiedFolder } from '../answers/verify.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
+import { withheldLines } from './report-lines.ts';
 import { verifyFiles } from './verify-files.ts';
 
 const SUFFIX = '.record.json';
@@ -54,7 +56,8 @@ function linesOf(findings: readonly Finding[]): readonly string[] {
     .map((verdict) => `${count(verdict)} ${VERIFICATION[verdict].word}`);
   const simulated = simulatedText(findings);
   const total = `${findings.length} records: ${counts.join(', ')}`;
-  return [...lines, total, ...(simulated === '' ? [] : [simulated])];
+  const withheld = withheldLines(addedUp(findings.flatMap((finding) => finding.withheld)));
+  return [...lines, total, ...withheld, ...(simulated === '' ? [] : [simulated])];
 }
 
 function gravest(findings: readonly Finding[]): ExitCode {

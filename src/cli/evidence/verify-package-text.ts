@@ -5,7 +5,7 @@ import { cylindersOf, SORT_WORD, standOf } from '../../report/impact.ts';
 import { OF_PACKAGE } from '../../report/verification.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { counted, someOf } from './package-text.ts';
-import { checkLines } from './report-lines.ts';
+import { checkLines, withheldLines } from './report-lines.ts';
 
 /** The findings as an auditor reads them: the verdict, what was checked, what is in question, what is not proven. */
 export function packageLines(folder: string, report: PackageReport): readonly string[] {
@@ -21,6 +21,7 @@ export function packageLines(folder: string, report: PackageReport): readonly st
     `${safeLine(folder)}: ${OF_PACKAGE[verdict]}${headline}${report.simulated === '' ? '' : ` ${report.simulated}`}`,
     `  ${safeLine(index.purpose)}; station ${safeLine(index.station)}; ${counted(jobs.length, 'record')}; asked for ${safeLine(asked.join(', ')) || 'all jobs'}`,
     ...checkLines(checks),
+    ...withheldLines(report.withheld),
     ...(questions.length === 0 ? [] : ['  PUT IN QUESTION by what was learned later:', ...questions]),
     ...someOf(left, PACKAGE_FILES.index),
     ...(verdict === 'rejected'

@@ -21,10 +21,12 @@ interface PackageOptions {
 /** Verifies the package in a folder, its records on all cores. */
 export async function verifyPackageFolder(folder: string, options: PackageOptions): Promise<ExitCode> {
   const report = await reportOn(folder, options);
-  const { verdict, checks, index } = report;
+  const { verdict, checks, index, withheld } = report;
   const questioned = index.jobs.filter(({ impacts }) => impacts.length > 0);
   if (options.json === true)
-    printJson(verifiedPackage({ folder, verdict, checks, questioned, notProven: notProven(report) }));
+    printJson(
+      verifiedPackage({ folder, verdict, checks, withheld, questioned, notProven: notProven(report) }),
+    );
   else print(packageLines(folder, report));
   return VERIFICATION[verdict].exitOfMany;
 }

@@ -4,10 +4,14 @@ import { join } from 'node:path';
 import type { JobAnswer } from '../../audit/questions.ts';
 import type { SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
+import type { Kinds } from '../../evidence/sharing.ts';
+import { parseTrustList } from '../../evidence/trust.ts';
 import { readBytes } from '../../files/input.ts';
 import type { PackageIndex } from '../../package/format.ts';
 import { type Contents, makePackage, type NewFile } from '../../package/make.ts';
+import { type PersonalKind, WITHHELD } from '../../personal.ts';
 import { jobsCsv } from '../../report/ask-csv.ts';
+import { orThrow } from '../../result.ts';
 import { programVersion } from '../help/version.ts';
 import { now } from '../station/clock.ts';
 import { findings, keptCheckpoint, newCheckpoint, words } from '../station/log.ts';
@@ -19,7 +23,7 @@ import { emptyFolder } from './package-folder.ts';
 import { drawPackagePapers } from './package-papers.ts';
 import { readMe } from './package-text.ts';
 
-interface Wanted extends Pick<Contents, 'purpose' | 'asked' | 'since' | 'stationEntries'> {
+interface Wanted extends Pick<Contents, 'purpose' | 'asked' | 'since' | 'stationEntries' | 'without'> {
   readonly jobs: readonly JobAnswer[];
   /** Each record for people as well. */
   readonly papers: boolean;
@@ -41,7 +45,7 @@ export async function writePackage(
       key: key.privateKey,
       log: stationFolder.log,
       checkpoint: await newCheckpoint(stationFolder, { origin: station.origin, key }),
-      trustList: await readFile(stationFolder.trustFile),
+      trustList: await trustListWithout(stationFolder.trustFile, wanted.without),
       recordsBefore: (job) => recordsBefore(stationFolder.folder, job),
     },
     out,
@@ -49,13 +53,37 @@ export async function writePackage(
       ...wanted,
       drawPapers: papers ? (jobs, take) => drawPackagePapers(folder, jobs, take) : null,
       extra: async (log) => [
-        ['jobs.csv', Buffer.from(jobsCsv(wanted.jobs))],
+        ['jobs.csv', Buffer.from(jobsCsv(wanted.jobs.map((job) => withheldFrom(job, wanted.without))))],
         ['READ-ME.txt', Buffer.from(readMe(station.name, key.kid, wanted.purpose))],
         ...(await extra(log)),
       ],
     },
     { at: now(), version: programVersion(), progress },
   );
+}
+
+/** The row of a job as it is given away. */
+function withheldFrom(job: JobAnswer, without: Kinds): JobAnswer {
+  const shown = (kind: PersonalKind, text: string | null) =>
+    text !== null && without.has(kind) ? WITHHELD : text;
+  return {
+    ...job,
+    vin: shown('vin', job.vin),
+    plate: shown('plate', job.plate),
+    fleet: shown('fleet', job.fleet),
+    technicians: without.has('person') ? [WITHHELD] : job.technicians,
+  };
+}
+
+/** The station's trust list; without names where people are not named, but for that of the station. */
+async function trustListWithout(file: string, without: Kinds): Promise<Uint8Array> {
+  const bytes = await readFile(file);
+  if (!without.has('person')) return bytes;
+  const { keys } = orThrow(parseTrustList(bytes, file));
+  const nameless = keys.map(({ name, ...key }) =>
+    name !== undefined && key.role === 'station' ? { ...key, name } : key,
+  );
+  return Buffer.from(`${JSON.stringify({ keys: nameless }, null, 2)}\n`);
 }
 
 /** What may be the record that was sealed at the close: the countersigned one before the one that was not. */

@@ -68,7 +68,7 @@ describe('the doctor', () => {
     const path = await station(dir);
     const db = new Database(join(dir, 'data', 'station.db'));
     withoutRules(withPlain(db)).exec(
-      "UPDATE entries SET body = packed(replace(plain(body, salt), 'station-set-up', 'station-set-in'))",
+      "UPDATE entries SET body = packed(replace(plain(body, salt), 'Example', 'Another'))",
     );
     db.close();
     const { value, text } = await said(() => doctor({ station: path }));
