@@ -50,6 +50,7 @@ export interface NobleHci extends EventEmitter {
   readonly _handleBuffers: Record<number, { readonly length: number; readonly data: Buffer } | undefined>;
   pollIsDevUp(): void;
   onSocketData(packet: Buffer): void;
+  onSocketError(error: Error): void;
   writeAclDataPkt(handle: number, cid: number, data: Buffer): Promise<void>;
   flushAcl(): Promise<void>;
   readLeBufferSize(): void;

@@ -12,9 +12,28 @@ export function probeSocket(): Problem | null {
     const noble = createRequire(import.meta.url).resolve('@abandonware/noble/with-bindings');
     const Socket: unknown = createRequire(noble)(SOCKET_PACKAGE);
     if (typeof Socket !== 'function') throw new Error('the installed Bluetooth socket is not a class');
-    Reflect.construct(Socket, []);
-    return null;
+    const socket: unknown = Reflect.construct(Socket, []);
+    if (!isSocket(socket))
+      throw new Error('the installed Bluetooth socket is not the one that plugmark was built for');
+    let failed: unknown = null;
+    socket.on('error', (error) => {
+      failed ??= error;
+    });
+    socket.isDevUp(); // opens the socket, and binds it to nothing
+    socket.stop();
+    return failed === null ? null : problemFromError(failed);
   } catch (error) {
     return problemFromError(error);
   }
 }
+
+interface NativeSocket {
+  on(event: 'error', heard: (error: unknown) => void): unknown;
+  isDevUp(): boolean;
+  stop(): void;
+}
+
+const isSocket = (value: unknown): value is NativeSocket =>
+  typeof value === 'object' &&
+  value !== null &&
+  ['on', 'isDevUp', 'stop'].every((name) => typeof Reflect.get(value, name) === 'function');

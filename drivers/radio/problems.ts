@@ -1,3 +1,4 @@
+import { getSystemErrorMap } from 'node:util';
 import type { Problem } from '../../src/problem.ts';
 
 // Everything that can keep the station from a Bluetooth adapter, as one sentence and one next step each.
@@ -85,6 +86,12 @@ export function problemFromState(state: string): Problem {
   }
 }
 
-function errorCode(error: unknown): string | undefined {
-  return error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : undefined;
+/** The native socket gives a code, or the system's number alone, or nothing but the system's words. */
+export function errorCode(error: unknown): string | undefined {
+  if (!(error instanceof Error)) return undefined;
+  if ('code' in error && typeof error.code === 'string') return error.code;
+  if ('errno' in error && typeof error.errno === 'number') return getSystemErrorMap().get(-error.errno)?.[0];
+  const words = error.message.toLowerCase();
+  const fits = [...getSystemErrorMap().values()].filter(([, text]) => words.startsWith(text));
+  return fits.sort(([, one], [, other]) => other.length - one.length)[0]?.[0];
 }

@@ -4,6 +4,7 @@ import { Adverts } from './adverts.ts';
 import type { Bonds } from './bonds.ts';
 import type { Noble, NobleBindings, NobleHci } from './noble.ts';
 import { PAIRED_ELSEWHERE, type Pairing, preparePairing } from './pairing.ts';
+import { errorCode } from './problems.ts';
 
 // noble was written to own its process: it exits on SIGINT, prints to the terminal, leaves a timer behind and lets a
 // malformed packet of a peer end the program. This file takes those habits from one instance of it.
@@ -52,7 +53,10 @@ export function tame(noble: Noble, after: After, bonds?: Bonds): TamedNoble {
   };
   try {
     if (hci !== undefined) undo.push(tameHci(hci, adverts, secure));
+    const failure = hci === undefined ? () => null : hearSocketErrors(hci);
     undo.push(initWithoutProcessListeners(noble));
+    const failed = failure();
+    if (failed !== null) throw failed;
   } catch (error) {
     release();
     throw error;
@@ -99,6 +103,21 @@ export function tame(noble: Noble, after: After, bonds?: Bonds): TamedNoble {
     declareUnconnected: () => hci?.onSocketData(notConnected()),
     release,
   };
+}
+
+/**
+ * noble asks an error for its code, which the native socket does not set; and it waits for ever on a socket that could not be
+ * opened at all, which the native socket says by an event. Returns that error, if there was one.
+ */
+function hearSocketErrors(hci: NobleHci): () => Error | null {
+  let unopened: Error | null = null;
+  const onSocketError = hci.onSocketError.bind(hci);
+  hci.onSocketError = (error) => {
+    const code = errorCode(error);
+    if (code === 'EAFNOSUPPORT') unopened ??= error;
+    onSocketError(Object.assign(error, { code }));
+  };
+  return () => unopened;
 }
 
 function stopSocket(hci: NobleHci): void {

@@ -50,6 +50,29 @@ class NotPermitted extends Mute {
   }
 }
 
+/** As the native socket says it: the system's number, no code. */
+const numbered = (errno: number) =>
+  Object.assign(new Error('as the system says'), { errno, syscall: 'write' });
+
+class NotPermittedByNumber extends Mute {
+  override write(): void {
+    queueMicrotask(() => this.emit('error', numbered(1)));
+  }
+}
+
+class NeverOpened extends Mute {
+  override bindRaw(): unknown {
+    return void this.emit('error', numbered(97));
+  }
+}
+
+/** The words of the system are all that it gives. */
+class NoSuchDevice extends Mute {
+  override bindRaw(): unknown {
+    throw new Error('No such device');
+  }
+}
+
 class Off extends Mute {
   override isDevUp(): boolean {
     return false;
@@ -87,6 +110,9 @@ describe('without a usable adapter there is one sentence and one next step, and 
     ['no adapter to bind to', failsToBind('ENODEV'), 'radio-no-adapter'],
     ['binding is not permitted', failsToBind('EPERM'), 'radio-not-permitted'],
     ['writing is not permitted', NotPermitted, 'radio-not-permitted'],
+    ['writing is not permitted, by number', NotPermittedByNumber, 'radio-not-permitted'],
+    ['a socket that does not open', NeverOpened, 'radio-no-bluetooth'],
+    ['no adapter to bind to, in words', NoSuchDevice, 'radio-no-adapter'],
     ['the adapter is off', Off, 'radio-off'],
     ['the adapter never says in which state it is', Mute, 'radio-no-adapter'],
     ['the adapter is older than Low Energy', TooOld, 'radio-not-low-energy'],
