@@ -5,7 +5,9 @@ import { disclosureOf } from '../src/evidence/disclosures.ts';
 import { isJobEntry, personalTexts, readEntry } from '../src/evidence/entry.ts';
 import type { AnyEntry, LogEntry } from '../src/evidence/log.ts';
 import { leafHash } from '../src/evidence/merkle.ts';
+import type { KeptText } from '../src/evidence/sharing.ts';
 import { parseStrictJson } from '../src/evidence/strict-json.ts';
+import { personalKindSchema } from '../src/personal.ts';
 import { ProblemError } from '../src/problem.ts';
 import { packingOf } from './packing.ts';
 import { DAMAGED_NEXT } from './problems.ts';
@@ -35,6 +37,10 @@ export interface EntryTable {
   /** The highest `n` of a stream; 0 for one that is not there. */
   lastOf(stream: string): number;
   put(entry: AnyEntry, hash: Uint8Array, body: string): void;
+  /** All personal texts that are there. */
+  texts(): Iterable<KeptText>;
+  /** Deletes these. */
+  forget(texts: readonly Pick<KeptText, 'entry' | 'text'>[]): void;
   ofStream(stream: string): readonly StoredEntry[];
   /** Those of a stream without samples. */
   withoutSamples(stream: string): readonly StoredEntry[];
@@ -59,6 +65,13 @@ const rowSchema = z.strictObject({
   body: z.unknown(),
 });
 
+const textSchema = z.strictObject({
+  place: z.int(),
+  kind: personalKindSchema,
+  content: z.string(),
+  stream: z.string(),
+});
+
 const disclosureSchema = z.strictObject({ salt: z.instanceof(Uint8Array), text: z.string() });
 
 /** No entry is left out of an answer because its stream has lost its name: it comes with none, and is not as it was written. */
@@ -79,6 +92,10 @@ export function entryTable(db: Database): EntryTable {
   const disclosed = db.prepare(
     'SELECT salt, text FROM disclosures WHERE place BETWEEN ? AND ? ORDER BY place',
   );
+  const allTexts = db.prepare(
+    `SELECT d.place, d.kind, d.text AS content, ifnull(s.name, '') AS stream FROM disclosures d LEFT JOIN entries e ON e.seq = d.place / ${TEXTS_AN_ENTRY} LEFT JOIN streams s ON s.id = e.stream ORDER BY d.place`,
+  );
+  const remove = db.prepare('DELETE FROM disclosures WHERE place = ?');
   const ofStream = some('WHERE s.name = ? ORDER BY e.n');
   const withoutSamples = some(`WHERE s.name = ? AND e.kind <> ${KIND.samples} ORDER BY e.n`);
   const statusAfter = some(`WHERE e.seq > ? AND e.kind = ${KIND.status} ORDER BY e.seq LIMIT ?`);
@@ -111,6 +128,15 @@ export function entryTable(db: Database): EntryTable {
         if (one !== undefined && 'salt' in one)
           disclose.run(seq * TEXTS_AN_ENTRY + item, kind, Buffer.from(one.salt, 'base64url'), text);
       }
+    },
+    *texts() {
+      for (const row of allTexts.iterate()) {
+        const { place, ...rest } = textSchema.parse(row);
+        yield { ...rest, entry: Math.floor(place / TEXTS_AN_ENTRY), text: place % TEXTS_AN_ENTRY };
+      }
+    },
+    forget: (texts) => {
+      for (const { entry, text } of texts) remove.run(entry * TEXTS_AN_ENTRY + text);
     },
     ofStream: (stream) => ofStream.all(stream).map(stored),
     withoutSamples: (stream) => withoutSamples.all(stream).map(stored),

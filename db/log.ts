@@ -13,6 +13,7 @@ import {
   type StationLog,
 } from '../src/evidence/log.ts';
 import type { Subtrees } from '../src/evidence/merkle.ts';
+import type { KeptText } from '../src/evidence/sharing.ts';
 import type { StationEvent } from '../src/evidence/station-event.ts';
 import type { JobEvent } from '../src/job/event.ts';
 import { ProblemError } from '../src/problem.ts';
@@ -40,6 +41,16 @@ export interface StationLogFile extends StationLog {
   keepCheckpoint(size: number, note: string): void;
   /** Reads all of it and finds the first entry that was tampered with; null when there is none. */
   check(): LogFault | null;
+  /** All personal texts that it still has. */
+  texts(): Iterable<KeptText>;
+  /** What is signed of all entries, each with its number and stream. */
+  signed(): Iterable<{ readonly seq: number; readonly stream: string; readonly body: string }>;
+  /**
+   * Deletes personal texts, and what was made of them for look-up, from the file and from what SQLite keeps beside it; an
+   * entry of the station's own stream says where they were. False where another program has the log open: then they go from
+   * the file beside it once the last program closes it.
+   */
+  forget(texts: readonly KeptText[], draft: Draft<StationEvent>, stamp: Stamp): boolean;
   /** The jobs that were worked on last, the latest first. */
   lastJobs(limit?: number): readonly JobRow[];
   /** What questions are asked of: attempts and jobs by vehicle, tool, person, part, day. */
@@ -139,6 +150,24 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
     keepCheckpoint: (at, note) => {
       withProblems(() => newestNote.get() === note || keep.run(at, note));
     },
+    texts: table.texts,
+    *signed() {
+      for (const { seq, stream, body } of table.all())
+        yield { seq, stream, body: body?.toString('utf8') ?? '' };
+    },
+    forget: (texts, draft, stamp) =>
+      withProblems(() => {
+        db.pragma('secure_delete = ON');
+        db.transaction(() => {
+          const entries = append(STATION_STREAM, [draft], stamp);
+          table.forget(texts);
+          rebuildHistory(db);
+          const last = entries.at(-1);
+          if (last !== undefined) lastSeen.set(STATION_STREAM, last.n);
+        }).immediate();
+        assertFull(db);
+        return swept(db);
+      }),
     check: () => withProblems(() => logFault(db, watch.check)),
     lastJobs: (limit = 20) => withProblems(() => lastJobs(db, limit)),
     history: createHistory(db, withProblems, watch.history),
@@ -148,6 +177,15 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
     },
   };
 }
+
+/** Writes the file anew, so that no page keeps what was deleted, and empties the file beside it. */
+function swept(db: Database): boolean {
+  db.exec('VACUUM');
+  const [{ busy }] = checkpointSchema.parse(db.pragma('wal_checkpoint(TRUNCATE)'));
+  return busy === 0;
+}
+
+const checkpointSchema = z.tuple([z.object({ busy: z.int() })]);
 
 function asJob(entry: AnyEntry): LogEntry {
   if (isStationEntry(entry)) throw new Error('an entry of the station came from the stream of a job');

@@ -54,6 +54,7 @@ async function openCopy(path: string, opening: Opening): Promise<StationLogFile>
       ...log,
       append: refuse,
       appendStation: refuse,
+      forget: refuse,
       keepCheckpoint: refuse,
       close: () => {
         log.close();

@@ -1,7 +1,8 @@
 /** A new log of what can be saved of a damaged one, and of what exported records still hold. */
 import { closeSync, existsSync, openSync, writeSync } from 'node:fs';
 import { type Finding, heldAgainst } from '../src/evidence/kept-checkpoints.ts';
-import { type AnyEntry, STATION_STREAM } from '../src/evidence/log.ts';
+import { type AnyEntry, STATION_STREAM, type StationEntry } from '../src/evidence/log.ts';
+import { disclosuresBut } from '../src/evidence/sharing.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { Progress } from './attempts.ts';
@@ -51,8 +52,10 @@ export async function recoverLog(
   try {
     const own = ofThisLog(carved, records, keys);
     const held = heldBy(own, carved);
-    const entryAt = (seq: number): CarvedEntry | null => carved.entry(seq) ?? held.get(seq) ?? null;
+    const storedEntry = (seq: number): CarvedEntry | null => carved.entry(seq) ?? held.get(seq) ?? null;
     const lastReported = [...held.keys()].reduce((most, seq) => Math.max(most, seq), carved.last);
+    const forgotten = forgottenIn(stationEntriesIn(storedEntry, lastReported));
+    const entryAt = (seq: number): CarvedEntry | null => withoutForgotten(storedEntry(seq), forgotten);
     if (entryAt(1) === null) throw new ProblemError(nothingLeft(damaged));
     const written = await writeLog(out, entryAt, own, {
       notes: carved.notes,
@@ -130,6 +133,25 @@ function nextEntry(carved: CarvedEntry, due: number, lastOf: Map<string, number>
   const entry = carvedEntry(carved);
   const isNext = seq === due && entry?.seq === due && n === (lastOf.get(stream) ?? 0) + 1;
   return isNext && entry.stream === stream ? entry : null;
+}
+
+/** By entry, which of its texts were forgotten: a record that was given away before still has them. */
+function forgottenIn(entries: readonly StationEntry[]): ReadonlyMap<number, ReadonlySet<number>> {
+  const all = new Map<number, Set<number>>();
+  for (const { event } of entries)
+    for (const { entry, text } of event.type === 'texts-forgotten' ? event.texts : [])
+      all.set(entry, (all.get(entry) ?? new Set()).add(text));
+  return all;
+}
+
+function withoutForgotten(
+  carved: CarvedEntry | null,
+  forgotten: ReadonlyMap<number, ReadonlySet<number>>,
+): CarvedEntry | null {
+  const gone = carved === null ? undefined : forgotten.get(carved.seq);
+  const entry = carved === null || gone === undefined ? null : carvedEntry(carved);
+  if (carved === null || entry === null) return carved;
+  return { ...carved, disclosures: disclosuresBut(entry, (_text, number) => gone?.has(number) === true) };
 }
 
 function stationIn(entryAt: (seq: number) => CarvedEntry | null, size: number): StationState | null {

@@ -42,6 +42,7 @@ export const PROBLEM_CODES = [
   'file-unreadable',
   'folder-in-package',
   'folder-not-empty',
+  'forget-held',
   'gap-missing',
   'gauge-study-open',
   'gauge-study-order',

@@ -21,7 +21,7 @@ export type Withheld = z.infer<typeof withheldSchema>;
 /** The file of the record without its texts of these kinds. */
 export function sharedRecord({ jws, record }: OpenedRecord, kinds: Kinds): Buffer {
   const disclosures = entriesOf(record).flatMap((entry) =>
-    disclosedBut(entry, ({ kind }) => kinds.has(kind)),
+    disclosuresBut(entry, ({ kind }) => kinds.has(kind)),
   );
   return fileBytes(withDisclosures(jws, disclosures));
 }
@@ -33,7 +33,7 @@ export const withoutTexts = (
 ): readonly StationEntry[] =>
   entries
     .map((entry) => {
-      const disclosures = disclosedBut(entry, (text) => isWithheld(entry, text));
+      const disclosures = disclosuresBut(entry, (text) => isWithheld(entry, text));
       return orThrow(readEntry(signedEntry(entry), disclosures, `entry ${entry.seq}`));
     })
     .filter(isStationEntry);
@@ -41,6 +41,24 @@ export const withoutTexts = (
 /** The same without those of some kinds. */
 export const withoutKinds = (entries: readonly StationEntry[], kinds: Kinds): readonly StationEntry[] =>
   kinds.size === 0 ? entries : withoutTexts(entries, (_entry, { kind }) => kinds.has(kind));
+
+/** A personal text that is there. */
+export interface KeptText {
+  /** Number of its entry in the log, and which of the entry's texts it is, from 0. */
+  readonly entry: number;
+  readonly text: number;
+  readonly kind: PersonalKind;
+  readonly content: string;
+  readonly stream: string;
+}
+
+/** The texts that a record discloses. */
+export const disclosedIn = (record: JobRecord): readonly KeptText[] =>
+  entriesOf(record).flatMap((entry) =>
+    saltedTexts(entry).flatMap(({ kind, text, salt }, i) =>
+      salt === null ? [] : [{ entry: entry.seq, text: i, kind, content: text, stream: entry.stream }],
+    ),
+  );
 
 /** What is withheld of these entries, in the order of the kinds. */
 export const withheldIn = (entries: readonly AnyEntry[]): readonly Withheld[] =>
@@ -63,10 +81,13 @@ export const entriesOf = ({ background, entries }: JobRecord): readonly AnyEntry
   ...entries,
 ];
 
-/** The disclosures of an entry but for the texts that are withheld. */
-const disclosedBut = (entry: AnyEntry, isWithheld: (text: PersonalPlace) => boolean): readonly string[] =>
-  saltedTexts(entry).flatMap(({ salt, ...one }) =>
-    salt === null || isWithheld(one) ? [] : [disclosureOf(salt, one.text)],
+/** The disclosures of an entry but for the texts that are withheld; texts are numbered from 0. */
+export const disclosuresBut = (
+  entry: AnyEntry,
+  isWithheld: (text: PersonalPlace, number: number) => boolean,
+): readonly string[] =>
+  saltedTexts(entry).flatMap(({ salt, ...one }, i) =>
+    salt === null || isWithheld(one, i) ? [] : [disclosureOf(salt, one.text)],
   );
 
 /** The personal texts of an entry, each with the salt of its digest; null where it is withheld. */

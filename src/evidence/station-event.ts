@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { certificateSchema } from '../instrument/certificate.ts';
 import { instrumentSchema } from '../instrument/instrument.ts';
-import { personal } from '../personal.ts';
+import { personal, personalKindSchema } from '../personal.ts';
 import { specificationSchema } from '../plug/specification.ts';
 import { gaugeStudyEvents } from './gauge-study-event.ts';
 import { publicJwkSchema } from './jwk.ts';
@@ -190,6 +190,27 @@ export const stationEventSchema = z.discriminatedUnion('type', [
       bytes: count.describe('Its size.'),
     })
     .describe('The file of a certificate is kept under its SHA-256.'),
+  z
+    .strictObject({
+      type: z.literal('texts-forgotten'),
+      texts: z
+        .array(
+          z.strictObject({
+            entry: z.int().min(1).describe('Number of the entry in the log.'),
+            text: z
+              .int()
+              .min(0)
+              .max(65_535)
+              .describe('Which of its personal texts, from 0, in the order of its canonical JSON.'),
+            kind: personalKindSchema.describe('What it was about.'),
+          }),
+        )
+        .min(1)
+        .max(200_000)
+        .describe('Where they were.'),
+      because: words.exactOptional(),
+    })
+    .describe('Personal texts were deleted. What was signed of their entries stays, and every proof with it.'),
   ...gaugeStudyEvents,
 ]);
 export type StationEvent = z.infer<typeof stationEventSchema>;

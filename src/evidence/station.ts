@@ -88,6 +88,7 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
     case 'item-decided':
     case 'assessment-closed':
     case 'certificate-kept':
+    case 'texts-forgotten':
     case 'gauge-study-started':
     case 'gauge-study-read':
     case 'gauge-study-taken-back':

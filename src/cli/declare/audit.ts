@@ -156,6 +156,32 @@ export const declareAudit: Declare = (program, run) => {
     )
     .action((options) => run(async () => (await import('../evidence/package.ts')).makePackage(options))());
 
+  scope(
+    program
+      .command('forget')
+      .description('deletes personal texts from the log for good; every signature and verdict stays'),
+  )
+    .option('--plate <plate>', 'a number plate, and every free text with it')
+    .option('--vin <vin>', 'a VIN')
+    .option('--fleet <number>', 'a fleet number')
+    .option('--customer <name>', 'a customer')
+    .option('--person <name>', 'somebody who worked, answered or decided')
+    .option('--yes', 'without asking')
+    .option(
+      '--override',
+      'although jobs are held: open, in an open impact assessment, or inside the retention time',
+    )
+    .option('--by <name>', 'who decides')
+    .option('--because <text>', 'why')
+    .addHelpText(
+      'after',
+      closing(
+        { failed: 'nothing was deleted; or another program keeps the texts until it is closed' },
+        'plugmark forget --plate "EX 123"',
+        'plugmark forget --person "Technician One" --override --by "Owner One" --because "asked for it"',
+      ),
+    )
+    .action((options) => run(async () => (await import('../station/forget.ts')).forget(options))());
   json(
     scope(
       program

@@ -39,7 +39,7 @@ export function jobEvents(i: number, openedMs: number, chance: Random): readonly
   const events: Dated[] = [];
   let afterMs = 0;
   const add = (event: JobEvent, by = 'station') => events.push({ event, by, afterMs });
-  add(opening, order.technician);
+  add(opening, 'technician');
   add({
     type: 'session-started',
     session: 1,
@@ -116,7 +116,7 @@ export function jobEvents(i: number, openedMs: number, chance: Random): readonly
     pulled(cylinder, aim + drift + chance.normal(0, 0.55), isShort ? 'continuation' : 'tightening');
   }
   afterMs += 5000;
-  add({ type: 'job-closed', complete: true, open: [] }, order.technician);
+  add({ type: 'job-closed', complete: true, open: [] }, 'technician');
   return events;
 }
 
