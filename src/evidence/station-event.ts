@@ -210,7 +210,9 @@ export const stationEventSchema = z.discriminatedUnion('type', [
         .describe('Where they were.'),
       because: words.exactOptional(),
     })
-    .describe('Personal texts were deleted. What was signed of their entries stays, and every proof with it.'),
+    .describe(
+      'Personal texts were deleted. What was signed of their entries stays, and every proof with it.',
+    ),
   ...gaugeStudyEvents,
 ]);
 export type StationEvent = z.infer<typeof stationEventSchema>;

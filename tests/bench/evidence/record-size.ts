@@ -49,8 +49,7 @@ function row(seed: number): string {
     const samples = sum(wrench.map(({ event }) => (event.type === 'readings' ? event.count : 0)));
     // Everything that one pull brings, in one attempt, with three seconds of the average coding in six batches.
     const perPull =
-      sum(entries.map((entry) => (/pull-/.test(entry.event.type) ? lengthOf(entry) : 0))) /
-      pulls.length;
+      sum(entries.map((entry) => (/pull-/.test(entry.event.type) ? lengthOf(entry) : 0))) / pulls.length;
     const batch = (wrench[0] === undefined ? 0 : lengthOf(wrench[0])) - batchBytes(wrench[0]);
     const gauge = sum(entries.map((entry) => (isGauge(entry) ? lengthOf(entry) : 0))) / cylinders;
     const typical = perPull + 6 * batch + (300 * sampleBytes) / samples + gauge;

@@ -69,7 +69,9 @@ describe('a plate that is forgotten', () => {
     await go({ plate: CAR.plate });
     const kept = await said(() => check([at('kept.checkpoint'), at('J-2.record.json')], station.scope()));
     expect(kept.value, kept.text).toBe(0);
-    expect((await said(() => showCapability({ ...station.scope(), per: 'specification', last: 100 }))).text).toBe(before.text);
+    expect(
+      (await said(() => showCapability({ ...station.scope(), per: 'specification', last: 100 }))).text,
+    ).toBe(before.text);
     // A record from before still shows it; one that is sealed now says that it is withheld.
     expect((await said(() => verify(at('J-2.record.json'), { trust: trust() }))).text).not.toContain(
       'Withheld',
@@ -144,7 +146,9 @@ describe('a person who is forgotten', () => {
   it('leaves statistics and answers, which say that the name is withheld', async () => {
     const before = await said(() => showCapability({ ...station.scope(), per: 'specification', last: 100 }));
     await go(person);
-    expect((await said(() => showCapability({ ...station.scope(), per: 'specification', last: 100 }))).text).toBe(before.text);
+    expect(
+      (await said(() => showCapability({ ...station.scope(), per: 'specification', last: 100 }))).text,
+    ).toBe(before.text);
     const { text } = await said(() => ask({ ...station.scope(), csv: true }));
     expect(text).toContain('withheld');
     expect(text).not.toContain('Technician Two');
