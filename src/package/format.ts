@@ -125,7 +125,7 @@ export function signIndex(bytes: Uint8Array, key: KeyObject): string {
 }
 
 export const packageHeaderSchema = z.strictObject({
-  alg: z.literal('Ed25519').describe('Two names of the same algorithm (RFC 8037, RFC 9864).'),
+  alg: z.literal('Ed25519').describe('The fully specified name (RFC 9864), and no other.'),
   typ: z.literal(PACKAGE_TYPE),
   kid: z.string().describe('Thumbprint of the key (RFC 7638).'),
   jwk: publicJwkSchema.describe('The key that signed.'),
