@@ -168,17 +168,17 @@ export const declareAudit: Declare = (program, run) => {
     .option('--person <name>', 'somebody who worked, answered or decided')
     .option('--yes', 'without asking')
     .option(
-      '--override',
-      'although jobs are held: open, in an open impact assessment, or inside the retention time',
+      '--although-held',
+      'also of jobs that are open, in an open impact assessment, or inside the retention time',
     )
-    .option('--by <name>', 'who decides')
+    .option('--by <person>', 'who decides')
     .option('--because <text>', 'why')
     .addHelpText(
       'after',
       closing(
         { failed: 'nothing was deleted; or another program keeps the texts until it is closed' },
         'plugmark forget --plate "EX 123"',
-        'plugmark forget --person "Technician One" --override --by "Owner One" --because "asked for it"',
+        'plugmark forget --person "Technician One" --although-held --by "Owner One" --because "asked for it"',
       ),
     )
     .action((options) => run(async () => (await import('../station/forget.ts')).forget(options))());

@@ -28,7 +28,7 @@ type Named = { readonly [K in ForgettableKind]?: string };
 
 interface ForgetOptions extends Scope, Named {
   readonly yes?: true;
-  readonly override?: true;
+  readonly althoughHeld?: true;
   readonly by?: string;
   readonly because?: string;
 }
@@ -40,8 +40,8 @@ export async function forget(options: ForgetOptions): Promise<ExitCode> {
   const wanted = wantedIn(options);
   const by = options.by === undefined ? 'station' : optionText(options.by, '--by', 80);
   const because = options.because === undefined ? null : optionText(options.because, '--because', 200);
-  if (options.override === true && (options.by === undefined || because === null))
-    throw problem('override-incomplete', 'an override needs --by NAME and --because TEXT', 'Give both.');
+  if (options.althoughHeld === true && (options.by === undefined || because === null))
+    throw problem('override-incomplete', '--although-held needs --by NAME and --because TEXT', 'Give both.');
   const retention =
     options.data === undefined ? (await readStationFile(options.station)).retention : undefined;
   return withStationFolder(options, async (stationFolder) => {
@@ -50,7 +50,7 @@ export async function forget(options: ForgetOptions): Promise<ExitCode> {
       throw problem('nothing-matches', 'the log has no such text', 'Look with "plugmark ask".');
     print([...planLines(wanted, found), ...(await keptLines(stationFolder, wanted, found))]);
     const held = heldAmong(stationFolder, found, retention ?? null);
-    if (held.length > 0 && options.override !== true) throw heldProblem(held);
+    if (held.length > 0 && options.althoughHeld !== true) throw heldProblem(held);
     if (held.length > 0) print(heldLines(held));
     if (options.yes !== true && !(await isMeant())) {
       print(['Nothing was deleted.']);
@@ -160,7 +160,7 @@ function heldAmong(
 }
 
 const heldLines = (held: readonly HeldJob[]): readonly string[] => [
-  `Held, and overridden: ${held.length === 1 ? '1 job' : `${held.length} jobs`}.`,
+  `Held, and deleted all the same: ${held.length === 1 ? '1 job' : `${held.length} jobs`}.`,
   ...held.slice(0, MOST).map(({ job, because }) => `  ${safeLine(job)}: ${because}`),
 ];
 
@@ -170,7 +170,7 @@ function heldProblem(held: readonly HeldJob[]): ProblemError {
   return problem(
     'forget-held',
     `${held.length === 1 ? '1 of these jobs is' : `${held.length} of these jobs are`} held (${named.join('; ')}${more})`,
-    'Nothing was deleted. Wait, or answer for it: --override --by NAME --because TEXT.',
+    'Nothing was deleted. Wait, or answer for it: --although-held --by NAME --because TEXT.',
   );
 }
 

@@ -139,7 +139,7 @@ describe('a person who is forgotten', () => {
 
   it('goes out of free text too, and out of the names of those who decided', async () => {
     await station.impact();
-    await go({ person: 'Quality One', override: true, by: 'Owner One', because: 'left the shop' });
+    await go({ person: 'Quality One', althoughHeld: true, by: 'Owner One', because: 'left the shop' });
     expect(bytes()).not.toContain('Quality One');
   });
 
@@ -173,15 +173,17 @@ describe('what is held', () => {
     expect(held.code).toBe('forget-held');
     expect(held.message).toContain('impact assessment IA-1 is not closed');
     expect(bytes()).toContain(VAN.vin);
-    expect((await problemOf(() => go({ vin: VAN.vin, override: true }))).code).toBe('override-incomplete');
+    expect((await problemOf(() => go({ vin: VAN.vin, althoughHeld: true }))).code).toBe(
+      'override-incomplete',
+    );
     const { value, text } = await go({
       vin: VAN.vin,
-      override: true,
+      althoughHeld: true,
       by: 'Owner One',
       because: 'a court said so',
     });
     expect(value).toBe(0);
-    expect(text).toContain('Held, and overridden:');
+    expect(text).toContain('Held, and deleted all the same:');
     expect(bytes()).not.toContain(VAN.vin);
   });
 
