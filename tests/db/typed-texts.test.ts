@@ -105,6 +105,7 @@ describe('what a person typed', () => {
       'pull-given',
       'specification-recorded',
       'steps-attested',
+      'texts-forgotten',
     ]);
   });
 

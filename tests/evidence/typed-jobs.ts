@@ -229,4 +229,5 @@ export const typedStation: readonly StationEvent[] = [
   },
   { type: 'item-decided', assessment: 'IA-1', job: 'WO-1', decision: 'inform', because: 'MARK decided' },
   { type: 'assessment-closed', assessment: 'IA-1', because: 'MARK closed' },
+  { type: 'texts-forgotten', texts: [{ entry: 1, text: 0, kind: 'plate' }], because: 'MARK forgotten' },
 ];
