@@ -1,8 +1,10 @@
 /** Reads a whole log and finds the first place where it is not as it was written. */
 import type { Database } from 'better-sqlite3';
 import { signedBytes } from '../src/evidence/entry.ts';
+import type { AnyEntry } from '../src/evidence/log.ts';
 import { leafHash, nodeHash } from '../src/evidence/merkle.ts';
 import type { Progress } from './attempts.ts';
+import { type TextFault, textChecker } from './check-texts.ts';
 import { entryIn, entryTable, type StoredEntry } from './entries.ts';
 import { LOWEST_STORED, placeOf } from './tree.ts';
 
@@ -12,19 +14,39 @@ export interface LogFault {
   readonly message: string;
 }
 
-/** The first fault in entries, numbering or tree; null when there is none. Takes one pass over the file. */
-export function logFault(db: Database, watch: Progress = () => {}): LogFault | null {
+/** What a log comes to once all of it was read. */
+export interface LogCheck {
+  readonly fault: LogFault | null;
+  /** Of personal texts, on which no proof rests; empty where there is a fault before. */
+  readonly texts: readonly TextFault[];
+}
+
+/** Takes one pass over the file. */
+export function checkedLog(db: Database, watch?: Progress): LogCheck {
+  const texts = textChecker(db);
+  const fault = logFault(db, watch, texts.add);
+  return { fault, texts: fault === null ? texts.faults() : [] };
+}
+
+/** The first fault in entries, numbering or tree; null when there is none. `seen` gets each entry that is as it was written. */
+export function logFault(
+  db: Database,
+  watch: Progress = () => {},
+  seen: (entry: AnyEntry) => void = () => {},
+): LogFault | null {
   const lastOfStream = new Map<string, number>();
   const tree = treeChecker(db);
   const size = entryTable(db).size();
   let due = 1;
   for (const stored of entryTable(db).all()) {
     const { seq, hash } = stored;
-    const message = entryFault(stored, due, lastOfStream) ?? tree.add(seq - 1, hash);
-    if (message !== null) {
+    const entry = checkedEntry(stored, due, lastOfStream);
+    const message = typeof entry === 'string' ? entry : tree.add(seq - 1, hash);
+    if (typeof entry === 'string' || message !== null) {
       watch(size, size);
-      return { seq: Math.min(seq, due), message };
+      return { seq: Math.min(seq, due), message: message ?? '' };
     }
+    seen(entry);
     watch(due, size);
     due++;
   }
@@ -37,7 +59,12 @@ export function logFault(db: Database, watch: Progress = () => {}): LogFault | n
   return null;
 }
 
-function entryFault(stored: StoredEntry, due: number, lastOfStream: Map<string, number>): string | null {
+/** The entry, or what is wrong with it. */
+function checkedEntry(
+  stored: StoredEntry,
+  due: number,
+  lastOfStream: Map<string, number>,
+): AnyEntry | string {
   const { seq, hash, body } = stored;
   if (seq !== due) return `entry ${due} is missing`;
   if (body === null || !leafHash(body).equals(hash)) return `entry ${seq} is not what its hash was made of`;
@@ -46,7 +73,7 @@ function entryFault(stored: StoredEntry, due: number, lastOfStream: Map<string, 
   const n = (lastOfStream.get(entry.stream) ?? 0) + 1;
   if (entry.n !== n) return `entry ${seq} has n=${entry.n} in its stream where n=${n} is due`;
   lastOfStream.set(entry.stream, n);
-  return null;
+  return entry;
 }
 
 /** Builds the tree once more beside the stored one; keeps O(log n) hashes. */

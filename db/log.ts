@@ -18,7 +18,7 @@ import type { StationEvent } from '../src/evidence/station-event.ts';
 import type { JobEvent } from '../src/job/event.ts';
 import { ProblemError } from '../src/problem.ts';
 import type { Progress } from './attempts.ts';
-import { type LogFault, logFault } from './check.ts';
+import { checkedLog, type LogCheck, type LogFault, logFault } from './check.ts';
 import { entryOf, entryTable } from './entries.ts';
 import { createHistory, type History } from './history.ts';
 import { createProjector, type JobRow, lastJobs, rebuildHistory, renewHistory } from './jobs.ts';
@@ -41,6 +41,8 @@ export interface StationLogFile extends StationLog {
   keepCheckpoint(size: number, note: string): void;
   /** Reads all of it and finds the first entry that was tampered with; null when there is none. */
   check(): LogFault | null;
+  /** The same, and what is wrong with the personal texts beside the entries. */
+  checkAll(): LogCheck;
   /** All personal texts that it still has. */
   texts(): Iterable<KeptText>;
   /** What is signed of all entries, each with its number and stream. */
@@ -169,6 +171,7 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
         return swept(db);
       }),
     check: () => withProblems(() => logFault(db, watch.check)),
+    checkAll: () => withProblems(() => checkedLog(db, watch.check)),
     lastJobs: (limit = 20) => withProblems(() => lastJobs(db, limit)),
     history: createHistory(db, withProblems, watch.history),
     rebuildProjections: () => withProblems(() => rebuildHistory(db)),

@@ -1,7 +1,8 @@
 /** A new log of what can be saved of a damaged one, and of what exported records still hold. */
 import { closeSync, existsSync, openSync, writeSync } from 'node:fs';
+import { forgottenIn } from '../src/evidence/forgotten.ts';
 import { type Finding, heldAgainst } from '../src/evidence/kept-checkpoints.ts';
-import { type AnyEntry, STATION_STREAM, type StationEntry } from '../src/evidence/log.ts';
+import { type AnyEntry, STATION_STREAM } from '../src/evidence/log.ts';
 import { disclosuresBut } from '../src/evidence/sharing.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
@@ -135,18 +136,10 @@ function nextEntry(carved: CarvedEntry, due: number, lastOf: Map<string, number>
   return isNext && entry.stream === stream ? entry : null;
 }
 
-/** By entry, which of its texts were forgotten: a record that was given away before still has them. */
-function forgottenIn(entries: readonly StationEntry[]): ReadonlyMap<number, ReadonlySet<number>> {
-  const all = new Map<number, Set<number>>();
-  for (const { event } of entries)
-    for (const { entry, text } of event.type === 'texts-forgotten' ? event.texts : [])
-      all.set(entry, (all.get(entry) ?? new Set()).add(text));
-  return all;
-}
-
+/** A record that was given away before still has what was forgotten. */
 function withoutForgotten(
   carved: CarvedEntry | null,
-  forgotten: ReadonlyMap<number, ReadonlySet<number>>,
+  forgotten: ReturnType<typeof forgottenIn>,
 ): CarvedEntry | null {
   const gone = carved === null ? undefined : forgotten.get(carved.seq);
   const entry = carved === null || gone === undefined ? null : carvedEntry(carved);

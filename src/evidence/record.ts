@@ -14,7 +14,8 @@ import { budgetSchema, budgetsOf } from './budgets.ts';
 import { canonicalBytes, type JsonValue } from './canonical.ts';
 import { signCheckpoint } from './checkpoint.ts';
 import { DIGEST_NAME, revealed } from './disclosures.ts';
-import { byEntry, concealmentFault, disclosuresOf, signedEntry } from './entry.ts';
+import { byEntry, concealmentFault, disclosuresOf, personalTexts, signedEntry } from './entry.ts';
+import type { TextPlace } from './forgotten.ts';
 import { type PublicJwk, publicJwk, thumbprint } from './jwk.ts';
 import {
   addSignature,
@@ -165,6 +166,7 @@ export function sealRecord(
   const { job } = state.order;
   const background = backgroundOf(station, {
     technician,
+    technicianAt: technicianAt(entries),
     instruments: state.instruments,
     specification: state.order.specification,
     openedSeq,
@@ -199,6 +201,16 @@ export function sealRecord(
   const unsigned: Jws = { payload: toBase64url(payload), signatures: [] };
   const disclosures = [...background, ...entries].flatMap(disclosuresOf);
   return { bytes: fileBytes(withDisclosures(signers.reduce(addSignature, unsigned), disclosures)), record };
+}
+
+/** The entry that named who works on the job, and which of its texts the name is. */
+function technicianAt(entries: readonly LogEntry[]): TextPlace {
+  const named = entries.findLast(
+    ({ event }) => event.type === 'job-opened' || event.type === 'job-handed-over',
+  );
+  if (named === undefined) throw new Error('the entries of a job begin with its opening');
+  const at = named.event.type === 'job-opened' ? 'event.order.technician' : 'event.to';
+  return { entry: named.seq, text: personalTexts(named).findIndex(({ place }) => place.join('.') === at) };
 }
 
 const bare = <T extends AnyEntry>({ concealed, ...entry }: T) => entry;

@@ -91,7 +91,7 @@ export const disclosuresBut = (
   );
 
 /** The personal texts of an entry, each with the salt of its digest; null where it is withheld. */
-function saltedTexts(entry: AnyEntry): readonly (PersonalPlace & { readonly salt: string | null })[] {
+export function saltedTexts(entry: AnyEntry): readonly (PersonalPlace & { readonly salt: string | null })[] {
   const salts = new Map(entry.concealed.map((one) => [one.place.join('.'), 'salt' in one ? one.salt : null]));
   return personalTexts(entry).map((one) => ({ ...one, salt: salts.get(one.place.join('.')) ?? null }));
 }

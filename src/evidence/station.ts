@@ -4,6 +4,7 @@ import { isWithheld } from '../personal.ts';
 import { type Specification, withoutNames } from '../plug/specification.ts';
 import { canonical } from './canonical.ts';
 import { originOf } from './checkpoint.ts';
+import { forgottenWith, type TextPlace } from './forgotten.ts';
 import { type PublicJwk, thumbprint } from './jwk.ts';
 import type { StationEntry } from './log.ts';
 import type { StationEvent } from './station-event.ts';
@@ -22,6 +23,15 @@ export interface KeyOfStation {
   readonly statement: string | null;
 }
 
+/** Somebody who works here. */
+export interface Person {
+  /** `WITHHELD` where it was forgotten or is not disclosed: nobody can tell whether two of those are one person. */
+  readonly name: string;
+  /** The key that this person signs with now; null for somebody who has none. */
+  readonly key: PublicJwk | null;
+  readonly earlierKeys: readonly PublicJwk[];
+}
+
 export interface StationState {
   readonly name: string;
   /** Names the log in checkpoints. */
@@ -30,8 +40,8 @@ export interface StationState {
   readonly keys: readonly KeyOfStation[];
   /** By thumbprint, of the station's keys and of technicians'. */
   readonly revoked: ReadonlyMap<string, Revocation>;
-  /** Who works here, with the key that each signs with now. */
-  readonly people: ReadonlyMap<string, PublicJwk | null>;
+  /** In the order in which they were recorded. */
+  readonly people: readonly Person[];
   readonly technicians: 'sign' | 'do-not-sign' | null;
   readonly instruments: ReadonlyMap<string, Instrument>;
   /** Canonical text of every specification that was used here. */
@@ -53,7 +63,7 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
       origin: originOf(thumbprint(event.key)),
       keys: [keyOf(event.key, at, null)],
       revoked: new Map(),
-      people: new Map(),
+      people: [],
       technicians: null,
       instruments: new Map(),
       specifications: new Set(),
@@ -70,7 +80,7 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
     case 'key-revoked':
       return { ...state, revoked: new Map(state.revoked).set(event.kid, event) };
     case 'person-recorded':
-      return { ...state, people: new Map(state.people).set(event.person, event.key) };
+      return { ...state, people: withPerson(state.people, event.person, event.key) };
     case 'technicians-decided':
       return { ...state, technicians: event.technicians };
     case 'instrument-recorded':
@@ -98,6 +108,27 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
   }
 }
 
+/** A name that is withheld is nobody's: each key under one stays by itself, so that it can still be revoked. */
+function withPerson(people: readonly Person[], name: string, key: PublicJwk | null): readonly Person[] {
+  if (isWithheld(name)) return key === null ? people : [...people, { name, key, earlierKeys: [] }];
+  const known = people.find((person) => person.name === name);
+  if (known === undefined) return [...people, { name, key, earlierKeys: [] }];
+  const now = { name, key, earlierKeys: keysOf(known) };
+  return people.map((person) => (person === known ? now : person));
+}
+
+/** All keys that the log names for a person, the one of now last. */
+export const keysOf = ({ key, earlierKeys }: Person): readonly PublicJwk[] =>
+  key === null ? earlierKeys : [...earlierKeys, key];
+
+/** Who works here, without those whose names are withheld. */
+export const namesOf = ({ people }: StationState): readonly string[] =>
+  people.flatMap(({ name }) => (isWithheld(name) ? [] : [name]));
+
+/** Null for somebody whom the log does not name, and for a name that is withheld. */
+export const personNamed = ({ people }: StationState, name: string): Person | null =>
+  (isWithheld(name) ? undefined : people.find((person) => person.name === name)) ?? null;
+
 const keyOf = (jwk: PublicJwk, since: string, statement: string | null): KeyOfStation => ({
   kid: thumbprint(jwk),
   jwk,
@@ -118,7 +149,8 @@ export function newsOf(
   const { station, technician, instruments, specification } = job;
   const news: StationEvent[] = [];
   if (station !== state.name) news.push({ type: 'station-renamed', station });
-  if (!state.people.has(technician)) news.push({ type: 'person-recorded', person: technician, key: null });
+  if (personNamed(state, technician) === null)
+    news.push({ type: 'person-recorded', person: technician, key: null });
   for (const instrument of instruments) {
     const known = state.instruments.get(instrument.id);
     if (known === undefined || canonical(known) !== canonical(instrument))
@@ -137,6 +169,8 @@ export function backgroundOf(
   entries: readonly StationEntry[],
   job: {
     readonly technician: string;
+    /** Where the log has the name of the technician. */
+    readonly technicianAt: TextPlace;
     readonly instruments: readonly Instrument[];
     readonly specification: Specification;
     readonly openedSeq: number;
@@ -147,9 +181,11 @@ export function backgroundOf(
     if (event.type === 'instrument-recorded' && seq < job.openedSeq) latest.set(event.instrument.id, seq);
   const wanted = new Set(job.instruments.map(({ id }) => latest.get(id)));
   const written = canonical(withoutNames(job.specification));
+  const forgotten = forgottenWith(entries, job.technicianAt);
   return entries.filter(({ seq, event }) => {
     if (event.type === 'instrument-recorded') return wanted.has(seq);
-    if (event.type === 'person-recorded') return event.person === job.technician && !isWithheld(event.person);
+    if (event.type === 'person-recorded')
+      return isWithheld(event.person) ? forgotten.has(seq) : event.person === job.technician;
     // Once in a log; with it the entries around a job can be put back from records alone.
     if (event.type === 'specification-recorded')
       return seq < job.openedSeq && canonical(withoutNames(event.specification)) === written;

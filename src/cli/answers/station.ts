@@ -1,6 +1,7 @@
 /** Answers about the station itself: doctor, keys, log, backups, devices, profiles, specifications. */
 import { z } from 'zod';
 import type { Checked } from '../../../db/backup.ts';
+import type { TextFault } from '../../../db/check-texts.ts';
 import type { Recovered } from '../../../db/recover.ts';
 import type { Candidate } from '../../../drivers/bluetooth/survey.ts';
 import type { Packet } from '../../../drivers/profile/packet.ts';
@@ -8,6 +9,7 @@ import type { Profile } from '../../../drivers/profile/schema.ts';
 import { thumbprint } from '../../evidence/jwk.ts';
 import type { Finding as Held } from '../../evidence/kept-checkpoints.ts';
 import type { StationState } from '../../evidence/station.ts';
+import { personalKindSchema } from '../../personal.ts';
 import type { Finding } from '../station/health/finding.ts';
 import { answer, count, quantity, reason, time } from './answer.ts';
 
@@ -64,9 +66,12 @@ export const keysListAnswer = answer('keys-list', {
           .nullable()
           .describe('Thumbprint of the key (RFC 7638); null where there is none any more.'),
         revoked,
+        earlier: z
+          .array(z.strictObject({ kid: z.string().describe('Thumbprint of the key (RFC 7638).'), revoked }))
+          .describe('Keys that this person signed with before.'),
       }),
     )
-    .describe('Keys of technicians.'),
+    .describe('Keys of technicians; a name that was forgotten is `withheld`.'),
   technicians: z
     .enum(['sign', 'do-not-sign'])
     .nullable()
@@ -82,9 +87,12 @@ export function listedKeys(state: StationState, trustList: string): z.infer<type
       const until = state.keys[i + 1]?.since ?? null;
       return { kid, since, until, signs: until === null && !state.revoked.has(kid), revoked: revokedOf(kid) };
     }),
-    people: [...state.people].map(([person, jwk]) => {
-      const kid = jwk === null ? null : thumbprint(jwk);
-      return { person, kid, revoked: revokedOf(kid) };
+    people: state.people.map(({ name, key, earlierKeys }) => {
+      const kid = key === null ? null : thumbprint(key);
+      const earlier = earlierKeys
+        .map((jwk) => thumbprint(jwk))
+        .map((one) => ({ kid: one, revoked: revokedOf(one) }));
+      return { person: name, kid, revoked: revokedOf(kid), earlier };
     }),
     technicians: state.technicians,
     trustList,
@@ -118,6 +126,19 @@ export const logCheckAnswer = answer('log-check', {
     })
     .nullable()
     .describe('The first entry that is not as it was written; null where all are.'),
+  texts: z
+    .array(
+      z.strictObject({
+        entry: count.describe('Number of the entry.'),
+        fault: z
+          .enum(['missing', 'back', 'strange'])
+          .describe(
+            '`missing`: deleted, and not with "plugmark forget". `back`: forgotten, and there again. `strange`: it belongs to nothing in the entry.',
+          ),
+        kind: personalKindSchema.nullable().describe('What it is about; null where nobody can tell.'),
+      }),
+    )
+    .describe('Personal texts that are not as the log says; no proof rests on them.'),
   checkpoints: z
     .array(checkpoint)
     .describe('Kept checkpoints, those of the station first; empty where an entry is at fault.'),
@@ -126,11 +147,13 @@ export const logCheckAnswer = answer('log-check', {
 export const checkedLog = (
   entries: number,
   fault: { readonly seq: number; readonly message: string } | null,
+  texts: readonly TextFault[],
   held: readonly Held[],
 ): z.infer<typeof logCheckAnswer> => ({
   form: 'plugmark/log-check/1',
   entries,
   fault: fault && { entry: fault.seq, message: fault.message },
+  texts: texts.map(({ seq, fault: what, kind }) => ({ entry: seq, fault: what, kind })),
   checkpoints: held.map(checkpointOf),
 });
 

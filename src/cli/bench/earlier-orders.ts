@@ -1,9 +1,10 @@
 /** What the station's log knows that a new order can take over: the number due, who works here, vehicles that were here. */
+
 import type { JobRow } from '../../../db/jobs.ts';
 import { impactsOf } from '../../audit/impact-state.ts';
+import { namesOf } from '../../evidence/station.ts';
 import type { WorkOrder } from '../../job/order.ts';
 import { normalVin } from '../../job/vin.ts';
-import { isWithheld } from '../../personal.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
 import type { Station } from '../station/station.ts';
@@ -45,7 +46,7 @@ export function stationHistory(station: Station): StationHistory {
   };
   const byOpening = [...rows].sort((a, b) => b.openedAt.localeCompare(a.openedAt));
   const last = byOpening[0] === undefined ? null : earlier(byOpening[0]);
-  const people = [...stateOf(station).people.keys()].filter((name) => !isWithheld(name));
+  const people = namesOf(stateOf(station));
   const worked = people.filter((name) => name === last?.order.technician);
   return {
     notices: sinceLines(jobsSince(station, impacts)),

@@ -4,6 +4,7 @@ import { delimiter, join } from 'node:path';
 import type { StationKey } from '../../../db/keyfile.ts';
 import { thumbprint } from '../../evidence/jwk.ts';
 import type { Stamp } from '../../evidence/log.ts';
+import { personNamed } from '../../evidence/station.ts';
 import { verifyRecord } from '../../evidence/verify.ts';
 import { technicianOf } from '../../job/hand-over.ts';
 import { ProblemError } from '../../problem.ts';
@@ -82,7 +83,7 @@ function keyFileOf(station: Station, worker: string | null, answer: string): str
       message: `${worker} did this job; a second person must countersign`,
       next: 'Name another person, or press Enter.',
     });
-  const jwk = [...stateOf(station).people].find(([name]) => named(name))?.[1] ?? null;
+  const jwk = stateOf(station).people.find(({ name }) => named(name))?.key ?? null;
   return jwk === null ? answer : keyPath(station.folder, 'technician', thumbprint(jwk));
 }
 
@@ -98,7 +99,7 @@ function signingTechnician(station: Station, stream: string): Promise<StationKey
   const state = stateOf(station);
   const technician = workerOf(station, stream);
   if (state.technicians === 'do-not-sign' || technician === null) return Promise.resolve(null);
-  return technicianKey(station.folder, technician, state.people.get(technician) ?? null);
+  return technicianKey(station.folder, technician, personNamed(state, technician)?.key ?? null);
 }
 
 const workerOf = ({ log }: Station, stream: string): string | null =>

@@ -2,10 +2,10 @@
 
 import { canonical } from '../../evidence/canonical.ts';
 import type { Stamp } from '../../evidence/log.ts';
+import { namesOf } from '../../evidence/station.ts';
 import { type LibraryEntry, libraryEntrySchema, matchingEntries } from '../../job/library.ts';
 import { specifiedBy } from '../../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
-import { isWithheld } from '../../personal.ts';
 import { gapLimitsOf } from '../../plug/gap.ts';
 import { withoutNames } from '../../plug/specification.ts';
 import { type Problem, ProblemError, problemFromZod } from '../../problem.ts';
@@ -203,11 +203,7 @@ async function typed(
 ): Promise<LibraryEntry | null> {
   const dialogue = openDialogue();
   try {
-    const enteredBy = await askTechnician(
-      dialogue,
-      null,
-      [...stateOf(stationFolder).people.keys()].filter((name) => !isWithheld(name)),
-    );
+    const enteredBy = await askTechnician(dialogue, null, namesOf(stateOf(stationFolder)));
     const figures = await typeFigures(dialogue, (given) => orderWith(given, enteredBy), on);
     const name = await askKeep(dialogue, library);
     if (name === null) return null;

@@ -5,6 +5,7 @@ import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { againstJob } from '../../audit/impact-vehicle.ts';
 import type { LogEntry } from '../../evidence/log.ts';
 import { openRecord } from '../../evidence/record.ts';
+import { personNamed } from '../../evidence/station.ts';
 import { byName } from '../../evidence/writers.ts';
 import { outputFolder } from '../../files/output.ts';
 import type { JobEvent } from '../../job/event.ts';
@@ -136,7 +137,7 @@ export function handOver(number: string, to: string, scope: Scope): Promise<Exit
       throw problem('job-closed', `job ${number} is closed`, 'Only an open job can be handed over.');
     if (name === from)
       throw problem('job-same-person', `${from} already works on job ${number}`, 'Name another person.');
-    if (!stateOf(stationFolder).people.has(name))
+    if (personNamed(stateOf(stationFolder), name) === null)
       await recordStation(stationFolder, [{ type: 'person-recorded', person: name, key: null }], stamp());
     append(stationFolder, stream, from, { type: 'job-handed-over', to: name });
     process.stdout.write(

@@ -1,7 +1,7 @@
 import { newKey, readKeyFile, relockKeyFile, writeKeyFile } from '../../../db/keyfile.ts';
 import { type PublicJwk, thumbprint } from '../../evidence/jwk.ts';
 import type { Stamp } from '../../evidence/log.ts';
-import type { StationState } from '../../evidence/station.ts';
+import { keysOf, type Person, type StationState } from '../../evidence/station.ts';
 import type { StationEvent } from '../../evidence/station-event.ts';
 import { stateSuccession } from '../../evidence/succession.ts';
 import { ProblemError } from '../../problem.ts';
@@ -31,10 +31,7 @@ export function listKeys(options: Scope & { readonly json?: true }): Promise<Exi
       const now = i === state.keys.length - 1 ? 'signs' : `until ${state.keys[i + 1]?.since}`;
       return `station     ${kid}  from ${since}  ${standing(state, kid) ?? now}`;
     });
-    const people = [...state.people].map(([name, jwk]) => {
-      const kid = jwk === null ? 'no key' : thumbprint(jwk);
-      return `technician  ${kid}  ${safeLine(name)}  ${(jwk !== null && standing(state, kid)) || ''}`.trimEnd();
-    });
+    const people = state.people.flatMap((person) => personLines(state, person));
     const decided = { sign: 'sign with their own keys', 'do-not-sign': 'do not sign (decided by the shop)' };
     const technicians =
       state.technicians === null ? 'not decided; those with a key sign' : decided[state.technicians];
@@ -43,6 +40,19 @@ export function listKeys(options: Scope & { readonly json?: true }): Promise<Exi
     );
     return [];
   });
+}
+
+/** A line for each key of a person, the one of now first. */
+function personLines(state: StationState, person: Person): readonly string[] {
+  const line = (kid: string, how: string) => `technician  ${kid}  ${safeLine(person.name)}  ${how}`.trimEnd();
+  const keyLine = (jwk: PublicJwk, how: string) => {
+    const kid = thumbprint(jwk);
+    return line(kid, standing(state, kid) ?? how);
+  };
+  return [
+    person.key === null ? line('no key', '') : keyLine(person.key, ''),
+    ...person.earlierKeys.toReversed().map((jwk) => keyLine(jwk, 'an earlier key')),
+  ];
 }
 
 function standing(state: StationState, kid: string): string | null {
@@ -74,7 +84,7 @@ export function revokeKey(
     const { as: reason, because } = options;
     if (reason !== 'retired' && reason !== 'lost' && reason !== 'compromised')
       throw problem('option-not-valid', `"${reason}" is not a reason`, 'Give retired, lost or compromised.');
-    const kids = [...state.keys.map((key) => key.kid), ...[...state.people.values()].flatMap(kidOf)];
+    const kids = [...state.keys.map((key) => key.kid), ...state.people.flatMap(keysOf).map(thumbprint)];
     if (!kids.includes(kid))
       throw problem('key-unknown', `the log has no key ${kid}`, 'See "plugmark keys list".');
     const from = new Date(options.from ?? stamp.at);
@@ -83,8 +93,6 @@ export function revokeKey(
     return [{ type: 'key-revoked', kid, from: from.toISOString(), reason, because }];
   });
 }
-
-const kidOf = (jwk: PublicJwk | null) => (jwk === null ? [] : [thumbprint(jwk)]);
 
 /** Makes a key for a technician, under a PIN that only he knows. */
 export function addTechnician(name: string, options: Scope): Promise<ExitCode> {

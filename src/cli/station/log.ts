@@ -1,4 +1,5 @@
 import { statSync } from 'node:fs';
+import type { TextFault } from '../../../db/check-texts.ts';
 import type { StationKey } from '../../../db/keyfile.ts';
 import { readCheckpoint, type SignedCheckpoint, signCheckpoint } from '../../evidence/checkpoint.ts';
 import { type Finding, heldAgainst } from '../../evidence/kept-checkpoints.ts';
@@ -104,9 +105,9 @@ export function check(
 ): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
     const size = stationFolder.log.size();
-    const fault = stationFolder.log.check();
+    const { fault, texts } = stationFolder.log.checkAll();
     if (fault !== null) {
-      if (options.json === true) printJson(checkedLog(size, fault, []));
+      if (options.json === true) printJson(checkedLog(size, fault, [], []));
       else process.stdout.write(`DIVERGED at entry ${fault.seq}: ${safeLine(fault.message)}.\n`);
       return EXIT.failed;
     }
@@ -119,10 +120,32 @@ export function check(
       .map((note) => orThrow(readCheckpoint(note, 'a checkpoint of the station')));
     const kept = await Promise.all(files.map(keptCheckpoint));
     const results = findings(stationFolder, [...own, ...kept]);
-    if (options.json !== true) return report(results);
-    printJson(checkedLog(size, null, results));
-    return outcome(results);
+    if (options.json === true) printJson(checkedLog(size, null, texts, results));
+    else {
+      print(textLines(texts));
+      report(results);
+    }
+    return texts.length > 0 ? EXIT.failed : outcome(results);
   });
+}
+
+const MOST_TEXTS = 10;
+
+/** What is wrong with the texts that are kept beside the entries. */
+function textLines(faults: readonly TextFault[]): readonly string[] {
+  if (faults.length === 0) return ['Every personal text is there, or was deleted with "plugmark forget".'];
+  const words = ({ fault, seq, kind }: TextFault) =>
+    ({
+      missing: `  entry ${seq}: a text (${kind}) is MISSING. It was deleted, and not with "plugmark forget".`,
+      back: `  entry ${seq}: a text (${kind}) that was forgotten is BACK.`,
+      strange: `  entry ${seq}: a text that does NOT belong to this entry.`,
+    })[fault];
+  const more = faults.length - MOST_TEXTS;
+  return [
+    'Every verdict and every proof holds, but personal texts beside the entries are not as the log says:',
+    ...faults.slice(0, MOST_TEXTS).map(words),
+    ...(more > 0 ? [`  and ${more} more`] : []),
+  ];
 }
 
 export function findings(

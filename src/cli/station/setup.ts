@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { link, open, rm } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
+import { personNamed } from '../../evidence/station.ts';
 import { outputFile } from '../../files/output.ts';
 import { misdescribed } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
@@ -195,8 +196,8 @@ async function commit(
     const folder = resolve(dirname(resolve(path)), file.data ?? usualFolder(file.station));
     const station = await openStation(file.station, folder, stamp);
     try {
-      const recorded = stateOf(station).people;
-      const news = people.filter((person) => !recorded.has(person));
+      const state = stateOf(station);
+      const news = people.filter((person) => personNamed(state, person) === null);
       if (news.length > 0)
         await recordStation(
           station,

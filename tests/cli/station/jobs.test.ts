@@ -215,7 +215,10 @@ describe('handing a job over', () => {
   it('makes somebody else answer for it, on the bench and in the record', async () => {
     await said(() => handOver('J-2', 'Technician Two', scope));
     const stationFolder = await openStationFolder(data);
-    expect([...stateOf(stationFolder).people.keys()]).toEqual(['Technician One', 'Technician Two']);
+    expect(stateOf(stationFolder).people.map(({ name }) => name)).toEqual([
+      'Technician One',
+      'Technician Two',
+    ]);
     const resumed: readonly JobEvent[] = [
       { type: 'session-started', session: 2, program: 'test', platform: 'test', simulated: false },
       { type: 'job-closed', complete: true, open: [] },

@@ -43,7 +43,7 @@ describe('the guided first run', () => {
     const stationFolder = await openStationFolder(station.folder);
     const state = stateOf(stationFolder);
     expect(state.name).toBe('Example bay');
-    expect([...state.people.keys()]).toEqual(['Technician One', 'Technician Two']);
+    expect(state.people.map(({ name }) => name)).toEqual(['Technician One', 'Technician Two']);
     expect(stationFolder.log.check()).toBeNull();
     stationFolder.log.close();
     expect(lines.join('\n')).toContain(state.keys[0]?.kid);

@@ -88,7 +88,7 @@ export function tooLarge(path: string, freeBytes?: number): string | null {
 }
 
 function lookedAt(log: StationLogFile, folder: string): StationHealth {
-  const fault = log.check();
+  const { fault, texts } = log.checkAll();
   if (fault !== null) {
     const next =
       'Keep the file as it is. Restore a backup and check it against a checkpoint (plugmark log check).';
@@ -104,9 +104,15 @@ function lookedAt(log: StationLogFile, folder: string): StationHealth {
     .reverse();
   const state = stationOf(entries);
   return {
-    findings: [whole, keyFinding(state, folder), ...strangeKeys(state, folder)],
+    findings: [whole, ...textFinding(texts.length), keyFinding(state, folder), ...strangeKeys(state, folder)],
     lastEntry: at,
   };
+}
+
+function textFinding(faults: number): readonly Finding[] {
+  if (faults === 0) return [];
+  const text = `${faults} not as the log says; every verdict and every proof holds`;
+  return [warning('personal texts', text, 'See which with "plugmark log check".')];
 }
 
 /** Keys of a station are made with a log, and stay in it. */
