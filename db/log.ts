@@ -19,7 +19,7 @@ import type { JobEvent } from '../src/job/event.ts';
 import { ProblemError } from '../src/problem.ts';
 import type { Progress } from './attempts.ts';
 import { checkedLog, type LogCheck, type LogFault, logFault } from './check.ts';
-import { entryOf, entryTable } from './entries.ts';
+import { entryOf, entryTable, KIND } from './entries.ts';
 import { createHistory, type History } from './history.ts';
 import { createProjector, type JobRow, lastJobs, rebuildHistory, renewHistory } from './jobs.ts';
 import { assertFull, openDatabase } from './open.ts';
@@ -45,14 +45,15 @@ export interface StationLogFile extends StationLog {
   checkAll(): LogCheck;
   /** All personal texts that it still has. */
   texts(): Iterable<KeptText>;
-  /** What is signed of all entries, each with its number and stream. */
-  signed(): Iterable<{ readonly seq: number; readonly stream: string; readonly body: string }>;
+  /** What is signed of all entries but samples, each with its stream. */
+  signed(): Iterable<{ readonly stream: string; readonly body: string }>;
   /**
-   * Deletes personal texts, and what was made of them for look-up, from the file and from what SQLite keeps beside it; an
-   * entry of the station's own stream says where they were. False where another program has the log open: then they go from
-   * the file beside it once the last program closes it.
+   * Deletes personal texts, and what was made of them for look-up; an entry of the station's own stream says where they
+   * were. From then on nothing reads them; {@link sweep} takes them out of what is left in the file.
    */
-  forget(texts: readonly KeptText[], draft: Draft<StationEvent>, stamp: Stamp): boolean;
+  forget(texts: readonly KeptText[], draft: Draft<StationEvent>, stamp: Stamp): void;
+  /** Writes the file anew, so that no page of it, nor of the file beside it, keeps what was deleted. */
+  sweep(): Swept;
   /** The jobs that were worked on last, the latest first. */
   lastJobs(limit?: number): readonly JobRow[];
   /** What questions are asked of: attempts and jobs by vehicle, tool, person, part, day. */
@@ -154,8 +155,8 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
     },
     texts: table.texts,
     *signed() {
-      for (const { seq, stream, body } of table.all())
-        yield { seq, stream, body: body?.toString('utf8') ?? '' };
+      for (const { stream, kind, body } of table.all())
+        if (kind !== KIND.samples && body !== null) yield { stream, body: body.toString('utf8') };
     },
     forget: (texts, draft, stamp) =>
       withProblems(() => {
@@ -168,8 +169,8 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
           if (last !== undefined) lastSeen.set(STATION_STREAM, last.n);
         }).immediate();
         assertFull(db);
-        return swept(db);
       }),
+    sweep: () => swept(db, path),
     check: () => withProblems(() => logFault(db, watch.check)),
     checkAll: () => withProblems(() => checkedLog(db, watch.check)),
     lastJobs: (limit = 20) => withProblems(() => lastJobs(db, limit)),
@@ -181,11 +182,21 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
   };
 }
 
-/** Writes the file anew, so that no page keeps what was deleted, and empties the file beside it. */
-function swept(db: Database): boolean {
-  db.exec('VACUUM');
-  const [{ busy }] = checkpointSchema.parse(db.pragma('wal_checkpoint(TRUNCATE)'));
-  return busy === 0;
+/** `open-elsewhere`: another program has the log open. `no-room`: the disk has no room for the second copy that it takes. */
+export type Swept = 'done' | 'open-elsewhere' | 'no-room';
+
+function swept(db: Database, path: string): Swept {
+  try {
+    db.exec('VACUUM');
+    const [{ busy }] = checkpointSchema.parse(db.pragma('wal_checkpoint(TRUNCATE)'));
+    return busy === 0 ? 'done' : 'open-elsewhere';
+  } catch (cause) {
+    const problem = problemOf(cause, path);
+    const code = problem instanceof ProblemError ? problem.problem.code : null;
+    if (code === 'log-busy') return 'open-elsewhere';
+    if (code === 'log-disk') return 'no-room';
+    throw problem;
+  }
 }
 
 const checkpointSchema = z.tuple([z.object({ busy: z.int() })]);

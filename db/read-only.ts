@@ -55,6 +55,7 @@ async function openCopy(path: string, opening: Opening): Promise<StationLogFile>
       append: refuse,
       appendStation: refuse,
       forget: refuse,
+      sweep: refuse,
       keepCheckpoint: refuse,
       close: () => {
         log.close();

@@ -16,33 +16,84 @@ export interface Wanted {
 /** Kinds of text in which anything may have been written. */
 const FREE: ReadonlySet<PersonalKind> = new Set<PersonalKind>(['vehicle', 'customer', 'complaint', 'note']);
 
+/** A text that goes with another one, because it holds it among other words. */
+export const isFree = ({ kind }: KeptText): boolean => FREE.has(kind);
+
 /**
  * The texts that are to go: each of that kind that says just this, whatever its capitals, spaces and hyphens, and every free
  * text in which it stands as words of its own.
  */
 export function wantedTexts(wanted: Wanted, texts: Iterable<KeptText>): readonly KeptText[] {
-  const [whole, within] = patternsOf(wanted);
+  const { whole, within } = patternsOf(wanted);
   const found: KeptText[] = [];
   for (const one of texts) {
-    const isIt = one.kind === wanted.kind && whole.test(one.content);
-    if (isIt || (FREE.has(one.kind) && within.test(one.content))) found.push(one);
+    const content = plain(one.content);
+    const isIt = one.kind === wanted.kind && whole.test(content);
+    if (isIt || (isFree(one) && within.test(content))) found.push(one);
   }
   return found;
 }
 
-/** Text of any kind, or none of these, in which it stands: in what is signed nothing can be forgotten. */
-export const stands = (wanted: Wanted, text: string): boolean => patternsOf(wanted)[1].test(text);
+/** Whether it stands in a text as words of its own. */
+export function standsIn(wanted: Wanted): (text: string) => boolean {
+  const { within } = patternsOf(wanted);
+  return (text) => within.test(plain(text));
+}
 
-function patternsOf({ kind, text }: Wanted): readonly [whole: RegExp, within: RegExp] {
-  const isName = kind === 'person' || kind === 'customer';
-  const parts = isName ? text.trim().split(/\s+/) : [...text.replace(/[\s-]+/g, '')];
-  const written = parts
+/** Whether it stands in text, whatever is beside it there, as in the bytes of a database. */
+export function standsAnywhere(wanted: Wanted): (text: string) => boolean {
+  const { anywhere } = patternsOf(wanted);
+  return (text) => anywhere.test(plain(text));
+}
+
+/** Members whose texts are made by the program from figures, and say nothing that somebody typed. */
+const MADE: ReadonlySet<string> = new Set([
+  '_sd',
+  'salt',
+  'key',
+  'kid',
+  'statement',
+  'digest',
+  'counts',
+  'times',
+]);
+const TIME = /^\d{4}-\d\d-\d\d(?:T[\d:.]+Z)?$/;
+
+/** The texts in what is signed of an entry in which something could have been typed: there nothing can be forgotten. */
+export function textsIn(value: unknown): readonly string[] {
+  if (typeof value === 'string') return TIME.test(value) ? [] : [value];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([name, member]) => (MADE.has(name) ? [] : textsIn(member)));
+}
+
+/** One writing for what looks alike. */
+const plain = (text: string) => text.normalize('NFKC');
+
+/** What people write between the parts of a number or a name, or leave out. */
+const BETWEEN = '\\s\\p{Pd}\\p{Cf}';
+const BETWEEN_SIGNS = `[${BETWEEN}._/·]`;
+const BETWEEN_NAMES = `[${BETWEEN}]`;
+
+const isName = (kind: ForgettableKind) => kind === 'person' || kind === 'customer';
+
+/** What has to be there, in order. */
+const partsOf = ({ kind, text }: Wanted): readonly string[] =>
+  isName(kind)
+    ? plain(text)
+        .split(new RegExp(`${BETWEEN_NAMES}+`, 'u'))
+        .filter((part) => part !== '')
+    : [...plain(text).replace(new RegExp(BETWEEN_SIGNS, 'gu'), '')];
+
+function patternsOf(wanted: Wanted) {
+  const between = isName(wanted.kind) ? `${BETWEEN_NAMES}+` : `${BETWEEN_SIGNS}*`;
+  const written = partsOf(wanted)
     .map((part) => part.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&'))
-    .join(isName ? '\\s+' : '[\\s-]*');
-  return [
-    new RegExp(`^\\s*${written}\\s*$`, 'iu'),
-    new RegExp(`(?<![\\p{L}\\p{N}])${written}(?![\\p{L}\\p{N}])`, 'iu'),
-  ];
+    .join(between);
+  return {
+    whole: new RegExp(`^[${BETWEEN}]*${written}[${BETWEEN}]*$`, 'iu'),
+    within: new RegExp(`(?<![\\p{L}\\p{N}])${written}(?![\\p{L}\\p{N}])`, 'iu'),
+    anywhere: new RegExp(written, 'iu'),
+  };
 }
 
 /** A job whose texts are not to go yet, and why. */
@@ -69,5 +120,5 @@ export function heldJobs(
 }
 
 /** Nothing is to be forgotten by the sign that stands where something was. */
-export const isNothing = ({ text }: Wanted): boolean =>
-  text.replace(/[\s-]+/g, '') === '' || text === WITHHELD;
+export const isNothing = (wanted: Wanted): boolean =>
+  partsOf(wanted).length === 0 || wanted.text.includes(WITHHELD);

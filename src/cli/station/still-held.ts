@@ -1,43 +1,69 @@
-/** Files in a station's folder that still hold a text which is to be forgotten, as far as can be told from them. */
-import { type Dirent, existsSync } from 'node:fs';
-import { readdir } from 'node:fs/promises';
-import { join, relative } from 'node:path';
-import { type Wanted, wantedTexts } from '../../audit/forgetting.ts';
-import { MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
-import { disclosedIn } from '../../evidence/sharing.ts';
-import { readBytes } from '../../files/input.ts';
-import { PACKAGE_FILES } from '../../package/format.ts';
+/** Files of a station that still hold a text which is to be forgotten, as far as can be told from them. */
+import { createReadStream } from 'node:fs';
+import { readdir, stat } from 'node:fs/promises';
+import { join, relative, resolve } from 'node:path';
+import { standsAnywhere, standsIn, type Wanted } from '../../audit/forgetting.ts';
 import { logPath } from './station-log.ts';
 
-/** Records that disclose it, papers of the jobs, packages, and copies of the log; seen from the folder. */
+export interface Looked {
+  readonly wanted: Wanted;
+  /** The numbers of the jobs that it is in. */
+  readonly jobs: ReadonlySet<string>;
+  /** The numbers of all other jobs. */
+  readonly otherJobs: ReadonlySet<string>;
+}
+
+/** A folder with all in it, and files beside it; their names seen from the folder. */
 export async function filesHolding(
   folder: string,
-  wanted: Wanted,
-  jobs: ReadonlySet<string>,
-): Promise<string[]> {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  beside: readonly string[],
+  looked: Looked,
+): Promise<readonly string[]> {
+  const own = new Set(['', '-wal', '-shm'].map((end) => resolve(`${logPath(folder)}${end}`)));
+  const paths = [...(await filesIn(folder)), ...(await Promise.all(beside.map(filesIn))).flat()];
+  const once = new Set(paths.map((path) => resolve(path)).filter((path) => !own.has(path)));
   const holding: string[] = [];
-  for (const entry of entries.filter((one) => one.isFile())) {
-    const path = join(entry.parentPath, entry.name);
-    if (await mayHold(entry, path, folder, wanted, jobs)) holding.push(relative(folder, path));
-  }
+  for (const path of once) if (await holds(path, looked)) holding.push(relative(folder, path));
   return holding.sort();
 }
 
-async function mayHold(
-  { name, parentPath }: Dirent,
-  path: string,
-  folder: string,
-  wanted: Wanted,
-  jobs: ReadonlySet<string>,
-): Promise<boolean> {
-  if (name.endsWith('.record.json')) {
-    const bytes = await readBytes(path, 'record', MAX_RECORD_BYTES).catch(() => null);
-    const opened = bytes === null ? null : openRecord(bytes);
-    return opened?.ok === true && wantedTexts(wanted, disclosedIn(opened.value.record)).length > 0;
-  }
-  if (/\.(?:pdf|csv|txt)$/.test(name))
-    return jobs.has(name.replace(/\.[a-z]+$/, '')) || existsSync(join(parentPath, PACKAGE_FILES.index));
-  if (name === PACKAGE_FILES.station) return true;
-  return path !== logPath(folder) && /\.db(?:\.before[^/]*)?$/.test(name);
+async function filesIn(path: string): Promise<readonly string[]> {
+  const about = await stat(path).catch(() => null);
+  if (about?.isFile() === true) return [path];
+  if (about?.isDirectory() !== true) return [];
+  const entries = await readdir(path, { recursive: true, withFileTypes: true });
+  return entries.flatMap((one) => (one.isFile() ? [join(one.parentPath, one.name)] : []));
 }
+
+const CHUNK = 1 << 20;
+/** Longer than any disclosure. */
+const OVERLAP = 8192;
+/** `["` and the beginning of a salt in base64url, as every disclosure begins. */
+const DISCLOSURE = /Wy[IJ][\w-]{30,}/g;
+const DATABASE = 'SQLite format 3';
+
+/** A paper cannot be looked into: it holds it where it is of one of these jobs, or of nobody knows which. */
+async function holds(path: string, { wanted, jobs, otherJobs }: Looked): Promise<boolean> {
+  const paper = /([^/\\]+)\.pdf$/.exec(path)?.[1];
+  if (paper !== undefined) return jobs.has(paper) || !otherJobs.has(paper);
+  if (path.endsWith('.pem')) return false;
+  const isWord = standsIn(wanted);
+  let is: (text: string) => boolean = path.endsWith('-wal') ? standsAnywhere(wanted) : isWord;
+  let before = '';
+  try {
+    for await (const chunk of createReadStream(path, { highWaterMark: CHUNK })) {
+      const text = before + String(chunk);
+      if (before === '' && text.startsWith(DATABASE)) is = standsAnywhere(wanted);
+      if (is(text) || disclosed(text).some(isWord)) return true;
+      before = text.slice(-OVERLAP);
+    }
+    return false;
+  } catch {
+    // What cannot be read may hold it.
+    return true;
+  }
+}
+
+/** The texts of disclosures that stand in a file, whole ones only. */
+const disclosed = (text: string): readonly string[] =>
+  [...text.matchAll(DISCLOSURE)].map(([one]) => Buffer.from(one, 'base64url').toString('utf8'));

@@ -48,7 +48,7 @@ describe('a plate that is forgotten', () => {
     expect(text).toContain('To be deleted: plate (1).');
     expect(text).toContain('in 1 job: J-2');
     expect(text).toContain(
-      '1 of these jobs was closed: whoever was given the record or a paper still has it.',
+      '1 of these jobs was closed: whoever was given the record or a paper still has it (J-2).',
     );
     for (const file of ['J-2.record.json', 'J-2.pdf', 'J-2.csv']) expect(text).toContain(`  ${file}`);
     expect(text).not.toContain('J-1.');
