@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { gaugeStudiesOf, isAsTaken, nextStudy, openStudyOf } from '../../src/audit/gauge-log.ts';
 import { type StationEvent, stationEventSchema } from '../../src/evidence/station-event.ts';
+import { WITHHELD } from '../../src/personal.ts';
 import { orThrow } from '../../src/result.ts';
 import { finishedStudy, logged, startedStudy } from './study-entries.ts';
 
@@ -48,6 +49,18 @@ describe('an open study in the log', () => {
       started: { serial: 'EXAMPLE-G-01' },
     });
     expect(taking.exercise.order.map(({ part }) => part)).toEqual(ORDER.flat());
+  });
+
+  it('outlives the names of its appraisers: two that were forgotten are two', () => {
+    const nobody = startedStudy(ORDER, { appraisers: [WITHHELD, WITHHELD] });
+    expect(orThrow(open(nobody, ...ALL)).exercise.readings).toEqual(readings(STARTED, ...ALL));
+    const [study] = gaugeStudiesOf(
+      logged([nobody, ...ALL, finishedStudy(READINGS, { appraisers: [WITHHELD, WITHHELD] })]),
+    );
+    expect(study?.taking).not.toBeNull();
+    expect(study && isAsTaken(study)).toBe(true);
+    const twice = startedStudy(ORDER, { appraisers: ['Ann', 'Ann'] });
+    expect(gaugeStudiesOf(logged([twice]))).toEqual([]);
   });
 
   it('is not changed by what does not fit it', () => {

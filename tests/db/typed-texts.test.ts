@@ -1,5 +1,5 @@
 /** No text that a person typed is signed, hashed into the log, or stored with it, in any job: all of them are beside it. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Sqlite from 'better-sqlite3';
@@ -190,5 +190,28 @@ describe('what a person typed', () => {
       const { payload } = jwsOf(Buffer.from(files.get(`records/${job}.record.json`) ?? []));
       expect(Buffer.from(payload, 'base64url').toString('utf8')).not.toContain('MARK');
     }
+  });
+
+  it('can be forgotten whole: log, checkpoints and every verdict hold, and nothing of it is in the file', () => {
+    const [size, root] = [log.size(), treeRoot(log.tree, log.size())];
+    const texts = [...log.texts()];
+    expect(texts).toHaveLength(all.flatMap(personalTexts).length);
+    const places = texts.map(({ entry, text, kind }) => ({ entry, text, kind }));
+    log.forget(texts, { by: 'station', event: { type: 'texts-forgotten', texts: places } }, stamp);
+    expect(log.sweep()).toBe('done');
+    expect(log.checkAll()).toEqual({ fault: null, texts: [] });
+    expect(treeRoot(log.tree, size)).toEqual(root);
+    for (const end of ['', '-wal'])
+      expect(readFileSync(`${path}${end}`).toString('latin1'), end).not.toContain('MARK');
+    for (const [job, bytes] of records) {
+      const content = {
+        program: PROGRAM,
+        station: log.stationEntries(),
+        entries: log.entries(`job:${job}`),
+        log: { tree: log.tree, size: log.size() },
+      };
+      expect(verified(sealRecord(content, [station]).bytes), job).toEqual(verified(bytes));
+    }
+    expect(log.history.attemptsOf({}).length).toBeGreaterThan(0);
   });
 });
