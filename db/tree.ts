@@ -1,4 +1,4 @@
-/** The Merkle tree of the log in SQLite: leaves in `entries`, whole subtrees of eight leaves and more in `subtrees`. */
+/** The Merkle tree of the log in SQLite: leaves in `entries`, whole subtrees of 32 leaves and more in `subtrees`. */
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import { completedBy, nodeHash, type Subtrees } from '../src/evidence/merkle.ts';
@@ -12,8 +12,8 @@ export interface StoredTree extends Subtrees {
   grow(index: number, leaf: Uint8Array): void;
 }
 
-/** Smaller subtrees are made again when they are asked for: they would take four times the room of all others. */
-export const LOWEST_STORED = 3;
+/** Smaller subtrees are made again when they are asked for: they would take fifteen times the room of all others. */
+export const LOWEST_STORED = 5;
 
 /** Asking for a subtree that is not there throws `log-damaged`. */
 export function storedTree(db: Database, path: string): StoredTree {

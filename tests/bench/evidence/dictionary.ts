@@ -1,34 +1,71 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { deflateRawSync } from 'node:zlib';
 import { openStationLog } from '../../../db/log.ts';
 import { canonical } from '../../../src/evidence/canonical.ts';
 import { signedBytes } from '../../../src/evidence/entry.ts';
 import type { LogEntry } from '../../../src/evidence/log.ts';
+import { generate } from '../history/generate.ts';
 import type { Measurement } from '../measurement.ts';
+import { demoRecord } from './made.ts';
 
 /** Of each kind of event; of what every pull brings more, because their figures are shared by less. */
 const EACH = 2;
-const EACH_PULL = 4;
+const EACH_PULL = 10;
+/** Deflate reaches no further back. */
+const MOST = 32_000;
+/** Jobs of the invented station that the packing is tried on. */
+const JOBS = 200;
 
-/** Makes a text to pack entries with, as a migration adds it, and tells what it would save on another station. */
+const MIGRATION = new URL('../../../db/migrations/0001-log.sql', import.meta.url);
+const BEGINNING = 'INSERT INTO dictionaries (id, text) VALUES (1, ';
+
+/** Makes a text to pack entries with from a demo job, and tells what it comes to on other jobs. */
 export const dictionary: Measurement = {
   name: 'dictionary',
-  what: 'a text that entries are packed with, from a log of jobs [from=station.db on=other.db]',
-  async run({ text }) {
-    const from = await entriesIn(text('from', 'station.db'));
-    const made = dictionaryOf(from);
-    const on = await entriesIn(text('on', text('from', 'station.db')));
-    const packed = (bytes: string) =>
-      deflateRawSync(bytes, { level: 9, dictionary: Buffer.from(made) }).length;
-    const bodies = on.filter(({ event }) => event.type !== 'readings').map(withoutSalt);
-    const plain = bodies.reduce((sum, body) => sum + Buffer.byteLength(body), 0);
-    const small = bodies.reduce((sum, body) => sum + packed(body), 0);
+  what: 'the text that entries are packed with, made anew; write=1 puts it into the migration [write=0 seed=1]',
+  async run({ number }) {
+    const seed = number('seed', 1);
+    const made = dictionaryOf(await demoEntries(seed));
+    if (made.length > MOST) throw new Error(`${made.length} characters; ${MOST} are of use`);
+    const sql = `${BEGINNING}'${made.replaceAll("'", "''")}');\n`;
+    const migration = readFileSync(MIGRATION, 'utf8');
+    const [rules, before = ''] = migration.split(BEGINNING);
+    const old = before.slice(1, before.lastIndexOf("');")).replaceAll("''", "'");
+    if (number('write', 0) === 1) writeFileSync(MIGRATION, `${rules}${sql}`);
+    const row = (what: string, entries: readonly LogEntry[]) =>
+      `  ${what.padEnd(34)} ${String(sizeOf(entries)).padStart(9)} ${String(packed(entries, old)).padStart(9)} ${String(packed(entries, made)).padStart(9)}`;
     return [
-      `INSERT INTO dictionaries (id, text) VALUES (1, '${made.replaceAll("'", "''")}');`,
-      '',
-      `-- ${made.length} characters; ${bodies.length} entries without samples: ${plain} B plain, ${small} B packed`,
+      `${made.length} characters; bytes of bodies:         plain  as it is      anew`,
+      row('another demo job', await demoEntries(seed + 8)),
+      row(`${JOBS} jobs of an invented station`, await inventedEntries()),
+      number('write', 0) === 1
+        ? 'written into db/migrations/0001-log.sql: build again, and make new the logs that were made before'
+        : 'nothing was written: write=1 puts it into db/migrations/0001-log.sql',
     ];
   },
 };
+
+async function demoEntries(seed: number): Promise<readonly LogEntry[]> {
+  const demo = demoRecord(seed);
+  try {
+    return await entriesIn(join(demo.folder, 'station.db'));
+  } finally {
+    demo.remove();
+  }
+}
+
+async function inventedEntries(): Promise<readonly LogEntry[]> {
+  const folder = mkdtempSync(join(tmpdir(), 'plugmark-bench-'));
+  try {
+    const path = join(folder, 'station.db');
+    await generate(path, JOBS, () => {});
+    return await entriesIn(path);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
 
 async function entriesIn(path: string): Promise<readonly LogEntry[]> {
   const log = await openStationLog(path);
@@ -39,24 +76,33 @@ async function entriesIn(path: string): Promise<readonly LogEntry[]> {
   }
 }
 
-/** A digest is in no other entry. */
-const DIGEST = /"_sd":\["[\w-]{43}"\]/g;
-
 /** As bodies are packed: what is signed, its salt taken out. */
 const withoutSalt = (entry: LogEntry): string =>
   signedBytes(entry).toString('utf8').replace(`"salt":"${entry.salt}"`, '"salt":""');
+
+const sizeOf = (entries: readonly LogEntry[]): number =>
+  entries.reduce((sum, entry) => sum + Buffer.byteLength(withoutSalt(entry)), 0);
+
+function packed(entries: readonly LogEntry[], text: string): number {
+  const options = { level: 9, dictionary: Buffer.from(text) };
+  return entries.reduce((sum, entry) => sum + 1 + deflateRawSync(withoutSalt(entry), options).length, 0);
+}
+
+/** No other entry has the same digests or samples. */
+const ITS_OWN = /"_sd":\["[\w-]{43}"\]|"(?:counts|times)":"[^"]*"/g;
+const emptied = (text: string) =>
+  text.startsWith('"_sd"') ? '"_sd":[""]' : `${text.slice(0, text.indexOf(':'))}:""`;
 
 /** What is frequent stands last: deflate refers to what is near in fewer bits. */
 function dictionaryOf(entries: readonly LogEntry[]): string {
   const byType = new Map<string, string[]>();
   for (const entry of entries) {
-    if (entry.event.type === 'readings') continue;
     const texts = byType.get(entry.event.type) ?? [];
-    byType.set(entry.event.type, [...texts, withoutSalt(entry).replace(DIGEST, '"_sd":[""]')]);
+    byType.set(entry.event.type, [...texts, withoutSalt(entry).replace(ITS_OWN, emptied)]);
   }
-  const chosen = [...byType.values()]
-    .sort((a, b) => a.length - b.length)
-    .flatMap((texts) => spread(texts, texts.length > 15 ? EACH_PULL : EACH));
+  const chosen = [...byType]
+    .sort(([, a], [, b]) => a.length - b.length)
+    .flatMap(([type, texts]) => spread(texts, type === 'readings' || texts.length <= 15 ? EACH : EACH_PULL));
   return [CERTIFICATE, ...chosen].join('\n');
 }
 
