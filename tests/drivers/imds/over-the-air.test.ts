@@ -198,7 +198,7 @@ describe('a tool that must not be used is refused', () => {
     const sender = controller.addPeripheral(wrench(change));
     const { tool, states } = listenToWrench(bench);
     const outcome = await scheduler.runUntil(tool.connect());
-    expect(states().slice(-2)).toEqual(['lost', 'closed']);
+    expect(states().slice(-2)).toEqual(['not-joined', 'closed']);
     await scheduler.runFor(SECOND_US);
     expect(sender.connected()).toBe(false);
     return outcome;

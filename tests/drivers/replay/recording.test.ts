@@ -122,7 +122,7 @@ describe('a fault names its file and line', () => {
     ],
     [
       'a gap that ends before it begins',
-      [head, '{"kind":"missed","n":1,"atUs":4,"fromUs":5,"reason":"x"}'],
+      [head, '{"kind":"missed","n":1,"atUs":4,"fromUs":5,"reason":"out-of-reach"}'],
       2,
       'recording-line',
       /gap/,
