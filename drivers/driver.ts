@@ -1,6 +1,6 @@
 import type { Observable } from 'rxjs';
 import type { Problem } from '../src/problem.ts';
-import type { LinkState, Quantity, Reading, ToolDescription, ToolId } from '../src/reading.ts';
+import type { DeviceRefusal, LinkState, Quantity, Reading, ToolDescription, ToolId } from '../src/reading.ts';
 import type { Result } from '../src/result.ts';
 
 export type { LinkState } from '../src/reading.ts';
@@ -24,7 +24,7 @@ export interface Tool {
   /** Hot; completes when the tool is closed. Subscribe before `connect`, nothing is buffered. */
   readonly readings$: Observable<Reading>;
   /** Hot; devices that were not taken for the tool although they look like it, each with the reason. */
-  readonly refusals$?: Observable<Problem>;
+  readonly refusals$?: Observable<DeviceRefusal>;
   /** Starts seeking; resolves at the first link, or with the problem that makes every further attempt useless. */
   connect(): Promise<Result<ToolDescription, Problem>>;
   /** Ends the link and completes the streams; harmless when called twice. */

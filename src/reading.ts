@@ -1,10 +1,52 @@
 import { z } from 'zod';
+import type { Problem } from './problem.ts';
 
 /** A tool's name in the station configuration, for example `wrench`. */
 export type ToolId = string;
 
 /** What a tool measures. */
 export type Quantity = 'torque' | 'length';
+
+/** Why a link ended. What is printed for each is in report/words/link.ts. */
+export const linkEndReasonSchema = z.enum([
+  'out-of-reach',
+  'no-answer',
+  'ended-by-tool',
+  'tool-switching-off',
+  'ended-by-station',
+  'pairing-failed',
+  'pairing-missing',
+  'not-established',
+  'recording-ended',
+  'link-ended',
+]);
+
+/** `controllerReason`: the Bluetooth controller's own, Core specification, Vol 1 Part F; absent where it gave none. */
+export interface LinkEnd {
+  readonly reason: z.infer<typeof linkEndReasonSchema>;
+  readonly controllerReason?: number;
+}
+
+/** Why readings did not arrive: the link was gone, the tool's own counter jumped, or more came than could be kept. */
+export const missReasonSchema = z.enum([...linkEndReasonSchema.options, 'counter-jumped', 'too-many']);
+export type MissReason = z.infer<typeof missReasonSchema>;
+
+/** Why a device that looks like the tool was not taken for it. */
+export const refusalReasonSchema = z.enum([
+  'same-name',
+  'other-serial',
+  'not-encrypted',
+  'not-measuring',
+  'not-as-described',
+  'other-format',
+]);
+
+/** `serial`: of the device, where it gave one and it is not the tool's. */
+export interface DeviceRefusal {
+  readonly reason: z.infer<typeof refusalReasonSchema>;
+  readonly address: string;
+  readonly serial?: string;
+}
 
 /**
  * One thing a driver saw. Figures are integers in the tool's own step: `counts · 10^exponent` N·m or m, the exponent
@@ -37,7 +79,7 @@ export type Reading =
       readonly fromUs: number;
       /** How many are missing, where the tool counts its readings; else only the length is known. */
       readonly readings?: number;
-      readonly reason: string;
+      readonly reason: MissReason;
     };
 
 const text = z.string().max(256);
@@ -130,7 +172,9 @@ export type LinkState =
   | { readonly state: 'asleep' }
   | { readonly state: 'seen' | 'connecting' | 'discovering'; readonly name: string }
   | { readonly state: 'linked'; readonly description: ToolDescription }
-  | { readonly state: 'lost'; readonly reason: string }
+  | ({ readonly state: 'lost' } & LinkEnd)
+  /** It was heard, but could not be joined; it has not been lost, because it was not there. */
+  | { readonly state: 'not-joined'; readonly problem: Problem }
   | { readonly state: 'closed' };
 
 /** The correctly rounded double of `counts · 10^exponent`. */

@@ -1,4 +1,5 @@
 import type { Problem } from '../../src/problem.ts';
+import type { DeviceRefusal } from '../../src/reading.ts';
 import type { Sighting } from '../radio/radio.ts';
 import { cleanText } from './text.ts';
 
@@ -16,16 +17,11 @@ export const sameAddress = (a: string, b: string) => a.toLowerCase() === b.toLow
 export const nameOf = (sighting: Sighting) => cleanText(sighting.name ?? '');
 
 /** Why a device in reach is not taken for the tool although it bears its name; undefined where it does not. */
-export function impostor(adopted: Adopted, sighting: Sighting): Problem | undefined {
+export function impostor(adopted: Adopted, sighting: Sighting): DeviceRefusal | undefined {
   const name = nameOf(sighting);
   if (sameAddress(adopted.address, sighting.address) || name === '' || name !== adopted.name)
     return undefined;
-  return {
-    code: 'tool-same-name',
-    where: sighting.address,
-    message: `a device at ${sighting.address} has the same name, "${name}", as the adopted tool at ${adopted.address}. Its readings are ignored`,
-    next: 'To use it, adopt it as another tool with plugmark devices adopt.',
-  };
+  return { reason: 'same-name', address: sighting.address };
 }
 
 /** Somebody who took the tool's place could leave out what it does not know. */

@@ -1,4 +1,4 @@
-import type { Reading } from '../../src/reading.ts';
+import type { LinkEnd, MissReason, Reading } from '../../src/reading.ts';
 
 /** A reading before it has its number; `atUs` is its arrival. */
 export type Arrival =
@@ -6,7 +6,12 @@ export type Arrival =
   | { readonly kind: 'not-known'; readonly atUs: number }
   | { readonly kind: 'raw'; readonly atUs: number; readonly source: string; readonly hex: string }
   /** The tool's own counter skipped `readings`, or the station let them fall; since the last reading. */
-  | { readonly kind: 'missed'; readonly atUs: number; readonly readings: number; readonly reason: string };
+  | {
+      readonly kind: 'missed';
+      readonly atUs: number;
+      readonly readings: number;
+      readonly reason: MissReason;
+    };
 
 /**
  * Numbers the readings of one tool through all its links, and puts a `missed` reading in front of the first one after
@@ -15,10 +20,10 @@ export type Arrival =
 export class ReadingCounter {
   #n = 0;
   #lastUs: number | undefined;
-  #gap: { readonly fromUs: number; readonly reason: string } | undefined;
+  #gap: { readonly fromUs: number; readonly reason: MissReason } | undefined;
 
   /** A link that had been serving is gone; of several in a row the first one began the gap. */
-  lost(atUs: number, reason: string): void {
+  lost(atUs: number, { reason }: LinkEnd): void {
     this.#gap ??= { fromUs: this.#lastUs ?? atUs, reason };
   }
 

@@ -23,6 +23,6 @@ export class Inbox {
     for (const arrival of waiting) listener(arrival);
     const atUs = waiting.at(-1)?.atUs;
     if (this.#dropped === 0 || atUs === undefined) return;
-    listener({ kind: 'missed', atUs, readings: this.#dropped, reason: 'more than the station could take' });
+    listener({ kind: 'missed', atUs, readings: this.#dropped, reason: 'too-many' });
   }
 }

@@ -1,5 +1,5 @@
 import type { Problem } from '../../src/problem.ts';
-import type { Quantity, ToolDescription } from '../../src/reading.ts';
+import type { DeviceRefusal, Quantity, ToolDescription } from '../../src/reading.ts';
 import type { Result } from '../../src/result.ts';
 import type { After } from '../after.ts';
 import type { Clock } from '../driver.ts';
@@ -18,7 +18,13 @@ export interface Language {
    * Describes the device and subscribes to its readings, which go to `put` as they come. The error is a refusal: the
    * device is not what it should be, and asking again will not change that. Throws link problems.
    */
-  open(on: Opening): Promise<Result<Opened, Problem>>;
+  open(on: Opening): Promise<Result<Opened, Unfit>>;
+}
+
+/** Why a device is not what it should be. */
+export interface Unfit {
+  readonly reason: DeviceRefusal['reason'];
+  readonly problem: Problem;
 }
 
 export interface Opening {

@@ -1,6 +1,6 @@
 import { expand, filter, map, merge, Observable, of, Subject, take, tap } from 'rxjs';
 import type { Problem } from '../../src/problem.ts';
-import type { LinkState, Reading } from '../../src/reading.ts';
+import type { DeviceRefusal, LinkEnd, LinkState, Reading } from '../../src/reading.ts';
 import type { After } from '../after.ts';
 import { type Backoff, backoffMs } from '../backoff.ts';
 import type { Clock } from '../driver.ts';
@@ -42,7 +42,7 @@ export interface LifeOrder {
   readonly random: () => number;
   /** Every device that advertises what the tool speaks. */
   readonly onSighting: (sighting: Sighting) => void;
-  readonly onRefused: (problem: Problem) => void;
+  readonly onRefused: (refusal: DeviceRefusal) => void;
   readonly onReading: (reading: Reading) => void;
 }
 
@@ -56,7 +56,7 @@ interface Past {
  * The states of a link; nothing about the link is kept outside of them.
  *
  *     asleep ─▶ seen ─▶ connecting ─▶ discovering ─▶ subscribed ─▶ lost ─▶ asleep …
- *                            └──────────────┴───────────────────────▲
+ *                            └──────────────┴─▶ not joined ─▶ asleep …
  *     discovering ─▶ refused, where the first link shows that it is not the tool that was adopted
  */
 export type Phase =
@@ -64,7 +64,8 @@ export type Phase =
   | { readonly at: 'seen' | 'connecting'; readonly past: Past; readonly name: string }
   | { readonly at: 'discovering'; readonly past: Past; readonly name: string; readonly link: Link }
   | { readonly at: 'subscribed'; readonly session: Session }
-  | { readonly at: 'lost'; readonly past: Past; readonly reason: string }
+  | { readonly at: 'lost'; readonly past: Past; readonly end: LinkEnd }
+  | { readonly at: 'not-joined'; readonly past: Past; readonly problem: Problem }
   | { readonly at: 'refused'; readonly problem: Problem };
 
 const failedOnce = (past: Past): Past => ({ ...past, failures: past.failures + 1 });
@@ -109,6 +110,7 @@ export class LinkLife {
       case 'subscribed':
         return this.#subscribed(phase.session);
       case 'lost':
+      case 'not-joined':
         return later(this.#order.after, this.#waitMs(phase.past)).pipe(
           map((): Phase => ({ at: 'asleep', past: phase.past })),
         );
@@ -134,7 +136,7 @@ export class LinkLife {
       const link = await connecting;
       return link.ok
         ? { at: 'discovering', past, name, link: link.value }
-        : { at: 'lost', past: failedOnce(past), reason: link.error.message };
+        : { at: 'not-joined', past: failedOnce(past), problem: link.error };
     });
   }
 
@@ -149,11 +151,11 @@ export class LinkLife {
       if (outcome.kind === 'session') return { at: 'subscribed', session: outcome.session };
       await link.close();
       const { problem } = outcome;
-      if (outcome.kind === 'refused') onRefused(problem);
+      if (outcome.kind === 'refused') onRefused(outcome.refusal);
       // A tool that has worked before is not given up: whoever brings the right one back goes on with the job.
       const final = outcome.kind === 'refused' && !past.linked && past.failures + 1 >= REFUSALS;
       if (final) return { at: 'refused', problem };
-      return { at: 'lost', past: failedOnce(past), reason: problem.message };
+      return { at: 'not-joined', past: failedOnce(past), problem };
     });
   }
 
@@ -168,9 +170,9 @@ export class LinkLife {
       ask: () => link.read(probe),
     });
     return new Observable<Phase>((subscriber) => {
-      const watch = merge(ended$, silent$).subscribe((reason) => {
-        this.#counter.lost(clock.nowUs(), reason);
-        subscriber.next({ at: 'lost', past: { failures: 0, linked: true }, reason });
+      const watch = merge(ended$, silent$).subscribe((end) => {
+        this.#counter.lost(clock.nowUs(), end);
+        subscriber.next({ at: 'lost', past: { failures: 0, linked: true }, end });
       });
       listen((arrival) => {
         heard.next();
@@ -200,9 +202,10 @@ export function shown(phase: Phase): LinkState {
     case 'subscribed':
       return { state: 'linked', description: phase.session.description };
     case 'lost':
-      return { state: 'lost', reason: phase.reason };
+      return { state: 'lost', ...phase.end };
+    case 'not-joined':
     case 'refused':
-      return { state: 'lost', reason: phase.problem.message };
+      return { state: 'not-joined', problem: phase.problem };
     default:
       return { state: phase.at, name: phase.name };
   }

@@ -1,5 +1,5 @@
 import { type Problem, ProblemError } from '../../src/problem.ts';
-import type { ToolDescription } from '../../src/reading.ts';
+import type { DeviceRefusal, ToolDescription } from '../../src/reading.ts';
 import { orThrow } from '../../src/result.ts';
 import { type After, within } from '../after.ts';
 import type { Clock } from '../driver.ts';
@@ -36,7 +36,8 @@ export interface Session {
 /** `refused`: it is not the tool that was adopted, or cannot be used. `failed`: it may work the next time. */
 export type Outcome =
   | { readonly kind: 'session'; readonly session: Session }
-  | { readonly kind: 'refused' | 'failed'; readonly problem: Problem };
+  | { readonly kind: 'refused'; readonly problem: Problem; readonly refusal: DeviceRefusal }
+  | { readonly kind: 'failed'; readonly problem: Problem };
 
 /** Finds out what is at the other end of a new link and subscribes to its readings; leaves the link as it is. */
 export async function openSession(order: SessionOrder): Promise<Outcome> {
@@ -50,14 +51,23 @@ export async function openSession(order: SessionOrder): Promise<Outcome> {
 }
 
 const failed = (problem: Problem): Outcome => ({ kind: 'failed', problem });
-const refused = (problem: Problem): Outcome => ({ kind: 'refused', problem });
 
 async function overLink({ link, language, adopted, clock, after }: SessionOrder): Promise<Outcome> {
   const services = new Set([...language.services, SERVICE.deviceInformation, SERVICE.battery]);
   const characteristics = orThrow(await link.discover([...services]));
   const probe = pick(characteristics, SERVICE.deviceInformation, CHARACTERISTIC.serial);
   const serial = await readSerial(link, characteristics);
-  if (probe === undefined || serial !== adopted.serial) return refused(otherSerial(adopted, serial));
+  const { address } = adopted;
+  const refused = (problem: Problem, why: Omit<DeviceRefusal, 'address'>): Outcome => ({
+    kind: 'refused',
+    problem,
+    refusal: { address, ...why },
+  });
+  if (probe === undefined || serial !== adopted.serial)
+    return refused(otherSerial(adopted, serial), {
+      reason: 'other-serial',
+      ...(serial === undefined ? {} : { serial }),
+    });
   const inbox = new Inbox();
   const opened = await language.open({
     link,
@@ -66,8 +76,8 @@ async function overLink({ link, language, adopted, clock, after }: SessionOrder)
     after,
     put: (arrival) => inbox.put(arrival),
   });
-  if (!opened.ok) return refused(opened.error);
-  if (link.bonded && !link.encrypted()) return refused(notAsked(adopted));
+  if (!opened.ok) return refused(opened.error.problem, { reason: opened.error.reason });
+  if (link.bonded && !link.encrypted()) return refused(notAsked(adopted), { reason: 'not-encrypted' });
   orThrow(link.keepBond());
   const { description, later } = opened.value;
   return {

@@ -9,6 +9,7 @@ import {
   startWith,
   withLatestFrom,
 } from 'rxjs';
+import type { LinkEnd } from '../../src/reading.ts';
 import type { Result } from '../../src/result.ts';
 import { type After, within } from '../after.ts';
 import { attempt, later } from './step.ts';
@@ -27,7 +28,7 @@ const ANSWER_MS = 2_000;
  * Watches a link: where nothing was heard for a while the tool is asked whether it is there. Emits the reason when it
  * does not answer, because an adapter that missed the end of a link, or hangs, will never tell.
  */
-export function silence({ after, heard$, quietMs, ask }: Silence): Observable<string> {
+export function silence({ after, heard$, quietMs, ask }: Silence): Observable<LinkEnd> {
   const count$ = heard$.pipe(
     scan((count) => count + 1, 0),
     startWith(0),
@@ -40,6 +41,6 @@ export function silence({ after, heard$, quietMs, ask }: Silence): Observable<st
     filter(([before, now]) => before === now),
     exhaustMap(() => attempt(() => within(after, ask(), ANSWER_MS))),
     filter((answer) => answer === undefined || !answer.value.ok),
-    map(() => 'it stopped answering'),
+    map((): LinkEnd => ({ reason: 'no-answer' })),
   );
 }

@@ -1,6 +1,6 @@
 import { distinct, filter, map, merge, type Observable, ReplaySubject, Subject, take, takeUntil } from 'rxjs';
 import type { Problem } from '../../src/problem.ts';
-import type { Quantity, Reading, ToolDescription, ToolId } from '../../src/reading.ts';
+import type { DeviceRefusal, Quantity, Reading, ToolDescription, ToolId } from '../../src/reading.ts';
 import { err, ok, type Result } from '../../src/result.ts';
 import { type After, realAfter } from '../after.ts';
 import type { Clock, LinkState, Timing, Tool } from '../driver.ts';
@@ -41,7 +41,7 @@ class BluetoothTool implements Tool {
   readonly #life: LinkLife;
   readonly #link = new ReplaySubject<LinkState>(1);
   readonly #readings = new Subject<Reading>();
-  readonly #refused = new Subject<Problem>();
+  readonly #refused = new Subject<DeviceRefusal>();
   readonly #sighted = new Subject<Sighting>();
   readonly #closing = new Subject<void>();
   readonly #connected: Promise<Result<ToolDescription, Problem>>;
@@ -60,7 +60,7 @@ class BluetoothTool implements Tool {
       after,
       random,
       onSighting: (sighting) => this.#sighted.next(sighting),
-      onRefused: (problem) => this.#refused.next(problem),
+      onRefused: (refusal) => this.#refused.next(refusal),
       onReading: (reading) => this.#readings.next(reading),
     });
     this.#connected = new Promise((resolve, reject) => {
@@ -77,13 +77,13 @@ class BluetoothTool implements Tool {
     return this.#readings.asObservable();
   }
 
-  get refusals$(): Observable<Problem> {
+  get refusals$(): Observable<DeviceRefusal> {
     const impostors$ = this.#sighted.pipe(
       map((sighting) => impostor(this.#adopted, sighting)),
-      filter((problem) => problem !== undefined),
+      filter((refusal) => refusal !== undefined),
     );
     return merge(impostors$, this.#refused).pipe(
-      distinct(({ message }) => message),
+      distinct(({ reason, address, serial }) => `${reason} ${address} ${serial ?? ''}`),
       take(MOST_TOLD),
     );
   }

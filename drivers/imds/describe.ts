@@ -2,6 +2,7 @@ import type { Problem } from '../../src/problem.ts';
 import type { DeclaredUncertainty, ToolDescription } from '../../src/reading.ts';
 import { err, ok, orThrow, type Result } from '../../src/result.ts';
 import { present, readInformation } from '../bluetooth/information.ts';
+import type { Unfit } from '../bluetooth/language.ts';
 import { OptionalReader, pick, type RawValue } from '../bluetooth/optional.ts';
 import type { Link, RemoteCharacteristic } from '../radio/radio.ts';
 import { decodeMeasurementDescription, type MeasurementDescription } from './measurement-description.ts';
@@ -25,7 +26,7 @@ export async function describe(
   link: Link,
   characteristics: readonly RemoteCharacteristic[],
   format: QuantityFormat,
-): Promise<Result<Described, Problem>> {
+): Promise<Result<Described, Unfit>> {
   const measurement = pick(characteristics, SERVICE.industrialMeasurement, format.characteristic);
   if (measurement === undefined) return err(notMeasuring(link.address, format, 'does not offer'));
   if (!measurement.properties.some((property) => property === 'notify' || property === 'indicate')) {
@@ -33,7 +34,7 @@ export async function describe(
   }
   const descriptors = orThrow(await link.descriptors(measurement));
   const presentation = await checkPresentation(link, measurement, descriptors, format);
-  if (!presentation.ok) return presentation;
+  if (!presentation.ok) return err({ reason: 'other-format', problem: presentation.error });
 
   const reader = new OptionalReader(link);
   const descriptor = <T>(uuid: string, decode: (bytes: Uint8Array) => Result<T, Problem>) =>
@@ -95,11 +96,12 @@ function uncertaintyOf(stated: MeasurementDescription): DeclaredUncertainty | un
   return undefined;
 }
 
-function notMeasuring(address: string, format: QuantityFormat, how: string): Problem {
-  return {
+function notMeasuring(address: string, format: QuantityFormat, how: string): Unfit {
+  const problem: Problem = {
     code: 'tool-not-measuring',
     where: address,
     message: `the device at ${address} ${how} ${format.name}, so it cannot measure ${format.quantity}`,
     next: 'Name another device for this tool in the configuration of the station.',
   };
+  return { reason: 'not-measuring', problem };
 }

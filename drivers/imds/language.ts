@@ -1,8 +1,7 @@
-import type { Problem } from '../../src/problem.ts';
 import type { Quantity } from '../../src/reading.ts';
 import { ok, orThrow, type Result } from '../../src/result.ts';
 import type { Arrival } from '../bluetooth/counter.ts';
-import type { Language, Opened, Opening } from '../bluetooth/language.ts';
+import type { Language, Opened, Opening, Unfit } from '../bluetooth/language.ts';
 import type { Clock } from '../driver.ts';
 import { describe } from './describe.ts';
 import { FORMATS, type QuantityFormat, SERVICE } from './numbers.ts';
@@ -24,7 +23,7 @@ export function imds(quantity: Quantity): Language {
 async function open(
   format: QuantityFormat,
   { link, characteristics, clock, put }: Opening,
-): Promise<Result<Opened, Problem>> {
+): Promise<Result<Opened, Unfit>> {
   const described = await describe(link, characteristics, format);
   if (!described.ok) return described;
   const { description, measurement, descriptors, unread } = described.value;

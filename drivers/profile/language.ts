@@ -2,7 +2,7 @@ import type { Problem } from '../../src/problem.ts';
 import type { ToolDescription } from '../../src/reading.ts';
 import { err, ok, orThrow, type Result } from '../../src/result.ts';
 import { readInformation } from '../bluetooth/information.ts';
-import type { Language, Opened, Opening } from '../bluetooth/language.ts';
+import type { Language, Opened, Opening, Unfit } from '../bluetooth/language.ts';
 import { OptionalReader, pick } from '../bluetooth/optional.ts';
 import type { RemoteCharacteristic } from '../radio/radio.ts';
 import { scaleOfProfile } from './packet.ts';
@@ -23,7 +23,7 @@ export function described(profile: Profile): Language {
 
 const memoryEndpoints = ({ memory }: Profile) => (memory === undefined ? [] : [memory, memory.request]);
 
-async function open(profile: Profile, on: Opening): Promise<Result<Opened, Problem>> {
+async function open(profile: Profile, on: Opening): Promise<Result<Opened, Unfit>> {
   const { link, characteristics, put, clock } = on;
   const { readings, start = [] } = profile;
   const endpoints = [readings, ...start, ...memoryEndpoints(profile)];
@@ -88,11 +88,12 @@ export function aboutOf(profile: Profile): Omit<ToolDescription, 'link'> {
   };
 }
 
-function notThere(address: string, characteristic: string, { title }: Profile): Problem {
-  return {
+function notThere(address: string, characteristic: string, { title }: Profile): Unfit {
+  const problem: Problem = {
     code: 'tool-not-as-described',
     where: address,
     message: `the device at ${address} has no characteristic ${characteristic}, which the profile "${title}" names`,
     next: 'Choose the profile of this device, or correct it by the published documentation.',
   };
+  return { reason: 'not-as-described', problem };
 }

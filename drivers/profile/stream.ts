@@ -59,7 +59,7 @@ export class PacketStream {
       kind: 'missed',
       atUs: Math.max(atUs, this.#lastUs),
       readings,
-      reason: 'its own counter jumped',
+      reason: 'counter-jumped',
     });
   }
 }

@@ -1,4 +1,5 @@
 import type { Problem } from '../../src/problem.ts';
+import type { LinkEnd } from '../../src/reading.ts';
 import { err, type Result } from '../../src/result.ts';
 import { within } from '../after.ts';
 import type { NobleCharacteristic, NobleDescriptor, NoblePeripheral } from './noble.ts';
@@ -12,14 +13,14 @@ const STEP_TIMEOUT_MS = 5_000;
 const CLOSE_TIMEOUT_MS = 4_000;
 
 /** HCI reasons (Core specification, Vol 1 Part F) that a user can do something about. */
-const REASONS: Readonly<Record<number, string>> = {
-  5: 'the pairing failed',
-  6: 'the tool asks for a pairing that is not there',
-  8: 'out of reach or switched off',
-  19: 'ended by the tool',
-  21: 'the tool is switching off',
-  22: 'ended by this station',
-  62: 'the connection could not be established',
+const REASONS: Readonly<Record<number, readonly [LinkEnd['reason'], words: string]>> = {
+  5: ['pairing-failed', 'the pairing failed'],
+  6: ['pairing-missing', 'the tool asks for a pairing that is not there'],
+  8: ['out-of-reach', 'out of reach or switched off'],
+  19: ['ended-by-tool', 'ended by the tool'],
+  21: ['tool-switching-off', 'the tool is switching off'],
+  22: ['ended-by-station', 'ended by this station'],
+  62: ['not-established', 'the connection could not be established'],
 };
 
 /**
@@ -28,7 +29,7 @@ const REASONS: Readonly<Record<number, string>> = {
  */
 export class NobleLink implements Link {
   readonly address: string;
-  readonly down: Promise<string>;
+  readonly down: Promise<LinkEnd>;
   readonly #tamed: TamedNoble;
   readonly #peripheral: NoblePeripheral;
   readonly #onDead: () => void;
@@ -36,7 +37,7 @@ export class NobleLink implements Link {
   readonly #unpaired: Promise<Problem>;
   readonly #characteristics = new Map<string, NobleCharacteristic>();
   readonly #descriptors = new Map<string, NobleDescriptor>();
-  #gone: string | undefined;
+  #gone: LinkEnd | undefined;
 
   /** `onDead` is called when the adapter has not answered and cannot be relied on any more. */
   constructor(tamed: TamedNoble, peripheral: NoblePeripheral, address: string, onDead: () => void) {
@@ -132,8 +133,8 @@ export class NobleLink implements Link {
 
   #step<T>(name: string, start: () => Promise<T>): Promise<Result<T, Problem>> {
     // noble answers nothing at all on a link that is gone.
-    if (this.#gone !== undefined) return Promise.resolve(err(linkLost(name, this.#gone)));
-    const ended = Promise.race([this.down.then((reason) => linkLost(name, reason)), this.#unpaired]);
+    if (this.#gone !== undefined) return Promise.resolve(err(linkLost(name, wordsOf(this.#gone))));
+    const ended = Promise.race([this.down.then((end) => linkLost(name, wordsOf(end))), this.#unpaired]);
     return linkStep(this.#tamed.after, name, STEP_TIMEOUT_MS, ended, start);
   }
 
@@ -141,16 +142,23 @@ export class NobleLink implements Link {
     return entryOf(this.#characteristics, key(of.service, of.uuid));
   }
 
-  #end(code: unknown): string {
-    const reason =
-      typeof code === 'number' ? (REASONS[code] ?? `reason 0x${code.toString(16)}`) : 'the link ended';
-    this.#gone = reason;
+  #end(code: unknown): LinkEnd {
+    const end: LinkEnd =
+      typeof code === 'number'
+        ? { reason: REASONS[code]?.[0] ?? 'link-ended', controllerReason: code }
+        : { reason: 'link-ended' };
+    this.#gone = end;
     for (const characteristic of this.#characteristics.values()) characteristic.removeAllListeners();
     this.#peripheral.removeAllListeners();
     this.#characteristics.clear();
     this.#descriptors.clear();
-    return reason;
+    return end;
   }
+}
+
+/** For the problem of a step that the end of the link cut off. */
+function wordsOf({ controllerReason: code }: LinkEnd): string {
+  return code === undefined ? 'the link ended' : (REASONS[code]?.[1] ?? `reason 0x${code.toString(16)}`);
 }
 
 function key(...uuids: readonly string[]): string {

@@ -1,5 +1,6 @@
 import type { Observable } from 'rxjs';
 import type { Problem } from '../../src/problem.ts';
+import type { LinkEnd } from '../../src/reading.ts';
 import type { Result } from '../../src/result.ts';
 
 // The port through which drivers reach Bluetooth LE, in the role of the central. Nothing outside this folder knows
@@ -36,8 +37,8 @@ export interface Link {
   readonly bonded: boolean;
   /** Keeps the key that the device has given out on this link, if it did, for the next one. */
   keepBond(): Result<void, Problem>;
-  /** Resolves with the reason, for people, once the link is gone; never rejects. */
-  readonly down: Promise<string>;
+  /** Resolves with the reason once the link is gone; never rejects. */
+  readonly down: Promise<LinkEnd>;
   /** All characteristics of those of the services that the device has; of all its services when none is named. */
   discover(services: readonly string[]): Promise<Result<readonly RemoteCharacteristic[], Problem>>;
   descriptors(of: RemoteCharacteristic): Promise<Result<readonly string[], Problem>>;

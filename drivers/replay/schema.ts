@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type Reading, toolDescriptionSchema } from '../../src/reading.ts';
+import { missReasonSchema, type Reading, toolDescriptionSchema } from '../../src/reading.ts';
 import type { Timing } from '../driver.ts';
 
 /*
@@ -7,7 +7,7 @@ import type { Timing } from '../driver.ts';
  *
  *   {"form":"plugmark/readings/1","tool":"wrench","timing":{"stamps":"arrival"},"description":{…}}
  *   {"kind":"values","n":1,"atUs":[1000,11000,21000],"counts":[0,12,31]}
- *   {"kind":"missed","n":4,"atUs":900000,"fromUs":21000,"reason":"out of reach or switched off"}
+ *   {"kind":"missed","n":4,"atUs":900000,"fromUs":21000,"reason":"out-of-reach"}
  *   {"kind":"value","n":5,"atUs":910000,"counts":44}
  *   {"kind":"end","readings":5}
  *
@@ -20,7 +20,6 @@ export const FORM = 'plugmark/readings/1';
 
 const whole = z.int();
 const n = z.int().min(1).describe('Number of the reading, from 1.');
-const text = z.string().max(256);
 
 const timingSchema = z.strictObject({
   stamps: z.enum(['arrival', 'device', 'none']).describe('Where the stamps come from.'),
@@ -76,7 +75,7 @@ const readingSchemas = [
       atUs: whole.describe('Stamp of the end of the gap, in microseconds.'),
       fromUs: whole.describe('Stamp of its beginning.'),
       readings: z.int().min(1).exactOptional().describe('How many are missing, where the tool counts them.'),
-      reason: text.describe('Why.'),
+      reason: missReasonSchema.describe('Why.'),
     })
     .describe('Readings that did not arrive.'),
 ] as const;

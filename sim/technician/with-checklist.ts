@@ -1,6 +1,6 @@
 import type { Command } from '../../src/job/command.ts';
 import { phaseOf } from '../../src/job/phase.ts';
-import { itemsOf, type ListPhase } from '../../src/job/routine.ts';
+import { DONE, itemsOf, type ListPhase } from '../../src/job/routine.ts';
 import type { JobState } from '../../src/job/state.ts';
 import type { Action } from '../physics/action.ts';
 import type { Random } from '../random.ts';
@@ -62,6 +62,6 @@ function attested({ routine }: JobState, phase: ListPhase): Command | null {
   return {
     do: 'attest',
     phase,
-    steps: items.map(({ id, choices }) => ({ item: id, as: choices?.[0] ?? 'done' })),
+    steps: items.map(({ id, choices }) => ({ item: id, as: choices?.[0]?.id ?? DONE })),
   };
 }

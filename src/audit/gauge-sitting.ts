@@ -136,7 +136,9 @@ function back(before: Sitting): Sat {
 /** As a job has it: a tool that was lost stays lost until it is there again. */
 function joined(before: ToolState, link: LinkState): ToolState {
   if (link.state === 'linked') return { tool: before.tool, link: 'linked', description: link.description };
-  return link.state === 'lost' ? { tool: before.tool, link: 'lost', reason: link.reason } : before;
+  if (link.state !== 'lost') return before;
+  const { state: _lost, ...end } = link;
+  return { tool: before.tool, link: 'lost', end };
 }
 
 /**

@@ -20,15 +20,19 @@ export function contentsAndCompleteness(
   station: StationState | string,
 ): readonly [contents: Check, completeness: Check] {
   const state = playedBack(record);
+  return [contents(record, state, station), completeness(state)];
+}
+
+function contents(record: JobRecord, state: JobState | string, station: StationState | string): Check {
   const fault =
-    typeof state === 'string'
-      ? state
-      : (summaryFault(record, state) ?? instrumentFault(record, station) ?? contradiction(state));
-  const contents =
-    fault === null
-      ? passed(CONTENTS, 'Summary, uncertainty budgets and instruments are what the entries and the log say.')
-      : failed(CONTENTS, fault);
-  return [contents, completeness(state)];
+    typeof state === 'string' ? state : (summaryFault(record, state) ?? instrumentFault(record, station));
+  if (fault !== null) return failed(CONTENTS, fault);
+  const contradicted = typeof state === 'string' ? null : contradiction(state);
+  if (contradicted !== null) return failed(CONTENTS, contradicted.detail, contradicted.open);
+  return passed(
+    CONTENTS,
+    'Summary, uncertainty budgets and instruments are what the entries and the log say.',
+  );
 }
 
 function completeness(state: JobState | string): Check {
@@ -39,7 +43,7 @@ function completeness(state: JobState | string): Check {
       detail: 'Not looked at: there is no job to look at.',
     };
   const fault = openFault(state);
-  if (fault !== null) return failed(COMPLETENESS, fault);
+  if (fault !== null) return failed(COMPLETENESS, fault.detail, fault.open);
   const simulated = state.simulated
     ? ' SIMULATED: the tools were, and nothing is proven about any engine.'
     : '';
@@ -101,24 +105,26 @@ function instrumentFault({ entries, background }: JobRecord, station: StationSta
 }
 
 /** Closed as complete, though it is not: no gap in a job, but a word against its own entries. */
-function contradiction(state: JobState): string | null {
+function contradiction(state: JobState): Fault | null {
   if (state.closed?.complete !== true) return null;
   const fault = openFault({ ...state, voided: null });
-  return fault === null ? null : `The job was closed as complete. ${fault}`;
+  return fault && { ...fault, detail: `The job was closed as complete. ${fault.detail}` };
 }
 
-function openFault(state: JobState): string | null {
+type Fault = Pick<Check, 'detail' | 'open'>;
+
+function openFault(state: JobState): Fault | null {
   if (state.voided !== null)
-    return `The job was declared VOID by ${state.voided.by}: ${state.voided.reason}.`;
+    return { detail: `The job was declared VOID by ${state.voided.by}: ${state.voided.reason}.` };
   const open = openItems(state);
-  if (open.length > 0) return `Still open: ${open.join('; ')}.`;
+  if (open.length > 0) return { detail: 'Not all of the job is done.', open };
   const unproven = summaryOf(state).cylinders.find(
     ({ gap, torque }) =>
       (state.gapWindow !== null && gap.judgement?.result !== 'OK') ||
       (torque.state !== 'settled' && torque.judgement?.result !== 'OK'),
   );
   if (unproven !== undefined)
-    return `Cylinder ${unproven.cylinder} counts as done, but no OK figure stands for it.`;
-  if (state.closed === null) return 'The job was not closed.';
-  return state.closed.complete ? null : `The job was closed incomplete: ${state.closed.open.join('; ')}.`;
+    return { detail: `Cylinder ${unproven.cylinder} counts as done, but no OK figure stands for it.` };
+  if (state.closed === null) return { detail: 'The job was not closed.' };
+  return state.closed.complete ? null : { detail: 'The job was closed incomplete.', open: state.closed.open };
 }

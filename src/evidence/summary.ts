@@ -1,6 +1,7 @@
 /** The result of a job on one page: what the record states in short, and verification works out again. */
 import { z } from 'zod';
 import { answerSchema } from '../job/event.ts';
+import { openItemSchema } from '../job/open-item.ts';
 import type { CylinderState, JobState, Settlement, StepState } from '../job/state.ts';
 import { type Judgement, judgementSchema } from '../metrology/judgement.ts';
 
@@ -57,7 +58,7 @@ export const summarySchema = z.strictObject({
   closed: z
     .strictObject({
       complete: z.boolean().describe('Whether nothing was open.'),
-      open: z.array(z.string()).describe('What was open.'),
+      open: z.array(openItemSchema).describe('What was open.'),
     })
     .nullable()
     .describe('How it was closed; null for a job that is open.'),

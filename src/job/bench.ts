@@ -1,7 +1,6 @@
 import { crowfootOf, leverage } from '../plug/geometry.ts';
-import type { Problem } from '../problem.ts';
 import type { PullDetector } from '../pull/pull-detector.ts';
-import type { LinkState, Reading, ToolId } from '../reading.ts';
+import type { DeviceRefusal, LinkState, Reading, ToolId } from '../reading.ts';
 import { err, ok, type Result } from '../result.ts';
 import { BenchState } from './bench-state.ts';
 import type { Command } from './command.ts';
@@ -22,7 +21,7 @@ export type BenchInput =
   | { readonly kind: 'link'; readonly tool: ToolId; readonly driver: string; readonly link: LinkState }
   | { readonly kind: 'reading'; readonly tool: ToolId; readonly reading: Reading }
   /** A device looked like the tool and was not taken for it. */
-  | { readonly kind: 'refusal'; readonly tool: ToolId; readonly problem: Problem }
+  | { readonly kind: 'refusal'; readonly tool: ToolId; readonly refusal: DeviceRefusal }
   | { readonly kind: 'command'; readonly command: Command }
   /** Nothing came, but time went on; also sent before the program ends. */
   | { readonly kind: 'flush' };
@@ -70,7 +69,7 @@ function take(bench: BenchState, input: BenchInput): void {
       takeReading(bench, input.tool, input.reading);
       break;
     case 'refusal':
-      refuseDevice(bench, input.tool, input.problem);
+      bench.emit({ type: 'device-refused', tool: input.tool, ...input.refusal });
       break;
     case 'command':
       takeCommand(bench, input.command);
@@ -78,10 +77,6 @@ function take(bench: BenchState, input: BenchInput): void {
     case 'flush':
       bench.flushAll();
   }
-}
-
-function refuseDevice(bench: BenchState, tool: ToolId, { where, message }: Problem): void {
-  bench.emit({ type: 'device-refused', tool, address: where ?? '', reason: message });
 }
 
 function takeCommand(bench: BenchState, command: Command): void {

@@ -1,58 +1,59 @@
+import type { OpenItem } from './open-item.ts';
 import { type Phase, phasesOf } from './phase.ts';
-import type { JobState, StepState } from './state.ts';
+import { isOver, type JobState, type StepState } from './state.ts';
 
-const TORQUE: Record<StepState, string | null> = {
-  todo: 'no torque yet',
-  again: 'torque not proven',
-  ask: 'open question about its torque',
-  done: null,
-  settled: null,
-};
-const GAP: Record<StepState, string | null> = {
-  todo: 'gap not measured',
-  again: 'gap not proven',
-  ask: 'open question about its gap',
-  done: null,
-  settled: null,
-};
+const TORQUE = {
+  todo: 'no-torque',
+  again: 'torque-not-proven',
+  ask: 'torque-in-question',
+} as const;
 
-const OPEN_PHASE: Partial<Record<Phase, string>> = {
-  windows: 'windows not confirmed',
-  'before-removal': 'steps before removal not confirmed',
-  fitting: 'steps before fitting not confirmed',
-  afterwards: 'steps after fitting not confirmed',
-};
-
-/** A plug that is to be replaced says why. */
-function gapText(state: JobState, cylinder: number, gap: StepState): string | null {
-  const step = state.plugs[cylinder]?.step;
-  return gap !== 'done' && step?.do === 'replace' ? `plug to be replaced: ${step.because}` : GAP[gap];
-}
+const OPEN_PHASE = {
+  windows: 'windows-not-confirmed',
+  'before-removal': 'before-removal-not-attested',
+  fitting: 'fitting-not-attested',
+  afterwards: 'afterwards-not-attested',
+} as const satisfies Partial<Record<Phase, OpenItem['kind']>>;
+const isListed = (phase: Phase): phase is keyof typeof OPEN_PHASE => Object.hasOwn(OPEN_PHASE, phase);
 
 /** What is missing around the torque. */
-function openPlugChecks(state: JobState, cylinder: number): (string | null)[] {
-  const { routine } = state;
-  const checked = state.newPlugs[cylinder];
-  const differs = (checked?.differs ?? []).map((feature) => feature.replace('-', ' ')).join(', ');
-  return [
-    routine?.oldPlugs === true && (state.oldPlugs[cylinder]?.read ?? null) === null
-      ? 'old plug not read'
-      : null,
-    routine?.newPlugs === true && checked === undefined ? 'new plug not checked' : null,
-    differs === '' ? null : `the new plug differs in ${differs}`,
-  ];
+function openPlugChecks({ routine, oldPlugs, newPlugs }: JobState, cylinder: number): OpenItem[] {
+  const items: OpenItem[] = [];
+  const checked = newPlugs[cylinder];
+  if (routine?.oldPlugs === true && (oldPlugs[cylinder]?.read ?? null) === null)
+    items.push({ kind: 'old-plug-not-read', cylinder });
+  if (routine?.newPlugs === true && checked === undefined)
+    items.push({ kind: 'new-plug-not-checked', cylinder });
+  if (checked !== undefined && checked.differs.length > 0)
+    items.push({ kind: 'new-plug-differs', cylinder, features: checked.differs });
+  return items;
 }
 
-/** What still stands between the job and its end, in words; empty when every cylinder is over and nothing is left to say. */
-export function openItems(state: JobState): string[] {
+/** A plug that is to be replaced says why. */
+function openGap(state: JobState, cylinder: number, gap: StepState): OpenItem[] {
+  if (isOver(gap)) return [];
+  const step = state.plugs[cylinder]?.step;
+  if (step?.do !== 'replace')
+    return [{ kind: gap === 'todo' ? 'gap-not-measured' : 'gap-not-proven', cylinder }];
+  const { do: _do, ...replacement } = step;
+  return [{ kind: 'plug-to-be-replaced', cylinder, ...replacement }];
+}
+
+const openTorque = (cylinder: number, torque: StepState): OpenItem[] =>
+  torque === 'done' || torque === 'settled' ? [] : [{ kind: TORQUE[torque], cylinder }];
+
+/** What still stands between the job and its end; empty when every cylinder is over and nothing is left to say. */
+export function openItems(state: JobState): OpenItem[] {
   const inOrder = [...state.cylinders].sort((a, b) => a.cylinder - b.cylinder);
   return [
-    ...inOrder.flatMap(({ cylinder, gap, torque }) =>
-      [...openPlugChecks(state, cylinder), gapText(state, cylinder, gap), TORQUE[torque]].flatMap((text) =>
-        text === null ? [] : [`cylinder ${cylinder}: ${text}`],
-      ),
+    ...inOrder.flatMap(({ cylinder, gap, torque }) => [
+      ...openPlugChecks(state, cylinder),
+      ...openGap(state, cylinder, gap),
+      ...openTorque(cylinder, torque),
+    ]),
+    ...phasesOf(state).flatMap(({ phase, done }): OpenItem[] =>
+      !done && isListed(phase) ? [{ kind: OPEN_PHASE[phase] }] : [],
     ),
-    ...phasesOf(state).flatMap(({ phase, done }) => (done ? [] : (OPEN_PHASE[phase] ?? []))),
-    ...state.questions.map(({ pull }) => `pull ${pull}: question not answered`),
+    ...state.questions.map(({ pull }): OpenItem => ({ kind: 'question-not-answered', pull })),
   ];
 }

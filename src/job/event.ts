@@ -4,14 +4,22 @@ import { judgementSchema, windowSchema } from '../metrology/judgement.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
 import { personal } from '../personal.ts';
 import { conditionSchema, damageSchema, threadStateSchema } from '../plug/condition.ts';
+import { plugFeatureSchema } from '../plug/feature.ts';
 import { PROBLEM_CODES } from '../problem-code.ts';
 import { pullSchema } from '../pull/pull.ts';
-import { toolDescriptionSchema } from '../reading.ts';
+import {
+  linkEndReasonSchema,
+  missReasonSchema,
+  refusalReasonSchema,
+  toolDescriptionSchema,
+} from '../reading.ts';
 import { evidenceSchema } from '../sequence/evidence.ts';
 import { askSchema, pullKindSchema } from '../sequence/kind.ts';
+import { placementReasonSchema } from '../sequence/reason.ts';
 import { basisSchema } from './basis.ts';
+import { openItemSchema } from './open-item.ts';
 import { workOrderSchema } from './order.ts';
-import { listPhaseSchema, routineSchema } from './routine.ts';
+import { attestedAsSchema, listPhaseSchema, routineSchema } from './routine.ts';
 
 const toolId = z.string().min(1).max(32).describe('The tool, by its id in the station file.');
 const cylinder = z.int().min(1).describe('The cylinder; with two plugs a cylinder, the plug.');
@@ -20,6 +28,8 @@ const person = personal('person', z.string().min(1).max(80).describe('Name of th
 const reason = personal('note', z.string().min(1).max(200).describe('Why, in words of the person.'));
 /** In a person's own words. */
 const why = personal('note', z.string().max(200).describe("Why, in the person's own words."));
+
+const base64 = z.string().regex(/^[A-Za-z0-9+/]*={0,2}$/, 'expected base64');
 
 /** Samples of one tool in the compact coding of src/pull/trace.ts. */
 export const readingsSchema = z
@@ -33,10 +43,8 @@ export const readingsSchema = z
     count: z.int().min(1).describe('How many samples.'),
     exponent: z.int().describe("A figure is counts · 10^exponent of the tool's unit."),
     startUs: us.describe('Stamp from which the differences count, in microseconds.'),
-    times: z
-      .string()
-      .describe('Differences of the time steps in microseconds: zigzag, 7-bit groups, base64.'),
-    counts: z.string().describe('Differences of the counts: zigzag, 7-bit groups, base64.'),
+    times: base64.describe('Differences of the time steps in microseconds: zigzag, 7-bit groups, base64.'),
+    counts: base64.describe('Differences of the counts: zigzag, 7-bit groups, base64.'),
   })
   .describe('Samples of one tool, in a compact coding.');
 
@@ -50,18 +58,6 @@ export type Answer = z.infer<typeof answerSchema>;
 /** Why a plug goes to the scrap: it fell, its tip or insulator broke, or its gap cannot be set as the rules allow. */
 export const scrapReasonSchema = z.enum(['dropped', 'broken-tip', 'cracked-insulator', 'gap']);
 export type ScrapReason = z.infer<typeof scrapReasonSchema>;
-
-/** What of a new plug is held against the old one and the specification. */
-export const plugFeatureSchema = z.enum([
-  'thread',
-  'pitch',
-  'reach',
-  'seat',
-  'hex',
-  'heat-range',
-  'resistor',
-]);
-export type PlugFeature = z.infer<typeof plugFeatureSchema>;
 
 export const jobEventSchema = z.discriminatedUnion('type', [
   z
@@ -128,7 +124,19 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       'The device says that it may be off by more than the station file says, and there is no certificate. From here on that holds.',
     ),
   z
-    .strictObject({ type: z.literal('tool-lost'), tool: toolId, reason: z.string().describe('Why.') })
+    .strictObject({
+      type: z.literal('tool-lost'),
+      tool: toolId,
+      reason: linkEndReasonSchema.describe('Why.'),
+      controllerReason: z
+        .int()
+        .min(0)
+        .max(255)
+        .exactOptional()
+        .describe(
+          'The reason of the Bluetooth controller (Core specification, Vol 1 Part F); absent where it gave none.',
+        ),
+    })
     .describe('The link to a tool ended.'),
   readingsSchema,
   z
@@ -138,7 +146,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       fromUs: us,
       toUs: us,
       readings: z.int().min(1).exactOptional().describe('How many, where the tool counts them.'),
-      reason: z.string().describe('Why.'),
+      reason: missReasonSchema.describe('Why.'),
     })
     .describe('Readings did not arrive.'),
   z
@@ -158,7 +166,12 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       type: z.literal('device-refused'),
       tool: toolId,
       address: z.string().max(64).describe('Its address.'),
-      reason: z.string().max(400).describe('Why.'),
+      serial: z
+        .string()
+        .max(256)
+        .exactOptional()
+        .describe('The serial number that it gave; only with `other-serial`.'),
+      reason: refusalReasonSchema.describe('Why.'),
     })
     .describe('A device that looks like the tool was refused.'),
   z
@@ -175,7 +188,10 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       tool: toolId,
       atUs: us,
       source: z.string().describe('The characteristic that they came from.'),
-      hex: z.string().describe('The bytes.'),
+      hex: z
+        .string()
+        .regex(/^([0-9a-f]{2})*$/, 'expected whole bytes in small hexadecimal digits')
+        .describe('The bytes.'),
     })
     .describe('Bytes whose layout is not described. They are kept, and never guessed.'),
   z
@@ -214,7 +230,15 @@ export const jobEventSchema = z.discriminatedUnion('type', [
         .nullable()
         .describe('The cylinder that it was given to; null for loosening and handling.'),
       kind: pullKindSchema.describe('What kind of pull it was.'),
-      because: z.string().describe('Why it was taken for that kind.'),
+      because: placementReasonSchema.describe('Why it was taken for that kind.'),
+      otherPull: z
+        .int()
+        .min(1)
+        .exactOptional()
+        .describe('The pull that it was placed with, or that went on from it.'),
+      leftOut: cylinder
+        .exactOptional()
+        .describe('The cylinder that was left out, so that this pull moved on.'),
       judgement: judgementSchema.nullable().describe('The verdict; null where nothing is judged.'),
       ask: askSchema.exactOptional().describe('What there is to ask; only with `unsure`.'),
       evidence: evidenceSchema
@@ -260,7 +284,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
         .array(
           z.strictObject({
             item: z.string().min(1).max(40).describe('The item, by its id in the routine.'),
-            as: z.string().min(1).max(60).describe("`done`, `not-done`, or one of the item's choices."),
+            as: attestedAsSchema.describe("`done`, `not-done`, or one of the item's choices, by its id."),
             why: why.exactOptional(),
           }),
         )
@@ -354,7 +378,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     .strictObject({
       type: z.literal('job-closed'),
       complete: z.boolean().describe('Whether nothing is open.'),
-      open: z.array(z.string()).describe('What is still open; empty when complete.'),
+      open: z.array(openItemSchema).describe('What is still open; empty when complete.'),
     })
     .describe('The job was closed.'),
 ]);

@@ -9,12 +9,14 @@ import { lastTight, torqueStep } from './torque-step.ts';
 export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): JobState {
   const pull = state.lastPull?.pull === event.pull ? state.lastPull : findPull(state, event.pull);
   if (pull === null) throw new Error(`pull ${event.pull} was placed but never found`);
-  const { cylinder, kind, because, judgement, ask, evidence } = event;
+  const { cylinder, kind, because, judgement, ask, evidence, otherPull, leftOut } = event;
   const earlier = findAttempt(state, event.pull);
   const attempt: TorqueAttempt = {
     pull,
     kind,
     because,
+    ...(otherPull === undefined ? {} : { otherPull }),
+    ...(leftOut === undefined ? {} : { leftOut }),
     judgement,
     ...(ask === undefined ? {} : { ask }),
     ...(evidence === undefined ? {} : { evidence }),
@@ -23,7 +25,7 @@ export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): J
   };
   const cleared = withoutAttempt(state, event.pull);
   if (cylinder === null) return retighten({ ...cleared, strays: [...cleared.strays, attempt] });
-  const question = questionFor(attempt, cylinder, state.order.engine);
+  const question = questionFor(attempt, cylinder);
   const placed = retighten({
     ...withCylinder(cleared, cylinder, (was) => ({ ...was, pulls: inOrder([...was.pulls, attempt]) })),
     questions: question === null ? cleared.questions : [...cleared.questions, question],

@@ -86,8 +86,10 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
       });
     case 'uncertainty-declared':
       return uncertaintyDeclared(state, event);
-    case 'tool-lost':
-      return withTool(state, event.tool, { tool: event.tool, link: 'lost', reason: event.reason });
+    case 'tool-lost': {
+      const { type: _type, tool, ...end } = event;
+      return withTool(state, tool, { tool, link: 'lost', end });
+    }
     case 'gap-measured':
       return gapMeasured(state, event);
     case 'gap-inspected':
@@ -137,7 +139,7 @@ function voided(state: JobState, { by, reason }: JobEventOf<'job-voided'>): JobS
   return {
     ...state,
     voided: { by, reason },
-    closed: { complete: false, open: ['declared void'] },
+    closed: { complete: false, open: [{ kind: 'declared-void' }] },
   };
 }
 
@@ -170,9 +172,7 @@ function gapMeasured(state: JobState, event: JobEventOf<'gap-measured'>): JobSta
 }
 
 function gapInspected(state: JobState, { cylinder, sound }: JobEventOf<'gap-inspected'>): JobState {
-  const step = sound
-    ? ({ do: 'fit', because: 'it looks sound' } as const)
-    : ({ do: 'replace', because: 'it does not look sound' } as const);
+  const step = sound ? ({ do: 'fit' } as const) : ({ do: 'replace', because: 'not-sound' } as const);
   const seen = withCylinder(state, cylinder, (was) => ({ ...was, gap: sound ? 'done' : 'again' }));
   return { ...withGapStep(seen, cylinder, step), chosen: { ...state.chosen, length: null } };
 }

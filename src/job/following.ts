@@ -58,7 +58,7 @@ function answer(context: BenchContext, { pull: number, answer: given }: Command 
   const attempt = attemptOf(context.state(), number);
   if (question === undefined || attempt === undefined) return;
   context.emit({ type: 'question-answered', pull: number, answer: given });
-  const because = `answered by the technician (${given})`;
+  const because = 'answered';
   const { pull } = attempt;
   const { cylinder } = question;
   const placeByHand = (placement: Omit<Placement, 'because'>) =>
@@ -96,5 +96,5 @@ function give(context: BenchContext, { pull: number, cylinder, why }: Command & 
     );
   const short = stoppedShort(context.state(), cylinder, number);
   const kind = pull.peakNm < 0 ? 'loosening' : proven ? 'check' : short ? 'continuation' : 'tightening';
-  placedByHand(context, pull, { cylinder, kind, because: 'given to this cylinder by the technician' });
+  placedByHand(context, pull, { cylinder, kind, because: 'given' });
 }

@@ -28,9 +28,9 @@ export function placed({ state, emit }: BenchContext, pull: Pull, wanted: Placem
 export function placedByHand(context: BenchContext, pull: Pull, placement: Placement): void {
   const others = grip(context.state(), pull.pull).filter((other) => other.pull.pull !== pull.pull);
   placed(context, pull, placement);
-  const because = `with pull ${pull.pull}`;
+  const { cylinder } = placement;
   for (const { pull: other, kind } of others)
-    placed(context, other, { cylinder: placement.cylinder, kind, because });
+    placed(context, other, { cylinder, kind, because: 'with-other-pull', otherPull: pull.pull });
 }
 
 function judgedPull(state: JobState, pull: Pull, { kind, cylinder }: Placement): Judgement | null {

@@ -2,7 +2,7 @@ import { isWithheld } from '../personal.ts';
 import { gapCheckOf } from '../plug/gap.ts';
 import type { Command } from './command.ts';
 import type { Answer } from './event.ts';
-import { itemsOf } from './routine.ts';
+import { DONE, itemsOf, NOT_DONE } from './routine.ts';
 import { attemptOf, leftOut } from './situation.ts';
 import { stageOf } from './stage.ts';
 import type { JobState } from './state.ts';
@@ -89,9 +89,9 @@ function notAttestable({ routine }: JobState, { phase, steps }: Command & { do: 
   for (const { item, as, why } of steps) {
     const listed = items.find(({ id }) => id === item);
     if (listed === undefined) return `"${item}" is not on this list.`;
-    const words = [...(listed.choices ?? ['done']), 'not-done'];
-    if (!words.includes(as)) return `The answers to "${listed.text}" are: ${words.join(', ')}.`;
-    if (as === 'not-done' && (why ?? '').trim() === '')
+    const answers = [...(listed.choices?.map((choice) => choice.id) ?? [DONE]), NOT_DONE];
+    if (!answers.includes(as)) return `The answers to "${listed.text}" are: ${answers.join(', ')}.`;
+    if (as === NOT_DONE && (why ?? '').trim() === '')
       return `Give the reason why this is not done: "${listed.text}".`;
   }
   return steps.length > items.length ? 'An item is answered twice.' : null;

@@ -111,10 +111,10 @@ function inputsOf(event: JobEvent): Result<readonly BenchInput[]> {
           link: { state: 'linked', description: event.description },
         },
       ]);
-    case 'tool-lost':
-      return ok([
-        { kind: 'link', tool: event.tool, driver: '', link: { state: 'lost', reason: event.reason } },
-      ]);
+    case 'tool-lost': {
+      const { type: _type, tool, ...end } = event;
+      return ok([{ kind: 'link', tool, driver: '', link: { state: 'lost', ...end } }]);
+    }
     case 'readings': {
       const samples = decodeSamples(event);
       if (!samples.ok) return samples;

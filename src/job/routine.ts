@@ -1,26 +1,48 @@
 import { z } from 'zod';
 
-const id = z
+const shortName = z
   .string()
-  .regex(/^[a-z][a-z0-9-]{0,39}$/, 'expected small letters, digits and hyphens, at most 40, a letter first')
-  .describe('Short name; on no list twice.');
+  .regex(/^[a-z][a-z0-9-]{0,39}$/, 'expected small letters, digits and hyphens, at most 40, a letter first');
+const id = shortName.describe('Short name; on no list twice.');
+
+/** How an item was answered: `done`, `not-done`, or the id of one of its choices. */
+export const attestedAsSchema = shortName;
+export const DONE = 'done';
+export const NOT_DONE = 'not-done';
+
+const choiceSchema = z.strictObject({
+  id: shortName.describe('Short name, which the record keeps; once on each item, not `done` or `not-done`.'),
+  text: z.string().min(1).max(60).describe('What people read.'),
+});
 
 /** One thing to attest: said to be done, or answered by one of its choices. */
-const routineItemSchema = z.strictObject({
-  id,
-  text: z.string().min(1).max(160).describe('What is attested.'),
-  choices: z
-    .array(z.string().min(1).max(60))
-    .min(2)
-    .max(6)
-    .exactOptional()
-    .describe('Answers, one of which is given instead of "done".'),
-  notable: z
-    .array(z.string().min(1).max(60))
-    .max(6)
-    .exactOptional()
-    .describe('Those of the choices that the papers list among the exceptions.'),
-});
+const routineItemSchema = z
+  .strictObject({
+    id,
+    text: z.string().min(1).max(160).describe('What is attested.'),
+    choices: z
+      .array(choiceSchema)
+      .min(2)
+      .max(6)
+      .exactOptional()
+      .describe('Answers, one of which is given instead of "done".'),
+    notable: z
+      .array(shortName)
+      .max(6)
+      .exactOptional()
+      .describe('Those of the choices, by their ids, that the papers list among the exceptions.'),
+  })
+  .superRefine(({ choices = [], notable = [] }, ctx) => {
+    const wrong = (path: PropertyKey[], message: string) => ctx.addIssue({ code: 'custom', path, message });
+    const ids = choices.map((choice) => choice.id);
+    for (const [i, one] of ids.entries()) {
+      if (one === DONE || one === NOT_DONE)
+        wrong(['choices', i, 'id'], `"${one}" is an answer to every item; expected another name`);
+      if (ids.indexOf(one) < i) wrong(['choices', i, 'id'], `"${one}" is there twice`);
+    }
+    for (const [i, one] of notable.entries())
+      if (!ids.includes(one)) wrong(['notable', i], `"${one}" is not one of the choices`);
+  });
 export type RoutineItem = z.infer<typeof routineItemSchema>;
 
 const list = z.array(routineItemSchema).max(12);
@@ -86,7 +108,10 @@ export const USUAL_ROUTINE: Routine = {
     {
       id: 'chased',
       text: 'Threads in the head chased',
-      choices: ['not needed', 'with grease on the tap, piston and valves clear'],
+      choices: [
+        { id: 'not-needed', text: 'not needed' },
+        { id: 'chased-with-grease', text: 'with grease on the tap, piston and valves clear' },
+      ],
     },
     { id: 'lubricant', text: 'Nothing on the threads but what the specification says' },
     { id: 'by-hand', text: 'Each plug started by hand and turned in to its seat by hand' },
@@ -95,19 +120,30 @@ export const USUAL_ROUTINE: Routine = {
     {
       id: 'boot-compound',
       text: 'Compound in the boots',
-      choices: ['none', 'as the maker allows'],
+      choices: [
+        { id: 'none', text: 'none' },
+        { id: 'as-allowed', text: 'as the maker allows' },
+      ],
     },
     { id: 'boots-seated', text: 'Boots or coils fully seated, wires in their places' },
     {
       id: 'engine-run',
       text: 'Engine run',
-      choices: ['runs without misfire', 'misfires', 'not run'],
-      notable: ['misfires', 'not run'],
+      choices: [
+        { id: 'runs-well', text: 'runs without misfire' },
+        { id: 'misfires', text: 'misfires' },
+        { id: 'not-run', text: 'not run' },
+      ],
+      notable: ['misfires', 'not-run'],
     },
     {
       id: 'old-parts',
       text: 'Old plugs',
-      choices: ['kept in cylinder order', 'given to the customer', 'scrapped'],
+      choices: [
+        { id: 'kept', text: 'kept in cylinder order' },
+        { id: 'given-to-customer', text: 'given to the customer' },
+        { id: 'scrapped', text: 'scrapped' },
+      ],
     },
   ],
 };

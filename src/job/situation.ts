@@ -142,16 +142,16 @@ export function leftOut(
         settlement?.kind !== 'by-angle' && !pulls.some(({ given }) => given === true),
     );
   if (round[0]?.cylinder !== cylinder || round[0].pulls.length === 0) return [];
-  const because = `the plug of cylinder ${cylinder} was left out`;
+  const because = { because: 'cylinder-left-out', leftOut: cylinder } as const;
   const moved = round.slice(0, -1).flatMap(({ pulls }, i) =>
     pulls.map(({ pull, kind, ask, evidence }) => ({
       pull,
       cylinder: round[i + 1]?.cylinder ?? null,
       kind,
-      because,
+      ...because,
       ...(ask === undefined ? {} : { ask }),
       ...(evidence === undefined ? {} : { evidence }),
     })),
   );
-  return [...moved, { pull: again.pull, cylinder: on, kind: 'check', because }];
+  return [...moved, { pull: again.pull, cylinder: on, kind: 'check', ...because }];
 }

@@ -2,11 +2,13 @@ import type { Instrument } from '../instrument/instrument.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
 import type { GapStep } from '../plug/gap.ts';
 import type { Pull } from '../pull/pull.ts';
-import type { ToolDescription, ToolId } from '../reading.ts';
+import type { LinkEnd, ToolDescription, ToolId } from '../reading.ts';
 import type { Evidence } from '../sequence/evidence.ts';
 import type { Ask, PullKind } from '../sequence/kind.ts';
+import type { PlacementReason } from '../sequence/reason.ts';
 import type { Basis } from './basis.ts';
 import type { Answer, JobEventOf } from './event.ts';
+import type { OpenItem } from './open-item.ts';
 import type { WorkOrder } from './order.ts';
 import type { Routine } from './routine.ts';
 
@@ -51,7 +53,9 @@ export interface GapAttempt {
 export interface TorqueAttempt {
   readonly pull: Pull;
   readonly kind: PullKind;
-  readonly because: string;
+  readonly because: PlacementReason;
+  readonly otherPull?: number;
+  readonly leftOut?: number;
   readonly judgement: Judgement | null;
   readonly ask?: Ask;
   readonly evidence?: Evidence;
@@ -87,14 +91,14 @@ export interface Question {
     | 'no-click'
     | 'loose'
     | 'end-of-scale';
-  readonly text: string;
   readonly answers: readonly Answer[];
 }
 
 export interface ToolState {
   readonly tool: ToolId;
   readonly link: 'seeking' | 'linked' | 'lost';
-  readonly reason?: string;
+  /** Why it is lost. */
+  readonly end?: LinkEnd;
   readonly description?: ToolDescription;
 }
 
@@ -162,7 +166,7 @@ export interface JobState {
   readonly lastPull: Pull | null;
   readonly lastVerdict: LastVerdict | null;
   readonly questions: readonly Question[];
-  readonly closed: { readonly complete: boolean; readonly open: readonly string[] } | null;
+  readonly closed: { readonly complete: boolean; readonly open: readonly OpenItem[] } | null;
   /** Who declared the job void, and why; it is then closed and not complete. */
   readonly voided: { readonly by: string; readonly reason: string } | null;
 }

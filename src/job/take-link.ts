@@ -34,7 +34,8 @@ export function takeLink(bench: BenchState, tool: ToolId, driver: string, to: Li
     const wider = declared(bench.state(), tool, to.description);
     if (wider !== null) bench.emit(wider);
   } else {
-    bench.emit({ type: 'tool-lost', tool, reason: to.reason });
+    const { state: _lost, ...end } = to;
+    bench.emit({ type: 'tool-lost', tool, ...end });
   }
   cutPull(bench, tool, before, 'link-lost');
   if (before?.quantity === 'torque') settleStroke(bench);

@@ -32,8 +32,9 @@ export function takePull(bench: BenchState, tool: ToolId, detected: DetectedPull
 function handOverQuestion(bench: BenchState, pull: Pull): void {
   const before = attemptOf(bench.state(), pull.pull - 1);
   if (before?.kind !== 'unsure') return;
-  const because = `pull ${pull.pull} went on from it`;
-  placed(bench, before.pull, { cylinder: before.cylinder, kind: 'run-down', because });
+  const { cylinder } = before;
+  const because = 'other-pull-went-on';
+  placed(bench, before.pull, { cylinder, kind: 'run-down', because, otherPull: pull.pull });
 }
 
 function strokeAfter(bench: BenchState, pull: Pull, { kind }: Placement): BenchState['stroke'] {

@@ -6,12 +6,15 @@ import { withheldSchema } from '../evidence/sharing.ts';
 import type { TrustList } from '../evidence/trust.ts';
 import { VERDICTS } from '../evidence/verdict.ts';
 import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
+import { openItemSchema } from '../job/open-item.ts';
 
 const findingSchema = z.strictObject({
   file: z.string(),
   verdict: z.enum(VERDICTS),
   /** The first check that failed, or why it was not judged again, in words. */
   fault: z.string().nullable(),
+  /** What is open in the job, where that is the fault. */
+  open: z.array(openItemSchema),
   /** Names of all checks that failed. */
   failed: z.array(z.string()),
   /** What the record states of itself; null where it cannot be read. */
@@ -33,6 +36,7 @@ export function findingOf(file: string, bytes: Uint8Array, trust: TrustList, rea
     file,
     verdict: report.verdict,
     fault: fault === undefined ? null : `${fault.name}: ${fault.detail}`,
+    open: [...(fault?.open ?? [])],
     failed: failedIn(report),
     stated: record && {
       job: record.job,
@@ -48,6 +52,7 @@ export const unreadable = (file: string, fault: string): Finding => ({
   file,
   verdict: 'unreadable',
   fault,
+  open: [],
   failed: [],
   stated: null,
   withheld: [],

@@ -6,7 +6,7 @@ import { commandOf } from '../job/command-event.ts';
 import { fold } from '../job/fold.ts';
 import type { JobState } from '../job/state.ts';
 import type { Problem } from '../problem.ts';
-import type { LinkState, Reading, ToolId } from '../reading.ts';
+import type { DeviceRefusal, LinkState, Reading, ToolId } from '../reading.ts';
 
 /** A joined tool as the pipeline sees it; every driver's tool fits. */
 export interface JobTool {
@@ -14,7 +14,7 @@ export interface JobTool {
   readonly driver: string;
   readonly link$: Observable<LinkState>;
   readonly readings$: Observable<Reading>;
-  readonly refusals$?: Observable<Problem>;
+  readonly refusals$?: Observable<DeviceRefusal>;
 }
 
 /** One event with the states on both sides of it. */
@@ -67,7 +67,7 @@ export function runJob(run: RunJob): Observable<Step> {
       ),
       tool.readings$.pipe(map((reading): BenchInput => ({ kind: 'reading', tool: tool.id, reading }))),
       (tool.refusals$ ?? EMPTY).pipe(
-        map((problem): BenchInput => ({ kind: 'refusal', tool: tool.id, problem })),
+        map((refusal): BenchInput => ({ kind: 'refusal', tool: tool.id, refusal })),
       ),
     ]),
     run.commands$.pipe(map((command): BenchInput => ({ kind: 'command', command }))),

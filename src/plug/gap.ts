@@ -1,7 +1,9 @@
 /** The gap of a plug: its limits, how it may be found and changed, and what a reading asks for next. */
+import { z } from 'zod';
 import { order as compare, limitsMm } from '../quantity/compare.ts';
 import { millimetres } from '../quantity/length.ts';
 import { parseLength, parseLengthRange } from '../quantity/range.ts';
+import { rounded } from '../quantity/rounded.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { Plug, Specification } from './specification.ts';
 import { inField } from './tightening.ts';
@@ -105,9 +107,17 @@ export function wireInterval(
 /** How far an electrode may be bent in all where the specification is silent: 0.2 mm, as plug makers advise. */
 const BEND_MOST_MM = 0.2;
 
+/** Why the gap of a plug may not be set by bending. */
+const NOT_ADJUSTABLE = [
+  'not-adjustable',
+  'used-not-adjustable',
+  'tip-not-adjustable',
+  'several-electrodes-not-adjustable',
+] as const;
+
 export interface Adjusting {
-  readonly allowed: boolean;
-  readonly because: string;
+  /** Null where it may be set. */
+  readonly barred: (typeof NOT_ADJUSTABLE)[number] | null;
   readonly bendMostMm: number;
 }
 
@@ -115,19 +125,27 @@ export interface Adjusting {
 export function adjustingOf({ gapRules }: Specification, plug: Plug): Result<Adjusting> {
   const most = lengthIn(gapRules?.bendMost, 'bendMost');
   if (!most.ok) return most;
-  const bendMostMm = most.value ?? BEND_MOST_MM;
-  const rule = gapRules?.adjustable;
-  const outcome = (allowed: boolean, because: string) => ok({ allowed, because, bendMostMm });
-  if (rule === 'no') return outcome(false, 'the specification does not allow adjusting');
-  if (rule === 'new-only' && plug.condition === 'used')
-    return outcome(false, 'the specification does not allow adjusting a used plug');
-  if (rule !== undefined) return outcome(true, 'the specification allows adjusting');
-  if (plug.tip !== undefined && plug.tip !== 'nickel')
-    return outcome(false, `${plug.tip} tips are not adjusted unless the specification allows it`);
-  if ((plug.groundElectrodes ?? 1) > 1)
-    return outcome(false, 'several ground electrodes are not adjusted unless the specification allows it');
-  return outcome(true, 'the ground electrode may be bent at its base');
+  return ok({ barred: barredBy(gapRules?.adjustable, plug), bendMostMm: most.value ?? BEND_MOST_MM });
 }
+
+function barredBy(rule: 'yes' | 'new-only' | 'no' | undefined, plug: Plug): Adjusting['barred'] {
+  if (rule === 'no') return 'not-adjustable';
+  if (rule === 'new-only' && plug.condition === 'used') return 'used-not-adjustable';
+  if (rule !== undefined) return null;
+  if (plug.tip !== undefined && plug.tip !== 'nickel') return 'tip-not-adjustable';
+  return (plug.groundElectrodes ?? 1) > 1 ? 'several-electrodes-not-adjustable' : null;
+}
+
+const mm = (what: string) => z.number().nonnegative().exactOptional().describe(what);
+
+/** Why a plug is to be replaced. What is printed for each is in report/words/gap-step.ts. */
+export const replacementSchema = z.strictObject({
+  because: z.enum([...NOT_ADJUSTABLE, 'bent-too-far', 'needs-too-much', 'not-sound']).describe('Why.'),
+  bentMm: mm('How far its electrode was bent in all, in mm; absent where it was not.'),
+  neededMm: mm('How far it would have to be bent in all, in mm; only with `needs-too-much`.'),
+  limitMm: mm('How far it may be bent, in mm; only where that decides.'),
+});
+export type Replacement = Readonly<z.infer<typeof replacementSchema>>;
 
 /** One reading of the gap of a plug, and whether it proved the gap. */
 export interface GapInspected {
@@ -135,13 +153,14 @@ export interface GapInspected {
   readonly proven: boolean;
 }
 
-/** What a plug's readings ask for. A plug that is to be replaced stays so, whatever a later reading says. */
-export interface GapStep {
-  readonly do: 'fit' | 'regap' | 'replace';
-  readonly because: string;
-  /** How far its electrode was bent in all, as its readings show; absent where nothing was measured. */
-  readonly bentMm?: number;
-}
+/**
+ * What a plug's readings ask for. A plug that is to be replaced stays so, whatever a later reading says. `bentMm`: how far
+ * its electrode was bent in all, as its readings show; absent where nothing was measured. `bendMm`: how far it is to be bent.
+ */
+export type GapStep =
+  | { readonly do: 'fit'; readonly bentMm?: number }
+  | { readonly do: 'regap'; readonly bentMm: number; readonly bendMm: number }
+  | ({ readonly do: 'replace' } & Replacement);
 
 /** What is known of a plug's gap before a reading; null while nobody measured it. */
 export interface GapSoFar {
@@ -165,31 +184,22 @@ export function gapStep({ last, step }: GapSoFar, reading: GapInspected, rules: 
   if (step?.do === 'replace') return step;
   const change = last === null ? 0 : Math.abs(reading.valueMm - last.valueMm);
   const bentMm = (step?.bentMm ?? 0) + (compare(change, rules.noticeableMm) > 0 ? change : 0);
-  return { ...afterReading(reading, bentMm, rules), bentMm };
+  const { barred, bendMostMm } = rules.adjusting;
+  const bent = bentMm > 0 ? { bentMm: tenth(bentMm) } : {};
+  const limitMm = tenth(bendMostMm);
+  if (bentMm > 0 && barred !== null) return { do: 'replace', because: barred, ...bent };
+  if (compare(bentMm, bendMostMm) > 0) return { do: 'replace', because: 'bent-too-far', ...bent, limitMm };
+  if (reading.proven) return { do: 'fit', bentMm };
+  if (barred !== null) return { do: 'replace', because: barred };
+  const bendMm = Math.abs(rules.middleMm - reading.valueMm);
+  const neededMm = tenth(bentMm + bendMm);
+  if (compare(bentMm + bendMm, bendMostMm) > 0)
+    return { do: 'replace', because: 'needs-too-much', ...bent, neededMm, limitMm };
+  return { do: 'regap', bentMm, bendMm };
 }
 
-function afterReading({ valueMm, proven }: GapInspected, bentMm: number, rules: GapRules): GapStep {
-  const { allowed, because, bendMostMm } = rules.adjusting;
-  const most = `${bendMostMm.toFixed(2)} mm`;
-  if (bentMm > 0 && !allowed) return { do: 'replace', because: `it was bent, but ${because}` };
-  if (compare(bentMm, bendMostMm) > 0)
-    return {
-      do: 'replace',
-      because: `the electrode was bent by ${bentMm.toFixed(2)} mm in all; the limit is ${most}`,
-    };
-  if (proven) return { do: 'fit', because: 'the gap is proven' };
-  if (!allowed) return { do: 'replace', because };
-  const wish = Math.abs(rules.middleMm - valueMm);
-  if (compare(bentMm + wish, bendMostMm) > 0)
-    return {
-      do: 'replace',
-      because: `it needs a bend of ${(bentMm + wish).toFixed(2)} mm; the limit is ${most}`,
-    };
-  return {
-    do: 'regap',
-    because: `bend the ground electrode at its base by ${wish.toFixed(2)} mm and measure again`,
-  };
-}
+/** To a tenth of a micrometre: what is signed must not end in the noise of a sum. */
+const tenth = (lengthMm: number): number => rounded(lengthMm, 4);
 
 function lengthIn(text: string | undefined, field: string): Result<number | null> {
   if (text === undefined) return ok(null);

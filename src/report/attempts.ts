@@ -2,6 +2,7 @@ import type { LogEntry } from '../evidence/log.ts';
 import type { GapAttempt, TorqueAttempt } from '../job/state.ts';
 import { clean } from './clean.ts';
 import { KIND_WORD, VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
+import { placementText } from './words/index.ts';
 
 /** One measurement on one cylinder, as figures; the attempts count from 1 on each cylinder and quantity. */
 export interface AttemptRow {
@@ -138,7 +139,7 @@ function pullRow(
     verdictWord: VERDICT_WORD[verdict],
     tool: clean(pull.tool),
     answer: taken.answer ?? '',
-    because: clean(taken.because),
+    because: clean(placementText(taken)),
     cut: pull.cut ?? '',
     at: entry?.at ?? '',
     by: clean(entry?.by ?? ''),

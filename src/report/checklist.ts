@@ -1,9 +1,10 @@
 /** The work around the torque as the paper shows it: what was attested, and which plug went where. */
 import type { LogEntry } from '../evidence/log.ts';
-import { itemsOf, type ListPhase } from '../job/routine.ts';
+import { DONE, itemsOf, type ListPhase, NOT_DONE, type RoutineItem } from '../job/routine.ts';
 import type { JobState, OldPlug } from '../job/state.ts';
 import { clean } from './clean.ts';
 import { figure, utc } from './figures.ts';
+import { choiceText } from './words/index.ts';
 
 export interface AttestedList {
   readonly title: string;
@@ -52,16 +53,17 @@ function attestedList(
 ): AttestedList[] {
   const last = entries.findLast(({ event }) => event.type === 'steps-attested' && event.phase === phase);
   if (routine === null || last === undefined) return [];
-  const items = itemsOf(routine, phase).map(({ id, text }) =>
-    clean(`${text}: ${saidText(Object.hasOwn(attested, id) ? attested[id] : undefined)}`),
-  );
+  const items = itemsOf(routine, phase).map((item) => {
+    const said = Object.hasOwn(attested, item.id) ? attested[item.id] : undefined;
+    return clean(`${item.text}: ${saidText(item, said)}`);
+  });
   return [{ title: TITLES[phase], by: clean(`${last.by}, ${utc(last.at)}`), items }];
 }
 
-function saidText(said: JobState['attested'][string] | undefined): string {
+function saidText(item: RoutineItem, said: JobState['attested'][string] | undefined): string {
   if (said === undefined) return 'nothing said';
-  if (said.as === 'done') return 'yes';
-  const as = said.as === 'not-done' ? 'NOT DONE' : said.as;
+  if (said.as === DONE) return 'yes';
+  const as = said.as === NOT_DONE ? 'NOT DONE' : choiceText(item, said.as);
   return said.why === undefined ? as : `${as} (${said.why})`;
 }
 

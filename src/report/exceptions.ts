@@ -1,12 +1,22 @@
 import type { LogEntry } from '../evidence/log.ts';
 import type { Answer, JobEvent, JobEventOf, ScrapReason } from '../job/event.ts';
-import { itemsOf } from '../job/routine.ts';
+import { itemsOf, NOT_DONE } from '../job/routine.ts';
 import type { JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import type { Pull } from '../pull/pull.ts';
 import { clean } from './clean.ts';
 import { figure, UNIT_TEXT, utc } from './figures.ts';
 import { KIND_WORD, VERDICT_WORD, verdictOf } from './verdict.ts';
+import {
+  choiceText,
+  featuresText,
+  linkEndText,
+  MISS_WORDS,
+  openItemsText,
+  placementText,
+  questionText,
+  refusalText,
+} from './words/index.ts';
 
 /** Something out of the ordinary: when, what, and the name in the entry. */
 export interface ExceptionRow {
@@ -54,13 +64,13 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'tool-linked':
       return linkException(event, soFar.state);
     case 'tool-lost':
-      return `Link to ${event.tool} lost: ${event.reason}.`;
+      return `Link to ${event.tool} lost: ${linkEndText(event)}.`;
     case 'readings-missed':
-      return `Readings of ${event.tool} missed for ${((event.toUs - event.fromUs) / 1e6).toFixed(2)} s: ${event.reason}.`;
+      return `Readings of ${event.tool} missed for ${((event.toUs - event.fromUs) / 1e6).toFixed(2)} s: ${MISS_WORDS[event.reason]}.`;
     case 'value-stored':
       return `${event.tool} sent readings from its memory. They are kept, and belong to no cylinder.`;
     case 'device-refused':
-      return `Refused for ${event.tool}: ${event.reason}`;
+      return `Refused for ${event.tool}: ${refusalText(event)}.`;
     case 'value-not-known':
       return `${event.tool} sent at least one reading without a value.`;
     case 'raw-value':
@@ -100,7 +110,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'new-plugs-checked':
       return event.differs.length === 0
         ? null
-        : `${cylindersText(event.cylinders)}: the new plug (${event.part}) differs in ${event.differs.join(', ')}.`;
+        : `${cylindersText(event.cylinders)}: the new plug (${event.part}) differs in ${featuresText(event.differs)}.`;
     case 'fitted-by-angle':
       return `Cylinder ${event.cylinder} fitted by angle (${event.turn}), NOT proven by torque${reason(event.why)}.`;
     case 'pull-accepted':
@@ -112,7 +122,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'job-closed':
       return event.complete
         ? null
-        : `Closed and accepted with work open: ${event.open.join('; ') || 'not named'}.`;
+        : `Closed and accepted with work open: ${openItemsText(event.open) || 'not named'}.`;
     case 'job-opened':
     case 'readings':
     case 'pull-detected':
@@ -131,10 +141,12 @@ function notDone({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: Jo
   const items = routine === null ? [] : itemsOf(routine, phase);
   const of = (item: string) => items.find(({ id }) => id === item);
   const left = steps.flatMap(({ item, as, why }) =>
-    as === 'not-done' ? [`${of(item)?.text ?? item}${why === undefined ? '' : ` (${why})`}`] : [],
+    as === NOT_DONE ? [`${of(item)?.text ?? item}${why === undefined ? '' : ` (${why})`}`] : [],
   );
   const notable = steps.flatMap(({ item, as }) =>
-    of(item)?.notable?.includes(as) === true ? [`${of(item)?.text ?? item}: ${as}.`] : [],
+    of(item)?.notable?.includes(as) === true
+      ? [`${of(item)?.text ?? item}: ${choiceText(of(item), as)}.`]
+      : [],
   );
   const words = [...(left.length === 0 ? [] : [`Not done: ${left.join('; ')}.`]), ...notable];
   return words.length === 0 ? null : words.join(' ');
@@ -200,7 +212,8 @@ function pullException(event: JobEventOf<'pull-placed'>, soFar: SoFar): string |
   const peak = pull === undefined ? '' : `, peak ${figure(pull.peakNm, 'N.m')} N·m`;
   const cut = pull?.cut ? `, ${CUT[pull.cut]}` : '';
   const result = judgement === null ? '' : `: ${judged(judgement, 'N.m')}`;
-  return `Pull ${event.pull}${again ? ' placed again' : ''}, ${where}, ${KIND_WORD[kind]} (${event.because})${peak}${cut}${result}.`;
+  const why = pull === undefined ? '' : ` (${placementText({ ...event, pull })})`;
+  return `Pull ${event.pull}${again ? ' placed again' : ''}, ${where}, ${KIND_WORD[kind]}${why}${peak}${cut}${result}.`;
 }
 
 const CUT = {
@@ -219,7 +232,9 @@ function judged(judgement: Judgement, unit: 'N.m' | 'mm'): string {
 
 function stillOpen(state: JobState, entries: readonly LogEntry[]): ExceptionRow[] {
   const at = utc(entries.at(-1)?.at ?? '');
-  const rows = state.questions.map(({ text, pull }) => `Question on pull ${pull} not answered: ${text}`);
+  const rows = state.questions.map(
+    (question) => `Question on pull ${question.pull} not answered: ${questionText(state, question)}`,
+  );
   if (state.closed === null) rows.push('The job is not closed.');
   return rows.map((what) => ({ at, what: clean(what), who: 'nobody yet' }));
 }

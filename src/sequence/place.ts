@@ -6,6 +6,7 @@
 import type { DetectedPull } from '../pull/pull.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 import type { Ask, PullKind } from './kind.ts';
+import type { PlacementReason } from './reason.ts';
 
 /** What is known when a pull comes in. */
 export interface Situation {
@@ -51,7 +52,11 @@ export interface LastPull {
 export interface Placement {
   readonly cylinder: number | null;
   readonly kind: PullKind;
-  readonly because: string;
+  readonly because: PlacementReason;
+  /** The other pull that it was placed with, or that went on from it. */
+  readonly otherPull?: number;
+  /** The cylinder that was left out, so that this pull moved on. */
+  readonly leftOut?: number;
   /** What there is to ask; only with `unsure`. */
   readonly ask?: Ask;
   readonly evidence?: Evidence;
@@ -108,30 +113,15 @@ export function settle(
   at: Pick<Situation, 'lowerNm'> & { readonly short: boolean },
 ): Placement {
   const withEvidence = evidence === undefined ? {} : { evidence };
-  const nothing = 'nothing followed';
   const nobody = { cylinder: null, kind: 'handling', ...withEvidence } as const;
-  if (pull.peakNm < HANDLING_BELOW * at.lowerNm)
-    return { ...nobody, because: 'too little torque to turn a plug' };
+  if (pull.peakNm < HANDLING_BELOW * at.lowerNm) return { ...nobody, because: 'too-little-torque' };
   const knock = pull.peakNm < KNOCK_BELOW * at.lowerNm ? (evidence?.knock ?? 0) : 0;
-  if (knock >= SURELY_KNOCK) return { ...nobody, because: 'it rose and fell like a knock' };
-  if (knock > SURELY_STROKE)
-    return {
-      cylinder,
-      kind: 'unsure',
-      ask: 'which',
-      because: 'a knock, or a stroke that stopped short',
-      ...withEvidence,
-    };
+  if (knock >= SURELY_KNOCK) return { ...nobody, because: 'knock' };
+  if (knock > SURELY_STROKE) return { ...asks('which', cylinder, 'knock-or-short'), ...withEvidence };
   if (pull.peakNm >= at.lowerNm)
-    return {
-      cylinder,
-      kind: 'unsure',
-      ask: 'no-click',
-      because: `it reached the window without a click, and ${nothing}`,
-      ...withEvidence,
-    };
+    return { ...asks('no-click', cylinder, 'no-click-and-nothing-followed'), ...withEvidence };
   const kind = at.short ? 'continuation' : 'tightening';
-  return { cylinder, kind, because: `${nothing}: it stopped short`, ...withEvidence };
+  return { cylinder, kind, because: 'stopped-short', ...withEvidence };
 }
 
 /**
@@ -142,9 +132,9 @@ export function asProven(pull: DetectedPull, placement: Placement): Placement {
   const { cylinder, kind, evidence } = placement;
   const because = evidence === undefined ? {} : { evidence };
   if (pull.cut !== null && cylinder !== null && (kind === 'tightening' || kind === 'continuation'))
-    return { ...asks('cut', cylinder, 'its end is missing'), ...because };
+    return { ...asks('cut', cylinder, 'end-missing'), ...because };
   if (!pull.saturated || cylinder === null || kind === 'loosening' || kind === 'unsure') return placement;
-  return { ...beyondScale(pull, cylinder), ...because };
+  return { ...beyondScale(cylinder), ...because };
 }
 
 interface Case {
@@ -157,20 +147,15 @@ interface Case {
 function decide(one: Case): Placement {
   const { pull, at } = one;
   const subject = at.asking ?? at.target ?? at.lastTight;
-  if (nothingTurned(one))
-    return { cylinder: null, kind: 'handling', because: 'too little torque to turn a plug' };
+  if (nothingTurned(one)) return { cylinder: null, kind: 'handling', because: 'too-little-torque' };
   if (pull.peakNm < 0) return loosening(at);
-  if (subject === null) return { cylinder: null, kind: 'handling', because: 'no cylinder is due' };
+  if (subject === null) return { cylinder: null, kind: 'handling', because: 'none-due' };
   const again = justTightened(one);
-  if (pull.saturated) return beyondScale(pull, again ?? subject);
-  if (pull.cut !== null) return asks('cut', subject, 'its end is missing');
+  if (pull.saturated) return beyondScale(again ?? subject);
+  if (pull.cut !== null) return asks('cut', subject, 'end-missing');
   if (again !== null) return sameAgain(one, again);
   if (at.last?.asked != null && soon(one))
-    return asks(
-      at.last.asked,
-      at.last.cylinder,
-      `${evidenceText(one)}: it went on from the pull in question`,
-    );
+    return asks(at.last.asked, at.last.cylinder, 'went-on-from-question');
   const low = endedLow(one);
   if (at.asking !== null) return meanwhile(one, subject, low);
   if (at.target === null) return afterAll(one, subject);
@@ -192,11 +177,9 @@ function endedLow({ pull, at }: Case): boolean {
 
 /** While a question is open. */
 function meanwhile(one: Case, asking: number, low: boolean): Placement {
-  if (low) return { cylinder: null, kind: 'run-down', because: 'a low stroke while a question was open' };
+  if (low) return { cylinder: null, kind: 'run-down', because: 'low-during-question' };
   const stood = asking === one.at.target && one.at.started === null && one.evidence.turned < 0.5;
-  return stood
-    ? asks('already-tight', asking, `${evidenceText(one)}: the plug did not turn`)
-    : asks('held', asking, 'it came while a question was open');
+  return stood ? asks('already-tight', asking, 'did-not-turn') : asks('held', asking, 'during-question');
 }
 
 /** The cylinder of a pull that reached the window a moment ago; null where there was none. */
@@ -209,25 +192,21 @@ function sameAgain(one: Case, cylinder: number): Placement {
   const { at } = one;
   const pauseMs = one.pauseMs ?? 0;
   if (pauseMs >= LOOKED_MS && at.lastOpen)
-    return asks('already-tight', at.target ?? cylinder, `${evidenceText(one)}: the plug did not turn`);
+    return asks('already-tight', at.target ?? cylinder, 'did-not-turn');
   if (pauseMs >= SURELY_SAME_MS && one.evidence.turned > 0.5)
-    return asks(
-      'which',
-      at.target ?? cylinder,
-      `${evidenceText(one)}: a plug turned, too soon after the last`,
-    );
-  return { cylinder, kind: 'rehit', because: `${evidenceText(one)}: the same plug once more` };
+    return asks('which', at.target ?? cylinder, 'turned-too-soon');
+  return { cylinder, kind: 'rehit', because: 'same-plug-again' };
 }
 
 function lowStroke(one: Case, target: number): Placement {
   const { pull, at, evidence } = one;
   if (pull.peakNm < KNOCK_BELOW * at.lowerNm && evidence.knock >= SURELY_KNOCK)
-    return { cylinder: null, kind: 'handling', because: 'it rose and fell like a knock' };
+    return { cylinder: null, kind: 'handling', because: 'knock' };
   if (at.started !== null && !soon(one)) {
     const other = otherPlug(one);
     if (other !== null) return asks('other-plug', target, other);
   }
-  const because = pull.peakNm < at.lowerNm ? 'it ended low' : 'it ended without a click';
+  const because = pull.peakNm < at.lowerNm ? 'ended-low' : 'ended-without-click';
   return { cylinder: target, kind: 'run-down', because };
 }
 
@@ -236,75 +215,58 @@ function reached(one: Case, target: number): Placement {
   if (at.started === 'stroke' && soon(one)) {
     const started = at.startedTurning && (at.last?.knock ?? 1) <= SURELY_STROKE;
     if (started || evidence.turned >= SURE_TURNED || (evidence.slowdown ?? 0) >= TURNS_ON)
-      return { cylinder: target, kind: 'tightening', because: 'it went on from the stroke before' };
+      return { cylinder: target, kind: 'tightening', because: 'went-on-from-stroke' };
     const ask = evidence.turned < 0.5 ? 'already-tight' : 'which';
-    return asks(ask, target, `${evidenceText(one)}, and the stroke before need not have turned it`);
+    return asks(ask, target, 'stroke-before-in-doubt');
   }
   if (at.started !== null) {
     const other = otherPlug(one) ?? stoodStill(one);
     if (other !== null) return asks('other-plug', target, other);
-    return {
-      cylinder: target,
-      kind: 'continuation',
-      because: `${evidenceText(one)}: it went on after stopping short`,
-    };
+    return { cylinder: target, kind: 'continuation', because: 'went-on-after-short' };
   }
-  if (evidence.turned >= SURE_TURNED)
-    return { cylinder: target, kind: 'tightening', because: `${evidenceText(one)}: the plug turned` };
-  if (evidence.turned < 0.5)
-    return asks('already-tight', target, `${evidenceText(one)}: the plug did not turn`);
-  if (at.lastTight === null)
-    return { cylinder: target, kind: 'tightening', because: 'the first plug of this engine' };
-  return asks('which', target, `${evidenceText(one)}: a tight plug or one that still turned`);
+  if (evidence.turned >= SURE_TURNED) return { cylinder: target, kind: 'tightening', because: 'plug-turned' };
+  if (evidence.turned < 0.5) return asks('already-tight', target, 'did-not-turn');
+  if (at.lastTight === null) return { cylinder: target, kind: 'tightening', because: 'first-plug' };
+  return asks('which', target, 'tight-or-turning');
 }
 
 /** Why this was not the plug that had stopped short; null when it may have been. */
-function otherPlug({ pull, at, evidence }: Case): string | null {
-  if (pull.peakNm < HELD_SHARE * at.startedNm) return 'it ended below what this plug had held';
-  if ((evidence.heldRiseMs ?? 0) <= springMs(at.startedNm, at.lowerNm)) return null;
-  return `it took ${Math.round(evidence.heldRiseMs ?? 0)} ms to what this plug had held`;
+function otherPlug({ pull, at, evidence }: Case): PlacementReason | null {
+  if (pull.peakNm < HELD_SHARE * at.startedNm) return 'below-held';
+  return (evidence.heldRiseMs ?? 0) > springMs(at.startedNm, at.lowerNm) ? 'slow-to-held' : null;
 }
 
 /** Why the plug may have been a tight one, and not one that went on to turn; null when it surely turned on. */
-function stoodStill({ evidence: { slowdown } }: Case): string | null {
+function stoodStill({ evidence: { slowdown } }: Case): PlacementReason | null {
   if (slowdown !== null && slowdown >= TURNS_ON) return null;
-  return slowdown === null ? 'it may have been a plug that was tight already' : 'the plug did not turn on';
+  return slowdown === null ? 'maybe-tight' : 'did-not-turn-on';
 }
 
 /** Every cylinder is done. */
 function afterAll(one: Case, lastTight: number): Placement {
   const { pull, at, evidence } = one;
   if (pull.peakNm < KNOCK_BELOW * at.lowerNm && evidence.knock >= KNOCK_AT)
-    return { cylinder: null, kind: 'handling', because: 'it rose and fell like a knock' };
+    return { cylinder: null, kind: 'handling', because: 'knock' };
   if (evidence.turned >= 0.5 || pull.riseMs > springMs(pull.peakNm, at.lowerNm))
-    return asks('loose', lastTight, `${evidenceText(one)}: a plug turned, though every cylinder is done`);
-  if (pull.peakNm > at.upperNm) return asks('held', lastTight, 'a check pull went above the window');
-  const because = `${evidenceText(one)}: a plug already tight was tried again`;
-  return { cylinder: at.chosen, kind: 'check', because };
+    return asks('loose', lastTight, 'turned-though-all-done');
+  if (pull.peakNm > at.upperNm) return asks('held', lastTight, 'check-above-window');
+  return { cylinder: at.chosen, kind: 'check', because: 'tight-plug-again' };
 }
 
-const beyondScale = ({ highestNm }: DetectedPull, cylinder: number): Placement =>
-  asks('end-of-scale', cylinder, `the readings stood at ${highestNm.toFixed(2)} N·m, the end of the scale`);
+const beyondScale = (cylinder: number): Placement => asks('end-of-scale', cylinder, 'end-of-scale');
 
 const soon = ({ pauseMs }: Case): boolean => pauseMs !== null && pauseMs < SETTLED_MS;
 
 function loosening(at: Situation): Placement {
   if (at.refitting !== null)
-    return { cylinder: at.refitting, kind: 'loosening', because: 'this plug was to be backed out' };
-  if (at.lastTight === null) return { cylinder: null, kind: 'loosening', because: 'no plug was tight yet' };
-  return asks('loosened', at.lastTight, 'a plug was loosened after it had been proven');
+    return { cylinder: at.refitting, kind: 'loosening', because: 'to-be-backed-out' };
+  if (at.lastTight === null) return { cylinder: null, kind: 'loosening', because: 'none-tight-yet' };
+  return asks('loosened', at.lastTight, 'loosened-after-proof');
 }
 
-const asks = (ask: Ask, cylinder: number, because: string): Placement => ({
+const asks = (ask: Ask, cylinder: number, because: PlacementReason): Placement => ({
   cylinder,
   kind: 'unsure',
   ask,
   because,
 });
-
-/** The evidence in a few words. */
-function evidenceText({ pull, evidence }: Case): string {
-  const since =
-    evidence.sinceLastMs === null ? '' : `, ${(evidence.sinceLastMs / 1000).toFixed(1)} s after the last`;
-  return `rose in ${Math.round(pull.riseMs)} ms${since}`;
-}

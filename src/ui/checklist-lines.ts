@@ -1,8 +1,9 @@
 /** The plain lines of what is said around the torque: lists, plugs, and what was left unproven by name. */
 import type { JobEvent, JobEventOf } from '../job/event.ts';
-import { itemsOf } from '../job/routine.ts';
+import { DONE, itemsOf, NOT_DONE } from '../job/routine.ts';
 import { attemptOf } from '../job/situation.ts';
 import type { JobState } from '../job/state.ts';
+import { choiceText, featuresText } from '../report/words/index.ts';
 import { CONDITIONS, DAMAGE } from './condition-words.ts';
 import { outlier } from './panels/outlier.ts';
 import { figure, fixed } from './words.ts';
@@ -25,9 +26,10 @@ const cylinders = (numbers: readonly number[]): string =>
 function attested({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: JobState): string[] {
   const items = routine === null ? [] : itemsOf(routine, phase);
   const words = steps.map(({ item, as, why }) => {
-    const text = items.find(({ id }) => id === item)?.text ?? item;
-    if (as === 'not-done') return `NOT done: ${text} (${why ?? ''})`;
-    return as === 'done' ? text : `${text}: ${as}`;
+    const of = items.find(({ id }) => id === item);
+    const text = of?.text ?? item;
+    if (as === NOT_DONE) return `NOT done: ${text} (${why ?? ''})`;
+    return as === DONE ? text : `${text}: ${choiceText(of, as)}`;
   });
   return ['attested', ...words];
 }
@@ -64,7 +66,7 @@ export function checklistLine(event: ChecklistEvent, after: JobState): readonly 
     }
     case 'new-plugs-checked': {
       const { part, lot, differs } = event;
-      const agrees = differs.length === 0 ? 'agrees with the order' : `DIFFERS in ${differs.join(', ')}`;
+      const agrees = differs.length === 0 ? 'agrees with the order' : `DIFFERS in ${featuresText(differs)}`;
       return [cylinders(event.cylinders), `new plug ${part}`, lot === null ? 'no lot' : `lot ${lot}`, agrees];
     }
     case 'fitted-by-angle':

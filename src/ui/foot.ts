@@ -2,6 +2,7 @@
 
 import { dueDate } from '../instrument/fitness.ts';
 import type { JobState, Question, ToolState } from '../job/state.ts';
+import { linkEndText } from '../report/words/index.ts';
 import { exceptionsNow } from './exceptions.ts';
 import type { Glyphs } from './glyphs.ts';
 import type { InputState } from './input-state.ts';
@@ -43,7 +44,7 @@ type Detail = 'all' | 'charge' | 'least';
 function toolSpan(tool: ToolState, calibrations: Calibrations, detail: Detail, glyphs: Glyphs): Span {
   const clean = (text: string) => printable(text, 32, glyphs.ascii);
   const symbol = { seeking: glyphs.todo, linked: glyphs.done, lost: glyphs.bad }[tool.link];
-  const why = tool.link === 'lost' && tool.reason !== undefined ? ` (${clean(tool.reason)})` : '';
+  const why = tool.link === 'lost' && tool.end !== undefined ? ` (${clean(linkEndText(tool.end))})` : '';
   const state = charge(tool, detail !== 'least') + calibrated(tool, calibrations, detail === 'all');
   const text = ` ${clean(tool.tool)} ${symbol} ${tool.link}${why}${state} `;
   return tool.link === 'lost' ? { text, tone: 'bad', bold: true } : { text };

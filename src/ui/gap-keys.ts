@@ -3,6 +3,7 @@ import type { Command } from '../job/command.ts';
 import type { ScrapReason } from '../job/event.ts';
 import type { JobState } from '../job/state.ts';
 import { gapCheckOf, type WireOutcome } from '../plug/gap.ts';
+import { gapStepText } from '../report/words/index.ts';
 
 const SEEN = { v: true, x: false } as const;
 const WIRE: Readonly<Record<'g' | 't' | 'w', WireOutcome>> = { g: 'fits', t: 'tight', w: 'wide' };
@@ -48,8 +49,8 @@ export function plugCommand(key: string, state: JobState, cylinder: number | nul
 export function gapRequest(state: JobState, cylinder: number): string | null {
   const step = state.plugs[cylinder]?.step ?? null;
   if (step?.do === 'replace')
-    return `Replace the plug for cylinder ${cylinder}: ${step.because}. Take a new one and press y.`;
-  const again = step?.do === 'regap' ? `: ${step.because}` : '';
+    return `Replace the plug for cylinder ${cylinder}: ${gapStepText(step)}. Take a new one and press y.`;
+  const again = step?.do === 'regap' ? `: ${gapStepText(step)}` : '';
   switch (gapCheckOf(state.order.specification)) {
     case 'visual-only':
       return `Look at the gap of the plug for cylinder ${cylinder}. Put nothing into it. v: good, x: not good.`;

@@ -7,6 +7,7 @@ import type { Command } from '../job/command.ts';
 import { phaseOf } from '../job/phase.ts';
 import { refused } from '../job/refusal.ts';
 import type { JobState } from '../job/state.ts';
+import { openItemText } from '../report/words/index.ts';
 import { editorWith, textOf } from './editor.ts';
 import { exceptionsNow, wantedBy } from './exceptions.ts';
 import { figurePressed, isFigure } from './figure-keys.ts';
@@ -165,8 +166,8 @@ function byKey(input: InputState, press: KeyPress, job: JobState, pulling: boole
 
 /** Why the job cannot be signed. */
 function notYet(job: JobState): string {
-  const [first = '', ...others] = openItems(job);
-  return `Not yet: ${first}${others.length === 0 ? '' : `, and ${others.length} more`}. q leaves it open and lists them.`;
+  const [first, ...others] = openItems(job);
+  return `Not yet: ${first === undefined ? '' : openItemText(first)}${others.length === 0 ? '' : `, and ${others.length} more`}. q leaves it open and lists them.`;
 }
 
 /** What a person has before their eyes, as far as an answer to it goes: keys for something else come too late. */

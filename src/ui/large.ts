@@ -1,6 +1,7 @@
 /** The part for eyes two metres away: the torque during a pull, a question, the last verdict, or how to begin. */
 
 import type { JobState } from '../job/state.ts';
+import { openItemText } from '../report/words/index.ts';
 import { folded } from './folded.ts';
 import type { Glyphs } from './glyphs.ts';
 import { largeLetters } from './letters.ts';
@@ -53,7 +54,7 @@ function lastVerdict(job: JobState, columns: number, glyphs: Glyphs): Large | nu
 
 function closedText(job: JobState, glyphs: Glyphs): Large | null {
   if (job.closed === null) return null;
-  const open = job.closed.open.map((text) => printable(text, 80, glyphs.ascii)).join('; ');
+  const open = job.closed.open.map((item) => printable(openItemText(item), 80, glyphs.ascii)).join('; ');
   return job.closed.complete
     ? {
         caption: [{ text: ` ${glyphs.done} ${completeText(job)}` }],

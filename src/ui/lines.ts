@@ -1,8 +1,18 @@
 /** One plain line an event: for pipes, screen readers and logs, where no screen can be drawn. */
 import { coachingFor } from '../job/coaching.ts';
 import type { JobEvent, JobEventOf } from '../job/event.ts';
+import { attemptOf } from '../job/situation.ts';
 import { torqueWindowOf } from '../job/stage.ts';
-import type { JobState, TorqueAttempt } from '../job/state.ts';
+import type { JobState } from '../job/state.ts';
+import {
+  gapStepText,
+  linkEndText,
+  MISS_WORDS,
+  openItemText,
+  placementText,
+  questionText,
+  refusalText,
+} from '../report/words/index.ts';
 import { adviceText } from './advice-words.ts';
 import { checklistLine } from './checklist-lines.ts';
 import { SCRAP_WORDS, WIRE_WORDS } from './gap-keys.ts';
@@ -39,9 +49,6 @@ function linked({ tool, description }: JobEventOf<'tool-linked'>): Pieces {
   return given([tool, 'linked', maker, model, serial, charge]);
 }
 
-const attemptOf = (state: JobState, pull: number): TorqueAttempt | undefined =>
-  [...state.cylinders.flatMap(({ pulls }) => pulls), ...state.strays].find((one) => one.pull.pull === pull);
-
 function placed(
   event: JobEventOf<'pull-placed'>,
   before: JobState | null,
@@ -49,17 +56,18 @@ function placed(
   glyphs: Glyphs,
 ): Pieces {
   const where = event.cylinder === null ? 'no cylinder' : `cylinder ${event.cylinder}`;
-  const peakNm = attemptOf(after, event.pull)?.pull.peakNm;
+  const attempt = attemptOf(after, event.pull);
+  const peakNm = attempt?.pull.peakNm;
   const peak = peakNm === undefined ? undefined : `${figure(peakNm, 'N.m')} ${glyphs.newtonMetre}`;
   const verdict =
     event.judgement === null
-      ? given(['not judged', peak, `${event.kind}: ${event.because}`])
+      ? given(['not judged', peak, attempt && `${event.kind}: ${placementText(attempt)}`])
       : [
           ...judgementParts(event.judgement, torqueWindowOf(before ?? after, event.cylinder), glyphs),
           ...(after.basis.decision.grades ? [event.judgement.grade] : []),
         ];
   const question = after.questions.find(({ pull }) => pull === event.pull);
-  const asks = question === undefined ? [] : ['ask', question.text, answerKeys(question)];
+  const asks = question === undefined ? [] : ['ask', questionText(after, question), answerKeys(question)];
   const [advice] = event.judgement === null ? [] : coachingFor(after, event.pull);
   return [where, 'torque', ...verdict, ...(advice === undefined ? [] : [adviceText(advice)]), ...asks];
 }
@@ -67,8 +75,9 @@ function placed(
 /** What a gap asks for, where it is more than going on. */
 function asked(state: JobState, cylinder: number): Pieces {
   const step = state.plugs[cylinder]?.step ?? null;
-  if (step === null || step.do === 'fit') return [];
-  return [step.do === 'replace' ? `replace the plug: ${step.because}` : step.because];
+  const text = step === null ? null : gapStepText(step);
+  if (text === null) return [];
+  return [step?.do === 'replace' ? `replace the plug: ${text}` : text];
 }
 
 function answered({ pull, answer }: JobEventOf<'question-answered'>, before: JobState | null): Pieces {
@@ -94,12 +103,12 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'tool-linked':
       return linked(event);
     case 'tool-lost':
-      return [event.tool, 'lost', event.reason];
+      return [event.tool, 'lost', linkEndText(event)];
     case 'readings-missed':
       return [
         event.tool,
         `${event.readings === undefined ? '' : `${event.readings} `}readings missed for ${seconds(event.fromUs, event.toUs)} s`,
-        event.reason,
+        MISS_WORDS[event.reason],
       ];
     case 'value-stored':
       return [
@@ -108,7 +117,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
         `${event.counts} · 10^${event.exponent}`,
       ];
     case 'device-refused':
-      return [event.tool, 'refused', event.reason];
+      return [event.tool, 'refused', refusalText(event)];
     case 'value-not-known':
       return [event.tool, `reading ${event.reading} has no value`];
     case 'raw-value':
@@ -178,7 +187,9 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'job-voided':
       return ['job VOID', `by ${event.by}`, event.reason];
     case 'job-closed':
-      return event.complete ? ['job closed', 'complete'] : ['job closed', 'not complete', ...event.open];
+      return event.complete
+        ? ['job closed', 'complete']
+        : ['job closed', 'not complete', ...event.open.map(openItemText)];
   }
 }
 

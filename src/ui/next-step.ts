@@ -5,6 +5,7 @@ import { stageOf } from '../job/stage.ts';
 import type { CylinderState, JobState, Question, ToolState } from '../job/state.ts';
 import { gapCheckOf } from '../plug/gap.ts';
 import type { Quantity } from '../reading.ts';
+import { gapStepText, questionText } from '../report/words/index.ts';
 import { called } from '../sequence/plan.ts';
 import { gapRequest } from './gap-keys.ts';
 import { draftFor, panelSentence } from './panels/index.ts';
@@ -74,8 +75,9 @@ function gapSentence(state: JobState, cylinder: number): string {
     judgement.result === 'NotOK' && judgement.side !== 'inside'
       ? `Gap too ${judgement.side === 'low' ? 'small' : 'large'}`
       : 'Gap not proven';
-  const step = state.plugs[cylinder]?.step;
-  return `${fault} for ${name(state, cylinder)}: ${step?.because ?? 'set it and measure again'}.`;
+  const step = state.plugs[cylinder]?.step ?? null;
+  const next = step === null ? null : gapStepText(step);
+  return `${fault} for ${name(state, cylinder)}: ${next ?? 'set it and measure again'}.`;
 }
 
 function pullSentence(state: JobState, cylinder: number): string {
@@ -89,7 +91,9 @@ function pullSentence(state: JobState, cylinder: number): string {
   return `${named(state, cylinder)}: fit ${plug} by hand, then pull until the wrench clicks.`;
 }
 
-function questionSentence({ cylinder, text }: Question): string {
+function questionSentence(state: JobState, question: Question): string {
+  const { cylinder } = question;
+  const text = questionText(state, question);
   return /\bcylinder \d/i.test(text) ? text : `Cylinder ${cylinder}: ${text}`;
 }
 
@@ -102,7 +106,7 @@ export function nextSentence(state: JobState, draft: Draft | null = draftFor(nul
         ? 'The job is closed and complete. Press q to leave.'
         : 'The job is closed, but not complete. Press q to leave.';
     case 'answer':
-      return questionSentence(task.question);
+      return questionSentence(state, task.question);
     case 'panel':
       return draft === null ? '' : panelSentence(draft, state);
     case 'sign':

@@ -1,13 +1,13 @@
-const OF_CYLINDER = /^cylinder (\d+): (.+)$/;
+import type { OpenItem } from '../job/open-item.ts';
+import { openWhat } from '../report/words/index.ts';
 
 /** What is open, with the same thing said once for all the cylinders that it is true of. */
-export function gathered(open: readonly string[]): readonly string[] {
-  const lines = new Map<string, string[]>();
-  for (const text of open) {
-    const [, cylinder, what] = OF_CYLINDER.exec(text) ?? [];
-    const key = what ?? text;
-    const before = lines.get(key) ?? [];
-    lines.set(key, cylinder === undefined ? before : [...before, cylinder]);
+export function gathered(open: readonly OpenItem[]): readonly string[] {
+  const lines = new Map<string, number[]>();
+  for (const item of open) {
+    const what = openWhat(item);
+    const before = lines.get(what) ?? [];
+    lines.set(what, 'cylinder' in item ? [...before, item.cylinder] : before);
   }
   return [...lines].map(([what, cylinders]) => {
     if (cylinders.length === 0) return what;

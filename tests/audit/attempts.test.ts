@@ -115,7 +115,12 @@ describe('the attempts of a job', () => {
   it('that were cut off stand for nothing, and are the first try all the same', () => {
     const { events, halfPull, give, join, answer, pull } = shop();
     halfPull(20);
-    give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'battery' } });
+    give({
+      kind: 'link',
+      tool: 'wrench',
+      driver: 'test',
+      link: { state: 'lost', reason: 'tool-switching-off' },
+    });
     join();
     answer('refit');
     pull(27);
@@ -137,7 +142,12 @@ describe('the attempts of a job', () => {
   it('that were cut off carry what they came to at least, with its uncertainty and without a verdict', () => {
     const { events, halfPull, give } = shop();
     halfPull(20);
-    give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'battery' } });
+    give({
+      kind: 'link',
+      tool: 'wrench',
+      driver: 'test',
+      link: { state: 'lost', reason: 'tool-switching-off' },
+    });
     const [cut] = historyOf(events).attempts;
     expect(cut).toMatchObject({ censored: 'cut', result: null });
     expect(cut?.valueSi).toBeCloseTo(cut?.readingSi ?? Number.NaN, 1);

@@ -125,11 +125,11 @@ describe('a sitting of a gauge study', () => {
       link: { kind: 'direct', authenticated: false },
     } as const;
     const linked: SittingInput = { kind: 'link', link: { state: 'linked', description } };
-    const lost: SittingInput = { kind: 'link', link: { state: 'lost', reason: 'battery' } };
+    const lost: SittingInput = { kind: 'link', link: { state: 'lost', reason: 'tool-switching-off' } };
     const seen: SittingInput = { kind: 'link', link: { state: 'seen', name: 'x' } };
     expect(sitting(seen).at.tool.link).toBe('seeking');
     expect(sitting(linked).at.tool).toMatchObject({ link: 'linked', description });
-    expect(sitting(linked, lost, seen).at.tool).toMatchObject({ link: 'lost', reason: 'battery' });
+    expect(sitting(linked, lost, seen).at.tool).toMatchObject({ link: 'lost', reason: 'tool-switching-off' });
     expect(sitting(linked, lost, linked).at.tool.link).toBe('linked');
   });
 

@@ -22,6 +22,7 @@ import {
   treeRoot,
 } from '../../src/evidence/merkle.ts';
 import type { JobEvent } from '../../src/job/event.ts';
+import { linkEndReasonSchema } from '../../src/reading.ts';
 import { AT, drafts, opening, station, stationEvents, wholeJob } from '../evidence/sample-job.ts';
 import { withoutRules, withPlain } from './plain.ts';
 
@@ -30,7 +31,11 @@ let path: string;
 let log: StationLogFile;
 const stamp = { at: AT, monoUs: 1000 };
 const COUNT = wholeJob().length;
-const closing: JobEvent = { type: 'job-closed', complete: false, open: ['cylinder 1: gap not measured'] };
+const closing: JobEvent = {
+  type: 'job-closed',
+  complete: false,
+  open: [{ kind: 'gap-not-measured', cylinder: 1 }],
+};
 
 beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), 'log-'));
@@ -149,15 +154,21 @@ it('any drafts come back as they were read from their bytes', async () => {
     fc.record({
       type: fc.constant('tool-lost' as const),
       tool: fc.string({ minLength: 1, maxLength: 32 }),
-      reason: text,
+      reason: fc.constantFrom(...linkEndReasonSchema.options),
     }),
-    fc.record({ type: fc.constant('job-closed' as const), complete: fc.boolean(), open: fc.array(text) }),
+    fc.record({
+      type: fc.constant('job-closed' as const),
+      complete: fc.boolean(),
+      open: fc.array(
+        fc.record({ kind: fc.constant('no-torque' as const), cylinder: fc.integer({ min: 1 }) }),
+      ),
+    }),
     fc.record({
       type: fc.constant('raw-value' as const),
       tool: fc.constant('wrench'),
       atUs: time,
       source: text,
-      hex: text,
+      hex: fc.constantFrom('', '00ff'),
     }),
     fc.record({
       type: fc.constant('gap-measured' as const),

@@ -16,7 +16,7 @@ const attest = (phase: ListPhase): Command => ({
   steps: itemsOf(USUAL_ROUTINE, phase).map(({ id, choices }) =>
     id === 'blown-clean'
       ? { item: id, as: 'not-done', why: 'no air on the road' }
-      : { item: id, as: choices?.[0] ?? 'done' },
+      : { item: id, as: choices?.[0]?.id ?? 'done' },
   ),
 });
 

@@ -80,9 +80,9 @@ describe('a dishonest station that signs anew what it changed', () => {
       'closed incomplete',
       (events) => [
         ...events.slice(0, -1),
-        { type: 'job-closed', complete: false, open: ['cylinder 2: no pull yet'] },
+        { type: 'job-closed', complete: false, open: [{ kind: 'no-torque', cylinder: 2 }] },
       ],
-      'The job was closed incomplete: cylinder 2: no pull yet.',
+      'The job was closed incomplete. Still open: cylinder 2: no torque yet.',
     ],
     [
       'one gap missing',
@@ -108,7 +108,14 @@ describe('a dishonest station that signs anew what it changed', () => {
       'a pull taken off its cylinder again without anything in its place',
       (events) => [
         ...events,
-        { type: 'pull-placed', pull: 1, cylinder: null, kind: 'handling', because: 'x', judgement: null },
+        {
+          type: 'pull-placed',
+          pull: 1,
+          cylinder: null,
+          kind: 'handling',
+          because: 'answered',
+          judgement: null,
+        },
       ],
       'cylinder 1: ',
     ],
@@ -155,7 +162,10 @@ describe('a dishonest station that signs anew what it changed', () => {
       ),
     ],
     ['a peak', changed('pull-detected', (e) => (e.type === 'pull-detected' ? { ...e, peakNm: 27.5 } : e))],
-    ['a reason', changed('pull-placed', (e) => (e.type === 'pull-placed' ? { ...e, because: 'so' } : e))],
+    [
+      'a reason',
+      changed('pull-placed', (e) => (e.type === 'pull-placed' ? { ...e, because: 'first-plug' } : e)),
+    ],
     [
       'the samples',
       changed('readings', (e) =>

@@ -6,6 +6,7 @@ import { addSignature, type Jws, jwsSchema, type Signer, withDisclosures } from 
 import { type JobRecord, openRecord } from '../../src/evidence/record.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
+import { checkText } from '../../src/report/words/index.ts';
 import { concealedAnew } from './entries.ts';
 import { station, trusting } from './sample-job.ts';
 
@@ -72,7 +73,7 @@ export function judged(file: Uint8Array, list: TrustList = trusting(station)) {
   return {
     verdict,
     failed: failed.map(({ name }) => name),
-    why: failed.map(({ detail }) => detail).join(' '),
+    why: failed.map(checkText).join(' '),
   };
 }
 

@@ -63,7 +63,7 @@ const attest = (phase: ListPhase): Command => ({
   steps: itemsOf(USUAL_ROUTINE, phase).map(({ id, choices }, i) =>
     i === 0
       ? { item: id, as: 'not-done', why: `MARK why not ${phase}` }
-      : { item: id, as: choices?.[0] ?? 'done' },
+      : { item: id, as: choices?.[0]?.id ?? 'done' },
   ),
 });
 

@@ -198,7 +198,7 @@ describe('a link or a program that stops', () => {
       kind: 'link',
       tool: 'wrench',
       driver: 'test',
-      link: { state: 'lost', reason: 'out of range' },
+      link: { state: 'lost', reason: 'out-of-reach' },
     });
     expect(shop.cylinder(1)).toMatchObject({
       torque: 'ask',
@@ -217,7 +217,7 @@ describe('a link or a program that stops', () => {
     const shop = workshop();
     shop.gap(0.75);
     shop.pull(27);
-    expect(openItems(shop.bench.state())).toContain('cylinder 2: gap not measured');
+    expect(openItems(shop.bench.state())).toContainEqual({ kind: 'gap-not-measured', cylinder: 2 });
     shop.give({ kind: 'command', command: { do: 'close' } });
     expect(shop.events.at(-1)).toMatchObject({ type: 'job-closed', complete: false });
   });
@@ -233,7 +233,7 @@ describe('a link or a program that stops', () => {
     shop.give({
       kind: 'reading',
       tool: 'wrench',
-      reading: { kind: 'missed', n: 3, atUs: 90, fromUs: 6, reason: 'link lost' },
+      reading: { kind: 'missed', n: 3, atUs: 90, fromUs: 6, reason: 'out-of-reach' },
     });
     expect(shop.events.slice(-3).map(({ type }) => type)).toEqual([
       'value-not-known',

@@ -45,7 +45,7 @@ describe('strokes without a click', () => {
 
   it('says so at once when the link is lost, and when the program stops', () => {
     for (const stops of [
-      { kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'battery' } },
+      { kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'tool-switching-off' } },
       { kind: 'session', program: 'plugmark test', platform: 'test', simulated: false },
     ] as const) {
       const shop = workshop();

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Command } from '../../src/job/command.ts';
 import { commandOf, eventOf } from '../../src/job/command-event.ts';
+import type { OpenItem } from '../../src/job/open-item.ts';
 import { phaseOf, phasesOf } from '../../src/job/phase.ts';
 import { replay } from '../../src/job/replay.ts';
 import { itemsOf, type ListPhase, routineSchema, USUAL_ROUTINE } from '../../src/job/routine.ts';
@@ -15,7 +16,7 @@ const say = (shop: Shop, command: Command) => {
   return out.ok ? null : out.error.message;
 };
 const phase = (shop: Shop) => phaseOf(shop.bench.state());
-const open = (shop: Shop): readonly string[] => {
+const open = (shop: Shop): readonly OpenItem[] => {
   say(shop, { do: 'close' });
   return shop.bench.state().closed?.open ?? [];
 };
@@ -24,7 +25,10 @@ const open = (shop: Shop): readonly string[] => {
 const attested = (list: ListPhase) => ({
   do: 'attest' as const,
   phase: list,
-  steps: itemsOf(USUAL_ROUTINE, list).map(({ id, choices }) => ({ item: id, as: choices?.[0] ?? 'done' })),
+  steps: itemsOf(USUAL_ROUTINE, list).map(({ id, choices }) => ({
+    item: id,
+    as: choices?.[0]?.id ?? 'done',
+  })),
 });
 const NORMAL = { condition: 'normal', damage: [], thread: 'sound' } as const;
 const ALL = [1, 2, 3, 4];
@@ -107,15 +111,15 @@ describe('the order of the work', () => {
     for (const _ of ALL) shop.gap(0.75);
     say(shop, { do: 'read-old-plugs', cylinders: [1, 2, 3], ...NORMAL, damage: [] });
     expect(open(shop)).toEqual([
-      'cylinder 1: new plug not checked',
-      'cylinder 2: new plug not checked',
-      'cylinder 3: new plug not checked',
-      'cylinder 4: old plug not read',
-      'cylinder 4: new plug not checked',
-      'windows not confirmed',
-      'steps before removal not confirmed',
-      'steps before fitting not confirmed',
-      'steps after fitting not confirmed',
+      { kind: 'new-plug-not-checked', cylinder: 1 },
+      { kind: 'new-plug-not-checked', cylinder: 2 },
+      { kind: 'new-plug-not-checked', cylinder: 3 },
+      { kind: 'old-plug-not-read', cylinder: 4 },
+      { kind: 'new-plug-not-checked', cylinder: 4 },
+      { kind: 'windows-not-confirmed' },
+      { kind: 'before-removal-not-attested' },
+      { kind: 'fitting-not-attested' },
+      { kind: 'afterwards-not-attested' },
     ]);
   });
 });
@@ -128,7 +132,7 @@ describe('lists', () => {
       say(shop, { do: 'attest', phase: 'afterwards', steps: changed });
     expect(refused(steps.slice(1))).toMatch('Answer this item too: "Compound in the boots');
     expect(refused([...steps, { item: 'oil', as: 'done' }])).toMatch('"oil" is not on this list');
-    expect(refused(steps.map((one) => ({ ...one, as: 'done' })))).toMatch('are: none, as the maker');
+    expect(refused(steps.map((one) => ({ ...one, as: 'done' })))).toMatch('are: none, as-allowed, not-done');
     expect(refused([...steps, ...steps])).toMatch('twice');
     expect(refused(steps)).toBeNull();
   });
@@ -215,7 +219,7 @@ describe('new plugs', () => {
       say(shop, { do: 'check-new-plugs', cylinders: ALL, part, lot: null, differs });
     expect(check('OTHER 9', [])).toMatch('not OTHER 9');
     expect(check('OTHER 9', ['reach'])).toBeNull();
-    expect(open(shop)).toContain('cylinder 1: the new plug differs in reach');
+    expect(open(shop)).toContainEqual({ kind: 'new-plug-differs', cylinder: 1, features: ['reach'] });
   });
 
   it('may be of two parts where the specification says so', () => {
@@ -340,7 +344,12 @@ it('a pull that a lost link cut proves no plug, whichever it is given to', () =>
   const shop = workshop();
   shop.rest();
   shop.halfPull(27.5);
-  shop.give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'battery' } });
+  shop.give({
+    kind: 'link',
+    tool: 'wrench',
+    driver: 'test',
+    link: { state: 'lost', reason: 'tool-switching-off' },
+  });
   say(shop, { do: 'give-pull', pull: 1, cylinder: 2, why: 'it was on that plug' });
   expect(shop.cylinder(2)).toMatchObject({ torque: 'ask', pulls: [{ kind: 'unsure', judgement: null }] });
   proveItself(shop);

@@ -20,7 +20,7 @@ describe('a pull that stood at the end of the scale', () => {
     });
     const [question] = shop.bench.state().questions;
     expect(question).toMatchObject({ kind: 'end-of-scale', cylinder: 1, answers: ['refit', 'replace'] });
-    expect(question?.text).toMatch(/^STOP: cylinder 1: .* N·m, the end of the scale\. /);
+    expect(shop.cylinder(1).pulls[0]?.because).toBe('end-of-scale');
   });
 
   it('is asked about on the plug just tightened too', () => {

@@ -42,7 +42,13 @@ describe('a gap that is not right', () => {
     const shop = shopWith();
     shop.gap(0.97);
     expect(shop.step(1)).toBe('replace');
-    expect(openItems(shop.bench.state())[0]).toContain('cylinder 1: plug to be replaced');
+    expect(openItems(shop.bench.state())[0]).toEqual({
+      kind: 'plug-to-be-replaced',
+      cylinder: 1,
+      because: 'needs-too-much',
+      neededMm: 0.22,
+      limitMm: 0.2,
+    });
     shop.gap(0.75);
     expect(shop.cylinder(1).gap).toBe('again');
     shop.tell({ do: 'scrap-plug', cylinder: 1, reason: 'gap' });

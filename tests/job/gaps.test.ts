@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
 import { replay } from '../../src/job/replay.ts';
-import type { Problem } from '../../src/problem.ts';
 import { workshop } from './workshop.ts';
 
 // What a radio can do to a job: skip readings, bring old ones, meet strangers.
@@ -18,7 +17,7 @@ test('readings that are missing in the middle of a pull cut it: it is never judg
       atUs: 4_000_000,
       fromUs: 3_990_000,
       readings: 8,
-      reason: 'its own counter jumped',
+      reason: 'counter-jumped',
     },
   });
   expect(shop.events.slice(-3)).toMatchObject([
@@ -32,14 +31,20 @@ test('readings that are missing in the middle of a pull cut it: it is never judg
 test('readings missing at rest cut nothing', () => {
   const shop = workshop();
   shop.rest();
-  const reading = { kind: 'missed', n: 10_000, atUs: 4_000_000, fromUs: 3_900_000, reason: 'lost' } as const;
+  const reading = {
+    kind: 'missed',
+    n: 10_000,
+    atUs: 4_000_000,
+    fromUs: 3_900_000,
+    reason: 'no-answer',
+  } as const;
   shop.give({ kind: 'reading', tool: 'wrench', reading });
   expect(shop.events.at(-1)).toEqual({
     type: 'readings-missed',
     tool: 'wrench',
     fromUs: 3_900_000,
     toUs: 4_000_000,
-    reason: 'lost',
+    reason: 'no-answer',
   });
   shop.pull(27);
   expect(shop.events.at(-1)).toMatchObject({ type: 'pull-placed', kind: 'tightening' });
@@ -67,18 +72,14 @@ test('a reading from the memory of a tool is kept and given to no cylinder', () 
 
 test('a device that was refused stands on the record, with address and reason', () => {
   const shop = workshop();
-  const problem: Problem = {
-    code: 'tool-same-name',
-    message: 'It is another one.',
-    next: '…',
-    where: 'c0:00:00:00:00:09',
-  };
-  shop.give({ kind: 'refusal', tool: 'wrench', problem });
+  const refusal = { reason: 'other-serial', address: 'c0:00:00:00:00:09', serial: 'W-2' } as const;
+  shop.give({ kind: 'refusal', tool: 'wrench', refusal });
   expect(shop.events.at(-1)).toEqual({
     type: 'device-refused',
     tool: 'wrench',
     address: 'c0:00:00:00:00:09',
-    reason: 'It is another one.',
+    serial: 'W-2',
+    reason: 'other-serial',
   });
   expect(replay(shop.events)).toMatchObject({ ok: true });
 });

@@ -16,7 +16,12 @@ function eventfulJob() {
   shop.loosen(18);
   shop.pull(27);
   shop.halfPull(26);
-  shop.give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'battery' } });
+  shop.give({
+    kind: 'link',
+    tool: 'wrench',
+    driver: 'test',
+    link: { state: 'lost', reason: 'tool-switching-off' },
+  });
   shop.join();
   shop.answer('replace');
   shop.gap(0.75);

@@ -18,7 +18,7 @@ describe('a job that is declared void', () => {
     expect(shop.events.at(-1)).toEqual({ type: 'job-voided', by: VOID.by, reason: VOID.reason });
     expect(shop.bench.state()).toMatchObject({
       voided: { by: VOID.by, reason: VOID.reason },
-      closed: { complete: false, open: ['declared void'] },
+      closed: { complete: false, open: [{ kind: 'declared-void' }] },
     });
     expect(summaryLines(shop.bench.state()).at(-1)).toBe('VOID: declared void by Foreman One: wrong vehicle');
   });

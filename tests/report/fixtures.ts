@@ -191,7 +191,7 @@ function workEvents(order: WorkOrder, options: JobOptions) {
       pull,
       cylinder,
       kind: 'run-down',
-      because: 'it ended low',
+      because: 'ended-low',
       judgement: null,
     });
   };
@@ -216,7 +216,7 @@ function workEvents(order: WorkOrder, options: JobOptions) {
     });
   events.push(...(options.late ?? []));
   if (options.close ?? true) {
-    const open = (options.skip ?? []).map((cylinder) => `cylinder ${cylinder}`);
+    const open = (options.skip ?? []).map((cylinder) => ({ kind: 'no-torque', cylinder }) as const);
     events.push({ type: 'job-closed', complete: open.length === 0, open });
   }
   return { events, traces };
@@ -337,7 +337,7 @@ function pullEvents(pull: number, cylinder: number, peakNm: number, releaseNm: n
       pull,
       cylinder,
       kind: 'tightening',
-      because: 'rose in 412 ms: the plug turned',
+      because: 'plug-turned',
       judgement: judge(peakNm, TORQUE_WINDOW),
     },
   ];
@@ -348,15 +348,15 @@ export const V8_BY_HAND: JobOptions = {
   firstPull: { 3: 31.42, 6: 24.1 },
   runDowns: { 1: 3, 2: 1, 3: 2, 4: 2, 5: 1, 6: 2, 7: 3, 8: 1 },
   late: [
-    { type: 'tool-lost', tool: 'wrench', reason: 'out of range' },
-    { type: 'readings-missed', tool: 'wrench', fromUs: 50_000_000, toUs: 51_250_000, reason: 'link lost' },
+    { type: 'tool-lost', tool: 'wrench', reason: 'out-of-reach' },
+    { type: 'readings-missed', tool: 'wrench', fromUs: 50_000_000, toUs: 51_250_000, reason: 'out-of-reach' },
     pullDetected(30, { peakNm: 28.4, riseMs: 61 }),
     {
       type: 'pull-placed',
       pull: 30,
       cylinder: 8,
       kind: 'rehit',
-      because: 'rose in 61 ms, 1.4 s after the last: the same plug once more',
+      because: 'same-plug-again',
       judgement: null,
     },
     { type: 'cylinder-chosen', quantity: 'torque', cylinder: 3 },
@@ -396,8 +396,8 @@ export const TROUBLED: JobOptions = {
   late: [
     { type: 'session-started', session: 2, program: 'plugmark 0.1.0', platform: 'linux', simulated: false },
     { type: 'cylinder-chosen', quantity: 'torque', cylinder: 3 },
-    { type: 'tool-lost', tool: 'wrench', reason: 'out of range' },
-    { type: 'readings-missed', tool: 'wrench', fromUs: 50_000_000, toUs: 51_250_000, reason: 'link lost' },
+    { type: 'tool-lost', tool: 'wrench', reason: 'out-of-reach' },
+    { type: 'readings-missed', tool: 'wrench', fromUs: 50_000_000, toUs: 51_250_000, reason: 'out-of-reach' },
     { type: 'value-not-known', tool: 'gauge', reading: 9, atUs: 1 },
     { type: 'value-not-known', tool: 'gauge', reading: 10, atUs: 2 },
     { type: 'raw-value', tool: 'gauge', atUs: 3, source: '0x2A00', hex: '00ff' },
@@ -407,7 +407,7 @@ export const TROUBLED: JobOptions = {
       pull: 5,
       cylinder: 3,
       kind: 'unsure',
-      because: 'its end is missing',
+      because: 'end-missing',
       judgement: null,
     },
     { type: 'question-answered', pull: 5, answer: 'handling' },
@@ -416,18 +416,18 @@ export const TROUBLED: JobOptions = {
       pull: 5,
       cylinder: null,
       kind: 'handling',
-      because: 'a person said so',
+      because: 'answered',
       judgement: null,
     },
     pullDetected(6, { peakNm: 28.4, riseMs: 61 }),
-    { type: 'pull-placed', pull: 6, cylinder: 3, kind: 'rehit', because: 'rose in 61 ms', judgement: null },
+    { type: 'pull-placed', pull: 6, cylinder: 3, kind: 'rehit', because: 'same-plug-again', judgement: null },
     pullDetected(7, { peakNm: -14.3, releaseNm: null, releaseUs: null }),
     {
       type: 'pull-placed',
       pull: 7,
       cylinder: 1,
       kind: 'loosening',
-      because: 'to be backed out',
+      because: 'to-be-backed-out',
       judgement: null,
     },
     linked('wrench', 'torque', 'W-1187', 'TW-60', { kind: 'bluetooth-le', authenticated: false }),

@@ -53,8 +53,15 @@ describe('verdict of a cylinder', () => {
       conformanceProbability: 0.7,
     } as const;
     const late = [
-      { type: 'pull-placed', pull: 1, cylinder: 1, kind: 'tightening', because: 'again', judgement },
-      { type: 'pull-placed', pull: 2, cylinder: 2, kind: 'unsure', because: 'who knows', judgement: null },
+      { type: 'pull-placed', pull: 1, cylinder: 1, kind: 'tightening', because: 'plug-turned', judgement },
+      {
+        type: 'pull-placed',
+        pull: 2,
+        cylinder: 2,
+        kind: 'unsure',
+        because: 'during-question',
+        judgement: null,
+      },
     ] as const;
     expect(verdicts({ banks: [[1, 2, 3, 4]], skip: [4], late, close: false })).toEqual({
       1: 'not-decidable',
@@ -82,15 +89,15 @@ describe('exceptions', () => {
       'Question on pull 2 answered: plug backed out, thread inspected, to be fitted again.',
       'Program started again on this job (session 2).',
       'Next pull given to cylinder 3 by hand.',
-      'Link to wrench lost: out of range.',
-      'Readings of wrench missed for 1.25 s: link lost.',
+      'Link to wrench lost: out of reach or switched off.',
+      'Readings of wrench missed for 1.25 s: out of reach or switched off.',
       'gauge sent at least one reading without a value.',
       'gauge sent values in an unknown layout (0x2A00). They are kept as bytes and not judged.',
       'Pull 5, cylinder 3, unsure (its end is missing), peak 26.20 N·m, cut off when the link was lost.',
       'Question on pull 5 answered: no plug was turned.',
-      'Pull 5 placed again, on no cylinder, handling (a person said so), peak 26.20 N·m, cut off when the link was lost.',
-      'Pull 6, cylinder 3, re-hit (rose in 61 ms), peak 28.40 N·m.',
-      'Pull 7, cylinder 1, loosening (to be backed out), peak -14.30 N·m.',
+      'Pull 5 placed again, on no cylinder, handling (answered by the technician), peak 26.20 N·m, cut off when the link was lost.',
+      'Pull 6, cylinder 3, re-hit (rose in 61 ms: the same plug once more), peak 28.40 N·m.',
+      'Pull 7, cylinder 1, loosening (this plug was to be backed out), peak -14.30 N·m.',
       'wrench: link not authenticated: another device could pretend to be this tool.',
       'gauge: values typed by hand, not read from the instrument.',
       'The job is not closed.',
@@ -102,7 +109,7 @@ describe('exceptions', () => {
     expect(modelOf({ skip: [2, 7] }).model.exceptions).toEqual([
       {
         at: '2025-06-03 08:17:34 UTC',
-        what: 'Closed and accepted with work open: cylinder 2; cylinder 7.',
+        what: 'Closed and accepted with work open: cylinder 2: no torque yet; cylinder 7: no torque yet.',
         who: 'Ann Example',
       },
     ]);

@@ -24,11 +24,11 @@ describe('the bell', () => {
   });
 
   it('calls for a new question and a lost tool, and is silent where nothing is new', () => {
-    const asked = { ...before, questions: [questionOn(5, 'unsure', 'What?', ['fresh'])] };
+    const asked = { ...before, questions: [questionOn(5, 'unsure', ['fresh'])] };
     expect(chimeFor(before, asked)).toBe('look');
     expect(chimeFor(asked, { ...asked })).toBeNull();
     expect(chimeFor(asked, before)).toBeNull();
-    const gone = { ...before, tools: { wrench: lost('wrench', 'battery flat'), gauge: linked('gauge') } };
+    const gone = { ...before, tools: { wrench: lost('wrench', 'out-of-reach'), gauge: linked('gauge') } };
     expect(chimeFor(before, gone)).toBe('look');
     const shown = verdict(okTorque());
     expect(chimeFor(shown, { ...shown, pullCount: 9 })).toBeNull();

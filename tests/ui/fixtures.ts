@@ -12,7 +12,7 @@ import {
 } from '../../src/job/state.ts';
 import type { Evaluation, Judgement, Window } from '../../src/metrology/judgement.ts';
 import type { Pull } from '../../src/pull/pull.ts';
-import type { ToolDescription } from '../../src/reading.ts';
+import type { LinkEnd, ToolDescription } from '../../src/reading.ts';
 import type { BenchView, LiveTorque } from '../../src/ui/view.ts';
 import { A_PULL } from '../pull/a-pull.ts';
 
@@ -119,10 +119,10 @@ export const linked = (tool: 'wrench' | 'gauge'): ToolState => ({
 
 export const seeking = (tool: 'wrench' | 'gauge'): ToolState => ({ tool, link: 'seeking' });
 
-export const lost = (tool: 'wrench' | 'gauge', reason: string): ToolState => ({
+export const lost = (tool: 'wrench' | 'gauge', reason: LinkEnd['reason']): ToolState => ({
   tool,
   link: 'lost',
-  reason,
+  end: { reason },
   description: DESCRIPTIONS[tool],
 });
 
@@ -152,7 +152,7 @@ export function attemptOf(
   return {
     pull: pullOf(pull, judgement?.value ?? 20),
     kind: judgement === null ? 'unsure' : 'tightening',
-    because: 'first pull on this plug',
+    because: 'first-plug',
     judgement,
     answer: null,
     ...more,
@@ -247,10 +247,9 @@ export function withCylinder(job: JobState, one: CylinderState): JobState {
 export const questionOn = (
   cylinder: number,
   kind: Question['kind'],
-  text: string,
   answers: readonly Answer[],
   pull = 5,
-): Question => ({ pull, cylinder, kind, text, answers });
+): Question => ({ pull, cylinder, kind, answers });
 
 const RESTING: LiveTorque = { nowNm: 0, pulling: false, peakNm: null, trace: [] };
 

@@ -47,10 +47,10 @@ describe('a plug without a tool', () => {
   });
 
   it('to be replaced says why, and which key comes next', () => {
-    const step = { do: 'replace', because: 'iridium tips are not adjusted' } as const;
+    const step = { do: 'replace', because: 'tip-not-adjustable' } as const;
     const job = jobWith(0, { plugs: { 1: { gapsBefore: 0, step } } });
     expect(nextSentence(job)).toBe(
-      'Replace the plug for cylinder 1: iridium tips are not adjusted. Take a new one and press y.',
+      'Replace the plug for cylinder 1: only nickel tips are adjusted unless the specification allows it. Take a new one and press y.',
     );
     expect(press('y', job)).toEqual({ do: 'scrap-plug', cylinder: 1, reason: 'gap' });
   });

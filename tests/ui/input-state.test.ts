@@ -69,9 +69,9 @@ describe('a panel', () => {
         do: 'attest',
         phase: 'afterwards',
         steps: [
-          { item: 'boot-compound', as: 'as the maker allows' },
+          { item: 'boot-compound', as: 'as-allowed' },
           { item: 'boots-seated', as: 'done' },
-          { item: 'engine-run', as: 'runs without misfire' },
+          { item: 'engine-run', as: 'runs-well' },
           { item: 'old-parts', as: 'scrapped' },
         ],
       },
@@ -80,8 +80,8 @@ describe('a panel', () => {
     expect(arrows).toMatchObject({
       steps: expect.arrayContaining([
         { item: 'boot-compound', as: 'none' },
-        { item: 'engine-run', as: 'not run' },
-        { item: 'old-parts', as: 'given to the customer' },
+        { item: 'engine-run', as: 'not-run' },
+        { item: 'old-parts', as: 'given-to-customer' },
       ]),
     });
   });
@@ -257,7 +257,7 @@ describe('at any time', () => {
   it('a question goes before the panel', () => {
     const job = {
       ...ROUTINE_JOBS.list,
-      questions: [questionOn(1, 'unsure', 'What was this?', ['rehit'], 1)],
+      questions: [questionOn(1, 'unsure', ['rehit'], 1)],
     };
     expect(type(job, 'r').outs).toEqual([{ do: 'answer', pull: 1, answer: 'rehit' }]);
     expect(type(job, 'enter').outs).toEqual([]);

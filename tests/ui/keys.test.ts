@@ -4,9 +4,9 @@ import { benchCommand } from '../../src/ui/keys.ts';
 import { cylinderIn, jobWith, questionOn, withCylinder } from './fixtures.ts';
 
 const open = jobWith(2); // service order 1 3 5 7 2 4 6 8; the target is 5
-const asking = (answers: Parameters<typeof questionOn>[3]): JobState => ({
+const asking = (answers: Parameters<typeof questionOn>[2]): JobState => ({
   ...open,
-  questions: [questionOn(5, 'unsure', 'What was this pull?', answers, 3)],
+  questions: [questionOn(5, 'unsure', answers, 3)],
 });
 const press = (key: string, job: JobState, pulling = false) => benchCommand({ key }, job, pulling);
 const choice = (quantity: 'torque' | 'length', cylinder: number) => ({
@@ -53,7 +53,7 @@ describe('keys', () => {
   });
 
   it('answers the oldest question first', () => {
-    const second = questionOn(7, 'cut', 'The readings broke off.', ['handling'], 4);
+    const second = questionOn(7, 'cut', ['handling'], 4);
     const job = { ...open, questions: [...asking(['handling']).questions, second] };
     expect(press('h', job)).toEqual({ do: 'answer', pull: 3, answer: 'handling' });
   });

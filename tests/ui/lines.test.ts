@@ -25,7 +25,7 @@ const placed = (more: Partial<Extract<JobEvent, { type: 'pull-placed' }>> = {}):
   pull: 3,
   cylinder: 3,
   kind: 'tightening',
-  because: 'first pull on this plug',
+  because: 'first-plug',
   judgement: torque,
   ...more,
 });
@@ -49,26 +49,29 @@ describe('one line an event', () => {
     const after = {
       ...withCylinder(job, {
         ...cylinderIn(5, 'done', 'ask'),
-        pulls: [attemptOf(30, null, { pull: pullOf(30, 26.1) })],
+        pulls: [attemptOf(30, null, { pull: pullOf(30, 26.1), because: 'during-question' })],
       }),
-      questions: [questionOn(5, 'unsure', 'What was this pull?', ['fresh', 'rehit'], 30)],
+      questions: [questionOn(5, 'unsure', ['fresh', 'rehit'], 30)],
     };
     expect(
       line(
-        placed({ pull: 30, cylinder: 5, kind: 'unsure', because: 'it rose fast', judgement: null }),
+        placed({ pull: 30, cylinder: 5, kind: 'unsure', because: 'during-question', judgement: null }),
         after,
       ),
     ).toBe(
-      '09:41:07  cylinder 5  torque  not judged  26.10 N·m  unsure: it rose fast  ask  What was this pull?  ' +
+      '09:41:07  cylinder 5  torque  not judged  26.10 N·m  unsure: it came while a question was open  ask  What was this pull? (it came while a question was open.)  ' +
         '[f] it was the tightening [r] re-hit',
     );
-    const stray = { ...job, strays: [attemptOf(30, null, { pull: pullOf(30, -18) })] };
+    const stray = {
+      ...job,
+      strays: [attemptOf(30, null, { pull: pullOf(30, -18), because: 'none-tight-yet' })],
+    };
     expect(
       line(
-        placed({ pull: 30, cylinder: null, kind: 'loosening', because: 'turned left', judgement: null }),
+        placed({ pull: 30, cylinder: null, kind: 'loosening', because: 'none-tight-yet', judgement: null }),
         stray,
       ),
-    ).toBe('09:41:07  no cylinder  torque  not judged  -18.00 N·m  loosening: turned left');
+    ).toBe('09:41:07  no cylinder  torque  not judged  -18.00 N·m  loosening: no plug was tight yet');
   });
 
   it('is silent about samples and about a pull whose placing follows', () => {
@@ -109,10 +112,13 @@ describe('one line an event', () => {
       { type: 'tool-linked', tool: 'wrench', driver: 'sim', description },
       'wrench  linked  Example Tools  battery 81 %',
     ],
-    [{ type: 'tool-lost', tool: 'wrench', reason: 'out of range' }, 'wrench  lost  out of range'],
     [
-      { type: 'readings-missed', tool: 'wrench', fromUs: 1_000_000, toUs: 1_520_000, reason: 'link slow' },
-      'wrench  readings missed for 0.52 s  link slow',
+      { type: 'tool-lost', tool: 'wrench', reason: 'out-of-reach' },
+      'wrench  lost  out of reach or switched off',
+    ],
+    [
+      { type: 'readings-missed', tool: 'wrench', fromUs: 1_000_000, toUs: 1_520_000, reason: 'too-many' },
+      'wrench  readings missed for 0.52 s  more than the station could take',
     ],
     [{ type: 'value-not-known', tool: 'wrench', reading: 7, atUs: 0 }, 'wrench  reading 7 has no value'],
     [
@@ -126,7 +132,7 @@ describe('one line an event', () => {
     ],
     [{ type: 'job-closed', complete: true, open: [] }, 'job closed  complete'],
     [
-      { type: 'job-closed', complete: false, open: ['cylinder 4: no torque yet'] },
+      { type: 'job-closed', complete: false, open: [{ kind: 'no-torque', cylinder: 4 }] },
       'job closed  not complete  cylinder 4: no torque yet',
     ],
   ];
@@ -135,7 +141,7 @@ describe('one line an event', () => {
   });
 
   it('names the cylinder of an answered question from the state before', () => {
-    const before = { ...job, questions: [questionOn(5, 'unsure', 'What was this pull?', ['rehit'], 3)] };
+    const before = { ...job, questions: [questionOn(5, 'unsure', ['rehit'], 3)] };
     expect(line({ type: 'question-answered', pull: 3, answer: 'rehit' }, job, before)).toContain(
       'cylinder 5  pull 3',
     );
@@ -143,11 +149,13 @@ describe('one line an event', () => {
 
   it('lets no control character through', () => {
     const text = line({
-      type: 'tool-lost',
+      type: 'device-refused',
       tool: 'wrench',
-      reason: 'gone\u001b[2J\n09:41:08  cylinder 3  torque  OK',
+      address: 'c0:00:00:00:00:09',
+      serial: 'W\u001b[2J\n09:41:08  cylinder 3  torque  OK',
+      reason: 'other-serial',
     });
-    expect(text).toBe('09:41:07  wrench  lost  gone[2J 09:41:08 cylinder 3 torque OK');
+    expect(text).toContain('has serial number W[2J 09:41:08 cylinder 3 torque OK, which');
   });
 });
 
@@ -164,8 +172,8 @@ describe('the summary', () => {
     expect(summaryLines(VIEWS['closedOpen']?.job ?? job)).toEqual(
       expect.arrayContaining([
         'Closed, not complete. Still open:',
-        '  cylinder 6 torque',
-        '  cylinder 8 gap',
+        '  cylinder 6: no torque yet',
+        '  cylinder 8: gap not proven',
       ]),
     );
     const left = summaryLines(jobWith(7));

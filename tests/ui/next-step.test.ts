@@ -54,14 +54,20 @@ describe('the next step', () => {
   });
 
   it('puts a question first, with its keys', () => {
-    const question = questionOn(1, 'unsure', 'What was this pull?', ['fresh', 'rehit', 'handling']);
-    expect(nextSentence({ ...measured, questions: [question] })).toBe('Cylinder 1: What was this pull?');
+    const asked = withCylinder(measured, {
+      ...cylinderIn(1, 'done', 'ask'),
+      pulls: [attemptOf(5, null, { because: 'end-missing' })],
+    });
+    const question = questionOn(1, 'unsure', ['fresh', 'rehit', 'handling']);
+    expect(nextSentence({ ...asked, questions: [question] })).toBe(
+      'Cylinder 1: What was this pull? (its end is missing.)',
+    );
   });
 
   it('asks for a tool that is missing only when that tool is needed', () => {
-    const tools = { ...measured.tools, wrench: lost('wrench', 'out of range') };
+    const tools = { ...measured.tools, wrench: lost('wrench', 'out-of-reach') };
     const flat = {
-      ...lost('wrench', 'no answer'),
+      ...lost('wrench', 'no-answer'),
       description: { ...linked('wrench').description, batteryPercent: 4 },
     };
     expect(nextSentence({ ...measured, tools: { wrench: flat as ReturnType<typeof lost> } })).toContain(
@@ -79,7 +85,9 @@ describe('the next step', () => {
     expect(nextSentence(jobWith(8, { closed: { complete: true, open: [] } }))).toContain(
       'closed and complete',
     );
-    expect(nextSentence(jobWith(6, { closed: { complete: false, open: ['x'] } }))).toContain('not complete');
+    expect(
+      nextSentence(jobWith(6, { closed: { complete: false, open: [{ kind: 'no-torque', cylinder: 6 }] } })),
+    ).toContain('not complete');
   });
 
   it('is one sentence or two in every state of the screen, never empty', () => {

@@ -44,7 +44,7 @@ const WORDS: Readonly<Record<string, readonly (string | RegExp)[]>> = {
     'battery low 15 %',
   ],
   typing: ['measure part 5, type the figure, Enter'],
-  lost: ['The gauge is lost', '✗ lost (out of range)', 'Nothing that was taken is lost'],
+  lost: ['The gauge is lost', '✗ lost (it stopped answering)', 'Nothing that was taken is lost'],
   back: ['! taken back Ann, part 4'],
   handOver: ['Now Ben: measure part 1', '✓ taken Ann, part 10'],
   notice: ['! That came too soon', 'not taken', 'Ann: measure part 5'],

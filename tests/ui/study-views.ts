@@ -86,7 +86,7 @@ export const STUDIES: Readonly<Record<string, StudyView>> = {
   first: { ...studyOf({ taken: 0 }), tool: { tool: 'gauge', link: 'seeking' } },
   going: studyOf(),
   typing: { ...studyOf(), types: true },
-  lost: { ...studyOf(), tool: { tool: 'gauge', link: 'lost', reason: 'out of range' } },
+  lost: { ...studyOf(), tool: { tool: 'gauge', link: 'lost', end: { reason: 'no-answer' } } },
   back: { ...studyOf(), last: { done: 'back', appraiser: 0, part: 3, value: null } },
   handOver: {
     ...studyOf({ taken: 10 }),

@@ -40,7 +40,7 @@ const read = (condition: Condition, damage: readonly Damage[] = []): OldPlug => 
 });
 
 const said = (...lists: readonly (readonly RoutineItem[])[]): JobState['attested'] =>
-  Object.fromEntries(lists.flat().map(({ id, choices }) => [id, { as: choices?.[0] ?? 'done' }]));
+  Object.fromEntries(lists.flat().map(({ id, choices }) => [id, { as: choices?.[0]?.id ?? 'done' }]));
 
 const checked = Object.fromEntries(
   [1, 2, 3, 4, 5, 6, 7, 8].map((cylinder) => [cylinder, { part: 'EX-1234', lot: null, differs: [] }]),
@@ -90,14 +90,7 @@ export const VIEWS: Readonly<Record<string, BenchView>> = {
     {
       ...asking,
       lastVerdict: { quantity: 'torque', cylinder: 2, judgement: overWindow },
-      questions: [
-        questionOn(
-          2,
-          'over-window',
-          'Cylinder 2 went above the window. Back the plug out and look at its threads.',
-          ['refit', 'replace'],
-        ),
-      ],
+      questions: [questionOn(2, 'over-window', ['refit', 'replace'])],
     },
     { nowNm: 0, peakNm: 31.22, trace: TRACE },
   ),
@@ -105,13 +98,7 @@ export const VIEWS: Readonly<Record<string, BenchView>> = {
     {
       ...asking,
       lastVerdict: { quantity: 'torque', cylinder: 7, judgement: okTorque() },
-      questions: [
-        questionOn(2, 'unsure', 'What was this pull? (It rose as fast as on a plug that is already tight.)', [
-          'fresh',
-          'rehit',
-          'handling',
-        ]),
-      ],
+      questions: [questionOn(2, 'unsure', ['fresh', 'rehit', 'handling'])],
     },
     { nowNm: 0, peakNm: 26.1, trace: TRACE },
   ),
@@ -124,7 +111,7 @@ export const VIEWS: Readonly<Record<string, BenchView>> = {
   ),
   lost: viewOf(
     withCylinder(
-      jobWith(4, { tools: { wrench: lost('wrench', 'out of range'), gauge: linked('gauge') } }),
+      jobWith(4, { tools: { wrench: lost('wrench', 'no-answer'), gauge: linked('gauge') } }),
       cylinderIn(2, 'done', 'todo'),
     ),
     { nowNm: null },
@@ -132,7 +119,15 @@ export const VIEWS: Readonly<Record<string, BenchView>> = {
   proven: viewOf(jobWith(8, { lastVerdict: { quantity: 'torque', cylinder: 8, judgement: okTorque(26.9) } })),
   closed: viewOf(jobWith(8, { closed: { complete: true, open: [] } })),
   closedOpen: viewOf(
-    jobWith(6, { closed: { complete: false, open: ['cylinder 6 torque', 'cylinder 8 gap'] } }),
+    jobWith(6, {
+      closed: {
+        complete: false,
+        open: [
+          { kind: 'no-torque', cylinder: 6 },
+          { kind: 'gap-not-proven', cylinder: 8 },
+        ],
+      },
+    }),
   ),
   windows: viewOf(ROUTINE_JOBS.windows),
   list: viewOf(ROUTINE_JOBS.list),

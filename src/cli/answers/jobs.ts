@@ -12,6 +12,7 @@ import { openItems } from '../../job/closing.ts';
 import { notesOnJob } from '../../job/open.ts';
 import type { CylinderState, JobState } from '../../job/state.ts';
 import { judgementSchema } from '../../metrology/judgement.ts';
+import { openItemText } from '../../report/words/index.ts';
 import { answer, count, day, decision, jobState, quantity, time, unit, unitOf, vehicle } from './answer.ts';
 
 const impact = z.strictObject({
@@ -271,7 +272,7 @@ export const shownJob = (
       event.type === 'job-handed-over' ? [{ at, from: by, to: event.to }] : [],
     ),
     cylinders: state.cylinders.map(cylinderOf),
-    open: [...(closed?.open ?? openItems(state))],
+    open: (closed?.open ?? openItems(state)).map(openItemText),
     questions: state.questions.map(({ pull, cylinder, kind }) => ({ pull, cylinder, kind })),
     notes: notesOnJob(state),
     voided: voided && { by: voided.by, because: voided.reason },

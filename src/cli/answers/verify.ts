@@ -1,7 +1,9 @@
 /** Answers of verification: of a record, of a folder of records, of a package. */
 import { z } from 'zod';
+import type { Check } from '../../evidence/check.ts';
 import { withheldSchema } from '../../evidence/sharing.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
+import { openItemSchema } from '../../job/open-item.ts';
 import type { Finding } from '../../package/finding.ts';
 import type { PackageJob } from '../../package/format.ts';
 import { answer, decision, time } from './answer.ts';
@@ -16,6 +18,7 @@ const check = z.strictObject({
   name: z.string().describe('Name of the check.'),
   outcome: z.enum(['passed', 'failed', 'not-applicable']).describe('How it came out.'),
   detail: z.string().describe('What was seen, in words.'),
+  open: z.array(openItemSchema).exactOptional().describe('What is open in the job, where that is the fault.'),
 });
 
 export const verifyAnswer = z
@@ -80,6 +83,7 @@ export const verifyAnswer = z
               .describe(
                 'The first check that failed, or why it was not judged again; null where there is none.',
               ),
+            open: z.array(openItemSchema).describe('What is open in the job, where that is the fault.'),
           }),
         )
         .describe('Every record in the folder.'),
@@ -116,6 +120,11 @@ export const verifyAnswer = z
   .describe('What "plugmark verify --json" prints.');
 type VerifyAnswer = z.infer<typeof verifyAnswer>;
 
+const checkOf = ({ open, ...seen }: Check): z.infer<typeof check> => ({
+  ...seen,
+  ...(open === undefined ? {} : { open: [...open] }),
+});
+
 export const verifiedRecord = (
   file: string,
   { verdict: found, record, checks, signatures, withheld: missing }: VerificationReport,
@@ -127,7 +136,7 @@ export const verifiedRecord = (
   job: record?.job ?? null,
   station: record?.station ?? null,
   simulated: record?.summary.simulated ?? null,
-  checks: [...checks],
+  checks: checks.map(checkOf),
   signatures: [...signatures],
   withheld: [...missing],
 });
@@ -136,7 +145,7 @@ export const verifiedFolder = (folder: string, findings: readonly Finding[]): Ve
   form: 'plugmark/verify/1',
   of: 'folder',
   folder,
-  records: findings.map(({ file, verdict: found, stated, failed, fault, withheld: missing }) => ({
+  records: findings.map(({ file, verdict: found, stated, failed, fault, open, withheld: missing }) => ({
     file,
     verdict: found,
     job: stated?.job ?? null,
@@ -144,6 +153,7 @@ export const verifiedFolder = (folder: string, findings: readonly Finding[]): Ve
     withheld: missing,
     failed,
     fault,
+    open,
   })),
 });
 
@@ -166,7 +176,7 @@ export const verifiedPackage = ({
   form: 'plugmark/verify/1',
   of: 'package',
   ...said,
-  checks: [...checks],
+  checks: checks.map(checkOf),
   withheld: [...missing],
   questioned: questioned.map(({ job, impacts }) => ({
     job,

@@ -82,7 +82,7 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
 
 /** The tool, whose link is lost when the recording ends: a pull that is under way then will never be whole. */
 function untilEnd(tool: Tool, ended: () => void): Tool {
-  const lost: LinkState = { state: 'lost', reason: 'the recording has ended' };
+  const lost: LinkState = { state: 'lost', reason: 'recording-ended' };
   const links$ = tool.link$.pipe(filter(({ state }) => state !== 'closed'));
   const end$ = defer(() => {
     ended();

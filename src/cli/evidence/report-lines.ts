@@ -5,6 +5,7 @@ import type { Withheld } from '../../evidence/sharing.ts';
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
 import { ALSO_INCOMPLETE, CHECK_MARK, VERIFICATION } from '../../report/verification.ts';
+import { checkText } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 export function reportLines(file: string, report: VerificationReport): readonly string[] {
@@ -31,7 +32,7 @@ export const withheldLines = (withheld: readonly Withheld[]): readonly string[] 
 
 export const checkLines = (checks: readonly Check[]): readonly string[] =>
   checks.map(
-    ({ name, outcome, detail }) => `  ${CHECK_MARK[outcome]} ${name.padEnd(13)} ${safeLine(detail)}`,
+    (check) => `  ${CHECK_MARK[check.outcome]} ${check.name.padEnd(13)} ${safeLine(checkText(check))}`,
   );
 
 function alsoIncomplete({ verdict, checks }: VerificationReport): string {

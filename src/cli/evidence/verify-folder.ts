@@ -6,6 +6,7 @@ import { VERDICTS, type Verdict } from '../../evidence/verdict.ts';
 import { type Finding, simulatedText } from '../../package/finding.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
+import { checkText } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedFolder } from '../answers/verify.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -48,8 +49,8 @@ function linesOf(findings: readonly Finding[]): readonly string[] {
   const bad = findings.filter(({ verdict }) => verdict !== 'authentic');
   const count = (wanted: Verdict) => findings.filter(({ verdict }) => verdict === wanted).length;
   const lines = bad.map(
-    ({ file, verdict, fault }) =>
-      `${VERIFICATION[verdict].word.toUpperCase()} ${safeLine(file)}: ${safeLine(fault ?? '')}`,
+    ({ file, verdict, fault, open }) =>
+      `${VERIFICATION[verdict].word.toUpperCase()} ${safeLine(file)}: ${safeLine(checkText({ detail: fault ?? '', open }))}`,
   );
   const counts = VERDICTS.toReversed()
     .filter((verdict) => verdict === 'authentic' || count(verdict) > 0)

@@ -15,6 +15,7 @@ import type { JobState } from '../../job/state.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
 import { STATE_WORDS } from '../../report/verdict.ts';
+import { questionText } from '../../report/words/index.ts';
 import { summaryLines } from '../../ui/summary.ts';
 import { printJson } from '../answers/answer.ts';
 import { listedJobs, shownJob } from '../answers/jobs.ts';
@@ -85,7 +86,9 @@ export function showJob(number: string, options: Scope & { readonly json?: true 
           : [],
       ),
       ...notesOnJob(state).map((note) => `note: ${safeLine(note)}`),
-      ...state.questions.map(({ pull, text }) => `question about pull ${pull}: ${safeLine(text)}`),
+      ...state.questions.map(
+        (question) => `question about pull ${question.pull}: ${safeLine(questionText(state, question))}`,
+      ),
     ];
     // In front of "complete", which is what was judged then.
     const questioned = linesOnJob(impacts, state.order.job);

@@ -5,6 +5,7 @@ import { due, lastMeasured } from '../../audit/gauge-exercise.ts';
 import type { Asked, Sitting } from '../../audit/gauge-sitting.ts';
 import type { StudyCommand, StudyRun, StudyState } from '../../pipeline/run-study.ts';
 import { UNIT_TEXT } from '../../report/figures.ts';
+import { linkEndText } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
@@ -56,7 +57,7 @@ function linesOf(before: Sitting | null, after: Sitting): readonly string[] {
   const lines: string[] = [];
   if (tool.link !== before?.tool.link && tool.link === 'linked') lines.push('The tool is connected.');
   if (tool.link !== before?.tool.link && tool.link === 'lost')
-    lines.push(`The tool is lost: ${safeLine(tool.reason ?? '')}. Waiting for it.`);
+    lines.push(`The tool is lost: ${tool.end === undefined ? '' : linkEndText(tool.end)}. Waiting for it.`);
   if (notice !== null && notice !== before?.notice) lines.push(safeLine(notice.words));
   const asks = asked !== (before?.asked ?? null);
   const changed = before === null || exercise !== before.exercise;

@@ -1,5 +1,5 @@
 /** A list of the routine: read once, attested as a whole by one key; what has choices is answered first. */
-import { itemsOf, type ListPhase, type RoutineItem } from '../../job/routine.ts';
+import { DONE, itemsOf, type ListPhase, NOT_DONE, type RoutineItem } from '../../job/routine.ts';
 import type { Attested, JobState } from '../../job/state.ts';
 import { folded } from '../folded.ts';
 import { newForm } from '../form.ts';
@@ -8,9 +8,6 @@ import { type KeyPress, printed } from '../key-press.ts';
 import type { Line } from '../line.ts';
 import { columnsOf, printable } from '../printable.ts';
 import { type ListDraft, type Move, moved, type Room, scrolled } from './panel.ts';
-
-const DONE = 'done';
-const NOT_DONE = 'not-done';
 
 const itemsFor = ({ routine }: JobState, phase: ListPhase): readonly RoutineItem[] =>
   routine === null ? [] : itemsOf(routine, phase);
@@ -51,7 +48,7 @@ function unsaid(draft: ListDraft, item: RoutineItem): Move {
 
 /** The choice before or behind the one that is said. */
 function cycled(item: RoutineItem, attested: Attested | undefined, step: 1 | -1): string | undefined {
-  const choices = item.choices ?? [];
+  const choices = (item.choices ?? []).map(({ id }) => id);
   const at = choices.indexOf(attested?.as ?? '');
   if (at < 0) return step === 1 ? choices[0] : choices.at(-1);
   return choices[(at + step + choices.length) % choices.length];
@@ -70,7 +67,7 @@ export function pressedList(draft: ListDraft, press: KeyPress, job: JobState): M
       ? unsaid(draft, item)
       : { form: newForm('not-done', item.id) };
   const chosen = key !== undefined && /^[1-6]$/.test(key) ? item.choices?.[Number(key) - 1] : undefined;
-  if (chosen !== undefined) return answerItem(draft, items, item, { as: chosen });
+  if (chosen !== undefined) return answerItem(draft, items, item, { as: chosen.id });
   const step = press.key === 'right' ? 1 : press.key === 'left' ? -1 : null;
   const next = step === null ? undefined : cycled(item, draft.answers[item.id], step);
   return next === undefined
@@ -131,9 +128,9 @@ function itemLines(
 }
 
 function choiceLines(item: RoutineItem, answer: string | undefined, columns: number, glyphs: Glyphs): Line[] {
-  const spans = (item.choices ?? []).map((choice, i) => ({
-    text: `[${i + 1}]${choice === answer ? glyphs.done : ' '}${printable(choice, columns - 12, glyphs.ascii)}`,
-    inverse: choice === answer,
+  const spans = (item.choices ?? []).map(({ id, text }, i) => ({
+    text: `[${i + 1}]${id === answer ? glyphs.done : ' '}${printable(text, columns - 12, glyphs.ascii)}`,
+    inverse: id === answer,
   }));
   const lines: Line[] = [];
   let used = columns;

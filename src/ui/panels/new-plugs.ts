@@ -1,6 +1,8 @@
 /** The new plugs held against the order and the old ones, before any is fitted: part, lot, and what must agree. */
-import { type PlugFeature, plugFeatureSchema } from '../../job/event.ts';
+
 import type { JobState } from '../../job/state.ts';
+import { type PlugFeature, plugFeatureSchema } from '../../plug/feature.ts';
+import { FEATURE_WORDS } from '../../report/words/index.ts';
 import { newForm } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
 import { type KeyPress, printed } from '../key-press.ts';
@@ -77,16 +79,6 @@ export function newPlugsSentence(draft: NewPlugsDraft, job: JobState): string {
   const again = before === undefined ? '' : 'Do not fit the plugs that differ. ';
   return `${again}Compare ${subject} with the old ones and the order. Enter: everything agrees.`;
 }
-
-const FEATURE_WORDS: Readonly<Record<PlugFeature, string>> = {
-  thread: 'thread',
-  pitch: 'pitch',
-  reach: 'reach',
-  seat: 'seat',
-  hex: 'hexagon',
-  'heat-range': 'heat range',
-  resistor: 'resistor',
-};
 
 const AS_OLD = 'as the old one';
 

@@ -1,9 +1,9 @@
 /** What the panels of the phases have in common: a draft of what will be said, keys that change it, lines that show it. */
 import type { Command } from '../../job/command.ts';
-import type { PlugFeature } from '../../job/event.ts';
 import type { ListPhase } from '../../job/routine.ts';
 import type { Attested } from '../../job/state.ts';
 import type { Damage, ThreadState } from '../../plug/condition.ts';
+import type { PlugFeature } from '../../plug/feature.ts';
 import type { Form } from '../form.ts';
 import type { Line } from '../line.ts';
 

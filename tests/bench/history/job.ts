@@ -92,7 +92,7 @@ export function jobEvents(i: number, openedMs: number, chance: Random): readonly
       pull,
       cylinder,
       kind,
-      because: kind === 'tightening' ? 'the plug turned under it' : 'it went on where the last one stopped',
+      because: kind === 'tightening' ? 'plug-turned' : 'went-on-after-short',
       judgement: judged(opening, 'wrench', peakNm, opening.torqueWindow, found.peakStandardNm),
       evidence: {
         turned: 1,

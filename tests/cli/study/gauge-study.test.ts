@@ -539,8 +539,8 @@ describe('a tool in a study', () => {
     rest(3000);
     draw(pull);
     expect(values()).toHaveLength(2);
-    link$.next({ state: 'lost', reason: 'battery' });
-    expect(got.at(-1)).toEqual({ kind: 'link', link: { state: 'lost', reason: 'battery' } });
+    link$.next({ state: 'lost', reason: 'tool-switching-off' });
+    expect(got.at(-1)).toEqual({ kind: 'link', link: { state: 'lost', reason: 'tool-switching-off' } });
   });
 
   it('gives each reading of a gauge, but none that came too soon, from its memory, or without a value', () => {

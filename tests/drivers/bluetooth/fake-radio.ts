@@ -2,6 +2,7 @@ import { BehaviorSubject, Subject } from 'rxjs';
 import { TORQUE } from '../../../drivers/imds/numbers.ts';
 import type { Link, Radio, RemoteCharacteristic, Sighting } from '../../../drivers/radio/radio.ts';
 import type { Problem } from '../../../src/problem.ts';
+import type { LinkEnd } from '../../../src/reading.ts';
 import { err, ok, type Result } from '../../../src/result.ts';
 import { counts } from '../bench.ts';
 
@@ -13,8 +14,8 @@ const PROBLEM: Problem = { code: 'link-not-made', message: 'No connection.', nex
 /** One link to a wrench that says nothing of itself but its serial number. */
 export class FakeLink implements Link {
   readonly address: string;
-  readonly down: Promise<string>;
-  drop: (reason: string) => void = () => {};
+  readonly down: Promise<LinkEnd>;
+  drop: (end: LinkEnd) => void = () => {};
   /** Whether it answers when it is asked. */
   answers = true;
   #listener: ((bytes: Uint8Array) => void) | undefined;
@@ -44,7 +45,7 @@ export class FakeLink implements Link {
     return Promise.resolve(ok(undefined));
   };
   close = () => {
-    this.drop('ended by this station');
+    this.drop({ reason: 'ended-by-station' });
     return Promise.resolve();
   };
 }

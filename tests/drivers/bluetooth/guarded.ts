@@ -38,7 +38,7 @@ export function listen({ radio, scheduler }: Pick<Bench, 'radio' | 'scheduler'>)
   const linked: LinkDescription[] = [];
   tool.readings$.subscribe((reading) => readings.push(reading));
   tool.link$.subscribe((link) => {
-    if (link.state === 'lost') reasons.push(link.reason);
+    if (link.state === 'not-joined') reasons.push(link.problem.message);
     if (link.state === 'linked') linked.push(link.description.link);
   });
   return { tool, readings, reasons, linked };

@@ -6,8 +6,7 @@ import { bluetoothTool } from '../../../drivers/bluetooth/tool.ts';
 import type { LinkState } from '../../../drivers/driver.ts';
 import { imds } from '../../../drivers/imds/language.ts';
 import { virtualScheduler } from '../../../sim/scheduler.ts';
-import type { Problem } from '../../../src/problem.ts';
-import type { Reading } from '../../../src/reading.ts';
+import type { DeviceRefusal, Reading } from '../../../src/reading.ts';
 import { good } from '../bench.ts';
 import { FakeRadio } from './fake-radio.ts';
 
@@ -30,10 +29,10 @@ function start() {
   });
   const links: LinkState[] = [];
   const readings: Reading[] = [];
-  const refusals: Problem[] = [];
+  const refusals: DeviceRefusal[] = [];
   const completed: string[] = [];
   tool.link$.subscribe({ next: (link) => links.push(link), complete: () => completed.push('link') });
-  tool.refusals$?.subscribe((problem) => refusals.push(problem));
+  tool.refusals$?.subscribe((refusal) => refusals.push(refusal));
   tool.readings$.subscribe({
     next: (reading) => readings.push(reading),
     complete: () => completed.push('readings'),
@@ -104,7 +103,7 @@ describe('the life of a link', () => {
     life.radio.see('c0:00:00:00:00:98', 'gauge');
     await life.scheduler.runFor(10_000 * MS);
     expect(life.radio.attempts).toBe(0);
-    expect(life.refusals).toMatchObject([{ code: 'tool-same-name', where: 'c0:00:00:00:00:99' }]);
+    expect(life.refusals).toEqual([{ reason: 'same-name', address: 'c0:00:00:00:00:99' }]);
     await life.tool.close();
   });
 
@@ -127,13 +126,13 @@ describe('the life of a link', () => {
     if (first === undefined) throw new Error('no link');
     first.answers = false;
     await life.scheduler.runFor(9_000 * MS);
-    expect(life.links).toContainEqual({ state: 'lost', reason: 'it stopped answering' });
+    expect(life.links).toContainEqual({ state: 'lost', reason: 'no-answer' });
     life.radio.see(ADDRESS);
     await life.scheduler.runFor(0);
     life.radio.links[1]?.send(2);
     expect(life.readings).toMatchObject([
       { kind: 'value', counts: 1 },
-      { kind: 'missed', reason: 'it stopped answering' },
+      { kind: 'missed', reason: 'no-answer' },
       { kind: 'value', counts: 2 },
     ]);
     await life.tool.close();
@@ -149,13 +148,13 @@ describe('the life of a link', () => {
       life.radio.see(ADDRESS);
       await life.scheduler.runFor(0);
       const lostUs = life.scheduler.nowUs();
-      while (life.states().at(-1) === 'lost') await life.scheduler.runFor(10 * MS);
+      while (life.states().at(-1) === 'not-joined') await life.scheduler.runFor(10 * MS);
       waits.push((life.scheduler.nowUs() - lostUs) / MS);
     }
     expect(waits).toEqual([500, 1_000, 2_000, 4_000, 4_000, 4_000]);
     life.radio.see(ADDRESS);
     good(await connected);
-    life.radio.links[0]?.drop('out of reach');
+    life.radio.links[0]?.drop({ reason: 'out-of-reach' });
     await life.scheduler.runFor(0);
     await life.scheduler.runFor(0);
     expect(life.states().slice(-2)).toEqual(['lost', 'asleep']);
@@ -168,11 +167,11 @@ describe('the life of a link', () => {
     await life.scheduler.runFor(1_000 * MS);
     life.radio.links[0]?.send(11);
     await life.scheduler.runFor(2_000 * MS);
-    life.radio.links[0]?.drop('out of reach');
+    life.radio.links[0]?.drop({ reason: 'out-of-reach' });
     await life.scheduler.runFor(1_000 * MS);
     life.radio.see(ADDRESS);
     await life.scheduler.runFor(0);
-    life.radio.links[1]?.drop('ended by the tool');
+    life.radio.links[1]?.drop({ reason: 'ended-by-tool' });
     await life.scheduler.runFor(1_000 * MS);
     life.radio.see(ADDRESS);
     await life.scheduler.runFor(0);
@@ -181,7 +180,7 @@ describe('the life of a link', () => {
     const lastUs = life.scheduler.nowUs();
     expect(life.readings).toEqual([
       { kind: 'value', n: 1, atUs: 1_000 * MS, counts: 11 },
-      { kind: 'missed', n: 2, atUs: lastUs, fromUs: 1_000 * MS, reason: 'out of reach' },
+      { kind: 'missed', n: 2, atUs: lastUs, fromUs: 1_000 * MS, reason: 'out-of-reach' },
       { kind: 'value', n: 3, atUs: lastUs, counts: 22 },
       { kind: 'value', n: 4, atUs: lastUs, counts: 33 },
     ]);
@@ -218,7 +217,7 @@ describe('closing', () => {
       'while waiting to seek again',
       async (life) => {
         await linked(life);
-        life.radio.links[0]?.drop('out of reach');
+        life.radio.links[0]?.drop({ reason: 'out-of-reach' });
         await life.scheduler.runFor(0);
         expect(life.states().at(-1)).toBe('lost');
       },
@@ -262,7 +261,7 @@ describe('the counter of readings', () => {
         for (const { do: what, us } of steps) {
           atUs += us;
           if (what === 'lose') {
-            counter.lost(atUs, 'out of reach');
+            counter.lost(atUs, { reason: 'out-of-reach' });
             open = true;
           } else {
             readings.push(...counter.take({ kind: 'value', atUs, counts: 0 }));

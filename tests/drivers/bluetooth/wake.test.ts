@@ -67,9 +67,9 @@ describe('a wrench that wakes is subscribed within 3 s', () => {
       void tool.connect();
       for (let i = 0; i < 8; i++) {
         sender.startAdvertising();
-        const lost = () => states.filter((state) => state === 'lost').length;
-        const before = lost();
-        while (lost() === before) await scheduler.runFor(5 * MS);
+        const failed = () => states.filter((state) => state === 'not-joined').length;
+        const before = failed();
+        while (failed() === before) await scheduler.runFor(5 * MS);
         await scheduler.runFor(i * 200 * MS);
       }
       sleepy = false;

@@ -25,7 +25,7 @@ function listen({ radio, scheduler }: Bench, quantity: 'torque' | 'length', adop
   const refusals: string[] = [];
   tool.readings$.subscribe((reading) => readings.push(reading));
   tool.link$.subscribe((link) => links.push(link));
-  tool.refusals$?.subscribe(({ code }) => refusals.push(code));
+  tool.refusals$?.subscribe(({ reason }) => refusals.push(reason));
   return { tool, readings, links, refusals, states: () => links.map((link) => link.state) };
 }
 
@@ -96,7 +96,8 @@ describe('a wrench and a gauge on one radio', () => {
       expect(states().slice(-6)).toEqual(['lost', 'asleep', 'seen', 'connecting', 'discovering', 'linked']);
       expect(links.find((link) => link.state === 'lost')).toEqual({
         state: 'lost',
-        reason: 'out of reach or switched off',
+        reason: 'out-of-reach',
+        controllerReason: 0x08,
       });
 
       sender.notify(0x2c0b, counts(TORQUE, 2));
@@ -106,7 +107,7 @@ describe('a wrench and a gauge on one radio', () => {
       expect(after[0]).toMatchObject({
         kind: 'missed',
         fromUs: before?.atUs,
-        reason: 'out of reach or switched off',
+        reason: 'out-of-reach',
       });
       expect(values(readings)).toEqual([1, 2, 3]);
       expect(readings.filter((reading) => reading.kind === 'missed')).toHaveLength(1);
@@ -197,7 +198,7 @@ describe('a tool that must not be used is refused', () => {
     const sender = controller.addPeripheral(wrench(change));
     const { tool, states } = listenToWrench(bench);
     const outcome = await scheduler.runUntil(tool.connect());
-    expect(states().slice(-2)).toEqual(['lost', 'closed']);
+    expect(states().slice(-2)).toEqual(['not-joined', 'closed']);
     await scheduler.runFor(SECOND_US);
     expect(sender.connected()).toBe(false);
     return outcome;
@@ -247,7 +248,7 @@ test('only the device that was adopted is listened to; another one of its name i
     await scheduler.runFor(60 * SECOND_US);
     expect(states().at(-1)).toBe('asleep');
     expect(other.connected()).toBe(false);
-    expect(refusals).toEqual(['tool-same-name']);
+    expect(refusals).toEqual(['same-name']);
     own.startAdvertising();
     await scheduler.runFor(5 * SECOND_US);
     expect(states().at(-1)).toBe('linked');
@@ -266,9 +267,9 @@ describe('a tool that does not get through', () => {
       });
       const connected = tool.connect();
       await scheduler.runFor(12 * SECOND_US);
-      expect(links.at(-1)).toMatchObject({ state: expect.stringMatching(/lost|asleep/) });
-      expect(links.find((link) => link.state === 'lost')).toMatchObject({
-        reason: expect.stringMatching(/no answer within 3 s/),
+      expect(links.at(-1)).toMatchObject({ state: expect.stringMatching(/not-joined|asleep/) });
+      expect(links.find((link) => link.state === 'not-joined')).toMatchObject({
+        problem: { message: expect.stringMatching(/no answer within 3 s/) },
       });
       tool.link$.subscribe(() => sender.startAdvertising());
       sender.startAdvertising();
@@ -290,8 +291,8 @@ describe('a tool that does not get through', () => {
       expect(good(await scheduler.runUntil(second.tool.connect()))).toMatchObject({ serial: 'G-1' });
       expect(good(await scheduler.runUntil(connected))).toMatchObject({ serial: 'W-1' });
       expect(first.links).toContainEqual({
-        state: 'lost',
-        reason: expect.stringMatching(/within 5 s while finding/),
+        state: 'not-joined',
+        problem: expect.objectContaining({ message: expect.stringMatching(/within 5 s while finding/) }),
       });
       await scheduler.runUntil(Promise.all([first.tool.close(), second.tool.close()]));
     }));

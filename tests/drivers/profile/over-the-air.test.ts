@@ -98,7 +98,7 @@ describe('a wrench that a profile describes', () => {
       await scheduler.runFor(SECOND_US);
       expect(values(readings)).toEqual([2, 4, 6, 8, 10, 10, 10, 10, 12, 12, 12, 12]);
       expect(readings.filter(({ kind }) => kind === 'missed')).toMatchObject([
-        { n: 9, readings: 8, reason: 'its own counter jumped' },
+        { n: 9, readings: 8, reason: 'counter-jumped' },
       ]);
       expect(readings.at(-1)).toMatchObject({ kind: 'raw', hex: 'a5ff' });
       expect(readings.map(({ n }) => n)).toEqual(readings.map((_, i) => i + 1));

@@ -2,6 +2,7 @@ import { firstValueFrom } from 'rxjs';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Link } from '../../../drivers/radio/radio.ts';
 import type { HciSocketClass } from '../../../sim/controller/index.ts';
+import type { LinkEnd } from '../../../src/reading.ts';
 import { type Bench, GAUGE, gauge, good, onBench, WRENCH, wrench } from '../bench.ts';
 import { acl, att, connectedHandle, report } from './hostile.ts';
 
@@ -39,8 +40,8 @@ const deafTo =
 
 describe('hostile packets', () => {
   test.each<[string, readonly number[], string | undefined]>([
-    ['a notification without a handle', [0x1b], 'ended by this station'],
-    ['an indication cut in its handle', [0x1d, 0x01], 'ended by this station'],
+    ['a notification without a handle', [0x1b], 'ended-by-station'],
+    ['an indication cut in its handle', [0x1d, 0x01], 'ended-by-station'],
     ['an empty packet', [], undefined],
   ])('%s ends that link at most: not the other one, not the program', (_name, pdu, reason) =>
     onBench(async (bench) => {
@@ -53,14 +54,14 @@ describe('hostile packets', () => {
       });
       const hostile = await connected(bench, WRENCH.address);
       const other = await connected(bench, GAUGE.address);
-      let ended: string | undefined;
+      let ended: LinkEnd | undefined;
       void hostile.down.then((why) => {
         ended = why;
       });
       expect(handles).toHaveLength(2);
       bench.socket.emit('data', att(handles[0] ?? Number.NaN, Uint8Array.from(pdu)));
       await bench.scheduler.runFor(SECOND_US);
-      expect(ended).toBe(reason);
+      expect(ended?.reason).toBe(reason);
       expect(good(await bench.scheduler.runUntil(other.discover(['185a'])))).toMatchObject([
         { uuid: '2c0a' },
       ]);
@@ -109,7 +110,7 @@ describe('steps on a link', () => {
         ok: false,
         error: { code: 'link-lost', message: expect.stringContaining('ended by the tool') },
       });
-      expect(await link.down).toBe('ended by the tool');
+      expect(await link.down).toEqual({ reason: 'ended-by-tool', controllerReason: 0x13 });
       expect(await link.discover(['185a'])).toMatchObject({ ok: false, error: { code: 'link-lost' } });
     }));
 
@@ -125,7 +126,7 @@ describe('steps on a link', () => {
       });
       expect(bench.scheduler.nowUs() - startUs).toBe(5 * SECOND_US);
       await bench.scheduler.runUntil(link.close());
-      expect(await link.down).toBeTypeOf('string');
+      expect(await link.down).toMatchObject({ reason: expect.any(String) });
     }));
 
   test('a link dropped at any moment of a discovery ends it with its outcome, never in silence', () =>
@@ -319,7 +320,7 @@ describe('an adapter that is not what it was', () => {
         const asked = await bench.scheduler.runUntil(link.discover(['185a']));
         expect(asked).toMatchObject({ ok: false, error: { code: 'link-timeout' } });
         await bench.scheduler.runUntil(link.close());
-        expect(await link.down).toBeTypeOf('string');
+        expect(await link.down).toMatchObject({ reason: expect.any(String) });
         deaf = false;
         const again = await connected(bench, WRENCH.address);
         expect(good(await bench.scheduler.runUntil(again.discover(['185a'])))).toMatchObject([
@@ -353,7 +354,7 @@ describe('an adapter that is not what it was', () => {
       const link = await connected(bench, WRENCH.address);
       plugged = false;
       vi.advanceTimersByTime(1_000);
-      expect(await bench.scheduler.runUntil(link.down)).toBeTypeOf('string');
+      expect(await bench.scheduler.runUntil(link.down)).toMatchObject({ reason: expect.any(String) });
       sender.dropLink(0x08); // the device hears nothing any more
       await bench.scheduler.runFor(60 * SECOND_US);
       expect(await firstValueFrom(bench.radio.powered$)).toBe(false);
@@ -428,7 +429,10 @@ describe('more than a station should be sent', () => {
       const [handle = 0] = handles;
       bench.socket.emit('data', acl(handle, true, Buffer.from('20000400', 'hex')));
       for (let i = 0; i < 1_000; i++) bench.socket.emit('data', acl(handle, false, Buffer.alloc(200)));
-      expect(await bench.scheduler.runUntil(link.down)).toBe('ended by this station');
+      expect(await bench.scheduler.runUntil(link.down)).toEqual({
+        reason: 'ended-by-station',
+        controllerReason: 0x16,
+      });
     }));
 });
 
@@ -462,7 +466,7 @@ describe('the adapter is switched off and on', () => {
       const link = await connected(bench, WRENCH.address);
       up = false;
       vi.advanceTimersByTime(1_000);
-      expect(await scheduler.runUntil(link.down)).toBeTypeOf('string');
+      expect(await scheduler.runUntil(link.down)).toMatchObject({ reason: expect.any(String) });
       expect(await firstValueFrom(radio.powered$)).toBe(false);
       expect(await radio.connect(WRENCH.address, 1_000, never())).toMatchObject({
         ok: false,

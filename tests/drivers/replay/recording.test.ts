@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseRecording } from '../../../drivers/replay/recording.ts';
-import type { Reading } from '../../../src/reading.ts';
+import { missReasonSchema, type Reading } from '../../../src/reading.ts';
 import { good } from '../bench.ts';
 import { HEADER, write } from './write.ts';
 
@@ -15,7 +15,7 @@ const unnumbered = fc.oneof(
   }),
   fc.record({
     kind: fc.constant('missed' as const),
-    reason: fc.string({ maxLength: 40 }),
+    reason: fc.constantFrom(...missReasonSchema.options),
     beforeUs: fc.nat(10_000),
   }),
 );
@@ -48,7 +48,7 @@ describe('a recording', () => {
   test('cut anywhere is known to be cut', () => {
     const recorded: Reading[] = [
       { kind: 'value', n: 1, atUs: 10, counts: 1 },
-      { kind: 'missed', n: 2, atUs: 30, fromUs: 10, reason: 'out of reach' },
+      { kind: 'missed', n: 2, atUs: 30, fromUs: 10, reason: 'out-of-reach' },
       { kind: 'value', n: 3, atUs: 30, counts: 2 },
     ];
     const whole = write(recorded);
@@ -122,7 +122,7 @@ describe('a fault names its file and line', () => {
     ],
     [
       'a gap that ends before it begins',
-      [head, '{"kind":"missed","n":1,"atUs":4,"fromUs":5,"reason":"x"}'],
+      [head, '{"kind":"missed","n":1,"atUs":4,"fromUs":5,"reason":"out-of-reach"}'],
       2,
       'recording-line',
       /gap/,

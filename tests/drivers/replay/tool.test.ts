@@ -14,7 +14,7 @@ import { write } from './write.ts';
 const RECORDED: readonly Reading[] = [
   { kind: 'value', n: 1, atUs: 1_000_000, counts: 10 },
   { kind: 'value', n: 2, atUs: 1_010_000, counts: 20 },
-  { kind: 'missed', n: 3, atUs: 3_010_000, fromUs: 1_010_000, reason: 'out of reach' },
+  { kind: 'missed', n: 3, atUs: 3_010_000, fromUs: 1_010_000, reason: 'out-of-reach' },
   { kind: 'value', n: 4, atUs: 3_010_000, counts: 30 },
 ];
 
@@ -72,7 +72,7 @@ describe('a replayed tool', () => {
     expect(heard.map(({ reading }) => reading)).toEqual([
       { kind: 'value', n: 1, atUs: startUs, counts: 10 },
       { kind: 'value', n: 2, atUs: startUs + 10_000, counts: 20 },
-      { kind: 'missed', n: 3, atUs: startUs + 2_010_000, fromUs: startUs + 10_000, reason: 'out of reach' },
+      { kind: 'missed', n: 3, atUs: startUs + 2_010_000, fromUs: startUs + 10_000, reason: 'out-of-reach' },
       { kind: 'value', n: 4, atUs: startUs + 2_010_000, counts: 30 },
     ]);
     expect(completed()).toBe(true);

@@ -99,9 +99,15 @@ export class Program {
     if (cylinder === undefined || pull.kind === 'loosening') return;
     const verdict = judgement(pull.peakNm, this.#plug.lowerNm, this.#plug.upperNm);
     const ask = (kind: Question['kind'], answers: readonly Answer[]) =>
-      this.#questions.push({ pull: number, cylinder: cylinder.cylinder, kind, text: '', answers });
+      this.#questions.push({ pull: number, cylinder: cylinder.cylinder, kind, answers });
     const kind = pull.kind;
-    cylinder.pulls.push({ pull: pullOf(number, pull), kind, because: '', judgement: verdict, answer: null });
+    cylinder.pulls.push({
+      pull: pullOf(number, pull),
+      kind,
+      because: 'plug-turned',
+      judgement: verdict,
+      answer: null,
+    });
     if (kind === 'rehit' || kind === 'handling') ask('unsure', ['fresh', 'rehit', 'handling', 'refit']);
     else if (verdict.side === 'high') ask('over-window', ['refit', 'replace']);
     else cylinder.torque = verdict.result === 'OK' && pull.releaseNm !== null ? 'done' : 'again';

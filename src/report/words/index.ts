@@ -1,0 +1,12 @@
+/**
+ * The one table of words for what is signed as a code: screen, papers, CSV and commands print what stands here. A sentence
+ * may be changed at any time; no record and no verdict changes with it.
+ */
+export * from './attested.ts';
+export * from './check.ts';
+export * from './feature.ts';
+export * from './gap-step.ts';
+export * from './link.ts';
+export * from './open-item.ts';
+export * from './placement.ts';
+export * from './question.ts';

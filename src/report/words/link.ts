@@ -1,0 +1,42 @@
+/** Why a link ended, why readings are missing, and why a device was refused. */
+import type { DeviceRefusal, LinkEnd, MissReason } from '../../reading.ts';
+
+export const MISS_WORDS: Readonly<Record<MissReason, string>> = {
+  'out-of-reach': 'out of reach or switched off',
+  'no-answer': 'it stopped answering',
+  'ended-by-tool': 'ended by the tool',
+  'tool-switching-off': 'the tool is switching off',
+  'ended-by-station': 'ended by this station',
+  'pairing-failed': 'the pairing failed',
+  'pairing-missing': 'the tool asks for a pairing that is not there',
+  'not-established': 'the connection could not be established',
+  'recording-ended': 'the recording has ended',
+  'link-ended': 'the link ended',
+  'counter-jumped': 'its own counter jumped',
+  'too-many': 'more than the station could take',
+};
+
+/** A reason of the Bluetooth controller that has no words is shown as its number. */
+export function linkEndText({ reason, controllerReason: code }: LinkEnd): string {
+  const number = reason === 'link-ended' && code !== undefined ? `, reason 0x${code.toString(16)}` : '';
+  return `${MISS_WORDS[reason]}${number}`;
+}
+
+export const REFUSAL_WORDS: {
+  readonly [R in DeviceRefusal['reason']]: (refusal: Pick<DeviceRefusal, 'address' | 'serial'>) => string;
+} = {
+  'same-name': ({ address }) =>
+    `a device at ${address} has the same name as the adopted tool. Its readings are ignored`,
+  'other-serial': ({ address, serial }) =>
+    serial === undefined
+      ? `the device at ${address} gives no serial number before pairing`
+      : `the device at ${address} has serial number ${serial}, which is not that of the adopted tool`,
+  'not-encrypted': ({ address }) =>
+    `the device at ${address} does not ask for encryption, but the adopted tool does. Its readings are ignored`,
+  'not-measuring': ({ address }) => `the device at ${address} does not send the readings of this tool`,
+  'not-as-described': ({ address }) => `the device at ${address} is not as its profile describes it`,
+  'other-format': ({ address }) =>
+    `the device at ${address} presents its readings in another format than the Bluetooth SIG defines. They cannot be trusted`,
+};
+
+export const refusalText = (refusal: DeviceRefusal): string => REFUSAL_WORDS[refusal.reason](refusal);

@@ -1,0 +1,57 @@
+/** Why a pull was taken for what it is: the sentence of each reason, with the figures that it rests on. */
+import type { TorqueAttempt } from '../../job/state.ts';
+import type { PlacementReason } from '../../sequence/reason.ts';
+
+type Placed = Pick<TorqueAttempt, 'pull' | 'evidence' | 'otherPull' | 'leftOut'>;
+
+export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed) => string } = {
+  'too-little-torque': () => 'too little torque to turn a plug',
+  knock: () => 'it rose and fell like a knock',
+  'none-due': () => 'no cylinder is due',
+  'plug-turned': (placed) => `${rose(placed)}: the plug turned`,
+  'first-plug': () => 'the first plug of this engine',
+  'went-on-from-stroke': () => 'it went on from the stroke before',
+  'went-on-after-short': (placed) => `${rose(placed)}: it went on after stopping short`,
+  'ended-low': () => 'it ended low',
+  'ended-without-click': () => 'it ended without a click',
+  'low-during-question': () => 'a low stroke while a question was open',
+  'stopped-short': () => 'nothing followed: it stopped short',
+  'same-plug-again': (placed) => `${rose(placed)}: the same plug once more`,
+  'tight-plug-again': (placed) => `${rose(placed)}: a plug already tight was tried again`,
+  'did-not-turn': (placed) => `${rose(placed)}: the plug did not turn`,
+  'tight-or-turning': (placed) => `${rose(placed)}: a tight plug or one that still turned`,
+  'turned-too-soon': (placed) => `${rose(placed)}: a plug turned, too soon after the last`,
+  'stroke-before-in-doubt': (placed) => `${rose(placed)}, and the stroke before need not have turned it`,
+  'below-held': () => 'it ended below what this plug had held',
+  'slow-to-held': ({ evidence }) =>
+    `it took ${Math.round(evidence?.heldRiseMs ?? 0)} ms to what this plug had held`,
+  'maybe-tight': () => 'it may have been a plug that was tight already',
+  'did-not-turn-on': () => 'the plug did not turn on',
+  'knock-or-short': () => 'a knock, or a stroke that stopped short',
+  'no-click-and-nothing-followed': () => 'it reached the window without a click, and nothing followed',
+  'went-on-from-question': (placed) => `${rose(placed)}: it went on from the pull in question`,
+  'during-question': () => 'it came while a question was open',
+  'turned-though-all-done': (placed) => `${rose(placed)}: a plug turned, though every cylinder is done`,
+  'check-above-window': () => 'a check pull went above the window',
+  'end-missing': () => 'its end is missing',
+  'end-of-scale': ({ pull }) =>
+    `the readings stood at ${pull.highestNm.toFixed(2)} N·m, the end of the scale`,
+  'to-be-backed-out': () => 'this plug was to be backed out',
+  'none-tight-yet': () => 'no plug was tight yet',
+  'loosened-after-proof': () => 'a plug was loosened after it had been proven',
+  answered: () => 'answered by the technician',
+  given: () => 'given to this cylinder by the technician',
+  'with-other-pull': ({ otherPull }) => `with pull ${otherPull}`,
+  'other-pull-went-on': ({ otherPull }) => `pull ${otherPull} went on from it`,
+  'cylinder-left-out': ({ leftOut }) => `the plug of cylinder ${leftOut} was left out`,
+};
+
+export const placementText = (placed: Placed & Pick<TorqueAttempt, 'because'>): string =>
+  PLACEMENT_WORDS[placed.because](placed);
+
+/** How fast it rose, and how long after the pull before. */
+function rose({ pull, evidence }: Placed): string {
+  const pauseMs = evidence?.sinceLastMs ?? null;
+  const since = pauseMs === null ? '' : `, ${(pauseMs / 1000).toFixed(1)} s after the last`;
+  return `rose in ${Math.round(pull.riseMs)} ms${since}`;
+}

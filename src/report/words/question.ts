@@ -1,0 +1,45 @@
+/** What is asked about a pull. */
+import { attemptOf } from '../../job/situation.ts';
+import type { JobState, Question, TorqueAttempt } from '../../job/state.ts';
+import { called } from '../../sequence/plan.ts';
+import { placementText } from './placement.ts';
+
+interface Asked {
+  /** How the plug is called. */
+  readonly name: string;
+  /** Why the pull is in question. */
+  readonly why: string;
+  readonly judgement: TorqueAttempt['judgement'];
+}
+
+export const QUESTION_WORDS: { readonly [K in Question['kind']]: (asked: Asked) => string } = {
+  'over-window': ({ name, judgement }) =>
+    judgement?.result === 'NotOK'
+      ? `${capital(name)} went above the window. Back the plug out and look at its threads.`
+      : `${capital(name)} went too near the upper limit to be proven. Back the plug out and look at its threads.`,
+  loosened: ({ name, why }) => `A plug was loosened (${why}). Was it ${name}?`,
+  cut: ({ name }) =>
+    `The readings broke off in the middle of a pull on ${name}. The torque that it reached is unknown.`,
+  'end-of-scale': ({ name, why }) =>
+    `STOP: ${name}: ${why}. The plug may have had far more. Back it out and look at its threads.`,
+  'already-tight': ({ name, why }) =>
+    `STOP: ${name} is due, but this plug was tight already (${why}). Was it another one, or was a cylinder left out?`,
+  'other-plug': ({ name, why }) =>
+    `STOP: ${name} had stopped short, but this looks like another plug (${why}). Was it ${name}?`,
+  'no-click': ({ name, why }) => `No click was seen on ${name} (${why}). Did the wrench click?`,
+  loose: ({ name, why }) => `STOP: a plug still turned, but every cylinder is done (${why}). Was it ${name}?`,
+  unsure: ({ why }) => `What was this pull? (${why}.)`,
+};
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+export function questionText(state: JobState, { pull, cylinder, kind }: Question): string {
+  const attempt = attemptOf(state, pull);
+  if (attempt === undefined) throw new Error(`pull ${pull} is asked about but was never placed`);
+  const { judgement } = attempt;
+  return QUESTION_WORDS[kind]({
+    name: called(state.order.engine, cylinder),
+    why: placementText(attempt),
+    judgement,
+  });
+}
