@@ -10,6 +10,8 @@ import json
 import random
 import sys
 
+sys.dont_write_bytecode = True  # nothing but sources in this folder
+
 import handling
 from tool import Link, Tool, ideal_bounds
 from work import PEOPLE, SEATS, SPRINGS, Bay
@@ -94,6 +96,11 @@ def some_joint(rng):
     return rng.choice(SEATS), rng.choice(list(SPRINGS))
 
 
+def plain_drop(rng):
+    """A click that is easy to see: what weak ones do has a cell of its own."""
+    return rng.uniform(0.12, 0.40)
+
+
 def pulls(seed, size):
     for habit in HABITS:
         for rate in RATES:
@@ -171,7 +178,7 @@ def leftout(seed, size):
             for spring in SPRINGS:
                 for n in range(max(1, round(12 * size))):
                     rng = draw(seed, 'leftout', pace, seat, spring, n)
-                    bay = Bay(rng, seat, spring, 4)
+                    bay = Bay(rng, seat, spring, 4, drop=plain_drop(rng))
                     for plug in (1, 2, 3):
                         bay.go()
                         bay.pull(plug)
@@ -187,7 +194,7 @@ def people(seed, size):
         for n in range(max(1, round(18 * size))):
             rng = draw(seed, 'people', who, n)
             seat, spring = some_joint(rng)
-            bay = Bay(rng, seat, spring, 6, clicks=n % 4 != 3)
+            bay = Bay(rng, seat, spring, 6, clicks=n % 4 != 3, drop=plain_drop(rng))
             works(bay, list(range(1, 7)))
             bay.world.rest(4)
             key = {'who': who, 'seat': seat}

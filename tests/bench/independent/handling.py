@@ -14,16 +14,24 @@ def laid_down(world):
 
 
 def dropped(world):
-    """Strikes the bench, rings, strikes again."""
+    """Strikes the bench, rings or is thrown to one side, strikes again; some come to lie on their own handle and rock."""
     rng = world.rng
     size, gap = rng.uniform(5, 60), rng.uniform(0.12, 0.3)
+    rings = rng.random() < 0.5
     for _ in range(rng.randint(1, 4)):
         f, tau, sign = rng.uniform(12, 80), rng.uniform(0.015, 0.08), rng.choice([-1, 1])
-        ring = [sign * size * math.exp(-i * DT / tau) * math.sin(2 * math.pi * f * i * DT) for i in range(round(5 * tau / DT))]
-        world.feel(ring)
+        if rings:
+            blow = [sign * size * math.exp(-i * DT / tau) * math.sin(2 * math.pi * f * i * DT) for i in range(round(5 * tau / DT))]
+        else:
+            n = round(rng.uniform(0.008, 0.09) / DT)
+            blow = [sign * size * math.sin(math.pi * i / n) for i in range(n)]
+        world.feel(blow)
         world.rest(gap)
         size *= rng.uniform(0.3, 0.7)
         gap *= 0.7
+    if rng.random() < 0.3:
+        f, tau, nm = rng.uniform(1.5, 5), rng.uniform(0.2, 0.8), rng.uniform(1, 9)
+        world.feel([nm * math.exp(-i * DT / tau) * math.sin(2 * math.pi * f * i * DT) for i in range(round(4 * tau / DT))])
 
 
 def carried(world):
@@ -60,7 +68,14 @@ def leaned_on(world):
     world.feel([nm * min(1, i / edge, (n - i) / edge) for i in range(n)])
 
 
-HANDLING_AN_HOUR = ((laid_down, 60), (dropped, 25), (carried, 40), (ratchet_play, 25), (leaned_on, 8))
+def twisted_by_hand(world):
+    """The drive turned in the fist, to try the tool."""
+    rng = world.rng
+    nm, n = rng.choice([-1, 1, 1]) * rng.uniform(1.5, 9), round(rng.uniform(0.2, 1.2) / DT)
+    world.feel([nm * math.sin(math.pi * i / n) ** 0.7 for i in range(n)])
+
+
+HANDLING_AN_HOUR = ((laid_down, 60), (dropped, 25), (carried, 40), (ratchet_play, 25), (leaned_on, 8), (twisted_by_hand, 4))
 
 
 def hours(world, seconds):

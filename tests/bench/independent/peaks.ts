@@ -17,6 +17,7 @@ class Peaks {
   wrongNot = 0;
   undecided = 0;
   needed = 0;
+  lost = false;
   readonly errors: number[] = [];
   readonly scores: number[] = [];
   readonly seenScores: number[] = [];
@@ -26,6 +27,7 @@ class Peaks {
 
   add({ tape, seen, events, state }: Played): void {
     const { torqueWindow } = state;
+    this.lost ||= tape.truth.some(({ seenNm }) => seenNm !== undefined);
     this.asked += events.filter((event) => event.type === 'pull-placed' && event.kind === 'unsure').length;
     for (const truth of tape.truth.filter(({ peakNm }) => peakNm >= JUDGED_SHARE * tape.job.lowerNm)) {
       this.due += 1;
@@ -85,6 +87,9 @@ function judged(events: Played['events'], pull: number): Judgement | null {
   return placed?.type === 'pull-placed' ? placed.judgement : null;
 }
 
+const LEGEND =
+  'strokes from 60 % of the lower limit; missed: no whole pull detected; the last stroke of each is judged, its setting drawn from 3 % below the window to 3 % above';
+
 const within = (scores: readonly number[]): string =>
   percent(scores.filter((z) => Math.abs(z) <= 2).length, scores.length);
 
@@ -104,6 +109,11 @@ const COLUMNS = {
     percent(row.okInside.filter((ok) => ok === 1).length, row.okInside.length),
   'OK, truly outside': (row: Peaks) => String(row.wrongOk),
   'NOT OK, truly inside': (row: Peaks) => String(row.wrongNot),
+};
+
+/** Beside these where readings are lost. */
+const LOSS_COLUMNS = {
+  ...COLUMNS,
   UNDECIDED: (row: Peaks) => String(row.undecided),
   'ideal needs': (row: Peaks) => String(row.needed),
   'UNDECIDED/ideal': (row: Peaks) => ratio(row.undecided, row.needed),
@@ -136,7 +146,8 @@ export function peaks(): { add: (tape: Tape) => void; lines: () => string[] } {
         .add(played);
     },
     lines: () => [
-      ...rows.with('all', all).table('', COLUMNS),
+      LEGEND,
+      ...rows.with('all', all).table('', all.lost ? LOSS_COLUMNS : COLUMNS),
       ...(gridded
         ? [
             '',

@@ -213,18 +213,18 @@ def stroke(world, plug, joint, hand, click, goal_nm, arc_deg=None, note='fresh')
 
 
 def back_swing(world, drag_nm, arc_deg):
-    """A ratchet is swung back: its pawls drag the other way."""
+    """A ratchet is swung back: its pawls drag the other way. Often the next stroke follows without a rest."""
     rng = world.rng
-    n = round(rng.uniform(0.25, 0.6) / DT)
-    f, depth = rng.uniform(15, 40), rng.uniform(0.05, 0.35)
+    n = round(rng.uniform(0.3, 1.2) / DT)
+    f, depth = rng.uniform(15, 40), rng.choice([0.0, rng.uniform(0.05, 0.35)])
     edge = 40
     at = world.deg[-1]
-    world.rest(rng.uniform(0.03, 0.1))
+    world.rest(rng.choice([0.0, rng.uniform(0.03, 0.1)]))
     world.feel(
         [-drag_nm * min(1, i / edge, (n - i) / edge) * (1 - depth * math.sin(6.28 * f * i * DT)) for i in range(n)],
         [at - arc_deg * i / n for i in range(n)],
     )
-    world.rest(rng.uniform(0.03, 0.12))
+    world.rest(rng.choice([0.0, rng.uniform(0.03, 0.12)]))
 
 
 def loosen(world, plug, joint, with_this_wrench):

@@ -114,7 +114,7 @@ def one_second(bay, order):
 def jerky(bay, order):
     for plug in order:
         bay.go()
-        bay.pull(plug, 'jerky')
+        bay.pull(plug, 'jerky', seconds=(0.4, 1.6))
 
 
 def leaves_out_last(bay, order):
