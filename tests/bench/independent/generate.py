@@ -46,7 +46,7 @@ def send(cell, key, bay, tool, link):
                 'upperNm': bay.upper,
                 'cylinders': cylinders,
                 'clicks': bay.click is not None,
-                'exponent': -2,
+                'stepCounts': tool.step_counts,
             },
             'truth': world.truth,
         }
@@ -77,7 +77,7 @@ def send(cell, key, bay, tool, link):
     put({'end': last})
 
 
-def one_pull(cell, key, rng, seat, spring, habit, rate, noise, clicks=True, drop=None, fall_s=None, drag=None, filter_hz=None, link=None):
+def one_pull(cell, key, rng, seat, spring, habit, rate, noise, clicks=True, drop=None, fall_s=None, drag=None, filter_hz=None, step_counts=1, link=None):
     """A plug on its own, its setting drawn from a little below the window to a little above."""
     bay = Bay(rng, seat, spring, 1, clicks, None, drop, fall_s)
     bay.setting = rng.uniform(0.97 * bay.lower, 1.03 * bay.upper)
@@ -85,7 +85,7 @@ def one_pull(cell, key, rng, seat, spring, habit, rate, noise, clicks=True, drop
         bay.click.setting = bay.setting
     bay.pull(1, habit, (0.8, 2.2), drag=drag)
     bay.world.rest(3.5)
-    send(cell, key, bay, Tool(rng, rate, noise * NOISE_OF_NM, filter_hz), link or Link(rng))
+    send(cell, key, bay, Tool(rng, rate, noise * NOISE_OF_NM, filter_hz, step_counts), link or Link(rng))
 
 
 def draw(seed, *name):
@@ -118,6 +118,15 @@ def unclicked(seed, size):
             for n in range(max(1, round(9 * size))):
                 rng = draw(seed, 'unclicked', habit, rate, n)
                 one_pull('unclicked', {'habit': habit, 'rate': rate}, rng, *some_joint(rng), habit, rate, rng.choice(NOISES), clicks=False)
+
+
+def coarse(seed, size):
+    """Steps of 0.01, 0.05, 0.1 and 0.2 N·m."""
+    for counts in (1, 5, 10, 20):
+        for rate in (100, 1000):
+            for n in range(max(1, round(18 * size))):
+                rng = draw(seed, 'coarse', counts, rate, n)
+                one_pull('coarse', {'step N·m': counts / 100, 'rate': rate}, rng, *some_joint(rng), rng.choice(HABITS[:2]), rate, 0.0005, step_counts=counts)
 
 
 def slow(seed, size):
@@ -224,6 +233,7 @@ CELLS = {
     'weak': weak,
     'drag': drag,
     'filter': filtered,
+    'coarse': coarse,
     'slow': slow,
     'jitter': jitter,
     'loss': loss,

@@ -75,6 +75,7 @@ class Work {
   jobs = 0;
   finished = 0;
   pulls = 0;
+  wrongJobs = 0;
   wrongOk = 0;
   wrongOkAsked = 0;
   loose = 0;
@@ -99,6 +100,7 @@ export function people(): Measure {
         'all OK': (row) => String(row.finished),
         pulls: (row) => String(row.pulls),
         'asked/100': (row) => percent(total(row.asks), row.pulls, 1),
+        'jobs with a wrong OK': (row) => String(row.wrongJobs),
         'wrong OK, nobody asked': (row) => String(row.wrongOk),
         'wrong OK, asked': (row) => String(row.wrongOkAsked),
         'OK, not tight': (row) => String(row.loose),
@@ -118,6 +120,7 @@ const total = (counts: ReadonlyMap<string, number>): number =>
 
 function score(row: Work, played: Played): void {
   const { tape, state, seen, answered } = played;
+  const wrongBefore = row.wrongOk + row.wrongOkAsked;
   row.jobs += 1;
   row.finished += done(played) ? 1 : 0;
   row.stuck += played.stuck;
@@ -136,6 +139,7 @@ function score(row: Work, played: Played): void {
     }
     if (!tight(tape, cylinder)) row.loose += 1;
   }
+  if (row.wrongOk + row.wrongOkAsked > wrongBefore) row.wrongJobs += 1;
 }
 
 /** It was truly brought to the window since it was last taken out. */

@@ -10,6 +10,7 @@ export const CELLS = [
   'weak',
   'drag',
   'filter',
+  'coarse',
   'slow',
   'jitter',
   'loss',
@@ -48,7 +49,8 @@ const headSchema = z.strictObject({
     upperNm: z.number(),
     cylinders: z.int(),
     clicks: z.boolean(),
-    exponent: z.int(),
+    /** The step of the tool in 0.01 N·m. */
+    stepCounts: z.int(),
   }),
   truth: z.array(truthSchema),
 });

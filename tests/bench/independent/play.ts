@@ -58,7 +58,7 @@ export function opened({ job }: Tape): JobState {
     serial: 'INVENTED',
     range: { from: 0.4 * job.lowerNm, to: 2 * job.upperNm },
     permissibleDeviation: { kind: 'relative', percent: 2 },
-    resolution: 0.01,
+    resolution: job.stepCounts / 100,
     basis: 'invented data sheet',
   } as const;
   const events = orThrow(
@@ -100,7 +100,7 @@ export function play(tape: Tape, silent: string | null = null): Played {
     if (command !== null && give({ kind: 'command', command })) answered.add(question.pull);
     else answer();
   };
-  begin(give);
+  begin(give, tape.job.stepCounts);
   for (const part of tape.parts)
     if ('command' in part)
       give({
@@ -127,7 +127,7 @@ export function play(tape: Tape, silent: string | null = null): Played {
 const missed = (n: number, gap: { fromUs: number; atUs: number; readings: number }) =>
   ({ kind: 'missed', n, ...gap, reason: 'its own counter jumped' }) as const;
 
-export function begin(give: (input: BenchInput) => unknown): void {
+export function begin(give: (input: BenchInput) => unknown, stepCounts = 1): void {
   give({ kind: 'session', program: 'measurement', platform: 'generator', simulated: true });
   const link = { kind: 'direct', authenticated: false } as const;
   const description = {
@@ -135,6 +135,7 @@ export function begin(give: (input: BenchInput) => unknown): void {
     unit: 'N.m',
     exponent: -2,
     samplingFunction: 'instantaneous',
+    resolutionCounts: stepCounts,
     link,
   } as const;
   give({ kind: 'link', tool: TOOL, driver: 'generator', link: { state: 'linked', description } });

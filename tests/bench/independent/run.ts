@@ -14,6 +14,7 @@ const MEASURES: Readonly<Record<Cell, () => { add: (tape: Tape) => void; lines: 
   weak: peaks,
   drag: peaks,
   filter: peaks,
+  coarse: peaks,
   slow: peaks,
   jitter: peaks,
   loss: peaks,

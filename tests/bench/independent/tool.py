@@ -8,9 +8,9 @@ from physics import DT
 class Tool:
     angle = False  # whether tools send one
 
-    def __init__(self, rng, rate_hz, noise_nm, filter_hz=None, exponent=-2):
+    def __init__(self, rng, rate_hz, noise_nm, filter_hz=None, step_counts=1):
         self.rng, self.rate, self.noise, self.filter_hz = rng, rate_hz, noise_nm, filter_hz
-        self.step = 10.0**exponent
+        self.step_counts = step_counts  # of 0.01 N·m
         self.zero_nm = rng.uniform(-0.3, 0.3)
         self.clock = 1 + rng.uniform(-50e-6, 50e-6)
 
@@ -30,7 +30,7 @@ class Tool:
             part = x - i
             value = nm[i] + (nm[i + 1] - nm[i]) * part + self.zero_nm + gauss(0, self.noise)
             angle = round(100 * (deg[i] + drift * t)) if self.angle else 0
-            out.append((t, round(value / self.step), angle))
+            out.append((t, self.step_counts * round(100 * value / self.step_counts), angle))
             t += step_s
 
 

@@ -126,12 +126,12 @@ def leaves_out_last(bay, order):
 
 
 def goes_back(bay, order):
-    """After some plugs he tries an earlier one again, and goes on."""
-    back_after = bay.rng.sample(range(1, len(order)), k=min(2, len(order) - 1))
+    """After one of the plugs he tries an earlier one again, and goes on."""
+    back_after = bay.rng.randrange(1, len(order))
     for i, plug in enumerate(order):
         bay.go()
         bay.pull(plug)
-        if i in back_after:
+        if i == back_after:
             bay.go()
             bay.again(bay.rng.choice(order[:i]))
 
