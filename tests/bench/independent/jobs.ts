@@ -1,0 +1,201 @@
+/** Whole jobs: whether a plug that nobody touched is called OK, and how often somebody is asked. */
+import type { Tape } from './lines.ts';
+import { type Played, play } from './play.ts';
+import { percent, Rows } from './rows.ts';
+
+interface Measure {
+  add: (tape: Tape) => void;
+  lines: () => string[];
+}
+
+/** What was asked, as events that asked it. */
+function questions({ events }: Played): string[] {
+  return events.flatMap((event) => {
+    if (event.type !== 'pull-placed') return [];
+    if (event.kind === 'unsure') return [event.ask ?? ''];
+    return event.judgement?.side === 'high' ? ['over-window'] : [];
+  });
+}
+
+const done = ({ state }: Played): boolean => state.cylinders.every(({ torque }) => torque === 'done');
+
+class LeftOut {
+  jobs = 0;
+  allOk = 0;
+  firstOpen = 0;
+  readonly by = new Map<string, number>();
+  readonly asked = new Map<string, number>();
+}
+
+/** The last plug was never touched, an earlier one pulled in its place: nobody answers what is asked about that. */
+export function leftOut(): Measure {
+  const rows = new Rows(() => new LeftOut());
+  return {
+    add(tape) {
+      const played = play(tape, 'in place of the last');
+      const { seat, spring } = tape.job.key;
+      const row = rows.row(`${tape.job.key['pace deg/s']} deg/s`);
+      row.jobs += 1;
+      const before = played.state.cylinders.slice(0, -1);
+      if (!before.every(({ torque }) => torque === 'done')) row.firstOpen += 1;
+      if (done(played)) {
+        row.allOk += 1;
+        for (const name of [String(seat), String(spring)]) row.by.set(name, (row.by.get(name) ?? 0) + 1);
+      }
+      const last = played.seen.findLast(({ truth }) => truth?.was === 'in place of the last');
+      const placed = played.events.find(
+        (event) => event.type === 'pull-placed' && event.pull === last?.pull.pull,
+      );
+      const what = placed?.type === 'pull-placed' ? (placed.ask ?? placed.kind) : 'not detected';
+      row.asked.set(what, (row.asked.get(what) ?? 0) + 1);
+    },
+    lines: () => {
+      const by = (name: string) => (row: LeftOut) => String(row.by.get(name) ?? 0);
+      return [
+        'jobs that end all OK though the last plug was never touched, in all and by joint and extension; how the pull in its place was first taken',
+        ...rows.table('pace', {
+          jobs: (row) => String(row.jobs),
+          'all OK': (row) => String(row.allOk),
+          'of 108': (row) => ((108 * row.allOk) / row.jobs).toFixed(1),
+          'new gasket': by('new gasket'),
+          'used gasket': by('used gasket'),
+          cone: by('cone'),
+          short: by('short'),
+          extension: by('extension'),
+          soft: by('soft'),
+          'a first one open': (row) => String(row.firstOpen),
+          taken: (row) => [...row.asked].map(([what, n]) => `${what} ${n}`).join(', '),
+        }),
+      ];
+    },
+  };
+}
+
+class Work {
+  jobs = 0;
+  finished = 0;
+  pulls = 0;
+  wrongJobs = 0;
+  wrongOk = 0;
+  wrongOkAsked = 0;
+  loose = 0;
+  stuck = 0;
+  readonly asks = new Map<string, number>();
+}
+
+/** Pulls below this share of the lower limit turn nothing. */
+const PULLED_SHARE = 0.2;
+
+export function people(): Measure {
+  const rows = new Rows(() => new Work());
+  return {
+    add(tape) {
+      const played = play(tape);
+      for (const name of [String(tape.job.key['who'])]) score(rows.row(name), played);
+    },
+    lines: () => [
+      'questions in 100 pulls (answered at once and truly); cylinders OK by a pull on another plug, and OK though never tightened, at the end of the job',
+      ...rows.table('technician', {
+        jobs: (row) => String(row.jobs),
+        'all OK': (row) => String(row.finished),
+        pulls: (row) => String(row.pulls),
+        'asked/100': (row) => percent(total(row.asks), row.pulls, 1),
+        'jobs with a wrong OK': (row) => String(row.wrongJobs),
+        'wrong OK, nobody asked': (row) => String(row.wrongOk),
+        'wrong OK, asked': (row) => String(row.wrongOkAsked),
+        'OK, not tight': (row) => String(row.loose),
+        'open questions': (row) => String(row.stuck),
+        what: (row) =>
+          [...row.asks]
+            .sort((a, b) => b[1] - a[1])
+            .map(([ask, n]) => `${ask} ${n}`)
+            .join(', '),
+      }),
+    ],
+  };
+}
+
+const total = (counts: ReadonlyMap<string, number>): number =>
+  [...counts.values()].reduce((a, b) => a + b, 0);
+
+function score(row: Work, played: Played): void {
+  const { tape, state, seen, answered } = played;
+  const wrongBefore = row.wrongOk + row.wrongOkAsked;
+  row.jobs += 1;
+  row.finished += done(played) ? 1 : 0;
+  row.stuck += played.stuck;
+  row.pulls += tape.truth.filter(({ peakNm }) => Math.abs(peakNm) >= PULLED_SHARE * tape.job.lowerNm).length;
+  for (const ask of questions(played)) row.asks.set(ask, (row.asks.get(ask) ?? 0) + 1);
+  for (const { cylinder, torque, pulls } of state.cylinders) {
+    if (torque !== 'done') continue;
+    const proof = pulls.findLast(
+      ({ kind, judgement }) =>
+        judgement?.result === 'OK' && (kind === 'tightening' || kind === 'continuation'),
+    );
+    const truth = seen.find(({ pull }) => pull.pull === proof?.pull.pull)?.truth;
+    if (truth?.plug !== cylinder) {
+      if (answered.has(proof?.pull.pull ?? 0)) row.wrongOkAsked += 1;
+      else row.wrongOk += 1;
+    }
+    if (!tight(tape, cylinder)) row.loose += 1;
+  }
+  if (row.wrongOk + row.wrongOkAsked > wrongBefore) row.wrongJobs += 1;
+}
+
+/** It was truly brought to the window since it was last taken out. */
+function tight({ job, truth }: Tape, cylinder: number): boolean {
+  const own = truth.filter(({ plug }) => plug === cylinder);
+  return own
+    .slice(own.findLastIndex(({ ended }) => ended === 'out') + 1)
+    .some(({ peakNm }) => peakNm >= job.lowerNm);
+}
+
+class Handled {
+  times = 0;
+  pulls = 0;
+  readonly asks = new Map<string, number>();
+  short = 0;
+  ok = 0;
+}
+
+/** Hours without a pull on a plug. */
+export function handling(): Measure {
+  const rows = new Rows(() => new Handled());
+  let endUs = 0;
+  return {
+    add(tape) {
+      const played = play(tape);
+      endUs += tape.truth.at(-1)?.toUs ?? 0;
+      for (const { was } of tape.truth) for (const name of [was, 'all']) rows.row(name).times += 1;
+      for (const { pull, truth } of played.seen) {
+        const placed = played.events.filter(
+          (event) => event.type === 'pull-placed' && event.pull === pull.pull,
+        );
+        for (const name of [truth?.was ?? 'nothing', 'all']) {
+          const row = rows.row(name);
+          row.pulls += 1;
+          for (const event of placed) {
+            if (event.type !== 'pull-placed') continue;
+            if (event.kind === 'unsure')
+              row.asks.set(event.ask ?? '', (row.asks.get(event.ask ?? '') ?? 0) + 1);
+            if (event.judgement?.side === 'low') row.short += 1;
+            if (event.judgement?.side === 'high')
+              row.asks.set('over-window', (row.asks.get('over-window') ?? 0) + 1);
+            if (event.judgement?.result === 'OK') row.ok += 1;
+          }
+        }
+      }
+    },
+    lines: () => [
+      `${(endUs / 3.6e9).toFixed(1)} h of handling, no plug pulled`,
+      ...rows.table('what', {
+        times: (row) => String(row.times),
+        'taken for pulls': (row) => String(row.pulls),
+        'called OK': (row) => String(row.ok),
+        'stopped short': (row) => String(row.short),
+        questions: (row) => String(total(row.asks)),
+        asked: (row) => [...row.asks].map(([ask, n]) => `${ask} ${n}`).join(', '),
+      }),
+    ],
+  };
+}
