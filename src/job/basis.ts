@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { decisionRuleSchema } from '../metrology/decision.ts';
 import { windowSchema } from '../metrology/judgement.ts';
+import { noteSchema } from '../plug/note.ts';
 
 /** How the shop decides, and whether it wants the four grades of ILAC-G8 beside the verdict. */
 export const decisionSchema = z.strictObject({
@@ -20,7 +21,8 @@ export const basisSchema = z.strictObject({
     .nullable()
     .describe('The window of the first of two steps; null for a plain tightening.'),
   notes: z
-    .array(z.string())
+    .array(noteSchema)
+    .max(20)
     .describe('What a reader should know about the figures: tables, sources set aside, reductions.'),
 });
 export type Basis = z.infer<typeof basisSchema>;

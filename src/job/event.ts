@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { instrumentSchema } from '../instrument/instrument.ts';
+import { refusalSchema } from '../instrument/unfit.ts';
 import { judgementSchema, windowSchema } from '../metrology/judgement.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
 import { personal } from '../personal.ts';
 import { conditionSchema, damageSchema, threadStateSchema } from '../plug/condition.ts';
-import { PROBLEM_CODES } from '../problem-code.ts';
 import { pullSchema } from '../pull/pull.ts';
 import { toolDescriptionSchema } from '../reading.ts';
 import { evidenceSchema } from '../sequence/evidence.ts';
@@ -85,8 +85,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     .strictObject({
       type: z.literal('instrument-overridden'),
       tool: toolId,
-      code: z.enum(PROBLEM_CODES).describe('Code of the refusal.'),
-      refusal: z.string().describe('Why it would have been refused.'),
+      refusal: refusalSchema.describe('Why it would have been refused.'),
       by: person,
       reason,
     })

@@ -1,8 +1,10 @@
 /** One plain line an event: for pipes, screen readers and logs, where no screen can be drawn. */
+
 import { coachingFor } from '../job/coaching.ts';
 import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { torqueWindowOf } from '../job/stage.ts';
 import type { JobState, TorqueAttempt } from '../job/state.ts';
+import { refusalWords } from '../report/words/index.ts';
 import { adviceText } from './advice-words.ts';
 import { checklistLine } from './checklist-lines.ts';
 import { SCRAP_WORDS, WIRE_WORDS } from './gap-keys.ts';
@@ -121,7 +123,11 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
         ...asked(after, event.cylinder),
       ];
     case 'instrument-overridden':
-      return [event.tool, `used although ${event.refusal}`, `answered for by ${event.by}: ${event.reason}`];
+      return [
+        event.tool,
+        `used although ${refusalWords(event.refusal)}`,
+        `answered for by ${event.by}: ${event.reason}`,
+      ];
     case 'uncertainty-declared':
       return [
         event.tool,

@@ -106,7 +106,8 @@ describe('a supervisor', () => {
   it('is asked for where a certificate has run out', () => {
     expect(refused(order, withWrench(certified))).toMatchObject({
       code: 'calibration-expired',
-      next: expect.stringContaining('--override wrench'),
+      next: 'Have it calibrated.',
+      answerableFor: 'wrench',
     });
     expect(refused(order, withWrench(certified), { ...OPENING, on: '2026-04-30' })).toBeNull();
   });
@@ -117,8 +118,7 @@ describe('a supervisor', () => {
       {
         type: 'instrument-overridden',
         tool: 'wrench',
-        code: 'calibration-expired',
-        refusal: 'its calibration expired on 2026-04-30',
+        refusal: { code: 'calibration-expired', due: '2026-04-30' },
         by: 'A. Foreman',
         reason: 'no other wrench today',
       },
@@ -212,6 +212,6 @@ describe('the windows of a job', () => {
     const [event] = opened(order, withWrench(certified), { ...OPENING, on: '2026-03-01' });
     expect(event.instruments[0]?.certificate).toEqual(certificate);
     expect(event.basis).toMatchObject({ on: '2026-03-01', decision: OPENING.decision });
-    expect(event.basis.notes.join()).toContain('No oil and no anti-seize');
+    expect(event.basis.notes).toContainEqual({ code: 'threads-dry' });
   });
 });

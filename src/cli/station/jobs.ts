@@ -9,11 +9,11 @@ import { byName } from '../../evidence/writers.ts';
 import { outputFolder } from '../../files/output.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { foldAll } from '../../job/fold.ts';
-import { notesOnJob } from '../../job/open.ts';
 import type { JobState } from '../../job/state.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
 import { STATE_WORDS } from '../../report/verdict.ts';
+import { noteLines } from '../../report/words/index.ts';
 import { summaryLines } from '../../ui/summary.ts';
 import { printJson } from '../answers/answer.ts';
 import { listedJobs, shownJob } from '../answers/jobs.ts';
@@ -83,7 +83,7 @@ export function showJob(number: string, options: Scope & { readonly json?: true 
           ? [`handed over ${minute(at)} from ${safeLine(by)} to ${safeLine(event.to)}`]
           : [],
       ),
-      ...notesOnJob(state).map((note) => `note: ${safeLine(note)}`),
+      ...noteLines(state.order, state.basis.notes).map((note) => `note: ${safeLine(note)}`),
       ...state.questions.map(({ pull, text }) => `question about pull ${pull}: ${safeLine(text)}`),
     ];
     // In front of "complete", which is what was judged then.
