@@ -31,14 +31,15 @@ export const readingsSchema = z
       .min(1)
       .describe("The driver's number of the first sample; the others follow without a break."),
     count: z.int().min(1).describe('How many samples.'),
-    exponent: z.int().describe("A figure is counts · 10^exponent of the tool's unit."),
     startUs: us.describe('Stamp from which the differences count, in microseconds.'),
     times: z
       .string()
       .describe('Differences of the time steps in microseconds: zigzag, 7-bit groups, base64.'),
     counts: z.string().describe('Differences of the counts: zigzag, 7-bit groups, base64.'),
   })
-  .describe('Samples of one tool, in a compact coding.');
+  .describe(
+    'Samples of one tool, in a compact coding. A figure is counts · 10^exponent of the unit, both as the last `tool-linked` of this tool describes it.',
+  );
 
 export const answerSchema = z.enum(['fresh', 'rehit', 'handling', 'refit', 'replace', 'unfinished']);
 /**
@@ -146,8 +147,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       tool: toolId,
       reading: z.int().min(1).describe("The driver's number of the reading."),
       atUs: us,
-      exponent: z.int().describe("A figure is counts · 10^exponent of the tool's unit."),
-      counts: z.int().describe('The figure.'),
+      counts: z.int().describe('The figure, in steps as the last `tool-linked` of this tool describes them.'),
     })
     .describe(
       'A reading from the memory of the tool, taken while it was out of reach. It is kept and given to no cylinder.',

@@ -31,7 +31,6 @@ export function newFeed(tool: ToolDescription, state: JobState): Feed {
 export function notAValue(
   tool: ToolId,
   reading: Exclude<Reading, { kind: 'value' }>,
-  exponent: number,
 ): JobEvent {
   switch (reading.kind) {
     case 'not-known':
@@ -49,7 +48,7 @@ export function notAValue(
       };
     case 'stored': {
       const { n, atUs, counts } = reading;
-      return { type: 'value-stored', tool, reading: n, atUs, exponent, counts };
+      return { type: 'value-stored', tool, reading: n, atUs, counts };
     }
   }
 }
