@@ -101,7 +101,9 @@ function stationIn({ background }: JobRecord): StationState | string {
   const [first] = background;
   const disordered = background.some(({ seq, n }, i) => {
     const before = background[i - 1];
-    return before !== undefined && (seq <= before.seq || n <= before.n);
+    // A selection: the numbers of its stream may skip what is not here, but no more than the log does.
+    const [lastSeq, lastN] = before === undefined ? [0, 0] : [before.seq, before.n];
+    return seq <= lastSeq || n <= lastN || n - lastN > seq - lastSeq;
   });
   if (first?.event.type !== 'station-set-up' || first.n !== 1 || disordered)
     return "The entries of the station's own stream are not in order.";

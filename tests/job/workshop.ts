@@ -62,6 +62,9 @@ export function handsOn(bench: Bench, events: JobEvent[]) {
   let nowMs = 0;
   const counters = new Map<string, number>();
   const give = (input: BenchInput) => {
+    // A driver numbers what carries no value as well.
+    if (input.kind === 'reading' && input.reading.kind !== 'value')
+      counters.set(input.tool, (counters.get(input.tool) ?? 0) + 1);
     const out = bench.accept(input);
     if (out.ok) events.push(...out.value);
     return out;

@@ -5,6 +5,7 @@ import { withFindings } from '../../audit/out-of-tolerance.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { offBy, unitOf } from '../../instrument/unfit.ts';
 import { type Bench, createBench } from '../../job/bench.ts';
+import { writerOf } from '../../job/command-event.ts';
 import { foldAll } from '../../job/fold.ts';
 import { type NotOpened, type Override, openJob } from '../../job/open.ts';
 import { workOrderSchema } from '../../job/order.ts';
@@ -148,7 +149,7 @@ function confirmed(station: Station, started: Started): Started {
   const events = orThrow(bench.accept({ kind: 'command', command: { do: 'confirm-windows' } }));
   station.log.append(
     stream,
-    events.map((event) => ({ by: 'technician', event })),
+    events.map((event) => ({ by: writerOf(event), event })),
     stamp(),
   );
   return started;
@@ -178,10 +179,7 @@ async function openingFrom(
     ...(file.routine === null ? {} : { routine: file.routine }),
   });
   if (!opened.ok) throw new ProblemError(notOpened(path, opened.error));
-  const drafts = opened.value.map((event) => ({
-    by: event.type === 'instrument-overridden' ? event.by : 'technician',
-    event,
-  }));
+  const drafts = opened.value.map((event) => ({ by: writerOf(event), event }));
   return { stream, drafts, now };
 }
 
