@@ -60,8 +60,10 @@ function aheadMs(before: LogEntry | StationEntry, entry: LogEntry, fresh: boolea
   return fresh ? Math.min(0, wall) : wall - (entry.monoUs - before.monoUs) / 1000;
 }
 
-/** When the last sample of an entry was taken; null where it holds none, or none that can be read. */
+/** When the last reading of an entry arrived; null where it holds none, or none that can be read. */
 function lastSampleUs({ event }: LogEntry): number | null {
+  if ('atUs' in event) return event.atUs;
+  if ('toUs' in event) return event.toUs;
   if (event.type !== 'readings') return null;
   const samples = decodeSamples(event);
   return samples.ok ? (samples.value.atUs.at(-1) ?? null) : null;

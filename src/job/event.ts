@@ -6,6 +6,7 @@ import { permissibleDeviationSchema } from '../metrology/permissible.ts';
 import { personal } from '../personal.ts';
 import { conditionSchema, damageSchema, threadStateSchema } from '../plug/condition.ts';
 import { pullSchema } from '../pull/pull.ts';
+import { detectorSettingsSchema } from '../pull/settings.ts';
 import { toolDescriptionSchema } from '../reading.ts';
 import { evidenceSchema } from '../sequence/evidence.ts';
 import { askSchema, pullKindSchema } from '../sequence/kind.ts';
@@ -111,6 +112,11 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       tool: toolId,
       driver: z.string().describe('The driver that reads it.'),
       description: toolDescriptionSchema.describe('What the tool says of itself.'),
+      detection: detectorSettingsSchema
+        .exactOptional()
+        .describe(
+          'Of a torque wrench: how pulls are looked for in its readings, what it does not state filled in.',
+        ),
     })
     .describe('A tool joined.'),
   // It never works the other way: a link is not proof enough to make a guard band narrower.

@@ -4,7 +4,7 @@ import { problemOf, unfit } from '../instrument/unfit.ts';
 import { windowBy } from '../metrology/decision.ts';
 import { expandedWithin } from '../metrology/interval.ts';
 import type { Window } from '../metrology/judgement.ts';
-import { adjustingOf, gapCheckOf, gapLimitsOf, wiresOf } from '../plug/gap.ts';
+import { type GapPolicy, gapCheckOf, gapLimitsOf, gapPolicyOf, wiresOf } from '../plug/gap.ts';
 import type { Note } from '../plug/note.ts';
 import { implausible, notesOn } from '../plug/plausibility.ts';
 import { outranked } from '../plug/precedence.ts';
@@ -59,7 +59,7 @@ export function openJob(
 ): Result<Opened, NotOpened> {
   const specified = specifiedBy(order, opening.on);
   if (!specified.ok) return specified;
-  const { limits, first, notes } = specified.value;
+  const { limits, first, notes, gap: policy } = specified.value;
   const torque = torqueSide(order, instruments, opening, limits, first);
   if (!torque.ok) return torque;
   const gap = gapSide(order, instruments, opening);
@@ -72,7 +72,7 @@ export function openJob(
       instruments: [...instruments],
       torqueWindow: torque.value.window,
       gapWindow: gap.value.window,
-      basis: { on, decision, firstTorqueWindow: torque.value.first, notes: [...notes] },
+      basis: { on, decision, firstTorqueWindow: torque.value.first, gap: policy, notes: [...notes] },
       rules: RULES,
       ...(routine === undefined ? {} : { routine }),
     },
@@ -89,6 +89,7 @@ export function specifiedBy(
   readonly limits: TorqueLimits;
   readonly first: TorqueLimits | null;
   readonly notes: readonly Note[];
+  readonly gap: GapPolicy;
 }> {
   const { specification, plug, engine, vehicle } = order;
   const vin = vehicle.vin === undefined ? null : vinFault(vehicle.vin);
@@ -110,10 +111,10 @@ export function specifiedBy(
   const fit: Fit = { thread: plug.thread, seat: plug.seat, head: engine.headMaterial };
   const wrong = implausible(specification, limits, fit);
   if (wrong !== null) return err(wrong);
-  const adjusting = adjustingOf(specification, plug);
-  if (!adjusting.ok) return adjusting;
+  const policy = gapPolicyOf(specification, plug);
+  if (!policy.ok) return policy;
   const notes = notesOn(specification, limits, plug, fit);
-  return ok({ limits, first, notes });
+  return ok({ limits, first, notes, gap: policy.value });
 }
 
 function notYet({ source, also = [] }: WorkOrder['specification'], on: string): Problem | null {

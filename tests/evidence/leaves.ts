@@ -42,11 +42,15 @@ export function leavesOf(schema: z.core.$ZodType, value: unknown, path: Path = [
       return option === undefined ? [] : leavesOf(option, value, path, name);
     }
     case 'enum':
-      return leaf(...Object.values(def.entries).filter((one) => one !== value));
+      return leaf(
+        ...Object.values(def.entries)
+          .filter((one) => one !== value)
+          .slice(0, 2),
+      );
     case 'boolean':
       return leaf(value !== true);
     case 'number':
-      return leaf(...[1, -1, 0.01].map((by) => Number(value) + by).filter(Number.isFinite));
+      return leaf(Number(value) + 1, Number(value) - 1);
     case 'string':
       return leaf(otherText(String(value)));
     case 'literal':

@@ -171,6 +171,8 @@ export function logOf(
 }
 
 function lastSampleUs(event: JobEvent): number {
+  if ('atUs' in event) return event.atUs;
+  if ('toUs' in event) return event.toUs;
   const samples = event.type === 'readings' ? decodeSamples(event) : null;
   return samples?.ok === true ? (samples.value.atUs.at(-1) ?? 0) : 0;
 }

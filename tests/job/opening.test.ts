@@ -5,7 +5,7 @@ import { type Opened, type Opening, openJob } from '../../src/job/open.ts';
 import type { WorkOrder } from '../../src/job/order.ts';
 import { judge } from '../../src/metrology/window.ts';
 import { newtonMetres } from '../../src/quantity/torque.ts';
-import { exampleOrder, INSTRUMENTS, OPENING } from './workshop.ts';
+import { exampleOrder, INSTRUMENTS, OPENING, workshop } from './workshop.ts';
 
 const order = exampleOrder(4);
 const specified = (change: Partial<WorkOrder['specification']>): WorkOrder => ({
@@ -213,5 +213,28 @@ describe('the windows of a job', () => {
     expect(event.instruments[0]?.certificate).toEqual(certificate);
     expect(event.basis).toMatchObject({ on: '2026-03-01', decision: OPENING.decision });
     expect(event.basis.notes).toContainEqual({ code: 'threads-dry' });
+  });
+
+  it('write down what decides though neither specification nor tool states it', () => {
+    const [event] = opened(order, [WRENCH, GAUGE]);
+    expect(event.order.specification.gapRules).toBeUndefined();
+    expect(event.basis.gap).toEqual({ check: 'gauge', adjustable: true, bendMostMm: 0.2 });
+    const own = specified({ gapRules: { adjustable: 'no', bendMost: '0.1 mm' } });
+    expect(opened(own, [WRENCH, GAUGE])[0].basis.gap).toMatchObject({ adjustable: false, bendMostMm: 0.1 });
+    const linked = workshop().events.filter(({ type }) => type === 'tool-linked');
+    expect(linked).toMatchObject([
+      {
+        tool: 'wrench',
+        detection: {
+          startNm: 0.08 * 25,
+          stepNm: 0.01,
+          range: null,
+          stream: 'samples',
+          silentMs: 2000,
+        },
+      },
+      { tool: 'gauge' },
+    ]);
+    expect(linked[1]).not.toHaveProperty('detection');
   });
 });

@@ -91,6 +91,12 @@ export function handsOn(bench: Bench, events: JobEvent[]) {
   return {
     give,
     draw,
+    /** The number that the driver of a tool gives to its next reading. */
+    next: (tool: string) => (counters.get(tool) ?? 0) + 1,
+    /** Nothing comes until then. */
+    wait: (untilMs: number) => {
+      nowMs = untilMs;
+    },
     join: () => {
       give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'linked', description: WRENCH } });
       give({ kind: 'link', tool: 'gauge', driver: 'test', link: { state: 'linked', description: GAUGE } });
