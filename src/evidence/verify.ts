@@ -1,6 +1,6 @@
 /** Verification of a job record: an ordered list of checks, each with its outcome in words, and one verdict. */
-import { type Check, failed, passed } from './check.ts';
-import { checkClock } from './clock.ts';
+import { type Check, doubtful, failed, passed } from './check.ts';
+import { checkClock, daysOutOfPlaceAmong, outOfPlaceWords } from './clock.ts';
 import { COMPLETENESS, contentsAndCompleteness } from './completeness.ts';
 import { inTheLog } from './in-the-log.ts';
 import { JUDGED_AGAIN, judgedAgain } from './judged-again.ts';
@@ -118,6 +118,8 @@ function clockCheck({ entries, background }: JobRecord, readAt: string | null): 
   const { fault, jumps } = checkClock(entries, background);
   if (fault !== null) return failed('clock', `The times cannot be true: ${fault}.`);
   const ahead = aheadText(entries.at(-1)?.at ?? '', readAt);
+  const astray = outOfPlaceIn(entries, background);
+  if (astray !== null) return doubtful('clock', `${TIMES_IN_DOUBT}: ${astray}.${ahead}`);
   if (jumps.length === 0) return passed('clock', `Wall clock and monotonic clock agree throughout.${ahead}`);
   const shown = jumps
     .slice(0, 5)
@@ -127,6 +129,15 @@ function clockCheck({ entries, background }: JobRecord, readAt: string | null): 
     'clock',
     `The wall clock was set before or while the job ran: ${shown.join(', ')}${more}.${ahead}`,
   );
+}
+
+/** In front of what a reader should know of the times before anything else. */
+export const TIMES_IN_DOUBT = 'TIMES IN DOUBT';
+
+function outOfPlaceIn(entries: JobRecord['entries'], background: JobRecord['background']): string | null {
+  const [first, last] = [entries[0], entries.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  return outOfPlaceWords(daysOutOfPlaceAmong(background)({ first, last }));
 }
 
 /** Two clocks that nobody set right may well be this far apart. */
