@@ -6,6 +6,7 @@ import type { JobState } from '../job/state.ts';
 import { budgetsOf } from './budgets.ts';
 import { canonical } from './canonical.ts';
 import { type Check, failed, passed } from './check.ts';
+import { contradictionIn } from './contradiction.ts';
 import type { JobRecord } from './record.ts';
 import type { StationState } from './station.ts';
 import { summaryOf } from './summary.ts';
@@ -25,13 +26,15 @@ export function contentsAndCompleteness(
 
 function contents(record: JobRecord, state: JobState | string, station: StationState | string): Check {
   const fault =
-    typeof state === 'string' ? state : (summaryFault(record, state) ?? instrumentFault(record, station));
+    typeof state === 'string'
+      ? state
+      : (summaryFault(record, state) ?? (typeof station === 'string' ? station : contradictionIn(record)));
   if (fault !== null) return failed(CONTENTS, fault);
-  const contradicted = typeof state === 'string' ? null : contradiction(state);
-  if (contradicted !== null) return failed(CONTENTS, contradicted.detail, contradicted.open);
+  const closed = typeof state === 'string' ? null : closedFault(state);
+  if (closed !== null) return failed(CONTENTS, closed.detail, closed.open);
   return passed(
     CONTENTS,
-    'Summary, uncertainty budgets and instruments are what the entries and the log say.',
+    'Summary, uncertainty budgets, instruments and specification are what the entries and the log say.',
   );
 }
 
@@ -85,27 +88,8 @@ function summaryFault({ summary, budgets }: JobRecord, state: JobState): string 
     : 'The uncertainty budgets are not what the instruments give.';
 }
 
-/** An instrument or calibration that was put in only for this job would not stand in the station's log before it. */
-function instrumentFault({ entries, background }: JobRecord, station: StationState | string): string | null {
-  if (typeof station === 'string') return station;
-  for (const { event, seq } of entries) {
-    // As the job was opened: what a tool declares of itself later may widen its uncertainty in the job's state.
-    if (event.type !== 'job-opened') continue;
-    const recorded = new Map(
-      background.flatMap(({ event, ...at }) =>
-        event.type === 'instrument-recorded' && at.seq < seq
-          ? [[event.instrument.id, canonical(event.instrument)]]
-          : [],
-      ),
-    );
-    const stranger = event.instruments.find((one) => recorded.get(one.id) !== canonical(one));
-    if (stranger !== undefined) return `The instrument ${stranger.id} is not as the station's log has it.`;
-  }
-  return null;
-}
-
 /** Closed as complete, though it is not: no gap in a job, but a word against its own entries. */
-function contradiction(state: JobState): Fault | null {
+function closedFault(state: JobState): Fault | null {
   if (state.closed?.complete !== true) return null;
   const fault = openFault({ ...state, voided: null });
   return fault && { ...fault, detail: `The job was closed as complete. ${fault.detail}` };

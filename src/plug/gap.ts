@@ -5,10 +5,10 @@ import { millimetres } from '../quantity/length.ts';
 import { parseLength, parseLengthRange } from '../quantity/range.ts';
 import { rounded } from '../quantity/rounded.ts';
 import { err, ok, type Result } from '../result.ts';
-import type { Plug, Specification } from './specification.ts';
+import { gapCheckSchema, type Plug, type Specification } from './specification.ts';
 import { inField } from './tightening.ts';
 
-export type GapCheck = NonNullable<NonNullable<Specification['gapRules']>['check']>;
+export type GapCheck = z.infer<typeof gapCheckSchema>;
 
 /** In mm. A used plug may go on up to the service limit. */
 export interface GapLimits {
@@ -114,6 +114,22 @@ const NOT_ADJUSTABLE = [
   'tip-not-adjustable',
   'several-electrodes-not-adjustable',
 ] as const;
+
+/** How the gap of a job is found and changed, what the specification leaves open filled in. */
+export const gapPolicySchema = z.strictObject({
+  check: gapCheckSchema.describe('How it is found.'),
+  adjustable: z.boolean().describe('Whether it may be set by bending.'),
+  bendMostMm: z.number().describe('How far an electrode may be bent in all.'),
+});
+export type GapPolicy = z.infer<typeof gapPolicySchema>;
+
+/** Problems: those of the parser. */
+export function gapPolicyOf(specification: Specification, plug: Plug): Result<GapPolicy> {
+  const adjusting = adjustingOf(specification, plug);
+  if (!adjusting.ok) return adjusting;
+  const { barred, bendMostMm } = adjusting.value;
+  return ok({ check: gapCheckOf(specification), adjustable: barred === null, bendMostMm });
+}
 
 export interface Adjusting {
   /** Null where it may be set. */

@@ -16,6 +16,7 @@ import {
   placementText,
   questionText,
   refusalText,
+  refusalWords,
 } from './words/index.ts';
 
 /** Something out of the ordinary: when, what, and the name in the entry. */
@@ -86,7 +87,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
         ? null
         : `Next ${event.quantity === 'torque' ? 'pull' : 'gap'} given to cylinder ${event.cylinder} by hand.`;
     case 'instrument-overridden':
-      return `${event.tool} used although ${event.refusal}. Answered for by ${event.by}: ${event.reason}.`;
+      return `${event.tool} used although ${refusalWords(event.refusal)}. Answered for by ${event.by}: ${event.reason}.`;
     case 'uncertainty-declared':
       return `${event.tool} reported a larger uncertainty than the station lists. From here on it is judged by that.`;
     case 'gap-inspected':

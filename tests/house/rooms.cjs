@@ -36,6 +36,7 @@ const ROOMS = {
     'evidence',
     'audit',
   ],
+  // Of the report only its table of words.
   ui: [
     'quantity',
     'metrology',

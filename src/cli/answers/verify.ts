@@ -6,6 +6,7 @@ import type { VerificationReport } from '../../evidence/verify.ts';
 import { openItemSchema } from '../../job/open-item.ts';
 import type { Finding } from '../../package/finding.ts';
 import type { PackageJob } from '../../package/format.ts';
+import { notProvenByRecord } from '../../report/words/index.ts';
 import { answer, decision, time } from './answer.ts';
 
 const verdict = z
@@ -16,7 +17,11 @@ const verdict = z
 const withheld = z.array(withheldSchema).describe('Personal texts that did not come with it, by kind.');
 const check = z.strictObject({
   name: z.string().describe('Name of the check.'),
-  outcome: z.enum(['passed', 'failed', 'not-applicable']).describe('How it came out.'),
+  outcome: z
+    .enum(['passed', 'doubtful', 'failed', 'not-applicable'])
+    .describe(
+      'How it came out. `doubtful`: no fault that can be proven, and to be known before anything else.',
+    ),
   detail: z.string().describe('What was seen, in words.'),
   open: z.array(openItemSchema).exactOptional().describe('What is open in the job, where that is the fault.'),
 });
@@ -56,6 +61,7 @@ export const verifyAnswer = z
         )
         .describe('The signatures of the record.'),
       withheld,
+      notProven: z.array(z.string()).describe('What the record cannot prove, each a sentence.'),
     }).describe('A record was verified.'),
     answer('verify', {
       of: z.literal('folder'),
@@ -84,6 +90,10 @@ export const verifyAnswer = z
                 'The first check that failed, or why it was not judged again; null where there is none.',
               ),
             open: z.array(openItemSchema).describe('What is open in the job, where that is the fault.'),
+            doubt: z
+              .string()
+              .nullable()
+              .describe('What is in doubt though no check failed; null for nothing.'),
           }),
         )
         .describe('Every record in the folder.'),
@@ -125,36 +135,40 @@ const checkOf = ({ open, ...seen }: Check): z.infer<typeof check> => ({
   ...(open === undefined ? {} : { open: [...open] }),
 });
 
-export const verifiedRecord = (
-  file: string,
-  { verdict: found, record, checks, signatures, withheld: missing }: VerificationReport,
-): VerifyAnswer => ({
-  form: 'plugmark/verify/1',
-  of: 'record',
-  file,
-  verdict: found,
-  job: record?.job ?? null,
-  station: record?.station ?? null,
-  simulated: record?.summary.simulated ?? null,
-  checks: checks.map(checkOf),
-  signatures: [...signatures],
-  withheld: [...missing],
-});
+export const verifiedRecord = (file: string, report: VerificationReport): VerifyAnswer => {
+  const { verdict: found, record, checks, signatures, withheld: missing } = report;
+  return {
+    form: 'plugmark/verify/1',
+    of: 'record',
+    file,
+    verdict: found,
+    job: record?.job ?? null,
+    station: record?.station ?? null,
+    simulated: record?.summary.simulated ?? null,
+    checks: checks.map(checkOf),
+    signatures: [...signatures],
+    withheld: [...missing],
+    notProven: [...notProvenByRecord(report)],
+  };
+};
 
 export const verifiedFolder = (folder: string, findings: readonly Finding[]): VerifyAnswer => ({
   form: 'plugmark/verify/1',
   of: 'folder',
   folder,
-  records: findings.map(({ file, verdict: found, stated, failed, fault, open, withheld: missing }) => ({
-    file,
-    verdict: found,
-    job: stated?.job ?? null,
-    simulated: stated?.simulated ?? null,
-    withheld: missing,
-    failed,
-    fault,
-    open,
-  })),
+  records: findings.map(
+    ({ file, verdict: found, stated, failed, fault, open, doubt, withheld: missing }) => ({
+      file,
+      verdict: found,
+      job: stated?.job ?? null,
+      simulated: stated?.simulated ?? null,
+      withheld: missing,
+      failed,
+      fault,
+      open,
+      doubt,
+    }),
+  ),
 });
 
 interface PackageSaid {

@@ -3,10 +3,14 @@
  * may be changed at any time; no record and no verdict changes with it.
  */
 export * from './attested.ts';
+export { amountSourceWords, CAUSE_WORDS, promiseWords } from './budget.ts';
 export * from './check.ts';
 export * from './feature.ts';
 export * from './gap-step.ts';
 export * from './link.ts';
+export { NOT_PROVEN_BY_ANY, notProvenByRecord } from './not-proven.ts';
+export { noteLines, noteWords } from './note.ts';
 export * from './open-item.ts';
 export * from './placement.ts';
 export * from './question.ts';
+export { refusalWords } from './refusal.ts';
