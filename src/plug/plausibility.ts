@@ -45,7 +45,7 @@ export function implausible(
   return {
     code: 'figure-implausible',
     where: 'specification.torque',
-    message: `${torque} on ${fit.thread}? General tables say ${short(table.lowestNm)} to ${short(table.highestNm)} N·m (${fit.seat} seat, ${fit.head} head).`,
+    message: `${torque} on ${fit.thread} is far from the general tables, which say ${short(table.lowestNm)} to ${short(table.highestNm)} N·m (${fit.seat} seat, ${fit.head} head)`,
     next: 'Check figure and unit. If the source gives it, name who checked it in specification.checkedBy.',
   };
 }
