@@ -11,7 +11,7 @@ import { importPublicKey, type PublicJwk, publicJwk, publicJwkSchema, thumbprint
 import { signatureHolds, signatureOf } from '../evidence/jws.ts';
 import { type StationEntry, stationEntrySchema } from '../evidence/log.ts';
 import { impactDecisionSchema } from '../evidence/station-event.ts';
-import { parseCanonicalJson, parseStrictJson } from '../evidence/strict-json.ts';
+import { parseCanonicalJson } from '../evidence/strict-json.ts';
 import { workOrderSchema } from '../job/order.ts';
 import { problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
@@ -125,7 +125,7 @@ export function signIndex(bytes: Uint8Array, key: KeyObject): string {
 }
 
 export const packageHeaderSchema = z.strictObject({
-  alg: z.literal('Ed25519').describe('Two names of the same algorithm (RFC 8037, RFC 9864).'),
+  alg: z.literal('Ed25519').describe('The fully specified name (RFC 9864), and no other.'),
   typ: z.literal(PACKAGE_TYPE),
   kid: z.string().describe('Thumbprint of the key (RFC 7638).'),
   jwk: publicJwkSchema.describe('The key that signed.'),
@@ -133,15 +133,15 @@ export const packageHeaderSchema = z.strictObject({
 
 /** The key that signed these bytes; null where the signature does not hold. Whom to trust is another matter. */
 export function indexSigner(bytes: Uint8Array, signature: string): PublicJwk | null {
-  const [head = '', payload, mark = '', ...more] = signature.trimEnd().split('.');
+  const [head = '', payload, last = '', ...more] = signature.split('.');
   const raw = fromBase64url(head);
-  const json = raw === null ? null : parseStrictJson(raw, 'signature');
+  const json = raw === null ? null : parseCanonicalJson(raw, 'signature');
   const header = packageHeaderSchema.safeParse(json?.ok === true ? json.value : null);
-  if (payload !== '' || more.length > 0 || !header.success) return null;
+  if (payload !== '' || more.length > 0 || !last.endsWith('\n') || !header.success) return null;
   const { kid, jwk } = header.data;
   if (kid !== thumbprint(jwk)) return null;
   const input = Buffer.from(`${head}.${toBase64url(bytes)}`, 'ascii');
-  return signatureHolds(input, mark, importPublicKey(jwk)) ? jwk : null;
+  return signatureHolds(input, last.slice(0, -1), importPublicKey(jwk)) ? jwk : null;
 }
 
 export const packageStationSchema = z.strictObject({

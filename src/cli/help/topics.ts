@@ -16,6 +16,7 @@ export const TOPICS = [
   'certificates',
   'verify',
   'record-format',
+  'package-format',
   'keys',
   'log',
   'backup',
