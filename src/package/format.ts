@@ -10,6 +10,7 @@ import { disclosuresOf, isStationEntry, readEntries, signedEntry } from '../evid
 import { importPublicKey, type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from '../evidence/jwk.ts';
 import { signatureHolds, signatureOf } from '../evidence/jws.ts';
 import { type StationEntry, stationEntrySchema } from '../evidence/log.ts';
+import { hashSchema } from '../evidence/merkle.ts';
 import { impactDecisionSchema } from '../evidence/station-event.ts';
 import { parseCanonicalJson } from '../evidence/strict-json.ts';
 import { workOrderSchema } from '../job/order.ts';
@@ -92,19 +93,18 @@ export const packageIndexSchema = z.strictObject({
 });
 export type PackageIndex = z.infer<typeof packageIndexSchema>;
 
-const hash = z.base64().length(44);
 export const packageProofsSchema = z.strictObject({
   consistency: z
     .array(
       z.strictObject({
         from: z.int().nonnegative().describe('Size of the older log.'),
-        path: z.array(hash).max(64).describe('The hashes of the proof, base64.'),
+        path: z.array(hashSchema).max(64).describe('The hashes of the proof, base64.'),
       }),
     )
     .max(100_000)
     .describe('What proves that the log begins as an older checkpoint has it (RFC 9162, 2.1.4).'),
   station: z
-    .array(hash)
+    .array(hashSchema)
     .max(100_000)
     .describe("The hashes that prove that the station's entries are in the log, base64."),
 });
