@@ -4,15 +4,10 @@ import { z } from 'zod';
 import { fromBase64url } from './base64url.ts';
 import { canonicalBytes } from './canonical.ts';
 
-/** y of the points of small order, under which anybody can sign: 0, 1, -1, and the two of order eight. */
-const SMALL_ORDER: ReadonlySet<bigint> = new Set([
-  0n,
-  1n,
-  2n ** 255n - 20n,
-  0x05fc536d880238b13933c6d305acdfd5f098eff289f4c345b027b2c28f95e826n,
-  0x7a03ac9277fdc74ec6cc392cfa53202a0f67100d760b3cba4fd83d3d706a17c7n,
-]);
 const FIELD = 2n ** 255n - 19n;
+const ORDER_EIGHT = 0x05fc536d880238b13933c6d305acdfd5f098eff289f4c345b027b2c28f95e826n;
+/** y of the points of small order, under which anybody can sign. */
+const SMALL_ORDER: ReadonlySet<bigint> = new Set([0n, 1n, FIELD - 1n, ORDER_EIGHT, FIELD - ORDER_EIGHT]);
 
 /** Little-endian, the top bit being the sign of x. */
 const yOf = (key: Uint8Array) =>

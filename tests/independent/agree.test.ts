@@ -13,6 +13,7 @@ import type { TrustList } from '../../src/evidence/trust.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
 import { AT, kidOf, station, stranger, trusting } from '../evidence/sample-job.ts';
 import { hostileRecords } from './hostile-records.ts';
+import { withOneLeafChanged } from './leaves.ts';
 import { type Found, missingPython, verifiedByPython } from './python.ts';
 import { ROTATED, validRecords, WHOLE, WRONGLY_NAMED } from './valid.ts';
 
@@ -62,6 +63,8 @@ function both(files: Readonly<Record<string, Uint8Array>>, trust: TrustList) {
 }
 
 const TRUST = trusting(station);
+/** Every fifth place; all of them take a minute. */
+const STRIDE = 1;
 /** What may tell a record from an honest one only by judging again. */
 const BY_RULES = new Set(['judged again', 'contents']);
 
@@ -123,9 +126,30 @@ describe.skipIf(missing !== null)(
             expect(why.plugmark, what).toMatch(/^record/);
       });
 
+      it("is refused as nobody's key where a key is of small order", () => {
+        const weak = results.filter(({ what }) => what.startsWith('a key that anybody can sign under'));
+        expect(weak.length).toBeGreaterThan(12);
+        for (const { what, why } of weak) expect(why.plugmark, what).toContain("nobody's key");
+      });
+
       it('is passed over by it only where judging takes the rules', () => {
         for (const { what } of variants.filter(({ expected }) => expected === 'judging'))
           expect(by.get(what)?.failed.filter((name) => !BY_RULES.has(name))).toEqual([]);
+      });
+    });
+
+    describe('of a record in which the station changed one figure, one text or one member, and wrote all anew', () => {
+      const files = missing === null ? withOneLeafChanged(WHOLE, STRIDE) : {};
+      const results = both(files, TRUST);
+
+      it('says what this program says, but for what takes the rules', () => {
+        expect(results.length).toBeGreaterThan(150);
+        const parted = results.filter(({ python, plugmark, failed }) =>
+          plugmark.verdict === 'authentic'
+            ? JSON.stringify(python) !== JSON.stringify(plugmark)
+            : python.verdict === 'authentic' && failed.some((name) => !BY_RULES.has(name)),
+        );
+        expect(parted).toEqual([]);
       });
     });
 

@@ -44,12 +44,13 @@ export function signedText(
   return fileOf(withDisclosures(signers.reduce(addSignature, unsigned), disclosures));
 }
 
-/** Checkpoint and proof of a log that holds just these entries, and something else in every other place. */
-function logAround({ background, entries }: Content, signer: Signer) {
+/** Checkpoint and proof of a log that holds just these entries, and something else in every other place; as it was where they have no places. */
+function logAround({ background, entries, log }: Content, signer: Signer) {
   const leaves = [...background, ...entries].map((entry) => ({
     index: entry.seq - 1,
     hash: leafHash(canonicalBytes(entry)),
   }));
+  if (leaves.some(({ index }) => !(Number.isSafeInteger(index) && index >= 0))) return log;
   const size = Math.max(...leaves.map(({ index }) => index)) + 4;
   const all: Uint8Array[] = Array.from({ length: size }, (_, i) => Buffer.alloc(32, i));
   for (const { index, hash } of leaves) all[index] = hash;
