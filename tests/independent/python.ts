@@ -41,8 +41,17 @@ const foundSchema = z.strictObject({
 });
 export type Found = z.infer<typeof foundSchema>;
 
+/** What takes the rules: nobody else can tell, or tell alike, whether samples give pulls, and entries a summary. */
+export const BY_RULES: ReadonlySet<string> = new Set(['judged again', 'contents', 'completeness']);
+
+interface Reader {
+  readonly trust: TrustList;
+  /** File of the checkpoint that the reader kept. */
+  readonly kept?: string;
+}
+
 /** What it finds of each path, in their order. */
-export function verifiedByPython(paths: readonly string[], trust: TrustList): readonly Found[] {
+export function verifiedByPython(paths: readonly string[], { trust, kept }: Reader): readonly Found[] {
   const folder = mkdtempSync(join(tmpdir(), 'plugmark-independent-'));
   try {
     const schemas = join(folder, 'schemas');
@@ -50,8 +59,9 @@ export function verifiedByPython(paths: readonly string[], trust: TrustList): re
     for (const form of FORMS) writeFileSync(join(schemas, `${form}.json`), JSON.stringify(schemaOf(form)));
     const list = join(folder, 'trusted-keys.json');
     writeFileSync(list, JSON.stringify(trust));
+    const options = kept === undefined ? [] : ['--kept', kept];
     const verifier = new URL('verify.py', import.meta.url).pathname;
-    const out = execFileSync(PYTHON, ['-B', verifier, schemas, list, ...paths], {
+    const out = execFileSync(PYTHON, ['-B', verifier, ...options, schemas, list, ...paths], {
       encoding: 'utf8',
       maxBuffer: 1 << 26,
     });

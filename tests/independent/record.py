@@ -170,7 +170,7 @@ def _technician_signature(due, station, key):
 
 
 def _check_summary(summary, events):
-    """What of it needs no rules: its cylinders, its closing, and that each verdict is one of an entry."""
+    """What of it needs no rules: its cylinders, its closing, and that each verdict is one of an entry of that cylinder."""
     service_order = sorted(events[0]["order"]["engine"]["serviceOrder"])
     if [one["cylinder"] for one in summary["cylinders"]] != service_order:
         raise Refused("summary", "not the cylinders of the order")
@@ -181,12 +181,17 @@ def _check_summary(summary, events):
         raise Refused("summary.closed", "not as the entries have it")
     if summary["closed"] is not None and summary["closed"]["complete"] != complete:
         raise Refused("summary.closed", "not as the entries have it")
-    verdicts = {canonical(event["judgement"]) for event in events if event.get("judgement") is not None}
+    kinds = {"gap-measured": "gap", "pull-placed": "torque"}
+    verdicts = {
+        (kinds[event["type"]], event["cylinder"], canonical(event["judgement"]))
+        for event in events
+        if event["type"] in kinds and event["judgement"] is not None
+    }
     for one in summary["cylinders"]:
         for quantity in ("gap", "torque"):
             judgement = one[quantity]["judgement"]
-            if judgement is not None and canonical(judgement) not in verdicts:
-                raise Refused(f"summary.cylinders.{quantity}", "a verdict that no entry has")
+            if judgement is not None and (quantity, one["cylinder"], canonical(judgement)) not in verdicts:
+                raise Refused(f"summary.cylinders.{quantity}", "a verdict that no entry of the cylinder has")
 
 
 def _is_void(content):

@@ -3,19 +3,20 @@ Verifies records and packages. Written from the manual (record-format, package-f
 shows whether they say enough.
 
     plugmark schema NAME > schemas/NAME.json        for each name below
-    python3 verify.py schemas trusted-keys.json RECORD-OR-PACKAGE...
+    python3 verify.py [--kept CHECKPOINT] schemas trusted-keys.json RECORD-OR-PACKAGE...
 
 Prints one line of JSON for each: verdict, trusted, complete, withheld, jumps of the wall clock, and why it was refused. Judges nothing
 again: whether samples give the pulls and the verdicts that the entries say, only the rules can tell.
 """
+import argparse
 import json
 import os
-import sys
 
 from canonical import Refused
 from package import NoPackage, Package, is_package
 from record import NoRecord, Record
 from schema import Schema
+from tree import Checkpoint
 from trust import TrustList
 
 NAMES = (
@@ -24,12 +25,12 @@ NAMES = (
 ).split()
 
 
-def verdict_on(path, schemas, trust):
+def verdict_on(path, schemas, trust, kept):
     try:
         if os.path.isdir(path):
             if not is_package(path):
                 raise NoPackage("no index")
-            found = Package(path, schemas, trust)
+            found = Package(path, schemas, trust, kept)
         else:
             with open(path, "rb") as file:
                 found = Record(file.read(), schemas, trust)
@@ -46,18 +47,26 @@ def verdict_on(path, schemas, trust):
     }
 
 
-def main(folder, trust_file, *paths):
+def main():
+    options = argparse.ArgumentParser(description="Verifies records and packages.")
+    options.add_argument("--kept", help="the checkpoint that you kept, for packages")
+    options.add_argument("schemas", help="folder of the printed schemas")
+    options.add_argument("trust", help="your trust list")
+    options.add_argument("paths", nargs="+", help="records and folders of packages")
+    given = options.parse_args()
     schemas = {}
     for name in NAMES:
-        with open(os.path.join(folder, f"{name}.json"), encoding="utf-8") as file:
+        with open(os.path.join(given.schemas, f"{name}.json"), encoding="utf-8") as file:
             schemas[name] = Schema(json.load(file))
-    with open(trust_file, "rb") as file:
+    with open(given.trust, "rb") as file:
         trust = TrustList(file.read(), schemas["trust-list"])
-    for path in paths:
-        print(json.dumps({"path": path, **verdict_on(path, schemas, trust)}), flush=True)
+    kept = None
+    if given.kept is not None:
+        with open(given.kept, encoding="utf-8", newline="") as file:
+            kept = Checkpoint(file.read(), given.kept)
+    for path in given.paths:
+        print(json.dumps({"path": path, **verdict_on(path, schemas, trust, kept)}), flush=True)
 
 
 if __name__ == "__main__":
-    if len(sys.argv) < 4:
-        sys.exit(__doc__)
-    main(*sys.argv[1:])
+    main()

@@ -1,17 +1,17 @@
 /** Records that a station with all its keys could forge: what is signed may be anything, tree and checkpoint fit it. */
-import { toBase64url } from '../../src/evidence/base64url.ts';
-import { canonicalBytes } from '../../src/evidence/canonical.ts';
-import { originOf, signCheckpoint } from '../../src/evidence/checkpoint.ts';
+import { toBase64url } from '../../../src/evidence/base64url.ts';
+import { canonicalBytes } from '../../../src/evidence/canonical.ts';
+import { originOf, signCheckpoint } from '../../../src/evidence/checkpoint.ts';
 import {
   addSignature,
   disclosuresIn,
   type Jws,
   type Signer,
   withDisclosures,
-} from '../../src/evidence/jws.ts';
-import { leafHash, setProof, treeOf, treeRoot } from '../../src/evidence/merkle.ts';
-import { fileOf, jwsOf } from '../evidence/forge.ts';
-import { kidOf, station, technician } from '../evidence/sample-job.ts';
+} from '../../../src/evidence/jws.ts';
+import { leafHash, setProof, treeOf, treeRoot } from '../../../src/evidence/merkle.ts';
+import { fileOf, jwsOf } from '../../evidence/forge.ts';
+import { kidOf, station, technician } from '../../evidence/sample-job.ts';
 
 /** What is signed, as JSON is read, without a type: a test may put anything into it. */
 export type Content = ReturnType<typeof JSON.parse>;

@@ -1,17 +1,17 @@
 /** Records that a station sealed, of many kinds; what is hostile is made from them. */
-import { originOf } from '../../src/evidence/checkpoint.ts';
-import { entryHash } from '../../src/evidence/entry.ts';
-import { publicJwk } from '../../src/evidence/jwk.ts';
-import { disclosuresIn, type Signer, withDisclosures } from '../../src/evidence/jws.ts';
-import { treeOf } from '../../src/evidence/merkle.ts';
-import { countersignRecord, openRecord, sealRecord } from '../../src/evidence/record.ts';
-import { sharedRecord } from '../../src/evidence/sharing.ts';
-import type { StationEvent } from '../../src/evidence/station-event.ts';
-import { stateSuccession } from '../../src/evidence/succession.ts';
-import type { JobEvent } from '../../src/job/event.ts';
-import { eventsOf } from '../audit/shop.ts';
-import { aroundJob } from '../evidence/around-job.ts';
-import { fileOf, jwsOf } from '../evidence/forge.ts';
+import { originOf } from '../../../src/evidence/checkpoint.ts';
+import { entryHash } from '../../../src/evidence/entry.ts';
+import { publicJwk } from '../../../src/evidence/jwk.ts';
+import { disclosuresIn, type Signer, withDisclosures } from '../../../src/evidence/jws.ts';
+import { treeOf } from '../../../src/evidence/merkle.ts';
+import { countersignRecord, openRecord, sealRecord } from '../../../src/evidence/record.ts';
+import { sharedRecord } from '../../../src/evidence/sharing.ts';
+import type { StationEvent } from '../../../src/evidence/station-event.ts';
+import { stateSuccession } from '../../../src/evidence/succession.ts';
+import type { JobEvent } from '../../../src/job/event.ts';
+import { eventsOf } from '../../audit/shop.ts';
+import { aroundJob } from '../../evidence/around-job.ts';
+import { fileOf, jwsOf } from '../../evidence/forge.ts';
 import {
   AT,
   keyOfSeed,
@@ -25,8 +25,8 @@ import {
   stranger,
   technician,
   wholeJob,
-} from '../evidence/sample-job.ts';
-import { typedJobs, typedStation } from '../evidence/typed-jobs.ts';
+} from '../../evidence/sample-job.ts';
+import { typedJobs, typedStation } from '../../evidence/typed-jobs.ts';
 
 /** Two plugs, everything proven, signed by station and technician. */
 export const WHOLE = seal(logOf(wholeJob()));
