@@ -8,7 +8,7 @@ import { schemaOf } from '../../src/cli/help/schema.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
 
 /** Debian's, which has python3-cryptography. */
-const PYTHON = '/usr/bin/python3';
+export const PYTHON = '/usr/bin/python3';
 const FORMS = [
   'record-file',
   'record-header',

@@ -154,8 +154,9 @@ export const background = () => {
       c.entries[0].event.instruments[0].resolution = 0.0001;
     }),
     ...one('an instrument recorded only afterwards', (c) => {
-      const last = c.background.at(-1);
-      last.seq = c.entries.at(-1).seq + 1;
+      const at = c.background.findLastIndex(({ event }: Content) => event.type === 'instrument-recorded');
+      const [late] = c.background.splice(at, 1);
+      c.background.push(Object.assign(late, { seq: c.entries.at(-1).seq + 1, n: c.background.at(-1).n + 2 }));
     }),
     ...one('signed by a stranger throughout', () => {}, { signers: [stranger, technician] }),
   });

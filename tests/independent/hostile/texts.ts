@@ -87,7 +87,22 @@ export const texts = () => {
       ...concealed('a digest in hexadecimal', (c) => (vehicle(c).plate = { _sd: ['a'.repeat(64)] })),
       ...concealed('a digest that is a number', (c) => (vehicle(c).plate = { _sd: [7] })),
       ...concealed('a text beside its digest', (c) => (vehicle(c).plate.value = 'EX 1')),
-      ...concealed('a hidden element of a list', (c) => c.budgets.push({ '...': digestOf(extra) })),
+      ...concealed('a digest twice in one list', (c) => vehicle(c).plate._sd.push(plateOf)),
+      ...concealed(
+        'a hidden element of a list',
+        (c) => c.budgets.push({ '...': digestOf(raw([salt, 'EX 200'])) }),
+        [...disclosures, raw([salt, 'EX 200'])],
+      ),
+      ...concealed(
+        'a hidden element of a list, its disclosure with a name',
+        (c) => c.budgets.push({ '...': digestOf(extra) }),
+        [...disclosures, extra],
+      ),
+      ...concealed(
+        'a hidden element of a list with a member more',
+        (c) => c.budgets.push({ '...': digestOf(extra), n: 1 }),
+        [...disclosures, extra],
+      ),
       ...concealed('a plate in the open', (c) => (vehicle(c).plate = 'EX 100'), others),
       ...concealed(
         'a verdict that is concealed',

@@ -67,6 +67,8 @@ export const noRecord = () =>
       'another JSON': '{"form":"plugmark/work-order/1"}\n',
       'a list': '[]\n',
       null: 'null',
+      'a compact SD-JWT': `${[first.protected, jws.payload, first.signature].join('.')}~${disclosures.join('~')}~`,
+      'a compact SD-JWT without its last tilde': `${[first.protected, jws.payload, first.signature].join('.')}~${disclosures.join('~')}`,
       'a compact JWS': 'eyJhbGciOiJFZERTQSJ9.e30.AAAA',
       'a byte order mark before a record': `\uFEFF${text}`,
       'brackets without end': '['.repeat(1 << 20),
