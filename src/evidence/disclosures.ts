@@ -22,8 +22,8 @@ const SALT_CHARACTERS = 22;
 const DIGEST = /^[A-Za-z0-9_-]{43}$/;
 /** A text of 1000 characters, each of them three bytes, in base64url. */
 const MAX_DISCLOSURE = 5000;
-/** An entry for each, and some more, of the longest record. */
-const MAX_DISCLOSURES = 100_000;
+/** Of the entries of a station in a package; a record has fewer, as its form says. */
+const MAX_DISCLOSURES = 200_000;
 
 /** One personal text of an entry: where it stands, and its salt; or, where the text is withheld, its digest alone. */
 export type Concealed =
@@ -94,7 +94,7 @@ function readDisclosures(
   source: string,
 ): Result<ReadonlyMap<string, Disclosed>> {
   if (disclosures.length > MAX_DISCLOSURES)
-    return err(problem(`${source}: disclosures`, `${disclosures.length} are more than any record has`));
+    return err(problem(`${source}: disclosures`, `${disclosures.length} are more than any file has`));
   const byDigest = new Map<string, Disclosed>();
   for (const [index, disclosure] of disclosures.entries()) {
     const where = `${source}: disclosures[${index}]`;

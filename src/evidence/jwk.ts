@@ -4,10 +4,25 @@ import { z } from 'zod';
 import { fromBase64url } from './base64url.ts';
 import { canonicalBytes } from './canonical.ts';
 
-/** 32 bytes in base64url: the public key itself. */
+const FIELD = 2n ** 255n - 19n;
+const ORDER_EIGHT = 0x05fc536d880238b13933c6d305acdfd5f098eff289f4c345b027b2c28f95e826n;
+/** y of the points of small order, under which anybody can sign. */
+const SMALL_ORDER: ReadonlySet<bigint> = new Set([0n, 1n, FIELD - 1n, ORDER_EIGHT, FIELD - ORDER_EIGHT]);
+
+/** Little-endian, the top bit being the sign of x. */
+const yOf = (key: Uint8Array) =>
+  BigInt(`0x${Buffer.from(key).reverse().toString('hex')}`) & (2n ** 255n - 1n);
+
+/** 32 bytes in base64url: the public key itself, in the one writing of a point that can be somebody's key. */
 const publicBytes = z
   .string()
-  .refine((x) => fromBase64url(x)?.length === 32, 'expected an Ed25519 public key: 32 bytes in base64url');
+  .refine((x) => fromBase64url(x)?.length === 32, 'expected an Ed25519 public key: 32 bytes in base64url')
+  .refine((x) => {
+    const key = fromBase64url(x);
+    if (key?.length !== 32) return true;
+    const y = yOf(key);
+    return y < FIELD && !SMALL_ORDER.has(y);
+  }, "a point of small order or in another writing is nobody's key");
 
 /** A public key; a private member (`d`) is refused, so that nobody hands out a secret by mistake. */
 export const publicJwkSchema = z.strictObject({

@@ -7,7 +7,7 @@ import { z } from 'zod';
 import { fromBase64url, toBase64url } from './base64url.ts';
 import { canonical, canonicalBytes } from './canonical.ts';
 import { importPublicKey, publicJwk, publicJwkSchema, thumbprint } from './jwk.ts';
-import { parseStrictJson } from './strict-json.ts';
+import { parseCanonicalJson } from './strict-json.ts';
 
 /** What the payload is (RFC 7515, 4.1.9): a signature made for something else is not accepted here. */
 export const RECORD_TYPE = 'plugmark-record+json';
@@ -144,8 +144,8 @@ function signingInput(payload: Uint8Array, longestHeader: number): (header: stri
 
 function readHeader(text: string): z.infer<typeof recordHeaderSchema> | string {
   const bytes = fromBase64url(text);
-  const json = bytes === null ? null : parseStrictJson(bytes, 'header');
-  if (json === null || !json.ok) return 'its header is not JSON';
+  const json = bytes === null ? null : parseCanonicalJson(bytes, 'header');
+  if (json === null || !json.ok) return 'its header is not canonical JSON';
   const header = recordHeaderSchema.safeParse(json.value);
   if (header.success) return header.data;
   const issue = header.error.issues[0];

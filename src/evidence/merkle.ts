@@ -3,11 +3,17 @@
  * tree itself lies elsewhere; what is here asks for the hashes of whole subtrees, O(log n) of them for a root or a proof.
  */
 import { createHash } from 'node:crypto';
+import { z } from 'zod';
 
 /** Stored hashes. `node(level, index)` is the root of the 2^level leaves from index·2^level on, all of them there. */
 export interface Subtrees {
   node(level: number, index: number): Uint8Array;
 }
+
+/** A hash as files have it: 32 bytes in the one base64 that they have. */
+export const hashSchema = z
+  .string()
+  .regex(/^[A-Za-z0-9+/]{42}[AEIMQUYcgkosw048]=$/, 'expected 32 bytes in base64');
 
 /** SHA-256(0x00 ‖ leaf) (2.1.1). */
 export function leafHash(leaf: Uint8Array): Buffer {

@@ -33,7 +33,7 @@ import {
   type StationEntry,
   stationEntrySchema,
 } from './log.ts';
-import { leafHash, type Subtrees, setProof, treeRoot } from './merkle.ts';
+import { hashSchema, leafHash, type Subtrees, setProof, treeRoot } from './merkle.ts';
 import { backgroundOf, type StationState, stationOf } from './station.ts';
 import { parseCanonicalJson, parseStrictJson } from './strict-json.ts';
 import { summaryOf, summarySchema } from './summary.ts';
@@ -106,7 +106,7 @@ export const recordSchema = z.strictObject({
     .strictObject({
       checkpoint: z.string().max(1000).describe('The signed checkpoint of the log at sealing.'),
       proof: z
-        .array(z.base64().length(44))
+        .array(hashSchema)
         .max(100_000)
         .describe('The hashes that lead from the entries to its root, base64.'),
     })

@@ -8,7 +8,7 @@ import { fromBase64url, toBase64url } from './base64url.ts';
 import { canonicalBytes } from './canonical.ts';
 import { importPublicKey, type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from './jwk.ts';
 import { signatureHolds, signatureOf } from './jws.ts';
-import { parseStrictJson } from './strict-json.ts';
+import { parseCanonicalJson } from './strict-json.ts';
 
 const headerSchema = z.strictObject({
   alg: z.literal('Ed25519'),
@@ -44,6 +44,6 @@ export function successionBy(statement: string, old: PublicJwk): Succession | nu
 
 function jsonOf(part: string): unknown {
   const bytes = fromBase64url(part);
-  const json = bytes === null ? null : parseStrictJson(bytes, 'statement');
+  const json = bytes === null ? null : parseCanonicalJson(bytes, 'statement');
   return json?.ok === true ? json.value : null;
 }

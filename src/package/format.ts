@@ -10,8 +10,9 @@ import { disclosuresOf, isStationEntry, readEntries, signedEntry } from '../evid
 import { importPublicKey, type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from '../evidence/jwk.ts';
 import { signatureHolds, signatureOf } from '../evidence/jws.ts';
 import { type StationEntry, stationEntrySchema } from '../evidence/log.ts';
+import { hashSchema } from '../evidence/merkle.ts';
 import { impactDecisionSchema } from '../evidence/station-event.ts';
-import { parseCanonicalJson, parseStrictJson } from '../evidence/strict-json.ts';
+import { parseCanonicalJson } from '../evidence/strict-json.ts';
 import { workOrderSchema } from '../job/order.ts';
 import { problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
@@ -92,19 +93,18 @@ export const packageIndexSchema = z.strictObject({
 });
 export type PackageIndex = z.infer<typeof packageIndexSchema>;
 
-const hash = z.base64().length(44);
 export const packageProofsSchema = z.strictObject({
   consistency: z
     .array(
       z.strictObject({
         from: z.int().nonnegative().describe('Size of the older log.'),
-        path: z.array(hash).max(64).describe('The hashes of the proof, base64.'),
+        path: z.array(hashSchema).max(64).describe('The hashes of the proof, base64.'),
       }),
     )
     .max(100_000)
     .describe('What proves that the log begins as an older checkpoint has it (RFC 9162, 2.1.4).'),
   station: z
-    .array(hash)
+    .array(hashSchema)
     .max(100_000)
     .describe("The hashes that prove that the station's entries are in the log, base64."),
 });
@@ -133,15 +133,15 @@ export const packageHeaderSchema = z.strictObject({
 
 /** The key that signed these bytes; null where the signature does not hold. Whom to trust is another matter. */
 export function indexSigner(bytes: Uint8Array, signature: string): PublicJwk | null {
-  const [head = '', payload, mark = '', ...more] = signature.trimEnd().split('.');
+  const [head = '', payload, last = '', ...more] = signature.split('.');
   const raw = fromBase64url(head);
-  const json = raw === null ? null : parseStrictJson(raw, 'signature');
+  const json = raw === null ? null : parseCanonicalJson(raw, 'signature');
   const header = packageHeaderSchema.safeParse(json?.ok === true ? json.value : null);
-  if (payload !== '' || more.length > 0 || !header.success) return null;
+  if (payload !== '' || more.length > 0 || !last.endsWith('\n') || !header.success) return null;
   const { kid, jwk } = header.data;
   if (kid !== thumbprint(jwk)) return null;
   const input = Buffer.from(`${head}.${toBase64url(bytes)}`, 'ascii');
-  return signatureHolds(input, mark, importPublicKey(jwk)) ? jwk : null;
+  return signatureHolds(input, last.slice(0, -1), importPublicKey(jwk)) ? jwk : null;
 }
 
 export const packageStationSchema = z.strictObject({

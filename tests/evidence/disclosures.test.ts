@@ -155,7 +155,7 @@ describe('refused', () => {
     ['nothing', ...alone(''), /JSON/],
     ['brackets without end', ...alone(toBase64url('['.repeat(3000))), /JSON/],
     ['more than a text is long', ...alone(disclosureOf(salt(), 'x'.repeat(5000))), /longer than/],
-    ['more than a record has', signed, Array.from({ length: 100_001 }, () => plate), /more than any record/],
+    ['more than a file has', signed, Array.from({ length: 200_001 }, () => plate), /more than any file/],
   ];
   it.each(cases)('%s', (_what, value, disclosures, why) => {
     const back = read(value, disclosures);

@@ -54,7 +54,7 @@ describe('signatures', () => {
     [
       'a key of zeros',
       withHeader(bytes, (h) => ({ ...h, jwk: { kty: 'OKP', crv: 'Ed25519', x: 'A'.repeat(43) } })),
-      'name',
+      'form',
     ],
     [
       'a key for agreeing on secrets',
@@ -146,7 +146,7 @@ describe('signatures', () => {
     const [first, ...rest] = jws.signatures;
     const twice = toBase64url('{"alg":"Ed25519","alg":"Ed25519"}');
     expect(judged(fileOf({ ...jws, signatures: [{ ...first, protected: twice }, ...rest] })).why).toContain(
-      'not JSON',
+      'not canonical JSON',
     );
     expect(judged(fileOf({ ...jws, signatures: [{ ...first, protected: '*' }, ...rest] }))).toMatchObject(
       rejected('signatures'),

@@ -19,7 +19,7 @@ import {
   packageProofsSchema,
   packageStationSchema,
 } from '../../package/format.ts';
-import { personalKindOf } from '../../personal.ts';
+import { type PersonalKind, personalKindOf } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
 import { stationFileSchema } from '../station/station-file.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
@@ -92,18 +92,25 @@ export function schemaOf(name: AnyForm) {
     target: 'draft-2020-12',
     io: 'input',
     override: ({ zodSchema, jsonSchema }) => {
-      if (SIGNED.has(name) && personalKindOf(zodSchema) !== null) conceal(jsonSchema);
+      const kind = SIGNED.has(name) ? personalKindOf(zodSchema) : null;
+      if (kind !== null) conceal(jsonSchema, kind);
       if (!STANDARD_FORMATS.has(jsonSchema.format)) delete jsonSchema.format;
     },
   });
   return { title: `plugmark ${name}`, ...made };
 }
 
-/** Puts what is signed of a text in its place; what it is about stays said. */
-function conceal(schema: z.core.JSONSchema.BaseSchema): void {
-  const { description } = schema;
+/** Puts what is signed of a text in its place; what the text may be, and of what kind it is, goes with the digest. */
+function conceal(schema: z.core.JSONSchema.BaseSchema, kind: PersonalKind): void {
+  const { description, ...text } = schema;
   for (const name of Object.keys(schema)) delete schema[name];
-  Object.assign(schema, structuredClone(CONCEALED), description === undefined ? {} : { description });
+  const { properties, ...object } = structuredClone(CONCEALED);
+  const items = { ...properties._sd.items, contentSchema: { title: kind, ...text } };
+  Object.assign(
+    schema,
+    { ...object, properties: { _sd: { ...properties._sd, items } } },
+    description === undefined ? {} : { description },
+  );
 }
 
 /** Prints the schema of a form, or the names of all forms. */

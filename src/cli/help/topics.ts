@@ -17,6 +17,7 @@ export const TOPICS = [
   'verify',
   'record-format',
   'privacy',
+  'package-format',
   'keys',
   'log',
   'backup',

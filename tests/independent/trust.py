@@ -1,0 +1,89 @@
+"""The reader's trust list (a JSON Web Key set), and the keys of a station as its own entries tell them."""
+from datetime import datetime, timezone
+
+from canonical import Refused, read_json
+from jws import public_key, statement_of, thumbprint
+from tree import origin_of
+
+
+def time_of(text):
+    """Seconds of an ISO time in UTC."""
+    return datetime.fromisoformat(text.replace("Z", "+00:00")).astimezone(timezone.utc).timestamp()
+
+
+class TrustList:
+    def __init__(self, data, schema):
+        keys = read_json(data, "trust list")
+        schema.check(keys, "trust list")
+        self.keys = {}
+        for key in keys["keys"]:
+            public_key(key, "trust list")
+            if key["kid"] != thumbprint(key) or key["kid"] in self.keys:
+                raise Refused("trust list", "a kid that is not the thumbprint, or a key twice")
+            self.keys[key["kid"]] = key
+
+    def trusts(self, kid, role, signed_at):
+        key = self.keys.get(kid)
+        if key is None or key.get("role", role) != role:
+            return False
+        at = time_of(signed_at)
+        if "validFrom" in key and at < time_of(key["validFrom"]):
+            return False
+        if "validUntil" in key and at > time_of(key["validUntil"]):
+            return False
+        revoked = key.get("revoked")
+        # Nobody gives a time stamp here, so that all signatures of a compromised key are doubtful.
+        return revoked is None or (revoked["reason"] != "compromised" and at < time_of(revoked["from"]))
+
+
+class Station:
+    """Folded from entries of the station's own stream."""
+
+    def __init__(self, entries, texts, statement_schema):
+        self.statement_schema = statement_schema
+        self.keys, self.revoked, self.people = [], set(), []
+        self.name, self.technicians = None, None
+        for i, entry in enumerate(entries):
+            event = entry["event"]
+            kind = event["type"]
+            if (kind == "station-set-up") != (i == 0):
+                raise Refused("station", "it is set up by the first of its entries, and by no other")
+            if kind in ("station-set-up", "station-renamed"):
+                self.name = event["station"]
+            if kind in ("station-set-up", "key-rotated", "key-replaced"):
+                self.keys.append((event["key"], event.get("statement")))
+            if kind == "key-revoked":
+                self.revoked.add(event["kid"])
+            if kind == "person-recorded":
+                self.people.append((texts.get(event["person"]["_sd"][0]), event["key"]))
+            if kind == "technicians-decided":
+                self.technicians = event["technicians"]
+        if not self.keys:
+            raise Refused("station", "no entries")
+        self.origin = origin_of(self.keys[0][0])
+
+    def current_kid(self):
+        return thumbprint(self.keys[-1][0])
+
+    def key_of(self, technician):
+        """A withheld name counts as any: the entries of a record tell of no other person."""
+        for name, key in reversed(self.people):
+            if name is None or technician is None or name == technician:
+                return key
+        return None
+
+    def is_trusted(self, kid, signed_at, trust):
+        """By the list itself, or by the key before it, which named it."""
+        if kid in trust.keys:
+            return trust.trusts(kid, "station", signed_at)
+        at = next((i for i, (key, _) in enumerate(self.keys) if thumbprint(key) == kid), 0)
+        if at == 0 or self.keys[at][1] is None:
+            return False
+        old = self.keys[at - 1][0]
+        said = statement_of(self.keys[at][1], old, self.statement_schema)
+        if said is None or said["log"] != self.origin or thumbprint(said["next"]) != kid:
+            return False
+        old_kid = thumbprint(old)
+        if "revoked" in trust.keys.get(old_kid, {}):
+            return False
+        return self.is_trusted(old_kid, said["at"], trust)
