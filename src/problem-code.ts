@@ -186,7 +186,6 @@ export const PROBLEM_CODES = [
   'tool-not-measuring',
   'tool-other-quantity',
   'tool-other-serial',
-  'tool-same-name',
   'tool-unknown',
   'trace-unreadable',
   'trust-list',

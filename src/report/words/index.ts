@@ -8,5 +8,6 @@ export * from './feature.ts';
 export * from './gap-step.ts';
 export * from './link.ts';
 export * from './open-item.ts';
+export * from './package.ts';
 export * from './placement.ts';
 export * from './question.ts';
