@@ -43,10 +43,9 @@ export function assessmentEvents(
     items: [...items],
   };
   const recorded: StationEvent = { type: 'as-found-recorded', tool, asFound, digest };
-  const because = 'every proof holds with what was found';
   return items.length > 0
     ? [recorded, assessed]
-    : [recorded, assessed, { type: 'assessment-closed', assessment, because }];
+    : [recorded, assessed, { type: 'assessment-closed', assessment }];
 }
 
 /** One that goes on from another starts with what it took up; one that looks further back starts with its check. */

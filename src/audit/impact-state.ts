@@ -32,7 +32,8 @@ export interface ImpactAssessment {
   /** The last good check; null where the log holds none from before. */
   readonly lastGood: Certificate | null;
   readonly items: readonly ItemState[];
-  readonly closed: { readonly at: string; readonly by: string; readonly because: string } | null;
+  /** `because` is null where every proof holds, so that nothing was left to decide. */
+  readonly closed: { readonly at: string; readonly by: string; readonly because: string | null } | null;
 }
 
 /** All impact assessments, the oldest first. */
@@ -76,7 +77,7 @@ export function impactsOf(entries: readonly StationEntry[]): readonly ImpactAsse
     if (event.type === 'assessment-closed') {
       const one = all.get(event.assessment);
       if (one !== undefined)
-        all.set(event.assessment, { ...one, closed: { at, by, because: event.because } });
+        all.set(event.assessment, { ...one, closed: { at, by, because: event.because ?? null } });
     }
   }
   return [...all.values()];

@@ -62,11 +62,27 @@ const ATTEMPTS: ReadonlySet<string> = new Set(['gap-measured', 'pull-detected', 
 const attemptsIn = (entries: readonly Pick<LogEntry, 'event'>[]) =>
   entries.filter(({ event }) => ATTEMPTS.has(event.type)).length;
 
+/** Why there is no record of a job. */
+export const noRecordReasonSchema = z.enum([
+  'still-open',
+  'too-many-entries',
+  'too-many-attempts',
+  'too-many-bytes',
+]);
+export interface NoRecord {
+  readonly because: z.infer<typeof noRecordReasonSchema>;
+  /** How many there are, and how many a record holds; absent for a job that is open. */
+  readonly count?: number;
+  readonly most?: number;
+}
+
 /** Why a job is too long for a record; null for any that people worked. */
-export function tooLong(entries: readonly LogEntry[]): string | null {
+export function tooLong(entries: readonly LogEntry[]): NoRecord | null {
   const attempts = attemptsIn(entries);
-  if (entries.length > MAX_ENTRIES) return `${entries.length} entries; a record holds ${MAX_ENTRIES}`;
-  return attempts > MAX_ATTEMPTS ? `${attempts} attempts; a record holds ${MAX_ATTEMPTS}` : null;
+  if (entries.length > MAX_ENTRIES)
+    return { because: 'too-many-entries', count: entries.length, most: MAX_ENTRIES };
+  if (attempts > MAX_ATTEMPTS) return { because: 'too-many-attempts', count: attempts, most: MAX_ATTEMPTS };
+  return null;
 }
 
 /** What is signed, with the texts that are disclosed in their places. */

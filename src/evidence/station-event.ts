@@ -81,7 +81,7 @@ export const stationEventSchema = z.discriminatedUnion('type', [
     .strictObject({
       type: z.literal('key-replaced'),
       key: publicJwkSchema.describe('The new key.'),
-      because: words,
+      because: words.exactOptional(),
     })
     .describe('The station has a new key that the old one could not name.'),
   z
@@ -176,8 +176,8 @@ export const stationEventSchema = z.discriminatedUnion('type', [
     })
     .describe('What becomes of a job that it touches.'),
   z
-    .strictObject({ type: z.literal('assessment-closed'), assessment, because: words })
-    .describe('An impact assessment was closed.'),
+    .strictObject({ type: z.literal('assessment-closed'), assessment, because: words.exactOptional() })
+    .describe('An impact assessment was closed; without words where every proof holds with what was found.'),
   z
     .strictObject({
       type: z.literal('certificate-kept'),

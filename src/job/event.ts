@@ -20,7 +20,7 @@ import { placementReasonSchema } from '../sequence/reason.ts';
 import { basisSchema } from './basis.ts';
 import { openItemSchema } from './open-item.ts';
 import { workOrderSchema } from './order.ts';
-import { attestedAsSchema, listPhaseSchema, routineSchema } from './routine.ts';
+import { listPhaseSchema, routineSchema, shortNameSchema } from './routine.ts';
 
 const toolId = z.string().min(1).max(32).describe('The tool, by its id in the station file.');
 const cylinder = z.int().min(1).describe('The cylinder; with two plugs a cylinder, the plug.');
@@ -288,8 +288,8 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       steps: z
         .array(
           z.strictObject({
-            item: z.string().min(1).max(40).describe('The item, by its id in the routine.'),
-            as: attestedAsSchema.describe("`done`, `not-done`, or one of the item's choices, by its id."),
+            item: shortNameSchema.describe('The item, by its id in the routine.'),
+            as: shortNameSchema.describe("`done`, `not-done`, or one of the item's choices, by its id."),
             why: why.exactOptional(),
           }),
         )

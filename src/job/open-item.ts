@@ -8,15 +8,17 @@ const cylinder = z.int().min(1).describe('The cylinder; with two plugs a cylinde
 export const openItemSchema = z.discriminatedUnion('kind', [
   z
     .strictObject({
-      kind: z.enum([
-        'old-plug-not-read',
-        'new-plug-not-checked',
-        'gap-not-measured',
-        'gap-not-proven',
-        'no-torque',
-        'torque-not-proven',
-        'torque-in-question',
-      ]),
+      kind: z
+        .enum([
+          'old-plug-not-read',
+          'new-plug-not-checked',
+          'gap-not-measured',
+          'gap-not-proven',
+          'no-torque',
+          'torque-not-proven',
+          'torque-in-question',
+        ])
+        .describe('What is missing.'),
       cylinder,
     })
     .describe('Something is missing on a cylinder.'),
@@ -32,12 +34,14 @@ export const openItemSchema = z.discriminatedUnion('kind', [
     .describe('Its gap asks for another plug.'),
   z
     .strictObject({
-      kind: z.enum([
-        'windows-not-confirmed',
-        'before-removal-not-attested',
-        'fitting-not-attested',
-        'afterwards-not-attested',
-      ]),
+      kind: z
+        .enum([
+          'windows-not-confirmed',
+          'before-removal-not-attested',
+          'fitting-not-attested',
+          'afterwards-not-attested',
+        ])
+        .describe('Which step.'),
     })
     .describe('A step of the routine is missing.'),
   z

@@ -1,17 +1,19 @@
 import { z } from 'zod';
 
-const shortName = z
+/** Of an item, or of one of its choices. */
+export const shortNameSchema = z
   .string()
   .regex(/^[a-z][a-z0-9-]{0,39}$/, 'expected small letters, digits and hyphens, at most 40, a letter first');
-const id = shortName.describe('Short name; on no list twice.');
+const id = shortNameSchema.describe('Short name; on no list twice.');
 
-/** How an item was answered: `done`, `not-done`, or the id of one of its choices. */
-export const attestedAsSchema = shortName;
+/** Answers that every item takes; else it is answered by the id of one of its choices. */
 export const DONE = 'done';
 export const NOT_DONE = 'not-done';
 
 const choiceSchema = z.strictObject({
-  id: shortName.describe('Short name, which the record keeps; once on each item, not `done` or `not-done`.'),
+  id: shortNameSchema.describe(
+    'Short name, which the record keeps; once on each item, not `done` or `not-done`.',
+  ),
   text: z.string().min(1).max(60).describe('What people read.'),
 });
 
@@ -27,7 +29,7 @@ const routineItemSchema = z
       .exactOptional()
       .describe('Answers, one of which is given instead of "done".'),
     notable: z
-      .array(shortName)
+      .array(shortNameSchema)
       .max(6)
       .exactOptional()
       .describe('Those of the choices, by their ids, that the papers list among the exceptions.'),

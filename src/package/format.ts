@@ -11,6 +11,7 @@ import { importPublicKey, type PublicJwk, publicJwk, publicJwkSchema, thumbprint
 import { signatureHolds, signatureOf } from '../evidence/jws.ts';
 import { type StationEntry, stationEntrySchema } from '../evidence/log.ts';
 import { hashSchema } from '../evidence/merkle.ts';
+import { noRecordReasonSchema } from '../evidence/record.ts';
 import { impactDecisionSchema } from '../evidence/station-event.ts';
 import { parseCanonicalJson } from '../evidence/strict-json.ts';
 import { workOrderSchema } from '../job/order.ts';
@@ -75,14 +76,22 @@ export const packageIndexSchema = z.strictObject({
   program: text.describe('The program that made it.'),
   station: z.string().min(1).max(80).describe('Name of the station.'),
   at: z.iso.datetime({ precision: 3 }).describe('When it was made.'),
-  purpose: text.describe('What it was made for: an audit, or the claim of a dispute.'),
+  purpose: z.enum(['audit', 'dispute']).describe('What it was made for.'),
+  claim: text.exactOptional().describe('Number of the claim; only for a dispute.'),
   asked: z
     .record(z.string().max(20), text.nullable())
     .describe(
       'By what its jobs were chosen; empty for all of the station. Null in the place of a personal text: the index is signed, and given away with it.',
     ),
   leftOut: z
-    .array(z.strictObject({ job: z.string().max(40).describe('The job.'), because: text.describe('Why.') }))
+    .array(
+      z.strictObject({
+        job: z.string().max(40).describe('The job.'),
+        because: noRecordReasonSchema.describe('Why.'),
+        count: z.int().min(1).exactOptional().describe('How many entries, attempts or bytes it has.'),
+        most: z.int().min(1).exactOptional().describe('How many a record holds.'),
+      }),
+    )
     .max(200_000)
     .describe('Jobs that were asked for and of which there is no record.'),
   jobs: z.array(packageJobSchema).max(200_000).describe("The jobs, in order of their records' paths."),

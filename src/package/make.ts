@@ -47,7 +47,9 @@ export type NewFile = readonly [path: string, content: Uint8Array];
 
 /** What goes into a package beside what every package holds. */
 export interface Contents {
-  readonly purpose: string;
+  readonly purpose: PackageIndex['purpose'];
+  /** Number of the claim; only for a dispute. */
+  readonly claim?: string;
   readonly asked: PackageIndex['asked'];
   readonly jobs: readonly Pick<AskedJob, 'stream' | 'job' | 'state'>[];
   /** The checkpoint that the auditor kept from before. */
@@ -82,7 +84,7 @@ export async function makePackage(
   making: Making,
 ): Promise<PackageIndex> {
   const checkpoint = orThrow(readCheckpoint(from.checkpoint, PACKAGE_FILES.checkpoint));
-  const { purpose, asked, since, drawPapers } = contents;
+  const { purpose, claim, asked, since, drawPapers } = contents;
   const files: PackageFile[] = [];
   const add = async (path: string, content: Uint8Array) => {
     files.push(await put(folder, path, content));
@@ -109,6 +111,7 @@ export async function makePackage(
     station: from.station.name,
     at: making.at,
     purpose,
+    ...(claim === undefined ? {} : { claim }),
     asked: { ...asked },
     leftOut,
     jobs: sealed.map((job) => ({
@@ -157,9 +160,9 @@ async function addRecords(
   for (const [done, { stream, job, state }] of jobs.entries()) {
     bar.at(done + 1);
     const entries = log.entries(stream).filter(({ seq }) => seq <= size);
-    const because = state === 'open' ? 'it is still open' : tooLong(entries);
-    if (because !== null) {
-      leftOut.push({ job, because });
+    const none = state === 'open' ? ({ because: 'still-open' } as const) : tooLong(entries);
+    if (none !== null) {
+      leftOut.push({ job, ...none });
       continue;
     }
     const before = await sealedBefore(from.recordsBefore(job), { station, log: now, job, entries });
@@ -170,7 +173,7 @@ async function addRecords(
       ]).bytes;
     const bytes = without.size === 0 ? whole : shared(whole, without);
     if (bytes.length > MAX_RECORD_BYTES) {
-      leftOut.push({ job, because: `its record has ${bytes.length} bytes; one holds ${MAX_RECORD_BYTES}` });
+      leftOut.push({ job, because: 'too-many-bytes', count: bytes.length, most: MAX_RECORD_BYTES });
       continue;
     }
     if (before !== null) older.add(before.size);

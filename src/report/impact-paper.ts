@@ -44,7 +44,7 @@ export function impactPaper(impact: ImpactAssessment, { log, program }: ImpactCo
       { label: 'Assessed', value: `${utc(at)} by ${by}` },
       {
         label: 'Closed',
-        value: closed === null ? 'no' : `${utc(closed.at)} by ${closed.by}: ${closed.because}`,
+        value: closed === null ? 'no' : `${utc(closed.at)} by ${closed.by}: ${closed.because ?? ALL_HOLD}`,
       },
       ...(log === null
         ? []
@@ -74,6 +74,8 @@ function lastChange({ at, items, closed }: ImpactAssessment): string {
   const decided = items.flatMap((item) => item.decided.map((one) => one.at)).sort();
   return closed?.at ?? decided.at(-1) ?? at;
 }
+
+const ALL_HOLD = 'every proof holds with what was found';
 
 const WHY = [
   'A tool that is out of tolerance at calibration puts earlier results in question. ISO 9001:2015, 7.1.5.2 asks whether they are affected, and for action. IATF 16949, 7.1.5.2.1 asks for a record of what was found, of the risk for what was delivered, and of the notice to the customer where suspect work went out.',

@@ -129,7 +129,7 @@ describe('a sitting of a gauge study', () => {
     const seen: SittingInput = { kind: 'link', link: { state: 'seen', name: 'x' } };
     expect(sitting(seen).at.tool.link).toBe('seeking');
     expect(sitting(linked).at.tool).toMatchObject({ link: 'linked', description });
-    expect(sitting(linked, lost, seen).at.tool).toMatchObject({ link: 'lost', reason: 'tool-switching-off' });
+    expect(sitting(linked, lost, seen).at.tool).toMatchObject({ link: 'lost', end: { reason: 'tool-switching-off' } });
     expect(sitting(linked, lost, linked).at.tool.link).toBe('linked');
   });
 

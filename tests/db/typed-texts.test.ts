@@ -158,7 +158,7 @@ describe('what a person typed', () => {
       },
       { write: async (name, content) => void files.set(name, content) },
       {
-        purpose: 'Audit',
+        purpose: 'audit',
         asked: askedFor({
           vin: 'MARK0000000000001',
           plate: 'MARK plate',

@@ -118,8 +118,15 @@ describe('what a station may put into a record', () => {
   it('is bounded by what a reader will take, and the bound is named before anything is sealed', () => {
     expect(tooLong(entries)).toBeNull();
     expect(tooLong(times(2000, 'pull-detected'))).toBeNull();
-    expect(tooLong(times(2001, 'pull-detected'))).toBe('4002 attempts; a record holds 4000');
+    expect(tooLong(times(2001, 'pull-detected'))).toEqual({
+      because: 'too-many-attempts',
+      count: 4002,
+      most: 4000,
+    });
     const readings = times(1, 'readings').length;
-    expect(tooLong(times(20_000 / readings + 1, 'readings'))).toContain('entries; a record holds 20000');
+    expect(tooLong(times(20_000 / readings + 1, 'readings'))).toMatchObject({
+      because: 'too-many-entries',
+      most: 20_000,
+    });
   });
 });

@@ -55,7 +55,7 @@ describe('a package', () => {
       },
       folder,
       {
-        purpose: 'Audit',
+        purpose: 'audit',
         asked: {},
         jobs: [JOB],
         since: null,
@@ -119,7 +119,7 @@ describe('a package', () => {
   it('leaves out a job that is open, and says so', async () => {
     const { jobs, leftOut } = await make({ jobs: [{ ...JOB, state: 'open' }] });
     expect(jobs).toEqual([]);
-    expect(leftOut).toEqual([{ job: 'WO-1', because: 'it is still open' }]);
+    expect(leftOut).toEqual([{ job: 'WO-1', because: 'still-open' }]);
   });
 
   it('lists papers that somebody else drew', async () => {

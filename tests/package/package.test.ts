@@ -44,7 +44,7 @@ const INDEX: Omit<PackageIndex, 'form'> = {
   program: 'plugmark test',
   station: 'Example bay',
   at: '2026-11-25T12:00:00.000Z',
-  purpose: 'Audit',
+  purpose: 'audit',
   asked: {},
   leftOut: [],
   jobs: [],

@@ -69,9 +69,9 @@ const index = indexBytes({
   program: 'plugmark test',
   station: 'Example bay',
   at: AT,
-  purpose: 'Audit',
+  purpose: 'audit',
   asked: { vin: 'ZZ9EXAMP9PM000108' },
-  leftOut: [{ job: 'J-2', because: 'it is open' }],
+  leftOut: [{ job: 'J-2', because: 'still-open' }],
   jobs: [{ job: 'J-1', record: 'records/J-1.record.json', paper: null, impacts: [] }],
   files: [{ path: 'records/J-1.record.json', bytes: 3, sha256: 'a'.repeat(64) }],
 });

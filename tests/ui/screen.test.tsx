@@ -1,8 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
+import type { JobState } from '../../src/job/state.ts';
 import type { BenchView } from '../../src/ui/view.ts';
 import { bare, drawn, inkColumns, linesOf } from './drawn.tsx';
-import { engineOf, jobWith, judged, linked, lost, questionOn, viewOf } from './fixtures.ts';
+import {
+  attemptOf,
+  cylinderIn,
+  engineOf,
+  jobWith,
+  judged,
+  linked,
+  lost,
+  questionOn,
+  viewOf,
+  withCylinder,
+} from './fixtures.ts';
 import { TRACE, VIEWS } from './views.ts';
 
 // Without this the colours that a pipe does not get would be missing in every case, and the test could not fail.
@@ -220,13 +232,15 @@ describe('text from outside', () => {
   const OPEN = { kind: 'no-torque', cylinder: 4 } as const;
   const evil =
     '\u001b[2J\u001b]0;x\u0007\u202e\u200bOK\r\n山田山田山田山田山田山田山田山田山田山田山田山田山田山田山田山田山田山田山田山田';
-  const job = jobWith(4, {
+  const asked = withCylinder(jobWith(4), { ...cylinderIn(2, 'done', 'ask'), pulls: [attemptOf(5, null)] });
+  const job: JobState = {
+    ...asked,
     tools: {
       [evil]: { ...lost('wrench', 'no-answer'), tool: evil },
       gauge: { ...linked('gauge'), tool: evil },
     },
     questions: [questionOn(2, 'unsure', ['fresh', 'rehit', 'handling', 'refit', 'replace'])],
-  });
+  };
   const order = { ...job.order, technician: evil, vehicle: { plate: evil, description: evil } };
   const hostile = viewOf({ ...job, order }, {}, { station: evil, simulated: true });
 

@@ -318,7 +318,12 @@ export const impactShowAnswer = answer('impact-show', {
     .strictObject({
       at: time.describe('When.'),
       by: z.string().describe('Who closed it.'),
-      because: z.string().describe('Why it could be closed.'),
+      because: z
+        .string()
+        .nullable()
+        .describe(
+          'Why it could be closed; null where every proof holds, so that nothing was left to decide.',
+        ),
     })
     .nullable()
     .describe('Its closing; null while it is open.'),

@@ -50,7 +50,8 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
       jobsOpened.map(({ state }) => state),
     );
     const made = await writePackage(stationFolder, options.out, {
-      purpose: `Dispute, claim ${claim}`,
+      purpose: 'dispute',
+      claim,
       asked: askedFor(options),
       jobs,
       since,

@@ -11,6 +11,7 @@ import { ProblemError } from '../../problem.ts';
 import { reportModel, writeCsv, writePdf } from '../../report/index.ts';
 import type { ReportModel } from '../../report/model.ts';
 import { tracesOf } from '../../report/traces.ts';
+import { noRecordText } from '../../report/words/index.ts';
 import { programVersion } from '../help/version.ts';
 import type { Station } from '../station/station.ts';
 
@@ -38,7 +39,7 @@ export async function writePapers(
   const state = foldAll(entries.map(({ event }) => event));
   if (state === null) throw new Error(`${stream} holds no job`);
   const long = tooLong(entries);
-  if (long !== null) throw tooLarge(state.order.job, long);
+  if (long !== null) throw tooLarge(state.order.job, noRecordText(long));
   const program = { name: 'plugmark', version: programVersion() };
   const size = log.size();
   const content = { program, station: log.stationEntries(), entries, log: { tree: log.tree, size } };
@@ -51,7 +52,10 @@ export async function writePapers(
   )
     throw nameMissing(state.order.job);
   if (recordBytes.length > MAX_RECORD_BYTES)
-    throw tooLarge(state.order.job, `${recordBytes.length} bytes; a record holds ${MAX_RECORD_BYTES}`);
+    throw tooLarge(
+      state.order.job,
+      noRecordText({ because: 'too-many-bytes', count: recordBytes.length, most: MAX_RECORD_BYTES }),
+    );
   log.keepCheckpoint(size, record.log.checkpoint);
   const file = join(folder, `${record.job}.record.json`);
   await writeWhole(file, recordBytes);

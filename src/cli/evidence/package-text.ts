@@ -1,4 +1,5 @@
 import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
+import { noRecordText } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 /** Longer lists stand whole in the index. */
@@ -15,7 +16,7 @@ export function madeLines(folder: string, index: PackageIndex): readonly string[
   const { files, leftOut, jobs } = index;
   const papers = jobs.filter(({ paper }) => paper !== null).length;
   const questioned = jobs.filter(({ impacts }) => impacts.length > 0).length;
-  const left = leftOut.map(({ job, because }) => `  left out: job ${safeLine(job)}, ${safeLine(because)}`);
+  const left = leftOut.map((one) => `  left out: job ${safeLine(one.job)}, ${noRecordText(one)}`);
   return [
     `${safeLine(folder)}: ${counted(jobs.length, 'record')}, ${papers === 0 ? 'no papers' : counted(papers, 'paper')}, ${files.length} files, and an index that the station signed.`,
     ...(questioned === 0

@@ -46,7 +46,7 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
     const asked = { ...askedFor(options), ...(options.exceptions === true && { exceptions: 'only' }) };
     const numbers = new Set(jobs.filter(({ state }) => state !== 'open').map(({ job }) => job));
     const made = await writePackage(stationFolder, options.out, {
-      purpose: 'Audit',
+      purpose: 'audit',
       asked,
       jobs,
       since,

@@ -3,7 +3,7 @@ import { lastWithoutGap, type Questioned, questionedIn } from '../../package/sta
 import type { PackageReport } from '../../package/verify.ts';
 import { cylindersOf, SORT_WORD, standOf } from '../../report/impact.ts';
 import { doubtsIn, OF_PACKAGE } from '../../report/verification.ts';
-import { NOT_PROVEN_BY_ANY } from '../../report/words/index.ts';
+import { NOT_PROVEN_BY_ANY, noRecordText, purposeText } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { counted, someOf } from './package-text.ts';
 import { checkLines, notProvenLines, withheldLines } from './report-lines.ts';
@@ -17,10 +17,10 @@ export function packageLines(folder: string, report: PackageReport): readonly st
   );
   const questions = questionLines(report);
   const headline = questions.length === 0 || verdict === 'rejected' ? '' : ` ${questionHeadline(report)}`;
-  const left = leftOut.map(({ job, because }) => `  left out: job ${safeLine(job)}, ${safeLine(because)}`);
+  const left = leftOut.map((one) => `  left out: job ${safeLine(one.job)}, ${noRecordText(one)}`);
   return [
     `${safeLine(folder)}: ${OF_PACKAGE[verdict]}${headline}${safeLine(doubtsIn(checks))}${report.simulated === '' ? '' : ` ${report.simulated}`}`,
-    `  ${safeLine(index.purpose)}; station ${safeLine(index.station)}; ${counted(jobs.length, 'record')}; asked for ${safeLine(asked.join(', ')) || 'all jobs'}`,
+    `  ${safeLine(purposeText(index))}; station ${safeLine(index.station)}; ${counted(jobs.length, 'record')}; asked for ${safeLine(asked.join(', ')) || 'all jobs'}`,
     ...checkLines(checks),
     ...withheldLines(report.withheld),
     ...(questions.length === 0 ? [] : ['  PUT IN QUESTION by what was learned later:', ...questions]),

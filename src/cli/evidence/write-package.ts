@@ -11,6 +11,7 @@ import type { PackageIndex } from '../../package/format.ts';
 import { type Contents, makePackage, type NewFile } from '../../package/make.ts';
 import { type PersonalKind, WITHHELD } from '../../personal.ts';
 import { jobsCsv } from '../../report/ask-csv.ts';
+import { purposeText } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { programVersion } from '../help/version.ts';
 import { now } from '../station/clock.ts';
@@ -23,7 +24,8 @@ import { emptyFolder } from './package-folder.ts';
 import { drawPackagePapers } from './package-papers.ts';
 import { readMe } from './package-text.ts';
 
-interface Wanted extends Pick<Contents, 'purpose' | 'asked' | 'since' | 'stationEntries' | 'without'> {
+interface Wanted
+  extends Pick<Contents, 'purpose' | 'claim' | 'asked' | 'since' | 'stationEntries' | 'without'> {
   readonly jobs: readonly JobAnswer[];
   /** Each record for people as well. */
   readonly papers: boolean;
@@ -54,7 +56,7 @@ export async function writePackage(
       drawPapers: papers ? (jobs, take) => drawPackagePapers(folder, jobs, take) : null,
       extra: async (log) => [
         ['jobs.csv', Buffer.from(jobsCsv(wanted.jobs.map((job) => withheldFrom(job, wanted.without))))],
-        ['READ-ME.txt', Buffer.from(readMe(station.name, key.kid, wanted.purpose))],
+        ['READ-ME.txt', Buffer.from(readMe(station.name, key.kid, purposeText(wanted)))],
         ...(await extra(log)),
       ],
     },

@@ -69,7 +69,13 @@ export function rotateKey(
     const key = makeKey(folder, 'station', process.env[SECRETS.passphrase] || null);
     process.stdout.write(`The station signs with ${key.kid} from now on.\n`);
     if (old === null)
-      return [{ type: 'key-replaced', key: key.jwk, because: options.because ?? 'the old key was lost' }];
+      return [
+        {
+          type: 'key-replaced',
+          key: key.jwk,
+          ...(options.because === undefined ? {} : { because: options.because }),
+        },
+      ];
     const statement = { log: state.origin, next: key.jwk, at: stamp.at };
     return [{ type: 'key-rotated', key: key.jwk, statement: stateSuccession(statement, old.privateKey) }];
   });

@@ -11,6 +11,7 @@ export * from './link.ts';
 export { NOT_PROVEN_BY_ANY, notProvenByRecord } from './not-proven.ts';
 export { noteLines, noteWords } from './note.ts';
 export * from './open-item.ts';
+export * from './package.ts';
 export * from './placement.ts';
 export * from './question.ts';
 export { refusalWords } from './refusal.ts';

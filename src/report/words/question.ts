@@ -1,5 +1,4 @@
 /** What is asked about a pull. */
-import { attemptOf } from '../../job/situation.ts';
 import type { JobState, Question, TorqueAttempt } from '../../job/state.ts';
 import { called } from '../../sequence/plan.ts';
 import { placementText } from './placement.ts';
@@ -34,7 +33,8 @@ export const QUESTION_WORDS: { readonly [K in Question['kind']]: (asked: Asked) 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export function questionText(state: JobState, { pull, cylinder, kind }: Question): string {
-  const attempt = attemptOf(state, pull);
+  const asked = state.cylinders.find((one) => one.cylinder === cylinder);
+  const attempt = asked?.pulls.find((one) => one.pull.pull === pull);
   if (attempt === undefined) throw new Error(`pull ${pull} is asked about but was never placed`);
   const { judgement } = attempt;
   return QUESTION_WORDS[kind]({

@@ -176,7 +176,7 @@ describe('declaring a job void', () => {
     ]);
     expect(report.record?.summary.closed).toEqual({
       complete: false,
-      open: ['declared void'],
+      open: [{ kind: 'declared-void' }],
     });
   });
 
