@@ -91,7 +91,11 @@ export const log = () => {
       ...withEntries('two exchanged', (c) => c.entries.splice(1, 2, c.entries[2], c.entries[1])),
       ...withEntries('one twice', (c) => c.entries.splice(3, 0, c.entries[3])),
       ...withEntries('one of another job', (c) => (c.entries[3].stream = 'job:WO-2')),
-      ...withEntries('one by somebody else', (c) => (c.entries[3].by = 'station'), kept),
+      ...withEntries(
+        'one by somebody else',
+        (c) => (c.entries[3].by = c.entries[3].by === 'station' ? 'technician' : 'station'),
+        kept,
+      ),
       ...withEntries('all at other places', (c) => shifted(c.entries, 'seq'), kept),
       ...withEntries('a place of the background', (c) => (c.entries[0].seq = c.background.at(-1).seq)),
       ...withEntries('numbers from 2', (c) => shifted(c.entries, 'n')),

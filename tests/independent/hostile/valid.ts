@@ -91,6 +91,7 @@ function stationOf(events: readonly JobEvent[]): readonly StationEvent[] {
     ...stationEvents.slice(0, 1),
     { type: 'person-recorded', person: opened.order.technician, key: null },
     ...opened.instruments.map((instrument) => ({ type: 'instrument-recorded' as const, instrument })),
+    { type: 'specification-recorded', specification: opened.order.specification },
   ];
 }
 
@@ -119,11 +120,24 @@ export const validRecords = (): Readonly<Record<string, Buffer>> => ({
   ]),
   ...Object.fromEntries(typed()),
   ...Object.fromEntries(typed().map(([name, bytes]) => [`${name}, without names and plates`, shared(bytes)])),
+  ...withheldOneByOne(),
   'one without any text': fileOf(withDisclosures(jwsOf(WHOLE), [])),
   'one with its last text alone': fileOf(
     withDisclosures(jwsOf(WHOLE), disclosuresIn(jwsOf(WHOLE)).slice(-1)),
   ),
 });
+
+/** Of a job with every text typed, each text withheld alone: none of them decides anything. */
+const withheldOneByOne = () =>
+  Object.fromEntries(
+    typed().flatMap(([name, bytes]) => {
+      const all = disclosuresIn(jwsOf(bytes));
+      return all.map((_one, i) => {
+        const others = all.filter((_other, j) => j !== i);
+        return [`${name}, without its text ${i + 1}`, fileOf(withDisclosures(jwsOf(bytes), others))];
+      });
+    }),
+  );
 
 const shared = (bytes: Buffer) => sharedRecord(unwrapped(openRecord(bytes)), new Set(['person', 'plate']));
 
