@@ -15,6 +15,9 @@ export interface Packing {
   unpack(stored: unknown, salt: unknown): Buffer | null;
 }
 
+/** Most bodies are smaller once they are packed; unless told, zlib takes 16 kB for each. */
+const CHUNK = 1024;
+
 /** Nothing behind the salt of an entry is text from outside, so that its last place in the body is the entry's own. */
 const SALT = '"salt":"';
 const SALT_CHARACTERS = 22;
@@ -59,7 +62,7 @@ export function packingOf(db: Database): Packing {
     pack: (body) =>
       Buffer.concat([
         Buffer.of(newest.id),
-        deflateRawSync(withoutSalt(body), { level: 9, dictionary: newest.bytes }),
+        deflateRawSync(withoutSalt(body), { level: 9, dictionary: newest.bytes, chunkSize: CHUNK }),
       ]),
     unpack: (stored, salt) => {
       if (!(stored instanceof Uint8Array) || !(salt instanceof Uint8Array)) return null;

@@ -133,6 +133,7 @@ describe('a new entry', () => {
 describe.each(['subtrees', 'checkpoints', 'streams', 'dictionaries'])('the table %s', (table) => {
   it.each(['UPDATE OR REPLACE', 'DELETE', 'INSERT OR REPLACE'])('refuses %s', async (what) => {
     const log = await openStationLog(join(folder, 'station.log'));
+    log.append('job:WO-2', drafts(wholeJob()), stamp);
     log.keepCheckpoint(3, 'note');
     log.close();
     const before = db.prepare(`SELECT * FROM ${table}`).all();

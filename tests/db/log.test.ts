@@ -6,6 +6,7 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { openStationLog, type StationLogFile } from '../../db/log.ts';
+import { LOWEST_STORED } from '../../db/tree.ts';
 import { checkStream } from '../../src/evidence/check-stream.ts';
 import { readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
 import { entryHash } from '../../src/evidence/entry.ts';
@@ -29,7 +30,9 @@ let folder: string;
 let path: string;
 let log: StationLogFile;
 const stamp = { at: AT, monoUs: 1000 };
-const COUNT = wholeJob().length;
+/** As many as make the smallest subtree that is stored whole. */
+const LONG = [...wholeJob(), ...wholeJob()].slice(0, 2 ** LOWEST_STORED);
+const COUNT = LONG.length;
 const closing: JobEvent = { type: 'job-closed', complete: false, open: ['cylinder 1: gap not measured'] };
 
 beforeEach(async () => {
@@ -208,7 +211,7 @@ it('any drafts come back as they were read from their bytes', async () => {
 describe('what others do to the file', () => {
   let other: Sqlite.Database;
   beforeEach(() => {
-    log.append('job:WO-1', drafts(wholeJob()), stamp);
+    log.append('job:WO-1', drafts(LONG), stamp);
     other = new Sqlite(path);
   });
   afterEach(() => {
@@ -259,8 +262,12 @@ describe('what others do to the file', () => {
     ['a body that is no JSON', `UPDATE entries SET body = packed('x') WHERE seq = 5`, { seq: 5 }],
     ['a hash exchanged', `UPDATE entries SET hash = randomblob(32) WHERE seq = 6`, { seq: 6 }],
     ['the last entry taken out', `DELETE FROM entries WHERE seq = ${COUNT}`, { seq: COUNT }],
-    ['a hash of the tree exchanged', 'UPDATE subtrees SET hash = randomblob(32) WHERE place = 7', { seq: 8 }],
-    ['a hash of the tree taken out', 'DELETE FROM subtrees WHERE place = 7', { seq: 8 }],
+    [
+      'a hash of the tree exchanged',
+      'UPDATE subtrees SET hash = randomblob(32) WHERE place = 31',
+      { seq: COUNT },
+    ],
+    ['a hash of the tree taken out', 'DELETE FROM subtrees WHERE place = 31', { seq: COUNT }],
     ['samples said to be something else', 'UPDATE entries SET kind = 1 - kind WHERE seq = 7', { seq: 7 }],
     [
       'the last entry in a stream without a name',
@@ -288,7 +295,7 @@ describe('what others do to the file', () => {
     tamper(
       `UPDATE entries SET hash = x'${hash}', body = packed(replace(plain(body, salt), '"by":"technician"', '"by":"station"')) WHERE seq = 4`,
     );
-    expect(log.check()).toMatchObject({ seq: 8, message: expect.stringContaining('hash tree') });
+    expect(log.check()).toMatchObject({ seq: COUNT, message: expect.stringContaining('hash tree') });
   });
 
   it('an entry in another writing is found even where its hash was made to fit', () => {

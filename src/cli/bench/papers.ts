@@ -6,6 +6,7 @@ import { type JobRecord, MAX_RECORD_BYTES, sealRecord, tooLong } from '../../evi
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import { writeWhole } from '../../files/output.ts';
 import { foldAll } from '../../job/fold.ts';
+import { isWithheld } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
 import { reportModel, writeCsv, writePdf } from '../../report/index.ts';
 import type { ReportModel } from '../../report/model.ts';
@@ -44,6 +45,11 @@ export async function writePapers(
   const signers: Signer[] = [{ privateKey: key.privateKey, role: 'station', signedAt }];
   if (technician !== null) signers.push({ privateKey: technician.privateKey, role: 'technician', signedAt });
   const { bytes: recordBytes, record } = sealRecord(content, signers);
+  if (
+    isWithheld(state.technician) &&
+    !record.background.some(({ event }) => event.type === 'person-recorded')
+  )
+    throw nameMissing(state.order.job);
   if (recordBytes.length > MAX_RECORD_BYTES)
     throw tooLarge(state.order.job, `${recordBytes.length} bytes; a record holds ${MAX_RECORD_BYTES}`);
   log.keepCheckpoint(size, record.log.checkpoint);
@@ -51,6 +57,15 @@ export async function writePapers(
   await writeWhole(file, recordBytes);
   return { record: file, ...(await writeDrawn(folder, recordBytes, record)) };
 }
+
+/** Nobody can say whether the technician has a key: a record would have to say something untrue. */
+const nameMissing = (job: string) =>
+  new ProblemError({
+    code: 'log-damaged',
+    where: `job:${job}`,
+    message: 'the name of the technician is missing in the log, and no entry says that it was forgotten',
+    next: 'Run "plugmark log check". The record that was sealed before stays good.',
+  });
 
 /**
  * Writes the papers of a record, made from nothing but the record: the same record gives the same papers, at its station

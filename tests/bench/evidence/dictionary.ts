@@ -11,8 +11,8 @@ import type { Measurement } from '../measurement.ts';
 import { demoRecord } from './made.ts';
 
 /** Of each kind of event; of what every pull brings more, because their figures are shared by less. */
-const EACH = 2;
-const EACH_PULL = 10;
+const EACH = 1;
+const EACH_PULL = 8;
 /** Deflate reaches no further back. */
 const MOST = 32_000;
 /** Jobs of the invented station that the packing is tried on. */

@@ -175,6 +175,17 @@ describe('a text that was deleted by hand', () => {
     ).toMatchObject([{ fault: 'missing', kind: 'vin' }]);
   });
 
+  it('keeps a record from being sealed that would say something untrue of the technician', async () => {
+    change('DELETE FROM disclosures WHERE text = ?', 'Technician Two');
+    const problem = await problemOf(() => said(() => papersAgain('J-2', station.scope())));
+    expect(problem).toMatchObject({
+      code: 'log-damaged',
+      message: expect.stringContaining('the technician'),
+    });
+    expect(existsSync(at('J-2.record.json'))).toBe(false);
+    expect((await said(() => papersAgain('J-1', station.scope()))).value).toBe(0);
+  });
+
   it('is named where it was put back, and where it lies with an entry that has none', async () => {
     copyFileSync(at('station.db'), at('before.db'));
     await go({ plate: CAR.plate });
