@@ -52,14 +52,6 @@ export interface KeptText {
   readonly stream: string;
 }
 
-/** The texts that a record discloses. */
-export const disclosedIn = (record: JobRecord): readonly KeptText[] =>
-  entriesOf(record).flatMap((entry) =>
-    saltedTexts(entry).flatMap(({ kind, text, salt }, i) =>
-      salt === null ? [] : [{ entry: entry.seq, text: i, kind, content: text, stream: entry.stream }],
-    ),
-  );
-
 /** What is withheld of these entries, in the order of the kinds. */
 export const withheldIn = (entries: readonly AnyEntry[]): readonly Withheld[] =>
   addedUp(
