@@ -1,7 +1,7 @@
 import { createPullDetector } from '../pull/detector.ts';
 import type { PullDetector } from '../pull/pull-detector.ts';
 import { settingsFor } from '../pull/settings.ts';
-import type { Reading, ToolDescription, ToolId } from '../reading.ts';
+import type { FigureSource, Reading, ToolDescription, ToolId } from '../reading.ts';
 import type { JobEvent } from './event.ts';
 import type { JobState } from './state.ts';
 import { asWrenchReads } from './windows.ts';
@@ -10,13 +10,14 @@ import { asWrenchReads } from './windows.ts';
 export interface Feed {
   readonly exponent: number;
   readonly quantity: 'torque' | 'length';
+  readonly source: FigureSource;
   readonly detector: PullDetector;
   first: number;
   atUs: number[];
   counts: number[];
 }
 
-export function newFeed(tool: ToolDescription, state: JobState): Feed {
+export function newFeed(tool: ToolDescription, source: FigureSource, state: JobState): Feed {
   const { exponent, quantity } = tool;
   const windows = [
     state.torqueWindow,
@@ -24,7 +25,7 @@ export function newFeed(tool: ToolDescription, state: JobState): Feed {
   ];
   const lowerNm = Math.min(...windows.map((window) => asWrenchReads(state, window).lowerNm));
   const detector = createPullDetector(settingsFor(lowerNm, tool));
-  return { exponent, quantity, detector, first: 0, atUs: [], counts: [] };
+  return { exponent, quantity, source, detector, first: 0, atUs: [], counts: [] };
 }
 
 /** The event of a reading that carries no value of the tool as it is now. */

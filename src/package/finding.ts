@@ -3,9 +3,11 @@ import { z } from 'zod';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import { JUDGED_AGAIN } from '../evidence/judged-again.ts';
 import { withheldSchema } from '../evidence/sharing.ts';
+import { summarySchema } from '../evidence/summary.ts';
 import type { TrustList } from '../evidence/trust.ts';
 import { VERDICTS } from '../evidence/verdict.ts';
 import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
+import type { FigureSource } from '../reading.ts';
 
 const findingSchema = z.strictObject({
   file: z.string(),
@@ -15,7 +17,14 @@ const findingSchema = z.strictObject({
   /** Names of all checks that failed. */
   failed: z.array(z.string()),
   /** What the record states of itself; null where it cannot be read. */
-  stated: z.strictObject({ job: z.string(), checkpoint: z.string(), simulated: z.boolean() }).nullable(),
+  stated: z
+    .strictObject({
+      job: z.string(),
+      checkpoint: z.string(),
+      sources: summarySchema.shape.sources,
+      figures: summarySchema.shape.figures,
+    })
+    .nullable(),
   /** Personal texts that did not come with it. */
   withheld: z.array(withheldSchema),
 });
@@ -37,7 +46,8 @@ export function findingOf(file: string, bytes: Uint8Array, trust: TrustList, rea
     stated: record && {
       job: record.job,
       checkpoint: record.log.checkpoint,
-      simulated: record.summary.simulated,
+      sources: record.summary.sources,
+      figures: record.summary.figures,
     },
     withheld: [...report.withheld],
   };
@@ -67,10 +77,21 @@ export const isSound = ({ verdict, failed }: Pick<Finding, 'verdict' | 'failed'>
 export const isSoundReport = (report: VerificationReport): boolean =>
   isSound({ verdict: report.verdict, failed: failedIn(report) });
 
-/** Empty where all of it was real. */
-export function simulatedText(findings: readonly Finding[]): string {
-  const count = findings.filter(({ stated }) => stated?.simulated === true).length;
-  return count === 0
-    ? ''
-    : `SIMULATED: ${count} of ${findings.length} jobs; of these nothing is proven about any engine.`;
+/** How many of so many jobs rest on figures that were simulated, replayed or typed. */
+export interface Unproven {
+  readonly of: number;
+  readonly simulated: number;
+  readonly replayed: number;
+  readonly typed: number;
+}
+
+export function unprovenIn(findings: readonly Finding[]): Unproven {
+  const having = (source: FigureSource) =>
+    findings.filter(({ stated }) => stated?.sources.includes(source) === true).length;
+  return {
+    of: findings.length,
+    simulated: having('simulated'),
+    replayed: having('replayed'),
+    typed: having('typed'),
+  };
 }

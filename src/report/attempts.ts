@@ -1,5 +1,6 @@
 import type { LogEntry } from '../evidence/log.ts';
 import type { GapAttempt, TorqueAttempt } from '../job/state.ts';
+import type { FigureSource } from '../reading.ts';
 import { clean } from './clean.ts';
 import { KIND_WORD, VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
 
@@ -24,6 +25,8 @@ export interface AttemptRow {
   readonly verdict: Verdict;
   readonly verdictWord: string;
   readonly tool: string;
+  /** Null where nothing was measured. */
+  readonly source: FigureSource | null;
   readonly answer: string;
   readonly because: string;
   readonly cut: string;
@@ -44,6 +47,7 @@ const NOTHING = {
   conformanceProbability: null,
   grade: '',
   tool: '',
+  source: null,
   answer: '',
   because: '',
   cut: '',
@@ -106,6 +110,7 @@ function gapRow(
     verdict,
     verdictWord: VERDICT_WORD[verdict],
     tool: clean(gap.tool),
+    source: gap.source,
     at: entry?.at ?? '',
     by: clean(entry?.by ?? ''),
   };
@@ -137,6 +142,7 @@ function pullRow(
     verdict,
     verdictWord: VERDICT_WORD[verdict],
     tool: clean(pull.tool),
+    source: pull.source,
     answer: taken.answer ?? '',
     because: clean(taken.because),
     cut: pull.cut ?? '',

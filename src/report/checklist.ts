@@ -4,6 +4,7 @@ import { itemsOf, type ListPhase } from '../job/routine.ts';
 import type { JobState, OldPlug } from '../job/state.ts';
 import { clean } from './clean.ts';
 import { figure, utc } from './figures.ts';
+import { noted } from './words/index.ts';
 
 export interface AttestedList {
   readonly title: string;
@@ -73,7 +74,7 @@ function plugRow(cylinder: number, state: JobState): PlugRow {
     condition: old?.read?.condition ?? '',
     damage: (old?.read?.damage ?? []).join(', '),
     thread: old?.read?.thread ?? '',
-    gapMm: old?.gapMm == null ? '' : figure(old.gapMm, 'mm'),
+    gapMm: old?.gap == null ? '' : noted(figure(old.gap.gapMm, 'mm'), old.gap.source),
     removalNm: removalText(old, state),
     part: clean(fresh?.part ?? ''),
     lot: clean(fresh?.lot ?? ''),

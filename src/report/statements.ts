@@ -30,6 +30,7 @@ const THREADS = {
 const PROVES = [
   'It proves which gaps and torques the named instruments reported, when and for which cylinder, and the verdict on each. OK means inside the acceptance zone: the limits minus the guard band.',
   'The peak of each pull is judged, because the plug saw the peak; the first release (the click) is beside it. Torque proves torque, not clamp force, sealing or the state of the threads.',
+  'A figure that was typed is attested by the person at work and not proven by an instrument. What was replayed or simulated proves nothing.',
   "The uncertainty rests on the basis named for each instrument. The signed record holds the points of a certificate, not the certificate itself, and does not replace the maker's service information.",
   'The signed record is the evidence; these pages only show what it holds.',
 ] as const;

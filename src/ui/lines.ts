@@ -3,21 +3,13 @@ import { coachingFor } from '../job/coaching.ts';
 import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { torqueWindowOf } from '../job/stage.ts';
 import type { JobState, TorqueAttempt } from '../job/state.ts';
+import { SOURCE_NOTE } from '../report/words/index.ts';
 import { adviceText } from './advice-words.ts';
 import { checklistLine } from './checklist-lines.ts';
 import { SCRAP_WORDS, WIRE_WORDS } from './gap-keys.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { printable } from './printable.ts';
-import {
-  ANSWERS,
-  answerKeys,
-  figure,
-  fixed,
-  judgementParts,
-  quantityWord,
-  SIMULATED,
-  windowFigures,
-} from './words.ts';
+import { ANSWERS, answerKeys, figure, fixed, judgementParts, quantityWord, windowFigures } from './words.ts';
 
 /** The pieces of a line, each still as it came from outside. */
 type Pieces = readonly string[];
@@ -33,10 +25,10 @@ function opened({ order, torqueWindow, gapWindow }: JobEventOf<'job-opened'>, gl
   return given([`job ${job} opened`, vehicle.description, vehicle.plate, technician, torque, gap]);
 }
 
-function linked({ tool, description }: JobEventOf<'tool-linked'>): Pieces {
+function linked({ tool, source, description }: JobEventOf<'tool-linked'>): Pieces {
   const { maker, model, serial, batteryPercent } = description;
   const charge = batteryPercent === undefined ? undefined : `battery ${batteryPercent} %`;
-  return given([tool, 'linked', maker, model, serial, charge]);
+  return given([tool, 'linked', SOURCE_NOTE[source] ?? undefined, maker, model, serial, charge]);
 }
 
 const attemptOf = (state: JobState, pull: number): TorqueAttempt | undefined =>
@@ -49,7 +41,9 @@ function placed(
   glyphs: Glyphs,
 ): Pieces {
   const where = event.cylinder === null ? 'no cylinder' : `cylinder ${event.cylinder}`;
-  const peakNm = attemptOf(after, event.pull)?.pull.peakNm;
+  const pull = attemptOf(after, event.pull)?.pull;
+  const peakNm = pull?.peakNm;
+  const note = pull === undefined ? null : SOURCE_NOTE[pull.source];
   const peak = peakNm === undefined ? undefined : `${figure(peakNm, 'N.m')} ${glyphs.newtonMetre}`;
   const verdict =
     event.judgement === null
@@ -57,6 +51,7 @@ function placed(
       : [
           ...judgementParts(event.judgement, torqueWindowOf(before ?? after, event.cylinder), glyphs),
           ...(after.basis.decision.grades ? [event.judgement.grade] : []),
+          ...given([note ?? undefined]),
         ];
   const question = after.questions.find(({ pull }) => pull === event.pull);
   const asks = question === undefined ? [] : ['ask', question.text, answerKeys(question)];
@@ -85,12 +80,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'job-opened':
       return opened(event, glyphs);
     case 'session-started':
-      return given([
-        `session ${event.session} started`,
-        event.program,
-        event.platform,
-        event.simulated ? SIMULATED : undefined,
-      ]);
+      return [`session ${event.session} started`, event.program, event.platform];
     case 'tool-linked':
       return linked(event);
     case 'tool-lost':
@@ -118,6 +108,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
         `cylinder ${event.cylinder}`,
         'gap',
         ...(after.gapWindow === null ? [] : judgementParts(event.judgement, after.gapWindow, glyphs)),
+        ...given([SOURCE_NOTE[event.source] ?? undefined]),
         ...asked(after, event.cylinder),
       ];
     case 'instrument-overridden':

@@ -37,12 +37,13 @@ describe('the attempts of a job', () => {
     const { events, gap, pull } = shop();
     gap(0.75);
     pull(27);
-    const { attempts, on, simulated } = historyOf(events);
+    const { attempts, on } = historyOf(events);
     expect(attempts.map(brief)).toEqual([
       'gap 1 on 1: gap, first, last',
       'pull 1 on 1: tightening, first, last',
     ]);
-    expect({ on, simulated }).toEqual({ on: '2026-05-04', simulated: false });
+    expect(on).toBe('2026-05-04');
+    expect(attempts.map(({ source }) => source)).toEqual(['linked', 'linked']);
     const [reading, one] = attempts;
     expect(reading).toMatchObject({
       valueSi: 0.75,
@@ -115,7 +116,13 @@ describe('the attempts of a job', () => {
   it('that were cut off stand for nothing, and are the first try all the same', () => {
     const { events, halfPull, give, join, answer, pull } = shop();
     halfPull(20);
-    give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'battery' } });
+    give({
+      kind: 'link',
+      tool: 'wrench',
+      driver: 'test',
+      source: 'linked',
+      link: { state: 'lost', reason: 'battery' },
+    });
     join();
     answer('refit');
     pull(27);
@@ -137,7 +144,13 @@ describe('the attempts of a job', () => {
   it('that were cut off carry what they came to at least, with its uncertainty and without a verdict', () => {
     const { events, halfPull, give } = shop();
     halfPull(20);
-    give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'battery' } });
+    give({
+      kind: 'link',
+      tool: 'wrench',
+      driver: 'test',
+      source: 'linked',
+      link: { state: 'lost', reason: 'battery' },
+    });
     const [cut] = historyOf(events).attempts;
     expect(cut).toMatchObject({ censored: 'cut', result: null });
     expect(cut?.valueSi).toBeCloseTo(cut?.readingSi ?? Number.NaN, 1);

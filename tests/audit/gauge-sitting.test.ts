@@ -122,7 +122,7 @@ describe('a sitting of a gauge study', () => {
       unit: 'm',
       exponent: -7,
       samplingFunction: 'unspecified',
-      link: { kind: 'direct', authenticated: false },
+      link: { kind: 'bluetooth-le', authenticated: false },
     } as const;
     const linked: SittingInput = { kind: 'link', link: { state: 'linked', description } };
     const lost: SittingInput = { kind: 'link', link: { state: 'lost', reason: 'battery' } };

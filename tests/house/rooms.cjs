@@ -36,7 +36,18 @@ const ROOMS = {
     'evidence',
     'audit',
   ],
-  ui: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence', 'pipeline'],
+  ui: [
+    'quantity',
+    'metrology',
+    'plug',
+    'instrument',
+    'pull',
+    'sequence',
+    'job',
+    'evidence',
+    'pipeline',
+    'report/words',
+  ],
   files: [],
 };
 const PURE = [

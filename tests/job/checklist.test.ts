@@ -182,7 +182,7 @@ describe('old plugs', () => {
   it('that are measured too early or too late prove no new one', () => {
     const early = usual();
     early.gap(0.75);
-    expect(early.bench.state().oldPlugs[1]?.gapMm).toBe(0.75);
+    expect(early.bench.state().oldPlugs[1]?.gap).toEqual({ gapMm: 0.75, source: 'linked' });
     const late = usual();
     say(late, { do: 'read-old-plugs', cylinders: ALL, ...NORMAL, damage: [] });
     say(late, { do: 'confirm-windows' });
@@ -340,7 +340,13 @@ it('a pull that a lost link cut proves no plug, whichever it is given to', () =>
   const shop = workshop();
   shop.rest();
   shop.halfPull(27.5);
-  shop.give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'battery' } });
+  shop.give({
+    kind: 'link',
+    tool: 'wrench',
+    driver: 'test',
+    source: 'linked',
+    link: { state: 'lost', reason: 'battery' },
+  });
   say(shop, { do: 'give-pull', pull: 1, cylinder: 2, why: 'it was on that plug' });
   expect(shop.cylinder(2)).toMatchObject({ torque: 'ask', pulls: [{ kind: 'unsure', judgement: null }] });
   proveItself(shop);

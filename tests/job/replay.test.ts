@@ -16,7 +16,13 @@ function eventfulJob() {
   shop.loosen(18);
   shop.pull(27);
   shop.halfPull(26);
-  shop.give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'battery' } });
+  shop.give({
+    kind: 'link',
+    tool: 'wrench',
+    driver: 'test',
+    source: 'linked',
+    link: { state: 'lost', reason: 'battery' },
+  });
   shop.join();
   shop.answer('replace');
   shop.gap(0.75);
@@ -111,7 +117,7 @@ describe('going on after a stop', () => {
     if (!back.ok) throw new Error(back.error.message);
     const events = [...shop.events];
     const hands = handsOn(back.value, events);
-    hands.give({ kind: 'session', program: 'plugmark test', platform: 'test', simulated: false });
+    hands.give({ kind: 'session', program: 'plugmark test', platform: 'test' });
     expect(back.value.state().session).toBe(2);
     expect(hands.cylinder(1).torque).toBe('done');
     expect(hands.cylinder(2)).toMatchObject({

@@ -20,7 +20,6 @@ const model = reportModel({
   technicianSignature: 'not asked for',
   checkpoint: '',
   program: 'plugmark 0.1.0',
-  simulated: false,
 });
 
 describe('a job with the steps around the torque', () => {

@@ -94,7 +94,7 @@ describe('the table', () => {
   });
 
   test('names in any script stay as they are; a simulated job says so in every row', () => {
-    const rows = table(csvOf({ ...OTHER_SCRIPTS, simulated: true }));
+    const rows = table(csvOf({ ...OTHER_SCRIPTS, source: 'simulated' }));
     expect(new Set(rows.map((row) => row['Technician']))).toEqual(new Set(['王小明 / Łukasz Őry']));
     expect(new Set(rows.map((row) => row['Simulated']))).toEqual(new Set(['SIMULATED']));
   });

@@ -25,10 +25,14 @@ describe('status', () => {
     expect(reportModel(lying).status.word).toBe('NOT COMPLETE');
   });
 
-  test('a simulated job says so in its status, whether the caller or the session said it', () => {
-    expect(modelOf({ simulated: true }).model.status.word).toBe('SIMULATED: COMPLETE');
-    expect(modelOf({ sessionSimulated: true }).model.simulated).toBe(true);
-    expect(modelOf().model.simulated).toBe(false);
+  test.each([
+    ['simulated', 'SIMULATED: COMPLETE'],
+    ['replayed', 'REPLAYED: COMPLETE'],
+    ['typed', 'COMPLETE'],
+  ] as const)('a job of %s figures has the status %s', (source, word) => {
+    const { model } = modelOf({ source });
+    expect(model.status.word).toBe(word);
+    expect(model.marks).toEqual(source === 'typed' ? [] : [source]);
   });
 });
 

@@ -99,7 +99,7 @@ describe.runIf(hasPoppler)('the document, as another program reads it', () => {
   });
 
   test('a simulated job is stamped on every page and in the text that is read aloud; a real one nowhere', async () => {
-    const { pdf: simulated } = await pdfOf({ ...SIXTEEN, simulated: true });
+    const { pdf: simulated } = await pdfOf({ ...SIXTEEN, source: 'simulated' });
     for (let page = 1; page <= pages(simulated); page++) {
       const text = poppler('pdftotext', simulated, [
         '-raw',

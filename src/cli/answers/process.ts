@@ -7,7 +7,7 @@ import { averageRange } from '../../statistics/average-range.ts';
 import type { GaugeResult } from '../../statistics/gauge-study.ts';
 import { gaugeVariance } from '../../statistics/gauge-variance.ts';
 import type { Proportion } from '../../statistics/proportion.ts';
-import { answer, count, quantity, reason, reasonOf, time, unit, unitOf } from './answer.ts';
+import { answer, count, markSchema, quantity, reason, reasonOf, time, unit, unitOf } from './answer.ts';
 
 const proportion = z.strictObject({
   count: count.describe('How many.'),
@@ -71,7 +71,9 @@ export const capabilityAnswer = answer('capability', {
           .describe(
             'The tool, technician or cylinder; null where attempts are grouped by specification alone.',
           ),
-        simulated: z.boolean().describe('These jobs are simulated: nothing is proven about any engine.'),
+        mark: markSchema
+          .nullable()
+          .describe('Its figures were simulated or replayed, and prove nothing; null for all others.'),
         process: series
           .extend({
             stability: z
@@ -115,7 +117,7 @@ export const groupsAnswered = (groups: readonly ProcessGroup[]): z.infer<typeof 
     lowerLimit: one.lowerLimit,
     upperLimit: one.upperLimit,
     member: one.member === '' ? null : one.member,
-    simulated: one.simulated,
+    mark: one.mark,
     process: { ...seriesOf(one.process), stability: stabilityOf(one.process) },
     product: seriesOf(one.product),
     notProven: proportionOf(one.notProven),
@@ -143,8 +145,12 @@ const stabilityOf = ({ stability }: ProcessSeries) =>
   };
 
 export const deliveredAnswer = answer('delivered', {
-  simulated: z.boolean().describe('All gaps are of simulated jobs: nothing is proven about any plug.'),
-  simulatedLeftOut: count.describe('Gaps of simulated jobs that were left out, because there are real ones.'),
+  marks: z
+    .array(markSchema)
+    .describe('All gaps were simulated or replayed, and prove nothing; empty where they are real.'),
+  markedLeftOut: count.describe(
+    'Simulated and replayed gaps that were left out, because there are real ones.',
+  ),
   limits: z
     .array(
       z.strictObject({
@@ -178,12 +184,12 @@ export const deliveredAnswer = answer('delivered', {
 
 export const deliveredAnswered = ({
   under,
-  simulated,
-  simulatedLeftOut,
+  marks,
+  markedLeftOut,
 }: Delivered): z.infer<typeof deliveredAnswer> => ({
   form: 'plugmark/delivered/1',
-  simulated,
-  simulatedLeftOut,
+  marks: [...marks],
+  markedLeftOut,
   limits: under.map(({ lowerLimit, upperLimit, lots }) => ({
     lowerLimitMm: lowerLimit,
     upperLimitMm: upperLimit,

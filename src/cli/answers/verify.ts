@@ -1,17 +1,20 @@
 /** Answers of verification: of a record, of a folder of records, of a package. */
+
 import { z } from 'zod';
 import { withheldSchema } from '../../evidence/sharing.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
-import type { Finding } from '../../package/finding.ts';
+import type { Finding, Unproven } from '../../package/finding.ts';
 import type { PackageJob } from '../../package/format.ts';
-import { answer, decision, time } from './answer.ts';
+import { answer, count, decision, figures, sources, time } from './answer.ts';
 
 const verdict = z
-  .enum(['authentic', 'incomplete', 'rejected', 'unreadable', 'untrusted', 'other-rules'])
+  .enum(['authentic', 'unproven', 'incomplete', 'rejected', 'unreadable', 'untrusted', 'other-rules'])
   .describe(
-    'Every check passed; authentic, but not all of the job is proven; not authentic; no record; as it was sealed, but the signer is not trusted; or authentic, but judged by rules that this version does not know.',
+    'Every check passed; authentic and complete, but figures were simulated or replayed, so that nothing is proven; authentic, but not all of the job is done; not authentic; no record; as it was sealed, but the signer is not trusted; or authentic, but judged by rules that this version does not know.',
   );
 const withheld = z.array(withheldSchema).describe('Personal texts that did not come with it, by kind.');
+/** As the record states it; null where it cannot be read. */
+const worth = { sources: sources.nullable(), figures: figures.nullable() };
 const check = z.strictObject({
   name: z.string().describe('Name of the check.'),
   outcome: z.enum(['passed', 'failed', 'not-applicable']).describe('How it came out.'),
@@ -32,10 +35,7 @@ export const verifyAnswer = z
         .string()
         .nullable()
         .describe('Name of the station, as the record has it; null where it cannot be read.'),
-      simulated: z
-        .boolean()
-        .nullable()
-        .describe('Tools were simulated: nothing is proven about any engine. Null where it cannot be read.'),
+      ...worth,
       checks: z.array(check).describe('The checks, in this order.'),
       signatures: z
         .array(
@@ -66,12 +66,7 @@ export const verifyAnswer = z
               .string()
               .nullable()
               .describe('Number of the job, as the record has it; null where it cannot be read.'),
-            simulated: z
-              .boolean()
-              .nullable()
-              .describe(
-                'Tools were simulated: nothing is proven about any engine. Null where it cannot be read.',
-              ),
+            ...worth,
             withheld,
             failed: z.array(z.string()).describe('Names of the checks that failed.'),
             fault: z
@@ -90,6 +85,14 @@ export const verifyAnswer = z
       verdict,
       checks: z.array(check).describe('The checks, in this order.'),
       withheld,
+      unproven: z
+        .strictObject({
+          of: count.describe('How many records there are.'),
+          simulated: count.describe('How many rest on simulated figures.'),
+          replayed: count.describe('How many rest on replayed figures.'),
+          typed: count.describe('How many rest on typed figures.'),
+        })
+        .describe('How many of its jobs no instrument proves.'),
       questioned: z
         .array(
           z.strictObject({
@@ -126,7 +129,8 @@ export const verifiedRecord = (
   verdict: found,
   job: record?.job ?? null,
   station: record?.station ?? null,
-  simulated: record?.summary.simulated ?? null,
+  sources: record?.summary.sources ?? null,
+  figures: record?.summary.figures ?? null,
   checks: [...checks],
   signatures: [...signatures],
   withheld: [...missing],
@@ -140,7 +144,8 @@ export const verifiedFolder = (folder: string, findings: readonly Finding[]): Ve
     file,
     verdict: found,
     job: stated?.job ?? null,
-    simulated: stated?.simulated ?? null,
+    sources: stated?.sources ?? null,
+    figures: stated?.figures ?? null,
     withheld: missing,
     failed,
     fault,
@@ -152,6 +157,7 @@ interface PackageSaid {
   readonly verdict: VerificationReport['verdict'];
   readonly checks: VerificationReport['checks'];
   readonly withheld: VerificationReport['withheld'];
+  readonly unproven: Unproven;
   readonly questioned: readonly PackageJob[];
   readonly notProven: readonly string[];
 }

@@ -3,9 +3,11 @@ import { join } from 'node:path';
 import { addedUp } from '../../evidence/sharing.ts';
 import type { TrustList } from '../../evidence/trust.ts';
 import { VERDICTS, type Verdict } from '../../evidence/verdict.ts';
-import { type Finding, simulatedText } from '../../package/finding.ts';
+import { marksOf } from '../../job/proof.ts';
+import { type Finding, unprovenIn } from '../../package/finding.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
+import { marksText, unprovenText } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedFolder } from '../answers/verify.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -48,16 +50,16 @@ function linesOf(findings: readonly Finding[]): readonly string[] {
   const bad = findings.filter(({ verdict }) => verdict !== 'authentic');
   const count = (wanted: Verdict) => findings.filter(({ verdict }) => verdict === wanted).length;
   const lines = bad.map(
-    ({ file, verdict, fault }) =>
-      `${VERIFICATION[verdict].word.toUpperCase()} ${safeLine(file)}: ${safeLine(fault ?? '')}`,
+    ({ file, verdict, fault, stated }) =>
+      `${VERIFICATION[verdict].word.toUpperCase()} ${safeLine(file)}: ${safeLine(fault ?? marksText(marksOf(stated?.sources ?? [])))}`,
   );
   const counts = VERDICTS.toReversed()
     .filter((verdict) => verdict === 'authentic' || count(verdict) > 0)
     .map((verdict) => `${count(verdict)} ${VERIFICATION[verdict].word}`);
-  const simulated = simulatedText(findings);
+  const unproven = unprovenText(unprovenIn(findings));
   const total = `${findings.length} records: ${counts.join(', ')}`;
   const withheld = withheldLines(addedUp(findings.flatMap((finding) => finding.withheld)));
-  return [...lines, total, ...withheld, ...(simulated === '' ? [] : [simulated])];
+  return [...lines, total, ...withheld, ...(unproven === '' ? [] : [unproven])];
 }
 
 function gravest(findings: readonly Finding[]): ExitCode {

@@ -3,6 +3,7 @@ import { lastWithoutGap, type Questioned, questionedIn } from '../../package/sta
 import type { PackageReport } from '../../package/verify.ts';
 import { cylindersOf, SORT_WORD, standOf } from '../../report/impact.ts';
 import { OF_PACKAGE } from '../../report/verification.ts';
+import { unprovenText } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { counted, someOf } from './package-text.ts';
 import { checkLines, withheldLines } from './report-lines.ts';
@@ -15,10 +16,11 @@ export function packageLines(folder: string, report: PackageReport): readonly st
     value === null ? `one ${name}` : `${name} ${value}`,
   );
   const questions = questionLines(report);
+  const unproven = verdict === 'rejected' ? '' : unprovenText(report.unproven);
   const headline = questions.length === 0 || verdict === 'rejected' ? '' : ` ${questionHeadline(report)}`;
   const left = leftOut.map(({ job, because }) => `  left out: job ${safeLine(job)}, ${safeLine(because)}`);
   return [
-    `${safeLine(folder)}: ${OF_PACKAGE[verdict]}${headline}${report.simulated === '' ? '' : ` ${report.simulated}`}`,
+    `${safeLine(folder)}: ${OF_PACKAGE[verdict]}${headline}${unproven === '' ? '' : ` ${unproven}`}`,
     `  ${safeLine(index.purpose)}; station ${safeLine(index.station)}; ${counted(jobs.length, 'record')}; asked for ${safeLine(asked.join(', ')) || 'all jobs'}`,
     ...checkLines(checks),
     ...withheldLines(report.withheld),

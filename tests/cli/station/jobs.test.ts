@@ -217,7 +217,7 @@ describe('handing a job over', () => {
     const stationFolder = await openStationFolder(data);
     expect([...stateOf(stationFolder).people.keys()]).toEqual(['Technician One', 'Technician Two']);
     const resumed: readonly JobEvent[] = [
-      { type: 'session-started', session: 2, program: 'test', platform: 'test', simulated: false },
+      { type: 'session-started', session: 2, program: 'test', platform: 'test' },
       { type: 'job-closed', complete: true, open: [] },
     ];
     const drafts = resumed.map((event) => ({ by: 'Technician Two', event }));

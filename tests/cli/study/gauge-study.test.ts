@@ -481,7 +481,7 @@ describe('a tool in a study', () => {
     unit: quantity === 'torque' ? 'N.m' : 'm',
     exponent: quantity === 'torque' ? -2 : -6,
     samplingFunction: 'instantaneous',
-    link: { kind: 'direct', authenticated: false },
+    link: { kind: 'bluetooth-le', authenticated: false },
   });
   function tool(quantity: 'torque' | 'length') {
     const link$ = new ReplaySubject<LinkState>(1);
@@ -491,6 +491,7 @@ describe('a tool in a study', () => {
       id: quantity,
       driver: 'test',
       quantity,
+      source: 'linked',
       timing: { stamps: 'device' },
       link$,
       readings$,

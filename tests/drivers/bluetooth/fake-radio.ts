@@ -51,6 +51,7 @@ export class FakeLink implements Link {
 
 /** A radio on which the test decides what is seen and which connections succeed. */
 export class FakeRadio implements Radio {
+  readonly simulated = false;
   readonly powered$ = new BehaviorSubject(true);
   readonly sightings = new Subject<Sighting>();
   readonly links: FakeLink[] = [];

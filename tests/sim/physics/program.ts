@@ -87,7 +87,13 @@ export class Program {
     const cylinder = this.#cylinders.find((c) => c.gap !== 'done');
     if (cylinder === undefined) return;
     const verdict = judgement(trueMm, this.#plug.gapLowerMm + 0.01, this.#plug.gapUpperMm - 0.01);
-    cylinder.gaps.push({ reading: this.#seenGaps + 1, tool: 'gauge', judgement: verdict });
+    cylinder.gaps.push({
+      reading: this.#seenGaps + 1,
+      tool: 'gauge',
+      source: 'simulated',
+      technician: '',
+      judgement: verdict,
+    });
     cylinder.gap = verdict.result === 'OK' ? 'done' : 'again';
     this.#last = { quantity: 'length', cylinder: cylinder.cylinder, judgement: verdict };
   }
@@ -101,7 +107,14 @@ export class Program {
     const ask = (kind: Question['kind'], answers: readonly Answer[]) =>
       this.#questions.push({ pull: number, cylinder: cylinder.cylinder, kind, text: '', answers });
     const kind = pull.kind;
-    cylinder.pulls.push({ pull: pullOf(number, pull), kind, because: '', judgement: verdict, answer: null });
+    cylinder.pulls.push({
+      pull: pullOf(number, pull),
+      technician: '',
+      kind,
+      because: '',
+      judgement: verdict,
+      answer: null,
+    });
     if (kind === 'rehit' || kind === 'handling') ask('unsure', ['fresh', 'rehit', 'handling', 'refit']);
     else if (verdict.side === 'high') ask('over-window', ['refit', 'replace']);
     else cylinder.torque = verdict.result === 'OK' && pull.releaseNm !== null ? 'done' : 'again';
@@ -124,5 +137,5 @@ function judgement(value: number, lower: number, upper: number): Judgement {
 
 function pullOf(number: number, { startUs, endUs, peakNm, peakUs, releaseNm, releaseUs }: TruePull): Pull {
   const seen = { startUs, endUs, peakNm, peakUs, releaseNm, releaseUs };
-  return { ...A_PULL, ...seen, pull: number, tool: 'wrench' };
+  return { ...A_PULL, ...seen, pull: number, tool: 'wrench', source: 'simulated' };
 }
