@@ -59,6 +59,14 @@ export function proofOf(state: JobState): Proof {
   return { sources: state.sources, figures: figuresOf(state), attestedBy: [...new Set(by)] };
 }
 
+/** An instrument sent every gap and every torque that the cylinders stand on. */
+export function isProvenThroughout(state: JobState): boolean {
+  const { torque, gap } = figuresOf(state);
+  const count = state.cylinders.length;
+  const gaps = state.gapWindow === null ? gap.linked : count;
+  return torque.linked === count && gap.linked === gaps && marksOf(state.sources).length === 0;
+}
+
 /** Tightened in two steps: what a cylinder stands on are two pulls. */
 export const isTwoSteps = ({ basis }: Pick<JobState, 'basis'>): boolean => basis.firstTorqueWindow !== null;
 

@@ -17,7 +17,10 @@ export function statements(state: JobState): {
     cautions.push(
       'The specification of this record is an INVENTED EXAMPLE. Never tighten a real plug to it.',
     );
-  return { cautions: [...cautions, ...notesOnJob(state).map(clean)], proves: PROVES };
+  return {
+    cautions: [...cautions, ...notesOnJob(state).map(clean)],
+    proves: state.sources.includes('typed') ? [...PROVES, TYPED] : PROVES,
+  };
 }
 
 const THREADS = {
@@ -27,10 +30,12 @@ const THREADS = {
   'factory-coated': 'coated by the plug maker',
 } as const;
 
+const TYPED =
+  'A figure marked as typed is attested by the person who worked on the job, and not proven by an instrument.';
+
 const PROVES = [
   'It proves which gaps and torques the named instruments reported, when and for which cylinder, and the verdict on each. OK means inside the acceptance zone: the limits minus the guard band.',
   'The peak of each pull is judged, because the plug saw the peak; the first release (the click) is beside it. Torque proves torque, not clamp force, sealing or the state of the threads.',
-  'A figure that was typed is attested by the person at work and not proven by an instrument. What was replayed or simulated proves nothing.',
   "The uncertainty rests on the basis named for each instrument. The signed record holds the points of a certificate, not the certificate itself, and does not replace the maker's service information.",
   'The signed record is the evidence; these pages only show what it holds.',
 ] as const;

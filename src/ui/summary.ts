@@ -1,9 +1,9 @@
 /** The end of a job in plain lines: a row a cylinder, then whether it is complete. */
 import { openItems } from '../job/closing.ts';
-import { marksOf, proofOf } from '../job/proof.ts';
+import { isProvenThroughout, marksOf, proofOf } from '../job/proof.ts';
 import type { CylinderState, JobState, StepState } from '../job/state.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
-import { MARK_SENTENCE, proofText } from '../report/words/index.ts';
+import { MARK_SENTENCE, proofBrief, proofText } from '../report/words/index.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { gathered } from './open-list.ts';
 import { printable } from './printable.ts';
@@ -45,14 +45,26 @@ function row(state: JobState, one: CylinderState, glyphs: Glyphs): readonly stri
 }
 
 /** How a job is complete: what its figures are worth, and cylinders that somebody answered for. */
-export function completeText(state: JobState, ascii = false): string {
-  const settled = state.cylinders
-    .filter(({ torque }) => torque === 'settled')
-    .map(({ cylinder }) => cylinder);
+function completeText(state: JobState, ascii: boolean): string {
+  const settled = settledIn(state);
+  if (isProvenThroughout(state)) return ALL_PROVEN;
   const figures = printable(proofText(proofOf(state)), 400, ascii);
   const complete = figures === '' ? 'COMPLETE.' : `COMPLETE. ${figures}.`;
   if (settled.length === 0) return complete;
   return `${complete} The torque of cylinder ${settled.join(', ')} is NOT proven: somebody answered for it.`;
+}
+
+const ALL_PROVEN = 'Complete: every gap and every torque is proven.';
+
+const settledIn = ({ cylinders }: JobState): readonly number[] =>
+  cylinders.filter(({ torque }) => torque === 'settled').map(({ cylinder }) => cylinder);
+
+/** The same for one line of a narrow screen. */
+export function completeBrief(state: JobState): string {
+  const settled = settledIn(state);
+  if (isProvenThroughout(state)) return ALL_PROVEN;
+  if (settled.length > 0) return `Complete, but cylinder ${settled.join(', ')} is NOT proven by torque.`;
+  return `Complete: ${proofBrief(proofOf(state)) || 'nothing was measured'}.`;
 }
 
 function outcome(state: JobState, ascii: boolean): string[] {

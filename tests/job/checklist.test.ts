@@ -172,8 +172,8 @@ describe('old plugs', () => {
     say(shop, { do: 'read-old-plugs', cylinders: [1], condition: 'worn', damage: [], thread: 'sound' });
     shop.gap(0.9);
     const { oldPlugs, oldPlugTarget, cylinders } = shop.bench.state();
-    expect(oldPlugs[1]).toMatchObject({ read: { condition: 'worn' }, gapMm: 1.1, removal: 1 });
-    expect(oldPlugs[2]).toMatchObject({ read: null, gapMm: 0.9 });
+    expect(oldPlugs[1]).toMatchObject({ read: { condition: 'worn' }, gap: { gapMm: 1.1 }, removal: 1 });
+    expect(oldPlugs[2]).toMatchObject({ read: null, gap: { gapMm: 0.9 } });
     expect(oldPlugTarget).toBe(shop.bench.state().order.engine.serviceOrder[1]);
     expect(cylinders.every(({ gaps }) => gaps.length === 0)).toBe(true);
     proveItself(shop);

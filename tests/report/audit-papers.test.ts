@@ -59,7 +59,6 @@ function assessedEntries(...then: readonly StationEvent[]): readonly StationEntr
         cylinder: 4,
         quantity: 'torque' as const,
         number: 4,
-        source: 'linked',
         source: 'linked' as const,
         sort: 'out' as const,
         was: 29.23,
@@ -274,7 +273,7 @@ describe('the file of a claim', () => {
   it('says when a job was not completed', () => {
     const open = jobs.map((own) => own.filter(({ event }) => event.type !== 'job-closed'));
     expect(saidBy(paper(station, open))).toContain(
-      'NOT ALL PROVEN. 3 jobs on this vehicle: 0 complete, 3 not',
+      'NOT ALL PROVEN. 3 jobs on this vehicle: 0 complete and proven, 3 not',
     );
   });
 

@@ -111,11 +111,11 @@ describe('one line an event', () => {
     ],
     [
       { type: 'session-started', session: 2, program: 'plugmark 0.1.0', platform: 'linux' },
-      'session 2 started  plugmark 0.1.0  linux  SIMULATED',
+      'session 2 started  plugmark 0.1.0  linux',
     ],
     [
       { type: 'tool-linked', tool: 'wrench', driver: 'sim', source: 'simulated', description },
-      'wrench  linked  Example Tools  battery 81 %',
+      'wrench  linked  SIMULATED  Example Tools  battery 81 %',
     ],
     [{ type: 'tool-lost', tool: 'wrench', reason: 'out of range' }, 'wrench  lost  out of range'],
     [

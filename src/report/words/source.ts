@@ -93,6 +93,26 @@ export function proofText({ figures, attestedBy }: Proof): string {
   return [...of('torque'), ...of('gap')].join('; ');
 }
 
+const BRIEF: Readonly<Record<FigureSource, string>> = {
+  linked: 'proven',
+  typed: 'attested',
+  replayed: 'REPLAYED',
+  simulated: 'SIMULATED',
+};
+
+/** `8 torques proven, 8 gaps attested`: for one line of a screen. */
+export function proofBrief({ figures }: Proof): string {
+  return (['torque', 'gap'] as const)
+    .flatMap((quantity) =>
+      SOURCES.flatMap((source) => {
+        const count = figures[quantity][source];
+        const [one, many] = FIGURES[quantity];
+        return count === 0 ? [] : [`${count} ${count === 1 ? one : many} ${BRIEF[source]}`];
+      }),
+    )
+    .join(', ');
+}
+
 function worthOf(counts: Counts, quantity: Quantity, by: string): readonly string[] {
   const [one, many, tool] = FIGURES[quantity];
   return SOURCES.flatMap((source) => {
