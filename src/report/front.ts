@@ -89,7 +89,7 @@ function verdictCell({ verdict, verdictWord, grade, source }: AttemptRow, grades
   const graded = grades && grade !== '' ? ` (${grade})` : '';
   const text = verdictWord + graded;
   return {
-    text: source === null ? text : noted(text, source),
+    text: source === null || verdict === 'not-judged' ? text : noted(text, source),
     verdict,
     bold: verdict !== 'ok' && verdict !== 'not-judged',
   };

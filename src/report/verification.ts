@@ -32,8 +32,7 @@ export const VERIFICATION: Readonly<Record<Verdict, VerdictRow>> = {
     exit: 1,
     exitOfMany: 0,
     word: 'authentic, not proven',
-    ofRecord:
-      'Authentic and complete, but NOT PROVEN: figures were simulated or replayed. Signed by a station that you trust.',
+    ofRecord: 'Authentic and complete, but NOT PROVEN. Signed by a station that you trust.',
   },
   'other-rules': {
     exit: 4,

@@ -5,6 +5,7 @@ import { OF_PACKAGE, VERIFICATION } from '../../src/report/verification.ts';
 it.each([
   ['authentic', 0, 0],
   ['incomplete', 1, 0],
+  ['unproven', 1, 0],
   ['rejected', 1, 1],
   ['unreadable', 2, 2],
   ['untrusted', 3, 3],

@@ -79,8 +79,8 @@ const FIGURES: Readonly<Record<Quantity, readonly [one: string, many: string, to
 const WORTH_WORDS: Readonly<Record<FigureSource, (tool: string, by: string) => string>> = {
   linked: (tool) => `proven by a linked ${tool}`,
   typed: (_, by) => `typed by ${by}, attested, not proven by an instrument`,
-  replayed: () => 'REPLAYED, proven by nothing',
-  simulated: () => 'SIMULATED, proven by nothing',
+  replayed: () => 'REPLAYED, no proof',
+  simulated: () => 'SIMULATED, no proof',
 };
 
 /**
