@@ -101,7 +101,7 @@ describe('capability', () => {
     expect(said).toContain('Process: first attempts on their plugs');
     expect(said).not.toContain('name one group: --specification');
     expect(await onStation('delivered')).toBe(0);
-    expect(said).toMatch(/Left out: \d+ gaps of SIMULATED jobs/);
+    expect(said).toMatch(/Left out: \d+ gaps that were SIMULATED or REPLAYED/);
   });
 
   it('says what is wrong with a question', async () => {
