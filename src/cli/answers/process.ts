@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { ProcessGroup, ProcessSeries, Series } from '../../audit/capability.ts';
 import type { Delivered } from '../../audit/delivered.ts';
 import { isAsTaken, type LoggedStudy } from '../../audit/gauge-log.ts';
+import { marksOf } from '../../job/proof.ts';
 import { averageRange } from '../../statistics/average-range.ts';
 import type { GaugeResult } from '../../statistics/gauge-study.ts';
 import { gaugeVariance } from '../../statistics/gauge-variance.ts';
@@ -281,9 +282,12 @@ export const gaugeStudyShowAnswer = answer('gauge-study-show', {
     .nullable()
     .describe('By analysis of variance; null where it was not computed.'),
   notComputed: z.array(reason).describe('Why a method gives no result.'),
-  typedByHand: count
+  typed: count
     .nullable()
-    .describe('Readings that were typed by hand; null where the log does not have them one by one.'),
+    .describe('Readings that were typed; null where the log does not have them one by one.'),
+  marks: z
+    .array(markSchema)
+    .describe('Some of its readings were simulated or replayed, and say nothing about the tool.'),
   takenBack: count
     .nullable()
     .describe('Readings that were taken back; null where the log does not have them one by one.'),
@@ -321,8 +325,11 @@ export function shownStudy(one: LoggedStudy): z.infer<typeof gaugeStudyShowAnswe
     notComputed: [ranges, variance].flatMap((method) =>
       method === null || method.ok ? [] : [reasonOf(method.error)],
     ),
-    typedByHand:
-      finished === null || taking === null ? null : taking.from.filter((from) => from === 'hand').length,
+    typed:
+      finished === null || taking === null
+        ? null
+        : taking.sources.filter((source) => source === 'typed').length,
+    marks: finished === null || taking === null ? [] : [...marksOf(taking.sources)],
     takenBack: finished === null || taking === null ? null : taking.takenBack,
     asTaken: finished === null ? null : isAsTaken(one),
   };
