@@ -7,6 +7,7 @@ import { type Setup, setupKey, specificationKey } from '../src/audit/setup.ts';
 import { canonical } from '../src/evidence/canonical.ts';
 
 import { type Problem, ProblemError } from '../src/problem.ts';
+import { figureSourceSchema } from '../src/reading.ts';
 import { entryTable, jobEntryOf, type StoredEntry } from './entries.ts';
 
 /** What the numbers in the table stand for; the place in the list is the number. */
@@ -22,6 +23,7 @@ export const KINDS = [
   'gap',
 ] as const satisfies readonly Attempt['kind'][];
 export const RESULTS = ['OK', 'NotOK', 'NotDecidable'] as const satisfies readonly Attempt['result'][];
+export const SOURCES = figureSourceSchema.options;
 export const SIDES = ['inside', 'low', 'high'] as const satisfies readonly Attempt['side'][];
 /** Bits of `flags`. */
 export const FLAG = { first: 1, last: 2, firstStage: 4 } as const;
@@ -85,12 +87,10 @@ const unreadable = (stream: string): Problem => ({
 /** Writes one job's attempts in place of those that were there. */
 function writer(db: Database) {
   const forget = db.prepare('DELETE FROM attempts WHERE job = ?');
-  const job = db.prepare(
-    'UPDATE jobs SET foldedSeq = :seq, day = :on, simulated = :simulated, setup = :setup WHERE id = :id',
-  );
+  const job = db.prepare('UPDATE jobs SET foldedSeq = :seq, day = :on, setup = :setup WHERE id = :id');
   const attempt = db.prepare(
     `INSERT INTO attempts (job, seq, atMs, length, cylinder, number, tool, person, part, kind, result, side, flags,
-       reading, value, expanded, peak) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
+       reading, value, expanded, peak, source) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
   );
   const person = once(db, 'SELECT id FROM people WHERE name = ?', 'INSERT INTO people (name) VALUES (?)');
   const part = once(
@@ -129,8 +129,8 @@ function writer(db: Database) {
   };
   return ({ id, lastSeq }: z.infer<typeof dueSchema>, history: JobHistory) => {
     forget.run(id);
-    const { on, simulated, attempts } = history;
-    job.run({ id, seq: lastSeq, on, simulated: simulated ? 1 : 0, setup: setup(history.setup) });
+    const { on, attempts } = history;
+    job.run({ id, seq: lastSeq, on, setup: setup(history.setup) });
     for (const one of attempts) {
       const instrument = history.setup.instruments.find(({ id: name }) => name === one.tool);
       attempt.run(
@@ -151,6 +151,7 @@ function writer(db: Database) {
         one.valueSi,
         one.expanded,
         one.peakStandardSi,
+        SOURCES.indexOf(one.source),
       );
     }
   };

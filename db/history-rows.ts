@@ -1,14 +1,14 @@
 /** Rows of the history as attempts: what many share is read once a question, so that each costs no more than its own row. */
 import type { Database, Statement } from 'better-sqlite3';
 import type { AttemptRow, Censored, ProcessRow } from '../src/audit/attempt.ts';
-import { CENSORED, FLAG, KINDS, RESULTS, SIDES } from './attempts.ts';
+import { CENSORED, FLAG, KINDS, RESULTS, SIDES, SOURCES } from './attempts.ts';
 
 /** Of `attempts a`, in the order in which they are read below. */
 export const ATTEMPT_COLUMNS = `a.seq, a.atMs, a.length, a.cylinder, a.number, a.tool, a.person, a.part, a.kind, a.result,
-  a.side, a.flags, a.reading, a.value, a.expanded, a.peak, a.job`;
+  a.side, a.flags, a.reading, a.value, a.expanded, a.peak, a.job, a.source`;
 /** The same for `ProcessRow`: every column and every name left out is time saved, and there are many rows. */
 export const PROCESS_COLUMNS =
-  'a.atMs, a.length, a.cylinder, a.tool, a.person, a.result, a.flags, a.value, a.job, a.expanded';
+  'a.atMs, a.length, a.cylinder, a.tool, a.person, a.result, a.flags, a.value, a.job, a.expanded, a.source';
 
 type Cells = readonly unknown[];
 
@@ -19,9 +19,7 @@ export interface RowReading {
 
 /** A reader of rows for each question; the tables are STRICT and checked by hand, because a schema would cost more than all the rest. */
 export function createRowReading(db: Database): RowReading {
-  const job = db.prepare(
-    'SELECT stream, job, vin, plate, fleet, day, simulated, state, setup FROM jobs WHERE id = ?',
-  );
+  const job = db.prepare('SELECT stream, job, vin, plate, fleet, day, state, setup FROM jobs WHERE id = ?');
   const setup = db.prepare(
     'SELECT key, specification, engine, lower, upper, firstLower, firstUpper, gapLower, gapUpper FROM setups WHERE id = ?',
   );
@@ -88,10 +86,9 @@ const jobFrom = (cells: Cells, setupOf: (id: number) => Setup) => ({
   plate: textOrNull(cells, 3),
   fleet: textOrNull(cells, 4),
   on: text(cells, 5),
-  simulated: int(cells, 6) === 1,
-  voided: text(cells, 7) === 'void',
-  open: text(cells, 7) === 'open',
-  setup: setupOf(int(cells, 8)),
+  voided: text(cells, 6) === 'void',
+  open: text(cells, 6) === 'open',
+  setup: setupOf(int(cells, 7)),
 });
 
 const CENSORED_FLAGS: readonly (readonly [Censored, number])[] = (
@@ -118,7 +115,6 @@ function attemptReader(shared: Shared): (row: unknown) => AttemptRow {
       plate: job.plate,
       fleet: job.fleet,
       on: job.on,
-      simulated: job.simulated,
       voided: job.voided,
       open: job.open,
       tool,
@@ -134,6 +130,7 @@ function attemptReader(shared: Shared): (row: unknown) => AttemptRow {
       number: int(cells, 4),
       technician: shared.person(int(cells, 6)),
       kind: one(KINDS, int(cells, 8)),
+      source: one(SOURCES, int(cells, 17)),
       result: oneOrNull(RESULTS, cells, 9),
       side: oneOrNull(SIDES, cells, 10),
       readingSi: realOrNull(cells, 12),
@@ -165,7 +162,7 @@ function processReader(shared: Shared): (row: unknown) => ProcessRow {
   };
   return (row) => {
     const cells = cellsOf(row);
-    const { stream, setup, simulated, voided, open } = shared.job(int(cells, 8));
+    const { stream, setup, voided, open } = shared.job(int(cells, 8));
     const { tool, serial } = shared.tool(int(cells, 3));
     const flags = int(cells, 6);
     const quantity = int(cells, 1) === 1 ? 'length' : 'torque';
@@ -190,7 +187,7 @@ function processReader(shared: Shared): (row: unknown) => ProcessRow {
       upperLimit: upper,
       specificationKey: setup.specification,
       engine: setup.engine,
-      simulated,
+      source: one(SOURCES, int(cells, 10)),
       voided,
       open,
     };

@@ -10,7 +10,7 @@ import { type EntryTable, entryIn, entryOf, entryTable } from './entries.ts';
 import { readMigration } from './migrate.ts';
 
 /** Rises with every change of what the history holds: an older one is made again from the entries. */
-const HISTORY_VERSION = 2;
+const HISTORY_VERSION = 3;
 
 const jobRowSchema = z.strictObject({
   stream: z.string(),

@@ -1,6 +1,14 @@
 import type { Observable } from 'rxjs';
 import type { Problem } from '../src/problem.ts';
-import type { DeviceRefusal, LinkState, Quantity, Reading, ToolDescription, ToolId } from '../src/reading.ts';
+import type {
+  DeviceRefusal,
+  FigureSource,
+  LinkState,
+  Quantity,
+  Reading,
+  ToolDescription,
+  ToolId,
+} from '../src/reading.ts';
 import type { Result } from '../src/result.ts';
 
 export type { LinkState } from '../src/reading.ts';
@@ -18,6 +26,8 @@ export interface Tool {
   readonly id: ToolId;
   readonly driver: string;
   readonly quantity: Quantity;
+  /** Where its figures come from, as far as the driver knows. */
+  readonly source: FigureSource;
   readonly timing: Timing;
   /** Hot; replays the latest state to a late subscriber. */
   readonly link$: Observable<LinkState>;

@@ -4,10 +4,11 @@
  *
  * To add a driver:
  * 1. Make a folder named after it, and in its `tool.ts` a function that returns a `Tool` (driver.ts).
- * 2. Keep bytes in pure functions that return a `Result`; what they cannot read stays a `raw` reading.
- * 3. Take the clock, the timer (after.ts), the radio or the file from the options; open nothing yourself.
- * 4. Give its configuration a form in config.ts, and add an entry to `drivers` below.
- * 5. Test it in tests/drivers/<name>/ in virtual time; a Bluetooth one also over sim/controller, as imds does.
+ * 2. State its `source`: only what an instrument sends over its own link is `linked`.
+ * 3. Keep bytes in pure functions that return a `Result`; what they cannot read stays a `raw` reading.
+ * 4. Take the clock, the timer (after.ts), the radio or the file from the options; open nothing yourself.
+ * 5. Give its configuration a form in config.ts, and add an entry to `drivers` below.
+ * 6. Test it in tests/drivers/<name>/ in virtual time; a Bluetooth one also over sim/controller, as imds does.
  */
 import { join, resolve } from 'node:path';
 import { NEVER, type Observable } from 'rxjs';

@@ -169,6 +169,7 @@ class DirectTool implements Tool {
   readonly id: string;
   readonly driver = 'simulated';
   readonly quantity: 'torque' | 'length';
+  readonly source = 'simulated';
   readonly timing = { stamps: 'arrival' } as const;
   readonly link$ = new ReplaySubject<LinkState>(1);
   readonly readings$ = new Subject<Reading>();

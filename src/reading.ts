@@ -49,6 +49,20 @@ export interface DeviceRefusal {
 }
 
 /**
+ * Where a figure came from. `linked`: an instrument sent it over its link. `typed`: it came as typed text; a gauge that types
+ * as a keyboard does cannot be told from a person who types. `replayed`: a recording was played, of whatever it was made.
+ * `simulated`: there was no instrument.
+ */
+export const figureSourceSchema = z.enum(['linked', 'typed', 'replayed', 'simulated']);
+export type FigureSource = z.infer<typeof figureSourceSchema>;
+
+/** Each source once, in the order of the list above. */
+export function sourcesOf(sources: Iterable<FigureSource>): FigureSource[] {
+  const there = new Set(sources);
+  return figureSourceSchema.options.filter((source) => there.has(source));
+}
+
+/**
  * One thing a driver saw. Figures are integers in the tool's own step: `counts · 10^exponent` N·m or m, the exponent
  * being declared once in the tool's description, so that a record never depends on how a float is printed.
  *

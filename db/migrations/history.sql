@@ -30,7 +30,6 @@ CREATE TABLE jobs (
   state     TEXT    NOT NULL CHECK (state IN ('open', 'complete', 'incomplete', 'void')),
   foldedSeq INTEGER NOT NULL DEFAULT 0,
   day       TEXT,
-  simulated INTEGER,
   setup     INTEGER
 ) STRICT;
 
@@ -79,7 +78,7 @@ CREATE TABLE parts (
 ) STRICT;
 CREATE UNIQUE INDEX parts_once ON parts (part, ifnull(lot, ''));
 
--- One row an attempt; db/attempts.ts says what the numbers in `kind`, `result`, `side` and `flags` stand for.
+-- One row an attempt; db/attempts.ts says what the numbers in `kind`, `source`, `result`, `side` and `flags` stand for.
 CREATE TABLE attempts (
   job      INTEGER NOT NULL,
   seq      INTEGER NOT NULL,
@@ -91,6 +90,7 @@ CREATE TABLE attempts (
   person   INTEGER NOT NULL,
   part     INTEGER NOT NULL,
   kind     INTEGER NOT NULL,
+  source   INTEGER NOT NULL,
   result   INTEGER,
   side     INTEGER,
   flags    INTEGER NOT NULL,

@@ -1,6 +1,13 @@
 import { distinct, filter, map, merge, type Observable, ReplaySubject, Subject, take, takeUntil } from 'rxjs';
 import type { Problem } from '../../src/problem.ts';
-import type { DeviceRefusal, Quantity, Reading, ToolDescription, ToolId } from '../../src/reading.ts';
+import type {
+  DeviceRefusal,
+  FigureSource,
+  Quantity,
+  Reading,
+  ToolDescription,
+  ToolId,
+} from '../../src/reading.ts';
 import { err, ok, type Result } from '../../src/result.ts';
 import { type After, realAfter } from '../after.ts';
 import type { Clock, LinkState, Timing, Tool } from '../driver.ts';
@@ -36,6 +43,7 @@ class BluetoothTool implements Tool {
   readonly id: ToolId;
   readonly driver: string;
   readonly quantity: Quantity;
+  readonly source: FigureSource;
   readonly timing: Timing = { stamps: 'arrival' };
   readonly #adopted: Adopted;
   readonly #life: LinkLife;
@@ -53,6 +61,7 @@ class BluetoothTool implements Tool {
     this.id = id;
     this.driver = rest.language.driver;
     this.quantity = rest.language.quantity;
+    this.source = rest.radio.simulated ? 'simulated' : 'linked';
     this.#adopted = rest.adopted;
     this.#life = new LinkLife({
       ...rest,

@@ -22,6 +22,7 @@ const REVIVE: Backoff = { firstMs: 500, mostMs: 5_000 };
  * fresh one is started until one is on.
  */
 export class NobleRadio implements Radio {
+  readonly simulated: boolean;
   readonly #start: () => Promise<Result<TamedNoble, Problem>>;
   readonly #after: After;
   readonly #scanner: Scanner;
@@ -37,7 +38,12 @@ export class NobleRadio implements Radio {
   #endWait: (() => void) | undefined;
   readonly #abandon = () => this.#giveUp?.();
 
-  constructor(first: TamedNoble, start: () => Promise<Result<TamedNoble, Problem>>, after: After) {
+  constructor(
+    first: TamedNoble,
+    start: () => Promise<Result<TamedNoble, Problem>>,
+    { after, simulated }: { readonly after: After; readonly simulated: boolean },
+  ) {
+    this.simulated = simulated;
     this.#start = start;
     this.#after = after;
     this.#scanner = new Scanner(after);

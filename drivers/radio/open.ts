@@ -30,7 +30,9 @@ export async function openRadio(options: RadioOptions = {}): Promise<Result<Radi
   const { after = realAfter } = options;
   const start = () => startNoble(options, after);
   const first = await start();
-  return first.ok ? ok(new NobleRadio(first.value, start, after)) : first;
+  return first.ok
+    ? ok(new NobleRadio(first.value, start, { after, simulated: options.socket !== undefined }))
+    : first;
 }
 
 /** A fresh noble that is powered on, or what is in its way. */

@@ -55,6 +55,8 @@ export interface Link {
 
 /** One adapter, shared by all tools of the station. */
 export interface Radio {
+  /** There is no adapter: the devices that it shows are simulated. */
+  readonly simulated: boolean;
   /**
    * Hot; replays the latest. When the adapter goes off, is unplugged or stops answering, every link goes down, and it is
    * opened anew until it is back.

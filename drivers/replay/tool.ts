@@ -32,6 +32,7 @@ class ReplayTool implements Tool {
   readonly id: ToolId;
   readonly driver = 'replay';
   readonly quantity: Quantity;
+  readonly source = 'replayed';
   readonly timing: Timing;
   readonly #options: ReplayOptions;
   readonly #after: After;

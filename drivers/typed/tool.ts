@@ -24,6 +24,7 @@ class TypedTool implements Tool {
   readonly id: ToolId;
   readonly driver = 'typed';
   readonly quantity: Quantity;
+  readonly source = 'typed';
   readonly timing: Timing = { stamps: 'none' };
   readonly #options: TypedOptions;
   readonly #link = new ReplaySubject<LinkState>(1);

@@ -13,7 +13,6 @@ import { type Setup, setupOf } from './setup.ts';
 export interface JobHistory {
   /** The day that its verdicts rest on. */
   readonly on: string;
-  readonly simulated: boolean;
   readonly setup: Setup;
   /** In the order of their entries. */
   readonly attempts: readonly Attempt[];
@@ -38,7 +37,6 @@ export function jobHistory(entries: Iterable<LogEntry>): JobHistory | null {
   ]);
   return {
     on: opened.basis.on,
-    simulated: opened.simulated,
     setup: setupOf(opened),
     attempts: attempts.sort((a, b) => a.seq - b.seq),
   };
@@ -132,7 +130,7 @@ function gapAttempts(
   const restarts = walk.restarts(cylinder);
   const plugs = gaps.map((_, at) => numberOfPlug(restarts, (restart) => at >= restart.gaps));
   const plugNow = numberOfPlug(restarts, () => true);
-  return gaps.flatMap(({ reading, tool, judgement }, at) => {
+  return gaps.flatMap(({ reading, tool, source, judgement }, at) => {
     const seen = walk.gaps(cylinder)[at];
     const plug = plugs[at] ?? 0;
     if (seen === undefined) return [];
@@ -145,6 +143,7 @@ function gapAttempts(
         cylinder,
         number: reading,
         tool,
+        source,
         kind: 'gap',
         result: judgement.result,
         side: judgement.side,
@@ -186,6 +185,7 @@ function pullAttempts(state: JobState, walk: Walk, c: CylinderState): readonly A
         cylinder,
         number: pull.pull,
         tool: pull.tool,
+        source: pull.source,
         kind,
         result: judgement?.result ?? null,
         side: judgement?.side ?? null,

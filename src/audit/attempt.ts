@@ -3,6 +3,7 @@
  * same fold that shows the job on the screen; whatever a person said later about a pull is in them.
  */
 import type { Evaluation, Judgement, Window } from '../metrology/judgement.ts';
+import type { FigureSource } from '../reading.ts';
 import type { PullKind } from '../sequence/kind.ts';
 
 /**
@@ -22,6 +23,8 @@ export interface Attempt {
   /** Of the pull within the job, or of the reading. */
   readonly number: number;
   readonly tool: string;
+  /** Where its figure came from: see src/job/proof.ts for what that is worth. */
+  readonly source: FigureSource;
   /** Who worked on the job then. */
   readonly technician: string;
   readonly kind: PullKind | 'gap';
@@ -66,8 +69,7 @@ export interface AttemptRow extends Attempt {
   readonly plate: string | null;
   readonly fleet: string | null;
   readonly engine: string | null;
-  /** A simulated or void job proves nothing about any engine. */
-  readonly simulated: boolean;
+  /** A void job proves nothing about any engine. */
   readonly voided: boolean;
   /** The job is still open: nothing of it was delivered yet. */
   readonly open: boolean;
@@ -94,7 +96,7 @@ export type ProcessRow = Pick<
   | 'upperLimit'
   | 'specificationKey'
   | 'engine'
-  | 'simulated'
+  | 'source'
   | 'voided'
   | 'open'
 >;

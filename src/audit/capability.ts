@@ -3,6 +3,7 @@
  * product. An attempt without a value of its own (cut, saturated, undecided, between wires) is in no mean and no index; a
  * verdict that is known of it counts all the same, else a share would be of the good ones alone.
  */
+import { type Mark, markOf } from '../job/proof.ts';
 import type { Problem } from '../problem.ts';
 import { type Capability, capability } from '../statistics/capability.ts';
 import { individualsLimits } from '../statistics/individuals.ts';
@@ -54,12 +55,13 @@ export interface ProcessGroup {
   readonly notDecidableFirst: Proportion;
   /** First attempts without a value for mean and indices, by reason. */
   readonly leftOut: Readonly<Record<Censored, number>>;
-  readonly simulated: boolean;
+  /** Its figures were simulated or replayed, and prove nothing; null for figures of instruments and people. */
+  readonly mark: Mark | null;
 }
 
 /**
- * Attempts of one quantity by specification and limits, and within these by `grouping`; simulated jobs are never put
- * together with real ones, void jobs prove nothing and are left out. Groups with most first attempts come first, simulated
+ * Attempts of one quantity by specification and limits, and within these by `grouping`; simulated and replayed figures are never put
+ * together with real ones, void jobs prove nothing and are left out. Groups with most first attempts come first, marked
  * ones last.
  */
 export function processGroups(
@@ -70,8 +72,8 @@ export function processGroups(
   const groups = new Map<string, ProcessRow[]>();
   for (const row of rows) {
     if (row.voided || row.stage === 'first') continue;
-    const { quantity, specificationKey, lowerLimit, upperLimit, simulated } = row;
-    const key = `${quantity} ${specificationKey} ${lowerLimit} ${upperLimit} ${simulated} ${memberOf(row, grouping)}`;
+    const { quantity, specificationKey, lowerLimit, upperLimit, source } = row;
+    const key = `${quantity} ${specificationKey} ${lowerLimit} ${upperLimit} ${markOf(source) ?? ''} ${memberOf(row, grouping)}`;
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [row]);
     else group.push(row);
@@ -83,7 +85,9 @@ export function processGroups(
     })
     .sort(
       (a, b) =>
-        Number(a.simulated) - Number(b.simulated) || b.process.n - a.process.n || byText(a.member, b.member),
+        Number(a.mark !== null) - Number(b.mark !== null) ||
+        b.process.n - a.process.n ||
+        byText(a.member, b.member),
     );
 }
 
@@ -116,7 +120,7 @@ function groupOf(
     notOkAtWorst: proportion(NotOK + unknown, firsts.length, confidence),
     notDecidableFirst: proportion(NotDecidable, known, confidence),
     leftOut,
-    simulated: first.simulated,
+    mark: markOf(first.source),
   };
 }
 

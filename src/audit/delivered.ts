@@ -1,3 +1,4 @@
+import { type Mark, markOf, marksOf } from '../job/proof.ts';
 import { ok, type Result } from '../result.ts';
 import { type DeliveredGap, type DeliveredLot, deliveredByLot } from '../statistics/delivered.ts';
 import type { AttemptRow } from './attempt.ts';
@@ -11,15 +12,16 @@ export interface DeliveredUnder {
 
 export interface Delivered {
   readonly under: readonly DeliveredUnder[];
-  readonly simulated: boolean;
-  /** Gaps of simulated jobs that were left out, because there are real ones. */
-  readonly simulatedLeftOut: number;
+  /** Marks of the gaps that are shown, where none of them is real. */
+  readonly marks: readonly Mark[];
+  /** Simulated and replayed gaps that were left out, because there are real ones. */
+  readonly markedLeftOut: number;
 }
 
 /**
  * The gaps of plugs as they came out of the box: the first reading of each plug, of jobs that fitted new ones (`isNew`
  * tells by their setup), held against the limits of the specification. Wires give a verdict and no figure. Void jobs are
- * left out, simulated ones wherever there are others.
+ * left out, simulated and replayed ones wherever there are others.
  */
 export function deliveredGaps(
   rows: readonly AttemptRow[],
@@ -29,10 +31,10 @@ export function deliveredGaps(
   const all = rows.filter(
     (row) => row.quantity === 'length' && row.first && !row.voided && isNew(row.setupKey),
   );
-  const real = all.filter((row) => !row.simulated);
-  const simulated = real.length === 0 && all.length > 0;
+  const real = all.filter((row) => markOf(row.source) === null);
+  const shown = real.length === 0 ? all : real;
   const byLimits = new Map<string, AttemptRow[]>();
-  for (const row of simulated ? all : real) {
+  for (const row of shown) {
     const key = `${row.lowerLimit}/${row.upperLimit}`;
     const there = byLimits.get(key);
     if (there === undefined) byLimits.set(key, [row]);
@@ -47,7 +49,8 @@ export function deliveredGaps(
     if (!lots.ok) return lots;
     under.push({ lowerLimit, upperLimit, lots: lots.value });
   }
-  return ok({ under, simulated, simulatedLeftOut: simulated ? 0 : all.length - real.length });
+  const marks = marksOf(shown.map(({ source }) => source));
+  return ok({ under, marks, markedLeftOut: all.length - shown.length });
 }
 
 /** Null for a reading that was not judged. */

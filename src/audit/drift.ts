@@ -3,6 +3,7 @@
  * were. When the first pulls move, the wrench or the way of working has moved, and either needs a look before the
  * calibration is due.
  */
+import { markOf } from '../job/proof.ts';
 import { type PermissibleDeviation, permissibleAt } from '../metrology/permissible.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
@@ -135,18 +136,18 @@ function baselineOf(days: readonly DayOfUse[]) {
 }
 
 /**
- * Left out: a first pull that stopped short and was continued, which shows the hand and not the wrench; and simulated ones
- * beside real ones.
+ * Left out: a first pull that stopped short and was continued, which shows the hand and not the wrench; and simulated
+ * or replayed ones beside real ones.
  */
 function daysOfUse(rows: readonly AttemptRow[]): readonly DayOfUse[] {
   const plug = ({ job, cylinder }: AttemptRow) => `${cylinder} ${job}`;
   const carriedOn = new Set(rows.filter(({ kind }) => kind === 'continuation').map(plug));
-  const isReal = rows.some(({ simulated }) => !simulated);
+  const isReal = rows.some(({ source }) => markOf(source) === null);
   const byDay = new Map<string, number[]>();
   for (const row of rows) {
     const { first, censored, voided, quantity, valueSi, lowerLimit, upperLimit, day } = row;
     if (!first || censored !== null || voided || quantity !== 'torque' || valueSi === null) continue;
-    if (carriedOn.has(plug(row)) || (isReal && row.simulated)) continue;
+    if (carriedOn.has(plug(row)) || (isReal && markOf(row.source) !== null)) continue;
     const percent = 100 * (valueSi / ((lowerLimit + upperLimit) / 2) - 1);
     const there = byDay.get(day);
     if (there === undefined) byDay.set(day, [percent]);

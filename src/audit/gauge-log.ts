@@ -2,10 +2,10 @@
  * The gauge studies in the log of a station: the plan, the order drawn, the readings that count, the end. An entry that does
  * not fit the ones before it changes nothing.
  */
-import type { ReadingFrom } from '../evidence/gauge-study-event.ts';
 import type { StationEntry } from '../evidence/log.ts';
 import type { StationEvent } from '../evidence/station-event.ts';
 import type { Problem } from '../problem.ts';
+import type { FigureSource } from '../reading.ts';
 import { err, ok, type Result } from '../result.ts';
 import {
   drawnExercise,
@@ -27,7 +27,7 @@ export interface StudyTaking {
   readonly started: StudyStarted;
   readonly exercise: Exercise;
   /** Where each reading that counts came from. */
-  readonly from: readonly ReadingFrom[];
+  readonly sources: readonly FigureSource[];
   /** How many readings were taken back. */
   readonly takenBack: number;
 }
@@ -79,7 +79,7 @@ function opened(started: StudyStarted): LoggedStudy | null {
   const plan = planFrom({ appraisers, parts, trials });
   const exercise = plan.ok ? drawnExercise(plan.value, order) : plan;
   if (!exercise.ok) return null;
-  const taking = { started, exercise: exercise.value, from: [], takenBack: 0 };
+  const taking = { started, exercise: exercise.value, sources: [], takenBack: 0 };
   return { study, tool, serial, plan: exercise.value.plan, taking, end: null };
 }
 
@@ -92,19 +92,19 @@ function taken(
   before: StudyTaking,
   event: EventOf<'gauge-study-read'> | EventOf<'gauge-study-taken-back'>,
 ): StudyTaking {
-  const { exercise, from } = before;
+  const { exercise, sources } = before;
   const { readings, order } = exercise;
   if (event.type === 'gauge-study-taken-back') {
     if (event.turn !== readings.length) return before;
     return {
       ...before,
       exercise: takenBack(exercise),
-      from: from.slice(0, -1),
+      sources: sources.slice(0, -1),
       takenBack: before.takenBack + 1,
     };
   }
   if (event.turn !== readings.length + 1 || event.turn > order.length) return before;
-  return { ...before, exercise: measured(exercise, event.value), from: [...from, event.from] };
+  return { ...before, exercise: measured(exercise, event.value), sources: [...sources, event.source] };
 }
 
 /** The number of the next study: one more than any that the log names. */

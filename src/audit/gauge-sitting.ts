@@ -2,10 +2,9 @@
  * A gauge study while people are at it: the exercise, the tool in somebody's hand, a pause. Pure: each thing that happens
  * makes another sitting, and tells what has to be in the log before anybody sees it.
  */
-import type { ReadingFrom } from '../evidence/gauge-study-event.ts';
 import type { StationEvent } from '../evidence/station-event.ts';
 import type { ToolState } from '../job/state.ts';
-import type { LinkState } from '../reading.ts';
+import type { FigureSource, LinkState } from '../reading.ts';
 import { type Believable, isBelievable } from './gauge-doubt.ts';
 import { due, type Exercise, lastMeasured, measured, takenBack } from './gauge-exercise.ts';
 
@@ -27,7 +26,7 @@ export interface Sitting {
 
 export interface Asked extends Believable {
   readonly value: number;
-  readonly from: ReadingFrom;
+  readonly source: FigureSource;
 }
 
 /**
@@ -37,7 +36,7 @@ export interface Asked extends Believable {
 export type SittingInput =
   | { readonly kind: 'link'; readonly link: LinkState }
   | { readonly kind: 'live'; readonly nowNm: number; readonly pulling: boolean }
-  | { readonly kind: 'value'; readonly value: number; readonly from: ReadingFrom }
+  | { readonly kind: 'value'; readonly value: number; readonly source: FigureSource }
   | { readonly kind: 'refused'; readonly words: string }
   | { readonly kind: 'take' | 'back' | 'pause' };
 
@@ -85,30 +84,30 @@ export function sat(before: Sitting, input: SittingInput): Sat {
     case 'back':
       return before.asked === null ? back(before) : setAside(before);
     case 'value':
-      return value(before, input.value, input.from);
+      return value(before, input.value, input.source);
   }
 }
 
 /** Beyond it the log takes no figure. */
 const MOST = 1e6;
 
-function value(before: Sitting, value: number, from: ReadingFrom): Sat {
+function value(before: Sitting, value: number, source: FigureSource): Sat {
   const not = (words: string): Sat => ({ sitting: { ...before, notice: { words } }, kept: [] });
   if (before.paused || due(before.exercise) === null) return not('A reading came and was not taken.');
   if (!(Math.abs(value) <= MOST)) return not('This is not a figure.');
   const { sitting, kept } = setAside(before);
   const { believable } = before;
   if (!isBelievable(value, believable))
-    return { sitting: { ...sitting, notice: null, asked: { ...believable, value, from } }, kept };
-  const after = taken(sitting, { value, from });
+    return { sitting: { ...sitting, notice: null, asked: { ...believable, value, source } }, kept };
+  const after = taken(sitting, { value, source });
   return { ...after, kept: [...kept, ...after.kept] };
 }
 
-function taken(before: Sitting, { value, from }: Pick<Asked, 'value' | 'from'>): Sat {
+function taken(before: Sitting, { value, source }: Pick<Asked, 'value' | 'source'>): Sat {
   const exercise = measured(before.exercise, value);
   return {
     sitting: { ...before, exercise, last: 'taken', notice: null, asked: null },
-    kept: [{ type: 'gauge-study-read', turn: exercise.readings.length, value, from }],
+    kept: [{ type: 'gauge-study-read', turn: exercise.readings.length, value, source }],
   };
 }
 

@@ -1,6 +1,8 @@
 /** What an impact assessment puts into the log: what the laboratory found, the assessment, and its end where every proof holds. */
+
 import type { StationEvent } from '../evidence/station-event.ts';
 import type { Certificate } from '../instrument/certificate.ts';
+import { sourcesOf } from '../reading.ts';
 import type { JudgedAgain } from './impact.ts';
 import type { Assessment } from './impact-items.ts';
 import type { Span } from './impact-span.ts';
@@ -35,7 +37,7 @@ export function assessmentEvents(
     foundOn,
     from: firstDay(judged, span, before),
     to: lastDay(judged, foundOn),
-    simulated: judged.some(({ row }) => row.simulated),
+    sources: sourcesOf(judged.map(({ row }) => row.source)),
     attempts,
     stillIn,
     doubtful,

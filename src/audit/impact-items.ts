@@ -45,6 +45,7 @@ export function assess(judged: readonly JudgedAgain[], ofJobs: readonly AttemptR
       cylinder: row.cylinder,
       quantity: row.quantity,
       number: row.number,
+      source: row.source,
       sort,
       was: row.valueSi,
       value: again.value,

@@ -1,4 +1,5 @@
 /** Whether a later job did a recalled one again: by what the log holds, never on somebody's word alone. */
+import { marksOf, WORTH } from '../job/proof.ts';
 import type { AttemptRow } from './attempt.ts';
 import type { Since } from './impact-held.ts';
 import type { ImpactAssessment, ItemState } from './impact-state.ts';
@@ -31,11 +32,18 @@ export function notRedoneBecause(
   since: readonly Since[],
 ): string | null {
   if (state !== 'complete') return 'is not complete';
-  if (attempts.some(({ simulated }) => simulated)) return 'used simulated tools, and proves nothing';
+  const marks = marksOf(attempts.map(({ source }) => source));
+  if (marks.length > 0) return `rests on ${marks.join(' and ')} figures, and proves nothing`;
   const proofs = attempts.filter(({ last, result }) => last && result === 'OK');
+  // What an instrument had proven is not done again by what a person attests.
   const lacking = item.attempts.find(
-    ({ cylinder, quantity }) =>
-      !proofs.some((proof) => proof.cylinder === cylinder && proof.quantity === quantity),
+    ({ cylinder, quantity, source }) =>
+      !proofs.some(
+        (proof) =>
+          proof.cylinder === cylinder &&
+          proof.quantity === quantity &&
+          (WORTH[proof.source] === 'proven' || source === 'typed'),
+      ),
   );
   if (lacking !== undefined)
     return `has no proof of the ${lacking.quantity === 'torque' ? 'torque' : 'gap'} of cylinder ${lacking.cylinder}`;

@@ -1,6 +1,7 @@
 /** What an auditor asks of jobs: who, with what, how it came out, and everything that wants an explanation. */
 import { problemOf, unfit } from '../instrument/unfit.ts';
 import { readingFor } from '../job/measurement.ts';
+import { type Mark, marksOf, WORTH, type Worth } from '../job/proof.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { formatGap } from '../quantity/length.ts';
 import { formatTorque } from '../quantity/torque.ts';
@@ -26,9 +27,11 @@ export interface JobAnswer extends AskedJob {
   readonly tools: readonly string[];
   readonly parts: readonly string[];
   readonly attempts: number;
-  /** Proofs that the job rests on. */
+  /** Figures that the job rests on and that an instrument proves. */
   readonly proven: number;
-  readonly simulated: boolean;
+  /** Those that a person attests. */
+  readonly attested: number;
+  readonly marks: readonly Mark[];
   /** Impact assessments that put proofs of it in question later, in words. */
   readonly questioned: readonly string[];
   /** In words, those impact assessments among them; empty where nothing wants an explanation. */
@@ -43,6 +46,8 @@ export function answerFor(
   impacts: readonly ImpactAssessment[],
 ): JobAnswer {
   const each = (of: (row: AttemptRow) => string) => [...new Set(attempts.map(of))];
+  const standing = attempts.filter(({ last, result }) => last && result === 'OK');
+  const worth = (wanted: Worth) => standing.filter(({ source }) => WORTH[source] === wanted).length;
   const questioned = impacts.flatMap((one) => impactException(one, job.job));
   return {
     ...job,
@@ -50,8 +55,9 @@ export function answerFor(
     tools: each(({ tool, serial }) => (serial === null ? tool : `${tool} (${serial})`)),
     parts: each(({ part, lot }) => (lot === null ? part : `${part} lot ${lot}`)),
     attempts: attempts.length,
-    proven: attempts.filter(({ last, result }) => last && result === 'OK').length,
-    simulated: attempts.some(({ simulated }) => simulated),
+    proven: worth('proven'),
+    attested: worth('attested'),
+    marks: marksOf(attempts.map(({ source }) => source)),
     questioned,
     exceptions: [
       ...STATE[job.state],

@@ -2,6 +2,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import { openItems } from '../job/closing.ts';
 import { foldAll } from '../job/fold.ts';
+import { type Proof, proofOf } from '../job/proof.ts';
 import type { JobState } from '../job/state.ts';
 import { budgetsOf } from './budgets.ts';
 import { canonical } from './canonical.ts';
@@ -15,13 +16,24 @@ import { summaryOf } from './summary.ts';
 export const COMPLETENESS = 'completeness';
 const CONTENTS = 'contents';
 
-/** Plays the entries back: the summary, the budgets and the instruments must be what they and the log say; then what is open. */
-export function contentsAndCompleteness(
-  record: JobRecord,
-  station: StationState | string,
-): readonly [contents: Check, completeness: Check] {
+interface PlayedBack {
+  readonly contents: Check;
+  readonly completeness: Check;
+  /** Null where there is no job. */
+  readonly proof: Proof | null;
+}
+
+/**
+ * Plays the entries back: the summary, the budgets and the instruments must be what they and the log say; then what is open,
+ * and what the figures are worth.
+ */
+export function contentsAndCompleteness(record: JobRecord, station: StationState | string): PlayedBack {
   const state = playedBack(record);
-  return [contents(record, state, station), completeness(state)];
+  return {
+    contents: contents(record, state, station),
+    completeness: completeness(state),
+    proof: typeof state === 'string' ? null : proofOf(state),
+  };
 }
 
 function contents(record: JobRecord, state: JobState | string, station: StationState | string): Check {
@@ -47,16 +59,13 @@ function completeness(state: JobState | string): Check {
     };
   const fault = openFault(state);
   if (fault !== null) return failed(COMPLETENESS, fault.detail, fault.open);
-  const simulated = state.simulated
-    ? ' SIMULATED: the tools were, and nothing is proven about any engine.'
-    : '';
-  return passed(COMPLETENESS, provenText(state) + simulated);
+  return passed(COMPLETENESS, completeText(state));
 }
 
-/** What stands proven, and what was left without proof and by whom. */
-function provenText({ cylinders, gapWindow }: JobState): string {
+/** What is OK, and what was left without a torque that is, and by whom. What the figures prove is said beside the verdict. */
+function completeText({ cylinders, gapWindow }: JobState): string {
   const settled = cylinders.filter(({ torque }) => torque === 'settled');
-  const what = gapWindow === null ? 'Torque is proven (no gap was measured)' : 'Gap and torque are proven';
+  const what = gapWindow === null ? 'Torque is OK (no gap was measured)' : 'Gap and torque are OK';
   if (settled.length === 0) return `${what} on all ${cylinders.length} cylinders; the job is closed.`;
   const how = settled.map(({ cylinder, settlement }) =>
     settlement?.kind === 'accepted'

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { personal } from '../personal.ts';
+import { figureSourceSchema } from '../reading.ts';
 
 const study = z
   .string()
@@ -30,10 +31,6 @@ const measuresSchema = z.discriminatedUnion('quantity', [
 ]);
 export type StudyMeasures = z.infer<typeof measuresSchema>;
 
-/** `typed`: as a gauge types that plays a keyboard; a person may have done so too. `hand`: somebody chose to type a figure. */
-const readingFromSchema = z.enum(['tool', 'typed', 'hand']);
-export type ReadingFrom = z.infer<typeof readingFromSchema>;
-
 /** What happens to a gauge study, from its plan to its end. When a reading was had, its entry says. */
 export const gaugeStudyEvents = [
   z
@@ -61,9 +58,7 @@ export const gaugeStudyEvents = [
       study,
       turn,
       value,
-      from: readingFromSchema.describe(
-        '`tool`: sent by the tool. `typed`: by a gauge that types. `hand`: somebody typed a figure.',
-      ),
+      source: figureSourceSchema.describe('Where the reading came from.'),
     })
     .describe('A reading was taken.'),
   z

@@ -3,6 +3,7 @@ import { certificateSchema } from '../instrument/certificate.ts';
 import { instrumentSchema } from '../instrument/instrument.ts';
 import { personal, personalKindSchema } from '../personal.ts';
 import { specificationSchema } from '../plug/specification.ts';
+import { figureSourceSchema } from '../reading.ts';
 import { gaugeStudyEvents } from './gauge-study-event.ts';
 import { publicJwkSchema } from './jwk.ts';
 
@@ -37,6 +38,7 @@ export const impactItemSchema = z.strictObject({
         cylinder: z.int().min(1).describe('The cylinder.'),
         quantity: z.enum(['torque', 'length']).describe('Torque or gap.'),
         number: z.int().min(1).describe('Number of the pull, or of the reading.'),
+        source: figureSourceSchema.describe('Where its figure came from.'),
         sort: z.enum(['doubtful', 'out']).describe('Too near a limit to tell, or beyond it.'),
         was: z.number().nullable().describe('As judged then, in N·m or mm; null where it had no value.'),
         value: z.number().describe('With the found error taken off.'),
@@ -152,7 +154,9 @@ export const stationEventSchema = z.discriminatedUnion('type', [
       foundOn: z.iso.date().describe('The day of the finding.'),
       from: z.iso.date().describe('The first day that was looked at.'),
       to: z.iso.date().describe('The last day that was looked at.'),
-      simulated: z.boolean().describe('Some of the jobs were done with simulated tools.'),
+      sources: z
+        .array(figureSourceSchema)
+        .describe('Where the figures that were judged again came from, each source once.'),
       attempts: count.describe('How many attempts were judged again.'),
       stillIn: count.describe('How many of those that jobs rest on still hold.'),
       doubtful: count.describe('How many are too near a limit to tell.'),

@@ -2,19 +2,34 @@
 import { z } from 'zod';
 import { answerSchema } from '../job/event.ts';
 import { openItemSchema } from '../job/open-item.ts';
+import { figuresOf, gapSource, isTwoSteps, torqueSource } from '../job/proof.ts';
 import type { CylinderState, JobState, Settlement, StepState } from '../job/state.ts';
 import { type Judgement, judgementSchema } from '../metrology/judgement.ts';
+import { type FigureSource, figureSourceSchema } from '../reading.ts';
 
 const stepStateSchema = z.enum(['todo', 'again', 'ask', 'done', 'settled']);
 
 const quantitySummarySchema = z.strictObject({
   state: stepStateSchema.describe(
-    '`done`: proven. `settled`: left as it is, by name or by angle. The others are open.',
+    '`done`: a figure of it is OK; `source` says whether that proves it. `settled`: left as it is, by name or by angle. The others are open.',
   ),
   attempts: z.int().nonnegative().describe('How many readings or pulls were given to the cylinder.'),
   judgement: judgementSchema
     .nullable()
     .describe('The verdict that counts: the last OK once done, otherwise the last one.'),
+  source: figureSourceSchema
+    .nullable()
+    .describe(
+      'Where the judged figure came from; of two steps of tightening the weaker source. Null without a verdict.',
+    ),
+});
+
+const cylinders = z.int().nonnegative();
+const countsSchema = z.strictObject({
+  linked: cylinders.describe('An instrument sent the figure: it is proven.'),
+  typed: cylinders.describe('It was typed: the person at work attests it, and no instrument proves it.'),
+  replayed: cylinders.describe('A recording was played: it proves nothing.'),
+  simulated: cylinders.describe('There was no instrument: it proves nothing.'),
 });
 
 const settlementSchema = z.discriminatedUnion('kind', [
@@ -33,7 +48,17 @@ const settlementSchema = z.discriminatedUnion('kind', [
 ]);
 
 export const summarySchema = z.strictObject({
-  simulated: z.boolean().describe('Tools were simulated: the record proves nothing about any engine.'),
+  sources: z
+    .array(figureSourceSchema)
+    .describe(
+      'Where figures of the job came from, each source once. With `replayed` or `simulated` in it, the record proves nothing about any engine.',
+    ),
+  figures: z
+    .strictObject({
+      torque: countsSchema.describe('Of the torque.'),
+      gap: countsSchema.describe('Of the gap.'),
+    })
+    .describe('How many cylinders are `done` on a figure of each source.'),
   cylinders: z
     .array(
       z.strictObject({
@@ -66,27 +91,26 @@ export const summarySchema = z.strictObject({
 export type Summary = z.infer<typeof summarySchema>;
 
 export function summaryOf(state: JobState): Summary {
-  const { closed, simulated } = state;
+  const { closed, sources } = state;
+  const { torque, gap } = figuresOf(state);
   return {
-    simulated,
-    cylinders: [...state.cylinders].sort((a, b) => a.cylinder - b.cylinder).map(cylinderSummary),
+    sources: [...sources],
+    figures: { torque: { ...torque }, gap: { ...gap } },
+    cylinders: [...state.cylinders]
+      .sort((a, b) => a.cylinder - b.cylinder)
+      .map((c) => cylinderSummary(c, isTwoSteps(state))),
     openQuestions: state.questions.length,
     closed: closed === null ? null : { complete: closed.complete, open: [...closed.open] },
   };
 }
 
-function cylinderSummary({
-  cylinder,
-  gap,
-  torque,
-  gaps,
-  pulls,
-  settlement,
-}: CylinderState): Summary['cylinders'][number] {
+function cylinderSummary(c: CylinderState, twoSteps: boolean): Summary['cylinders'][number] {
+  const { cylinder, gap, torque, gaps, pulls, settlement } = c;
+  const felt = pulls.map(({ judgement, pull: { source } }) => ({ judgement, source }));
   return {
     cylinder,
-    gap: quantitySummary(gap, gaps),
-    torque: quantitySummary(torque, pulls),
+    gap: quantitySummary(gap, gaps, gapSource(c)),
+    torque: quantitySummary(torque, felt, torqueSource(c, twoSteps)),
     ...(torque === 'settled' && settlement !== undefined
       ? { settlement: settlementSummary(settlement) }
       : {}),
@@ -100,8 +124,20 @@ const settlementSummary = (settlement: Settlement): z.infer<typeof settlementSch
     ? { kind: 'accepted', pull: settlement.pull }
     : { kind: 'by-angle', turn: settlement.turn };
 
-function quantitySummary(state: StepState, attempts: readonly { readonly judgement: Judgement | null }[]) {
-  const judged = attempts.flatMap(({ judgement }) => (judgement === null ? [] : [judgement]));
-  const stands = state === 'done' ? judged.findLast(({ result }) => result === 'OK') : judged.at(-1);
-  return { state, attempts: attempts.length, judgement: stands ?? null };
+interface Judged {
+  readonly judgement: Judgement | null;
+  readonly source: FigureSource;
+}
+
+/** `standsOn`: the source of what is done. */
+function quantitySummary(state: StepState, attempts: readonly Judged[], standsOn: FigureSource | null) {
+  const judged = attempts.filter(({ judgement }) => judgement !== null);
+  const stands =
+    state === 'done' ? judged.findLast(({ judgement }) => judgement?.result === 'OK') : judged.at(-1);
+  return {
+    state,
+    attempts: attempts.length,
+    judgement: stands?.judgement ?? null,
+    source: standsOn ?? stands?.source ?? null,
+  };
 }

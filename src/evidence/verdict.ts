@@ -4,7 +4,8 @@
  * The gravest first. `rejected`: not authentic. `unreadable`: the file is no JWS object and does not begin like one.
  * `untrusted`: authentic, but the station's key is not trusted. `other-rules`: authentic, but judged by rules that this
  * program does not know, so that nothing could be judged again. `incomplete`: as its station sealed it, but not all of the
- * job is proven. `authentic`: every check passed.
+ * job is done. `unproven`: authentic and complete, but figures of it were replayed or simulated, so that it proves nothing.
+ * `authentic`: every check passed, and each figure is proven by an instrument or attested by a person.
  */
 export const VERDICTS = [
   'rejected',
@@ -12,9 +13,10 @@ export const VERDICTS = [
   'untrusted',
   'other-rules',
   'incomplete',
+  'unproven',
   'authentic',
 ] as const;
 export type Verdict = (typeof VERDICTS)[number];
 
-/** How a package came out: unfinished jobs are no fault of it, and without a readable index it is no package. */
-export type PackageVerdict = Exclude<Verdict, 'incomplete' | 'unreadable'>;
+/** How a package came out: unfinished and unproven jobs are no fault of it, and without a readable index it is no package. */
+export type PackageVerdict = Exclude<Verdict, 'incomplete' | 'unproven' | 'unreadable'>;

@@ -1,4 +1,5 @@
 /** Verification of a job record: an ordered list of checks, each with its outcome in words, and one verdict. */
+import { marksOf, type Proof } from '../job/proof.ts';
 import { type Check, doubtful, failed, passed } from './check.ts';
 import { checkClock, daysOutOfPlaceAmong, outOfPlaceWords } from './clock.ts';
 import { COMPLETENESS, contentsAndCompleteness } from './completeness.ts';
@@ -18,6 +19,8 @@ export interface VerificationReport {
   /** What the file says, for display; null when it could not be read. Believe it only with a good verdict. */
   readonly record: JobRecord | null;
   readonly signatures: readonly SignatureReport[];
+  /** What its figures are worth; null when the job could not be played back. */
+  readonly proof: Proof | null;
   /** Personal texts that did not come with the file. */
   readonly withheld: readonly Withheld[];
 }
@@ -47,16 +50,25 @@ export function verifyRecord(
     const [first, ...rest] = CHECKS;
     const form = failed(first, `${problem.where ?? 'record'}: ${problem.message}.`);
     const verdict = kind === 'unreadable' ? 'unreadable' : 'rejected';
-    return { verdict, checks: [form, ...rest.map(notReached)], record: null, signatures: [], withheld: [] };
+    return {
+      verdict,
+      checks: [form, ...rest.map(notReached)],
+      record: null,
+      signatures: [],
+      proof: null,
+      withheld: [],
+    };
   }
   const { record, jws, payload } = opened.value;
   const signatures = checkSignatures(jws, payload);
   const station = stationIn(record);
   const signer = signerCheck(record, signatures, { station, list: trustList, before: time?.before ?? null });
+  const { contents, completeness, proof } = contentsAndCompleteness(record, station);
   const others = [
     signatureCheck(opened.value, signatures, station),
     inTheLog(opened.value, station),
-    ...contentsAndCompleteness(record, station),
+    contents,
+    completeness,
     judgedAgain(record),
     clockCheck(record, readAt),
     ...(time === null ? [] : [timeCheck(time)]),
@@ -64,16 +76,17 @@ export function verifyRecord(
   const [first, ...rest] = others;
   const checks = first === undefined ? [signer] : [first, signer, ...rest];
   const withheld = withheldIn(entriesOf(record));
-  return { verdict: verdictOf(others, signer), checks, record, signatures, withheld };
+  return { verdict: verdictOf(others, signer, proof), checks, record, signatures, proof, withheld };
 }
 
-function verdictOf(others: readonly Check[], signer: Check): Verdict {
+function verdictOf(others: readonly Check[], signer: Check, proof: Proof | null): Verdict {
   const failedNames = others.filter(isFailed).map(({ name }) => name);
   if (failedNames.some((name) => name !== COMPLETENESS)) return 'rejected';
   if (isFailed(signer)) return 'untrusted';
   if (others.some(({ name, outcome }) => name === JUDGED_AGAIN && outcome === 'not-applicable'))
     return 'other-rules';
-  return failedNames.length > 0 ? 'incomplete' : 'authentic';
+  if (failedNames.length > 0) return 'incomplete';
+  return marksOf(proof?.sources ?? []).length > 0 ? 'unproven' : 'authentic';
 }
 
 const isFailed = ({ outcome }: Check) => outcome === 'failed';

@@ -9,7 +9,7 @@ import type { JobEvent } from './event.ts';
 import { follow } from './following.ts';
 import { refused } from './refusal.ts';
 import type { JobState } from './state.ts';
-import { type Session, startSession, takeLink } from './take-link.ts';
+import { type Session, startSession, type ToolAtBench, takeLink } from './take-link.ts';
 import { takeReading } from './take-reading.ts';
 
 /** Names the rules below and those they call; a record names it, so that judging again uses the same. */
@@ -18,7 +18,7 @@ export const RULES = 'plugmark/rules/3';
 /** What comes to the bench from outside: the tools, and people. */
 export type BenchInput =
   | ({ readonly kind: 'session' } & Session)
-  | { readonly kind: 'link'; readonly tool: ToolId; readonly driver: string; readonly link: LinkState }
+  | ({ readonly kind: 'link'; readonly link: LinkState } & ToolAtBench)
   | { readonly kind: 'reading'; readonly tool: ToolId; readonly reading: Reading }
   /** A device looked like the tool and was not taken for it. */
   | { readonly kind: 'refusal'; readonly tool: ToolId; readonly refusal: DeviceRefusal }
@@ -63,7 +63,7 @@ function take(bench: BenchState, input: BenchInput): void {
       startSession(bench, input);
       break;
     case 'link':
-      takeLink(bench, input.tool, input.driver, input.link);
+      takeLink(bench, input, input.link);
       break;
     case 'reading':
       takeReading(bench, input.tool, input.reading);

@@ -9,6 +9,7 @@ import { plugFeatureSchema } from '../plug/feature.ts';
 import { pullSchema } from '../pull/pull.ts';
 import { detectorSettingsSchema } from '../pull/settings.ts';
 import {
+  figureSourceSchema,
   linkEndReasonSchema,
   missReasonSchema,
   refusalReasonSchema,
@@ -24,6 +25,7 @@ import { listPhaseSchema, routineSchema, shortNameSchema } from './routine.ts';
 
 const toolId = z.string().min(1).max(32).describe('The tool, by its id in the station file.');
 const cylinder = z.int().min(1).describe('The cylinder; with two plugs a cylinder, the plug.');
+const source = figureSourceSchema.describe('Where the figure came from.');
 const us = z.int().nonnegative().describe('Monotonic clock of the session, in microseconds.');
 const person = personal('person', z.string().min(1).max(80).describe('Name of the person.'));
 const reason = personal('note', z.string().min(1).max(200).describe('Why, in words of the person.'));
@@ -97,9 +99,6 @@ export const jobEventSchema = z.discriminatedUnion('type', [
         .describe('Rises by one with every start. A monotonic clock holds within one session only.'),
       program: z.string().describe('Name and version of the program.'),
       platform: z.string().describe('What it runs on.'),
-      simulated: z
-        .boolean()
-        .describe('The tools were simulated: such a job proves nothing about any engine.'),
     })
     .describe('The program was started on this job.'),
   z
@@ -107,6 +106,9 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       type: z.literal('tool-linked'),
       tool: toolId,
       driver: z.string().describe('The driver that reads it.'),
+      source: figureSourceSchema.describe(
+        'Where all its figures come from, until it is linked again. `replayed` and `simulated` figures prove nothing; `typed` ones are attested by the person at work.',
+      ),
       description: toolDescriptionSchema.describe('What the tool says of itself.'),
       detection: detectorSettingsSchema
         .exactOptional()
@@ -205,6 +207,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       tool: toolId,
       reading: z.int().min(1).describe("The driver's number of the reading."),
       atUs: us,
+      source,
       cylinder,
       judgement: judgementSchema.describe('The verdict.'),
     })
@@ -314,6 +317,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       tool: toolId,
       reading: z.int().min(1).describe("The driver's number of the reading."),
       atUs: us,
+      source,
       cylinder,
       gapMm: z.number().describe('The gap in mm.'),
     })

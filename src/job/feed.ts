@@ -1,7 +1,7 @@
 import { createPullDetector } from '../pull/detector.ts';
 import type { PullDetector } from '../pull/pull-detector.ts';
 import { type DetectorSettings, settingsFor } from '../pull/settings.ts';
-import type { Reading, ToolDescription, ToolId } from '../reading.ts';
+import type { FigureSource, Reading, ToolDescription, ToolId } from '../reading.ts';
 import type { JobEvent } from './event.ts';
 import type { JobState } from './state.ts';
 import { asWrenchReads } from './windows.ts';
@@ -10,14 +10,20 @@ import { asWrenchReads } from './windows.ts';
 export interface Feed {
   readonly exponent: number;
   readonly quantity: 'torque' | 'length';
+  readonly source: FigureSource;
   readonly detector: PullDetector;
   first: number;
   atUs: number[];
   counts: number[];
 }
 
-export function newFeed({ exponent, quantity }: ToolDescription, settings: DetectorSettings): Feed {
-  return { exponent, quantity, detector: createPullDetector(settings), first: 0, atUs: [], counts: [] };
+export function newFeed(
+  { exponent, quantity }: ToolDescription,
+  source: FigureSource,
+  settings: DetectorSettings,
+): Feed {
+  const detector = createPullDetector(settings);
+  return { exponent, quantity, source, detector, first: 0, atUs: [], counts: [] };
 }
 
 /** How pulls are looked for in the readings of a tool: below the lowest window of the job, as the tool describes itself. */

@@ -2,7 +2,7 @@
 import type { JobEvent, JobEventOf } from './event.ts';
 import type { JobState, OldPlug } from './state.ts';
 
-const UNREAD: OldPlug = { read: null, gapMm: null, removal: null };
+const UNREAD: OldPlug = { read: null, gap: null, removal: null };
 
 type ChecklistEvent =
   | 'windows-confirmed'
@@ -38,7 +38,7 @@ export function foldChecklist(state: JobState, event: JobEventOf<ChecklistEvent>
       return { ...after, chosen: { ...after.chosen, 'old-plug': null } };
     }
     case 'old-gap-measured':
-      return withOldPlug(state, event.cylinder, { gapMm: event.gapMm });
+      return withOldPlug(state, event.cylinder, { gap: { gapMm: event.gapMm, source: event.source } });
     case 'removal-felt':
       return withOldPlug(state, event.cylinder, { removal: event.pull });
     case 'new-plugs-checked': {

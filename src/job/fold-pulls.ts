@@ -13,6 +13,7 @@ export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): J
   const earlier = findAttempt(state, event.pull);
   const attempt: TorqueAttempt = {
     pull,
+    technician: earlier?.technician ?? state.technician,
     kind,
     because,
     ...(otherPull === undefined ? {} : { otherPull }),

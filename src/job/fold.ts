@@ -1,3 +1,4 @@
+import { type FigureSource, sourcesOf } from '../reading.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
 import { answered } from './fold-answer.ts';
 import { foldChecklist, isChecklistEvent, oldPlugDue } from './fold-checklist.ts';
@@ -41,7 +42,7 @@ function opened(event: JobEventOf<'job-opened'>): JobState {
     oldPlugs: {},
     newPlugs: {},
     oldPlugTarget: null,
-    simulated: false,
+    sources: [],
     cylinders: event.order.engine.serviceOrder.map((cylinder) => ({
       cylinder,
       gap: firstGapState(event.order),
@@ -75,14 +76,14 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
       return {
         ...state,
         session: event.session,
-        simulated: state.simulated || event.simulated,
         tools: unlinked(state),
       };
     case 'tool-linked':
-      return withTool(state, event.tool, {
+      return withTool(withSource(state, event.source), event.tool, {
         tool: event.tool,
         link: 'linked',
         description: event.description,
+        source: event.source,
       });
     case 'uncertainty-declared':
       return uncertaintyDeclared(state, event);
@@ -143,6 +144,11 @@ function voided(state: JobState, { by, reason }: JobEventOf<'job-voided'>): JobS
   };
 }
 
+/** Figures of one more source. */
+function withSource(state: JobState, source: FigureSource): JobState {
+  return { ...state, sources: sourcesOf([...state.sources, source]) };
+}
+
 function unlinked(state: JobState): JobState['tools'] {
   return Object.fromEntries(state.instruments.map(({ id }) => [id, { tool: id, link: 'seeking' as const }]));
 }
@@ -152,10 +158,11 @@ function withTool(state: JobState, tool: string, value: JobState['tools'][string
 }
 
 function gapMeasured(state: JobState, event: JobEventOf<'gap-measured'>): JobState {
-  const { cylinder, judgement, reading, tool } = event;
-  const measured = withCylinder(state, cylinder, (was) => ({
+  const { cylinder, judgement, reading, tool, source } = event;
+  const { technician } = state;
+  const measured = withCylinder(withSource(state, source), cylinder, (was) => ({
     ...was,
-    gaps: [...was.gaps, { reading, tool, judgement }],
+    gaps: [...was.gaps, { reading, tool, source, technician, judgement }],
   }));
   const c = measured.cylinders.find((one) => one.cylinder === cylinder);
   const step = c === undefined ? null : gapStepOf(measured, c);

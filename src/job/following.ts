@@ -44,7 +44,15 @@ function wires({ state, emit }: BenchContext, { cylinder, outcome }: Command & {
   const judgement = judgedWires(state(), outcome);
   const tried = state().cylinders.find((c) => c.cylinder === cylinder)?.gaps.length ?? 0;
   emit({ type: 'wire-tried', cylinder, outcome });
-  emit({ type: 'gap-measured', tool: WIRES, reading: tried + 1, atUs: 0, cylinder, judgement });
+  emit({
+    type: 'gap-measured',
+    tool: WIRES,
+    reading: tried + 1,
+    atUs: 0,
+    source: 'typed',
+    cylinder,
+    judgement,
+  });
 }
 
 function accept({ state, emit }: BenchContext, { pull, by, reason }: Command & { do: 'accept' }): void {

@@ -1,5 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
+import type { Problem } from '../problem.ts';
 import { decodeSamples } from '../pull/trace.ts';
+import type { FigureSource, LinkDescription } from '../reading.ts';
 import { err, ok, type Result } from '../result.ts';
 import { type Bench, type BenchInput, createBench, RULES } from './bench.ts';
 import { commandOf } from './command-event.ts';
@@ -101,24 +103,39 @@ function parted(position: number, message: string): Result<Bench> {
   });
 }
 
+/** What can come over each kind of link. */
+const SOURCES_OVER: Readonly<Record<LinkDescription['kind'], readonly FigureSource[]>> = {
+  'bluetooth-le': ['linked', 'simulated'],
+  direct: ['simulated'],
+  file: ['replayed'],
+  keyboard: ['typed'],
+};
+
+const sourceDiffers = ({ tool, source, description }: JobEventOf<'tool-linked'>): Problem => ({
+  code: 'judged-otherwise',
+  message: `the figures of ${tool} are called ${source}, but its link is ${description.link.kind}`,
+  next: 'Do not rely on this record; keep it and ask the station for its log.',
+});
+
 function inputsOf(event: JobEvent): Result<readonly BenchInput[]> {
   switch (event.type) {
     case 'session-started':
-      return ok([
-        { kind: 'session', program: event.program, platform: event.platform, simulated: event.simulated },
-      ]);
+      return ok([{ kind: 'session', program: event.program, platform: event.platform }]);
     case 'tool-linked':
+      if (!SOURCES_OVER[event.description.link.kind].includes(event.source)) return err(sourceDiffers(event));
       return ok([
         {
           kind: 'link',
           tool: event.tool,
           driver: event.driver,
+          source: event.source,
           link: { state: 'linked', description: event.description },
         },
       ]);
     case 'tool-lost': {
       const { type: _type, tool, ...end } = event;
-      return ok([{ kind: 'link', tool, driver: '', link: { state: 'lost', ...end } }]);
+      // Of a link that ends nobody asks for driver and source.
+      return ok([{ kind: 'link', tool, driver: '', source: 'linked', link: { state: 'lost', ...end } }]);
     }
     case 'readings': {
       const samples = decodeSamples(event);

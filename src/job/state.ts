@@ -2,7 +2,7 @@ import type { InstrumentInUse } from '../instrument/instrument.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
 import type { GapStep } from '../plug/gap.ts';
 import type { Pull } from '../pull/pull.ts';
-import type { LinkEnd, ToolDescription, ToolId } from '../reading.ts';
+import type { FigureSource, LinkEnd, ToolDescription, ToolId } from '../reading.ts';
 import type { Evidence } from '../sequence/evidence.ts';
 import type { Ask, PullKind } from '../sequence/kind.ts';
 import type { PlacementReason } from '../sequence/reason.ts';
@@ -30,7 +30,7 @@ export type Settlement =
 export interface OldPlug {
   /** Null while nobody said how it looks. */
   readonly read: Pick<JobEventOf<'old-plugs-read'>, 'condition' | 'damage' | 'thread' | 'note'> | null;
-  readonly gapMm: number | null;
+  readonly gap: Pick<JobEventOf<'old-gap-measured'>, 'gapMm' | 'source'> | null;
   /** The pull that loosened it. */
   readonly removal: number | null;
 }
@@ -47,11 +47,16 @@ export interface Attested {
 export interface GapAttempt {
   readonly reading: number;
   readonly tool: ToolId;
+  readonly source: FigureSource;
+  /** Who worked on the job then: a figure that was typed is attested by that person. */
+  readonly technician: string;
   readonly judgement: Judgement;
 }
 
 export interface TorqueAttempt {
   readonly pull: Pull;
+  /** Who worked on the job when it was pulled. */
+  readonly technician: string;
   readonly kind: PullKind;
   readonly because: PlacementReason;
   readonly otherPull?: number;
@@ -100,6 +105,7 @@ export interface ToolState {
   /** Why it is lost. */
   readonly end?: LinkEnd;
   readonly description?: ToolDescription;
+  readonly source?: FigureSource;
 }
 
 /** The last thing that was judged, for the large letters. */
@@ -139,8 +145,8 @@ export interface JobState {
   readonly newPlugs: Readonly<Record<number, NewPlug>>;
   /** The cylinder whose old plug is read next; null when all are read. */
   readonly oldPlugTarget: number | null;
-  /** Tools were simulated in any of its sessions. */
-  readonly simulated: boolean;
+  /** Where its figures came from so far, in any of its sessions: each source once, in the order of its enum. */
+  readonly sources: readonly FigureSource[];
   /** In service order. */
   readonly cylinders: readonly CylinderState[];
   /** By cylinder; one that is missing holds a plug that nothing has happened to. */

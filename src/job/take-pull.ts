@@ -1,7 +1,7 @@
 /** A pull that was detected: it gets its cylinder, or waits as a stroke on the way until the next pull or the pause after it. */
 import type { DetectedPull, Pull } from '../pull/pull.ts';
 import { roundedPull } from '../pull/rounded.ts';
-import type { ToolId } from '../reading.ts';
+import type { FigureSource, ToolId } from '../reading.ts';
 import { type Placement, place, SETTLED_MS, settle } from '../sequence/place.ts';
 import type { BenchState } from './bench-state.ts';
 import type { Feed } from './feed.ts';
@@ -14,8 +14,13 @@ import { asWrenchReads } from './windows.ts';
 /** After this pause nobody goes on from a stroke. */
 export const SETTLED_US = 1000 * SETTLED_MS;
 
-export function takePull(bench: BenchState, tool: ToolId, detected: DetectedPull): void {
-  const pull: Pull = { ...roundedPull(detected), pull: bench.state().pullCount + 1, tool };
+export function takePull(
+  bench: BenchState,
+  tool: ToolId,
+  source: FigureSource,
+  detected: DetectedPull,
+): void {
+  const pull: Pull = { ...roundedPull(detected), pull: bench.state().pullCount + 1, tool, source };
   if (bench.stroke !== null && pull.startUs - bench.stroke.endUs >= SETTLED_US) settleStroke(bench);
   bench.emit({ type: 'pull-detected', ...pull });
   const at = situation(bench.state(), bench.pullsBefore);
@@ -61,6 +66,7 @@ export function cutPull(
   feed: Feed | undefined,
   reason: 'link-lost' | 'stopped',
 ): void {
-  const detected = feed?.detector.cut(reason) ?? null;
-  if (detected !== null) takePull(bench, tool, detected);
+  if (feed === undefined) return;
+  const detected = feed.detector.cut(reason);
+  if (detected !== null) takePull(bench, tool, feed.source, detected);
 }

@@ -36,7 +36,7 @@ function takeTorque(bench: BenchState, tool: ToolId, feed: Feed, { atUs, counts 
   const waitedUs = atUs - (feed.atUs[0] ?? atUs);
   const keepUs = feed.detector.live().pulling ? KEEP_PULLING_US : KEEP_RESTING_US;
   if (detected !== null || waitedUs >= keepUs) bench.flush(tool, feed);
-  if (detected !== null) takePull(bench, tool, detected);
+  if (detected !== null) takePull(bench, tool, feed.source, detected);
   const { stroke } = bench;
   if (stroke === null || feed.detector.live().pulling || atUs - stroke.endUs < SETTLED_US) return;
   bench.flush(tool, feed);
@@ -48,7 +48,7 @@ function takeGap(bench: BenchState, tool: ToolId, feed: Feed, { n, atUs, counts 
   const state = bench.state();
   const { gapTarget, gapWindow, order, routine } = state;
   const gapMm = scaled(counts, feed.exponent + 3);
-  const measured = { tool, reading: n, atUs };
+  const measured = { tool, reading: n, atUs, source: feed.source };
   const old = oldPlugAtHand(state);
   if (old !== null) {
     bench.emit({ type: 'old-gap-measured', ...measured, cylinder: old, gapMm });

@@ -4,10 +4,12 @@ import type { Moment } from '../evidence/clock.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import { JUDGED_AGAIN } from '../evidence/judged-again.ts';
 import { withheldSchema } from '../evidence/sharing.ts';
+import { summarySchema } from '../evidence/summary.ts';
 import type { TrustList } from '../evidence/trust.ts';
 import { VERDICTS } from '../evidence/verdict.ts';
 import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
 import { openItemSchema } from '../job/open-item.ts';
+import type { FigureSource } from '../reading.ts';
 
 const momentSchema = z.strictObject({ seq: z.int(), at: z.string() });
 
@@ -25,7 +27,8 @@ const findingSchema = z.strictObject({
     .strictObject({
       job: z.string(),
       checkpoint: z.string(),
-      simulated: z.boolean(),
+      sources: summarySchema.shape.sources,
+      figures: summarySchema.shape.figures,
       /** Its first and its last entry. */
       first: momentSchema,
       last: momentSchema,
@@ -55,7 +58,8 @@ export function findingOf(file: string, bytes: Uint8Array, trust: TrustList, rea
     stated: record && {
       job: record.job,
       checkpoint: record.log.checkpoint,
-      simulated: record.summary.simulated,
+      sources: record.summary.sources,
+      figures: record.summary.figures,
       first: momentOf(record.entries[0]),
       last: momentOf(record.entries.at(-1)),
     },
@@ -92,10 +96,21 @@ export const isSound = ({ verdict, failed }: Pick<Finding, 'verdict' | 'failed'>
 export const isSoundReport = (report: VerificationReport): boolean =>
   isSound({ verdict: report.verdict, failed: failedIn(report) });
 
-/** Empty where all of it was real. */
-export function simulatedText(findings: readonly Finding[]): string {
-  const count = findings.filter(({ stated }) => stated?.simulated === true).length;
-  return count === 0
-    ? ''
-    : `SIMULATED: ${count} of ${findings.length} jobs; of these nothing is proven about any engine.`;
+/** How many of so many jobs rest on figures that were simulated, replayed or typed. */
+export interface Unproven {
+  readonly of: number;
+  readonly simulated: number;
+  readonly replayed: number;
+  readonly typed: number;
+}
+
+export function unprovenIn(findings: readonly Finding[]): Unproven {
+  const having = (source: FigureSource) =>
+    findings.filter(({ stated }) => stated?.sources.includes(source) === true).length;
+  return {
+    of: findings.length,
+    simulated: having('simulated'),
+    replayed: having('replayed'),
+    typed: having('typed'),
+  };
 }

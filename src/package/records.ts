@@ -4,7 +4,7 @@ import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts
 import type { Span } from '../evidence/clock.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import { addedUp, type Withheld } from '../evidence/sharing.ts';
-import { type Finding, isSound, simulatedText } from './finding.ts';
+import { type Finding, isSound, type Unproven, unprovenIn } from './finding.ts';
 import type { NewProgress } from './folder.ts';
 import type { PackageIndex } from './format.ts';
 
@@ -19,7 +19,7 @@ export interface Records {
   /** Not all could be judged again, because other rules had judged them. */
   readonly otherRules: boolean;
   /** Empty where no job was. */
-  readonly simulated: string;
+  readonly unproven: Unproven;
   /** Set where some were signed by a key that the reader does not trust. */
   readonly untrusted: Check | null;
   readonly withheld: readonly Withheld[];
@@ -49,7 +49,7 @@ export async function recordsIn(
   });
   return {
     check: checkRecords(index, findings),
-    simulated: simulatedText(findings),
+    unproven: unprovenIn(findings),
     otherRules: findings.some(({ verdict }) => verdict === 'other-rules'),
     untrusted: untrustedIn(findings),
     withheld: addedUp(findings.flatMap(({ withheld }) => withheld)),
@@ -93,10 +93,9 @@ function checkRecords(index: PackageIndex, findings: readonly Finding[]): Check 
     others === 0
       ? 'each authentic and judged again'
       : `each authentic; ${others} NOT judged again, because they were judged by rules that this version does not know`;
-  const simulated = simulatedText(findings);
   return passed(
     'records',
-    `${findings.length} record${findings.length === 1 ? '' : 's'}, ${again}; ${finished}.${simulated === '' ? '' : ` ${simulated}`}`,
+    `${findings.length} record${findings.length === 1 ? '' : 's'}, ${again}; ${finished}.`,
   );
 }
 

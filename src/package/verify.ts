@@ -16,6 +16,7 @@ import {
   checkTimes,
   type PackageLog,
 } from './checks.ts';
+import type { Unproven } from './finding.ts';
 import type { FolderToRead, NewProgress } from './folder.ts';
 import { PACKAGE_FILES, type PackageIndex, readIndex } from './format.ts';
 import { filesIn, logIn, MAX_BYTES, noteIn } from './read.ts';
@@ -40,8 +41,8 @@ export interface PackageReport {
   readonly log: PackageLog | string;
   /** Personal texts that did not come with its records and the station's entries. */
   readonly withheld: readonly Withheld[];
-  /** A sentence where jobs in it were simulated, else empty. */
-  readonly simulated: string;
+  /** How many of its jobs no instrument proves. */
+  readonly unproven: Unproven;
   /** The package was held against an older checkpoint. */
   readonly held: boolean;
 }
@@ -82,7 +83,7 @@ export async function verifyPackage(folder: FolderToRead, reader: Reader): Promi
     checks: [...(first === undefined ? [] : [first]), signer, ...rest],
     log,
     withheld: addedUp([...records.withheld, ...(typeof log === 'string' ? [] : withheldIn(log.entries))]),
-    simulated: records.simulated,
+    unproven: records.unproven,
     held: reader.kept !== null && reader.kept.size > 0 && since?.outcome === 'passed',
   };
 }

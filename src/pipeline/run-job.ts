@@ -6,12 +6,13 @@ import { writerOf } from '../job/command-event.ts';
 import { fold } from '../job/fold.ts';
 import type { JobState } from '../job/state.ts';
 import type { Problem } from '../problem.ts';
-import type { DeviceRefusal, LinkState, Reading, ToolId } from '../reading.ts';
+import type { DeviceRefusal, FigureSource, LinkState, Reading, ToolId } from '../reading.ts';
 
 /** A joined tool as the pipeline sees it; every driver's tool fits. */
 export interface JobTool {
   readonly id: ToolId;
   readonly driver: string;
+  readonly source: FigureSource;
   readonly link$: Observable<LinkState>;
   readonly readings$: Observable<Reading>;
   readonly refusals$?: Observable<DeviceRefusal>;
@@ -38,8 +39,6 @@ export interface RunJob {
   readonly stream: string;
   readonly program: string;
   readonly platform: string;
-  /** The tools are simulated. */
-  readonly simulated: boolean;
   readonly tools: readonly JobTool[];
   readonly commands$: Observable<Command>;
   /** Ends the run; what waits in memory is written first. */
@@ -59,11 +58,18 @@ export function runJob(run: RunJob): Observable<Step> {
       kind: 'session',
       program: run.program,
       platform: run.platform,
-      simulated: run.simulated,
     }),
     ...run.tools.flatMap((tool) => [
       tool.link$.pipe(
-        map((link): BenchInput => ({ kind: 'link', tool: tool.id, driver: tool.driver, link })),
+        map(
+          (link): BenchInput => ({
+            kind: 'link',
+            tool: tool.id,
+            driver: tool.driver,
+            source: tool.source,
+            link,
+          }),
+        ),
       ),
       tool.readings$.pipe(map((reading): BenchInput => ({ kind: 'reading', tool: tool.id, reading }))),
       (tool.refusals$ ?? EMPTY).pipe(

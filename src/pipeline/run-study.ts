@@ -77,7 +77,7 @@ export function createStudyRun({ sitting, keep, record, typed }: StudySetUp): St
       else {
         const figure = typed(command.typed);
         if (figure === null) return;
-        if (figure.ok) hear({ kind: 'value', value: figure.value, from: 'hand' });
+        if (figure.ok) hear({ kind: 'value', value: figure.value, source: 'typed' });
         else hear({ kind: 'refused', words: 'This is not a figure.' });
       }
     },

@@ -15,7 +15,7 @@ const NEXT_GAUGED_US = 1_000_000;
 const NEXT_PULLED_US = 2_000_000;
 
 /** A joined tool; every driver's tool fits. */
-export type StudyTool = Pick<JobTool, 'link$' | 'readings$'>;
+export type StudyTool = Pick<JobTool, 'source' | 'link$' | 'readings$'>;
 
 /**
  * What a tool sends, as a study takes it: its link, each reading of a gauge, the peak of each pull of a wrench that pulls to
@@ -34,7 +34,7 @@ export function studyInputs(tool: StudyTool, atNm: number): Observable<SittingIn
   const taken = (value: number, fromUs: number, toUs: number, leastUs: number): SittingInput => {
     if (fromUs - takenUs < leastUs) return refused('Too soon after the last reading: not taken.');
     takenUs = toUs;
-    return { kind: 'value', value, from: 'tool' };
+    return { kind: 'value', value, source: tool.source };
   };
   const ofPull = (pull: DetectedPull): SittingInput => {
     const { cut, saturated, peakNm, startUs, endUs } = pull;
@@ -56,7 +56,8 @@ export function studyInputs(tool: StudyTool, atNm: number): Observable<SittingIn
     if (reading.kind !== 'value') return [];
     const { atUs, counts } = reading;
     const value = scaled(counts, description.exponent + (gauge ? 3 : 0));
-    if (description.link.kind === 'keyboard') return [{ kind: 'value', value, from: 'typed' }];
+    // What somebody types may come as fast as it likes.
+    if (tool.source === 'typed') return [{ kind: 'value', value, source: tool.source }];
     if (gauge) return [taken(value, atUs, atUs, NEXT_GAUGED_US)];
     const pull = detector.push(atUs, value);
     const { nowNm, pulling } = detector.live();

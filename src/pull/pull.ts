@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { figureSourceSchema } from '../reading.ts';
 
 const us = z.int().nonnegative();
 const ms = z.number().nonnegative();
@@ -85,5 +86,6 @@ export type DetectedPull = z.infer<typeof detectedPullSchema>;
 export const pullSchema = detectedPullSchema.extend({
   pull: z.int().min(1).describe('Number of the pull within the job.'),
   tool: z.string().min(1).max(32).describe('The tool that felt it.'),
+  source: figureSourceSchema.describe('Where its samples came from.'),
 });
 export type Pull = z.infer<typeof pullSchema>;

@@ -1,10 +1,11 @@
 import type { AttemptRow } from '../audit/attempt.ts';
 import { attemptException, type JobAnswer } from '../audit/questions.ts';
 import { type CsvColumn, rowsCsv } from './rows-csv.ts';
+import { marksText, SOURCE_WORD } from './words/index.ts';
 
 const JOBS: readonly CsvColumn<JobAnswer>[] = [
   { header: 'Job', value: ({ job }) => job },
-  { header: 'Simulated', value: ({ simulated }) => (simulated ? 'SIMULATED' : 'no') },
+  { header: 'Proves nothing', value: ({ marks }) => marksText(marks) || 'no' },
   { header: 'State', value: ({ state }) => state },
   { header: 'Opened (UTC)', value: ({ openedAt }) => openedAt },
   { header: 'Last entry (UTC)', value: ({ lastAt }) => lastAt },
@@ -16,6 +17,7 @@ const JOBS: readonly CsvColumn<JobAnswer>[] = [
   { header: 'Parts', value: ({ parts }) => parts.join('; ') },
   { header: 'Attempts', value: ({ attempts }) => attempts },
   { header: 'Proofs', value: ({ proven }) => proven },
+  { header: 'Attested', value: ({ attested }) => attested },
   { header: 'Put in question later', value: ({ questioned }) => questioned.join('; ') || 'no' },
   { header: 'Exceptions', value: ({ exceptions }) => exceptions.join('; ') },
 ];
@@ -25,7 +27,7 @@ export const jobsCsv = (answers: readonly JobAnswer[]): string => rowsCsv(JOBS, 
 
 const ATTEMPTS: readonly CsvColumn<AttemptRow>[] = [
   { header: 'Job', value: ({ job }) => job },
-  { header: 'Simulated', value: ({ simulated }) => (simulated ? 'SIMULATED' : 'no') },
+  { header: 'Figure from', value: ({ source }) => SOURCE_WORD[source] },
   { header: 'Void', value: ({ voided }) => (voided ? 'VOID' : 'no') },
   { header: 'Entry', value: ({ seq }) => seq },
   { header: 'Time (UTC)', value: ({ at }) => at },

@@ -1,5 +1,6 @@
 import type { LogEntry } from '../evidence/log.ts';
 import type { GapAttempt, TorqueAttempt } from '../job/state.ts';
+import type { FigureSource } from '../reading.ts';
 import { clean } from './clean.ts';
 import { KIND_WORD, VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
 import { placementText } from './words/index.ts';
@@ -25,6 +26,8 @@ export interface AttemptRow {
   readonly verdict: Verdict;
   readonly verdictWord: string;
   readonly tool: string;
+  /** Null where nothing was measured. */
+  readonly source: FigureSource | null;
   readonly answer: string;
   readonly because: string;
   readonly cut: string;
@@ -45,6 +48,7 @@ const NOTHING = {
   conformanceProbability: null,
   grade: '',
   tool: '',
+  source: null,
   answer: '',
   because: '',
   cut: '',
@@ -107,6 +111,7 @@ function gapRow(
     verdict,
     verdictWord: VERDICT_WORD[verdict],
     tool: clean(gap.tool),
+    source: gap.source,
     at: entry?.at ?? '',
     by: clean(entry?.by ?? ''),
   };
@@ -138,6 +143,7 @@ function pullRow(
     verdict,
     verdictWord: VERDICT_WORD[verdict],
     tool: clean(pull.tool),
+    source: pull.source,
     answer: taken.answer ?? '',
     because: clean(placementText(taken)),
     cut: pull.cut ?? '',

@@ -4,7 +4,7 @@ import { DONE, itemsOf, type ListPhase, NOT_DONE, type RoutineItem } from '../jo
 import type { JobState, OldPlug } from '../job/state.ts';
 import { clean } from './clean.ts';
 import { figure, utc } from './figures.ts';
-import { choiceText } from './words/index.ts';
+import { choiceText, noted } from './words/index.ts';
 
 export interface AttestedList {
   readonly title: string;
@@ -75,7 +75,7 @@ function plugRow(cylinder: number, state: JobState): PlugRow {
     condition: old?.read?.condition ?? '',
     damage: (old?.read?.damage ?? []).join(', '),
     thread: old?.read?.thread ?? '',
-    gapMm: old?.gapMm == null ? '' : figure(old.gapMm, 'mm'),
+    gapMm: old?.gap == null ? '' : noted(figure(old.gap.gapMm, 'mm'), old.gap.source),
     removalNm: removalText(old, state),
     part: clean(fresh?.part ?? ''),
     lot: clean(fresh?.lot ?? ''),

@@ -1,6 +1,7 @@
 import type { AttemptRow } from './attempts.ts';
 import { clean } from './clean.ts';
 import type { ReportModel } from './model.ts';
+import { marksText, SOURCE_WORD } from './words/index.ts';
 
 type Value = string | number | null;
 
@@ -18,7 +19,7 @@ const torque =
 
 const COLUMNS: readonly CsvColumn[] = [
   { header: 'Job', value: (_, model) => model.job },
-  { header: 'Simulated', value: (_, model) => (model.simulated ? 'SIMULATED' : 'no') },
+  { header: 'Proves nothing', value: (_, model) => marksText(model.marks) || 'no' },
   {
     header: 'Specification',
     value: (_, model) => (model.inventedSpecification ? 'INVENTED EXAMPLE' : 'as recorded'),
@@ -30,6 +31,7 @@ const COLUMNS: readonly CsvColumn[] = [
   { header: 'Cylinder', value: (row) => row.cylinder },
   { header: 'Quantity', value: (row) => row.quantity },
   { header: 'Attempt', value: (row) => row.attempt },
+  { header: 'Figure from', value: ({ source }) => (source === null ? null : SOURCE_WORD[source]) },
   { header: 'Verdict', value: (row) => row.verdictWord },
   { header: 'Grade', value: (row) => row.grade },
   { header: 'Probability within limits (%)', value: (row) => scaled(row.conformanceProbability, 100) },

@@ -1,16 +1,19 @@
 /** A job as it was on its day: figures and sources of then, tools in force then, and what they proved. */
+
 import { recordedOn } from '../audit/dispute.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import { dueDate } from '../instrument/fitness.ts';
 import type { InstrumentInUse } from '../instrument/instrument.ts';
+import { proofOf } from '../job/proof.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
+import type { FigureSource } from '../reading.ts';
 import { figure, percent, UNIT_TEXT, type Unit, utc } from './figures.ts';
 import type { Labelled, Part } from './paper.ts';
 import type { Cell } from './table.ts';
 import { cylinderVerdict, VERDICT_WORD, verdictOf } from './verdict.ts';
 import { windowText } from './window-text.ts';
-import { noteLines, promiseWords, refusalWords } from './words/index.ts';
+import { noted, noteLines, promiseWords, proofText, refusalWords } from './words/index.ts';
 
 export const NOT_GIVEN = 'not given';
 
@@ -82,8 +85,8 @@ export function toolRow(
 export function proofs(name: string, state: JobState): Part {
   return {
     kind: 'table',
-    title: `${name}: what was proven`,
-    note: '',
+    title: `${name}: what it came to`,
+    note: proofText(proofOf(state)),
     columns: [
       { title: 'Cylinder', share: 0.8, align: 'right', heads: true },
       { title: 'Verdict', share: 1.7 },
@@ -96,13 +99,14 @@ export function proofs(name: string, state: JobState): Part {
       .sort((a, b) => a.cylinder - b.cylinder)
       .map((cylinder) => {
         const verdict = cylinderVerdict(cylinder);
-        const torque = standing(cylinder.torque, cylinder.pulls);
+        const pulls = cylinder.pulls.map(({ judgement, pull: { source } }) => ({ judgement, source }));
+        const torque = standing(cylinder.torque, pulls);
         return [
           { text: String(cylinder.cylinder) },
           { text: VERDICT_WORD[verdict], verdict, bold: true },
           { text: judged(standing(cylinder.gap, cylinder.gaps), 'mm') },
           { text: judged(torque, 'N.m') },
-          { text: torque === null ? '' : percent(torque.conformanceProbability) },
+          { text: torque === null ? '' : percent(torque.judgement.conformanceProbability) },
           { text: `${cylinder.gaps.length} gap, ${cylinder.pulls.length} pull` },
         ];
       }),
@@ -112,15 +116,23 @@ export function proofs(name: string, state: JobState): Part {
 /** The figures that stand: of the last OK once done, else of the last attempt that was judged. */
 function standing(
   step: CylinderState['gap'],
-  attempts: readonly { readonly judgement: Judgement | null }[],
-): Judgement | null {
-  const all = attempts.flatMap(({ judgement }) => (judgement === null ? [] : [judgement]));
-  return (step === 'done' ? all.findLast(({ result }) => result === 'OK') : all.at(-1)) ?? null;
+  attempts: readonly (Pick<Figure, 'source'> & { readonly judgement: Judgement | null })[],
+): Figure | null {
+  const all = attempts.flatMap(({ judgement, source }) =>
+    judgement === null ? [] : [{ judgement, source }],
+  );
+  return (step === 'done' ? all.findLast(({ judgement }) => judgement.result === 'OK') : all.at(-1)) ?? null;
 }
 
-function judged(judgement: Judgement | null, unit: Unit): string {
-  if (judgement === null) return 'none';
+interface Figure {
+  readonly judgement: Judgement;
+  readonly source: FigureSource;
+}
+
+function judged(standing: Figure | null, unit: Unit): string {
+  if (standing === null) return 'none';
+  const { judgement, source } = standing;
   const { value, expandedUncertainty } = judgement;
-  const word = VERDICT_WORD[verdictOf(judgement)];
+  const word = noted(VERDICT_WORD[verdictOf(judgement)], source);
   return `${figure(value, unit)} ± ${figure(expandedUncertainty, unit)} ${UNIT_TEXT[unit]} ${word}`;
 }

@@ -1,8 +1,10 @@
 /** The file on one claim about one vehicle: each job as it was on its day, and what has been learned since. */
+
 import { type JobOfVehicle, type Learned, learnedSince } from '../audit/dispute.ts';
 import type { ImpactAssessment } from '../audit/impact-state.ts';
 import type { StationEntry } from '../evidence/log.ts';
 import { byName } from '../evidence/writers.ts';
+import { marksOf } from '../job/proof.ts';
 import { endOf, knownThen, NOT_GIVEN, proofs, toolRow } from './dispute-day.ts';
 import { JOB_LIST, learnedCells } from './dispute-since.ts';
 import { exceptionRows } from './exceptions.ts';
@@ -37,7 +39,7 @@ export function disputePaper(input: DisputeInput): Paper {
     title: 'File on a claim',
     subtitle: `Claim ${claim}`,
     status: outcome(reviewed),
-    simulated: jobs.some(({ state }) => state.simulated),
+    marks: marksOf(jobs.flatMap(({ state }) => state.sources)),
     facts: [
       { label: 'Vehicle', value: vehicle.description ?? NOT_GIVEN },
       { label: 'VIN', value: vehicle.vin ?? NOT_GIVEN },
@@ -93,12 +95,13 @@ interface ReviewedJob extends JobOfVehicle {
 }
 
 function outcome(jobs: readonly ReviewedJob[]): Paper['status'] {
-  const isComplete = ({ state }: ReviewedJob) => state.closed?.complete === true && state.voided === null;
+  const isProven = ({ state }: ReviewedJob) =>
+    state.closed?.complete === true && state.voided === null && marksOf(state.sources).length === 0;
   const touched = jobs.filter(({ learned }) => learned.some(({ kind }) => kind === 'touched'));
-  const unproven = jobs.filter((job) => !isComplete(job));
+  const unproven = jobs.filter((job) => !isProven(job));
   const word =
     touched.length > 0 ? 'PROOFS IN QUESTION' : unproven.length > 0 ? 'NOT ALL PROVEN' : 'ALL PROOFS HOLD';
-  const text = `${jobs.length} ${jobs.length === 1 ? 'job' : 'jobs'} on this vehicle: ${jobs.length - unproven.length} complete, ${unproven.length} not${touched.length === 0 ? '' : `; impact assessments put ${touched.length} in question`}.`;
+  const text = `${jobs.length} ${jobs.length === 1 ? 'job' : 'jobs'} on this vehicle: ${jobs.length - unproven.length} complete and proven, ${unproven.length} not${touched.length === 0 ? '' : `; impact assessments put ${touched.length} in question`}.`;
   return { word, text };
 }
 

@@ -1,6 +1,8 @@
+import type { Mark } from '../job/proof.ts';
 import { clean } from './clean.ts';
 import { drawBackground } from './furniture.ts';
 import { type Doc, PAGE, type Sheet } from './sheet.ts';
+import { marksText } from './words/index.ts';
 
 /**
  * A tagged PDF, A4, at the top of its first page. The same calls give the same bytes: no clock, and streams are not
@@ -10,7 +12,7 @@ export async function newSheet(about: {
   readonly title: string;
   readonly program: string;
   readonly madeAt: Date;
-  readonly simulated: boolean;
+  readonly marks: readonly Mark[];
 }): Promise<Sheet> {
   const { default: PDFDocument } = await import('pdfkit');
   const doc = new PDFDocument({
@@ -24,7 +26,7 @@ export async function newSheet(about: {
     lang: 'en',
     displayTitle: true,
     info: {
-      Title: xmlSafe(`${about.simulated ? 'SIMULATED: ' : ''}${clean(about.title)}`),
+      Title: xmlSafe(`${about.marks.length === 0 ? '' : `${marksText(about.marks)}: `}${clean(about.title)}`),
       Creator: xmlSafe(about.program),
       Producer: 'pdfkit',
       CreationDate: about.madeAt,
@@ -32,7 +34,7 @@ export async function newSheet(about: {
   });
   const root = doc.struct('Document');
   doc.addStructure(root);
-  doc.on('pageAdded', () => drawBackground(doc, about.simulated));
+  doc.on('pageAdded', () => drawBackground(doc, about.marks));
   doc.addPage();
   return { doc, root, y: PAGE.top, rewritten: false };
 }

@@ -1,6 +1,8 @@
 /** The paper on whether a tool has drifted: its pulls since its calibration, then its certificates. */
+
 import type { WrenchDrift } from '../audit/drift.ts';
 import type { DriftFinding } from '../audit/drift-finding.ts';
+import { marksOf } from '../job/proof.ts';
 import type { Problem } from '../problem.ts';
 import { certificateParts } from './certificate-lines.ts';
 import { certificatesChart } from './charts/certificates-chart.ts';
@@ -56,7 +58,7 @@ export function driftPaper(
             text: `By its ${pulls.ok ? (certificates.ok ? 'pulls and its certificates' : 'pulls alone') : 'certificates alone'}.`,
           }
         : { word: verdict, text: STATUS[verdict] },
-    simulated: rows.some(({ simulated }) => simulated),
+    marks: marksOf(rows.map(({ source }) => source)),
     facts: [
       { label: 'Tool', value: clean(instrument.id) },
       { label: 'Certificate', value: clean(instrument.certificate?.number ?? 'none') },

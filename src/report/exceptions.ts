@@ -10,6 +10,7 @@ import { KIND_WORD, VERDICT_WORD, verdictOf } from './verdict.ts';
 import {
   choiceText,
   featuresText,
+  LINK_CAVEAT,
   linkEndText,
   MISS_WORDS,
   openItemsText,
@@ -188,13 +189,14 @@ const SCRAP: Readonly<Record<ScrapReason, string>> = {
 
 const reason = (why: string): string => (why === '' ? '' : `: ${why}`);
 
-function linkException({ tool, description }: JobEventOf<'tool-linked'>, state: JobState): string | null {
+function linkException(
+  { tool, source, description }: JobEventOf<'tool-linked'>,
+  state: JobState,
+): string | null {
   const listed = state.instruments.find(({ id }) => id === tool)?.serial;
   const problems: string[] = [];
-  if (description.link.kind === 'keyboard')
-    problems.push('values typed by hand, not read from the instrument');
-  else if (description.link.kind === 'file')
-    problems.push('values read from a file, not from the instrument');
+  const caveat = LINK_CAVEAT[source];
+  if (caveat !== null) problems.push(caveat);
   else if (!description.link.authenticated)
     problems.push('link not authenticated: another device could pretend to be this tool');
   if (listed !== undefined && description.serial !== undefined && listed !== description.serial)

@@ -6,6 +6,7 @@ import type { CylinderRow, ReportModel } from './model.ts';
 import { GREY, heightOf, paragraph, type Sheet, section, TEXT_WIDTH } from './sheet.ts';
 import { type Cell, type Column, startHeight, table } from './table.ts';
 import { VERDICT_WORD } from './verdict.ts';
+import { noted } from './words/index.ts';
 
 /** What happened: the engine, every measurement, every exception, and the instruments used. */
 export function drawFront(sheet: Sheet, model: ReportModel): void {
@@ -84,9 +85,14 @@ function number(value: number | null, unit: 'N.m' | 'mm'): Cell {
   return { text: value === null ? '–' : figure(value, unit) };
 }
 
-function verdictCell({ verdict, verdictWord, grade }: AttemptRow, grades: boolean): Cell {
+function verdictCell({ verdict, verdictWord, grade, source }: AttemptRow, grades: boolean): Cell {
   const graded = grades && grade !== '' ? ` (${grade})` : '';
-  return { text: verdictWord + graded, verdict, bold: verdict !== 'ok' && verdict !== 'not-judged' };
+  const text = verdictWord + graded;
+  return {
+    text: source === null || verdict === 'not-judged' ? text : noted(text, source),
+    verdict,
+    bold: verdict !== 'ok' && verdict !== 'not-judged',
+  };
 }
 
 const EXCEPTION_COLUMNS: readonly Column[] = [

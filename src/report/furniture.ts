@@ -1,27 +1,31 @@
+import type { Mark } from '../job/proof.ts';
 import { type Doc, GREY, INK, ink, PAGE, type Sheet, TEXT_WIDTH } from './sheet.ts';
+import { MARK_WORD, stampText } from './words/index.ts';
 
-const STAMP = 'SIMULATED: NO REAL TOOL MEASURED THIS. NOT A RECORD OF WORK ON A VEHICLE.';
-
-/** Behind everything on a new page: the word across the page of a simulated job, too large to be cut off unseen. */
-export function drawBackground(doc: Doc, simulated: boolean): void {
-  if (!simulated) return;
+/** Behind everything on a new page: the mark across the page, too large to be cut off unseen. */
+export function drawBackground(doc: Doc, marks: readonly Mark[]): void {
+  if (marks.length === 0) return;
+  const words = marks.map((mark) => MARK_WORD[mark]).join(' ');
   doc.markContent('Artifact', { type: 'Page' });
   doc.save().rotate(-52, { origin: [PAGE.width / 2, PAGE.height / 2] });
-  doc.font('Helvetica-Bold').fontSize(112).fillColor('#E9E9E9');
-  const width = doc.widthOfString('SIMULATED');
-  doc.text('SIMULATED', (PAGE.width - width) / 2, PAGE.height / 2 - 56, { lineBreak: false });
+  doc
+    .font('Helvetica-Bold')
+    .fontSize(marks.length === 1 ? 112 : 62)
+    .fillColor('#E9E9E9');
+  const width = doc.widthOfString(words);
+  doc.text(words, (PAGE.width - width) / 2, PAGE.height / 2 - 56, { lineBreak: false });
   doc.restore();
   doc.endMarkedContent();
 }
 
-/** Once all pages are there: the foot with its page number, and the stamp above and below where tools were simulated. */
+/** Once all pages are there: the foot with its page number, and the stamp above and below where figures prove nothing. */
 export function drawFurniture(
   sheet: Sheet,
   {
     footer,
     program,
-    simulated,
-  }: { readonly footer: string; readonly program: string; readonly simulated: boolean },
+    marks,
+  }: { readonly footer: string; readonly program: string; readonly marks: readonly Mark[] },
 ): void {
   const { doc } = sheet;
   const { start, count } = doc.bufferedPageRange();
@@ -32,14 +36,14 @@ export function drawFurniture(
     ink(sheet, `${footer} · Made by ${program}`, { ...style, x: PAGE.left, width: TEXT_WIDTH - 70 });
     const number = `Page ${page - start + 1} of ${count}`;
     ink(sheet, number, { ...style, x: PAGE.left + TEXT_WIDTH - 66, width: 66, align: 'right' });
-    if (simulated) for (const y of [14, PAGE.height - 20]) stamp(sheet, y);
+    if (marks.length > 0) for (const y of [14, PAGE.height - 20]) stamp(sheet, y, stampText(marks));
     doc.endMarkedContent();
   }
 }
 
-function stamp(sheet: Sheet, y: number): void {
+function stamp(sheet: Sheet, y: number, words: string): void {
   sheet.doc.save().rect(PAGE.left, y, TEXT_WIDTH, 13).fill(INK).restore();
-  ink(sheet, STAMP, {
+  ink(sheet, words, {
     x: PAGE.left,
     y: y + 2.5,
     width: TEXT_WIDTH,

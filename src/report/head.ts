@@ -11,6 +11,7 @@ import {
   TEXT_WIDTH,
   text,
 } from './sheet.ts';
+import { MARK_SENTENCE } from './words/index.ts';
 
 /** The top of the first page: title, status, the job's facts, the specification and its windows. */
 export function drawHead(sheet: Sheet, model: ReportModel): void {
@@ -37,12 +38,11 @@ function title(sheet: Sheet, model: ReportModel): void {
   text(sheet, head, 'P', model.status.word, { ...inBox, y: y + 4, size: 13, bold: true, lines: 1 });
   text(sheet, head, 'P', model.status.text, { ...inBox, y: y + 20, size: 8, lines: 1 });
   sheet.y = y + 42;
-  if (model.simulated) paragraph(sheet, head, SIMULATED_SENTENCE, { size: 9, bold: true });
+  for (const mark of model.marks) paragraph(sheet, head, MARK_SENTENCE[mark], { size: 9, bold: true });
+  if (model.proof !== '') paragraph(sheet, head, model.proof, { size: 8 });
   if (model.inventedSpecification) paragraph(sheet, head, INVENTED_SENTENCE, { size: 9, bold: true });
 }
 
-const SIMULATED_SENTENCE =
-  'SIMULATED: tools of this job were simulated. No vehicle was worked on; this is not a record of real work.';
 const INVENTED_SENTENCE =
   'INVENTED SPECIFICATION: the figures of this job are an example and belong to no real engine.';
 

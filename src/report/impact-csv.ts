@@ -1,12 +1,14 @@
 /** The lists of an impact assessment: vehicles to decide about, and every attempt with both verdicts. */
 import type { Sorted } from '../audit/impact-items.ts';
 import type { ImpactAssessment, ItemState } from '../audit/impact-state.ts';
+import { marksOf } from '../job/proof.ts';
 import { byGravity, cylindersOf, SORT_WORD, standOf } from './impact.ts';
 import { type CsvColumn, rowsCsv } from './rows-csv.ts';
+import { marksText, SOURCE_WORD } from './words/index.ts';
 
 const VEHICLES: readonly CsvColumn<{ readonly impact: ImpactAssessment; readonly item: ItemState }>[] = [
   { header: 'Impact assessment', value: ({ impact }) => impact.assessment },
-  { header: 'Simulated', value: ({ impact }) => (impact.assessed.simulated ? 'SIMULATED' : 'no') },
+  { header: 'Proves nothing', value: ({ impact }) => marksText(marksOf(impact.assessed.sources)) || 'no' },
   { header: 'Tool', value: ({ impact }) => impact.assessed.tool },
   { header: 'Serial', value: ({ impact }) => impact.assessed.serial },
   { header: 'Job', value: ({ item }) => item.job },
@@ -34,7 +36,7 @@ export function vehiclesCsv(impact: ImpactAssessment): string {
 
 const ATTEMPTS: readonly CsvColumn<Sorted>[] = [
   { header: 'Job', value: ({ row }) => row.job },
-  { header: 'Simulated', value: ({ row }) => (row.simulated ? 'SIMULATED' : 'no') },
+  { header: 'Figure from', value: ({ row }) => SOURCE_WORD[row.source] },
   { header: 'Void', value: ({ row }) => (row.voided ? 'VOID' : 'no') },
   { header: 'Entry', value: ({ row }) => row.seq },
   { header: 'Time (UTC)', value: ({ row }) => row.at },

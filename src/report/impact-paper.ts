@@ -1,7 +1,9 @@
 /** The paper of an impact assessment, as an auditor reads it. */
+
 import type { Sort } from '../audit/impact.ts';
 import { type AsFoundPoint, asFoundPoints } from '../audit/impact-span.ts';
 import type { ImpactAssessment, ItemState } from '../audit/impact-state.ts';
+import { marksOf } from '../job/proof.ts';
 import { figure, UNIT_TEXT, type Unit, utc } from './figures.ts';
 import {
   byGravity,
@@ -26,13 +28,13 @@ export interface ImpactContext {
 
 export function impactPaper(impact: ImpactAssessment, { log, program }: ImpactContext): Paper {
   const { assessment, assessed, at, by, asFound, items, closed } = impact;
-  const { tool, serial, lastGood, simulated, attempts, from, to, foundOn, digest } = assessed;
+  const { tool, serial, lastGood, sources, attempts, from, to, foundOn, digest } = assessed;
   const laboratory = asFound?.laboratory ?? 'laboratory not known';
   return {
     title: 'Impact assessment',
     subtitle: `${assessment}: ${tool}, serial ${serial}`,
     status: outcomeOf(impact),
-    simulated,
+    marks: marksOf(sources),
     facts: [
       { label: 'Tool', value: `${tool}, serial ${serial}` },
       { label: 'As found', value: `${assessed.asFound}, ${laboratory}, ${foundOn}` },

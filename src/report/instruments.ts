@@ -4,7 +4,7 @@ import type { Instrument, InstrumentInUse } from '../instrument/instrument.ts';
 import type { JobEventOf } from '../job/event.ts';
 import type { JobState } from '../job/state.ts';
 import { clean } from './clean.ts';
-import { promiseWords } from './words/index.ts';
+import { promiseWords, SOURCE_WORD } from './words/index.ts';
 
 /** An instrument as the station lists it, and as it called itself when it joined. */
 export interface InstrumentRow {
@@ -69,13 +69,13 @@ const LINK_KIND = {
   'bluetooth-le': 'Bluetooth LE',
   direct: 'direct',
   file: 'from a file',
-  keyboard: 'typed by hand',
+  keyboard: 'as a keyboard',
 } as const;
 
-function linkText({ driver, description: { link } }: JobEventOf<'tool-linked'>): string {
+function linkText({ driver, source, description: { link } }: JobEventOf<'tool-linked'>): string {
   const address = link.address === undefined ? '' : ` ${link.address}`;
   const proof = link.authenticated ? 'authenticated' : 'not authenticated';
-  return clean(`${LINK_KIND[link.kind]}${address}, ${proof}, driver ${driver}`);
+  return clean(`${LINK_KIND[link.kind]}${address}, ${proof}, driver ${driver}; ${SOURCE_WORD[source]}`);
 }
 
 /** Each once, in order: a tool that came back with another name must not hide behind the first. */

@@ -2,6 +2,7 @@ import { readCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry } from '../evidence/log.ts';
 import { byName } from '../evidence/writers.ts';
 import { RULES } from '../job/bench.ts';
+import { type Mark, marksOf, proofOf } from '../job/proof.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
 import { atPlug } from './at-plug.ts';
 import { type AttemptRow, attemptRows, unmeasuredRows } from './attempts.ts';
@@ -14,6 +15,7 @@ import { type CylinderPlot, cylinderPlots, type Trace } from './plots.ts';
 import { statements } from './statements.ts';
 import { cylinderVerdict, type Verdict } from './verdict.ts';
 import { type WindowText, windowText } from './window-text.ts';
+import { marksText, proofText } from './words/index.ts';
 
 /** All that the record for people is made from. */
 export interface ReportInput {
@@ -32,8 +34,6 @@ export interface ReportInput {
   readonly checkpoint: string;
   /** Name and version of the program, for example `plugmark 0.1.0`. */
   readonly program: string;
-  /** True when any tool of the job was simulated: then every page says so, as it does when the entries say so. */
-  readonly simulated: boolean;
 }
 
 /** A label and what it stands for. */
@@ -57,7 +57,10 @@ export interface PlacedCylinder {
 /** The record as plain data: every text ready to print, in Unicode; nothing left to decide for PDF or CSV. */
 export interface ReportModel {
   readonly job: string;
-  readonly simulated: boolean;
+  /** Figures that prove nothing: then every page says so. */
+  readonly marks: readonly Mark[];
+  /** What the figures are worth; empty where nothing is done. */
+  readonly proof: string;
   readonly inventedSpecification: boolean;
   readonly status: { readonly word: string; readonly text: string };
   readonly vehicle: { readonly vin: string; readonly plate: string; readonly description: string };
@@ -104,12 +107,14 @@ export function reportModel(given: ReportInput): ReportModel {
   const cylinders = state.cylinders.map((cylinder) => cylinderRow(cylinder, entries));
   const strays = attemptRows(null, [], state.strays, entries);
   const verdicts = new Map(cylinders.map(({ cylinder, verdict }) => [cylinder, verdict]));
-  const simulated = input.simulated || simulatedSession(entries);
+  const marks = marksOf(state.sources);
+  const worth = clean(proofText(proofOf(state)));
   return {
     job: clean(state.order.job),
-    simulated,
+    marks,
+    proof: worth === '' ? '' : `${worth}.`,
     inventedSpecification: specification.source.kind === 'invented-example',
-    status: statusOf(state, cylinders, simulated),
+    status: statusOf(state, cylinders, marks),
     vehicle: {
       vin: clean(vehicle.vin ?? ''),
       plate: clean(vehicle.plate ?? ''),
@@ -158,19 +163,15 @@ function cylinderRow(state: CylinderState, entries: readonly LogEntry[]): Cylind
   };
 }
 
-function simulatedSession(entries: readonly LogEntry[]): boolean {
-  return entries.some(({ event }) => event.type === 'session-started' && event.simulated);
-}
-
 function statusOf(
   state: JobState,
   cylinders: readonly CylinderRow[],
-  simulated: boolean,
+  marks: readonly Mark[],
 ): ReportModel['status'] {
   const proven = cylinders.filter(({ verdict }) => verdict === 'ok').length;
-  const count = `${proven} of ${cylinders.length} ${cylinders.length === 1 ? 'cylinder' : 'cylinders'} proven OK`;
+  const count = `${proven} of ${cylinders.length} ${cylinders.length === 1 ? 'cylinder' : 'cylinders'} OK`;
   const status = (word: string, rest: string) => ({
-    word: simulated ? `SIMULATED: ${word}` : word,
+    word: marks.length === 0 ? word : `${marksText(marks)}: ${word}`,
     text: `${count}${rest}${otherRules(state)}`,
   });
   if (state.voided !== null)

@@ -1,8 +1,9 @@
 /** A paper as a tagged PDF (A4). The same paper gives the same bytes. */
+
 import { pdfPen } from './charts/pen.ts';
 import { collected, newSheet } from './document.ts';
 import { drawFurniture } from './furniture.ts';
-import { type Labelled, type Paper, type Part, SIMULATED_PAPER } from './paper.ts';
+import type { Labelled, Paper, Part } from './paper.ts';
 import {
   decoration,
   GREY,
@@ -17,11 +18,12 @@ import {
   text,
 } from './sheet.ts';
 import { startHeight, table } from './table.ts';
+import { MARK_PAPER } from './words/index.ts';
 
 export async function writePaper(paper: Paper): Promise<Uint8Array> {
-  const { program, simulated } = paper;
+  const { program, marks } = paper;
   const title = `${paper.title}, ${paper.subtitle}`;
-  const sheet = await newSheet({ title, program, madeAt: new Date(paper.madeAt), simulated });
+  const sheet = await newSheet({ title, program, madeAt: new Date(paper.madeAt), marks });
   drawTitle(sheet, paper);
   drawFacts(sheet, paper.facts);
   for (const part of paper.parts) drawPart(sheet, part);
@@ -30,7 +32,7 @@ export async function writePaper(paper: Paper): Promise<Uint8Array> {
   return collected(sheet.doc);
 }
 
-function drawTitle(sheet: Sheet, { title, subtitle, status, simulated }: Paper): void {
+function drawTitle(sheet: Sheet, { title, subtitle, status, marks }: Paper): void {
   const head = group(sheet, sheet.root, 'Sect');
   const half = TEXT_WIDTH / 2;
   const { y } = sheet;
@@ -56,7 +58,7 @@ function drawTitle(sheet: Sheet, { title, subtitle, status, simulated }: Paper):
   const height = word + body + 9;
   decoration(sheet, () => sheet.doc.lineWidth(1.4).rect(x, y, half, height).stroke(INK));
   sheet.y = y + Math.max(tall + low, height) + 8;
-  if (simulated) paragraph(sheet, head, SIMULATED_PAPER, { size: 9, bold: true });
+  for (const mark of marks) paragraph(sheet, head, MARK_PAPER[mark], { size: 9, bold: true });
 }
 
 const CHART_HEIGHT = 170;

@@ -1,9 +1,11 @@
 /** A paper as lines for the terminal. */
+
 import { columnsOf, printable } from '../ui/printable.ts';
 import { wrapped as broken } from './lines.ts';
-import { type Labelled, type Paper, type Part, SIMULATED_PAPER } from './paper.ts';
+import type { Labelled, Paper, Part } from './paper.ts';
 import { textTable } from './text-table.ts';
 import { wrapped } from './text-wrap.ts';
+import { MARK_PAPER } from './words/index.ts';
 
 export interface Terminal {
   /** Infinite where nothing breaks lines. */
@@ -19,7 +21,7 @@ const LABEL = 24;
 
 /** The headline first, then facts and parts under their titles; text from outside is made safe. */
 export function paperLines(paper: Paper, { columns, ascii }: Terminal): readonly string[] {
-  const { title, subtitle, status, simulated, facts, parts } = paper;
+  const { title, subtitle, status, marks, facts, parts } = paper;
   const paragraph = (text: string) => wrapped(printable(text, LONGEST), columns);
   const table = (head: readonly string[], rows: readonly (readonly string[])[]) =>
     textTable(head, rows, columns - 2).map((line) => `  ${line}`);
@@ -57,7 +59,7 @@ export function paperLines(paper: Paper, { columns, ascii }: Terminal): readonly
   return [
     ...paragraph(`${status.word}: ${title}, ${subtitle}`),
     ...(status.text === '' ? [] : paragraph(status.text)),
-    ...(simulated ? paragraph(SIMULATED_PAPER) : []),
+    ...marks.flatMap((mark) => paragraph(MARK_PAPER[mark])),
     ...(facts.length === 0 ? [] : ['', ...factLines(facts)]),
     ...parts.flatMap(partLines),
   ];

@@ -2,6 +2,7 @@
  * A paper of the audit desk as a model: headed parts of facts, texts, tables and charts. paper-text.ts prints it on the
  * terminal, paper-pdf.ts as PDF; its charts are SVG pictures as well.
  */
+import type { Mark } from '../job/proof.ts';
 import type { Chart } from './charts/chart.ts';
 import type { Cell, Column } from './table.ts';
 
@@ -34,8 +35,8 @@ export interface Paper {
   readonly title: string;
   readonly subtitle: string;
   readonly status: { readonly word: string; readonly text: string };
-  /** A tool of at least one job in it was simulated: every page says so. */
-  readonly simulated: boolean;
+  /** At least one job in it rests on simulated or replayed figures: every page says so. */
+  readonly marks: readonly Mark[];
   readonly facts: readonly Labelled[];
   readonly parts: readonly Part[];
   /** At the foot of every page. */
@@ -45,6 +46,3 @@ export interface Paper {
   /** ISO time; the only date that the file itself carries. */
   readonly madeAt: string;
 }
-
-export const SIMULATED_PAPER =
-  'SIMULATED: at least one job in this used simulated tools. Nobody worked on a vehicle in it, and it proves nothing about an engine.';

@@ -28,14 +28,14 @@ export async function writePdf(
     throw new Error('the record to attach does not have the digest that the report prints');
   const attachedAs = recordBytes === undefined ? null : safeName(recordName);
   const madeAt = new Date(model.madeAt);
-  const { program, simulated } = model;
-  const sheet = await newSheet({ title: `Spark plug job record ${model.job}`, program, madeAt, simulated });
+  const { program, marks } = model;
+  const sheet = await newSheet({ title: `Spark plug job record ${model.job}`, program, madeAt, marks });
   const { doc, root } = sheet;
   drawHead(sheet, model);
   drawFront(sheet, model);
   drawBack(sheet, model, await qrSquares(qrText(model)), attachedAs);
   const footer = `Job ${model.job} · Record SHA-256 ${model.fingerprint.digest.slice(0, 16)}...`;
-  drawFurniture(sheet, { footer, program, simulated });
+  drawFurniture(sheet, { footer, program, marks });
   root.end();
   if (recordBytes !== undefined && attachedAs !== null) attach(doc, recordBytes, attachedAs, madeAt);
   return collected(doc);

@@ -83,7 +83,7 @@ export function processPaper(
     title: 'Process capability',
     subtitle: groupName(group),
     status: statusOf(group),
-    simulated: group.simulated,
+    marks: group.mark === null ? [] : [group.mark],
     facts: [
       { label: 'Station', value: station },
       { label: 'Specification', value: group.specificationKey },

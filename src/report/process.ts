@@ -7,19 +7,20 @@ import type { Proportion } from '../statistics/proportion.ts';
 import type { Stability } from '../statistics/run-rules.ts';
 import { clean } from './clean.ts';
 import { figure, percent, UNIT_TEXT, type Unit } from './figures.ts';
+import { MARK_WORD } from './words/index.ts';
 
 export const unitOf = ({ quantity }: Pick<ProcessGroup, 'quantity'>): Unit =>
   quantity === 'torque' ? 'N.m' : 'mm';
 
 export const isComputed = (capability: Capability | Problem): capability is Capability => 'cpk' in capability;
 
-/** `invented V8, type A, 25.00 to 30.00 N·m`, then the wrench, technician or cylinder it is of; SIMULATED where it was. */
+/** `invented V8, type A, 25.00 to 30.00 N·m`, then the wrench, technician or cylinder it is of; SIMULATED or REPLAYED where it was. */
 export function groupName(group: ProcessGroup): string {
   const unit = unitOf(group);
   const engine = clean(group.engine ?? `specification ${group.specificationKey}`);
   const limits = `${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`;
   const member = group.member === '' ? [] : [clean(group.member)];
-  return [engine, limits, ...member, ...(group.simulated ? ['SIMULATED'] : [])].join(', ');
+  return [engine, limits, ...member, ...(group.mark === null ? [] : [MARK_WORD[group.mark]])].join(', ');
 }
 
 /** The name of its charts; it says so where the steps of the instrument are too coarse to show a process. */
@@ -58,7 +59,7 @@ export function groupRow(group: ProcessGroup): readonly string[] {
     group.specificationKey,
     clean(group.engine ?? '-'),
     `${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`,
-    `${group.member === '' ? 'all' : clean(group.member)}${group.simulated ? ', SIMULATED' : ''}`,
+    `${group.member === '' ? 'all' : clean(group.member)}${group.mark === null ? '' : `, ${MARK_WORD[group.mark]}`}`,
     String(process.n),
     orDash(process.mean, (value) => figure(value, unit)),
     orDash(process.standardDeviation, (value) => figure(value, unit)),

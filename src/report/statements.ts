@@ -17,7 +17,10 @@ export function statements(state: JobState): {
     cautions.push(
       'The specification of this record is an INVENTED EXAMPLE. Never tighten a real plug to it.',
     );
-  return { cautions: [...cautions, ...noteLines(state.order, state.basis.notes).map(clean)], proves: PROVES };
+  return {
+    cautions: [...cautions, ...noteLines(state.order, state.basis.notes).map(clean)],
+    proves: state.sources.includes('typed') ? [...PROVES, TYPED] : PROVES,
+  };
 }
 
 const THREADS = {
@@ -26,6 +29,9 @@ const THREADS = {
   'anti-seize': 'coated with anti-seize',
   'factory-coated': 'coated by the plug maker',
 } as const;
+
+const TYPED =
+  'A figure marked as typed is attested by the person who worked on the job, and not proven by an instrument.';
 
 const PROVES = [
   'It proves which gaps and torques the named instruments reported, when and for which cylinder, and the verdict on each. OK means inside the acceptance zone: the limits minus the guard band.',

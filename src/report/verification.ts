@@ -1,6 +1,9 @@
 /** How a verification came out, for scripts and for people: one table for a record, many records, a package and papers. */
 import type { Check } from '../evidence/check.ts';
+import { COMPLETENESS } from '../evidence/completeness.ts';
 import type { PackageVerdict, Verdict } from '../evidence/verdict.ts';
+import type { VerificationReport } from '../evidence/verify.ts';
+import { proofCaveats } from './words/index.ts';
 
 interface VerdictRow {
   /** Exit code of a command about one record. */
@@ -23,8 +26,13 @@ export const VERIFICATION: Readonly<Record<Verdict, VerdictRow>> = {
     exit: 1,
     exitOfMany: 0,
     word: 'authentic, not complete',
-    ofRecord:
-      'Authentic, but NOT complete: not all of the job is proven. Signed by a station that you trust.',
+    ofRecord: 'Authentic, but NOT complete: not all of the job is done. Signed by a station that you trust.',
+  },
+  unproven: {
+    exit: 1,
+    exitOfMany: 0,
+    word: 'authentic, not proven',
+    ofRecord: 'Authentic and complete, but NOT PROVEN. Signed by a station that you trust.',
   },
   'other-rules': {
     exit: 4,
@@ -49,7 +57,22 @@ export const VERIFICATION: Readonly<Record<Verdict, VerdictRow>> = {
 };
 
 /** Beside a verdict that weighs more. */
-export const ALSO_INCOMPLETE = 'The job is NOT complete either.';
+const ALSO_INCOMPLETE = 'The job is NOT complete either.';
+
+/** Who says nothing false of a record that is not even authentic. */
+const NOT_BELIEVED: readonly Verdict[] = ['rejected', 'unreadable'];
+
+/** The first line about a record: authentic or not is one thing, what its figures prove another. */
+export function headlineOf({ verdict, checks, proof }: VerificationReport): string {
+  const incomplete = checks.some(({ name, outcome }) => name === COMPLETENESS && outcome === 'failed');
+  return [
+    VERIFICATION[verdict].ofRecord,
+    ...(incomplete && (verdict === 'untrusted' || verdict === 'other-rules') ? [ALSO_INCOMPLETE] : []),
+    ...(proof === null || NOT_BELIEVED.includes(verdict) ? [] : proofCaveats(proof)),
+  ]
+    .join(' ')
+    .concat(doubtsIn(checks));
+}
 
 export const OF_PACKAGE: Readonly<Record<PackageVerdict, string>> = {
   authentic: 'Authentic and whole. Made by a station that you trust.',

@@ -46,7 +46,9 @@ function toolSpan(tool: ToolState, calibrations: Calibrations, detail: Detail, g
   const symbol = { seeking: glyphs.todo, linked: glyphs.done, lost: glyphs.bad }[tool.link];
   const why = tool.link === 'lost' && tool.end !== undefined ? ` (${clean(linkEndText(tool.end))})` : '';
   const state = charge(tool, detail !== 'least') + calibrated(tool, calibrations, detail === 'all');
-  const text = ` ${clean(tool.tool)} ${symbol} ${tool.link}${why}${state} `;
+  // What is simulated or replayed is in the title for all to see.
+  const link = tool.link === 'linked' && tool.source === 'typed' ? 'typed' : tool.link;
+  const text = ` ${clean(tool.tool)} ${symbol} ${link}${why}${state} `;
   return tool.link === 'lost' ? { text, tone: 'bad', bold: true } : { text };
 }
 

@@ -8,7 +8,7 @@ import { largeLetters } from './letters.ts';
 import type { Line } from './line.ts';
 import { nextTask } from './next-step.ts';
 import { printable } from './printable.ts';
-import { completeText } from './summary.ts';
+import { completeBrief } from './summary.ts';
 import type { BenchView } from './view.ts';
 import {
   CAUTIONS,
@@ -57,7 +57,7 @@ function closedText(job: JobState, glyphs: Glyphs): Large | null {
   const open = job.closed.open.map((item) => printable(openItemText(item), 80, glyphs.ascii)).join('; ');
   return job.closed.complete
     ? {
-        caption: [{ text: ` ${glyphs.done} ${completeText(job)}` }],
+        caption: [{ text: ` ${glyphs.done} ${completeBrief(job)}` }],
         word: 'COMPLETE',
         figure: '',
         tone: 'good',

@@ -15,22 +15,14 @@ import {
   questionText,
   refusalText,
   refusalWords,
+  SOURCE_NOTE,
 } from '../report/words/index.ts';
 import { adviceText } from './advice-words.ts';
 import { checklistLine } from './checklist-lines.ts';
 import { SCRAP_WORDS, WIRE_WORDS } from './gap-keys.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { printable } from './printable.ts';
-import {
-  ANSWERS,
-  answerKeys,
-  figure,
-  fixed,
-  judgementParts,
-  quantityWord,
-  SIMULATED,
-  windowFigures,
-} from './words.ts';
+import { ANSWERS, answerKeys, figure, fixed, judgementParts, quantityWord, windowFigures } from './words.ts';
 
 /** The pieces of a line, each still as it came from outside. */
 type Pieces = readonly string[];
@@ -46,10 +38,10 @@ function opened({ order, torqueWindow, gapWindow }: JobEventOf<'job-opened'>, gl
   return given([`job ${job} opened`, vehicle.description, vehicle.plate, technician, torque, gap]);
 }
 
-function linked({ tool, description }: JobEventOf<'tool-linked'>): Pieces {
+function linked({ tool, source, description }: JobEventOf<'tool-linked'>): Pieces {
   const { maker, model, serial, batteryPercent } = description;
   const charge = batteryPercent === undefined ? undefined : `battery ${batteryPercent} %`;
-  return given([tool, 'linked', maker, model, serial, charge]);
+  return given([tool, 'linked', SOURCE_NOTE[source] ?? undefined, maker, model, serial, charge]);
 }
 
 function placed(
@@ -61,6 +53,7 @@ function placed(
   const where = event.cylinder === null ? 'no cylinder' : `cylinder ${event.cylinder}`;
   const attempt = attemptOf(after, event.pull);
   const peakNm = attempt?.pull.peakNm;
+  const note = attempt === undefined ? null : SOURCE_NOTE[attempt.pull.source];
   const peak = peakNm === undefined ? undefined : `${figure(peakNm, 'N.m')} ${glyphs.newtonMetre}`;
   const verdict =
     event.judgement === null
@@ -68,6 +61,7 @@ function placed(
       : [
           ...judgementParts(event.judgement, torqueWindowOf(before ?? after, event.cylinder), glyphs),
           ...(after.basis.decision.grades ? [event.judgement.grade] : []),
+          ...given([note ?? undefined]),
         ];
   const question = after.questions.find(({ pull }) => pull === event.pull);
   const asks = question === undefined ? [] : ['ask', questionText(after, question), answerKeys(question)];
@@ -97,12 +91,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'job-opened':
       return opened(event, glyphs);
     case 'session-started':
-      return given([
-        `session ${event.session} started`,
-        event.program,
-        event.platform,
-        event.simulated ? SIMULATED : undefined,
-      ]);
+      return [`session ${event.session} started`, event.program, event.platform];
     case 'tool-linked':
       return linked(event);
     case 'tool-lost':
@@ -130,6 +119,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
         `cylinder ${event.cylinder}`,
         'gap',
         ...(after.gapWindow === null ? [] : judgementParts(event.judgement, after.gapWindow, glyphs)),
+        ...given([SOURCE_NOTE[event.source] ?? undefined]),
         ...asked(after, event.cylinder),
       ];
     case 'instrument-overridden':

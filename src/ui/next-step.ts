@@ -1,6 +1,8 @@
 /** What the technician does next: worked out once from the job's state, said in one plain sentence. */
+
 import { openItems } from '../job/closing.ts';
 import { phaseOf } from '../job/phase.ts';
+import { isProvenThroughout } from '../job/proof.ts';
 import { stageOf } from '../job/stage.ts';
 import type { CylinderState, JobState, Question, ToolState } from '../job/state.ts';
 import { gapCheckOf } from '../plug/gap.ts';
@@ -82,7 +84,7 @@ function gapSentence(state: JobState, cylinder: number): string {
 
 function pullSentence(state: JobState, cylinder: number): string {
   if (stageOf(state, cylinder) === 'loosen')
-    return `${named(state, cylinder)}: the first torque is proven. Loosen the plug, then tighten it to the final torque.`;
+    return `${named(state, cylinder)}: the first torque is OK. Loosen the plug, then tighten it to the final torque.`;
   const target = cylinderOf(state, cylinder);
   const last = target?.torque === 'again' ? target.pulls.at(-1) : undefined;
   if (last !== undefined && state.refitting !== cylinder && last.kind !== 'loosening')
@@ -110,8 +112,9 @@ export function nextSentence(state: JobState, draft: Draft | null = draftFor(nul
     case 'panel':
       return draft === null ? '' : panelSentence(draft, state);
     case 'sign':
+      if (isProvenThroughout(state)) return 'All cylinders proven. Press s to sign and finish.';
       return state.cylinders.every(({ torque }) => torque === 'done')
-        ? 'All cylinders proven. Press s to sign and finish.'
+        ? 'All cylinders are done. Press s to sign and finish.'
         : 'All cylinders are done, but not all are proven by torque. Press s to sign and finish.';
     case 'choose':
       return 'Choose the next cylinder with the left and right keys.';

@@ -1,11 +1,13 @@
 /** The end of a job in plain lines: a row a cylinder, then whether it is complete. */
 import { openItems } from '../job/closing.ts';
+import { isProvenThroughout, marksOf, proofOf } from '../job/proof.ts';
 import type { CylinderState, JobState, StepState } from '../job/state.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
+import { MARK_SENTENCE, proofBrief, proofText } from '../report/words/index.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { gathered } from './open-list.ts';
 import { printable } from './printable.ts';
-import { figure, SIMULATED, stepSpoken, unitWord, verdictSpoken } from './words.ts';
+import { figure, stepSpoken, unitWord, verdictSpoken } from './words.ts';
 
 function stepCell(
   step: StepState,
@@ -42,11 +44,27 @@ function row(state: JobState, one: CylinderState, glyphs: Glyphs): readonly stri
   ];
 }
 
-/** How a job is complete: proven, or with cylinders that somebody answered for. */
-export function completeText({ cylinders }: JobState): string {
-  const settled = cylinders.filter(({ torque }) => torque === 'settled').map(({ cylinder }) => cylinder);
-  if (settled.length === 0) return 'Complete: every gap and every torque is proven.';
-  return `Complete, but the torque of cylinder ${settled.join(', ')} is not proven: somebody answered for it.`;
+/** How a job is complete: what its figures are worth, and cylinders that somebody answered for. */
+function completeText(state: JobState, ascii: boolean): string {
+  const settled = settledIn(state);
+  if (isProvenThroughout(state)) return ALL_PROVEN;
+  const figures = printable(proofText(proofOf(state)), 400, ascii);
+  const complete = figures === '' ? 'COMPLETE.' : `COMPLETE. ${figures}.`;
+  if (settled.length === 0) return complete;
+  return `${complete} The torque of cylinder ${settled.join(', ')} is NOT proven: somebody answered for it.`;
+}
+
+const ALL_PROVEN = 'Complete: every gap and every torque is proven.';
+
+const settledIn = ({ cylinders }: JobState): readonly number[] =>
+  cylinders.filter(({ torque }) => torque === 'settled').map(({ cylinder }) => cylinder);
+
+/** The same for one line of a narrow screen. */
+export function completeBrief(state: JobState): string {
+  const settled = settledIn(state);
+  if (isProvenThroughout(state)) return ALL_PROVEN;
+  if (settled.length > 0) return `Complete, but cylinder ${settled.join(', ')} is NOT proven by torque.`;
+  return `Complete: ${proofBrief(proofOf(state)) || 'nothing was measured'}.`;
 }
 
 function outcome(state: JobState, ascii: boolean): string[] {
@@ -54,7 +72,7 @@ function outcome(state: JobState, ascii: boolean): string[] {
     const { by, reason } = state.voided;
     return [`VOID: declared void by ${printable(by, 80, ascii)}: ${printable(reason, 200, ascii)}`];
   }
-  if (state.closed?.complete === true) return [completeText(state)];
+  if (state.closed?.complete === true) return [completeText(state, ascii)];
   const open = state.closed?.open ?? openItems(state);
   const list = gathered(open).map((text) => `  ${printable(text, 200, ascii)}`);
   if (state.closed !== null) return ['Closed, not complete. Still open:', ...list];
@@ -78,6 +96,6 @@ export function summaryLines(state: JobState, ascii = false): string[] {
   const { job, vehicle } = state.order;
   const details = [`job ${job}`, vehicle.description, vehicle.plate, vehicle.vin, state.technician];
   const title = details.filter((text) => text !== undefined).map((text) => printable(text, 120, ascii));
-  const simulated = state.simulated ? [`${SIMULATED} tools: this job proves nothing about any engine.`] : [];
-  return [title.join('  '), ...simulated, ...table, ...outcome(state, ascii)];
+  const marked = marksOf(state.sources).map((mark) => MARK_SENTENCE[mark]);
+  return [title.join('  '), ...marked, ...table, ...outcome(state, ascii)];
 }

@@ -1,5 +1,6 @@
 import type { JobState } from '../job/state.ts';
 import type { LiveTorque } from '../pipeline/live.ts';
+import type { FigureSource } from '../reading.ts';
 
 export type { LiveTorque };
 
@@ -10,6 +11,6 @@ export interface BenchView {
   readonly live: LiveTorque;
   /** Entries on disk: the screen says so because a verdict is worth what is kept. */
   readonly logEntries: number;
-  /** True when tools are simulated; the screen must say so at all times. */
-  readonly simulated: boolean;
+  /** Where figures of the tools at the bench come from; the screen must say at all times what proves nothing. */
+  readonly sources: readonly FigureSource[];
 }

@@ -14,7 +14,7 @@
  * 4. A figure has a unit and a space between them: 27.41 N·m, 0.75 mm, 3 %, 90°, 12 ms. Torque to 0.01 N·m, gap to 0.001 mm,
  *    the point as decimal sign, no separator of thousands, days as 2026-03-02. A range is "25.00 to 30.00 N·m".
  * 5. CAPITALS only for a verdict or a state that stops the work: OK, NOT OK, UNDECIDED, STOP, VOID, DIVERGED, LOST, EXPIRED,
- *    SIMULATED. Each also has a symbol beside it where there is room; colour never says anything alone.
+ *    SIMULATED, REPLAYED. Each also has a symbol beside it where there is room; colour never says anything alone.
  * 6. Keys in brackets before what they do: "[s] sign". In a sentence: "Press s to sign."
  * 7. A Problem: `where` is the location as the reader names it (file, field, option). `message` says what is wrong, as a clause
  *    that can follow the location: small first letter, no full stop. `next` says what to do, as whole sentences that begin with
@@ -139,9 +139,6 @@ export const CAUTIONS =
 
 /** From here down a battery is spoken of. Assumption. */
 export const LOW_BATTERY_PERCENT = 20;
-
-/** Stands wherever the tools were not real. */
-export const SIMULATED = 'SIMULATED';
 
 /** What the tool of a quantity is called. */
 export const toolWord = (quantity: Quantity): string => (quantity === 'torque' ? 'wrench' : 'gauge');

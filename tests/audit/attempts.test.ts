@@ -37,12 +37,13 @@ describe('the attempts of a job', () => {
     const { events, gap, pull } = shop();
     gap(0.75);
     pull(27);
-    const { attempts, on, simulated } = historyOf(events);
+    const { attempts, on } = historyOf(events);
     expect(attempts.map(brief)).toEqual([
       'gap 1 on 1: gap, first, last',
       'pull 1 on 1: tightening, first, last',
     ]);
-    expect({ on, simulated }).toEqual({ on: '2026-05-04', simulated: false });
+    expect(on).toBe('2026-05-04');
+    expect(attempts.map(({ source }) => source)).toEqual(['linked', 'linked']);
     const [reading, one] = attempts;
     expect(reading).toMatchObject({
       valueSi: 0.75,
@@ -119,6 +120,7 @@ describe('the attempts of a job', () => {
       kind: 'link',
       tool: 'wrench',
       driver: 'test',
+      source: 'linked',
       link: { state: 'lost', reason: 'tool-switching-off' },
     });
     join();
@@ -146,6 +148,7 @@ describe('the attempts of a job', () => {
       kind: 'link',
       tool: 'wrench',
       driver: 'test',
+      source: 'linked',
       link: { state: 'lost', reason: 'tool-switching-off' },
     });
     const [cut] = historyOf(events).attempts;

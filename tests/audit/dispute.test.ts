@@ -35,7 +35,7 @@ function impactAt(at: string): ImpactAssessment {
       foundOn: ON,
       from: CHECKED.date,
       to: ON,
-      simulated: false,
+      sources: ['linked'],
       attempts: 4,
       stillIn: 4,
       doubtful: 0,

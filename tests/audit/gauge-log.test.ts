@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { gaugeStudiesOf, isAsTaken, nextStudy, openStudyOf } from '../../src/audit/gauge-log.ts';
 import { type StationEvent, stationEventSchema } from '../../src/evidence/station-event.ts';
 import { WITHHELD } from '../../src/personal.ts';
+import type { FigureSource } from '../../src/reading.ts';
 import { orThrow } from '../../src/result.ts';
 import { finishedStudy, logged, startedStudy } from './study-entries.ts';
 
@@ -12,12 +13,12 @@ const ORDER = [
   [0, 2, 1],
 ];
 const STARTED = startedStudy(ORDER);
-const read = (turn: number, value = 0.7, from: 'tool' | 'hand' = 'tool'): StationEvent => ({
+const read = (turn: number, value = 0.7, source: FigureSource = 'linked'): StationEvent => ({
   type: 'gauge-study-read',
   study: 'GS-1',
   turn,
   value,
-  from,
+  source,
 });
 const back = (turn: number): StationEvent => ({ type: 'gauge-study-taken-back', study: 'GS-1', turn });
 const DROPPED: StationEvent = { type: 'gauge-study-dropped', study: 'GS-1', because: 'the wrong parts' };
@@ -41,10 +42,10 @@ const readings = (...events: readonly StationEvent[]) => orThrow(open(...events)
 
 describe('an open study in the log', () => {
   it('has the readings that stand, in the order that was drawn, and how each was had', () => {
-    const taking = orThrow(open(STARTED, read(1, 0.7), read(2, 0.8), back(2), read(2, 0.9, 'hand')));
+    const taking = orThrow(open(STARTED, read(1, 0.7), read(2, 0.8), back(2), read(2, 0.9, 'typed')));
     expect(taking).toMatchObject({
       exercise: { readings: [0.7, 0.9], plan: { appraisers: ['Ann', 'Ben'], trials: 2 } },
-      from: ['tool', 'hand'],
+      sources: ['linked', 'typed'],
       takenBack: 1,
       started: { serial: 'EXAMPLE-G-01' },
     });

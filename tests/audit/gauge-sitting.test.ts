@@ -30,7 +30,7 @@ const TURNS = [
   [0, 2, 1],
 ];
 const started = orThrow(drawnExercise(plan, TURNS));
-const reads = (value: number): SittingInput => ({ kind: 'value', value, from: 'tool' });
+const reads = (value: number): SittingInput => ({ kind: 'value', value, source: 'linked' });
 const PAUSE: SittingInput = { kind: 'pause' };
 const BACK: SittingInput = { kind: 'back' };
 const TAKE: SittingInput = { kind: 'take' };
@@ -57,14 +57,14 @@ const anything: fc.Arbitrary<SittingInput> = fc.oneof(
 
 describe('a sitting of a gauge study', () => {
   it('takes a reading for the part that is due, and keeps who sent it', () => {
-    const { at, kept } = sitting(reads(0.7), { kind: 'value', value: 0.8, from: 'hand' });
+    const { at, kept } = sitting(reads(0.7), { kind: 'value', value: 0.8, source: 'typed' });
     expect(measuredTrials(at.exercise)).toEqual([
       [1, 0, 1],
       [0, 0, 0],
     ]);
     expect(kept).toEqual([
-      { type: 'gauge-study-read', turn: 1, value: 0.7, from: 'tool' },
-      { type: 'gauge-study-read', turn: 2, value: 0.8, from: 'hand' },
+      { type: 'gauge-study-read', turn: 1, value: 0.7, source: 'linked' },
+      { type: 'gauge-study-read', turn: 2, value: 0.8, source: 'typed' },
     ]);
     expect(due(at.exercise)).toMatchObject({ appraiser: 'Ann', part: '2' });
   });
@@ -111,7 +111,7 @@ describe('a sitting of a gauge study', () => {
         const { at, kept } = sitting(...inputs);
         const logged = orThrow(openStudyOf(entriesOf(kept), 'GS-1'));
         expect(logged.exercise).toEqual(at.exercise);
-        expect(logged.from).toHaveLength(at.exercise.readings.length);
+        expect(logged.sources).toHaveLength(at.exercise.readings.length);
       }),
     );
   });
@@ -122,14 +122,17 @@ describe('a sitting of a gauge study', () => {
       unit: 'm',
       exponent: -7,
       samplingFunction: 'unspecified',
-      link: { kind: 'direct', authenticated: false },
+      link: { kind: 'bluetooth-le', authenticated: false },
     } as const;
     const linked: SittingInput = { kind: 'link', link: { state: 'linked', description } };
     const lost: SittingInput = { kind: 'link', link: { state: 'lost', reason: 'tool-switching-off' } };
     const seen: SittingInput = { kind: 'link', link: { state: 'seen', name: 'x' } };
     expect(sitting(seen).at.tool.link).toBe('seeking');
     expect(sitting(linked).at.tool).toMatchObject({ link: 'linked', description });
-    expect(sitting(linked, lost, seen).at.tool).toMatchObject({ link: 'lost', end: { reason: 'tool-switching-off' } });
+    expect(sitting(linked, lost, seen).at.tool).toMatchObject({
+      link: 'lost',
+      end: { reason: 'tool-switching-off' },
+    });
     expect(sitting(linked, lost, linked).at.tool.link).toBe('linked');
   });
 
@@ -143,12 +146,12 @@ describe('a sitting of a gauge study', () => {
 
 describe('a reading that is far from what is believed', () => {
   const SLIP = reads(99);
-  const read = (turn: number, value: number) => ({ type: 'gauge-study-read', turn, value, from: 'tool' });
+  const read = (turn: number, value: number) => ({ type: 'gauge-study-read', turn, value, source: 'linked' });
   const backOf = (turn: number) => ({ type: 'gauge-study-taken-back', turn });
 
   it('does not count until somebody takes it as it is', () => {
     const asked = sitting(reads(0.7), SLIP);
-    expect(asked.at.asked).toMatchObject({ value: 99, from: 'tool', lower: 0.2, upper: 3, unit: 'mm' });
+    expect(asked.at.asked).toMatchObject({ value: 99, source: 'linked', lower: 0.2, upper: 3, unit: 'mm' });
     expect(due(asked.at.exercise)).toMatchObject({ step: 2 });
     expect(asked.kept).toEqual([read(1, 0.7)]);
     const took = sitting(reads(0.7), SLIP, TAKE);

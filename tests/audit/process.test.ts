@@ -86,11 +86,11 @@ describe('capability', () => {
   });
 
   it('never puts simulated and real jobs together, and says which is which', () => {
-    const rows = [row(27), ...[28, 29].map((value) => row(value, { simulated: true })), row(26)];
+    const rows = [row(27), ...[28, 29].map((value) => row(value, { source: 'simulated' })), row(26)];
     const groups = processGroups(rows, 'specification');
-    expect(groups.map(({ simulated, process: { n, mean } }) => ({ simulated, n, mean }))).toEqual([
-      { simulated: false, n: 2, mean: 26.5 },
-      { simulated: true, n: 2, mean: 28.5 },
+    expect(groups.map(({ mark, process: { n, mean } }) => ({ mark, n, mean }))).toEqual([
+      { mark: null, n: 2, mean: 26.5 },
+      { mark: 'simulated', n: 2, mean: 28.5 },
     ]);
     expect(groups.map((group) => groupName(group).endsWith('SIMULATED'))).toEqual([false, true]);
     expect(groups.map((group) => groupRow(group).join(' ').includes('SIMULATED'))).toEqual([false, true]);
@@ -181,14 +181,14 @@ describe('gaps as delivered', () => {
     expect(tried).toMatchObject({ n: 1, measured: 0, meanMm: null, smallestMm: null, outside: { n: 1 } });
   });
 
-  it('of simulated jobs are left out where there are others, and counted', () => {
-    const played = gap(0.9, { simulated: true });
+  it('of simulated and replayed jobs are left out where there are others, and counted', () => {
+    const played = gap(0.9, { source: 'replayed' });
     const found = orThrow(deliveredGaps([gap(0.75), played, played], () => true));
-    expect(found).toMatchObject({ simulated: false, simulatedLeftOut: 2 });
+    expect(found).toMatchObject({ marks: [], markedLeftOut: 2 });
     expect(found.under[0]?.lots.map(({ n }) => n)).toEqual([1]);
     expect(orThrow(deliveredGaps([played], () => true))).toMatchObject({
-      simulated: true,
-      simulatedLeftOut: 0,
+      marks: ['replayed'],
+      markedLeftOut: 0,
       under: [{ lots: [{ n: 1 }] }],
     });
   });
@@ -285,7 +285,9 @@ describe('the drift of a wrench in use', () => {
       row(14, plug(`S-${i}`)),
       row(27.5, { ...plug(`S-${i}`), kind: 'continuation', first: false }),
     ]).flat();
-    const played = Array.from({ length: 6 }, (_, i) => row(40, { ...plug(`P-${i}`), simulated: true }));
+    const played = Array.from({ length: 6 }, (_, i) =>
+      row(40, { ...plug(`P-${i}`), source: 'replayed' as const }),
+    );
     const found = orThrow(wrenchDrift([...rows, ...short, ...played], settings));
     expect(found).toMatchObject({ warn: false, days: orThrow(wrenchDrift(rows, settings)).days });
     const asFirst = short.map((one) => ({ ...one, kind: 'tightening' as const }));

@@ -32,7 +32,7 @@ const impactOn = (number: string, closed: ImpactAssessment['closed']): ImpactAss
     foundOn: '2021-01-01',
     from: '2020-01-01',
     to: '2021-01-01',
-    simulated: false,
+    sources: ['linked'],
     attempts: 1,
     stillIn: 0,
     doubtful: 1,

@@ -68,7 +68,7 @@ export function pullRow(setup: Setup, readingSi: number, given: Partial<AttemptR
     plate: 'EXAMPLE 1',
     fleet: null,
     engine: null,
-    simulated: false,
+    source: 'linked',
     voided: false,
     open: false,
     ...given,

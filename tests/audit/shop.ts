@@ -8,6 +8,7 @@ import type { JobEvent } from '../../src/job/event.ts';
 import { fold } from '../../src/job/fold.ts';
 import { openJob } from '../../src/job/open.ts';
 import type { WorkOrder } from '../../src/job/order.ts';
+import type { FigureSource } from '../../src/reading.ts';
 import { exampleOrder, handsOn } from '../job/workshop.ts';
 
 /** A certificate of the shop's wrench: points from 10 to 50 N·m with one error throughout, U = 0.2 N·m. */
@@ -52,7 +53,7 @@ export interface ShopJob {
   readonly vehicle?: WorkOrder['vehicle'];
   readonly technician?: string;
   readonly closed?: boolean;
-  readonly simulated?: boolean;
+  readonly source?: FigureSource;
   /** What is done behind the last pull. */
   readonly behind?: (shop: ReturnType<typeof handsOn>) => void;
 }
@@ -67,13 +68,8 @@ export function eventsOf(given: ShopJob): readonly JobEvent[] {
   if (!opening.ok) throw new Error(opening.error.message);
   const events: JobEvent[] = [...opening.value];
   const shop = handsOn(createBench(fold(null, opening.value[0])), events);
-  shop.give({
-    kind: 'session',
-    program: 'plugmark test',
-    platform: 'test',
-    simulated: given.simulated === true,
-  });
-  shop.join();
+  shop.give({ kind: 'session', program: 'plugmark test', platform: 'test' });
+  shop.join(given.source);
   for (const _ of given.peaks) shop.gap(0.75);
   for (const peak of given.peaks) shop.pull(peak);
   given.behind?.(shop);

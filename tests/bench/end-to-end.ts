@@ -104,7 +104,7 @@ function stationOf(n: number, log: StationLog): Station {
     next: 0,
   };
   put(log, station.stream, opened);
-  give(station, { kind: 'session', program: 'measurement', platform: 'simulation', simulated: true }, log);
+  give(station, { kind: 'session', program: 'measurement', platform: 'simulation' }, log);
   const description = {
     quantity: 'torque',
     unit: 'N.m',
@@ -114,7 +114,13 @@ function stationOf(n: number, log: StationLog): Station {
   } as const;
   give(
     station,
-    { kind: 'link', tool: 'wrench', driver: 'measurement', link: { state: 'linked', description } },
+    {
+      kind: 'link',
+      tool: 'wrench',
+      driver: 'measurement',
+      source: 'simulated',
+      link: { state: 'linked', description },
+    },
     log,
   );
   return station;

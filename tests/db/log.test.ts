@@ -178,6 +178,7 @@ it('any drafts come back as they were read from their bytes', async () => {
       tool: fc.constant('gauge'),
       reading: fc.integer({ min: 1 }),
       atUs: time,
+      source: fc.constantFrom('linked' as const, 'typed' as const, 'replayed' as const),
       cylinder: fc.integer({ min: 1 }),
       judgement: fc.record({
         result: fc.constantFrom('OK' as const, 'NotOK' as const),

@@ -36,7 +36,7 @@ export function aroundJob(order: WorkOrder = opening().order): JobEvent[] {
     const out = hands.give({ kind: 'command', command });
     if (!out.ok) throw new Error(out.error.message);
   };
-  hands.give({ kind: 'session', program: 'plugmark 0.1.0', platform: 'test', simulated: false });
+  hands.give({ kind: 'session', program: 'plugmark 0.1.0', platform: 'test' });
   hands.join();
   say({ do: 'confirm-windows' });
   say(attest('before-removal'));

@@ -14,7 +14,7 @@ function join({ give }: ReturnType<typeof handsOn>): void {
     ['wrench', wrench],
     ['gauge', GAUGE],
   ] as const)
-    give({ kind: 'link', tool, driver: 'test', link: { state: 'linked', description } });
+    give({ kind: 'link', tool, driver: 'test', source: 'linked', link: { state: 'linked', description } });
 }
 
 const events = worked('WO-1', join);

@@ -64,10 +64,9 @@ export function eventfulJob(): JobEvent[] {
     const out = give({ kind: 'command', command });
     if (!out.ok) throw new Error(out.error.message);
   };
-  const begin = () =>
-    give({ kind: 'session', program: 'plugmark 0.1.0', platform: 'test', simulated: false });
+  const begin = () => give({ kind: 'session', program: 'plugmark 0.1.0', platform: 'test' });
   const link = (tool: string, description: ToolDescription) =>
-    give({ kind: 'link', tool, driver: 'test', link: { state: 'linked', description } });
+    give({ kind: 'link', tool, driver: 'test', source: 'linked', link: { state: 'linked', description } });
   const read = (tool: string, reading: Reading) => give({ kind: 'reading', tool, reading });
   begin();
   link('wrench', wrench);
@@ -84,7 +83,13 @@ export function eventfulJob(): JobEvent[] {
   say({ do: 'hand-over', to: 'A. Example' });
   const atUs = 60_000_000;
   read('wrench', { kind: 'missed', n: 0, atUs, fromUs: atUs - 40_000, readings: 4, reason: 'too-many' });
-  give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'out-of-reach' } });
+  give({
+    kind: 'link',
+    tool: 'wrench',
+    driver: 'test',
+    source: 'linked',
+    link: { state: 'lost', reason: 'out-of-reach' },
+  });
   link('wrench', wrench);
   read('wrench', { kind: 'not-known', n: hands.next('wrench'), atUs });
   read('wrench', { kind: 'raw', n: hands.next('wrench'), atUs, source: '2a58', hex: 'ff' });

@@ -12,7 +12,7 @@ it('a reading of minus zero is judged again from the log as it was judged at the
   const events: JobEvent[] = [opened];
   const bench = createBench(fold(null, opened));
   const hands = handsOn(bench, events);
-  hands.give({ kind: 'session', program: 'plugmark test', platform: 'test', simulated: false });
+  hands.give({ kind: 'session', program: 'plugmark test', platform: 'test' });
   hands.join();
   hands.gap(-0);
   const judged = events.find((event) => event.type === 'gap-measured');

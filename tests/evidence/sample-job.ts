@@ -106,7 +106,7 @@ export function worked(
   const events: JobEvent[] = [opened];
   const bench = createBench(fold(null, opened));
   const hands = handsOn(bench, events);
-  hands.give({ kind: 'session', program: 'plugmark 0.1.0', platform: 'test', simulated: false });
+  hands.give({ kind: 'session', program: 'plugmark 0.1.0', platform: 'test' });
   join(hands);
   for (const mm of [0.75, 0.74]) hands.gap(mm);
   for (const nm of [27.4, 27.1]) {

@@ -20,7 +20,7 @@ describe('a job with one plug accepted over the window and one fitted by angle',
 
   it('never says that these are proven', () => {
     expect(completenessOf(events)).toBe(
-      'Gap and torque are proven on 0 of 2 cylinders; NOT proven by torque: cylinder 1 accepted by Foreman One (threads sound, customer told); cylinder 2 fitted by angle. The job is closed.',
+      'Gap and torque are OK on 0 of 2 cylinders; NOT proven by torque: cylinder 1 accepted by Foreman One (threads sound, customer told); cylinder 2 fitted by angle. The job is closed.',
     );
     const { cylinders } = recordOf(seal(logOf(events))).summary;
     expect(cylinders).toMatchObject([
@@ -53,6 +53,6 @@ it('a job whose gap is not to be measured says that none was', () => {
   const { gap: _gap, ...specification } = order.specification;
   const rules = { ...specification, gapRules: { check: 'not-permitted' as const } };
   expect(completenessOf(aroundJob({ ...order, specification: rules }))).toMatch(
-    'Torque is proven (no gap was measured) on 0 of 2 cylinders',
+    'Torque is OK (no gap was measured) on 0 of 2 cylinders',
   );
 });

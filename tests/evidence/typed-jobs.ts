@@ -83,7 +83,7 @@ function openedJob(job: string) {
     const out = hands.give({ kind: 'command', command });
     if (!out.ok) throw new Error(out.error.message);
   };
-  hands.give({ kind: 'session', program: 'plugmark 0.1.0', platform: 'test', simulated: false });
+  hands.give({ kind: 'session', program: 'plugmark 0.1.0', platform: 'test' });
   hands.join();
   say({ do: 'confirm-windows' });
   say(attest('before-removal'));
@@ -197,7 +197,7 @@ export const typedStation: readonly StationEvent[] = [
     foundOn: '2026-03-01',
     from: '2026-01-01',
     to: '2026-03-01',
-    simulated: false,
+    sources: ['linked'],
     attempts: 1,
     stillIn: 0,
     doubtful: 1,
@@ -215,6 +215,7 @@ export const typedStation: readonly StationEvent[] = [
             cylinder: 1,
             quantity: 'torque',
             number: 1,
+            source: 'linked',
             sort: 'doubtful',
             was: 27.5,
             value: 27,

@@ -207,19 +207,6 @@ it('says when the wall clock was set back, and does not call it forgery', () => 
   );
 });
 
-it('says that a job was simulated, and cannot be made to say otherwise', () => {
-  const simulated = wholeJob().map((event) =>
-    event.type === 'session-started' ? { ...event, simulated: true } : event,
-  );
-  const file = seal(logOf(simulated));
-  const { verdict, checks } = verifyRecord(file, trust);
-  expect(verdict).toBe('authentic');
-  expect(checks.find(({ name }) => name === 'completeness')?.detail).toContain('SIMULATED');
-  const content = recordOf(file);
-  const denied = { ...content, summary: { ...content.summary, simulated: false } };
-  expect(judged(signedAnew(denied, station, technician))).toMatchObject(rejected('contents'));
-});
-
 it('judged by rules that this program does not know is as it was sealed, and is not called judged again', () => {
   const [first, ...rest] = wholeJob();
   if (first?.type !== 'job-opened') throw new Error('no opening');

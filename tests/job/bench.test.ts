@@ -198,6 +198,7 @@ describe('a link or a program that stops', () => {
       kind: 'link',
       tool: 'wrench',
       driver: 'test',
+      source: 'linked',
       link: { state: 'lost', reason: 'out-of-reach' },
     });
     expect(shop.cylinder(1)).toMatchObject({

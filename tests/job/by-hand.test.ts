@@ -45,8 +45,14 @@ describe('strokes without a click', () => {
 
   it('says so at once when the link is lost, and when the program stops', () => {
     for (const stops of [
-      { kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'lost', reason: 'tool-switching-off' } },
-      { kind: 'session', program: 'plugmark test', platform: 'test', simulated: false },
+      {
+        kind: 'link',
+        tool: 'wrench',
+        driver: 'test',
+        source: 'linked',
+        link: { state: 'lost', reason: 'tool-switching-off' },
+      },
+      { kind: 'session', program: 'plugmark test', platform: 'test' },
     ] as const) {
       const shop = workshop();
       shop.stopShort(16);

@@ -176,8 +176,8 @@ describe('old plugs', () => {
     say(shop, { do: 'read-old-plugs', cylinders: [1], condition: 'worn', damage: [], thread: 'sound' });
     shop.gap(0.9);
     const { oldPlugs, oldPlugTarget, cylinders } = shop.bench.state();
-    expect(oldPlugs[1]).toMatchObject({ read: { condition: 'worn' }, gapMm: 1.1, removal: 1 });
-    expect(oldPlugs[2]).toMatchObject({ read: null, gapMm: 0.9 });
+    expect(oldPlugs[1]).toMatchObject({ read: { condition: 'worn' }, gap: { gapMm: 1.1 }, removal: 1 });
+    expect(oldPlugs[2]).toMatchObject({ read: null, gap: { gapMm: 0.9 } });
     expect(oldPlugTarget).toBe(shop.bench.state().order.engine.serviceOrder[1]);
     expect(cylinders.every(({ gaps }) => gaps.length === 0)).toBe(true);
     proveItself(shop);
@@ -186,7 +186,7 @@ describe('old plugs', () => {
   it('that are measured too early or too late prove no new one', () => {
     const early = usual();
     early.gap(0.75);
-    expect(early.bench.state().oldPlugs[1]?.gapMm).toBe(0.75);
+    expect(early.bench.state().oldPlugs[1]?.gap).toEqual({ gapMm: 0.75, source: 'linked' });
     const late = usual();
     say(late, { do: 'read-old-plugs', cylinders: ALL, ...NORMAL, damage: [] });
     say(late, { do: 'confirm-windows' });
@@ -348,6 +348,7 @@ it('a pull that a lost link cut proves no plug, whichever it is given to', () =>
     kind: 'link',
     tool: 'wrench',
     driver: 'test',
+    source: 'linked',
     link: { state: 'lost', reason: 'tool-switching-off' },
   });
   say(shop, { do: 'give-pull', pull: 1, cylinder: 2, why: 'it was on that plug' });

@@ -6,7 +6,13 @@ import { WRENCH, workshop } from './workshop.ts';
 function shortScale() {
   const shop = workshop();
   const description = { ...WRENCH, validRange: { lowerCounts: -2700, upperCounts: 2700 } };
-  shop.give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'linked', description } });
+  shop.give({
+    kind: 'link',
+    tool: 'wrench',
+    driver: 'test',
+    source: 'linked',
+    link: { state: 'linked', description },
+  });
   return shop;
 }
 

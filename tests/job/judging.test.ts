@@ -65,7 +65,7 @@ describe('the verdict on a pull', () => {
   it('is about what the plug saw, through an adapter', () => {
     const { bench, events } = opened({ ...order, adapter });
     const hands = handsOn(bench, events);
-    hands.give({ kind: 'session', program: 'test', platform: 'test', simulated: false });
+    hands.give({ kind: 'session', program: 'test', platform: 'test' });
     hands.join();
     hands.pull(24.2);
     const { pull, judgement } = hands.cylinder(1).pulls[0] ?? expect.fail('no pull');
@@ -92,7 +92,7 @@ describe('the verdict on a pull', () => {
     };
     const { bench, events } = opened(order, [{ ...wrench, serial: 'W', certificate, correct: true }, gauge]);
     const hands = handsOn(bench, events);
-    hands.give({ kind: 'session', program: 'test', platform: 'test', simulated: false });
+    hands.give({ kind: 'session', program: 'test', platform: 'test' });
     hands.join();
     hands.pull(27);
     const { pull, judgement } = hands.cylinder(1).pulls[0] ?? expect.fail('no pull');
@@ -105,9 +105,15 @@ describe('an uncertainty that comes over the air', () => {
   const joined = (percent: number) => {
     const { bench, events } = opened(order);
     const hands = handsOn(bench, events);
-    hands.give({ kind: 'session', program: 'test', platform: 'test', simulated: false });
+    hands.give({ kind: 'session', program: 'test', platform: 'test' });
     const description = { ...WRENCH, uncertainty: { kind: 'relative', percent } as const };
-    hands.give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'linked', description } });
+    hands.give({
+      kind: 'link',
+      tool: 'wrench',
+      driver: 'test',
+      source: 'linked',
+      link: { state: 'linked', description },
+    });
     return { bench, events, hands };
   };
 

@@ -20,6 +20,7 @@ function eventfulJob() {
     kind: 'link',
     tool: 'wrench',
     driver: 'test',
+    source: 'linked',
     link: { state: 'lost', reason: 'tool-switching-off' },
   });
   shop.join();
@@ -116,7 +117,7 @@ describe('going on after a stop', () => {
     if (!back.ok) throw new Error(back.error.message);
     const events = [...shop.events];
     const hands = handsOn(back.value, events);
-    hands.give({ kind: 'session', program: 'plugmark test', platform: 'test', simulated: false });
+    hands.give({ kind: 'session', program: 'plugmark test', platform: 'test' });
     expect(back.value.state().session).toBe(2);
     expect(hands.cylinder(1).torque).toBe('done');
     expect(hands.cylinder(2)).toMatchObject({

@@ -7,7 +7,7 @@ import { fold } from '../../src/job/fold.ts';
 import { type Opening, openJob } from '../../src/job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../src/job/order.ts';
 import type { Routine } from '../../src/job/routine.ts';
-import type { ToolDescription } from '../../src/reading.ts';
+import type { FigureSource, ToolDescription } from '../../src/reading.ts';
 import { type Corner, clickPull, drawn } from '../pull/shapes.ts';
 
 export function exampleOrder(cylinders: 4 | 8): WorkOrder {
@@ -40,7 +40,7 @@ export const WRENCH: ToolDescription = {
   unit: 'N.m',
   exponent: -2,
   samplingFunction: 'instantaneous',
-  link: { kind: 'direct', authenticated: false },
+  link: { kind: 'bluetooth-le', authenticated: false },
 };
 export const GAUGE: ToolDescription = { ...WRENCH, quantity: 'length', unit: 'm', exponent: -7 };
 
@@ -52,10 +52,13 @@ export function workshop(order: WorkOrder = exampleOrder(4), routine?: Routine) 
   const events: JobEvent[] = [...opening.value];
   const bench = createBench(fold(null, opening.value[0]));
   const shop = { ...handsOn(bench, events), bench, events };
-  shop.give({ kind: 'session', program: 'plugmark test', platform: 'test', simulated: false });
+  shop.give({ kind: 'session', program: 'plugmark test', platform: 'test' });
   shop.join();
   return shop;
 }
+
+/** Over what kind of link figures of a source come. */
+const LINK = { linked: 'bluetooth-le', typed: 'keyboard', replayed: 'file', simulated: 'direct' } as const;
 
 /** Hands on a bench; what they do is added to `events`. */
 export function handsOn(bench: Bench, events: JobEvent[]) {
@@ -97,9 +100,15 @@ export function handsOn(bench: Bench, events: JobEvent[]) {
     wait: (untilMs: number) => {
       nowMs = untilMs;
     },
-    join: () => {
-      give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'linked', description: WRENCH } });
-      give({ kind: 'link', tool: 'gauge', driver: 'test', link: { state: 'linked', description: GAUGE } });
+    join: (source: FigureSource = 'linked') => {
+      for (const [tool, description] of [
+        ['wrench', WRENCH],
+        ['gauge', GAUGE],
+      ] as const) {
+        const link = { kind: LINK[source], authenticated: false } as const;
+        const linked = { state: 'linked', description: { ...description, link } } as const;
+        give({ kind: 'link', tool, driver: 'test', source, link: linked });
+      }
     },
     gap: (mm: number) => {
       nowMs += 500;

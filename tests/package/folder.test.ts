@@ -87,7 +87,11 @@ describe('a package', () => {
     expect(index).toMatchObject({ at: NOW, program: 'plugmark 0.1.0', station: state.name, leftOut: [] });
     expect([...files.keys()].at(-1)).toBe('index.json');
     expect(await failedNames()).toEqual([]);
-    expect(await verified()).toMatchObject({ verdict: 'authentic', held: false, simulated: '' });
+    expect(await verified()).toMatchObject({
+      verdict: 'authentic',
+      held: false,
+      unproven: { simulated: 0, replayed: 0, typed: 0 },
+    });
     expect((await verified(trusting(station), checkpoint)).held).toBe(true);
   });
 

@@ -142,7 +142,8 @@ describe('a typed figure held against general tables', () => {
     expect(asked('225-230 N·m')).toMatchObject({
       code: 'figure-implausible',
       where: 'specification.torque',
-      message: '225-230 N·m on M14x1.25 is far from the general tables, which say 20 to 30 N·m (gasket seat, aluminium head)',
+      message:
+        '225-230 N·m on M14x1.25 is far from the general tables, which say 20 to 30 N·m (gasket seat, aluminium head)',
     });
     expect(asked('2.5-3 N·m')).toMatchObject({ code: 'figure-implausible' });
     expect(asked('25-30 lbf·ft')).toBeNull();

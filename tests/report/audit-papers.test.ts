@@ -59,6 +59,7 @@ function assessedEntries(...then: readonly StationEvent[]): readonly StationEntr
         cylinder: 4,
         quantity: 'torque' as const,
         number: 4,
+        source: 'linked' as const,
         sort: 'out' as const,
         was: 29.23,
         value: 30.33,
@@ -80,7 +81,7 @@ function assessedEntries(...then: readonly StationEvent[]): readonly StationEntr
     foundOn: '2026-09-01',
     from: '2026-01-12',
     to: '2026-09-01',
-    simulated: false,
+    sources: ['linked'],
     attempts: 8,
     stillIn: 7,
     doubtful: 0,
@@ -272,7 +273,7 @@ describe('the file of a claim', () => {
   it('says when a job was not completed', () => {
     const open = jobs.map((own) => own.filter(({ event }) => event.type !== 'job-closed'));
     expect(saidBy(paper(station, open))).toContain(
-      'NOT ALL PROVEN. 3 jobs on this vehicle: 0 complete, 3 not',
+      'NOT ALL PROVEN. 3 jobs on this vehicle: 0 complete and proven, 3 not',
     );
   });
 

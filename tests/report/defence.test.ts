@@ -44,7 +44,7 @@ function papers(order: WorkOrder, instruments: readonly Instrument[]) {
   if (start === null) throw new Error('not opened');
   const bench = createBench(start);
   const hands = handsOn(bench, events);
-  hands.give({ kind: 'session', program: 'test', platform: 'test', simulated: false });
+  hands.give({ kind: 'session', program: 'test', platform: 'test' });
   hands.join();
   hands.pull(24.2);
   const entries = events.map((event, i) =>
@@ -56,7 +56,6 @@ function papers(order: WorkOrder, instruments: readonly Instrument[]) {
     traces: tracesOf(events),
     recordDigest: '0'.repeat(64),
     program: 'plugmark test',
-    simulated: false,
     signers: [],
     technicianSignature: 'none',
     checkpoint: '',

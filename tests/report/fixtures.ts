@@ -7,7 +7,7 @@ import { type WorkOrder, workOrderSchema } from '../../src/job/order.ts';
 import type { JobState } from '../../src/job/state.ts';
 import type { Judgement, Window } from '../../src/metrology/judgement.ts';
 import type { Pull } from '../../src/pull/pull.ts';
-import type { LinkDescription } from '../../src/reading.ts';
+import type { FigureSource, LinkDescription } from '../../src/reading.ts';
 import { type ReportInput, type ReportModel, reportModel } from '../../src/report/model.ts';
 import { writePdf } from '../../src/report/pdf.ts';
 import type { Trace } from '../../src/report/plots.ts';
@@ -70,7 +70,8 @@ export interface JobOptions {
   readonly banks?: readonly (readonly number[])[];
   readonly by?: string;
   readonly serial?: string;
-  readonly simulated?: boolean;
+  /** Where the figures of all tools come from. */
+  readonly source?: FigureSource;
   /** What the session's own entry says. */
   readonly sessionSimulated?: boolean;
   readonly model?: string;
@@ -132,7 +133,7 @@ export function madeJob(options: JobOptions = {}): {
   const state = foldAll(events);
   if (state === null) throw new Error('the fixture made no job');
   const record = new TextEncoder().encode(JSON.stringify({ entries }));
-  return { input: inputOf(state, entries, made.traces, record, options.simulated ?? false), record };
+  return { input: inputOf(state, entries, made.traces, record), record };
 }
 
 export function modelOf(options: JobOptions = {}): {
@@ -159,7 +160,6 @@ function inputOf(
   entries: readonly LogEntry[],
   traces: ReadonlyMap<number, Trace>,
   record: Uint8Array,
-  simulated: boolean,
 ): ReportInput {
   return {
     state,
@@ -170,7 +170,6 @@ function inputOf(
     technicianSignature: 'the technician has no key of his own',
     checkpoint: `plugmark/log/example\n12\n${Buffer.alloc(32, 7).toString('base64')}\n\n— plugmark/log/example ${Buffer.alloc(68, 1).toString('base64')}\n`,
     program: 'plugmark 0.1.0',
-    simulated,
   };
 }
 
@@ -261,10 +260,16 @@ function opening(order: WorkOrder, options: JobOptions): JobEvent[] {
       session: 1,
       program: 'plugmark 0.1.0',
       platform: 'linux',
-      simulated: options.sessionSimulated ?? false,
     },
-    linked('wrench', 'torque', options.serial ?? 'W-1187', options.model ?? 'TW-60'),
-    linked('gauge', 'length', 'G-204', 'PG-1'),
+    linked(
+      'wrench',
+      'torque',
+      options.serial ?? 'W-1187',
+      options.model ?? 'TW-60',
+      AUTHENTICATED,
+      options.source,
+    ),
+    linked('gauge', 'length', 'G-204', 'PG-1', AUTHENTICATED, options.source),
   ];
 }
 
@@ -280,11 +285,13 @@ function linked(
   serial: string,
   model: string,
   link: LinkDescription = AUTHENTICATED,
+  source: FigureSource = 'linked',
 ): JobEvent {
   return {
     type: 'tool-linked',
     tool,
     driver: 'measurement-device',
+    source: link.kind === 'keyboard' ? 'typed' : source,
     description: {
       quantity,
       unit: quantity === 'torque' ? 'N.m' : 'm',
@@ -305,6 +312,7 @@ function gapEvent(cylinder: number, value: number): JobEvent {
     tool: 'gauge',
     reading: cylinder,
     atUs: cylinder * 1000,
+    source: 'linked',
     cylinder,
     judgement: judge(value, GAP_WINDOW),
   };
@@ -317,6 +325,7 @@ function pullDetected(pull: number, felt: Partial<Pull> & { readonly peakNm: num
     type: 'pull-detected',
     pull,
     tool: 'wrench',
+    source: 'linked',
     startUs,
     endUs: startUs + 1_600_000,
     peakUs: startUs + 1_120_000,
@@ -395,7 +404,7 @@ export const TROUBLED: JobOptions = {
   serial: 'W-9999',
   firstPull: { 2: 31.42 },
   late: [
-    { type: 'session-started', session: 2, program: 'plugmark 0.1.0', platform: 'linux', simulated: false },
+    { type: 'session-started', session: 2, program: 'plugmark 0.1.0', platform: 'linux' },
     { type: 'cylinder-chosen', quantity: 'torque', cylinder: 3 },
     { type: 'tool-lost', tool: 'wrench', reason: 'out-of-reach' },
     { type: 'readings-missed', tool: 'wrench', fromUs: 50_000_000, toUs: 51_250_000, reason: 'out-of-reach' },

@@ -11,11 +11,11 @@ const INVENTED = {
 
 describe('status', () => {
   test('complete only when closed as such with every cylinder proven', () => {
-    expect(modelOf().model.status).toEqual({ word: 'COMPLETE', text: '8 of 8 cylinders proven OK.' });
+    expect(modelOf().model.status).toEqual({ word: 'COMPLETE', text: '8 of 8 cylinders OK.' });
     expect(modelOf({ close: false }).model.status.word).toBe('NOT CLOSED');
     expect(modelOf({ skip: [2] }).model.status).toEqual({
       word: 'NOT COMPLETE',
-      text: '7 of 8 cylinders proven OK; the job was closed with work open.',
+      text: '7 of 8 cylinders OK; the job was closed with work open.',
     });
   });
 
@@ -25,10 +25,14 @@ describe('status', () => {
     expect(reportModel(lying).status.word).toBe('NOT COMPLETE');
   });
 
-  test('a simulated job says so in its status, whether the caller or the session said it', () => {
-    expect(modelOf({ simulated: true }).model.status.word).toBe('SIMULATED: COMPLETE');
-    expect(modelOf({ sessionSimulated: true }).model.simulated).toBe(true);
-    expect(modelOf().model.simulated).toBe(false);
+  test.each([
+    ['simulated', 'SIMULATED: COMPLETE'],
+    ['replayed', 'REPLAYED: COMPLETE'],
+    ['typed', 'COMPLETE'],
+  ] as const)('a job of %s figures has the status %s', (source, word) => {
+    const { model } = modelOf({ source });
+    expect(model.status.word).toBe(word);
+    expect(model.marks).toEqual(source === 'typed' ? [] : [source]);
   });
 });
 
@@ -99,7 +103,7 @@ describe('exceptions', () => {
       'Pull 6, cylinder 3, re-hit (rose in 61 ms: the same plug once more), peak 28.40 N·m.',
       'Pull 7, cylinder 1, loosening (this plug was to be backed out), peak -14.30 N·m.',
       'wrench: link not authenticated: another device could pretend to be this tool.',
-      'gauge: values typed by hand, not read from the instrument.',
+      'gauge: values typed, not read from the instrument over a link: attested by a person.',
       'The job is not closed.',
     ]);
     expect(new Set(exceptions.slice(0, -1).map(({ who }) => who))).toEqual(new Set(['Ann Example']));

@@ -8,7 +8,7 @@ const PAPER: Paper = {
   title: 'Impact assessment',
   subtitle: 'IA-1: wrench, serial EXAMPLE-W-1',
   status: { word: 'PROOFS DO NOT HOLD', text: 'Of 8 proofs 7 still in, 0 doubtful, 1 out.' },
-  simulated: false,
+  marks: [],
   facts: [
     { label: 'Tool', value: 'wrench' },
     { label: 'Last good check', value: `CAL-1 ${'of the laboratory '.repeat(8)}` },
@@ -69,7 +69,7 @@ describe('a paper on the terminal', () => {
   });
 
   it('says that tools were simulated before anything else is shown', () => {
-    expect(lines(200, { simulated: true })[2]).toMatch(/^SIMULATED: /);
+    expect(lines(200, { marks: ['simulated'] })[2]).toMatch(/^SIMULATED: /);
   });
 
   it('breaks nothing where lines have no end, so that a row is a line', () => {

@@ -22,7 +22,7 @@ describe.runIf(hasPoppler)('the pages', () => {
   });
 
   test('eight cylinders as hands do them, with some exceptions, take two pages', async () => {
-    const { pdf } = await pdfOf({ ...V8_BY_HAND, simulated: true });
+    const { pdf } = await pdfOf({ ...V8_BY_HAND, source: 'simulated' });
     expect(pages(pdf)).toBe(2);
     const text = poppler('pdftotext', pdf, ['-raw', '{pdf}', '-']);
     expect(text.match(/run-down/g)?.length).toBe(15);

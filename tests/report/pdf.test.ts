@@ -23,7 +23,7 @@ describe('the bytes', () => {
   });
 
   test('hold no text outside the tagged content and the marked decoration, and no figure that is not one', async () => {
-    for (const options of [V8_WITH_REDO, { ...TROUBLED, simulated: true }]) {
+    for (const options of [V8_WITH_REDO, { ...TROUBLED, source: 'simulated' as const }]) {
       const pdf = latin1((await pdfOf(options)).pdf);
       let depth = 0;
       let texts = 0;

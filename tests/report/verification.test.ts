@@ -5,6 +5,7 @@ import { OF_PACKAGE, VERIFICATION } from '../../src/report/verification.ts';
 it.each([
   ['authentic', 0, 0],
   ['incomplete', 1, 0],
+  ['unproven', 1, 0],
   ['rejected', 1, 1],
   ['unreadable', 2, 2],
   ['untrusted', 3, 3],
@@ -15,7 +16,7 @@ it.each([
 
 it('what is as a trusted station sealed it begins with that word, and nothing else does', () => {
   const good = VERDICTS.filter((verdict) => VERIFICATION[verdict].ofRecord.startsWith('Authentic'));
-  expect(good).toEqual(['other-rules', 'incomplete', 'authentic']);
+  expect(good).toEqual(['other-rules', 'incomplete', 'unproven', 'authentic']);
   expect(Object.entries(OF_PACKAGE).filter(([, words]) => words.startsWith('Authentic'))).toHaveLength(2);
 });
 

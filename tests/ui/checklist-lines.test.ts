@@ -37,6 +37,7 @@ describe('a plain line', () => {
   it('says what the tools found on old plugs', () => {
     const found = {
       type: 'old-gap-measured',
+      source: 'linked',
       tool: 'gauge',
       reading: 1,
       atUs: 0,

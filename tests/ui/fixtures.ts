@@ -3,6 +3,7 @@ import type { Answer } from '../../src/job/event.ts';
 import type { Engine, WorkOrder } from '../../src/job/order.ts';
 import {
   type CylinderState,
+  type GapAttempt,
   isOver,
   type JobState,
   type Question,
@@ -131,6 +132,7 @@ export function pullOf(pull: number, peakNm: number): Pull {
     ...A_PULL,
     pull,
     tool: 'wrench',
+    source: 'linked',
     startUs: 1_000_000,
     endUs: 2_000_000,
     peakNm,
@@ -151,6 +153,7 @@ export function attemptOf(
 ): TorqueAttempt {
   return {
     pull: pullOf(pull, judgement?.value ?? 20),
+    technician: 'Technician One',
     kind: judgement === null ? 'unsure' : 'tightening',
     because: 'first-plug',
     judgement,
@@ -158,6 +161,14 @@ export function attemptOf(
     ...more,
   };
 }
+
+export const gapAttemptOf = (reading: number, judgement: Judgement): GapAttempt => ({
+  reading,
+  tool: 'gauge',
+  source: 'linked',
+  technician: 'Technician One',
+  judgement,
+});
 
 const okGap = (value = 0.752) => judged('OK', 'inside', value, 'mm');
 export const okTorque = (value = 27.41) => judged('OK', 'inside', value, 'N.m');
@@ -170,7 +181,7 @@ export function cylinderIn(cylinder: number, gap: StepState, torque: StepState):
     cylinder,
     gap,
     torque,
-    gaps: gap === 'todo' ? [] : [{ reading: cylinder, tool: 'gauge', judgement: gapJudgement }],
+    gaps: gap === 'todo' ? [] : [gapAttemptOf(cylinder, gapJudgement)],
     pulls: torque === 'todo' ? [] : [attemptOf(cylinder, torque === 'ask' ? null : torqueJudgement)],
   };
 }
@@ -210,7 +221,7 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
     plugs: {},
     rules: 'test/1',
     session: 1,
-    simulated: false,
+    sources: ['linked'],
     cylinders: order.map((number, at) => {
       const step = at < proven ? 'done' : 'todo';
       return cylinderIn(number, step, step);
@@ -263,6 +274,6 @@ export const viewOf = (
   job,
   live: { ...RESTING, ...live },
   logEntries: 142,
-  simulated: false,
+  sources: ['linked'],
   ...more,
 });

@@ -36,9 +36,17 @@ describe('one line an event', () => {
       '09:41:07  cylinder 3  torque  OK  27.41 N·m (window 25.00 to 30.00, U 0.64)',
     );
     const judgement = judged('NotDecidable', 'low', 0.705, 'mm');
-    expect(line({ type: 'gap-measured', tool: 'gauge', reading: 9, atUs: 0, cylinder: 4, judgement })).toBe(
-      '09:41:07  cylinder 4  gap  UNDECIDED  0.705 mm (window 0.700 to 0.800, U 0.012)',
-    );
+    expect(
+      line({
+        type: 'gap-measured',
+        tool: 'gauge',
+        reading: 9,
+        atUs: 0,
+        source: 'linked',
+        cylinder: 4,
+        judgement,
+      }),
+    ).toBe('09:41:07  cylinder 4  gap  UNDECIDED  0.705 mm (window 0.700 to 0.800, U 0.012)');
   });
 
   it('says in ASCII what a plain terminal can print', () => {
@@ -104,12 +112,12 @@ describe('one line an event', () => {
       'job J-1042 opened  Example estate, V8  EX 123  A. Example  torque 25.00 to 30.00 N·m  gap 0.700 to 0.800 mm',
     ],
     [
-      { type: 'session-started', session: 2, program: 'plugmark 0.1.0', platform: 'linux', simulated: true },
-      'session 2 started  plugmark 0.1.0  linux  SIMULATED',
+      { type: 'session-started', session: 2, program: 'plugmark 0.1.0', platform: 'linux' },
+      'session 2 started  plugmark 0.1.0  linux',
     ],
     [
-      { type: 'tool-linked', tool: 'wrench', driver: 'sim', description },
-      'wrench  linked  Example Tools  battery 81 %',
+      { type: 'tool-linked', tool: 'wrench', driver: 'sim', source: 'simulated', description },
+      'wrench  linked  SIMULATED  Example Tools  battery 81 %',
     ],
     [
       { type: 'tool-lost', tool: 'wrench', reason: 'out-of-reach' },
@@ -185,7 +193,7 @@ describe('the summary', () => {
   });
 
   it('says when nothing of it was real', () => {
-    expect(summaryLines(jobWith(8, { simulated: true }))[1]).toMatch(/^SIMULATED/);
+    expect(summaryLines(jobWith(8, { sources: ['simulated'] }))[1]).toMatch(/^SIMULATED/);
     expect(summaryLines(jobWith(8)).join()).not.toContain('SIMULATED');
   });
 

@@ -3,6 +3,7 @@ import { nextSentence, nextTask } from '../../src/ui/next-step.ts';
 import {
   attemptOf,
   cylinderIn,
+  gapAttemptOf,
   jobWith,
   judged,
   linked,
@@ -36,7 +37,7 @@ describe('the next step', () => {
     ['NotDecidable', 'high', 0.795, 'Gap not proven for cylinder 1: set it and measure again.'],
     ['OK', 'inside', 0.75, 'Measure the gap of the new plug for cylinder 1.'],
   ] as const)('after a gap that was %s, %s', (result, side, value, sentence) => {
-    const gaps = [{ reading: 1, tool: 'gauge', judgement: judged(result, side, value, 'mm') }];
+    const gaps = [gapAttemptOf(1, judged(result, side, value, 'mm'))];
     expect(nextSentence(withCylinder(jobWith(0), { ...cylinderIn(1, 'again', 'todo'), gaps }))).toBe(
       sentence,
     );

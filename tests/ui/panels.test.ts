@@ -11,7 +11,7 @@ import { ROUTINE_JOBS } from './views.ts';
 
 const plug = (read: Partial<NonNullable<OldPlug['read']>>, gapMm: number | null = null): OldPlug => ({
   read: { condition: 'normal', damage: [], thread: 'sound', ...read },
-  gapMm,
+  gap: gapMm === null ? null : { gapMm, source: 'linked' },
   removal: null,
 });
 

@@ -153,14 +153,14 @@ describe('what a technician must not miss', () => {
   it('says SIMULATED whatever else there is to say', () => {
     for (const [name, one] of Object.entries(VIEWS)) {
       for (const size of SIZES) {
-        expect(linesOf({ ...one, simulated: true }, size)[0], name).toMatch(/SIMULATED\s*$/);
-        expect(linesOf({ ...one, simulated: true }, { ...size, help: true })[0], name).toMatch(
+        expect(linesOf({ ...one, sources: ['simulated'] }, size)[0], name).toMatch(/SIMULATED\s*$/);
+        expect(linesOf({ ...one, sources: ['simulated'] }, { ...size, help: true })[0], name).toMatch(
           /SIMULATED\s*$/,
         );
       }
     }
     expect(text('gap')).not.toContain('SIMULATED');
-    const once = viewOf(jobWith(3, { simulated: true }));
+    const once = viewOf(jobWith(3, { sources: ['linked', 'simulated'] }));
     expect(linesOf(once)[0]).toContain('SIMULATED');
   });
 
@@ -242,7 +242,7 @@ describe('text from outside', () => {
     questions: [questionOn(2, 'unsure', ['fresh', 'rehit', 'handling', 'refit', 'replace'])],
   };
   const order = { ...job.order, technician: evil, vehicle: { plate: evil, description: evil } };
-  const hostile = viewOf({ ...job, order }, {}, { station: evil, simulated: true });
+  const hostile = viewOf({ ...job, order }, {}, { station: evil, sources: ['simulated'] });
 
   it.each(SIZES)('cannot leave its place at $columns by $rows', (size) => {
     const frames = [

@@ -35,7 +35,7 @@ const asking = withCylinder(jobWith(4), {
 
 const read = (condition: Condition, damage: readonly Damage[] = []): OldPlug => ({
   read: { condition, damage: [...damage], thread: 'sound' },
-  gapMm: null,
+  gap: null,
   removal: null,
 });
 
@@ -79,7 +79,7 @@ export const VIEWS: Readonly<Record<string, BenchView>> = {
   pulling: viewOf(
     withCylinder(jobWith(4), cylinderIn(2, 'done', 'todo')),
     { nowNm: 26.42, pulling: true, peakNm: 26.42, trace: TRACE },
-    { simulated: true },
+    { sources: ['simulated'] },
   ),
   ok: viewOf(jobWith(5, { lastVerdict: { quantity: 'torque', cylinder: 2, judgement: okTorque() } }), {
     nowNm: 0,
@@ -136,7 +136,7 @@ export const VIEWS: Readonly<Record<string, BenchView>> = {
   removed: viewOf({
     ...ROUTINE_JOBS.oldPlugs,
     oldPlugTarget: 1,
-    oldPlugs: { 1: { read: null, gapMm: 0.94, removal: 1 } },
+    oldPlugs: { 1: { read: null, gap: { gapMm: 0.94, source: 'linked' }, removal: 1 } },
     strays: [loosened],
   }),
   newPlugs: viewOf(ROUTINE_JOBS.newPlugs),

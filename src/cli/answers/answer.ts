@@ -1,5 +1,6 @@
 /** What the forms of answers (`--json`) share. Figures, codes and identifiers; times are ISO, UTC; text is that of the records. */
 import { z } from 'zod';
+import { summarySchema } from '../../evidence/summary.ts';
 import { jsonText } from '../terminal/json-text.ts';
 
 /** The form of what a command with `--json` prints; named after the command, with hyphens. */
@@ -19,7 +20,7 @@ export const unitOf = (of: z.infer<typeof quantity>): AnswerUnit => (of === 'tor
 
 export const jobState = z
   .enum(['open', 'complete', 'incomplete', 'void'])
-  .describe('Open, closed with all proven, closed with work open, or declared void.');
+  .describe('Open, closed with all done, closed with work open, or declared void.');
 
 /** Why there is no figure. */
 export const reason = z.strictObject({
@@ -33,6 +34,11 @@ export const vehicle = {
   plate: z.string().nullable().describe('Its plate; null where none was given.'),
   fleet: z.string().nullable().describe('Its fleet number; null where none was given.'),
 };
+
+/** Of figures that prove nothing. */
+export const markSchema = z.enum(['simulated', 'replayed']);
+export const sources = summarySchema.shape.sources;
+export const figures = summarySchema.shape.figures;
 
 export const decision = z
   .enum(['recall', 'inform', 'accept', 'redone'])

@@ -8,12 +8,28 @@ import { againstJob } from '../../audit/impact-vehicle.ts';
 import { attemptException, type JobAnswer } from '../../audit/questions.ts';
 import { type Kept, type Retention, retentionSchema } from '../../audit/retention.ts';
 import type { LogEntry } from '../../evidence/log.ts';
+import { summaryOf } from '../../evidence/summary.ts';
 import { byName } from '../../evidence/writers.ts';
 import { openItems } from '../../job/closing.ts';
 import type { CylinderState, JobState } from '../../job/state.ts';
 import { judgementSchema } from '../../metrology/judgement.ts';
+import { figureSourceSchema } from '../../reading.ts';
 import { noteLines, openItemText } from '../../report/words/index.ts';
-import { answer, count, day, decision, jobState, quantity, time, unit, unitOf, vehicle } from './answer.ts';
+import {
+  answer,
+  count,
+  day,
+  decision,
+  figures,
+  jobState,
+  markSchema,
+  quantity,
+  sources,
+  time,
+  unit,
+  unitOf,
+  vehicle,
+} from './answer.ts';
 
 const impact = z.strictObject({
   impact: z.string().describe('Number of the impact assessment.'),
@@ -34,7 +50,8 @@ const askedJob = z.strictObject({
   parts: z.array(z.string()).describe('Plugs that were fitted, each by part number and lot.'),
   attempts: count.describe('How many pulls and gap readings it has.'),
   proofs: count.describe('How many of these prove torque or gap of a plug that is in the engine.'),
-  simulated: z.boolean().describe('Tools were simulated: nothing is proven about any engine.'),
+  attested: count.describe('How many figures of such plugs were typed, and are attested by a person.'),
+  marks: z.array(markSchema).describe('Some of its figures were simulated or replayed: it proves nothing.'),
   exceptions: z.array(z.string()).describe('What needs an explanation, each a sentence.'),
 });
 
@@ -84,7 +101,9 @@ const askedAttempt = z.strictObject({
   lot: z.string().nullable().describe('Lot of the plug; null where none was given.'),
   ...vehicle,
   specificationKey: z.string().describe('The same for the same engine, thread, seat and specification.'),
-  simulated: z.boolean().describe('A tool was simulated: nothing is proven about any engine.'),
+  source: figureSourceSchema.describe(
+    'Where its figure came from. `replayed` and `simulated` ones prove nothing.',
+  ),
   voided: z.boolean().describe('The job was declared void and proves nothing.'),
   exceptions: z.array(z.string()).describe('What needs an explanation, each a sentence.'),
 });
@@ -99,13 +118,14 @@ export const askAnswer = answer('ask', {
 
 export const askedJobs = (jobs: readonly JobAnswer[]): z.infer<typeof askAnswer> => ({
   form: 'plugmark/ask/1',
-  jobs: jobs.map(({ stream: _stream, questioned: _questioned, proven, ...job }) => ({
+  jobs: jobs.map(({ stream: _stream, questioned: _questioned, proven, marks, ...job }) => ({
     ...job,
     technicians: [...job.technicians],
     tools: [...job.tools],
     parts: [...job.parts],
     exceptions: [...job.exceptions],
     proofs: proven,
+    marks: [...marks],
   })),
 });
 
@@ -140,7 +160,7 @@ export const askedAttempts = (rows: readonly AttemptRow[]): z.infer<typeof askAn
     plate: row.plate,
     fleet: row.fleet,
     specificationKey: row.specificationKey,
-    simulated: row.simulated,
+    source: row.source,
     voided: row.voided,
     exceptions: [...attemptException(row)],
   })),
@@ -179,7 +199,7 @@ const impactsOn = (job: string, impacts: readonly ImpactAssessment[]): z.infer<t
 const step = z
   .enum(['todo', 'again', 'ask', 'done', 'settled'])
   .describe(
-    'Nothing yet, not proven and to be done again, waits for an answer, proven OK, or not proven and left so by somebody who answers for it.',
+    'Nothing yet, not proven and to be done again, waits for an answer, OK, or not proven and left so by somebody who answers for it.',
   );
 
 export const jobsShowAnswer = answer('jobs-show', {
@@ -191,7 +211,8 @@ export const jobsShowAnswer = answer('jobs-show', {
   technician: z.string().describe('Who answers for it now.'),
   sessions: count.describe('How many times work on it was started.'),
   entries: count.describe('How many entries of the log are about it.'),
-  simulated: z.boolean().describe('Tools were simulated: nothing is proven about any engine.'),
+  sources,
+  figures,
   handedOver: z
     .array(
       z.strictObject({
@@ -254,6 +275,7 @@ export const shownJob = (
   impacts: readonly ImpactAssessment[],
 ): z.infer<typeof jobsShowAnswer> => {
   const { order, closed, voided } = state;
+  const summary = summaryOf(state);
   const { vin = null, plate = null, fleet = null } = order.vehicle;
   return {
     form: 'plugmark/jobs-show/1',
@@ -267,7 +289,8 @@ export const shownJob = (
     technician: state.technician,
     sessions: state.session,
     entries: entries.length,
-    simulated: state.simulated,
+    sources: summary.sources,
+    figures: summary.figures,
     handedOver: byName(entries).flatMap(({ at, by, event }) =>
       event.type === 'job-handed-over' ? [{ at, from: by, to: event.to }] : [],
     ),

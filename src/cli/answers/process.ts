@@ -3,11 +3,12 @@ import { z } from 'zod';
 import type { ProcessGroup, ProcessSeries, Series } from '../../audit/capability.ts';
 import type { Delivered } from '../../audit/delivered.ts';
 import { isAsTaken, type LoggedStudy } from '../../audit/gauge-log.ts';
+import { marksOf } from '../../job/proof.ts';
 import { averageRange } from '../../statistics/average-range.ts';
 import type { GaugeResult } from '../../statistics/gauge-study.ts';
 import { gaugeVariance } from '../../statistics/gauge-variance.ts';
 import type { Proportion } from '../../statistics/proportion.ts';
-import { answer, count, quantity, reason, reasonOf, time, unit, unitOf } from './answer.ts';
+import { answer, count, markSchema, quantity, reason, reasonOf, time, unit, unitOf } from './answer.ts';
 
 const proportion = z.strictObject({
   count: count.describe('How many.'),
@@ -71,7 +72,9 @@ export const capabilityAnswer = answer('capability', {
           .describe(
             'The tool, technician or cylinder; null where attempts are grouped by specification alone.',
           ),
-        simulated: z.boolean().describe('These jobs are simulated: nothing is proven about any engine.'),
+        mark: markSchema
+          .nullable()
+          .describe('Its figures were simulated or replayed, and prove nothing; null for all others.'),
         process: series
           .extend({
             stability: z
@@ -115,7 +118,7 @@ export const groupsAnswered = (groups: readonly ProcessGroup[]): z.infer<typeof 
     lowerLimit: one.lowerLimit,
     upperLimit: one.upperLimit,
     member: one.member === '' ? null : one.member,
-    simulated: one.simulated,
+    mark: one.mark,
     process: { ...seriesOf(one.process), stability: stabilityOf(one.process) },
     product: seriesOf(one.product),
     notProven: proportionOf(one.notProven),
@@ -143,8 +146,12 @@ const stabilityOf = ({ stability }: ProcessSeries) =>
   };
 
 export const deliveredAnswer = answer('delivered', {
-  simulated: z.boolean().describe('All gaps are of simulated jobs: nothing is proven about any plug.'),
-  simulatedLeftOut: count.describe('Gaps of simulated jobs that were left out, because there are real ones.'),
+  marks: z
+    .array(markSchema)
+    .describe('All gaps were simulated or replayed, and prove nothing; empty where they are real.'),
+  markedLeftOut: count.describe(
+    'Simulated and replayed gaps that were left out, because there are real ones.',
+  ),
   limits: z
     .array(
       z.strictObject({
@@ -178,12 +185,12 @@ export const deliveredAnswer = answer('delivered', {
 
 export const deliveredAnswered = ({
   under,
-  simulated,
-  simulatedLeftOut,
+  marks,
+  markedLeftOut,
 }: Delivered): z.infer<typeof deliveredAnswer> => ({
   form: 'plugmark/delivered/1',
-  simulated,
-  simulatedLeftOut,
+  marks: [...marks],
+  markedLeftOut,
   limits: under.map(({ lowerLimit, upperLimit, lots }) => ({
     lowerLimitMm: lowerLimit,
     upperLimitMm: upperLimit,
@@ -275,9 +282,12 @@ export const gaugeStudyShowAnswer = answer('gauge-study-show', {
     .nullable()
     .describe('By analysis of variance; null where it was not computed.'),
   notComputed: z.array(reason).describe('Why a method gives no result.'),
-  typedByHand: count
+  typed: count
     .nullable()
-    .describe('Readings that were typed by hand; null where the log does not have them one by one.'),
+    .describe('Readings that were typed; null where the log does not have them one by one.'),
+  marks: z
+    .array(markSchema)
+    .describe('Some of its readings were simulated or replayed, and say nothing about the tool.'),
   takenBack: count
     .nullable()
     .describe('Readings that were taken back; null where the log does not have them one by one.'),
@@ -315,8 +325,11 @@ export function shownStudy(one: LoggedStudy): z.infer<typeof gaugeStudyShowAnswe
     notComputed: [ranges, variance].flatMap((method) =>
       method === null || method.ok ? [] : [reasonOf(method.error)],
     ),
-    typedByHand:
-      finished === null || taking === null ? null : taking.from.filter((from) => from === 'hand').length,
+    typed:
+      finished === null || taking === null
+        ? null
+        : taking.sources.filter((source) => source === 'typed').length,
+    marks: finished === null || taking === null ? [] : [...marksOf(taking.sources)],
     takenBack: finished === null || taking === null ? null : taking.takenBack,
     asTaken: finished === null ? null : isAsTaken(one),
   };

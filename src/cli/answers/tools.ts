@@ -8,7 +8,21 @@ import type { Since } from '../../audit/impact-held.ts';
 import type { ImpactAssessment } from '../../audit/impact-state.ts';
 import { impactItemSchema } from '../../evidence/station-event.ts';
 import { instrumentSchema } from '../../instrument/instrument.ts';
-import { answer, count, day, decision, quantity, reason, reasonOf, time, unit, unitOf } from './answer.ts';
+import { marksOf } from '../../job/proof.ts';
+import { figureSourceSchema } from '../../reading.ts';
+import {
+  answer,
+  count,
+  day,
+  decision,
+  markSchema,
+  quantity,
+  reason,
+  reasonOf,
+  time,
+  unit,
+  unitOf,
+} from './answer.ts';
 
 const since = z.strictObject({
   impact: z.string().describe('The newest impact assessment on the finding.'),
@@ -92,7 +106,7 @@ export const driftAnswer = answer('drift', {
   tool: z.string().describe('Serial number of the tool, else its name.'),
   quantity,
   unit,
-  simulated: z.boolean().describe('Some of its attempts are of simulated jobs.'),
+  marks: z.array(markSchema).describe('Some of its figures were simulated or replayed, and prove nothing.'),
   verdict: z
     .enum(['WARNING', 'UNDECIDED'])
     .nullable()
@@ -177,7 +191,7 @@ export const toolDrift = (one: DriftFinding, lost: readonly string[]): z.infer<t
     tool: one.name,
     quantity: instrument.quantity,
     unit: unitOf(instrument.quantity),
-    simulated: rows.some((row) => row.simulated),
+    marks: [...marksOf(rows.map(({ source }) => source))],
     verdict: one.verdict,
     certificate: instrument.certificate?.number ?? null,
     due: one.due,
@@ -284,7 +298,9 @@ export const impactShowAnswer = answer('impact-show', {
   foundOn: day.describe('The day of the finding.'),
   from: day.describe('The first day that was looked at.'),
   to: day.describe('The last day that was looked at.'),
-  simulated: z.boolean().describe('Some of the jobs were done with simulated tools.'),
+  sources: z
+    .array(figureSourceSchema)
+    .describe('Where the figures that were judged again came from, each source once.'),
   attempts: count.describe('How many attempts were judged again.'),
   proofs: z
     .strictObject({
@@ -347,7 +363,7 @@ export const shownImpact = (
   foundOn: assessed.foundOn,
   from: assessed.from,
   to: assessed.to,
-  simulated: assessed.simulated,
+  sources: [...assessed.sources],
   attempts: assessed.attempts,
   proofs: { stillIn: assessed.stillIn, doubtful: assessed.doubtful, out: assessed.out },
   jobs: items.map((item) => ({ ...item, decided: [...item.decided] })),

@@ -1,20 +1,23 @@
 /** Answers of verification: of a record, of a folder of records, of a package. */
+
 import { z } from 'zod';
 import type { Check } from '../../evidence/check.ts';
 import { withheldSchema } from '../../evidence/sharing.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
 import { openItemSchema } from '../../job/open-item.ts';
-import type { Finding } from '../../package/finding.ts';
+import type { Finding, Unproven } from '../../package/finding.ts';
 import type { PackageJob } from '../../package/format.ts';
 import { notProvenByRecord } from '../../report/words/index.ts';
-import { answer, decision, time } from './answer.ts';
+import { answer, count, decision, figures, sources, time } from './answer.ts';
 
 const verdict = z
-  .enum(['authentic', 'incomplete', 'rejected', 'unreadable', 'untrusted', 'other-rules'])
+  .enum(['authentic', 'unproven', 'incomplete', 'rejected', 'unreadable', 'untrusted', 'other-rules'])
   .describe(
-    'Every check passed; authentic, but not all of the job is proven; not authentic; no record; as it was sealed, but the signer is not trusted; or authentic, but judged by rules that this version does not know.',
+    'Every check passed; authentic and complete, but figures were simulated or replayed, so that nothing is proven; authentic, but not all of the job is done; not authentic; no record; as it was sealed, but the signer is not trusted; or authentic, but judged by rules that this version does not know.',
   );
 const withheld = z.array(withheldSchema).describe('Personal texts that did not come with it, by kind.');
+/** As the record states it; null where it cannot be read. */
+const worth = { sources: sources.nullable(), figures: figures.nullable() };
 const check = z.strictObject({
   name: z.string().describe('Name of the check.'),
   outcome: z
@@ -40,10 +43,7 @@ export const verifyAnswer = z
         .string()
         .nullable()
         .describe('Name of the station, as the record has it; null where it cannot be read.'),
-      simulated: z
-        .boolean()
-        .nullable()
-        .describe('Tools were simulated: nothing is proven about any engine. Null where it cannot be read.'),
+      ...worth,
       checks: z.array(check).describe('The checks, in this order.'),
       signatures: z
         .array(
@@ -75,12 +75,7 @@ export const verifyAnswer = z
               .string()
               .nullable()
               .describe('Number of the job, as the record has it; null where it cannot be read.'),
-            simulated: z
-              .boolean()
-              .nullable()
-              .describe(
-                'Tools were simulated: nothing is proven about any engine. Null where it cannot be read.',
-              ),
+            ...worth,
             withheld,
             failed: z.array(z.string()).describe('Names of the checks that failed.'),
             fault: z
@@ -104,6 +99,14 @@ export const verifyAnswer = z
       verdict,
       checks: z.array(check).describe('The checks, in this order.'),
       withheld,
+      unproven: z
+        .strictObject({
+          of: count.describe('How many records there are.'),
+          simulated: count.describe('How many rest on simulated figures.'),
+          replayed: count.describe('How many rest on replayed figures.'),
+          typed: count.describe('How many rest on typed figures.'),
+        })
+        .describe('How many of its jobs no instrument proves.'),
       questioned: z
         .array(
           z.strictObject({
@@ -144,7 +147,8 @@ export const verifiedRecord = (file: string, report: VerificationReport): Verify
     verdict: found,
     job: record?.job ?? null,
     station: record?.station ?? null,
-    simulated: record?.summary.simulated ?? null,
+    sources: record?.summary.sources ?? null,
+    figures: record?.summary.figures ?? null,
     checks: checks.map(checkOf),
     signatures: [...signatures],
     withheld: [...missing],
@@ -161,7 +165,8 @@ export const verifiedFolder = (folder: string, findings: readonly Finding[]): Ve
       file,
       verdict: found,
       job: stated?.job ?? null,
-      simulated: stated?.simulated ?? null,
+      sources: stated?.sources ?? null,
+      figures: stated?.figures ?? null,
       withheld: missing,
       failed,
       fault,
@@ -176,6 +181,7 @@ interface PackageSaid {
   readonly verdict: VerificationReport['verdict'];
   readonly checks: VerificationReport['checks'];
   readonly withheld: VerificationReport['withheld'];
+  readonly unproven: Unproven;
   readonly questioned: readonly PackageJob[];
   readonly notProven: readonly string[];
 }

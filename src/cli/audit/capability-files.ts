@@ -53,11 +53,11 @@ export async function writeGroups(
  * file system takes. A number is added to a name that is taken.
  */
 export function groupFolders(
-  groups: readonly Pick<ProcessGroup, 'specificationKey' | 'member' | 'simulated'>[],
+  groups: readonly Pick<ProcessGroup, 'specificationKey' | 'member' | 'mark'>[],
 ): readonly string[] {
   const taken = new Set<string>();
-  return groups.map(({ specificationKey, member, simulated }) => {
-    const name = slug(`${specificationKey} ${member}${simulated ? ' simulated' : ''}`);
+  return groups.map(({ specificationKey, member, mark }) => {
+    const name = slug(`${specificationKey} ${member}${mark === null ? '' : ` ${mark}`}`);
     let free = name;
     for (let i = 2; taken.has(free); i++) free = `${name}-${i}`;
     taken.add(free);

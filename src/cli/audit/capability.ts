@@ -1,6 +1,8 @@
 import { GROUPINGS, type Grouping, type ProcessGroup, processGroups } from '../../audit/capability.ts';
+import { marksOf } from '../../job/proof.ts';
 import { ProblemError } from '../../problem.ts';
 import { GROUP_HEAD, groupRow } from '../../report/process.ts';
+import { MARK_WORD, marksText } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
 import { groupsAnswered } from '../answers/process.ts';
 import type { Asked } from '../declare/filters.ts';
@@ -36,8 +38,8 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
       else print(['No attempt matches.']);
       return EXIT.done;
     }
-    // Simulated groups come last: one real group is shown in full whatever was simulated beside it.
-    const several = others.some((group) => group.simulated === only.simulated);
+    // Marked groups come last: one real group is shown in full whatever was simulated or replayed beside it.
+    const several = others.some((group) => group.mark === only.mark);
     const work = workOf(stationFolder, only, options.last);
     const written =
       options.out === undefined
@@ -69,11 +71,11 @@ function groupsOf({ log }: StationFolder, options: CapabilityOptions): readonly 
 }
 
 function tableLines(groups: readonly ProcessGroup[], { out }: CapabilityOptions): readonly string[] {
-  const simulated = groups.filter((group) => group.simulated).length;
   return [
-    ...(simulated === 0
-      ? []
-      : [`SIMULATED: ${simulated} of ${groups.length} groups; they say nothing about an engine.`]),
+    ...marksOf(groups.flatMap(({ mark }) => mark ?? [])).map((mark) => {
+      const marked = groups.filter((group) => group.mark === mark).length;
+      return `${MARK_WORD[mark]}: ${marked} of ${groups.length} groups; they say nothing about an engine.`;
+    }),
     ...textTable(GROUP_HEAD, groups.map(groupRow)),
     ...(out === undefined
       ? [
@@ -88,7 +90,7 @@ const leftOutLines = (others: readonly ProcessGroup[]): readonly string[] =>
   others.length === 0
     ? []
     : [
-        `Left out: ${others.length} SIMULATED group${others.length === 1 ? '' : 's'} with ${firstsOf(others)} first attempts.`,
+        `Left out: ${others.length} ${marksText(marksOf(others.flatMap(({ mark }) => mark ?? [])))} group${others.length === 1 ? '' : 's'} with ${firstsOf(others)} first attempts.`,
         '',
       ];
 

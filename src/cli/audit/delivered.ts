@@ -1,6 +1,7 @@
 import { type DeliveredUnder, deliveredGaps } from '../../audit/delivered.ts';
 import { figure } from '../../report/figures.ts';
 import { shareText } from '../../report/process.ts';
+import { marksText } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { printJson } from '../answers/answer.ts';
 import { deliveredAnswered } from '../answers/process.ts';
@@ -26,10 +27,10 @@ export function showDelivered(options: Scope & Asked & { readonly json?: true })
       printJson(deliveredAnswered(delivered));
       return EXIT.done;
     }
-    const { under, simulated, simulatedLeftOut } = delivered;
+    const { under, marks, markedLeftOut } = delivered;
     if (under.length === 0) print(['No gap of a new plug matches.']);
-    if (simulated) print(['SIMULATED: this says nothing about real plugs.']);
-    if (simulatedLeftOut > 0) print([`Left out: ${simulatedLeftOut} gaps of SIMULATED jobs.`]);
+    if (marks.length > 0) print([`${marksText(marks)}: this says nothing about real plugs.`]);
+    if (markedLeftOut > 0) print([`Left out: ${markedLeftOut} gaps that were SIMULATED or REPLAYED.`]);
     for (const one of under) print(deliveredLines(one));
     return EXIT.done;
   });

@@ -5,6 +5,7 @@ import type { StationKey } from '../../../db/keyfile.ts';
 import { thumbprint } from '../../evidence/jwk.ts';
 import type { Stamp } from '../../evidence/log.ts';
 import { personNamed } from '../../evidence/station.ts';
+import type { Verdict } from '../../evidence/verdict.ts';
 import { verifyRecord } from '../../evidence/verify.ts';
 import { technicianOf } from '../../job/hand-over.ts';
 import { ProblemError } from '../../problem.ts';
@@ -19,8 +20,9 @@ import { type ExitCode, problemText, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { type Papers, writePapers } from './papers.ts';
 
-/** What became of a closed job: the exit code of its verification, and where its papers are. */
+/** What became of a closed job: its verification, and where its papers are. */
 export interface Finished {
+  readonly verdict: Verdict;
   readonly code: ExitCode;
   readonly papers: Papers;
 }
@@ -39,7 +41,7 @@ export async function finish(
   const papers = await writePapers(station, stream, { folder, signedAt: stamp().at, technician });
   const report = verifyRecord(await readFile(papers.record), await readTrust(station.trustFile));
   print(['', ...reportLines(papers.record, report), `  papers        ${papers.pdf}, ${papers.csv}`]);
-  return { code: VERIFICATION[report.verdict].exit, papers };
+  return { verdict: report.verdict, code: VERIFICATION[report.verdict].exit, papers };
 }
 
 /** With somebody at the terminal: a second signature if it is wanted, then how the papers are printed. */

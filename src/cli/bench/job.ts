@@ -77,7 +77,6 @@ export async function job(options: JobOptions): Promise<ExitCode> {
         station,
         ...started,
         tools: tools.tools,
-        simulated: false,
         plain,
         quiet: options.quiet === true,
         types,

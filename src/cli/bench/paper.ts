@@ -30,7 +30,7 @@ export async function paper(file: string, { trust, out }: PaperOptions): Promise
   const opened = openRecord(bytes);
   const lines = reportLines(file, report);
   if (!opened.ok || !isSoundReport(report)) {
-    print([...lines, '  no papers: the record is not proven']);
+    print([...lines, '  no papers: the record is not as its station sealed it']);
     return VERIFICATION[report.verdict].exit;
   }
   await refusePackage(out);

@@ -110,7 +110,6 @@ function modelOf(recordBytes: Uint8Array, record: JobRecord): ReportModel {
     technicianSignature: TECHNICIAN_WORDS[record.technicianSignature],
     checkpoint: record.log.checkpoint,
     program: `${program.name} ${program.version}`,
-    simulated: state.simulated,
   });
 }
 

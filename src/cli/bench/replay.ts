@@ -36,7 +36,7 @@ const EXPONENT = -4;
 
 /**
  * Plays a recording or a trace through driver, bench, log and screen, as if the wrench were there. The job is closed when
- * it ends. It counts as simulated, because it proves nothing about any engine today.
+ * it ends. What is replayed proves nothing about any engine today.
  */
 export async function replay(file: string, options: ReplayOptions): Promise<ExitCode> {
   const pace = paceOf(options.speed);
@@ -70,7 +70,6 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
       bench: createBench(state),
       stream: `job:${job}`,
       tools: [tool],
-      simulated: true,
       plain: options.plain === true || !hasScreen(),
       stamp,
       command$,
@@ -94,6 +93,7 @@ function untilEnd(tool: Tool, ended: () => void): Tool {
     id: tool.id,
     driver: tool.driver,
     quantity: tool.quantity,
+    source: tool.source,
     timing: tool.timing,
     readings$: tool.readings$,
     link$: concat(links$, end$),

@@ -18,7 +18,6 @@ export interface Work {
   readonly bench: Bench;
   readonly stream: string;
   readonly tools: readonly Tool[];
-  readonly simulated: boolean;
   readonly plain: boolean;
   readonly stamp: () => Stamp;
   /** Called with every step, for a simulation that looks at the screen. */
@@ -49,7 +48,6 @@ export async function runWork(work: Work): Promise<Outcome> {
     stream: work.stream,
     program: `plugmark ${programVersion()}`,
     platform: `node ${process.versions.node} ${process.platform} ${process.arch}`,
-    simulated: work.simulated,
     tools: work.tools,
     commands$: command$,
     stop$,
@@ -102,7 +100,7 @@ function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
         job: step.state,
         live,
         logEntries,
-        simulated: work.simulated,
+        sources: work.tools.map(({ source }) => source),
       };
     }),
   );

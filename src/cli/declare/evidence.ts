@@ -23,8 +23,9 @@ export const declareEvidence: Declare = (program, run) => {
       'after',
       closing(
         {
-          done: 'authentic, signed by somebody you trust; a single record is complete too',
-          failed: 'not authentic; or a single record that is not complete',
+          done: 'authentic, signed by somebody you trust; a single record is complete and proven too',
+          failed:
+            'not authentic; or a single record that is not complete, or rests on simulated or replayed figures',
           badInput: 'not readable as a record or a package',
           untrusted: 'as it was sealed, but the signer is not on your trust list',
           otherRules: 'authentic, but judged by rules that this version does not know',
@@ -46,7 +47,8 @@ export const declareEvidence: Declare = (program, run) => {
       'after',
       closing(
         {
-          failed: 'not authentic, and no paper was written; or written, but the job is not complete',
+          failed:
+            'not authentic, and no paper was written; or written, but the job is not complete or not proven',
           untrusted: 'written, but the signer is not on your trust list',
           otherRules: 'written, but judged by rules that this version does not know',
         },

@@ -161,7 +161,10 @@ export const declareStation: Declare = (program, run) => {
     .option('--out <folder>', "folder for the papers; that of the station's data unless given")
     .addHelpText(
       'after',
-      closing({ failed: 'written, but the job is not complete' }, 'plugmark jobs papers J-1001 --out papers'),
+      closing(
+        { failed: 'written, but the job is not complete or not proven' },
+        'plugmark jobs papers J-1001 --out papers',
+      ),
     )
     .action((number, options) =>
       run(async () => (await import('../station/jobs.ts')).papersAgain(number, options))(),

@@ -64,7 +64,7 @@ export const declareWork: Declare = (program, run) => {
       'after',
       closing(
         {
-          failed: 'no job was opened, or the job was closed but is not complete',
+          failed: 'no job was opened, or the job was closed but is not complete or not proven',
           leftOpen: 'the job is still open; go on with: plugmark job --resume',
         },
         'plugmark job',

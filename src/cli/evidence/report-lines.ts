@@ -1,22 +1,23 @@
 /** What a verification found, as lines for people. */
 import type { Check } from '../../evidence/check.ts';
-import { COMPLETENESS } from '../../evidence/completeness.ts';
 import type { Withheld } from '../../evidence/sharing.ts';
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
-import { ALSO_INCOMPLETE, CHECK_MARK, doubtsIn, VERIFICATION } from '../../report/verification.ts';
-import { checkText, notProvenByRecord } from '../../report/words/index.ts';
+import { CHECK_MARK, headlineOf } from '../../report/verification.ts';
+import { checkText, notProvenByRecord, proofText } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 export function reportLines(file: string, report: VerificationReport): readonly string[] {
-  const { record, checks, verdict, withheld } = report;
+  const { record, checks, proof, withheld } = report;
+  const figures = proof === null ? '' : proofText(proof);
   return [
-    `${safeLine(file)}: ${VERIFICATION[verdict].ofRecord}${alsoIncomplete(report)}${safeLine(doubtsIn(checks))}`,
+    `${safeLine(file)}: ${safeLine(headlineOf(report))}`,
     ...(record === null
       ? []
       : [
           `  job ${safeLine(record.job)}, station ${safeLine(record.station)}, ${record.entries.length} entries; ${TECHNICIAN_WORDS[record.technicianSignature]}`,
         ]),
+    ...(figures === '' ? [] : [`  ${safeLine(figures)}`]),
     ...checkLines(checks),
     ...withheldLines(withheld),
     ...notProvenLines(notProvenByRecord(report)),
@@ -39,8 +40,3 @@ export const checkLines = (checks: readonly Check[]): readonly string[] =>
   checks.map(
     (check) => `  ${CHECK_MARK[check.outcome]} ${check.name.padEnd(13)} ${safeLine(checkText(check))}`,
   );
-
-function alsoIncomplete({ verdict, checks }: VerificationReport): string {
-  const incomplete = checks.some(({ name, outcome }) => name === COMPLETENESS && outcome === 'failed');
-  return incomplete && (verdict === 'untrusted' || verdict === 'other-rules') ? ` ${ALSO_INCOMPLETE}` : '';
-}

@@ -3,10 +3,11 @@ import { join } from 'node:path';
 import { addedUp } from '../../evidence/sharing.ts';
 import type { TrustList } from '../../evidence/trust.ts';
 import { VERDICTS, type Verdict } from '../../evidence/verdict.ts';
-import { type Finding, simulatedText } from '../../package/finding.ts';
+import { marksOf } from '../../job/proof.ts';
+import { type Finding, unprovenIn } from '../../package/finding.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
-import { checkText } from '../../report/words/index.ts';
+import { checkText, marksText, unprovenText } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedFolder } from '../answers/verify.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -49,8 +50,8 @@ function linesOf(findings: readonly Finding[]): readonly string[] {
   const bad = findings.filter(({ verdict }) => verdict !== 'authentic');
   const count = (wanted: Verdict) => findings.filter(({ verdict }) => verdict === wanted).length;
   const lines = bad.map(
-    ({ file, verdict, fault, open }) =>
-      `${VERIFICATION[verdict].word.toUpperCase()} ${safeLine(file)}: ${safeLine(checkText({ detail: fault ?? '', open }))}`,
+    ({ file, verdict, fault, open, stated }) =>
+      `${VERIFICATION[verdict].word.toUpperCase()} ${safeLine(file)}: ${safeLine(fault === null ? marksText(marksOf(stated?.sources ?? [])) : checkText({ detail: fault, open }))}`,
   );
   const doubts = findings.flatMap(({ file, doubt }) =>
     doubt === null ? [] : [`${safeLine(file)}: ${safeLine(doubt)}`],
@@ -58,10 +59,10 @@ function linesOf(findings: readonly Finding[]): readonly string[] {
   const counts = VERDICTS.toReversed()
     .filter((verdict) => verdict === 'authentic' || count(verdict) > 0)
     .map((verdict) => `${count(verdict)} ${VERIFICATION[verdict].word}`);
-  const simulated = simulatedText(findings);
+  const unproven = unprovenText(unprovenIn(findings));
   const total = `${findings.length} records: ${counts.join(', ')}`;
   const withheld = withheldLines(addedUp(findings.flatMap((finding) => finding.withheld)));
-  return [...lines, ...doubts, total, ...withheld, ...(simulated === '' ? [] : [simulated])];
+  return [...lines, ...doubts, total, ...withheld, ...(unproven === '' ? [] : [unproven])];
 }
 
 function gravest(findings: readonly Finding[]): ExitCode {

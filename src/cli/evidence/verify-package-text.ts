@@ -3,7 +3,7 @@ import { lastWithoutGap, type Questioned, questionedIn } from '../../package/sta
 import type { PackageReport } from '../../package/verify.ts';
 import { cylindersOf, SORT_WORD, standOf } from '../../report/impact.ts';
 import { doubtsIn, OF_PACKAGE } from '../../report/verification.ts';
-import { NOT_PROVEN_BY_ANY, noRecordText, purposeText } from '../../report/words/index.ts';
+import { NOT_PROVEN_BY_ANY, noRecordText, purposeText, unprovenText } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { counted, someOf } from './package-text.ts';
 import { checkLines, notProvenLines, withheldLines } from './report-lines.ts';
@@ -16,10 +16,11 @@ export function packageLines(folder: string, report: PackageReport): readonly st
     value === null ? `one ${name}` : `${name} ${value}`,
   );
   const questions = questionLines(report);
+  const unproven = verdict === 'rejected' ? '' : unprovenText(report.unproven);
   const headline = questions.length === 0 || verdict === 'rejected' ? '' : ` ${questionHeadline(report)}`;
   const left = leftOut.map((one) => `  left out: job ${safeLine(one.job)}, ${noRecordText(one)}`);
   return [
-    `${safeLine(folder)}: ${OF_PACKAGE[verdict]}${headline}${safeLine(doubtsIn(checks))}${report.simulated === '' ? '' : ` ${report.simulated}`}`,
+    `${safeLine(folder)}: ${OF_PACKAGE[verdict]}${headline}${safeLine(doubtsIn(checks))}${unproven === '' ? '' : ` ${unproven}`}`,
     `  ${safeLine(purposeText(index))}; station ${safeLine(index.station)}; ${counted(jobs.length, 'record')}; asked for ${safeLine(asked.join(', ')) || 'all jobs'}`,
     ...checkLines(checks),
     ...withheldLines(report.withheld),
@@ -79,6 +80,7 @@ export function notProven({ index, log, held, verdict }: PackageReport): readonl
         ]
       : []),
     'that nothing of a job came behind its last entry here: a job that goes on has more entries in the log',
+    'where a figure came from: the station states it. One that plays a recording and calls it linked cannot be told from an honest one',
     'the times: they are those of the clock of the station',
   ];
 }

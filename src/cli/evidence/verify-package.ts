@@ -21,11 +21,19 @@ interface PackageOptions {
 /** Verifies the package in a folder, its records on all cores. */
 export async function verifyPackageFolder(folder: string, options: PackageOptions): Promise<ExitCode> {
   const report = await reportOn(folder, options);
-  const { verdict, checks, index, withheld } = report;
+  const { verdict, checks, index, withheld, unproven } = report;
   const questioned = index.jobs.filter(({ impacts }) => impacts.length > 0);
   if (options.json === true)
     printJson(
-      verifiedPackage({ folder, verdict, checks, withheld, questioned, notProven: notProven(report) }),
+      verifiedPackage({
+        folder,
+        verdict,
+        checks,
+        withheld,
+        unproven,
+        questioned,
+        notProven: notProven(report),
+      }),
     );
   else print(packageLines(folder, report));
   return VERIFICATION[verdict].exitOfMany;

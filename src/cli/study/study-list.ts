@@ -5,9 +5,10 @@ import {
   openStudyOf,
   unknownStudy,
 } from '../../audit/gauge-log.ts';
-import type { ReadingFrom } from '../../evidence/gauge-study-event.ts';
+import { marksOf } from '../../job/proof.ts';
 import { ProblemError } from '../../problem.ts';
 import { studyLines } from '../../report/gauge-study.ts';
+import { MARK_WORD } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { printJson } from '../answers/answer.ts';
 import { listedStudies, shownStudy } from '../answers/process.ts';
@@ -70,15 +71,12 @@ export function resultLines(study: LoggedStudy): readonly string[] {
   }
   const lines = studyLines(end.finished);
   if (taking === null) return lines;
-  const count = (wanted: ReadingFrom) => taking.from.filter((from) => from === wanted).length;
-  const typed = count('typed');
+  const typed = taking.sources.filter((source) => source === 'typed').length;
   return [
     ...lines,
     '',
-    `Readings typed by hand: ${count('hand')}. Taken back: ${taking.takenBack}.`,
-    ...(typed === 0
-      ? []
-      : [`Typed figures: ${typed}. Nobody can tell whether the gauge or a person typed them.`]),
+    `Readings typed: ${typed}. Taken back: ${taking.takenBack}.`,
+    ...marksOf(taking.sources).map((mark) => `${MARK_WORD[mark]}: this study says nothing about the tool.`),
     ...(isAsTaken(study) ? [] : ['NOT AS TAKEN: these are not the readings that the log holds one by one.']),
   ];
 }

@@ -15,3 +15,4 @@ export * from './package.ts';
 export * from './placement.ts';
 export * from './question.ts';
 export { refusalWords } from './refusal.ts';
+export * from './source.ts';

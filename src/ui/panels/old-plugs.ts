@@ -120,7 +120,7 @@ function cylinderLine(
     read === null ? `${glyphs.todo} to read` : `${glyphs.done} ${CONDITIONS[read.condition].word}`,
     ...(read === null ? [] : read.damage.map((one) => DAMAGE[one].words)),
     ...(read === null || read.thread === 'sound' ? [] : [`thread ${read.thread}`]),
-    ...(plug?.gapMm == null ? [] : [`${fixed(plug.gapMm, 2)} mm`]),
+    ...(plug?.gap == null ? [] : [`${fixed(plug.gap.gapMm, 2)} mm`]),
     ...(felt === null ? [] : [`${fixed(felt, 0)} ${glyphs.newtonMetre} off`]),
   ];
   const text = `${here ? glyphs.pointer : ' '}${String(cylinder).padStart(2)} ${parts.join(', ')}`;

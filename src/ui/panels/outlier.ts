@@ -45,7 +45,7 @@ function outlierByLook(job: JobState): string | null {
 
 function outlierByGap(job: JobState): string | null {
   const gaps = job.cylinders.flatMap(({ cylinder }) => {
-    const gapMm = job.oldPlugs[cylinder]?.gapMm ?? null;
+    const gapMm = job.oldPlugs[cylinder]?.gap?.gapMm ?? null;
     return gapMm === null ? [] : [{ cylinder, gapMm }];
   });
   if (gaps.length < LEAST) return null;

@@ -45,19 +45,19 @@ export function jobEvents(i: number, openedMs: number, chance: Random): readonly
     session: 1,
     program: 'plugmark 0.1.0',
     platform: 'linux x64, node 20',
-    simulated: false,
   });
   for (const { id, quantity } of instruments)
     add({
       type: 'tool-linked',
       tool: id,
       driver: 'imds',
+      source: 'linked',
       description: {
         quantity,
         unit: quantity === 'torque' ? 'N.m' : 'm',
         exponent: quantity === 'torque' ? -2 : -5,
         samplingFunction: 'instantaneous',
-        link: { kind: 'direct', authenticated: false },
+        link: { kind: 'bluetooth-le', authenticated: false },
       },
     });
   add({
@@ -76,6 +76,7 @@ export function jobEvents(i: number, openedMs: number, chance: Random): readonly
         tool: 'gauge',
         reading: at + 1,
         atUs: 1000 * afterMs,
+        source: 'linked',
         cylinder,
         judgement: judged(opening, 'gauge', gapMm, opening.gapWindow, null),
       });
@@ -175,5 +176,5 @@ function detectedPull(
     stream: 'samples',
     cut: null,
   };
-  return { type: 'pull-detected', pull, tool: 'wrench', ...roundedPull(found) };
+  return { type: 'pull-detected', pull, tool: 'wrench', source: 'linked', ...roundedPull(found) };
 }

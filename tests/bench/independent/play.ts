@@ -128,7 +128,7 @@ const missed = (n: number, gap: { fromUs: number; atUs: number; readings: number
   ({ kind: 'missed', n, ...gap, reason: 'counter-jumped' }) as const;
 
 export function begin(give: (input: BenchInput) => unknown, stepCounts = 1): void {
-  give({ kind: 'session', program: 'measurement', platform: 'generator', simulated: true });
+  give({ kind: 'session', program: 'measurement', platform: 'generator' });
   const link = { kind: 'direct', authenticated: false } as const;
   const description = {
     quantity: 'torque',
@@ -138,7 +138,13 @@ export function begin(give: (input: BenchInput) => unknown, stepCounts = 1): voi
     resolutionCounts: stepCounts,
     link,
   } as const;
-  give({ kind: 'link', tool: TOOL, driver: 'generator', link: { state: 'linked', description } });
+  give({
+    kind: 'link',
+    tool: TOOL,
+    driver: 'generator',
+    source: 'linked',
+    link: { state: 'linked', description },
+  });
 }
 
 /** A link delays readings by so much at most. */

@@ -57,12 +57,13 @@ export function workJob(spec: JobSpec): DoneJob {
     if (out.ok) events.push(...out.value);
     else throw new Error(out.error.message);
   };
-  give({ kind: 'session', program: 'measurement', platform: 'simulation', simulated: true });
+  give({ kind: 'session', program: 'measurement', platform: 'simulation' });
   for (const tool of ['wrench', 'gauge'])
     give({
       kind: 'link',
       tool,
       driver: 'simulated',
+      source: 'simulated',
       link: { state: 'linked', description: described(tool) },
     });
 

@@ -27,7 +27,13 @@ async function watched(tools: number, hertz: number, seconds: number): Promise<S
   const { description } = linked('wrench');
   if (description === undefined) throw new Error('no description');
   for (const tool of ids)
-    bench.accept({ kind: 'link', tool, driver: 'bench', link: { state: 'linked', description } });
+    bench.accept({
+      kind: 'link',
+      tool,
+      driver: 'bench',
+      source: 'simulated',
+      link: { state: 'linked', description },
+    });
   const screen = new FakeScreen();
   const view$ = new Subject<BenchView>();
   const follow = createLive();
@@ -35,7 +41,7 @@ async function watched(tools: number, hertz: number, seconds: number): Promise<S
   const show = (atUs: number) => {
     const now = bench.live();
     if (now !== null) live = follow(atUs, now);
-    view$.next({ station: 'bench', job: bench.state(), live, logEntries: 1, simulated: true });
+    view$.next({ station: 'bench', job: bench.state(), live, logEntries: 1, sources: ['simulated'] });
   };
   const done = runScreen({
     view$,

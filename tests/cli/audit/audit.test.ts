@@ -84,11 +84,11 @@ describe('capability', () => {
 
   it('never mixes simulated jobs with real ones, and shows the real ones in full', async () => {
     const db = new Sqlite(at('station.db'));
-    db.exec('UPDATE jobs SET simulated = 1 WHERE id % 3 = 0');
+    db.exec('UPDATE attempts SET source = 3 WHERE job % 3 = 0');
     const most = db
       .prepare<[], { key: string }>(
-        `SELECT s.specification AS key FROM jobs j JOIN setups s ON s.id = j.setup
-         GROUP BY s.specification HAVING count(DISTINCT j.simulated) = 2 LIMIT 1`,
+        `SELECT s.specification AS key FROM jobs j JOIN setups s ON s.id = j.setup JOIN attempts a ON a.job = j.id
+         GROUP BY s.specification HAVING count(DISTINCT a.source) = 2 LIMIT 1`,
       )
       .get();
     db.close();
@@ -101,7 +101,7 @@ describe('capability', () => {
     expect(said).toContain('Process: first attempts on their plugs');
     expect(said).not.toContain('name one group: --specification');
     expect(await onStation('delivered')).toBe(0);
-    expect(said).toMatch(/Left out: \d+ gaps of SIMULATED jobs/);
+    expect(said).toMatch(/Left out: \d+ gaps that were SIMULATED or REPLAYED/);
   });
 
   it('says what is wrong with a question', async () => {

@@ -37,9 +37,20 @@ describe('what is written of several groups', () => {
   });
 
   it('has names that no other group has and that lead nowhere else', () => {
-    const of = (member: string, simulated = false) => ({ specificationKey: 'd6e8', member, simulated });
+    const of = (member: string, mark: 'simulated' | null = null) => ({
+      specificationKey: 'd6e8',
+      member,
+      mark,
+    });
     expect(
-      groupFolders([of('../../Ö/x'), of('o x'), of('O X', true), of(''), of('漢'), of('y'.repeat(200))]),
+      groupFolders([
+        of('../../Ö/x'),
+        of('o x'),
+        of('O X', 'simulated'),
+        of(''),
+        of('漢'),
+        of('y'.repeat(200)),
+      ]),
     ).toEqual(['d6e8-o-x', 'd6e8-o-x-2', 'd6e8-o-x-simulated', 'd6e8', 'd6e8-2', `d6e8-${'y'.repeat(75)}`]);
   });
 });

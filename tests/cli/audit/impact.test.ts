@@ -174,7 +174,7 @@ describe('an impact assessment', () => {
     expect(titleOf(join(at.data, 'out', 'IA-1.pdf'))).toBe(0);
     const peaks = [27, 27, 27, 29.2];
     const wrench = wrenchWith(certificate('CAL-2', '2026-09-01'));
-    await workIn(at.data, [{ job: 'J-5', on: '2026-10-04', peaks, wrench, simulated: true }]);
+    await workIn(at.data, [{ job: 'J-5', on: '2026-10-04', peaks, wrench, source: 'simulated' }]);
     await assess(found({ number: 'AF-2', date: '2026-11-01' }));
     expect(titleOf(join(at.data, 'out', 'IA-2.pdf'))).toBeGreaterThan(1);
     expect(readFileSync(join(at.data, 'out', 'IA-2.vehicles.csv'), 'utf8')).toContain('IA-2,SIMULATED,');

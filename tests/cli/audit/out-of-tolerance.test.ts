@@ -278,7 +278,9 @@ describe('a vehicle that an impact assessment wants back', () => {
         { wrench: wrenchWith(CHECKED) },
         'used wrench, which was out of tolerance',
       ],
-      ['was simulated', { simulated: true }, 'simulated'],
+      ['was simulated', { source: 'simulated' }, 'rests on simulated figures'],
+      ['was replayed', { source: 'replayed' }, 'rests on replayed figures'],
+      ['was typed, where an instrument had proven it', { source: 'typed' }, 'has no proof of'],
     ])('not by one that %s', async (_, given, why) => {
       await assess(found());
       await workIn(at.data, [{ ...redone, ...given }]);

@@ -18,23 +18,34 @@ describe('the demo through the whole Bluetooth stack', () => {
   it('ends with a complete, verified record and exit code 0', () => {
     expect(demo.stderr).toBe('');
     expect(demo.code).toBe(0);
-    expect(demo.stdout).toContain('Complete: every gap and every torque is proven.');
-    expect(demo.stdout).toContain('Authentic and complete.');
+    expect(demo.stdout).toContain('COMPLETE. 8 torques SIMULATED, no proof; 8 gaps SIMULATED, no proof.');
+    expect(demo.stdout).toContain('Authentic and complete, but NOT PROVEN.');
     for (const name of ['EX-8001-1.record.json', 'EX-8001-1.pdf', 'EX-8001-1.csv'])
       expect(statSync(paper(name)).size).toBeGreaterThan(1000);
   });
 
-  it('went over the air: the links are Bluetooth links of the driver that ships', () => {
+  it('went over the air: Bluetooth links of the driver that ships, to tools that are simulated', () => {
     expect(demo.stdout).not.toContain('without Bluetooth');
     const { payload } = JSON.parse(readFileSync(record(), 'utf8'));
     const { entries } = JSON.parse(Buffer.from(payload, 'base64url').toString('utf8'));
     const links = entries.flatMap(
-      ({ event }: { event: { type: string; driver: string; description: { link: object } } }) =>
-        event.type === 'tool-linked' ? [[event.driver, event.description.link]] : [],
+      ({
+        event,
+      }: {
+        event: { type: string; driver: string; source: string; description: { link: object } };
+      }) => (event.type === 'tool-linked' ? [[event.driver, event.source, event.description.link]] : []),
     );
     expect(links).toEqual([
-      ['imds', expect.objectContaining({ kind: 'bluetooth-le', address: expect.stringMatching(/^c2:/) })],
-      ['imds', expect.objectContaining({ kind: 'bluetooth-le', address: expect.stringMatching(/^c2:/) })],
+      [
+        'imds',
+        'simulated',
+        expect.objectContaining({ kind: 'bluetooth-le', address: expect.stringMatching(/^c2:/) }),
+      ],
+      [
+        'imds',
+        'simulated',
+        expect.objectContaining({ kind: 'bluetooth-le', address: expect.stringMatching(/^c2:/) }),
+      ],
     ]);
   });
 
@@ -44,10 +55,10 @@ describe('the demo through the whole Bluetooth stack', () => {
       expect(text).toContain('SIMULATED');
   });
 
-  it('is verified by exit code: 0 trusted, 3 not on the list, 1 changed, 2 no record', async () => {
+  it('is verified by exit code: 1 trusted, but simulated, 3 not on the list, 1 changed, 2 no record', async () => {
     const dir = folder();
     const trust = paper('trusted-keys.json');
-    expect((await run(['verify', record(), '--trust', trust])).code).toBe(0);
+    expect((await run(['verify', record(), '--trust', trust])).code).toBe(1);
     const nobody = join(dir, 'nobody.json');
     expect((await run(['verify', record(), '--trust', nobody])).code).toBe(2);
     writeFileSync(nobody, '{"keys":[]}');
@@ -81,7 +92,7 @@ describe('the demo through the whole Bluetooth stack', () => {
     ]);
     expect(again.stderr).toBe('');
     expect(again.code).toBe(0);
-    expect(again.stdout).toContain('Authentic and complete.');
+    expect(again.stdout).toContain('Authentic and complete, but NOT PROVEN.');
   });
 
   it('notices that a cylinder was passed over, holds the pull, and gets the job right by asking', async () => {
@@ -89,7 +100,7 @@ describe('the demo through the whole Bluetooth stack', () => {
     const skipped = await run([...args, '--out', folder()]);
     expect(skipped.stdout).toMatch(/ask {2}STOP/);
     expect(skipped.stdout).toMatch(/was left out/);
-    expect(skipped.stdout).toContain('Authentic and complete.');
+    expect(skipped.stdout).toContain('Authentic and complete, but NOT PROVEN.');
     expect(skipped.code).toBe(0);
   });
 });

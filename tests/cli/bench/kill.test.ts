@@ -118,8 +118,9 @@ describe('a program that is killed in the middle of a pull', () => {
     second.type('s');
     const ended = await second.ended;
     expect(ended.stderr).toBe('');
-    expect(ended.stdout).toContain('Authentic and complete.');
-    expect(ended.code).toBe(0);
+    expect(ended.stdout).toContain('Authentic and complete, but NOT PROVEN.');
+    expect(ended.stdout).toContain('REPLAYED');
+    expect(ended.code).toBe(1);
     const cut = entriesOnDisk(dir).flatMap(({ event }) =>
       event.type === 'pull-detected' && event.cut !== null ? [event.cut] : [],
     );

@@ -41,7 +41,8 @@ async function verified(bench: Driven): Promise<string> {
   const record = join(bench.out, 'EX-8001-1.record.json');
   expect(existsSync(record)).toBe(true);
   const said = await run(['verify', record, '--trust', join(bench.out, 'trusted-keys.json'), '--json']);
-  expect(said.code).toBe(0);
+  // Authentic; but simulated tools prove nothing.
+  expect([said.code, JSON.parse(said.stdout).verdict]).toEqual([1, 'unproven']);
   return said.stdout;
 }
 
@@ -66,7 +67,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     bench.press('1', '1', '1', 'Enter');
     await bench.shows('Press s to sign');
     bench.press('s');
-    await bench.shows('Complete: every gap and every torque is proven');
+    await bench.shows('Complete: 8 torques SIMULATED, 8 gaps SIMULATED');
     expect(bench.keys()).toBeLessThanOrEqual(2 * ORDER.length);
     await verified(bench);
   });
@@ -183,7 +184,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     bench.press('1', '1', '1', 'Enter');
     await bench.shows('not all are proven by torque');
     bench.press('s');
-    await bench.shows('the torque of cylinder 1, 2 is not proven');
+    await bench.shows('cylinder 1, 2 is NOT proven by torque');
     const said = await verified(bench);
     expect(said).toContain('Åsa Öst');
   });

@@ -221,7 +221,7 @@ describe('handing a job over', () => {
       'Technician Two',
     ]);
     const resumed: readonly JobEvent[] = [
-      { type: 'session-started', session: 2, program: 'test', platform: 'test', simulated: false },
+      { type: 'session-started', session: 2, program: 'test', platform: 'test' },
       { type: 'job-closed', complete: true, open: [] },
     ];
     const drafts = resumed.map((event) => ({ by: writerOf(event), event }));

@@ -140,9 +140,9 @@ describe('a gauge study with the simulated gauge, in plain lines', () => {
     expect(text).toContain('This is not a figure.');
     expect(text).toContain('Paused: no reading is taken.');
     expect(text).toContain('A reading came and was not taken.');
-    expect(text).toContain('typed by hand: 0. Taken back: 1.');
+    expect(text).toContain('Readings typed: 12. Taken back: 1.');
     expect((await studyEvents()).slice(1, 5)).toMatchObject([
-      { type: 'gauge-study-read', turn: 1, value: 0.5, from: 'typed' },
+      { type: 'gauge-study-read', turn: 1, value: 0.5, source: 'typed' },
       { type: 'gauge-study-taken-back', turn: 1 },
       { type: 'gauge-study-read', turn: 1, value: 0.601 },
       { type: 'gauge-study-read', turn: 2, value: 0.602 },
@@ -269,7 +269,7 @@ describe('another program at the same station', () => {
     study: 'GS-1',
     turn: 3,
     value: 0.777,
-    from: 'tool',
+    source: 'linked',
   };
   const PERSON: StationEvent = { type: 'person-recorded', person: 'Technician Two', key: null };
   /** A sitting of two readings, then one in whose second turn the other program does something. */
@@ -413,7 +413,7 @@ describe('a study at work', () => {
         error: resolve,
       }),
     );
-    run.hear({ kind: 'value', value: 0.7, from: 'tool' });
+    run.hear({ kind: 'value', value: 0.7, source: 'linked' });
     expect(await failed).toBeInstanceOf(ProblemError);
     expect(shown).toEqual([0]);
   });
@@ -421,9 +421,9 @@ describe('a study at work', () => {
   it('keeps nothing that comes once somebody left', () => {
     let kept = 0;
     const run = set(() => kept++);
-    run.hear({ kind: 'value', value: 0.7, from: 'tool' });
+    run.hear({ kind: 'value', value: 0.7, source: 'linked' });
     run.leave();
-    run.hear({ kind: 'value', value: 0.7, from: 'tool' });
+    run.hear({ kind: 'value', value: 0.7, source: 'linked' });
     expect(kept).toBe(1);
   });
 
@@ -451,7 +451,7 @@ describe('a study at work', () => {
   it('gives the screen what is asked about as the same thing until it is answered, and takes it then', () => {
     const run = set();
     const asked = () => studyViewOf(run.state(), ABOUT).asked;
-    run.hear({ kind: 'value', value: 99, from: 'tool' });
+    run.hear({ kind: 'value', value: 99, source: 'linked' });
     const first = asked();
     expect(first).toMatchObject({ value: 99, lower: 0.2, upper: 3 });
     run.hear({ kind: 'refused', words: 'too soon' });
@@ -464,7 +464,7 @@ describe('a study at work', () => {
   it('gives the screen the reading before last to nobody, and the last one only within its turn', () => {
     const run = set();
     const told = (value: number) => {
-      run.hear({ kind: 'value', value, from: 'tool' });
+      run.hear({ kind: 'value', value, source: 'linked' });
       return JSON.stringify(studyViewOf(run.state(), ABOUT));
     };
     expect(told(0.4711)).toContain('0.4711');
@@ -481,7 +481,7 @@ describe('a tool in a study', () => {
     unit: quantity === 'torque' ? 'N.m' : 'm',
     exponent: quantity === 'torque' ? -2 : -6,
     samplingFunction: 'instantaneous',
-    link: { kind: 'direct', authenticated: false },
+    link: { kind: 'bluetooth-le', authenticated: false },
   });
   function tool(quantity: 'torque' | 'length') {
     const link$ = new ReplaySubject<LinkState>(1);
@@ -491,6 +491,7 @@ describe('a tool in a study', () => {
       id: quantity,
       driver: 'test',
       quantity,
+      source: 'linked',
       timing: { stamps: 'device' },
       link$,
       readings$,

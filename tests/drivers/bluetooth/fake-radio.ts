@@ -1,40 +1,46 @@
 import { BehaviorSubject, Subject } from 'rxjs';
-import { TORQUE } from '../../../drivers/imds/numbers.ts';
+import { FORMATS } from '../../../drivers/imds/numbers.ts';
 import type { Link, Radio, RemoteCharacteristic, Sighting } from '../../../drivers/radio/radio.ts';
 import type { Problem } from '../../../src/problem.ts';
-import type { LinkEnd } from '../../../src/reading.ts';
+import type { LinkEnd, Quantity } from '../../../src/reading.ts';
 import { err, ok, type Result } from '../../../src/result.ts';
 import { counts } from '../bench.ts';
 
-const TORQUE_ON_IT: RemoteCharacteristic = { service: '185a', uuid: '2c0b', properties: ['notify'] };
+const measured = (quantity: Quantity): RemoteCharacteristic => ({
+  service: '185a',
+  uuid: FORMATS[quantity].characteristic,
+  properties: ['notify'],
+});
 const SERIAL_ON_IT: RemoteCharacteristic = { service: '180a', uuid: '2a25', properties: ['read'] };
 
 const PROBLEM: Problem = { code: 'link-not-made', message: 'No connection.', next: 'Try again.' };
 
-/** One link to a wrench that says nothing of itself but its serial number. */
+/** One link to a tool that says nothing of itself but its serial number. */
 export class FakeLink implements Link {
   readonly address: string;
+  readonly quantity: Quantity;
   readonly down: Promise<LinkEnd>;
   drop: (end: LinkEnd) => void = () => {};
   /** Whether it answers when it is asked. */
   answers = true;
   #listener: ((bytes: Uint8Array) => void) | undefined;
 
-  constructor(address: string) {
+  constructor(address: string, quantity: Quantity) {
     this.address = address;
+    this.quantity = quantity;
     this.down = new Promise((resolve) => {
       this.drop = resolve;
     });
   }
 
   send(value: number): void {
-    this.#listener?.(counts(TORQUE, value));
+    this.#listener?.(counts(FORMATS[this.quantity], value));
   }
 
   encrypted = () => false;
   readonly bonded = false;
   keepBond = () => ok(undefined);
-  discover = () => Promise.resolve(ok([TORQUE_ON_IT, SERIAL_ON_IT]));
+  discover = () => Promise.resolve(ok([measured(this.quantity), SERIAL_ON_IT]));
   descriptors = () => Promise.resolve(ok([]));
   read = () =>
     this.answers ? Promise.resolve(ok(Buffer.from('W-1'))) : new Promise<Result<Uint8Array>>(() => {});
@@ -52,12 +58,19 @@ export class FakeLink implements Link {
 
 /** A radio on which the test decides what is seen and which connections succeed. */
 export class FakeRadio implements Radio {
+  readonly simulated: boolean;
+  readonly #quantity: Quantity;
   readonly powered$ = new BehaviorSubject(true);
   readonly sightings = new Subject<Sighting>();
   readonly links: FakeLink[] = [];
   /** How many of the coming connections fail. */
   failures = 0;
   attempts = 0;
+
+  constructor({ simulated = false, quantity = 'torque' as Quantity } = {}) {
+    this.simulated = simulated;
+    this.#quantity = quantity;
+  }
 
   scan = () => this.sightings;
 
@@ -67,7 +80,7 @@ export class FakeRadio implements Radio {
       this.failures -= 1;
       return Promise.resolve(err(PROBLEM));
     }
-    const link = new FakeLink(address);
+    const link = new FakeLink(address, this.#quantity);
     this.links.push(link);
     return Promise.resolve(ok(link));
   }

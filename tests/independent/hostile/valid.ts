@@ -79,7 +79,7 @@ export const WRONGLY_NAMED: Readonly<Record<string, Buffer>> = {
 
 /** With simulated tools, on four plugs. */
 const SIMULATED = () => {
-  const events = eventsOf({ job: 'S-1', on: '2026-03-02', peaks: [27, 27, 27, 27], simulated: true });
+  const events = eventsOf({ job: 'S-1', on: '2026-03-02', peaks: [27, 27, 27, 27], source: 'simulated' });
   return alone(events, 'S-1', stationOf(events));
 };
 

@@ -87,7 +87,13 @@ export class Program {
     const cylinder = this.#cylinders.find((c) => c.gap !== 'done');
     if (cylinder === undefined) return;
     const verdict = judgement(trueMm, this.#plug.gapLowerMm + 0.01, this.#plug.gapUpperMm - 0.01);
-    cylinder.gaps.push({ reading: this.#seenGaps + 1, tool: 'gauge', judgement: verdict });
+    cylinder.gaps.push({
+      reading: this.#seenGaps + 1,
+      tool: 'gauge',
+      source: 'simulated',
+      technician: '',
+      judgement: verdict,
+    });
     cylinder.gap = verdict.result === 'OK' ? 'done' : 'again';
     this.#last = { quantity: 'length', cylinder: cylinder.cylinder, judgement: verdict };
   }
@@ -103,6 +109,7 @@ export class Program {
     const kind = pull.kind;
     cylinder.pulls.push({
       pull: pullOf(number, pull),
+      technician: '',
       kind,
       because: 'plug-turned',
       judgement: verdict,
@@ -130,5 +137,5 @@ function judgement(value: number, lower: number, upper: number): Judgement {
 
 function pullOf(number: number, { startUs, endUs, peakNm, peakUs, releaseNm, releaseUs }: TruePull): Pull {
   const seen = { startUs, endUs, peakNm, peakUs, releaseNm, releaseUs };
-  return { ...A_PULL, ...seen, pull: number, tool: 'wrench' };
+  return { ...A_PULL, ...seen, pull: number, tool: 'wrench', source: 'simulated' };
 }
