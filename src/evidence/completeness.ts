@@ -1,82 +1,100 @@
 /** Whether a record says of its job what its entries say, and whether every cylinder has its evidence and nothing was left open. */
 import { isDeepStrictEqual } from 'node:util';
-import { openItems } from '../job/closing.ts';
-import { foldAll } from '../job/fold.ts';
-import type { JobState } from '../job/state.ts';
-import { budgetsOf } from './budgets.ts';
+import type { Edition } from '../rules/editions.ts';
+import type { Lack, Outcome } from '../rules/judged.ts';
 import { canonical } from './canonical.ts';
 import { type Check, failed, passed } from './check.ts';
 import type { JobRecord } from './record.ts';
 import type { StationState } from './station.ts';
-import { summaryOf } from './summary.ts';
 
 /** What may be missing of a record that is nonetheless what its station sealed. */
 export const COMPLETENESS = 'completeness';
 const CONTENTS = 'contents';
 
-/** Plays the entries back: the summary, the budgets and the instruments must be what they and the log say; then what is open. */
+/**
+ * Plays the entries back by the rules that the job names: the summary, the budgets and the instruments must be what they and
+ * the log say; then what is open.
+ */
 export function contentsAndCompleteness(
   record: JobRecord,
   station: StationState | string,
+  edition: Edition,
 ): readonly [contents: Check, completeness: Check] {
-  const state = playedBack(record);
+  const outcome = playedBack(record, edition);
   const fault =
-    typeof state === 'string'
-      ? state
-      : (summaryFault(record, state) ?? instrumentFault(record, station) ?? contradiction(state));
-  const contents =
-    fault === null
-      ? passed(CONTENTS, 'Summary, uncertainty budgets and instruments are what the entries and the log say.')
-      : failed(CONTENTS, fault);
-  return [contents, completeness(state)];
+    typeof outcome === 'string'
+      ? outcome
+      : ((outcome === null ? null : summaryFault(record, outcome)) ??
+        instrumentFault(record, station) ??
+        (outcome === null ? null : contradiction(outcome, record)));
+  return [
+    fault === null ? contentsPassed(outcome === null) : failed(CONTENTS, fault),
+    completeness(record, outcome),
+  ];
 }
 
-function completeness(state: JobState | string): Check {
-  if (typeof state === 'string')
+const contentsPassed = (newer: boolean): Check =>
+  passed(
+    CONTENTS,
+    newer
+      ? 'The instruments are what the log says. A newer version of the program made summary and uncertainty budgets: they were not worked out again.'
+      : 'Summary, uncertainty budgets and instruments are what the entries and the log say.',
+  );
+
+function completeness(record: JobRecord, outcome: Outcome | string | null): Check {
+  if (outcome === null || typeof outcome === 'string')
     return {
       name: COMPLETENESS,
       outcome: 'not-applicable',
-      detail: 'Not looked at: there is no job to look at.',
+      detail:
+        outcome === null
+          ? 'Not looked at: a newer version of the program decides what is complete.'
+          : 'Not looked at: there is no job to look at.',
     };
-  const fault = openFault(state);
-  if (fault !== null) return failed(COMPLETENESS, fault);
-  const simulated = state.simulated
+  const [lack] = outcome.lacks;
+  if (lack !== undefined) return failed(COMPLETENESS, lackText(lack, record));
+  const simulated = outcome.summary.simulated
     ? ' SIMULATED: the tools were, and nothing is proven about any engine.'
     : '';
-  return passed(COMPLETENESS, provenText(state) + simulated);
+  return passed(COMPLETENESS, provenText(record) + simulated);
 }
 
 /** What stands proven, and what was left without proof and by whom. */
-function provenText({ cylinders, gapWindow }: JobState): string {
-  const settled = cylinders.filter(({ torque }) => torque === 'settled');
-  const what = gapWindow === null ? 'Torque is proven (no gap was measured)' : 'Gap and torque are proven';
+function provenText({ summary: { cylinders }, entries }: JobRecord): string {
+  const measured = entries.some(({ event }) => event.type === 'job-opened' && event.gapWindow !== null);
+  const what = measured ? 'Gap and torque are proven' : 'Torque is proven (no gap was measured)';
+  const settled = cylinders.filter(({ torque }) => torque.state === 'settled');
   if (settled.length === 0) return `${what} on all ${cylinders.length} cylinders; the job is closed.`;
-  const how = settled.map(({ cylinder, settlement }) =>
-    settlement?.kind === 'accepted'
-      ? `cylinder ${cylinder} accepted by ${settlement.by} (${settlement.reason})`
-      : `cylinder ${cylinder} fitted by angle`,
-  );
+  const how = settled.map(({ cylinder, settlement }) => {
+    if (settlement?.kind !== 'accepted') return `cylinder ${cylinder} fitted by angle`;
+    const by = entries.findLast(
+      ({ event }) => event.type === 'pull-accepted' && event.pull === settlement.pull,
+    )?.event;
+    const who = by?.type === 'pull-accepted' ? `${by.by} (${by.reason})` : 'nobody';
+    return `cylinder ${cylinder} accepted by ${who}`;
+  });
   const proven = cylinders.length - settled.length;
   return `${what} on ${proven} of ${cylinders.length} cylinders; NOT proven by torque: ${how.join('; ')}. The job is closed.`;
 }
 
-/** The job's state from its events, or why there is none. */
-function playedBack({ entries, job }: JobRecord): JobState | string {
+/** What the job's events come to by its rules, or why they come to nothing; null where only a newer program knows the rules. */
+function playedBack({ entries, job }: JobRecord, edition: Edition): Outcome | string | null {
   // A second opening would start the job afresh and make what came before it disappear.
-  if (entries.filter(({ event }) => event.type === 'job-opened').length !== 1)
-    return 'The job was not opened exactly once.';
+  const [opened, ...again] = entries.flatMap(({ event }) => (event.type === 'job-opened' ? [event] : []));
+  if (opened === undefined || again.length > 0) return 'The job was not opened exactly once.';
+  if (opened.order.job !== job) return `The entries are not those of job ${job}.`;
+  if (edition === 'newer') return null;
+  if (edition === 'unknown') return 'The job names rules that no version of the program has.';
   try {
-    const state = foldAll(entries.map(({ event }) => event));
-    if (state?.order.job !== job) return `The entries are not those of job ${job}.`;
-    return state;
+    return edition.outcomeOf(entries.map(({ event }) => event));
   } catch (fault) {
     return `The entries cannot be played back: ${fault instanceof Error ? fault.message : 'no reason known'}.`;
   }
 }
 
-function summaryFault({ summary, budgets }: JobRecord, state: JobState): string | null {
-  if (!isDeepStrictEqual(summaryOf(state), summary)) return 'The summary is not what the entries say.';
-  return canonical(budgetsOf(state)) === canonical(budgets)
+function summaryFault({ summary, budgets }: JobRecord, outcome: Outcome): string | null {
+  if (!isDeepStrictEqual(outcome.summary, summary)) return 'The summary is not what the entries say.';
+  return canonical(outcome.budgets) === canonical(budgets)
     ? null
     : 'The uncertainty budgets are not what the instruments give.';
 }
@@ -101,24 +119,27 @@ function instrumentFault({ entries, background }: JobRecord, station: StationSta
 }
 
 /** Closed as complete, though it is not: no gap in a job, but a word against its own entries. */
-function contradiction(state: JobState): string | null {
-  if (state.closed?.complete !== true) return null;
-  const fault = openFault({ ...state, voided: null });
-  return fault === null ? null : `The job was closed as complete. ${fault}`;
+function contradiction({ summary, lacks }: Outcome, record: JobRecord): string | null {
+  if (summary.closed?.complete !== true) return null;
+  const lack = lacks.find(({ code }) => code !== 'voided');
+  return lack === undefined ? null : `The job was closed as complete. ${lackText(lack, record)}`;
 }
 
-function openFault(state: JobState): string | null {
-  if (state.voided !== null)
-    return `The job was declared VOID by ${state.voided.by}: ${state.voided.reason}.`;
-  const open = openItems(state);
-  if (open.length > 0) return `Still open: ${open.join('; ')}.`;
-  const unproven = summaryOf(state).cylinders.find(
-    ({ gap, torque }) =>
-      (state.gapWindow !== null && gap.judgement?.result !== 'OK') ||
-      (torque.state !== 'settled' && torque.judgement?.result !== 'OK'),
-  );
-  if (unproven !== undefined)
-    return `Cylinder ${unproven.cylinder} counts as done, but no OK figure stands for it.`;
-  if (state.closed === null) return 'The job was not closed.';
-  return state.closed.complete ? null : `The job was closed incomplete: ${state.closed.open.join('; ')}.`;
+function lackText(lack: Lack, { entries }: JobRecord): string {
+  switch (lack.code) {
+    case 'voided': {
+      const voided = entries.findLast(({ event }) => event.type === 'job-voided')?.event;
+      return voided?.type === 'job-voided'
+        ? `The job was declared VOID by ${voided.by}: ${voided.reason}.`
+        : 'The job was declared VOID.';
+    }
+    case 'open':
+      return `Still open: ${lack.items.join('; ')}.`;
+    case 'unproven':
+      return `Cylinder ${lack.cylinder} counts as done, but no OK figure stands for it.`;
+    case 'not-closed':
+      return 'The job was not closed.';
+    case 'closed-incomplete':
+      return `The job was closed incomplete: ${lack.items.join('; ')}.`;
+  }
 }

@@ -9,8 +9,10 @@ import { isWithheld } from '../personal.ts';
 import type { Problem } from '../problem.ts';
 import { problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { budgetSchema } from '../rules/budgets.ts';
+import { editionOf } from '../rules/editions.ts';
+import { summarySchema } from '../rules/summary.ts';
 import { toBase64url } from './base64url.ts';
-import { budgetSchema, budgetsOf } from './budgets.ts';
 import { canonicalBytes, type JsonValue } from './canonical.ts';
 import { signCheckpoint } from './checkpoint.ts';
 import { DIGEST_NAME, revealed } from './disclosures.ts';
@@ -35,7 +37,6 @@ import {
 import { leafHash, type Subtrees, setProof, treeRoot } from './merkle.ts';
 import { backgroundOf, type StationState, stationOf } from './station.ts';
 import { parseCanonicalJson, parseStrictJson } from './strict-json.ts';
-import { summaryOf, summarySchema } from './summary.ts';
 
 /** An hour with a tool that sends 100 samples a second takes 1.4 megabytes; a larger file is not read at all. */
 export const MAX_RECORD_BYTES = 32 << 20;
@@ -159,8 +160,11 @@ export function sealRecord(
   const stationState = stationOf(station);
   const stationKey = signers.find(({ role }) => role === 'station')?.privateKey;
   const openedSeq = entries[0]?.seq;
+  const edition = editionOf(rulesOf(entries));
   if (state === null || stationState === null || stationKey === undefined || openedSeq === undefined)
     throw new Error('a record needs the entries of a job, a station, and its key');
+  if (typeof edition === 'string') throw new Error(`a station seals no job of ${edition} rules`);
+  const outcome = edition.outcomeOf(entries.map(({ event }) => event));
   const { technician } = state;
   const { job } = state.order;
   const background = backgroundOf(station, {
@@ -186,8 +190,8 @@ export function sealRecord(
       .map((one) => signerSchema.parse(one)),
     technicianSignature: technicianSignature(stationState, technicianKey(background, technician), signers),
     log: { checkpoint, proof: setProof(tree, indexes, size).map((hash) => hash.toString('base64')) },
-    budgets: [...budgetsOf(state)],
-    summary: summaryOf(state),
+    budgets: outcome.budgets,
+    summary: outcome.summary,
   };
   const record: JobRecord = { ...stated, background, entries };
   recordSchema.parse({ ...stated, background: background.map(bare), entries: entries.map(bare) });
@@ -199,6 +203,12 @@ export function sealRecord(
   const unsigned: Jws = { payload: toBase64url(payload), signatures: [] };
   const disclosures = [...background, ...entries].flatMap(disclosuresOf);
   return { bytes: fileBytes(withDisclosures(signers.reduce(addSignature, unsigned), disclosures)), record };
+}
+
+/** The rules that a job names in its opening; empty where it has none. */
+export function rulesOf(entries: readonly Pick<LogEntry, 'event'>[]): string {
+  const opened = entries.find(({ event }) => event.type === 'job-opened')?.event;
+  return opened?.type === 'job-opened' ? opened.rules : '';
 }
 
 const bare = <T extends AnyEntry>({ concealed, ...entry }: T) => entry;

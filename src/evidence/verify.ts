@@ -1,11 +1,12 @@
 /** Verification of a job record: an ordered list of checks, each with its outcome in words, and one verdict. */
+import { editionOf } from '../rules/editions.ts';
 import { type Check, failed, passed } from './check.ts';
 import { checkClock } from './clock.ts';
 import { COMPLETENESS, contentsAndCompleteness } from './completeness.ts';
 import { inTheLog } from './in-the-log.ts';
 import { JUDGED_AGAIN, judgedAgain } from './judged-again.ts';
 import { checkSignatures, type SignatureReport } from './jws.ts';
-import { type JobRecord, type OpenedRecord, openRecord } from './record.ts';
+import { type JobRecord, type OpenedRecord, openRecord, rulesOf } from './record.ts';
 import { entriesOf, type Withheld, withheldIn } from './sharing.ts';
 import { signatureFault, signerCheck } from './signers.ts';
 import { type StationState, stationOf } from './station.ts';
@@ -52,12 +53,13 @@ export function verifyRecord(
   const { record, jws, payload } = opened.value;
   const signatures = checkSignatures(jws, payload);
   const station = stationIn(record);
+  const edition = editionOf(rulesOf(record.entries));
   const signer = signerCheck(record, signatures, { station, list: trustList, before: time?.before ?? null });
   const others = [
     signatureCheck(opened.value, signatures, station),
     inTheLog(opened.value, station),
-    ...contentsAndCompleteness(record, station),
-    judgedAgain(record),
+    ...contentsAndCompleteness(record, station, edition),
+    judgedAgain(record, edition),
     clockCheck(record, readAt),
     ...(time === null ? [] : [timeCheck(time)]),
   ];
