@@ -4,18 +4,19 @@ import { fileURLToPath } from 'node:url';
 import { z } from 'zod';
 import type { JobEvent } from '../job/event.ts';
 import { editionIn, OPEN_EDITION } from '../job/rules.ts';
-import { CLOSED } from './closed.ts';
-import * as open from './judge.ts';
+import { judgeAgain, outcomeOf } from './judge.ts';
 import { againSchema, type Judge, outcomeSchema } from './judged.ts';
 
 /** `newer`: only a later version of the program knows it. `unknown`: no version ever wrote that name. */
 export type Edition = Judge | 'newer' | 'unknown';
 
+const open: Judge = { judgeAgain, outcomeOf };
+
 export function editionOf(rules: string): Edition {
   const edition = editionIn(rules);
   if (edition === null) return 'unknown';
   if (edition === OPEN_EDITION) return open;
-  return edition <= CLOSED.length ? closed(edition) : 'newer';
+  return edition < OPEN_EDITION ? closed(edition) : 'newer';
 }
 
 const loaded = new Map<number, Judge>();
