@@ -32,7 +32,8 @@ export async function bundledJudge(edition: number, root: URL = ROOT): Promise<s
   }
 }
 
-const heading = (edition: number) => `// Edition ${edition} of the rules, closed. Made from the sources of its day; never made again, never changed.\n\n`;
+const heading = (edition: number) =>
+  `// Edition ${edition} of the rules, closed. Made from the sources of its day; never made again, never changed.\n\n`;
 
 /** A schema that nothing uses is dropped only where its making is known to do nothing else. */
 const unusedSchemasGo: Plugin = {

@@ -15,7 +15,10 @@ const SUMS_FILE = new URL('src/rules/SHA256SUMS', ROOT);
 const folder = new URL(`src/rules/edition-${OPEN_EDITION}/`, ROOT);
 const golden = new URL(`tests/golden/edition-${OPEN_EDITION}/`, ROOT);
 
-const changed = execFileSync('git', ['status', '--porcelain'], { cwd: fileURLToPath(ROOT), encoding: 'utf8' });
+const changed = execFileSync('git', ['status', '--porcelain'], {
+  cwd: fileURLToPath(ROOT),
+  encoding: 'utf8',
+});
 if (changed !== '') refuse('the tree has changes that are not committed', 'Commit them first.');
 if (existsSync(folder))
   refuse(`edition ${OPEN_EDITION} is closed already`, 'Restore the files of src/rules from the repository.');

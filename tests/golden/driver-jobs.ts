@@ -264,7 +264,7 @@ export function replayed(job: string, on: string): Promise<readonly JobEvent[]> 
     { atUs: 1_000_000, counts: 7500 },
     { atUs: 2_000_000, counts: 7400 },
   ];
-  const player = (id: string, description: typeof WRENCH_READS, values: readonly typeof gaps[number][]) =>
+  const player = (id: string, description: typeof WRENCH_READS, values: readonly (typeof gaps)[number][]) =>
     replayTool({
       id,
       recording: {
@@ -277,7 +277,10 @@ export function replayed(job: string, on: string): Promise<readonly JobEvent[]> 
     });
   // The recording of the wrench begins when that of the gauge is over.
   return worked(given, () => ({
-    tools: [player('gauge', GAUGE_READS, gaps), player('wrench', WRENCH_READS, [{ atUs: 0, counts: 0 }, ...pulls])],
+    tools: [
+      player('gauge', GAUGE_READS, gaps),
+      player('wrench', WRENCH_READS, [{ atUs: 0, counts: 0 }, ...pulls]),
+    ],
     hands: () =>
       new Promise((resolve) => {
         scheduler.after(60_000_000, () => resolve(null));

@@ -89,7 +89,14 @@ function begun(order: WorkOrder, { on, wrench = WRENCH, overrides = [], routine 
     });
   hands.give({ kind: 'session', program: 'plugmark 0.1.0', platform: 'golden', simulated: false });
   hands.join();
-  return { events, hands, say, attest, answer: (answer: Answer, pull: number) => say({ do: 'answer', pull, answer }), bench };
+  return {
+    events,
+    hands,
+    say,
+    attest,
+    answer: (answer: Answer, pull: number) => say({ do: 'answer', pull, answer }),
+    bench,
+  };
 }
 
 /** Everything proven. */
@@ -198,7 +205,9 @@ export function twoPlugs(job: string, on: string): readonly JobEvent[] {
 /** Tightened, loosened, and tightened again to another torque. */
 export function twoStage(job: string, on: string): readonly JobEvent[] {
   const { specification } = exampleOrder(4);
-  const order = small(job, { specification: { ...specification, tightenFirst: '28-32 N·m', torque: '20-24 N·m' } });
+  const order = small(job, {
+    specification: { ...specification, tightenFirst: '28-32 N·m', torque: '20-24 N·m' },
+  });
   const { events, hands, say } = begun(order, { on });
   hands.gap(0.75);
   hands.gap(0.74);

@@ -1,5 +1,6 @@
 /** An invented station in memory: keys from published seeds, its own clock and salts, so that sealing twice gives the same bytes. */
 import { createPrivateKey, hash, type KeyObject } from 'node:crypto';
+import { isDeepStrictEqual } from 'node:util';
 import { signCheckpoint } from '../../src/evidence/checkpoint.ts';
 import { type End, entryHash, isJobEntry, isStationEntry, written } from '../../src/evidence/entry.ts';
 import { type PublicJwk, publicJwk, thumbprint } from '../../src/evidence/jwk.ts';
@@ -37,14 +38,14 @@ export const trusted = (key: KeyObject, name: string, role?: Role) => {
 export class GoldenStation {
   readonly #entries: AnyEntry[] = [];
   readonly #salt = salts();
-  #key = keyOf('the station');
+  #key: KeyObject;
   #atMs = FIRST_DAY;
 
-  constructor(instruments: readonly Instrument[]) {
+  constructor(name = 'the station') {
+    this.#key = keyOf(name);
     const key = publicJwk(this.#key);
     this.record({ type: 'station-set-up', station: 'Example bay', key });
     this.record({ type: 'person-recorded', person: TECHNICIAN, key: publicJwk(keyOf('the technician')) });
-    for (const instrument of instruments) this.record({ type: 'instrument-recorded', instrument });
   }
 
   get key(): KeyObject {
@@ -71,6 +72,7 @@ export class GoldenStation {
 
   /** A whole job, each entry written when its last sample had come; the next job is on the next day. */
   work(job: string, events: readonly JobEvent[]): void {
+    for (const event of events) if (event.type === 'job-opened') this.#bring(event.instruments);
     const startMs = this.#atMs;
     let monoUs = 1000;
     for (const event of events) {
@@ -113,17 +115,25 @@ export class GoldenStation {
         entries: this.entries(`job:${job}`),
         log: { tree, size: tree.size },
       },
-      [
-        { privateKey: this.#key, role: 'station', signedAt },
-        ...(technicianSigns ? [technician] : []),
-      ],
+      [{ privateKey: this.#key, role: 'station', signedAt }, ...(technicianSigns ? [technician] : [])],
     ).bytes;
+  }
+
+  /** An instrument is recorded before the first job that it is used in as it is. */
+  #bring(instruments: readonly Instrument[]): void {
+    const { instruments: recorded } = this.state();
+    for (const instrument of instruments)
+      if (!isDeepStrictEqual(recorded.get(instrument.id), instrument))
+        this.record({ type: 'instrument-recorded', instrument });
   }
 
   #at = () => new Date(this.#atMs).toISOString();
 
   #append(stream: string, draft: Draft<JobEvent | StationEvent>, monoUs: number): void {
-    const end: End = { seq: this.#entries.length, n: this.#entries.filter((e) => e.stream === stream).length };
+    const end: End = {
+      seq: this.#entries.length,
+      n: this.#entries.filter((e) => e.stream === stream).length,
+    };
     for (const { entry } of written(end, stream, [draft], { at: this.#at(), monoUs }, this.#salt))
       this.#entries.push(entry);
   }
