@@ -130,9 +130,12 @@ export interface OpenedRecord {
   readonly leaves: readonly { readonly index: number; readonly hash: Buffer }[];
 }
 
-/** `unreadable`: not a JWS object at all. `damaged`: it is or was one, but is not a record as this program writes it. */
+/**
+ * `unreadable`: not a JWS object at all. `damaged`: it is or was one, but is not a record as this program writes it. `newer`:
+ * nor as this program writes it, but it names a form or rules that only a later version has.
+ */
 export interface RecordFault {
-  readonly kind: 'unreadable' | 'damaged';
+  readonly kind: 'unreadable' | 'damaged' | 'newer';
   readonly problem: Problem;
 }
 
@@ -280,7 +283,7 @@ function openPayload(jws: Jws, payload: Uint8Array): Result<OpenedRecord, Record
   const record = recordSchema.safeParse(back.value.value);
   if (!record.success)
     return err({
-      kind: 'damaged',
+      kind: isNewer(back.value.value) ? 'newer' : 'damaged',
       problem: problemFromZod(record.error, 'record payload', 'record-form', NEXT),
     });
   const placesOf = byEntry(back.value.concealed, 2);
@@ -303,6 +306,27 @@ function openPayload(jws: Jws, payload: Uint8Array): Result<OpenedRecord, Record
   const whole = { ...record.data, background, entries };
   return ok({ jws, record: whole, payload, leaves: leavesOf(content.value) });
 }
+
+const newerSchema = z.union([
+  z.object({ form: z.string().regex(/^plugmark\/record\/([2-9]|[1-9]\d{1,3})$/) }),
+  z.object({
+    entries: z
+      .array(z.unknown())
+      .min(1)
+      .transform(([opened]) => opened)
+      .pipe(
+        z.object({
+          event: z.object({
+            type: z.literal('job-opened'),
+            rules: z.string().refine((rules) => editionOf(rules) === 'newer'),
+          }),
+        }),
+      ),
+  }),
+]);
+
+/** Whether a content that this program cannot read says that a later one wrote it. */
+const isNewer = (content: JsonValue): boolean => newerSchema.safeParse(content).success;
 
 type AnyContent = z.infer<typeof jobEntrySchema> | z.infer<typeof stationEntrySchema>;
 

@@ -2,6 +2,7 @@
 
 /**
  * The gravest first. `rejected`: not authentic. `unreadable`: the file is no JWS object and does not begin like one.
+ * `newer`: a later version of the program made the file in a form that this one cannot read, so that nothing was checked.
  * `untrusted`: authentic, but the station's key is not trusted. `other-rules`: authentic, but judged by rules that this
  * program does not know, so that nothing could be judged again. `incomplete`: as its station sealed it, but not all of the
  * job is proven. `authentic`: every check passed.
@@ -9,6 +10,7 @@
 export const VERDICTS = [
   'rejected',
   'unreadable',
+  'newer',
   'untrusted',
   'other-rules',
   'incomplete',

@@ -46,9 +46,11 @@ export function verifyRecord(
   if (!opened.ok) {
     const { kind, problem } = opened.error;
     const [first, ...rest] = CHECKS;
+    const nothing = { record: null, signatures: [], withheld: [] };
+    if (kind === 'newer') return { verdict: 'newer', checks: CHECKS.map(notKnown), ...nothing };
     const form = failed(first, `${problem.where ?? 'record'}: ${problem.message}.`);
     const verdict = kind === 'unreadable' ? 'unreadable' : 'rejected';
-    return { verdict, checks: [form, ...rest.map(notReached)], record: null, signatures: [], withheld: [] };
+    return { verdict, checks: [form, ...rest.map(notReached)], ...nothing };
   }
   const { record, jws, payload } = opened.value;
   const signatures = checkSignatures(jws, payload);
@@ -83,6 +85,12 @@ const notReached = (name: string): Check => ({
   name,
   outcome: 'not-applicable',
   detail: 'Not looked at, because the file does not have the form of a record.',
+});
+
+const notKnown = (name: string): Check => ({
+  name,
+  outcome: 'not-applicable',
+  detail: 'Not looked at: a newer version of the program made the file in a form that this one cannot read.',
 });
 
 function signatureCheck(

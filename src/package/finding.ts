@@ -27,7 +27,7 @@ export function findingOf(file: string, bytes: Uint8Array, trust: TrustList, rea
   const report = verifyRecord(bytes, trust, null, readAt);
   const fault =
     report.checks.find(({ outcome }) => outcome === 'failed') ??
-    report.checks.find(({ name }) => report.verdict === 'other-rules' && name === JUDGED_AGAIN);
+    report.checks.find(({ name }) => isNotJudged(report) && name === JUDGED_AGAIN);
   const { record } = report;
   return {
     file,
@@ -42,6 +42,10 @@ export function findingOf(file: string, bytes: Uint8Array, trust: TrustList, rea
     withheld: [...report.withheld],
   };
 }
+
+/** Left to a newer version of the program, which knows its form or its rules. */
+const isNotJudged = ({ verdict }: Pick<Finding, 'verdict'>) =>
+  verdict === 'newer' || verdict === 'other-rules';
 
 /** A file whose bytes nobody could read. */
 export const unreadable = (file: string, fault: string): Finding => ({
@@ -61,7 +65,7 @@ const isNoFault = (name: string) => name === COMPLETENESS || name === 'signer';
 
 /** Whether the record is what the station sealed. */
 export const isSound = ({ verdict, failed }: Pick<Finding, 'verdict' | 'failed'>): boolean =>
-  verdict !== 'unreadable' && failed.every(isNoFault);
+  verdict !== 'unreadable' && verdict !== 'newer' && failed.every(isNoFault);
 
 /** The same of a report. */
 export const isSoundReport = (report: VerificationReport): boolean =>

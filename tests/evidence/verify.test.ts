@@ -7,7 +7,7 @@ import type { TrustList } from '../../src/evidence/trust.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
 import { OPEN_EDITION } from '../../src/job/rules.ts';
 import { VERIFICATION } from '../../src/report/verification.ts';
-import { judged, jwsOf, loggedAnew, recordOf, rejected, signedAnew } from './forge.ts';
+import { judged, jwsOf, loggedAnew, recordOf, rejected, signedAnew, withContent } from './forge.ts';
 import {
   AT,
   kidOf,
@@ -239,6 +239,30 @@ it.each([`${NEWER} `, 'plugmark/rules/0', 'plugmark/rules/01', 'plugmark/rules/x
     expect(judged(sealedUnder(rules))).toMatchObject(rejected('contents', 'judged again'));
   },
 );
+
+describe('a file of a newer version of the program', () => {
+  const [first, ...rest] = record.entries;
+  if (first?.event.type !== 'job-opened') throw new Error('no opening');
+  const { event } = first;
+  const opened = (rules: string) => ({ ...first, event: { ...event, rules, orderOfWork: 'by bank' } });
+
+  it.each([
+    ['an event of a form that this one does not know', { ...record, entries: [opened(NEWER), ...rest] }],
+    ['a record of another form', { ...record, form: 'plugmark/record/2' }],
+  ])('with %s is not called forged: nothing was looked at', (_what, content) => {
+    const { verdict, checks } = verifyRecord(withContent(bytes, content), trust);
+    expect(verdict).toBe('newer');
+    expect(VERIFICATION[verdict].exit).toBe(4);
+    expect(checks.every(({ outcome }) => outcome === 'not-applicable')).toBe(true);
+  });
+
+  it('is told from one that only has something too much', () => {
+    for (const rules of [event.rules, 'plugmark/rules/x'])
+      expect(judged(withContent(bytes, { ...record, entries: [opened(rules), ...rest] })).verdict).toBe(
+        'rejected',
+      );
+  });
+});
 
 /** The whole job as a station would seal it that names other rules than it judged by. */
 function sealedUnder(rules: string): Buffer {

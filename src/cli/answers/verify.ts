@@ -7,9 +7,9 @@ import type { PackageJob } from '../../package/format.ts';
 import { answer, decision, time } from './answer.ts';
 
 const verdict = z
-  .enum(['authentic', 'incomplete', 'rejected', 'unreadable', 'untrusted', 'other-rules'])
+  .enum(['authentic', 'incomplete', 'rejected', 'unreadable', 'newer', 'untrusted', 'other-rules'])
   .describe(
-    'Every check passed; authentic, but not all of the job is proven; not authentic; no record; as it was sealed, but the signer is not trusted; or authentic, but judged by rules that this version does not know.',
+    'Every check passed; authentic, but not all of the job is proven; not authentic; no record; made by a newer version of the program, so that nothing was checked; as it was sealed, but the signer is not trusted; or authentic, but judged by rules that this version does not know.',
   );
 const withheld = z.array(withheldSchema).describe('Personal texts that did not come with it, by kind.');
 const check = z.strictObject({
