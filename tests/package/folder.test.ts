@@ -90,7 +90,9 @@ describe('a package', () => {
     const newer = withContent(bytes, { ...recordOf(bytes), form: 'plugmark/record/2' });
     const report = await verified(trusting(station), null, () => newer);
     expect(report.verdict).toBe('newer');
-    expect(report.checks).toContainEqual(expect.objectContaining({ name: 'records', outcome: 'not-applicable' }));
+    expect(report.checks).toContainEqual(
+      expect.objectContaining({ name: 'records', outcome: 'not-applicable' }),
+    );
   });
 
   it('is whole, and carries the time and the version that came in', async () => {
