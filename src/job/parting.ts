@@ -11,9 +11,9 @@ export const PARTINGS = [
   'from-nothing',
   'other-than-readings',
   'left-out',
-  'not-decodable',
+  'not-an-input',
   'not-to-be-accepted',
-  'other-than-command',
+  'other-than-input',
   'other-close',
 ] as const;
 export type PartingCode = (typeof PARTINGS)[number];
@@ -39,9 +39,9 @@ const WORDS: { readonly [C in PartingCode]: (event: string) => string } = {
   'from-nothing': (event) => `${event}, but the readings give nothing here`,
   'other-than-readings': (event) => `${event} is not what the readings give`,
   'left-out': (event) => `${event} is missing here`,
-  'not-decodable': () => 'the samples cannot be decoded',
+  'not-an-input': (event) => `${event} cannot have come from a tool`,
   'not-to-be-accepted': (event) => `${event} would have been refused here`,
-  'other-than-command': (event) => `${event} differs from the command`,
+  'other-than-input': (event) => `${event} is not what the job writes here`,
   'other-close': () => 'the close of the job does not follow from its events',
 };
 

@@ -50,7 +50,7 @@ export function replay(events: readonly JobEvent[]): Result<Bench, Problem | Par
     }
     if (expected[0] !== undefined) return parted(at, 'left-out', expected[0].type);
     const inputs = inputsOf(event);
-    if (!inputs.ok) return parted(at, 'not-decodable', event.type, inputs.error.message);
+    if (!inputs.ok) return parted(at, 'not-an-input', event.type, inputs.error.message);
     const derived: JobEvent[] = [];
     for (const input of inputs.value) {
       const out = bench.accept(input);
@@ -58,7 +58,7 @@ export function replay(events: readonly JobEvent[]): Result<Bench, Problem | Par
       derived.push(...out.value.filter(({ type }) => DERIVED.has(type)));
       const derivedFirst = out.value.find(({ type }) => !DERIVED.has(type) && type !== 'readings');
       if (input.kind === 'command' && derivedFirst !== undefined && !isDeepStrictEqual(derivedFirst, event))
-        return parted(at, 'other-than-command', event.type);
+        return parted(at, 'other-than-input', event.type);
     }
     if (event.type === 'job-closed' && !isDeepStrictEqual(derived.pop(), event))
       return parted(at, 'other-close', event.type);
