@@ -159,7 +159,6 @@ export const PROBLEM_CODES = [
   'restore-other-station',
   'retention-unknown',
   'rules-differ',
-  'rules-unknown',
   'samples-unreadable',
   'serial-elsewhere',
   'serial-missing',

@@ -1,16 +1,13 @@
 /** Whether a record says of its job what its entries say, and whether every cylinder has its evidence and nothing was left open. */
 import { isDeepStrictEqual } from 'node:util';
-import { openItems } from '../job/closing.ts';
-import { foldAll } from '../job/fold.ts';
-import { type Proof, proofOf } from '../job/proof.ts';
-import type { JobState } from '../job/state.ts';
-import { budgetsOf } from './budgets.ts';
+import type { Proof } from '../job/proof.ts';
+import type { Edition } from '../rules/editions.ts';
+import type { Lack, Outcome } from '../rules/judged.ts';
 import { canonical } from './canonical.ts';
 import { type Check, failed, passed } from './check.ts';
 import { contradictionIn } from './contradiction.ts';
 import type { JobRecord } from './record.ts';
 import type { StationState } from './station.ts';
-import { summaryOf } from './summary.ts';
 
 /** What may be missing of a record that is nonetheless what its station sealed. */
 export const COMPLETENESS = 'completeness';
@@ -19,30 +16,50 @@ const CONTENTS = 'contents';
 interface PlayedBack {
   readonly contents: Check;
   readonly completeness: Check;
-  /** Null where there is no job. */
+  /** Null where there is no job, or only a newer program knows its rules. */
   readonly proof: Proof | null;
 }
 
 /**
- * Plays the entries back: the summary, the budgets and the instruments must be what they and the log say; then what is open,
- * and what the figures are worth.
+ * Plays the entries back by the rules that the job names: the summary, the budgets and the instruments must be what they and
+ * the log say; then what is open, and what the figures are worth.
  */
-export function contentsAndCompleteness(record: JobRecord, station: StationState | string): PlayedBack {
-  const state = playedBack(record);
+export function contentsAndCompleteness(
+  record: JobRecord,
+  station: StationState | string,
+  edition: Edition,
+): PlayedBack {
+  const outcome = playedBack(record, edition);
   return {
-    contents: contents(record, state, station),
-    completeness: completeness(state),
-    proof: typeof state === 'string' ? null : proofOf(state),
+    contents: contents(record, outcome, station),
+    completeness: completeness(record, outcome),
+    proof: outcome === null || typeof outcome === 'string' ? null : proofIn(outcome),
   };
 }
 
-function contents(record: JobRecord, state: JobState | string, station: StationState | string): Check {
+const proofIn = ({ summary: { sources, figures }, attestedBy }: Outcome): Proof => ({
+  sources,
+  figures,
+  attestedBy,
+});
+
+function contents(
+  record: JobRecord,
+  outcome: Outcome | string | null,
+  station: StationState | string,
+): Check {
   const fault =
-    typeof state === 'string'
-      ? state
-      : (summaryFault(record, state) ?? (typeof station === 'string' ? station : contradictionIn(record)));
+    typeof outcome === 'string'
+      ? outcome
+      : ((outcome === null ? null : summaryFault(record, outcome)) ??
+        (typeof station === 'string' ? station : contradictionIn(record)));
   if (fault !== null) return failed(CONTENTS, fault);
-  const closed = typeof state === 'string' ? null : closedFault(state);
+  if (outcome === null || typeof outcome === 'string')
+    return passed(
+      CONTENTS,
+      'Instruments and specification are what the log says. A newer version of the program made summary and uncertainty budgets: they were not worked out again.',
+    );
+  const closed = closedFault(outcome, record);
   if (closed !== null) return failed(CONTENTS, closed.detail, closed.open);
   return passed(
     CONTENTS,
@@ -50,74 +67,91 @@ function contents(record: JobRecord, state: JobState | string, station: StationS
   );
 }
 
-function completeness(state: JobState | string): Check {
-  if (typeof state === 'string')
+function completeness(record: JobRecord, outcome: Outcome | string | null): Check {
+  if (outcome === null || typeof outcome === 'string')
     return {
       name: COMPLETENESS,
       outcome: 'not-applicable',
-      detail: 'Not looked at: there is no job to look at.',
+      detail:
+        outcome === null
+          ? 'Not looked at: a newer version of the program decides what is complete.'
+          : 'Not looked at: there is no job to look at.',
     };
-  const fault = openFault(state);
-  if (fault !== null) return failed(COMPLETENESS, fault.detail, fault.open);
-  return passed(COMPLETENESS, completeText(state));
+  const [lack] = outcome.lacks;
+  if (lack === undefined) return passed(COMPLETENESS, completeText(record));
+  const { detail, open } = faultOf(lack, record);
+  return failed(COMPLETENESS, detail, open);
 }
 
 /** What is OK, and what was left without a torque that is, and by whom. What the figures prove is said beside the verdict. */
-function completeText({ cylinders, gapWindow }: JobState): string {
-  const settled = cylinders.filter(({ torque }) => torque === 'settled');
-  const what = gapWindow === null ? 'Torque is OK (no gap was measured)' : 'Gap and torque are OK';
+function completeText({ summary: { cylinders }, entries }: JobRecord): string {
+  const measured = entries.some(({ event }) => event.type === 'job-opened' && event.gapWindow !== null);
+  const what = measured ? 'Gap and torque are OK' : 'Torque is OK (no gap was measured)';
+  const settled = cylinders.filter(({ torque }) => torque.state === 'settled');
   if (settled.length === 0) return `${what} on all ${cylinders.length} cylinders; the job is closed.`;
-  const how = settled.map(({ cylinder, settlement }) =>
-    settlement?.kind === 'accepted'
-      ? `cylinder ${cylinder} accepted by ${settlement.by} (${settlement.reason})`
-      : `cylinder ${cylinder} fitted by angle`,
-  );
+  const how = settled.map(({ cylinder, settlement }) => {
+    if (settlement?.kind !== 'accepted') return `cylinder ${cylinder} fitted by angle`;
+    const by = entries.findLast(
+      ({ event }) => event.type === 'pull-accepted' && event.pull === settlement.pull,
+    )?.event;
+    const who = by?.type === 'pull-accepted' ? `${by.by} (${by.reason})` : 'nobody';
+    return `cylinder ${cylinder} accepted by ${who}`;
+  });
   const proven = cylinders.length - settled.length;
   return `${what} on ${proven} of ${cylinders.length} cylinders; NOT proven by torque: ${how.join('; ')}. The job is closed.`;
 }
 
-/** The job's state from its events, or why there is none. */
-function playedBack({ entries, job }: JobRecord): JobState | string {
+/** What the job's events come to by its rules, or why they come to nothing; null where only a newer program knows the rules. */
+function playedBack({ entries, job }: JobRecord, edition: Edition): Outcome | string | null {
   // A second opening would start the job afresh and make what came before it disappear.
-  if (entries.filter(({ event }) => event.type === 'job-opened').length !== 1)
-    return 'The job was not opened exactly once.';
+  const [opened, ...again] = entries.flatMap(({ event }) => (event.type === 'job-opened' ? [event] : []));
+  if (opened === undefined || again.length > 0) return 'The job was not opened exactly once.';
+  if (opened.order.job !== job) return `The entries are not those of job ${job}.`;
+  if (edition === 'newer') return null;
+  if (edition === 'unknown') return 'The job names rules that no version of the program has.';
   try {
-    const state = foldAll(entries.map(({ event }) => event));
-    if (state?.order.job !== job) return `The entries are not those of job ${job}.`;
-    return state;
+    return edition.outcomeOf(entries.map(({ event }) => event));
   } catch (fault) {
     return `The entries cannot be played back: ${fault instanceof Error ? fault.message : 'no reason known'}.`;
   }
 }
 
-function summaryFault({ summary, budgets }: JobRecord, state: JobState): string | null {
-  if (!isDeepStrictEqual(summaryOf(state), summary)) return 'The summary is not what the entries say.';
-  return canonical(budgetsOf(state)) === canonical(budgets)
+function summaryFault({ summary, budgets }: JobRecord, outcome: Outcome): string | null {
+  if (!isDeepStrictEqual(outcome.summary, summary)) return 'The summary is not what the entries say.';
+  return canonical(outcome.budgets) === canonical(budgets)
     ? null
     : 'The uncertainty budgets are not what the instruments give.';
 }
 
-/** Closed as complete, though it is not: no gap in a job, but a word against its own entries. */
-function closedFault(state: JobState): Fault | null {
-  if (state.closed?.complete !== true) return null;
-  const fault = openFault({ ...state, voided: null });
-  return fault && { ...fault, detail: `The job was closed as complete. ${fault.detail}` };
-}
-
 type Fault = Pick<Check, 'detail' | 'open'>;
 
-function openFault(state: JobState): Fault | null {
-  if (state.voided !== null)
-    return { detail: `The job was declared VOID by ${state.voided.by}: ${state.voided.reason}.` };
-  const open = openItems(state);
-  if (open.length > 0) return { detail: 'Not all of the job is done.', open };
-  const unproven = summaryOf(state).cylinders.find(
-    ({ gap, torque }) =>
-      (state.gapWindow !== null && gap.judgement?.result !== 'OK') ||
-      (torque.state !== 'settled' && torque.judgement?.result !== 'OK'),
-  );
-  if (unproven !== undefined)
-    return { detail: `Cylinder ${unproven.cylinder} counts as done, but no OK figure stands for it.` };
-  if (state.closed === null) return { detail: 'The job was not closed.' };
-  return state.closed.complete ? null : { detail: 'The job was closed incomplete.', open: state.closed.open };
+/** Closed as complete, though it is not: no gap in a job, but a word against its own entries. */
+function closedFault({ summary, lacks }: Outcome, record: JobRecord): Fault | null {
+  if (summary.closed?.complete !== true) return null;
+  const lack = lacks.find(({ code }) => code !== 'voided');
+  if (lack === undefined) return null;
+  const fault = faultOf(lack, record);
+  return { ...fault, detail: `The job was closed as complete. ${fault.detail}` };
+}
+
+function faultOf(lack: Lack, { entries }: JobRecord): Fault {
+  switch (lack.code) {
+    case 'voided': {
+      const voided = entries.findLast(({ event }) => event.type === 'job-voided')?.event;
+      return {
+        detail:
+          voided?.type === 'job-voided'
+            ? `The job was declared VOID by ${voided.by}: ${voided.reason}.`
+            : 'The job was declared VOID.',
+      };
+    }
+    case 'open':
+      return { detail: 'Not all of the job is done.', open: lack.items };
+    case 'unproven':
+      return { detail: `Cylinder ${lack.cylinder} counts as done, but no OK figure stands for it.` };
+    case 'not-closed':
+      return { detail: 'The job was not closed.' };
+    case 'closed-incomplete':
+      return { detail: 'The job was closed incomplete.', open: lack.items };
+  }
 }

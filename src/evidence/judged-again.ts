@@ -1,25 +1,29 @@
-import { replay } from '../job/replay.ts';
+import { partingText } from '../job/parting.ts';
+import type { Edition } from '../rules/editions.ts';
 import { type Check, failed, passed } from './check.ts';
 import type { JobRecord } from './record.ts';
 
 export const JUDGED_AGAIN = 'judged again';
 
-/** Judges the job again from the samples in the record: same pulls, same cylinders, same verdicts, or where they part. */
-export function judgedAgain({ entries }: JobRecord): Check {
+/** Judges the job again by the rules that it names: same pulls, same cylinders, same verdicts, or where they part. */
+export function judgedAgain({ entries }: Pick<JobRecord, 'entries'>, edition: Edition): Check {
+  if (edition === 'unknown')
+    return failed(JUDGED_AGAIN, 'The job names rules that no version of the program has.');
+  if (edition === 'newer')
+    return {
+      name: JUDGED_AGAIN,
+      outcome: 'not-applicable',
+      detail:
+        'It was not: a newer version of the program judged the job. Verify it with that version as well.',
+    };
   try {
-    const again = replay(entries.map(({ event }) => event));
-    if (!again.ok && again.error.code === 'rules-differ')
-      return {
-        name: JUDGED_AGAIN,
-        outcome: 'not-applicable',
-        detail: `It was not: ${again.error.message}. Verify it with the version that made it as well.`,
-      };
-    if (!again.ok) return failed(JUDGED_AGAIN, `${again.error.where ?? 'record'}: ${again.error.message}.`);
-    const pulls = again.value.state().pullCount;
-    return passed(
-      JUDGED_AGAIN,
-      `The samples give the same ${pulls} pulls again, each with the same verdict.`,
-    );
+    const again = edition.judgeAgain(entries.map(({ event }) => event));
+    return again.agrees
+      ? passed(
+          JUDGED_AGAIN,
+          `The samples give the same ${again.pulls} pulls again, each with the same verdict.`,
+        )
+      : failed(JUDGED_AGAIN, `event ${again.position}: ${partingText(again)}.`);
   } catch (fault) {
     // A record that its station forged may hold what no bench would ever be given.
     return failed(

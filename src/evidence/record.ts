@@ -9,8 +9,10 @@ import { isWithheld } from '../personal.ts';
 import type { Problem } from '../problem.ts';
 import { problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { budgetSchema } from '../rules/budgets.ts';
+import { editionOf } from '../rules/editions.ts';
+import { summarySchema } from '../rules/summary.ts';
 import { toBase64url } from './base64url.ts';
-import { budgetSchema, budgetsOf } from './budgets.ts';
 import { canonicalBytes, type JsonValue } from './canonical.ts';
 import { signCheckpoint } from './checkpoint.ts';
 import { DIGEST_NAME, revealed } from './disclosures.ts';
@@ -36,7 +38,6 @@ import {
 import { hashSchema, leafHash, type Subtrees, setProof, treeRoot } from './merkle.ts';
 import { backgroundOf, type StationState, stationOf } from './station.ts';
 import { parseCanonicalJson, parseStrictJson } from './strict-json.ts';
-import { summaryOf, summarySchema } from './summary.ts';
 
 /** An hour with a tool that sends 100 samples a second takes 1.4 megabytes; a larger file is not read at all. */
 export const MAX_RECORD_BYTES = 32 << 20;
@@ -146,9 +147,12 @@ export interface OpenedRecord {
   readonly leaves: readonly { readonly index: number; readonly hash: Buffer }[];
 }
 
-/** `unreadable`: not a JWS object at all. `damaged`: it is or was one, but is not a record as this program writes it. */
+/**
+ * `unreadable`: not a JWS object at all. `damaged`: it is or was one, but is not a record as this program writes it. `newer`:
+ * nor as this program writes it, but it names a form or rules that only a later version has.
+ */
 export interface RecordFault {
-  readonly kind: 'unreadable' | 'damaged';
+  readonly kind: 'unreadable' | 'damaged' | 'newer';
   readonly problem: Problem;
 }
 
@@ -176,8 +180,11 @@ export function sealRecord(
   const stationState = stationOf(station);
   const stationKey = signers.find(({ role }) => role === 'station')?.privateKey;
   const openedSeq = entries[0]?.seq;
+  const edition = editionOf(rulesOf(entries));
   if (state === null || stationState === null || stationKey === undefined || openedSeq === undefined)
     throw new Error('a record needs the entries of a job, a station, and its key');
+  if (typeof edition === 'string') throw new Error(`a station seals no job of ${edition} rules`);
+  const outcome = edition.outcomeOf(entries.map(({ event }) => event));
   const { technician } = state;
   const { job } = state.order;
   const background = backgroundOf(station, {
@@ -204,8 +211,8 @@ export function sealRecord(
       .map((one) => signerSchema.parse(one)),
     technicianSignature: technicianSignature(stationState, technicianKey(background, technician), signers),
     log: { checkpoint, proof: setProof(tree, indexes, size).map((hash) => hash.toString('base64')) },
-    budgets: [...budgetsOf(state)],
-    summary: summaryOf(state),
+    budgets: outcome.budgets,
+    summary: outcome.summary,
   };
   const record: JobRecord = { ...stated, background, entries };
   recordSchema.parse({ ...stated, background: background.map(bare), entries: entries.map(bare) });
@@ -227,6 +234,12 @@ function technicianAt(entries: readonly LogEntry[]): TextPlace {
   if (named === undefined) throw new Error('the entries of a job begin with its opening');
   const at = named.event.type === 'job-opened' ? 'event.order.technician' : 'event.to';
   return { entry: named.seq, text: personalTexts(named).findIndex(({ place }) => place.join('.') === at) };
+}
+
+/** The rules that a job names in its opening; empty where it has none. */
+export function rulesOf(entries: readonly Pick<LogEntry, 'event'>[]): string {
+  const opened = entries.find(({ event }) => event.type === 'job-opened')?.event;
+  return opened?.type === 'job-opened' ? opened.rules : '';
 }
 
 const bare = <T extends AnyEntry>({ concealed, ...entry }: T) => entry;
@@ -298,7 +311,7 @@ function openPayload(jws: Jws, payload: Uint8Array): Result<OpenedRecord, Record
   const record = recordSchema.safeParse(back.value.value);
   if (!record.success)
     return err({
-      kind: 'damaged',
+      kind: isNewer(back.value.value) ? 'newer' : 'damaged',
       problem: problemFromZod(record.error, 'record payload', 'record-form', NEXT),
     });
   const placesOf = byEntry(back.value.concealed, 2);
@@ -321,6 +334,27 @@ function openPayload(jws: Jws, payload: Uint8Array): Result<OpenedRecord, Record
   const whole = { ...record.data, background, entries };
   return ok({ jws, record: whole, payload, leaves: leavesOf(content.value) });
 }
+
+const newerSchema = z.union([
+  z.object({ form: z.string().regex(/^plugmark\/record\/([2-9]|[1-9]\d{1,3})$/) }),
+  z.object({
+    entries: z
+      .array(z.unknown())
+      .min(1)
+      .transform(([opened]) => opened)
+      .pipe(
+        z.object({
+          event: z.object({
+            type: z.literal('job-opened'),
+            rules: z.string().refine((rules) => editionOf(rules) === 'newer'),
+          }),
+        }),
+      ),
+  }),
+]);
+
+/** Whether a content that this program cannot read says that a later one wrote it. */
+const isNewer = (content: JsonValue): boolean => newerSchema.safeParse(content).success;
 
 type AnyContent = z.infer<typeof jobEntrySchema> | z.infer<typeof stationEntrySchema>;
 

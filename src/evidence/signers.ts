@@ -18,15 +18,20 @@ export function signatureFault(
 ): string | null {
   for (const [i, { fault }] of signatures.entries())
     if (fault !== null) return `Signature ${i + 1} of ${signatures.length} does not hold: ${fault}.`;
-  const found = signatures.flatMap(({ signer }) => (signer === null ? [] : [`${signer.role} ${signer.kid}`]));
-  const due = record.signers.map(({ role, kid }) => `${role} ${kid}`);
-  const missing = due.find((name, i) => found[i] !== name);
-  if (missing !== undefined) return `The signature of ${missing} is missing.`;
-  if (new Set(found).size < found.length) return 'The same signature stands twice.';
-  const stranger = found.slice(due.length).find((name) => !name.startsWith('countersigner '));
-  if (stranger !== undefined) return `The signature of ${stranger} was not announced in the content.`;
+  const found = signatures.flatMap(({ signer }) => (signer === null ? [] : [signer]));
+  const due = record.signers;
+  const missing = due.find((one, i) => !isSame(one, found[i]));
+  if (missing !== undefined) return `The signature of ${missing.role} ${missing.kid} is missing.`;
+  if (found.some((one, i) => found.slice(0, i).some((before) => isSame(one, before))))
+    return 'The same signature stands twice.';
+  const stranger = found.slice(due.length).find(({ role }) => role !== 'countersigner');
+  if (stranger !== undefined)
+    return `The signature of ${stranger.role} ${stranger.kid} was not announced in the content.`;
   return typeof station === 'string' ? station : signerFault(record, station);
 }
+
+const isSame = (one: Pick<Signer, 'role' | 'kid'>, other: Pick<Signer, 'role' | 'kid'> | undefined) =>
+  one.role === other?.role && one.kid === other.kid;
 
 /** What the station's own log says against those who signed. */
 function signerFault(record: JobRecord, station: StationState): string | null {

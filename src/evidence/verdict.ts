@@ -2,6 +2,7 @@
 
 /**
  * The gravest first. `rejected`: not authentic. `unreadable`: the file is no JWS object and does not begin like one.
+ * `newer`: a later version of the program made the file in a form that this one cannot read, so that nothing was checked.
  * `untrusted`: authentic, but the station's key is not trusted. `other-rules`: authentic, but judged by rules that this
  * program does not know, so that nothing could be judged again. `incomplete`: as its station sealed it, but not all of the
  * job is done. `unproven`: authentic and complete, but figures of it were replayed or simulated, so that it proves nothing.
@@ -10,6 +11,7 @@
 export const VERDICTS = [
   'rejected',
   'unreadable',
+  'newer',
   'untrusted',
   'other-rules',
   'incomplete',

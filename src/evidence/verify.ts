@@ -1,12 +1,13 @@
 /** Verification of a job record: an ordered list of checks, each with its outcome in words, and one verdict. */
 import { marksOf, type Proof } from '../job/proof.ts';
+import { editionOf } from '../rules/editions.ts';
 import { type Check, doubtful, failed, passed } from './check.ts';
 import { checkClock, daysOutOfPlaceAmong, outOfPlaceWords } from './clock.ts';
 import { COMPLETENESS, contentsAndCompleteness } from './completeness.ts';
 import { inTheLog } from './in-the-log.ts';
 import { JUDGED_AGAIN, judgedAgain } from './judged-again.ts';
 import { checkSignatures, type SignatureReport } from './jws.ts';
-import { type JobRecord, type OpenedRecord, openRecord } from './record.ts';
+import { type JobRecord, type OpenedRecord, openRecord, rulesOf } from './record.ts';
 import { entriesOf, type Withheld, withheldIn } from './sharing.ts';
 import { signatureFault, signerCheck } from './signers.ts';
 import { type StationState, stationOf } from './station.ts';
@@ -48,28 +49,24 @@ export function verifyRecord(
   if (!opened.ok) {
     const { kind, problem } = opened.error;
     const [first, ...rest] = CHECKS;
+    const nothing = { record: null, signatures: [], proof: null, withheld: [] };
+    if (kind === 'newer') return { verdict: 'newer', checks: CHECKS.map(notKnown), ...nothing };
     const form = failed(first, `${problem.where ?? 'record'}: ${problem.message}.`);
     const verdict = kind === 'unreadable' ? 'unreadable' : 'rejected';
-    return {
-      verdict,
-      checks: [form, ...rest.map(notReached)],
-      record: null,
-      signatures: [],
-      proof: null,
-      withheld: [],
-    };
+    return { verdict, checks: [form, ...rest.map(notReached)], ...nothing };
   }
   const { record, jws, payload } = opened.value;
   const signatures = checkSignatures(jws, payload);
   const station = stationIn(record);
+  const edition = editionOf(rulesOf(record.entries));
   const signer = signerCheck(record, signatures, { station, list: trustList, before: time?.before ?? null });
-  const { contents, completeness, proof } = contentsAndCompleteness(record, station);
+  const { contents, completeness, proof } = contentsAndCompleteness(record, station, edition);
   const others = [
     signatureCheck(opened.value, signatures, station),
     inTheLog(opened.value, station),
     contents,
     completeness,
-    judgedAgain(record),
+    judgedAgain(record, edition),
     clockCheck(record, readAt),
     ...(time === null ? [] : [timeCheck(time)]),
   ];
@@ -94,6 +91,12 @@ const notReached = (name: string): Check => ({
   name,
   outcome: 'not-applicable',
   detail: 'Not looked at, because the file does not have the form of a record.',
+});
+
+const notKnown = (name: string): Check => ({
+  name,
+  outcome: 'not-applicable',
+  detail: 'Not looked at: a newer version of the program made the file in a form that this one cannot read.',
 });
 
 function signatureCheck(

@@ -12,9 +12,6 @@ import type { JobState } from './state.ts';
 import { type Session, startSession, type ToolAtBench, takeLink } from './take-link.ts';
 import { takeReading } from './take-reading.ts';
 
-/** Names the rules below and those they call; a record names it, so that judging again uses the same. */
-export const RULES = 'plugmark/rules/3';
-
 /** What comes to the bench from outside: the tools, and people. */
 export type BenchInput =
   | ({ readonly kind: 'session' } & Session)

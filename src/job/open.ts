@@ -13,11 +13,11 @@ import { type TorqueLimits, tighteningOf } from '../plug/tightening.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { Decision } from './basis.ts';
-import { RULES } from './bench.ts';
 import type { JobEventOf } from './event.ts';
 import { readingFor } from './measurement.ts';
 import type { WorkOrder } from './order.ts';
 import type { Routine } from './routine.ts';
+import { RULES } from './rules.ts';
 import { vinFault } from './vin.ts';
 import { undecidable, windowFor } from './windows.ts';
 

@@ -3,12 +3,14 @@ import type { Problem } from '../problem.ts';
 import { decodeSamples } from '../pull/trace.ts';
 import type { FigureSource, LinkDescription } from '../reading.ts';
 import { err, ok, type Result } from '../result.ts';
-import { type Bench, type BenchInput, createBench, RULES } from './bench.ts';
+import { type Bench, type BenchInput, createBench } from './bench.ts';
 import { commandOf } from './command-event.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
 import { fold } from './fold.ts';
 import { openJob } from './open.ts';
+import { type PartedProblem, type PartingCode, partedProblem } from './parting.ts';
 import { ReadingNumbers } from './reading-numbers.ts';
+import { RULES } from './rules.ts';
 
 /** What the rules make of inputs; everything else in a job's log is input. */
 const DERIVED: ReadonlySet<JobEvent['type']> = new Set([
@@ -26,14 +28,14 @@ const DERIVED: ReadonlySet<JobEvent['type']> = new Set([
  * the recorded one. Returns the bench as it stood at the end, or the first place where the two part. This is both how
  * a job goes on after a stop and how it is judged again, years later, from its record alone.
  */
-export function replay(events: readonly JobEvent[]): Result<Bench> {
+export function replay(events: readonly JobEvent[]): Result<Bench, Problem | PartedProblem> {
   const [opened, ...rest] = events;
-  if (opened?.type !== 'job-opened') return parted(1, 'the job does not start with its opening');
+  if (opened?.type !== 'job-opened') return parted(1, 'no-opening', opened?.type ?? 'job-opened');
   if (opened.rules !== RULES)
     return err({
-      code: isOtherRules(opened.rules) ? 'rules-differ' : 'rules-unknown',
-      message: `the job was judged by ${opened.rules}; this program judges by ${RULES}`,
-      next: 'Use the version of the program that made it.',
+      code: 'rules-differ',
+      message: `the job was opened under ${opened.rules}; this program works under ${RULES}`,
+      next: 'Finish it with the version of the program that opened it, or declare it void and open it anew.',
     });
   const opening = openedAgain(opened, rest);
   if (opening !== null) return opening;
@@ -44,64 +46,53 @@ export function replay(events: readonly JobEvent[]): Result<Bench> {
     const at = i + 2;
     if (DERIVED.has(event.type) && event.type !== 'job-closed') {
       const [due, ...later] = expected;
-      if (due === undefined) return parted(at, `${event.type}, but the readings give nothing here`);
-      if (!isDeepStrictEqual(due, event)) return parted(at, `${event.type} is not what the readings give`);
+      if (due === undefined) return parted(at, 'from-nothing', event.type);
+      if (!isDeepStrictEqual(due, event)) return parted(at, 'other-than-readings', event.type);
       expected = later;
       continue;
     }
-    if (expected[0] !== undefined) return parted(at, `${expected[0].type} is missing in front of it`);
-    if (!numbers.follow(event))
-      return parted(at, `the readings in ${event.type} do not follow the last ones`);
+    if (expected[0] !== undefined) return parted(at, 'left-out', expected[0].type);
+    if (!numbers.follow(event)) return parted(at, 'readings-not-in-order', event.type);
     const inputs = inputsOf(event);
-    if (!inputs.ok) return parted(at, inputs.error.message);
+    if (!inputs.ok) return parted(at, 'not-an-input', event.type, inputs.error.message);
     const derived: JobEvent[] = [];
     for (const input of inputs.value) {
       const out = bench.accept(input);
-      if (!out.ok) return parted(at, out.error.message);
+      if (!out.ok) return parted(at, 'not-to-be-accepted', event.type, out.error.message);
       derived.push(...out.value.filter(({ type }) => DERIVED.has(type)));
       const again = out.value.find(({ type }) => !DERIVED.has(type) && type !== 'readings');
       const isWrittenAgain = event.type !== 'readings' && event.type !== 'job-closed';
       if (isWrittenAgain && !isDeepStrictEqual(again, event))
-        return parted(at, `${event.type} is not what the job writes here`);
+        return parted(at, 'other-than-input', event.type);
     }
-    if (event.type === 'job-closed') {
-      if (!isDeepStrictEqual(derived.pop(), event))
-        return parted(at, 'the close of the job does not follow from its events');
-    }
+    if (event.type === 'job-closed' && !isDeepStrictEqual(derived.pop(), event))
+      return parted(at, 'other-close', event.type);
     expected = derived;
   }
-  if (expected[0] !== undefined)
-    return parted(events.length + 1, `${expected[0].type} is missing at the end`);
+  if (expected[0] !== undefined) return parted(events.length + 1, 'left-out', expected[0].type);
   return ok(bench);
 }
 
-/** Rules that another version of the program has or had; any other name is nobody's. */
-function isOtherRules(rules: string): boolean {
-  const [, number] = /^plugmark\/rules\/([1-9]\d{0,3})$/.exec(rules) ?? [];
-  return number !== undefined && rules !== RULES;
-}
-
 /** The windows, the notes and what had to be answered for, worked out again from the order and the instruments. */
-function openedAgain(opened: JobEventOf<'job-opened'>, rest: readonly JobEvent[]): Result<Bench> | null {
+function openedAgain(
+  opened: JobEventOf<'job-opened'>,
+  rest: readonly JobEvent[],
+): Result<never, PartedProblem> | null {
   const overridden = rest.filter((event) => event.type === 'instrument-overridden');
   const { order, instruments, basis, routine } = opened;
   const asked = routine === undefined ? {} : { routine };
   const again = openJob(order, instruments, { ...basis, ...asked, overrides: overridden });
-  if (!again.ok) return parted(1, `it could not have been opened so: ${again.error.message}`);
+  if (!again.ok) return parted(1, 'not-to-be-opened', 'job-opened', again.error.message);
   const recorded = [opened, ...rest.slice(0, overridden.length)];
-  return isDeepStrictEqual(again.value, recorded)
-    ? null
-    : parted(1, 'its windows are not what the order and the instruments give');
+  return isDeepStrictEqual(again.value, recorded) ? null : parted(1, 'other-windows', 'job-opened');
 }
 
-function parted(position: number, message: string): Result<Bench> {
-  return err({
-    code: 'judged-otherwise',
-    where: `event ${position}`,
-    message,
-    next: 'Do not rely on this record; keep it and ask the station for its log.',
-  });
-}
+const parted = (
+  position: number,
+  code: PartingCode,
+  event: JobEvent['type'],
+  because?: string,
+): Result<never, PartedProblem> => err(partedProblem(position, code, event, because));
 
 /** What can come over each kind of link. */
 const SOURCES_OVER: Readonly<Record<LinkDescription['kind'], readonly FigureSource[]>> = {

@@ -4,12 +4,12 @@ import type { Moment } from '../evidence/clock.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import { JUDGED_AGAIN } from '../evidence/judged-again.ts';
 import { withheldSchema } from '../evidence/sharing.ts';
-import { summarySchema } from '../evidence/summary.ts';
 import type { TrustList } from '../evidence/trust.ts';
 import { VERDICTS } from '../evidence/verdict.ts';
 import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
 import { openItemSchema } from '../job/open-item.ts';
 import type { FigureSource } from '../reading.ts';
+import { summarySchema } from '../rules/summary.ts';
 
 const momentSchema = z.strictObject({ seq: z.int(), at: z.string() });
 
@@ -47,7 +47,7 @@ export function findingOf(file: string, bytes: Uint8Array, trust: TrustList, rea
   const report = verifyRecord(bytes, trust, null, readAt);
   const fault =
     report.checks.find(({ outcome }) => outcome === 'failed') ??
-    report.checks.find(({ name }) => report.verdict === 'other-rules' && name === JUDGED_AGAIN);
+    report.checks.find(({ name }) => isNotJudged(report) && name === JUDGED_AGAIN);
   const { record } = report;
   return {
     file,
@@ -67,6 +67,10 @@ export function findingOf(file: string, bytes: Uint8Array, trust: TrustList, rea
     withheld: [...report.withheld],
   };
 }
+
+/** Left to a newer version of the program, which knows its form or its rules. */
+const isNotJudged = ({ verdict }: Pick<Finding, 'verdict'>) =>
+  verdict === 'newer' || verdict === 'other-rules';
 
 /** A file whose bytes nobody could read. */
 export const unreadable = (file: string, fault: string): Finding => ({
@@ -90,7 +94,7 @@ const isNoFault = (name: string) => name === COMPLETENESS || name === 'signer';
 
 /** Whether the record is what the station sealed. */
 export const isSound = ({ verdict, failed }: Pick<Finding, 'verdict' | 'failed'>): boolean =>
-  verdict !== 'unreadable' && failed.every(isNoFault);
+  verdict !== 'unreadable' && verdict !== 'newer' && failed.every(isNoFault);
 
 /** The same of a report. */
 export const isSoundReport = (report: VerificationReport): boolean =>

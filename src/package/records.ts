@@ -16,8 +16,8 @@ export type VerifyRecords = (
 
 export interface Records {
   readonly check: Check;
-  /** Not all could be judged again, because other rules had judged them. */
-  readonly otherRules: boolean;
+  /** Of those that are left to a newer version of the program the gravest; null where there is none. */
+  readonly left: 'newer' | 'other-rules' | null;
   /** Empty where no job was. */
   readonly unproven: Unproven;
   /** Set where some were signed by a key that the reader does not trust. */
@@ -43,14 +43,17 @@ export async function recordsIn(
   });
   bar.end();
   findings.sort((a, b) => (a.file < b.file ? -1 : 1));
-  const checkpoints = findings.map(({ file, stated }) => {
+  const read = findings.filter(({ verdict }) => verdict !== 'newer');
+  const checkpoints = read.map(({ file, stated }) => {
     const note = stated === null ? null : readCheckpoint(stated.checkpoint, file);
     return { path: file, checkpoint: note?.ok === true ? note.value : null };
   });
   return {
     check: checkRecords(index, findings),
     unproven: unprovenIn(findings),
-    otherRules: findings.some(({ verdict }) => verdict === 'other-rules'),
+    left:
+      (['newer', 'other-rules'] as const).find((left) => findings.some(({ verdict }) => verdict === left)) ??
+      null,
     untrusted: untrustedIn(findings),
     withheld: addedUp(findings.flatMap(({ withheld }) => withheld)),
     checkpoints,
@@ -61,7 +64,8 @@ export async function recordsIn(
 const SHOWN = 5;
 
 function checkRecords(index: PackageIndex, findings: readonly Finding[]): Check {
-  const bad = findings.filter((finding) => !isSound(finding));
+  const newer = findings.filter(({ verdict }) => verdict === 'newer');
+  const bad = findings.filter((finding) => finding.verdict !== 'newer' && !isSound(finding));
   if (findings.length < index.jobs.length)
     return failed('records', `${findings.length} of ${index.jobs.length} that the index names are there.`);
   const [first] = bad;
@@ -75,7 +79,9 @@ function checkRecords(index: PackageIndex, findings: readonly Finding[]): Check 
     );
   }
   const jobs = new Map(index.jobs.map(({ job, record }) => [record, job]));
-  const astray = findings.find(({ file, stated }) => stated?.job !== jobs.get(file));
+  const astray = findings.find(
+    ({ file, stated, verdict }) => verdict !== 'newer' && stated?.job !== jobs.get(file),
+  );
   if (astray !== undefined)
     return failed(
       'records',
@@ -93,6 +99,12 @@ function checkRecords(index: PackageIndex, findings: readonly Finding[]): Check 
     others === 0
       ? 'each authentic and judged again'
       : `each authentic; ${others} NOT judged again, because they were judged by rules that this version does not know`;
+  if (newer.length > 0)
+    return {
+      name: 'records',
+      outcome: 'not-applicable',
+      detail: `${newer.length} of ${findings.length} were not verified: a newer version of the program made them; ${newer[0]?.file}.`,
+    };
   return passed(
     'records',
     `${findings.length} record${findings.length === 1 ? '' : 's'}, ${again}; ${finished}.`,

@@ -20,7 +20,7 @@ import type { Unproven } from './finding.ts';
 import type { FolderToRead, NewProgress } from './folder.ts';
 import { PACKAGE_FILES, type PackageIndex, readIndex } from './format.ts';
 import { filesIn, logIn, MAX_BYTES, noteIn } from './read.ts';
-import { recordsIn, type VerifyRecords } from './records.ts';
+import { type Records, recordsIn, type VerifyRecords } from './records.ts';
 
 /** Who verifies: what the reader brings, and how much work is done at once. */
 export interface Reader {
@@ -79,7 +79,7 @@ export async function verifyPackage(folder: FolderToRead, reader: Reader): Promi
   const [first, ...rest] = others;
   return {
     index,
-    verdict: verdictOf(others, signer, records.otherRules),
+    verdict: verdictOf(others, signer, records.left),
     checks: [...(first === undefined ? [] : [first]), signer, ...rest],
     log,
     withheld: addedUp([...records.withheld, ...(typeof log === 'string' ? [] : withheldIn(log.entries))]),
@@ -88,10 +88,10 @@ export async function verifyPackage(folder: FolderToRead, reader: Reader): Promi
   };
 }
 
-function verdictOf(others: readonly Check[], signer: Check, otherRules: boolean): PackageVerdict {
+function verdictOf(others: readonly Check[], signer: Check, left: Records['left']): PackageVerdict {
   if (others.some(({ outcome }) => outcome === 'failed')) return 'rejected';
-  if (signer.outcome === 'failed') return 'untrusted';
-  return otherRules ? 'other-rules' : 'authentic';
+  if (left === 'newer') return left;
+  return signer.outcome === 'failed' ? 'untrusted' : (left ?? 'authentic');
 }
 
 const withFault = (signer: Check, fault: string | null): Check =>

@@ -1,8 +1,8 @@
 import { readCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry } from '../evidence/log.ts';
 import { byName } from '../evidence/writers.ts';
-import { RULES } from '../job/bench.ts';
 import { type Mark, marksOf, proofOf } from '../job/proof.ts';
+import { editionIn, OPEN_EDITION } from '../job/rules.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
 import { atPlug } from './at-plug.ts';
 import { type AttemptRow, attemptRows, unmeasuredRows } from './attempts.ts';
@@ -186,7 +186,7 @@ function statusOf(
 
 /** What this program cannot judge again it only repeats. */
 const otherRules = ({ rules }: JobState) =>
-  rules === RULES
+  (editionIn(rules) ?? Number.POSITIVE_INFINITY) <= OPEN_EDITION
     ? ''
     : ` Judged by ${clean(rules)}, which this version does not know: shown as recorded, NOT judged again.`;
 

@@ -47,6 +47,12 @@ export const VERIFICATION: Readonly<Record<Verdict, VerdictRow>> = {
     word: 'not trusted',
     ofRecord: 'NOT trusted. The content is as it was sealed, by a station that you do not trust.',
   },
+  newer: {
+    exit: 4,
+    exitOfMany: 4,
+    word: 'made by a newer version',
+    ofRecord: 'NOT verified. A newer version of plugmark made this record. Verify it with that version.',
+  },
   unreadable: { exit: 2, exitOfMany: 2, word: 'unreadable', ofRecord: 'Not a job record.' },
   rejected: {
     exit: 1,
@@ -78,6 +84,7 @@ export const OF_PACKAGE: Readonly<Record<PackageVerdict, string>> = {
   authentic: 'Authentic and whole. Made by a station that you trust.',
   'other-rules':
     'Authentic and whole, but some jobs were NOT judged again: this version does not know the rules that judged them.',
+  newer: 'NOT verified. A newer version of plugmark made some of its records. Verify it with that version.',
   untrusted: 'NOT trusted. The content is as it was sealed, by a station that you do not trust.',
   rejected: 'NOT authentic or NOT whole. Do not rely on it.',
 };

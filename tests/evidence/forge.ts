@@ -1,14 +1,17 @@
 /** Ways to make a record that its station never made. */
 import { fromBase64url, toBase64url } from '../../src/evidence/base64url.ts';
 import { canonicalBytes } from '../../src/evidence/canonical.ts';
-import { disclosuresOf, signedEntry } from '../../src/evidence/entry.ts';
+import { readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
+import { disclosuresOf, entryHash, signedEntry } from '../../src/evidence/entry.ts';
 import { addSignature, type Jws, jwsSchema, type Signer, withDisclosures } from '../../src/evidence/jws.ts';
+import { setProof, treeOf, treeRoot } from '../../src/evidence/merkle.ts';
 import { type JobRecord, openRecord } from '../../src/evidence/record.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
 import { checkText } from '../../src/report/words/index.ts';
+import { orThrow } from '../../src/result.ts';
 import { concealedAnew } from './entries.ts';
-import { station, trusting } from './sample-job.ts';
+import { type SampleLog, station, technician, trusting } from './sample-job.ts';
 
 export const jwsOf = (bytes: Uint8Array): Jws =>
   jwsSchema.parse(JSON.parse(Buffer.from(bytes).toString('utf8')));
@@ -35,6 +38,18 @@ export function signedAnew(content: JobRecord, ...signers: Signer[]): Buffer {
   const { payload, disclosures } = signable(content);
   const unsigned: Jws = { payload, signatures: [] };
   return fileOf(withDisclosures(signers.reduce(addSignature, unsigned), disclosures));
+}
+
+/** Other entries of the job in a log of its own, proven and signed anew: what a dishonest station could do, or a newer program. */
+export function loggedAnew(content: JobRecord, log: SampleLog): Buffer {
+  const all = [...log.station, ...log.entries].sort((a, b) => a.seq - b.seq);
+  const tree = treeOf(all.map(entryHash));
+  const { origin } = orThrow(readCheckpoint(content.log.checkpoint, 'checkpoint'));
+  const head = { origin, size: tree.size, root: treeRoot(tree, tree.size) };
+  const indexes = [...content.background, ...log.entries].map(({ seq }) => seq - 1).sort((a, b) => a - b);
+  const proof = setProof(tree, indexes, tree.size).map((hash) => hash.toString('base64'));
+  const checkpoint = signCheckpoint(head, station.privateKey);
+  return signedAnew({ ...content, entries: log.entries, log: { checkpoint, proof } }, station, technician);
 }
 
 /** What is signed of a record, as its canonical text. */

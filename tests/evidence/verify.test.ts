@@ -5,8 +5,9 @@ import type { StationEvent } from '../../src/evidence/station-event.ts';
 import { stateSuccession } from '../../src/evidence/succession.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
+import { OPEN_EDITION } from '../../src/job/rules.ts';
 import { VERIFICATION } from '../../src/report/verification.ts';
-import { judged, jwsOf, recordOf, rejected, signedAnew } from './forge.ts';
+import { judged, jwsOf, loggedAnew, recordOf, rejected, signedAnew, withContent } from './forge.ts';
 import {
   AT,
   kidOf,
@@ -207,32 +208,53 @@ it('says when the wall clock was set back, and does not call it forgery', () => 
   );
 });
 
-it('judged by rules that this program does not know is as it was sealed, and is not called judged again', () => {
-  const [first, ...rest] = wholeJob();
-  if (first?.type !== 'job-opened') throw new Error('no opening');
-  const older = seal(logOf([{ ...first, rules: 'plugmark/rules/2' }, ...rest]));
-  const { verdict, checks } = verifyRecord(older, trust);
+const NEWER = `plugmark/rules/${OPEN_EDITION + 1}`;
+
+it('judged by a newer edition of the rules it is as it was sealed, and is not called judged again', () => {
+  const { verdict, checks } = verifyRecord(sealedUnder(NEWER), trust);
   expect(verdict).toBe('other-rules');
   expect(VERIFICATION[verdict].exit).toBe(4);
   expect(checks.filter(({ outcome }) => outcome !== 'passed')).toEqual([
+    expect.objectContaining({ name: 'completeness', outcome: 'not-applicable' }),
     expect.objectContaining({ name: 'judged again', outcome: 'not-applicable' }),
   ]);
 });
 
-it.each(['plugmark/rules/3 ', 'plugmark/rules/x', 'other/rules/1'])(
+it.each([`${NEWER} `, 'plugmark/rules/0', 'plugmark/rules/01', 'plugmark/rules/x', 'other/rules/1', ''])(
   'rules that nobody ever had are no way out of being judged again: %j',
   (rules) => {
-    const [first, ...rest] = wholeJob();
-    if (first?.type !== 'job-opened') throw new Error('no opening');
-    const file = seal(logOf([{ ...first, rules }, ...rest]));
-    expect(judged(file)).toMatchObject(rejected('judged again'));
+    expect(judged(sealedUnder(rules))).toMatchObject(rejected('contents', 'judged again'));
   },
 );
 
-it('a job closed as complete that is not contradicts itself, whatever rules it claims', () => {
-  const [first, ...rest] = wholeJob();
-  if (first?.type !== 'job-opened') throw new Error('no opening');
-  const lacking = rest.filter((event) => !('pull' in event && event.pull === 2));
-  const file = seal(logOf([{ ...first, rules: 'plugmark/rules/2' }, ...lacking]));
-  expect(judged(file).failed).toContain('contents');
+describe('a file of a newer version of the program', () => {
+  const [first, ...rest] = record.entries;
+  if (first?.event.type !== 'job-opened') throw new Error('no opening');
+  const { event } = first;
+  const opened = (rules: string) => ({ ...first, event: { ...event, rules, orderOfWork: 'by bank' } });
+
+  it.each([
+    ['an event of a form that this one does not know', { ...record, entries: [opened(NEWER), ...rest] }],
+    ['a record of another form', { ...record, form: 'plugmark/record/2' }],
+  ])('with %s is not called forged: nothing was looked at', (_what, content) => {
+    const { verdict, checks } = verifyRecord(withContent(bytes, content), trust);
+    expect(verdict).toBe('newer');
+    expect(VERIFICATION[verdict].exit).toBe(4);
+    expect(checks.every(({ outcome }) => outcome === 'not-applicable')).toBe(true);
+  });
+
+  it('is told from one that only has something too much', () => {
+    for (const rules of [event.rules, 'plugmark/rules/x'])
+      expect(judged(withContent(bytes, { ...record, entries: [opened(rules), ...rest] })).verdict).toBe(
+        'rejected',
+      );
+  });
 });
+
+/** The whole job as a station would seal it that names other rules than it judged by. */
+function sealedUnder(rules: string): Buffer {
+  const named = log.entries.map((entry) =>
+    entry.event.type === 'job-opened' ? { ...entry, event: { ...entry.event, rules } } : entry,
+  );
+  return loggedAnew(record, { ...log, entries: named });
+}

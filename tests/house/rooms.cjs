@@ -9,7 +9,8 @@ const ROOMS = {
   pull: ['quantity'],
   sequence: ['quantity', 'plug', 'pull'],
   job: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence'],
-  evidence: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job'],
+  rules: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job'],
+  evidence: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'rules'],
   audit: ['quantity', 'metrology', 'statistics', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence'],
   package: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence', 'audit'],
   pipeline: [
@@ -60,10 +61,13 @@ const PURE = [
   'pull',
   'sequence',
   'job',
+  'rules',
   'evidence',
   'audit',
   'package',
 ];
+/** Loads the judge of a closed edition, a file of the program itself, when a record names it. */
+const LOADS_PROGRAM = '^src/rules/editions\\.ts$';
 const DESKS = ['audit', 'bench', 'evidence', 'station', 'study', 'answers', 'declare', 'help', 'terminal'];
 /** A file of the command line that lies at no desk, and what starts the program, which may. */
 const STRAY = `^src/cli/(?!(${DESKS.join('|')})/)`;
@@ -148,7 +152,7 @@ module.exports = {
     rule(
       'pure',
       'pure rooms do no I/O',
-      { path: `^src/(${PURE.join('|')})/` },
+      { path: `^src/(${PURE.join('|')})/`, pathNot: LOADS_PROGRAM },
       { dependencyTypes: ['core'], pathNot: PURE_CORE },
     ),
     rule('cycles', 'no circles', {}, { circular: true }),

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { JobEvent } from '../../src/job/event.ts';
 import { foldAll } from '../../src/job/fold.ts';
 import { replay } from '../../src/job/replay.ts';
+import { OPEN_EDITION } from '../../src/job/rules.ts';
 import { handsOn, workshop } from './workshop.ts';
 
 /** A job with everything in it: a stop short, a second click, an overpull backed out, a lost link, questions. */
@@ -100,7 +101,7 @@ describe('judging a job again from its events', () => {
   it('refuses to judge by rules it does not have', () => {
     const [opened, ...rest] = eventfulJob().events;
     if (opened?.type !== 'job-opened') throw new Error('not opened');
-    expect(replay([{ ...opened, rules: 'plugmark/rules/1' }, ...rest])).toMatchObject({
+    expect(replay([{ ...opened, rules: `plugmark/rules/${OPEN_EDITION + 1}` }, ...rest])).toMatchObject({
       ok: false,
       error: { code: 'rules-differ' },
     });

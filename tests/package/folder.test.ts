@@ -11,6 +11,7 @@ import { paperPath } from '../../src/package/format.ts';
 import { type Contents, makePackage } from '../../src/package/make.ts';
 import { verifyPackage } from '../../src/package/verify.ts';
 import { ProblemError } from '../../src/problem.ts';
+import { recordOf, withContent } from '../evidence/forge.ts';
 import { AT, logOf, seal, station, stranger, trusting, wholeJob } from '../evidence/sample-job.ts';
 
 const NOW = '2026-03-05T08:00:00.000Z';
@@ -67,7 +68,8 @@ describe('a package', () => {
       },
       { at: NOW, version: '0.1.0', progress: silent },
     );
-  const verified = (trust = trusting(station), kept: string | null = null) => {
+  const bytesAt = (path: string) => files.get(path) ?? Buffer.alloc(0);
+  const verified = (trust = trusting(station), kept: string | null = null, recordAt = bytesAt) => {
     const note = kept === null ? null : readCheckpoint(kept, 'kept');
     return verifyPackage(folder, {
       trust,
@@ -75,12 +77,23 @@ describe('a package', () => {
       kept: note?.ok === true ? note.value : null,
       progress: silent,
       verifyRecords: async (paths, take) =>
-        take(paths.map((path) => findingOf(path, files.get(path) ?? Buffer.alloc(0), trust, NOW))),
+        take(paths.map((path) => findingOf(path, recordAt(path), trust, NOW))),
     });
   };
   const failedNames = async () =>
     (await verified()).checks.flatMap(({ name, outcome }) => (outcome === 'failed' ? [name] : []));
   beforeEach(() => files.clear());
+
+  it('with a record that only a newer version can read is neither called whole nor forged', async () => {
+    await make();
+    const bytes = bytesAt('records/WO-1.record.json');
+    const newer = withContent(bytes, { ...recordOf(bytes), form: 'plugmark/record/2' });
+    const report = await verified(trusting(station), null, () => newer);
+    expect(report.verdict).toBe('newer');
+    expect(report.checks).toContainEqual(
+      expect.objectContaining({ name: 'records', outcome: 'not-applicable' }),
+    );
+  });
 
   it('is whole, and carries the time and the version that came in', async () => {
     const index = await make();

@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
 import type { LogEntry } from '../../src/evidence/log.ts';
-import { RULES } from '../../src/job/bench.ts';
 import type { JobEvent } from '../../src/job/event.ts';
 import { foldAll } from '../../src/job/fold.ts';
 import { type WorkOrder, workOrderSchema } from '../../src/job/order.ts';
+import { RULES } from '../../src/job/rules.ts';
 import type { JobState } from '../../src/job/state.ts';
 import type { Judgement, Window } from '../../src/metrology/judgement.ts';
 import type { Pull } from '../../src/pull/pull.ts';

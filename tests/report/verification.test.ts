@@ -9,6 +9,7 @@ it.each([
   ['rejected', 1, 1],
   ['unreadable', 2, 2],
   ['untrusted', 3, 3],
+  ['newer', 4, 4],
   ['other-rules', 4, 4],
 ] as const)('%s: exit code %i of one record, %i of many', (verdict, exit, exitOfMany) => {
   expect(VERIFICATION[verdict]).toMatchObject({ exit, exitOfMany });

@@ -8,13 +8,13 @@ import { againstJob } from '../../audit/impact-vehicle.ts';
 import { attemptException, type JobAnswer } from '../../audit/questions.ts';
 import { type Kept, type Retention, retentionSchema } from '../../audit/retention.ts';
 import type { LogEntry } from '../../evidence/log.ts';
-import { summaryOf } from '../../evidence/summary.ts';
 import { byName } from '../../evidence/writers.ts';
 import { openItems } from '../../job/closing.ts';
 import type { CylinderState, JobState } from '../../job/state.ts';
 import { judgementSchema } from '../../metrology/judgement.ts';
 import { figureSourceSchema } from '../../reading.ts';
 import { noteLines, openItemText } from '../../report/words/index.ts';
+import { summaryOf } from '../../rules/summary.ts';
 import {
   answer,
   count,

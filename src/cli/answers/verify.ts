@@ -11,9 +11,18 @@ import { notProvenByRecord } from '../../report/words/index.ts';
 import { answer, count, decision, figures, sources, time } from './answer.ts';
 
 const verdict = z
-  .enum(['authentic', 'unproven', 'incomplete', 'rejected', 'unreadable', 'untrusted', 'other-rules'])
+  .enum([
+    'authentic',
+    'unproven',
+    'incomplete',
+    'rejected',
+    'unreadable',
+    'newer',
+    'untrusted',
+    'other-rules',
+  ])
   .describe(
-    'Every check passed; authentic and complete, but figures were simulated or replayed, so that nothing is proven; authentic, but not all of the job is done; not authentic; no record; as it was sealed, but the signer is not trusted; or authentic, but judged by rules that this version does not know.',
+    'Every check passed; authentic and complete, but figures were simulated or replayed, so that nothing is proven; authentic, but not all of the job is done; not authentic; no record; made by a newer version of the program, so that nothing was checked; as it was sealed, but the signer is not trusted; or authentic, but judged by rules that this version does not know.',
   );
 const withheld = z.array(withheldSchema).describe('Personal texts that did not come with it, by kind.');
 /** As the record states it; null where it cannot be read. */

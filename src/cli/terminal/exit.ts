@@ -44,7 +44,7 @@ export const EXIT_TABLE: readonly ExitRow[] = [
   {
     key: 'otherRules',
     name: 'other rules',
-    meaning: 'authentic, but judged by rules that this version does not know',
+    meaning: 'made or judged by a newer version of the program, whose form or rules this one does not know',
   },
   { key: 'leftOpen', name: 'left open', meaning: 'not finished; all that was read is kept' },
   { key: 'fault', name: 'fault', meaning: 'a fault in the program itself; what was on disk is kept' },

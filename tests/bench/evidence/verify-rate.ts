@@ -8,9 +8,10 @@ import { inTheLog } from '../../../src/evidence/in-the-log.ts';
 import { judgedAgain } from '../../../src/evidence/judged-again.ts';
 import { importPublicKey } from '../../../src/evidence/jwk.ts';
 import { checkSignatures } from '../../../src/evidence/jws.ts';
-import { openRecord } from '../../../src/evidence/record.ts';
+import { openRecord, rulesOf } from '../../../src/evidence/record.ts';
 import { stationOf } from '../../../src/evidence/station.ts';
 import { verifyRecord } from '../../../src/evidence/verify.ts';
+import { editionOf } from '../../../src/rules/editions.ts';
 import type { Measurement } from '../measurement.ts';
 import { compared, cpuMs, demoRecord } from './made.ts';
 
@@ -28,6 +29,7 @@ export const verifyRate: Measurement = {
       const opened = openRecord(made.bytes);
       if (!opened.ok) throw new Error(opened.error.problem.message);
       const { jws, payload, record } = opened.value;
+      const edition = editionOf(rulesOf(record.entries));
       const [report] = checkSignatures(jws, payload);
       const [signature] = jws.signatures;
       const station = stationOf(record.background);
@@ -47,8 +49,8 @@ export const verifyRate: Measurement = {
       const parts = [
         ['reading and form', cpuMs(() => openRecord(made.bytes), calls)],
         ['place in the log', cpuMs(() => inTheLog(opened.value, station), calls)],
-        ['completeness', cpuMs(() => contentsAndCompleteness(record, station), calls)],
-        ['judged again', cpuMs(() => judgedAgain(record), calls)],
+        ['completeness', cpuMs(() => contentsAndCompleteness(record, station, edition), calls)],
+        ['judged again', cpuMs(() => judgedAgain(record, edition), calls)],
       ] as const;
       const whole = cpuMs(() => verifyRecord(made.bytes, made.trust), calls);
       const ms = (value: number) => `${value.toFixed(2)} ms`;

@@ -6,7 +6,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { stationEventSchema } from '../../../src/evidence/station-event.ts';
-import { summarySchema } from '../../../src/evidence/summary.ts';
+import { summarySchema } from '../../../src/rules/summary.ts';
 import { jobEventSchema } from '../../../src/job/event.ts';
 import { packageIndexSchema } from '../../../src/package/format.ts';
 import { personal, personalKindOf } from '../../../src/personal.ts';
