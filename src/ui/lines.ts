@@ -12,10 +12,11 @@ import {
   placementText,
   questionText,
   refusalText,
+  SCRAP_WORDS,
+  WIRE_WORDS,
 } from '../report/words/index.ts';
 import { adviceText } from './advice-words.ts';
 import { checklistLine } from './checklist-lines.ts';
-import { SCRAP_WORDS, WIRE_WORDS } from './gap-keys.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { printable } from './printable.ts';
 import {

@@ -10,4 +10,5 @@ export * from './link.ts';
 export * from './open-item.ts';
 export * from './package.ts';
 export * from './placement.ts';
+export * from './plug.ts';
 export * from './question.ts';
