@@ -1,5 +1,5 @@
 import type { LogEntry } from '../evidence/log.ts';
-import type { Answer, JobEvent, JobEventOf, ScrapReason } from '../job/event.ts';
+import type { Answer, JobEvent, JobEventOf } from '../job/event.ts';
 import { itemsOf, NOT_DONE } from '../job/routine.ts';
 import type { JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
@@ -18,6 +18,8 @@ import {
   questionText,
   refusalText,
   refusalWords,
+  SCRAP_WORDS,
+  WIRE_WORDS,
 } from './words/index.ts';
 
 /** Something out of the ordinary: when, what, and the name in the entry. */
@@ -94,9 +96,9 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'gap-inspected':
       return `Cylinder ${event.cylinder}, gap: only looked at, as the specification says; ${event.sound ? 'sound' : 'not sound'}.`;
     case 'wire-tried':
-      return `Cylinder ${event.cylinder}, gap by wires: ${WIRES[event.outcome]}.`;
+      return `Cylinder ${event.cylinder}, gap by wires: ${WIRE_WORDS[event.outcome]}.`;
     case 'plug-scrapped':
-      return `Plug for cylinder ${event.cylinder} thrown away: ${SCRAP[event.reason]}.`;
+      return `Plug for cylinder ${event.cylinder} thrown away: ${SCRAP_WORDS[event.reason]}.`;
     case 'pull-given':
       return `Pull ${event.pull} given to cylinder ${event.cylinder} by hand${reason(event.why)}.`;
     case 'cylinder-left-out':
@@ -172,19 +174,6 @@ const ANSWER: Readonly<Record<Answer, string>> = {
   unfinished: 'a stroke that was not finished',
   refit: 'plug backed out, thread inspected, to be fitted again',
   replace: 'plug backed out, thread inspected, to be fitted again with a new plug',
-};
-
-const WIRES = {
-  fits: 'the thin one passes, the thick one does not',
-  tight: 'the thin one does not pass',
-  wide: 'the thick one passes',
-} as const;
-
-const SCRAP: Readonly<Record<ScrapReason, string>> = {
-  dropped: 'dropped',
-  'broken-tip': 'tip broken',
-  'cracked-insulator': 'insulator cracked',
-  gap: 'its gap could not be set as the rules allow',
 };
 
 const reason = (why: string): string => (why === '' ? '' : `: ${why}`);

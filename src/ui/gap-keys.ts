@@ -3,7 +3,7 @@ import type { Command } from '../job/command.ts';
 import type { ScrapReason } from '../job/event.ts';
 import type { JobState } from '../job/state.ts';
 import { gapCheckOf, type WireOutcome } from '../plug/gap.ts';
-import { gapStepText } from '../report/words/index.ts';
+import { gapStepText, WIRE_WORDS } from '../report/words/index.ts';
 
 const SEEN = { v: true, x: false } as const;
 const WIRE: Readonly<Record<'g' | 't' | 'w', WireOutcome>> = { g: 'fits', t: 'tight', w: 'wide' };
@@ -12,19 +12,6 @@ const SCRAP: Readonly<Record<'d' | 'e' | 'i', ScrapReason>> = {
   d: 'dropped',
   e: 'broken-tip',
   i: 'cracked-insulator',
-};
-
-export const SCRAP_WORDS: Readonly<Record<ScrapReason, string>> = {
-  dropped: 'it was dropped',
-  'broken-tip': 'its tip is broken',
-  'cracked-insulator': 'its insulator is cracked',
-  gap: 'its gap cannot be set within the rules',
-};
-
-export const WIRE_WORDS: Readonly<Record<WireOutcome, string>> = {
-  fits: 'the thin wire passes, the thick one does not',
-  tight: 'the thin wire does not pass',
-  wide: 'the thick wire passes',
 };
 
 const has = <T extends object>(table: T, key: string): key is Extract<keyof T, string> =>

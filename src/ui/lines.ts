@@ -15,11 +15,12 @@ import {
   questionText,
   refusalText,
   refusalWords,
+  SCRAP_WORDS,
   SOURCE_NOTE,
+  WIRE_WORDS,
 } from '../report/words/index.ts';
 import { adviceText } from './advice-words.ts';
 import { checklistLine } from './checklist-lines.ts';
-import { SCRAP_WORDS, WIRE_WORDS } from './gap-keys.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { printable } from './printable.ts';
 import { ANSWERS, answerKeys, figure, fixed, judgementParts, quantityWord, windowFigures } from './words.ts';

@@ -13,6 +13,7 @@ export { noteLines, noteWords } from './note.ts';
 export * from './open-item.ts';
 export * from './package.ts';
 export * from './placement.ts';
+export * from './plug.ts';
 export * from './question.ts';
 export { refusalWords } from './refusal.ts';
 export * from './source.ts';
