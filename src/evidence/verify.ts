@@ -2,11 +2,12 @@
 import { marksOf, type Proof } from '../job/proof.ts';
 import { editionOf } from '../rules/editions.ts';
 import { type Check, doubtful, failed, passed } from './check.ts';
-import { checkClock, daysOutOfPlaceAmong, outOfPlaceWords } from './clock.ts';
+import { checkClock } from './clock.ts';
 import { COMPLETENESS, contentsAndCompleteness } from './completeness.ts';
 import { inTheLog } from './in-the-log.ts';
 import { JUDGED_AGAIN, judgedAgain } from './judged-again.ts';
 import { checkSignatures, type SignatureReport } from './jws.ts';
+import { daysOutOfPlaceAmong, outOfPlaceWords } from './order-of-time.ts';
 import { type JobRecord, type OpenedRecord, openRecord, rulesOf } from './record.ts';
 import { entriesOf, type Withheld, withheldIn } from './sharing.ts';
 import { signatureFault, signerCheck } from './signers.ts';

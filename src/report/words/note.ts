@@ -13,7 +13,7 @@ export const noteLines = (order: WorkOrder, notes: readonly Note[]): readonly st
   ...nameLines(order.specification),
 ];
 
-export function noteWords(note: Note): string {
+function noteWords(note: Note): string {
   switch (note.code) {
     case 'no-general-table':
       return 'No general table has a figure for this thread and seat.';
