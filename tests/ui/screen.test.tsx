@@ -164,6 +164,20 @@ describe('what a technician must not miss', () => {
     expect(linesOf(once)[0]).toContain('SIMULATED');
   });
 
+  it('says REPLAYED in the same place, and both where there are both', () => {
+    const replayed = viewOf(jobWith(3), {}, { sources: ['linked', 'replayed'] });
+    expect(linesOf(replayed)[0]).toMatch(/REPLAYED\s*$/);
+    const both = viewOf(jobWith(3, { sources: ['simulated'] }), {}, { sources: ['replayed'] });
+    expect(linesOf(both)[0]).toMatch(/SIMULATED, REPLAYED\s*$/);
+  });
+
+  it('calls a tool whose figures are typed so, and never linked', () => {
+    const gauge = { ...linked('gauge'), source: 'typed' } as const;
+    const lines = linesOf(viewOf(jobWith(3, { tools: { wrench: linked('wrench'), gauge } }))).join('\n');
+    expect(lines).toContain('wrench ✓ linked');
+    expect(lines).toContain('gauge ✓ typed');
+  });
+
   it('shows no older verdict while a question is open', () => {
     expect(text('unsure')).not.toContain('torque OK');
     expect(text('notOk')).toContain('NOT OK');

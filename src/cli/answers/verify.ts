@@ -25,8 +25,14 @@ const verdict = z
     'Every check passed; authentic and complete, but figures were simulated or replayed, so that nothing is proven; authentic, but not all of the job is done; not authentic; no record; made by a newer version of the program, so that nothing was checked; as it was sealed, but the signer is not trusted; or authentic, but judged by rules that this version does not know.',
   );
 const withheld = z.array(withheldSchema).describe('Personal texts that did not come with it, by kind.');
-/** As the record states it; null where it cannot be read. */
-const worth = { sources: sources.nullable(), figures: figures.nullable() };
+const worth = {
+  sources: sources
+    .nullable()
+    .describe('Where its figures came from, as the record states it; null where it cannot be read.'),
+  figures: figures
+    .nullable()
+    .describe('How many cylinders are done on figures of each source; null where it cannot be read.'),
+};
 const check = z.strictObject({
   name: z.string().describe('Name of the check.'),
   outcome: z

@@ -190,3 +190,9 @@ describe('an open radio', () => {
       expect(outcome).toMatchObject({ ok: false, error: { code: 'radio-closed' } });
     }));
 });
+
+test('a radio over a virtual controller says that what it shows is simulated', () =>
+  onBench(({ radio }) => {
+    expect(radio.simulated).toBe(true);
+    return Promise.resolve();
+  }));
