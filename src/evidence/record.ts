@@ -20,6 +20,7 @@ import { byEntry, concealmentFault, disclosuresOf, signedEntry } from './entry.t
 import { type PublicJwk, publicJwk, thumbprint } from './jwk.ts';
 import {
   addSignature,
+  checkSignatures,
   disclosuresIn,
   type Jws,
   jwsSchema,
@@ -132,7 +133,7 @@ export interface OpenedRecord {
 
 /**
  * `unreadable`: not a JWS object at all. `damaged`: it is or was one, but is not a record as this program writes it. `newer`:
- * nor as this program writes it, but it names a form or rules that only a later version has.
+ * nor as this program writes it, but it is as it was signed, and names a form or rules that only a later version has.
  */
 export interface RecordFault {
   readonly kind: 'unreadable' | 'damaged' | 'newer';
@@ -283,7 +284,7 @@ function openPayload(jws: Jws, payload: Uint8Array): Result<OpenedRecord, Record
   const record = recordSchema.safeParse(back.value.value);
   if (!record.success)
     return err({
-      kind: isNewer(back.value.value) ? 'newer' : 'damaged',
+      kind: isNewer(back.value.value) && isAsSigned(jws, payload) ? 'newer' : 'damaged',
       problem: problemFromZod(record.error, 'record payload', 'record-form', NEXT),
     });
   const placesOf = byEntry(back.value.concealed, 2);
@@ -324,6 +325,10 @@ const newerSchema = z.union([
       ),
   }),
 ]);
+
+/** Whoever changes a record cannot pass it off as one of a later version without signing it anew. */
+const isAsSigned = (jws: Jws, payload: Uint8Array): boolean =>
+  jws.signatures.length > 0 && checkSignatures(jws, payload).every(({ fault }) => fault === null);
 
 /** Whether a content that this program cannot read says that a later one wrote it. */
 const isNewer = (content: JsonValue): boolean => newerSchema.safeParse(content).success;
