@@ -21,6 +21,7 @@ import type { TextPlace } from './forgotten.ts';
 import { type PublicJwk, publicJwk, thumbprint } from './jwk.ts';
 import {
   addSignature,
+  checkSignatures,
   disclosuresIn,
   type Jws,
   jwsSchema,
@@ -149,7 +150,7 @@ export interface OpenedRecord {
 
 /**
  * `unreadable`: not a JWS object at all. `damaged`: it is or was one, but is not a record as this program writes it. `newer`:
- * nor as this program writes it, but it names a form or rules that only a later version has.
+ * nor as this program writes it, but it is as it was signed, and names a form or rules that only a later version has.
  */
 export interface RecordFault {
   readonly kind: 'unreadable' | 'damaged' | 'newer';
@@ -311,7 +312,7 @@ function openPayload(jws: Jws, payload: Uint8Array): Result<OpenedRecord, Record
   const record = recordSchema.safeParse(back.value.value);
   if (!record.success)
     return err({
-      kind: isNewer(back.value.value) ? 'newer' : 'damaged',
+      kind: isNewer(back.value.value) && isAsSigned(jws, payload) ? 'newer' : 'damaged',
       problem: problemFromZod(record.error, 'record payload', 'record-form', NEXT),
     });
   const placesOf = byEntry(back.value.concealed, 2);
@@ -352,6 +353,10 @@ const newerSchema = z.union([
       ),
   }),
 ]);
+
+/** Whoever changes a record cannot pass it off as one of a later version without signing it anew. */
+const isAsSigned = (jws: Jws, payload: Uint8Array): boolean =>
+  jws.signatures.length > 0 && checkSignatures(jws, payload).every(({ fault }) => fault === null);
 
 /** Whether a content that this program cannot read says that a later one wrote it. */
 const isNewer = (content: JsonValue): boolean => newerSchema.safeParse(content).success;

@@ -34,7 +34,7 @@ export function withContent(bytes: Uint8Array, content: Changed | string): Buffe
 }
 
 /** Another content, signed anew by whoever holds the keys: what a dishonest station could do. */
-export function signedAnew(content: JobRecord, ...signers: Signer[]): Buffer {
+export function signedAnew(content: Changed | JobRecord, ...signers: Signer[]): Buffer {
   const { payload, disclosures } = signable(content);
   const unsigned: Jws = { payload, signatures: [] };
   return fileOf(withDisclosures(signers.reduce(addSignature, unsigned), disclosures));

@@ -232,23 +232,29 @@ describe('a file of a newer version of the program', () => {
   if (first?.event.type !== 'job-opened') throw new Error('no opening');
   const { event } = first;
   const opened = (rules: string) => ({ ...first, event: { ...event, rules, orderOfWork: 'by bank' } });
+  const sealed = (content: Parameters<typeof signedAnew>[0]) => signedAnew(content, station, technician);
 
   it.each([
     ['an event of a form that this one does not know', { ...record, entries: [opened(NEWER), ...rest] }],
     ['a record of another form', { ...record, form: 'plugmark/record/2' }],
   ])('with %s is not called forged: nothing was looked at', (_what, content) => {
-    const { verdict, checks } = verifyRecord(withContent(bytes, content), trust);
+    const { verdict, checks } = verifyRecord(sealed(content), trust);
     expect(verdict).toBe('newer');
     expect(VERIFICATION[verdict].exit).toBe(4);
     expect(checks.every(({ outcome }) => outcome === 'not-applicable')).toBe(true);
   });
 
-  it('is told from one that only has something too much', () => {
-    for (const rules of [event.rules, 'plugmark/rules/x'])
-      expect(judged(withContent(bytes, { ...record, entries: [opened(rules), ...rest] })).verdict).toBe(
-        'rejected',
-      );
+  it('is told from one that was changed after it was signed', () => {
+    const changed = withContent(bytes, { ...record, form: 'plugmark/record/2' });
+    expect(judged(changed).verdict).toBe('rejected');
   });
+
+  it.each([event.rules, 'plugmark/rules/x'])(
+    'is told from one that only has something too much: %s',
+    (rules) => {
+      expect(judged(sealed({ ...record, entries: [opened(rules), ...rest] })).verdict).toBe('rejected');
+    },
+  );
 });
 
 /** The whole job as a station would seal it that names other rules than it judged by. */

@@ -11,9 +11,8 @@ import { sealRecord } from '../../src/evidence/record.ts';
 import { type StationState, stationOf } from '../../src/evidence/station.ts';
 import type { StationEvent } from '../../src/evidence/station-event.ts';
 import { stateSuccession } from '../../src/evidence/succession.ts';
-import type { Instrument } from '../../src/instrument/instrument.ts';
 import { commandOf } from '../../src/job/command-event.ts';
-import type { JobEvent } from '../../src/job/event.ts';
+import type { JobEvent, JobEventOf } from '../../src/job/event.ts';
 import { decodeSamples } from '../../src/pull/trace.ts';
 import { salts } from '../evidence/entries.ts';
 
@@ -72,7 +71,7 @@ export class GoldenStation {
 
   /** A whole job, each entry written when its last sample had come; the next job is on the next day. */
   work(job: string, events: readonly JobEvent[]): void {
-    for (const event of events) if (event.type === 'job-opened') this.#bring(event.instruments);
+    for (const event of events) if (event.type === 'job-opened') this.#bring(event);
     const startMs = this.#atMs;
     let monoUs = 1000;
     for (const event of events) {
@@ -119,12 +118,17 @@ export class GoldenStation {
     ).bytes;
   }
 
-  /** An instrument is recorded before the first job that it is used in as it is. */
-  #bring(instruments: readonly Instrument[]): void {
+  /** Instruments and specification are recorded before the first job that they are used in as they are. */
+  #bring({ instruments, order: { specification } }: JobEventOf<'job-opened'>): void {
     const { instruments: recorded } = this.state();
     for (const instrument of instruments)
       if (!isDeepStrictEqual(recorded.get(instrument.id), instrument))
         this.record({ type: 'instrument-recorded', instrument });
+    const isKnown = this.stationEntries().some(
+      ({ event }) =>
+        event.type === 'specification-recorded' && isDeepStrictEqual(event.specification, specification),
+    );
+    if (!isKnown) this.record({ type: 'specification-recorded', specification });
   }
 
   #at = () => new Date(this.#atMs).toISOString();
@@ -139,8 +143,10 @@ export class GoldenStation {
   }
 }
 
-const byOf = (event: JobEvent) =>
-  event.type === 'job-opened' || commandOf(event) !== null ? 'technician' : 'station';
+function byOf(event: JobEvent): string {
+  if (event.type === 'instrument-overridden' || event.type === 'job-voided') return event.by;
+  return event.type === 'job-opened' || commandOf(event) !== null ? 'technician' : 'station';
+}
 
 function lastUs(event: JobEvent): number {
   const samples = event.type === 'readings' ? decodeSamples(event) : null;

@@ -11,7 +11,7 @@ import { paperPath } from '../../src/package/format.ts';
 import { type Contents, makePackage } from '../../src/package/make.ts';
 import { verifyPackage } from '../../src/package/verify.ts';
 import { ProblemError } from '../../src/problem.ts';
-import { recordOf, withContent } from '../evidence/forge.ts';
+import { recordOf, signedAnew } from '../evidence/forge.ts';
 import { AT, logOf, seal, station, stranger, trusting, wholeJob } from '../evidence/sample-job.ts';
 
 const NOW = '2026-03-05T08:00:00.000Z';
@@ -87,7 +87,7 @@ describe('a package', () => {
   it('with a record that only a newer version can read is neither called whole nor forged', async () => {
     await make();
     const bytes = bytesAt('records/WO-1.record.json');
-    const newer = withContent(bytes, { ...recordOf(bytes), form: 'plugmark/record/2' });
+    const newer = signedAnew({ ...recordOf(bytes), form: 'plugmark/record/2' }, station);
     const report = await verified(trusting(station), null, () => newer);
     expect(report.verdict).toBe('newer');
     expect(report.checks).toContainEqual(
