@@ -22,9 +22,12 @@ export async function filesHolding(
   const own = new Set(['', '-wal', '-shm'].map((end) => resolve(`${logPath(folder)}${end}`)));
   const paths = [...(await filesIn(folder)), ...(await Promise.all(beside.map(filesIn))).flat()];
   const once = new Set(paths.map((path) => resolve(path)).filter((path) => !own.has(path)));
-  const holding: string[] = [];
-  for (const path of once) if (await holds(path, looked)) holding.push(relative(folder, path));
-  return holding.sort();
+  const holding = new Set<string>();
+  for (const path of once) if (await holds(path, looked)) holding.add(path);
+  // A paper tells what the record or the table of the same job tells, which lies beside it.
+  for (const path of once)
+    if (['.record.json', '.csv'].some((end) => holding.has(path.replace(PAPER, end)))) holding.add(path);
+  return [...holding].map((path) => relative(folder, path)).sort();
 }
 
 async function filesIn(path: string): Promise<readonly string[]> {
@@ -35,6 +38,7 @@ async function filesIn(path: string): Promise<readonly string[]> {
   return entries.flatMap((one) => (one.isFile() ? [join(one.parentPath, one.name)] : []));
 }
 
+const PAPER = /\.pdf$/;
 const CHUNK = 1 << 20;
 /** Longer than any disclosure. */
 const OVERLAP = 8192;

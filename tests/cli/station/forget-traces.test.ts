@@ -40,7 +40,8 @@ describe('files that still hold it', () => {
       problemOf(() => forget({ ...station.scope(), plate: CAR.plate, yes: true })),
     );
     expect(again.value.code).toBe('nothing-matches');
-    expect(again.text).toContain('  backups/monday.copy\n');
+    for (const file of ['J-2.pdf', 'backups/monday.copy']) expect(again.text).toContain(`  ${file}\n`);
+    expect(again.text).not.toContain('J-1.');
   });
 
   it('are named in a package, whose disclosures are in base64url', async () => {
