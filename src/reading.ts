@@ -119,6 +119,10 @@ export const toolDescriptionSchema = z
       .describe('What it measures, as it says.'),
     link: linkDescriptionSchema.describe('How its readings get here.'),
   })
+  .refine(({ quantity, unit }) => unit === (quantity === 'torque' ? 'N.m' : 'm'), {
+    path: ['unit'],
+    message: 'expected N.m for torque, m for length',
+  })
   .readonly();
 export type ToolDescription = z.infer<typeof toolDescriptionSchema>;
 

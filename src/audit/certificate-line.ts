@@ -153,13 +153,13 @@ function lineAt(
 }
 
 function errorAt(check: Check, nominal: number): readonly ErrorAt[] {
-  const { points, number } = check.certificate;
+  const { points } = check.certificate;
   const readings = points.map(({ reading }) => reading);
   const covers =
     nominal >= Math.min(...readings) * (1 - BESIDE) && nominal <= Math.max(...readings) * (1 + BESIDE);
   if (!covers) return [];
-  const { error, term } = calibratedAt(points, nominal, number);
-  return [{ ...check, error, expanded: 2 * term.amount }];
+  const { error, standard } = calibratedAt(points, nominal);
+  return [{ ...check, error, expanded: 2 * standard }];
 }
 
 /** From where the tool is used; from the middle one of its points where nobody knows. */

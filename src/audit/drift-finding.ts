@@ -81,7 +81,7 @@ function pullsOf({ instrument, rows, permissible }: DriftSubject): Result<Wrench
     (row) => row.certificate === (certificate?.number ?? null) && row.on >= (certificate?.date ?? ''),
   );
   const points = certificate?.points ?? [];
-  const errorAt = (nm: number) => (points.length === 0 ? 0 : calibratedAt(points, nm, '').error);
+  const errorAt = (nm: number) => (points.length === 0 ? 0 : calibratedAt(points, nm).error);
   return wrenchDrift(current, { permissible, errorAt, due: dueDate(instrument) });
 }
 

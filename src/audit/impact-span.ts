@@ -78,8 +78,8 @@ export function asFoundPoints(asFound: Certificate, lastGood: Certificate | null
   return asFound.points.map(({ reading, error, expanded, k }) => {
     const point = { reading, error, expanded: (2 * expanded) / k };
     if (lastGood === null) return { ...point, was: null, finding: 'unknown' };
-    const then = calibratedAt(lastGood.points, reading, lastGood.number);
-    const was = { error: then.error, expanded: 2 * then.term.amount };
+    const then = calibratedAt(lastGood.points, reading);
+    const was = { error: then.error, expanded: 2 * then.standard };
     const apart = Math.abs(error - was.error);
     const finding = apart > Math.hypot(point.expanded, was.expanded) ? 'moved' : 'not-moved';
     return { ...point, was, finding };

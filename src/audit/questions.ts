@@ -1,5 +1,5 @@
 /** What an auditor asks of jobs: who, with what, how it came out, and everything that wants an explanation. */
-import { unfit } from '../instrument/fitness.ts';
+import { problemOf, unfit } from '../instrument/unfit.ts';
 import { readingFor } from '../job/measurement.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { formatGap } from '../quantity/length.ts';
@@ -79,7 +79,7 @@ function toolExceptions(row: AttemptRow | undefined, setup: Setup | null): reado
     const from = readingFor(instrument, window.lowerLimit, circumstances);
     const to = readingFor(instrument, window.upperLimit, circumstances);
     return unfit(instrument, { on: row.on, from, to }).map(
-      ({ message }) => `${instrument.id} used although ${message}`,
+      (refusal) => `${instrument.id} used although ${problemOf(refusal).message}`,
     );
   });
 }

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { measured, readingFor } from '../job/measurement.ts';
 import type { JobState } from '../job/state.ts';
+import { amountSourceSchema, causeSchema } from '../metrology/term.ts';
 
 /** Null for infinitely many, which JSON cannot say. */
 const degreesOfFreedom = z
@@ -17,8 +18,8 @@ export const budgetSchema = z.strictObject({
   rows: z
     .array(
       z.strictObject({
-        name: z.string().describe('The cause.'),
-        source: z.string().describe('Where the amount comes from.'),
+        cause: causeSchema.describe('The cause.'),
+        source: amountSourceSchema.describe('Where the amount comes from.'),
         type: z.enum(['A', 'B']).describe('Type of evaluation (GUM).'),
         distribution: z
           .enum(['normal', 'rectangular', 'triangular', 'arcsine', 'standard'])
@@ -48,8 +49,8 @@ export function budgetsOf(state: JobState): readonly RecordedBudget[] {
       const reading = readingFor(instrument, at, circumstances);
       const { budget } = measured(instrument, reading, circumstances, null);
       const { standard, coverageFactor, expanded } = budget;
-      const rows = budget.rows.map(({ name, source, type, distribution, amount, sensitivity, ...row }) => ({
-        name,
+      const rows = budget.rows.map(({ cause, source, type, distribution, amount, sensitivity, ...row }) => ({
+        cause,
         source,
         type,
         distribution: distribution.kind,

@@ -60,9 +60,64 @@ function aheadMs(before: LogEntry | StationEntry, entry: LogEntry, fresh: boolea
   return fresh ? Math.min(0, wall) : wall - (entry.monoUs - before.monoUs) / 1000;
 }
 
-/** When the last sample of an entry was taken; null where it holds none, or none that can be read. */
+/** When the last reading of an entry arrived; null where it holds none, or none that can be read. */
 function lastSampleUs({ event }: LogEntry): number | null {
+  if ('atUs' in event) return event.atUs;
+  if ('toUs' in event) return event.toUs;
   if (event.type !== 'readings') return null;
   const samples = decodeSamples(event);
   return samples.ok ? (samples.value.atUs.at(-1) ?? null) : null;
+}
+
+/** Where something stands in the log, and the time that its entry gives. */
+export interface Moment {
+  readonly seq: number;
+  readonly at: string;
+}
+
+const DAY_MS = 86_400_000;
+
+/** A run of entries, from its first to its last. */
+export interface Span {
+  readonly first: Moment;
+  readonly last: Moment;
+}
+
+/**
+ * By how many whole days a job lies out of the order of time in the log: negative where it is dated earlier than something
+ * that stands before it, positive where it is dated later than something that stands behind it. The log itself is in order,
+ * so that a job with another date than its own stands out among its neighbours.
+ */
+export function daysOutOfPlaceAmong(neighbours: readonly Moment[]): (job: Span) => number {
+  const sorted = neighbours.map(({ seq, at }) => ({ seq, ms: Date.parse(at) })).sort((a, b) => a.seq - b.seq);
+  /** The latest time of so many from the front, and the earliest of all from there on. */
+  const latest = [Number.NEGATIVE_INFINITY];
+  for (const { ms } of sorted) latest.push(Math.max(ms, latest.at(-1) ?? ms));
+  const earliest = [Number.POSITIVE_INFINITY];
+  for (const { ms } of sorted.toReversed()) earliest.push(Math.min(ms, earliest.at(-1) ?? ms));
+  earliest.reverse();
+  const countBelow = (limit: number) => {
+    let [from, to] = [0, sorted.length];
+    while (from < to) {
+      const middle = (from + to) >> 1;
+      if ((sorted[middle]?.seq ?? 0) < limit) from = middle + 1;
+      else to = middle;
+    }
+    return from;
+  };
+  return ({ first, last }) => {
+    const behind = (latest[countBelow(first.seq)] ?? 0) - Date.parse(first.at);
+    const ahead = Date.parse(last.at) - (earliest[countBelow(last.seq + 1)] ?? 0);
+    const days = Math.floor(Math.max(0, behind, ahead) / DAY_MS);
+    return days > 0 && behind >= ahead ? -days : days;
+  };
+}
+
+/** The same in words; null where it is in its place. */
+export function outOfPlaceWords(days: number): string | null {
+  if (days === 0) return null;
+  const count = Math.abs(days) === 1 ? '1 day' : `${Math.abs(days)} days`;
+  return days < 0
+    ? `it is dated ${count} before what stands in front of it in the log`
+    : `it is dated ${count} after what stands behind it in the log`;
 }

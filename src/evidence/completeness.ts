@@ -6,6 +6,7 @@ import type { JobState } from '../job/state.ts';
 import { budgetsOf } from './budgets.ts';
 import { canonical } from './canonical.ts';
 import { type Check, failed, passed } from './check.ts';
+import { contradictionIn } from './contradiction.ts';
 import type { JobRecord } from './record.ts';
 import type { StationState } from './station.ts';
 import { summaryOf } from './summary.ts';
@@ -23,10 +24,15 @@ export function contentsAndCompleteness(
   const fault =
     typeof state === 'string'
       ? state
-      : (summaryFault(record, state) ?? instrumentFault(record, station) ?? contradiction(state));
+      : (summaryFault(record, state) ??
+        (typeof station === 'string' ? station : contradictionIn(record)) ??
+        closedFault(state));
   const contents =
     fault === null
-      ? passed(CONTENTS, 'Summary, uncertainty budgets and instruments are what the entries and the log say.')
+      ? passed(
+          CONTENTS,
+          'Summary, uncertainty budgets, instruments and specification are what the entries and the log say.',
+        )
       : failed(CONTENTS, fault);
   return [contents, completeness(state)];
 }
@@ -81,27 +87,8 @@ function summaryFault({ summary, budgets }: JobRecord, state: JobState): string 
     : 'The uncertainty budgets are not what the instruments give.';
 }
 
-/** An instrument or calibration that was put in only for this job would not stand in the station's log before it. */
-function instrumentFault({ entries, background }: JobRecord, station: StationState | string): string | null {
-  if (typeof station === 'string') return station;
-  for (const { event, seq } of entries) {
-    // As the job was opened: what a tool declares of itself later may widen its uncertainty in the job's state.
-    if (event.type !== 'job-opened') continue;
-    const recorded = new Map(
-      background.flatMap(({ event, ...at }) =>
-        event.type === 'instrument-recorded' && at.seq < seq
-          ? [[event.instrument.id, canonical(event.instrument)]]
-          : [],
-      ),
-    );
-    const stranger = event.instruments.find((one) => recorded.get(one.id) !== canonical(one));
-    if (stranger !== undefined) return `The instrument ${stranger.id} is not as the station's log has it.`;
-  }
-  return null;
-}
-
 /** Closed as complete, though it is not: no gap in a job, but a word against its own entries. */
-function contradiction(state: JobState): string | null {
+function closedFault(state: JobState): string | null {
   if (state.closed?.complete !== true) return null;
   const fault = openFault({ ...state, voided: null });
   return fault === null ? null : `The job was closed as complete. ${fault}`;

@@ -1,6 +1,6 @@
 /** Verification of a job record: an ordered list of checks, each with its outcome in words, and one verdict. */
-import { type Check, failed, passed } from './check.ts';
-import { checkClock } from './clock.ts';
+import { type Check, doubtful, failed, passed } from './check.ts';
+import { checkClock, daysOutOfPlaceAmong, outOfPlaceWords } from './clock.ts';
 import { COMPLETENESS, contentsAndCompleteness } from './completeness.ts';
 import { inTheLog } from './in-the-log.ts';
 import { JUDGED_AGAIN, judgedAgain } from './judged-again.ts';
@@ -101,7 +101,9 @@ function stationIn({ background }: JobRecord): StationState | string {
   const [first] = background;
   const disordered = background.some(({ seq, n }, i) => {
     const before = background[i - 1];
-    return before !== undefined && (seq <= before.seq || n <= before.n);
+    // A selection: the numbers of its stream may skip what is not here, but no more than the log does.
+    const [lastSeq, lastN] = before === undefined ? [0, 0] : [before.seq, before.n];
+    return seq <= lastSeq || n <= lastN || n - lastN > seq - lastSeq;
   });
   if (first?.event.type !== 'station-set-up' || first.n !== 1 || disordered)
     return "The entries of the station's own stream are not in order.";
@@ -116,6 +118,8 @@ function clockCheck({ entries, background }: JobRecord, readAt: string | null): 
   const { fault, jumps } = checkClock(entries, background);
   if (fault !== null) return failed('clock', `The times cannot be true: ${fault}.`);
   const ahead = aheadText(entries.at(-1)?.at ?? '', readAt);
+  const astray = outOfPlaceIn(entries, background);
+  if (astray !== null) return doubtful('clock', `${TIMES_IN_DOUBT}: ${astray}.${ahead}`);
   if (jumps.length === 0) return passed('clock', `Wall clock and monotonic clock agree throughout.${ahead}`);
   const shown = jumps
     .slice(0, 5)
@@ -125,6 +129,15 @@ function clockCheck({ entries, background }: JobRecord, readAt: string | null): 
     'clock',
     `The wall clock was set before or while the job ran: ${shown.join(', ')}${more}.${ahead}`,
   );
+}
+
+/** In front of what a reader should know of the times before anything else. */
+export const TIMES_IN_DOUBT = 'TIMES IN DOUBT';
+
+function outOfPlaceIn(entries: JobRecord['entries'], background: JobRecord['background']): string | null {
+  const [first, last] = [entries[0], entries.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  return outOfPlaceWords(daysOutOfPlaceAmong(background)({ first, last }));
 }
 
 /** Two clocks that nobody set right may well be this far apart. */

@@ -1,22 +1,9 @@
 import type { Problem } from '../problem.ts';
-import type { ProblemCode } from '../problem-code.ts';
-import { order } from '../quantity/compare.ts';
 import { certificateProblem } from './certificate.ts';
 import { monthsLater } from './dates.ts';
-import type { Instrument, OutOfTolerance } from './instrument.ts';
+import type { Instrument } from './instrument.ts';
 
-/** What a job asks of an instrument. */
-export interface Task {
-  /** ISO date of the job. */
-  readonly on: string;
-  /** The lowest and the highest reading that a verdict rests on. */
-  readonly from: number;
-  readonly to: number;
-}
-
-const unitOf = ({ quantity }: Instrument) => (quantity === 'torque' ? 'N·m' : 'mm');
 const wanted = ({ quantity }: Instrument) => (quantity === 'torque' ? 'N.m' : 'mm');
-const significant = (value: number) => String(Number(value.toPrecision(4)));
 
 /**
  * What is wrong with the description of an instrument, so that nothing can rest on it and nobody can override it; null if
@@ -82,69 +69,4 @@ export function dueDate({ certificate, interval }: Instrument): string | null {
   const byInterval = interval === undefined ? null : monthsLater(certificate.date, interval.months);
   const stated = certificate.due ?? byInterval;
   return byInterval !== null && stated !== null && byInterval < stated ? byInterval : stated;
-}
-
-/**
- * Why an instrument should not be used for this task; empty when it may be. A supervisor can answer for each of these.
- * Problems: `found-out`, `calibration-expired`, `cycles-used-up`, `out-of-range`, `outside-calibration`.
- */
-export function unfit(instrument: Instrument, task: Task): readonly Problem[] {
-  const { id, range, certificate, interval, cyclesUsed, outOfTolerance } = instrument;
-  const problems: Problem[] = [];
-  const due = dueDate(instrument);
-  const add = (code: ProblemCode, field: string, message: string, next: string) =>
-    problems.push({ code, where: `tool ${id}: ${field}`, message, next });
-  if (outOfTolerance !== undefined)
-    add(
-      'out-of-tolerance',
-      'certificate',
-      `it was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(instrument, outOfTolerance)} and cannot be used`,
-      'Have it adjusted and calibrated, and give the certificate of that day or later.',
-    );
-  if (due !== null && due < task.on)
-    add('calibration-expired', 'certificate.due', `its calibration expired on ${due}`, 'Have it calibrated.');
-  if (interval?.cycles !== undefined && cyclesUsed !== undefined && cyclesUsed > interval.cycles)
-    add(
-      'cycles-used-up',
-      'cyclesUsed',
-      `it has done ${cyclesUsed} cycles since its calibration; ${interval.cycles} are allowed`,
-      'Have it calibrated.',
-    );
-  if (range !== undefined && !covers(range, task))
-    add(
-      'out-of-range',
-      'range',
-      outside('it may be used', range, task, instrument),
-      'Use one of another size.',
-    );
-  if (certificate !== undefined) {
-    const readings = certificate.points.map(({ reading }) => reading);
-    const span = { from: Math.min(...readings), to: Math.max(...readings) };
-    if (!covers(span, task))
-      add(
-        'outside-calibration',
-        'certificate.points',
-        outside('it is calibrated', span, task, instrument),
-        'Use one that is calibrated there, or have more points calibrated.',
-      );
-  }
-  return problems;
-}
-
-/** How far off it was found, as words: "off by -1.1 N·m at 30 N·m". */
-export function offBy(instrument: Instrument, { reading, error }: OutOfTolerance): string {
-  const unit = unitOf(instrument);
-  return `off by ${error > 0 ? '+' : ''}${significant(error)} ${unit} at ${significant(reading)} ${unit}`;
-}
-
-interface Span {
-  readonly from: number;
-  readonly to: number;
-}
-
-const covers = (span: Span, task: Span) => order(task.from, span.from) >= 0 && order(task.to, span.to) <= 0;
-
-function outside(what: string, span: Span, task: Span, instrument: Instrument): string {
-  const unit = unitOf(instrument);
-  return `${what} from ${significant(span.from)} to ${significant(span.to)} ${unit}; this job asks for ${significant(task.from)} to ${significant(task.to)} ${unit}`;
 }

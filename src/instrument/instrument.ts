@@ -47,7 +47,6 @@ export const instrumentSchema = z.strictObject({
     .exactOptional()
     .describe('What its data sheet or class promises. Needed where there is no certificate.'),
   resolution: z.number().positive().describe('The step of its readings, in N·m or mm.'),
-  /** Where the promise comes from: a class of a standard, a data sheet, the device itself. */
   basis: basis.describe('Where the promise comes from: a class of a standard, a data sheet.'),
   certificate: certificateSchema.exactOptional().describe('Its calibration certificate.'),
   correct: z
@@ -92,3 +91,9 @@ export const instrumentSchema = z.strictObject({
     .describe('A finding that no later certificate has put right. Only in the log, never in a station file.'),
 });
 export type Instrument = z.infer<typeof instrumentSchema>;
+
+/** An instrument in a job. */
+export type InstrumentInUse = Instrument & {
+  /** Its permissible deviation is not the station file's but the wider one that the device itself publishes. */
+  readonly promiseOfDevice?: true;
+};

@@ -1,7 +1,8 @@
 import { calibratedAt } from '../metrology/calibration.ts';
 import { permissibleAt } from '../metrology/permissible.ts';
-import type { Term } from '../metrology/term.ts';
+import type { AmountSource, Term } from '../metrology/term.ts';
 import {
+  calibrationTerm,
   driftTerm,
   peakTerm,
   permissibleTerm,
@@ -10,7 +11,7 @@ import {
   uncorrectedTerm,
 } from '../metrology/terms.ts';
 import { yearsBetween } from './dates.ts';
-import type { Instrument } from './instrument.ts';
+import type { InstrumentInUse } from './instrument.ts';
 
 /** What is known of one reading of an instrument, in its own unit. */
 export interface InstrumentTerms {
@@ -24,25 +25,31 @@ export interface InstrumentTerms {
  * none; step, repeatability, drift since the calibration, and what the pull says of its own peak. `on` is the day of the job.
  */
 export function instrumentTerms(
-  instrument: Instrument,
+  instrument: InstrumentInUse,
   reading: number,
   on: string,
   peakStandard: number | null,
 ): InstrumentTerms {
   const { certificate, permissibleDeviation, resolution, repeatability, driftPerYear, basis } = instrument;
+  const promise: AmountSource =
+    instrument.promiseOfDevice === true ? { kind: 'device' } : fromStationFile(basis);
   const terms: Term[] = [];
   let correction = 0;
   if (certificate !== undefined) {
-    const source = `certificate ${certificate.number}, ${certificate.laboratory}`;
-    const { error, term } = calibratedAt(certificate.points, reading, source);
-    terms.push(term);
+    const { number, laboratory } = certificate;
+    const source: AmountSource = { kind: 'certificate', number, laboratory };
+    const calibrated = calibratedAt(certificate.points, reading);
+    const { error } = calibrated;
+    terms.push(calibrationTerm(calibrated, source));
     if (instrument.correct === true) correction = error;
     else if (error !== 0) terms.push(uncorrectedTerm(error, source));
     const years = Math.max(0, yearsBetween(certificate.date, on));
     if (driftPerYear !== undefined && years > 0)
-      terms.push(driftTerm(years * permissibleAt(driftPerYear.within, reading), driftPerYear.basis));
+      terms.push(
+        driftTerm(years * permissibleAt(driftPerYear.within, reading), fromStationFile(driftPerYear.basis)),
+      );
   } else if (permissibleDeviation !== undefined) {
-    terms.push(permissibleTerm(permissibleDeviation, reading, basis));
+    terms.push(permissibleTerm(permissibleDeviation, reading, promise));
   } else {
     throw new RangeError(`nothing says how far ${instrument.id} may be off`);
   }
@@ -51,3 +58,5 @@ export function instrumentTerms(
   if (peakStandard !== null && peakStandard > 0) terms.push(peakTerm(peakStandard));
   return { correction, terms };
 }
+
+const fromStationFile = (basis: string): AmountSource => ({ kind: 'station-file', basis });

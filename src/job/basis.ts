@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { decisionRuleSchema } from '../metrology/decision.ts';
 import { windowSchema } from '../metrology/judgement.ts';
+import { gapPolicySchema } from '../plug/gap.ts';
+import { noteSchema } from '../plug/note.ts';
 
 /** How the shop decides, and whether it wants the four grades of ILAC-G8 beside the verdict. */
 export const decisionSchema = z.strictObject({
@@ -19,8 +21,10 @@ export const basisSchema = z.strictObject({
   firstTorqueWindow: windowSchema
     .nullable()
     .describe('The window of the first of two steps; null for a plain tightening.'),
+  gap: gapPolicySchema.describe('How the gap is found and changed, defaults filled in.'),
   notes: z
-    .array(z.string())
+    .array(noteSchema)
+    .max(20)
     .describe('What a reader should know about the figures: tables, sources set aside, reductions.'),
 });
 export type Basis = z.infer<typeof basisSchema>;

@@ -39,7 +39,7 @@ export class BenchState implements BenchContext {
   flush(tool: ToolId, feed: Feed): void {
     if (feed.atUs.length === 0) return;
     const coded = encodeSamples(feed);
-    this.emit({ type: 'readings', tool, first: feed.first, exponent: feed.exponent, ...coded });
+    this.emit({ type: 'readings', tool, first: feed.first, ...coded });
     feed.atUs = [];
     feed.counts = [];
   }

@@ -96,3 +96,9 @@ export function commandOf(event: JobEvent): Command | null {
       return null;
   }
 }
+
+/** Who wrote an entry: the program (`station`), the technician of that time, or somebody else by name. */
+export function writerOf(event: JobEvent): string {
+  if (event.type === 'instrument-overridden' || event.type === 'job-voided') return event.by;
+  return event.type === 'job-opened' || commandOf(event) !== null ? 'technician' : 'station';
+}

@@ -1,11 +1,12 @@
 import { z } from 'zod';
 import { instrumentSchema } from '../instrument/instrument.ts';
+import { refusalSchema } from '../instrument/unfit.ts';
 import { judgementSchema, windowSchema } from '../metrology/judgement.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
 import { personal } from '../personal.ts';
 import { conditionSchema, damageSchema, threadStateSchema } from '../plug/condition.ts';
-import { PROBLEM_CODES } from '../problem-code.ts';
 import { pullSchema } from '../pull/pull.ts';
+import { detectorSettingsSchema } from '../pull/settings.ts';
 import { toolDescriptionSchema } from '../reading.ts';
 import { evidenceSchema } from '../sequence/evidence.ts';
 import { askSchema, pullKindSchema } from '../sequence/kind.ts';
@@ -31,14 +32,15 @@ export const readingsSchema = z
       .min(1)
       .describe("The driver's number of the first sample; the others follow without a break."),
     count: z.int().min(1).describe('How many samples.'),
-    exponent: z.int().describe("A figure is counts · 10^exponent of the tool's unit."),
     startUs: us.describe('Stamp from which the differences count, in microseconds.'),
     times: z
       .string()
       .describe('Differences of the time steps in microseconds: zigzag, 7-bit groups, base64.'),
     counts: z.string().describe('Differences of the counts: zigzag, 7-bit groups, base64.'),
   })
-  .describe('Samples of one tool, in a compact coding.');
+  .describe(
+    'Samples of one tool, in a compact coding. A figure is counts · 10^exponent of the unit, both as the last `tool-linked` of this tool describes it.',
+  );
 
 export const answerSchema = z.enum(['fresh', 'rehit', 'handling', 'refit', 'replace', 'unfinished']);
 /**
@@ -85,8 +87,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     .strictObject({
       type: z.literal('instrument-overridden'),
       tool: toolId,
-      code: z.enum(PROBLEM_CODES).describe('Code of the refusal.'),
-      refusal: z.string().describe('Why it would have been refused.'),
+      refusal: refusalSchema.describe('Why it would have been refused.'),
       by: person,
       reason,
     })
@@ -111,6 +112,11 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       tool: toolId,
       driver: z.string().describe('The driver that reads it.'),
       description: toolDescriptionSchema.describe('What the tool says of itself.'),
+      detection: detectorSettingsSchema
+        .exactOptional()
+        .describe(
+          'Of a torque wrench: how pulls are looked for in its readings, what it does not state filled in.',
+        ),
     })
     .describe('A tool joined.'),
   // It never works the other way: a link is not proof enough to make a guard band narrower.
@@ -147,8 +153,7 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       tool: toolId,
       reading: z.int().min(1).describe("The driver's number of the reading."),
       atUs: us,
-      exponent: z.int().describe("A figure is counts · 10^exponent of the tool's unit."),
-      counts: z.int().describe('The figure.'),
+      counts: z.int().describe('The figure, in steps as the last `tool-linked` of this tool describes them.'),
     })
     .describe(
       'A reading from the memory of the tool, taken while it was out of reach. It is kept and given to no cylinder.',

@@ -1,6 +1,6 @@
 import { createPullDetector } from '../pull/detector.ts';
 import type { PullDetector } from '../pull/pull-detector.ts';
-import { settingsFor } from '../pull/settings.ts';
+import { type DetectorSettings, settingsFor } from '../pull/settings.ts';
 import type { Reading, ToolDescription, ToolId } from '../reading.ts';
 import type { JobEvent } from './event.ts';
 import type { JobState } from './state.ts';
@@ -16,23 +16,22 @@ export interface Feed {
   counts: number[];
 }
 
-export function newFeed(tool: ToolDescription, state: JobState): Feed {
-  const { exponent, quantity } = tool;
+export function newFeed({ exponent, quantity }: ToolDescription, settings: DetectorSettings): Feed {
+  return { exponent, quantity, detector: createPullDetector(settings), first: 0, atUs: [], counts: [] };
+}
+
+/** How pulls are looked for in the readings of a tool: below the lowest window of the job, as the tool describes itself. */
+export function detectionFor(tool: ToolDescription, state: JobState): DetectorSettings {
   const windows = [
     state.torqueWindow,
     ...(state.basis.firstTorqueWindow === null ? [] : [state.basis.firstTorqueWindow]),
   ];
   const lowerNm = Math.min(...windows.map((window) => asWrenchReads(state, window).lowerNm));
-  const detector = createPullDetector(settingsFor(lowerNm, tool));
-  return { exponent, quantity, detector, first: 0, atUs: [], counts: [] };
+  return settingsFor(lowerNm, tool);
 }
 
 /** The event of a reading that carries no value of the tool as it is now. */
-export function notAValue(
-  tool: ToolId,
-  reading: Exclude<Reading, { kind: 'value' }>,
-  exponent: number,
-): JobEvent {
+export function notAValue(tool: ToolId, reading: Exclude<Reading, { kind: 'value' }>): JobEvent {
   switch (reading.kind) {
     case 'not-known':
       return { type: 'value-not-known', tool, reading: reading.n, atUs: reading.atUs };
@@ -49,7 +48,7 @@ export function notAValue(
       };
     case 'stored': {
       const { n, atUs, counts } = reading;
-      return { type: 'value-stored', tool, reading: n, atUs, exponent, counts };
+      return { type: 'value-stored', tool, reading: n, atUs, counts };
     }
   }
 }

@@ -215,13 +215,12 @@ const unsettled = (state: JobState, cylinder: number): JobState =>
 /** The device may be off by more than it was listed with: judged by that from here on. */
 function uncertaintyDeclared(state: JobState, event: JobEventOf<'uncertainty-declared'>): JobState {
   const { tool, permissibleDeviation, window, firstWindow } = event;
-  const basis = 'published by the device itself';
   return {
     ...state,
     // What was confirmed were other windows.
     windowsConfirmed: false,
     instruments: state.instruments.map((one) =>
-      one.id === tool ? { ...one, permissibleDeviation, basis } : one,
+      one.id === tool ? { ...one, permissibleDeviation, promiseOfDevice: true as const } : one,
     ),
     ...(window.unit === 'mm' ? { gapWindow: window } : { torqueWindow: window }),
     ...(firstWindow === null ? {} : { basis: { ...state.basis, firstTorqueWindow: firstWindow } }),

@@ -1,10 +1,12 @@
-import { misdescribed, unfit } from '../instrument/fitness.ts';
+import { misdescribed } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
+import { problemOf, unfit } from '../instrument/unfit.ts';
 import { windowBy } from '../metrology/decision.ts';
 import { expandedWithin } from '../metrology/interval.ts';
 import type { Window } from '../metrology/judgement.ts';
-import { adjustingOf, gapCheckOf, gapLimitsOf, wiresOf } from '../plug/gap.ts';
-import { implausible, namesOn, notesOn } from '../plug/plausibility.ts';
+import { type GapPolicy, gapCheckOf, gapLimitsOf, gapPolicyOf, wiresOf } from '../plug/gap.ts';
+import type { Note } from '../plug/note.ts';
+import { implausible, notesOn } from '../plug/plausibility.ts';
 import { outranked } from '../plug/precedence.ts';
 import type { Fit } from '../plug/specification.ts';
 import { type TorqueLimits, tighteningOf } from '../plug/tightening.ts';
@@ -16,7 +18,7 @@ import type { JobEventOf } from './event.ts';
 import { readingFor } from './measurement.ts';
 import type { WorkOrder } from './order.ts';
 import type { Routine } from './routine.ts';
-import { vinFault, vinNotes } from './vin.ts';
+import { vinFault } from './vin.ts';
 import { undecidable, windowFor } from './windows.ts';
 
 /** A supervisor answers for an instrument that would be refused. */
@@ -36,6 +38,12 @@ export interface Opening {
   readonly routine?: Routine;
 }
 
+/** Why a job cannot be opened. */
+export interface NotOpened extends Problem {
+  /** The tool that is refused and that a supervisor may answer for. */
+  readonly answerableFor?: string;
+}
+
 /** The first events of a job: its opening, then what a supervisor answered for. */
 export type Opened = readonly [JobEventOf<'job-opened'>, ...JobEventOf<'instrument-overridden'>[]];
 
@@ -48,10 +56,10 @@ export function openJob(
   order: WorkOrder,
   instruments: readonly Instrument[],
   opening: Opening,
-): Result<Opened> {
+): Result<Opened, NotOpened> {
   const specified = specifiedBy(order, opening.on);
   if (!specified.ok) return specified;
-  const { limits, first, notes } = specified.value;
+  const { limits, first, notes, gap: policy } = specified.value;
   const torque = torqueSide(order, instruments, opening, limits, first);
   if (!torque.ok) return torque;
   const gap = gapSide(order, instruments, opening);
@@ -64,7 +72,7 @@ export function openJob(
       instruments: [...instruments],
       torqueWindow: torque.value.window,
       gapWindow: gap.value.window,
-      basis: { on, decision, firstTorqueWindow: torque.value.first, notes: [...notes] },
+      basis: { on, decision, firstTorqueWindow: torque.value.first, gap: policy, notes: [...notes] },
       rules: RULES,
       ...(routine === undefined ? {} : { routine }),
     },
@@ -80,7 +88,8 @@ export function specifiedBy(
 ): Result<{
   readonly limits: TorqueLimits;
   readonly first: TorqueLimits | null;
-  readonly notes: readonly string[];
+  readonly notes: readonly Note[];
+  readonly gap: GapPolicy;
 }> {
   const { specification, plug, engine, vehicle } = order;
   const vin = vehicle.vin === undefined ? null : vinFault(vehicle.vin);
@@ -102,18 +111,11 @@ export function specifiedBy(
   const fit: Fit = { thread: plug.thread, seat: plug.seat, head: engine.headMaterial };
   const wrong = implausible(specification, limits, fit);
   if (wrong !== null) return err(wrong);
-  const adjusting = adjustingOf(specification, plug);
-  if (!adjusting.ok) return adjusting;
+  const policy = gapPolicyOf(specification, plug);
+  if (!policy.ok) return policy;
   const notes = notesOn(specification, limits, plug, fit);
-  return ok({ limits, first, notes });
+  return ok({ limits, first, notes, gap: policy.value });
 }
-
-/** What there is to note on a job: on its vehicle, on its figures, and who answers for these. */
-export const notesOnJob = ({ order, basis }: Pick<JobEventOf<'job-opened'>, 'order' | 'basis'>) => [
-  ...vinNotes(order.vehicle.vin),
-  ...basis.notes,
-  ...namesOn(order.specification),
-];
 
 function notYet({ source, also = [] }: WorkOrder['specification'], on: string): Problem | null {
   const dates = [source, ...also.map((other) => other.source)].map(({ date }) => date);
@@ -138,7 +140,7 @@ function torqueSide(
   opening: Opening,
   limits: TorqueLimits,
   first: TorqueLimits | null,
-): Result<Side<Window> & { readonly first: Window | null }> {
+): Result<Side<Window> & { readonly first: Window | null }, NotOpened> {
   const wrench = instruments.find(({ quantity }) => quantity === 'torque');
   if (wrench === undefined) return err(missing('torque wrench', 'torque'));
   const steps = first === null ? [limits] : [limits, first];
@@ -164,7 +166,7 @@ function gapSide(
   order: WorkOrder,
   instruments: readonly Instrument[],
   opening: Opening,
-): Result<Side<Window | null>> {
+): Result<Side<Window | null>, NotOpened> {
   const { specification, plug } = order;
   const limits = gapLimitsOf(specification, plug);
   if (!limits.ok) return limits;
@@ -202,7 +204,7 @@ function fitFor(
   order: WorkOrder,
   { on, overrides }: Opening,
   limits: { readonly lower: number; readonly upper: number },
-): Result<readonly JobEventOf<'instrument-overridden'>[]> {
+): Result<readonly JobEventOf<'instrument-overridden'>[], NotOpened> {
   const wrong = misdescribed(instrument, on);
   if (wrong !== null) return err(wrong);
   const circumstances = { on, adapter: order.adapter };
@@ -213,21 +215,22 @@ function fitFor(
   if (refusal === undefined) return ok([]);
   const given = overrides.find(({ tool }) => tool === instrument.id);
   if (given === undefined)
-    return err({
-      ...refusal,
-      next: `${refusal.next} A supervisor can answer for it: --override ${instrument.id} --by NAME --because TEXT.`,
-    });
+    return err({ ...inTool(problemOf(refusal), instrument), answerableFor: instrument.id });
   return ok(
-    reasons.map(({ code, message }) => ({
+    reasons.map((reason) => ({
       type: 'instrument-overridden',
       tool: instrument.id,
-      code,
-      refusal: message,
+      refusal: reason,
       by: given.by,
       reason: given.reason,
     })),
   );
 }
+
+const inTool = (problem: Problem & { readonly where: string }, { id }: Instrument): Problem => ({
+  ...problem,
+  where: `tool ${id}: ${problem.where}`,
+});
 
 function missing(what: string, quantity: string): Problem {
   return {

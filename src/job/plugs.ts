@@ -29,12 +29,16 @@ export function withNewPlug(state: JobState, cylinder: number): JobState {
 
 /** What the plug of this cylinder asks for after the last of its readings; null while there is none. */
 export function gapStepOf(state: JobState, { cylinder, gaps }: CylinderState): GapStep | null {
-  const { gapWindow, order } = state;
+  const { gapWindow, order, basis } = state;
   const { gapsBefore, step } = plugOf(state, cylinder);
   const [last, reading] = gaps.slice(Math.max(gapsBefore, gaps.length - 2)).map(seen);
   if (gapWindow === null || last === undefined) return null;
   const rules = {
-    adjusting: orThrow(adjustingOf(order.specification, order.plug)),
+    adjusting: {
+      ...orThrow(adjustingOf(order.specification, order.plug)),
+      allowed: basis.gap.adjustable,
+      bendMostMm: basis.gap.bendMostMm,
+    },
     // Two readings of one gap may differ by the root of two of what one may be off.
     noticeableMm: Math.SQRT2 * gapWindow.expandedAtUpper,
     middleMm: (gapWindow.acceptLower + gapWindow.acceptUpper) / 2,

@@ -1,4 +1,4 @@
-import type { Instrument } from '../instrument/instrument.ts';
+import type { InstrumentInUse } from '../instrument/instrument.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
 import type { GapStep } from '../plug/gap.ts';
 import type { Pull } from '../pull/pull.ts';
@@ -118,7 +118,7 @@ export interface JobState {
   readonly order: WorkOrder;
   /** Who works on it now: the one the order names, or whoever took it over. */
   readonly technician: string;
-  readonly instruments: readonly Instrument[];
+  readonly instruments: readonly InstrumentInUse[];
   readonly torqueWindow: Window;
   /** Null where the gap is not measured. */
   readonly gapWindow: Window | null;

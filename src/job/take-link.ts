@@ -1,7 +1,7 @@
 /** A session starts, a tool is linked or lost. What the bench makes of it always follows it in the log: replay relies on that order. */
 import type { LinkState, ToolId } from '../reading.ts';
 import type { BenchState } from './bench-state.ts';
-import { newFeed } from './feed.ts';
+import { detectionFor, newFeed } from './feed.ts';
 import { declared } from './judging.ts';
 import { cutPull, settleStroke } from './take-pull.ts';
 
@@ -29,8 +29,11 @@ export function takeLink(bench: BenchState, tool: ToolId, driver: string, to: Li
   bench.flushAll();
   bench.feeds.delete(tool);
   if (to.state === 'linked') {
-    bench.feeds.set(tool, newFeed(to.description, bench.state()));
-    bench.emit({ type: 'tool-linked', tool, driver, description: to.description });
+    const { description } = to;
+    const detection = detectionFor(description, bench.state());
+    bench.feeds.set(tool, newFeed(description, detection));
+    const looked = description.quantity === 'torque' ? { detection } : {};
+    bench.emit({ type: 'tool-linked', tool, driver, description, ...looked });
     const wider = declared(bench.state(), tool, to.description);
     if (wider !== null) bench.emit(wider);
   } else {

@@ -19,7 +19,7 @@ export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): 
   if (feed === undefined) throw new Error(`a reading of ${tool} came before its link`);
   if (reading.kind !== 'value') {
     bench.flush(tool, feed);
-    bench.emit(notAValue(tool, reading, feed.exponent));
+    bench.emit(notAValue(tool, reading));
     // What the tool read in between is unknown, so a pull under way will never be whole.
     if (reading.kind === 'missed') cutPull(bench, tool, feed, 'link-lost');
     return;

@@ -3,7 +3,6 @@
  * 49 CFR 565.15(c) makes binding for vehicles of North America and that is optional everywhere else.
  */
 
-import { isWithheld } from '../personal.ts';
 import type { Problem } from '../problem.ts';
 import type { ProblemCode } from '../problem-code.ts';
 
@@ -60,14 +59,6 @@ export function vinFault(text: string): VinFault | null {
   const optional = northAmerican ? '' : ', though not every market uses it';
   const message = `the check digit of the VIN is ${actual}; expected ${due}${optional}`;
   return fault(northAmerican, 'vin-check-digit', message);
-}
-
-/** The doubt about a VIN that stops no work, to be shown with the notes of a job. It is personal, and no part of what is signed. */
-export function vinNotes(vin: string | undefined): readonly string[] {
-  const found = vin === undefined || isWithheld(vin) ? null : vinFault(vin);
-  if (found === null) return [];
-  const { message, next } = found.problem;
-  return [`${message.charAt(0).toUpperCase()}${message.slice(1)}. ${next}`];
 }
 
 function strangeText(character: string): string {

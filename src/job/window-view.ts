@@ -1,22 +1,22 @@
 /** The view of a torque window before any pull: where it comes from, what it leaves, what one reading is worth. */
-import { misdescribed, unfit } from '../instrument/fitness.ts';
+import { misdescribed } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
+import { type Refusal, unfit } from '../instrument/unfit.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
 import { normalDensity } from '../metrology/normal.ts';
 import { type GlobalRisk, globalRisk, guardBandFor } from '../metrology/risk.ts';
 import { judge } from '../metrology/window.ts';
 import { plugJoint } from '../plug/friction.ts';
-import { namesOn, type TableView, tableView } from '../plug/plausibility.ts';
+import type { Note } from '../plug/note.ts';
+import { type TableView, tableView } from '../plug/plausibility.ts';
 import { SOURCE_WORDS } from '../plug/precedence.ts';
 import { tighteningOf } from '../plug/tightening.ts';
-import type { Problem } from '../problem.ts';
 import { formatAngle } from '../quantity/angle.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { Decision } from './basis.ts';
 import { type Measured, measured, readingFor } from './measurement.ts';
 import { specifiedBy } from './open.ts';
 import type { WorkOrder } from './order.ts';
-import { vinNotes } from './vin.ts';
 import { windowFor } from './windows.ts';
 
 /** Everything to show about a window, with every figure computed. */
@@ -29,9 +29,10 @@ export interface WindowView {
   readonly wrenchReads: { readonly from: number; readonly to: number; readonly at: number };
   readonly measured: Measured;
   readonly judgement: Judgement;
-  readonly refusals: readonly Problem[];
+  readonly refusals: readonly Refusal[];
   readonly table: TableView | null;
-  readonly notes: readonly string[];
+  readonly order: WorkOrder;
+  readonly notes: readonly Note[];
   readonly risk: {
     readonly spreadNm: number;
     /** With the window's own rule. */
@@ -83,7 +84,8 @@ export function viewOfWindow(
     judgement: judge(seen.value, seen.budget.expanded, window),
     refusals: unfit(wrench, { on, from: reads(limits.lowerNm), to: reads(limits.upperNm) }),
     table: tableView(fit),
-    notes: [...vinNotes(order.vehicle.vin), ...notes, ...namesOn(order.specification)],
+    order,
+    notes,
     risk: spreadNm === undefined ? null : riskOf(window, seen.budget.standard, spreadNm),
   });
 }

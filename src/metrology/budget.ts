@@ -1,16 +1,16 @@
 import { COVERAGE, COVERAGE_FACTOR } from './coverage.ts';
 import { studentQuantile } from './student.ts';
-import { standardUncertainty, type Term } from './term.ts';
+import { type Input, standardUncertainty, type Term } from './term.ts';
 
-/** A term with its standard uncertainty, its contribution |c|·u(x) and its share of the variance, for printing. */
-interface BudgetRow extends Term {
+/** What an input adds: its standard uncertainty, its contribution |c|·u(x) and its share of the variance. */
+interface Contribution {
   readonly standard: number;
   readonly contribution: number;
   readonly share: number;
 }
 
-export interface Budget {
-  readonly rows: readonly BudgetRow[];
+export interface Budget<T extends Input = Term> {
+  readonly rows: readonly (T & Contribution)[];
   /** u_c */
   readonly standard: number;
   /** ν_eff of Welch and Satterthwaite. */
@@ -28,7 +28,7 @@ export type Coverage = { readonly k: number } | { readonly confidence: number };
  * degrees of freedom of Welch and Satterthwaite (GUM G.4.1). For coverage by confidence, ν_eff is cut down to a whole
  * number first, as the GUM does. All terms in one unit after their sensitivity.
  */
-export function combine(terms: readonly Term[], coverage: Coverage): Budget {
+export function combine<T extends Input>(terms: readonly T[], coverage: Coverage): Budget<T> {
   const parts = terms.map((term) => {
     const standard = standardUncertainty(term.amount, term.distribution);
     return { ...term, standard, contribution: Math.abs(term.sensitivity) * standard };

@@ -1,5 +1,3 @@
-import type { Term } from './term.ts';
-
 /** One line of a calibration certificate, all in the unit of the reading. */
 export interface CalibrationPoint {
   /** What the instrument read. */
@@ -14,20 +12,19 @@ export interface CalibrationPoint {
 export interface Calibrated {
   /** To be taken off the reading. */
   readonly error: number;
-  readonly term: Term;
+  /** Standard uncertainty of the error. */
+  readonly standard: number;
+  /** The reading lies beyond the points. */
+  readonly extrapolated: boolean;
 }
 
 /**
  * The certificate at `reading`: the error on the straight line between the two neighbouring points, the uncertainty the
  * larger of theirs, because what the line misses between them is not known. Beyond the last point its relative error and
- * uncertainty are carried on, and the term says so; whether that may be used is decided elsewhere. No points throw
+ * uncertainty are carried on, and that is stated; whether that may be used is decided elsewhere. No points throw
  * RangeError.
  */
-export function calibratedAt(
-  points: readonly CalibrationPoint[],
-  reading: number,
-  source: string,
-): Calibrated {
+export function calibratedAt(points: readonly CalibrationPoint[], reading: number): Calibrated {
   const sorted = [...points].sort((a, b) => a.reading - b.reading);
   const above = sorted.find((point) => point.reading >= reading);
   const below = sorted.findLast((point) => point.reading <= reading);
@@ -35,30 +32,17 @@ export function calibratedAt(
   if (nearest === undefined) throw new RangeError('a certificate without points');
   if (above === undefined || below === undefined) {
     const share = reading > nearest.reading && nearest.reading > 0 ? reading / nearest.reading : 1;
-    return calibrated(
-      share * nearest.error,
-      (share * nearest.expanded) / nearest.k,
-      ', beyond its points',
-      source,
-    );
+    return {
+      error: share * nearest.error,
+      standard: (share * nearest.expanded) / nearest.k,
+      extrapolated: true,
+    };
   }
   const share =
     above.reading === below.reading ? 0 : (reading - below.reading) / (above.reading - below.reading);
-  const standard = Math.max(below.expanded / below.k, above.expanded / above.k);
-  return calibrated(below.error + share * (above.error - below.error), standard, '', source);
-}
-
-function calibrated(error: number, standard: number, beyond: string, source: string): Calibrated {
   return {
-    error,
-    term: {
-      name: `calibration${beyond}`,
-      source,
-      type: 'B',
-      amount: standard,
-      distribution: { kind: 'standard' },
-      sensitivity: 1,
-      degreesOfFreedom: Number.POSITIVE_INFINITY,
-    },
+    error: below.error + share * (above.error - below.error),
+    standard: Math.max(below.expanded / below.k, above.expanded / above.k),
+    extrapolated: false,
   };
 }

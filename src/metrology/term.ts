@@ -1,3 +1,5 @@
+import { z } from 'zod';
+
 /**
  * How the possible values of an input are spread (GUM, JCGM 100:2008, clause 4.3). `normal` divides an expanded
  * uncertainty by its `k`; `standard` is a standard deviation as it stands, for example that of a mean of readings.
@@ -6,11 +8,8 @@ export type Distribution =
   | { readonly kind: 'normal'; readonly k: number }
   | { readonly kind: 'rectangular' | 'triangular' | 'arcsine' | 'standard' };
 
-/** One line of an uncertainty budget. */
-export interface Term {
-  readonly name: string;
-  /** Where the amount comes from: a certificate, a data sheet, the readings themselves. */
-  readonly source: string;
+/** An input of a measurement: how far it may be off, and how much the result moves with it. */
+export interface Input {
   readonly type: 'A' | 'B';
   /** Half-width, expanded uncertainty or standard deviation, as the distribution says. */
   readonly amount: number;
@@ -19,6 +18,56 @@ export interface Term {
   readonly sensitivity: number;
   /** Infinity where the amount is taken as exactly known. */
   readonly degreesOfFreedom: number;
+}
+
+/** What makes a reading of a wrench or a gauge uncertain. */
+export const causeSchema = z.enum([
+  'calibration',
+  'calibration-extrapolated',
+  'uncorrected-error',
+  'drift',
+  'permissible-deviation',
+  'resolution',
+  'repeatability',
+  'peak',
+  'adapter-arm',
+  'adapter-offset',
+  'adapter-angle',
+]);
+export type Cause = z.infer<typeof causeSchema>;
+
+const stated = z.string().min(1).max(160).describe('Where it comes from, as the station file states it.');
+
+/** Where the amount of a line comes from. */
+export const amountSourceSchema = z.discriminatedUnion('kind', [
+  z
+    .strictObject({
+      kind: z.literal('certificate'),
+      number: z.string().describe('Its number.'),
+      laboratory: z.string().describe('Who issued it.'),
+    })
+    .describe('A calibration certificate.'),
+  z.strictObject({ kind: z.literal('station-file'), basis: stated }).describe('The station file.'),
+  z
+    .strictObject({
+      kind: z.literal('own-readings'),
+      count: z.int().min(2).describe('How many readings.'),
+      basis: stated,
+    })
+    .describe('Readings made in the shop.'),
+  z.strictObject({ kind: z.literal('device') }).describe('The device, which publishes it of itself.'),
+  z.strictObject({ kind: z.literal('step') }).describe('The step of the readings.'),
+  z.strictObject({ kind: z.literal('samples') }).describe('The samples and the zero of the pull itself.'),
+  z
+    .strictObject({ kind: z.literal('adapter') })
+    .describe('The lengths and the angle of the adapter, measured.'),
+]);
+export type AmountSource = z.infer<typeof amountSourceSchema>;
+
+/** One line of an uncertainty budget. */
+export interface Term extends Input {
+  readonly cause: Cause;
+  readonly source: AmountSource;
 }
 
 /** Standard uncertainty of an input: GUM 4.3.3 (normal), 4.3.7 (a/√3), 4.3.9 (a/√6); arcsine a/√2. */

@@ -1,41 +1,52 @@
 /** The lines that a budget for a torque wrench or a gap gauge is made of; every amount in the unit of the result. */
+import type { Calibrated } from './calibration.ts';
 import { type PermissibleDeviation, permissibleAt } from './permissible.ts';
-import type { Distribution, Term } from './term.ts';
+import type { AmountSource, Cause, Distribution, Term } from './term.ts';
 
 /** What the maker promises: anywhere within ±a, so rectangular. A relative promise is a share of the reading. */
-export function permissibleTerm(permissible: PermissibleDeviation, value: number, source: string): Term {
-  return typeB('permissible deviation', source, permissibleAt(permissible, value), { kind: 'rectangular' });
+export function permissibleTerm(
+  permissible: PermissibleDeviation,
+  value: number,
+  source: AmountSource,
+): Term {
+  return typeB('permissible-deviation', source, permissibleAt(permissible, value), { kind: 'rectangular' });
 }
 
 /** A digital step: half a step to either side, rectangular, so step/√12 (GUM F.2.2.1). */
 export function resolutionTerm(step: number): Term {
-  return typeB('resolution', 'step of the readings', step / 2, { kind: 'rectangular' });
+  return typeB('resolution', { kind: 'step' }, step / 2, { kind: 'rectangular' });
+}
+
+/** What the laboratory leaves open about the error that its certificate states. */
+export function calibrationTerm({ standard, extrapolated }: Calibrated, source: AmountSource): Term {
+  const cause = extrapolated ? 'calibration-extrapolated' : 'calibration';
+  return typeB(cause, source, standard, { kind: 'standard' });
 }
 
 /** Drift since the last calibration: anywhere within ±`halfWidth`, from the history of certificates or a data sheet. */
-export function driftTerm(halfWidth: number, source: string): Term {
-  return typeB('drift since calibration', source, halfWidth, { kind: 'rectangular' });
+export function driftTerm(halfWidth: number, source: AmountSource): Term {
+  return typeB('drift', source, halfWidth, { kind: 'rectangular' });
 }
 
 /**
  * An error that the certificate states and nobody takes off: as if its size were a standard deviation, which covers 95 %
  * whatever its share (the root-sum-of-squares way with an uncorrected bias, S. D. Phillips et al., NIST, 1997).
  */
-export function uncorrectedTerm(error: number, source: string): Term {
-  return typeB('error, not corrected', source, Math.abs(error), { kind: 'standard' });
+export function uncorrectedTerm(error: number, source: AmountSource): Term {
+  return typeB('uncorrected-error', source, Math.abs(error), { kind: 'standard' });
 }
 
 /**
  * Repeatability from at least two readings of the same thing (GUM 4.2): the standard deviation of one reading.
  */
-export function repeatabilityTerm(readings: readonly number[], source: string): Term {
+export function repeatabilityTerm(readings: readonly number[], basis: string): Term {
   const count = readings.length;
   if (count < 2) throw new RangeError(`repeatability needs at least 2 readings, not ${count}`);
   const mean = readings.reduce((sum, reading) => sum + reading, 0) / count;
   const variance = readings.reduce((sum, reading) => sum + (reading - mean) ** 2, 0) / (count - 1);
   return {
-    name: 'repeatability',
-    source: `${count} readings, ${source}`,
+    cause: 'repeatability',
+    source: { kind: 'own-readings', count, basis },
     type: 'A',
     amount: Math.sqrt(variance),
     distribution: { kind: 'standard' },
@@ -46,7 +57,7 @@ export function repeatabilityTerm(readings: readonly number[], source: string): 
 
 /** What sampling, noise and zero leave open about the peak of this very pull; a standard deviation from its own samples. */
 export function peakTerm(standard: number): Term {
-  return typeB('peak of the pull', 'its samples and its zero', standard, { kind: 'standard' });
+  return typeB('peak', { kind: 'samples' }, standard, { kind: 'standard' });
 }
 
 /** An adapter on the drive: arm from the drive's centre to the hand, offset to the fastener's, angle between the two. */
@@ -69,20 +80,20 @@ export function adapterTerms(
   const angle = (angleDeg * Math.PI) / 180;
   const perMm = (settingNm * Math.cos(angle)) / armMm;
   const perDeg = (-settingNm * offsetMm * Math.sin(angle) * Math.PI) / 180 / armMm;
-  const term = (name: string, amount: number, sensitivity: number): Term => ({
-    ...typeB(name, 'measured on the adapter', amount, { kind: 'rectangular' }),
+  const term = (cause: Cause, amount: number, sensitivity: number): Term => ({
+    ...typeB(cause, { kind: 'adapter' }, amount, { kind: 'rectangular' }),
     sensitivity,
   });
   return [
-    term('arm of the wrench', within.armMm, (-perMm * offsetMm) / armMm),
-    term('offset of the adapter', within.offsetMm, perMm),
-    term('angle of the adapter', within.angleDeg, perDeg),
+    term('adapter-arm', within.armMm, (-perMm * offsetMm) / armMm),
+    term('adapter-offset', within.offsetMm, perMm),
+    term('adapter-angle', within.angleDeg, perDeg),
   ];
 }
 
-function typeB(name: string, source: string, amount: number, distribution: Distribution): Term {
+function typeB(cause: Cause, source: AmountSource, amount: number, distribution: Distribution): Term {
   return {
-    name,
+    cause,
     source,
     type: 'B',
     amount,

@@ -1,7 +1,8 @@
 /** What verification of a package looks at, file by file: each check says in one sentence how it came out. */
 import { canonical } from '../evidence/canonical.ts';
-import { type Check, failed, passed } from '../evidence/check.ts';
+import { type Check, doubtful, failed, passed } from '../evidence/check.ts';
 import { checkpointHolds, type SignedCheckpoint } from '../evidence/checkpoint.ts';
+import { daysOutOfPlaceAmong, type Moment, outOfPlaceWords, type Span } from '../evidence/clock.ts';
 import { entryHash } from '../evidence/entry.ts';
 import { thumbprint } from '../evidence/jwk.ts';
 import type { StationEntry } from '../evidence/log.ts';
@@ -185,6 +186,24 @@ export function checkImpacts({ jobs }: PackageIndex, entries: readonly StationEn
   if (questioned.size === 0)
     return passed(name, "None of the station's entries here puts one of these jobs in question.");
   return passed(name, `PUT IN QUESTION later: ${questioned.size} of ${jobs.length} jobs; see below.`);
+}
+
+/** Whether the jobs are dated as they stand in the log: among each other, and among the station's own entries. */
+export function checkTimes(
+  jobs: readonly (Span & { readonly job: string })[],
+  entries: readonly Moment[],
+): Check {
+  const name = 'times';
+  const ends = jobs.flatMap(({ first, last }) => [first, last]);
+  const daysOutOfPlace = daysOutOfPlaceAmong([...entries, ...ends]);
+  const astray = jobs.flatMap((job) => {
+    const words = outOfPlaceWords(daysOutOfPlace(job));
+    return words === null ? [] : [`job ${job.job}: ${words}`];
+  });
+  if (astray.length === 0)
+    return passed(name, "The jobs are dated in the order in which they and the station's entries stand.");
+  const more = astray.length > SHOWN ? `; and ${astray.length - SHOWN} more` : '';
+  return doubtful(name, `TIMES IN DOUBT: ${astray.slice(0, SHOWN).join('; ')}${more}.`);
 }
 
 /** Whether records stand in the package's log; `checkpoints` are those inside them. */

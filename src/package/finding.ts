@@ -1,11 +1,14 @@
 /** What came out for one record among many: little enough to be handed from thread to thread. */
 import { z } from 'zod';
+import type { Moment } from '../evidence/clock.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import { JUDGED_AGAIN } from '../evidence/judged-again.ts';
 import { withheldSchema } from '../evidence/sharing.ts';
 import type { TrustList } from '../evidence/trust.ts';
 import { VERDICTS } from '../evidence/verdict.ts';
 import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
+
+const momentSchema = z.strictObject({ seq: z.int(), at: z.string() });
 
 const findingSchema = z.strictObject({
   file: z.string(),
@@ -15,7 +18,18 @@ const findingSchema = z.strictObject({
   /** Names of all checks that failed. */
   failed: z.array(z.string()),
   /** What the record states of itself; null where it cannot be read. */
-  stated: z.strictObject({ job: z.string(), checkpoint: z.string(), simulated: z.boolean() }).nullable(),
+  stated: z
+    .strictObject({
+      job: z.string(),
+      checkpoint: z.string(),
+      simulated: z.boolean(),
+      /** Its first and its last entry. */
+      first: momentSchema,
+      last: momentSchema,
+    })
+    .nullable(),
+  /** What is in doubt though no check failed. */
+  doubt: z.string().nullable(),
   /** Personal texts that did not come with it. */
   withheld: z.array(withheldSchema),
 });
@@ -38,7 +52,10 @@ export function findingOf(file: string, bytes: Uint8Array, trust: TrustList, rea
       job: record.job,
       checkpoint: record.log.checkpoint,
       simulated: record.summary.simulated,
+      first: momentOf(record.entries[0]),
+      last: momentOf(record.entries.at(-1)),
     },
+    doubt: report.checks.find(({ outcome }) => outcome === 'doubtful')?.detail ?? null,
     withheld: [...report.withheld],
   };
 }
@@ -49,9 +66,12 @@ export const unreadable = (file: string, fault: string): Finding => ({
   verdict: 'unreadable',
   fault,
   failed: [],
+  doubt: null,
   stated: null,
   withheld: [],
 });
+
+const momentOf = (entry: Moment | undefined): Moment => ({ seq: entry?.seq ?? 0, at: entry?.at ?? '' });
 
 const failedIn = ({ checks }: VerificationReport) =>
   checks.filter(({ outcome }) => outcome === 'failed').map(({ name }) => name);

@@ -1,6 +1,7 @@
 /** The records of a package, each by itself; nothing of them is kept but what each states of itself. */
 import { type Check, failed, passed } from '../evidence/check.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
+import type { Span } from '../evidence/clock.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import { addedUp, type Withheld } from '../evidence/sharing.ts';
 import { type Finding, isSound, simulatedText } from './finding.ts';
@@ -22,6 +23,8 @@ export interface Records {
   /** Set where some were signed by a key that the reader does not trust. */
   readonly untrusted: Check | null;
   readonly withheld: readonly Withheld[];
+  /** Where its jobs stand in the log, and when. */
+  readonly jobs: readonly (Span & { readonly job: string })[];
   readonly checkpoints: readonly { readonly path: string; readonly checkpoint: SignedCheckpoint | null }[];
 }
 
@@ -51,6 +54,7 @@ export async function recordsIn(
     untrusted: untrustedIn(findings),
     withheld: addedUp(findings.flatMap(({ withheld }) => withheld)),
     checkpoints,
+    jobs: findings.flatMap(({ stated }) => (stated === null ? [] : [stated])),
   };
 }
 

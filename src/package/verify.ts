@@ -13,6 +13,7 @@ import {
   checkSameLog,
   checkSignature,
   checkSigner,
+  checkTimes,
   type PackageLog,
 } from './checks.ts';
 import type { FolderToRead, NewProgress } from './folder.ts';
@@ -66,6 +67,7 @@ export async function verifyPackage(folder: FolderToRead, reader: Reader): Promi
     ...(since === null ? [] : [since]),
     ...(typeof log === 'string' ? [] : [checkSameLog(records.checkpoints, log)]),
     records.check,
+    checkTimes(records.jobs, typeof log === 'string' ? [] : log.entries),
     ...(typeof log === 'string' ? [] : [checkImpacts(index, log.entries)]),
   ];
   const maker = checkSigner(kid, index, station, reader.trust);

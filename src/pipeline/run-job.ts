@@ -2,7 +2,7 @@ import { EMPTY, filter, interval, map, merge, type Observable, of, takeUntil, ta
 import type { LogEntry, Stamp, StationLog } from '../evidence/log.ts';
 import type { Bench, BenchInput } from '../job/bench.ts';
 import type { Command } from '../job/command.ts';
-import { commandOf } from '../job/command-event.ts';
+import { writerOf } from '../job/command-event.ts';
 import { fold } from '../job/fold.ts';
 import type { JobState } from '../job/state.ts';
 import type { Problem } from '../problem.ts';
@@ -90,7 +90,7 @@ function step(run: RunJob, input: BenchInput): Step {
   let before = bench.state();
   const out = bench.accept(input);
   const events = out.ok ? out.value : [];
-  const drafts = events.map((event) => ({ by: commandOf(event) === null ? 'station' : 'technician', event }));
+  const drafts = events.map((event) => ({ by: writerOf(event), event }));
   const entries = drafts.length === 0 ? [] : log.append(stream, drafts, run.stamp());
   const happened = entries.map((entry) => {
     const after = fold(before, entry.event);

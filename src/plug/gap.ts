@@ -1,12 +1,13 @@
 /** The gap of a plug: its limits, how it may be found and changed, and what a reading asks for next. */
+import { z } from 'zod';
 import { order as compare, limitsMm } from '../quantity/compare.ts';
 import { millimetres } from '../quantity/length.ts';
 import { parseLength, parseLengthRange } from '../quantity/range.ts';
 import { err, ok, type Result } from '../result.ts';
-import type { Plug, Specification } from './specification.ts';
+import { gapCheckSchema, type Plug, type Specification } from './specification.ts';
 import { inField } from './tightening.ts';
 
-export type GapCheck = NonNullable<NonNullable<Specification['gapRules']>['check']>;
+export type GapCheck = z.infer<typeof gapCheckSchema>;
 
 /** In mm. A used plug may go on up to the service limit. */
 export interface GapLimits {
@@ -104,6 +105,22 @@ export function wireInterval(
 
 /** How far an electrode may be bent in all where the specification is silent: 0.2 mm, as plug makers advise. */
 const BEND_MOST_MM = 0.2;
+
+/** How the gap of a job is found and changed, what the specification leaves open filled in. */
+export const gapPolicySchema = z.strictObject({
+  check: gapCheckSchema.describe('How it is found.'),
+  adjustable: z.boolean().describe('Whether it may be set by bending.'),
+  bendMostMm: z.number().describe('How far an electrode may be bent in all.'),
+});
+export type GapPolicy = z.infer<typeof gapPolicySchema>;
+
+/** Problems: those of the parser. */
+export function gapPolicyOf(specification: Specification, plug: Plug): Result<GapPolicy> {
+  const adjusting = adjustingOf(specification, plug);
+  if (!adjusting.ok) return adjusting;
+  const { allowed: adjustable, bendMostMm } = adjusting.value;
+  return ok({ check: gapCheckOf(specification), adjustable, bendMostMm });
+}
 
 export interface Adjusting {
   readonly allowed: boolean;

@@ -2,7 +2,7 @@ import type { Problem } from '../problem.ts';
 import { compareTorque, limitsNm } from '../quantity/compare.ts';
 import { lubricatedShare } from './friction.ts';
 import { generalTable, type TableRow } from './general-table.ts';
-import { SOURCE_WORDS } from './precedence.ts';
+import type { Note } from './note.ts';
 import type { Fit, Plug, Specification } from './specification.ts';
 import type { TorqueLimits } from './tightening.ts';
 
@@ -45,65 +45,61 @@ export function implausible(
   return {
     code: 'figure-implausible',
     where: 'specification.torque',
-    message: `${torque} on ${fit.thread}? ${tablesSay(table, fit)}`,
+    message: `${torque} on ${fit.thread}? General tables say ${short(table.lowestNm)} to ${short(table.highestNm)} N·m (${fit.seat} seat, ${fit.head} head).`,
     next: 'Check figure and unit. If the source gives it, name who checked it in specification.checkedBy.',
   };
 }
 
 const short = (nm: number) => String(Number(nm.toFixed(1)));
 
-function tablesSay({ lowestNm, highestNm }: TableView, { seat, head }: Fit): string {
-  return `General tables say ${short(lowestNm)} to ${short(highestNm)} N·m (${seat} seat, ${head} head).`;
-}
-
-/** What a reader of the window should know about its figures; each a sentence, none of them a verdict. */
-export function notesOn(specification: Specification, limits: TorqueLimits, plug: Plug, fit: Fit): string[] {
+/** What a reader of the window should know about its figures; none of it is a verdict. */
+export function notesOn(specification: Specification, limits: TorqueLimits, plug: Plug, fit: Fit): Note[] {
   return [
     ...tableNotes(specification, limits, fit),
     ...(specification.also ?? []).map(
-      ({ torque, threads, source }) =>
-        `Set aside: ${SOURCE_WORDS[source.kind]} (${source.title}) says ${torque} on ${threads} threads.`,
+      ({ torque, threads, source: { kind, title } }): Note => ({
+        code: 'source-set-aside',
+        source: kind,
+        title,
+        torque,
+        threads,
+      }),
     ),
     ...threadNotes(specification, plug),
-    ...(plug.condition === 'used' ? ['A used plug goes back into the cylinder it came from.'] : []),
-    ...(plug.gasket === 'used' ? ['A used gasket takes far less angle than a new one.'] : []),
+    ...(plug.condition === 'used' ? [{ code: 'plug-used' } as const] : []),
+    ...(plug.gasket === 'used' ? [{ code: 'gasket-used' } as const] : []),
   ];
 }
 
-/** The same about who answers for them: personal, and no part of what is signed. */
-export function namesOn({ checkedBy, reduction }: Specification): string[] {
-  return [
-    ...(checkedBy === undefined ? [] : [`The figure was checked by ${checkedBy}.`]),
-    ...(reduction === undefined
-      ? []
-      : [`The rule for ${reduction.lubricant} threads was set by ${reduction.setBy}.`]),
-  ];
-}
-
-function tableNotes({ source }: Specification, { lowerNm, upperNm }: TorqueLimits, fit: Fit): string[] {
+function tableNotes({ source }: Specification, { lowerNm, upperNm }: TorqueLimits, fit: Fit): Note[] {
   const table = tableView(fit);
-  if (table === null) return ['No general table has a figure for this thread and seat.'];
-  const notes: string[] = [];
+  if (table === null) return [{ code: 'no-general-table' }];
+  const { lowestNm, highestNm } = table;
+  const { seat, head } = fit;
   const within = table.rows.some(
     (row) => compareTorque(lowerNm, row) === 'inside' && compareTorque(upperNm, row) === 'inside',
   );
-  if (!within)
-    notes.push(
-      `${tablesSay(table, fit)} No table holds the whole of this range; a better source goes before them.`,
-    );
-  if (table.common === null)
-    notes.push('The publishers of general tables disagree: no torque suits all of them.');
-  if (source.kind === 'general-table')
-    notes.push('GENERAL TABLE: the figure is not for this engine. Look for the engine maker’s figure first.');
+  const notes: Note[] = [];
+  if (!within) notes.push({ code: 'outside-general-tables', lowestNm, highestNm, seat, head });
+  if (table.common === null) notes.push({ code: 'general-tables-disagree' });
+  if (source.kind === 'general-table') notes.push({ code: 'general-table-used' });
   return notes;
 }
 
-function threadNotes({ threads, reduction }: Specification, plug: Plug): string[] {
-  if (reduction === undefined)
-    return threads === 'dry' ? ['No oil and no anti-seize: the figure assumes dry threads.'] : [];
-  const usual = (1 - lubricatedShare(plug.thread, 0.15, 0.1)) * 100;
+/** Clean dry threads, and the same with oil or paste on them: usual figures of the trade. */
+const [FRICTION_DRY, FRICTION_LUBRICATED] = [0.15, 0.1];
+
+function threadNotes({ threads, reduction }: Specification, plug: Plug): Note[] {
+  if (reduction === undefined) return threads === 'dry' ? [{ code: 'threads-dry' }] : [];
+  const { percent, lubricant } = reduction;
+  const usual = (1 - lubricatedShare(plug.thread, FRICTION_DRY, FRICTION_LUBRICATED)) * 100;
   return [
-    `Reduced by ${reduction.percent} % for ${reduction.lubricant} threads: the shop's own rule; the source does not say so.`,
-    `For the same clamp force, friction falling from 0.15 to 0.10 would ask for ${usual.toFixed(0)} % less (Motosh; seat ring assumed).`,
+    { code: 'torque-reduced', percent, lubricant },
+    {
+      code: 'reduction-by-friction',
+      frictionDry: FRICTION_DRY,
+      frictionLubricated: FRICTION_LUBRICATED,
+      percent: Math.round(usual),
+    },
   ];
 }

@@ -17,10 +17,11 @@ const sourceSchema = z.strictObject({
 });
 export type Source = z.infer<typeof sourceSchema>;
 
+export const gapCheckSchema = z.enum(['gauge', 'wire', 'visual-only', 'not-permitted']);
+
 /** How the gap may be found and changed; a plug box or service information says so. */
 const gapRulesSchema = z.strictObject({
-  check: z
-    .enum(['gauge', 'wire', 'visual-only', 'not-permitted'])
+  check: gapCheckSchema
     .exactOptional()
     .describe(
       'How the gap may be checked: an electronic `gauge` (unless given), go/no-go by `wire`, or no figure at all.',

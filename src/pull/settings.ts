@@ -1,18 +1,33 @@
+import { z } from 'zod';
+import { rounded } from '../quantity/rounded.ts';
 import { scaled, type ToolDescription } from '../reading.ts';
 
 /** What a detector has to know of the job and of the tool. Torque in N·m. */
-export interface DetectorSettings {
-  /** A pull begins above this (or above six times the noise) and belongs to the job only if it got there. */
-  readonly startNm: number;
-  /** The step of the readings; 0 where it is not known. */
-  readonly stepNm: number;
-  /** Between which torques the readings mean anything; null where the tool does not say. */
-  readonly range: { readonly lowerNm: number; readonly upperNm: number } | null;
-  /** `maxima`: the tool sends the highest torque of a work cycle and not the torque as it is. */
-  readonly stream: 'samples' | 'maxima';
-  /** After so many milliseconds without a reading a tool of maxima has begun anew, though it may say the same again. */
-  readonly silentMs: number;
-}
+export const detectorSettingsSchema = z
+  .strictObject({
+    startNm: z
+      .number()
+      .describe('A pull begins above this (or above six times the noise) and counts only if it got there.'),
+    stepNm: z.number().describe('The step of the readings; 0 where it is not known.'),
+    range: z
+      .strictObject({
+        lowerNm: z.number().describe('The lower end.'),
+        upperNm: z.number().describe('The upper end.'),
+      })
+      .readonly()
+      .nullable()
+      .describe('Between which torques the readings mean anything; null where the tool does not state it.'),
+    stream: z
+      .enum(['samples', 'maxima'])
+      .describe('`maxima`: the tool sends the highest torque of a work cycle and not the torque as it is.'),
+    silentMs: z
+      .number()
+      .describe(
+        'After so long without a reading a tool of maxima has begun anew, though its figure is the same.',
+      ),
+  })
+  .readonly();
+export type DetectorSettings = z.infer<typeof detectorSettingsSchema>;
 
 /** Common practice, no source: well above the feel of a socket that finds its hexagon, well below any torque that matters. */
 const START_SHARE = 0.08;
@@ -22,7 +37,7 @@ const SILENT_INTERVALS = 3;
 
 /** Settings for a window whose lower limit is `lowerNm`, and for what is known of the tool. */
 export function detectorSettings(lowerNm: number, tool: Partial<DetectorSettings> = {}): DetectorSettings {
-  const startNm = START_SHARE * lowerNm;
+  const startNm = rounded(START_SHARE * lowerNm, 6);
   return { startNm, stepNm: 0, range: null, stream: 'samples', silentMs: SILENT_MS, ...tool };
 }
 

@@ -2,8 +2,7 @@
 import { recordedOn } from '../audit/dispute.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import { dueDate } from '../instrument/fitness.ts';
-import type { Instrument } from '../instrument/instrument.ts';
-import { notesOnJob } from '../job/open.ts';
+import type { InstrumentInUse } from '../instrument/instrument.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import { figure, percent, UNIT_TEXT, type Unit, utc } from './figures.ts';
@@ -11,6 +10,7 @@ import type { Labelled, Part } from './paper.ts';
 import type { Cell } from './table.ts';
 import { cylinderVerdict, VERDICT_WORD, verdictOf } from './verdict.ts';
 import { windowText } from './window-text.ts';
+import { noteLines, promiseWords, refusalWords } from './words/index.ts';
 
 export const NOT_GIVEN = 'not given';
 
@@ -40,7 +40,7 @@ export function knownThen(
     { label: 'In the log since', value: recorded === null ? 'never' : utc(recorded) },
     { label: 'Torque accepted', value: `${torque.acceptance}, of ${torque.limits}` },
     { label: 'Gap accepted', value: gapWindow === null ? 'not measured' : windowText(gapWindow).acceptance },
-    { label: 'Notes of the day', value: notesOnJob(state).join(' ') || 'none' },
+    { label: 'Notes of the day', value: noteLines(state.order, state.basis.notes).join(' ') || 'none' },
   ];
 }
 
@@ -52,7 +52,7 @@ export function endOf(state: JobState, entries: readonly LogEntry[]): string {
 }
 
 export function toolRow(
-  instrument: Instrument,
+  instrument: InstrumentInUse,
   { basis }: JobState,
   entries: readonly LogEntry[],
 ): readonly Cell[] {
@@ -60,7 +60,7 @@ export function toolRow(
   const due = dueDate(instrument);
   const rests =
     certificate === undefined
-      ? `${instrument.basis}; no certificate`
+      ? `${promiseWords(instrument)}; no certificate`
       : `certificate ${certificate.number}, ${certificate.laboratory}, ${certificate.date}`;
   const answered = entries.flatMap(({ event }) =>
     event.type === 'instrument-overridden' && event.tool === id ? [event] : [],
@@ -74,7 +74,7 @@ export function toolRow(
           ? `yes, until ${due}`
           : `NO, it ran out on ${due}`;
   const by = answered.map(
-    ({ by: who, refusal, reason }) => `; ${who} answered for it (${refusal}): ${reason}`,
+    ({ by: who, refusal, reason }) => `; ${who} answered for it (${refusalWords(refusal)}): ${reason}`,
   );
   return [{ text: id }, { text: serial ?? NOT_GIVEN }, { text: rests }, { text: inForce + by.join('') }];
 }

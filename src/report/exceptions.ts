@@ -7,6 +7,7 @@ import type { Pull } from '../pull/pull.ts';
 import { clean } from './clean.ts';
 import { figure, UNIT_TEXT, utc } from './figures.ts';
 import { KIND_WORD, VERDICT_WORD, verdictOf } from './verdict.ts';
+import { refusalWords } from './words/index.ts';
 
 /** Something out of the ordinary: when, what, and the name in the entry. */
 export interface ExceptionRow {
@@ -76,7 +77,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
         ? null
         : `Next ${event.quantity === 'torque' ? 'pull' : 'gap'} given to cylinder ${event.cylinder} by hand.`;
     case 'instrument-overridden':
-      return `${event.tool} used although ${event.refusal}. Answered for by ${event.by}: ${event.reason}.`;
+      return `${event.tool} used although ${refusalWords(event.refusal)}. Answered for by ${event.by}: ${event.reason}.`;
     case 'uncertainty-declared':
       return `${event.tool} reported a larger uncertainty than the station lists. From here on it is judged by that.`;
     case 'gap-inspected':

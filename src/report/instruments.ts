@@ -1,9 +1,10 @@
 import type { LogEntry } from '../evidence/log.ts';
 import { dueDate } from '../instrument/fitness.ts';
-import type { Instrument } from '../instrument/instrument.ts';
+import type { Instrument, InstrumentInUse } from '../instrument/instrument.ts';
 import type { JobEventOf } from '../job/event.ts';
 import type { JobState } from '../job/state.ts';
 import { clean } from './clean.ts';
+import { promiseWords } from './words/index.ts';
 
 /** An instrument as the station lists it, and as it called itself when it joined. */
 export interface InstrumentRow {
@@ -46,9 +47,9 @@ function deviationText(instrument: Instrument): string {
 }
 
 /** The certificate, where there is one; it goes before the promise of the maker. */
-function basisText(instrument: Instrument): string {
-  const { basis, certificate, correct } = instrument;
-  if (certificate === undefined) return basis;
+function basisText(instrument: InstrumentInUse): string {
+  const { certificate, correct } = instrument;
+  if (certificate === undefined) return promiseWords(instrument);
   const { number, laboratory, date } = certificate;
   const due = dueDate(instrument);
   const until = due === null ? '' : `, due ${due}`;

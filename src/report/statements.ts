@@ -1,6 +1,6 @@
-import { notesOnJob } from '../job/open.ts';
 import type { JobState } from '../job/state.ts';
 import { clean } from './clean.ts';
+import { noteLines } from './words/index.ts';
 
 /** The same words on every record: cautions, and what the document proves and does not prove. */
 export function statements(state: JobState): {
@@ -17,7 +17,7 @@ export function statements(state: JobState): {
     cautions.push(
       'The specification of this record is an INVENTED EXAMPLE. Never tighten a real plug to it.',
     );
-  return { cautions: [...cautions, ...notesOnJob(state).map(clean)], proves: PROVES };
+  return { cautions: [...cautions, ...noteLines(state.order, state.basis.notes).map(clean)], proves: PROVES };
 }
 
 const THREADS = {

@@ -63,5 +63,10 @@ export const OF_PACKAGE: Readonly<Record<PackageVerdict, string>> = {
 export const CHECK_MARK: Readonly<Record<Check['outcome'], string>> = {
   passed: '[ok]  ',
   failed: '[FAIL]',
+  doubtful: '[!]   ',
   'not-applicable': '[-]   ',
 };
+
+/** What a reader should know before anything else, beside the verdict; empty where there is nothing. */
+export const doubtsIn = (checks: readonly Check[]): string =>
+  checks.flatMap(({ outcome, detail }) => (outcome === 'doubtful' ? [` ${detail}`] : [])).join('');

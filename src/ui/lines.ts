@@ -1,8 +1,11 @@
 /** One plain line an event: for pipes, screen readers and logs, where no screen can be drawn. */
+
 import { coachingFor } from '../job/coaching.ts';
 import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { torqueWindowOf } from '../job/stage.ts';
 import type { JobState, TorqueAttempt } from '../job/state.ts';
+import { scaled } from '../reading.ts';
+import { refusalWords } from '../report/words/index.ts';
 import { adviceText } from './advice-words.ts';
 import { checklistLine } from './checklist-lines.ts';
 import { SCRAP_WORDS, WIRE_WORDS } from './gap-keys.ts';
@@ -105,7 +108,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
       return [
         event.tool,
         'stored reading from its memory, not given to a cylinder',
-        `${event.counts} · 10^${event.exponent}`,
+        storedFigure(event, after, glyphs),
       ];
     case 'device-refused':
       return [event.tool, 'refused', event.reason];
@@ -121,7 +124,11 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
         ...asked(after, event.cylinder),
       ];
     case 'instrument-overridden':
-      return [event.tool, `used although ${event.refusal}`, `answered for by ${event.by}: ${event.reason}`];
+      return [
+        event.tool,
+        `used although ${refusalWords(event.refusal)}`,
+        `answered for by ${event.by}: ${event.reason}`,
+      ];
     case 'uncertainty-declared':
       return [
         event.tool,
@@ -180,6 +187,20 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'job-closed':
       return event.complete ? ['job closed', 'complete'] : ['job closed', 'not complete', ...event.open];
   }
+}
+
+/** In the unit of the tool, as it described itself when it joined; in its own steps where that is not known. */
+function storedFigure(
+  { tool, counts }: JobEventOf<'value-stored'>,
+  { tools }: JobState,
+  glyphs: Glyphs,
+): string {
+  const description = tools[tool]?.description;
+  if (description === undefined) return `${counts} steps`;
+  const { quantity, exponent } = description;
+  return quantity === 'torque'
+    ? `${figure(scaled(counts, exponent), 'N.m')} ${glyphs.newtonMetre}`
+    : `${figure(scaled(counts, exponent + 3), 'mm')} mm`;
 }
 
 /** A piece of a line may be long in a log, but not without end. */

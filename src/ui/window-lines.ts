@@ -7,6 +7,7 @@ import type { Window } from '../metrology/judgement.ts';
 import { specificRisk } from '../metrology/risk.ts';
 import type { Distribution } from '../metrology/term.ts';
 import type { TableView } from '../plug/plausibility.ts';
+import { amountSourceWords, CAUSE_WORDS, noteLines, refusalWords } from '../report/words/index.ts';
 import type { Glyphs } from './glyphs.ts';
 import { printable } from './printable.ts';
 import { figure, fixed, unitWord, verdictSpoken } from './words.ts';
@@ -45,7 +46,7 @@ export function windowLines(view: WindowView, glyphs: Glyphs): string[] {
         ]
       : []),
     fact('decidable', decidableText(view, unit), glyphs.ascii),
-    ...view.refusals.map(({ message }) => fact('REFUSED', message, glyphs.ascii)),
+    ...view.refusals.map((refusal) => fact('REFUSED', refusalWords(refusal), glyphs.ascii)),
     '',
     `Reading of ${of(wrenchReads.at)} ${unit}`,
     fact(
@@ -67,7 +68,12 @@ export function windowLines(view: WindowView, glyphs: Glyphs): string[] {
   ];
   return notes.length === 0
     ? lines
-    : [...lines, '', 'Notes', ...notes.map((note) => `  ${printable(note, LONGEST, glyphs.ascii)}`)];
+    : [
+        ...lines,
+        '',
+        'Notes',
+        ...noteLines(view.order, notes).map((note) => `  ${printable(note, LONGEST, glyphs.ascii)}`),
+      ];
 }
 
 const percent = (share: number) => `${(100 * share).toFixed(2)} %`;
@@ -134,7 +140,7 @@ const DISTRIBUTION: Readonly<Record<Distribution['kind'], string>> = {
 function budgetLines(budget: Budget, ascii: boolean): string[] {
   const head = ['term', 'type', '+/-', 'distribution', 'c', 'u', 'share', 'nu', 'source'];
   const rows = budget.rows.map((row) => [
-    row.name,
+    CAUSE_WORDS[row.cause],
     row.type,
     significant(row.amount),
     DISTRIBUTION[row.distribution.kind],
@@ -142,7 +148,7 @@ function budgetLines(budget: Budget, ascii: boolean): string[] {
     significant(row.contribution),
     `${(100 * row.share).toFixed(1)} %`,
     row.degreesOfFreedom === Number.POSITIVE_INFINITY ? 'inf' : String(row.degreesOfFreedom),
-    row.source,
+    amountSourceWords(row.source),
   ]);
   const all = [head, ...rows].map((cells) => cells.map((cell) => printable(cell, LONGEST, ascii)));
   const widths = head.map((_, i) => Math.max(...all.map((cells) => cells[i]?.length ?? 0)));

@@ -3,6 +3,7 @@ import type { Certificate } from '../../src/instrument/certificate.ts';
 import type { Instrument } from '../../src/instrument/instrument.ts';
 import { USUAL_DECISION } from '../../src/job/basis.ts';
 import { createBench } from '../../src/job/bench.ts';
+import { writerOf } from '../../src/job/command-event.ts';
 import type { JobEvent } from '../../src/job/event.ts';
 import { fold } from '../../src/job/fold.ts';
 import { openJob } from '../../src/job/open.ts';
@@ -87,8 +88,7 @@ export async function workIn(folder: string, jobs: readonly ShopJob[]): Promise<
     let minute = 0;
     const stamp = () => ({ at: `${one.on}T09:${30 + minute++}:00.000Z`, monoUs: 3_600_000_000 + minute });
     const station = await openStation('Example bay', folder, stamp);
-    const by = one.technician ?? 'Technician One';
-    const [opening, ...rest] = eventsOf(one).map((event) => ({ by, event }));
+    const [opening, ...rest] = eventsOf(one).map((event) => ({ by: writerOf(event), event }));
     if (opening === undefined) throw new Error('no events');
     await openInLog(station, [opening], stamp());
     station.log.append(`job:${one.job}`, rest, stamp());

@@ -10,6 +10,7 @@ import { SIMULATED_INSTRUMENTS } from '../../sim/station.ts';
 import type { StationLog } from '../../src/evidence/log.ts';
 import { USUAL_DECISION } from '../../src/job/basis.ts';
 import { type Bench, type BenchInput, createBench } from '../../src/job/bench.ts';
+import { writerOf } from '../../src/job/command-event.ts';
 import type { JobEvent } from '../../src/job/event.ts';
 import { foldAll } from '../../src/job/fold.ts';
 import { openJob } from '../../src/job/open.ts';
@@ -156,7 +157,7 @@ function give({ bench, stream }: Station, input: BenchInput, log: StationLog): T
 function put(log: StationLog, stream: string, events: readonly JobEvent[]): void {
   log.append(
     stream,
-    events.map((event) => ({ by: 'station', event })),
+    events.map((event) => ({ by: writerOf(event), event })),
     { at: new Date().toISOString(), monoUs: Math.round(performance.now() * 1000) },
   );
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { checkClock } from '../../src/evidence/clock.ts';
+import { reportLines } from '../../src/cli/evidence/report-lines.ts';
+import { checkClock, daysOutOfPlaceAmong } from '../../src/evidence/clock.ts';
 import type { LogEntry } from '../../src/evidence/log.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
 import { logOf, seal, station as sealer, trusting, wholeJob } from './sample-job.ts';
@@ -48,10 +49,44 @@ describe('the two clocks of a job', () => {
     expect(dated.fault).toBeNull();
     // The sample's station was set up an hour and a half before the job was opened.
     expect(dated.jumps).toEqual([{ n: 1, seconds: -(30 * 86_400 - 5400) }]);
-    const file = seal({ ...log, entries: from(1, later(-30 * 86_400)) });
+    const file = seal({ ...log, entries: from(1, later(-2 * 3600)) });
     const { verdict, checks } = verifyRecord(file, trusting(sealer));
     expect(verdict).toBe('authentic');
-    expect(checks.find(({ name }) => name === 'clock')?.detail).toContain('-2586600 s before entry n=1');
+    expect(checks.find(({ name }) => name === 'clock')?.detail).toContain('-1800 s before entry n=1');
+  });
+
+  it('a job dated weeks before what stands in front of it is named in front of everything else', () => {
+    const weeks = -21 * 86_400;
+    const dated = from(1, later(weeks)).map((entry) =>
+      entry.event.type === 'job-opened'
+        ? {
+            ...entry,
+            event: { ...entry.event, basis: { ...entry.event.basis, on: entry.at.slice(0, 10) } },
+          }
+        : entry,
+    );
+    const report = verifyRecord(seal({ ...log, entries: dated }), trusting(sealer));
+    expect(report.verdict).toBe('authentic');
+    expect(report.checks.find(({ name }) => name === 'clock')).toMatchObject({
+      outcome: 'doubtful',
+      detail: expect.stringContaining('TIMES IN DOUBT: it is dated 20 days before'),
+    });
+    const [headline] = reportLines('x.record.json', report);
+    expect(headline).toContain('TIMES IN DOUBT');
+  });
+
+  it.each([
+    ['in its place', [3, 4], 0],
+    ['before what stands in front of it', [0, 1], -2],
+    ['after what stands behind it', [6, 8], 3],
+  ] as const)('a job %s', (_what, [firstDay, lastDay], days) => {
+    const at = (day: number) => new Date(Date.UTC(2026, 2, 10 + day)).toISOString();
+    const neighbours = [1, 2].map((day, i) => ({ seq: i + 1, at: at(day) }));
+    const behind = [5, 9].map((day, i) => ({ seq: i + 20, at: at(day) }));
+    const outOfPlace = daysOutOfPlaceAmong([...behind, ...neighbours]);
+    expect(outOfPlace({ first: { seq: 10, at: at(firstDay) }, last: { seq: 15, at: at(lastDay) } })).toBe(
+      days,
+    );
   });
 
   it('a key that changed while the job ran hides no jump', () => {

@@ -200,6 +200,7 @@ describe('a dishonest station that signs anew what it changed', () => {
           ? {
               ...entry,
               seq: entry.seq + after,
+              n: entry.n + 10,
               event: { ...entry.event, instrument: other(entry.event.instrument) },
             }
           : entry,

@@ -11,6 +11,7 @@ import type { TrustList } from '../../src/evidence/trust.ts';
 import type { Instrument } from '../../src/instrument/instrument.ts';
 import { USUAL_DECISION } from '../../src/job/basis.ts';
 import { createBench } from '../../src/job/bench.ts';
+import { writerOf } from '../../src/job/command-event.ts';
 import type { JobEvent, JobEventOf } from '../../src/job/event.ts';
 import { fold } from '../../src/job/fold.ts';
 import { openJob } from '../../src/job/open.ts';
@@ -125,13 +126,14 @@ export function wholeJob(job = 'WO-1'): JobEvent[] {
 }
 
 export const drafts = (events: readonly JobEvent[]): Draft[] =>
-  events.map((event) => ({ by: 'technician', event }));
+  events.map((event) => ({ by: writerOf(event), event }));
 
 /** What a station records before its first job. */
 export const stationEvents: readonly StationEvent[] = [
   { type: 'station-set-up', station: STATION, key: publicJwk(stationKey) },
   { type: 'person-recorded', person: TECHNICIAN, key: publicJwk(technicianKey) },
   ...INSTRUMENTS.map((instrument) => ({ type: 'instrument-recorded' as const, instrument })),
+  { type: 'specification-recorded', specification: orderOf('WO-1').specification },
 ];
 
 /** A log as lists: the station's stream and those of jobs, in the order in which they were written. */
@@ -169,6 +171,8 @@ export function logOf(
 }
 
 function lastSampleUs(event: JobEvent): number {
+  if ('atUs' in event) return event.atUs;
+  if ('toUs' in event) return event.toUs;
   const samples = event.type === 'readings' ? decodeSamples(event) : null;
   return samples?.ok === true ? (samples.value.atUs.at(-1) ?? 0) : 0;
 }

@@ -36,7 +36,19 @@ const ROOMS = {
     'evidence',
     'audit',
   ],
-  ui: ['quantity', 'metrology', 'plug', 'instrument', 'pull', 'sequence', 'job', 'evidence', 'pipeline'],
+  // Of the report only its table of words.
+  ui: [
+    'quantity',
+    'metrology',
+    'plug',
+    'instrument',
+    'pull',
+    'sequence',
+    'job',
+    'evidence',
+    'pipeline',
+    'report/words',
+  ],
   files: [],
 };
 const PURE = [

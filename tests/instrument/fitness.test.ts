@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { type Certificate, certificateFromJson } from '../../src/instrument/certificate.ts';
-import { dueDate, misdescribed, unfit } from '../../src/instrument/fitness.ts';
+import { dueDate, misdescribed } from '../../src/instrument/fitness.ts';
 import { type Instrument, instrumentSchema } from '../../src/instrument/instrument.ts';
+import { problemOf, unfit } from '../../src/instrument/unfit.ts';
 import { pathText } from '../../src/problem.ts';
 
 const CERTIFICATE: Certificate = {
@@ -102,7 +103,16 @@ describe('an instrument that is unfit for the task', () => {
     expect(codes(wrench({ range: { from: 5, to: 29.9 } }))).toEqual(['out-of-range']);
     expect(codes(wrench(), { ...TASK, from: 9.9 })).toEqual(['outside-calibration']);
     expect(codes(wrench(), { ...TASK, to: 60.1 })).toEqual(['outside-calibration']);
-    expect(unfit(wrench(), { ...TASK, to: 60.1 })[0]?.message).toBe(
+    const [beyond] = unfit(wrench(), { ...TASK, to: 60.1 });
+    expect(beyond).toEqual({
+      code: 'outside-calibration',
+      unit: 'N.m',
+      from: 10,
+      to: 60,
+      neededFrom: 25,
+      neededTo: 60.1,
+    });
+    expect(beyond && problemOf(beyond).message).toBe(
       'it is calibrated from 10 to 60 N·m; this job asks for 25 to 60.1 N·m',
     );
   });

@@ -27,22 +27,22 @@ const CERTIFIED: Instrument = {
   },
 };
 const names = (instrument: Instrument, reading = 30, on = '2026-07-01') =>
-  instrumentTerms(instrument, reading, on, null).terms.map(({ name }) => name);
+  instrumentTerms(instrument, reading, on, null).terms.map(({ cause }) => cause);
 
 describe('what is known of a reading', () => {
   it('rests on the certificate where there is one, else on the limits of the class', () => {
-    expect(names(WRENCH)).toEqual(['permissible deviation', 'resolution']);
-    expect(names(CERTIFIED)).toEqual(['calibration', 'error, not corrected', 'resolution']);
+    expect(names(WRENCH)).toEqual(['permissible-deviation', 'resolution']);
+    expect(names(CERTIFIED)).toEqual(['calibration', 'uncorrected-error', 'resolution']);
     expect(instrumentTerms(WRENCH, 30, '2026-07-01', null).terms[0]).toMatchObject({
       amount: 1.2,
-      source: 'data sheet',
+      source: { kind: 'station-file', basis: 'data sheet' },
     });
   });
 
   it('takes the error off where the shop corrects, and keeps it in the uncertainty where it does not', () => {
     const corrected = instrumentTerms({ ...CERTIFIED, correct: true }, 30, '2026-07-01', null);
     expect(corrected.correction).toBeCloseTo(0.3, 12);
-    expect(corrected.terms.map(({ name }) => name)).toEqual(['calibration', 'resolution']);
+    expect(corrected.terms.map(({ cause }) => cause)).toEqual(['calibration', 'resolution']);
     const kept = instrumentTerms(CERTIFIED, 30, '2026-07-01', null);
     expect(kept.correction).toBe(0);
     expect(budgetOf(kept.terms).expanded).toBeGreaterThan(budgetOf(corrected.terms).expanded);
@@ -54,7 +54,7 @@ describe('what is known of a reading', () => {
       driftPerYear: { within: { kind: 'relative', percent: 1 }, basis: 'data sheet' },
     };
     const drift = (on: string) =>
-      instrumentTerms(drifting, 30, on, null).terms.find(({ name }) => name.startsWith('drift'))?.amount ?? 0;
+      instrumentTerms(drifting, 30, on, null).terms.find(({ cause }) => cause === 'drift')?.amount ?? 0;
     expect(drift('2026-01-01')).toBe(0);
     expect(drift('2027-01-01')).toBeCloseTo(0.3, 3);
     expect(drift('2028-01-01')).toBeCloseTo(0.6, 3);
@@ -74,7 +74,7 @@ describe('what is known of a reading', () => {
 
   it('counts in what the pull says of its own peak', () => {
     expect(instrumentTerms(WRENCH, 30, '2026-07-01', 0.05).terms.at(-1)).toMatchObject({
-      name: 'peak of the pull',
+      cause: 'peak',
       amount: 0.05,
     });
     expect(instrumentTerms(WRENCH, 30, '2026-07-01', 0).terms).toHaveLength(2);

@@ -362,14 +362,14 @@ it('a list with an item of a name that every object has is not attested by itsel
   expect(phase(shop)).toBe('before-removal');
 });
 
-it('an acceptance under the name of another pull differs from the command', () => {
+it('an acceptance under the name of another pull is not what the job writes', () => {
   const shop = overAndAccepted();
   const forged = shop.events.map((event) =>
     event.type === 'pull-accepted' ? { ...event, cylinder: 2 } : event,
   );
   expect(replay(forged)).toMatchObject({
     ok: false,
-    error: { message: expect.stringContaining('differs from the command') },
+    error: { message: expect.stringContaining('is not what the job writes here') },
   });
 });
 

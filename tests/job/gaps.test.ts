@@ -58,7 +58,6 @@ test('a reading from the memory of a tool is kept and given to no cylinder', () 
     tool: 'gauge',
     reading: 1,
     atUs: 1_000_000,
-    exponent: -7,
     counts: 7_500,
   });
   expect(shop.bench.state().cylinders.every(({ gaps }) => gaps.length === 0)).toBe(true);

@@ -5,7 +5,7 @@ import { type Opened, type Opening, openJob } from '../../src/job/open.ts';
 import type { WorkOrder } from '../../src/job/order.ts';
 import { judge } from '../../src/metrology/window.ts';
 import { newtonMetres } from '../../src/quantity/torque.ts';
-import { exampleOrder, INSTRUMENTS, OPENING } from './workshop.ts';
+import { exampleOrder, INSTRUMENTS, OPENING, workshop } from './workshop.ts';
 
 const order = exampleOrder(4);
 const specified = (change: Partial<WorkOrder['specification']>): WorkOrder => ({
@@ -106,7 +106,8 @@ describe('a supervisor', () => {
   it('is asked for where a certificate has run out', () => {
     expect(refused(order, withWrench(certified))).toMatchObject({
       code: 'calibration-expired',
-      next: expect.stringContaining('--override wrench'),
+      next: 'Have it calibrated.',
+      answerableFor: 'wrench',
     });
     expect(refused(order, withWrench(certified), { ...OPENING, on: '2026-04-30' })).toBeNull();
   });
@@ -117,8 +118,7 @@ describe('a supervisor', () => {
       {
         type: 'instrument-overridden',
         tool: 'wrench',
-        code: 'calibration-expired',
-        refusal: 'its calibration expired on 2026-04-30',
+        refusal: { code: 'calibration-expired', due: '2026-04-30' },
         by: 'A. Foreman',
         reason: 'no other wrench today',
       },
@@ -212,6 +212,29 @@ describe('the windows of a job', () => {
     const [event] = opened(order, withWrench(certified), { ...OPENING, on: '2026-03-01' });
     expect(event.instruments[0]?.certificate).toEqual(certificate);
     expect(event.basis).toMatchObject({ on: '2026-03-01', decision: OPENING.decision });
-    expect(event.basis.notes.join()).toContain('No oil and no anti-seize');
+    expect(event.basis.notes).toContainEqual({ code: 'threads-dry' });
+  });
+
+  it('write down what decides though neither specification nor tool states it', () => {
+    const [event] = opened(order, [WRENCH, GAUGE]);
+    expect(event.order.specification.gapRules).toBeUndefined();
+    expect(event.basis.gap).toEqual({ check: 'gauge', adjustable: true, bendMostMm: 0.2 });
+    const own = specified({ gapRules: { adjustable: 'no', bendMost: '0.1 mm' } });
+    expect(opened(own, [WRENCH, GAUGE])[0].basis.gap).toMatchObject({ adjustable: false, bendMostMm: 0.1 });
+    const linked = workshop().events.filter(({ type }) => type === 'tool-linked');
+    expect(linked).toMatchObject([
+      {
+        tool: 'wrench',
+        detection: {
+          startNm: 0.08 * 25,
+          stepNm: 0.01,
+          range: null,
+          stream: 'samples',
+          silentMs: 2000,
+        },
+      },
+      { tool: 'gauge' },
+    ]);
+    expect(linked[1]).not.toHaveProperty('detection');
   });
 });

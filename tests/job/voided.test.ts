@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { JobEvent } from '../../src/job/event.ts';
 import { foldAll } from '../../src/job/fold.ts';
 import { technicianOf } from '../../src/job/hand-over.ts';
-import { notesOnJob, openJob } from '../../src/job/open.ts';
+import { openJob } from '../../src/job/open.ts';
 import { replay } from '../../src/job/replay.ts';
+import { noteLines } from '../../src/report/words/index.ts';
 import { lineFor } from '../../src/ui/lines.ts';
 import { summaryLines } from '../../src/ui/summary.ts';
 import { exampleOrder, INSTRUMENTS, OPENING, workshop } from './workshop.ts';
@@ -84,7 +85,9 @@ describe('the VIN of a work order', () => {
   };
   const notes = (vin: string) => {
     const job = opened(vin);
-    return job.ok ? notesOnJob(job.value[0]).filter((note) => note.includes('VIN')) : null;
+    return job.ok
+      ? noteLines(job.value[0].order, job.value[0].basis.notes).filter((note) => note.includes('VIN'))
+      : null;
   };
 
   it('stops a job only where it cannot be that of a vehicle of North America', () => {

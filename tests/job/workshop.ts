@@ -62,6 +62,9 @@ export function handsOn(bench: Bench, events: JobEvent[]) {
   let nowMs = 0;
   const counters = new Map<string, number>();
   const give = (input: BenchInput) => {
+    // A driver numbers what carries no value as well.
+    if (input.kind === 'reading' && input.reading.kind !== 'value')
+      counters.set(input.tool, (counters.get(input.tool) ?? 0) + 1);
     const out = bench.accept(input);
     if (out.ok) events.push(...out.value);
     return out;
@@ -88,6 +91,12 @@ export function handsOn(bench: Bench, events: JobEvent[]) {
   return {
     give,
     draw,
+    /** The number that the driver of a tool gives to its next reading. */
+    next: (tool: string) => (counters.get(tool) ?? 0) + 1,
+    /** Nothing comes until then. */
+    wait: (untilMs: number) => {
+      nowMs = untilMs;
+    },
     join: () => {
       give({ kind: 'link', tool: 'wrench', driver: 'test', link: { state: 'linked', description: WRENCH } });
       give({ kind: 'link', tool: 'gauge', driver: 'test', link: { state: 'linked', description: GAUGE } });

@@ -7,6 +7,7 @@ import { studentCdf } from '../../src/metrology/student.ts';
 import { standardUncertainty, type Term } from '../../src/metrology/term.ts';
 import {
   adapterTerms,
+  calibrationTerm,
   driftTerm,
   peakTerm,
   permissibleTerm,
@@ -15,6 +16,8 @@ import {
   uncorrectedTerm,
 } from '../../src/metrology/terms.ts';
 import { actualAt } from '../../src/plug/geometry.ts';
+
+const SHEET = { kind: 'station-file', basis: 'data sheet' } as const;
 
 const standardOf = (term: Term | undefined): number => {
   if (term === undefined) throw new Error('no such term');
@@ -25,7 +28,7 @@ const standardOf = (term: Term | undefined): number => {
 const promised = (
   { permissible, resolution }: { readonly permissible: PermissibleDeviation; readonly resolution: number },
   value: number,
-) => budgetOf([permissibleTerm(permissible, value, 'data sheet'), resolutionTerm(resolution)]);
+) => budgetOf([permissibleTerm(permissible, value, SHEET), resolutionTerm(resolution)]);
 
 describe('a budget', () => {
   it('divides by what the distribution asks for', () => {
@@ -37,7 +40,7 @@ describe('a budget', () => {
   });
 
   it('adds squares, and its rows say what each line contributes', () => {
-    const lines = [driftTerm(3 * Math.sqrt(3), 'certificates'), driftTerm(4 * Math.sqrt(3), 'certificates')];
+    const lines = [driftTerm(3 * Math.sqrt(3), SHEET), driftTerm(4 * Math.sqrt(3), SHEET)];
     const budget = combine(lines, { k: 2 });
     expect(budget.standard).toBeCloseTo(5, 12);
     expect(budget.expanded).toBeCloseTo(10, 12);
@@ -50,7 +53,7 @@ describe('a budget', () => {
     const alone = combine([readings], { confidence: 0.95 });
     expect(alone.degreesOfFreedom).toBeCloseTo(4, 9);
     expect(alone.coverageFactor).toBeCloseTo(2.7764, 4);
-    const diluted = combine([readings, driftTerm(0.5, 'data sheet')], { confidence: 0.95 });
+    const diluted = combine([readings, driftTerm(0.5, SHEET)], { confidence: 0.95 });
     expect(diluted.degreesOfFreedom).toBeGreaterThan(4);
     expect(diluted.coverageFactor).toBe(coverageFactorFor(Math.floor(diluted.degreesOfFreedom), 0.95));
   });
@@ -61,7 +64,7 @@ describe('a budget', () => {
         fc.array(fc.double({ min: 1e-6, max: 1e3, noNaN: true }), { minLength: 1, maxLength: 8 }),
         (widths) => {
           const { standard, rows } = combine(
-            widths.map((width) => driftTerm(width, 'x')),
+            widths.map((width) => driftTerm(width, SHEET)),
             { k: 2 },
           );
           const parts = rows.map((row) => row.contribution);
@@ -78,7 +81,7 @@ describe('a budget', () => {
     fc.assert(
       fc.property(fc.array(line, { minLength: 1, maxLength: 6 }), (lines) => {
         const terms = lines.map(([amount, degreesOfFreedom]) => ({
-          ...driftTerm(amount, 'x'),
+          ...driftTerm(amount, SHEET),
           degreesOfFreedom,
         }));
         const { degreesOfFreedom } = combine(terms, { k: 2 });
@@ -107,8 +110,8 @@ describe('an instrument of which only the promise is known', () => {
   });
 
   it('is as uncertain turning left as turning right', () => {
-    const term = permissibleTerm({ kind: 'relative', percent: 4 }, -25, 'data sheet');
-    expect(term.amount).toBe(permissibleTerm({ kind: 'relative', percent: 4 }, 25, 'data sheet').amount);
+    const term = permissibleTerm({ kind: 'relative', percent: 4 }, -25, SHEET);
+    expect(term.amount).toBe(permissibleTerm({ kind: 'relative', percent: 4 }, 25, SHEET).amount);
   });
 });
 
@@ -126,7 +129,7 @@ describe('the lines', () => {
 
   it('an error that nobody takes off is covered to 95 % whatever its share', () => {
     for (const error of [0, 0.2, 1, 5, 50]) {
-      const { expanded } = budgetOf([peakTerm(1), uncorrectedTerm(error, 'certificate')]);
+      const { expanded } = budgetOf([peakTerm(1), uncorrectedTerm(error, SHEET)]);
       expect(studentCdf(expanded - error, 1e9) - studentCdf(-expanded - error, 1e9)).toBeGreaterThan(0.95);
     }
   });
@@ -163,27 +166,32 @@ describe('a calibration certificate', () => {
   ];
 
   it('is read on the straight line between its points, with the larger uncertainty of the two', () => {
-    const { error, term } = calibratedAt(points, 23, 'certificate 17');
+    const { error, standard } = calibratedAt(points, 23);
     expect(error).toBeCloseTo(0.16, 12);
-    expect(standardOf(term)).toBeCloseTo(0.18, 12);
+    expect(standard).toBeCloseTo(0.18, 12);
   });
 
   it('holds at its points, the first and the last among them', () => {
     for (const point of points) {
-      const { error, term } = calibratedAt(points, point.reading, 'certificate 17');
+      const { error, standard, extrapolated } = calibratedAt(points, point.reading);
       expect(error).toBe(point.error);
-      expect(term.name).toBe('calibration');
-      expect(standardOf(term)).toBeCloseTo(point.expanded / 2, 12);
+      expect(extrapolated).toBe(false);
+      expect(standard).toBeCloseTo(point.expanded / 2, 12);
     }
   });
 
   it('carries its last point on, in proportion upwards, and says so', () => {
-    const above = calibratedAt(points, 72, 'certificate 17');
+    const above = calibratedAt(points, 72);
     expect(above.error).toBeCloseTo(1.08, 12);
-    expect(standardOf(above.term)).toBeCloseTo(0.36, 12);
-    const below = calibratedAt(points, 5, 'certificate 17');
-    expect([below.error, standardOf(below.term)]).toEqual([-0.1, 0.05]);
-    for (const { term } of [above, below]) expect(term.name).toContain('beyond its points');
-    expect(() => calibratedAt([], 20, 'certificate 18')).toThrow(RangeError);
+    expect(above.standard).toBeCloseTo(0.36, 12);
+    const below = calibratedAt(points, 5);
+    expect([below.error, below.standard]).toEqual([-0.1, 0.05]);
+    const source = { kind: 'certificate', number: '17', laboratory: 'Example laboratory' } as const;
+    for (const calibrated of [above, below])
+      expect(calibrationTerm(calibrated, source)).toMatchObject({
+        cause: 'calibration-extrapolated',
+        source,
+      });
+    expect(() => calibratedAt([], 20)).toThrow(RangeError);
   });
 });

@@ -8,8 +8,10 @@ import { conformanceProbability, judge, windowOf } from '../../src/metrology/win
 const constant = (expanded: number) => () => expanded;
 /** ±4 % of the reading, steps of 0.01. */
 const wrench = (value: number) =>
-  budgetOf([permissibleTerm({ kind: 'relative', percent: 4 }, value, 'data sheet'), resolutionTerm(0.01)])
-    .expanded;
+  budgetOf([
+    permissibleTerm({ kind: 'relative', percent: 4 }, value, { kind: 'station-file', basis: 'data sheet' }),
+    resolutionTerm(0.01),
+  ]).expanded;
 
 /** 25 N·m ±10 % with U = 1 N·m throughout. */
 const window25 = (guardBandFactor = 1) =>

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { combine, coverageFactorFor } from '../../src/metrology/budget.ts';
 import { propagate } from '../../src/metrology/covariance.ts';
 import { studentQuantile } from '../../src/metrology/student.ts';
-import type { Term } from '../../src/metrology/term.ts';
+import type { Input } from '../../src/metrology/term.ts';
 import { repeatabilityTerm } from '../../src/metrology/terms.ts';
 import { agrees, type Confirmed } from './published.ts';
 
@@ -15,9 +15,8 @@ describe('GUM H.1: calibration of a gauge block', () => {
     kind: 'standard' | 'rectangular' | 'arcsine',
     sensitivity: number,
     degreesOfFreedom = Number.POSITIVE_INFINITY,
-  ): Term => ({
+  ): Input & { name: string } => ({
     name,
-    source: 'GUM H.1',
     type: 'B',
     amount,
     distribution: { kind },

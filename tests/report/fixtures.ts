@@ -251,6 +251,7 @@ function opening(order: WorkOrder, options: JobOptions): JobEvent[] {
         on: '2026-05-04',
         decision: { rule: { kind: 'guard-band', r: 1 }, grades: false },
         firstTorqueWindow: null,
+        gap: { check: 'gauge', adjustable: true, bendMostMm: 0.2 },
         notes: [],
       },
       rules: RULES,

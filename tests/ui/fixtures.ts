@@ -204,6 +204,7 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
       on: '2026-05-04',
       decision: { rule: { kind: 'guard-band', r: 1 }, grades: false },
       firstTorqueWindow: null,
+      gap: { check: 'gauge', adjustable: true, bendMostMm: 0.2 },
       notes: [],
     },
     plugs: {},

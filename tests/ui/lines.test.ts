@@ -77,7 +77,6 @@ describe('one line an event', () => {
       tool: 'wrench',
       first: 1,
       count: 2,
-      exponent: -2,
       startUs: 0,
       times: '',
       counts: '',

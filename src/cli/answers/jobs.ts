@@ -1,4 +1,5 @@
 /** Answers about jobs: ask, jobs list, jobs show, retention. */
+
 import { z } from 'zod';
 import type { JobRow } from '../../../db/jobs.ts';
 import type { AttemptRow } from '../../audit/attempt.ts';
@@ -9,9 +10,9 @@ import { type Kept, type Retention, retentionSchema } from '../../audit/retentio
 import type { LogEntry } from '../../evidence/log.ts';
 import { byName } from '../../evidence/writers.ts';
 import { openItems } from '../../job/closing.ts';
-import { notesOnJob } from '../../job/open.ts';
 import type { CylinderState, JobState } from '../../job/state.ts';
 import { judgementSchema } from '../../metrology/judgement.ts';
+import { noteLines } from '../../report/words/index.ts';
 import { answer, count, day, decision, jobState, quantity, time, unit, unitOf, vehicle } from './answer.ts';
 
 const impact = z.strictObject({
@@ -273,7 +274,7 @@ export const shownJob = (
     cylinders: state.cylinders.map(cylinderOf),
     open: [...(closed?.open ?? openItems(state))],
     questions: state.questions.map(({ pull, cylinder, kind }) => ({ pull, cylinder, kind })),
-    notes: notesOnJob(state),
+    notes: [...noteLines(state.order, state.basis.notes)],
     voided: voided && { by: voided.by, because: voided.reason },
     impacts: impactsOn(order.job, impacts),
   };

@@ -4,6 +4,7 @@ import { withheldSchema } from '../../evidence/sharing.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
 import type { Finding } from '../../package/finding.ts';
 import type { PackageJob } from '../../package/format.ts';
+import { notProvenByRecord } from '../../report/words/index.ts';
 import { answer, decision, time } from './answer.ts';
 
 const verdict = z
@@ -14,7 +15,11 @@ const verdict = z
 const withheld = z.array(withheldSchema).describe('Personal texts that did not come with it, by kind.');
 const check = z.strictObject({
   name: z.string().describe('Name of the check.'),
-  outcome: z.enum(['passed', 'failed', 'not-applicable']).describe('How it came out.'),
+  outcome: z
+    .enum(['passed', 'doubtful', 'failed', 'not-applicable'])
+    .describe(
+      'How it came out. `doubtful`: no fault that can be proven, and to be known before anything else.',
+    ),
   detail: z.string().describe('What was seen, in words.'),
 });
 
@@ -53,6 +58,7 @@ export const verifyAnswer = z
         )
         .describe('The signatures of the record.'),
       withheld,
+      notProven: z.array(z.string()).describe('What the record cannot prove, each a sentence.'),
     }).describe('A record was verified.'),
     answer('verify', {
       of: z.literal('folder'),
@@ -80,6 +86,10 @@ export const verifyAnswer = z
               .describe(
                 'The first check that failed, or why it was not judged again; null where there is none.',
               ),
+            doubt: z
+              .string()
+              .nullable()
+              .describe('What is in doubt though no check failed; null for nothing.'),
           }),
         )
         .describe('Every record in the folder.'),
@@ -116,27 +126,28 @@ export const verifyAnswer = z
   .describe('What "plugmark verify --json" prints.');
 type VerifyAnswer = z.infer<typeof verifyAnswer>;
 
-export const verifiedRecord = (
-  file: string,
-  { verdict: found, record, checks, signatures, withheld: missing }: VerificationReport,
-): VerifyAnswer => ({
-  form: 'plugmark/verify/1',
-  of: 'record',
-  file,
-  verdict: found,
-  job: record?.job ?? null,
-  station: record?.station ?? null,
-  simulated: record?.summary.simulated ?? null,
-  checks: [...checks],
-  signatures: [...signatures],
-  withheld: [...missing],
-});
+export const verifiedRecord = (file: string, report: VerificationReport): VerifyAnswer => {
+  const { verdict: found, record, checks, signatures, withheld: missing } = report;
+  return {
+    form: 'plugmark/verify/1',
+    of: 'record',
+    file,
+    verdict: found,
+    job: record?.job ?? null,
+    station: record?.station ?? null,
+    simulated: record?.summary.simulated ?? null,
+    checks: [...checks],
+    signatures: [...signatures],
+    withheld: [...missing],
+    notProven: [...notProvenByRecord(report)],
+  };
+};
 
 export const verifiedFolder = (folder: string, findings: readonly Finding[]): VerifyAnswer => ({
   form: 'plugmark/verify/1',
   of: 'folder',
   folder,
-  records: findings.map(({ file, verdict: found, stated, failed, fault, withheld: missing }) => ({
+  records: findings.map(({ file, verdict: found, stated, failed, fault, doubt, withheld: missing }) => ({
     file,
     verdict: found,
     job: stated?.job ?? null,
@@ -144,6 +155,7 @@ export const verifiedFolder = (folder: string, findings: readonly Finding[]): Ve
     withheld: missing,
     failed,
     fault,
+    doubt,
   })),
 });
 

@@ -1,9 +1,13 @@
 /** The answer about a torque window. */
+
 import { z } from 'zod';
+import { refusalSchema } from '../../instrument/unfit.ts';
 import { decisionSchema } from '../../job/basis.ts';
 import type { WindowView } from '../../job/window-view.ts';
 import { judgementSchema, windowSchema } from '../../metrology/judgement.ts';
-import { answer, reason, reasonOf } from './answer.ts';
+import { amountSourceSchema, causeSchema } from '../../metrology/term.ts';
+import { noteLines } from '../../report/words/index.ts';
+import { answer } from './answer.ts';
 
 export const windowAnswer = answer('window', {
   window: windowSchema.describe('The window, in N·m.'),
@@ -28,8 +32,8 @@ export const windowAnswer = answer('window', {
       terms: z
         .array(
           z.strictObject({
-            name: z.string().describe('What it is.'),
-            source: z.string().describe('Where it comes from.'),
+            cause: causeSchema.describe('What it is.'),
+            source: amountSourceSchema.describe('Where it comes from.'),
             type: z.enum(['A', 'B']).describe('Type of evaluation, by the GUM.'),
             standard: z.number().describe('Its standard uncertainty, in its own unit.'),
             sensitivity: z.number().describe('Change of the result for a change of one such unit.'),
@@ -40,7 +44,7 @@ export const windowAnswer = answer('window', {
         .describe('What the uncertainty is made of.'),
     })
     .describe('The uncertainty budget of that reading.'),
-  refusals: z.array(reason).describe('Why the wrench would be refused.'),
+  refusals: z.array(refusalSchema).describe('Why the wrench would be refused.'),
   table: z
     .strictObject({
       lowestNm: z.number().describe('The lowest torque in them, in N·m.'),
@@ -80,8 +84,8 @@ export function windowAnswered(view: WindowView): z.infer<typeof windowAnswer> {
       expandedNm: budget.expanded,
       coverageFactor: budget.coverageFactor,
       degreesOfFreedom: Number.isFinite(degreesOfFreedom) ? degreesOfFreedom : null,
-      terms: budget.rows.map(({ name, source, type, standard, sensitivity, contribution, share }) => ({
-        name,
+      terms: budget.rows.map(({ cause, source, type, standard, sensitivity, contribution, share }) => ({
+        cause,
         source,
         type,
         standard,
@@ -90,13 +94,13 @@ export function windowAnswered(view: WindowView): z.infer<typeof windowAnswer> {
         share,
       })),
     },
-    refusals: view.refusals.map(reasonOf),
+    refusals: [...view.refusals],
     table: view.table && { lowestNm: view.table.lowestNm, highestNm: view.table.highestNm },
     risk: view.risk && {
       spreadNm: view.risk.spreadNm,
       ...view.risk.atRule,
       guardBandNm: view.risk.guardBand,
     },
-    notes: [...view.notes],
+    notes: [...noteLines(view.order, view.notes)],
   };
 }

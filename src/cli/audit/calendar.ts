@@ -5,8 +5,8 @@ import { certificateDrift } from '../../audit/drift-finding.ts';
 import { impactsOf } from '../../audit/impact-state.ts';
 import { lastFound, withFindings } from '../../audit/out-of-tolerance.ts';
 import { writeInPlace } from '../../files/output.ts';
-import { offBy } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
+import { offBy, unitOf } from '../../instrument/unfit.ts';
 import { ProblemError } from '../../problem.ts';
 import type { IntervalBounds } from '../../statistics/staircase.ts';
 import { printJson } from '../answers/answer.ts';
@@ -121,7 +121,7 @@ const outOfToleranceLines = (inUse: readonly InUse[]): readonly string[] =>
     const { id, serial, outOfTolerance } = instrument;
     if (outOfTolerance === undefined) return [];
     return safeLine(
-      `Out of tolerance: ${id} (${serial ?? '-'}) on ${outOfTolerance.on}, ${offBy(instrument, outOfTolerance)}; see "plugmark impact show ${outOfTolerance.impact}". It is due now. A certificate of that day or later makes it fit again.`,
+      `Out of tolerance: ${id} (${serial ?? '-'}) on ${outOfTolerance.on}, ${offBy(outOfTolerance, unitOf(instrument))}; see "plugmark impact show ${outOfTolerance.impact}". It is due now. A certificate of that day or later makes it fit again.`,
     );
   });
 

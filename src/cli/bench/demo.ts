@@ -17,13 +17,13 @@ import { exampleFile } from '../../files/input.ts';
 import { USUAL_DECISION } from '../../job/basis.ts';
 import { createBench } from '../../job/bench.ts';
 import type { Command } from '../../job/command.ts';
+import { writerOf } from '../../job/command-event.ts';
 import { fold } from '../../job/fold.ts';
 import { openJob } from '../../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { USUAL_ROUTINE } from '../../job/routine.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
-import { today } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
 import { openInLog, openStation, type Station } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
@@ -56,9 +56,10 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
   const station = await openStation('Demo station', options.out, stamp);
   try {
     const order = await demoOrder(options.cylinders, station);
+    const now = stamp();
     const [opened] = orThrow(
       openJob(order, SIMULATED_INSTRUMENTS, {
-        on: today(),
+        on: now.at.slice(0, 10),
         decision: USUAL_DECISION,
         overrides: [],
         routine: USUAL_ROUTINE,
@@ -66,7 +67,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
     );
     const { torqueWindow, gapWindow } = opened;
     const stream = `job:${order.job}`;
-    await openInLog(station, [{ by: 'technician', event: opened }], stamp());
+    await openInLog(station, [{ by: writerOf(opened), event: opened }], now);
     const simulated = simulatedStation({
       seed: options.seed,
       order,

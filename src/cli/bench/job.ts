@@ -2,14 +2,16 @@ import { Subject } from 'rxjs';
 import { openTools } from '../../../drivers/index.ts';
 import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { withFindings } from '../../audit/out-of-tolerance.ts';
-import { offBy } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
+import { offBy, unitOf } from '../../instrument/unfit.ts';
 import { type Bench, createBench } from '../../job/bench.ts';
+import { writerOf } from '../../job/command-event.ts';
 import { foldAll } from '../../job/fold.ts';
-import { notesOnJob, type Override, openJob } from '../../job/open.ts';
+import { type NotOpened, type Override, openJob } from '../../job/open.ts';
 import { workOrderSchema } from '../../job/order.ts';
 import { replay } from '../../job/replay.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { noteLines } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
@@ -105,7 +107,7 @@ async function begin(station: Station, file: LoadedStation, options: JobOptions)
     const state = started.bench.state();
     const impacts = impactsOf(station.log.stationEntries());
     const notes = [
-      ...notesOnJob(state).map(safeLine),
+      ...noteLines(state.order, state.basis.notes).map(safeLine),
       ...linesOnVehicle(impacts, state.order.vehicle),
       ...sinceLines(jobsSince(station, impacts)),
     ];
@@ -134,7 +136,7 @@ function noteFindings({ bench }: Started, impacts: readonly ImpactAssessment[]):
   for (const tool of bench.state().instruments) {
     const { outOfTolerance } = withFindings([tool], impacts)[0] ?? {};
     if (outOfTolerance === undefined) continue;
-    const line = `${tool.id} was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(tool, outOfTolerance)} and cannot be used.`;
+    const line = `${tool.id} was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(outOfTolerance, unitOf(tool))} and cannot be used.`;
     process.stdout.write(`Note: ${safeLine(line)}\n`);
   }
 }
@@ -147,7 +149,7 @@ function confirmed(station: Station, started: Started): Started {
   const events = orThrow(bench.accept({ kind: 'command', command: { do: 'confirm-windows' } }));
   station.log.append(
     stream,
-    events.map((event) => ({ by: 'technician', event })),
+    events.map((event) => ({ by: writerOf(event), event })),
     stamp(),
   );
   return started;
@@ -176,12 +178,18 @@ async function openingFrom(
     overrides,
     ...(file.routine === null ? {} : { routine: file.routine }),
   });
-  if (!opened.ok) throw new ProblemError({ ...opened.error, where: `${path}: ${opened.error.where ?? ''}` });
-  const drafts = opened.value.map((event) => ({
-    by: event.type === 'instrument-overridden' ? event.by : 'technician',
-    event,
-  }));
+  if (!opened.ok) throw new ProblemError(notOpened(path, opened.error));
+  const drafts = opened.value.map((event) => ({ by: writerOf(event), event }));
   return { stream, drafts, now };
+}
+
+function notOpened(path: string, { answerableFor, ...problem }: NotOpened): Problem {
+  const { where = '', next } = problem;
+  const answer =
+    answerableFor === undefined
+      ? ''
+      : ` A supervisor can answer for it: --override ${answerableFor} --by NAME --because TEXT.`;
+  return { ...problem, where: `${path}: ${where}`, next: next + answer };
 }
 
 async function openFrom(

@@ -211,8 +211,8 @@ async function checkedOrder(
   const opening: Opening = { on, decision: file.decision, overrides };
   const opened = openJob(order, file.instruments, opening);
   if (opened.ok) return ok({ order, opened: opened.value, overrides });
-  const tool = answerable(order, file, opening, opened.error);
-  if (tool === null) return opened;
+  const { answerableFor: tool } = opened.error;
+  if (tool === undefined || overrides.some((one) => one.tool === tool)) return opened;
   dialogue.say(`  Refused: ${problemWords({ ...opened.error, next: 'A supervisor can allow it.' })}`);
   const by = await askMaybe(dialogue, `Supervisor who answers for ${tool}`, null, (text) =>
     wordsUpTo(text, 80),
@@ -220,22 +220,6 @@ async function checkedOrder(
   if (by === null) return opened;
   const reason = await askUntil(dialogue, 'Reason to use it: ', (text) => wordsUpTo(text, 200));
   return checkedOrder(dialogue, order, { file, on, overrides: [...overrides, { tool, by, reason }] });
-}
-
-/** The instrument that is refused and that somebody may answer for: with a name on it, the opening gets further. */
-function answerable(
-  order: WorkOrder,
-  { instruments }: LoadedStation,
-  opening: Opening,
-  { where }: Problem,
-): string | null {
-  const answered = instruments.find(({ id }) => {
-    if (opening.overrides.some(({ tool }) => tool === id)) return false;
-    const named = { tool: id, by: 'somebody', reason: 'to see whether it helps' };
-    const tried = openJob(order, instruments, { ...opening, overrides: [...opening.overrides, named] });
-    return tried.ok || tried.error.where !== where;
-  });
-  return answered?.id ?? null;
 }
 
 const wordsUpTo = (text: string, most: number): Result<string, string> =>

@@ -1,12 +1,15 @@
 /** What a job would be opened with, in lines: the order, the instruments with their calibration, the windows. */
-import { dueDate, offBy } from '../../instrument/fitness.ts';
+
+import { dueDate } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
+import { offBy, unitOf } from '../../instrument/unfit.ts';
 import type { Decision } from '../../job/basis.ts';
-import { notesOnJob, type Opened } from '../../job/open.ts';
+import type { Opened } from '../../job/open.ts';
 import type { WorkOrder } from '../../job/order.ts';
 import { viewOfWindow } from '../../job/window-view.ts';
 import type { Window } from '../../metrology/judgement.ts';
 import { formatAngle } from '../../quantity/angle.ts';
+import { noteLines } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { type Glyphs, glyphsFor } from '../../ui/glyphs.ts';
 import { figure, unitWord } from '../../ui/words.ts';
@@ -31,7 +34,7 @@ export function calibrationWords(tool: Instrument, on: string, glyphs: Glyphs): 
   const { certificate, basis, permissibleDeviation, outOfTolerance } = tool;
   if (outOfTolerance !== undefined) {
     const held = certificate === undefined ? '' : `; certificate ${certificate.number} holds no more`;
-    return `${glyphs.bad} OUT OF TOLERANCE (${outOfTolerance.impact}, ${outOfTolerance.on}): ${offBy(tool, outOfTolerance)}${held}`;
+    return `${glyphs.bad} OUT OF TOLERANCE (${outOfTolerance.impact}, ${outOfTolerance.on}): ${offBy(outOfTolerance, unitOf(tool))}${held}`;
   }
   if (certificate === undefined) {
     const within =
@@ -68,7 +71,7 @@ export function windowRows(
   return [
     ...torque,
     `  ${'gap'.padEnd(LABEL)}${gap}`,
-    ...notesOnJob(opened[0]).map((note) => `  ${'note'.padEnd(LABEL)}${safeLine(note)}`),
+    ...noteLines(order, basis.notes).map((note) => `  ${'note'.padEnd(LABEL)}${safeLine(note)}`),
   ];
 }
 

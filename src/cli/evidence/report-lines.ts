@@ -4,13 +4,14 @@ import { COMPLETENESS } from '../../evidence/completeness.ts';
 import type { Withheld } from '../../evidence/sharing.ts';
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
-import { ALSO_INCOMPLETE, CHECK_MARK, VERIFICATION } from '../../report/verification.ts';
+import { ALSO_INCOMPLETE, CHECK_MARK, doubtsIn, VERIFICATION } from '../../report/verification.ts';
+import { notProvenByRecord } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 export function reportLines(file: string, report: VerificationReport): readonly string[] {
   const { record, checks, verdict, withheld } = report;
   return [
-    `${safeLine(file)}: ${VERIFICATION[verdict].ofRecord}${alsoIncomplete(report)}`,
+    `${safeLine(file)}: ${VERIFICATION[verdict].ofRecord}${alsoIncomplete(report)}${safeLine(doubtsIn(checks))}`,
     ...(record === null
       ? []
       : [
@@ -18,8 +19,13 @@ export function reportLines(file: string, report: VerificationReport): readonly 
         ]),
     ...checkLines(checks),
     ...withheldLines(withheld),
+    ...notProvenLines(notProvenByRecord(report)),
   ];
 }
+
+/** Under every verdict that somebody may rely on. */
+export const notProvenLines = (texts: readonly string[]): readonly string[] =>
+  texts.length === 0 ? [] : ['  NOT proven by this:', ...texts.map((text) => `    ${safeLine(text)}`)];
 
 /** What did not come with it; no verdict rests on that. */
 export const withheldLines = (withheld: readonly Withheld[]): readonly string[] =>

@@ -51,13 +51,16 @@ function linesOf(findings: readonly Finding[]): readonly string[] {
     ({ file, verdict, fault }) =>
       `${VERIFICATION[verdict].word.toUpperCase()} ${safeLine(file)}: ${safeLine(fault ?? '')}`,
   );
+  const doubts = findings.flatMap(({ file, doubt }) =>
+    doubt === null ? [] : [`${safeLine(file)}: ${safeLine(doubt)}`],
+  );
   const counts = VERDICTS.toReversed()
     .filter((verdict) => verdict === 'authentic' || count(verdict) > 0)
     .map((verdict) => `${count(verdict)} ${VERIFICATION[verdict].word}`);
   const simulated = simulatedText(findings);
   const total = `${findings.length} records: ${counts.join(', ')}`;
   const withheld = withheldLines(addedUp(findings.flatMap((finding) => finding.withheld)));
-  return [...lines, total, ...withheld, ...(simulated === '' ? [] : [simulated])];
+  return [...lines, ...doubts, total, ...withheld, ...(simulated === '' ? [] : [simulated])];
 }
 
 function gravest(findings: readonly Finding[]): ExitCode {

@@ -2,10 +2,11 @@ import { PACKAGE_FILES } from '../../package/format.ts';
 import { lastWithoutGap, type Questioned, questionedIn } from '../../package/station-entries.ts';
 import type { PackageReport } from '../../package/verify.ts';
 import { cylindersOf, SORT_WORD, standOf } from '../../report/impact.ts';
-import { OF_PACKAGE } from '../../report/verification.ts';
+import { doubtsIn, OF_PACKAGE } from '../../report/verification.ts';
+import { NOT_PROVEN_BY_ANY } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { counted, someOf } from './package-text.ts';
-import { checkLines, withheldLines } from './report-lines.ts';
+import { checkLines, notProvenLines, withheldLines } from './report-lines.ts';
 
 /** The findings as an auditor reads them: the verdict, what was checked, what is in question, what is not proven. */
 export function packageLines(folder: string, report: PackageReport): readonly string[] {
@@ -18,15 +19,13 @@ export function packageLines(folder: string, report: PackageReport): readonly st
   const headline = questions.length === 0 || verdict === 'rejected' ? '' : ` ${questionHeadline(report)}`;
   const left = leftOut.map(({ job, because }) => `  left out: job ${safeLine(job)}, ${safeLine(because)}`);
   return [
-    `${safeLine(folder)}: ${OF_PACKAGE[verdict]}${headline}${report.simulated === '' ? '' : ` ${report.simulated}`}`,
+    `${safeLine(folder)}: ${OF_PACKAGE[verdict]}${headline}${safeLine(doubtsIn(checks))}${report.simulated === '' ? '' : ` ${report.simulated}`}`,
     `  ${safeLine(index.purpose)}; station ${safeLine(index.station)}; ${counted(jobs.length, 'record')}; asked for ${safeLine(asked.join(', ')) || 'all jobs'}`,
     ...checkLines(checks),
     ...withheldLines(report.withheld),
     ...(questions.length === 0 ? [] : ['  PUT IN QUESTION by what was learned later:', ...questions]),
     ...someOf(left, PACKAGE_FILES.index),
-    ...(verdict === 'rejected'
-      ? []
-      : ['  NOT proven by this:', ...notProven(report).map((line) => `    ${line}`)]),
+    ...(verdict === 'rejected' ? [] : notProvenLines(notProven(report))),
     ...(verdict === 'untrusted'
       ? [
           `  Compare the key above with the one that the station gave you by another way. If it is the same, copy ${PACKAGE_FILES.trust} out of the package and name the copy with --trust.`,
@@ -62,6 +61,8 @@ export function notProven({ index, log, held, verdict }: PackageReport): readonl
   const size = typeof log === 'string' ? 0 : log.checkpoint.size;
   const papers = index.jobs.some(({ paper }) => paper !== null);
   return [
+    'that the readings came from the named instruments, where the link of a tool was not authenticated: each record says so',
+    ...NOT_PROVEN_BY_ANY,
     'that no job was left out when it was chosen: only the whole log of the station shows that',
     last === null
       ? "that no impact assessment was left out: the station's own entries here are a choice of those that bear on these jobs"

@@ -7,13 +7,14 @@ import type { LogEntry } from '../../evidence/log.ts';
 import { openRecord } from '../../evidence/record.ts';
 import { byName } from '../../evidence/writers.ts';
 import { outputFolder } from '../../files/output.ts';
+import { writerOf } from '../../job/command-event.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { foldAll } from '../../job/fold.ts';
-import { notesOnJob } from '../../job/open.ts';
 import type { JobState } from '../../job/state.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
 import { STATE_WORDS } from '../../report/verdict.ts';
+import { noteLines } from '../../report/words/index.ts';
 import { summaryLines } from '../../ui/summary.ts';
 import { printJson } from '../answers/answer.ts';
 import { listedJobs, shownJob } from '../answers/jobs.ts';
@@ -83,7 +84,7 @@ export function showJob(number: string, options: Scope & { readonly json?: true 
           ? [`handed over ${minute(at)} from ${safeLine(by)} to ${safeLine(event.to)}`]
           : [],
       ),
-      ...notesOnJob(state).map((note) => `note: ${safeLine(note)}`),
+      ...noteLines(state.order, state.basis.notes).map((note) => `note: ${safeLine(note)}`),
       ...state.questions.map(({ pull, text }) => `question about pull ${pull}: ${safeLine(text)}`),
     ];
     // In front of "complete", which is what was judged then.
@@ -108,7 +109,7 @@ export function voidJob(
         `${state.voided.by} already declared job ${number} void`,
         'There is nothing to do.',
       );
-    append(stationFolder, stream, by, {
+    append(stationFolder, stream, {
       type: 'job-voided',
       by: optionText(by, '--by', 80),
       reason: optionText(because, '--because', 200),
@@ -138,7 +139,7 @@ export function handOver(number: string, to: string, scope: Scope): Promise<Exit
       throw problem('job-same-person', `${from} already works on job ${number}`, 'Name another person.');
     if (!stateOf(stationFolder).people.has(name))
       await recordStation(stationFolder, [{ type: 'person-recorded', person: name, key: null }], stamp());
-    append(stationFolder, stream, from, { type: 'job-handed-over', to: name });
+    append(stationFolder, stream, { type: 'job-handed-over', to: name });
     process.stdout.write(
       `Job ${safeLine(number)} is now ${safeLine(name)}'s. Go on with: plugmark job --resume ${safeLine(number)}\n`,
     );
@@ -207,8 +208,8 @@ function jobOf({ log }: StationFolder, number: string): Job {
   throw problem('job-unknown', `this station has no job ${number}`, 'List them with "plugmark jobs".');
 }
 
-function append({ log }: StationFolder, stream: string, by: string, event: JobEvent): void {
-  log.append(stream, [{ by, event }], stamp());
+function append({ log }: StationFolder, stream: string, event: JobEvent): void {
+  log.append(stream, [{ by: writerOf(event), event }], stamp());
 }
 
 const problem = (code: ProblemCode, message: string, next: string) =>

@@ -1,11 +1,11 @@
 /** The windows that the figures of the order come to, and what they rest on: read and confirmed before the first plug. */
 import { dueDate } from '../../instrument/fitness.ts';
-import type { Instrument } from '../../instrument/instrument.ts';
-import { notesOnJob } from '../../job/open.ts';
+import type { InstrumentInUse } from '../../instrument/instrument.ts';
 import type { JobState } from '../../job/state.ts';
 import { asWrenchReads } from '../../job/windows.ts';
 import type { Window } from '../../metrology/judgement.ts';
 import { gapCheckOf } from '../../plug/gap.ts';
+import { noteLines, promiseWords } from '../../report/words/index.ts';
 import { folded } from '../folded.ts';
 import type { Glyphs } from '../glyphs.ts';
 import type { Line } from '../line.ts';
@@ -74,9 +74,9 @@ function gap({ gapWindow, order }: JobState, glyphs: Glyphs): string[] {
 }
 
 /** What an instrument's figures rest on, and until when. */
-export function calibration(instrument: Instrument, on: string): string {
+export function calibration(instrument: InstrumentInUse, on: string): string {
   const { certificate } = instrument;
-  if (certificate === undefined) return `no certificate; ${instrument.basis}`;
+  if (certificate === undefined) return `no certificate; ${promiseWords(instrument)}`;
   const due = dueDate(instrument);
   const until = due === null ? 'no due date' : due < on ? `DUE since ${due}` : `due ${due}`;
   return `certificate ${certificate.number} of ${certificate.date}, ${until}`;
@@ -98,7 +98,7 @@ export function windowsLines(job: JobState, { columns, rows }: Room, glyphs: Gly
     ...fact('Plug', `${order.plug.part}, ${order.plug.thread}, ${order.plug.seat} seat`, columns, glyphs),
     ...fact('From', from, columns, glyphs),
     ...many('Complaint', order.complaint === undefined ? [] : [order.complaint]),
-    ...many('Note', notesOnJob(job)),
+    ...many('Note', noteLines(order, basis.notes)),
   ];
   const cautions = folded(CAUTIONS, columns - 2, 2, glyphs.cutMark).map(
     (text): Line => [{ text: ` ${text}`, bold: true }],

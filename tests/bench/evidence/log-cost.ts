@@ -11,7 +11,6 @@ const EVENT: JobEvent = {
   tool: 'wrench',
   first: 1,
   count: 3,
-  exponent: -2,
   startUs: 1000,
   times: 'AAAA',
   counts: 'AAAA',

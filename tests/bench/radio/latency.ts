@@ -100,7 +100,6 @@ async function measure(
         type: 'readings' as const,
         tool: tool.id,
         first,
-        exponent: -2,
         ...encodeSamples(samples),
       };
       log.append('job:A', [{ by: 'station', event }], { at: new Date().toISOString(), monoUs: reading.atUs });

@@ -4,6 +4,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { dispute } from '../../../src/cli/audit/dispute.ts';
 import { listImpacts, showImpact } from '../../../src/cli/audit/impact-decisions.ts';
 import { openInLog, openStation, openStationFolder } from '../../../src/cli/station/station.ts';
+import { writerOf } from '../../../src/job/command-event.ts';
 import type { JobEvent } from '../../../src/job/event.ts';
 import { CHECKED, certificate, eventsOf, workIn, wrenchWith } from '../../audit/shop.ts';
 import { problemOf, said } from '../answers.ts';
@@ -196,7 +197,7 @@ describe('an impact assessment on a job of two wrenches', () => {
       return event.type === 'pull-detected' && event.pull <= 4 ? { ...event, tool: 'other' } : event;
     });
     const stamp = () => ({ at: '2026-04-02T09:30:00.000Z', monoUs: 3_600_000_000 });
-    const [opening, ...rest] = events.map((event) => ({ by: 'Technician One', event }));
+    const [opening, ...rest] = events.map((event) => ({ by: writerOf(event), event }));
     if (opening === undefined) throw new Error('no events');
     const station = await openStation('Example bay', at.data, stamp);
     await openInLog(station, [opening], stamp());

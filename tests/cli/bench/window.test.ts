@@ -83,7 +83,7 @@ describe('plugmark window on a typed specification', () => {
     );
     expect(view.measured.value).toBeCloseTo((24 * 340) / 300, 12);
     expect(view.wrenchReads.from).toBeCloseTo((view.window.acceptLower * 300) / 340, 12);
-    expect(view.measured.budget.rows.map(({ name }) => name)).toContain('arm of the wrench');
+    expect(view.measured.budget.rows.map(({ cause }) => cause)).toContain('adapter-arm');
   });
 
   it('shows the grades and the risks where they are asked for', async () => {

@@ -47,9 +47,11 @@ describe('a record that is shared', () => {
     const whole = await verified(record());
     const bare = await verified(out());
     expect(bare.value).toBe(whole.value);
-    expect(bare.text.replaceAll('out.record.json', 'J-2.record.json')).toBe(
-      `${whole.text}  Withheld: plate (1), vin (1). What is signed holds digests of these texts; no check needs them.\n`,
-    );
+    const withheld =
+      '  Withheld: plate (1), vin (1). What is signed holds digests of these texts; no check needs them.\n';
+    const words = bare.text.replaceAll('out.record.json', 'J-2.record.json');
+    expect(words).toContain(withheld);
+    expect(words.replace(withheld, '')).toBe(whole.text);
   });
 
   it('holds none of the texts that were withheld, and all others', async () => {

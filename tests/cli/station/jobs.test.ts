@@ -18,6 +18,7 @@ import { openInLog, openStation, openStationFolder, stateOf } from '../../../src
 import { readTrust } from '../../../src/cli/station/trust-file.ts';
 import { countersignRecord } from '../../../src/evidence/record.ts';
 import { verifyRecord } from '../../../src/evidence/verify.ts';
+import { writerOf } from '../../../src/job/command-event.ts';
 import type { JobEvent } from '../../../src/job/event.ts';
 import { replay } from '../../../src/job/replay.ts';
 import { exampleOrder, workshop } from '../../job/workshop.ts';
@@ -38,7 +39,7 @@ function job(number: string, { closed = true }: { readonly closed?: boolean } = 
 
 async function put(data: string, number: string, events: readonly JobEvent[]): Promise<void> {
   const station = await openStation('Example bay', data, stamp);
-  const [opening, ...rest] = events.map((event) => ({ by: 'Technician One', event }));
+  const [opening, ...rest] = events.map((event) => ({ by: writerOf(event), event }));
   if (opening === undefined) throw new Error('no events');
   await openInLog(station, [opening], stamp());
   station.log.append(`job:${number}`, rest, stamp());
@@ -220,7 +221,7 @@ describe('handing a job over', () => {
       { type: 'session-started', session: 2, program: 'test', platform: 'test', simulated: false },
       { type: 'job-closed', complete: true, open: [] },
     ];
-    const drafts = resumed.map((event) => ({ by: 'Technician Two', event }));
+    const drafts = resumed.map((event) => ({ by: writerOf(event), event }));
     stationFolder.log.append('job:J-2', drafts, stamp());
     stationFolder.log.close();
     const again = replay(await eventsOf('J-2'));

@@ -1,0 +1,42 @@
+/** What a reader could take for proven by a record, and is not. */
+import type { VerificationReport } from '../../evidence/verify.ts';
+import type { JobEvent } from '../../job/event.ts';
+
+/** Of every record, and so of every package. */
+export const NOT_PROVEN_BY_ANY: readonly string[] = [
+  'which vehicle it was: VIN, plate and the other particulars of the order are as somebody typed them',
+  'who was at work: names are as typed, and a key signs for whoever has it',
+  'that a pull was on the plug that it was given to: order of work and answers of people say so, no sensor does',
+  'that the station sent on what its tools sent: whoever holds its keys can write readings that no tool sent',
+  "that the certificates are genuine: it holds their points as the station has them, not the laboratory's document",
+  'that the station keeps no other history: only a checkpoint that somebody else kept, or a time stamp, shows that nothing was rewritten',
+];
+
+/** For one record; empty where the verdict is that it must not be relied on at all. */
+export function notProvenByRecord({ verdict, record, checks }: VerificationReport): readonly string[] {
+  if (record === null || verdict === 'rejected' || verdict === 'unreadable') return [];
+  const stamped = checks.some(({ name, outcome }) => name === 'trusted time' && outcome === 'passed');
+  return [
+    ...linkLines(record.entries.map(({ event }) => event)),
+    ...NOT_PROVEN_BY_ANY,
+    ...(verdict === 'other-rules'
+      ? ['the verdicts: they were not judged again. Verify it with the version that made it as well']
+      : []),
+    'that nothing of the job came behind its last entry here: a job that goes on has more entries in the log',
+    stamped
+      ? 'the times of its entries: they are those of the clock of the station. The time stamp proves by when it was sealed'
+      : 'the times: they are those of the clock of the station',
+  ];
+}
+
+function linkLines(events: readonly JobEvent[]): readonly string[] {
+  const open = events.flatMap((event) =>
+    event.type === 'tool-linked' && !event.description.link.authenticated ? [event.tool] : [],
+  );
+  const tools = [...new Set(open)];
+  return tools.length === 0
+    ? []
+    : [
+        `that the readings came from the named instruments: the link of ${tools.join(' and ')} was not authenticated, and another device could have taken the place of the tool`,
+      ];
+}
