@@ -109,6 +109,11 @@ export const texts = () => {
         (c) => (placed(c).judgement.result = { _sd: [digestOf(disclosureOf(salt, 'OK'))] }),
         [...disclosures, disclosureOf(salt, 'OK')],
       ),
+      ...concealed(
+        'by whom an entry is, though it is no name',
+        (c) => (c.entries[1].by = { _sd: [digestOf(disclosureOf(salt, 'technician'))] }),
+        [...disclosures, disclosureOf(salt, 'technician')],
+      ),
       ...concealed('_sd_alg sha-256-32', (c) => (c._sd_alg = 'sha-256-32')),
       ...concealed('_sd_alg sha-512', (c) => (c._sd_alg = 'sha-512')),
       ...concealed('_sd_alg a number', (c) => (c._sd_alg = 256)),
