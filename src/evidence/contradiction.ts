@@ -42,12 +42,16 @@ function specificationFault({ order }: JobEventOf<'job-opened'>, before: Station
     : "The specification of the order is not as the station's log has it.";
 }
 
+/** A name that is withheld may be any, but is one. */
+function isBy(by: string, due: string): boolean {
+  const isNamed = (who: string) => who !== 'station' && who !== 'technician';
+  return isWithheld(by) || isWithheld(due) ? isNamed(by) && isNamed(due) : by === due;
+}
+
 function entryFault({ instruments }: JobEventOf<'job-opened'>, entries: readonly LogEntry[]): string | null {
   const byId = new Map(instruments.map((one) => [one.id, one]));
   for (const { event, by, n } of entries) {
-    const writer = writerOf(event);
-    if (!isWithheld(by) && !isWithheld(writer) && by !== writer)
-      return `Entry n=${n} (${event.type}) is not by whom such an entry is.`;
+    if (!isBy(by, writerOf(event))) return `Entry n=${n} (${event.type}) is not by whom such an entry is.`;
     if (event.type !== 'tool-linked') continue;
     const { description } = event;
     const instrument = byId.get(event.tool);

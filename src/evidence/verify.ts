@@ -1,10 +1,11 @@
 /** Verification of a job record: an ordered list of checks, each with its outcome in words, and one verdict. */
 import { type Check, doubtful, failed, passed } from './check.ts';
-import { checkClock, daysOutOfPlaceAmong, outOfPlaceWords } from './clock.ts';
+import { checkClock } from './clock.ts';
 import { COMPLETENESS, contentsAndCompleteness } from './completeness.ts';
 import { inTheLog } from './in-the-log.ts';
 import { JUDGED_AGAIN, judgedAgain } from './judged-again.ts';
 import { checkSignatures, type SignatureReport } from './jws.ts';
+import { daysOutOfPlaceAmong, outOfPlaceWords } from './order-of-time.ts';
 import { type JobRecord, type OpenedRecord, openRecord } from './record.ts';
 import { entriesOf, type Withheld, withheldIn } from './sharing.ts';
 import { signatureFault, signerCheck } from './signers.ts';

@@ -2,11 +2,17 @@
 import { canonical } from '../evidence/canonical.ts';
 import { type Check, doubtful, failed, passed } from '../evidence/check.ts';
 import { checkpointHolds, type SignedCheckpoint } from '../evidence/checkpoint.ts';
-import { daysOutOfPlaceAmong, type Moment, outOfPlaceWords, type Span } from '../evidence/clock.ts';
 import { entryHash } from '../evidence/entry.ts';
 import { thumbprint } from '../evidence/jwk.ts';
 import type { StationEntry } from '../evidence/log.ts';
 import { consistencyHolds, rootOfSet } from '../evidence/merkle.ts';
+import {
+  daysOutOfPlaceAmong,
+  inOrderOfTime,
+  type Moment,
+  outOfPlaceWords,
+  type Span,
+} from '../evidence/order-of-time.ts';
 import { stationTrust } from '../evidence/signers.ts';
 import { type StationState, stationOf } from '../evidence/station.ts';
 import type { TrustList } from '../evidence/trust.ts';
@@ -195,7 +201,7 @@ export function checkTimes(
 ): Check {
   const name = 'times';
   const ends = jobs.flatMap(({ first, last }) => [first, last]);
-  const daysOutOfPlace = daysOutOfPlaceAmong([...entries, ...ends]);
+  const daysOutOfPlace = daysOutOfPlaceAmong(inOrderOfTime([...entries, ...ends]));
   const astray = jobs.flatMap((job) => {
     const words = outOfPlaceWords(daysOutOfPlace(job));
     return words === null ? [] : [`job ${job.job}: ${words}`];

@@ -1,8 +1,8 @@
 /** What came out for one record among many: little enough to be handed from thread to thread. */
 import { z } from 'zod';
-import type { Moment } from '../evidence/clock.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import { JUDGED_AGAIN } from '../evidence/judged-again.ts';
+import type { Moment } from '../evidence/order-of-time.ts';
 import { withheldSchema } from '../evidence/sharing.ts';
 import type { TrustList } from '../evidence/trust.ts';
 import { VERDICTS } from '../evidence/verdict.ts';

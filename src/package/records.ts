@@ -1,8 +1,8 @@
 /** The records of a package, each by itself; nothing of them is kept but what each states of itself. */
 import { type Check, failed, passed } from '../evidence/check.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
-import type { Span } from '../evidence/clock.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
+import type { Span } from '../evidence/order-of-time.ts';
 import { addedUp, type Withheld } from '../evidence/sharing.ts';
 import { type Finding, isSound, simulatedText } from './finding.ts';
 import type { NewProgress } from './folder.ts';

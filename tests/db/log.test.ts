@@ -253,7 +253,7 @@ describe('what others do to the file', () => {
     ['the first entry taken out', 'DELETE FROM entries WHERE seq = 1', { seq: 1 }],
     [
       'a word changed',
-      `UPDATE entries SET body = packed(replace(plain(body, salt), '"by":"technician"', '"by":"station"')) WHERE seq = 4`,
+      `UPDATE entries SET body = packed(replace(plain(body, salt), '"by":"station"', '"by":"technician"')) WHERE seq = 4`,
       { seq: 4 },
     ],
     ['a body that is no JSON', `UPDATE entries SET body = packed('x') WHERE seq = 5`, { seq: 5 }],
@@ -284,9 +284,9 @@ describe('what others do to the file', () => {
   it('a changed entry whose own hash was made again does not fit the tree', () => {
     const entry = log.entries('job:WO-1')[3];
     if (entry === undefined) throw new Error('no fourth entry');
-    const hash = entryHash({ ...entry, by: 'station' }).toString('hex');
+    const hash = entryHash({ ...entry, by: 'technician' }).toString('hex');
     tamper(
-      `UPDATE entries SET hash = x'${hash}', body = packed(replace(plain(body, salt), '"by":"technician"', '"by":"station"')) WHERE seq = 4`,
+      `UPDATE entries SET hash = x'${hash}', body = packed(replace(plain(body, salt), '"by":"station"', '"by":"technician"')) WHERE seq = 4`,
     );
     expect(log.check()).toMatchObject({ seq: 8, message: expect.stringContaining('hash tree') });
   });

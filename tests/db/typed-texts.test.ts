@@ -15,6 +15,7 @@ import { treeRoot } from '../../src/evidence/merkle.ts';
 import { openRecord, sealRecord } from '../../src/evidence/record.ts';
 import { stationOf } from '../../src/evidence/station.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
+import { writerOf } from '../../src/job/command-event.ts';
 import { makePackage } from '../../src/package/make.ts';
 import { personalKindSchema } from '../../src/personal.ts';
 import { fileOf, jwsOf } from '../evidence/forge.ts';
@@ -40,10 +41,7 @@ beforeAll(async () => {
   for (const [job, events] of Object.entries(jobs))
     log.append(
       `job:${job}`,
-      events.map((event) => ({
-        by: event.type === 'job-voided' ? event.by : event.type === 'readings' ? 'station' : 'technician',
-        event,
-      })),
+      events.map((event) => ({ by: writerOf(event), event })),
       stamp,
     );
   all = [...log.stationEntries(), ...log.streams().flatMap((stream) => log.entries(stream))];

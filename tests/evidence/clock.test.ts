@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { reportLines } from '../../src/cli/evidence/report-lines.ts';
-import { checkClock, daysOutOfPlaceAmong } from '../../src/evidence/clock.ts';
+import { checkClock } from '../../src/evidence/clock.ts';
 import type { LogEntry } from '../../src/evidence/log.ts';
+import { daysOutOfPlaceAmong } from '../../src/evidence/order-of-time.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
 import { logOf, seal, station as sealer, trusting, wholeJob } from './sample-job.ts';
 

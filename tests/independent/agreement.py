@@ -42,11 +42,10 @@ def _check_writer(entry, texts, place):
     event, by = entry["event"], text_at(entry["by"], texts)
     if event["type"] in BY_NAME:
         due = text_at(event["by"], texts)
-        known = by is not None and due is not None
+        holds = by == due or (None in (by, due) and not isinstance(entry["by"], str))
     else:
-        due = "technician" if event["type"] in BY_TECHNICIAN else "station"
-        known = by is not None
-    if known and by != due:
+        holds = by == ("technician" if event["type"] in BY_TECHNICIAN else "station")
+    if not holds:
         raise Refused(place, "not by whom such an entry is")
 
 

@@ -99,7 +99,7 @@ describe('a wrench that a laboratory found out of tolerance', () => {
     });
     expect(answered).toMatchObject({
       type: 'instrument-overridden',
-      code: 'out-of-tolerance',
+      refusal: { code: 'out-of-tolerance', impact: 'IA-1', on: '2026-09-01', unit: 'N.m', error: -1.1 },
       by: 'Foreman One',
     });
     expect(replay(events).ok).toBe(true);

@@ -55,6 +55,9 @@ export const contents = () => {
         entryOf(c, 'session-started').by = 'technician';
       }),
       ...one('an entry of the technician by the program', (c) => (c.entries.at(-1).by = 'station')),
+      ...one('an entry of the program by a name that is withheld', (c) => {
+        entryOf(c, 'session-started').by = { _sd: ['A'.repeat(43)] };
+      }),
       ...one('a tool that the order does not have', (c) => {
         entryOf(c, 'tool-linked').event.tool = 'other';
       }),

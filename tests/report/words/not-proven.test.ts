@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { reportLines } from '../../../src/cli/evidence/report-lines.ts';
+import { verifyRecord } from '../../../src/evidence/verify.ts';
+import { NOT_PROVEN_BY_ANY, notProvenByRecord } from '../../../src/report/words/index.ts';
+import { eventfulJob, eventfulStation } from '../../evidence/eventful-job.ts';
+import { logOf, seal, station, trusting } from '../../evidence/sample-job.ts';
+
+const file = seal(logOf(eventfulJob(), 'job:WO-1', eventfulStation));
+const report = verifyRecord(file, trusting(station));
+
+describe('what a record does not prove', () => {
+  it('stands under its checks, and names the tools whose link nobody authenticated', () => {
+    const lines = reportLines('x.record.json', report);
+    const at = lines.indexOf('  NOT proven by this:');
+    const listed = lines.slice(at + 1).map((line) => line.trim());
+    expect(listed).toEqual(notProvenByRecord(report));
+    expect(listed[0]).toContain('the link of wrench and gauge was not authenticated');
+    expect(listed).toEqual(expect.arrayContaining([...NOT_PROVEN_BY_ANY]));
+    expect(listed.at(-1)).toContain('the clock of the station');
+  });
+
+  it('is not listed where nothing of it may be relied on', () => {
+    const tampered = verifyRecord(Buffer.from(String(file).replace('"signature":"', '"signature":"A')), {
+      keys: [],
+    });
+    expect(tampered.verdict).toBe('rejected');
+    expect(notProvenByRecord(tampered)).toEqual([]);
+  });
+
+  it('leaves the times out where a time stamp tells when it was sealed', () => {
+    const stamped = { before: '2026-03-03T00:00:00Z', detail: 'Sealed before that.' };
+    const lines = notProvenByRecord(verifyRecord(file, trusting(station), stamped));
+    expect(lines.at(-1)).toContain('The time stamp proves by when it was sealed');
+  });
+});
