@@ -15,12 +15,19 @@ def check_clock(entries, background):
         fresh = before is None or entry["event"]["type"] in NEW_SESSION
         if not fresh and entry["monoUs"] < before["monoUs"]:
             raise Refused(f"entry n={entry['n']}", "the monotonic clock runs back")
-        if entry["event"]["type"] == "readings" and decode(entry["event"], "readings")[0][-1] > entry["monoUs"]:
-            raise Refused(f"entry n={entry['n']}", "a sample from after it was written")
+        if _last_us(entry["event"]) > entry["monoUs"]:
+            raise Refused(f"entry n={entry['n']}", "a reading from after it was written")
         if _is_jump(before, entry, fresh, background):
             jumps.append(entry["n"])
         before = entry
     return jumps
+
+
+def _last_us(event):
+    """When the last reading of an event arrived."""
+    if event["type"] == "readings":
+        return decode(event, "readings")[0][-1]
+    return event.get("atUs", event.get("toUs", 0))
 
 
 def _is_jump(before, entry, fresh, background):

@@ -1,4 +1,5 @@
 """A job record: its form, who signed it, where it is in the log, and what its entries say."""
+from agreement import check_agreement
 from beyond import check_record_form
 from canonical import Refused, canonical, read_canonical, read_json
 from clock import check_clock
@@ -98,6 +99,7 @@ class Record:
             if one["id"] not in recorded or canonical(recorded[one["id"]]) != canonical(one):
                 raise Refused("instruments", f"{one['id']} is not as the station's log has it")
         check_samples(events)
+        check_agreement(content, self.texts)
         _check_summary(content["summary"], events)
 
 
@@ -151,7 +153,7 @@ def _check_signatures(jws, schemas):
 def _station_of(content, texts, schemas):
     background = content["background"]
     for before, entry in zip(background, background[1:]):
-        if entry["seq"] <= before["seq"] or entry["n"] <= before["n"]:
+        if not 0 < entry["n"] - before["n"] <= entry["seq"] - before["seq"]:
             raise Refused("background", "not in order")
     if background[0]["n"] != 1:
         raise Refused("background", "not from the first entry on")

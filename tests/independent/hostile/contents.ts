@@ -4,6 +4,16 @@ import { type Content, type Forging, forged } from './forged.ts';
 import { WHOLE } from './valid.ts';
 import { disclosures, variants } from './variant.ts';
 
+const entryOf = (content: Content, type: string) =>
+  content.entries.find(({ event }: Content) => event.type === type);
+
+/** In the opening and in the background alike. */
+function setSerial(content: Content, serial: string): void {
+  for (const one of content.entries[0].event.instruments) one.serial = serial;
+  for (const { event } of content.background)
+    if (event.type === 'instrument-recorded') event.instrument.serial = serial;
+}
+
 /** The same with digests of texts that nobody knows. */
 const withOtherDigests = (event: Content): Content =>
   JSON.parse(
@@ -35,6 +45,33 @@ export const contents = () => {
       ...one('a verdict in the summary that no entry has', (c) => {
         c.summary.cylinders[0].torque.judgement.value = 27.5;
       }),
+      ...one('opened on another day than its certificates were looked at', (c) => {
+        c.entries[0].event.basis.on = '2026-03-01';
+      }),
+      ...one('a specification that the station never recorded', (c) => {
+        c.entries[0].event.order.specification.torque = '25-31 N·m';
+      }),
+      ...one('an entry of the program by the technician', (c) => {
+        entryOf(c, 'session-started').by = 'technician';
+      }),
+      ...one('an entry of the technician by the program', (c) => (c.entries.at(-1).by = 'station')),
+      ...one('an entry of the program by a name that is withheld', (c) => {
+        entryOf(c, 'session-started').by = { _sd: ['A'.repeat(43)] };
+      }),
+      ...one('a tool that the order does not have', (c) => {
+        entryOf(c, 'tool-linked').event.tool = 'other';
+      }),
+      ...one('a tool that measures something else', (c) => {
+        const { description } = entryOf(c, 'tool-linked').event;
+        description.quantity = description.quantity === 'torque' ? 'length' : 'torque';
+      }),
+      ...one('a tool of another serial number over the air', (c) => {
+        setSerial(c, 'S-1');
+        const { description } = entryOf(c, 'tool-linked').event;
+        Object.assign(description, { serial: 'S-2' });
+        description.link.kind = 'bluetooth-le';
+      }),
+      ...one('a step of figures beside the samples', (c) => (readings(c)[0].event.exponent = -2)),
       ...one('samples that cannot be read', (c) => (readings(c)[0].event.counts = 'gA==')),
       ...one('a sample less than counted', (c) => (readings(c)[0].event.count += 1)),
       ...one('times that run back', (c) => {
@@ -59,6 +96,10 @@ export const clock = () => {
   return [
     ...variants({
       ...one('the monotonic clock runs back', (c) => (c.entries[8].monoUs = 1)),
+      ...one('a reading from after it was written', (c) => {
+        const measured = entryOf(c, 'gap-measured');
+        measured.event.atUs = measured.monoUs + 1;
+      }),
       ...one('a sample from after it was written', (c) => {
         const { event } = c.entries.find((entry: Content) => entry.event.type === 'readings');
         const [startUs, count] = [event.startUs + 3_600_000_000, event.count];

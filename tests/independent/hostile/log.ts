@@ -124,6 +124,7 @@ export const background = () => {
     ...one('in another order', (c) => c.background.reverse()),
     ...one('the first missing', (c) => c.background.shift()),
     ...one('the first of a later number', (c) => shifted(c.background, 'n')),
+    ...one('numbers that rise by more than the log', (c) => (c.background.at(-1).n += 1000)),
     ...one('set up twice', (c) => insert(c, c.background[0].event)),
     ...one('of another stream', (c) => (c.background[1].stream = 'job:WO-1')),
     ...one('another name of the station', (c) => (c.station = 'bay 9')),
