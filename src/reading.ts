@@ -53,13 +53,14 @@ export interface DeviceRefusal {
  * as a keyboard does cannot be told from a person who types. `replayed`: a recording was played, of whatever it was made.
  * `simulated`: there was no instrument.
  */
-export const figureSourceSchema = z.enum(['linked', 'typed', 'replayed', 'simulated']);
+const FIGURE_SOURCES = ['linked', 'typed', 'replayed', 'simulated'] as const;
+export const figureSourceSchema = z.enum(FIGURE_SOURCES);
 export type FigureSource = z.infer<typeof figureSourceSchema>;
 
 /** Each source once, in the order of the list above. */
 export function sourcesOf(sources: Iterable<FigureSource>): FigureSource[] {
   const there = new Set(sources);
-  return figureSourceSchema.options.filter((source) => there.has(source));
+  return FIGURE_SOURCES.filter((source) => there.has(source));
 }
 
 /**

@@ -16,13 +16,13 @@ export interface Task {
 }
 
 const unit = z.enum(['N.m', 'mm']).describe('Unit of the figures.');
-const span = {
+const spanSchema = z.strictObject({
   unit,
   from: z.number().describe('The lower end.'),
   to: z.number().describe('The upper end.'),
   neededFrom: z.number().describe('The lowest reading that the job needs.'),
   neededTo: z.number().describe('The highest reading that the job needs.'),
-};
+});
 
 /** Why an instrument would be refused. A supervisor can answer for each of these. */
 export const refusalSchema = z.discriminatedUnion('code', [
@@ -43,10 +43,10 @@ export const refusalSchema = z.discriminatedUnion('code', [
     })
     .describe('It has done more cycles than its interval permits.'),
   z
-    .strictObject({ code: z.literal('out-of-range'), ...span })
+    .strictObject({ code: z.literal('out-of-range'), ...spanSchema.shape })
     .describe('The job needs more than the range in which it may be used.'),
   z
-    .strictObject({ code: z.literal('outside-calibration'), ...span })
+    .strictObject({ code: z.literal('outside-calibration'), ...spanSchema.shape })
     .describe('The job needs more than the range in which it is calibrated.'),
 ]);
 export type Refusal = z.infer<typeof refusalSchema>;

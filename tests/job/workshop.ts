@@ -100,11 +100,15 @@ export function handsOn(bench: Bench, events: JobEvent[]) {
     wait: (untilMs: number) => {
       nowMs = untilMs;
     },
+    /** The tools of these instruments, by their serial numbers where they have one. */
     join: (source: FigureSource = 'linked') => {
-      for (const [tool, description] of [
+      const { instruments } = bench.state();
+      for (const [tool, reads] of [
         ['wrench', WRENCH],
         ['gauge', GAUGE],
       ] as const) {
+        const serial = instruments.find(({ id }) => id === tool)?.serial;
+        const description = serial === undefined ? reads : { ...reads, serial };
         const link = { kind: LINK[source], authenticated: false } as const;
         const linked = { state: 'linked', description: { ...description, link } } as const;
         give({ kind: 'link', tool, driver: 'test', source, link: linked });
