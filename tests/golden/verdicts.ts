@@ -20,7 +20,10 @@ export const sealedEditions = (): readonly string[] =>
 export const expectedIn = (edition: string): readonly Expected[] =>
   z.array(expectedSchema).parse(JSON.parse(readFileSync(join(edition, EXPECTED_FILE), 'utf8')));
 
-const check = z.object({ name: z.string(), outcome: z.enum(['passed', 'doubtful', 'failed', 'not-applicable']) });
+const check = z.object({
+  name: z.string(),
+  outcome: z.enum(['passed', 'doubtful', 'failed', 'not-applicable']),
+});
 const said = z.union([
   z.object({
     exit: z.int(),

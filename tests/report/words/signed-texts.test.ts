@@ -6,10 +6,10 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { stationEventSchema } from '../../../src/evidence/station-event.ts';
-import { summarySchema } from '../../../src/rules/summary.ts';
 import { jobEventSchema } from '../../../src/job/event.ts';
 import { packageIndexSchema } from '../../../src/package/format.ts';
 import { personal, personalKindOf } from '../../../src/personal.ts';
+import { summarySchema } from '../../../src/rules/summary.ts';
 
 type Schema = z.core.$ZodType;
 
