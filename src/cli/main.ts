@@ -63,6 +63,15 @@ function pointToHelp(command: Command, name: string): void {
   for (const child of command.commands) pointToHelp(child, `${name} ${child.name()}`);
 }
 
+/** One key in 64 has a thumbprint that begins with a hyphen, and would be taken for an option. */
+const THUMBPRINT = /^-[\w-]{42}$/;
+
+function thumbprintsLast(argv: readonly string[]): readonly string[] {
+  const thumbprints = argv.filter((word) => THUMBPRINT.test(word));
+  if (thumbprints.length === 0 || argv.includes('--')) return argv;
+  return [...argv.filter((word) => !THUMBPRINT.test(word)), '--', ...thumbprints];
+}
+
 /** Reads the command line, runs one command and returns the exit code. */
 export async function main(argv: readonly string[]): Promise<ExitCode> {
   let code: ExitCode = EXIT.done;
@@ -70,7 +79,7 @@ export async function main(argv: readonly string[]): Promise<ExitCode> {
     code = await guarded(command);
   };
   try {
-    await buildProgram(run).parseAsync(argv);
+    await buildProgram(run).parseAsync(thumbprintsLast(argv));
   } catch (error) {
     if (!(error instanceof CommanderError)) throw error;
     return error.exitCode === 0 ? EXIT.done : EXIT.badInput;

@@ -262,7 +262,7 @@ describe('a source that was changed', () => {
     );
     expect(report.verdict).toBe('rejected');
     expect(judgedAgain(report)?.detail).toContain(
-      'figures of wrench are called linked, but its link is file',
+      'the source in tool-linked does not fit the kind of its link',
     );
   });
 

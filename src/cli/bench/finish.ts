@@ -11,7 +11,7 @@ import { technicianOf } from '../../job/hand-over.ts';
 import { ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
 import { countersign } from '../evidence/countersign.ts';
-import { reportLines } from '../evidence/report-lines.ts';
+import { sealedLines } from '../evidence/report-lines.ts';
 import { type Station, stateOf } from '../station/station.ts';
 import { keyPath, technicianKey } from '../station/station-keys.ts';
 import { readTrust } from '../station/trust-file.ts';
@@ -40,7 +40,7 @@ export async function finish(
   const technician = await signingTechnician(station, stream);
   const papers = await writePapers(station, stream, { folder, signedAt: stamp().at, technician });
   const report = verifyRecord(await readFile(papers.record), await readTrust(station.trustFile));
-  print(['', ...reportLines(papers.record, report), `  papers        ${papers.pdf}, ${papers.csv}`]);
+  print(['', ...sealedLines(papers.record, report), `  papers        ${papers.pdf}, ${papers.csv}`]);
   return { verdict: report.verdict, code: VERIFICATION[report.verdict].exit, papers };
 }
 

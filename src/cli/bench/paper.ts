@@ -7,7 +7,7 @@ import { ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
 import { isPackage } from '../evidence/package-folder.ts';
 import { readersTrust } from '../evidence/readers-trust.ts';
-import { reportLines } from '../evidence/report-lines.ts';
+import { verdictLines } from '../evidence/report-lines.ts';
 import { now } from '../station/clock.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -28,7 +28,7 @@ export async function paper(file: string, { trust, out }: PaperOptions): Promise
   if (fault !== null) process.stderr.write(`${safeLine(fault)}\n`);
   const report = verifyRecord(bytes, list, null, now());
   const opened = openRecord(bytes);
-  const lines = reportLines(file, report);
+  const lines = verdictLines(file, report);
   if (!opened.ok || !isSoundReport(report)) {
     print([...lines, '  no papers: the record is not as its station sealed it']);
     return VERIFICATION[report.verdict].exit;

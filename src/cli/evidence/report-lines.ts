@@ -7,8 +7,32 @@ import { CHECK_MARK, headlineOf } from '../../report/verification.ts';
 import { checkText, notProvenByRecord, proofText } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
 
-export function reportLines(file: string, report: VerificationReport): readonly string[] {
-  const { record, checks, proof, withheld } = report;
+/** The whole report, as whoever was given the record should read it. */
+export const reportLines = (file: string, report: VerificationReport): readonly string[] => [
+  ...verdictLines(file, report),
+  ...notProvenLines(notProvenByRecord(report)),
+];
+
+/** For whoever sealed the record just now: the result of the job is on the screen above, and must stay there. */
+export function sealedLines(file: string, report: VerificationReport): readonly string[] {
+  const others = report.checks.filter(({ outcome }) => outcome !== 'passed');
+  const passed = report.checks.length - others.length;
+  return [
+    ...headLines(file, report),
+    `  ${CHECK_MARK.passed} ${passed} checks passed; "plugmark verify" shows them, and what nobody should take for proven`,
+    ...checkLines(others),
+  ];
+}
+
+/** Verdict and checks alone. */
+export const verdictLines = (file: string, report: VerificationReport): readonly string[] => [
+  ...headLines(file, report),
+  ...checkLines(report.checks),
+  ...withheldLines(report.withheld),
+];
+
+function headLines(file: string, report: VerificationReport): readonly string[] {
+  const { record, proof } = report;
   const figures = proof === null ? '' : proofText(proof);
   return [
     `${safeLine(file)}: ${safeLine(headlineOf(report))}`,
@@ -18,9 +42,6 @@ export function reportLines(file: string, report: VerificationReport): readonly 
           `  job ${safeLine(record.job)}, station ${safeLine(record.station)}, ${record.entries.length} entries; ${TECHNICIAN_WORDS[record.technicianSignature]}`,
         ]),
     ...(figures === '' ? [] : [`  ${safeLine(figures)}`]),
-    ...checkLines(checks),
-    ...withheldLines(withheld),
-    ...notProvenLines(notProvenByRecord(report)),
   ];
 }
 

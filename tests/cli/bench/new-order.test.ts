@@ -262,7 +262,7 @@ describe('figures typed from the service information', () => {
       'Title of': ['Manual', 'Manual'],
       'Who checked': ['', 'Foreman One'],
     });
-    expect(text).toContain('70-90 N·m on M14x1.25?');
+    expect(text).toContain('70-90 N·m on M14x1.25 is far from the general tables');
     expect(order?.specification).toMatchObject({ torque: '70-90 N·m', checkedBy: 'Foreman One' });
   });
 });

@@ -176,6 +176,10 @@ describe('plugmark keys', () => {
     const words = ['--as', 'compromised', '--because', 'stolen'];
     expect(await onStation('keys', 'revoke', String(kid), '--from', 'soon', ...words)).toBe(2);
     expect(await onStation('keys', 'revoke', 'x', ...words)).toBe(2);
+    const hyphenated = `-${'A'.repeat(42)}`;
+    expect(await onStation('keys', 'revoke', hyphenated, ...words)).toBe(2);
+    expect(said).toContain(hyphenated);
+    expect(said).not.toContain('unknown option');
     expect(await onStation('keys', 'revoke', String(kid), '--from', '2026-01-01', ...words)).toBe(0);
     expect(await sealAgain()).toBe(2);
     expect(said).toContain('is revoked');

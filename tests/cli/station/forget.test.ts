@@ -109,7 +109,7 @@ describe('a plate that is forgotten', () => {
     const [last] = await withLog((log) => log.stationEntries().slice(-1));
     expect(last).toMatchObject({
       by: 'Owner One',
-      event: { type: 'texts-forgotten', texts: [{ kind: 'plate', text: 2 }], because: 'asked for it' },
+      event: { type: 'texts-forgotten', texts: [{ kind: 'plate', text: 1 }], because: 'asked for it' },
     });
     expect(last === undefined ? [] : personalTexts(last).map(({ kind }) => kind)).toEqual(['person', 'note']);
     expect(JSON.stringify(last)).not.toContain(CAR.plate);

@@ -204,7 +204,7 @@ export const REFUSED: Readonly<Record<string, Change>> = {
 
 export const FINE: Readonly<Record<string, Change>> = {
   'nothing done to it': () => {},
-  'another purpose, signed by the station': ({ index }) => index((one) => (one.purpose = 'Other')),
+  'another purpose, signed by the station': ({ index }) => index((one) => (one.purpose = 'dispute')),
   'a record without its texts': record((jws) => fileOf(withDisclosures(jws, []))),
   'the texts of the station taken away': changed(ENTRIES, (file) => (file.disclosures = [])),
   'papers changed together with the index': (hands) => hands.write('jobs.csv', 'x'),
