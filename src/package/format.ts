@@ -38,7 +38,7 @@ export const recordPath = (job: string) => `${PACKAGE_FILES.records}/${job}.reco
 export const paperPath = (job: string) => `${PACKAGE_FILES.papers}/${job}.pdf`;
 
 /** Names the form, and its edition. */
-export const PACKAGE_FORM = 'plugmark/package/2';
+export const PACKAGE_FORM = 'plugmark/package/1';
 const PACKAGE_TYPE = 'plugmark-package+json';
 
 /** Forward slashes, no way out of the folder. */
