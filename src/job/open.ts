@@ -1,7 +1,7 @@
 import { misdescribed, unfit } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
 import { windowBy } from '../metrology/decision.ts';
-import { expandedWithin } from '../metrology/interval.ts';
+import { spreadWithin } from '../metrology/interval.ts';
 import type { Window } from '../metrology/judgement.ts';
 import { adjustingOf, gapCheckOf, gapLimitsOf, wiresOf } from '../plug/gap.ts';
 import { implausible, namesOn, notesOn } from '../plug/plausibility.ts';
@@ -177,8 +177,8 @@ function gapSide(
     const wires = wiresOf(specification);
     if (!wires.ok) return wires;
     const { goMm, noGoMm, withinMm } = wires.value;
-    const expandedAt = () => expandedWithin(withinMm);
-    const window = windowBy(rule, { unit: 'mm', lowerLimit: lower, upperLimit: upper, expandedAt });
+    const spreadAt = () => spreadWithin(withinMm);
+    const window = windowBy(rule, { unit: 'mm', lowerLimit: lower, upperLimit: upper, spreadAt });
     if (goMm >= window.acceptLower && noGoMm <= window.acceptUpper) return ok({ window, overridden: [] });
     return err({
       code: 'window-not-decidable',

@@ -80,7 +80,7 @@ export function viewOfWindow(
     decision,
     wrenchReads: { from: reads(window.acceptLower), to: reads(window.acceptUpper), at },
     measured: seen,
-    judgement: judge(seen.value, seen.budget.expanded, window),
+    judgement: judge(seen.value, seen.budget, window),
     refusals: unfit(wrench, { on, from: reads(limits.lowerNm), to: reads(limits.upperNm) }),
     table: tableView(fit),
     notes: [...vinNotes(order.vehicle.vin), ...notes, ...namesOn(order.specification)],

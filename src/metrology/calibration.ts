@@ -1,3 +1,4 @@
+import { degreesOfFreedomFor } from './budget.ts';
 import type { Term } from './term.ts';
 
 /** One line of a calibration certificate, all in the unit of the reading. */
@@ -19,7 +20,7 @@ export interface Calibrated {
 
 /**
  * The certificate at `reading`: the error on the straight line between the two neighbouring points, the uncertainty the
- * larger of theirs, because what the line misses between them is not known. Beyond the last point its relative error and
+ * larger of theirs with the fewer degrees of freedom, because what the line misses between them is not known. Beyond the last point its relative error and
  * uncertainty are carried on, and the term says so; whether that may be used is decided elsewhere. No points throw
  * RangeError.
  */
@@ -35,30 +36,25 @@ export function calibratedAt(
   if (nearest === undefined) throw new RangeError('a certificate without points');
   if (above === undefined || below === undefined) {
     const share = reading > nearest.reading && nearest.reading > 0 ? reading / nearest.reading : 1;
-    return calibrated(
-      share * nearest.error,
-      (share * nearest.expanded) / nearest.k,
-      ', beyond its points',
-      source,
-    );
+    return { error: share * nearest.error, term: termOf([nearest], share, ', beyond its points', source) };
   }
   const share =
     above.reading === below.reading ? 0 : (reading - below.reading) / (above.reading - below.reading);
-  const standard = Math.max(below.expanded / below.k, above.expanded / above.k);
-  return calibrated(below.error + share * (above.error - below.error), standard, '', source);
+  const error = below.error + share * (above.error - below.error);
+  return { error, term: termOf([below, above], 1, '', source) };
 }
 
-function calibrated(error: number, standard: number, beyond: string, source: string): Calibrated {
+/** U as the laboratory states it, times `share`, with the degrees of freedom that its k says. */
+function termOf(points: readonly CalibrationPoint[], share: number, beyond: string, source: string): Term {
+  const expanded = Math.max(...points.map((point) => point.expanded));
+  const standard = Math.max(...points.map((point) => point.expanded / point.k));
   return {
-    error,
-    term: {
-      name: `calibration${beyond}`,
-      source,
-      type: 'B',
-      amount: standard,
-      distribution: { kind: 'standard' },
-      sensitivity: 1,
-      degreesOfFreedom: Number.POSITIVE_INFINITY,
-    },
+    name: `calibration${beyond}`,
+    source,
+    type: 'B',
+    amount: share * expanded,
+    distribution: { kind: 'normal', k: expanded / standard },
+    sensitivity: 1,
+    degreesOfFreedom: Math.min(...points.map(({ k }) => degreesOfFreedomFor(k))),
   };
 }
