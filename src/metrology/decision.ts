@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { order } from '../quantity/compare.ts';
 import { COVERAGE_FACTOR } from './coverage.ts';
 import type { Window } from './judgement.ts';
-import { normalCdf, normalQuantile } from './normal.ts';
+import { normalQuantile } from './normal.ts';
 import type { Spread } from './spread.ts';
 import { conformanceProbability, type WindowInput, windowOf } from './window.ts';
 
@@ -108,11 +108,6 @@ export function largestExpandedBy(rule: DecisionRule, limits: Limits): number {
 /** The expanded uncertainty (k = 2) below which a window with guard bands r·U can be decided at all. */
 function largestExpanded({ lowerLimit, upperLimit }: Limits, r: number): number {
   return (upperLimit - lowerLimit) / (2 * r);
-}
-
-/** Probability of a false OK for a reading right on the acceptance limit, the other limit being far: 1 - Φ(k·r). */
-export function falseAcceptanceAt(r: number): number {
-  return normalCdf(-COVERAGE_FACTOR * r);
 }
 
 /** Bisection from a limit to the middle: the conformance probability rises all the way. Negative below one half. */

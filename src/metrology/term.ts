@@ -19,6 +19,8 @@ export interface Term {
   readonly sensitivity: number;
   /** Infinity where the amount is taken as exactly known. */
   readonly degreesOfFreedom: number;
+  /** Of an error that is known and not taken off: reading less truth, before sensitivity. Its size is the amount. */
+  readonly shift?: number;
 }
 
 /** Standard uncertainty of an input: GUM 4.3.3 (normal), 4.3.7 (a/√3), 4.3.9 (a/√6); arcsine a/√2. */

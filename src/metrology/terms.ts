@@ -22,7 +22,7 @@ export function driftTerm(halfWidth: number, source: string): Term {
  * whatever its share (the root-sum-of-squares way with an uncorrected bias, S. D. Phillips et al., NIST, 1997).
  */
 export function uncorrectedTerm(error: number, source: string): Term {
-  return typeB('error, not corrected', source, Math.abs(error), { kind: 'standard' });
+  return { ...typeB('error, not corrected', source, Math.abs(error), { kind: 'standard' }), shift: error };
 }
 
 /**

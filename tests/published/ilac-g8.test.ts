@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { acceptanceZone, falseAcceptanceAt } from '../../src/metrology/decision.ts';
+import { acceptanceZone } from '../../src/metrology/decision.ts';
+import { falseAcceptanceOnEdge } from '../../src/metrology/edge-risk.ts';
 import { normalQuantile } from '../../src/metrology/normal.ts';
 import { specificRisk } from '../../src/metrology/risk.ts';
 import { normalSpread } from '../../src/metrology/spread.ts';
+import { peakTerm } from '../../src/metrology/terms.ts';
 import { conformanceProbability, judge, windowOf } from '../../src/metrology/window.ts';
 import { agrees } from './published.ts';
 
@@ -16,6 +18,9 @@ describe('ILAC-G8:09/2019: risk of a false OK on the acceptance limit', () => {
     ['simple acceptance, w = 0', 0, 0.5, 0],
     ['uncritical, w = -U', -1, 0.97725, 5e-6],
   ];
+  /** For a normal distribution. */
+  const falseAcceptanceAt = (r: number) =>
+    falseAcceptanceOnEdge([peakTerm(0.5)], { guardLower: r, guardUpper: r }).upper;
   for (const [what, r, value, within] of rows)
     agrees({ what, value, within, source: 'ILAC-G8:09/2019, table of rules', confirmed: 'computed' }, () =>
       falseAcceptanceAt(r),
