@@ -3,8 +3,9 @@ import type { Instrument } from '../instrument/instrument.ts';
 import { windowBy } from '../metrology/decision.ts';
 import { spreadWithin } from '../metrology/interval.ts';
 import type { Window } from '../metrology/judgement.ts';
+import { outOfBounds } from '../plug/bounds.ts';
 import { adjustingOf, gapCheckOf, gapLimitsOf, wiresOf } from '../plug/gap.ts';
-import { implausible, namesOn, notesOn } from '../plug/plausibility.ts';
+import { namesOn, notesOn } from '../plug/plausibility.ts';
 import { outranked } from '../plug/precedence.ts';
 import type { Fit } from '../plug/specification.ts';
 import { type TorqueLimits, tighteningOf } from '../plug/tightening.ts';
@@ -98,12 +99,24 @@ export function specifiedBy(
       message: 'the specification is an angle; a torque wrench cannot prove it',
       next: 'Give the torque from the same source. Put the angle into specification.angle.',
     });
-  const { limits, first } = tightening.value;
+  const { limits, first, advised } = tightening.value;
   const fit: Fit = { thread: plug.thread, seat: plug.seat, head: engine.headMaterial };
-  const wrong = implausible(specification, limits, fit);
-  if (wrong !== null) return err(wrong);
   const adjusting = adjustingOf(specification, plug);
   if (!adjusting.ok) return adjusting;
+  const gap = specification.gap === undefined ? ok(null) : gapLimitsOf(specification, plug);
+  if (!gap.ok) return gap;
+  const wires = gapCheckOf(specification) === 'wire' ? wiresOf(specification) : ok(null);
+  if (!wires.ok) return wires;
+  const read = {
+    torque: limits,
+    first,
+    advised,
+    gap: gap.value,
+    wires: wires.value,
+    bendMostMm: adjusting.value.bendMostMm,
+  };
+  const wrong = outOfBounds(specification, plug, fit, read);
+  if (wrong !== null) return err(wrong);
   const notes = notesOn(specification, limits, plug, fit);
   return ok({ limits, first, notes });
 }

@@ -1,13 +1,9 @@
-import type { Problem } from '../problem.ts';
 import { compareTorque, limitsNm } from '../quantity/compare.ts';
 import { lubricatedShare } from './friction.ts';
 import { generalTable, type TableRow } from './general-table.ts';
 import { SOURCE_WORDS } from './precedence.ts';
 import type { Fit, Plug, Specification } from './specification.ts';
 import type { TorqueLimits } from './tightening.ts';
-
-/** Figures so far beyond all tables are taken for a slip of the pen. Our own choice. */
-const FAR_OFF = 2;
 
 /** The hull of the published tables, and the torque on which all of them agree; null where there is none. */
 export interface TableView {
@@ -30,23 +26,6 @@ export function tableView(fit: Fit): TableView | null {
     lowestNm: Math.min(...limits.map((row) => row.lowerNm)),
     highestNm: Math.max(...limits.map((row) => row.upperNm)),
     common,
-  };
-}
-
-/** The refusal of a figure that no table comes near; null where it is believable, checked by a person, or in no table. */
-export function implausible(
-  { torque, checkedBy }: Specification,
-  { lowerNm, upperNm }: TorqueLimits,
-  fit: Fit,
-): Problem | null {
-  const table = tableView(fit);
-  if (table === null || checkedBy !== undefined) return null;
-  if (lowerNm <= FAR_OFF * table.highestNm && upperNm >= table.lowestNm / FAR_OFF) return null;
-  return {
-    code: 'figure-implausible',
-    where: 'specification.torque',
-    message: `${torque} on ${fit.thread}? ${tablesSay(table, fit)}`,
-    next: 'Check figure and unit. If the source gives it, name who checked it in specification.checkedBy.',
   };
 }
 

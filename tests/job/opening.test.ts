@@ -51,7 +51,7 @@ describe('an opening that is refused', () => {
     ],
     [
       'a figure that no table comes near',
-      specified({ torque: '225-230 N·m' }),
+      specified({ torque: '42-45 N·m' }),
       'figure-implausible',
       'specification.torque',
     ],
