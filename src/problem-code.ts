@@ -35,6 +35,7 @@ export const PROBLEM_CODES = [
   'figure-absurd',
   'figure-ambiguous',
   'figure-implausible',
+  'figure-impossible',
   'file-exists',
   'file-not-written',
   'file-system',

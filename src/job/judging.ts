@@ -3,13 +3,14 @@ import { type DecisionRule, windowBy } from '../metrology/decision.ts';
 import { judgeInterval } from '../metrology/interval.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
 import { permissibleAt } from '../metrology/permissible.ts';
+import { normalSpread, type Spread, wider } from '../metrology/spread.ts';
 import { judge } from '../metrology/window.ts';
 import { type WireOutcome, wireInterval, wiresOf } from '../plug/gap.ts';
 import { rounded } from '../quantity/rounded.ts';
 import { scaled, type ToolDescription, type ToolId } from '../reading.ts';
 import { orThrow } from '../result.ts';
 import type { JobEventOf } from './event.ts';
-import { measured } from './measurement.ts';
+import { measured, readingFor } from './measurement.ts';
 import type { JobState } from './state.ts';
 import { windowFor } from './windows.ts';
 
@@ -37,7 +38,7 @@ interface Basis {
 
 /**
  * A reading judged with the budget of that very reading: a pull whose peak is known less well than the window allows for
- * has wider guard bands, never narrower ones.
+ * has wider guard bands at both limits, never narrower ones.
  */
 export function judgedBy(
   { instrument, circumstances, window, rule }: Basis,
@@ -45,7 +46,11 @@ export function judgedBy(
   peakStandard: number | null,
 ): Judgement {
   const { value, budget } = measured(instrument, reading, circumstances, peakStandard);
-  return roundedJudgement(judge(value, budget.expanded, windowForUncertainty(rule, window, budget.expanded)));
+  const atLimit = (limit: number) => {
+    const at = readingFor(instrument, limit, circumstances);
+    return measured(instrument, at, circumstances, peakStandard).budget;
+  };
+  return roundedJudgement(judge(value, budget, windowForReading(rule, window, budget, atLimit)));
 }
 
 /** A probability is never told as a certainty. */
@@ -61,11 +66,22 @@ export function roundedJudgement(judgement: Judgement): Judgement {
   };
 }
 
-/** The window for a reading of that expanded uncertainty. */
-function windowForUncertainty(rule: DecisionRule, window: Window, expanded: number): Window {
-  const { unit, lowerLimit, upperLimit, expandedAtLower, expandedAtUpper } = window;
-  if (expanded <= Math.max(expandedAtLower, expandedAtUpper)) return window;
-  return windowBy(rule, { unit, lowerLimit, upperLimit, expandedAt: () => expanded });
+/**
+ * The window for one reading. At each limit the guard band is by the largest of three: U of a reading there, the same with
+ * what this pull says of its own peak, and U of this reading. So OK means r·U away from either limit, whichever U is meant.
+ */
+function windowForReading(
+  rule: DecisionRule,
+  window: Window,
+  own: Spread,
+  atLimit: (limit: number) => Spread,
+): Window {
+  const { unit, lowerLimit, upperLimit } = window;
+  const spreadAt = (limit: number) => {
+    const usual = normalSpread(limit === lowerLimit ? window.expandedAtLower : window.expandedAtUpper);
+    return wider(wider(atLimit(limit), own), usual);
+  };
+  return windowBy(rule, { unit, lowerLimit, upperLimit, spreadAt });
 }
 
 /** What a pair of wires told of a gap. */
@@ -98,10 +114,10 @@ export function declared(
         };
   const at = window.upperLimit;
   if (!(permissibleAt(permissibleDeviation, at) > permissibleAt(listed, at))) return null;
-  const wider: Instrument = { ...instrument, permissibleDeviation };
+  const widened: Instrument = { ...instrument, permissibleDeviation };
   const circumstances = { on: basis.on, adapter: order.adapter };
   const again = ({ lowerLimit: lower, upperLimit: upper }: Window) =>
-    windowFor(wider, { lower, upper }, circumstances, basis.decision.rule);
+    windowFor(widened, { lower, upper }, circumstances, basis.decision.rule);
   const { firstTorqueWindow: first } = basis;
   return {
     type: 'uncertainty-declared',

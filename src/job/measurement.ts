@@ -47,7 +47,10 @@ const ROUNDS = 12;
 export function readingFor(instrument: Instrument, value: number, { on, adapter }: Circumstances): number {
   const setting = instrument.quantity === 'torque' ? settingFor(value, crowfootOf(adapter)) : value;
   let reading = setting;
-  for (let round = 0; round < ROUNDS; round += 1)
-    reading = setting + instrumentTerms(instrument, reading, on, null).correction;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const next = setting + instrumentTerms(instrument, reading, on, null).correction;
+    if (next === reading) break;
+    reading = next;
+  }
   return reading;
 }

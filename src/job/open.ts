@@ -2,11 +2,12 @@ import { misdescribed } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
 import { problemOf, unfit } from '../instrument/unfit.ts';
 import { windowBy } from '../metrology/decision.ts';
-import { expandedWithin } from '../metrology/interval.ts';
+import { spreadWithin } from '../metrology/interval.ts';
 import type { Window } from '../metrology/judgement.ts';
+import { outOfBounds } from '../plug/bounds.ts';
 import { type GapPolicy, gapCheckOf, gapLimitsOf, gapPolicyOf, wiresOf } from '../plug/gap.ts';
 import type { Note } from '../plug/note.ts';
-import { implausible, notesOn } from '../plug/plausibility.ts';
+import { notesOn } from '../plug/plausibility.ts';
 import { outranked } from '../plug/precedence.ts';
 import type { Fit } from '../plug/specification.ts';
 import { type TorqueLimits, tighteningOf } from '../plug/tightening.ts';
@@ -107,12 +108,18 @@ export function specifiedBy(
       message: 'the specification is an angle; a torque wrench cannot prove it',
       next: 'Give the torque from the same source. Put the angle into specification.angle.',
     });
-  const { limits, first } = tightening.value;
+  const { limits, first, advised } = tightening.value;
   const fit: Fit = { thread: plug.thread, seat: plug.seat, head: engine.headMaterial };
-  const wrong = implausible(specification, limits, fit);
-  if (wrong !== null) return err(wrong);
   const policy = gapPolicyOf(specification, plug);
   if (!policy.ok) return policy;
+  const gap = specification.gap === undefined ? ok(null) : gapLimitsOf(specification, plug);
+  if (!gap.ok) return gap;
+  const wires = gapCheckOf(specification) === 'wire' ? wiresOf(specification) : ok(null);
+  if (!wires.ok) return wires;
+  const { bendMostMm } = policy.value;
+  const read = { torque: limits, first, advised, gap: gap.value, wires: wires.value, bendMostMm };
+  const wrong = outOfBounds(specification, plug, fit, read);
+  if (wrong !== null) return err(wrong);
   const notes = notesOn(specification, limits, plug, fit);
   return ok({ limits, first, notes, gap: policy.value });
 }
@@ -179,8 +186,8 @@ function gapSide(
     const wires = wiresOf(specification);
     if (!wires.ok) return wires;
     const { goMm, noGoMm, withinMm } = wires.value;
-    const expandedAt = () => expandedWithin(withinMm);
-    const window = windowBy(rule, { unit: 'mm', lowerLimit: lower, upperLimit: upper, expandedAt });
+    const spreadAt = () => spreadWithin(withinMm);
+    const window = windowBy(rule, { unit: 'mm', lowerLimit: lower, upperLimit: upper, spreadAt });
     if (goMm >= window.acceptLower && noGoMm <= window.acceptUpper) return ok({ window, overridden: [] });
     return err({
       code: 'window-not-decidable',

@@ -2,6 +2,7 @@
 import { misdescribed } from '../instrument/fitness.ts';
 import type { Instrument } from '../instrument/instrument.ts';
 import { type Refusal, unfit } from '../instrument/unfit.ts';
+import { type EdgeRisk, falseAcceptanceOnEdge } from '../metrology/edge-risk.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
 import { normalDensity } from '../metrology/normal.ts';
 import { type GlobalRisk, globalRisk, guardBandFor } from '../metrology/risk.ts';
@@ -14,7 +15,7 @@ import { tighteningOf } from '../plug/tightening.ts';
 import { formatAngle } from '../quantity/angle.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { Decision } from './basis.ts';
-import { type Measured, measured, readingFor } from './measurement.ts';
+import { type Circumstances, type Measured, measured, readingFor } from './measurement.ts';
 import { specifiedBy } from './open.ts';
 import type { WorkOrder } from './order.ts';
 import { windowFor } from './windows.ts';
@@ -29,6 +30,8 @@ export interface WindowView {
   readonly wrenchReads: { readonly from: number; readonly to: number; readonly at: number };
   readonly measured: Measured;
   readonly judgement: Judgement;
+  /** The share of false OKs among readings right on the edge of the acceptance zone; null where there is none. */
+  readonly edgeRisk: EdgeRisk | null;
   readonly refusals: readonly Refusal[];
   readonly table: TableView | null;
   readonly order: WorkOrder;
@@ -81,7 +84,8 @@ export function viewOfWindow(
     decision,
     wrenchReads: { from: reads(window.acceptLower), to: reads(window.acceptUpper), at },
     measured: seen,
-    judgement: judge(seen.value, seen.budget.expanded, window),
+    judgement: judge(seen.value, seen.budget, window),
+    edgeRisk: window.decidable ? edgeRiskOf(window, wrench, circumstances) : null,
     refusals: unfit(wrench, { on, from: reads(limits.lowerNm), to: reads(limits.upperNm) }),
     table: tableView(fit),
     order,
@@ -135,6 +139,18 @@ function basisOf({ certificate, basis }: Instrument): string {
   return certificate === undefined
     ? basis
     : `certificate ${certificate.number}, ${certificate.laboratory}, ${certificate.date}`;
+}
+
+/** By the budget of a reading at each edge. */
+function edgeRiskOf(window: Window, wrench: Instrument, circumstances: Circumstances): EdgeRisk {
+  const at = (edge: number) => {
+    const { budget } = measured(wrench, readingFor(wrench, edge, circumstances), circumstances, null);
+    return falseAcceptanceOnEdge(budget.rows, {
+      guardLower: window.acceptLower - window.lowerLimit,
+      guardUpper: window.upperLimit - window.acceptUpper,
+    });
+  };
+  return { lower: at(window.acceptLower).lower, upper: at(window.acceptUpper).upper };
 }
 
 /** False OKs among all pulls: the guard band that keeps them below this share is shown. */

@@ -19,12 +19,12 @@ export function windowFor(
   circumstances: Circumstances,
   rule: DecisionRule,
 ): Window {
-  const expandedAt = (value: number) => {
+  const spreadAt = (value: number) => {
     const reading = readingFor(instrument, value, circumstances);
-    return measured(instrument, reading, circumstances, null).budget.expanded;
+    return measured(instrument, reading, circumstances, null).budget;
   };
   const unit = instrument.quantity === 'torque' ? 'N.m' : 'mm';
-  return windowBy(rule, { unit, lowerLimit: lower, upperLimit: upper, expandedAt });
+  return windowBy(rule, { unit, lowerLimit: lower, upperLimit: upper, spreadAt });
 }
 
 /** Said before the job starts: this instrument cannot decide this window, and what would. */

@@ -1,4 +1,5 @@
 import { COVERAGE, COVERAGE_FACTOR } from './coverage.ts';
+import type { Spread } from './spread.ts';
 import { studentQuantile } from './student.ts';
 import { type Input, standardUncertainty, type Term } from './term.ts';
 
@@ -9,15 +10,10 @@ interface Contribution {
   readonly share: number;
 }
 
-export interface Budget<T extends Input = Term> {
+/** Its ν_eff is that of Welch and Satterthwaite; U = k·u_c. */
+export interface Budget<T extends Input = Term> extends Spread {
   readonly rows: readonly (T & Contribution)[];
-  /** u_c */
-  readonly standard: number;
-  /** ν_eff of Welch and Satterthwaite. */
-  readonly degreesOfFreedom: number;
   readonly coverageFactor: number;
-  /** U = k·u_c */
-  readonly expanded: number;
 }
 
 /** A fixed factor, or the one that covers a share of the t-distribution with ν_eff degrees of freedom. */
@@ -26,7 +22,8 @@ export type Coverage = { readonly k: number } | { readonly confidence: number };
 /**
  * Combines independent terms by the law of propagation of uncertainty (GUM 5.1.2, first order), with the effective
  * degrees of freedom of Welch and Satterthwaite (GUM G.4.1). For coverage by confidence, ν_eff is cut down to a whole
- * number first, as the GUM does. All terms in one unit after their sensitivity.
+ * number first, as the GUM does. All terms in one unit after their sensitivity. U never comes out below what a certificate
+ * states for its own share: more terms cannot make a calibration better.
  */
 export function combine<T extends Input>(terms: readonly T[], coverage: Coverage): Budget<T> {
   const parts = terms.map((term) => {
@@ -42,7 +39,11 @@ export function combine<T extends Input>(terms: readonly T[], coverage: Coverage
     ...part,
     share: variance === 0 ? 0 : part.contribution ** 2 / variance,
   }));
-  return { rows, standard, degreesOfFreedom, coverageFactor, expanded: coverageFactor * standard };
+  const stated = parts.map(({ distribution, amount, sensitivity }) =>
+    distribution.kind === 'normal' ? Math.abs(sensitivity) * amount : 0,
+  );
+  const expanded = Math.max(coverageFactor * standard, ...stated);
+  return { rows, standard, degreesOfFreedom, coverageFactor: expanded / standard, expanded };
 }
 
 /** The budget of a reading, expanded at 95 %: k = 2, or that of Student's t where the degrees of freedom are few. */
@@ -63,4 +64,37 @@ function effectiveDegreesOfFreedom(
 /** The two-sided k of Student's t that covers `confidence`, for ν_eff cut down to a whole number (GUM G.4.1). */
 export function coverageFactorFor(degreesOfFreedom: number, confidence: number): number {
   return studentQuantile((1 + confidence) / 2, Math.max(1, Math.floor(degreesOfFreedom)));
+}
+
+/** Beyond this k is 2.00 as laboratories print it. */
+const ALL_BUT_CERTAIN = 10_000;
+/** Laboratories state k with two decimals. */
+const STEP_OF_K = 0.005;
+
+/**
+ * The whole degrees of freedom that a stated k says at 95.45 % (GUM table G.2; EA-4/02 M:2022, annex E): the most with
+ * which k would still be printed as large. Infinity for k = 2 and less.
+ */
+export function degreesOfFreedomFor(k: number): number {
+  const kept = worked.get(k);
+  if (kept !== undefined) return kept;
+  const degreesOfFreedom = mostWith(k);
+  worked.set(k, degreesOfFreedom);
+  return degreesOfFreedom;
+}
+
+/** Few k are ever stated, and each is asked for with every reading. */
+const worked = new Map<number, number>();
+
+function mostWith(k: number): number {
+  const reaches = (degreesOfFreedom: number) =>
+    coverageFactorFor(degreesOfFreedom, COVERAGE) >= k - STEP_OF_K;
+  if (k < COVERAGE_FACTOR + STEP_OF_K || reaches(ALL_BUT_CERTAIN)) return Number.POSITIVE_INFINITY;
+  let [enough, tooMany] = [1, ALL_BUT_CERTAIN];
+  while (tooMany - enough > 1) {
+    const middle = Math.floor((enough + tooMany) / 2);
+    if (reaches(middle)) enough = middle;
+    else tooMany = middle;
+  }
+  return enough;
 }

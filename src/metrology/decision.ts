@@ -2,7 +2,8 @@ import { z } from 'zod';
 import { order } from '../quantity/compare.ts';
 import { COVERAGE_FACTOR } from './coverage.ts';
 import type { Window } from './judgement.ts';
-import { normalCdf, normalQuantile } from './normal.ts';
+import { normalQuantile } from './normal.ts';
+import type { Spread } from './spread.ts';
 import { conformanceProbability, type WindowInput, windowOf } from './window.ts';
 
 /** The two limits of a specification. */
@@ -44,12 +45,12 @@ export interface Zone {
 
 const ISO_14253_1_FACTOR = 1.65;
 
-/** The readings that prove conformity under a rule, with the same standard uncertainty throughout; null if there are none. */
-export function acceptanceZone(rule: DecisionRule, limits: Limits, standard: number): Zone | null {
+/** The readings that prove conformity under a rule, with the same uncertainty throughout; null if there are none. */
+export function acceptanceZone(rule: DecisionRule, limits: Limits, spread: Spread): Zone | null {
   const guard =
     rule.kind === 'probability'
-      ? probabilityGuard(rule.atLeast, limits, standard)
-      : (guardBandFactor(rule) ?? 0) * COVERAGE_FACTOR * standard;
+      ? probabilityGuard(rule.atLeast, limits, spread)
+      : (guardBandFactor(rule) ?? 0) * spread.expanded;
   if (guard === null) return null;
   const zone = { lower: limits.lowerLimit + guard, upper: limits.upperLimit - guard };
   return zone.lower < zone.upper ? zone : null;
@@ -79,8 +80,8 @@ export function windowBy(rule: DecisionRule, input: Omit<WindowInput, 'guardBand
   const bare = windowOf({ ...input, guardBandFactor: 0 });
   const { lowerLimit, upperLimit, expandedAtLower, expandedAtUpper } = bare;
   const middle = (lowerLimit + upperLimit) / 2;
-  const lower = acceptanceZone(rule, bare, expandedAtLower / COVERAGE_FACTOR);
-  const upper = acceptanceZone(rule, bare, expandedAtUpper / COVERAGE_FACTOR);
+  const lower = acceptanceZone(rule, bare, input.spreadAt(lowerLimit));
+  const upper = acceptanceZone(rule, bare, input.spreadAt(upperLimit));
   const [acceptLower, acceptUpper] =
     lower === null || upper === null ? [middle, middle] : [lower.lower, upper.upper];
   return {
@@ -109,14 +110,14 @@ function largestExpanded({ lowerLimit, upperLimit }: Limits, r: number): number 
   return (upperLimit - lowerLimit) / (2 * r);
 }
 
-/** Probability of a false OK for a reading right on the acceptance limit, the other limit being far: 1 - Φ(k·r). */
-export function falseAcceptanceAt(r: number): number {
-  return normalCdf(-COVERAGE_FACTOR * r);
-}
-
 /** Bisection from a limit to the middle: the conformance probability rises all the way. Negative below one half. */
-function probabilityGuard(atLeast: number, limits: Limits, standard: number): number | null {
-  const at = (guard: number) => conformanceProbability(limits.upperLimit - guard, standard, limits);
+function probabilityGuard(
+  atLeast: number,
+  limits: Limits,
+  { standard, degreesOfFreedom }: Spread,
+): number | null {
+  const at = (guard: number) =>
+    conformanceProbability(limits.upperLimit - guard, standard, limits, degreesOfFreedom);
   let enough = (limits.upperLimit - limits.lowerLimit) / 2;
   if (at(enough) < atLeast) return null;
   let tooLittle = -enough;

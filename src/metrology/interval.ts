@@ -1,6 +1,7 @@
 import { order } from '../quantity/compare.ts';
 import { COVERAGE_FACTOR } from './coverage.ts';
 import type { Judgement, Window } from './judgement.ts';
+import type { Spread } from './spread.ts';
 
 /** A value of which only bounds are known, as from a go/no-go gauge; null where that side is open. */
 export interface Interval {
@@ -36,5 +37,8 @@ export function judgeInterval({ lower, upper }: Interval, window: Window): Judge
   };
 }
 
-/** Expanded uncertainty of a bound known within ±`within`: rectangular, so 2·within/√3. */
-export const expandedWithin = (within: number): number => (COVERAGE_FACTOR * within) / Math.sqrt(3);
+/** That of a bound known within ±`within`: rectangular, so within/√3. */
+export const spreadWithin = (within: number): Spread => {
+  const standard = within / Math.sqrt(3);
+  return { standard, degreesOfFreedom: Number.POSITIVE_INFINITY, expanded: COVERAGE_FACTOR * standard };
+};

@@ -1,10 +1,20 @@
 import type { Limits, Zone } from './decision.ts';
 import { normalBetween, normalCdf } from './normal.ts';
+import { studentCdf } from './student.ts';
 
 /** Chance that one given reading hides a value outside the limits (JCGM 106:2012, 7.3 and 7.4). */
-export function specificRisk(value: number, standard: number, { lowerLimit, upperLimit }: Limits) {
-  const low = normalCdf((lowerLimit - value) / standard);
-  const high = normalCdf((value - upperLimit) / standard);
+export function specificRisk(
+  value: number,
+  standard: number,
+  { lowerLimit, upperLimit }: Limits,
+  degreesOfFreedom = Number.POSITIVE_INFINITY,
+) {
+  const tail =
+    degreesOfFreedom === Number.POSITIVE_INFINITY
+      ? normalCdf
+      : (t: number) => studentCdf(t, degreesOfFreedom);
+  const low = tail((lowerLimit - value) / standard);
+  const high = tail((value - upperLimit) / standard);
   return { low, high, total: low + high };
 }
 

@@ -18,6 +18,8 @@ export interface Input {
   readonly sensitivity: number;
   /** Infinity where the amount is taken as exactly known. */
   readonly degreesOfFreedom: number;
+  /** Of an error that is known and not taken off: reading less truth, before sensitivity. Its size is the amount. */
+  readonly shift?: number;
 }
 
 /** What makes a reading of a wrench or a gauge uncertain. */

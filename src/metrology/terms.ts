@@ -18,9 +18,12 @@ export function resolutionTerm(step: number): Term {
 }
 
 /** What the laboratory leaves open about the error that its certificate states. */
-export function calibrationTerm({ standard, extrapolated }: Calibrated, source: AmountSource): Term {
+export function calibrationTerm(
+  { expanded, standard, degreesOfFreedom, extrapolated }: Calibrated,
+  source: AmountSource,
+): Term {
   const cause = extrapolated ? 'calibration-extrapolated' : 'calibration';
-  return typeB(cause, source, standard, { kind: 'standard' });
+  return { ...typeB(cause, source, expanded, { kind: 'normal', k: expanded / standard }), degreesOfFreedom };
 }
 
 /** Drift since the last calibration: anywhere within ±`halfWidth`, from the history of certificates or a data sheet. */
@@ -33,7 +36,7 @@ export function driftTerm(halfWidth: number, source: AmountSource): Term {
  * whatever its share (the root-sum-of-squares way with an uncorrected bias, S. D. Phillips et al., NIST, 1997).
  */
 export function uncorrectedTerm(error: number, source: AmountSource): Term {
-  return typeB('uncorrected-error', source, Math.abs(error), { kind: 'standard' });
+  return { ...typeB('uncorrected-error', source, Math.abs(error), { kind: 'standard' }), shift: error };
 }
 
 /**

@@ -3,9 +3,10 @@
  * The rest of this folder says where the uncertainty comes from (budget, term, terms) and what a rule risks (decision, risk).
  */
 import { order } from '../quantity/compare.ts';
-import { COVERAGE_FACTOR } from './coverage.ts';
 import type { Evaluation, Grade, Judgement, Window } from './judgement.ts';
 import { normalBetween } from './normal.ts';
+import type { Spread } from './spread.ts';
+import { studentCdf } from './student.ts';
 
 /** The limits of a specification, and what is known of the instrument that is to prove them. */
 export interface WindowInput {
@@ -14,8 +15,8 @@ export interface WindowInput {
   readonly upperLimit: number;
   /** r of the guard band r·U; 1 keeps the risk of a false OK below 2.3 % at each limit, 0 is simple acceptance. */
   readonly guardBandFactor: number;
-  /** Expanded uncertainty (k = 2) of a reading of that size, in the unit of the window. */
-  readonly expandedAt: (value: number) => number;
+  /** That of a reading of that size, in the unit of the window. */
+  readonly spreadAt: (value: number) => Spread;
 }
 
 /**
@@ -24,8 +25,8 @@ export interface WindowInput {
  */
 export function windowOf(input: WindowInput): Window {
   const { unit, lowerLimit, upperLimit, guardBandFactor } = input;
-  const expandedAtLower = input.expandedAt(lowerLimit);
-  const expandedAtUpper = input.expandedAt(upperLimit);
+  const expandedAtLower = input.spreadAt(lowerLimit).expanded;
+  const expandedAtUpper = input.spreadAt(upperLimit).expanded;
   if (!(Number.isFinite(lowerLimit) && Number.isFinite(upperLimit) && lowerLimit < upperLimit))
     throw new RangeError(`limits ${lowerLimit} and ${upperLimit} do not enclose anything`);
   if (!(guardBandFactor >= 0)) throw new RangeError(`guard band factor ${guardBandFactor} is below zero`);
@@ -51,34 +52,46 @@ export function windowOf(input: WindowInput): Window {
  * Holds a reading (in the unit of the window) against a window. Grades of the non-binary statement with guard band of
  * ILAC-G8:09/2019: `pass` within the acceptance zone, `conditional-pass` up to the limit, `conditional-fail` up to one
  * guard band beyond it, `fail` further out; both conditional grades are `NotDecidable`. Never OK where the window is not
- * decidable. `expandedUncertainty` is that of the reading (k = 2). A reading that is no number throws RangeError.
+ * decidable. `spread` is that of the reading. A reading that is no number throws RangeError.
  */
-export function judge(value: number, expandedUncertainty: number, window: Window): Judgement {
+export function judge(value: number, spread: Spread, window: Window): Judgement {
   if (!Number.isFinite(value)) throw new RangeError(`a reading must be a number, not ${value}`);
-  mustBeUncertainty(expandedUncertainty);
+  mustBeUncertainty(spread.expanded);
   const grade = gradeOf(value, window);
   return {
     result: RESULT_OF[grade],
     side: sideOf(value, window),
     grade,
     value,
-    expandedUncertainty,
-    conformanceProbability: conformanceProbability(value, expandedUncertainty / COVERAGE_FACTOR, window),
+    expandedUncertainty: spread.expanded,
+    conformanceProbability: conformanceProbability(value, spread.standard, window, spread.degreesOfFreedom),
   };
 }
 
 /**
  * Probability that the true value lies within the limits, given a reading with standard uncertainty `standard` and no
- * other knowledge (JCGM 106:2012, clause 7.4: normal distribution about the reading, both tails counted).
+ * other knowledge (JCGM 106:2012, clause 7.4), both tails counted: normal about the reading, or t scaled by `standard`
+ * where the degrees of freedom are few (GUM G.3.2).
  */
 export function conformanceProbability(
   value: number,
   standard: number,
   { lowerLimit, upperLimit }: Pick<Window, 'lowerLimit' | 'upperLimit'>,
+  degreesOfFreedom = Number.POSITIVE_INFINITY,
 ): number {
-  const inside = normalBetween((lowerLimit - value) / standard, (upperLimit - value) / standard);
+  const [from, to] = [(lowerLimit - value) / standard, (upperLimit - value) / standard];
+  const inside =
+    degreesOfFreedom === Number.POSITIVE_INFINITY
+      ? normalBetween(from, to)
+      : studentBetween(from, to, degreesOfFreedom);
   return Math.min(1, Math.max(0, inside));
 }
+
+/** By the tails on its own side of the middle, so that none of them is lost. */
+const studentBetween = (from: number, to: number, degreesOfFreedom: number): number =>
+  from > 0
+    ? studentCdf(-from, degreesOfFreedom) - studentCdf(-to, degreesOfFreedom)
+    : studentCdf(to, degreesOfFreedom) - studentCdf(from, degreesOfFreedom);
 
 const RESULT_OF: Readonly<Record<Grade, Evaluation>> = {
   pass: 'OK',

@@ -35,6 +35,14 @@ const THREADS: Readonly<Record<Fit['thread'], readonly [diameterMm: number, pitc
 /** Mean radius of the seat ring over thread diameter: 14.5 to 20.5 mm on M14, the same shape on the others. Assumption. */
 const SEAT_SHARE = 8.75 / 14;
 
+export const threadDiameterMm = (thread: Fit['thread']): number => THREADS[thread][0];
+
+/** Nominal stress area of the thread, taken as solid: π/4·(d - 0.9382·P)² (ISO 898-1:2013, 9.1.6.1). */
+export function stressAreaMm2(thread: Fit['thread']): number {
+  const [diameterMm, pitchMm] = THREADS[thread];
+  return (Math.PI / 4) * (diameterMm - 0.9382 * pitchMm) ** 2;
+}
+
 /** The joint that a plug makes with its head; the pitch diameter is that of ISO 724. */
 export function plugJoint(thread: Fit['thread']): Joint {
   const [diameterMm, pitchMm] = THREADS[thread];

@@ -1,13 +1,9 @@
-import type { Problem } from '../problem.ts';
 import { compareTorque, limitsNm } from '../quantity/compare.ts';
 import { lubricatedShare } from './friction.ts';
 import { generalTable, type TableRow } from './general-table.ts';
 import type { Note } from './note.ts';
 import type { Fit, Plug, Specification } from './specification.ts';
 import type { TorqueLimits } from './tightening.ts';
-
-/** Figures so far beyond all tables are taken for a slip of the pen. Our own choice. */
-const FAR_OFF = 2;
 
 /** The hull of the published tables, and the torque on which all of them agree; null where there is none. */
 export interface TableView {
@@ -32,25 +28,6 @@ export function tableView(fit: Fit): TableView | null {
     common,
   };
 }
-
-/** The refusal of a figure that no table comes near; null where it is believable, checked by a person, or in no table. */
-export function implausible(
-  { torque, checkedBy }: Specification,
-  { lowerNm, upperNm }: TorqueLimits,
-  fit: Fit,
-): Problem | null {
-  const table = tableView(fit);
-  if (table === null || checkedBy !== undefined) return null;
-  if (lowerNm <= FAR_OFF * table.highestNm && upperNm >= table.lowestNm / FAR_OFF) return null;
-  return {
-    code: 'figure-implausible',
-    where: 'specification.torque',
-    message: `${torque} on ${fit.thread} is far from the general tables, which say ${short(table.lowestNm)} to ${short(table.highestNm)} N·m (${fit.seat} seat, ${fit.head} head)`,
-    next: 'Check figure and unit. If the source gives it, name who checked it in specification.checkedBy.',
-  };
-}
-
-const short = (nm: number) => String(Number(nm.toFixed(1)));
 
 /** What a reader of the window should know about its figures; none of it is a verdict. */
 export function notesOn(specification: Specification, limits: TorqueLimits, plug: Plug, fit: Fit): Note[] {

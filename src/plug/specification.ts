@@ -83,7 +83,7 @@ export const specificationSchema = z.strictObject({
   checkedBy: personal(
     'person',
     name.describe(
-      'Who looked again at a figure that is far off all general tables. Without it such a figure is refused.',
+      'Who looked again at an unusual figure. Without it such a figure is refused; one that cannot be is refused with it.',
     ),
   ).exactOptional(),
 });

@@ -2,7 +2,7 @@
 
 import type { WindowView } from '../job/window-view.ts';
 import type { Budget } from '../metrology/budget.ts';
-import { type DecisionRule, falseAcceptanceAt, largestExpandedBy } from '../metrology/decision.ts';
+import { type DecisionRule, largestExpandedBy } from '../metrology/decision.ts';
 import type { Window } from '../metrology/judgement.ts';
 import { specificRisk } from '../metrology/risk.ts';
 import type { Distribution } from '../metrology/term.ts';
@@ -20,17 +20,27 @@ const fact = (label: string, text: string, ascii: boolean) =>
 
 /** The lines in front of the plot. */
 export function windowLines(view: WindowView, glyphs: Glyphs): string[] {
-  const { window, wrenchReads, measured, judgement, notes } = view;
+  const { window, wrenchReads, measured, judgement, edgeRisk, notes } = view;
   const unit = unitWord(window.unit, glyphs);
   const of = (value: number) => figure(value, window.unit);
   const { word } = verdictSpoken(judgement.result, glyphs);
-  const { low, high } = specificRisk(measured.value, measured.budget.expanded / 2, window);
+  const { standard, degreesOfFreedom } = measured.budget;
+  const { low, high } = specificRisk(measured.value, standard, window, degreesOfFreedom);
   const lines = [
     'Torque window',
     ...view.facts.map(([label, text]) => fact(label, text, glyphs.ascii)),
     fact('limits', `${of(window.lowerLimit)} to ${of(window.upperLimit)} ${unit} at the plug`, glyphs.ascii),
     fact('rule', ruleText(view.decision.rule), glyphs.ascii),
     fact('guard band', guardText(window, unit), glyphs.ascii),
+    ...(edgeRisk === null
+      ? []
+      : [
+          fact(
+            'false OK',
+            `of readings on the very edge, ${percent(edgeRisk.lower)} at the lower, ${percent(edgeRisk.upper)} at the upper limit`,
+            glyphs.ascii,
+          ),
+        ]),
     ...(window.decidable
       ? [
           fact(
@@ -76,16 +86,21 @@ export function windowLines(view: WindowView, glyphs: Glyphs): string[] {
       ];
 }
 
-const percent = (share: number) => `${(100 * share).toFixed(2)} %`;
+/** Never a certainty: what rounds to it is told as less or more. */
+function percent(share: number): string {
+  if (share > 0 && share < 0.00005) return '<0.01 %';
+  if (share < 1 && share > 0.99995) return '>99.99 %';
+  return `${(100 * share).toFixed(2)} %`;
+}
 
 function ruleText(rule: DecisionRule): string {
   switch (rule.kind) {
     case 'simple':
-      return 'simple acceptance: on the limit, one in two is a false OK';
+      return 'simple acceptance, no guard band';
     case 'iso-14253-1':
-      return `1.65 u inside the limits (as ISO 14253-1); false OK on the edge ${percent(falseAcceptanceAt(1.65 / 2))}`;
+      return `1.65 u inside the limits (as ISO 14253-1)`;
     case 'guard-band':
-      return `guard band of ${rule.r} U (ILAC-G8, JCGM 106); false OK on the edge ${percent(falseAcceptanceAt(rule.r))}`;
+      return `guard band of ${rule.r} U (ILAC-G8, JCGM 106)`;
     case 'probability':
       return `probability within the limits of at least ${percent(rule.atLeast)} (JCGM 106)`;
   }

@@ -56,7 +56,7 @@ describe('the verdict on a pull', () => {
     if (wrench === undefined) throw new Error('no wrench');
     const own = measured(wrench, pull.peakNm, { on: OPENING.on, adapter: undefined }, pull.peakStandardNm);
     expect(judgement).toEqual(
-      roundedJudgement(judge(own.value, own.budget.expanded, shop.bench.state().torqueWindow)),
+      roundedJudgement(judge(own.value, own.budget, shop.bench.state().torqueWindow)),
     );
     const without = measured(wrench, pull.peakNm, { on: OPENING.on, adapter: undefined }, null);
     expect(own.budget.expanded).toBeGreaterThan(without.budget.expanded);

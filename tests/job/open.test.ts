@@ -41,7 +41,7 @@ describe('opening a job', () => {
         ? { ...one, permissibleDeviation: { kind: 'relative' as const, percent: 6 } }
         : one,
     );
-    const opened = openJob(withTorque('10-11 N·m'), coarse, OPENING);
+    const opened = openJob(withTorque('20-21 N·m'), coarse, OPENING);
     expect(opened).toMatchObject({
       ok: false,
       error: { code: 'window-not-decidable', where: 'tool wrench' },

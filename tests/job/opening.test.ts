@@ -3,6 +3,7 @@ import type { Certificate } from '../../src/instrument/certificate.ts';
 import type { Instrument } from '../../src/instrument/instrument.ts';
 import { type Opened, type Opening, openJob } from '../../src/job/open.ts';
 import type { WorkOrder } from '../../src/job/order.ts';
+import { normalSpread } from '../../src/metrology/spread.ts';
 import { judge } from '../../src/metrology/window.ts';
 import { newtonMetres } from '../../src/quantity/torque.ts';
 import { exampleOrder, INSTRUMENTS, OPENING, workshop } from './workshop.ts';
@@ -50,7 +51,7 @@ describe('an opening that is refused', () => {
     ],
     [
       'a figure that no table comes near',
-      specified({ torque: '225-230 N·m' }),
+      specified({ torque: '42-45 N·m' }),
       'figure-implausible',
       'specification.torque',
     ],
@@ -195,12 +196,12 @@ describe('the windows of a job', () => {
     const metric = opened(specified({ gap: '1.0-1.1 mm' }), INSTRUMENTS, simple)[0].gapWindow;
     if (inch === null || metric === null) throw new Error('no window');
     // A source that prints 0.039-0.043 in (1.0-1.1 mm) rounds by more than a gauge can see.
-    expect(judge(1.1, 0.01, inch).result).toBe('NotOK');
-    expect(judge(1.1, 0.01, metric).result).toBe('OK');
+    expect(judge(1.1, normalSpread(0.01), inch).result).toBe('NotOK');
+    expect(judge(1.1, normalSpread(0.01), metric).result).toBe('OK');
     const pounds = opened(specified({ torque: '18-22 lbf·ft' }), INSTRUMENTS, simple)[0].torqueWindow;
     for (const figure of [18, 22])
-      expect(judge(newtonMetres(figure, '[ft_i].[lbf_av]'), 0.5, pounds).result).toBe('OK');
-    expect(judge(29.83, 0.5, pounds).result).toBe('NotOK');
+      expect(judge(newtonMetres(figure, '[ft_i].[lbf_av]'), normalSpread(0.5), pounds).result).toBe('OK');
+    expect(judge(29.83, normalSpread(0.5), pounds).result).toBe('NotOK');
   });
 
   it('need no gauge where the gap is not measured', () => {

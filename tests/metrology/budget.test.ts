@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { budgetOf, combine, coverageFactorFor } from '../../src/metrology/budget.ts';
+import { budgetOf, combine, coverageFactorFor, degreesOfFreedomFor } from '../../src/metrology/budget.ts';
 import { type CalibrationPoint, calibratedAt } from '../../src/metrology/calibration.ts';
 import type { PermissibleDeviation } from '../../src/metrology/permissible.ts';
 import { studentCdf } from '../../src/metrology/student.ts';
@@ -193,5 +193,51 @@ describe('a calibration certificate', () => {
         source,
       });
     expect(() => calibratedAt([], 20)).toThrow(RangeError);
+  });
+});
+
+describe('a certificate with k above 2', () => {
+  const CERTIFICATE = { kind: 'certificate', number: 'C-1', laboratory: 'Example laboratory' } as const;
+  const stated = (k: number, expanded: number): CalibrationPoint => ({ reading: 25, error: 0, expanded, k });
+  const alone = (k: number, expanded: number) =>
+    budgetOf([calibrationTerm(calibratedAt([stated(k, expanded)], 25), CERTIFICATE)]);
+
+  it.each([
+    // GUM (JCGM 100:2008), table G.2, column 95.45 %.
+    [13.97, 1],
+    [4.53, 2],
+    [3.31, 3],
+    [2.87, 4],
+    [2.65, 5],
+    [2.52, 6],
+    [2.28, 10],
+    [2.43, 7],
+  ])('says with k = %d that it rests on %d degrees of freedom', (k, degreesOfFreedom) => {
+    expect(degreesOfFreedomFor(k)).toBe(degreesOfFreedom);
+  });
+
+  it('says nothing of them with k = 2 or less', () => {
+    for (const k of [1.65, 1.96, 2, 2.004]) expect(degreesOfFreedomFor(k)).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  it('keeps the U that the laboratory stated', () => {
+    expect(alone(2.87, 0.5).expanded).toBeCloseTo(0.5, 3);
+    expect(alone(2.87, 0.5).expanded).toBeGreaterThanOrEqual(0.5);
+    expect(alone(2, 0.5).expanded).toBeCloseTo(0.5, 12);
+  });
+
+  it('never comes out better than the laboratory, whatever is added', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(2, 2.05, 2.28, 2.87, 3.31, 4.53, 13.97),
+        fc.double({ min: 0.01, max: 2, noNaN: true }),
+        fc.array(fc.double({ min: 0.001, max: 2, noNaN: true }), { maxLength: 4 }),
+        (k, expanded, drifts) => {
+          const term = calibrationTerm(calibratedAt([stated(k, expanded)], 25), CERTIFICATE);
+          const budget = budgetOf([term, ...drifts.map((width) => driftTerm(width, CERTIFICATE))]);
+          expect(budget.expanded).toBeGreaterThanOrEqual(expanded);
+        },
+      ),
+    );
   });
 });

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { expandedWithin, judgeInterval } from '../../src/metrology/interval.ts';
+import { judgeInterval, spreadWithin } from '../../src/metrology/interval.ts';
 import { judgementSchema } from '../../src/metrology/judgement.ts';
+import { normalSpread } from '../../src/metrology/spread.ts';
 import { windowOf } from '../../src/metrology/window.ts';
 
 const window = windowOf({
@@ -9,7 +10,7 @@ const window = windowOf({
   lowerLimit: 0.7,
   upperLimit: 0.8,
   guardBandFactor: 1,
-  expandedAt: () => 0.005,
+  spreadAt: () => normalSpread(0.005),
 });
 const grade = (lower: number | null, upper: number | null) => judgeInterval({ lower, upper }, window).result;
 
@@ -52,7 +53,7 @@ describe('a value known only between bounds', () => {
   });
 
   it('takes a bound within ±a as rectangular', () => {
-    expect(expandedWithin(0.003)).toBeCloseTo(0.003464, 6);
+    expect(spreadWithin(0.003).expanded).toBeCloseTo(0.003464, 6);
     expect(() => judgeInterval({ lower: 0.8, upper: 0.7 }, window)).toThrow(RangeError);
   });
 });

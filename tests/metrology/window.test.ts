@@ -2,20 +2,21 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { budgetOf } from '../../src/metrology/budget.ts';
 import { judgementSchema, type Window, windowSchema } from '../../src/metrology/judgement.ts';
+import { normalSpread } from '../../src/metrology/spread.ts';
 import { permissibleTerm, resolutionTerm } from '../../src/metrology/terms.ts';
 import { conformanceProbability, judge, windowOf } from '../../src/metrology/window.ts';
 
-const constant = (expanded: number) => () => expanded;
+const constant = (expanded: number) => () => normalSpread(expanded);
 /** ±4 % of the reading, steps of 0.01. */
 const wrench = (value: number) =>
   budgetOf([
     permissibleTerm({ kind: 'relative', percent: 4 }, value, { kind: 'station-file', basis: 'data sheet' }),
     resolutionTerm(0.01),
-  ]).expanded;
+  ]);
 
 /** 25 N·m ±10 % with U = 1 N·m throughout. */
 const window25 = (guardBandFactor = 1) =>
-  windowOf({ unit: 'N.m', lowerLimit: 22.5, upperLimit: 27.5, guardBandFactor, expandedAt: constant(1) });
+  windowOf({ unit: 'N.m', lowerLimit: 22.5, upperLimit: 27.5, guardBandFactor, spreadAt: constant(1) });
 
 describe('a window', () => {
   it('is narrowed by r·U at each limit, U being that of a reading at this limit', () => {
@@ -24,7 +25,7 @@ describe('a window', () => {
       lowerLimit: 20,
       upperLimit: 30,
       guardBandFactor: 1,
-      expandedAt: wrench,
+      spreadAt: wrench,
     });
     expect(window.expandedAtLower).toBeCloseTo(2 * Math.sqrt(0.8 ** 2 / 3 + 0.01 ** 2 / 12), 12);
     expect(window.expandedAtUpper).toBeCloseTo(2 * Math.sqrt(1.2 ** 2 / 3 + 0.01 ** 2 / 12), 12);
@@ -40,9 +41,11 @@ describe('a window', () => {
       lowerLimit: 20,
       upperLimit: 30,
       guardBandFactor: 1,
-      expandedAt: (value) => value / 20,
+      spreadAt: (value) => normalSpread(value / 20),
     });
-    const grades = [18.99, 19, 21, 28.5, 31.5, 31.51].map((value) => judge(value, 1, window).grade);
+    const grades = [18.99, 19, 21, 28.5, 31.5, 31.51].map(
+      (value) => judge(value, normalSpread(1), window).grade,
+    );
     expect(grades).toEqual(['fail', 'conditional-fail', 'pass', 'pass', 'conditional-fail', 'fail']);
   });
 
@@ -53,12 +56,12 @@ describe('a window', () => {
         lowerLimit: 0.7,
         upperLimit: 0.8,
         guardBandFactor: 1,
-        expandedAt: constant(expanded),
+        spreadAt: constant(expanded),
       });
       expect(window.decidable).toBe(false);
       for (let value = 0.6; value < 0.9; value += 0.001)
-        expect(judge(value, expanded, window).result).not.toBe('OK');
-      expect(judge(0.75, expanded, window).grade).toBe('conditional-pass');
+        expect(judge(value, normalSpread(expanded), window).result).not.toBe('OK');
+      expect(judge(0.75, normalSpread(expanded), window).grade).toBe('conditional-pass');
     }
   });
 
@@ -68,14 +71,14 @@ describe('a window', () => {
       lowerLimit: 20,
       upperLimit: 30,
       guardBandFactor: 1,
-      expandedAt: constant(1),
+      spreadAt: constant(1),
     } as const;
     expect(() => windowOf({ ...input, upperLimit: 20 })).toThrow(RangeError);
     expect(() => windowOf({ ...input, lowerLimit: Number.NaN })).toThrow(RangeError);
     expect(() => windowOf({ ...input, guardBandFactor: -1 })).toThrow(RangeError);
-    expect(() => windowOf({ ...input, expandedAt: constant(0) })).toThrow(RangeError);
-    expect(() => judge(Number.NaN, 1, windowOf(input))).toThrow(RangeError);
-    expect(() => judge(25, 0, windowOf(input))).toThrow(RangeError);
+    expect(() => windowOf({ ...input, spreadAt: constant(0) })).toThrow(RangeError);
+    expect(() => judge(Number.NaN, normalSpread(1), windowOf(input))).toThrow(RangeError);
+    expect(() => judge(25, normalSpread(0), windowOf(input))).toThrow(RangeError);
   });
 });
 
@@ -95,7 +98,13 @@ describe('a reading', () => {
     [28.5, 'NotDecidable', 'conditional-fail', 'high'],
     [28.51, 'NotOK', 'fail', 'high'],
   ] as const)('of %d N·m in 22.5-27.5 with U = 1 is %s, %s, %s', (value, result, grade, side) => {
-    expect(judge(value, 1, window25())).toMatchObject({ result, grade, side, value, expandedUncertainty: 1 });
+    expect(judge(value, normalSpread(1), window25())).toMatchObject({
+      result,
+      grade,
+      side,
+      value,
+      expandedUncertainty: 1,
+    });
   });
 
   it('on an acceptance limit is OK, whatever binary arithmetic makes of 0.7 + 0.03', () => {
@@ -104,22 +113,22 @@ describe('a reading', () => {
       lowerLimit: 0.7,
       upperLimit: 0.8,
       guardBandFactor: 1,
-      expandedAt: constant(0.03),
+      spreadAt: constant(0.03),
     });
-    expect(judge(0.73, 0.03, window).result).toBe('OK');
-    expect(judge(0.77, 0.03, window).result).toBe('OK');
-    expect(judge(0.729, 0.03, window).result).toBe('NotDecidable');
+    expect(judge(0.73, normalSpread(0.03), window).result).toBe('OK');
+    expect(judge(0.77, normalSpread(0.03), window).result).toBe('OK');
+    expect(judge(0.729, normalSpread(0.03), window).result).toBe('NotDecidable');
   });
 
   it('is either OK or NotOK under simple acceptance', () => {
-    expect(judge(27.5, 1, window25(0)).result).toBe('OK');
-    expect(judge(27.51, 1, window25(0)).result).toBe('NotOK');
+    expect(judge(27.5, normalSpread(1), window25(0)).result).toBe('OK');
+    expect(judge(27.51, normalSpread(1), window25(0)).result).toBe('NotOK');
   });
 
   it('of a far larger uncertainty than the window was made for still fits the contract', () => {
     for (const value of [-5, 0, 22.5, 25, 400])
       for (const expanded of [1e-9, 1, 1e9]) {
-        const judgement = judge(value, expanded, window25());
+        const judgement = judge(value, normalSpread(expanded), window25());
         expect(judgementSchema.parse(judgement)).toEqual(judgement);
       }
   });
@@ -132,7 +141,7 @@ describe('whatever the window', () => {
   const expanded = fc.double({ min: 1e-3, max: 20, noNaN: true });
   const factor = fc.double({ min: 0, max: 3, noNaN: true });
   const make = (l: { lowerLimit: number; upperLimit: number }, u: number, r: number): Window =>
-    windowOf({ unit: 'N.m', ...l, guardBandFactor: r, expandedAt: constant(u) });
+    windowOf({ unit: 'N.m', ...l, guardBandFactor: r, spreadAt: constant(u) });
   const valueIn = fc.double({ min: -20, max: 200, noNaN: true });
 
   it('a decidable acceptance zone lies within the limits', () => {
@@ -155,8 +164,8 @@ describe('whatever the window', () => {
         factor,
         valueIn,
         (l, u, more, r, value) => {
-          const before = judge(value, u, make(l, u, r)).result;
-          const after = judge(value, u * more, make(l, u * more, r)).result;
+          const before = judge(value, normalSpread(u), make(l, u, r)).result;
+          const after = judge(value, normalSpread(u * more), make(l, u * more, r)).result;
           if (before !== 'OK') expect(after).not.toBe('OK');
           if (before !== 'NotOK') expect(after).not.toBe('NotOK');
         },
@@ -181,7 +190,7 @@ describe('whatever the window', () => {
   it('OK with r = 1 means at least 95.4 % conformance, NotOK at most 2.3 %', () => {
     fc.assert(
       fc.property(limits, expanded, valueIn, (l, u, value) => {
-        const judgement = judge(value, u, make(l, u, 1));
+        const judgement = judge(value, normalSpread(u), make(l, u, 1));
         if (judgement.result === 'OK') expect(judgement.conformanceProbability).toBeGreaterThan(0.9544);
         if (judgement.result === 'NotOK') expect(judgement.conformanceProbability).toBeLessThan(0.02276);
       }),
@@ -193,11 +202,43 @@ describe('whatever the window', () => {
     fc.assert(
       fc.property(limits, expanded, factor, valueIn, (l, u, r, value) => {
         const window = make(l, u, r);
-        const { side, result } = judge(value, u, window);
+        const { side, result } = judge(value, normalSpread(u), window);
         if (result === 'OK') expect(side).toBe('inside');
-        if (side === 'low') expect(judge(value - 1, u, window).result).not.toBe('OK');
-        if (side === 'high') expect(judge(value + 1, u, window).result).not.toBe('OK');
+        if (side === 'low') expect(judge(value - 1, normalSpread(u), window).result).not.toBe('OK');
+        if (side === 'high') expect(judge(value + 1, normalSpread(u), window).result).not.toBe('OK');
       }),
     );
+  });
+});
+
+describe('the conformance probability', () => {
+  const limits = { lowerLimit: 20, upperLimit: 30 };
+
+  it('is that of t scaled by u where the degrees of freedom are few', () => {
+    // GUM (JCGM 100:2008), table G.2: t = 2.87 leaves 4.55 % outside with 4 degrees of freedom, half of it on each side.
+    const spread = { standard: 1, degreesOfFreedom: 4, expanded: 2.87 };
+    const far = {
+      unit: 'N.m',
+      ...limits,
+      upperLimit: 1e6,
+      guardBandFactor: 1,
+      spreadAt: () => spread,
+    } as const;
+    expect(judge(22.87, spread, windowOf(far)).conformanceProbability).toBeCloseTo(1 - 0.0455 / 2, 3);
+    // One degree of freedom is Cauchy's distribution: P(|T| <= 1) is one half.
+    expect(conformanceProbability(25, 5, limits, 1)).toBeCloseTo(0.5, 12);
+  });
+
+  it('loses no figures in a tail', () => {
+    expect(conformanceProbability(60, 1, limits, 200)).toBeGreaterThan(0);
+    expect(conformanceProbability(60, 1, limits, 200)).toBeLessThan(1e-50);
+  });
+
+  it('becomes the normal one with many degrees of freedom', () => {
+    for (const value of [19, 20.5, 25, 31])
+      expect(conformanceProbability(value, 1, limits, 1e7)).toBeCloseTo(
+        conformanceProbability(value, 1, limits),
+        6,
+      );
   });
 });

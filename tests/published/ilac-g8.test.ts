@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { acceptanceZone, falseAcceptanceAt } from '../../src/metrology/decision.ts';
+import { acceptanceZone } from '../../src/metrology/decision.ts';
+import { falseAcceptanceOnEdge } from '../../src/metrology/edge-risk.ts';
 import { normalQuantile } from '../../src/metrology/normal.ts';
 import { specificRisk } from '../../src/metrology/risk.ts';
+import { normalSpread } from '../../src/metrology/spread.ts';
+import { peakTerm } from '../../src/metrology/terms.ts';
 import { conformanceProbability, judge, windowOf } from '../../src/metrology/window.ts';
 import { agrees } from './published.ts';
 
@@ -15,6 +18,9 @@ describe('ILAC-G8:09/2019: risk of a false OK on the acceptance limit', () => {
     ['simple acceptance, w = 0', 0, 0.5, 0],
     ['uncritical, w = -U', -1, 0.97725, 5e-6],
   ];
+  /** For a normal distribution. */
+  const falseAcceptanceAt = (r: number) =>
+    falseAcceptanceOnEdge([peakTerm(0.5)], { guardLower: r, guardUpper: r }).upper;
   for (const [what, r, value, within] of rows)
     agrees({ what, value, within, source: 'ILAC-G8:09/2019, table of rules', confirmed: 'computed' }, () =>
       falseAcceptanceAt(r),
@@ -40,7 +46,7 @@ describe('ILAC-G8:09/2019, 4.2.3: the non-binary statement with guard band (read
     lowerLimit: 22.5,
     upperLimit: 27.5,
     guardBandFactor: 1,
-    expandedAt: () => 1,
+    spreadAt: () => normalSpread(1),
   });
   it.each([
     [26.5, 'pass'],
@@ -50,8 +56,8 @@ describe('ILAC-G8:09/2019, 4.2.3: the non-binary statement with guard band (read
     [28.5, 'conditional-fail'],
     [28.500001, 'fail'],
   ])('%d N·m: %s', (value, grade) => {
-    expect(judge(value, 1, window).grade).toBe(grade);
-    expect(judge(50 - value, 1, window).grade).toBe(grade);
+    expect(judge(value, normalSpread(1), window).grade).toBe(grade);
+    expect(judge(50 - value, normalSpread(1), window).grade).toBe(grade);
   });
 
   const worked = (what: string, value: number, within: number, ours: () => number) =>
@@ -67,12 +73,12 @@ describe('ILAC-G8:09/2019, 4.2.3: the non-binary statement with guard band (read
     'upper limit with r = 0.83',
     26.67,
     1e-9,
-    () => acceptanceZone({ kind: 'guard-band', r: 0.83 }, window, 0.5)?.upper ?? Number.NaN,
+    () => acceptanceZone({ kind: 'guard-band', r: 0.83 }, window, normalSpread(1))?.upper ?? Number.NaN,
   );
   worked(
     'lower limit with r = 0.83',
     23.33,
     1e-9,
-    () => acceptanceZone({ kind: 'guard-band', r: 0.83 }, window, 0.5)?.lower ?? Number.NaN,
+    () => acceptanceZone({ kind: 'guard-band', r: 0.83 }, window, normalSpread(1))?.lower ?? Number.NaN,
   );
 });

@@ -2,6 +2,7 @@ import { describe } from 'vitest';
 import { acceptanceZone } from '../../src/metrology/decision.ts';
 import { normalQuantile } from '../../src/metrology/normal.ts';
 import { globalRisk, guardBandFor } from '../../src/metrology/risk.ts';
+import { normalSpread } from '../../src/metrology/spread.ts';
 import { conformanceProbability } from '../../src/metrology/window.ts';
 import { agrees, type Confirmed } from './published.ts';
 
@@ -98,6 +99,6 @@ describe('JCGM 106, 9.5.4: ball bearings, gamma prior', () => {
 describe('JCGM 106, 8.3: an acceptance zone from a probability', () => {
   const limits = { lowerLimit: 22.5, upperLimit: 27.5 };
   const upper = () =>
-    acceptanceZone({ kind: 'probability', atLeast: 0.95 }, limits, 0.5)?.upper ?? Number.NaN;
+    acceptanceZone({ kind: 'probability', atLeast: 0.95 }, limits, normalSpread(1))?.upper ?? Number.NaN;
   check('8.3', 'upper acceptance limit for 95 %, 22.5-27.5 with u 0.5', 26.67757, 5e-6, 'computed', upper);
 });

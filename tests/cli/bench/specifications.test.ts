@@ -78,7 +78,7 @@ describe("the shop's own library of specifications", () => {
     const order = exampleJson('order-8.json');
     const path = join(dir, 'order.json');
     for (const [change, code] of [
-      [{ torque: '225-230 N·m' }, 'figure-implausible'],
+      [{ torque: '42-45 N·m' }, 'figure-implausible'],
       [{ gap: '0.8-0.7 mm' }, 'range-reversed'],
     ] as const) {
       writeFileSync(path, JSON.stringify({ ...order, specification: { ...order.specification, ...change } }));
