@@ -1,5 +1,6 @@
 /** What the rules of src/sequence have to know of a job, and which pulls hang together. All of it is read from the state. */
 import type { Pull } from '../pull/pull.ts';
+import type { ToolId } from '../reading.ts';
 import {
   type LastPull,
   type Placement,
@@ -7,6 +8,7 @@ import {
   type Situation,
   surelyTurned,
 } from '../sequence/place.ts';
+import { type RiseShape, riseShape } from '../sequence/turned.ts';
 import { toBeLoosened, torqueWindowOf } from './stage.ts';
 import { type CylinderState, isOver, type JobState, type Question, type TorqueAttempt } from './state.ts';
 import { countingPulls } from './torque-step.ts';
@@ -27,7 +29,7 @@ function placedPulls({ cylinders, strays }: JobState): PlacedPull[] {
 }
 
 /** `pullsBefore`: pulls of earlier sessions, whose times are on another clock. */
-export function situation(state: JobState, pullsBefore: number): Situation {
+export function situation(state: JobState, pullsBefore: number, tool: ToolId): Situation {
   const target = state.cylinders.find(({ cylinder }) => cylinder === state.torqueTarget);
   const { lowerNm, upperNm } = asWrenchReads(state, torqueWindowOf(state, state.torqueTarget));
   const started = target === undefined ? [] : startedBy(target);
@@ -38,7 +40,10 @@ export function situation(state: JobState, pullsBefore: number): Situation {
     started:
       last === undefined ? null : last.kind === 'run-down' && last.answer === null ? 'stroke' : 'short',
     startedNm: Math.max(0, ...started.map(({ pull }) => pull.peakNm)),
-    startedTurning: started.some(({ pull, evidence }) => surelyTurned(pull, evidence, lowerNm)),
+    startedTurning: started.some(({ evidence }) => surelyTurned(evidence)),
+    refitted: target !== undefined && backedOut(target),
+    next: nextUntouched(state),
+    earlier: state.cylinders.flatMap((c) => turnedAtOnce(c, tool, lowerNm)),
     last: lastPull(state, pullsBefore),
     refitting: refitting(state),
     lastTight: state.lastTight,
@@ -53,11 +58,35 @@ export function situation(state: JobState, pullsBefore: number): Situation {
 /** The pulls that a cylinder's plug has had since it was fitted and that did not bring it to the window. */
 function startedBy(c: CylinderState): readonly TorqueAttempt[] {
   const pulls = countingPulls(c);
-  const fitted = pulls.findLastIndex(
-    ({ kind, answer }) => kind === 'loosening' || answer === 'refit' || answer === 'replace',
-  );
+  const fitted = pulls.findLastIndex(comesOut);
   const since = pulls.slice(fitted + 1).filter(({ kind }) => kind !== 'rehit' && kind !== 'check');
   return since.every(({ kind, judgement }) => kind === 'run-down' || judgement?.side === 'low') ? since : [];
+}
+
+/** Backed out for whatever reason, and fitted again or about to be. */
+const comesOut = ({ kind, answer }: TorqueAttempt): boolean =>
+  kind === 'loosening' || answer === 'refit' || answer === 'replace';
+
+const backedOut = (c: CylinderState): boolean => c.restartedAfter !== undefined || c.pulls.some(comesOut);
+
+/** The next open cylinder behind the due one that nothing was pulled on. */
+function nextUntouched({ cylinders, torqueTarget }: JobState): number | null {
+  const due = cylinders.findIndex(({ cylinder }) => cylinder === torqueTarget);
+  const next = cylinders.slice(due + 1).find((c) => !isOver(c.torque) && c.pulls.length === 0);
+  return due < 0 ? null : (next?.cylinder ?? null);
+}
+
+/** Rises of whole pulls from loose to the window: what this hand's plugs look like that turn. A stroke on the way before spoils it. */
+function turnedAtOnce(c: CylinderState, tool: ToolId, lowerNm: number): readonly RiseShape[] {
+  return c.pulls
+    .filter(({ pull, kind, evidence, given, answer }, i) => {
+      if (kind !== 'tightening' || pull.tool !== tool || pull.peakNm < lowerNm || pull.saturated)
+        return false;
+      const before = c.pulls[i - 1];
+      const fromLoose = before === undefined || comesOut(before);
+      return fromLoose && (surelyTurned(evidence) || given === true || answer === 'fresh');
+    })
+    .map(({ pull }) => riseShape(pull));
 }
 
 /** A pull of this cylinder's plug in front of pull number `before` stopped short. */
@@ -89,10 +118,12 @@ function lastPull(state: JobState, pullsBefore: number): LastPull | null {
 
 const COMES_OUT: ReadonlySet<Question['kind']> = new Set(['over-window', 'cut', 'end-of-scale']);
 
-/** The cylinder whose plug is to come out: as said, or as the question that is open asks for. */
+/** The cylinder whose plug is to come out: as said, as the question that is open asks for, or as it is going on. */
 function refitting(state: JobState): number | null {
   const asked = state.questions.find(({ kind }) => COMES_OUT.has(kind));
-  return state.refitting ?? asked?.cylinder ?? toBeLoosened(state);
+  const last = placedPulls(state).findLast(({ cylinder }) => cylinder !== null);
+  const going = last?.kind === 'loosening' ? last.cylinder : null;
+  return state.refitting ?? asked?.cylinder ?? toBeLoosened(state) ?? going;
 }
 
 /**

@@ -18,7 +18,7 @@ export function takePull(bench: BenchState, tool: ToolId, detected: DetectedPull
   const pull: Pull = { ...roundedPull(detected), pull: bench.state().pullCount + 1, tool };
   if (bench.stroke !== null && pull.startUs - bench.stroke.endUs >= SETTLED_US) settleStroke(bench);
   bench.emit({ type: 'pull-detected', ...pull });
-  const at = situation(bench.state(), bench.pullsBefore);
+  const at = situation(bench.state(), bench.pullsBefore, tool);
   const placement = place(pull, at);
   if (at.last?.asked != null && placement.ask === at.last.asked) handOverQuestion(bench, pull);
   placed(bench, pull, placement);

@@ -1,12 +1,16 @@
 /**
  * Which cylinder a pull belongs to. Three things decide: what stood before on the plugs, the time since, and what the
- * plug did (shape.ts). A wrong question costs a key, a wrong OK an engine: a tightening is believed only where the plug
- * surely turned, or where the pull surely went on from the stroke before. Everything else asks and holds.
+ * plug did (turned.ts, shape.ts). A wrong question costs a key, a wrong OK an engine: a tightening is believed only where
+ * the plug surely turned, or where the pull surely went on from the stroke before. Everything else asks and holds.
+ *
+ * Torque alone cannot always tell. So it is asked the sooner the more a tight plug is to be reckoned with: one who left a
+ * plug out finds nothing but tight ones when the last is due, and only there can he be caught.
  */
 import type { DetectedPull } from '../pull/pull.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 import type { Ask, PullKind } from './kind.ts';
 import type { PlacementReason } from './reason.ts';
+import type { RiseShape } from './turned.ts';
 
 /** What is known when a pull comes in. */
 export interface Situation {
@@ -20,6 +24,12 @@ export interface Situation {
   readonly startedNm: number;
   /** One of those pulls surely turned it. */
   readonly startedTurning: boolean;
+  /** The due plug was backed out in this job. */
+  readonly refitted: boolean;
+  /** The next open cylinder behind the due one on which nothing was pulled; null for none. */
+  readonly next: number | null;
+  /** Plugs of this job that turned under one pull of the same tool. */
+  readonly earlier: readonly RiseShape[];
   /** The last pull on a plug in this session, and what it left there. */
   readonly last: LastPull | null;
   /** A person said that this cylinder's plug is to be backed out and fitted again. */
@@ -76,16 +86,30 @@ export const SETTLED_MS = 2500;
 /** A plug holds what it was pulled to: a later stroke that ends below this share of it was on another one. */
 const HELD_SHARE = 0.9;
 /**
- * And it rises to there like a spring: within this time from 20 to 80 %, for a torque of the lower limit. Simulated plugs
- * took up to 105 ms, others from 195 ms.
+ * Beyond what it held a plug gives, and the torque rises slower by so much; on any other plug by less. The nearer that was
+ * to the click, the more a hand that feels for it slows down by itself. Simulated and by the independent generator: plugs
+ * that went on from 1.42, others up to 1.40 at 60 % and 2.3 at 85 %.
  */
-const SPRING_MS = 140;
-/** Beyond it, it turns, and the torque rises slower by so much. Simulated: 2.0 and more; plugs that stood, up to 2.2. */
-const TURNS_ON = 2.3;
-/** What may be believed without asking. Chosen on simulated pulls: none on a tight plug came above (tests/bench/kinds). */
+const TURNS_ON = 1.42;
+const TURNS_ON_NEAR_CLICK = 2.3;
+const FAR_SHARE = 0.65;
+const NEAR_SHARE = 0.85;
+/** What may be believed without asking. */
 const SURE_TURNED = 0.98;
+/**
+ * ln of the odds beforehand that a pull turns a plug. Assumptions: before anything was tightened a tight plug is one that
+ * somebody else had tightened; in between, one pull in 30 tries a tight one again; soon after a pull one in ten; when
+ * the last cylinder is due one in five, which is far too many, because nothing comes after it.
+ */
+const BEFORE_ALL = Math.log(1000);
+const IN_BETWEEN = Math.log(30);
+const REFITTED = Math.log(100);
+const AT_ONCE = Math.log(9);
+const LAST_DUE = Math.log(4);
 const KNOCK_AT = 0.5;
 const SURELY_KNOCK = 0.98;
+/** He is still at the plug, and has just had time to reverse the ratchet. Assumption. */
+const LOOSENED_AT_ONCE_MS = 3000;
 /** No stroke that turns a plug is over so soon. Assumption. */
 const MOMENT_US = 300_000;
 /** A stroke before that is less surely a stroke than this does not speak for the one after it. */
@@ -94,16 +118,29 @@ const SURELY_STROKE = 0.02;
 /** Gives a pull to a cylinder, or asks. */
 export function place(pull: DetectedPull, at: Situation): Placement {
   const pauseMs = at.last === null ? null : Math.max(0, pull.startUs - at.last.endUs) / 1000;
-  const evidence = evidenceOf(pull, pauseMs, at.startedNm);
-  return { ...decide({ pull, at, pauseMs, evidence }), evidence };
+  const low = endedLow({ pull, at });
+  const evidence = evidenceOf(pull, pauseMs, {
+    // What a part of a rise looks like was not learnt from whole ones.
+    earlier: low ? [] : at.earlier,
+    refitted: at.refitted,
+    heldNm: at.startedNm,
+    logOdds: beforehand(at, pauseMs),
+  });
+  return { ...decide({ pull, at, pauseMs, evidence, low }), evidence };
 }
 
-/** A pull that rose slower than a wrench on a plug that stands still, whatever it ended at. */
-export function surelyTurned(pull: DetectedPull, evidence: Evidence | undefined, lowerNm: number): boolean {
-  return (evidence?.turned ?? 0) >= SURE_TURNED || pull.riseMs > springMs(pull.peakNm, lowerNm);
-}
+/** The plug turned, whatever the pull ended at. */
+export const surelyTurned = (evidence: Evidence | undefined): boolean =>
+  (evidence?.turned ?? 0) >= SURE_TURNED;
 
-const springMs = (nm: number, lowerNm: number): number => (SPRING_MS * nm) / lowerNm;
+/** ln of the odds that the plug of the pull that comes now turns, before anything of it is seen. */
+function beforehand(at: Situation, pauseMs: number | null): number {
+  if (at.target === null) return 0;
+  if (at.refitted) return at.lastOpen ? IN_BETWEEN : REFITTED;
+  if (at.lastOpen) return LAST_DUE;
+  if (at.lastTight === null) return BEFORE_ALL;
+  return at.last?.tight === true && pauseMs !== null && pauseMs < SAME_PLUG_MS ? AT_ONCE : IN_BETWEEN;
+}
 
 /** A stroke that was taken to be on the way, once nothing followed it. `short`: the cylinder had stopped short before. */
 export function settle(
@@ -142,24 +179,24 @@ interface Case {
   readonly at: Situation;
   readonly pauseMs: number | null;
   readonly evidence: Evidence;
+  readonly low: boolean;
 }
 
 function decide(one: Case): Placement {
   const { pull, at } = one;
   const subject = at.asking ?? at.target ?? at.lastTight;
   if (nothingTurned(one)) return { cylinder: null, kind: 'handling', because: 'too-little-torque' };
-  if (pull.peakNm < 0) return loosening(at);
+  if (pull.peakNm < 0) return loosening(one);
   if (subject === null) return { cylinder: null, kind: 'handling', because: 'none-due' };
   const again = justTightened(one);
   if (pull.saturated) return beyondScale(again ?? subject);
   if (pull.cut !== null) return asks('cut', subject, 'end-missing');
-  if (again !== null) return sameAgain(one, again);
+  if (again !== null && !movedOn(one)) return sameAgain(one, again);
   if (at.last?.asked != null && soon(one))
     return asks(at.last.asked, at.last.cylinder, 'went-on-from-question');
-  const low = endedLow(one);
-  if (at.asking !== null) return meanwhile(one, subject, low);
+  if (at.asking !== null) return meanwhile(one, subject);
   if (at.target === null) return afterAll(one, subject);
-  return low ? lowStroke(one, at.target) : reached(one, at.target);
+  return one.low ? lowStroke(one, at.target) : reached(one, at.target);
 }
 
 /** Too little even for a stroke on the way, unless it might be the first of several. */
@@ -170,14 +207,14 @@ function nothingTurned({ pull, at, evidence }: Case): boolean {
 }
 
 /** A click wrench that was let off within the window without a click was not done yet. */
-function endedLow({ pull, at }: Case): boolean {
+function endedLow({ pull, at }: Pick<Case, 'pull' | 'at'>): boolean {
   if (pull.peakNm < at.lowerNm) return true;
   return at.clicks && pull.release === 'none' && pull.peakNm <= at.upperNm;
 }
 
 /** While a question is open. */
-function meanwhile(one: Case, asking: number, low: boolean): Placement {
-  if (low) return { cylinder: null, kind: 'run-down', because: 'low-during-question' };
+function meanwhile(one: Case, asking: number): Placement {
+  if (one.low) return { cylinder: null, kind: 'run-down', because: 'low-during-question' };
   const stood = asking === one.at.target && one.at.started === null && one.evidence.turned < 0.5;
   return stood ? asks('already-tight', asking, 'did-not-turn') : asks('held', asking, 'during-question');
 }
@@ -187,13 +224,18 @@ function justTightened({ at: { last }, pauseMs }: Case): number | null {
   return last?.tight === true && pauseMs !== null && pauseMs < SAME_PLUG_MS ? last.cylinder : null;
 }
 
+/** Soon after a pull that reached the window, but a plug turned from loose: it was the next one. */
+function movedOn({ at, pauseMs, evidence, low }: Case): boolean {
+  return at.target !== null && !low && (pauseMs ?? 0) >= SURELY_SAME_MS && surelyTurned(evidence);
+}
+
 /** At once after a pull that reached the window. */
 function sameAgain(one: Case, cylinder: number): Placement {
   const { at } = one;
   const pauseMs = one.pauseMs ?? 0;
   if (pauseMs >= LOOKED_MS && at.lastOpen)
     return asks('already-tight', at.target ?? cylinder, 'did-not-turn');
-  if (pauseMs >= SURELY_SAME_MS && one.evidence.turned > 0.5)
+  if (pauseMs >= SURELY_SAME_MS && !one.low && one.evidence.turned > 0.5)
     return asks('which', at.target ?? cylinder, 'turned-too-soon');
   return { cylinder, kind: 'rehit', because: 'same-plug-again' };
 }
@@ -203,8 +245,9 @@ function lowStroke(one: Case, target: number): Placement {
   if (pull.peakNm < KNOCK_BELOW * at.lowerNm && evidence.knock >= SURELY_KNOCK)
     return { cylinder: null, kind: 'handling', because: 'knock' };
   if (at.started !== null && !soon(one)) {
-    const other = otherPlug(one);
-    if (other !== null) return asks('other-plug', target, other);
+    if (at.next !== null && surelyTurned(evidence) && !turnedOn(one))
+      return { cylinder: at.next, kind: 'run-down', because: 'next-plug-ended-low' };
+    if (belowHeld(one)) return asks('other-plug', target, 'below-held');
   }
   const because = pull.peakNm < at.lowerNm ? 'ended-low' : 'ended-without-click';
   return { cylinder: target, kind: 'run-down', because };
@@ -214,32 +257,35 @@ function reached(one: Case, target: number): Placement {
   const { at, evidence } = one;
   if (at.started === 'stroke' && soon(one)) {
     const started = at.startedTurning && (at.last?.knock ?? 1) <= SURELY_STROKE;
-    if (started || evidence.turned >= SURE_TURNED || (evidence.slowdown ?? 0) >= TURNS_ON)
+    if (started || surelyTurned(evidence) || turnedOn(one))
       return { cylinder: target, kind: 'tightening', because: 'went-on-from-stroke' };
     const ask = evidence.turned < 0.5 ? 'already-tight' : 'which';
     return asks(ask, target, 'stroke-before-in-doubt');
   }
   if (at.started !== null) {
-    const other = otherPlug(one) ?? stoodStill(one);
-    if (other !== null) return asks('other-plug', target, other);
-    return { cylinder: target, kind: 'continuation', because: 'went-on-after-short' };
+    if (belowHeld(one)) return asks('other-plug', target, 'below-held');
+    if (turnedOn(one)) return { cylinder: target, kind: 'continuation', because: 'went-on-after-short' };
+    return asks('other-plug', target, evidence.slowdown === null ? 'maybe-tight' : 'did-not-turn-on');
   }
-  if (evidence.turned >= SURE_TURNED) return { cylinder: target, kind: 'tightening', because: 'plug-turned' };
+  if (surelyTurned(evidence))
+    return {
+      cylinder: target,
+      kind: 'tightening',
+      because: at.lastTight === null ? 'first-plug' : 'plug-turned',
+    };
   if (evidence.turned < 0.5) return asks('already-tight', target, 'did-not-turn');
-  if (at.lastTight === null) return { cylinder: target, kind: 'tightening', because: 'first-plug' };
-  return asks('which', target, 'tight-or-turning');
+  return asks('which', target, at.lastOpen ? 'last-tight-or-turning' : 'tight-or-turning');
 }
 
-/** Why this was not the plug that had stopped short; null when it may have been. */
-function otherPlug({ pull, at, evidence }: Case): PlacementReason | null {
-  if (pull.peakNm < HELD_SHARE * at.startedNm) return 'below-held';
-  return (evidence.heldRiseMs ?? 0) > springMs(at.startedNm, at.lowerNm) ? 'slow-to-held' : null;
-}
+/** It ended too low to have been the plug that had stopped short. */
+const belowHeld = ({ pull, at }: Case): boolean => pull.peakNm < HELD_SHARE * at.startedNm;
 
-/** Why the plug may have been a tight one, and not one that went on to turn; null when it surely turned on. */
-function stoodStill({ evidence: { slowdown } }: Case): PlacementReason | null {
-  if (slowdown !== null && slowdown >= TURNS_ON) return null;
-  return slowdown === null ? 'maybe-tight' : 'did-not-turn-on';
+/** Up to what the plug had held it was a spring, and gave beyond. */
+function turnedOn({ pull, at, evidence: { slowdown } }: Case): boolean {
+  if (slowdown === null) return false;
+  const share = at.startedNm / Math.abs(pull.releaseNm ?? pull.peakNm);
+  const near = Math.min(1, Math.max(0, (share - FAR_SHARE) / (NEAR_SHARE - FAR_SHARE)));
+  return slowdown >= TURNS_ON + near * (TURNS_ON_NEAR_CLICK - TURNS_ON);
 }
 
 /** Every cylinder is done. */
@@ -247,8 +293,7 @@ function afterAll(one: Case, lastTight: number): Placement {
   const { pull, at, evidence } = one;
   if (pull.peakNm < KNOCK_BELOW * at.lowerNm && evidence.knock >= KNOCK_AT)
     return { cylinder: null, kind: 'handling', because: 'knock' };
-  if (evidence.turned >= 0.5 || pull.riseMs > springMs(pull.peakNm, at.lowerNm))
-    return asks('loose', lastTight, 'turned-though-all-done');
+  if (evidence.turned >= 0.5) return asks('loose', lastTight, 'turned-though-all-done');
   if (pull.peakNm > at.upperNm) return asks('held', lastTight, 'check-above-window');
   return { cylinder: at.chosen, kind: 'check', because: 'tight-plug-again' };
 }
@@ -257,10 +302,12 @@ const beyondScale = (cylinder: number): Placement => asks('end-of-scale', cylind
 
 const soon = ({ pauseMs }: Case): boolean => pauseMs !== null && pauseMs < SETTLED_MS;
 
-function loosening(at: Situation): Placement {
+function loosening({ at, pauseMs }: Case): Placement {
   if (at.refitting !== null)
     return { cylinder: at.refitting, kind: 'loosening', because: 'to-be-backed-out' };
   if (at.lastTight === null) return { cylinder: null, kind: 'loosening', because: 'none-tight-yet' };
+  if (at.last?.tight === true && pauseMs !== null && pauseMs < LOOSENED_AT_ONCE_MS)
+    return { cylinder: at.last.cylinder, kind: 'loosening', because: 'loosened-at-once' };
   return asks('loosened', at.lastTight, 'loosened-after-proof');
 }
 

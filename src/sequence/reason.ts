@@ -12,6 +12,7 @@ export const placementReasonSchema = z.enum([
   'went-on-from-stroke',
   'went-on-after-short',
   'ended-low',
+  'next-plug-ended-low',
   'ended-without-click',
   'low-during-question',
   'stopped-short',
@@ -20,6 +21,7 @@ export const placementReasonSchema = z.enum([
   // asked
   'did-not-turn',
   'tight-or-turning',
+  'last-tight-or-turning',
   'turned-too-soon',
   'stroke-before-in-doubt',
   'below-held',
@@ -38,6 +40,7 @@ export const placementReasonSchema = z.enum([
   'to-be-backed-out',
   'none-tight-yet',
   'loosened-after-proof',
+  'loosened-at-once',
   // a person said so, or a later pull did
   'answered',
   'given',

@@ -268,6 +268,9 @@ const situations: fc.Arbitrary<Situation> = fc.record({
   started: fc.constantFrom(null, 'stroke', 'short'),
   startedNm: fc.double({ min: 0, max: 30, noNaN: true }),
   startedTurning: fc.boolean(),
+  refitted: fc.boolean(),
+  next: cylinder,
+  earlier: fc.constant([]),
   last: fc.option(
     fc.record({
       cylinder: fc.constantFrom(1, 2),
