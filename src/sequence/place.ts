@@ -106,6 +106,8 @@ const IN_BETWEEN = Math.log(30);
 const REFITTED = Math.log(100);
 const AT_ONCE = Math.log(9);
 const LAST_DUE = Math.log(4);
+/** Below this the plug stood, as far as anybody can tell. */
+const STOOD = 0.5;
 const KNOCK_AT = 0.5;
 const SURELY_KNOCK = 0.98;
 /** He is still at the plug, and has just had time to reverse the ratchet. Assumption. */
@@ -215,7 +217,7 @@ function endedLow({ pull, at }: Pick<Case, 'pull' | 'at'>): boolean {
 /** While a question is open. */
 function meanwhile(one: Case, asking: number): Placement {
   if (one.low) return { cylinder: null, kind: 'run-down', because: 'low-during-question' };
-  const stood = asking === one.at.target && one.at.started === null && one.evidence.turned < 0.5;
+  const stood = asking === one.at.target && one.at.started === null && one.evidence.turned < STOOD;
   return stood ? asks('already-tight', asking, 'did-not-turn') : asks('held', asking, 'during-question');
 }
 
@@ -235,7 +237,7 @@ function sameAgain(one: Case, cylinder: number): Placement {
   const pauseMs = one.pauseMs ?? 0;
   if (pauseMs >= LOOKED_MS && at.lastOpen)
     return asks('already-tight', at.target ?? cylinder, 'did-not-turn');
-  if (pauseMs >= SURELY_SAME_MS && !one.low && one.evidence.turned > 0.5)
+  if (pauseMs >= SURELY_SAME_MS && !one.low && one.evidence.turned > STOOD)
     return asks('which', at.target ?? cylinder, 'turned-too-soon');
   return { cylinder, kind: 'rehit', because: 'same-plug-again' };
 }
@@ -244,6 +246,9 @@ function lowStroke(one: Case, target: number): Placement {
   const { pull, at, evidence } = one;
   if (pull.peakNm < KNOCK_BELOW * at.lowerNm && evidence.knock >= SURELY_KNOCK)
     return { cylinder: null, kind: 'handling', because: 'knock' };
+  const elsewhere = strokeElsewhere(one);
+  if (elsewhere !== null && soon(one))
+    return { cylinder: elsewhere, kind: 'run-down', because: 'went-on-from-stroke' };
   if (at.started !== null && !soon(one)) {
     if (at.next !== null && surelyTurned(evidence) && !turnedOn(one))
       return { cylinder: at.next, kind: 'run-down', because: 'next-plug-ended-low' };
@@ -259,10 +264,13 @@ function reached(one: Case, target: number): Placement {
     const started = at.startedTurning && (at.last?.knock ?? 1) <= SURELY_STROKE;
     if (started || surelyTurned(evidence) || turnedOn(one))
       return { cylinder: target, kind: 'tightening', because: 'went-on-from-stroke' };
-    const ask = evidence.turned < 0.5 ? 'already-tight' : 'which';
+    const ask = evidence.turned < STOOD ? 'already-tight' : 'which';
     return asks(ask, target, 'stroke-before-in-doubt');
   }
   if (at.started !== null) {
+    // Only a round that is complete begins again with the first.
+    if (strokeElsewhere(one) !== null && (soon(one) || at.next !== null))
+      return asks('other-plug', target, 'last-stroke-elsewhere');
     if (belowHeld(one)) return asks('other-plug', target, 'below-held');
     if (turnedOn(one)) return { cylinder: target, kind: 'continuation', because: 'went-on-after-short' };
     return asks('other-plug', target, evidence.slowdown === null ? 'maybe-tight' : 'did-not-turn-on');
@@ -273,8 +281,13 @@ function reached(one: Case, target: number): Placement {
       kind: 'tightening',
       because: at.lastTight === null ? 'first-plug' : 'plug-turned',
     };
-  if (evidence.turned < 0.5) return asks('already-tight', target, 'did-not-turn');
+  if (evidence.turned < STOOD) return asks('already-tight', target, 'did-not-turn');
   return asks('which', target, at.lastOpen ? 'last-tight-or-turning' : 'tight-or-turning');
+}
+
+/** The other plug that the last stroke turned without getting to the window; null where there was none. */
+function strokeElsewhere({ at: { last, target } }: Case): number | null {
+  return last === null || last.tight || last.cylinder === target ? null : last.cylinder;
 }
 
 /** It ended too low to have been the plug that had stopped short. */
@@ -293,7 +306,7 @@ function afterAll(one: Case, lastTight: number): Placement {
   const { pull, at, evidence } = one;
   if (pull.peakNm < KNOCK_BELOW * at.lowerNm && evidence.knock >= KNOCK_AT)
     return { cylinder: null, kind: 'handling', because: 'knock' };
-  if (evidence.turned >= 0.5) return asks('loose', lastTight, 'turned-though-all-done');
+  if (evidence.turned >= STOOD) return asks('loose', lastTight, 'turned-though-all-done');
   if (pull.peakNm > at.upperNm) return asks('held', lastTight, 'check-above-window');
   return { cylinder: at.chosen, kind: 'check', because: 'tight-plug-again' };
 }

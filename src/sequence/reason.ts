@@ -28,6 +28,7 @@ export const placementReasonSchema = z.enum([
   'slow-to-held',
   'maybe-tight',
   'did-not-turn-on',
+  'last-stroke-elsewhere',
   'knock-or-short',
   'no-click-and-nothing-followed',
   'went-on-from-question',

@@ -106,7 +106,7 @@ export function handsOn(bench: Bench, events: JobEvent[]) {
     /** One that may have turned a plug or tried a tight one: hardly bent. */
     doubtful: (peakNm: number) => {
       rest();
-      draw([{ atMs: 0, nm: 0 }, ...turningPull(400, 700, peakNm, peakNm * 0.8, peakNm * 0.8, 0.25)]);
+      draw([{ atMs: 0, nm: 0 }, ...turningPull(400, 700, peakNm, peakNm * 0.8, peakNm * 0.8, 0.3)]);
     },
     /** On from where a plug had stopped: fast to there, slower beyond. */
     goOn: (heldNm: number, peakNm: number) => {
