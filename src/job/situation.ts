@@ -76,17 +76,16 @@ function nextUntouched({ cylinders, torqueTarget }: JobState): number | null {
   return due < 0 ? null : (next?.cylinder ?? null);
 }
 
-/** Rises of whole pulls from loose to the window: what this hand's plugs look like that turn. A stroke on the way before spoils it. */
-function turnedAtOnce(c: CylinderState, tool: ToolId, lowerNm: number): readonly RiseShape[] {
-  return c.pulls
-    .filter(({ pull, kind, evidence, given, answer }, i) => {
-      if (kind !== 'tightening' || pull.tool !== tool || pull.peakNm < lowerNm || pull.saturated)
-        return false;
-      const before = c.pulls[i - 1];
-      const fromLoose = before === undefined || comesOut(before);
-      return fromLoose && (surelyTurned(evidence) || given === true || answer === 'fresh');
-    })
-    .map(({ pull }) => riseShape(pull));
+/**
+ * Rises of whole pulls from loose to the window: what this hand's plugs look like that turn. A stroke on the way before
+ * spoils it, and so does a gasket that was crushed before.
+ */
+function turnedAtOnce({ pulls }: CylinderState, tool: ToolId, lowerNm: number): readonly RiseShape[] {
+  const [first] = pulls;
+  if (first === undefined || first.kind !== 'tightening' || first.pull.tool !== tool) return [];
+  if (first.pull.peakNm < lowerNm || first.pull.saturated) return [];
+  const turned = surelyTurned(first.evidence) || first.given === true || first.answer === 'fresh';
+  return turned ? [riseShape(first.pull)] : [];
 }
 
 /** A pull of this cylinder's plug in front of pull number `before` stopped short. */
@@ -95,6 +94,20 @@ export function stoppedShort(state: JobState, cylinder: number, before: number):
   if (c === undefined) return false;
   const pulls = c.pulls.filter(({ pull }) => pull.pull < before);
   return startedBy({ ...c, pulls }).some(({ kind, answer }) => kind !== 'run-down' || answer !== null);
+}
+
+/** The pull that had brought this cylinder's plug to the window before pull number `before`; null where it was loose or came out. */
+export function provenBefore(state: JobState, before: number, cylinder: number): TorqueAttempt | null {
+  const c = state.cylinders.find((one) => one.cylinder === cylinder);
+  if (c === undefined) return null;
+  const pulls = countingPulls(c).filter(({ pull }) => pull.pull < before);
+  const since = pulls.slice(pulls.findLastIndex(comesOut) + 1);
+  return (
+    since.findLast(
+      ({ kind, judgement }) =>
+        (kind === 'tightening' || kind === 'continuation') && judgement !== null && judgement.side !== 'low',
+    ) ?? null
+  );
 }
 
 function lastPull(state: JobState, pullsBefore: number): LastPull | null {

@@ -98,13 +98,14 @@ const NEAR_SHARE = 0.85;
 const SURE_TURNED = 0.98;
 /**
  * ln of the odds beforehand that a pull turns a plug. Assumptions: before anything was tightened a tight plug is one that
- * somebody else had tightened; in between, one pull in 30 tries a tight one again; soon after a pull one in ten; when
- * the last cylinder is due one in five, which is far too many, because nothing comes after it.
+ * somebody else had tightened; in between one pull in 30 tries a tight one again, soon after a pull one in 15, and where
+ * this plug was just backed out one in 300; when the last cylinder is due one in five, which is far too many, because
+ * nothing comes after it.
  */
 const BEFORE_ALL = Math.log(1000);
 const IN_BETWEEN = Math.log(30);
-const REFITTED = Math.log(100);
-const AT_ONCE = Math.log(9);
+const REFITTED = Math.log(300);
+const AT_ONCE = Math.log(15);
 const LAST_DUE = Math.log(4);
 /** Below this the plug stood, as far as anybody can tell. */
 const STOOD = 0.5;
@@ -125,6 +126,7 @@ export function place(pull: DetectedPull, at: Situation): Placement {
     // What a part of a rise looks like was not learnt from whole ones.
     earlier: low ? [] : at.earlier,
     refitted: at.refitted,
+    lastOpen: at.lastOpen,
     heldNm: at.startedNm,
     logOdds: beforehand(at, pauseMs),
   });

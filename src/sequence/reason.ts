@@ -34,6 +34,7 @@ export const placementReasonSchema = z.enum([
   'went-on-from-question',
   'during-question',
   'turned-though-all-done',
+  'turned-again-later',
   'check-above-window',
   'end-missing',
   'end-of-scale',

@@ -35,6 +35,8 @@ export interface Before {
   readonly earlier: readonly RiseShape[];
   /** The due plug was backed out in this job: its gasket is no longer what the earlier ones were. */
   readonly refitted: boolean;
+  /** It is the only one left. */
+  readonly lastOpen: boolean;
 }
 
 const LEAST_MS = 0.5;
@@ -46,7 +48,7 @@ const FIFTHS = [
   [7, 9],
 ] as const;
 /** A pace is off by so many readings' noise and steps. */
-const NOISES = 1.2;
+const NOISES = 0.9;
 const STEPS = 0.3;
 
 export function riseShape({ rise, peakNm, releaseNm, noiseNm, intervalUs }: DetectedPull): RiseShape {
@@ -66,18 +68,24 @@ export function riseShape({ rise, peakNm, releaseNm, noiseNm, intervalUs }: Dete
 const SPRING_MS = [20, 12_000] as const;
 const LN_SPRING = Math.log(SPRING_MS[1] / SPRING_MS[0]);
 /** A steady hand, and any other, by how the paces of a spring differ from the straight line and from the hand's own ramp. */
-const STEADY = 0.04;
+const STEADY = 0.03;
 const ANY_HAND = 0.1;
+/**
+ * How many of those who pull a tight plug do it steadily, at any speed. In between most only try it, as a check; one who
+ * left a plug out believes that he tightens the last.
+ */
+const STEADILY = 0.2;
+const STEADILY_LAST = 0.5;
 /** As much of a shape as a hand can make without a joint that gives. */
 const RAMP_AT_MOST = 0.2;
 /** On a spring alone such a hand is quicker by this, as ln; a soft limit. */
 const QUICKER = 0.6;
 const QUICKER_SOFT = 0.1;
 /** The spread of this hand's turning pulls: what is assumed, and how many pulls that weighs. */
-const TIME_SPREAD = 0.25;
-const PACE_SPREAD = 0.075;
-const TIME_WEIGHS = 10;
-const PACE_WEIGHS = 6;
+const TIME_SPREAD = 0.28;
+const PACE_SPREAD = 0.07;
+const TIME_WEIGHS = 6;
+const PACE_WEIGHS = 4;
 /** A plug that turns, before this hand is known: the time from 20 to 80 %, and outside of it the ln that falls off a unit of ln. */
 const TURNS_MS = [140, 5_000] as const;
 const FALLS_OFF = 8;
@@ -92,8 +100,12 @@ const OTHERWISE = 0.02;
 const OTHERWISE_REFITTED = 0.5;
 
 /** ln of the odds that the plug turned, by the pull alone: what is likely beforehand comes on top. */
-export function turnedLogOdds(shape: RiseShape, { earlier, refitted }: Before): number {
-  const stood = sumOfLogs([Math.log(0.5) + straight(shape), Math.log(0.5) + quicker(shape, earlier)]);
+export function turnedLogOdds(shape: RiseShape, { earlier, refitted, lastOpen }: Before): number {
+  const steadily = lastOpen || earlier.length === 0 ? STEADILY_LAST : STEADILY;
+  const stood = sumOfLogs([
+    Math.log(steadily) + straight(shape),
+    Math.log(1 - steadily) + quicker(shape, earlier),
+  ]);
   if (earlier.length === 0) return asKnown(shape) - stood;
   const otherwise = refitted ? OTHERWISE_REFITTED : OTHERWISE;
   const turned = sumOfLogs([
@@ -156,7 +168,7 @@ function asKnown({ time, paces, blur }: RiseShape): number {
   return -Math.log(to - from) - FALLS_OFF * outside + sumOfLogs(shapes);
 }
 
-/** Student's t for a time, with as many degrees of freedom as the assumption weighs; its constant is Γ(5.5)/(Γ(5)·√(10π)). */
+/** Student's t for a time, with 10 degrees of freedom; its constant is Γ(5.5)/(Γ(5)·√(10π)). */
 const T10 = 0.389108;
 const logTime = (off: number, spread: number): number =>
   Math.log(T10 / spread) - 5.5 * Math.log1p((off / spread) ** 2 / 10);

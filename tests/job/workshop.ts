@@ -104,9 +104,9 @@ export function handsOn(bench: Bench, events: JobEvent[]) {
       draw([{ atMs: 0, nm: 0 }, ...turningPull(400, riseMs, peakNm, peakNm * 0.8, peakNm * 0.8)]);
     },
     /** One that may have turned a plug or tried a tight one: hardly bent. */
-    doubtful: (peakNm: number) => {
+    doubtful: (peakNm: number, gives = 0.22) => {
       rest();
-      draw([{ atMs: 0, nm: 0 }, ...turningPull(400, 700, peakNm, peakNm * 0.8, peakNm * 0.8, 0.3)]);
+      draw([{ atMs: 0, nm: 0 }, ...turningPull(400, 700, peakNm, peakNm * 0.8, peakNm * 0.8, gives)]);
     },
     /** On from where a plug had stopped: fast to there, slower beyond. */
     goOn: (heldNm: number, peakNm: number) => {

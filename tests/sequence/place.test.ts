@@ -32,11 +32,18 @@ describe('giving a pull to a cylinder', () => {
       { kind: 'rehit', cylinder: 1 },
     ],
     [
-      'a plug that turns too soon to be another one',
+      'a plug that surely turns, soon after the last: nobody turns a tight one from loose',
       pullOf(),
+      second(1500),
+      { kind: 'tightening', cylinder: 2 },
+    ],
+    [
+      'the same, less surely',
+      pullOf({ rise: riseBy(tenths(400, 0.1)) }),
       second(1500),
       { kind: 'unsure', cylinder: 2, ask: 'which' },
     ],
+    ['sooner than anybody gets to another plug', pullOf(), second(700), { kind: 'rehit', cylinder: 1 }],
     [
       'tight, with time to have gone elsewhere: a check, or a cylinder was left out',
       tightPull(),
