@@ -102,11 +102,13 @@ const SURE_TURNED = 0.98;
  * this plug was just backed out one in 300; when the last cylinder is due one in five, which is far too many, because
  * nothing comes after it.
  */
-const BEFORE_ALL = Math.log(1000);
+const BEFORE_ALL = Math.log(2000);
 const IN_BETWEEN = Math.log(30);
 const REFITTED = Math.log(300);
 const AT_ONCE = Math.log(15);
 const LAST_DUE = Math.log(4);
+/** Enough to say that a stroke that proves nothing was on the next plug. */
+const LIKELY_NEXT = 0.9;
 /** Below this the plug stood, as far as anybody can tell. */
 const STOOD = 0.5;
 const KNOCK_AT = 0.5;
@@ -229,8 +231,8 @@ function justTightened({ at: { last }, pauseMs }: Case): number | null {
 }
 
 /** Soon after a pull that reached the window, but a plug turned from loose: it was the next one. */
-function movedOn({ at, pauseMs, evidence, low }: Case): boolean {
-  return at.target !== null && !low && (pauseMs ?? 0) >= SURELY_SAME_MS && surelyTurned(evidence);
+function movedOn({ at, pauseMs, evidence }: Case): boolean {
+  return at.target !== null && (pauseMs ?? 0) >= SURELY_SAME_MS && surelyTurned(evidence);
 }
 
 /** At once after a pull that reached the window. */
@@ -252,7 +254,7 @@ function lowStroke(one: Case, target: number): Placement {
   if (elsewhere !== null && soon(one))
     return { cylinder: elsewhere, kind: 'run-down', because: 'went-on-from-stroke' };
   if (at.started !== null && !soon(one)) {
-    if (at.next !== null && surelyTurned(evidence) && !turnedOn(one))
+    if (at.next !== null && evidence.turned >= LIKELY_NEXT && !turnedOn(one))
       return { cylinder: at.next, kind: 'run-down', because: 'next-plug-ended-low' };
     if (belowHeld(one)) return asks('other-plug', target, 'below-held');
   }
@@ -263,6 +265,8 @@ function lowStroke(one: Case, target: number): Placement {
 function reached(one: Case, target: number): Placement {
   const { at, evidence } = one;
   if (at.started === 'stroke' && soon(one)) {
+    if (surelyTurned(evidence) && at.startedNm > NEAR_SHARE * pull.peakNm)
+      return asks('other-plug', target, 'turned-from-loose');
     const started = at.startedTurning && (at.last?.knock ?? 1) <= SURELY_STROKE;
     if (started || surelyTurned(evidence) || turnedOn(one))
       return { cylinder: target, kind: 'tightening', because: 'went-on-from-stroke' };

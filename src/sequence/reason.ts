@@ -29,6 +29,7 @@ export const placementReasonSchema = z.enum([
   'maybe-tight',
   'did-not-turn-on',
   'last-stroke-elsewhere',
+  'turned-from-loose',
   'knock-or-short',
   'no-click-and-nothing-followed',
   'went-on-from-question',

@@ -69,7 +69,9 @@ const SPRING_MS = [20, 12_000] as const;
 const LN_SPRING = Math.log(SPRING_MS[1] / SPRING_MS[0]);
 /** A steady hand, and any other, by how the paces of a spring differ from the straight line and from the hand's own ramp. */
 const STEADY = 0.03;
-const ANY_HAND = 0.1;
+const ANY_HAND = 0.09;
+/** As long as this hand is not known. */
+const ANY_HAND_AT_ALL = 0.15;
 /**
  * How many of those who pull a tight plug do it steadily, at any speed. In between most only try it, as a check; one who
  * left a plug out believes that he tightens the last.
@@ -79,7 +81,7 @@ const STEADILY_LAST = 0.5;
 /** As much of a shape as a hand can make without a joint that gives. */
 const RAMP_AT_MOST = 0.2;
 /** On a spring alone such a hand is quicker by this, as ln; a soft limit. */
-const QUICKER = 0.6;
+const QUICKER = 0.65;
 const QUICKER_SOFT = 0.1;
 /** The spread of this hand's turning pulls: what is assumed, and how many pulls that weighs. */
 const TIME_SPREAD = 0.28;
@@ -89,15 +91,16 @@ const PACE_WEIGHS = 4;
 /** A plug that turns, before this hand is known: the time from 20 to 80 %, and outside of it the ln that falls off a unit of ln. */
 const TURNS_MS = [140, 5_000] as const;
 const FALLS_OFF = 8;
-/** Paces of plugs that turn: a hard seat, a gasket crushed by a stiff wrench, and one beyond; with their spreads. */
+/** Paces of plugs that turn, with their spreads: a hard seat, and gaskets from a soft wrench to a first stroke on a stiff one. */
 const KNOWN_SHAPES = [
   { paces: [0.16, 0, -0.1, -0.06], spread: 0.09 },
   { paces: [0.6, 0.05, -0.25, -0.4], spread: 0.2 },
   { paces: [1.3, 0, -0.65, -0.65], spread: 0.2 },
+  { paces: [2.6, 0, -1.3, -1.3], spread: 0.5 },
+  { paces: [4.5, 0, -2.2, -2.3], spread: 1 },
 ] as const;
-/** Share of pulls that turn in another way than the earlier ones of the job did. */
-const OTHERWISE = 0.02;
-const OTHERWISE_REFITTED = 0.5;
+/** Share of plugs fitted once more that turn as others do, and not as the earlier ones of the job did. */
+const OTHERWISE = 0.5;
 
 /** ln of the odds that the plug turned, by the pull alone: what is likely beforehand comes on top. */
 export function turnedLogOdds(shape: RiseShape, { earlier, refitted, lastOpen }: Before): number {
@@ -107,12 +110,9 @@ export function turnedLogOdds(shape: RiseShape, { earlier, refitted, lastOpen }:
     Math.log(1 - steadily) + quicker(shape, earlier),
   ]);
   if (earlier.length === 0) return asKnown(shape) - stood;
-  const otherwise = refitted ? OTHERWISE_REFITTED : OTHERWISE;
-  const turned = sumOfLogs([
-    Math.log(1 - otherwise) + likeEarlier(shape, earlier),
-    Math.log(otherwise) + asKnown(shape),
-  ]);
-  return turned - stood;
+  const alike = likeEarlier(shape, earlier);
+  if (!refitted) return alike - stood;
+  return sumOfLogs([Math.log(1 - OTHERWISE) + alike, Math.log(OTHERWISE) + asKnown(shape)]) - stood;
 }
 
 /** How far the paces lie from those of a straight line; 0 for a spring under a steady hand. */
@@ -128,8 +128,8 @@ const straight = ({ paces, blur }: RiseShape): number =>
 
 /** Stood, under a hand that pulls as it does otherwise: with its ramp, and quicker than when the plug gives. */
 function quicker({ time, paces, blur }: RiseShape, earlier: readonly RiseShape[]): number {
+  if (earlier.length === 0) return -Math.log(LN_SPRING) + logShape(paces, Math.hypot(ANY_HAND_AT_ALL, blur));
   const spread = Math.hypot(ANY_HAND, blur);
-  if (earlier.length === 0) return -Math.log(LN_SPRING) + logShape(paces, spread);
   const fastest = Math.log(SPRING_MS[0]);
   const limit = Math.max(fastest + 1, mean(earlier.map((one) => one.time)) - QUICKER);
   const soft = Math.log1p(Math.exp(Math.min(50, (time - limit) / QUICKER_SOFT)));

@@ -33,7 +33,7 @@ describe('giving a pull to a cylinder', () => {
     ],
     [
       'a plug that surely turns, soon after the last: nobody turns a tight one from loose',
-      pullOf(),
+      pullOf({ rise: riseBy(tenths(400, 0.5)) }),
       second(1500),
       { kind: 'tightening', cylinder: 2 },
     ],
@@ -58,7 +58,7 @@ describe('giving a pull to a cylinder', () => {
     ],
     [
       'between the two nobody can tell',
-      pullOf({ riseMs: 138, rise: riseBy(tenths(138)) }),
+      pullOf({ rise: riseBy(tenths(400, 0.1)) }),
       second(),
       { kind: 'unsure', cylinder: 2, ask: 'which' },
     ],

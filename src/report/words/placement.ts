@@ -29,6 +29,7 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
   'slow-to-held': ({ evidence }) =>
     `it took ${Math.round(evidence?.heldRiseMs ?? 0)} ms to what this plug had held`,
   'maybe-tight': () => 'it may have been a plug that was tight already',
+  'turned-from-loose': () => 'it turned from loose, which a plug that had held as much does not',
   'last-stroke-elsewhere': () => 'the stroke before was on the next plug',
   'did-not-turn-on': () => 'the plug did not turn on',
   'knock-or-short': () => 'a knock, or a stroke that stopped short',
