@@ -265,7 +265,7 @@ function lowStroke(one: Case, target: number): Placement {
 function reached(one: Case, target: number): Placement {
   const { at, evidence } = one;
   if (at.started === 'stroke' && soon(one)) {
-    if (surelyTurned(evidence) && at.startedNm > NEAR_SHARE * pull.peakNm)
+    if (surelyTurned(evidence) && at.startedNm > NEAR_SHARE * one.pull.peakNm)
       return asks('other-plug', target, 'turned-from-loose');
     const started = at.startedTurning && (at.last?.knock ?? 1) <= SURELY_STROKE;
     if (started || surelyTurned(evidence) || turnedOn(one))
