@@ -141,7 +141,7 @@ function refitting(state: JobState): number | null {
 
 /**
  * The pulls at one grip of the wrench with the one given: the strokes on the way before it and the re-hits behind it on
- * the same cylinder, each within the time in which nobody goes to another plug.
+ * the same cylinder, each within the time in which nobody goes to another plug, unless it shows that somebody did.
  */
 export function grip(state: JobState, number: number): readonly PlacedPull[] {
   const placed = placedPulls(state);
@@ -150,7 +150,7 @@ export function grip(state: JobState, number: number): readonly PlacedPull[] {
   if (one === undefined) return [];
   const pulls = placed.filter(({ cylinder, kind }) => cylinder === one.cylinder && kind !== 'handling');
   const here = pulls.findIndex(({ pull }) => pull.pull === number);
-  if (here < 0) return [one];
+  if (here < 0 || one.because === 'turned-from-loose') return [one];
   let from = here;
   while (from > 0 && pulls[from - 1]?.kind === 'run-down' && together(pulls[from - 1], pulls[from]))
     from -= 1;

@@ -21,6 +21,8 @@ export function takePull(bench: BenchState, tool: ToolId, detected: DetectedPull
   const at = situation(bench.state(), bench.pullsBefore, tool);
   const placement = place(pull, at);
   if (at.last?.asked != null && placement.ask === at.last.asked) handOverQuestion(bench, pull);
+  // Nothing will follow the stroke before: it was on another plug.
+  if (placement.because === 'turned-from-loose') settleStroke(bench);
   placed(bench, pull, placement);
   const old = oldPlugAtHand(bench.state());
   if (placement.kind === 'loosening' && old !== null)

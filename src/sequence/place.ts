@@ -96,6 +96,8 @@ const FAR_SHARE = 0.65;
 const NEAR_SHARE = 0.85;
 /** What may be believed without asking. */
 const SURE_TURNED = 0.98;
+/** Less uneven than this is a straight line: noise alone makes as much of it. */
+const STRAIGHT = 0.04;
 /**
  * ln of the odds beforehand that a pull turns a plug. Assumptions: before anything was tightened a tight plug is one that
  * somebody else had tightened; in between one pull in 30 tries a tight one again, soon after a pull one in 15, and where
@@ -114,7 +116,7 @@ const STOOD = 0.5;
 const KNOCK_AT = 0.5;
 const SURELY_KNOCK = 0.98;
 /** He is still at the plug, and has just had time to reverse the ratchet. Assumption. */
-const LOOSENED_AT_ONCE_MS = 3000;
+const LOOSENED_AT_ONCE_MS = 4000;
 /** No stroke that turns a plug is over so soon. Assumption. */
 const MOMENT_US = 300_000;
 /** A stroke before that is less surely a stroke than this does not speak for the one after it. */
@@ -135,9 +137,9 @@ export function place(pull: DetectedPull, at: Situation): Placement {
   return { ...decide({ pull, at, pauseMs, evidence, low }), evidence };
 }
 
-/** The plug turned, whatever the pull ended at. */
+/** The plug turned, whatever the pull ended at. A straight line is no proof, however well it goes with the ones before. */
 export const surelyTurned = (evidence: Evidence | undefined): boolean =>
-  (evidence?.turned ?? 0) >= SURE_TURNED;
+  evidence !== undefined && evidence.turned >= SURE_TURNED && (evidence.uneven ?? 0) >= STRAIGHT;
 
 /** ln of the odds that the plug of the pull that comes now turns, before anything of it is seen. */
 function beforehand(at: Situation, pauseMs: number | null): number {

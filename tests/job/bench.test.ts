@@ -155,7 +155,7 @@ describe('what only a person can say', () => {
   it('reopens a proven cylinder whose plug was loosened', () => {
     const shop = workshop();
     shop.pull(27);
-    shop.rest();
+    shop.rest(4000);
     shop.loosen(18);
     expect(shop.bench.state().questions).toMatchObject([{ kind: 'loosened', cylinder: 1 }]);
     shop.answer('refit');
@@ -181,7 +181,7 @@ describe('what only a person can say', () => {
   it('keeps a proven cylinder when the loosening was something else', () => {
     const shop = workshop();
     shop.pull(27);
-    shop.rest();
+    shop.rest(4000);
     shop.loosen(18);
     shop.answer('handling');
     expect(shop.cylinder(1).torque).toBe('done');
