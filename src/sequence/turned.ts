@@ -78,6 +78,9 @@ const ANY_HAND_AT_ALL = 0.15;
  */
 const STEADILY = 0.2;
 const STEADILY_LAST = 0.5;
+/** And so he may pull it in a shape that is like nothing else, at any speed. */
+const JERKILY_LAST = 0.05;
+const JERKY = 0.3;
 /** As much of a shape as a hand can make without a joint that gives. */
 const RAMP_AT_MOST = 0.2;
 /** On a spring alone such a hand is quicker by this, as ln; a soft limit. */
@@ -105,9 +108,11 @@ const OTHERWISE = 0.5;
 /** ln of the odds that the plug turned, by the pull alone: what is likely beforehand comes on top. */
 export function turnedLogOdds(shape: RiseShape, { earlier, refitted, lastOpen }: Before): number {
   const steadily = lastOpen || earlier.length === 0 ? STEADILY_LAST : STEADILY;
+  const jerkily = lastOpen && earlier.length > 0 ? JERKILY_LAST : 0;
   const stood = sumOfLogs([
     Math.log(steadily) + straight(shape),
-    Math.log(1 - steadily) + quicker(shape, earlier),
+    Math.log(jerkily) + jerky(shape),
+    Math.log(1 - steadily - jerkily) + quicker(shape, earlier),
   ]);
   if (earlier.length === 0) return asKnown(shape) - stood;
   const alike = likeEarlier(shape, earlier);
@@ -125,6 +130,10 @@ export const usualRiseMs = (earlier: readonly RiseShape[]): number =>
 /** Stood, under a steady hand: at any speed. */
 const straight = ({ paces, blur }: RiseShape): number =>
   -Math.log(LN_SPRING) + logShape(paces, Math.hypot(STEADY, blur));
+
+/** Stood, under a hand that jerks: at any speed. */
+const jerky = ({ paces, blur }: RiseShape): number =>
+  -Math.log(LN_SPRING) + logShape(paces, Math.hypot(JERKY, blur));
 
 /** Stood, under a hand that pulls as it does otherwise: with its ramp, and quicker than when the plug gives. */
 function quicker({ time, paces, blur }: RiseShape, earlier: readonly RiseShape[]): number {
