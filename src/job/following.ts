@@ -9,6 +9,8 @@ import { attemptOf, leftOut, provenBefore, stoppedShort } from './situation.ts';
 import type { TorqueAttempt } from './state.ts';
 import { torqueStep } from './torque-step.ts';
 
+/** Enough to ask once more, not to prove anything. */
+const RATHER_TURNED = 0.75;
 /** Stands as the tool of a gap that was found by go/no-go wires; such a reading has a number, but no time of its own. */
 const WIRES = 'wire';
 
@@ -103,9 +105,10 @@ function give(context: BenchContext, { pull: number, cylinder, why }: Command & 
   if (kind === 'tightening' && turnedFromLoose(attempt)) doubtEarlier(context, number, cylinder);
 }
 
-/** That it turned a plug is what was asked about. */
-const turnedFromLoose = ({ ask, because }: Pick<TorqueAttempt, 'ask' | 'because'>): boolean =>
-  ask === 'loose' || because === 'turned-again-later';
+/** It turned a plug, as far as anybody can tell, and was asked about. */
+const turnedFromLoose = ({ kind, ask, because, evidence }: TorqueAttempt): boolean =>
+  kind === 'unsure' &&
+  (ask === 'loose' || because === 'turned-again-later' || (evidence?.turned ?? 0) >= RATHER_TURNED);
 
 /**
  * A tight plug does not turn from loose. So if one turned that was proven before and never backed out, what had proven it was

@@ -96,7 +96,7 @@ export function stoppedShort(state: JobState, cylinder: number, before: number):
   return startedBy({ ...c, pulls }).some(({ kind, answer }) => kind !== 'run-down' || answer !== null);
 }
 
-/** The pull that had brought this cylinder's plug to the window before pull number `before`; null where it was loose or came out. */
+/** The pull that had proven this cylinder before pull number `before`; null where none had, or where its plug came out since. */
 export function provenBefore(state: JobState, before: number, cylinder: number): TorqueAttempt | null {
   const c = state.cylinders.find((one) => one.cylinder === cylinder);
   if (c === undefined) return null;
@@ -105,7 +105,7 @@ export function provenBefore(state: JobState, before: number, cylinder: number):
   return (
     since.findLast(
       ({ kind, judgement }) =>
-        (kind === 'tightening' || kind === 'continuation') && judgement !== null && judgement.side !== 'low',
+        (kind === 'tightening' || kind === 'continuation') && judgement?.result === 'OK',
     ) ?? null
   );
 }

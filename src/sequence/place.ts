@@ -100,12 +100,12 @@ const SURE_TURNED = 0.98;
 const STRAIGHT = 0.04;
 /**
  * ln of the odds beforehand that a pull turns a plug. Assumptions: before anything was tightened a tight plug is one that
- * somebody else had tightened; in between one pull in 30 tries a tight one again, soon after a pull one in 15, and where
+ * somebody else had tightened; in between one pull in 50 tries a tight one again, soon after a pull one in 15, and where
  * this plug was just backed out one in 300; when the last cylinder is due one in five, which is far too many, because
  * nothing comes after it.
  */
 const BEFORE_ALL = Math.log(2000);
-const IN_BETWEEN = Math.log(30);
+const IN_BETWEEN = Math.log(50);
 const REFITTED = Math.log(300);
 const AT_ONCE = Math.log(15);
 const LAST_DUE = Math.log(4);

@@ -76,11 +76,11 @@ const ANY_HAND_AT_ALL = 0.15;
  * How many of those who pull a tight plug do it steadily, at any speed. In between most only try it, as a check; one who
  * left a plug out believes that he tightens the last.
  */
-const STEADILY = 0.2;
+const STEADILY = 0.15;
 const STEADILY_LAST = 0.5;
 /** And so he may pull it in a shape that is like nothing else, at any speed. */
 const JERKILY_LAST = 0.05;
-const JERKY = 0.3;
+const JERKY = 0.35;
 /** As much of a shape as a hand can make without a joint that gives. */
 const RAMP_AT_MOST = 0.2;
 /** On a spring alone such a hand is quicker by this, as ln; a soft limit. */
@@ -88,9 +88,9 @@ const QUICKER = 0.65;
 const QUICKER_SOFT = 0.1;
 /** The spread of this hand's turning pulls: what is assumed, and how many pulls that weighs. */
 const TIME_SPREAD = 0.28;
-const PACE_SPREAD = 0.07;
+const PACE_SPREAD = 0.08;
 const TIME_WEIGHS = 6;
-const PACE_WEIGHS = 4;
+const PACE_WEIGHS = 3;
 /** A plug that turns, before this hand is known: the time from 20 to 80 %, and outside of it the ln that falls off a unit of ln. */
 const TURNS_MS = [140, 5_000] as const;
 const FALLS_OFF = 8;

@@ -37,8 +37,7 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
   'went-on-from-question': (placed) => `${rose(placed)}: it went on from the pull in question`,
   'during-question': () => 'it came while a question was open',
   'turned-though-all-done': (placed) => `${rose(placed)}: a plug turned, though every cylinder is done`,
-  'turned-again-later': ({ otherPull }) =>
-    `the plug turned from loose in pull ${otherPull}, so this one was on another`,
+  'turned-again-later': ({ otherPull }) => `if the plug turned in pull ${otherPull}, this one was on another`,
   'check-above-window': () => 'a check pull went above the window',
   'end-missing': () => 'its end is missing',
   'end-of-scale': ({ pull }) =>
