@@ -83,8 +83,9 @@ const JERKILY_LAST = 0.05;
 const JERKY = 0.35;
 /** As much of a shape as a hand can make without a joint that gives. */
 const RAMP_AT_MOST = 0.2;
-/** On a spring alone such a hand is quicker by this, as ln; a soft limit. */
+/** On a spring alone such a hand is quicker by this, as ln; a soft limit. For the last plug less speaks for it already. */
 const QUICKER = 0.65;
+const QUICKER_LAST = 0.5;
 const QUICKER_SOFT = 0.1;
 /** The spread of this hand's turning pulls: what is assumed, and how many pulls that weighs. */
 const TIME_SPREAD = 0.28;
@@ -112,7 +113,7 @@ export function turnedLogOdds(shape: RiseShape, { earlier, refitted, lastOpen }:
   const stood = sumOfLogs([
     Math.log(steadily) + straight(shape),
     Math.log(jerkily) + jerky(shape),
-    Math.log(1 - steadily - jerkily) + quicker(shape, earlier),
+    Math.log(1 - steadily - jerkily) + quicker(shape, earlier, lastOpen ? QUICKER_LAST : QUICKER),
   ]);
   if (earlier.length === 0) return asKnown(shape) - stood;
   const alike = likeEarlier(shape, earlier);
@@ -136,11 +137,11 @@ const jerky = ({ paces, blur }: RiseShape): number =>
   -Math.log(LN_SPRING) + logShape(paces, Math.hypot(JERKY, blur));
 
 /** Stood, under a hand that pulls as it does otherwise: with its ramp, and quicker than when the plug gives. */
-function quicker({ time, paces, blur }: RiseShape, earlier: readonly RiseShape[]): number {
+function quicker({ time, paces, blur }: RiseShape, earlier: readonly RiseShape[], by: number): number {
   if (earlier.length === 0) return -Math.log(LN_SPRING) + logShape(paces, Math.hypot(ANY_HAND_AT_ALL, blur));
   const spread = Math.hypot(ANY_HAND, blur);
   const fastest = Math.log(SPRING_MS[0]);
-  const limit = Math.max(fastest + 1, mean(earlier.map((one) => one.time)) - QUICKER);
+  const limit = Math.max(fastest + 1, mean(earlier.map((one) => one.time)) - by);
   const soft = Math.log1p(Math.exp(Math.min(50, (time - limit) / QUICKER_SOFT)));
   const usual = usualPaces(earlier);
   const ramp = Math.min(1, RAMP_AT_MOST / Math.max(1e-9, Math.sqrt(squares(usual))));
