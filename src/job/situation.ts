@@ -113,7 +113,7 @@ export function provenBefore(state: JobState, before: number, cylinder: number):
 function lastPull(state: JobState, pullsBefore: number): LastPull | null {
   const attempt = placedPulls(state).findLast(({ cylinder }) => cylinder !== null);
   if (attempt === undefined || attempt.cylinder === null || attempt.pull.pull <= pullsBefore) return null;
-  const { cylinder, kind, pull, evidence } = attempt;
+  const { cylinder, kind, pull, evidence, judgement } = attempt;
   const ended = pull.release === 'seen' || pull.cut !== null || pull.saturated;
   const open = kind === 'unsure' && !ended && pull.peakNm > 0;
   const tight =
@@ -124,6 +124,7 @@ function lastPull(state: JobState, pullsBefore: number): LastPull | null {
     cylinder,
     endUs: pull.endUs,
     tight: tight && !open,
+    short: kind === 'run-down' || (judgement?.side === 'low' && kind !== 'rehit' && kind !== 'check'),
     asked: open ? (attempt.ask ?? null) : null,
     knock: evidence?.knock ?? 0,
   };
@@ -179,8 +180,10 @@ export function leftOut(
   const from = state.cylinders.findIndex((c) => c.cylinder === cylinder);
   const to = state.cylinders.findIndex((c) => c.cylinder === asked?.cylinder);
   if (from < 0 || to <= from || again === undefined) return [];
+  // What was on a plug before it came out was on this one.
   const round = state.cylinders
     .slice(from, to + 1)
+    .map((c) => ({ ...c, pulls: c.pulls.slice(c.pulls.findLastIndex(comesOut) + 1) }))
     .filter(
       ({ pulls, settlement }) =>
         settlement?.kind !== 'by-angle' && !pulls.some(({ given }) => given === true),

@@ -54,6 +54,8 @@ export interface LastPull {
   readonly asked: Ask | null;
   /** It reached the window: what comes at once is on the same plug. */
   readonly tight: boolean;
+  /** It was a stroke that left its plug short of the window. */
+  readonly short: boolean;
   /** Probability that it was a knock, should it have been a low stroke. */
   readonly knock: number;
 }
@@ -295,7 +297,7 @@ function reached(one: Case, target: number): Placement {
 
 /** The other plug that the last stroke turned without getting to the window; null where there was none. */
 function strokeElsewhere({ at: { last, target } }: Case): number | null {
-  return last === null || last.tight || last.cylinder === target ? null : last.cylinder;
+  return last?.short === true && last.cylinder !== target ? last.cylinder : null;
 }
 
 /** It ended too low to have been the plug that had stopped short. */

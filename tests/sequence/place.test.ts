@@ -116,7 +116,7 @@ describe('giving a pull to a cylinder', () => {
       tightPull(),
       {
         ...halfway('stroke', 9, 600),
-        last: { cylinder: 2, endUs: 9_400_000, asked: null, tight: false, knock: 0.4 },
+        last: { cylinder: 2, endUs: 9_400_000, asked: null, tight: false, short: true, knock: 0.4 },
       },
       { kind: 'unsure', cylinder: 2, ask: 'already-tight' },
     ],
@@ -162,7 +162,7 @@ describe('giving a pull to a cylinder', () => {
       {
         ...second(),
         asking: 2,
-        last: { cylinder: 2, endUs: 9_500_000, asked: 'other-plug', tight: false, knock: 0 },
+        last: { cylinder: 2, endUs: 9_500_000, asked: 'other-plug', tight: false, short: false, knock: 0 },
       },
       { kind: 'unsure', cylinder: 2, ask: 'other-plug' },
     ],
@@ -284,6 +284,7 @@ const situations: fc.Arbitrary<Situation> = fc.record({
       endUs: fc.integer({ min: 0, max: 10_000_000 }),
       asked: fc.constantFrom(null, 'other-plug', 'which'),
       tight: fc.boolean(),
+      short: fc.boolean(),
       knock: fc.double({ min: 0, max: 1, noNaN: true }),
     }),
   ),
