@@ -1,13 +1,8 @@
 /** What the rules of src/sequence have to know of a job, and which pulls hang together. All of it is read from the state. */
 import type { Pull } from '../pull/pull.ts';
 import type { ToolId } from '../reading.ts';
-import {
-  type LastPull,
-  type Placement,
-  SETTLED_MS,
-  type Situation,
-  surelyTurned,
-} from '../sequence/place.ts';
+import { surelyTurned } from '../sequence/odds.ts';
+import { type LastPull, type Placement, SETTLED_MS, type Situation } from '../sequence/place.ts';
 import { type RiseShape, riseShape } from '../sequence/turned.ts';
 import { toBeLoosened, torqueWindowOf } from './stage.ts';
 import { type CylinderState, isOver, type JobState, type Question, type TorqueAttempt } from './state.ts';

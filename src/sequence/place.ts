@@ -9,6 +9,7 @@
 import type { DetectedPull } from '../pull/pull.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 import type { Ask, PullKind } from './kind.ts';
+import { beforehand, LIKELY_NEXT, STOOD, surelyTurned } from './odds.ts';
 import type { PlacementReason } from './reason.ts';
 import type { RiseShape } from './turned.ts';
 
@@ -96,25 +97,6 @@ const TURNS_ON = 1.42;
 const TURNS_ON_NEAR_CLICK = 2.3;
 const FAR_SHARE = 0.65;
 const NEAR_SHARE = 0.85;
-/** What may be believed without asking. */
-const SURE_TURNED = 0.98;
-/** Less uneven than this is a straight line: noise alone makes as much of it. */
-const STRAIGHT = 0.04;
-/**
- * ln of the odds beforehand that a pull turns a plug. Assumptions: before anything was tightened a tight plug is one that
- * somebody else had tightened; in between one pull in 50 tries a tight one again, soon after a pull one in 15, and where
- * this plug was just backed out one in 300; when the last cylinder is due one in five, which is far too many, because
- * nothing comes after it.
- */
-const BEFORE_ALL = Math.log(2000);
-const IN_BETWEEN = Math.log(50);
-const REFITTED = Math.log(300);
-const AT_ONCE = Math.log(15);
-const LAST_DUE = Math.log(4);
-/** Enough to say that a stroke that proves nothing was on the next plug. */
-const LIKELY_NEXT = 0.9;
-/** Below this the plug stood, as far as anybody can tell. */
-const STOOD = 0.5;
 const KNOCK_AT = 0.5;
 const SURELY_KNOCK = 0.98;
 /** He is still at the plug, and has just had time to reverse the ratchet. Assumption. */
@@ -134,22 +116,9 @@ export function place(pull: DetectedPull, at: Situation): Placement {
     refitted: at.refitted,
     lastOpen: at.lastOpen,
     heldNm: at.startedNm,
-    logOdds: beforehand(at, pauseMs),
+    logOdds: beforehand(at, justTightened({ at, pauseMs }) !== null),
   });
   return { ...decide({ pull, at, pauseMs, evidence, low }), evidence };
-}
-
-/** The plug turned, whatever the pull ended at. A straight line is no proof, however well it goes with the ones before. */
-export const surelyTurned = (evidence: Evidence | undefined): boolean =>
-  evidence !== undefined && evidence.turned >= SURE_TURNED && (evidence.uneven ?? 0) >= STRAIGHT;
-
-/** ln of the odds that the plug of the pull that comes now turns, before anything of it is seen. */
-function beforehand(at: Situation, pauseMs: number | null): number {
-  if (at.target === null) return 0;
-  if (at.refitted) return at.lastOpen ? IN_BETWEEN : REFITTED;
-  if (at.lastOpen) return LAST_DUE;
-  if (at.lastTight === null) return BEFORE_ALL;
-  return at.last?.tight === true && pauseMs !== null && pauseMs < SAME_PLUG_MS ? AT_ONCE : IN_BETWEEN;
 }
 
 /** A stroke that was taken to be on the way, once nothing followed it. `short`: the cylinder had stopped short before. */
@@ -230,7 +199,7 @@ function meanwhile(one: Case, asking: number): Placement {
 }
 
 /** The cylinder of a pull that reached the window a moment ago; null where there was none. */
-function justTightened({ at: { last }, pauseMs }: Case): number | null {
+function justTightened({ at: { last }, pauseMs }: Pick<Case, 'at' | 'pauseMs'>): number | null {
   return last?.tight === true && pauseMs !== null && pauseMs < SAME_PLUG_MS ? last.cylinder : null;
 }
 

@@ -11,6 +11,7 @@ interface Expected {
 }
 
 const DONE: Situation = { ...second(), target: null };
+const STROKE_ON_3 = { cylinder: 3, asked: null, tight: false, short: true, knock: 0 } as const;
 /** Fast to 60 % of the click, four times slower beyond. */
 const onFrom60 = riseBy([10, 20, 30, 40, 50, 60, 100, 140, 180]);
 
@@ -61,6 +62,54 @@ describe('giving a pull to a cylinder', () => {
       pullOf({ rise: riseBy(tenths(400, 0.1)) }),
       second(),
       { kind: 'unsure', cylinder: 2, ask: 'which' },
+    ],
+    [
+      'what is believed in between is asked about when the last is due',
+      pullOf({ rise: riseBy(tenths(400, 0.2)) }),
+      { ...second(), lastOpen: true },
+      { kind: 'unsure', cylinder: 2, ask: 'which' },
+    ],
+    [
+      'and believed where this plug was just backed out',
+      pullOf({ rise: riseBy(tenths(400, 0.1)) }),
+      { ...second(), refitted: true },
+      { kind: 'tightening', cylinder: 2 },
+    ],
+    [
+      'a first stroke that turned the next plug from loose, after one that had stopped short',
+      strokeTo(16, { rise: riseBy(tenths(400, 0.6)) }),
+      { ...halfway('short', 16, 6000), next: 3 },
+      { kind: 'run-down', cylinder: 3 },
+    ],
+    [
+      'a stroke at once after that goes on with it',
+      strokeTo(20, { rise: riseBy(tenths(400, 0.6)) }),
+      { ...halfway('short', 16, 800), last: { ...STROKE_ON_3, endUs: 9_200_000 }, next: 4 },
+      { kind: 'run-down', cylinder: 3 },
+    ],
+    [
+      'and a click after it finishes no other plug',
+      pullOf({ riseMs: 120, rise: onFrom60 }),
+      { ...halfway('short', 16, 6000), last: { ...STROKE_ON_3, endUs: 4_000_000 }, next: 4 },
+      { kind: 'unsure', cylinder: 2, ask: 'other-plug' },
+    ],
+    [
+      'until all have had their first stroke',
+      pullOf({ riseMs: 120, rise: onFrom60 }),
+      { ...halfway('short', 16, 6000), last: { ...STROKE_ON_3, endUs: 4_000_000 }, next: null },
+      { kind: 'continuation', cylinder: 2 },
+    ],
+    [
+      'a tug at a proven plug is no stroke elsewhere',
+      pullOf({ riseMs: 120, rise: onFrom60 }),
+      { ...halfway('short', 16, 6000), last: { ...STROKE_ON_3, short: false, endUs: 4_000_000 }, next: 4 },
+      { kind: 'continuation', cylinder: 2 },
+    ],
+    [
+      'loosening at once after the plug was tightened',
+      pullOf({ peakNm: -20 }),
+      second(3900),
+      { kind: 'loosening', cylinder: 1 },
     ],
     [
       'the readings reached the end of the scale',
