@@ -5,9 +5,12 @@ import { openItems } from './closing.ts';
 import type { Command } from './command.ts';
 import { judgedWires } from './judging.ts';
 import { type BenchContext, placed, placedByHand } from './placing.ts';
-import { attemptOf, leftOut, stoppedShort } from './situation.ts';
+import { attemptOf, leftOut, provenBefore, stoppedShort } from './situation.ts';
+import type { TorqueAttempt } from './state.ts';
 import { torqueStep } from './torque-step.ts';
 
+/** Enough to ask once more, not to prove anything. */
+const RATHER_TURNED = 0.75;
 /** Stands as the tool of a gap that was found by go/no-go wires; such a reading has a number, but no time of its own. */
 const WIRES = 'wire';
 
@@ -75,6 +78,7 @@ function answer(context: BenchContext, { pull: number, answer: given }: Command 
     case 'fresh': {
       const short = stoppedShort(context.state(), cylinder, number);
       placeByHand({ cylinder, kind: short ? 'continuation' : 'tightening' });
+      if (turnedFromLoose(attempt)) doubtEarlier(context, number, cylinder);
       break;
     }
     case 'rehit':
@@ -103,6 +107,31 @@ function give(context: BenchContext, { pull: number, cylinder, why }: Command & 
       (c) => c.cylinder === cylinder && torqueStep(c, { ...context.state(), questions: [] }) === 'done',
     );
   const short = stoppedShort(context.state(), cylinder, number);
-  const kind = pull.peakNm < 0 ? 'loosening' : proven ? 'check' : short ? 'continuation' : 'tightening';
+  const stood = proven && !turnedFromLoose(attempt);
+  const kind = pull.peakNm < 0 ? 'loosening' : stood ? 'check' : short ? 'continuation' : 'tightening';
   placedByHand(context, pull, { cylinder, kind, because: 'given' });
+  if (kind === 'tightening' && turnedFromLoose(attempt)) doubtEarlier(context, number, cylinder);
+}
+
+/** It turned a plug, as far as anybody can tell, and was asked about. */
+const turnedFromLoose = ({ kind, ask, because, evidence }: TorqueAttempt): boolean =>
+  kind === 'unsure' &&
+  (ask === 'loose' || because === 'turned-again-later' || (evidence?.turned ?? 0) >= RATHER_TURNED);
+
+/**
+ * A tight plug does not turn from loose. So if one turned that was proven before and never backed out, what had proven it was
+ * on another plug; it is asked about, unless a person has said where it was.
+ */
+function doubtEarlier(context: BenchContext, number: number, cylinder: number): void {
+  const proof = provenBefore(context.state(), number, cylinder);
+  if (proof === null || proof.given === true || proof.answer !== null) return;
+  const { pull, evidence } = proof;
+  placed(context, pull, {
+    cylinder,
+    kind: 'unsure',
+    ask: 'which',
+    because: 'turned-again-later',
+    otherPull: number,
+    ...(evidence === undefined ? {} : { evidence }),
+  });
 }

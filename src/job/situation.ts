@@ -1,12 +1,9 @@
 /** What the rules of src/sequence have to know of a job, and which pulls hang together. All of it is read from the state. */
 import type { Pull } from '../pull/pull.ts';
-import {
-  type LastPull,
-  type Placement,
-  SETTLED_MS,
-  type Situation,
-  surelyTurned,
-} from '../sequence/place.ts';
+import type { ToolId } from '../reading.ts';
+import { surelyTurned } from '../sequence/odds.ts';
+import { type LastPull, type Placement, SETTLED_MS, type Situation } from '../sequence/place.ts';
+import { type RiseShape, riseShape } from '../sequence/turned.ts';
 import { toBeLoosened, torqueWindowOf } from './stage.ts';
 import { type CylinderState, isOver, type JobState, type Question, type TorqueAttempt } from './state.ts';
 import { countingPulls } from './torque-step.ts';
@@ -27,7 +24,7 @@ function placedPulls({ cylinders, strays }: JobState): PlacedPull[] {
 }
 
 /** `pullsBefore`: pulls of earlier sessions, whose times are on another clock. */
-export function situation(state: JobState, pullsBefore: number): Situation {
+export function situation(state: JobState, pullsBefore: number, tool: ToolId): Situation {
   const target = state.cylinders.find(({ cylinder }) => cylinder === state.torqueTarget);
   const { lowerNm, upperNm } = asWrenchReads(state, torqueWindowOf(state, state.torqueTarget));
   const started = target === undefined ? [] : startedBy(target);
@@ -38,7 +35,10 @@ export function situation(state: JobState, pullsBefore: number): Situation {
     started:
       last === undefined ? null : last.kind === 'run-down' && last.answer === null ? 'stroke' : 'short',
     startedNm: Math.max(0, ...started.map(({ pull }) => pull.peakNm)),
-    startedTurning: started.some(({ pull, evidence }) => surelyTurned(pull, evidence, lowerNm)),
+    startedTurning: started.some(({ evidence }) => surelyTurned(evidence)),
+    refitted: target !== undefined && backedOut(target),
+    next: nextUntouched(state),
+    earlier: state.cylinders.flatMap((c) => turnedAtOnce(c, tool, lowerNm)),
     last: lastPull(state, pullsBefore),
     refitting: refitting(state),
     lastTight: state.lastTight,
@@ -53,11 +53,34 @@ export function situation(state: JobState, pullsBefore: number): Situation {
 /** The pulls that a cylinder's plug has had since it was fitted and that did not bring it to the window. */
 function startedBy(c: CylinderState): readonly TorqueAttempt[] {
   const pulls = countingPulls(c);
-  const fitted = pulls.findLastIndex(
-    ({ kind, answer }) => kind === 'loosening' || answer === 'refit' || answer === 'replace',
-  );
+  const fitted = pulls.findLastIndex(comesOut);
   const since = pulls.slice(fitted + 1).filter(({ kind }) => kind !== 'rehit' && kind !== 'check');
   return since.every(({ kind, judgement }) => kind === 'run-down' || judgement?.side === 'low') ? since : [];
+}
+
+/** Backed out for whatever reason, and fitted again or about to be. */
+const comesOut = ({ kind, answer }: TorqueAttempt): boolean =>
+  kind === 'loosening' || answer === 'refit' || answer === 'replace';
+
+const backedOut = (c: CylinderState): boolean => c.restartedAfter !== undefined || c.pulls.some(comesOut);
+
+/** The next open cylinder behind the due one that nothing was pulled on. */
+function nextUntouched({ cylinders, torqueTarget }: JobState): number | null {
+  const due = cylinders.findIndex(({ cylinder }) => cylinder === torqueTarget);
+  const next = cylinders.slice(due + 1).find((c) => !isOver(c.torque) && c.pulls.length === 0);
+  return due < 0 ? null : (next?.cylinder ?? null);
+}
+
+/**
+ * Rises of whole pulls from loose to the window: what this hand's plugs look like that turn. A stroke on the way before
+ * spoils it, and so does a gasket that was crushed before.
+ */
+function turnedAtOnce({ pulls }: CylinderState, tool: ToolId, lowerNm: number): readonly RiseShape[] {
+  const [first] = pulls;
+  if (first === undefined || first.kind !== 'tightening' || first.pull.tool !== tool) return [];
+  if (first.pull.peakNm < lowerNm || first.pull.saturated) return [];
+  const turned = surelyTurned(first.evidence) || first.given === true || first.answer === 'fresh';
+  return turned ? [riseShape(first.pull)] : [];
 }
 
 /** A pull of this cylinder's plug in front of pull number `before` stopped short. */
@@ -68,10 +91,24 @@ export function stoppedShort(state: JobState, cylinder: number, before: number):
   return startedBy({ ...c, pulls }).some(({ kind, answer }) => kind !== 'run-down' || answer !== null);
 }
 
+/** The pull that had proven this cylinder before pull number `before`; null where none had, or where its plug came out since. */
+export function provenBefore(state: JobState, before: number, cylinder: number): TorqueAttempt | null {
+  const c = state.cylinders.find((one) => one.cylinder === cylinder);
+  if (c === undefined) return null;
+  const pulls = countingPulls(c).filter(({ pull }) => pull.pull < before);
+  const since = pulls.slice(pulls.findLastIndex(comesOut) + 1);
+  return (
+    since.findLast(
+      ({ kind, judgement }) =>
+        (kind === 'tightening' || kind === 'continuation') && judgement?.result === 'OK',
+    ) ?? null
+  );
+}
+
 function lastPull(state: JobState, pullsBefore: number): LastPull | null {
   const attempt = placedPulls(state).findLast(({ cylinder }) => cylinder !== null);
   if (attempt === undefined || attempt.cylinder === null || attempt.pull.pull <= pullsBefore) return null;
-  const { cylinder, kind, pull, evidence } = attempt;
+  const { cylinder, kind, pull, evidence, judgement } = attempt;
   const ended = pull.release === 'seen' || pull.cut !== null || pull.saturated;
   const open = kind === 'unsure' && !ended && pull.peakNm > 0;
   const tight =
@@ -82,6 +119,7 @@ function lastPull(state: JobState, pullsBefore: number): LastPull | null {
     cylinder,
     endUs: pull.endUs,
     tight: tight && !open,
+    short: kind === 'run-down' || (judgement?.side === 'low' && kind !== 'rehit' && kind !== 'check'),
     asked: open ? (attempt.ask ?? null) : null,
     knock: evidence?.knock ?? 0,
   };
@@ -89,15 +127,17 @@ function lastPull(state: JobState, pullsBefore: number): LastPull | null {
 
 const COMES_OUT: ReadonlySet<Question['kind']> = new Set(['over-window', 'cut', 'end-of-scale']);
 
-/** The cylinder whose plug is to come out: as said, or as the question that is open asks for. */
+/** The cylinder whose plug is to come out: as said, as the question that is open asks for, or as it is going on. */
 function refitting(state: JobState): number | null {
   const asked = state.questions.find(({ kind }) => COMES_OUT.has(kind));
-  return state.refitting ?? asked?.cylinder ?? toBeLoosened(state);
+  const last = placedPulls(state).findLast(({ cylinder }) => cylinder !== null);
+  const going = last?.kind === 'loosening' ? last.cylinder : null;
+  return state.refitting ?? asked?.cylinder ?? toBeLoosened(state) ?? going;
 }
 
 /**
  * The pulls at one grip of the wrench with the one given: the strokes on the way before it and the re-hits behind it on
- * the same cylinder, each within the time in which nobody goes to another plug.
+ * the same cylinder, each within the time in which nobody goes to another plug, unless it shows that somebody did.
  */
 export function grip(state: JobState, number: number): readonly PlacedPull[] {
   const placed = placedPulls(state);
@@ -106,7 +146,7 @@ export function grip(state: JobState, number: number): readonly PlacedPull[] {
   if (one === undefined) return [];
   const pulls = placed.filter(({ cylinder, kind }) => cylinder === one.cylinder && kind !== 'handling');
   const here = pulls.findIndex(({ pull }) => pull.pull === number);
-  if (here < 0) return [one];
+  if (here < 0 || one.because === 'turned-from-loose') return [one];
   let from = here;
   while (from > 0 && pulls[from - 1]?.kind === 'run-down' && together(pulls[from - 1], pulls[from]))
     from -= 1;
@@ -135,8 +175,10 @@ export function leftOut(
   const from = state.cylinders.findIndex((c) => c.cylinder === cylinder);
   const to = state.cylinders.findIndex((c) => c.cylinder === asked?.cylinder);
   if (from < 0 || to <= from || again === undefined) return [];
+  // What was on a plug before it came out was on this one.
   const round = state.cylinders
     .slice(from, to + 1)
+    .map((c) => ({ ...c, pulls: c.pulls.slice(c.pulls.findLastIndex(comesOut) + 1) }))
     .filter(
       ({ pulls, settlement }) =>
         settlement?.kind !== 'by-angle' && !pulls.some(({ given }) => given === true),

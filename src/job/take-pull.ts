@@ -23,9 +23,11 @@ export function takePull(
   const pull: Pull = { ...roundedPull(detected), pull: bench.state().pullCount + 1, tool, source };
   if (bench.stroke !== null && pull.startUs - bench.stroke.endUs >= SETTLED_US) settleStroke(bench);
   bench.emit({ type: 'pull-detected', ...pull });
-  const at = situation(bench.state(), bench.pullsBefore);
+  const at = situation(bench.state(), bench.pullsBefore, tool);
   const placement = place(pull, at);
   if (at.last?.asked != null && placement.ask === at.last.asked) handOverQuestion(bench, pull);
+  // Nothing will follow the stroke before: it was on another plug.
+  if (placement.because === 'turned-from-loose') settleStroke(bench);
   placed(bench, pull, placement);
   const old = oldPlugAtHand(bench.state());
   if (placement.kind === 'loosening' && old !== null)

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import type { DetectedPull } from '../pull/pull.ts';
 import { rounded } from '../quantity/rounded.ts';
-import { knockProbability, riseToMs, shapeFeatures, slowdown, turnedProbability } from './shape.ts';
+import { bendOf, knockProbability, logistic, riseToMs, slowdown } from './shape.ts';
+import { type Before, riseShape, turnedLogOdds, unevenness, usualRiseMs } from './turned.ts';
 
 const share = z.number().min(0).max(1);
 
@@ -27,25 +28,55 @@ export const evidenceSchema = z.strictObject({
     .number()
     .nullable()
     .describe('How much slower it rose beyond that; null where that cannot be said.'),
+  uneven: z
+    .number()
+    .nonnegative()
+    .exactOptional()
+    .describe(
+      'How far its paces lie from those of a straight line, as ln; 0 for a spring under a steady hand.',
+    ),
+  comparedWith: z
+    .int()
+    .nonnegative()
+    .exactOptional()
+    .describe('How many pulls of this job that turned a plug it was held against.'),
+  usualRiseMs: z
+    .number()
+    .nonnegative()
+    .exactOptional()
+    .describe('Their usual time from 20 to 80 %; missing where there were none.'),
   turned: share.describe('Probability that the plug turned.'),
   knock: share.describe('Probability that it was a knock and no stroke.'),
 });
 export type Evidence = z.infer<typeof evidenceSchema>;
 
+/** What was known of a plug when it was pulled. */
+export interface Known extends Before {
+  /** The highest torque that it had held. */
+  readonly heldNm: number;
+  /** ln of the odds that a pull at this point turns a plug. */
+  readonly logOdds: number;
+}
+
 /** The evidence in a pull. Probabilities are rounded: two machines must print the same. */
-export function evidenceOf(pull: DetectedPull, sinceLastMs: number | null, heldNm: number): Evidence {
+export function evidenceOf(pull: DetectedPull, sinceLastMs: number | null, known: Known): Evidence {
+  const { heldNm, earlier, logOdds } = known;
   const top = Math.abs(pull.releaseNm ?? pull.peakNm);
   const slower = slowdown(pull, heldNm);
+  const shape = riseShape(pull);
   return {
     riseNmPerS: rounded((600 * top) / Math.max(1, pull.riseMs), 1),
-    bend: rounded(shapeFeatures(pull).bend, 3),
+    bend: rounded(bendOf(pull), 3),
     impulseNms: rounded(pull.rise.impulseNms, 3),
     workJ: pull.turn === null ? null : rounded(pull.turn.workJ, 3),
     angleDeg: pull.turn === null ? null : rounded(pull.turn.startToPeakDeg, 1),
     sinceLastMs: sinceLastMs === null ? null : Math.round(sinceLastMs),
     heldRiseMs: heldNm > 0 ? rounded(riseToMs(pull, heldNm), 1) : null,
     slowdown: slower === null ? null : rounded(slower, 2),
-    turned: rounded(turnedProbability(pull), 6),
+    uneven: rounded(unevenness(shape), 3),
+    comparedWith: earlier.length,
+    ...(earlier.length === 0 ? {} : { usualRiseMs: rounded(usualRiseMs(earlier), 1) }),
+    turned: rounded(logistic(logOdds + turnedLogOdds(shape, known)), 6),
     knock: rounded(knockProbability(pull), 6),
   };
 }

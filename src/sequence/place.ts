@@ -1,12 +1,17 @@
 /**
  * Which cylinder a pull belongs to. Three things decide: what stood before on the plugs, the time since, and what the
- * plug did (shape.ts). A wrong question costs a key, a wrong OK an engine: a tightening is believed only where the plug
- * surely turned, or where the pull surely went on from the stroke before. Everything else asks and holds.
+ * plug did (turned.ts, shape.ts). A wrong question costs a key, a wrong OK an engine: a tightening is believed only where
+ * the plug surely turned, or where the pull surely went on from the stroke before. Everything else asks and holds.
+ *
+ * Torque alone cannot always tell. So it is asked the sooner the more a tight plug is to be reckoned with: one who left a
+ * plug out finds nothing but tight ones when the last is due, and only there can he be caught.
  */
 import type { DetectedPull } from '../pull/pull.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 import type { Ask, PullKind } from './kind.ts';
+import { beforehand, LIKELY_NEXT, STOOD, surelyTurned } from './odds.ts';
 import type { PlacementReason } from './reason.ts';
+import type { RiseShape } from './turned.ts';
 
 /** What is known when a pull comes in. */
 export interface Situation {
@@ -20,6 +25,12 @@ export interface Situation {
   readonly startedNm: number;
   /** One of those pulls surely turned it. */
   readonly startedTurning: boolean;
+  /** The due plug was backed out in this job. */
+  readonly refitted: boolean;
+  /** The next open cylinder behind the due one on which nothing was pulled; null for none. */
+  readonly next: number | null;
+  /** Plugs of this job that turned under one pull of the same tool. */
+  readonly earlier: readonly RiseShape[];
   /** The last pull on a plug in this session, and what it left there. */
   readonly last: LastPull | null;
   /** A person said that this cylinder's plug is to be backed out and fitted again. */
@@ -44,6 +55,8 @@ export interface LastPull {
   readonly asked: Ask | null;
   /** It reached the window: what comes at once is on the same plug. */
   readonly tight: boolean;
+  /** It was a stroke that left its plug short of the window. */
+  readonly short: boolean;
   /** Probability that it was a knock, should it have been a low stroke. */
   readonly knock: number;
 }
@@ -76,16 +89,18 @@ export const SETTLED_MS = 2500;
 /** A plug holds what it was pulled to: a later stroke that ends below this share of it was on another one. */
 const HELD_SHARE = 0.9;
 /**
- * And it rises to there like a spring: within this time from 20 to 80 %, for a torque of the lower limit. Simulated plugs
- * took up to 105 ms, others from 195 ms.
+ * Beyond what it held a plug gives, and the torque rises slower by so much; on any other plug by less. The nearer that was
+ * to the click, the more a hand that feels for it slows down by itself. Simulated and by the independent generator: plugs
+ * that went on from 1.42, others up to 1.40 at 60 % and 2.3 at 85 %.
  */
-const SPRING_MS = 140;
-/** Beyond it, it turns, and the torque rises slower by so much. Simulated: 2.0 and more; plugs that stood, up to 2.2. */
-const TURNS_ON = 2.3;
-/** What may be believed without asking. Chosen on simulated pulls: none on a tight plug came above (tests/bench/kinds). */
-const SURE_TURNED = 0.98;
+const TURNS_ON = 1.42;
+const TURNS_ON_NEAR_CLICK = 2.3;
+const FAR_SHARE = 0.65;
+const NEAR_SHARE = 0.85;
 const KNOCK_AT = 0.5;
 const SURELY_KNOCK = 0.98;
+/** He is still at the plug, and has just had time to reverse the ratchet. Assumption. */
+const LOOSENED_AT_ONCE_MS = 4000;
 /** No stroke that turns a plug is over so soon. Assumption. */
 const MOMENT_US = 300_000;
 /** A stroke before that is less surely a stroke than this does not speak for the one after it. */
@@ -94,16 +109,17 @@ const SURELY_STROKE = 0.02;
 /** Gives a pull to a cylinder, or asks. */
 export function place(pull: DetectedPull, at: Situation): Placement {
   const pauseMs = at.last === null ? null : Math.max(0, pull.startUs - at.last.endUs) / 1000;
-  const evidence = evidenceOf(pull, pauseMs, at.startedNm);
-  return { ...decide({ pull, at, pauseMs, evidence }), evidence };
+  const low = endedLow({ pull, at });
+  const evidence = evidenceOf(pull, pauseMs, {
+    // What a part of a rise looks like was not learnt from whole ones.
+    earlier: low ? [] : at.earlier,
+    refitted: at.refitted,
+    lastOpen: at.lastOpen,
+    heldNm: at.startedNm,
+    logOdds: beforehand(at, justTightened({ at, pauseMs }) !== null),
+  });
+  return { ...decide({ pull, at, pauseMs, evidence, low }), evidence };
 }
-
-/** A pull that rose slower than a wrench on a plug that stands still, whatever it ended at. */
-export function surelyTurned(pull: DetectedPull, evidence: Evidence | undefined, lowerNm: number): boolean {
-  return (evidence?.turned ?? 0) >= SURE_TURNED || pull.riseMs > springMs(pull.peakNm, lowerNm);
-}
-
-const springMs = (nm: number, lowerNm: number): number => (SPRING_MS * nm) / lowerNm;
 
 /** A stroke that was taken to be on the way, once nothing followed it. `short`: the cylinder had stopped short before. */
 export function settle(
@@ -142,24 +158,24 @@ interface Case {
   readonly at: Situation;
   readonly pauseMs: number | null;
   readonly evidence: Evidence;
+  readonly low: boolean;
 }
 
 function decide(one: Case): Placement {
   const { pull, at } = one;
   const subject = at.asking ?? at.target ?? at.lastTight;
   if (nothingTurned(one)) return { cylinder: null, kind: 'handling', because: 'too-little-torque' };
-  if (pull.peakNm < 0) return loosening(at);
+  if (pull.peakNm < 0) return loosening(one);
   if (subject === null) return { cylinder: null, kind: 'handling', because: 'none-due' };
   const again = justTightened(one);
   if (pull.saturated) return beyondScale(again ?? subject);
   if (pull.cut !== null) return asks('cut', subject, 'end-missing');
-  if (again !== null) return sameAgain(one, again);
+  if (again !== null && !movedOn(one)) return sameAgain(one, again);
   if (at.last?.asked != null && soon(one))
     return asks(at.last.asked, at.last.cylinder, 'went-on-from-question');
-  const low = endedLow(one);
-  if (at.asking !== null) return meanwhile(one, subject, low);
+  if (at.asking !== null) return meanwhile(one, subject);
   if (at.target === null) return afterAll(one, subject);
-  return low ? lowStroke(one, at.target) : reached(one, at.target);
+  return one.low ? lowStroke(one, at.target) : reached(one, at.target);
 }
 
 /** Too little even for a stroke on the way, unless it might be the first of several. */
@@ -170,21 +186,26 @@ function nothingTurned({ pull, at, evidence }: Case): boolean {
 }
 
 /** A click wrench that was let off within the window without a click was not done yet. */
-function endedLow({ pull, at }: Case): boolean {
+function endedLow({ pull, at }: Pick<Case, 'pull' | 'at'>): boolean {
   if (pull.peakNm < at.lowerNm) return true;
   return at.clicks && pull.release === 'none' && pull.peakNm <= at.upperNm;
 }
 
 /** While a question is open. */
-function meanwhile(one: Case, asking: number, low: boolean): Placement {
-  if (low) return { cylinder: null, kind: 'run-down', because: 'low-during-question' };
-  const stood = asking === one.at.target && one.at.started === null && one.evidence.turned < 0.5;
+function meanwhile(one: Case, asking: number): Placement {
+  if (one.low) return { cylinder: null, kind: 'run-down', because: 'low-during-question' };
+  const stood = asking === one.at.target && one.at.started === null && one.evidence.turned < STOOD;
   return stood ? asks('already-tight', asking, 'did-not-turn') : asks('held', asking, 'during-question');
 }
 
 /** The cylinder of a pull that reached the window a moment ago; null where there was none. */
-function justTightened({ at: { last }, pauseMs }: Case): number | null {
+function justTightened({ at: { last }, pauseMs }: Pick<Case, 'at' | 'pauseMs'>): number | null {
   return last?.tight === true && pauseMs !== null && pauseMs < SAME_PLUG_MS ? last.cylinder : null;
+}
+
+/** Soon after a pull that reached the window, but a plug turned from loose: it was the next one. */
+function movedOn({ at, pauseMs, evidence }: Case): boolean {
+  return at.target !== null && (pauseMs ?? 0) >= SURELY_SAME_MS && surelyTurned(evidence);
 }
 
 /** At once after a pull that reached the window. */
@@ -193,7 +214,7 @@ function sameAgain(one: Case, cylinder: number): Placement {
   const pauseMs = one.pauseMs ?? 0;
   if (pauseMs >= LOOKED_MS && at.lastOpen)
     return asks('already-tight', at.target ?? cylinder, 'did-not-turn');
-  if (pauseMs >= SURELY_SAME_MS && one.evidence.turned > 0.5)
+  if (pauseMs >= SURELY_SAME_MS && !one.low && one.evidence.turned > STOOD)
     return asks('which', at.target ?? cylinder, 'turned-too-soon');
   return { cylinder, kind: 'rehit', because: 'same-plug-again' };
 }
@@ -202,9 +223,13 @@ function lowStroke(one: Case, target: number): Placement {
   const { pull, at, evidence } = one;
   if (pull.peakNm < KNOCK_BELOW * at.lowerNm && evidence.knock >= SURELY_KNOCK)
     return { cylinder: null, kind: 'handling', because: 'knock' };
+  const elsewhere = strokeElsewhere(one);
+  if (elsewhere !== null && soon(one))
+    return { cylinder: elsewhere, kind: 'run-down', because: 'went-on-from-stroke' };
   if (at.started !== null && !soon(one)) {
-    const other = otherPlug(one);
-    if (other !== null) return asks('other-plug', target, other);
+    if (at.next !== null && evidence.turned >= LIKELY_NEXT && !turnedOn(one))
+      return { cylinder: at.next, kind: 'run-down', because: 'next-plug-ended-low' };
+    if (belowHeld(one)) return asks('other-plug', target, 'below-held');
   }
   const because = pull.peakNm < at.lowerNm ? 'ended-low' : 'ended-without-click';
   return { cylinder: target, kind: 'run-down', because };
@@ -213,33 +238,46 @@ function lowStroke(one: Case, target: number): Placement {
 function reached(one: Case, target: number): Placement {
   const { at, evidence } = one;
   if (at.started === 'stroke' && soon(one)) {
+    if (surelyTurned(evidence) && at.startedNm > NEAR_SHARE * one.pull.peakNm)
+      return asks('other-plug', target, 'turned-from-loose');
     const started = at.startedTurning && (at.last?.knock ?? 1) <= SURELY_STROKE;
-    if (started || evidence.turned >= SURE_TURNED || (evidence.slowdown ?? 0) >= TURNS_ON)
+    if (started || surelyTurned(evidence) || turnedOn(one))
       return { cylinder: target, kind: 'tightening', because: 'went-on-from-stroke' };
-    const ask = evidence.turned < 0.5 ? 'already-tight' : 'which';
+    const ask = evidence.turned < STOOD ? 'already-tight' : 'which';
     return asks(ask, target, 'stroke-before-in-doubt');
   }
   if (at.started !== null) {
-    const other = otherPlug(one) ?? stoodStill(one);
-    if (other !== null) return asks('other-plug', target, other);
-    return { cylinder: target, kind: 'continuation', because: 'went-on-after-short' };
+    // Only a round that is complete begins again with the first.
+    if (strokeElsewhere(one) !== null && (soon(one) || at.next !== null))
+      return asks('other-plug', target, 'last-stroke-elsewhere');
+    if (belowHeld(one)) return asks('other-plug', target, 'below-held');
+    if (turnedOn(one)) return { cylinder: target, kind: 'continuation', because: 'went-on-after-short' };
+    return asks('other-plug', target, evidence.slowdown === null ? 'maybe-tight' : 'did-not-turn-on');
   }
-  if (evidence.turned >= SURE_TURNED) return { cylinder: target, kind: 'tightening', because: 'plug-turned' };
-  if (evidence.turned < 0.5) return asks('already-tight', target, 'did-not-turn');
-  if (at.lastTight === null) return { cylinder: target, kind: 'tightening', because: 'first-plug' };
-  return asks('which', target, 'tight-or-turning');
+  if (surelyTurned(evidence))
+    return {
+      cylinder: target,
+      kind: 'tightening',
+      because: at.lastTight === null ? 'first-plug' : 'plug-turned',
+    };
+  if (evidence.turned < STOOD) return asks('already-tight', target, 'did-not-turn');
+  return asks('which', target, at.lastOpen ? 'last-tight-or-turning' : 'tight-or-turning');
 }
 
-/** Why this was not the plug that had stopped short; null when it may have been. */
-function otherPlug({ pull, at, evidence }: Case): PlacementReason | null {
-  if (pull.peakNm < HELD_SHARE * at.startedNm) return 'below-held';
-  return (evidence.heldRiseMs ?? 0) > springMs(at.startedNm, at.lowerNm) ? 'slow-to-held' : null;
+/** The other plug that the last stroke turned without getting to the window; null where there was none. */
+function strokeElsewhere({ at: { last, target } }: Case): number | null {
+  return last?.short === true && last.cylinder !== target ? last.cylinder : null;
 }
 
-/** Why the plug may have been a tight one, and not one that went on to turn; null when it surely turned on. */
-function stoodStill({ evidence: { slowdown } }: Case): PlacementReason | null {
-  if (slowdown !== null && slowdown >= TURNS_ON) return null;
-  return slowdown === null ? 'maybe-tight' : 'did-not-turn-on';
+/** It ended too low to have been the plug that had stopped short. */
+const belowHeld = ({ pull, at }: Case): boolean => pull.peakNm < HELD_SHARE * at.startedNm;
+
+/** Up to what the plug had held it was a spring, and gave beyond. */
+function turnedOn({ pull, at, evidence: { slowdown } }: Case): boolean {
+  if (slowdown === null) return false;
+  const share = at.startedNm / Math.abs(pull.releaseNm ?? pull.peakNm);
+  const near = Math.min(1, Math.max(0, (share - FAR_SHARE) / (NEAR_SHARE - FAR_SHARE)));
+  return slowdown >= TURNS_ON + near * (TURNS_ON_NEAR_CLICK - TURNS_ON);
 }
 
 /** Every cylinder is done. */
@@ -247,8 +285,7 @@ function afterAll(one: Case, lastTight: number): Placement {
   const { pull, at, evidence } = one;
   if (pull.peakNm < KNOCK_BELOW * at.lowerNm && evidence.knock >= KNOCK_AT)
     return { cylinder: null, kind: 'handling', because: 'knock' };
-  if (evidence.turned >= 0.5 || pull.riseMs > springMs(pull.peakNm, at.lowerNm))
-    return asks('loose', lastTight, 'turned-though-all-done');
+  if (evidence.turned >= STOOD) return asks('loose', lastTight, 'turned-though-all-done');
   if (pull.peakNm > at.upperNm) return asks('held', lastTight, 'check-above-window');
   return { cylinder: at.chosen, kind: 'check', because: 'tight-plug-again' };
 }
@@ -257,10 +294,12 @@ const beyondScale = (cylinder: number): Placement => asks('end-of-scale', cylind
 
 const soon = ({ pauseMs }: Case): boolean => pauseMs !== null && pauseMs < SETTLED_MS;
 
-function loosening(at: Situation): Placement {
+function loosening({ at, pauseMs }: Case): Placement {
   if (at.refitting !== null)
     return { cylinder: at.refitting, kind: 'loosening', because: 'to-be-backed-out' };
   if (at.lastTight === null) return { cylinder: null, kind: 'loosening', because: 'none-tight-yet' };
+  if (at.last?.tight === true && pauseMs !== null && pauseMs < LOOSENED_AT_ONCE_MS)
+    return { cylinder: at.last.cylinder, kind: 'loosening', because: 'loosened-at-once' };
   return asks('loosened', at.lastTight, 'loosened-after-proof');
 }
 

@@ -133,7 +133,7 @@ describe('what only a person can say', () => {
   it('asks when the rise tells neither a tight plug nor a turning one, and judges by the answer', () => {
     const shop = workshop();
     shop.pull(27);
-    shop.pull(27, 240);
+    shop.doubtful(27);
     expect(shop.bench.state().questions).toMatchObject([{ kind: 'unsure', cylinder: 2 }]);
     expect(shop.cylinder(2).torque).toBe('ask');
     shop.answer('fresh');
@@ -146,7 +146,7 @@ describe('what only a person can say', () => {
   it('gives an unsure pull back to the tight plug when the technician says so', () => {
     const shop = workshop();
     shop.pull(27);
-    shop.pull(27, 240);
+    shop.doubtful(27);
     shop.answer('rehit');
     expect(shop.cylinder(1).pulls.map(({ kind }) => kind)).toEqual(['tightening', 'rehit']);
     expect(shop.cylinder(2)).toMatchObject({ torque: 'todo', pulls: [] });
@@ -155,6 +155,7 @@ describe('what only a person can say', () => {
   it('reopens a proven cylinder whose plug was loosened', () => {
     const shop = workshop();
     shop.pull(27);
+    shop.rest(4000);
     shop.loosen(18);
     expect(shop.bench.state().questions).toMatchObject([{ kind: 'loosened', cylinder: 1 }]);
     shop.answer('refit');
@@ -163,9 +164,24 @@ describe('what only a person can say', () => {
     expect(shop.cylinder(1).torque).toBe('done');
   });
 
+  it('asks nothing where a plug is loosened at once after it was tightened', () => {
+    const shop = workshop();
+    shop.pull(27);
+    shop.loosen(18);
+    shop.loosen(9);
+    expect(shop.bench.state().questions).toEqual([]);
+    expect(shop.cylinder(1)).toMatchObject({
+      torque: 'again',
+      pulls: [{ kind: 'tightening' }, { kind: 'loosening' }, { kind: 'loosening' }],
+    });
+    shop.pull(27);
+    expect(shop.cylinder(1).torque).toBe('done');
+  });
+
   it('keeps a proven cylinder when the loosening was something else', () => {
     const shop = workshop();
     shop.pull(27);
+    shop.rest(4000);
     shop.loosen(18);
     shop.answer('handling');
     expect(shop.cylinder(1).torque).toBe('done');

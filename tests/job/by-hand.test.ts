@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Command } from '../../src/job/command.ts';
 import { foldAll } from '../../src/job/fold.ts';
 import { replay } from '../../src/job/replay.ts';
+import { turningPull } from '../pull/shapes.ts';
 import { workshop } from './workshop.ts';
 
 type Shop = ReturnType<typeof workshop>;
@@ -253,5 +254,73 @@ describe('a plug that is backed out', () => {
     expect(shop.bench.state().questions).toEqual([]);
     expect(shop.cylinder(1).torque).toBe('again');
     provesItself(shop);
+  });
+});
+
+describe('a plug that turns from loose', () => {
+  it('though all are done puts what had proven it in question, back to the pull that was on a tight plug', () => {
+    const shop = workshop();
+    shop.pull(27.1); // plug 1
+    shop.pull(27.2); // plug 2
+    shop.pull(27.3); // plug 2 once more, as if it turned: taken for 3
+    shop.pull(27.4); // plug 3, taken for 4
+    expect(shop.bench.state().torqueTarget).toBeNull();
+    shop.pull(27.5); // plug 4
+    expect(shop.bench.state().questions).toMatchObject([{ pull: 5, cylinder: 4, kind: 'loose' }]);
+    shop.answer('fresh');
+    expect(shop.bench.state().questions).toMatchObject([{ pull: 4, cylinder: 4, kind: 'unsure' }]);
+    expect(shop.cylinder(4).torque).toBe('ask');
+    tell(shop, { do: 'give-pull', pull: 4, cylinder: 3, why: 'it was on this plug' });
+    expect(shop.bench.state().questions).toMatchObject([{ pull: 3, cylinder: 3, kind: 'unsure' }]);
+    tell(shop, { do: 'give-pull', pull: 3, cylinder: 2, why: 'tried once more' });
+    expect(shop.bench.state().questions).toMatchObject([{ pull: 2, cylinder: 2, kind: 'unsure' }]);
+    shop.answer('fresh');
+    expect(shop.bench.state().questions).toEqual([]);
+    expect([1, 2, 3, 4].map((cylinder) => shop.cylinder(cylinder).torque)).toEqual(Array(4).fill('done'));
+    expect(
+      [1, 2, 3, 4].map((cylinder) => shop.cylinder(cylinder).pulls.map(({ pull }) => pull.pull)),
+    ).toEqual([[1], [2, 3], [4], [5]]);
+    provesItself(shop);
+  });
+
+  it('at once after one that stopped just short is another one', () => {
+    const shop = workshop();
+    shop.stopShort(24);
+    shop.draw([{ atMs: 0, nm: 0 }, ...turningPull(400, 700, 27.4, 22, 22)]);
+    expect(shop.bench.state().questions).toMatchObject([{ pull: 2, cylinder: 1, kind: 'other-plug' }]);
+    tell(shop, { do: 'give-pull', pull: 2, cylinder: 2, why: 'it was on this plug' });
+    expect([1, 2].map((cylinder) => shop.cylinder(cylinder).torque)).toEqual(['again', 'done']);
+    expect(kindsOn(shop, 1)).toEqual(['tightening']);
+    provesItself(shop);
+  });
+});
+
+describe('first strokes from plug to plug', () => {
+  it('go to one cylinder after the other, and the second round begins with the first', () => {
+    const shop = workshop();
+    for (const nm of [15, 15.4, 15.2, 15.1]) {
+      shop.rest();
+      shop.stopShort(nm);
+    }
+    shop.rest();
+    expect([1, 2, 3, 4].map((cylinder) => kindsOn(shop, cylinder))).toEqual(Array(4).fill(['tightening']));
+    expect(shop.bench.state()).toMatchObject({ torqueTarget: 1, questions: [] });
+    for (const held of [15, 15.4, 15.2, 15.1]) {
+      shop.rest();
+      shop.goOn(held, 27);
+    }
+    expect([1, 2, 3, 4].map((cylinder) => shop.cylinder(cylinder).torque)).toEqual(Array(4).fill('done'));
+    provesItself(shop);
+  });
+
+  it('are not finished by a pull that goes on from a stroke on the next plug', () => {
+    const shop = workshop();
+    shop.rest();
+    shop.stopShort(15);
+    shop.rest();
+    shop.stopShort(15.4);
+    shop.goOn(15.4, 27);
+    expect(shop.bench.state().questions).toMatchObject([{ pull: 3, cylinder: 1, kind: 'other-plug' }]);
+    expect(shop.cylinder(1).torque).toBe('ask');
   });
 });

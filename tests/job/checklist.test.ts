@@ -270,7 +270,7 @@ describe('a torque that is not proven', () => {
 
   it('is answered for no more when the plug comes out, is scrapped, or the pull was on another', () => {
     const refitted = overAndAccepted();
-    refitted.rest();
+    refitted.rest(4000);
     refitted.loosen(15);
     refitted.answer('replace');
     const scrapped = overAndAccepted();

@@ -9,7 +9,7 @@ import type { WorkOrder } from '../../src/job/order.ts';
 import { replay } from '../../src/job/replay.ts';
 import { stageOf } from '../../src/job/stage.ts';
 import { judge } from '../../src/metrology/window.ts';
-import { clickPull } from '../pull/shapes.ts';
+import { turningPull } from '../pull/shapes.ts';
 import { exampleOrder, handsOn, INSTRUMENTS, OPENING, WRENCH, workshop } from './workshop.ts';
 
 const order = exampleOrder(4);
@@ -32,7 +32,7 @@ function opened(given: WorkOrder, instruments = INSTRUMENTS): { bench: Bench; ev
 describe('the verdict on a pull', () => {
   it('is never OK where the zero moved just before the pull, though the reading lies in the window', () => {
     const shop = workshop();
-    const [, ...pull] = clickPull(400, 700, 28.2, 22, 22);
+    const [, ...pull] = turningPull(400, 700, 28.2, 22, 22);
     const jumped = pull.map(({ atMs, nm }) => ({ atMs, nm: nm + 0.9 }));
     const before = [
       { atMs: 0, nm: 0 },

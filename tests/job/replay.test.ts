@@ -28,7 +28,7 @@ function eventfulJob() {
   shop.answer('replace');
   shop.gap(0.75);
   shop.pull(27);
-  shop.pull(27, 240);
+  shop.doubtful(27, 0.35);
   shop.answer('fresh');
   shop.give({ kind: 'command', command: { do: 'close' } });
   return shop;

@@ -8,7 +8,7 @@ import { type Opening, openJob } from '../../src/job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../src/job/order.ts';
 import type { Routine } from '../../src/job/routine.ts';
 import type { FigureSource, ToolDescription } from '../../src/reading.ts';
-import { type Corner, clickPull, drawn } from '../pull/shapes.ts';
+import { type Corner, clickPull, drawn, turningPull } from '../pull/shapes.ts';
 
 export function exampleOrder(cylinders: 4 | 8): WorkOrder {
   const url = new URL(`../../sim/example/order-${cylinders}.json`, import.meta.url);
@@ -123,7 +123,12 @@ export function handsOn(bench: Bench, events: JobEvent[]) {
     /** On to a plug that turns, and pulled until the wrench clicks. */
     pull: (peakNm: number, riseMs = 700) => {
       rest();
-      draw([{ atMs: 0, nm: 0 }, ...clickPull(400, riseMs, peakNm, peakNm * 0.8, peakNm * 0.8)]);
+      draw([{ atMs: 0, nm: 0 }, ...turningPull(400, riseMs, peakNm, peakNm * 0.8, peakNm * 0.8)]);
+    },
+    /** One that may have turned a plug or tried a tight one: hardly bent. */
+    doubtful: (peakNm: number, gives = 0.22) => {
+      rest();
+      draw([{ atMs: 0, nm: 0 }, ...turningPull(400, 700, peakNm, peakNm * 0.8, peakNm * 0.8, gives)]);
     },
     /** On from where a plug had stopped: fast to there, slower beyond. */
     goOn: (heldNm: number, peakNm: number) => {
@@ -133,11 +138,14 @@ export function handsOn(bench: Bench, events: JobEvent[]) {
     /** A second pull on a plug already tight. */
     again: (peakNm: number) =>
       draw([{ atMs: 0, nm: 0 }, ...clickPull(400, 90, peakNm, peakNm * 0.8, peakNm * 0.8)]),
-    /** A pull without a click, let off slowly. */
+    /** A pull that turns a plug and ends without a click, let off slowly. */
     stopShort: (peakNm: number) =>
       draw([
         { atMs: 0, nm: 0 },
         { atMs: 400, nm: 0 },
+        { atMs: 620, nm: 0.2 * peakNm },
+        { atMs: 800, nm: 0.5 * peakNm },
+        { atMs: 920, nm: 0.8 * peakNm },
         { atMs: 1000, nm: peakNm },
         { atMs: 1900, nm: 0 },
         { atMs: 2300, nm: 0 },

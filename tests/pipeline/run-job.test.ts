@@ -11,7 +11,7 @@ import type { LinkState, Reading } from '../../src/reading.ts';
 import { orThrow } from '../../src/result.ts';
 import { jobEntry } from '../evidence/entries.ts';
 import { exampleOrder, INSTRUMENTS, OPENING, WRENCH } from '../job/workshop.ts';
-import { clickPull, drawn } from '../pull/shapes.ts';
+import { drawn, turningPull } from '../pull/shapes.ts';
 
 /** A log in memory that remembers in which order things were written; `fail` makes the disk full. */
 function memoryLog() {
@@ -52,7 +52,7 @@ function station() {
     stamp: () => ({ at: '2026-01-01T00:00:00.000Z', monoUs: 0 }),
   };
   const pull = () => {
-    drawn([{ atMs: 0, nm: 0 }, ...clickPull(400, 700, 27, 22, 22)]).forEach(({ atUs, nm }, i) => {
+    drawn([{ atMs: 0, nm: 0 }, ...turningPull(400, 700, 27, 22, 22)]).forEach(({ atUs, nm }, i) => {
       wrench.readings$.next({ kind: 'value', n: i + 1, atUs, counts: Math.round(nm * 100) });
     });
   };

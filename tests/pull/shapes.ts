@@ -41,3 +41,25 @@ export function clickPull(
     { atMs: click + 620, nm: 0 },
   ];
 }
+
+/** The same on a plug that turns: the joint gives most at the bottom and hardens. `gives`: 0 for one that stands. */
+export function turningPull(
+  fromMs: number,
+  riseMs: number,
+  clickNm: number,
+  troughNm: number,
+  peakNm: number,
+  gives = 1,
+): Corner[] {
+  const [start, ...click] = clickPull(fromMs, riseMs, clickNm, troughNm, peakNm);
+  const way = [
+    [0.36, 0.2],
+    [0.66, 0.5],
+    [0.87, 0.8],
+  ] as const;
+  const corners = way.map(([time, torque]) => ({
+    atMs: fromMs + (torque + gives * (time - torque)) * riseMs,
+    nm: torque * clickNm,
+  }));
+  return start === undefined ? [] : [start, ...corners, ...click];
+}

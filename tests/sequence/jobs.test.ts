@@ -39,9 +39,11 @@ describe('whole jobs with a simulated technician', () => {
     },
   );
 
-  it('asks a careful technician nothing', () => {
-    for (const seed of ['1', '2', '3'])
-      expect(score(job('careful', 'M14 conical', seed, 8)).asked).toEqual([]);
+  it('asks a careful technician at most three times in 100 pulls', () => {
+    const asked = ['1', '2', '3', '4', '5'].flatMap(
+      (seed) => score(job('careful', 'M14 conical', seed, 8)).asked,
+    );
+    expect(asked.length).toBeLessThanOrEqual(1);
   });
 
   it('asks one who left a cylinder out, and finds it', () => {

@@ -11,6 +11,7 @@ interface Expected {
 }
 
 const DONE: Situation = { ...second(), target: null };
+const STROKE_ON_3 = { cylinder: 3, asked: null, tight: false, short: true, knock: 0 } as const;
 /** Fast to 60 % of the click, four times slower beyond. */
 const onFrom60 = riseBy([10, 20, 30, 40, 50, 60, 100, 140, 180]);
 
@@ -32,11 +33,18 @@ describe('giving a pull to a cylinder', () => {
       { kind: 'rehit', cylinder: 1 },
     ],
     [
-      'a plug that turns too soon to be another one',
-      pullOf(),
+      'a plug that surely turns, soon after the last: nobody turns a tight one from loose',
+      pullOf({ rise: riseBy(tenths(400, 0.5)) }),
+      second(1500),
+      { kind: 'tightening', cylinder: 2 },
+    ],
+    [
+      'the same, less surely',
+      pullOf({ rise: riseBy(tenths(400, 0.1)) }),
       second(1500),
       { kind: 'unsure', cylinder: 2, ask: 'which' },
     ],
+    ['sooner than anybody gets to another plug', pullOf(), second(700), { kind: 'rehit', cylinder: 1 }],
     [
       'tight, with time to have gone elsewhere: a check, or a cylinder was left out',
       tightPull(),
@@ -51,9 +59,57 @@ describe('giving a pull to a cylinder', () => {
     ],
     [
       'between the two nobody can tell',
-      pullOf({ riseMs: 138, rise: riseBy(tenths(138)) }),
+      pullOf({ rise: riseBy(tenths(400, 0.1)) }),
       second(),
       { kind: 'unsure', cylinder: 2, ask: 'which' },
+    ],
+    [
+      'what is believed in between is asked about when the last is due',
+      pullOf({ rise: riseBy(tenths(400, 0.2)) }),
+      { ...second(), lastOpen: true },
+      { kind: 'unsure', cylinder: 2, ask: 'which' },
+    ],
+    [
+      'and believed where this plug was just backed out',
+      pullOf({ rise: riseBy(tenths(400, 0.1)) }),
+      { ...second(), refitted: true },
+      { kind: 'tightening', cylinder: 2 },
+    ],
+    [
+      'a first stroke that turned the next plug from loose, after one that had stopped short',
+      strokeTo(16, { rise: riseBy(tenths(400, 0.6)) }),
+      { ...halfway('short', 16, 6000), next: 3 },
+      { kind: 'run-down', cylinder: 3 },
+    ],
+    [
+      'a stroke at once after that goes on with it',
+      strokeTo(20, { rise: riseBy(tenths(400, 0.6)) }),
+      { ...halfway('short', 16, 800), last: { ...STROKE_ON_3, endUs: 9_200_000 }, next: 4 },
+      { kind: 'run-down', cylinder: 3 },
+    ],
+    [
+      'and a click after it finishes no other plug',
+      pullOf({ riseMs: 120, rise: onFrom60 }),
+      { ...halfway('short', 16, 6000), last: { ...STROKE_ON_3, endUs: 4_000_000 }, next: 4 },
+      { kind: 'unsure', cylinder: 2, ask: 'other-plug' },
+    ],
+    [
+      'until all have had their first stroke',
+      pullOf({ riseMs: 120, rise: onFrom60 }),
+      { ...halfway('short', 16, 6000), last: { ...STROKE_ON_3, endUs: 4_000_000 }, next: null },
+      { kind: 'continuation', cylinder: 2 },
+    ],
+    [
+      'a tug at a proven plug is no stroke elsewhere',
+      pullOf({ riseMs: 120, rise: onFrom60 }),
+      { ...halfway('short', 16, 6000), last: { ...STROKE_ON_3, short: false, endUs: 4_000_000 }, next: 4 },
+      { kind: 'continuation', cylinder: 2 },
+    ],
+    [
+      'loosening at once after the plug was tightened',
+      pullOf({ peakNm: -20 }),
+      second(3900),
+      { kind: 'loosening', cylinder: 1 },
     ],
     [
       'the readings reached the end of the scale',
@@ -109,7 +165,7 @@ describe('giving a pull to a cylinder', () => {
       tightPull(),
       {
         ...halfway('stroke', 9, 600),
-        last: { cylinder: 2, endUs: 9_400_000, asked: null, tight: false, knock: 0.4 },
+        last: { cylinder: 2, endUs: 9_400_000, asked: null, tight: false, short: true, knock: 0.4 },
       },
       { kind: 'unsure', cylinder: 2, ask: 'already-tight' },
     ],
@@ -155,7 +211,7 @@ describe('giving a pull to a cylinder', () => {
       {
         ...second(),
         asking: 2,
-        last: { cylinder: 2, endUs: 9_500_000, asked: 'other-plug', tight: false, knock: 0 },
+        last: { cylinder: 2, endUs: 9_500_000, asked: 'other-plug', tight: false, short: false, knock: 0 },
       },
       { kind: 'unsure', cylinder: 2, ask: 'other-plug' },
     ],
@@ -268,12 +324,16 @@ const situations: fc.Arbitrary<Situation> = fc.record({
   started: fc.constantFrom(null, 'stroke', 'short'),
   startedNm: fc.double({ min: 0, max: 30, noNaN: true }),
   startedTurning: fc.boolean(),
+  refitted: fc.boolean(),
+  next: cylinder,
+  earlier: fc.constant([]),
   last: fc.option(
     fc.record({
       cylinder: fc.constantFrom(1, 2),
       endUs: fc.integer({ min: 0, max: 10_000_000 }),
       asked: fc.constantFrom(null, 'other-plug', 'which'),
       tight: fc.boolean(),
+      short: fc.boolean(),
       knock: fc.double({ min: 0, max: 1, noNaN: true }),
     }),
   ),

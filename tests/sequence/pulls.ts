@@ -73,6 +73,9 @@ export const FIRST: Situation = {
   started: null,
   startedNm: 0,
   startedTurning: false,
+  refitted: false,
+  next: null,
+  earlier: [],
   last: null,
   refitting: null,
   lastTight: null,
@@ -88,7 +91,7 @@ export const second = (pauseMs = 6000): Situation => ({
   ...FIRST,
   target: 2,
   lastTight: 1,
-  last: { cylinder: 1, endUs: 10_000_000 - 1000 * pauseMs, asked: null, tight: true, knock: 0 },
+  last: { cylinder: 1, endUs: 10_000_000 - 1000 * pauseMs, asked: null, tight: true, short: false, knock: 0 },
 });
 
 /** Cylinder 2 is due and was pulled to `heldNm` without a click, `pauseMs` ago. */
@@ -97,5 +100,5 @@ export const halfway = (started: 'stroke' | 'short', heldNm: number, pauseMs: nu
   started,
   startedNm: heldNm,
   startedTurning: true,
-  last: { cylinder: 2, endUs: 10_000_000 - 1000 * pauseMs, asked: null, tight: false, knock: 0 },
+  last: { cylinder: 2, endUs: 10_000_000 - 1000 * pauseMs, asked: null, tight: false, short: true, knock: 0 },
 });

@@ -13,25 +13,31 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
   'went-on-from-stroke': () => 'it went on from the stroke before',
   'went-on-after-short': (placed) => `${rose(placed)}: it went on after stopping short`,
   'ended-low': () => 'it ended low',
+  'next-plug-ended-low': () => 'a plug turned from loose and ended low: the next one',
   'ended-without-click': () => 'it ended without a click',
   'low-during-question': () => 'a low stroke while a question was open',
   'stopped-short': () => 'nothing followed: it stopped short',
   'same-plug-again': (placed) => `${rose(placed)}: the same plug once more`,
   'tight-plug-again': (placed) => `${rose(placed)}: a plug already tight was tried again`,
-  'did-not-turn': (placed) => `${rose(placed)}: the plug did not turn`,
-  'tight-or-turning': (placed) => `${rose(placed)}: a tight plug or one that still turned`,
+  'did-not-turn': (placed) => `${compared(placed)}: the plug did not turn`,
+  'tight-or-turning': (placed) => `${compared(placed)}: a tight plug or one that still turned`,
+  'last-tight-or-turning': (placed) =>
+    `${compared(placed)}: the last plug turning, or a tight one again because one was left out`,
   'turned-too-soon': (placed) => `${rose(placed)}: a plug turned, too soon after the last`,
   'stroke-before-in-doubt': (placed) => `${rose(placed)}, and the stroke before need not have turned it`,
   'below-held': () => 'it ended below what this plug had held',
   'slow-to-held': ({ evidence }) =>
     `it took ${Math.round(evidence?.heldRiseMs ?? 0)} ms to what this plug had held`,
   'maybe-tight': () => 'it may have been a plug that was tight already',
+  'turned-from-loose': () => 'it turned from loose, which a plug that had held as much does not',
+  'last-stroke-elsewhere': () => 'the stroke before was on the next plug',
   'did-not-turn-on': () => 'the plug did not turn on',
   'knock-or-short': () => 'a knock, or a stroke that stopped short',
   'no-click-and-nothing-followed': () => 'it reached the window without a click, and nothing followed',
   'went-on-from-question': (placed) => `${rose(placed)}: it went on from the pull in question`,
   'during-question': () => 'it came while a question was open',
   'turned-though-all-done': (placed) => `${rose(placed)}: a plug turned, though every cylinder is done`,
+  'turned-again-later': ({ otherPull }) => `if the plug turned in pull ${otherPull}, this one was on another`,
   'check-above-window': () => 'a check pull went above the window',
   'end-missing': () => 'its end is missing',
   'end-of-scale': ({ pull }) =>
@@ -39,6 +45,7 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
   'to-be-backed-out': () => 'this plug was to be backed out',
   'none-tight-yet': () => 'no plug was tight yet',
   'loosened-after-proof': () => 'a plug was loosened after it had been proven',
+  'loosened-at-once': () => 'it was loosened at once after it was tightened',
   answered: () => 'answered by the technician',
   given: () => 'given to this cylinder by the technician',
   'with-other-pull': ({ otherPull }) => `with pull ${otherPull}`,
@@ -55,3 +62,14 @@ function rose({ pull, evidence }: Placed): string {
   const since = pauseMs === null ? '' : `, ${(pauseMs / 1000).toFixed(1)} s after the last`;
   return `rose in ${Math.round(pull.riseMs)} ms${since}`;
 }
+
+/** The same, with what the plugs that turned in this job took, and whether it rose in a straight line. */
+function compared(placed: Placed): string {
+  const { uneven, usualRiseMs } = placed.evidence ?? {};
+  const evenly = uneven !== undefined && uneven < STRAIGHT ? ' in a straight line' : '';
+  const others = usualRiseMs === undefined ? '' : `, usual ${Math.round(usualRiseMs)} ms`;
+  return `${rose(placed)}${evenly}${others}`;
+}
+
+/** Less uneven than this looks straight to the eye. */
+const STRAIGHT = 0.1;

@@ -1,6 +1,6 @@
-/** Fits the models of src/sequence/shape.ts anew and says how they do on pulls that they were not fitted on. */
+/** Fits the model of src/sequence/shape.ts anew and says how they do on pulls that they were not fitted on. */
 import type { PlugSpec } from '../../../sim/physics/bench.ts';
-import { knockTerms, type ShapeFeatures, shapeFeatures, turnedTerms } from '../../../src/sequence/shape.ts';
+import { knockTerms, type ShapeFeatures, shapeFeatures } from '../../../src/sequence/shape.ts';
 import type { Measurement } from '../measurement.ts';
 import { JOINTS, OTHER_JOINTS } from './joints.ts';
 import { fitLogistic } from './regression.ts';
@@ -20,18 +20,9 @@ interface Model {
   readonly of: (seen: Seen) => boolean;
 }
 
-const clicked = ({ pull, plug }: Seen) => pull.release === 'seen' && pull.peakNm >= plug.lowerNm;
 const low = ({ pull, plug }: Seen) => pull.peakNm >= 0.2 * plug.lowerNm && pull.peakNm < 0.9 * plug.lowerNm;
 
 const MODELS: readonly Model[] = [
-  {
-    name: 'TURNED',
-    means: 'Log odds of a plug that turned against one that stood; terms of `turnedTerms`.',
-    yes: ['turned'],
-    no: ['stood'],
-    terms: turnedTerms,
-    of: clicked,
-  },
   {
     name: 'KNOCK',
     means: 'Log odds of a knock against a low stroke; terms of `knockTerms`.',
@@ -93,7 +84,7 @@ function spread(model: Model, coefficients: readonly number[], all: readonly See
 /** A new coefficients.ts, and how it does; writes nothing. */
 export const fitKinds: Measurement = {
   name: 'fit-kinds',
-  what: 'fits the models of src/sequence/shape.ts: coefficients.ts, and how they do elsewhere (scenes=600)',
+  what: 'fits the model of src/sequence/shape.ts: coefficients.ts, and how they do elsewhere (scenes=600)',
   run: ({ number, progress }) => {
     const scenes = number('scenes', 600);
     const fit = seen(JOINTS, 0, scenes);

@@ -8,7 +8,7 @@ import { isJobEntry } from '../../../src/evidence/entry.ts';
 import type { LogEntry } from '../../../src/evidence/log.ts';
 import { decodeSamples } from '../../../src/pull/trace.ts';
 import { GAUGE, WRENCH } from '../../job/workshop.ts';
-import { type Corner, clickPull, drawn } from '../../pull/shapes.ts';
+import { type Corner, drawn, turningPull } from '../../pull/shapes.ts';
 import { example, exampleJson, folder, run, start } from '../program.ts';
 
 /** As recorded: at any other speed the samples would carry times that cannot be true, and the record would say so. */
@@ -72,7 +72,7 @@ describe('a program that is killed in the middle of a pull', () => {
     ];
     const station = stationOf(
       dir,
-      [rest, ...clickPull(1000, 700, 27, 22, 22), ...longPull],
+      [rest, ...turningPull(1000, 700, 27, 22, 22), ...longPull],
       [0.75, 0.75, 0.75, 0.75],
     );
 
@@ -107,7 +107,7 @@ describe('a program that is killed in the middle of a pull', () => {
     const rest2 = [
       rest,
       ...later(loosened, 1500),
-      ...[4000, 8000, 12_000].flatMap((at) => clickPull(at, 700, 27, 22, 22)),
+      ...[4000, 8000, 12_000].flatMap((at) => turningPull(at, 700, 27, 22, 22)),
     ];
     stationOf(dir, rest2, []);
     const second = start(['job', '--resume', '--station', station, '--plain']);
