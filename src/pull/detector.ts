@@ -127,7 +127,8 @@ class SampleDetector implements PullDetector {
     const detected = ending === null ? null : this.#finish(pull, ending);
     this.#pull = null;
     if (stood !== null) this.#rest.jump(stood.nm, stood.count);
-    this.#rest.begin(this.#lastUs, this.#lastNm);
+    if (detected === null) this.#rest.begin(this.#lastUs, this.#lastNm);
+    else this.#rest.beginBehindPull(this.#lastUs, this.#lastNm);
     return detected;
   }
 

@@ -5,8 +5,13 @@ const BLOCK_US = 150_000;
 const BLOCK_AT_LEAST = 2;
 /** Blocks that the running means reach back: about five seconds, so that drift is followed and noise is not. */
 const MEMORY = 32;
-/** A zero that has jumped (tare, shock) is believed after so many blocks in a row that agree with each other. */
-const MOVED_BLOCKS = 4;
+/** So many blocks make a zero that is settled. */
+const SETTLED_BLOCKS = 4;
+/**
+ * A ratchet that is swung back between strokes drags the other way, often quite steadily: nothing read so soon behind a pull
+ * changes the zero, and one that has jumped (tare, shock) is believed once it has stood still for longer than a swing takes.
+ */
+const SWING_BACK_US = 2_000_000;
 /** What two blocks may differ by beyond their noise, and what a block may differ from the zero by; shares of the start. */
 const FLAT_SHARE = 0.02;
 const SAME_ZERO_SHARE = 0.05;
@@ -42,7 +47,8 @@ export class Rest {
   #zero = 0;
   #zeroCount = 0;
   #blocks = 0;
-  #moved = 0;
+  #movedSinceUs: number | null = null;
+  #learnsFromUs = Number.NEGATIVE_INFINITY;
   #jumped = false;
   #variance = 0;
   #variances = 0;
@@ -109,6 +115,7 @@ export class Rest {
   /** Rest begins anew with this sample: at the start of the stream, behind a pull, behind a gap. */
   begin(atUs: number, nm: number): void {
     this.#waiting = null;
+    this.#movedSinceUs = null;
     this.#lastUs = atUs;
     this.#lastNm = nm;
     this.#nextBlock(atUs);
@@ -121,6 +128,12 @@ export class Rest {
     this.#blocks = 1;
     this.#jumped = true;
     this.#bound();
+  }
+
+  /** The same behind a pull. */
+  beginBehindPull(atUs: number, nm: number): void {
+    this.begin(atUs, nm);
+    this.#learnsFromUs = atUs + SWING_BACK_US;
   }
 
   /** Takes in samples `from` to `to` while they are rest; returns the first that is not, or `to`. */
@@ -186,21 +199,24 @@ export class Rest {
     if (before === null) return;
     const pooled = this.#variances > 0 ? this.noiseNm : Math.sqrt((block.variance + before.variance) / 2);
     const flat = 4 * pooled * Math.sqrt(1 / count + 1 / before.count) + FLAT_SHARE * this.#settings.startNm;
-    if (Math.abs(block.mean - before.mean) <= flat) this.#learn(before);
-    else this.#moved = 0;
+    if (Math.abs(block.mean - before.mean) <= flat) this.#learn(before, atUs);
+    else this.#movedSinceUs = null;
   }
 
-  #learn(block: Block): void {
+  #learn(block: Block, atUs: number): void {
+    if (this.settled && atUs < this.#learnsFromUs) return;
     if (this.#blocks > 0 && !this.#sameZero(block)) {
-      if (++this.#moved < MOVED_BLOCKS) return;
+      this.#movedSinceUs ??= atUs;
+      if (atUs - this.#movedSinceUs < SWING_BACK_US) return;
       this.jump(block.mean, block.count);
+      this.#jumped = false;
     } else {
       this.#blocks = Math.min(this.#blocks + 1, MEMORY);
       this.#zero += (block.mean - this.#zero) / this.#blocks;
       this.#zeroCount = Math.min(this.#zeroCount + block.count, MEMORY * block.count);
-      if (this.#blocks >= MOVED_BLOCKS) this.#jumped = false;
+      if (this.#blocks >= SETTLED_BLOCKS) this.#jumped = false;
     }
-    this.#moved = 0;
+    this.#movedSinceUs = null;
     this.#variances = Math.min(this.#variances + 1, MEMORY);
     this.#variance += (block.variance - this.#variance) / this.#variances;
     this.#bound();

@@ -196,10 +196,32 @@ describe('a zero that moves about a pull', () => {
   });
 
   it('is nothing but rest once it was there for a while', () => {
-    const [pull, ...more] = pullsIn(jumped(0.7, 1500));
+    const [pull, ...more] = pullsIn(jumped(0.7, 2600));
     expect(more).toEqual([]);
     expect(pull?.zeroSettled).toBe(true);
     expect(Math.abs((pull?.peakNm ?? 0) - 27)).toBeLessThan(0.05);
+  });
+
+  it.each([0.2, 0.4, 0.8])('is not what a ratchet drags by %d N·m when it is swung back', (dragNm) => {
+    const stroke = (fromMs: number, topNm: number): Corner[] => [
+      { atMs: fromMs, nm: 0 },
+      { atMs: fromMs + 500, nm: topNm },
+      { atMs: fromMs + 700, nm: 0 },
+    ];
+    const swing = (fromMs: number): Corner[] => [
+      { atMs: fromMs + 40, nm: -dragNm },
+      { atMs: fromMs + 1160, nm: -dragNm },
+      { atMs: fromMs + 1200, nm: 0 },
+    ];
+    const strokes = [0, 1, 2].flatMap((n) => [
+      ...stroke(1000 + 1900 * n, 12 + 3 * n),
+      ...swing(1700 + 1900 * n),
+    ]);
+    const pulls = pullsIn(drawn([rest, ...strokes, ...clickPull(6700, 500, 27, 22, 22)]));
+    expect(pulls).toHaveLength(4);
+    expect(pulls.map(({ zeroNm }) => zeroNm)).toEqual([0, 0, 0, 0]);
+    expect(pulls.at(-1)?.zeroSettled).toBe(true);
+    expect(Math.abs((pulls.at(-1)?.peakNm ?? 0) - 27)).toBeLessThan(0.05);
   });
 
   it('does not end a pull that is held still', () => {
