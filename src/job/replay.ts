@@ -127,8 +127,8 @@ function inputsOf(event: JobEvent): Result<readonly BenchInput[]> {
       );
     }
     case 'readings-missed': {
-      const { tool, fromUs, toUs, reason } = event;
-      return ok([{ kind: 'reading', tool, reading: { kind: 'missed', n: 0, atUs: toUs, fromUs, reason } }]);
+      const { type: _type, tool, toUs: atUs, ...missed } = event;
+      return ok([{ kind: 'reading', tool, reading: { kind: 'missed', n: 0, atUs, ...missed } }]);
     }
     default: {
       const command = commandOf(event);

@@ -60,6 +60,10 @@ class SampleDetector implements PullDetector {
     return detected;
   }
 
+  missed(readings: number): void {
+    (this.#pull ?? this.#rest).missed(readings);
+  }
+
   cut(reason: 'link-lost' | 'stopped'): DetectedPull | null {
     return this.#pull === null ? null : this.#finish(this.#pull, this.#broken(reason));
   }

@@ -1,3 +1,4 @@
+import type { Arrivals } from './sample-clock.ts';
 import type { DetectorSettings } from './settings.ts';
 
 /** The zero is a mean of blocks of rest; a block counts only when the one behind it agrees with it. */
@@ -18,8 +19,12 @@ const SAME_ZERO_SHARE = 0.05;
 /** Before a zero is known it is looked for within so many times the start. */
 const FIRST_ZERO_WITHIN = 3;
 const START_OVER_NOISE = 6;
-/** Jitter and single losses stay far below this; bunches of two already come near. */
+/** Steps between packets over steps between samples: jitter stays below this; bunches of two already come near. */
 const BUNCHED = 1.4;
+/** Jitter of a tenth of a step, which is that of a tool's own clock. */
+const EVEN = 1.01;
+/** Of the last blocks those count that lost nothing: a quarter of them. */
+const ARRIVAL_BLOCKS = 16;
 /** At rest, samples further apart than this do not belong to one block. */
 const HOLE_US = 400_000;
 
@@ -52,10 +57,13 @@ export class Rest {
   #jumped = false;
   #variance = 0;
   #variances = 0;
-  #intervalUs = 0;
   #stepSquares = 0;
-  /** Mean square of the steps over the square of their mean: 1 for an even stream. */
-  #unevenness = 1;
+  /** Of the last blocks: mean step, and mean square of the steps over it, which is the step between packets. */
+  readonly #intervalsUs: number[] = [];
+  readonly #packetsUs: number[] = [];
+  #arrivalBlock = 0;
+  /** In this block, as far as the tool counts its readings. */
+  #missed = 0;
 
   constructor(settings: DetectorSettings) {
     this.#settings = settings;
@@ -89,14 +97,12 @@ export class Rest {
     return Math.max(Math.sqrt(seen), stepNm / Math.sqrt(12), 1e-4 * startNm);
   }
 
-  /** Usual step between samples; 0 before it is known. */
-  get intervalUs(): number {
-    return this.#intervalUs;
-  }
-
-  /** Readings come in bunches, as a radio hands them over; their stamps tell little of when they were taken. */
-  get bunched(): boolean {
-    return this.#unevenness > BUNCHED;
+  /** How readings come when none is lost. */
+  get arrivals(): Arrivals {
+    const intervalUs = lowerQuartile(this.#intervalsUs);
+    const packetUs = lowerQuartile(this.#packetsUs);
+    const unevenness = intervalUs > 0 ? packetUs / intervalUs : 1;
+    return { intervalUs, packetUs, bunched: unevenness > BUNCHED, even: unevenness < EVEN };
   }
 
   get startNm(): number {
@@ -128,6 +134,11 @@ export class Rest {
     this.#blocks = 1;
     this.#jumped = true;
     this.#bound();
+  }
+
+  /** So many readings are missing here. */
+  missed(readings: number): void {
+    this.#missed += readings;
   }
 
   /** The same behind a pull. */
@@ -181,13 +192,17 @@ export class Rest {
     this.#squares = 0;
     this.#stepSquares = 0;
     this.#count = 0;
+    this.#missed = 0;
     this.#blockStartUs = atUs;
   }
 
   #closeBlock(sum: number, squares: number, count: number, atUs: number, stepSquares: number): void {
-    const intervalUs = (atUs - this.#blockStartUs) / count;
-    this.#unevenness += (stepSquares / count / (intervalUs * intervalUs) - this.#unevenness) / 8;
-    this.#intervalUs += (intervalUs - this.#intervalUs) / (this.#intervalUs === 0 ? 1 : 8);
+    const tookUs = atUs - this.#blockStartUs;
+    this.#intervalsUs[this.#arrivalBlock] = tookUs / (count + this.#missed);
+    if (this.#missed === 0 || this.#packetsUs.length <= this.#arrivalBlock)
+      this.#packetsUs[this.#arrivalBlock] = stepSquares / tookUs;
+    this.#arrivalBlock = (this.#arrivalBlock + 1) % ARRIVAL_BLOCKS;
+    this.#missed = 0;
     this.#blockStartUs = atUs;
     if (count < BLOCK_AT_LEAST) {
       this.#waiting = null;
@@ -233,4 +248,9 @@ export class Rest {
     this.#low = middle - reach;
     this.#high = middle + reach;
   }
+}
+
+function lowerQuartile(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[sorted.length >> 2] ?? 0;
 }

@@ -1,9 +1,11 @@
-import { clickTop } from './click-top.ts';
 import { Climb, type Step } from './climb.ts';
+import { crestTop } from './crest.ts';
+import { evened } from './evened.ts';
 import type { PullStart } from './pull-start.ts';
 import type { RecentSamples } from './recent.ts';
 import { ReleaseWatch } from './release.ts';
-import { smoothTop } from './smooth-top.ts';
+import type { Arrivals } from './sample-clock.ts';
+
 import type { Top } from './top.ts';
 
 /** Samples further apart than this cannot show a click. */
@@ -12,7 +14,7 @@ export const CLICK_VISIBLE_US = 25_000;
 const TOP_FINAL_US = 40_000;
 const TOP_FINAL_FRAMES = 3;
 /** A fall in front of a much higher peak was no click. */
-const CLICK_NOT_BELOW = 0.7;
+export const CLICK_NOT_BELOW = 0.7;
 const MOST_CLICKS = 8;
 /** What lies this far below the best top will not be a better one when it is estimated. */
 const SURELY_LOWER = 0.95;
@@ -34,6 +36,7 @@ export class Tops {
   readonly #recent: RecentSamples;
   readonly #watch: ReleaseWatch;
   readonly #noiseNm: number;
+  readonly #arrivals: Arrivals;
   /** Samples too far apart to show a click still show that the torque fell. */
   readonly #allFalls: boolean;
   #high: Step | null = null;
@@ -43,7 +46,9 @@ export class Tops {
   #clicks: Click[] = [];
 
   constructor(recent: RecentSamples, started: PullStart) {
-    const { startNm, noiseNm, frameSigma, frameSamples, intervalUs } = started;
+    const { startNm, noiseNm, frameSigma, frameSamples, arrivals } = started;
+    const { intervalUs } = arrivals;
+    this.#arrivals = arrivals;
     this.climb = new Climb(startNm / CLIMB_STEPS_PER_START);
     this.#recent = recent;
     this.#watch = new ReleaseWatch(frameSigma, frameSamples * intervalUs);
@@ -55,8 +60,8 @@ export class Tops {
     this.#climbTo(step);
     const fall = this.#watch.frame(step);
     if (fall === null || !(fall.click || this.#allFalls)) return;
-    const { crest, kneeUs, troughNm } = fall;
-    const top = clickTop(this.#recent, crest, kneeUs, troughNm, this.#noiseNm);
+    const { crest, troughNm } = fall;
+    const top = this.#topAt(crest.atUs, fall.click);
     this.#candidate({ top, step: crest });
     // From here on the next top is looked for: it may lie hardly higher, within the noise of the frames.
     this.#high = null;
@@ -94,7 +99,12 @@ export class Tops {
     if (step === null) return;
     const mostNm = step.nm + NEVER_SIGMA * this.#noiseNm;
     if (this.#best !== null && mostNm < SURELY_LOWER * this.#best.top.nm) return;
-    this.#candidate({ top: smoothTop(this.#recent, step.atUs, this.#noiseNm), step });
+    this.#candidate({ top: this.#topAt(step.atUs, false), step });
+  }
+
+  #topAt(us: number, click: boolean): Top {
+    const at = this.#recent.nearest(us);
+    return crestTop(evened(this.#recent, at, this.#arrivals), at, this.#noiseNm, click);
   }
 
   #candidate(top: PlacedTop): void {

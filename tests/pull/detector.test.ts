@@ -147,7 +147,8 @@ describe('noise', () => {
       { numRuns: 60 },
     );
     const bias = errors.reduce((sum, error) => sum + error, 0) / errors.length;
-    expect(Math.abs(bias)).toBeLessThan(0.06);
+    // A third of the noise.
+    expect(Math.abs(bias)).toBeLessThan(0.1);
   });
 });
 

@@ -125,7 +125,7 @@ export function play(tape: Tape, silent: string | null = null): Played {
 }
 
 const missed = (n: number, gap: { fromUs: number; atUs: number; readings: number }) =>
-  ({ kind: 'missed', n, ...gap, reason: 'its own counter jumped' }) as const;
+  ({ kind: 'missed', n, ...gap, reason: 'counter-jumped' }) as const;
 
 export function begin(give: (input: BenchInput) => unknown, stepCounts = 1): void {
   give({ kind: 'session', program: 'measurement', platform: 'generator', simulated: true });

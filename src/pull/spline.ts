@@ -1,0 +1,74 @@
+/** How fast the pace may change, in shares of the torque a second and root second: a hand that holds still … a head that gives way. */
+export const BENDS = [0.3, 2, 12, 75, 450] as const;
+/** Nobody pulls by more than so many times the torque in a second. */
+export const FASTEST_PER_S = 40;
+
+/**
+ * Level and pace of a torque whose pace wanders, from noisy readings: the cubic smoothing spline (G. Wahba 1978) in the form
+ * of R. E. Kalman's filter.
+ */
+export class Spline {
+  readonly #noise: number;
+  readonly #bend: number;
+  nm: number;
+  nmPerS = 0;
+  p00: number;
+  p01 = 0;
+  p11: number;
+  /** Logarithm of the likelihood of the readings but the first two. */
+  evidence = 0;
+  #count = 1;
+
+  /** Begins at a reading of `nm`; `bend` and speed in shares of `scaleNm`. */
+  constructor(nm: number, sigma: number, scaleNm: number, bend: number) {
+    this.#noise = sigma * sigma;
+    this.#bend = (bend * scaleNm) ** 2;
+    this.nm = nm;
+    this.p00 = this.#noise;
+    this.p11 = (FASTEST_PER_S * scaleNm) ** 2;
+  }
+
+  /** `s` seconds on; a spline that runs backwards counts its pace backwards too. */
+  predict(s: number): void {
+    this.nm += this.nmPerS * s;
+    const bend = this.#bend * s;
+    this.p00 += s * (2 * this.p01 + s * this.p11) + (bend * s * s) / 3;
+    this.p01 += s * this.p11 + (bend * s) / 2;
+    this.p11 += bend;
+  }
+
+  correct(readNm: number): void {
+    const variance = this.p00 + this.#noise;
+    const off = readNm - this.nm;
+    if (++this.#count > 2) this.evidence -= 0.5 * (Math.log(variance) + (off * off) / variance);
+    const k0 = this.p00 / variance;
+    const k1 = this.p01 / variance;
+    this.nm += k0 * off;
+    this.nmPerS += k1 * off;
+    this.p11 -= k1 * this.p01;
+    this.p01 -= k0 * this.p01;
+    this.p00 -= k0 * this.p00;
+  }
+}
+
+export interface Guess {
+  readonly nm: number;
+  readonly variance: number;
+  readonly atUs: number;
+  readonly evidence: number;
+}
+
+/** What several guesses come to, each weighted by the likelihood of the readings under it (Bayesian model averaging). */
+export function averaged(guesses: readonly Guess[]): Omit<Guess, 'evidence'> {
+  const most = guesses.reduce((max, { evidence }) => Math.max(max, evidence), Number.NEGATIVE_INFINITY);
+  const weights = guesses.map(({ evidence }) => Math.exp(evidence - most));
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const mean = (of: (guess: Guess) => number) =>
+    guesses.reduce((sum, guess, i) => sum + (weights[i] ?? 0) * of(guess), 0) / total;
+  const nm = mean((guess) => guess.nm);
+  return {
+    nm,
+    variance: mean((guess) => guess.variance + (guess.nm - nm) ** 2),
+    atUs: mean(({ atUs }) => atUs),
+  };
+}
