@@ -13,6 +13,11 @@ import { zeroDoubtNm } from './zero-doubt.ts';
 /** A gap as long as this may hide a click, and one as long as that the rise behind it too. */
 const CLICK_HIDDEN_US = 40_000;
 const CLICK_BACK_US = 80_000;
+/**
+ * ∫ torque dt over the peak, which is how long it lasted: a push of the arm takes 0.1 s and more, however quick (from memory);
+ * simulated pulls last from 0.12 s on, most blows below 0.06. Assumption.
+ */
+const BLOW_MS = 80;
 /** The highest of many readings lies above the torque by so many standard deviations at most. */
 const HIGHEST_SIGMA = 4.5;
 
@@ -36,7 +41,7 @@ export interface Gathered {
   readonly withinNm: number;
 }
 
-/** Null when it only seemed to reach the start, by noise on top of a knock. */
+/** Null when it only seemed to reach the start, by noise on top of a knock, or was a blow. */
 export function detectedPull(
   settings: DetectorSettings,
   started: PullStart,
@@ -49,7 +54,7 @@ export function detectedPull(
   const asRead: Top = { nm: highest.nm, atUs: last.atUs, standardNm: noiseNm };
   const best = tops.highest() ?? { top: asRead, step: last };
   const peak = saturated ? { ...asRead, atUs: best.top.atUs } : atLeast(highest.nm, best.top, noiseNm);
-  if (peak.nm < startNm) return null;
+  if (peak.nm < startNm || isBlow(peak.nm, ending, seen)) return null;
   const intervalUs = started.arrivals.intervalUs || last.atUs / Math.max(1, samples - 1);
   const click = tops.clickBelow(peak.nm);
   const holes = seen.holes.all();
@@ -90,6 +95,11 @@ export function detectedPull(
     stream: 'samples',
     cut: ending.cut,
   };
+}
+
+/** It struck something: the torque was gone sooner than any hand lets go. Where readings are far apart, nobody knows. */
+function isBlow(peakNm: number, { cut }: Ending, { last, longestGapUs }: Gathered): boolean {
+  return cut === null && longestGapUs <= CLICK_VISIBLE_US && last.impulseNms < (BLOW_MS / 1000) * peakNm;
 }
 
 /** A hole hides a click where the torque had come up far enough and fell meanwhile, or had the time to come up again. */

@@ -117,6 +117,27 @@ describe('finding a pull', () => {
     expect(pullsIn(holed).map(({ cut }) => cut)).toEqual(['link-lost']);
   });
 
+  it('is not taken in by a blow, which is gone sooner than any hand lets go', () => {
+    const struck = (ms: number): Corner[] => [
+      rest,
+      { atMs: 1000, nm: 0 },
+      { atMs: 1000 + ms / 2, nm: 40 },
+      { atMs: 1000 + ms, nm: 0 },
+      { atMs: 1600, nm: 0 },
+    ];
+    expect(pullsIn(drawn(struck(100)))).toEqual([]);
+    expect(pullsIn(drawn(struck(220)))).toHaveLength(1);
+    // Readings so far apart do not tell.
+    expect(
+      pullsIn(
+        drawn(
+          [rest, { atMs: 1000, nm: 0 }, { atMs: 1050, nm: 40 }, { atMs: 1100, nm: 0 }, { atMs: 1600, nm: 0 }],
+          50,
+        ),
+      ),
+    ).toHaveLength(1);
+  });
+
   it('gives the pull under way when it is told that no more samples come', () => {
     const detector = createPullDetector(settings);
     for (const { atUs, nm } of drawn([rest, { atMs: 1000, nm: 0 }, { atMs: 1500, nm: 20 }]))
