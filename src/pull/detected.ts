@@ -64,23 +64,28 @@ export function detectedPull(
   const first = release ?? { top: peak, step: best.step };
   const rise = riseOf(tops.climb, first);
   const { beforeNm } = started;
+  const fallUs = visible ? (release?.tookUs ?? tops.slowFallBelow(peak.nm)) : null;
+  // A tool that smooths lags behind a steady rise by so much, and behind a top that bends by less.
+  const lagNm = (rise.slopeAtTopNmPerS * settings.lagMs) / 1000;
   const doubtNm = zeroDoubtNm({ beforeNm, afterNm: ending.afterNm, withinNm: seen.withinNm });
   return {
     startUs,
     endUs: ending.endUs,
-    peakNm: sign * peak.nm,
+    peakNm: sign * (peak.nm + lagNm / 2),
     peakUs: startUs + Math.max(0, Math.round(peak.atUs)),
     peakStandardNm: Math.hypot(
       peak.standardNm,
       started.zeroStandardNm,
       doubtNm / Math.sqrt(3),
       hiddenNm(holes, peak, rise, intervalUs) / Math.sqrt(3),
+      lagNm / 2 / Math.sqrt(3),
     ),
     highestNm: sign * highest.nm,
     release: visible ? (release === null ? 'none' : 'seen') : 'not-visible',
-    releaseNm: release === null ? null : sign * release.top.nm,
+    releaseNm: release === null ? null : sign * (release.top.nm + lagNm / 2),
     releaseUs: release === null ? null : startUs + Math.max(0, Math.round(release.top.atUs)),
     dropShare: release === null ? null : 1 - release.troughNm / release.top.nm,
+    ...(fallUs !== null && { fallMs: fallUs / 1000 }),
     riseMs: (rise.reachedMs[7] ?? 0) - (rise.reachedMs[1] ?? 0),
     rise,
     turn: turnOf(tops.climb, first, best.step),

@@ -8,6 +8,8 @@ export interface DetectorSettings {
   readonly stepNm: number;
   /** Between which torques the readings mean anything; null where the tool does not say. */
   readonly range: { readonly lowerNm: number; readonly upperNm: number } | null;
+  /** By how much its own filter makes the tool lag behind the torque; 0 where it does not smooth, or does not say. */
+  readonly lagMs: number;
   /** `maxima`: the tool sends the highest torque of a work cycle and not the torque as it is. */
   readonly stream: 'samples' | 'maxima';
   /** After so many milliseconds without a reading a tool of maxima has begun anew, though it may say the same again. */
@@ -23,13 +25,20 @@ const SILENT_INTERVALS = 3;
 /** Settings for a window whose lower limit is `lowerNm`, and for what is known of the tool. */
 export function detectorSettings(lowerNm: number, tool: Partial<DetectorSettings> = {}): DetectorSettings {
   const startNm = START_SHARE * lowerNm;
-  return { startNm, stepNm: 0, range: null, stream: 'samples', silentMs: SILENT_MS, ...tool };
+  return { startNm, stepNm: 0, range: null, lagMs: 0, stream: 'samples', silentMs: SILENT_MS, ...tool };
 }
 
 /** The same with what a tool declared of itself. One step of its readings is `10^exponent` where it names no other. */
 export function settingsFor(
   lowerNm: number,
-  { exponent, resolutionCounts, samplingFunction, validRange, updateIntervalMs }: ToolDescription,
+  {
+    exponent,
+    resolutionCounts,
+    samplingFunction,
+    validRange,
+    updateIntervalMs,
+    bandwidthHz,
+  }: ToolDescription,
 ): DetectorSettings {
   return detectorSettings(lowerNm, {
     stepNm: scaled(Math.max(1, resolutionCounts ?? 1), exponent),
@@ -40,6 +49,7 @@ export function settingsFor(
             lowerNm: scaled(validRange.lowerCounts, exponent),
             upperNm: scaled(validRange.upperCounts, exponent),
           },
+    lagMs: bandwidthHz === undefined ? 0 : 1000 / (2 * Math.PI * bandwidthHz),
     silentMs: Math.max(SILENT_MS, SILENT_INTERVALS * (updateIntervalMs ?? 0)),
     stream: samplingFunction === 'maximum' || samplingFunction === 'minimum' ? 'maxima' : 'samples',
   });

@@ -28,6 +28,7 @@ export interface PlacedTop {
 
 export interface Click extends PlacedTop {
   readonly troughNm: number;
+  readonly tookUs: number;
 }
 
 /** The tops of a pull: each is estimated as soon as it is known for one, from the samples that are then still there. */
@@ -44,14 +45,15 @@ export class Tops {
   #highIsFinal = true;
   #best: PlacedTop | null = null;
   #clicks: Click[] = [];
+  #slowFall: { readonly nm: number; readonly tookUs: number } | null = null;
 
-  constructor(recent: RecentSamples, started: PullStart) {
+  constructor(recent: RecentSamples, started: PullStart, lagUs: number) {
     const { startNm, noiseNm, frameSigma, frameSamples, arrivals } = started;
     const { intervalUs } = arrivals;
     this.#arrivals = arrivals;
     this.climb = new Climb(startNm / CLIMB_STEPS_PER_START);
     this.#recent = recent;
-    this.#watch = new ReleaseWatch(frameSigma, frameSamples * intervalUs);
+    this.#watch = new ReleaseWatch(frameSigma, frameSamples * intervalUs, lagUs);
     this.#noiseNm = noiseNm;
     this.#allFalls = intervalUs > CLICK_VISIBLE_US;
   }
@@ -59,14 +61,16 @@ export class Tops {
   frame(step: Step): void {
     this.#climbTo(step);
     const fall = this.#watch.frame(step);
-    if (fall === null || !(fall.click || this.#allFalls)) return;
-    const { crest, troughNm } = fall;
+    if (fall === null) return;
+    if (!fall.click && fall.troughNm > 0) this.#slowFall = { nm: fall.crest.nm, tookUs: fall.tookUs };
+    if (!(fall.click || this.#allFalls)) return;
+    const { crest, troughNm, tookUs } = fall;
     const top = this.#topAt(crest.atUs, fall.click);
     this.#candidate({ top, step: crest });
     // From here on the next top is looked for: it may lie hardly higher, within the noise of the frames.
     this.#high = null;
     this.#highIsFinal = true;
-    if (fall.click) this.#clicked({ top, step: crest, troughNm });
+    if (fall.click) this.#clicked({ top, step: crest, troughNm, tookUs });
   }
 
   /** The highest top; null when none was ever looked at. */
@@ -78,6 +82,12 @@ export class Tops {
   /** The first click that no much higher peak came behind. */
   clickBelow(peakNm: number): Click | null {
     return this.#clicks.find(({ top }) => top.nm >= CLICK_NOT_BELOW * peakNm) ?? null;
+  }
+
+  /** How long the last fall took from near the peak that was too slow for a click; null where there was none. */
+  slowFallBelow(peakNm: number): number | null {
+    const fall = this.#slowFall;
+    return fall !== null && fall.nm >= CLICK_NOT_BELOW * peakNm ? fall.tookUs : null;
   }
 
   #climbTo(step: Step): void {

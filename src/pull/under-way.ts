@@ -58,7 +58,7 @@ export class PullUnderWay {
     this.#recent = recent;
     this.#stampUs = started.startUs;
     this.#lastNm = started.sign * (readNm - started.zeroNm);
-    this.#tops = new Tops(recent, started);
+    this.#tops = new Tops(recent, started, 1000 * settings.lagMs);
     this.#holes = new Holes(recent, started);
     this.#standing = new Standing(started, this.#lastNm);
     this.#turning = new Turning(started.sign * angleDeg);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createPullDetector } from '../../src/pull/detector.ts';
 import type { DetectedPull } from '../../src/pull/pull.ts';
-import { type DetectorSettings, detectorSettings } from '../../src/pull/settings.ts';
+import { type DetectorSettings, detectorSettings, settingsFor } from '../../src/pull/settings.ts';
 import { type Corner, clickPull, drawn, EASE_MS } from './shapes.ts';
 
 const settings = detectorSettings(25);
@@ -147,6 +147,48 @@ describe('finding a pull', () => {
     expect(pull?.cut).toBe('stopped');
     expect(pull?.peakNm).toBeCloseTo(20, 1);
     expect(detector.cut('stopped')).toBeNull();
+  });
+});
+
+describe('a tool that smooths its readings', () => {
+  /** A rise of 45 N·m/s to a click, through a low-pass of first order. */
+  const smoothed = (hz: number) => {
+    const lagMs = 1000 / (2 * Math.PI * hz);
+    let nm = 0;
+    const fine = drawn([rest, ...clickPull(1000, 600, 27, 20, 20)], 1).map((sample) => {
+      nm += (sample.nm - nm) * (1 - Math.exp(-1 / lagMs));
+      return { ...sample, nm };
+    });
+    return { samples: fine.filter((_, i) => i % 10 === 0), lagMs };
+  };
+
+  it.each([3, 5, 10])(
+    'at %d Hz reads low; where it states its bandwidth, the uncertainty holds that',
+    (hz) => {
+      const { samples, lagMs } = smoothed(hz);
+      const [unaware] = pullsIn(samples);
+      const [aware] = pullsIn(samples, { ...settings, lagMs });
+      expect((unaware?.peakNm ?? 27) - 27).toBeLessThan(-2 * (unaware?.peakStandardNm ?? 0));
+      expect(Math.abs((aware?.peakNm ?? 0) - 27)).toBeLessThan(2 * (aware?.peakStandardNm ?? 0));
+    },
+  );
+
+  it('still shows its click where its bandwidth is known', () => {
+    const { samples, lagMs } = smoothed(3);
+    expect(pullsIn(samples)[0]?.release).toBe('none');
+    expect(pullsIn(samples, { ...settings, lagMs })[0]?.release).toBe('seen');
+  });
+
+  it('is known by its bandwidth, the inverse of its lag', () => {
+    const description = { exponent: -2, samplingFunction: 'instantaneous', bandwidthHz: 10 } as const;
+    const tool = {
+      ...description,
+      quantity: 'torque',
+      unit: 'N.m',
+      link: { kind: 'direct', authenticated: false },
+    } as const;
+    expect(settingsFor(25, tool).lagMs).toBeCloseTo(15.9, 1);
+    expect(settings.lagMs).toBe(0);
   });
 });
 
