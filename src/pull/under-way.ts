@@ -120,11 +120,11 @@ export class PullUnderWay {
       const stepUs = us - lastUs;
       ticks += 1 + lost;
       lost = 0;
-      if (gapUs > 0) this.#holes.packet(before + i);
       const sumNm = torque + lastNm;
       impulse += sumNm * stepUs;
       if (angleDeg !== null) this.#turning.add(sign * (angleDeg[i] ?? Number.NaN), 0.5 * sumNm);
       recent.add(us, torque, stampedUs, ticks);
+      if (gapUs > 0) this.#holes.packet(before + i);
       if (stepUs > holeFromUs) this.#holes.add(before + i);
       if (torque >= highestNm) {
         highestNm = torque;
