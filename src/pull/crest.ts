@@ -3,7 +3,7 @@ import { averaged, BENDS, FASTEST_PER_S, type Guess, Spline } from './spline.ts'
 import type { Top } from './top.ts';
 
 /** Samples this far in front of a top and behind it say how it bends, and as many at least. */
-const BEFORE_US = 120_000;
+const BEFORE_US = 60_000;
 const BEHIND_US = 80_000;
 const AT_LEAST = 4;
 /** A valley is one when the torque comes up again by more than noise and ripple of a joint. */
