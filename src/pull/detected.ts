@@ -15,9 +15,9 @@ const CLICK_HIDDEN_US = 40_000;
 const CLICK_BACK_US = 80_000;
 /**
  * ∫ torque dt over the peak, which is how long it lasted: a push of the arm takes 0.1 s and more, however quick (from memory);
- * simulated pulls last from 0.12 s on, most blows below 0.06. Assumption.
+ * simulated pulls last from 0.1 s on, most blows below 0.06. Assumption.
  */
-const BLOW_MS = 80;
+const BLOW_MS = 60;
 /** The highest of many readings lies above the torque by so many standard deviations at most. */
 const HIGHEST_SIGMA = 4.5;
 

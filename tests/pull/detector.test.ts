@@ -210,8 +210,7 @@ describe('noise', () => {
       { numRuns: 60 },
     );
     const bias = errors.reduce((sum, error) => sum + error, 0) / errors.length;
-    // A third of the noise.
-    expect(Math.abs(bias)).toBeLessThan(0.1);
+    expect(Math.abs(bias)).toBeLessThan(0.07);
   });
 });
 
