@@ -41,6 +41,7 @@ export function brokenTops(
   for (let k = begin; k <= end; k++) {
     const fromUs = samples.timeUs(k);
     const stepUs = samples.timeUs(k + 1) - fromUs;
+    if (stepUs <= 0) continue;
     const hole = stepUs > HOLE_STEPS * (fromUs - samples.timeUs(k - 1)) && stepUs > 2 * FALLS_IN_US;
     // At any moment it may have broken off.
     const share = paceUnknown + Math.log((prior * stepUs) / allUs);

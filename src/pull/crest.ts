@@ -56,9 +56,8 @@ function stretch(samples: Samples, at: number, sigma: number): readonly [number,
       i = next;
       if (samples.nm(i) < samples.nm(lowest)) lowest = i;
     }
-    return samples.nm(i) > samples.nm(lowest) + valleyNm / 2
-      ? at + step * Math.max(AT_LEAST, step * (lowest - at))
-      : i;
+    const n = samples.nm(i) > samples.nm(lowest) + valleyNm / 2 ? Math.abs(lowest - at) : Math.abs(i - at);
+    return at + step * Math.min(Math.abs(i - at), Math.max(AT_LEAST, n));
   };
   return [end(-1, BEFORE_US), end(1, BEHIND_US)];
 }
