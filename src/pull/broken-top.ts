@@ -3,7 +3,7 @@ import { carried, momentsIn, type Reach, type Side, type Sides } from './sides.t
 import { FASTEST_PER_S, type Guess } from './spline.ts';
 
 /** What is this much less likely than the best is not looked at more closely; a logarithm. */
-export const UNLIKELY = 10;
+export const UNLIKELY = 7;
 /** The highest of many readings lies above the torque by so many standard deviations at most. */
 const HIGHEST_SIGMA = 4;
 /** The slope of a fall grows with what is left of it: by 1/2 where it ends like a parabola, by 1 where like an exponential. */
@@ -12,6 +12,8 @@ const STEEPENS_WITHIN = 0.4;
 /** Both sides meet within so many standard deviations; so many moments stand for all. */
 const MEETS_SIGMA = 2.5;
 const MEETS_AT = [1 / 6, 1 / 2, 5 / 6] as const;
+const SHORT_S = 0.0025;
+const MEETS_SHORT_AT = [1 / 2] as const;
 /** Where readings are missing at the break, nobody sees how it fell; that takes so long at least. */
 const HOLE_STEPS = 1.6;
 const FALLS_IN_US = 8_000;
@@ -41,7 +43,7 @@ export function brokenTops(
   for (let k = begin; k <= end; k++) {
     const fromUs = samples.timeUs(k);
     const stepUs = samples.timeUs(k + 1) - fromUs;
-    if (stepUs <= 0) continue;
+    if (stepUs <= 0 || likeliest(sides, k) + paceUnknown < most - UNLIKELY) continue;
     const hole = stepUs > HOLE_STEPS * (fromUs - samples.timeUs(k - 1)) && stepUs > 2 * FALLS_IN_US;
     // At any moment it may have broken off.
     const share = paceUnknown + Math.log((prior * stepUs) / allUs);
@@ -64,6 +66,17 @@ export function brokenTops(
   return breaks
     .filter(({ evidence }) => evidence > most - UNLIKELY)
     .flatMap((one) => (one.hole ? unseenBreak(one, scaleNm) : seenBreak(one, troughNm)));
+}
+
+/** The evidence on both sides of a break behind sample number `k`, however they bend: no break there has more. */
+function likeliest(sides: readonly Sides[], k: number): number {
+  let before = Number.NEGATIVE_INFINITY;
+  let behind = Number.NEGATIVE_INFINITY;
+  for (const side of sides) {
+    before = Math.max(before, side.before.get(k)?.evidence ?? before);
+    behind = Math.max(behind, side.behind.get(k + 1)?.evidence ?? behind);
+  }
+  return before + behind;
 }
 
 /** The torque broke off within `s` seconds behind `fromUs`. */
@@ -90,8 +103,9 @@ function seenBreak({ left, right, bends, fromUs, s, evidence }: Break, troughNm:
   const doubtS = (MEETS_SIGMA * doubtNm) / closing;
   const first = Math.max(0, Math.min(s - 1e-6, meetS) - doubtS);
   const last = Math.min(s, Math.max(1e-6, meetS) + doubtS);
-  const share = Math.log((last - first) / (MEETS_AT.length * s));
-  return MEETS_AT.map((part) => {
+  const parts = s < SHORT_S ? MEETS_SHORT_AT : MEETS_AT;
+  const share = Math.log((last - first) / (parts.length * s));
+  return parts.map((part) => {
     const on = first + part * (last - first);
     const l = carried(left, on, bends.left);
     const r = carried(right, s - on, bends.right);

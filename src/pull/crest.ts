@@ -6,13 +6,15 @@ import type { Top } from './top.ts';
 
 /** Samples this far in front of a top and behind it say how it bends, and as many at least. */
 const BEFORE_US = 60_000;
-const BEHIND_US = 80_000;
+const BEHIND_US = 50_000;
 const AT_LEAST = 4;
 /** A valley is one when the torque comes up again by more than noise and ripple of a joint. */
 const VALLEY_SIGMA = 4;
 const VALLEY_SHARE = 0.02;
 /** The top lies this near to the highest frame. */
 const NEAR_US = 20_000;
+/** A curve is looked at so finely, where samples come more often. */
+const LOOK_US = 2_500;
 /** Before the readings are looked at: how likely it is that a top breaks off, where a click was seen and where none was. */
 const BREAKS = { click: 0.95, other: 0.5 } as const;
 /** Torques do more than the curves that are weighed: from pulls of two independent simulations. */
@@ -69,7 +71,11 @@ function bentTop(samples: Samples, sides: Sides, from: number, to: number, prior
   let best: Point | null = null;
   let sum = 0;
   let count = 0;
-  for (let i = from; i <= to; i++) {
+  const stride = Math.max(
+    1,
+    Math.floor(LOOK_US / Math.max(1, (samples.timeUs(to) - samples.timeUs(from)) / (to - from || 1))),
+  );
+  for (let i = from; i <= to; i += stride) {
     const left = before.get(i);
     const right = behind.get(i + 1);
     if (left === undefined) break;

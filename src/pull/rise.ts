@@ -24,8 +24,7 @@ export function riseTo(samples: Samples, last: number, toUs: number, sigma: numb
     BENDS.map((bend) => {
       const spline = new Spline(samples.nm(first), sigma, scaleNm, bend);
       for (let i = first + 1; i <= last; i++) {
-        spline.predict((samples.timeUs(i) - samples.timeUs(i - 1)) / 1e6);
-        spline.correct(samples.nm(i));
+        spline.take((samples.timeUs(i) - samples.timeUs(i - 1)) / 1e6, samples.nm(i));
       }
       const { evidence } = spline;
       spline.predict(Math.max(0, toUs - samples.timeUs(last)) / 1e6);

@@ -54,8 +54,7 @@ export function bothSides(
     const at = new Map<number, Side>();
     for (let i = start; ; i += step) {
       if (i !== start) {
-        spline.predict(Math.abs(samples.timeUs(i) - samples.timeUs(i - step)) / 1e6);
-        spline.correct(samples.nm(i));
+        spline.take(Math.abs(samples.timeUs(i) - samples.timeUs(i - step)) / 1e6, samples.nm(i));
       }
       if (i >= from - 1 && i <= to + 1) at.set(i, sideOf(spline));
       if (i === end) return { at, evidence: spline.evidence };

@@ -37,17 +37,22 @@ export class Spline {
     this.p11 += bend;
   }
 
-  correct(readNm: number): void {
-    const variance = this.p00 + this.#noise;
-    const off = readNm - this.nm;
+  /** `s` seconds on there is a reading. */
+  take(s: number, readNm: number): void {
+    const bend = this.#bend * s;
+    const nm = this.nm + this.nmPerS * s;
+    const p00 = this.p00 + s * (2 * this.p01 + s * this.p11) + (bend * s * s) / 3;
+    const p01 = this.p01 + s * this.p11 + (bend * s) / 2;
+    const variance = p00 + this.#noise;
+    const off = readNm - nm;
     if (++this.#count > 2) this.evidence -= 0.5 * (Math.log(variance) + (off * off) / variance);
-    const k0 = this.p00 / variance;
-    const k1 = this.p01 / variance;
-    this.nm += k0 * off;
+    const k0 = p00 / variance;
+    const k1 = p01 / variance;
+    this.nm = nm + k0 * off;
     this.nmPerS += k1 * off;
-    this.p11 -= k1 * this.p01;
-    this.p01 -= k0 * this.p01;
-    this.p00 -= k0 * this.p00;
+    this.p11 += bend - k1 * p01;
+    this.p01 = p01 - k0 * p01;
+    this.p00 = p00 - k0 * p00;
   }
 }
 
@@ -60,15 +65,21 @@ export interface Guess {
 
 /** What several guesses come to, each weighted by the likelihood of the readings under it (Bayesian model averaging). */
 export function averaged(guesses: readonly Guess[]): Omit<Guess, 'evidence'> {
-  const most = guesses.reduce((max, { evidence }) => Math.max(max, evidence), Number.NEGATIVE_INFINITY);
-  const weights = guesses.map(({ evidence }) => Math.exp(evidence - most));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const mean = (of: (guess: Guess) => number) =>
-    guesses.reduce((sum, guess, i) => sum + (weights[i] ?? 0) * of(guess), 0) / total;
-  const nm = mean((guess) => guess.nm);
-  return {
-    nm,
-    variance: mean((guess) => guess.variance + (guess.nm - nm) ** 2),
-    atUs: mean(({ atUs }) => atUs),
-  };
+  let most = Number.NEGATIVE_INFINITY;
+  for (const { evidence } of guesses) most = Math.max(most, evidence);
+  let total = 0;
+  let nm = 0;
+  let squares = 0;
+  let atUs = 0;
+  const [{ nm: originNm } = { nm: 0 }] = guesses;
+  for (const guess of guesses) {
+    const weight = Math.exp(guess.evidence - most);
+    const off = guess.nm - originNm;
+    total += weight;
+    nm += weight * off;
+    squares += weight * (guess.variance + off * off);
+    atUs += weight * guess.atUs;
+  }
+  const mean = nm / total;
+  return { nm: originNm + mean, variance: Math.max(0, squares / total - mean * mean), atUs: atUs / total };
 }
