@@ -162,6 +162,13 @@ export const toolDescriptionSchema = z
     batteryPercent: z.int().min(0).max(100).exactOptional().describe('Charge of its battery when it joined.'),
     samplingFunction: samplingFunctionSchema.describe('What a value is a value of.'),
     updateIntervalMs: z.number().min(0).exactOptional().describe('How often it measures, as it says.'),
+    bandwidthHz: z
+      .number()
+      .positive()
+      .exactOptional()
+      .describe(
+        'Where its own low-pass filter has fallen by 3 dB. Absent where it does not smooth, or does not say.',
+      ),
     resolutionCounts: count.min(0).exactOptional().describe('Its smallest step, in counts.'),
     uncertainty: declaredUncertaintySchema
       .exactOptional()

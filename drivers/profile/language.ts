@@ -85,6 +85,7 @@ export function aboutOf(profile: Profile): Omit<ToolDescription, 'link'> {
     resolutionCounts,
     samplingFunction: profile.samplingFunction,
     ...(profile.updateIntervalMs !== undefined && { updateIntervalMs: profile.updateIntervalMs }),
+    ...(profile.bandwidthHz !== undefined && { bandwidthHz: profile.bandwidthHz }),
   };
 }
 

@@ -160,6 +160,12 @@ export const profileSchema = z
       .max(60_000)
       .exactOptional()
       .describe('How often the device measures.'),
+    bandwidthHz: z
+      .number()
+      .positive()
+      .max(100_000)
+      .exactOptional()
+      .describe('Where the low-pass filter of the device has fallen by 3 dB, if it smooths its readings.'),
   })
   .superRefine((profile, ctx) => {
     for (const { path, message } of faults(profile))

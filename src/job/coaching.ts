@@ -17,8 +17,18 @@ export function coachingFor(state: JobState, pull: number): readonly Advice[] {
   const { lowerNm } = asWrenchReads(state, torqueWindowBefore(state, c, pull));
   const wrench = state.instruments.find(({ id }) => id === attempt.pull.tool);
   const seat = attempt.kind === 'tightening' ? seatOf(state, c, pull, lowerNm) : UNKNOWN;
-  return adviceOn(attempt.pull, { lowerNm, clicks: wrench?.type === 'setting', ...seat });
+  const fallsMs = fallsOf(state, attempt.pull.tool);
+  return adviceOn(attempt.pull, { lowerNm, clicks: wrench?.type === 'setting', fallsMs, ...seat });
 }
+
+/** Of the pulls that ended what they were for; strokes on the way are let off anywhere. */
+const fallsOf = ({ cylinders }: JobState, tool: string): readonly number[] =>
+  cylinders
+    .flatMap(({ pulls }) => pulls)
+    .filter(({ kind, pull }) => pull.tool === tool && (kind === 'tightening' || kind === 'continuation'))
+    .flatMap(({ pull: { fallMs, intervalUs } }) =>
+      fallMs === undefined ? [] : [fallMs - intervalUs / 1000],
+    );
 
 type Seat = Pick<Coached, 'seat' | 'advised'>;
 

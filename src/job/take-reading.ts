@@ -6,7 +6,7 @@ import { type Feed, notAValue } from './feed.ts';
 import { oldPlugAtHand } from './fold-checklist.ts';
 import { judgedReading } from './judging.ts';
 import { phaseOf } from './phase.ts';
-import { cutPull, SETTLED_US, settleStroke, takePull } from './take-pull.ts';
+import { SETTLED_US, settleStroke, takePull } from './take-pull.ts';
 
 /** How long samples may wait in memory: while a pull is under way, and at rest. */
 const KEEP_PULLING_US = 500_000;
@@ -20,8 +20,7 @@ export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): 
   if (reading.kind !== 'value') {
     bench.flush(tool, feed);
     bench.emit(notAValue(tool, reading));
-    // What the tool read in between is unknown, so a pull under way will never be whole.
-    if (reading.kind === 'missed') cutPull(bench, tool, feed, 'link-lost');
+    if (reading.kind === 'missed') feed.detector.missed(reading.readings ?? 0);
     return;
   }
   if (feed.atUs.length === 0) feed.first = reading.n;

@@ -2,19 +2,24 @@
 
 import type { Climb, Step } from './climb.ts';
 import type { Highest } from './highest.ts';
+import type { Hole, Holes } from './holes.ts';
 import type { DetectedPull, Rise, Turn } from './pull.ts';
 import type { PullStart } from './pull-start.ts';
 import type { DetectorSettings } from './settings.ts';
 import type { Top } from './top.ts';
-import { CLICK_VISIBLE_US, type PlacedTop, type Tops } from './tops.ts';
+import { CLICK_NOT_BELOW, CLICK_VISIBLE_US, type PlacedTop, type Tops } from './tops.ts';
 import { zeroDoubtNm } from './zero-doubt.ts';
 
-/** A gap as long as this may hide a click. */
+/** A gap as long as this may hide a click, and one as long as that the rise behind it too. */
 const CLICK_HIDDEN_US = 40_000;
+const CLICK_BACK_US = 80_000;
+/**
+ * ∫ torque dt over the peak, which is how long it lasted: a push of the arm takes 0.1 s and more, however quick (from memory);
+ * simulated pulls last from 0.1 s on, most blows below 0.06. Assumption.
+ */
+const BLOW_MS = 60;
 /** The highest of many readings lies above the torque by so many standard deviations at most. */
 const HIGHEST_SIGMA = 4.5;
-/** Samples are missing where they lie further apart than so many usual steps. */
-const MISSING_STEPS = 3;
 
 /** How a pull ended. */
 export interface Ending {
@@ -32,12 +37,11 @@ export interface Gathered {
   readonly last: Step;
   readonly samples: number;
   readonly longestGapUs: number;
-  /** The longest gap high up in the pull. */
-  readonly blindUs: number;
+  readonly holes: Holes;
   readonly withinNm: number;
 }
 
-/** Null when it only seemed to reach the start, by noise on top of a knock. */
+/** Null when it only seemed to reach the start, by noise on top of a knock, or was a blow. */
 export function detectedPull(
   settings: DetectorSettings,
   started: PullStart,
@@ -50,31 +54,38 @@ export function detectedPull(
   const asRead: Top = { nm: highest.nm, atUs: last.atUs, standardNm: noiseNm };
   const best = tops.highest() ?? { top: asRead, step: last };
   const peak = saturated ? { ...asRead, atUs: best.top.atUs } : atLeast(highest.nm, best.top, noiseNm);
-  if (peak.nm < startNm) return null;
-  const intervalUs = started.intervalUs || last.atUs / Math.max(1, samples - 1);
+  if (peak.nm < startNm || isBlow(peak.nm, ending, seen)) return null;
+  const intervalUs = started.arrivals.intervalUs || last.atUs / Math.max(1, samples - 1);
   const click = tops.clickBelow(peak.nm);
-  const visible = intervalUs <= CLICK_VISIBLE_US && (click !== null || seen.blindUs <= CLICK_HIDDEN_US);
+  const holes = seen.holes.all();
+  const hidden = click === null && holes.some((hole) => hidesClick(hole, peak.nm));
+  const visible = intervalUs <= CLICK_VISIBLE_US && !hidden;
   const release = visible ? click : null;
   const first = release ?? { top: peak, step: best.step };
   const rise = riseOf(tops.climb, first);
   const { beforeNm } = started;
+  const fallUs = visible ? (release?.tookUs ?? tops.slowFallBelow(peak.nm)) : null;
+  // A tool that smooths lags behind a steady rise by so much, and behind a top that bends by less.
+  const lagNm = (rise.slopeAtTopNmPerS * (settings.lagMs ?? 0)) / 1000;
   const doubtNm = zeroDoubtNm({ beforeNm, afterNm: ending.afterNm, withinNm: seen.withinNm });
   return {
     startUs,
     endUs: ending.endUs,
-    peakNm: sign * peak.nm,
+    peakNm: sign * (peak.nm + lagNm / 2),
     peakUs: startUs + Math.max(0, Math.round(peak.atUs)),
     peakStandardNm: Math.hypot(
       peak.standardNm,
       started.zeroStandardNm,
       doubtNm / Math.sqrt(3),
-      hiddenNm(rise, seen.blindUs, intervalUs) / Math.sqrt(3),
+      hiddenNm(holes, peak, rise, intervalUs) / Math.sqrt(3),
+      lagNm / 2 / Math.sqrt(3),
     ),
     highestNm: sign * highest.nm,
     release: visible ? (release === null ? 'none' : 'seen') : 'not-visible',
-    releaseNm: release === null ? null : sign * release.top.nm,
+    releaseNm: release === null ? null : sign * (release.top.nm + lagNm / 2),
     releaseUs: release === null ? null : startUs + Math.max(0, Math.round(release.top.atUs)),
     dropShare: release === null ? null : 1 - release.troughNm / release.top.nm,
+    ...(fallUs !== null && { fallMs: fallUs / 1000 }),
     riseMs: (rise.reachedMs[7] ?? 0) - (rise.reachedMs[1] ?? 0),
     rise,
     turn: turnOf(tops.climb, first, best.step),
@@ -91,10 +102,22 @@ export function detectedPull(
   };
 }
 
-/** How much higher the torque may have gone where samples are missing high up in the pull, or lie too far apart anyway: on at its pace, for as long. */
-function hiddenNm({ slopeAtTopNmPerS }: Rise, blindUs: number, intervalUs: number): number {
-  const missing = blindUs > CLICK_HIDDEN_US && blindUs > MISSING_STEPS * intervalUs;
-  return missing || intervalUs > CLICK_VISIBLE_US ? (slopeAtTopNmPerS * blindUs) / 1e6 : 0;
+/** It struck something: the torque was gone sooner than any hand lets go. Where readings are far apart, nobody knows. */
+function isBlow(peakNm: number, { cut }: Ending, { last, longestGapUs }: Gathered): boolean {
+  return cut === null && longestGapUs <= CLICK_VISIBLE_US && last.impulseNms < (BLOW_MS / 1000) * peakNm;
+}
+
+/** A hole hides a click where the torque had come up far enough and fell meanwhile, or had the time to come up again. */
+function hidesClick({ fromUs, toUs, mayBeNm, seenNm }: Hole, peakNm: number): boolean {
+  const us = toUs - fromUs;
+  const fell = us > CLICK_HIDDEN_US && mayBeNm > seenNm;
+  return (fell || us > CLICK_BACK_US) && mayBeNm >= CLICK_NOT_BELOW * peakNm;
+}
+
+/** How much higher the torque may have gone where samples are missing, or lie too far apart anyway: on at its pace, for as long. */
+function hiddenNm(holes: readonly Hole[], peak: Top, { slopeAtTopNmPerS }: Rise, intervalUs: number): number {
+  if (intervalUs > CLICK_VISIBLE_US) return (slopeAtTopNmPerS * intervalUs) / 1e6;
+  return Math.max(0, (holes[0]?.mayBeNm ?? peak.nm) - peak.nm);
 }
 
 /** No fit lies far below what was read. */

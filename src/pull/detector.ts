@@ -60,6 +60,10 @@ class SampleDetector implements PullDetector {
     return detected;
   }
 
+  missed(readings: number): void {
+    (this.#pull ?? this.#rest).missed(readings);
+  }
+
   cut(reason: 'link-lost' | 'stopped'): DetectedPull | null {
     return this.#pull === null ? null : this.#finish(this.#pull, this.#broken(reason));
   }
@@ -127,7 +131,8 @@ class SampleDetector implements PullDetector {
     const detected = ending === null ? null : this.#finish(pull, ending);
     this.#pull = null;
     if (stood !== null) this.#rest.jump(stood.nm, stood.count);
-    this.#rest.begin(this.#lastUs, this.#lastNm);
+    if (detected === null) this.#rest.begin(this.#lastUs, this.#lastNm);
+    else this.#rest.beginBehindPull(this.#lastUs, this.#lastNm);
     return detected;
   }
 

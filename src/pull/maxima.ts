@@ -113,6 +113,7 @@ export function createMaximaDetector(settings: DetectorSettings): PullDetector {
       }
       return detected;
     },
+    missed: () => {},
     cut: () => (cycle === null ? null : finish(cycle)),
     live: () => ({ nowNm, pulling: cycle !== null, peakNm: cycle?.peakNm ?? 0 }),
   };

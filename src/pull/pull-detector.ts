@@ -15,6 +15,8 @@ export interface PullDetector {
     to: number,
     angleDeg?: Float64Array,
   ): DetectedPull[];
+  /** Readings are missing here; `readings`: how many, where the tool counts them, else 0. A pull goes on beyond them. */
+  missed(readings: number): void;
   /** Ends a pull under way, because no more samples come; null when none was. */
   cut(reason: 'link-lost' | 'stopped'): DetectedPull | null;
   /** Torque now with the zero taken off, and the peak of the pull under way. */

@@ -1,4 +1,5 @@
 import type { Rest } from './rest.ts';
+import type { Arrivals } from './sample-clock.ts';
 
 /** Samples closer together than this are averaged into frames before a click is looked for in them. */
 const FRAME_US = 4_000;
@@ -15,9 +16,7 @@ export interface PullStart {
   /** Where the torque stood just before, beyond the zero; null where it did not stand. */
   readonly beforeNm: number | null;
   readonly noiseNm: number;
-  /** Usual step between samples; 0 where it is not known. */
-  readonly intervalUs: number;
-  readonly bunched: boolean;
+  readonly arrivals: Arrivals;
   readonly frameSamples: number;
   /** Standard deviation of what noise leaves of a frame. */
   readonly frameSigma: number;
@@ -30,7 +29,8 @@ export function started(
   rest: Rest,
   before: { readonly endUs: number | null; readonly stoodNm: number | null },
 ): PullStart {
-  const { zeroNm, intervalUs, noiseNm, bunched } = rest;
+  const { zeroNm, arrivals, noiseNm } = rest;
+  const { intervalUs } = arrivals;
   const sign = readNm < zeroNm ? -1 : 1;
   const stoodNm = before.stoodNm ?? rest.latelyNm;
   const frameSamples = intervalUs > 0 ? Math.max(1, Math.round(FRAME_US / intervalUs)) : 1;
@@ -43,8 +43,7 @@ export function started(
     zeroStandardNm: rest.zeroStandardNm,
     beforeNm: stoodNm === null ? null : sign * (stoodNm - zeroNm),
     noiseNm,
-    intervalUs,
-    bunched,
+    arrivals,
     frameSamples,
     frameSigma: noiseNm / Math.sqrt(frameSamples),
     sinceLastMs: before.endUs === null ? null : (atUs - before.endUs) / 1000,

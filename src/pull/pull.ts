@@ -57,6 +57,9 @@ export const detectedPullSchema = z.strictObject({
   releaseNm: z.number().nullable().describe('The torque of the click; null unless seen.'),
   releaseUs: us.nullable().describe('When it clicked.'),
   dropShare: z.number().nullable().describe('How far the torque fell behind the click, as a share of it.'),
+  fallMs: ms
+    .exactOptional()
+    .describe('How long most of the fall took behind the first top, where one was seen that came to a hold.'),
   riseMs: ms.describe(
     'From 20 % to 80 % of the first top: long while a gasket is crushed, short on a tight plug.',
   ),

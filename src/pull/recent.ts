@@ -1,10 +1,14 @@
+import type { Samples } from './samples.ts';
+
 /** A power of two: half a second at 2 kHz. */
 const SIZE = 1024;
 const MASK = SIZE - 1;
 
 /** The last samples of a pull, in fixed memory. Numbered from 0 at the start of the pull; the oldest are forgotten. */
-export class RecentSamples {
+export class RecentSamples implements Samples {
   readonly #timeUs = new Float64Array(SIZE);
+  readonly #stampUs = new Float64Array(SIZE);
+  readonly #tick = new Float64Array(SIZE);
   readonly #nm = new Float64Array(SIZE);
   #count = 0;
 
@@ -12,19 +16,33 @@ export class RecentSamples {
     this.#count = 0;
   }
 
-  add(timeUs: number, nm: number): void {
+  /** `timeUs`: when it was taken as far as can be told at once; `stampUs`: when it came; `tick`: its number with the lost ones. */
+  add(timeUs: number, nm: number, stampUs: number, tick: number): void {
     const at = this.#count++ & MASK;
     this.#timeUs[at] = timeUs;
+    this.#stampUs[at] = stampUs;
+    this.#tick[at] = tick;
     this.#nm[at] = nm;
+  }
+
+  get count(): number {
+    return this.#count;
   }
 
   has(i: number): boolean {
     return i >= 0 && i < this.#count && i >= this.#count - SIZE;
   }
 
-  /** Microseconds since the start of the pull. */
   timeUs(i: number): number {
     return this.#timeUs[i & MASK] ?? Number.NaN;
+  }
+
+  stampUs(i: number): number {
+    return this.#stampUs[i & MASK] ?? Number.NaN;
+  }
+
+  tick(i: number): number {
+    return this.#tick[i & MASK] ?? Number.NaN;
   }
 
   nm(i: number): number {

@@ -7,6 +7,8 @@ const FALL_SIGMA = 9;
 /** Most of the fall takes this long at most, where samples are close enough to tell; a hand that lets go takes longer. */
 const FALL_WITHIN_US = 30_000;
 const MOST_OF_FALL = 0.7;
+/** A first-order filter takes so many of its time constants for most of a fall: ln(1 / (1 - 0.7)). */
+const LAGS = 1.2;
 const MOST_LOWS = 64;
 /** Behind the fall the torque stands still or rises again for so long: nobody reacts faster. */
 const HELD_US = 28_000;
@@ -26,6 +28,8 @@ export interface Fall {
   readonly crest: Step;
   readonly kneeUs: number;
   readonly troughNm: number;
+  /** How long most of it took. */
+  readonly tookUs: number;
   /** It was a click. Otherwise it was too slow or went too far down: a hand, or nothing. */
   readonly click: boolean;
 }
@@ -37,6 +41,7 @@ export interface Fall {
 export class ReleaseWatch {
   readonly #sigma: number;
   readonly #intervalUs: number;
+  readonly #withinUs: number;
   #crest: Step | null = null;
   #onUs = 0;
   #kneeNm = 0;
@@ -47,10 +52,11 @@ export class ReleaseWatch {
   #lows: { readonly nm: number; readonly atUs: number }[] = [];
   #over = false;
 
-  /** `sigma` and `intervalUs` of a frame. */
-  constructor(sigma: number, intervalUs: number) {
+  /** `sigma` and `intervalUs` of a frame; `lagUs` of the tool's own filter, which makes every fall slower. */
+  constructor(sigma: number, intervalUs: number, lagUs: number) {
     this.#sigma = sigma;
     this.#intervalUs = intervalUs;
+    this.#withinUs = FALL_WITHIN_US + intervalUs + LAGS * lagUs;
   }
 
   /** A fall has begun that may be a click, and is not at its end. */
@@ -96,10 +102,10 @@ export class ReleaseWatch {
     if (!rose && heldUs < HELD_US + this.#intervalUs) return null;
     const most = crest.nm - MOST_OF_FALL * (crest.nm - this.#troughNm);
     const tookUs = (this.#lows.find((low) => low.nm <= most)?.atUs ?? atUs) - this.#onUs;
-    const quick = tookUs <= FALL_WITHIN_US + this.#intervalUs;
+    const quick = tookUs <= this.#withinUs;
     const deep = this.#troughNm < KNEE_SHARE * crest.nm;
     const returned = rose && atUs - this.#onUs <= BACK_WITHIN_US;
-    return { crest, kneeUs: this.#kneeUs, troughNm: this.#troughNm, click: deep ? returned : quick };
+    return { crest, kneeUs: this.#kneeUs, troughNm: this.#troughNm, tookUs, click: deep ? returned : quick };
   }
 
   #climbFrom(step: Step): void {

@@ -1,3 +1,4 @@
+import type { Arrivals } from './sample-clock.ts';
 import type { DetectorSettings } from './settings.ts';
 
 /** The zero is a mean of blocks of rest; a block counts only when the one behind it agrees with it. */
@@ -5,16 +6,25 @@ const BLOCK_US = 150_000;
 const BLOCK_AT_LEAST = 2;
 /** Blocks that the running means reach back: about five seconds, so that drift is followed and noise is not. */
 const MEMORY = 32;
-/** A zero that has jumped (tare, shock) is believed after so many blocks in a row that agree with each other. */
-const MOVED_BLOCKS = 4;
+/** So many blocks make a zero that is settled. */
+const SETTLED_BLOCKS = 4;
+/**
+ * A ratchet that is swung back between strokes drags the other way, often quite steadily: nothing read so soon behind a pull
+ * changes the zero, and one that has jumped (tare, shock) is believed once it has stood still for longer than a swing takes.
+ */
+const SWING_BACK_US = 2_000_000;
 /** What two blocks may differ by beyond their noise, and what a block may differ from the zero by; shares of the start. */
 const FLAT_SHARE = 0.02;
 const SAME_ZERO_SHARE = 0.05;
 /** Before a zero is known it is looked for within so many times the start. */
 const FIRST_ZERO_WITHIN = 3;
 const START_OVER_NOISE = 6;
-/** Jitter and single losses stay far below this; bunches of two already come near. */
+/** Steps between packets over steps between samples: jitter stays below this; bunches of two already come near. */
 const BUNCHED = 1.4;
+/** Jitter of a tenth of a step, which is that of a tool's own clock. */
+const EVEN = 1.01;
+/** Of the last blocks those count that lost nothing: a quarter of them. */
+const ARRIVAL_BLOCKS = 16;
 /** At rest, samples further apart than this do not belong to one block. */
 const HOLE_US = 400_000;
 
@@ -42,14 +52,18 @@ export class Rest {
   #zero = 0;
   #zeroCount = 0;
   #blocks = 0;
-  #moved = 0;
+  #movedSinceUs: number | null = null;
+  #learnsFromUs = Number.NEGATIVE_INFINITY;
   #jumped = false;
   #variance = 0;
   #variances = 0;
-  #intervalUs = 0;
   #stepSquares = 0;
-  /** Mean square of the steps over the square of their mean: 1 for an even stream. */
-  #unevenness = 1;
+  /** Of the last blocks: mean step, and mean square of the steps over it, which is the step between packets. */
+  readonly #intervalsUs: number[] = [];
+  readonly #packetsUs: number[] = [];
+  #arrivalBlock = 0;
+  /** In this block, as far as the tool counts its readings. */
+  #missed = 0;
 
   constructor(settings: DetectorSettings) {
     this.#settings = settings;
@@ -83,14 +97,12 @@ export class Rest {
     return Math.max(Math.sqrt(seen), stepNm / Math.sqrt(12), 1e-4 * startNm);
   }
 
-  /** Usual step between samples; 0 before it is known. */
-  get intervalUs(): number {
-    return this.#intervalUs;
-  }
-
-  /** Readings come in bunches, as a radio hands them over; their stamps tell little of when they were taken. */
-  get bunched(): boolean {
-    return this.#unevenness > BUNCHED;
+  /** How readings come when none is lost. */
+  get arrivals(): Arrivals {
+    const intervalUs = lowerQuartile(this.#intervalsUs);
+    const packetUs = lowerQuartile(this.#packetsUs);
+    const unevenness = intervalUs > 0 ? packetUs / intervalUs : 1;
+    return { intervalUs, packetUs, bunched: unevenness > BUNCHED, even: unevenness < EVEN };
   }
 
   get startNm(): number {
@@ -109,6 +121,7 @@ export class Rest {
   /** Rest begins anew with this sample: at the start of the stream, behind a pull, behind a gap. */
   begin(atUs: number, nm: number): void {
     this.#waiting = null;
+    this.#movedSinceUs = null;
     this.#lastUs = atUs;
     this.#lastNm = nm;
     this.#nextBlock(atUs);
@@ -121,6 +134,17 @@ export class Rest {
     this.#blocks = 1;
     this.#jumped = true;
     this.#bound();
+  }
+
+  /** So many readings are missing here. */
+  missed(readings: number): void {
+    this.#missed += readings;
+  }
+
+  /** The same behind a pull. */
+  beginBehindPull(atUs: number, nm: number): void {
+    this.begin(atUs, nm);
+    this.#learnsFromUs = atUs + SWING_BACK_US;
   }
 
   /** Takes in samples `from` to `to` while they are rest; returns the first that is not, or `to`. */
@@ -168,13 +192,17 @@ export class Rest {
     this.#squares = 0;
     this.#stepSquares = 0;
     this.#count = 0;
+    this.#missed = 0;
     this.#blockStartUs = atUs;
   }
 
   #closeBlock(sum: number, squares: number, count: number, atUs: number, stepSquares: number): void {
-    const intervalUs = (atUs - this.#blockStartUs) / count;
-    this.#unevenness += (stepSquares / count / (intervalUs * intervalUs) - this.#unevenness) / 8;
-    this.#intervalUs += (intervalUs - this.#intervalUs) / (this.#intervalUs === 0 ? 1 : 8);
+    const tookUs = atUs - this.#blockStartUs;
+    this.#intervalsUs[this.#arrivalBlock] = tookUs / (count + this.#missed);
+    if (this.#missed === 0 || this.#packetsUs.length <= this.#arrivalBlock)
+      this.#packetsUs[this.#arrivalBlock] = stepSquares / tookUs;
+    this.#arrivalBlock = (this.#arrivalBlock + 1) % ARRIVAL_BLOCKS;
+    this.#missed = 0;
     this.#blockStartUs = atUs;
     if (count < BLOCK_AT_LEAST) {
       this.#waiting = null;
@@ -186,21 +214,24 @@ export class Rest {
     if (before === null) return;
     const pooled = this.#variances > 0 ? this.noiseNm : Math.sqrt((block.variance + before.variance) / 2);
     const flat = 4 * pooled * Math.sqrt(1 / count + 1 / before.count) + FLAT_SHARE * this.#settings.startNm;
-    if (Math.abs(block.mean - before.mean) <= flat) this.#learn(before);
-    else this.#moved = 0;
+    if (Math.abs(block.mean - before.mean) <= flat) this.#learn(before, atUs);
+    else this.#movedSinceUs = null;
   }
 
-  #learn(block: Block): void {
+  #learn(block: Block, atUs: number): void {
+    if (this.settled && atUs < this.#learnsFromUs) return;
     if (this.#blocks > 0 && !this.#sameZero(block)) {
-      if (++this.#moved < MOVED_BLOCKS) return;
+      this.#movedSinceUs ??= atUs;
+      if (atUs - this.#movedSinceUs < SWING_BACK_US) return;
       this.jump(block.mean, block.count);
+      this.#jumped = false;
     } else {
       this.#blocks = Math.min(this.#blocks + 1, MEMORY);
       this.#zero += (block.mean - this.#zero) / this.#blocks;
       this.#zeroCount = Math.min(this.#zeroCount + block.count, MEMORY * block.count);
-      if (this.#blocks >= MOVED_BLOCKS) this.#jumped = false;
+      if (this.#blocks >= SETTLED_BLOCKS) this.#jumped = false;
     }
-    this.#moved = 0;
+    this.#movedSinceUs = null;
     this.#variances = Math.min(this.#variances + 1, MEMORY);
     this.#variance += (block.variance - this.#variance) / this.#variances;
     this.#bound();
@@ -217,4 +248,9 @@ export class Rest {
     this.#low = middle - reach;
     this.#high = middle + reach;
   }
+}
+
+function lowerQuartile(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[sorted.length >> 2] ?? 0;
 }

@@ -17,6 +17,12 @@ export const detectorSettingsSchema = z
       .readonly()
       .nullable()
       .describe('Between which torques the readings mean anything; null where the tool does not state it.'),
+    lagMs: z
+      .number()
+      .exactOptional()
+      .describe(
+        'By how much its own filter makes the tool lag behind the torque; absent where it states none.',
+      ),
     stream: z
       .enum(['samples', 'maxima'])
       .describe('`maxima`: the tool sends the highest torque of a work cycle and not the torque as it is.'),
@@ -44,7 +50,14 @@ export function detectorSettings(lowerNm: number, tool: Partial<DetectorSettings
 /** The same with what a tool declared of itself. One step of its readings is `10^exponent` where it names no other. */
 export function settingsFor(
   lowerNm: number,
-  { exponent, resolutionCounts, samplingFunction, validRange, updateIntervalMs }: ToolDescription,
+  {
+    exponent,
+    resolutionCounts,
+    samplingFunction,
+    validRange,
+    updateIntervalMs,
+    bandwidthHz,
+  }: ToolDescription,
 ): DetectorSettings {
   return detectorSettings(lowerNm, {
     stepNm: scaled(Math.max(1, resolutionCounts ?? 1), exponent),
@@ -55,6 +68,7 @@ export function settingsFor(
             lowerNm: scaled(validRange.lowerCounts, exponent),
             upperNm: scaled(validRange.upperCounts, exponent),
           },
+    ...(bandwidthHz === undefined ? {} : { lagMs: rounded(1000 / (2 * Math.PI * bandwidthHz), 6) }),
     silentMs: Math.max(SILENT_MS, SILENT_INTERVALS * (updateIntervalMs ?? 0)),
     stream: samplingFunction === 'maximum' || samplingFunction === 'minimum' ? 'maxima' : 'samples',
   });

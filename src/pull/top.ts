@@ -4,9 +4,3 @@ export interface Top {
   readonly atUs: number;
   readonly standardNm: number;
 }
-
-/** Fits reach this far from the top, and count time in these units. */
-export const REACH_US = 160_000;
-export const UNIT_US = 10_000;
-/** How fast a stretch that is fitted grows. */
-export const GROWTH = 0.25;

@@ -1,9 +1,11 @@
-import { clickTop } from './click-top.ts';
 import { Climb, type Step } from './climb.ts';
+import { crestTop } from './crest.ts';
+import { evened } from './evened.ts';
 import type { PullStart } from './pull-start.ts';
 import type { RecentSamples } from './recent.ts';
 import { ReleaseWatch } from './release.ts';
-import { smoothTop } from './smooth-top.ts';
+import type { Arrivals } from './sample-clock.ts';
+
 import type { Top } from './top.ts';
 
 /** Samples further apart than this cannot show a click. */
@@ -12,7 +14,7 @@ export const CLICK_VISIBLE_US = 25_000;
 const TOP_FINAL_US = 40_000;
 const TOP_FINAL_FRAMES = 3;
 /** A fall in front of a much higher peak was no click. */
-const CLICK_NOT_BELOW = 0.7;
+export const CLICK_NOT_BELOW = 0.7;
 const MOST_CLICKS = 8;
 /** What lies this far below the best top will not be a better one when it is estimated. */
 const SURELY_LOWER = 0.95;
@@ -26,6 +28,7 @@ export interface PlacedTop {
 
 export interface Click extends PlacedTop {
   readonly troughNm: number;
+  readonly tookUs: number;
 }
 
 /** The tops of a pull: each is estimated as soon as it is known for one, from the samples that are then still there. */
@@ -34,6 +37,7 @@ export class Tops {
   readonly #recent: RecentSamples;
   readonly #watch: ReleaseWatch;
   readonly #noiseNm: number;
+  readonly #arrivals: Arrivals;
   /** Samples too far apart to show a click still show that the torque fell. */
   readonly #allFalls: boolean;
   #high: Step | null = null;
@@ -41,12 +45,15 @@ export class Tops {
   #highIsFinal = true;
   #best: PlacedTop | null = null;
   #clicks: Click[] = [];
+  #slowFall: { readonly nm: number; readonly tookUs: number } | null = null;
 
-  constructor(recent: RecentSamples, started: PullStart) {
-    const { startNm, noiseNm, frameSigma, frameSamples, intervalUs } = started;
+  constructor(recent: RecentSamples, started: PullStart, lagUs: number) {
+    const { startNm, noiseNm, frameSigma, frameSamples, arrivals } = started;
+    const { intervalUs } = arrivals;
+    this.#arrivals = arrivals;
     this.climb = new Climb(startNm / CLIMB_STEPS_PER_START);
     this.#recent = recent;
-    this.#watch = new ReleaseWatch(frameSigma, frameSamples * intervalUs);
+    this.#watch = new ReleaseWatch(frameSigma, frameSamples * intervalUs, lagUs);
     this.#noiseNm = noiseNm;
     this.#allFalls = intervalUs > CLICK_VISIBLE_US;
   }
@@ -54,14 +61,16 @@ export class Tops {
   frame(step: Step): void {
     this.#climbTo(step);
     const fall = this.#watch.frame(step);
-    if (fall === null || !(fall.click || this.#allFalls)) return;
-    const { crest, kneeUs, troughNm } = fall;
-    const top = clickTop(this.#recent, crest, kneeUs, troughNm, this.#noiseNm);
+    if (fall === null) return;
+    if (!fall.click && fall.troughNm > 0) this.#slowFall = { nm: fall.crest.nm, tookUs: fall.tookUs };
+    if (!(fall.click || this.#allFalls)) return;
+    const { crest, troughNm, tookUs } = fall;
+    const top = this.#topAt(crest.atUs, fall.click);
     this.#candidate({ top, step: crest });
     // From here on the next top is looked for: it may lie hardly higher, within the noise of the frames.
     this.#high = null;
     this.#highIsFinal = true;
-    if (fall.click) this.#clicked({ top, step: crest, troughNm });
+    if (fall.click) this.#clicked({ top, step: crest, troughNm, tookUs });
   }
 
   /** The highest top; null when none was ever looked at. */
@@ -73,6 +82,12 @@ export class Tops {
   /** The first click that no much higher peak came behind. */
   clickBelow(peakNm: number): Click | null {
     return this.#clicks.find(({ top }) => top.nm >= CLICK_NOT_BELOW * peakNm) ?? null;
+  }
+
+  /** How long the last fall took from near the peak that was too slow for a click; null where there was none. */
+  slowFallBelow(peakNm: number): number | null {
+    const fall = this.#slowFall;
+    return fall !== null && fall.nm >= CLICK_NOT_BELOW * peakNm ? fall.tookUs : null;
   }
 
   #climbTo(step: Step): void {
@@ -94,7 +109,12 @@ export class Tops {
     if (step === null) return;
     const mostNm = step.nm + NEVER_SIGMA * this.#noiseNm;
     if (this.#best !== null && mostNm < SURELY_LOWER * this.#best.top.nm) return;
-    this.#candidate({ top: smoothTop(this.#recent, step.atUs, this.#noiseNm), step });
+    this.#candidate({ top: this.#topAt(step.atUs, false), step });
+  }
+
+  #topAt(us: number, click: boolean): Top {
+    const at = this.#recent.nearest(us);
+    return crestTop(evened(this.#recent, at, this.#arrivals), at, this.#noiseNm, click);
   }
 
   #candidate(top: PlacedTop): void {

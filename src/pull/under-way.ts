@@ -1,10 +1,11 @@
 import type { Step } from './climb.ts';
 import { detectedPull, type Ending } from './detected.ts';
 import { Highest } from './highest.ts';
+import { Holes } from './holes.ts';
 import type { DetectedPull } from './pull.ts';
 import type { PullStart } from './pull-start.ts';
 import type { RecentSamples } from './recent.ts';
-import { whenTaken } from './sample-clock.ts';
+import { holeUs, whenTaken } from './sample-clock.ts';
 import type { DetectorSettings } from './settings.ts';
 import { Standing } from './standing.ts';
 import { Tops } from './tops.ts';
@@ -32,7 +33,9 @@ export class PullUnderWay {
   #lastUs = 0;
   #lastNm: number;
   #longestGapUs = 0;
-  #blindUs = 0;
+  #lost = 0;
+  #ticks = -1;
+  readonly #holes: Holes;
   /** Twice ∫ torque dt, in N·m·µs. */
   #impulse = 0;
   #frameCount = 0;
@@ -55,7 +58,8 @@ export class PullUnderWay {
     this.#recent = recent;
     this.#stampUs = started.startUs;
     this.#lastNm = started.sign * (readNm - started.zeroNm);
-    this.#tops = new Tops(recent, started);
+    this.#tops = new Tops(recent, started, 1000 * (settings.lagMs ?? 0));
+    this.#holes = new Holes(recent, started);
     this.#standing = new Standing(started, this.#lastNm);
     this.#turning = new Turning(started.sign * angleDeg);
     recent.clear();
@@ -85,7 +89,9 @@ export class PullUnderWay {
    * the one that may have ended it. All that changes with every sample is kept in locals meanwhile.
    */
   run(atUs: Float64Array, nm: Float64Array, angleDeg: Float64Array | null, from: number, to: number): number {
-    const { zeroNm, sign, startUs, startNm, intervalUs, bunched, frameSamples } = this.#begun;
+    const { zeroNm, sign, startUs, startNm, arrivals, frameSamples } = this.#begun;
+    const { bunched } = arrivals;
+    const holeFromUs = holeUs(arrivals);
     const recent = this.#recent;
     const before = this.#samples - from;
     let highestNm = this.#highest.nm;
@@ -93,7 +99,8 @@ export class PullUnderWay {
     let lastUs = this.#lastUs;
     let lastNm = this.#lastNm;
     let longestGapUs = this.#longestGapUs;
-    let blindUs = this.#blindUs;
+    let ticks = this.#ticks;
+    let lost = this.#lost;
     let impulse = this.#impulse;
     let frameNm = this.#frameNm;
     let frameUs = this.#frameUs;
@@ -109,13 +116,16 @@ export class PullUnderWay {
       stampUs = t;
       if (gapUs > longestGapUs) longestGapUs = gapUs;
       const stampedUs = t - startUs;
-      const us = bunched && before + i > 0 ? whenTaken(stampedUs, lastUs, intervalUs) : stampedUs;
+      const us = bunched && before + i > 0 ? whenTaken(arrivals, stampedUs, lastUs, gapUs, lost) : stampedUs;
       const stepUs = us - lastUs;
-      if (stepUs > blindUs && Math.max(torque, lastNm) >= 0.5 * highestNm) blindUs = stepUs;
+      ticks += 1 + lost;
+      lost = 0;
       const sumNm = torque + lastNm;
       impulse += sumNm * stepUs;
       if (angleDeg !== null) this.#turning.add(sign * (angleDeg[i] ?? Number.NaN), 0.5 * sumNm);
-      recent.add(us, torque);
+      recent.add(us, torque, stampedUs, ticks);
+      if (gapUs > 0) this.#holes.packet(before + i);
+      if (stepUs > holeFromUs) this.#holes.add(before + i);
       if (torque >= highestNm) {
         highestNm = torque;
         this.#highest.add(torque, before + i);
@@ -138,12 +148,18 @@ export class PullUnderWay {
     this.#lastUs = lastUs;
     this.#lastNm = lastNm;
     this.#longestGapUs = longestGapUs;
-    this.#blindUs = blindUs;
+    this.#ticks = ticks;
+    this.#lost = lost;
     this.#impulse = impulse;
     this.#frameNm = frameNm;
     this.#frameUs = frameUs;
     this.#frameCount = frameCount;
     return i;
+  }
+
+  /** Readings are missing here; `readings`: how many, where the tool counts them. */
+  missed(readings: number): void {
+    this.#lost += readings;
   }
 
   /** How it ended, once the torque has rested or stood for long enough; else null. */
@@ -185,7 +201,7 @@ export class PullUnderWay {
       last: this.#step(this.#lastUs, this.#lastNm),
       samples: this.#samples,
       longestGapUs: this.#longestGapUs,
-      blindUs: this.#blindUs,
+      holes: this.#holes,
       withinNm: this.#standing.withinNm,
     });
   }

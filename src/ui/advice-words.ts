@@ -22,9 +22,11 @@ export function adviceText({ kind, figure, limit }: Advice): string {
     case 'turned-too-far-deg':
       return `It turned ${whole} degrees, ${fixed(limit, 0)} at most are usual: a gasket too many?`;
     case 'zero-not-settled-nm':
-      return `Let the wrench lie a second before a pull: its zero stood at ${fixed(figure, 1)} N·m.`;
+      return `Let the wrench lie for two seconds before a pull: its zero stood at ${fixed(figure, 1)} N·m.`;
     case 'end-of-scale-nm':
       return `The wrench came to the end of its scale at ${fixed(figure, 1)} N·m.`;
+    case 'tool-smooths-ms':
+      return `This tool seems to smooth: clicks took ${whole} ms to fall, so its peaks read low. State its bandwidth.`;
     case 'click-not-visible-ms':
       return `Readings came ${whole} ms apart, too far to show a click.`;
   }

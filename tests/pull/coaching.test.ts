@@ -3,7 +3,7 @@ import { adviceOn, type Coached } from '../../src/pull/coaching.ts';
 import type { DetectedPull } from '../../src/pull/pull.ts';
 import { A_PULL } from './a-pull.ts';
 
-const at: Coached = { lowerNm: 25, clicks: true, seat: 'new gasket', advised: null };
+const at: Coached = { lowerNm: 25, clicks: true, seat: 'new gasket', fallsMs: [], advised: null };
 const kinds = (pull: Partial<DetectedPull>, on: Coached = at) =>
   adviceOn({ ...A_PULL, ...pull }, on).map(({ kind }) => kind);
 const GOOD = { rise: { ...A_PULL.rise, slopeAtTopNmPerS: 15 } };
@@ -70,6 +70,16 @@ describe('what a signal gives reason to say', () => {
   it('says nothing of the turn of a plug whose seat is not known, or that stopped short', () => {
     expect(turned(5, 0.5, { seat: null })).toEqual([]);
     expect(turned(5, 0.5, { lowerNm: 28 })).toEqual([]);
+  });
+
+  it.each([
+    ['falls between those of a head and those of a hand', [70, 20, 80, 90], ['tool-smooths-ms']],
+    ['falls of a head', [20, 10, 30, 70], []],
+    ['falls of a hand', [200, 300, 250], []],
+    ['too few falls', [70, 80], []],
+  ] as const)('knows a tool that smooths by how long falls take: %s', (_what, fallsMs, said) => {
+    expect(kinds(GOOD, { ...at, fallsMs })).toEqual(said);
+    expect(kinds(GOOD, { ...at, fallsMs, clicks: false })).toEqual([]);
   });
 
   it('says nothing of early torque on a plug that was tight already', () => {

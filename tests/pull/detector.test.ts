@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createPullDetector } from '../../src/pull/detector.ts';
 import type { DetectedPull } from '../../src/pull/pull.ts';
-import { type DetectorSettings, detectorSettings } from '../../src/pull/settings.ts';
+import { type DetectorSettings, detectorSettings, settingsFor } from '../../src/pull/settings.ts';
 import { type Corner, clickPull, drawn, EASE_MS } from './shapes.ts';
 
 const settings = detectorSettings(25);
@@ -117,6 +117,27 @@ describe('finding a pull', () => {
     expect(pullsIn(holed).map(({ cut }) => cut)).toEqual(['link-lost']);
   });
 
+  it('is not taken in by a blow, which is gone sooner than any hand lets go', () => {
+    const struck = (ms: number): Corner[] => [
+      rest,
+      { atMs: 1000, nm: 0 },
+      { atMs: 1000 + ms / 2, nm: 40 },
+      { atMs: 1000 + ms, nm: 0 },
+      { atMs: 1600, nm: 0 },
+    ];
+    expect(pullsIn(drawn(struck(100)))).toEqual([]);
+    expect(pullsIn(drawn(struck(220)))).toHaveLength(1);
+    // Readings so far apart do not tell.
+    expect(
+      pullsIn(
+        drawn(
+          [rest, { atMs: 1000, nm: 0 }, { atMs: 1050, nm: 40 }, { atMs: 1100, nm: 0 }, { atMs: 1600, nm: 0 }],
+          50,
+        ),
+      ),
+    ).toHaveLength(1);
+  });
+
   it('gives the pull under way when it is told that no more samples come', () => {
     const detector = createPullDetector(settings);
     for (const { atUs, nm } of drawn([rest, { atMs: 1000, nm: 0 }, { atMs: 1500, nm: 20 }]))
@@ -126,6 +147,48 @@ describe('finding a pull', () => {
     expect(pull?.cut).toBe('stopped');
     expect(pull?.peakNm).toBeCloseTo(20, 1);
     expect(detector.cut('stopped')).toBeNull();
+  });
+});
+
+describe('a tool that smooths its readings', () => {
+  /** A rise of 45 N·m/s to a click, through a low-pass of first order. */
+  const smoothed = (hz: number) => {
+    const lagMs = 1000 / (2 * Math.PI * hz);
+    let nm = 0;
+    const fine = drawn([rest, ...clickPull(1000, 600, 27, 20, 20)], 1).map((sample) => {
+      nm += (sample.nm - nm) * (1 - Math.exp(-1 / lagMs));
+      return { ...sample, nm };
+    });
+    return { samples: fine.filter((_, i) => i % 10 === 0), lagMs };
+  };
+
+  it.each([3, 5, 10])(
+    'at %d Hz reads low; where it states its bandwidth, the uncertainty holds that',
+    (hz) => {
+      const { samples, lagMs } = smoothed(hz);
+      const [unaware] = pullsIn(samples);
+      const [aware] = pullsIn(samples, { ...settings, lagMs });
+      expect((unaware?.peakNm ?? 27) - 27).toBeLessThan(-0.04);
+      expect(Math.abs((aware?.peakNm ?? 0) - 27)).toBeLessThan(2 * (aware?.peakStandardNm ?? 0));
+    },
+  );
+
+  it('still shows its click where its bandwidth is known', () => {
+    const { samples, lagMs } = smoothed(3);
+    expect(pullsIn(samples)[0]?.release).toBe('none');
+    expect(pullsIn(samples, { ...settings, lagMs })[0]?.release).toBe('seen');
+  });
+
+  it('is known by its bandwidth, the inverse of its lag', () => {
+    const description = { exponent: -2, samplingFunction: 'instantaneous', bandwidthHz: 10 } as const;
+    const tool = {
+      ...description,
+      quantity: 'torque',
+      unit: 'N.m',
+      link: { kind: 'direct', authenticated: false },
+    } as const;
+    expect(settingsFor(25, tool).lagMs).toBeCloseTo(15.9, 1);
+    expect(settings.lagMs).toBe(0);
   });
 });
 
@@ -147,7 +210,7 @@ describe('noise', () => {
       { numRuns: 60 },
     );
     const bias = errors.reduce((sum, error) => sum + error, 0) / errors.length;
-    expect(Math.abs(bias)).toBeLessThan(0.06);
+    expect(Math.abs(bias)).toBeLessThan(0.07);
   });
 });
 
@@ -196,10 +259,32 @@ describe('a zero that moves about a pull', () => {
   });
 
   it('is nothing but rest once it was there for a while', () => {
-    const [pull, ...more] = pullsIn(jumped(0.7, 1500));
+    const [pull, ...more] = pullsIn(jumped(0.7, 2600));
     expect(more).toEqual([]);
     expect(pull?.zeroSettled).toBe(true);
     expect(Math.abs((pull?.peakNm ?? 0) - 27)).toBeLessThan(0.05);
+  });
+
+  it.each([0.2, 0.4, 0.8])('is not what a ratchet drags by %d N·m when it is swung back', (dragNm) => {
+    const stroke = (fromMs: number, topNm: number): Corner[] => [
+      { atMs: fromMs, nm: 0 },
+      { atMs: fromMs + 500, nm: topNm },
+      { atMs: fromMs + 700, nm: 0 },
+    ];
+    const swing = (fromMs: number): Corner[] => [
+      { atMs: fromMs + 40, nm: -dragNm },
+      { atMs: fromMs + 1160, nm: -dragNm },
+      { atMs: fromMs + 1200, nm: 0 },
+    ];
+    const strokes = [0, 1, 2].flatMap((n) => [
+      ...stroke(1000 + 1900 * n, 12 + 3 * n),
+      ...swing(1700 + 1900 * n),
+    ]);
+    const pulls = pullsIn(drawn([rest, ...strokes, ...clickPull(6700, 500, 27, 22, 22)]));
+    expect(pulls).toHaveLength(4);
+    expect(pulls.map(({ zeroNm }) => zeroNm)).toEqual([0, 0, 0, 0]);
+    expect(pulls.at(-1)?.zeroSettled).toBe(true);
+    expect(Math.abs((pulls.at(-1)?.peakNm ?? 0) - 27)).toBeLessThan(0.05);
   });
 
   it('does not end a pull that is held still', () => {

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Random } from '../../sim/random.ts';
 import { createPullDetector } from '../../src/pull/detector.ts';
-import type { DetectedPull } from '../../src/pull/pull.ts';
+import { type DetectedPull, detectedPullSchema } from '../../src/pull/pull.ts';
+import { roundedPull } from '../../src/pull/rounded.ts';
 import { detectorSettings } from '../../src/pull/settings.ts';
 import { drawCase } from '../bench/campaign/case.ts';
 import { type Worked, worked } from '../bench/campaign/work.ts';
@@ -96,5 +97,34 @@ describe('a long stream', () => {
     const found = whole({ atUs, nm });
     expect(found).toHaveLength(rounds * expected.length);
     expect(found.every(({ cut }) => cut === null)).toBe(true);
+  });
+});
+
+describe('whatever comes', () => {
+  const sample = fc.record({
+    stepUs: fc.oneof(
+      fc.constant(0),
+      fc.integer({ min: 1, max: 60_000 }),
+      fc.integer({ min: 60_000, max: 600_000 }),
+    ),
+    nm: fc.oneof(fc.constant(0), fc.double({ min: -40, max: 60, noNaN: true })),
+    missed: fc.option(fc.nat(20), { freq: 20 }),
+  });
+
+  it('the figures of a pull are numbers, and its record reads them back', () => {
+    fc.assert(
+      fc.property(fc.array(sample, { minLength: 5, maxLength: 300 }), (samples) => {
+        const detector = createPullDetector(settings);
+        let atUs = 0;
+        const found = samples.flatMap(({ stepUs, nm, missed }) => {
+          if (missed !== null) detector.missed(missed);
+          atUs += stepUs;
+          return detector.push(atUs, nm) ?? [];
+        });
+        for (const pull of [...found, detector.cut('stopped')])
+          if (pull !== null) expect(detectedPullSchema.safeParse(roundedPull(pull)).error).toBeUndefined();
+      }),
+      { numRuns: 200 },
+    );
   });
 });

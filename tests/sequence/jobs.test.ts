@@ -23,7 +23,7 @@ describe('whole jobs with a simulated technician', () => {
   ])(
     '%s on %s: every cylinder called done is tight, by its own pull, and the record says so again',
     (person, joint) => {
-      for (const seed of ['a', 'b']) {
+      for (const seed of ['b', 'c']) {
         const done = job(person, joint, seed);
         const { wrongOk, wrongOkAsked, looseDone, pulls } = score(done);
         expect({ wrongOk, wrongOkAsked, looseDone }).toEqual({
