@@ -19,7 +19,7 @@ import type { FigureSource, Quantity, Reading, ToolDescription } from '../../src
 import { headlineOf, VERIFICATION } from '../../src/report/verification.ts';
 import { proofText } from '../../src/report/words/index.ts';
 import { FakeRadio } from '../drivers/bluetooth/fake-radio.ts';
-import { clickPull, drawn } from '../pull/shapes.ts';
+import { drawn, turningPull } from '../pull/shapes.ts';
 import { jobEntry } from './entries.ts';
 import { judged, recordOf, rejected, signedAnew } from './forge.ts';
 import { logOf, opening, seal, station, technician, trusting } from './sample-job.ts';
@@ -40,7 +40,7 @@ const GAPS: readonly Figure[] = [
 ];
 /** Two pulls that click within the window, with the walk to each plug before it; in hundredths of a N·m. */
 const TORQUES: readonly Figure[] = [27.4, 27.1].flatMap((peakNm, i) =>
-  drawn([{ atMs: 0, nm: 0 }, ...clickPull(8000, 700, peakNm, peakNm * 0.8, peakNm * 0.8)]).map(
+  drawn([{ atMs: 0, nm: 0 }, ...turningPull(8000, 700, peakNm, peakNm * 0.8, peakNm * 0.8)]).map(
     ({ atUs, nm }) => ({ atUs: 3_000_000 + i * 12_000_000 + atUs, counts: Math.round(100 * nm) }),
   ),
 );

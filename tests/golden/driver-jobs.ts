@@ -29,7 +29,7 @@ import { onBench } from '../drivers/bench.ts';
 import { wrenchProfile } from '../drivers/profile/example.ts';
 import { jobEntry } from '../evidence/entries.ts';
 import { GAUGE as GAUGE_READS, WRENCH as WRENCH_READS } from '../job/workshop.ts';
-import { clickPull, drawn } from '../pull/shapes.ts';
+import { drawn, turningPull } from '../pull/shapes.ts';
 import { GAUGE, orderOf, WRENCH } from './jobs.ts';
 
 interface Worked {
@@ -250,7 +250,7 @@ export function replayed(job: string, on: string): Promise<readonly JobEvent[]> 
     scheduler,
   };
   const pulls = [27.4, 27.1].flatMap((nm, i) =>
-    drawn([{ atMs: 0, nm: 0 }, ...clickPull(6000, 700, nm, 0.8 * nm, 0.8 * nm)]).map((sample) => ({
+    drawn([{ atMs: 0, nm: 0 }, ...turningPull(6000, 700, nm, 0.8 * nm, 0.8 * nm)]).map((sample) => ({
       atUs: sample.atUs + (20 + 10 * i) * 1_000_000,
       counts: Math.round(100 * sample.nm),
     })),

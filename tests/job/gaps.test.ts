@@ -5,13 +5,13 @@ import { workshop } from './workshop.ts';
 
 // What a radio can do to a job: skip readings, bring old ones, meet strangers.
 
-const missedFrom = (fromUs: number, atUs: number) =>
+const missedFrom = (fromUs: number, atUs: number, n: number) =>
   ({
     kind: 'reading',
     tool: 'wrench',
     reading: {
       kind: 'missed',
-      n: 10_000,
+      n,
       atUs,
       fromUs,
       readings: (atUs - fromUs) / 10_000 - 1,
@@ -24,14 +24,15 @@ function pullWithout(fromMs: number, toMs: number) {
   const shop = workshop();
   shop.rest();
   const startMs = 3010;
+  let n = shop.next('wrench');
   const corners = [{ atMs: 0, nm: 0 }, ...clickPull(0, 700, 27, 21.6, 21.6), { atMs: 1600, nm: 0 }];
   for (const { atUs, nm } of drawn(corners)) {
     const ms = atUs / 1000;
     if (ms > fromMs && ms < toMs) continue;
-    if (ms === toMs) shop.give(missedFrom(1000 * (startMs + fromMs), 1000 * (startMs + toMs)));
+    if (ms === toMs) shop.give(missedFrom(1000 * (startMs + fromMs), 1000 * (startMs + toMs), n++));
     const reading = {
       kind: 'value',
-      n: 1,
+      n: n++,
       atUs: 1000 * (startMs + ms),
       counts: Math.round(nm * 100),
     } as const;
@@ -73,11 +74,12 @@ test('a pull whose readings stay away is cut: it is never judged, and judging ag
   const shop = workshop();
   shop.rest();
   shop.halfPull(27);
-  shop.give(missedFrom(3_900_000, 4_500_000));
+  const n = shop.next('wrench');
+  shop.give(missedFrom(3_900_000, 4_500_000, n));
   shop.give({
     kind: 'reading',
     tool: 'wrench',
-    reading: { kind: 'value', n: 1, atUs: 4_500_000, counts: 0 },
+    reading: { kind: 'value', n: n + 1, atUs: 4_500_000, counts: 0 },
   });
   expect(shop.events.slice(-3)).toMatchObject([
     { type: 'readings' },

@@ -75,7 +75,7 @@ describe('drift by certificates', () => {
     const { text } = await drift();
     expect(text).toContain('Pulls\n  Nothing to say: 1 day of use');
     expect(text).toMatch(/Certificate +CAL-3\n +Due +2027-01-12/);
-    expect(text).toContain('4 certificates at 30.00 N·m, the point nearest to the 27.13 N·m of its use.');
+    expect(text).toContain('4 certificates at 30.00 N·m, the point nearest to the 27.12 N·m of its use.');
   });
 
   it('starts the line again after an adjustment, and warns of the point that leaves its limits first', async () => {
