@@ -28,7 +28,7 @@ const CLOCK_ANEW: ReadonlySet<LogEntry['event']['type']> = new Set([
 
 /**
  * Holds the times of a job's entries against one another. Within a session the monotonic clock must not run back, and no
- * sample may have been taken after it was written. A session starts the monotonic clock anew; the wall clock must not
+ * sample may have been taken after it was written; those of a recording have its own times. A session starts the monotonic clock anew; the wall clock must not
  * have gone back meanwhile, nor behind an entry of the station's own that stands earlier in the log, or it counts as a
  * jump: so does a job that was given an earlier date.
  */
@@ -37,12 +37,14 @@ export function checkClock(
   background: readonly StationEntry[] = [],
 ): ClockReport {
   const jumps: ClockJump[] = [];
+  const replayed = new Set<string>();
   for (const [i, entry] of entries.entries()) {
     const before = entries[i - 1];
     const fresh = before === undefined || CLOCK_ANEW.has(entry.event.type);
     if (!fresh && entry.monoUs < before.monoUs)
       return { fault: `the monotonic clock runs back at entry n=${entry.n}`, jumps };
-    const last = lastSampleUs(entry);
+    noteSource(replayed, entry);
+    const last = isReplayed(replayed, entry) ? null : lastSampleUs(entry);
     if (last !== null && last > entry.monoUs)
       return { fault: `entry n=${entry.n} holds a sample from after it was written`, jumps };
     const station = background.findLast(({ seq }) => seq < entry.seq && seq > (before?.seq ?? 0));
@@ -59,6 +61,16 @@ function aheadMs(before: LogEntry | StationEntry, entry: LogEntry, fresh: boolea
   const wall = Date.parse(entry.at) - Date.parse(before.at);
   return fresh ? Math.min(0, wall) : wall - (entry.monoUs - before.monoUs) / 1000;
 }
+
+/** Keeps the tools that stand for a recording, by their last link: it may be played faster than it was recorded. */
+function noteSource(replayed: Set<string>, { event }: LogEntry): void {
+  if (event.type !== 'tool-linked') return;
+  if (event.source === 'replayed') replayed.add(event.tool);
+  else replayed.delete(event.tool);
+}
+
+const isReplayed = (replayed: ReadonlySet<string>, { event }: LogEntry): boolean =>
+  'tool' in event && replayed.has(event.tool);
 
 /** When the last reading of an entry arrived; null where it holds none, or none that can be read. */
 function lastSampleUs({ event }: LogEntry): number | null {

@@ -6,7 +6,7 @@
  */
 import { createHash } from 'node:crypto';
 import { WITHHELD } from '../personal.ts';
-import type { Problem } from '../problem.ts';
+import { type Problem, pathText } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import { fromBase64url, toBase64url } from './base64url.ts';
 import { canonical, type JsonValue } from './canonical.ts';
@@ -170,7 +170,7 @@ class Revealing {
   }
 
   #refused(place: Place, message: string): Refused {
-    return new Refused(problem(`${this.#source}: ${place.join('.')}`, message));
+    return new Refused(problem(`${this.#source}: ${pathText(place)}`, message));
   }
 }
 

@@ -2,8 +2,8 @@ import type { LogEntry } from '../evidence/log.ts';
 import type { GapAttempt, TorqueAttempt } from '../job/state.ts';
 import type { FigureSource } from '../reading.ts';
 import { clean } from './clean.ts';
-import { KIND_WORD, VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
-import { placementText } from './words/index.ts';
+import { VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
+import { KIND_WORDS, placementText } from './words/index.ts';
 
 /** One measurement on one cylinder, as figures; the attempts count from 1 on each cylinder and quantity. */
 export interface AttemptRow {
@@ -131,7 +131,7 @@ function pullRow(
     cylinder,
     attempt,
     pull: pull.pull,
-    kind: KIND_WORD[taken.kind],
+    kind: KIND_WORDS[taken.kind],
     // What the plug saw; the same as the wrench read, unless an adapter or a correction lies between.
     value: judgement?.value ?? pull.peakNm,
     expandedUncertainty: judgement?.expandedUncertainty ?? null,

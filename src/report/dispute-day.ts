@@ -13,7 +13,7 @@ import type { Labelled, Part } from './paper.ts';
 import type { Cell } from './table.ts';
 import { cylinderVerdict, VERDICT_WORD, verdictOf } from './verdict.ts';
 import { windowText } from './window-text.ts';
-import { noted, noteLines, promiseWords, proofText, refusalWords } from './words/index.ts';
+import { instrumentRefusalText, noted, noteLines, promiseWords, proofText } from './words/index.ts';
 
 export const NOT_GIVEN = 'not given';
 
@@ -77,7 +77,8 @@ export function toolRow(
           ? `yes, until ${due}`
           : `NO, it ran out on ${due}`;
   const by = answered.map(
-    ({ by: who, refusal, reason }) => `; ${who} answered for it (${refusalWords(refusal)}): ${reason}`,
+    ({ by: who, refusal, reason }) =>
+      `; ${who} answered for it (${instrumentRefusalText(refusal)}): ${reason}`,
   );
   return [{ text: id }, { text: serial ?? NOT_GIVEN }, { text: rests }, { text: inForce + by.join('') }];
 }

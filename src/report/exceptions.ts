@@ -6,18 +6,19 @@ import type { Judgement } from '../metrology/judgement.ts';
 import type { Pull } from '../pull/pull.ts';
 import { clean } from './clean.ts';
 import { figure, UNIT_TEXT, utc } from './figures.ts';
-import { KIND_WORD, VERDICT_WORD, verdictOf } from './verdict.ts';
+import { VERDICT_WORD, verdictOf } from './verdict.ts';
 import {
   choiceText,
+  deviceRefusalText,
   featuresText,
+  instrumentRefusalText,
+  KIND_WORDS,
   LINK_CAVEAT,
   linkEndText,
   MISS_WORDS,
   openItemsText,
   placementText,
   questionText,
-  refusalText,
-  refusalWords,
   SCRAP_WORDS,
   WIRE_WORDS,
 } from './words/index.ts';
@@ -74,7 +75,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'value-stored':
       return `${event.tool} sent readings from its memory. They are kept, and belong to no cylinder.`;
     case 'device-refused':
-      return `Refused for ${event.tool}: ${refusalText(event)}.`;
+      return `Refused for ${event.tool}: ${deviceRefusalText(event)}.`;
     case 'value-not-known':
       return `${event.tool} sent at least one reading without a value.`;
     case 'raw-value':
@@ -90,7 +91,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
         ? null
         : `Next ${event.quantity === 'torque' ? 'pull' : 'gap'} given to cylinder ${event.cylinder} by hand.`;
     case 'instrument-overridden':
-      return `${event.tool} used although ${refusalWords(event.refusal)}. Answered for by ${event.by}: ${event.reason}.`;
+      return `${event.tool} used although ${instrumentRefusalText(event.refusal)}. Answered for by ${event.by}: ${event.reason}.`;
     case 'uncertainty-declared':
       return `${event.tool} reported a larger uncertainty than the station lists. From here on it is judged by that.`;
     case 'gap-inspected':
@@ -205,7 +206,7 @@ function pullException(event: JobEventOf<'pull-placed'>, soFar: SoFar): string |
   const cut = pull?.cut ? `, ${CUT[pull.cut]}` : '';
   const result = judgement === null ? '' : `: ${judged(judgement, 'N.m')}`;
   const why = pull === undefined ? '' : ` (${placementText({ ...event, pull })})`;
-  return `Pull ${event.pull}${again ? ' placed again' : ''}, ${where}, ${KIND_WORD[kind]}${why}${peak}${cut}${result}.`;
+  return `Pull ${event.pull}${again ? ' placed again' : ''}, ${where}, ${KIND_WORDS[kind]}${why}${peak}${cut}${result}.`;
 }
 
 const CUT = {

@@ -1,6 +1,7 @@
 import type { CylinderState, JobState, TorqueAttempt } from '../job/state.ts';
 import { figure } from './figures.ts';
-import { cylinderVerdict, KIND_WORD, VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
+import { cylinderVerdict, VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
+import { KIND_WORDS } from './words/index.ts';
 
 /** The samples of one pull: milliseconds since its start, torque in N·m with the zero taken off. */
 export interface Trace {
@@ -112,7 +113,7 @@ function inWords({ pull, kind, judgement }: TorqueAttempt): string {
   const { peakNm, peakUs, startUs, releaseNm } = pull;
   const release = releaseNm === null ? 'no release' : `first release ${figure(releaseNm, 'N.m')} N·m`;
   const after = ((peakUs - startUs) / 1e6).toFixed(2);
-  return `Pull ${pull.pull}, ${KIND_WORD[kind]}, ${VERDICT_WORD[verdictOf(judgement)]}: peak ${figure(peakNm, 'N.m')} N·m after ${after} s, ${release}.`;
+  return `Pull ${pull.pull}, ${KIND_WORDS[kind]}, ${VERDICT_WORD[verdictOf(judgement)]}: peak ${figure(peakNm, 'N.m')} N·m after ${after} s, ${release}.`;
 }
 
 function finite(trace: Trace | undefined): readonly number[] {

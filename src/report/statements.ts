@@ -1,6 +1,7 @@
+import { marksOf } from '../job/proof.ts';
 import type { JobState } from '../job/state.ts';
 import { clean } from './clean.ts';
-import { noteLines } from './words/index.ts';
+import { MARK_SENTENCE, noteLines } from './words/index.ts';
 
 /** The same words on every record: cautions, and what the document proves and does not prove. */
 export function statements(state: JobState): {
@@ -19,8 +20,17 @@ export function statements(state: JobState): {
     );
   return {
     cautions: [...cautions, ...noteLines(state.order, state.basis.notes).map(clean)],
-    proves: state.sources.includes('typed') ? [...PROVES, TYPED] : PROVES,
+    proves: provesOf(state.sources),
   };
+}
+
+function provesOf(sources: JobState['sources']): readonly string[] {
+  const marks = marksOf(sources);
+  return [
+    ...(marks.length === 0 ? [REPORTED] : marks.map((mark) => MARK_SENTENCE[mark])),
+    ...HOW_TO_READ,
+    ...(sources.includes('typed') ? [TYPED] : []),
+  ];
 }
 
 const THREADS = {
@@ -33,8 +43,12 @@ const THREADS = {
 const TYPED =
   'A figure marked as typed is attested by the person who worked on the job, and not proven by an instrument.';
 
-const PROVES = [
-  'It proves which gaps and torques the named instruments reported, when and for which cylinder, and the verdict on each. OK means inside the acceptance zone: the limits minus the guard band.',
+/** Not where anything was replayed or simulated: no instrument reported that. */
+const REPORTED =
+  'It proves which gaps and torques the named instruments reported, when and for which cylinder, and the verdict on each.';
+
+const HOW_TO_READ = [
+  'OK means inside the acceptance zone: the limits minus the guard band.',
   'The peak of each pull is judged, because the plug saw the peak; the first release (the click) is beside it. Torque proves torque, not clamp force, sealing or the state of the threads.',
   "The uncertainty rests on the basis named for each instrument. The signed record holds the points of a certificate, not the certificate itself, and does not replace the maker's service information.",
   'The signed record is the evidence; these pages only show what it holds.',

@@ -3,7 +3,7 @@ import type { AskedJob } from '../audit/questions.ts';
 import type { CylinderState } from '../job/state.ts';
 import type { Evaluation, Judgement } from '../metrology/judgement.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
-import type { PullKind } from '../sequence/kind.ts';
+import { KIND_WORDS } from './words/index.ts';
 
 /** What the paper says of one measurement or of one cylinder; each has its own word and its own symbol. */
 export type Verdict =
@@ -32,17 +32,6 @@ const OF_RESULT: Readonly<Record<Evaluation, Verdict>> = {
   OK: 'ok',
   NotOK: 'not-ok',
   NotDecidable: 'not-decidable',
-};
-
-export const KIND_WORD: Readonly<Record<PullKind, string>> = {
-  tightening: 'tightening',
-  continuation: 'continued',
-  'run-down': 'run-down',
-  rehit: 're-hit',
-  check: 'check pull',
-  loosening: 'loosening',
-  handling: 'handling',
-  unsure: 'unsure',
 };
 
 export function verdictOf(judgement: Pick<Judgement, 'result'> | null): Verdict {
@@ -84,7 +73,7 @@ const NO_VALUE: Readonly<Record<Censored, string>> = {
 };
 
 export const kindWords = ({ kind }: Pick<AttemptRow, 'kind'>): string =>
-  kind === 'gap' ? 'gap' : KIND_WORD[kind];
+  kind === 'gap' ? 'gap' : KIND_WORDS[kind];
 
 export const verdictWords = ({ result, censored }: Pick<AttemptRow, 'result' | 'censored'>): string => {
   if (result !== null) return VERDICT_WORD[verdictOf({ result })];

@@ -7,14 +7,15 @@ import { torqueWindowOf } from '../job/stage.ts';
 import type { JobState } from '../job/state.ts';
 import { scaled } from '../reading.ts';
 import {
+  deviceRefusalText,
   gapStepText,
+  instrumentRefusalText,
+  KIND_WORDS,
   linkEndText,
   MISS_WORDS,
   openItemText,
   placementText,
   questionText,
-  refusalText,
-  refusalWords,
   SCRAP_WORDS,
   SOURCE_NOTE,
   WIRE_WORDS,
@@ -58,7 +59,7 @@ function placed(
   const peak = peakNm === undefined ? undefined : `${figure(peakNm, 'N.m')} ${glyphs.newtonMetre}`;
   const verdict =
     event.judgement === null
-      ? given(['not judged', peak, attempt && `${event.kind}: ${placementText(attempt)}`])
+      ? given(['not judged', peak, attempt && `${KIND_WORDS[event.kind]}: ${placementText(attempt)}`])
       : [
           ...judgementParts(event.judgement, torqueWindowOf(before ?? after, event.cylinder), glyphs),
           ...(after.basis.decision.grades ? [event.judgement.grade] : []),
@@ -110,7 +111,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
         storedFigure(event, after, glyphs),
       ];
     case 'device-refused':
-      return [event.tool, 'refused', refusalText(event)];
+      return [event.tool, 'refused', deviceRefusalText(event)];
     case 'value-not-known':
       return [event.tool, `reading ${event.reading} has no value`];
     case 'raw-value':
@@ -126,7 +127,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'instrument-overridden':
       return [
         event.tool,
-        `used although ${refusalWords(event.refusal)}`,
+        `used although ${instrumentRefusalText(event.refusal)}`,
         `answered for by ${event.by}: ${event.reason}`,
       ];
     case 'uncertainty-declared':

@@ -7,7 +7,7 @@ import type { Window } from '../metrology/judgement.ts';
 import { specificRisk } from '../metrology/risk.ts';
 import type { Distribution } from '../metrology/term.ts';
 import type { TableView } from '../plug/plausibility.ts';
-import { amountSourceWords, CAUSE_WORDS, noteLines, refusalWords } from '../report/words/index.ts';
+import { amountSourceWords, CAUSE_WORDS, instrumentRefusalText, noteLines } from '../report/words/index.ts';
 import type { Glyphs } from './glyphs.ts';
 import { printable } from './printable.ts';
 import { figure, fixed, unitWord, verdictSpoken } from './words.ts';
@@ -56,7 +56,7 @@ export function windowLines(view: WindowView, glyphs: Glyphs): string[] {
         ]
       : []),
     fact('decidable', decidableText(view, unit), glyphs.ascii),
-    ...view.refusals.map((refusal) => fact('REFUSED', refusalWords(refusal), glyphs.ascii)),
+    ...view.refusals.map((refusal) => fact('REFUSED', instrumentRefusalText(refusal), glyphs.ascii)),
     '',
     `Reading of ${of(wrenchReads.at)} ${unit}`,
     fact(

@@ -32,6 +32,17 @@ describe('the two clocks of a job', () => {
     expect(checkClock(back).fault).toMatch(/runs back|after it was written/);
   });
 
+  it('hold no reading from after it was written, but for a recording, which has times of its own', () => {
+    const early = (source: 'replayed' | 'linked') =>
+      entries.map((entry) =>
+        entry.event.type === 'tool-linked'
+          ? { ...entry, event: { ...entry.event, source } }
+          : { ...entry, monoUs: entries.find(({ event }) => event.type === 'tool-linked')?.monoUs ?? 0 },
+      );
+    expect(checkClock(early('linked')).fault).toContain('a sample from after it was written');
+    expect(checkClock(early('replayed')).fault).toBeNull();
+  });
+
   it('starts anew with a session; a wall clock behind that of the last one is shown', () => {
     const [first] = entries;
     const session = entries.find(({ event }) => event.type === 'session-started');

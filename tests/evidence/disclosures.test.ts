@@ -170,6 +170,10 @@ describe('refused', () => {
       ok: false,
       error: { where: 'content: vehicle.vin' },
     });
+    expect(read({ people: [again, again] }, [])).toMatchObject({
+      ok: false,
+      error: { where: 'content: people[1]' },
+    });
     expect(read(signed, [name, plate, disclosureOf(salt(), 'x')])).toMatchObject({
       ok: false,
       error: { where: 'content: disclosures[2]' },

@@ -2,14 +2,14 @@
  * `npm run golden`: seals the artefacts of the open edition of the rules into tests/golden/edition-N. They are written once:
  * a folder that is there is never touched again, whatever becomes of the program.
  */
-import { cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { appendFileSync, cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import { jsonText } from '../../src/cli/terminal/json-text.ts';
 import { OPEN_EDITION } from '../../src/job/rules.ts';
 import { writeArtefacts } from './artefacts.ts';
-import { DIST, expectedIn, GOLDEN, verdictsOf } from './verdicts.ts';
+import { DIST, expectedIn, GOLDEN, SUMS, sumsOf, verdictsOf } from './verdicts.ts';
 
 const MOST_BYTES = 1_500_000;
 const made = mkdtempSync(join(tmpdir(), 'plugmark-golden-'));
@@ -23,6 +23,7 @@ const expected = expectedIn(made);
 const others = verdictsOf(DIST, made, expected).filter((one, i) => !isDeepStrictEqual(one, expected[i]));
 if (others.length > 0) refuse(`the program says otherwise:\n${jsonText(others)}`);
 cpSync(made, edition, { recursive: true });
+appendFileSync(SUMS, `${sumsOf(edition).join('\n')}\n`);
 rmSync(made, { recursive: true });
 process.stdout.write(`${edition}: ${total} bytes, ${expected.length} verdicts.\n`);
 

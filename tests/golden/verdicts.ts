@@ -1,7 +1,8 @@
 /** What a built program says of the artefacts of an edition, beside what it must say. */
 import { execFileSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { z } from 'zod';
 import { EXPECTED_FILE, type Expected, expectedSchema } from './artefacts.ts';
@@ -16,6 +17,20 @@ export const sealedEditions = (): readonly string[] =>
     .filter((name) => /^edition-[1-9]\d*$/.test(name))
     .sort((a, b) => a.length - b.length || (a < b ? -1 : 1))
     .map((name) => join(GOLDEN, name));
+
+/** What all files of the sealed editions were when they were sealed, as `sha256sum` writes it. */
+export const SUMS = join(GOLDEN, 'SHA256SUMS');
+
+/** A line for each file of an edition. */
+export const sumsOf = (edition: string): readonly string[] =>
+  readdirSync(edition, { recursive: true, withFileTypes: true })
+    .filter((one) => one.isFile())
+    .map((one) => join(one.parentPath, one.name))
+    .sort()
+    .map((path) => {
+      const digest = createHash('sha256').update(readFileSync(path)).digest('hex');
+      return `${digest}  ${basename(edition)}${path.slice(edition.length).replaceAll('\\', '/')}`;
+    });
 
 export const expectedIn = (edition: string): readonly Expected[] =>
   z.array(expectedSchema).parse(JSON.parse(readFileSync(join(edition, EXPECTED_FILE), 'utf8')));

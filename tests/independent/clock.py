@@ -11,11 +11,15 @@ def check_clock(entries, background):
     """`n` of each entry in front of which the wall clock jumped; Refused where the times cannot be true."""
     jumps = []
     before = None
+    source = {}
     for entry in entries:
         fresh = before is None or entry["event"]["type"] in NEW_SESSION
         if not fresh and entry["monoUs"] < before["monoUs"]:
             raise Refused(f"entry n={entry['n']}", "the monotonic clock runs back")
-        if _last_us(entry["event"]) > entry["monoUs"]:
+        event = entry["event"]
+        if event["type"] == "tool-linked":
+            source[event["tool"]] = event["source"]
+        if source.get(event.get("tool")) != "replayed" and _last_us(event) > entry["monoUs"]:
             raise Refused(f"entry n={entry['n']}", "a reading from after it was written")
         if _is_jump(before, entry, fresh, background):
             jumps.append(entry["n"])

@@ -33,6 +33,8 @@ describe('status', () => {
     const { model } = modelOf({ source });
     expect(model.status.word).toBe(word);
     expect(model.marks).toEqual(source === 'typed' ? [] : [source]);
+    expect(model.proves.join(' ').includes('the named instruments reported')).toBe(source === 'typed');
+    expect(model.proves.join(' ').includes('proves nothing about any engine')).toBe(source !== 'typed');
   });
 });
 

@@ -70,6 +70,18 @@ describe('one line an event', () => {
       '09:41:07  cylinder 5  torque  not judged  26.10 N·m  unsure: it came while a question was open  ask  What was this pull? (it came while a question was open.)  ' +
         '[f] it was the tightening [r] re-hit',
     );
+    const again = withCylinder(job, {
+      ...cylinderIn(5, 'done', 'done'),
+      pulls: [attemptOf(30, null, { pull: pullOf(30, 26.1), because: 'ended-low' })],
+    });
+    const rehit = placed({
+      pull: 30,
+      cylinder: 5,
+      kind: 'rehit',
+      because: 'same-plug-again',
+      judgement: null,
+    });
+    expect(line(rehit, again)).toContain('not judged  26.10 N·m  re-hit: ');
     const stray = {
       ...job,
       strays: [attemptOf(30, null, { pull: pullOf(30, -18), because: 'none-tight-yet' })],

@@ -6,6 +6,7 @@ import { answerFor, attemptException, type JobAnswer } from '../../audit/questio
 import { ProblemError } from '../../problem.ts';
 import { attemptsCsv, jobsCsv } from '../../report/ask-csv.ts';
 import { kindWords, STATE_WORDS, verdictWords } from '../../report/verdict.ts';
+import { MARK_WORD, noted } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
 import { askedAttempts, askedJobs } from '../answers/jobs.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
@@ -86,7 +87,7 @@ function jobLines(answers: readonly JobAnswer[], withExceptions: boolean): reado
   ];
   const rows = answers.map((one) => [
     one.job,
-    STATE_WORDS[one.state],
+    [STATE_WORDS[one.state], ...one.marks.map((mark) => MARK_WORD[mark])].join(', '),
     one.openedAt.slice(0, 16).replace('T', ' '),
     one.vin ?? '-',
     one.plate ?? '-',
@@ -125,7 +126,7 @@ function attemptLines(rows: readonly AttemptRow[]): readonly string[] {
     `${row.quantity === 'torque' ? 'pull' : 'gap'} ${row.number}`,
     kindWords(row),
     figureOf(row),
-    verdictWords(row),
+    noted(verdictWords(row), row.source),
     row.serial === null ? row.tool : `${row.tool} (${row.serial})`,
     row.technician,
     row.part,

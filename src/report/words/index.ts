@@ -15,5 +15,5 @@ export * from './package.ts';
 export * from './placement.ts';
 export * from './plug.ts';
 export * from './question.ts';
-export { refusalWords } from './refusal.ts';
+export { instrumentRefusalText } from './refusal.ts';
 export * from './source.ts';

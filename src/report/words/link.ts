@@ -39,4 +39,4 @@ export const REFUSAL_WORDS: {
     `the device at ${address} presents its readings in another format than the Bluetooth SIG defines. They cannot be trusted`,
 };
 
-export const refusalText = (refusal: DeviceRefusal): string => REFUSAL_WORDS[refusal.reason](refusal);
+export const deviceRefusalText = (refusal: DeviceRefusal): string => REFUSAL_WORDS[refusal.reason](refusal);

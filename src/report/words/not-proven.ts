@@ -1,6 +1,7 @@
 /** What a reader could take for proven by a record, and is not. */
 import type { VerificationReport } from '../../evidence/verify.ts';
 import type { JobEvent } from '../../job/event.ts';
+import { type FigureSource, figureSourceSchema } from '../../reading.ts';
 
 /** Of every record, and so of every package. */
 export const NOT_PROVEN_BY_ANY: readonly string[] = [
@@ -30,13 +31,19 @@ export function notProvenByRecord({ verdict, record, checks }: VerificationRepor
 }
 
 function linkLines(events: readonly JobEvent[]): readonly string[] {
-  const open = events.flatMap((event) =>
-    event.type === 'tool-linked' && !event.description.link.authenticated ? [event.tool] : [],
-  );
-  const tools = [...new Set(open)];
-  return tools.length === 0
-    ? []
-    : [
-        `that the readings came from the named instruments: the link of ${tools.join(' and ')} was not authenticated, and another device could have taken the place of the tool`,
-      ];
+  const links = events.flatMap((event) => (event.type === 'tool-linked' ? [event] : []));
+  const isOpen = ({ description }: (typeof links)[number]) => !description.link.authenticated;
+  return figureSourceSchema.options.flatMap((source) => {
+    const some = links.filter((link) => link.source === source && (source !== 'linked' || isOpen(link)));
+    const tools = [...new Set(some.map(({ tool }) => tool))].join(' and ');
+    return tools === '' ? [] : [UNPROVEN_LINK[source](tools)];
+  });
 }
+
+const UNPROVEN_LINK: Readonly<Record<FigureSource, (tools: string) => string>> = {
+  linked: (tools) =>
+    `that the readings came from the named instruments: the link of ${tools} was not authenticated, and another device could have taken the place of the tool`,
+  typed: (tools) => `what an instrument read: figures of ${tools} were typed`,
+  replayed: (tools) => `anything that ${tools} would show: the readings came from a recording`,
+  simulated: (tools) => `anything that ${tools} would show: there was no instrument`,
+};

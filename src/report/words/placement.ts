@@ -1,8 +1,20 @@
-/** Why a pull was taken for what it is: the sentence of each reason, with the figures that it rests on. */
+/** What a pull was taken for, and why: the sentence of each reason, with the figures that it rests on. */
 import type { TorqueAttempt } from '../../job/state.ts';
+import type { PullKind } from '../../sequence/kind.ts';
 import type { PlacementReason } from '../../sequence/reason.ts';
 
 type Placed = Pick<TorqueAttempt, 'pull' | 'evidence' | 'otherPull' | 'leftOut'>;
+
+export const KIND_WORDS: Readonly<Record<PullKind, string>> = {
+  tightening: 'tightening',
+  continuation: 'continued',
+  'run-down': 'run-down',
+  rehit: 're-hit',
+  check: 'check pull',
+  loosening: 'loosening',
+  handling: 'handling',
+  unsure: 'unsure',
+};
 
 export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed) => string } = {
   'too-little-torque': () => 'too little torque to turn a plug',

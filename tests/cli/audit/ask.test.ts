@@ -74,6 +74,15 @@ describe('a question to the records', () => {
     expect([value, text]).toEqual([0, 'No job matches.\n']);
   });
 
+  it('marks jobs and attempts of which nothing is proven', async () => {
+    const peaks = [27, 27, 27, 27];
+    await workIn(station.data, [{ job: 'J-5', on: '2026-06-02', peaks, source: 'replayed' }]);
+    expect(await asked({ from: '2026-06-02' })).toMatch(/^J-5 +complete, REPLAYED /m);
+    const attempts = (await asked({ from: '2026-06-02', attempts: true })).split('\n').slice(1, 9);
+    for (const line of attempts) expect(line).toContain('OK, REPLAYED');
+    expect(await asked({ to: '2026-06-01' })).not.toContain('REPLAYED');
+  });
+
   it('gives JSON that moves no cursor and turns no line', async () => {
     const plate = 'A\u009b2J\u202eB';
     await workIn(station.data, [{ job: 'J-5', on: '2026-06-02', peaks: [27], vehicle: { plate } }]);

@@ -53,6 +53,10 @@ describe('the topics', () => {
     for (const line of commandsIn(markdownOf(topic))) await expectTaken(line);
   });
 
+  it('the README lists every topic', () => {
+    for (const topic of TOPICS) expect(README).toContain(`| [${topic}](src/cli/help/topics/${topic}.md) |`);
+  });
+
   it('the README: every command is taken, every link leads to a file', async () => {
     const commands = commandsIn(README);
     expect(commands.length).toBeGreaterThan(5);

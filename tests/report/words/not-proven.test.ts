@@ -19,6 +19,21 @@ describe('what a record does not prove', () => {
     expect(listed.at(-1)).toContain('the clock of the station');
   });
 
+  it.each([
+    ['typed', 'what an instrument read: figures of wrench and gauge were typed'],
+    ['replayed', 'anything that wrench and gauge would show: the readings came from a recording'],
+    ['simulated', 'anything that wrench and gauge would show: there was no instrument'],
+  ] as const)('says of %s figures where they came from, and nothing of a link', (source, line) => {
+    const { record } = report;
+    if (record === null) throw new Error('no record');
+    const entries = record.entries.map((entry) =>
+      entry.event.type === 'tool-linked' ? { ...entry, event: { ...entry.event, source } } : entry,
+    );
+    const lines = notProvenByRecord({ ...report, record: { ...record, entries } });
+    expect(lines[0]).toBe(line);
+    expect(lines.join(' ')).not.toContain('not authenticated');
+  });
+
   it('is not listed where nothing of it may be relied on', () => {
     const tampered = verifyRecord(Buffer.from(String(file).replace('"signature":"', '"signature":"A')), {
       keys: [],

@@ -3,6 +3,7 @@ import { openItemSchema } from '../../../src/job/open-item.ts';
 import {
   checkText,
   choiceText,
+  deviceRefusalText,
   gapStepText,
   linkEndText,
   MISS_WORDS,
@@ -16,7 +17,6 @@ import {
   questionText,
   REFUSAL_WORDS,
   REPLACEMENT_WORDS,
-  refusalText,
 } from '../../../src/report/words/index.ts';
 import type { Evidence } from '../../../src/sequence/evidence.ts';
 import { placementReasonSchema } from '../../../src/sequence/reason.ts';
@@ -95,8 +95,8 @@ describe('links and devices', () => {
     expect(linkEndText({ reason: 'out-of-reach', controllerReason: 8 })).toBe('out of reach or switched off');
     expect(linkEndText({ reason: 'link-ended', controllerReason: 0x3b })).toBe('the link ended, reason 0x3b');
     const other = { reason: 'other-serial', address: 'c0:00:00:00:00:09' } as const;
-    expect(refusalText({ ...other, serial: 'W-2' })).toContain('has serial number W-2');
-    expect(refusalText(other)).toContain('gives no serial number');
+    expect(deviceRefusalText({ ...other, serial: 'W-2' })).toContain('has serial number W-2');
+    expect(deviceRefusalText(other)).toContain('gives no serial number');
   });
 });
 
