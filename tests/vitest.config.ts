@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 /** Their tests leave nothing behind, so they can share a worker, which then loads each module once: half the time. Not ui: colour is chosen when a module is loaded. */
@@ -7,6 +8,8 @@ const SHARED =
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
+    // Some tests wait for a terminal or for a process of their own: on two cores a second worker goes on meanwhile.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     testTimeout: 60_000,
     hookTimeout: 60_000,
     projects: [
