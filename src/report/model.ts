@@ -59,7 +59,7 @@ export interface ReportModel {
   readonly job: string;
   /** Figures that prove nothing: then every page says so. */
   readonly marks: readonly Mark[];
-  /** What the figures are worth; empty where nothing is done. */
+  /** What the figures are worth; empty where nothing is done, or the job is void. */
   readonly proof: string;
   readonly inventedSpecification: boolean;
   readonly status: { readonly word: string; readonly text: string };
@@ -108,7 +108,7 @@ export function reportModel(given: ReportInput): ReportModel {
   const strays = attemptRows(null, [], state.strays, entries);
   const verdicts = new Map(cylinders.map(({ cylinder, verdict }) => [cylinder, verdict]));
   const marks = marksOf(state.sources);
-  const worth = clean(proofText(proofOf(state)));
+  const worth = state.voided === null ? clean(proofText(proofOf(state))) : '';
   return {
     job: clean(state.order.job),
     marks,

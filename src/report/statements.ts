@@ -20,14 +20,17 @@ export function statements(state: JobState): {
     );
   return {
     cautions: [...cautions, ...noteLines(state.order, state.basis.notes).map(clean)],
-    proves: provesOf(state.sources),
+    proves: provesOf(state),
   };
 }
 
-function provesOf(sources: JobState['sources']): readonly string[] {
-  const marks = marksOf(sources);
+function provesOf({ sources, voided }: JobState): readonly string[] {
+  const nothing = [
+    ...(voided === null ? [] : [VOID]),
+    ...marksOf(sources).map((mark) => MARK_SENTENCE[mark]),
+  ];
   return [
-    ...(marks.length === 0 ? [REPORTED] : marks.map((mark) => MARK_SENTENCE[mark])),
+    ...(nothing.length === 0 ? [REPORTED] : nothing),
     ...HOW_TO_READ,
     ...(sources.includes('typed') ? [TYPED] : []),
   ];
@@ -42,6 +45,8 @@ const THREADS = {
 
 const TYPED =
   'A figure marked as typed is attested by the person who worked on the job, and not proven by an instrument.';
+
+const VOID = 'The job was declared VOID: its readings stay on the record, and prove nothing.';
 
 /** Not where anything was replayed or simulated: no instrument reported that. */
 const REPORTED =

@@ -3,7 +3,7 @@ import type { Check } from '../evidence/check.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import type { PackageVerdict, Verdict } from '../evidence/verdict.ts';
 import type { VerificationReport } from '../evidence/verify.ts';
-import { proofCaveats } from './words/index.ts';
+import { proofCaveats, proofText } from './words/index.ts';
 
 interface VerdictRow {
   /** Exit code of a command about one record. */
@@ -65,20 +65,36 @@ export const VERIFICATION: Readonly<Record<Verdict, VerdictRow>> = {
 /** Beside a verdict that weighs more. */
 const ALSO_INCOMPLETE = 'The job is NOT complete either.';
 
+/** Of a job that was declared void, however far it had come. */
+const VOID =
+  'Authentic, but VOID: the job was declared void, and proves nothing. Signed by a station that you trust.';
+const ALSO_VOID = 'The job was declared VOID, and proves nothing.';
+
 /** Who says nothing false of a record that is not even authentic. */
 const NOT_BELIEVED: readonly Verdict[] = ['rejected', 'unreadable'];
 
+const isVoid = ({ record }: VerificationReport): boolean =>
+  record?.entries.some(({ event }) => event.type === 'job-voided') ?? false;
+
 /** The first line about a record: authentic or not is one thing, what its figures prove another. */
-export function headlineOf({ verdict, checks, proof }: VerificationReport): string {
+export function headlineOf(report: VerificationReport): string {
+  const { verdict, checks, proof } = report;
   const incomplete = checks.some(({ name, outcome }) => name === COMPLETENESS && outcome === 'failed');
+  const weighsMore = verdict === 'untrusted' || verdict === 'other-rules';
   return [
-    VERIFICATION[verdict].ofRecord,
-    ...(incomplete && (verdict === 'untrusted' || verdict === 'other-rules') ? [ALSO_INCOMPLETE] : []),
+    verdict === 'incomplete' && isVoid(report) ? VOID : VERIFICATION[verdict].ofRecord,
+    ...(weighsMore && isVoid(report) ? [ALSO_VOID] : weighsMore && incomplete ? [ALSO_INCOMPLETE] : []),
     ...(proof === null || NOT_BELIEVED.includes(verdict) ? [] : proofCaveats(proof)),
   ]
     .join(' ')
     .concat(doubtsIn(checks));
 }
+
+/** What its figures are worth; empty where they are worth nothing, because it is not authentic or void. */
+export const worthText = (report: VerificationReport): string =>
+  report.proof === null || NOT_BELIEVED.includes(report.verdict) || isVoid(report)
+    ? ''
+    : proofText(report.proof);
 
 export const OF_PACKAGE: Readonly<Record<PackageVerdict, string>> = {
   authentic: 'Authentic and whole. Made by a station that you trust.',

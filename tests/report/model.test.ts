@@ -137,6 +137,15 @@ describe('what stands on every record', () => {
     expect(cautions.join(' ')).toMatch(/cold engine.*ignition off.*no power tools/);
   });
 
+  test('a job that was declared void is said to prove nothing', () => {
+    const { input } = madeJob();
+    const voided = { by: 'Owner One', reason: 'wrong vehicle' };
+    const { proves, proof } = reportModel({ ...input, state: { ...input.state, voided } });
+    expect(proves[0]).toContain('declared VOID');
+    expect(proves.join(' ')).not.toContain('It proves which');
+    expect(proof).toBe('');
+  });
+
   test('an invented specification is called one', () => {
     const { model } = modelOf({ order: { specification: INVENTED } });
     expect(model.inventedSpecification).toBe(true);

@@ -1,6 +1,9 @@
 import { expect, it } from 'vitest';
+import { verdictLines } from '../../src/cli/evidence/report-lines.ts';
 import { VERDICTS } from '../../src/evidence/verdict.ts';
-import { OF_PACKAGE, VERIFICATION } from '../../src/report/verification.ts';
+import { verifyRecord } from '../../src/evidence/verify.ts';
+import { headlineOf, OF_PACKAGE, VERIFICATION } from '../../src/report/verification.ts';
+import { logOf, seal, station, trusting, wholeJob } from '../evidence/sample-job.ts';
 
 it.each([
   ['authentic', 0, 0],
@@ -23,4 +26,24 @@ it('what is as a trusted station sealed it begins with that word, and nothing el
 
 it('no two verdicts read alike in a list', () => {
   expect(new Set(VERDICTS.map((verdict) => VERIFICATION[verdict].word)).size).toBe(VERDICTS.length);
+});
+
+it('says that figures are proven only where somebody may rely on the record', () => {
+  const file = seal(logOf(wholeJob()));
+  const shown = (bytes: Uint8Array, trust = trusting(station)) =>
+    verdictLines('x.record.json', verifyRecord(bytes, trust)).join('\n');
+  expect(shown(file)).toContain('proven by a linked wrench');
+  const changed = Buffer.from(String(file).replace('"signature":"', '"signature":"A'));
+  expect(shown(changed)).toContain('NOT authentic');
+  expect(shown(changed)).not.toContain('proven by');
+});
+
+it('a job that was declared void is called VOID in the first line, and none of its figures proven', () => {
+  const voided = { type: 'job-voided', by: 'Owner One', reason: 'wrong vehicle' } as const;
+  const file = seal(logOf([...wholeJob(), voided]));
+  const trusted = verifyRecord(file, trusting(station));
+  expect(trusted.verdict).toBe('incomplete');
+  expect(headlineOf(trusted)).toMatch(/^Authentic, but VOID: .* proves nothing/);
+  expect(headlineOf(verifyRecord(file, { keys: [] }))).toContain('The job was declared VOID');
+  expect(verdictLines('x.record.json', trusted).join('\n')).not.toContain('proven by');
 });

@@ -3,8 +3,8 @@ import type { Check } from '../../evidence/check.ts';
 import type { Withheld } from '../../evidence/sharing.ts';
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
-import { CHECK_MARK, headlineOf } from '../../report/verification.ts';
-import { checkText, notProvenByRecord, proofText } from '../../report/words/index.ts';
+import { CHECK_MARK, headlineOf, worthText } from '../../report/verification.ts';
+import { checkText, notProvenByRecord } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
 
 /** The whole report, as whoever was given the record should read it. */
@@ -32,8 +32,8 @@ export const verdictLines = (file: string, report: VerificationReport): readonly
 ];
 
 function headLines(file: string, report: VerificationReport): readonly string[] {
-  const { record, proof } = report;
-  const figures = proof === null ? '' : proofText(proof);
+  const { record } = report;
+  const figures = worthText(report);
   return [
     `${safeLine(file)}: ${safeLine(headlineOf(report))}`,
     ...(record === null

@@ -80,7 +80,6 @@ export function notProven({ index, log, held, verdict }: PackageReport): readonl
         ]
       : []),
     'that nothing of a job came behind its last entry here: a job that goes on has more entries in the log',
-    'where a figure came from: the station states it. One that plays a recording and calls it linked cannot be told from an honest one',
     'the times: they are those of the clock of the station',
   ];
 }

@@ -54,16 +54,16 @@ export async function keptLines(
   beside: readonly string[],
 ): Promise<readonly string[]> {
   const { log } = stationFolder;
-  const closed = jobsAmong(found).filter((stream) =>
-    log.entries(stream).some(({ event }) => event.type === 'job-closed'),
+  const ended = jobsAmong(found).filter((stream) =>
+    log.entries(stream).some(({ event }) => event.type === 'job-closed' || event.type === 'job-voided'),
   );
-  const was = closed.length === 1 ? '1 of these jobs was' : `${closed.length} of these jobs were`;
+  const was = ended.length === 1 ? '1 of these jobs was' : `${ended.length} of these jobs were`;
   return [
     ...signedLines(stationFolder, wanted),
-    ...(closed.length === 0
+    ...(ended.length === 0
       ? []
       : [
-          `${was} closed: whoever was given the record or a paper still has it (${someNames(closed.map(nameOf))}).`,
+          `${was} closed or declared void: whoever was given the record or a paper still has it (${someNames(ended.map(nameOf))}).`,
         ]),
     ...(await fileLines(stationFolder, wanted, found, beside)),
     'Backups, and files in other places, hold it until you delete them. A backup that is restored brings it back.',

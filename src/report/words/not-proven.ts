@@ -9,6 +9,7 @@ export const NOT_PROVEN_BY_ANY: readonly string[] = [
   'who was at work: names are as typed, and a key signs for whoever has it',
   'that a pull was on the plug that it was given to: order of work and answers of people say so, no sensor does',
   'that the station sent on what its tools sent: whoever holds its keys can write readings that no tool sent',
+  'where a figure came from: the station states it. One that plays a recording and calls it linked cannot be told from an honest one',
   "that the certificates are genuine: it holds their points as the station has them, not the laboratory's document",
   'that the station keeps no other history: only a checkpoint that somebody else kept, or a time stamp, shows that nothing was rewritten',
 ];

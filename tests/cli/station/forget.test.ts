@@ -9,7 +9,7 @@ import { showCapability } from '../../../src/cli/audit/capability.ts';
 import { makePackage } from '../../../src/cli/evidence/package.ts';
 import { verify } from '../../../src/cli/evidence/verify.ts';
 import { forget } from '../../../src/cli/station/forget.ts';
-import { listJobs, papersAgain, showJob } from '../../../src/cli/station/jobs.ts';
+import { listJobs, papersAgain, showJob, voidJob } from '../../../src/cli/station/jobs.ts';
 import { check, checkpoint } from '../../../src/cli/station/log.ts';
 import { recover } from '../../../src/cli/station/recover.ts';
 import { personalTexts } from '../../../src/evidence/entry.ts';
@@ -48,12 +48,19 @@ describe('a plate that is forgotten', () => {
     expect(text).toContain('To be deleted: plate (1).');
     expect(text).toContain('in 1 job: J-2');
     expect(text).toContain(
-      '1 of these jobs was closed: whoever was given the record or a paper still has it (J-2).',
+      '1 of these jobs was closed or declared void: whoever was given the record or a paper still has it (J-2).',
     );
     for (const file of ['J-2.record.json', 'J-2.pdf', 'J-2.csv']) expect(text).toContain(`  ${file}`);
     expect(text).not.toContain('J-1.');
     expect(text).toContain('A backup that is restored brings it back.');
     expect(text).toContain('Deleted: plate (1).');
+  });
+
+  it('names a job that was declared void while it was open: it has a record and papers too', async () => {
+    await said(() => voidJob('J-4', { ...station.scope(), by: 'Owner One', because: 'wrong vehicle' }));
+    expect((await go({ fleet: 'BUS-12' })).text).toContain(
+      '3 of these jobs were closed or declared void: whoever was given the record or a paper still has it (J-1, J-3, J-4).',
+    );
   });
 
   it('is in no byte of the log any more, nor beside it', async () => {
