@@ -70,7 +70,7 @@ export function revealed(
   if (!read.ok) return read;
   const reveal = new Revealing(read.value, source);
   try {
-    const value = reveal.of(signed, []);
+    const value = reveal.of(signed);
     const [unused] = reveal.unused();
     if (unused !== undefined)
       return err(
@@ -137,20 +137,44 @@ class Revealing {
   readonly #byDigest: ReadonlyMap<string, Disclosed>;
   readonly #source: string;
   readonly #digests = new Set<string>();
+  readonly #path: (string | number)[] = [];
 
   constructor(byDigest: ReadonlyMap<string, Disclosed>, source: string) {
     this.#byDigest = byDigest;
     this.#source = source;
   }
 
-  of(value: JsonValue, place: Place): JsonValue {
+  /** Copies only what is on the way to a text: most of a record is samples. */
+  of(value: JsonValue): JsonValue {
     if (typeof value !== 'object' || value === null) return value;
-    if (Array.isArray(value)) return value.map((item: JsonValue, i) => this.of(item, [...place, i]));
-    const members = Object.entries(value);
-    if ('_sd' in value) return this.#text(value, place);
+    if (Array.isArray(value)) {
+      let list: JsonValue[] | null = null;
+      for (const [i, item] of value.entries()) {
+        const revealed = this.#at(i, item);
+        if (revealed === item) continue;
+        list ??= [...value];
+        list[i] = revealed;
+      }
+      return list ?? value;
+    }
+    if ('_sd' in value) return this.#text(value, [...this.#path]);
     if ('...' in value)
-      throw this.#refused(place, '"..." conceals an element of a list, which no record does');
-    return Object.fromEntries(members.map(([name, member]) => [name, this.of(member, [...place, name])]));
+      throw this.#refused(this.#path, '"..." conceals an element of a list, which no record does');
+    let members: Record<string, JsonValue> | null = null;
+    for (const [name, member] of Object.entries(value)) {
+      const revealed = this.#at(name, member);
+      if (revealed === member) continue;
+      members ??= { ...value };
+      members[name] = revealed;
+    }
+    return members ?? value;
+  }
+
+  #at(step: string | number, value: JsonValue): JsonValue {
+    this.#path.push(step);
+    const revealed = this.of(value);
+    this.#path.pop();
+    return revealed;
   }
 
   unused(): readonly number[] {
