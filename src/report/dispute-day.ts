@@ -83,11 +83,13 @@ export function toolRow(
   return [{ text: id }, { text: serial ?? NOT_GIVEN }, { text: rests }, { text: inForce + by.join('') }];
 }
 
+const VOID = 'VOID: the readings of this job prove nothing.';
+
 export function proofs(name: string, state: JobState): Part {
   return {
     kind: 'table',
     title: `${name}: what it came to`,
-    note: proofText(proofOf(state)),
+    note: state.voided === null ? proofText(proofOf(state)) : VOID,
     columns: [
       { title: 'Cylinder', share: 0.8, align: 'right', heads: true },
       { title: 'Verdict', share: 1.7 },

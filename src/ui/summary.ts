@@ -1,6 +1,7 @@
 /** The end of a job in plain lines: a row a cylinder, then whether it is complete. */
 import { openItems } from '../job/closing.ts';
 import { isProvenThroughout, marksOf, proofOf } from '../job/proof.ts';
+import { RULES } from '../job/rules.ts';
 import type { CylinderState, JobState, StepState } from '../job/state.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
 import { MARK_SENTENCE, proofBrief, proofText } from '../report/words/index.ts';
@@ -67,6 +68,12 @@ export function completeBrief(state: JobState): string {
   return `Complete: ${proofBrief(proofOf(state)) || 'nothing was measured'}.`;
 }
 
+/** A job goes on by the rules that it was opened under, or not at all. */
+const takenUp = ({ rules }: JobState): string =>
+  rules === RULES
+    ? 'it can be taken up again'
+    : 'it was opened by another version of the program, and only that one can take it up again';
+
 function outcome(state: JobState, ascii: boolean): string[] {
   if (state.voided !== null) {
     const { by, reason } = state.voided;
@@ -78,7 +85,7 @@ function outcome(state: JobState, ascii: boolean): string[] {
   if (state.closed !== null) return ['Closed, not complete. Still open:', ...list];
   return open.length === 0
     ? ['Nothing is open any more; the job is not closed yet.']
-    : ['The job is not closed; it can be taken up again. Still open:', ...list];
+    : [`The job is not closed; ${takenUp(state)}. Still open:`, ...list];
 }
 
 /** Job and vehicle, a table in service order, and the outcome or what is still open. */

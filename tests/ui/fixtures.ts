@@ -1,6 +1,7 @@
 /** An invented vehicle and its jobs, built by hand: the screen is tested without the fold. */
 import type { Answer } from '../../src/job/event.ts';
 import type { Engine, WorkOrder } from '../../src/job/order.ts';
+import { RULES } from '../../src/job/rules.ts';
 import {
   type CylinderState,
   type GapAttempt,
@@ -219,7 +220,7 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
       notes: [],
     },
     plugs: {},
-    rules: 'test/1',
+    rules: RULES,
     session: 1,
     sources: ['linked'],
     cylinders: order.map((number, at) => {

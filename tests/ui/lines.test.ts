@@ -201,6 +201,9 @@ describe('the summary', () => {
       '  cylinder 8: gap not measured',
       '  cylinder 8: no torque yet',
     ]);
+    expect(summaryLines({ ...jobWith(7), rules: 'plugmark/rules/1' }).at(-3)).toContain(
+      'only that one can take it up again',
+    );
     expect(summaryLines(jobWith(8)).at(-1)).toContain('not closed yet');
   });
 
