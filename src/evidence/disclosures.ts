@@ -160,14 +160,12 @@ class Revealing {
     if ('_sd' in value) return this.#text(value, [...this.#path]);
     if ('...' in value)
       throw this.#refused(this.#path, '"..." conceals an element of a list, which no record does');
-    let members: Record<string, JsonValue> | null = null;
+    const changed: [string, JsonValue][] = [];
     for (const [name, member] of Object.entries(value)) {
       const revealed = this.#at(name, member);
-      if (revealed === member) continue;
-      members ??= { ...value };
-      members[name] = revealed;
+      if (revealed !== member) changed.push([name, revealed]);
     }
-    return members ?? value;
+    return changed.length === 0 ? value : { ...value, ...Object.fromEntries(changed) };
   }
 
   #at(step: string | number, value: JsonValue): JsonValue {
