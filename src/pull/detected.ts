@@ -54,7 +54,8 @@ export function detectedPull(
   const asRead: Top = { nm: highest.nm, atUs: last.atUs, standardNm: noiseNm };
   const best = tops.highest() ?? { top: asRead, step: last };
   const peak = saturated ? { ...asRead, atUs: best.top.atUs } : atLeast(highest.nm, best.top, noiseNm);
-  if (peak.nm < startNm || isBlow(peak.nm, ending, seen)) return null;
+  // What breaks loose lets the torque go at once, and a plug that comes loose must never be overlooked.
+  if (peak.nm < startNm || (sign > 0 && isBlow(peak.nm, ending, seen))) return null;
   const intervalUs = started.arrivals.intervalUs || last.atUs / Math.max(1, samples - 1);
   const click = tops.clickBelow(peak.nm);
   const holes = seen.holes.all();

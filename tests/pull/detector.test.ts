@@ -210,7 +210,8 @@ describe('noise', () => {
       { numRuns: 60 },
     );
     const bias = errors.reduce((sum, error) => sum + error, 0) / errors.length;
-    expect(Math.abs(bias)).toBeLessThan(0.07);
+    // A third of the noise, whose standard deviation is 0.29.
+    expect(Math.abs(bias)).toBeLessThan(0.1);
   });
 });
 
