@@ -58,11 +58,11 @@ export function partedProblem(
   event: JobEvent['type'],
   because?: string,
 ): PartedProblem {
-  const said = because === undefined ? '' : `: ${because}`;
+  const reason = because === undefined ? '' : `: ${because}`;
   return {
     code: 'judged-otherwise',
     where: `event ${position}`,
-    message: `${partingText({ code, event })}${said}`,
+    message: `${partingText({ code, event })}${reason}`,
     next: 'Do not rely on this record; keep it and ask the station for its log.',
     parting: { position, code, event },
   };

@@ -80,15 +80,16 @@ async function folder(
   for (const file of files) writeFileSync(file, bytes);
   const started = performance.now();
   let done = 0;
-  let authentic = 0;
+  let sound = 0;
   await verifyFiles(files, trust, (findings) => {
     done += findings.length;
-    authentic += findings.filter(({ verdict }) => verdict === 'authentic').length;
+    // The tools of the demo are simulated, so that its record is authentic and proves nothing.
+    sound += findings.filter(({ verdict }) => verdict === 'unproven').length;
     progress(done / count, `${done} records`);
   });
   const seconds = (performance.now() - started) / 1000;
   const rate = (count / seconds).toFixed(0);
   return [
-    `folder of ${count}: ${seconds.toFixed(1)} s, ${rate} a second on ${availableParallelism()} cores, ${authentic} authentic`,
+    `folder of ${count}: ${seconds.toFixed(1)} s, ${rate} a second on ${availableParallelism()} cores, ${sound} as the demo's record should be`,
   ];
 }
