@@ -1,4 +1,4 @@
-// Checks the directions between rooms, and that only the command line reads a clock or draws lots. Fails when the checker
+// Checks the directions between rooms, and that only the command line reads a clock or draws lots, and that no symbolic link is kept. Fails when the checker
 // saw fewer modules than there are files: it passes with nothing read when it cannot parse the tree.
 import { execFileSync, spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
@@ -41,9 +41,14 @@ const impure = files.filter(
   (name) => /^src\/(?!cli\/)/.test(name) && CLOCK_OR_CHANCE.test(readFileSync(name, 'utf8')),
 );
 for (const name of impure) console.error(`error clock-or-chance: ${name}`);
+// A link or a folder of the machine that was committed by accident is there for everybody.
+const links = execFileSync('git', ['ls-files', '--stage'], { encoding: 'utf8' })
+  .split('\n')
+  .filter((line) => line.startsWith('120000'));
+for (const link of links) console.error(`error link: ${link.split('\t')[1]} is a symbolic link`);
 console.log(
   `house: ${seen.size} modules read, ${files.length} files, ${summary.violations.length} violations`,
 );
 process.exit(
-  summary.violations.length > 0 || unseen.length > 0 || impure.length > 0 || files.length === 0 ? 1 : 0,
+  summary.violations.length + unseen.length + impure.length + links.length > 0 || files.length === 0 ? 1 : 0,
 );
