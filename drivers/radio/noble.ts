@@ -64,6 +64,10 @@ export interface NobleBindings extends EventEmitter {
   /** Both ways: peripheral id to connection handle and back. */
   readonly _handles?: Readonly<Record<string, unknown>>;
   readonly _aclStreams?: Readonly<Record<number, NobleAclStream | undefined>>;
+  /** What asks over one link, by connection handle. */
+  readonly _gatts?: Readonly<
+    Record<string, { readonly _currentCommand: { readonly buffer: Buffer } | null } | undefined>
+  >;
   /** What it keeps of every device ever heard, by address and by peripheral id. */
   readonly _gap?: { readonly _discoveries: Record<string, unknown> };
   readonly _addresses?: Record<string, unknown>;
@@ -74,6 +78,7 @@ export interface NobleBindings extends EventEmitter {
   init(): void;
   onStateChange(state: string): void;
   onDisconnComplete?(handle: number, reason: number): void;
+  onAclDataPkt?(handle: number, channel: number, data: Buffer): void;
 }
 
 export interface Noble extends EventEmitter {

@@ -1,6 +1,7 @@
 import type { Problem } from '../../src/problem.ts';
 import type { After } from '../after.ts';
 import { Adverts } from './adverts.ts';
+import { attAnswer } from './att-answer.ts';
 import type { Bonds } from './bonds.ts';
 import type { Noble, NobleBindings, NobleHci } from './noble.ts';
 import { PAIRED_ELSEWHERE, type Pairing, preparePairing } from './pairing.ts';
@@ -52,7 +53,10 @@ export function tame(noble: Noble, after: After, bonds?: Bonds): TamedNoble {
     if (hci !== undefined) stopSocket(hci);
   };
   try {
-    if (hci !== undefined) undo.push(tameHci(hci, adverts, secure));
+    if (hci !== undefined) {
+      undo.push(tameHci(hci, adverts, secure));
+      guardAnswers(bindings);
+    }
     const failure = hci === undefined ? () => null : hearSocketErrors(hci);
     undo.push(initWithoutProcessListeners(noble));
     const failed = failure();
@@ -180,6 +184,20 @@ function guardPackets(hci: NobleHci): void {
   const writeAclDataPkt = hci.writeAclDataPkt.bind(hci);
   hci.flushAcl = () => flushAcl().catch(() => {});
   hci.writeAclDataPkt = (handle, cid, data) => writeAclDataPkt(handle, cid, data).catch(() => {});
+}
+
+const ATTRIBUTE_CHANNEL = 4;
+
+/** Keeps from noble what answers nothing, and ends the link of a device whose answers cannot be (`guardPackets` hears the error). */
+function guardAnswers(bindings: NobleBindings): void {
+  const pass = bindings.onAclDataPkt?.bind(bindings);
+  if (pass === undefined) return;
+  bindings.onAclDataPkt = (handle, channel, data) => {
+    if (channel !== ATTRIBUTE_CHANNEL) return pass(handle, channel, data);
+    const answer = attAnswer(data, bindings._gatts?.[handle]?._currentCommand?.buffer);
+    if (answer === 'malformed') throw new RangeError('an answer that cannot be');
+    if (answer === 'goes-on') pass(handle, channel, data);
+  };
 }
 
 /** noble goes on gathering a frame that has become longer than its own header said, without limit. */
