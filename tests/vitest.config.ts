@@ -8,8 +8,8 @@ const SHARED =
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
-    // Some tests wait for a terminal or for a process of their own: on two cores a second worker goes on meanwhile.
-    maxWorkers: Math.max(2, availableParallelism() - 1),
+    // Some tests wait for a terminal or for a process of their own: one worker more than there are cores goes on meanwhile.
+    maxWorkers: availableParallelism() + 1,
     testTimeout: 60_000,
     hookTimeout: 60_000,
     projects: [
