@@ -10,7 +10,7 @@ import { follow } from './following.ts';
 import { refused } from './refusal.ts';
 import type { JobState } from './state.ts';
 import { type Session, startSession, type ToolAtBench, takeLink } from './take-link.ts';
-import { takeQuiet, takeReading } from './take-reading.ts';
+import { takeReading } from './take-reading.ts';
 
 /** What comes to the bench from outside: the tools, and people. */
 export type BenchInput =
@@ -20,8 +20,6 @@ export type BenchInput =
   /** A device looked like the tool and was not taken for it. */
   | { readonly kind: 'refusal'; readonly tool: ToolId; readonly refusal: DeviceRefusal }
   | { readonly kind: 'command'; readonly command: Command }
-  /** The tool has sent nothing for so long. */
-  | { readonly kind: 'quiet'; readonly tool: ToolId; readonly quietMs: number }
   /** Nothing came, but time went on; also sent before the program ends. */
   | { readonly kind: 'flush' };
 
@@ -66,9 +64,6 @@ function take(bench: BenchState, input: BenchInput): void {
       break;
     case 'reading':
       takeReading(bench, input.tool, input.reading);
-      break;
-    case 'quiet':
-      takeQuiet(bench, input.tool, input.quietMs);
       break;
     case 'refusal':
       bench.emit({ type: 'device-refused', tool: input.tool, ...input.refusal });

@@ -159,13 +159,6 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     .describe('Readings did not arrive.'),
   z
     .strictObject({
-      type: z.literal('readings-ceased'),
-      tool: toolId,
-      quietMs: z.int().min(1).describe('For so long no reading had come.'),
-    })
-    .describe('Nothing more came, so a pull that had come down was over, or a stroke was not gone on with.'),
-  z
-    .strictObject({
       type: z.literal('value-stored'),
       tool: toolId,
       reading: z.int().min(1).describe("The driver's number of the reading."),

@@ -140,8 +140,6 @@ function inputsOf(event: JobEvent): Result<readonly BenchInput[]> {
       const { type: _type, tool, toUs: atUs, ...missed } = event;
       return ok([{ kind: 'reading', tool, reading: { kind: 'missed', n: 0, atUs, ...missed } }]);
     }
-    case 'readings-ceased':
-      return ok([{ kind: 'quiet', tool: event.tool, quietMs: event.quietMs }]);
     case 'value-stored': {
       const { type: _type, tool, reading: n, ...stored } = event;
       return ok([{ kind: 'reading', tool, reading: { kind: 'stored', n, ...stored } }]);

@@ -42,19 +42,6 @@ function takeTorque(bench: BenchState, tool: ToolId, feed: Feed, { atUs, counts 
   settleStroke(bench);
 }
 
-/** Nothing has come for so long. A tool that sends only what changes shows the end of a pull by nothing else. */
-export function takeQuiet(bench: BenchState, tool: ToolId, quietMs: number): void {
-  const feed = bench.feeds.get(tool);
-  if (feed === undefined || feed.quantity !== 'torque') return;
-  const detected = feed.detector.ceased();
-  const settles = bench.stroke !== null && 1000 * quietMs >= SETTLED_US && !feed.detector.live().pulling;
-  if (detected === null && !settles) return;
-  bench.flush(tool, feed);
-  bench.emit({ type: 'readings-ceased', tool, quietMs });
-  if (detected !== null) takePull(bench, tool, feed.source, detected);
-  if (settles) settleStroke(bench);
-}
-
 function takeGap(bench: BenchState, tool: ToolId, feed: Feed, { n, atUs, counts }: Value): void {
   bench.flush(tool, feed);
   const state = bench.state();

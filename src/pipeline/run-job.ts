@@ -7,7 +7,6 @@ import { fold } from '../job/fold.ts';
 import type { JobState } from '../job/state.ts';
 import type { Problem } from '../problem.ts';
 import type { DeviceRefusal, FigureSource, LinkState, Reading, ToolId } from '../reading.ts';
-import { quiet } from './quiet.ts';
 
 /** A joined tool as the pipeline sees it; every driver's tool fits. */
 export interface JobTool {
@@ -73,7 +72,6 @@ export function runJob(run: RunJob): Observable<Step> {
         ),
       ),
       tool.readings$.pipe(map((reading): BenchInput => ({ kind: 'reading', tool: tool.id, reading }))),
-      quiet(tool.readings$).pipe(map((quietMs): BenchInput => ({ kind: 'quiet', tool: tool.id, quietMs }))),
       (tool.refusals$ ?? EMPTY).pipe(
         map((refusal): BenchInput => ({ kind: 'refusal', tool: tool.id, refusal })),
       ),

@@ -64,15 +64,6 @@ class SampleDetector implements PullDetector {
     (this.#pull ?? this.#rest).missed(readings);
   }
 
-  ceased(): DetectedPull | null {
-    const pull = this.#pull;
-    const ending = pull?.ceased ?? null;
-    if (pull === null || ending === null) return null;
-    const detected = this.#finish(pull, ending);
-    this.#rest.beginBehindPull(this.#lastUs, this.#lastNm);
-    return detected;
-  }
-
   cut(reason: 'link-lost' | 'stopped'): DetectedPull | null {
     return this.#pull === null ? null : this.#finish(this.#pull, this.#broken(reason));
   }

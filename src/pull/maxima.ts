@@ -22,7 +22,7 @@ const MOST_RISEN = 256;
 /**
  * For a tool that sends the highest torque of its work cycle and not the torque as it is (sampling function "maximum" or
  * "minimum" of the open measurement service). A pull is one maximum, taken when it has stood for 0.6 s of the readings'
- * own time, when the value falls, or when nothing more comes.
+ * own time, when the value falls, or when the link ends; a tool that sends nothing more is waited for until it does.
  * Such a tool shows no click and no let-off, and its zero cannot be seen.
  */
 export function createMaximaDetector(settings: DetectorSettings): PullDetector {
@@ -114,7 +114,6 @@ export function createMaximaDetector(settings: DetectorSettings): PullDetector {
       return detected;
     },
     missed: () => {},
-    ceased: () => (cycle === null ? null : finish(cycle)),
     cut: () => (cycle === null ? null : finish(cycle)),
     live: () => ({ nowNm, pulling: cycle !== null, peakNm: cycle?.peakNm ?? 0 }),
   };

@@ -17,11 +17,6 @@ export interface PullDetector {
   ): DetectedPull[];
   /** Readings are missing here; `readings`: how many, where the tool counts them, else 0. A pull goes on beyond them. */
   missed(readings: number): void;
-  /**
-   * Nothing has come for a while, as of a tool that sends only what changes: ends a pull whose torque had come down, or whose
-   * maximum stands; null when there is none.
-   */
-  ceased(): DetectedPull | null;
   /** Ends a pull under way, because no more samples come; null when none was. */
   cut(reason: 'link-lost' | 'stopped'): DetectedPull | null;
   /** Torque now with the zero taken off, and the peak of the pull under way. */

@@ -22,7 +22,6 @@ const KNOWN: Readonly<Record<JobEvent['type'], true>> = {
   'tool-lost': true,
   readings: true,
   'readings-missed': true,
-  'readings-ceased': true,
   'value-stored': true,
   'device-refused': true,
   'value-not-known': true,

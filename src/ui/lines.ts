@@ -104,8 +104,6 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
         `${event.readings === undefined ? '' : `${event.readings} `}readings missed for ${seconds(event.fromUs, event.toUs)} s`,
         MISS_WORDS[event.reason],
       ];
-    case 'readings-ceased':
-      return [event.tool, `no reading for ${event.quietMs / 1000} s: the pull is over`];
     case 'value-stored':
       return [
         event.tool,
