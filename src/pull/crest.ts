@@ -1,7 +1,8 @@
-import { brokenTops, UNLIKELY } from './broken-top.ts';
+import { guessBreaks, UNLIKELY } from './broken-top.ts';
+import { Guesses } from './guesses.ts';
 import type { Samples } from './samples.ts';
-import { bothSides, carried, momentsIn, type Side, type Sides } from './sides.ts';
-import { averaged, BENDS, type Guess } from './spline.ts';
+import { bothSides, momentsIn, type Near, type Side, type Sides, type Stretch } from './sides.ts';
+import { BENDS } from './spline.ts';
 import type { Top } from './top.ts';
 
 /** Samples this far in front of a top and behind it say how it bends, and as many at least. */
@@ -27,26 +28,41 @@ const UNCERTAINTY_FACTOR = 1.1;
  * remains of it. The highest of n noisy readings would lie above the truth; this does not.
  */
 export function crestTop(samples: Samples, at: number, sigma: number, click: boolean): Top {
-  const [first, last] = stretch(samples, at, sigma);
+  const [first, last] = reach(samples, at, sigma);
+  const stretch = columns(samples, first, last);
+  const near = nearTo(stretch, at - first);
   const scaleNm = Math.max(sigma, Math.abs(samples.nm(at)));
-  const isNear = (i: number) => i === at || Math.abs(samples.timeUs(i) - samples.timeUs(at)) <= NEAR_US;
+  const sides = BENDS.map((bend) => bothSides(stretch, near, sigma, scaleNm, bend));
+  const prior = click ? BREAKS.click : BREAKS.other;
+  const most = Math.max(...sides.map(({ before }) => before.evidence));
+  const guesses = new Guesses();
+  for (const side of sides)
+    if (side.before.evidence > most - UNLIKELY) guessBent(guesses, stretch, side, near, Math.log(1 - prior));
+  guessBreaks(guesses, stretch, sides, near, { sigma, scaleNm, prior });
+  return { nm: guesses.nm, atUs: guesses.atUs, standardNm: UNCERTAINTY_FACTOR * Math.sqrt(guesses.variance) };
+}
+
+function columns(samples: Samples, first: number, last: number): Stretch {
+  const us = new Float64Array(last - first + 1);
+  const nm = new Float64Array(last - first + 1);
+  for (let i = first; i <= last; i++) {
+    us[i - first] = samples.timeUs(i);
+    nm[i - first] = samples.nm(i);
+  }
+  return { us, nm };
+}
+
+function nearTo({ us }: Stretch, at: number): Near {
+  const isNear = (i: number) => Math.abs((us[i] ?? Number.NaN) - (us[at] ?? Number.NaN)) <= NEAR_US;
   let from = at;
   let to = at;
-  while (from > first && isNear(from - 1)) from--;
-  while (to < last && isNear(to + 1)) to++;
-  const reach = { first, last, from, to };
-  const sides = BENDS.map((bend) => bothSides(samples, reach, sigma, scaleNm, bend));
-  const prior = click ? BREAKS.click : BREAKS.other;
-  const most = Math.max(...sides.map(({ evidence }) => evidence));
-  const bent = sides
-    .filter(({ evidence }) => evidence > most - UNLIKELY)
-    .map((side) => bentTop(samples, side, from, to, Math.log(1 - prior)));
-  const top = averaged([...bent, ...brokenTops(samples, sides, reach, sigma, scaleNm, prior)]);
-  return { nm: top.nm, atUs: top.atUs, standardNm: UNCERTAINTY_FACTOR * Math.sqrt(top.variance) };
+  while (isNear(from - 1)) from--;
+  while (isNear(to + 1)) to++;
+  return { from, to };
 }
 
 /** From the valley in front of the top to that behind it, if they are within reach. */
-function stretch(samples: Samples, at: number, sigma: number): readonly [number, number] {
+function reach(samples: Samples, at: number, sigma: number): readonly [number, number] {
   const valleyNm = VALLEY_SIGMA * sigma + VALLEY_SHARE * Math.abs(samples.nm(at));
   const end = (step: 1 | -1, reachUs: number): number => {
     let i = at;
@@ -65,32 +81,25 @@ function stretch(samples: Samples, at: number, sigma: number): readonly [number,
 }
 
 /** The highest point of one spline through both sides. */
-function bentTop(samples: Samples, sides: Sides, from: number, to: number, prior: number): Guess {
-  const { before, behind, bend } = sides;
-  const evidence = sides.evidence + prior;
-  let best: Point | null = null;
+function guessBent(guesses: Guesses, { us }: Stretch, sides: Sides, { from, to }: Near, prior: number): void {
+  let best: Level | null = null;
+  let bestUs = 0;
   let sum = 0;
   let count = 0;
-  const stride = Math.max(
-    1,
-    Math.floor(LOOK_US / Math.max(1, (samples.timeUs(to) - samples.timeUs(from)) / (to - from || 1))),
-  );
+  const allUs = (us[to] ?? Number.NaN) - (us[from] ?? Number.NaN);
+  const stride = Math.max(1, Math.floor(LOOK_US / Math.max(1, allUs / (to - from || 1))));
   for (let i = from; i <= to; i += stride) {
-    const left = before.get(i);
-    const right = behind.get(i + 1);
-    if (left === undefined) break;
-    const atUs = samples.timeUs(i);
-    const stepUs = right === undefined ? 0 : samples.timeUs(i + 1) - atUs;
+    const atUs = us[i] ?? Number.NaN;
+    const stepUs = (us[i + 1] ?? atUs) - atUs;
     const moments = momentsIn(stepUs);
     for (let m = 0; m < moments; m++) {
       const onUs = (m / moments) * stepUs;
-      const on = m === 0 ? left : carried(left, onUs / 1e6, bend);
-      const point =
-        right === undefined
-          ? { nm: left.nm, variance: left.p00, atUs }
-          : joined(on, carried(right, (stepUs - onUs) / 1e6, bend), atUs + onUs);
-      if (best === null || point.nm > best.nm) best = point;
-      sum += point.nm;
+      const level = i + 1 < us.length ? joined(sides, i, onUs / 1e6, stepUs / 1e6) : lone(sides.before, i);
+      if (best === null || level.nm > best.nm) {
+        best = level;
+        bestUs = atUs + onUs;
+      }
+      sum += level.nm;
       count++;
     }
   }
@@ -98,28 +107,31 @@ function bentTop(samples: Samples, sides: Sides, from: number, to: number, prior
   // The highest point of an uncertain curve lies too high: by about a standard deviation where it is flat, by less where it is bent.
   const above = best.nm - sum / count;
   const biasNm = (best.variance * above) / Math.max(best.variance + above * above, 1e-18);
-  return { ...best, nm: best.nm - biasNm, evidence };
+  guesses.add(best.nm - biasNm, best.variance, bestUs, sides.before.evidence + prior);
 }
 
-interface Point {
+interface Level {
   readonly nm: number;
   readonly variance: number;
-  readonly atUs: number;
 }
 
-/** Both sides together at one moment. */
-function joined(left: Side, right: Side, atUs: number): Point {
-  const s00 = left.p00 + right.p00;
-  const s01 = left.p01 - right.p01;
-  const s11 = left.p11 + right.p11;
+const lone = (side: Side, i: number): Level => ({ nm: side.nm(i, 0), variance: side.p00(i, 0) });
+
+/** Both sides together, `on` seconds behind sample number `i`, of the `s` to the next. */
+function joined({ before, behind }: Sides, i: number, on: number, s: number): Level {
+  const left00 = before.p00(i, on);
+  const left01 = before.p01(i, on);
+  const s00 = left00 + behind.p00(i + 1, s - on);
+  const s01 = left01 - behind.p01(i + 1, s - on);
+  const s11 = before.p11(i, on) + behind.p11(i + 1, s - on);
   const det = s00 * s11 - s01 * s01;
-  const g00 = (left.p00 * s11 - left.p01 * s01) / det;
-  const g01 = (left.p01 * s00 - left.p00 * s01) / det;
-  const offNm = right.nm - left.nm;
-  const offPace = -right.nmPerS - left.nmPerS;
+  const g00 = (left00 * s11 - left01 * s01) / det;
+  const g01 = (left01 * s00 - left00 * s01) / det;
+  const nm = before.nm(i, on);
+  const offNm = behind.nm(i + 1, s - on) - nm;
+  const offPace = -behind.nmPerS(i + 1) - before.nmPerS(i);
   return {
-    nm: left.nm + g00 * offNm + g01 * offPace,
-    variance: Math.max(0, left.p00 - g00 * left.p00 - g01 * left.p01),
-    atUs,
+    nm: nm + g00 * offNm + g01 * offPace,
+    variance: Math.max(0, left00 - g00 * left00 - g01 * left01),
   };
 }

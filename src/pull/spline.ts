@@ -8,8 +8,9 @@ export const FASTEST_PER_S = 40;
  * of R. E. Kalman's filter.
  */
 export class Spline {
+  /** By how much the square of the pace may wander in a second. */
+  readonly bend: number;
   readonly #noise: number;
-  readonly #bend: number;
   nm: number;
   nmPerS = 0;
   p00: number;
@@ -22,7 +23,7 @@ export class Spline {
   /** Begins at a reading of `nm`; `bend` and speed in shares of `scaleNm`. */
   constructor(nm: number, sigma: number, scaleNm: number, bend: number) {
     this.#noise = sigma * sigma;
-    this.#bend = (bend * scaleNm) ** 2;
+    this.bend = (bend * scaleNm) ** 2;
     this.nm = nm;
     this.p00 = this.#noise;
     this.p11 = (FASTEST_PER_S * scaleNm) ** 2;
@@ -31,7 +32,7 @@ export class Spline {
   /** `s` seconds on; a spline that runs backwards counts its pace backwards too. */
   predict(s: number): void {
     this.nm += this.nmPerS * s;
-    const bend = this.#bend * s;
+    const bend = this.bend * s;
     this.p00 += s * (2 * this.p01 + s * this.p11) + (bend * s * s) / 3;
     this.p01 += s * this.p11 + (bend * s) / 2;
     this.p11 += bend;
@@ -39,7 +40,7 @@ export class Spline {
 
   /** `s` seconds on there is a reading. */
   take(s: number, readNm: number): void {
-    const bend = this.#bend * s;
+    const bend = this.bend * s;
     const nm = this.nm + this.nmPerS * s;
     const p00 = this.p00 + s * (2 * this.p01 + s * this.p11) + (bend * s * s) / 3;
     const p01 = this.p01 + s * this.p11 + (bend * s) / 2;
@@ -54,32 +55,4 @@ export class Spline {
     this.p01 = p01 - k0 * p01;
     this.p00 = p00 - k0 * p00;
   }
-}
-
-export interface Guess {
-  readonly nm: number;
-  readonly variance: number;
-  readonly atUs: number;
-  readonly evidence: number;
-}
-
-/** What several guesses come to, each weighted by the likelihood of the readings under it (Bayesian model averaging). */
-export function averaged(guesses: readonly Guess[]): Omit<Guess, 'evidence'> {
-  let most = Number.NEGATIVE_INFINITY;
-  for (const { evidence } of guesses) most = Math.max(most, evidence);
-  let total = 0;
-  let nm = 0;
-  let squares = 0;
-  let atUs = 0;
-  const [{ nm: originNm } = { nm: 0 }] = guesses;
-  for (const guess of guesses) {
-    const weight = Math.exp(guess.evidence - most);
-    const off = guess.nm - originNm;
-    total += weight;
-    nm += weight * off;
-    squares += weight * (guess.variance + off * off);
-    atUs += weight * guess.atUs;
-  }
-  const mean = nm / total;
-  return { nm: originNm + mean, variance: Math.max(0, squares / total - mean * mean), atUs: atUs / total };
 }
