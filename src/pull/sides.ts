@@ -17,7 +17,7 @@ export interface Near {
 }
 
 /**
- * A spline that runs over a stretch from one end, and what it says at each sample that it has come to: by its own direction,
+ * A spline that runs over a stretch from one end, and what it says at each sample near the top: by its own direction,
  * so that one from behind counts time and pace backwards.
  */
 export class Side {
@@ -25,45 +25,56 @@ export class Side {
   readonly bend: number;
   /** Logarithm of the likelihood of all its readings. */
   readonly evidence: number;
+  /** Only of those where the top may be, and the one before and behind them. */
   readonly #rows: Float64Array;
+  readonly #first: number;
 
-  constructor({ us, nm }: Stretch, spline: Spline, start: number, end: number) {
-    const rows = new Float64Array(ROW * nm.length);
+  constructor({ us, nm }: Stretch, spline: Spline, start: number, end: number, { from, to }: Near) {
+    this.#first = from - 1;
+    this.#rows = new Float64Array(ROW * (to - from + 3));
     const step = start <= end ? 1 : -1;
     for (let i = start; ; i += step) {
       if (i !== start) spline.take(Math.abs((us[i] ?? 0) - (us[i - step] ?? 0)) / 1e6, nm[i] ?? 0);
-      const at = ROW * i;
-      rows[at] = spline.nm;
-      rows[at + PACE] = spline.nmPerS;
-      rows[at + P00] = spline.p00;
-      rows[at + P01] = spline.p01;
-      rows[at + P11] = spline.p11;
-      rows[at + EVIDENCE] = spline.evidence;
+      if (i >= from - 1 && i <= to + 1) this.#note(i, spline);
       if (i === end) break;
     }
-    this.#rows = rows;
     this.bend = spline.bend;
     this.evidence = spline.evidence;
   }
 
+  #note(i: number, spline: Spline): void {
+    const rows = this.#rows;
+    const row = this.#row(i);
+    rows[row] = spline.nm;
+    rows[row + PACE] = spline.nmPerS;
+    rows[row + P00] = spline.p00;
+    rows[row + P01] = spline.p01;
+    rows[row + P11] = spline.p11;
+    rows[row + EVIDENCE] = spline.evidence;
+  }
+
+  #row(i: number): number {
+    return ROW * (i - this.#first);
+  }
+
   /** Logarithm of the likelihood of the readings up to sample number `i`. */
   evidenceAt(i: number): number {
-    return this.#rows[ROW * i + EVIDENCE] ?? Number.NaN;
+    return this.#rows[this.#row(i) + EVIDENCE] ?? Number.NaN;
   }
 
   /** The pace at sample number `i`, and `s` seconds on: no spline knows how it will change. */
   nmPerS(i: number): number {
-    return this.#rows[ROW * i + PACE] ?? Number.NaN;
+    return this.#rows[this.#row(i) + PACE] ?? Number.NaN;
   }
 
   /** The level `s` seconds on from sample number `i`. */
   nm(i: number, s: number): number {
-    return (this.#rows[ROW * i] ?? Number.NaN) + s * this.nmPerS(i);
+    return (this.#rows[this.#row(i)] ?? Number.NaN) + s * this.nmPerS(i);
   }
 
   /** Variance of the level there. */
   p00(i: number, s: number): number {
-    const row = ROW * i;
+    const row = this.#row(i);
     const rows = this.#rows;
     const p00 = rows[row + P00] ?? Number.NaN;
     return (
@@ -74,7 +85,7 @@ export class Side {
 
   /** Covariance of level and pace there. */
   p01(i: number, s: number): number {
-    const row = ROW * i;
+    const row = this.#row(i);
     return (
       (this.#rows[row + P01] ?? Number.NaN) +
       s * ((this.#rows[row + P11] ?? Number.NaN) + (this.bend * s) / 2)
@@ -83,7 +94,7 @@ export class Side {
 
   /** Variance of the pace there. */
   p11(i: number, s: number): number {
-    return (this.#rows[ROW * i + P11] ?? Number.NaN) + s * this.bend;
+    return (this.#rows[this.#row(i) + P11] ?? Number.NaN) + s * this.bend;
   }
 }
 
@@ -101,19 +112,13 @@ export interface Sides {
   readonly behind: Side;
 }
 
-export function bothSides(
-  stretch: Stretch,
-  { from }: Near,
-  sigma: number,
-  scaleNm: number,
-  bend: number,
-): Sides {
+export function bothSides(stretch: Stretch, near: Near, sigma: number, scaleNm: number, bend: number): Sides {
   const { nm } = stretch;
   const last = nm.length - 1;
   const splineAt = (i: number) => new Spline(nm[i] ?? 0, sigma, scaleNm, bend);
   return {
-    before: new Side(stretch, splineAt(0), 0, last),
-    behind: new Side(stretch, splineAt(last), last, from),
+    before: new Side(stretch, splineAt(0), 0, last, near),
+    behind: new Side(stretch, splineAt(last), last, near.from, near),
   };
 }
 
