@@ -14,6 +14,8 @@ const VALLEY_SIGMA = 4;
 const VALLEY_SHARE = 0.02;
 /** The top lies this near to the highest frame. */
 const NEAR_US = 20_000;
+/** Away from it samples are averaged over so long. */
+const AVERAGED_US = 4_000;
 /** A curve is looked at so finely, where samples come more often. */
 const LOOK_US = 2_500;
 /** Before the readings are looked at: how likely it is that a top breaks off, where a click was seen and where none was. */
@@ -29,10 +31,10 @@ const UNCERTAINTY_FACTOR = 1.1;
  */
 export function crestTop(samples: Samples, at: number, sigma: number, click: boolean): Top {
   const [first, last] = reach(samples, at, sigma);
-  const stretch = columns(samples, first, last);
-  const near = nearTo(stretch, at - first);
+  const stretch = stretchOf(samples, first, last, samples.timeUs(at), sigma);
+  const near = nearTo(stretch, samples.timeUs(at));
   const scaleNm = Math.max(sigma, Math.abs(samples.nm(at)));
-  const sides = BENDS.map((bend) => bothSides(stretch, near, sigma, scaleNm, bend));
+  const sides = BENDS.map((bend) => bothSides(stretch, near, scaleNm, bend));
   const prior = click ? BREAKS.click : BREAKS.other;
   const most = Math.max(...sides.map(({ before }) => before.evidence));
   const guesses = new Guesses();
@@ -42,20 +44,37 @@ export function crestTop(samples: Samples, at: number, sigma: number, click: boo
   return { nm: guesses.nm, atUs: guesses.atUs, standardNm: UNCERTAINTY_FACTOR * Math.sqrt(guesses.variance) };
 }
 
-function columns(samples: Samples, first: number, last: number): Stretch {
-  const us = new Float64Array(last - first + 1);
-  const nm = new Float64Array(last - first + 1);
-  for (let i = first; i <= last; i++) {
-    us[i - first] = samples.timeUs(i);
-    nm[i - first] = samples.nm(i);
+/** The samples `first` to `last` in columns. Those away from the top only say how it came up and went: they are averaged. */
+function stretchOf(samples: Samples, first: number, last: number, atUs: number, sigma: number): Stretch {
+  const most = last - first + 1;
+  const us = new Float64Array(most);
+  const nm = new Float64Array(most);
+  const noise = new Float64Array(most);
+  let size = 0;
+  for (let i = first; i <= last; size++) {
+    const fromUs = samples.timeUs(i);
+    let [sumUs, sumNm, count] = [0, 0, 0];
+    do {
+      sumUs += samples.timeUs(i);
+      sumNm += samples.nm(i);
+      count++;
+      i++;
+    } while (i <= last && samples.timeUs(i) < fromUs + AVERAGED_US && isAway(samples.timeUs(i), fromUs, atUs));
+    us[size] = sumUs / count;
+    nm[size] = sumNm / count;
+    noise[size] = (sigma * sigma) / count;
   }
-  return { us, nm };
+  return { us: us.subarray(0, size), nm: nm.subarray(0, size), noise: noise.subarray(0, size) };
 }
 
-function nearTo({ us }: Stretch, at: number): Near {
-  const isNear = (i: number) => Math.abs((us[i] ?? Number.NaN) - (us[at] ?? Number.NaN)) <= NEAR_US;
-  let from = at;
-  let to = at;
+/** Away from the top, and on the same side of it. */
+const isAway = (us: number, fromUs: number, atUs: number): boolean =>
+  us < atUs - NEAR_US || fromUs > atUs + NEAR_US;
+
+function nearTo({ us }: Stretch, atUs: number): Near {
+  const isNear = (i: number) => Math.abs((us[i] ?? Number.NaN) - atUs) <= NEAR_US;
+  let from = us.indexOf(atUs);
+  let to = from;
   while (isNear(from - 1)) from--;
   while (isNear(to + 1)) to++;
   return { from, to };

@@ -21,11 +21,12 @@ export function riseTo(samples: Samples, last: number, toUs: number, sigma: numb
   while (samples.has(first - 1) && samples.timeUs(last) - samples.timeUs(first - 1) <= REACH_US) first--;
   if (last - first + 1 < AT_LEAST) return null;
   const scaleNm = Math.max(sigma, Math.abs(samples.nm(last)));
+  const noise = sigma * sigma;
   const guesses = new Guesses();
   for (const bend of BENDS) {
-    const spline = new Spline(samples.nm(first), sigma, scaleNm, bend);
+    const spline = new Spline(samples.nm(first), noise, scaleNm, bend);
     for (let i = first + 1; i <= last; i++)
-      spline.take((samples.timeUs(i) - samples.timeUs(i - 1)) / 1e6, samples.nm(i));
+      spline.take((samples.timeUs(i) - samples.timeUs(i - 1)) / 1e6, samples.nm(i), noise);
     const { evidence } = spline;
     spline.predict(Math.max(0, toUs - samples.timeUs(last)) / 1e6);
     guesses.add(spline.nm, spline.p00, toUs, evidence);

@@ -8,6 +8,8 @@ const MOMENTS = 12;
 export interface Stretch {
   readonly us: Float64Array;
   readonly nm: Float64Array;
+  /** The variance of each. */
+  readonly noise: Float64Array;
 }
 
 /** Where in a stretch the top may be: numbers of its samples. */
@@ -29,12 +31,12 @@ export class Side {
   readonly #rows: Float64Array;
   readonly #first: number;
 
-  constructor({ us, nm }: Stretch, spline: Spline, start: number, end: number, { from, to }: Near) {
+  constructor({ us, nm, noise }: Stretch, spline: Spline, start: number, end: number, { from, to }: Near) {
     this.#first = from - 1;
     this.#rows = new Float64Array(ROW * (to - from + 3));
     const step = start <= end ? 1 : -1;
     for (let i = start; ; i += step) {
-      if (i !== start) spline.take(Math.abs((us[i] ?? 0) - (us[i - step] ?? 0)) / 1e6, nm[i] ?? 0);
+      if (i !== start) spline.take(Math.abs((us[i] ?? 0) - (us[i - step] ?? 0)) / 1e6, nm[i] ?? 0, noise[i] ?? 0);
       if (i >= from - 1 && i <= to + 1) this.#note(i, spline);
       if (i === end) break;
     }
@@ -112,10 +114,10 @@ export interface Sides {
   readonly behind: Side;
 }
 
-export function bothSides(stretch: Stretch, near: Near, sigma: number, scaleNm: number, bend: number): Sides {
-  const { nm } = stretch;
+export function bothSides(stretch: Stretch, near: Near, scaleNm: number, bend: number): Sides {
+  const { nm, noise } = stretch;
   const last = nm.length - 1;
-  const splineAt = (i: number) => new Spline(nm[i] ?? 0, sigma, scaleNm, bend);
+  const splineAt = (i: number) => new Spline(nm[i] ?? 0, noise[i] ?? 0, scaleNm, bend);
   return {
     before: new Side(stretch, splineAt(0), 0, last, near),
     behind: new Side(stretch, splineAt(last), last, near.from, near),

@@ -10,7 +10,6 @@ export const FASTEST_PER_S = 40;
 export class Spline {
   /** By how much the square of the pace may wander in a second. */
   readonly bend: number;
-  readonly #noise: number;
   nm: number;
   nmPerS = 0;
   p00: number;
@@ -20,12 +19,11 @@ export class Spline {
   evidence = 0;
   #count = 1;
 
-  /** Begins at a reading of `nm`; `bend` and speed in shares of `scaleNm`. */
-  constructor(nm: number, sigma: number, scaleNm: number, bend: number) {
-    this.#noise = sigma * sigma;
+  /** Begins at a reading of `nm` with the variance `noise`; `bend` and speed in shares of `scaleNm`. */
+  constructor(nm: number, noise: number, scaleNm: number, bend: number) {
     this.bend = (bend * scaleNm) ** 2;
     this.nm = nm;
-    this.p00 = this.#noise;
+    this.p00 = noise;
     this.p11 = (FASTEST_PER_S * scaleNm) ** 2;
   }
 
@@ -38,13 +36,13 @@ export class Spline {
     this.p11 += bend;
   }
 
-  /** `s` seconds on there is a reading. */
-  take(s: number, readNm: number): void {
+  /** `s` seconds on there is a reading, with the variance `noise`. */
+  take(s: number, readNm: number, noise: number): void {
     const bend = this.bend * s;
     const nm = this.nm + this.nmPerS * s;
     const p00 = this.p00 + s * (2 * this.p01 + s * this.p11) + (bend * s * s) / 3;
     const p01 = this.p01 + s * this.p11 + (bend * s) / 2;
-    const variance = p00 + this.#noise;
+    const variance = p00 + noise;
     const off = readNm - nm;
     if (++this.#count > 2) this.evidence -= 0.5 * (Math.log(variance) + (off * off) / variance);
     const k0 = p00 / variance;
