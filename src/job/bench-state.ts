@@ -49,7 +49,7 @@ export class BenchState implements BenchContext {
   }
 
   pulling(): boolean {
-    return [...this.feeds.values()].some((feed) => feed.detector.live().pulling);
+    return [...this.feeds.values()].some((feed) => feed.detector.pulling);
   }
 }
 

@@ -1,5 +1,6 @@
 import { crowfootOf, leverage } from '../plug/geometry.ts';
 import type { PullDetector } from '../pull/pull-detector.ts';
+import type { Samples } from '../pull/trace.ts';
 import type { DeviceRefusal, LinkState, Reading, ToolId } from '../reading.ts';
 import { err, ok, type Result } from '../result.ts';
 import { BenchState } from './bench-state.ts';
@@ -10,13 +11,15 @@ import { follow } from './following.ts';
 import { refused } from './refusal.ts';
 import type { JobState } from './state.ts';
 import { type Session, startSession, type ToolAtBench, takeLink } from './take-link.ts';
-import { takeReading } from './take-reading.ts';
+import { takeReading, takeWritten } from './take-reading.ts';
 
 /** What comes to the bench from outside: the tools, and people. */
 export type BenchInput =
   | ({ readonly kind: 'session' } & Session)
   | ({ readonly kind: 'link'; readonly link: LinkState } & ToolAtBench)
   | { readonly kind: 'reading'; readonly tool: ToolId; readonly reading: Reading }
+  /** Readings that the log holds already: of a job that is played back. */
+  | { readonly kind: 'written'; readonly tool: ToolId; readonly first: number; readonly samples: Samples }
   /** A device looked like the tool and was not taken for it. */
   | { readonly kind: 'refusal'; readonly tool: ToolId; readonly refusal: DeviceRefusal }
   | { readonly kind: 'command'; readonly command: Command }
@@ -64,6 +67,9 @@ function take(bench: BenchState, input: BenchInput): void {
       break;
     case 'reading':
       takeReading(bench, input.tool, input.reading);
+      break;
+    case 'written':
+      takeWritten(bench, input.tool, input.first, input.samples);
       break;
     case 'refusal':
       bench.emit({ type: 'device-refused', tool: input.tool, ...input.refusal });

@@ -128,13 +128,7 @@ function inputsOf(event: JobEvent): Result<readonly BenchInput[]> {
     case 'readings': {
       const samples = decodeSamples(event);
       if (!samples.ok) return samples;
-      return ok(
-        samples.value.counts.map((counts, i) => ({
-          kind: 'reading',
-          tool: event.tool,
-          reading: { kind: 'value', n: event.first + i, atUs: samples.value.atUs[i] ?? 0, counts },
-        })),
-      );
+      return ok([{ kind: 'written', tool: event.tool, first: event.first, samples: samples.value }]);
     }
     case 'readings-missed': {
       const { type: _type, tool, toUs: atUs, ...missed } = event;

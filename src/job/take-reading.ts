@@ -1,5 +1,7 @@
 /** A reading of a tool: samples of a wrench are kept until they are worth writing, a figure of a gauge is judged at once. */
 import { gapCheckOf } from '../plug/gap.ts';
+import type { DetectedPull } from '../pull/pull.ts';
+import type { Samples } from '../pull/trace.ts';
 import { type Reading, scaled, type ToolId } from '../reading.ts';
 import type { BenchState } from './bench-state.ts';
 import { type Feed, notAValue } from './feed.ts';
@@ -12,11 +14,10 @@ import { SETTLED_US, settleStroke, takePull } from './take-pull.ts';
 const KEEP_PULLING_US = 500_000;
 const KEEP_RESTING_US = 10_000_000;
 
-type Value = Reading & { readonly kind: 'value' };
+type Value = Omit<Reading & { readonly kind: 'value' }, 'kind'>;
 
 export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): void {
-  const feed = bench.feeds.get(tool);
-  if (feed === undefined) throw new Error(`a reading of ${tool} came before its link`);
+  const feed = feedOf(bench, tool);
   if (reading.kind !== 'value') {
     bench.flush(tool, feed);
     bench.emit(notAValue(tool, reading));
@@ -33,13 +34,44 @@ export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): 
 function takeTorque(bench: BenchState, tool: ToolId, feed: Feed, { atUs, counts }: Value): void {
   const detected = feed.detector.push(atUs, scaled(counts, feed.exponent));
   const waitedUs = atUs - (feed.atUs[0] ?? atUs);
-  const keepUs = feed.detector.live().pulling ? KEEP_PULLING_US : KEEP_RESTING_US;
+  const keepUs = feed.detector.pulling ? KEEP_PULLING_US : KEEP_RESTING_US;
   if (detected !== null || waitedUs >= keepUs) bench.flush(tool, feed);
+  looked(bench, tool, feed, detected, atUs);
+}
+
+/** What follows once the detector has seen a sample. */
+function looked(
+  bench: BenchState,
+  tool: ToolId,
+  feed: Feed,
+  detected: DetectedPull | null,
+  atUs: number,
+): void {
   if (detected !== null) takePull(bench, tool, feed.source, detected);
   const { stroke } = bench;
-  if (stroke === null || feed.detector.live().pulling || atUs - stroke.endUs < SETTLED_US) return;
+  if (stroke === null || feed.detector.pulling || atUs - stroke.endUs < SETTLED_US) return;
   bench.flush(tool, feed);
   settleStroke(bench);
+}
+
+/**
+ * Samples that the log holds already, of a job that is played back: the same follows from them as when they came, and they
+ * are not written a second time.
+ */
+export function takeWritten(bench: BenchState, tool: ToolId, first: number, { atUs, counts }: Samples): void {
+  const feed = feedOf(bench, tool);
+  const { detector, exponent, quantity } = feed;
+  for (const [i, count] of counts.entries()) {
+    const us = atUs[i] ?? 0;
+    if (quantity === 'length') takeGap(bench, tool, feed, { n: first + i, atUs: us, counts: count });
+    else looked(bench, tool, feed, detector.push(us, scaled(count, exponent)), us);
+  }
+}
+
+function feedOf(bench: BenchState, tool: ToolId): Feed {
+  const feed = bench.feeds.get(tool);
+  if (feed === undefined) throw new Error(`a reading of ${tool} came before its link`);
+  return feed;
 }
 
 function takeGap(bench: BenchState, tool: ToolId, feed: Feed, { n, atUs, counts }: Value): void {

@@ -1,7 +1,8 @@
-import { brokenTops, UNLIKELY } from './broken-top.ts';
+import { guessBreaks, UNLIKELY } from './broken-top.ts';
+import { Guesses } from './guesses.ts';
 import type { Samples } from './samples.ts';
-import { bothSides, carried, momentsIn, type Side, type Sides } from './sides.ts';
-import { averaged, BENDS, type Guess } from './spline.ts';
+import { bothSides, momentsIn, type Near, type Side, type Sides, type Stretch } from './sides.ts';
+import { BENDS } from './spline.ts';
 import type { Top } from './top.ts';
 
 /** Samples this far in front of a top and behind it say how it bends, and as many at least. */
@@ -13,6 +14,8 @@ const VALLEY_SIGMA = 4;
 const VALLEY_SHARE = 0.02;
 /** The top lies this near to the highest frame. */
 const NEAR_US = 20_000;
+/** Away from it samples are averaged over so long. */
+const AVERAGED_US = 4_000;
 /** A curve is looked at so finely, where samples come more often. */
 const LOOK_US = 2_500;
 /** Before the readings are looked at: how likely it is that a top breaks off, where a click was seen and where none was. */
@@ -27,26 +30,58 @@ const UNCERTAINTY_FACTOR = 1.1;
  * remains of it. The highest of n noisy readings would lie above the truth; this does not.
  */
 export function crestTop(samples: Samples, at: number, sigma: number, click: boolean): Top {
-  const [first, last] = stretch(samples, at, sigma);
+  const [first, last] = reach(samples, at, sigma);
+  const stretch = stretchOf(samples, first, last, samples.timeUs(at), sigma);
+  const near = nearTo(stretch, samples.timeUs(at));
   const scaleNm = Math.max(sigma, Math.abs(samples.nm(at)));
-  const isNear = (i: number) => i === at || Math.abs(samples.timeUs(i) - samples.timeUs(at)) <= NEAR_US;
-  let from = at;
-  let to = at;
-  while (from > first && isNear(from - 1)) from--;
-  while (to < last && isNear(to + 1)) to++;
-  const reach = { first, last, from, to };
-  const sides = BENDS.map((bend) => bothSides(samples, reach, sigma, scaleNm, bend));
+  const sides = BENDS.map((bend) => bothSides(stretch, near, scaleNm, bend));
   const prior = click ? BREAKS.click : BREAKS.other;
-  const most = Math.max(...sides.map(({ evidence }) => evidence));
-  const bent = sides
-    .filter(({ evidence }) => evidence > most - UNLIKELY)
-    .map((side) => bentTop(samples, side, from, to, Math.log(1 - prior)));
-  const top = averaged([...bent, ...brokenTops(samples, sides, reach, sigma, scaleNm, prior)]);
-  return { nm: top.nm, atUs: top.atUs, standardNm: UNCERTAINTY_FACTOR * Math.sqrt(top.variance) };
+  const most = Math.max(...sides.map(({ before }) => before.evidence));
+  const guesses = new Guesses();
+  for (const side of sides)
+    if (side.before.evidence > most - UNLIKELY) guessBent(guesses, stretch, side, near, Math.log(1 - prior));
+  guessBreaks(guesses, stretch, sides, near, { sigma, scaleNm, prior });
+  return { nm: guesses.nm, atUs: guesses.atUs, standardNm: UNCERTAINTY_FACTOR * Math.sqrt(guesses.variance) };
+}
+
+/** The samples `first` to `last` in columns. Those away from the top only say how it came up and went: they are averaged. */
+function stretchOf(samples: Samples, first: number, last: number, atUs: number, sigma: number): Stretch {
+  const most = last - first + 1;
+  const us = new Float64Array(most);
+  const nm = new Float64Array(most);
+  const noise = new Float64Array(most);
+  let size = 0;
+  for (let i = first; i <= last; size++) {
+    const fromUs = samples.timeUs(i);
+    let [sumUs, sumNm, count] = [0, 0, 0];
+    do {
+      sumUs += samples.timeUs(i);
+      sumNm += samples.nm(i);
+      count++;
+      i++;
+    } while (i <= last && samples.timeUs(i) < fromUs + AVERAGED_US && isAway(samples.timeUs(i), fromUs, atUs));
+    us[size] = sumUs / count;
+    nm[size] = sumNm / count;
+    noise[size] = (sigma * sigma) / count;
+  }
+  return { us: us.subarray(0, size), nm: nm.subarray(0, size), noise: noise.subarray(0, size) };
+}
+
+/** Away from the top, and on the same side of it. */
+const isAway = (us: number, fromUs: number, atUs: number): boolean =>
+  us < atUs - NEAR_US || fromUs > atUs + NEAR_US;
+
+function nearTo({ us }: Stretch, atUs: number): Near {
+  const isNear = (i: number) => Math.abs((us[i] ?? Number.NaN) - atUs) <= NEAR_US;
+  let from = us.indexOf(atUs);
+  let to = from;
+  while (isNear(from - 1)) from--;
+  while (isNear(to + 1)) to++;
+  return { from, to };
 }
 
 /** From the valley in front of the top to that behind it, if they are within reach. */
-function stretch(samples: Samples, at: number, sigma: number): readonly [number, number] {
+function reach(samples: Samples, at: number, sigma: number): readonly [number, number] {
   const valleyNm = VALLEY_SIGMA * sigma + VALLEY_SHARE * Math.abs(samples.nm(at));
   const end = (step: 1 | -1, reachUs: number): number => {
     let i = at;
@@ -65,32 +100,25 @@ function stretch(samples: Samples, at: number, sigma: number): readonly [number,
 }
 
 /** The highest point of one spline through both sides. */
-function bentTop(samples: Samples, sides: Sides, from: number, to: number, prior: number): Guess {
-  const { before, behind, bend } = sides;
-  const evidence = sides.evidence + prior;
-  let best: Point | null = null;
+function guessBent(guesses: Guesses, { us }: Stretch, sides: Sides, { from, to }: Near, prior: number): void {
+  let best: Level | null = null;
+  let bestUs = 0;
   let sum = 0;
   let count = 0;
-  const stride = Math.max(
-    1,
-    Math.floor(LOOK_US / Math.max(1, (samples.timeUs(to) - samples.timeUs(from)) / (to - from || 1))),
-  );
+  const allUs = (us[to] ?? Number.NaN) - (us[from] ?? Number.NaN);
+  const stride = Math.max(1, Math.floor(LOOK_US / Math.max(1, allUs / (to - from || 1))));
   for (let i = from; i <= to; i += stride) {
-    const left = before.get(i);
-    const right = behind.get(i + 1);
-    if (left === undefined) break;
-    const atUs = samples.timeUs(i);
-    const stepUs = right === undefined ? 0 : samples.timeUs(i + 1) - atUs;
+    const atUs = us[i] ?? Number.NaN;
+    const stepUs = (us[i + 1] ?? atUs) - atUs;
     const moments = momentsIn(stepUs);
     for (let m = 0; m < moments; m++) {
       const onUs = (m / moments) * stepUs;
-      const on = m === 0 ? left : carried(left, onUs / 1e6, bend);
-      const point =
-        right === undefined
-          ? { nm: left.nm, variance: left.p00, atUs }
-          : joined(on, carried(right, (stepUs - onUs) / 1e6, bend), atUs + onUs);
-      if (best === null || point.nm > best.nm) best = point;
-      sum += point.nm;
+      const level = i + 1 < us.length ? joined(sides, i, onUs / 1e6, stepUs / 1e6) : lone(sides.before, i);
+      if (best === null || level.nm > best.nm) {
+        best = level;
+        bestUs = atUs + onUs;
+      }
+      sum += level.nm;
       count++;
     }
   }
@@ -98,28 +126,31 @@ function bentTop(samples: Samples, sides: Sides, from: number, to: number, prior
   // The highest point of an uncertain curve lies too high: by about a standard deviation where it is flat, by less where it is bent.
   const above = best.nm - sum / count;
   const biasNm = (best.variance * above) / Math.max(best.variance + above * above, 1e-18);
-  return { ...best, nm: best.nm - biasNm, evidence };
+  guesses.add(best.nm - biasNm, best.variance, bestUs, sides.before.evidence + prior);
 }
 
-interface Point {
+interface Level {
   readonly nm: number;
   readonly variance: number;
-  readonly atUs: number;
 }
 
-/** Both sides together at one moment. */
-function joined(left: Side, right: Side, atUs: number): Point {
-  const s00 = left.p00 + right.p00;
-  const s01 = left.p01 - right.p01;
-  const s11 = left.p11 + right.p11;
+const lone = (side: Side, i: number): Level => ({ nm: side.nm(i, 0), variance: side.p00(i, 0) });
+
+/** Both sides together, `on` seconds behind sample number `i`, of the `s` to the next. */
+function joined({ before, behind }: Sides, i: number, on: number, s: number): Level {
+  const left00 = before.p00(i, on);
+  const left01 = before.p01(i, on);
+  const s00 = left00 + behind.p00(i + 1, s - on);
+  const s01 = left01 - behind.p01(i + 1, s - on);
+  const s11 = before.p11(i, on) + behind.p11(i + 1, s - on);
   const det = s00 * s11 - s01 * s01;
-  const g00 = (left.p00 * s11 - left.p01 * s01) / det;
-  const g01 = (left.p01 * s00 - left.p00 * s01) / det;
-  const offNm = right.nm - left.nm;
-  const offPace = -right.nmPerS - left.nmPerS;
+  const g00 = (left00 * s11 - left01 * s01) / det;
+  const g01 = (left01 * s00 - left00 * s01) / det;
+  const nm = before.nm(i, on);
+  const offNm = behind.nm(i + 1, s - on) - nm;
+  const offPace = -behind.nmPerS(i + 1) - before.nmPerS(i);
   return {
-    nm: left.nm + g00 * offNm + g01 * offPace,
-    variance: Math.max(0, left.p00 - g00 * left.p00 - g01 * left.p01),
-    atUs,
+    nm: nm + g00 * offNm + g01 * offPace,
+    variance: Math.max(0, left00 - g00 * left00 - g01 * left01),
   };
 }

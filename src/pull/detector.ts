@@ -68,9 +68,13 @@ class SampleDetector implements PullDetector {
     return this.#pull === null ? null : this.#finish(this.#pull, this.#broken(reason));
   }
 
+  get pulling(): boolean {
+    return this.#pull !== null;
+  }
+
   live() {
     const zeroNm = this.#pull?.zeroNm ?? this.#rest.zeroNm;
-    return { nowNm: this.#lastNm - zeroNm, pulling: this.#pull !== null, peakNm: this.#pull?.peakNm ?? 0 };
+    return { nowNm: this.#lastNm - zeroNm, pulling: this.pulling, peakNm: this.#pull?.peakNm ?? 0 };
   }
 
   #take(

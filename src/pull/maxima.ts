@@ -115,6 +115,9 @@ export function createMaximaDetector(settings: DetectorSettings): PullDetector {
     },
     missed: () => {},
     cut: () => (cycle === null ? null : finish(cycle)),
+    get pulling() {
+      return cycle !== null;
+    },
     live: () => ({ nowNm, pulling: cycle !== null, peakNm: cycle?.peakNm ?? 0 }),
   };
 }

@@ -19,6 +19,7 @@ export interface PullDetector {
   missed(readings: number): void;
   /** Ends a pull under way, because no more samples come; null when none was. */
   cut(reason: 'link-lost' | 'stopped'): DetectedPull | null;
+  readonly pulling: boolean;
   /** Torque now with the zero taken off, and the peak of the pull under way. */
   live(): { readonly nowNm: number; readonly pulling: boolean; readonly peakNm: number };
 }

@@ -33,6 +33,11 @@ export class RecentSamples implements Samples {
     return i >= 0 && i < this.#count && i >= this.#count - SIZE;
   }
 
+  /** The samples from `timeUs` on are still there. */
+  remembers(timeUs: number): boolean {
+    return this.#count < SIZE || this.timeUs(this.#count - SIZE + 1) <= timeUs;
+  }
+
   timeUs(i: number): number {
     return this.#timeUs[i & MASK] ?? Number.NaN;
   }

@@ -1,5 +1,6 @@
+import { Guesses } from './guesses.ts';
 import type { Samples } from './samples.ts';
-import { averaged, BENDS, Spline } from './spline.ts';
+import { BENDS, Spline } from './spline.ts';
 
 /** Samples further back than this say nothing of the end of the rise. */
 const REACH_US = 120_000;
@@ -20,16 +21,15 @@ export function riseTo(samples: Samples, last: number, toUs: number, sigma: numb
   while (samples.has(first - 1) && samples.timeUs(last) - samples.timeUs(first - 1) <= REACH_US) first--;
   if (last - first + 1 < AT_LEAST) return null;
   const scaleNm = Math.max(sigma, Math.abs(samples.nm(last)));
-  const end = averaged(
-    BENDS.map((bend) => {
-      const spline = new Spline(samples.nm(first), sigma, scaleNm, bend);
-      for (let i = first + 1; i <= last; i++) {
-        spline.take((samples.timeUs(i) - samples.timeUs(i - 1)) / 1e6, samples.nm(i));
-      }
-      const { evidence } = spline;
-      spline.predict(Math.max(0, toUs - samples.timeUs(last)) / 1e6);
-      return { nm: spline.nm, variance: spline.p00, atUs: toUs, evidence };
-    }),
-  );
-  return { nm: end.nm, standardNm: Math.sqrt(end.variance) };
+  const noise = sigma * sigma;
+  const guesses = new Guesses();
+  for (const bend of BENDS) {
+    const spline = new Spline(samples.nm(first), noise, scaleNm, bend);
+    for (let i = first + 1; i <= last; i++)
+      spline.take((samples.timeUs(i) - samples.timeUs(i - 1)) / 1e6, samples.nm(i), noise);
+    const { evidence } = spline;
+    spline.predict(Math.max(0, toUs - samples.timeUs(last)) / 1e6);
+    guesses.add(spline.nm, spline.p00, toUs, evidence);
+  }
+  return { nm: guesses.nm, standardNm: Math.sqrt(guesses.variance) };
 }

@@ -1,84 +1,126 @@
-import type { Samples } from './samples.ts';
 import { Spline } from './spline.ts';
 
 /** Between two samples torque is looked at so finely. */
 const MOMENT_US = 3_000;
 const MOMENTS = 12;
 
-/** Level and pace at one sample as one side alone has them; what comes from behind counts its pace backwards. */
-export interface Side {
-  readonly nm: number;
-  readonly nmPerS: number;
-  readonly p00: number;
-  readonly p01: number;
-  readonly p11: number;
-  readonly evidence: number;
+/** The samples about a top, in columns. */
+export interface Stretch {
+  readonly us: Float64Array;
+  readonly nm: Float64Array;
+  /** The variance of each. */
+  readonly noise: Float64Array;
 }
 
-const sideOf = ({ nm, nmPerS, p00, p01, p11, evidence }: Spline): Side => ({
-  nm,
-  nmPerS,
-  p00,
-  p01,
-  p11,
-  evidence,
-});
-
-/** A spline from the front up to each sample near the top, and one from behind down to each. */
-export interface Sides {
-  readonly before: ReadonlyMap<number, Side>;
-  readonly behind: ReadonlyMap<number, Side>;
-  /** Of one spline through all. */
-  readonly evidence: number;
-  readonly bend: number;
-}
-
-/** Numbers of samples: what is looked at, and where the top may be. */
-export interface Reach {
-  readonly first: number;
-  readonly last: number;
+/** Where in a stretch the top may be: numbers of its samples. */
+export interface Near {
   readonly from: number;
   readonly to: number;
 }
 
-export function bothSides(
-  samples: Samples,
-  { first, last, from, to }: Reach,
-  sigma: number,
-  scaleNm: number,
-  bend: number,
-): Sides {
-  const run = (start: number, end: number): { at: Map<number, Side>; evidence: number } => {
+/**
+ * A spline that runs over a stretch from one end, and what it says at each sample near the top: by its own direction,
+ * so that one from behind counts time and pace backwards.
+ */
+export class Side {
+  /** By how much the square of the pace may wander in a second. */
+  readonly bend: number;
+  /** Logarithm of the likelihood of all its readings. */
+  readonly evidence: number;
+  /** Only of those where the top may be, and the one before and behind them. */
+  readonly #rows: Float64Array;
+  readonly #first: number;
+
+  constructor({ us, nm, noise }: Stretch, spline: Spline, start: number, end: number, { from, to }: Near) {
+    this.#first = from - 1;
+    this.#rows = new Float64Array(ROW * (to - from + 3));
     const step = start <= end ? 1 : -1;
-    const spline = new Spline(samples.nm(start), sigma, scaleNm, bend);
-    const at = new Map<number, Side>();
     for (let i = start; ; i += step) {
-      if (i !== start) {
-        spline.take(Math.abs(samples.timeUs(i) - samples.timeUs(i - step)) / 1e6, samples.nm(i));
-      }
-      if (i >= from - 1 && i <= to + 1) at.set(i, sideOf(spline));
-      if (i === end) return { at, evidence: spline.evidence };
+      if (i !== start) spline.take(Math.abs((us[i] ?? 0) - (us[i - step] ?? 0)) / 1e6, nm[i] ?? 0, noise[i] ?? 0);
+      if (i >= from - 1 && i <= to + 1) this.#note(i, spline);
+      if (i === end) break;
     }
-  };
-  const forward = run(first, last);
-  const backward = run(last, Math.max(first, from));
-  return {
-    before: forward.at,
-    behind: backward.at,
-    evidence: forward.evidence,
-    bend: (bend * scaleNm) ** 2,
-  };
+    this.bend = spline.bend;
+    this.evidence = spline.evidence;
+  }
+
+  #note(i: number, spline: Spline): void {
+    const rows = this.#rows;
+    const row = this.#row(i);
+    rows[row] = spline.nm;
+    rows[row + PACE] = spline.nmPerS;
+    rows[row + P00] = spline.p00;
+    rows[row + P01] = spline.p01;
+    rows[row + P11] = spline.p11;
+    rows[row + EVIDENCE] = spline.evidence;
+  }
+
+  #row(i: number): number {
+    return ROW * (i - this.#first);
+  }
+
+  /** Logarithm of the likelihood of the readings up to sample number `i`. */
+  evidenceAt(i: number): number {
+    return this.#rows[this.#row(i) + EVIDENCE] ?? Number.NaN;
+  }
+
+  /** The pace at sample number `i`, and `s` seconds on: no spline knows how it will change. */
+  nmPerS(i: number): number {
+    return this.#rows[this.#row(i) + PACE] ?? Number.NaN;
+  }
+
+  /** The level `s` seconds on from sample number `i`. */
+  nm(i: number, s: number): number {
+    return (this.#rows[this.#row(i)] ?? Number.NaN) + s * this.nmPerS(i);
+  }
+
+  /** Variance of the level there. */
+  p00(i: number, s: number): number {
+    const row = this.#row(i);
+    const rows = this.#rows;
+    const p00 = rows[row + P00] ?? Number.NaN;
+    return (
+      p00 +
+      s * (2 * (rows[row + P01] ?? Number.NaN) + s * ((rows[row + P11] ?? Number.NaN) + (this.bend * s) / 3))
+    );
+  }
+
+  /** Covariance of level and pace there. */
+  p01(i: number, s: number): number {
+    const row = this.#row(i);
+    return (
+      (this.#rows[row + P01] ?? Number.NaN) +
+      s * ((this.#rows[row + P11] ?? Number.NaN) + (this.bend * s) / 2)
+    );
+  }
+
+  /** Variance of the pace there. */
+  p11(i: number, s: number): number {
+    return (this.#rows[this.#row(i) + P11] ?? Number.NaN) + s * this.bend;
+  }
 }
 
-/** The side `s` seconds further on. */
-export function carried({ nm, nmPerS, p00, p01, p11, evidence }: Side, s: number, bend: number): Side {
+/** Six figures a sample: level, pace, their variances and covariance, evidence. */
+const ROW = 6;
+const PACE = 1;
+const P00 = 2;
+const P01 = 3;
+const P11 = 4;
+const EVIDENCE = 5;
+
+/** A spline from the front, and one from behind down to where the top may be. */
+export interface Sides {
+  readonly before: Side;
+  readonly behind: Side;
+}
+
+export function bothSides(stretch: Stretch, near: Near, scaleNm: number, bend: number): Sides {
+  const { nm, noise } = stretch;
+  const last = nm.length - 1;
+  const splineAt = (i: number) => new Spline(nm[i] ?? 0, noise[i] ?? 0, scaleNm, bend);
   return {
-    nm: nm + nmPerS * s,
-    nmPerS,
-    p00: p00 + s * (2 * p01 + s * p11) + (bend * s ** 3) / 3,
-    p01: p01 + s * p11 + (bend * s * s) / 2,
-    p11: p11 + bend * s,
-    evidence,
+    before: new Side(stretch, splineAt(0), 0, last, near),
+    behind: new Side(stretch, splineAt(last), last, near.from, near),
   };
 }
 

@@ -8,8 +8,8 @@ export const FASTEST_PER_S = 40;
  * of R. E. Kalman's filter.
  */
 export class Spline {
-  readonly #noise: number;
-  readonly #bend: number;
+  /** By how much the square of the pace may wander in a second. */
+  readonly bend: number;
   nm: number;
   nmPerS = 0;
   p00: number;
@@ -19,31 +19,30 @@ export class Spline {
   evidence = 0;
   #count = 1;
 
-  /** Begins at a reading of `nm`; `bend` and speed in shares of `scaleNm`. */
-  constructor(nm: number, sigma: number, scaleNm: number, bend: number) {
-    this.#noise = sigma * sigma;
-    this.#bend = (bend * scaleNm) ** 2;
+  /** Begins at a reading of `nm` with the variance `noise`; `bend` and speed in shares of `scaleNm`. */
+  constructor(nm: number, noise: number, scaleNm: number, bend: number) {
+    this.bend = (bend * scaleNm) ** 2;
     this.nm = nm;
-    this.p00 = this.#noise;
+    this.p00 = noise;
     this.p11 = (FASTEST_PER_S * scaleNm) ** 2;
   }
 
   /** `s` seconds on; a spline that runs backwards counts its pace backwards too. */
   predict(s: number): void {
     this.nm += this.nmPerS * s;
-    const bend = this.#bend * s;
+    const bend = this.bend * s;
     this.p00 += s * (2 * this.p01 + s * this.p11) + (bend * s * s) / 3;
     this.p01 += s * this.p11 + (bend * s) / 2;
     this.p11 += bend;
   }
 
-  /** `s` seconds on there is a reading. */
-  take(s: number, readNm: number): void {
-    const bend = this.#bend * s;
+  /** `s` seconds on there is a reading, with the variance `noise`. */
+  take(s: number, readNm: number, noise: number): void {
+    const bend = this.bend * s;
     const nm = this.nm + this.nmPerS * s;
     const p00 = this.p00 + s * (2 * this.p01 + s * this.p11) + (bend * s * s) / 3;
     const p01 = this.p01 + s * this.p11 + (bend * s) / 2;
-    const variance = p00 + this.#noise;
+    const variance = p00 + noise;
     const off = readNm - nm;
     if (++this.#count > 2) this.evidence -= 0.5 * (Math.log(variance) + (off * off) / variance);
     const k0 = p00 / variance;
@@ -54,32 +53,4 @@ export class Spline {
     this.p01 = p01 - k0 * p01;
     this.p00 = p00 - k0 * p00;
   }
-}
-
-export interface Guess {
-  readonly nm: number;
-  readonly variance: number;
-  readonly atUs: number;
-  readonly evidence: number;
-}
-
-/** What several guesses come to, each weighted by the likelihood of the readings under it (Bayesian model averaging). */
-export function averaged(guesses: readonly Guess[]): Omit<Guess, 'evidence'> {
-  let most = Number.NEGATIVE_INFINITY;
-  for (const { evidence } of guesses) most = Math.max(most, evidence);
-  let total = 0;
-  let nm = 0;
-  let squares = 0;
-  let atUs = 0;
-  const [{ nm: originNm } = { nm: 0 }] = guesses;
-  for (const guess of guesses) {
-    const weight = Math.exp(guess.evidence - most);
-    const off = guess.nm - originNm;
-    total += weight;
-    nm += weight * off;
-    squares += weight * (guess.variance + off * off);
-    atUs += weight * guess.atUs;
-  }
-  const mean = nm / total;
-  return { nm: originNm + mean, variance: Math.max(0, squares / total - mean * mean), atUs: atUs / total };
 }

@@ -1,6 +1,6 @@
 import { Climb, type Step } from './climb.ts';
 import { crestTop } from './crest.ts';
-import { evened } from './evened.ts';
+import { evened, TOP_REACH_US } from './evened.ts';
 import type { PullStart } from './pull-start.ts';
 import type { RecentSamples } from './recent.ts';
 import { ReleaseWatch } from './release.ts';
@@ -31,7 +31,10 @@ export interface Click extends PlacedTop {
   readonly tookUs: number;
 }
 
-/** The tops of a pull: each is estimated as soon as it is known for one, from the samples that are then still there. */
+/**
+ * The tops of a pull. A click is estimated at once; any other top as late as its samples allow, because most are passed by
+ * what comes behind them, and then nobody asks for them.
+ */
 export class Tops {
   readonly climb: Climb;
   readonly #recent: RecentSamples;
@@ -43,6 +46,8 @@ export class Tops {
   #high: Step | null = null;
   #framesSinceHigh = 0;
   #highIsFinal = true;
+  /** A top that is not estimated yet. */
+  #waiting: Step | null = null;
   #best: PlacedTop | null = null;
   #clicks: Click[] = [];
   #slowFall: { readonly nm: number; readonly tookUs: number } | null = null;
@@ -59,6 +64,7 @@ export class Tops {
   }
 
   frame(step: Step): void {
+    if (this.#waiting !== null && !this.#recent.remembers(this.#waiting.atUs - TOP_REACH_US)) this.#look();
     this.#climbTo(step);
     const fall = this.#watch.frame(step);
     if (fall === null) return;
@@ -76,6 +82,7 @@ export class Tops {
   /** The highest top; null when none was ever looked at. */
   highest(): PlacedTop | null {
     if (!this.#highIsFinal) this.#settleHigh();
+    this.#look();
     return this.#best;
   }
 
@@ -104,12 +111,19 @@ export class Tops {
   }
 
   #settleHigh(): void {
+    this.#look();
     this.#highIsFinal = true;
-    const step = this.#high;
+    this.#waiting = this.#high;
+  }
+
+  /** Estimates the top that waits, unless the torque has surely been higher. */
+  #look(): void {
+    const step = this.#waiting;
     if (step === null) return;
+    this.#waiting = null;
     const mostNm = step.nm + NEVER_SIGMA * this.#noiseNm;
-    if (this.#best !== null && mostNm < SURELY_LOWER * this.#best.top.nm) return;
-    this.#candidate({ top: this.#topAt(step.atUs, false), step });
+    const reachedNm = Math.max(this.#best?.top.nm ?? 0, this.#high?.nm ?? 0);
+    if (mostNm >= SURELY_LOWER * reachedNm) this.#candidate({ top: this.#topAt(step.atUs, false), step });
   }
 
   #topAt(us: number, click: boolean): Top {
