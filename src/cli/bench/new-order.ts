@@ -7,7 +7,13 @@ import { z } from 'zod';
 import type { LibraryEntry } from '../../job/library.ts';
 import { type Opened, type Opening, type Override, openJob } from '../../job/open.ts';
 import type { WorkOrder } from '../../job/order.ts';
-import { type Adapter, adapterSchema } from '../../plug/geometry.ts';
+import {
+  type Adapter,
+  adapterSchema,
+  type FlexJoint,
+  flexJointRefused,
+  flexJointSchema,
+} from '../../plug/geometry.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { err, ok, orThrow, type Result } from '../../result.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
@@ -29,7 +35,7 @@ import {
   askTechnician,
   askVin,
 } from './new-order-vehicle.ts';
-import { adapterWords, toolRows, windowRows } from './order-summary.ts';
+import { betweenWords, toolRows, windowRows } from './order-summary.ts';
 import { speaksUtf8 } from './run.ts';
 import type { Library } from './specification-files.ts';
 import { TAPE } from './window-input.ts';
@@ -112,7 +118,11 @@ const STEPS: readonly Step[] = [
     },
     show: ({ figures }) => (figures === null ? '-' : safeLine(`${figures.from}: ${figuresWords(figures)}`)),
   },
-  { label: 'adapter', ask: askAdapter, show: ({ adapter }) => adapterWords(adapter) },
+  {
+    label: 'adapter',
+    ask: async (dialogue, answers) => askFlexJoint(dialogue, await askAdapter(dialogue, answers)),
+    show: ({ adapter, flexJoint }) => betweenWords(adapter, flexJoint),
+  },
 ];
 
 /** Asks for everything once, then shows the whole and lets any line be said again until Enter opens the job. */
@@ -195,6 +205,43 @@ async function askAdapter(dialogue: Dialogue, answers: Answers): Promise<Answers
     }),
   };
 }
+
+const KIND_OF: Readonly<Record<string, FlexJoint['kind']>> = {
+  universal: 'universal-joint',
+  wobble: 'wobble-extension',
+};
+
+/** `universal 10`, or `wobble 10 4 tried on the bench`; Enter for a drive that is straight. */
+async function askFlexJoint(dialogue: Dialogue, answers: Answers): Promise<Answers> {
+  const { flexJoint } = answers;
+  const usual = flexJoint === null ? null : typedFlexJoint(flexJoint);
+  const text = 'Universal joint or wobble extension: which, degrees bent';
+  return {
+    ...answers,
+    flexJoint: await askMaybe<FlexJoint>(dialogue, text, usual, (answer) => {
+      const [, kind = '', bent = '', percent, basis] =
+        /^(universal|wobble)\s+(\d+(?:\.\d+)?)(?:\s+(\d+(?:\.\d+)?)\s*%?\s+(.+))?$/i.exec(answer) ?? [];
+      if (kind === '')
+        return err('expected for example universal 10, or with what was measured: wobble 10 4 % tried on the bench');
+      const stated = basis === undefined ? {} : { stated: { percent: Number(percent), basis } };
+      const read = parse(flexJointSchema, {
+        kind: KIND_OF[kind.toLowerCase()],
+        bentDeg: Number(bent),
+        ...stated,
+      });
+      const refused = read.ok ? flexJointRefused(read.value) : null;
+      return refused === null ? read : err(`${refused.message}. ${refused.next}`);
+    }),
+  };
+}
+
+/** As it is typed. */
+const typedFlexJoint = ({ kind, bentDeg, stated }: FlexJoint): string =>
+  [
+    kind.split('-')[0],
+    bentDeg,
+    ...(stated === undefined ? [] : [`${stated.percent} %`, stated.basis]),
+  ].join(' ');
 
 interface Checked {
   readonly order: WorkOrder;
