@@ -47,6 +47,7 @@ function start(more: { readonly isolate: boolean; readonly bail: number; readonl
       watch: false,
       include: ['tests/**/*.test.{ts,tsx}'],
       maxWorkers: 1,
+      fsModuleCache: false,
       fileParallelism: false,
       sequence: { sequencer: AsGiven },
       reporters: [{}],
