@@ -73,9 +73,7 @@ export const amountSourceSchema = z.discriminatedUnion('kind', [
   z
     .strictObject({ kind: z.literal('usual-share') })
     .describe('A quarter of the limit, as usual where nothing is stated.'),
-  z
-    .strictObject({ kind: z.literal('bend') })
-    .describe('The bend of the universal joint, by its geometry.'),
+  z.strictObject({ kind: z.literal('bend') }).describe('The bend of the universal joint, by its geometry.'),
   z.strictObject({ kind: z.literal('work-order'), basis: stated }).describe('The work order.'),
 ]);
 export type AmountSource = z.infer<typeof amountSourceSchema>;

@@ -59,7 +59,8 @@ export type FlexJoint = z.infer<typeof flexJointSchema>;
 /** Why nothing can be proven through it; null where its share of the uncertainty is known. */
 export function flexJointRefused({ kind, bentDeg, stated }: FlexJoint): Problem | null {
   if (stated !== undefined) return null;
-  const next = 'Use a straight extension, or state how far the torque may be off by it, and who measured that.';
+  const next =
+    'Use a straight extension, or state how far the torque may be off by it, and who measured that.';
   if (kind === 'wobble-extension')
     return {
       code: 'flex-joint-refused',

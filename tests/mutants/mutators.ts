@@ -60,7 +60,15 @@ const OTHER_METHOD: Readonly<Record<string, string>> = {
   endsWith: 'startsWith',
 };
 /** Methods that are left out, with what they were called on left as it is. */
-const LEFT_OUT: ReadonlySet<string> = new Set(['filter', 'sort', 'reverse', 'slice', 'trim', 'toSorted', 'toReversed']);
+const LEFT_OUT: ReadonlySet<string> = new Set([
+  'filter',
+  'sort',
+  'reverse',
+  'slice',
+  'trim',
+  'toSorted',
+  'toReversed',
+]);
 /** Functions that are left out, with their one argument left as it is. */
 const BARE: ReadonlySet<string> = new Set(['Math.abs', 'Math.sqrt']);
 /** Sentences for people: another word is no fault of the program. */
@@ -109,15 +117,27 @@ export function marked(file: string, text: string): string {
   };
   visit(source);
   // What is further behind goes in first; of two at one place the one that closes an inner function.
-  const ordered = inserts.map((insert, i) => [...insert, i] as const).sort((a, b) => b[0] - a[0] || b[2] - a[2]);
+  const ordered = inserts
+    .map((insert, i) => [...insert, i] as const)
+    .sort((a, b) => b[0] - a[0] || b[2] - a[2]);
   return `${ordered.reduce((out, [at, insert]) => out.slice(0, at) + insert + out.slice(at), text)}\n${mark('loaded')};\n`;
 }
 
 const parsed = (file: string, text: string): ts.SourceFile =>
-  ts.createSourceFile(file, text, ts.ScriptTarget.ESNext, true, /x$/.test(file) ? ts.ScriptKind.TSX : ts.ScriptKind.TS);
+  ts.createSourceFile(
+    file,
+    text,
+    ts.ScriptTarget.ESNext,
+    true,
+    /x$/.test(file) ? ts.ScriptKind.TSX : ts.ScriptKind.TS,
+  );
 
 function isSound(file: string, text: string): boolean {
-  const options = { fileName: file, reportDiagnostics: true, compilerOptions: { target: ts.ScriptTarget.ESNext } };
+  const options = {
+    fileName: file,
+    reportDiagnostics: true,
+    compilerOptions: { target: ts.ScriptTarget.ESNext },
+  };
   return ts.transpileModule(text, options).diagnostics?.length === 0;
 }
 
@@ -130,11 +150,17 @@ function isNoCode(node: ts.Node): boolean {
 }
 
 /** What a file may hold is a table, and its bounds are tried with it: only the functions in it are code. */
-const isSchema = (call: ts.CallExpression): boolean => /^z\s*\./.test(call.getText()) && !/=>/.test(call.getText());
+const isSchema = (call: ts.CallExpression): boolean =>
+  /^z\s*\./.test(call.getText()) && !/=>/.test(call.getText());
 
 function editsOf(node: ts.Node, source: ts.SourceFile): readonly Edit[] {
   if (ts.isBinaryExpression(node)) return ofBinary(node);
-  if (ts.isIfStatement(node) || ts.isConditionalExpression(node) || ts.isDoStatement(node) || ts.isWhileStatement(node))
+  if (
+    ts.isIfStatement(node) ||
+    ts.isConditionalExpression(node) ||
+    ts.isDoStatement(node) ||
+    ts.isWhileStatement(node)
+  )
     return ofCondition(node);
   if (ts.isPrefixUnaryExpression(node)) return ofPrefix(node);
   if (ts.isCallExpression(node)) return ofCall(node, source);
@@ -202,7 +228,8 @@ function ofCall(node: ts.CallExpression, source: ts.SourceFile): readonly Edit[]
   if (other !== undefined) edits.push([expression.name, other]);
   if (LEFT_OUT.has(method)) edits.push([[expression.expression.getEnd(), node.getEnd()], '']);
   const [argument] = node.arguments;
-  if (argument !== undefined && BARE.has(expression.getText(source))) edits.push([node, `(${argument.getText()})`]);
+  if (argument !== undefined && BARE.has(expression.getText(source)))
+    edits.push([node, `(${argument.getText()})`]);
   return edits;
 }
 

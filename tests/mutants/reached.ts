@@ -13,7 +13,8 @@ globalThis.reachedCode = new Set();
 afterAll(() => {
   const folder = process.env['REACHED_FOLDER'];
   const test = expect.getState().testPath;
-  if (folder === undefined || test === undefined) throw new Error('there is nowhere to write what was reached');
+  if (folder === undefined || test === undefined)
+    throw new Error('there is nowhere to write what was reached');
   const name = createHash('sha256').update(test).digest('hex');
   writeFileSync(join(folder, name), JSON.stringify({ test, reached: [...(globalThis.reachedCode ?? [])] }));
 });

@@ -59,15 +59,21 @@ async function main(): Promise<number> {
   const terms = new Map(given.map((pair) => [pair.split('=')[0] ?? '', pair.split('=')[1] ?? '']));
   const rooms = TESTS_OF[room];
   if (rooms === undefined) {
-    console.log(`npm run mutants -- ROOM [size=60 seed=1 file=NAME]\n\nrooms: ${Object.keys(TESTS_OF).join(', ')}`);
+    console.log(
+      `npm run mutants -- ROOM [size=60 seed=1 file=NAME]\n\nrooms: ${Object.keys(TESTS_OF).join(', ')}`,
+    );
     return room === '' ? 0 : 2;
   }
   const only = terms.get('file');
-  const files = filesBelow(`src/${room}`, /\.tsx?$/).filter((file) => only === undefined || file.endsWith(only));
+  const files = filesBelow(`src/${room}`, /\.tsx?$/).filter(
+    (file) => only === undefined || file.endsWith(only),
+  );
   const all = files.flatMap((file) => mutantsOf(file, readFileSync(join(ROOT, file), 'utf8')));
   const sample = sampled(all, Number(terms.get('size') ?? 60), terms.get('seed') ?? '1');
   const tests = rooms.flatMap((one) => filesBelow(`tests/${one}`, /\.test\.tsx?$/));
-  console.log(`${room}: ${sample.length} of ${all.length} mutants in ${files.length} files; ${tests.length} test files`);
+  console.log(
+    `${room}: ${sample.length} of ${all.length} mutants in ${files.length} files; ${tests.length} test files`,
+  );
   const folder = mkdtempSync(join(tmpdir(), 'mutants-'));
   const running = trials(ROOT, folder);
   try {
@@ -111,8 +117,14 @@ async function tried(running: Trials, { room, files, tests, sample, folder }: Wo
     const alive = outcomes.filter(({ fate }) => fate === 'survived' || fate === 'not-reached').length;
     console.log(`${String(outcomes.length).padStart(4)}/${sample.length} ${alive} alive  ${lineOf(outcome)}`);
   }
-  const typed = typeFaults(ROOT, outcomes.filter(({ fate }) => fate !== 'killed' && fate !== 'no-end').map(({ mutant }) => mutant));
-  print(room, outcomes.map((one) => (typed.has(one.mutant) ? { ...one, fate: 'types' as const } : one)));
+  const typed = typeFaults(
+    ROOT,
+    outcomes.filter(({ fate }) => fate !== 'killed' && fate !== 'no-end').map(({ mutant }) => mutant),
+  );
+  print(
+    room,
+    outcomes.map((one) => (typed.has(one.mutant) ? { ...one, fate: 'types' as const } : one)),
+  );
   return 0;
 }
 
@@ -128,8 +140,13 @@ async function checkOfTool(
     const whole = await running.try({ file, start: 0, end: 0, by: '' }, tests, 120_000);
     if (whole === 'no-end' || whole.killer !== null)
       return `${file} as it is was taken for a fault: ${whole === 'no-end' ? 'no end' : whole.killer}`;
-    const bad = await running.try({ file, start: 0, end: 0, by: "throw new Error('must be seen');\n" }, tests, 120_000);
-    if (bad === 'no-end' || bad.killer === null) return `${file} throws when it is loaded, and no test saw it.`;
+    const bad = await running.try(
+      { file, start: 0, end: 0, by: "throw new Error('must be seen');\n" },
+      tests,
+      120_000,
+    );
+    if (bad === 'no-end' || bad.killer === null)
+      return `${file} throws when it is loaded, and no test saw it.`;
     const again = await running.try({ file, start: 0, end: 0, by: '' }, tests, 120_000);
     if (again === 'no-end' || again.killer !== null) return `${file} stayed broken behind a mutant.`;
     console.log(`check of the tool: ${file} as it is passes, and broken on purpose is seen by ${bad.killer}`);
@@ -178,7 +195,8 @@ function print(room: string, outcomes: readonly Outcome[]): void {
     console.log(`| ${file} | ${here.length} | ${here.length - alive} | ${alive} |`);
   }
   console.log('\nAlive:');
-  for (const one of outcomes) if (one.fate === 'survived' || one.fate === 'not-reached') console.log(lineOf(one));
+  for (const one of outcomes)
+    if (one.fate === 'survived' || one.fate === 'not-reached') console.log(lineOf(one));
   const seen = count('killed', 'no-end', 'types');
   console.log(
     `\n${room}: ${((100 * seen) / outcomes.length).toFixed(0)} % of ${outcomes.length} seen: ${count('killed')} by a test, ` +

@@ -10,7 +10,11 @@ import { edited, type Mutant, marked } from './mutators.ts';
 /** What the process is asked for. */
 export type Request =
   | { readonly ask: 'reach'; readonly files: readonly string[]; readonly tests: readonly string[] }
-  | { readonly ask: 'try'; readonly mutant: Pick<Mutant, 'file' | 'start' | 'end' | 'by'>; readonly tests: readonly string[] };
+  | {
+      readonly ask: 'try';
+      readonly mutant: Pick<Mutant, 'file' | 'start' | 'end' | 'by'>;
+      readonly tests: readonly string[];
+    };
 
 export interface Ran {
   readonly test: string;
@@ -38,7 +42,11 @@ class AsGiven {
 /** The texts that are read in place of files. */
 const instead = new Map<string, string>();
 
-function start(more: { readonly isolate: boolean; readonly bail: number; readonly setupFiles: string[] }): Promise<Vitest> {
+function start(more: {
+  readonly isolate: boolean;
+  readonly bail: number;
+  readonly setupFiles: string[];
+}): Promise<Vitest> {
   return createVitest(
     'test',
     {
@@ -56,7 +64,13 @@ function start(more: { readonly isolate: boolean; readonly bail: number; readonl
       ...more,
     },
     {
-      plugins: [{ name: 'instead', enforce: 'pre', load: (id: string) => instead.get(id.split('?')[0] ?? id) ?? null }],
+      plugins: [
+        {
+          name: 'instead',
+          enforce: 'pre',
+          load: (id: string) => instead.get(id.split('?')[0] ?? id) ?? null,
+        },
+      ],
     },
   );
 }

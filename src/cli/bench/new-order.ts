@@ -222,7 +222,9 @@ async function askFlexJoint(dialogue: Dialogue, answers: Answers): Promise<Answe
       const [, kind = '', bent = '', percent, basis] =
         /^(universal|wobble)\s+(\d+(?:\.\d+)?)(?:\s+(\d+(?:\.\d+)?)\s*%?\s+(.+))?$/i.exec(answer) ?? [];
       if (kind === '')
-        return err('expected for example universal 10, or with what was measured: wobble 10 4 % tried on the bench');
+        return err(
+          'expected for example universal 10, or with what was measured: wobble 10 4 % tried on the bench',
+        );
       const stated = basis === undefined ? {} : { stated: { percent: Number(percent), basis } };
       const read = parse(flexJointSchema, {
         kind: KIND_OF[kind.toLowerCase()],
@@ -237,11 +239,9 @@ async function askFlexJoint(dialogue: Dialogue, answers: Answers): Promise<Answe
 
 /** As it is typed. */
 const typedFlexJoint = ({ kind, bentDeg, stated }: FlexJoint): string =>
-  [
-    kind.split('-')[0],
-    bentDeg,
-    ...(stated === undefined ? [] : [`${stated.percent} %`, stated.basis]),
-  ].join(' ');
+  [kind.split('-')[0], bentDeg, ...(stated === undefined ? [] : [`${stated.percent} %`, stated.basis])].join(
+    ' ',
+  );
 
 interface Checked {
   readonly order: WorkOrder;
