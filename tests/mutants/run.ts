@@ -7,6 +7,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { type Mutant, mutantsOf } from './mutators.ts';
+import { tryNamed } from './named.ts';
 import { type Trials, trials } from './trials.ts';
 import { typeFaults } from './types.ts';
 
@@ -57,10 +58,11 @@ interface Outcome {
 async function main(): Promise<number> {
   const [room = '', ...given] = process.argv.slice(2);
   const terms = new Map(given.map((pair) => [pair.split('=')[0] ?? '', pair.split('=')[1] ?? '']));
+  if (room === 'named') return await named();
   const rooms = TESTS_OF[room];
   if (rooms === undefined) {
     console.log(
-      `npm run mutants -- ROOM [size=60 seed=1 file=NAME]\n\nrooms: ${Object.keys(TESTS_OF).join(', ')}`,
+      `npm run mutants -- ROOM [size=60 seed=1 file=NAME]\n\nrooms: ${Object.keys(TESTS_OF).join(', ')}; or "named" for the list of known faults`,
     );
     return room === '' ? 0 : 2;
   }
@@ -81,6 +83,15 @@ async function main(): Promise<number> {
   } finally {
     running.end();
     rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+async function named(): Promise<number> {
+  const running = trials(ROOT, tmpdir());
+  try {
+    return (await tryNamed(running, ROOT)) ? 0 : 1;
+  } finally {
+    running.end();
   }
 }
 
