@@ -42,11 +42,7 @@ class AsGiven {
 /** The texts that are read in place of files. */
 const instead = new Map<string, string>();
 
-function start(more: {
-  readonly isolate: boolean;
-  readonly bail: number;
-  readonly setupFiles: string[];
-}): Promise<Vitest> {
+function start(more: { readonly bail: number; readonly setupFiles: string[] }): Promise<Vitest> {
   return createVitest(
     'test',
     {
@@ -54,6 +50,9 @@ function start(more: {
       root: ROOT,
       watch: false,
       include: ['tests/**/*.test.{ts,tsx}'],
+      // A worker that lived on would keep the modules of the mutant before; a thread is started sooner than a process.
+      isolate: true,
+      pool: 'threads',
       maxWorkers: 1,
       fsModuleCache: false,
       fileParallelism: false,
@@ -82,6 +81,8 @@ async function run(vitest: Vitest, tests: readonly string[]): Promise<Answer> {
   const wanted = all
     .filter(({ moduleId }) => paths.has(moduleId))
     .sort((a, b) => order.indexOf(a.moduleId) - order.indexOf(b.moduleId));
+  // What failed in the runs before would count, and end this one before it began.
+  for (const kept of [vitest.state.filesMap, vitest.state.idMap, vitest.state.errorsSet]) kept.clear();
   return answerOf(await vitest.runTestSpecifications(wanted));
 }
 
@@ -105,6 +106,8 @@ function failureOf(module: TestModule): string {
 }
 
 let quick: Promise<Vitest> | null = null;
+/** The file of the mutant before: whatever was read of it since is forgotten before the next one. */
+let before: string | null = null;
 
 async function answer(request: Request): Promise<Answer> {
   instead.clear();
@@ -114,8 +117,7 @@ async function answer(request: Request): Promise<Answer> {
       instead.set(path, marked(file, readFileSync(path, 'utf8')));
     }
     const setupFiles = [join(import.meta.dirname, 'reached.ts')];
-    // Isolated: a module that was loaded for one file would not show what it reaches when it is loaded for another.
-    const vitest = await start({ isolate: true, bail: 0, setupFiles });
+    const vitest = await start({ bail: 0, setupFiles });
     const answered = await run(vitest, request.tests);
     await vitest.close();
     return answered;
@@ -123,12 +125,11 @@ async function answer(request: Request): Promise<Answer> {
   const { mutant, tests } = request;
   const path = join(ROOT, mutant.file);
   instead.set(path, edited(readFileSync(path, 'utf8'), mutant));
-  quick ??= start({ isolate: false, bail: 1, setupFiles: [] });
+  quick ??= start({ bail: 1, setupFiles: [] });
   const vitest = await quick;
-  vitest.invalidateFile(path);
-  const answered = await run(vitest, tests);
-  vitest.invalidateFile(path);
-  return answered;
+  for (const stale of [path, before]) if (stale !== null) vitest.invalidateFile(stale);
+  before = path;
+  return await run(vitest, tests);
 }
 
 process.on('message', (request: Request) => {
