@@ -8,7 +8,7 @@ export const CAUSE_WORDS: Readonly<Record<Cause, string>> = {
   'uncorrected-error': 'error, not corrected',
   drift: 'drift since calibration',
   'permissible-deviation': 'permissible deviation',
-  'class-laboratory': 'whoever held it against its class',
+  'class-laboratory': 'check against its class',
   resolution: 'resolution',
   repeatability: 'repeatability',
   peak: 'peak of the pull',
