@@ -41,6 +41,7 @@ export const PROBLEM_CODES = [
   'file-system',
   'file-too-large',
   'file-unreadable',
+  'flex-joint-refused',
   'folder-in-package',
   'folder-not-empty',
   'forget-held',

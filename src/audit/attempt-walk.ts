@@ -1,6 +1,6 @@
 import type { LogEntry } from '../evidence/log.ts';
 import { fold } from '../job/fold.ts';
-import { measured, readingFor } from '../job/measurement.ts';
+import { circumstancesOf, measured, readingFor } from '../job/measurement.ts';
 import type { CylinderState, GapAttempt, JobState, TorqueAttempt } from '../job/state.ts';
 import { type Stage, stageAfter } from '../job/tightening-stage.ts';
 import { torqueStep } from '../job/torque-step.ts';
@@ -224,7 +224,7 @@ function reachedAtLeast(state: JobState, attempt: TorqueAttempt): Known | null {
   return { value: rounded(value, 6), expanded: rounded(budget.expanded, 6) };
 }
 
-const circumstances = ({ basis, order }: JobState) => ({ on: basis.on, adapter: order.adapter });
+const circumstances = ({ basis, order }: JobState) => circumstancesOf(basis.on, order);
 
 function plugOf(state: JobState, walk: Walk, cylinder: number, plug: number) {
   return walk.said(cylinder, plug) ?? { part: state.order.plug.part, lot: null };

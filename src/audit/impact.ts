@@ -6,6 +6,7 @@
 import type { Certificate } from '../instrument/certificate.ts';
 import type { Instrument } from '../instrument/instrument.ts';
 import { judgedBy } from '../job/judging.ts';
+import { circumstancesOf } from '../job/measurement.ts';
 import { windowFor } from '../job/windows.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
 import { order } from '../quantity/compare.ts';
@@ -68,7 +69,7 @@ export function judgeAgain(rows: readonly AttemptRow[], asFound: AsFound): reado
     if (readingSi === null || (row.result === null && !repeats))
       return { row, again: null, sort: null, covered: true };
     const { instrument, setup, window } = basis(row);
-    const circumstances = { on: row.on, adapter: setup.adapter ?? undefined };
+    const circumstances = circumstancesOf(row.on, setup);
     const by = { instrument, circumstances, window, rule: setup.decision.rule };
     const again = judgedBy(by, readingSi, row.peakStandardSi);
     const covered = order(readingSi, lowest) >= 0 && order(readingSi, highest) <= 0;
@@ -104,7 +105,7 @@ function bases({ certificate, setups }: AsFound): (row: AttemptRow) => Basis {
       throw new Error(`the setup of ${row.job} for ${row.tool} is missing`);
     const instrument = asItWasFound(was, certificate);
     const limits = { lower: then.lowerLimit, upper: then.upperLimit };
-    const circumstances = { on: row.on, adapter: setup.adapter ?? undefined };
+    const circumstances = circumstancesOf(row.on, setup);
     const window = windowFor(instrument, limits, circumstances, setup.decision.rule);
     const basis = { setup, instrument, window };
     worked.set(key, basis);

@@ -1,6 +1,6 @@
 /** What an auditor asks of jobs: who, with what, how it came out, and everything that wants an explanation. */
 import { problemOf, unfit } from '../instrument/unfit.ts';
-import { readingFor } from '../job/measurement.ts';
+import { circumstancesOf, readingFor } from '../job/measurement.ts';
 import { type Mark, marksOf, WORTH, type Worth } from '../job/proof.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { formatGap } from '../quantity/length.ts';
@@ -78,7 +78,7 @@ const STATE: Readonly<Record<AskedJob['state'], readonly string[]>> = {
 /** An instrument that would have been refused was used: a supervisor answered for it, else the job had not been opened. */
 function toolExceptions(row: AttemptRow | undefined, setup: Setup | null): readonly string[] {
   if (row === undefined || setup === null) return [];
-  const circumstances = { on: row.on, adapter: setup.adapter ?? undefined };
+  const circumstances = circumstancesOf(row.on, setup);
   return setup.instruments.flatMap((instrument) => {
     const window = instrument.quantity === 'torque' ? setup.torqueWindow : setup.gapWindow;
     if (window === null) return [];

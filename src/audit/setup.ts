@@ -6,7 +6,7 @@ import { instrumentSchema } from '../instrument/instrument.ts';
 import { decisionSchema } from '../job/basis.ts';
 import type { JobState } from '../job/state.ts';
 import { windowSchema } from '../metrology/judgement.ts';
-import { adapterSchema } from '../plug/geometry.ts';
+import { adapterSchema, flexJointSchema } from '../plug/geometry.ts';
 import { headMaterialSchema, plugSchema, specificationSchema, withoutNames } from '../plug/specification.ts';
 
 export const setupSchema = z.strictObject({
@@ -16,6 +16,7 @@ export const setupSchema = z.strictObject({
   plug: plugSchema,
   specification: specificationSchema,
   adapter: adapterSchema.nullable(),
+  flexJoint: flexJointSchema.exactOptional(),
   /** Those that the job measures with, with their certificates and with what a device declared of itself. */
   instruments: z.array(instrumentSchema),
   decision: decisionSchema,
@@ -32,6 +33,7 @@ export function setupOf({ order, instruments, basis, torqueWindow, gapWindow }: 
     plug: order.plug,
     specification: order.specification,
     adapter: order.adapter ?? null,
+    ...(order.flexJoint === undefined ? {} : { flexJoint: order.flexJoint }),
     instruments: instruments.filter(({ quantity }) => quantity === 'torque' || gapWindow !== null),
     decision: basis.decision,
     torqueWindow,

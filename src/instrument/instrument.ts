@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { furtherTermSchema } from '../metrology/further-term.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
 import { certificateSchema } from './certificate.ts';
 
@@ -46,6 +47,15 @@ export const instrumentSchema = z.strictObject({
   permissibleDeviation: permissibleDeviationSchema
     .exactOptional()
     .describe('What its data sheet or class promises. Needed where there is no certificate.'),
+  classUncertainty: z
+    .strictObject({
+      within: permissibleDeviationSchema.describe('U (k = 2).'),
+      basis: basis.describe('Where that comes from.'),
+    })
+    .exactOptional()
+    .describe(
+      'Of a tool without a certificate: the uncertainty of whoever held it against `permissibleDeviation`; a quarter of that unless given.',
+    ),
   resolution: z.number().positive().describe('The step of its readings, in N·m or mm.'),
   basis: basis.describe('Where the promise comes from: a class of a standard, a data sheet.'),
   certificate: certificateSchema.exactOptional().describe('Its calibration certificate.'),
@@ -86,6 +96,12 @@ export const instrumentSchema = z.strictObject({
     })
     .exactOptional()
     .describe('How far it may wander within a year.'),
+  furtherTerms: z
+    .array(furtherTermSchema)
+    .min(1)
+    .max(12)
+    .exactOptional()
+    .describe('What else makes its readings uncertain in this shop.'),
   outOfTolerance: outOfToleranceSchema
     .exactOptional()
     .describe('A finding that no later certificate has put right. Only in the log, never in a station file.'),

@@ -3,7 +3,9 @@ import { permissibleAt } from '../metrology/permissible.ts';
 import type { AmountSource, Term } from '../metrology/term.ts';
 import {
   calibrationTerm,
+  classLaboratoryTerm,
   driftTerm,
+  furtherTerm,
   peakTerm,
   permissibleTerm,
   repeatabilityTerm,
@@ -22,7 +24,7 @@ export interface InstrumentTerms {
 
 /**
  * The lines of the budget that come from the instrument itself: its certificate, or the limits of its class where there is
- * none; step, repeatability, drift since the calibration, and what the pull says of its own peak. `on` is the day of the job.
+ * none; step, repeatability, drift since the calibration, what the shop states beside them, and what the pull says of its own peak. `on` is the day of the job.
  */
 export function instrumentTerms(
   instrument: InstrumentInUse,
@@ -49,12 +51,16 @@ export function instrumentTerms(
         driftTerm(years * permissibleAt(driftPerYear.within, reading), fromStationFile(driftPerYear.basis)),
       );
   } else if (permissibleDeviation !== undefined) {
-    terms.push(permissibleTerm(permissibleDeviation, reading, promise));
+    terms.push(
+      permissibleTerm(permissibleDeviation, reading, promise),
+      classLaboratoryTerm(permissibleDeviation, reading, instrument.classUncertainty),
+    );
   } else {
     throw new RangeError(`nothing says how far ${instrument.id} may be off`);
   }
   terms.push(resolutionTerm(resolution));
   if (repeatability !== undefined) terms.push(repeatabilityTerm(repeatability.readings, repeatability.basis));
+  for (const further of instrument.furtherTerms ?? []) terms.push(furtherTerm(further, reading));
   if (peakStandard !== null && peakStandard > 0) terms.push(peakTerm(peakStandard));
   return { correction, terms };
 }

@@ -10,7 +10,7 @@ import { rounded } from '../quantity/rounded.ts';
 import { scaled, type ToolDescription, type ToolId } from '../reading.ts';
 import { orThrow } from '../result.ts';
 import type { JobEventOf } from './event.ts';
-import { measured, readingFor } from './measurement.ts';
+import { type Circumstances, circumstancesOf, measured, readingFor } from './measurement.ts';
 import type { JobState } from './state.ts';
 import { windowFor } from './windows.ts';
 
@@ -23,7 +23,7 @@ export function judgedReading(
   peakStandard: number | null,
 ): Judgement {
   const { basis, order } = state;
-  const circumstances = { on: basis.on, adapter: order.adapter };
+  const circumstances = circumstancesOf(basis.on, order);
   const by = { instrument: instrumentOf(state, tool), circumstances, window, rule: basis.decision.rule };
   return judgedBy(by, reading, peakStandard);
 }
@@ -31,7 +31,7 @@ export function judgedReading(
 /** What a reading is judged by. */
 interface Basis {
   readonly instrument: Instrument;
-  readonly circumstances: Parameters<typeof measured>[2];
+  readonly circumstances: Circumstances;
   readonly window: Window;
   readonly rule: DecisionRule;
 }
@@ -115,7 +115,7 @@ export function declared(
   const at = window.upperLimit;
   if (!(permissibleAt(permissibleDeviation, at) > permissibleAt(listed, at))) return null;
   const widened: Instrument = { ...instrument, permissibleDeviation };
-  const circumstances = { on: basis.on, adapter: order.adapter };
+  const circumstances = circumstancesOf(basis.on, order);
   const again = ({ lowerLimit: lower, upperLimit: upper }: Window) =>
     windowFor(widened, { lower, upper }, circumstances, basis.decision.rule);
   const { firstTorqueWindow: first } = basis;

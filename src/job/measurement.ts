@@ -3,15 +3,29 @@ import type { Instrument } from '../instrument/instrument.ts';
 import { instrumentTerms } from '../instrument/uncertainty.ts';
 import { type Budget, budgetOf } from '../metrology/budget.ts';
 import type { Term } from '../metrology/term.ts';
-import { adapterTerms } from '../metrology/terms.ts';
-import { type Adapter, actualAt, crowfootOf, leverage, settingFor } from '../plug/geometry.ts';
+import { adapterTerms, bendTerm, statedJointTerm } from '../metrology/terms.ts';
+import {
+  type Adapter,
+  actualAt,
+  crowfootOf,
+  type FlexJoint,
+  leverage,
+  settingFor,
+} from '../plug/geometry.ts';
 
 /** What every reading of a job has in common. */
 export interface Circumstances {
   /** ISO date of the job. */
   readonly on: string;
   readonly adapter: Adapter | undefined;
+  readonly flexJoint?: FlexJoint | undefined;
 }
+
+/** Those of a job on a day: what its order puts between wrench and plug. */
+export const circumstancesOf = (
+  on: string,
+  between: { readonly adapter?: Adapter | null; readonly flexJoint?: FlexJoint },
+): Circumstances => ({ on, adapter: between.adapter ?? undefined, flexJoint: between.flexJoint });
 
 export interface Measured {
   /** Torque on the plug in N·m, or gap in mm. */
@@ -27,7 +41,7 @@ export interface Measured {
 export function measured(
   instrument: Instrument,
   reading: number,
-  { on, adapter }: Circumstances,
+  { on, adapter, flexJoint }: Circumstances,
   peakStandard: number | null,
 ): Measured {
   const { correction, terms } = instrumentTerms(instrument, reading, on, peakStandard);
@@ -37,8 +51,13 @@ export function measured(
   const gain = leverage(foot);
   const seen = terms.map((term): Term => ({ ...term, sensitivity: term.sensitivity * gain }));
   const geometry = adapter === undefined ? [] : adapterTerms(adapter, adapter.within, corrected);
-  return { value: actualAt(corrected, foot), budget: budgetOf([...seen, ...geometry]) };
+  const value = actualAt(corrected, foot);
+  const joint = flexJoint === undefined ? [] : [flexJointTerm(flexJoint, value)];
+  return { value, budget: budgetOf([...seen, ...geometry, ...joint]) };
 }
+
+const flexJointTerm = ({ bentDeg, stated }: FlexJoint, valueNm: number): Term =>
+  stated === undefined ? bendTerm(bentDeg, valueNm) : statedJointTerm(stated, valueNm);
 
 /** Certificates are nearly straight, so each round of this takes the error of the one before down to a share of itself. */
 const ROUNDS = 12;

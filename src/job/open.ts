@@ -6,6 +6,7 @@ import { spreadWithin } from '../metrology/interval.ts';
 import type { Window } from '../metrology/judgement.ts';
 import { outOfBounds } from '../plug/bounds.ts';
 import { type GapPolicy, gapCheckOf, gapLimitsOf, gapPolicyOf, wiresOf } from '../plug/gap.ts';
+import { flexJointRefused } from '../plug/geometry.ts';
 import type { Note } from '../plug/note.ts';
 import { notesOn } from '../plug/plausibility.ts';
 import { outranked } from '../plug/precedence.ts';
@@ -15,7 +16,7 @@ import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { Decision } from './basis.ts';
 import type { JobEventOf } from './event.ts';
-import { readingFor } from './measurement.ts';
+import { circumstancesOf, readingFor } from './measurement.ts';
 import type { WorkOrder } from './order.ts';
 import type { Routine } from './routine.ts';
 import { RULES } from './rules.ts';
@@ -97,6 +98,8 @@ export function specifiedBy(
   if (vin?.illegal === true) return err(vin.problem);
   const future = notYet(specification, on);
   if (future !== null) return err(future);
+  const flexible = order.flexJoint === undefined ? null : flexJointRefused(order.flexJoint);
+  if (flexible !== null) return err(flexible);
   const better = outranked(specification);
   if (better !== null) return err(better);
   const tightening = tighteningOf(specification);
@@ -156,7 +159,7 @@ function torqueSide(
     upper: Math.max(...steps.map(({ upperNm }) => upperNm)),
   });
   if (!fit.ok) return fit;
-  const circumstances = { on: opening.on, adapter: order.adapter };
+  const circumstances = circumstancesOf(opening.on, order);
   const { rule } = opening.decision;
   const [window, firstWindow] = steps.map(({ lowerNm, upperNm }) =>
     windowFor(wrench, { lower: lowerNm, upper: upperNm }, circumstances, rule),
@@ -200,7 +203,7 @@ function gapSide(
   if (gauge === undefined) return err(missing('gap gauge', 'length'));
   const fit = fitFor(gauge, order, opening, { lower, upper });
   if (!fit.ok) return fit;
-  const window = windowFor(gauge, { lower, upper }, { on: opening.on, adapter: undefined }, rule);
+  const window = windowFor(gauge, { lower, upper }, circumstancesOf(opening.on, {}), rule);
   const problem = undecidable(window, `tool ${gauge.id}`, rule);
   return problem === null ? ok({ window, overridden: fit.value }) : err(problem);
 }
@@ -214,7 +217,7 @@ function fitFor(
 ): Result<readonly JobEventOf<'instrument-overridden'>[], NotOpened> {
   const wrong = misdescribed(instrument, on);
   if (wrong !== null) return err(wrong);
-  const circumstances = { on, adapter: order.adapter };
+  const circumstances = circumstancesOf(on, order);
   const from = readingFor(instrument, limits.lower, circumstances);
   const to = readingFor(instrument, limits.upper, circumstances);
   const reasons = unfit(instrument, { on, from, to });

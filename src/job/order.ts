@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { personal } from '../personal.ts';
-import { adapterSchema } from '../plug/geometry.ts';
+import { adapterSchema, flexJointSchema } from '../plug/geometry.ts';
 import { headMaterialSchema, plugSchema, specificationSchema } from '../plug/specification.ts';
 import { misnumbered } from '../sequence/plan.ts';
 
@@ -87,5 +87,8 @@ export const workOrderSchema = z.strictObject({
     .describe(
       'A crowfoot or an offset extension between wrench and plug. A straight extension needs no entry.',
     ),
+  flexJoint: flexJointSchema
+    .exactOptional()
+    .describe('A universal joint or a wobble extension between wrench and plug.'),
 });
 export type WorkOrder = z.infer<typeof workOrderSchema>;

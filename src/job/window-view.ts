@@ -8,6 +8,7 @@ import { normalDensity } from '../metrology/normal.ts';
 import { type GlobalRisk, globalRisk, guardBandFor } from '../metrology/risk.ts';
 import { judge } from '../metrology/window.ts';
 import { plugJoint } from '../plug/friction.ts';
+import type { FlexJoint } from '../plug/geometry.ts';
 import type { Note } from '../plug/note.ts';
 import { type TableView, tableView } from '../plug/plausibility.ts';
 import { SOURCE_WORDS } from '../plug/precedence.ts';
@@ -15,7 +16,7 @@ import { tighteningOf } from '../plug/tightening.ts';
 import { formatAngle } from '../quantity/angle.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { Decision } from './basis.ts';
-import { type Circumstances, type Measured, measured, readingFor } from './measurement.ts';
+import { type Circumstances, circumstancesOf, type Measured, measured, readingFor } from './measurement.ts';
 import { specifiedBy } from './open.ts';
 import type { WorkOrder } from './order.ts';
 import { windowFor } from './windows.ts';
@@ -67,7 +68,7 @@ export function viewOfWindow(
   const { limits, notes } = specified.value;
   const wrong = misdescribed(wrench, on);
   if (wrong !== null) return err(wrong);
-  const circumstances = { on, adapter: order.adapter };
+  const circumstances = circumstancesOf(on, order);
   const window = windowFor(
     wrench,
     { lower: limits.lowerNm, upper: limits.upperNm },
@@ -95,7 +96,7 @@ export function viewOfWindow(
 }
 
 function factsOf(
-  { specification, plug, engine, adapter }: WorkOrder,
+  { specification, plug, engine, adapter, flexJoint }: WorkOrder,
   wrench: Instrument,
 ): [string, string][] {
   const { source, torque, threads, reduction } = specification;
@@ -132,8 +133,16 @@ function factsOf(
         ? 'straight on the plug'
         : `adapter of ${adapter.offsetMm} mm at ${formatAngle(adapter.angleDeg)} on a wrench of ${adapter.armMm} mm`,
     ],
+    ...(flexJoint === undefined ? [] : [['joint', flexJointWords(flexJoint)] as [string, string]]),
   ];
 }
+
+/** "universal joint, bent by up to 10°" */
+export const flexJointWords = ({ kind, bentDeg, stated }: FlexJoint): string =>
+  [
+    `${kind.replace('-', ' ')}, bent by up to ${formatAngle(bentDeg)}`,
+    ...(stated === undefined ? [] : [`within ${stated.percent} % by ${stated.basis}`]),
+  ].join('; ');
 
 function basisOf({ certificate, basis }: Instrument): string {
   return certificate === undefined

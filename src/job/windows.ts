@@ -4,7 +4,7 @@ import type { Window } from '../metrology/judgement.ts';
 import type { Problem } from '../problem.ts';
 import { formatGap } from '../quantity/length.ts';
 import { formatTorque } from '../quantity/torque.ts';
-import { type Circumstances, measured, readingFor } from './measurement.ts';
+import { type Circumstances, circumstancesOf, measured, readingFor } from './measurement.ts';
 import type { JobState } from './state.ts';
 
 interface Limits {
@@ -48,7 +48,7 @@ export function asWrenchReads(
 ): { readonly lowerNm: number; readonly upperNm: number } {
   const wrench = state.instruments.find(({ quantity }) => quantity === 'torque');
   if (wrench === undefined) return { lowerNm: window.lowerLimit, upperNm: window.upperLimit };
-  const circumstances = { on: state.basis.on, adapter: state.order.adapter };
+  const circumstances = circumstancesOf(state.basis.on, state.order);
   return {
     lowerNm: readingFor(wrench, window.lowerLimit, circumstances),
     upperNm: readingFor(wrench, window.upperLimit, circumstances),

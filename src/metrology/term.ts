@@ -29,16 +29,23 @@ export const causeSchema = z.enum([
   'uncorrected-error',
   'drift',
   'permissible-deviation',
+  'class-laboratory',
   'resolution',
   'repeatability',
   'peak',
   'adapter-arm',
   'adapter-offset',
   'adapter-angle',
+  'flex-joint',
+  'temperature',
+  'drive',
+  'hand-position',
+  'joint',
+  'other',
 ]);
 export type Cause = z.infer<typeof causeSchema>;
 
-const stated = z.string().min(1).max(160).describe('Where it comes from, as the station file states it.');
+const stated = z.string().min(1).max(160).describe('Where it comes from, as it is stated there.');
 
 /** Where the amount of a line comes from. */
 export const amountSourceSchema = z.discriminatedUnion('kind', [
@@ -63,6 +70,11 @@ export const amountSourceSchema = z.discriminatedUnion('kind', [
   z
     .strictObject({ kind: z.literal('adapter') })
     .describe('The lengths and the angle of the adapter, measured.'),
+  z
+    .strictObject({ kind: z.literal('usual-share') })
+    .describe('A quarter of the limit, as usual where nothing is stated.'),
+  z.strictObject({ kind: z.literal('bend') }).describe('The bend of the universal joint, by its geometry.'),
+  z.strictObject({ kind: z.literal('work-order'), basis: stated }).describe('The work order.'),
 ]);
 export type AmountSource = z.infer<typeof amountSourceSchema>;
 

@@ -1,5 +1,7 @@
 /** The lines that a budget for a torque wrench or a gap gauge is made of; every amount in the unit of the result. */
 import type { Calibrated } from './calibration.ts';
+import { COVERAGE_FACTOR } from './coverage.ts';
+import type { FurtherTerm } from './further-term.ts';
 import { type PermissibleDeviation, permissibleAt } from './permissible.ts';
 import type { AmountSource, Cause, Distribution, Term } from './term.ts';
 
@@ -10,6 +12,52 @@ export function permissibleTerm(
   source: AmountSource,
 ): Term {
   return typeB('permissible-deviation', source, permissibleAt(permissible, value), { kind: 'rectangular' });
+}
+
+/** A laboratory's U is at most this share of the limits that it holds an instrument against. Usual practice; assumption. */
+const SHARE_OF_LIMIT = 1 / 4;
+
+/**
+ * Limits of a class say that an instrument was seen within them, not that it is: what whoever saw it leaves open comes on
+ * top. `expanded` is that U (k = 2); the usual share of the limit where nobody states it.
+ */
+export function classLaboratoryTerm(
+  permissible: PermissibleDeviation,
+  value: number,
+  stated: { readonly within: PermissibleDeviation; readonly basis: string } | undefined,
+): Term {
+  const expanded =
+    stated === undefined
+      ? SHARE_OF_LIMIT * permissibleAt(permissible, value)
+      : permissibleAt(stated.within, value);
+  const source: AmountSource =
+    stated === undefined ? { kind: 'usual-share' } : { kind: 'station-file', basis: stated.basis };
+  return typeB('class-laboratory', source, expanded, { kind: 'normal', k: COVERAGE_FACTOR });
+}
+
+/** What a shop states of its own accord, with its basis. */
+export function furtherTerm({ cause, within, spread, basis }: FurtherTerm, value: number): Term {
+  const distribution: Distribution =
+    spread === 'normal' ? { kind: 'normal', k: COVERAGE_FACTOR } : { kind: spread ?? 'rectangular' };
+  return typeB(cause, { kind: 'station-file', basis }, permissibleAt(within, value), distribution);
+}
+
+/**
+ * A universal joint passes its torque on unevenly: bent by β, between cos β and 1/cos β of it, by where in its turn it
+ * stands; most of the time near either end, so arcsine. Friction in it is not counted.
+ */
+export function bendTerm(bentDeg: number, valueNm: number): Term {
+  const most = 1 / Math.cos((bentDeg * Math.PI) / 180) - 1;
+  return typeB('flex-joint', { kind: 'bend' }, most * Math.abs(valueNm), { kind: 'arcsine' });
+}
+
+/** A joint or a wobble extension of which somebody measured how far the torque may be off. */
+export function statedJointTerm(
+  { percent, basis }: { readonly percent: number; readonly basis: string },
+  valueNm: number,
+): Term {
+  const amount = permissibleAt({ kind: 'relative', percent }, valueNm);
+  return typeB('flex-joint', { kind: 'work-order', basis }, amount, { kind: 'rectangular' });
 }
 
 /** A digital step: half a step to either side, rectangular, so step/√12 (GUM F.2.2.1). */

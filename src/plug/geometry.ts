@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Problem } from '../problem.ts';
 
 /** A crowfoot or extension on the drive of a torque wrench. Lengths in one unit, whichever; valid for a pull square to the handle. */
 export interface Crowfoot {
@@ -35,6 +36,46 @@ export const adapterSchema = z
     message: 'expected an adapter that leaves a lever between hand and plug',
   });
 export type Adapter = z.infer<typeof adapterSchema>;
+
+/** Beyond this bend a universal joint passes torque too unevenly. Common practice, no source; at 15° it is 3.5 %. */
+const MOST_BENT_DEG = 15;
+
+/** What lets the wrench stand at an angle to the plug, and so passes on another torque than it is given. */
+export const flexJointSchema = z.strictObject({
+  kind: z
+    .enum(['universal-joint', 'wobble-extension'])
+    .describe('A universal joint, or an extension with a rounded drive.'),
+  bentDeg: z.number().min(0).max(60).describe('How far it is bent at most, in degrees.'),
+  stated: z
+    .strictObject({
+      percent: z.number().positive().max(50).describe('In per cent of the torque at the plug.'),
+      basis: z.string().min(1).max(160).describe('Who measured that, and how.'),
+    })
+    .exactOptional()
+    .describe('How far the torque may be off by it. Without this only a universal joint up to 15° is taken.'),
+});
+export type FlexJoint = z.infer<typeof flexJointSchema>;
+
+/** Why nothing can be proven through it; null where its share of the uncertainty is known. */
+export function flexJointRefused({ kind, bentDeg, stated }: FlexJoint): Problem | null {
+  if (stated !== undefined) return null;
+  const next =
+    'Use a straight extension, or state how far the torque may be off by it, and who measured that.';
+  if (kind === 'wobble-extension')
+    return {
+      code: 'flex-joint-refused',
+      where: 'flexJoint.stated',
+      message: 'nobody can compute what torque a wobble extension passes on when it is bent',
+      next,
+    };
+  if (bentDeg <= MOST_BENT_DEG) return null;
+  return {
+    code: 'flex-joint-refused',
+    where: 'flexJoint.bentDeg',
+    message: `a universal joint bent by ${bentDeg}° passes torque on too unevenly; ${MOST_BENT_DEG}° is the most`,
+    next,
+  };
+}
 
 /** What the wrench must show for the fastener to get `target`: T·L/(L + E·cos θ). */
 export function settingFor(target: number, crowfoot: Crowfoot): number {

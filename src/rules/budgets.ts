@@ -1,6 +1,6 @@
 /** The uncertainty budgets of a job's instruments at the limits of its windows, written out so that a reader can follow them. */
 import { z } from 'zod';
-import { measured, readingFor } from '../job/measurement.ts';
+import { circumstancesOf, measured, readingFor } from '../job/measurement.ts';
 import type { JobState } from '../job/state.ts';
 import { amountSourceSchema, causeSchema } from '../metrology/term.ts';
 
@@ -44,7 +44,7 @@ export function budgetsOf(state: JobState): readonly RecordedBudget[] {
   return state.instruments.flatMap((instrument) => {
     const window = instrument.quantity === 'torque' ? state.torqueWindow : state.gapWindow;
     if (window === null) return [];
-    const circumstances = { on: state.basis.on, adapter: state.order.adapter };
+    const circumstances = circumstancesOf(state.basis.on, state.order);
     return [window.lowerLimit, window.upperLimit].map((at) => {
       const reading = readingFor(instrument, at, circumstances);
       const { budget } = measured(instrument, reading, circumstances, null);

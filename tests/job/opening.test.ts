@@ -5,6 +5,7 @@ import { type Opened, type Opening, openJob } from '../../src/job/open.ts';
 import type { WorkOrder } from '../../src/job/order.ts';
 import { normalSpread } from '../../src/metrology/spread.ts';
 import { judge } from '../../src/metrology/window.ts';
+import type { FlexJoint } from '../../src/plug/geometry.ts';
 import { newtonMetres } from '../../src/quantity/torque.ts';
 import { exampleOrder, INSTRUMENTS, OPENING, workshop } from './workshop.ts';
 
@@ -162,9 +163,9 @@ describe('the windows of a job', () => {
       return torqueWindow.acceptLower;
     };
     expect(accept({ kind: 'simple' })).toBe(25);
-    expect(accept({ kind: 'iso-14253-1' })).toBeCloseTo(25 + 1.65 * 0.28868, 3);
-    expect(accept({ kind: 'guard-band', r: 1.5 })).toBeCloseTo(25 + 1.5 * 0.57737, 3);
-    expect(accept({ kind: 'probability', atLeast: 0.95 })).toBeCloseTo(25 + 1.644854 * 0.28868, 3);
+    expect(accept({ kind: 'iso-14253-1' })).toBeCloseTo(25 + 1.65 * 0.29538, 3);
+    expect(accept({ kind: 'guard-band', r: 1.5 })).toBeCloseTo(25 + 1.5 * 0.59076, 3);
+    expect(accept({ kind: 'probability', atLeast: 0.95 })).toBeCloseTo(25 + 1.644854 * 0.29538, 3);
   });
 
   it('are those at the plug; an adapter adds its own uncertainty', () => {
@@ -173,6 +174,26 @@ describe('the windows of a job', () => {
     const [{ torqueWindow }] = opened({ ...order, adapter }, INSTRUMENTS);
     expect(torqueWindow).toMatchObject({ lowerLimit: 25, upperLimit: 30 });
     expect(torqueWindow.expandedAtLower).toBeGreaterThan(straight.torqueWindow.expandedAtLower);
+  });
+
+  it.each<[string, FlexJoint, string | null]>([
+    ['a universal joint bent by 15°', { kind: 'universal-joint', bentDeg: 15 }, null],
+    ['one bent by more', { kind: 'universal-joint', bentDeg: 15.5 }, 'flexJoint.bentDeg'],
+    ['a wobble extension', { kind: 'wobble-extension', bentDeg: 5 }, 'flexJoint.stated'],
+    [
+      'a wobble extension that somebody measured',
+      { kind: 'wobble-extension', bentDeg: 5, stated: { percent: 3, basis: 'bench, 20 pulls' } },
+      null,
+    ],
+    [
+      'a universal joint far bent that somebody measured',
+      { kind: 'universal-joint', bentDeg: 25, stated: { percent: 6, basis: 'bench, 20 pulls' } },
+      null,
+    ],
+  ])('%s is taken only where its share is known', (_what, flexJoint, field) => {
+    const problem = refused({ ...order, flexJoint }, INSTRUMENTS);
+    if (field === null) expect(problem).toBeNull();
+    else expect(problem).toMatchObject({ code: 'flex-joint-refused', where: field });
   });
 
   it('ask the wrench for the range that it reads, not that of the plug', () => {

@@ -171,6 +171,17 @@ describe('a calibration certificate', () => {
     expect(standard).toBeCloseTo(0.18, 12);
   });
 
+  it('is nearer to the point that the reading is nearer to', () => {
+    // A quarter of the way from -0.1 at 10 to 0.42 at 36, and from 0.42 at 36 to 0.9 at 60.
+    expect(calibratedAt(points, 16.5).error).toBeCloseTo(0.03, 12);
+    expect(calibratedAt(points, 42).error).toBeCloseTo(0.54, 12);
+    // The uncertainty is the larger of the two wherever between them: the last point has the larger one.
+    for (const reading of [37, 48, 59]) {
+      const { expanded, standard } = calibratedAt(points, reading);
+      expect([expanded, standard]).toEqual([0.6, 0.3]);
+    }
+  });
+
   it('holds at its points, the first and the last among them', () => {
     for (const point of points) {
       const { error, standard, extrapolated } = calibratedAt(points, point.reading);

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { combine, coverageFactorFor } from '../../src/metrology/budget.ts';
 import { propagate } from '../../src/metrology/covariance.ts';
 import { studentQuantile } from '../../src/metrology/student.ts';
-import type { Input } from '../../src/metrology/term.ts';
-import { repeatabilityTerm } from '../../src/metrology/terms.ts';
+import { type Input, standardUncertainty } from '../../src/metrology/term.ts';
+import { repeatabilityTerm, resolutionTerm } from '../../src/metrology/terms.ts';
 import { agrees, type Confirmed } from './published.ts';
 
 const GTC = 'JCGM 100:2008 H.1, by MSLNZ/GTC examples/GUM_H1.py and its test';
@@ -190,4 +190,16 @@ describe('NIST StRD, univariate: standard deviation of hard-to-sum readings', ()
   check('NumAcc2', 0.1, 1e-14, saw(1.2, 1.1, 1.3));
   check('NumAcc3', 0.1, 1e-9, saw(1_000_000.2, 1_000_000.1, 1_000_000.3));
   check('NumAcc4', 0.1, 1e-8, saw(10_000_000.2, 10_000_000.1, 10_000_000.3));
+});
+
+describe('GUM 4.3.7 and F.2.2.1: bounds and steps', () => {
+  const check = (source: string, what: string, value: number, within: number, ours: () => number) =>
+    agrees({ what, value, within, source: `JCGM 100:2008, ${source}`, confirmed: 'from memory' }, ours);
+  check('4.3.7, example 1', 'u of an expansion that is in error by 0.40 at most, 1e-6/°C', 0.23, 0.005, () =>
+    standardUncertainty(0.4, { kind: 'rectangular' }),
+  );
+  check('F.2.2.1', 'u of an indication in steps, in steps', 0.29, 0.005, () => {
+    const { amount, distribution } = resolutionTerm(1);
+    return standardUncertainty(amount, distribution);
+  });
 });

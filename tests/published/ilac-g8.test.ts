@@ -33,6 +33,24 @@ describe('ILAC-G8:09/2019: risk of a false OK on the acceptance limit', () => {
     expect(falseAcceptanceAt(0)).toBeLessThanOrEqual(0.5);
   });
 
+  agrees(
+    {
+      what: 'false OK at the edge that the rule of ISO 14253-1 gives, "95 %"',
+      value: 0.05,
+      within: 0.005,
+      source: 'ISO 14253-1:2017, default rule',
+      confirmed: 'from memory',
+    },
+    () => {
+      const zone = acceptanceZone(
+        { kind: 'iso-14253-1' },
+        { lowerLimit: 0, upperLimit: 100 },
+        normalSpread(2),
+      );
+      return specificRisk(zone?.upper ?? Number.NaN, 1, { lowerLimit: 0, upperLimit: 100 }).high;
+    },
+  );
+
   const factor = (what: string, value: number, ours: () => number) =>
     agrees({ what, value, within: 5e-7, source: 'normal distribution', confirmed: 'computed' }, ours);
   factor('guard band for exactly 2.5 %, in u', 1.959964, () => -normalQuantile(0.025));

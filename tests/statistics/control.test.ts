@@ -64,6 +64,33 @@ describe('run rules', () => {
   });
 });
 
+describe('a mean of several values on a chart of weighted means', () => {
+  const settings = { lambda: 0.2, target: 25, sigma: 0.4, width: 3 };
+  const charted = (readings: readonly number[], counts: readonly number[]) =>
+    accepted(ewmaChart(readings, settings, { atDays: readings.map((_, i) => i), nominalDays: 1, counts }));
+
+  it('has limits that are narrower by the root of how many', () => {
+    const { points } = charted([25, 25], [4, 9]);
+    // v1 = 0.2²/4; v2 = 0.8²·v1 + 0.2²/9.
+    expect(points[0]?.upper).toBeCloseTo(25 + 3 * 0.4 * (0.2 / 2), 12);
+    expect(points[1]?.upper).toBeCloseTo(25 + 3 * 0.4 * Math.sqrt(0.64 * 0.01 + 0.04 / 9), 12);
+    expect(points[1]?.lower).toBeCloseTo(50 - (points[1]?.upper ?? 0), 12);
+  });
+
+  it('is cut off where a mean of so many would be', () => {
+    const { points } = accepted(
+      ewmaChart([35], { ...settings, clip: 3 }, { atDays: [0], nominalDays: 1, counts: [4] }),
+    );
+    expect(points[0]?.mean).toBeCloseTo(25 + 0.2 * 3 * 0.4 * 0.5, 12);
+  });
+
+  it('needs a count of one or more for each', () => {
+    const spacing = (counts: readonly number[]) => ({ atDays: [0, 1], nominalDays: 1, counts });
+    for (const counts of [[1], [1, 0], [1, Number.NaN], [1, 1, 1]])
+      expect(problemOf(ewmaChart([25, 25], settings, spacing(counts))).code).toBe('reading-times');
+  });
+});
+
 describe('an individuals chart', () => {
   const next = normals(11);
   const stable = Array.from({ length: 40 }, () => 25 + 0.4 * next());

@@ -1,7 +1,7 @@
 /** What has been said of a new job, and the work order that it makes. */
 import { type LibraryEntry, libraryEntrySchema } from '../../job/library.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
-import type { Adapter } from '../../plug/geometry.ts';
+import type { Adapter, FlexJoint } from '../../plug/geometry.ts';
 import { pathText } from '../../problem.ts';
 import { err, ok, type Result } from '../../result.ts';
 import type { Earlier } from './earlier-orders.ts';
@@ -19,6 +19,7 @@ export interface Answers {
   readonly complaint: string | null;
   readonly figures: Chosen | null;
   readonly adapter: Adapter | null;
+  readonly flexJoint: FlexJoint | null;
   /** The vehicle's last job, once it is recognised. */
   readonly earlier: Earlier | null;
   /** The name under which typed figures go into the library. */
@@ -36,13 +37,15 @@ export const NOTHING: Answers = {
   complaint: null,
   figures: null,
   adapter: null,
+  flexJoint: null,
   earlier: null,
   keepAs: null,
 };
 
 /** The answers as a work order; what was left out is not in it. */
 export function orderOf(answers: Answers): Result<WorkOrder> {
-  const { job, technician, plate, vin, fleet, description, odometerKm, complaint, adapter } = answers;
+  const { job, technician, plate, vin, fleet, description, odometerKm, complaint } = answers;
+  const { adapter, flexJoint } = answers;
   const { engine, plug, specification } = answers.figures ?? {};
   const given = (fields: Record<string, unknown>) =>
     Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== null && value !== undefined));
@@ -50,7 +53,7 @@ export function orderOf(answers: Answers): Result<WorkOrder> {
     form: 'plugmark/work-order/1',
     job,
     vehicle: given({ vin, plate, description, odometerKm, fleet }),
-    ...given({ technician, complaint, engine, plug, specification, adapter }),
+    ...given({ technician, complaint, engine, plug, specification, adapter, flexJoint }),
   });
   if (parsed.success) return ok(parsed.data);
   const issue = parsed.error.issues[0];

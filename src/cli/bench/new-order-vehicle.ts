@@ -123,7 +123,7 @@ export function typedOdometer(text: string): Result<number, string> {
 function recognised(dialogue: Dialogue, answers: Answers, earlier: Earlier | null): Answers {
   const before = answers.earlier?.order.job;
   if (earlier === null || earlier.order.job === before) return answers;
-  const { vehicle: then, job, engine, plug, specification, adapter } = earlier.order;
+  const { vehicle: then, job, engine, plug, specification, adapter, flexJoint } = earlier.order;
   dialogue.say(`  This vehicle was here on ${earlier.on}, job ${job}. Its entries are proposed.`);
   for (const line of earlier.questioned) dialogue.say(`  ! ${line}`);
   const kept = before === undefined ? answers : { plate: null, vin: null, fleet: null, description: null };
@@ -137,6 +137,7 @@ function recognised(dialogue: Dialogue, answers: Answers, earlier: Earlier | nul
     description: asThen(kept.description, then.description),
     figures: figures ?? figuresOf(specification, { engine, plug, from: asIn(job) }),
     adapter: answers.adapter ?? adapter ?? null,
+    flexJoint: answers.flexJoint ?? flexJoint ?? null,
   };
 }
 

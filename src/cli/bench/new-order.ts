@@ -7,7 +7,13 @@ import { z } from 'zod';
 import type { LibraryEntry } from '../../job/library.ts';
 import { type Opened, type Opening, type Override, openJob } from '../../job/open.ts';
 import type { WorkOrder } from '../../job/order.ts';
-import { type Adapter, adapterSchema } from '../../plug/geometry.ts';
+import {
+  type Adapter,
+  adapterSchema,
+  type FlexJoint,
+  flexJointRefused,
+  flexJointSchema,
+} from '../../plug/geometry.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { err, ok, orThrow, type Result } from '../../result.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
@@ -29,7 +35,7 @@ import {
   askTechnician,
   askVin,
 } from './new-order-vehicle.ts';
-import { adapterWords, toolRows, windowRows } from './order-summary.ts';
+import { betweenWords, toolRows, windowRows } from './order-summary.ts';
 import { speaksUtf8 } from './run.ts';
 import type { Library } from './specification-files.ts';
 import { TAPE } from './window-input.ts';
@@ -112,7 +118,11 @@ const STEPS: readonly Step[] = [
     },
     show: ({ figures }) => (figures === null ? '-' : safeLine(`${figures.from}: ${figuresWords(figures)}`)),
   },
-  { label: 'adapter', ask: askAdapter, show: ({ adapter }) => adapterWords(adapter) },
+  {
+    label: 'adapter',
+    ask: askBetween,
+    show: ({ adapter, flexJoint }) => betweenWords(adapter, flexJoint),
+  },
 ];
 
 /** Asks for everything once, then shows the whole and lets any line be said again until Enter opens the job. */
@@ -179,22 +189,60 @@ function askNext(dialogue: Dialogue, possible: boolean): Promise<string> {
   });
 }
 
-/** `300 40 90`, or Enter for a wrench that stands straight on the plug. */
-async function askAdapter(dialogue: Dialogue, answers: Answers): Promise<Answers> {
-  const { adapter } = answers;
-  const usual = adapter === null ? null : `${adapter.armMm} ${adapter.offsetMm} ${adapter.angleDeg}`;
-  const text = 'Crowfoot: mm to hand, mm to plug, angle';
-  return {
-    ...answers,
-    adapter: await askMaybe<Adapter>(dialogue, text, usual, (answer) => {
-      if (adapter !== null && answer === usual) return ok(adapter);
-      const [armMm, offsetMm, angleDeg = 0, ...more] = answer.split(/[\s;]+/).map(Number);
-      if (more.length > 0)
-        return err('expected for example 300 40 90: drive to hand and drive to plug in mm, and the angle');
-      return parse(adapterSchema, { armMm, offsetMm, angleDeg, within: TAPE });
-    }),
-  };
+type Between = Pick<Answers, 'adapter' | 'flexJoint'>;
+
+/** `300 40 90`, `universal 10`, or both; Enter for a wrench that stands straight on the plug. */
+async function askBetween(dialogue: Dialogue, answers: Answers): Promise<Answers> {
+  const { adapter, flexJoint } = answers;
+  const crowfoot = adapter === null ? [] : [`${adapter.armMm} ${adapter.offsetMm} ${adapter.angleDeg}`];
+  const usual = [...crowfoot, ...(flexJoint === null ? [] : [typedFlexJoint(flexJoint)])].join(' ');
+  const text = 'Crowfoot: mm to hand, mm to plug, angle; or universal or wobble, degrees bent';
+  const between = await askMaybe<Between>(dialogue, text, usual === '' ? null : usual, (answer) => {
+    if (answer === usual) return ok({ adapter, flexJoint });
+    const [, figures = '', joint = ''] = /^(.*?)((?:universal|wobble)\b.*)?$/i.exec(answer) ?? [];
+    const lengths = figures.replace(/[\s;]+$/, '');
+    const read = lengths === '' ? ok(null) : readCrowfoot(lengths);
+    if (!read.ok) return read;
+    const bent = joint === '' ? ok(null) : readFlexJoint(joint);
+    return bent.ok ? ok({ adapter: read.value, flexJoint: bent.value }) : bent;
+  });
+  return { ...answers, adapter: between?.adapter ?? null, flexJoint: between?.flexJoint ?? null };
 }
+
+function readCrowfoot(text: string): Result<Adapter, string> {
+  const [armMm, offsetMm, angleDeg = 0, ...more] = text.split(/[\s;]+/).map(Number);
+  if (more.length > 0)
+    return err('expected for example 300 40 90: drive to hand and drive to plug in mm, and the angle');
+  return parse(adapterSchema, { armMm, offsetMm, angleDeg, within: TAPE });
+}
+
+const KIND_OF: Readonly<Record<string, FlexJoint['kind']>> = {
+  universal: 'universal-joint',
+  wobble: 'wobble-extension',
+};
+
+/** `universal 10`, or with what somebody measured: `wobble 10 4 % tried on the bench`. */
+function readFlexJoint(text: string): Result<FlexJoint, string> {
+  const [, kind = '', bent = '', percent, basis] =
+    /^(\w+)\s+(\d+(?:\.\d+)?)(?:\s+(\d+(?:\.\d+)?)\s*%?\s+(.+))?$/.exec(text) ?? [];
+  if (kind === '')
+    return err(
+      'expected for example universal 10, or with what was measured: wobble 10 4 % tried on the bench',
+    );
+  const read = parse(flexJointSchema, {
+    kind: KIND_OF[kind.toLowerCase()],
+    bentDeg: Number(bent),
+    ...(basis === undefined ? {} : { stated: { percent: Number(percent), basis } }),
+  });
+  const refused = read.ok ? flexJointRefused(read.value) : null;
+  return refused === null ? read : err(`${refused.message}. ${refused.next}`);
+}
+
+/** As it is typed. */
+const typedFlexJoint = ({ kind, bentDeg, stated }: FlexJoint): string =>
+  [kind.split('-')[0], bentDeg, ...(stated === undefined ? [] : [`${stated.percent} %`, stated.basis])].join(
+    ' ',
+  );
 
 interface Checked {
   readonly order: WorkOrder;

@@ -6,8 +6,9 @@ import { offBy, unitOf } from '../../instrument/unfit.ts';
 import type { Decision } from '../../job/basis.ts';
 import type { Opened } from '../../job/open.ts';
 import type { WorkOrder } from '../../job/order.ts';
-import { viewOfWindow } from '../../job/window-view.ts';
+import { flexJointWords, viewOfWindow } from '../../job/window-view.ts';
 import type { Window } from '../../metrology/judgement.ts';
+import type { Adapter, FlexJoint } from '../../plug/geometry.ts';
 import { formatAngle } from '../../quantity/angle.ts';
 import { noteLines } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
@@ -83,7 +84,12 @@ function gapText(window: Window, glyphs: Glyphs): string {
   );
 }
 
-export const adapterWords = (adapter: WorkOrder['adapter'] | null): string =>
-  adapter === undefined || adapter === null
-    ? 'none'
-    : `${adapter.offsetMm} mm at ${formatAngle(adapter.angleDeg)}, hand at ${adapter.armMm} mm`;
+/** What is between wrench and plug. */
+export function betweenWords(adapter: Adapter | null, flexJoint: FlexJoint | null): string {
+  const crowfoot =
+    adapter === null
+      ? []
+      : [`${adapter.offsetMm} mm at ${formatAngle(adapter.angleDeg)}, hand at ${adapter.armMm} mm`];
+  const joint = flexJoint === null ? [] : [flexJointWords(flexJoint)];
+  return [...crowfoot, ...joint].join('; ') || 'none';
+}

@@ -5,7 +5,7 @@ import type { Instrument } from '../../instrument/instrument.ts';
 import { type Decision, USUAL_DECISION } from '../../job/basis.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { decisionRuleSchema } from '../../metrology/decision.ts';
-import { type Adapter, adapterSchema } from '../../plug/geometry.ts';
+import { type Adapter, adapterSchema, type FlexJoint, flexJointSchema } from '../../plug/geometry.ts';
 import {
   headMaterialSchema,
   seatSchema,
@@ -29,6 +29,7 @@ export interface WindowOptions {
   readonly arm?: number;
   readonly offset?: number;
   readonly angle?: number;
+  readonly bent?: number;
   readonly reading?: string;
   readonly rule?: string;
   readonly r: number;
@@ -59,7 +60,11 @@ export async function orderFrom(typed: string | undefined, options: WindowOption
           ...given,
           specification: { ...given.specification, ...(typed === undefined ? {} : { torque: typed }) },
         };
-  return adapter === undefined ? order : { ...order, adapter };
+  return {
+    ...order,
+    ...(adapter === undefined ? {} : { adapter }),
+    ...(options.bent === undefined ? {} : { flexJoint: universalJoint(options.bent) }),
+  };
 }
 
 /** An order around a figure that was typed at the command line. */
@@ -107,6 +112,14 @@ function adapterFrom({ arm, offset, angle }: WindowOptions): Adapter | undefined
       'input-not-valid',
       'Give both --arm and --offset in mm, and --angle in degrees.',
     ),
+  );
+}
+
+function universalJoint(bentDeg: number): FlexJoint {
+  const parsed = flexJointSchema.safeParse({ kind: 'universal-joint', bentDeg });
+  if (parsed.success) return parsed.data;
+  throw new ProblemError(
+    problemFromZod(parsed.error, '--bent', 'input-not-valid', 'Give the bend in degrees, for example 10.'),
   );
 }
 

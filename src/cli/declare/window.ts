@@ -36,6 +36,7 @@ export const declareWindow: Declare = (program, run) => {
     .option('--arm <mm>', 'with an adapter: from the drive to the hand', figure)
     .option('--offset <mm>', 'with an adapter: from the drive to the plug', figure)
     .option('--angle <degrees>', 'with an adapter: 0 in line, 90 square, 180 folded back', figure)
+    .option('--bent <degrees>', 'with a universal joint: how far it is bent', figure)
     .option('--reading <torque>', 'judge this reading of the wrench, for example "29.5 N·m"')
     .addOption(
       new Option('--rule <rule>', 'the decision rule').choices([

@@ -8,12 +8,19 @@ export const CAUSE_WORDS: Readonly<Record<Cause, string>> = {
   'uncorrected-error': 'error, not corrected',
   drift: 'drift since calibration',
   'permissible-deviation': 'permissible deviation',
+  'class-laboratory': 'check against its class',
   resolution: 'resolution',
   repeatability: 'repeatability',
   peak: 'peak of the pull',
   'adapter-arm': 'arm of the wrench',
   'adapter-offset': 'offset of the adapter',
   'adapter-angle': 'angle of the adapter',
+  'flex-joint': 'joint on the wrench',
+  temperature: 'temperature',
+  drive: 'square drive',
+  'hand-position': 'position of the hand',
+  joint: 'hardness of the joint',
+  other: 'other',
 };
 
 /** Where the amount of a line comes from. */
@@ -33,6 +40,12 @@ export function amountSourceWords(source: AmountSource): string {
       return 'its samples and its zero';
     case 'adapter':
       return 'measured on the adapter';
+    case 'usual-share':
+      return 'a quarter of the limit, not stated';
+    case 'bend':
+      return 'its bend';
+    case 'work-order':
+      return source.basis;
   }
 }
 

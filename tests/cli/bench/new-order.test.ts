@@ -167,6 +167,28 @@ describe('a new job in a dialogue', () => {
     expect((await ask(at, { ...NEW_VEHICLE, 'Enter opens': 'q' })).asked).toEqual({ do: 'nothing' });
   });
 
+  it('takes a universal joint for what its bend does, and a wobble extension only with what was measured', async () => {
+    const at = await shop();
+    const bent = await ask(at, { ...NEW_VEHICLE, Crowfoot: ['universal 20', '300 40 90; universal 10'] });
+    expect(bent.text).toContain('15° is the most');
+    expect(bent.order).toMatchObject({
+      adapter: { armMm: 300, offsetMm: 40, angleDeg: 90 },
+      flexJoint: { kind: 'universal-joint', bentDeg: 10 },
+    });
+    expect(bent.text).toContain('universal joint, bent by up to 10°');
+    const wobble = await ask(at, {
+      ...NEW_VEHICLE,
+      Crowfoot: ['wobble', 'wobble 5', 'wobble 5 3 % tried on the bench'],
+    });
+    expect(wobble.text).toContain('nobody can compute what torque a wobble extension passes on');
+    expect(wobble.order?.flexJoint).toEqual({
+      kind: 'wobble-extension',
+      bentDeg: 5,
+      stated: { percent: 3, basis: 'tried on the bench' },
+    });
+    expect(wobble.order?.adapter).toBeUndefined();
+  });
+
   it('takes the facts of the right vehicle when the plate is corrected to that of another one', async () => {
     const at = await shop({ before: [exampleOrder(8), exampleOrder(4)] });
     const { order } = await ask(at, {

@@ -42,11 +42,14 @@ describe('plugmark window on a typed specification', () => {
   it('prints window, guard band, what the wrench reads, the verdict and the budget with every source', async () => {
     const text = await lines('25-30 N·m', { permissible: 2, reading: '25.3 N·m' });
     expect(text).toContain('limits          25.00 to 30.00 N·m at the plug');
-    expect(text).toContain('guard band      0.577 at the lower, 0.693 N·m at the upper limit');
-    expect(text).toContain('accepted        25.58 to 29.31 N·m at the plug');
+    expect(text).toContain('guard band      0.591 at the lower, 0.709 N·m at the upper limit');
+    expect(text).toContain('accepted        25.59 to 29.29 N·m at the plug');
     expect(text).toContain('verdict         UNDECIDED');
-    expect(text).toMatch(/permissible deviation {2}B {5}0\.5060 .* rectangular .* typed at the command line/);
-    expect(text).toMatch(/resolution {13}B .* step of the readings/);
+    expect(text).toMatch(/permissible deviation +B {5}0\.5060 .* rectangular .* typed at the command line/);
+    expect(text).toMatch(
+      /check against its class {2}B {5}0\.1265 .* normal .* a quarter of the limit, not stated/,
+    );
+    expect(text).toMatch(/resolution +B .* step of the readings/);
     expect(text).toContain('k = 2.000 (95 %)');
     expect(text).toContain('NGK, European catalogue 2016/17');
   });
