@@ -62,12 +62,12 @@ const drivers: { readonly [U in Use]: Driver<U> } = {
     title: 'Bluetooth LE tools that a profile describes',
     quantities: ['torque', 'length'],
     open: async (tool, config, context) => {
-      const [{ readProfile }, { described }] = await Promise.all([
+      const [{ readProfile, bluetoothProfile }, { described }] = await Promise.all([
         import('./profile/file.ts'),
         import('./profile/language.ts'),
       ]);
       const profile = orThrow(await readProfile(resolve(context.base, config.profile)));
-      return onAir(tool, config, context, described(profile));
+      return onAir(tool, config, context, described(orThrow(bluetoothProfile(profile, config.profile))));
     },
   },
   typed: {
