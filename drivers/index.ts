@@ -70,6 +70,19 @@ const drivers: { readonly [U in Use]: Driver<U> } = {
       return onAir(tool, config, context, described(orThrow(bluetoothProfile(profile, config.profile))));
     },
   },
+  serial: {
+    title: 'Tools on a serial port that a profile describes',
+    quantities: ['torque', 'length'],
+    open: async ({ id }, { port, profile: file }, { base, clock }) => {
+      const [{ readProfile, serialProfile }, { serialTool }, { openSerial }] = await Promise.all([
+        import('./profile/file.ts'),
+        import('./serial/tool.ts'),
+        import('./serial/open.ts'),
+      ]);
+      const read = orThrow(await readProfile(resolve(base, file)));
+      return serialTool({ id, profile: orThrow(serialProfile(read, file)), port, clock, open: openSerial });
+    },
+  },
   typed: {
     title: 'Gauges that type their figure as a keyboard does, and figures typed by hand',
     quantities: ['torque', 'length'],

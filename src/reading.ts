@@ -18,6 +18,7 @@ export const linkEndReasonSchema = z.enum([
   'pairing-missing',
   'not-established',
   'recording-ended',
+  'port-gone',
   'link-ended',
 ]);
 
@@ -145,7 +146,9 @@ export type DeclaredUncertainty = z.infer<typeof declaredUncertaintySchema>;
 /** How the reading got here, and whether the other end could have been somebody else. */
 const linkDescriptionSchema = z
   .strictObject({
-    kind: z.enum(['bluetooth-le', 'direct', 'file', 'keyboard']).describe('By what way the readings come.'),
+    kind: z
+      .enum(['bluetooth-le', 'direct', 'file', 'keyboard', 'serial'])
+      .describe('By what way the readings come.'),
     address: z.string().max(64).exactOptional().describe('Address of the device.'),
     encrypted: z
       .boolean()
