@@ -67,7 +67,11 @@ export const CATALOGUE = {
   'lines of text': wrench(
     3,
     'Invented wrench 3',
-    text({ is: 'text', text: 'T' }, { is: 'value', resolution: '0.01', unit: 'N·m' }, { is: 'text', text: 'Nm' }),
+    text(
+      { is: 'text', text: 'T' },
+      { is: 'value', resolution: '0.01', unit: 'N·m' },
+      { is: 'text', text: 'Nm' },
+    ),
     { frames: { by: 'delimiter', hex: '0d0a' } },
   ),
   'frames over several packets': wrench(
@@ -100,7 +104,11 @@ export const CATALOGUE = {
     }),
   ),
   'sign and magnitude': wrench(7, 'Invented wrench 7', little(value('signmag16', '0.02'), sum('xor-8'))),
-  'zero offset': wrench(8, 'Invented wrench 8', big(value('uint16', '0.01', { zero: 32_768 }), sum('crc-8/smbus'))),
+  'zero offset': wrench(
+    8,
+    'Invented wrench 8',
+    big(value('uint16', '0.01', { zero: 32_768 }), sum('crc-8/smbus')),
+  ),
   'negative scale': wrench(
     9,
     'Invented wrench 9',
@@ -109,7 +117,11 @@ export const CATALOGUE = {
   'unit by a byte': wrench(
     10,
     'Invented wrench 10',
-    big({ is: 'unit', type: 'uint8', codes: UNITS_BY_CODE }, { is: 'value', type: 'sint16' }, sum('sum-8-negated')),
+    big(
+      { is: 'unit', type: 'uint8', codes: UNITS_BY_CODE },
+      { is: 'value', type: 'sint16' },
+      sum('sum-8-negated'),
+    ),
   ),
   'unit by text': wrench(
     11,

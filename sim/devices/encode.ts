@@ -1,7 +1,7 @@
 import { checksumOf, checksumSize } from '../../drivers/profile/checksum.ts';
 import type { ByteField, Part, SampleField, TextField } from '../../drivers/profile/field-schema.ts';
 import { fieldSize, ownSize, sampleSize } from '../../drivers/profile/field-size.ts';
-import { unitCodes, worthOf } from '../../drivers/profile/figure.ts';
+import { placedIn, unitCodes, worthOf } from '../../drivers/profile/figure.ts';
 import type { Layout } from '../../drivers/profile/layout-schema.ts';
 import {
   type ByteOrder,
@@ -36,7 +36,8 @@ export function encodeFrame(layout: Layout, content: FrameContent): Buffer {
 type Bytes = Extract<Layout, { readonly of: 'bytes' }>;
 type Text = Extract<Layout, { readonly of: 'text' }>;
 
-function bytesOf({ fields, byteOrder }: Bytes, content: FrameContent): Buffer {
+function bytesOf(layout: Bytes, content: FrameContent): Buffer {
+  const { fields, byteOrder } = layout;
   const repeated = fields.find((field) => field.is === 'samples');
   const each = repeated === undefined ? 0 : sampleSize(repeated.fields);
   const count = content.samples.length;
@@ -45,7 +46,8 @@ function bytesOf({ fields, byteOrder }: Bytes, content: FrameContent): Buffer {
   const first = content.samples[0] ?? { value: null };
   let at = 0;
   const checksums: (() => void)[] = [];
-  const writer = { frame, order: byteOrder, content };
+  const hasSign = placedIn(layout).some(({ item }) => item.is === 'flag' && item.means === 'negative');
+  const writer = { frame, order: byteOrder, content, hasSign };
   for (const field of fields) {
     if (field.is === 'samples') {
       for (const sample of content.samples)
@@ -68,14 +70,12 @@ interface Writer {
   readonly frame: Buffer;
   readonly order: ByteOrder;
   readonly content: FrameContent;
+  /** The sign of the value is a bit of its own. */
+  readonly hasSign: boolean;
 }
 
-function write(
-  { frame, order, content }: Writer,
-  field: ByteField | SampleField,
-  at: number,
-  told: Told,
-): void {
+function write(writer: Writer, field: ByteField | SampleField, at: number, told: Told): void {
+  const { frame, order, content, hasSign } = writer;
   const put = (value: number, size: number) => void putUnsigned(frame, at, value, size, order);
   switch (field.is) {
     case 'fixed':
@@ -83,7 +83,7 @@ function write(
       return;
     case 'value':
     case 'angle':
-      putNumber(frame, at, rawOf(field, told), field.type, order);
+      putNumber(frame, at, rawOf(field, told, hasSign), field.type, order);
       return;
     case 'unit':
       put(field.codes[content.unit ?? 0]?.code ?? 0, sizeOf(field.type));
@@ -98,11 +98,7 @@ function write(
       put(content.samples.length, sizeOf(field.type));
       return;
     case 'bits': {
-      const isSignApart = field.parts.some((part) => part.is === 'flag' && part.means === 'negative');
-      const word = field.parts.reduce(
-        (sum, part) => sum + bitsOf(part, content, told, isSignApart) * 2 ** part.bit,
-        0,
-      );
+      const word = field.parts.reduce((sum, part) => sum + bitsOf(part, writer, told) * 2 ** part.bit, 0);
       put(word, sizeOf(field.type));
       return;
     }
@@ -114,12 +110,13 @@ function write(
 type Figure = Extract<ByteField | SampleField | Part, { readonly is: 'value' | 'angle' }>;
 
 /** The number as it is written: a code where there is no value and one for that. */
-function rawOf(field: Figure, told: Told): number {
+function rawOf(field: Figure, told: Told, hasSign: boolean): number {
   const own = field.is === 'value' ? told.value : (told.angle ?? null);
-  return own === null ? (field.noValue?.[0] ?? Number.NaN) : own + (field.zero ?? 0);
+  if (own === null) return field.noValue?.[0] ?? Number.NaN;
+  return (field.is === 'value' && hasSign ? Math.abs(own) : own) + (field.zero ?? 0);
 }
 
-function bitsOf(part: Part, content: FrameContent, told: Told, isSignApart: boolean): number {
+function bitsOf(part: Part, { content, hasSign }: Writer, told: Told): number {
   switch (part.is) {
     case 'flag': {
       if (part.means === 'valid') return told.value === null ? 0 : 1;
@@ -132,10 +129,8 @@ function bitsOf(part: Part, content: FrameContent, told: Told, isSignApart: bool
       return part.codes[content.unit ?? 0]?.code ?? 0;
     case 'counter':
       return content.counter ?? 0;
-    default: {
-      const raw = rawOf(part, told);
-      return unsigned(isSignApart && part.is === 'value' ? Math.abs(raw) : raw, part.bits, part.type);
-    }
+    default:
+      return unsigned(rawOf(part, told, hasSign), part.bits, part.type);
   }
 }
 
