@@ -73,7 +73,8 @@ export abstract class Framer {
   protected whole(length: number, behind: number, out: Out): void {
     const piece = this.held.take(length + behind);
     const decoded = this.decode(piece.bytes.subarray(0, length));
-    out(decoded.ok ? { ...piece, frame: decoded.value } : { ...piece, problem: decoded.error });
+    const { bytes, atUs } = piece;
+    out(decoded.ok ? { bytes, atUs, frame: decoded.value } : { bytes, atUs, problem: decoded.error });
   }
 }
 

@@ -4,9 +4,11 @@ export interface Piece {
   readonly atUs: number;
 }
 
+const NOTHING = Buffer.alloc(0);
+
 /** Bytes that wait for the rest of their frame, with their arrivals. */
 export class Held {
-  #bytes: Buffer = Buffer.alloc(0);
+  #bytes: Buffer = NOTHING;
   /** Where each arrival ends. */
   #arrivals: { end: number; readonly atUs: number }[] = [];
 
@@ -25,6 +27,13 @@ export class Held {
   }
 
   take(length: number): Piece {
+    const [only] = this.#arrivals;
+    if (length === this.#bytes.length && this.#arrivals.length === 1 && only !== undefined) {
+      const whole = { bytes: this.#bytes, atUs: only.atUs };
+      this.#bytes = NOTHING;
+      this.#arrivals.length = 0;
+      return whole;
+    }
     const bytes = this.#bytes.subarray(0, length);
     this.#bytes = this.#bytes.subarray(length);
     const atUs = this.#arrivals.find(({ end }) => end >= length)?.atUs ?? 0;

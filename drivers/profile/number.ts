@@ -41,8 +41,12 @@ export function integerKind(type: NumberType | IntegerKind): IntegerKind | undef
   return INTEGER_KINDS.find((kind) => type.startsWith(kind));
 }
 
-export function readUnsigned(bytes: Buffer, at: number, size: number, order: ByteOrder): number {
-  return order === 'little' ? bytes.readUIntLE(at, size) : bytes.readUIntBE(at, size);
+/** By hand: Node's own reader takes several times as long. NaN where a byte is not there. */
+export function readUnsigned(bytes: Uint8Array, at: number, size: number, order: ByteOrder): number {
+  let value = 0;
+  for (let i = 0; i < size; i++)
+    value = value * 256 + (bytes[order === 'big' ? at + i : at + size - 1 - i] ?? Number.NaN);
+  return value;
 }
 
 /** The whole number that the lowest `bits` of `raw` are; NaN where a decimal digit is beyond 9. */

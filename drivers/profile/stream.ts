@@ -63,6 +63,11 @@ export class FrameStream {
 
   /** Frames that came at once lie one behind the other; the last one came when they came. */
   #putAll(cuts: readonly Cut[]): void {
+    const [only] = cuts;
+    if (only !== undefined && cuts.length === 1) {
+      this.#putCut(only, only.atUs);
+      return;
+    }
     let frames = cuts.filter(({ frame }) => frame !== undefined).length;
     for (const cut of cuts) {
       if (cut.frame !== undefined) frames -= 1;
@@ -93,7 +98,8 @@ export class FrameStream {
     const stampUs = this.#stampUs(atUs - later);
     const angle = angleCounts?.[i] ?? null;
     if (own === null) this.#put({ kind: 'not-known', atUs: stampUs });
-    else this.#put({ kind, atUs: stampUs, counts: own, ...(angle !== null && { angleCounts: angle }) });
+    else if (angle === null) this.#put({ kind, atUs: stampUs, counts: own });
+    else this.#put({ kind, atUs: stampUs, counts: own, angleCounts: angle });
   }
 
   /** Time never goes back, even where a frame came sooner than its samples took. */
