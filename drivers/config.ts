@@ -36,6 +36,15 @@ export const driverConfigSchema = z.discriminatedUnion('use', [
     .describe('A Bluetooth tool that a profile describes.'),
   z
     .strictObject({
+      use: z.literal('serial'),
+      port: file.describe(
+        'The port: on Linux best a name below /dev/serial/by-id, which stays the same; on Windows COM3 and the like.',
+      ),
+      profile: file.describe('The file of the profile.'),
+    })
+    .describe('A tool on a serial port, a virtual one over USB, or Bluetooth SPP, that a profile describes.'),
+  z
+    .strictObject({
       use: z.literal('typed'),
       unit: z.enum(['mm', 'in', 'N·m']).describe('Unit of figures that are typed without one.'),
     })

@@ -62,12 +62,25 @@ const drivers: { readonly [U in Use]: Driver<U> } = {
     title: 'Bluetooth LE tools that a profile describes',
     quantities: ['torque', 'length'],
     open: async (tool, config, context) => {
-      const [{ readProfile }, { described }] = await Promise.all([
+      const [{ readProfile, bluetoothProfile }, { described }] = await Promise.all([
         import('./profile/file.ts'),
         import('./profile/language.ts'),
       ]);
       const profile = orThrow(await readProfile(resolve(context.base, config.profile)));
-      return onAir(tool, config, context, described(profile));
+      return onAir(tool, config, context, described(orThrow(bluetoothProfile(profile, config.profile))));
+    },
+  },
+  serial: {
+    title: 'Tools on a serial port that a profile describes',
+    quantities: ['torque', 'length'],
+    open: async ({ id }, { port, profile: file }, { base, clock }) => {
+      const [{ readProfile, serialProfile }, { serialTool }, { openSerial }] = await Promise.all([
+        import('./profile/file.ts'),
+        import('./serial/tool.ts'),
+        import('./serial/open.ts'),
+      ]);
+      const read = orThrow(await readProfile(resolve(base, file)));
+      return serialTool({ id, profile: orThrow(serialProfile(read, file)), port, clock, open: openSerial });
     },
   },
   typed: {

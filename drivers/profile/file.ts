@@ -2,7 +2,14 @@ import { isUtf8 } from 'node:buffer';
 import { readFile } from 'node:fs/promises';
 import { type Problem, problemFromZod } from '../../src/problem.ts';
 import { err, ok, type Result } from '../../src/result.ts';
-import { type Profile, profileSchema } from './schema.ts';
+import {
+  type BluetoothProfile,
+  isBluetooth,
+  isSerial,
+  type Profile,
+  profileSchema,
+  type SerialProfile,
+} from './schema.ts';
 
 /** No description of a device is longer. */
 const MOST_BYTES = 1 << 16;
@@ -32,6 +39,23 @@ export function parseProfile(text: string, file: string): Result<Profile, Proble
   if (parsed.success) return ok(parsed.data);
   const next = 'Correct the place named; "plugmark manual profiles" describes every field.';
   return err(problemFromZod(parsed.error, file, 'input-not-valid', next));
+}
+
+/** A profile of a Bluetooth tool, or why it is none. */
+export const bluetoothProfile = (profile: Profile, file: string): Result<BluetoothProfile, Problem> =>
+  isBluetooth(profile) ? ok(profile) : err(otherLink(profile, file, 'a Bluetooth tool'));
+
+/** A profile of a tool on a serial port, or why it is none. */
+export const serialProfile = (profile: Profile, file: string): Result<SerialProfile, Problem> =>
+  isSerial(profile) ? ok(profile) : err(otherLink(profile, file, 'a tool on a serial port'));
+
+function otherLink({ title, link }: Profile, where: string, wanted: string): Problem {
+  return {
+    code: 'profile-other-link',
+    where: `${where}: link.kind`,
+    message: `the profile "${title}" describes a link "${link.kind}", not ${wanted}`,
+    next: 'In the station file use "profile" for Bluetooth tools and "serial" for those on a serial port.',
+  };
 }
 
 function unreadable(file: string, reason: string): Problem {

@@ -5,79 +5,105 @@ import { readInformation } from '../bluetooth/information.ts';
 import type { Language, Opened, Opening, Unfit } from '../bluetooth/language.ts';
 import { OptionalReader, pick } from '../bluetooth/optional.ts';
 import type { RemoteCharacteristic } from '../radio/radio.ts';
-import { scaleOfProfile } from './packet.ts';
-import type { Profile } from './schema.ts';
-import { PacketStream } from './stream.ts';
+import { valueScaling } from './decoder.ts';
+import { scalingOf } from './figure.ts';
+import type { BluetoothProfile, Profile } from './schema.ts';
+import { FrameStream } from './stream.ts';
+import { paused, regularly } from './timed.ts';
 
-/** The language of a device that a profile describes. */
-export function described(profile: Profile): Language {
-  const endpoints = [profile.readings, ...(profile.start ?? []), ...memoryEndpoints(profile)];
+interface Endpoint {
+  readonly service: string;
+  readonly characteristic: string;
+}
+
+/** The language of a Bluetooth device that a profile describes. */
+export function described(profile: BluetoothProfile): Language {
   return {
     driver: 'profile',
     quantity: profile.quantity,
-    advertised: profile.advertised,
-    services: [...new Set(endpoints.map(({ service }) => service))],
+    advertised: profile.link.advertised,
+    services: [...new Set(endpointsOf(profile).map(({ service }) => service))],
     open: (on) => open(profile, on),
   };
 }
 
-const memoryEndpoints = ({ memory }: Profile) => (memory === undefined ? [] : [memory, memory.request]);
+function endpointsOf({ link }: BluetoothProfile): readonly Endpoint[] {
+  const { by, start = [], keepAlive, memory } = link;
+  return [
+    link,
+    ...start,
+    ...(by.how === 'ask' ? [by.request] : []),
+    ...(keepAlive === undefined ? [] : [keepAlive]),
+    ...(memory === undefined ? [] : [memory, memory.request]),
+  ];
+}
 
-async function open(profile: Profile, on: Opening): Promise<Result<Opened, Unfit>> {
+async function open(profile: BluetoothProfile, on: Opening): Promise<Result<Opened, Unfit>> {
   const { link, characteristics, put, clock } = on;
-  const { readings, start = [] } = profile;
-  const endpoints = [readings, ...start, ...memoryEndpoints(profile)];
-  const missing = endpoints.find((endpoint) => at(characteristics, endpoint) === undefined);
+  const missing = endpointsOf(profile).find((endpoint) => at(on, endpoint) === undefined);
   if (missing !== undefined) return err(notThere(link.address, missing.characteristic, profile));
   const reader = new OptionalReader(link);
   const description = { ...aboutOf(profile), ...(await readInformation(link, characteristics, reader)) };
   for (const { source, hex } of reader.unread) put({ kind: 'raw', atUs: clock.nowUs(), source, hex });
-  const stream = new PacketStream(profile, put);
   // The memory first: what it holds was taken before anything that comes now.
-  await fetchMemory(profile, on, stream);
-  const source = at(characteristics, readings);
-  if (source === undefined) return err(notThere(link.address, readings.characteristic, profile));
-  if (readings.by.how === 'notify')
-    orThrow(await link.subscribe(source, (bytes) => stream.take(bytes, clock.nowUs())));
-  for (const { hex, ...endpoint } of start) {
-    const target = at(characteristics, endpoint);
-    if (target !== undefined) orThrow(await link.write(target, Buffer.from(hex, 'hex')));
-  }
-  const { by } = readings;
-  if (by.how === 'notify') return ok({ description });
-  return ok({ description, later: () => poll(on, source, by.everyMs, stream) });
+  await fetchMemory(profile, on);
+  const take = streamOf(profile, on, 'value', profile.link.characteristic);
+  const source = there(on, profile.link);
+  if (profile.link.by.how !== 'poll') orThrow(await link.subscribe(source, take));
+  for (const { hex, ...endpoint } of profile.link.start ?? [])
+    orThrow(await link.write(there(on, endpoint), Buffer.from(hex, 'hex')));
+  return ok({ description, later: () => goOn(profile, on, source, take) });
 }
 
-async function fetchMemory(profile: Profile, on: Opening, stream: PacketStream): Promise<void> {
-  const { memory } = profile;
+/** What comes in, as frames; what stays unfinished is told when the pause is over, or the link. */
+function streamOf(profile: Profile, on: Opening, kind: 'value' | 'stored', source: string) {
+  const stream = new FrameStream(profile, on.put, { kind, source, openedUs: on.clock.nowUs() });
+  return paused(stream, on.clock, on.after, on.link.down);
+}
+
+async function fetchMemory(profile: BluetoothProfile, on: Opening): Promise<void> {
+  const { memory } = profile.link;
   if (memory === undefined) return;
-  const source = at(on.characteristics, memory);
-  const target = at(on.characteristics, memory.request);
-  if (source === undefined || target === undefined) return;
-  orThrow(await on.link.subscribe(source, (bytes) => stream.take(bytes, on.clock.nowUs(), 'stored')));
-  orThrow(await on.link.write(target, Buffer.from(memory.request.hex, 'hex')));
+  const take = streamOf(profile, on, 'stored', memory.characteristic);
+  orThrow(await on.link.subscribe(there(on, memory), take));
+  orThrow(await on.link.write(there(on, memory.request), Buffer.from(memory.request.hex, 'hex')));
 }
 
-/** Reads again and again until a read fails, which is when the link is gone or of no more use. */
-async function poll(on: Opening, source: RemoteCharacteristic, everyMs: number, stream: PacketStream) {
-  for (;;) {
-    const bytes = await on.link.read(source);
-    if (!bytes.ok) return;
-    if (bytes.value.length > 0) stream.take(bytes.value, on.clock.nowUs());
-    await new Promise<void>((resolve) => void on.after(everyMs * 1_000, resolve));
-  }
+/** Reads, asks and keeps alive until the link is down. A refusal of the device is no end: it may take the next one. */
+async function goOn(
+  { link: { by, keepAlive } }: BluetoothProfile,
+  on: Opening,
+  source: RemoteCharacteristic,
+  take: (bytes: Uint8Array) => void,
+): Promise<void> {
+  const { link, after } = on;
+  const write = async (endpoint: Endpoint & { readonly hex: string }) => {
+    await link.write(there(on, endpoint), Buffer.from(endpoint.hex, 'hex'));
+  };
+  const read = async () => {
+    const bytes = await link.read(source);
+    if (bytes.ok && bytes.value.length > 0) take(bytes.value);
+  };
+  await Promise.all([
+    by.how === 'poll' && regularly(by.everyMs, after, link.down, read),
+    by.how === 'ask' && regularly(by.everyMs, after, link.down, () => write(by.request)),
+    keepAlive !== undefined && regularly(keepAlive.everyMs, after, link.down, () => write(keepAlive)),
+  ]);
 }
 
-function at(
-  characteristics: readonly RemoteCharacteristic[],
-  { service, characteristic }: { readonly service: string; readonly characteristic: string },
-) {
-  return pick(characteristics, service, characteristic);
+const at = ({ characteristics }: Opening, { service, characteristic }: Endpoint) =>
+  pick(characteristics, service, characteristic);
+
+function there(on: Opening, endpoint: Endpoint): RemoteCharacteristic {
+  const found = at(on, endpoint);
+  if (found === undefined) throw new Error(`${endpoint.characteristic} was there`);
+  return found;
 }
 
 /** What the profile itself says of the tool. */
 export function aboutOf(profile: Profile): Omit<ToolDescription, 'link'> {
-  const { exponent, resolutionCounts } = scaleOfProfile(profile);
+  const { exponent, resolutionCounts } = valueScaling(profile.layout);
+  const angle = scalingOf(profile.layout, 'angle');
   return {
     quantity: profile.quantity,
     unit: profile.quantity === 'torque' ? 'N.m' : 'm',
@@ -86,6 +112,9 @@ export function aboutOf(profile: Profile): Omit<ToolDescription, 'link'> {
     samplingFunction: profile.samplingFunction,
     ...(profile.updateIntervalMs !== undefined && { updateIntervalMs: profile.updateIntervalMs }),
     ...(profile.bandwidthHz !== undefined && { bandwidthHz: profile.bandwidthHz }),
+    ...(angle !== undefined && {
+      angle: { exponent: angle.exponent, resolutionCounts: angle.resolutionCounts },
+    }),
   };
 }
 

@@ -7,7 +7,7 @@ import { FORMATS } from '../imds/numbers.ts';
 import { decodeValue } from '../imds/value.ts';
 import { aboutOf } from '../profile/language.ts';
 import type { Profile } from '../profile/schema.ts';
-import { PacketStream } from '../profile/stream.ts';
+import { FrameStream, SERIAL } from '../profile/stream.ts';
 import type { Recording } from './recording.ts';
 
 /*
@@ -29,7 +29,7 @@ const uuid = z
 
 const headerSchema = z.strictObject({
   form: z.literal(CAPTURE_FORM),
-  address: z.string().max(64).describe('Address of the device.'),
+  address: z.string().max(64).describe('Address of the device, or its serial port.'),
   name: z.string().max(248).exactOptional().describe('Its name.'),
   characteristics: z
     .array(
@@ -45,8 +45,10 @@ const headerSchema = z.strictObject({
 
 const packetSchema = z.strictObject({
   atUs: z.int().min(0).describe('Stamp in microseconds.'),
-  service: uuid.describe('The service.'),
-  characteristic: uuid.describe('The characteristic that the bytes came from.'),
+  service: uuid.exactOptional().describe('The service; absent of a serial port.'),
+  characteristic: uuid
+    .exactOptional()
+    .describe('The characteristic that the bytes came from; absent of a serial port.'),
   hex: z
     .string()
     .regex(/^([0-9a-f]{2}){0,512}$/, 'expected whole bytes in small hexadecimal digits')
@@ -104,8 +106,9 @@ export function recordingOf({ header, packets }: Capture, meaning: Meaning): Rec
   const counter = new ReadingCounter();
   const readings: Recording['readings'][number][] = [];
   const put = (arrival: Arrival) => void readings.push(...counter.take(arrival));
-  const take = profile === undefined ? imdsPackets(quantity, put) : profilePackets(profile, put);
+  const { take, end } = profile === undefined ? imdsPackets(quantity, put) : profilePackets(profile, put);
   for (const packet of packets) take(packet);
+  end();
   const format = FORMATS[quantity];
   const about =
     profile === undefined
@@ -130,27 +133,47 @@ export function recordingOf({ header, packets }: Capture, meaning: Meaning): Rec
   };
 }
 
-type Take = (packet: CapturedPacket) => void;
+interface Taking {
+  readonly take: (packet: CapturedPacket) => void;
+  /** Nothing more comes. */
+  readonly end: () => void;
+}
 
-function imdsPackets(quantity: Quantity, put: (arrival: Arrival) => void): Take {
+function imdsPackets(quantity: Quantity, put: (arrival: Arrival) => void): Taking {
   const format = FORMATS[quantity];
-  return ({ atUs, characteristic, hex }) => {
-    if (characteristic !== format.characteristic) return;
-    const decoded = decodeValue(format, Buffer.from(hex, 'hex'));
-    put(decoded.ok ? { ...decoded.value, atUs } : { kind: 'raw', atUs, source: characteristic, hex });
+  return {
+    take: ({ atUs, characteristic, hex }) => {
+      if (characteristic !== format.characteristic) return;
+      const decoded = decodeValue(format, Buffer.from(hex, 'hex'));
+      put(decoded.ok ? { ...decoded.value, atUs } : { kind: 'raw', atUs, source: characteristic, hex });
+    },
+    end: () => {},
   };
 }
 
-function profilePackets(profile: Profile, put: (arrival: Arrival) => void): Take {
-  const stream = new PacketStream(profile, put);
-  const from = (
-    { service, characteristic }: CapturedPacket,
-    endpoint: Profile['readings'] | Profile['memory'],
-  ) => endpoint !== undefined && service === endpoint.service && characteristic === endpoint.characteristic;
-  return (packet) => {
-    const bytes = Buffer.from(packet.hex, 'hex');
-    if (from(packet, profile.memory)) stream.take(bytes, packet.atUs, 'stored');
-    else if (from(packet, profile.readings)) stream.take(bytes, packet.atUs);
+function profilePackets(profile: Profile, put: (arrival: Arrival) => void): Taking {
+  const { link } = profile;
+  const streams = [
+    { from: link.kind === 'serial' ? {} : link, kind: 'value' as const },
+    ...(link.kind === 'serial' || link.memory === undefined
+      ? []
+      : [{ from: link.memory, kind: 'stored' as const }]),
+  ].map(({ from, kind }) => {
+    const { service, characteristic } = { service: undefined, characteristic: undefined, ...from };
+    const source = characteristic ?? SERIAL;
+    return { service, characteristic, stream: new FrameStream(profile, put, { source, openedUs: 0, kind }) };
+  });
+  return {
+    take: (packet) => {
+      const own = streams.find(
+        ({ service, characteristic }) =>
+          service === packet.service && characteristic === packet.characteristic,
+      );
+      own?.stream.take(Buffer.from(packet.hex, 'hex'), packet.atUs);
+    },
+    end: () => {
+      for (const { stream } of streams) stream.pause();
+    },
   };
 }
 

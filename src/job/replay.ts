@@ -101,6 +101,7 @@ const SOURCES_OVER: Readonly<Record<LinkDescription['kind'], readonly FigureSour
   direct: ['simulated'],
   file: ['replayed'],
   keyboard: ['typed'],
+  serial: ['linked', 'simulated'],
 };
 
 const sourceFits = (event: JobEvent): boolean =>

@@ -70,6 +70,7 @@ const LINK_KIND = {
   direct: 'direct',
   file: 'from a file',
   keyboard: 'as a keyboard',
+  serial: 'serial port',
 } as const;
 
 function linkText({ driver, source, description: { link } }: JobEventOf<'tool-linked'>): string {

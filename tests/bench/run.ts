@@ -8,6 +8,7 @@ import { history } from './history/measure.ts';
 import { fitKinds } from './kinds/fit.ts';
 import { kinds } from './kinds/measure.ts';
 import type { Measurement } from './measurement.ts';
+import { profiles } from './profiles.ts';
 import { pullCampaign } from './pull-campaign.ts';
 import { latency } from './radio/latency.ts';
 import { loss } from './radio/loss.ts';
@@ -36,6 +37,7 @@ const MEASUREMENTS: readonly Measurement[] = [
   reconnect,
   soak,
   screenCost,
+  profiles,
 ];
 
 const [name, ...given] = process.argv.slice(2);

@@ -149,6 +149,12 @@ module.exports = {
       { path: 'noble' },
     ),
     rule(
+      'serial',
+      'drivers/serial is the only place that knows the library for serial ports',
+      { path: '^(src|drivers|sim|db)/', pathNot: '^drivers/serial/' },
+      { path: 'node_modules/serialport' },
+    ),
+    rule(
       'sqlite',
       'db is the only place that knows SQLite',
       { path: '^(src|drivers|sim)/' },

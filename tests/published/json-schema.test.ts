@@ -117,6 +117,7 @@ const GOOD: readonly Case[] = [
   { what: 'a certificate', form: 'certificate', value: example('gauge-certificate.json') },
   { what: 'a profile', form: 'profile', value: profile },
   { what: 'another profile', form: 'profile', value: example('profile-gauge.json') },
+  { what: 'a profile of text on a serial port', form: 'profile', value: example('profile-text.json') },
   { what: 'the file of a record', form: 'record-file', value: jws },
   ...jws.signatures.map(
     (one, i): Case => ({ what: `header ${i}`, form: 'record-header', value: decoded(one.protected) }),
@@ -274,7 +275,15 @@ const BAD: readonly (Case & { readonly at: string })[] = [
     },
     at: '/points/0/expanded',
   },
-  { what: 'a scale as a number', form: 'profile', value: { ...profile, scale: 0.02 }, at: '/scale' },
+  {
+    what: 'a resolution as a number',
+    form: 'profile',
+    value: {
+      ...profile,
+      layout: { of: 'text', fields: [{ is: 'value', resolution: 0.01, unit: 'N·m' }] },
+    },
+    at: '/layout',
+  },
   {
     what: 'a file outside of the package',
     form: 'package-index',

@@ -4,7 +4,7 @@ import type { Checked } from '../../../db/backup.ts';
 import type { TextFault } from '../../../db/check-texts.ts';
 import type { Recovered } from '../../../db/recover.ts';
 import type { Candidate } from '../../../drivers/bluetooth/survey.ts';
-import type { Packet } from '../../../drivers/profile/packet.ts';
+import type { Frame } from '../../../drivers/profile/frame.ts';
 import type { Profile } from '../../../drivers/profile/schema.ts';
 import { thumbprint } from '../../evidence/jwk.ts';
 import type { Finding as Held } from '../../evidence/kept-checkpoints.ts';
@@ -248,45 +248,61 @@ export const driverCheckAnswer = answer('driver-check', {
   title: z.string().describe('Title of the profile.'),
   source: z.string().describe('Where the profile comes from.'),
   quantity,
-  service: z.string().describe('UUID of the service that the readings come from.'),
-  characteristic: z.string().describe('UUID of the characteristic that the readings come from.'),
-  packets: z
+  link: z.enum(['bluetooth-le', 'serial']).describe('How the device is reached.'),
+  service: z
+    .string()
+    .nullable()
+    .describe('UUID of the service that the readings come from; null of a serial port.'),
+  characteristic: z
+    .string()
+    .nullable()
+    .describe('UUID of the characteristic that the readings come from; null of a serial port.'),
+  frames: z
     .array(
       z.strictObject({
-        bytes: z.string().describe('The packet, in hexadecimal.'),
+        bytes: z.string().describe('The frame, in hexadecimal.'),
         counter: count.nullable().describe('Its counter; null where the profile has none.'),
         noValue: z.string().nullable().describe('Why it has no value; null where it has one.'),
+        unit: z.string().nullable().describe('The unit that the frame tells; null where it tells none.'),
         torquesNm: z
           .array(z.number().nullable())
           .exactOptional()
           .describe('Of a wrench: its torques in N·m; null where the device sent none.'),
+        anglesDeg: z
+          .array(z.number().nullable())
+          .exactOptional()
+          .describe('Of a wrench that sends its angle: the angles in degrees; null where it sent none.'),
         gapsMm: z
           .array(z.number().nullable())
           .exactOptional()
           .describe('Of a gauge: its gaps in mm; null where the device sent none.'),
       }),
     )
-    .describe('What the profile reads in each packet.'),
+    .describe('The frames that the profile reads in the bytes.'),
 }).describe('What "plugmark driver check --json" prints.');
 
 export const checkedProfile = (
-  profile: Profile,
-  packets: readonly {
+  { title, source, quantity, link }: Profile,
+  frames: readonly {
     readonly bytes: string;
-    readonly packet: Packet;
+    readonly frame: Frame;
     readonly values: readonly (number | null)[];
+    readonly anglesDeg: readonly (number | null)[] | undefined;
   }[],
 ): z.infer<typeof driverCheckAnswer> => ({
   form: 'plugmark/driver-check/1',
-  title: profile.title,
-  source: profile.source,
-  quantity: profile.quantity,
-  service: profile.readings.service,
-  characteristic: profile.readings.characteristic,
-  packets: packets.map(({ bytes, packet, values }) => ({
+  title,
+  source,
+  quantity,
+  link: link.kind,
+  service: link.kind === 'serial' ? null : link.service,
+  characteristic: link.kind === 'serial' ? null : link.characteristic,
+  frames: frames.map(({ bytes, frame, values, anglesDeg }) => ({
     bytes,
-    counter: packet.counter ?? null,
-    noValue: packet.noValue ?? null,
-    ...(profile.quantity === 'torque' ? { torquesNm: [...values] } : { gapsMm: [...values] }),
+    counter: frame.counter ?? null,
+    noValue: frame.noValue ?? null,
+    unit: frame.unit ?? null,
+    ...(quantity === 'torque' ? { torquesNm: [...values] } : { gapsMm: [...values] }),
+    ...(anglesDeg !== undefined && { anglesDeg: [...anglesDeg] }),
   })),
 });

@@ -34,7 +34,7 @@ export const FORMS = {
   routine: routineSchema.describe("A shop's own routine."),
   specification: libraryEntrySchema.describe("An entry of the shop's library."),
   certificate: certificateFileSchema.describe('A calibration certificate.'),
-  profile: profileSchema.describe('The description of a Bluetooth tool.'),
+  profile: profileSchema.describe('The description of a tool without code.'),
   'record-file': jwsSchema.describe('The file of a record: a JWS in general JSON serialization.'),
   'record-header': recordHeaderSchema.describe('The protected header of a signature of a record.'),
   record: recordSchema.describe('What is signed: the payload of a record.'),

@@ -3,7 +3,7 @@ import { merge } from 'rxjs';
 import { realAfter } from '../../../drivers/after.ts';
 import { type Candidate, candidates, heard, introduce, visit } from '../../../drivers/bluetooth/survey.ts';
 import { SERVICE } from '../../../drivers/imds/numbers.ts';
-import { readProfile } from '../../../drivers/profile/file.ts';
+import { bluetoothProfile, readProfile } from '../../../drivers/profile/file.ts';
 import { openRadio } from '../../../drivers/radio/open.ts';
 import type { Link, Radio } from '../../../drivers/radio/radio.ts';
 import { captureWriter } from '../../../drivers/replay/capture-writer.ts';
@@ -31,8 +31,10 @@ export interface ScanOptions {
 
 /** Shows what is on the air: measuring tools, with their serial numbers. */
 export async function scan({ seconds, all, profile, serial, json }: ScanOptions): Promise<ExitCode> {
-  const profiles = await Promise.all(profile.map(async (file) => orThrow(await readProfile(file))));
-  const services = [SERVICE.industrialMeasurement, ...profiles.map(({ advertised }) => advertised)];
+  const profiles = await Promise.all(
+    profile.map(async (file) => orThrow(bluetoothProfile(orThrow(await readProfile(file)), file))),
+  );
+  const services = [SERVICE.industrialMeasurement, ...profiles.map(({ link }) => link.advertised)];
   return withRadio(async (radio) => {
     const sightings$ = all === true ? radio.scan() : merge(...services.map((service) => radio.scan(service)));
     const devices = await candidates(sightings$, seconds * 1_000, realAfter);

@@ -15,7 +15,7 @@ import { type LoadedStation, readStationFile } from './station-file.ts';
 
 const USUAL_FILE = 'station.json';
 /** Drivers that need no Bluetooth. */
-const OFF_AIR: ReadonlySet<string> = new Set(['typed', 'replay']);
+const OFF_AIR: ReadonlySet<string> = new Set(['typed', 'replay', 'serial']);
 
 /** Looks over all that plugmark needs and says what to do; changes nothing. */
 export async function doctor(options: {

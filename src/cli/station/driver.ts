@@ -1,5 +1,8 @@
+import { valueScaling } from '../../../drivers/profile/decoder.ts';
+import { scalingOf } from '../../../drivers/profile/figure.ts';
 import { readProfile } from '../../../drivers/profile/file.ts';
-import { decodePacket, type Packet, scaleOfProfile } from '../../../drivers/profile/packet.ts';
+import type { Frame } from '../../../drivers/profile/frame.ts';
+import { type Cut, framerOf } from '../../../drivers/profile/framer.ts';
 import type { Profile } from '../../../drivers/profile/schema.ts';
 import { ProblemError } from '../../problem.ts';
 import { scaled } from '../../reading.ts';
@@ -13,64 +16,82 @@ export interface CheckOptions {
   readonly json?: true;
 }
 
-/** Says whether a profile is valid and what it makes of packets. */
+/** Says whether a profile is valid and what it makes of bytes. */
 export async function check(file: string, { bytes, json }: CheckOptions): Promise<ExitCode> {
   const profile = orThrow(await readProfile(file === '-' ? '/dev/stdin' : file));
-  const packets = bytes.map(bytesOf);
+  const frames = bytes.map(bytesOf).flatMap((sent) => framesIn(profile, sent));
   if (json === true) {
-    printJson(
-      checkedProfile(
-        profile,
-        packets.map((packet) => packetIn(profile, packet)),
-      ),
-    );
+    printJson(checkedProfile(profile, frames));
     return EXIT.done;
   }
-  for (const line of [...profileLines(profile), ...packets.flatMap((packet) => packetLines(profile, packet))])
+  for (const line of [...profileLines(profile), ...frames.flatMap((one) => frameLines(profile, one))])
     process.stdout.write(`${line}\n`);
   return EXIT.done;
 }
 
 function profileLines(profile: Profile): string[] {
-  const { exponent, resolutionCounts } = scaleOfProfile(profile);
-  const { by, service, characteristic } = profile.readings;
-  const how = by.how === 'notify' ? 'notified' : `read every ${by.everyMs} ms`;
+  const { exponent, resolutionCounts } = valueScaling(profile.layout);
   return [
     `${safeLine(profile.title)}: valid.`,
     `  source   ${safeLine(profile.source)}`,
-    `  found    by service ${profile.advertised}`,
-    `  readings ${characteristic} of service ${service}, ${how}`,
-    `  a step   ${amount(profile, resolutionCounts)}, recorded in steps of 10^${exponent} ${unitOf(profile)}`,
+    ...linkLines(profile),
+    `  a step   ${amount(profile, resolutionCounts)}, recorded in steps of 10^${exponent} ${profile.quantity === 'torque' ? 'N·m' : 'm'}`,
   ];
 }
 
-function decodedIn(profile: Profile, packet: Buffer): Packet {
-  const decoded = decodePacket(profile, packet);
-  if (!decoded.ok)
-    throw new ProblemError({
-      ...decoded.error,
-      where: `${packet.toString('hex')}, ${decoded.error.where ?? ''}`,
-    });
-  return decoded.value;
-}
-
-function packetIn(profile: Profile, bytes: Buffer) {
-  const packet = decodedIn(profile, bytes);
-  const values = packet.samples.map((counts) => (counts === null ? null : amountOf(profile, counts)));
-  return { bytes: bytes.toString('hex'), packet, values };
-}
-
-function packetLines(profile: Profile, packet: Buffer): string[] {
-  const { samples, noValue, counter } = decodedIn(profile, packet);
-  const { spacingMs } = profile.packet.samples;
+function linkLines({ link }: Profile): string[] {
+  const { by } = link;
+  const how = { notify: 'notified', poll: 'read', ask: 'asked for', sent: 'sent' }[by.how];
+  const often = 'everyMs' in by ? ` every ${by.everyMs} ms` : '';
+  if (link.kind === 'serial') return [`  port     ${link.baud} baud`, `  readings ${how}${often}`];
   return [
-    packet.toString('hex'),
+    `  found    by service ${link.advertised}`,
+    `  readings ${link.characteristic} of service ${link.service}, ${how}${often}`,
+  ];
+}
+
+/** The frames in bytes that are all of a stream. Throws where some of them are no frame. */
+function framesIn(profile: Profile, bytes: Buffer) {
+  const cuts: Cut[] = [];
+  const framer = framerOf(profile, { openedUs: 0, fromStart: true });
+  framer.push(bytes, 0, (cut) => void cuts.push(cut));
+  framer.pause((cut) => void cuts.push(cut));
+  return cuts.map(({ bytes: own, frame, problem }) => {
+    const hex = own.toString('hex');
+    if (problem !== undefined)
+      throw new ProblemError({ ...problem, where: `${hex}, ${problem.where ?? ''}` });
+    if (frame === undefined) throw new Error('what is no frame has a reason');
+    const angle = scalingOf(profile.layout, 'angle');
+    return {
+      bytes: hex,
+      frame,
+      values: frame.counts.map((counts) => (counts === null ? null : amountOf(profile, counts))),
+      anglesDeg:
+        angle === undefined
+          ? undefined
+          : frame.angleCounts?.map((counts) => (counts === null ? null : scaled(counts, angle.exponent))),
+    };
+  });
+}
+
+function frameLines(
+  profile: Profile,
+  { bytes, frame, anglesDeg }: ReturnType<typeof framesIn>[number],
+): string[] {
+  const { counts, noValue, counter, unit }: Frame = frame;
+  const samples = profile.layout.fields.find(({ is }) => is === 'samples');
+  const spacingMs = (samples?.is === 'samples' ? samples.spacingMs : undefined) ?? 0;
+  return [
+    bytes,
     ...(counter === undefined ? [] : [`  counter  ${counter}`]),
+    ...(unit === undefined ? [] : [`  unit     ${unit}`]),
     ...(noValue === undefined ? [] : [`  no value because ${safeLine(noValue)}`]),
-    ...samples.map((counts, i) => {
-      const later = (samples.length - 1 - i) * (spacingMs ?? 0);
-      const when = later > 0 ? `, ${later} ms before the packet came` : '';
-      return `  sample ${i + 1} ${counts === null ? 'not known' : amount(profile, counts)}${when}`;
+    ...counts.map((one, i) => {
+      const later = (counts.length - 1 - i) * spacingMs;
+      const when = later > 0 ? `, ${later} ms before the frame came` : '';
+      const turned = anglesDeg?.[i];
+      const angle = turned === undefined || turned === null ? '' : `, ${turned}°`;
+      return `  sample ${i + 1} ${one === null ? 'not known' : amount(profile, one)}${angle}${when}`;
     }),
   ];
 }
@@ -82,9 +103,8 @@ function amount(profile: Profile, counts: number): string {
 
 /** In N·m or mm. */
 const amountOf = (profile: Profile, counts: number) => scaled(counts, exponentOf(profile));
-const exponentOf = (profile: Profile) =>
-  scaleOfProfile(profile).exponent + (profile.quantity === 'length' ? 3 : 0);
-const unitOf = ({ quantity }: Profile) => (quantity === 'torque' ? 'N·m' : 'm');
+const exponentOf = ({ layout, quantity }: Profile) =>
+  valueScaling(layout).exponent + (quantity === 'length' ? 3 : 0);
 
 function bytesOf(text: string): Buffer {
   const hex = text.replaceAll(/[\s:]/g, '');

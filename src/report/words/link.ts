@@ -11,6 +11,7 @@ export const MISS_WORDS: Readonly<Record<MissReason, string>> = {
   'pairing-missing': 'the tool asks for a pairing that is not there',
   'not-established': 'the connection could not be established',
   'recording-ended': 'the recording has ended',
+  'port-gone': 'its serial port is gone',
   'link-ended': 'the link ended',
   'counter-jumped': 'its own counter jumped',
   'too-many': 'more than the station could take',

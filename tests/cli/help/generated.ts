@@ -2,7 +2,8 @@
  * What the topics of the manual take from elsewhere: tables of fields from the schemas, examples from sim/example. A topic
  * marks the place, `npm run docs` fills it, and topics.test.ts fails where it is not as the schemas are now.
  *
- *   <!-- fields: FORM at PATH without FIELD FIELD -->   a row for each field; `at` one part of it, `without` some parts
+ *   <!-- fields: FORM at PATH without FIELD FIELD -->   a row for each field; `at` one part of it, or one of its kinds;
+ *                                                       `without` some parts, or with `FIELD.*` what is in them
  *   <!-- kinds: FORM at PATH -->                        a row for each kind of event, with what it is
  *   <!-- example: FILE -->                              a file of sim/example
  *   <!-- end -->                                        here the generated text ends
@@ -66,7 +67,8 @@ function placeIn(words: string): { readonly node: Node; readonly without: readon
   if (!isForm(form)) throw new Error(`no form "${form}" in "${words}"`);
   const whole = nodeSchema.parse(schemaOf(form));
   const node = (path?.split('.') ?? []).reduce((at, name) => {
-    const part = inner(at).properties?.[name];
+    const part =
+      inner(at).properties?.[name] ?? variantsOf(inner(at)).find((one) => discriminator(one)[1] === name);
     if (part === undefined) throw new Error(`no field "${name}" in "${words}"`);
     return part;
   }, whole);
@@ -85,22 +87,27 @@ function rowsOf(node: Node, prefix: string, without: ReadonlySet<string>): reado
   const object = inner(node);
   if (isConcealed(object)) return [];
   const variants = variantsOf(object);
-  if (variants.length > 0) return variantRows(variants, prefix);
+  if (variants.length > 0) return variantRows(variants, prefix, without);
   return Object.entries(object.properties ?? {}).flatMap(([name, part]) => {
     const label = prefix + name;
     const optional = object.required?.includes(name) !== true;
     if (without.has(label)) return [];
-    return [{ label, text: cellOf(part, optional) }, ...rowsOf(part, `${label}${listed(part)}.`, without)];
+    const within = without.has(`${label}.*`) ? [] : rowsOf(part, `${label}${listed(part)}.`, without);
+    return [{ label, text: cellOf(part, optional) }, ...within];
   });
 }
 
 /** One row for what tells the kinds apart, then a row for each field, with the kinds that have it. */
-function variantRows(variants: readonly Node[], prefix: string): readonly Row[] {
+function variantRows(
+  variants: readonly Node[],
+  prefix: string,
+  without: ReadonlySet<string>,
+): readonly Row[] {
   const [name] = discriminator(variants[0]);
   const told = variants.map((one) => `\`"${discriminator(one)[1]}"\`: ${one.description ?? ''}`);
   const rows = new Map<string, { text: string; kinds: string[] }>();
   for (const variant of variants)
-    for (const { label, text } of rowsOf(variant, prefix, new Set([prefix + name]))) {
+    for (const { label, text } of rowsOf(variant, prefix, new Set([...without, prefix + name]))) {
       const row = rows.get(label) ?? { text, kinds: [] };
       row.kinds.push(`\`${discriminator(variant)[1]}\``);
       rows.set(label, row);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bluetoothTool } from '../../../drivers/bluetooth/tool.ts';
 import { described } from '../../../drivers/profile/language.ts';
-import type { Profile } from '../../../drivers/profile/schema.ts';
+import type { BluetoothProfile } from '../../../drivers/profile/schema.ts';
 import type { PeripheralDefinition } from '../../../sim/controller/index.ts';
 import type { Reading } from '../../../src/reading.ts';
 import { type Bench, good, onBench } from '../bench.ts';
@@ -37,7 +37,7 @@ function device(service: Service): PeripheralDefinition {
   };
 }
 
-function listen({ radio, scheduler }: Bench, profile: Profile) {
+function listen({ radio, scheduler }: Bench, profile: BluetoothProfile) {
   const tool = bluetoothTool({
     id: 'tool',
     language: described(profile),
@@ -150,7 +150,10 @@ describe('a wrench that a profile describes', () => {
         characteristic: short(MEMORY),
         request: { service: short(SERVICE), characteristic: short(REQUEST), hex: '07' },
       };
-      const { tool, readings } = listen(bench, { ...wrenchProfile(), memory });
+      const { tool, readings } = listen(bench, {
+        ...wrenchProfile(),
+        link: { ...wrenchProfile().link, memory },
+      });
       good(await scheduler.runUntil(tool.connect()));
       await scheduler.runFor(SECOND_US);
       expect(readings.map(({ kind }) => kind)).toEqual(['stored', 'stored', 'stored', 'stored']);
