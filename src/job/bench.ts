@@ -10,13 +10,15 @@ import { follow } from './following.ts';
 import { refused } from './refusal.ts';
 import type { JobState } from './state.ts';
 import { type Session, startSession, type ToolAtBench, takeLink } from './take-link.ts';
-import { takeReading } from './take-reading.ts';
+import { takeReading, takeSilence, waitsFor } from './take-reading.ts';
 
 /** What comes to the bench from outside: the tools, and people. */
 export type BenchInput =
   | ({ readonly kind: 'session' } & Session)
   | ({ readonly kind: 'link'; readonly link: LinkState } & ToolAtBench)
   | { readonly kind: 'reading'; readonly tool: ToolId; readonly reading: Reading }
+  /** Nothing came from the tool up to then; only worth saying when the bench waits for it. */
+  | { readonly kind: 'silence'; readonly tool: ToolId; readonly atUs: number }
   /** A device looked like the tool and was not taken for it. */
   | { readonly kind: 'refusal'; readonly tool: ToolId; readonly refusal: DeviceRefusal }
   | { readonly kind: 'command'; readonly command: Command }
@@ -27,6 +29,8 @@ export interface Bench {
   /** The events that the input leads to, in order; `state` has already taken them in. Refused commands say why. */
   accept(input: BenchInput): Result<readonly JobEvent[]>;
   readonly state: () => JobState;
+  /** The tool whose silence up to a time would tell something; null while none does. */
+  readonly waitsFor: () => { readonly tool: ToolId; readonly untilUs: number } | null;
   /** Torque as the plug sees it now, by the lever alone; null until a wrench is linked. */
   readonly live: () => ReturnType<PullDetector['live']> | null;
 }
@@ -50,6 +54,7 @@ export function createBench(opened: JobState): Bench {
       return ok(bench.eventsOf(() => take(bench, input)));
     },
     state: bench.state,
+    waitsFor: () => waitsFor(bench),
     live: () => live(bench),
   };
 }
@@ -64,6 +69,9 @@ function take(bench: BenchState, input: BenchInput): void {
       break;
     case 'reading':
       takeReading(bench, input.tool, input.reading);
+      break;
+    case 'silence':
+      takeSilence(bench, input.tool, input.atUs);
       break;
     case 'refusal':
       bench.emit({ type: 'device-refused', tool: input.tool, ...input.refusal });

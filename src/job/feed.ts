@@ -11,6 +11,7 @@ export interface Feed {
   readonly exponent: number;
   readonly quantity: 'torque' | 'length';
   readonly source: FigureSource;
+  readonly stream: DetectorSettings['stream'];
   readonly detector: PullDetector;
   first: number;
   atUs: number[];
@@ -23,7 +24,8 @@ export function newFeed(
   settings: DetectorSettings,
 ): Feed {
   const detector = createPullDetector(settings);
-  return { exponent, quantity, source, detector, first: 0, atUs: [], counts: [] };
+  const { stream } = settings;
+  return { exponent, quantity, source, stream, detector, first: 0, atUs: [], counts: [] };
 }
 
 /** How pulls are looked for in the readings of a tool: below the lowest window of the job, as the tool describes itself. */

@@ -128,6 +128,7 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
     case 'cylinder-left-out': // what the rules make of it follows
     case 'readings':
     case 'readings-missed':
+    case 'tool-silent':
     case 'value-stored':
     case 'device-refused':
     case 'value-not-known':

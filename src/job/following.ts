@@ -1,8 +1,10 @@
 /** Commands from which more follows than that they were given. */
 
+import { confirmed } from '../sequence/by-plan.ts';
 import type { Placement } from '../sequence/place.ts';
 import { openItems } from './closing.ts';
 import type { Command } from './command.ts';
+import type { Answer } from './event.ts';
 import { judgedWires } from './judging.ts';
 import { type BenchContext, placed, placedByHand } from './placing.ts';
 import { attemptOf, leftOut, provenBefore, stoppedShort } from './situation.ts';
@@ -93,6 +95,21 @@ function answer(context: BenchContext, { pull: number, answer: given }: Command 
     case 'refit':
     case 'replace':
       if (question.kind === 'loosened') placed(context, pull, { cylinder, kind: 'loosening', because });
+  }
+  if (question.kind === 'by-plan' && VACATES.has(given)) planAgain(context, cylinder);
+}
+
+/** Answers after which the plug that the order of work had given a pull to is still to come. */
+const VACATES: ReadonlySet<Answer> = new Set<Answer>(['rehit', 'unfinished', 'handling']);
+
+/** The pulls that are yet to be confirmed move up: the first of them to the cylinder that became free. */
+function planAgain(context: BenchContext, free: number): void {
+  const waiting = context.state().questions.filter(({ kind }) => kind === 'by-plan');
+  let to = free;
+  for (const { pull: number, cylinder } of [...waiting].sort((a, b) => a.pull - b.pull)) {
+    const attempt = attemptOf(context.state(), number);
+    if (attempt !== undefined) placedByHand(context, attempt.pull, confirmed(to));
+    to = cylinder;
   }
 }
 

@@ -95,7 +95,8 @@ export interface Question {
     | 'other-plug'
     | 'no-click'
     | 'loose'
-    | 'end-of-scale';
+    | 'end-of-scale'
+    | 'by-plan';
   readonly answers: readonly Answer[];
 }
 

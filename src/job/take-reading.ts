@@ -6,7 +6,7 @@ import { type Feed, notAValue } from './feed.ts';
 import { oldPlugAtHand } from './fold-checklist.ts';
 import { judgedReading } from './judging.ts';
 import { phaseOf } from './phase.ts';
-import { SETTLED_US, settleStroke, takePull } from './take-pull.ts';
+import { settleStroke, settlesUs, takePull } from './take-pull.ts';
 
 /** How long samples may wait in memory: while a pull is under way, and at rest. */
 const KEEP_PULLING_US = 500_000;
@@ -37,9 +37,28 @@ function takeTorque(bench: BenchState, tool: ToolId, feed: Feed, { atUs, counts 
   if (detected !== null || waitedUs >= keepUs) bench.flush(tool, feed);
   if (detected !== null) takePull(bench, tool, feed.source, detected);
   const { stroke } = bench;
-  if (stroke === null || feed.detector.live().pulling || atUs - stroke.endUs < SETTLED_US) return;
+  if (stroke === null || feed.detector.live().pulling || atUs < settlesUs(stroke)) return;
   bench.flush(tool, feed);
   settleStroke(bench);
+}
+
+/** Of a tool that sends no more than a figure a pull: that it is over, or that nothing followed a stroke, shows when nothing comes. */
+export function takeSilence(bench: BenchState, tool: ToolId, atUs: number): void {
+  const feed = bench.feeds.get(tool);
+  if (feed === undefined) throw new Error(`${tool} is silent before its link`);
+  bench.flush(tool, feed);
+  bench.emit({ type: 'tool-silent', tool, atUs });
+  const detected = feed.detector.silent(atUs);
+  if (detected !== null) takePull(bench, tool, feed.source, detected);
+  if (bench.stroke !== null && atUs >= settlesUs(bench.stroke)) settleStroke(bench);
+}
+
+export function waitsFor({ feeds, stroke }: BenchState): { tool: ToolId; untilUs: number } | null {
+  for (const [tool, { detector, stream }] of feeds) {
+    const untilUs = detector.endsUs() ?? (stroke === null ? null : settlesUs(stroke));
+    if (stream === 'maxima' && untilUs !== null) return { tool, untilUs };
+  }
+  return null;
 }
 
 function takeGap(bench: BenchState, tool: ToolId, feed: Feed, { n, atUs, counts }: Value): void {

@@ -64,6 +64,14 @@ class SampleDetector implements PullDetector {
     (this.#pull ?? this.#rest).missed(readings);
   }
 
+  endsUs(): null {
+    return null;
+  }
+
+  silent(): null {
+    return null;
+  }
+
   cut(reason: 'link-lost' | 'stopped'): DetectedPull | null {
     return this.#pull === null ? null : this.#finish(this.#pull, this.#broken(reason));
   }

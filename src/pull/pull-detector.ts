@@ -17,6 +17,10 @@ export interface PullDetector {
   ): DetectedPull[];
   /** Readings are missing here; `readings`: how many, where the tool counts them, else 0. A pull goes on beyond them. */
   missed(readings: number): void;
+  /** When a pull is over should no further reading come; null where a silence tells nothing. */
+  endsUs(): number | null;
+  /** No reading came up to then; returns a pull that is over by that. */
+  silent(atUs: number): DetectedPull | null;
   /** Ends a pull under way, because no more samples come; null when none was. */
   cut(reason: 'link-lost' | 'stopped'): DetectedPull | null;
   /** Torque now with the zero taken off, and the peak of the pull under way. */

@@ -130,6 +130,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
         : `Closed and accepted with work open: ${openItemsText(event.open) || 'not named'}.`;
     case 'job-opened':
     case 'readings':
+    case 'tool-silent':
     case 'pull-detected':
     case 'windows-confirmed':
     case 'old-gap-measured':

@@ -22,6 +22,7 @@ const KNOWN: Readonly<Record<JobEvent['type'], true>> = {
   'tool-lost': true,
   readings: true,
   'readings-missed': true,
+  'tool-silent': true,
   'value-stored': true,
   'device-refused': true,
   'value-not-known': true,

@@ -7,6 +7,7 @@
  * plug out finds nothing but tight ones when the last is due, and only there can he be caught.
  */
 import type { DetectedPull } from '../pull/pull.ts';
+import { confirmed, placeByPlan } from './by-plan.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 import type { Ask, PullKind } from './kind.ts';
 import { beforehand, LIKELY_NEXT, STOOD, surelyTurned } from './odds.ts';
@@ -39,6 +40,10 @@ export interface Situation {
   readonly lastTight: number | null;
   /** The cylinder that an open question is about: no pull may prove anything until it is answered. */
   readonly asking: number | null;
+  /** Every open question only wants the cylinder confirmed that the order of work gave a pull to. */
+  readonly confirming: boolean;
+  /** The cylinder that is due, no question being open about it, else the next such one; null for none. */
+  readonly planned: number | null;
   /** The cylinder of a proven plug that a person chose to try again. */
   readonly chosen: number | null;
   /** The wrench releases with a click; a pull within the window without one has not ended yet. */
@@ -108,6 +113,7 @@ const SURELY_STROKE = 0.02;
 
 /** Gives a pull to a cylinder, or asks. */
 export function place(pull: DetectedPull, at: Situation): Placement {
+  if (pull.stream === 'maxima') return placeMaximum(pull, at);
   const pauseMs = at.last === null ? null : Math.max(0, pull.startUs - at.last.endUs) / 1000;
   const low = endedLow({ pull, at });
   const evidence = evidenceOf(pull, pauseMs, {
@@ -121,6 +127,16 @@ export function place(pull: DetectedPull, at: Situation): Placement {
   return { ...decide({ pull, at, pauseMs, evidence, low }), evidence };
 }
 
+/** Of a tool that sends the highest torque alone: without evidence of any shape. */
+function placeMaximum(pull: DetectedPull, at: Situation): Placement {
+  const pauseMs = at.last === null ? null : Math.max(0, pull.startUs - at.last.endUs) / 1000;
+  const tooLittleNm = HANDLING_BELOW * at.lowerNm;
+  if (pull.peakNm <= -tooLittleNm) return loosening({ at, pauseMs });
+  const subject = at.asking ?? at.target ?? at.lastTight;
+  if (pull.saturated && subject !== null) return beyondScale(at.planned ?? subject);
+  return placeByPlan(pull, at, { tooLittleNm, samePlugMs: SURELY_SAME_MS });
+}
+
 /** A stroke that was taken to be on the way, once nothing followed it. `short`: the cylinder had stopped short before. */
 export function settle(
   pull: DetectedPull,
@@ -128,6 +144,7 @@ export function settle(
   evidence: Evidence | undefined,
   at: Pick<Situation, 'lowerNm'> & { readonly short: boolean },
 ): Placement {
+  if (pull.stream === 'maxima') return confirmed(cylinder);
   const withEvidence = evidence === undefined ? {} : { evidence };
   const nobody = { cylinder: null, kind: 'handling', ...withEvidence } as const;
   if (pull.peakNm < HANDLING_BELOW * at.lowerNm) return { ...nobody, because: 'too-little-torque' };
@@ -294,7 +311,7 @@ const beyondScale = (cylinder: number): Placement => asks('end-of-scale', cylind
 
 const soon = ({ pauseMs }: Case): boolean => pauseMs !== null && pauseMs < SETTLED_MS;
 
-function loosening({ at, pauseMs }: Case): Placement {
+function loosening({ at, pauseMs }: Pick<Case, 'at' | 'pauseMs'>): Placement {
   if (at.refitting !== null)
     return { cylinder: at.refitting, kind: 'loosening', because: 'to-be-backed-out' };
   if (at.lastTight === null) return { cylinder: null, kind: 'loosening', because: 'none-tight-yet' };

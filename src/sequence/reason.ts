@@ -18,6 +18,8 @@ export const placementReasonSchema = z.enum([
   'stopped-short',
   'same-plug-again',
   'tight-plug-again',
+  'at-once-again',
+  'all-done',
   // asked
   'did-not-turn',
   'tight-or-turning',
@@ -39,6 +41,7 @@ export const placementReasonSchema = z.enum([
   'check-above-window',
   'end-missing',
   'end-of-scale',
+  'by-plan',
   // loosened
   'to-be-backed-out',
   'none-tight-yet',

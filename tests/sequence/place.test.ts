@@ -340,6 +340,8 @@ const situations: fc.Arbitrary<Situation> = fc.record({
   refitting: cylinder,
   lastTight: cylinder,
   asking: cylinder,
+  confirming: fc.boolean(),
+  planned: cylinder,
   chosen: cylinder,
   clicks: fc.boolean(),
   lowerNm: fc.constant(25),

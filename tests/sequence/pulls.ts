@@ -80,6 +80,8 @@ export const FIRST: Situation = {
   refitting: null,
   lastTight: null,
   asking: null,
+  confirming: false,
+  planned: 1,
   chosen: null,
   clicks: true,
   lowerNm: 25,

@@ -31,6 +31,8 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
   'stopped-short': () => 'nothing followed: it stopped short',
   'same-plug-again': (placed) => `${rose(placed)}: the same plug once more`,
   'tight-plug-again': (placed) => `${rose(placed)}: a plug already tight was tried again`,
+  'at-once-again': () => 'sooner than anybody gets to another plug',
+  'all-done': () => 'every cylinder is done',
   'did-not-turn': (placed) => `${compared(placed)}: the plug did not turn`,
   'tight-or-turning': (placed) => `${compared(placed)}: a tight plug or one that still turned`,
   'last-tight-or-turning': (placed) =>
@@ -54,6 +56,8 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
   'end-missing': () => 'its end is missing',
   'end-of-scale': ({ pull }) =>
     `the readings stood at ${pull.highestNm.toFixed(2)} N·m, the end of the scale`,
+  'by-plan': ({ pull }) =>
+    `${pull.peakNm.toFixed(2)} N·m, the highest torque; this tool sends nothing else of a pull`,
   'to-be-backed-out': () => 'this plug was to be backed out',
   'none-tight-yet': () => 'no plug was tight yet',
   'loosened-after-proof': () => 'a plug was loosened after it had been proven',
