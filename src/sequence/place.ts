@@ -108,6 +108,16 @@ const SURELY_KNOCK = 0.98;
 const LOOSENED_AT_ONCE_MS = 4000;
 /** No stroke that turns a plug is over so soon. Assumption. */
 const MOMENT_US = 300_000;
+/** The arm takes longer to its first top; what gets there sooner was struck, whatever swings on behind it. Assumption. */
+const STRUCK_US = 70_000;
+/**
+ * A stroke that ended below this share of the lower limit may as well have been a wrench that was leaned on or turned in the
+ * fist. First strokes of those who tighten in two go to half of the torque and more.
+ */
+const SURELY_PULLED = 0.45;
+/** And this far up, where it came down as it went up: a fist lets go as it took hold, a hand at the wrench at once. */
+const LIKELY_PULLED = 0.7;
+const AS_IT_WENT_UP = 0.6;
 /** A stroke before that is less surely a stroke than this does not speak for the one after it. */
 const SURELY_STROKE = 0.02;
 
@@ -149,12 +159,25 @@ export function settle(
   const nobody = { cylinder: null, kind: 'handling', ...withEvidence } as const;
   if (pull.peakNm < HANDLING_BELOW * at.lowerNm) return { ...nobody, because: 'too-little-torque' };
   const knock = pull.peakNm < KNOCK_BELOW * at.lowerNm ? (evidence?.knock ?? 0) : 0;
-  if (knock >= SURELY_KNOCK) return { ...nobody, because: 'knock' };
-  if (knock > SURELY_STROKE) return { ...asks('which', cylinder, 'knock-or-short'), ...withEvidence };
+  if (knock >= SURELY_KNOCK || wasStruck(pull, at)) return { ...nobody, because: 'knock' };
+  if (knock > SURELY_STROKE || maybeHandled(pull, at))
+    return { ...asks('which', cylinder, 'knock-or-short'), ...withEvidence };
   if (pull.peakNm >= at.lowerNm)
     return { ...asks('no-click', cylinder, 'no-click-and-nothing-followed'), ...withEvidence };
   const kind = at.short ? 'continuation' : 'tightening';
   return { cylinder, kind, because: 'stopped-short', ...withEvidence };
+}
+
+type Lower = Pick<Situation, 'lowerNm'>;
+
+/** A blow, with the wrench swinging behind it so that it looks long. */
+const wasStruck = ({ peakNm, peakUs, startUs }: DetectedPull, { lowerNm }: Lower): boolean =>
+  peakNm < lowerNm && peakUs - startUs < STRUCK_US;
+
+/** It may have been no more than a wrench at rest that something pressed on. */
+function maybeHandled({ peakNm, peakUs, startUs, endUs }: DetectedPull, { lowerNm }: Lower): boolean {
+  if (peakNm < SURELY_PULLED * lowerNm) return true;
+  return peakNm < LIKELY_PULLED * lowerNm && endUs - peakUs > AS_IT_WENT_UP * (peakUs - startUs);
 }
 
 /**

@@ -11,7 +11,7 @@ import { exampleOrder, INSTRUMENTS, OPENING, WRENCH } from './workshop.ts';
 
 /** A bench with a wrench that sends one figure a pull; `figure` sends one, and then nothing for so long. */
 function bay() {
-  const events: JobEvent[] = orThrow(openJob(exampleOrder(4), INSTRUMENTS, OPENING));
+  const events: JobEvent[] = [...orThrow(openJob(exampleOrder(4), INSTRUMENTS, OPENING))];
   const bench = createBench(orThrowNull(foldAll(events)));
   let n = 0;
   let nowUs = 0;
