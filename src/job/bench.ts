@@ -6,7 +6,9 @@ import { BenchState } from './bench-state.ts';
 import type { Command } from './command.ts';
 import { eventOf } from './command-event.ts';
 import type { JobEvent } from './event.ts';
+import { forecastOf } from './feed.ts';
 import { follow } from './following.ts';
+import type { Forecast } from './forecast.ts';
 import { refused } from './refusal.ts';
 import type { JobState } from './state.ts';
 import { type Session, startSession, type ToolAtBench, takeLink } from './take-link.ts';
@@ -29,6 +31,8 @@ export interface Bench {
   /** The events that the input leads to, in order; `state` has already taken them in. Refused commands say why. */
   accept(input: BenchInput): Result<readonly JobEvent[]>;
   readonly state: () => JobState;
+  /** What the wrench can prove, before the first pull; null until it has rested for some seconds, and once a plug was pulled. */
+  readonly forecast: () => Forecast | null;
   /** The tool whose silence up to a time would tell something; null while none does. */
   readonly waitsFor: () => { readonly tool: ToolId; readonly untilUs: number } | null;
   /** Torque as the plug sees it now, by the lever alone; null until a wrench is linked. */
@@ -54,6 +58,7 @@ export function createBench(opened: JobState): Bench {
       return ok(bench.eventsOf(() => take(bench, input)));
     },
     state: bench.state,
+    forecast: () => forecastNow(bench),
     waitsFor: () => waitsFor(bench),
     live: () => live(bench),
   };
@@ -95,4 +100,13 @@ function live({ feeds, state }: BenchState): ReturnType<Bench['live']> {
   const seen = [...feeds.values()].find((feed) => feed.quantity === 'torque')?.detector.live() ?? null;
   const gain = leverage(crowfootOf(state().order.adapter));
   return seen && { ...seen, nowNm: gain * seen.nowNm, peakNm: gain * seen.peakNm };
+}
+
+function forecastNow({ feeds, state }: BenchState): Forecast | null {
+  if (state().cylinders.some(({ pulls }) => pulls.length > 0)) return null;
+  for (const [tool, feed] of feeds) {
+    const known = forecastOf(tool, feed, state());
+    if (known !== null) return known;
+  }
+  return null;
 }

@@ -20,10 +20,16 @@ export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): 
   if (reading.kind !== 'value') {
     bench.flush(tool, feed);
     bench.emit(notAValue(tool, reading));
-    if (reading.kind === 'missed') feed.detector.missed(reading.readings ?? 0);
+    if (reading.kind === 'missed') {
+      feed.detector.missed(reading.readings ?? 0);
+      feed.arrived.missed += reading.readings ?? 0;
+    }
     return;
   }
   if (feed.atUs.length === 0) feed.first = reading.n;
+  if (feed.arrived.values === 0) feed.arrived.firstUs = reading.atUs;
+  feed.arrived.lastUs = reading.atUs;
+  feed.arrived.values++;
   feed.atUs.push(reading.atUs);
   feed.counts.push(reading.counts);
   if (feed.quantity === 'length') takeGap(bench, tool, feed, reading);

@@ -30,6 +30,7 @@ export interface Step {
   readonly happened: readonly Happened[];
   readonly state: JobState;
   readonly live: ReturnType<Bench['live']>;
+  readonly forecast: ReturnType<Bench['forecast']>;
   readonly refused: Problem | null;
 }
 
@@ -119,5 +120,6 @@ function step(run: RunJob, input: BenchInput): Step {
     before = after;
     return one;
   });
-  return { happened, state: bench.state(), live: bench.live(), refused: out.ok ? null : out.error };
+  const refused = out.ok ? null : out.error;
+  return { happened, state: bench.state(), live: bench.live(), forecast: bench.forecast(), refused };
 }

@@ -1,3 +1,4 @@
+import type { AtRest } from './at-rest.ts';
 import type { Ending } from './detected.ts';
 import { createMaximaDetector } from './maxima.ts';
 import type { DetectedPull } from './pull.ts';
@@ -74,6 +75,10 @@ class SampleDetector implements PullDetector {
 
   cut(reason: 'link-lost' | 'stopped'): DetectedPull | null {
     return this.#pull === null ? null : this.#finish(this.#pull, this.#broken(reason));
+  }
+
+  atRest(): AtRest | null {
+    return this.#rest.shown;
   }
 
   live() {

@@ -116,6 +116,7 @@ export function createMaximaDetector(settings: DetectorSettings): PullDetector {
     missed: () => {},
     endsUs: () => (cycle === null ? null : cycle.peakUs + FINAL_US),
     silent: (atUs) => (cycle === null || atUs - cycle.peakUs < FINAL_US ? null : finish(cycle)),
+    atRest: () => null,
     cut: () => (cycle === null ? null : finish(cycle)),
     live: () => ({ nowNm, pulling: cycle !== null, peakNm: cycle?.peakNm ?? 0 }),
   };

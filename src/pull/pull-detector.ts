@@ -1,3 +1,4 @@
+import type { AtRest } from './at-rest.ts';
 import type { DetectedPull } from './pull.ts';
 
 /** What finds pulls: in samples (detector.ts) or in the maxima of a tool that sends nothing else (maxima.ts). */
@@ -23,6 +24,8 @@ export interface PullDetector {
   silent(atUs: number): DetectedPull | null;
   /** Ends a pull under way, because no more samples come; null when none was. */
   cut(reason: 'link-lost' | 'stopped'): DetectedPull | null;
+  /** What it has shown at rest; null until that was long enough. */
+  atRest(): AtRest | null;
   /** Torque now with the zero taken off, and the peak of the pull under way. */
   live(): { readonly nowNm: number; readonly pulling: boolean; readonly peakNm: number };
 }

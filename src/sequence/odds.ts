@@ -14,6 +14,12 @@ const AT_ONCE = Math.log(15);
 const LAST_DUE = Math.log(4);
 /** What may be believed without asking. */
 const SURE_TURNED = 0.98;
+/**
+ * A rise as uneven as this is surely bent, and less is enough. Of 864 jobs of the independent generator in which a plug was
+ * left out the likeliest with such a rise came to 0.45.
+ */
+const BENT = 0.15;
+const SURE_WHERE_BENT = 0.965;
 /** Less uneven than this is a straight line: noise alone makes as much of it. */
 const STRAIGHT = 0.04;
 /** Enough to say that a stroke that proves nothing was on the next plug. */
@@ -39,5 +45,7 @@ export function beforehand(at: Due, soon: boolean): number {
 }
 
 /** The plug turned, whatever the pull ended at. A straight line is no proof, however well it goes with the ones before. */
-export const surelyTurned = (evidence: Evidence | undefined): boolean =>
-  evidence !== undefined && evidence.turned >= SURE_TURNED && (evidence.uneven ?? 0) >= STRAIGHT;
+export function surelyTurned(evidence: Evidence | undefined): boolean {
+  const { turned = 0, uneven = 0 } = evidence ?? {};
+  return uneven >= STRAIGHT && turned >= (uneven >= BENT ? SURE_WHERE_BENT : SURE_TURNED);
+}

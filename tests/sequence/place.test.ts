@@ -302,6 +302,39 @@ describe('a stroke that nothing followed', () => {
   });
 });
 
+describe('a wrench that nobody pulls with', () => {
+  const at = { lowerNm: 25, short: false };
+  const settled = (peakNm: number, change: Partial<DetectedPull> = {}) => {
+    const pull = strokeTo(peakNm, change);
+    return settle(pull, 2, place(pull, second()).evidence, at);
+  };
+
+  it.each<[string, number, Partial<DetectedPull>, object]>([
+    [
+      'fell, and rocked on its handle for long: it was up sooner than an arm',
+      20,
+      { peakUs: 10_040_000 },
+      { cylinder: null, kind: 'handling', because: 'knock' },
+    ],
+    ['was leaned on: that may have been a stroke', 9, {}, { kind: 'unsure', ask: 'which' }],
+    [
+      'was turned in the fist, which lets go as it took hold: the same further up',
+      15,
+      { peakUs: 10_500_000, endUs: 11_000_000 },
+      { kind: 'unsure', ask: 'which' },
+    ],
+    ['a hand at the wrench lets go at once: it stopped short', 15, {}, { kind: 'tightening', cylinder: 2 }],
+    [
+      'and so it did near the window, however it let go',
+      20,
+      { peakUs: 10_500_000, endUs: 11_000_000 },
+      { kind: 'tightening', cylinder: 2 },
+    ],
+  ])('%s', (_what, peakNm, change, expected) => {
+    expect(settled(peakNm, change)).toMatchObject(expected);
+  });
+});
+
 const pulls = fc
   .record({
     peakNm: fc.double({ min: -80, max: 80, noNaN: true }),

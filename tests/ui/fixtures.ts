@@ -274,6 +274,7 @@ export const viewOf = (
   station: 'bay 2',
   job,
   live: { ...RESTING, ...live },
+  forecast: null,
   logEntries: 142,
   sources: ['linked'],
   ...more,

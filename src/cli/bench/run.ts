@@ -102,6 +102,7 @@ function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
         station: work.station.name,
         job: step.state,
         live,
+        forecast: step.forecast,
         logEntries,
         sources: work.tools.map(({ source }) => source),
       };
