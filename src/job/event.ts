@@ -296,6 +296,9 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     ),
   z.strictObject({ type: z.literal('windows-confirmed') }).describe('Somebody confirmed the windows.'),
   z
+    .strictObject({ type: z.literal('trial-click-skipped') })
+    .describe('Somebody passed over the trial click.'),
+  z
     .strictObject({
       type: z.literal('steps-attested'),
       phase: listPhaseSchema.describe('Which list.'),

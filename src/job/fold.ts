@@ -38,6 +38,7 @@ function opened(event: JobEventOf<'job-opened'>): JobState {
     session: 0,
     routine: event.routine ?? null,
     windowsConfirmed: false,
+    trialSkipped: false,
     attested: {},
     oldPlugs: {},
     newPlugs: {},

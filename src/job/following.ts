@@ -71,7 +71,8 @@ function answer(context: BenchContext, { pull: number, answer: given }: Command 
   const attempt = attemptOf(context.state(), number);
   if (question === undefined || attempt === undefined) return;
   context.emit({ type: 'question-answered', pull: number, answer: given });
-  const because = 'answered';
+  const trial = attempt.because === 'trial-or-first-plug' && given === 'handling';
+  const because = trial ? 'trial-click' : 'answered';
   const { pull } = attempt;
   const { cylinder } = question;
   const placeByHand = (placement: Omit<Placement, 'because'>) =>

@@ -36,19 +36,14 @@ export type Forecast =
     };
 
 export const MODEL_PULLS = 20;
-/** One in twenty may be left over. */
-const PROVES = 19;
+/** One in ten may be left over. */
+const PROVES = 18;
 /** A setting wrench is set to the middle, and is off by so much at most. Assumption. */
 const SETTING_SHARE = 0.02;
 /** A rate that is bought, not one that is computed. */
 const RATES = [15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 500, 1000];
 
-export function forecast(
-  state: JobState,
-  tool: ToolId,
-  settings: DetectorSettings,
-  reads: Reads,
-): Forecast {
+export function forecast(state: JobState, tool: ToolId, settings: DetectorSettings, reads: Reads): Forecast {
   const { firstTorqueWindow } = state.basis;
   const windows = [state.torqueWindow, ...(firstTorqueWindow === null ? [] : [firstTorqueWindow])];
   const clicks = state.instruments.some(({ id, type }) => id === tool && type === 'setting');
@@ -81,7 +76,10 @@ function lacking({ intervalUs, lostShare }: Reads, proves: (as: Partial<Reads>) 
   return { kind: proves({ noiseNm: 0, lostShare: 0 }) ? 'noise' : 'nothing' };
 }
 
-function highest(settings: DetectorSettings, { atUs, nm }: ReturnType<typeof modelPull>): DetectedPull | null {
+function highest(
+  settings: DetectorSettings,
+  { atUs, nm }: ReturnType<typeof modelPull>,
+): DetectedPull | null {
   const detector = createPullDetector(settings);
   const pulls = detector.pushBatch(atUs, nm, 0, nm.length);
   return pulls.reduce<DetectedPull | null>(

@@ -11,17 +11,19 @@ export interface Reads {
 }
 
 /**
- * A plug that hardens under a calm hand: 1.5 s, of which the last fifth of the torque takes 0.18 s. Of calm pulls of the
- * independent generator one in twenty is quicker there. The head drops by a fifth. Assumptions.
+ * A plug that hardens under a calm hand: the last fifth of the torque begins at this share of the time and takes so long. Of
+ * calm pulls of the independent generator one in twenty is quicker there. The head drops by a fifth. Assumptions.
  */
-const RISE_S = 1.5;
 const LINEAR = 0.25;
+const LAST_FIFTH_FROM = 0.88;
+const LAST_FIFTH_S = 0.15;
+const RISE_S = LAST_FIFTH_S / (1 - LAST_FIFTH_FROM);
 const DROP = 0.2;
 const DROPS_S = 0.025;
 const FOLLOWS_S = 0.1;
 const LETS_GO_S = 0.2;
 /** Enough rest in front to know zero, noise and rate of any tool. */
-const RESTS_S = 4;
+const RESTS_S = 2;
 const RESTS_BEHIND_S = 0.8;
 
 /** The torque of it, `seconds` after it began. */
@@ -38,11 +40,12 @@ function torqueAt(seconds: number, peakNm: number, clicks: boolean): number {
   return t < LETS_GO_S ? lowNm * (1 - t / LETS_GO_S) : 0;
 }
 
-/** The fractional parts of multiples of the golden ratio and its kin: they fill 0 to 1 evenly and repeat nothing. */
-const spread = (n: number, by: number): number => (n * by) % 1;
+/** The fractional parts of squares times an irrational number: they fill 0 to 1 evenly, and follow each other as chance would. */
+const spread = (n: number, by: number): number => (n * n * by) % 1;
 const BY_NOISE = 0.618_033_988_75;
 const BY_LOSS = 0.754_877_666_25;
-const NEVER_ENDS = 1e-4;
+/** A draw of noise, used again and again. */
+const DRAWN = Array.from({ length: 997 }, (_, n) => normalQuantile(Math.max(1e-4, spread(n + 1, BY_NOISE))));
 
 export interface Sent {
   readonly atUs: Float64Array;
@@ -62,7 +65,7 @@ export function modelPull(reads: Reads, peakNm: number, clicks: boolean, part: n
     const lost = sentUs > 1e6 * RESTS_S && spread(seed + packet, BY_LOSS) < lostShare;
     for (let i = 0; i < perPacket && !lost; i++) {
       const takenS = ((n + i + part) * intervalUs) / 1e6 - RESTS_S;
-      const off = normalQuantile(Math.max(NEVER_ENDS, spread(seed + n + i + 1, BY_NOISE)));
+      const off = DRAWN[(seed + n + i) % DRAWN.length] ?? 0;
       const torqueNm = torqueAt(takenS, peakNm, clicks) + noiseNm * off;
       atUs.push(sentUs);
       nm.push(stepNm > 0 ? stepNm * Math.round(torqueNm / stepNm) : torqueNm);

@@ -7,6 +7,7 @@ import { type RiseShape, riseShape } from '../sequence/turned.ts';
 import { toBeLoosened, torqueWindowOf } from './stage.ts';
 import { type CylinderState, isOver, type JobState, type Question, type TorqueAttempt } from './state.ts';
 import { countingPulls } from './torque-step.ts';
+import { isTrialDue, slightDropOf } from './trial.ts';
 import { asWrenchReads } from './windows.ts';
 
 export type PlacedPull = TorqueAttempt & { readonly cylinder: number | null };
@@ -46,6 +47,8 @@ export function situation(state: JobState, pullsBefore: number, tool: ToolId): S
     confirming: state.questions.length > 0 && state.questions.every(({ kind }) => kind === 'by-plan'),
     planned: plannedNext(state),
     chosen: state.chosen.torque,
+    trial: isTrialDue(state),
+    slightDrop: slightDropOf(state, tool),
     clicks: state.instruments.some(({ type }) => type === 'setting'),
     lowerNm,
     upperNm,

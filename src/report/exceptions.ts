@@ -108,6 +108,8 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
       return `Cylinder ${event.cylinder} backed off to start again${event.newPlug ? ' with a new plug' : ''}${reason(event.why)}.`;
     case 'question-answered':
       return `Question on pull ${event.pull} answered: ${ANSWER[event.answer]}.`;
+    case 'trial-click-skipped':
+      return 'The trial click was passed over.';
     case 'steps-attested':
       return notDone(event, soFar.state);
     case 'old-plugs-read':

@@ -37,6 +37,7 @@ const KNOWN: Readonly<Record<JobEvent['type'], true>> = {
   'cylinder-left-out': true,
   'cylinder-restarted': true,
   'windows-confirmed': true,
+  'trial-click-skipped': true,
   'steps-attested': true,
   'old-plugs-read': true,
   'old-gap-measured': true,

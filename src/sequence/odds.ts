@@ -12,6 +12,8 @@ const IN_BETWEEN = Math.log(50);
 const REFITTED = Math.log(300);
 const AT_ONCE = Math.log(15);
 const LAST_DUE = Math.log(4);
+/** One in twenty who are asked for a trial click pulls the first plug. Assumption. */
+const DOES_AS_ASKED = -Math.log(20);
 /** What may be believed without asking. */
 const SURE_TURNED = 0.98;
 /**
@@ -33,11 +35,13 @@ interface Due {
   readonly refitted: boolean;
   readonly lastOpen: boolean;
   readonly lastTight: number | null;
+  readonly trial: boolean;
 }
 
 /** ln of the odds that the plug of the pull that comes now turns. `soon`: another one reached the window a moment ago. */
 export function beforehand(at: Due, soon: boolean): number {
   if (at.target === null) return 0;
+  if (at.trial) return DOES_AS_ASKED;
   if (at.refitted) return at.lastOpen ? IN_BETWEEN : REFITTED;
   if (at.lastOpen) return LAST_DUE;
   if (at.lastTight === null) return BEFORE_ALL;

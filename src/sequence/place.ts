@@ -46,6 +46,10 @@ export interface Situation {
   readonly planned: number | null;
   /** The cylinder of a proven plug that a person chose to try again. */
   readonly chosen: number | null;
+  /** Somebody was asked to try the click before the first plug, and has not yet. */
+  readonly trial: boolean;
+  /** By what share the torque falls at a click of this wrench, where that is too slight to be seen otherwise; else null. */
+  readonly slightDrop: number | null;
   /** The wrench releases with a click; a pull within the window without one has not ended yet. */
   readonly clicks: boolean;
   /** The torque window. */
@@ -118,6 +122,8 @@ const SURELY_PULLED = 0.45;
 /** And this far up, where it came down as it went up: a fist lets go as it took hold, a hand at the wrench at once. */
 const LIKELY_PULLED = 0.7;
 const AS_IT_WENT_UP = 0.6;
+/** Falls at a click of one wrench are alike within this factor. Assumption. */
+const AS_SLIGHT = 2;
 /** A stroke before that is less surely a stroke than this does not speak for the one after it. */
 const SURELY_STROKE = 0.02;
 
@@ -208,6 +214,8 @@ function decide(one: Case): Placement {
   if (pull.peakNm < 0) return loosening(one);
   if (subject === null) return { cylinder: null, kind: 'handling', because: 'none-due' };
   const again = justTightened(one);
+  const trial = at.trial && pull.cut === null && !pull.saturated ? trialClick(one) : null;
+  if (trial !== null) return trial;
   if (pull.saturated) return beyondScale(again ?? subject);
   if (pull.cut !== null) return asks('cut', subject, 'end-missing');
   if (again !== null && !movedOn(one)) return sameAgain(one, again);
@@ -228,7 +236,25 @@ function nothingTurned({ pull, at, evidence }: Case): boolean {
 /** A click wrench that was let off within the window without a click was not done yet. */
 function endedLow({ pull, at }: Pick<Case, 'pull' | 'at'>): boolean {
   if (pull.peakNm < at.lowerNm) return true;
-  return at.clicks && pull.release === 'none' && pull.peakNm <= at.upperNm;
+  return at.clicks && pull.release === 'none' && pull.peakNm <= at.upperNm && !clickedSlightly(pull, at);
+}
+
+/** It fell as this wrench is known to at its click, which is weak. */
+function clickedSlightly({ slightFall }: DetectedPull, { slightDrop }: Situation): boolean {
+  if (slightFall === undefined || slightDrop === null) return false;
+  const ratio = slightFall.dropShare / slightDrop;
+  return ratio >= 1 / AS_SLIGHT && ratio <= AS_SLIGHT;
+}
+
+/**
+ * The click tried on something that holds; null for what did not get near a click. Whoever pulled a plug instead is asked,
+ * however surely it turned: a vise that gives looks the same, and the cylinders would all be off by one.
+ */
+function trialClick({ pull, at, evidence }: Case): Placement | null {
+  const clicked = pull.release === 'seen' || pull.slightFall !== undefined;
+  if (!clicked && pull.peakNm < KNOCK_BELOW * at.lowerNm) return null;
+  if (evidence.turned < STOOD) return { cylinder: null, kind: 'handling', because: 'trial-click' };
+  return at.target === null ? null : asks('which', at.target, 'trial-or-first-plug');
 }
 
 /** While a question is open. */

@@ -6,6 +6,7 @@ export const placementReasonSchema = z.enum([
   'too-little-torque',
   'knock',
   'none-due',
+  'trial-click',
   // it reached the window, or was on the way
   'plug-turned',
   'first-plug',
@@ -23,6 +24,7 @@ export const placementReasonSchema = z.enum([
   // asked
   'did-not-turn',
   'tight-or-turning',
+  'trial-or-first-plug',
   'last-tight-or-turning',
   'turned-too-soon',
   'stroke-before-in-doubt',

@@ -22,6 +22,7 @@ const MOVES: Keys = [['up, down', 'another line']];
 
 const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = {
   windows: [['Enter', 'confirm the windows']],
+  trial: [['k', 'skip the trial click']],
   list: [
     ...MOVES,
     ['1 to 6', 'choose for this line; or left and right'],

@@ -170,6 +170,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'question-answered':
       return answered(event, before);
     case 'windows-confirmed':
+    case 'trial-click-skipped':
     case 'steps-attested':
     case 'old-plugs-read':
     case 'old-gap-measured':

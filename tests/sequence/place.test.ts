@@ -376,6 +376,8 @@ const situations: fc.Arbitrary<Situation> = fc.record({
   confirming: fc.boolean(),
   planned: cylinder,
   chosen: cylinder,
+  trial: fc.boolean(),
+  slightDrop: fc.constantFrom(null, 0.07),
   clicks: fc.boolean(),
   lowerNm: fc.constant(25),
   upperNm: fc.constant(30),

@@ -83,6 +83,8 @@ export const FIRST: Situation = {
   confirming: false,
   planned: 1,
   chosen: null,
+  trial: false,
+  slightDrop: null,
   clicks: true,
   lowerNm: 25,
   upperNm: 30,

@@ -232,6 +232,7 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
     chosen: { torque: null, length: null, 'old-plug': null },
     routine: null,
     windowsConfirmed: false,
+    trialSkipped: false,
     attested: {},
     oldPlugs: {},
     newPlugs: {},

@@ -20,6 +20,7 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
   'too-little-torque': () => 'too little torque to turn a plug',
   knock: () => 'it rose and fell like a knock',
   'none-due': () => 'no cylinder is due',
+  'trial-click': ({ pull }) => trialText(pull),
   'plug-turned': (placed) => `${rose(placed)}: the plug turned`,
   'first-plug': () => 'the first plug of this engine',
   'went-on-from-stroke': () => 'it went on from the stroke before',
@@ -35,6 +36,7 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
   'all-done': () => 'every cylinder is done',
   'did-not-turn': (placed) => `${compared(placed)}: the plug did not turn`,
   'tight-or-turning': (placed) => `${compared(placed)}: a tight plug or one that still turned`,
+  'trial-or-first-plug': () => 'the trial click, or the first plug',
   'last-tight-or-turning': (placed) =>
     `${compared(placed)}: the last plug turning, or a tight one again because one was left out`,
   'turned-too-soon': (placed) => `${rose(placed)}: a plug turned, too soon after the last`,
@@ -89,3 +91,23 @@ function compared(placed: Placed): string {
 
 /** Less uneven than this looks straight to the eye. */
 const STRAIGHT = 0.1;
+
+/** What a trial click showed, and what follows from it. */
+function trialText({
+  release,
+  releaseNm,
+  dropShare,
+  slightFall,
+  peakNm,
+  longestGapUs,
+}: TorqueAttempt['pull']): string {
+  const percent = (share: number) => `${(100 * share).toFixed(0)} %`;
+  const beyond = (clickNm: number) => `the pull went ${percent(Math.max(0, peakNm / clickNm - 1))} beyond it`;
+  if (release === 'seen' && releaseNm !== null)
+    return `trial click: the torque fell by ${percent(dropShare ?? 0)}, ${beyond(releaseNm)}`;
+  if (slightFall !== undefined)
+    return `trial click: weak, the torque fell by ${percent(slightFall.dropShare)} only, ${beyond(slightFall.torqueNm)}; falls like it count as clicks in this job`;
+  return release === 'not-visible'
+    ? `trial click: readings come ${Math.round(longestGapUs / 1000)} ms apart, too far to show a click`
+    : 'trial click: no fall was seen; after each pull you are asked whether it clicked';
+}
