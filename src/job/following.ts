@@ -1,6 +1,6 @@
 /** Commands from which more follows than that they were given. */
 
-import { confirmed } from '../sequence/by-plan.ts';
+import { toConfirm } from '../sequence/by-plan.ts';
 import type { Placement } from '../sequence/place.ts';
 import { openItems } from './closing.ts';
 import type { Command } from './command.ts';
@@ -109,7 +109,7 @@ function planAgain(context: BenchContext, free: number): void {
   let to = free;
   for (const { pull: number, cylinder } of [...waiting].sort((a, b) => a.pull - b.pull)) {
     const attempt = attemptOf(context.state(), number);
-    if (attempt !== undefined) placedByHand(context, attempt.pull, confirmed(to));
+    if (attempt !== undefined) placedByHand(context, attempt.pull, toConfirm(to));
     to = cylinder;
   }
 }

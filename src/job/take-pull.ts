@@ -2,7 +2,8 @@
 import type { DetectedPull, Pull } from '../pull/pull.ts';
 import { roundedPull } from '../pull/rounded.ts';
 import type { FigureSource, ToolId } from '../reading.ts';
-import { type Placement, place, SETTLED_MS, settle } from '../sequence/place.ts';
+import { type Placement, place, SETTLED_MS } from '../sequence/place.ts';
+import { settle } from '../sequence/settle.ts';
 import type { BenchState } from './bench-state.ts';
 import type { Feed } from './feed.ts';
 import { oldPlugAtHand } from './fold-checklist.ts';

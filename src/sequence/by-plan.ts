@@ -28,13 +28,13 @@ export function placeByPlan(
   if (asking !== null && !confirming) return held(asking, 'during-question');
   const due = planned ?? (confirming ? asking : null);
   if (due !== null)
-    return peakNm < lowerNm ? { cylinder: due, kind: 'run-down', because: 'ended-low' } : confirmed(due);
+    return peakNm < lowerNm ? { cylinder: due, kind: 'run-down', because: 'ended-low' } : toConfirm(due);
   if (peakNm > upperNm && at.lastTight !== null) return held(at.lastTight, 'check-above-window');
   return { cylinder: at.chosen, kind: 'check', because: 'all-done' };
 }
 
 /** What a person is asked about such a pull. */
-export const confirmed = (cylinder: number): Placement => ({
+export const toConfirm = (cylinder: number): Placement => ({
   cylinder,
   kind: 'unsure',
   ask: 'by-plan',

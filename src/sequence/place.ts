@@ -7,7 +7,7 @@
  * plug out finds nothing but tight ones when the last is due, and only there can he be caught.
  */
 import type { DetectedPull } from '../pull/pull.ts';
-import { confirmed, placeByPlan } from './by-plan.ts';
+import { placeByPlan } from './by-plan.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 import type { Ask, PullKind } from './kind.ts';
 import { beforehand, LIKELY_NEXT, STOOD, surelyTurned } from './odds.ts';
@@ -85,9 +85,9 @@ export interface Placement {
 }
 
 /** Below this share of the lower limit nothing was tightened. Common practice, no source. */
-const HANDLING_BELOW = 0.2;
+export const HANDLING_BELOW = 0.2;
 /** A stroke that ends below this share of the lower limit may be a knock. Assumption. */
-const KNOCK_BELOW = 0.9;
+export const KNOCK_BELOW = 0.9;
 /** Nobody takes the wrench to another plug in less; what comes sooner is on the plug before. Assumptions, no source. */
 const SURELY_SAME_MS = 800;
 const SAME_PLUG_MS = 2000;
@@ -107,25 +107,15 @@ const TURNS_ON_NEAR_CLICK = 2.3;
 const FAR_SHARE = 0.65;
 const NEAR_SHARE = 0.85;
 const KNOCK_AT = 0.5;
-const SURELY_KNOCK = 0.98;
+export const SURELY_KNOCK = 0.98;
 /** He is still at the plug, and has just had time to reverse the ratchet. Assumption. */
 const LOOSENED_AT_ONCE_MS = 4000;
 /** No stroke that turns a plug is over so soon. Assumption. */
 const MOMENT_US = 300_000;
-/** The arm takes longer to its first top; what gets there sooner was struck, whatever swings on behind it. Assumption. */
-const STRUCK_US = 70_000;
-/**
- * A stroke that ended below this share of the lower limit may as well have been a wrench that was leaned on or turned in the
- * fist. First strokes of those who tighten in two go to half of the torque and more.
- */
-const SURELY_PULLED = 0.45;
-/** And this far up, where it came down as it went up: a fist lets go as it took hold, a hand at the wrench at once. */
-const LIKELY_PULLED = 0.7;
-const AS_IT_WENT_UP = 0.6;
 /** Falls at a click of one wrench are alike within this factor. Assumption. */
 const AS_SLIGHT = 2;
 /** A stroke before that is less surely a stroke than this does not speak for the one after it. */
-const SURELY_STROKE = 0.02;
+export const SURELY_STROKE = 0.02;
 
 /** Gives a pull to a cylinder, or asks. */
 export function place(pull: DetectedPull, at: Situation): Placement {
@@ -151,39 +141,6 @@ function placeMaximum(pull: DetectedPull, at: Situation): Placement {
   const subject = at.asking ?? at.target ?? at.lastTight;
   if (pull.saturated && subject !== null) return beyondScale(at.planned ?? subject);
   return placeByPlan(pull, at, { tooLittleNm, samePlugMs: SURELY_SAME_MS });
-}
-
-/** A stroke that was taken to be on the way, once nothing followed it. `short`: the cylinder had stopped short before. */
-export function settle(
-  pull: DetectedPull,
-  cylinder: number,
-  evidence: Evidence | undefined,
-  at: Pick<Situation, 'lowerNm'> & { readonly short: boolean },
-): Placement {
-  if (pull.stream === 'maxima') return confirmed(cylinder);
-  const withEvidence = evidence === undefined ? {} : { evidence };
-  const nobody = { cylinder: null, kind: 'handling', ...withEvidence } as const;
-  if (pull.peakNm < HANDLING_BELOW * at.lowerNm) return { ...nobody, because: 'too-little-torque' };
-  const knock = pull.peakNm < KNOCK_BELOW * at.lowerNm ? (evidence?.knock ?? 0) : 0;
-  if (knock >= SURELY_KNOCK || wasStruck(pull, at)) return { ...nobody, because: 'knock' };
-  if (knock > SURELY_STROKE || maybeHandled(pull, at))
-    return { ...asks('which', cylinder, 'knock-or-short'), ...withEvidence };
-  if (pull.peakNm >= at.lowerNm)
-    return { ...asks('no-click', cylinder, 'no-click-and-nothing-followed'), ...withEvidence };
-  const kind = at.short ? 'continuation' : 'tightening';
-  return { cylinder, kind, because: 'stopped-short', ...withEvidence };
-}
-
-type Lower = Pick<Situation, 'lowerNm'>;
-
-/** A blow, with the wrench swinging behind it so that it looks long. */
-const wasStruck = ({ peakNm, peakUs, startUs }: DetectedPull, { lowerNm }: Lower): boolean =>
-  peakNm < lowerNm && peakUs - startUs < STRUCK_US;
-
-/** It may have been no more than a wrench at rest that something pressed on. */
-function maybeHandled({ peakNm, peakUs, startUs, endUs }: DetectedPull, { lowerNm }: Lower): boolean {
-  if (peakNm < SURELY_PULLED * lowerNm) return true;
-  return peakNm < LIKELY_PULLED * lowerNm && endUs - peakUs > AS_IT_WENT_UP * (peakUs - startUs);
 }
 
 /**
@@ -369,7 +326,7 @@ function loosening({ at, pauseMs }: Pick<Case, 'at' | 'pauseMs'>): Placement {
   return asks('loosened', at.lastTight, 'loosened-after-proof');
 }
 
-const asks = (ask: Ask, cylinder: number, because: PlacementReason): Placement => ({
+export const asks = (ask: Ask, cylinder: number, because: PlacementReason): Placement => ({
   cylinder,
   kind: 'unsure',
   ask,

@@ -92,8 +92,6 @@ const TIME_SPREAD = 0.28;
 const PACE_SPREAD = 0.08;
 const TIME_WEIGHS = 6;
 const PACE_WEIGHS = 3;
-/** Of pulls that turn a plug so many are under a hand that jerks, whose next one may look like none before. */
-const TURNS_JERKILY = 0.08;
 /** A plug that turns, before this hand is known: the time from 20 to 80 %, and outside of it the ln that falls off a unit of ln. */
 const TURNS_MS = [140, 5_000] as const;
 const FALLS_OFF = 8;
@@ -118,7 +116,7 @@ export function turnedLogOdds(shape: RiseShape, { earlier, refitted, lastOpen }:
     Math.log(1 - steadily - jerkily) + quicker(shape, earlier, lastOpen ? QUICKER_LAST : QUICKER),
   ]);
   if (earlier.length === 0) return asKnown(shape) - stood;
-  const alike = likeEarlier(shape, earlier, lastOpen ? 0 : TURNS_JERKILY);
+  const alike = likeEarlier(shape, earlier);
   if (!refitted) return alike - stood;
   return sumOfLogs([Math.log(1 - OTHERWISE) + alike, Math.log(OTHERWISE) + asKnown(shape)]) - stood;
 }
@@ -150,12 +148,8 @@ function quicker({ time, paces, blur }: RiseShape, earlier: readonly RiseShape[]
   return -Math.log(limit - fastest) - soft + logShape(minus(paces, usual, ramp), spread);
 }
 
-/** Turned as the earlier ones of this job did, `jerkily` only in as long. */
-function likeEarlier(
-  { time, paces, blur }: RiseShape,
-  earlier: readonly RiseShape[],
-  jerkily: number,
-): number {
+/** Turned as the earlier ones of this job did. */
+function likeEarlier({ time, paces, blur }: RiseShape, earlier: readonly RiseShape[]): number {
   const n = earlier.length;
   const times = earlier.map((one) => one.time);
   const usualTime = mean(times);
@@ -168,12 +162,9 @@ function likeEarlier(
   const paceSpread = Math.sqrt(
     ((PACE_WEIGHS * PACE_SPREAD ** 2 + apart) / (PACE_WEIGHS + 3 * (n - 1))) * (1 + 1 / n),
   );
-  const off = minus(paces, usual, 1);
-  const shapes = [
-    Math.log(1 - jerkily) + logShape(off, Math.hypot(paceSpread, blur)),
-    Math.log(jerkily) + logShape(off, Math.hypot(JERKY, blur)),
-  ];
-  return logTime(time - usualTime, timeSpread) + sumOfLogs(shapes);
+  return (
+    logTime(time - usualTime, timeSpread) + logShape(minus(paces, usual, 1), Math.hypot(paceSpread, blur))
+  );
 }
 
 /** Turned as plugs do, before anything is known of this job. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { DetectedPull } from '../../src/pull/pull.ts';
-import { place, type Situation, settle } from '../../src/sequence/place.ts';
+import { place, type Situation } from '../../src/sequence/place.ts';
+import { settle } from '../../src/sequence/settle.ts';
 import { FIRST, pullOf, second } from './pulls.ts';
 
 /** All that a tool knows of a pull which sends one figure, arriving when the clock of {@link pullOf} says that it began. */

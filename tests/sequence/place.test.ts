@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { DetectedPull } from '../../src/pull/pull.ts';
-import { place, type Situation, settle } from '../../src/sequence/place.ts';
+import { place, type Situation } from '../../src/sequence/place.ts';
+import { settle } from '../../src/sequence/settle.ts';
 import { FIRST, halfway, pullOf, riseBy, second, strokeTo, tenths, tightPull } from './pulls.ts';
 
 interface Expected {
