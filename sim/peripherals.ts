@@ -24,6 +24,7 @@ export interface Presented {
   readonly serial: string;
   readonly batteryPercent: number;
   readonly updateIntervalMs: number;
+  readonly samplingFunction: 'instantaneous' | 'maximum';
   readonly resolutionCounts: number;
   /** In steps of 0.1 %; what the device claims of itself. */
   readonly uncertaintyPermille: number;
@@ -121,7 +122,7 @@ function descriptorsOf(tool: Presented, format: QuantityFormat) {
       uuid: onAir(DESCRIPTOR.measurementDescription),
       value: orThrow(
         encodeMeasurementDescription(format, {
-          samplingFunction: 'instantaneous',
+          samplingFunction: tool.samplingFunction,
           updateIntervalMs: tool.updateIntervalMs,
           resolution: { kind: 'value', counts: tool.resolutionCounts },
           relativeUncertaintyPermille: tool.uncertaintyPermille,

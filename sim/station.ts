@@ -7,6 +7,7 @@ import { crowfootOf, settingFor } from '../src/plug/geometry.ts';
 import type { LinkState, Reading, ToolDescription } from '../src/reading.ts';
 import { ok } from '../src/result.ts';
 import { createController, type HciSocketClass } from './controller/index.ts';
+import { peakSender } from './peak-sender.ts';
 import { measuredBy, notification, type Presented, peripheralOf } from './peripherals.ts';
 import type { Action } from './physics/action.ts';
 import { type Bench, createBench, type Emission } from './physics/bench.ts';
@@ -46,6 +47,7 @@ const WRENCH: Presented = {
   batteryPercent: 83,
   updateIntervalMs: 10,
   resolutionCounts: 1,
+  samplingFunction: 'instantaneous',
   uncertaintyPermille: 20,
   rangeCounts: [-6000, 6000],
 };
@@ -57,6 +59,7 @@ const GAUGE: Presented = {
   batteryPercent: 64,
   updateIntervalMs: 0,
   resolutionCounts: 100,
+  samplingFunction: 'instantaneous',
   uncertaintyPermille: 12,
   rangeCounts: [2_000, 20_000],
 };
@@ -74,6 +77,8 @@ export interface SimulatedStationSpec {
   readonly gapWindow: Window | null;
   readonly person: PersonName;
   readonly scheduler: Scheduler;
+  /** The wrench sends the highest torque of each pull and nothing else. */
+  readonly sendsPeaks?: boolean;
 }
 
 /** A bench, two tools and a technician, made from a seed, and the ways to join them to the program. */
@@ -123,10 +128,21 @@ export function simulatedStation(spec: SimulatedStationSpec): SimulatedStation {
       },
       random.fork('technician'),
     ),
-    onAir: () => onAir(scheduler),
-    direct: () => direct(scheduler),
+    onAir: () => onAir(scheduler, wrenchThat(spec)),
+    direct: () => direct(scheduler, wrenchThat(spec)),
   };
 }
+
+/** How the wrench presents itself, and what it makes of the torque. */
+interface Electronics {
+  readonly presented: Presented;
+  readonly sends: (emission: Readonly<Emission>) => Readonly<Emission> | null;
+}
+
+const wrenchThat = ({ sendsPeaks }: SimulatedStationSpec): Electronics =>
+  sendsPeaks === true
+    ? { presented: { ...WRENCH, samplingFunction: 'maximum', updateIntervalMs: 0 }, sends: peakSender() }
+    : { presented: WRENCH, sends: (emission) => emission };
 
 /** What plugs come with where nobody measures them. Invented. */
 const UNMEASURED = { lowerLimit: 0.7, upperLimit: 0.8, acceptLower: 0.71, acceptUpper: 0.79 };
@@ -139,15 +155,18 @@ function settingOf(order: WorkOrder, { acceptLower, acceptUpper }: Window): numb
   return settingFor((acceptLower + acceptUpper) / 2, crowfootOf(order.adapter));
 }
 
-function onAir(scheduler: Scheduler) {
+function onAir(scheduler: Scheduler, { presented, sends }: Electronics) {
   const controller = createController({ scheduler, address: 'c0:00:00:00:00:fe' });
   const peripherals = {
-    torque: controller.addPeripheral(peripheralOf(WRENCH)),
+    torque: controller.addPeripheral(peripheralOf(presented)),
     gap: controller.addPeripheral(peripheralOf(GAUGE)),
   };
   return {
     HciSocket: controller.HciSocket,
-    deliver: ({ kind, counts }: Readonly<Emission>) => {
+    deliver: (emission: Readonly<Emission>) => {
+      const sent = sends(emission);
+      if (sent === null) return;
+      const { kind, counts } = sent;
       const quantity = kind === 'torque' ? 'torque' : 'length';
       peripherals[kind].notify(measuredBy(quantity), notification(quantity, counts));
     },
@@ -155,12 +174,15 @@ function onAir(scheduler: Scheduler) {
   };
 }
 
-function direct(scheduler: Scheduler) {
-  const wrench = new DirectTool('wrench', WRENCH, scheduler);
+function direct(scheduler: Scheduler, { presented, sends }: Electronics) {
+  const wrench = new DirectTool('wrench', presented, scheduler);
   const gauge = new DirectTool('gauge', GAUGE, scheduler);
   return {
     tools: [wrench, gauge],
-    deliver: ({ kind, counts }: Readonly<Emission>) => (kind === 'torque' ? wrench : gauge).send(counts),
+    deliver: (emission: Readonly<Emission>) => {
+      const sent = sends(emission);
+      if (sent !== null) (sent.kind === 'torque' ? wrench : gauge).send(sent.counts);
+    },
   };
 }
 
@@ -178,7 +200,7 @@ class DirectTool implements Tool {
   #count = 0;
 
   constructor(id: string, presented: Presented, scheduler: Scheduler) {
-    const { quantity, serial, batteryPercent, resolutionCounts } = presented;
+    const { quantity, serial, batteryPercent, resolutionCounts, samplingFunction } = presented;
     this.id = id;
     this.quantity = quantity;
     this.#scheduler = scheduler;
@@ -190,7 +212,7 @@ class DirectTool implements Tool {
       serial,
       batteryPercent,
       resolutionCounts,
-      samplingFunction: 'instantaneous',
+      samplingFunction,
       link: { kind: 'direct', authenticated: false },
     };
   }

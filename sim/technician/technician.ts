@@ -235,8 +235,13 @@ class Technician {
     }
     const truly = this.#memory.deedOf(pull)?.cylinder ?? null;
     const wrong = truly !== null && truly !== cylinder;
-    const fresh = kind === 'unsure' && this.#memory.deedOf(pull)?.lastWas === 'fresh';
+    const fresh = (kind === 'unsure' || kind === 'by-plan') && this.#memory.deedOf(pull)?.lastWas === 'fresh';
     if (!wrong || (!fresh && !ABOUT_THE_PLUG.has(kind))) return null;
+    // Asked by name for the one that he passed over, he knows it.
+    if (kind === 'by-plan' && cylinder === this.#skipped) {
+      this.#ahead = false;
+      this.#skipped = null;
+    }
     return { do: 'give-pull', pull, cylinder: truly, why: 'it was on this plug' };
   }
 

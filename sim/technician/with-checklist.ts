@@ -42,6 +42,8 @@ function checklistAnswer(screen: JobState, random: Random): Command | null {
     case 'fitting':
     case 'afterwards':
       return attested(screen, phase);
+    case 'trial':
+      return { do: 'skip-trial' };
     case 'old-plugs': {
       const condition = random.chance(0.2) ? 'worn' : 'normal';
       const cylinders = screen.oldPlugTarget === null ? [] : [screen.oldPlugTarget];

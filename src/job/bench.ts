@@ -7,11 +7,13 @@ import { BenchState } from './bench-state.ts';
 import type { Command } from './command.ts';
 import { eventOf } from './command-event.ts';
 import type { JobEvent } from './event.ts';
+import { forecastOf } from './feed.ts';
 import { follow } from './following.ts';
+import type { Forecast } from './forecast.ts';
 import { refused } from './refusal.ts';
 import type { JobState } from './state.ts';
 import { type Session, startSession, type ToolAtBench, takeLink } from './take-link.ts';
-import { takeReading, takeWritten } from './take-reading.ts';
+import { takeReading, takeSilence, takeWritten, waitsFor } from './take-reading.ts';
 
 /** What comes to the bench from outside: the tools, and people. */
 export type BenchInput =
@@ -20,6 +22,8 @@ export type BenchInput =
   | { readonly kind: 'reading'; readonly tool: ToolId; readonly reading: Reading }
   /** Readings that the log holds already: of a job that is played back. */
   | { readonly kind: 'written'; readonly tool: ToolId; readonly first: number; readonly samples: Samples }
+  /** Nothing came from the tool up to then; only worth saying when the bench waits for it. */
+  | { readonly kind: 'silence'; readonly tool: ToolId; readonly atUs: number }
   /** A device looked like the tool and was not taken for it. */
   | { readonly kind: 'refusal'; readonly tool: ToolId; readonly refusal: DeviceRefusal }
   | { readonly kind: 'command'; readonly command: Command }
@@ -30,6 +34,10 @@ export interface Bench {
   /** The events that the input leads to, in order; `state` has already taken them in. Refused commands say why. */
   accept(input: BenchInput): Result<readonly JobEvent[]>;
   readonly state: () => JobState;
+  /** What the wrench can prove, before the first pull; null until it has rested for some seconds, and once a plug was pulled. */
+  readonly forecast: () => Forecast | null;
+  /** The tool whose silence up to a time would tell something; null while none does. */
+  readonly waitsFor: () => { readonly tool: ToolId; readonly untilUs: number } | null;
   /** Torque as the plug sees it now, by the lever alone; null until a wrench is linked. */
   readonly live: () => ReturnType<PullDetector['live']> | null;
 }
@@ -53,6 +61,8 @@ export function createBench(opened: JobState): Bench {
       return ok(bench.eventsOf(() => take(bench, input)));
     },
     state: bench.state,
+    forecast: () => forecastNow(bench),
+    waitsFor: () => waitsFor(bench),
     live: () => live(bench),
   };
 }
@@ -70,6 +80,9 @@ function take(bench: BenchState, input: BenchInput): void {
       break;
     case 'written':
       takeWritten(bench, input.tool, input.first, input.samples);
+      break;
+    case 'silence':
+      takeSilence(bench, input.tool, input.atUs);
       break;
     case 'refusal':
       bench.emit({ type: 'device-refused', tool: input.tool, ...input.refusal });
@@ -93,4 +106,13 @@ function live({ feeds, state }: BenchState): ReturnType<Bench['live']> {
   const seen = [...feeds.values()].find((feed) => feed.quantity === 'torque')?.detector.live() ?? null;
   const gain = leverage(crowfootOf(state().order.adapter));
   return seen && { ...seen, nowNm: gain * seen.nowNm, peakNm: gain * seen.peakNm };
+}
+
+function forecastNow({ feeds, state }: BenchState): Forecast | null {
+  if (state().cylinders.some(({ pulls }) => pulls.length > 0)) return null;
+  for (const [tool, feed] of feeds) {
+    const known = forecastOf(tool, feed, state());
+    if (known !== null) return known;
+  }
+  return null;
 }

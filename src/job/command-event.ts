@@ -17,6 +17,8 @@ export function eventOf(command: Command): JobEvent | null {
       return { type: 'plug-scrapped', cylinder: command.cylinder, reason: command.reason };
     case 'confirm-windows':
       return { type: 'windows-confirmed' };
+    case 'skip-trial':
+      return { type: 'trial-click-skipped' };
     case 'attest':
       return { type: 'steps-attested', phase: command.phase, steps: command.steps };
     case 'read-old-plugs': {
@@ -60,6 +62,8 @@ export function commandOf(event: JobEvent): Command | null {
       return { do: 'scrap-plug', cylinder: event.cylinder, reason: event.reason };
     case 'windows-confirmed':
       return { do: 'confirm-windows' };
+    case 'trial-click-skipped':
+      return { do: 'skip-trial' };
     case 'steps-attested':
       return { do: 'attest', phase: event.phase, steps: event.steps };
     case 'old-plugs-read': {

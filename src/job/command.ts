@@ -35,6 +35,8 @@ export type Command =
   | { readonly do: 'scrap-plug'; readonly cylinder: number; readonly reason: ScrapReason }
   /** The windows are right. */
   | { readonly do: 'confirm-windows' }
+  /** No trial click before the first plug. */
+  | { readonly do: 'skip-trial' }
   /** A list of the routine is done, each item as said. */
   | {
       readonly do: 'attest';

@@ -159,6 +159,15 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     .describe('Readings did not arrive.'),
   z
     .strictObject({
+      type: z.literal('tool-silent'),
+      tool: toolId,
+      atUs: us,
+    })
+    .describe(
+      'Nothing came from the tool up to then. Written where that ends a pull: of a tool that sends one figure a pull.',
+    ),
+  z
+    .strictObject({
       type: z.literal('value-stored'),
       tool: toolId,
       reading: z.int().min(1).describe("The driver's number of the reading."),
@@ -251,7 +260,9 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       ask: askSchema.exactOptional().describe('What there is to ask; only with `unsure`.'),
       evidence: evidenceSchema
         .exactOptional()
-        .describe('What the placement rests on; absent where a person gave the answer.'),
+        .describe(
+          'What the placement rests on; absent where a person gave the answer, and where the tool sends no more than the highest torque.',
+        ),
     })
     .describe('A pull was given to a cylinder, or to none.'),
   z
@@ -284,6 +295,9 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       'A plug is backed off to start again. What it had proven stays on the record and counts no more.',
     ),
   z.strictObject({ type: z.literal('windows-confirmed') }).describe('Somebody confirmed the windows.'),
+  z
+    .strictObject({ type: z.literal('trial-click-skipped') })
+    .describe('Somebody passed over the trial click.'),
   z
     .strictObject({
       type: z.literal('steps-attested'),

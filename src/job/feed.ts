@@ -3,6 +3,7 @@ import type { PullDetector } from '../pull/pull-detector.ts';
 import { type DetectorSettings, settingsFor } from '../pull/settings.ts';
 import type { FigureSource, Reading, ToolDescription, ToolId } from '../reading.ts';
 import type { JobEvent } from './event.ts';
+import { type Forecast, forecast } from './forecast.ts';
 import type { JobState } from './state.ts';
 import { asWrenchReads } from './windows.ts';
 
@@ -11,7 +12,13 @@ export interface Feed {
   readonly exponent: number;
   readonly quantity: 'torque' | 'length';
   readonly source: FigureSource;
+  readonly stream: DetectorSettings['stream'];
   readonly detector: PullDetector;
+  readonly settings: DetectorSettings;
+  /** Of its values: when the first and the last came, and how many; and how many the tool's own count says are missing. */
+  arrived: { firstUs: number; lastUs: number; values: number; missed: number };
+  /** What was worked out of how it reads; undefined until it could be. */
+  forecast: Forecast | undefined;
   first: number;
   atUs: number[];
   counts: number[];
@@ -23,7 +30,10 @@ export function newFeed(
   settings: DetectorSettings,
 ): Feed {
   const detector = createPullDetector(settings);
-  return { exponent, quantity, source, detector, first: 0, atUs: [], counts: [] };
+  const { stream } = settings;
+  const arrived = { firstUs: 0, lastUs: 0, values: 0, missed: 0 };
+  const none = { first: 0, atUs: [], counts: [], forecast: undefined };
+  return { exponent, quantity, source, stream, settings, detector, arrived, ...none };
 }
 
 /** How pulls are looked for in the readings of a tool: below the lowest window of the job, as the tool describes itself. */
@@ -57,4 +67,27 @@ export function notAValue(tool: ToolId, reading: Exclude<Reading, { kind: 'value
       return { type: 'value-stored', tool, reading: n, atUs, counts };
     }
   }
+}
+
+/** Fewer are a matter of how rates are estimated. */
+const LOST_FROM = 0.05;
+
+/** What this tool can prove, as soon as it has shown how it reads; worked out once a link. */
+export function forecastOf(tool: ToolId, feed: Feed, state: JobState): Forecast | null {
+  if (feed.quantity !== 'torque') return null;
+  if (feed.stream === 'maxima') return { tool, kind: 'one-figure' };
+  const shown = feed.forecast === undefined ? feed.detector.atRest() : null;
+  if (shown !== null) {
+    const lostShare = lostOf(feed, shown.intervalUs);
+    const reads = { ...shown, stepNm: feed.settings.stepNm, lostShare };
+    feed.forecast = forecast(state, tool, feed.settings, reads);
+  }
+  return feed.forecast ?? null;
+}
+
+/** Where the tool counts its readings, what it says; else what its own usual step leaves open. */
+function lostOf({ arrived: { firstUs, lastUs, values, missed } }: Feed, intervalUs: number): number {
+  const due = missed > 0 ? values + missed : (lastUs - firstUs) / intervalUs + 1;
+  const share = 1 - values / due;
+  return share > LOST_FROM ? share : 0;
 }

@@ -6,6 +6,7 @@ const UNREAD: OldPlug = { read: null, gap: null, removal: null };
 
 type ChecklistEvent =
   | 'windows-confirmed'
+  | 'trial-click-skipped'
   | 'steps-attested'
   | 'old-plugs-read'
   | 'old-gap-measured'
@@ -16,6 +17,7 @@ export const isChecklistEvent = (event: JobEvent): event is JobEventOf<Checklist
   CHECKLIST_EVENTS.has(event.type);
 const CHECKLIST_EVENTS: ReadonlySet<string> = new Set<ChecklistEvent>([
   'windows-confirmed',
+  'trial-click-skipped',
   'steps-attested',
   'old-plugs-read',
   'old-gap-measured',
@@ -28,6 +30,8 @@ export function foldChecklist(state: JobState, event: JobEventOf<ChecklistEvent>
   switch (event.type) {
     case 'windows-confirmed':
       return { ...state, windowsConfirmed: true };
+    case 'trial-click-skipped':
+      return { ...state, trialSkipped: true };
     case 'steps-attested': {
       const entries = event.steps.map(({ item, ...attested }) => [item, attested] as const);
       return { ...state, attested: { ...state.attested, ...Object.fromEntries(entries) } };

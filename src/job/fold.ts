@@ -38,6 +38,7 @@ function opened(event: JobEventOf<'job-opened'>): JobState {
     session: 0,
     routine: event.routine ?? null,
     windowsConfirmed: false,
+    trialSkipped: false,
     attested: {},
     oldPlugs: {},
     newPlugs: {},
@@ -128,6 +129,7 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
     case 'cylinder-left-out': // what the rules make of it follows
     case 'readings':
     case 'readings-missed':
+    case 'tool-silent':
     case 'value-stored':
     case 'device-refused':
     case 'value-not-known':

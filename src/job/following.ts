@@ -1,16 +1,18 @@
 /** Commands from which more follows than that they were given. */
 
+import { toConfirm } from '../sequence/by-plan.ts';
 import type { Placement } from '../sequence/place.ts';
 import { openItems } from './closing.ts';
 import type { Command } from './command.ts';
+import type { Answer } from './event.ts';
 import { judgedWires } from './judging.ts';
 import { type BenchContext, placed, placedByHand } from './placing.ts';
 import { attemptOf, leftOut, provenBefore, stoppedShort } from './situation.ts';
 import type { TorqueAttempt } from './state.ts';
 import { torqueStep } from './torque-step.ts';
 
-/** Enough to ask once more, not to prove anything. */
-const RATHER_TURNED = 0.75;
+/** Enough to doubt a proof. A plug that was proven is seldom loose, and the probability was worked out for one that was due. */
+const RATHER_TURNED = 0.99;
 /** Stands as the tool of a gap that was found by go/no-go wires; such a reading has a number, but no time of its own. */
 const WIRES = 'wire';
 
@@ -69,7 +71,8 @@ function answer(context: BenchContext, { pull: number, answer: given }: Command 
   const attempt = attemptOf(context.state(), number);
   if (question === undefined || attempt === undefined) return;
   context.emit({ type: 'question-answered', pull: number, answer: given });
-  const because = 'answered';
+  const trial = attempt.because === 'trial-or-first-plug' && given === 'handling';
+  const because = trial ? 'trial-click' : 'answered';
   const { pull } = attempt;
   const { cylinder } = question;
   const placeByHand = (placement: Omit<Placement, 'because'>) =>
@@ -93,6 +96,21 @@ function answer(context: BenchContext, { pull: number, answer: given }: Command 
     case 'refit':
     case 'replace':
       if (question.kind === 'loosened') placed(context, pull, { cylinder, kind: 'loosening', because });
+  }
+  if (question.kind === 'by-plan' && VACATES.has(given)) planAgain(context, cylinder);
+}
+
+/** Answers after which the plug that the order of work had given a pull to is still to come. */
+const VACATES: ReadonlySet<Answer> = new Set<Answer>(['rehit', 'unfinished', 'handling']);
+
+/** The pulls that are yet to be confirmed move up: the first of them to the cylinder that became free. */
+function planAgain(context: BenchContext, free: number): void {
+  const waiting = context.state().questions.filter(({ kind }) => kind === 'by-plan');
+  let to = free;
+  for (const { pull: number, cylinder } of [...waiting].sort((a, b) => a.pull - b.pull)) {
+    const attempt = attemptOf(context.state(), number);
+    if (attempt !== undefined) placedByHand(context, attempt.pull, toConfirm(to));
+    to = cylinder;
   }
 }
 

@@ -1,6 +1,7 @@
 /** The phases of a job in the order of the work, and which of them is at hand. */
 import { itemsOf, type ListPhase, type Routine } from './routine.ts';
 import { isOver, type JobState } from './state.ts';
+import { isTrialDue } from './trial.ts';
 
 export type Phase =
   | 'windows'
@@ -9,6 +10,7 @@ export type Phase =
   | 'new-plugs'
   | 'gap'
   | 'fitting'
+  | 'trial'
   | 'torque'
   | 'afterwards'
   | 'sign'
@@ -24,6 +26,7 @@ const ORDER = [
   'new-plugs',
   'gap',
   'fitting',
+  'trial',
   'torque',
   'afterwards',
 ] as const satisfies readonly Phase[];
@@ -32,6 +35,7 @@ function belongs(phase: Phase, routine: Routine | null): boolean {
   if (phase === 'gap' || phase === 'torque') return true;
   if (routine === null) return false;
   if (isList(phase)) return itemsOf(routine, phase).length > 0;
+  if (phase === 'trial') return routine.trialClick === true;
   if (phase === 'windows') return routine.confirmWindows;
   return phase === 'old-plugs' ? routine.oldPlugs : phase === 'new-plugs' && routine.newPlugs;
 }
@@ -42,6 +46,8 @@ function isDone(phase: Phase, state: JobState): boolean {
   switch (phase) {
     case 'windows':
       return state.windowsConfirmed;
+    case 'trial':
+      return !isTrialDue(state);
     case 'old-plugs':
       return state.oldPlugTarget === null;
     case 'new-plugs':

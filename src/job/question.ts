@@ -23,6 +23,7 @@ const ANSWERS: Readonly<Record<Exclude<Question['kind'], 'over-window'>, readonl
   'other-plug': ['fresh', 'unfinished', 'handling', ...AGAIN],
   'no-click': ['fresh', 'unfinished', ...AGAIN],
   loose: ['fresh', 'rehit', 'handling', ...AGAIN],
+  'by-plan': ['fresh', 'rehit', 'unfinished', 'handling'],
   unsure: ['fresh', 'rehit', 'handling'],
 };
 

@@ -7,6 +7,7 @@ import { attemptOf, leftOut } from './situation.ts';
 import { stageOf } from './stage.ts';
 import type { JobState } from './state.ts';
 import { stillFitted } from './torque-step.ts';
+import { isTrialDue } from './trial.ts';
 
 /** Why a command cannot be carried out now, in one sentence; null when it can. */
 export function refused(state: JobState, command: Command, pulling: boolean): string | null {
@@ -47,6 +48,8 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
       return state.questions.length > 0 ? 'Answer the open question first.' : null;
     case 'confirm-windows':
       return state.windowsConfirmed ? 'The windows are already confirmed.' : null;
+    case 'skip-trial':
+      return isTrialDue(state) ? null : 'No trial click is due.';
     case 'attest':
       return notAttestable(state, command);
     case 'read-old-plugs':

@@ -135,6 +135,8 @@ function inputsOf(event: JobEvent): Result<readonly BenchInput[]> {
       const { type: _type, tool, toUs: atUs, ...missed } = event;
       return ok([{ kind: 'reading', tool, reading: { kind: 'missed', n: 0, atUs, ...missed } }]);
     }
+    case 'tool-silent':
+      return ok([{ kind: 'silence', tool: event.tool, atUs: event.atUs }]);
     case 'value-stored': {
       const { type: _type, tool, reading: n, ...stored } = event;
       return ok([{ kind: 'reading', tool, reading: { kind: 'stored', n, ...stored } }]);

@@ -67,6 +67,10 @@ export const routineSchema = z
       .boolean()
       .describe('Whether the new plugs are held against the old ones and the specification.'),
     fitting: list.describe('Attested before the plugs are fitted.'),
+    trialClick: z
+      .boolean()
+      .exactOptional()
+      .describe('Whether the click of the wrench is tried before the first plug; a key passes over it.'),
     afterwards: list.describe('Attested after the last plug.'),
   })
   .superRefine((routine, ctx) => {

@@ -7,6 +7,7 @@ import { type RiseShape, riseShape } from '../sequence/turned.ts';
 import { toBeLoosened, torqueWindowOf } from './stage.ts';
 import { type CylinderState, isOver, type JobState, type Question, type TorqueAttempt } from './state.ts';
 import { countingPulls } from './torque-step.ts';
+import { isTrialDue, slightDropOf } from './trial.ts';
 import { asWrenchReads } from './windows.ts';
 
 export type PlacedPull = TorqueAttempt & { readonly cylinder: number | null };
@@ -43,7 +44,11 @@ export function situation(state: JobState, pullsBefore: number, tool: ToolId): S
     refitting: refitting(state),
     lastTight: state.lastTight,
     asking: state.questions[0]?.cylinder ?? null,
+    confirming: state.questions.length > 0 && state.questions.every(({ kind }) => kind === 'by-plan'),
+    planned: plannedNext(state),
     chosen: state.chosen.torque,
+    trial: isTrialDue(state),
+    slightDrop: slightDropOf(state, tool),
     clicks: state.instruments.some(({ type }) => type === 'setting'),
     lowerNm,
     upperNm,
@@ -71,6 +76,22 @@ function nextUntouched({ cylinders, torqueTarget }: JobState): number | null {
   return due < 0 ? null : (next?.cylinder ?? null);
 }
 
+/** From the due cylinder on, round to the first, the one that is open and that no question is open about but that of a low pull. */
+function plannedNext(state: JobState): number | null {
+  const { cylinders, torqueTarget, questions } = state;
+  const { lowerNm } = asWrenchReads(state, state.torqueWindow);
+  const low = ({ pull, kind }: Question) =>
+    kind === 'by-plan' && (attemptOf(state, pull)?.pull.peakNm ?? lowerNm) < lowerNm;
+  const due = Math.max(
+    0,
+    cylinders.findIndex(({ cylinder }) => cylinder === torqueTarget),
+  );
+  const round = [...cylinders.slice(due), ...cylinders.slice(0, due)];
+  const free = ({ cylinder, torque }: CylinderState) =>
+    !isOver(torque) && questions.every((open) => open.cylinder !== cylinder || low(open));
+  return round.find(free)?.cylinder ?? null;
+}
+
 /**
  * Rises of whole pulls from loose to the window: what this hand's plugs look like that turn. A stroke on the way before
  * spoils it, and so does a gasket that was crushed before.
@@ -78,7 +99,7 @@ function nextUntouched({ cylinders, torqueTarget }: JobState): number | null {
 function turnedAtOnce({ pulls }: CylinderState, tool: ToolId, lowerNm: number): readonly RiseShape[] {
   const [first] = pulls;
   if (first === undefined || first.kind !== 'tightening' || first.pull.tool !== tool) return [];
-  if (first.pull.peakNm < lowerNm || first.pull.saturated) return [];
+  if (first.pull.peakNm < lowerNm || first.pull.saturated || first.pull.stream === 'maxima') return [];
   const turned = surelyTurned(first.evidence) || first.given === true || first.answer === 'fresh';
   return turned ? [riseShape(first.pull)] : [];
 }

@@ -95,7 +95,8 @@ export interface Question {
     | 'other-plug'
     | 'no-click'
     | 'loose'
-    | 'end-of-scale';
+    | 'end-of-scale'
+    | 'by-plan';
   readonly answers: readonly Answer[];
 }
 
@@ -138,6 +139,8 @@ export interface JobState {
   /** Null where the shop wants nothing said around the torque. */
   readonly routine: Routine | null;
   readonly windowsConfirmed: boolean;
+  /** Somebody passed over the trial click. */
+  readonly trialSkipped: boolean;
   /** By item of the routine. */
   readonly attested: Readonly<Record<string, Attested>>;
   /** By cylinder; missing while nothing is known. */

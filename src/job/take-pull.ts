@@ -2,7 +2,8 @@
 import type { DetectedPull, Pull } from '../pull/pull.ts';
 import { roundedPull } from '../pull/rounded.ts';
 import type { FigureSource, ToolId } from '../reading.ts';
-import { type Placement, place, SETTLED_MS, settle } from '../sequence/place.ts';
+import { type Placement, place, SETTLED_MS } from '../sequence/place.ts';
+import { settle } from '../sequence/settle.ts';
 import type { BenchState } from './bench-state.ts';
 import type { Feed } from './feed.ts';
 import { oldPlugAtHand } from './fold-checklist.ts';
@@ -12,7 +13,13 @@ import { torqueWindowOf } from './stage.ts';
 import { asWrenchReads } from './windows.ts';
 
 /** After this pause nobody goes on from a stroke. */
-export const SETTLED_US = 1000 * SETTLED_MS;
+const SETTLED_US = 1000 * SETTLED_MS;
+/** A figure comes at the end of its stroke, so that the next one comes later by a whole stroke. Assumption. */
+const SETTLED_BY_MAXIMA_US = 6_000_000;
+
+/** From when on nothing will follow the stroke that may be on the way. */
+export const settlesUs = ({ endUs, stream }: NonNullable<BenchState['stroke']>): number =>
+  endUs + (stream === 'maxima' ? SETTLED_BY_MAXIMA_US : SETTLED_US);
 
 export function takePull(
   bench: BenchState,
@@ -21,11 +28,14 @@ export function takePull(
   detected: DetectedPull,
 ): void {
   const pull: Pull = { ...roundedPull(detected), pull: bench.state().pullCount + 1, tool, source };
-  if (bench.stroke !== null && pull.startUs - bench.stroke.endUs >= SETTLED_US) settleStroke(bench);
+  if (bench.stroke !== null && pull.startUs >= settlesUs(bench.stroke)) settleStroke(bench);
   bench.emit({ type: 'pull-detected', ...pull });
   const at = situation(bench.state(), bench.pullsBefore, tool);
   const placement = place(pull, at);
-  if (at.last?.asked != null && placement.ask === at.last.asked) handOverQuestion(bench, pull);
+  const { ask } = placement;
+  // By the order of work alone only the cylinder tells what goes on from what.
+  const samePlug = ask !== 'by-plan' || placement.cylinder === at.last?.cylinder;
+  if (ask !== undefined && ask === at.last?.asked && samePlug) handOverQuestion(bench, pull);
   // Nothing will follow the stroke before: it was on another plug.
   if (placement.because === 'turned-from-loose') settleStroke(bench);
   placed(bench, pull, placement);
@@ -45,7 +55,7 @@ function handOverQuestion(bench: BenchState, pull: Pull): void {
 }
 
 function strokeAfter(bench: BenchState, pull: Pull, { kind }: Placement): BenchState['stroke'] {
-  if (kind === 'run-down') return { pull: pull.pull, endUs: pull.endUs };
+  if (kind === 'run-down') return { pull: pull.pull, endUs: pull.endUs, stream: pull.stream };
   return kind === 'handling' ? bench.stroke : null;
 }
 

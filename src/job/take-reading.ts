@@ -1,5 +1,6 @@
 /** A reading of a tool: samples of a wrench are kept until they are worth writing, a figure of a gauge is judged at once. */
 import { gapCheckOf } from '../plug/gap.ts';
+import { CEASED_US } from '../pull/detector.ts';
 import type { DetectedPull } from '../pull/pull.ts';
 import type { Samples } from '../pull/trace.ts';
 import { type Reading, scaled, type ToolId } from '../reading.ts';
@@ -8,7 +9,7 @@ import { type Feed, notAValue } from './feed.ts';
 import { oldPlugAtHand } from './fold-checklist.ts';
 import { judgedReading } from './judging.ts';
 import { phaseOf } from './phase.ts';
-import { SETTLED_US, settleStroke, takePull } from './take-pull.ts';
+import { settleStroke, settlesUs, takePull } from './take-pull.ts';
 
 /** How long samples may wait in memory: while a pull is under way, and at rest. */
 const KEEP_PULLING_US = 500_000;
@@ -21,10 +22,16 @@ export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): 
   if (reading.kind !== 'value') {
     bench.flush(tool, feed);
     bench.emit(notAValue(tool, reading));
-    if (reading.kind === 'missed') feed.detector.missed(reading.readings ?? 0);
+    if (reading.kind === 'missed') {
+      feed.detector.missed(reading.readings ?? 0);
+      feed.arrived.missed += reading.readings ?? 0;
+    }
     return;
   }
   if (feed.atUs.length === 0) feed.first = reading.n;
+  if (feed.arrived.values === 0) feed.arrived.firstUs = reading.atUs;
+  feed.arrived.lastUs = reading.atUs;
+  feed.arrived.values++;
   feed.atUs.push(reading.atUs);
   feed.counts.push(reading.counts);
   if (feed.quantity === 'length') takeGap(bench, tool, feed, reading);
@@ -49,7 +56,7 @@ function looked(
 ): void {
   if (detected !== null) takePull(bench, tool, feed.source, detected);
   const { stroke } = bench;
-  if (stroke === null || feed.detector.pulling || atUs - stroke.endUs < SETTLED_US) return;
+  if (stroke === null || feed.detector.pulling || atUs < settlesUs(stroke)) return;
   bench.flush(tool, feed);
   settleStroke(bench);
 }
@@ -66,6 +73,33 @@ export function takeWritten(bench: BenchState, tool: ToolId, first: number, { at
     if (quantity === 'length') takeGap(bench, tool, feed, { n: first + i, atUs: us, counts: count });
     else looked(bench, tool, feed, detector.push(us, scaled(count, exponent)), us);
   }
+}
+
+/** A tool that sends only what changes, or one figure a pull, shows by nothing else that a pull is over, or a stroke the last. */
+export function takeSilence(bench: BenchState, tool: ToolId, atUs: number): void {
+  const feed = feedOf(bench, tool);
+  const endsUs = feed.detector.endsUs();
+  const settles = bench.stroke !== null && atUs >= settlesUs(bench.stroke);
+  if (!settles && (endsUs === null || atUs < endsUs)) return;
+  bench.flush(tool, feed);
+  bench.emit({ type: 'tool-silent', tool, atUs });
+  const detected = feed.detector.silent(atUs);
+  if (detected !== null) takePull(bench, tool, feed.source, detected);
+  if (bench.stroke !== null && atUs >= settlesUs(bench.stroke)) settleStroke(bench);
+}
+
+export function waitsFor({ feeds, stroke }: BenchState): { tool: ToolId; untilUs: number } | null {
+  for (const [tool, { detector, quantity, stream, arrived }] of feeds) {
+    if (quantity !== 'torque') continue;
+    // A tool that goes on sending settles a stroke by its readings; they may be under way still.
+    const settledUs =
+      stroke === null || detector.pulling
+        ? null
+        : Math.max(settlesUs(stroke), stream === 'maxima' ? 0 : arrived.lastUs + CEASED_US);
+    const untilUs = detector.endsUs() ?? settledUs;
+    if (untilUs !== null) return { tool, untilUs };
+  }
+  return null;
 }
 
 function feedOf(bench: BenchState, tool: ToolId): Feed {

@@ -30,6 +30,7 @@ export interface Step {
   readonly happened: readonly Happened[];
   readonly state: JobState;
   readonly live: ReturnType<Bench['live']>;
+  readonly forecast: ReturnType<Bench['forecast']>;
   readonly refused: Problem | null;
 }
 
@@ -46,6 +47,8 @@ export interface RunJob {
   readonly stamp: () => Stamp;
   /** How often samples that wait while nothing comes are written. */
   readonly flushMs?: number;
+  /** Beats at which it is looked whether a tool has been silent for long enough; every 200 ms unless told. */
+  readonly beat$?: Observable<unknown>;
 }
 
 /**
@@ -77,6 +80,10 @@ export function runJob(run: RunJob): Observable<Step> {
       ),
     ]),
     run.commands$.pipe(map((command): BenchInput => ({ kind: 'command', command }))),
+    (run.beat$ ?? interval(BEAT_MS)).pipe(
+      map(() => silenceOf(run)),
+      filter((input) => input !== null),
+    ),
     interval(run.flushMs ?? 10_000).pipe(map((): BenchInput => ({ kind: 'flush' }))),
   ).pipe(takeUntil(run.stop$));
   return inputs$.pipe(
@@ -84,6 +91,15 @@ export function runJob(run: RunJob): Observable<Step> {
     map((input) => step(run, input)),
     takeWhile(({ state }) => state.closed === null, true),
   );
+}
+
+const BEAT_MS = 200;
+
+/** What the bench waits to hear: that a tool sent nothing more. */
+function silenceOf({ bench, stamp }: RunJob): BenchInput | null {
+  const waits = bench.waitsFor();
+  if (waits === null || stamp().monoUs < waits.untilUs) return null;
+  return { kind: 'silence', tool: waits.tool, atUs: waits.untilUs };
 }
 
 /** Writes what still waits in memory; for the moment before the program ends. */
@@ -104,5 +120,6 @@ function step(run: RunJob, input: BenchInput): Step {
     before = after;
     return one;
   });
-  return { happened, state: bench.state(), live: bench.live(), refused: out.ok ? null : out.error };
+  const refused = out.ok ? null : out.error;
+  return { happened, state: bench.state(), live: bench.live(), forecast: bench.forecast(), refused };
 }

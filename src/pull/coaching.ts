@@ -70,6 +70,7 @@ const WIND_UP_DEG = 10;
 
 /** Everything that this pull gives reason to say, gravest first; empty for a good one. */
 export function adviceOn(pull: DetectedPull, at: Coached): Advice[] {
+  if (pull.stream === 'maxima') return [endOfScale(pull)].filter((advice) => advice !== null);
   const tops = [turned(pull, at), endOfScale(pull), followThrough(pull), tooFast(pull, at)];
   const rest = [fellBack(pull), zeroNotSettled(pull, at), clickNotVisible(pull, at), toolSmooths(at)];
   return [...tops, ...rest].filter((advice) => advice !== null);
@@ -114,8 +115,8 @@ function followThrough({ peakNm, peakStandardNm, releaseNm }: DetectedPull): Adv
   return { kind: 'follow-through-percent', figure: beyond, limit: FOLLOW_THROUGH_PERCENT };
 }
 
-function tooFast({ release, rise, releaseNm, stream }: DetectedPull, { clicks }: Coached): Advice | null {
-  if (!clicks || release !== 'seen' || releaseNm === null || stream === 'maxima') return null;
+function tooFast({ release, rise, releaseNm }: DetectedPull, { clicks }: Coached): Advice | null {
+  if (!clicks || release !== 'seen' || releaseNm === null) return null;
   const ms = (200 * releaseNm) / Math.max(rise.slopeAtTopNmPerS, 1e-9);
   return ms < LAST_FIFTH_AT_LEAST_MS
     ? { kind: 'too-fast-ms', figure: ms, limit: LAST_FIFTH_AT_LEAST_MS }
@@ -129,9 +130,9 @@ function fellBack({ rise, peakNm }: DetectedPull): Advice | null {
     : null;
 }
 
-function zeroNotSettled({ zeroSettled, zeroNm, stream }: DetectedPull, { lowerNm }: Coached): Advice | null {
+function zeroNotSettled({ zeroSettled, zeroNm }: DetectedPull, { lowerNm }: Coached): Advice | null {
   const limit = (ZERO_PERCENT / 100) * lowerNm;
-  if (stream === 'maxima' || (zeroSettled && Math.abs(zeroNm) <= limit)) return null;
+  if (zeroSettled && Math.abs(zeroNm) <= limit) return null;
   return { kind: 'zero-not-settled-nm', figure: zeroNm, limit };
 }
 

@@ -65,6 +65,7 @@ export function detectedPull(
   const first = release ?? { top: peak, step: best.step };
   const rise = riseOf(tops.climb, first);
   const { beforeNm } = started;
+  const slight = visible && click === null ? tops.slightFallBelow(peak.nm) : null;
   const fallUs = visible ? (release?.tookUs ?? tops.slowFallBelow(peak.nm)) : null;
   // A tool that smooths lags behind a steady rise by so much, and behind a top that bends by less.
   const lagNm = (rise.slopeAtTopNmPerS * (settings.lagMs ?? 0)) / 1000;
@@ -86,6 +87,7 @@ export function detectedPull(
     releaseNm: release === null ? null : sign * (release.top.nm + lagNm / 2),
     releaseUs: release === null ? null : startUs + Math.max(0, Math.round(release.top.atUs)),
     dropShare: release === null ? null : 1 - release.troughNm / release.top.nm,
+    ...(slight !== null && { slightFall: { torqueNm: sign * slight.nm, dropShare: slight.dropShare } }),
     ...(fallUs !== null && { fallMs: fallUs / 1000 }),
     riseMs: (rise.reachedMs[7] ?? 0) - (rise.reachedMs[1] ?? 0),
     rise,

@@ -1,3 +1,4 @@
+import type { AtRest } from './at-rest.ts';
 import type { Ending } from './detected.ts';
 import { createMaximaDetector } from './maxima.ts';
 import type { DetectedPull } from './pull.ts';
@@ -19,6 +20,9 @@ import { HOLE_US, PullUnderWay } from './under-way.ts';
 export function createPullDetector(settings: DetectorSettings): PullDetector {
   return settings.stream === 'maxima' ? createMaximaDetector(settings) : new SampleDetector(settings);
 }
+
+/** A tool that was silent for so long sends nothing more of a pull whose torque had come down. Assumption. */
+export const CEASED_US = 1_000_000;
 
 class SampleDetector implements PullDetector {
   readonly #settings: DetectorSettings;
@@ -64,12 +68,29 @@ class SampleDetector implements PullDetector {
     (this.#pull ?? this.#rest).missed(readings);
   }
 
+  endsUs(): number | null {
+    return (this.#pull?.ceased ?? null) === null ? null : this.#lastUs + CEASED_US;
+  }
+
+  silent(atUs: number): DetectedPull | null {
+    const pull = this.#pull;
+    const ending = pull?.ceased ?? null;
+    if (pull === null || ending === null || atUs < this.#lastUs + CEASED_US) return null;
+    const detected = this.#finish(pull, ending);
+    this.#rest.beginBehindPull(this.#lastUs, this.#lastNm);
+    return detected;
+  }
+
   cut(reason: 'link-lost' | 'stopped'): DetectedPull | null {
     return this.#pull === null ? null : this.#finish(this.#pull, this.#broken(reason));
   }
 
   get pulling(): boolean {
     return this.#pull !== null;
+  }
+
+  atRest(): AtRest | null {
+    return this.#rest.shown;
   }
 
   live() {

@@ -21,8 +21,8 @@ const MOST_RISEN = 256;
 
 /**
  * For a tool that sends the highest torque of its work cycle and not the torque as it is (sampling function "maximum" or
- * "minimum" of the open measurement service). A pull is one maximum, taken when it has stood for 0.6 s of the readings'
- * own time, when the value falls, or when the link ends; a tool that sends nothing more is waited for until it does.
+ * "minimum" of the open measurement service). A pull is one maximum, taken when it has stood for 0.6 s, when the value
+ * falls, or when the link ends. Some such tools send one figure a pull: that nothing comes after it is said by `silent`.
  * Such a tool shows no click and no let-off, and its zero cannot be seen.
  */
 export function createMaximaDetector(settings: DetectorSettings): PullDetector {
@@ -114,6 +114,9 @@ export function createMaximaDetector(settings: DetectorSettings): PullDetector {
       return detected;
     },
     missed: () => {},
+    endsUs: () => (cycle === null ? null : cycle.peakUs + FINAL_US),
+    silent: (atUs) => (cycle === null || atUs - cycle.peakUs < FINAL_US ? null : finish(cycle)),
+    atRest: () => null,
     cut: () => (cycle === null ? null : finish(cycle)),
     get pulling() {
       return cycle !== null;

@@ -1,3 +1,4 @@
+import type { AtRest } from './at-rest.ts';
 import type { DetectedPull } from './pull.ts';
 
 /** What finds pulls: in samples (detector.ts) or in the maxima of a tool that sends nothing else (maxima.ts). */
@@ -17,9 +18,15 @@ export interface PullDetector {
   ): DetectedPull[];
   /** Readings are missing here; `readings`: how many, where the tool counts them, else 0. A pull goes on beyond them. */
   missed(readings: number): void;
+  /** When a pull is over should no further reading come; null where a silence tells nothing. */
+  endsUs(): number | null;
+  /** No reading came up to then; returns a pull that is over by that. */
+  silent(atUs: number): DetectedPull | null;
   /** Ends a pull under way, because no more samples come; null when none was. */
   cut(reason: 'link-lost' | 'stopped'): DetectedPull | null;
   readonly pulling: boolean;
+  /** What it has shown at rest; null until that was long enough. */
+  atRest(): AtRest | null;
   /** Torque now with the zero taken off, and the peak of the pull under way. */
   live(): { readonly nowNm: number; readonly pulling: boolean; readonly peakNm: number };
 }

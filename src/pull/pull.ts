@@ -57,6 +57,15 @@ export const detectedPullSchema = z.strictObject({
   releaseNm: z.number().nullable().describe('The torque of the click; null unless seen.'),
   releaseUs: us.nullable().describe('When it clicked.'),
   dropShare: z.number().nullable().describe('How far the torque fell behind the click, as a share of it.'),
+  slightFall: z
+    .strictObject({
+      torqueNm: z.number().describe('From which torque.'),
+      dropShare: z.number().describe('By what share of it.'),
+    })
+    .exactOptional()
+    .describe(
+      'A fall near the peak that was as quick as a click but too slight to be taken for one; only where no click was seen.',
+    ),
   fallMs: ms
     .exactOptional()
     .describe('How long most of the fall took behind the first top, where one was seen that came to a hold.'),

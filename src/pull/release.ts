@@ -2,6 +2,8 @@ import type { Step } from './climb.ts';
 
 /** A click falls by this share of its top at least: the jerk of a plug that breaks loose falls by less. Practice: 5 to 50 %. */
 const FALL_SHARE = 0.1;
+/** A fall from here on is kept: a wrench whose click was tried and found weak is known by it. */
+const SLIGHT_SHARE = 0.04;
 /** … and by this many standard deviations of a frame. */
 const FALL_SIGMA = 9;
 /** Most of the fall takes this long at most, where samples are close enough to tell; a hand that lets go takes longer. */
@@ -32,6 +34,8 @@ export interface Fall {
   readonly tookUs: number;
   /** It was a click. Otherwise it was too slow or went too far down: a hand, or nothing. */
   readonly click: boolean;
+  /** As quick and held as a click, but by too little to be taken for one. */
+  readonly slight: boolean;
 }
 
 /**
@@ -51,6 +55,7 @@ export class ReleaseWatch {
   /** The record lows behind the crest: when each level was first reached. */
   #lows: { readonly nm: number; readonly atUs: number }[] = [];
   #over = false;
+  #slight = false;
 
   /** `sigma` and `intervalUs` of a frame; `lagUs` of the tool's own filter, which makes every fall slower. */
   constructor(sigma: number, intervalUs: number, lagUs: number) {
@@ -61,7 +66,7 @@ export class ReleaseWatch {
 
   /** A fall has begun that may be a click, and is not at its end. */
   get falling(): boolean {
-    return this.#crest !== null && !this.#over && this.#fallen(this.#crest);
+    return this.#crest !== null && !this.#over && this.#fallen(this.#crest, FALL_SHARE);
   }
 
   frame(step: Step): Fall | null {
@@ -86,14 +91,24 @@ export class ReleaseWatch {
     const deep = this.#troughNm < KNEE_SHARE * crest.nm;
     const back = deep ? KNEE_SHARE * crest.nm : Math.max(RISE_SHARE * crest.nm, RISE_SIGMA * this.#sigma);
     const rose = nm - this.#troughNm >= back;
-    const fall = this.#over || !this.#fallen(crest) ? null : this.#ended(crest, atUs, rose);
-    if (fall !== null) this.#over = true;
+    const fall = this.#over ? null : this.#fall(crest, atUs, rose);
+    if (fall !== null && !fall.slight) this.#over = true;
     if (rose) this.#climbFrom(step);
     return fall;
   }
 
-  #fallen(crest: Step): boolean {
-    return crest.nm - this.#troughNm >= Math.max(FALL_SHARE * crest.nm, FALL_SIGMA * this.#sigma);
+  /** A slight one is told once, and may still become more. */
+  #fall(crest: Step, atUs: number, rose: boolean): Fall | null {
+    if (this.#fallen(crest, FALL_SHARE)) return this.#ended(crest, atUs, rose);
+    if (this.#slight || !this.#fallen(crest, SLIGHT_SHARE)) return null;
+    const fall = this.#ended(crest, atUs, rose);
+    if (fall === null || !fall.click) return null;
+    this.#slight = true;
+    return { ...fall, click: false, slight: true };
+  }
+
+  #fallen(crest: Step, share: number): boolean {
+    return crest.nm - this.#troughNm >= Math.max(share * crest.nm, FALL_SIGMA * this.#sigma);
   }
 
   #ended(crest: Step, atUs: number, rose: boolean): Fall | null {
@@ -105,7 +120,8 @@ export class ReleaseWatch {
     const quick = tookUs <= this.#withinUs;
     const deep = this.#troughNm < KNEE_SHARE * crest.nm;
     const returned = rose && atUs - this.#onUs <= BACK_WITHIN_US;
-    return { crest, kneeUs: this.#kneeUs, troughNm: this.#troughNm, tookUs, click: deep ? returned : quick };
+    const click = deep ? returned : quick;
+    return { crest, kneeUs: this.#kneeUs, troughNm: this.#troughNm, tookUs, click, slight: false };
   }
 
   #climbFrom(step: Step): void {
@@ -117,5 +133,6 @@ export class ReleaseWatch {
     this.#troughNm = step.nm;
     if (this.#lows.length > 0) this.#lows = [];
     this.#over = false;
+    this.#slight = false;
   }
 }

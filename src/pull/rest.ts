@@ -1,3 +1,4 @@
+import type { AtRest } from './at-rest.ts';
 import type { Arrivals } from './sample-clock.ts';
 import type { DetectorSettings } from './settings.ts';
 
@@ -103,6 +104,13 @@ export class Rest {
     const packetUs = lowerQuartile(this.#packetsUs);
     const unevenness = intervalUs > 0 ? packetUs / intervalUs : 1;
     return { intervalUs, packetUs, bunched: unevenness > BUNCHED, even: unevenness < EVEN };
+  }
+
+  /** What the tool has shown so far; null until it has rested for some seconds. */
+  get shown(): AtRest | null {
+    if (this.#intervalsUs.length < ARRIVAL_BLOCKS || this.#blocks < SETTLED_BLOCKS) return null;
+    const { intervalUs, packetUs, bunched } = this.arrivals;
+    return { intervalUs, perPacket: bunched ? Math.round(packetUs / intervalUs) : 1, noiseNm: this.noiseNm };
   }
 
   get startNm(): number {

@@ -3,7 +3,7 @@ import type { DetectedPull, Rise, Turn } from './pull.ts';
 
 /** A pull with no more digits than mean something: torque to a millionth of a N·m, times to a microsecond. */
 export function roundedPull(pull: DetectedPull): DetectedPull {
-  const { releaseNm, dropShare, fallMs, turn, sinceLastMs } = pull;
+  const { releaseNm, dropShare, slightFall, fallMs, turn, sinceLastMs } = pull;
   return {
     ...pull,
     peakNm: rounded(pull.peakNm, 6),
@@ -11,6 +11,12 @@ export function roundedPull(pull: DetectedPull): DetectedPull {
     highestNm: rounded(pull.highestNm, 6),
     releaseNm: releaseNm === null ? null : rounded(releaseNm, 6),
     dropShare: dropShare === null ? null : rounded(dropShare, 6),
+    ...(slightFall !== undefined && {
+      slightFall: {
+        torqueNm: rounded(slightFall.torqueNm, 6),
+        dropShare: rounded(slightFall.dropShare, 6),
+      },
+    }),
     ...(fallMs !== undefined && { fallMs: rounded(fallMs, 3) }),
     riseMs: rounded(pull.riseMs, 3),
     rise: roundedRise(pull.rise),

@@ -59,6 +59,11 @@ export class Standing {
     return us - this.#lowSinceUs >= REST_US ? this.#lowSinceUs : null;
   }
 
+  /** Since when the torque is low, if `nm` at `us` was the last that came; null where that is not low. */
+  lowSinceUs(us: number, nm: number): number | null {
+    return nm >= this.#endNm ? null : Math.min(this.#lowSinceUs, us);
+  }
+
   /** The level at which a low torque has stood still too long to be a hand; null while none does. */
   stoodAt(us: number): {
     readonly nm: number;

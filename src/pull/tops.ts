@@ -15,6 +15,8 @@ const TOP_FINAL_US = 40_000;
 const TOP_FINAL_FRAMES = 3;
 /** A fall in front of a much higher peak was no click. */
 export const CLICK_NOT_BELOW = 0.7;
+/** Behind a weak click no hand goes on by more. */
+const SLIGHT_NOT_BELOW = 0.9;
 const MOST_CLICKS = 8;
 /** What lies this far below the best top will not be a better one when it is estimated. */
 const SURELY_LOWER = 0.95;
@@ -50,6 +52,7 @@ export class Tops {
   #waiting: Step | null = null;
   #best: PlacedTop | null = null;
   #clicks: Click[] = [];
+  #slightFall: { readonly nm: number; readonly dropShare: number } | null = null;
   #slowFall: { readonly nm: number; readonly tookUs: number } | null = null;
 
   constructor(recent: RecentSamples, started: PullStart, lagUs: number) {
@@ -68,6 +71,10 @@ export class Tops {
     this.#climbTo(step);
     const fall = this.#watch.frame(step);
     if (fall === null) return;
+    if (fall.slight) {
+      this.#slightFall = { nm: fall.crest.nm, dropShare: 1 - fall.troughNm / fall.crest.nm };
+      return;
+    }
     if (!fall.click && fall.troughNm > 0) this.#slowFall = { nm: fall.crest.nm, tookUs: fall.tookUs };
     if (!(fall.click || this.#allFalls)) return;
     const { crest, troughNm, tookUs } = fall;
@@ -95,6 +102,12 @@ export class Tops {
   slowFallBelow(peakNm: number): number | null {
     const fall = this.#slowFall;
     return fall !== null && fall.nm >= CLICK_NOT_BELOW * peakNm ? fall.tookUs : null;
+  }
+
+  /** The last fall near the peak that was like a click, but slight; null where there was none. */
+  slightFallBelow(peakNm: number): { readonly nm: number; readonly dropShare: number } | null {
+    const fall = this.#slightFall;
+    return fall !== null && fall.nm >= SLIGHT_NOT_BELOW * peakNm ? fall : null;
   }
 
   #climbTo(step: Step): void {

@@ -170,6 +170,13 @@ export class PullUnderWay {
     return { endUs, cut: null, afterNm: this.#standing.nowNm };
   }
 
+  /** How it ended if nothing more comes: null while the last torque that came was not low. */
+  get ceased(): Ending | null {
+    const us = this.#standing.lowSinceUs(this.#lastUs, this.#lastNm);
+    if (us === null) return null;
+    return { endUs: this.#begun.startUs + Math.round(us), cut: null, afterNm: this.#lastNm };
+  }
+
   /**
    * The level, as read, at which a low torque has stood still too long to be a hand, and how that ended the pull; null
    * while none does.

@@ -108,6 +108,8 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
       return `Cylinder ${event.cylinder} backed off to start again${event.newPlug ? ' with a new plug' : ''}${reason(event.why)}.`;
     case 'question-answered':
       return `Question on pull ${event.pull} answered: ${ANSWER[event.answer]}.`;
+    case 'trial-click-skipped':
+      return 'The trial click was passed over.';
     case 'steps-attested':
       return notDone(event, soFar.state);
     case 'old-plugs-read':
@@ -130,6 +132,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
         : `Closed and accepted with work open: ${openItemsText(event.open) || 'not named'}.`;
     case 'job-opened':
     case 'readings':
+    case 'tool-silent':
     case 'pull-detected':
     case 'windows-confirmed':
     case 'old-gap-measured':

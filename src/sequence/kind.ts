@@ -22,7 +22,8 @@ export type PullKind = z.infer<typeof pullKindSchema>;
  * missing. `which`: a tight plug or a turning one. `already-tight`: the plug of the due cylinder did not turn.
  * `other-plug`: not the plug that had stopped short. `no-click`: in the window without a click. `loose`: a plug turned
  * though all are done. `loosened`: a proven plug was loosened. `end-of-scale`: the readings stood at the end of the tool's
- * scale, so that nobody knows what the plug saw.
+ * scale, so that nobody knows what the plug saw. `by-plan`: the tool sends the highest torque alone, and a person confirms the
+ * cylinder that the order of work gave it to.
  */
 export const askSchema = z.enum([
   'held',
@@ -34,5 +35,6 @@ export const askSchema = z.enum([
   'loose',
   'loosened',
   'end-of-scale',
+  'by-plan',
 ]);
 export type Ask = z.infer<typeof askSchema>;

@@ -7,6 +7,7 @@
  * plug out finds nothing but tight ones when the last is due, and only there can he be caught.
  */
 import type { DetectedPull } from '../pull/pull.ts';
+import { placeByPlan } from './by-plan.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 import type { Ask, PullKind } from './kind.ts';
 import { beforehand, LIKELY_NEXT, STOOD, surelyTurned } from './odds.ts';
@@ -39,8 +40,16 @@ export interface Situation {
   readonly lastTight: number | null;
   /** The cylinder that an open question is about: no pull may prove anything until it is answered. */
   readonly asking: number | null;
+  /** Every open question only wants the cylinder confirmed that the order of work gave a pull to. */
+  readonly confirming: boolean;
+  /** The cylinder that is due, no question being open about it, else the next such one; null for none. */
+  readonly planned: number | null;
   /** The cylinder of a proven plug that a person chose to try again. */
   readonly chosen: number | null;
+  /** Somebody was asked to try the click before the first plug, and has not yet. */
+  readonly trial: boolean;
+  /** By what share the torque falls at a click of this wrench, where that is too slight to be seen otherwise; else null. */
+  readonly slightDrop: number | null;
   /** The wrench releases with a click; a pull within the window without one has not ended yet. */
   readonly clicks: boolean;
   /** The torque window. */
@@ -76,9 +85,9 @@ export interface Placement {
 }
 
 /** Below this share of the lower limit nothing was tightened. Common practice, no source. */
-const HANDLING_BELOW = 0.2;
+export const HANDLING_BELOW = 0.2;
 /** A stroke that ends below this share of the lower limit may be a knock. Assumption. */
-const KNOCK_BELOW = 0.9;
+export const KNOCK_BELOW = 0.9;
 /** Nobody takes the wrench to another plug in less; what comes sooner is on the plug before. Assumptions, no source. */
 const SURELY_SAME_MS = 800;
 const SAME_PLUG_MS = 2000;
@@ -98,16 +107,19 @@ const TURNS_ON_NEAR_CLICK = 2.3;
 const FAR_SHARE = 0.65;
 const NEAR_SHARE = 0.85;
 const KNOCK_AT = 0.5;
-const SURELY_KNOCK = 0.98;
+export const SURELY_KNOCK = 0.98;
 /** He is still at the plug, and has just had time to reverse the ratchet. Assumption. */
 const LOOSENED_AT_ONCE_MS = 4000;
 /** No stroke that turns a plug is over so soon. Assumption. */
 const MOMENT_US = 300_000;
+/** Falls at a click of one wrench are alike within this factor. Assumption. */
+const AS_SLIGHT = 2;
 /** A stroke before that is less surely a stroke than this does not speak for the one after it. */
-const SURELY_STROKE = 0.02;
+export const SURELY_STROKE = 0.02;
 
 /** Gives a pull to a cylinder, or asks. */
 export function place(pull: DetectedPull, at: Situation): Placement {
+  if (pull.stream === 'maxima') return placeMaximum(pull, at);
   const pauseMs = at.last === null ? null : Math.max(0, pull.startUs - at.last.endUs) / 1000;
   const low = endedLow({ pull, at });
   const evidence = evidenceOf(pull, pauseMs, {
@@ -121,23 +133,14 @@ export function place(pull: DetectedPull, at: Situation): Placement {
   return { ...decide({ pull, at, pauseMs, evidence, low }), evidence };
 }
 
-/** A stroke that was taken to be on the way, once nothing followed it. `short`: the cylinder had stopped short before. */
-export function settle(
-  pull: DetectedPull,
-  cylinder: number,
-  evidence: Evidence | undefined,
-  at: Pick<Situation, 'lowerNm'> & { readonly short: boolean },
-): Placement {
-  const withEvidence = evidence === undefined ? {} : { evidence };
-  const nobody = { cylinder: null, kind: 'handling', ...withEvidence } as const;
-  if (pull.peakNm < HANDLING_BELOW * at.lowerNm) return { ...nobody, because: 'too-little-torque' };
-  const knock = pull.peakNm < KNOCK_BELOW * at.lowerNm ? (evidence?.knock ?? 0) : 0;
-  if (knock >= SURELY_KNOCK) return { ...nobody, because: 'knock' };
-  if (knock > SURELY_STROKE) return { ...asks('which', cylinder, 'knock-or-short'), ...withEvidence };
-  if (pull.peakNm >= at.lowerNm)
-    return { ...asks('no-click', cylinder, 'no-click-and-nothing-followed'), ...withEvidence };
-  const kind = at.short ? 'continuation' : 'tightening';
-  return { cylinder, kind, because: 'stopped-short', ...withEvidence };
+/** Of a tool that sends the highest torque alone: without evidence of any shape. */
+function placeMaximum(pull: DetectedPull, at: Situation): Placement {
+  const pauseMs = at.last === null ? null : Math.max(0, pull.startUs - at.last.endUs) / 1000;
+  const tooLittleNm = HANDLING_BELOW * at.lowerNm;
+  if (pull.peakNm <= -tooLittleNm) return loosening({ at, pauseMs });
+  const subject = at.asking ?? at.target ?? at.lastTight;
+  if (pull.saturated && subject !== null) return beyondScale(at.planned ?? subject);
+  return placeByPlan(pull, at, { tooLittleNm, samePlugMs: SURELY_SAME_MS });
 }
 
 /**
@@ -168,6 +171,8 @@ function decide(one: Case): Placement {
   if (pull.peakNm < 0) return loosening(one);
   if (subject === null) return { cylinder: null, kind: 'handling', because: 'none-due' };
   const again = justTightened(one);
+  const trial = at.trial && pull.cut === null && !pull.saturated ? trialClick(one) : null;
+  if (trial !== null) return trial;
   if (pull.saturated) return beyondScale(again ?? subject);
   if (pull.cut !== null) return asks('cut', subject, 'end-missing');
   if (again !== null && !movedOn(one)) return sameAgain(one, again);
@@ -188,7 +193,25 @@ function nothingTurned({ pull, at, evidence }: Case): boolean {
 /** A click wrench that was let off within the window without a click was not done yet. */
 function endedLow({ pull, at }: Pick<Case, 'pull' | 'at'>): boolean {
   if (pull.peakNm < at.lowerNm) return true;
-  return at.clicks && pull.release === 'none' && pull.peakNm <= at.upperNm;
+  return at.clicks && pull.release === 'none' && pull.peakNm <= at.upperNm && !clickedSlightly(pull, at);
+}
+
+/** It fell as this wrench is known to at its click, which is weak. */
+function clickedSlightly({ slightFall }: DetectedPull, { slightDrop }: Situation): boolean {
+  if (slightFall === undefined || slightDrop === null) return false;
+  const ratio = slightFall.dropShare / slightDrop;
+  return ratio >= 1 / AS_SLIGHT && ratio <= AS_SLIGHT;
+}
+
+/**
+ * The click tried on something that holds; null for what did not get near a click. Whoever pulled a plug instead is asked,
+ * however surely it turned: a vise that gives looks the same, and the cylinders would all be off by one.
+ */
+function trialClick({ pull, at, evidence }: Case): Placement | null {
+  const clicked = pull.release === 'seen' || pull.slightFall !== undefined;
+  if (!clicked && pull.peakNm < KNOCK_BELOW * at.lowerNm) return null;
+  if (evidence.turned < STOOD) return { cylinder: null, kind: 'handling', because: 'trial-click' };
+  return at.target === null ? null : asks('which', at.target, 'trial-or-first-plug');
 }
 
 /** While a question is open. */
@@ -294,7 +317,7 @@ const beyondScale = (cylinder: number): Placement => asks('end-of-scale', cylind
 
 const soon = ({ pauseMs }: Case): boolean => pauseMs !== null && pauseMs < SETTLED_MS;
 
-function loosening({ at, pauseMs }: Case): Placement {
+function loosening({ at, pauseMs }: Pick<Case, 'at' | 'pauseMs'>): Placement {
   if (at.refitting !== null)
     return { cylinder: at.refitting, kind: 'loosening', because: 'to-be-backed-out' };
   if (at.lastTight === null) return { cylinder: null, kind: 'loosening', because: 'none-tight-yet' };
@@ -303,7 +326,7 @@ function loosening({ at, pauseMs }: Case): Placement {
   return asks('loosened', at.lastTight, 'loosened-after-proof');
 }
 
-const asks = (ask: Ask, cylinder: number, because: PlacementReason): Placement => ({
+export const asks = (ask: Ask, cylinder: number, because: PlacementReason): Placement => ({
   cylinder,
   kind: 'unsure',
   ask,

@@ -6,6 +6,7 @@ export const placementReasonSchema = z.enum([
   'too-little-torque',
   'knock',
   'none-due',
+  'trial-click',
   // it reached the window, or was on the way
   'plug-turned',
   'first-plug',
@@ -18,9 +19,12 @@ export const placementReasonSchema = z.enum([
   'stopped-short',
   'same-plug-again',
   'tight-plug-again',
+  'at-once-again',
+  'all-done',
   // asked
   'did-not-turn',
   'tight-or-turning',
+  'trial-or-first-plug',
   'last-tight-or-turning',
   'turned-too-soon',
   'stroke-before-in-doubt',
@@ -39,6 +43,7 @@ export const placementReasonSchema = z.enum([
   'check-above-window',
   'end-missing',
   'end-of-scale',
+  'by-plan',
   // loosened
   'to-be-backed-out',
   'none-tight-yet',

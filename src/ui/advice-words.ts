@@ -2,6 +2,7 @@
 import { coachingFor } from '../job/coaching.ts';
 import type { JobState } from '../job/state.ts';
 import type { Advice } from '../pull/coaching.ts';
+import { placementText } from '../report/words/index.ts';
 import { fixed } from './words.ts';
 
 export function adviceText({ kind, figure, limit }: Advice): string {
@@ -35,6 +36,10 @@ export function adviceText({ kind, figure, limit }: Advice): string {
 /** The gravest thing to say about the last pull; null for a good one. */
 export function adviceOnLast(job: JobState): string | null {
   const last = job.lastPull;
+  const stray = job.strays.find(({ pull, because }) => pull.pull === last?.pull && because === 'trial-click');
+  if (stray !== undefined) return `${capital(placementText(stray))}.`;
   const [gravest] = last === null ? [] : coachingFor(job, last.pull);
   return gravest === undefined ? null : adviceText(gravest);
 }
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -10,6 +10,7 @@ import { figure, fixed } from './words.ts';
 
 type ChecklistEvent = JobEventOf<
   | 'windows-confirmed'
+  | 'trial-click-skipped'
   | 'steps-attested'
   | 'old-plugs-read'
   | 'old-gap-measured'
@@ -51,6 +52,8 @@ function oldPlugs(event: JobEventOf<'old-plugs-read'>, after: JobState): string[
 /** The pieces of the line of such an event. */
 export function checklistLine(event: ChecklistEvent, after: JobState): readonly string[] {
   switch (event.type) {
+    case 'trial-click-skipped':
+      return ['trial click passed over'];
     case 'windows-confirmed':
       return ['windows confirmed'];
     case 'steps-attested':

@@ -7,6 +7,7 @@ import { adviceOnLast } from './advice-words.ts';
 import { engineLines } from './engine.ts';
 import { wantedBy } from './exceptions.ts';
 import { folded } from './folded.ts';
+import { forecastWarning } from './forecast-words.ts';
 import { keysLine, toolsLine } from './foot.ts';
 import type { Form } from './form.ts';
 import { formLines } from './form-lines.ts';
@@ -89,10 +90,11 @@ function benchLines(view: BenchView, input: InputState, size: Size, glyphs: Glyp
 }
 
 /** One thing at a time: nothing while a pull is under way or another question is open. */
-function adviceLines({ job, live }: BenchView, columns: number, glyphs: Glyphs): Line[] {
+function adviceLines({ job, live, forecast }: BenchView, columns: number, glyphs: Glyphs): Line[] {
   const asked = job.questions[0];
   const quiet = live.pulling || (asked !== undefined && asked.kind !== 'over-window');
-  const advice = quiet ? null : adviceOnLast(job);
+  const before = forecast === null ? null : forecastWarning(forecast);
+  const advice = quiet ? null : (adviceOnLast(job) ?? before);
   return advice === null ? [] : [[{ text: ` ${printable(advice, columns - 2, glyphs.ascii)}` }]];
 }
 
@@ -111,10 +113,20 @@ function verdictLines(view: BenchView, columns: number, rows: number, glyphs: Gl
   return exactly(largeLines(view, columns, Math.min(5, rows - 1), glyphs), Math.min(6, rows));
 }
 
+/** While the steps before the wrench are said there is time to fetch another one. */
+function forecastLines({ forecast }: BenchView, columns: number, glyphs: Glyphs): Line[] {
+  const warning = forecast === null ? null : forecastWarning(forecast);
+  if (warning === null) return [];
+  const lines = folded(printable(warning, 400, glyphs.ascii), columns - 4, 2, glyphs.cutMark);
+  return lines.map((text, row) => [
+    { text: row === 0 ? ` ${glyphs.again} ${text}` : `   ${text}`, tone: 'attention' },
+  ]);
+}
+
 function panelMiddle(view: BenchView, input: InputState, draft: Draft, size: Size, glyphs: Glyphs): Line[] {
   const { columns } = size;
   const next = sentenceRows(size);
-  const strip = stripLines(view, size, glyphs);
+  const strip = [...forecastLines(view, columns, glyphs), ...stripLines(view, size, glyphs)];
   const rows = size.rows - 4 - next - strip.length;
   const panel = panelLines(draft, view.job, { columns, rows }, glyphs);
   const verdict = verdictLines(view, columns, rows - panel.length - 1, glyphs);

@@ -5,7 +5,7 @@ import { PLUG_KEYS } from './gap-keys.ts';
 import type { InputState } from './input-state.ts';
 import type { Line } from './line.ts';
 import type { Draft } from './panels/panel.ts';
-import { ANSWERS } from './words.ts';
+import { answerWords } from './words.ts';
 
 type Keys = readonly (readonly [string, string])[];
 
@@ -22,6 +22,7 @@ const MOVES: Keys = [['up, down', 'another line']];
 
 const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = {
   windows: [['Enter', 'confirm the windows']],
+  trial: [['k', 'skip the trial click']],
   list: [
     ...MOVES,
     ['1 to 6', 'choose for this line; or left and right'],
@@ -68,7 +69,9 @@ export const keyLines = (keys: Keys): Line[] =>
 export function helpLines(job: JobState, { draft }: InputState): Line[] {
   const question = job.questions[0];
   if (question !== undefined) {
-    const answers = question.answers.map((answer) => [ANSWERS[answer].key, ANSWERS[answer].long] as const);
+    const answers = question.answers
+      .map((answer) => answerWords(question.kind, answer))
+      .map(({ key, long }) => [key, long] as const);
     return keyLines([...answers, ...(question.kind === 'over-window' ? STAYS : []), ...ALWAYS]);
   }
   return keyLines([...(draft === null ? AT_BENCH : ON_PANEL[draft.about]), ...ALWAYS]);

@@ -1,12 +1,11 @@
 /** What a key press means at the bench; pure, so that the keyboard can be read as a table. */
 import type { Command } from '../job/command.ts';
-import { answerSchema } from '../job/event.ts';
 import { isOver, type JobState } from '../job/state.ts';
 import type { Quantity } from '../reading.ts';
 import { plugCommand } from './gap-keys.ts';
 import { type KeyPress, printed } from './key-press.ts';
 import { allProven } from './next-step.ts';
-import { ANSWERS } from './words.ts';
+import { answerWords } from './words.ts';
 
 /**
  * To the next cylinder that is still open, one step along the service order and no further: no jump by digit, which a
@@ -24,8 +23,8 @@ function choose(state: JobState, quantity: Quantity, step: 1 | -1): Command | nu
 
 function answer(state: JobState, key: string): Command | null {
   const question = state.questions[0];
-  const given = answerSchema.options.find((option) => ANSWERS[option].key === key);
-  if (question === undefined || given === undefined || !question.answers.includes(given)) return null;
+  const given = question?.answers.find((option) => answerWords(question.kind, option).key === key);
+  if (question === undefined || given === undefined) return null;
   return { do: 'answer', pull: question.pull, answer: given };
 }
 

@@ -88,6 +88,7 @@ function answered({ pull, answer }: JobEventOf<'question-answered'>, before: Job
 function piecesOf(event: JobEvent, before: JobState | null, after: JobState, glyphs: Glyphs): Pieces | null {
   switch (event.type) {
     case 'readings':
+    case 'tool-silent':
     case 'pull-detected': // the line of its placing follows and says more
       return null;
     case 'job-opened':
@@ -169,6 +170,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'question-answered':
       return answered(event, before);
     case 'windows-confirmed':
+    case 'trial-click-skipped':
     case 'steps-attested':
     case 'old-plugs-read':
     case 'old-gap-measured':

@@ -1,3 +1,4 @@
+import type { Forecast } from '../job/forecast.ts';
 import type { JobState } from '../job/state.ts';
 import type { LiveTorque } from '../pipeline/live.ts';
 import type { FigureSource } from '../reading.ts';
@@ -9,6 +10,8 @@ export interface BenchView {
   readonly station: string;
   readonly job: JobState;
   readonly live: LiveTorque;
+  /** What the wrench can prove, before the first pull. */
+  readonly forecast: Forecast | null;
   /** Entries on disk: the screen says so because a verdict is worth what is kept. */
   readonly logEntries: number;
   /** Where figures of the tools at the bench come from; the screen must say at all times what proves nothing. */

@@ -90,7 +90,7 @@ interface AnswerWords {
   readonly long: string;
 }
 
-/** The key and the words of every answer to a question. */
+/** The key and the words of every answer to a question; see {@link answerWords}. */
 export const ANSWERS: Readonly<Record<Answer, AnswerWords>> = {
   fresh: {
     key: 'f',
@@ -125,10 +125,20 @@ export const ANSWERS: Readonly<Record<Answer, AnswerWords>> = {
   },
 };
 
+/** Where the question is whether it was this cylinder. */
+const YES: AnswerWords = { ...ANSWERS.fresh, key: 'y', brief: 'yes', short: 'yes, this cylinder' };
+
+/** The key and the words of an answer to a question of this kind. */
+export const answerWords = (kind: Question['kind'], answer: Answer): AnswerWords =>
+  kind === 'by-plan' && answer === 'fresh' ? YES : ANSWERS[answer];
+
 /** The keys that answer a question: `[f] it was the tightening   [r] re-hit`, in briefer words where needed. */
-export function answerKeys({ answers }: Question, columns = Number.POSITIVE_INFINITY): string {
+export function answerKeys({ kind, answers }: Question, columns = Number.POSITIVE_INFINITY): string {
   const listed = (how: 'short' | 'brief', space: string) =>
-    answers.map((answer) => `[${ANSWERS[answer].key}] ${ANSWERS[answer][how]}`).join(space);
+    answers
+      .map((answer) => answerWords(kind, answer))
+      .map((words) => `[${words.key}] ${words[how]}`)
+      .join(space);
   const roomy = listed('short', '   ');
   return roomy.length <= columns ? roomy : listed('brief', ' ');
 }

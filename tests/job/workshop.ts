@@ -45,9 +45,13 @@ export const WRENCH: ToolDescription = {
 export const GAUGE: ToolDescription = { ...WRENCH, quantity: 'length', unit: 'm', exponent: -7 };
 
 /** A bench with both tools joined, and hands to work it with; `events` holds everything that happened. */
-export function workshop(order: WorkOrder = exampleOrder(4), routine?: Routine) {
+export function workshop(
+  order: WorkOrder = exampleOrder(4),
+  routine?: Routine,
+  instruments: readonly Instrument[] = INSTRUMENTS,
+) {
   const asked = routine === undefined ? {} : { routine };
-  const opening = openJob(order, INSTRUMENTS, { ...OPENING, ...asked });
+  const opening = openJob(order, instruments, { ...OPENING, ...asked });
   if (!opening.ok) throw new Error(opening.error.message);
   const events: JobEvent[] = [...opening.value];
   const bench = createBench(fold(null, opening.value[0]));

@@ -53,3 +53,37 @@ describe('whole jobs with a simulated technician', () => {
     expect(done.state.cylinders.every(({ torque }) => torque === 'done')).toBe(true);
   });
 });
+
+describe('a wrench that sends the highest torque of each pull and nothing else', () => {
+  const withPeaks = (person: PersonName, seed: string) =>
+    workJob({
+      ...{ seed, plug: JOINTS['M14 new gasket'], cylinders: 4, habits: PEOPLE[person] },
+      ...{ rateHz: 100, noiseShare: 0.001, sendsPeaks: true },
+    });
+
+  it.each<PersonName>(['careful', 'stops-short', 'clicks-twice', 'skips', 'overpulls'])(
+    '%s: the job runs through on one key a pull, and the record says so again',
+    (person) => {
+      for (const seed of ['p', 'q']) {
+        const done = withPeaks(person, seed);
+        expect(done.leaving.finished).toBe(true);
+        expect(done.state.cylinders.map(({ torque }) => torque)).toEqual(['done', 'done', 'done', 'done']);
+        const { wrongOk, wrongOkAsked, looseDone } = score(done);
+        expect({ wrongOk, wrongOkAsked, looseDone }).toEqual({
+          wrongOk: [],
+          wrongOkAsked: [],
+          looseDone: [],
+        });
+        const again = replay(done.events);
+        expect(again.ok && again.value.state()).toEqual(done.state);
+      }
+    },
+  );
+
+  it('asks a careful technician once a pull and nothing else, without a word on what turned', () => {
+    const { events } = withPeaks('careful', 'r');
+    const placed = events.flatMap((event) => (event.type === 'pull-placed' ? [event] : []));
+    expect(placed.flatMap(({ ask }) => ask ?? [])).toEqual(['by-plan', 'by-plan', 'by-plan', 'by-plan']);
+    expect(placed.flatMap(({ evidence }) => evidence ?? [])).toEqual([]);
+  });
+});

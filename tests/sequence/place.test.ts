@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { DetectedPull } from '../../src/pull/pull.ts';
-import { place, type Situation, settle } from '../../src/sequence/place.ts';
+import { place, type Situation } from '../../src/sequence/place.ts';
+import { settle } from '../../src/sequence/settle.ts';
 import { FIRST, halfway, pullOf, riseBy, second, strokeTo, tenths, tightPull } from './pulls.ts';
 
 interface Expected {
@@ -302,6 +303,39 @@ describe('a stroke that nothing followed', () => {
   });
 });
 
+describe('a wrench that nobody pulls with', () => {
+  const at = { lowerNm: 25, short: false };
+  const settled = (peakNm: number, change: Partial<DetectedPull> = {}) => {
+    const pull = strokeTo(peakNm, change);
+    return settle(pull, 2, place(pull, second()).evidence, at);
+  };
+
+  it.each<[string, number, Partial<DetectedPull>, object]>([
+    [
+      'fell, and rocked on its handle for long: it was up sooner than an arm',
+      20,
+      { peakUs: 10_040_000 },
+      { cylinder: null, kind: 'handling', because: 'knock' },
+    ],
+    ['was leaned on: that may have been a stroke', 9, {}, { kind: 'unsure', ask: 'which' }],
+    [
+      'was turned in the fist, which lets go as it took hold: the same further up',
+      15,
+      { peakUs: 10_500_000, endUs: 11_000_000 },
+      { kind: 'unsure', ask: 'which' },
+    ],
+    ['a hand at the wrench lets go at once: it stopped short', 15, {}, { kind: 'tightening', cylinder: 2 }],
+    [
+      'and so it did near the window, however it let go',
+      20,
+      { peakUs: 10_500_000, endUs: 11_000_000 },
+      { kind: 'tightening', cylinder: 2 },
+    ],
+  ])('%s', (_what, peakNm, change, expected) => {
+    expect(settled(peakNm, change)).toMatchObject(expected);
+  });
+});
+
 const pulls = fc
   .record({
     peakNm: fc.double({ min: -80, max: 80, noNaN: true }),
@@ -340,7 +374,11 @@ const situations: fc.Arbitrary<Situation> = fc.record({
   refitting: cylinder,
   lastTight: cylinder,
   asking: cylinder,
+  confirming: fc.boolean(),
+  planned: cylinder,
   chosen: cylinder,
+  trial: fc.boolean(),
+  slightDrop: fc.constantFrom(null, 0.07),
   clicks: fc.boolean(),
   lowerNm: fc.constant(25),
   upperNm: fc.constant(30),

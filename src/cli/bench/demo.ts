@@ -1,4 +1,4 @@
-import { Subject } from 'rxjs';
+import { Observable, Subject } from 'rxjs';
 import type { Tool } from '../../../drivers/driver.ts';
 import { Random } from '../../../sim/random.ts';
 import { pacedScheduler, realScheduler, type Scheduler, virtualScheduler } from '../../../sim/scheduler.ts';
@@ -40,6 +40,8 @@ export interface DemoOptions {
   readonly direct?: true;
   readonly plain?: true;
   readonly quiet?: true;
+  /** The simulated wrench sends the highest torque of each pull and nothing else. */
+  readonly peaks?: true;
   readonly speed: string;
   /** A file of what the simulated technician is to do, a line each; every key is then the person's. */
   readonly moves?: string;
@@ -75,6 +77,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
       gapWindow,
       person,
       scheduler,
+      sendsPeaks: options.peaks === true,
     });
     const job = workThrough({
       options,
@@ -142,6 +145,7 @@ async function workThrough(demo: DemoJob) {
       plain: options.plain === true || options.fast === true || !hasScreen(),
       quiet: options.quiet === true,
       stamp: demo.stamp,
+      beat$: beats(scheduler),
       command$,
       onStep: ({ state }) => {
         if (!started && Object.values(state.tools).every(({ link }) => link === 'linked')) start();
@@ -153,6 +157,20 @@ async function workThrough(demo: DemoJob) {
     joined.close();
   }
 }
+
+/** The pipeline looks about five times a second of the simulation's own time. */
+const BEAT_US = 200_000;
+
+const beats = (scheduler: Scheduler): Observable<void> =>
+  new Observable((subscriber) => {
+    let cancel = () => {};
+    const beat = () => {
+      subscriber.next();
+      cancel = scheduler.after(BEAT_US, beat);
+    };
+    cancel = scheduler.after(BEAT_US, beat);
+    return () => cancel();
+  });
 
 /** The simulated tools on the air, and the real driver over the real host stack at the other end. */
 async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {

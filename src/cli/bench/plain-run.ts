@@ -3,9 +3,11 @@ import { finalize, type Observable } from 'rxjs';
 import type { Command } from '../../job/command.ts';
 import type { JobState } from '../../job/state.ts';
 import type { Step } from '../../pipeline/run-job.ts';
+import { forecastLine } from '../../ui/forecast-words.ts';
 import { type InputState, newInputState, pressed } from '../../ui/input-state.ts';
 import { askingLines, keysOfLine } from '../../ui/line-keys.ts';
 import { lineFor } from '../../ui/lines.ts';
+import { printable } from '../../ui/printable.ts';
 import { summaryLines } from '../../ui/summary.ts';
 import { problemText } from '../terminal/exit.ts';
 
@@ -49,6 +51,12 @@ export function inLines(run: InLines): Promise<void> {
     }
     ask();
   };
+  let said = '';
+  const sayForecast = ({ forecast }: Step) => {
+    const line = forecast === null ? '' : printable(forecastLine(forecast), 300, ascii);
+    if (line !== '' && line !== said) print(line);
+    if (line !== '') said = line;
+  };
   const keyboard = createInterface({ input: process.stdin, terminal: false });
   keyboard.on('line', hear);
   for (const signal of SIGNALS) process.on(signal, run.leave);
@@ -68,6 +76,7 @@ export function inLines(run: InLines): Promise<void> {
             const line = lineFor(entry.event, before, after, timeOfDay(entry.at), ascii);
             if (line !== null) print(line);
           }
+          sayForecast(step);
           if (step.refused !== null) print(problemText(step.refused).trimEnd());
           if (step.happened.length > 0) ask();
           run.onStep(step);

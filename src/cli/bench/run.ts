@@ -30,6 +30,8 @@ export interface Work {
   readonly types?: boolean;
   /** No bell. */
   readonly quiet?: boolean;
+  /** See {@link RunJob}; of a simulation, which has a clock of its own. */
+  readonly beat$?: Observable<unknown>;
 }
 
 /** How a run ended: the job closed, or left open to be taken up again. */
@@ -52,6 +54,7 @@ export async function runWork(work: Work): Promise<Outcome> {
     commands$: command$,
     stop$,
     stamp: work.stamp,
+    ...(work.beat$ === undefined ? {} : { beat$: work.beat$ }),
   };
   const step$ = runJob(run).pipe(share());
   // Loaded before any tool is joined: nobody would hear what it sends meanwhile.
@@ -99,6 +102,7 @@ function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
         station: work.station.name,
         job: step.state,
         live,
+        forecast: step.forecast,
         logEntries,
         sources: work.tools.map(({ source }) => source),
       };

@@ -32,6 +32,7 @@ export const declareWork: Declare = (program, run) => {
     .option('--out <folder>', 'folder for the station log, the record, the PDF and the CSV', 'plugmark-demo')
     .option('--direct', 'join the simulated tools without the Bluetooth stack')
     .option('--plain', 'plain lines instead of the screen')
+    .option('--peaks', 'the simulated wrench sends the highest torque of each pull, and nothing else')
     .option('--quiet', 'no bell')
     .addOption(
       new Option('--speed <factor>', 'how many times as fast').choices(['1', '2', '5', '10']).default('1'),

@@ -20,6 +20,7 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
   'too-little-torque': () => 'too little torque to turn a plug',
   knock: () => 'it rose and fell like a knock',
   'none-due': () => 'no cylinder is due',
+  'trial-click': ({ pull }) => trialText(pull),
   'plug-turned': (placed) => `${rose(placed)}: the plug turned`,
   'first-plug': () => 'the first plug of this engine',
   'went-on-from-stroke': () => 'it went on from the stroke before',
@@ -31,8 +32,11 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
   'stopped-short': () => 'nothing followed: it stopped short',
   'same-plug-again': (placed) => `${rose(placed)}: the same plug once more`,
   'tight-plug-again': (placed) => `${rose(placed)}: a plug already tight was tried again`,
+  'at-once-again': () => 'sooner than anybody gets to another plug',
+  'all-done': () => 'every cylinder is done',
   'did-not-turn': (placed) => `${compared(placed)}: the plug did not turn`,
   'tight-or-turning': (placed) => `${compared(placed)}: a tight plug or one that still turned`,
+  'trial-or-first-plug': () => 'the trial click, or the first plug',
   'last-tight-or-turning': (placed) =>
     `${compared(placed)}: the last plug turning, or a tight one again because one was left out`,
   'turned-too-soon': (placed) => `${rose(placed)}: a plug turned, too soon after the last`,
@@ -54,6 +58,8 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
   'end-missing': () => 'its end is missing',
   'end-of-scale': ({ pull }) =>
     `the readings stood at ${pull.highestNm.toFixed(2)} N·m, the end of the scale`,
+  'by-plan': ({ pull }) =>
+    `${pull.peakNm.toFixed(2)} N·m, the highest torque; this tool sends nothing else of a pull`,
   'to-be-backed-out': () => 'this plug was to be backed out',
   'none-tight-yet': () => 'no plug was tight yet',
   'loosened-after-proof': () => 'a plug was loosened after it had been proven',
@@ -85,3 +91,23 @@ function compared(placed: Placed): string {
 
 /** Less uneven than this looks straight to the eye. */
 const STRAIGHT = 0.1;
+
+/** What a trial click showed, and what follows from it. */
+function trialText({
+  release,
+  releaseNm,
+  dropShare,
+  slightFall,
+  peakNm,
+  longestGapUs,
+}: TorqueAttempt['pull']): string {
+  const percent = (share: number) => `${(100 * share).toFixed(0)} %`;
+  const beyond = (clickNm: number) => `the pull went ${percent(Math.max(0, peakNm / clickNm - 1))} beyond it`;
+  if (release === 'seen' && releaseNm !== null)
+    return `trial click: the torque fell by ${percent(dropShare ?? 0)}, ${beyond(releaseNm)}`;
+  if (slightFall !== undefined)
+    return `trial click: weak, the torque fell by ${percent(slightFall.dropShare)} only, ${beyond(slightFall.torqueNm)}; falls like it count as clicks in this job`;
+  return release === 'not-visible'
+    ? `trial click: readings come ${Math.round(longestGapUs / 1000)} ms apart, too far to show a click`
+    : 'trial click: no fall was seen; after each pull you are asked whether it clicked';
+}

@@ -27,6 +27,7 @@ export const QUESTION_WORDS: { readonly [K in Question['kind']]: (asked: Asked) 
     `STOP: ${name} had stopped short, but this looks like another plug (${why}). Was it ${name}?`,
   'no-click': ({ name, why }) => `No click was seen on ${name} (${why}). Did the wrench click?`,
   loose: ({ name, why }) => `STOP: a plug still turned, but every cylinder is done (${why}). Was it ${name}?`,
+  'by-plan': ({ name, why }) => `Was that ${name}? (${why}.)`,
   unsure: ({ why }) => `What was this pull? (${why}.)`,
 };
 

@@ -15,6 +15,7 @@ import {
 } from './new-plugs.ts';
 import { beginOldPlug, OLD_PLUG_KEYS, oldPlugLines, oldPlugSentence, pressedOldPlug } from './old-plugs.ts';
 import type { Draft, Move, Room } from './panel.ts';
+import { pressedTrial, TRIAL_SENTENCE, trialLines } from './trial.ts';
 import { WINDOWS_SENTENCE, windowsLines } from './windows.ts';
 
 /** The draft that the phase at hand begins with; null where it has no panel. */
@@ -23,6 +24,8 @@ function started(job: JobState): Draft | null {
   switch (phase) {
     case 'windows':
       return { about: 'windows' };
+    case 'trial':
+      return { about: 'trial' };
     case 'before-removal':
     case 'fitting':
     case 'afterwards':
@@ -51,6 +54,8 @@ export function pressedPanel(draft: Draft, press: KeyPress, job: JobState): Move
   switch (draft.about) {
     case 'windows':
       return press.key === 'enter' ? { command: { do: 'confirm-windows' } } : null;
+    case 'trial':
+      return pressedTrial(press);
     case 'list':
       return pressedList(draft, press, job);
     case 'old-plug':
@@ -74,6 +79,8 @@ export function panelSentence(draft: Draft, job: JobState): string {
   switch (draft.about) {
     case 'windows':
       return WINDOWS_SENTENCE;
+    case 'trial':
+      return TRIAL_SENTENCE;
     case 'list':
       return listSentence(draft, job);
     case 'old-plug':
@@ -87,6 +94,8 @@ export function panelLines(draft: Draft, job: JobState, room: Room, glyphs: Glyp
   switch (draft.about) {
     case 'windows':
       return windowsLines(job, room, glyphs);
+    case 'trial':
+      return trialLines(room, glyphs);
     case 'list':
       return listLines(draft, job, room, glyphs);
     case 'old-plug':
@@ -101,6 +110,8 @@ export function panelKeys(draft: Draft, job: JobState, types: boolean): readonly
   switch (draft.about) {
     case 'windows':
       return ['[Enter] the windows are right'];
+    case 'trial':
+      return ['[k] skip the trial'];
     case 'list':
       return listKeys(draft, job, types);
     case 'old-plug':

@@ -11,6 +11,10 @@ export interface WindowsDraft {
   readonly about: 'windows';
 }
 
+export interface TrialDraft {
+  readonly about: 'trial';
+}
+
 export interface ListDraft {
   readonly about: 'list';
   readonly phase: ListPhase;
@@ -43,7 +47,7 @@ export interface NewPlugsDraft {
 }
 
 /** What has been marked on the panel of a phase and not been said yet. */
-export type Draft = WindowsDraft | ListDraft | OldPlugDraft | NewPlugsDraft;
+export type Draft = WindowsDraft | TrialDraft | ListDraft | OldPlugDraft | NewPlugsDraft;
 
 /** What a key does on a panel; null when it means nothing there. */
 export type Move =

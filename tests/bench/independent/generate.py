@@ -169,6 +169,20 @@ def weak(seed, size):
                 one_pull('weak', {'drop %': round(100 * drop), 'fall ms': ms}, rng, *some_joint(rng), 'smooth', 100, 0.001, drop=drop, fall_s=ms / 1000)
 
 
+def trial(seed, size):
+    """Whole jobs with a wrench whose click is weak or not, with a trial click before the first plug and without."""
+    for drop in (0.05, 0.06, 0.07, 0.08, 0.09, 0.12, 0.2):
+        for tried in (False, True):
+            for n in range(max(1, round(9 * size))):
+                rng = draw(seed, 'trial', drop, n)
+                bay = Bay(rng, *some_joint(rng), 4, drop=drop, fall_s=rng.uniform(0.010, 0.050))
+                if tried:
+                    bay.tries_click()
+                PEOPLE['careful'](bay, [1, 2, 3, 4])
+                bay.world.rest(4)
+                send('trial', {'drop %': round(100 * drop), 'trial': tried}, bay, Tool(rng, 100, 0.001 * NOISE_OF_NM), Link(rng))
+
+
 def loss(seed, size):
     for rate, bunch in ((100, 1), (200, 10), (500, 10), (1000, 20)):
         for share in (0.01, 0.05, 0.10):
@@ -231,6 +245,7 @@ CELLS = {
     'pulls': pulls,
     'unclicked': unclicked,
     'weak': weak,
+    'trial': trial,
     'drag': drag,
     'filter': filtered,
     'coarse': coarse,

@@ -150,6 +150,53 @@ function tight({ job, truth }: Tape, cylinder: number): boolean {
     .some(({ peakNm }) => peakNm >= job.lowerNm);
 }
 
+class Tried {
+  jobs = 0;
+  pulls = 0;
+  placed = 0;
+  ok = 0;
+  wrongOk = 0;
+  readonly asks = new Map<string, number>();
+}
+
+/** Wrenches with weak clicks, tried before the first plug and not. */
+export function trial(): Measure {
+  const rows = new Rows(() => new Tried());
+  return {
+    add(tape) {
+      const played = play(tape);
+      const { trial: tried } = tape.job.key;
+      const row = rows.row(`drop ${tape.job.key['drop %']} %, ${tried === true ? 'tried' : 'not tried'}`);
+      row.jobs += 1;
+      row.pulls += tape.truth.filter(({ plug }) => plug !== null).length;
+      row.placed += played.events.some((e) => e.type === 'pull-placed' && e.because === 'trial-click')
+        ? 1
+        : 0;
+      row.ok += played.state.cylinders.filter(({ torque }) => torque === 'done').length;
+      const onPlug = new Map(played.seen.map(({ pull, truth }) => [pull.pull, truth?.plug ?? null]));
+      row.wrongOk += played.state.cylinders.filter(
+        ({ cylinder, torque, pulls }) =>
+          torque === 'done' &&
+          onPlug.get(pulls.findLast(({ judgement }) => judgement?.result === 'OK')?.pull.pull ?? 0) !==
+            cylinder,
+      ).length;
+      for (const ask of questions(played)) row.asks.set(ask, (row.asks.get(ask) ?? 0) + 1);
+    },
+    lines: () => [
+      'questions in 100 pulls of careful people, by how far the torque falls at a click',
+      ...rows.table('click', {
+        jobs: (row) => String(row.jobs),
+        'trial detected': (row) => String(row.placed),
+        pulls: (row) => String(row.pulls),
+        'cylinders OK': (row) => String(row.ok),
+        'wrong OK': (row) => String(row.wrongOk),
+        'asked/100': (row) => percent(total(row.asks), row.pulls, 1),
+        what: (row) => [...row.asks].map(([ask, n]) => `${ask} ${n}`).join(', '),
+      }),
+    ],
+  };
+}
+
 class Handled {
   times = 0;
   pulls = 0;

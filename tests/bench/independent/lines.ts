@@ -8,6 +8,7 @@ export const CELLS = [
   'pulls',
   'unclicked',
   'weak',
+  'trial',
   'drag',
   'filter',
   'coarse',

@@ -5,6 +5,7 @@ import type { JobEvent } from '../../../src/job/event.ts';
 import { foldAll } from '../../../src/job/fold.ts';
 import { openJob } from '../../../src/job/open.ts';
 import { workOrderSchema } from '../../../src/job/order.ts';
+import type { Routine } from '../../../src/job/routine.ts';
 import type { JobState } from '../../../src/job/state.ts';
 import type { Pull } from '../../../src/pull/pull.ts';
 import { orThrow } from '../../../src/result.ts';
@@ -12,6 +13,13 @@ import { answerTo } from './answers.ts';
 import type { Tape, Truth } from './lines.ts';
 
 const TOOL = 'wrench';
+/** Nothing is asked around the torque but the click. */
+const TRIAL: Routine = {
+  form: 'plugmark/routine/1',
+  confirmWindows: false,
+  ...{ beforeRemoval: [], oldPlugs: false, newPlugs: false, fitting: [], afterwards: [] },
+  trialClick: true,
+};
 
 /** A pull that was detected, and the true one that it shows. */
 export interface Seen {
@@ -62,7 +70,12 @@ export function opened({ job }: Tape): JobState {
     basis: 'invented data sheet',
   } as const;
   const events = orThrow(
-    openJob(order, [wrench], { on: '2026-01-15', decision: USUAL_DECISION, overrides: [] }),
+    openJob(order, [wrench], {
+      on: '2026-01-15',
+      decision: USUAL_DECISION,
+      overrides: [],
+      ...(job.key['trial'] === true ? { routine: TRIAL } : {}),
+    }),
   );
   const state = foldAll(events);
   if (state === null) throw new Error('the job did not open');

@@ -4,7 +4,7 @@
  */
 import { parseArgs } from 'node:util';
 import { cost } from './cost.ts';
-import { handling, leftOut, people } from './jobs.ts';
+import { handling, leftOut, people, trial } from './jobs.ts';
 import { CELLS, type Cell, type Tape, tapes } from './lines.ts';
 import { peaks } from './peaks.ts';
 
@@ -12,6 +12,7 @@ const MEASURES: Readonly<Record<Cell, () => { add: (tape: Tape) => void; lines: 
   pulls: peaks,
   unclicked: peaks,
   weak: peaks,
+  trial,
   drag: peaks,
   filter: peaks,
   coarse: peaks,

@@ -53,6 +53,15 @@ class Bay:
             back_swing(self.world, drag, arc)
         return 'arc'
 
+    def tries_click(self):
+        """Pulled in a vise, which does not give."""
+        vise = Joint(self.rng, 'cone', 4 * self.setting, self.joints[0].series)
+        vise.phi = vise.at(3 * self.setting)
+        vise.stand(-10.0)
+        pace = self.setting / vise.series / self.rng.uniform(0.4, 1.5)
+        stroke(self.world, None, vise, Hand(self.rng, 'smooth', pace), self.click, self.goal(), note='trial')
+        self.world.rest(self.rng.uniform(3.0, 6.0))
+
     def again(self, plug, habit='smooth', pace=None, seconds=(0.25, 0.8), note='again'):
         return self.pull(plug, habit, seconds, pace, note=note)
 

@@ -1,5 +1,6 @@
 /** Whole jobs: a simulated technician at the real bench of src/job, each seeing what the other does. */
-import { createBench as createEngine, type PlugSpec } from '../../../sim/physics/bench.ts';
+import { peakSender } from '../../../sim/peak-sender.ts';
+import { createBench as createEngine, type Emission, type PlugSpec } from '../../../sim/physics/bench.ts';
 import type { TruePull } from '../../../sim/physics/truth.ts';
 import { Random } from '../../../sim/random.ts';
 import { SIMULATED_INSTRUMENTS } from '../../../sim/station.ts';
@@ -23,6 +24,8 @@ export interface JobSpec {
   readonly rateHz: number;
   /** Standard deviation of a reading, as a share of the capacity. */
   readonly noiseShare: number;
+  /** The wrench sends the highest torque of each pull and nothing else. */
+  readonly sendsPeaks?: boolean;
 }
 
 export interface DoneJob {
@@ -64,7 +67,7 @@ export function workJob(spec: JobSpec): DoneJob {
       tool,
       driver: 'simulated',
       source: 'simulated',
-      link: { state: 'linked', description: described(tool) },
+      link: { state: 'linked', description: described(tool, spec.sendsPeaks === true) },
     });
 
   const capacityNm = CAPACITIES_NM.find((nm) => plug.upperNm <= 0.8 * nm) ?? 120;
@@ -89,18 +92,27 @@ export function workJob(spec: JobSpec): DoneJob {
     },
     new Random(seed).fork('technician'),
   );
+  const sent = spec.sendsPeaks === true ? peakSender() : (emission: Readonly<Emission>) => emission;
   const numbers = { torque: 0, gap: 0 };
   let step = person.next(bench.state());
   while (step.done !== true) {
     if (step.value.do === 'press') give({ kind: 'command', command: step.value.command });
     else {
       engine.begin(step.value);
-      for (let e = engine.next(); e !== null; e = engine.next()) {
+      for (let next = engine.next(); next !== null; next = engine.next()) {
+        const e = sent(next);
+        if (e === null) continue;
         numbers[e.kind] += 1;
         const reading = { kind: 'value', n: numbers[e.kind], atUs: e.atUs, counts: e.counts } as const;
         give({ kind: 'reading', tool: e.kind === 'torque' ? 'wrench' : 'gauge', reading });
       }
     }
+    for (
+      let waits = bench.waitsFor();
+      waits !== null && waits.untilUs <= engine.nowUs;
+      waits = bench.waitsFor()
+    )
+      give({ kind: 'silence', tool: waits.tool, atUs: waits.untilUs });
     step = person.next(bench.state());
   }
   return { events, state: bench.state(), truth: engine.truth.pulls, leaving: step.value };
@@ -123,12 +135,12 @@ function orderFor(plug: PlugSpec, cylinders: readonly number[]): WorkOrder {
   });
 }
 
-function described(tool: string): ToolDescription {
+function described(tool: string, peaks: boolean): ToolDescription {
   return {
     quantity: tool === 'wrench' ? 'torque' : 'length',
     unit: tool === 'wrench' ? 'N.m' : 'm',
     exponent: tool === 'wrench' ? -2 : -7,
-    samplingFunction: 'instantaneous',
+    samplingFunction: peaks && tool === 'wrench' ? 'maximum' : 'instantaneous',
     link: { kind: 'direct', authenticated: false },
   };
 }

@@ -111,8 +111,12 @@ interface TrulyPulled {
   readonly also: TrueKind;
 }
 
-function strongest(truths: readonly TrulyPulled[], { startUs, endUs }: Pull): TrulyPulled | null {
-  const under = truths.filter(({ pull }) => pull.startUs <= endUs && startUs <= pull.endUs);
+/** A figure of a tool that sends one a pull comes so soon behind it. */
+const FIGURE_BEHIND_US = 300_000;
+
+function strongest(truths: readonly TrulyPulled[], { startUs, endUs, stream }: Pull): TrulyPulled | null {
+  const lateUs = stream === 'maxima' ? FIGURE_BEHIND_US : 0;
+  const under = truths.filter(({ pull }) => pull.startUs <= endUs && startUs <= pull.endUs + lateUs);
   return under.reduce<TrulyPulled | null>(
     (best, one) => (best === null || Math.abs(one.pull.peakNm) > Math.abs(best.pull.peakNm) ? one : best),
     null,

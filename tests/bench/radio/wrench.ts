@@ -18,6 +18,7 @@ export function wrenchNumber(n: number) {
     batteryPercent: 80,
     updateIntervalMs: 10,
     resolutionCounts: 1,
+    samplingFunction: 'instantaneous',
     uncertaintyPermille: 20,
     rangeCounts: [-6_000, 6_000],
   });

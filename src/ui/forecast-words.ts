@@ -1,0 +1,47 @@
+/** What is said before the first pull of what the wrench can prove. None of it is a verdict. */
+import { type Forecast, MODEL_PULLS } from '../job/forecast.ts';
+import { figure, fixed } from './words.ts';
+
+type OfReadings = Forecast & { readonly kind: 'readings' };
+
+/** Fewer calm pulls than this are no proof to work with. */
+const CANNOT = MODEL_PULLS / 2;
+
+/** What wants a word before the first pull; null where the wrench proves the window. */
+export function forecastWarning(forecast: Forecast): string | null {
+  if (forecast.kind === 'one-figure')
+    return 'This wrench sends one figure a pull. After each pull confirm the cylinder with a key.';
+  const { lacks, ok } = forecast;
+  if (lacks === null) return null;
+  const cannot =
+    ok < CANNOT
+      ? `this wrench cannot prove ${range(forecast)}`
+      : `this wrench leaves ${MODEL_PULLS - ok} of ${MODEL_PULLS} calm pulls to ${range(forecast)} undecided`;
+  switch (lacks.kind) {
+    case 'rate':
+      return `At ${rate(forecast)} readings a second ${cannot}. It would take ${lacks.perSecond}.`;
+    case 'loss':
+      return `${lost(forecast)}: ${cannot}. Bring the wrench nearer to this station.`;
+    case 'noise':
+      return `Its readings waver by ${figure(forecast.noiseNm, 'N.m')} N·m: ${cannot}. Lay it down still, or use another wrench.`;
+    case 'nothing':
+      return `As it reads now ${cannot}. Use another wrench.`;
+  }
+}
+
+/** The same with what was found, where all is well too: a line for pipes and logs. */
+export function forecastLine(forecast: Forecast): string {
+  const warning = forecastWarning(forecast);
+  if (forecast.kind === 'one-figure') return `${forecast.tool}  ${warning}`;
+  const reads = [
+    `${rate(forecast)} readings a second`,
+    `noise ${figure(forecast.noiseNm, 'N.m')} N·m`,
+    ...(forecast.lostShare > 0 ? [lost(forecast)] : []),
+  ];
+  return `${forecast.tool}  ${reads.join(', ')}  ${warning ?? `it can prove ${range(forecast)}`}`;
+}
+
+const range = ({ lowerNm, upperNm }: OfReadings): string =>
+  `${figure(lowerNm, 'N.m')} to ${figure(upperNm, 'N.m')} N·m`;
+const rate = ({ perSecond }: OfReadings): string => fixed(perSecond, perSecond < 20 ? 1 : 0).replace(/\.0$/, '');
+const lost = ({ lostShare }: OfReadings): string => `${fixed(100 * lostShare, 0)} % of its readings are lost`;
