@@ -69,9 +69,19 @@ export function sourcesOf(sources: Iterable<FigureSource>): FigureSource[] {
  *
  * `n` is the driver's own counter from 1, rising by one a reading; `atUs` the arrival on the station's monotonic
  * clock in whole microseconds. Neither comes from the air: the open measurement service sends no time and no number.
+ *
+ * `angleCounts` is what the tool says of its angle at the same instant, in the step that its description names under
+ * `angle`: degrees turned in all since an arbitrary origin, growing in the tightening direction, never starting again at a
+ * full turn. A tool whose description names no angle never sends one; one that does may leave it out where it has none.
  */
 export type Reading =
-  | { readonly kind: 'value'; readonly n: number; readonly atUs: number; readonly counts: number }
+  | {
+      readonly kind: 'value';
+      readonly n: number;
+      readonly atUs: number;
+      readonly counts: number;
+      readonly angleCounts?: number;
+    }
   | { readonly kind: 'not-known'; readonly n: number; readonly atUs: number }
   | {
       readonly kind: 'raw';
@@ -86,6 +96,7 @@ export type Reading =
       readonly n: number;
       readonly atUs: number;
       readonly counts: number;
+      readonly angleCounts?: number;
     }
   | {
       readonly kind: 'missed';
@@ -149,6 +160,25 @@ const linkDescriptionSchema = z
   .readonly();
 export type LinkDescription = z.infer<typeof linkDescriptionSchema>;
 
+/** How far a torque tool says that it was turned; absent where it says nothing of that. */
+const angleDescriptionSchema = z
+  .strictObject({
+    exponent: z.int().min(-6).max(2).describe('An angle is angleCounts · 10^exponent degrees.'),
+    resolutionCounts: count.min(0).exactOptional().describe('Its smallest step, in counts.'),
+    driftDegPerMin: z
+      .number()
+      .min(0)
+      .exactOptional()
+      .describe('How far the angle may run by itself in a minute at most, as the tool says.'),
+    uncertaintyDeg: z
+      .number()
+      .min(0)
+      .exactOptional()
+      .describe('How far a turn may be off at most without drift, as the tool says.'),
+  })
+  .readonly();
+export type AngleDescription = z.infer<typeof angleDescriptionSchema>;
+
 /** All that a driver could learn about a tool when it joined; a figure is `counts · 10^exponent` of the unit. */
 export const toolDescriptionSchema = z
   .strictObject({
@@ -181,7 +211,14 @@ export const toolDescriptionSchema = z
       .readonly()
       .exactOptional()
       .describe('What it measures, as it says.'),
+    angle: angleDescriptionSchema
+      .exactOptional()
+      .describe('Of a torque tool: that its readings carry an angle too, and how it is written.'),
     link: linkDescriptionSchema.describe('How its readings get here.'),
+  })
+  .refine(({ quantity, angle }) => quantity === 'torque' || angle === undefined, {
+    path: ['angle'],
+    message: 'only a torque tool sends an angle',
   })
   .refine(({ quantity, unit }) => unit === (quantity === 'torque' ? 'N.m' : 'm'), {
     path: ['unit'],

@@ -2,7 +2,12 @@ import type { LinkEnd, MissReason, Reading } from '../../src/reading.ts';
 
 /** A reading before it has its number; `atUs` is its arrival. */
 export type Arrival =
-  | { readonly kind: 'value' | 'stored'; readonly atUs: number; readonly counts: number }
+  | {
+      readonly kind: 'value' | 'stored';
+      readonly atUs: number;
+      readonly counts: number;
+      readonly angleCounts?: number;
+    }
   | { readonly kind: 'not-known'; readonly atUs: number }
   | { readonly kind: 'raw'; readonly atUs: number; readonly source: string; readonly hex: string }
   /** The tool's own counter skipped `readings`, or the station let them fall; since the last reading. */

@@ -11,10 +11,18 @@ export interface Recorder {
   end(): void;
 }
 
+/** Readings that follow each other, all with an angle or none. */
+interface Batch {
+  readonly n: number;
+  readonly atUs: number[];
+  readonly counts: number[];
+  readonly angleCounts?: number[];
+}
+
 /** Writes a recording line by line; `write` gets each line with its line feed. See schema.ts for the form. */
 export function recorder(header: Header, write: (line: string) => void): Recorder {
   const put = (line: Header | Line) => write(`${JSON.stringify(line)}\n`);
-  let held: { readonly n: number; readonly atUs: number[]; readonly counts: number[] } | undefined;
+  let held: Batch | undefined;
   let readings = 0;
   const flush = () => {
     if (held !== undefined) put({ kind: 'values', ...held });
@@ -29,9 +37,12 @@ export function recorder(header: Header, write: (line: string) => void): Recorde
         put(reading);
         return;
       }
-      held ??= { n: reading.n, atUs: [], counts: [] };
-      held.atUs.push(reading.atUs);
-      held.counts.push(reading.counts);
+      const { n, atUs, counts, angleCounts } = reading;
+      if ((held?.angleCounts === undefined) !== (angleCounts === undefined)) flush();
+      held ??= { n, atUs: [], counts: [], ...(angleCounts === undefined ? {} : { angleCounts: [] }) };
+      held.atUs.push(atUs);
+      held.counts.push(counts);
+      if (angleCounts !== undefined) held.angleCounts?.push(angleCounts);
       if (held.counts.length === BATCH) flush();
     },
     end: () => {

@@ -30,7 +30,8 @@ export function parseRecording(text: string, file: string): Result<Recording, Pr
       return finish(header.value, readings, line.value.readings, lines.length - index - 1, where);
     }
     for (const reading of readingsOf(line.value)) {
-      const fault = orderFault(reading, readings.length + 1, lastUs);
+      const fault =
+        orderFault(reading, readings.length + 1, lastUs) ?? angleFault(reading, header.value.description);
       if (fault !== undefined) return err({ code: CODE, where, message: fault, next: NEXT });
       readings.push(reading);
       lastUs = reading.atUs;
@@ -79,12 +80,16 @@ function parseJson(source: string, where: string): Result<unknown, Problem> {
 function readingsOf(line: Exclude<Line, { kind: 'end' }>): readonly Reading[] {
   if (line.kind !== 'values') return [line];
   // The schema has made sure that both lists are equally long.
-  return line.counts.map((counts, i) => ({
-    kind: 'value',
-    n: line.n + i,
-    atUs: line.atUs[i] ?? Number.NaN,
-    counts,
-  }));
+  return line.counts.map((counts, i) => {
+    const angleCounts = line.angleCounts?.[i];
+    return {
+      kind: 'value',
+      n: line.n + i,
+      atUs: line.atUs[i] ?? Number.NaN,
+      counts,
+      ...(angleCounts !== undefined && { angleCounts }),
+    };
+  });
 }
 
 function orderFault(reading: Reading, n: number, lastUs: number): string | undefined {
@@ -94,6 +99,12 @@ function orderFault(reading: Reading, n: number, lastUs: number): string | undef
   if (reading.kind === 'missed' && reading.fromUs > reading.atUs)
     return `The gap of reading ${n} ends before it begins.`;
   return undefined;
+}
+
+function angleFault(reading: Reading, { angle }: Header['description']): string | undefined {
+  return angle === undefined && 'angleCounts' in reading
+    ? `Reading ${reading.n} has an angle, but the description of the tool names none.`
+    : undefined;
 }
 
 function finish(

@@ -8,7 +8,7 @@ import type { Timing } from '../driver.ts';
  *   {"form":"plugmark/readings/1","tool":"wrench","timing":{"stamps":"arrival"},"description":{…}}
  *   {"kind":"values","n":1,"atUs":[1000,11000,21000],"counts":[0,12,31]}
  *   {"kind":"missed","n":4,"atUs":900000,"fromUs":21000,"reason":"out-of-reach"}
- *   {"kind":"value","n":5,"atUs":910000,"counts":44}
+ *   {"kind":"value","n":5,"atUs":910000,"counts":44,"angleCounts":1730}
  *   {"kind":"end","readings":5}
  *
  * The first line describes the tool as it was when it joined. Each line after it is one reading as in src/reading.ts,
@@ -39,6 +39,12 @@ const hex = z
   .regex(/^([0-9a-f]{2})*$/, 'expected whole bytes in small hexadecimal digits')
   .describe('The bytes.');
 
+const angleCounts = whole
+  .exactOptional()
+  .describe(
+    'The angle at the same instant, in steps as the description says; absent where the tool sends none.',
+  );
+
 const readingSchemas = [
   z
     .strictObject({
@@ -46,6 +52,7 @@ const readingSchemas = [
       n,
       atUs: whole.describe('Stamp in microseconds.'),
       counts: whole.describe('The figure, in steps of the tool.'),
+      angleCounts,
     })
     .describe('A reading.'),
   z
@@ -66,6 +73,7 @@ const readingSchemas = [
       n,
       atUs: whole.describe('Stamp in microseconds.'),
       counts: whole.describe('The figure, in steps of the tool.'),
+      angleCounts,
     })
     .describe('A reading from the memory of the tool.'),
   z
@@ -89,8 +97,16 @@ const batchSchema = z
     n,
     atUs: z.array(whole).min(1).describe('A stamp for each.'),
     counts: z.array(whole).min(1).describe('A figure for each.'),
+    angleCounts: z
+      .array(whole)
+      .exactOptional()
+      .describe('An angle for each; absent where the tool sends none.'),
   })
-  .refine((batch) => batch.atUs.length === batch.counts.length, 'expected as many counts as stamps');
+  .refine((batch) => batch.atUs.length === batch.counts.length, 'expected as many counts as stamps')
+  .refine(
+    ({ counts, angleCounts }) => angleCounts === undefined || angleCounts.length === counts.length,
+    'expected as many angles as counts',
+  );
 
 const endSchema = z.strictObject({
   kind: z.literal('end'),
