@@ -47,6 +47,11 @@ export const readingsSchema = z
     startUs: us.describe('Stamp from which the differences count, in microseconds.'),
     times: base64.describe('Differences of the time steps in microseconds: zigzag, 7-bit groups, base64.'),
     counts: base64.describe('Differences of the counts: zigzag, 7-bit groups, base64.'),
+    angles: base64
+      .exactOptional()
+      .describe(
+        'Differences of the angles, coded in the same way: an angle is a sum of them · 10^exponent degrees, with the exponent under `angle` in the description of the tool. Absent where the tool sends none.',
+      ),
   })
   .describe(
     'Samples of one tool, in a compact coding. A figure is counts · 10^exponent of the unit, both as the last `tool-linked` of this tool describes it.',
@@ -164,6 +169,10 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       reading: z.int().min(1).describe("The driver's number of the reading."),
       atUs: us,
       counts: z.int().describe('The figure, in steps as the last `tool-linked` of this tool describes them.'),
+      angleCounts: z
+        .int()
+        .exactOptional()
+        .describe('The angle of that reading, in steps of the angle; absent where the tool sends none.'),
     })
     .describe(
       'A reading from the memory of the tool, taken while it was out of reach. It is kept and given to no cylinder.',

@@ -9,21 +9,26 @@ import { asWrenchReads } from './windows.ts';
 /** What the bench keeps of a tool while it is linked: samples that are not written yet, and the search for pulls. */
 export interface Feed {
   readonly exponent: number;
+  /** Null where the tool sends no angle. */
+  readonly angleExponent: number | null;
   readonly quantity: 'torque' | 'length';
   readonly source: FigureSource;
   readonly detector: PullDetector;
   first: number;
   atUs: number[];
   counts: number[];
+  /** Of all of them, or of none. */
+  angles: number[];
 }
 
 export function newFeed(
-  { exponent, quantity }: ToolDescription,
+  { exponent, angle, quantity }: ToolDescription,
   source: FigureSource,
   settings: DetectorSettings,
 ): Feed {
   const detector = createPullDetector(settings);
-  return { exponent, quantity, source, detector, first: 0, atUs: [], counts: [] };
+  const angleExponent = angle?.exponent ?? null;
+  return { exponent, angleExponent, quantity, source, detector, first: 0, atUs: [], counts: [], angles: [] };
 }
 
 /** How pulls are looked for in the readings of a tool: below the lowest window of the job, as the tool describes itself. */
@@ -53,8 +58,8 @@ export function notAValue(tool: ToolId, reading: Exclude<Reading, { kind: 'value
         reason: reading.reason,
       };
     case 'stored': {
-      const { n, atUs, counts } = reading;
-      return { type: 'value-stored', tool, reading: n, atUs, counts };
+      const { kind: _kind, n, ...stored } = reading;
+      return { type: 'value-stored', tool, reading: n, ...stored };
     }
   }
 }

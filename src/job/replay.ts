@@ -129,11 +129,20 @@ function inputsOf(event: JobEvent): Result<readonly BenchInput[]> {
       const samples = decodeSamples(event);
       if (!samples.ok) return samples;
       return ok(
-        samples.value.counts.map((counts, i) => ({
-          kind: 'reading',
-          tool: event.tool,
-          reading: { kind: 'value', n: event.first + i, atUs: samples.value.atUs[i] ?? 0, counts },
-        })),
+        samples.value.counts.map((counts, i) => {
+          const angleCounts = samples.value.angles?.[i];
+          return {
+            kind: 'reading',
+            tool: event.tool,
+            reading: {
+              kind: 'value',
+              n: event.first + i,
+              atUs: samples.value.atUs[i] ?? 0,
+              counts,
+              ...(angleCounts !== undefined && { angleCounts }),
+            },
+          };
+        }),
       );
     }
     case 'readings-missed': {

@@ -23,15 +23,22 @@ export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): 
     if (reading.kind === 'missed') feed.detector.missed(reading.readings ?? 0);
     return;
   }
+  const { angleCounts } = reading;
+  if ((feed.angles.length > 0) !== (angleCounts !== undefined)) bench.flush(tool, feed);
   if (feed.atUs.length === 0) feed.first = reading.n;
   feed.atUs.push(reading.atUs);
   feed.counts.push(reading.counts);
+  if (angleCounts !== undefined) feed.angles.push(angleCounts);
   if (feed.quantity === 'length') takeGap(bench, tool, feed, reading);
   else takeTorque(bench, tool, feed, reading);
 }
 
-function takeTorque(bench: BenchState, tool: ToolId, feed: Feed, { atUs, counts }: Value): void {
-  const detected = feed.detector.push(atUs, scaled(counts, feed.exponent));
+function takeTorque(bench: BenchState, tool: ToolId, feed: Feed, reading: Value): void {
+  const { atUs, counts, angleCounts } = reading;
+  const { exponent, angleExponent, detector } = feed;
+  const angleDeg =
+    angleCounts === undefined || angleExponent === null ? undefined : scaled(angleCounts, angleExponent);
+  const detected = detector.push(atUs, scaled(counts, exponent), angleDeg);
   const waitedUs = atUs - (feed.atUs[0] ?? atUs);
   const keepUs = feed.detector.live().pulling ? KEEP_PULLING_US : KEEP_RESTING_US;
   if (detected !== null || waitedUs >= keepUs) bench.flush(tool, feed);
