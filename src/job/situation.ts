@@ -3,7 +3,7 @@ import type { Pull } from '../pull/pull.ts';
 import type { ToolId } from '../reading.ts';
 import { surelyTurned } from '../sequence/odds.ts';
 import { type LastPull, type Placement, SETTLED_MS, type Situation } from '../sequence/place.ts';
-import { type RiseShape, riseShape } from '../sequence/turned.ts';
+import { riseShape } from '../sequence/turned.ts';
 import { toBeLoosened, torqueWindowOf } from './stage.ts';
 import { type CylinderState, isOver, type JobState, type Question, type TorqueAttempt } from './state.ts';
 import { countingPulls } from './torque-step.ts';
@@ -29,6 +29,7 @@ export function situation(state: JobState, pullsBefore: number, tool: ToolId): S
   const { lowerNm, upperNm } = asWrenchReads(state, torqueWindowOf(state, state.torqueTarget));
   const started = target === undefined ? [] : startedBy(target);
   const last = started.at(-1);
+  const earlier = state.cylinders.flatMap((c) => turnedAtOnce(c, tool, lowerNm));
   return {
     target: state.torqueTarget,
     lastOpen: state.cylinders.filter(({ torque }) => !isOver(torque)).length === 1,
@@ -38,7 +39,8 @@ export function situation(state: JobState, pullsBefore: number, tool: ToolId): S
     startedTurning: started.some(({ evidence }) => surelyTurned(evidence)),
     refitted: target !== undefined && backedOut(target),
     next: nextUntouched(state),
-    earlier: state.cylinders.flatMap((c) => turnedAtOnce(c, tool, lowerNm)),
+    earlier: earlier.map(riseShape),
+    usualTurns: earlier.flatMap(({ turn }) => turn?.plug?.turnedDeg ?? []),
     last: lastPull(state, pullsBefore),
     refitting: refitting(state),
     lastTight: state.lastTight,
@@ -72,15 +74,15 @@ function nextUntouched({ cylinders, torqueTarget }: JobState): number | null {
 }
 
 /**
- * Rises of whole pulls from loose to the window: what this hand's plugs look like that turn. A stroke on the way before
+ * Whole pulls from loose to the window: what this hand's plugs look like that turn. A stroke on the way before
  * spoils it, and so does a gasket that was crushed before.
  */
-function turnedAtOnce({ pulls }: CylinderState, tool: ToolId, lowerNm: number): readonly RiseShape[] {
+function turnedAtOnce({ pulls }: CylinderState, tool: ToolId, lowerNm: number): readonly Pull[] {
   const [first] = pulls;
   if (first === undefined || first.kind !== 'tightening' || first.pull.tool !== tool) return [];
   if (first.pull.peakNm < lowerNm || first.pull.saturated) return [];
   const turned = surelyTurned(first.evidence) || first.given === true || first.answer === 'fresh';
-  return turned ? [riseShape(first.pull)] : [];
+  return turned ? [first.pull] : [];
 }
 
 /** A pull of this cylinder's plug in front of pull number `before` stopped short. */

@@ -24,7 +24,7 @@ export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): 
     return;
   }
   const { angleCounts } = reading;
-  if ((feed.angles.length > 0) !== (angleCounts !== undefined)) bench.flush(tool, feed);
+  if (feed.angles.length > 0 !== (angleCounts !== undefined)) bench.flush(tool, feed);
   if (feed.atUs.length === 0) feed.first = reading.n;
   feed.atUs.push(reading.atUs);
   feed.counts.push(reading.counts);

@@ -38,6 +38,11 @@ export function beforehand(at: Due, soon: boolean): number {
   return soon ? AT_ONCE : IN_BETWEEN;
 }
 
-/** The plug turned, whatever the pull ended at. A straight line is no proof, however well it goes with the ones before. */
+/**
+ * The plug turned, whatever the pull ended at: measured, or by a rise that says so. A straight line is no proof, however well
+ * it goes with the ones before.
+ */
 export const surelyTurned = (evidence: Evidence | undefined): boolean =>
-  evidence !== undefined && evidence.turned >= SURE_TURNED && (evidence.uneven ?? 0) >= STRAIGHT;
+  evidence !== undefined &&
+  evidence.turned >= SURE_TURNED &&
+  (evidence.plugDeg !== undefined || (evidence.uneven ?? 0) >= STRAIGHT);
