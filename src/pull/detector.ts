@@ -24,7 +24,7 @@ export function createPullDetector(settings: DetectorSettings): PullDetector {
 class SampleDetector implements PullDetector {
   readonly #settings: DetectorSettings;
   readonly #rest: Rest;
-  readonly #restingAngle = new RestingAngle();
+  readonly #restingAngle: RestingAngle;
   readonly #recent = new RecentSamples();
   readonly #oneUs = new Float64Array(1);
   readonly #oneNm = new Float64Array(1);
@@ -38,6 +38,7 @@ class SampleDetector implements PullDetector {
   constructor(settings: DetectorSettings) {
     this.#settings = settings;
     this.#rest = new Rest(settings);
+    this.#restingAngle = new RestingAngle(settings.angle?.stepDeg ?? 0);
   }
 
   push(atUs: number, nm: number, angleDeg?: number): DetectedPull | null {

@@ -9,8 +9,8 @@
 import type { DetectedPull } from '../pull/pull.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 import type { Ask, PullKind } from './kind.ts';
-import { beforehand, LIKELY_NEXT, STOOD, surelyTurned } from './odds.ts';
 import { gave, plugTurnOf, type UsualTurns } from './measured-turn.ts';
+import { beforehand, LIKELY_NEXT, STOOD, surelyTurned } from './odds.ts';
 import type { PlacementReason } from './reason.ts';
 import type { RiseShape } from './turned.ts';
 

@@ -89,7 +89,7 @@ describe('finding a pull', () => {
   });
 
   it('tells how far the tool was turned, where it tells the angle', () => {
-    const deg = (atUs: number) => Math.max(0, Math.min(atUs - 1_000_000, 800_000) / 5000);
+    const deg = (atUs: number) => Math.max(0, Math.min(atUs - 1_000_000, 740_000) / 5000);
     const samples = drawn(aPull).map((s) => ({ ...s, deg: deg(s.atUs) }));
     const [pull] = pullsIn(samples);
     expect(pull?.turn?.from50PercentDeg).toBeGreaterThan(60);

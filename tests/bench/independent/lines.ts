@@ -15,6 +15,7 @@ export const CELLS = [
   'jitter',
   'loss',
   'leftout',
+  'gyroscopes',
   'people',
   'handling',
   'cost',
