@@ -4,12 +4,13 @@ import type { Instrument } from '../src/instrument/instrument.ts';
 import type { WorkOrder } from '../src/job/order.ts';
 import type { Window } from '../src/metrology/judgement.ts';
 import { crowfootOf, settingFor } from '../src/plug/geometry.ts';
-import type { LinkState, Reading, ToolDescription } from '../src/reading.ts';
+import type { AngleDescription, LinkState, Reading, ToolDescription } from '../src/reading.ts';
 import { ok } from '../src/result.ts';
 import { createController, type HciSocketClass } from './controller/index.ts';
 import { measuredBy, notification, type Presented, peripheralOf } from './peripherals.ts';
 import type { Action } from './physics/action.ts';
 import { type Bench, createBench, type Emission } from './physics/bench.ts';
+import { DEG_EXPONENT } from './physics/gyroscope.ts';
 import { Random } from './random.ts';
 import type { Scheduler } from './scheduler.ts';
 import { PEOPLE, type PersonName } from './technician/people.ts';
@@ -61,6 +62,14 @@ const GAUGE: Presented = {
   rangeCounts: [2_000, 20_000],
 };
 
+/** What the simulated gyroscope promises of itself. */
+const ANGLE: AngleDescription = {
+  exponent: DEG_EXPONENT,
+  resolutionCounts: 1,
+  driftDegPerMin: 6,
+  uncertaintyDeg: 2,
+};
+
 /** The simulated tools as they have been adopted. */
 export const SIMULATED_TOOLS = [
   { id: 'wrench', ...WRENCH },
@@ -74,6 +83,8 @@ export interface SimulatedStationSpec {
   readonly gapWindow: Window | null;
   readonly person: PersonName;
   readonly scheduler: Scheduler;
+  /** The wrench sends how far it was turned too; only of one that is joined without a radio. */
+  readonly angle?: boolean;
 }
 
 /** A bench, two tools and a technician, made from a seed, and the ways to join them to the program. */
@@ -124,7 +135,7 @@ export function simulatedStation(spec: SimulatedStationSpec): SimulatedStation {
       random.fork('technician'),
     ),
     onAir: () => onAir(scheduler),
-    direct: () => direct(scheduler),
+    direct: () => direct(scheduler, spec.angle === true),
   };
 }
 
@@ -155,12 +166,15 @@ function onAir(scheduler: Scheduler) {
   };
 }
 
-function direct(scheduler: Scheduler) {
-  const wrench = new DirectTool('wrench', WRENCH, scheduler);
+function direct(scheduler: Scheduler, angle: boolean) {
+  const wrench = new DirectTool('wrench', WRENCH, scheduler, angle ? ANGLE : undefined);
   const gauge = new DirectTool('gauge', GAUGE, scheduler);
   return {
     tools: [wrench, gauge],
-    deliver: ({ kind, counts }: Readonly<Emission>) => (kind === 'torque' ? wrench : gauge).send(counts),
+    deliver: ({ kind, counts, angleCounts }: Readonly<Emission>) => {
+      if (kind === 'gap') gauge.send(counts);
+      else wrench.send(counts, angle ? angleCounts : undefined);
+    },
   };
 }
 
@@ -177,7 +191,7 @@ class DirectTool implements Tool {
   readonly #scheduler: Scheduler;
   #count = 0;
 
-  constructor(id: string, presented: Presented, scheduler: Scheduler) {
+  constructor(id: string, presented: Presented, scheduler: Scheduler, angle?: AngleDescription) {
     const { quantity, serial, batteryPercent, resolutionCounts } = presented;
     this.id = id;
     this.quantity = quantity;
@@ -191,13 +205,20 @@ class DirectTool implements Tool {
       batteryPercent,
       resolutionCounts,
       samplingFunction: 'instantaneous',
+      ...(angle !== undefined && { angle }),
       link: { kind: 'direct', authenticated: false },
     };
   }
 
-  send(counts: number): void {
+  send(counts: number, angleCounts?: number): void {
     this.#count += 1;
-    this.readings$.next({ kind: 'value', n: this.#count, atUs: this.#scheduler.nowUs(), counts });
+    this.readings$.next({
+      kind: 'value',
+      n: this.#count,
+      atUs: this.#scheduler.nowUs(),
+      counts,
+      ...(angleCounts !== undefined && { angleCounts }),
+    });
   }
 
   connect() {

@@ -38,6 +38,8 @@ export interface DemoOptions {
   readonly technician: string;
   readonly out: string;
   readonly direct?: true;
+  /** The wrench sends its angle too; it is then joined without a radio. */
+  readonly angle?: true;
   readonly plain?: true;
   readonly quiet?: true;
   readonly speed: string;
@@ -75,6 +77,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
       gapWindow,
       person,
       scheduler,
+      angle: options.angle === true,
     });
     const job = workThrough({
       options,
@@ -111,7 +114,7 @@ interface DemoJob {
 async function workThrough(demo: DemoJob) {
   const { options, simulated, scheduler, bench } = demo;
   const joined =
-    options.direct === true
+    options.direct === true || options.angle === true
       ? { ...simulated.direct(), close: () => {} }
       : await throughRadio(simulated, scheduler);
   const command$ = new Subject<Command>();
