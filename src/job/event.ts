@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { instrumentSchema } from '../instrument/instrument.ts';
 import { refusalSchema } from '../instrument/unfit.ts';
-import { judgementSchema, windowSchema } from '../metrology/judgement.ts';
+import { judgementSchema, turnJudgementSchema, windowSchema } from '../metrology/judgement.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
 import { personal } from '../personal.ts';
 import { conditionSchema, damageSchema, threadStateSchema } from '../plug/condition.ts';
@@ -256,7 +256,17 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       leftOut: cylinder
         .exactOptional()
         .describe('The cylinder that was left out, so that this pull moved on.'),
-      judgement: judgementSchema.nullable().describe('The verdict; null where nothing is judged.'),
+      judgement: judgementSchema
+        .nullable()
+        .describe(
+          'The verdict; null where nothing is judged. Where the turn is judged too, result and side are the worse of the two, and all else is of the torque.',
+        ),
+      turn: turnJudgementSchema
+        .nullable()
+        .exactOptional()
+        .describe(
+          'The verdict on the turn of the plug, where the specification asks for one; null where it was not measured, which proves nothing.',
+        ),
       ask: askSchema.exactOptional().describe('What there is to ask; only with `unsure`.'),
       evidence: evidenceSchema
         .exactOptional()

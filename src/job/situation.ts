@@ -4,6 +4,7 @@ import type { ToolId } from '../reading.ts';
 import { surelyTurned } from '../sequence/odds.ts';
 import { type LastPull, type Placement, SETTLED_MS, type Situation } from '../sequence/place.ts';
 import { riseShape } from '../sequence/turned.ts';
+import { comesOut, startedBy } from './started.ts';
 import { toBeLoosened, torqueWindowOf } from './stage.ts';
 import { type CylinderState, isOver, type JobState, type Question, type TorqueAttempt } from './state.ts';
 import { countingPulls } from './torque-step.ts';
@@ -51,18 +52,6 @@ export function situation(state: JobState, pullsBefore: number, tool: ToolId): S
     upperNm,
   };
 }
-
-/** The pulls that a cylinder's plug has had since it was fitted and that did not bring it to the window. */
-function startedBy(c: CylinderState): readonly TorqueAttempt[] {
-  const pulls = countingPulls(c);
-  const fitted = pulls.findLastIndex(comesOut);
-  const since = pulls.slice(fitted + 1).filter(({ kind }) => kind !== 'rehit' && kind !== 'check');
-  return since.every(({ kind, judgement }) => kind === 'run-down' || judgement?.side === 'low') ? since : [];
-}
-
-/** Backed out for whatever reason, and fitted again or about to be. */
-const comesOut = ({ kind, answer }: TorqueAttempt): boolean =>
-  kind === 'loosening' || answer === 'refit' || answer === 'replace';
 
 const backedOut = (c: CylinderState): boolean => c.restartedAfter !== undefined || c.pulls.some(comesOut);
 

@@ -35,6 +35,10 @@ export const causeSchema = z.enum([
   'adapter-arm',
   'adapter-offset',
   'adapter-angle',
+  'turn-reading',
+  'turn-tool',
+  'contact',
+  'wind-up',
 ]);
 export type Cause = z.infer<typeof causeSchema>;
 
@@ -63,6 +67,7 @@ export const amountSourceSchema = z.discriminatedUnion('kind', [
   z
     .strictObject({ kind: z.literal('adapter') })
     .describe('The lengths and the angle of the adapter, measured.'),
+  z.strictObject({ kind: z.literal('assumption') }).describe('An assumption of the rules; nobody states it.'),
 ]);
 export type AmountSource = z.infer<typeof amountSourceSchema>;
 

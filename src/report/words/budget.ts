@@ -14,6 +14,10 @@ export const CAUSE_WORDS: Readonly<Record<Cause, string>> = {
   'adapter-arm': 'arm of the wrench',
   'adapter-offset': 'offset of the adapter',
   'adapter-angle': 'angle of the adapter',
+  'turn-reading': 'step, drift and noise of the angle',
+  'turn-tool': 'angle of the tool',
+  contact: 'where the plug made contact',
+  'wind-up': 'wind-up of the tools',
 };
 
 /** Where the amount of a line comes from. */
@@ -33,6 +37,8 @@ export function amountSourceWords(source: AmountSource): string {
       return 'its samples and its zero';
     case 'adapter':
       return 'measured on the adapter';
+    case 'assumption':
+      return 'assumed, because nobody states it';
   }
 }
 
