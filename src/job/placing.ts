@@ -40,7 +40,8 @@ function judgedPull(state: JobState, pull: Pull, { kind, cylinder }: Placement):
     torqueWindowOf(state, cylinder),
     pull.peakStandardNm,
   );
-  if (kind === 'rehit' || kind === 'check') return { judgement: judgement.side === 'high' ? judgement : null };
+  if (kind === 'rehit' || kind === 'check')
+    return { judgement: judgement.side === 'high' ? judgement : null };
   if (cylinder === null || stageOf(state, cylinder) !== 'final') return { judgement };
   const turn = judgedTurn(state, cylinder, pull);
   return turn === undefined ? { judgement } : { judgement: withTurn(judgement, turn), turn };
