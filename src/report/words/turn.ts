@@ -19,12 +19,12 @@ export function turnText({ turn, angleFault, peakNm }: DetectedPull): string | n
   if (plug === undefined) return null;
   const { runDownDeg, beyondDeg } = snugOf(plug);
   const turned = `turned ${degrees(plug.turnedDeg)}`;
-  return peakNm < 0 || beyondDeg < LITTLE_DEG
+  return peakNm < 0 || runDownDeg < LITTLE_DEG || beyondDeg < LITTLE_DEG
     ? turned
     : `${turned}: ${degrees(runDownDeg)} to the snug point, ${degrees(beyondDeg)} from there`;
 }
 
-/** A plug that turned less has no snug point to speak of. */
+/** With less on either side there is no snug point to speak of. */
 const LITTLE_DEG = 5;
 
 /** The verdict on a turn that the order asks for; null where it asks for none. */
