@@ -4,13 +4,14 @@ import type { Instrument } from '../src/instrument/instrument.ts';
 import type { WorkOrder } from '../src/job/order.ts';
 import type { Window } from '../src/metrology/judgement.ts';
 import { crowfootOf, settingFor } from '../src/plug/geometry.ts';
-import type { LinkState, Reading, ToolDescription } from '../src/reading.ts';
+import type { AngleDescription, LinkState, Reading, ToolDescription } from '../src/reading.ts';
 import { ok } from '../src/result.ts';
 import { createController, type HciSocketClass } from './controller/index.ts';
 import { peakSender } from './peak-sender.ts';
 import { measuredBy, notification, type Presented, peripheralOf } from './peripherals.ts';
 import type { Action } from './physics/action.ts';
 import { type Bench, createBench, type Emission } from './physics/bench.ts';
+import { DEG_EXPONENT } from './physics/gyroscope.ts';
 import { Random } from './random.ts';
 import type { Scheduler } from './scheduler.ts';
 import { PEOPLE, type PersonName } from './technician/people.ts';
@@ -64,6 +65,14 @@ const GAUGE: Presented = {
   rangeCounts: [2_000, 20_000],
 };
 
+/** What the simulated gyroscope promises of itself. */
+const ANGLE: AngleDescription = {
+  exponent: DEG_EXPONENT,
+  resolutionCounts: 1,
+  driftDegPerMin: 6,
+  uncertaintyDeg: 2,
+};
+
 /** The simulated tools as they have been adopted. */
 export const SIMULATED_TOOLS = [
   { id: 'wrench', ...WRENCH },
@@ -79,6 +88,8 @@ export interface SimulatedStationSpec {
   readonly scheduler: Scheduler;
   /** The wrench sends the highest torque of each pull and nothing else. */
   readonly sendsPeaks?: boolean;
+  /** The wrench sends how far it was turned too; only of one that is joined without a radio. */
+  readonly angle?: boolean;
 }
 
 /** A bench, two tools and a technician, made from a seed, and the ways to join them to the program. */
@@ -129,7 +140,7 @@ export function simulatedStation(spec: SimulatedStationSpec): SimulatedStation {
       random.fork('technician'),
     ),
     onAir: () => onAir(scheduler, wrenchThat(spec)),
-    direct: () => direct(scheduler, wrenchThat(spec)),
+    direct: () => direct(scheduler, wrenchThat(spec), spec.angle === true ? ANGLE : undefined),
   };
 }
 
@@ -174,14 +185,16 @@ function onAir(scheduler: Scheduler, { presented, sends }: Electronics) {
   };
 }
 
-function direct(scheduler: Scheduler, { presented, sends }: Electronics) {
-  const wrench = new DirectTool('wrench', presented, scheduler);
+function direct(scheduler: Scheduler, { presented, sends }: Electronics, angle?: AngleDescription) {
+  const wrench = new DirectTool('wrench', presented, scheduler, angle);
   const gauge = new DirectTool('gauge', GAUGE, scheduler);
   return {
     tools: [wrench, gauge],
     deliver: (emission: Readonly<Emission>) => {
       const sent = sends(emission);
-      if (sent !== null) (sent.kind === 'torque' ? wrench : gauge).send(sent.counts);
+      if (sent === null) return;
+      if (sent.kind === 'gap') gauge.send(sent.counts);
+      else wrench.send(sent.counts, angle === undefined ? undefined : sent.angleCounts);
     },
   };
 }
@@ -199,7 +212,7 @@ class DirectTool implements Tool {
   readonly #scheduler: Scheduler;
   #count = 0;
 
-  constructor(id: string, presented: Presented, scheduler: Scheduler) {
+  constructor(id: string, presented: Presented, scheduler: Scheduler, angle?: AngleDescription) {
     const { quantity, serial, batteryPercent, resolutionCounts, samplingFunction } = presented;
     this.id = id;
     this.quantity = quantity;
@@ -213,13 +226,20 @@ class DirectTool implements Tool {
       batteryPercent,
       resolutionCounts,
       samplingFunction,
+      ...(angle !== undefined && { angle }),
       link: { kind: 'direct', authenticated: false },
     };
   }
 
-  send(counts: number): void {
+  send(counts: number, angleCounts?: number): void {
     this.#count += 1;
-    this.readings$.next({ kind: 'value', n: this.#count, atUs: this.#scheduler.nowUs(), counts });
+    this.readings$.next({
+      kind: 'value',
+      n: this.#count,
+      atUs: this.#scheduler.nowUs(),
+      counts,
+      ...(angleCounts !== undefined && { angleCounts }),
+    });
   }
 
   connect() {

@@ -1,6 +1,7 @@
 import { Random } from '../random.ts';
 import type { BenchAction } from './action.ts';
 import { type BenchSpec, type WrenchSpec, wrenchOf } from './bench-spec.ts';
+import { Gyroscope } from './gyroscope.ts';
 import { Hands } from './hands.ts';
 import { TorqueSensor } from './sensor.ts';
 import type { Truth } from './truth.ts';
@@ -29,9 +30,11 @@ export function createBench(spec: BenchSpec): Bench {
   const random = new Random(spec.seed);
   const wrench = wrenchOf(spec, random.fork('wrench'));
   const sensor = new TorqueSensor(wrench, random.fork('sensor'));
+  const gyroscope = new Gyroscope(random.fork('gyroscope'));
   const hands = new Hands(spec, wrench, random);
   const world = new World({
     sample: (nm) => sensor.sample(nm),
+    sampleAngle: (deg, atUs) => gyroscope.sample(deg, atUs),
     intervalUs: wrench.sampleIntervalUs,
     jitterUs: wrench.jitterUs,
     random: random.fork('sampling'),

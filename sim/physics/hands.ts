@@ -110,7 +110,7 @@ export class Hands implements Truth {
       const kind = plug.pulledBy(stroke);
       this.#record({ cylinder, kind, stroke, plug, startUs, endUs: nowUs(), sign: 1, measured: true });
       if (stroke.released || !hand.ranOutOfRoom) return;
-      yield idle((1000 * style.strokeDeg) / random.uniform(180, 260));
+      yield idle((1000 * style.strokeDeg) / random.uniform(180, 260), -style.strokeDeg);
     }
   }
 
@@ -215,8 +215,8 @@ export class Hands implements Truth {
   }
 }
 
-function idle(ms: number): Phase {
-  return { kind: 'idle', us: Math.round(ms * 1000) };
+function idle(ms: number, turnDeg = 0): Phase {
+  return { kind: 'idle', us: Math.round(ms * 1000), turnDeg };
 }
 
 /** The socket finds the hexagon: the wrench feels a little of it, too little to be called a pull. */

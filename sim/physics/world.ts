@@ -13,7 +13,12 @@ export interface Motion {
 
 /** What an action is made of: time in which nothing happens, a motion that the wrench feels or not, a pressed button. */
 export type Phase =
-  | { readonly kind: 'idle'; readonly us: number }
+  | {
+      readonly kind: 'idle';
+      readonly us: number;
+      /** How far the wrench is turned meanwhile: a ratchet is swung back, and the plug stays. */
+      readonly turnDeg?: number;
+    }
   | {
       readonly kind: 'motion';
       readonly motion: Motion /** Sign of the torque in the wrench; 0: not in the wrench. */;
@@ -26,17 +31,20 @@ export interface Emission {
   kind: 'torque' | 'gap';
   atUs: number;
   counts: number;
-  /** How far the body of the wrench was turned since the beginning, for tools that tell it. */
+  /** How far the body of the wrench was turned since the beginning, in truth. */
   angleDeg: number;
+  /** What its gyroscope says of that, in counts of 0.1°. */
+  angleCounts: number;
 }
 
 /** Time, and what the wrench and the gauge send as it goes by. Knows nothing of plugs. */
 export class World {
   readonly #sample: (trueNm: number) => number;
+  readonly #sampleAngle: (trueDeg: number, atUs: number) => number;
   readonly #intervalUs: number;
   readonly #jitterUs: number;
   readonly #random: Random;
-  readonly #emission: Emission = { kind: 'torque', atUs: 0, counts: 0, angleDeg: 0 };
+  readonly #emission: Emission = { kind: 'torque', atUs: 0, counts: 0, angleDeg: 0, angleCounts: 0 };
   #program: Iterator<Phase> | null = null;
   #motion: Extract<Phase, { kind: 'motion' }> | null = null;
   #nowUs = 0;
@@ -51,11 +59,13 @@ export class World {
 
   constructor(spec: {
     readonly sample: (trueNm: number) => number;
+    readonly sampleAngle: (trueDeg: number, atUs: number) => number;
     readonly intervalUs: number;
     readonly jitterUs: number;
     readonly random: Random;
   }) {
     this.#sample = spec.sample;
+    this.#sampleAngle = spec.sampleAngle;
     this.#intervalUs = spec.intervalUs;
     this.#jitterUs = spec.jitterUs;
     this.#random = spec.random;
@@ -98,7 +108,10 @@ export class World {
     if (phase.value.kind === 'motion') {
       this.#motion = phase.value;
       this.#motionFromDeg = this.#nowDeg;
-    } else this.#move(Math.ceil(phase.value.us / STEP_US) * STEP_US, 0, this.#nowDeg);
+    } else {
+      const { us, turnDeg = 0 } = phase.value;
+      this.#move(Math.ceil(us / STEP_US) * STEP_US, 0, this.#nowDeg + turnDeg);
+    }
     return 'moved';
   }
 
@@ -116,6 +129,7 @@ export class World {
     const share = (atUs - this.#stepStartUs) / Math.max(1, this.#nowUs - this.#stepStartUs);
     const trueNm = this.#stepStartNm + (this.#nowNm - this.#stepStartNm) * share;
     this.#emission.angleDeg = this.#stepStartDeg + (this.#nowDeg - this.#stepStartDeg) * share;
+    this.#emission.angleCounts = this.#sampleAngle(this.#emission.angleDeg, atUs);
     this.#nextSample();
     return this.#emit('torque', atUs, this.#sample(trueNm));
   }

@@ -21,6 +21,14 @@ export const basisSchema = z.strictObject({
   firstTorqueWindow: windowSchema
     .nullable()
     .describe('The window of the first of two steps; null for a plain tightening.'),
+  turn: z
+    .strictObject({
+      lowerDeg: z.number().positive().describe('Lower limit.'),
+      upperDeg: z.number().positive().describe('Upper limit.'),
+    })
+    .readonly()
+    .exactOptional()
+    .describe('The turn from contact that is judged beside the torque; absent for torque alone.'),
   gap: gapPolicySchema.describe('How the gap is found and changed, defaults filled in.'),
   notes: z
     .array(noteSchema)

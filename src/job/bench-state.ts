@@ -39,10 +39,12 @@ export class BenchState implements BenchContext {
   /** Samples that wait in memory become an event. */
   flush(tool: ToolId, feed: Feed): void {
     if (feed.atUs.length === 0) return;
-    const coded = encodeSamples(feed);
+    const { atUs, counts, angles } = feed;
+    const coded = encodeSamples({ atUs, counts, ...(angles.length > 0 && { angles }) });
     this.emit({ type: 'readings', tool, first: feed.first, ...coded });
     feed.atUs = [];
     feed.counts = [];
+    feed.angles = [];
   }
 
   flushAll(): void {

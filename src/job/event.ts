@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { instrumentSchema } from '../instrument/instrument.ts';
 import { refusalSchema } from '../instrument/unfit.ts';
-import { judgementSchema, windowSchema } from '../metrology/judgement.ts';
+import { judgementSchema, turnJudgementSchema, windowSchema } from '../metrology/judgement.ts';
 import { permissibleDeviationSchema } from '../metrology/permissible.ts';
 import { personal } from '../personal.ts';
 import { conditionSchema, damageSchema, threadStateSchema } from '../plug/condition.ts';
@@ -47,6 +47,11 @@ export const readingsSchema = z
     startUs: us.describe('Stamp from which the differences count, in microseconds.'),
     times: base64.describe('Differences of the time steps in microseconds: zigzag, 7-bit groups, base64.'),
     counts: base64.describe('Differences of the counts: zigzag, 7-bit groups, base64.'),
+    angles: base64
+      .exactOptional()
+      .describe(
+        'Differences of the angles, coded in the same way: an angle is a sum of them · 10^exponent degrees, with the exponent under `angle` in the description of the tool. Absent where the tool sends none.',
+      ),
   })
   .describe(
     'Samples of one tool, in a compact coding. A figure is counts · 10^exponent of the unit, both as the last `tool-linked` of this tool describes it.',
@@ -173,6 +178,10 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       reading: z.int().min(1).describe("The driver's number of the reading."),
       atUs: us,
       counts: z.int().describe('The figure, in steps as the last `tool-linked` of this tool describes them.'),
+      angleCounts: z
+        .int()
+        .exactOptional()
+        .describe('The angle of that reading, in steps of the angle; absent where the tool sends none.'),
     })
     .describe(
       'A reading from the memory of the tool, taken while it was out of reach. It is kept and given to no cylinder.',
@@ -256,7 +265,17 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       leftOut: cylinder
         .exactOptional()
         .describe('The cylinder that was left out, so that this pull moved on.'),
-      judgement: judgementSchema.nullable().describe('The verdict; null where nothing is judged.'),
+      judgement: judgementSchema
+        .nullable()
+        .describe(
+          'The verdict; null where nothing is judged. Where the turn is judged too, result and side are the worse of the two, and all else is of the torque.',
+        ),
+      turn: turnJudgementSchema
+        .nullable()
+        .exactOptional()
+        .describe(
+          'The verdict on the turn of the plug, where the specification asks for one; null where it was not measured, which proves nothing.',
+        ),
       ask: askSchema.exactOptional().describe('What there is to ask; only with `unsure`.'),
       evidence: evidenceSchema
         .exactOptional()

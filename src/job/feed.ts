@@ -10,6 +10,8 @@ import { asWrenchReads } from './windows.ts';
 /** What the bench keeps of a tool while it is linked: samples that are not written yet, and the search for pulls. */
 export interface Feed {
   readonly exponent: number;
+  /** Null where the tool sends no angle. */
+  readonly angleExponent: number | null;
   readonly quantity: 'torque' | 'length';
   readonly source: FigureSource;
   readonly stream: DetectorSettings['stream'];
@@ -22,18 +24,21 @@ export interface Feed {
   first: number;
   atUs: number[];
   counts: number[];
+  /** Of all of them, or of none. */
+  angles: number[];
 }
 
 export function newFeed(
-  { exponent, quantity }: ToolDescription,
+  { exponent, angle, quantity }: ToolDescription,
   source: FigureSource,
   settings: DetectorSettings,
 ): Feed {
   const detector = createPullDetector(settings);
+  const angleExponent = angle?.exponent ?? null;
   const { stream } = settings;
   const arrived = { firstUs: 0, lastUs: 0, values: 0, missed: 0 };
-  const none = { first: 0, atUs: [], counts: [], forecast: undefined };
-  return { exponent, quantity, source, stream, settings, detector, arrived, ...none };
+  const none = { first: 0, atUs: [], counts: [], angles: [], forecast: undefined };
+  return { exponent, angleExponent, quantity, source, stream, settings, detector, arrived, ...none };
 }
 
 /** How pulls are looked for in the readings of a tool: below the lowest window of the job, as the tool describes itself. */
@@ -63,8 +68,8 @@ export function notAValue(tool: ToolId, reading: Exclude<Reading, { kind: 'value
         reason: reading.reason,
       };
     case 'stored': {
-      const { n, atUs, counts } = reading;
-      return { type: 'value-stored', tool, reading: n, atUs, counts };
+      const { kind: _kind, n, ...stored } = reading;
+      return { type: 'value-stored', tool, reading: n, ...stored };
     }
   }
 }

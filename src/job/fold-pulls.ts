@@ -9,7 +9,7 @@ import { lastTight, torqueStep } from './torque-step.ts';
 export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): JobState {
   const pull = state.lastPull?.pull === event.pull ? state.lastPull : findPull(state, event.pull);
   if (pull === null) throw new Error(`pull ${event.pull} was placed but never found`);
-  const { cylinder, kind, because, judgement, ask, evidence, otherPull, leftOut } = event;
+  const { cylinder, kind, because, judgement, turn, ask, evidence, otherPull, leftOut } = event;
   const earlier = findAttempt(state, event.pull);
   const attempt: TorqueAttempt = {
     pull,
@@ -19,6 +19,7 @@ export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): J
     ...(otherPull === undefined ? {} : { otherPull }),
     ...(leftOut === undefined ? {} : { leftOut }),
     judgement,
+    ...(turn === undefined ? {} : { turn }),
     ...(ask === undefined ? {} : { ask }),
     ...(evidence === undefined ? {} : { evidence }),
     ...(earlier?.given === true ? { given: true } : {}),

@@ -11,7 +11,7 @@ import type { Note } from '../plug/note.ts';
 import { notesOn } from '../plug/plausibility.ts';
 import { outranked } from '../plug/precedence.ts';
 import type { Fit } from '../plug/specification.ts';
-import { type TorqueLimits, tighteningOf } from '../plug/tightening.ts';
+import { type TorqueLimits, type Turn, tighteningOf } from '../plug/tightening.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { Decision } from './basis.ts';
@@ -61,7 +61,7 @@ export function openJob(
 ): Result<Opened, NotOpened> {
   const specified = specifiedBy(order, opening.on);
   if (!specified.ok) return specified;
-  const { limits, first, notes, gap: policy } = specified.value;
+  const { limits, first, turn, notes, gap: policy } = specified.value;
   const torque = torqueSide(order, instruments, opening, limits, first);
   if (!torque.ok) return torque;
   const gap = gapSide(order, instruments, opening);
@@ -74,7 +74,14 @@ export function openJob(
       instruments: [...instruments],
       torqueWindow: torque.value.window,
       gapWindow: gap.value.window,
-      basis: { on, decision, firstTorqueWindow: torque.value.first, gap: policy, notes: [...notes] },
+      basis: {
+        on,
+        decision,
+        firstTorqueWindow: torque.value.first,
+        ...(turn === null ? {} : { turn }),
+        gap: policy,
+        notes: [...notes],
+      },
       rules: RULES,
       ...(routine === undefined ? {} : { routine }),
     },
@@ -90,6 +97,7 @@ export function specifiedBy(
 ): Result<{
   readonly limits: TorqueLimits;
   readonly first: TorqueLimits | null;
+  readonly turn: Turn | null;
   readonly notes: readonly Note[];
   readonly gap: GapPolicy;
 }> {
@@ -111,7 +119,7 @@ export function specifiedBy(
       message: 'the specification is an angle; a torque wrench cannot prove it',
       next: 'Give the torque from the same source. Put the angle into specification.angle.',
     });
-  const { limits, first, advised } = tightening.value;
+  const { limits, first, advised, turn } = tightening.value;
   const fit: Fit = { thread: plug.thread, seat: plug.seat, head: engine.headMaterial };
   const policy = gapPolicyOf(specification, plug);
   if (!policy.ok) return policy;
@@ -120,11 +128,11 @@ export function specifiedBy(
   const wires = gapCheckOf(specification) === 'wire' ? wiresOf(specification) : ok(null);
   if (!wires.ok) return wires;
   const { bendMostMm } = policy.value;
-  const read = { torque: limits, first, advised, gap: gap.value, wires: wires.value, bendMostMm };
+  const read = { torque: limits, first, advised, turn, gap: gap.value, wires: wires.value, bendMostMm };
   const wrong = outOfBounds(specification, plug, fit, read);
   if (wrong !== null) return err(wrong);
   const notes = notesOn(specification, limits, plug, fit);
-  return ok({ limits, first, notes, gap: policy.value });
+  return ok({ limits, first, turn, notes, gap: policy.value });
 }
 
 function notYet({ source, also = [] }: WorkOrder['specification'], on: string): Problem | null {

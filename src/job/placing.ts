@@ -1,11 +1,11 @@
-import type { Judgement } from '../metrology/judgement.ts';
 import type { Pull } from '../pull/pull.ts';
 import { asProven, type Placement } from '../sequence/place.ts';
-import type { JobEvent } from './event.ts';
+import type { JobEvent, JobEventOf } from './event.ts';
 import { judgedReading } from './judging.ts';
 import { grip } from './situation.ts';
-import { torqueWindowOf } from './stage.ts';
+import { stageOf, torqueWindowOf } from './stage.ts';
 import type { JobState } from './state.ts';
+import { judgedTurn, withTurn } from './turn.ts';
 
 /** Where events are made one after the other, each folded into the state before the next. */
 export interface BenchContext {
@@ -16,12 +16,7 @@ export interface BenchContext {
 /** A pull is given its place, and judged where there is anything to judge. */
 export function placed({ state, emit }: BenchContext, pull: Pull, wanted: Placement): void {
   const placement = asProven(pull, wanted);
-  emit({
-    type: 'pull-placed',
-    pull: pull.pull,
-    judgement: judgedPull(state(), pull, placement),
-    ...placement,
-  });
+  emit({ type: 'pull-placed', pull: pull.pull, ...judgedPull(state(), pull, placement), ...placement });
 }
 
 /** A person said where a pull was: the strokes before it and the re-hits behind it, all at one grip, go with it. */
@@ -33,8 +28,11 @@ export function placedByHand(context: BenchContext, pull: Pull, placement: Place
     placed(context, other, { cylinder, kind, because: 'with-other-pull', otherPull: pull.pull });
 }
 
-function judgedPull(state: JobState, pull: Pull, { kind, cylinder }: Placement): Judgement | null {
-  if (kind === 'run-down' || kind === 'loosening' || kind === 'handling' || kind === 'unsure') return null;
+type Verdicts = Pick<JobEventOf<'pull-placed'>, 'judgement' | 'turn'>;
+
+function judgedPull(state: JobState, pull: Pull, { kind, cylinder }: Placement): Verdicts {
+  if (kind === 'run-down' || kind === 'loosening' || kind === 'handling' || kind === 'unsure')
+    return { judgement: null };
   const judgement = judgedReading(
     state,
     pull.tool,
@@ -42,6 +40,9 @@ function judgedPull(state: JobState, pull: Pull, { kind, cylinder }: Placement):
     torqueWindowOf(state, cylinder),
     pull.peakStandardNm,
   );
-  const tries = kind === 'rehit' || kind === 'check';
-  return tries && judgement.side !== 'high' ? null : judgement;
+  if (kind === 'rehit' || kind === 'check')
+    return { judgement: judgement.side === 'high' ? judgement : null };
+  if (cylinder === null || stageOf(state, cylinder) !== 'final') return { judgement };
+  const turn = judgedTurn(state, cylinder, pull);
+  return turn === undefined ? { judgement } : { judgement: withTurn(judgement, turn), turn };
 }

@@ -3,8 +3,9 @@ import type { Pull } from '../pull/pull.ts';
 import type { ToolId } from '../reading.ts';
 import { surelyTurned } from '../sequence/odds.ts';
 import { type LastPull, type Placement, SETTLED_MS, type Situation } from '../sequence/place.ts';
-import { type RiseShape, riseShape } from '../sequence/turned.ts';
+import { riseShape } from '../sequence/turned.ts';
 import { toBeLoosened, torqueWindowOf } from './stage.ts';
+import { comesOut, startedBy } from './started.ts';
 import { type CylinderState, isOver, type JobState, type Question, type TorqueAttempt } from './state.ts';
 import { countingPulls } from './torque-step.ts';
 import { isTrialDue, slightDropOf } from './trial.ts';
@@ -30,6 +31,7 @@ export function situation(state: JobState, pullsBefore: number, tool: ToolId): S
   const { lowerNm, upperNm } = asWrenchReads(state, torqueWindowOf(state, state.torqueTarget));
   const started = target === undefined ? [] : startedBy(target);
   const last = started.at(-1);
+  const earlier = state.cylinders.flatMap((c) => turnedAtOnce(c, tool, lowerNm));
   return {
     target: state.torqueTarget,
     lastOpen: state.cylinders.filter(({ torque }) => !isOver(torque)).length === 1,
@@ -39,7 +41,8 @@ export function situation(state: JobState, pullsBefore: number, tool: ToolId): S
     startedTurning: started.some(({ evidence }) => surelyTurned(evidence)),
     refitted: target !== undefined && backedOut(target),
     next: nextUntouched(state),
-    earlier: state.cylinders.flatMap((c) => turnedAtOnce(c, tool, lowerNm)),
+    earlier: earlier.map(riseShape),
+    usualTurns: earlier.flatMap(({ turn }) => turn?.plug?.turnedDeg ?? []),
     last: lastPull(state, pullsBefore),
     refitting: refitting(state),
     lastTight: state.lastTight,
@@ -54,18 +57,6 @@ export function situation(state: JobState, pullsBefore: number, tool: ToolId): S
     upperNm,
   };
 }
-
-/** The pulls that a cylinder's plug has had since it was fitted and that did not bring it to the window. */
-function startedBy(c: CylinderState): readonly TorqueAttempt[] {
-  const pulls = countingPulls(c);
-  const fitted = pulls.findLastIndex(comesOut);
-  const since = pulls.slice(fitted + 1).filter(({ kind }) => kind !== 'rehit' && kind !== 'check');
-  return since.every(({ kind, judgement }) => kind === 'run-down' || judgement?.side === 'low') ? since : [];
-}
-
-/** Backed out for whatever reason, and fitted again or about to be. */
-const comesOut = ({ kind, answer }: TorqueAttempt): boolean =>
-  kind === 'loosening' || answer === 'refit' || answer === 'replace';
 
 const backedOut = (c: CylinderState): boolean => c.restartedAfter !== undefined || c.pulls.some(comesOut);
 
@@ -93,15 +84,15 @@ function plannedNext(state: JobState): number | null {
 }
 
 /**
- * Rises of whole pulls from loose to the window: what this hand's plugs look like that turn. A stroke on the way before
+ * Whole pulls from loose to the window: what this hand's plugs look like that turn. A stroke on the way before
  * spoils it, and so does a gasket that was crushed before.
  */
-function turnedAtOnce({ pulls }: CylinderState, tool: ToolId, lowerNm: number): readonly RiseShape[] {
+function turnedAtOnce({ pulls }: CylinderState, tool: ToolId, lowerNm: number): readonly Pull[] {
   const [first] = pulls;
   if (first === undefined || first.kind !== 'tightening' || first.pull.tool !== tool) return [];
   if (first.pull.peakNm < lowerNm || first.pull.saturated || first.pull.stream === 'maxima') return [];
   const turned = surelyTurned(first.evidence) || first.given === true || first.answer === 'fresh';
-  return turned ? [riseShape(first.pull)] : [];
+  return turned ? [first.pull] : [];
 }
 
 /** A pull of this cylinder's plug in front of pull number `before` stopped short. */

@@ -62,6 +62,8 @@ export interface TorqueAttempt {
   readonly otherPull?: number;
   readonly leftOut?: number;
   readonly judgement: Judgement | null;
+  /** The verdict on its turn, where the order asks for one; null where it was not measured. */
+  readonly turn?: Judgement | null;
   readonly ask?: Ask;
   readonly evidence?: Evidence;
   /** A person said which plug it was on. */

@@ -16,6 +16,7 @@ const KEEP_PULLING_US = 500_000;
 const KEEP_RESTING_US = 10_000_000;
 
 type Value = Omit<Reading & { readonly kind: 'value' }, 'kind'>;
+type Sample = Omit<Value, 'n'>;
 
 export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): void {
   const feed = feedOf(bench, tool);
@@ -28,22 +29,34 @@ export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): 
     }
     return;
   }
+  const { angleCounts } = reading;
+  if (feed.angles.length > 0 !== (angleCounts !== undefined)) bench.flush(tool, feed);
   if (feed.atUs.length === 0) feed.first = reading.n;
   if (feed.arrived.values === 0) feed.arrived.firstUs = reading.atUs;
   feed.arrived.lastUs = reading.atUs;
   feed.arrived.values++;
   feed.atUs.push(reading.atUs);
   feed.counts.push(reading.counts);
+  if (angleCounts !== undefined) feed.angles.push(angleCounts);
   if (feed.quantity === 'length') takeGap(bench, tool, feed, reading);
   else takeTorque(bench, tool, feed, reading);
 }
 
-function takeTorque(bench: BenchState, tool: ToolId, feed: Feed, { atUs, counts }: Value): void {
-  const detected = feed.detector.push(atUs, scaled(counts, feed.exponent));
+function takeTorque(bench: BenchState, tool: ToolId, feed: Feed, reading: Value): void {
+  const { atUs } = reading;
+  const detected = seen(feed, reading);
   const waitedUs = atUs - (feed.atUs[0] ?? atUs);
   const keepUs = feed.detector.pulling ? KEEP_PULLING_US : KEEP_RESTING_US;
   if (detected !== null || waitedUs >= keepUs) bench.flush(tool, feed);
   looked(bench, tool, feed, detected, atUs);
+}
+
+/** The sample as the detector takes it. */
+function seen({ exponent, angleExponent, detector }: Feed, { atUs, counts, angleCounts }: Sample): DetectedPull | null {
+  const nm = scaled(counts, exponent);
+  return angleCounts === undefined || angleExponent === null
+    ? detector.push(atUs, nm)
+    : detector.push(atUs, nm, scaled(angleCounts, angleExponent));
 }
 
 /** What follows once the detector has seen a sample. */
@@ -65,13 +78,21 @@ function looked(
  * Samples that the log holds already, of a job that is played back: the same follows from them as when they came, and they
  * are not written a second time.
  */
-export function takeWritten(bench: BenchState, tool: ToolId, first: number, { atUs, counts }: Samples): void {
+export function takeWritten(
+  bench: BenchState,
+  tool: ToolId,
+  first: number,
+  { atUs, counts, angles }: Samples,
+): void {
   const feed = feedOf(bench, tool);
-  const { detector, exponent, quantity } = feed;
   for (const [i, count] of counts.entries()) {
     const us = atUs[i] ?? 0;
-    if (quantity === 'length') takeGap(bench, tool, feed, { n: first + i, atUs: us, counts: count });
-    else looked(bench, tool, feed, detector.push(us, scaled(count, exponent)), us);
+    const angleCounts = angles?.[i];
+    if (feed.quantity === 'length') takeGap(bench, tool, feed, { n: first + i, atUs: us, counts: count });
+    else {
+      const sample = { atUs: us, counts: count, ...(angleCounts !== undefined && { angleCounts }) };
+      looked(bench, tool, feed, seen(feed, sample), us);
+    }
   }
 }
 

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { order } from '../quantity/compare.ts';
 import { COVERAGE_FACTOR } from './coverage.ts';
-import type { Window } from './judgement.ts';
+import type { Window, Zoned } from './judgement.ts';
 import { normalQuantile } from './normal.ts';
 import type { Spread } from './spread.ts';
 import { conformanceProbability, type WindowInput, windowOf } from './window.ts';
@@ -74,7 +74,10 @@ export function guardBandFactor(rule: DecisionRule): number | null {
  * The window that a rule leaves within the limits, each side by the uncertainty there; `guardBandFactor` is then the wider
  * of the two guard bands over U. A wrong limit or uncertainty throws RangeError.
  */
-export function windowBy(rule: DecisionRule, input: Omit<WindowInput, 'guardBandFactor'>): Window {
+export function windowBy<U extends string>(
+  rule: DecisionRule,
+  input: Omit<WindowInput<U>, 'guardBandFactor'>,
+): Zoned<U> {
   const factor = guardBandFactor(rule);
   if (factor !== null) return windowOf({ ...input, guardBandFactor: factor });
   const bare = windowOf({ ...input, guardBandFactor: 0 });

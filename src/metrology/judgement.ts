@@ -27,6 +27,9 @@ export const windowSchema = z.strictObject({
 });
 export type Window = z.infer<typeof windowSchema>;
 
+/** The same, in any unit. */
+export type Zoned<U extends string> = Omit<Window, 'unit'> & { readonly unit: U };
+
 /** One reading held against a {@link Window}; `value` and `expandedUncertainty` in the window's unit. */
 export const judgementSchema = z.strictObject({
   result: evaluationSchema.describe('The verdict, in the words of OPC 40001-101.'),
@@ -41,3 +44,10 @@ export const judgementSchema = z.strictObject({
     .describe('The probability that the true value lies within the limits (JCGM 106, 7.2).'),
 });
 export type Judgement = z.infer<typeof judgementSchema>;
+
+/** The turn of a plug from contact, held against the limits that the specification names for it. Degrees. */
+export const turnJudgementSchema = z.strictObject({
+  ...judgementSchema.shape,
+  value: z.number().describe('How far the plug was turned from contact, all strokes together, in degrees.'),
+  expandedUncertainty: z.number().positive().describe('U of that.'),
+});

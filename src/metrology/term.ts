@@ -42,6 +42,10 @@ export const causeSchema = z.enum([
   'hand-position',
   'joint',
   'other',
+  'turn-reading',
+  'turn-tool',
+  'contact',
+  'wind-up',
 ]);
 export type Cause = z.infer<typeof causeSchema>;
 
@@ -75,6 +79,7 @@ export const amountSourceSchema = z.discriminatedUnion('kind', [
     .describe('A quarter of the limit, as usual where nothing is stated.'),
   z.strictObject({ kind: z.literal('bend') }).describe('The bend of the universal joint, by its geometry.'),
   z.strictObject({ kind: z.literal('work-order'), basis: stated }).describe('The work order.'),
+  z.strictObject({ kind: z.literal('assumption') }).describe('An assumption of the rules; nobody states it.'),
 ]);
 export type AmountSource = z.infer<typeof amountSourceSchema>;
 

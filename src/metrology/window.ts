@@ -3,14 +3,14 @@
  * The rest of this folder says where the uncertainty comes from (budget, term, terms) and what a rule risks (decision, risk).
  */
 import { order } from '../quantity/compare.ts';
-import type { Evaluation, Grade, Judgement, Window } from './judgement.ts';
+import type { Evaluation, Grade, Judgement, Window, Zoned } from './judgement.ts';
 import { normalBetween } from './normal.ts';
 import type { Spread } from './spread.ts';
 import { studentCdf } from './student.ts';
 
 /** The limits of a specification, and what is known of the instrument that is to prove them. */
-export interface WindowInput {
-  readonly unit: Window['unit'];
+export interface WindowInput<U extends string = Window['unit']> {
+  readonly unit: U;
   readonly lowerLimit: number;
   readonly upperLimit: number;
   /** r of the guard band r·U; 1 keeps the risk of a false OK below 2.3 % at each limit, 0 is simple acceptance. */
@@ -23,7 +23,7 @@ export interface WindowInput {
  * The acceptance zone that the uncertainty leaves within the limits: guard band w = r·U at each limit (JCGM 106:2012,
  * clause 8.3; ILAC-G8:09/2019). Not decidable when the guard bands meet. A wrong limit or uncertainty throws RangeError.
  */
-export function windowOf(input: WindowInput): Window {
+export function windowOf<U extends string>(input: WindowInput<U>): Zoned<U> {
   const { unit, lowerLimit, upperLimit, guardBandFactor } = input;
   const expandedAtLower = input.spreadAt(lowerLimit).expanded;
   const expandedAtUpper = input.spreadAt(upperLimit).expanded;
@@ -54,7 +54,7 @@ export function windowOf(input: WindowInput): Window {
  * guard band beyond it, `fail` further out; both conditional grades are `NotDecidable`. Never OK where the window is not
  * decidable. `spread` is that of the reading. A reading that is no number throws RangeError.
  */
-export function judge(value: number, spread: Spread, window: Window): Judgement {
+export function judge(value: number, spread: Spread, window: Zoned<string>): Judgement {
   if (!Number.isFinite(value)) throw new RangeError(`a reading must be a number, not ${value}`);
   mustBeUncertainty(spread.expanded);
   const grade = gradeOf(value, window);
@@ -100,7 +100,7 @@ const RESULT_OF: Readonly<Record<Grade, Evaluation>> = {
   fail: 'NotOK',
 };
 
-function gradeOf(value: number, window: Window): Grade {
+function gradeOf(value: number, window: Zoned<string>): Grade {
   const { lowerLimit, upperLimit, acceptLower, acceptUpper } = window;
   if (window.decidable && order(value, acceptLower) >= 0 && order(value, acceptUpper) <= 0) return 'pass';
   if (order(value, lowerLimit) >= 0 && order(value, upperLimit) <= 0) return 'conditional-pass';
@@ -110,7 +110,7 @@ function gradeOf(value: number, window: Window): Grade {
 }
 
 /** An empty acceptance zone counts as the point at its middle, so that the side still tells which way to go. */
-function sideOf(value: number, { acceptLower, acceptUpper, decidable }: Window): Judgement['side'] {
+function sideOf(value: number, { acceptLower, acceptUpper, decidable }: Zoned<string>): Judgement['side'] {
   const middle = (acceptLower + acceptUpper) / 2;
   if (order(value, decidable ? acceptLower : middle) < 0) return 'low';
   return order(value, decidable ? acceptUpper : middle) > 0 ? 'high' : 'inside';

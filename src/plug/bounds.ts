@@ -32,6 +32,7 @@ export interface ReadFigures {
   readonly torque: TorqueLimits;
   readonly first: TorqueLimits | null;
   readonly advised: Turn | null;
+  readonly turn: Turn | null;
   readonly gap: GapLimits | null;
   readonly wires: Wires | null;
   readonly bendMostMm: number;
@@ -68,7 +69,7 @@ const beyond = (values: readonly number[], [from, to]: Range): boolean =>
   values.some((value) => order(value, from) < 0 || order(value, to) > 0);
 
 function figuresOf(
-  { torque, tightenFirst, angle, gap, gapRules, reduction }: Specification,
+  { torque, tightenFirst, angle, turn, gap, gapRules, reduction }: Specification,
   { hexMm, reachMm }: Plug,
   fit: Fit,
   read: ReadFigures,
@@ -90,6 +91,9 @@ function figuresOf(
     ...(read.advised === null
       ? []
       : figure('specification.angle', angle, [read.advised.lowerDeg, read.advised.upperDeg], TURN)),
+    ...(read.turn === null
+      ? []
+      : figure('specification.turn', turn, [read.turn.lowerDeg, read.turn.upperDeg], TURN)),
     ...(read.gap === null ? [] : figure('specification.gap', gap, [read.gap.lowerMm, read.gap.upperMm], GAP)),
     ...figure(`${rules}.bendMost`, gapRules?.bendMost, [read.bendMostMm], BEND),
     ...(read.wires === null

@@ -59,6 +59,11 @@ export const specificationSchema = z.strictObject({
     .exactOptional()
     .describe('For two steps: tighten to this, loosen, then tighten to `torque`.'),
   angle: printed.exactOptional().describe('Angle advised from contact, `"1/2-2/3 turn"`. Shown, not judged.'),
+  turn: printed
+    .exactOptional()
+    .describe(
+      'For tightening by torque and angle: the turn from contact, `"180-240°"`, which is judged beside the torque. Only a wrench that sends its angle can prove it.',
+    ),
   gap: printed
     .exactOptional()
     .describe('As printed: `"0.7-0.8 mm"`, `"0.028-0.031 in"`. Left out only where the gap is not measured.'),

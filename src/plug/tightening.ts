@@ -21,6 +21,8 @@ export type Tightening =
       readonly limits: TorqueLimits;
       readonly first: TorqueLimits | null;
       readonly advised: Turn | null;
+      /** What must be met beside the torque. */
+      readonly turn: Turn | null;
     }
   | { readonly kind: 'angle'; readonly turn: Turn };
 
@@ -50,16 +52,30 @@ export function tighteningOf(specification: Specification): Result<Tightening> {
   const first =
     tightenFirst === undefined ? ok(null) : torqueLimits(tightenFirst, 'specification.tightenFirst', share);
   if (!first.ok) return first;
-  if (angle === undefined)
-    return ok({ kind: 'torque', limits: limits.value, first: first.value, advised: null });
-  const advised = parseAngleRange(angle);
-  if (!advised.ok) return err(inField(advised.error, 'specification.angle'));
+  const advised = angleLimits(angle, 'specification.angle');
+  if (!advised.ok) return advised;
+  const judged = angleLimits(specification.turn, 'specification.turn');
+  if (!judged.ok) return judged;
+  if (judged.value !== null && judged.value.lowerDeg >= judged.value.upperDeg)
+    return err({
+      code: 'no-tolerance',
+      where: 'specification.turn',
+      message: 'a turn without a tolerance cannot be judged',
+      next: 'Give two limits, such as 180-240°.',
+    });
   return ok({
     kind: 'torque',
     limits: limits.value,
     first: first.value,
-    advised: limitsDeg(advised.value),
+    advised: advised.value,
+    turn: judged.value,
   });
+}
+
+function angleLimits(text: string | undefined, field: string): Result<Turn | null> {
+  if (text === undefined) return ok(null);
+  const range = parseAngleRange(text);
+  return range.ok ? ok(limitsDeg(range.value)) : err(inField(range.error, field));
 }
 
 function torqueLimits(text: string, field: string, share: number): Result<TorqueLimits> {

@@ -1,13 +1,14 @@
 /** What is told of a pull once it is over. */
 
-import type { Climb, Step } from './climb.ts';
+import type { Climb } from './climb.ts';
 import type { Highest } from './highest.ts';
 import type { Hole, Holes } from './holes.ts';
-import type { DetectedPull, Rise, Turn } from './pull.ts';
+import type { DetectedPull, Rise } from './pull.ts';
 import type { PullStart } from './pull-start.ts';
 import type { DetectorSettings } from './settings.ts';
 import type { Top } from './top.ts';
 import { CLICK_NOT_BELOW, CLICK_VISIBLE_US, type PlacedTop, type Tops } from './tops.ts';
+import { type GatheredTurn, turnOf } from './turn-of.ts';
 import { zeroDoubtNm } from './zero-doubt.ts';
 
 /** A gap as long as this may hide a click, and one as long as that the rise behind it too. */
@@ -30,11 +31,9 @@ export interface Ending {
 }
 
 /** What was gathered while the pull went on. */
-export interface Gathered {
+export interface Gathered extends GatheredTurn {
   readonly tops: Tops;
   readonly highest: Highest;
-  /** At the last sample. */
-  readonly last: Step;
   readonly samples: number;
   readonly longestGapUs: number;
   readonly holes: Holes;
@@ -91,7 +90,7 @@ export function detectedPull(
     ...(fallUs !== null && { fallMs: fallUs / 1000 }),
     riseMs: (rise.reachedMs[7] ?? 0) - (rise.reachedMs[1] ?? 0),
     rise,
-    turn: turnOf(tops.climb, first, best.step),
+    ...turnOf(settings, { ...seen, climb: tops.climb, first, peak: best.step, noiseNm }),
     sinceLastMs: started.sinceLastMs,
     zeroNm,
     zeroSettled: started.zeroSettled && doubtNm === 0,
@@ -143,16 +142,5 @@ function riseOf(climb: Climb, { top, step }: PlacedTop): Rise {
     slopeAtTopNmPerS: lastMs > 0 ? (0.2 * Math.max(0, top.nm) * 1000) / lastMs : 0,
     impulseNms: step.impulseNms,
     setbackNm: step.setbackNm,
-  };
-}
-
-function turnOf(climb: Climb, first: PlacedTop, peak: Step): Turn | null {
-  if (!Number.isFinite(peak.angleDeg)) return null;
-  const from = (share: number) => peak.angleDeg - climb.reached(share * first.top.nm, first.step).angleDeg;
-  return {
-    startToPeakDeg: peak.angleDeg,
-    from10PercentDeg: from(0.1),
-    from50PercentDeg: from(0.5),
-    workJ: peak.workJ,
   };
 }

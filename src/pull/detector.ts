@@ -6,6 +6,7 @@ import type { PullDetector } from './pull-detector.ts';
 import { started } from './pull-start.ts';
 import { RecentSamples } from './recent.ts';
 import { Rest } from './rest.ts';
+import { RestingAngle } from './resting-angle.ts';
 import type { DetectorSettings } from './settings.ts';
 import { HOLE_US, PullUnderWay } from './under-way.ts';
 
@@ -27,6 +28,7 @@ export const CEASED_US = 1_000_000;
 class SampleDetector implements PullDetector {
   readonly #settings: DetectorSettings;
   readonly #rest: Rest;
+  readonly #restingAngle: RestingAngle;
   readonly #recent = new RecentSamples();
   readonly #oneUs = new Float64Array(1);
   readonly #oneNm = new Float64Array(1);
@@ -34,11 +36,13 @@ class SampleDetector implements PullDetector {
   #pull: PullUnderWay | null = null;
   #lastUs = Number.NEGATIVE_INFINITY;
   #lastNm = 0;
+  #lastDeg = Number.NaN;
   #lastEndUs: number | null = null;
 
   constructor(settings: DetectorSettings) {
     this.#settings = settings;
     this.#rest = new Rest(settings);
+    this.#restingAngle = new RestingAngle(settings.angle?.stepDeg ?? 0);
   }
 
   push(atUs: number, nm: number, angleDeg?: number): DetectedPull | null {
@@ -113,6 +117,8 @@ class SampleDetector implements PullDetector {
       if (i > first) {
         this.#lastUs = atUs[i - 1] ?? Number.NaN;
         this.#lastNm = nm[i - 1] ?? Number.NaN;
+        if (angleDeg !== null) this.#lastDeg = angleDeg[i - 1] ?? Number.NaN;
+        if (angleDeg !== null && pull === null) this.#restingAngle.run(atUs, angleDeg, first, i);
         const ended = pull === null ? null : this.#ended(pull);
         if (ended !== null) give(ended);
         continue;
@@ -138,11 +144,14 @@ class SampleDetector implements PullDetector {
         ? null
         : this.#finish(pull, this.#broken(gap ? 'link-lost' : null));
     this.#pull = null;
+    this.#restingAngle.interrupted();
+    const before = gap ? null : { nm: this.#lastNm, deg: this.#lastDeg };
     this.#lastUs = atUs;
     this.#lastNm = nm;
+    this.#lastDeg = angleDeg;
     if (this.#rest.beyond(nm)) {
       const start = started(atUs, nm, this.#rest, { endUs: this.#lastEndUs, stoodNm });
-      this.#pull = new PullUnderWay(this.#settings, start, this.#recent, nm, angleDeg);
+      this.#pull = new PullUnderWay(this.#settings, start, this.#recent, { nm, deg: angleDeg }, before);
     } else this.#rest.begin(atUs, nm);
     return detected;
   }
@@ -168,7 +177,7 @@ class SampleDetector implements PullDetector {
 
   #finish(pull: PullUnderWay, ending: Ending): DetectedPull | null {
     this.#pull = null;
-    const detected = pull.finish(ending);
+    const detected = pull.finish(ending, this.#restingAngle.driftDegPerS);
     if (detected !== null) this.#lastEndUs = ending.endUs;
     return detected;
   }

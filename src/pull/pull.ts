@@ -25,6 +25,30 @@ export const riseSchema = z.strictObject({
 });
 export type Rise = z.infer<typeof riseSchema>;
 
+/**
+ * How far the plug was turned. On the way up and on the way down the tools are wound up alike at the same torque, so what
+ * lies between the two is the turn of the plug, whatever the extension. Degrees, in the direction of the pull.
+ */
+export const plugTurnSchema = z.strictObject({
+  turnedDeg: z.number().describe('How far it was turned, wind-up of the tools taken off.'),
+  standardDeg: z
+    .number()
+    .nonnegative()
+    .describe('Standard uncertainty of that from step, drift over the pull and noise of the torque alone.'),
+  fromNm: z.number().nonnegative().describe('The torque from which on it is counted.'),
+  windUpDeg: z
+    .number()
+    .nullable()
+    .describe(
+      'How far the tools were wound up from there to the first top; null where it took several strokes.',
+    ),
+  reachedDeg: z
+    .array(z.number())
+    .length(9)
+    .describe('How far the tool was turned from there to where 10, 20 … 90 % of the first top were reached.'),
+});
+export type PlugTurn = z.infer<typeof plugTurnSchema>;
+
 /** How far the tool says that it was turned; includes the wind-up of wrench and extension. Degrees, in the direction of the pull. */
 export const turnSchema = z.strictObject({
   startToPeakDeg: z.number().describe('From the start of the pull to its peak.'),
@@ -33,8 +57,19 @@ export const turnSchema = z.strictObject({
     .describe('From 10 % of the first top to the peak (ISO 5393 counts the joint angle from there).'),
   from50PercentDeg: z.number().describe('From 50 % of the first top to the peak.'),
   workJ: z.number().describe('∫ torque dθ from start to peak.'),
+  plug: plugTurnSchema
+    .exactOptional()
+    .describe('How far the plug was turned; absent where the pull was not seen to be let off.'),
 });
 export type Turn = z.infer<typeof turnSchema>;
+
+/**
+ * Why the angle of a pull says nothing although the tool sends one. `missing`: not with every reading. `jumped`: farther from
+ * one reading to the next than anybody turns a tool, as where it starts again at a full turn. `stuck`: it stood still, and no
+ * tool is so stiff. `backwards`: against the pull. `drifting`: it ran by itself while the tool was at rest.
+ */
+export const angleFaultSchema = z.enum(['missing', 'jumped', 'stuck', 'backwards', 'drifting']);
+export type AngleFault = z.infer<typeof angleFaultSchema>;
 
 /** A pull as found in the samples. Torque in N·m, zero taken off; times on the station's monotonic clock. */
 export const detectedPullSchema = z.strictObject({
@@ -74,6 +109,9 @@ export const detectedPullSchema = z.strictObject({
   ),
   rise: riseSchema.describe('How the torque rose.'),
   turn: turnSchema.nullable().describe('How far the tool was turned; null where it gives no angle.'),
+  angleFault: angleFaultSchema
+    .exactOptional()
+    .describe('Why the angle that the tool sends says nothing of this pull; `turn` is then null.'),
   sinceLastMs: ms.nullable().describe('From the end of the pull before; null for the first one of a link.'),
   zeroNm: z.number().describe('What the wrench read at rest before the pull.'),
   zeroSettled: z.boolean().describe('False where too little rest came before to know the zero.'),

@@ -1,5 +1,5 @@
 import { rounded } from '../quantity/rounded.ts';
-import type { DetectedPull, Rise, Turn } from './pull.ts';
+import type { DetectedPull, PlugTurn, Rise, Turn } from './pull.ts';
 
 /** A pull with no more digits than mean something: torque to a millionth of a N·m, times to a microsecond. */
 export function roundedPull(pull: DetectedPull): DetectedPull {
@@ -35,9 +35,18 @@ const roundedRise = ({ reachedMs, slopeAtTopNmPerS, impulseNms, setbackNm }: Ris
   setbackNm: rounded(setbackNm, 6),
 });
 
-const roundedTurn = ({ startToPeakDeg, from10PercentDeg, from50PercentDeg, workJ }: Turn): Turn => ({
+const roundedTurn = ({ startToPeakDeg, from10PercentDeg, from50PercentDeg, workJ, plug }: Turn): Turn => ({
   startToPeakDeg: rounded(startToPeakDeg, 3),
   from10PercentDeg: rounded(from10PercentDeg, 3),
   from50PercentDeg: rounded(from50PercentDeg, 3),
   workJ: rounded(workJ, 6),
+  ...(plug !== undefined && { plug: roundedPlugTurn(plug) }),
+});
+
+const roundedPlugTurn = ({ turnedDeg, standardDeg, fromNm, windUpDeg, reachedDeg }: PlugTurn): PlugTurn => ({
+  turnedDeg: rounded(turnedDeg, 3),
+  standardDeg: rounded(standardDeg, 3),
+  fromNm: rounded(fromNm, 6),
+  windUpDeg: windUpDeg === null ? null : rounded(windUpDeg, 3),
+  reachedDeg: reachedDeg.map((deg) => rounded(deg, 3)),
 });

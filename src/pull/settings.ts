@@ -26,6 +26,14 @@ export const detectorSettingsSchema = z
     stream: z
       .enum(['samples', 'maxima'])
       .describe('`maxima`: the tool sends the highest torque of a work cycle and not the torque as it is.'),
+    angle: z
+      .strictObject({
+        stepDeg: z.number().nonnegative().describe('Its step.'),
+        driftDegPerS: z.number().nonnegative().describe('How fast it may run by itself.'),
+      })
+      .readonly()
+      .exactOptional()
+      .describe('Of the angle that the tool sends, in degrees; absent where it sends none.'),
     silentMs: z
       .number()
       .describe(
@@ -40,6 +48,9 @@ const START_SHARE = 0.08;
 /** A tool that says the same again and again leaves no longer pause, or not three times its own. Assumption. */
 const SILENT_MS = 2000;
 const SILENT_INTERVALS = 3;
+
+/** A small gyroscope that was set to zero at rest runs by so much. Assumption, from memory of data sheets; taken where a tool states nothing. */
+const DRIFT_DEG_PER_MIN = 10;
 
 /** Settings for a window whose lower limit is `lowerNm`, and for what is known of the tool. */
 export function detectorSettings(lowerNm: number, tool: Partial<DetectorSettings> = {}): DetectorSettings {
@@ -57,6 +68,7 @@ export function settingsFor(
     validRange,
     updateIntervalMs,
     bandwidthHz,
+    angle,
   }: ToolDescription,
 ): DetectorSettings {
   return detectorSettings(lowerNm, {
@@ -69,6 +81,14 @@ export function settingsFor(
             upperNm: scaled(validRange.upperCounts, exponent),
           },
     ...(bandwidthHz === undefined ? {} : { lagMs: rounded(1000 / (2 * Math.PI * bandwidthHz), 6) }),
+    ...(angle === undefined
+      ? {}
+      : {
+          angle: {
+            stepDeg: rounded(scaled(Math.max(1, angle.resolutionCounts ?? 1), angle.exponent), 6),
+            driftDegPerS: rounded((angle.driftDegPerMin ?? DRIFT_DEG_PER_MIN) / 60, 6),
+          },
+        }),
     silentMs: Math.max(SILENT_MS, SILENT_INTERVALS * (updateIntervalMs ?? 0)),
     stream: samplingFunction === 'maximum' || samplingFunction === 'minimum' ? 'maxima' : 'samples',
   });

@@ -5,13 +5,15 @@ import { err, ok, type Result } from '../result.ts';
  * Compact coding of a run of samples for the record: each list of integers is written as differences, each difference
  * zigzag-mapped ((d << 1) ^ (d >> 63)) and cut into 7-bit groups, least significant first, the top bit set on all
  * but the last; the bytes as base64. Times are coded as differences of the steps, because a sampled stream has nearly
- * equal steps; counts as differences from sample to sample.
+ * equal steps; counts and angles as differences from sample to sample.
  */
 export interface Samples {
   /** Arrival on the monotonic clock, whole microseconds. */
   readonly atUs: readonly number[];
   /** The tool's own integer step. */
   readonly counts: readonly number[];
+  /** The angle of each, in its own step; absent where the tool sends none. */
+  readonly angles?: readonly number[];
 }
 
 export interface CodedSamples {
@@ -19,6 +21,7 @@ export interface CodedSamples {
   readonly startUs: number;
   readonly times: string;
   readonly counts: string;
+  readonly angles?: string;
 }
 
 function putVarint(out: number[], value: number): void {
@@ -35,23 +38,34 @@ export function encodeSamples(samples: Samples): CodedSamples {
   const startUs = samples.atUs[0];
   if (startUs === undefined) throw new RangeError('no samples to code');
   const times: number[] = [];
-  const counts: number[] = [];
   let lastAt = startUs;
   let lastStep = 0;
-  let lastCount = 0;
   samples.atUs.forEach((at, i) => {
-    if (i > 0) {
-      putVarint(times, at - lastAt - lastStep);
-      lastStep = at - lastAt;
-      lastAt = at;
-    }
-    const count = samples.counts[i] ?? 0;
-    putVarint(counts, count - lastCount);
-    lastCount = count;
+    if (i === 0) return;
+    putVarint(times, at - lastAt - lastStep);
+    lastStep = at - lastAt;
+    lastAt = at;
   });
-  const text = (bytes: number[]) => Buffer.from(bytes).toString('base64');
-  return { count: samples.atUs.length, startUs, times: text(times), counts: text(counts) };
+  return {
+    count: samples.atUs.length,
+    startUs,
+    times: asText(times),
+    counts: differences(samples.counts),
+    ...(samples.angles === undefined ? {} : { angles: differences(samples.angles) }),
+  };
 }
+
+function differences(values: readonly number[]): string {
+  const out: number[] = [];
+  let last = 0;
+  for (const value of values) {
+    putVarint(out, value - last);
+    last = value;
+  }
+  return asText(out);
+}
+
+const asText = (bytes: readonly number[]): string => Buffer.from(bytes).toString('base64');
 
 function varints(text: string, expected: number, where: string): Result<number[]> {
   const bad = (message: string): Result<number[]> => err(problem(where, message));
@@ -90,8 +104,10 @@ function problem(where: string, message: string): Problem {
 export function decodeSamples(coded: CodedSamples): Result<Samples> {
   const steps = varints(coded.times, coded.count - 1, 'times');
   if (!steps.ok) return steps;
-  const differences = varints(coded.counts, coded.count, 'counts');
-  if (!differences.ok) return differences;
+  const counts = summed(coded.counts, coded.count, 'counts');
+  if (!counts.ok) return counts;
+  const angles = coded.angles === undefined ? null : summed(coded.angles, coded.count, 'angles');
+  if (angles?.ok === false) return angles;
   const atUs = [coded.startUs];
   let at = coded.startUs;
   let step = 0;
@@ -102,10 +118,17 @@ export function decodeSamples(coded: CodedSamples): Result<Samples> {
     at += step;
     atUs.push(at);
   }
-  let count = 0;
-  const counts = differences.value.map((difference) => {
-    count += difference;
-    return count;
-  });
-  return ok({ atUs, counts });
+  return ok({ atUs, counts: counts.value, ...(angles === null ? {} : { angles: angles.value }) });
+}
+
+function summed(text: string, expected: number, where: string): Result<number[]> {
+  const steps = varints(text, expected, where);
+  if (!steps.ok) return steps;
+  let sum = 0;
+  return ok(
+    steps.value.map((step) => {
+      sum += step;
+      return sum;
+    }),
+  );
 }

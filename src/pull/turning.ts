@@ -1,11 +1,57 @@
-/** How far the tool was turned since the start of a pull, and the work that was done by it; NaN where it does not tell. */
+/**
+ * How far the tool was turned in a pull, and how far the plug: degrees in the direction of the pull, torque counted upwards.
+ *
+ * On its way the tool winds up, and unwinds again when it is let off; the plug does neither. So at the same torque, on the way
+ * up and on the way down, the wind-up is the same, whatever the extension, and what lies between is the turn of the plug.
+ * That torque is the one at which a pull begins. Strokes that follow each other without a rest are added; the way back of a
+ * ratchet comes with no torque and does not count.
+ */
+
+/** A hand that pulls does not turn the tool faster; one that lets off does, and springs back. Assumptions. */
+const FASTEST_DEG_PER_S = 900;
+const FASTEST_BACK_DEG_PER_S = 2500;
+const JUMP_DEG = 4;
+/** It was let off when the torque fell to this share of where the turn is counted from. */
+const LET_OFF_SHARE = 0.5;
+
+/** Torque and angle of one reading. */
+export interface At {
+  readonly nm: number;
+  readonly deg: number;
+}
+
 export class Turning {
+  /** Since the first sample of the pull; NaN where the tool does not tell. */
   turnedDeg = 0;
   workJ = 0;
-  #angleDeg: number;
+  /** The angle went farther between two readings than anybody turns a tool. */
+  jumped = false;
+  /** From what torque on the turn of the plug is counted. */
+  readonly fromNm: number;
+  /** Where the tool stood when the torque first came there, and how often it has since. */
+  readonly fromDeg: number;
+  strokes = 1;
+  #deg: number;
+  #nm: number;
+  /** Of the strokes that were let off. */
+  #plugDeg = 0;
+  /** Of the stroke under way; NaN between strokes. */
+  #upDeg: number;
+  /** Where the torque last came back to `fromNm`; NaN while it is above. */
+  #downDeg = Number.NaN;
+  #leastDeg = 0;
+  #mostDeg = 0;
 
-  constructor(angleDeg: number) {
-    this.#angleDeg = angleDeg;
+  /** `before`: the last reading at rest; null where the first of the pull came without one. */
+  constructor(before: At | null, first: At, startNm: number) {
+    this.#deg = first.deg;
+    this.#nm = first.nm;
+    const crossed = before !== null && before.nm < startNm && first.nm >= startNm;
+    this.fromNm = crossed ? startNm : first.nm;
+    const share = crossed ? (first.nm - startNm) / (first.nm - before.nm) : 0;
+    const lastDeg = crossed ? first.deg - before.deg : 0;
+    this.fromDeg = -share * lastDeg;
+    this.#upDeg = this.fromDeg;
   }
 
   unknown(): void {
@@ -13,11 +59,49 @@ export class Turning {
     this.workJ = Number.NaN;
   }
 
-  /** `meanNm`: the torque since the sample before. */
-  add(angleDeg: number, meanNm: number): void {
-    const turned = angleDeg - this.#angleDeg;
+  add(deg: number, nm: number, stepUs: number): void {
+    const turned = deg - this.#deg;
+    const fastest = turned > 0 ? FASTEST_DEG_PER_S : FASTEST_BACK_DEG_PER_S;
+    if (Math.abs(turned) > JUMP_DEG + (fastest * stepUs) / 1e6) this.jumped = true;
+    const beforeDeg = this.turnedDeg;
+    const beforeNm = this.#nm;
     this.turnedDeg += turned;
-    this.workJ += (meanNm * turned * Math.PI) / 180;
-    this.#angleDeg = angleDeg;
+    this.workJ += (0.5 * (nm + beforeNm) * turned * Math.PI) / 180;
+    this.#deg = deg;
+    this.#nm = nm;
+    if (this.turnedDeg < this.#leastDeg) this.#leastDeg = this.turnedDeg;
+    if (this.turnedDeg > this.#mostDeg) this.#mostDeg = this.turnedDeg;
+    const was = beforeNm >= this.fromNm;
+    const is = nm >= this.fromNm;
+    if (was !== is) {
+      const crossedDeg = beforeDeg + (turned * (this.fromNm - beforeNm)) / (nm - beforeNm);
+      if (is) this.#up(crossedDeg);
+      else this.#downDeg = crossedDeg;
+    }
+    if (!is && nm < LET_OFF_SHARE * this.fromNm) this.#letOff();
+  }
+
+  /** How far the plug was turned; NaN where the pull was not seen to be let off, or the tool does not tell. */
+  get plugDeg(): number {
+    return this.#plugDeg + (Number.isNaN(this.#upDeg) ? 0 : this.#downDeg - this.#upDeg);
+  }
+
+  /** The angle hardly moved at all, though no tool is stiff enough for that. */
+  within(deg: number): boolean {
+    return this.#mostDeg - this.#leastDeg < deg;
+  }
+
+  #up(crossedDeg: number): void {
+    this.#downDeg = Number.NaN;
+    if (!Number.isNaN(this.#upDeg)) return;
+    this.#upDeg = crossedDeg;
+    this.strokes += 1;
+  }
+
+  #letOff(): void {
+    if (Number.isNaN(this.#upDeg) || Number.isNaN(this.#downDeg)) return;
+    this.#plugDeg += this.#downDeg - this.#upDeg;
+    this.#upDeg = Number.NaN;
+    this.#downDeg = Number.NaN;
   }
 }

@@ -9,7 +9,7 @@ import { holeUs, whenTaken } from './sample-clock.ts';
 import type { DetectorSettings } from './settings.ts';
 import { Standing } from './standing.ts';
 import { Tops } from './tops.ts';
-import { Turning } from './turning.ts';
+import { type At, Turning } from './turning.ts';
 
 /** Samples further apart than this within a pull leave open what happened between them. */
 export const HOLE_US = 400_000;
@@ -50,18 +50,20 @@ export class PullUnderWay {
     settings: DetectorSettings,
     started: PullStart,
     recent: RecentSamples,
-    readNm: number,
-    angleDeg: number,
+    first: At,
+    before: At | null,
   ) {
     this.#settings = settings;
     this.#begun = started;
     this.#recent = recent;
     this.#stampUs = started.startUs;
-    this.#lastNm = started.sign * (readNm - started.zeroNm);
+    const { sign, zeroNm } = started;
+    const towards = ({ nm, deg }: At): At => ({ nm: sign * (nm - zeroNm), deg: sign * deg });
+    this.#lastNm = towards(first).nm;
     this.#tops = new Tops(recent, started, 1000 * (settings.lagMs ?? 0));
     this.#holes = new Holes(recent, started);
     this.#standing = new Standing(started, this.#lastNm);
-    this.#turning = new Turning(started.sign * angleDeg);
+    this.#turning = new Turning(before && towards(before), towards(first), started.startNm);
     recent.clear();
   }
 
@@ -90,7 +92,7 @@ export class PullUnderWay {
    */
   run(atUs: Float64Array, nm: Float64Array, angleDeg: Float64Array | null, from: number, to: number): number {
     const { zeroNm, sign, startUs, startNm, arrivals, frameSamples } = this.#begun;
-    const { bunched } = arrivals;
+    const { bunched, intervalUs } = arrivals;
     const holeFromUs = holeUs(arrivals);
     const recent = this.#recent;
     const before = this.#samples - from;
@@ -122,7 +124,8 @@ export class PullUnderWay {
       lost = 0;
       const sumNm = torque + lastNm;
       impulse += sumNm * stepUs;
-      if (angleDeg !== null) this.#turning.add(sign * (angleDeg[i] ?? Number.NaN), 0.5 * sumNm);
+      if (angleDeg !== null)
+        this.#turning.add(sign * (angleDeg[i] ?? Number.NaN), torque, Math.max(stepUs, intervalUs));
       recent.add(us, torque, stampedUs, ticks);
       if (gapUs > 0) this.#holes.packet(before + i);
       if (stepUs > holeFromUs) this.#holes.add(before + i);
@@ -198,8 +201,11 @@ export class PullUnderWay {
     };
   }
 
-  /** The pull as found; null when it only seemed to reach the start, by noise on top of a knock. */
-  finish(ending: Ending): DetectedPull | null {
+  /**
+   * The pull as found; null when it only seemed to reach the start, by noise on top of a knock. `driftDegPerS`: how fast the
+   * angle ran by itself before it.
+   */
+  finish(ending: Ending, driftDegPerS: number): DetectedPull | null {
     if (this.#frameCount > 0)
       this.#closeFrame(this.#frameUs / this.#frameCount, this.#frameNm / this.#frameCount);
     return detectedPull(this.#settings, this.#begun, ending, {
@@ -210,6 +216,8 @@ export class PullUnderWay {
       longestGapUs: this.#longestGapUs,
       holes: this.#holes,
       withinNm: this.#standing.withinNm,
+      turning: this.#turning,
+      driftDegPerS,
     });
   }
 

@@ -1,9 +1,11 @@
 import type { LogEntry } from '../evidence/log.ts';
-import type { GapAttempt, TorqueAttempt } from '../job/state.ts';
+import type { GapAttempt, JobState, TorqueAttempt } from '../job/state.ts';
+import { turnOf } from '../job/turn.ts';
+import { snugOf } from '../pull/snug.ts';
 import type { FigureSource } from '../reading.ts';
 import { clean } from './clean.ts';
 import { VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
-import { KIND_WORDS, placementText } from './words/index.ts';
+import { ANGLE_FAULT_WORDS, KIND_WORDS, placementText, turnVerdictText } from './words/index.ts';
 
 /** One measurement on one cylinder, as figures; the attempts count from 1 on each cylinder and quantity. */
 export interface AttemptRow {
@@ -21,6 +23,10 @@ export interface AttemptRow {
   /** Peak less first release: what came after the click. */
   readonly followThroughNm: number | null;
   readonly riseMs: number | null;
+  /** Null where the tool sends no angle, or none that says anything. */
+  readonly turn: TurnFigures | null;
+  /** Why it was not measured although the tool sends an angle, and the verdict where the order asks for a turn. */
+  readonly turnNote: string;
   readonly conformanceProbability: number | null;
   readonly grade: string;
   readonly verdict: Verdict;
@@ -36,6 +42,15 @@ export interface AttemptRow {
   readonly by: string;
 }
 
+/** The turn of the plug in a pull, in degrees. */
+export interface TurnFigures {
+  readonly turnedDeg: number;
+  readonly expandedUncertainty: number;
+  readonly runDownDeg: number;
+  readonly beyondDeg: number;
+  readonly windUpDeg: number | null;
+}
+
 const NOTHING = {
   attempt: null,
   pull: null,
@@ -45,6 +60,8 @@ const NOTHING = {
   releaseNm: null,
   followThroughNm: null,
   riseMs: null,
+  turn: null,
+  turnNote: '',
   conformanceProbability: null,
   grade: '',
   tool: '',
@@ -58,6 +75,7 @@ const NOTHING = {
 
 /** The attempts on one cylinder, gaps first; with cylinder null, the pulls that belong to none. */
 export function attemptRows(
+  state: JobState,
   cylinder: number | null,
   gaps: readonly GapAttempt[],
   pulls: readonly TorqueAttempt[],
@@ -65,7 +83,7 @@ export function attemptRows(
 ): AttemptRow[] {
   return [
     ...gaps.map((gap, index) => gapRow(cylinder, gap, index + 1, entries)),
-    ...pulls.map((pull, index) => pullRow(cylinder, pull, index + 1, entries)),
+    ...pulls.map((pull, index) => pullRow(state, cylinder, pull, index + 1, entries)),
   ];
 }
 
@@ -117,7 +135,21 @@ function gapRow(
   };
 }
 
+function turnFigures({ pull }: TorqueAttempt, state: JobState): TurnFigures | null {
+  const plug = pull.turn?.plug;
+  const measured = turnOf(state, [pull]);
+  if (plug === undefined || measured === null) return null;
+  const { turnedDeg, windUpDeg } = plug;
+  return { turnedDeg, windUpDeg, ...snugOf(plug), expandedUncertainty: measured.budget.expanded };
+}
+
+function turnNote({ pull, turn }: TorqueAttempt): string {
+  const fault = pull.angleFault === undefined ? null : ANGLE_FAULT_WORDS[pull.angleFault];
+  return [turnVerdictText(turn), fault].filter((text) => text !== null).join('; ');
+}
+
 function pullRow(
+  state: JobState,
   cylinder: number | null,
   taken: TorqueAttempt,
   attempt: number,
@@ -138,6 +170,8 @@ function pullRow(
     releaseNm: pull.releaseNm,
     followThroughNm: pull.releaseNm === null ? null : pull.peakNm - pull.releaseNm,
     riseMs: pull.riseMs,
+    turn: turnFigures(taken, state),
+    turnNote: turnNote(taken),
     conformanceProbability: judgement?.conformanceProbability ?? null,
     grade: judgement?.grade ?? '',
     verdict,

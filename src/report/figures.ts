@@ -1,10 +1,10 @@
 /** Decimals a reader sees; the record keeps every digit. */
-const DECIMALS = { 'N.m': 2, mm: 3, '%': 2 } as const;
+const DECIMALS = { 'N.m': 2, mm: 3, '%': 2, deg: 1 } as const;
 
 export type Unit = keyof typeof DECIMALS;
 
 /** The unit as written on paper. */
-export const UNIT_TEXT: Readonly<Record<Unit, string>> = { 'N.m': 'N·m', mm: 'mm', '%': '%' };
+export const UNIT_TEXT: Readonly<Record<Unit, string>> = { 'N.m': 'N·m', mm: 'mm', '%': '%', deg: '°' };
 
 /** A figure without its unit. Absurdly large ones, which only a damaged tool sends, in powers of ten. */
 export function figure(value: number, unit: Unit): string {

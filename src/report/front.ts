@@ -13,6 +13,7 @@ export function drawFront(sheet: Sheet, model: ReportModel): void {
   const engine = section(sheet, 'Engine and verdict for each cylinder', pictureHeight(model.banks));
   enginePicture(sheet, engine, model.banks);
   measurements(sheet, model);
+  turns(sheet, model);
   drawChecklist(sheet, model.around);
   exceptions(sheet, model);
   instruments(sheet, model);
@@ -42,6 +43,44 @@ function measurements(sheet: Sheet, model: ReportModel): void {
     sheet,
     element,
     'U: expanded uncertainty of this reading, 95 %. Attempts are in their order. First release: the click. Follow-through: peak minus first release. Prob.: the probability that the true value is within the limits.',
+    { size: 7, colour: GREY },
+  );
+}
+
+const TURN_COLUMNS: readonly Column[] = [
+  { title: 'Cyl.', share: 24, heads: true },
+  { title: 'Pull no.', share: 30, align: 'right' },
+  { title: 'Kind', share: 60 },
+  { title: 'Plug turned °', share: 56, align: 'right' },
+  { title: '± U °', share: 40, align: 'right' },
+  { title: 'To the snug point °', share: 62, align: 'right' },
+  { title: 'From the snug point °', share: 66, align: 'right' },
+  { title: 'Tools wound up °', share: 60, align: 'right' },
+  { title: 'Note', share: 125 },
+];
+
+/** Only of jobs whose wrench sends its angle. */
+function turns(sheet: Sheet, { cylinders }: ReportModel): void {
+  const rows = cylinders
+    .flatMap(({ pulls }) => pulls)
+    .filter(({ turn, turnNote }) => turn !== null || turnNote !== '')
+    .map(({ cylinder, pull, kind, turn, turnNote }): Cell[] => [
+      { text: String(cylinder), bold: true },
+      { text: String(pull) },
+      { text: kind },
+      ...[turn?.turnedDeg, turn?.expandedUncertainty, turn?.runDownDeg, turn?.beyondDeg, turn?.windUpDeg].map(
+        (deg) => ({ text: deg == null ? '' : figure(deg, 'deg') }),
+      ),
+      { text: turnNote },
+    ]);
+  if (rows.length === 0) return;
+  const element = section(sheet, 'Turn of each plug, measured', startHeight(sheet, TURN_COLUMNS, rows));
+  table(sheet, element, TURN_COLUMNS, rows);
+  sheet.y += 4;
+  paragraph(
+    sheet,
+    element,
+    'Plug turned: without the wind-up of the tools, which is the same at the same torque on the way up and on the way down. Snug point: the slope of the torque from 50 to 90 %, carried back to no torque.',
     { size: 7, colour: GREY },
   );
 }

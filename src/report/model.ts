@@ -104,8 +104,8 @@ export function reportModel(given: ReportInput): ReportModel {
   const last = entries.at(-1);
   if (last === undefined) throw new RangeError('a report needs the entries of its job');
   const { vehicle, specification } = state.order;
-  const cylinders = state.cylinders.map((cylinder) => cylinderRow(cylinder, entries));
-  const strays = attemptRows(null, [], state.strays, entries);
+  const cylinders = state.cylinders.map((cylinder) => cylinderRow(state, cylinder, entries));
+  const strays = attemptRows(state, null, [], state.strays, entries);
   const verdicts = new Map(cylinders.map(({ cylinder, verdict }) => [cylinder, verdict]));
   const marks = marksOf(state.sources);
   const worth = state.voided === null ? clean(proofText(proofOf(state))) : '';
@@ -153,11 +153,11 @@ function logText(note: string): ReportModel['fingerprint']['log'] {
   return { size: checkpoint.value.size, root: checkpoint.value.root.toString('hex') };
 }
 
-function cylinderRow(state: CylinderState, entries: readonly LogEntry[]): CylinderRow {
-  const rows = attemptRows(state.cylinder, state.gaps, state.pulls, entries);
+function cylinderRow(state: JobState, c: CylinderState, entries: readonly LogEntry[]): CylinderRow {
+  const rows = attemptRows(state, c.cylinder, c.gaps, c.pulls, entries);
   return {
-    cylinder: state.cylinder,
-    verdict: cylinderVerdict(state),
+    cylinder: c.cylinder,
+    verdict: cylinderVerdict(c),
     gaps: rows.filter((row) => row.quantity === 'gap'),
     pulls: rows.filter((row) => row.quantity === 'torque'),
   };
@@ -251,10 +251,11 @@ const SOURCE_KIND = {
 } as const;
 
 function specificationFacts(state: JobState): Fact[] {
-  const { torque, gap, threads, source } = state.order.specification;
+  const { torque, turn, gap, threads, source } = state.order.specification;
   const title = [source.title, source.edition, source.date].filter((part) => part !== undefined).join(', ');
   return [
     { label: 'Torque as printed', value: clean(torque) },
+    ...(turn === undefined ? [] : [{ label: 'Turn from contact, judged', value: clean(turn) }]),
     { label: 'Gap as printed', value: clean(gap ?? 'none') },
     { label: 'Threads', value: threads },
     { label: 'Source', value: clean(title) },

@@ -24,7 +24,8 @@ export function statements(state: JobState): {
   };
 }
 
-function provesOf({ sources, voided }: JobState): readonly string[] {
+function provesOf({ sources, voided, cylinders }: JobState): readonly string[] {
+  const measured = cylinders.some(({ pulls }) => pulls.some(({ pull }) => pull.turn?.plug !== undefined));
   const nothing = [
     ...(voided === null ? [] : [VOID]),
     ...marksOf(sources).map((mark) => MARK_SENTENCE[mark]),
@@ -32,6 +33,7 @@ function provesOf({ sources, voided }: JobState): readonly string[] {
   return [
     ...(nothing.length === 0 ? [REPORTED] : nothing),
     ...HOW_TO_READ,
+    ...(measured ? [TURNED] : []),
     ...(sources.includes('typed') ? [TYPED] : []),
   ];
 }
@@ -45,6 +47,9 @@ const THREADS = {
 
 const TYPED =
   'A figure marked as typed is attested by the person who worked on the job, and not proven by an instrument.';
+
+const TURNED =
+  'Where a turn is given, the angle of the wrench proves that a plug turned, and by how much. Which of two plugs that nobody had tightened the wrench was on no angle tells: that rests on the technician.';
 
 const VOID = 'The job was declared VOID: its readings stay on the record, and prove nothing.';
 

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { DetectedPull } from '../pull/pull.ts';
 import { rounded } from '../quantity/rounded.ts';
+import { measuredLogOdds, plugTurnOf, turnedBelow, type UsualTurns } from './measured-turn.ts';
 import { bendOf, knockProbability, logistic, riseToMs, slowdown } from './shape.ts';
 import { type Before, riseShape, turnedLogOdds, unevenness, usualRiseMs } from './turned.ts';
 
@@ -45,6 +46,16 @@ export const evidenceSchema = z.strictObject({
     .nonnegative()
     .exactOptional()
     .describe('Their usual time from 20 to 80 %; missing where there were none.'),
+  plugDeg: z
+    .number()
+    .exactOptional()
+    .describe(
+      'How far the plug turned, measured, wind-up of the tools taken off; absent where the tool sends no angle, or none that says anything. Where it is there, it alone decides whether the plug turned.',
+    ),
+  belowHeldDeg: z
+    .number()
+    .exactOptional()
+    .describe('How much of that came below 0.85 of what the due plug had held before.'),
   turned: share.describe('Probability that the plug turned.'),
   knock: share.describe('Probability that it was a knock and no stroke.'),
 });
@@ -56,14 +67,22 @@ export interface Known extends Before {
   readonly heldNm: number;
   /** ln of the odds that a pull at this point turns a plug. */
   readonly logOdds: number;
+  /** How far those plugs turned, by the angle of the tool; empty where it sends none. */
+  readonly usualTurns: UsualTurns;
 }
+
+/** What a plug holds it holds to the full; what lies near is left out. */
+const BELOW_HELD = 0.85;
 
 /** The evidence in a pull. Probabilities are rounded: two machines must print the same. */
 export function evidenceOf(pull: DetectedPull, sinceLastMs: number | null, known: Known): Evidence {
-  const { heldNm, earlier, logOdds } = known;
+  const { heldNm, earlier, logOdds, usualTurns } = known;
   const top = Math.abs(pull.releaseNm ?? pull.peakNm);
   const slower = slowdown(pull, heldNm);
   const shape = riseShape(pull);
+  const plug = plugTurnOf(pull);
+  const belowHeld = plug === null || heldNm === 0 ? null : turnedBelow(plug, top, BELOW_HELD * heldNm);
+  const odds = plug === null ? turnedLogOdds(shape, known) : measuredLogOdds(plug, usualTurns);
   return {
     riseNmPerS: rounded((600 * top) / Math.max(1, pull.riseMs), 1),
     bend: rounded(bendOf(pull), 3),
@@ -76,7 +95,9 @@ export function evidenceOf(pull: DetectedPull, sinceLastMs: number | null, known
     uneven: rounded(unevenness(shape), 3),
     comparedWith: earlier.length,
     ...(earlier.length === 0 ? {} : { usualRiseMs: rounded(usualRiseMs(earlier), 1) }),
-    turned: rounded(logistic(logOdds + turnedLogOdds(shape, known)), 6),
+    ...(plug === null ? {} : { plugDeg: rounded(plug.turnedDeg, 2) }),
+    ...(belowHeld === null ? {} : { belowHeldDeg: rounded(belowHeld, 2) }),
+    turned: rounded(logistic(logOdds + odds), 6),
     knock: rounded(knockProbability(pull), 6),
   };
 }

@@ -48,8 +48,12 @@ export function beforehand(at: Due, soon: boolean): number {
   return soon ? AT_ONCE : IN_BETWEEN;
 }
 
-/** The plug turned, whatever the pull ended at. A straight line is no proof, however well it goes with the ones before. */
+/**
+ * The plug turned, whatever the pull ended at: measured, or by a rise that says so. A straight line is no proof, however well
+ * it goes with the ones before.
+ */
 export function surelyTurned(evidence: Evidence | undefined): boolean {
-  const { turned = 0, uneven = 0 } = evidence ?? {};
+  const { turned = 0, uneven = 0, plugDeg } = evidence ?? {};
+  if (plugDeg !== undefined) return turned >= SURE_TURNED;
   return uneven >= STRAIGHT && turned >= (uneven >= BENT ? SURE_WHERE_BENT : SURE_TURNED);
 }

@@ -10,6 +10,7 @@ import type { DetectedPull } from '../pull/pull.ts';
 import { placeByPlan } from './by-plan.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 import type { Ask, PullKind } from './kind.ts';
+import { gave, plugTurnOf, type UsualTurns } from './measured-turn.ts';
 import { beforehand, LIKELY_NEXT, STOOD, surelyTurned } from './odds.ts';
 import type { PlacementReason } from './reason.ts';
 import type { RiseShape } from './turned.ts';
@@ -32,6 +33,8 @@ export interface Situation {
   readonly next: number | null;
   /** Plugs of this job that turned under one pull of the same tool. */
   readonly earlier: readonly RiseShape[];
+  /** How far they turned, by the angle of the tool; empty where it sends none. */
+  readonly usualTurns: UsualTurns;
   /** The last pull on a plug in this session, and what it left there. */
   readonly last: LastPull | null;
   /** A person said that this cylinder's plug is to be backed out and fitted again. */
@@ -106,6 +109,9 @@ const TURNS_ON = 1.42;
 const TURNS_ON_NEAR_CLICK = 2.3;
 const FAR_SHARE = 0.65;
 const NEAR_SHARE = 0.85;
+/** As much of a turn may seem to come below what a plug had held, by the angle. Assumptions. */
+const STOOD_WITHIN_DEG = 2;
+const STOOD_SHARE = 0.35;
 const KNOCK_AT = 0.5;
 export const SURELY_KNOCK = 0.98;
 /** He is still at the plug, and has just had time to reverse the ratchet. Assumption. */
@@ -127,6 +133,7 @@ export function place(pull: DetectedPull, at: Situation): Placement {
     earlier: low ? [] : at.earlier,
     refitted: at.refitted,
     lastOpen: at.lastOpen,
+    usualTurns: at.usualTurns,
     heldNm: at.startedNm,
     logOdds: beforehand(at, justTightened({ at, pauseMs }) !== null),
   });
@@ -261,8 +268,8 @@ function lowStroke(one: Case, target: number): Placement {
 function reached(one: Case, target: number): Placement {
   const { at, evidence } = one;
   if (at.started === 'stroke' && soon(one)) {
-    if (surelyTurned(evidence) && at.startedNm > NEAR_SHARE * one.pull.peakNm)
-      return asks('other-plug', target, 'turned-from-loose');
+    if (fromLoose(one)) return asks('other-plug', target, 'turned-from-loose');
+    if (stoodThough(one)) return asks('already-tight', target, 'did-not-turn');
     const started = at.startedTurning && (at.last?.knock ?? 1) <= SURELY_STROKE;
     if (started || surelyTurned(evidence) || turnedOn(one))
       return { cylinder: target, kind: 'tightening', because: 'went-on-from-stroke' };
@@ -295,8 +302,29 @@ function strokeElsewhere({ at: { last, target } }: Case): number | null {
 /** It ended too low to have been the plug that had stopped short. */
 const belowHeld = ({ pull, at }: Case): boolean => pull.peakNm < HELD_SHARE * at.startedNm;
 
+/** It turned a plug from loose, not the one of the stroke before, which had nearly been tight. */
+function fromLoose({ pull, at, evidence }: Case): boolean {
+  if (evidence.plugDeg === undefined)
+    return surelyTurned(evidence) && at.startedNm > NEAR_SHARE * pull.peakNm;
+  return surelyTurned(evidence) && !stoodUntilHeld(evidence);
+}
+
+/** Measured: it stood, though the due plug would have had to turn on to come so far. */
+function stoodThough({ pull, at, evidence: { plugDeg, turned } }: Case): boolean {
+  return plugDeg !== undefined && turned < STOOD && at.startedNm < NEAR_SHARE * pull.peakNm;
+}
+
+/** Measured: up to what the plug had held it did not turn. */
+function stoodUntilHeld({ plugDeg = 0, belowHeldDeg }: Evidence): boolean {
+  return belowHeldDeg !== undefined && belowHeldDeg <= Math.max(STOOD_WITHIN_DEG, STOOD_SHARE * plugDeg);
+}
+
 /** Up to what the plug had held it was a spring, and gave beyond. */
-function turnedOn({ pull, at, evidence: { slowdown } }: Case): boolean {
+function turnedOn({ pull, at, evidence }: Case): boolean {
+  const plug = plugTurnOf(pull);
+  if (plug !== null && evidence.belowHeldDeg !== undefined)
+    return gave(plug, at.usualTurns) && stoodUntilHeld(evidence);
+  const { slowdown } = evidence;
   if (slowdown === null) return false;
   const share = at.startedNm / Math.abs(pull.releaseNm ?? pull.peakNm);
   const near = Math.min(1, Math.max(0, (share - FAR_SHARE) / (NEAR_SHARE - FAR_SHARE)));

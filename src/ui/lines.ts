@@ -18,6 +18,8 @@ import {
   questionText,
   SCRAP_WORDS,
   SOURCE_NOTE,
+  turnText,
+  turnVerdictText,
   WIRE_WORDS,
 } from '../report/words/index.ts';
 import { adviceText } from './advice-words.ts';
@@ -43,7 +45,8 @@ function opened({ order, torqueWindow, gapWindow }: JobEventOf<'job-opened'>, gl
 function linked({ tool, source, description }: JobEventOf<'tool-linked'>): Pieces {
   const { maker, model, serial, batteryPercent } = description;
   const charge = batteryPercent === undefined ? undefined : `battery ${batteryPercent} %`;
-  return given([tool, 'linked', SOURCE_NOTE[source] ?? undefined, maker, model, serial, charge]);
+  const sends = description.angle === undefined ? undefined : 'sends its angle';
+  return given([tool, 'linked', SOURCE_NOTE[source] ?? undefined, maker, model, serial, charge, sends]);
 }
 
 function placed(
@@ -65,10 +68,21 @@ function placed(
           ...(after.basis.decision.grades ? [event.judgement.grade] : []),
           ...given([note ?? undefined]),
         ];
+  const turn = given([
+    turnVerdictText(event.turn) ?? undefined,
+    (attempt && event.cylinder !== null ? turnText(attempt.pull) : null) ?? undefined,
+  ]);
   const question = after.questions.find(({ pull }) => pull === event.pull);
   const asks = question === undefined ? [] : ['ask', questionText(after, question), answerKeys(question)];
   const [advice] = event.judgement === null ? [] : coachingFor(after, event.pull);
-  return [where, 'torque', ...verdict, ...(advice === undefined ? [] : [adviceText(advice)]), ...asks];
+  return [
+    where,
+    'torque',
+    ...verdict,
+    ...turn,
+    ...(advice === undefined ? [] : [adviceText(advice)]),
+    ...asks,
+  ];
 }
 
 /** What a gap asks for, where it is more than going on. */

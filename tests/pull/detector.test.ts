@@ -89,7 +89,8 @@ describe('finding a pull', () => {
   });
 
   it('tells how far the tool was turned, where it tells the angle', () => {
-    const samples = drawn(aPull).map((s) => ({ ...s, deg: Math.max(0, (s.atUs - 1_000_000) / 5000) }));
+    const deg = (atUs: number) => Math.max(0, Math.min(atUs - 1_000_000, 740_000) / 5000);
+    const samples = drawn(aPull).map((s) => ({ ...s, deg: deg(s.atUs) }));
     const [pull] = pullsIn(samples);
     expect(pull?.turn?.from50PercentDeg).toBeGreaterThan(60);
     expect(pull?.turn?.from10PercentDeg).toBeGreaterThan(pull?.turn?.from50PercentDeg ?? 0);

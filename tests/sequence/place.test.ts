@@ -361,6 +361,7 @@ const situations: fc.Arbitrary<Situation> = fc.record({
   refitted: fc.boolean(),
   next: cylinder,
   earlier: fc.constant([]),
+  usualTurns: fc.constant([]),
   last: fc.option(
     fc.record({
       cylinder: fc.constantFrom(1, 2),

@@ -76,6 +76,7 @@ export const FIRST: Situation = {
   refitted: false,
   next: null,
   earlier: [],
+  usualTurns: [],
   last: null,
   refitting: null,
   lastTight: null,

@@ -38,6 +38,8 @@ export interface DemoOptions {
   readonly technician: string;
   readonly out: string;
   readonly direct?: true;
+  /** The wrench sends its angle too; it is then joined without a radio. */
+  readonly angle?: true;
   readonly plain?: true;
   readonly quiet?: true;
   /** The simulated wrench sends the highest torque of each pull and nothing else. */
@@ -78,6 +80,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
       person,
       scheduler,
       sendsPeaks: options.peaks === true,
+      angle: options.angle === true,
     });
     const job = workThrough({
       options,
@@ -114,7 +117,7 @@ interface DemoJob {
 async function workThrough(demo: DemoJob) {
   const { options, simulated, scheduler, bench } = demo;
   const joined =
-    options.direct === true
+    options.direct === true || options.angle === true
       ? { ...simulated.direct(), close: () => {} }
       : await throughRadio(simulated, scheduler);
   const command$ = new Subject<Command>();

@@ -21,6 +21,10 @@ export const CAUSE_WORDS: Readonly<Record<Cause, string>> = {
   'hand-position': 'position of the hand',
   joint: 'hardness of the joint',
   other: 'other',
+  'turn-reading': 'step, drift and noise of the angle',
+  'turn-tool': 'angle of the tool',
+  contact: 'where the plug made contact',
+  'wind-up': 'wind-up of the tools',
 };
 
 /** Where the amount of a line comes from. */
@@ -46,6 +50,8 @@ export function amountSourceWords(source: AmountSource): string {
       return 'its bend';
     case 'work-order':
       return source.basis;
+    case 'assumption':
+      return 'assumed, because nobody states it';
   }
 }
 

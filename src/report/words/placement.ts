@@ -2,6 +2,7 @@
 import type { TorqueAttempt } from '../../job/state.ts';
 import type { PullKind } from '../../sequence/kind.ts';
 import type { PlacementReason } from '../../sequence/reason.ts';
+import { degrees } from './turn.ts';
 
 type Placed = Pick<TorqueAttempt, 'pull' | 'evidence' | 'otherPull' | 'leftOut'>;
 
@@ -74,16 +75,18 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
 export const placementText = (placed: Placed & Pick<TorqueAttempt, 'because'>): string =>
   PLACEMENT_WORDS[placed.because](placed);
 
-/** How fast it rose, and how long after the pull before. */
+/** How far it turned where that was measured, else how fast it rose; and how long after the pull before. */
 function rose({ pull, evidence }: Placed): string {
   const pauseMs = evidence?.sinceLastMs ?? null;
   const since = pauseMs === null ? '' : `, ${(pauseMs / 1000).toFixed(1)} s after the last`;
+  if (evidence?.plugDeg !== undefined) return `turn measured, ${degrees(evidence.plugDeg)}${since}`;
   return `rose in ${Math.round(pull.riseMs)} ms${since}`;
 }
 
 /** The same, with what the plugs that turned in this job took, and whether it rose in a straight line. */
 function compared(placed: Placed): string {
-  const { uneven, usualRiseMs } = placed.evidence ?? {};
+  const { uneven, usualRiseMs, plugDeg } = placed.evidence ?? {};
+  if (plugDeg !== undefined) return rose(placed);
   const evenly = uneven !== undefined && uneven < STRAIGHT ? ' in a straight line' : '';
   const others = usualRiseMs === undefined ? '' : `, usual ${Math.round(usualRiseMs)} ms`;
   return `${rose(placed)}${evenly}${others}`;

@@ -2,7 +2,7 @@
 
 Independent of the program and of its simulator: other physics, other people, another language. Standard library only.
 A job is: {"job": …, "truth": […]}, then in the order of arrival {"t": [µs], "c": [counts]} (samples of one packet or more),
-{"missed": …}, {"command": …}, and {"end": µs}. With --angle the samples carry "a" too, hundredths of a degree of a gyroscope that drifts.
+{"missed": …}, {"command": …}, and {"end": µs}. With --angle the samples carry "a" too, hundredths of a degree of a gyroscope (gyroscope.py).
 """
 
 import argparse
@@ -13,6 +13,8 @@ import sys
 sys.dont_write_bytecode = True  # nothing but sources in this folder
 
 import handling
+from gyroscope import Gyroscope
+from physics import World
 from tool import Link, Tool, ideal_bounds
 from work import PEOPLE, SEATS, SPRINGS, Bay
 
@@ -212,6 +214,24 @@ def leftout(seed, size):
                     send('leftout', key, bay, Tool(rng, rng.choice((100, 200, 500)), rng.choice(NOISES) * NOISE_OF_NM), Link(rng))
 
 
+def gyroscopes(seed, size):
+    """The same at several paces, with a gyroscope that fails: it must not prove what it does not know. 108 jobs a fault at size 1."""
+    for fault in ('drifts', 'wraps', 'stands', 'turned round', 'jumps'):
+        for pace in (5, 25, 90):
+            for seat in SEATS:
+                for n in range(max(1, round(12 * size))):
+                    rng = draw(seed, 'gyroscopes', fault, pace, seat, n)
+                    bay = Bay(rng, seat, rng.choice(list(SPRINGS)), 4, drop=plain_drop(rng))
+                    for plug in (1, 2, 3):
+                        bay.go()
+                        bay.pull(plug)
+                    bay.go()
+                    bay.again(rng.choice((1, 2, 3)), 'steady', pace, note='in place of the last')
+                    bay.world.rest(4)
+                    tool = Tool(rng, rng.choice((100, 200, 500)), rng.choice(NOISES) * NOISE_OF_NM, gyroscope=Gyroscope(rng, fault))
+                    send('gyroscopes', {'fault': fault, 'pace deg/s': pace, 'seat': seat}, bay, tool, Link(rng))
+
+
 def people(seed, size):
     for who, works in PEOPLE.items():
         for n in range(max(1, round(18 * size))):
@@ -253,6 +273,7 @@ CELLS = {
     'jitter': jitter,
     'loss': loss,
     'leftout': leftout,
+    'gyroscopes': gyroscopes,
     'people': people,
     'handling': handled,
     'cost': cost,
@@ -265,5 +286,5 @@ if __name__ == '__main__':
     asked.add_argument('--size', type=float, default=1.0)
     asked.add_argument('--angle', action='store_true', help='the tool sends its angle too')
     given = asked.parse_args()
-    Tool.angle = given.angle
+    Tool.angle = World.turns = given.angle or given.cell == 'gyroscopes'
     CELLS[given.cell](given.seed, given.size)

@@ -19,25 +19,34 @@ function questions({ events }: Played): string[] {
 
 const done = ({ state }: Played): boolean => state.cylinders.every(({ torque }) => torque === 'done');
 
+const counted = (times: ReadonlyMap<string, number>): string =>
+  [...times].map(([what, n]) => `${what} ${n}`).join(', ');
+
 class LeftOut {
   jobs = 0;
   allOk = 0;
   firstOpen = 0;
   readonly by = new Map<string, number>();
   readonly asked = new Map<string, number>();
+  /** What became of the angle of each pull. */
+  readonly angle = new Map<string, number>();
 }
 
 /** The last plug was never touched, an earlier one pulled in its place: nobody answers what is asked about that. */
-export function leftOut(): Measure {
+export function leftOut(by: 'pace deg/s' | 'fault'): Measure {
   const rows = new Rows(() => new LeftOut());
   return {
     add(tape) {
       const played = play(tape, 'in place of the last');
       const { seat, spring } = tape.job.key;
-      const row = rows.row(`${tape.job.key['pace deg/s']} deg/s`);
+      const row = rows.row(String(tape.job.key[by]));
       row.jobs += 1;
       const before = played.state.cylinders.slice(0, -1);
       if (!before.every(({ torque }) => torque === 'done')) row.firstOpen += 1;
+      for (const { pull } of played.seen) {
+        const what = pull.angleFault ?? (pull.turn === null ? 'none' : 'measured');
+        row.angle.set(what, (row.angle.get(what) ?? 0) + 1);
+      }
       if (done(played)) {
         row.allOk += 1;
         for (const name of [String(seat), String(spring)]) row.by.set(name, (row.by.get(name) ?? 0) + 1);
@@ -50,21 +59,22 @@ export function leftOut(): Measure {
       row.asked.set(what, (row.asked.get(what) ?? 0) + 1);
     },
     lines: () => {
-      const by = (name: string) => (row: LeftOut) => String(row.by.get(name) ?? 0);
+      const joint = (name: string) => (row: LeftOut) => String(row.by.get(name) ?? 0);
       return [
         'jobs that end all OK though the last plug was never touched, in all and by joint and extension; how the pull in its place was first taken',
-        ...rows.table('pace', {
+        ...rows.table(by, {
           jobs: (row) => String(row.jobs),
           'all OK': (row) => String(row.allOk),
           'of 108': (row) => ((108 * row.allOk) / row.jobs).toFixed(1),
-          'new gasket': by('new gasket'),
-          'used gasket': by('used gasket'),
-          cone: by('cone'),
-          short: by('short'),
-          extension: by('extension'),
-          soft: by('soft'),
+          'new gasket': joint('new gasket'),
+          'used gasket': joint('used gasket'),
+          cone: joint('cone'),
+          short: joint('short'),
+          extension: joint('extension'),
+          soft: joint('soft'),
           'a first one open': (row) => String(row.firstOpen),
-          taken: (row) => [...row.asked].map(([what, n]) => `${what} ${n}`).join(', '),
+          taken: (row) => counted(row.asked),
+          angle: (row) => counted(row.angle),
         }),
       ];
     },

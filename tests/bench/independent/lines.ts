@@ -16,6 +16,7 @@ export const CELLS = [
   'jitter',
   'loss',
   'leftout',
+  'gyroscopes',
   'people',
   'handling',
   'cost',
@@ -73,9 +74,13 @@ export interface Tape extends z.infer<typeof headSchema> {
 }
 
 /** Runs the generator for a cell; jobs come in an order that the seed alone decides. */
-export async function* tapes(cell: Cell, seed: number, size: number): AsyncGenerator<Tape> {
+export async function* tapes(
+  cell: Cell,
+  { seed, size, angle }: { readonly seed: number; readonly size: number; readonly angle: boolean },
+): AsyncGenerator<Tape> {
   const script = fileURLToPath(new URL('generate.py', import.meta.url));
-  const python = spawn('python3', ['-B', script, cell, '--seed', String(seed), '--size', String(size)], {
+  const options = ['--seed', String(seed), '--size', String(size), ...(angle ? ['--angle'] : [])];
+  const python = spawn('python3', ['-B', script, cell, ...options], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   const ended = new Promise<number | null>((resolve, reject) => {

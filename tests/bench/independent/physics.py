@@ -6,6 +6,7 @@ All constants are assumptions of a size that workshops see; none is a maker's fi
 """
 
 import math
+import random
 
 DT = 0.001
 STANDS_AFTER_S = 0.03
@@ -99,6 +100,8 @@ class Joint:
 class World:
     """All that the drive of the tool feels, every millisecond, and what truly happened."""
 
+    turns = False  # whether anybody looks at how the handle turns where no torque is felt
+
     def __init__(self, rng):
         self.rng = rng
         self.nm = []
@@ -116,6 +119,29 @@ class World:
 
     def rest(self, seconds):
         self.feel([0.0] * round(seconds / DT))
+
+    def carry(self, seconds):
+        """To another plug: the handle is turned on the way."""
+        if not self.turns:
+            return self.rest(seconds)
+        n = round(seconds / DT)
+        first = self.deg[-1] if self.deg else 0.0
+        rng = random.Random(len(self.nm))
+        knots = [0.0, *(rng.uniform(-90, 90) for _ in range(3))]
+        path = []
+        for a, b in zip(knots, knots[1:]):
+            path += smooth(a, b, n * DT / 4)
+        path = path[:n]
+        path += [path[-1] if path else 0.0] * (n - len(path))
+        self.feel([0.0] * n, [first + x for x in path])
+
+    def slack(self):
+        """Teeth and play are taken up before anything is felt."""
+        if not self.turns:
+            return
+        rng = random.Random(len(self.nm))
+        first = self.deg[-1] if self.deg else 0.0
+        self.feel([0.0] * 60, [first + x for x in smooth(0.0, rng.uniform(0.5, 6), 60 * DT)])
 
     def say(self, **command):
         self.commands.append((self.now(), command))
@@ -148,6 +174,7 @@ def stroke(world, plug, joint, hand, click, goal_nm, arc_deg=None, note='fresh')
     """
     rng = world.rng
     k = joint.series
+    world.slack()
     first, start = len(world.nm), world.now()
     phi0 = joint.phi
     theta, nm, t = phi0, 0.0, 0.0
@@ -177,6 +204,7 @@ def stroke(world, plug, joint, hand, click, goal_nm, arc_deg=None, note='fresh')
     if ended == 'click':
         low = nm * (1 - click.drop)
         then = eased(nm, low, click.fall_s)
+        falls = len(then)
         after = low + hand.follow(rng) * (nm - low)
         then += smooth(low, after, rng.uniform(0.06, 0.2))
         then += held(after, hand.holds(rng), hand.tremor, rng)
@@ -187,11 +215,19 @@ def stroke(world, plug, joint, hand, click, goal_nm, arc_deg=None, note='fresh')
     else:
         then = []
     top_of_then = then[-1] if then else nm
+    lets_go = len(then)
     then += smooth(top_of_then, 0.0, rng.uniform(*hand.lets_go_s))
-    for wanted in then:
+    tip = 0.0
+    for i, wanted in enumerate(then):
         joint.advance(wanted, start + t)
         nms.append(wanted)
-        degs.append(base + joint.phi + wanted / k)
+        elastic = base + joint.phi + wanted / k
+        if fired is not None and i < falls:
+            # The head gives way under a handle that stays where it is.
+            tip = max(0.0, degs[-1] - elastic)
+        # It springs back when hardly anything is left.
+        home = min(1.0, max(0.0, wanted / goal_nm - 0.12) / 0.15) if i >= lets_go else 1.0
+        degs.append(elastic + tip * home)
         t += DT
     world.feel(nms, degs)
     peak = max(nms)

@@ -113,7 +113,8 @@ export function play(tape: Tape, silent: string | null = null): Played {
     if (command !== null && give({ kind: 'command', command })) answered.add(question.pull);
     else answer();
   };
-  begin(give, tape.job.stepCounts);
+  const angle = tape.parts.some((part) => 't' in part && part.a !== undefined);
+  begin(give, tape.job.stepCounts, angle);
   for (const part of tape.parts)
     if ('command' in part)
       give({
@@ -129,7 +130,13 @@ export function play(tape: Tape, silent: string | null = null): Played {
         give({
           kind: 'reading',
           tool: TOOL,
-          reading: { kind: 'value', n, atUs, counts: part.c[i] ?? Number.NaN },
+          reading: {
+            kind: 'value',
+            n,
+            atUs,
+            counts: part.c[i] ?? Number.NaN,
+            ...(part.a !== undefined && { angleCounts: part.a[i] ?? 0 }),
+          },
         });
       });
   const state = bench.state();
@@ -140,7 +147,7 @@ export function play(tape: Tape, silent: string | null = null): Played {
 const missed = (n: number, gap: { fromUs: number; atUs: number; readings: number }) =>
   ({ kind: 'missed', n, ...gap, reason: 'counter-jumped' }) as const;
 
-export function begin(give: (input: BenchInput) => unknown, stepCounts = 1): void {
+export function begin(give: (input: BenchInput) => unknown, stepCounts = 1, angle = false): void {
   give({ kind: 'session', program: 'measurement', platform: 'generator' });
   const link = { kind: 'direct', authenticated: false } as const;
   const description = {
@@ -149,6 +156,7 @@ export function begin(give: (input: BenchInput) => unknown, stepCounts = 1): voi
     exponent: -2,
     samplingFunction: 'instantaneous',
     resolutionCounts: stepCounts,
+    ...(angle && { angle: { exponent: -2, resolutionCounts: 10 } }),
     link,
   } as const;
   give({

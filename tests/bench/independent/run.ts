@@ -1,5 +1,5 @@
 /**
- * `npm run bench:independent -- [--cell NAME[,NAME]] [--seed N] [--size X]`: the program against jobs that another
+ * `npm run bench:independent -- [--cell NAME[,NAME]] [--seed N] [--size X] [--angle]`: the program against jobs that another
  * language made with other physics. Tune on seed 1, report on others. Measures and prints; asserts nothing.
  */
 import { parseArgs } from 'node:util';
@@ -19,7 +19,8 @@ const MEASURES: Readonly<Record<Cell, () => { add: (tape: Tape) => void; lines: 
   slow: peaks,
   jitter: peaks,
   loss: peaks,
-  leftout: leftOut,
+  leftout: () => leftOut('pace deg/s'),
+  gyroscopes: () => leftOut('fault'),
   people,
   handling,
   cost,
@@ -30,6 +31,7 @@ const { values } = parseArgs({
     cell: { type: 'string', default: CELLS.join(',') },
     seed: { type: 'string', default: '1' },
     size: { type: 'string', default: '1' },
+    angle: { type: 'boolean', default: false },
   },
 });
 const seed = Number(values.seed);
@@ -41,13 +43,13 @@ if (unknown.length > 0 || !Number.isInteger(seed) || !(size > 0)) {
   process.exit(2);
 }
 
-const lines = [`seed ${seed}, size ${size}`];
+const lines = [`seed ${seed}, size ${size}${values.angle ? ', the tool sends its angle' : ''}`];
 for (const cell of cells) {
   const measure = MEASURES[cell]();
   const startedMs = Date.now();
   let shownMs = startedMs;
   let jobs = 0;
-  for await (const tape of tapes(cell, seed, size)) {
+  for await (const tape of tapes(cell, { seed, size, angle: values.angle })) {
     measure.add(tape);
     jobs += 1;
     if (Date.now() - shownMs < 5000) continue;

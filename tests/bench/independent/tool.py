@@ -1,15 +1,18 @@
 """What the tool makes of the torque, and what the link makes of that."""
 
 import math
+import random
 
+from gyroscope import Gyroscope
 from physics import DT
 
 
 class Tool:
     angle = False  # whether tools send one
 
-    def __init__(self, rng, rate_hz, noise_nm, filter_hz=None, step_counts=1):
+    def __init__(self, rng, rate_hz, noise_nm, filter_hz=None, step_counts=1, gyroscope=None):
         self.rng, self.rate, self.noise, self.filter_hz = rng, rate_hz, noise_nm, filter_hz
+        self.gyroscope = gyroscope
         self.step_counts = step_counts  # of 0.01 N·m
         self.zero_nm = rng.uniform(-0.3, 0.3)
         self.clock = 1 + rng.uniform(-50e-6, 50e-6)
@@ -20,7 +23,8 @@ class Tool:
         deg, end = world.deg, len(nm) - 1
         step_s = self.clock / self.rate
         t = self.rng.uniform(0, step_s)
-        drift, gauss = self.rng.gauss(0, 0.05), self.rng.gauss
+        gauss = self.rng.gauss
+        gyroscope = (self.gyroscope or Gyroscope(random.Random(len(nm)))) if self.angle else None
         out = []
         while True:
             x = t / DT
@@ -29,7 +33,7 @@ class Tool:
                 return out
             part = x - i
             value = nm[i] + (nm[i + 1] - nm[i]) * part + self.zero_nm + gauss(0, self.noise)
-            angle = round(100 * (deg[i] + drift * t)) if self.angle else 0
+            angle = gyroscope.says(deg[i] + (deg[i + 1] - deg[i]) * part, step_s) if gyroscope else 0
             out.append((t, self.step_counts * round(100 * value / self.step_counts), angle))
             t += step_s
 

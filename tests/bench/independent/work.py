@@ -66,7 +66,7 @@ class Bay:
         return self.pull(plug, habit, seconds, pace, note=note)
 
     def go(self, seconds=None):
-        self.world.rest(self.rng.uniform(*(seconds or self.pause_s)))
+        self.world.carry(self.rng.uniform(*(seconds or self.pause_s)))
 
 
 def careful(bay, order):

@@ -1,0 +1,131 @@
+import { describe, expect, it } from 'vitest';
+import { createPullDetector } from '../../src/pull/detector.ts';
+import type { DetectedPull } from '../../src/pull/pull.ts';
+import { detectorSettings } from '../../src/pull/settings.ts';
+import { snugOf } from '../../src/pull/snug.ts';
+import { clickPull } from './shapes.ts';
+import { gasket, stands, type TurnedSample, turned } from './turned-samples.ts';
+
+const START_NM = 2;
+const settings = detectorSettings(25, { stepNm: 0.01, angle: { stepDeg: 0.1, driftDegPerS: 0.1 } });
+const corners = [{ atMs: 0, nm: 0 }, ...clickPull(3000, 700, 27, 21, 22)];
+
+function pullIn(samples: readonly Omit<TurnedSample, 'deg'>[] & readonly { deg?: number }[]): DetectedPull {
+  const detector = createPullDetector(settings);
+  const pulls = samples.flatMap(({ atUs, nm, deg }) => detector.push(atUs, nm, deg) ?? []);
+  if (pulls.length !== 1 || pulls[0] === undefined) throw new Error(`${pulls.length} pulls`);
+  return pulls[0];
+}
+
+describe('the turn of the plug', () => {
+  it.each([0.5, 2, 8])('is without the wind-up of the tools: %d N·m a degree', (nmPerDeg) => {
+    const { turn } = pullIn(turned(corners, { nmPerDeg, plugDeg: gasket(180) }));
+    const truth = 180 - gasket(180)(START_NM);
+    expect(Math.abs((turn?.plug?.turnedDeg ?? 0) - truth)).toBeLessThan(2);
+    expect(Math.abs((turn?.plug?.windUpDeg ?? 0) - (27 - START_NM) / nmPerDeg)).toBeLessThan(2);
+  });
+
+  it.each([0.5, 2, 8])('is none on a tight plug: %d N·m a degree', (nmPerDeg) => {
+    const { turn } = pullIn(turned(corners, { nmPerDeg, plugDeg: stands }));
+    expect(Math.abs(turn?.plug?.turnedDeg ?? 99)).toBeLessThan(0.3);
+  });
+
+  it('does not count the way back of a ratchet between strokes without a rest', () => {
+    const stroke = (fromMs: number, nm: number) => [
+      { atMs: fromMs, nm: 0 },
+      { atMs: fromMs + 400, nm },
+      { atMs: fromMs + 500, nm: 0 },
+    ];
+    const samples = turned(
+      [{ atMs: 0, nm: 0 }, ...stroke(3000, 15), ...stroke(3660, 27), { atMs: 5000, nm: 0 }],
+      {
+        nmPerDeg: 2,
+        plugDeg: gasket(60),
+      },
+    );
+    // Swung back by 40 degrees while there is no torque.
+    const back = (atUs: number) => 40 * Math.min(1, Math.max(0, (atUs - 3_510_000) / 140_000));
+    const detector = createPullDetector(settings);
+    const pulls = samples.flatMap(({ atUs, nm, deg }) => detector.push(atUs, nm, deg - back(atUs)) ?? []);
+    const total = pulls.reduce((sum, { turn }) => sum + (turn?.plug?.turnedDeg ?? Number.NaN), 0);
+    expect(Math.abs(total - (60 - gasket(60)(START_NM)))).toBeLessThan(2.5);
+  });
+
+  it('is the same by single readings and in batches', () => {
+    const samples = turned(corners, { nmPerDeg: 2, plugDeg: gasket(180) });
+    const column = (of: (s: TurnedSample) => number) => Float64Array.from(samples, of);
+    const [batch] = createPullDetector(settings).pushBatch(
+      column((s) => s.atUs),
+      column((s) => s.nm),
+      0,
+      samples.length,
+      column((s) => s.deg),
+    );
+    expect(batch).toEqual(pullIn(samples));
+  });
+
+  it('is not told of a pull whose end was not seen', () => {
+    const detector = createPullDetector(settings);
+    const half = turned(corners, { nmPerDeg: 2, plugDeg: gasket(180) }).filter(
+      ({ atUs }) => atUs < 3_600_000,
+    );
+    for (const { atUs, nm, deg } of half) detector.push(atUs, nm, deg);
+    expect(detector.cut('link-lost')?.turn?.plug).toBeUndefined();
+  });
+});
+
+describe('an angle that says nothing', () => {
+  const good = turned(corners, { nmPerDeg: 2, plugDeg: gasket(180) });
+  const spoilt = (change: (deg: number, atUs: number) => number | undefined) =>
+    pullIn(
+      good.map(({ atUs, nm, deg }) => {
+        const to = change(deg, atUs);
+        return { atUs, nm, ...(to !== undefined && { deg: to }) };
+      }),
+    );
+
+  it.each<[string, DetectedPull['angleFault'], (deg: number, atUs: number) => number | undefined]>([
+    ['starts again at a quarter turn', 'jumped', (deg) => deg % 90],
+    ['jumps by 30 degrees', 'jumped', (deg, atUs) => deg + (atUs > 3_400_000 ? 30 : 0)],
+    ['stands still', 'stuck', () => 12.3],
+    ['runs the other way', 'backwards', (deg) => -deg],
+    ['runs by itself', 'drifting', (deg, atUs) => deg + (2 * atUs) / 1e6],
+    ['is missing with one reading', 'missing', (deg, atUs) => (atUs === 3_400_000 ? undefined : deg)],
+  ])('one that %s: %s', (_what, fault, change) => {
+    expect(spoilt(change)).toMatchObject({ turn: null, angleFault: fault });
+  });
+
+  it('is no fault where it drifts as little as the tool says', () => {
+    expect(spoilt((deg, atUs) => deg + (0.08 * atUs) / 1e6).angleFault).toBeUndefined();
+  });
+
+  it('is no fault of a tool that sends none', () => {
+    const pull = createPullDetector(detectorSettings(25));
+    const pulls = good.flatMap(({ atUs, nm }) => pull.push(atUs, nm) ?? []);
+    expect(pulls).toMatchObject([{ turn: null }]);
+    expect(pulls[0]?.angleFault).toBeUndefined();
+  });
+});
+
+describe('the snug point', () => {
+  it('is at the beginning where the torque rises in a line', () => {
+    const { turn } = pullIn(turned(corners, { nmPerDeg: 2, plugDeg: (nm) => 3 * nm }));
+    expect(snugOf(turn?.plug ?? expect.fail('no turn')).runDownDeg).toBeLessThan(3);
+  });
+
+  it('is where the line begins, behind a plug that was run down at a low torque', () => {
+    const runDown = (nm: number) => (nm < 4 ? 100 * Math.max(0, (nm - 3) / 1) : 100 + 3 * (nm - 4));
+    const slowly = [
+      { atMs: 3000, nm: 0 },
+      { atMs: 3200, nm: 3 },
+      { atMs: 5200, nm: 4 },
+    ];
+    const [, ...click] = clickPull(5200, 700, 27, 21, 22);
+    const { turn } = pullIn(
+      turned([{ atMs: 0, nm: 0 }, ...slowly, ...click], { nmPerDeg: 2, plugDeg: runDown }),
+    );
+    const { runDownDeg, beyondDeg } = snugOf(turn?.plug ?? expect.fail('no turn'));
+    expect(Math.abs(runDownDeg - 88)).toBeLessThan(6);
+    expect(Math.abs(beyondDeg - 81)).toBeLessThan(8);
+  });
+});
