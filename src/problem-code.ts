@@ -135,6 +135,7 @@ export const PROBLEM_CODES = [
   'permissible-deviation-missing',
   'pin-short',
   'profile-packet',
+  'proof-form',
   'questions-stopped',
   'radio-closed',
   'radio-failed',

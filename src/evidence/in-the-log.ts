@@ -1,6 +1,6 @@
 import { type Check, failed, passed } from './check.ts';
 import { checkStream } from './check-stream.ts';
-import { checkpointHolds, readCheckpoint } from './checkpoint.ts';
+import { checkpointSigners, readCheckpoint } from './checkpoint.ts';
 import { rootOfSet } from './merkle.ts';
 import type { OpenedRecord } from './record.ts';
 import type { StationState } from './station.ts';
@@ -22,7 +22,11 @@ export function inTheLog({ record, leaves }: OpenedRecord, station: StationState
   const key = station.keys.find(({ kid }) =>
     record.signers.some((s) => s.role === 'station' && s.kid === kid),
   );
-  if (key === undefined || !checkpointHolds(checkpoint.value, key.jwk))
+  const signers = checkpointSigners(
+    checkpoint.value,
+    station.keys.map(({ jwk }) => jwk),
+  );
+  if (key === undefined || !signers.includes(key.jwk))
     return failed(NAME, 'The checkpoint is not signed by the key of the station that signed the record.');
   const proof = record.log.proof.map((hash) => Buffer.from(hash, 'base64'));
   if (!rootOfSet(leaves, size, proof)?.equals(root))

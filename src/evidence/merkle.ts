@@ -166,16 +166,20 @@ export function setProof(tree: Subtrees, indexes: readonly number[], size: numbe
   return out;
 }
 
-/** The root that leaves and proof of {@link setProof} lead to; null where they do not fit together. */
+/**
+ * The root that leaves and proof of {@link setProof} lead to; null where they do not fit together. `seen` hears of every
+ * subtree on the way, the root of the leaves [from, to).
+ */
 export function rootOfSet(
   leaves: readonly { readonly index: number; readonly hash: Uint8Array }[],
   size: number,
   proof: readonly Uint8Array[],
+  seen: (from: number, to: number, hash: Uint8Array) => void = () => {},
 ): Buffer | null {
   const indexes = leaves.map(({ index }) => index);
   if (indexes.some((index, i) => index <= (indexes[i - 1] ?? -1) || index >= size)) return null;
   let used = 0;
-  const visit = (from: number, to: number, first: number, last: number): Uint8Array | null => {
+  const hashOf = (from: number, to: number, first: number, last: number): Uint8Array | null => {
     if (first === last) return proof[used++] ?? null;
     if (to - from === 1) return leaves[first]?.hash ?? null;
     const middle = from + splitOf(to - from);
@@ -183,6 +187,11 @@ export function rootOfSet(
     const left = visit(from, middle, first, cut);
     const right = visit(middle, to, cut, last);
     return left === null || right === null ? null : nodeHash(left, right);
+  };
+  const visit = (from: number, to: number, first: number, last: number): Uint8Array | null => {
+    const hash = hashOf(from, to, first, last);
+    if (hash !== null) seen(from, to, hash);
+    return hash;
   };
   const root = leaves.length === 0 ? null : visit(0, size, 0, leaves.length);
   return root !== null && used === proof.length ? Buffer.from(root) : null;

@@ -1,7 +1,7 @@
 /** What verification of a package looks at, file by file: each check says in one sentence how it came out. */
 import { canonical } from '../evidence/canonical.ts';
 import { type Check, doubtful, failed, passed } from '../evidence/check.ts';
-import { checkpointHolds, type SignedCheckpoint } from '../evidence/checkpoint.ts';
+import { isSignedBy, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { entryHash } from '../evidence/entry.ts';
 import { thumbprint } from '../evidence/jwk.ts';
 import type { StationEntry } from '../evidence/log.ts';
@@ -79,7 +79,7 @@ export function checkSigner(
   list: TrustList,
 ): Check {
   if (kid === null) return failed('signer', 'Nobody knows who made it.');
-  const trust = stationTrust({ kid, signedAt: at }, station, list, null);
+  const trust = stationTrust({ kid, signedAt: at }, station, list, { before: null, inLog: false });
   return trust.trusted
     ? passed('signer', `Made by the station ${trust.name} on ${at}, with its key ${kid}.`)
     : failed('signer', `It says that it is of ${name}. Station key ${kid}: ${trust.reason}.`);
@@ -231,6 +231,9 @@ export function checkSameLog(
 }
 
 const isSigned = (checkpoint: SignedCheckpoint, { keys }: StationState) =>
-  keys.some(({ jwk }) => checkpointHolds(checkpoint, jwk));
+  isSignedBy(
+    checkpoint,
+    keys.map(({ jwk }) => jwk),
+  );
 
 const fromBase64 = (text: string) => Buffer.from(text, 'base64');

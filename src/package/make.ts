@@ -9,6 +9,7 @@ import { MAX_RECORD_BYTES, openRecord, sealRecord, tooLong } from '../evidence/r
 import { type Kinds, sharedRecord, withoutKinds } from '../evidence/sharing.ts';
 import type { StationState } from '../evidence/station.ts';
 import { orThrow } from '../result.ts';
+import { noteText } from '../evidence/note.ts';
 import { type FolderToWrite, type NewProgress, type OneByOne, put } from './folder.ts';
 import {
   indexBytes,
@@ -97,7 +98,7 @@ export async function makePackage(
   );
   if (since !== null) {
     older.add(since.size);
-    await add(PACKAGE_FILES.kept, noteOf(since));
+    await add(PACKAGE_FILES.kept, Buffer.from(noteText(since)));
   }
   const proofs = proofsOf(from.log.tree, checkpoint.size, older, stationEntries);
   await add(PACKAGE_FILES.checkpoint, Buffer.from(from.checkpoint));
@@ -221,16 +222,5 @@ function proofsOf(
     station: setProof(tree, indexes, size).map(base64),
   };
 }
-
-/** The note as it was read. */
-const noteOf = ({ text, signatures }: SignedCheckpoint) =>
-  Buffer.from(
-    `${text}\n${signatures
-      .map(
-        ({ name, keyHash, signature }) =>
-          `— ${name} ${Buffer.concat([keyHash, signature]).toString('base64')}\n`,
-      )
-      .join('')}`,
-  );
 
 const base64 = (hash: Uint8Array) => Buffer.from(hash).toString('base64');

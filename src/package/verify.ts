@@ -68,12 +68,13 @@ export async function verifyPackage(folder: FolderToRead, reader: Reader): Promi
     ...(since === null ? [] : [since]),
     ...(typeof log === 'string' ? [] : [checkSameLog(records.checkpoints, log)]),
     records.check,
+    records.oneHistory,
     checkTimes(records.jobs, typeof log === 'string' ? [] : log.entries),
     ...(typeof log === 'string' ? [] : [checkImpacts(index, log.entries)]),
   ];
   const maker = checkSigner(kid, index, station, reader.trust);
   const signer = withFault(
-    maker.outcome === 'passed' ? (records.untrusted ?? maker) : maker,
+    maker.outcome === 'passed' ? (records.untrusted(station) ?? maker) : maker,
     reader.trustFault,
   );
   const [first, ...rest] = others;

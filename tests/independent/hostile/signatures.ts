@@ -2,9 +2,10 @@
 import { sign } from 'node:crypto';
 import { fromBase64url, toBase64url } from '../../../src/evidence/base64url.ts';
 import { canonical, canonicalBytes } from '../../../src/evidence/canonical.ts';
-import { keyHash, originOf } from '../../../src/evidence/checkpoint.ts';
+import { originOf } from '../../../src/evidence/checkpoint.ts';
 import { publicJwk, thumbprint } from '../../../src/evidence/jwk.ts';
 import { addSignature } from '../../../src/evidence/jws.ts';
+import { keyId } from '../../../src/evidence/note.ts';
 import { fileOf, jwsOf, withHeader } from '../../evidence/forge.ts';
 import { AT, kidOf, logOf, seal, station, stranger, wholeJob } from '../../evidence/sample-job.ts';
 import { contentOf, forged } from './forged.ts';
@@ -139,7 +140,7 @@ export const weakKeys = () =>
         );
         const note = content.log.checkpoint.split('\n');
         const origin = originOf(kid);
-        const blob = Buffer.concat([keyHash(origin, jwk), mark]).toString('base64');
+        const blob = Buffer.concat([keyId(origin, jwk), mark]).toString('base64');
         content.log.checkpoint = `${origin}\n${note[1]}\n${note[2]}\n\n— ${origin} ${blob}\n`;
         const payload = toBase64url(canonicalBytes(content));
         const header = {
