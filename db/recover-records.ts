@@ -1,6 +1,7 @@
 /** What exported records give to a damaged log: which of them are its own, and the entries that they hold. */
 import {
   isSignedBy,
+  originOf,
   readCheckpoint,
   type SignedCheckpoint,
 } from '../src/evidence/checkpoint.ts';

@@ -1,4 +1,4 @@
-import { type Check, failed, passed } from './check.ts';
+import { type Check, doubtful, failed, passed } from './check.ts';
 import { checkStream } from './check-stream.ts';
 import { checkpointSigners, readCheckpoint } from './checkpoint.ts';
 import { rootOfSet } from './merkle.ts';
@@ -31,6 +31,13 @@ export function inTheLog({ record, leaves }: OpenedRecord, station: StationState
   const proof = record.log.proof.map((hash) => Buffer.from(hash, 'base64'));
   if (!rootOfSet(leaves, size, proof)?.equals(root))
     return failed(NAME, 'The entries are not in the log that the checkpoint signs.');
+  if (station.lost.length > 0) {
+    const most = Math.max(...station.lost.map((one) => one.size));
+    return doubtful(
+      NAME,
+      `THE LOG LOST ENTRIES. The station states that it had ${most} entries once and went on without some of them. What is in this record is in its signed log of ${size} entries.`,
+    );
+  }
   return passed(
     NAME,
     `${record.entries.length} entries without a gap, all in the signed log of ${size} entries (root ${root.toString('hex').slice(0, 16)}).`,

@@ -44,7 +44,7 @@ export function readNote(note: string | Uint8Array): Note | null {
 }
 
 function hasControls(note: string): boolean {
-  if (!note.isWellFormed()) return true;
+  if (/\p{Surrogate}/u.test(note)) return true;
   for (let i = 0; i < note.length; i++) {
     const unit = note.charCodeAt(i);
     if (unit < SPACE && unit !== LINE_FEED) return true;

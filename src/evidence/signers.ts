@@ -28,7 +28,7 @@ export function signatureFault(
     return 'The same signature stands twice.';
   const stranger = signatures
     .slice(due.length)
-    .find(({ signer }) => signer !== null && signer.role !== 'countersigner')?.signer;
+    .find(({ signer, fault }) => fault === null && signer?.role !== 'countersigner')?.signer;
   if (stranger !== null && stranger !== undefined)
     return `The signature of ${stranger.role} ${stranger.kid} was not announced in the content.`;
   return typeof station === 'string' ? station : signerFault(record, station);
@@ -137,7 +137,10 @@ export function stationTrust(
   const said = successionBy(key.statement, old.jwk);
   if (said === null || said.log !== station.origin || thumbprint(said.next) !== key.kid) return trust;
   if (endOf(list, old.kid) !== null)
-    return { trusted: false, reason: `the key is not on the trust list, and ${old.kid} names no key any more` };
+    return {
+      trusted: false,
+      reason: `the key is not on the trust list, and ${old.kid} names no key any more`,
+    };
   const nothing = { before: null, inLog: false };
   const earlier = stationTrust({ kid: old.kid, signedAt: said.at }, station, list, nothing);
   return earlier.trusted

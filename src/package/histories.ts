@@ -11,10 +11,10 @@ import type { Finding } from './finding.ts';
 /** What a record shows of its log: little enough to be handed from thread to thread. */
 export interface Shown {
   /** Numbers of whole subtrees, and 32 bytes of hash for each. */
-  readonly places: Float64Array;
-  readonly hashes: Uint8Array;
+  readonly places: Float64Array<ArrayBuffer>;
+  readonly hashes: Uint8Array<ArrayBuffer>;
   /** 32 bytes for each entry of the job. */
-  readonly entries: Uint8Array;
+  readonly entries: Uint8Array<ArrayBuffer>;
 }
 
 /** Two files that cannot both be true, and where they part. */
@@ -102,7 +102,10 @@ class History {
   add({ file, stated }: Finding): TwoHistories | null {
     if (stated === null) return null;
     const { shown } = stated;
-    const split = this.#otherJob(file, stated) ?? this.#otherRoot(file, stated.checkpoint) ?? this.#otherEntry(file, shown);
+    const split =
+      this.#otherJob(file, stated) ??
+      this.#otherRoot(file, stated.checkpoint) ??
+      this.#otherEntry(file, shown);
     const record = this.#shown.push({ file, hashes: shown.hashes }) - 1;
     for (const [i, place] of shown.places.entries())
       if (!this.#at.has(place)) this.#at.set(place, [record, i]);

@@ -5,11 +5,11 @@ import { canonicalBytes } from '../evidence/canonical.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import { consistencyProof, type Subtrees, setProof } from '../evidence/merkle.ts';
+import { noteText } from '../evidence/note.ts';
 import { MAX_RECORD_BYTES, openRecord, sealRecord, tooLong } from '../evidence/record.ts';
 import { type Kinds, sharedRecord, withoutKinds } from '../evidence/sharing.ts';
 import type { StationState } from '../evidence/station.ts';
 import { orThrow } from '../result.ts';
-import { noteText } from '../evidence/note.ts';
 import { type FolderToWrite, type NewProgress, type OneByOne, put } from './folder.ts';
 import {
   indexBytes,

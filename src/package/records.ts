@@ -6,9 +6,9 @@ import type { Span } from '../evidence/order-of-time.ts';
 import { addedUp, type Withheld } from '../evidence/sharing.ts';
 import type { StationState } from '../evidence/station.ts';
 import { type Finding, isSound, type Unproven, unprovenIn } from './finding.ts';
-import { historiesText, twoHistories } from './histories.ts';
 import type { NewProgress } from './folder.ts';
 import type { PackageIndex } from './format.ts';
+import { historiesText, twoHistories } from './histories.ts';
 
 /** Verifies the records at these paths of the package, in any order, and gives what came out as it comes. */
 export type VerifyRecords = (

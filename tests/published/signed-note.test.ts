@@ -6,8 +6,8 @@
  */
 import { verify } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { keyHash } from '../../src/evidence/checkpoint.ts';
 import { importPublicKey } from '../../src/evidence/jwk.ts';
+import { keyId } from '../../src/evidence/note.ts';
 
 const KEY = 'PeterNeumann+c74f20a3+ARpc2QcUPDhMQegwxbzhKqiBfsVkmqq/LDE4izWy10TW';
 const TEXT =
@@ -23,7 +23,7 @@ describe('the published signed note', () => {
 
   it('has the key hash that ours computes from name and key', () => {
     expect(key[0]).toBe(0x01);
-    expect(keyHash(name, jwk).toString('hex')).toBe(hash);
+    expect(keyId(name, jwk).toString('hex')).toBe(hash);
     expect(blob.subarray(0, 4).toString('hex')).toBe(hash);
   });
 

@@ -144,6 +144,14 @@ const declareLog: Declare = (program, run) => {
     .action((file, options) =>
       run(async () => (await import('../station/log.ts')).proveConsistency(file, options))(),
     );
+  scope(
+    log
+      .command('lost')
+      .description('states that entries are gone for good, so that the station can sign again'),
+  )
+    .requiredOption('--because <text>', 'what happened')
+    .addHelpText('after', closing({}, 'plugmark log lost --because "disk broke, backup of last week"'))
+    .action((options) => run(async () => (await import('../station/log.ts')).stateLoss(options))());
   json(
     scope(
       log
@@ -173,6 +181,7 @@ const declareKeys: Declare = (program, run) => {
   scope(keys.command('rotate').description('makes a new key for the station; the old one vouches for it'))
     .option('--lost', 'the old key is lost or not to be trusted, and cannot vouch for the new one')
     .option('--because <text>', 'with --lost: what happened')
+    .option('--keep', 'keep the file of the old key, under a passphrase; it is destroyed unless given')
     .addHelpText('after', closing({}, 'plugmark keys rotate'))
     .action((options) => run(async () => (await import('../station/keys.ts')).rotateKey(options))());
   asRevocation(
@@ -189,10 +198,20 @@ const declareKeys: Declare = (program, run) => {
     .action((kid, options) =>
       run(async () => (await import('../station/keys.ts')).revokeKey(kid, options))(),
     );
-  scope(keys.command('lock').description("puts the station's key under a passphrase"))
+  scope(keys.command('lock').description('puts all keys of the station that are here under a passphrase'))
     .option('--remove', 'take the passphrase off')
     .addHelpText('after', closing({}, 'plugmark keys lock'))
-    .action((options) => run(async () => (await import('../station/keys.ts')).lockKey(options))());
+    .action((options) => run(async () => (await import('../station/keys.ts')).lockKeys(options))());
+  scope(
+    keys
+      .command('destroy')
+      .description('writes over and deletes the file of a key that signs no more')
+      .argument('<kid>', 'the key, by its thumbprint'),
+  )
+    .addHelpText('after', closing({}, 'plugmark keys destroy KID'))
+    .action((kid, options) =>
+      run(async () => (await import('../station/keys.ts')).destroyKey(kid, options))(),
+    );
   scope(
     keys
       .command('technician')

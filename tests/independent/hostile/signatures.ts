@@ -77,29 +77,46 @@ export const signatures = () => {
       }),
       "the technician's signature taken off": fileOf({ ...jws, signatures: [first] }),
       'a signature twice': fileOf({ ...jws, signatures: [first, second, second] }),
-      'a countersignature twice': fileOf({
-        ...jwsOf(COUNTERSIGNED),
-        signatures: [...jwsOf(COUNTERSIGNED).signatures, ...jwsOf(COUNTERSIGNED).signatures.slice(-1)],
-      }),
       'a station that was not announced': fileOf({ ...jws, signatures: [first, second, ...strangers] }),
       "a stranger's signature in the first place": fileOf({
         ...jws,
         signatures: [{ ...strangers[0], header: first.header }, second],
       }),
-      'a countersignature over another payload': fileOf({
+      'a countersignature in the place of the technician': fileOf({
         ...jws,
-        signatures: [
-          first,
-          second,
-          ...addSignature({ payload: 'e30', signatures: [] }, countersigner).signatures,
-        ],
+        signatures: [first, ...addSignature({ ...jws, signatures: [] }, countersigner).signatures],
+      }),
+      'a countersignature in front': fileOf({
+        ...jws,
+        signatures: [first, ...addSignature({ ...jws, signatures: [] }, countersigner).signatures, second],
       }),
       'the signatures of another record': fileOf({
         ...jws,
         signatures: jwsOf(seal(logOf(wholeJob('WO-2'), 'job:WO-2'))).signatures,
       }),
     }),
-    ...variants({ 'any number of countersignatures': COUNTERSIGNED }, 'authentic'),
+    ...variants(
+      {
+        'any number of countersignatures': COUNTERSIGNED,
+        'a countersignature twice': fileOf({
+          ...jwsOf(COUNTERSIGNED),
+          signatures: [...jwsOf(COUNTERSIGNED).signatures, ...jwsOf(COUNTERSIGNED).signatures.slice(-1)],
+        }),
+        'a countersignature over another payload': fileOf({
+          ...jws,
+          signatures: [
+            first,
+            second,
+            ...addSignature({ payload: 'e30', signatures: [] }, countersigner).signatures,
+          ],
+        }),
+        'a countersignature whose header is none': fileOf({
+          ...jws,
+          signatures: [first, second, { protected: 'e30', signature: second.signature }],
+        }),
+      },
+      'authentic',
+    ),
   ];
 };
 
