@@ -86,7 +86,7 @@ export function inclusionHolds(
   leaf: Uint8Array,
   { index, size, path, root }: { index: number; size: number; path: readonly Uint8Array[]; root: Uint8Array },
 ): boolean {
-  if (!(index >= 0 && index < size)) return false;
+  if (!(index >= 0 && index < size) || !areHashes(leaf, root)) return false;
   let [fn, sn] = [index, size - 1];
   let hash: Buffer = Buffer.from(leaf);
   for (const step of path) {
@@ -101,6 +101,8 @@ export function inclusionHolds(
   }
   return sn === 0 && hash.equals(root);
 }
+
+const areHashes = (...some: readonly Uint8Array[]) => some.every(({ length }) => length === EMPTY_ROOT.length);
 
 const half = (n: number) => Math.floor(n / 2);
 
@@ -124,8 +126,10 @@ export function consistencyHolds(
   path: readonly Uint8Array[],
 ): boolean {
   if (older.size > newer.size) return false;
+  if (older.size === 0 && !EMPTY_ROOT.equals(older.root)) return false;
   if (older.size === newer.size) return path.length === 0 && Buffer.from(older.root).equals(newer.root);
-  if (older.size === 0) return path.length === 0 && EMPTY_ROOT.equals(older.root);
+  if (!areHashes(older.root, newer.root)) return false;
+  if (older.size === 0) return path.length === 0;
   // A first tree that is itself a whole subtree is not repeated in the proof.
   const [first, ...rest] = Number.isInteger(Math.log2(older.size)) ? [older.root, ...path] : path;
   if (first === undefined) return false;

@@ -51,7 +51,7 @@ def largest_power_below(n):
 
 def is_consistent(old_size, old_root, size, root, path):
     """RFC 9162, 2.1.4.2."""
-    if old_size > size:
+    if old_size > size or (old_size == 0 and old_root != EMPTY_ROOT):
         return False
     if old_size == size:
         return path == [] and old_root == root

@@ -114,6 +114,9 @@ const declareLog: Declare = (program, run) => {
     .option('--out <file>', 'write it to this file, which does not exist yet')
     .addHelpText('after', closing({}, 'plugmark log checkpoint --out 2026-03.checkpoint'))
     .action((options) => run(async () => (await import('../station/log.ts')).checkpoint(options))());
+  scope(log.command('vkey').description('prints the key that checkpoints are checked by (C2SP verifier key)'))
+    .addHelpText('after', closing({}, 'plugmark log vkey'))
+    .action((options) => run(async () => (await import('../station/log.ts')).printVerifierKey(options))());
   const prove = log
     .command('prove')
     .description('proofs that other programs can check (RFC 9162), as JSON')
@@ -124,7 +127,19 @@ const declareLog: Declare = (program, run) => {
       .description('proves that the log contains an entry')
       .argument('<entry>', 'its number', whole),
   )
-    .addHelpText('after', closing({}, 'plugmark log prove inclusion 12'))
+    .addOption(
+      new Option('--form <form>', 'JSON, or the text of c2sp.org/tlog-proof')
+        .choices(['json', 'tlog-proof'])
+        .default('json'),
+    )
+    .addHelpText(
+      'after',
+      closing(
+        {},
+        'plugmark log prove inclusion 12',
+        'plugmark log prove inclusion 12 --form tlog-proof > 12.tlog-proof',
+      ),
+    )
     .action((entry, options) =>
       run(async () => (await import('../station/log.ts')).proveInclusion(entry, options))(),
     );

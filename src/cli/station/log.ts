@@ -5,6 +5,7 @@ import { readCheckpoint, type SignedCheckpoint, signCheckpoint } from '../../evi
 import { type Finding, heldAgainst } from '../../evidence/kept-checkpoints.ts';
 import type { LaterLog } from '../../evidence/later-log.ts';
 import { consistencyProof, inclusionProof, treeRoot } from '../../evidence/merkle.ts';
+import { verifierKey } from '../../evidence/note.ts';
 import { MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
 import type { StationState } from '../../evidence/station.ts';
 import { readBytes } from '../../files/input.ts';
@@ -65,8 +66,21 @@ const neverOver = (where: string): Problem => ({
   next: 'Name a new file. Keep the old checkpoint: it still proves the log of its time.',
 });
 
-/** Proves that an entry is in the log, as JSON that any tool for RFC 9162 can check. */
-export function proveInclusion(entry: number, options: Scope): Promise<ExitCode> {
+/** Prints the verifier key of the log, as programs for notes, witnesses and policies take it. */
+export function printVerifierKey(options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, (stationFolder) => {
+    const { origin, keys } = stateOf(stationFolder);
+    const key = keys.at(-1);
+    if (key !== undefined) process.stdout.write(`${verifierKey(origin, key.jwk)}\n`);
+    return EXIT.done;
+  });
+}
+
+/** Proves that an entry is in the log: as JSON that any tool for RFC 9162 can check, or as c2sp.org/tlog-proof has it. */
+export function proveInclusion(
+  entry: number,
+  options: Scope & { readonly form?: 'json' | 'tlog-proof' },
+): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
     const { tree } = stationFolder.log;
     const size = stationFolder.log.size();
@@ -78,16 +92,22 @@ export function proveInclusion(entry: number, options: Scope): Promise<ExitCode>
       });
     const index = entry - 1;
     const path = inclusionProof(tree, index, size);
-    printJson({
-      index,
-      leaf: base64(tree.node(0, index)),
-      size,
-      path: path.map(base64),
-      checkpoint: await newCheckpoint(stationFolder),
-    });
+    const note = await newCheckpoint(stationFolder);
+    if (options.form === 'tlog-proof') process.stdout.write(tlogProof(index, path, note));
+    else
+      printJson({
+        index,
+        leaf: base64(tree.node(0, index)),
+        size,
+        path: path.map(base64),
+        checkpoint: note,
+      });
     return EXIT.done;
   });
 }
+
+const tlogProof = (index: number, path: readonly Uint8Array[], note: string) =>
+  ['c2sp.org/tlog-proof@v1', `index ${index}`, ...path.map(base64), '', note].join('\n');
 
 /** Proves that the log begins with what an old checkpoint stands for. */
 export function proveConsistency(file: string, options: Scope): Promise<ExitCode> {
