@@ -12,7 +12,7 @@ from tree import Checkpoint, check_entries, is_consistent
 from trust import Station
 
 MAX_BYTES = 256 << 20
-MAX_NOTE_BYTES = 10_000
+MAX_NOTE_BYTES = 130_000
 MAX_DISCLOSURES = 200_000
 OWN = ("index.json", "index.jws")
 
