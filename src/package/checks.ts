@@ -212,6 +212,22 @@ export function checkTimes(
   return doubtful(name, `TIMES IN DOUBT: ${astray.slice(0, SHOWN).join('; ')}${more}.`);
 }
 
+const DAY_MS = 86_400_000;
+
+/** Whether the index was made when it says: not ahead of the reader's clock, and not before what it holds. */
+export function checkMade({ at }: PackageIndex, jobs: readonly Span[], readAt: string): Check {
+  const name = 'made';
+  if (Date.parse(at) - Date.parse(readAt) > DAY_MS)
+    return failed(name, `The package is dated ${at}, and the clock of this computer says ${readAt}.`);
+  const last = Math.max(...jobs.map((job) => Date.parse(job.last.at)));
+  if (last - Date.parse(at) > DAY_MS)
+    return doubtful(
+      name,
+      `TIMES IN DOUBT: the package is dated ${at}, and a job in it ends on ${new Date(last).toISOString()}.`,
+    );
+  return passed(name, `Made on ${at}.`);
+}
+
 /** Whether records stand in the package's log; `checkpoints` are those inside them. */
 export function checkSameLog(
   checkpoints: readonly { readonly path: string; readonly checkpoint: SignedCheckpoint | null }[],

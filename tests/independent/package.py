@@ -2,6 +2,7 @@
 import hashlib
 import os
 import stat
+import time
 
 from beyond import check_event
 from canonical import Refused, read_canonical
@@ -9,7 +10,7 @@ from disclosures import check_disclosures
 from jws import check_signature, from_base64, read_header, thumbprint, to_base64url
 from record import NoRecord, Record
 from tree import Checkpoint, check_entries, is_consistent
-from trust import Station
+from trust import Station, time_of
 
 MAX_BYTES = 256 << 20
 MAX_NOTE_BYTES = 130_000
@@ -37,6 +38,9 @@ class Package:
             _check_index(index)
         except Refused as fault:
             raise NoPackage(str(fault)) from None
+        # A day is no clock that is a little off.
+        if time_of(index["at"]) > time.time() + 86_400:
+            raise Refused("index.json", "dated ahead of the clock of this computer")
         self._read_log(schemas)
         kid = self._check_signature(raw, schemas)
         _check_files(folder, index["files"])
