@@ -1,5 +1,5 @@
 /** Ed25519 private keys on disk: PKCS#8 PEM that only its owner may read, under a passphrase or not. */
-import { createPrivateKey, generateKeyPairSync, type KeyObject } from 'node:crypto';
+import { createPrivateKey, generateKeyPairSync, type KeyObject, randomBytes } from 'node:crypto';
 import {
   closeSync,
   fchmodSync,
@@ -8,8 +8,11 @@ import {
   openSync,
   readFileSync,
   renameSync,
+  unlinkSync,
   writeFileSync,
+  writeSync,
 } from 'node:fs';
+import { dirname } from 'node:path';
 import { type PublicJwk, publicJwk, thumbprint } from '../src/evidence/jwk.ts';
 import type { Problem } from '../src/problem.ts';
 import { err, ok, type Result } from '../src/result.ts';
@@ -47,17 +50,70 @@ export function writeKeyFile(
     } finally {
       closeSync(file);
     }
+    syncFolder(dirname(path));
   } catch (cause) {
     return err(pathProblem(cause, path));
   }
   return ok(true);
 }
 
-/** Puts the key under another passphrase, or none; the old file stays until the new one is whole. */
+/** Puts the key under another passphrase, or none; the old file stays until the new one is whole, and is then written over. */
 export function relockKeyFile(path: string, key: StationKey, passphrase: string | null): Result<true> {
   const written = writeKeyFile(`${path}.new`, key, passphrase);
-  if (written.ok) renameSync(`${path}.new`, path);
+  if (!written.ok) return written;
+  const old = openSync(path, 'r+');
+  try {
+    renameSync(`${path}.new`, path);
+    syncFolder(dirname(path));
+    writeOver(old);
+  } finally {
+    closeSync(old);
+  }
   return written;
+}
+
+/**
+ * Writes over a key and deletes its file. What a disk keeps of a block that was written over, and copies elsewhere, nobody can
+ * reach from here. Problem: `file-unreadable`.
+ */
+export function destroyKeyFile(path: string): Result<true> {
+  try {
+    const file = openSync(path, 'r+');
+    try {
+      writeOver(file);
+    } finally {
+      closeSync(file);
+    }
+    unlinkSync(path);
+    syncFolder(dirname(path));
+  } catch (cause) {
+    return err(pathProblem(cause, path));
+  }
+  return ok(true);
+}
+
+function writeOver(file: number): void {
+  const { size } = fstatSync(file);
+  writeSync(file, randomBytes(size), 0, size, 0);
+  fsyncSync(file);
+}
+
+/** A name is on disk once its folder is; Windows opens no folders. */
+function syncFolder(folder: string): void {
+  if (process.platform === 'win32') return;
+  const open = openSync(folder, 'r');
+  try {
+    fsyncSync(open);
+  } finally {
+    closeSync(open);
+  }
+}
+
+/** Whether the file needs a passphrase; null where it is not there or no key. */
+export function isLockedKeyFile(path: string): boolean | null {
+  const read = readKeyFile(path);
+  if (read.ok) return false;
+  return read.error.code === 'key-locked' ? true : null;
 }
 
 function pemOf(key: KeyObject, passphrase: string | null): string {

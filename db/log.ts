@@ -37,6 +37,8 @@ export interface StationLogFile extends StationLog {
   readonly tree: Subtrees;
   /** All checkpoints that were signed, the oldest first. */
   checkpoints(): readonly string[];
+  /** The one that was signed last; null where none was. */
+  newestCheckpoint(): string | null;
   /** Once, where it is the newest already. */
   keepCheckpoint(size: number, note: string): void;
   /** Reads all of it and finds the first entry that was tampered with; null when there is none. */
@@ -150,6 +152,13 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
     size: () => withProblems(table.size),
     tree,
     checkpoints: () => withProblems(() => notes.all().map((note) => z.string().parse(note))),
+    newestCheckpoint: () =>
+      withProblems(() =>
+        z
+          .string()
+          .nullable()
+          .parse(newestNote.get() ?? null),
+      ),
     keepCheckpoint: (at, note) => {
       withProblems(() => newestNote.get() === note || keep.run(at, note));
     },

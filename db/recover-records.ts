@@ -1,6 +1,6 @@
 /** What exported records give to a damaged log: which of them are its own, and the entries that they hold. */
 import {
-  checkpointHolds,
+  isSignedBy,
   originOf,
   readCheckpoint,
   type SignedCheckpoint,
@@ -44,7 +44,7 @@ export function ofThisLog(
   return records.filter(({ entries, checkpoint }) => {
     const read = readCheckpoint(checkpoint, 'a checkpoint of a record');
     if (!read.ok || read.value.origin !== origin) return false;
-    return keysOfLog(entries, origin, stationKids).some((key) => checkpointHolds(read.value, key));
+    return isSignedBy(read.value, keysOfLog(entries, origin, stationKids));
   });
 }
 

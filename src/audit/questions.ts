@@ -5,7 +5,9 @@ import { type Mark, marksOf, WORTH, type Worth } from '../job/proof.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { formatGap } from '../quantity/length.ts';
 import { formatTorque } from '../quantity/torque.ts';
-import type { AttemptRow } from './attempt.ts';
+import type { LogEntry } from '../evidence/log.ts';
+import type { Attempt, AttemptRow } from './attempt.ts';
+import { jobHistory } from './attempt-walk.ts';
 import type { ImpactAssessment } from './impact-state.ts';
 import type { Setup } from './setup.ts';
 
@@ -38,14 +40,56 @@ export interface JobAnswer extends AskedJob {
   readonly exceptions: readonly string[];
 }
 
+/** What of an attempt an answer about its job rests on. */
+type Told = Attempt & Pick<AttemptRow, 'on' | 'serial'>;
+
+/** The same from the entries of one job alone, as a record holds them. */
+export function answerFromEntries(
+  entries: readonly LogEntry[],
+  impacts: readonly ImpactAssessment[],
+): JobAnswer {
+  const [opening, last] = [entries[0], entries.at(-1)];
+  const history = jobHistory(entries);
+  if (opening?.event.type !== 'job-opened' || last === undefined || history === null)
+    throw new Error('the entries of a job begin with its opening');
+  const { job, vehicle } = opening.event.order;
+  const { on, setup } = history;
+  const attempts = history.attempts
+    .map((one) => ({
+      ...one,
+      on,
+      serial: setup.instruments.find(({ id }) => id === one.tool)?.serial ?? null,
+    }))
+    .sort((a, b) => Date.parse(a.at) - Date.parse(b.at) || a.seq - b.seq);
+  const { vin = null, plate = null, fleet = null } = vehicle;
+  const asked: AskedJob = {
+    stream: opening.stream,
+    job,
+    state: stateIn(entries),
+    openedAt: opening.at,
+    lastAt: last.at,
+    vin,
+    plate,
+    fleet,
+  };
+  return answerFor(asked, attempts, attempts.length === 0 ? null : setup, impacts);
+}
+
+function stateIn(entries: readonly LogEntry[]): AskedJob['state'] {
+  const end = entries.findLast(({ event }) => event.type === 'job-closed' || event.type === 'job-voided');
+  if (end === undefined) return 'open';
+  if (end.event.type !== 'job-closed') return 'void';
+  return end.event.complete ? 'complete' : 'incomplete';
+}
+
 /** What there is to say of one job; `setup` is null for one without any attempt. */
 export function answerFor(
   job: AskedJob,
-  attempts: readonly AttemptRow[],
+  attempts: readonly Told[],
   setup: Setup | null,
   impacts: readonly ImpactAssessment[],
 ): JobAnswer {
-  const each = (of: (row: AttemptRow) => string) => [...new Set(attempts.map(of))];
+  const each = (of: (row: Told) => string) => [...new Set(attempts.map(of))];
   const standing = attempts.filter(({ last, result }) => last && result === 'OK');
   const worth = (wanted: Worth) => standing.filter(({ source }) => WORTH[source] === wanted).length;
   const questioned = impacts.flatMap((one) => impactException(one, job.job));
@@ -76,7 +120,7 @@ const STATE: Readonly<Record<AskedJob['state'], readonly string[]>> = {
 };
 
 /** An instrument that would have been refused was used: a supervisor answered for it, else the job had not been opened. */
-function toolExceptions(row: AttemptRow | undefined, setup: Setup | null): readonly string[] {
+function toolExceptions(row: Told | undefined, setup: Setup | null): readonly string[] {
   if (row === undefined || setup === null) return [];
   const circumstances = circumstancesOf(row.on, setup);
   return setup.instruments.flatMap((instrument) => {
@@ -99,7 +143,7 @@ const CENSORED: Readonly<Record<NonNullable<AttemptRow['censored']>, string | nu
 };
 
 /** Why an attempt wants an explanation. */
-export function attemptException(row: AttemptRow): readonly string[] {
+export function attemptException(row: Attempt): readonly string[] {
   const { quantity, cylinder, number, result, valueSi, side } = row;
   const which = `cylinder ${cylinder}, ${quantity === 'torque' ? 'pull' : 'gap reading'} ${number}`;
   const censored = row.censored === null ? null : CENSORED[row.censored];

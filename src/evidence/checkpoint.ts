@@ -1,89 +1,53 @@
 /**
- * Checkpoints of the station log: its size and root as a signed note (the forms `signed-note` and `tlog-checkpoint` of
- * C2SP, both from memory), so that whoever keeps one can tell later whether anything in front of it was removed or rewritten.
+ * Checkpoints of a log: its size and root as a signed note (c2sp.org/tlog-checkpoint), so that whoever keeps one can tell
+ * later whether anything in front of it was removed or rewritten.
  *
- *     origin ⏎ size ⏎ base64 root ⏎ ⏎ — name base64(key hash ‖ signature) ⏎
+ *     origin ⏎ size ⏎ base64 root ⏎ ⏎ — name base64(key ID ‖ signature) ⏎
  */
-import { createHash, type KeyObject, sign, verify } from 'node:crypto';
+import type { KeyObject } from 'node:crypto';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
-import { importPublicKey, type PublicJwk, publicJwk } from './jwk.ts';
+import type { PublicJwk } from './jwk.ts';
+import { fromBase64, type Note, readNote, signersOf, signNote } from './note.ts';
 
 export interface Checkpoint {
-  /** Names the log for ever: `plugmark/log/` and the thumbprint of the key that set it up. */
+  /** Names the log for ever: that which its first entry gives, or `plugmark/log/` and the thumbprint of the key that set it up. */
   readonly origin: string;
   readonly size: number;
   readonly root: Buffer;
 }
 
 /** A checkpoint as read; its signatures have not been looked at. */
-export interface SignedCheckpoint extends Checkpoint {
-  /** What the signatures are over. */
-  readonly text: string;
-  readonly signatures: readonly NoteSignature[];
-}
-
-interface NoteSignature {
-  readonly name: string;
-  readonly keyHash: Buffer;
-  readonly signature: Buffer;
-}
+export interface SignedCheckpoint extends Checkpoint, Note {}
 
 /** The origin of the log that the key with this thumbprint set up. */
 export const originOf = (kid: string) => `plugmark/log/${kid}`;
 
 /** The note of a checkpoint, signed under the name of its log. */
-export function signCheckpoint(checkpoint: Checkpoint, key: KeyObject): string {
-  const { origin, size, root } = checkpoint;
-  const text = `${origin}\n${size}\n${root.toString('base64')}\n`;
-  const signature = sign(null, Buffer.from(text), key);
-  const blob = Buffer.concat([keyHash(origin, publicJwk(key)), signature]);
-  return `${text}\n— ${origin} ${blob.toString('base64')}\n`;
-}
+export const signCheckpoint = ({ origin, size, root }: Checkpoint, key: KeyObject): string =>
+  signNote(`${origin}\n${size}\n${root.toString('base64')}\n`, origin, key);
 
-/** Whether one of the note's signatures is by this key, under the name of the log. Signatures of others are left alone. */
-export function checkpointHolds({ text, origin, signatures }: SignedCheckpoint, key: PublicJwk): boolean {
-  const hash = keyHash(origin, key);
-  return signatures.some(
-    ({ name, keyHash, signature }) =>
-      name === origin &&
-      keyHash.equals(hash) &&
-      verify(null, Buffer.from(text), importPublicKey(key), signature),
-  );
-}
+/** Those of the keys that signed it under the name of its log; none where a signature of one of them does not hold. */
+export const checkpointSigners = (checkpoint: SignedCheckpoint, keys: readonly PublicJwk[]) =>
+  signersOf(checkpoint, checkpoint.origin, keys);
 
-/** Reads a note. Problem: `checkpoint-form`, which says what a checkpoint looks like. */
-export function readCheckpoint(note: string, where: string): Result<SignedCheckpoint> {
-  const [, text = '', origin = '', size = '', root64 = '', lines = ''] = NOTE.exec(note) ?? [];
+/** Whether one of these keys signed it. */
+export const isSignedBy = (checkpoint: SignedCheckpoint, keys: readonly PublicJwk[]): boolean =>
+  checkpointSigners(checkpoint, keys).length > 0;
+
+/** Reads a note, as text or as the bytes of a file. Problem: `checkpoint-form`, which says what a checkpoint looks like. */
+export function readCheckpoint(note: string | Uint8Array, where: string): Result<SignedCheckpoint> {
+  const read = readNote(note);
+  // Lines behind the third are extensions of other logs; ours have none.
+  const [origin = '', size = '', root64 = '', ...rest] = read?.text.split('\n') ?? [];
   const root = fromBase64(root64);
-  const signatures = lines.split('\n').slice(0, -1).map(readSignature);
-  if (root?.length !== 32 || !Number.isSafeInteger(Number(size)) || signatures.includes(null))
-    return err(notACheckpoint(where));
-  const whole = signatures.flatMap((one) => (one === null ? [] : [one]));
-  return ok({ text, origin, size: Number(size), root, signatures: whole });
+  const holdsEmpty = [origin, ...rest.slice(0, -1)].includes('');
+  const isSize = SIZE.test(size) && Number.isSafeInteger(Number(size));
+  if (read === null || holdsEmpty || !isSize || root?.length !== 32) return err(notACheckpoint(where));
+  return ok({ ...read, origin, size: Number(size), root });
 }
 
-/** Bounds keep a hostile file cheap; extension lines, which the form allows, are not used here. */
-const NOTE =
-  /^(([^\s+]{1,200})\n(0|[1-9]\d{0,15})\n([A-Za-z0-9+/]{43}=)\n)\n((?:— [^\s+]{1,200} [A-Za-z0-9+/=]{1,400}\n){1,16})$/u;
-
-function readSignature(line: string): NoteSignature | null {
-  const [, name = '', blob = ''] = line.split(' ');
-  const bytes = fromBase64(blob);
-  if (bytes === null || bytes.length < 5) return null;
-  return { name, keyHash: bytes.subarray(0, 4), signature: bytes.subarray(4) };
-}
-
-/** First four bytes of SHA-256(name ⏎ 0x01 public key), 0x01 standing for Ed25519. */
-export function keyHash(name: string, { x }: PublicJwk): Buffer {
-  const key = Buffer.from(x, 'base64url');
-  return createHash('sha256').update(`${name}\n`).update(Buffer.of(0x01)).update(key).digest().subarray(0, 4);
-}
-
-function fromBase64(text: string): Buffer | null {
-  const bytes = Buffer.from(text, 'base64');
-  return bytes.toString('base64') === text ? bytes : null;
-}
+const SIZE = /^(0|[1-9]\d{0,15})$/;
 
 function notACheckpoint(where: string): Problem {
   return {

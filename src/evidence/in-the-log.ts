@@ -1,6 +1,6 @@
-import { type Check, failed, passed } from './check.ts';
+import { type Check, doubtful, failed, passed } from './check.ts';
 import { checkStream } from './check-stream.ts';
-import { checkpointHolds, readCheckpoint } from './checkpoint.ts';
+import { checkpointSigners, readCheckpoint } from './checkpoint.ts';
 import { rootOfSet } from './merkle.ts';
 import type { OpenedRecord } from './record.ts';
 import type { StationState } from './station.ts';
@@ -22,11 +22,22 @@ export function inTheLog({ record, leaves }: OpenedRecord, station: StationState
   const key = station.keys.find(({ kid }) =>
     record.signers.some((s) => s.role === 'station' && s.kid === kid),
   );
-  if (key === undefined || !checkpointHolds(checkpoint.value, key.jwk))
+  const signers = checkpointSigners(
+    checkpoint.value,
+    station.keys.map(({ jwk }) => jwk),
+  );
+  if (key === undefined || !signers.includes(key.jwk))
     return failed(NAME, 'The checkpoint is not signed by the key of the station that signed the record.');
   const proof = record.log.proof.map((hash) => Buffer.from(hash, 'base64'));
   if (!rootOfSet(leaves, size, proof)?.equals(root))
     return failed(NAME, 'The entries are not in the log that the checkpoint signs.');
+  if (station.lost.length > 0) {
+    const most = Math.max(...station.lost.map((one) => one.size));
+    return doubtful(
+      NAME,
+      `THE LOG LOST ENTRIES. The station states that it had ${most} entries once and went on without some of them. What is in this record is in its signed log of ${size} entries.`,
+    );
+  }
   return passed(
     NAME,
     `${record.entries.length} entries without a gap, all in the signed log of ${size} entries (root ${root.toString('hex').slice(0, 16)}).`,

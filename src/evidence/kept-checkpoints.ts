@@ -1,5 +1,5 @@
 /** What checkpoints that somebody kept say about a log as it is now. */
-import { type Checkpoint, checkpointHolds, type SignedCheckpoint } from './checkpoint.ts';
+import { type Checkpoint, isSignedBy, type SignedCheckpoint } from './checkpoint.ts';
 import type { PublicJwk } from './jwk.ts';
 import { consistencyHolds, consistencyProof, type Subtrees, treeRoot } from './merkle.ts';
 
@@ -32,7 +32,7 @@ export function heldAgainst(now: LogNow, kept: readonly SignedCheckpoint[]): rea
     .map((checkpoint) => {
       const { size } = checkpoint;
       if (checkpoint.origin !== now.origin) return { kind: 'other-log', size };
-      if (!now.keys.some((key) => checkpointHolds(checkpoint, key))) return { kind: 'not-signed', size };
+      if (!isSignedBy(checkpoint, now.keys)) return { kind: 'not-signed', size };
       if (size > now.size) return { kind: 'cut', size, from: now.size + 1, to: size };
       if (!begins(now, checkpoint)) return { kind: 'diverged', size, from: agreed + 1, to: size };
       agreed = Math.max(agreed, size);

@@ -86,7 +86,7 @@ export function inclusionHolds(
   leaf: Uint8Array,
   { index, size, path, root }: { index: number; size: number; path: readonly Uint8Array[]; root: Uint8Array },
 ): boolean {
-  if (!(index >= 0 && index < size)) return false;
+  if (!(index >= 0 && index < size) || !areHashes(leaf, root)) return false;
   let [fn, sn] = [index, size - 1];
   let hash: Buffer = Buffer.from(leaf);
   for (const step of path) {
@@ -101,6 +101,8 @@ export function inclusionHolds(
   }
   return sn === 0 && hash.equals(root);
 }
+
+const areHashes = (...some: readonly Uint8Array[]) => some.every(({ length }) => length === EMPTY_ROOT.length);
 
 const half = (n: number) => Math.floor(n / 2);
 
@@ -124,8 +126,10 @@ export function consistencyHolds(
   path: readonly Uint8Array[],
 ): boolean {
   if (older.size > newer.size) return false;
+  if (older.size === 0 && !EMPTY_ROOT.equals(older.root)) return false;
   if (older.size === newer.size) return path.length === 0 && Buffer.from(older.root).equals(newer.root);
-  if (older.size === 0) return path.length === 0 && EMPTY_ROOT.equals(older.root);
+  if (!areHashes(older.root, newer.root)) return false;
+  if (older.size === 0) return path.length === 0;
   // A first tree that is itself a whole subtree is not repeated in the proof.
   const [first, ...rest] = Number.isInteger(Math.log2(older.size)) ? [older.root, ...path] : path;
   if (first === undefined) return false;
@@ -166,16 +170,20 @@ export function setProof(tree: Subtrees, indexes: readonly number[], size: numbe
   return out;
 }
 
-/** The root that leaves and proof of {@link setProof} lead to; null where they do not fit together. */
+/**
+ * The root that leaves and proof of {@link setProof} lead to; null where they do not fit together. `seen` hears of every
+ * subtree on the way, the root of the leaves [from, to).
+ */
 export function rootOfSet(
   leaves: readonly { readonly index: number; readonly hash: Uint8Array }[],
   size: number,
   proof: readonly Uint8Array[],
+  seen: (from: number, to: number, hash: Uint8Array) => void = () => {},
 ): Buffer | null {
   const indexes = leaves.map(({ index }) => index);
   if (indexes.some((index, i) => index <= (indexes[i - 1] ?? -1) || index >= size)) return null;
   let used = 0;
-  const visit = (from: number, to: number, first: number, last: number): Uint8Array | null => {
+  const hashOf = (from: number, to: number, first: number, last: number): Uint8Array | null => {
     if (first === last) return proof[used++] ?? null;
     if (to - from === 1) return leaves[first]?.hash ?? null;
     const middle = from + splitOf(to - from);
@@ -183,6 +191,11 @@ export function rootOfSet(
     const left = visit(from, middle, first, cut);
     const right = visit(middle, to, cut, last);
     return left === null || right === null ? null : nodeHash(left, right);
+  };
+  const visit = (from: number, to: number, first: number, last: number): Uint8Array | null => {
+    const hash = hashOf(from, to, first, last);
+    if (hash !== null) seen(from, to, hash);
+    return hash;
   };
   const root = leaves.length === 0 ? null : visit(0, size, 0, leaves.length);
   return root !== null && used === proof.length ? Buffer.from(root) : null;

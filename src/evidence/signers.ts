@@ -1,12 +1,14 @@
 /** Who signed a record, and whether the reader's trust list believes it. */
 import { technicianOf } from '../job/hand-over.ts';
 import { type Check, failed, passed } from './check.ts';
+import { readCheckpoint } from './checkpoint.ts';
 import { thumbprint } from './jwk.ts';
 import type { SignatureReport } from './jws.ts';
+import { isInLaterLog, type LaterLog } from './later-log.ts';
 import { type JobRecord, technicianKey, technicianSignature } from './record.ts';
 import type { StationState } from './station.ts';
 import { successionBy } from './succession.ts';
-import { type Trust, type TrustList, trustIn } from './trust.ts';
+import { endOf, type Trust, type TrustedTime, type TrustList, trustIn } from './trust.ts';
 
 type Signer = NonNullable<SignatureReport['signer']>;
 
@@ -16,22 +18,39 @@ export function signatureFault(
   signatures: readonly SignatureReport[],
   station: StationState | string,
 ): string | null {
-  for (const [i, { fault }] of signatures.entries())
-    if (fault !== null) return `Signature ${i + 1} of ${signatures.length} does not hold: ${fault}.`;
-  const found = signatures.flatMap(({ signer }) => (signer === null ? [] : [signer]));
   const due = record.signers;
-  const missing = due.find((one, i) => !isSame(one, found[i]));
+  const announced = signatures.slice(0, due.length);
+  for (const [i, { fault }] of announced.entries())
+    if (fault !== null) return `Signature ${i + 1} of ${signatures.length} does not hold: ${fault}.`;
+  const missing = due.find((one, i) => !isSame(one, announced[i]?.signer));
   if (missing !== undefined) return `The signature of ${missing.role} ${missing.kid} is missing.`;
-  if (found.some((one, i) => found.slice(0, i).some((before) => isSame(one, before))))
+  if (due.some((one, i) => due.slice(0, i).some((before) => isSame(one, before))))
     return 'The same signature stands twice.';
-  const stranger = found.slice(due.length).find(({ role }) => role !== 'countersigner');
-  if (stranger !== undefined)
+  const stranger = signatures
+    .slice(due.length)
+    .find(({ signer, fault }) => fault === null && signer?.role !== 'countersigner')?.signer;
+  if (stranger !== null && stranger !== undefined)
     return `The signature of ${stranger.role} ${stranger.kid} was not announced in the content.`;
   return typeof station === 'string' ? station : signerFault(record, station);
 }
 
-const isSame = (one: Pick<Signer, 'role' | 'kid'>, other: Pick<Signer, 'role' | 'kid'> | undefined) =>
+const isSame = (one: Pick<Signer, 'role' | 'kid'>, other: Pick<Signer, 'role' | 'kid'> | null | undefined) =>
   one.role === other?.role && one.kid === other.kid;
+
+/** What is wrong with countersignatures, which anybody may add: they take nothing from what was sealed. */
+export function countersignatureFault(
+  { signers: due }: JobRecord,
+  signatures: readonly SignatureReport[],
+): string | null {
+  const added = signatures.slice(due.length);
+  for (const [i, { signer, fault }] of added.entries()) {
+    const number = `Signature ${due.length + i + 1} of ${signatures.length}`;
+    if (fault !== null) return `${number} does not hold: ${fault}.`;
+    if (signer !== null && added.slice(0, i).some((one) => isSame(signer, one.signer)))
+      return `${number} is there twice.`;
+  }
+  return null;
+}
 
 /** What the station's own log says against those who signed. */
 function signerFault(record: JobRecord, station: StationState): string | null {
@@ -66,22 +85,27 @@ export function signerCheck(
   context: {
     readonly station: StationState | string;
     readonly list: TrustList;
-    readonly before: string | null;
+    readonly time: TrustedTime | null;
+    readonly later: LaterLog | null;
   },
 ): Check {
-  const { station, list, before } = context;
+  const { station, list, time, later } = context;
   const holding = signatures.flatMap(({ signer, fault }) =>
     fault === null && signer !== null ? [signer] : [],
   );
   const signer = holding.find(({ role }) => role === 'station');
   if (signer === undefined) return failed('signer', 'No station signed.');
-  const trust = stationTrust(signer, station, list, before);
+  const checkpoint = readCheckpoint(record.log.checkpoint, 'checkpoint');
+  const inLog = later !== null && checkpoint.ok && isInLaterLog(checkpoint.value, later, list);
+  const trust = stationTrust(signer, station, list, { before: time?.before ?? null, inLog });
   if (!trust.trusted) return failed('signer', `Station key ${signer.kid}: ${trust.reason}.`);
+  const ended = inLog && endOf(list, signer.kid) !== null;
   const others = holding
     .filter(({ role }) => role === 'countersigner')
-    .map((one) => countersigner(one, list, before));
+    .map((one) => countersigner(one, list, time?.ofWholeFile === true ? time.before : null));
   const said = [
     `signed by the station ${trust.name} on ${signer.signedAt}`,
+    ...(ended ? ['the key has ended since, and a later log of the station contains this'] : []),
     TECHNICIAN_WORDS[record.technicianSignature],
   ];
   const text = [...said, ...others].join('; ');
@@ -89,19 +113,22 @@ export function signerCheck(
 }
 
 function countersigner(signer: Signer, list: TrustList, before: string | null): string {
-  const trust = trustIn(list, { ...signer, before });
+  const trust = trustIn(list, { ...signer, before, inLog: false });
   const who = trust.trusted ? trust.name : `${signer.kid}, who is not trusted (${trust.reason})`;
   return `countersigned by ${who} on ${signer.signedAt}`;
 }
 
-/** A key that is not on the list is believed if the one before it in the station's log named it and is believed itself. */
+/**
+ * A key that is not on the list is believed if the one before it in the station's log named it and is believed itself. A key
+ * that is gone names nobody: whoever finds it could let it name another.
+ */
 export function stationTrust(
   signer: { readonly kid: string; readonly signedAt: string },
   station: StationState | string,
   list: TrustList,
-  before: string | null,
+  shown: { readonly before: string | null; readonly inLog: boolean },
 ): Trust {
-  const trust = trustIn(list, { ...signer, role: 'station', before });
+  const trust = trustIn(list, { ...signer, role: 'station', ...shown });
   if (trust.trusted || list.keys.some(({ kid }) => kid === signer.kid) || typeof station === 'string')
     return trust;
   const at = station.keys.findIndex(({ kid }) => kid === signer.kid);
@@ -109,9 +136,13 @@ export function stationTrust(
   if (old === undefined || key === undefined || key.statement === null) return trust;
   const said = successionBy(key.statement, old.jwk);
   if (said === null || said.log !== station.origin || thumbprint(said.next) !== key.kid) return trust;
-  // Whoever stole a key could let it name another: one that was revoked names nobody.
-  if (list.keys.some(({ kid, revoked }) => kid === old.kid && revoked !== undefined)) return trust;
-  const earlier = stationTrust({ kid: old.kid, signedAt: said.at }, station, list, before);
+  if (endOf(list, old.kid) !== null)
+    return {
+      trusted: false,
+      reason: `the key is not on the trust list, and ${old.kid} names no key any more`,
+    };
+  const nothing = { before: null, inLog: false };
+  const earlier = stationTrust({ kid: old.kid, signedAt: said.at }, station, list, nothing);
   return earlier.trusted
     ? { trusted: true, name: `${earlier.name}, whose earlier key named this one` }
     : trust;

@@ -6,6 +6,7 @@ import { specificationSchema } from '../plug/specification.ts';
 import { figureSourceSchema } from '../reading.ts';
 import { gaugeStudyEvents } from './gauge-study-event.ts';
 import { publicJwkSchema } from './jwk.ts';
+import { hashSchema } from './merkle.ts';
 
 const name = z.string().min(1).max(80);
 const person = personal('person', name.describe('Name of the person.'));
@@ -217,6 +218,22 @@ export const stationEventSchema = z.discriminatedUnion('type', [
     .describe(
       'Personal texts were deleted. What was signed of their entries stays, and every proof with it.',
     ),
+  z
+    .strictObject({
+      type: z.literal('entries-lost'),
+      checkpoints: z
+        .array(
+          z.strictObject({
+            size: z.int().min(1).describe('How many entries it stands for.'),
+            root: hashSchema.describe('The root over them, base64.'),
+          }),
+        )
+        .min(1)
+        .max(10_000)
+        .describe('The checkpoints that the log does not go on from.'),
+      because: words,
+    })
+    .describe('Entries that a checkpoint was signed over are gone, and the log goes on without them.'),
   ...gaugeStudyEvents,
 ]);
 export type StationEvent = z.infer<typeof stationEventSchema>;

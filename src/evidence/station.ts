@@ -46,6 +46,8 @@ export interface StationState {
   readonly instruments: ReadonlyMap<string, Instrument>;
   /** Canonical text of every specification that was used here. */
   readonly specifications: ReadonlySet<string>;
+  /** Checkpoints over entries that the station states to have lost. */
+  readonly lost: readonly { readonly size: number; readonly root: string }[];
 }
 
 /** Folds the station's stream; null before it was set up. Throws where it does not begin with that. */
@@ -67,6 +69,7 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
       technicians: null,
       instruments: new Map(),
       specifications: new Set(),
+      lost: [],
     };
   }
   if (state === null) throw new Error('the station was never set up');
@@ -93,6 +96,8 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
         ...state,
         specifications: new Set(state.specifications).add(canonical(withoutNames(event.specification))),
       };
+    case 'entries-lost':
+      return { ...state, lost: [...state.lost, ...event.checkpoints] };
     case 'as-found-recorded':
     case 'assessment-made':
     case 'item-decided':
@@ -200,4 +205,5 @@ const EXPLAINS_SIGNERS: ReadonlySet<StationEvent['type']> = new Set<StationEvent
   'key-replaced',
   'key-revoked',
   'technicians-decided',
+  'entries-lost',
 ]);

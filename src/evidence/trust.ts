@@ -17,7 +17,14 @@ const trustedKeySchema = publicJwkSchema
     name: z.string().min(1).max(80).exactOptional().describe('Whose key it is, in words.'),
     role: roleSchema.exactOptional().describe('In what capacity it is believed; in any when left out.'),
     validFrom: z.iso.datetime().exactOptional().describe('Believed from this time on.'),
-    validUntil: z.iso.datetime().exactOptional().describe('Believed up to this time.'),
+    validUntil: z.iso
+      .datetime()
+      .exactOptional()
+      .describe('Believed up to this time, where something else than the key shows that it signed before.'),
+    follows: z
+      .string()
+      .exactOptional()
+      .describe('Thumbprint of the key that this one took the place of: that one names no other.'),
     revoked: z
       .strictObject({
         from: z.iso.datetime().describe('From when on.'),
@@ -48,38 +55,59 @@ export type Trust =
   | { readonly trusted: true; readonly name: string }
   | { readonly trusted: false; readonly reason: string };
 
+/** What a time-stamping authority said about the file; `before` is null where its token does not hold. */
+export interface TrustedTime {
+  readonly before: string | null;
+  readonly detail: string;
+  /** The stamp is over the file as it is: over its countersignatures too, and not only over what was sealed. */
+  readonly ofWholeFile?: boolean;
+}
+
 /** A signature as the list is asked about it. */
 export interface Signed {
   readonly kid: string;
   readonly role: Role;
-  /** As the signer states it. */
+  /** As the signer states it: a holder of the key may state anything. */
   readonly signedAt: string;
   /** Before when it was certainly made, by somebody else's clock; null where nobody vouches for that. */
   readonly before: string | null;
+  /** A log contains what was signed, and a key that is believed now signed that log. */
+  readonly inLog: boolean;
 }
 
-/** Whether the list believes this key in this role at the time that the signature states. */
-export function trustIn(list: TrustList, { kid, role, signedAt, before }: Signed): Trust {
+/** From when on a key is not believed: it was revoked, its time is over, or it named another. Null for a key of now. */
+export function endOf(list: TrustList, kid: string): { readonly at: string | null } | null {
+  const key = list.keys.find((one) => one.kid === kid);
+  const next = list.keys.find(({ follows }) => follows === kid);
+  const ends = [key?.revoked?.from, key?.validUntil, next?.validFrom].filter((one) => one !== undefined);
+  if (ends.length === 0) return next === undefined ? null : { at: null };
+  return { at: ends.reduce((a, b) => (Date.parse(a) <= Date.parse(b) ? a : b)) };
+}
+
+/** Whether the list believes this key in this role. Whoever holds a key that is gone can state any time. */
+export function trustIn(list: TrustList, { kid, role, signedAt, before, inLog }: Signed): Trust {
   const key = list.keys.find((one) => one.kid === kid);
   if (key === undefined) return no('the key is not on the trust list');
-  const { name = key.kid, validFrom, validUntil, revoked } = key;
-  const at = Date.parse(signedAt);
+  const { name = key.kid, validFrom, revoked } = key;
   if (key.role !== undefined && key.role !== role)
     return no(`the key is on the trust list as ${key.role}, not as ${role}`);
-  if (validFrom !== undefined && at < Date.parse(validFrom))
+  if (validFrom !== undefined && Date.parse(signedAt) < Date.parse(validFrom))
     return no(`the key is trusted from ${validFrom}, but signed on ${signedAt}`);
-  if (validUntil !== undefined && at > Date.parse(validUntil))
-    return no(`the key was trusted until ${validUntil}, but signed on ${signedAt}`);
-  if (revoked !== undefined && at >= Date.parse(revoked.from))
-    return no(`the key was revoked from ${revoked.from} (${revoked.reason}), but signed on ${signedAt}`);
-  if (
-    revoked?.reason === 'compromised' &&
-    !(before !== null && Date.parse(before) < Date.parse(revoked.from))
-  )
-    return no(
-      `the key was compromised on ${revoked.from}, and only a trusted time stamp from before could tell this signature from a forged one`,
-    );
-  return { trusted: true, name };
+  const end = endOf(list, kid);
+  const wasBefore =
+    end !== null && end.at !== null && before !== null && Date.parse(before) <= Date.parse(end.at);
+  if (end === null || inLog || wasBefore) return { trusted: true, name };
+  const over =
+    revoked !== undefined
+      ? `the key was revoked from ${revoked.from} (${revoked.reason})`
+      : end.at === null
+        ? 'the key named another one'
+        : `the key was trusted until ${end.at}`;
+  return end.at !== null && Date.parse(signedAt) > Date.parse(end.at)
+    ? no(`${over}, but signed on ${signedAt}`)
+    : no(
+        `${over}, and only its own word says that it signed before: a proof from the log, or a trusted time stamp, can show it`,
+      );
 }
 
 const no = (reason: string): Trust => ({ trusted: false, reason });

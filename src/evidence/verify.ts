@@ -7,12 +7,13 @@ import { COMPLETENESS, contentsAndCompleteness } from './completeness.ts';
 import { inTheLog } from './in-the-log.ts';
 import { JUDGED_AGAIN, judgedAgain } from './judged-again.ts';
 import { checkSignatures, type SignatureReport } from './jws.ts';
+import type { LaterLog } from './later-log.ts';
 import { daysOutOfPlaceAmong, outOfPlaceWords } from './order-of-time.ts';
 import { type JobRecord, type OpenedRecord, openRecord, rulesOf } from './record.ts';
 import { entriesOf, type Withheld, withheldIn } from './sharing.ts';
-import { signatureFault, signerCheck } from './signers.ts';
+import { countersignatureFault, signatureFault, signerCheck } from './signers.ts';
 import { type StationState, stationOf } from './station.ts';
-import type { TrustList } from './trust.ts';
+import type { TrustedTime, TrustList } from './trust.ts';
 import type { Verdict } from './verdict.ts';
 
 export interface VerificationReport {
@@ -27,24 +28,20 @@ export interface VerificationReport {
   readonly withheld: readonly Withheld[];
 }
 
-/** What a time-stamping authority said about the file; `before` is null where its token does not hold. */
-export interface TrustedTime {
-  readonly before: string | null;
-  readonly detail: string;
-}
-
 const CHECKS = ['signatures', 'signer', 'log', 'contents', COMPLETENESS, JUDGED_AGAIN, 'clock'] as const;
 
 /**
  * Checks the bytes of a record file. When they do not have the form of a record only that is said; else all checks are
  * made, so that the report names every fault. `time` is the finding about a trusted time stamp, where there is one;
- * `readAt` is the reader's own clock (ISO), so that a record from the future is seen to be one.
+ * `readAt` is the reader's own clock (ISO), so that a record from the future is seen to be one; `later` is what shows that it
+ * was sealed before its key ended, where the reader has it.
  */
 export function verifyRecord(
   bytes: Uint8Array,
   trustList: TrustList,
   time: TrustedTime | null = null,
   readAt: string | null = null,
+  later: LaterLog | null = null,
 ): VerificationReport {
   const opened = openRecord(bytes);
   if (!opened.ok) {
@@ -60,7 +57,7 @@ export function verifyRecord(
   const signatures = checkSignatures(jws, payload);
   const station = stationIn(record);
   const edition = editionOf(rulesOf(record.entries));
-  const signer = signerCheck(record, signatures, { station, list: trustList, before: time?.before ?? null });
+  const signer = signerCheck(record, signatures, { station, list: trustList, time, later });
   const { contents, completeness, proof } = contentsAndCompleteness(record, station, edition);
   const others = [
     signatureCheck(opened.value, signatures, station),
@@ -107,6 +104,9 @@ function signatureCheck(
 ): Check {
   const fault = signatureFault(record, signatures, station);
   if (fault !== null) return failed('signatures', fault);
+  const added = countersignatureFault(record, signatures);
+  if (added !== null)
+    return doubtful('signatures', `A COUNTERSIGNATURE IS NOT GOOD. ${added} What was sealed is unchanged.`);
   return passed(
     'signatures',
     `The file is unchanged. ${signatures.length === 1 ? '1 signature holds' : `${signatures.length} signatures hold`}.`,

@@ -1,7 +1,7 @@
 /** What verification of a package looks at, file by file: each check says in one sentence how it came out. */
 import { canonical } from '../evidence/canonical.ts';
 import { type Check, doubtful, failed, passed } from '../evidence/check.ts';
-import { checkpointHolds, type SignedCheckpoint } from '../evidence/checkpoint.ts';
+import { isSignedBy, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { entryHash } from '../evidence/entry.ts';
 import { thumbprint } from '../evidence/jwk.ts';
 import type { StationEntry } from '../evidence/log.ts';
@@ -79,7 +79,7 @@ export function checkSigner(
   list: TrustList,
 ): Check {
   if (kid === null) return failed('signer', 'Nobody knows who made it.');
-  const trust = stationTrust({ kid, signedAt: at }, station, list, null);
+  const trust = stationTrust({ kid, signedAt: at }, station, list, { before: null, inLog: false });
   return trust.trusted
     ? passed('signer', `Made by the station ${trust.name} on ${at}, with its key ${kid}.`)
     : failed('signer', `It says that it is of ${name}. Station key ${kid}: ${trust.reason}.`);
@@ -212,6 +212,22 @@ export function checkTimes(
   return doubtful(name, `TIMES IN DOUBT: ${astray.slice(0, SHOWN).join('; ')}${more}.`);
 }
 
+const DAY_MS = 86_400_000;
+
+/** Whether the index was made when it says: not ahead of the reader's clock, and not before what it holds. */
+export function checkMade({ at }: PackageIndex, jobs: readonly Span[], readAt: string): Check {
+  const name = 'made';
+  if (Date.parse(at) - Date.parse(readAt) > DAY_MS)
+    return failed(name, `The package is dated ${at}, and the clock of this computer says ${readAt}.`);
+  const last = Math.max(...jobs.map((job) => Date.parse(job.last.at)));
+  if (last - Date.parse(at) > DAY_MS)
+    return doubtful(
+      name,
+      `TIMES IN DOUBT: the package is dated ${at}, and a job in it ends on ${new Date(last).toISOString()}.`,
+    );
+  return passed(name, `Made on ${at}.`);
+}
+
 /** Whether records stand in the package's log; `checkpoints` are those inside them. */
 export function checkSameLog(
   checkpoints: readonly { readonly path: string; readonly checkpoint: SignedCheckpoint | null }[],
@@ -231,6 +247,9 @@ export function checkSameLog(
 }
 
 const isSigned = (checkpoint: SignedCheckpoint, { keys }: StationState) =>
-  keys.some(({ jwk }) => checkpointHolds(checkpoint, jwk));
+  isSignedBy(
+    checkpoint,
+    keys.map(({ jwk }) => jwk),
+  );
 
 const fromBase64 = (text: string) => Buffer.from(text, 'base64');

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import { JUDGED_AGAIN } from '../evidence/judged-again.ts';
+import type { LaterLog } from '../evidence/later-log.ts';
 import type { Moment } from '../evidence/order-of-time.ts';
 import { withheldSchema } from '../evidence/sharing.ts';
 import type { TrustList } from '../evidence/trust.ts';
@@ -10,6 +11,7 @@ import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
 import { openItemSchema } from '../job/open-item.ts';
 import type { FigureSource } from '../reading.ts';
 import { summarySchema } from '../rules/summary.ts';
+import { shownBy } from './histories.ts';
 
 const momentSchema = z.strictObject({ seq: z.int(), at: z.string() });
 
@@ -26,7 +28,15 @@ const findingSchema = z.strictObject({
   stated: z
     .strictObject({
       job: z.string(),
+      /** Thumbprint of the station's key that signed it. */
+      kid: z.string(),
       checkpoint: z.string(),
+      /** What it shows of its log, for holding it against others. */
+      shown: z.strictObject({
+        places: z.instanceof(Float64Array),
+        hashes: z.instanceof(Uint8Array),
+        entries: z.instanceof(Uint8Array),
+      }),
       sources: summarySchema.shape.sources,
       figures: summarySchema.shape.figures,
       /** Its first and its last entry. */
@@ -43,8 +53,14 @@ export type Finding = z.infer<typeof findingSchema>;
 export const findingsSchema = z.array(findingSchema);
 
 /** Verifies the bytes of one record file; `readAt` is the reader's clock (ISO). */
-export function findingOf(file: string, bytes: Uint8Array, trust: TrustList, readAt: string): Finding {
-  const report = verifyRecord(bytes, trust, null, readAt);
+export function findingOf(
+  file: string,
+  bytes: Uint8Array,
+  trust: TrustList,
+  readAt: string,
+  later: LaterLog | null = null,
+): Finding {
+  const report = verifyRecord(bytes, trust, null, readAt, later);
   const fault =
     report.checks.find(({ outcome }) => outcome === 'failed') ??
     report.checks.find(({ name }) => isNotJudged(report) && name === JUDGED_AGAIN);
@@ -57,7 +73,9 @@ export function findingOf(file: string, bytes: Uint8Array, trust: TrustList, rea
     failed: failedIn(report),
     stated: record && {
       job: record.job,
+      kid: record.signers.find(({ role }) => role === 'station')?.kid ?? '',
       checkpoint: record.log.checkpoint,
+      shown: shownBy(record),
       sources: record.summary.sources,
       figures: record.summary.figures,
       first: momentOf(record.entries[0]),

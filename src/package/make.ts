@@ -5,6 +5,7 @@ import { canonicalBytes } from '../evidence/canonical.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import { consistencyProof, type Subtrees, setProof } from '../evidence/merkle.ts';
+import { noteText } from '../evidence/note.ts';
 import { MAX_RECORD_BYTES, openRecord, sealRecord, tooLong } from '../evidence/record.ts';
 import { type Kinds, sharedRecord, withoutKinds } from '../evidence/sharing.ts';
 import type { StationState } from '../evidence/station.ts';
@@ -97,7 +98,7 @@ export async function makePackage(
   );
   if (since !== null) {
     older.add(since.size);
-    await add(PACKAGE_FILES.kept, noteOf(since));
+    await add(PACKAGE_FILES.kept, Buffer.from(noteText(since)));
   }
   const proofs = proofsOf(from.log.tree, checkpoint.size, older, stationEntries);
   await add(PACKAGE_FILES.checkpoint, Buffer.from(from.checkpoint));
@@ -221,16 +222,5 @@ function proofsOf(
     station: setProof(tree, indexes, size).map(base64),
   };
 }
-
-/** The note as it was read. */
-const noteOf = ({ text, signatures }: SignedCheckpoint) =>
-  Buffer.from(
-    `${text}\n${signatures
-      .map(
-        ({ name, keyHash, signature }) =>
-          `— ${name} ${Buffer.concat([keyHash, signature]).toString('base64')}\n`,
-      )
-      .join('')}`,
-  );
 
 const base64 = (hash: Uint8Array) => Buffer.from(hash).toString('base64');

@@ -9,7 +9,7 @@ import { PACKAGE_FILES, type PackageFile, type PackageIndex, readProofs, readSta
 /** No index, proof or list of the station's entries is larger. */
 export const MAX_BYTES = 256 << 20;
 /** No checkpoint or signature is larger. */
-export const MAX_NOTE_BYTES = 10_000;
+export const MAX_NOTE_BYTES = 130_000;
 
 export interface FilesThere {
   /** What is no plain file has no digest, and is named as well. */

@@ -4,9 +4,11 @@ import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import type { Span } from '../evidence/order-of-time.ts';
 import { addedUp, type Withheld } from '../evidence/sharing.ts';
+import type { StationState } from '../evidence/station.ts';
 import { type Finding, isSound, type Unproven, unprovenIn } from './finding.ts';
 import type { NewProgress } from './folder.ts';
 import type { PackageIndex } from './format.ts';
+import { historiesText, twoHistories } from './histories.ts';
 
 /** Verifies the records at these paths of the package, in any order, and gives what came out as it comes. */
 export type VerifyRecords = (
@@ -20,8 +22,9 @@ export interface Records {
   readonly left: 'newer' | 'other-rules' | null;
   /** Empty where no job was. */
   readonly unproven: Unproven;
-  /** Set where some were signed by a key that the reader does not trust. */
-  readonly untrusted: Check | null;
+  /** Set where some were signed by a key that the reader does not trust and that is none of this station's. */
+  readonly untrusted: (station: StationState | string) => Check | null;
+  readonly oneHistory: Check;
   readonly withheld: readonly Withheld[];
   /** Where its jobs stand in the log, and when. */
   readonly jobs: readonly (Span & { readonly job: string })[];
@@ -54,7 +57,8 @@ export async function recordsIn(
     left:
       (['newer', 'other-rules'] as const).find((left) => findings.some(({ verdict }) => verdict === left)) ??
       null,
-    untrusted: untrustedIn(findings),
+    untrusted: (station) => untrustedIn(findings, station),
+    oneHistory: checkHistory(findings),
     withheld: addedUp(findings.flatMap(({ withheld }) => withheld)),
     checkpoints,
     jobs: findings.flatMap(({ stated }) => (stated === null ? [] : [stated])),
@@ -111,8 +115,19 @@ function checkRecords(index: PackageIndex, findings: readonly Finding[]): Check 
   );
 }
 
-function untrustedIn(findings: readonly Finding[]): Check | null {
-  const untrusted = findings.filter(({ failed: names }) => names.includes('signer'));
+function checkHistory(findings: readonly Finding[]): Check {
+  const [split] = twoHistories(findings);
+  return split === undefined
+    ? passed('one history', 'No two records contradict each other.')
+    : failed('one history', `${historiesText(split)}.`);
+}
+
+/** A key of the station that has ended since is vouched for by the log that the newest one signed, where the record is in it. */
+function untrustedIn(findings: readonly Finding[], station: StationState | string): Check | null {
+  const own = new Set(typeof station === 'string' ? [] : station.keys.map(({ kid }) => kid));
+  const untrusted = findings.filter(
+    ({ failed: names, stated }) => names.includes('signer') && !own.has(stated?.kid ?? ''),
+  );
   const [first] = untrusted;
   if (first === undefined) return null;
   return failed(

@@ -14,6 +14,7 @@ const KEYS: ReadonlySet<StationEvent['type']> = new Set<StationEvent['type']>([
   'key-rotated',
   'key-replaced',
   'key-revoked',
+  'entries-lost',
 ]);
 
 /**

@@ -10,6 +10,7 @@ import {
   checkImpacts,
   checkKept,
   checkLog,
+  checkMade,
   checkSameLog,
   checkSignature,
   checkSigner,
@@ -30,6 +31,10 @@ export interface Reader {
   /** The checkpoint that the reader kept from before. */
   readonly kept: SignedCheckpoint | null;
   readonly verifyRecords: VerifyRecords;
+  /** Whether the files for people say what the records say; null where nobody can tell. */
+  readonly checkReadings: (index: PackageIndex, log: PackageLog) => Promise<Check>;
+  /** The reader's own clock (ISO). */
+  readonly readAt: string;
   readonly progress: NewProgress;
 }
 
@@ -68,12 +73,17 @@ export async function verifyPackage(folder: FolderToRead, reader: Reader): Promi
     ...(since === null ? [] : [since]),
     ...(typeof log === 'string' ? [] : [checkSameLog(records.checkpoints, log)]),
     records.check,
+    records.oneHistory,
+    checkMade(index, records.jobs, reader.readAt),
     checkTimes(records.jobs, typeof log === 'string' ? [] : log.entries),
     ...(typeof log === 'string' ? [] : [checkImpacts(index, log.entries)]),
   ];
+  // Nobody reads a file that is not as it was signed.
+  const isWhole = others.every(({ outcome }) => outcome !== 'failed') && records.left !== 'newer';
+  if (isWhole && typeof log !== 'string') others.push(await reader.checkReadings(index, log));
   const maker = checkSigner(kid, index, station, reader.trust);
   const signer = withFault(
-    maker.outcome === 'passed' ? (records.untrusted ?? maker) : maker,
+    maker.outcome === 'passed' ? (records.untrusted(station) ?? maker) : maker,
     reader.trustFault,
   );
   const [first, ...rest] = others;

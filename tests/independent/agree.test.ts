@@ -12,7 +12,7 @@ import { checkClock } from '../../src/evidence/clock.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
-import { AT, kidOf, station, stranger, trusting } from '../evidence/sample-job.ts';
+import { AT, kidOf, station, stranger, technician, trusting } from '../evidence/sample-job.ts';
 import { withOneLeafChanged } from './hostile/leaves.ts';
 import { hostileRecords } from './hostile/records.ts';
 import { ROTATED, validRecords, WHOLE, WRONGLY_NAMED } from './hostile/valid.ts';
@@ -165,15 +165,43 @@ describe.skipIf(missing !== null)(
         ['the key as a station', [key(station, { role: 'station' })], true, true],
         ['the key as a technician', [key(station, { role: 'technician' })], false, false],
         ['the key from later on', [key(station, { validFrom: after })], false, false],
-        ['the key until then', [key(station, { validUntil: AT })], true, true],
+        [
+          'the key until then, and nothing shows that it signed before',
+          [key(station, { validUntil: AT })],
+          false,
+          false,
+        ],
         ['the key until earlier', [key(station, { validUntil: before })], false, false],
-        ['the key, lost later', [key(station, revoked(after, 'lost'))], true, true],
+        [
+          'the key, lost later, and nothing shows that it signed before',
+          [key(station, revoked(after, 'lost'))],
+          false,
+          false,
+        ],
         ['the key, lost then', [key(station, revoked(AT, 'lost'))], false, false],
         ['the key, lost before', [key(station, revoked(before, 'lost'))], false, false],
         ['the key, compromised later', [key(station, revoked(after, 'compromised'))], false, false],
         ['the key before', [key(stranger)], false, true],
         ['the key before, until earlier', [key(stranger, { validUntil: before })], false, false],
         ['the key before, retired since', [key(stranger, revoked(after, 'retired'))], false, false],
+        [
+          'the key before, until later: it names nobody',
+          [key(stranger, { validUntil: after })],
+          false,
+          false,
+        ],
+        [
+          'the key before, which another one follows',
+          [key(stranger), key(technician, { follows: kidOf(stranger) })],
+          false,
+          false,
+        ],
+        [
+          'the key before and this one, which follows it',
+          [key(stranger), key(station, { follows: kidOf(stranger) })],
+          true,
+          true,
+        ],
         [
           'the key before, but this one no more',
           [key(stranger), key(station, revoked(before, 'lost'))],

@@ -15,6 +15,7 @@ const FORMS = [
   'record',
   'key-statement',
   'trust-list',
+  'consistency',
   'package-index',
   'package-header',
   'package-proofs',

@@ -6,7 +6,7 @@ from clock import check_clock
 from disclosures import check_disclosures, text_at
 from jws import check_signature, from_base64url, read_header, thumbprint
 from samples import check_samples
-from tree import Checkpoint, check_entries
+from tree import Checkpoint, check_entries, is_consistent
 from trust import Station
 
 MAX_BYTES = 32 << 20
@@ -21,7 +21,7 @@ class NoRecord(Exception):
 class Record:
     """What was found. Raises NoRecord, or Refused for a record that is not authentic."""
 
-    def __init__(self, data, schemas, trust):
+    def __init__(self, data, schemas, trust, later=None):
         jws = _open(data, schemas)
         self.content = read_canonical(from_base64url(jws["payload"], "payload"), "payload")
         schemas["record"].check(self.content, "payload")
@@ -32,7 +32,7 @@ class Record:
         check_record_form(self.content)
         _check_writers(self.content, self.texts)
         self.station = _station_of(self.content, self.texts, schemas)
-        signed = _check_signatures(jws, schemas)
+        signed = _check_signatures(jws, schemas, len(self.content["signers"]))
         self._check_signers(signed)
         self.checkpoint = self._check_log()
         self._check_contents()
@@ -41,7 +41,8 @@ class Record:
         if _calls_itself_complete(self.content) and not self.complete and not _is_void(self.content):
             raise Refused("contents", "closed as complete, and it is not")
         self.trusted = any(
-            header["role"] == "station" and self.station.is_trusted(header["kid"], header["signedAt"], trust)
+            header["role"] == "station"
+            and self.station.is_trusted(header["kid"], header["signedAt"], trust, self._is_in(later, trust))
             for header in signed
         )
 
@@ -51,7 +52,7 @@ class Record:
         found = [(header["role"], header["kid"]) for header in signed]
         if found[: len(due)] != due or any(role != "countersigner" for role, _ in found[len(due) :]):
             raise Refused("signatures", "not those that the content announces")
-        if len(set(found)) < len(found):
+        if len(set(due)) < len(due):
             raise Refused("signatures", "somebody signed twice")
         key = station.key_of(_technician(content["entries"], self.texts))
         for role, kid in due:
@@ -66,6 +67,15 @@ class Record:
         if content["technicianSignature"] != _technician_signature(due, station, key):
             raise Refused("technicianSignature", "not what the log says")
 
+    def _is_in(self, later, trust):
+        """Whether a later log that a key of now signed begins with the log of this record."""
+        if later is None or later.checkpoint.origin != self.checkpoint.origin:
+            return False
+        if not later.checkpoint.is_signed_by_any(trust.keys_of_now()):
+            return False
+        old, now = self.checkpoint, later.checkpoint
+        return is_consistent(old.size, old.root, now.size, now.root, later.path)
+
     def _check_log(self):
         content = self.content
         for i, entry in enumerate(content["entries"]):
@@ -76,7 +86,8 @@ class Record:
         if checkpoint.origin != self.station.origin:
             raise Refused("log.checkpoint", "of another log")
         [kid] = [one["kid"] for one in content["signers"] if one["role"] == "station"]
-        if not any(thumbprint(key) == kid and checkpoint.is_signed_by(key) for key, _ in self.station.keys):
+        keys = [key for key, _ in self.station.keys]
+        if not any(thumbprint(key) == kid for key in checkpoint.signers(keys)):
             raise Refused("log.checkpoint", "not signed by the key of the station")
         leaves = content["background"] + content["entries"]
         check_entries(leaves, checkpoint.size, content["log"]["proof"], checkpoint.root, "log.proof")
@@ -139,14 +150,18 @@ def _check_writers(content, texts):
             raise Refused("by", "concealed, and no name")
 
 
-def _check_signatures(jws, schemas):
-    """The headers, in the order of the file; every signature holds."""
+def _check_signatures(jws, schemas, announced):
+    """The headers of signatures that hold, in the order of the file. All that are announced hold; others anybody may add."""
     headers = []
     for i, one in enumerate(jws["signatures"]):
         place = f"signatures[{i}]"
-        header, key = read_header(one["protected"], schemas["record-header"], place)
-        check_signature(one["protected"], jws["payload"], one["signature"], key, place)
-        headers.append(header)
+        try:
+            header, key = read_header(one["protected"], schemas["record-header"], place)
+            check_signature(one["protected"], jws["payload"], one["signature"], key, place)
+            headers.append(header)
+        except Refused:
+            if i < announced:
+                raise
     return headers
 
 

@@ -51,7 +51,7 @@ def largest_power_below(n):
 
 def is_consistent(old_size, old_root, size, root, path):
     """RFC 9162, 2.1.4.2."""
-    if old_size > size:
+    if old_size > size or (old_size == 0 and old_root != EMPTY_ROOT):
         return False
     if old_size == size:
         return path == [] and old_root == root
@@ -77,38 +77,62 @@ def is_consistent(old_size, old_root, size, root, path):
     return sn == 0 and fr == old_root and sr == root
 
 
-# White space as the form means it, and "+": neither may be in a name.
-_NAME = r"[^\s\ufeff+]{1,200}"
-_NOTE = re.compile(
-    rf"(({_NAME})\n(0|[1-9][0-9]{{0,15}})\n([A-Za-z0-9+/]{{43}}=)\n)\n((?:\u2014 {_NAME} [A-Za-z0-9+/=]{{1,400}}\n){{1,16}})"
-)
+# A name has no white space of any script (Python counts control characters in, which are refused anyway) and no "+".
+_SIGNATURE = re.compile(r"\u2014 ([^\s+]+) ([A-Za-z0-9+/]+={0,2})")
+_TEXT = re.compile(r"(.+)\n(0|[1-9][0-9]{0,15})\n([A-Za-z0-9+/]{43}=)\n(?:.+\n)*")
+_CONTROLS = re.compile(r"[\x00-\x09\x0b-\x1f\ud800-\udfff]")
+MAX_NOTE = 128_000
+MAX_SIGNATURES = 64
 
 
 class Checkpoint:
     """A checkpoint as read; its signatures have not been looked at."""
 
     def __init__(self, note, place):
-        found = _NOTE.fullmatch(note)
-        if found is None or int(found[3]) > 2**53 - 1:
+        text, gap, lines = note.rpartition("\n\n")
+        self.text = text + "\n"
+        found = _TEXT.fullmatch(self.text)
+        # Length as UTF-16 counts it.
+        length = len(note.encode("utf-16-le", "surrogatepass")) // 2
+        if gap == "" or found is None or _CONTROLS.search(note) or length > MAX_NOTE or int(found[2]) > 2**53 - 1:
             raise Refused(place, "not of the form of a checkpoint")
-        self.text, self.origin, size, root, lines = found.groups()
+        self.origin, size, root = found.groups()
         self.size = int(size)
         self.root = from_base64(root, place)
         self.signatures = []
-        for line in lines.rstrip("\n").split("\n"):
-            _, name, blob = line.split(" ")
-            data = from_base64(blob, place)
+        *lines, end = lines.split("\n")
+        if end != "" or not 1 <= len(lines) <= MAX_SIGNATURES:
+            raise Refused(place, "no signatures, too many, or no line feed at the end")
+        for line in lines:
+            signed = _SIGNATURE.fullmatch(line)
+            data = b"" if signed is None else from_base64(signed[2], place)
             if len(data) < 5:
-                raise Refused(place, "a signature that is too short")
-            self.signatures.append((name, data[:4], data[4:]))
+                raise Refused(place, "a line that is no signature")
+            self.signatures.append((signed[1], data[:4], data[4:]))
 
-    def is_signed_by(self, jwk):
-        key = public_key(jwk, "checkpoint")
-        key_hash = hashlib.sha256(self.origin.encode() + b"\n\x01" + key).digest()[:4]
-        return any(
-            name == self.origin and hash_ == key_hash and signature_holds(self.text.encode(), signature, key)
-            for name, hash_, signature in self.signatures
-        )
+    def signers(self, keys):
+        """Those of the keys that signed under the name of the log; none where a signature of one of them does not hold."""
+        found = []
+        for jwk in keys:
+            key = public_key(jwk, "checkpoint")
+            key_id = hashlib.sha256(self.origin.encode() + b"\n\x01" + key).digest()[:4]
+            own = [mark for name, id_, mark in self.signatures if name == self.origin and id_ == key_id]
+            if not all(signature_holds(self.text.encode(), mark, key) for mark in own):
+                return []
+            if own:
+                found.append(jwk)
+        return found
+
+    def is_signed_by_any(self, keys):
+        return self.signers(keys) != []
+
+
+class Later:
+    """A later checkpoint, and the proof that its log begins with an older one."""
+
+    def __init__(self, content):
+        self.checkpoint = Checkpoint(content["checkpoint"], "proof")
+        self.path = [from_base64(one, "proof") for one in content["path"]]
 
 
 def origin_of(first_key):

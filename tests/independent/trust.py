@@ -22,18 +22,22 @@ class TrustList:
                 raise Refused("trust list", "a kid that is not the thumbprint, or a key twice")
             self.keys[key["kid"]] = key
 
-    def trusts(self, kid, role, signed_at):
+    def has_ended(self, kid):
+        """Its time is over, it was revoked, or another key on the list took its place."""
+        key = self.keys.get(kid, {})
+        return "validUntil" in key or "revoked" in key or any(one.get("follows") == kid for one in self.keys.values())
+
+    def trusts(self, kid, role, signed_at, in_log):
         key = self.keys.get(kid)
         if key is None or key.get("role", role) != role:
             return False
-        at = time_of(signed_at)
-        if "validFrom" in key and at < time_of(key["validFrom"]):
+        if "validFrom" in key and time_of(signed_at) < time_of(key["validFrom"]):
             return False
-        if "validUntil" in key and at > time_of(key["validUntil"]):
-            return False
-        revoked = key.get("revoked")
-        # Nobody gives a time stamp here, so that all signatures of a compromised key are doubtful.
-        return revoked is None or (revoked["reason"] != "compromised" and at < time_of(revoked["from"]))
+        # Nobody gives a time stamp here: only a later log shows what a key that has ended signed before.
+        return in_log or not self.has_ended(kid)
+
+    def keys_of_now(self):
+        return [key for kid, key in self.keys.items() if key.get("role", "station") == "station" and not self.has_ended(kid)]
 
 
 class Station:
@@ -72,10 +76,13 @@ class Station:
                 return key
         return None
 
-    def is_trusted(self, kid, signed_at, trust):
-        """By the list itself, or by the key before it, which named it."""
+    def has_key(self, kid):
+        return any(thumbprint(key) == kid for key, _ in self.keys)
+
+    def is_trusted(self, kid, signed_at, trust, in_log=False):
+        """By the list itself, or by the key before it, which named it and has not ended."""
         if kid in trust.keys:
-            return trust.trusts(kid, "station", signed_at)
+            return trust.trusts(kid, "station", signed_at, in_log)
         at = next((i for i, (key, _) in enumerate(self.keys) if thumbprint(key) == kid), 0)
         if at == 0 or self.keys[at][1] is None:
             return False
@@ -84,6 +91,6 @@ class Station:
         if said is None or said["log"] != self.origin or thumbprint(said["next"]) != kid:
             return False
         old_kid = thumbprint(old)
-        if "revoked" in trust.keys.get(old_kid, {}):
+        if trust.has_ended(old_kid):
             return False
         return self.is_trusted(old_kid, said["at"], trust)

@@ -12,15 +12,15 @@ import argparse
 import json
 import os
 
-from canonical import Refused
+from canonical import Refused, read_json
 from package import NoPackage, Package, is_package
 from record import NoRecord, Record
 from schema import Schema
-from tree import Checkpoint
+from tree import Checkpoint, Later
 from trust import TrustList
 
 NAMES = (
-    "record-file record-header record key-statement trust-list "
+    "record-file record-header record key-statement trust-list consistency "
     "package-index package-header package-proofs package-station"
 ).split()
 
@@ -33,7 +33,7 @@ def verdict_on(path, schemas, trust, kept):
             found = Package(path, schemas, trust, kept)
         else:
             with open(path, "rb") as file:
-                found = Record(file.read(), schemas, trust)
+                found = Record(file.read(), schemas, trust, later_beside(path, schemas))
     except (NoRecord, NoPackage) as fault:
         return {"verdict": "unreadable", "why": str(fault)}
     except Refused as fault:
@@ -45,6 +45,19 @@ def verdict_on(path, schemas, trust, kept):
         "withheld": found.withheld,
         "jumps": getattr(found, "jumps", None),
     }
+
+
+def later_beside(path, schemas):
+    """The proof beside a record whose key has ended; one that cannot be read proves nothing."""
+    if not os.path.isfile(path + ".proof"):
+        return None
+    with open(path + ".proof", "rb") as file:
+        try:
+            content = read_json(file.read(), "proof")
+            schemas["consistency"].check(content, "proof")
+            return Later(content)
+        except Refused:
+            return None
 
 
 def main():

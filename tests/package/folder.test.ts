@@ -1,6 +1,7 @@
 /** A package made and verified in memory: all that the room needs of a disk, a clock or a key comes in. */
 import { createHash } from 'node:crypto';
 import { beforeEach, describe, expect, it } from 'vitest';
+import { passed } from '../../src/evidence/check.ts';
 import { readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
 import { entryHash } from '../../src/evidence/entry.ts';
 import { treeOf, treeRoot } from '../../src/evidence/merkle.ts';
@@ -69,13 +70,15 @@ describe('a package', () => {
       { at: NOW, version: '0.1.0', progress: silent },
     );
   const bytesAt = (path: string) => files.get(path) ?? Buffer.alloc(0);
-  const verified = (trust = trusting(station), kept: string | null = null, recordAt = bytesAt) => {
+  const verified = (trust = trusting(station), kept: string | null = null, recordAt = bytesAt, readAt = NOW) => {
     const note = kept === null ? null : readCheckpoint(kept, 'kept');
     return verifyPackage(folder, {
       trust,
       trustFault: null,
       kept: note?.ok === true ? note.value : null,
       progress: silent,
+      readAt,
+      checkReadings: async () => passed('papers', 'Not looked at here.'),
       verifyRecords: async (paths, take) =>
         take(paths.map((path) => findingOf(path, recordAt(path), trust, NOW))),
     });

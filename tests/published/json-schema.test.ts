@@ -35,6 +35,7 @@ interface Case {
   readonly value: unknown;
 }
 
+const HASH = Buffer.alloc(32).toString('base64');
 const decoded = (part: string | undefined): unknown =>
   JSON.parse(Buffer.from(part ?? '', 'base64url').toString('utf8'));
 
@@ -124,6 +125,11 @@ const GOOD: readonly Case[] = [
   ),
   { what: 'what is signed in it', form: 'record', value: record },
   { what: 'the trust list', form: 'trust-list', value: trusting(station) },
+  {
+    what: 'a proof of consistency',
+    form: 'consistency',
+    value: { form: 'plugmark/consistency/1', from: 3, to: 9, path: [HASH], checkpoint: 'a note' },
+  },
   ...opened.background.map(
     (one): Case => ({ what: `station entry ${one.n}`, form: 'station-entry', value: signedEntry(one) }),
   ),
@@ -225,6 +231,12 @@ const BAD: readonly (Case & { readonly at: string })[] = [
     at: '/at',
   },
   { what: 'half a place in the log', form: 'log-entry', value: { ...entry, seq: 0.5 }, at: '/seq' },
+  {
+    what: 'a short hash in a proof of consistency',
+    form: 'consistency',
+    value: { form: 'plugmark/consistency/1', from: 3, to: 9, path: ['AAAA'], checkpoint: 'a note' },
+    at: '/path/0',
+  },
   { what: 'a private key', form: 'trust-list', value: { keys: [{ ...key, d: 'secret' }] }, at: '/keys/0' },
   {
     what: 'a thousand signatures',

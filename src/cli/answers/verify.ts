@@ -7,6 +7,7 @@ import type { VerificationReport } from '../../evidence/verify.ts';
 import { openItemSchema } from '../../job/open-item.ts';
 import type { Finding, Unproven } from '../../package/finding.ts';
 import type { PackageJob } from '../../package/format.ts';
+import type { TwoHistories } from '../../package/histories.ts';
 import { notProvenByRecord } from '../../report/words/index.ts';
 import { answer, count, decision, figures, sources, time } from './answer.ts';
 
@@ -107,6 +108,15 @@ export const verifyAnswer = z
           }),
         )
         .describe('Every record in the folder.'),
+      histories: z
+        .array(
+          z.strictObject({
+            file: z.string().describe('File of a record.'),
+            other: z.string().describe('File of another one of the same log.'),
+            why: z.string().describe('Where they part.'),
+          }),
+        )
+        .describe('Records that cannot both be true: two histories of one log.'),
     }).describe('Every record in a folder was verified.'),
     answer('verify', {
       of: z.literal('package'),
@@ -171,7 +181,11 @@ export const verifiedRecord = (file: string, report: VerificationReport): Verify
   };
 };
 
-export const verifiedFolder = (folder: string, findings: readonly Finding[]): VerifyAnswer => ({
+export const verifiedFolder = (
+  folder: string,
+  findings: readonly Finding[],
+  histories: readonly TwoHistories[],
+): VerifyAnswer => ({
   form: 'plugmark/verify/1',
   of: 'folder',
   folder,
@@ -189,6 +203,7 @@ export const verifiedFolder = (folder: string, findings: readonly Finding[]): Ve
       doubt,
     }),
   ),
+  histories: [...histories],
 });
 
 interface PackageSaid {

@@ -5,6 +5,7 @@ import { outputFolder } from '../../files/output.ts';
 import { isSoundReport } from '../../package/finding.ts';
 import { ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
+import { laterLogBeside } from '../evidence/later-log-file.ts';
 import { isPackage } from '../evidence/package-folder.ts';
 import { readersTrust } from '../evidence/readers-trust.ts';
 import { verdictLines } from '../evidence/report-lines.ts';
@@ -26,7 +27,7 @@ export async function paper(file: string, { trust, out }: PaperOptions): Promise
   const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
   const { list, fault } = await readersTrust(trust, file);
   if (fault !== null) process.stderr.write(`${safeLine(fault)}\n`);
-  const report = verifyRecord(bytes, list, null, now());
+  const report = verifyRecord(bytes, list, null, now(), laterLogBeside(file));
   const opened = openRecord(bytes);
   const lines = verdictLines(file, report);
   if (!opened.ok || !isSoundReport(report)) {

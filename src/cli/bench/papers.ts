@@ -13,7 +13,8 @@ import type { ReportModel } from '../../report/model.ts';
 import { tracesOf } from '../../report/traces.ts';
 import { noRecordText } from '../../report/words/index.ts';
 import { programVersion } from '../help/version.ts';
-import type { Station } from '../station/station.ts';
+import { keepSigned, refuseTurned } from '../station/one-history.ts';
+import { type Station, stateOf } from '../station/station.ts';
 
 export interface Papers {
   readonly record: string;
@@ -45,6 +46,7 @@ export async function writePapers(
   const content = { program, station: log.stationEntries(), entries, log: { tree: log.tree, size } };
   const signers: Signer[] = [{ privateKey: key.privateKey, role: 'station', signedAt }];
   if (technician !== null) signers.push({ privateKey: technician.privateKey, role: 'technician', signedAt });
+  refuseTurned(station, stateOf(station));
   const { bytes: recordBytes, record } = sealRecord(content, signers);
   if (
     isWithheld(state.technician) &&
@@ -56,7 +58,7 @@ export async function writePapers(
       state.order.job,
       noRecordText({ because: 'too-many-bytes', count: recordBytes.length, most: MAX_RECORD_BYTES }),
     );
-  log.keepCheckpoint(size, record.log.checkpoint);
+  await keepSigned(station, size, record.log.checkpoint);
   const file = join(folder, `${record.job}.record.json`);
   await writeWhole(file, recordBytes);
   return { record: file, ...(await writeDrawn(folder, recordBytes, record)) };

@@ -114,6 +114,9 @@ const declareLog: Declare = (program, run) => {
     .option('--out <file>', 'write it to this file, which does not exist yet')
     .addHelpText('after', closing({}, 'plugmark log checkpoint --out 2026-03.checkpoint'))
     .action((options) => run(async () => (await import('../station/log.ts')).checkpoint(options))());
+  scope(log.command('vkey').description('prints the key that checkpoints are checked by (C2SP verifier key)'))
+    .addHelpText('after', closing({}, 'plugmark log vkey'))
+    .action((options) => run(async () => (await import('../station/log.ts')).printVerifierKey(options))());
   const prove = log
     .command('prove')
     .description('proofs that other programs can check (RFC 9162), as JSON')
@@ -124,7 +127,19 @@ const declareLog: Declare = (program, run) => {
       .description('proves that the log contains an entry')
       .argument('<entry>', 'its number', whole),
   )
-    .addHelpText('after', closing({}, 'plugmark log prove inclusion 12'))
+    .addOption(
+      new Option('--form <form>', 'JSON, or the text of c2sp.org/tlog-proof')
+        .choices(['json', 'tlog-proof'])
+        .default('json'),
+    )
+    .addHelpText(
+      'after',
+      closing(
+        {},
+        'plugmark log prove inclusion 12',
+        'plugmark log prove inclusion 12 --form tlog-proof > 12.tlog-proof',
+      ),
+    )
     .action((entry, options) =>
       run(async () => (await import('../station/log.ts')).proveInclusion(entry, options))(),
     );
@@ -144,6 +159,14 @@ const declareLog: Declare = (program, run) => {
     .action((file, options) =>
       run(async () => (await import('../station/log.ts')).proveConsistency(file, options))(),
     );
+  scope(
+    log
+      .command('lost')
+      .description('states that entries are gone for good, so that the station can sign again'),
+  )
+    .requiredOption('--because <text>', 'what happened')
+    .addHelpText('after', closing({}, 'plugmark log lost --because "disk broke, backup of last week"'))
+    .action((options) => run(async () => (await import('../station/log.ts')).stateLoss(options))());
   json(
     scope(
       log
@@ -173,6 +196,7 @@ const declareKeys: Declare = (program, run) => {
   scope(keys.command('rotate').description('makes a new key for the station; the old one vouches for it'))
     .option('--lost', 'the old key is lost or not to be trusted, and cannot vouch for the new one')
     .option('--because <text>', 'with --lost: what happened')
+    .option('--keep', 'keep the file of the old key, under a passphrase; it is destroyed unless given')
     .addHelpText('after', closing({}, 'plugmark keys rotate'))
     .action((options) => run(async () => (await import('../station/keys.ts')).rotateKey(options))());
   asRevocation(
@@ -189,10 +213,20 @@ const declareKeys: Declare = (program, run) => {
     .action((kid, options) =>
       run(async () => (await import('../station/keys.ts')).revokeKey(kid, options))(),
     );
-  scope(keys.command('lock').description("puts the station's key under a passphrase"))
+  scope(keys.command('lock').description('puts all keys of the station that are here under a passphrase'))
     .option('--remove', 'take the passphrase off')
     .addHelpText('after', closing({}, 'plugmark keys lock'))
-    .action((options) => run(async () => (await import('../station/keys.ts')).lockKey(options))());
+    .action((options) => run(async () => (await import('../station/keys.ts')).lockKeys(options))());
+  scope(
+    keys
+      .command('destroy')
+      .description('writes over and deletes the file of a key that signs no more')
+      .argument('<kid>', 'the key, by its thumbprint'),
+  )
+    .addHelpText('after', closing({}, 'plugmark keys destroy KID'))
+    .action((kid, options) =>
+      run(async () => (await import('../station/keys.ts')).destroyKey(kid, options))(),
+    );
   scope(
     keys
       .command('technician')

@@ -18,23 +18,56 @@ const THREAD = {
   batch: BATCH,
 };
 
+/** The record of a package that is drawn, and the file that its paper is. */
+export interface ToDraw {
+  readonly record: string;
+  readonly paper: string;
+}
+
 /** Draws the papers of the records that a package holds already, on all cores. */
-export async function drawPackagePapers(
+export const drawPackagePapers = (
   folder: string,
   jobs: readonly string[],
   take: (files: readonly PackageFile[]) => void,
+): Promise<void> =>
+  draw(
+    { folder, write: true },
+    jobs.map((job) => ({ record: recordPath(job), paper: paperPath(job) })),
+    take,
+  );
+
+/** What the papers of a package have to be, drawn anew and written nowhere. */
+export const papersAnew = (
+  folder: string,
+  papers: readonly ToDraw[],
+  take: (files: readonly PackageFile[]) => void,
+): Promise<void> => draw({ folder, write: false }, papers, take);
+
+export interface Drawing {
+  readonly folder: string;
+  readonly write: boolean;
+}
+
+async function draw(
+  drawing: Drawing,
+  papers: readonly ToDraw[],
+  take: (files: readonly PackageFile[]) => void,
 ): Promise<void> {
-  if (jobs.length > FEW)
-    return onAllCores({ ...THREAD, workerData: { folder } }, jobs, (answer) =>
+  if (papers.length > FEW)
+    return onAllCores({ ...THREAD, workerData: drawing }, papers, (answer) =>
       take(packageFilesSchema.parse(answer)),
     );
-  for (const job of jobs) take([await drawPackagePaper(folder, job)]);
+  for (const one of papers) take([await drawPackagePaper(drawing, one)]);
 }
 
 /** Draws one from the record as it is in the package: a paper never says more than its record. */
-export async function drawPackagePaper(folder: string, job: string): Promise<PackageFile> {
-  const bytes = await readFile(join(folder, recordPath(job)));
+export async function drawPackagePaper(
+  { folder, write }: Drawing,
+  { record, paper }: ToDraw,
+): Promise<PackageFile> {
+  const bytes = await readFile(join(folder, record));
   const opened = openRecord(bytes);
-  if (!opened.ok) throw new Error(`the record of ${job} was sealed and cannot be opened`);
-  return put(folderToWrite(folder), paperPath(job), await drawnPdf(bytes, opened.value.record));
+  if (!opened.ok) throw new Error(`the record ${record} cannot be opened`);
+  const to = write ? folderToWrite(folder) : { write: () => Promise.resolve() };
+  return put(to, paper, await drawnPdf(bytes, opened.value.record));
 }

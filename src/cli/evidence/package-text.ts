@@ -32,6 +32,9 @@ export function madeLines(folder: string, index: PackageIndex): readonly string[
 
 export const counted = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`;
 
+/** The file that says what lies in the folder. */
+export const READ_ME = 'READ-ME.txt';
+
 /** What lies in the folder, for whoever opens it without having heard of it. */
 export const readMe = (station: string, kid: string, purpose: string) =>
   `Records of spark plug work by ${safeLine(station)}. ${safeLine(purpose)}.

@@ -2,7 +2,7 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { asSealed, MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
-import type { TrustedTime } from '../../evidence/verify.ts';
+import type { TrustedTime } from '../../evidence/trust.ts';
 import { inputName, readBytes } from '../../files/input.ts';
 import { ProblemError } from '../../problem.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -34,8 +34,9 @@ export async function timeStamp(
     await writeFile(answer, await asked(authority, await readFile(query)));
     const held = await openssl('ts', '-verify', '-queryfile', query, '-in', answer, '-CAfile', ca);
     if (!held.ok) throw refused(authority, 'its answer does not hold');
+    const { at } = await tokenIn(answer);
     await writeFile(token, await readFile(answer), { flag: 'wx' });
-    process.stdout.write(`${safeLine(token)}: stamped before ${await timeIn(answer)}.\n`);
+    process.stdout.write(`${safeLine(token)}: stamped before ${at}.\n`);
     return EXIT.done;
   } finally {
     await rm(folder, { recursive: true });
@@ -61,8 +62,11 @@ export async function trustedTime(
     await writeFile(given, bytes);
     for (const data of [given, await sealedIn(folder, bytes)])
       if ((await openssl('ts', '-verify', '-data', data, '-in', time, '-CAfile', ca)).ok) {
-        const before = await timeIn(time);
-        return { before, detail: `An authority that you named saw this record before ${before}.` };
+        const { at: before, hash } = await tokenIn(time);
+        if (!SAFE_HASHES.has(hash))
+          return { before: null, detail: `The time stamp is over a hash by ${hash}, which can be forged.` };
+        const detail = `An authority that you named saw this record before ${before}.`;
+        return { before, detail, ofWholeFile: data === given };
       }
     return {
       before: null,
@@ -81,12 +85,16 @@ async function sealedIn(folder: string, bytes: Uint8Array): Promise<string> {
   return path;
 }
 
-/** The time in a token that holds, as ISO. */
-async function timeIn(token: string): Promise<string> {
+/** Nobody can make two records of one such hash. By SHA-1 somebody can: a stamp over one would hold for the other. */
+const SAFE_HASHES: ReadonlySet<string> = new Set(['sha256', 'sha384', 'sha512']);
+
+/** The time (ISO) in a token that holds, and by which hash it names what it is over. */
+async function tokenIn(token: string): Promise<{ readonly at: string; readonly hash: string }> {
   const { out } = await openssl('ts', '-reply', '-in', token, '-text');
   const at = Date.parse(/^Time stamp: (.+)$/m.exec(out)?.[1] ?? '');
-  if (Number.isNaN(at)) throw refused(token, 'the time in it cannot be read');
-  return new Date(at).toISOString();
+  const hash = /^Hash Algorithm: (\S+)$/m.exec(out)?.[1];
+  if (Number.isNaN(at) || hash === undefined) throw refused(token, 'the time in it cannot be read');
+  return { at: new Date(at).toISOString(), hash };
 }
 
 async function asked(authority: string, query: Buffer): Promise<Buffer> {

@@ -5,6 +5,7 @@ import type { TrustList } from '../../evidence/trust.ts';
 import { onAllCores } from '../../files/threads.ts';
 import { type Finding, findingOf, findingsSchema, unreadable } from '../../package/finding.ts';
 import { now } from '../station/clock.ts';
+import { laterLogBeside } from './later-log-file.ts';
 
 /** So few are verified sooner than a thread has started. */
 const FEW = 8;
@@ -33,7 +34,7 @@ export function verifyFile(file: string, trust: TrustList): Finding {
     // A pipe or a device has no end.
     if (!found.isFile()) return unreadable(file, 'no plain file');
     if (found.size > MAX_RECORD_BYTES) return unreadable(file, 'larger than any record');
-    return findingOf(file, readFileSync(file), trust, now());
+    return findingOf(file, readFileSync(file), trust, now(), laterLogBeside(file));
   } catch (cause) {
     return unreadable(file, cause instanceof Error ? cause.message : 'cannot be read');
   }

@@ -5,6 +5,7 @@ import type { TrustList } from '../../evidence/trust.ts';
 import { VERDICTS, type Verdict } from '../../evidence/verdict.ts';
 import { marksOf } from '../../job/proof.ts';
 import { type Finding, unprovenIn } from '../../package/finding.ts';
+import { historiesText, type TwoHistories, twoHistories } from '../../package/histories.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
 import { checkText, marksText, unprovenText } from '../../report/words/index.ts';
@@ -41,12 +42,13 @@ export async function verifyFolder(
   });
   bar.end();
   findings.sort((a, b) => (a.file < b.file ? -1 : 1));
-  if (options.json === true) printJson(verifiedFolder(folder, findings));
-  else print(linesOf(findings));
-  return gravest(findings);
+  const histories = twoHistories(findings);
+  if (options.json === true) printJson(verifiedFolder(folder, findings, histories));
+  else print(linesOf(findings, histories));
+  return histories.length > 0 ? EXIT.failed : gravest(findings);
 }
 
-function linesOf(findings: readonly Finding[]): readonly string[] {
+function linesOf(findings: readonly Finding[], histories: readonly TwoHistories[]): readonly string[] {
   const bad = findings.filter(({ verdict }) => verdict !== 'authentic');
   const count = (wanted: Verdict) => findings.filter(({ verdict }) => verdict === wanted).length;
   const lines = bad.map(
@@ -62,7 +64,8 @@ function linesOf(findings: readonly Finding[]): readonly string[] {
   const unproven = unprovenText(unprovenIn(findings));
   const total = `${findings.length} records: ${counts.join(', ')}`;
   const withheld = withheldLines(addedUp(findings.flatMap((finding) => finding.withheld)));
-  return [...lines, ...doubts, total, ...withheld, ...(unproven === '' ? [] : [unproven])];
+  const splits = histories.map((one) => `${safeLine(historiesText(one))}.`);
+  return [...lines, ...splits, ...doubts, total, ...withheld, ...(unproven === '' ? [] : [unproven])];
 }
 
 function gravest(findings: readonly Finding[]): ExitCode {

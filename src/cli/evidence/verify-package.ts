@@ -3,11 +3,13 @@ import { type PackageReport, verifyPackage } from '../../package/verify.ts';
 import { VERIFICATION } from '../../report/verification.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedPackage } from '../answers/verify.ts';
+import { now } from '../station/clock.ts';
 import { keptCheckpoint } from '../station/log.ts';
 import type { ExitCode } from '../terminal/exit.ts';
 import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
 import { folderToRead, pathIn } from './package-folder.ts';
+import { checkReadings } from './package-readings.ts';
 import { readersTrust } from './readers-trust.ts';
 import { verifyFiles } from './verify-files.ts';
 import { notProven, packageLines } from './verify-package-text.ts';
@@ -47,6 +49,8 @@ async function reportOn(folder: string, options: PackageOptions): Promise<Packag
     trustFault,
     kept,
     progress,
+    checkReadings: (index, log) => checkReadings(folder, index, log),
+    readAt: now(),
     verifyRecords: (paths, take) =>
       verifyFiles(
         paths.map((path) => join(folder, path)),

@@ -9,6 +9,7 @@ import { verifiedRecord } from '../answers/verify.ts';
 import { now } from '../station/clock.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
+import { laterLogBeside } from './later-log-file.ts';
 import { isPackage } from './package-folder.ts';
 import { readersTrust } from './readers-trust.ts';
 import { reportLines } from './report-lines.ts';
@@ -36,7 +37,7 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
   if (await isFolder(path)) return verifyFolder(path, { ...options, trust });
   const bytes = await readBytes(path, 'record', MAX_RECORD_BYTES);
   const time = await trustedTime(bytes, options);
-  const report = verifyRecord(bytes, trust, time, now());
+  const report = verifyRecord(bytes, trust, time, now(), laterLogBeside(path));
   if (options.json === true) printJson(verifiedRecord(path, report));
   else print(reportLines(path, report));
   return VERIFICATION[report.verdict].exit;

@@ -22,7 +22,7 @@ import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
 import { emptyFolder } from './package-folder.ts';
 import { drawPackagePapers } from './package-papers.ts';
-import { readMe } from './package-text.ts';
+import { READ_ME, readMe } from './package-text.ts';
 
 interface Wanted
   extends Pick<Contents, 'purpose' | 'claim' | 'asked' | 'since' | 'stationEntries' | 'without'> {
@@ -56,7 +56,7 @@ export async function writePackage(
       drawPapers: papers ? (jobs, take) => drawPackagePapers(folder, jobs, take) : null,
       extra: async (log) => [
         ['jobs.csv', Buffer.from(jobsCsv(wanted.jobs.map((job) => withheldFrom(job, wanted.without))))],
-        ['READ-ME.txt', Buffer.from(readMe(station.name, key.kid, purposeText(wanted)))],
+        [READ_ME, Buffer.from(readMe(station.name, key.kid, purposeText(wanted)))],
         ...(await extra(log)),
       ],
     },

@@ -14,6 +14,7 @@ export const FORM_NAMES = [
   'gauge-study',
   'key-statement',
   'trust-list',
+  'consistency',
   'package-index',
   'package-header',
   'package-proofs',

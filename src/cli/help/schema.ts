@@ -5,6 +5,7 @@ import { captureLineSchema } from '../../../drivers/replay/capture.ts';
 import { headerSchema, lineSchema } from '../../../drivers/replay/schema.ts';
 import { gaugeStudyEvents } from '../../evidence/gauge-study-event.ts';
 import { jwsSchema, recordHeaderSchema } from '../../evidence/jws.ts';
+import { laterLogSchema } from '../../evidence/later-log.ts';
 import { jobEntrySchema, stationEntrySchema } from '../../evidence/log.ts';
 import { recordSchema } from '../../evidence/record.ts';
 import { successionSchema } from '../../evidence/succession.ts';
@@ -45,6 +46,9 @@ export const FORMS = {
     .describe('What happens in a gauge study; each is the event of a station entry.'),
   'key-statement': successionSchema.describe('How an old key names the next one: a payload of a JWS.'),
   'trust-list': trustListSchema.describe('The keys that a reader trusts: a JSON Web Key set.'),
+  consistency: laterLogSchema.describe(
+    'What proves that a log begins with an older one; beside a record whose key has ended.',
+  ),
   'package-index': packageIndexSchema.describe('index.json of a package.'),
   'package-header': packageHeaderSchema.describe('The protected header in index.jws of a package.'),
   'package-proofs': packageProofsSchema.describe('proofs.json of a package.'),

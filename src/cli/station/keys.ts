@@ -1,21 +1,37 @@
-import { newKey, readKeyFile, relockKeyFile, writeKeyFile } from '../../../db/keyfile.ts';
+import { existsSync } from 'node:fs';
+import {
+  destroyKeyFile,
+  isLockedKeyFile,
+  newKey,
+  readKeyFile,
+  relockKeyFile,
+  type StationKey,
+  writeKeyFile,
+} from '../../../db/keyfile.ts';
+import { readCheckpoint } from '../../evidence/checkpoint.ts';
 import { type PublicJwk, thumbprint } from '../../evidence/jwk.ts';
 import type { Stamp } from '../../evidence/log.ts';
-import { keysOf, type Person, type StationState } from '../../evidence/station.ts';
+import { keysOf, type Person, personNamed, type StationState } from '../../evidence/station.ts';
 import type { StationEvent } from '../../evidence/station-event.ts';
 import { stateSuccession } from '../../evidence/succession.ts';
+import { writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
 import { orThrow } from '../../result.ts';
 import { printJson } from '../answers/answer.ts';
 import { listedKeys } from '../answers/station.ts';
+import { proofBeside } from '../evidence/later-log-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { askSecret, SECRETS } from '../terminal/secret.ts';
+import { print } from '../terminal/wrapped.ts';
 import { stamp } from './clock.ts';
-import { folderOf, type Scope } from './scope.ts';
+import { findings, laterLog, newCheckpoint } from './log.ts';
+import { inRecords, logNow, refuseTurned } from './one-history.ts';
+import { folderOf, type Scope, withStationFolder } from './scope.ts';
 import { openStationFolder, recordStation, type StationFolder, stateOf } from './station.ts';
 import { currentKey, keyPath, makeKey, unlocked } from './station-keys.ts';
+import { stationKeysIn, TRUST_FILE } from './station-log.ts';
 
 /** Fewer can be tried out in an hour by whoever has the file. */
 const SHORTEST_PIN = 6;
@@ -62,22 +78,89 @@ function standing(state: StationState, kid: string): string | null {
 
 /** Makes a new key for the station; the old one names it, unless it was lost or is not to be believed. */
 export function rotateKey(
-  options: Scope & { readonly lost?: true; readonly because?: string },
+  options: Scope & { readonly lost?: true; readonly because?: string; readonly keep?: true },
 ): Promise<ExitCode> {
-  return changing(options, async ({ folder }, state, stamp) => {
-    const old = options.lost === true ? null : await currentKey(folder, state);
-    const key = makeKey(folder, 'station', process.env[SECRETS.passphrase] || null);
-    process.stdout.write(`The station signs with ${key.kid} from now on.\n`);
-    if (old === null)
-      return [
-        {
-          type: 'key-replaced',
-          key: key.jwk,
-          ...(options.because === undefined ? {} : { because: options.because }),
-        },
-      ];
-    const statement = { log: state.origin, next: key.jwk, at: stamp.at };
-    return [{ type: 'key-rotated', key: key.jwk, statement: stateSuccession(statement, old.privateKey) }];
+  return withStationFolder(options, async (stationFolder) => {
+    const { folder } = stationFolder;
+    const before = stateOf(stationFolder);
+    refuseTurned(stationFolder, before);
+    const old = options.lost === true ? null : await currentKey(folder, before);
+    const oldFile = keyPath(folder, 'station', before.keys.at(-1)?.kid ?? '');
+    const keeping = options.keep === true ? await lockedUnder(oldFile, old) : null;
+    const locked = isLockedKeyFile(oldFile) === true || keeping !== null;
+    const passphrase = locked ? await askSecret('passphrase', 'Passphrase for the new key: ') : null;
+    if (locked && passphrase === null) throw noPassphrase();
+    const key = makeKey(folder, 'station', passphrase ?? (process.env[SECRETS.passphrase] || null));
+    const at = stamp();
+    const event: StationEvent =
+      old === null
+        ? {
+            type: 'key-replaced',
+            key: key.jwk,
+            ...(options.because === undefined ? {} : { because: options.because }),
+          }
+        : {
+            type: 'key-rotated',
+            key: key.jwk,
+            statement: stateSuccession({ log: before.origin, next: key.jwk, at: at.at }, old.privateKey),
+          };
+    await recordStation(stationFolder, [event], at);
+    const { origin } = before;
+    // The last that the old key signs is a log in which it names the new one, and no other.
+    if (old !== null) await newCheckpoint(stationFolder, { origin, key: old });
+    const note = await newCheckpoint(stationFolder, { origin, key });
+    const proofs = await proofsBeside(stationFolder, note);
+    if (keeping !== null) keeping();
+    else if (existsSync(oldFile)) orThrow(destroyKeyFile(oldFile));
+    print([
+      `The station signs with ${key.kid} from now on.`,
+      keeping === null
+        ? 'The old key was destroyed. Destroy your copies of it too.'
+        : 'The old key is kept, under its passphrase; nobody needs it any more.',
+      `Give the new ${TRUST_FILE} to everybody who verifies. Who has it believes older records where the log shows them:`,
+      `${proofs} records here have such a proof beside them (*.record.json.proof); give it along. Others: plugmark log prove consistency RECORD > RECORD.proof`,
+    ]);
+    return EXIT.done;
+  });
+}
+
+/** Puts the old key under a passphrase once the new one is there; asks before anything is changed. */
+async function lockedUnder(file: string, key: StationKey | null): Promise<() => void> {
+  if (key === null)
+    throw problem('option-not-valid', 'a key that was lost cannot be kept', 'Leave out --keep or --lost.');
+  if (isLockedKeyFile(file) === true) return () => {};
+  const passphrase = await askSecret('passphrase', 'Passphrase for the old key: ');
+  if (passphrase === null) throw noPassphrase();
+  return () => void orThrow(relockKeyFile(file, key, passphrase));
+}
+
+/** Beside each record here, the proof that the log of now contains it: its key has ended. How many there are. */
+async function proofsBeside(stationFolder: StationFolder, note: string): Promise<number> {
+  const state = stateOf(stationFolder);
+  const own = inRecords(stationFolder.folder, logNow(stationFolder, state)).filter(
+    ({ checkpoint }) => findings(stationFolder, [checkpoint])[0]?.kind === 'extends',
+  );
+  const { size } = orThrow(readCheckpoint(note, 'checkpoint'));
+  for (const { where, checkpoint } of own)
+    await writeWhole(proofBeside(where), jsonText(laterLog(stationFolder, checkpoint.size, size, note)));
+  return own.length;
+}
+
+/** Destroys the file of a key that signs no more. */
+export function destroyKey(kid: string, options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, (stationFolder) => {
+    const state = stateOf(stationFolder);
+    const current = [state.keys.at(-1)?.kid, ...state.people.map(({ key }) => key && thumbprint(key))];
+    if (current.includes(kid) && !state.revoked.has(kid))
+      throw problem('key-in-use', `the key ${kid} still signs`, 'Make a new one first: plugmark keys rotate');
+    const file = (['station', 'technician'] as const)
+      .map((role) => keyPath(stationFolder.folder, role, kid))
+      .find((path) => existsSync(path));
+    if (!/^[\w-]{43}$/.test(kid) || file === undefined)
+      throw problem('key-unknown', `there is no file of a key ${kid}`, 'See "plugmark doctor".');
+    orThrow(destroyKeyFile(file));
+    print([`${safeLine(file)} was destroyed. Destroy your copies of it too.`]);
+    return EXIT.done;
   });
 }
 
@@ -102,7 +185,7 @@ export function revokeKey(
 
 /** Makes a key for a technician, under a PIN that only he knows. */
 export function addTechnician(name: string, options: Scope): Promise<ExitCode> {
-  return changing(options, async ({ folder }) => {
+  return changing(options, async ({ folder }, state) => {
     const pin = await askSecret(
       'pin',
       `${safeLine(name)}, choose a PIN of at least ${SHORTEST_PIN} characters: `,
@@ -113,9 +196,16 @@ export function addTechnician(name: string, options: Scope): Promise<ExitCode> {
         `a PIN needs at least ${SHORTEST_PIN} characters`,
         `Type one, or put it into ${SECRETS.pin}.`,
       );
+    const before = personNamed(state, name)?.key ?? null;
     const key = makeKey(folder, 'technician', pin);
     process.stdout.write(`${safeLine(name)} signs with ${key.kid}.\n`);
-    return [{ type: 'person-recorded', person: name, key: key.jwk }];
+    return {
+      events: [{ type: 'person-recorded', person: name, key: key.jwk }],
+      afterwards: () => {
+        const file = before === null ? null : keyPath(folder, 'technician', thumbprint(before));
+        if (file !== null && existsSync(file)) orThrow(destroyKeyFile(file));
+      },
+    };
   });
 }
 
@@ -128,23 +218,26 @@ export function decideTechnicians(technicians: string, options: Scope): Promise<
   });
 }
 
-/** Puts the station's key under a passphrase, or takes it off. */
-export function lockKey(options: Scope & { readonly remove?: true }): Promise<ExitCode> {
-  return changing(options, async ({ folder }, state) => {
-    const kid = state.keys.at(-1)?.kid ?? '';
-    const path = keyPath(folder, 'station', kid);
-    const key = await unlocked(path, 'passphrase', 'Passphrase until now: ');
+/** Puts every key of the station that is here under a passphrase, or takes it off: those that sign no more as well. */
+export function lockKeys(options: Scope & { readonly remove?: true }): Promise<ExitCode> {
+  return withStationFolder(options, async (stationFolder) => {
+    const { folder } = stationFolder;
+    const current = stateOf(stationFolder).keys.at(-1)?.kid ?? '';
+    const kids = [current, ...stationKeysIn(folder).filter((kid) => kid !== current)];
+    const keys: (readonly [path: string, key: StationKey])[] = [];
+    for (const kid of kids) {
+      const path = keyPath(folder, 'station', kid);
+      keys.push([path, await unlocked(path, 'passphrase', `Passphrase until now of ${kid}: `)]);
+    }
     const passphrase = options.remove === true ? null : await askSecret('passphrase', 'New passphrase: ');
-    if (passphrase === null && options.remove !== true)
-      throw problem(
-        'passphrase-empty',
-        'no passphrase was given',
-        `Type one, or put it into ${SECRETS.passphrase}.`,
-      );
-    orThrow(relockKeyFile(path, key, passphrase));
-    return [];
+    if (passphrase === null && options.remove !== true) throw noPassphrase();
+    for (const [path, key] of keys) orThrow(relockKeyFile(path, key, passphrase));
+    return EXIT.done;
   });
 }
+
+const noPassphrase = () =>
+  problem('passphrase-empty', 'no passphrase was given', `Type one, or put it into ${SECRETS.passphrase}.`);
 
 /** Makes a key for somebody outside the station, such as a foreman who countersigns, and prints its line for trust lists. */
 export async function makeOwnKey(
@@ -159,19 +252,27 @@ export async function makeOwnKey(
   return EXIT.done;
 }
 
+interface Changed {
+  readonly events: readonly StationEvent[];
+  /** What is done once they are in the log. */
+  readonly afterwards?: () => void;
+}
+
 type Change = (
   stationFolder: StationFolder,
   state: StationState,
   stamp: Stamp,
-) => readonly StationEvent[] | Promise<readonly StationEvent[]>;
+) => readonly StationEvent[] | Promise<Changed>;
 
 /** Opens the station's log, records what a change leads to, and writes the trust list anew. */
 async function changing(options: Scope, change: Change): Promise<ExitCode> {
   const stationFolder = await openStationFolder(await folderOf(options));
   try {
     const at = stamp();
-    const events = await change(stationFolder, stateOf(stationFolder), at);
+    const changed = await change(stationFolder, stateOf(stationFolder), at);
+    const { events, afterwards } = 'events' in changed ? changed : { events: changed, afterwards: undefined };
     if (events.length > 0) await recordStation(stationFolder, events, at);
+    afterwards?.();
     return EXIT.done;
   } finally {
     stationFolder.log.close();

@@ -135,7 +135,11 @@ async function readRecords(folder: string, trustFile: string): Promise<ReadRecor
     bar.at(i);
     const file = join(folder, name);
     const { record, checks } = verifyRecord(await readBytes(file, 'record', MAX_RECORD_BYTES), trust);
-    const fault = checks.find((check) => NEEDED.has(check.name) && check.outcome === 'failed');
+    const kid = record?.signers.find(({ role }) => role === 'station')?.kid;
+    const isOwn = trust.keys.some((key) => key.kid === kid && key.revoked?.reason !== 'compromised');
+    const fault = checks.find(
+      ({ name: what, outcome }) => outcome === 'failed' && NEEDED.has(what) && !(what === 'signer' && isOwn),
+    );
     if (record !== null && fault === undefined)
       readable.push({
         name: file,
@@ -148,7 +152,10 @@ async function readRecords(folder: string, trustFile: string): Promise<ReadRecor
   return { readable, leftOut };
 }
 
-/** A job that was not complete, or a clock that jumped, is no reason to lose its entries. */
+/**
+ * A job that was not complete, or a clock that jumped, is no reason to lose its entries. Nor is a key of the station that has
+ * ended since: each entry is held against all others.
+ */
 const NEEDED: ReadonlySet<string> = new Set(['signatures', 'signer', 'log']);
 
 function noFolder(folder: string): ProblemError {

@@ -7,6 +7,8 @@ import { type Problem, ProblemError } from '../../problem.ts';
 const LOG_FILE = 'station.db';
 export const TRUST_FILE = 'trusted-keys.json';
 export const KEYS_FOLDER = 'keys';
+/** The checkpoint that the station signed last, outside the database. */
+export const LAST_CHECKPOINT = 'last.checkpoint';
 
 /** Where a station keeps its data that names no folder: below the XDG data directory, under its own name. */
 export function usualFolder(station: string): string {
@@ -75,6 +77,7 @@ function leftOf(folder: string): readonly string[] {
   const signs: readonly (readonly [words: string, isLeft: boolean])[] = [
     [KEYS, namesIn(join(folder, KEYS_FOLDER)).some((name) => name.endsWith('.pem'))],
     ['a trust list', names.includes(TRUST_FILE)],
+    ['a checkpoint', names.includes(LAST_CHECKPOINT)],
     ['certificates', namesIn(join(folder, 'certificates')).length > 0],
     ['Bluetooth bonds', names.includes('bluetooth-bonds.json')],
     ['a log that was set aside', names.some((name) => name.startsWith(`${LOG_FILE}.before-`))],

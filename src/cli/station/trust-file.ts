@@ -40,6 +40,7 @@ export async function writeTrust(file: string, state: StationState, before: Trus
   const keys = state.keys.map(({ kid, jwk, since }, i) => {
     const next = state.keys[i + 1];
     const until = next === undefined ? {} : { validUntil: next.since };
+    const before = state.keys[i - 1];
     return {
       ...jwk,
       kid,
@@ -48,6 +49,7 @@ export async function writeTrust(file: string, state: StationState, before: Trus
       role: 'station',
       validFrom: since,
       ...until,
+      ...(before === undefined ? {} : { follows: before.kid }),
       ...revoked(kid),
     };
   });

@@ -2,9 +2,10 @@
 import { sign } from 'node:crypto';
 import { fromBase64url, toBase64url } from '../../../src/evidence/base64url.ts';
 import { canonical, canonicalBytes } from '../../../src/evidence/canonical.ts';
-import { keyHash, originOf } from '../../../src/evidence/checkpoint.ts';
+import { originOf } from '../../../src/evidence/checkpoint.ts';
 import { publicJwk, thumbprint } from '../../../src/evidence/jwk.ts';
 import { addSignature } from '../../../src/evidence/jws.ts';
+import { keyId } from '../../../src/evidence/note.ts';
 import { fileOf, jwsOf, withHeader } from '../../evidence/forge.ts';
 import { AT, kidOf, logOf, seal, station, stranger, wholeJob } from '../../evidence/sample-job.ts';
 import { contentOf, forged } from './forged.ts';
@@ -76,29 +77,46 @@ export const signatures = () => {
       }),
       "the technician's signature taken off": fileOf({ ...jws, signatures: [first] }),
       'a signature twice': fileOf({ ...jws, signatures: [first, second, second] }),
-      'a countersignature twice': fileOf({
-        ...jwsOf(COUNTERSIGNED),
-        signatures: [...jwsOf(COUNTERSIGNED).signatures, ...jwsOf(COUNTERSIGNED).signatures.slice(-1)],
-      }),
       'a station that was not announced': fileOf({ ...jws, signatures: [first, second, ...strangers] }),
       "a stranger's signature in the first place": fileOf({
         ...jws,
         signatures: [{ ...strangers[0], header: first.header }, second],
       }),
-      'a countersignature over another payload': fileOf({
+      'a countersignature in the place of the technician': fileOf({
         ...jws,
-        signatures: [
-          first,
-          second,
-          ...addSignature({ payload: 'e30', signatures: [] }, countersigner).signatures,
-        ],
+        signatures: [first, ...addSignature({ ...jws, signatures: [] }, countersigner).signatures],
+      }),
+      'a countersignature in front': fileOf({
+        ...jws,
+        signatures: [first, ...addSignature({ ...jws, signatures: [] }, countersigner).signatures, second],
       }),
       'the signatures of another record': fileOf({
         ...jws,
         signatures: jwsOf(seal(logOf(wholeJob('WO-2'), 'job:WO-2'))).signatures,
       }),
     }),
-    ...variants({ 'any number of countersignatures': COUNTERSIGNED }, 'authentic'),
+    ...variants(
+      {
+        'any number of countersignatures': COUNTERSIGNED,
+        'a countersignature twice': fileOf({
+          ...jwsOf(COUNTERSIGNED),
+          signatures: [...jwsOf(COUNTERSIGNED).signatures, ...jwsOf(COUNTERSIGNED).signatures.slice(-1)],
+        }),
+        'a countersignature over another payload': fileOf({
+          ...jws,
+          signatures: [
+            first,
+            second,
+            ...addSignature({ payload: 'e30', signatures: [] }, countersigner).signatures,
+          ],
+        }),
+        'a countersignature whose header is none': fileOf({
+          ...jws,
+          signatures: [first, second, { protected: 'e30', signature: second.signature }],
+        }),
+      },
+      'authentic',
+    ),
   ];
 };
 
@@ -139,7 +157,7 @@ export const weakKeys = () =>
         );
         const note = content.log.checkpoint.split('\n');
         const origin = originOf(kid);
-        const blob = Buffer.concat([keyHash(origin, jwk), mark]).toString('base64');
+        const blob = Buffer.concat([keyId(origin, jwk), mark]).toString('base64');
         content.log.checkpoint = `${origin}\n${note[1]}\n${note[2]}\n\n— ${origin} ${blob}\n`;
         const payload = toBase64url(canonicalBytes(content));
         const header = {

@@ -4,7 +4,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { copyLog } from '../../../../db/copy.ts';
-import { readKeyFile } from '../../../../db/keyfile.ts';
+import { isLockedKeyFile, readKeyFile } from '../../../../db/keyfile.ts';
 import { openStationLog, type StationLogFile } from '../../../../db/log.ts';
 import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../../../db/problems.ts';
 import { bytesOf, tooLargeToCopy } from '../../../../db/read-only.ts';
@@ -104,7 +104,13 @@ function lookedAt(log: StationLogFile, folder: string): StationHealth {
     .reverse();
   const state = stationOf(entries);
   return {
-    findings: [whole, ...textFinding(texts.length), keyFinding(state, folder), ...strangeKeys(state, folder)],
+    findings: [
+      whole,
+      ...textFinding(texts.length),
+      keyFinding(state, folder),
+      ...openOldKeys(state, folder),
+      ...strangeKeys(state, folder),
+    ],
     lastEntry: at,
   };
 }
@@ -115,12 +121,27 @@ function textFinding(faults: number): readonly Finding[] {
   return [warning('personal texts', text, 'See which with "plugmark log check".')];
 }
 
+/** A key that was replaced is destroyed, or locked where the shop keeps it. */
+function openOldKeys(state: StationState | null, folder: string): readonly Finding[] {
+  const old = (state?.keys ?? [])
+    .slice(0, -1)
+    .filter(({ kid }) => isLockedKeyFile(keyPath(folder, 'station', kid)) === false);
+  return old.map(({ kid }) =>
+    bad(
+      'old key',
+      `${kid} signs no more, and lies here without a passphrase`,
+      `Destroy it: plugmark keys destroy ${kid}. To keep it, lock it: plugmark keys lock`,
+    ),
+  );
+}
+
 /** Keys of a station are made with a log, and stay in it. */
 function strangeKeys(state: StationState | null, folder: string): readonly Finding[] {
   const strange = stationKeysIn(folder).filter((kid) => state?.keys.every((key) => key.kid !== kid));
   if (strange.length === 0) return [];
   const text = `${strange.join(', ')}: a key file that the log does not name`;
-  const next = 'Another log was here. Look for a backup of it first; "plugmark restore" compares the two.';
+  const next =
+    'Another log was here, or a change of the key was cut short. Look for a backup of that log first ("plugmark restore" compares the two). If there is none: plugmark keys destroy KID';
   return [warning('other keys', text, next)];
 }
 

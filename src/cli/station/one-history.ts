@@ -1,0 +1,131 @@
+/**
+ * A log has one history: it signs no checkpoint that does not extend the last one. What tells is the newest checkpoint in
+ * the database, the newest record beside it, and a file outside the database that whoever turns the log back has to turn
+ * back as well; all three are signed by the station's key.
+ */
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { z } from 'zod';
+import { isSignedBy, readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
+import { type Finding, heldAgainst, type LogNow } from '../../evidence/kept-checkpoints.ts';
+import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
+import type { StationState } from '../../evidence/station.ts';
+import { writeWhole } from '../../files/output.ts';
+import { ProblemError } from '../../problem.ts';
+import type { StationFolder } from './station.ts';
+import { LAST_CHECKPOINT } from './station-log.ts';
+
+const RECORD_END = '.record.json';
+
+/** A checkpoint, and where it was found. */
+export interface Kept {
+  readonly where: string;
+  readonly checkpoint: SignedCheckpoint;
+}
+
+/** The log as it is now, for holding checkpoints against it. */
+export const logNow = ({ log }: StationFolder, { origin, keys }: StationState): LogNow => ({
+  origin,
+  size: log.size(),
+  tree: log.tree,
+  keys: keys.map(({ jwk }) => jwk),
+});
+
+/** Throws `log-turned` where a checkpoint that the station signed does not fit the log as it is. */
+export function refuseTurned(stationFolder: StationFolder, state: StationState): void {
+  const { folder, log } = stationFolder;
+  const now = logNow(stationFolder, state);
+  const newest = log.newestCheckpoint();
+  const kept = [
+    ...(newest === null ? [] : keptIn(newest, 'the log')),
+    ...lastCheckpoint(folder),
+    ...newestRecord(folder, now),
+  ];
+  const [first] = kept.flatMap(({ where, checkpoint }) => {
+    const [finding] = heldAgainst(now, [checkpoint]);
+    const isFine = finding === undefined || finding.kind === 'extends' || isStated(checkpoint, state);
+    return isFine ? [] : [{ where, finding }];
+  });
+  if (first !== undefined) throw new ProblemError(turned(first.where, first.finding));
+}
+
+/** Whether the log states that it lost what this checkpoint stands for. */
+export const isStated = ({ size, root }: SignedCheckpoint, { lost }: StationState): boolean =>
+  lost.some((one) => one.size === size && one.root === root.toString('base64'));
+
+/** Keeps a checkpoint before anybody is given it: in the log, and outside of it. */
+export async function keepSigned({ folder, log }: StationFolder, size: number, note: string): Promise<void> {
+  log.keepCheckpoint(size, note);
+  await writeWhole(join(folder, LAST_CHECKPOINT), note);
+}
+
+/** What lies outside the database; empty where the file is not there. Throws where it is no checkpoint. */
+export function lastCheckpoint(folder: string): readonly Kept[] {
+  const path = join(folder, LAST_CHECKPOINT);
+  const there = statSync(path, { throwIfNoEntry: false });
+  return there === undefined ? [] : keptIn(readFileSync(path), path);
+}
+
+/** The checkpoint inside the record that was written last, where it is of this log. */
+function newestRecord(folder: string, now: LogNow): readonly Kept[] {
+  const [newest] = recordsIn(folder)
+    .map((path) => ({ path, at: statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0 }))
+    .sort((a, b) => b.at - a.at);
+  return newest === undefined ? [] : inRecord(newest.path, now);
+}
+
+/** The checkpoints inside all records that lie beside the log and are of it. */
+export const inRecords = (folder: string, now: LogNow): readonly Kept[] =>
+  recordsIn(folder).flatMap((path) => inRecord(path, now));
+
+export const recordsIn = (folder: string): readonly string[] =>
+  readdirSync(folder)
+    .filter((name) => name.endsWith(RECORD_END))
+    .map((name) => join(folder, name));
+
+/** A record of another station, or one that nobody can read, says nothing of this log. */
+function inRecord(path: string, { origin, keys }: LogNow): readonly Kept[] {
+  const found = statSync(path, { throwIfNoEntry: false });
+  if (found?.isFile() !== true || found.size > MAX_RECORD_BYTES) return [];
+  const note = noteIn(readFileSync(path));
+  const read = readCheckpoint(note ?? '', path);
+  const isOwn = read.ok && read.value.origin === origin && isSignedBy(read.value, keys);
+  return isOwn ? [{ where: path, checkpoint: read.value }] : [];
+}
+
+/** The checkpoint is signed by itself, so that nothing else of the record need be checked. */
+function noteIn(record: Uint8Array): string | null {
+  try {
+    const { payload } = z.object({ payload: z.string() }).parse(JSON.parse(Buffer.from(record).toString()));
+    const content: unknown = JSON.parse(Buffer.from(payload, 'base64url').toString());
+    return z.object({ log: z.object({ checkpoint: z.string() }) }).parse(content).log.checkpoint;
+  } catch {
+    return null;
+  }
+}
+
+function keptIn(note: string | Uint8Array, where: string): readonly Kept[] {
+  const read = readCheckpoint(note, where);
+  if (!read.ok) throw new ProblemError({ ...read.error, next: NO_CHECKPOINT_NEXT });
+  return [{ where, checkpoint: read.value }];
+}
+
+const NO_CHECKPOINT_NEXT =
+  'The station wrote this file and somebody changed it. Run "plugmark log check"; put the file back from your copy.';
+
+function turned(where: string, finding: Finding): ConstructorParameters<typeof ProblemError>[0] {
+  const { size } = finding;
+  const words: Readonly<Record<Finding['kind'], string>> = {
+    extends: '',
+    'other-log': 'it is a checkpoint of another log',
+    'not-signed': 'it is a checkpoint that no key of this station signed',
+    cut: `the station signed a log of ${size} entries before, and this one is shorter: its end was cut off, or an old copy was put back`,
+    diverged: `the station signed a log of ${size} entries before, and this one has other entries: something was changed, removed or added`,
+  };
+  return {
+    code: 'log-turned',
+    where,
+    message: `nothing was signed: ${words[finding.kind]}`,
+    next: 'Run "plugmark log check". Restore a backup that has all entries, or fill them in with "plugmark recover --records". Where they are gone for good, say so: plugmark log lost --because "..."',
+  };
+}

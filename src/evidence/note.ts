@@ -1,0 +1,114 @@
+/** Signed notes as C2SP has them (c2sp.org/signed-note): a text, an empty line, and a line for each signature. */
+import { isUtf8 } from 'node:buffer';
+import { createHash, type KeyObject, sign, verify } from 'node:crypto';
+import { importPublicKey, type PublicJwk, publicJwk } from './jwk.ts';
+
+export interface NoteSignature {
+  readonly name: string;
+  readonly keyId: Buffer;
+  readonly signature: Buffer;
+}
+
+/** A note as read; its signatures have not been looked at. */
+export interface Note {
+  /** What the signatures are over, its last line feed with it. */
+  readonly text: string;
+  readonly signatures: readonly NoteSignature[];
+}
+
+/** Room for 16 signatures of 5 kB, which every reader has to take. */
+const MAX_NOTE_CHARACTERS = 128_000;
+const MAX_SIGNATURES = 64;
+
+/** Names hold no space of any script and no plus. */
+const SIGNATURE = /^— ([^\p{White_Space}+]+) ([A-Za-z0-9+/]+={0,2})$/u;
+
+const LINE_FEED = 0x0a;
+const SPACE = 0x20;
+
+/** Reads a note, as a text or as the bytes of a file; null for anything else. */
+export function readNote(note: string | Uint8Array): Note | null {
+  if (typeof note !== 'string') return isUtf8(note) ? readNote(Buffer.from(note).toString('utf8')) : null;
+  // The text may have empty lines of its own: it ends at the last one.
+  const end = note.lastIndexOf('\n\n');
+  if (note.length > MAX_NOTE_CHARACTERS || hasControls(note) || end < 0 || !note.endsWith('\n')) return null;
+  const lines = note
+    .slice(end + 2)
+    .split('\n', MAX_SIGNATURES + 2)
+    .slice(0, -1);
+  const signatures = lines.map(readSignature);
+  const whole = signatures.filter((one) => one !== null);
+  return lines.length === 0 || lines.length > MAX_SIGNATURES || whole.length < signatures.length
+    ? null
+    : { text: note.slice(0, end + 1), signatures: whole };
+}
+
+function hasControls(note: string): boolean {
+  if (/\p{Surrogate}/u.test(note)) return true;
+  for (let i = 0; i < note.length; i++) {
+    const unit = note.charCodeAt(i);
+    if (unit < SPACE && unit !== LINE_FEED) return true;
+  }
+  return false;
+}
+
+function readSignature(line: string): NoteSignature | null {
+  const [, name = '', blob = ''] = SIGNATURE.exec(line) ?? [];
+  const bytes = fromBase64(blob);
+  if (name === '' || bytes === null || bytes.length < 5) return null;
+  return { name, keyId: bytes.subarray(0, 4), signature: bytes.subarray(4) };
+}
+
+/** The note as it was read. */
+export const noteText = ({ text, signatures }: Note): string =>
+  `${text}\n${signatures.map(signatureLine).join('')}`;
+
+const signatureLine = ({ name, keyId, signature }: NoteSignature) =>
+  `— ${name} ${Buffer.concat([keyId, signature]).toString('base64')}\n`;
+
+/** The text, signed under this name. */
+export function signNote(text: string, name: string, key: KeyObject): string {
+  const signature = sign(null, Buffer.from(text), key);
+  return noteText({ text, signatures: [{ name, keyId: keyId(name, publicJwk(key)), signature }] });
+}
+
+/**
+ * Those of the keys that signed the note under this name: none where a signature of one of them does not hold, for then the
+ * note is not what somebody signed. Signatures of others are left alone.
+ */
+export function signersOf(
+  { text, signatures }: Note,
+  name: string,
+  keys: readonly PublicJwk[],
+): readonly PublicJwk[] {
+  const signers: PublicJwk[] = [];
+  for (const key of keys) {
+    const id = keyId(name, key);
+    const own = signatures.filter((one) => one.name === name && one.keyId.equals(id));
+    if (own.some(({ signature }) => !verify(null, Buffer.from(text), importPublicKey(key), signature)))
+      return [];
+    if (own.length > 0) signers.push(key);
+  }
+  return signers;
+}
+
+/** The byte that stands for Ed25519 (signed-note, signature types). */
+const ED25519 = Buffer.of(0x01);
+
+/** First four bytes of SHA-256(name ⏎ 0x01 public key). */
+export function keyId(name: string, { x }: PublicJwk): Buffer {
+  const key = Buffer.from(x, 'base64url');
+  return createHash('sha256').update(`${name}\n`).update(ED25519).update(key).digest().subarray(0, 4);
+}
+
+/** The key as programs for notes take it: name, key ID in hex, and 0x01 with the key in base64. */
+export function verifierKey(name: string, jwk: PublicJwk): string {
+  const key = Buffer.concat([ED25519, Buffer.from(jwk.x, 'base64url')]).toString('base64');
+  return `${name}+${keyId(name, jwk).toString('hex')}+${key}`;
+}
+
+/** The bytes; null for any text that is not the one base64 of its bytes. */
+export function fromBase64(text: string): Buffer | null {
+  const bytes = Buffer.from(text, 'base64');
+  return bytes.toString('base64') === text ? bytes : null;
+}

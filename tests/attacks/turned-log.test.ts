@@ -1,0 +1,229 @@
+/**
+ * Whoever holds the disk of a station, with its database and all files, and not its passphrase: he turns the log back or
+ * writes it anew, and waits for the station to sign it.
+ */
+import { copyFileSync, cpSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import Sqlite from 'better-sqlite3';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { placeOf } from '../../db/tree.ts';
+import { makePackage } from '../../src/cli/evidence/package.ts';
+import { verify } from '../../src/cli/evidence/verify.ts';
+import { papersAgain } from '../../src/cli/station/jobs.ts';
+import { rotateKey } from '../../src/cli/station/keys.ts';
+import { check, checkpoint, proveConsistency, stateLoss } from '../../src/cli/station/log.ts';
+import { completedBy, leafHash } from '../../src/evidence/merkle.ts';
+import { workIn } from '../audit/shop.ts';
+import { problemOf, said } from '../cli/answers.ts';
+import { auditStation, CAR } from '../cli/audit/audit-station.ts';
+import { folder } from '../cli/program.ts';
+import { withoutRules, withPlain } from '../db/plain.ts';
+
+const station = auditStation();
+const at = (...names: string[]) => join(station.data, ...names);
+const sign = () => said(() => checkpoint(station.scope()));
+const seal = (job: string) => said(() => papersAgain(job, station.scope()));
+const work = (job: string) => workIn(station.data, [{ job, on: '2026-07-01', peaks: [27], vehicle: CAR }]);
+
+/** The database as it is now, to be put back later. */
+function copyOfLog(): () => void {
+  const copy = join(folder(), 'station.db');
+  copyFileSync(at('station.db'), copy);
+  return () => {
+    for (const name of ['station.db-wal', 'station.db-shm']) rmSync(at(name), { force: true });
+    copyFileSync(copy, at('station.db'));
+  };
+}
+
+/** One text of one entry written anew, and every hash above it: no entry is at fault afterwards. */
+function rewritten(from: string, to: string): void {
+  const db = withoutRules(withPlain(new Sqlite(at('station.db'))));
+  const rows = z
+    .array(z.object({ seq: z.int(), text: z.string(), salt: z.instanceof(Uint8Array) }))
+    .parse(db.prepare('SELECT seq, plain(body, salt) AS text, salt FROM entries ORDER BY seq').all());
+  const hit = rows.find(({ text }) => text.includes(from));
+  if (hit === undefined) throw new Error(`no entry has ${from}`);
+  const changed = hit.text.replace(from, to);
+  db.prepare('UPDATE entries SET body = packed(?), hash = ? WHERE seq = ?').run(
+    changed,
+    leafHash(Buffer.from(changed)),
+    hit.seq,
+  );
+  const levels: Buffer[][] = [[]];
+  const node = (level: number, index: number) => levels[level]?.[index] ?? Buffer.of();
+  const hashes = z
+    .array(z.instanceof(Uint8Array))
+    .parse(db.prepare('SELECT hash FROM entries ORDER BY seq').pluck().all());
+  for (const [i, hash] of hashes.entries()) {
+    levels[0]?.push(Buffer.from(hash));
+    for (const made of completedBy({ node }, i, hash)) {
+      levels[made.level] ??= [];
+      levels[made.level]?.push(made.hash);
+      if (made.level >= 5)
+        db.prepare('UPDATE subtrees SET hash = ? WHERE place = ?').run(
+          made.hash,
+          placeOf(made.level, made.index),
+        );
+    }
+  }
+  db.close();
+}
+
+describe('an entry rewritten, with the tree built anew', () => {
+  beforeEach(async () => {
+    await seal('J-1');
+    rewritten('"platform":"test"', '"platform":"desk"');
+  });
+  const signings: readonly (readonly [string, () => unknown])[] = [
+    ['a checkpoint', () => checkpoint(station.scope())],
+    ['a record', () => papersAgain('J-2', station.scope())],
+    ['a package', () => makePackage({ ...station.scope(), out: join(folder(), 'p'), papers: false })],
+    ['a change of the key', () => rotateKey(station.scope())],
+  ];
+
+  it.each(signings)('is not signed: %s', async (_what, work) => {
+    expect(await problemOf(() => said(work as () => Promise<number>))).toMatchObject({
+      code: 'log-turned',
+      message: expect.stringContaining('this one has other entries'),
+    });
+  });
+
+  it.each([
+    ['the checkpoints in the database are gone', () => emptyCheckpoints()],
+    ['the file with the last checkpoint is gone', () => rmSync(at('last.checkpoint'))],
+    [
+      'both are gone, and the newest record is left',
+      () => {
+        emptyCheckpoints();
+        rmSync(at('last.checkpoint'));
+      },
+    ],
+  ])('is not signed where %s', async (_what, hide) => {
+    hide();
+    expect((await problemOf(() => said(() => checkpoint(station.scope())))).code).toBe('log-turned');
+  });
+
+  it('shows in "log check", which names the record that tells', async () => {
+    const { value, text } = await said(() => check([], station.scope()));
+    expect(value).toBe(1);
+    expect(text).toMatch(/J-1\.record\.json: Checkpoint of \d+ entries: DIVERGED/);
+  });
+});
+
+function emptyCheckpoints(): void {
+  const db = withoutRules(new Sqlite(at('station.db')));
+  db.exec('DELETE FROM checkpoints');
+  db.close();
+}
+
+describe('a log that was turned back to an old copy', () => {
+  let back: () => void;
+  beforeEach(async () => {
+    back = copyOfLog();
+    await work('J-9');
+    await seal('J-9');
+    back();
+  });
+
+  it('is not signed, and "log check" says what is missing', async () => {
+    expect(await problemOf(() => said(() => checkpoint(station.scope())))).toMatchObject({
+      code: 'log-turned',
+      message: expect.stringContaining('its end was cut off, or an old copy was put back'),
+    });
+    const { value, text } = await said(() => check([], station.scope()));
+    expect(value).toBe(1);
+    expect(text).toMatch(
+      /last\.checkpoint: Checkpoint of \d+ entries: DIVERGED. Entries \d+ to \d+ are missing/,
+    );
+  });
+
+  it('is not signed once it grew on differently', async () => {
+    await work('J-7');
+    await work('J-8');
+    expect((await problemOf(() => said(() => papersAgain('J-8', station.scope())))).code).toBe('log-turned');
+  });
+
+  it('is told by a last checkpoint that was put back with it, where a newer record lies beside', async () => {
+    rmSync(at('last.checkpoint'));
+    utimesSync(at('J-9.record.json'), new Date(), new Date(Date.now() + 60_000));
+    expect((await problemOf(() => said(() => checkpoint(station.scope())))).code).toBe('log-turned');
+  });
+
+  it('goes on only where the loss is stated in the log, and every later record says so', async () => {
+    await said(() => stateLoss({ ...station.scope(), because: 'the disk broke' }));
+    await work('J-8');
+    await seal('J-8');
+    const { value, text } = await said(() =>
+      verify(at('J-8.record.json'), { trust: at('trusted-keys.json') }),
+    );
+    expect(value).toBe(1); // One pull of four cylinders.
+    expect(text.split('\n')[0]).toContain('THE LOG LOST ENTRIES');
+    const checked = await said(() => check([], station.scope()));
+    expect(checked.text).toContain('LOST: the log states that it went on without entries');
+    expect(checked.value).toBe(0);
+    // The old record cannot be true together with those of the new course.
+    const folderOf = await said(() => verify(station.data, { trust: at('trusted-keys.json') }));
+    expect(folderOf.value).toBe(1);
+    expect(folderOf.text).toContain('TWO HISTORIES');
+  });
+
+  it('may not state a loss that there is none of', async () => {
+    await said(() => stateLoss({ ...station.scope(), because: 'the disk broke' }));
+    expect((await problemOf(() => stateLoss({ ...station.scope(), because: 'again' }))).code).toBe(
+      'nothing-lost',
+    );
+  });
+});
+
+it('a last checkpoint that somebody else wrote stops the station from signing', async () => {
+  await sign();
+  writeFileSync(at('last.checkpoint'), 'paid in full');
+  expect((await problemOf(() => said(() => checkpoint(station.scope())))).code).toBe('checkpoint-form');
+});
+
+describe('a folder with two histories of one log', () => {
+  let other = '';
+  beforeEach(() => {
+    other = join(folder(), 'other');
+    cpSync(station.data, other, { recursive: true });
+  });
+  const collected = async (jobs: readonly [first: string, second: string]) => {
+    const [first, second] = jobs;
+    await workIn(station.data, [{ job: first, on: '2026-07-01', peaks: [27], vehicle: CAR }]);
+    await workIn(other, [{ job: second, on: '2026-07-01', peaks: [28, 28], vehicle: CAR }]);
+    const into = folder();
+    await said(() => papersAgain(first, { ...station.scope(), out: join(into, 'a') }));
+    await said(() => papersAgain(second, { station: 'none.json', data: other, out: join(into, 'b') }));
+    return said(() => verify(into, { trust: at('trusted-keys.json') }));
+  };
+
+  it.each([
+    ['of one job', ['J-9', 'J-9'] as const, 'job J-9 has two contents'],
+    ['of two jobs', ['J-8', 'J-9'] as const, 'differs'],
+  ])('%s names both files and ends with 1', async (_what, jobs, why) => {
+    const { value, text } = await collected(jobs);
+    expect(value).toBe(1);
+    expect(text).toContain('TWO HISTORIES of one log');
+    for (const part of [why, ...jobs.map((job, i) => join('ab'[i] ?? '', `${job}.record.json`))])
+      expect(text.replaceAll(/\s+/g, ' ')).toContain(part);
+  });
+
+  it('of one and the same history says nothing of the kind', async () => {
+    await seal('J-1');
+    await work('J-9');
+    await seal('J-9');
+    const { value, text } = await said(() => verify(station.data, { trust: at('trusted-keys.json') }));
+    expect(text).not.toContain('TWO HISTORIES');
+    expect(value).toBe(0);
+  });
+});
+
+it('a proof of consistency is what lies beside a record whose key has ended', async () => {
+  await seal('J-1');
+  await said(() => rotateKey(station.scope()));
+  const { text } = await said(() => proveConsistency(at('J-1.record.json'), station.scope()));
+  const { checkpoint: _now, ...proof } = JSON.parse(text);
+  const { checkpoint: _then, ...beside } = JSON.parse(readFileSync(at('J-1.record.json.proof'), 'utf8'));
+  expect(proof).toEqual(beside);
+});
