@@ -19,6 +19,7 @@ import { evidenceSchema } from '../sequence/evidence.ts';
 import { askSchema, pullKindSchema } from '../sequence/kind.ts';
 import { placementReasonSchema } from '../sequence/reason.ts';
 import { basisSchema } from './basis.ts';
+import { outOfTurnSchema } from './gap-place.ts';
 import { openItemSchema } from './open-item.ts';
 import { workOrderSchema } from './order.ts';
 import { listPhaseSchema, routineSchema, shortNameSchema } from './routine.ts';
@@ -214,6 +215,17 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     .describe('A gap was measured.'),
   z
     .strictObject({
+      type: z.literal('gap-out-of-turn'),
+      tool: toolId,
+      reading: z.int().min(1).describe("The driver's number of the reading."),
+      atUs: us,
+      source,
+      gapMm: z.number().describe('The gap in mm.'),
+      because: outOfTurnSchema,
+    })
+    .describe('A gap was measured out of its turn. It is kept and given to no plug.'),
+  z
+    .strictObject({
       type: z.literal('gap-inspected'),
       cylinder,
       sound: z.boolean().describe('Whether it looks sound.'),
@@ -354,7 +366,9 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       by: person,
       reason,
     })
-    .describe('A pull that went too far stays as it is: somebody answers for it by name.'),
+    .describe(
+      'A pull that went too far, or came too early, stays as it is: somebody answers for it by name.',
+    ),
   z
     .strictObject({ type: z.literal('job-handed-over'), to: person })
     .describe('From here on somebody else works on the job and answers for it.'),

@@ -17,6 +17,7 @@ import type { Decision } from './basis.ts';
 import type { JobEventOf } from './event.ts';
 import { readingFor } from './measurement.ts';
 import type { WorkOrder } from './order.ts';
+import { orderOfWork } from './order-of-work.ts';
 import type { Routine } from './routine.ts';
 import { RULES } from './rules.ts';
 import { vinFault } from './vin.ts';
@@ -73,7 +74,14 @@ export function openJob(
       instruments: [...instruments],
       torqueWindow: torque.value.window,
       gapWindow: gap.value.window,
-      basis: { on, decision, firstTorqueWindow: torque.value.first, gap: policy, notes: [...notes] },
+      basis: {
+        on,
+        decision,
+        firstTorqueWindow: torque.value.first,
+        gap: policy,
+        orderOfWork: orderOfWork(routine),
+        notes: [...notes],
+      },
       rules: RULES,
       ...(routine === undefined ? {} : { routine }),
     },

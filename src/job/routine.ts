@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { shopOrderSchema } from './order-of-work.ts';
 
 /** Of an item, or of one of its choices. */
 export const shortNameSchema = z
@@ -68,6 +69,11 @@ export const routineSchema = z
       .describe('Whether the new plugs are held against the old ones and the specification.'),
     fitting: list.describe('Attested before the plugs are fitted.'),
     afterwards: list.describe('Attested after the last plug.'),
+    order: shopOrderSchema
+      .exactOptional()
+      .describe(
+        'Which steps must keep their order. `binding` (unless given): what came too early is held and proves nothing by itself. `told`: it counts, and is an exception. `free`: nothing is said.',
+      ),
   })
   .superRefine((routine, ctx) => {
     const seen = new Set<string>();

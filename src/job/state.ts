@@ -7,9 +7,12 @@ import type { Evidence } from '../sequence/evidence.ts';
 import type { Ask, PullKind } from '../sequence/kind.ts';
 import type { PlacementReason } from '../sequence/reason.ts';
 import type { Basis } from './basis.ts';
+import type { OutOfOrder } from './early.ts';
 import type { Answer, JobEventOf } from './event.ts';
+import type { OutOfTurn } from './gap-place.ts';
 import type { OpenItem } from './open-item.ts';
 import type { WorkOrder } from './order.ts';
+import type { Step } from './order-of-work.ts';
 import type { Routine } from './routine.ts';
 
 /**
@@ -64,6 +67,8 @@ export interface TorqueAttempt {
   readonly judgement: Judgement | null;
   readonly ask?: Ask;
   readonly evidence?: Evidence;
+  /** Steps that come before a pull and had not been done when its plug went in; free ones apart. */
+  readonly early?: readonly Step[];
   /** A person said which plug it was on. */
   readonly given?: true;
   /** Set once a person answered the question that this pull raised. */
@@ -95,7 +100,8 @@ export interface Question {
     | 'other-plug'
     | 'no-click'
     | 'loose'
-    | 'end-of-scale';
+    | 'end-of-scale'
+    | 'early';
   readonly answers: readonly Answer[];
 }
 
@@ -107,6 +113,12 @@ export interface ToolState {
   readonly description?: ToolDescription;
   readonly source?: FigureSource;
 }
+
+/** The last thing that came before its turn. */
+export type TooEarly =
+  | { readonly what: 'gap'; readonly gapMm: number; readonly because: OutOfTurn }
+  | { readonly what: 'loosening' }
+  | { readonly what: 'pull'; readonly cylinder: number; readonly steps: readonly Step[] };
 
 /** The last thing that was judged, for the large letters. */
 export interface LastVerdict {
@@ -171,6 +183,12 @@ export interface JobState {
   readonly pullCount: number;
   readonly lastPull: Pull | null;
   readonly lastVerdict: LastVerdict | null;
+  /** Until something else happens. */
+  readonly tooEarly: TooEarly | null;
+  /** For each step that is done, the number of the last pull when it was done first; by step, and cylinder where it has one. */
+  readonly doneAfter: Readonly<Record<string, number>>;
+  /** What came out of order and was no pull on a new plug. */
+  readonly outOfOrder: readonly OutOfOrder[];
   readonly questions: readonly Question[];
   readonly closed: { readonly complete: boolean; readonly open: readonly OpenItem[] } | null;
   /** Who declared the job void, and why; it is then closed and not complete. */

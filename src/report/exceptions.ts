@@ -16,6 +16,7 @@ import {
   LINK_CAVEAT,
   linkEndText,
   MISS_WORDS,
+  OUT_OF_TURN_WORDS,
   openItemsText,
   placementText,
   questionText,
@@ -94,6 +95,8 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
       return `${event.tool} used although ${instrumentRefusalText(event.refusal)}. Answered for by ${event.by}: ${event.reason}.`;
     case 'uncertainty-declared':
       return `${event.tool} reported a larger uncertainty than the station lists. From here on it is judged by that.`;
+    case 'gap-out-of-turn':
+      return `Gap ${figure(event.gapMm, 'mm')} mm was measured out of its turn and given to no plug: ${OUT_OF_TURN_WORDS[event.because]}.`;
     case 'gap-inspected':
       return `Cylinder ${event.cylinder}, gap: only looked at, as the specification says; ${event.sound ? 'sound' : 'not sound'}.`;
     case 'wire-tried':

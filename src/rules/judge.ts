@@ -27,6 +27,7 @@ const KNOWN: Readonly<Record<JobEvent['type'], true>> = {
   'value-not-known': true,
   'raw-value': true,
   'gap-measured': true,
+  'gap-out-of-turn': true,
   'gap-inspected': true,
   'wire-tried': true,
   'plug-scrapped': true,

@@ -13,6 +13,8 @@ import {
   KIND_WORDS,
   linkEndText,
   MISS_WORDS,
+  OUT_OF_TURN_NEXT,
+  OUT_OF_TURN_WORDS,
   openItemText,
   placementText,
   questionText,
@@ -135,6 +137,12 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
         event.tool,
         'states a wider error than the station file',
         `accepted from ${figure(event.window.acceptLower, event.window.unit)} to ${figure(event.window.acceptUpper, event.window.unit)}`,
+      ];
+    case 'gap-out-of-turn':
+      return [
+        `gap ${fixed(event.gapMm, 3)} mm`,
+        `out of turn, given to no plug: ${OUT_OF_TURN_WORDS[event.because]}`,
+        OUT_OF_TURN_NEXT[event.because],
       ];
     case 'gap-inspected':
       return [

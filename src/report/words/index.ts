@@ -17,3 +17,4 @@ export * from './plug.ts';
 export * from './question.ts';
 export { instrumentRefusalText } from './refusal.ts';
 export * from './source.ts';
+export * from './step.ts';
