@@ -18,7 +18,7 @@ export function eventOf(command: Command): JobEvent | null {
     case 'confirm-windows':
       return { type: 'windows-confirmed' };
     case 'attest':
-      return { type: 'steps-attested', phase: command.phase, steps: command.steps };
+      return { type: 'steps-attested', ...attestation(command) };
     case 'read-old-plugs': {
       const { do: _do, ...fields } = command;
       return { type: 'old-plugs-read', ...fields };
@@ -31,6 +31,8 @@ export function eventOf(command: Command): JobEvent | null {
       const { cylinder, turn, why } = command;
       return { type: 'fitted-by-angle', cylinder, turn, why };
     }
+    case 'take-back':
+      return { type: 'taken-back', said: command.said, why: command.why };
     case 'hand-over':
       return { type: 'job-handed-over', to: command.to };
     case 'void':
@@ -44,6 +46,12 @@ export function eventOf(command: Command): JobEvent | null {
       return null;
   }
 }
+
+const attestation = ({ phase, steps, together }: Omit<Command & { do: 'attest' }, 'do'>) => ({
+  phase,
+  steps,
+  ...(together === undefined ? {} : { together }),
+});
 
 /** The command that led to an event; null for an event that no command leads to. */
 export function commandOf(event: JobEvent): Command | null {
@@ -61,7 +69,7 @@ export function commandOf(event: JobEvent): Command | null {
     case 'windows-confirmed':
       return { do: 'confirm-windows' };
     case 'steps-attested':
-      return { do: 'attest', phase: event.phase, steps: event.steps };
+      return { do: 'attest', ...attestation(event) };
     case 'old-plugs-read': {
       const { type: _type, ...fields } = event;
       return { do: 'read-old-plugs', ...fields };
@@ -74,6 +82,8 @@ export function commandOf(event: JobEvent): Command | null {
       const { cylinder, turn, why } = event;
       return { do: 'fit-by-angle', cylinder, turn, why };
     }
+    case 'taken-back':
+      return { do: 'take-back', said: event.said, why: event.why };
     case 'job-handed-over':
       return { do: 'hand-over', to: event.to };
     case 'job-voided':

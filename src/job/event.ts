@@ -311,6 +311,10 @@ export const jobEventSchema = z.discriminatedUnion('type', [
         .min(1)
         .max(12)
         .describe('An answer for each item.'),
+      together: z
+        .literal(true)
+        .exactOptional()
+        .describe('The items were answered by one key, or all within a second.'),
     })
     .describe('A list of the routine was attested as a whole. The last one counts.'),
   z
@@ -350,6 +354,20 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       differs: z.array(plugFeatureSchema).describe('In what they differ; empty when they agree.'),
     })
     .describe('New plugs were held against the old ones and the specification.'),
+  z
+    .strictObject({
+      type: z.literal('taken-back'),
+      said: z
+        .int()
+        .min(1)
+        .describe(
+          'Which one, counted from 1 among the entries of these types: `windows-confirmed`, `steps-attested`, `old-plugs-read`, `old-gap-measured`, `new-plugs-checked`, `gap-measured`, `fitted-by-angle`, `pull-accepted`.',
+        ),
+      why: reason,
+    })
+    .describe(
+      'Something that was said, or a gap that was read, was taken back. It stays, and counts no more.',
+    ),
   z
     .strictObject({
       type: z.literal('fitted-by-angle'),

@@ -6,6 +6,7 @@ import { answered } from './fold-answer.ts';
 import { foldChecklist, isChecklistEvent, oldPlugDue } from './fold-checklist.ts';
 import { pullPlaced, retighten, withCylinder, withGiven } from './fold-pulls.ts';
 import { firstGapState, gapStepOf, withGapStep, withNewPlug } from './plugs.ts';
+import { takenBack, withSaid } from './said.ts';
 import { isOver, type JobState, type Settlement, type StepState } from './state.ts';
 
 /** A job's state before its first event. */
@@ -19,7 +20,7 @@ export function fold(before: Before, event: JobEvent): JobState {
   if (event.type === 'job-opened') return retarget(withStepsDone(opened(event)));
   if (before === null) throw new Error(`a job starts with job-opened, not ${event.type}`);
   const after = next(isNews(event) ? { ...before, tooEarly: null } : before, event);
-  return after === before ? before : retarget(withStepsDone(after));
+  return after === before ? before : retarget(withStepsDone(withSaid(before, after, event)));
 }
 
 /** Something that a person did, or a tool measured: what was told of the thing before is over. */
@@ -75,6 +76,7 @@ function opened(event: JobEventOf<'job-opened'>): JobState {
     lastVerdict: null,
     tooEarly: null,
     doneAfter: {},
+    said: [],
     outOfOrder: [],
     questions: [],
     closed: null,
@@ -108,6 +110,8 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
       return gapMeasured(state, event);
     case 'gap-out-of-turn':
       return outOfTurn(state, event);
+    case 'taken-back':
+      return takenBack(state, event);
     case 'gap-inspected':
       return gapInspected(state, event);
     case 'plug-scrapped':

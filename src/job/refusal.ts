@@ -5,6 +5,7 @@ import { firstMissing, isFitted, strictnessOf } from './early.ts';
 import type { Answer } from './event.ts';
 import type { Step } from './order-of-work.ts';
 import { DONE, itemsOf, NOT_DONE } from './routine.ts';
+import { notTakenBack } from './said.ts';
 import { attemptOf, leftOut } from './situation.ts';
 import { stageOf } from './stage.ts';
 import { isOver, type JobState } from './state.ts';
@@ -56,6 +57,8 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
       return first(state, ['before-removal']) ?? strangers(state, command.cylinders);
     case 'check-new-plugs':
       return notCheckable(state, command);
+    case 'take-back':
+      return notTakenBack(state, command);
     case 'fit-by-angle':
       if (pulling) return 'A pull is under way.';
       return state.cylinders.some((c) => c.cylinder === command.cylinder && c.torque === 'done')

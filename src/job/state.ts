@@ -13,7 +13,7 @@ import type { OutOfTurn } from './gap-place.ts';
 import type { OpenItem } from './open-item.ts';
 import type { WorkOrder } from './order.ts';
 import type { Step } from './order-of-work.ts';
-import type { Routine } from './routine.ts';
+import type { ListPhase, Routine } from './routine.ts';
 
 /**
  * `todo` nothing yet; `again` measured but not proven, do it once more; `ask` waits for an answer; `done` proven OK;
@@ -54,6 +54,8 @@ export interface GapAttempt {
   /** Who worked on the job then: a figure that was typed is attested by that person. */
   readonly technician: string;
   readonly judgement: Judgement;
+  /** It stays on the record, and counts no more. */
+  readonly takenBack?: true;
 }
 
 export interface TorqueAttempt {
@@ -113,6 +115,32 @@ export interface ToolState {
   readonly description?: ToolDescription;
   readonly source?: FigureSource;
 }
+
+/** One thing that was said or read by hand, with what was there before it. */
+export type Said = { readonly takenBack?: true } & (
+  | { readonly what: 'windows' }
+  | { readonly what: 'list'; readonly phase: ListPhase; readonly was: Readonly<Record<string, Attested>> }
+  | {
+      readonly what: 'old-plugs';
+      readonly cylinders: readonly number[];
+      readonly was: readonly OldPlug['read'][];
+    }
+  | { readonly what: 'old-gap'; readonly cylinder: number; readonly gapMm: number }
+  | {
+      readonly what: 'new-plugs';
+      readonly cylinders: readonly number[];
+      readonly was: readonly (NewPlug | null)[];
+    }
+  | {
+      readonly what: 'gap';
+      readonly cylinder: number;
+      readonly tool: ToolId;
+      readonly reading: number;
+      readonly gapMm: number;
+    }
+  | { readonly what: 'by-angle'; readonly cylinder: number }
+  | { readonly what: 'accepted'; readonly cylinder: number; readonly pull: number }
+);
 
 /** The last thing that came before its turn. */
 export type TooEarly =
@@ -187,6 +215,8 @@ export interface JobState {
   readonly tooEarly: TooEarly | null;
   /** For each step that is done, the number of the last pull when it was done first; by step, and cylinder where it has one. */
   readonly doneAfter: Readonly<Record<string, number>>;
+  /** What can be taken back, the oldest first. */
+  readonly said: readonly Said[];
   /** What came out of order and was no pull on a new plug. */
   readonly outOfOrder: readonly OutOfOrder[];
   readonly questions: readonly Question[];

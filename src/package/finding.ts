@@ -29,6 +29,7 @@ const findingSchema = z.strictObject({
       checkpoint: z.string(),
       sources: summarySchema.shape.sources,
       figures: summarySchema.shape.figures,
+      outOfOrder: summarySchema.shape.outOfOrder,
       /** Its first and its last entry. */
       first: momentSchema,
       last: momentSchema,
@@ -60,6 +61,7 @@ export function findingOf(file: string, bytes: Uint8Array, trust: TrustList, rea
       checkpoint: record.log.checkpoint,
       sources: record.summary.sources,
       figures: record.summary.figures,
+      ...(record.summary.outOfOrder === undefined ? {} : { outOfOrder: record.summary.outOfOrder }),
       first: momentOf(record.entries[0]),
       last: momentOf(record.entries.at(-1)),
     },

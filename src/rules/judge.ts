@@ -43,6 +43,7 @@ const KNOWN: Readonly<Record<JobEvent['type'], true>> = {
   'removal-felt': true,
   'new-plugs-checked': true,
   'fitted-by-angle': true,
+  'taken-back': true,
   'pull-accepted': true,
   'job-handed-over': true,
   'job-voided': true,

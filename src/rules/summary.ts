@@ -119,7 +119,11 @@ function cylinderSummary(c: CylinderState, twoSteps: boolean): Summary['cylinder
   const felt = pulls.map(({ judgement, pull: { source } }) => ({ judgement, source }));
   return {
     cylinder,
-    gap: quantitySummary(gap, gaps, gapSource(c)),
+    gap: quantitySummary(
+      gap,
+      gaps.filter(({ takenBack }) => takenBack !== true),
+      gapSource(c),
+    ),
     torque: quantitySummary(torque, felt, torqueSource(c, twoSteps)),
     ...(torque === 'settled' && settlement !== undefined
       ? { settlement: settlementSummary(settlement) }

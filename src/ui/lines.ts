@@ -20,6 +20,7 @@ import {
   questionText,
   SCRAP_WORDS,
   SOURCE_NOTE,
+  saidWords,
   WIRE_WORDS,
 } from '../report/words/index.ts';
 import { adviceText } from './advice-words.ts';
@@ -185,6 +186,8 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'fitted-by-angle':
     case 'pull-accepted':
       return checklistLine(event, after);
+    case 'taken-back':
+      return ['taken back', saidWords(after, event.said), event.why];
     case 'job-handed-over':
       return given([
         'job handed over',

@@ -246,6 +246,7 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
     tooEarly: null,
     doneAfter: {},
     outOfOrder: [],
+    said: [],
     questions: [],
     closed: null,
     voided: null,

@@ -8,7 +8,7 @@ import { openItemSchema } from '../../job/open-item.ts';
 import type { Finding, Unproven } from '../../package/finding.ts';
 import type { PackageJob } from '../../package/format.ts';
 import { notProvenByRecord } from '../../report/words/index.ts';
-import { answer, count, decision, figures, sources, time } from './answer.ts';
+import { answer, count, decision, figures, outOfOrder, sources, time } from './answer.ts';
 
 const verdict = z
   .enum([
@@ -32,6 +32,9 @@ const worth = {
   figures: figures
     .nullable()
     .describe('How many cylinders are done on figures of each source; null where it cannot be read.'),
+  outOfOrder: outOfOrder
+    .nullable()
+    .describe('What came before its turn, as the record states it; null where it cannot be read.'),
 };
 const check = z.strictObject({
   name: z.string().describe('Name of the check.'),
@@ -164,6 +167,7 @@ export const verifiedRecord = (file: string, report: VerificationReport): Verify
     station: record?.station ?? null,
     sources: record?.summary.sources ?? null,
     figures: record?.summary.figures ?? null,
+    outOfOrder: record === null ? null : (record.summary.outOfOrder ?? []),
     checks: checks.map(checkOf),
     signatures: [...signatures],
     withheld: [...missing],
@@ -182,6 +186,7 @@ export const verifiedFolder = (folder: string, findings: readonly Finding[]): Ve
       job: stated?.job ?? null,
       sources: stated?.sources ?? null,
       figures: stated?.figures ?? null,
+      outOfOrder: stated === null ? null : (stated.outOfOrder ?? []),
       withheld: missing,
       failed,
       fault,

@@ -49,6 +49,10 @@ export const OUT_OF_TURN_NEXT: Readonly<Record<OutOfTurn, string>> = {
   'none-due': 'Go on.',
 };
 
+/** Of a pull, for a cell. */
+export const earlyText = (step: Step): string =>
+  `${step === 'afterwards' ? 'after' : 'before'} ${STEP_MISSED[step]}`;
+
 /** `pull 3 on cylinder 2 came before the windows were confirmed`. */
 export function outOfOrderText({ step, what, cylinder, pull, doneAgain }: OutOfOrder): string {
   const where = cylinder === undefined ? '' : ` cylinder ${cylinder}`;
