@@ -42,5 +42,5 @@ export function gapRequest(state: JobState, cylinder: number): string | null {
 export const PLUG_KEYS: readonly (readonly [string, string])[] = [
   ['v, x', 'gap by eye: good, not good'],
   ['v, x, z', 'gap by wires: right, too tight, too wide'],
-  ['d', 'discard this plug: dropped, broken, or its gap cannot be set'],
+  ['d', 'discard this plug, after a question'],
 ];

@@ -26,7 +26,7 @@ const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = {
   list: [
     ...MOVES,
     ['space', 'tick this line; again: not ticked'],
-    ['a', 'all lines that need no choice, once you have read them'],
+    ['a', 'all lines without a choice, once read'],
     ['1 to 6', 'choose for this line; or left and right'],
     ['x', 'not done, with the reason; again: open'],
     ['Enter', 'confirm the whole list as shown'],

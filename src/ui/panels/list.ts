@@ -200,6 +200,7 @@ export function listKeys(draft: ListDraft, job: JobState, types: boolean): reado
   const all = itemsFor(job, draft.phase).some(
     (item) => item.choices === undefined && draft.answers[item.id] === undefined,
   );
-  const tick = all ? ['[space] tick', '[a] all, I have read them'] : ['[Enter] confirm'];
-  return [...tick, ...choose, '[x] not done', '[up down] item'];
+  const tick = choices === undefined ? ['[space] tick'] : choose;
+  const whole = all ? '[a] all, I read them' : '[Enter] confirm';
+  return [...tick, whole, '[x] not done', '[up down] item'];
 }
