@@ -9,6 +9,7 @@ import { canonical } from '../src/evidence/canonical.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import { figureSourceSchema } from '../src/reading.ts';
 import { entryTable, jobEntryOf, type StoredEntry } from './entries.ts';
+import { sourceBits } from './jobs.ts';
 
 /** What the numbers in the table stand for; the place in the list is the number. */
 export const KINDS = [
@@ -26,7 +27,7 @@ export const RESULTS = ['OK', 'NotOK', 'NotDecidable'] as const satisfies readon
 export const SOURCES = figureSourceSchema.options;
 export const SIDES = ['inside', 'low', 'high'] as const satisfies readonly Attempt['side'][];
 /** Bits of `flags`. */
-export const FLAG = { first: 1, last: 2, firstStage: 4 } as const;
+export const FLAG = { first: 1, last: 2, firstStage: 4, early: 128, held: 256 } as const;
 export const CENSORED: Readonly<Record<Censored, number>> = {
   cut: 8,
   saturated: 16,
@@ -87,7 +88,9 @@ const unreadable = (stream: string): Problem => ({
 /** Writes one job's attempts in place of those that were there. */
 function writer(db: Database) {
   const forget = db.prepare('DELETE FROM attempts WHERE job = ?');
-  const job = db.prepare('UPDATE jobs SET foldedSeq = :seq, day = :on, setup = :setup WHERE id = :id');
+  const job =
+    db.prepare(`UPDATE jobs SET foldedSeq = :seq, day = :on, setup = :setup, sources = :sources, outOfOrder = :outOfOrder
+       WHERE id = :id`);
   const attempt = db.prepare(
     `INSERT INTO attempts (job, seq, atMs, length, cylinder, number, tool, person, part, kind, result, side, flags,
        reading, value, expanded, peak, source) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
@@ -130,7 +133,15 @@ function writer(db: Database) {
   return ({ id, lastSeq }: z.infer<typeof dueSchema>, history: JobHistory) => {
     forget.run(id);
     const { on, attempts } = history;
-    job.run({ id, seq: lastSeq, on, setup: setup(history.setup) });
+    const { sources, outOfOrder } = history;
+    job.run({
+      id,
+      seq: lastSeq,
+      on,
+      setup: setup(history.setup),
+      sources: sourceBits(sources),
+      outOfOrder: outOfOrder.length === 0 ? null : canonical(outOfOrder),
+    });
     for (const one of attempts) {
       const instrument = history.setup.instruments.find(({ id: name }) => name === one.tool);
       attempt.run(
@@ -157,11 +168,13 @@ function writer(db: Database) {
   };
 }
 
-function flagsOf({ first, last, stage, censored }: Attempt): number {
+function flagsOf({ first, last, stage, censored, early, held }: Attempt): number {
   return (
     (first ? FLAG.first : 0) |
     (last ? FLAG.last : 0) |
     (stage === 'first' ? FLAG.firstStage : 0) |
+    (early ? FLAG.early : 0) |
+    (held ? FLAG.held : 0) |
     (censored === null ? 0 : CENSORED[censored])
   );
 }

@@ -1,5 +1,5 @@
 /** What a question to the history asks for, as SQL with parameters: nothing that came from outside becomes part of it. */
-import { ANY_CENSORED } from './attempts.ts';
+import { ANY_CENSORED, FLAG } from './attempts.ts';
 import { lookUpKey } from './jobs.ts';
 
 /** What is left out matches everything. Days are ISO dates in UTC, as the log is, and both belong to the range. */
@@ -39,7 +39,7 @@ export interface Sql {
 
 type Condition = readonly [sql: string, values: Readonly<Record<string, string | number>>];
 
-const NOT_OK = `(a.result <> 0 OR (a.flags & ${ANY_CENSORED}) <> 0)`;
+const NOT_OK = `(a.result <> 0 OR (a.flags & ${ANY_CENSORED | FLAG.early}) <> 0)`;
 
 /** Conditions on `attempts a` joined with `jobs j`. */
 export function attemptsWhere(filter: AttemptFilter): Sql {
@@ -76,21 +76,12 @@ export function jobsWhere(filter: JobsFilter): Sql {
   if (filter.state !== undefined) opened.push(['j.state = :state', { state: filter.state }]);
   if (filter.exceptionsOnly === true)
     opened.push([
-      `(j.state <> 'complete' OR EXISTS (SELECT 1 FROM attempts a WHERE a.job = j.id AND ${NOT_OK}))`,
+      `(j.state <> 'complete' OR j.outOfOrder IS NOT NULL OR EXISTS (SELECT 1 FROM attempts a WHERE a.job = j.id AND ${NOT_OK}))`,
       {},
     ]);
   if (attempt.where !== '1')
     opened.push([`j.id IN (SELECT a.job FROM attempts a WHERE ${attempt.where})`, attempt.values]);
   return together([...jobConditions(filter), ...opened]);
-}
-
-/** Whether the answer needs jobs to be folded; what else there is to know of them is kept with every entry. */
-export function restsOnAttempts(filter: JobsFilter): boolean {
-  return (
-    attemptConditions(filter).length > 0 ||
-    filter.specification !== undefined ||
-    filter.exceptionsOnly === true
-  );
 }
 
 function jobConditions({ job, vin, plate, fleet, specification }: JobsFilter): readonly Condition[] {

@@ -143,6 +143,8 @@ function attemptReader(shared: Shared): (row: unknown) => AttemptRow {
       upperLimit: upper,
       first: (flags & FLAG.first) !== 0,
       last: (flags & FLAG.last) !== 0,
+      early: (flags & FLAG.early) !== 0,
+      held: (flags & FLAG.held) !== 0,
       specificationKey: setup.specification,
       setupKey: setup.key,
       engine: setup.engine,

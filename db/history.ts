@@ -13,7 +13,6 @@ import {
   type JobsFilter,
   jobsWhere,
   LOOK_UP_KEY,
-  restsOnAttempts,
   type Sql,
   usedSince,
 } from './history-filter.ts';
@@ -89,7 +88,7 @@ export function createHistory(
     attemptsOf: (filter) => asked(() => attempts(ATTEMPT_COLUMNS, filter, reading.attempts())),
     processOf: (filter) => asked(() => attempts(PROCESS_COLUMNS, filter, reading.process())),
     jobsOf: (filter, limit = -1) =>
-      (restsOnAttempts(filter) ? asked : withProblems)(() => {
+      asked(() => {
         const { where, values } = jobsWhere(filter);
         return db
           .prepare(JOBS(where))

@@ -3,14 +3,29 @@ import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import { isJobEntry } from '../src/evidence/entry.ts';
 import { type LogEntry, STATION_STREAM } from '../src/evidence/log.ts';
+import { outOfOrderSchema } from '../src/job/early.ts';
 import { normalVin } from '../src/job/vin.ts';
 import { isWithheld } from '../src/personal.ts';
+import { type FigureSource, figureSourceSchema } from '../src/reading.ts';
 import type { Progress } from './attempts.ts';
 import { type EntryTable, entryIn, entryOf, entryTable } from './entries.ts';
 import { readMigration } from './migrate.ts';
 
 /** Rises with every change of what the history holds: an older one is made again from the entries. */
-const HISTORY_VERSION = 3;
+const HISTORY_VERSION = 4;
+
+/** Each source has the bit of its place in the list. */
+export const sourceBits = (sources: readonly FigureSource[]): number =>
+  sources.reduce((bits, source) => bits | (1 << figureSourceSchema.options.indexOf(source)), 0);
+
+const sourcesIn = z
+  .int()
+  .nullable()
+  .transform((bits) => figureSourceSchema.options.filter((_, at) => ((bits ?? 0) & (1 << at)) !== 0));
+const outOfOrderIn = z
+  .string()
+  .nullable()
+  .transform((text) => z.array(outOfOrderSchema).parse(JSON.parse(text ?? '[]')));
 
 const jobRowSchema = z.strictObject({
   stream: z.string(),
@@ -21,11 +36,15 @@ const jobRowSchema = z.strictObject({
   openedAt: z.string(),
   lastAt: z.string(),
   state: z.enum(['open', 'complete', 'incomplete', 'void']),
+  /** These two come from folding the job: empty where nobody asked since it was opened. */
+  sources: sourcesIn,
+  outOfOrder: outOfOrderIn,
 });
 /** `complete` and `incomplete` as the job said when it was closed; `void` once somebody declared it so. */
 export type JobRow = z.infer<typeof jobRowSchema>;
 
-export const JOB_COLUMNS = 'j.stream, j.job, j.vin, j.plate, j.fleet, j.openedAt, j.lastAt, j.state';
+export const JOB_COLUMNS =
+  'j.stream, j.job, j.vin, j.plate, j.fleet, j.openedAt, j.lastAt, j.state, j.sources, j.outOfOrder';
 export const readJobRow = (row: unknown): JobRow => jobRowSchema.parse(row);
 
 /** Brings the projection up to date with one more entry; to be called in the entry's own transaction. */

@@ -30,7 +30,9 @@ CREATE TABLE jobs (
   state     TEXT    NOT NULL CHECK (state IN ('open', 'complete', 'incomplete', 'void')),
   foldedSeq INTEGER NOT NULL DEFAULT 0,
   day       TEXT,
-  setup     INTEGER
+  setup     INTEGER,
+  sources   INTEGER,
+  outOfOrder TEXT
 ) STRICT;
 
 CREATE INDEX jobs_by_last_entry ON jobs (lastSeq DESC);

@@ -1,4 +1,5 @@
 import type { LogEntry } from '../evidence/log.ts';
+import { heldBy, type OutOfOrder, outOfOrderIn } from '../job/early.ts';
 import { fold } from '../job/fold.ts';
 import { circumstancesOf, measured, readingFor } from '../job/measurement.ts';
 import type { CylinderState, GapAttempt, JobState, TorqueAttempt } from '../job/state.ts';
@@ -6,6 +7,7 @@ import { type Stage, stageAfter } from '../job/tightening-stage.ts';
 import { torqueStep } from '../job/torque-step.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import { rounded } from '../quantity/rounded.ts';
+import type { FigureSource } from '../reading.ts';
 import type { Attempt, Censored } from './attempt.ts';
 import { type Setup, setupOf } from './setup.ts';
 
@@ -14,6 +16,8 @@ export interface JobHistory {
   /** The day that its verdicts rest on. */
   readonly on: string;
   readonly setup: Setup;
+  readonly sources: readonly FigureSource[];
+  readonly outOfOrder: readonly OutOfOrder[];
   /** In the order of their entries. */
   readonly attempts: readonly Attempt[];
 }
@@ -38,6 +42,8 @@ export function jobHistory(entries: Iterable<LogEntry>): JobHistory | null {
   return {
     on: opened.basis.on,
     setup: setupOf(opened),
+    sources: opened.sources,
+    outOfOrder: outOfOrderIn(opened),
     attempts: attempts.sort((a, b) => a.seq - b.seq),
   };
 }
@@ -130,6 +136,7 @@ function gapAttempts(
   const restarts = walk.restarts(cylinder);
   const plugs = gaps.map((_, at) => numberOfPlug(restarts, (restart) => at >= restart.gaps));
   const plugNow = numberOfPlug(restarts, () => true);
+  const standing = gaps.findLastIndex(({ takenBack }) => takenBack !== true);
   return gaps.flatMap(({ reading, tool, source, judgement }, at) => {
     const seen = walk.gaps(cylinder)[at];
     const plug = plugs[at] ?? 0;
@@ -155,7 +162,9 @@ function gapAttempts(
         stage: 'final',
         censored: instrument === undefined ? 'bounded' : null,
         first: plugs.indexOf(plug) === at,
-        last: plug === plugNow && at === gaps.length - 1,
+        last: plug === plugNow && at === standing,
+        early: false,
+        held: false,
         ...plugOf(state, walk, cylinder, plug),
       } as const,
     ];
@@ -197,6 +206,8 @@ function pullAttempts(state: JobState, walk: Walk, c: CylinderState): readonly A
         censored: censoredBy(attempt),
         first,
         last: attempt === last,
+        early: (attempt.early ?? []).length > 0,
+        held: heldBy(state, attempt).length > 0,
         ...plugOf(state, walk, cylinder, plug),
       } as const,
     ];

@@ -45,6 +45,9 @@ export interface Attempt {
   readonly first: boolean;
   /** The one that stands for the plug that is in the engine: what was delivered. */
   readonly last: boolean;
+  /** It came before a step whose order the shop wants kept; `held`: one whose order is binding, so that it proves nothing. */
+  readonly early: boolean;
+  readonly held: boolean;
   readonly part: string;
   readonly lot: string | null;
 }

@@ -1,10 +1,12 @@
 /** What an auditor asks of jobs: who, with what, how it came out, and everything that wants an explanation. */
 import { problemOf, unfit } from '../instrument/unfit.ts';
+import type { OutOfOrder } from '../job/early.ts';
 import { circumstancesOf, readingFor } from '../job/measurement.ts';
 import { type Mark, marksOf, WORTH, type Worth } from '../job/proof.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { formatGap } from '../quantity/length.ts';
 import { formatTorque } from '../quantity/torque.ts';
+import type { FigureSource } from '../reading.ts';
 import type { LogEntry } from '../evidence/log.ts';
 import type { Attempt, AttemptRow } from './attempt.ts';
 import { jobHistory } from './attempt-walk.ts';
@@ -21,6 +23,8 @@ export interface AskedJob {
   readonly vin: string | null;
   readonly plate: string | null;
   readonly fleet: string | null;
+  readonly sources: readonly FigureSource[];
+  readonly outOfOrder: readonly OutOfOrder[];
 }
 
 export interface JobAnswer extends AskedJob {
@@ -53,7 +57,7 @@ export function answerFromEntries(
   if (opening?.event.type !== 'job-opened' || last === undefined || history === null)
     throw new Error('the entries of a job begin with its opening');
   const { job, vehicle } = opening.event.order;
-  const { on, setup } = history;
+  const { on, setup, sources, outOfOrder } = history;
   const attempts = history.attempts
     .map((one) => ({
       ...one,
@@ -71,6 +75,8 @@ export function answerFromEntries(
     vin,
     plate,
     fleet,
+    sources,
+    outOfOrder,
   };
   return answerFor(asked, attempts, attempts.length === 0 ? null : setup, impacts);
 }
@@ -90,7 +96,7 @@ export function answerFor(
   impacts: readonly ImpactAssessment[],
 ): JobAnswer {
   const each = (of: (row: Told) => string) => [...new Set(attempts.map(of))];
-  const standing = attempts.filter(({ last, result }) => last && result === 'OK');
+  const standing = attempts.filter(({ last, result, held }) => last && result === 'OK' && !held);
   const worth = (wanted: Worth) => standing.filter(({ source }) => WORTH[source] === wanted).length;
   const questioned = impacts.flatMap((one) => impactException(one, job.job));
   return {
@@ -101,10 +107,11 @@ export function answerFor(
     attempts: attempts.length,
     proven: worth('proven'),
     attested: worth('attested'),
-    marks: marksOf(attempts.map(({ source }) => source)),
+    marks: marksOf(job.sources),
     questioned,
     exceptions: [
       ...STATE[job.state],
+      ...job.outOfOrder.map(outOfOrderException),
       ...toolExceptions(attempts[0], setup),
       ...attempts.flatMap(attemptException),
       ...questioned,
@@ -151,7 +158,17 @@ export function attemptException(row: Attempt): readonly string[] {
     valueSi === null ? '' : ` (${quantity === 'torque' ? formatTorque(valueSi) : formatGap(valueSi, 3)})`;
   if (result === 'NotOK') return [`${which}: ${EVALUATION_WORD.NotOK}, too ${side ?? 'far out'}${value}`];
   if (result === 'NotDecidable') return [`${which}: ${EVALUATION_WORD.NotDecidable}${value}`];
-  return censored === null ? [] : [`${which}: ${censored}`];
+  if (censored !== null) return [`${which}: ${censored}`];
+  return row.early ? [`${which}: OUT OF ORDER${row.held ? ', not proven by itself' : ''}${value}`] : [];
+}
+
+/** In the same words for a list: what came, and before which step. */
+function outOfOrderException({ step, what, cylinder, pull, doneAgain }: OutOfOrder): string {
+  const where = cylinder === undefined ? '' : `cylinder ${cylinder}, `;
+  const number = pull === undefined ? '' : ` ${pull}`;
+  const turn = step === 'afterwards' ? 'behind the list' : 'before the step';
+  const again = doneAgain === true ? '; done again since' : '';
+  return `OUT OF ORDER: ${where}${what.replaceAll('-', ' ')}${number}, ${turn} "${step}"${again}`;
 }
 
 function impactException({ assessment, items, assessed }: ImpactAssessment, job: string): readonly string[] {

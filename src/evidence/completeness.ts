@@ -4,7 +4,7 @@ import type { Proof } from '../job/proof.ts';
 import type { Edition } from '../rules/editions.ts';
 import type { Lack, Outcome } from '../rules/judged.ts';
 import { canonical } from './canonical.ts';
-import { type Check, failed, passed } from './check.ts';
+import { type Check, doubtful, failed, passed } from './check.ts';
 import { contradictionIn } from './contradiction.ts';
 import type { JobRecord } from './record.ts';
 import type { StationState } from './station.ts';
@@ -12,10 +12,13 @@ import type { StationState } from './station.ts';
 /** What may be missing of a record that is nonetheless what its station sealed. */
 export const COMPLETENESS = 'completeness';
 const CONTENTS = 'contents';
+export const ORDER_OF_WORK = 'order of work';
 
 interface PlayedBack {
   readonly contents: Check;
   readonly completeness: Check;
+  /** Null for a job that was opened before its order was written into it. */
+  readonly orderOfWork: Check | null;
   /** Null where there is no job, or only a newer program knows its rules. */
   readonly proof: Proof | null;
 }
@@ -33,6 +36,7 @@ export function contentsAndCompleteness(
   return {
     contents: contents(record, outcome, station),
     completeness: completeness(record, outcome),
+    orderOfWork: orderOfWork(record, outcome),
     proof: outcome === null || typeof outcome === 'string' ? null : proofIn(outcome),
   };
 }
@@ -81,6 +85,33 @@ function completeness(record: JobRecord, outcome: Outcome | string | null): Chec
   if (lack === undefined) return passed(COMPLETENESS, completeText(record));
   const { detail, open } = faultOf(lack, record);
   return failed(COMPLETENESS, detail, open);
+}
+
+/** Whether each step came in its turn. Out of order is no fault of the record, and a reader is told of it first of all. */
+function orderOfWork({ entries }: JobRecord, outcome: Outcome | string | null): Check | null {
+  const opened = entries.find(({ event }) => event.type === 'job-opened')?.event;
+  if (opened?.type !== 'job-opened' || opened.basis.orderOfWork === undefined) return null;
+  if (outcome === null || typeof outcome === 'string')
+    return {
+      name: ORDER_OF_WORK,
+      outcome: 'not-applicable',
+      detail: 'Not looked at: the job cannot be played back here.',
+    };
+  const all = outcome.summary.outOfOrder ?? [];
+  const standing = all.filter(({ doneAgain }) => doneAgain !== true);
+  const where = [...new Set(standing.flatMap(({ cylinder }) => cylinder ?? []))].sort((a, b) => a - b);
+  const on = where.length === 0 ? '' : ` on cylinder ${where.join(', ')}`;
+  if (standing.length > 0)
+    return doubtful(
+      ORDER_OF_WORK,
+      `OUT OF ORDER: work${on} was done before a step that comes first. See the exceptions.`,
+    );
+  return passed(
+    ORDER_OF_WORK,
+    all.length === 0
+      ? 'Each step came in its turn, as the shop has set it.'
+      : 'Each step that counts came in its turn. What had come too early was done again.',
+  );
 }
 
 /** What is OK, and what was left without a torque that is, and by whom. What the figures prove is said beside the verdict. */

@@ -58,12 +58,13 @@ export function verifyRecord(
   const station = stationIn(record);
   const edition = editionOf(rulesOf(record.entries));
   const signer = signerCheck(record, signatures, { station, list: trustList, time, later });
-  const { contents, completeness, proof } = contentsAndCompleteness(record, station, edition);
+  const { contents, completeness, orderOfWork, proof } = contentsAndCompleteness(record, station, edition);
   const others = [
     signatureCheck(opened.value, signatures, station),
     inTheLog(opened.value, station),
     contents,
     completeness,
+    ...(orderOfWork === null ? [] : [orderOfWork]),
     judgedAgain(record, edition),
     clockCheck(record, readAt),
     ...(time === null ? [] : [timeCheck(time)]),

@@ -3,6 +3,7 @@ import { decisionRuleSchema } from '../metrology/decision.ts';
 import { windowSchema } from '../metrology/judgement.ts';
 import { gapPolicySchema } from '../plug/gap.ts';
 import { noteSchema } from '../plug/note.ts';
+import { orderOfWorkSchema } from './order-of-work.ts';
 
 /** How the shop decides, and whether it wants the four grades of ILAC-G8 beside the verdict. */
 export const decisionSchema = z.strictObject({
@@ -30,6 +31,9 @@ export const basisSchema = z.strictObject({
     .exactOptional()
     .describe('The turn from contact that is judged beside the torque; absent for torque alone.'),
   gap: gapPolicySchema.describe('How the gap is found and changed, defaults filled in.'),
+  orderOfWork: orderOfWorkSchema
+    .exactOptional()
+    .describe('Which steps must keep their order, defaults filled in; absent in a job of before.'),
   notes: z
     .array(noteSchema)
     .max(20)

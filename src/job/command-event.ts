@@ -20,7 +20,7 @@ export function eventOf(command: Command): JobEvent | null {
     case 'skip-trial':
       return { type: 'trial-click-skipped' };
     case 'attest':
-      return { type: 'steps-attested', phase: command.phase, steps: command.steps };
+      return { type: 'steps-attested', ...attestation(command) };
     case 'read-old-plugs': {
       const { do: _do, ...fields } = command;
       return { type: 'old-plugs-read', ...fields };
@@ -33,6 +33,8 @@ export function eventOf(command: Command): JobEvent | null {
       const { cylinder, turn, why } = command;
       return { type: 'fitted-by-angle', cylinder, turn, why };
     }
+    case 'take-back':
+      return { type: 'taken-back', said: command.said, why: command.why };
     case 'hand-over':
       return { type: 'job-handed-over', to: command.to };
     case 'void':
@@ -46,6 +48,12 @@ export function eventOf(command: Command): JobEvent | null {
       return null;
   }
 }
+
+const attestation = ({ phase, steps, together }: Omit<Command & { do: 'attest' }, 'do'>) => ({
+  phase,
+  steps,
+  ...(together === undefined ? {} : { together }),
+});
 
 /** The command that led to an event; null for an event that no command leads to. */
 export function commandOf(event: JobEvent): Command | null {
@@ -65,7 +73,7 @@ export function commandOf(event: JobEvent): Command | null {
     case 'trial-click-skipped':
       return { do: 'skip-trial' };
     case 'steps-attested':
-      return { do: 'attest', phase: event.phase, steps: event.steps };
+      return { do: 'attest', ...attestation(event) };
     case 'old-plugs-read': {
       const { type: _type, ...fields } = event;
       return { do: 'read-old-plugs', ...fields };
@@ -78,6 +86,8 @@ export function commandOf(event: JobEvent): Command | null {
       const { cylinder, turn, why } = event;
       return { do: 'fit-by-angle', cylinder, turn, why };
     }
+    case 'taken-back':
+      return { do: 'take-back', said: event.said, why: event.why };
     case 'job-handed-over':
       return { do: 'hand-over', to: event.to };
     case 'job-voided':

@@ -42,9 +42,13 @@ export type Command =
       readonly do: 'attest';
       readonly phase: JobEventOf<'steps-attested'>['phase'];
       readonly steps: JobEventOf<'steps-attested'>['steps'];
+      /** All items were answered at once. */
+      readonly together?: true;
     }
   | ({ readonly do: 'read-old-plugs' } & Omit<JobEventOf<'old-plugs-read'>, 'type'>)
   | ({ readonly do: 'check-new-plugs' } & Omit<JobEventOf<'new-plugs-checked'>, 'type'>)
+  /** Something said, or a gap read, counts no more. */
+  | { readonly do: 'take-back'; readonly said: number; readonly why: string }
   /** No wrench could reach it. */
   | {
       readonly do: 'fit-by-angle';

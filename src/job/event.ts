@@ -19,6 +19,7 @@ import { evidenceSchema } from '../sequence/evidence.ts';
 import { askSchema, pullKindSchema } from '../sequence/kind.ts';
 import { placementReasonSchema } from '../sequence/reason.ts';
 import { basisSchema } from './basis.ts';
+import { outOfTurnSchema } from './gap-place.ts';
 import { openItemSchema } from './open-item.ts';
 import { workOrderSchema } from './order.ts';
 import { listPhaseSchema, routineSchema, shortNameSchema } from './routine.ts';
@@ -232,6 +233,17 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     .describe('A gap was measured.'),
   z
     .strictObject({
+      type: z.literal('gap-out-of-turn'),
+      tool: toolId,
+      reading: z.int().min(1).describe("The driver's number of the reading."),
+      atUs: us,
+      source,
+      gapMm: z.number().describe('The gap in mm.'),
+      because: outOfTurnSchema,
+    })
+    .describe('A gap was measured out of its turn. It is kept and given to no plug.'),
+  z
+    .strictObject({
       type: z.literal('gap-inspected'),
       cylinder,
       sound: z.boolean().describe('Whether it looks sound.'),
@@ -332,6 +344,10 @@ export const jobEventSchema = z.discriminatedUnion('type', [
         .min(1)
         .max(12)
         .describe('An answer for each item.'),
+      together: z
+        .literal(true)
+        .exactOptional()
+        .describe('The items were answered by one key, or all within a second.'),
     })
     .describe('A list of the routine was attested as a whole. The last one counts.'),
   z
@@ -373,6 +389,20 @@ export const jobEventSchema = z.discriminatedUnion('type', [
     .describe('New plugs were held against the old ones and the specification.'),
   z
     .strictObject({
+      type: z.literal('taken-back'),
+      said: z
+        .int()
+        .min(1)
+        .describe(
+          'Which one, counted from 1 among the entries of these types: `windows-confirmed`, `steps-attested`, `old-plugs-read`, `old-gap-measured`, `new-plugs-checked`, `gap-measured`, `fitted-by-angle`, `pull-accepted`.',
+        ),
+      why: reason,
+    })
+    .describe(
+      'Something that was said, or a gap that was read, was taken back. It stays, and counts no more.',
+    ),
+  z
+    .strictObject({
       type: z.literal('fitted-by-angle'),
       cylinder,
       turn: z.string().min(1).max(40).describe('The angle as the source prints it, `1/2 turn`.'),
@@ -387,7 +417,9 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       by: person,
       reason,
     })
-    .describe('A pull that went too far stays as it is: somebody answers for it by name.'),
+    .describe(
+      'A pull that went too far, or came too early, stays as it is: somebody answers for it by name.',
+    ),
   z
     .strictObject({ type: z.literal('job-handed-over'), to: person })
     .describe('From here on somebody else works on the job and answers for it.'),

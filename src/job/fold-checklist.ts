@@ -1,4 +1,5 @@
 /** What people say of the work around the torque, folded into the job's state. */
+import { removedEarly } from './early.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
 import type { JobState, OldPlug } from './state.ts';
 
@@ -39,7 +40,14 @@ export function foldChecklist(state: JobState, event: JobEventOf<ChecklistEvent>
     case 'old-plugs-read': {
       const { type: _type, cylinders, ...read } = event;
       const after = cylinders.reduce((so, cylinder) => withOldPlug(so, cylinder, { read }), state);
-      return { ...after, chosen: { ...after.chosen, 'old-plug': null } };
+      const early = removedEarly(state)
+        ? cylinders.map((cylinder) => ({ step: 'before-removal', what: 'old-plug', cylinder }) as const)
+        : [];
+      return {
+        ...after,
+        outOfOrder: [...after.outOfOrder, ...early],
+        chosen: { ...after.chosen, 'old-plug': null },
+      };
     }
     case 'old-gap-measured':
       return withOldPlug(state, event.cylinder, { gap: { gapMm: event.gapMm, source: event.source } });

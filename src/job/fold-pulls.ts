@@ -1,5 +1,6 @@
 /** Pulls in their places, folded into the job's state: one place a pull, and every cylinder's torque worked out behind it. */
 import type { Judgement } from '../metrology/judgement.ts';
+import { earlyFor, heldBy, removedEarly, withBootsOff } from './early.ts';
 import type { JobEventOf } from './event.ts';
 import { questionFor } from './question.ts';
 import { type CylinderState, isOver, type JobState, type TorqueAttempt } from './state.ts';
@@ -11,6 +12,8 @@ export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): J
   if (pull === null) throw new Error(`pull ${event.pull} was placed but never found`);
   const { cylinder, kind, because, judgement, turn, ask, evidence, otherPull, leftOut } = event;
   const earlier = findAttempt(state, event.pull);
+  const cleared = withoutAttempt(state, event.pull);
+  const early = cylinder === null ? [] : earlyFor(cleared, cylinder, { pull, kind }, earlier);
   const attempt: TorqueAttempt = {
     pull,
     technician: earlier?.technician ?? state.technician,
@@ -22,23 +25,41 @@ export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): J
     ...(turn === undefined ? {} : { turn }),
     ...(ask === undefined ? {} : { ask }),
     ...(evidence === undefined ? {} : { evidence }),
+    ...(early.length === 0 ? {} : { early }),
     ...(earlier?.given === true ? { given: true } : {}),
     answer: earlier?.answer ?? null,
   };
-  const cleared = withoutAttempt(state, event.pull);
-  if (cylinder === null) return retighten({ ...cleared, strays: [...cleared.strays, attempt] });
-  const question = questionFor(attempt, cylinder);
+  if (cylinder === null)
+    return retighten({ ...withLoosening(cleared, attempt), strays: [...cleared.strays, attempt] });
+  const question = questionFor(attempt, cylinder, heldBy(state, attempt).length > 0);
+  const given = withCylinder(cleared, cylinder, (was) => ({
+    ...was,
+    // A gap that was measured behind the pull is not that of the plug as it went in.
+    gap: early.includes('gap') && was.gap === 'done' ? 'again' : was.gap,
+    pulls: inOrder([...was.pulls, attempt]),
+  }));
   const placed = retighten({
-    ...withCylinder(cleared, cylinder, (was) => ({ ...was, pulls: inOrder([...was.pulls, attempt]) })),
+    ...(early.length === 0 ? given : { ...given, tooEarly: { what: 'pull', cylinder, steps: early } }),
     questions: question === null ? cleared.questions : [...cleared.questions, question],
   });
   const tightened = judgement !== null && judgement.side !== 'low' && kind !== 'check';
   const isDone = placed.cylinders.some((c) => c.cylinder === cylinder && isOver(c.torque));
   return {
-    ...placed,
+    ...(tightened ? withBootsOff(placed) : placed),
     refitting: tightened && placed.refitting === cylinder ? null : placed.refitting,
     lastVerdict: verdictAfter(placed, cylinder, judgement),
     chosen: isDone ? { ...placed.chosen, torque: null } : placed.chosen,
+  };
+}
+
+/** An old plug that came loose before its turn. */
+function withLoosening(state: JobState, { kind, pull }: TorqueAttempt): JobState {
+  const isOld = kind === 'loosening' && state.cylinders.every(({ pulls }) => pulls.length === 0);
+  if (!isOld || !removedEarly(state)) return state;
+  return {
+    ...state,
+    tooEarly: { what: 'loosening' },
+    outOfOrder: [...state.outOfOrder, { step: 'before-removal', what: 'loosening', pull: pull.pull }],
   };
 }
 

@@ -1,9 +1,12 @@
 import { type FigureSource, sourcesOf } from '../reading.ts';
+import { commandOf } from './command-event.ts';
+import { earlyFor, isFitted, withBootsOff, withStepsDone } from './early.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
 import { answered } from './fold-answer.ts';
 import { foldChecklist, isChecklistEvent, oldPlugDue } from './fold-checklist.ts';
 import { pullPlaced, retighten, withCylinder, withGiven } from './fold-pulls.ts';
 import { firstGapState, gapStepOf, withGapStep, withNewPlug } from './plugs.ts';
+import { takenBack, withSaid } from './said.ts';
 import { isOver, type JobState, type Settlement, type StepState } from './state.ts';
 
 /** A job's state before its first event. */
@@ -14,10 +17,18 @@ type Before = JobState | null;
  * later from a record. Throws when the first event is not `job-opened`, which only a bug or a forged record can bring.
  */
 export function fold(before: Before, event: JobEvent): JobState {
-  if (event.type === 'job-opened') return retarget(opened(event));
+  if (event.type === 'job-opened') return retarget(withStepsDone(opened(event)));
   if (before === null) throw new Error(`a job starts with job-opened, not ${event.type}`);
-  return retarget(next(before, event));
+  const after = next(isNews(event) ? { ...before, tooEarly: null } : before, event);
+  return after === before ? before : retarget(withStepsDone(withSaid(before, after, event)));
 }
+
+/** Something that a person did, or a tool measured: what was told of the thing before is over. */
+const isNews = (event: JobEvent): boolean =>
+  event.type === 'gap-measured' ||
+  event.type === 'old-gap-measured' ||
+  event.type === 'pull-detected' ||
+  commandOf(event) !== null;
 
 /** Folds a whole job; null for no events. */
 export function foldAll(events: Iterable<JobEvent>): JobState | null {
@@ -64,6 +75,10 @@ function opened(event: JobEventOf<'job-opened'>): JobState {
     pullCount: 0,
     lastPull: null,
     lastVerdict: null,
+    tooEarly: null,
+    doneAfter: {},
+    said: [],
+    outOfOrder: [],
     questions: [],
     closed: null,
     voided: null,
@@ -94,6 +109,10 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
     }
     case 'gap-measured':
       return gapMeasured(state, event);
+    case 'gap-out-of-turn':
+      return outOfTurn(state, event);
+    case 'taken-back':
+      return takenBack(state, event);
     case 'gap-inspected':
       return gapInspected(state, event);
     case 'plug-scrapped':
@@ -116,7 +135,7 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
       return accepted(state, event);
     case 'fitted-by-angle': {
       const { cylinder, turn, why } = event;
-      return settled(state, cylinder, { kind: 'by-angle', turn, why });
+      return settled(byAngle(state, cylinder), cylinder, { kind: 'by-angle', turn, why });
     }
     case 'job-closed':
       return { ...state, closed: { complete: event.complete, open: event.open } };
@@ -178,6 +197,20 @@ function gapMeasured(state: JobState, event: JobEventOf<'gap-measured'>): JobSta
     lastVerdict: { quantity: 'length', cylinder, judgement },
     chosen: gap === 'done' ? { ...state.chosen, length: null } : state.chosen,
   };
+}
+
+/** It is the figure of no plug, and hides no verdict of one. */
+function outOfTurn(state: JobState, event: JobEventOf<'gap-out-of-turn'>): JobState {
+  const { gapMm, because, source } = event;
+  return { ...withSource(state, source), tooEarly: { what: 'gap', gapMm, because }, lastVerdict: null };
+}
+
+/** A plug that is turned by an angle goes in as well. */
+function byAngle(state: JobState, cylinder: number): JobState {
+  const pull = { pull: state.pullCount + 1 };
+  const early = earlyFor(state, cylinder, { pull, kind: 'tightening' }, undefined);
+  const said = early.map((step) => ({ step, what: 'by-angle', cylinder }) as const);
+  return withBootsOff({ ...state, outOfOrder: [...state.outOfOrder, ...said] });
 }
 
 function gapInspected(state: JobState, { cylinder, sound }: JobEventOf<'gap-inspected'>): JobState {
@@ -242,7 +275,7 @@ function restarted(
   { cylinder, newPlug }: Pick<JobEventOf<'cylinder-restarted'>, 'cylinder' | 'newPlug'>,
 ): JobState {
   const back = withCylinder(
-    unsettled(newPlug ? withNewPlug(state, cylinder) : state, cylinder),
+    withBootsOff(unsettled(newPlug ? withNewPlug(state, cylinder) : state, cylinder)),
     cylinder,
     (was) => ({ ...was, restartedAfter: state.pullCount }),
   );
@@ -256,7 +289,7 @@ function restarted(
 /** The cylinder that is due: the one a person chose, while it is open, else the first open one in service order. */
 function retarget(state: JobState): JobState {
   const due = (step: 'gap' | 'torque', chosen: number | null) => {
-    const open = state.cylinders.filter((c) => !isOver(c[step]));
+    const open = state.cylinders.filter((c) => !isOver(c[step]) && (step === 'torque' || !isFitted(c)));
     return (open.find((c) => c.cylinder === chosen) ?? open[0])?.cylinder ?? null;
   };
   return {

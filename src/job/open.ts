@@ -18,6 +18,7 @@ import type { Decision } from './basis.ts';
 import type { JobEventOf } from './event.ts';
 import { circumstancesOf, readingFor } from './measurement.ts';
 import type { WorkOrder } from './order.ts';
+import { orderOfWork } from './order-of-work.ts';
 import type { Routine } from './routine.ts';
 import { RULES } from './rules.ts';
 import { vinFault } from './vin.ts';
@@ -80,6 +81,7 @@ export function openJob(
         firstTorqueWindow: torque.value.first,
         ...(turn === null ? {} : { turn }),
         gap: policy,
+        orderOfWork: orderOfWork(routine),
         notes: [...notes],
       },
       rules: RULES,

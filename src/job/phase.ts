@@ -1,4 +1,5 @@
 /** The phases of a job in the order of the work, and which of them is at hand. */
+import { firstMissing } from './early.ts';
 import { itemsOf, type ListPhase, type Routine } from './routine.ts';
 import { isOver, type JobState } from './state.ts';
 import { isTrialDue } from './trial.ts';
@@ -74,12 +75,15 @@ export function phasesOf(state: JobState): readonly { readonly phase: Phase; rea
 
 /**
  * The phase at hand: the first that is not done. Once a plug has been pulled on, hands are at the wrench: until every
- * cylinder is over nothing else is put in front of them, and what was passed over comes back behind it.
+ * cylinder is over nothing is put in front of them but a step whose order is binding, and the rest that was passed over
+ * comes back behind it.
  */
 export function phaseOf(state: JobState): Phase {
   if (state.closed !== null) return 'closed';
   const open = phasesOf(state).filter(({ done }) => !done);
   const started = state.cylinders.some(({ pulls }) => pulls.length > 0);
   const atWork = started && open.some(({ phase }) => phase === 'gap' || phase === 'torque');
-  return atWork ? 'torque' : (open[0]?.phase ?? 'sign');
+  if (!atWork) return open[0]?.phase ?? 'sign';
+  if (state.questions.length > 0) return 'torque';
+  return firstMissing(state, ['windows', 'before-removal', 'old-plugs', 'new-plugs', 'fitting']) ?? 'torque';
 }

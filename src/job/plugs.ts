@@ -31,7 +31,8 @@ export function withNewPlug(state: JobState, cylinder: number): JobState {
 export function gapStepOf(state: JobState, { cylinder, gaps }: CylinderState): GapStep | null {
   const { gapWindow, order, basis } = state;
   const { gapsBefore, step } = plugOf(state, cylinder);
-  const [last, reading] = gaps.slice(Math.max(gapsBefore, gaps.length - 2)).map(seen);
+  const counting = gaps.slice(gapsBefore).filter(({ takenBack }) => takenBack !== true);
+  const [last, reading] = counting.slice(-2).map(seen);
   if (gapWindow === null || last === undefined) return null;
   const rules = {
     adjusting: {

@@ -1,5 +1,6 @@
 /** What a figure is worth as proof. It follows from where the figure came from; every reader of a job goes by this. */
 import type { FigureSource } from '../reading.ts';
+import { standsOutOfOrder } from './early.ts';
 import type { CylinderState, JobState, TorqueAttempt } from './state.ts';
 import { countingPulls } from './torque-step.ts';
 
@@ -59,12 +60,13 @@ export function proofOf(state: JobState): Proof {
   return { sources: state.sources, figures: figuresOf(state), attestedBy: [...new Set(by)] };
 }
 
-/** An instrument sent every gap and every torque that the cylinders stand on. */
+/** An instrument sent every gap and every torque that the cylinders stand on, each in its turn. */
 export function isProvenThroughout(state: JobState): boolean {
   const { torque, gap } = figuresOf(state);
   const count = state.cylinders.length;
   const gaps = state.gapWindow === null ? gap.linked : count;
-  return torque.linked === count && gap.linked === gaps && marksOf(state.sources).length === 0;
+  const unmarked = marksOf(state.sources).length === 0;
+  return torque.linked === count && gap.linked === gaps && unmarked && standsOutOfOrder(state).length === 0;
 }
 
 /** Tightened in two steps: what a cylinder stands on are two pulls. */
@@ -85,7 +87,8 @@ function counted(sources: readonly (FigureSource | null)[]): Counts {
 /** Where the gap that a cylinder stands on came from; null where it stands on none. */
 export function gapSource({ gap, gaps }: CylinderState): FigureSource | null {
   return gap === 'done'
-    ? (gaps.findLast(({ judgement }) => judgement.result === 'OK')?.source ?? null)
+    ? (gaps.findLast(({ judgement, takenBack }) => judgement.result === 'OK' && takenBack !== true)?.source ??
+        null)
     : null;
 }
 

@@ -1,11 +1,14 @@
 import { isWithheld } from '../personal.ts';
 import { gapCheckOf } from '../plug/gap.ts';
 import type { Command } from './command.ts';
+import { firstMissing, isFitted, strictnessOf } from './early.ts';
 import type { Answer } from './event.ts';
+import type { Step } from './order-of-work.ts';
 import { DONE, itemsOf, NOT_DONE } from './routine.ts';
+import { notTakenBack } from './said.ts';
 import { attemptOf, leftOut } from './situation.ts';
 import { stageOf } from './stage.ts';
-import type { JobState } from './state.ts';
+import { isOver, type JobState } from './state.ts';
 import { stillFitted } from './torque-step.ts';
 import { isTrialDue } from './trial.ts';
 
@@ -35,11 +38,11 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
       return notLeftOut(state, command);
     case 'gap-inspected':
       return gapCheckOf(state.order.specification) === 'visual-only'
-        ? null
+        ? gapTooLate(state, command.cylinder)
         : 'This job does not check the gap by eye.';
     case 'gap-wire':
       return gapCheckOf(state.order.specification) === 'wire'
-        ? null
+        ? gapTooLate(state, command.cylinder)
         : 'This job does not check the gap by wire.';
     case 'scrap-plug':
       return pulling ? 'A pull is under way.' : null;
@@ -53,11 +56,12 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
     case 'attest':
       return notAttestable(state, command);
     case 'read-old-plugs':
-      return state.routine?.oldPlugs === true
-        ? strangers(state, command.cylinders)
-        : 'This job does not record old plugs.';
+      if (state.routine?.oldPlugs !== true) return 'This job does not record old plugs.';
+      return first(state, ['before-removal']) ?? strangers(state, command.cylinders);
     case 'check-new-plugs':
       return notCheckable(state, command);
+    case 'take-back':
+      return notTakenBack(state, command);
     case 'fit-by-angle':
       if (pulling) return 'A pull is under way.';
       return state.cylinders.some((c) => c.cylinder === command.cylinder && c.torque === 'done')
@@ -68,13 +72,42 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
   }
 }
 
+/** What has to come first, as a sentence; null for nothing. */
+function first(state: JobState, steps: readonly Step[]): string | null {
+  const missing = firstMissing(state, steps);
+  return missing === null ? null : `Too early. First ${STEP[missing]}.`;
+}
+
+const STEP: Readonly<Record<Step, string>> = {
+  windows: 'confirm the windows',
+  'before-removal': 'attest the list before removal',
+  'old-plugs': 'read the old plugs',
+  'new-plugs': 'check the new plugs',
+  gap: 'measure the gaps',
+  fitting: 'attest the list before fitting',
+  afterwards: 'attest the list for afterwards',
+};
+
+/** A gap is looked at before its plug goes in, and behind what comes before that. */
+function gapTooLate(state: JobState, cylinder: number): string | null {
+  const c = state.cylinders.find((one) => one.cylinder === cylinder);
+  if (c !== undefined && isFitted(c))
+    return `The plug of cylinder ${cylinder} is in the engine. Take it out and start it again.`;
+  return first(state, ['windows', 'before-removal', 'old-plugs', 'new-plugs']);
+}
+
 function notAcceptable(state: JobState, pull: number): string | null {
   const question = state.questions.find((open) => open.pull === pull);
-  if (question?.kind !== 'over-window')
-    return `No question about a pull over the window is open for pull ${pull}.`;
+  if (question?.kind !== 'over-window' && question?.kind !== 'early')
+    return `No question about a pull over the window, or too early, is open for pull ${pull}.`;
   const c = state.cylinders.find(({ cylinder }) => cylinder === question.cylinder);
   if (c === undefined || !stillFitted(c, pull))
     return 'This plug was taken out since. It can no longer be left as it was.';
+  const early = c.pulls.find((attempt) => attempt.pull.pull === pull);
+  if (question.kind === 'early' && early?.early?.includes('gap') === true)
+    return 'The gap of this plug is not proven. Take the plug out and measure it.';
+  if (question.kind === 'early' && early?.judgement?.result !== 'OK')
+    return 'This torque is not OK. Take the plug out and do it again.';
   return stageOf(state, question.cylinder) === 'final' ? null : 'Only the final torque can be left as it is.';
 }
 
@@ -84,9 +117,13 @@ function strangers(state: JobState, cylinders: readonly number[]): string | null
 }
 
 /** Every item of the list has its word, and none that the list does not know. */
-function notAttestable({ routine }: JobState, { phase, steps }: Command & { do: 'attest' }): string | null {
+function notAttestable(state: JobState, { phase, steps }: Command & { do: 'attest' }): string | null {
+  const { routine } = state;
   const items = routine === null ? [] : itemsOf(routine, phase);
   if (items.length === 0) return 'This job has no such list.';
+  const open = state.cylinders.some(({ torque }) => !isOver(torque));
+  if (phase === 'afterwards' && open && strictnessOf(state, 'afterwards') === 'binding')
+    return 'This list comes last. First tighten every plug.';
   const missing = items.find(({ id }) => !steps.some(({ item }) => item === id));
   if (missing !== undefined) return `Answer this item too: "${missing.text}".`;
   for (const { item, as, why } of steps) {

@@ -16,6 +16,7 @@ import { RULES } from './rules.ts';
 const DERIVED: ReadonlySet<JobEvent['type']> = new Set([
   'uncertainty-declared',
   'gap-measured',
+  'gap-out-of-turn',
   'old-gap-measured',
   'removal-felt',
   'pull-detected',

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { shopOrderSchema } from './order-of-work.ts';
 
 /** Of an item, or of one of its choices. */
 export const shortNameSchema = z
@@ -72,6 +73,11 @@ export const routineSchema = z
       .exactOptional()
       .describe('Whether the click of the wrench is tried before the first plug; a key passes over it.'),
     afterwards: list.describe('Attested after the last plug.'),
+    order: shopOrderSchema
+      .exactOptional()
+      .describe(
+        'Which steps must keep their order. `binding` (unless given): what came too early is held and proves nothing by itself. `told`: it counts, and is an exception. `free`: nothing is said.',
+      ),
   })
   .superRefine((routine, ctx) => {
     const seen = new Set<string>();

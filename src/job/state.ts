@@ -7,10 +7,13 @@ import type { Evidence } from '../sequence/evidence.ts';
 import type { Ask, PullKind } from '../sequence/kind.ts';
 import type { PlacementReason } from '../sequence/reason.ts';
 import type { Basis } from './basis.ts';
+import type { OutOfOrder } from './early.ts';
 import type { Answer, JobEventOf } from './event.ts';
+import type { OutOfTurn } from './gap-place.ts';
 import type { OpenItem } from './open-item.ts';
 import type { WorkOrder } from './order.ts';
-import type { Routine } from './routine.ts';
+import type { Step } from './order-of-work.ts';
+import type { ListPhase, Routine } from './routine.ts';
 
 /**
  * `todo` nothing yet; `again` measured but not proven, do it once more; `ask` waits for an answer; `done` proven OK;
@@ -51,6 +54,8 @@ export interface GapAttempt {
   /** Who worked on the job then: a figure that was typed is attested by that person. */
   readonly technician: string;
   readonly judgement: Judgement;
+  /** It stays on the record, and counts no more. */
+  readonly takenBack?: true;
 }
 
 export interface TorqueAttempt {
@@ -66,6 +71,8 @@ export interface TorqueAttempt {
   readonly turn?: Judgement | null;
   readonly ask?: Ask;
   readonly evidence?: Evidence;
+  /** Steps that come before a pull and had not been done when its plug went in; free ones apart. */
+  readonly early?: readonly Step[];
   /** A person said which plug it was on. */
   readonly given?: true;
   /** Set once a person answered the question that this pull raised. */
@@ -98,7 +105,8 @@ export interface Question {
     | 'no-click'
     | 'loose'
     | 'end-of-scale'
-    | 'by-plan';
+    | 'by-plan'
+    | 'early';
   readonly answers: readonly Answer[];
 }
 
@@ -110,6 +118,38 @@ export interface ToolState {
   readonly description?: ToolDescription;
   readonly source?: FigureSource;
 }
+
+/** One thing that was said or read by hand, with what was there before it. */
+export type Said = { readonly takenBack?: true } & (
+  | { readonly what: 'windows' }
+  | { readonly what: 'list'; readonly phase: ListPhase; readonly was: Readonly<Record<string, Attested>> }
+  | {
+      readonly what: 'old-plugs';
+      readonly cylinders: readonly number[];
+      readonly was: readonly OldPlug['read'][];
+    }
+  | { readonly what: 'old-gap'; readonly cylinder: number; readonly gapMm: number }
+  | {
+      readonly what: 'new-plugs';
+      readonly cylinders: readonly number[];
+      readonly was: readonly (NewPlug | null)[];
+    }
+  | {
+      readonly what: 'gap';
+      readonly cylinder: number;
+      readonly tool: ToolId;
+      readonly reading: number;
+      readonly gapMm: number;
+    }
+  | { readonly what: 'by-angle'; readonly cylinder: number }
+  | { readonly what: 'accepted'; readonly cylinder: number; readonly pull: number }
+);
+
+/** The last thing that came before its turn. */
+export type TooEarly =
+  | { readonly what: 'gap'; readonly gapMm: number; readonly because: OutOfTurn }
+  | { readonly what: 'loosening' }
+  | { readonly what: 'pull'; readonly cylinder: number; readonly steps: readonly Step[] };
 
 /** The last thing that was judged, for the large letters. */
 export interface LastVerdict {
@@ -176,6 +216,14 @@ export interface JobState {
   readonly pullCount: number;
   readonly lastPull: Pull | null;
   readonly lastVerdict: LastVerdict | null;
+  /** Until something else happens. */
+  readonly tooEarly: TooEarly | null;
+  /** For each step that is done, the number of the last pull when it was done first; by step, and cylinder where it has one. */
+  readonly doneAfter: Readonly<Record<string, number>>;
+  /** What can be taken back, the oldest first. */
+  readonly said: readonly Said[];
+  /** What came out of order and was no pull on a new plug. */
+  readonly outOfOrder: readonly OutOfOrder[];
   readonly questions: readonly Question[];
   readonly closed: { readonly complete: boolean; readonly open: readonly OpenItem[] } | null;
   /** Who declared the job void, and why; it is then closed and not complete. */

@@ -1,14 +1,12 @@
 /** A reading of a tool: samples of a wrench are kept until they are worth writing, a figure of a gauge is judged at once. */
-import { gapCheckOf } from '../plug/gap.ts';
 import { CEASED_US } from '../pull/detector.ts';
 import type { DetectedPull } from '../pull/pull.ts';
 import type { Samples } from '../pull/trace.ts';
 import { type Reading, scaled, type ToolId } from '../reading.ts';
 import type { BenchState } from './bench-state.ts';
 import { type Feed, notAValue } from './feed.ts';
-import { oldPlugAtHand } from './fold-checklist.ts';
+import { gapPlace } from './gap-place.ts';
 import { judgedReading } from './judging.ts';
-import { phaseOf } from './phase.ts';
 import { settleStroke, settlesUs, takePull } from './take-pull.ts';
 
 /** How long samples may wait in memory: while a pull is under way, and at rest. */
@@ -132,17 +130,21 @@ function feedOf(bench: BenchState, tool: ToolId): Feed {
 function takeGap(bench: BenchState, tool: ToolId, feed: Feed, { n, atUs, counts }: Value): void {
   bench.flush(tool, feed);
   const state = bench.state();
-  const { gapTarget, gapWindow, order, routine } = state;
   const gapMm = scaled(counts, feed.exponent + 3);
   const measured = { tool, reading: n, atUs, source: feed.source };
-  const old = oldPlugAtHand(state);
-  if (old !== null) {
-    bench.emit({ type: 'old-gap-measured', ...measured, cylinder: old, gapMm });
-    return;
+  const place = gapPlace(state);
+  if (place === null) return;
+  switch (place.of) {
+    case 'none':
+      bench.emit({ type: 'gap-out-of-turn', ...measured, gapMm, because: place.because });
+      break;
+    case 'old-plug':
+      bench.emit({ type: 'old-gap-measured', ...measured, cylinder: place.cylinder, gapMm });
+      break;
+    case 'new-plug': {
+      if (state.gapWindow === null) return;
+      const judgement = judgedReading(state, tool, gapMm, state.gapWindow, null);
+      bench.emit({ type: 'gap-measured', ...measured, cylinder: place.cylinder, judgement });
+    }
   }
-  // An old plug measured late, or a new one early: nobody can tell.
-  if (routine?.oldPlugs === true && phaseOf(state) === 'new-plugs') return;
-  if (gapTarget === null || gapWindow === null || gapCheckOf(order.specification) !== 'gauge') return;
-  const judgement = judgedReading(state, tool, gapMm, gapWindow, null);
-  bench.emit({ type: 'gap-measured', ...measured, cylinder: gapTarget, judgement });
 }

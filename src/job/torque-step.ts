@@ -1,3 +1,4 @@
+import { heldBy } from './early.ts';
 import type { CylinderState, JobState, StepState, TorqueAttempt } from './state.ts';
 import { type Stage, stageAfter } from './tightening-stage.ts';
 import { asWrenchReads } from './windows.ts';
@@ -12,6 +13,7 @@ export function torqueStep(
   let stage: Stage = basis.firstTorqueWindow === null ? 'final' : 'first';
   for (const attempt of countingPulls(c)) {
     step = stepAfter(attempt, step);
+    if (step === 'done' && heldBy({ basis }, attempt).length > 0) step = 'again';
     // Of two steps the first proves nothing yet.
     if (step === 'done' && stage !== 'final') step = 'again';
     if (basis.firstTorqueWindow !== null) stage = stageAfter(stage, attempt);

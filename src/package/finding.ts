@@ -39,6 +39,7 @@ const findingSchema = z.strictObject({
       }),
       sources: summarySchema.shape.sources,
       figures: summarySchema.shape.figures,
+      outOfOrder: summarySchema.shape.outOfOrder,
       /** Its first and its last entry. */
       first: momentSchema,
       last: momentSchema,
@@ -78,6 +79,7 @@ export function findingOf(
       shown: shownBy(record),
       sources: record.summary.sources,
       figures: record.summary.figures,
+      ...(record.summary.outOfOrder === undefined ? {} : { outOfOrder: record.summary.outOfOrder }),
       first: momentOf(record.entries[0]),
       last: momentOf(record.entries.at(-1)),
     },

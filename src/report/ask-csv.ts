@@ -1,12 +1,13 @@
 import type { AttemptRow } from '../audit/attempt.ts';
 import { attemptException, type JobAnswer } from '../audit/questions.ts';
 import { type CsvColumn, rowsCsv } from './rows-csv.ts';
-import { marksText, SOURCE_WORD } from './words/index.ts';
+import { marksText, outOfOrderText, SOURCE_WORD } from './words/index.ts';
 
 const JOBS: readonly CsvColumn<JobAnswer>[] = [
   { header: 'Job', value: ({ job }) => job },
   { header: 'Proves nothing', value: ({ marks }) => marksText(marks) || 'no' },
   { header: 'State', value: ({ state }) => state },
+  { header: 'Out of order', value: ({ outOfOrder }) => outOfOrder.map(outOfOrderText).join('; ') || 'no' },
   { header: 'Opened (UTC)', value: ({ openedAt }) => openedAt },
   { header: 'Last entry (UTC)', value: ({ lastAt }) => lastAt },
   { header: 'VIN', value: ({ vin }) => vin },
@@ -51,6 +52,7 @@ const ATTEMPTS: readonly CsvColumn<AttemptRow>[] = [
   { header: 'Upper limit', value: ({ upperLimit }) => (Number.isNaN(upperLimit) ? null : upperLimit) },
   { header: 'First on its plug', value: ({ first }) => (first ? 'yes' : 'no') },
   { header: 'Stands for its plug', value: ({ last }) => (last ? 'yes' : 'no') },
+  { header: 'Out of order', value: ({ early }) => (early ? 'OUT OF ORDER' : 'no') },
   { header: 'Exception', value: (row) => attemptException(row).join('; ') },
 ];
 

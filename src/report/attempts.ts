@@ -5,7 +5,7 @@ import { snugOf } from '../pull/snug.ts';
 import type { FigureSource } from '../reading.ts';
 import { clean } from './clean.ts';
 import { VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
-import { ANGLE_FAULT_WORDS, KIND_WORDS, placementText, turnVerdictText } from './words/index.ts';
+import { ANGLE_FAULT_WORDS, earlyText, KIND_WORDS, placementText, turnVerdictText } from './words/index.ts';
 
 /** One measurement on one cylinder, as figures; the attempts count from 1 on each cylinder and quantity. */
 export interface AttemptRow {
@@ -37,7 +37,9 @@ export interface AttemptRow {
   readonly answer: string;
   readonly because: string;
   readonly cut: string;
-  /** ISO time of the entry that gave the pull its place or took the gap, and who stands in it. */
+  /** What it came before, though that comes first; empty for nothing. */
+  readonly outOfOrder: string;
+  /** ISO time of the entry of the pull or of the gap, and who is in the entry that gave it its place. */
   readonly at: string;
   readonly by: string;
 }
@@ -69,6 +71,7 @@ const NOTHING = {
   answer: '',
   because: '',
   cut: '',
+  outOfOrder: '',
   at: '',
   by: '',
 } as const;
@@ -109,7 +112,7 @@ function gapRow(
   attempt: number,
   entries: readonly LogEntry[],
 ): AttemptRow {
-  const verdict = verdictOf(gap.judgement);
+  const verdict = gap.takenBack === true ? 'not-judged' : verdictOf(gap.judgement);
   const entry = entries.findLast(
     ({ event }) =>
       event.type === 'gap-measured' &&
@@ -127,7 +130,7 @@ function gapRow(
     conformanceProbability: gap.judgement.conformanceProbability,
     grade: gap.judgement.grade,
     verdict,
-    verdictWord: VERDICT_WORD[verdict],
+    verdictWord: gap.takenBack === true ? 'TAKEN BACK' : VERDICT_WORD[verdict],
     tool: clean(gap.tool),
     source: gap.source,
     at: entry?.at ?? '',
@@ -157,6 +160,7 @@ function pullRow(
 ): AttemptRow {
   const { pull, judgement } = taken;
   const verdict = verdictOf(judgement);
+  const pulled = entries.find(({ event }) => event.type === 'pull-detected' && event.pull === pull.pull);
   const entry = entries.findLast(({ event }) => event.type === 'pull-placed' && event.pull === pull.pull);
   return {
     quantity: 'torque',
@@ -181,7 +185,8 @@ function pullRow(
     answer: taken.answer ?? '',
     because: clean(placementText(taken)),
     cut: pull.cut ?? '',
-    at: entry?.at ?? '',
+    outOfOrder: (taken.early ?? []).map(earlyText).join('; '),
+    at: pulled?.at ?? '',
     by: clean(entry?.by ?? ''),
   };
 }

@@ -57,7 +57,9 @@ function attestedList(
     const said = Object.hasOwn(attested, item.id) ? attested[item.id] : undefined;
     return clean(`${item.text}: ${saidText(item, said)}`);
   });
-  return [{ title: TITLES[phase], by: clean(`${last.by}, ${utc(last.at)}`), items }];
+  const together = last.event.type === 'steps-attested' && last.event.together === true;
+  const by = clean(`${last.by}, ${utc(last.at)}${together ? ', all answered at once' : ''}`);
+  return [{ title: TITLES[phase], by, items }];
 }
 
 function saidText(item: RoutineItem, said: JobState['attested'][string] | undefined): string {

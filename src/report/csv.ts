@@ -20,6 +20,7 @@ const torque =
 const COLUMNS: readonly CsvColumn[] = [
   { header: 'Job', value: (_, model) => model.job },
   { header: 'Proves nothing', value: (_, model) => marksText(model.marks) || 'no' },
+  { header: 'Job out of order', value: (_, model) => model.outOfOrder || 'no' },
   {
     header: 'Specification',
     value: (_, model) => (model.inventedSpecification ? 'INVENTED EXAMPLE' : 'as recorded'),
@@ -66,6 +67,7 @@ const COLUMNS: readonly CsvColumn[] = [
   { header: 'Kind of pull', value: (row) => row.kind },
   { header: 'Taken so because', value: (row) => row.because },
   { header: 'Cut off', value: (row) => row.cut },
+  { header: 'Out of order', value: (row) => row.outOfOrder },
   { header: 'Answer', value: (row) => row.answer },
   { header: 'Instrument', value: (row) => row.tool },
   { header: 'Time (UTC)', value: (row) => row.at },

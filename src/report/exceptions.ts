@@ -1,4 +1,5 @@
 import type { LogEntry } from '../evidence/log.ts';
+import { type OutOfOrder, outOfOrderIn } from '../job/early.ts';
 import type { Answer, JobEvent, JobEventOf } from '../job/event.ts';
 import { itemsOf, NOT_DONE } from '../job/routine.ts';
 import type { JobState } from '../job/state.ts';
@@ -16,10 +17,14 @@ import {
   LINK_CAVEAT,
   linkEndText,
   MISS_WORDS,
+  OUT_OF_ORDER,
+  OUT_OF_TURN_WORDS,
   openItemsText,
+  outOfOrderText,
   placementText,
   questionText,
   SCRAP_WORDS,
+  saidWords,
   WIRE_WORDS,
 } from './words/index.ts';
 
@@ -36,8 +41,11 @@ export function exceptionRows(state: JobState, entries: readonly LogEntry[]): Ex
   const placed = new Set<number>();
   const rows: ExceptionRow[] = [];
   const shown = new Set<string>();
+  const early = outOfOrderIn(state);
   for (const entry of entries) {
     if (entry.event.type === 'pull-detected') pulls.set(entry.event.pull, entry.event);
+    for (const text of outOfOrder(entry, entries, early))
+      rows.push({ at: utc(entry.at), what: clean(text), who: clean(entry.by) });
     const what = exception(entry.event, { pulls, placed, state });
     if (entry.event.type === 'pull-placed') placed.add(entry.event.pull);
     if (what === null || (ONCE.has(entry.event.type) && shown.has(what))) continue;
@@ -45,6 +53,44 @@ export function exceptionRows(state: JobState, entries: readonly LogEntry[]): Ex
     rows.push({ at: utc(entry.at), what: clean(what), who: clean(entry.by) });
   }
   return [...rows, ...stillOpen(state, entries)];
+}
+
+/** What came too early with this entry: each with the time at which its step was done, or that it never was. */
+function outOfOrder(
+  { event }: LogEntry,
+  entries: readonly LogEntry[],
+  early: readonly OutOfOrder[],
+): readonly string[] {
+  const isOf = ({ what, cylinder, pull }: OutOfOrder): boolean => {
+    if (event.type === 'pull-detected') return pull === event.pull;
+    if (event.type === 'fitted-by-angle') return what === 'by-angle' && cylinder === event.cylinder;
+    return event.type === 'old-plugs-read' && what === 'old-plug' && event.cylinders.includes(cylinder ?? 0);
+  };
+  return early.filter(isOf).map((one) => {
+    const done = entries.find((entry) => doesStep(entry.event, one));
+    const when = done === undefined ? 'never' : utc(done.at);
+    return `${OUT_OF_ORDER}: ${outOfOrderText(one)} (${when}).`;
+  });
+}
+
+/** Whether this is how a step was done, on the plug in question where it is one of a plug. */
+function doesStep(event: JobEvent, { step, cylinder }: OutOfOrder): boolean {
+  switch (step) {
+    case 'windows':
+      return event.type === 'windows-confirmed';
+    case 'old-plugs':
+      return event.type === 'old-plugs-read' && event.cylinders.includes(cylinder ?? 0);
+    case 'new-plugs':
+      return (
+        event.type === 'new-plugs-checked' &&
+        event.differs.length === 0 &&
+        event.cylinders.includes(cylinder ?? 0)
+      );
+    case 'gap':
+      return event.type === 'gap-measured' && event.cylinder === cylinder && event.judgement.result === 'OK';
+    default:
+      return event.type === 'steps-attested' && event.phase === step;
+  }
 }
 
 /** A tool that connects ten times, or sends a hundred unreadable values, is one exception. */
@@ -94,6 +140,8 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
       return `${event.tool} used although ${instrumentRefusalText(event.refusal)}. Answered for by ${event.by}: ${event.reason}.`;
     case 'uncertainty-declared':
       return `${event.tool} reported a larger uncertainty than the station lists. From here on it is judged by that.`;
+    case 'gap-out-of-turn':
+      return `Gap ${figure(event.gapMm, 'mm')} mm was measured out of its turn and given to no plug: ${OUT_OF_TURN_WORDS[event.because]}.`;
     case 'gap-inspected':
       return `Cylinder ${event.cylinder}, gap: only looked at, as the specification says; ${event.sound ? 'sound' : 'not sound'}.`;
     case 'wire-tried':
@@ -118,6 +166,8 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
       return event.differs.length === 0
         ? null
         : `${cylindersText(event.cylinders)}: the new plug (${event.part}) differs in ${featuresText(event.differs)}.`;
+    case 'taken-back':
+      return `Taken back: ${saidWords(soFar.state, event.said)}${reason(event.why)}.`;
     case 'fitted-by-angle':
       return `Cylinder ${event.cylinder} fitted by angle (${event.turn}), NOT proven by torque${reason(event.why)}.`;
     case 'pull-accepted':

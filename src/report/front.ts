@@ -6,7 +6,7 @@ import type { CylinderRow, ReportModel } from './model.ts';
 import { GREY, heightOf, paragraph, type Sheet, section, TEXT_WIDTH } from './sheet.ts';
 import { type Cell, type Column, startHeight, table } from './table.ts';
 import { VERDICT_WORD } from './verdict.ts';
-import { noted } from './words/index.ts';
+import { noted, OUT_OF_ORDER } from './words/index.ts';
 
 /** What happened: the engine, every measurement, every exception, and the instruments used. */
 export function drawFront(sheet: Sheet, model: ReportModel): void {
@@ -21,17 +21,19 @@ export function drawFront(sheet: Sheet, model: ReportModel): void {
 
 const COLUMNS: readonly Column[] = [
   { title: 'Cyl.', share: 20, heads: true },
-  { title: 'Gap mm', share: 32, align: 'right' },
-  { title: '± U mm', share: 33, align: 'right' },
-  { title: 'Gap verdict', share: 76 },
-  { title: 'Pull no.', share: 22, align: 'right' },
+  { title: 'Gap at, UTC', share: 34 },
+  { title: 'Gap mm', share: 28, align: 'right' },
+  { title: '± U mm', share: 28, align: 'right' },
+  { title: 'Gap verdict', share: 66 },
+  { title: 'Pull no.', share: 20, align: 'right' },
+  { title: 'Pull at, UTC', share: 34 },
   { title: 'Kind', share: 45 },
-  { title: 'Peak N·m', share: 36, align: 'right' },
-  { title: '± U N·m', share: 33, align: 'right' },
-  { title: 'First release N·m', share: 48, align: 'right' },
-  { title: 'Follow-through N·m', share: 56, align: 'right' },
-  { title: 'Prob. within limits', share: 46, align: 'right' },
-  { title: 'Torque verdict', share: 76 },
+  { title: 'Peak N·m', share: 31, align: 'right' },
+  { title: '± U N·m', share: 29, align: 'right' },
+  { title: 'First release N·m', share: 37, align: 'right' },
+  { title: 'Follow-through N·m', share: 46, align: 'right' },
+  { title: 'Prob. within limits', share: 37, align: 'right' },
+  { title: 'Torque verdict', share: 68 },
 ];
 
 function measurements(sheet: Sheet, model: ReportModel): void {
@@ -98,18 +100,24 @@ const EMPTY: Cell = { text: '' };
 const NOT_DONE: Cell = { text: 'NOT DONE', verdict: 'not-done', bold: true };
 
 function gapCells(row: AttemptRow | undefined, index: number, grades: boolean): Cell[] {
-  if (row === undefined) return [EMPTY, EMPTY, index === 0 ? NOT_DONE : EMPTY];
-  return [number(row.value, 'mm'), number(row.expandedUncertainty, 'mm'), verdictCell(row, grades)];
+  if (row === undefined) return [EMPTY, EMPTY, EMPTY, index === 0 ? NOT_DONE : EMPTY];
+  return [
+    timeCell(row),
+    number(row.value, 'mm'),
+    number(row.expandedUncertainty, 'mm'),
+    verdictCell(row, grades),
+  ];
 }
 
 const nothingPulled = ({ verdict }: CylinderRow): Cell =>
   verdict === 'by-angle' ? { text: VERDICT_WORD[verdict], verdict, bold: true } : NOT_DONE;
 
 function pullCells(row: AttemptRow | undefined, nothing: Cell, grades: boolean): Cell[] {
-  if (row === undefined) return [EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, nothing];
+  if (row === undefined) return [EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, nothing];
   const { conformanceProbability: probability } = row;
   return [
     { text: String(row.pull ?? '') },
+    timeCell(row),
     { text: row.kind },
     number(row.value, 'N.m'),
     number(row.expandedUncertainty, 'N.m'),
@@ -120,17 +128,20 @@ function pullCells(row: AttemptRow | undefined, nothing: Cell, grades: boolean):
   ];
 }
 
+/** The day is that of the job; the list of exceptions has whole times. */
+const timeCell = ({ at }: AttemptRow): Cell => ({ text: at.slice(11, 19) });
+
 function number(value: number | null, unit: 'N.m' | 'mm'): Cell {
   return { text: value === null ? '–' : figure(value, unit) };
 }
 
-function verdictCell({ verdict, verdictWord, grade, source }: AttemptRow, grades: boolean): Cell {
+function verdictCell({ verdict, verdictWord, grade, source, outOfOrder }: AttemptRow, grades: boolean): Cell {
   const graded = grades && grade !== '' ? ` (${grade})` : '';
-  const text = verdictWord + graded;
+  const text = verdictWord + graded + (outOfOrder === '' ? '' : `, ${OUT_OF_ORDER}`);
   return {
     text: source === null || verdict === 'not-judged' ? text : noted(text, source),
     verdict,
-    bold: verdict !== 'ok' && verdict !== 'not-judged',
+    bold: (verdict !== 'ok' && verdict !== 'not-judged') || outOfOrder !== '',
   };
 }
 

@@ -39,6 +39,7 @@ function title(sheet: Sheet, model: ReportModel): void {
   text(sheet, head, 'P', model.status.text, { ...inBox, y: y + 20, size: 8, lines: 1 });
   sheet.y = y + 42;
   for (const mark of model.marks) paragraph(sheet, head, MARK_SENTENCE[mark], { size: 9, bold: true });
+  if (model.outOfOrder !== '') paragraph(sheet, head, model.outOfOrder, { size: 9, bold: true });
   if (model.proof !== '') paragraph(sheet, head, model.proof, { size: 8 });
   if (model.inventedSpecification) paragraph(sheet, head, INVENTED_SENTENCE, { size: 9, bold: true });
 }

@@ -1,6 +1,7 @@
 import { readCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry } from '../evidence/log.ts';
 import { byName } from '../evidence/writers.ts';
+import { outOfOrderIn, standsOutOfOrder } from '../job/early.ts';
 import { type Mark, marksOf, proofOf } from '../job/proof.ts';
 import { editionIn, OPEN_EDITION } from '../job/rules.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
@@ -15,7 +16,7 @@ import { type CylinderPlot, cylinderPlots, type Trace } from './plots.ts';
 import { statements } from './statements.ts';
 import { cylinderVerdict, type Verdict } from './verdict.ts';
 import { type WindowText, windowText } from './window-text.ts';
-import { marksText, proofText } from './words/index.ts';
+import { marksText, outOfOrderCaveat, proofText } from './words/index.ts';
 
 /** All that the record for people is made from. */
 export interface ReportInput {
@@ -59,6 +60,8 @@ export interface ReportModel {
   readonly job: string;
   /** Figures that prove nothing: then every page says so. */
   readonly marks: readonly Mark[];
+  /** What a reader must know of the order of the work; empty where everything that counts was done in its turn. */
+  readonly outOfOrder: string;
   /** What the figures are worth; empty where nothing is done, or the job is void. */
   readonly proof: string;
   readonly inventedSpecification: boolean;
@@ -108,10 +111,12 @@ export function reportModel(given: ReportInput): ReportModel {
   const strays = attemptRows(state, null, [], state.strays, entries);
   const verdicts = new Map(cylinders.map(({ cylinder, verdict }) => [cylinder, verdict]));
   const marks = marksOf(state.sources);
+  const early = outOfOrderIn(state);
   const worth = state.voided === null ? clean(proofText(proofOf(state))) : '';
   return {
     job: clean(state.order.job),
     marks,
+    outOfOrder: outOfOrderCaveat(early),
     proof: worth === '' ? '' : `${worth}.`,
     inventedSpecification: specification.source.kind === 'invented-example',
     status: statusOf(state, cylinders, marks),
@@ -178,11 +183,15 @@ function statusOf(
     return status('VOID', `; the job was declared void by ${clean(state.voided.by)}.`);
   if (state.closed === null) return status('NOT CLOSED', '; the job was still open.');
   const settled = cylinders.filter(({ verdict }) => verdict === 'accepted' || verdict === 'by-angle').length;
+  const early = standsOutOfOrder(state).length > 0;
   if (!state.closed.complete || proven + settled < cylinders.length)
-    return status('NOT COMPLETE', '; the job was closed with work open.');
+    return status('NOT COMPLETE', `; the job was closed with work open.${early ? ` ${EARLY}` : ''}`);
+  if (early) return status(settled > 0 ? 'OUT OF ORDER, NOT ALL PROVEN' : 'DONE OUT OF ORDER', `. ${EARLY}`);
   if (settled > 0) return status('COMPLETE, NOT ALL PROVEN', '; see the exceptions.');
   return status('COMPLETE', '.');
 }
+
+const EARLY = 'Work was done OUT OF ORDER; see the exceptions.';
 
 /** What this program cannot judge again it only repeats. */
 const otherRules = ({ rules }: JobState) =>

@@ -1,9 +1,10 @@
 import type { AttemptRow, Censored } from '../audit/attempt.ts';
 import type { AskedJob } from '../audit/questions.ts';
+import { marksOf } from '../job/proof.ts';
 import type { CylinderState } from '../job/state.ts';
 import type { Evaluation, Judgement } from '../metrology/judgement.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
-import { KIND_WORDS } from './words/index.ts';
+import { KIND_WORDS, MARK_WORD, OUT_OF_ORDER } from './words/index.ts';
 
 /** What the paper says of one measurement or of one cylinder; each has its own word and its own symbol. */
 export type Verdict =
@@ -43,7 +44,7 @@ export function cylinderVerdict(state: CylinderState): Verdict {
   if (state.gap === 'ask' || state.torque === 'ask') return 'question';
   const open: Verdict[] = [];
   if (state.torque === 'again') open.push(lastVerdict(state.pulls));
-  if (state.gap === 'again') open.push(lastVerdict(state.gaps));
+  if (state.gap === 'again') open.push(lastVerdict(state.gaps.filter(({ takenBack }) => takenBack !== true)));
   if (open.includes('not-ok')) return 'not-ok';
   if (open.includes('not-decidable')) return 'not-decidable';
   if (state.gap === 'done' && state.torque === 'done') return 'ok';
@@ -63,6 +64,18 @@ export const STATE_WORDS: Readonly<Record<AskedJob['state'], string>> = {
   incomplete: 'NOT COMPLETE',
   void: 'VOID',
 };
+
+/** The same with what a reader of a list must not overlook: figures that prove nothing, and work out of order. */
+export function jobStateWords({
+  state,
+  sources,
+  outOfOrder,
+}: Pick<AskedJob, 'state' | 'sources' | 'outOfOrder'>): string {
+  const typed = sources.includes('typed') ? ['typed'] : [];
+  const stands = outOfOrder.some(({ doneAgain }) => doneAgain !== true);
+  const marks = marksOf(sources).map((mark) => MARK_WORD[mark]);
+  return [STATE_WORDS[state], ...marks, ...typed, ...(stands ? [OUT_OF_ORDER] : [])].join(', ');
+}
 
 /** UNDECIDED is a verdict; a pull that nobody placed has none. */
 const NO_VALUE: Readonly<Record<Censored, string>> = {

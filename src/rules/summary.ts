@@ -1,5 +1,6 @@
 /** The result of a job on one page: what the record states in short, and verification works out again. */
 import { z } from 'zod';
+import { outOfOrderIn, outOfOrderSchema } from '../job/early.ts';
 import { answerSchema } from '../job/event.ts';
 import { openItemSchema } from '../job/open-item.ts';
 import { figuresOf, gapSource, isTwoSteps, torqueSource } from '../job/proof.ts';
@@ -79,6 +80,13 @@ export const summarySchema = z.strictObject({
       }),
     )
     .describe('In order of cylinder number.'),
+  outOfOrder: z
+    .array(outOfOrderSchema)
+    .min(1)
+    .exactOptional()
+    .describe(
+      'What came before its turn, where the order of its step is not free; absent where nothing did. The times are those of the entries.',
+    ),
   openQuestions: z.int().nonnegative().describe('How many questions are open.'),
   closed: z
     .strictObject({
@@ -93,12 +101,14 @@ export type Summary = z.infer<typeof summarySchema>;
 export function summaryOf(state: JobState): Summary {
   const { closed, sources } = state;
   const { torque, gap } = figuresOf(state);
+  const outOfOrder = [...outOfOrderIn(state)];
   return {
     sources: [...sources],
     figures: { torque: { ...torque }, gap: { ...gap } },
     cylinders: [...state.cylinders]
       .sort((a, b) => a.cylinder - b.cylinder)
       .map((c) => cylinderSummary(c, isTwoSteps(state))),
+    ...(outOfOrder.length === 0 ? {} : { outOfOrder }),
     openQuestions: state.questions.length,
     closed: closed === null ? null : { complete: closed.complete, open: [...closed.open] },
   };
@@ -109,7 +119,11 @@ function cylinderSummary(c: CylinderState, twoSteps: boolean): Summary['cylinder
   const felt = pulls.map(({ judgement, pull: { source } }) => ({ judgement, source }));
   return {
     cylinder,
-    gap: quantitySummary(gap, gaps, gapSource(c)),
+    gap: quantitySummary(
+      gap,
+      gaps.filter(({ takenBack }) => takenBack !== true),
+      gapSource(c),
+    ),
     torque: quantitySummary(torque, felt, torqueSource(c, twoSteps)),
     ...(torque === 'settled' && settlement !== undefined
       ? { settlement: settlementSummary(settlement) }

@@ -24,7 +24,7 @@ type ChecklistEvent = JobEventOf<
 const cylinders = (numbers: readonly number[]): string =>
   `cylinder${numbers.length === 1 ? '' : 's'} ${numbers.join(', ')}`;
 
-function attested({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: JobState): string[] {
+function attested({ phase, steps, together }: JobEventOf<'steps-attested'>, { routine }: JobState): string[] {
   const items = routine === null ? [] : itemsOf(routine, phase);
   const words = steps.map(({ item, as, why }) => {
     const of = items.find(({ id }) => id === item);
@@ -32,7 +32,7 @@ function attested({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: J
     if (as === NOT_DONE) return `NOT done: ${text} (${why ?? ''})`;
     return as === DONE ? text : `${text}: ${choiceText(of, as)}`;
   });
-  return ['attested', ...words];
+  return [together === true ? 'attested, all at once' : 'attested', ...words];
 }
 
 function oldPlugs(event: JobEventOf<'old-plugs-read'>, after: JobState): string[] {

@@ -17,6 +17,7 @@ export function chimeFor(before: JobState, after: JobState): Chime | null {
     )
   )
     return 'look';
+  if (after.tooEarly !== null && after.tooEarly !== before.tooEarly) return 'look';
   if (after.lastVerdict === null || after.lastVerdict === before.lastVerdict) return null;
   return after.lastVerdict.judgement.result === 'OK' ? 'good' : 'look';
 }

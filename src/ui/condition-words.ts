@@ -76,13 +76,13 @@ export const CONDITIONS: Readonly<Record<Condition, ConditionWords>> = {
   },
 };
 
-export const DAMAGE: Readonly<Record<Damage, { readonly key: string; readonly words: string }>> = {
-  'cracked-insulator': { key: 'i', words: 'insulator cracked' },
-  'loose-centre': { key: 'l', words: 'centre electrode loose' },
-  'broken-ground': { key: 'g', words: 'ground electrode broken' },
-  'broken-shell': { key: 's', words: 'shell broken' },
-  'bent-electrode': { key: 'b', words: 'electrode bent' },
-  flashover: { key: 'f', words: 'burnt track down the outside' },
+export const DAMAGE: Readonly<Record<Damage, { readonly words: string }>> = {
+  'cracked-insulator': { words: 'insulator cracked' },
+  'loose-centre': { words: 'centre electrode loose' },
+  'broken-ground': { words: 'ground electrode broken' },
+  'broken-shell': { words: 'shell broken' },
+  'bent-electrode': { words: 'electrode bent' },
+  flashover: { words: 'burnt track down the outside' },
 };
 
 export const THREADS: Readonly<Record<ThreadState, string>> = {

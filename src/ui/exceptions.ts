@@ -1,8 +1,13 @@
 /** What went otherwise than planned, each as one clear question after the other (src/ui/form.ts). */
 import type { Command } from '../job/command.ts';
+import { isFitted } from '../job/early.ts';
+import { scrapReasonSchema } from '../job/event.ts';
 import { leftOut } from '../job/situation.ts';
 import { isOver, type JobState, type Question } from '../job/state.ts';
+import { damageSchema } from '../plug/condition.ts';
+import { SCRAP_WORDS, saidWords } from '../report/words/index.ts';
 import { called } from '../sequence/plan.ts';
+import { DAMAGE } from './condition-words.ts';
 import { type Form, type FormKind, newForm, type Option, type Typed, type Wanted } from './form.ts';
 import { figure } from './words.ts';
 
@@ -16,6 +21,8 @@ const REASONS = {
   'left-out': ['its plug was only finger-tight', 'its plug was not fitted yet'],
   'start-again': ['thread or seat needs a look', 'the pull was not a clean one', 'the plug was damaged'],
   accept: ['thread and seat inspected, both sound', 'the service information allows it'],
+  early: ['it was done before, and not confirmed here', 'the order makes no difference on this engine'],
+  'take-back': ['the wrong key was pressed', 'measured or read again', 'it was another cylinder'],
   'fit-by-angle': ['no room for the wrench', 'no adapter that reaches it'],
   'not-done': ['does not apply to this engine', 'done before this job was opened', 'cannot be done here'],
 } as const;
@@ -116,16 +123,22 @@ function startAgain({ answers }: Form, job: JobState): Wanted {
   return asCommand({ do: 'start-again', cylinder: Number(cylinder), newPlug: plug === 'new', why: reason });
 }
 
+/** What may be left as it is, not proven, where somebody answers for it by name. */
+export const canStay = (question: Question | undefined): question is Question =>
+  question?.kind === 'over-window' || question?.kind === 'early';
+
 function accept({ about, answers }: Form, job: JobState): Wanted {
   const pull = Number(about);
   const [by, reason] = answers;
-  const where = questionAbout(job, pull)?.cylinder;
+  const question = questionAbout(job, pull);
+  const where = question?.cylinder;
+  const early = question?.kind === 'early';
   const name = where === undefined ? `pull ${pull}` : called(job.order.engine, where);
   if (by === undefined)
     return nameLine(
-      `${name.replace(/^c/, 'C')} stays over the window: who answers for it? It does not count as proven.`,
+      `${name.replace(/^c/, 'C')} stays as it is, ${early ? 'out of order' : 'over the window'}: who answers for it? It does not count as proven.`,
     );
-  if (reason === undefined) return why('accept', `Why may ${name} stay as it is?`);
+  if (reason === undefined) return why(early ? 'early' : 'accept', `Why may ${name} stay as it is?`);
   return asCommand({ do: 'accept', pull, by, reason });
 }
 
@@ -147,6 +160,51 @@ function fitByAngle({ answers }: Form, job: JobState): Wanted {
   if (reason === undefined)
     return why('fit-by-angle', `Why was cylinder ${cylinder} not pulled with the wrench?`);
   return asCommand({ do: 'fit-by-angle', cylinder: Number(cylinder), turn, why: reason });
+}
+
+/** Nothing goes to the scrap by one key: the question says what follows. */
+function scrap({ about, answers }: Form, job: JobState): Wanted {
+  const cylinder = Number(about);
+  const [reason] = scrapReasonSchema.options.filter((one) => one === answers[0]);
+  if (reason !== undefined) return asCommand({ do: 'scrap-plug', cylinder, reason });
+  const isOut = job.plugs[cylinder]?.step?.do === 'replace';
+  const fitted = job.cylinders.some((c) => c.cylinder === cylinder && isFitted(c));
+  const after = fitted ? 'It comes out, and gap and torque start again' : 'Its gap is measured anew';
+  const reasons = [...scrapReasonSchema.options].sort(
+    (a, b) => Number(isOut && b === 'gap') - Number(isOut && a === 'gap'),
+  );
+  return {
+    want: 'answer',
+    ask: `Discard the plug for ${called(job.order.engine, cylinder)}? A new one takes its place. ${after}. Why?`,
+    options: reasons.map((one, i) => ({
+      key: String.fromCharCode(97 + i),
+      words: SCRAP_WORDS[one],
+      value: one,
+    })),
+    typed: null,
+  };
+}
+
+/** How many of the last things that were said are offered. */
+const OFFERED = 8;
+
+function takeBack({ answers }: Form, job: JobState): Wanted {
+  const [said, reason] = answers;
+  const numbers = job.said.flatMap(({ takenBack }, i) => (takenBack === true ? [] : [i + 1])).reverse();
+  if (said === undefined)
+    return {
+      want: 'answer',
+      ask: 'Take back what? It stays on the record and counts no more. The last one is first.',
+      options: numbers.slice(0, OFFERED).map((number, i) => ({
+        key: String.fromCharCode(97 + i),
+        words: saidWords(job, number),
+        value: String(number),
+      })),
+      typed: null,
+    };
+  if (reason === undefined)
+    return why('take-back', `Why do you take this back: ${saidWords(job, Number(said))}?`);
+  return asCommand({ do: 'take-back', said: Number(said), why: reason });
 }
 
 interface Way extends Option {
@@ -176,9 +234,9 @@ export function exceptionsNow(job: JobState): readonly Way[] {
     },
     {
       key: 'd',
-      words: 'leave it over the window: a named person answers for it',
+      words: 'leave it as it is: a named person answers for it',
       value: 'accept',
-      about: question?.kind === 'over-window' ? question.pull : null,
+      about: canStay(question) ? question.pull : null,
     },
     {
       key: 'e',
@@ -201,6 +259,17 @@ function exceptions({ answers }: Form, job: JobState): Wanted {
   if (chosen !== undefined) return { want: 'form', form: newForm(chosen.value, chosen.about ?? '') };
   return { want: 'answer', ask: 'What did not go as planned?', options: ways, typed: null };
 }
+
+const damageWanted = (): Wanted => ({
+  want: 'answer',
+  ask: 'What is broken or worn on this old plug? Choose it again to unmark it.',
+  options: damageSchema.options.map((one, i) => ({
+    key: String.fromCharCode(97 + i),
+    words: DAMAGE[one].words,
+    value: one,
+  })),
+  typed: null,
+});
 
 /** The parts that the order allows, or what stands on the box. */
 function partWanted({ order }: JobState): Wanted {
@@ -233,6 +302,12 @@ export function wantedBy(form: Form, job: JobState): Wanted {
       return first === undefined
         ? nameLine(`Who goes on with this job after ${job.technician}?`)
         : asCommand({ do: 'hand-over', to: first });
+    case 'scrap':
+      return scrap(form, job);
+    case 'take-back':
+      return takeBack(form, job);
+    case 'damage':
+      return first === undefined ? damageWanted() : { want: 'draft' };
     case 'not-done':
       return first === undefined ? why('not-done', 'Why is this not done?') : { want: 'draft' };
     case 'old-plug-note':

@@ -3,7 +3,7 @@
 import { dueDate } from '../instrument/fitness.ts';
 import type { JobState, Question, ToolState } from '../job/state.ts';
 import { linkEndText } from '../report/words/index.ts';
-import { exceptionsNow } from './exceptions.ts';
+import { canStay, exceptionsNow } from './exceptions.ts';
 import type { Glyphs } from './glyphs.ts';
 import type { InputState } from './input-state.ts';
 import { apart, columnsOfLine, type Line, type Span } from './line.ts';
@@ -87,9 +87,9 @@ export function fitting(keys: readonly string[], columns: number): string {
 
 /** The answers in as many words as fit, and where something else is to be said. */
 function questionKeys(job: JobState, question: Question, columns: number): string {
-  const over = question.kind === 'over-window' ? ['[a] leave it, by name'] : [];
+  const over = canStay(question) ? ['[k] keep it, by name'] : [];
   const long = [...over, '[c] another plug, left out'].join('   ');
-  const short = question.kind === 'over-window' ? '[a] leave [c] else' : '[c] else';
+  const short = canStay(question) ? '[k] keep [c] else' : '[c] else';
   const brief = answerKeys(question, 0);
   const lines = [`${answerKeys(question)}   ${long}`, `${brief}  ${long}`, `${brief} ${short}`];
   return lines.find((line) => exceptionsNow(job).length > 0 && line.length <= columns) ?? brief;
@@ -116,5 +116,12 @@ export function keysLine(job: JobState, input: InputState, columns: number): Lin
   if (input.draft !== null) return [{ text: fitting(panelKeys(input.draft, job, input.types), columns) }];
   return allProven(job)
     ? [{ text: ' [s] sign', bold: true }, { text: '  [c] something went wrong  [?] help  [q] leave' }]
-    : [{ text: fitting(['[left right] cylinder', '[up down] gap', '[c] else'], columns) }];
+    : [
+        {
+          text: fitting(
+            ['[left right] cylinder', '[up down] gap', '[c] else', '[d] discard', '[u] take back'],
+            columns,
+          ),
+        },
+      ];
 }

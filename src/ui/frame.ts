@@ -109,7 +109,8 @@ const sentenceRows = ({ columns }: Size): number => (columns < 80 ? 3 : 2);
 
 /** The pull under way or the last verdict, as large as `rows` allow; nothing where there is neither. */
 function verdictLines(view: BenchView, columns: number, rows: number, glyphs: Glyphs): Line[] {
-  if ((view.job.lastVerdict === null && !view.live.pulling) || rows < 1) return [];
+  const { lastVerdict, tooEarly } = view.job;
+  if ((lastVerdict === null && tooEarly === null && !view.live.pulling) || rows < 1) return [];
   return exactly(largeLines(view, columns, Math.min(5, rows - 1), glyphs), Math.min(6, rows));
 }
 
@@ -128,8 +129,10 @@ function panelMiddle(view: BenchView, input: InputState, draft: Draft, size: Siz
   const next = sentenceRows(size);
   const strip = [...forecastLines(view, columns, glyphs), ...stripLines(view, size, glyphs)];
   const rows = size.rows - 4 - next - strip.length;
-  const panel = panelLines(draft, view.job, { columns, rows }, glyphs);
-  const verdict = verdictLines(view, columns, rows - panel.length - 1, glyphs);
+  // What came too early is said large; the panel can be scrolled.
+  const kept = view.job.tooEarly !== null && rows >= 12 ? 6 : 0;
+  const panel = panelLines(draft, view.job, { columns, rows: rows - kept }, glyphs);
+  const verdict = verdictLines(view, columns, Math.max(kept, rows - panel.length - 1), glyphs);
   const spare = rows - panel.length - verdict.length;
   const engine = engineWithin(columns, spare - 2, view.job.order.engine.banks);
   const below = [...(engine === null ? [] : [...engineLines(view.job, engine, glyphs), []]), ...verdict];

@@ -1,18 +1,11 @@
 /** What is done about a plug without a tool: looking at it, trying wires, throwing it away. */
 import type { Command } from '../job/command.ts';
-import type { ScrapReason } from '../job/event.ts';
 import type { JobState } from '../job/state.ts';
 import { gapCheckOf, type WireOutcome } from '../plug/gap.ts';
 import { gapStepText, WIRE_WORDS } from '../report/words/index.ts';
 
 const SEEN = { v: true, x: false } as const;
-const WIRE: Readonly<Record<'g' | 't' | 'w', WireOutcome>> = { g: 'fits', t: 'tight', w: 'wide' };
-/** None of them answers a question: one that is pressed a moment too late must not throw a plug away. */
-const SCRAP: Readonly<Record<'d' | 'e' | 'i', ScrapReason>> = {
-  d: 'dropped',
-  e: 'broken-tip',
-  i: 'cracked-insulator',
-};
+const WIRE: Readonly<Record<'v' | 'x' | 'z', WireOutcome>> = { v: 'fits', x: 'tight', z: 'wide' };
 
 const has = <T extends object>(table: T, key: string): key is Extract<keyof T, string> =>
   Object.hasOwn(table, key);
@@ -20,9 +13,6 @@ const has = <T extends object>(table: T, key: string): key is Extract<keyof T, s
 /** The command of a key about the plug for `cylinder`; null when the key says nothing about it. */
 export function plugCommand(key: string, state: JobState, cylinder: number | null): Command | null {
   if (cylinder === null) return null;
-  if (has(SCRAP, key)) return { do: 'scrap-plug', cylinder, reason: SCRAP[key] };
-  if (key === 'y' && state.plugs[cylinder]?.step?.do === 'replace')
-    return { do: 'scrap-plug', cylinder, reason: 'gap' };
   const { gapTarget } = state;
   if (gapTarget === null) return null;
   const check = gapCheckOf(state.order.specification);
@@ -36,13 +26,13 @@ export function plugCommand(key: string, state: JobState, cylinder: number | nul
 export function gapRequest(state: JobState, cylinder: number): string | null {
   const step = state.plugs[cylinder]?.step ?? null;
   if (step?.do === 'replace')
-    return `Replace the plug for cylinder ${cylinder}: ${gapStepText(step)}. Take a new one and press y.`;
+    return `Replace the plug for cylinder ${cylinder}: ${gapStepText(step)}. Take a new one and press d.`;
   const again = step?.do === 'regap' ? `: ${gapStepText(step)}` : '';
   switch (gapCheckOf(state.order.specification)) {
     case 'visual-only':
       return `Look at the gap of the plug for cylinder ${cylinder}. Put nothing into it. v: good, x: not good.`;
     case 'wire':
-      return `Try both wires on the plug for cylinder ${cylinder}${again}. g ${WIRE_WORDS.fits}; t tight; w wide.`;
+      return `Try both wires on the plug for cylinder ${cylinder}${again}. v ${WIRE_WORDS.fits}; x tight; z wide.`;
     default:
       return null;
   }
@@ -51,7 +41,6 @@ export function gapRequest(state: JobState, cylinder: number): string | null {
 /** For the list of keys. */
 export const PLUG_KEYS: readonly (readonly [string, string])[] = [
   ['v, x', 'gap by eye: good, not good'],
-  ['g, t, w', 'gap by wires: right, too tight, too wide'],
-  ['d, e, i', 'scrap: dropped, broken electrode, insulator'],
-  ['y', 'take a new plug: this gap cannot be set'],
+  ['v, x, z', 'gap by wires: right, too tight, too wide'],
+  ['d', 'discard this plug, after a question'],
 ];

@@ -1,6 +1,7 @@
 /** The keys of the phase at hand, and those that always count. */
 import type { JobState } from '../job/state.ts';
-import { CONDITIONS, DAMAGE } from './condition-words.ts';
+import { CONDITIONS } from './condition-words.ts';
+import { canStay } from './exceptions.ts';
 import { PLUG_KEYS } from './gap-keys.ts';
 import type { InputState } from './input-state.ts';
 import type { Line } from './line.ts';
@@ -16,7 +17,7 @@ const AT_BENCH: Keys = [
   ['s', 'sign and finish when nothing is open'],
 ];
 
-const STAYS: Keys = [['a', 'leave it; a named person answers for it']];
+const STAYS: Keys = [['k', 'keep it as it is; a named person answers for it']];
 
 const MOVES: Keys = [['up, down', 'another line']];
 
@@ -25,28 +26,25 @@ const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = {
   trial: [['k', 'skip the trial click']],
   list: [
     ...MOVES,
+    ['space', 'tick this line; again: not ticked'],
+    ['a', 'all lines without a choice, once read'],
     ['1 to 6', 'choose for this line; or left and right'],
-    ['x', 'not done, with the reason; again: done'],
+    ['x', 'not done, with the reason; again: open'],
     ['Enter', 'confirm the whole list as shown'],
   ],
   'old-plug': [
     ['n', 'this plug is normal'],
     ['a', 'all plugs not yet read are normal'],
     ['up, down', `one of ${Object.keys(CONDITIONS).length} conditions, each with its look`],
-    [
-      Object.values(DAMAGE)
-        .map(({ key }) => key)
-        .join(' '),
-      'mark damage; again: take it back',
-    ],
+    ['x', 'mark damage; again: unmark it'],
     ['t', 'thread in the head: sound, dirty, damaged'],
-    ['o', 'a note'],
+    ['w', 'write a note'],
     ['left, right', 'another cylinder, also one already read'],
     ['Enter', 'confirm this plug as marked'],
   ],
   'new-plugs': [
     ...MOVES,
-    ['d, space', 'this feature differs; again: it agrees'],
+    ['space', 'this feature differs; again: it agrees'],
     ['p', 'another part number'],
     ['l', 'lot or date code'],
     ['o', 'one cylinder at a time; again: all'],
@@ -55,6 +53,7 @@ const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = {
 };
 
 const ALWAYS: Keys = [
+  ['u', 'take back what was said or read'],
   ['c', 'something did not go as planned'],
   ['m', 'bell on and off'],
   ['?', 'this list on and off'],
@@ -72,7 +71,7 @@ export function helpLines(job: JobState, { draft }: InputState): Line[] {
     const answers = question.answers
       .map((answer) => answerWords(question.kind, answer))
       .map(({ key, long }) => [key, long] as const);
-    return keyLines([...answers, ...(question.kind === 'over-window' ? STAYS : []), ...ALWAYS]);
+    return keyLines([...answers, ...(canStay(question) ? STAYS : []), ...ALWAYS]);
   }
   return keyLines([...(draft === null ? AT_BENCH : ON_PANEL[draft.about]), ...ALWAYS]);
 }

@@ -9,7 +9,7 @@ import { refused } from '../job/refusal.ts';
 import type { JobState } from '../job/state.ts';
 import { openItemText } from '../report/words/index.ts';
 import { editorWith, textOf } from './editor.ts';
-import { exceptionsNow, wantedBy } from './exceptions.ts';
+import { canStay, exceptionsNow, wantedBy } from './exceptions.ts';
 import { figurePressed, isFigure } from './figure-keys.ts';
 import { type Form, newForm, pressedForm, ready } from './form.ts';
 import { isQuit, type KeyPress, printed } from './key-press.ts';
@@ -130,7 +130,9 @@ function anywhere(
   const question = job.questions[0];
   if (key === 'c' && exceptionsNow(job).length > 0)
     return advanced(input, newForm('exceptions'), job, pulling);
-  if (key === 'a' && question?.kind === 'over-window')
+  if (key === 'u' && job.said.some(({ takenBack }) => takenBack !== true))
+    return advanced(input, newForm('take-back'), job, pulling);
+  if (key === 'k' && canStay(question))
     return advanced(input, newForm('accept', question.pull), job, pulling);
   return null;
 }
@@ -159,6 +161,9 @@ function byKey(input: InputState, press: KeyPress, job: JobState, pulling: boole
   if (always !== null) return always;
   const asking = job.questions.length > 0;
   if (!asking && open.draft !== null) return done(open, pressedPanel(open.draft, press, job), job, pulling);
+  const plug = job.gapTarget ?? job.torqueTarget;
+  if (key === 'd' && !asking && !pulling && plug !== null)
+    return advanced(open, newForm('scrap', plug), job, pulling);
   const command = benchCommand(press, job, pulling);
   if (command === null && key === 's' && !asking && !pulling) return stays({ ...open, notice: notYet(job) });
   return command === null ? nothing(open) : commanded(open, command, job, pulling, open.draft);

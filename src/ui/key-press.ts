@@ -2,6 +2,8 @@
 export interface KeyPress {
   readonly key: string;
   readonly ctrl?: boolean;
+  /** For how long the person has had before the eyes what the key answers; absent where nobody knows. */
+  readonly shownMs?: number;
 }
 
 /** q or Ctrl-C: a person wants to leave. */

@@ -6,7 +6,7 @@ import { folded } from './folded.ts';
 import type { Glyphs } from './glyphs.ts';
 import { largeLetters } from './letters.ts';
 import type { Line } from './line.ts';
-import { nextTask } from './next-step.ts';
+import { earlySentence, nextTask } from './next-step.ts';
 import { printable } from './printable.ts';
 import { completeBrief } from './summary.ts';
 import type { BenchView } from './view.ts';
@@ -80,11 +80,23 @@ function asked(job: JobState, columns: number, glyphs: Glyphs): Large | null {
   return (
     verdict ?? {
       caption: [{ text, bold: true, tone: 'attention' }],
-      word: 'ASK',
+      word: task.question.kind === 'early' ? 'TOO EARLY' : 'ASK',
       figure: '',
       tone: 'attention',
     }
   );
+}
+
+/** Said at once, and larger than anything that was right before. */
+function early(job: JobState, glyphs: Glyphs): Large | null {
+  const sentence = earlySentence(job);
+  if (sentence === null) return null;
+  return {
+    caption: [{ text: ` ${glyphs.again} ${sentence}`, bold: true, tone: 'attention' }],
+    word: job.tooEarly?.what === 'pull' ? 'OUT OF ORDER' : 'TOO EARLY',
+    figure: '',
+    tone: 'attention',
+  };
 }
 
 function pulled(view: BenchView, glyphs: Glyphs): Large | null {
@@ -111,6 +123,7 @@ export function largeLines(view: BenchView, columns: number, rows: number, glyph
     closedText(job, glyphs) ??
     asked(job, columns, glyphs) ??
     pulled(view, glyphs) ??
+    early(job, glyphs) ??
     lastVerdict(job, columns, glyphs);
   if (large === null && job.pullCount > 0) return [];
   if (large === null) {

@@ -13,11 +13,14 @@ import {
   KIND_WORDS,
   linkEndText,
   MISS_WORDS,
+  OUT_OF_TURN_NEXT,
+  OUT_OF_TURN_WORDS,
   openItemText,
   placementText,
   questionText,
   SCRAP_WORDS,
   SOURCE_NOTE,
+  saidWords,
   turnText,
   turnVerdictText,
   WIRE_WORDS,
@@ -151,6 +154,12 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
         'states a wider error than the station file',
         `accepted from ${figure(event.window.acceptLower, event.window.unit)} to ${figure(event.window.acceptUpper, event.window.unit)}`,
       ];
+    case 'gap-out-of-turn':
+      return [
+        `gap ${fixed(event.gapMm, 3)} mm`,
+        `out of turn, given to no plug: ${OUT_OF_TURN_WORDS[event.because]}`,
+        OUT_OF_TURN_NEXT[event.because],
+      ];
     case 'gap-inspected':
       return [
         `cylinder ${event.cylinder}`,
@@ -193,6 +202,8 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'fitted-by-angle':
     case 'pull-accepted':
       return checklistLine(event, after);
+    case 'taken-back':
+      return ['taken back', saidWords(after, event.said), event.why];
     case 'job-handed-over':
       return given([
         'job handed over',

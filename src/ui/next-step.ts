@@ -1,24 +1,35 @@
 /** What the technician does next: worked out once from the job's state, said in one plain sentence. */
 
 import { openItems } from '../job/closing.ts';
+import { isFitted, standsOutOfOrder } from '../job/early.ts';
 import { phaseOf } from '../job/phase.ts';
 import { isProvenThroughout } from '../job/proof.ts';
 import { stageOf } from '../job/stage.ts';
-import type { CylinderState, JobState, Question, ToolState } from '../job/state.ts';
+import { type CylinderState, isOver, type JobState, type Question, type ToolState } from '../job/state.ts';
 import { gapCheckOf } from '../plug/gap.ts';
 import type { Quantity } from '../reading.ts';
-import { gapStepText, questionText } from '../report/words/index.ts';
+import {
+  earlyText,
+  gapStepText,
+  OUT_OF_TURN_NEXT,
+  OUT_OF_TURN_WORDS,
+  questionText,
+  STEP_MISSED,
+  STEP_TO_DO,
+} from '../report/words/index.ts';
 import { called } from '../sequence/plan.ts';
 import { gapRequest } from './gap-keys.ts';
 import { draftFor, panelSentence } from './panels/index.ts';
 import type { Draft } from './panels/panel.ts';
-import { LOW_BATTERY_PERCENT, toolWord } from './words.ts';
+import { fixed, LOW_BATTERY_PERCENT, toolWord } from './words.ts';
 
 export type NextTask =
   | { readonly kind: 'answer'; readonly question: Question; readonly cylinder: number }
   | { readonly kind: 'gap' | 'pull'; readonly cylinder: number }
   /** What the panel of the phase asks. */
-  | { readonly kind: 'panel' | 'sign' | 'closed' | 'choose' };
+  | { readonly kind: 'panel' | 'sign' | 'closed' | 'choose' }
+  /** Its gap was not proven before it was fitted. */
+  | { readonly kind: 'take-out'; readonly cylinder: number };
 
 const name = (state: JobState, cylinder: number): string => called(state.order.engine, cylinder);
 const named = (state: JobState, cylinder: number): string => name(state, cylinder).replace(/^c/, 'C');
@@ -44,7 +55,9 @@ export function nextTask(state: JobState): NextTask {
   const measured = cylinderOf(state, torqueTarget)?.gap === 'done';
   if (torqueTarget !== null && (measured || gapTarget === null))
     return { kind: 'pull', cylinder: torqueTarget };
-  return gapTarget === null ? { kind: 'choose' } : { kind: 'gap', cylinder: gapTarget };
+  if (gapTarget !== null) return { kind: 'gap', cylinder: gapTarget };
+  const late = state.cylinders.find((c) => !isOver(c.gap) && isFitted(c));
+  return late === undefined ? { kind: 'choose' } : { kind: 'take-out', cylinder: late.cylinder };
 }
 
 /** The tools that measure a quantity, told by what they said of themselves or by the instrument of that name. */
@@ -99,8 +112,29 @@ function questionSentence(state: JobState, question: Question): string {
   return /\bcylinder \d/i.test(text) ? text : `Cylinder ${cylinder}: ${text}`;
 }
 
+/** What came before its turn, and what comes first; null for nothing. */
+export function earlySentence({ tooEarly, questions }: JobState): string | null {
+  if (tooEarly === null || questions.length > 0) return null;
+  switch (tooEarly.what) {
+    case 'gap':
+      return `Gap ${fixed(tooEarly.gapMm, 3)} mm is given to no plug: ${OUT_OF_TURN_WORDS[tooEarly.because]}. ${OUT_OF_TURN_NEXT[tooEarly.because]}`;
+    case 'loosening':
+      return `A plug was loosened before ${STEP_MISSED['before-removal']}. ${capital(STEP_TO_DO['before-removal'])} now.`;
+    case 'pull':
+      return `Out of order: cylinder ${tooEarly.cylinder} was pulled ${tooEarly.steps.map(earlyText).join(', ')}.`;
+  }
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** The next step in one sentence; for a question its text, without the keys. `draft`: what is marked on the panel. */
 export function nextSentence(state: JobState, draft: Draft | null = draftFor(null, state)): string {
+  const early = earlySentence(state);
+  const next = stepSentence(state, draft);
+  return early === null ? next : `${early} ${next}`;
+}
+
+function stepSentence(state: JobState, draft: Draft | null): string {
   const task = nextTask(state);
   switch (task.kind) {
     case 'closed':
@@ -113,9 +147,13 @@ export function nextSentence(state: JobState, draft: Draft | null = draftFor(nul
       return draft === null ? '' : panelSentence(draft, state);
     case 'sign':
       if (isProvenThroughout(state)) return 'All cylinders proven. Press s to sign and finish.';
+      if (standsOutOfOrder(state).length > 0)
+        return 'All is done, but OUT OF ORDER: the record says so. Press s to sign and finish.';
       return state.cylinders.every(({ torque }) => torque === 'done')
         ? 'All cylinders are done. Press s to sign and finish.'
         : 'All cylinders are done, but not all are proven by torque. Press s to sign and finish.';
+    case 'take-out':
+      return `${named(state, task.cylinder)}: its gap was not proven before it was fitted. Take the plug out (c) and measure it.`;
     case 'choose':
       return 'Choose the next cylinder with the left and right keys.';
     case 'gap':

@@ -40,10 +40,11 @@ function take(
 export function runScreen(run: ScreenRun): Promise<void> {
   const { ascii, color } = run;
   let input = newInputState(run);
+  const shown = { what: '', sinceMs: 0 };
   return runShell<BenchView>({
     ...run,
     onPress(press, seen) {
-      const after = take(press, seen, input);
+      const after = take({ ...press, shownMs: performance.now() - shown.sinceMs }, seen, input);
       if ('input' in after) input = after.input;
       const { out } = after;
       if (out === 'quit') return 'leaves';
@@ -52,7 +53,11 @@ export function runScreen(run: ScreenRun): Promise<void> {
       else run.onTyped(out.typed);
       return 'sent';
     },
-    draw: (view, size) => <Screen view={view} input={input} size={size} ascii={ascii} color={color} />,
+    draw: (view, size) => {
+      const what = inView(view.job);
+      if (what !== shown.what) Object.assign(shown, { what, sinceMs: performance.now() });
+      return <Screen view={view} input={input} size={size} ascii={ascii} color={color} />;
+    },
     chime: (before, after) => (input.quiet ? null : chimeFor(before.job, after.job)),
     farewell: ({ job }) => summaryLines(job, ascii),
   });

@@ -1,10 +1,17 @@
 /** The end of a job in plain lines: a row a cylinder, then whether it is complete. */
 import { openItems } from '../job/closing.ts';
+import { outOfOrderIn, standsOutOfOrder } from '../job/early.ts';
 import { isProvenThroughout, marksOf, proofOf } from '../job/proof.ts';
 import { RULES } from '../job/rules.ts';
 import type { CylinderState, JobState, StepState } from '../job/state.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
-import { MARK_SENTENCE, proofBrief, proofText } from '../report/words/index.ts';
+import {
+  MARK_SENTENCE,
+  OUT_OF_ORDER,
+  outOfOrderCaveat,
+  proofBrief,
+  proofText,
+} from '../report/words/index.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { gathered } from './open-list.ts';
 import { printable } from './printable.ts';
@@ -51,8 +58,10 @@ function completeText(state: JobState, ascii: boolean): string {
   if (isProvenThroughout(state)) return ALL_PROVEN;
   const figures = printable(proofText(proofOf(state)), 400, ascii);
   const complete = figures === '' ? 'COMPLETE.' : `COMPLETE. ${figures}.`;
-  if (settled.length === 0) return complete;
-  return `${complete} The torque of cylinder ${settled.join(', ')} is NOT proven: somebody answered for it.`;
+  const caveat = outOfOrderCaveat(outOfOrderIn(state));
+  const told = caveat === '' ? complete : `${complete} ${caveat}`;
+  if (settled.length === 0) return told;
+  return `${told} The torque of cylinder ${settled.join(', ')} is NOT proven: somebody answered for it.`;
 }
 
 const ALL_PROVEN = 'Complete: every gap and every torque is proven.';
@@ -64,6 +73,8 @@ const settledIn = ({ cylinders }: JobState): readonly number[] =>
 export function completeBrief(state: JobState): string {
   const settled = settledIn(state);
   if (isProvenThroughout(state)) return ALL_PROVEN;
+  if (standsOutOfOrder(state).length > 0)
+    return `${OUT_OF_ORDER}, but nothing is open: ${proofBrief(proofOf(state)) || 'nothing is proven'}.`;
   if (settled.length > 0) return `Complete, but cylinder ${settled.join(', ')} is NOT proven by torque.`;
   return `Complete: ${proofBrief(proofOf(state)) || 'nothing was measured'}.`;
 }

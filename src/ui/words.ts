@@ -105,7 +105,7 @@ export const ANSWERS: Readonly<Record<Answer, AnswerWords>> = {
     long: 're-hit: a second pull on a plug already tight',
   },
   unfinished: {
-    key: 'u',
+    key: 'g',
     brief: 'not done',
     short: 'not finished, I go on',
     long: 'a stroke on the way, not finished',
@@ -118,7 +118,7 @@ export const ANSWERS: Readonly<Record<Answer, AnswerWords>> = {
     long: 'plug backed out, to be fitted again',
   },
   replace: {
-    key: 'n',
+    key: 'y',
     brief: 'new plug',
     short: 'new plug',
     long: 'plug backed out, a new plug to be fitted',

@@ -14,6 +14,8 @@ const job = (number: string, lastOn: string, state: AskedJob['state'] = 'complet
   vin: null,
   plate: null,
   fleet: null,
+  sources: ['linked'],
+  outOfOrder: [],
 });
 const standing = (one: AskedJob, years = 3, impacts: readonly ImpactAssessment[] = []) =>
   keptOf([one], { years }, impacts, TODAY)[0];

@@ -58,6 +58,8 @@ export function pullRow(setup: Setup, readingSi: number, given: Partial<AttemptR
     censored: null,
     first: true,
     last: true,
+    early: false,
+    held: false,
     part: setup.plug.part,
     lot: null,
     lowerLimit: setup.torqueWindow.lowerLimit,

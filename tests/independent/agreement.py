@@ -5,7 +5,7 @@ from disclosures import text_at
 BY_TECHNICIAN = set(
     "job-opened job-closed cylinder-chosen cylinder-restarted cylinder-left-out gap-inspected wire-tried plug-scrapped "
     "pull-given pull-accepted question-answered windows-confirmed steps-attested old-plugs-read new-plugs-checked "
-    "fitted-by-angle job-handed-over".split()
+    "fitted-by-angle taken-back job-handed-over".split()
 )
 BY_NAME = {"instrument-overridden", "job-voided"}
 

@@ -61,8 +61,8 @@ describe('the screen in Ink', () => {
 
   it('shows what is typed letter by letter, with the verdict and the torque still before the eyes', async () => {
     const screen = await screenOf('notOk');
-    await screen.type('a');
-    expect(screen.shown()).toContain('Cylinder 2 stays over the window: who answers for it');
+    await screen.type('k');
+    expect(screen.shown()).toContain('Cylinder 2 stays as it is, over the window: who answers for it');
     await screen.type('Zoë');
     expect(screen.shown()).toContain('Name: Zoë');
     expect(screen.shown()).toContain('NOT OK 31.22');
@@ -94,6 +94,8 @@ describe('the screen in Ink', () => {
     const screen = await screenOf('chosen');
     await screen.type('2');
     expect(screen.shown()).toContain('[2]✓as the maker allows');
+    expect(screen.shown()).toMatch(/►\? Boots or coils/);
+    await screen.type(' ');
     expect(screen.shown()).toMatch(/►\? Engine run/);
     await screen.type('\u001b[A');
     expect(screen.shown()).toMatch(/►✓ Boots or coils/);
@@ -101,10 +103,10 @@ describe('the screen in Ink', () => {
 
   it('names the condition and its causes as the pointer comes to it, and marks damage', async () => {
     const screen = await screenOf('oldPlugs');
-    await screen.type('\u001b[B\u001b[Bl');
+    await screen.type('\u001b[B\u001b[Bxb');
     expect(screen.shown()).toContain('dull black, dry');
     expect(screen.shown()).toContain('rich mixture');
-    expect(screen.shown()).toContain('[l]✗centre electrode loose');
+    expect(screen.shown()).toContain('✗ centre electrode loose');
   });
 
   it('says why a part is refused', async () => {

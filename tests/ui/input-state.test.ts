@@ -38,33 +38,54 @@ describe('a panel', () => {
     expect(type(ROUTINE_JOBS.windows, 'ynab1').outs).toEqual([]);
   });
 
-  it('of a list without choices is attested by one key', () => {
+  it('of a list is ticked item by item, or all by one key, and never beforehand', () => {
     const steps = ['engine-cold', 'ignition-off', 'boots', 'blown-clean', 'hand-tools'].map((item) => ({
       item,
       as: 'done',
     }));
-    expect(type(ROUTINE_JOBS.list, 'enter').outs).toEqual([{ do: 'attest', phase: 'before-removal', steps }]);
+    const attested = { do: 'attest', phase: 'before-removal', steps };
+    expect(type(ROUTINE_JOBS.list, 'enter').outs).toEqual([]);
+    expect(type(ROUTINE_JOBS.list, '____ enter').outs).toEqual([]);
+    expect(type(ROUTINE_JOBS.list, '_____ enter').outs).toEqual([attested]);
+    expect(type(ROUTINE_JOBS.list, 'a').outs).toEqual([{ ...attested, together: true }]);
+  });
+
+  it('of a list is not ticked as a whole before it can have been read, and says how fast it was answered', () => {
+    const after = (keys: readonly (readonly [string, number])[]) =>
+      keys.reduce<Told>(
+        ({ input, outs }, [key, shownMs]) => {
+          const next = pressed(input, { key, shownMs }, ROUTINE_JOBS.list, false);
+          return { input: next.input, outs: next.out === null ? outs : [...outs, next.out] };
+        },
+        { input: newInputState(), outs: [] },
+      );
+    expect(after([['a', 300]])).toMatchObject({ outs: [], input: { notice: /Read the list first/ } });
+    expect(after([['a', 2500]]).outs[0]).toMatchObject({ do: 'attest', together: true });
+    const ticks = (everyMs: number) =>
+      after([...[1, 2, 3, 4, 5].map((n) => [' ', 3000 + n * everyMs] as const), ['enter', 9000]]).outs[0];
+    expect(ticks(900)).not.toHaveProperty('together');
+    expect(ticks(100)).toMatchObject({ together: true });
   });
 
   it('of a list strikes an item with the reason, by key or typed, and takes that back', () => {
-    const [byKey] = type(ROUTINE_JOBS.list, 'down x a enter').outs;
+    const [byKey] = type(ROUTINE_JOBS.list, 'down x a a').outs;
     expect(byKey).toMatchObject({
       steps: expect.arrayContaining([
         { item: 'ignition-off', as: 'not-done', why: 'does not apply to this engine' },
       ]),
     });
-    const [typed] = type(ROUTINE_JOBS.list, 'x t no_key_here enter enter').outs;
+    const [typed] = type(ROUTINE_JOBS.list, 'x t no_key_here enter a').outs;
     expect(typed).toMatchObject({
       steps: expect.arrayContaining([{ item: 'engine-cold', as: 'not-done', why: 'no key here' }]),
     });
-    const [back] = type(ROUTINE_JOBS.list, 'x a x enter').outs;
+    const [back] = type(ROUTINE_JOBS.list, 'x a x a').outs;
     expect(back).toMatchObject({ steps: expect.arrayContaining([{ item: 'engine-cold', as: 'done' }]) });
   });
 
   it('of a list with choices goes from one open item to the next and is not attested before', () => {
     expect(type(ROUTINE_JOBS.afterwards, 'enter').outs).toEqual([]);
     expect(type(ROUTINE_JOBS.afterwards, '21 enter').outs).toEqual([]);
-    expect(type(ROUTINE_JOBS.afterwards, '213 enter').outs).toEqual([
+    expect(type(ROUTINE_JOBS.afterwards, '2_13 enter').outs).toEqual([
       {
         do: 'attest',
         phase: 'afterwards',
@@ -76,7 +97,7 @@ describe('a panel', () => {
         ],
       },
     ]);
-    const arrows = type(ROUTINE_JOBS.afterwards, 'right down down left down right right enter').outs[0];
+    const arrows = type(ROUTINE_JOBS.afterwards, 'right down _ left down right right enter').outs[0];
     expect(arrows).toMatchObject({
       steps: expect.arrayContaining([
         { item: 'boot-compound', as: 'none' },
@@ -93,7 +114,7 @@ describe('a panel', () => {
   });
 
   it('of the old plugs says what was marked, and keeps marks from being taken for all', () => {
-    expect(type(ROUTINE_JOBS.oldPlugs, 'down down i l l t o wet_below enter enter').outs).toEqual([
+    expect(type(ROUTINE_JOBS.oldPlugs, 'down down x a x b x b t w wet_below enter enter').outs).toEqual([
       {
         do: 'read-old-plugs',
         cylinders: [7],
@@ -103,7 +124,7 @@ describe('a panel', () => {
         note: 'wet below',
       },
     ]);
-    const all = type(ROUTINE_JOBS.oldPlugs, 'i a');
+    const all = type(ROUTINE_JOBS.oldPlugs, 'x a a');
     expect(all.outs).toEqual([]);
     expect(all.input.notice).toContain('cylinder 7');
   });
@@ -129,7 +150,7 @@ describe('a panel', () => {
   });
 
   it('of the new plugs names what differs, one cylinder at a time where that is wanted', () => {
-    expect(type(ROUTINE_JOBS.newPlugs, 'o right down down d enter enter').outs).toEqual([
+    expect(type(ROUTINE_JOBS.newPlugs, 'o right down down _ enter enter').outs).toEqual([
       { do: 'check-new-plugs', cylinders: [3], part: 'EX-1234', lot: null, differs: ['reach'] },
     ]);
   });
@@ -146,7 +167,7 @@ describe('a panel', () => {
   });
 
   it('forgets its marks when the job goes on', () => {
-    const marked = type(ROUTINE_JOBS.oldPlugs, 'down i').input;
+    const marked = type(ROUTINE_JOBS.oldPlugs, 'down x a').input;
     const next = { ...ROUTINE_JOBS.oldPlugs, oldPlugTarget: 2 };
     expect(type(next, 'enter', marked).outs).toEqual([
       { do: 'read-old-plugs', cylinders: [2], condition: 'normal', damage: [], thread: 'sound' },
@@ -189,12 +210,35 @@ describe('an exception', () => {
   });
 
   it('lets a pull over the window stay by name and reason only', () => {
-    expect(type(asking, 'a enter').input.form?.fault).toContain('name');
-    expect(type(asking, 'a Åsa_Öst enter b').outs).toEqual([
+    expect(type(asking, 'k enter').input.form?.fault).toContain('name');
+    expect(type(asking, 'k Åsa_Öst enter b').outs).toEqual([
       { do: 'accept', pull: 5, by: 'Åsa Öst', reason: 'the service information allows it' },
     ]);
-    expect(type(asking, 'a Foreman enter t enter').outs).toEqual([]);
-    expect(type(worked, 'a').outs).toEqual([]);
+    expect(type(asking, 'k Foreman enter t enter').outs).toEqual([]);
+    expect(type(worked, 'k').outs).toEqual([]);
+  });
+
+  it('sends no plug to the scrap by one key, and says what follows', () => {
+    const job = jobWith(2);
+    const { input, outs } = type(job, 'd');
+    expect(outs).toEqual([]);
+    const asked = linesOf({ ...(VIEWS['gap'] ?? expect.fail('no view')), job }, { input }).join(' ');
+    expect(asked).toMatch(/Discard the plug for cylinder 5\? A new one takes its place/);
+    expect(type(job, 'escape', input).outs).toEqual([]);
+    expect(type(job, 'b', input).outs).toEqual([{ do: 'scrap-plug', cylinder: 5, reason: 'broken-tip' }]);
+  });
+
+  it('takes back what was said, the last first, with a reason', () => {
+    const shop = workshop();
+    shop.gap(0.75);
+    shop.gap(0.95);
+    expect(type(shop.bench.state(), 'u enter a').outs).toEqual([
+      { do: 'take-back', said: 2, why: 'the wrong key was pressed' },
+    ]);
+    expect(type(shop.bench.state(), 'u down enter b').outs).toEqual([
+      { do: 'take-back', said: 1, why: 'measured or read again' },
+    ]);
+    expect(type(jobWith(0), 'u').input.form).toBeNull();
   });
 
   it('records a plug that no wrench reaches as turned by an angle', () => {
@@ -249,9 +293,9 @@ describe('at any time', () => {
   });
 
   it('Ctrl-C leaves in the middle of a typed line too, and q is a letter there', () => {
-    const { input } = type(asking, 'a Jacq');
+    const { input } = type(asking, 'k Jacq');
     expect(pressed(input, { key: 'c', ctrl: true }, asking, false).out).toBe('quit');
-    expect(type(asking, 'a Jacq enter a').outs[0]).toMatchObject({ by: 'Jacq' });
+    expect(type(asking, 'k Jacq enter a').outs[0]).toMatchObject({ by: 'Jacq' });
   });
 
   it('a question goes before the panel', () => {
@@ -287,15 +331,13 @@ describe('a gauge that types', () => {
   });
 
   it('does so into an open line too, which stays empty', () => {
-    const { input, outs } = type(asking, 'a 0.75 enter', types);
+    const { input, outs } = type(asking, 'k 0.75 enter', types);
     expect(outs).toEqual([{ typed: '0.75' }]);
     expect(type(asking, 'Foreman enter a', input).outs).toEqual([expect.objectContaining({ by: 'Foreman' })]);
   });
 
   it('leaves choices to the arrows, because a digit is never a key', () => {
-    expect(type(ROUTINE_JOBS.afterwards, 'right down down right down right enter', types).outs).toHaveLength(
-      1,
-    );
+    expect(type(ROUTINE_JOBS.afterwards, 'right down _ right down right enter', types).outs).toHaveLength(1);
   });
 
   it('that broke off in the middle is dropped by Esc or by any key, which then counts', () => {

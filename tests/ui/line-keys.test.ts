@@ -26,7 +26,7 @@ const asking = VIEWS['notOk']?.job ?? expect.fail('no view');
 describe('a job in plain lines', () => {
   it('takes an empty line for Enter, a character or a name for its key, all else for a figure', () => {
     expect(say(ROUTINE_JOBS.windows, ['']).outs).toEqual([{ do: 'confirm-windows' }]);
-    expect(say(ROUTINE_JOBS.afterwards, ['2', 'right', 'down', '3', '']).outs).toHaveLength(1);
+    expect(say(ROUTINE_JOBS.afterwards, ['2', 'space', 'right', 'down', '3', '']).outs).toHaveLength(1);
     expect(say(jobWith(2), ['0.75', 'right', '0.030 in'])).toMatchObject({
       figures: ['0.75', '0.030 in'],
       outs: [{ do: 'choose-cylinder', quantity: 'torque', cylinder: 7 }],
@@ -34,7 +34,7 @@ describe('a job in plain lines', () => {
   });
 
   it('takes a whole line for the text that is asked for, in place of what it proposed', () => {
-    expect(say(asking, ['a', 'Jürgen quit q', 't', 'looked at']).outs).toEqual([
+    expect(say(asking, ['k', 'Jürgen quit q', 't', 'looked at']).outs).toEqual([
       { do: 'accept', pull: 5, by: 'Jürgen quit q', reason: 'looked at' },
     ]);
     expect(say(asking, ['c', 'a', 'esc']).input.form).toBeNull();

@@ -56,9 +56,8 @@ describe('the panel of the old plugs', () => {
       expect(looks.length, condition).toBeGreaterThan(10);
       expect(causes.length, condition).toBeGreaterThan(10);
     }
-    const keys = damageSchema.options.map((damage) => DAMAGE[damage].key);
-    expect(new Set(keys).size).toBe(damageSchema.options.length);
-    for (const key of keys) expect('naotcmq?').not.toContain(key);
+    const words = damageSchema.options.map((damage) => DAMAGE[damage].words);
+    expect(new Set(words).size).toBe(damageSchema.options.length);
   });
 
   it('says that a stain above the shell is normal, until there is something to point out', () => {

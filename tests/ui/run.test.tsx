@@ -117,7 +117,7 @@ describe('the live screen', () => {
   it('takes key presses that come in one piece one by one, in their order', async () => {
     const { screen, keyboard, commands, quit, done } = started(new BehaviorSubject(asking));
     await shows(screen, 'NOT OK');
-    keyboard.write('xb\u001b[Cn??q');
+    keyboard.write('xb\u001b[Cy??q');
     await done;
     expect(commands).toEqual([
       { do: 'answer', pull: 5, answer: 'refit' },

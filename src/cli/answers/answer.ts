@@ -1,5 +1,6 @@
 /** What the forms of answers (`--json`) share. Figures, codes and identifiers; times are ISO, UTC; text is that of the records. */
 import { z } from 'zod';
+import { outOfOrderSchema } from '../../job/early.ts';
 import { summarySchema } from '../../rules/summary.ts';
 import { jsonText } from '../terminal/json-text.ts';
 
@@ -38,6 +39,10 @@ export const vehicle = {
 /** Of figures that prove nothing. */
 export const markSchema = z.enum(['simulated', 'replayed']);
 export const sources = summarySchema.shape.sources;
+/** Empty where everything came in its turn. */
+export const outOfOrder = z
+  .array(outOfOrderSchema)
+  .describe('What came before its turn; empty where nothing did.');
 export const figures = summarySchema.shape.figures;
 
 export const decision = z

@@ -23,6 +23,7 @@ import {
   figures,
   jobState,
   markSchema,
+  outOfOrder,
   quantity,
   sources,
   time,
@@ -51,6 +52,8 @@ const askedJob = z.strictObject({
   attempts: count.describe('How many pulls and gap readings it has.'),
   proofs: count.describe('How many of these prove torque or gap of a plug that is in the engine.'),
   attested: count.describe('How many figures of such plugs were typed, and are attested by a person.'),
+  sources,
+  outOfOrder,
   marks: z.array(markSchema).describe('Some of its figures were simulated or replayed: it proves nothing.'),
   exceptions: z.array(z.string()).describe('What needs an explanation, each a sentence.'),
 });
@@ -105,6 +108,7 @@ const askedAttempt = z.strictObject({
     'Where its figure came from. `replayed` and `simulated` ones prove nothing.',
   ),
   voided: z.boolean().describe('The job was declared void and proves nothing.'),
+  outOfOrder: z.boolean().describe('It came before a step that comes first.'),
   exceptions: z.array(z.string()).describe('What needs an explanation, each a sentence.'),
 });
 
@@ -126,6 +130,8 @@ export const askedJobs = (jobs: readonly JobAnswer[]): z.infer<typeof askAnswer>
     exceptions: [...job.exceptions],
     proofs: proven,
     marks: [...marks],
+    sources: [...job.sources],
+    outOfOrder: [...job.outOfOrder],
   })),
 });
 
@@ -162,6 +168,7 @@ export const askedAttempts = (rows: readonly AttemptRow[]): z.infer<typeof askAn
     specificationKey: row.specificationKey,
     source: row.source,
     voided: row.voided,
+    outOfOrder: row.early,
     exceptions: [...attemptException(row)],
   })),
 });
@@ -175,6 +182,8 @@ export const jobsListAnswer = answer('jobs-list', {
         openedAt: time.describe('When it was opened.'),
         lastAt: time.describe('When its last entry was written.'),
         ...vehicle,
+        sources,
+        outOfOrder,
         impacts: z.array(impact).describe('Impact assessments that touch it.'),
       }),
     )
@@ -213,6 +222,7 @@ export const jobsShowAnswer = answer('jobs-show', {
   entries: count.describe('How many entries of the log are about it.'),
   sources,
   figures,
+  outOfOrder,
   handedOver: z
     .array(
       z.strictObject({
@@ -291,6 +301,7 @@ export const shownJob = (
     entries: entries.length,
     sources: summary.sources,
     figures: summary.figures,
+    outOfOrder: summary.outOfOrder ?? [],
     handedOver: byName(entries).flatMap(({ at, by, event }) =>
       event.type === 'job-handed-over' ? [{ at, from: by, to: event.to }] : [],
     ),

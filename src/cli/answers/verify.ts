@@ -9,7 +9,7 @@ import type { Finding, Unproven } from '../../package/finding.ts';
 import type { PackageJob } from '../../package/format.ts';
 import type { TwoHistories } from '../../package/histories.ts';
 import { notProvenByRecord } from '../../report/words/index.ts';
-import { answer, count, decision, figures, sources, time } from './answer.ts';
+import { answer, count, decision, figures, outOfOrder, sources, time } from './answer.ts';
 
 const verdict = z
   .enum([
@@ -33,6 +33,9 @@ const worth = {
   figures: figures
     .nullable()
     .describe('How many cylinders are done on figures of each source; null where it cannot be read.'),
+  outOfOrder: outOfOrder
+    .nullable()
+    .describe('What came before its turn, as the record states it; null where it cannot be read.'),
 };
 const check = z.strictObject({
   name: z.string().describe('Name of the check.'),
@@ -174,6 +177,7 @@ export const verifiedRecord = (file: string, report: VerificationReport): Verify
     station: record?.station ?? null,
     sources: record?.summary.sources ?? null,
     figures: record?.summary.figures ?? null,
+    outOfOrder: record === null ? null : (record.summary.outOfOrder ?? []),
     checks: checks.map(checkOf),
     signatures: [...signatures],
     withheld: [...missing],
@@ -196,6 +200,7 @@ export const verifiedFolder = (
       job: stated?.job ?? null,
       sources: stated?.sources ?? null,
       figures: stated?.figures ?? null,
+      outOfOrder: stated === null ? null : (stated.outOfOrder ?? []),
       withheld: missing,
       failed,
       fault,

@@ -5,8 +5,8 @@ import { impactsOf } from '../../audit/impact-state.ts';
 import { answerFor, attemptException, type JobAnswer } from '../../audit/questions.ts';
 import { ProblemError } from '../../problem.ts';
 import { attemptsCsv, jobsCsv } from '../../report/ask-csv.ts';
-import { kindWords, STATE_WORDS, verdictWords } from '../../report/verdict.ts';
-import { MARK_WORD, noted } from '../../report/words/index.ts';
+import { jobStateWords, kindWords, verdictWords } from '../../report/verdict.ts';
+import { noted } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
 import { askedAttempts, askedJobs } from '../answers/jobs.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
@@ -87,7 +87,7 @@ function jobLines(answers: readonly JobAnswer[], withExceptions: boolean): reado
   ];
   const rows = answers.map((one) => [
     one.job,
-    [STATE_WORDS[one.state], ...one.marks.map((mark) => MARK_WORD[mark])].join(', '),
+    jobStateWords(one),
     one.openedAt.slice(0, 16).replace('T', ' '),
     one.vin ?? '-',
     one.plate ?? '-',

@@ -14,7 +14,7 @@ import { foldAll } from '../../job/fold.ts';
 import type { JobState } from '../../job/state.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
-import { STATE_WORDS } from '../../report/verdict.ts';
+import { jobStateWords } from '../../report/verdict.ts';
 import { noteLines, questionText } from '../../report/words/index.ts';
 import { summaryLines } from '../../ui/summary.ts';
 import { printJson } from '../answers/answer.ts';
@@ -53,12 +53,12 @@ export function jobLines(
   if (rows.length === 0) return ['No job matches.'];
   const impactTags = rows.map(({ job }) => againstJob(impacts, job).map(tagOf).join('; '));
   const hasImpacts = impactTags.some((text) => text !== '');
-  const cells = rows.map(({ job, state, openedAt, vin, plate }, at) => [
-    job,
-    STATE_WORDS[state],
-    minute(openedAt),
-    vin ?? '-',
-    plate ?? '-',
+  const cells = rows.map((row, at) => [
+    row.job,
+    jobStateWords(row),
+    minute(row.openedAt),
+    row.vin ?? '-',
+    row.plate ?? '-',
     ...(hasImpacts ? [impactTags[at] || '-'] : []),
   ]);
   const head = ['job', 'state', 'opened (UTC)', 'VIN', 'plate', ...(hasImpacts ? ['impact'] : [])];

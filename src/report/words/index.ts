@@ -16,5 +16,7 @@ export * from './placement.ts';
 export * from './plug.ts';
 export * from './question.ts';
 export { instrumentRefusalText } from './refusal.ts';
+export { saidWords } from './said.ts';
 export * from './source.ts';
+export * from './step.ts';
 export { ANGLE_FAULT_WORDS, degrees, turnText, turnVerdictText } from './turn.ts';

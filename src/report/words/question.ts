@@ -1,7 +1,10 @@
 /** What is asked about a pull. */
+import { heldBy } from '../../job/early.ts';
+import type { Step } from '../../job/order-of-work.ts';
 import type { JobState, Question, TorqueAttempt } from '../../job/state.ts';
 import { called } from '../../sequence/plan.ts';
 import { placementText } from './placement.ts';
+import { stepsToDo } from './step.ts';
 
 interface Asked {
   /** How the plug is called. */
@@ -9,6 +12,8 @@ interface Asked {
   /** Why the pull is in question. */
   readonly why: string;
   readonly judgement: TorqueAttempt['judgement'];
+  /** What comes before it and had not been done. */
+  readonly held: readonly Step[];
 }
 
 export const QUESTION_WORDS: { readonly [K in Question['kind']]: (asked: Asked) => string } = {
@@ -28,6 +33,8 @@ export const QUESTION_WORDS: { readonly [K in Question['kind']]: (asked: Asked) 
   'no-click': ({ name, why }) => `No click was seen on ${name} (${why}). Did the wrench click?`,
   loose: ({ name, why }) => `STOP: a plug still turned, but every cylinder is done (${why}). Was it ${name}?`,
   'by-plan': ({ name, why }) => `Was that ${name}? (${why}.)`,
+  early: ({ name, held }) =>
+    `STOP: ${name} was pulled too early: it proves nothing. First ${stepsToDo(held)}. Back the plug out and do it again.`,
   unsure: ({ why }) => `What was this pull? (${why}.)`,
 };
 
@@ -42,5 +49,6 @@ export function questionText(state: JobState, { pull, cylinder, kind }: Question
     name: called(state.order.engine, cylinder),
     why: placementText(attempt),
     judgement,
+    held: heldBy(state, attempt),
   });
 }

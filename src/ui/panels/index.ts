@@ -1,6 +1,7 @@
 /** The panel of each phase that has one; the gap and the torque are worked at the bench itself (src/ui/frame.ts). */
 import { phaseOf } from '../../job/phase.ts';
 import type { JobState } from '../../job/state.ts';
+import { damageSchema } from '../../plug/condition.ts';
 import type { Form } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
 import type { KeyPress } from '../key-press.ts';
@@ -13,7 +14,14 @@ import {
   newPlugsSentence,
   pressedNewPlugs,
 } from './new-plugs.ts';
-import { beginOldPlug, OLD_PLUG_KEYS, oldPlugLines, oldPlugSentence, pressedOldPlug } from './old-plugs.ts';
+import {
+  beginOldPlug,
+  OLD_PLUG_KEYS,
+  oldPlugLines,
+  oldPlugSentence,
+  pressedOldPlug,
+  toggled,
+} from './old-plugs.ts';
 import type { Draft, Move, Room } from './panel.ts';
 import { pressedTrial, TRIAL_SENTENCE, trialLines } from './trial.ts';
 import { WINDOWS_SENTENCE, windowsLines } from './windows.ts';
@@ -70,6 +78,10 @@ export function filled(draft: Draft, { kind, about, answers }: Form): Draft {
   const text = answers[0] ?? '';
   if (draft.about === 'list' && kind === 'not-done') return struck(draft, String(about), text);
   if (draft.about === 'old-plug' && kind === 'old-plug-note') return { ...draft, note: text };
+  if (draft.about === 'old-plug' && kind === 'damage') {
+    const damage = damageSchema.options.find((one) => one === text);
+    return damage === undefined ? draft : { ...draft, damage: toggled(draft.damage, damage) };
+  }
   if (draft.about !== 'new-plugs') return draft;
   if (kind === 'part') return { ...draft, part: text };
   return kind === 'lot' ? { ...draft, lot: text } : draft;

@@ -1,4 +1,7 @@
-/** A list of the routine: read once, attested as a whole by one key; what has choices is answered first. */
+/**
+ * A list of the routine: each item is ticked by a key, or all that need no choice by one key, once they were there to be
+ * read for a moment. Nothing is ticked beforehand.
+ */
 import { DONE, itemsOf, type ListPhase, NOT_DONE, type RoutineItem } from '../../job/routine.ts';
 import type { Attested, JobState } from '../../job/state.ts';
 import { folded } from '../folded.ts';
@@ -12,17 +15,22 @@ import { type ListDraft, type Move, moved, type Room, scrolled } from './panel.t
 const itemsFor = ({ routine }: JobState, phase: ListPhase): readonly RoutineItem[] =>
   routine === null ? [] : itemsOf(routine, phase);
 
-/** All that needs no choice stands as done, because the key that attests says so. */
+/** What was attested before is where it begins. */
 export function beginList(job: JobState, phase: ListPhase): ListDraft {
   const items = itemsFor(job, phase);
-  const answers: Record<string, Attested> = {};
-  for (const { id, choices } of items) {
-    const before = job.attested[id];
-    if (before !== undefined) answers[id] = before;
-    else if (choices === undefined) answers[id] = { as: DONE };
-  }
-  return { about: 'list', phase, at: Math.max(0, unsaidAfter(items, answers, 0)), answers };
+  const before = items.flatMap(({ id }) => {
+    const attested = job.attested[id];
+    return attested === undefined ? [] : [[id, attested] as const];
+  });
+  const answers = Object.fromEntries(before);
+  const at = Math.max(0, unsaidAfter(items, answers, 0));
+  return { about: 'list', phase, at, answers, answeredMs: [], atOnce: false };
 }
+
+/** Nobody reads a list in less. Assumption. */
+const READ_MS = 1500;
+/** Answers so close together are told as given at once. */
+const AT_ONCE_MS = 1000;
 
 /** The first item from `from` on, then from the top, of which nothing is said; -1 for none. */
 function unsaidAfter(items: readonly RoutineItem[], answers: ListDraft['answers'], from: number): number {
@@ -30,21 +38,43 @@ function unsaidAfter(items: readonly RoutineItem[], answers: ListDraft['answers'
   return behind >= 0 ? behind : items.findIndex(({ id }) => answers[id] === undefined);
 }
 
-function answerItem(draft: ListDraft, items: readonly RoutineItem[], item: RoutineItem, as: Attested): Move {
+function answerItem(
+  draft: ListDraft,
+  items: readonly RoutineItem[],
+  item: RoutineItem,
+  as: Attested,
+  shownMs: number | undefined,
+): Move {
   const answers = { ...draft.answers, [item.id]: as };
   const next = unsaidAfter(items, answers, draft.at);
-  return { draft: { ...draft, answers, at: next < 0 ? draft.at : next } };
+  const answeredMs = shownMs === undefined ? draft.answeredMs : [...draft.answeredMs, shownMs];
+  return { draft: { ...draft, answers, answeredMs, at: next < 0 ? draft.at : next } };
 }
 
 function unsaid(draft: ListDraft, item: RoutineItem): Move {
   const { [item.id]: _gone, ...answers } = draft.answers;
-  return {
-    draft: {
-      ...draft,
-      answers: item.choices === undefined ? { ...answers, [item.id]: { as: DONE } } : answers,
-    },
-  };
+  return { draft: { ...draft, answers } };
 }
+
+/** All that need no choice and are not answered yet; where nothing is left to choose, the list is attested by this. */
+function tickedAll(draft: ListDraft, items: readonly RoutineItem[], shownMs: number | undefined): Move {
+  if (shownMs !== undefined && shownMs < READ_MS)
+    return { notice: 'Read the list first, then press a again.' };
+  const open = items.filter(({ id, choices }) => choices === undefined && draft.answers[id] === undefined);
+  const answers = { ...draft.answers, ...Object.fromEntries(open.map(({ id }) => [id, { as: DONE }])) };
+  const next = unsaidAfter(items, answers, 0);
+  const after = {
+    ...draft,
+    answers,
+    atOnce: draft.atOnce || open.length > 1,
+    at: next < 0 ? draft.at : next,
+  };
+  return next < 0 ? attest(after, items) : { draft: after };
+}
+
+/** The items were answered by one key, or so fast that it comes to the same. */
+const isTogether = ({ atOnce, answeredMs }: ListDraft): boolean =>
+  atOnce || (answeredMs.length > 1 && Math.max(...answeredMs) - Math.min(...answeredMs) < AT_ONCE_MS);
 
 /** The choice before or behind the one that is said. */
 function cycled(item: RoutineItem, attested: Attested | undefined, step: 1 | -1): string | undefined {
@@ -62,12 +92,17 @@ export function pressedList(draft: ListDraft, press: KeyPress, job: JobState): M
   if (at !== null) return { draft: { ...draft, at } };
   if (press.key === 'enter') return attest(draft, items);
   const key = printed(press)?.toLowerCase();
+  if (key === 'a') return tickedAll(draft, items, press.shownMs);
+  if (key === ' ' && item.choices === undefined)
+    return draft.answers[item.id]?.as === DONE
+      ? unsaid(draft, item)
+      : answerItem(draft, items, item, { as: DONE }, press.shownMs);
   if (key === 'x')
     return draft.answers[item.id]?.as === NOT_DONE
       ? unsaid(draft, item)
       : { form: newForm('not-done', item.id) };
   const chosen = key !== undefined && /^[1-6]$/.test(key) ? item.choices?.[Number(key) - 1] : undefined;
-  if (chosen !== undefined) return answerItem(draft, items, item, { as: chosen.id });
+  if (chosen !== undefined) return answerItem(draft, items, item, { as: chosen.id }, press.shownMs);
   const step = press.key === 'right' ? 1 : press.key === 'left' ? -1 : null;
   const next = step === null ? undefined : cycled(item, draft.answers[item.id], step);
   return next === undefined
@@ -79,7 +114,8 @@ function attest(draft: ListDraft, items: readonly RoutineItem[]): Move {
   const missing = items.findIndex(({ id }) => draft.answers[id] === undefined);
   if (missing >= 0) return { draft: { ...draft, at: missing } };
   const steps = items.map(({ id }) => ({ item: id, ...(draft.answers[id] ?? { as: DONE }) }));
-  return { command: { do: 'attest', phase: draft.phase, steps } };
+  const together = isTogether(draft) ? ({ together: true } as const) : {};
+  return { command: { do: 'attest', phase: draft.phase, steps, ...together } };
 }
 
 /** The draft with an item struck as not done, because of what was typed. */
@@ -97,8 +133,10 @@ const HEADINGS: Readonly<Record<ListPhase, string>> = {
 export function listSentence(draft: ListDraft, job: JobState): string {
   const items = itemsFor(job, draft.phase);
   const item = items.find(({ id }) => draft.answers[id] === undefined);
-  if (item !== undefined)
-    return `${HEADINGS[draft.phase]}: ${item.text}? Choose, then Enter for the whole list.`;
+  if (item !== undefined) {
+    const how = item.choices === undefined ? 'Space ticks it; a ticks all.' : 'Choose one.';
+    return `${HEADINGS[draft.phase]}: ${item.text}? ${how}`;
+  }
   const struckOut = items.filter(({ id }) => draft.answers[id]?.as === NOT_DONE).length;
   const all = struckOut === 0 ? 'everything is done' : `everything else is done, ${struckOut} not done`;
   return `${HEADINGS[draft.phase]}. Enter: ${all}.`;
@@ -159,5 +197,10 @@ export function listKeys(draft: ListDraft, job: JobState, types: boolean): reado
   const choices = itemsFor(job, draft.phase)[draft.at]?.choices;
   const choose =
     choices === undefined ? [] : [types ? '[left right] choose' : `[1-${choices.length}] choose`];
-  return ['[Enter] confirm', ...choose, '[x] not done', '[up down] item'];
+  const all = itemsFor(job, draft.phase).some(
+    (item) => item.choices === undefined && draft.answers[item.id] === undefined,
+  );
+  const tick = choices === undefined ? ['[space] tick'] : choose;
+  const whole = all ? '[a] all, I read them' : '[Enter] confirm';
+  return [...tick, whole, '[x] not done', '[up down] item'];
 }

@@ -55,7 +55,6 @@ export function pressedNewPlugs(draft: NewPlugsDraft, press: KeyPress, job: JobS
   const feature = FEATURES[draft.at];
   switch (printed(press)?.toLowerCase()) {
     case ' ':
-    case 'd':
       return feature === undefined ? null : { draft: { ...draft, differs: toggled(draft.differs, feature) } };
     case 'p':
       return { form: newForm('part') };
@@ -162,4 +161,10 @@ export function newPlugsLines(
   );
 }
 
-export const NEW_PLUGS_KEYS = ['[Enter] agrees', '[d] differs', '[p] part', '[l] lot', '[up down] feature'];
+export const NEW_PLUGS_KEYS = [
+  '[Enter] agrees',
+  '[space] differs',
+  '[p] part',
+  '[l] lot',
+  '[up down] feature',
+];

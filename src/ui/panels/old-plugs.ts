@@ -70,7 +70,7 @@ function beside(draft: OldPlugDraft, job: JobState, step: 1 | -1): Move {
     : { command: { do: 'choose-cylinder', quantity: 'old-plug', cylinder } };
 }
 
-const toggled = (damage: readonly Damage[], one: Damage): Damage[] =>
+export const toggled = (damage: readonly Damage[], one: Damage): Damage[] =>
   DAMAGES.filter((other) => damage.includes(other) !== (other === one));
 
 export function pressedOldPlug(draft: OldPlugDraft, press: KeyPress, job: JobState): Move {
@@ -83,13 +83,13 @@ export function pressedOldPlug(draft: OldPlugDraft, press: KeyPress, job: JobSta
   const key = printed(press)?.toLowerCase();
   if (key === 'n') return { command: commandFor(draft, 'normal', [draft.cylinder]) };
   if (key === 'a') return allNormal(draft, job);
-  if (key === 'o') return { form: newForm('old-plug-note', draft.cylinder) };
+  if (key === 'w') return { form: newForm('old-plug-note', draft.cylinder) };
+  if (key === 'x') return { form: newForm('damage', draft.cylinder) };
   if (key === 't') {
     const thread = STATES[(STATES.indexOf(draft.thread) + 1) % STATES.length] ?? 'sound';
     return { draft: { ...draft, thread } };
   }
-  const damage = DAMAGES.find((one) => DAMAGE[one].key === key);
-  return damage === undefined ? null : { draft: { ...draft, damage: toggled(draft.damage, damage) } };
+  return null;
 }
 
 export function oldPlugSentence(draft: OldPlugDraft, job: JobState): string {
@@ -97,7 +97,13 @@ export function oldPlugSentence(draft: OldPlugDraft, job: JobState): string {
   return `How does the old plug of ${where} look? n: normal. a: all others too. Or choose, then Enter.`;
 }
 
-export const OLD_PLUG_KEYS = ['[n] normal', '[a] all normal', '[Enter] as marked', '[left right] cylinder'];
+export const OLD_PLUG_KEYS = [
+  '[n] normal',
+  '[a] all normal',
+  '[Enter] as marked',
+  '[x] damage',
+  '[left right] cylinder',
+];
 
 /** Removal torque in N·m, as far as a wrench felt it. */
 function removalNm(job: JobState, plug: OldPlug): number | null {
@@ -117,7 +123,9 @@ function cylinderLine(
   const here = cylinder === draft.cylinder;
   const felt = plug === undefined ? null : removalNm(job, plug);
   const parts = [
-    read === null ? `${glyphs.todo} to read` : `${glyphs.done} ${CONDITIONS[read.condition].word}`,
+    read === null
+      ? `${glyphs.todo} to read`
+      : `${read.damage.length === 0 ? glyphs.done : glyphs.bad} ${CONDITIONS[read.condition].word}`,
     ...(read === null ? [] : read.damage.map((one) => DAMAGE[one].words)),
     ...(read === null || read.thread === 'sound' ? [] : [`thread ${read.thread}`]),
     ...(plug?.gap == null ? [] : [`${fixed(plug.gap.gapMm, 2)} mm`]),
@@ -168,19 +176,11 @@ function lists(draft: OldPlugDraft, job: JobState, columns: number, rows: number
 }
 
 function damageLine(draft: OldPlugDraft, glyphs: Glyphs): Line {
-  const spans = DAMAGES.flatMap((one): Span[] => {
-    const on = draft.damage.includes(one);
-    const { key, words } = DAMAGE[one];
-    return [
-      {
-        text: `[${key}]${on ? glyphs.bad : ' '}${words}`,
-        inverse: on,
-        ...(on ? { tone: 'bad' as const } : {}),
-      },
-      { text: '  ' },
-    ];
-  });
-  return [{ text: ' ' }, ...spans];
+  const spans = draft.damage.flatMap((one): Span[] => [
+    { text: `${glyphs.bad} ${DAMAGE[one].words}`, inverse: true, tone: 'bad' },
+    { text: '  ' },
+  ]);
+  return [{ text: ' ' }, { text: '[x] damage: ' }, ...(spans.length === 0 ? [{ text: 'none' }] : spans)];
 }
 
 /** A line of spans broken where it would be too wide. */
@@ -217,7 +217,7 @@ export function oldPlugLines(
       bold: true,
       ...(draft.thread === 'sound' ? {} : { tone: 'attention' as const }),
     },
-    { text: `   [o] note${draft.note === '' ? '' : `: ${printable(draft.note, 60, glyphs.ascii)}`}` },
+    { text: `   [w] note${draft.note === '' ? '' : `: ${printable(draft.note, 60, glyphs.ascii)}`}` },
   ];
   const outlierText = outlier(job);
   const below: Line[] = [

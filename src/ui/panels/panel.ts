@@ -22,6 +22,10 @@ export interface ListDraft {
   readonly at: number;
   /** By item; one that is missing is still to be answered. */
   readonly answers: Readonly<Record<string, Attested>>;
+  /** When each item was answered, in ms since the list was shown; absent where nobody knows. */
+  readonly answeredMs: readonly number[];
+  /** One key answered for several. */
+  readonly atOnce: boolean;
 }
 
 export interface OldPlugDraft {

@@ -16,7 +16,7 @@ import { exampleFile } from '../../../src/files/input.ts';
 /** The parts of a JSON Schema that a table needs. */
 const nodeSchema = z.object({
   description: z.string().optional(),
-  const: z.union([z.string(), z.number()]).optional(),
+  const: z.union([z.string(), z.number(), z.boolean()]).optional(),
   enum: z.array(z.string()).optional(),
   required: z.array(z.string()).optional(),
   get properties() {
@@ -157,7 +157,7 @@ const isConcealed = ({ properties }: Node): boolean => properties?.['_sd'] !== u
 /** The field that is another constant in each kind, and its value. */
 function discriminator(node: Node | undefined): readonly [string, string | number] {
   for (const [name, { const: value }] of Object.entries(node?.properties ?? {}))
-    if (value !== undefined) return [name, value];
+    if (typeof value === 'string' || typeof value === 'number') return [name, value];
   throw new Error('these kinds are not told apart by a constant');
 }
 

@@ -96,6 +96,8 @@ describe('the list of jobs', () => {
     openedAt: '2026-03-02T23:59:00.000Z',
     lastAt: '2026-03-03T01:00:00.000Z',
     state: 'open',
+    sources: ['linked'],
+    outOfOrder: [],
     ...change,
   });
 

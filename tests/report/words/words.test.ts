@@ -131,7 +131,7 @@ it('no two codes of a table read the same', () => {
   texts(Object.values(MISS_WORDS));
   texts(Object.values(REFUSAL_WORDS).map((words) => words({ address: 'A' })));
   texts(Object.values(REPLACEMENT_WORDS).map((words) => words({ because: 'not-sound' })));
-  const asked = { name: 'cylinder 1', why: 'why', judgement: null };
+  const asked = { name: 'cylinder 1', why: 'why', judgement: null, held: ['gap'] as const };
   texts(Object.values(QUESTION_WORDS).map((words) => words(asked)));
   expect(Object.keys(OPEN_WORDS).sort()).toEqual(
     openItemSchema.options.flatMap(({ shape: { kind } }) => [...kind._zod.values].map(String)).sort(),

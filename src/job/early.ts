@@ -1,0 +1,182 @@
+/**
+ * What came before its turn. It follows from the order in which things happened, and from nothing that a person or a station
+ * states: a step was done behind so many pulls, and a plug that was pulled on by then went in before it.
+ */
+import { z } from 'zod';
+import { ALL_FREE, type OrderOfWork, type Step, stepSchema } from './order-of-work.ts';
+import { itemsOf, type ListPhase, type Routine } from './routine.ts';
+import { type CylinderState, isOver, type JobState, type TorqueAttempt } from './state.ts';
+
+export const outOfOrderSchema = z.strictObject({
+  step: stepSchema.describe(
+    'The step that had not been done; of `afterwards`: the list that was attested already.',
+  ),
+  what: z
+    .enum(['pull', 'loosening', 'old-plug', 'by-angle'])
+    .describe('What came too early: a pull, an old plug loosened or read, a plug turned by an angle.'),
+  cylinder: z.int().min(1).exactOptional().describe('The cylinder; absent where nobody knows it.'),
+  pull: z.int().min(1).exactOptional().describe('Number of the pull, where it was one.'),
+  doneAgain: z.literal(true).exactOptional().describe('The plug came out since: it stands no more.'),
+});
+export type OutOfOrder = z.infer<typeof outOfOrderSchema>;
+
+/** Steps of the whole engine that come before the first pull, and those of each plug. */
+const OF_ENGINE = ['windows', 'before-removal', 'fitting'] as const satisfies readonly Step[];
+const OF_PLUG = ['old-plugs', 'new-plugs', 'gap'] as const satisfies readonly Step[];
+const isOfEngine = (step: Step): boolean => OF_ENGINE.some((one) => one === step);
+
+type WithBasis = Pick<JobState, 'basis'>;
+const orderIn = ({ basis }: WithBasis): OrderOfWork => basis.orderOfWork ?? ALL_FREE;
+export const strictnessOf = (state: WithBasis, step: Step): OrderOfWork[Step] => orderIn(state)[step];
+
+/** The routine of the job asks for this step. */
+function isAsked(step: Step, routine: Routine | null): boolean {
+  if (step === 'gap') return true;
+  if (routine === null) return false;
+  switch (step) {
+    case 'windows':
+      return routine.confirmWindows;
+    case 'old-plugs':
+      return routine.oldPlugs;
+    case 'new-plugs':
+      return routine.newPlugs;
+    default:
+      return itemsOf(routine, step).length > 0;
+  }
+}
+
+const listDone = ({ routine, attested }: JobState, list: ListPhase): boolean =>
+  routine === null || itemsOf(routine, list).every(({ id }) => Object.hasOwn(attested, id));
+
+function isDoneOnEngine(state: JobState, step: (typeof OF_ENGINE)[number]): boolean {
+  return step === 'windows' ? state.windowsConfirmed : listDone(state, step);
+}
+
+function isDoneOnPlug(state: JobState, step: (typeof OF_PLUG)[number], c: CylinderState): boolean {
+  switch (step) {
+    case 'old-plugs':
+      return (state.oldPlugs[c.cylinder]?.read ?? null) !== null;
+    case 'new-plugs':
+      return state.newPlugs[c.cylinder]?.differs.length === 0;
+    case 'gap':
+      return isOver(c.gap);
+  }
+}
+
+const keyOf = (step: Step, cylinder: number): string => `${step} ${cylinder}`;
+
+/** The state with, for each step that is done, the number of the last pull when that was so for the first time. */
+export function withStepsDone(state: JobState): JobState {
+  const since = (key: string) => [key, state.doneAfter[key] ?? state.pullCount] as const;
+  const ofEngine = OF_ENGINE.filter((step) => isDoneOnEngine(state, step)).map(since);
+  const ofPlugs = state.cylinders.flatMap((c) =>
+    OF_PLUG.filter((step) => isDoneOnPlug(state, step, c)).map((step) => since(keyOf(step, c.cylinder))),
+  );
+  return { ...state, doneAfter: Object.fromEntries([...ofEngine, ...ofPlugs]) };
+}
+
+/** The plug comes out with this pull, or because of it. */
+export const comesOut = ({ kind, answer }: Pick<TorqueAttempt, 'kind' | 'answer'>): boolean =>
+  kind === 'loosening' || answer === 'refit' || answer === 'replace';
+
+/** The pulls on the plug that is in the cylinder now. */
+function onThisPlug({ pulls, restartedAfter = 0 }: CylinderState): readonly TorqueAttempt[] {
+  const since = pulls.filter(({ pull }) => pull.pull > restartedAfter);
+  return since.slice(since.findLastIndex(comesOut) + 1);
+}
+
+/** The plug is in its hole: its gap can no longer be measured. */
+export const isFitted = (c: CylinderState): boolean =>
+  c.settlement?.kind === 'by-angle' ||
+  onThisPlug(c).some(({ kind }) => kind !== 'unsure' && kind !== 'handling');
+
+/**
+ * The steps that a pull on this cylinder came before, but for those that are free. A plug goes in with the first pull on it:
+ * what was done between that and a later one came too late for both.
+ */
+export function earlyFor(
+  state: JobState,
+  cylinder: number,
+  attempt: { readonly pull: { readonly pull: number }; readonly kind: TorqueAttempt['kind'] },
+  earlier: TorqueAttempt | undefined,
+): readonly Step[] {
+  const c = state.cylinders.find((one) => one.cylinder === cylinder);
+  if (c === undefined || attempt.kind === 'loosening') return [];
+  const number = attempt.pull.pull;
+  const first = onThisPlug(c).find(({ pull }) => pull.pull < number);
+  if (first !== undefined) return first.early ?? [];
+  const late = (key: string) => (state.doneAfter[key] ?? number) >= number;
+  const ofEngine =
+    earlier === undefined ? OF_ENGINE.filter(late) : (earlier.early ?? []).filter((step) => isOfEngine(step));
+  const ofPlug = OF_PLUG.filter((step) => late(keyOf(step, cylinder)));
+  const afterwards = strictnessOf(state, 'afterwards') === 'told' && listDone(state, 'afterwards');
+  return [...ofEngine, ...ofPlug, ...(afterwards ? ['afterwards' as const] : [])].filter(
+    (step) => isAsked(step, state.routine) && strictnessOf(state, step) !== 'free',
+  );
+}
+
+/** The binding ones among the steps that a pull came before: it proves nothing by itself. */
+export const heldBy = (state: WithBasis, { early = [] }: Pick<TorqueAttempt, 'early'>): readonly Step[] =>
+  early.filter((step) => step !== 'afterwards' && strictnessOf(state, step) === 'binding');
+
+/** The first step in front of all plugs that is not done and must come first; null for none. */
+export function firstMissing(state: JobState, steps: readonly Step[]): Step | null {
+  const isMissing = (step: Step) => {
+    if (!isAsked(step, state.routine) || strictnessOf(state, step) !== 'binding') return false;
+    const ofEngine = OF_ENGINE.find((one) => one === step);
+    if (ofEngine !== undefined) return !isDoneOnEngine(state, ofEngine);
+    const ofPlug = OF_PLUG.find((one) => one === step);
+    return ofPlug !== undefined && !state.cylinders.every((c) => isDoneOnPlug(state, ofPlug, c));
+  };
+  return steps.find(isMissing) ?? null;
+}
+
+/** An old plug came out, or was read: what should have been attested before. */
+export const removedEarly = (state: JobState): boolean =>
+  isAsked('before-removal', state.routine) &&
+  strictnessOf(state, 'before-removal') !== 'free' &&
+  !listDone(state, 'before-removal');
+
+/** After another pull the boots were off again: the list for afterwards is to be attested anew, where its order is binding. */
+export function withBootsOff(state: JobState): JobState {
+  const { routine } = state;
+  if (routine === null || strictnessOf(state, 'afterwards') !== 'binding') return state;
+  const items = new Set(itemsOf(routine, 'afterwards').map(({ id }) => id));
+  if (!Object.keys(state.attested).some((id) => items.has(id))) return state;
+  return {
+    ...state,
+    attested: Object.fromEntries(Object.entries(state.attested).filter(([id]) => !items.has(id))),
+  };
+}
+
+/** All that came out of order, as the record states it: the plugs in service order, then what was about old plugs. */
+export function outOfOrderIn(state: JobState): readonly OutOfOrder[] {
+  const pulls = state.cylinders.flatMap((c) => {
+    const standing = new Set(onThisPlug(c));
+    return c.pulls
+      .filter(
+        ({ kind, judgement }) => judgement !== null && (kind === 'tightening' || kind === 'continuation'),
+      )
+      .flatMap((attempt) =>
+        (attempt.early ?? []).map(
+          (step): OutOfOrder => ({
+            step,
+            what: 'pull',
+            cylinder: c.cylinder,
+            pull: attempt.pull.pull,
+            ...(standing.has(attempt) ? {} : { doneAgain: true }),
+          }),
+        ),
+      );
+  });
+  const others = state.outOfOrder.map((one): OutOfOrder => {
+    const c = state.cylinders.find(({ cylinder }) => cylinder === one.cylinder);
+    const stands = one.what !== 'by-angle' || c?.settlement?.kind === 'by-angle';
+    return stands ? one : { ...one, doneAgain: true };
+  });
+  return [...pulls, ...others];
+}
+
+/** What came out of order and stands. */
+export const standsOutOfOrder = (state: JobState): readonly OutOfOrder[] =>
+  outOfOrderIn(state).filter(({ doneAgain }) => doneAgain !== true);

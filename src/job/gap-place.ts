@@ -1,0 +1,48 @@
+/** Where a gap reading belongs: to an old plug, to a new one, or to none, and then why. */
+import { z } from 'zod';
+import { gapCheckOf } from '../plug/gap.ts';
+import { firstMissing, isFitted } from './early.ts';
+import { oldPlugAtHand } from './fold-checklist.ts';
+import { stepSchema } from './order-of-work.ts';
+import { phaseOf } from './phase.ts';
+import { isOver, type JobState } from './state.ts';
+
+export const outOfTurnSchema = z
+  .enum([
+    ...stepSchema.exclude(['gap', 'fitting', 'afterwards']).options,
+    'old-gap-known',
+    'plug-fitted',
+    'none-due',
+  ])
+  .describe(
+    'Why it belongs to no plug: the step that comes first; or the gap of the old plug at hand is known already, the plug whose gap is open is in the engine, or no gap is due.',
+  );
+export type OutOfTurn = z.infer<typeof outOfTurnSchema>;
+
+export type GapPlace =
+  | { readonly of: 'old-plug' | 'new-plug'; readonly cylinder: number }
+  | { readonly of: 'none'; readonly because: OutOfTurn }
+  /** This job measures no gaps. */
+  | null;
+
+const BEFORE_GAPS = ['windows', 'before-removal', 'old-plugs', 'new-plugs'] as const;
+
+const none = (because: OutOfTurn): GapPlace => ({ of: 'none', because });
+
+/** The place of the next gap reading. No reading goes to a plug that the screen does not ask for. */
+export function gapPlace(state: JobState): GapPlace {
+  const phase = phaseOf(state);
+  const old = oldPlugAtHand(state);
+  if (old !== null && phase === 'old-plugs')
+    return state.oldPlugs[old]?.gap == null ? { of: 'old-plug', cylinder: old } : none('old-gap-known');
+  if (state.gapWindow === null || gapCheckOf(state.order.specification) !== 'gauge') return null;
+  const first = firstMissing(state, BEFORE_GAPS);
+  const missing = BEFORE_GAPS.find((step) => step === first);
+  if (missing !== undefined) return none(missing);
+  if (old !== null) return none('old-plugs');
+  // An old plug measured late, or a new one early: nobody can tell.
+  if (state.routine?.oldPlugs === true && phase === 'new-plugs') return none('new-plugs');
+  if (state.gapTarget !== null) return { of: 'new-plug', cylinder: state.gapTarget };
+  const isLate = state.cylinders.some((c) => !isOver(c.gap) && isFitted(c));
+  return none(isLate ? 'plug-fitted' : 'none-due');
+}
