@@ -61,8 +61,9 @@ function looked(
 export function takeWritten(bench: BenchState, tool: ToolId, first: number, { atUs, counts }: Samples): void {
   const feed = feedOf(bench, tool);
   const { detector, exponent, quantity } = feed;
-  for (const [i, count] of counts.entries()) {
+  for (let i = 0; i < counts.length; i++) {
     const us = atUs[i] ?? 0;
+    const count = counts[i] ?? 0;
     if (quantity === 'length') takeGap(bench, tool, feed, { n: first + i, atUs: us, counts: count });
     else looked(bench, tool, feed, detector.push(us, scaled(count, exponent)), us);
   }

@@ -62,15 +62,19 @@ function varints(text: string, expected: number, where: string): Result<number[]
   let scale = 1;
   for (let offset = 0; offset < bytes.length; offset++) {
     const byte = bytes[offset] ?? 0;
+    // Most steps are short.
+    if (byte < 128 && scale === 1) {
+      out.push((byte >>> 1) ^ -(byte & 1));
+      continue;
+    }
     value += (byte & 127) * scale;
     scale *= 128;
     if (value > Number.MAX_SAFE_INTEGER) return bad(`byte ${offset}: the integer is too large`);
-    if (byte < 128) {
-      if (byte === 0 && scale > 128) return bad(`byte ${offset}: expected the shortest form of the integer`);
-      out.push(value % 2 === 0 ? value / 2 : -(value + 1) / 2);
-      value = 0;
-      scale = 1;
-    }
+    if (byte >= 128) continue;
+    if (byte === 0) return bad(`byte ${offset}: expected the shortest form of the integer`);
+    out.push(value % 2 === 0 ? value / 2 : -(value + 1) / 2);
+    value = 0;
+    scale = 1;
   }
   if (scale !== 1) return bad('the last integer is cut off');
   if (out.length !== expected) return bad(`expected ${expected} integers, found ${out.length}`);
@@ -86,14 +90,12 @@ function problem(where: string, message: string): Problem {
   };
 }
 
-/** The samples back, or the place where the coding is broken. Accepts only what {@link encodeSamples} would write. */
-export function decodeSamples(coded: CodedSamples): Result<Samples> {
-  const steps = varints(coded.times, coded.count - 1, 'times');
+/** When the samples were taken, or the place where the coding is broken. */
+export function decodeTimes({ times, count, startUs }: CodedSamples): Result<number[]> {
+  const steps = varints(times, count - 1, 'times');
   if (!steps.ok) return steps;
-  const differences = varints(coded.counts, coded.count, 'counts');
-  if (!differences.ok) return differences;
-  const atUs = [coded.startUs];
-  let at = coded.startUs;
+  const atUs = [startUs];
+  let at = startUs;
   let step = 0;
   for (const change of steps.value) {
     step += change;
@@ -102,10 +104,19 @@ export function decodeSamples(coded: CodedSamples): Result<Samples> {
     at += step;
     atUs.push(at);
   }
+  return ok(atUs);
+}
+
+/** The samples back, or the place where the coding is broken. Accepts only what {@link encodeSamples} would write. */
+export function decodeSamples(coded: CodedSamples): Result<Samples> {
+  const atUs = decodeTimes(coded);
+  if (!atUs.ok) return atUs;
+  const differences = varints(coded.counts, coded.count, 'counts');
+  if (!differences.ok) return differences;
   let count = 0;
   const counts = differences.value.map((difference) => {
     count += difference;
     return count;
   });
-  return ok({ atUs, counts });
+  return ok({ atUs: atUs.value, counts });
 }
