@@ -2,7 +2,7 @@
  * The Merkle tree of RFC 9162, section 2.1 (the same as in RFC 6962): its hashes, its proofs and how to check them. The
  * tree itself lies elsewhere; what is here asks for the hashes of whole subtrees, O(log n) of them for a root or a proof.
  */
-import { createHash } from 'node:crypto';
+import { hash as hashOf } from 'node:crypto';
 import { z } from 'zod';
 
 /** Stored hashes. `node(level, index)` is the root of the 2^level leaves from index·2^level on, all of them there. */
@@ -17,17 +17,18 @@ export const hashSchema = z
 
 /** SHA-256(0x00 ‖ leaf) (2.1.1). */
 export function leafHash(leaf: Uint8Array): Buffer {
-  return createHash('sha256').update(LEAF).update(leaf).digest();
+  return sha256(Buffer.concat([LEAF, leaf]));
 }
 
 /** SHA-256(0x01 ‖ left ‖ right) (2.1.1). */
 export function nodeHash(left: Uint8Array, right: Uint8Array): Buffer {
-  return createHash('sha256').update(NODE).update(left).update(right).digest();
+  return sha256(Buffer.concat([NODE, left, right]));
 }
 
 const LEAF = Buffer.of(0x00);
 const NODE = Buffer.of(0x01);
-const EMPTY_ROOT = createHash('sha256').digest();
+const sha256 = (bytes: Uint8Array): Buffer => hashOf('sha256', bytes, 'buffer');
+const EMPTY_ROOT = sha256(Buffer.alloc(0));
 
 /** A whole subtree that came to be, and where it belongs. */
 export interface NewNode {

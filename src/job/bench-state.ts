@@ -56,10 +56,13 @@ export class BenchState implements BenchContext {
   }
 }
 
-/**
- * As the log gives it back: JSON knows no minus zero, and an event must be the same before it was written and after. Samples
- * are whole numbers and text, and by far the most of it.
- */
+/** As the log gives it back: an event must be the same before it was written and after. */
 function asLogged(event: JobEvent): JobEvent {
-  return event.type === 'readings' ? event : JSON.parse(JSON.stringify(event));
+  return isAsLogged(event) ? event : JSON.parse(JSON.stringify(event));
+}
+
+/** JSON knows no minus zero, and no member that is undefined. */
+function isAsLogged(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null) return value !== undefined && !Object.is(value, -0);
+  return Object.values(value).every(isAsLogged);
 }

@@ -14,7 +14,6 @@ const KEEP_PULLING_US = 500_000;
 const KEEP_RESTING_US = 10_000_000;
 
 type Value = Omit<Reading & { readonly kind: 'value' }, 'kind'>;
-type Sample = Omit<Value, 'n'>;
 
 export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): void {
   const feed = feedOf(bench, tool);
@@ -41,8 +40,8 @@ export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): 
 }
 
 function takeTorque(bench: BenchState, tool: ToolId, feed: Feed, reading: Value): void {
-  const { atUs } = reading;
-  const detected = seen(feed, reading);
+  const { atUs, counts, angleCounts } = reading;
+  const detected = seen(feed, atUs, counts, angleCounts);
   const waitedUs = atUs - (feed.atUs[0] ?? atUs);
   const keepUs = feed.detector.pulling ? KEEP_PULLING_US : KEEP_RESTING_US;
   if (detected !== null || waitedUs >= keepUs) bench.flush(tool, feed);
@@ -50,7 +49,12 @@ function takeTorque(bench: BenchState, tool: ToolId, feed: Feed, reading: Value)
 }
 
 /** The sample as the detector takes it. */
-function seen({ exponent, angleExponent, detector }: Feed, { atUs, counts, angleCounts }: Sample): DetectedPull | null {
+function seen(
+  { exponent, angleExponent, detector }: Feed,
+  atUs: number,
+  counts: number,
+  angleCounts: number | undefined,
+): DetectedPull | null {
   const nm = scaled(counts, exponent);
   return angleCounts === undefined || angleExponent === null
     ? detector.push(atUs, nm)
@@ -83,14 +87,11 @@ export function takeWritten(
   { atUs, counts, angles }: Samples,
 ): void {
   const feed = feedOf(bench, tool);
-  for (const [i, count] of counts.entries()) {
+  for (let i = 0; i < counts.length; i++) {
     const us = atUs[i] ?? 0;
-    const angleCounts = angles?.[i];
+    const count = counts[i] ?? 0;
     if (feed.quantity === 'length') takeGap(bench, tool, feed, { n: first + i, atUs: us, counts: count });
-    else {
-      const sample = { atUs: us, counts: count, ...(angleCounts !== undefined && { angleCounts }) };
-      looked(bench, tool, feed, seen(feed, sample), us);
-    }
+    else looked(bench, tool, feed, seen(feed, us, count, angles?.[i]), us);
   }
 }
 

@@ -38,6 +38,8 @@ class SampleDetector implements PullDetector {
   #lastNm = 0;
   #lastDeg = Number.NaN;
   #lastEndUs: number | null = null;
+  /** The pull that the last sample taken completed. */
+  #detected: DetectedPull | null = null;
 
   constructor(settings: DetectorSettings) {
     this.#settings = settings;
@@ -49,11 +51,8 @@ class SampleDetector implements PullDetector {
     this.#oneUs[0] = atUs;
     this.#oneNm[0] = nm;
     this.#oneDeg[0] = angleDeg ?? Number.NaN;
-    let detected: DetectedPull | null = null;
-    this.#take(this.#oneUs, this.#oneNm, this.#oneDeg, 0, 1, (pull) => {
-      detected = pull;
-    });
-    return detected;
+    this.#take(this.#oneUs, this.#oneNm, this.#oneDeg, 0, 1);
+    return this.#detected;
   }
 
   pushBatch(
@@ -64,7 +63,10 @@ class SampleDetector implements PullDetector {
     angleDeg?: Float64Array,
   ): DetectedPull[] {
     const detected: DetectedPull[] = [];
-    this.#take(atUs, nm, angleDeg ?? null, from, to, (pull) => detected.push(pull));
+    for (let i = from; i < to; ) {
+      i = this.#take(atUs, nm, angleDeg ?? null, i, to);
+      if (this.#detected !== null) detected.push(this.#detected);
+    }
     return detected;
   }
 
@@ -102,15 +104,17 @@ class SampleDetector implements PullDetector {
     return { nowNm: this.#lastNm - zeroNm, pulling: this.pulling, peakNm: this.#pull?.peakNm ?? 0 };
   }
 
+  /** Takes in samples up to one that completes a pull; returns the first that it did not take. */
   #take(
     atUs: Float64Array,
     nm: Float64Array,
     angleDeg: Float64Array | null,
     from: number,
     to: number,
-    give: (pull: DetectedPull) => void,
-  ): void {
-    for (let i = from; i < to; ) {
+  ): number {
+    this.#detected = null;
+    let i = from;
+    while (i < to && this.#detected === null) {
       const first = i;
       const pull = this.#pull;
       i = pull === null ? this.#rest.run(atUs, nm, i, to) : pull.run(atUs, nm, angleDeg, i, to);
@@ -119,19 +123,19 @@ class SampleDetector implements PullDetector {
         this.#lastNm = nm[i - 1] ?? Number.NaN;
         if (angleDeg !== null) this.#lastDeg = angleDeg[i - 1] ?? Number.NaN;
         if (angleDeg !== null && pull === null) this.#restingAngle.run(atUs, angleDeg, first, i);
-        const ended = pull === null ? null : this.#ended(pull);
-        if (ended !== null) give(ended);
+        if (pull !== null) this.#detected = this.#ended(pull);
         continue;
       }
       const t = atUs[i] ?? Number.NaN;
       const x = nm[i] ?? Number.NaN;
       if (!(t >= this.#lastUs && Number.isFinite(t) && Number.isFinite(x)))
         throw new RangeError(`sample ${i}: torque ${x} at ${t} µs, behind ${this.#lastUs} µs`);
-      const detected = this.#turningPoint(t, x, angleDeg === null ? Number.NaN : (angleDeg[i] ?? Number.NaN));
-      if (detected !== null) give(detected);
+      this.#detected = this.#turningPoint(t, x, angleDeg === null ? Number.NaN : (angleDeg[i] ?? Number.NaN));
       // The first sample of a pull belongs to it.
-      if (this.#pull === null) i++;
+      this.#pull?.run(atUs, nm, angleDeg, i, i + 1);
+      i++;
     }
+    return i;
   }
 
   /** A sample that does not go on from the one before: behind a gap, beyond rest, or the other way. */

@@ -76,15 +76,19 @@ function varints(text: string, expected: number, where: string): Result<number[]
   let scale = 1;
   for (let offset = 0; offset < bytes.length; offset++) {
     const byte = bytes[offset] ?? 0;
+    // Most steps are short.
+    if (byte < 128 && scale === 1) {
+      out.push((byte >>> 1) ^ -(byte & 1));
+      continue;
+    }
     value += (byte & 127) * scale;
     scale *= 128;
     if (value > Number.MAX_SAFE_INTEGER) return bad(`byte ${offset}: the integer is too large`);
-    if (byte < 128) {
-      if (byte === 0 && scale > 128) return bad(`byte ${offset}: expected the shortest form of the integer`);
-      out.push(value % 2 === 0 ? value / 2 : -(value + 1) / 2);
-      value = 0;
-      scale = 1;
-    }
+    if (byte >= 128) continue;
+    if (byte === 0) return bad(`byte ${offset}: expected the shortest form of the integer`);
+    out.push(value % 2 === 0 ? value / 2 : -(value + 1) / 2);
+    value = 0;
+    scale = 1;
   }
   if (scale !== 1) return bad('the last integer is cut off');
   if (out.length !== expected) return bad(`expected ${expected} integers, found ${out.length}`);
@@ -100,16 +104,10 @@ function problem(where: string, message: string): Problem {
   };
 }
 
-/** The samples back, or the place where the coding is broken. Accepts only what {@link encodeSamples} would write. */
-export function decodeSamples(coded: CodedSamples): Result<Samples> {
-  const steps = varints(coded.times, coded.count - 1, 'times');
+/** When the samples were taken, or the place where the coding is broken. */
+export function decodeTimes({ times, count, startUs }: CodedSamples): Result<number[]> {
+  const steps = varints(times, count - 1, 'times');
   if (!steps.ok) return steps;
-  const counts = summed(coded.counts, coded.count, 'counts');
-  if (!counts.ok) return counts;
-  const angles = coded.angles === undefined ? null : summed(coded.angles, coded.count, 'angles');
-  if (angles?.ok === false) return angles;
-  const atUs = [coded.startUs];
-  let at = coded.startUs;
   let step = 0;
   for (const change of steps.value) {
     step += change;
@@ -118,7 +116,18 @@ export function decodeSamples(coded: CodedSamples): Result<Samples> {
     at += step;
     atUs.push(at);
   }
-  return ok({ atUs, counts: counts.value, ...(angles === null ? {} : { angles: angles.value }) });
+  return ok(atUs);
+}
+
+/** The samples back, or the place where the coding is broken. Accepts only what {@link encodeSamples} would write. */
+export function decodeSamples(coded: CodedSamples): Result<Samples> {
+  const atUs = decodeTimes(coded);
+  if (!atUs.ok) return atUs;
+  const counts = summed(coded.counts, coded.count, 'counts');
+  if (!counts.ok) return counts;
+  const angles = coded.angles === undefined ? null : summed(coded.angles, coded.count, 'angles');
+  if (angles?.ok === false) return angles;
+  return ok({ atUs: atUs.value, counts: counts.value, ...(angles === null ? {} : { angles: angles.value }) });
 }
 
 function summed(text: string, expected: number, where: string): Result<number[]> {
