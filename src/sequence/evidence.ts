@@ -74,6 +74,9 @@ export interface Known extends Before {
 /** What a plug holds it holds to the full; what lies near is left out. */
 const BELOW_HELD = 0.85;
 
+/** What was measured needs no more help from what is likely beforehand. */
+const MEASURED_AT_MOST = Math.log(50);
+
 /** The evidence in a pull. Probabilities are rounded: two machines must print the same. */
 export function evidenceOf(pull: DetectedPull, sinceLastMs: number | null, known: Known): Evidence {
   const { heldNm, earlier, logOdds, usualTurns } = known;
@@ -97,7 +100,7 @@ export function evidenceOf(pull: DetectedPull, sinceLastMs: number | null, known
     ...(earlier.length === 0 ? {} : { usualRiseMs: rounded(usualRiseMs(earlier), 1) }),
     ...(plug === null ? {} : { plugDeg: rounded(plug.turnedDeg, 2) }),
     ...(belowHeld === null ? {} : { belowHeldDeg: rounded(belowHeld, 2) }),
-    turned: rounded(logistic(logOdds + odds), 6),
+    turned: rounded(logistic((plug === null ? logOdds : Math.min(logOdds, MEASURED_AT_MOST)) + odds), 6),
     knock: rounded(knockProbability(pull), 6),
   };
 }

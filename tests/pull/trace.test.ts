@@ -38,6 +38,24 @@ describe('the compact coding of samples', () => {
     );
   });
 
+  it('gives back the angles too, and codes them as it codes the counts', () => {
+    fc.assert(
+      fc.property(streams, (samples) => {
+        const angles = samples.counts.toReversed();
+        const coded = encodeSamples({ ...samples, angles });
+        expect(decodeSamples(coded)).toEqual({ ok: true, value: { ...samples, angles } });
+        expect(coded.angles).toBe(encodeSamples({ ...samples, counts: angles }).counts);
+        const { angles: _angles, ...without } = coded;
+        expect(without).toEqual(encodeSamples(samples));
+      }),
+    );
+  });
+
+  it('refuses angles that are not as many as the samples', () => {
+    const coded = { ...encodeSamples({ atUs: [1, 2], counts: [3, 4] }), angles: 'AA==' };
+    expect(decodeSamples(coded)).toMatchObject({ ok: false, error: { where: 'angles' } });
+  });
+
   it('is written as documented: zigzag differences in 7-bit groups, low group first', () => {
     const coded = encodeSamples({ atUs: [1000, 11_000, 21_000, 30_000], counts: [5, 4, 300, 300] });
     expect(coded.startUs).toBe(1000);

@@ -10,7 +10,7 @@ const START_NM = 2;
 const settings = detectorSettings(25, { stepNm: 0.01, angle: { stepDeg: 0.1, driftDegPerS: 0.1 } });
 const corners = [{ atMs: 0, nm: 0 }, ...clickPull(3000, 700, 27, 21, 22)];
 
-function pullIn(samples: readonly Omit<TurnedSample, 'deg'>[] & readonly { deg?: number }[]): DetectedPull {
+function pullIn(samples: readonly (Omit<TurnedSample, 'deg'> & { readonly deg?: number })[]): DetectedPull {
   const detector = createPullDetector(settings);
   const pulls = samples.flatMap(({ atUs, nm, deg }) => detector.push(atUs, nm, deg) ?? []);
   if (pulls.length !== 1 || pulls[0] === undefined) throw new Error(`${pulls.length} pulls`);

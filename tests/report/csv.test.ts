@@ -63,10 +63,10 @@ describe('the table', () => {
   test('every column that holds a quantity names its unit', () => {
     const header = parse(csvOf().slice(1))[0] ?? [];
     const quantities = header.filter((name) =>
-      /torque \(|Gap .*\(|Gap \(|release|Follow|U, 95|limit|accepted|Rise/.test(name),
+      /torque \(|Gap .*\(|Gap \(|release|Follow|U, 95|limit|accepted|Rise|urned |wound/.test(name),
     );
-    expect(quantities).toHaveLength(16);
-    for (const name of quantities) expect(name).toMatch(/\((mm|N·m|ms|%)\)$/);
+    expect(quantities).toHaveLength(21);
+    for (const name of quantities) expect(name).toMatch(/\((mm|N·m|ms|%|deg)\)$/);
   });
 
   test('one row an attempt: a failed pull and its repetition both stand', () => {

@@ -45,6 +45,35 @@ describe('a recording', () => {
     expect(write(values).split('\n')).toHaveLength(1 + 10 + 1 + 1);
   });
 
+  const turning = { ...HEADER, description: { ...HEADER.description, angle: { exponent: -1 } } };
+  const withAngle = fc.array(fc.option(fc.integer(), { nil: undefined }), { maxLength: 250 }).map((angles) =>
+    angles.map(
+      (angleCounts, i): Reading => ({
+        kind: 'value',
+        n: i + 1,
+        atUs: 1000 * i,
+        counts: i,
+        ...(angleCounts !== undefined && { angleCounts }),
+      }),
+    ),
+  );
+
+  test('gives back the angles of a tool that sends them, and leaves out what it left out', () => {
+    fc.assert(
+      fc.property(withAngle, (recorded) => {
+        expect(good(parseRecording(write(recorded, turning), 'x')).readings).toEqual(recorded);
+      }),
+    );
+  });
+
+  test('with an angle that the tool does not describe is refused', () => {
+    const recorded: Reading[] = [{ kind: 'value', n: 1, atUs: 5, counts: 1, angleCounts: 7 }];
+    expect(parseRecording(write(recorded), 'run.jsonl')).toMatchObject({
+      ok: false,
+      error: { code: 'recording-line', where: 'run.jsonl:2' },
+    });
+  });
+
   test('cut anywhere is known to be cut', () => {
     const recorded: Reading[] = [
       { kind: 'value', n: 1, atUs: 10, counts: 1 },
