@@ -43,7 +43,17 @@ const SETTING_SHARE = 0.02;
 /** A rate that is bought, not one that is computed. */
 const RATES = [15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 500, 1000];
 
-export function forecast(state: JobState, tool: ToolId, settings: DetectorSettings, reads: Reads): Forecast {
+/** What it rests on of a job. */
+export type ForecastOf = Pick<JobState, 'torqueWindow' | 'instruments' | 'order'> & {
+  readonly basis: Pick<JobState['basis'], 'on' | 'decision' | 'firstTorqueWindow'>;
+};
+
+export function forecast(
+  state: ForecastOf,
+  tool: ToolId,
+  settings: DetectorSettings,
+  reads: Reads,
+): Forecast {
   const { firstTorqueWindow } = state.basis;
   const windows = [state.torqueWindow, ...(firstTorqueWindow === null ? [] : [firstTorqueWindow])];
   const clicks = state.instruments.some(({ id, type }) => id === tool && type === 'setting');

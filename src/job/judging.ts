@@ -16,7 +16,9 @@ import { windowFor } from './windows.ts';
 
 /** A reading of one of the job's instruments held against a window. */
 export function judgedReading(
-  state: JobState,
+  state: Pick<JobState, 'instruments' | 'order'> & {
+    readonly basis: Pick<JobState['basis'], 'on' | 'decision'>;
+  },
   tool: ToolId,
   reading: number,
   window: Window,
@@ -128,7 +130,7 @@ export function declared(
   };
 }
 
-function instrumentOf(state: JobState, tool: ToolId): Instrument {
+function instrumentOf(state: Pick<JobState, 'instruments'>, tool: ToolId): Instrument {
   const instrument = state.instruments.find(({ id }) => id === tool);
   if (instrument === undefined) throw new Error(`${tool} is not an instrument of this job`);
   return instrument;

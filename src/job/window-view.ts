@@ -13,13 +13,15 @@ import type { Note } from '../plug/note.ts';
 import { type TableView, tableView } from '../plug/plausibility.ts';
 import { SOURCE_WORDS } from '../plug/precedence.ts';
 import { tighteningOf } from '../plug/tightening.ts';
+import { detectorSettings } from '../pull/settings.ts';
 import { formatAngle } from '../quantity/angle.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { Decision } from './basis.ts';
+import { type Forecast, forecast } from './forecast.ts';
 import { type Circumstances, circumstancesOf, type Measured, measured, readingFor } from './measurement.ts';
 import { specifiedBy } from './open.ts';
 import type { WorkOrder } from './order.ts';
-import { windowFor } from './windows.ts';
+import { asWrenchReads, windowFor } from './windows.ts';
 
 /** Everything to show about a window, with every figure computed. */
 export interface WindowView {
@@ -34,6 +36,8 @@ export interface WindowView {
   /** The share of false OKs among readings right on the edge of the acceptance zone; null where there is none. */
   readonly edgeRisk: EdgeRisk | null;
   readonly refusals: readonly Refusal[];
+  /** What the wrench can prove at the rate that was named; null where none was. */
+  readonly forecast: Forecast | null;
   readonly table: TableView | null;
   readonly order: WorkOrder;
   readonly notes: readonly Note[];
@@ -56,12 +60,16 @@ export interface WindowOf {
 
 /**
  * A window and everything to show about it, by the functions that open a job and judge its readings. Without a reading it
- * takes the middle of the window; `spreadNm` is the spread of all pulls of a shop. Problems: those of the order and the
+ * takes the middle of the window; `spreadNm` is the spread of all pulls of a shop; `perSecond` how often the wrench reads. Problems: those of the order and the
  * wrench.
  */
 export function viewOfWindow(
   { order, wrench, decision, on }: WindowOf,
-  { readingNm, spreadNm }: { readonly readingNm?: number; readonly spreadNm?: number } = {},
+  {
+    readingNm,
+    spreadNm,
+    perSecond,
+  }: { readonly readingNm?: number; readonly spreadNm?: number; readonly perSecond?: number } = {},
 ): Result<WindowView> {
   const specified = specifiedBy(order, on);
   if (!specified.ok) return specified;
@@ -88,6 +96,7 @@ export function viewOfWindow(
     judgement: judge(seen.value, seen.budget, window),
     edgeRisk: window.decidable ? edgeRiskOf(window, wrench, circumstances) : null,
     refusals: unfit(wrench, { on, from: reads(limits.lowerNm), to: reads(limits.upperNm) }),
+    forecast: perSecond === undefined ? null : forecastAt(perSecond, { order, wrench, decision, on }, window),
     table: tableView(fit),
     order,
     notes,
@@ -148,6 +157,24 @@ function basisOf({ certificate, basis }: Instrument): string {
   return certificate === undefined
     ? basis
     : `certificate ${certificate.number}, ${certificate.laboratory}, ${certificate.date}`;
+}
+
+/** Of a wrench that reads so many times a second and wavers by a step; found at the bench it may be worse. */
+function forecastAt(
+  perSecond: number,
+  { order, wrench, decision, on }: WindowOf,
+  torqueWindow: Window,
+): Forecast {
+  const stepNm = wrench.resolution;
+  const state = {
+    instruments: [wrench],
+    order,
+    torqueWindow,
+    basis: { on, decision, firstTorqueWindow: null },
+  };
+  const { lowerNm } = asWrenchReads(state, torqueWindow);
+  const reads = { intervalUs: 1e6 / perSecond, perPacket: 1, noiseNm: stepNm, stepNm, lostShare: 0 };
+  return forecast(state, wrench.id, detectorSettings(lowerNm, { stepNm }), reads);
 }
 
 /** By the budget of a reading at each edge. */

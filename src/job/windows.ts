@@ -43,7 +43,7 @@ export function undecidable(window: Window, where: string, rule: DecisionRule): 
 
 /** The limits of a window as the wrench reads them: through the adapter, and with its error where the shop corrects. */
 export function asWrenchReads(
-  state: Pick<JobState, 'instruments' | 'basis' | 'order'>,
+  state: Pick<JobState, 'instruments' | 'order'> & { readonly basis: Pick<JobState['basis'], 'on'> },
   window: Window,
 ): { readonly lowerNm: number; readonly upperNm: number } {
   const wrench = state.instruments.find(({ quantity }) => quantity === 'torque');

@@ -108,6 +108,8 @@ function problem(where: string, message: string): Problem {
 export function decodeTimes({ times, count, startUs }: CodedSamples): Result<number[]> {
   const steps = varints(times, count - 1, 'times');
   if (!steps.ok) return steps;
+  const atUs = [startUs];
+  let at = startUs;
   let step = 0;
   for (const change of steps.value) {
     step += change;

@@ -32,16 +32,22 @@ export function forecastWarning(forecast: Forecast): string | null {
 /** The same with what was found, where all is well too: a line for pipes and logs. */
 export function forecastLine(forecast: Forecast): string {
   const warning = forecastWarning(forecast);
-  if (forecast.kind === 'one-figure') return `${forecast.tool}  ${warning}`;
+  if (forecast.kind === 'one-figure') return `${forecast.tool}: ${warning}`;
   const reads = [
     `${rate(forecast)} readings a second`,
     `noise ${figure(forecast.noiseNm, 'N.m')} N·m`,
     ...(forecast.lostShare > 0 ? [lost(forecast)] : []),
   ];
-  return `${forecast.tool}  ${reads.join(', ')}  ${warning ?? `it can prove ${range(forecast)}`}`;
+  return `${forecast.tool}: ${reads.join(', ')}. ${warning ?? `It can prove ${range(forecast)}.`}`;
 }
+
+/** The same without the tool: for one that is not here. */
+export const forecastText = (forecast: Forecast): string =>
+  forecastWarning(forecast) ??
+  (forecast.kind === 'readings' ? `this wrench can prove ${range(forecast)} by calm pulls` : '');
 
 const range = ({ lowerNm, upperNm }: OfReadings): string =>
   `${figure(lowerNm, 'N.m')} to ${figure(upperNm, 'N.m')} N·m`;
-const rate = ({ perSecond }: OfReadings): string => fixed(perSecond, perSecond < 20 ? 1 : 0).replace(/\.0$/, '');
+/** To two digits: the rate is an estimate. */
+const rate = ({ perSecond }: OfReadings): string => String(Number(perSecond.toPrecision(2)));
 const lost = ({ lostShare }: OfReadings): string => `${fixed(100 * lostShare, 0)} % of its readings are lost`;

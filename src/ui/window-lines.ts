@@ -8,6 +8,7 @@ import { specificRisk } from '../metrology/risk.ts';
 import type { Distribution } from '../metrology/term.ts';
 import type { TableView } from '../plug/plausibility.ts';
 import { amountSourceWords, CAUSE_WORDS, instrumentRefusalText, noteLines } from '../report/words/index.ts';
+import { forecastText } from './forecast-words.ts';
 import type { Glyphs } from './glyphs.ts';
 import { printable } from './printable.ts';
 import { figure, fixed, unitWord, verdictSpoken } from './words.ts';
@@ -56,6 +57,7 @@ export function windowLines(view: WindowView, glyphs: Glyphs): string[] {
         ]
       : []),
     fact('decidable', decidableText(view, unit), glyphs.ascii),
+    ...(view.forecast === null ? [] : [fact('at this rate', forecastText(view.forecast), glyphs.ascii)]),
     ...view.refusals.map((refusal) => fact('REFUSED', instrumentRefusalText(refusal), glyphs.ascii)),
     '',
     `Reading of ${of(wrenchReads.at)} ${unit}`,

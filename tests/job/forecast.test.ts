@@ -34,7 +34,7 @@ describe('what is said of a wrench before the first pull', () => {
   it('is nothing of one that proves the window', () => {
     expect(forecastWarning(said({}))).toBeNull();
     expect(forecastLine(said({}))).toBe(
-      'wrench  100 readings a second, noise 0.03 N·m  it can prove 25.00 to 30.00 N·m',
+      'wrench: 100 readings a second, noise 0.03 N·m. It can prove 25.00 to 30.00 N·m.',
     );
   });
 

@@ -54,7 +54,7 @@ describe('what is said of a wrench', () => {
 
   it('of one that sends one figure a pull is that each needs a key', () => {
     expect(forecastLine({ tool: 'wrench', kind: 'one-figure' })).toBe(
-      'wrench  This wrench sends one figure a pull. After each pull confirm the cylinder with a key.',
+      'wrench: This wrench sends one figure a pull. After each pull confirm the cylinder with a key.',
     );
   });
 });

@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { refusalSchema } from '../../instrument/unfit.ts';
 import { decisionSchema } from '../../job/basis.ts';
+import { MODEL_PULLS } from '../../job/forecast.ts';
 import type { WindowView } from '../../job/window-view.ts';
 import { judgementSchema, windowSchema } from '../../metrology/judgement.ts';
 import { amountSourceSchema, causeSchema } from '../../metrology/term.ts';
@@ -44,6 +45,18 @@ export const windowAnswer = answer('window', {
         .describe('What the uncertainty is made of.'),
     })
     .describe('The uncertainty budget of that reading.'),
+  atRate: z
+    .strictObject({
+      perSecond: z.number().describe('Readings a second, as asked.'),
+      calmPulls: z.number().describe('So many calm pulls to the middle of the window were worked out.'),
+      ok: z.number().describe('So many of them this wrench would prove.'),
+      enoughPerSecond: z
+        .number()
+        .nullable()
+        .describe('Readings a second that are enough; null where these are, or where no rate is.'),
+    })
+    .nullable()
+    .describe('Whether the wrench proves the window at this rate; null without `--rate`.'),
   refusals: z.array(refusalSchema).describe('Why the wrench would be refused.'),
   table: z
     .strictObject({
@@ -70,6 +83,13 @@ export const windowAnswer = answer('window', {
   notes: z.array(z.string()).describe('What a reader should know about the figures, each a sentence.'),
 }).describe('What "plugmark window --json" prints.');
 
+function atRateOf({ forecast }: WindowView): z.infer<typeof windowAnswer>['atRate'] {
+  if (forecast?.kind !== 'readings') return null;
+  const { perSecond, ok, lacks } = forecast;
+  const enoughPerSecond = lacks?.kind === 'rate' ? lacks.perSecond : null;
+  return { perSecond, calmPulls: MODEL_PULLS, ok, enoughPerSecond };
+}
+
 export function windowAnswered(view: WindowView): z.infer<typeof windowAnswer> {
   const { budget } = view.measured;
   const { degreesOfFreedom } = budget;
@@ -94,6 +114,7 @@ export function windowAnswered(view: WindowView): z.infer<typeof windowAnswer> {
         share,
       })),
     },
+    atRate: atRateOf(view),
     refusals: [...view.refusals],
     table: view.table && { lowestNm: view.table.lowestNm, highestNm: view.table.highestNm },
     risk: view.risk && {

@@ -36,6 +36,8 @@ export interface WindowOptions {
   readonly atLeast: number;
   readonly grades?: true;
   readonly spread?: number;
+  /** Readings a second. */
+  readonly rate?: number;
   readonly on?: string;
   readonly json?: true;
 }

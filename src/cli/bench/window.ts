@@ -44,13 +44,14 @@ export async function windowView(
 ): Promise<WindowView> {
   const order = await orderFrom(typed, options);
   const { wrench, decision } = await wrenchFrom(options);
-  const { reading, spread } = options;
+  const { reading, spread, rate } = options;
   return orThrow(
     viewOfWindow(
       { order, wrench, decision, on },
       {
         ...(reading !== undefined && { readingNm: torqueOption(reading) }),
         ...(spread !== undefined && { spreadNm: spread }),
+        ...(rate !== undefined && { perSecond: rate }),
       },
     ),
   );

@@ -1,5 +1,14 @@
-import { Option } from 'commander';
-import { closing, type Declare, figure, json } from './common.ts';
+import { InvalidArgumentError, Option } from 'commander';
+import { closing, type Declare, figure, json, oneOrMore } from './common.ts';
+
+/** Faster than any wrench. */
+const MOST_A_SECOND = 10_000;
+
+function rate(text: string): number {
+  const count = oneOrMore(text);
+  if (count > MOST_A_SECOND) throw new InvalidArgumentError(`expected ${MOST_A_SECOND} at most.`);
+  return count;
+}
 
 /** What can be known of a wrench and a specification before any job. */
 export const declareWindow: Declare = (program, run) => {
@@ -38,6 +47,7 @@ export const declareWindow: Declare = (program, run) => {
     .option('--angle <degrees>', 'with an adapter: 0 in line, 90 square, 180 folded back', figure)
     .option('--bent <degrees>', 'with a universal joint: how far it is bent', figure)
     .option('--reading <torque>', 'judge this reading of the wrench, for example "29.5 N·m"')
+    .option('--rate <count>', 'readings a second that the wrench sends: says whether they are enough', rate)
     .addOption(
       new Option('--rule <rule>', 'the decision rule').choices([
         'simple',

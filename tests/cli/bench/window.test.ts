@@ -38,6 +38,17 @@ const problem = async (torque: string | undefined, options: Partial<WindowOption
   return null;
 };
 
+describe('plugmark window with a rate', () => {
+  it('says whether so many readings a second are enough, by the guard band of a pull', async () => {
+    const at = (rate: number) => lines('25-30 N·m', { permissible: 2, rate });
+    expect(await at(10)).toContain(
+      'at this rate    At 10 readings a second this wrench cannot prove 25.00 to 30.00 N·m. It would take 25.',
+    );
+    expect(await at(100)).toContain('at this rate    this wrench can prove 25.00 to 30.00 N·m by calm pulls');
+    expect(await lines('25-30 N·m', { permissible: 2 })).not.toContain('at this rate');
+  });
+});
+
 describe('plugmark window on a typed specification', () => {
   it('prints window, guard band, what the wrench reads, the verdict and the budget with every source', async () => {
     const text = await lines('25-30 N·m', { permissible: 2, reading: '25.3 N·m' });
