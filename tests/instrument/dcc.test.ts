@@ -101,6 +101,119 @@ describe('a digital calibration certificate', () => {
     });
   });
 
+  const REFERENCE = String.raw`<si:valueXMLList>10.00 20.00 36.00 60.00</si:valueXMLList>
+                  <si:unitXMLList>\newton\metre</si:unitXMLList>`;
+  const READINGS = REFERENCE.replace('10.00 20.00 36.00 60.00', '10.04 20.07 36.14 60.21');
+  const noErrors = (xml: string) => xml.replace(ERROR_QUANTITY, '');
+  const uncertain = String.raw`<si:expandedUnc><si:uncertaintyXMLList>0.1 0.16 0.27 0.42</si:uncertaintyXMLList>
+    <si:coverageFactorXMLList>2</si:coverageFactorXMLList></si:expandedUnc>`;
+
+  it.each<[string, string, string]>([
+    [
+      'readings in N·m with reference values in mm',
+      noErrors(changed(REFERENCE, REFERENCE.replace('\\newton\\metre', '\\milli\\metre'))),
+      'do not go together',
+    ],
+    [
+      'fewer reference values than readings',
+      noErrors(changed('10.00 20.00 36.00 60.00', '10.00 20.00 36.00')),
+      'do not go together',
+    ],
+    [
+      'one list in several units',
+      changed(READINGS, READINGS.replace('\\newton\\metre', '\\newton\\metre \\milli\\newton\\metre')),
+      'several units',
+    ],
+    ['a figure with words behind it', changed('60.21', '60.21x'), 'no number'],
+    ['a figure with a comma', changed('60.21', '60,21'), 'no number'],
+    ['no item', changed(/<dcc:item>[\s\S]*<\/dcc:item>/, ''), '0 items'],
+    ['no number', changed(/<dcc:uniqueIdentifier>.*<\/dcc:uniqueIdentifier>/, ''), 'uniqueIdentifier'],
+    [
+      'no laboratory',
+      changed(/<dcc:calibrationLaboratory>[\s\S]*<\/dcc:calibrationLaboratory>/, ''),
+      'laboratory',
+    ],
+    ['no version', changed('schemaVersion="3.3.0"', ''), 'found ""'],
+    [
+      'a version that only begins with a 3',
+      changed('schemaVersion="3.3.0"', 'schemaVersion="33"'),
+      'found "33"',
+    ],
+    [
+      'errors of another number of points',
+      changed('0.04 0.07 0.14 0.21', '0.04 0.07 0.14 0.21 0.3'),
+      'differ in length',
+    ],
+    [
+      'a list of coverage factors that is too short',
+      changed('<si:coverageFactorXMLList>2<', '<si:coverageFactorXMLList>2 2<'),
+      'k',
+    ],
+  ])('is refused for %s', (_what, xml, said) => {
+    const problem = refused(xml);
+    expect(`${problem?.message} ${problem?.where}`).toContain(said);
+  });
+
+  it('works out readings that are not printed from references and errors', () => {
+    const xml = changed(/<dcc:quantity refType="basic_measuredValue">[\s\S]*?<\/dcc:quantity>/, '');
+    expect(read(xml)).toEqual(read(EXAMPLE));
+  });
+
+  it('takes the uncertainty where it stands: with the errors, else with the readings, else with the references', () => {
+    const at = (piece: string) => noErrors(changed(piece, piece + uncertain));
+    for (const piece of [READINGS, REFERENCE]) expect(read(at(piece))).toEqual(read(EXAMPLE));
+  });
+
+  it('goes by the end of the calibration, else by its beginning', () => {
+    const day = (xml: string) => {
+      const out = read(xml);
+      return out.ok ? out.value.date : out.error.message;
+    };
+    expect(day(changed('<dcc:beginPerformanceDate>2026-03-16', '<dcc:beginPerformanceDate>2026-03-14'))).toBe(
+      '2026-03-16',
+    );
+    expect(
+      day(
+        changed(/<dcc:endPerformanceDate>.*/, '').replace(
+          '<dcc:beginPerformanceDate>2026-03-16',
+          '<dcc:beginPerformanceDate>2026-03-14',
+        ),
+      ),
+    ).toBe('2026-03-14');
+  });
+
+  it('knows the serial number by its type, else by its maker, and no other number for it', () => {
+    const serial = (xml: string) => {
+      const out = read(xml);
+      return out.ok ? out.value.serial : out.error.message;
+    };
+    const other = `<dcc:identification refType="basic_inventory"><dcc:issuer>customer</dcc:issuer><dcc:value>INV-9</dcc:value></dcc:identification>`;
+    expect(serial(changed('<dcc:identifications>', `<dcc:identifications>${other}`))).toBe('EXAMPLE-W-1');
+    const untyped = changed(' refType="basic_serialNumber"', '');
+    expect(serial(untyped)).toBe('EXAMPLE-W-1');
+    expect(serial(untyped.replace('>manufacturer<', '>customer<'))).toContain('serial number');
+  });
+
+  it('passes over quantities in units that it does not know, such as a temperature', () => {
+    const warm = String.raw`<dcc:quantity refType="basic_measuredValue"><si:real><si:value>21</si:value><si:unit>\degreecelsius</si:unit></si:real></dcc:quantity>`;
+    expect(read(changed('<dcc:list refType="gp_table1">', `<dcc:list refType="gp_table1">${warm}`))).toEqual(
+      read(EXAMPLE),
+    );
+  });
+
+  it('reads thousandths of a newton metre, and metres', () => {
+    const first = (unit: string) => {
+      const out = read(EXAMPLE.replaceAll('\\newton\\metre', unit));
+      return out.ok ? [out.value.unit, out.value.points[0]] : out.error.message;
+    };
+    expect(first('\\milli\\newton\\metre')).toEqual([
+      'N.m',
+      { reading: 0.01004, error: 0.00004, expanded: 0.0001, k: 2 },
+    ]);
+    expect(first('\\metre')).toEqual(['mm', { reading: 10040, error: 40, expanded: 100, k: 2 }]);
+    expect(first('\\milli\\metre')).toEqual(['mm', { reading: 10.04, error: 0.04, expanded: 0.1, k: 2 }]);
+  });
+
   it('is refused for an uncertainty of zero, with the field', () => {
     expect(refused(changed('0.10 0.16 0.27 0.42', '0.10 0 0.27 0.42'))).toMatchObject({
       code: 'certificate-not-valid',
