@@ -1,4 +1,6 @@
 /** What an auditor asks of jobs: who, with what, how it came out, and everything that wants an explanation. */
+
+import type { LogEntry } from '../evidence/log.ts';
 import { problemOf, unfit } from '../instrument/unfit.ts';
 import type { OutOfOrder } from '../job/early.ts';
 import { circumstancesOf, readingFor } from '../job/measurement.ts';
@@ -7,7 +9,6 @@ import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { formatGap } from '../quantity/length.ts';
 import { formatTorque } from '../quantity/torque.ts';
 import type { FigureSource } from '../reading.ts';
-import type { LogEntry } from '../evidence/log.ts';
 import type { Attempt, AttemptRow } from './attempt.ts';
 import { jobHistory } from './attempt-walk.ts';
 import type { ImpactAssessment } from './impact-state.ts';

@@ -103,7 +103,8 @@ export function inclusionHolds(
   return sn === 0 && hash.equals(root);
 }
 
-const areHashes = (...some: readonly Uint8Array[]) => some.every(({ length }) => length === EMPTY_ROOT.length);
+const areHashes = (...some: readonly Uint8Array[]) =>
+  some.every(({ length }) => length === EMPTY_ROOT.length);
 
 const half = (n: number) => Math.floor(n / 2);
 

@@ -75,6 +75,15 @@ export interface Signed {
   readonly inLog: boolean;
 }
 
+/** The list as it is at this time: what ends later has not ended. */
+export const asOf = ({ keys }: TrustList, at: string | null): TrustList => ({
+  keys: keys.map(({ validUntil, ...key }) =>
+    validUntil === undefined || (at !== null && Date.parse(at) < Date.parse(validUntil))
+      ? key
+      : { ...key, validUntil },
+  ),
+});
+
 /** From when on a key is not believed: it was revoked, its time is over, or it named another. Null for a key of now. */
 export function endOf(list: TrustList, kid: string): { readonly at: string | null } | null {
   const key = list.keys.find((one) => one.kid === kid);

@@ -13,7 +13,7 @@ import { type JobRecord, type OpenedRecord, openRecord, rulesOf } from './record
 import { entriesOf, type Withheld, withheldIn } from './sharing.ts';
 import { countersignatureFault, signatureFault, signerCheck } from './signers.ts';
 import { type StationState, stationOf } from './station.ts';
-import type { TrustedTime, TrustList } from './trust.ts';
+import { asOf, type TrustedTime, type TrustList } from './trust.ts';
 import type { Verdict } from './verdict.ts';
 
 export interface VerificationReport {
@@ -57,7 +57,8 @@ export function verifyRecord(
   const signatures = checkSignatures(jws, payload);
   const station = stationIn(record);
   const edition = editionOf(rulesOf(record.entries));
-  const signer = signerCheck(record, signatures, { station, list: trustList, time, later });
+  const list = asOf(trustList, readAt);
+  const signer = signerCheck(record, signatures, { station, list, time, later });
   const { contents, completeness, orderOfWork, proof } = contentsAndCompleteness(record, station, edition);
   const others = [
     signatureCheck(opened.value, signatures, station),

@@ -2,7 +2,7 @@
 import { type Check, failed } from '../evidence/check.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { addedUp, type Withheld, withheldIn } from '../evidence/sharing.ts';
-import type { TrustList } from '../evidence/trust.ts';
+import { asOf, type TrustList } from '../evidence/trust.ts';
 import type { PackageVerdict } from '../evidence/verdict.ts';
 import { orThrow } from '../result.ts';
 import {
@@ -81,7 +81,7 @@ export async function verifyPackage(folder: FolderToRead, reader: Reader): Promi
   // Nobody reads a file that is not as it was signed.
   const isWhole = others.every(({ outcome }) => outcome !== 'failed') && records.left !== 'newer';
   if (isWhole && typeof log !== 'string') others.push(await reader.checkReadings(index, log));
-  const maker = checkSigner(kid, index, station, reader.trust);
+  const maker = checkSigner(kid, index, station, asOf(reader.trust, reader.readAt));
   const signer = withFault(
     maker.outcome === 'passed' ? (records.untrusted(station) ?? maker) : maker,
     reader.trustFault,

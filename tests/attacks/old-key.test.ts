@@ -162,6 +162,13 @@ describe('a record that the old key signs once it is gone, under an earlier date
   });
 });
 
+it('a key whose end is still ahead has not ended', () => {
+  const record = seal(logOf(wholeJob()));
+  const list = { keys: [line(old, { validUntil: ENDED })] };
+  expect(verifyRecord(record, list, null, '2026-05-31T23:59:59.999Z').verdict).toBe('authentic');
+  expect(verifyRecord(record, list, null, ENDED).verdict).toBe('untrusted');
+});
+
 describe('countersignatures of strangers', () => {
   const record = seal(logOf(wholeJob()));
   const TRUST: TrustList = { keys: [line(old)] };

@@ -1,4 +1,5 @@
 """The reader's trust list (a JSON Web Key set), and the keys of a station as its own entries tell them."""
+import time
 from datetime import datetime, timezone
 
 from canonical import Refused, read_json
@@ -25,7 +26,8 @@ class TrustList:
     def has_ended(self, kid):
         """Its time is over, it was revoked, or another key on the list took its place."""
         key = self.keys.get(kid, {})
-        return "validUntil" in key or "revoked" in key or any(one.get("follows") == kid for one in self.keys.values())
+        over = "validUntil" in key and time_of(key["validUntil"]) <= time.time()
+        return over or "revoked" in key or any(one.get("follows") == kid for one in self.keys.values())
 
     def trusts(self, kid, role, signed_at, in_log):
         key = self.keys.get(kid)

@@ -70,7 +70,12 @@ describe('a package', () => {
       { at: NOW, version: '0.1.0', progress: silent },
     );
   const bytesAt = (path: string) => files.get(path) ?? Buffer.alloc(0);
-  const verified = (trust = trusting(station), kept: string | null = null, recordAt = bytesAt, readAt = NOW) => {
+  const verified = (
+    trust = trusting(station),
+    kept: string | null = null,
+    recordAt = bytesAt,
+    readAt = NOW,
+  ) => {
     const note = kept === null ? null : readCheckpoint(kept, 'kept');
     return verifyPackage(folder, {
       trust,

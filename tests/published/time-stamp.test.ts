@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { timeStamp, trustedTime } from '../../src/cli/evidence/time-stamp.ts';
-import { withDisclosures } from '../../src/evidence/jws.ts';
+import { addSignature, withDisclosures } from '../../src/evidence/jws.ts';
 import { countersignRecord } from '../../src/evidence/record.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
 import { fileOf, jwsOf } from '../evidence/forge.ts';
@@ -32,7 +32,7 @@ default_tsa = tsa_config
 [tsa_config]
 serial = serial
 default_policy = 1.2.3.4.1
-digests = sha256
+digests = sha1, sha256
 signer_digest = sha256
 accuracy = secs:1
 `;
@@ -161,6 +161,34 @@ describe.runIf(hasOpenssl)('trusted time', () => {
     if (!signed.ok) throw new Error('the record cannot be countersigned');
     writeFileSync(at('countersigned.record.json'), signed.value);
     expect((await found(at('countersigned.record.json'), `${record}.tsr`))?.before).not.toBeNull();
+  });
+
+  it('over a hash by SHA-1 is refused, though its authority signed it: another record may have the same', async () => {
+    writeFileSync(at('bare'), withoutTexts);
+    const query = at('sha1.tsq');
+    openssl('ts', '-query', '-data', 'bare', '-sha1', '-cert', '-out', query);
+    writeFileSync(at('sha1.tsr'), stamped(readFileSync(query), 'one'));
+    const checked = openssl('ts', '-verify', '-data', 'bare', '-in', 'sha1.tsr', '-CAfile', 'one-ca.pem');
+    expect(checked.toString()).toContain('Verification: OK');
+    const time = await found(record, at('sha1.tsr'));
+    expect(time).toMatchObject({ before: null, detail: expect.stringContaining('sha1') });
+    expect(verifyRecord(bytes, trusting(station), time).verdict).toBe('rejected');
+  });
+
+  it("of a good record stays good beside a stranger's countersignature, whole or broken", async () => {
+    await stamp();
+    const { payload, signatures } = jwsOf(bytes);
+    const [added] = addSignature(
+      { payload, signatures: [] },
+      { ...stranger, role: 'countersigner' },
+    ).signatures;
+    for (const one of [added, { ...added, signature: signatures[0]?.signature }]) {
+      const file = fileOf({ payload, signatures: [...signatures, one] });
+      writeFileSync(at('strange.record.json'), file);
+      const time = await found(at('strange.record.json'), `${record}.tsr`);
+      expect(time).toMatchObject({ before: expect.any(String), ofWholeFile: false });
+      expect(verifyRecord(file, trusting(station), time).verdict).toBe('authentic');
+    }
   });
 
   it('does not hold for another record, under another authority, or with a bit turned', async () => {

@@ -8,7 +8,7 @@ import { impactsOf } from '../../audit/impact-state.ts';
 import { answerFromEntries } from '../../audit/questions.ts';
 import { type Check, failed, passed } from '../../evidence/check.ts';
 import { openRecord } from '../../evidence/record.ts';
-import { withheldIn, entriesOf } from '../../evidence/sharing.ts';
+import { entriesOf, withheldIn } from '../../evidence/sharing.ts';
 import type { PackageLog } from '../../package/checks.ts';
 import type { PackageIndex } from '../../package/format.ts';
 import { WITHHELD } from '../../personal.ts';
@@ -90,7 +90,11 @@ async function listFaults(folder: string, index: PackageIndex, log: PackageLog):
   return astray === undefined ? faults : [...faults, `${CSV} has a row of no record here`];
 }
 
-async function readMeFaults(folder: string, index: PackageIndex, log: PackageLog): Promise<readonly string[]> {
+async function readMeFaults(
+  folder: string,
+  index: PackageIndex,
+  log: PackageLog,
+): Promise<readonly string[]> {
   const text = await textIn(folder, index, READ_ME);
   const kid = typeof log.station === 'string' ? undefined : log.station.keys.at(-1)?.kid;
   return text === null || kid === undefined || text === readMe(index.station, kid, purposeText(index))

@@ -58,7 +58,7 @@ export async function restore(
     `Checked and restored from ${backup}: ${contentOf(restored)}.`,
     ...(courses.apart.entries > 0 ? [`${sentence(apartWords(courses))} are set aside.`] : []),
     ...(before === null ? [] : [`The old log is kept as ${before}.`]),
-    'If work went on after this backup, later checkpoints and records show the missing end: run "plugmark log check".',
+    'If work went on after this backup, later checkpoints and records show the missing end: run "plugmark log check". The station signs nothing then before you fill it in, or say that it is lost: plugmark log lost --because "..."',
     ...(await keyAndTrust(folder)),
   ]);
   return EXIT.done;

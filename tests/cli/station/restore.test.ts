@@ -5,7 +5,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { verify } from '../../../src/cli/evidence/verify.ts';
 import { backUp, restore } from '../../../src/cli/station/backup.ts';
 import { papersAgain, voidJob } from '../../../src/cli/station/jobs.ts';
-import { check, checkpoint } from '../../../src/cli/station/log.ts';
+import { check, checkpoint, stateLoss } from '../../../src/cli/station/log.ts';
 import { recover } from '../../../src/cli/station/recover.ts';
 import { workIn } from '../../audit/shop.ts';
 import { answering, problemOf, said } from '../answers.ts';
@@ -122,8 +122,11 @@ describe('recovery from records alone', () => {
     expect((await said(() => restore(out, station.scope()))).text).toContain(
       `${Number(from) - 1} entries, 3 jobs`,
     );
-    const again = await said(() => papersAgain('J-1', { ...station.scope(), out: at('again') }));
-    expect(again.value).toBe(0);
+    // The station signed over what is gone, and signs nothing else before it says so.
+    const seal = () => said(() => papersAgain('J-1', { ...station.scope(), out: at('again') }));
+    expect((await problemOf(seal)).code).toBe('log-turned');
+    await said(() => stateLoss({ ...station.scope(), because: 'the disk broke' }));
+    expect((await seal()).value).toBe(0);
     const trust = at('trusted-keys.json');
     expect((await said(() => verify(at('again', 'J-1.record.json'), { trust }))).value).toBe(0);
     expect((await said(() => check([], station.scope()))).value).toBe(0);
