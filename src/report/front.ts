@@ -21,19 +21,19 @@ export function drawFront(sheet: Sheet, model: ReportModel): void {
 
 const COLUMNS: readonly Column[] = [
   { title: 'Cyl.', share: 20, heads: true },
-  { title: 'Gap at, UTC', share: 34 },
-  { title: 'Gap mm', share: 28, align: 'right' },
+  { title: 'Gap at, UTC', share: 35 },
+  { title: 'Gap mm', share: 26, align: 'right' },
   { title: '± U mm', share: 28, align: 'right' },
-  { title: 'Gap verdict', share: 66 },
+  { title: 'Gap verdict', share: 76 },
   { title: 'Pull no.', share: 20, align: 'right' },
-  { title: 'Pull at, UTC', share: 34 },
-  { title: 'Kind', share: 45 },
-  { title: 'Peak N·m', share: 31, align: 'right' },
-  { title: '± U N·m', share: 29, align: 'right' },
-  { title: 'First release N·m', share: 37, align: 'right' },
-  { title: 'Follow-through N·m', share: 46, align: 'right' },
-  { title: 'Prob. within limits', share: 37, align: 'right' },
-  { title: 'Torque verdict', share: 68 },
+  { title: 'Pull at, UTC', share: 35 },
+  { title: 'Kind', share: 43 },
+  { title: 'Peak N·m', share: 29, align: 'right' },
+  { title: '± U N·m', share: 28, align: 'right' },
+  { title: 'First release N·m', share: 34, align: 'right' },
+  { title: 'Follow-through N·m', share: 40, align: 'right' },
+  { title: 'Prob. within limits', share: 33, align: 'right' },
+  { title: 'Torque verdict', share: 76 },
 ];
 
 function measurements(sheet: Sheet, model: ReportModel): void {

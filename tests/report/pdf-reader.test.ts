@@ -62,7 +62,7 @@ describe.runIf(hasPoppler)('the document, as another program reads it', () => {
   test('has headed tables, and every picture says in words what it shows', () => {
     const tree = poppler('pdfinfo', pdf, ['-struct', '{pdf}']);
     expect(tree.match(/^ +Table /gm)).toHaveLength(3);
-    expect(tree.match(/Scope \/Column/g)?.length).toBe(12 + 3 + 6);
+    expect(tree.match(/Scope \/Column/g)?.length).toBe(14 + 3 + 6);
     expect(tree.match(/^ +Figure/gm)).toHaveLength(1 + 8 + 1);
     expect(latin1(pdf).match(/\/Alt \(/g)).toHaveLength(10);
   });

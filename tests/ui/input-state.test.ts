@@ -51,7 +51,7 @@ describe('a panel', () => {
   });
 
   it('of a list is not ticked as a whole before it can have been read, and says how fast it was answered', () => {
-    const after = (keys: readonly (readonly [string, number])[]) =>
+    const shownAfter = (keys: readonly (readonly [string, number])[]) =>
       keys.reduce<Told>(
         ({ input, outs }, [key, shownMs]) => {
           const next = pressed(input, { key, shownMs }, ROUTINE_JOBS.list, false);
@@ -59,10 +59,11 @@ describe('a panel', () => {
         },
         { input: newInputState(), outs: [] },
       );
-    expect(after([['a', 300]])).toMatchObject({ outs: [], input: { notice: /Read the list first/ } });
-    expect(after([['a', 2500]]).outs[0]).toMatchObject({ do: 'attest', together: true });
+    expect(shownAfter([['a', 300]])).toMatchObject({ outs: [], input: { notice: /Read the list first/ } });
+    expect(shownAfter([['a', 2500]]).outs[0]).toMatchObject({ do: 'attest', together: true });
     const ticks = (everyMs: number) =>
-      after([...[1, 2, 3, 4, 5].map((n) => [' ', 3000 + n * everyMs] as const), ['enter', 9000]]).outs[0];
+      shownAfter([...[1, 2, 3, 4, 5].map((n) => [' ', 3000 + n * everyMs] as const), ['enter', 9000]])
+        .outs[0];
     expect(ticks(900)).not.toHaveProperty('together');
     expect(ticks(100)).toMatchObject({ together: true });
   });
