@@ -1,16 +1,8 @@
 /** Ed25519 private keys on disk: PKCS#8 PEM that only its owner may read, under a passphrase or not. */
 import { createPrivateKey, generateKeyPairSync, type KeyObject } from 'node:crypto';
-import {
-  closeSync,
-  fchmodSync,
-  fstatSync,
-  fsyncSync,
-  openSync,
-  readFileSync,
-  renameSync,
-  writeFileSync,
-} from 'node:fs';
+import { closeSync, fstatSync, openSync, readFileSync } from 'node:fs';
 import { type PublicJwk, publicJwk, thumbprint } from '../src/evidence/jwk.ts';
+import { writeNewFile, writeWholeFile } from '../src/files/whole-file.ts';
 import type { Problem } from '../src/problem.ts';
 import { err, ok, type Result } from '../src/result.ts';
 import { encryptedPem } from './encrypted-key.ts';
@@ -37,27 +29,25 @@ export function writeKeyFile(
   { privateKey }: StationKey,
   passphrase: string | null,
 ): Result<true> {
-  try {
-    const file = openSync(path, 'wx', OWNER_ONLY);
-    try {
-      // The process's umask may have taken the owner's own rights away.
-      if (process.platform !== 'win32') fchmodSync(file, OWNER_ONLY);
-      writeFileSync(file, pemOf(privateKey, passphrase));
-      fsyncSync(file);
-    } finally {
-      closeSync(file);
-    }
-  } catch (cause) {
-    return err(pathProblem(cause, path));
-  }
-  return ok(true);
+  return written(path, () => writeNewFile(path, pemOf(privateKey, passphrase), { mode: OWNER_ONLY }));
 }
 
 /** Puts the key under another passphrase, or none; the old file stays until the new one is whole. */
-export function relockKeyFile(path: string, key: StationKey, passphrase: string | null): Result<true> {
-  const written = writeKeyFile(`${path}.new`, key, passphrase);
-  if (written.ok) renameSync(`${path}.new`, path);
-  return written;
+export function relockKeyFile(
+  path: string,
+  { privateKey }: StationKey,
+  passphrase: string | null,
+): Result<true> {
+  return written(path, () => writeWholeFile(path, pemOf(privateKey, passphrase), { mode: OWNER_ONLY }));
+}
+
+function written(path: string, write: () => void): Result<true> {
+  try {
+    write();
+    return ok(true);
+  } catch (cause) {
+    return err(pathProblem(cause, path));
+  }
 }
 
 function pemOf(key: KeyObject, passphrase: string | null): string {

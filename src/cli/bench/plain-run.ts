@@ -21,6 +21,8 @@ export interface InLines {
   readonly ascii: boolean;
 }
 
+const WAITS = 'waiting for the log: another program is using it; readings are kept meanwhile';
+const GOES_ON = 'the log is free again';
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 const print = (line: string) => process.stdout.write(`${line}\n`);
 
@@ -29,6 +31,7 @@ export function inLines(run: InLines): Promise<void> {
   const { ascii, look } = run;
   let input: InputState = newInputState();
   let asked = '';
+  let waits = false;
   const ask = () => {
     const lines = askingLines(look().job, input, ascii);
     const text = lines.join('\n');
@@ -68,6 +71,8 @@ export function inLines(run: InLines): Promise<void> {
             const line = lineFor(entry.event, before, after, timeOfDay(entry.at), ascii);
             if (line !== null) print(line);
           }
+          if (step.waits !== waits) print(step.waits ? WAITS : GOES_ON);
+          waits = step.waits;
           if (step.refused !== null) print(problemText(step.refused).trimEnd());
           if (step.happened.length > 0) ask();
           run.onStep(step);
