@@ -13,7 +13,7 @@ import { writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { ProblemError } from '../problem.ts';
 import { fileProblem } from './file-problem.ts';
-import { type Rights, writeNewFile, writeWholeFile } from './whole-file.ts';
+import { type Prepared, preparedFile, type Rights, writeNewFile, writeWholeFile } from './whole-file.ts';
 
 /**
  * Makes a folder, and those above it that are missing. Node's own `recursive` tries for ever where a file system takes no
@@ -90,6 +90,10 @@ export function writeNew(path: string, bytes: Uint8Array | string): void {
   }
 }
 
+/** {@link preparedFile} with a Problem where the file system refuses it. */
+export const prepared = (path: string, content: Uint8Array | string, rights?: Rights): Prepared =>
+  withProblem(path, () => preparedFile(path, content, rights));
+
 /** {@link writeWholeFile} with a Problem where the file system refuses it. */
 export function writeWhole(path: string, content: Uint8Array | string, rights?: Rights): void {
   withProblem(path, () => writeWholeFile(path, content, rights));
@@ -104,9 +108,9 @@ function makeOne(folder: string, mode: number): void {
   }
 }
 
-function withProblem(where: string, work: () => void): void {
+function withProblem<T>(where: string, work: () => T): T {
   try {
-    work();
+    return work();
   } catch (cause) {
     throw asProblem(cause, where);
   }

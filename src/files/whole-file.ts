@@ -26,14 +26,28 @@ export const unfinishedName = (path: string): string =>
 
 /** Puts the content in the place of whatever file or link has that name. Throws what the file system throws. */
 export function writeWholeFile(path: string, content: Uint8Array | string, rights: Rights = {}): void {
+  preparedFile(path, content, rights).put();
+}
+
+/** A file that is on disk and has no name yet: what is left to do hardly fails. */
+export interface Prepared {
+  readonly put: () => void;
+  readonly drop: () => void;
+}
+
+export function preparedFile(path: string, content: Uint8Array | string, rights: Rights = {}): Prepared {
   const part = unfinishedName(path);
-  try {
-    writeExclusive(part, content, rights);
-    putInPlace(part, path);
-  } catch (cause) {
-    rmSync(part, { force: true });
-    throw cause;
-  }
+  const drop = () => rmSync(part, { force: true });
+  const orDrop = (work: () => void) => {
+    try {
+      work();
+    } catch (cause) {
+      drop();
+      throw cause;
+    }
+  };
+  orDrop(() => writeExclusive(part, content, rights));
+  return { put: () => orDrop(() => putInPlace(part, path)), drop };
 }
 
 /** Writes a file under a name that is free, `EEXIST` else; one that could not be finished goes again. */

@@ -1,4 +1,3 @@
-import { createInterface } from 'node:readline';
 import { finalize, type Observable } from 'rxjs';
 import type { Command } from '../../job/command.ts';
 import type { JobState } from '../../job/state.ts';
@@ -8,6 +7,7 @@ import { askingLines, keysOfLine } from '../../ui/line-keys.ts';
 import { lineFor } from '../../ui/lines.ts';
 import { summaryLines } from '../../ui/summary.ts';
 import { problemText } from '../terminal/exit.ts';
+import { hearLines } from '../terminal/lines.ts';
 
 /** A job in plain lines: what it runs on, and where what is said to it goes. */
 export interface InLines {
@@ -22,6 +22,7 @@ export interface InLines {
 }
 
 const WAITS = 'waiting for the log: another program is using it; readings are kept meanwhile';
+const TOO_LONG = 'a line was too long, and is not taken';
 const GOES_ON = 'the log is free again';
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 const print = (line: string) => process.stdout.write(`${line}\n`);
@@ -52,14 +53,13 @@ export function inLines(run: InLines): Promise<void> {
     }
     ask();
   };
-  const keyboard = createInterface({ input: process.stdin, terminal: false });
-  keyboard.on('line', hear);
+  const stopHearing = hearLines(process.stdin, { line: hear, tooLong: () => print(TOO_LONG) });
   for (const signal of SIGNALS) process.on(signal, run.leave);
   return new Promise<void>((resolve, reject) => {
     run.step$
       .pipe(
         finalize(() => {
-          keyboard.close();
+          stopHearing();
           // Closed in the middle of a line it goes on waiting for the next one, and the program with it.
           process.stdin.destroy();
           for (const signal of SIGNALS) process.off(signal, run.leave);

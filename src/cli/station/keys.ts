@@ -15,7 +15,7 @@ import { askSecret, SECRETS } from '../terminal/secret.ts';
 import { stamp } from './clock.ts';
 import { folderOf, type Scope } from './scope.ts';
 import { openStationFolder, recordStation, type StationFolder, stateOf } from './station.ts';
-import { currentKey, keyPath, makeKey, unlocked } from './station-keys.ts';
+import { currentKey, keyPath, makeKey, orNoKeys, unlocked } from './station-keys.ts';
 
 /** Fewer can be tried out in an hour by whoever has the file. */
 const SHORTEST_PIN = 6;
@@ -67,17 +67,14 @@ export function rotateKey(
   return changing(options, async ({ folder }, state, stamp) => {
     const old = options.lost === true ? null : await currentKey(folder, state);
     const key = makeKey(folder, 'station', process.env[SECRETS.passphrase] || null);
-    process.stdout.write(`The station signs with ${key.kid} from now on.\n`);
-    if (old === null)
-      return [
-        {
-          type: 'key-replaced',
-          key: key.jwk,
-          ...(options.because === undefined ? {} : { because: options.because }),
-        },
-      ];
+    const afterwards = () => void process.stdout.write(`The station signs with ${key.kid} from now on.\n`);
+    if (old === null) {
+      const because = options.because === undefined ? {} : { because: options.because };
+      return { events: [{ type: 'key-replaced', key: key.jwk, ...because }], afterwards };
+    }
     const statement = { log: state.origin, next: key.jwk, at: stamp.at };
-    return [{ type: 'key-rotated', key: key.jwk, statement: stateSuccession(statement, old.privateKey) }];
+    const signed = stateSuccession(statement, old.privateKey);
+    return { events: [{ type: 'key-rotated', key: key.jwk, statement: signed }], afterwards };
   });
 }
 
@@ -114,8 +111,10 @@ export function addTechnician(name: string, options: Scope): Promise<ExitCode> {
         `Type one, or put it into ${SECRETS.pin}.`,
       );
     const key = makeKey(folder, 'technician', pin);
-    process.stdout.write(`${safeLine(name)} signs with ${key.kid}.\n`);
-    return [{ type: 'person-recorded', person: name, key: key.jwk }];
+    return {
+      events: [{ type: 'person-recorded', person: name, key: key.jwk }],
+      afterwards: () => void process.stdout.write(`${safeLine(name)} signs with ${key.kid}.\n`),
+    };
   });
 }
 
@@ -142,7 +141,7 @@ export function lockKey(options: Scope & { readonly remove?: true }): Promise<Ex
         `Type one, or put it into ${SECRETS.passphrase}.`,
       );
     orThrow(relockKeyFile(path, key, passphrase));
-    return [];
+    return { events: [] };
   });
 }
 
@@ -159,19 +158,30 @@ export async function makeOwnKey(
   return EXIT.done;
 }
 
+interface Changed {
+  readonly events: readonly StationEvent[];
+  /** What is done once they are in the log. */
+  readonly afterwards?: () => void;
+}
+
 type Change = (
   stationFolder: StationFolder,
   state: StationState,
   stamp: Stamp,
-) => readonly StationEvent[] | Promise<readonly StationEvent[]>;
+) => readonly StationEvent[] | Promise<Changed>;
 
 /** Opens the station's log, records what a change leads to, and writes the trust list anew. */
 async function changing(options: Scope, change: Change): Promise<ExitCode> {
   const stationFolder = await openStationFolder(await folderOf(options));
   try {
     const at = stamp();
-    const events = await change(stationFolder, stateOf(stationFolder), at);
-    if (events.length > 0) await recordStation(stationFolder, events, at);
+    await orNoKeys(stationFolder.folder, async () => {
+      const changed = await change(stationFolder, stateOf(stationFolder), at);
+      const { events, afterwards } =
+        'events' in changed ? changed : { events: changed, afterwards: undefined };
+      if (events.length > 0) await recordStation(stationFolder, events, at);
+      afterwards?.();
+    });
     return EXIT.done;
   } finally {
     stationFolder.log.close();
