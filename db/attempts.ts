@@ -5,11 +5,12 @@ import type { Attempt, Censored } from '../src/audit/attempt.ts';
 import { type JobHistory, jobHistory } from '../src/audit/attempt-walk.ts';
 import { type Setup, setupKey, specificationKey } from '../src/audit/setup.ts';
 import { canonical } from '../src/evidence/canonical.ts';
-
+import { STATION_STREAM } from '../src/evidence/log.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import { figureSourceSchema } from '../src/reading.ts';
 import { entryTable, jobEntryOf, type StoredEntry } from './entries.ts';
 import { sourceBits } from './jobs.ts';
+import { pause } from './pause.ts';
 
 /** What the numbers in the table stand for; the place in the list is the number. */
 export const KINDS = [
@@ -36,11 +37,22 @@ export const CENSORED: Readonly<Record<Censored, number>> = {
 };
 export const ANY_CENSORED = 8 | 16 | 32 | 64;
 
-/** So few that a job under way beside it waits for no noticeable time. */
-const JOBS_A_TRANSACTION = 20;
+/** Jobs are read for so long while nobody is kept from writing, */
+const READ_MS = 100;
+/** and written down for so long: a job under way beside it waits for no noticeable time. */
+const WRITE_MS = 20;
+/** Long enough for a program that waits for its turn to look again. */
+const PAUSE_MS = 5;
+/** More are never read in their time. */
+const JOBS_AT_ONCE = 200;
 
 /** Told how many jobs are done, and how many there are to do. */
 export type Progress = (done: number, of: number) => void;
+
+interface Folded {
+  readonly row: z.infer<typeof dueSchema>;
+  readonly history: JobHistory;
+}
 
 /** Folds what is not yet folded. Takes next to nothing when nothing is. */
 export function createFolding(db: Database): (progress?: Progress) => void {
@@ -49,19 +61,43 @@ export function createFolding(db: Database): (progress?: Progress) => void {
   // Samples are by far the most of a job, and nothing here rests on them.
   const table = entryTable(db);
   const write = writer(db);
-  const some = db.transaction(() => {
-    const jobs = z.array(dueSchema).parse(due.all(JOBS_A_TRANSACTION));
-    for (const job of jobs) write(job, folded(job.stream, table.withoutSamples(job.stream)));
-    return jobs.length;
+  /** Rises when texts are forgotten: what was read before may hold them. */
+  const stationSize = () => table.lastOf(STATION_STREAM);
+  const readSome = db.transaction(() => {
+    const untilMs = performance.now() + READ_MS;
+    const jobs: Folded[] = [];
+    for (const row of z.array(dueSchema).parse(due.all(JOBS_AT_ONCE))) {
+      jobs.push({ row, history: folded(row.stream, table.withoutSamples(row.stream)) });
+      if (performance.now() > untilMs) break;
+    }
+    return { jobs, station: stationSize() };
+  });
+  /** Returns how many it came to; none where what was read may not be written any more. */
+  const writeSome = db.transaction((jobs: readonly Folded[], station: number) => {
+    if (stationSize() !== station) return 0;
+    const untilMs = performance.now() + WRITE_MS;
+    let done = 0;
+    for (const { row, history } of jobs) {
+      write(row, history);
+      done++;
+      if (performance.now() > untilMs) break;
+    }
+    return done;
   });
   return (progress) => {
     if (due.get(1) === undefined) return;
     const of = z.int().parse(dueCount.get());
-    for (let done = some.immediate(); done > 0; ) {
-      progress?.(Math.min(done, of), of);
-      const more = some.immediate();
-      if (more === 0) return;
-      done += more;
+    for (let done = 0; ; ) {
+      const { jobs, station } = readSome.deferred();
+      if (jobs.length === 0) return;
+      for (let rest = jobs; rest.length > 0; ) {
+        const some = writeSome.immediate(rest, station);
+        if (some === 0) break;
+        done += some;
+        rest = rest.slice(some);
+        progress?.(Math.min(done, of), of);
+        pause(PAUSE_MS);
+      }
     }
   };
 }
@@ -90,7 +126,7 @@ function writer(db: Database) {
   const forget = db.prepare('DELETE FROM attempts WHERE job = ?');
   const job =
     db.prepare(`UPDATE jobs SET foldedSeq = :seq, day = :on, setup = :setup, sources = :sources, outOfOrder = :outOfOrder
-       WHERE id = :id`);
+       WHERE id = :id AND stream = :stream`);
   const attempt = db.prepare(
     `INSERT INTO attempts (job, seq, atMs, length, cylinder, number, tool, person, part, kind, result, side, flags,
        reading, value, expanded, peak, source) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
@@ -130,18 +166,21 @@ function writer(db: Database) {
     );
     return Number(added.lastInsertRowid);
   };
-  return ({ id, lastSeq }: z.infer<typeof dueSchema>, history: JobHistory) => {
-    forget.run(id);
+  return ({ id, stream, lastSeq }: z.infer<typeof dueSchema>, history: JobHistory) => {
     const { on, attempts } = history;
     const { sources, outOfOrder } = history;
-    job.run({
+    // Another program may have made the tables anew, and given the number to another job.
+    const there = job.run({
       id,
+      stream,
       seq: lastSeq,
       on,
       setup: setup(history.setup),
       sources: sourceBits(sources),
       outOfOrder: outOfOrder.length === 0 ? null : canonical(outOfOrder),
     });
+    if (there.changes === 0) return;
+    forget.run(id);
     for (const one of attempts) {
       const instrument = history.setup.instruments.find(({ id: name }) => name === one.tool);
       attempt.run(

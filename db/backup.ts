@@ -1,7 +1,10 @@
 /** Backups of a station log: made while others write to it, and looked through whole before they take its place. */
-import { existsSync, renameSync, rmSync, statSync } from 'node:fs';
+import { closeSync, constants, existsSync, lstatSync, openSync, renameSync, rmSync, statSync } from 'node:fs';
 import { chmod, copyFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import { STATION_STREAM } from '../src/evidence/log.ts';
+import { fileProblem } from '../src/files/file-problem.ts';
+import { putInPlace, syncFile, syncFolder, unfinishedName } from '../src/files/whole-file.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { ProblemCode } from '../src/problem-code.ts';
 import type { Progress } from './attempts.ts';
@@ -11,6 +14,7 @@ import { entryIn, entryTable } from './entries.ts';
 import { openDatabase } from './open.ts';
 import { problemOf } from './problems.ts';
 import { isSound } from './sound.ts';
+import { refuseDamagedWal } from './wal.ts';
 
 /** Pages a step; between steps the program may draw and stop. */
 const PAGES_A_STEP = 4096;
@@ -32,15 +36,17 @@ export async function backUpLog(
   to: string,
   { copied = () => {}, checked: watch }: { readonly copied?: Progress; readonly checked?: Progress } = {},
 ): Promise<Checked> {
-  if (existsSync(to))
+  if (lstatSync(to, { throwIfNoEntry: false }) !== undefined)
     throw new ProblemError({
       code: 'file-exists',
       where: to,
       message: 'the file exists; a backup never overwrites a file',
       next: 'Name a new file.',
     });
-  const part = `${to}.part`;
+  const part = unfinishedName(to);
   try {
+    refuseDamagedWal(path);
+    makeEmpty(part, to);
     const { default: Sqlite } = await import('better-sqlite3');
     const db = new Sqlite(path, { fileMustExist: true, timeout: 2000 });
     try {
@@ -60,12 +66,23 @@ export async function backUpLog(
       db.close();
     }
     const checked = await checkLog(part, watch);
-    renameSync(part, to);
+    syncFile(part);
+    putInPlace(part, to);
     return checked;
   } catch (cause) {
     throw problemOf(cause, path);
   } finally {
     for (const end of ['', '-wal', '-shm', '-journal']) rmSync(`${part}${end}`, { force: true });
+  }
+}
+
+/** Made here, so that SQLite follows no link that somebody put there. */
+function makeEmpty(part: string, to: string): void {
+  try {
+    closeSync(openSync(part, 'wx'));
+  } catch (cause) {
+    const problem = fileProblem(cause, to);
+    throw problem === null ? cause : new ProblemError(problem, { cause });
   }
 }
 
@@ -131,18 +148,18 @@ export async function restoreLog(
   { suffix, keys, agree, checked: watch }: Restoring,
 ): Promise<Restored> {
   refuseNoFile(backup);
-  const part = `${path}.restoring`;
+  const part = unfinishedName(path);
   const remove = () => {
     for (const end of ENDS) rmSync(`${part}${end}`, { force: true });
   };
-  remove();
   try {
     const checked = await copiedAndChecked(backup, part, watch);
     const courses = await coursesOf({ copy: part, name: backup }, path, keys);
     await agree(courses);
     const before = isTaken(path) ? freeName(`${path}.${suffix}`) : null;
     if (before !== null) await setAside(path, before, courses.kind === 'unreadable' ? null : courses.size);
-    renameSync(part, path);
+    syncFile(part);
+    putInPlace(part, path);
     return { ...checked, before, courses };
   } finally {
     remove();
@@ -185,7 +202,7 @@ const BAD_BACKUP: { readonly [code in ProblemCode]?: string } = {
 
 async function copyOver(from: string, to: string): Promise<void> {
   try {
-    await copyFile(from, to);
+    await copyFile(from, to, constants.COPYFILE_EXCL);
     // A backup that is kept safe from writing makes a log that is not.
     await chmod(to, (statSync(from).mode & 0o777) | 0o600);
   } catch (cause) {
@@ -237,6 +254,7 @@ async function setAside(path: string, to: string, size: number | null): Promise<
     // It cannot serve as a log any more, so nothing has it open, and it moves as it is.
   }
   for (const end of ENDS) if (existsSync(`${path}${end}`)) renameSync(`${path}${end}`, `${to}${end}`);
+  syncFolder(dirname(path));
 }
 
 const wentOn = (where: string): Problem => ({

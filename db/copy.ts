@@ -1,7 +1,8 @@
-import { existsSync } from 'node:fs';
+import { constants, existsSync } from 'node:fs';
 import { chmod, copyFile } from 'node:fs/promises';
 import { ProblemError } from '../src/problem.ts';
 import { problemOf } from './problems.ts';
+import { refuseDamagedWal } from './wal.ts';
 
 /**
  * Copies a station log as it stands, so that it can be looked at without anything in its own folder being touched: even
@@ -10,6 +11,7 @@ import { problemOf } from './problems.ts';
  * of `openDatabase`.
  */
 export async function copyLog(path: string, to: string): Promise<void> {
+  refuseDamagedWal(path);
   if (!existsSync(`${path}-wal`)) return copyOwn(path, to);
   try {
     await copyThroughSqlite(path, to);
@@ -23,7 +25,7 @@ export async function copyLog(path: string, to: string): Promise<void> {
 
 /** A copy that may be written, whatever the rights on the file. */
 async function copyOwn(path: string, to: string): Promise<void> {
-  await copyFile(path, to);
+  await copyFile(path, to, constants.COPYFILE_EXCL);
   await chmod(to, 0o600);
 }
 

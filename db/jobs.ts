@@ -80,7 +80,15 @@ export function lookUpKey(text: string | null): string | null {
   return text === null ? null : normalVin(text);
 }
 
-const TABLES = ['projection', 'jobs', 'attempts', 'setups', 'tools', 'people', 'parts'] as const;
+export const HISTORY_TABLES = [
+  'projection',
+  'jobs',
+  'attempts',
+  'setups',
+  'tools',
+  'people',
+  'parts',
+] as const;
 
 /**
  * Makes the history anew where another version of the program made it, where nothing did yet, or where it is gone;
@@ -88,7 +96,7 @@ const TABLES = ['projection', 'jobs', 'attempts', 'setups', 'tools', 'people', '
  */
 export function renewHistory(db: Database, progress?: Progress): void {
   const isThere = db.prepare(`SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name = ?`);
-  const isWhole = TABLES.every((name) => isThere.get(name) !== undefined);
+  const isWhole = HISTORY_TABLES.every((name) => isThere.get(name) !== undefined);
   if (isWhole && db.prepare('SELECT version FROM projection').pluck().get() === HISTORY_VERSION) return;
   rebuildHistory(db, progress);
 }

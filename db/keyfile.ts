@@ -1,19 +1,9 @@
 /** Ed25519 private keys on disk: PKCS#8 PEM that only its owner may read, under a passphrase or not. */
 import { createPrivateKey, generateKeyPairSync, type KeyObject, randomBytes } from 'node:crypto';
-import {
-  closeSync,
-  fchmodSync,
-  fstatSync,
-  fsyncSync,
-  openSync,
-  readFileSync,
-  renameSync,
-  unlinkSync,
-  writeFileSync,
-  writeSync,
-} from 'node:fs';
+import { closeSync, fstatSync, fsyncSync, openSync, readFileSync, unlinkSync, writeSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { type PublicJwk, publicJwk, thumbprint } from '../src/evidence/jwk.ts';
+import { syncFolder, writeNewFile, writeWholeFile } from '../src/files/whole-file.ts';
 import type { Problem } from '../src/problem.ts';
 import { err, ok, type Result } from '../src/result.ts';
 import { encryptedPem } from './encrypted-key.ts';
@@ -40,36 +30,33 @@ export function writeKeyFile(
   { privateKey }: StationKey,
   passphrase: string | null,
 ): Result<true> {
-  try {
-    const file = openSync(path, 'wx', OWNER_ONLY);
-    try {
-      // The process's umask may have taken the owner's own rights away.
-      if (process.platform !== 'win32') fchmodSync(file, OWNER_ONLY);
-      writeFileSync(file, pemOf(privateKey, passphrase));
-      fsyncSync(file);
-    } finally {
-      closeSync(file);
-    }
-    syncFolder(dirname(path));
-  } catch (cause) {
-    return err(pathProblem(cause, path));
-  }
-  return ok(true);
+  return written(path, () => writeNewFile(path, pemOf(privateKey, passphrase), { mode: OWNER_ONLY }));
 }
 
 /** Puts the key under another passphrase, or none; the old file stays until the new one is whole, and is then written over. */
-export function relockKeyFile(path: string, key: StationKey, passphrase: string | null): Result<true> {
-  const written = writeKeyFile(`${path}.new`, key, passphrase);
-  if (!written.ok) return written;
-  const old = openSync(path, 'r+');
+export function relockKeyFile(
+  path: string,
+  { privateKey }: StationKey,
+  passphrase: string | null,
+): Result<true> {
+  return written(path, () => {
+    const old = openSync(path, 'r+');
+    try {
+      writeWholeFile(path, pemOf(privateKey, passphrase), { mode: OWNER_ONLY });
+      writeOver(old);
+    } finally {
+      closeSync(old);
+    }
+  });
+}
+
+function written(path: string, write: () => void): Result<true> {
   try {
-    renameSync(`${path}.new`, path);
-    syncFolder(dirname(path));
-    writeOver(old);
-  } finally {
-    closeSync(old);
+    write();
+    return ok(true);
+  } catch (cause) {
+    return err(pathProblem(cause, path));
   }
-  return written;
 }
 
 /**
@@ -96,17 +83,6 @@ function writeOver(file: number): void {
   const { size } = fstatSync(file);
   writeSync(file, randomBytes(size), 0, size, 0);
   fsyncSync(file);
-}
-
-/** A name is on disk once its folder is; Windows opens no folders. */
-function syncFolder(folder: string): void {
-  if (process.platform === 'win32') return;
-  const open = openSync(folder, 'r');
-  try {
-    fsyncSync(open);
-  } finally {
-    closeSync(open);
-  }
 }
 
 /** Whether the file needs a passphrase; null where it is not there or no key. */

@@ -21,8 +21,10 @@ import type { Progress } from './attempts.ts';
 import { checkedLog, type LogCheck, type LogFault, logFault } from './check.ts';
 import { entryOf, entryTable, KIND } from './entries.ts';
 import { createHistory, type History } from './history.ts';
+import { inPlace } from './in-place.ts';
 import { createProjector, type JobRow, lastJobs, rebuildHistory, renewHistory } from './jobs.ts';
-import { assertFull, openDatabase } from './open.ts';
+import { isOfHistory, mendHistory } from './mend.ts';
+import { assertFull, type Opened, openDatabase, PATIENCE_MS } from './open.ts';
 import { problemOf } from './problems.ts';
 import { storedTree } from './tree.ts';
 
@@ -62,9 +64,11 @@ export interface StationLogFile extends StationLog {
   readonly history: History;
   /** Makes the tables for look-up anew from the entries. */
   rebuildProjections(): void;
+  /** How long a write waits for another program; a job at work waits in its own way. */
+  waitAtMost(ms?: number): void;
 }
 
-export interface Opening {
+export interface Opening extends Opened {
   /** Hears how the list of jobs is made anew. */
   readonly jobs?: Progress;
   /** Hears how jobs are folded into the history, for the question that waits for it. */
@@ -77,10 +81,11 @@ export interface Opening {
 
 /**
  * Opens or makes the log at `path`; problems are those of {@link openDatabase}. Appending throws `log-busy`, `log-disk`,
- * and `log-other-writer` when another program added to a stream after this one read it.
+ * `log-other-writer` when another program added to a stream after this one read it, and `log-moved` when its path leads
+ * elsewhere.
  */
 export async function openStationLog(path: string, opening: Opening = {}): Promise<StationLogFile> {
-  const db = await openDatabase(path);
+  const db = await openDatabase(path, opening);
   const { jobs, name = path } = opening;
   try {
     renewHistory(db, jobs);
@@ -100,6 +105,7 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
   );
   const newestNote = db.prepare('SELECT note FROM checkpoints ORDER BY place DESC LIMIT 1').pluck();
   const project = createProjector(db);
+  const refuseMoved = inPlace(db, path);
   /** How far this program has read or written each stream. */
   const lastSeen = new Map<string, number>();
 
@@ -124,8 +130,9 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
     as: (entry: AnyEntry) => T,
   ) =>
     withProblems(() => {
-      const entries = append.immediate(stream, drafts, stamp);
+      const entries = mending('corrupt', () => append.immediate(stream, drafts, stamp));
       assertFull(db);
+      refuseMoved();
       const last = entries.at(-1);
       if (last !== undefined) lastSeen.set(stream, last.n);
       return entries.map(as);
@@ -134,6 +141,16 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
   const remembered = <T>(stream: string, entries: readonly T[]) => {
     lastSeen.set(stream, entries.length);
     return entries;
+  };
+  /** Where a table for look-up is damaged, it is made again and the work done once more. */
+  const mending = <T>(sign: 'corrupt' | 'any', work: () => T): T => {
+    try {
+      return work();
+    } catch (cause) {
+      if (!isOfHistory(cause, sign) || !mendHistory(db)) throw cause;
+      watch.mended?.();
+      return work();
+    }
   };
   const withProblems = <T>(work: () => T): T => {
     try {
@@ -161,6 +178,7 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
       ),
     keepCheckpoint: (at, note) => {
       withProblems(() => newestNote.get() === note || keep.run(at, note));
+      refuseMoved();
     },
     texts: table.texts,
     *signed() {
@@ -178,13 +196,15 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
           if (last !== undefined) lastSeen.set(STATION_STREAM, last.n);
         }).immediate();
         assertFull(db);
+        refuseMoved();
       }),
     sweep: () => swept(db, path),
     check: () => withProblems(() => logFault(db, watch.check)),
     checkAll: () => withProblems(() => checkedLog(db, watch.check)),
-    lastJobs: (limit = 20) => withProblems(() => lastJobs(db, limit)),
-    history: createHistory(db, withProblems, watch.history),
+    lastJobs: (limit = 20) => withProblems(() => mending('any', () => lastJobs(db, limit))),
+    history: createHistory(db, (work) => withProblems(() => mending('any', work)), watch.history),
     rebuildProjections: () => withProblems(() => rebuildHistory(db)),
+    waitAtMost: (ms = PATIENCE_MS) => void db.pragma(`busy_timeout = ${ms}`),
     close: () => {
       db.close();
     },

@@ -4,29 +4,50 @@ import { existsSync, statSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { ProblemCode } from '../src/problem-code.ts';
+import { entryTable } from './entries.ts';
+import { mendHistory } from './mend.ts';
 import { migrate, readMigrations, versionOf } from './migrate.ts';
 import { DAMAGED_NEXT, NOT_READABLE_AS_LOG, problemOf } from './problems.ts';
-import { hasPages, looksSound } from './sound.ts';
+import { hasPages, logIsSound, looksSound } from './sound.ts';
+import { refuseDamagedWal } from './wal.ts';
 
 /** `PLMK`, at offset 68 of every station log file. */
 const APPLICATION_ID = 0x504c4d4b;
 /** SQLite's number for synchronous = FULL. */
 const FULL = 2;
-/** The wait for a lock stops the whole program, the radio included: better a clear answer soon. */
-const BUSY_TIMEOUT_MS = 200;
+/** Longer than any program of ours holds the log. The wait stops the whole program: a job at work waits in another way. */
+export const PATIENCE_MS = 5000;
+
+export interface Opened {
+  /** How long to wait for a program that writes. */
+  readonly patienceMs?: number;
+  /** Hears that tables for look-up were damaged, and are made again. */
+  readonly mended?: () => void;
+  /** Hears that the last write before a power cut never became whole, and of how many entries it was as far as can be seen. */
+  readonly cutOff?: (entries: number) => void;
+}
 
 /** Problems: `log-empty`, `log-not-a-log`, `log-newer`, `log-damaged`, `log-busy`, `log-disk`, `log-path`. */
-export async function openDatabase(path: string): Promise<Database> {
+export async function openDatabase(path: string, opened: Opened = {}): Promise<Database> {
   refuseEmptyFile(path);
+  const cutOff = refuseDamagedWal(path);
   const { default: Sqlite } = await import('better-sqlite3');
   const isThere = existsSync(path);
   let db: Database | undefined;
   try {
-    db = new Sqlite(path, { timeout: BUSY_TIMEOUT_MS });
-    inspect(db, path);
+    db = new Sqlite(path, { timeout: opened.patienceMs ?? PATIENCE_MS });
+    const toMend = inspect(db, path) === 'history-damaged';
     configure(db);
     migrate(db, readMigrations());
     assertFull(db);
+    if (toMend) {
+      mendHistory(db);
+      opened.mended?.();
+    }
+    if (cutOff !== null) {
+      const size = entryTable(db).size();
+      opened.cutOff?.(cutOff.filter((seq) => seq > size).length);
+    }
     return db;
   } catch (cause) {
     db?.close();
@@ -74,11 +95,11 @@ function refuseEmptyFile(path: string): void {
 }
 
 /** Looks before anything is written, so that a foreign file is left as it is. */
-function inspect(db: Database, path: string): void {
+function inspect(db: Database, path: string): 'sound' | 'history-damaged' {
   const version = versionOf(db);
   const id = db.pragma('application_id', { simple: true });
   const tables = db.prepare('SELECT count(*) FROM sqlite_schema').pluck().get();
-  if (version === 0 && tables === 0) return;
+  if (version === 0 && tables === 0) return 'sound';
   if (id !== APPLICATION_ID)
     throw new ProblemError(
       refusal(
@@ -98,7 +119,9 @@ function inspect(db: Database, path: string): void {
         'Use the newer version of the program.',
       ),
     );
-  if (!looksSound(db, path)) throw damaged(path, 'the database file is damaged');
+  if (looksSound(db, path)) return 'sound';
+  if (!logIsSound(db)) throw damaged(path, 'the database file is damaged');
+  return 'history-damaged';
 }
 
 function configure(db: Database): void {

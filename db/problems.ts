@@ -1,3 +1,6 @@
+import { closeSync, openSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { fileProblem } from '../src/files/file-problem.ts';
 import { ProblemError } from '../src/problem.ts';
 import type { ProblemCode } from '../src/problem-code.ts';
 
@@ -67,6 +70,20 @@ export function problemOf(cause: unknown, path: string): unknown {
   const name = cause instanceof TypeError && /directory/.test(cause.message) ? 'SQLITE_CANTOPEN' : sqlite;
   const meaning = MEANINGS.find(([prefix]) => name.startsWith(prefix));
   if (meaning === undefined) return cause;
+  const limit = name.startsWith('SQLITE_CANTOPEN') ? noMoreFiles(path) : null;
+  if (limit !== null) return limit;
   const [, code, message, next] = meaning;
   return new ProblemError({ code, where: path, message, next }, { cause });
+}
+
+/** SQLite does not say that it was the number of open files that kept it from opening one more. */
+function noMoreFiles(path: string): ProblemError | null {
+  try {
+    closeSync(openSync(dirname(path), 'r'));
+    return null;
+  } catch (cause) {
+    const isLimit = cause instanceof Error && 'code' in cause && /^E[MN]FILE$/.test(String(cause.code));
+    const problem = isLimit ? fileProblem(cause, path) : null;
+    return problem === null ? null : new ProblemError(problem, { cause });
+  }
 }

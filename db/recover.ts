@@ -1,10 +1,11 @@
 /** A new log of what can be saved of a damaged one, and of what exported records still hold. */
-import { closeSync, existsSync, openSync, writeSync } from 'node:fs';
+import { closeSync, fsyncSync, lstatSync, openSync, rmSync, writeSync } from 'node:fs';
 import { forgottenIn } from '../src/evidence/forgotten.ts';
 import { type Finding, heldAgainst } from '../src/evidence/kept-checkpoints.ts';
 import { type AnyEntry, STATION_STREAM } from '../src/evidence/log.ts';
 import { disclosuresBut } from '../src/evidence/sharing.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
+import { putInPlace, syncFile, unfinishedName } from '../src/files/whole-file.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { Progress } from './attempts.ts';
 import { type Carved, type CarvedEntry, carve, carvedEntry } from './carve.ts';
@@ -48,8 +49,10 @@ export async function recoverLog(
   keys: readonly string[] = [],
   watch: { readonly read?: Progress; readonly written?: Progress } = {},
 ): Promise<Recovered> {
-  for (const path of [out, beside]) if (existsSync(path)) throw new ProblemError(isThere(path));
+  for (const path of [out, beside])
+    if (lstatSync(path, { throwIfNoEntry: false }) !== undefined) throw new ProblemError(isThere(path));
   const carved = damaged === null ? NOTHING : await carve(damaged, watch.read);
+  const part = unfinishedName(out);
   try {
     const own = ofThisLog(carved, records, keys);
     const held = heldBy(own, carved);
@@ -58,11 +61,13 @@ export async function recoverLog(
     const forgotten = forgottenIn(stationEntriesIn(storedEntry, lastReported));
     const entryAt = (seq: number): CarvedEntry | null => withoutForgotten(storedEntry(seq), forgotten);
     if (entryAt(1) === null) throw new ProblemError(nothingLeft(damaged));
-    const written = await writeLog(out, entryAt, own, {
+    const written = await writeLog(part, entryAt, own, {
       notes: carved.notes,
       written: (size) => watch.written?.(size, lastReported),
     });
     const rest = besideThe(written.size, lastReported, entryAt, beside);
+    syncFile(part);
+    putInPlace(part, out);
     const fromRecords = countTo(written.size, (seq) => !carved.has(seq));
     return {
       kept: written.size,
@@ -76,6 +81,7 @@ export async function recoverLog(
     };
   } finally {
     carved.close();
+    for (const end of ['', '-wal', '-shm']) rmSync(`${part}${end}`, { force: true });
   }
 }
 
@@ -174,6 +180,7 @@ function besideThe(
       } else if (hole !== undefined && hole.to === seq - 1) hole.to = seq;
       else lost.push({ from: seq, to: seq });
     }
+    fsyncSync(file);
   } finally {
     closeSync(file);
   }

@@ -55,6 +55,23 @@ export function isSound(db: Database): boolean {
   return mayBeDamaged(() => db.pragma('quick_check(1)', { simple: true }) === 'ok');
 }
 
+const LOG_TABLES = [
+  'sqlite_schema',
+  'dictionaries',
+  'streams',
+  'entries',
+  'disclosures',
+  'subtrees',
+  'checkpoints',
+] as const;
+
+/** The same of the tables of the log alone, whatever became of those for look-up. */
+export function logIsSound(db: Database): boolean {
+  return mayBeDamaged(() =>
+    LOG_TABLES.every((table) => db.pragma(`quick_check('${table}')`, { simple: true }) === 'ok'),
+  );
+}
+
 function newestAreSound(db: Database): boolean {
   const tables = db.prepare('SELECT count(*) FROM sqlite_schema').pluck().get();
   return (
@@ -70,7 +87,8 @@ function mayBeDamaged(look: () => boolean): boolean {
   try {
     return look();
   } catch (cause) {
-    if (cause instanceof Error && 'code' in cause && cause.code === 'SQLITE_ERROR') return false;
+    if (cause instanceof Error && 'code' in cause && /^SQLITE_(ERROR|CORRUPT)/.test(String(cause.code)))
+      return false;
     throw cause;
   }
 }

@@ -93,6 +93,7 @@ export const PROBLEM_CODES = [
   'log-disk',
   'log-empty',
   'log-missing',
+  'log-moved',
   'log-newer',
   'log-no-room',
   'log-not-a-log',

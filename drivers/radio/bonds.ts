@@ -1,5 +1,6 @@
-import { readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { z } from 'zod';
+import { writeWholeFile } from '../../src/files/whole-file.ts';
 import { type Problem, ProblemError, problemFromZod } from '../../src/problem.ts';
 import { err, ok, type Result } from '../../src/result.ts';
 
@@ -37,9 +38,8 @@ export function bondsIn(path: string): Bonds {
       const all = { ...Object.fromEntries(bonds), [address]: bond };
       const text = JSON.stringify({ form: 'plugmark/bonds/1', bonds: all }, null, 2);
       try {
-        // In one step: a crash in between must not leave half a file, because the tools would not pair again.
-        writeFileSync(`${path}.part`, `${text}\n`, { mode: 0o600 });
-        renameSync(`${path}.part`, path);
+        // A crash in between must not leave half a file, because the tools would not pair again.
+        writeWholeFile(path, `${text}\n`, { mode: 0o600 });
       } catch (error) {
         return err(notWritten(path, error));
       }

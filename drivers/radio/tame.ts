@@ -173,7 +173,7 @@ function guardPackets(hci: NobleHci): void {
   hci.onSocketData = (packet) => {
     const handle = aclHandle(packet);
     try {
-      onSocketData(packet);
+      silently(() => onSocketData(packet));
       if (handle !== undefined && overflows(hci, handle)) throw new RangeError('longer than announced');
     } catch {
       if (handle !== undefined) hci.disconnect(handle);
@@ -198,6 +198,18 @@ function guardAnswers(bindings: NobleBindings): void {
     if (answer === 'malformed') throw new RangeError('an answer that cannot be');
     if (answer === 'goes-on') pass(handle, channel, data);
   };
+}
+
+/** noble prints what it thinks of a packet, over whatever is on the screen. */
+function silently(work: () => void): void {
+  const { log, warn, error } = console;
+  const nothing = () => {};
+  Object.assign(console, { log: nothing, warn: nothing, error: nothing });
+  try {
+    work();
+  } finally {
+    Object.assign(console, { log, warn, error });
+  }
 }
 
 /** noble goes on gathering a frame that has become longer than its own header said, without limit. */

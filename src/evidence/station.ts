@@ -51,7 +51,7 @@ export interface StationState {
 }
 
 /** Folds the station's stream; null before it was set up. Throws where it does not begin with that. */
-export function stationOf(entries: readonly StationEntry[]): StationState | null {
+export function stationOf(entries: readonly Pick<StationEntry, 'event' | 'at'>[]): StationState | null {
   let state: StationState | null = null;
   for (const { event, at } of entries) state = next(state, event, at);
   return state;

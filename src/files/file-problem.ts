@@ -15,6 +15,11 @@ const MEANINGS: Readonly<Record<string, readonly [message: string, next: string]
   ENOTEMPTY: ['something lies here already', 'Name another place.'],
   ENAMETOOLONG: ['the name is too long for this file system', 'Name it shorter.'],
   ELOOP: ['links lead from here in a circle', 'Check the path.'],
+  EMFILE: [
+    'the program may not open as many files as it needs',
+    'Allow it at least 256: ulimit -n 256, or LimitNOFILE= of the service that starts it.',
+  ],
+  ENFILE: ['this computer has no more files to open', 'Close other programs, then try again.'],
 };
 
 /**

@@ -1,9 +1,19 @@
 /** Where a command puts what it makes. Asked for before the log goes on: an entry is not to stand for papers that cannot be written. */
-import { accessSync, constants, existsSync, mkdirSync, mkdtempSync, rmdirSync, statSync } from 'node:fs';
-import { open, rename, rm, writeFile } from 'node:fs/promises';
+import {
+  accessSync,
+  constants,
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  mkdtempSync,
+  rmdirSync,
+  statSync,
+} from 'node:fs';
+import { writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { ProblemError } from '../problem.ts';
 import { fileProblem } from './file-problem.ts';
+import { type Prepared, preparedFile, type Rights, writeNewFile, writeWholeFile } from './whole-file.ts';
 
 /**
  * Makes a folder, and those above it that are missing. Node's own `recursive` tries for ever where a file system takes no
@@ -41,23 +51,35 @@ export function outputFile(file: string): void {
   });
 }
 
-/** Writes a file in its place, which may be a pipe or a device. */
+/** Links that every system has, and that lead to what the program was started with. */
+const STANDARD_OUTPUT: ReadonlySet<string> = new Set(['/dev/stdout', '/dev/fd/1', '/proc/self/fd/1']);
+
+/**
+ * Writes a file whole; a pipe or a device is written into. A link is followed only to those: behind any other may lie a
+ * file that somebody else wants to see overwritten.
+ */
 export async function writeInPlace(path: string, content: Uint8Array | string): Promise<void> {
-  await writeFile(path, content).catch((cause: unknown) => {
-    throw asProblem(cause, path);
-  });
+  const file = lstatSync(path, { throwIfNoEntry: false });
+  const target = file?.isSymbolicLink() === true ? statSync(path, { throwIfNoEntry: false }) : file;
+  const flows = target !== undefined && !target.isFile() && !target.isDirectory();
+  if (flows || STANDARD_OUTPUT.has(path))
+    await writeFile(path, content).catch((cause: unknown) => {
+      throw asProblem(cause, path);
+    });
+  else if (file?.isSymbolicLink() === true)
+    throw new ProblemError({
+      code: 'file-not-written',
+      where: path,
+      message: 'this is a link, and no file is written through a link',
+      next: 'Name the file itself, or a new one.',
+    });
+  else withProblem(path, () => writeWholeFile(path, content));
 }
 
 /** Writes a file that is not there yet. Problem: `file-not-written`. */
-export async function writeNew(path: string, bytes: Uint8Array): Promise<void> {
+export function writeNew(path: string, bytes: Uint8Array | string): void {
   try {
-    const file = await open(path, 'wx');
-    try {
-      await file.writeFile(bytes);
-      await file.sync();
-    } finally {
-      await file.close();
-    }
+    writeNewFile(path, bytes);
   } catch (cause) {
     if (!(cause instanceof Error && 'code' in cause)) throw cause;
     const message = cause.code === 'EEXIST' ? 'a file is there already' : 'the file cannot be written';
@@ -68,22 +90,13 @@ export async function writeNew(path: string, bytes: Uint8Array): Promise<void> {
   }
 }
 
-/** A reader never sees half a file: it appears under its name only once it is on disk. */
-export async function writeWhole(path: string, content: Uint8Array | string): Promise<void> {
-  const part = `${path}.part`;
-  try {
-    const file = await open(part, 'w');
-    try {
-      await file.writeFile(content);
-      await file.sync();
-    } finally {
-      await file.close();
-    }
-    await rename(part, path);
-  } catch (cause) {
-    await rm(part, { force: true }).catch(() => {});
-    throw asProblem(cause, path);
-  }
+/** {@link preparedFile} with a Problem where the file system refuses it. */
+export const prepared = (path: string, content: Uint8Array | string, rights?: Rights): Prepared =>
+  withProblem(path, () => preparedFile(path, content, rights));
+
+/** {@link writeWholeFile} with a Problem where the file system refuses it. */
+export function writeWhole(path: string, content: Uint8Array | string, rights?: Rights): void {
+  withProblem(path, () => writeWholeFile(path, content, rights));
 }
 
 function makeOne(folder: string, mode: number): void {
@@ -95,9 +108,9 @@ function makeOne(folder: string, mode: number): void {
   }
 }
 
-function withProblem(where: string, work: () => void): void {
+function withProblem<T>(where: string, work: () => T): T {
   try {
-    work();
+    return work();
   } catch (cause) {
     throw asProblem(cause, where);
   }

@@ -1,11 +1,25 @@
-import { EMPTY, filter, interval, map, merge, type Observable, of, takeUntil, takeWhile } from 'rxjs';
-import type { LogEntry, Stamp, StationLog } from '../evidence/log.ts';
+import {
+  EMPTY,
+  filter,
+  interval,
+  map,
+  merge,
+  mergeMap,
+  type Observable,
+  of,
+  Subject,
+  switchMap,
+  takeUntil,
+  takeWhile,
+  timer,
+} from 'rxjs';
+import type { Draft, LogEntry, Stamp, StationLog } from '../evidence/log.ts';
 import type { Bench, BenchInput } from '../job/bench.ts';
 import type { Command } from '../job/command.ts';
 import { writerOf } from '../job/command-event.ts';
 import { fold } from '../job/fold.ts';
 import type { JobState } from '../job/state.ts';
-import type { Problem } from '../problem.ts';
+import { type Problem, ProblemError } from '../problem.ts';
 import type { DeviceRefusal, FigureSource, LinkState, Reading, ToolId } from '../reading.ts';
 
 /** A joined tool as the pipeline sees it; every driver's tool fits. */
@@ -32,6 +46,8 @@ export interface Step {
   readonly live: ReturnType<Bench['live']>;
   readonly forecast: ReturnType<Bench['forecast']>;
   readonly refused: Problem | null;
+  /** The log is held by another program; what came since is not in `state`. */
+  readonly waits: boolean;
 }
 
 export interface RunJob {
@@ -51,11 +67,23 @@ export interface RunJob {
   readonly beat$?: Observable<unknown>;
 }
 
+/** A job at work. */
+export interface Running {
+  /** Subscribe once; completes when the job is closed or `stop$` fires. Errors of the log end the stream. */
+  readonly step$: Observable<Step>;
+  /** As it was last shown: what waits for the log is not in it. */
+  readonly state: () => JobState;
+  /** Writes what still waits in memory; for the moment before the program ends. */
+  readonly finish: () => void;
+}
+
 /**
- * Joins tools and people to a bench and the log: each input becomes events, the events are on disk, then the step goes
- * on. Subscribe once; completes when the job is closed or `stop$` fires. Errors of the log end the stream.
+ * Joins tools and people to a bench and the log: each input becomes events, the events are on disk, then the step goes on.
+ * While another program keeps the log from being written, the step waits and is tried again; readings queue up behind it,
+ * and commands are refused, because nobody has seen yet what they would answer.
  */
-export function runJob(run: RunJob): Observable<Step> {
+export function runJob(run: RunJob): Running {
+  const writer = createWriter(run);
   const inputs$ = merge(
     of<BenchInput>({
       kind: 'session',
@@ -85,12 +113,17 @@ export function runJob(run: RunJob): Observable<Step> {
       filter((input) => input !== null),
     ),
     interval(run.flushMs ?? 10_000).pipe(map((): BenchInput => ({ kind: 'flush' }))),
+    writer.again$.pipe(
+      switchMap(() => timer(RETRY_MS)),
+      map((): BenchInput | null => null),
+    ),
   ).pipe(takeUntil(run.stop$));
-  return inputs$.pipe(
-    filter(() => run.bench.state().closed === null),
-    map((input) => step(run, input)),
+  const step$ = inputs$.pipe(
+    filter(() => writer.state().closed === null),
+    mergeMap((input) => writer.take(input)),
     takeWhile(({ state }) => state.closed === null, true),
   );
+  return { step$, state: writer.state, finish: writer.finish };
 }
 
 const BEAT_MS = 200;
@@ -102,24 +135,100 @@ function silenceOf({ bench, stamp }: RunJob): BenchInput | null {
   return { kind: 'silence', tool: waits.tool, atUs: waits.untilUs };
 }
 
-/** Writes what still waits in memory; for the moment before the program ends. */
-export function finishRun(run: RunJob): Step {
-  return step(run, { kind: 'flush' });
+/** Often enough that nobody waits for it, seldom enough that the radio is heard in between. */
+const RETRY_MS = 100;
+
+/** What an input led to, on its way into the log. */
+interface Unwritten {
+  readonly drafts: readonly Draft[];
+  readonly stamp: Stamp;
+  readonly before: JobState;
+  readonly refused: Problem | null;
 }
 
-function step(run: RunJob, input: BenchInput): Step {
-  const { bench, log, stream } = run;
-  let before = bench.state();
-  const out = bench.accept(input);
-  const events = out.ok ? out.value : [];
-  const drafts = events.map((event) => ({ by: writerOf(event), event }));
-  const entries = drafts.length === 0 ? [] : log.append(stream, drafts, run.stamp());
-  const happened = entries.map((entry) => {
-    const after = fold(before, entry.event);
-    const one = { entry, before, after };
-    before = after;
-    return one;
+function createWriter({ bench, log, stream, stamp }: RunJob) {
+  const again$ = new Subject<void>();
+  const queue: { readonly input: BenchInput; readonly stamp: Stamp }[] = [];
+  let unwritten: Unwritten | null = null;
+  let shown = bench.state();
+
+  const accept = (input: BenchInput, at: Stamp): Unwritten => {
+    const before = bench.state();
+    const out = bench.accept(input);
+    const drafts = (out.ok ? out.value : []).map((event) => ({ by: writerOf(event), event }));
+    return { drafts, stamp: at, before, refused: out.ok ? null : out.error };
+  };
+  const written = ({ drafts, stamp: at, before, refused }: Unwritten): Step => {
+    let entries: readonly LogEntry[] = [];
+    try {
+      if (drafts.length > 0) entries = log.append(stream, drafts, at);
+    } catch (cause) {
+      // They are written, and saved with the rest of the log.
+      if (codeOf(cause) === 'log-moved') unwritten = null;
+      throw cause;
+    }
+    unwritten = null;
+    let state = before;
+    const happened = entries.map((entry) => {
+      const after = fold(state, entry.event);
+      const one = { entry, before: state, after };
+      state = after;
+      return one;
+    });
+    shown = bench.state();
+    return { happened, state: shown, live: bench.live(), forecast: bench.forecast(), refused, waits: false };
+  };
+  const still = (refused: Problem | null): Step => ({
+    happened: [],
+    state: shown,
+    live: null,
+    forecast: null,
+    refused,
+    waits: true,
   });
-  const refused = out.ok ? null : out.error;
-  return { happened, state: bench.state(), live: bench.live(), forecast: bench.forecast(), refused };
+  /** Writes what waits, then what came meanwhile, as far as the log takes it. */
+  const writtenUp = (): readonly Step[] => {
+    const steps: Step[] = [];
+    try {
+      if (unwritten !== null) steps.push(written(unwritten));
+      for (let next = queue.shift(); next !== undefined && shown.closed === null; next = queue.shift()) {
+        unwritten = accept(next.input, next.stamp);
+        steps.push(written(unwritten));
+      }
+    } catch (cause) {
+      if (codeOf(cause) !== 'log-busy') throw cause;
+      again$.next();
+      steps.push(still(null));
+    }
+    return steps;
+  };
+  return {
+    again$,
+    state: () => shown,
+    /** Null: time to try again. */
+    take(input: BenchInput | null): readonly Step[] {
+      if (unwritten !== null && input?.kind === 'command') return [still(LOG_HELD)];
+      if (input !== null) queue.push({ input, stamp: stamp() });
+      return input !== null && unwritten !== null ? [] : writtenUp();
+    },
+    finish(): void {
+      queue.push({ input: { kind: 'flush' }, stamp: stamp() });
+      writtenUp();
+      if (unwritten !== null) throw new ProblemError(NOT_WRITTEN);
+    },
+  };
 }
+
+const codeOf = (cause: unknown) => (cause instanceof ProblemError ? cause.problem.code : null);
+
+const LOG_HELD: Problem = {
+  code: 'log-busy',
+  message: 'not taken: another program is using the log',
+  next: 'Nothing is lost. Try again in a moment.',
+};
+
+const NOT_WRITTEN: Problem = {
+  code: 'log-busy',
+  message: 'another program kept the log to the end: what came while it was waited for is not on disk',
+  next: 'Close the other program. Go on with the job: it asks about a pull that broke off.',
+};

@@ -55,7 +55,8 @@ function toolSpan(tool: ToolState, calibrations: Calibrations, detail: Detail, g
 /** Tools, lost ones first, and the entries on disk, which are never cut off; more of each tool where there is room. */
 export function toolsLine(view: BenchView, quiet: boolean, columns: number, glyphs: Glyphs): Line {
   const { job } = view;
-  const kept = `${quiet ? 'no bell, ' : ''}${view.logEntries} entries on disk `;
+  const onDisk = view.waits === true ? 'WAITING FOR THE LOG' : `${view.logEntries} entries on disk`;
+  const kept = `${quiet ? 'no bell, ' : ''}${onDisk} `;
   return toolsAnd(kept, Object.values(job.tools), job, columns, glyphs);
 }
 

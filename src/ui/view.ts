@@ -14,6 +14,8 @@ export interface BenchView {
   readonly forecast: Forecast | null;
   /** Entries on disk: the screen says so because a verdict is worth what is kept. */
   readonly logEntries: number;
+  /** Another program holds the log: what came since is not shown yet. */
+  readonly waits?: boolean;
   /** Where figures of the tools at the bench come from; the screen must say at all times what proves nothing. */
   readonly sources: readonly FigureSource[];
 }

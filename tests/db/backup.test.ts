@@ -102,7 +102,7 @@ describe('a backup', () => {
 
   it('names the place of the copy, and not the log, where the copy cannot be written', async () => {
     const to = join(folder, 'nowhere', 'kept.db');
-    await expect(backUpLog(path, to)).rejects.toMatchObject({ problem: { code: 'log-path', where: to } });
+    await expect(backUpLog(path, to)).rejects.toMatchObject({ problem: { code: 'file-system', where: to } });
   });
 
   it('of a log that was tampered with is refused, and leaves nothing behind', async () => {
@@ -399,7 +399,7 @@ describe('a file that is too large to be read whole at every opening', () => {
   it('is told when its end is missing', () => {
     const bytes = readFileSync(path);
     writeFileSync(path, bytes.subarray(0, bytes.length - 4096));
-    expect(looks).toThrow('malformed');
+    expect(looks()).toBe(false);
   });
 
   it('never gives an entry that is not as it was written', async () => {

@@ -232,7 +232,8 @@ describe('what others do to the file', () => {
 
   const tamper = (sql: string) => withoutRules(withPlain(other)).exec(sql);
 
-  it('a writer that holds the lock leads to a clear problem', () => {
+  it('a writer that holds the lock leads to a clear problem, when patience is over', () => {
+    log.waitAtMost(200);
     other.exec('BEGIN IMMEDIATE');
     expect(codeOf(() => log.append('job:WO-1', drafts([closing]), stamp))).toMatchObject({
       code: 'log-busy',

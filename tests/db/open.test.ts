@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Sqlite from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { openStationLog } from '../../db/log.ts';
+import { type Opening, openStationLog } from '../../db/log.ts';
 import { migrate, readMigrations, versionOf } from '../../db/migrate.ts';
 import { assertFull, openDatabase } from '../../db/open.ts';
 import { ProblemError } from '../../src/problem.ts';
@@ -27,9 +27,9 @@ async function writtenLog(): Promise<void> {
   log.close();
 }
 
-async function problemAtOpening(): Promise<unknown> {
+async function problemAtOpening(opening: Opening = {}): Promise<unknown> {
   try {
-    (await openStationLog(path)).close();
+    (await openStationLog(path, opening)).close();
   } catch (thrown) {
     return thrown instanceof ProblemError ? thrown.problem : thrown;
   }
@@ -200,12 +200,12 @@ describe('a file that cannot serve as station log is refused with what to do', (
     expect(await problemAtOpening()).toMatchObject({ code: 'log-path', where: path });
   });
 
-  it('held by another program', async () => {
+  it('held by another program, when its patience is over', async () => {
     await writtenLog();
     const other = new Sqlite(path);
     other.pragma('locking_mode = EXCLUSIVE');
     other.exec('BEGIN EXCLUSIVE');
-    const problem = await problemAtOpening();
+    const problem = await problemAtOpening({ patienceMs: 200 });
     expect(problem).toMatchObject({ code: 'log-busy', where: path });
     other.exec('ROLLBACK');
     other.close();

@@ -160,7 +160,7 @@ async function jobFrom(torque: FigureSource, gap: FigureSource): Promise<readonl
     stop$: new Subject<void>(),
     stamp: () => ({ at: '2026-03-02T09:30:00.000Z', monoUs: scheduler.nowUs() }),
   };
-  runJob(run).subscribe(({ happened }) => events.push(...happened.map(({ entry }) => entry.event)));
+  runJob(run).step$.subscribe(({ happened }) => events.push(...happened.map(({ entry }) => entry.event)));
   for (const { tool, appear } of tools) {
     void tool.connect();
     await scheduler.runFor(50_000);

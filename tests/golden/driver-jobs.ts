@@ -75,7 +75,7 @@ async function worked(
     stamp: () => ({ at: `${on}T08:00:00.000Z`, monoUs: scheduler.nowUs() }),
   };
   const failed = new Promise<never>((_, reject) => {
-    runJob(run).subscribe({ error: reject });
+    runJob(run).step$.subscribe({ error: reject });
   });
   const work = async () => {
     for (const tool of tools) orThrow(await tool.connect());

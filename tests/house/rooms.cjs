@@ -112,9 +112,9 @@ module.exports = {
     ),
     rule(
       'drivers',
-      'drivers know the ground, quantities, and each other',
+      'drivers know the ground, quantities, files, and each other',
       { path: '^drivers/' },
-      { path: '^(src|sim|db|tests)/', pathNot: ['^src/quantity/', ...GROUND] },
+      { path: '^(src|sim|db|tests)/', pathNot: ['^src/(quantity|files)/', ...GROUND] },
     ),
     rule(
       'db',

@@ -61,7 +61,7 @@ function pack() {
       name,
       /^package\/(dist\/.+\.(js|sql|json|xml|jsonl|txt|md)|package\.json|README\.md|LICENSE)$/,
     );
-  for (const name of ['dist/src/cli/bin.js', 'README.md', 'LICENSE'])
+  for (const name of ['dist/src/cli/bin.js', 'dist/sbom.cdx.json', 'README.md', 'LICENSE'])
     assert(own.includes(`package/${name}`), name);
   assert(
     own.some((name) => name.startsWith('package/dist/db/migrations/')),

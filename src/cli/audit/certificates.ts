@@ -76,7 +76,7 @@ async function keep(
   const isThere = existsSync(target) && sha256(await readFile(target)) === digest;
   if (!isThere) {
     makeFolder(dirname(target), 0o700);
-    await writeWhole(target, bytes);
+    writeWhole(target, bytes);
   }
   if (isHeld) return { event: null, outcome: isThere ? 'was kept already' : 'kept again' };
   return { event: { type: 'certificate-kept', ...about, digest, bytes: bytes.length }, outcome: 'kept' };

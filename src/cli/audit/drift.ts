@@ -54,7 +54,7 @@ export async function showDrift(tool: string, options: DriftOptions): Promise<Ex
     const written =
       options.out === undefined
         ? []
-        : await writeFiles(options.out, [
+        : writeFiles(options.out, [
             ['drift.pdf', await writePaper(paper)],
             ...pictures(finding, options.last),
           ]);

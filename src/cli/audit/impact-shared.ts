@@ -96,7 +96,7 @@ export async function writeImpact(
     [`${assessment}.vehicles.csv`, vehiclesCsv(one)],
     ...(sorted === null ? [] : [[`${assessment}.attempts.csv`, judgedAgainCsv(sorted)] as const]),
   ];
-  for (const [name, content] of files) await writeWhole(join(folder, name), content);
+  for (const [name, content] of files) writeWhole(join(folder, name), content);
   return files.map(([name]) => `  ${join(folder, name)}`);
 }
 

@@ -16,11 +16,11 @@ export function printPaper(paper: Paper): void {
 }
 
 /** Writes files by their names; the lines that say where they are. */
-export async function writeFiles(
+export function writeFiles(
   folder: string,
   files: readonly (readonly [name: string, content: string | Uint8Array])[],
-): Promise<readonly string[]> {
+): readonly string[] {
   outputFolder(folder);
-  for (const [name, content] of files) await writeWhole(join(folder, name), content);
+  for (const [name, content] of files) writeWhole(join(folder, name), content);
   return ['', `Written into ${safeLine(folder)}: ${files.map(([name]) => name).join(', ')}`];
 }

@@ -125,7 +125,7 @@ async function begin(station: Station, file: LoadedStation, options: JobOptions)
   if (asked.do === 'nothing') return null;
   if (asked.do === 'resume') return takeUp(station, file, asked.job);
   if (asked.keep !== null) await keep(station, file.library, asked.keep, stamp());
-  const path = await keepOrder(file.folder, asked.order);
+  const path = keepOrder(file.folder, asked.order);
   const started = await openFrom(path, station, file, asked.overrides);
   return confirmed(station, started);
 }

@@ -4,10 +4,10 @@ import type { WorkOrder } from '../../job/order.ts';
 import { writeJson } from './specification-files.ts';
 
 /** Keeps an order that was typed, like one from a file, in the station's folder. Its schema makes the number safe in a path. */
-export async function keepOrder(folder: string, order: WorkOrder): Promise<string> {
+export function keepOrder(folder: string, order: WorkOrder): string {
   const orders = join(folder, 'orders');
   makeFolder(orders);
   const path = join(orders, `${order.job}.json`);
-  await writeJson(path, order);
+  writeJson(path, order);
   return path;
 }

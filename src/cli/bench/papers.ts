@@ -60,7 +60,7 @@ export async function writePapers(
     );
   await keepSigned(station, size, record.log.checkpoint);
   const file = join(folder, `${record.job}.record.json`);
-  await writeWhole(file, recordBytes);
+  writeWhole(file, recordBytes);
   return { record: file, ...(await writeDrawn(folder, recordBytes, record)) };
 }
 
@@ -86,8 +86,8 @@ export async function writeDrawn(
   const pdf = join(folder, `${record.job}.pdf`);
   const csv = join(folder, `${record.job}.csv`);
   const model = modelOf(recordBytes, record);
-  await writeWhole(pdf, await pdfOf(model, recordBytes));
-  await writeWhole(csv, writeCsv(model));
+  writeWhole(pdf, await pdfOf(model, recordBytes));
+  writeWhole(csv, writeCsv(model));
   return { pdf, csv };
 }
 

@@ -1,4 +1,3 @@
-import { createInterface } from 'node:readline';
 import { finalize, type Observable } from 'rxjs';
 import type { Command } from '../../job/command.ts';
 import type { JobState } from '../../job/state.ts';
@@ -10,6 +9,7 @@ import { lineFor } from '../../ui/lines.ts';
 import { printable } from '../../ui/printable.ts';
 import { summaryLines } from '../../ui/summary.ts';
 import { problemText } from '../terminal/exit.ts';
+import { hearLines } from '../terminal/lines.ts';
 
 /** A job in plain lines: what it runs on, and where what is said to it goes. */
 export interface InLines {
@@ -23,6 +23,9 @@ export interface InLines {
   readonly ascii: boolean;
 }
 
+const WAITS = 'waiting for the log: another program is using it; readings are kept meanwhile';
+const TOO_LONG = 'a line was too long, and is not taken';
+const GOES_ON = 'the log is free again';
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 const print = (line: string) => process.stdout.write(`${line}\n`);
 
@@ -31,6 +34,7 @@ export function inLines(run: InLines): Promise<void> {
   const { ascii, look } = run;
   let input: InputState = newInputState();
   let asked = '';
+  let waits = false;
   const ask = () => {
     const lines = askingLines(look().job, input, ascii);
     const text = lines.join('\n');
@@ -57,14 +61,13 @@ export function inLines(run: InLines): Promise<void> {
     if (line !== '' && line !== said) print(line);
     if (line !== '') said = line;
   };
-  const keyboard = createInterface({ input: process.stdin, terminal: false });
-  keyboard.on('line', hear);
+  const stopHearing = hearLines(process.stdin, { line: hear, tooLong: () => print(TOO_LONG) });
   for (const signal of SIGNALS) process.on(signal, run.leave);
   return new Promise<void>((resolve, reject) => {
     run.step$
       .pipe(
         finalize(() => {
-          keyboard.close();
+          stopHearing();
           // Closed in the middle of a line it goes on waiting for the next one, and the program with it.
           process.stdin.destroy();
           for (const signal of SIGNALS) process.off(signal, run.leave);
@@ -77,6 +80,8 @@ export function inLines(run: InLines): Promise<void> {
             if (line !== null) print(line);
           }
           sayForecast(step);
+          if (step.waits !== waits) print(step.waits ? WAITS : GOES_ON);
+          waits = step.waits;
           if (step.refused !== null) print(problemText(step.refused).trimEnd());
           if (step.happened.length > 0) ask();
           run.onStep(step);

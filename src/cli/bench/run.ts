@@ -4,7 +4,7 @@ import type { Stamp } from '../../evidence/log.ts';
 import type { Bench } from '../../job/bench.ts';
 import type { Command } from '../../job/command.ts';
 import { createLive, NO_TORQUE } from '../../pipeline/live.ts';
-import { finishRun, type RunJob, runJob, type Step } from '../../pipeline/run-job.ts';
+import { runJob, type Step } from '../../pipeline/run-job.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ScreenRun } from '../../ui/run.tsx';
 import type { BenchView } from '../../ui/view.ts';
@@ -44,9 +44,10 @@ export type Outcome = 'closed' | 'left-open';
 export async function runWork(work: Work): Promise<Outcome> {
   const command$ = new Subject<Command>();
   const stop$ = new Subject<void>();
-  const run: RunJob = {
+  const { log } = work.station;
+  const run = runJob({
     bench: work.bench,
-    log: work.station.log,
+    log,
     stream: work.stream,
     program: `plugmark ${programVersion()}`,
     platform: `node ${process.versions.node} ${process.platform} ${process.arch}`,
@@ -55,8 +56,8 @@ export async function runWork(work: Work): Promise<Outcome> {
     stop$,
     stamp: work.stamp,
     ...(work.beat$ === undefined ? {} : { beat$: work.beat$ }),
-  };
-  const step$ = runJob(run).pipe(share());
+  });
+  const step$ = run.step$.pipe(share());
   // Loaded before any tool is joined: nobody would hear what it sends meanwhile.
   const screen = work.plain ? null : await import('../../ui/run.tsx');
   const fromElsewhere = work.command$?.subscribe((command) => command$.next(command));
@@ -64,7 +65,7 @@ export async function runWork(work: Work): Promise<Outcome> {
     screen === null
       ? inLines({
           step$,
-          look: () => ({ job: work.bench.state(), pulling: work.bench.live()?.pulling ?? false }),
+          look: () => ({ job: run.state(), pulling: work.bench.live()?.pulling ?? false }),
           command: (command) => command$.next(command),
           typed: (line) => work.typed$?.next(line),
           leave: () => stop$.next(),
@@ -73,6 +74,8 @@ export async function runWork(work: Work): Promise<Outcome> {
         })
       : screen.runScreen(screenOf(work, step$, command$, stop$));
   let failed: ProblemError | null = null;
+  // While the job waits for the log, its tools are to be heard.
+  log.waitAtMost(LOG_TRY_MS);
   for (const tool of work.tools)
     void tool.connect().then((joined) => {
       if (joined.ok) return;
@@ -83,12 +86,18 @@ export async function runWork(work: Work): Promise<Outcome> {
     await shown;
   } finally {
     fromElsewhere?.unsubscribe();
-    finishRun(run);
-    await Promise.all(work.tools.map((tool) => tool.close()));
+    log.waitAtMost();
+    try {
+      run.finish();
+    } finally {
+      await Promise.all(work.tools.map((tool) => tool.close()));
+    }
   }
   if (failed !== null && work.bench.state().closed === null) throw failed;
   return work.bench.state().closed === null ? 'left-open' : 'closed';
 }
+
+const LOG_TRY_MS = 50;
 
 function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
   const follow = createLive();
@@ -104,6 +113,7 @@ function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
         live,
         forecast: step.forecast,
         logEntries,
+        waits: step.waits,
         sources: work.tools.map(({ source }) => source),
       };
     }),

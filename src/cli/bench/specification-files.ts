@@ -1,8 +1,8 @@
 /** The shop's own library of specifications: a folder with a JSON file an entry. */
 import { existsSync } from 'node:fs';
-import { open, readdir, rename } from 'node:fs/promises';
+import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { makeFolder } from '../../files/output.ts';
+import { makeFolder, writeWhole } from '../../files/output.ts';
 import { fileNameOf, type LibraryEntry, libraryEntrySchema, normalName } from '../../job/library.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { readJson } from '../station/json-file.ts';
@@ -54,36 +54,16 @@ export function nameTaken({ kept, folder }: Library, name: string): ProblemError
 }
 
 /** Writes an entry that is not there yet, whole or not at all, and returns its file. */
-export async function writeEntry(folder: string, entry: LibraryEntry): Promise<string> {
+export function writeEntry(folder: string, entry: LibraryEntry): string {
   const path = join(folder, fileNameOf(entry.name));
   makeFolder(folder);
-  await writeJson(path, entry);
+  writeJson(path, entry);
   return path;
 }
 
 /** Writes JSON that people may read, and that no reader sees half of. */
-export async function writeJson(path: string, value: unknown): Promise<void> {
-  const part = `${path}.part`;
-  try {
-    const file = await open(part, 'w');
-    try {
-      await file.writeFile(`${JSON.stringify(value, null, 2)}\n`);
-      await file.sync();
-    } finally {
-      await file.close();
-    }
-    await rename(part, path);
-  } catch (cause) {
-    throw new ProblemError(
-      {
-        code: 'file-not-written',
-        where: path,
-        message: 'the file cannot be written',
-        next: 'Check the rights on its folder, and the disk.',
-      },
-      { cause },
-    );
-  }
+export function writeJson(path: string, value: unknown): void {
+  writeWhole(path, `${JSON.stringify(value, null, 2)}\n`);
 }
 
 async function jsonFiles(folder: string): Promise<readonly string[]> {

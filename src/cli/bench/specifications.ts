@@ -169,7 +169,7 @@ export async function keep(
   entry: LibraryEntry,
   now: Stamp,
 ): Promise<string> {
-  const file = await writeEntry(folder, entry);
+  const file = writeEntry(folder, entry);
   const { specification, enteredBy } = entry;
   if (!stateOf(stationFolder).specifications.has(canonical(withoutNames(specification))))
     await recordStation(stationFolder, [{ type: 'specification-recorded', specification }], now, enteredBy);

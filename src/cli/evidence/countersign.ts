@@ -25,7 +25,7 @@ export async function countersign(
   const signed = countersignRecord(bytes, { privateKey: key.privateKey, signedAt: now() });
   if (!signed.ok) throw new ProblemError({ ...signed.error.problem, where: file });
   const out = options.out ?? file.replace(/(\.record\.json)?$/, '.countersigned.record.json');
-  await writeNew(out, signed.value);
+  writeNew(out, signed.value);
   process.stdout.write(`${safeLine(out)}: countersigned with ${key.kid}.\n`);
   return EXIT.done;
 }

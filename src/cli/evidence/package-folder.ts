@@ -64,9 +64,10 @@ function notRead(code: ProblemCode, where: string, why: string): ProblemError {
 
 /** Files appear whole in a folder that is there. */
 export const folderToWrite = (folder: string): FolderToWrite => ({
-  async write(path, content) {
+  write(path, content) {
     makeFolder(dirname(join(folder, path)));
-    await writeWhole(join(folder, path), content);
+    writeWhole(join(folder, path), content);
+    return Promise.resolve();
   },
 });
 

@@ -26,7 +26,7 @@ export async function share(
   if (!opened.ok) throw new ProblemError({ ...opened.error.problem, where: file });
   const bytes = sharedRecord(opened.value, kinds);
   const out = options.out ?? file.replace(/(\.record\.json)?$/, '.shared.record.json');
-  await writeNew(out, bytes);
+  writeNew(out, bytes);
   const shared = openRecord(bytes);
   if (!shared.ok) throw new Error('a record that was shared cannot be opened');
   print([

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { asSealed, MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
 import type { TrustedTime } from '../../evidence/trust.ts';
 import { inputName, readBytes } from '../../files/input.ts';
+import { writeNew } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { openssl } from './openssl.ts';
@@ -35,7 +36,7 @@ export async function timeStamp(
     const held = await openssl('ts', '-verify', '-queryfile', query, '-in', answer, '-CAfile', ca);
     if (!held.ok) throw refused(authority, 'its answer does not hold');
     const { at } = await tokenIn(answer);
-    await writeFile(token, await readFile(answer), { flag: 'wx' });
+    writeNew(token, await readFile(answer));
     process.stdout.write(`${safeLine(token)}: stamped before ${at}.\n`);
     return EXIT.done;
   } finally {

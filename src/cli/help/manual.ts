@@ -67,12 +67,12 @@ function pageNamed(program: Command, name: string): Page {
 }
 
 /** Where man looks for them: man1/plugmark.1, man7/plugmark-TOPIC.7. */
-async function writePages(program: Command, folder: string): Promise<ExitCode> {
+function writePages(program: Command, folder: string): ExitCode {
   for (const page of allPages(program)) {
     const section = manSection(page);
     const place = join(folder, `man${section}`);
     outputFolder(place);
-    await writeWhole(join(place, `${manName(page)}.${section}`), roffOfPage(page, programVersion()));
+    writeWhole(join(place, `${manName(page)}.${section}`), roffOfPage(page, programVersion()));
   }
   process.stdout.write(`Written to ${folder}: ${TOPICS.length + 1} pages.\n`);
   return EXIT.done;

@@ -1,7 +1,7 @@
-import { rename, writeFile } from 'node:fs/promises';
 import { sameAddress } from '../../../drivers/bluetooth/adopted.ts';
 import type { Candidate } from '../../../drivers/bluetooth/survey.ts';
-import { type Problem, ProblemError } from '../../problem.ts';
+import { writeWhole } from '../../files/output.ts';
+import type { Problem } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
 import { err, ok, orThrow, type Result } from '../../result.ts';
 import { readJson } from './json-file.ts';
@@ -91,16 +91,5 @@ export async function adoptInto(
 ): Promise<void> {
   const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
   const changed = orThrow(adoption(station, wanted, candidate, serial));
-  const part = `${file}.part`;
-  try {
-    await writeFile(part, `${JSON.stringify(changed, null, 2)}\n`, { flag: 'wx' });
-    await rename(part, file);
-  } catch (cause) {
-    throw new ProblemError({
-      code: 'file-not-written',
-      where: file,
-      message: `the station file cannot be written: ${cause instanceof Error ? cause.message : String(cause)}`,
-      next: 'Check the rights on it. Delete a file of the same name that ends in .part.',
-    });
-  }
+  writeWhole(file, `${JSON.stringify(changed, null, 2)}\n`);
 }

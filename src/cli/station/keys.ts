@@ -30,7 +30,7 @@ import { findings, laterLog, newCheckpoint } from './log.ts';
 import { inRecords, logNow, refuseTurned } from './one-history.ts';
 import { folderOf, type Scope, withStationFolder } from './scope.ts';
 import { openStationFolder, recordStation, type StationFolder, stateOf } from './station.ts';
-import { currentKey, keyPath, makeKey, unlocked } from './station-keys.ts';
+import { currentKey, keyPath, makeKey, orNoKeys, unlocked } from './station-keys.ts';
 import { stationKeysIn, TRUST_FILE } from './station-log.ts';
 
 /** Fewer can be tried out in an hour by whoever has the file. */
@@ -90,21 +90,24 @@ export function rotateKey(
     const locked = isLockedKeyFile(oldFile) === true || keeping !== null;
     const passphrase = locked ? await askSecret('passphrase', 'Passphrase for the new key: ') : null;
     if (locked && passphrase === null) throw noPassphrase();
-    const key = makeKey(folder, 'station', passphrase ?? (process.env[SECRETS.passphrase] || null));
     const at = stamp();
-    const event: StationEvent =
-      old === null
-        ? {
-            type: 'key-replaced',
-            key: key.jwk,
-            ...(options.because === undefined ? {} : { because: options.because }),
-          }
-        : {
-            type: 'key-rotated',
-            key: key.jwk,
-            statement: stateSuccession({ log: before.origin, next: key.jwk, at: at.at }, old.privateKey),
-          };
-    await recordStation(stationFolder, [event], at);
+    const key = await orNoKeys(folder, async () => {
+      const made = makeKey(folder, 'station', passphrase ?? (process.env[SECRETS.passphrase] || null));
+      const event: StationEvent =
+        old === null
+          ? {
+              type: 'key-replaced',
+              key: made.jwk,
+              ...(options.because === undefined ? {} : { because: options.because }),
+            }
+          : {
+              type: 'key-rotated',
+              key: made.jwk,
+              statement: stateSuccession({ log: before.origin, next: made.jwk, at: at.at }, old.privateKey),
+            };
+      await recordStation(stationFolder, [event], at);
+      return made;
+    });
     const { origin } = before;
     // The last that the old key signs is a log in which it names the new one, and no other.
     if (old !== null) await newCheckpoint(stationFolder, { origin, key: old });
@@ -198,12 +201,12 @@ export function addTechnician(name: string, options: Scope): Promise<ExitCode> {
       );
     const before = personNamed(state, name)?.key ?? null;
     const key = makeKey(folder, 'technician', pin);
-    process.stdout.write(`${safeLine(name)} signs with ${key.kid}.\n`);
     return {
       events: [{ type: 'person-recorded', person: name, key: key.jwk }],
       afterwards: () => {
         const file = before === null ? null : keyPath(folder, 'technician', thumbprint(before));
         if (file !== null && existsSync(file)) orThrow(destroyKeyFile(file));
+        process.stdout.write(`${safeLine(name)} signs with ${key.kid}.\n`);
       },
     };
   });
@@ -269,10 +272,13 @@ async function changing(options: Scope, change: Change): Promise<ExitCode> {
   const stationFolder = await openStationFolder(await folderOf(options));
   try {
     const at = stamp();
-    const changed = await change(stationFolder, stateOf(stationFolder), at);
-    const { events, afterwards } = 'events' in changed ? changed : { events: changed, afterwards: undefined };
-    if (events.length > 0) await recordStation(stationFolder, events, at);
-    afterwards?.();
+    await orNoKeys(stationFolder.folder, async () => {
+      const changed = await change(stationFolder, stateOf(stationFolder), at);
+      const { events, afterwards } =
+        'events' in changed ? changed : { events: changed, afterwards: undefined };
+      if (events.length > 0) await recordStation(stationFolder, events, at);
+      afterwards?.();
+    });
     return EXIT.done;
   } finally {
     stationFolder.log.close();

@@ -1,8 +1,7 @@
 import { existsSync } from 'node:fs';
-import { link, open, rm } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 import { personNamed } from '../../evidence/station.ts';
-import { outputFile } from '../../files/output.ts';
+import { outputFile, writeNew } from '../../files/output.ts';
 import { misdescribed } from '../../instrument/fitness.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
 import { workOrderSchema } from '../../job/order.ts';
@@ -182,7 +181,7 @@ async function askPeople(dialogue: Dialogue): Promise<readonly string[]> {
   }
 }
 
-/** Writes the file under another name, opens the station, and only then lets the file appear. Ctrl-C waits for the end. */
+/** Opens the station, and only then lets the file appear; never over one that somebody else put there meanwhile. Ctrl-C waits for the end. */
 async function commit(
   path: string,
   file: StationFile,
@@ -191,9 +190,7 @@ async function commit(
 ): Promise<ExitCode> {
   const wait = () => {};
   process.on('SIGINT', wait);
-  const part = `${path}.part`;
   try {
-    await writePart(part, `${JSON.stringify(file, null, 2)}\n`);
     const folder = resolve(dirname(resolve(path)), file.data ?? usualFolder(file.station));
     const station = await openStation(file.station, folder, stamp);
     try {
@@ -205,7 +202,7 @@ async function commit(
           news.map((person) => ({ type: 'person-recorded', person, key: null })),
           stamp(),
         );
-      await appear(part, path);
+      writeNew(path, `${JSON.stringify(file, null, 2)}\n`);
       dialogue.say(`\nThe station ${safeLine(file.station)} is set up.`);
       dialogue.say(`  station file  ${safeLine(path)}`);
       dialogue.say(`  log and keys  ${safeLine(folder)}`);
@@ -219,41 +216,7 @@ async function commit(
       station.log.close();
     }
   } finally {
-    await rm(part, { force: true });
     process.off('SIGINT', wait);
-  }
-}
-
-async function writePart(part: string, content: string): Promise<void> {
-  try {
-    const file = await open(part, 'w');
-    try {
-      await file.writeFile(content);
-      await file.sync();
-    } finally {
-      await file.close();
-    }
-  } catch (cause) {
-    throw new ProblemError(
-      {
-        code: 'file-not-written',
-        where: part,
-        message: 'the station file cannot be written',
-        next: 'Name a file in a folder that you may write to with --station.',
-      },
-      { cause },
-    );
-  }
-}
-
-/** Never over a file that somebody else put there meanwhile. */
-async function appear(part: string, path: string): Promise<void> {
-  try {
-    await link(part, path);
-  } catch (cause) {
-    if (cause instanceof Error && 'code' in cause && cause.code === 'EEXIST')
-      throw new ProblemError(fileThere(path));
-    throw cause;
   }
 }
 

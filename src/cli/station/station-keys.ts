@@ -1,5 +1,5 @@
 /** The key files of a station: its own keys and those of its technicians. */
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { newKey, readKeyFile, type StationKey, writeKeyFile } from '../../../db/keyfile.ts';
 import { type PublicJwk, thumbprint } from '../../evidence/jwk.ts';
@@ -24,6 +24,22 @@ export function makeKey(
   const key = newKey();
   orThrow(writeKeyFile(keyPath(folder, role, key.kid), key, passphrase));
   return key;
+}
+
+/** What is done with new keys comes about, or their files go again. */
+export async function orNoKeys<T>(folder: string, work: () => Promise<T>): Promise<T> {
+  const before = keyFiles(folder);
+  try {
+    return await work();
+  } catch (cause) {
+    for (const file of keyFiles(folder)) if (!before.includes(file)) rmSync(file, { force: true });
+    throw cause;
+  }
+}
+
+function keyFiles(folder: string): readonly string[] {
+  const keys = join(folder, KEYS_FOLDER);
+  return existsSync(keys) ? readdirSync(keys).map((name) => join(keys, name)) : [];
 }
 
 /** The key that signs for the station now; asks for its passphrase where it has one. */

@@ -6,6 +6,7 @@ import { openLogToRead } from '../../../db/read-only.ts';
 import type { Draft, Stamp } from '../../evidence/log.ts';
 import { newsOf, type StationState, stationOf } from '../../evidence/station.ts';
 import type { StationEvent } from '../../evidence/station-event.ts';
+import type { TrustList } from '../../evidence/trust.ts';
 import { makeFolder } from '../../files/output.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
@@ -14,7 +15,7 @@ import { watched } from '../terminal/progress.ts';
 import { SECRETS } from '../terminal/secret.ts';
 import { currentKey, makeKey } from './station-keys.ts';
 import { logPath, logThere, lostBehindNew, lostLog, TRUST_FILE } from './station-log.ts';
-import { readTrust, writeTrust } from './trust-file.ts';
+import { ownTrust, preparedTrust, renewTrustFile } from './trust-file.ts';
 
 /** A station's folder: its log, its keys, and the list of them for those who verify. */
 export interface StationFolder {
@@ -44,6 +45,7 @@ export async function openStation(name: string, folder: string, stamp: () => Sta
     const stationFolder = { folder, log, trustFile: join(folder, TRUST_FILE) };
     const state = stationOf(log.stationEntries());
     const key = state === null ? await setUp(stationFolder, name, stamp()) : await currentKey(folder, state);
+    await renewTrust(stationFolder);
     return { ...stationFolder, name, key };
   } catch (cause) {
     log.close();
@@ -68,6 +70,14 @@ function refuse(problem: Problem | null): void {
 
 /** Bars for what opening and asking a large log may take. */
 const shown = (): Opening => ({
+  mended: () =>
+    void process.stderr.write(
+      'The tables for look-up were damaged. They were made again from the log, which is whole.\n',
+    ),
+  cutOff: (entries) =>
+    void process.stderr.write(
+      `The last write to the log was cut off, as by a power cut${entries === 0 ? '' : `: up to ${entries} entries`}. What it would have shown, nobody was shown.\n`,
+    ),
   jobs: watched('jobs listed anew'),
   history: watched('jobs read for the history'),
   check: watched('entries checked'),
@@ -105,18 +115,37 @@ export async function recordStation(
   stamp: Stamp,
   by = 'station',
 ) {
-  // A list that cannot be read is told before anything is written.
-  const before = await readTrust(stationFolder.trustFile);
-  stationFolder.log.appendStation(
-    events.map((event) => ({ by, event })),
-    stamp,
-  );
-  await writeTrust(stationFolder.trustFile, stateOf(stationFolder), before);
+  const { log, trustFile } = stationFolder;
+  const before = await trustBefore(stationFolder);
+  const after = stationOf([...log.stationEntries(), ...events.map((event) => ({ event, at: stamp.at }))]);
+  if (after === null) throw new Error('a station that was never set up');
+  // All that may fail is done before the log goes on.
+  const list = preparedTrust(trustFile, after, before);
+  try {
+    log.appendStation(
+      events.map((event) => ({ by, event })),
+      stamp,
+    );
+  } catch (cause) {
+    list.drop();
+    throw cause;
+  }
+  list.put();
+}
+
+/** What the trust list has beside the station's own keys. Where it was lost, a line on the error output says so. */
+async function trustBefore({ trustFile }: StationFolder): Promise<TrustList> {
+  const { list, lost } = await ownTrust(trustFile);
+  if (lost !== null)
+    process.stderr.write(
+      `${safeLine(`${trustFile} was ${lost}. It was made again from the log. Add the keys of others again: the log does not have them.`)}\n`,
+    );
+  return list;
 }
 
 /** Brings the trust list up to what the log says. */
 export async function renewTrust(stationFolder: StationFolder): Promise<void> {
-  await writeTrust(stationFolder.trustFile, stateOf(stationFolder), await readTrust(stationFolder.trustFile));
+  await renewTrustFile(stationFolder.trustFile, stateOf(stationFolder), await trustBefore(stationFolder));
 }
 
 /** Opens a job in the log, behind everything about people, instruments and figures that the log did not know yet. */

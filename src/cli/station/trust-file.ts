@@ -1,8 +1,11 @@
 /** The trust list in a station's folder, for those who verify its records. */
-import { readFile, rename, writeFile } from 'node:fs/promises';
+import { existsSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { StationState } from '../../evidence/station.ts';
 import { parseTrustList, type TrustList } from '../../evidence/trust.ts';
+import { prepared, writeNew, writeWhole } from '../../files/output.ts';
+import type { Prepared } from '../../files/whole-file.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { stationKeysIn, TRUST_FILE } from './station-log.ts';
@@ -27,11 +30,29 @@ export async function readTrust(file: string): Promise<TrustList> {
   return orThrow(parseTrustList(bytes, file));
 }
 
+/** The station's own list as it lies there; one that is empty or damaged is kept beside it, and begins anew. */
+export async function ownTrust(
+  file: string,
+): Promise<{ readonly list: TrustList; readonly lost: string | null }> {
+  try {
+    return { list: await readTrust(file), lost: null };
+  } catch (cause) {
+    if (!(cause instanceof ProblemError)) throw cause;
+    const bytes = await readFile(file).catch(() => null);
+    // It cannot be read at all: nobody knows what is in it.
+    if (bytes === null) throw cause;
+    if (bytes.length === 0) return { list: { keys: [] }, lost: 'empty' };
+    const kept = freeName(`${file}.damaged`);
+    writeNew(kept, bytes);
+    return { list: { keys: [] }, lost: `damaged; it is kept as ${kept}` };
+  }
+}
+
 /**
  * The keys of the station as a trust list: what the log says of each, and every other key that the list had before. A
  * revocation stays, though a log that was restored may not know of it.
  */
-export async function writeTrust(file: string, state: StationState, before: TrustList): Promise<void> {
+function trustText(state: StationState, before: TrustList): string {
   const common = { use: 'sig', alg: 'Ed25519' };
   const revoked = (kid: string) => {
     const found = state.revoked.get(kid) ?? before.keys.find((key) => key.kid === kid)?.revoked;
@@ -54,8 +75,24 @@ export async function writeTrust(file: string, state: StationState, before: Trus
     };
   });
   const others = before.keys.filter(({ kid }) => keys.every((key) => key.kid !== kid));
-  await writeFile(`${file}.part`, `${JSON.stringify({ keys: [...keys, ...others] }, null, 2)}\n`);
-  await rename(`${file}.part`, file);
+  return `${JSON.stringify({ keys: [...keys, ...others] }, null, 2)}\n`;
+}
+
+function freeName(start: string): string {
+  let free = start;
+  for (let i = 2; existsSync(free); i++) free = `${start}-${i}`;
+  return free;
+}
+
+/** The list on disk, all but its name: to be had before the log goes on. Whoever reads it may, by the umask of the shop. */
+export const preparedTrust = (file: string, state: StationState, before: TrustList): Prepared =>
+  prepared(file, trustText(state, before));
+
+/** Writes the list where it does not say what the log says. */
+export async function renewTrustFile(file: string, state: StationState, before: TrustList): Promise<void> {
+  const text = trustText(state, before);
+  const there = await readFile(file, 'utf8').catch(() => null);
+  if (there !== text) writeWhole(file, text);
 }
 
 /** Thumbprints of the keys in the folder, and of those that its trust list has under the same name. */

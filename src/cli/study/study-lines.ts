@@ -1,4 +1,3 @@
-import { createInterface } from 'node:readline';
 import type { Readable } from 'node:stream';
 import { finalize } from 'rxjs';
 import { due, lastMeasured } from '../../audit/gauge-exercise.ts';
@@ -7,6 +6,7 @@ import type { StudyCommand, StudyRun, StudyState } from '../../pipeline/run-stud
 import { UNIT_TEXT } from '../../report/figures.ts';
 import { linkEndText } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
+import { hearLines } from '../terminal/lines.ts';
 
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 const COMMANDS: Readonly<Record<string, StudyCommand>> = { back: 'back', pause: 'pause' };
@@ -16,7 +16,6 @@ const COMMANDS: Readonly<Record<string, StudyCommand>> = { back: 'back', pause: 
  * a figure: it would be in sight when the same part comes again, and the study would not be blind.
  */
 export function studyInLines(run: StudyRun, input: Readable, say: (line: string) => void): Promise<void> {
-  const keyboard = createInterface({ input, terminal: false });
   let shown: StudyState | null = null;
   const show = (state: StudyState) => {
     const lines = linesOf(shown?.sitting ?? null, state.sitting);
@@ -25,13 +24,17 @@ export function studyInLines(run: StudyRun, input: Readable, say: (line: string)
     if (state.finished !== null) run.leave();
   };
   const whole = () => due(run.state().sitting.exercise) === null;
-  keyboard.on('line', (line) => {
+  const hear = (line: string) => {
     const text = line.trim();
     if (text.toLowerCase() === 'quit') return run.leave();
     if (text === '') return run.command(run.state().sitting.asked === null ? 'record' : 'take');
     run.command(COMMANDS[text.toLowerCase()] ?? { typed: text });
+  };
+  const stopHearing = hearLines(input, {
+    line: hear,
+    tooLong: () => say('That line is too long, and is not taken.'),
+    end: () => (whole() ? run.command('record') : run.leave()),
   });
-  keyboard.on('close', () => (whole() ? run.command('record') : run.leave()));
   for (const signal of SIGNALS) process.on(signal, run.leave);
   say(
     'Type "back" to take the last reading back, "pause" to stop and go on, "quit" to leave. Readings taken are kept.',
@@ -40,8 +43,7 @@ export function studyInLines(run: StudyRun, input: Readable, say: (line: string)
     run.state$
       .pipe(
         finalize(() => {
-          keyboard.removeAllListeners();
-          keyboard.close();
+          stopHearing();
           // Closed in the middle of a line it goes on waiting for the next one, and the program with it.
           input.destroy();
           for (const signal of SIGNALS) process.off(signal, run.leave);

@@ -1,6 +1,7 @@
 /** Plain questions on a terminal or a pipe, a line an answer. */
 import { createInterface } from 'node:readline';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { LONGEST_LINE } from './lines.ts';
 import { wrapped } from './wrapped.ts';
 
 export interface Dialogue {
@@ -114,7 +115,9 @@ function fromPipe(heard: () => void): Source {
   let rest = '';
   let ended = false;
   const onData = (text: string) => {
-    rest += text;
+    // No answer is longer; of one that is, the end is not wanted, and its question refuses the rest.
+    const end = rest.length > LONGEST_LINE ? text.indexOf('\n') : 0;
+    rest += end < 0 ? '' : text.slice(end);
     stdin.pause();
     heard();
   };
@@ -128,7 +131,7 @@ function fromPipe(heard: () => void): Source {
     take: () => {
       const end = rest.indexOf('\n');
       if (end < 0 && !(ended && rest !== '')) return undefined;
-      const line = end < 0 ? rest : rest.slice(0, end);
+      const line = (end < 0 ? rest : rest.slice(0, end)).slice(0, LONGEST_LINE + 1);
       rest = end < 0 ? '' : rest.slice(end + 1);
       return line;
     },

@@ -1,5 +1,5 @@
 /** The station's log and key, looked at on a copy: nothing in the station's folder is touched. */
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -9,9 +9,10 @@ import { openStationLog, type StationLogFile } from '../../../../db/log.ts';
 import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../../../db/problems.ts';
 import { bytesOf, tooLargeToCopy } from '../../../../db/read-only.ts';
 import { type StationState, stationOf } from '../../../evidence/station.ts';
+import { parseTrustList } from '../../../evidence/trust.ts';
 import { ProblemError } from '../../../problem.ts';
 import { keyMissing, keyPath } from '../station-keys.ts';
-import { logPath, lostBehindNew, lostLog, stationKeysIn } from '../station-log.ts';
+import { logPath, lostBehindNew, lostLog, stationKeysIn, TRUST_FILE } from '../station-log.ts';
 import { bad, type Finding, fromProblem, good, warning } from './finding.ts';
 
 const MB = 1e6;
@@ -109,6 +110,7 @@ function lookedAt(log: StationLogFile, folder: string): StationHealth {
       ...textFinding(texts.length),
       keyFinding(state, folder),
       ...openOldKeys(state, folder),
+      trustFinding(state, folder),
       ...strangeKeys(state, folder),
     ],
     lastEntry: at,
@@ -133,6 +135,20 @@ function openOldKeys(state: StationState | null, folder: string): readonly Findi
       `Destroy it: plugmark keys destroy ${kid}. To keep it, lock it: plugmark keys lock`,
     ),
   );
+}
+
+/** Records are verified with it, the station's own among them. */
+function trustFinding(state: StationState | null, folder: string): Finding {
+  const file = join(folder, TRUST_FILE);
+  const kid = state?.keys.at(-1)?.kid;
+  if (kid === undefined) return warning('trust list', 'none yet', 'It is made with the first key.');
+  const next = 'It is made again from the log when a job is opened or a key is changed.';
+  if (!existsSync(file)) return bad('trust list', `${file} is missing`, next);
+  const read = parseTrustList(readFileSync(file), file);
+  if (!read.ok) return bad('trust list', `${file} cannot be read: ${read.error.message}`, next);
+  if (read.value.keys.every((key) => key.kid !== kid))
+    return bad('trust list', `${file} does not have the station's key ${kid}`, next);
+  return good('trust list', `${read.value.keys.length} keys, the station's own among them`);
 }
 
 /** Keys of a station are made with a log, and stay in it. */
