@@ -62,23 +62,24 @@ function varints(text: string, expected: number, where: string): Result<number[]
   let scale = 1;
   for (let offset = 0; offset < bytes.length; offset++) {
     const byte = bytes[offset] ?? 0;
-    // Most steps are short.
-    if (byte < 128 && scale === 1) {
-      out.push((byte >>> 1) ^ -(byte & 1));
-      continue;
-    }
     value += (byte & 127) * scale;
     scale *= 128;
     if (value > Number.MAX_SAFE_INTEGER) return bad(`byte ${offset}: the integer is too large`);
     if (byte >= 128) continue;
-    if (byte === 0) return bad(`byte ${offset}: expected the shortest form of the integer`);
-    out.push(value % 2 === 0 ? value / 2 : -(value + 1) / 2);
+    if (byte === 0 && scale > 128) return bad(`byte ${offset}: expected the shortest form of the integer`);
+    out.push(signed(value));
     value = 0;
     scale = 1;
   }
   if (scale !== 1) return bad('the last integer is cut off');
   if (out.length !== expected) return bad(`expected ${expected} integers, found ${out.length}`);
   return ok(out);
+}
+
+/** 0, 1, 2, 3 … stand for 0, -1, 1, -2 …; nearly all of them are short enough for arithmetic in 32 bits. */
+function signed(value: number): number {
+  if (value < 2 ** 31) return (value >>> 1) ^ -(value & 1);
+  return value % 2 === 0 ? value / 2 : -(value + 1) / 2;
 }
 
 function problem(where: string, message: string): Problem {
