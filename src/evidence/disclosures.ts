@@ -160,12 +160,15 @@ class Revealing {
     if ('_sd' in value) return this.#text(value, [...this.#path]);
     if ('...' in value)
       throw this.#refused(this.#path, '"..." conceals an element of a list, which no record does');
-    const changed: [string, JsonValue][] = [];
-    for (const [name, member] of Object.entries(value)) {
+    let changed: [string, JsonValue][] | null = null;
+    for (const name of Object.keys(value)) {
+      const member = value[name] ?? null;
       const revealed = this.#at(name, member);
-      if (revealed !== member) changed.push([name, revealed]);
+      if (revealed === member) continue;
+      changed ??= [];
+      changed.push([name, revealed]);
     }
-    return changed.length === 0 ? value : { ...value, ...Object.fromEntries(changed) };
+    return changed === null ? value : { ...value, ...Object.fromEntries(changed) };
   }
 
   #at(step: string | number, value: JsonValue): JsonValue {

@@ -66,8 +66,8 @@ function isPlain(value: JsonValue, depth: number): boolean {
   if (depth === 0) return false;
   if (Array.isArray(value)) return value.every((item) => isPlain(item, depth - 1));
   let before = '';
-  for (const [name, item] of Object.entries(value)) {
-    if (name < before || name === '__proto__' || !isPlain(item, depth - 1)) return false;
+  for (const name of Object.keys(value)) {
+    if (name < before || name === '__proto__' || !isPlain(value[name] ?? null, depth - 1)) return false;
     before = name;
   }
   return true;
