@@ -9,7 +9,7 @@ import { WITHHELD } from '../personal.ts';
 import { type Problem, pathText } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import { fromBase64url, toBase64url } from './base64url.ts';
-import { canonical, type JsonValue } from './canonical.ts';
+import { canonical, isList, type JsonValue } from './canonical.ts';
 import { type Place, replacedAt } from './personal-places.ts';
 import { parseStrictJson } from './strict-json.ts';
 
@@ -147,7 +147,7 @@ class Revealing {
   /** Copies only what is on the way to a text: most of a record is samples. */
   of(value: JsonValue): JsonValue {
     if (typeof value !== 'object' || value === null) return value;
-    if (Array.isArray(value)) {
+    if (isList(value)) {
       let list: JsonValue[] | null = null;
       for (const [i, item] of value.entries()) {
         const revealed = this.#at(i, item);
