@@ -10,6 +10,9 @@ export type JsonValue =
   | readonly JsonValue[]
   | { readonly [name: string]: JsonValue };
 
+/** Of JSON, which `Array.isArray` cannot tell from an object where the list may not be written to. */
+export const isList = (value: JsonValue): value is readonly JsonValue[] => Array.isArray(value);
+
 const LONE_SURROGATE = /\p{Surrogate}/u;
 
 /**

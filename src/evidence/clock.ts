@@ -1,5 +1,5 @@
 /** What the two clocks of a job say of one another: the monotonic one cannot run back, the wall clock may be set. */
-import { decodeTimes } from '../pull/trace.ts';
+import { lastTakenUs } from '../pull/trace.ts';
 import type { LogEntry, StationEntry } from './log.ts';
 
 /** A jump of the wall clock against the monotonic one. */
@@ -76,7 +76,5 @@ const isReplayed = (replayed: ReadonlySet<string>, { event }: LogEntry): boolean
 function lastSampleUs({ event }: LogEntry): number | null {
   if ('atUs' in event) return event.atUs;
   if ('toUs' in event) return event.toUs;
-  if (event.type !== 'readings') return null;
-  const atUs = decodeTimes(event);
-  return atUs.ok ? (atUs.value.at(-1) ?? null) : null;
+  return event.type === 'readings' ? lastTakenUs(event) : null;
 }

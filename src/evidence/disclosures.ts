@@ -9,7 +9,7 @@ import { WITHHELD } from '../personal.ts';
 import { type Problem, pathText } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import { fromBase64url, toBase64url } from './base64url.ts';
-import { canonical, type JsonValue } from './canonical.ts';
+import { canonical, isList, type JsonValue } from './canonical.ts';
 import { type Place, replacedAt } from './personal-places.ts';
 import { parseStrictJson } from './strict-json.ts';
 
@@ -147,7 +147,7 @@ class Revealing {
   /** Copies only what is on the way to a text: most of a record is samples. */
   of(value: JsonValue): JsonValue {
     if (typeof value !== 'object' || value === null) return value;
-    if (Array.isArray(value)) {
+    if (isList(value)) {
       let list: JsonValue[] | null = null;
       for (const [i, item] of value.entries()) {
         const revealed = this.#at(i, item);
@@ -160,12 +160,15 @@ class Revealing {
     if ('_sd' in value) return this.#text(value, [...this.#path]);
     if ('...' in value)
       throw this.#refused(this.#path, '"..." conceals an element of a list, which no record does');
-    const changed: [string, JsonValue][] = [];
-    for (const [name, member] of Object.entries(value)) {
+    let changed: [string, JsonValue][] | null = null;
+    for (const name of Object.keys(value)) {
+      const member = value[name] ?? null;
       const revealed = this.#at(name, member);
-      if (revealed !== member) changed.push([name, revealed]);
+      if (revealed === member) continue;
+      changed ??= [];
+      changed.push([name, revealed]);
     }
-    return changed.length === 0 ? value : { ...value, ...Object.fromEntries(changed) };
+    return changed === null ? value : { ...value, ...Object.fromEntries(changed) };
   }
 
   #at(step: string | number, value: JsonValue): JsonValue {

@@ -90,18 +90,31 @@ export function personalPlaces(schema: Schema, value: unknown): readonly Persona
   return found;
 }
 
-function walk(plan: Plan, value: unknown, place: Place, found: PersonalPlace[]): void {
+/** `way` leads to the value; it is the same list throughout, and as it was when this is done. */
+function walk(plan: Plan, value: unknown, way: (string | number)[], found: PersonalPlace[]): void {
   if (plan === null || value === undefined || value === null) return;
   if (plan.is === 'personal') {
     if (typeof value === 'string' && !plan.except.has(value))
-      found.push({ place, kind: plan.kind, text: value });
+      found.push({ place: [...way], kind: plan.kind, text: value });
   } else if (plan.is === 'array') {
     if (Array.isArray(value))
-      for (const [i, item] of value.entries()) walk(plan.element, item, [...place, i], found);
+      for (const [i, item] of value.entries()) walkInto(i, plan.element, item, way, found);
   } else if (isObject(value)) {
-    if (plan.is === 'choice') walk(plan.options.get(value[plan.by]) ?? null, value, place, found);
-    else for (const [name, member] of plan.members) walk(member, value[name], [...place, name], found);
+    if (plan.is === 'choice') walk(plan.options.get(value[plan.by]) ?? null, value, way, found);
+    else for (const [name, member] of plan.members) walkInto(name, member, value[name], way, found);
   }
+}
+
+function walkInto(
+  step: string | number,
+  plan: Plan,
+  value: unknown,
+  way: (string | number)[],
+  found: PersonalPlace[],
+): void {
+  way.push(step);
+  walk(plan, value, way, found);
+  way.pop();
 }
 
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>

@@ -7,7 +7,7 @@
 import type { Problem } from '../problem.ts';
 import type { ProblemCode } from '../problem-code.ts';
 import { err, ok, type Result } from '../result.ts';
-import { canonicalBytes, type JsonValue } from './canonical.ts';
+import { canonicalBytes, isList, type JsonValue } from './canonical.ts';
 import { Fault, MAX_DEPTH, StrictReader } from './strict-reader.ts';
 import { firstInvalidByte } from './utf8.ts';
 
@@ -64,10 +64,10 @@ function isPlain(value: JsonValue, depth: number): boolean {
   if (typeof value === 'number') return Math.abs(value) <= Number.MAX_SAFE_INTEGER;
   if (typeof value !== 'object' || value === null) return true;
   if (depth === 0) return false;
-  if (Array.isArray(value)) return value.every((item) => isPlain(item, depth - 1));
+  if (isList(value)) return value.every((item) => isPlain(item, depth - 1));
   let before = '';
-  for (const [name, item] of Object.entries(value)) {
-    if (name < before || name === '__proto__' || !isPlain(item, depth - 1)) return false;
+  for (const name of Object.keys(value)) {
+    if (name < before || name === '__proto__' || !isPlain(value[name] ?? null, depth - 1)) return false;
     before = name;
   }
   return true;

@@ -59,7 +59,11 @@ function stretchOf(samples: Samples, first: number, last: number, atUs: number, 
       sumNm += samples.nm(i);
       count++;
       i++;
-    } while (i <= last && samples.timeUs(i) < fromUs + AVERAGED_US && isAway(samples.timeUs(i), fromUs, atUs));
+    } while (
+      i <= last &&
+      samples.timeUs(i) < fromUs + AVERAGED_US &&
+      isAway(samples.timeUs(i), fromUs, atUs)
+    );
     us[size] = sumUs / count;
     nm[size] = sumNm / count;
     noise[size] = (sigma * sigma) / count;

@@ -36,7 +36,9 @@ export function evened(recent: RecentSamples, at: number, arrivals: Arrivals): S
   while (recent.has(first - 1) && recent.timeUs(at) - recent.timeUs(first - 1) <= TOP_REACH_US) first--;
   let end = at + 1;
   while (recent.has(end) && recent.timeUs(end) - recent.timeUs(at) <= BEHIND_US) end++;
-  const intervalUs = arrivals.bunched ? arrivals.intervalUs : stepHere(recent, first, end, arrivals.intervalUs);
+  const intervalUs = arrivals.bunched
+    ? arrivals.intervalUs
+    : stepHere(recent, first, end, arrivals.intervalUs);
   const ends = packetEnds(recent, first, end, { ...arrivals, intervalUs });
   const missing = missingBefore(ends, packetUs);
   const gone = new Float64Array(end - first);
@@ -105,7 +107,10 @@ function missingBefore(ends: readonly PacketEnd[], packetUs: number): number[] {
     return lateUs;
   };
   const jitterUs = medianOf(
-    Float64Array.from(ends, ({ lateUs }, k) => lateUs - Math.max(least(k - PACKETS, k + 1), least(k, k + PACKETS))),
+    Float64Array.from(
+      ends,
+      ({ lateUs }, k) => lateUs - Math.max(least(k - PACKETS, k + 1), least(k, k + PACKETS)),
+    ),
   );
   return ends.map(({ lateUs }, k) => {
     if (k === 0) return 0;

@@ -36,7 +36,8 @@ export class Side {
     this.#rows = new Float64Array(ROW * (to - from + 3));
     const step = start <= end ? 1 : -1;
     for (let i = start; ; i += step) {
-      if (i !== start) spline.take(Math.abs((us[i] ?? 0) - (us[i - step] ?? 0)) / 1e6, nm[i] ?? 0, noise[i] ?? 0);
+      if (i !== start)
+        spline.take(Math.abs((us[i] ?? 0) - (us[i - step] ?? 0)) / 1e6, nm[i] ?? 0, noise[i] ?? 0);
       if (i >= from - 1 && i <= to + 1) this.#note(i, spline);
       if (i === end) break;
     }

@@ -67,32 +67,40 @@ function differences(values: readonly number[]): string {
 
 const asText = (bytes: readonly number[]): string => Buffer.from(bytes).toString('base64');
 
-function varints(text: string, expected: number, where: string): Result<number[]> {
-  const bad = (message: string): Result<number[]> => err(problem(where, message));
+/** Hands over the integers of a list one by one; the place where the coding is broken, or null. */
+function eachInteger(
+  text: string,
+  expected: number,
+  where: string,
+  take: (value: number) => void,
+): Problem | null {
   const bytes = Buffer.from(text, 'base64');
-  if (bytes.toString('base64') !== text) return bad('expected base64 without breaks or spare bits');
-  const out: number[] = [];
+  if (bytes.toString('base64') !== text)
+    return problem(where, 'expected base64 without breaks or spare bits');
+  let found = 0;
   let value = 0;
   let scale = 1;
   for (let offset = 0; offset < bytes.length; offset++) {
     const byte = bytes[offset] ?? 0;
-    // Most steps are short.
-    if (byte < 128 && scale === 1) {
-      out.push((byte >>> 1) ^ -(byte & 1));
-      continue;
-    }
     value += (byte & 127) * scale;
     scale *= 128;
-    if (value > Number.MAX_SAFE_INTEGER) return bad(`byte ${offset}: the integer is too large`);
+    if (value > Number.MAX_SAFE_INTEGER) return problem(where, `byte ${offset}: the integer is too large`);
     if (byte >= 128) continue;
-    if (byte === 0) return bad(`byte ${offset}: expected the shortest form of the integer`);
-    out.push(value % 2 === 0 ? value / 2 : -(value + 1) / 2);
+    if (byte === 0 && scale > 128)
+      return problem(where, `byte ${offset}: expected the shortest form of the integer`);
+    take(signed(value));
+    found++;
     value = 0;
     scale = 1;
   }
-  if (scale !== 1) return bad('the last integer is cut off');
-  if (out.length !== expected) return bad(`expected ${expected} integers, found ${out.length}`);
-  return ok(out);
+  if (scale !== 1) return problem(where, 'the last integer is cut off');
+  return found === expected ? null : problem(where, `expected ${expected} integers, found ${found}`);
+}
+
+/** 0, 1, 2, 3 … stand for 0, -1, 1, -2 …; nearly all of them are short enough for arithmetic in 32 bits. */
+function signed(value: number): number {
+  if (value < 2 ** 31) return (value >>> 1) ^ -(value & 1);
+  return value % 2 === 0 ? value / 2 : -(value + 1) / 2;
 }
 
 function problem(where: string, message: string): Problem {
@@ -104,42 +112,51 @@ function problem(where: string, message: string): Problem {
   };
 }
 
-/** When the samples were taken, or the place where the coding is broken. */
-export function decodeTimes({ times, count, startUs }: CodedSamples): Result<number[]> {
-  const steps = varints(times, count - 1, 'times');
-  if (!steps.ok) return steps;
-  const atUs = [startUs];
+/** When each sample was taken, one by one; the place where the coding is broken, or null. */
+function eachTime({ times, count, startUs }: CodedSamples, take: (atUs: number) => void): Problem | null {
   let at = startUs;
   let step = 0;
-  for (const change of steps.value) {
+  let n = 1;
+  let back: number | null = null;
+  take(at);
+  const fault = eachInteger(times, count - 1, 'times', (change) => {
     step += change;
-    if (step < 0)
-      return err(problem('times', `sample ${atUs.length + 1} lies before the one in front of it`));
     at += step;
-    atUs.push(at);
-  }
-  return ok(atUs);
+    n++;
+    if (step < 0) back ??= n;
+    take(at);
+  });
+  if (fault !== null || back === null) return fault;
+  return problem('times', `sample ${back} lies before the one in front of it`);
+}
+
+/** When the last sample was taken; null where the coding is broken. */
+export function lastTakenUs(coded: CodedSamples): number | null {
+  let last = coded.startUs;
+  const fault = eachTime(coded, (atUs) => {
+    last = atUs;
+  });
+  return fault === null ? last : null;
 }
 
 /** The samples back, or the place where the coding is broken. Accepts only what {@link encodeSamples} would write. */
 export function decodeSamples(coded: CodedSamples): Result<Samples> {
-  const atUs = decodeTimes(coded);
-  if (!atUs.ok) return atUs;
-  const counts = summed(coded.counts, coded.count, 'counts');
-  if (!counts.ok) return counts;
-  const angles = coded.angles === undefined ? null : summed(coded.angles, coded.count, 'angles');
-  if (angles?.ok === false) return angles;
-  return ok({ atUs: atUs.value, counts: counts.value, ...(angles === null ? {} : { angles: angles.value }) });
+  const atUs: number[] = [];
+  const counts: number[] = [];
+  const angles: number[] = [];
+  const fault =
+    eachTime(coded, (at) => atUs.push(at)) ??
+    eachSum(coded.counts, coded.count, 'counts', counts) ??
+    (coded.angles === undefined ? null : eachSum(coded.angles, coded.count, 'angles', angles));
+  if (fault !== null) return err(fault);
+  return ok({ atUs, counts, ...(coded.angles === undefined ? {} : { angles }) });
 }
 
-function summed(text: string, expected: number, where: string): Result<number[]> {
-  const steps = varints(text, expected, where);
-  if (!steps.ok) return steps;
-  let sum = 0;
-  return ok(
-    steps.value.map((step) => {
-      sum += step;
-      return sum;
-    }),
-  );
+/** Figures from their differences, one behind the other into `into`; the place where the coding is broken, or null. */
+function eachSum(text: string, expected: number, where: string, into: number[]): Problem | null {
+  let last = 0;
+  return eachInteger(text, expected, where, (difference) => {
+    last += difference;
+    into.push(last);
+  });
 }

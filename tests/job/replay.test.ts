@@ -3,6 +3,8 @@ import type { JobEvent } from '../../src/job/event.ts';
 import { foldAll } from '../../src/job/fold.ts';
 import { replay } from '../../src/job/replay.ts';
 import { OPEN_EDITION } from '../../src/job/rules.ts';
+import { decodeSamples, encodeSamples } from '../../src/pull/trace.ts';
+import { orThrow } from '../../src/result.ts';
 import { handsOn, workshop } from './workshop.ts';
 
 /** A job with everything in it: a stop short, a second click, an overpull backed out, a lost link, questions. */
@@ -42,6 +44,27 @@ describe('judging a job again from its events', () => {
     expect(again.ok).toBe(true);
     if (again.ok) expect(again.value.state()).toEqual(shop.bench.state());
     expect(foldAll(shop.events)).toEqual(shop.bench.state());
+  });
+
+  it('does not mind in how many pieces the samples were written', () => {
+    const pieces = eventfulJob().events.flatMap((event) => {
+      if (event.type !== 'readings' || event.count === 1) return [event];
+      const { atUs, counts } = orThrow(decodeSamples(event));
+      const at = Math.ceil(event.count / 3);
+      const part = (from: number, to: number): JobEvent => {
+        const coded = encodeSamples({ atUs: atUs.slice(from, to), counts: counts.slice(from, to) });
+        return { ...event, first: event.first + from, ...coded };
+      };
+      return [part(0, at), part(at, event.count)];
+    });
+    expect(replay(pieces).ok).toBe(true);
+  });
+
+  it('finds nothing twice where it goes on: what was written is not written again', () => {
+    const shop = eventfulJob();
+    const again = replay(shop.events);
+    if (!again.ok) throw new Error(again.error.message);
+    expect(again.value.accept({ kind: 'flush' })).toEqual({ ok: true, value: [] });
   });
 
   it.each<[string, (events: JobEvent[]) => JobEvent[]]>([

@@ -88,6 +88,34 @@ describe('finding a pull', () => {
     expect(pull?.rise.reachedMs).toEqual([...(pull?.rise.reachedMs ?? [])].sort((a, b) => a - b));
   });
 
+  it.each([1, 0.5, 0.1])(
+    'knows a peak from which the hand comes down for seconds, at a reading every %d ms',
+    (stepMs) => {
+      const corners = [rest, { atMs: 1000, nm: 0 }, { atMs: 1600, nm: 27 }, { atMs: 5600, nm: 24 }];
+      const [pull] = pullsIn(drawn([...corners, { atMs: 5900, nm: 0 }, { atMs: 6300, nm: 0 }], stepMs));
+      expect(Math.abs((pull?.peakNm ?? 0) - 27)).toBeLessThan(0.05);
+      expect(Math.abs((pull?.peakUs ?? 0) / 1000 - 1600)).toBeLessThan(20);
+    },
+  );
+
+  it('gives the highest of two tops that lie close together, whichever comes first', () => {
+    for (const [first, second] of [
+      [27, 26.6],
+      [26.6, 27],
+    ] as const) {
+      const dip = { atMs: 1800, nm: 25.6 };
+      const corners = [
+        rest,
+        { atMs: 1000, nm: 0 },
+        { atMs: 1600, nm: first },
+        dip,
+        { atMs: 2000, nm: second },
+      ];
+      const [pull] = pullsIn(drawn([...corners, { atMs: 2300, nm: 0 }, { atMs: 2700, nm: 0 }], 2));
+      expect(Math.abs((pull?.peakNm ?? 0) - 27)).toBeLessThan(0.1);
+    }
+  });
+
   it('tells how far the tool was turned, where it tells the angle', () => {
     const deg = (atUs: number) => Math.max(0, Math.min(atUs - 1_000_000, 740_000) / 5000);
     const samples = drawn(aPull).map((s) => ({ ...s, deg: deg(s.atUs) }));

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decodeSamples, encodeSamples } from '../../src/pull/trace.ts';
+import { decodeSamples, encodeSamples, lastTakenUs } from '../../src/pull/trace.ts';
 
 /** Time stamps that start at `startUs` and rise by the steps of all rows but the first. */
 function risen(startUs: number, rows: readonly { step: number }[]): number[] {
@@ -33,7 +33,9 @@ describe('the compact coding of samples', () => {
   it('gives back exactly what was put in', () => {
     fc.assert(
       fc.property(streams, (samples) => {
-        expect(decodeSamples(encodeSamples(samples))).toEqual({ ok: true, value: samples });
+        const coded = encodeSamples(samples);
+        expect(decodeSamples(coded)).toEqual({ ok: true, value: samples });
+        expect(lastTakenUs(coded)).toBe(samples.atUs.at(-1));
       }),
     );
   });
