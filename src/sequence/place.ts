@@ -174,6 +174,7 @@ function decide(one: Case): Placement {
   if (nothingTurned(one)) return { cylinder: null, kind: 'handling', because: 'too-little-torque' };
   if (pull.peakNm < 0) return loosening(one);
   if (subject === null) return { cylinder: null, kind: 'handling', because: 'none-due' };
+  if (atOnce(one)) return asks('which', subject, 'two-tools-at-once');
   const again = justTightened(one);
   if (pull.saturated) return beyondScale(again ?? subject);
   if (pull.cut !== null) return asks('cut', subject, 'end-missing');
@@ -191,6 +192,9 @@ function nothingTurned({ pull, at, evidence }: Case): boolean {
   const momentary = evidence.knock >= KNOCK_AT || pull.endUs - pull.startUs < MOMENT_US;
   return pull.peakNm < 0 || at.target === null || at.asking !== null || momentary;
 }
+
+/** It began before the last one had ended: two tools feel torque, and nobody knows which of them is on the plug. */
+const atOnce = ({ pull, at: { last } }: Case): boolean => last !== null && pull.startUs < last.endUs;
 
 /** A click wrench that was let off within the window without a click was not done yet. */
 function endedLow({ pull, at }: Pick<Case, 'pull' | 'at'>): boolean {

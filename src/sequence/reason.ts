@@ -39,6 +39,7 @@ export const placementReasonSchema = z.enum([
   'check-above-window',
   'end-missing',
   'end-of-scale',
+  'two-tools-at-once',
   // loosened
   'to-be-backed-out',
   'none-tight-yet',

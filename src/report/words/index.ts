@@ -17,4 +17,4 @@ export * from './plug.ts';
 export * from './question.ts';
 export { instrumentRefusalText } from './refusal.ts';
 export * from './source.ts';
-export { ANGLE_FAULT_WORDS, degrees, turnText, turnVerdictText } from './turn.ts';
+export { ANGLE_FAULT_WORDS, turnText, turnVerdictText } from './turn.ts';

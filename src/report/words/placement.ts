@@ -55,6 +55,7 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
   'end-missing': () => 'its end is missing',
   'end-of-scale': ({ pull }) =>
     `the readings stood at ${pull.highestNm.toFixed(2)} N·m, the end of the scale`,
+  'two-tools-at-once': () => 'two tools felt torque at the same time',
   'to-be-backed-out': () => 'this plug was to be backed out',
   'none-tight-yet': () => 'no plug was tight yet',
   'loosened-after-proof': () => 'a plug was loosened after it had been proven',
