@@ -46,7 +46,7 @@ class SampleDetector implements PullDetector {
     this.#oneNm[0] = nm;
     this.#oneDeg[0] = angleDeg ?? Number.NaN;
     let detected: DetectedPull | null = null;
-    this.#take(this.#oneUs, this.#oneNm, this.#oneDeg, 0, 1, (pull) => {
+    this.#take(this.#oneUs, this.#oneNm, angleDeg === undefined ? null : this.#oneDeg, 0, 1, (pull) => {
       detected = pull;
     });
     return detected;
@@ -92,7 +92,7 @@ class SampleDetector implements PullDetector {
       if (i > first) {
         this.#lastUs = atUs[i - 1] ?? Number.NaN;
         this.#lastNm = nm[i - 1] ?? Number.NaN;
-        if (angleDeg !== null) this.#lastDeg = angleDeg[i - 1] ?? Number.NaN;
+        this.#lastDeg = angleDeg?.[i - 1] ?? Number.NaN;
         if (angleDeg !== null && pull === null) this.#restingAngle.run(atUs, angleDeg, first, i);
         const ended = pull === null ? null : this.#ended(pull);
         if (ended !== null) give(ended);
