@@ -119,7 +119,7 @@ export function specifiedBy(
       code: 'angle-not-provable',
       where: 'specification.torque',
       message: 'the specification is an angle; a torque wrench cannot prove it',
-      next: 'Give the torque from the same source. Put the angle into specification.angle.',
+      next: 'Give the torque from the same source. Put the angle into specification.turn where the wrench sends its angle, else into specification.angle. Without a torque fit the plug by hand: no record proves it.',
     });
   const { limits, first, advised, turn } = tightening.value;
   const fit: Fit = { thread: plug.thread, seat: plug.seat, head: engine.headMaterial };

@@ -51,7 +51,7 @@ class SampleDetector implements PullDetector {
     this.#oneUs[0] = atUs;
     this.#oneNm[0] = nm;
     this.#oneDeg[0] = angleDeg ?? Number.NaN;
-    this.#take(this.#oneUs, this.#oneNm, this.#oneDeg, 0, 1);
+    this.#take(this.#oneUs, this.#oneNm, angleDeg === undefined ? null : this.#oneDeg, 0, 1);
     return this.#detected;
   }
 
@@ -121,7 +121,7 @@ class SampleDetector implements PullDetector {
       if (i > first) {
         this.#lastUs = atUs[i - 1] ?? Number.NaN;
         this.#lastNm = nm[i - 1] ?? Number.NaN;
-        if (angleDeg !== null) this.#lastDeg = angleDeg[i - 1] ?? Number.NaN;
+        this.#lastDeg = angleDeg?.[i - 1] ?? Number.NaN;
         if (angleDeg !== null && pull === null) this.#restingAngle.run(atUs, angleDeg, first, i);
         if (pull !== null) this.#detected = this.#ended(pull);
         continue;

@@ -8,7 +8,7 @@
  */
 
 /** A hand that pulls does not turn the tool faster; one that lets off does, and springs back. Assumptions. */
-const FASTEST_DEG_PER_S = 900;
+const FASTEST_DEG_PER_S = 1500;
 const FASTEST_BACK_DEG_PER_S = 2500;
 const JUMP_DEG = 4;
 /** It was let off when the torque fell to this share of where the turn is counted from. */

@@ -9,8 +9,9 @@
 import type { DetectedPull } from '../pull/pull.ts';
 import { placeByPlan } from './by-plan.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
+import { fromLoose, stoodThough, turnedOn } from './held.ts';
 import type { Ask, PullKind } from './kind.ts';
-import { gave, plugTurnOf, type UsualTurns } from './measured-turn.ts';
+import type { UsualTurns } from './measured-turn.ts';
 import { beforehand, LIKELY_NEXT, STOOD, surelyTurned } from './odds.ts';
 import type { PlacementReason } from './reason.ts';
 import type { RiseShape } from './turned.ts';
@@ -100,18 +101,6 @@ const LOOKED_MS = 1200;
 export const SETTLED_MS = 2500;
 /** A plug holds what it was pulled to: a later stroke that ends below this share of it was on another one. */
 const HELD_SHARE = 0.9;
-/**
- * Beyond what it held a plug gives, and the torque rises slower by so much; on any other plug by less. The nearer that was
- * to the click, the more a hand that feels for it slows down by itself. Simulated and by the independent generator: plugs
- * that went on from 1.42, others up to 1.40 at 60 % and 2.3 at 85 %.
- */
-const TURNS_ON = 1.42;
-const TURNS_ON_NEAR_CLICK = 2.3;
-const FAR_SHARE = 0.65;
-const NEAR_SHARE = 0.85;
-/** As much of a turn may seem to come below what a plug had held, by the angle. Assumptions. */
-const STOOD_WITHIN_DEG = 2;
-const STOOD_SHARE = 0.35;
 const KNOCK_AT = 0.5;
 export const SURELY_KNOCK = 0.98;
 /** He is still at the plug, and has just had time to reverse the ratchet. Assumption. */
@@ -177,6 +166,7 @@ function decide(one: Case): Placement {
   if (nothingTurned(one)) return { cylinder: null, kind: 'handling', because: 'too-little-torque' };
   if (pull.peakNm < 0) return loosening(one);
   if (subject === null) return { cylinder: null, kind: 'handling', because: 'none-due' };
+  if (atOnce(one)) return asks('which', subject, 'two-tools-at-once');
   const again = justTightened(one);
   const trial = at.trial && pull.cut === null && !pull.saturated ? trialClick(one) : null;
   if (trial !== null) return trial;
@@ -196,6 +186,9 @@ function nothingTurned({ pull, at, evidence }: Case): boolean {
   const momentary = evidence.knock >= KNOCK_AT || pull.endUs - pull.startUs < MOMENT_US;
   return pull.peakNm < 0 || at.target === null || at.asking !== null || momentary;
 }
+
+/** It began before the last one had ended: two tools feel torque, and nobody knows which of them is on the plug. */
+const atOnce = ({ pull, at: { last } }: Case): boolean => last !== null && pull.startUs < last.endUs;
 
 /** A click wrench that was let off within the window without a click was not done yet. */
 function endedLow({ pull, at }: Pick<Case, 'pull' | 'at'>): boolean {
@@ -301,35 +294,6 @@ function strokeElsewhere({ at: { last, target } }: Case): number | null {
 
 /** It ended too low to have been the plug that had stopped short. */
 const belowHeld = ({ pull, at }: Case): boolean => pull.peakNm < HELD_SHARE * at.startedNm;
-
-/** It turned a plug from loose, not the one of the stroke before, which had nearly been tight. */
-function fromLoose({ pull, at, evidence }: Case): boolean {
-  if (evidence.plugDeg === undefined)
-    return surelyTurned(evidence) && at.startedNm > NEAR_SHARE * pull.peakNm;
-  return surelyTurned(evidence) && !stoodUntilHeld(evidence);
-}
-
-/** Measured: it stood, though the due plug would have had to turn on to come so far. */
-function stoodThough({ pull, at, evidence: { plugDeg, turned } }: Case): boolean {
-  return plugDeg !== undefined && turned < STOOD && at.startedNm < NEAR_SHARE * pull.peakNm;
-}
-
-/** Measured: up to what the plug had held it did not turn. */
-function stoodUntilHeld({ plugDeg = 0, belowHeldDeg }: Evidence): boolean {
-  return belowHeldDeg !== undefined && belowHeldDeg <= Math.max(STOOD_WITHIN_DEG, STOOD_SHARE * plugDeg);
-}
-
-/** Up to what the plug had held it was a spring, and gave beyond. */
-function turnedOn({ pull, at, evidence }: Case): boolean {
-  const plug = plugTurnOf(pull);
-  if (plug !== null && evidence.belowHeldDeg !== undefined)
-    return gave(plug, at.usualTurns) && stoodUntilHeld(evidence);
-  const { slowdown } = evidence;
-  if (slowdown === null) return false;
-  const share = at.startedNm / Math.abs(pull.releaseNm ?? pull.peakNm);
-  const near = Math.min(1, Math.max(0, (share - FAR_SHARE) / (NEAR_SHARE - FAR_SHARE)));
-  return slowdown >= TURNS_ON + near * (TURNS_ON_NEAR_CLICK - TURNS_ON);
-}
 
 /** Every cylinder is done. */
 function afterAll(one: Case, lastTight: number): Placement {

@@ -6,7 +6,9 @@ MAX_INTEGER = 2**53 - 1
 
 
 def decode(event, place):
-    """Times in microseconds and counts."""
+    """Times in microseconds and counts; the angles, where there are any, only have to be readable."""
+    if "angles" in event:
+        _integers(event["angles"], event["count"], f"{place}.angles")
     steps = _integers(event["times"], event["count"] - 1, f"{place}.times")
     differences = _integers(event["counts"], event["count"], f"{place}.counts")
     times, step = [event["startUs"]], 0

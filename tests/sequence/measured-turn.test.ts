@@ -122,3 +122,10 @@ describe('how far a plug had turned by a torque', () => {
     expect(turnedBelow({ ...plug, windUpDeg: null }, 27, 13)).toBeNull();
   });
 });
+
+describe('two tools that both send torque', () => {
+  it('are asked about where one pull began before the other had ended', () => {
+    const other = { ...second(), last: { ...(second().last ?? expect.fail('no pull')), endUs: 10_500_000 } };
+    expect(place(pullOf(turn(20)), other)).toMatchObject({ kind: 'unsure', because: 'two-tools-at-once' });
+  });
+});

@@ -33,6 +33,8 @@ export interface ReplayOptions extends TraceOptions {
 const MAX_BYTES = 512 << 20;
 /** Torques of a trace are played in steps of 0.0001 N·m: finer than any tool's own. */
 const EXPONENT = -4;
+/** And angles in steps of 0.01°. */
+const ANGLE_EXPONENT = -2;
 
 /**
  * Plays a recording or a trace through driver, bench, log and screen, as if the wrench were there. The job is closed when
@@ -110,7 +112,7 @@ async function readRecording(file: string, options: TraceOptions): Promise<Recor
 }
 
 /** A trace as if a tool had sent it; rows without a torque become values that the tool did not know. */
-export function recordingOf({ atUs, nm, gaps }: TraceColumns): Recording {
+export function recordingOf({ atUs, nm, angleDeg, gaps }: TraceColumns): Recording {
   const readings: Reading[] = [];
   let gap = 0;
   const unknownUntil = (us: number) => {
@@ -121,7 +123,9 @@ export function recordingOf({ atUs, nm, gaps }: TraceColumns): Recording {
     const at = atUs[i] ?? 0;
     unknownUntil(at);
     const counts = Math.round((nm[i] ?? 0) * 10 ** -EXPONENT);
-    readings.push({ kind: 'value', n: readings.length + 1, atUs: at, counts });
+    const deg = angleDeg?.[i] ?? Number.NaN;
+    const angle = Number.isFinite(deg) ? { angleCounts: Math.round(deg * 10 ** -ANGLE_EXPONENT) } : {};
+    readings.push({ kind: 'value', n: readings.length + 1, atUs: at, counts, ...angle });
   }
   unknownUntil(Number.MAX_VALUE);
   return {
@@ -134,6 +138,7 @@ export function recordingOf({ atUs, nm, gaps }: TraceColumns): Recording {
         unit: 'N.m',
         exponent: EXPONENT,
         samplingFunction: 'unspecified',
+        ...(angleDeg !== null && { angle: { exponent: ANGLE_EXPONENT } }),
         link: { kind: 'file', authenticated: false },
       },
     },
