@@ -60,9 +60,9 @@ export function takeSilence(bench: BenchState, tool: ToolId, atUs: number): void
 }
 
 export function waitsFor({ feeds, stroke }: BenchState): { tool: ToolId; untilUs: number } | null {
-  for (const [tool, { detector, stream }] of feeds) {
+  for (const [tool, { detector, settings }] of feeds) {
     const untilUs = detector.endsUs() ?? (stroke === null ? null : settlesUs(stroke));
-    if (stream === 'maxima' && untilUs !== null) return { tool, untilUs };
+    if (settings.stream === 'maxima' && untilUs !== null) return { tool, untilUs };
   }
   return null;
 }
