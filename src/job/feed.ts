@@ -14,7 +14,6 @@ export interface Feed {
   readonly angleExponent: number | null;
   readonly quantity: 'torque' | 'length';
   readonly source: FigureSource;
-  readonly stream: DetectorSettings['stream'];
   readonly detector: PullDetector;
   readonly settings: DetectorSettings;
   /** Of its values: when the first and the last came, and how many; and how many the tool's own count says are missing. */
@@ -35,10 +34,9 @@ export function newFeed(
 ): Feed {
   const detector = createPullDetector(settings);
   const angleExponent = angle?.exponent ?? null;
-  const { stream } = settings;
   const arrived = { firstUs: 0, lastUs: 0, values: 0, missed: 0 };
   const none = { first: 0, atUs: [], counts: [], angles: [], forecast: undefined };
-  return { exponent, angleExponent, quantity, source, stream, settings, detector, arrived, ...none };
+  return { exponent, angleExponent, quantity, source, settings, detector, arrived, ...none };
 }
 
 /** How pulls are looked for in the readings of a tool: below the lowest window of the job, as the tool describes itself. */
@@ -80,7 +78,7 @@ const LOST_FROM = 0.05;
 /** What this tool can prove, as soon as it has shown how it reads; worked out once a link. */
 export function forecastOf(tool: ToolId, feed: Feed, state: JobState): Forecast | null {
   if (feed.quantity !== 'torque') return null;
-  if (feed.stream === 'maxima') return { tool, kind: 'one-figure' };
+  if (feed.settings.stream === 'maxima') return { tool, kind: 'one-figure' };
   const shown = feed.forecast === undefined ? feed.detector.atRest() : null;
   if (shown !== null) {
     const lostShare = lostOf(feed, shown.intervalUs);

@@ -11,8 +11,8 @@ import { attemptOf, leftOut, provenBefore, stoppedShort } from './situation.ts';
 import type { TorqueAttempt } from './state.ts';
 import { torqueStep } from './torque-step.ts';
 
-/** Enough to doubt a proof. A plug that was proven is seldom loose, and the probability was worked out for one that was due. */
-const RATHER_TURNED = 0.99;
+/** Enough to ask once more, not to prove anything. */
+const RATHER_TURNED = 0.75;
 /** Stands as the tool of a gap that was found by go/no-go wires; such a reading has a number, but no time of its own. */
 const WIRES = 'wire';
 

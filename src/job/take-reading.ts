@@ -109,13 +109,13 @@ export function takeSilence(bench: BenchState, tool: ToolId, atUs: number): void
 }
 
 export function waitsFor({ feeds, stroke }: BenchState): { tool: ToolId; untilUs: number } | null {
-  for (const [tool, { detector, quantity, stream, arrived }] of feeds) {
+  for (const [tool, { detector, quantity, settings, arrived }] of feeds) {
     if (quantity !== 'torque') continue;
     // A tool that goes on sending settles a stroke by its readings; they may be under way still.
     const settledUs =
       stroke === null || detector.pulling
         ? null
-        : Math.max(settlesUs(stroke), stream === 'maxima' ? 0 : arrived.lastUs + CEASED_US);
+        : Math.max(settlesUs(stroke), settings.stream === 'maxima' ? 0 : arrived.lastUs + CEASED_US);
     const untilUs = detector.endsUs() ?? settledUs;
     if (untilUs !== null) return { tool, untilUs };
   }

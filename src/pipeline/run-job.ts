@@ -128,10 +128,11 @@ export function runJob(run: RunJob): Running {
 
 const BEAT_MS = 200;
 
-/** What the bench waits to hear: that a tool sent nothing more. */
-function silenceOf({ bench, stamp }: RunJob): BenchInput | null {
+/** What the bench waits to hear: that a tool sent nothing more. A recording has another clock, in which nobody hears it. */
+function silenceOf({ bench, stamp, tools }: RunJob): BenchInput | null {
   const waits = bench.waitsFor();
   if (waits === null || stamp().monoUs < waits.untilUs) return null;
+  if (tools.some(({ id, source }) => id === waits.tool && source === 'replayed')) return null;
   return { kind: 'silence', tool: waits.tool, atUs: waits.untilUs };
 }
 

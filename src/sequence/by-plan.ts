@@ -4,7 +4,7 @@
  * person confirms that with one key. Pulls that come before the key go to the plugs behind it.
  */
 import type { DetectedPull } from '../pull/pull.ts';
-import type { Placement, Situation } from './place.ts';
+import { asks, type Placement, type Situation } from './placement.ts';
 
 /** What the rules for pulls with a shape say as well, because it rests on torque and time alone. */
 interface Shared {
@@ -25,25 +25,13 @@ export function placeByPlan(
   const reached = last !== null && (last.tight || last.asked === 'by-plan');
   if (reached && startUs - last.endUs < 1000 * samePlugMs)
     return { cylinder: last.cylinder, kind: 'rehit', because: 'at-once-again' };
-  if (asking !== null && !confirming) return held(asking, 'during-question');
+  if (asking !== null && !confirming) return asks('held', asking, 'during-question');
   const due = planned ?? (confirming ? asking : null);
   if (due !== null)
     return peakNm < lowerNm ? { cylinder: due, kind: 'run-down', because: 'ended-low' } : toConfirm(due);
-  if (peakNm > upperNm && at.lastTight !== null) return held(at.lastTight, 'check-above-window');
+  if (peakNm > upperNm && at.lastTight !== null) return asks('held', at.lastTight, 'check-above-window');
   return { cylinder: at.chosen, kind: 'check', because: 'all-done' };
 }
 
 /** What a person is asked about such a pull. */
-export const toConfirm = (cylinder: number): Placement => ({
-  cylinder,
-  kind: 'unsure',
-  ask: 'by-plan',
-  because: 'by-plan',
-});
-
-const held = (cylinder: number, because: Placement['because']): Placement => ({
-  cylinder,
-  kind: 'unsure',
-  ask: 'held',
-  because,
-});
+export const toConfirm = (cylinder: number): Placement => asks('by-plan', cylinder, 'by-plan');

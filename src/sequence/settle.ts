@@ -2,15 +2,8 @@
 import type { DetectedPull } from '../pull/pull.ts';
 import { toConfirm } from './by-plan.ts';
 import type { Evidence } from './evidence.ts';
-import {
-  asks,
-  HANDLING_BELOW,
-  KNOCK_BELOW,
-  type Placement,
-  type Situation,
-  SURELY_KNOCK,
-  SURELY_STROKE,
-} from './place.ts';
+import { HANDLING_BELOW, KNOCK_BELOW, SURELY_KNOCK, SURELY_STROKE } from './place.ts';
+import { asks, type Placement, type Situation } from './placement.ts';
 
 /** The arm takes longer to its first top; what gets there sooner was struck, whatever swings on behind it. Assumption. */
 const STRUCK_US = 70_000;
@@ -21,7 +14,7 @@ const STRUCK_US = 70_000;
 const SURELY_PULLED = 0.45;
 /** And this far up, where it came down as it went up: a fist lets go as it took hold, a hand at the wrench at once. */
 const LIKELY_PULLED = 0.7;
-const AS_IT_WENT_UP = 0.6;
+const AS_IT_WENT_UP = [0.6, 1.6] as const;
 
 /** A stroke that was taken to be on the way, once nothing followed it. `short`: the cylinder had stopped short before. */
 export function settle(
@@ -53,5 +46,7 @@ const wasStruck = ({ peakNm, peakUs, startUs }: DetectedPull, { lowerNm }: Lower
 /** It may have been no more than a wrench at rest that something pressed on. */
 function maybeHandled({ peakNm, peakUs, startUs, endUs }: DetectedPull, { lowerNm }: Lower): boolean {
   if (peakNm < SURELY_PULLED * lowerNm) return true;
-  return peakNm < LIKELY_PULLED * lowerNm && endUs - peakUs > AS_IT_WENT_UP * (peakUs - startUs);
+  const [least, most] = AS_IT_WENT_UP;
+  const down = (endUs - peakUs) / Math.max(1, peakUs - startUs);
+  return peakNm < LIKELY_PULLED * lowerNm && down > least && down < most;
 }

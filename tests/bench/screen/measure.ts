@@ -41,7 +41,14 @@ async function watched(tools: number, hertz: number, seconds: number): Promise<S
   const show = (atUs: number) => {
     const now = bench.live();
     if (now !== null) live = follow(atUs, now);
-    view$.next({ station: 'bench', job: bench.state(), live, forecast: null, logEntries: 1, sources: ['simulated'] });
+    view$.next({
+      station: 'bench',
+      job: bench.state(),
+      live,
+      forecast: null,
+      logEntries: 1,
+      sources: ['simulated'],
+    });
   };
   const done = runScreen({
     view$,
