@@ -289,6 +289,26 @@ describe('the cylinder that is due', () => {
   });
 });
 
+describe('a pull on a plug that is tight already', () => {
+  const ok = {
+    result: 'OK',
+    side: 'inside',
+    grade: 'pass',
+    value: 27,
+    expandedUncertainty: 0.6,
+    conformanceProbability: 0.99,
+  };
+  it.each(['rehit', 'check'] as const)('a %s proves nothing, whatever it reads', (kind) => {
+    const job = typedJob();
+    job.pull(1, 27, kind, { judgement: ok });
+    expect(job.cylinder(1)?.torque).toBe('todo');
+    job.pull(1, 26, 'run-down');
+    job.pull(1, 24);
+    job.pull(1, 27, kind, { judgement: ok });
+    expect(job.cylinder(1)?.torque).toBe('again');
+  });
+});
+
 describe('the last tight plug', () => {
   it.each<[string, number, 'tightening' | 'rehit' | 'check' | 'run-down' | 'continuation', boolean]>([
     ['a tightening right at the limit', 25, 'tightening', true],
