@@ -131,7 +131,7 @@ function gap({ state }: ReturnType<typeof typedJob>, reading: number) {
     expandedUncertainty: window.expandedAtUpper,
     conformanceProbability: 0.999,
   } as const;
-  return { cylinder: 1, reading, tool: 'gauge', source: 'linked', judgement } as const;
+  return { cylinder: 1, reading, tool: 'gauge', source: 'linked', atUs: 1_000_000, judgement } as const;
 }
 
 describe('what a tool declares of itself', () => {
