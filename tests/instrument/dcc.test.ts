@@ -194,6 +194,27 @@ describe('a digital calibration certificate', () => {
     expect(serial(untyped.replace('>manufacturer<', '>customer<'))).toContain('serial number');
   });
 
+  it('of a hybrid takes the unit that it knows, wherever that stands', () => {
+    const list = (unit: string, values: string) =>
+      `<si:realListXMLList><si:valueXMLList>${values}</si:valueXMLList><si:unitXMLList>${unit}</si:unitXMLList></si:realListXMLList>`;
+    const ours = list('\\newton\\metre', '10.04 20.07 36.14 60.21');
+    const other = list('\\pound\\foot', '7.4 14.8 26.7 44.4');
+    for (const hybrid of [other + ours, ours + other])
+      expect(
+        read(
+          changed(
+            /(<dcc:quantity refType="basic_measuredValue">)[\s\S]*?(<\/dcc:quantity>)/,
+            `$1<si:hybrid>${hybrid}</si:hybrid>$2`,
+          ),
+        ),
+      ).toEqual(read(EXAMPLE));
+  });
+
+  it('of two quantities of one kind takes the first', () => {
+    const again = String.raw`<dcc:quantity refType="basic_measurementError"><si:realListXMLList><si:valueXMLList>9 9 9 9</si:valueXMLList><si:unitXMLList>\newton\metre</si:unitXMLList></si:realListXMLList></dcc:quantity></dcc:list>`;
+    expect(read(changed('</dcc:list>', again))).toEqual(read(EXAMPLE));
+  });
+
   it('of two serial numbers takes the first', () => {
     const two = changed(
       '</dcc:identifications>',
