@@ -105,7 +105,7 @@ describe('a digital calibration certificate', () => {
                   <si:unitXMLList>\newton\metre</si:unitXMLList>`;
   const READINGS = REFERENCE.replace('10.00 20.00 36.00 60.00', '10.04 20.07 36.14 60.21');
   const noErrors = (xml: string) => xml.replace(ERROR_QUANTITY, '');
-  const uncertain = String.raw`<si:expandedUnc><si:uncertaintyXMLList>0.1 0.16 0.27 0.42</si:uncertaintyXMLList>
+  const uncertain = `<si:expandedUnc><si:uncertaintyXMLList>0.1 0.16 0.27 0.42</si:uncertaintyXMLList>
     <si:coverageFactorXMLList>2</si:coverageFactorXMLList></si:expandedUnc>`;
 
   it.each<[string, string, string]>([
@@ -192,6 +192,45 @@ describe('a digital calibration certificate', () => {
     const untyped = changed(' refType="basic_serialNumber"', '');
     expect(serial(untyped)).toBe('EXAMPLE-W-1');
     expect(serial(untyped.replace('>manufacturer<', '>customer<'))).toContain('serial number');
+  });
+
+  it('of a hybrid takes the unit that it knows, wherever that stands', () => {
+    const list = (unit: string, values: string) =>
+      `<si:realListXMLList><si:valueXMLList>${values}</si:valueXMLList><si:unitXMLList>${unit}</si:unitXMLList></si:realListXMLList>`;
+    const ours = list('\\newton\\metre', '10.04 20.07 36.14 60.21');
+    const other = list('\\pound\\foot', '7.4 14.8 26.7 44.4');
+    for (const hybrid of [other + ours, ours + other])
+      expect(
+        read(
+          changed(
+            /(<dcc:quantity refType="basic_measuredValue">)[\s\S]*?(<\/dcc:quantity>)/,
+            `$1<si:hybrid>${hybrid}</si:hybrid>$2`,
+          ),
+        ),
+      ).toEqual(read(EXAMPLE));
+  });
+
+  it('of two quantities of one kind takes the first', () => {
+    const again = String.raw`<dcc:quantity refType="basic_measurementError"><si:realListXMLList><si:valueXMLList>9 9 9 9</si:valueXMLList><si:unitXMLList>\newton\metre</si:unitXMLList></si:realListXMLList></dcc:quantity></dcc:list>`;
+    expect(read(changed('</dcc:list>', again))).toEqual(read(EXAMPLE));
+  });
+
+  it('of two serial numbers takes the first', () => {
+    const two = changed(
+      '</dcc:identifications>',
+      `<dcc:identification refType="basic_serialNumber"><dcc:issuer>owner</dcc:issuer><dcc:value>W-9</dcc:value></dcc:identification></dcc:identifications>`,
+    );
+    expect(read(two)).toEqual(read(EXAMPLE));
+  });
+
+  it('passes over a table that holds errors, or readings, and nothing to go with them', () => {
+    const alone = (refType: string) =>
+      changed(
+        '<dcc:list refType="gp_table1">',
+        String.raw`<dcc:list><dcc:quantity refType="${refType}"><si:real><si:value>1</si:value><si:unit>\newton\metre</si:unit></si:real></dcc:quantity></dcc:list><dcc:list refType="gp_table1">`,
+      );
+    for (const refType of ['basic_measurementError', 'basic_measuredValue', 'basic_referenceValue'])
+      expect(read(alone(refType))).toEqual(read(EXAMPLE));
   });
 
   it('passes over quantities in units that it does not know, such as a temperature', () => {

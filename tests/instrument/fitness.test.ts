@@ -159,6 +159,7 @@ describe('an instrument in the station file', () => {
 
   it.each<[string, object, string]>([
     ['a reversed range', { range: { from: 60, to: 5 } }, 'range.from'],
+    ['a range without width', { range: { from: 60, to: 60 } }, 'range.from'],
     [
       'a permissible deviation of zero',
       { permissibleDeviation: { kind: 'relative', percent: 0 } },

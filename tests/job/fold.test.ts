@@ -131,7 +131,7 @@ function gap({ state }: ReturnType<typeof typedJob>, reading: number) {
     expandedUncertainty: window.expandedAtUpper,
     conformanceProbability: 0.999,
   } as const;
-  return { cylinder: 1, reading, tool: 'gauge', source: 'linked', judgement } as const;
+  return { cylinder: 1, reading, tool: 'gauge', source: 'linked', atUs: 1_000_000, judgement } as const;
 }
 
 describe('what a tool declares of itself', () => {
@@ -286,6 +286,26 @@ describe('the cylinder that is due', () => {
     for (const cylinder of job.state().order.engine.serviceOrder) job.pull(cylinder, 27);
     expect(job.state().torqueTarget).toBeNull();
     expect(job.state().lastTight).toBe(job.state().order.engine.serviceOrder.at(-1));
+  });
+});
+
+describe('a pull on a plug that is tight already', () => {
+  const ok = {
+    result: 'OK',
+    side: 'inside',
+    grade: 'pass',
+    value: 27,
+    expandedUncertainty: 0.6,
+    conformanceProbability: 0.99,
+  };
+  it.each(['rehit', 'check'] as const)('a %s proves nothing, whatever it reads', (kind) => {
+    const job = typedJob();
+    job.pull(1, 27, kind, { judgement: ok });
+    expect(job.cylinder(1)?.torque).toBe('todo');
+    job.pull(1, 26, 'run-down');
+    job.pull(1, 24);
+    job.pull(1, 27, kind, { judgement: ok });
+    expect(job.cylinder(1)?.torque).toBe('again');
   });
 });
 

@@ -191,7 +191,7 @@ async function outcomeOf(
 ): Promise<Outcome> {
   if (tests.length === 0) return { mutant, fate: 'not-reached', killer: null };
   const usualMs = tests.reduce((sum, test) => sum + (msOf.get(test) ?? 0), 0);
-  const answer = await running.try(mutant, tests, 30_000 + 5 * usualMs);
+  const answer = await running.try(mutant, tests, 30_000 + 3 * usualMs);
   if (answer === 'no-end') return { mutant, fate: 'no-end', killer: 'it does not end' };
   return { mutant, fate: answer.killer === null ? 'survived' : 'killed', killer: answer.killer };
 }

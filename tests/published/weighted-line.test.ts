@@ -25,8 +25,8 @@ describe('a straight line with unequal weights, ISO/TS 28037:2010, clause 6', ()
         what,
         value,
         within: 0.0005,
-        source: 'ISO/TS 28037, example with unequal weights',
-        confirmed: 'from memory',
+        source: 'ISO/TS 28037:2010, p. 14, example with unequal weights',
+        confirmed: 'read',
       },
       ours,
     );

@@ -267,3 +267,44 @@ describe('analysis of variance', () => {
     expect(accepted(gaugeVariance(large)).withInteraction.ndc).toBeGreaterThan(1);
   });
 });
+
+describe('the factors of average and range', () => {
+  /** Two appraisers who agree, `parts` parts with averages from 0 to 1, trials `spread` apart. */
+  const study = (parts: number, trials: number, spread: number): GaugeStudy => {
+    const row = Array.from({ length: parts }, (_, p) =>
+      Array.from({ length: trials }, (_, t) => p / (parts - 1) + (t === 0 ? -spread / 2 : spread / 2)),
+    );
+    return { appraisers: ['A', 'B'], parts: row.map((_, p) => `${p}`), readings: [row, row] };
+  };
+
+  // d2 and d3 of the control-chart tables (read): the mean of one range in sigma is the root of d2² + d3².
+  it.each([
+    [2, 1.128, 0.853],
+    [3, 1.693, 0.888],
+    [4, 2.059, 0.88],
+    [5, 2.326, 0.864],
+    [6, 2.534, 0.848],
+    [7, 2.704, 0.833],
+    [8, 2.847, 0.82],
+    [9, 2.97, 0.808],
+    [10, 3.078, 0.797],
+  ])('for %d parts', (parts, d2, d3) => {
+    const { pv, partRange } = accepted(averageRange(study(parts, 2, 0)));
+    expect(partRange).toBeCloseTo(1, 12);
+    expect(pv.sigma).toBeCloseTo(1 / Math.hypot(d2, d3), 3);
+  });
+
+  it.each([
+    [2, 1.128, 3.267],
+    [3, 1.693, 2.574],
+  ])('for %d trials', (trials, d2, d4) => {
+    const { ev, rangeLimit } = accepted(averageRange(study(5, trials, 0.1)));
+    expect(ev.sigma).toBeCloseTo(0.1 / d2, 4);
+    expect(rangeLimit).toBeCloseTo(0.1 * d4, 9);
+  });
+
+  it('end at ten parts and at three trials', () => {
+    for (const beyond of [study(11, 2, 0.1), study(5, 4, 0.1)])
+      expect(problemOf(averageRange(beyond)).code).toBe('outside-tables');
+  });
+});
