@@ -1,6 +1,6 @@
 import { type ByteFigure, figuresIn } from './byte-search.ts';
 import type { Candidate, Field, Unexplained } from './candidate.ts';
-import { type FoundChecksum, findChecksum } from './checksum-search.ts';
+import { type ChecksumPlace, findChecksum } from './checksum-search.ts';
 import { allFrames, bitParts, isConstant, isCounter } from './leftover.ts';
 import type { Observed, Parts } from './observed.ts';
 
@@ -46,15 +46,15 @@ function candidateOf(group: Group, fields: readonly Field[]): Candidate {
   const apart = sign === null ? '' : `, below 0 where bit ${sign.bit} of byte ${sign.at} is set`;
   return {
     layout: { of: 'bytes', byteOrder, fields },
-    says: `${kind} at byte ${at} (${byteOrder} end first), ${worth.scale} ${worth.unit}${apart}${many}`,
+    summary: `${kind} at byte ${at} (${byteOrder} end first), ${worth.scale} ${worth.unit}${apart}${many}`,
     size,
     isSigned: isSigned || sign !== null,
   };
 }
 
-type Made = { readonly fields: readonly Field[] } | { readonly unexplained: readonly number[] };
+type LayoutOutcome = { readonly fields: readonly Field[] } | { readonly unexplained: readonly number[] };
 
-function layoutOf(group: Group, checksum: FoundChecksum | undefined, parts: Parts): Made {
+function layoutOf(group: Group, checksum: ChecksumPlace | undefined, parts: Parts): LayoutOutcome {
   const [{ place, worth, sign }] = group;
   const all = allFrames(parts);
   const length = all[0]?.length ?? 0;

@@ -2,11 +2,11 @@ import type { Observed, Parts } from './observed.ts';
 import { type Place, placesIn } from './place.ts';
 import { type Point, scalesOf, type Worth } from './scale-search.ts';
 
-/** A number that agrees with every known figure. */
+/** A number that agrees with every stated figure. */
 export interface ByteFigure {
   readonly place: Place;
   readonly worth: Worth;
-  /** The bit that says that the figure is below 0, where the number does not. */
+  /** The bit that tells that the figure is below 0, where the number does not. */
   readonly sign: { readonly at: number; readonly bit: number } | null;
 }
 
@@ -39,14 +39,14 @@ interface Peak extends Point {
 /** At rest a wrench reads nothing: this share of the largest figure. */
 const AT_REST = 0.03;
 
-/** The number while each figure was known; undefined where it cannot be the one. */
+/** The number at each stated figure; undefined where it cannot be the one. */
 function peaksAt(
   { quantity }: Observed,
-  { rest, known }: Parts,
+  { rest, stated }: Parts,
   { numberIn }: Place,
 ): readonly Peak[] | undefined {
   const peaks: Peak[] = [];
-  for (const { figure, frames } of known) {
+  for (const { figure, frames } of stated) {
     let peak: Peak | undefined;
     for (const frame of quantity === 'length' ? frames.slice(-1) : frames) {
       const number = numberIn(frame);

@@ -2,7 +2,7 @@ import { CHECKSUM_KINDS, type ChecksumKind, checksumOf, checksumSize } from '../
 import { readUnsigned } from '../profile/number.ts';
 import { FEWEST } from './observed.ts';
 
-export interface FoundChecksum {
+export interface ChecksumPlace {
   readonly at: number;
   readonly size: 1 | 2;
   readonly kind: ChecksumKind;
@@ -13,7 +13,7 @@ export interface FoundChecksum {
 const MOST_FROM = 3;
 
 /** A checksum that holds in every one of many different frames; undefined where there is none behind what it covers. */
-export function findChecksum(frames: readonly Buffer[]): FoundChecksum | undefined {
+export function findChecksum(frames: readonly Buffer[]): ChecksumPlace | undefined {
   const distinct = [...new Map(frames.map((frame) => [frame.toString('latin1'), frame])).values()];
   const [first] = distinct;
   if (first === undefined || distinct.length < FEWEST) return undefined;

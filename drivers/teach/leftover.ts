@@ -3,9 +3,9 @@ import type { Parts } from './observed.ts';
 
 // What is beside the number: bytes and bits that never change, and counters.
 
-export const allFrames = ({ rest, known }: Parts): readonly Buffer[] => [
+export const allFrames = ({ rest, stated }: Parts): readonly Buffer[] => [
   ...rest,
-  ...known.flatMap(({ frames }) => frames),
+  ...stated.flatMap(({ frames }) => frames),
 ];
 
 export const isConstant = (frames: readonly Buffer[], at: number): boolean =>
@@ -13,7 +13,7 @@ export const isConstant = (frames: readonly Buffer[], at: number): boolean =>
 
 /** Rises by one from frame to frame, within each part. */
 export const isCounter = (parts: Parts, numberIn: (frame: Buffer) => number, span: number): boolean =>
-  [parts.rest, ...parts.known.map(({ frames }) => frames)].every((frames) =>
+  [parts.rest, ...parts.stated.map(({ frames }) => frames)].every((frames) =>
     frames.every((frame, i) => {
       const before = frames[i - 1];
       return before === undefined || numberIn(frame) === (numberIn(before) + 1) % span;

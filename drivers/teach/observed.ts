@@ -1,11 +1,11 @@
 import type { ProfileUnit } from '../profile/unit.ts';
 
-/** What a device sent while something was done with it whose figure is known. */
+/** What a device sent while its display showed a figure. */
 
 /** Packets in the order in which they came. */
 export type Sent = readonly Buffer[];
 
-export interface Known {
+export interface Stated {
   /** As the display of the tool showed it: of a pull its peak, of a gap what stood there at the end. */
   readonly figure: number;
   readonly sent: Sent;
@@ -19,7 +19,7 @@ export interface Observed {
   readonly step: string;
   /** Untouched: what a wrench sends at zero. */
   readonly rest: Sent;
-  readonly known: readonly Known[];
+  readonly stated: readonly Stated[];
 }
 
 /** How the bytes may be cut into frames, and what that makes of each part. */
@@ -32,12 +32,12 @@ export interface Cutting {
 /** The frames of each part. */
 export interface Parts {
   readonly rest: readonly Buffer[];
-  readonly known: readonly { readonly figure: number; readonly frames: readonly Buffer[] }[];
+  readonly stated: readonly { readonly figure: number; readonly frames: readonly Buffer[] }[];
 }
 
-export const partsOf = ({ rest, known }: Observed, { cut }: Cutting): Parts => ({
+export const partsOf = ({ rest, stated }: Observed, { cut }: Cutting): Parts => ({
   rest: cut(rest),
-  known: known.map(({ figure, sent }) => ({ figure, frames: cut(sent) })),
+  stated: stated.map(({ figure, sent }) => ({ figure, frames: cut(sent) })),
 });
 
 const LONGEST = 64;
@@ -45,8 +45,8 @@ const LONGEST = 64;
 export const FEWEST = 6;
 
 /** Every cutting that all parts agree with, the plainest first. */
-export function cuttingsOf({ rest, known }: Observed): readonly Cutting[] {
-  const parts = [rest, ...known.map(({ sent }) => sent)];
+export function cuttingsOf({ rest, stated }: Observed): readonly Cutting[] {
+  const parts = [rest, ...stated.map(({ sent }) => sent)];
   return [...delimiters(parts), ...packets(parts), ...lengths(parts)];
 }
 

@@ -2,7 +2,7 @@ import { scaled } from '../../src/reading.ts';
 import { PROFILE_UNITS, type ProfileUnit, scaleOf, unitMeasures } from '../profile/unit.ts';
 import type { Observed } from './observed.ts';
 
-/** What a number of a frame was while a figure was known. */
+/** What a number of a frame was at a stated figure. */
 export interface Point {
   readonly figure: number;
   readonly number: number;
@@ -23,7 +23,7 @@ const POWERS = [-6, -5, -4, -3, -2, -1, 0, 1] as const;
 export function scalesOf(observed: Observed, points: readonly Point[], isExact: boolean): readonly Worth[] {
   const { quantity, unit: shown, step } = observed;
   const largest = Math.max(...points.map(({ number }) => Math.abs(number)));
-  // Where the largest number is a few steps, any scale of about that size fits: such a fit says nothing.
+  // Where the largest number is a few steps, any scale of about that size fits: such a fit shows nothing.
   if (isExact && largest < FEW_STEPS) return [];
   const found = new Map<string, Worth>();
   const units = PROFILE_UNITS.filter((one) => unitMeasures(one) === quantity);

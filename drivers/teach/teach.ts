@@ -4,12 +4,12 @@ import { parseProfile } from '../profile/file.ts';
 import type { Profile } from '../profile/schema.ts';
 import { byteLayouts } from './byte-layouts.ts';
 import type { Candidate, Unexplained } from './candidate.ts';
-import { type Cutting, cuttingsOf, FEWEST, type Known, type Observed, partsOf } from './observed.ts';
+import { type Cutting, cuttingsOf, FEWEST, type Observed, partsOf, type Stated } from './observed.ts';
 import { inSi } from './scale-search.ts';
 import { textLayouts } from './text-layouts.ts';
 
 /*
- * Finds the layout of a device from what it sent while figures were known. A layout counts only if it explains every byte of
+ * Finds the layout of a device from what it sent at stated figures. A layout counts only if it explains every byte of
  * every frame and every figure, if no other one does so too, and if it reads a figure that it was not made from.
  */
 
@@ -19,7 +19,7 @@ export interface Lesson {
   readonly link: Readonly<Record<string, unknown>>;
   readonly observed: Observed;
   /** Kept back, to prove the profile with. */
-  readonly proof: Known;
+  readonly proof: Stated;
 }
 
 export type Taught =
@@ -27,7 +27,7 @@ export type Taught =
       readonly outcome: 'taught';
       readonly profile: Profile;
       readonly text: string;
-      readonly says: string;
+      readonly summary: string;
       readonly readAs: number;
     }
   /** More than one explains all; `ask` separates them. */
@@ -36,14 +36,14 @@ export type Taught =
 
 export function teach(lesson: Lesson): Taught {
   const { observed } = lesson;
-  if (observed.known.length < 3)
+  if (observed.stated.length < 3)
     return refused(
-      `Three figures at least are needed, and one to prove it with; there are ${observed.known.length}.`,
+      `Three figures at least are needed, and one to prove it with; there are ${observed.stated.length}.`,
     );
   let unexplained: Unexplained | undefined;
   for (const cutting of cuttingsOf(observed)) {
     const parts = partsOf(observed, cutting);
-    if ([parts.rest, ...parts.known.map(({ frames }) => frames)].some((frames) => frames.length < FEWEST))
+    if ([parts.rest, ...parts.stated.map(({ frames }) => frames)].some((frames) => frames.length < FEWEST))
       continue;
     const found = cutting.of === 'text' ? textLayouts(observed, parts) : byteLayouts(observed, parts);
     if ('why' in found) {
@@ -86,15 +86,15 @@ function narrowest(fits: readonly Fit[]): readonly Fit[] {
 function profileOf(
   { title, link, observed, proof }: Lesson,
   { frames }: Cutting,
-  { layout, says }: Candidate,
+  { layout, summary }: Candidate,
 ) {
-  const figures = [...observed.known.map(({ figure }) => figure), proof.figure].join(', ');
+  const figures = [...observed.stated.map(({ figure }) => figure), proof.figure].join(', ');
   const text = JSON.stringify(
     {
       form: 'plugmark/profile/2',
       title,
       source:
-        `No document: found on the bench from ${figures} ${observed.unit} on the display, the last one to prove it. ${says}`.slice(
+        `No document: found on the bench from ${figures} ${observed.unit} on the display, the last one to prove it. ${summary}`.slice(
           0,
           400,
         ),
@@ -111,10 +111,10 @@ function profileOf(
   return profile.ok ? { profile: profile.value, text } : undefined;
 }
 
-/** The decoder itself has the last word: no frame of the lesson may be anything else than what the layout says. */
-function readsAll({ layout }: Profile, { cut }: Cutting, { rest, known }: Observed): boolean {
+/** The decoder itself has the last word: no frame of the lesson may be anything else than what the layout tells. */
+function readsAll({ layout }: Profile, { cut }: Cutting, { rest, stated }: Observed): boolean {
   const decode = decoderOf(layout);
-  return [rest, ...known.map(({ sent }) => sent)].every((sent) =>
+  return [rest, ...stated.map(({ sent }) => sent)].every((sent) =>
     cut(sent).every((frame) => decode(frame).ok),
   );
 }
@@ -140,19 +140,19 @@ function proven({ observed, proof }: Lesson, { cut }: Cutting, { profile, text, 
   const tolerance = 0.51 * Number(observed.step) + scaled(resolutionCounts, exponent) / one;
   if (!(Math.abs(readAs - proof.figure) <= tolerance))
     return refused(
-      `The only layout that explains the others (${candidate.says}) does not read the figure that was kept back: ${proof.figure} ${observed.unit}. Nothing was written.`,
+      `The only layout that explains the others (${candidate.summary}) does not read the figure that was kept back: ${proof.figure} ${observed.unit}. Nothing was written.`,
     );
-  return { outcome: 'taught', profile, text, says: candidate.says, readAs };
+  return { outcome: 'taught', profile, text, summary: candidate.summary, readAs };
 }
 
-function ambiguous(candidates: readonly Candidate[], { quantity, known, unit }: Observed): Taught {
-  const isBelow = known.some(({ figure }) => figure < 0);
-  const largest = Math.max(...known.map(({ figure }) => Math.abs(figure)));
+function ambiguous(candidates: readonly Candidate[], { quantity, stated, unit }: Observed): Taught {
+  const isBelow = stated.some(({ figure }) => figure < 0);
+  const largest = Math.max(...stated.map(({ figure }) => Math.abs(figure)));
   const ask =
     quantity === 'torque' && !isBelow
       ? 'Pull once against the tightening direction, and give that figure with a minus.'
       : `Give one more figure, clearly above ${largest} ${unit}.`;
-  return { outcome: 'ambiguous', fits: candidates.map(({ says }) => says), ask };
+  return { outcome: 'ambiguous', fits: candidates.map(({ summary }) => summary), ask };
 }
 
 function wordsFor(unexplained: Unexplained | undefined): string {

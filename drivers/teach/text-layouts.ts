@@ -10,8 +10,8 @@ interface Line {
 }
 
 /** Every layout of lines that explains each character. */
-export function textLayouts(observed: Observed, { rest, known }: Parts): readonly Candidate[] | Unexplained {
-  const frames = [...rest, ...known.flatMap((part) => part.frames)];
+export function textLayouts(observed: Observed, { rest, stated }: Parts): readonly Candidate[] | Unexplained {
+  const frames = [...rest, ...stated.flatMap((part) => part.frames)];
   const sum = findSum(frames);
   const body = (frame: Buffer) =>
     frame.toString('latin1', 0, frame.length - (sum === undefined ? 0 : 2 * checksumSize(sum)));
@@ -19,7 +19,7 @@ export function textLayouts(observed: Observed, { rest, known }: Parts): readonl
   const [first] = lines;
   if (first === undefined || !lines.every(({ between }) => between.join('\0') === first.between.join('\0')))
     return { why: 'bytes-unexplained', bytes: [] };
-  const parts = known.map(({ figure, frames: own }) => ({
+  const parts = stated.map(({ figure, frames: own }) => ({
     figure,
     lines: own.map((frame) => lineOf(body(frame))),
   }));
@@ -65,7 +65,7 @@ export function textLayouts(observed: Observed, { rest, known }: Parts): readonl
       const fields = fieldsOf(first, n, value, others, sum);
       candidates.push({
         layout: { of: 'text', fields },
-        says: `figure ${n + 1} of the line, in ${unit}`,
+        summary: `figure ${n + 1} of the line, in ${unit}`,
         size: n,
         isSigned: true,
       });
@@ -126,7 +126,7 @@ function fieldsOf(
     else if (other !== null && other !== undefined) fields.push({ is: 'blanks' }, other);
   }
   if (sum !== undefined) fields.push({ is: 'checksum', kind: sum });
-  // A line begins with its first text, so that a piece of one is known for what it is.
+  // A line begins with its first text, so that a piece of one shows.
   return fields[0]?.['is'] === 'blanks' ? fields.slice(1) : fields;
 }
 

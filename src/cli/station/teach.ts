@@ -1,6 +1,6 @@
 import { PROFILE_UNITS, type ProfileUnit, unitMeasures } from '../../../drivers/profile/unit.ts';
 import { type Capture, parseCapture } from '../../../drivers/replay/capture.ts';
-import type { Known, Sent } from '../../../drivers/teach/observed.ts';
+import type { Sent, Stated } from '../../../drivers/teach/observed.ts';
 import { teach as find, type Taught } from '../../../drivers/teach/teach.ts';
 import { readBytes } from '../../files/input.ts';
 import { outputFile, writeNew } from '../../files/output.ts';
@@ -34,9 +34,9 @@ export async function teach(options: TeachOptions): Promise<ExitCode> {
   outputFile(options.out);
   const rest = await captureOf(options.rest);
   const place = busiest(rest);
-  const known: Known[] = [];
-  for (const one of options.figure) known.push(await knownOf('--figure', one, place));
-  const proof = await knownOf('--proof', options.proof, place);
+  const stated: Stated[] = [];
+  for (const one of options.figure) stated.push(await statedOf('--figure', one, place));
+  const proof = await statedOf('--proof', options.proof, place);
   const taught = find({
     title: options.title,
     link: {
@@ -46,7 +46,7 @@ export async function teach(options: TeachOptions): Promise<ExitCode> {
       characteristic: dashed(place.characteristic),
       by: { how: 'notify' },
     },
-    observed: { quantity: unitMeasures(unit), unit, step: options.step, rest: sentBy(rest, place), known },
+    observed: { quantity: unitMeasures(unit), unit, step: options.step, rest: sentBy(rest, place), stated },
     proof,
   });
   for (const line of linesOf(taught, options.out)) process.stdout.write(`${safeLine(line)}\n`);
@@ -59,7 +59,7 @@ function linesOf(taught: Taught, out: string): readonly string[] {
   switch (taught.outcome) {
     case 'taught':
       return [
-        `Found: ${taught.says}.`,
+        `Found: ${taught.summary}.`,
         `The figure that was kept back reads ${Number(taught.readAs.toPrecision(6))}.`,
         `The profile is in ${out}. Bytes that were not seen here are kept raw.`,
         'Check "advertised" in it, and try it before you rely on it: plugmark driver check, and a replay of a capture.',
@@ -104,7 +104,7 @@ const sentBy = ({ packets }: Capture, place: Place): Sent =>
     .filter((one) => one.service === place.service && one.characteristic === place.characteristic)
     .map(({ hex }) => Buffer.from(hex, 'hex'));
 
-async function knownOf(option: string, text: string, place: Place): Promise<Known> {
+async function statedOf(option: string, text: string, place: Place): Promise<Stated> {
   const at = text.indexOf('=');
   const figure = text.slice(0, at);
   if (at < 1 || !/^-?\d{1,9}(\.\d{1,9})?$/.test(figure))

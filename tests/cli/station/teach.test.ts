@@ -37,7 +37,7 @@ function capture(name: string, packets: readonly Buffer[]): string {
 
 test('captures with their figures become a profile, and a figure too few does not', async () => {
   const { observed, proof } = lessonOn(CATALOGUE['negative scale'], [8.23, -6.41, 25.34, 41.07], 30.55);
-  const figures = observed.known.map(({ figure, sent }, i) => `${figure}=${capture(`${i}.jsonl`, sent)}`);
+  const figures = observed.stated.map(({ figure, sent }, i) => `${figure}=${capture(`${i}.jsonl`, sent)}`);
   const given = (some: readonly string[]) => [
     ...['driver', 'teach', '--unit', 'N.m', '--step', '0.01', '--rest', capture('rest.jsonl', observed.rest)],
     ...some.flatMap((one) => ['--figure', one]),

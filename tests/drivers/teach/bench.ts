@@ -36,7 +36,7 @@ export function lessonOn(
     return packets.map(change);
   };
   const rest = sent(Array.from({ length: 40 }, () => 0.01 * Math.round(random.normal(0, 1))));
-  const known = peaksNm.map((peak) => ({ figure: shown(peak), sent: sent(pull(peak, random)) }));
+  const stated = peaksNm.map((peak) => ({ figure: shown(peak), sent: sent(pull(peak, random)) }));
   return {
     title: `Taught: ${profile.title}`,
     link: {
@@ -46,7 +46,7 @@ export function lessonOn(
       characteristic: '2c0b',
       by: { how: 'notify' },
     },
-    observed: { quantity: 'torque', unit: 'N·m', step: '0.01', rest, known },
+    observed: { quantity: 'torque', unit: 'N·m', step: '0.01', rest, stated },
     proof: { figure: shown(proofNm), sent: sent(pull(proofNm, random)) },
   };
 }

@@ -68,19 +68,25 @@ describe('nothing is taught wrongly', () => {
 
   test('without a figure against the tightening direction it asks for one', () => {
     const lesson = lessonOn(CATALOGUE['status behind the value'], [8.23, 15.78, 25.34], PROOF);
-    // At rest it never read below 0 either.
-    const rest = Array.from({ length: 20 }, () =>
-      new Sender(CATALOGUE['status behind the value']).frame([{ si: 0 }]),
-    );
-    const asked = teach({ ...lesson, observed: { ...lesson.observed, rest } });
+    // It never read below 0: signed and unsigned cannot be told apart.
+    const above = (sent: readonly Buffer[]) => sent.filter((packet) => packet.readInt16BE(0) >= 0);
+    const { rest, stated } = lesson.observed;
+    const observed = {
+      ...lesson.observed,
+      rest: above(rest),
+      stated: stated.map(({ figure, sent }) => ({ figure, sent: above(sent) })),
+    };
+    const asked = teach({ ...lesson, observed });
     expect(asked).toMatchObject({ outcome: 'ambiguous', ask: expect.stringMatching(/minus/) });
     if (asked.outcome === 'ambiguous') expect(asked.fits.length).toBeGreaterThan(1);
   });
 
   test('a figure that was mistyped, or a proof that does not hold, writes nothing', () => {
     const lesson = lessonOn(device, PEAKS, PROOF);
-    const mistyped = lesson.observed.known.map((known, i) => (i === 3 ? { ...known, figure: 26.34 } : known));
-    expect(teach({ ...lesson, observed: { ...lesson.observed, known: mistyped } })).toMatchObject({
+    const mistyped = lesson.observed.stated.map((stated, i) =>
+      i === 3 ? { ...stated, figure: 26.34 } : stated,
+    );
+    expect(teach({ ...lesson, observed: { ...lesson.observed, stated: mistyped } })).toMatchObject({
       outcome: 'refused',
     });
     expect(teach({ ...lesson, proof: { ...lesson.proof, figure: 35.05 } })).toMatchObject({
