@@ -1,5 +1,5 @@
 import type { Problem } from '../../src/problem.ts';
-import type { ToolDescription } from '../../src/reading.ts';
+import type { AngleDescription, ToolDescription } from '../../src/reading.ts';
 import { err, ok, orThrow, type Result } from '../../src/result.ts';
 import { readInformation } from '../bluetooth/information.ts';
 import type { Language, Opened, Opening, Unfit } from '../bluetooth/language.ts';
@@ -103,7 +103,7 @@ function there(on: Opening, endpoint: Endpoint): RemoteCharacteristic {
 /** What the profile itself says of the tool. */
 export function aboutOf(profile: Profile): Omit<ToolDescription, 'link'> {
   const { exponent, resolutionCounts } = valueScaling(profile.layout);
-  const angle = scalingOf(profile.layout, 'angle');
+  const angle = angleOf(profile);
   return {
     quantity: profile.quantity,
     unit: profile.quantity === 'torque' ? 'N.m' : 'm',
@@ -112,10 +112,13 @@ export function aboutOf(profile: Profile): Omit<ToolDescription, 'link'> {
     samplingFunction: profile.samplingFunction,
     ...(profile.updateIntervalMs !== undefined && { updateIntervalMs: profile.updateIntervalMs }),
     ...(profile.bandwidthHz !== undefined && { bandwidthHz: profile.bandwidthHz }),
-    ...(angle !== undefined && {
-      angle: { exponent: angle.exponent, resolutionCounts: angle.resolutionCounts },
-    }),
+    ...(angle !== undefined && { angle }),
   };
+}
+
+function angleOf({ layout }: Profile): AngleDescription | undefined {
+  const scaling = scalingOf(layout, 'angle');
+  return scaling && { exponent: scaling.exponent, resolutionCounts: scaling.resolutionCounts };
 }
 
 function notThere(address: string, characteristic: string, { title }: Profile): Unfit {

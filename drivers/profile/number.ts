@@ -25,7 +25,6 @@ export const NUMBER_TYPES = [
 ] as const;
 export type NumberType = (typeof NUMBER_TYPES)[number];
 export const UNSIGNED_TYPES = ['uint8', 'uint16', 'uint24', 'uint32'] as const;
-export type UnsignedType = (typeof UNSIGNED_TYPES)[number];
 /** How some bits of a word are a whole number. */
 export const INTEGER_KINDS = ['uint', 'sint', 'signmag', 'bcd'] as const;
 export type IntegerKind = (typeof INTEGER_KINDS)[number];

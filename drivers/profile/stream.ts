@@ -133,7 +133,7 @@ interface CounterField {
   readonly span: number;
 }
 
-function counterOf(layout: Layout): CounterField | undefined {
+export function counterOf(layout: Layout): CounterField | undefined {
   const item = placedIn(layout)
     .map((one) => one.item)
     .find(({ is }) => is === 'counter');

@@ -1,5 +1,6 @@
 import { scalingOf } from '../../drivers/profile/figure.ts';
 import type { BluetoothProfile, Profile } from '../../drivers/profile/schema.ts';
+import { counterOf } from '../../drivers/profile/stream.ts';
 import { scaled } from '../../src/reading.ts';
 import type { PeripheralDefinition } from '../controller/index.ts';
 import { encodeFrame } from './encode.ts';
@@ -66,9 +67,8 @@ export class Sender {
   }
 
   #counter(): number {
-    const text = JSON.stringify(this.#profile.layout);
-    const count = text.includes('"counts":"samples"') ? this.#samples : this.#frames;
-    return count % 256;
+    const field = counterOf(this.#profile.layout);
+    return (field?.counts === 'samples' ? this.#samples : this.#frames) % (field?.span ?? 1);
   }
 }
 

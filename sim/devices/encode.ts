@@ -14,13 +14,13 @@ import {
 /** What a simulated device sends: frames made from the same description that they are read by. */
 
 /** Numbers as the device counts: in its own steps, from its own zero. Null: it has no value. */
-export interface Told {
+export interface Sample {
   readonly value: number | null;
   readonly angle?: number | null;
 }
 
 export interface FrameContent {
-  readonly samples: readonly Told[];
+  readonly samples: readonly Sample[];
   readonly counter?: number;
   /** Which of the units that the frame can tell, from 0. */
   readonly unit?: number;
@@ -74,7 +74,7 @@ interface Writer {
   readonly hasSign: boolean;
 }
 
-function write(writer: Writer, field: ByteField | SampleField, at: number, told: Told): void {
+function write(writer: Writer, field: ByteField | SampleField, at: number, told: Sample): void {
   const { frame, order, content, hasSign } = writer;
   const put = (value: number, size: number) => void putUnsigned(frame, at, value, size, order);
   switch (field.is) {
@@ -110,13 +110,13 @@ function write(writer: Writer, field: ByteField | SampleField, at: number, told:
 type Figure = Extract<ByteField | SampleField | Part, { readonly is: 'value' | 'angle' }>;
 
 /** The number as it is written: a code where there is no value and one for that. */
-function rawOf(field: Figure, told: Told, hasSign: boolean): number {
+function rawOf(field: Figure, told: Sample, hasSign: boolean): number {
   const own = field.is === 'value' ? told.value : (told.angle ?? null);
   if (own === null) return field.noValue?.[0] ?? Number.NaN;
   return (field.is === 'value' && hasSign ? Math.abs(own) : own) + (field.zero ?? 0);
 }
 
-function bitsOf(part: Part, { content, hasSign }: Writer, told: Told): number {
+function bitsOf(part: Part, { content, hasSign }: Writer, told: Sample): number {
   switch (part.is) {
     case 'flag': {
       if (part.means === 'valid') return told.value === null ? 0 : 1;
@@ -193,7 +193,7 @@ function textField(
   layout: Text,
   field: TextField,
   content: FrameContent,
-  told: Told,
+  told: Sample,
   before: string,
 ): string {
   switch (field.is) {

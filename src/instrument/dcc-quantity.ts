@@ -16,7 +16,7 @@ export interface DccQuantities {
 }
 
 /** Units as D-SI writes them, and how many of ours they are. */
-const UNITS: Readonly<Record<string, readonly [DccQuantity['unit'], number]>> = {
+export const UNITS: Readonly<Record<string, readonly [DccQuantity['unit'], number]>> = {
   '\\newton\\metre': ['N.m', 1],
   '\\milli\\newton\\metre': ['N.m', 1e-3],
   '\\metre': ['mm', 1e3],
@@ -25,7 +25,7 @@ const UNITS: Readonly<Record<string, readonly [DccQuantity['unit'], number]>> = 
 };
 
 /** The refTypes of the good-practice examples. */
-const REF_TYPES = {
+export const REF_TYPES = {
   reading: /\bbasic_(?:measuredValue|indicatedValue)/i,
   error: /\bbasic_measurementError/i,
   reference: /\bbasic_referenceValue/i,
@@ -103,7 +103,7 @@ function together(values: readonly DccQuantity[]): DccQuantity | null {
   };
 }
 
-function words(element: Element, name: string): string[] {
+export function words(element: Element, name: string): string[] {
   return textOf(first(element, 'si', name))?.split(/\s+/) ?? [];
 }
 

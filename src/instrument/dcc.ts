@@ -1,5 +1,5 @@
 /**
- * Reads the open Digital Calibration Certificate (PTB, XML, schema 3.x with D-SI) as far as a job needs it: whose
+ * Reads the open Digital Calibration Certificate (PTB, XML with D-SI; by its elements, whatever its version) as far as a job needs it: whose
  * instrument, when, by whom, and the points. Hostile input: no document type, no entities, bounded, nothing fetched.
  */
 import { DOMParser, type Document, type Element } from '@xmldom/xmldom';
@@ -7,6 +7,7 @@ import { err, type Result } from '../result.ts';
 import { type Certificate, certificateFrom } from './certificate.ts';
 import { type DccQuantity, quantitiesOf } from './dcc-quantity.ts';
 import { all, first, textOf } from './dcc-tree.ts';
+import { otherUnits } from './dcc-units.ts';
 
 const MAX_CHARACTERS = 1 << 20;
 /** No certificate of one instrument has more; keeps a hostile one from being walked without end. */
@@ -27,7 +28,7 @@ export function certificateFromDcc(xml: string, file: string): Result<Certificat
       code: 'dcc-unreadable',
       where: file,
       message: `not a calibration certificate that can be read: ${message}`,
-      next: 'Ask the laboratory for a DCC of schema 3, or type the points into the JSON form.',
+      next: 'Ask the laboratory for a DCC with such points, or type the points into the JSON form.',
     });
   }
 }
@@ -54,9 +55,6 @@ function read(document: Document): unknown {
   const root = document.documentElement;
   if (root === null || root.localName !== 'digitalCalibrationCertificate')
     throw new Unreadable('its root is not digitalCalibrationCertificate');
-  const version = root.getAttribute('schemaVersion') ?? '';
-  if (!/^3\./.test(version))
-    throw new Unreadable(`expected schemaVersion 3.x, found "${version.slice(0, 20)}"`);
   const core = needed(first(root, 'dcc', 'coreData'), 'coreData');
   const items = all(root, 'dcc', 'item').filter((item) => item.parentNode?.localName === 'items');
   const [item, second] = items;
@@ -109,6 +107,8 @@ function pointsOf(root: Element): { readonly unit: DccQuantity['unit']; readonly
       })),
     };
   }
+  const others = otherUnits(groups);
+  if (others !== null) throw new Unreadable(`its points are ${others}, not newton metres or millimetres`);
   throw new Unreadable('no result holds readings (basic_measuredValue) with errors or reference values');
 }
 

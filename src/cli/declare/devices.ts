@@ -39,16 +39,22 @@ export const declareDevices: Declare = (program, run) => {
       run(async () => (await import('../station/devices.ts')).record(address, options))(),
     );
 
+  const driver = program
+    .command('driver')
+    .description('profiles: devices described without code')
+    .addHelpText('after', examples('plugmark driver check wrench.profile.json'));
   json(
-    program
-      .command('driver')
-      .description('profiles: devices described without code')
-      .addHelpText('after', examples('plugmark driver check wrench.profile.json'))
+    driver
       .command('check')
-      .description('checks a profile and shows what it makes of packets')
+      .description('checks a profile and shows what it makes of bytes')
       .argument('<file>', 'the profile (JSON)'),
   )
-    .option('--bytes <hex>', 'a packet in hexadecimal digits; may be given several times', collected, [])
+    .option(
+      '--bytes <hex>',
+      'what was sent, in hexadecimal digits; may be given several times',
+      collected,
+      [],
+    )
     .addHelpText(
       'after',
       closing({}, 'plugmark driver check sim/example/profile-wrench.json --bytes a501000000640064ff9c8000'),
@@ -56,4 +62,28 @@ export const declareDevices: Declare = (program, run) => {
     .action((file, options) =>
       run(async () => (await import('../station/driver.ts')).check(file, options))(),
     );
+  driver
+    .command('teach')
+    .description('finds the profile of a Bluetooth device from captures of it with known figures')
+    .requiredOption('--unit <unit>', 'unit of its display: N.m, lbf.ft, mm and the like')
+    .requiredOption('--step <figure>', 'smallest step of its display')
+    .requiredOption('--rest <file>', 'a capture of it untouched')
+    .option(
+      '--figure <pair>',
+      'FIGURE=FILE: a capture, with what the display showed; three at least',
+      collected,
+      [],
+    )
+    .requiredOption('--proof <pair>', 'FIGURE=FILE: one more, which is kept back to prove the profile with')
+    .option('--advertised <uuid>', 'the service that it advertises; that of its readings unless given')
+    .option('--title <text>', 'a name for the device', 'Taught on the bench')
+    .requiredOption('--out <file>', 'the profile; a file that does not exist yet')
+    .addHelpText(
+      'after',
+      closing(
+        { failed: 'no profile explains all of it, or more than one' },
+        'plugmark driver teach --unit N.m --step 0.01 --rest rest.capture.jsonl --figure 8.23=1.capture.jsonl --figure -6.41=2.capture.jsonl --figure 41.07=3.capture.jsonl --proof 30.55=4.capture.jsonl --out my.profile.json',
+      ),
+    )
+    .action((options) => run(async () => (await import('../station/teach.ts')).teach(options))());
 };
