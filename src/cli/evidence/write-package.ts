@@ -47,7 +47,7 @@ export async function writePackage(
       station,
       key: key.privateKey,
       log: stationFolder.log,
-      checkpoint: await newCheckpoint(stationFolder, { origin: station.origin, key }),
+      checkpoint: await newCheckpoint(stationFolder, { state: station, key }),
       trustList: await trustListWithout(stationFolder.trustFile, wanted.without),
       recordsBefore: (job) => recordsBefore(stationFolder.folder, job),
     },

@@ -101,7 +101,7 @@ export function stateLoss(options: Scope & { readonly because: string }): Promis
       [{ type: 'entries-lost', checkpoints, because: options.because }],
       stamp(),
     );
-    await newCheckpoint(stationFolder, signer);
+    await newCheckpoint(stationFolder, { ...signer, state: stateOf(stationFolder) });
     const most = Math.max(...checkpoints.map(({ size }) => size));
     print([
       `Stated in the log: it had ${most} entries once, and went on without some of them. Every later record says so.`,

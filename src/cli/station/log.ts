@@ -10,9 +10,9 @@ import { printJson } from '../answers/answer.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { findings, keptCheckpoint, report } from './log-check.ts';
-import { keepSigned, refuseTurned } from './one-history.ts';
+import { keepSigned } from './one-history.ts';
 import { type Scope, withStationFolder } from './scope.ts';
-import { newCheckpoint, signed, signerOf } from './sign-log.ts';
+import { newCheckpoint, signedNow, signerOf } from './sign-log.ts';
 import { type StationFolder, stateOf } from './station.ts';
 
 /** Signs the log as it stands; whoever keeps the checkpoint can tell later whether anything in front of it changed. */
@@ -20,10 +20,8 @@ export function checkpoint(options: Scope & { readonly out?: string }): Promise<
   return withStationFolder(options, async (stationFolder) => {
     const { out } = options;
     const there = out === undefined ? null : await noteThere(out);
-    const state = stateOf(stationFolder);
-    const size = stationFolder.log.size();
-    refuseTurned(stationFolder, state);
-    const note = signed(stationFolder, size, await signerOf(stationFolder, state));
+    const signer = await signerOf(stationFolder, stateOf(stationFolder));
+    const { size, note } = signedNow(stationFolder, signer);
     if (out !== undefined && there !== null && there !== note) throw new ProblemError(neverOver(out));
     await keepSigned(stationFolder, size, note);
     if (out === undefined) process.stdout.write(note);

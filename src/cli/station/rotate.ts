@@ -52,10 +52,10 @@ export function rotateKey(
             statement: stateSuccession({ log: before.origin, next: key.jwk, at: at.at }, old.privateKey),
           };
     await recordStation(stationFolder, [event], at);
-    const { origin } = before;
+    const state = stateOf(stationFolder);
     // The last that the old key signs is a log in which it names the new one, and no other.
-    if (old !== null) await newCheckpoint(stationFolder, { origin, key: old });
-    const note = await newCheckpoint(stationFolder, { origin, key });
+    if (old !== null) await newCheckpoint(stationFolder, { state, key: old });
+    const note = await newCheckpoint(stationFolder, { state, key });
     const proofs = await proofsBeside(stationFolder, note);
     if (keeping !== null) keeping();
     else if (existsSync(oldFile)) orThrow(destroyKeyFile(oldFile));

@@ -7,26 +7,36 @@ import { keepSigned, refuseTurned } from './one-history.ts';
 import { type StationFolder, stateOf } from './station.ts';
 import { currentKey } from './station-keys.ts';
 
-/** The key that signs for a log, and the name that it signs under. */
+/** The key that signs for a log, and the station that the log tells of. */
 export interface Signer {
-  readonly origin: string;
+  readonly state: StationState;
   readonly key: StationKey;
 }
 
 /** Asks for the passphrase of the key where it has one. */
 export async function signerOf({ folder }: StationFolder, state: StationState): Promise<Signer> {
-  return { origin: state.origin, key: await currentKey(folder, state) };
+  return { state, key: await currentKey(folder, state) };
 }
 
-/** Signs the log as it stands, where it extends all that was signed before, and keeps the note; who asked for the signer before is not asked for a passphrase again. */
-export async function newCheckpoint(stationFolder: StationFolder, signer?: Signer): Promise<string> {
-  const state = stateOf(stationFolder);
+/** A checkpoint that nobody has kept yet. */
+interface Signed {
+  readonly size: number;
+  readonly note: string;
+}
+
+/** Signs the log as it stands, where it extends all that was signed before. Nobody is given the note before it is kept. */
+export function signedNow(stationFolder: StationFolder, { state, key }: Signer): Signed {
   refuseTurned(stationFolder, state);
-  const size = stationFolder.log.size();
-  const note = signed(stationFolder, size, signer ?? (await signerOf(stationFolder, state)));
+  const { log } = stationFolder;
+  const size = log.size();
+  const root = treeRoot(log.tree, size);
+  return { size, note: signCheckpoint({ origin: state.origin, size, root }, key.privateKey) };
+}
+
+/** The same, kept; who asked for the signer before is not asked for a passphrase again. */
+export async function newCheckpoint(stationFolder: StationFolder, signer?: Signer): Promise<string> {
+  const by = signer ?? (await signerOf(stationFolder, stateOf(stationFolder)));
+  const { size, note } = signedNow(stationFolder, by);
   await keepSigned(stationFolder, size, note);
   return note;
 }
-
-export const signed = ({ log }: StationFolder, size: number, { origin, key }: Signer): string =>
-  signCheckpoint({ origin, size, root: treeRoot(log.tree, size) }, key.privateKey);
