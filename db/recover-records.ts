@@ -1,10 +1,5 @@
 /** What exported records give to a damaged log: which of them are its own, and the entries that they hold. */
-import {
-  isSignedBy,
-  originOf,
-  readCheckpoint,
-  type SignedCheckpoint,
-} from '../src/evidence/checkpoint.ts';
+import { isSignedBy, originOf, readCheckpoint, type SignedCheckpoint } from '../src/evidence/checkpoint.ts';
 import { disclosuresOf, entryHash, isStationEntry, signedBytes } from '../src/evidence/entry.ts';
 import { type PublicJwk, thumbprint } from '../src/evidence/jwk.ts';
 import { type AnyEntry, STATION_STREAM, type StationEntry } from '../src/evidence/log.ts';

@@ -11,7 +11,7 @@ import { type VerificationReport, verifyRecord } from '../evidence/verify.ts';
 import { openItemSchema } from '../job/open-item.ts';
 import type { FigureSource } from '../reading.ts';
 import { summarySchema } from '../rules/summary.ts';
-import { shownBy } from './histories.ts';
+import { shownBy } from './shown.ts';
 
 const momentSchema = z.strictObject({ seq: z.int(), at: z.string() });
 

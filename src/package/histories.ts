@@ -3,19 +3,8 @@
  * a job. Every proof gives hashes of whole subtrees, so that two histories show even where they share no job.
  */
 import { readCheckpoint } from '../evidence/checkpoint.ts';
-import { entryHash } from '../evidence/entry.ts';
-import { rootOfSet } from '../evidence/merkle.ts';
-import type { JobRecord } from '../evidence/record.ts';
 import type { Finding } from './finding.ts';
-
-/** What a record shows of its log: little enough to be handed from thread to thread. */
-export interface Shown {
-  /** Numbers of whole subtrees, and 32 bytes of hash for each. */
-  readonly places: Float64Array<ArrayBuffer>;
-  readonly hashes: Uint8Array<ArrayBuffer>;
-  /** 32 bytes for each entry of the job. */
-  readonly entries: Uint8Array<ArrayBuffer>;
-}
+import type { Shown } from './shown.ts';
 
 /** Two files that cannot both be true, and where they part. */
 export interface TwoHistories {
@@ -25,35 +14,6 @@ export interface TwoHistories {
 }
 
 const HASH_BYTES = 32;
-/** So that the number of a subtree is a whole number that a double holds. */
-const MAX_SIZE = 2 ** 50;
-
-/** Everything that a record's leaves and its proof say of whole subtrees of the log. */
-export function shownBy({ background, entries, log }: JobRecord): Shown {
-  const leaves = [...background, ...entries]
-    .map((entry) => ({ index: entry.seq - 1, hash: entryHash(entry) }))
-    .sort((a, b) => a.index - b.index);
-  const checkpoint = readCheckpoint(log.checkpoint, 'checkpoint');
-  const size = checkpoint.ok && checkpoint.value.size <= MAX_SIZE ? checkpoint.value.size : 0;
-  const places: number[] = [];
-  const hashes: Uint8Array[] = [];
-  const proof = log.proof.map((hash) => Buffer.from(hash, 'base64'));
-  rootOfSet(leaves, size, proof, (from, to, hash) => {
-    const level = Math.log2(to - from);
-    if (!Number.isInteger(level)) return;
-    places.push(placeOf(level, from / (to - from)));
-    hashes.push(hash);
-  });
-  return {
-    places: Float64Array.from(places),
-    hashes: Uint8Array.from(Buffer.concat(hashes)),
-    entries: Uint8Array.from(Buffer.concat(entries.map(entryHash))),
-  };
-}
-
-/** One number for each subtree, counted from left to right as they become whole. */
-const placeOf = (level: number, index: number) => index * 2 ** (level + 1) + 2 ** level - 1;
-
 /** The entries below a subtree, as people count them. */
 function entriesAt(place: number): string {
   let width = 1;

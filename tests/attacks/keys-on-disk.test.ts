@@ -14,8 +14,9 @@ import { destroyKeyFile, newKey, relockKeyFile, writeKeyFile } from '../../db/ke
 import { verify } from '../../src/cli/evidence/verify.ts';
 import { stationHealth } from '../../src/cli/station/health/station.ts';
 import { papersAgain } from '../../src/cli/station/jobs.ts';
-import { addTechnician, destroyKey, lockKeys, rotateKey } from '../../src/cli/station/keys.ts';
+import { addTechnician, lockKeys } from '../../src/cli/station/keys.ts';
 import { printVerifierKey, proveInclusion } from '../../src/cli/station/log.ts';
+import { destroyKey, rotateKey } from '../../src/cli/station/rotate.ts';
 import { readCheckpoint } from '../../src/evidence/checkpoint.ts';
 import { inclusionHolds, leafHash } from '../../src/evidence/merkle.ts';
 import { orThrow } from '../../src/result.ts';

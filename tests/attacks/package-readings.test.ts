@@ -123,6 +123,15 @@ describe('a package whose files for people were changed before it was signed', (
     expect((await verified()).text).toContain('TIMES IN DOUBT: the package is dated 2026-02-01');
   });
 
+  it('with a list of another form is not held against the records, and says so', async () => {
+    await make({ papers: false });
+    writeFileSync(at('jobs.csv'), 'all is well');
+    await signedAnew();
+    const { value, text } = await verified();
+    expect(value).toBe(0);
+    expect(text).toContain('NOT held against them: jobs.csv, which is of another form');
+  });
+
   it('of another version is not held against the records, and says so', async () => {
     await make();
     rmSync(at('papers/J-1.pdf'));

@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { isSignedBy, originOf, readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
 import { heldAgainst, type LogNow } from '../../src/evidence/kept-checkpoints.ts';
-import { keyId } from '../../src/evidence/note.ts';
 import { leafHash, treeOf, treeRoot } from '../../src/evidence/merkle.ts';
+import { keyId } from '../../src/evidence/note.ts';
 import { kidOf, station, stranger } from './sample-job.ts';
 
 const jwk = publicJwk(station.privateKey);

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -16,6 +16,8 @@ describe('the program with every sentence replaced by another', () => {
   let replaced = 0;
   beforeAll(async () => {
     replaced = withOtherWords(DIST, other);
+    // The program asks it for its version.
+    cpSync(join(DIST, '..', 'package.json'), join(folder, 'package.json'));
     await writeArtefacts(today);
   });
 

@@ -166,7 +166,7 @@ const declareLog: Declare = (program, run) => {
   )
     .requiredOption('--because <text>', 'what happened')
     .addHelpText('after', closing({}, 'plugmark log lost --because "disk broke, backup of last week"'))
-    .action((options) => run(async () => (await import('../station/log.ts')).stateLoss(options))());
+    .action((options) => run(async () => (await import('../station/log-check.ts')).stateLoss(options))());
   json(
     scope(
       log
@@ -182,7 +182,9 @@ const declareLog: Declare = (program, run) => {
         'plugmark log check 2026-03.checkpoint J-1001.record.json',
       ),
     )
-    .action((files, options) => run(async () => (await import('../station/log.ts')).check(files, options))());
+    .action((files, options) =>
+      run(async () => (await import('../station/log-check.ts')).check(files, options))(),
+    );
 };
 
 const declareKeys: Declare = (program, run) => {
@@ -198,7 +200,7 @@ const declareKeys: Declare = (program, run) => {
     .option('--because <text>', 'with --lost: what happened')
     .option('--keep', 'keep the file of the old key, under a passphrase; it is destroyed unless given')
     .addHelpText('after', closing({}, 'plugmark keys rotate'))
-    .action((options) => run(async () => (await import('../station/keys.ts')).rotateKey(options))());
+    .action((options) => run(async () => (await import('../station/rotate.ts')).rotateKey(options))());
   asRevocation(
     scope(
       keys
@@ -225,7 +227,7 @@ const declareKeys: Declare = (program, run) => {
   )
     .addHelpText('after', closing({}, 'plugmark keys destroy KID'))
     .action((kid, options) =>
-      run(async () => (await import('../station/keys.ts')).destroyKey(kid, options))(),
+      run(async () => (await import('../station/rotate.ts')).destroyKey(kid, options))(),
     );
   scope(
     keys

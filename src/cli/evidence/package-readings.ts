@@ -29,22 +29,28 @@ export async function checkReadings(folder: string, index: PackageIndex, log: Pa
       NAME,
       'Papers and lists were written by another version: they are as they were signed, and were NOT held against the records. Make a paper anew with "plugmark paper".',
     );
+  const list = await listFaults(folder, index, log);
   const faults = [
     ...(await paperFaults(folder, index)),
-    ...(await listFaults(folder, index, log)),
+    ...(list ?? []),
     ...(await readMeFaults(folder, index, log)),
   ];
   const [first] = faults;
-  if (first === undefined) return passed(NAME, seenText(index));
+  if (first === undefined) return passed(NAME, seenText(index, list !== null));
   const more = faults.length === 1 ? '' : `; and ${faults.length - 1} more`;
   return failed(NAME, `${first}${more}. The records are what counts.`);
 }
 
-function seenText({ jobs, files }: PackageIndex): string {
+function seenText({ jobs, files }: PackageIndex, listSeen: boolean): string {
   const papers = jobs.filter(({ paper }) => paper !== null).length;
-  const others = files.filter(({ path }) => path === CSV || path === READ_ME).map(({ path }) => path);
-  const what = [...(papers === 0 ? [] : [papers === 1 ? '1 paper' : `${papers} papers`]), ...others];
-  return what.length === 0 ? 'There are none.' : `What the records give: ${what.join(', ')}.`;
+  const has = (name: string) => files.some(({ path }) => path === name);
+  const what = [
+    ...(papers === 0 ? [] : [papers === 1 ? '1 paper' : `${papers} papers`]),
+    ...(has(READ_ME) ? [READ_ME] : []),
+    ...(listSeen ? [CSV] : []),
+  ];
+  const seen = what.length === 0 ? 'There are none.' : `What the records give: ${what.join(', ')}.`;
+  return has(CSV) && !listSeen ? `${seen} NOT held against them: ${CSV}, which is of another form.` : seen;
 }
 
 async function paperFaults(folder: string, { jobs, files }: PackageIndex): Promise<readonly string[]> {
@@ -63,13 +69,19 @@ async function paperFaults(folder: string, { jobs, files }: PackageIndex): Promi
   return faults.sort();
 }
 
-/** Rows of jobs without a record cannot be told; every other row is what the record of its job gives. */
-async function listFaults(folder: string, index: PackageIndex, log: PackageLog): Promise<readonly string[]> {
+/**
+ * Rows of jobs without a record cannot be told; every other row is what the record of its job gives. Null where there is no
+ * list, or one of another form.
+ */
+async function listFaults(
+  folder: string,
+  index: PackageIndex,
+  log: PackageLog,
+): Promise<readonly string[] | null> {
   const text = await textIn(folder, index, CSV);
-  if (text === null) return [];
+  if (text === null) return null;
   const [head, ...rows] = text.split('\r\n').slice(0, -1);
-  // A list of another form is none of this version's.
-  if (head !== jobsCsv([]).trimEnd()) return [];
+  if (head !== jobsCsv([]).trimEnd()) return null;
   const left = new Set(rows);
   const impacts = impactsOf(log.entries);
   const faults: string[] = [];

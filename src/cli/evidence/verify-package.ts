@@ -4,7 +4,7 @@ import { VERIFICATION } from '../../report/verification.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedPackage } from '../answers/verify.ts';
 import { now } from '../station/clock.ts';
-import { keptCheckpoint } from '../station/log.ts';
+import { keptCheckpoint } from '../station/log-check.ts';
 import type { ExitCode } from '../terminal/exit.ts';
 import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';

@@ -15,7 +15,8 @@ import { purposeText } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { programVersion } from '../help/version.ts';
 import { now } from '../station/clock.ts';
-import { findings, keptCheckpoint, newCheckpoint, words } from '../station/log.ts';
+import { findings, keptCheckpoint, words } from '../station/log-check.ts';
+import { newCheckpoint } from '../station/sign-log.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
 import { currentKey } from '../station/station-keys.ts';
 import { progress } from '../terminal/progress.ts';
@@ -46,7 +47,7 @@ export async function writePackage(
       station,
       key: key.privateKey,
       log: stationFolder.log,
-      checkpoint: await newCheckpoint(stationFolder, { origin: station.origin, key }),
+      checkpoint: await newCheckpoint(stationFolder, { state: station, key }),
       trustList: await trustListWithout(stationFolder.trustFile, wanted.without),
       recordsBefore: (job) => recordsBefore(stationFolder.folder, job),
     },

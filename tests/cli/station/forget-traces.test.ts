@@ -7,7 +7,7 @@ import { openStationLog } from '../../../db/log.ts';
 import { backUp } from '../../../src/cli/station/backup.ts';
 import { forget } from '../../../src/cli/station/forget.ts';
 import { papersAgain } from '../../../src/cli/station/jobs.ts';
-import { check } from '../../../src/cli/station/log.ts';
+import { check } from '../../../src/cli/station/log-check.ts';
 import { problemOf, said } from '../answers.ts';
 import { auditStation, CAR, VAN } from '../audit/audit-station.ts';
 

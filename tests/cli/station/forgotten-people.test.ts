@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { forget } from '../../../src/cli/station/forget.ts';
 import { papersAgain } from '../../../src/cli/station/jobs.ts';
 import { addTechnician, listKeys, revokeKey } from '../../../src/cli/station/keys.ts';
-import { check } from '../../../src/cli/station/log.ts';
+import { check } from '../../../src/cli/station/log-check.ts';
 import { readTrust } from '../../../src/cli/station/trust-file.ts';
 import { thumbprint } from '../../../src/evidence/jwk.ts';
 import { openRecord } from '../../../src/evidence/record.ts';

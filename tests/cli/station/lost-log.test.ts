@@ -9,7 +9,7 @@ import { backUp } from '../../../src/cli/station/backup.ts';
 import { stationHealth } from '../../../src/cli/station/health/station.ts';
 import { listJobs } from '../../../src/cli/station/jobs.ts';
 import { listKeys, revokeKey } from '../../../src/cli/station/keys.ts';
-import { check } from '../../../src/cli/station/log.ts';
+import { check } from '../../../src/cli/station/log-check.ts';
 import { openStation, openStationFolder, recordStation } from '../../../src/cli/station/station.ts';
 import { readTrust } from '../../../src/cli/station/trust-file.ts';
 import { publicJwk } from '../../../src/evidence/jwk.ts';

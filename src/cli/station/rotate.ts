@@ -1,0 +1,115 @@
+/** A new key for the station, and what becomes of the old one and of what it signed. */
+import { existsSync } from 'node:fs';
+import { destroyKeyFile, isLockedKeyFile, relockKeyFile, type StationKey } from '../../../db/keyfile.ts';
+import { readCheckpoint } from '../../evidence/checkpoint.ts';
+import { thumbprint } from '../../evidence/jwk.ts';
+import type { StationEvent } from '../../evidence/station-event.ts';
+import { stateSuccession } from '../../evidence/succession.ts';
+import { writeWhole } from '../../files/output.ts';
+import { orThrow } from '../../result.ts';
+import { proofBeside } from '../evidence/later-log-file.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { jsonText } from '../terminal/json-text.ts';
+import { askSecret, SECRETS } from '../terminal/secret.ts';
+import { print } from '../terminal/wrapped.ts';
+import { stamp } from './clock.ts';
+import { noPassphrase, problem } from './keys.ts';
+import { laterLog } from './log.ts';
+import { findings } from './log-check.ts';
+import { inRecords, logNow, refuseTurned } from './one-history.ts';
+import { type Scope, withStationFolder } from './scope.ts';
+import { newCheckpoint } from './sign-log.ts';
+import { recordStation, type StationFolder, stateOf } from './station.ts';
+import { currentKey, keyPath, makeKey, orNoKeys } from './station-keys.ts';
+import { TRUST_FILE } from './station-log.ts';
+
+/** Makes a new key for the station; the old one names it, unless it was lost or is not to be believed. */
+export function rotateKey(
+  options: Scope & { readonly lost?: true; readonly because?: string; readonly keep?: true },
+): Promise<ExitCode> {
+  return withStationFolder(options, async (stationFolder) => {
+    const { folder } = stationFolder;
+    const before = stateOf(stationFolder);
+    refuseTurned(stationFolder, before);
+    const old = options.lost === true ? null : await currentKey(folder, before);
+    const oldFile = keyPath(folder, 'station', before.keys.at(-1)?.kid ?? '');
+    const keeping = options.keep === true ? await lockedUnder(oldFile, old) : null;
+    const locked = isLockedKeyFile(oldFile) === true || keeping !== null;
+    const passphrase = locked ? await askSecret('passphrase', 'Passphrase for the new key: ') : null;
+    if (locked && passphrase === null) throw noPassphrase();
+    const at = stamp();
+    const key = await orNoKeys(folder, async () => {
+      const made = makeKey(folder, 'station', passphrase ?? (process.env[SECRETS.passphrase] || null));
+      const event: StationEvent =
+        old === null
+          ? {
+              type: 'key-replaced',
+              key: made.jwk,
+              ...(options.because === undefined ? {} : { because: options.because }),
+            }
+          : {
+              type: 'key-rotated',
+              key: made.jwk,
+              statement: stateSuccession({ log: before.origin, next: made.jwk, at: at.at }, old.privateKey),
+            };
+      await recordStation(stationFolder, [event], at);
+      return made;
+    });
+    const state = stateOf(stationFolder);
+    // The last that the old key signs is a log in which it names the new one, and no other.
+    if (old !== null) await newCheckpoint(stationFolder, { state, key: old });
+    const note = await newCheckpoint(stationFolder, { state, key });
+    const proofs = await proofsBeside(stationFolder, note);
+    if (keeping !== null) keeping();
+    else if (existsSync(oldFile)) orThrow(destroyKeyFile(oldFile));
+    print([
+      `The station signs with ${key.kid} from now on.`,
+      keeping === null
+        ? 'The old key was destroyed. Destroy your copies of it too.'
+        : 'The old key is kept, under its passphrase; nobody needs it any more.',
+      `Give the new ${TRUST_FILE} to everybody who verifies. Who has it believes older records where the log shows them:`,
+      `${proofs} records here have such a proof beside them (*.record.json.proof); give it along. Others: plugmark log prove consistency RECORD > RECORD.proof`,
+    ]);
+    return EXIT.done;
+  });
+}
+
+/** Puts the old key under a passphrase once the new one is there; asks before anything is changed. */
+async function lockedUnder(file: string, key: StationKey | null): Promise<() => void> {
+  if (key === null)
+    throw problem('option-not-valid', 'a key that was lost cannot be kept', 'Leave out --keep or --lost.');
+  if (isLockedKeyFile(file) === true) return () => {};
+  const passphrase = await askSecret('passphrase', 'Passphrase for the old key: ');
+  if (passphrase === null) throw noPassphrase();
+  return () => void orThrow(relockKeyFile(file, key, passphrase));
+}
+
+/** Beside each record here, the proof that the log of now contains it: its key has ended. How many there are. */
+async function proofsBeside(stationFolder: StationFolder, note: string): Promise<number> {
+  const state = stateOf(stationFolder);
+  const own = inRecords(stationFolder.folder, logNow(stationFolder, state)).filter(
+    ({ checkpoint }) => findings(stationFolder, [checkpoint])[0]?.kind === 'extends',
+  );
+  const { size } = orThrow(readCheckpoint(note, 'checkpoint'));
+  for (const { where, checkpoint } of own)
+    await writeWhole(proofBeside(where), jsonText(laterLog(stationFolder, checkpoint.size, size, note)));
+  return own.length;
+}
+
+/** Destroys the file of a key that signs no more. */
+export function destroyKey(kid: string, options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, (stationFolder) => {
+    const state = stateOf(stationFolder);
+    const current = [state.keys.at(-1)?.kid, ...state.people.map(({ key }) => key && thumbprint(key))];
+    if (current.includes(kid) && !state.revoked.has(kid))
+      throw problem('key-in-use', `the key ${kid} still signs`, 'Make a new one first: plugmark keys rotate');
+    const file = (['station', 'technician'] as const)
+      .map((role) => keyPath(stationFolder.folder, role, kid))
+      .find((path) => existsSync(path));
+    if (!/^[\w-]{43}$/.test(kid) || file === undefined)
+      throw problem('key-unknown', `there is no file of a key ${kid}`, 'See "plugmark doctor".');
+    orThrow(destroyKeyFile(file));
+    print([`${safeLine(file)} was destroyed. Destroy your copies of it too.`]);
+    return EXIT.done;
+  });
+}
