@@ -5,6 +5,7 @@ import { type Feed, notAValue } from './feed.ts';
 import { gapPlace } from './gap-place.ts';
 import { judgedReading } from './judging.ts';
 import { SETTLED_US, settleStroke, takePull } from './take-pull.ts';
+import { takeTypedTorque } from './take-typed.ts';
 
 /** How long samples may wait in memory: while a pull is under way, and at rest. */
 const KEEP_PULLING_US = 500_000;
@@ -29,6 +30,11 @@ export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): 
 }
 
 function takeTorque(bench: BenchState, tool: ToolId, feed: Feed, { atUs, counts }: Value): void {
+  if (feed.source === 'typed') {
+    bench.flush(tool, feed);
+    takeTypedTorque(bench, tool, feed, { atUs, nm: scaled(counts, feed.exponent) });
+    return;
+  }
   const detected = feed.detector.push(atUs, scaled(counts, feed.exponent));
   const waitedUs = atUs - (feed.atUs[0] ?? atUs);
   const keepUs = feed.detector.live().pulling ? KEEP_PULLING_US : KEEP_RESTING_US;
@@ -45,7 +51,7 @@ function takeGap(bench: BenchState, tool: ToolId, feed: Feed, { n, atUs, counts 
   const state = bench.state();
   const gapMm = scaled(counts, feed.exponent + 3);
   const measured = { tool, reading: n, atUs, source: feed.source };
-  const place = gapPlace(state);
+  const place = gapPlace(state, gapMm);
   if (place === null) return;
   switch (place.of) {
     case 'none':
