@@ -1,7 +1,7 @@
 /** What an auditor asks of jobs: who, with what, how it came out, and everything that wants an explanation. */
 import { problemOf, unfit } from '../instrument/unfit.ts';
-import type { OutOfOrder } from '../job/early.ts';
 import { readingFor } from '../job/measurement.ts';
+import type { OutOfOrder } from '../job/out-of-order.ts';
 import { type Mark, marksOf, WORTH, type Worth } from '../job/proof.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { formatGap } from '../quantity/length.ts';

@@ -1,24 +1,10 @@
 /** Where a gap reading belongs: to an old plug, to a new one, or to none, and then why. */
-import { z } from 'zod';
 import { gapCheckOf } from '../plug/gap.ts';
 import { firstMissing, isFitted } from './early.ts';
 import { oldPlugAtHand } from './fold-checklist.ts';
-import { stepSchema } from './order-of-work.ts';
+import type { OutOfTurn } from './out-of-order.ts';
 import { phaseOf } from './phase.ts';
 import { isOver, type JobState } from './state.ts';
-
-export const outOfTurnSchema = z
-  .enum([
-    ...stepSchema.exclude(['gap', 'fitting', 'afterwards']).options,
-    'old-gap-known',
-    'plug-fitted',
-    'none-due',
-    'not-possible',
-  ])
-  .describe(
-    'Why it belongs to no plug: the step that comes first; or the gap of the old plug at hand is known already, the plug whose gap is open is in the engine, no gap is due, or no plug has such a gap.',
-  );
-export type OutOfTurn = z.infer<typeof outOfTurnSchema>;
 
 export type GapPlace =
   | { readonly of: 'old-plug' | 'new-plug'; readonly cylinder: number }

@@ -1,7 +1,7 @@
 /** The steps of the work in their order, and what came before its turn. */
-import type { OutOfOrder } from '../../job/early.ts';
-import type { OutOfTurn } from '../../job/gap-place.ts';
+
 import type { Step } from '../../job/order-of-work.ts';
+import type { OutOfOrder, OutOfTurn } from '../../job/out-of-order.ts';
 
 /** As an instruction. */
 export const STEP_TO_DO: Readonly<Record<Step, string>> = {
