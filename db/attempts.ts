@@ -7,9 +7,8 @@ import { type Setup, setupKey, specificationKey } from '../src/audit/setup.ts';
 import { canonical } from '../src/evidence/canonical.ts';
 import { STATION_STREAM } from '../src/evidence/log.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
-import { figureSourceSchema } from '../src/reading.ts';
+import { type FigureSource, figureSourceSchema } from '../src/reading.ts';
 import { entryTable, jobEntryOf, type StoredEntry } from './entries.ts';
-import { sourceBits } from './jobs.ts';
 import { pause } from './pause.ts';
 
 /** What the numbers in the table stand for; the place in the list is the number. */
@@ -27,6 +26,10 @@ export const KINDS = [
 export const RESULTS = ['OK', 'NotOK', 'NotDecidable'] as const satisfies readonly Attempt['result'][];
 export const SOURCES = figureSourceSchema.options;
 export const SIDES = ['inside', 'low', 'high'] as const satisfies readonly Attempt['side'][];
+/** Each source has the bit of its place in the list. */
+export const sourceBits = (sources: readonly FigureSource[]): number =>
+  sources.reduce((bits, source) => bits | (1 << figureSourceSchema.options.indexOf(source)), 0);
+
 /** Bits of `flags`. */
 export const FLAG = { first: 1, last: 2, firstStage: 4, early: 128, held: 256 } as const;
 export const CENSORED: Readonly<Record<Censored, number>> = {

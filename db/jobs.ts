@@ -3,20 +3,16 @@ import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import { isJobEntry } from '../src/evidence/entry.ts';
 import { type LogEntry, STATION_STREAM } from '../src/evidence/log.ts';
-import { outOfOrderSchema } from '../src/job/early.ts';
+import { outOfOrderSchema } from '../src/job/out-of-order.ts';
 import { normalVin } from '../src/job/vin.ts';
 import { isWithheld } from '../src/personal.ts';
-import { type FigureSource, figureSourceSchema } from '../src/reading.ts';
+import { figureSourceSchema } from '../src/reading.ts';
 import type { Progress } from './attempts.ts';
 import { type EntryTable, entryIn, entryOf, entryTable } from './entries.ts';
 import { readMigration } from './migrate.ts';
 
 /** Rises with every change of what the history holds: an older one is made again from the entries. */
 const HISTORY_VERSION = 4;
-
-/** Each source has the bit of its place in the list. */
-export const sourceBits = (sources: readonly FigureSource[]): number =>
-  sources.reduce((bits, source) => bits | (1 << figureSourceSchema.options.indexOf(source)), 0);
 
 const sourcesIn = z
   .int()

@@ -11,7 +11,7 @@
  * 6. Test it in tests/drivers/<name>/ in virtual time; a Bluetooth one also over sim/controller, as imds does.
  */
 import { join, resolve } from 'node:path';
-import { NEVER, type Observable } from 'rxjs';
+import { filter, map, NEVER, type Observable } from 'rxjs';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { Quantity, ToolId } from '../src/reading.ts';
 import { orThrow } from '../src/result.ts';
@@ -36,7 +36,13 @@ interface Context {
   /** The one adapter, opened when it is first asked for. */
   readonly radio: () => Promise<Radio>;
   /** Lines that come from the keyboard and are no commands. */
-  readonly typed$: Observable<string>;
+  readonly typed$: Observable<TypedLine>;
+}
+
+/** `quantity`: which tool it is for, where several of a station are typed; null for whichever there is. */
+export interface TypedLine {
+  readonly line: string;
+  readonly quantity: Quantity | null;
 }
 
 type Use = DriverConfig['use'];
@@ -88,7 +94,11 @@ const drivers: { readonly [U in Use]: Driver<U> } = {
     quantities: ['torque', 'length'],
     open: async ({ id, quantity }, { unit }, { clock, typed$ }) => {
       const { typedTool } = await import('./typed/tool.ts');
-      return typedTool({ id, quantity, unit, clock, lines$: typed$ });
+      const lines$ = typed$.pipe(
+        filter((typed) => typed.quantity === null || typed.quantity === quantity),
+        map(({ line }) => line),
+      );
+      return typedTool({ id, quantity, unit, clock, lines$ });
     },
   },
   replay: {

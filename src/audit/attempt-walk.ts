@@ -1,7 +1,8 @@
 import type { LogEntry } from '../evidence/log.ts';
-import { heldBy, type OutOfOrder, outOfOrderIn } from '../job/early.ts';
+import { heldBy, outOfOrderIn } from '../job/early.ts';
 import { fold } from '../job/fold.ts';
 import { circumstancesOf, measured, readingFor } from '../job/measurement.ts';
+import type { OutOfOrder } from '../job/out-of-order.ts';
 import type { CylinderState, GapAttempt, JobState, TorqueAttempt } from '../job/state.ts';
 import { type Stage, stageAfter } from '../job/tightening-stage.ts';
 import { torqueStep } from '../job/torque-step.ts';

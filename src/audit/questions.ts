@@ -2,8 +2,8 @@
 
 import type { LogEntry } from '../evidence/log.ts';
 import { problemOf, unfit } from '../instrument/unfit.ts';
-import type { OutOfOrder } from '../job/early.ts';
 import { circumstancesOf, readingFor } from '../job/measurement.ts';
+import type { OutOfOrder } from '../job/out-of-order.ts';
 import { type Mark, marksOf, WORTH, type Worth } from '../job/proof.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { formatGap } from '../quantity/length.ts';

@@ -2,23 +2,10 @@
  * What came before its turn. It follows from the order in which things happened, and from nothing that a person or a station
  * states: a step was done behind so many pulls, and a plug that was pulled on by then went in before it.
  */
-import { z } from 'zod';
-import { ALL_FREE, type OrderOfWork, type Step, stepSchema } from './order-of-work.ts';
+import { ALL_FREE, type OrderOfWork, type Step } from './order-of-work.ts';
+import type { OutOfOrder } from './out-of-order.ts';
 import { itemsOf, type ListPhase, type Routine } from './routine.ts';
 import { type CylinderState, isOver, type JobState, type TorqueAttempt } from './state.ts';
-
-export const outOfOrderSchema = z.strictObject({
-  step: stepSchema.describe(
-    'The step that had not been done; of `afterwards`: the list that was attested already.',
-  ),
-  what: z
-    .enum(['pull', 'loosening', 'old-plug', 'by-angle'])
-    .describe('What came too early: a pull, an old plug loosened or read, a plug turned by an angle.'),
-  cylinder: z.int().min(1).exactOptional().describe('The cylinder; absent where nobody knows it.'),
-  pull: z.int().min(1).exactOptional().describe('Number of the pull, where it was one.'),
-  doneAgain: z.literal(true).exactOptional().describe('The plug came out since: it stands no more.'),
-});
-export type OutOfOrder = z.infer<typeof outOfOrderSchema>;
 
 /** Steps of the whole engine that come before the first pull, and those of each plug. */
 const OF_ENGINE = ['windows', 'before-removal', 'fitting'] as const satisfies readonly Step[];

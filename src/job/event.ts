@@ -19,9 +19,9 @@ import { evidenceSchema } from '../sequence/evidence.ts';
 import { askSchema, pullKindSchema } from '../sequence/kind.ts';
 import { placementReasonSchema } from '../sequence/reason.ts';
 import { basisSchema } from './basis.ts';
-import { outOfTurnSchema } from './gap-place.ts';
 import { openItemSchema } from './open-item.ts';
 import { workOrderSchema } from './order.ts';
+import { outOfTurnSchema } from './out-of-order.ts';
 import { listPhaseSchema, routineSchema, shortNameSchema } from './routine.ts';
 
 const toolId = z.string().min(1).max(32).describe('The tool, by its id in the station file.');

@@ -1,23 +1,10 @@
 /** Where a gap reading belongs: to an old plug, to a new one, or to none, and then why. */
-import { z } from 'zod';
 import { gapCheckOf } from '../plug/gap.ts';
 import { firstMissing, isFitted } from './early.ts';
 import { oldPlugAtHand } from './fold-checklist.ts';
-import { stepSchema } from './order-of-work.ts';
+import type { OutOfTurn } from './out-of-order.ts';
 import { phaseOf } from './phase.ts';
 import { isOver, type JobState } from './state.ts';
-
-export const outOfTurnSchema = z
-  .enum([
-    ...stepSchema.exclude(['gap', 'fitting', 'afterwards']).options,
-    'old-gap-known',
-    'plug-fitted',
-    'none-due',
-  ])
-  .describe(
-    'Why it belongs to no plug: the step that comes first; or the gap of the old plug at hand is known already, the plug whose gap is open is in the engine, or no gap is due.',
-  );
-export type OutOfTurn = z.infer<typeof outOfTurnSchema>;
 
 export type GapPlace =
   | { readonly of: 'old-plug' | 'new-plug'; readonly cylinder: number }
@@ -27,10 +14,14 @@ export type GapPlace =
 
 const BEFORE_GAPS = ['windows', 'before-removal', 'old-plugs', 'new-plugs'] as const;
 
+/** No plug of an engine has a gap beyond these, old or new; a reading there is a slip. Assumption. */
+const POSSIBLE_MM = { from: 0.15, to: 4 } as const;
+
 const none = (because: OutOfTurn): GapPlace => ({ of: 'none', because });
 
 /** The place of the next gap reading. No reading goes to a plug that the screen does not ask for. */
-export function gapPlace(state: JobState): GapPlace {
+export function gapPlace(state: JobState, gapMm: number): GapPlace {
+  if (gapMm < POSSIBLE_MM.from || gapMm > POSSIBLE_MM.to) return none('not-possible');
   const phase = phaseOf(state);
   const old = oldPlugAtHand(state);
   if (old !== null && phase === 'old-plugs')

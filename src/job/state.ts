@@ -7,12 +7,11 @@ import type { Evidence } from '../sequence/evidence.ts';
 import type { Ask, PullKind } from '../sequence/kind.ts';
 import type { PlacementReason } from '../sequence/reason.ts';
 import type { Basis } from './basis.ts';
-import type { OutOfOrder } from './early.ts';
 import type { Answer, JobEventOf } from './event.ts';
-import type { OutOfTurn } from './gap-place.ts';
 import type { OpenItem } from './open-item.ts';
 import type { WorkOrder } from './order.ts';
 import type { Step } from './order-of-work.ts';
+import type { OutOfOrder, OutOfTurn } from './out-of-order.ts';
 import type { ListPhase, Routine } from './routine.ts';
 
 /**

@@ -8,6 +8,7 @@ import { type Feed, notAValue } from './feed.ts';
 import { gapPlace } from './gap-place.ts';
 import { judgedReading } from './judging.ts';
 import { settleStroke, settlesUs, takePull } from './take-pull.ts';
+import { takeTypedTorque } from './take-typed.ts';
 
 /** How long samples may wait in memory: while a pull is under way, and at rest. */
 const KEEP_PULLING_US = 500_000;
@@ -41,6 +42,11 @@ export function takeReading(bench: BenchState, tool: ToolId, reading: Reading): 
 
 function takeTorque(bench: BenchState, tool: ToolId, feed: Feed, reading: Value): void {
   const { atUs, counts, angleCounts } = reading;
+  if (feed.source === 'typed') {
+    bench.flush(tool, feed);
+    takeTypedTorque(bench, tool, feed, { atUs, nm: scaled(counts, feed.exponent) });
+    return;
+  }
   const detected = seen(feed, atUs, counts, angleCounts);
   const waitedUs = atUs - (feed.atUs[0] ?? atUs);
   const keepUs = feed.detector.pulling ? KEEP_PULLING_US : KEEP_RESTING_US;
@@ -91,6 +97,8 @@ export function takeWritten(
     const us = atUs[i] ?? 0;
     const count = counts[i] ?? 0;
     if (feed.quantity === 'length') takeGap(bench, tool, feed, { n: first + i, atUs: us, counts: count });
+    else if (feed.source === 'typed')
+      takeTypedTorque(bench, tool, feed, { atUs: us, nm: scaled(count, feed.exponent) });
     else looked(bench, tool, feed, seen(feed, us, count, angles?.[i]), us);
   }
 }
@@ -133,7 +141,7 @@ function takeGap(bench: BenchState, tool: ToolId, feed: Feed, { n, atUs, counts 
   const state = bench.state();
   const gapMm = scaled(counts, feed.exponent + 3);
   const measured = { tool, reading: n, atUs, source: feed.source };
-  const place = gapPlace(state);
+  const place = gapPlace(state, gapMm);
   if (place === null) return;
   switch (place.of) {
     case 'none':

@@ -1,6 +1,7 @@
 import type { LogEntry } from '../evidence/log.ts';
-import { type OutOfOrder, outOfOrderIn } from '../job/early.ts';
+import { outOfOrderIn } from '../job/early.ts';
 import type { Answer, JobEvent, JobEventOf } from '../job/event.ts';
+import type { OutOfOrder } from '../job/out-of-order.ts';
 import { itemsOf, NOT_DONE } from '../job/routine.ts';
 import type { JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';

@@ -1,8 +1,9 @@
 /** The result of a job on one page: what the record states in short, and verification works out again. */
 import { z } from 'zod';
-import { outOfOrderIn, outOfOrderSchema } from '../job/early.ts';
+import { outOfOrderIn } from '../job/early.ts';
 import { answerSchema } from '../job/event.ts';
 import { openItemSchema } from '../job/open-item.ts';
+import { outOfOrderSchema } from '../job/out-of-order.ts';
 import { figuresOf, gapSource, isTwoSteps, torqueSource } from '../job/proof.ts';
 import type { CylinderState, JobState, Settlement, StepState } from '../job/state.ts';
 import { type Judgement, judgementSchema } from '../metrology/judgement.ts';

@@ -1,5 +1,5 @@
 /** The live screen of a job: views in, commands out. Import it as `shell.tsx` says. */
-import type { Observable } from 'rxjs';
+import { asyncScheduler, type Observable } from 'rxjs';
 import type { Command } from '../job/command.ts';
 import type { TerminalLook } from './canvas.tsx';
 import { chimeFor } from './chime.ts';
@@ -44,7 +44,7 @@ export function runScreen(run: ScreenRun): Promise<void> {
   return runShell<BenchView>({
     ...run,
     onPress(press, seen) {
-      const after = take({ ...press, shownMs: performance.now() - shown.sinceMs }, seen, input);
+      const after = take({ ...press, shownMs: asyncScheduler.now() - shown.sinceMs }, seen, input);
       if ('input' in after) input = after.input;
       const { out } = after;
       if (out === 'quit') return 'leaves';
@@ -55,7 +55,7 @@ export function runScreen(run: ScreenRun): Promise<void> {
     },
     draw: (view, size) => {
       const what = inView(view.job);
-      if (what !== shown.what) Object.assign(shown, { what, sinceMs: performance.now() });
+      if (what !== shown.what) Object.assign(shown, { what, sinceMs: asyncScheduler.now() });
       return <Screen view={view} input={input} size={size} ascii={ascii} color={color} />;
     },
     chime: (before, after) => (input.quiet ? null : chimeFor(before.job, after.job)),

@@ -101,7 +101,7 @@ describe('a question to the history', () => {
       () => ({ serial: one().serial ?? '', from: one().day }),
       (row) => row.serial === one().serial && row.day >= one().day,
     ],
-    ['exceptions', () => ({ exceptionsOnly: true }), (row) => row.result !== 'OK'],
+    ['exceptions', () => ({ exceptionsOnly: true }), (row) => row.result !== 'OK' || row.early],
     ['a job', () => ({ job: one().job }), (row) => row.job === one().job],
   ];
 
@@ -143,7 +143,7 @@ describe('a question to the history', () => {
     const expected = new Set(all.filter((row) => row.technician === technician).map(({ job }) => job));
     expect(new Set(jobs({ technician }))).toEqual(expected);
     expect(jobs({ serial: serial ?? '' })).toEqual([...jobs({ serial: serial ?? '' })].sort().reverse());
-    const wrong = new Set(all.filter(({ result }) => result !== 'OK').map(({ job }) => job));
+    const wrong = new Set(all.filter(({ result, early }) => result !== 'OK' || early).map(({ job }) => job));
     expect(new Set(jobs({ exceptionsOnly: true }))).toEqual(wrong);
     expect(log.history.jobsOf({}, 3)).toHaveLength(3);
   });

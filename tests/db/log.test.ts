@@ -362,6 +362,8 @@ describe('the jobs that were worked on last', () => {
         openedAt: AT,
         lastAt: '2026-03-02T10:00:00.000Z',
         state: 'open',
+        sources: [],
+        outOfOrder: [],
       },
       expect.objectContaining({ job: 'WO-3', state: 'incomplete' }),
       expect.objectContaining({ job: 'WO-2', state: 'complete' }),

@@ -63,6 +63,7 @@ describe('what is personal', () => {
       'cylinder-left-out': ['why'],
       'cylinder-restarted': ['why'],
       'steps-attested': ['steps[].why'],
+      'taken-back': ['why'],
       'old-plugs-read': ['note'],
       'fitted-by-angle': ['why'],
       'pull-accepted': ['by', 'reason'],

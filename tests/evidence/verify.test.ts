@@ -39,6 +39,7 @@ describe('a record as the station made it', () => {
       'log passed',
       'contents passed',
       'completeness passed',
+      'order of work passed',
       'judged again passed',
       'clock passed',
     ]);
@@ -213,6 +214,7 @@ it('judged by a newer edition of the rules it is as it was sealed, and is not ca
   expect(VERIFICATION[verdict].exit).toBe(4);
   expect(checks.filter(({ outcome }) => outcome !== 'passed')).toEqual([
     expect.objectContaining({ name: 'completeness', outcome: 'not-applicable' }),
+    expect.objectContaining({ name: 'order of work', outcome: 'not-applicable' }),
     expect.objectContaining({ name: 'judged again', outcome: 'not-applicable' }),
   ]);
 });

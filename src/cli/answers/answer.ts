@@ -1,6 +1,6 @@
 /** What the forms of answers (`--json`) share. Figures, codes and identifiers; times are ISO, UTC; text is that of the records. */
 import { z } from 'zod';
-import { outOfOrderSchema } from '../../job/early.ts';
+import { outOfOrderSchema } from '../../job/out-of-order.ts';
 import { summarySchema } from '../../rules/summary.ts';
 import { jsonText } from '../terminal/json-text.ts';
 

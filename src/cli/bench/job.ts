@@ -1,5 +1,5 @@
 import { Subject } from 'rxjs';
-import { openTools } from '../../../drivers/index.ts';
+import { openTools, type TypedLine } from '../../../drivers/index.ts';
 import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { withFindings } from '../../audit/out-of-tolerance.ts';
 import type { Instrument } from '../../instrument/instrument.ts';
@@ -55,13 +55,13 @@ export async function job(options: JobOptions): Promise<ExitCode> {
     // The file says how a tool was calibrated; that it was out of tolerance since, only the log knows.
     const impacts = impactsOf(station.log.stationEntries());
     const file = { ...read, instruments: withFindings(read.instruments, impacts) };
-    const typed$ = new Subject<string>();
+    const typed$ = new Subject<TypedLine>();
     // What is wrong with an order is told before any tool is looked for.
     if (options.order !== undefined && options.resume === undefined)
       await openingFrom(options.order, station, file, overridesOf(options));
     // A job without its tools must not get into the log.
     const tools = await openTools(file.tools, { base: file.base, clock, typed$ });
-    const types = file.tools.some(({ driver }) => driver.use === 'typed');
+    const typedTools = file.tools.filter(({ driver }) => driver.use === 'typed').length;
     const plain = options.plain === true || !hasScreen();
     try {
       const started =
@@ -79,7 +79,7 @@ export async function job(options: JobOptions): Promise<ExitCode> {
         tools: tools.tools,
         plain,
         quiet: options.quiet === true,
-        types,
+        typedTools,
         typed$,
         stamp,
       });

@@ -1,5 +1,6 @@
 import { map, type Observable, Subject, share, tap } from 'rxjs';
 import type { Tool } from '../../../drivers/driver.ts';
+import type { TypedLine } from '../../../drivers/index.ts';
 import type { Stamp } from '../../evidence/log.ts';
 import type { Bench } from '../../job/bench.ts';
 import type { Command } from '../../job/command.ts';
@@ -11,6 +12,7 @@ import type { BenchView } from '../../ui/view.ts';
 import { programVersion } from '../help/version.ts';
 import type { Station } from '../station/station.ts';
 import { inLines } from './plain-run.ts';
+import { quantityOfLine } from './typed-lines.ts';
 
 /** A job about to be worked on, and how it is shown. */
 export interface Work {
@@ -25,9 +27,9 @@ export interface Work {
   /** Commands that do not come from the keyboard. */
   readonly command$?: Observable<Command>;
   /** Where lines go that are no commands: figures that somebody, or a gauge, typed. */
-  readonly typed$?: Subject<string>;
-  /** A gauge of the station types its figures. */
-  readonly types?: boolean;
+  readonly typed$?: Subject<TypedLine>;
+  /** How many tools of the station are typed. */
+  readonly typedTools?: number;
   /** No bell. */
   readonly quiet?: boolean;
   /** See {@link RunJob}; of a simulation, which has a clock of its own. */
@@ -67,7 +69,7 @@ export async function runWork(work: Work): Promise<Outcome> {
           step$,
           look: () => ({ job: run.state(), pulling: work.bench.live()?.pulling ?? false }),
           command: (command) => command$.next(command),
-          typed: (line) => work.typed$?.next(line),
+          typed: (line) => work.typed$?.next(typedLine(work, line)),
           leave: () => stop$.next(),
           onStep: (step) => work.onStep?.(step),
           ascii: !speaksUtf8(),
@@ -99,6 +101,12 @@ export async function runWork(work: Work): Promise<Outcome> {
 
 const LOG_TRY_MS = 50;
 
+/** With one typed tool every line is its own; with two each names its quantity. */
+const typedLine = ({ bench, typedTools = 0 }: Work, line: string): TypedLine => ({
+  line,
+  quantity: typedTools < 2 ? null : quantityOfLine(line, bench.state()),
+});
+
 function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
   const follow = createLive();
   let live = NO_TORQUE;
@@ -129,8 +137,8 @@ function screenOf(
   return {
     view$: viewOf(work, step$.pipe(tap((step) => work.onStep?.(step)))),
     onCommand: (command) => command$.next(command),
-    onTyped: (line) => work.typed$?.next(line),
-    types: work.types === true,
+    onTyped: (line) => work.typed$?.next(typedLine(work, line)),
+    types: (work.typedTools ?? 0) > 0,
     quiet: work.quiet === true,
     onQuit: () => stop$.next(),
     stdout: process.stdout,

@@ -1,7 +1,7 @@
 import type { Readable } from 'node:stream';
 import { map, Subject } from 'rxjs';
 import type { Clock } from '../../../drivers/driver.ts';
-import { openTools } from '../../../drivers/index.ts';
+import { openTools, type TypedLine } from '../../../drivers/index.ts';
 import { parseTyped, TYPED_EXPONENT } from '../../../drivers/typed/figure.ts';
 import { believableOf } from '../../audit/gauge-doubt.ts';
 import { type Exercise, studyOf } from '../../audit/gauge-exercise.ts';
@@ -43,7 +43,7 @@ export async function workThrough(work: StudyWork): Promise<void> {
   const entry = file.tools.find(({ id }) => id === tool);
   const instrument = file.instruments.find(({ id }) => id === tool);
   if (entry === undefined || instrument === undefined) throw new Error('a study of a tool that is not there');
-  const typed$ = new Subject<string>();
+  const typed$ = new Subject<TypedLine>();
   const types = entry.driver.use === 'typed';
   const run = createStudyRun({
     sitting: sittingWith(work.exercise, believableOf(measures), tool),
@@ -55,7 +55,7 @@ export async function workThrough(work: StudyWork): Promise<void> {
     },
     typed(line) {
       if (!types) return parsed(line, measures.quantity);
-      typed$.next(line);
+      typed$.next({ line, quantity: null });
       return null;
     },
   });

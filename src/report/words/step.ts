@@ -1,7 +1,7 @@
 /** The steps of the work in their order, and what came before its turn. */
-import type { OutOfOrder } from '../../job/early.ts';
-import type { OutOfTurn } from '../../job/gap-place.ts';
+
 import type { Step } from '../../job/order-of-work.ts';
+import type { OutOfOrder, OutOfTurn } from '../../job/out-of-order.ts';
 
 /** As an instruction. */
 export const STEP_TO_DO: Readonly<Record<Step, string>> = {
@@ -36,6 +36,7 @@ export const OUT_OF_TURN_WORDS: Readonly<Record<OutOfTurn, string>> = {
   'old-gap-known': 'the gap of this old plug was measured already',
   'plug-fitted': 'the plug whose gap is open is in the engine',
   'none-due': 'no gap is due',
+  'not-possible': 'no spark plug has such a gap',
 };
 
 /** What to do about it. */
@@ -47,6 +48,7 @@ export const OUT_OF_TURN_NEXT: Readonly<Record<OutOfTurn, string>> = {
   'old-gap-known': 'Confirm how this plug looks, then measure the next.',
   'plug-fitted': 'Take the plug out and start it again.',
   'none-due': 'Go on.',
+  'not-possible': 'Measure again, and check the unit.',
 };
 
 /** Of a pull, for a cell. */
