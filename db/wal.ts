@@ -53,11 +53,15 @@ export function walState(path: string): WalState {
   return again.kind === 'cut' && ageMs < AT_REST_MS ? { kind: 'whole' } : again;
 }
 
+/** So large while somebody reads for long, and then a program is there that made it. Not looked at: it would take all memory. */
+const LARGE_BYTES = 256e6;
+
 function seenIn(path: string): WalState {
   const [isThere, hasIndex] = [existsSync(path), existsSync(`${path}-shm`)];
   // SQLite makes the -wal file before the -shm file, and takes it away behind that.
   if (!existsSync(`${path}-wal`)) return isThere && hasIndex ? { kind: 'missing' } : { kind: 'whole' };
-  return stateOf(readWal(`${path}-wal`));
+  const { size = 0 } = statSync(`${path}-wal`, { throwIfNoEntry: false }) ?? {};
+  return size > LARGE_BYTES ? { kind: 'whole' } : stateOf(readWal(`${path}-wal`));
 }
 
 /** Throws `log-damaged` where SQLite would drop what was acknowledged; gives what is known of a last write that was cut off. */

@@ -48,14 +48,8 @@ export function buildProgram(run: Run): Command {
   return program;
 }
 
-/** What commander found wrong, as every other problem is told: a sentence, then what to do. */
-function commandLineProblem(text: string): string {
-  const [first = '', ...rest] = text
-    .replace(/^error: /, '')
-    .trimEnd()
-    .split('\n');
-  return `${[`plugmark: ${safeLine(first)}`, ...rest.map((line) => `  ${safeLine(line)}`)].join('\n')}\n`;
-}
+/** What commander found wrong, on one line: a word with a line break in it is not to look like an answer. */
+const commandLineProblem = (text: string): string => `plugmark: ${safeLine(text.replace(/^error: /, ''))}\n`;
 
 /** Names the help of the very command; the whole help would push the sentence off the screen. */
 function pointToHelp(command: Command, name: string): void {

@@ -35,7 +35,7 @@ async function beside(number: number, random: Random, folder: string, model: str
   cpSync(model, data, { recursive: true });
   const log = join(data, 'station.db');
   const job = started(process.execPath, [BIN, 'job', '--order', order, '--station', station, '--plain'], {
-    patienceMs: 120_000,
+    patienceMs: 900_000,
   });
   await job.says('gauge  linked');
   const faults: string[] = [];
@@ -82,7 +82,8 @@ async function beside(number: number, random: Random, folder: string, model: str
 }
 
 function neighbour(one: Neighbour, data: string, log: string, folder: string, name: string, heldMs: number) {
-  const long = { patienceMs: 120_000 };
+  // Two cores have eight programs to run: how long a question takes is not asked here.
+  const long = { patienceMs: 600_000 };
   switch (one) {
     case 'writer':
       return started(process.execPath, [join(HERE, 'writer.mjs'), log, name, '0', '60'], long).ended;

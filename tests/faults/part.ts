@@ -121,7 +121,7 @@ export function manners({ code, out, err }: Ran): readonly string[] {
   const all = `${out}\n${err}`;
   return [
     ...(err.endsWith('HANGS') ? ['hangs'] : []),
-    ...(code === 70 || all.includes('fault in the program')
+    ...(code === 70 || all.includes('a fault in the program itself: ')
       ? [`fault in the program: ${lineWith(all, 'fault in')}`]
       : []),
     ...(STACK.test(all) ? ['a stack trace'] : []),

@@ -20,7 +20,7 @@ export const power: Part = {
   short: 60,
   async prepare(folder) {
     // A long one for the rounds of the write-ahead log, short ones for the beginning and the end.
-    const lengths = [3000, 40, 400];
+    const lengths = [1500, 40, 300];
     const scenes: Scene[] = [];
     for (const [i, length] of lengths.entries())
       scenes.push(await traced(join(folder, `trace-${i}`), length));

@@ -138,15 +138,18 @@ export function imageOf(trace: Trace, cut: number, random: Random, folder: strin
 }
 
 function bytesLeft({ steps }: Content, share: number, random: Random): Buffer {
-  let bytes = Buffer.alloc(0);
+  const ends = steps.map(({ step }) => (step.do === 'write' ? step.at + step.bytes.length : step.size));
+  const bytes = Buffer.alloc(Math.max(0, ...ends));
+  let size = 0;
   const put = (from: number, some: Buffer) => {
-    if (from + some.length > bytes.length)
-      bytes = Buffer.concat([bytes, Buffer.alloc(from + some.length - bytes.length)]);
     some.copy(bytes, from);
+    size = Math.max(size, from + some.length);
   };
   for (const { step, synced } of steps) {
     if (step.do === 'truncate') {
-      if (synced || random.chance(share)) bytes = Buffer.from(bytes.subarray(0, step.size));
+      if (!synced && !random.chance(share)) continue;
+      if (step.size < size) bytes.fill(0, step.size, size);
+      size = step.size;
     } else if (synced) put(step.at, step.bytes);
     else
       for (let i = 0; i < step.bytes.length; ) {
@@ -155,5 +158,5 @@ function bytesLeft({ steps }: Content, share: number, random: Random): Buffer {
         i = end;
       }
   }
-  return bytes;
+  return bytes.subarray(0, size);
 }

@@ -14,7 +14,7 @@ import { auditStation } from '../cli/audit/audit-station.ts';
 import { folder } from '../cli/program.ts';
 
 const CODES =
-  'EACCES EPERM EROFS ENOSPC EDQUOT EIO EISDIR ENOTDIR ENOENT EEXIST ENOTEMPTY ENAMETOOLONG ELOOP';
+  'EACCES EPERM EROFS ENOSPC EDQUOT EIO EISDIR ENOTDIR ENOENT EEXIST ENOTEMPTY ENAMETOOLONG ELOOP EMFILE ENFILE';
 const refusedBy = (code: string, more: object) => Object.assign(new Error(code), { code, ...more });
 
 describe('what the file system refuses', () => {

@@ -7,8 +7,8 @@ import type { Command } from '../../src/job/command.ts';
 import { fold } from '../../src/job/fold.ts';
 import { openJob } from '../../src/job/open.ts';
 import { type RunJob, runJob, type Step } from '../../src/pipeline/run-job.ts';
-import type { LinkState, Reading } from '../../src/reading.ts';
 import { ProblemError } from '../../src/problem.ts';
+import type { LinkState, Reading } from '../../src/reading.ts';
 import { orThrow } from '../../src/result.ts';
 import { jobEntry } from '../evidence/entries.ts';
 import { exampleOrder, INSTRUMENTS, OPENING, WRENCH } from '../job/workshop.ts';
@@ -187,7 +187,9 @@ describe('a job at work', () => {
     disk.held = true;
     pull();
     subscription.unsubscribe();
-    expect(() => job.finish()).toThrow(expect.objectContaining({ problem: expect.objectContaining({ code: 'log-busy' }) }));
+    expect(() => job.finish()).toThrow(
+      expect.objectContaining({ problem: expect.objectContaining({ code: 'log-busy' }) }),
+    );
     disk.held = false;
     job.finish();
     expect(entries.map(({ event }) => event.type)).toContain('pull-placed');

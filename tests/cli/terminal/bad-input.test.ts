@@ -19,6 +19,22 @@ const station = () => {
   };
 };
 
+describe('a command line that is not right', () => {
+  it.each([
+    ['an option that would steer the terminal', ['jobs', '--\u001b[31m\u0007x']],
+    ['an option of several lines', ['jobs', '--x\nAuthentic.\n\u202egnp']],
+    ['a command of several lines', ['\u001b]0;title\u0007\nAuthentic.']],
+    ['a number that would steer the terminal', ['demo', '--seed', '\u001b[2J\n1']],
+  ])('%s is told on one line, as it may be shown', async (_, argv) => {
+    const { code, stderr } = await run(argv);
+    expect(code).toBe(2);
+    const [first = '', second = '', ...rest] = stderr.trimEnd().split('\n');
+    expect(first).toMatch(/^plugmark: [^\p{Cc}\u202a-\u202e]+$/u);
+    expect(second).toMatch(/^ {2}See: plugmark/);
+    expect(rest).toEqual([]);
+  });
+});
+
 describe('bad input', () => {
   const write = (dir: string, name: string, content: unknown) => {
     const path = join(dir, name);

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { bluetoothTool } from '../../../drivers/bluetooth/tool.ts';
 import { imds } from '../../../drivers/imds/language.ts';
 import { TORQUE } from '../../../drivers/imds/numbers.ts';
@@ -187,3 +187,20 @@ test('what a device says of itself is cut and cleaned, be it 248 bytes of escape
     expect(states).toContain('linked');
     await scheduler.runUntil(tool.close());
   }));
+
+test('a report that is cut short prints nothing over the screen', async () => {
+  const prints = (['log', 'warn', 'error'] as const).map((name) =>
+    vi.spyOn(console, name).mockImplementation(() => {}),
+  );
+  try {
+    await onBench(async ({ scheduler, socket }) => {
+      // LE Advertising Report and its extended form, each of five reports of which none is there.
+      socket.emit('data', Buffer.from([0x04, 0x3e, 3, 0x02, 5, 0]));
+      socket.emit('data', Buffer.from([0x04, 0x3e, 3, 0x0d, 5, 0]));
+      await scheduler.runFor(SECOND_US);
+    });
+    for (const print of prints) expect(print).not.toHaveBeenCalled();
+  } finally {
+    for (const print of prints) print.mockRestore();
+  }
+});
