@@ -37,7 +37,7 @@ function withOneFigure(source: FigureSource) {
     commands$: new Subject(),
     stop$: new Subject(),
     stamp: () => ({ at: '2026-01-01T00:00:00.000Z', monoUs }),
-  }).subscribe();
+  }).step$.subscribe();
   const kind = source === 'replayed' ? 'file' : 'bluetooth-le';
   const link = { kind, authenticated: false } as const;
   wrench.link$.next({ state: 'linked', description: { ...WRENCH, samplingFunction: 'maximum', link } });

@@ -3,7 +3,7 @@ import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, wr
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { stationHealth } from '../../../src/cli/station/health/station.ts';
-import { rotateKey } from '../../../src/cli/station/keys.ts';
+import { rotateKey } from '../../../src/cli/station/rotate.ts';
 import { openStation, openStationFolder, stateOf } from '../../../src/cli/station/station.ts';
 import { readTrust } from '../../../src/cli/station/trust-file.ts';
 import { problemOf, said } from '../answers.ts';
