@@ -5,10 +5,9 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { impactsOf } from '../../audit/impact-state.ts';
-import { answerFromEntries } from '../../audit/questions.ts';
+import { answerFromEntries, type JobAnswer } from '../../audit/questions.ts';
 import { type Check, failed, passed } from '../../evidence/check.ts';
 import { openRecord } from '../../evidence/record.ts';
-import { entriesOf, withheldIn } from '../../evidence/sharing.ts';
 import type { PackageLog } from '../../package/checks.ts';
 import type { PackageIndex } from '../../package/format.ts';
 import { WITHHELD } from '../../personal.ts';
@@ -88,12 +87,10 @@ async function listFaults(
   for (const { job, record } of index.jobs) {
     const opened = openRecord(await readFile(join(folder, record)));
     if (!opened.ok) continue;
-    const { entries } = opened.value.record;
-    const answer = answerFromEntries(entries, impacts);
-    const nameless = withheldIn(entriesOf(opened.value.record)).some(({ kind }) => kind === 'person');
-    const rowOf = (one: typeof answer) => jobsCsv([one]).split('\r\n')[1] ?? '';
-    const wanted = [rowOf(answer), ...(nameless ? [rowOf({ ...answer, technicians: [WITHHELD] })] : [])];
-    const found = wanted.find((row) => left.has(row));
+    const answer = answerFromEntries(opened.value.record.entries, impacts);
+    const found = withSomeWithheld(answer)
+      .map((one) => jobsCsv([one]).split('\r\n')[1] ?? '')
+      .find((row) => left.has(row));
     if (found === undefined) faults.push(`${CSV} does not say of job ${job} what its record says`);
     else left.delete(found);
   }
@@ -101,6 +98,33 @@ async function listFaults(
   const astray = [...left].find((row) => !without.has(row.split(',')[0] ?? ''));
   return astray === undefined ? faults : [...faults, `${CSV} has a row of no record here`];
 }
+
+/** More names than this were hardly at one job. */
+const MOST_NAMES = 4;
+
+/** The row of a job, and every row in which personal texts of it are withheld: the list may give away less than the record. */
+function withSomeWithheld(answer: JobAnswer): readonly JobAnswer[] {
+  const { technicians: names } = answer;
+  const texts = (['vin', 'plate', 'fleet'] as const).reduce<readonly JobAnswer[]>(
+    (all, kind) => all.flatMap((one) => (one[kind] === null ? [one] : [one, { ...one, [kind]: WITHHELD }])),
+    [answer],
+  );
+  const some = names.length > MOST_NAMES ? [names] : hidden(names);
+  return [...some, [WITHHELD]].flatMap((technicians) => texts.map((one) => ({ ...one, technicians })));
+}
+
+/** The names with any of them withheld, each once. */
+const hidden = (names: readonly string[]): readonly (readonly string[])[] =>
+  names
+    .reduce<readonly (readonly string[])[]>(
+      (all, name) =>
+        all.flatMap((before) => [
+          [...before, name],
+          [...before, WITHHELD],
+        ]),
+      [[]],
+    )
+    .map((all) => [...new Set(all)]);
 
 async function readMeFaults(
   folder: string,
