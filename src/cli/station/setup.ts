@@ -37,6 +37,8 @@ export const LATER: ReadonlySet<string> = new Set([
   'cyclesUsed',
   'repeatability',
   'driftPerYear',
+  'classUncertainty',
+  'furtherTerms',
 ]);
 
 /** A guided first run: asks for station, tools and people, then writes the station file and opens the station once. */
