@@ -47,7 +47,8 @@ export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): J
   return {
     ...(tightened ? withBootsOff(placed) : placed),
     refitting: tightened && placed.refitting === cylinder ? null : placed.refitting,
-    lastVerdict: verdictAfter(placed, cylinder, judgement),
+    // What came too early is no OK in large letters.
+    lastVerdict: heldBy(state, attempt).length > 0 ? null : verdictAfter(placed, cylinder, judgement),
     chosen: isDone ? { ...placed.chosen, torque: null } : placed.chosen,
   };
 }
