@@ -223,7 +223,11 @@ describe('plugs out and in', () => {
 
   it('are recorded where the routine wants it, for cylinders that there are', () => {
     const job = withRoutine();
-    expect(job.state().routine).toMatchObject({ oldPlugs: true, newPlugs: true });
+    const routine = job.state().routine ?? expect.fail('no routine');
+    expect(routine).toMatchObject({ oldPlugs: true, newPlugs: true });
+    expect(says(job, old([1, 4]))).toBe('Too early. First attest the list before removal.');
+    const steps = itemsOf(routine, 'before-removal').map(({ id }) => ({ item: id, as: 'done' }));
+    job.give({ type: 'steps-attested', phase: 'before-removal', steps });
     expect(says(job, old([1, 4]))).toBeNull();
     expect(says(job, old([1, 5]))).toBe('This engine has no cylinder 5.');
     expect(says(typedJob(), old([1]))).toBe('This job does not record old plugs.');
