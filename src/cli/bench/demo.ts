@@ -39,7 +39,7 @@ export interface DemoOptions {
   readonly out: string;
   readonly direct?: true;
   /** The wrench sends its angle too; it is then joined without a radio. */
-  readonly angle?: true;
+  readonly sendsAngle?: true;
   readonly plain?: true;
   readonly quiet?: true;
   readonly speed: string;
@@ -77,7 +77,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
       gapWindow,
       person,
       scheduler,
-      angle: options.angle === true,
+      angle: options.sendsAngle === true,
     });
     const job = workThrough({
       options,
@@ -114,7 +114,7 @@ interface DemoJob {
 async function workThrough(demo: DemoJob) {
   const { options, simulated, scheduler, bench } = demo;
   const joined =
-    options.direct === true || options.angle === true
+    options.direct === true || options.sendsAngle === true
       ? { ...simulated.direct(), close: () => {} }
       : await throughRadio(simulated, scheduler);
   const command$ = new Subject<Command>();
