@@ -45,9 +45,9 @@ describe('a tool that sends nothing more', () => {
     detector.silent(SILENT_US);
     const laterUs = (last?.atUs ?? 0) + 5_000_000;
     const pulls = SAMPLES.flatMap(({ atUs, nm }) => detector.push(laterUs + atUs, nm) ?? []);
-    expect([...pulls, ...[detector.silent(laterUs + SILENT_US)].filter((one) => one !== null)]).toMatchObject([
-      { cut: null, release: 'seen' },
-    ]);
+    expect([...pulls, ...[detector.silent(laterUs + SILENT_US)].filter((one) => one !== null)]).toMatchObject(
+      [{ cut: null, release: 'seen' }],
+    );
   });
 
   it('gives the maximum that stands, where it sends nothing else', () => {

@@ -39,7 +39,7 @@ export interface DemoOptions {
   readonly out: string;
   readonly direct?: true;
   /** The wrench sends its angle too; it is then joined without a radio. */
-  readonly angle?: true;
+  readonly sendsAngle?: true;
   readonly plain?: true;
   readonly quiet?: true;
   /** The simulated wrench sends the highest torque of each pull and nothing else. */
@@ -79,8 +79,12 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
       gapWindow,
       person,
       scheduler,
+<<<<<<< HEAD
       sendsPeaks: options.peaks === true,
       angle: options.angle === true,
+=======
+      angle: options.sendsAngle === true,
+>>>>>>> w-b
     });
     const job = workThrough({
       options,
@@ -117,7 +121,7 @@ interface DemoJob {
 async function workThrough(demo: DemoJob) {
   const { options, simulated, scheduler, bench } = demo;
   const joined =
-    options.direct === true || options.angle === true
+    options.direct === true || options.sendsAngle === true
       ? { ...simulated.direct(), close: () => {} }
       : await throughRadio(simulated, scheduler);
   const command$ = new Subject<Command>();
