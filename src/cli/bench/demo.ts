@@ -79,12 +79,8 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
       gapWindow,
       person,
       scheduler,
-<<<<<<< HEAD
       sendsPeaks: options.peaks === true,
-      angle: options.angle === true,
-=======
       angle: options.sendsAngle === true,
->>>>>>> w-b
     });
     const job = workThrough({
       options,
