@@ -30,7 +30,7 @@ export function signatureFault(
     .slice(due.length)
     .find(({ signer, fault }) => fault === null && signer?.role !== 'countersigner')?.signer;
   if (stranger !== null && stranger !== undefined)
-    return `The signature of ${stranger.role} ${stranger.kid} was not announced in the content.`;
+    return `The signature of ${stranger.role} ${stranger.kid} ${due.some((one) => isSame(one, stranger)) ? 'is there twice' : 'was not announced in the content'}.`;
   return typeof station === 'string' ? station : signerFault(record, station);
 }
 

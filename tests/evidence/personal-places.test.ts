@@ -82,6 +82,7 @@ describe('what is personal', () => {
       'assessment-made': ['items[].vin', 'items[].plate', 'items[].fleet'],
       'item-decided': ['because'],
       'assessment-closed': ['because'],
+      'entries-lost': ['because'],
       'texts-forgotten': ['because'],
       'gauge-study-started': ['appraisers[]'],
       'gauge-study-dropped': ['because'],

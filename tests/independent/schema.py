@@ -116,7 +116,8 @@ def _likely(options, value):
         option
         for option in options
         if all(
-            "const" not in one or (name in value and _alike(one["const"], value[name]))
+            "const" not in one
+            or (_alike(one["const"], value[name]) if name in value else name not in option.get("required", []))
             for name, one in option.get("properties", {}).items()
         )
     ]

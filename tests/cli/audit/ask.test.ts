@@ -49,7 +49,7 @@ describe('a question to the records', () => {
     const bad = await asked({ attempts: true, exceptions: true, csv: true });
     expect(bad.trim().split('\r\n').slice(1)).toEqual([expect.stringContaining('NotOK')]);
     const [, row] = (await asked({ plate: 'EXAMPLE 8', csv: true })).trim().split('\r\n');
-    expect(row).toContain('J-2,no,complete,2026-03-11T09:30:00.000Z');
+    expect(row).toContain('J-2,no,complete,no,2026-03-11T09:30:00.000Z');
     expect(JSON.parse(await asked({ plate: 'EXAMPLE 8', json: true }))).toMatchObject({
       jobs: [{ job: 'J-2', proofs: 8, exceptions: [] }],
     });
