@@ -197,7 +197,7 @@ await section('a whole job', async () => {
       const line = await said(`pull on ${cylinder}`, / torque +(OK|NOT OK|UNDECIDED|not judged)/, 60);
       if (line.includes(`cylinder ${cylinder}  torque  OK`)) return;
       // No plug was turned; it stopped short; it was backed out: what fits first.
-      const answer = / (UNDECIDED|not judged) .* ask .*?\[([hub])\]/.exec(line)?.[2];
+      const answer = / (UNDECIDED|not judged) .* ask .*?\[([hgb])\]/.exec(line)?.[2];
       if (answer === undefined) throw new Error(`plugmark judged it otherwise: ${line}`);
       again += 1;
       await sleep(3000);
