@@ -1,0 +1,15 @@
+/** What many kinds of events have in common. */
+import { z } from 'zod';
+import { personal } from '../personal.ts';
+import { figureSourceSchema } from '../reading.ts';
+
+export const toolId = z.string().min(1).max(32).describe('The tool, by its id in the station file.');
+export const cylinder = z.int().min(1).describe('The cylinder; with two plugs a cylinder, the plug.');
+export const source = figureSourceSchema.describe('Where the figure came from.');
+export const us = z.int().nonnegative().describe('Monotonic clock of the session, in microseconds.');
+export const person = personal('person', z.string().min(1).max(80).describe('Name of the person.'));
+export const reason = personal('note', z.string().min(1).max(200).describe('Why, in words of the person.'));
+/** In a person's own words. */
+export const why = personal('note', z.string().max(200).describe("Why, in the person's own words."));
+
+export const base64 = z.string().regex(/^[A-Za-z0-9+/]*={0,2}$/, 'expected base64');
