@@ -67,7 +67,7 @@ async function closedTerminal(random: Random, folder: string): Promise<Outcome> 
   tmux('-f', '/dev/null', 'new-session', '-d', '-x', '100', '-y', '30', 'bash', '-i');
   tmux('send-keys', `set -m; ${line}`, 'Enter');
   const seen = () => tmux('capture-pane', '-p').stdout;
-  for (let i = 0; i < 100 && !seen().includes('entries on disk'); i++) await pauseMs(100);
+  for (let i = 0; i < 600 && !seen().includes('entries on disk'); i++) await pauseMs(100);
   const isThere = seen().includes('entries on disk');
   tmux('send-keys', '0.75', 'Enter');
   await pauseMs(random.uniform(0, 600));
