@@ -7,7 +7,7 @@ import type { Command } from './command.ts';
 import type { Answer } from './event.ts';
 import { judgedWires } from './judging.ts';
 import { type BenchContext, placed, placedByHand } from './placing.ts';
-import { attemptOf, leftOut, provenBefore, stoppedShort } from './situation.ts';
+import { attemptOf, leftOut, provenBefore, stoppedShort, turnedAfter } from './situation.ts';
 import type { TorqueAttempt } from './state.ts';
 import { torqueStep } from './torque-step.ts';
 
@@ -128,7 +128,9 @@ function give(context: BenchContext, { pull: number, cylinder, why }: Command & 
   const stood = proven && !turnedFromLoose(attempt);
   const kind = pull.peakNm < 0 ? 'loosening' : stood ? 'check' : short ? 'continuation' : 'tightening';
   placedByHand(context, pull, { cylinder, kind, because: 'given' });
-  if (kind === 'tightening' && turnedFromLoose(attempt)) doubtEarlier(context, number, cylinder);
+  if (kind !== 'tightening' || !turnedFromLoose(attempt)) return;
+  doubtEarlier(context, number, cylinder);
+  doubtLater(context, number, cylinder);
 }
 
 /** It turned a plug, as far as anybody can tell, and was asked about. */
@@ -141,7 +143,18 @@ const turnedFromLoose = ({ kind, ask, because, evidence }: TorqueAttempt): boole
  * on another plug; it is asked about, unless a person has said where it was.
  */
 function doubtEarlier(context: BenchContext, number: number, cylinder: number): void {
-  const proof = provenBefore(context.state(), number, cylinder);
+  doubt(context, provenBefore(context.state(), number, cylinder), number, cylinder);
+}
+
+/** Nor does it in a later pull, once this one had brought it home. */
+function doubtLater(context: BenchContext, number: number, cylinder: number): void {
+  const home = provenBefore(context.state(), number + 1, cylinder)?.pull.pull === number;
+  if (home)
+    for (const later of turnedAfter(context.state(), number, cylinder))
+      doubt(context, later, number, cylinder);
+}
+
+function doubt(context: BenchContext, proof: TorqueAttempt | null, number: number, cylinder: number): void {
   if (proof === null || proof.given === true || proof.answer !== null) return;
   const { pull, evidence } = proof;
   placed(context, pull, {

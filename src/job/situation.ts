@@ -117,6 +117,16 @@ export function provenBefore(state: JobState, before: number, cylinder: number):
   );
 }
 
+/** The pulls behind pull number `after` that turned this cylinder's plug from loose, as long as it had not come out since. */
+export function turnedAfter(state: JobState, after: number, cylinder: number): readonly TorqueAttempt[] {
+  const c = state.cylinders.find((one) => one.cylinder === cylinder);
+  const since = c === undefined ? [] : countingPulls(c).filter(({ pull }) => pull.pull > after);
+  const out = since.findIndex(comesOut);
+  return since
+    .slice(0, out < 0 ? since.length : out)
+    .filter(({ kind, evidence }) => kind === 'tightening' && surelyTurned(evidence));
+}
+
 function lastPull(state: JobState, pullsBefore: number): LastPull | null {
   const attempt = placedPulls(state).findLast(({ cylinder }) => cylinder !== null);
   if (attempt === undefined || attempt.cylinder === null || attempt.pull.pull <= pullsBefore) return null;

@@ -164,7 +164,7 @@ function sameAgain(one: Case, cylinder: number): Placement {
   const pauseMs = one.pauseMs ?? 0;
   if (pauseMs >= LOOKED_MS && at.lastOpen)
     return asks('already-tight', at.target ?? cylinder, 'did-not-turn');
-  if (pauseMs >= SURELY_SAME_MS && !one.low && one.evidence.turned > STOOD)
+  if (pauseMs >= SURELY_SAME_MS && one.pull.peakNm >= at.lowerNm && one.evidence.turned > STOOD)
     return asks('which', at.target ?? cylinder, 'turned-too-soon');
   return { cylinder, kind: 'rehit', because: 'same-plug-again' };
 }
@@ -173,6 +173,9 @@ function lowStroke(one: Case, target: number): Placement {
   const { pull, at, evidence } = one;
   if (pull.peakNm < KNOCK_BELOW * at.lowerNm && evidence.knock >= SURELY_KNOCK)
     return { cylinder: null, kind: 'handling', because: 'knock' };
+  // Only its click was not seen: that plug was done, and this one is another.
+  if (at.started === 'stroke' && soon(one) && at.startedNm >= at.lowerNm && fromLoose(one))
+    return asks('other-plug', target, 'turned-from-loose');
   const elsewhere = strokeElsewhere(one);
   if (elsewhere !== null && soon(one))
     return { cylinder: elsewhere, kind: 'run-down', because: 'went-on-from-stroke' };

@@ -283,6 +283,27 @@ describe('a plug that turns from loose', () => {
     provesItself(shop);
   });
 
+  it('before another one of the same cylinder puts that one in question', () => {
+    const shop = workshop();
+    shop.pull(27.1); // plug 1
+    shop.pull(27.2); // plug 3, taken for 2
+    shop.pull(27.3); // plug 4, taken for 3
+    shop.doubtful(27.4, 0.45); // plug 2, which was left out
+    expect(shop.bench.state().questions).toMatchObject([{ pull: 4, cylinder: 4 }]);
+    tell(shop, { do: 'give-pull', pull: 4, cylinder: 2, why: 'left out, done last' });
+    expect(shop.bench.state().questions).toMatchObject([{ pull: 2, cylinder: 2 }]);
+    tell(shop, { do: 'give-pull', pull: 2, cylinder: 3, why: 'it was on this plug' });
+    expect(shop.bench.state().questions).toMatchObject([{ pull: 3, cylinder: 3 }]);
+    expect(shop.cylinder(3).torque).toBe('ask');
+    tell(shop, { do: 'give-pull', pull: 3, cylinder: 4, why: 'it was on this plug' });
+    expect(shop.bench.state().questions).toEqual([]);
+    expect(
+      [1, 2, 3, 4].map((cylinder) => shop.cylinder(cylinder).pulls.map(({ pull }) => pull.pull)),
+    ).toEqual([[1], [4], [2], [3]]);
+    expect([1, 2, 3, 4].map((cylinder) => shop.cylinder(cylinder).torque)).toEqual(Array(4).fill('done'));
+    provesItself(shop);
+  });
+
   it('at once after one that stopped just short is another one', () => {
     const shop = workshop();
     shop.stopShort(24);

@@ -1,31 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { PlugTurn } from '../../src/pull/pull.ts';
 import { turnedBelow } from '../../src/sequence/measured-turn.ts';
 import { place, type Situation } from '../../src/sequence/place.ts';
-import { FIRST, pullOf, second, strokeTo, tightPull } from './pulls.ts';
-
-/** A plug that turned so far; `from`: the share of the torque up to which it stood. */
-function turn(
-  deg: number,
-  from = 0,
-  windUpDeg = 12,
-): { turn: NonNullable<ReturnType<typeof pullOf>['turn']> } {
-  const plugAt = (share: number) => (share <= from ? 0 : (deg * (share - from)) / (1 - from));
-  const plug: PlugTurn = {
-    turnedDeg: deg,
-    standardDeg: 0.3,
-    fromNm: 2,
-    windUpDeg,
-    reachedDeg: [1, 2, 3, 4, 5, 6, 7, 8, 9].map(
-      (tenth) => plugAt(tenth / 10) + (windUpDeg * (2.7 * tenth - 2)) / 25,
-    ),
-  };
-  const whole = deg + windUpDeg;
-  return {
-    turn: { startToPeakDeg: whole, from10PercentDeg: whole, from50PercentDeg: whole / 2, workJ: 10, plug },
-  };
-}
+import { FIRST, pullOf, second, strokeTo, tightPull, turn } from './pulls.ts';
 
 /** The last cylinder is due; the others turned by 20 degrees each. */
 const LAST: Situation = { ...second(), lastOpen: true, target: 4, usualTurns: [19, 20, 21] };

@@ -1,4 +1,4 @@
-import type { DetectedPull } from '../../src/pull/pull.ts';
+import type { DetectedPull, PlugTurn } from '../../src/pull/pull.ts';
 import type { Situation } from '../../src/sequence/place.ts';
 
 /** Tenths of a rise that takes `riseMs` from 20 to 80 %; `bend` below 0 is soft at the top, above 0 hard. */
@@ -65,6 +65,24 @@ export const strokeTo = (peakNm: number, change: Partial<DetectedPull> = {}): De
     dropShare: null,
     ...change,
   });
+
+/** A plug that turned so far; `from`: the share of the torque up to which it stood. */
+export function turn(deg: number, from = 0, windUpDeg = 12): { turn: NonNullable<DetectedPull['turn']> } {
+  const plugAt = (share: number) => (share <= from ? 0 : (deg * (share - from)) / (1 - from));
+  const plug: PlugTurn = {
+    turnedDeg: deg,
+    standardDeg: 0.3,
+    fromNm: 2,
+    windUpDeg,
+    reachedDeg: [1, 2, 3, 4, 5, 6, 7, 8, 9].map(
+      (tenth) => plugAt(tenth / 10) + (windUpDeg * (2.7 * tenth - 2)) / 25,
+    ),
+  };
+  const whole = deg + windUpDeg;
+  return {
+    turn: { startToPeakDeg: whole, from10PercentDeg: whole, from50PercentDeg: whole / 2, workJ: 10, plug },
+  };
+}
 
 /** A click wrench at a window of 25 to 30 N·m; nothing was pulled yet. */
 export const FIRST: Situation = {

@@ -6,7 +6,7 @@ import { foldAll } from '../../../src/job/fold.ts';
 import { openJob } from '../../../src/job/open.ts';
 import { workOrderSchema } from '../../../src/job/order.ts';
 import type { Routine } from '../../../src/job/routine.ts';
-import type { JobState } from '../../../src/job/state.ts';
+import type { JobState, Question } from '../../../src/job/state.ts';
 import type { Pull } from '../../../src/pull/pull.ts';
 import { orThrow } from '../../../src/result.ts';
 import { answerTo } from './answers.ts';
@@ -101,12 +101,12 @@ export function play(tape: Tape, silent: string | null = null): Played {
     if (out.value.length > 0) answer();
     return true;
   };
-  /** Every open question once; what an answer raises is answered in turn. */
+  /** Every open question once about a cylinder; what an answer raises is answered in turn. */
   const answer = () => {
     const { questions } = bench.state();
-    const question = questions.find(({ pull, kind }) => !given.has(`${pull} ${kind}`));
+    const question = questions.find((one) => !given.has(named(one)));
     if (question === undefined) return;
-    given.add(`${question.pull} ${question.kind}`);
+    given.add(named(question));
     const one = seen.find(({ pull }) => pull.pull === question.pull);
     const command =
       one === undefined || one.truth?.was === silent ? null : answerTo(question, one, bench.state());
@@ -143,6 +143,8 @@ export function play(tape: Tape, silent: string | null = null): Played {
   const stuck = state.questions.length;
   return { tape, state, events, seen, answered, stuck };
 }
+
+const named = ({ pull, kind, cylinder }: Question): string => `${pull} ${kind} ${cylinder}`;
 
 const missed = (n: number, gap: { fromUs: number; atUs: number; readings: number }) =>
   ({ kind: 'missed', n, ...gap, reason: 'counter-jumped' }) as const;
