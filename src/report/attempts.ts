@@ -1,4 +1,5 @@
 import type { LogEntry } from '../evidence/log.ts';
+import { earlyStepsOf } from '../job/early.ts';
 import type { GapAttempt, JobState, TorqueAttempt } from '../job/state.ts';
 import { turnOf } from '../job/turn.ts';
 import { snugOf } from '../pull/snug.ts';
@@ -185,7 +186,7 @@ function pullRow(
     answer: taken.answer ?? '',
     because: clean(placementText(taken)),
     cut: pull.cut ?? '',
-    outOfOrder: (taken.early ?? []).map(earlyText).join('; '),
+    outOfOrder: earlyStepsOf(state, taken).map(earlyText).join('; '),
     at: pulled?.at ?? '',
     by: clean(entry?.by ?? ''),
   };
