@@ -174,7 +174,8 @@ function pullRow(
     expandedUncertainty: judgement?.expandedUncertainty ?? null,
     releaseNm: pull.releaseNm,
     followThroughNm: pull.releaseNm === null ? null : pull.peakNm - pull.releaseNm,
-    riseMs: pull.riseMs,
+    // One figure a pull has no rise.
+    riseMs: pull.stream === 'maxima' ? null : pull.riseMs,
     turn: turnFigures(taken, state),
     turnNote: turnNote(taken),
     conformanceProbability: judgement?.conformanceProbability ?? null,

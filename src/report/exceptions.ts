@@ -180,7 +180,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'fitted-by-angle':
       return `Cylinder ${event.cylinder} fitted by angle (${event.turn}), NOT proven by torque${reason(event.why)}.`;
     case 'pull-accepted':
-      return `Cylinder ${event.cylinder}, pull ${event.pull}: over the window, left as it is. Answered for by ${event.by}: ${event.reason}.`;
+      return `Cylinder ${event.cylinder}, pull ${event.pull}: ${isOk(soFar.state, event.pull) ? 'out of order' : 'over the window'}, left as it is. Answered for by ${event.by}: ${event.reason}.`;
     case 'job-handed-over':
       return `Handed over to ${event.to}.`;
     case 'job-voided':
@@ -199,6 +199,11 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
       return null;
   }
 }
+
+const isOk = ({ cylinders }: JobState, number: number): boolean =>
+  cylinders.some(({ pulls }) =>
+    pulls.some(({ pull, judgement }) => pull.pull === number && judgement?.result === 'OK'),
+  );
 
 const cylindersText = (cylinders: readonly number[]): string =>
   `Cylinder${cylinders.length > 1 ? 's' : ''} ${cylinders.join(', ')}`;
