@@ -159,6 +159,7 @@ export const PROBLEM_CODES = [
   'reading-times',
   'record-countersigned',
   'record-form',
+  'record-not-in-log',
   'record-too-large',
   'recording-cut-short',
   'recording-form',

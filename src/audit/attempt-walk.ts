@@ -1,5 +1,5 @@
 import type { LogEntry } from '../evidence/log.ts';
-import { heldBy, outOfOrderIn } from '../job/early.ts';
+import { earlyStepsOf, heldBy, outOfOrderIn } from '../job/early.ts';
 import { fold } from '../job/fold.ts';
 import { circumstancesOf, measured, readingFor } from '../job/measurement.ts';
 import type { OutOfOrder } from '../job/out-of-order.ts';
@@ -207,7 +207,7 @@ function pullAttempts(state: JobState, walk: Walk, c: CylinderState): readonly A
         censored: censoredBy(attempt),
         first,
         last: attempt === last,
-        early: (attempt.early ?? []).length > 0,
+        early: earlyStepsOf(state, attempt).length > 0,
         held: heldBy(state, attempt).length > 0,
         ...plugOf(state, walk, cylinder, plug),
       } as const,

@@ -1,5 +1,6 @@
 /** Whether a record says of its job what its entries say, and whether every cylinder has its evidence and nothing was left open. */
 import { isDeepStrictEqual } from 'node:util';
+import type { Strictness } from '../job/order-of-work.ts';
 import type { Proof } from '../job/proof.ts';
 import type { Edition } from '../rules/editions.ts';
 import type { Lack, Outcome } from '../rules/judged.ts';
@@ -106,12 +107,19 @@ function orderOfWork({ entries }: JobRecord, outcome: Outcome | string | null): 
       ORDER_OF_WORK,
       `OUT OF ORDER: work${on} was done before a step that comes first. See the exceptions.`,
     );
-  return passed(
-    ORDER_OF_WORK,
+  const inTurn =
     all.length === 0
       ? 'Each step came in its turn, as the shop has set it.'
-      : 'Each step that counts came in its turn. What had come too early was done again.',
-  );
+      : 'Each step that counts came in its turn. What had come too early was done again.';
+  return passed(ORDER_OF_WORK, `${inTurn}${freeText(Object.values(opened.basis.orderOfWork))}`);
+}
+
+/** A step whose order is free may have come at any time. */
+function freeText(order: readonly Strictness[]): string {
+  const free = order.filter((strictness) => strictness === 'free').length;
+  return free === 0
+    ? ''
+    : ` It has left ${free} of ${order.length} steps free: those may have come at any time.`;
 }
 
 /** What is OK, and what was left without a torque that is, and by whom. What the figures prove is said beside the verdict. */

@@ -10,7 +10,6 @@ import { type CylinderState, isOver, type JobState, type TorqueAttempt } from '.
 /** Steps of the whole engine that come before the first pull, and those of each plug. */
 const OF_ENGINE = ['windows', 'before-removal', 'fitting'] as const satisfies readonly Step[];
 const OF_PLUG = ['old-plugs', 'new-plugs', 'gap'] as const satisfies readonly Step[];
-const isOfEngine = (step: Step): boolean => OF_ENGINE.some((one) => one === step);
 
 type WithBasis = Pick<JobState, 'basis'>;
 const orderIn = ({ basis }: WithBasis): OrderOfWork => basis.orderOfWork ?? ALL_FREE;
@@ -77,29 +76,43 @@ export const isFitted = (c: CylinderState): boolean =>
   c.settlement?.kind === 'by-angle' ||
   onThisPlug(c).some(({ kind }) => kind !== 'unsure' && kind !== 'handling');
 
+const isLate = ({ doneAfter }: JobState, key: string, pull: number): boolean =>
+  (doneAfter[key] ?? pull) >= pull;
+
+/** The steps in front of all plugs that had not been done when this was pulled. */
+export const undoneAt = (state: JobState, pull: number): readonly Step[] =>
+  OF_ENGINE.filter((step) => isLate(state, step, pull));
+
 /**
  * The steps that a pull on this cylinder came before, but for those that are free. A plug goes in with the first pull on it:
- * what was done between that and a later one came too late for both.
+ * what was done between that and a later one came too late for both. `undone`: those of the whole engine, as it was pulled.
  */
 export function earlyFor(
   state: JobState,
   cylinder: number,
   attempt: { readonly pull: { readonly pull: number }; readonly kind: TorqueAttempt['kind'] },
-  earlier: TorqueAttempt | undefined,
+  undone: readonly Step[],
 ): readonly Step[] {
   const c = state.cylinders.find((one) => one.cylinder === cylinder);
   if (c === undefined || attempt.kind === 'loosening') return [];
   const number = attempt.pull.pull;
   const first = onThisPlug(c).find(({ pull }) => pull.pull < number);
   if (first !== undefined) return first.early ?? [];
-  const late = (key: string) => (state.doneAfter[key] ?? number) >= number;
-  const ofEngine =
-    earlier === undefined ? OF_ENGINE.filter(late) : (earlier.early ?? []).filter((step) => isOfEngine(step));
-  const ofPlug = OF_PLUG.filter((step) => late(keyOf(step, cylinder)));
+  const ofPlug = OF_PLUG.filter((step) => isLate(state, keyOf(step, cylinder), number));
   const afterwards = strictnessOf(state, 'afterwards') === 'told' && listDone(state, 'afterwards');
-  return [...ofEngine, ...ofPlug, ...(afterwards ? ['afterwards' as const] : [])].filter(
+  return [...undone, ...ofPlug, ...(afterwards ? ['afterwards' as const] : [])].filter(
     (step) => isAsked(step, state.routine) && strictnessOf(state, step) !== 'free',
   );
+}
+
+/**
+ * The gap of this cylinder was not done when its plug went in with this pull. That holds whatever the shop makes of the
+ * order: it is not the gap of the plug as it went in.
+ */
+export function gapCameLate(state: JobState, cylinder: number, pull: number): boolean {
+  const c = state.cylinders.find((one) => one.cylinder === cylinder);
+  const isFirst = c !== undefined && onThisPlug(c).every((one) => one.pull.pull >= pull);
+  return isFirst && isLate(state, keyOf('gap', cylinder), pull);
 }
 
 /** The binding ones among the steps that a pull came before: it proves nothing by itself. */
@@ -136,34 +149,84 @@ export function withBootsOff(state: JobState): JobState {
   };
 }
 
+const isTightening = ({ kind, judgement }: TorqueAttempt): boolean =>
+  judgement !== null && (kind === 'tightening' || kind === 'continuation');
+
 /** All that came out of order, as the record states it: the plugs in service order, then what was about old plugs. */
 export function outOfOrderIn(state: JobState): readonly OutOfOrder[] {
   const pulls = state.cylinders.flatMap((c) => {
     const standing = new Set(onThisPlug(c));
-    return c.pulls
-      .filter(
-        ({ kind, judgement }) => judgement !== null && (kind === 'tightening' || kind === 'continuation'),
-      )
-      .flatMap((attempt) =>
-        (attempt.early ?? []).map(
-          (step): OutOfOrder => ({
-            step,
-            what: 'pull',
-            cylinder: c.cylinder,
-            pull: attempt.pull.pull,
-            ...(standing.has(attempt) ? {} : { doneAgain: true }),
-          }),
-        ),
-      );
+    return c.pulls.filter(isTightening).flatMap((attempt) =>
+      (attempt.early ?? []).map(
+        (step): OutOfOrder => ({
+          step,
+          what: 'pull',
+          cylinder: c.cylinder,
+          pull: attempt.pull.pull,
+          ...(standing.has(attempt) ? {} : { doneAgain: true }),
+        }),
+      ),
+    );
   });
-  const others = state.outOfOrder.map((one): OutOfOrder => {
-    const c = state.cylinders.find(({ cylinder }) => cylinder === one.cylinder);
-    const stands = one.what !== 'by-angle' || c?.settlement?.kind === 'by-angle';
-    return stands ? one : { ...one, doneAgain: true };
+  return [...pulls, ...state.outOfOrder.map((one) => asItStands(state, one))];
+}
+
+/** Where its pull is now, and whether its plug is still as it was then. */
+function asItStands({ cylinders }: JobState, one: OutOfOrder): OutOfOrder {
+  const isOfPull = one.what === 'pull';
+  const c = cylinders.find(({ cylinder, pulls }) =>
+    isOfPull ? pulls.some(({ pull }) => pull.pull === one.pull) : cylinder === one.cylinder,
+  );
+  const here = c === undefined || !isOfPull ? one : { ...one, cylinder: c.cylinder };
+  const isOnPlug = c !== undefined && onThisPlug(c).some(({ pull }) => pull.pull === one.pull);
+  const stands = isOfPull ? isOnPlug : one.what !== 'by-angle' || c?.settlement?.kind === 'by-angle';
+  return stands ? here : { ...here, doneAgain: true };
+}
+
+/**
+ * What was taken back had not been done: the plugs that went in behind it, and the old ones that came out, came before it.
+ * They are not held, because a slip may be put right; but no such job is proven throughout.
+ */
+export function withTakenBack(before: JobState, after: JobState): JobState {
+  const still = withStepsDone(after).doneAfter;
+  const isGone = (key: string) => Object.hasOwn(before.doneAfter, key) && !Object.hasOwn(still, key);
+  const counts = (step: Step) => isAsked(step, after.routine) && strictnessOf(after, step) !== 'free';
+  const ofEngine = OF_ENGINE.filter((step) => isGone(step) && counts(step));
+  const late = after.cylinders.flatMap((c): OutOfOrder[] => {
+    const { cylinder } = c;
+    // A gap is left out: behind its pull it can no longer be measured, and stays open.
+    const ofPlug = (['old-plugs', 'new-plugs'] as const).filter(
+      (step) => isGone(keyOf(step, cylinder)) && counts(step),
+    );
+    const pulls = onThisPlug(c).filter(isTightening);
+    const angled = c.settlement?.kind === 'by-angle';
+    const read = (after.oldPlugs[cylinder]?.read ?? null) !== null;
+    return [
+      ...[...ofEngine, ...ofPlug].flatMap((step): OutOfOrder[] => [
+        ...pulls
+          .filter(({ early = [] }) => !early.includes(step))
+          .map(({ pull }) => ({ step, what: 'pull' as const, cylinder, pull: pull.pull })),
+        ...(angled ? [{ step, what: 'by-angle' as const, cylinder }] : []),
+      ]),
+      ...(read && ofEngine.includes('before-removal')
+        ? [{ step: 'before-removal' as const, what: 'old-plug' as const, cylinder }]
+        : []),
+    ];
   });
-  return [...pulls, ...others];
+  const isNew = (one: OutOfOrder) =>
+    !after.outOfOrder.some(
+      ({ step, what, cylinder, pull }) =>
+        step === one.step && what === one.what && cylinder === one.cylinder && pull === one.pull,
+    );
+  return { ...after, outOfOrder: [...after.outOfOrder, ...late.filter(isNew)] };
 }
 
 /** What came out of order and stands. */
 export const standsOutOfOrder = (state: JobState): readonly OutOfOrder[] =>
   outOfOrderIn(state).filter(({ doneAgain }) => doneAgain !== true);
+
+/** The steps that this pull came before, those among them that were taken back since. */
+export function earlyStepsOf(state: JobState, { pull, early = [] }: TorqueAttempt): readonly Step[] {
+  const later = state.outOfOrder.filter((one) => one.what === 'pull' && one.pull === pull.pull);
+  return [...new Set([...early, ...later.map(({ step }) => step)])];
+}

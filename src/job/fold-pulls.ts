@@ -1,6 +1,6 @@
 /** Pulls in their places, folded into the job's state: one place a pull, and every cylinder's torque worked out behind it. */
 import type { Judgement } from '../metrology/judgement.ts';
-import { earlyFor, heldBy, removedEarly, withBootsOff } from './early.ts';
+import { earlyFor, gapCameLate, heldBy, removedEarly, undoneAt, withBootsOff } from './early.ts';
 import type { JobEventOf } from './event.ts';
 import { questionFor } from './question.ts';
 import { type CylinderState, isOver, type JobState, type TorqueAttempt } from './state.ts';
@@ -13,7 +13,9 @@ export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): J
   const { cylinder, kind, because, judgement, turn, ask, evidence, otherPull, leftOut } = event;
   const earlier = findAttempt(state, event.pull);
   const cleared = withoutAttempt(state, event.pull);
-  const early = cylinder === null ? [] : earlyFor(cleared, cylinder, { pull, kind }, earlier);
+  // As it was when it was pulled, wherever the pull is given later.
+  const undone = earlier === undefined ? undoneAt(state, pull.pull) : (earlier.undone ?? []);
+  const early = cylinder === null ? [] : earlyFor(cleared, cylinder, { pull, kind }, undone);
   const attempt: TorqueAttempt = {
     pull,
     technician: earlier?.technician ?? state.technician,
@@ -25,6 +27,7 @@ export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): J
     ...(turn === undefined ? {} : { turn }),
     ...(ask === undefined ? {} : { ask }),
     ...(evidence === undefined ? {} : { evidence }),
+    ...(undone.length === 0 ? {} : { undone }),
     ...(early.length === 0 ? {} : { early }),
     ...(earlier?.given === true ? { given: true } : {}),
     answer: earlier?.answer ?? null,
@@ -32,10 +35,10 @@ export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): J
   if (cylinder === null)
     return retighten({ ...withLoosening(cleared, attempt), strays: [...cleared.strays, attempt] });
   const question = questionFor(attempt, cylinder, heldBy(state, attempt).length > 0);
+  const isLate = early.includes('gap') || (kind !== 'loosening' && gapCameLate(cleared, cylinder, pull.pull));
   const given = withCylinder(cleared, cylinder, (was) => ({
     ...was,
-    // A gap that was measured behind the pull is not that of the plug as it went in.
-    gap: early.includes('gap') && was.gap === 'done' ? 'again' : was.gap,
+    gap: isLate && was.gap === 'done' ? 'again' : was.gap,
     pulls: inOrder([...was.pulls, attempt]),
   }));
   const placed = retighten({

@@ -1,6 +1,6 @@
 import { type FigureSource, sourcesOf } from '../reading.ts';
 import { commandOf } from './command-event.ts';
-import { earlyFor, isFitted, withBootsOff, withStepsDone } from './early.ts';
+import { earlyFor, isFitted, undoneAt, withBootsOff, withStepsDone } from './early.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
 import { answered } from './fold-answer.ts';
 import { foldChecklist, isChecklistEvent, oldPlugDue } from './fold-checklist.ts';
@@ -207,8 +207,9 @@ function outOfTurn(state: JobState, event: JobEventOf<'gap-out-of-turn'>): JobSt
 
 /** A plug that is turned by an angle goes in as well. */
 function byAngle(state: JobState, cylinder: number): JobState {
-  const pull = { pull: state.pullCount + 1 };
-  const early = earlyFor(state, cylinder, { pull, kind: 'tightening' }, undefined);
+  const next = state.pullCount + 1;
+  const asPull = { pull: { pull: next }, kind: 'tightening' } as const;
+  const early = earlyFor(state, cylinder, asPull, undoneAt(state, next));
   const said = early.map((step) => ({ step, what: 'by-angle', cylinder }) as const);
   return withBootsOff({ ...state, outOfOrder: [...state.outOfOrder, ...said] });
 }

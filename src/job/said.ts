@@ -1,6 +1,6 @@
 /** What people said or read by hand, so that it can be taken back: nothing is erased, and what the rules derive from it follows. */
 import type { Command } from './command.ts';
-import { heldBy } from './early.ts';
+import { heldBy, withTakenBack } from './early.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
 import { retighten, withCylinder } from './fold-pulls.ts';
 import { gapStepOf, withGapStep } from './plugs.ts';
@@ -48,6 +48,26 @@ function saidIn(before: JobState, event: JobEvent): Said | null {
   }
 }
 
+const CAN_BE_TAKEN_BACK: ReadonlySet<JobEvent['type']> = new Set<JobEvent['type']>([
+  'windows-confirmed',
+  'steps-attested',
+  'old-plugs-read',
+  'old-gap-measured',
+  'new-plugs-checked',
+  'gap-measured',
+  'fitted-by-angle',
+  'pull-accepted',
+]);
+
+/** Those of the entries whose event was taken back later. */
+export function takenBackIn<T extends { readonly event: JobEvent }>(entries: readonly T[]): ReadonlySet<T> {
+  const said = entries.filter(({ event }) => CAN_BE_TAKEN_BACK.has(event.type));
+  const back = entries.flatMap(
+    ({ event }) => (event.type === 'taken-back' ? said[event.said - 1] : undefined) ?? [],
+  );
+  return new Set(back);
+}
+
 /** Why a thing cannot be taken back; null when it can. `number` counts what was said from 1. */
 export function notTakenBack(
   state: JobState,
@@ -64,7 +84,7 @@ export function takenBack(state: JobState, { said: number }: JobEventOf<'taken-b
   const one = state.said[number - 1];
   if (one === undefined) throw new Error(`nothing was said as number ${number}`);
   const said = state.said.map((other) => (other === one ? { ...one, takenBack: true as const } : other));
-  return undone({ ...state, said }, one);
+  return withTakenBack(state, undone({ ...state, said }, one));
 }
 
 function undone(state: JobState, one: Said): JobState {

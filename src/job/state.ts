@@ -70,6 +70,8 @@ export interface TorqueAttempt {
   readonly turn?: Judgement | null;
   readonly ask?: Ask;
   readonly evidence?: Evidence;
+  /** Steps in front of all plugs that had not been done when it was pulled, free or not. */
+  readonly undone?: readonly Step[];
   /** Steps that come before a pull and had not been done when its plug went in; free ones apart. */
   readonly early?: readonly Step[];
   /** A person said which plug it was on. */

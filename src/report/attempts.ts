@@ -1,4 +1,5 @@
 import type { LogEntry } from '../evidence/log.ts';
+import { earlyStepsOf } from '../job/early.ts';
 import type { GapAttempt, JobState, TorqueAttempt } from '../job/state.ts';
 import { turnOf } from '../job/turn.ts';
 import { snugOf } from '../pull/snug.ts';
@@ -173,7 +174,8 @@ function pullRow(
     expandedUncertainty: judgement?.expandedUncertainty ?? null,
     releaseNm: pull.releaseNm,
     followThroughNm: pull.releaseNm === null ? null : pull.peakNm - pull.releaseNm,
-    riseMs: pull.riseMs,
+    // One figure a pull has no rise.
+    riseMs: pull.stream === 'maxima' ? null : pull.riseMs,
     turn: turnFigures(taken, state),
     turnNote: turnNote(taken),
     conformanceProbability: judgement?.conformanceProbability ?? null,
@@ -185,7 +187,7 @@ function pullRow(
     answer: taken.answer ?? '',
     because: clean(placementText(taken)),
     cut: pull.cut ?? '',
-    outOfOrder: (taken.early ?? []).map(earlyText).join('; '),
+    outOfOrder: earlyStepsOf(state, taken).map(earlyText).join('; '),
     at: pulled?.at ?? '',
     by: clean(entry?.by ?? ''),
   };

@@ -3,6 +3,7 @@ import { outOfOrderIn } from '../job/early.ts';
 import type { Answer, JobEvent, JobEventOf } from '../job/event.ts';
 import type { OutOfOrder } from '../job/out-of-order.ts';
 import { itemsOf, NOT_DONE } from '../job/routine.ts';
+import { takenBackIn } from '../job/said.ts';
 import type { JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import type { Pull } from '../pull/pull.ts';
@@ -56,9 +57,9 @@ export function exceptionRows(state: JobState, entries: readonly LogEntry[]): Ex
   return [...rows, ...stillOpen(state, entries)];
 }
 
-/** What came too early with this entry: each with the time at which its step was done, or that it never was. */
+/** What came too early with this entry: each with the time at which its step was done behind it, or that it never was. */
 function outOfOrder(
-  { event }: LogEntry,
+  { event, seq }: LogEntry,
   entries: readonly LogEntry[],
   early: readonly OutOfOrder[],
 ): readonly string[] {
@@ -67,8 +68,15 @@ function outOfOrder(
     if (event.type === 'fitted-by-angle') return what === 'by-angle' && cylinder === event.cylinder;
     return event.type === 'old-plugs-read' && what === 'old-plug' && event.cylinders.includes(cylinder ?? 0);
   };
-  return early.filter(isOf).map((one) => {
-    const done = entries.find((entry) => doesStep(entry.event, one));
+  const here = early.filter(isOf);
+  if (here.length === 0) return [];
+  const back = takenBackIn(entries);
+  return here.map((one) => {
+    const all = entries.filter((entry) => doesStep(entry.event, one) && !back.has(entry));
+    const [first, last] = [all.find((entry) => entry.seq > seq), all.at(-1)];
+    // A list for afterwards came before; so did a step between two strokes of one plug.
+    const done =
+      one.step === 'afterwards' ? (all.findLast((entry) => entry.seq < seq) ?? last) : (first ?? last);
     const when = done === undefined ? 'never' : utc(done.at);
     return `${OUT_OF_ORDER}: ${outOfOrderText(one)} (${when}).`;
   });
@@ -172,7 +180,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'fitted-by-angle':
       return `Cylinder ${event.cylinder} fitted by angle (${event.turn}), NOT proven by torque${reason(event.why)}.`;
     case 'pull-accepted':
-      return `Cylinder ${event.cylinder}, pull ${event.pull}: over the window, left as it is. Answered for by ${event.by}: ${event.reason}.`;
+      return `Cylinder ${event.cylinder}, pull ${event.pull}: ${isOk(soFar.state, event.pull) ? 'out of order' : 'over the window'}, left as it is. Answered for by ${event.by}: ${event.reason}.`;
     case 'job-handed-over':
       return `Handed over to ${event.to}.`;
     case 'job-voided':
@@ -191,6 +199,11 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
       return null;
   }
 }
+
+const isOk = ({ cylinders }: JobState, number: number): boolean =>
+  cylinders.some(({ pulls }) =>
+    pulls.some(({ pull, judgement }) => pull.pull === number && judgement?.result === 'OK'),
+  );
 
 const cylindersText = (cylinders: readonly number[]): string =>
   `Cylinder${cylinders.length > 1 ? 's' : ''} ${cylinders.join(', ')}`;

@@ -199,6 +199,23 @@ describe('work in any order', () => {
     );
   });
 
+  it('names no time for a step that was taken back and never done again', () => {
+    const parts: Part[] = WORK.filter((part) => part !== 'afterwards');
+    const events = worked(parts, 'told');
+    const at = events.findIndex((event) => event.type === 'steps-attested' && event.phase === 'fitting');
+    const said = events
+      .slice(0, at)
+      .filter(({ type }) =>
+        /confirmed|attested|old-plugs-read|new-plugs-checked|gap-measured/.test(type),
+      ).length;
+    const back: JobEvent = { type: 'taken-back', said: said + 1, why: 'it was not done' };
+    const upTo = events.slice(0, events.findLastIndex((event) => event.type === 'pull-placed') + 1);
+    const { exceptions } = everywhere([...upTo, back]);
+    expect(exceptions).toContain(
+      'OUT OF ORDER: pull 1 on cylinder 1 came before the list before fitting was attested (never).',
+    );
+  });
+
   it('gives the same again when it is played back, so that nobody can leave it out', () => {
     fc.assert(
       fc.property(orders, strictness, (parts, how) => {

@@ -3,6 +3,7 @@ import type { Command } from '../../src/job/command.ts';
 import { outOfOrderIn } from '../../src/job/early.ts';
 import type { Strictness } from '../../src/job/order-of-work.ts';
 import { phaseOf } from '../../src/job/phase.ts';
+import { isProvenThroughout } from '../../src/job/proof.ts';
 import { replay } from '../../src/job/replay.ts';
 import { itemsOf, type ListPhase, type Routine, USUAL_ROUTINE } from '../../src/job/routine.ts';
 import { exampleOrder, workshop } from './workshop.ts';
@@ -108,6 +109,86 @@ describe('a pull in front of a step whose order is binding', () => {
     shop.goOn(19, 27.4);
     expect(shop.cylinder(1).pulls.at(-1)?.early).toEqual(['fitting']);
     expect(shop.cylinder(1).torque).not.toBe('done');
+    proveItself(shop);
+  });
+});
+
+describe('what is put right later', () => {
+  const TAKEN_BACK = ['windows', 'before-removal', 'old-plugs', 'new-plugs', 'fitting'] as const;
+  const again = (shop: Shop, step: (typeof TAKEN_BACK)[number]) => {
+    if (step === 'windows') return say(shop, { do: 'confirm-windows' });
+    if (step === 'old-plugs') return readOld(shop);
+    return step === 'new-plugs' ? checkNew(shop) : attest(shop, step);
+  };
+  const takeBack = (shop: Shop, step: string) => {
+    const { said } = shop.bench.state();
+    const at = said.findLastIndex((one) => one.what === step || (one.what === 'list' && one.phase === step));
+    return say(shop, { do: 'take-back', said: at + 1, why: 'it was not done' });
+  };
+  const tightened = (order?: Routine['order']) => {
+    const shop = gaps(upToGaps(usual(order)));
+    attest(shop, 'fitting');
+    for (const _ of ALL) shop.pull(27.5);
+    return shop;
+  };
+
+  it.each(TAKEN_BACK)('%s, taken back behind the pulls and said again, is no step in its order', (step) => {
+    const shop = tightened();
+    expect(takeBack(shop, step)).toBeNull();
+    expect(again(shop, step)).toBeNull();
+    attest(shop, 'afterwards');
+    say(shop, { do: 'close' });
+    expect(shop.bench.state().closed?.complete).toBe(true);
+    expect(isProvenThroughout(shop.bench.state())).toBe(false);
+    expect(steps(shop)).toEqual(expect.arrayContaining(ALL.map((pull) => `${step} ${pull}`)));
+    proveItself(shop);
+  });
+
+  it('does not stand against a plug that came out since', () => {
+    const shop = tightened();
+    takeBack(shop, 'fitting');
+    attest(shop, 'fitting');
+    say(shop, { do: 'start-again', cylinder: 2, newPlug: false, why: 'cleaned now' });
+    shop.pull(27.5);
+    expect(outOfOrderIn(shop.bench.state()).filter(({ doneAgain }) => doneAgain === true)).toEqual([
+      { step: 'fitting', what: 'pull', cylinder: 2, pull: 2, doneAgain: true },
+    ]);
+    proveItself(shop);
+  });
+
+  it('is out of order once, however often it is taken back, and never where its step is free', () => {
+    const shop = tightened();
+    for (const _ of [1, 2]) {
+      takeBack(shop, 'fitting');
+      attest(shop, 'fitting');
+    }
+    expect(steps(shop)).toEqual(ALL.map((pull) => `fitting ${pull}`));
+    const free = tightened({ fitting: 'free' });
+    takeBack(free, 'fitting');
+    attest(free, 'fitting');
+    expect(steps(free)).toEqual([]);
+  });
+
+  it('a pull that was given to no plug at first came as early as it was pulled', () => {
+    const shop = gaps(upToGaps(usual()));
+    shop.doubtful(27.5, 0.01);
+    expect(shop.bench.state().questions).toMatchObject([{ kind: 'unsure', pull: 1 }]);
+    shop.answer('handling');
+    attest(shop, 'fitting');
+    say(shop, { do: 'give-pull', pull: 1, cylinder: 1, why: 'it was on that plug' });
+    expect(shop.cylinder(1).torque).toBe('ask');
+    expect(steps(shop)).toEqual(['fitting 1']);
+    proveItself(shop);
+  });
+
+  it('a gap measured behind a pull that was given to its plug later does not count, even where the order is free', () => {
+    const shop = upToGaps(usual({ gap: 'free', fitting: 'free' }));
+    shop.doubtful(27.5, 0.01);
+    shop.answer('handling');
+    gaps(shop);
+    expect(shop.cylinder(1).gap).toBe('done');
+    say(shop, { do: 'give-pull', pull: 1, cylinder: 1, why: 'it was on that plug' });
+    expect(shop.cylinder(1).gap).toBe('again');
     proveItself(shop);
   });
 });

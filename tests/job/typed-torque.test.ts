@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { proofOf } from '../../src/job/proof.ts';
 import { replay } from '../../src/job/replay.ts';
+import { attemptRows } from '../../src/report/attempts.ts';
 import { WRENCH, workshop } from './workshop.ts';
 
 /** A wrench that somebody reads and types, in place of the one that is linked. */
@@ -48,4 +49,12 @@ it('a gap that no spark plug has goes to no plug', () => {
   shop.gap(95);
   expect(shop.cylinder(1).gaps).toEqual([]);
   expect(shop.bench.state().tooEarly).toEqual({ what: 'gap', gapMm: 95, because: 'not-possible' });
+});
+
+it('has no rise, and no paper shows one', () => {
+  const { shop, type } = typedWrench();
+  shop.gap(0.75);
+  type(27.5);
+  const { pulls = [] } = shop.bench.state().cylinders[0] ?? {};
+  expect(attemptRows(shop.bench.state(), 1, [], pulls, [])).toMatchObject([{ value: 27.5, riseMs: null }]);
 });

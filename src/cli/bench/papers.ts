@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { StationKey } from '../../../db/keyfile.ts';
 import type { Signer } from '../../evidence/jws.ts';
-import { type JobRecord, MAX_RECORD_BYTES, sealRecord, tooLong } from '../../evidence/record.ts';
+import { type JobRecord, MAX_RECORD_BYTES, openRecord, sealRecord, tooLong } from '../../evidence/record.ts';
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import { writeWhole } from '../../files/output.ts';
 import { foldAll } from '../../job/fold.ts';
@@ -58,10 +59,31 @@ export async function writePapers(
       state.order.job,
       noRecordText({ because: 'too-many-bytes', count: recordBytes.length, most: MAX_RECORD_BYTES }),
     );
-  await keepSigned(station, size, record.log.checkpoint);
   const file = join(folder, `${record.job}.record.json`);
+  await refuseOther(file, record);
+  await keepSigned(station, size, record.log.checkpoint);
   writeWhole(file, recordBytes);
   return { record: file, ...(await writeDrawn(folder, recordBytes, record)) };
+}
+
+/**
+ * A record that lies there may be the only one of entries that the log lost, or be of another station: only a record that
+ * this one goes on from is overwritten.
+ */
+async function refuseOther(file: string, { entries }: JobRecord): Promise<void> {
+  const there = await readFile(file).catch(() => null);
+  const old = there === null ? null : openRecord(there);
+  if (old === null || !old.ok) return;
+  const goesOn = old.value.record.entries.every(
+    ({ seq, at }, i) => entries[i]?.seq === seq && entries[i]?.at === at,
+  );
+  if (goesOn) return;
+  throw new ProblemError({
+    code: 'record-not-in-log',
+    where: file,
+    message: 'this record of the job is not from this log, and is never overwritten',
+    next: 'Keep it: move it to another folder. Then run "plugmark jobs papers".',
+  });
 }
 
 /** Nobody can say whether the technician has a key: a record would have to say something untrue. */

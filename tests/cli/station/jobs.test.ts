@@ -21,6 +21,7 @@ import { verifyRecord } from '../../../src/evidence/verify.ts';
 import { writerOf } from '../../../src/job/command-event.ts';
 import type { JobEvent } from '../../../src/job/event.ts';
 import { replay } from '../../../src/job/replay.ts';
+import { logOf, seal, wholeJob } from '../../evidence/sample-job.ts';
 import { exampleOrder, workshop } from '../../job/workshop.ts';
 import { problemOf, said } from '../answers.ts';
 import { folder } from '../program.ts';
@@ -271,6 +272,18 @@ describe('papers written again', () => {
     });
     expect(recordIn(other, 'J-1').equals(countersigned.value)).toBe(true);
     expect((await said(() => papersAgain('J-1', scope))).value).toBe(0);
+  });
+
+  it('never go over a record of the job that is not from this log', async () => {
+    const elsewhere = join(data, 'elsewhere');
+    mkdirSync(elsewhere);
+    const bytes = seal(logOf(wholeJob('J-1')));
+    writeFileSync(join(elsewhere, 'J-1.record.json'), bytes);
+    expect(await problemOf(() => papersAgain('J-1', { ...scope, out: elsewhere }))).toMatchObject({
+      code: 'record-not-in-log',
+      where: join(elsewhere, 'J-1.record.json'),
+    });
+    expect(recordIn(elsewhere, 'J-1').equals(bytes)).toBe(true);
   });
 
   it('are refused while the job is open, and where there is no station none is made', async () => {
