@@ -8,6 +8,7 @@ import Sqlite from 'better-sqlite3';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { placeOf } from '../../db/tree.ts';
+import { job } from '../../src/cli/bench/job.ts';
 import { makePackage } from '../../src/cli/evidence/package.ts';
 import { verify } from '../../src/cli/evidence/verify.ts';
 import { papersAgain } from '../../src/cli/station/jobs.ts';
@@ -18,7 +19,7 @@ import { completedBy, leafHash } from '../../src/evidence/merkle.ts';
 import { workIn } from '../audit/shop.ts';
 import { problemOf, said } from '../cli/answers.ts';
 import { auditStation, CAR } from '../cli/audit/audit-station.ts';
-import { folder } from '../cli/program.ts';
+import { exampleJson, folder } from '../cli/program.ts';
 import { withoutRules, withPlain } from '../db/plain.ts';
 
 const station = auditStation();
@@ -125,6 +126,19 @@ describe('a log that was turned back to an old copy', () => {
     await work('J-9');
     await seal('J-9');
     back();
+  });
+
+  it('begins no job whose record nobody could sign: refused before a tool is looked for', async () => {
+    const [file, order] = [join(folder(), 'station.json'), join(folder(), 'order.json')];
+    const tools = exampleJson('station.json').tools.map((tool: object) => ({
+      ...tool,
+      driver: { use: 'imds' },
+    }));
+    writeFileSync(file, JSON.stringify({ ...exampleJson('station.json'), data: station.data, tools }));
+    writeFileSync(order, JSON.stringify(exampleJson('order-8.json')));
+    expect(await problemOf(() => job({ order, station: file, plain: true }))).toMatchObject({
+      code: 'log-turned',
+    });
   });
 
   it('is not signed, and "log check" says what is missing', async () => {

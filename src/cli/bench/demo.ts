@@ -25,7 +25,8 @@ import { USUAL_ROUTINE } from '../../job/routine.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { readJson } from '../station/json-file.ts';
-import { openInLog, openStation, type Station } from '../station/station.ts';
+import { refuseTurned } from '../station/one-history.ts';
+import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { finish } from './finish.ts';
 import { growingLines } from './growing-file.ts';
@@ -59,6 +60,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
   const stamp = stampBy(scheduler);
   const station = await openStation('Demo station', options.out, stamp);
   try {
+    refuseTurned(station, stateOf(station));
     const order = await demoOrder(options.cylinders, station);
     const now = stamp();
     const [opened] = orThrow(

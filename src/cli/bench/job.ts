@@ -17,7 +17,8 @@ import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
 import { clock, stamp } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
-import { openInLog, openStation, type Station } from '../station/station.ts';
+import { refuseTurned } from '../station/one-history.ts';
+import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
 import { type LoadedStation, readStationFile } from '../station/station-file.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -52,6 +53,8 @@ export async function job(options: JobOptions): Promise<ExitCode> {
   const read = await readStationFile(options.station);
   const station = await openStation(read.station, read.folder, stamp);
   try {
+    // Nothing of a new job could be signed in the end. One that is under way goes on all the same.
+    if (options.resume === undefined) refuseTurned(station, stateOf(station));
     // The file says how a tool was calibrated; that it was out of tolerance since, only the log knows.
     const impacts = impactsOf(station.log.stationEntries());
     const file = { ...read, instruments: withFindings(read.instruments, impacts) };
