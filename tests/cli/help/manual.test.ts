@@ -10,7 +10,9 @@ import { textOfPage } from '../../../src/cli/help/page-text.ts';
 import { FORMS } from '../../../src/cli/help/schema.ts';
 import { TOPICS, topicFile } from '../../../src/cli/help/topics.ts';
 import { buildProgram } from '../../../src/cli/main.ts';
+import { verifyRecord } from '../../../src/evidence/verify.ts';
 import { columnsOf } from '../../../src/ui/printable.ts';
+import { logOf, seal, station, trusting, wholeJob } from '../../evidence/sample-job.ts';
 import { problemOf, said } from '../answers.ts';
 import { folder } from '../program.ts';
 import { filled } from './generated.ts';
@@ -55,6 +57,14 @@ describe('the topics', () => {
 
   it('the README lists every topic', () => {
     for (const topic of TOPICS) expect(README).toContain(`| [${topic}](src/cli/help/topics/${topic}.md) |`);
+  });
+
+  it('the README shows the checks that a record goes through, in their order', () => {
+    const { checks } = verifyRecord(seal(logOf(wholeJob())), trusting(station));
+    const shown = README.split('\n').filter((line) => line.startsWith('  [ok]   '));
+    expect(shown).toHaveLength(checks.length);
+    for (const [i, { name }] of checks.entries())
+      expect(shown[i]).toMatch(new RegExp(`^  \\[ok\\]   ${name} `));
   });
 
   it('the README: every command is taken, every link leads to a file', async () => {
