@@ -13,7 +13,6 @@ import { routineSchema } from './routine.ts';
 
 export { type ScrapReason, scrapReasonSchema } from './event-of-measuring.ts';
 export { type Answer, answerSchema } from './event-of-people.ts';
-export { readingsSchema } from './event-of-tools.ts';
 
 export const jobEventSchema = z.discriminatedUnion('type', [
   z
