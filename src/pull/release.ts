@@ -116,7 +116,8 @@ export class ReleaseWatch {
     const heldUs = Math.max(atUs - this.#kneeUs, this.#framesSinceKnee * this.#intervalUs);
     if (!rose && heldUs < HELD_US + this.#intervalUs) return null;
     const most = crest.nm - MOST_OF_FALL * (crest.nm - this.#troughNm);
-    const tookUs = (this.#lows.find((low) => low.nm <= most)?.atUs ?? atUs) - this.#onUs;
+    const low = this.#lows.find((one) => one.atUs >= this.#onUs && one.nm <= most);
+    const tookUs = (low?.atUs ?? atUs) - this.#onUs;
     const quick = tookUs <= this.#withinUs;
     const deep = this.#troughNm < KNEE_SHARE * crest.nm;
     const returned = rose && atUs - this.#onUs <= BACK_WITHIN_US;

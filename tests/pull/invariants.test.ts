@@ -124,7 +124,21 @@ describe('whatever comes', () => {
         for (const pull of [...found, detector.cut('stopped')])
           if (pull !== null) expect(detectedPullSchema.safeParse(roundedPull(pull)).error).toBeUndefined();
       }),
-      { numRuns: 200 },
+      {
+        numRuns: 200,
+        // A second hump behind a fall to nothing, with the stamps of a bunch.
+        examples: [
+          [
+            [
+              { stepUs: 1, nm: -40, missed: null },
+              { stepUs: 3, nm: 0, missed: null },
+              { stepUs: 0, nm: 0, missed: null },
+              { stepUs: 60_000, nm: -38.8, missed: null },
+              { stepUs: 1, nm: 0, missed: null },
+            ],
+          ],
+        ],
+      },
     );
   });
 });
