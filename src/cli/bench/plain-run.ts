@@ -55,11 +55,11 @@ export function inLines(run: InLines): Promise<void> {
     }
     ask();
   };
-  let said = '';
+  let printed = '';
   const sayForecast = ({ forecast }: Step) => {
     const line = forecast === null ? '' : printable(forecastLine(forecast), 300, ascii);
-    if (line !== '' && line !== said) print(line);
-    if (line !== '') said = line;
+    if (line !== '' && line !== printed) print(line);
+    if (line !== '') printed = line;
   };
   const stopHearing = hearLines(process.stdin, { line: hear, tooLong: () => print(TOO_LONG) });
   for (const signal of SIGNALS) process.on(signal, run.leave);

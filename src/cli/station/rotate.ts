@@ -39,21 +39,21 @@ export function rotateKey(
     if (locked && passphrase === null) throw noPassphrase();
     const at = stamp();
     const key = await orNoKeys(folder, async () => {
-      const made = makeKey(folder, 'station', passphrase ?? (process.env[SECRETS.passphrase] || null));
+      const fresh = makeKey(folder, 'station', passphrase ?? (process.env[SECRETS.passphrase] || null));
       const event: StationEvent =
         old === null
           ? {
               type: 'key-replaced',
-              key: made.jwk,
+              key: fresh.jwk,
               ...(options.because === undefined ? {} : { because: options.because }),
             }
           : {
               type: 'key-rotated',
-              key: made.jwk,
-              statement: stateSuccession({ log: before.origin, next: made.jwk, at: at.at }, old.privateKey),
+              key: fresh.jwk,
+              statement: stateSuccession({ log: before.origin, next: fresh.jwk, at: at.at }, old.privateKey),
             };
       await recordStation(stationFolder, [event], at);
-      return made;
+      return fresh;
     });
     const state = stateOf(stationFolder);
     // The last that the old key signs is a log in which it names the new one, and no other.
