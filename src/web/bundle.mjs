@@ -57,7 +57,7 @@ function closedEditions() {
 
 /** The text of one script that runs `entry`, a file of the program. */
 export async function bundled(entry, { minify = true } = {}) {
-  const { outputFiles } = await build({
+  const { outputFiles, metafile } = await build({
     stdin: { contents: `${closedEditions()}\nimport "./${entry}";`, resolveDir: ROOT, loader: 'ts' },
     bundle: true,
     write: false,
@@ -71,7 +71,9 @@ export async function bundled(entry, { minify = true } = {}) {
     inject: [resolve(ROOT, 'src/web/of-node.ts')],
     plugins: [twins, english, ofNode],
     logLevel: 'error',
+    metafile: true,
   });
   const [file] = outputFiles;
+  if (process.env.META) { const o = Object.values(metafile.outputs)[0].inputs; const by = {}; for (const [k, v] of Object.entries(o)) { const g = k.includes('node_modules') ? k.replace(/.*node_modules\/((@[^/]+\/)?[^/]+).*/, '$1') : k.split('/').slice(0, 2).join('/'); by[g] = (by[g] ?? 0) + v.bytesInOutput; } console.log(Object.entries(by).sort((a, b) => b[1] - a[1]).slice(0, 25)); }
   return file.text;
 }

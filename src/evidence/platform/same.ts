@@ -2,14 +2,15 @@
 export function isSameData(one: unknown, other: unknown): boolean {
   if (Object.is(one, other)) return true;
   if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) return false;
-  if (!isPlain(one) || Object.getPrototypeOf(one) !== Object.getPrototypeOf(other)) return false;
+  const prototype = Object.getPrototypeOf(one);
+  if (prototype !== Object.getPrototypeOf(other)) return false;
+  if (prototype !== Object.prototype && prototype !== Array.prototype && prototype !== null) return false;
   if (Array.isArray(one) && Array.isArray(other) && one.length !== other.length) return false;
-  const [mine, yours] = [Object.entries(one), new Map(Object.entries(other))];
+  const names = Object.keys(one);
   return (
-    mine.length === yours.size &&
-    mine.every(([name, value]) => yours.has(name) && isSameData(value, yours.get(name)))
+    names.length === Object.keys(other).length &&
+    names.every(
+      (name) => Object.hasOwn(other, name) && isSameData(Reflect.get(one, name), Reflect.get(other, name)),
+    )
   );
 }
-
-const isPlain = (value: object): boolean =>
-  Array.isArray(value) || [Object.prototype, null].includes(Object.getPrototypeOf(value));
