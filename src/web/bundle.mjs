@@ -1,5 +1,5 @@
 // Bundles program text for a browser: everything that verification needs, with nothing of Node in it.
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
@@ -29,6 +29,17 @@ const english = {
     onLoad({ filter: /./, namespace: 'locales' }, ({ path }) => ({
       contents: 'export { default as en } from "./en.js";',
       resolveDir: dirname(path),
+    }));
+  },
+};
+
+/** One namespace of zod's functions keeps all of them; names of a module are dropped where nothing takes them. */
+const zodByName = {
+  name: 'zod-by-name',
+  setup({ onLoad }) {
+    onLoad({ filter: /\/src\/.*\.ts$/ }, ({ path }) => ({
+      contents: readFileSync(path, 'utf8').replace("import { z } from 'zod';", "import * as z from 'zod';"),
+      loader: 'ts',
     }));
   },
 };
@@ -69,7 +80,7 @@ export async function bundled(entry, { minify = true } = {}) {
     legalComments: 'none',
     define: { 'import.meta.url': '""' },
     inject: [resolve(ROOT, 'src/web/of-node.ts')],
-    plugins: [twins, english, ofNode],
+    plugins: [twins, english, zodByName, ofNode],
     logLevel: 'error',
     metafile: true,
   });

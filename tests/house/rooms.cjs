@@ -44,6 +44,7 @@ const ROOMS = {
     'audit',
   ],
   report: [
+    'package',
     'quantity',
     'metrology',
     'statistics',
@@ -69,6 +70,8 @@ const ROOMS = {
     'report/words',
   ],
   files: [],
+  /** Pages; the only place that knows the DOM. */
+  web: ['rules', 'evidence', 'package', 'job', 'metrology', 'report'],
 };
 const PURE = [
   'quantity',
