@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { type PackageReport, verifyPackage } from '../../package/verify.ts';
+import { notProven } from '../../report/package-words.ts';
 import { VERIFICATION } from '../../report/verification.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedPackage } from '../answers/verify.ts';
@@ -12,7 +13,7 @@ import { folderToRead, pathIn } from './package-folder.ts';
 import { checkReadings } from './package-readings.ts';
 import { readersTrust } from './readers-trust.ts';
 import { verifyFiles } from './verify-files.ts';
-import { notProven, packageLines } from './verify-package-text.ts';
+import { packageLines } from './verify-package-text.ts';
 
 interface PackageOptions {
   readonly trust?: string;
