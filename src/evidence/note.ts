@@ -5,8 +5,8 @@ import { importPublicKey, type PublicJwk, publicJwk } from './jwk.ts';
 
 export interface NoteSignature {
   readonly name: string;
-  readonly keyId: Buffer;
-  readonly signature: Buffer;
+  readonly keyId: Uint8Array;
+  readonly signature: Uint8Array;
 }
 
 /** A note as read; its signatures have not been looked at. */
@@ -32,15 +32,16 @@ export function readNote(note: string | Uint8Array): Note | null {
   // The text may have empty lines of its own: it ends at the last one.
   const end = note.lastIndexOf('\n\n');
   if (note.length > MAX_NOTE_CHARACTERS || hasControls(note) || end < 0 || !note.endsWith('\n')) return null;
-  const lines = note
-    .slice(end + 2)
-    .split('\n', MAX_SIGNATURES + 2)
-    .slice(0, -1);
-  const signatures = lines.map(readSignature);
-  const whole = signatures.filter((one) => one !== null);
-  return lines.length === 0 || lines.length > MAX_SIGNATURES || whole.length < signatures.length
-    ? null
-    : { text: note.slice(0, end + 1), signatures: whole };
+  const signatures = readSignatures(note.slice(end + 2));
+  return signatures === null ? null : { text: note.slice(0, end + 1), signatures };
+}
+
+/** The lines of signatures, at least one and each ended; null for anything else. */
+export function readSignatures(text: string): readonly NoteSignature[] | null {
+  const lines = text.split('\n', MAX_SIGNATURES + 2);
+  if (lines.pop() !== '' || lines.length === 0 || lines.length > MAX_SIGNATURES) return null;
+  const signatures = lines.map(readSignature).filter((one) => one !== null);
+  return signatures.length < lines.length ? null : signatures;
 }
 
 function hasControls(note: string): boolean {
@@ -63,12 +64,13 @@ function readSignature(line: string): NoteSignature | null {
 export const noteText = ({ text, signatures }: Note): string =>
   `${text}\n${signatures.map(signatureLine).join('')}`;
 
-const signatureLine = ({ name, keyId, signature }: NoteSignature) =>
+/** One line of a signature, its line feed with it. */
+export const signatureLine = ({ name, keyId, signature }: NoteSignature) =>
   `— ${name} ${Buffer.concat([keyId, signature]).toString('base64')}\n`;
 
 /** The text, signed under this name. */
 export function signNote(text: string, name: string, key: KeyObject): string {
-  const signature = sign(null, Buffer.from(text), key);
+  const signature = signed(Buffer.from(text), key);
   return noteText({ text, signatures: [{ name, keyId: keyId(name, publicJwk(key)), signature }] });
 }
 
@@ -83,27 +85,44 @@ export function signersOf(
 ): readonly PublicJwk[] {
   const signers: PublicJwk[] = [];
   for (const key of keys) {
-    const id = keyId(name, key);
-    const own = signatures.filter((one) => one.name === name && one.keyId.equals(id));
-    if (own.some(({ signature }) => !verify(null, Buffer.from(text), importPublicKey(key), signature)))
-      return [];
+    const own = signaturesOf({ signatures }, name, [key]);
+    if (own.some(({ signature }) => !ed25519Holds(Buffer.from(text), signature, key))) return [];
     if (own.length > 0) signers.push(key);
   }
   return signers;
 }
 
+/** The lines that are said to be by these keys, under this name; whether they hold is another matter. */
+export function signaturesOf(
+  { signatures }: Pick<Note, 'signatures'>,
+  name: string,
+  keys: readonly PublicJwk[],
+): readonly NoteSignature[] {
+  const ids = keys.map((key) => keyId(name, key));
+  return signatures.filter((one) => one.name === name && ids.some((id) => id.equals(one.keyId)));
+}
+
+export const signed = (message: Uint8Array, key: KeyObject): Uint8Array => sign(null, message, key);
+
+export const ed25519Holds = (message: Uint8Array, signature: Uint8Array, key: PublicJwk): boolean =>
+  verify(null, message, importPublicKey(key), signature);
+
 /** The byte that stands for Ed25519 (signed-note, signature types). */
-const ED25519 = Buffer.of(0x01);
+const ED25519 = 0x01;
 
 /** First four bytes of SHA-256(name ⏎ 0x01 public key). */
-export function keyId(name: string, { x }: PublicJwk): Buffer {
-  const key = Buffer.from(x, 'base64url');
-  return createHash('sha256').update(`${name}\n`).update(ED25519).update(key).digest().subarray(0, 4);
+export const keyId = (name: string, { x }: PublicJwk): Buffer =>
+  keyIdOf(name, ED25519, Buffer.from(x, 'base64url'));
+
+/** First four bytes of SHA-256(name ⏎ signature type, public key). */
+export function keyIdOf(name: string, type: number, key: Uint8Array): Buffer {
+  const hash = createHash('sha256').update(`${name}\n`).update(Uint8Array.of(type)).update(key);
+  return hash.digest().subarray(0, 4);
 }
 
 /** The key as programs for notes take it: name, key ID in hex, and 0x01 with the key in base64. */
 export function verifierKey(name: string, jwk: PublicJwk): string {
-  const key = Buffer.concat([ED25519, Buffer.from(jwk.x, 'base64url')]).toString('base64');
+  const key = Buffer.concat([Buffer.of(ED25519), Buffer.from(jwk.x, 'base64url')]).toString('base64');
   return `${name}+${keyId(name, jwk).toString('hex')}+${key}`;
 }
 
@@ -112,3 +131,5 @@ export function fromBase64(text: string): Buffer | null {
   const bytes = Buffer.from(text, 'base64');
   return bytes.toString('base64') === text ? bytes : null;
 }
+
+export const toBase64 = (bytes: Uint8Array): string => Buffer.from(bytes).toString('base64');

@@ -61,6 +61,8 @@ const ROOMS = {
     'pipeline',
     'report/words',
   ],
+  // What it keeps and signs with, it is given.
+  serve: ['evidence'],
   files: [],
 };
 const PURE = [
@@ -79,7 +81,18 @@ const PURE = [
 ];
 /** Loads the judge of a closed edition, a file of the program itself, when a record names it. */
 const LOADS_PROGRAM = '^src/rules/editions\\.ts$';
-const DESKS = ['audit', 'bench', 'evidence', 'station', 'study', 'answers', 'declare', 'help', 'terminal'];
+const DESKS = [
+  'audit',
+  'bench',
+  'evidence',
+  'station',
+  'study',
+  'witness',
+  'answers',
+  'declare',
+  'help',
+  'terminal',
+];
 /** A file of the command line that lies at no desk, and what starts the program, which may. */
 const STRAY = `^src/cli/(?!(${DESKS.join('|')})/)`;
 const STARTS = '^src/cli/(bin|main|needed-node)\\.ts$';
@@ -120,7 +133,7 @@ module.exports = {
       'db',
       'the store knows the log and no tool',
       { path: '^db/' },
-      { path: '^(src/(ui|cli|report|pipeline)|drivers|sim|tests)/' },
+      { path: '^(src/(ui|cli|report|pipeline|serve)|drivers|sim|tests)/' },
     ),
     rule(
       'sim',
@@ -146,7 +159,13 @@ module.exports = {
       'noble',
       'drivers/radio is the only place that knows noble',
       { path: '^(src|drivers|sim|db)/', pathNot: '^drivers/radio/' },
-      { path: 'noble' },
+      { path: 'abandonware' },
+    ),
+    rule(
+      'fastify',
+      'src/serve is the only place that knows the library for HTTP',
+      { path: '^(src|drivers|sim|db)/', pathNot: '^src/serve/' },
+      { path: 'node_modules/@?fastify/' },
     ),
     rule(
       'serial',
