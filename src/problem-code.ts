@@ -115,6 +115,7 @@ export const PROBLEM_CODES = [
   'no-station',
   'no-tolerance',
   'no-tools',
+  'no-witness',
   'not-a-number',
   'not-positive',
   'not-redone',
@@ -139,6 +140,7 @@ export const PROBLEM_CODES = [
   'passphrase-empty',
   'permissible-deviation-missing',
   'pin-short',
+  'policy-form',
   'port-busy',
   'port-failed',
   'port-missing',
@@ -217,6 +219,9 @@ export const PROBLEM_CODES = [
   'vin-length',
   'window-not-decidable',
   'wires-missing',
+  'witness-data',
+  'witness-listens',
+  'witness-name',
 ] as const;
 
 export type ProblemCode = (typeof PROBLEM_CODES)[number];

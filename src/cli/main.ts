@@ -9,6 +9,7 @@ import { declareProcess } from './declare/process.ts';
 import { declarePulls } from './declare/pulls.ts';
 import { declareStation } from './declare/station.ts';
 import { declareWindow } from './declare/window.ts';
+import { declareWitness } from './declare/witness.ts';
 import { declareWork } from './declare/work.ts';
 import { programVersion } from './help/version.ts';
 import { EXIT, type ExitCode, guarded, safeLine } from './terminal/exit.ts';
@@ -23,6 +24,7 @@ const DECLARED: readonly Declare[] = [
   declareStation,
   declareWindow,
   declareEvidence,
+  declareWitness,
   declareAudit,
   declareProcess,
   declareBackup,

@@ -33,15 +33,16 @@ export function readNote(note: string | Uint8Array): Note | null {
   // The text may have empty lines of its own: it ends at the last one.
   const end = note.lastIndexOf('\n\n');
   if (note.length > MAX_NOTE_CHARACTERS || hasControls(note) || end < 0 || !note.endsWith('\n')) return null;
-  const lines = note
-    .slice(end + 2)
-    .split('\n', MAX_SIGNATURES + 2)
-    .slice(0, -1);
-  const signatures = lines.map(readSignature);
-  const whole = signatures.filter((one) => one !== null);
-  return lines.length === 0 || lines.length > MAX_SIGNATURES || whole.length < signatures.length
-    ? null
-    : { text: note.slice(0, end + 1), signatures: whole };
+  const signatures = readSignatures(note.slice(end + 2));
+  return signatures === null ? null : { text: note.slice(0, end + 1), signatures };
+}
+
+/** The lines of signatures, at least one and each ended; null for anything else. */
+export function readSignatures(text: string): readonly NoteSignature[] | null {
+  const lines = text.split('\n', MAX_SIGNATURES + 2);
+  if (lines.pop() !== '' || lines.length === 0 || lines.length > MAX_SIGNATURES) return null;
+  const signatures = lines.map(readSignature).filter((one) => one !== null);
+  return signatures.length < lines.length ? null : signatures;
 }
 
 function hasControls(note: string): boolean {
@@ -64,7 +65,8 @@ function readSignature(line: string): NoteSignature | null {
 export const noteText = ({ text, signatures }: Note): string =>
   `${text}\n${signatures.map(signatureLine).join('')}`;
 
-const signatureLine = ({ name, keyId, signature }: NoteSignature) =>
+/** One line of a signature, its line feed with it. */
+export const signatureLine = ({ name, keyId, signature }: NoteSignature) =>
   `— ${name} ${toBase64(joined(keyId, signature))}\n`;
 
 /** The text, signed under this name. */
@@ -84,22 +86,35 @@ export function signersOf(
 ): readonly PublicJwk[] {
   const signers: PublicJwk[] = [];
   for (const key of keys) {
-    const id = keyId(name, key);
-    const own = signatures.filter((one) => one.name === name && isSame(one.keyId, id));
+    const own = signaturesOf({ signatures }, name, [key]);
     if (own.some(({ signature }) => !holds(keyBytes(key), utf8(text), signature))) return [];
     if (own.length > 0) signers.push(key);
   }
   return signers;
 }
 
+/** The lines that are said to be by these keys, under this name; whether they hold is another matter. */
+export function signaturesOf(
+  { signatures }: Pick<Note, 'signatures'>,
+  name: string,
+  keys: readonly PublicJwk[],
+): readonly NoteSignature[] {
+  const ids = keys.map((key) => keyId(name, key));
+  return signatures.filter((one) => one.name === name && ids.some((id) => isSame(id, one.keyId)));
+}
+
 /** The byte that stands for Ed25519 (signed-note, signature types). */
-const ED25519 = Uint8Array.of(0x01);
+const ED25519 = 0x01;
 
 /** First four bytes of SHA-256(name ⏎ 0x01 public key). */
-export const keyId = (name: string, jwk: PublicJwk): Uint8Array =>
-  sha256(joined(utf8(`${name}\n`), ED25519, keyBytes(jwk))).subarray(0, 4);
+export const keyId = (name: string, jwk: PublicJwk): Uint8Array => keyIdOf(name, ED25519, keyBytes(jwk));
+
+/** First four bytes of SHA-256(name ⏎ signature type, public key). */
+export const keyIdOf = (name: string, type: number, key: Uint8Array): Uint8Array =>
+  sha256(joined(utf8(`${name}\n`), Uint8Array.of(type), key)).subarray(0, 4);
 
 /** The key as programs for notes take it: name, key ID in hex, and 0x01 with the key in base64. */
 export function verifierKey(name: string, jwk: PublicJwk): string {
-  return `${name}+${toHex(keyId(name, jwk))}+${toBase64(joined(ED25519, keyBytes(jwk)))}`;
+  const key = toBase64(joined(Uint8Array.of(ED25519), keyBytes(jwk)));
+  return `${name}+${toHex(keyId(name, jwk))}+${key}`;
 }

@@ -1,4 +1,5 @@
 /** What verification of a package looks at, file by file: each check says in one sentence how it came out. */
+import { logKeys, policyFinding, WITNESSES } from '../evidence/by-policy.ts';
 import { canonical } from '../evidence/canonical.ts';
 import { type Check, doubtful, failed, passed } from '../evidence/check.ts';
 import { isSignedBy, type SignedCheckpoint } from '../evidence/checkpoint.ts';
@@ -14,6 +15,7 @@ import {
   type Span,
 } from '../evidence/order-of-time.ts';
 import { isSame, toHex } from '../evidence/platform/bytes.ts';
+import type { Policy } from '../evidence/policy.ts';
 import { stationTrust } from '../evidence/signers.ts';
 import { type StationState, stationOf } from '../evidence/station.ts';
 import type { TrustList } from '../evidence/trust.ts';
@@ -179,6 +181,37 @@ export function checkKept(
   return passed(
     name,
     `Nothing in front of the checkpoint of ${older.size} entries (${whose}) was removed or rewritten.`,
+  );
+}
+
+/** Whether enough witnesses of the reader's policy saw the log, and all jobs in it. */
+export function checkWitnesses(
+  policy: Policy,
+  cosigned: SignedCheckpoint | null,
+  log: PackageLog,
+  { jobs, readAt }: { readonly jobs: readonly (Span & { readonly job: string })[]; readonly readAt: string },
+): Check {
+  const { checkpoint, station } = log;
+  if (typeof station === 'string') return failed(WITNESSES, station);
+  const keys = logKeys(
+    policy,
+    checkpoint.origin,
+    station.keys.map(({ jwk }) => jwk),
+  );
+  if (keys.length === 0)
+    return failed(WITNESSES, `Your policy does not name this log, ${checkpoint.origin}.`);
+  const seen = cosigned ?? checkpoint;
+  if (!extendsFrom(seen, log) || !isSignedBy(seen, keys))
+    return failed(WITNESSES, `The checkpoint in ${PACKAGE_FILES.cosigned} is not one of this log.`);
+  const { check } = policyFinding(policy, seen, readAt);
+  const later = jobs.filter(({ last }) => last.seq > seen.size);
+  if (check.outcome !== 'passed' || later.length === 0 || policy.isQuorum(new Set())) return check;
+  return failed(
+    WITNESSES,
+    `${check.detail} They have not seen ${later.length} of ${jobs.length} jobs, which came after it: ${later
+      .slice(0, SHOWN)
+      .map(({ job }) => job)
+      .join(', ')}.`,
   );
 }
 

@@ -25,6 +25,8 @@ export const PACKAGE_FILES = {
   checkpoint: 'log.checkpoint',
   /** The one that the auditor gave; only where there was one. */
   kept: 'auditor.checkpoint',
+  /** The newest one that witnesses cosigned; only where there was one. */
+  cosigned: 'cosigned.checkpoint',
   proofs: 'proofs.json',
   station: 'station-entries.json',
   trust: 'trusted-keys.json',

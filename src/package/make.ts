@@ -38,6 +38,8 @@ export interface PackageStation {
   };
   /** Note of a checkpoint of the log as it is. */
   readonly checkpoint: string;
+  /** The newest checkpoint of this log that witnesses cosigned; null where there is none. */
+  readonly cosigned: SignedCheckpoint | null;
   /** Its trust list, as bytes. */
   readonly trustList: Uint8Array;
   /** Files that may be the record of a job from before, the one to take first. */
@@ -100,6 +102,10 @@ export async function makePackage(
   if (since !== null) {
     older.add(since.size);
     await add(PACKAGE_FILES.kept, utf8(noteText(since)));
+  }
+  if (from.cosigned !== null) {
+    older.add(from.cosigned.size);
+    await add(PACKAGE_FILES.cosigned, Buffer.from(noteText(from.cosigned)));
   }
   const proofs = proofsOf(from.log.tree, checkpoint.size, older, stationEntries);
   await add(PACKAGE_FILES.checkpoint, utf8(from.checkpoint));

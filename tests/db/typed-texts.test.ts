@@ -151,6 +151,7 @@ describe('what a person typed', () => {
           { origin: state.origin, size, root: treeRoot(log.tree, size) },
           station.privateKey,
         ),
+        cosigned: null,
         trustList: Buffer.from('{"keys":[]}'),
         recordsBefore: () => [],
       },

@@ -69,6 +69,8 @@ const ROOMS = {
     'pipeline',
     'report/words',
   ],
+  // What it keeps and signs with, it is given.
+  serve: ['evidence'],
   files: [],
   /** Pages; the only place that knows the DOM. */
   web: ['rules', 'evidence', 'package', 'job', 'metrology', 'report'],
@@ -87,7 +89,18 @@ const PURE = [
   'audit',
   'package',
 ];
-const DESKS = ['audit', 'bench', 'evidence', 'station', 'study', 'answers', 'declare', 'help', 'terminal'];
+const DESKS = [
+  'audit',
+  'bench',
+  'evidence',
+  'station',
+  'study',
+  'witness',
+  'answers',
+  'declare',
+  'help',
+  'terminal',
+];
 /** A file of the command line that lies at no desk, and what starts the program, which may. */
 const STRAY = `^src/cli/(?!(${DESKS.join('|')})/)`;
 const STARTS = '^src/cli/(bin|main|needed-node)\\.ts$';
@@ -125,7 +138,7 @@ module.exports = {
       'db',
       'the store knows the log and no tool',
       { path: '^db/' },
-      { path: '^(src/(ui|cli|report|pipeline)|drivers|sim|tests)/' },
+      { path: '^(src/(ui|cli|report|pipeline|serve)|drivers|sim|tests)/' },
     ),
     rule(
       'sim',
@@ -152,6 +165,12 @@ module.exports = {
       'drivers/radio is the only place that knows noble',
       { path: '^(src|drivers|sim|db)/', pathNot: '^drivers/radio/' },
       { path: '@abandonware/noble' },
+    ),
+    rule(
+      'fastify',
+      'src/serve is the only place that knows the library for HTTP',
+      { path: '^(src|drivers|sim|db)/', pathNot: '^src/serve/' },
+      { path: 'node_modules/@?fastify/' },
     ),
     rule(
       'serial',

@@ -17,6 +17,7 @@ import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
 import { clock, stamp } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
+import { sendInBackground } from '../station/log-witness.ts';
 import { refuseTurned } from '../station/one-history.ts';
 import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
 import { type LoadedStation, readStationFile } from '../station/station-file.ts';
@@ -88,6 +89,7 @@ export async function job(options: JobOptions): Promise<ExitCode> {
       });
       if (outcome === 'closed') {
         const { code, papers } = await finish(station, started.stream, file.folder, stamp);
+        sendInBackground(options.station, read);
         if (!plain) await afterwards(station, started.stream, papers);
         return code;
       }

@@ -86,7 +86,7 @@ export const recordsIn = (folder: string): readonly string[] =>
     .map((name) => join(folder, name));
 
 /** A record of another station, or one that nobody can read, says nothing of this log. */
-function inRecord(path: string, { origin, keys }: LogNow): readonly Kept[] {
+export function inRecord(path: string, { origin, keys }: LogNow): readonly Kept[] {
   const found = statSync(path, { throwIfNoEntry: false });
   if (found?.isFile() !== true || found.size > MAX_RECORD_BYTES) return [];
   const note = noteIn(readFileSync(path));

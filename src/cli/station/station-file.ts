@@ -3,6 +3,7 @@ import { dirname, join, resolve } from 'node:path';
 import { z } from 'zod';
 import { driverConfigSchema } from '../../../drivers/config.ts';
 import { retentionSchema } from '../../audit/retention.ts';
+import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { inputName } from '../../files/input.ts';
 import { type Instrument, instrumentSchema } from '../../instrument/instrument.ts';
 import { type Decision, decisionSchema, USUAL_DECISION } from '../../job/basis.ts';
@@ -43,6 +44,31 @@ export const stationFileSchema = z
       .describe(
         "The folder of the shop's specifications, where several stations share it; `specifications` in `data` unless given.",
       ),
+    witnesses: z
+      .array(
+        z.strictObject({
+          url: z
+            .url({ protocol: /^https?$/ })
+            .max(400)
+            .describe('Where it answers: what comes before "/add-checkpoint".'),
+          keys: z
+            .array(
+              z
+                .string()
+                .max(4000)
+                .refine(
+                  (text) => (readVerifierKey(text)?.kind ?? 'log') !== 'log',
+                  'expected the verifier key of a witness, as "plugmark witness init" writes it',
+                ),
+            )
+            .min(1)
+            .max(4)
+            .describe('Its verifier keys (C2SP), one for each kind of cosignature.'),
+        }),
+      )
+      .max(16)
+      .exactOptional()
+      .describe('Who cosigns the log after each job, so that nobody can rewrite it unseen.'),
     tools: z
       .array(
         instrumentSchema

@@ -9,6 +9,8 @@ export const TRUST_FILE = 'trusted-keys.json';
 export const KEYS_FOLDER = 'keys';
 /** The checkpoint that the station signed last, outside the database. */
 export const LAST_CHECKPOINT = 'last.checkpoint';
+/** The newest checkpoint that witnesses cosigned, with their lines. */
+export const COSIGNED_CHECKPOINT = 'cosigned.checkpoint';
 
 /** Where a station keeps its data that names no folder: below the XDG data directory, under its own name. */
 export function usualFolder(station: string): string {

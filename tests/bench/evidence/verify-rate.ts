@@ -80,7 +80,7 @@ async function folder(
   const started = performance.now();
   let done = 0;
   let sound = 0;
-  await verifyFiles(files, trust, (findings) => {
+  await verifyFiles(files, { trust: trust, policy: null }, (findings) => {
     done += findings.length;
     // The tools of the demo are simulated, so that its record is authentic and proves nothing.
     sound += findings.filter(({ verdict }) => verdict === 'unproven').length;

@@ -1,0 +1,218 @@
+/**
+ * What a witness keeps (c2sp.org/tlog-witness): the newest checkpoint that it cosigned of each log. That it goes on from the
+ * one before is looked at and written in one transaction, and it is on disk before anybody is told.
+ */
+import { createHash } from 'node:crypto';
+import { existsSync } from 'node:fs';
+import type { Database } from 'better-sqlite3';
+import { z } from 'zod';
+import type { Checkpoint } from '../src/evidence/checkpoint.ts';
+import type { KeptByWitness } from '../src/evidence/witness.ts';
+import { ProblemError } from '../src/problem.ts';
+import { assertFull, PATIENCE_MS } from './open.ts';
+
+/** `PLMW`, at offset 68 of the file. */
+const APPLICATION_ID = 0x504c4d57;
+const VERSION = 1;
+/** Proofs of a fork that are kept of a log: one is enough, and whoever has its key could send any number. */
+const MOST_FORKS = 100;
+
+const SCHEMA = `
+  -- Who this witness is: the name under which it signs, and the thumbprint of its key.
+  CREATE TABLE witness (one INTEGER PRIMARY KEY CHECK (one = 1), name TEXT NOT NULL, kid TEXT NOT NULL) STRICT;
+  -- The verifier keys of the logs that it knows.
+  CREATE TABLE logs (origin TEXT NOT NULL, vkey TEXT NOT NULL, PRIMARY KEY (origin, vkey)) STRICT;
+  -- The newest checkpoint that it cosigned of each log, with its cosignatures.
+  CREATE TABLE newest (
+    origin TEXT PRIMARY KEY,
+    hash   TEXT NOT NULL UNIQUE,
+    size   INTEGER NOT NULL,
+    root   BLOB NOT NULL CHECK (length(root) = 32),
+    note   TEXT NOT NULL,
+    at     TEXT NOT NULL
+  ) STRICT;
+  -- Two checkpoints of one size that a log signed: they prove that it has two histories.
+  CREATE TABLE forks (origin TEXT NOT NULL, cosigned TEXT NOT NULL, offered TEXT NOT NULL, at TEXT NOT NULL,
+    PRIMARY KEY (origin, offered)) STRICT;
+`;
+
+const newestSchema = z.strictObject({
+  origin: z.string(),
+  size: z.int().nonnegative(),
+  root: z.instanceof(Uint8Array),
+  note: z.string(),
+});
+const rowSchema = z.strictObject({
+  origin: z.string(),
+  size: z.int().nonnegative().nullable(),
+  at: z.string().nullable(),
+  forks: z.int().nonnegative(),
+});
+/** A log that the witness knows; `size` and `at` are null where it never cosigned one of its checkpoints. */
+export type WitnessedLog = z.infer<typeof rowSchema>;
+const identitySchema = z.strictObject({ name: z.string(), kid: z.string() });
+export type WitnessIdentity = z.infer<typeof identitySchema>;
+
+type Decide<T> = (newest: Checkpoint | null) => {
+  readonly answer: T;
+  readonly keep: KeptByWitness | null;
+};
+
+export interface WitnessFile {
+  identity(): WitnessIdentity;
+  /** False where it was there. */
+  addLog(origin: string, vkey: string): boolean;
+  verifierKeys(origin: string): readonly string[];
+  logs(): readonly WitnessedLog[];
+  /** By the SHA-256 of the origin, in hex; null where no checkpoint of that log was cosigned. */
+  noteOf(originHash: string): string | null;
+  /** Decides on the newest checkpoint of a log and writes, while nobody else writes; on disk when it returns. */
+  advance<T>(origin: string, decide: Decide<T>): T;
+  close(): void;
+}
+
+/** Makes the file of a new witness. Problems: `file-exists`, `witness-data`. */
+export async function createWitnessFile(path: string, { name, kid }: WitnessIdentity): Promise<void> {
+  refuseSecond(path);
+  const db = await opened(path, false);
+  try {
+    db.transaction(() => {
+      db.exec(SCHEMA);
+      db.pragma(`application_id = ${APPLICATION_ID}`);
+      db.pragma(`user_version = ${VERSION}`);
+      db.prepare('INSERT INTO witness VALUES (1, ?, ?)').run(name, kid);
+    }).immediate();
+  } finally {
+    db.close();
+  }
+}
+
+/** Problem: `file-exists`. */
+export function refuseSecond(path: string): void {
+  if (existsSync(path))
+    throw new ProblemError({
+      code: 'file-exists',
+      where: path,
+      message: 'a witness is here already',
+      next: 'Use it, or name another folder with --data.',
+    });
+}
+
+/** Opens the file of a witness. Problems: `no-witness`, `witness-data`. */
+export async function openWitnessFile(path: string): Promise<WitnessFile> {
+  if (!existsSync(path))
+    throw new ProblemError({
+      code: 'no-witness',
+      where: path,
+      message: 'there is no witness here',
+      next: 'Make one with "plugmark witness init", or name its folder with --data.',
+    });
+  const db = await opened(path, true);
+  try {
+    return witnessFile(db, path);
+  } catch (cause) {
+    db.close();
+    throw asProblem(cause, path);
+  }
+}
+
+async function opened(path: string, isThere: boolean): Promise<Database> {
+  const { default: Sqlite } = await import('better-sqlite3');
+  let db: Database | undefined;
+  try {
+    db = new Sqlite(path, { timeout: PATIENCE_MS, fileMustExist: isThere });
+    if (isThere && db.pragma('application_id', { simple: true }) !== APPLICATION_ID)
+      throw new ProblemError({
+        code: 'witness-data',
+        where: path,
+        message: 'this is not the file of a witness',
+        next: 'Name the folder of the witness with --data.',
+      });
+    db.pragma('journal_mode = WAL');
+    db.pragma('synchronous = FULL');
+    // Where the disk has a write cache that fsync leaves alone (macOS).
+    db.pragma('fullfsync = ON');
+    db.pragma('trusted_schema = OFF');
+    assertFull(db);
+    return db;
+  } catch (cause) {
+    db?.close();
+    throw asProblem(cause, path);
+  }
+}
+
+function witnessFile(db: Database, path: string): WitnessFile {
+  const identity = db.prepare('SELECT name, kid FROM witness');
+  const addLog = db.prepare('INSERT INTO logs (origin, vkey) VALUES (?, ?) ON CONFLICT DO NOTHING');
+  const keys = db.prepare('SELECT vkey FROM logs WHERE origin = ? ORDER BY vkey').pluck();
+  const newest = db.prepare('SELECT origin, size, root, note FROM newest WHERE origin = ?');
+  const noteOf = db.prepare('SELECT note FROM newest WHERE hash = ?').pluck();
+  const logs = db.prepare(
+    `SELECT l.origin, n.size, n.at, (SELECT count(*) FROM forks f WHERE f.origin = l.origin) AS forks
+     FROM (SELECT DISTINCT origin FROM logs) l LEFT JOIN newest n ON n.origin = l.origin ORDER BY l.origin`,
+  );
+  const put = db.prepare(
+    `INSERT INTO newest (origin, hash, size, root, note, at) VALUES (?, ?, ?, ?, ?, ?)
+     ON CONFLICT (origin) DO UPDATE SET size = excluded.size, root = excluded.root, note = excluded.note, at = excluded.at`,
+  );
+  const putFork = db.prepare(
+    `INSERT INTO forks (origin, cosigned, offered, at) SELECT ?, ?, ?, ?
+     WHERE (SELECT count(*) FROM forks WHERE origin = ?) < ${MOST_FORKS} ON CONFLICT DO NOTHING`,
+  );
+  const withProblems = <T>(work: () => T): T => {
+    try {
+      return work();
+    } catch (cause) {
+      throw asProblem(cause, path);
+    }
+  };
+  const advance = <T>(origin: string, decide: Decide<T>): T => {
+    const row = newest.get(origin);
+    const last = row === undefined ? null : newestSchema.parse(row);
+    const { answer, keep } = decide(last === null ? null : { ...last, root: Buffer.from(last.root) });
+    if (keep?.as === 'newest') {
+      const { size, root } = keep.checkpoint;
+      put.run(origin, originHash(origin), size, root, keep.note, keep.at);
+    } else if (keep?.as === 'fork') {
+      putFork.run(origin, last?.note ?? '', keep.note, keep.at, origin);
+    }
+    return answer;
+  };
+  return {
+    identity: () => withProblems(() => identitySchema.parse(identity.get())),
+    addLog: (origin, vkey) => withProblems(() => addLog.run(origin, vkey).changes > 0),
+    verifierKeys: (origin) => withProblems(() => z.array(z.string()).parse(keys.all(origin))),
+    logs: () => withProblems(() => z.array(rowSchema).parse(logs.all())),
+    noteOf: (hash) => withProblems(() => z.string().optional().parse(noteOf.get(hash)) ?? null),
+    advance: (origin, decide) => withProblems(() => atOnce(db, () => advance(origin, decide))),
+    close: () => {
+      db.close();
+    },
+  };
+}
+
+function atOnce<T>(db: Database, work: () => T): T {
+  let answer: { readonly of: T } | undefined;
+  db.transaction(() => {
+    answer = { of: work() };
+  }).immediate();
+  if (answer === undefined) throw new Error('a transaction that did nothing');
+  return answer.of;
+}
+
+const originHash = (origin: string) => createHash('sha256').update(origin).digest('hex');
+
+/** What SQLite refuses, as something that whoever runs the witness can act on; anything else is a bug. */
+function asProblem(cause: unknown, where: string): unknown {
+  const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
+  if (!code.startsWith('SQLITE_')) return cause;
+  return new ProblemError(
+    {
+      code: 'witness-data',
+      where,
+      message: `the file of the witness cannot be used (${code})`,
+      next: 'Check the disk and the rights on the file. Never put back an old copy: the witness would cosign a second history. Make a new witness instead.',
+    },
+    { cause },
+  );
+}

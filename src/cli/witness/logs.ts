@@ -1,0 +1,41 @@
+import { readVerifierKey } from '../../evidence/verifier-key.ts';
+import { type Problem, ProblemError } from '../../problem.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { print } from '../terminal/wrapped.ts';
+import { type WitnessScope, withWitness } from './witness-folder.ts';
+
+/** From now on the witness cosigns what this key of the log signs. A log whose key was rotated is added again with its new one. */
+export function addLog(vkey: string, scope: WitnessScope): Promise<ExitCode> {
+  return withWitness(scope, (file) => {
+    const key = readVerifierKey(vkey.trim());
+    if (key?.kind !== 'log') throw new ProblemError(notAKey());
+    const isNew = file.addLog(key.name, vkey.trim());
+    print([`The log ${safeLine(key.name)} ${isNew ? 'is known now' : 'was known with this key before'}.`]);
+    return EXIT.done;
+  });
+}
+
+/** The logs that the witness knows. A fork makes the answer a bad one. */
+export function listLogs(scope: WitnessScope): Promise<ExitCode> {
+  return withWitness(scope, (file) => {
+    const { name } = file.identity();
+    const logs = file.logs();
+    print([
+      `Witness ${safeLine(name)}, ${logs.length === 1 ? '1 log' : `${logs.length} logs`}`,
+      ...logs.map(({ origin, size, at, forks }) => {
+        const state = size === null ? 'nothing cosigned yet' : `${size} entries, cosigned on ${at ?? ''}`;
+        const fork =
+          forks === 0 ? '' : `; TWO HISTORIES: it signed another log of the same size (${forks} kept)`;
+        return `  ${safeLine(origin)}: ${state}${fork}`;
+      }),
+    ]);
+    return logs.some(({ forks }) => forks > 0) ? EXIT.failed : EXIT.done;
+  });
+}
+
+const notAKey = (): Problem => ({
+  code: 'key-form',
+  where: 'LOG-VKEY',
+  message: 'this is not the verifier key of a log (Ed25519)',
+  next: 'Take what "plugmark log vkey" prints at the station, and put it between quotes.',
+});

@@ -1,0 +1,60 @@
+/** The folder of a witness: its file, and the one key file that both of its keys come from. */
+import { hkdfSync } from 'node:crypto';
+import { join } from 'node:path';
+import { ml_dsa44 } from '@noble/post-quantum/ml-dsa.js';
+import { z } from 'zod';
+import type { StationKey } from '../../../db/keyfile.ts';
+import { openWitnessFile, type WitnessFile } from '../../../db/witness.ts';
+import type { CosigningKey } from '../../evidence/cosignature.ts';
+import { sign } from '../../evidence/platform/signature.ts';
+import { readVerifierKey, type WitnessKey, witnessVerifierKey } from '../../evidence/verifier-key.ts';
+
+export interface WitnessScope {
+  readonly data: string;
+}
+
+export const witnessPath = (folder: string) => join(folder, 'witness.db');
+export const witnessKeyPath = (folder: string, kid: string) => join(folder, `witness.${kid}.pem`);
+
+/** Opens the file of a witness for one command, and closes it behind it. */
+export async function withWitness<T>(
+  { data }: WitnessScope,
+  work: (file: WitnessFile) => T | Promise<T>,
+): Promise<T> {
+  const file = await openWitnessFile(witnessPath(data));
+  try {
+    return await work(file);
+  } finally {
+    file.close();
+  }
+}
+
+/** A key of a witness with its verifier key. */
+export interface OwnKey extends CosigningKey {
+  readonly vkey: string;
+}
+
+/**
+ * The Ed25519 key of the file, and the ML-DSA-44 key that is derived from its seed (RFC 5869): one file to keep and to lock.
+ * Whoever breaks Ed25519 learns the number that it signs with, and not the seed.
+ */
+export function keysOfWitness(name: string, { privateKey, jwk }: StationKey): readonly OwnKey[] {
+  const { d } = z.object({ d: z.string() }).parse(privateKey.export({ format: 'jwk' }));
+  const seed = hkdfSync('sha256', Buffer.from(d, 'base64url'), '', 'plugmark witness ML-DSA-44', 32);
+  const pair = ml_dsa44.keygen(new Uint8Array(seed));
+  return [
+    ownKey(name, 'ed25519-cosignature', Buffer.from(jwk.x, 'base64url'), (message) =>
+      sign(message, privateKey),
+    ),
+    ownKey(name, 'ml-dsa-44-cosignature', pair.publicKey, (message) =>
+      ml_dsa44.sign(message, pair.secretKey),
+    ),
+  ];
+}
+
+function ownKey(name: string, kind: WitnessKey['kind'], publicKey: Uint8Array, sign: OwnKey['sign']): OwnKey {
+  const vkey = witnessVerifierKey(name, kind, publicKey);
+  const key = readVerifierKey(vkey);
+  if (key === null || key.kind === 'log') throw new Error('the verifier key of a witness cannot be read');
+  return { key, sign, vkey };
+}

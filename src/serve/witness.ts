@@ -1,0 +1,172 @@
+/** A witness over HTTP (c2sp.org/tlog-witness): takes checkpoints of the logs that it knows, and cosigns those that go on. */
+import { createServer } from 'node:http';
+import { createServer as createTlsServer } from 'node:https';
+import rateLimit from '@fastify/rate-limit';
+import fastify, { type FastifyInstance } from 'fastify';
+import { type Checkpoint, checkpointSigners, type SignedCheckpoint } from '../evidence/checkpoint.ts';
+import { type CosigningKey, cosignatureLine } from '../evidence/cosignature.ts';
+import type { PublicJwk } from '../evidence/jwk.ts';
+import { noteText, signaturesOf } from '../evidence/note.ts';
+import {
+  type AddCheckpoint,
+  answerTo,
+  type KeptByWitness,
+  MAX_REQUEST_BYTES,
+  readAddCheckpoint,
+  refusedSigner,
+  type WitnessAnswer,
+} from '../evidence/witness.ts';
+
+/** Where the witness keeps what it cosigned. */
+export interface WitnessStore {
+  /** Empty for a log that it does not know. */
+  keysOf(origin: string): readonly PublicJwk[];
+  /** Decides and writes while nobody else writes; on disk when it returns. */
+  advance<T>(
+    origin: string,
+    decide: (newest: Checkpoint | null) => { readonly answer: T; readonly keep: KeptByWitness | null },
+  ): T;
+  /** By the SHA-256 of the origin, in hex; null where there is none. */
+  noteOf(originHash: string): string | null;
+}
+
+export interface Witness {
+  readonly store: WitnessStore;
+  readonly keys: readonly CosigningKey[];
+  /** Seconds since 1970. */
+  readonly nowS: () => number;
+  /** Hears what became of each request: never who sent it, and nothing of what a stranger wrote. */
+  readonly heard: (line: string) => void;
+}
+
+export interface ServeOptions {
+  readonly tls: { readonly key: string; readonly cert: string } | null;
+  /** How many requests one address may send in a minute. */
+  readonly requestsAMinute: number;
+  /** How long a request may take to arrive. */
+  readonly patienceMs: number;
+}
+
+export const USUAL_LIMITS = { requestsAMinute: 60, patienceMs: 10_000 } as const;
+
+/** Built and not listening yet. `close` lets the requests at hand be answered. */
+export async function witnessServer(witness: Witness, options: ServeOptions): Promise<FastifyInstance> {
+  const { tls, requestsAMinute, patienceMs } = options;
+  const limits = {
+    requestTimeout: patienceMs,
+    headersTimeout: patienceMs,
+    keepAliveTimeout: 30_000,
+    connectionsCheckingInterval: Math.min(1000, patienceMs),
+    maxHeaderSize: 8192,
+  };
+  const server = fastify({
+    bodyLimit: MAX_REQUEST_BYTES,
+    forceCloseConnections: 'idle',
+    serverFactory: (handler) =>
+      tls === null ? createServer(limits, handler) : createTlsServer({ ...limits, ...tls }, handler),
+  });
+  server.server.maxConnections = 1000;
+  await server.register(rateLimit, { max: requestsAMinute, timeWindow: 60_000 });
+  server.removeAllContentTypeParsers();
+  server.addContentTypeParser('*', { parseAs: 'string' }, (_request, body, done) => done(null, body));
+  server.setNotFoundHandler({ preHandler: server.rateLimit() }, (_request, reply) =>
+    reply.code(404).type(PLAIN).send('not found\n'),
+  );
+  server.setErrorHandler((error, _request, reply) => {
+    const status = statusOf(error);
+    if (status >= 500) witness.heard(`500 ${error instanceof Error ? error.name : 'fault'}`);
+    return reply
+      .code(status)
+      .type(PLAIN)
+      .send(`${WORDS[status] ?? 'refused'}\n`);
+  });
+  server.post<{ Body: unknown }>('/add-checkpoint', ({ body }, reply) => {
+    const { status, type, text } = addCheckpoint(witness, typeof body === 'string' ? body : '');
+    return reply.code(status).type(type).send(text);
+  });
+  server.get<{ Params: { hash: string } }>('/:hash/checkpoint', ({ params }, reply) => {
+    const note = /^[0-9a-f]{64}$/.test(params.hash) ? witness.store.noteOf(params.hash) : null;
+    return reply
+      .code(note === null ? 404 : 200)
+      .type(PLAIN)
+      .send(note ?? 'no checkpoint of this log was cosigned\n');
+  });
+  return server;
+}
+
+const PLAIN = 'text/plain; charset=utf-8';
+
+const WORDS: Readonly<Record<number, string>> = {
+  408: 'the request took too long',
+  413: 'the request is too large',
+  429: 'too many requests; try again in a minute',
+  500: 'a fault of the witness; nothing was cosigned',
+};
+
+function statusOf(error: unknown): number {
+  const code = error instanceof Error && 'statusCode' in error ? error.statusCode : 500;
+  return typeof code === 'number' && code >= 400 && code < 600 ? code : 500;
+}
+
+interface HttpAnswer {
+  readonly status: number;
+  readonly type: string;
+  readonly text: string;
+}
+
+/** One request, answered once what it changes is on disk. */
+function addCheckpoint(witness: Witness, body: string): HttpAnswer {
+  const request = readAddCheckpoint(body);
+  if (request === null) {
+    witness.heard('400 -');
+    return refused(400, 'expected: old and a size, the hashes of the proof, an empty line, and a checkpoint');
+  }
+  const { origin, size } = request.checkpoint;
+  const keys = witness.store.keysOf(origin);
+  const { status, type, text } = answered(witness, request, keys);
+  // The name of a log that the witness does not know is a stranger's text.
+  witness.heard(status === 404 ? '404 -' : `${status} ${origin} ${request.oldSize} ${size}`);
+  return { status, type, text };
+}
+
+function answered(witness: Witness, request: AddCheckpoint, keys: readonly PublicJwk[]): HttpAnswer {
+  const stranger = refusedSigner(request, keys);
+  if (stranger !== null) return httpAnswer(stranger, '');
+  const { checkpoint } = request;
+  return witness.store.advance(checkpoint.origin, (newest) => {
+    const answer = answerTo(request, newest);
+    const nowS = witness.nowS();
+    const at = new Date(nowS * 1000).toISOString();
+    const note = ownNote(checkpoint, keys);
+    if (answer.status === 422 && answer.fork)
+      return { answer: httpAnswer(answer, ''), keep: { as: 'fork', note, at } };
+    if (answer.status !== 200) return { answer: httpAnswer(answer, ''), keep: null };
+    const lines = witness.keys.map((key) => cosignatureLine(checkpoint, key, nowS)).join('');
+    return {
+      answer: httpAnswer(answer, lines),
+      keep: { as: 'newest', checkpoint, note: note + lines, at },
+    };
+  });
+}
+
+/** The note with no other signatures than those of the log. */
+function ownNote(checkpoint: SignedCheckpoint, keys: readonly PublicJwk[]): string {
+  const signers = checkpointSigners(checkpoint, keys);
+  return noteText({
+    text: checkpoint.text,
+    signatures: signaturesOf(checkpoint, checkpoint.origin, signers),
+  });
+}
+
+function httpAnswer(answer: WitnessAnswer, lines: string): HttpAnswer {
+  switch (answer.status) {
+    case 200:
+      return { status: 200, type: PLAIN, text: lines };
+    case 409:
+      return { status: 409, type: 'text/x.tlog.size', text: `${answer.size}\n` };
+    default:
+      return refused(answer.status, answer.why);
+  }
+}
+
+const refused = (status: number, why: string): HttpAnswer => ({ status, type: PLAIN, text: `${why}\n` });
