@@ -105,7 +105,7 @@ export async function makePackage(
   }
   if (from.cosigned !== null) {
     older.add(from.cosigned.size);
-    await add(PACKAGE_FILES.cosigned, Buffer.from(noteText(from.cosigned)));
+    await add(PACKAGE_FILES.cosigned, utf8(noteText(from.cosigned)));
   }
   const proofs = proofsOf(from.log.tree, checkpoint.size, older, stationEntries);
   await add(PACKAGE_FILES.checkpoint, utf8(from.checkpoint));

@@ -7,6 +7,7 @@ import { writeWhole } from '../../files/output.ts';
 import { foldAll } from '../../job/fold.ts';
 import { isWithheld } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
+import type { FontSources } from '../../report/fonts/fonts.ts';
 import { writeCsv, writePdf } from '../../report/index.ts';
 import type { ReportModel } from '../../report/model.ts';
 import { modelOf } from '../../report/of-record.ts';
@@ -106,17 +107,17 @@ export async function writeDrawn(
   const pdf = join(folder, `${record.job}.pdf`);
   const csv = join(folder, `${record.job}.csv`);
   const model = modelOf(recordBytes, record);
-  writeWhole(pdf, await pdfOf(model, recordBytes));
+  writeWhole(pdf, await pdfOf(model, recordBytes, 'machine'));
   writeWhole(csv, writeCsv(model));
   return { pdf, csv };
 }
 
-/** The pages of a record, the record itself inside them. */
+/** The pages of a record, the record itself inside them: the same bytes on every machine, whatever fonts it has. */
 export const drawnPdf = (recordBytes: Uint8Array, record: JobRecord): Promise<Uint8Array> =>
-  pdfOf(modelOf(recordBytes, record), recordBytes);
+  pdfOf(modelOf(recordBytes, record), recordBytes, 'own');
 
-const pdfOf = (model: ReportModel, recordBytes: Uint8Array) =>
-  writePdf(model, { recordBytes, recordName: `${model.job}.record.json` });
+const pdfOf = (model: ReportModel, recordBytes: Uint8Array, fonts: FontSources) =>
+  writePdf(model, { recordBytes, recordName: `${model.job}.record.json`, fonts });
 
 /** A record that nobody's program would open is not written. */
 function tooLarge(job: string, message: string): ProblemError {
