@@ -4,6 +4,7 @@ import type { ToolId } from '../reading.ts';
 import { surelyTurned } from '../sequence/odds.ts';
 import { type LastPull, type Placement, SETTLED_MS, type Situation } from '../sequence/place.ts';
 import { riseShape } from '../sequence/turned.ts';
+import { endsAtClick } from './click.ts';
 import { toBeLoosened, torqueWindowOf } from './stage.ts';
 import { comesOut, startedBy } from './started.ts';
 import { type CylinderState, isOver, type JobState, type Question, type TorqueAttempt } from './state.ts';
@@ -52,7 +53,7 @@ export function situation(state: JobState, pullsBefore: number, tool: ToolId): S
     chosen: state.chosen.torque,
     trial: isTrialDue(state),
     slightDrop: slightDropOf(state, tool),
-    clicks: state.instruments.some(({ type }) => type === 'setting'),
+    clicks: endsAtClick(state),
     lowerNm,
     upperNm,
   };
@@ -130,12 +131,14 @@ export function turnedAfter(state: JobState, after: number, cylinder: number): r
 function lastPull(state: JobState, pullsBefore: number): LastPull | null {
   const attempt = placedPulls(state).findLast(({ cylinder }) => cylinder !== null);
   if (attempt === undefined || attempt.cylinder === null || attempt.pull.pull <= pullsBefore) return null;
-  const { cylinder, kind, pull, evidence, judgement } = attempt;
+  const { cylinder, kind, pull, evidence, judgement, turn } = attempt;
   const ended = pull.release === 'seen' || pull.cut !== null || pull.saturated;
   const open = kind === 'unsure' && !ended && pull.peakNm > 0;
   const tight =
     kind !== 'run-down' &&
     kind !== 'loosening' &&
+    // What comes at once may go on with the turn that is still to come.
+    turn?.side !== 'low' &&
     pull.peakNm >= asWrenchReads(state, state.torqueWindow).lowerNm;
   return {
     cylinder,

@@ -75,7 +75,7 @@ export function checklistLine(event: ChecklistEvent, after: JobState): readonly 
     case 'fitted-by-angle':
       return [
         `cylinder ${event.cylinder}`,
-        `fitted by angle, ${event.turn}: not proven by torque`,
+        `turned by hand by ${event.turn}: not proven by an instrument`,
         event.why,
       ];
     case 'pull-accepted':
