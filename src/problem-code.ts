@@ -5,7 +5,7 @@
 export const PROBLEM_CODES = [
   'address-changes',
   'already-adopted',
-  'angle-not-provable',
+  'angle-without-torque',
   'answer-not-valid',
   'as-found-too-early',
   'bluetooth-layout',

@@ -1,5 +1,4 @@
 /** Pulls in their places, folded into the job's state: one place a pull, and every cylinder's torque worked out behind it. */
-import type { Judgement } from '../metrology/judgement.ts';
 import { earlyFor, gapCameLate, heldBy, removedEarly, undoneAt, withBootsOff } from './early.ts';
 import type { JobEventOf } from './event.ts';
 import { questionFor } from './question.ts';
@@ -51,7 +50,7 @@ export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): J
     ...(tightened ? withBootsOff(placed) : placed),
     refitting: tightened && placed.refitting === cylinder ? null : placed.refitting,
     // What came too early is no OK in large letters.
-    lastVerdict: heldBy(state, attempt).length > 0 ? null : verdictAfter(placed, cylinder, judgement),
+    lastVerdict: heldBy(state, attempt).length > 0 ? null : verdictAfter(placed, cylinder, attempt),
     chosen: isDone ? { ...placed.chosen, torque: null } : placed.chosen,
   };
 }
@@ -90,9 +89,10 @@ export function retighten(state: JobState): JobState {
 function verdictAfter(
   state: JobState,
   cylinder: number,
-  judgement: Judgement | null,
+  { judgement, turn }: Pick<TorqueAttempt, 'judgement' | 'turn'>,
 ): JobState['lastVerdict'] {
-  if (judgement !== null) return { quantity: 'torque', cylinder, judgement };
+  if (judgement !== null)
+    return { quantity: 'torque', cylinder, judgement, ...(turn === undefined ? {} : { turn }) };
   return state.lastVerdict?.cylinder === cylinder ? state.lastVerdict : null;
 }
 

@@ -1,5 +1,6 @@
 import { isWithheld } from '../personal.ts';
 import { gapCheckOf } from '../plug/gap.ts';
+import { isByAngle } from './click.ts';
 import type { Command } from './command.ts';
 import { firstMissing, isFitted, strictnessOf } from './early.ts';
 import type { Answer } from './event.ts';
@@ -65,7 +66,7 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
     case 'fit-by-angle':
       if (pulling) return 'A pull is under way.';
       return state.cylinders.some((c) => c.cylinder === command.cylinder && c.torque === 'done')
-        ? `Cylinder ${command.cylinder} is proven by torque.`
+        ? `Cylinder ${command.cylinder} is proven by ${isByAngle(state.basis) ? 'its turn' : 'torque'}.`
         : null;
     case 'accept':
       return notAcceptable(state, command.pull);

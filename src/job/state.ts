@@ -157,6 +157,8 @@ export interface LastVerdict {
   readonly quantity: 'torque' | 'length';
   readonly cylinder: number;
   readonly judgement: Judgement;
+  /** The verdict on the turn, where the order asks for one; null where it was not measured. */
+  readonly turn?: Judgement | null;
 }
 
 /** The plug in a cylinder now, or on its way there. */

@@ -53,7 +53,7 @@ const otherSourceSchema = z.strictObject({
 
 export const specificationSchema = z.strictObject({
   torque: printed.describe(
-    `As printed: \`"25-30 N·m"\`, \`"18 Nm ±10 %"\`, \`"15-22 lbf·ft"\`. Of a printed pair the first unit, which is the source's own. An angle alone is refused: no torque wrench can prove one.`,
+    `As printed: \`"25-30 N·m"\`, \`"18 Nm ±10 %"\`, \`"15-22 lbf·ft"\`. Of a printed pair the first unit, which is the source's own. Or an angle in its place, \`"1/2-2/3 turn"\`: from contact, judged with a wrench that sends its angle, else recorded as done by hand.`,
   ),
   tightenFirst: printed
     .exactOptional()

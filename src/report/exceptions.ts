@@ -1,4 +1,5 @@
 import type { LogEntry } from '../evidence/log.ts';
+import { isByAngle } from '../job/click.ts';
 import { outOfOrderIn } from '../job/early.ts';
 import type { Answer, JobEvent, JobEventOf } from '../job/event.ts';
 import type { OutOfOrder } from '../job/out-of-order.ts';
@@ -178,7 +179,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'taken-back':
       return `Taken back: ${saidWords(soFar.state, event.said)}${reason(event.why)}.`;
     case 'fitted-by-angle':
-      return `Cylinder ${event.cylinder} fitted by angle (${event.turn}), NOT proven by torque${reason(event.why)}.`;
+      return `Cylinder ${event.cylinder} fitted by angle (${event.turn}), NOT proven${isByAngle(soFar.state.basis) ? '' : ' by torque'}${reason(event.why)}.`;
     case 'pull-accepted':
       return `Cylinder ${event.cylinder}, pull ${event.pull}: ${isOk(soFar.state, event.pull) ? 'out of order' : 'over the window'}, left as it is. Answered for by ${event.by}: ${event.reason}.`;
     case 'job-handed-over':

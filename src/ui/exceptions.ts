@@ -1,4 +1,5 @@
 /** What went otherwise than planned, each as one clear question after the other (src/ui/form.ts). */
+import { isByAngle } from '../job/click.ts';
 import type { Command } from '../job/command.ts';
 import { isFitted } from '../job/early.ts';
 import { scrapReasonSchema } from '../job/event.ts';
@@ -24,6 +25,7 @@ const REASONS = {
   early: ['it was done before, and not confirmed here', 'the order makes no difference on this engine'],
   'take-back': ['the wrong key was pressed', 'measured or read again', 'it was another cylinder'],
   'fit-by-angle': ['no room for the wrench', 'no adapter that reaches it'],
+  'turned-by-hand': ['the wrench sends no angle', 'no room for the wrench'],
   'not-done': ['does not apply to this engine', 'done before this job was opened', 'cannot be done here'],
 } as const;
 
@@ -147,18 +149,25 @@ function fitByAngle({ answers }: Form, job: JobState): Wanted {
   if (cylinder === undefined)
     return cylinderLine(
       job,
-      'Which plug can no torque wrench reach? It will not count as proven by torque.',
+      isByAngle(job.basis)
+        ? 'Which plug did you turn by hand? It will not count as proven.'
+        : 'Which plug can no torque wrench reach? It will not count as proven by torque.',
       job.torqueTarget,
     );
   if (turn === undefined)
     return line(`How far did you turn cylinder ${cylinder} from finger-tight, by the source?`, {
       label: 'Turn',
       most: 40,
-      start: job.order.specification.angle ?? '',
+      start: isByAngle(job.basis)
+        ? job.order.specification.torque.slice(0, 40)
+        : (job.order.specification.angle ?? ''),
       fault: (text) => (text === '' ? 'For example: 1/2 turn.' : null),
     });
   if (reason === undefined)
-    return why('fit-by-angle', `Why was cylinder ${cylinder} not pulled with the wrench?`);
+    return why(
+      isByAngle(job.basis) ? 'turned-by-hand' : 'fit-by-angle',
+      `Why was cylinder ${cylinder} not ${isByAngle(job.basis) ? 'turned with a wrench that sends its angle' : 'pulled with the wrench'}?`,
+    );
   return asCommand({ do: 'fit-by-angle', cylinder: Number(cylinder), turn, why: reason });
 }
 
@@ -240,7 +249,9 @@ export function exceptionsNow(job: JobState): readonly Way[] {
     },
     {
       key: 'e',
-      words: 'no torque wrench reaches a plug: fit it by angle',
+      words: isByAngle(job.basis)
+        ? 'a plug was turned by hand: no wrench measured it'
+        : 'no torque wrench reaches a plug: fit it by angle',
       value: 'fit-by-angle',
       about: open ? '' : null,
     },

@@ -1,5 +1,6 @@
 /** One plain line an event: for pipes, screen readers and logs, where no screen can be drawn. */
 
+import { isByAngle } from '../job/click.ts';
 import { coachingFor } from '../job/coaching.ts';
 import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { attemptOf } from '../job/situation.ts';
@@ -21,6 +22,7 @@ import {
   SCRAP_WORDS,
   SOURCE_NOTE,
   saidWords,
+  turnLimitsText,
   turnText,
   turnVerdictText,
   WIRE_WORDS,
@@ -38,11 +40,14 @@ const given = (texts: readonly (string | undefined)[]): Pieces => texts.filter((
 
 const seconds = (fromUs: number, toUs: number): string => fixed((toUs - fromUs) / 1e6, 2);
 
-function opened({ order, torqueWindow, gapWindow }: JobEventOf<'job-opened'>, glyphs: Glyphs): Pieces {
+function opened({ order, torqueWindow, gapWindow, basis }: JobEventOf<'job-opened'>, glyphs: Glyphs): Pieces {
   const { job, vehicle, technician } = order;
-  const torque = `torque ${windowFigures(torqueWindow)} ${glyphs.newtonMetre}`;
+  const torque = [
+    ...(basis.turn === undefined ? [] : [`turn ${turnLimitsText(basis.turn)} from contact`]),
+    `torque ${windowFigures(torqueWindow)} ${glyphs.newtonMetre}${isByAngle(basis) ? ' is usual' : ''}`,
+  ];
   const gap = gapWindow === null ? 'gap not measured' : `gap ${windowFigures(gapWindow)} mm`;
-  return given([`job ${job} opened`, vehicle.description, vehicle.plate, technician, torque, gap]);
+  return given([`job ${job} opened`, vehicle.description, vehicle.plate, technician, ...torque, gap]);
 }
 
 function linked({ tool, source, description }: JobEventOf<'tool-linked'>): Pieces {

@@ -1,4 +1,5 @@
 /** The end of a job in plain lines: a row a cylinder, then whether it is complete. */
+import { isByAngle } from '../job/click.ts';
 import { openItems } from '../job/closing.ts';
 import { outOfOrderIn, standsOutOfOrder } from '../job/early.ts';
 import { isProvenThroughout, marksOf, proofOf } from '../job/proof.ts';
@@ -61,7 +62,7 @@ function completeText(state: JobState, ascii: boolean): string {
   const caveat = outOfOrderCaveat(outOfOrderIn(state));
   const told = caveat === '' ? complete : `${complete} ${caveat}`;
   if (settled.length === 0) return told;
-  return `${told} The torque of cylinder ${settled.join(', ')} is NOT proven: somebody answered for it.`;
+  return `${told} The ${isByAngle(state.basis) ? 'turn' : 'torque'} of cylinder ${settled.join(', ')} is NOT proven: somebody answered for it.`;
 }
 
 const ALL_PROVEN = 'Complete: every gap and every torque is proven.';
@@ -75,7 +76,8 @@ export function completeBrief(state: JobState): string {
   if (isProvenThroughout(state)) return ALL_PROVEN;
   if (standsOutOfOrder(state).length > 0)
     return `${OUT_OF_ORDER}, but nothing is open: ${proofBrief(proofOf(state)) || 'nothing is proven'}.`;
-  if (settled.length > 0) return `Complete, but cylinder ${settled.join(', ')} is NOT proven by torque.`;
+  if (settled.length > 0)
+    return `Complete, but cylinder ${settled.join(', ')} is NOT proven by ${isByAngle(state.basis) ? 'turn' : 'torque'}.`;
   return `Complete: ${proofBrief(proofOf(state)) || 'nothing was measured'}.`;
 }
 

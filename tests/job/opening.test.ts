@@ -45,10 +45,10 @@ const refused = (given: WorkOrder, instruments = INSTRUMENTS, opening = OPENING)
 describe('an opening that is refused', () => {
   it.each<[string, WorkOrder, string, string]>([
     [
-      'an angle, which no wrench can prove',
-      specified({ torque: '1/2-2/3 turn' }),
-      'angle-not-provable',
-      'specification.torque',
+      'a turn beside an angle in place of the torque',
+      specified({ torque: '1/2-2/3 turn', turn: '180-240°' }),
+      'angle-without-torque',
+      'specification.turn',
     ],
     [
       'a figure that no table comes near',

@@ -269,7 +269,7 @@ export const questionOn = (
   pull = 5,
 ): Question => ({ pull, cylinder, kind, answers });
 
-const RESTING: LiveTorque = { nowNm: 0, pulling: false, peakNm: null, trace: [] };
+const RESTING: LiveTorque = { nowNm: 0, pulling: false, peakNm: null, turnedDeg: null, trace: [] };
 
 export const viewOf = (
   job: JobState,

@@ -17,6 +17,7 @@ import {
   parse,
   promptFor,
   refuse,
+  type SoFar,
   type Wordings,
 } from '../terminal/questions.ts';
 import { askEngine, engineWords } from './new-order-engine.ts';
@@ -153,6 +154,8 @@ const readable = (read: (text: string) => Result<unknown>) => (value: unknown) =
 const placed = ({ where, message, next }: Problem) =>
   `${where === undefined ? '' : `${where}: `}${message}. ${next}`;
 
+const namesTorque = ({ torque }: SoFar) => !parseAngleRange(String(torque)).ok;
+
 const WORDINGS: Wordings = {
   'plug.part': { text: 'Part number of the plug' },
   'plug.thread': { text: 'Thread' },
@@ -163,13 +166,21 @@ const WORDINGS: Wordings = {
   'plug.resistor': { text: 'With a resistor' },
   'plug.gasket': { text: 'Gasket', when: ({ seat }) => seat === 'gasket' },
   'plug.tip': { text: 'Tip of the centre electrode' },
-  'specification.torque': { text: 'Torque as printed, such as 25-30 N·m', check: readable(parseTorqueRange) },
+  'specification.torque': {
+    text: 'Torque as printed, such as 25-30 N·m, or an angle in its place, such as 1/2-2/3 turn',
+    check: readable((text) => (parseAngleRange(text).ok ? ok(text) : parseTorqueRange(text))),
+  },
   'specification.threads': { text: 'The figure is for threads that are', usual: () => 'dry' },
   'specification.tightenFirst': {
     text: 'In two steps: first tighten to',
+    when: namesTorque,
     check: readable(parseTorqueRange),
   },
-  'specification.angle': { text: 'Angle advised, such as 1/2-2/3 turn', check: readable(parseAngleRange) },
+  'specification.angle': {
+    text: 'Angle advised, such as 1/2-2/3 turn',
+    when: namesTorque,
+    check: readable(parseAngleRange),
+  },
   'specification.gap': {
     text: 'Gap as printed, such as 0.7-0.8 mm',
     needed: () => true,
@@ -179,4 +190,9 @@ const WORDINGS: Wordings = {
   'specification.source.title': { text: 'Title of the document' },
   'specification.source.edition': { text: 'Edition or page' },
   'specification.source.date': { text: 'Its date, as 2026-05-04' },
+  'specification.turn': {
+    text: 'Turn to be judged beside the torque, such as 180-240°',
+    when: namesTorque,
+    check: readable(parseAngleRange),
+  },
 };

@@ -19,4 +19,4 @@ export { instrumentRefusalText } from './refusal.ts';
 export { saidWords } from './said.ts';
 export * from './source.ts';
 export * from './step.ts';
-export { ANGLE_FAULT_WORDS, turnText, turnVerdictText } from './turn.ts';
+export { ANGLE_FAULT_WORDS, degrees, turnLimitsText, turnText, turnVerdictText } from './turn.ts';

@@ -70,10 +70,15 @@ export const LINK_CAVEAT: Readonly<Record<FigureSource, string | null>> = {
 
 type Quantity = keyof Proof['figures'];
 
-const FIGURES: Readonly<Record<Quantity, readonly [one: string, many: string, tool: string]>> = {
+type Called = readonly [one: string, many: string, tool: string];
+const FIGURES: Readonly<Record<Quantity, Called>> = {
   torque: ['torque', 'torques', 'wrench'],
   gap: ['gap', 'gaps', 'gauge'],
 };
+const TURN: Called = ['turn', 'turns', 'wrench'];
+
+const calledIn = ({ byAngle }: Proof, quantity: Quantity): Called =>
+  byAngle && quantity === 'torque' ? TURN : FIGURES[quantity];
 
 /** What so many figures of a source are worth, as the end of "8 torques ...". */
 const WORTH_WORDS: Readonly<Record<FigureSource, (tool: string, by: string) => string>> = {
@@ -87,9 +92,10 @@ const WORTH_WORDS: Readonly<Record<FigureSource, (tool: string, by: string) => s
  * `8 torques proven by a linked wrench; 8 gaps typed by NAME, attested, not proven by an instrument`. Empty where nothing is
  * done yet.
  */
-export function proofText({ figures, attestedBy }: Proof): string {
+export function proofText(proof: Proof): string {
+  const { figures, attestedBy } = proof;
   const by = attestedBy.length === 0 ? 'a person' : attestedBy.join(', ');
-  const of = (quantity: Quantity) => worthOf(figures[quantity], quantity, by);
+  const of = (quantity: Quantity) => worthOf(figures[quantity], calledIn(proof, quantity), by);
   return [...of('torque'), ...of('gap')].join('; ');
 }
 
@@ -101,20 +107,20 @@ const BRIEF: Readonly<Record<FigureSource, string>> = {
 };
 
 /** `8 torques proven, 8 gaps attested`: for one line of a screen. */
-export function proofBrief({ figures }: Proof): string {
+export function proofBrief(proof: Proof): string {
+  const { figures } = proof;
   return (['torque', 'gap'] as const)
     .flatMap((quantity) =>
       SOURCES.flatMap((source) => {
         const count = figures[quantity][source];
-        const [one, many] = FIGURES[quantity];
+        const [one, many] = calledIn(proof, quantity);
         return count === 0 ? [] : [`${count} ${count === 1 ? one : many} ${BRIEF[source]}`];
       }),
     )
     .join(', ');
 }
 
-function worthOf(counts: Counts, quantity: Quantity, by: string): readonly string[] {
-  const [one, many, tool] = FIGURES[quantity];
+function worthOf(counts: Counts, [one, many, tool]: Called, by: string): readonly string[] {
   return SOURCES.flatMap((source) => {
     const count = counts[source];
     return count === 0 ? [] : [`${count} ${count === 1 ? one : many} ${WORTH_WORDS[source](tool, by)}`];
@@ -124,10 +130,11 @@ function worthOf(counts: Counts, quantity: Quantity, by: string): readonly strin
 const SOURCES = ['linked', 'typed', 'replayed', 'simulated'] as const satisfies readonly FigureSource[];
 
 /** What a reader of a verdict must know at once: marks, then what a person typed. Empty where an instrument sent all. */
-export function proofCaveats({ sources, figures }: Proof): readonly string[] {
+export function proofCaveats(proof: Proof): readonly string[] {
+  const { sources, figures } = proof;
   const typed = (['torque', 'gap'] as const).flatMap((quantity) => {
     const count = figures[quantity].typed;
-    const [one, many] = FIGURES[quantity];
+    const [one, many] = calledIn(proof, quantity);
     return count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
   });
   return [
