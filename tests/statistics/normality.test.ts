@@ -11,9 +11,9 @@ const tried = (readings: readonly number[]) => {
 describe('whether readings are near normal', () => {
   it('excludes normal readings about once in 200 times', () => {
     const next = normals(11);
-    const excluded = Array.from({ length: 2000 }, () =>
-      tried(Array.from({ length: 100 }, next)),
-    ).filter((one) => one.excluded).length;
+    const excluded = Array.from({ length: 2000 }, () => tried(Array.from({ length: 100 }, next))).filter(
+      (one) => one.excluded,
+    ).length;
     // 10 expected, with a standard deviation of 3.2.
     expect(excluded).toBeGreaterThan(1);
     expect(excluded).toBeLessThan(21);

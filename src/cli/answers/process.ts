@@ -137,7 +137,8 @@ export const groupsAnswered = (groups: readonly ProcessGroup[]): z.infer<typeof 
 function seriesOf({ n, mean, standardDeviation, capability: found }: Series): z.infer<typeof series> {
   const common = { n, mean, standardDeviation };
   if ('code' in found) return { ...common, capability: null, noCapability: reasonOf(found) };
-  const { confidence, sigmaWithin, sigmaOverall, cp, cpk, pp, ppk, fewerThanUsual, coarse, normality } = found;
+  const { confidence, sigmaWithin, sigmaOverall, cp, cpk, pp, ppk, fewerThanUsual, coarse, normality } =
+    found;
   const figures = { n: found.n, confidence, sigmaWithin, sigmaOverall, cp, cpk, pp, ppk, fewerThanUsual };
   const doubts = { coarse: coarse !== null, notNormal: normality.excluded };
   return { ...common, capability: { ...figures, ...doubts }, noCapability: null };
