@@ -10,6 +10,7 @@ import { type Routine, routineSchema, USUAL_ROUTINE } from '../../job/routine.ts
 import { type Problem, ProblemError } from '../../problem.ts';
 import { readCertificate } from '../audit/certificate.ts';
 import { readJson } from './json-file.ts';
+import { stationAtHand } from './station-at-hand.ts';
 import { usualFolder } from './station-log.ts';
 
 /** The station file: what the station is called, where its log lives, which tools it has; "plugmark manual station-file". */
@@ -82,6 +83,8 @@ export const stationFileSchema = z
 export type StationFile = z.infer<typeof stationFileSchema>;
 
 export interface LoadedStation extends Omit<StationFile, 'routine' | 'specifications'> {
+  /** As it can be named again with --station. */
+  readonly file: string;
   /** Absolute. */
   readonly folder: string;
   /** Paths in the file are seen from here. */
@@ -95,7 +98,8 @@ export interface LoadedStation extends Omit<StationFile, 'routine' | 'specificat
   readonly library: string;
 }
 
-export async function readStationFile(file: string): Promise<LoadedStation> {
+export async function readStationFile(named: string): Promise<LoadedStation> {
+  const file = stationAtHand(named);
   if (inputName(file) === file && !existsSync(file)) throw new ProblemError(missing(file));
   const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
   const base = dirname(resolve(file));
@@ -110,6 +114,7 @@ export async function readStationFile(file: string): Promise<LoadedStation> {
   const folder = resolve(base, station.data ?? usualFolder(station.station));
   return {
     ...rest,
+    file,
     base,
     folder,
     decision: station.decision ?? USUAL_DECISION,
