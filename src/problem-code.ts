@@ -180,6 +180,7 @@ export const PROBLEM_CODES = [
   'serial-not-installed',
   'service-limit-below-range',
   'several-open-jobs',
+  'several-stations',
   'source-in-future',
   'source-outranked',
   'specification-not-one',

@@ -166,7 +166,8 @@ function stepSentence(state: JobState, draft: Draft | null): string {
     case 'panel':
       return draft === null ? '' : panelSentence(draft, state);
     case 'sign':
-      if (isProvenThroughout(state)) return 'All cylinders proven. Press s to sign and finish.';
+      if (isProvenThroughout(state))
+        return `All cylinders proven${state.gapWindow === null ? ' by torque' : ''}. Press s to sign and finish.`;
       if (standsOutOfOrder(state).length > 0)
         return 'All is done, but OUT OF ORDER: the record says so. Press s to sign and finish.';
       return state.cylinders.every(({ torque }) => torque === 'done')

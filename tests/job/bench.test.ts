@@ -34,6 +34,22 @@ describe('an unexceptional job', () => {
   });
 });
 
+describe('the torque now', () => {
+  it('is none before the wrench has read, however long it is linked', () => {
+    const shop = workshop();
+    expect(shop.bench.live()).toBeNull();
+    shop.rest();
+    expect(shop.bench.live()).toMatchObject({ nowNm: 0, pulling: false });
+  });
+
+  it('is none of a wrench whose figures are typed', () => {
+    const shop = workshop();
+    shop.join('typed');
+    shop.rest();
+    expect(shop.bench.live()).toBeNull();
+  });
+});
+
 describe('pulls that prove nothing', () => {
   it('keeps a cylinder open that stopped short, and takes the next pull as its continuation', () => {
     const shop = workshop();

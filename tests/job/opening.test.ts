@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Certificate } from '../../src/instrument/certificate.ts';
 import type { Instrument } from '../../src/instrument/instrument.ts';
 import { type Opened, type Opening, openJob } from '../../src/job/open.ts';
-import type { WorkOrder } from '../../src/job/order.ts';
+import { type WorkOrder, workOrderSchema } from '../../src/job/order.ts';
 import { normalSpread } from '../../src/metrology/spread.ts';
 import { judge } from '../../src/metrology/window.ts';
 import type { FlexJoint } from '../../src/plug/geometry.ts';
@@ -41,6 +41,12 @@ const refused = (given: WorkOrder, instruments = INSTRUMENTS, opening = OPENING)
   const out = openJob(given, instruments, opening);
   return out.ok ? null : out.error;
 };
+
+it('an order with an angle and no torque says what a wrench can prove', () => {
+  const { torque: _torque, ...angleOnly } = { ...order.specification, angle: '1/2 turn' };
+  const read = workOrderSchema.safeParse({ ...order, specification: angleOnly });
+  expect(read.error?.issues[0]?.message).toContain('there is no torque');
+});
 
 describe('an opening that is refused', () => {
   it.each<[string, WorkOrder, string, string]>([

@@ -208,7 +208,13 @@ const declareKeys: Declare = (program, run) => {
     .command('keys')
     .description('the keys of the station and its people')
     .addHelpText('after', examples('plugmark keys list'));
-  json(scope(keys.command('list').description('lists all keys, and which of them sign')))
+  json(
+    scope(
+      keys
+        .command('list', { isDefault: true })
+        .description('lists all keys, and which of them sign; runs where you name no other command'),
+    ),
+  )
     .addHelpText('after', closing({}, 'plugmark keys list'))
     .action((options) => run(async () => (await import('../station/keys.ts')).listKeys(options))());
   scope(keys.command('rotate').description('makes a new key for the station; the old one vouches for it'))

@@ -21,6 +21,7 @@ import {
 } from '../terminal/questions.ts';
 import { stamp, today } from './clock.ts';
 import { openStation, recordStation, stateOf } from './station.ts';
+import { noteStationUsed } from './station-at-hand.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
 import { usualFolder } from './station-log.ts';
 
@@ -205,6 +206,7 @@ async function commit(
           stamp(),
         );
       writeNew(path, `${JSON.stringify(file, null, 2)}\n`);
+      noteStationUsed(path);
       dialogue.say(`\nThe station ${safeLine(file.station)} is set up.`);
       dialogue.say(`  station file  ${safeLine(path)}`);
       dialogue.say(`  log and keys  ${safeLine(folder)}`);

@@ -11,6 +11,7 @@ import { type Routine, routineSchema, USUAL_ROUTINE } from '../../job/routine.ts
 import { type Problem, ProblemError } from '../../problem.ts';
 import { readCertificate } from '../audit/certificate.ts';
 import { readJson } from './json-file.ts';
+import { stationAtHand } from './station-at-hand.ts';
 import { usualFolder } from './station-log.ts';
 
 /** The station file: what the station is called, where its log lives, which tools it has; "plugmark manual station-file". */
@@ -108,6 +109,8 @@ export const stationFileSchema = z
 export type StationFile = z.infer<typeof stationFileSchema>;
 
 export interface LoadedStation extends Omit<StationFile, 'routine' | 'specifications'> {
+  /** As it can be named again with --station. */
+  readonly file: string;
   /** Absolute. */
   readonly folder: string;
   /** Paths in the file are seen from here. */
@@ -121,7 +124,8 @@ export interface LoadedStation extends Omit<StationFile, 'routine' | 'specificat
   readonly library: string;
 }
 
-export async function readStationFile(file: string): Promise<LoadedStation> {
+export async function readStationFile(named: string): Promise<LoadedStation> {
+  const file = stationAtHand(named);
   if (inputName(file) === file && !existsSync(file)) throw new ProblemError(missing(file));
   const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
   const base = dirname(resolve(file));
@@ -136,6 +140,7 @@ export async function readStationFile(file: string): Promise<LoadedStation> {
   const folder = resolve(base, station.data ?? usualFolder(station.station));
   return {
     ...rest,
+    file,
     base,
     folder,
     decision: station.decision ?? USUAL_DECISION,

@@ -36,8 +36,8 @@ export function logThere(folder: string): string {
     throw new ProblemError({
       code: 'no-station',
       where: folder,
-      message: 'there is no station log in this folder',
-      next: 'Name the station file with --station, or the folder of its data with --data.',
+      message: 'there is no station log in this folder yet',
+      next: 'It begins with "plugmark setup" or the first job. Another station is named with --station, or by its folder with --data.',
     });
   return path;
 }

@@ -1,6 +1,7 @@
 /** Where figures came from, and what they are worth: one wording for screen, papers, CSV and verification. */
 import type { Counts, Mark, Proof } from '../../job/proof.ts';
 import { marksOf } from '../../job/proof.ts';
+import type { GapCheck } from '../../plug/gap.ts';
 import type { FigureSource } from '../../reading.ts';
 
 /** For a cell. */
@@ -126,6 +127,14 @@ function worthOf(counts: Counts, [one, many, tool]: Called, by: string): readonl
     return count === 0 ? [] : [`${count} ${count === 1 ? one : many} ${WORTH_WORDS[source](tool, by)}`];
   });
 }
+
+/** Beside proven torques, where the specification has no gap measured; null where it is. */
+export const GAPS_UNMEASURED: Readonly<Record<GapCheck, string | null>> = {
+  gauge: null,
+  wire: null,
+  'visual-only': 'the gaps were looked at, not measured',
+  'not-permitted': 'the gaps were not checked, as the specification says',
+};
 
 const SOURCES = ['linked', 'typed', 'replayed', 'simulated'] as const satisfies readonly FigureSource[];
 
