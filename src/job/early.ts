@@ -179,7 +179,13 @@ function asItStands({ cylinders }: JobState, one: OutOfOrder): OutOfOrder {
   );
   const here = c === undefined || !isOfPull ? one : { ...one, cylinder: c.cylinder };
   const isOnPlug = c !== undefined && onThisPlug(c).some(({ pull }) => pull.pull === one.pull);
-  const stands = isOfPull ? isOnPlug : one.what !== 'by-angle' || c?.settlement?.kind === 'by-angle';
+  const stands = {
+    pull: isOnPlug,
+    'by-angle': c?.settlement?.kind === 'by-angle',
+    gap: c?.gap === 'settled',
+    loosening: true,
+    'old-plug': true,
+  }[one.what];
   return stands ? here : { ...here, doneAgain: true };
 }
 

@@ -38,7 +38,7 @@ export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): J
   const isLate = early.includes('gap') || (kind !== 'loosening' && gapCameLate(cleared, cylinder, pull.pull));
   const given = withCylinder(cleared, cylinder, (was) => ({
     ...was,
-    gap: isLate && was.gap === 'done' ? 'again' : was.gap,
+    gap: isLate && isOver(was.gap) ? 'again' : was.gap,
     pulls: inOrder([...was.pulls, attempt]),
   }));
   const placed = retighten({

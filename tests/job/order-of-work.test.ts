@@ -121,8 +121,8 @@ describe('what is put right later', () => {
     return step === 'new-plugs' ? checkNew(shop) : attest(shop, step);
   };
   const takeBack = (shop: Shop, step: string) => {
-    const { said } = shop.bench.state();
-    const at = said.findLastIndex((one) => one.what === step || (one.what === 'list' && one.phase === step));
+    const { statements } = shop.bench.state();
+    const at = statements.findLastIndex((one) => one.what === step || (one.what === 'list' && one.phase === step));
     return say(shop, { do: 'take-back', said: at + 1, why: 'it was not done' });
   };
   const tightened = (order?: Routine['order']) => {

@@ -10,6 +10,7 @@ import { printable } from '../../ui/printable.ts';
 import { summaryLines } from '../../ui/summary.ts';
 import { problemText } from '../terminal/exit.ts';
 import { hearLines } from '../terminal/lines.ts';
+import { timeOfDay } from './shop-time.ts';
 
 /** A job in plain lines: what it runs on, and where what is said to it goes. */
 export interface InLines {
@@ -32,7 +33,8 @@ const print = (line: string) => process.stdout.write(`${line}\n`);
 /** A line an event, a question when one is asked; answers are lines too (src/ui/line-keys.ts). Ends with the summary. */
 export function inLines(run: InLines): Promise<void> {
   const { ascii, look } = run;
-  let input: InputState = newInputState();
+  const pullTimes = new Map<number, string>();
+  let input: InputState = newInputState({ pullTimes });
   let asked = '';
   let waits = false;
   const ask = () => {
@@ -76,6 +78,7 @@ export function inLines(run: InLines): Promise<void> {
       .subscribe({
         next: (step) => {
           for (const { entry, before, after } of step.happened) {
+            if (entry.event.type === 'pull-detected') pullTimes.set(entry.event.pull, timeOfDay(entry.at));
             const line = lineFor(entry.event, before, after, timeOfDay(entry.at), ascii);
             if (line !== null) print(line);
           }
@@ -94,5 +97,3 @@ export function inLines(run: InLines): Promise<void> {
       });
   });
 }
-
-const timeOfDay = (at: string) => at.slice(11, 19);
