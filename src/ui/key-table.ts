@@ -11,6 +11,8 @@ export const KEY = {
   otherwise: 'c',
   /** This plug is thrown away. */
   discard: 'd',
+  /** A study rests, or goes on. */
+  pause: 'e',
   /** The pull was the tightening of this cylinder. */
   tightening: 'f',
   /** The pull was not finished. */

@@ -25,13 +25,13 @@ const CONTROL: Readonly<Record<string, string>> = {
 export interface Heard {
   readonly onPress: (press: KeyPress) => void;
   /** What was pasted, whole: it is never keys. */
-  readonly onPaste: (text: string) => void;
+  readonly onPaste?: (text: string) => void;
   /** Ctrl-Z; resolves when the program is to go on. `null` where nothing can be suspended. */
-  readonly onSuspend: (() => Promise<void>) | null;
+  readonly onSuspend?: (() => Promise<void>) | null;
 }
 
 /** Key presses as {@link KeyPress}, one at a time; presses that came in one piece are taken apart, none is lost. */
-export function Keyboard({ onPress, onPaste, onSuspend }: Heard) {
+export function Keyboard({ onPress, onPaste = () => {}, onSuspend = null }: Heard) {
   const { isRawModeSupported } = useStdin();
   const { suspendTerminal } = useApp();
   usePaste(onPaste, { isActive: isRawModeSupported });

@@ -127,7 +127,7 @@ export const ANSWERS: Readonly<Record<Answer, AnswerWords>> = {
     key: KEY.discard,
     brief: 'discard',
     short: 'discard, new plug',
-    long: 'plug backed out and discarded, a new plug to be fitted; after a question',
+    long: 'backed out and discarded; a new plug goes in',
   },
 };
 

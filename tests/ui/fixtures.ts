@@ -283,6 +283,7 @@ export const viewOf = (
   live: { ...RESTING, ...live },
   forecast: null,
   logEntries: 142,
+  pullTimes: new Map(),
   sources: ['linked'],
   ...more,
 });
