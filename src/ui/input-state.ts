@@ -19,6 +19,7 @@ import { benchCommand } from './keys.ts';
 import { draftFor, filled, pressedPanel } from './panels/index.ts';
 import { THEN_AGREED } from './panels/new-plugs.ts';
 import type { Draft, Move } from './panels/panel.ts';
+import { impossibleTorque } from './typed-figure.ts';
 
 export interface InputState {
   readonly help: boolean;
@@ -115,16 +116,18 @@ function done(input: InputState, move: Move, job: JobState, pulling: boolean): P
   return stays('draft' in move ? { ...input, draft: move.draft } : { ...input, notice: move.notice });
 }
 
+/** A figure that a gauge typed, or somebody who read one: to its tool, unless no tool can have shown it. */
+function typedOut(input: InputState, typed: string, job: JobState): Pressed {
+  const notice = impossibleTorque(typed, job);
+  return notice === null ? { input, out: { typed }, taken: true } : stays({ ...input, notice });
+}
+
 function inForm(input: InputState, form: Form, press: KeyPress, job: JobState, pulling: boolean): Pressed {
   const wanted = wantedBy(form, job, input.pullTimes);
   if (wanted.want !== 'answer') return stays({ ...input, form: null });
   const text = form.text === null ? '' : textOf(form.text);
   if (input.types && press.key === 'enter' && isFigure(text))
-    return {
-      input: { ...input, form: { ...form, text: editorWith('') } },
-      out: { typed: text },
-      taken: true,
-    };
+    return typedOut({ ...input, form: { ...form, text: editorWith('') } }, text, job);
   const next = pressedForm(form, wanted, press);
   return next === null ? stays({ ...input, form: null }) : advanced(input, next, job, pulling);
 }
@@ -158,8 +161,8 @@ export function pressed(before: InputState, press: KeyPress, job: JobState, pull
     return inForm(input, input.form, press, job, pulling);
   const figure = input.types ? figurePressed(input.figure, press) : null;
   if (figure !== null) {
-    const out = figure.typed === null ? null : { typed: figure.typed };
-    return { input: { ...input, figure: figure.figure }, out, taken: true };
+    const after: InputState = { ...input, figure: figure.figure };
+    return figure.typed === null ? stays(after) : typedOut(after, figure.typed, job);
   }
   return input.form !== null
     ? inForm({ ...input, figure: '' }, input.form, press, job, pulling)

@@ -8,6 +8,7 @@ import { askingLines, keysOfLine } from '../../ui/line-keys.ts';
 import { lineFor } from '../../ui/lines.ts';
 import { printable } from '../../ui/printable.ts';
 import { summaryLines } from '../../ui/summary.ts';
+import { impossibleTorque } from '../../ui/typed-figure.ts';
 import { problemText } from '../terminal/exit.ts';
 import { hearLines } from '../terminal/lines.ts';
 import { timeOfDay } from './shop-time.ts';
@@ -43,14 +44,19 @@ export function inLines(run: InLines): Promise<void> {
     if (text !== asked) for (const line of lines) print(line);
     asked = text;
   };
+  const typed = (line: string) => {
+    const refused = impossibleTorque(line, look().job);
+    if (refused === null) run.typed(line);
+    else print(printable(refused, 300, ascii));
+  };
   const hear = (line: string) => {
     const keys = keysOfLine(line, input);
-    if (keys === null) return run.typed(line);
+    if (keys === null) return typed(line);
     for (const key of keys) {
       const { job, pulling } = look();
       const after = pressed(input, key, job, pulling);
       input = after.input;
-      if (!after.taken) run.typed(line);
+      if (!after.taken) typed(line);
       if (after.out === 'quit') run.leave();
       else if (after.out !== null && 'do' in after.out) run.command(after.out);
       else if (after.out !== null) run.typed(after.out.typed);

@@ -8,12 +8,12 @@ import { createLive, NO_TORQUE } from '../../pipeline/live.ts';
 import { runJob, type Step } from '../../pipeline/run-job.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ScreenRun } from '../../ui/run.tsx';
+import { quantityOfLine } from '../../ui/typed-figure.ts';
 import type { BenchView } from '../../ui/view.ts';
 import { programVersion } from '../help/version.ts';
 import type { Station } from '../station/station.ts';
 import { inLines } from './plain-run.ts';
 import { timeOfDay } from './shop-time.ts';
-import { quantityOfLine } from './typed-lines.ts';
 
 /** A job about to be worked on, and how it is shown. */
 export interface Work {
