@@ -133,7 +133,10 @@ function completeText({ summary: { cylinders }, entries }: JobRecord): string {
     ? `Gap and ${quantity} are OK`
     : `${quantity === 'turn' ? 'Turn' : 'Torque'} is OK (no gap was measured)`;
   const settled = cylinders.filter(({ torque }) => torque.state === 'settled');
-  if (settled.length === 0) return `${what} on all ${cylinders.length} cylinders; the job is closed.`;
+  const kept = cylinders.filter(({ gap }) => gap.state === 'settled').map(({ cylinder }) => cylinder);
+  const gaps =
+    kept.length === 0 ? '' : ` The gap of cylinder ${kept.join(', ')} was kept by name and is NOT proven.`;
+  if (settled.length === 0) return `${what} on all ${cylinders.length} cylinders; the job is closed.${gaps}`;
   const how = settled.map(({ cylinder, settlement }) => {
     if (settlement?.kind !== 'accepted') return `cylinder ${cylinder} fitted by angle`;
     const by = entries.findLast(
@@ -143,7 +146,7 @@ function completeText({ summary: { cylinders }, entries }: JobRecord): string {
     return `cylinder ${cylinder} accepted by ${who}`;
   });
   const proven = cylinders.length - settled.length;
-  return `${what} on ${proven} of ${cylinders.length} cylinders; NOT proven by ${quantity}: ${how.join('; ')}. The job is closed.`;
+  return `${what} on ${proven} of ${cylinders.length} cylinders; NOT proven by ${quantity}: ${how.join('; ')}. The job is closed.${gaps}`;
 }
 
 /** What the job's events come to by its rules, or why they come to nothing; null where only a newer program knows the rules. */

@@ -117,7 +117,8 @@ function gapRow(
   attempt: number,
   entries: readonly LogEntry[],
 ): AttemptRow {
-  const verdict = gap.takenBack === true ? 'not-judged' : verdictOf(gap.judgement);
+  const isKept = gap.kept !== undefined && gap.judgement.result === 'OK';
+  const verdict = gap.takenBack === true ? 'not-judged' : isKept ? 'accepted' : verdictOf(gap.judgement);
   const entry = entries.findLast(
     ({ event }) =>
       event.type === 'gap-measured' &&

@@ -33,7 +33,7 @@ function attested({ phase, steps, together }: JobEventOf<'steps-attested'>, { ro
     if (as === NOT_DONE) return `NOT done: ${text} (${why ?? ''})`;
     return as === DONE ? text : `${text}: ${choiceText(of, as)}`;
   });
-  return [together === true ? 'attested, all at once' : 'attested', ...words];
+  return [together === true ? 'confirmed, all at once' : 'confirmed', ...words];
 }
 
 function oldPlugs(event: JobEventOf<'old-plugs-read'>, after: JobState): string[] {

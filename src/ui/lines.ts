@@ -6,6 +6,7 @@ import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { attemptOf } from '../job/situation.ts';
 import { torqueWindowOf } from '../job/stage.ts';
 import type { JobState } from '../job/state.ts';
+import { statementOf } from '../job/statements.ts';
 import { scaled } from '../reading.ts';
 import {
   deviceRefusalText,
@@ -21,7 +22,7 @@ import {
   questionText,
   SCRAP_WORDS,
   SOURCE_NOTE,
-  saidWords,
+  statementWords,
   turnLimitsText,
   turnText,
   turnVerdictText,
@@ -35,6 +36,11 @@ import { ANSWERS, answerKeys, figure, fixed, judgementParts, quantityWord, windo
 
 /** The pieces of a line, each still as it came from outside. */
 type Pieces = readonly string[];
+
+const takenBackWords = (after: JobState, event: JobEventOf<'taken-back'>): string => {
+  const one = statementOf(after, event);
+  return one === undefined ? `number ${event.said}` : statementWords(one);
+};
 
 const given = (texts: readonly (string | undefined)[]): Pieces => texts.filter((text) => text !== undefined);
 
@@ -165,6 +171,11 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
         `out of turn, given to no plug: ${OUT_OF_TURN_WORDS[event.because]}`,
         OUT_OF_TURN_NEXT[event.because],
       ];
+    case 'gap-kept':
+      return [
+        `cylinder ${event.cylinder}`,
+        `gap kept though it came too early, NOT proven, answered for by ${event.by}: ${event.reason}`,
+      ];
     case 'gap-inspected':
       return [
         `cylinder ${event.cylinder}`,
@@ -208,7 +219,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'pull-accepted':
       return checklistLine(event, after);
     case 'taken-back':
-      return ['taken back', saidWords(after, event.said), event.why];
+      return ['taken back', takenBackWords(after, event), event.why];
     case 'job-handed-over':
       return given([
         'job handed over',

@@ -55,7 +55,7 @@ export function nextTask(state: JobState): NextTask {
   // Until the first pull the plugs lie on the bench, where they are measured one after the other.
   const pulled = state.cylinders.some(({ pulls }) => pulls.length > 0);
   if (gapTarget !== null && !pulled) return { kind: 'gap', cylinder: gapTarget };
-  const measured = cylinderOf(state, torqueTarget)?.gap === 'done';
+  const measured = isOver(cylinderOf(state, torqueTarget)?.gap ?? 'todo');
   if (torqueTarget !== null && (measured || gapTarget === null))
     return { kind: 'pull', cylinder: torqueTarget };
   if (gapTarget !== null) return { kind: 'gap', cylinder: gapTarget };

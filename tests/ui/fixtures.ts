@@ -247,7 +247,9 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
     tooEarly: null,
     doneAfter: {},
     outOfOrder: [],
-    said: [],
+    keptGap: null,
+    statements: [],
+    beforeAnswer: null,
     questions: [],
     closed: null,
     voided: null,
@@ -281,6 +283,7 @@ export const viewOf = (
   live: { ...RESTING, ...live },
   forecast: null,
   logEntries: 142,
+  pullTimes: new Map(),
   sources: ['linked'],
   ...more,
 });

@@ -19,6 +19,7 @@ import {
   type SoFar,
   type Wordings,
 } from '../terminal/questions.ts';
+import { withWayBack } from '../terminal/way-back.ts';
 import { stamp, today } from './clock.ts';
 import { openStation, recordStation, stateOf } from './station.ts';
 import { noteStationUsed } from './station-at-hand.ts';
@@ -52,12 +53,16 @@ export async function setup(
     // Nobody is asked for what cannot be written.
     outputFile(options.station);
     dialogue.say(
-      'Questions about this station. Enter takes the value in brackets. Ctrl-C cancels; nothing is written.',
+      'Questions about this station. Enter takes the value in brackets; < goes back to the question before, as often as wanted. Ctrl-C cancels; nothing is written.',
     );
-    const file = await askFile(dialogue, dirname(resolve(options.station)));
-    const people = await askPeople(dialogue);
-    dialogue.say(`\n${options.station} will hold:\n${jsonText(file).trimEnd()}`);
-    if (!(await askYes(dialogue, 'Write it and open the station?', 'yes'))) {
+    const base = dirname(resolve(options.station));
+    const { file, people, wanted } = await withWayBack(dialogue, async (asked) => {
+      const file = await askFile(asked, base);
+      const people = await askPeople(asked);
+      asked.say(`\n${options.station} will hold:\n${jsonText(file).trimEnd()}`);
+      return { file, people, wanted: await askYes(asked, 'Write it and open the station?', 'yes') };
+    });
+    if (!wanted) {
       dialogue.say('Nothing was written.');
       return EXIT.failed;
     }
