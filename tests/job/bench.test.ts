@@ -248,12 +248,12 @@ describe('a link or a program that stops', () => {
       { atMs: 0, nm: 0 },
       { atMs: 900, nm: 8 },
     ]);
-    let atMs = 3010 + 910;
-    for (const nm of [9, 10, 11]) {
-      shop.wait((atMs += 500));
+    const brokeOffMs = 3010 + 910;
+    for (const [i, nm] of [9, 10, 11].entries()) {
+      shop.wait(brokeOffMs + 500 * (i + 1));
       shop.draw([{ atMs: 0, nm }]);
     }
-    shop.wait((atMs += 500));
+    shop.wait(brokeOffMs + 500 * 4);
     shop.draw([{ atMs: 0, nm: 20 }, ...clickPull(10, 300, 27, 21, 21)]);
     shop.rest();
     const { questions } = shop.bench.state();
