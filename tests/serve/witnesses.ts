@@ -63,7 +63,7 @@ export async function witnessHere({
   patienceMs = USUAL_LIMITS.patienceMs as number,
   path = join(folder(), 'witness.db'),
   isNew = true,
-  nowS = () => 1_790_000_000,
+  nowS = (): number => 1_790_000_000,
 } = {}): Promise<Answering> {
   if (isNew) await createWitnessFile(path, { name, kid: 'none' });
   const file = await openWitnessFile(path);

@@ -3,7 +3,7 @@ import { lastWithoutGap, type Questioned, questionedIn } from '../../package/sta
 import type { PackageReport } from '../../package/verify.ts';
 import { cylindersOf, SORT_WORD, standOf } from '../../report/impact.ts';
 import { doubtsIn, OF_PACKAGE } from '../../report/verification.ts';
-import { NOT_PROVEN_BY_ANY, noRecordText, purposeText, unprovenText } from '../../report/words/index.ts';
+import { noRecordText, notProvenByAny, purposeText, unprovenText } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { counted, someOf } from './package-text.ts';
 import { checkLines, notProvenLines, withheldLines } from './report-lines.ts';
@@ -57,13 +57,13 @@ function questionLine({ impact: { assessment, assessed }, item }: Questioned): s
 }
 
 /** What a reader could take for proven and is not. */
-export function notProven({ index, log, held, verdict }: PackageReport): readonly string[] {
+export function notProven({ index, log, held, verdict, checks }: PackageReport): readonly string[] {
   const last = typeof log === 'string' ? null : lastWithoutGap(log.entries);
   const size = typeof log === 'string' ? 0 : log.checkpoint.size;
   const papers = index.jobs.some(({ paper }) => paper !== null);
   return [
     'that the readings came from the named instruments, where the link of a tool was not authenticated: each record says so',
-    ...NOT_PROVEN_BY_ANY,
+    ...notProvenByAny(checks),
     'that no job was left out when it was chosen: only the whole log of the station shows that',
     last === null
       ? "that no impact assessment was left out: the station's own entries here are a choice of those that bear on these jobs"
