@@ -21,16 +21,9 @@ import { orThrow } from '../../src/result.ts';
 import { problemOf } from '../cli/answers.ts';
 import { folder } from '../cli/program.ts';
 import { keyOfSeed } from '../evidence/sample-job.ts';
-import {
-  hashOfOrigin,
-  LOG_KEY,
-  LOG_VKEY,
-  logOf,
-  ORIGIN,
-  WITNESS,
-  witnessHere,
-  witnessKeys,
-} from '../serve/witnesses.ts';
+import { LOG_KEY, LOG_VKEY, logOf, ORIGIN } from '../serve/logs.ts';
+import { witnessKeys } from '../serve/witness-keys.ts';
+import { hashOfOrigin, WITNESS, witnessHere } from '../serve/witnesses.ts';
 
 const log = logOf(40);
 const STRANGER = keyOfSeed('c3'.repeat(32));

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { type Policy, parsePolicy } from '../../src/evidence/policy.ts';
 import { orThrow } from '../../src/result.ts';
-import { LOG_VKEY, witnessKeys } from '../serve/witnesses.ts';
+import { LOG_VKEY } from '../serve/logs.ts';
+import { witnessKeys } from '../serve/witness-keys.ts';
 
 const vkey = (n: number) => witnessKeys(`witness.example/${n}`, (0x10 + n).toString(16))[0]?.vkey ?? '';
 const VKEYS = [0, 1, 2, 3, 4, 5].map(vkey);

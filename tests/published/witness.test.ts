@@ -17,7 +17,9 @@ import { inclusionProof } from '../../src/evidence/merkle.ts';
 import { keyId, noteText, verifierKey } from '../../src/evidence/note.ts';
 import { readVerifierKey } from '../../src/evidence/verifier-key.ts';
 import { orThrow } from '../../src/result.ts';
-import { LOG_KEY, logOf, ORIGIN, WITNESS, witnessHere, witnessKeys } from '../serve/witnesses.ts';
+import { LOG_KEY, logOf, ORIGIN } from '../serve/logs.ts';
+import { witnessKeys } from '../serve/witness-keys.ts';
+import { WITNESS, witnessHere } from '../serve/witnesses.ts';
 
 const vectors = <T extends z.ZodType>(name: string, schema: T): z.infer<T> =>
   schema.parse(JSON.parse(readFileSync(new URL(`vectors/${name}.json`, import.meta.url), 'utf8')));
