@@ -6,8 +6,7 @@ import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import type { Checkpoint } from '../src/evidence/checkpoint.ts';
-import type { KeptByWitness } from '../src/evidence/witness.ts';
+import type { Deciding } from '../src/evidence/witness.ts';
 import { ProblemError } from '../src/problem.ts';
 import { assertFull, PATIENCE_MS } from './open.ts';
 
@@ -53,11 +52,6 @@ export type WitnessedLog = z.infer<typeof rowSchema>;
 const identitySchema = z.strictObject({ name: z.string(), kid: z.string() });
 export type WitnessIdentity = z.infer<typeof identitySchema>;
 
-type Decide<T> = (newest: Checkpoint | null) => {
-  readonly answer: T;
-  readonly keep: KeptByWitness | null;
-};
-
 export interface WitnessFile {
   identity(): WitnessIdentity;
   /** False where it was there. */
@@ -66,8 +60,8 @@ export interface WitnessFile {
   logs(): readonly WitnessedLog[];
   /** By the SHA-256 of the origin, in hex; null where no checkpoint of that log was cosigned. */
   noteOf(originHash: string): string | null;
-  /** Decides on the newest checkpoint of a log and writes, while nobody else writes; on disk when it returns. */
-  advance<T>(origin: string, decide: Decide<T>): T;
+  /** Decides on the newest checkpoint of each log, one after the other, while nobody else writes; on disk when it returns. */
+  advance<T>(all: readonly Deciding<T>[]): readonly T[];
   close(): void;
 }
 
@@ -166,7 +160,7 @@ function witnessFile(db: Database, path: string): WitnessFile {
       throw asProblem(cause, path);
     }
   };
-  const advance = <T>(origin: string, decide: Decide<T>): T => {
+  const advance = <T>({ origin, decide }: Deciding<T>): T => {
     const row = newest.get(origin);
     const last = row === undefined ? null : newestSchema.parse(row);
     const { answer, keep } = decide(last === null ? null : { ...last, root: Buffer.from(last.root) });
@@ -184,7 +178,7 @@ function witnessFile(db: Database, path: string): WitnessFile {
     verifierKeys: (origin) => withProblems(() => z.array(z.string()).parse(keys.all(origin))),
     logs: () => withProblems(() => z.array(rowSchema).parse(logs.all())),
     noteOf: (hash) => withProblems(() => z.string().optional().parse(noteOf.get(hash)) ?? null),
-    advance: (origin, decide) => withProblems(() => atOnce(db, () => advance(origin, decide))),
+    advance: (all) => withProblems(() => atOnce(db, () => all.map(advance))),
     close: () => {
       db.close();
     },

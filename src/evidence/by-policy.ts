@@ -56,7 +56,7 @@ export function witnessesOf(
   const keys = logKeys(policy, own.origin, known);
   if (keys.length === 0) return none(`Your policy does not name this log, ${own.origin}.`);
   const inside = isSignedBy(own, keys) ? policyFinding(policy, own, readAt) : null;
-  if (note === null || inside?.check.outcome === 'passed')
+  if (note === null || (inside !== null && inside.check.outcome !== 'failed'))
     return inside ?? none('No key of this log that your policy names signed the checkpoint inside.');
   const read = readCheckpoint(note.checkpoint, 'note');
   if (!read.ok) return none('The note of the witnesses that came with it is no checkpoint.');
@@ -84,7 +84,10 @@ export function policyFinding(
     return none('A cosignature of a witness that your policy names does not hold: the note was changed.');
   if (!found.enough) return none(`${countText(found)}, and your policy asks for more.`);
   if (found.since === null)
-    return { check: passed(WITNESSES, 'Your policy asks for no witness.'), before: null };
+    return {
+      check: { name: WITNESSES, outcome: 'not-applicable', detail: 'Your policy asks for no witness.' },
+      before: null,
+    };
   const detail = `${countText(found)}: nobody can rewrite the first ${checkpoint.size} entries of the log without them.`;
   return { check: passed(WITNESSES, detail), before: found.since };
 }

@@ -82,3 +82,9 @@ export function answerTo(
 export type KeptByWitness =
   | { readonly as: 'newest'; readonly checkpoint: Checkpoint; readonly note: string; readonly at: string }
   | { readonly as: 'fork'; readonly note: string; readonly at: string };
+
+/** A decision on the newest checkpoint of a log, to be made while nobody else writes. */
+export interface Deciding<T> {
+  readonly origin: string;
+  readonly decide: (newest: Checkpoint | null) => { readonly answer: T; readonly keep: KeptByWitness | null };
+}

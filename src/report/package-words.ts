@@ -4,7 +4,7 @@ import { lastWithoutGap, type Questioned, questionedIn } from '../package/statio
 import type { PackageReport } from '../package/verify.ts';
 import { clean } from './clean.ts';
 import { counted, cylindersOf, SORT_WORD, standOf } from './impact.ts';
-import { NOT_PROVEN_BY_ANY } from './words/index.ts';
+import { notProvenByAny } from './words/index.ts';
 
 export function questionHeadline({ index }: PackageReport): string {
   const count = index.jobs.filter(({ impacts }) => impacts.length > 0).length;
@@ -29,13 +29,13 @@ function questionLine({ impact: { assessment, assessed }, item }: Questioned): s
 }
 
 /** What a reader could take for proven and is not. */
-export function notProven({ index, log, held, verdict }: PackageReport): readonly string[] {
+export function notProven({ index, log, held, verdict, checks }: PackageReport): readonly string[] {
   const last = typeof log === 'string' ? null : lastWithoutGap(log.entries);
   const size = typeof log === 'string' ? 0 : log.checkpoint.size;
   const papers = index.jobs.some(({ paper }) => paper !== null);
   return [
     'that the readings came from the named instruments, where the link of a tool was not authenticated: each record says so',
-    ...NOT_PROVEN_BY_ANY,
+    ...notProvenByAny(checks),
     'that no job was left out when it was chosen: only the whole log of the station shows that',
     last === null
       ? "that no impact assessment was left out: the station's own entries here are a choice of those that bear on these jobs"

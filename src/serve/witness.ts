@@ -3,14 +3,14 @@ import { createServer } from 'node:http';
 import { createServer as createTlsServer } from 'node:https';
 import rateLimit from '@fastify/rate-limit';
 import fastify, { type FastifyInstance } from 'fastify';
-import { type Checkpoint, checkpointSigners, type SignedCheckpoint } from '../evidence/checkpoint.ts';
+import { checkpointSigners, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { type CosigningKey, cosignatureLine } from '../evidence/cosignature.ts';
 import type { PublicJwk } from '../evidence/jwk.ts';
 import { noteText, signaturesOf } from '../evidence/note.ts';
 import {
   type AddCheckpoint,
   answerTo,
-  type KeptByWitness,
+  type Deciding,
   MAX_REQUEST_BYTES,
   readAddCheckpoint,
   refusedSigner,
@@ -21,11 +21,8 @@ import {
 export interface WitnessStore {
   /** Empty for a log that it does not know. */
   keysOf(origin: string): readonly PublicJwk[];
-  /** Decides and writes while nobody else writes; on disk when it returns. */
-  advance<T>(
-    origin: string,
-    decide: (newest: Checkpoint | null) => { readonly answer: T; readonly keep: KeptByWitness | null },
-  ): T;
+  /** Decides and writes one after the other, while nobody else writes; on disk when it returns. */
+  advance<T>(all: readonly Deciding<T>[]): readonly T[];
   /** By the SHA-256 of the origin, in hex; null where there is none. */
   noteOf(originHash: string): string | null;
 }
@@ -80,8 +77,13 @@ export async function witnessServer(witness: Witness, options: ServeOptions): Pr
       .type(PLAIN)
       .send(`${WORDS[status] ?? 'refused'}\n`);
   });
-  server.post<{ Body: unknown }>('/add-checkpoint', ({ body }, reply) => {
-    const { status, type, text } = addCheckpoint(witness, typeof body === 'string' ? body : '');
+  const decided = together(witness.store);
+  server.post<{ Body: unknown }>('/add-checkpoint', async ({ body }, reply) => {
+    const { status, type, text } = await addCheckpoint(
+      witness,
+      decided,
+      typeof body === 'string' ? body : '',
+    );
     return reply.code(status).type(type).send(text);
   });
   server.get<{ Params: { hash: string } }>('/:hash/checkpoint', ({ params }, reply) => {
@@ -114,8 +116,34 @@ interface HttpAnswer {
   readonly text: string;
 }
 
+type Decided = (one: Deciding<HttpAnswer>) => Promise<HttpAnswer>;
+
+/** Requests that came while another one was written are written together: they share the wait for the disk. */
+function together(store: WitnessStore): Decided {
+  let waiting: {
+    one: Deciding<HttpAnswer>;
+    done: (answer: HttpAnswer) => void;
+    failed: (cause: unknown) => void;
+  }[] = [];
+  const write = () => {
+    const all = waiting;
+    waiting = [];
+    try {
+      const answers = store.advance(all.map(({ one }) => one));
+      for (const [i, answer] of answers.entries()) all[i]?.done(answer);
+    } catch (cause) {
+      for (const { failed } of all) failed(cause);
+    }
+  };
+  return (one) =>
+    new Promise((done, failed) => {
+      if (waiting.length === 0) setImmediate(write);
+      waiting.push({ one, done, failed });
+    });
+}
+
 /** One request, answered once what it changes is on disk. */
-function addCheckpoint(witness: Witness, body: string): HttpAnswer {
+async function addCheckpoint(witness: Witness, decided: Decided, body: string): Promise<HttpAnswer> {
   const request = readAddCheckpoint(body);
   if (request === null) {
     witness.heard('400 -');
@@ -123,30 +151,37 @@ function addCheckpoint(witness: Witness, body: string): HttpAnswer {
   }
   const { origin, size } = request.checkpoint;
   const keys = witness.store.keysOf(origin);
-  const { status, type, text } = answered(witness, request, keys);
+  const stranger = refusedSigner(request, keys);
+  const answer =
+    stranger === null ? await decided(deciding(witness, request, keys)) : httpAnswer(stranger, '');
   // The name of a log that the witness does not know is a stranger's text.
-  witness.heard(status === 404 ? '404 -' : `${status} ${origin} ${request.oldSize} ${size}`);
-  return { status, type, text };
+  witness.heard(answer.status === 404 ? '404 -' : `${answer.status} ${origin} ${request.oldSize} ${size}`);
+  return answer;
 }
 
-function answered(witness: Witness, request: AddCheckpoint, keys: readonly PublicJwk[]): HttpAnswer {
-  const stranger = refusedSigner(request, keys);
-  if (stranger !== null) return httpAnswer(stranger, '');
+function deciding(
+  witness: Witness,
+  request: AddCheckpoint,
+  keys: readonly PublicJwk[],
+): Deciding<HttpAnswer> {
   const { checkpoint } = request;
-  return witness.store.advance(checkpoint.origin, (newest) => {
-    const answer = answerTo(request, newest);
-    const nowS = witness.nowS();
-    const at = new Date(nowS * 1000).toISOString();
-    const note = ownNote(checkpoint, keys);
-    if (answer.status === 422 && answer.fork)
-      return { answer: httpAnswer(answer, ''), keep: { as: 'fork', note, at } };
-    if (answer.status !== 200) return { answer: httpAnswer(answer, ''), keep: null };
-    const lines = witness.keys.map((key) => cosignatureLine(checkpoint, key, nowS)).join('');
-    return {
-      answer: httpAnswer(answer, lines),
-      keep: { as: 'newest', checkpoint, note: note + lines, at },
-    };
-  });
+  const note = ownNote(checkpoint, keys);
+  return {
+    origin: checkpoint.origin,
+    decide: (newest) => {
+      const answer = answerTo(request, newest);
+      const nowS = witness.nowS();
+      const at = new Date(nowS * 1000).toISOString();
+      if (answer.status === 422 && answer.fork)
+        return { answer: httpAnswer(answer, ''), keep: { as: 'fork', note, at } };
+      if (answer.status !== 200) return { answer: httpAnswer(answer, ''), keep: null };
+      const lines = witness.keys.map((key) => cosignatureLine(checkpoint, key, nowS)).join('');
+      return {
+        answer: httpAnswer(answer, lines),
+        keep: { as: 'newest', checkpoint, note: note + lines, at },
+      };
+    },
+  };
 }
 
 /** The note with no other signatures than those of the log. */

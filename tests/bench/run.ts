@@ -4,6 +4,7 @@ import { everyBit } from './evidence/every-bit.ts';
 import { logCost } from './evidence/log-cost.ts';
 import { recordSize } from './evidence/record-size.ts';
 import { verifyRate } from './evidence/verify-rate.ts';
+import { witness } from './evidence/witness.ts';
 import { history } from './history/measure.ts';
 import { fitKinds } from './kinds/fit.ts';
 import { kinds } from './kinds/measure.ts';
@@ -29,6 +30,7 @@ const MEASUREMENTS: readonly Measurement[] = [
   fitKinds,
   verifyRate,
   logCost,
+  witness,
   recordSize,
   everyBit,
   dictionary,

@@ -20,6 +20,7 @@ export const TOPICS = [
   'package-format',
   'keys',
   'log',
+  'witnesses',
   'backup',
   'audit',
   'impact',

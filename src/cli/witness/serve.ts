@@ -1,15 +1,12 @@
 import { isIP } from 'node:net';
-import type { WitnessFile } from '../../../db/witness.ts';
-import type { PublicJwk } from '../../evidence/jwk.ts';
-import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { readBytes } from '../../files/input.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
-import { USUAL_LIMITS, type WitnessStore, witnessServer } from '../../serve/witness.ts';
+import { USUAL_LIMITS, witnessServer } from '../../serve/witness.ts';
 import { now } from '../station/clock.ts';
 import { unlocked } from '../station/station-keys.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
-import { keysOfWitness, type WitnessScope, withWitness, witnessKeyPath } from './witness-folder.ts';
+import { keysOfWitness, storeOf, type WitnessScope, withWitness, witnessKeyPath } from './witness-folder.ts';
 
 export interface ServeWitness extends WitnessScope {
   readonly listen: string;
@@ -55,24 +52,6 @@ export function serveWitness(options: ServeWitness): Promise<ExitCode> {
     print(['Ended. All that was cosigned is on disk.']);
     return EXIT.done;
   });
-}
-
-/** The keys of a log are read for each request, so that one that is added counts at once. */
-function storeOf(file: WitnessFile): WitnessStore {
-  const read = new Map<string, PublicJwk>();
-  const keyOf = (vkey: string): readonly PublicJwk[] => {
-    const before = read.get(vkey);
-    if (before !== undefined) return [before];
-    const key = readVerifierKey(vkey);
-    if (key?.kind !== 'log') return [];
-    read.set(vkey, key.jwk);
-    return [key.jwk];
-  };
-  return {
-    keysOf: (origin) => file.verifierKeys(origin).flatMap(keyOf),
-    advance: file.advance,
-    noteOf: file.noteOf,
-  };
 }
 
 const untilEnded = (): Promise<void> =>

@@ -6,8 +6,10 @@ import { z } from 'zod';
 import type { StationKey } from '../../../db/keyfile.ts';
 import { openWitnessFile, type WitnessFile } from '../../../db/witness.ts';
 import type { CosigningKey } from '../../evidence/cosignature.ts';
+import type { PublicJwk } from '../../evidence/jwk.ts';
 import { sign } from '../../evidence/platform/signature.ts';
 import { readVerifierKey, type WitnessKey, witnessVerifierKey } from '../../evidence/verifier-key.ts';
+import type { WitnessStore } from '../../serve/witness.ts';
 
 export interface WitnessScope {
   readonly data: string;
@@ -57,4 +59,22 @@ function ownKey(name: string, kind: WitnessKey['kind'], publicKey: Uint8Array, s
   const key = readVerifierKey(vkey);
   if (key === null || key.kind === 'log') throw new Error('the verifier key of a witness cannot be read');
   return { key, sign, vkey };
+}
+
+/** The keys of a log are read for each request, so that one that is added counts at once. */
+export function storeOf(file: WitnessFile): WitnessStore {
+  const read = new Map<string, PublicJwk>();
+  const keyOf = (vkey: string): readonly PublicJwk[] => {
+    const before = read.get(vkey);
+    if (before !== undefined) return [before];
+    const key = readVerifierKey(vkey);
+    if (key?.kind !== 'log') return [];
+    read.set(vkey, key.jwk);
+    return [key.jwk];
+  };
+  return {
+    keysOf: (origin) => file.verifierKeys(origin).flatMap(keyOf),
+    advance: file.advance,
+    noteOf: file.noteOf,
+  };
 }

@@ -9,7 +9,7 @@ export * from './check.ts';
 export * from './feature.ts';
 export * from './gap-step.ts';
 export * from './link.ts';
-export { NOT_PROVEN_BY_ANY, notProvenByRecord } from './not-proven.ts';
+export { notProvenByAny, notProvenByRecord } from './not-proven.ts';
 export { noteLines } from './note.ts';
 export * from './open-item.ts';
 export * from './package.ts';

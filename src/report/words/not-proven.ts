@@ -1,17 +1,26 @@
 /** What a reader could take for proven by a record, and is not. */
+import { WITNESSES } from '../../evidence/by-policy.ts';
+import type { Check } from '../../evidence/check.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { type FigureSource, figureSourceSchema } from '../../reading.ts';
 
 /** Of every record, and so of every package. */
-export const NOT_PROVEN_BY_ANY: readonly string[] = [
+const NOT_PROVEN_BY_ANY: readonly string[] = [
   'which vehicle it was: VIN, plate and the other particulars of the order are as somebody typed them',
   'who was at work: names are as typed, and a key signs for whoever has it',
   'that a pull was on the plug that it was given to: order of work and answers of people say so, no sensor does',
   'that the station sent on what its tools sent: whoever holds its keys can write readings that no tool sent',
   'where a figure came from: the station states it. One that plays a recording and calls it linked cannot be told from an honest one',
   "that the certificates are genuine: it holds their points as the station has them, not the laboratory's document",
-  'that the station keeps no other history: only a checkpoint that somebody else kept, or a time stamp, shows that nothing was rewritten',
+];
+
+/** Of whatever a station sealed. Where enough witnesses cosigned its log, it is they who say that there is one history. */
+export const notProvenByAny = (checks: readonly Check[]): readonly string[] => [
+  ...NOT_PROVEN_BY_ANY,
+  checks.some(({ name, outcome }) => name === WITNESSES && outcome === 'passed')
+    ? 'that the station keeps no other history: the witnesses that your policy names say so, and nobody else'
+    : 'that the station keeps no other history: only witnesses, a checkpoint that somebody else kept, or a time stamp show that nothing was rewritten',
 ];
 
 /** For one record; empty where the verdict is that it must not be relied on at all. */
@@ -20,7 +29,7 @@ export function notProvenByRecord({ verdict, record, checks }: VerificationRepor
   const stamped = checks.some(({ name, outcome }) => name === 'trusted time' && outcome === 'passed');
   return [
     ...linkLines(record.entries.map(({ event }) => event)),
-    ...NOT_PROVEN_BY_ANY,
+    ...notProvenByAny(checks),
     ...(verdict === 'other-rules'
       ? ['the verdicts: they were not judged again. Verify it with the version that made it as well']
       : []),
