@@ -110,6 +110,7 @@ export const PROBLEM_CODES = [
   'no-open-job',
   'no-openssl',
   'no-pulls',
+  'no-record-in-pdf',
   'no-records',
   'no-spread',
   'no-station',

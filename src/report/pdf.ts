@@ -14,6 +14,8 @@ export interface Attachment {
   readonly recordBytes?: Uint8Array;
   /** File name of the record, for example `JOB-7.plugmark.json`. */
   readonly recordName: string;
+  /** The program that draws; that of the record unless given. */
+  readonly drawnBy?: string;
 }
 
 /**
@@ -22,14 +24,15 @@ export interface Attachment {
  */
 export async function writePdf(
   model: ReportModel,
-  { recordBytes, recordName }: Attachment,
+  { recordBytes, recordName, drawnBy }: Attachment,
 ): Promise<Uint8Array> {
   if (recordBytes !== undefined && sha256(recordBytes) !== model.fingerprint.digest)
     throw new Error('the record to attach does not have the digest that the report prints');
   const attachedAs = recordBytes === undefined ? null : safeName(recordName);
   const madeAt = new Date(model.madeAt);
   const { program, marks } = model;
-  const sheet = await newSheet({ title: `Spark plug job record ${model.job}`, program, madeAt, marks });
+  const title = `Spark plug job record ${model.job}`;
+  const sheet = await newSheet({ title, program, drawnBy: drawnBy ?? program, madeAt, marks });
   const { doc, root } = sheet;
   drawHead(sheet, model);
   drawFront(sheet, model);

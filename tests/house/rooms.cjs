@@ -47,6 +47,7 @@ const ROOMS = {
     'job',
     'evidence',
     'audit',
+    'package',
   ],
   // Of the report only its table of words.
   ui: [

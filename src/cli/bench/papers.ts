@@ -118,7 +118,11 @@ export const drawnPdf = (recordBytes: Uint8Array, record: JobRecord): Promise<Ui
   pdfOf(modelOf(recordBytes, record), recordBytes);
 
 const pdfOf = (model: ReportModel, recordBytes: Uint8Array) =>
-  writePdf(model, { recordBytes, recordName: `${model.job}.record.json` });
+  writePdf(model, {
+    recordBytes,
+    recordName: `${model.job}.record.json`,
+    drawnBy: `plugmark ${programVersion()}`,
+  });
 
 function modelOf(recordBytes: Uint8Array, record: JobRecord): ReportModel {
   const { entries, program } = record;

@@ -9,7 +9,7 @@ export const declareEvidence: Declare = (program, run) => {
       .description('checks that a job record, an audit package, or every record in a folder is authentic')
       .argument(
         '<path>',
-        'a record (*.record.json), a package, or a folder of records; - reads the standard input',
+        'a record (*.record.json), its paper (PDF), a package, or a folder of records; - reads the standard input',
       ),
   )
     .option(
@@ -25,12 +25,14 @@ export const declareEvidence: Declare = (program, run) => {
         {
           done: 'authentic, signed by somebody you trust; a single record is complete and proven too',
           failed:
-            'not authentic; or a single record that is not complete, or rests on simulated or replayed figures',
+            'not authentic; a single record that is not complete, or rests on simulated or replayed figures; or a paper that is not what its record gives',
           badInput: 'not readable as a record or a package',
           untrusted: 'as it was sealed, but the signer is not on your trust list',
-          otherRules: 'authentic, but judged by rules that this version does not know',
+          otherRules:
+            'authentic, but judged by rules that this version does not know; or a paper that another version drew',
         },
         'plugmark verify J-1001.record.json --trust trusted-keys.json',
+        'plugmark verify J-1001.pdf --trust trusted-keys.json',
         'plugmark verify records/',
       ),
     )
