@@ -94,7 +94,7 @@ export const declareEvidence: Declare = (program, run) => {
     );
   program
     .command('time-stamp')
-    .description('fetches a trusted time stamp (RFC 3161) for a record; needs openssl')
+    .description('fetches a trusted time stamp (RFC 3161) for a record')
     .argument('<file>', 'the record')
     .requiredOption('--authority <url>', 'address of the time-stamping authority')
     .requiredOption('--ca <file>', 'the certificates of the authority (PEM)')
@@ -200,6 +200,7 @@ const declareKeys: Declare = (program, run) => {
   scope(keys.command('rotate').description('makes a new key for the station; the old one vouches for it'))
     .option('--lost', 'the old key is lost or not to be trusted, and cannot vouch for the new one')
     .option('--because <text>', 'with --lost: what happened')
+    .option('--even-so', 'also where records here are of entries that the log lost, and have no proof then')
     .option('--keep', 'keep the file of the old key, under a passphrase; it is destroyed unless given')
     .addHelpText('after', closing({}, 'plugmark keys rotate'))
     .action((options) => run(async () => (await import('../station/rotate.ts')).rotateKey(options))());

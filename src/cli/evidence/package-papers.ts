@@ -27,12 +27,6 @@ export interface ToDraw {
   readonly paper: string;
 }
 
-/** Whether papers are written, or held against those that are there. */
-export interface Drawing {
-  readonly folder: string;
-  readonly write: boolean;
-}
-
 /** Draws the papers of the records that a package holds already. */
 export async function drawPackagePapers(
   folder: string,
