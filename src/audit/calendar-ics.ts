@@ -1,5 +1,6 @@
 /** The calibration calendar as iCalendar (RFC 5545), for any calendar program. */
-import { createHash } from 'node:crypto';
+import { toHex, utf8 } from '../evidence/platform/bytes.ts';
+import { sha256 } from '../evidence/platform/hash.ts';
 import { type CalendarLine, CYCLES_ARE } from './calendar.ts';
 
 /** Octets in a line, its end not counted (3.1). */
@@ -52,7 +53,7 @@ function eventOf(line: CalendarLine, due: string, station: string, stamp: string
 }
 
 /** The same for the same instrument and certificate, so that an import again replaces the event. */
-const uidOf = (name: string) => createHash('sha256').update(name).digest('hex').slice(0, 32);
+const uidOf = (name: string) => toHex(sha256(utf8(name))).slice(0, 32);
 
 /** 3.3.11: backslash, semicolon, comma and line break; other control characters have no place in a text. */
 function escaped(text: string): string {
@@ -68,7 +69,7 @@ function folded(line: string): string {
   let part = '';
   let octets = 0;
   for (const character of line) {
-    const more = Buffer.byteLength(character, 'utf8');
+    const more = utf8(character).length;
     if (octets + more > LINE_OCTETS) {
       parts.push(part);
       part = ' ';

@@ -1,5 +1,4 @@
 /** Whether a record says of its job what its entries say, and whether every cylinder has its evidence and nothing was left open. */
-import { isDeepStrictEqual } from 'node:util';
 import type { Strictness } from '../job/order-of-work.ts';
 import type { Proof } from '../job/proof.ts';
 import type { Edition } from '../rules/editions.ts';
@@ -7,6 +6,7 @@ import type { Lack, Outcome } from '../rules/judged.ts';
 import { canonical } from './canonical.ts';
 import { type Check, doubtful, failed, passed } from './check.ts';
 import { contradictionIn } from './contradiction.ts';
+import { isSameData } from './platform/same.ts';
 import type { JobRecord } from './record.ts';
 import type { StationState } from './station.ts';
 
@@ -156,7 +156,7 @@ function playedBack({ entries, job }: JobRecord, edition: Edition): Outcome | st
 }
 
 function summaryFault({ summary, budgets }: JobRecord, outcome: Outcome): string | null {
-  if (!isDeepStrictEqual(outcome.summary, summary)) return 'The summary is not what the entries say.';
+  if (!isSameData(outcome.summary, summary)) return 'The summary is not what the entries say.';
   return canonical(outcome.budgets) === canonical(budgets)
     ? null
     : 'The uncertainty budgets are not what the instruments give.';

@@ -1,12 +1,13 @@
 /** Signed notes as C2SP has them (c2sp.org/signed-note): a text, an empty line, and a line for each signature. */
-import { isUtf8 } from 'node:buffer';
-import { createHash, type KeyObject, sign, verify } from 'node:crypto';
-import { importPublicKey, type PublicJwk, publicJwk } from './jwk.ts';
+import { keyBytes, type PublicJwk, publicJwk } from './jwk.ts';
+import { fromBase64, fromUtf8, isSame, isUtf8, joined, toBase64, toHex, utf8 } from './platform/bytes.ts';
+import { sha256 } from './platform/hash.ts';
+import { holds, type PrivateKey, sign } from './platform/signature.ts';
 
 export interface NoteSignature {
   readonly name: string;
-  readonly keyId: Buffer;
-  readonly signature: Buffer;
+  readonly keyId: Uint8Array;
+  readonly signature: Uint8Array;
 }
 
 /** A note as read; its signatures have not been looked at. */
@@ -28,7 +29,7 @@ const SPACE = 0x20;
 
 /** Reads a note, as a text or as the bytes of a file; null for anything else. */
 export function readNote(note: string | Uint8Array): Note | null {
-  if (typeof note !== 'string') return isUtf8(note) ? readNote(Buffer.from(note).toString('utf8')) : null;
+  if (typeof note !== 'string') return isUtf8(note) ? readNote(fromUtf8(note)) : null;
   // The text may have empty lines of its own: it ends at the last one.
   const end = note.lastIndexOf('\n\n');
   if (note.length > MAX_NOTE_CHARACTERS || hasControls(note) || end < 0 || !note.endsWith('\n')) return null;
@@ -64,11 +65,11 @@ export const noteText = ({ text, signatures }: Note): string =>
   `${text}\n${signatures.map(signatureLine).join('')}`;
 
 const signatureLine = ({ name, keyId, signature }: NoteSignature) =>
-  `— ${name} ${Buffer.concat([keyId, signature]).toString('base64')}\n`;
+  `— ${name} ${toBase64(joined(keyId, signature))}\n`;
 
 /** The text, signed under this name. */
-export function signNote(text: string, name: string, key: KeyObject): string {
-  const signature = sign(null, Buffer.from(text), key);
+export function signNote(text: string, name: string, key: PrivateKey): string {
+  const signature = sign(utf8(text), key);
   return noteText({ text, signatures: [{ name, keyId: keyId(name, publicJwk(key)), signature }] });
 }
 
@@ -84,31 +85,21 @@ export function signersOf(
   const signers: PublicJwk[] = [];
   for (const key of keys) {
     const id = keyId(name, key);
-    const own = signatures.filter((one) => one.name === name && one.keyId.equals(id));
-    if (own.some(({ signature }) => !verify(null, Buffer.from(text), importPublicKey(key), signature)))
-      return [];
+    const own = signatures.filter((one) => one.name === name && isSame(one.keyId, id));
+    if (own.some(({ signature }) => !holds(keyBytes(key), utf8(text), signature))) return [];
     if (own.length > 0) signers.push(key);
   }
   return signers;
 }
 
 /** The byte that stands for Ed25519 (signed-note, signature types). */
-const ED25519 = Buffer.of(0x01);
+const ED25519 = Uint8Array.of(0x01);
 
 /** First four bytes of SHA-256(name ⏎ 0x01 public key). */
-export function keyId(name: string, { x }: PublicJwk): Buffer {
-  const key = Buffer.from(x, 'base64url');
-  return createHash('sha256').update(`${name}\n`).update(ED25519).update(key).digest().subarray(0, 4);
-}
+export const keyId = (name: string, jwk: PublicJwk): Uint8Array =>
+  sha256(joined(utf8(`${name}\n`), ED25519, keyBytes(jwk))).subarray(0, 4);
 
 /** The key as programs for notes take it: name, key ID in hex, and 0x01 with the key in base64. */
 export function verifierKey(name: string, jwk: PublicJwk): string {
-  const key = Buffer.concat([ED25519, Buffer.from(jwk.x, 'base64url')]).toString('base64');
-  return `${name}+${keyId(name, jwk).toString('hex')}+${key}`;
-}
-
-/** The bytes; null for any text that is not the one base64 of its bytes. */
-export function fromBase64(text: string): Buffer | null {
-  const bytes = Buffer.from(text, 'base64');
-  return bytes.toString('base64') === text ? bytes : null;
+  return `${name}+${toHex(keyId(name, jwk))}+${toBase64(joined(ED25519, keyBytes(jwk)))}`;
 }

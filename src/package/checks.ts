@@ -5,7 +5,7 @@ import { isSignedBy, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { entryHash } from '../evidence/entry.ts';
 import { thumbprint } from '../evidence/jwk.ts';
 import type { StationEntry } from '../evidence/log.ts';
-import { consistencyHolds, rootOfSet } from '../evidence/merkle.ts';
+import { consistencyHolds, hashesOf, rootOfSet } from '../evidence/merkle.ts';
 import {
   daysOutOfPlaceAmong,
   inOrderOfTime,
@@ -13,6 +13,7 @@ import {
   outOfPlaceWords,
   type Span,
 } from '../evidence/order-of-time.ts';
+import { isSame, toHex } from '../evidence/platform/bytes.ts';
 import { stationTrust } from '../evidence/signers.ts';
 import { type StationState, stationOf } from '../evidence/station.ts';
 import type { TrustList } from '../evidence/trust.ts';
@@ -110,7 +111,8 @@ export function checkLog({ checkpoint, proofs, entries, station }: PackageLog): 
   if (!isSigned(checkpoint, station))
     return failed('log', 'The checkpoint is not signed by a key of the station.');
   const leaves = entries.map((entry) => ({ index: entry.seq - 1, hash: entryHash(entry) }));
-  if (!rootOfSet(leaves, size, proofs.station.map(fromBase64))?.equals(root))
+  const reached = rootOfSet(leaves, size, hashesOf(proofs.station));
+  if (reached === null || !isSame(reached, root))
     return failed('log', "The station's own entries are not in the log that the checkpoint signs.");
   const last = lastWithoutGap(entries);
   const own =
@@ -119,7 +121,7 @@ export function checkLog({ checkpoint, proofs, entries, station }: PackageLog): 
       : `the station's own from the first to entry ${last.seq} of ${last.at} without a gap, ${entries.length} of them`;
   return passed(
     'log',
-    `A signed log of ${size} entries (root ${root.toString('hex').slice(0, 16)}); ${own}, stand in it.`,
+    `A signed log of ${size} entries (root ${toHex(root).slice(0, 16)}); ${own}, stand in it.`,
   );
 }
 
@@ -127,10 +129,10 @@ export function checkLog({ checkpoint, proofs, entries, station }: PackageLog): 
 export function extendsFrom(older: SignedCheckpoint, { checkpoint, proofs, station }: PackageLog): boolean {
   if (typeof station === 'string' || older.origin !== checkpoint.origin || !isSigned(older, station))
     return false;
-  if (older.size === checkpoint.size) return older.root.equals(checkpoint.root);
+  if (older.size === checkpoint.size) return isSame(older.root, checkpoint.root);
   if (older.size === 0) return consistencyHolds(older, checkpoint, []);
   const proof = proofs.consistency.find(({ from }) => from === older.size);
-  return proof !== undefined && consistencyHolds(older, checkpoint, proof.path.map(fromBase64));
+  return proof !== undefined && consistencyHolds(older, checkpoint, hashesOf(proof.path));
 }
 
 /** What there is to say of the checkpoint that an auditor kept: the one in the package, and perhaps the auditor's own copy. */
@@ -251,5 +253,3 @@ const isSigned = (checkpoint: SignedCheckpoint, { keys }: StationState) =>
     checkpoint,
     keys.map(({ jwk }) => jwk),
   );
-
-const fromBase64 = (text: string) => Buffer.from(text, 'base64');

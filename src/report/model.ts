@@ -1,5 +1,6 @@
 import { readCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry } from '../evidence/log.ts';
+import { toHex } from '../evidence/platform/bytes.ts';
 import { byName } from '../evidence/writers.ts';
 import { outOfOrderIn, standsOutOfOrder } from '../job/early.ts';
 import { type Mark, marksOf, proofOf } from '../job/proof.ts';
@@ -155,7 +156,7 @@ export function reportModel(given: ReportInput): ReportModel {
 function logText(note: string): ReportModel['fingerprint']['log'] {
   const checkpoint = readCheckpoint(note, 'checkpoint');
   if (!checkpoint.ok) return null;
-  return { size: checkpoint.value.size, root: checkpoint.value.root.toString('hex') };
+  return { size: checkpoint.value.size, root: toHex(checkpoint.value.root) };
 }
 
 function cylinderRow(state: JobState, c: CylinderState, entries: readonly LogEntry[]): CylinderRow {

@@ -3,6 +3,7 @@ import type { JobOfVehicle } from '../../audit/dispute.ts';
 import { impactsOf } from '../../audit/impact-state.ts';
 import type { JobAnswer } from '../../audit/questions.ts';
 import type { StationEntry } from '../../evidence/log.ts';
+import { toHex } from '../../evidence/platform/bytes.ts';
 import { withoutTexts } from '../../evidence/sharing.ts';
 import { foldAll } from '../../job/fold.ts';
 import { normalVin } from '../../job/vin.ts';
@@ -62,7 +63,7 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
           claim,
           jobs: jobsOpened,
           station: { name, entries: given, impacts: impactsOf(given) },
-          log: { size: log.size, root: log.root.toString('hex') },
+          log: { size: log.size, root: toHex(log.root) },
           program: `plugmark ${programVersion()}`,
           madeAt: at,
         });

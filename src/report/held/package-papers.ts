@@ -2,6 +2,7 @@
 import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import type { SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import type { StationEntry } from '../../evidence/log.ts';
+import { toHex } from '../../evidence/platform/bytes.ts';
 import type { JobRecord } from '../../evidence/record.ts';
 import { foldAll } from '../../job/fold.ts';
 import type { PackageLog } from '../../package/checks.ts';
@@ -23,7 +24,7 @@ export function impactFiles(
   jobs: ReadonlySet<string>,
   made: { readonly log: SignedCheckpoint; readonly program: string },
 ): readonly ForPeople[] {
-  const context = { log: { size: made.log.size, root: hex(made.log.root) }, program: made.program };
+  const context = { log: { size: made.log.size, root: toHex(made.log.root) }, program: made.program };
   const touches = ({ items }: ImpactAssessment) => items.some(({ job }) => jobs.has(job));
   return impactsOf(entries)
     .filter(touches)
@@ -35,8 +36,6 @@ export function impactFiles(
       ];
     });
 }
-
-const hex = (bytes: Uint8Array) => [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 
 /** The file on a claim, from the records of its package. */
 export function disputeFile(
@@ -56,7 +55,7 @@ export function disputeFile(
     claim,
     jobs,
     station: { name, entries, impacts: impactsOf(entries) },
-    log: { size: checkpoint.size, root: hex(checkpoint.root) },
+    log: { size: checkpoint.size, root: toHex(checkpoint.root) },
     program,
     madeAt: at,
   });
