@@ -114,6 +114,12 @@ export function signerCheck(
   return passed('signer', `${text.charAt(0).toUpperCase()}${text.slice(1)}.`);
 }
 
+/** Whether the list has the station's key as one that signs no more. */
+export function hasEnded({ signers }: JobRecord, list: TrustList): boolean {
+  const kid = signers.find(({ role }) => role === 'station')?.kid;
+  return list.keys.some((key) => key.kid === kid && endOf(list, key.kid) !== null);
+}
+
 function countersigner(signer: Signer, list: TrustList, before: string | null): string {
   const trust = trustIn(list, { ...signer, before, inLog: false });
   const who = trust.trusted ? trust.name : `${signer.kid}, who is not trusted (${trust.reason})`;

@@ -13,7 +13,7 @@ import type { LaterLog } from './later-log.ts';
 import { daysOutOfPlaceAmong, outOfPlaceWords } from './order-of-time.ts';
 import { type JobRecord, type OpenedRecord, openRecord, rulesOf } from './record.ts';
 import { entriesOf, type Withheld, withheldIn } from './sharing.ts';
-import { countersignatureFault, signatureFault, signerCheck } from './signers.ts';
+import { countersignatureFault, hasEnded, signatureFault, signerCheck } from './signers.ts';
 import { type StationState, stationOf } from './station.ts';
 import { asOf, type TrustedTime, type TrustList } from './trust.ts';
 import type { Verdict } from './verdict.ts';
@@ -28,6 +28,8 @@ export interface VerificationReport {
   readonly proof: Proof | null;
   /** Personal texts that did not come with the file. */
   readonly withheld: readonly Withheld[];
+  /** The station is on the reader's list, and its key has ended: nothing shows that it signed before. */
+  readonly keyEnded: boolean;
 }
 
 const CHECKS = ['signatures', 'signer', 'log', 'contents', COMPLETENESS, JUDGED_AGAIN, 'clock'] as const;
@@ -51,7 +53,7 @@ export function verifyRecord(
   if (!opened.ok) {
     const { kind, problem } = opened.error;
     const [first, ...rest] = CHECKS;
-    const nothing = { record: null, signatures: [], proof: null, withheld: [] };
+    const nothing = { record: null, signatures: [], proof: null, withheld: [], keyEnded: false };
     if (kind === 'newer') return { verdict: 'newer', checks: CHECKS.map(notKnown), ...nothing };
     const form = failed(first, `${problem.where ?? 'record'}: ${problem.message}.`);
     const verdict = kind === 'unreadable' ? 'unreadable' : 'rejected';
@@ -83,7 +85,8 @@ export function verifyRecord(
   const [first, ...rest] = others;
   const checks = first === undefined ? [signer] : [first, signer, ...rest];
   const withheld = withheldIn(entriesOf(record));
-  return { verdict: verdictOf(others, signer, proof), checks, record, signatures, proof, withheld };
+  const keyEnded = isFailed(signer) && hasEnded(record, list);
+  return { verdict: verdictOf(others, signer, proof), checks, record, signatures, proof, withheld, keyEnded };
 }
 
 function verdictOf(others: readonly Check[], signer: Check, proof: Proof | null): Verdict {

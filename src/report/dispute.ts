@@ -11,6 +11,9 @@ import { exceptionRows } from './exceptions.ts';
 import { utc } from './figures.ts';
 import type { Paper, Part } from './paper.ts';
 
+/** Its file in a package. */
+export const DISPUTE_PAPER = 'dispute.pdf';
+
 export interface DisputeInput {
   readonly claim: string;
   /** In the order of time; at least one. */

@@ -13,6 +13,8 @@ import { marksText } from './words/index.ts';
 export async function newSheet(about: {
   readonly title: string;
   readonly program: string;
+  /** The program that draws, which may be a later one than made the record. */
+  readonly drawnBy: string;
   readonly madeAt: Date;
   readonly marks: readonly Mark[];
   readonly fonts?: FontSources;
@@ -34,7 +36,7 @@ export async function newSheet(about: {
     info: {
       Title: xmlSafe(`${about.marks.length === 0 ? '' : `${marksText(about.marks)}: `}${clean(about.title)}`),
       Creator: xmlSafe(about.program),
-      Producer: 'pdfkit',
+      Producer: xmlSafe(`${about.drawnBy}, pdfkit`),
       CreationDate: about.madeAt,
     },
   });

@@ -45,7 +45,11 @@ export function notProven({ index, log, held, verdict, checks }: PackageReport):
       : [
           `that nothing was rewritten before it was made: nobody held it against an older checkpoint. Keep its ${PACKAGE_FILES.checkpoint} for the next time, and give it with --kept`,
         ]),
-    `what other files for people say (dispute.pdf, those in impacts/${papers ? '' : ', papers that somebody has from elsewhere'}): the records are what counts. A paper is made anew with "plugmark paper RECORD"`,
+    ...(papers
+      ? []
+      : [
+          'what papers say that somebody has from elsewhere: hold each against its record with "plugmark verify PAPER.pdf"',
+        ]),
     ...(verdict === 'other-rules'
       ? [
           'the verdicts of the jobs that were not judged again: verify them with the version that made them as well',

@@ -20,10 +20,11 @@ import {
 import { startHeight, table } from './table.ts';
 import { MARK_PAPER } from './words/index.ts';
 
-export async function writePaper(paper: Paper): Promise<Uint8Array> {
+/** `drawnBy` is the program that draws, where that is another one than the paper names. */
+export async function writePaper(paper: Paper, drawnBy = paper.program): Promise<Uint8Array> {
   const { program, marks } = paper;
   const title = `${paper.title}, ${paper.subtitle}`;
-  const sheet = await newSheet({ title, program, madeAt: new Date(paper.madeAt), marks });
+  const sheet = await newSheet({ title, program, drawnBy, madeAt: new Date(paper.madeAt), marks });
   drawTitle(sheet, paper);
   drawFacts(sheet, paper.facts);
   for (const part of paper.parts) drawPart(sheet, part);

@@ -17,6 +17,8 @@ export interface Attachment {
   readonly recordName: string;
   /** Whether what the paper's own fonts lack is drawn with those of the machine; then the bytes depend on the machine. */
   readonly fonts?: FontSources;
+  /** The program that draws; that of the record unless given. */
+  readonly drawnBy?: string;
 }
 
 /**
@@ -25,14 +27,15 @@ export interface Attachment {
  */
 export async function writePdf(
   model: ReportModel,
-  { recordBytes, recordName, fonts = 'own' }: Attachment,
+  { recordBytes, recordName, fonts = 'own', drawnBy }: Attachment,
 ): Promise<Uint8Array> {
   if (recordBytes !== undefined && sha256(recordBytes) !== model.fingerprint.digest)
     throw new Error('the record to attach does not have the digest that the report prints');
   const attachedAs = recordBytes === undefined ? null : safeName(recordName);
   const madeAt = new Date(model.madeAt);
   const { program, marks } = model;
-  const sheet = await newSheet({ title: `Spark plug job record ${model.job}`, program, madeAt, marks, fonts });
+  const title = `Spark plug job record ${model.job}`;
+  const sheet = await newSheet({ title, program, drawnBy: drawnBy ?? program, madeAt, marks, fonts });
   const { doc, root } = sheet;
   drawHead(sheet, model);
   drawFront(sheet, model);

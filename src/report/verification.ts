@@ -62,6 +62,10 @@ export const VERIFICATION: Readonly<Record<Verdict, VerdictRow>> = {
   },
 };
 
+/** Of a key that is on the list and has ended. */
+const KEY_ENDED =
+  'NOT trusted. The content is as it was sealed, and the station is on your list, but this key of it has ended: nothing shows that it signed before. Put the proof from the station (*.record.json.proof) beside the record, or give a time stamp with --time.';
+
 /** Beside a verdict that weighs more. */
 const ALSO_INCOMPLETE = 'The job is NOT complete either.';
 
@@ -93,7 +97,9 @@ export function headlineOf(report: VerificationReport): string {
       ? VOID
       : verdict === 'untrusted' && isTrusted(checks)
         ? TOO_FEW_WITNESSES
-        : VERIFICATION[verdict].ofRecord,
+        : verdict === 'untrusted' && report.keyEnded
+          ? KEY_ENDED
+          : VERIFICATION[verdict].ofRecord,
     ...(weighsMore && isVoid(report) ? [ALSO_VOID] : weighsMore && incomplete ? [ALSO_INCOMPLETE] : []),
     ...(proof === null || NOT_BELIEVED.includes(verdict) ? [] : proofCaveats(proof)),
   ]

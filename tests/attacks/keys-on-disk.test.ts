@@ -89,6 +89,9 @@ describe('after a change of the key', () => {
     const without = await verified();
     expect(without.value).toBe(3);
     expect(without.text.replaceAll(/\s+/g, ' ')).toContain('only its own word says that it signed before');
+    const headline = without.text.split('\n  job ')[0]?.replaceAll(/\s+/g, ' ');
+    expect(headline).toContain('the station is on your list, but this key of it has ended');
+    expect(headline).toContain('*.record.json.proof');
     // Whoever was not given the new list knows of no end.
     expect((await verified(oldList)).value).toBe(0);
     await sealed();

@@ -3,7 +3,6 @@
  * in what he signs are his own; only the station's log, or somebody else's clock, can show that a signature is from before.
  */
 
-import type { KeyObject } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { originOf, readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
 import { entryHash } from '../../src/evidence/entry.ts';
@@ -12,6 +11,7 @@ import { addSignature } from '../../src/evidence/jws.ts';
 import { type LaterLog, parseLaterLog } from '../../src/evidence/later-log.ts';
 import { consistencyProof, leafHash, treeOf, treeRoot } from '../../src/evidence/merkle.ts';
 import { toBase64 } from '../../src/evidence/platform/bytes.ts';
+import type { PrivateKey } from '../../src/evidence/platform/signature.ts';
 import { countersignRecord } from '../../src/evidence/record.ts';
 import type { StationEvent } from '../../src/evidence/station-event.ts';
 import { stateSuccession } from '../../src/evidence/succession.ts';
@@ -49,7 +49,7 @@ const NEWEST: TrustList = {
 /** A reader who put the new line under an old list by hand. */
 const BY_HAND: TrustList = { keys: [line(old), line(successor, { follows: kidOf(old) })] };
 
-const namedBy = (by: KeyObject, next: typeof old): StationEvent => ({
+const namedBy = (by: PrivateKey, next: typeof old): StationEvent => ({
   type: 'key-rotated',
   key: publicJwk(next.privateKey),
   statement: stateSuccession({ log: originOf(kidOf(old)), next: publicJwk(next.privateKey), at: AT }, by),

@@ -1,8 +1,9 @@
 /** A shop that signs a package in which the files for people say something nicer than the records do. */
 import { createHash } from 'node:crypto';
-import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
+import { dispute } from '../../src/cli/audit/dispute.ts';
 import { makePackage } from '../../src/cli/evidence/package.ts';
 import { verify } from '../../src/cli/evidence/verify.ts';
 import { openStationFolder, stateOf } from '../../src/cli/station/station.ts';
@@ -10,7 +11,7 @@ import { currentKey } from '../../src/cli/station/station-keys.ts';
 import { indexBytes, type PackageIndex, readIndex, signIndex } from '../../src/package/format.ts';
 import { orThrow } from '../../src/result.ts';
 import { said } from '../cli/answers.ts';
-import { auditStation } from '../cli/audit/audit-station.ts';
+import { auditStation, VAN } from '../cli/audit/audit-station.ts';
 
 const station = auditStation();
 let out = '';
@@ -70,7 +71,7 @@ describe('a package whose files for people were changed before it was signed', (
     [
       'the paper of another job',
       () => writeFileSync(at('papers/J-3.pdf'), readFileSync(at('papers/J-1.pdf'))),
-      'papers/J-3.pdf is not the paper of its record',
+      'papers/J-3.pdf is not what the records give',
     ],
     [
       'a list that calls an open job complete',
@@ -129,16 +130,84 @@ describe('a package whose files for people were changed before it was signed', (
     await signedAnew();
     const { value, text } = await verified();
     expect(value).toBe(0);
-    expect(text).toContain('NOT held against them: jobs.csv, which is of another form');
+    expect(text).toContain('NOT held against the records: jobs.csv.');
   });
 
-  it('of another version is not held against the records, and says so', async () => {
-    await make();
-    rmSync(at('papers/J-1.pdf'));
-    writeFileSync(at('papers/J-1.pdf'), 'a paper of another version');
-    await signedAnew((index) => ({ ...index, program: 'plugmark 0.0.1' }));
+  describe('of another version', () => {
+    const old = () => signedAnew((index) => ({ ...index, program: 'plugmark 0.0.1' }));
+    beforeEach(() => make());
+
+    it('has its list compared by words and figures', async () => {
+      edit('jobs.csv', 'J-3,no,incomplete', 'J-3,no,not all done');
+      await old();
+      const { value, text } = await verified();
+      expect(value).toBe(0);
+      expect(text).toContain('its words and figures compared and what is drawn NOT: jobs.csv.');
+    });
+
+    it.each<[string, () => void, string]>([
+      [
+        'a figure in its list',
+        () => edit('jobs.csv', 'J-1,no,', 'J-1,31.7,'),
+        'jobs.csv does not say of job J-1',
+      ],
+      [
+        'another key in its guide',
+        () => edit('READ-ME.txt', 'Its key now: ', `Its key now: ${'A'.repeat(43)} or `),
+        'READ-ME.txt names another key',
+      ],
+      [
+        'a paper that is none',
+        () => writeFileSync(at('papers/J-1.pdf'), 'a paper of another version'),
+        'papers/J-1.pdf is not what the records give',
+      ],
+    ])('is refused for %s', async (_what, change, why) => {
+      change();
+      await old();
+      const { value, text } = await verified();
+      expect(text).toContain(why);
+      expect(value).toBe(1);
+    });
+  });
+
+  it('with the paper of an impact assessment that says something else is refused', async () => {
+    await station.impact();
+    await make({ papers: false });
+    const pdf = readFileSync(at('impacts/IA-1.pdf'), 'latin1');
+    writeFileSync(at('impacts/IA-1.pdf'), pdf.replace('0.8 w\n', '0.9 w\n'), 'latin1');
+    edit('impacts/IA-1.vehicles.csv', 'J-1', 'J-8');
+    await signedAnew();
     const { value, text } = await verified();
+    expect(text).toContain('impacts/IA-1.pdf is not what the records give');
+    expect(text).toContain('; and 1 more. The records are what counts.');
+    expect(value).toBe(1);
+  });
+
+  it('with a file that no program of ours writes is not held against anything, and says so', async () => {
+    await make({ papers: false });
+    writeFileSync(at('letter.pdf'), 'all is well');
+    await signedAnew((index) => ({
+      ...index,
+      files: [...index.files, { path: 'letter.pdf', bytes: 0, sha256: '' }].sort((a, b) =>
+        a.path < b.path ? -1 : 1,
+      ),
+    }));
+    const { value, text } = await verified();
+    expect(text).toContain('NOT held against the records: letter.pdf.');
     expect(value).toBe(0);
-    expect(text).toContain('were NOT held against the records');
+  });
+
+  it('on a claim is held against its records with its paper as well', async () => {
+    await station.impact();
+    await said(() => dispute({ ...station.scope(), vin: VAN.vin, claim: 'C-1', out }));
+    const { value, text } = await verified();
+    expect(text).toMatch(/What the records give: 2 papers, .*dispute\.pdf/);
+    expect(value).toBe(0);
+    const pdf = readFileSync(at('dispute.pdf'), 'latin1');
+    writeFileSync(at('dispute.pdf'), pdf.replace('0.8 w\n', '0.9 w\n'), 'latin1');
+    await signedAnew();
+    const forged = await verified();
+    expect(forged.text).toContain('dispute.pdf is not what the records give');
+    expect(forged.value).toBe(1);
   });
 });

@@ -2,7 +2,7 @@
  * Whoever holds the disk of a station, with its database and all files, and not its passphrase: he turns the log back or
  * writes it anew, and waits for the station to sign it.
  */
-import { copyFileSync, cpSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import { copyFileSync, cpSync, readdirSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Sqlite from 'better-sqlite3';
 import { beforeEach, describe, expect, it } from 'vitest';
@@ -188,6 +188,76 @@ describe('a log that was turned back to an old copy', () => {
     expect((await problemOf(() => stateLoss({ ...station.scope(), because: 'again' }))).code).toBe(
       'nothing-lost',
     );
+  });
+});
+
+describe('records of entries that the log lost', () => {
+  beforeEach(async () => {
+    const back = copyOfLog();
+    await work('J-9');
+    await seal('J-9');
+    back();
+  });
+
+  it('are counted where the loss is stated, with what to do before the key is changed', async () => {
+    const { text } = await said(() => stateLoss({ ...station.scope(), because: 'the disk broke' }));
+    expect(text.replaceAll(/\s+/g, ' ')).toContain(
+      '1 record here is of the lost entries, and good as long as the key is not changed',
+    );
+    expect(text).toContain('plugmark time-stamp RECORD');
+  });
+
+  it('are counted before the key is changed, which then changes nothing', async () => {
+    await said(() => stateLoss({ ...station.scope(), because: 'the disk broke' }));
+    const keys = readdirSync(at('keys'));
+    expect(await problemOf(() => said(() => rotateKey(station.scope())))).toMatchObject({
+      code: 'records-left-behind',
+      message: expect.stringContaining('J-9.record.json'),
+      next: expect.stringContaining('--even-so'),
+    });
+    expect(readdirSync(at('keys'))).toEqual(keys);
+    await said(() => rotateKey({ ...station.scope(), evenSo: true }));
+    expect((await said(() => verify(at('J-9.record.json'), { trust: at('trusted-keys.json') }))).value).toBe(
+      3,
+    );
+  });
+});
+
+describe('an old copy of the log alone, from before a change of the key', () => {
+  it('is not signed, and what each refusal says to do leads out', async () => {
+    const back = copyOfLog();
+    await said(() => rotateKey(station.scope()));
+    await work('J-9');
+    await seal('J-9');
+    back();
+    expect(await problemOf(sign)).toMatchObject({
+      code: 'log-turned',
+      next: expect.stringContaining('plugmark log lost'),
+    });
+    const { text } = await said(() =>
+      stateLoss({ ...station.scope(), because: 'only an old copy was left' }),
+    );
+    expect(text.replaceAll(/\s+/g, ' ')).toContain('Make a new one: plugmark keys rotate --lost');
+    expect(await problemOf(sign)).toMatchObject({
+      code: 'key-missing',
+      next: expect.stringContaining('plugmark keys rotate --lost'),
+    });
+    const lost = { ...station.scope(), lost: true, because: 'only an old copy was left' } as const;
+    // J-9 was signed by a key that this log never had.
+    const refused = await problemOf(() => rotateKey(lost));
+    expect(refused).toMatchObject({
+      code: 'records-left-behind',
+      next: expect.stringContaining('--even-so'),
+    });
+    await said(() => rotateKey({ ...lost, evenSo: true }));
+    await sign();
+    await work('J-8');
+    await seal('J-8');
+    const { text: verdict } = await said(() =>
+      verify(at('J-8.record.json'), { trust: at('trusted-keys.json') }),
+    );
+    expect(verdict).toContain('THE LOG LOST ENTRIES');
+    expect(verdict).not.toContain('NOT trusted');
   });
 });
 

@@ -55,6 +55,7 @@ const ROOMS = {
     'job',
     'evidence',
     'audit',
+    'package',
   ],
   // Of the report only its table of words.
   ui: [

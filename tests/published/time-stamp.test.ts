@@ -1,5 +1,4 @@
-/** RFC 3161 by openssl against openssl: an authority on this machine only, made for the test; no network. */
-import { execFileSync, spawnSync } from 'node:child_process';
+/** RFC 3161 by a library against openssl: an authority on this machine only, made for the test; no network. */
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
@@ -10,119 +9,33 @@ import { timeStamp, trustedTime } from '../../src/cli/evidence/time-stamp.ts';
 import { addSignature, withDisclosures } from '../../src/evidence/jws.ts';
 import { countersignRecord } from '../../src/evidence/record.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
+import { authorities, hasOpenssl } from '../evidence/authority.ts';
 import { fileOf, jwsOf } from '../evidence/forge.ts';
 import { AT, logOf, seal, station, stranger, trusting, wholeJob } from '../evidence/sample-job.ts';
 
-const hasOpenssl = spawnSync('openssl', ['version']).status === 0;
 let folder: string;
 let authority: Server;
 let url: string;
 let run = 0;
 const at = (name: string) => join(folder, name);
-const openssl = (...args: string[]) => execFileSync('openssl', args, { cwd: folder, stdio: 'pipe' });
-
-const CONFIG = `
-[req]
-distinguished_name = dn
-[dn]
-[ext]
-extendedKeyUsage = critical,timeStamping
-[tsa]
-default_tsa = tsa_config
-[tsa_config]
-serial = serial
-default_policy = 1.2.3.4.1
-digests = sha1, sha256
-signer_digest = sha256
-accuracy = secs:1
-`;
-
-/** An authority of its own: a root, and a certificate that may stamp times and nothing else. */
-function makeAuthority(name: string): void {
-  openssl(
-    'req',
-    '-x509',
-    '-newkey',
-    'ed25519',
-    '-nodes',
-    '-keyout',
-    `${name}-ca.key`,
-    '-out',
-    `${name}-ca.pem`,
-    '-subj',
-    `/CN=${name} root`,
-    '-days',
-    '3650',
-  );
-  openssl(
-    'req',
-    '-newkey',
-    'rsa:2048',
-    '-nodes',
-    '-keyout',
-    `${name}.key`,
-    '-out',
-    `${name}.csr`,
-    '-subj',
-    `/CN=${name}`,
-    '-config',
-    'tsa.cnf',
-  );
-  openssl(
-    'x509',
-    '-req',
-    '-in',
-    `${name}.csr`,
-    '-CA',
-    `${name}-ca.pem`,
-    '-CAkey',
-    `${name}-ca.key`,
-    '-CAcreateserial',
-    '-extfile',
-    'tsa.cnf',
-    '-extensions',
-    'ext',
-    '-out',
-    `${name}.pem`,
-    '-days',
-    '3650',
-  );
-}
-
-function stamped(query: Buffer, name: string): Buffer {
-  writeFileSync(at('in.tsq'), query);
-  openssl(
-    'ts',
-    '-reply',
-    '-config',
-    'tsa.cnf',
-    '-section',
-    'tsa_config',
-    '-queryfile',
-    'in.tsq',
-    '-signer',
-    `${name}.pem`,
-    '-inkey',
-    `${name}.key`,
-    '-out',
-    'out.tsr',
-  );
-  return readFileSync(at('out.tsr'));
-}
+let here: ReturnType<typeof authorities>;
+const openssl = (...args: string[]) => here.openssl(...args);
 
 describe.runIf(hasOpenssl)('trusted time', () => {
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'tsa-'));
-    writeFileSync(at('tsa.cnf'), CONFIG);
-    writeFileSync(at('serial'), '01\n');
-    makeAuthority('one');
-    makeAuthority('two');
+    here = authorities(folder);
+    for (const name of ['one', 'two']) {
+      here.makeRoot(name);
+      here.certify(name, name);
+    }
     authority = createServer((request, response) => {
       const parts: Buffer[] = [];
       request.on('data', (part: Buffer) => parts.push(part));
       request.on('end', () => {
         if (request.url === '/down') return response.writeHead(503).end();
-        const answer = request.url === '/nonsense' ? Buffer.from('no') : stamped(Buffer.concat(parts), 'one');
+        const answer =
+          request.url === '/nonsense' ? Buffer.from('no') : here.stamped(Buffer.concat(parts), 'one');
         response.writeHead(200, { 'content-type': 'application/timestamp-reply' }).end(answer);
       });
     });
@@ -167,11 +80,11 @@ describe.runIf(hasOpenssl)('trusted time', () => {
     writeFileSync(at('bare'), withoutTexts);
     const query = at('sha1.tsq');
     openssl('ts', '-query', '-data', 'bare', '-sha1', '-cert', '-out', query);
-    writeFileSync(at('sha1.tsr'), stamped(readFileSync(query), 'one'));
+    writeFileSync(at('sha1.tsr'), here.stamped(readFileSync(query), 'one'));
     const checked = openssl('ts', '-verify', '-data', 'bare', '-in', 'sha1.tsr', '-CAfile', 'one-ca.pem');
     expect(checked.toString()).toContain('Verification: OK');
     const time = await found(record, at('sha1.tsr'));
-    expect(time).toMatchObject({ before: null, detail: expect.stringContaining('sha1') });
+    expect(time).toMatchObject({ before: null, detail: expect.stringContaining('SHA-1') });
     expect(verifyRecord(bytes, trusting(station), time).verdict).toBe('rejected');
   });
 

@@ -8,6 +8,7 @@ import { openItemSchema } from '../../job/open-item.ts';
 import type { Finding, Unproven } from '../../package/finding.ts';
 import type { PackageJob } from '../../package/format.ts';
 import type { TwoHistories } from '../../package/histories.ts';
+import type { HeldPaper } from '../../report/held/paper.ts';
 import { notProvenByRecord } from '../../report/words/index.ts';
 import { answer, count, decision, figures, outOfOrder, sources, time } from './answer.ts';
 
@@ -62,6 +63,17 @@ export const verifyAnswer = z
         .string()
         .nullable()
         .describe('Name of the station, as the record has it; null where it cannot be read.'),
+      paper: z
+        .strictObject({
+          outcome: z
+            .enum(['same', 'other-version', 'differs', 'not-compared'])
+            .describe(
+              'Byte for byte what the record gives; drawn by another version, and its words and figures are those of the record; not what the record gives; or not compared, because the record is not as it was sealed.',
+            ),
+          detail: z.string().describe('What was seen, in words.'),
+        })
+        .nullable()
+        .describe('The paper (PDF) that the record was found in; null where the file is the record itself.'),
       ...worth,
       checks: z.array(check).describe('The checks, in this order.'),
       signatures: z
@@ -166,7 +178,11 @@ const checkOf = ({ open, ...seen }: Check): z.infer<typeof check> => ({
   ...(open === undefined ? {} : { open: [...open] }),
 });
 
-export const verifiedRecord = (file: string, report: VerificationReport): VerifyAnswer => {
+export const verifiedRecord = (
+  file: string,
+  report: VerificationReport,
+  paper: { readonly outcome: HeldPaper['outcome'] | 'not-compared'; readonly detail: string } | null = null,
+): VerifyAnswer => {
   const { verdict: found, record, checks, signatures, withheld: missing } = report;
   return {
     form: 'plugmark/verify/1',
@@ -175,6 +191,7 @@ export const verifiedRecord = (file: string, report: VerificationReport): Verify
     verdict: found,
     job: record?.job ?? null,
     station: record?.station ?? null,
+    paper,
     sources: record?.summary.sources ?? null,
     figures: record?.summary.figures ?? null,
     outOfOrder: record === null ? null : (record.summary.outOfOrder ?? []),

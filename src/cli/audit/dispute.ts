@@ -12,14 +12,13 @@ import { bearingOn } from '../../package/station-entries.ts';
 import { isWithheld } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
-import { disputePaper } from '../../report/dispute.ts';
+import { DISPUTE_PAPER, disputePaper } from '../../report/dispute.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import type { Asked } from '../declare/filters.ts';
 import { askedFor } from '../evidence/package.ts';
 import { counted, madeLines } from '../evidence/package-text.ts';
 import { keptFrom, writePackage } from '../evidence/write-package.ts';
 import { programVersion } from '../help/version.ts';
-import { now } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -33,8 +32,6 @@ interface DisputeOptions extends Scope, Pick<Asked, 'vin' | 'plate' | 'fleet' | 
   /** Commander's reading of `--no-papers`. */
   readonly papers?: boolean;
 }
-
-const PAPER = 'dispute.pdf';
 
 /** The file on one claim about one vehicle: a package of its jobs, with a paper that says what was known when. */
 export function dispute(options: DisputeOptions): Promise<ExitCode> {
@@ -50,25 +47,27 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
       entries,
       jobsOpened.map(({ state }) => state),
     );
+    const given = ofTheseAlone(bearing, new Set(jobs.map(({ job }) => job)));
     const made = await writePackage(stationFolder, options.out, {
       purpose: 'dispute',
       claim,
       asked: askedFor(options),
       jobs,
       since,
-      stationEntries: ofTheseAlone(bearing, new Set(jobs.map(({ job }) => job))),
+      stationEntries: given,
       without: new Set(),
       papers: options.papers !== false,
-      extra: async ({ size, root }) => {
+      // From what the package holds and nothing else, so that whoever has it can hold the paper against it.
+      extra: async ({ log, at }) => {
         const paper = disputePaper({
           claim,
           jobs: jobsOpened,
-          station: { name, entries, impacts: impactsOf(entries) },
-          log: { size, root: toHex(root) },
+          station: { name, entries: given, impacts: impactsOf(given) },
+          log: { size: log.size, root: toHex(log.root) },
           program: `plugmark ${programVersion()}`,
-          madeAt: now(),
+          madeAt: at,
         });
-        return [[PAPER, await writePaper(paper)]];
+        return [[DISPUTE_PAPER, await writePaper(paper)]];
       },
     });
     const lines = [

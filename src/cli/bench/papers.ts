@@ -117,7 +117,12 @@ export const drawnPdf = (recordBytes: Uint8Array, record: JobRecord): Promise<Ui
   pdfOf(modelOf(recordBytes, record), recordBytes, 'own');
 
 const pdfOf = (model: ReportModel, recordBytes: Uint8Array, fonts: FontSources) =>
-  writePdf(model, { recordBytes, recordName: `${model.job}.record.json`, fonts });
+  writePdf(model, {
+    recordBytes,
+    recordName: `${model.job}.record.json`,
+    drawnBy: `plugmark ${programVersion()}`,
+    fonts,
+  });
 
 /** A record that nobody's program would open is not written. */
 function tooLarge(job: string, message: string): ProblemError {

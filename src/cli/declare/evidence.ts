@@ -9,7 +9,7 @@ export const declareEvidence: Declare = (program, run) => {
       .description('checks that a job record, an audit package, or every record in a folder is authentic')
       .argument(
         '<path>',
-        'a record (*.record.json), a package, or a folder of records; - reads the standard input',
+        'a record (*.record.json), its paper (PDF), a package, or a folder of records; - reads the standard input',
       ),
   )
     .option(
@@ -29,13 +29,15 @@ export const declareEvidence: Declare = (program, run) => {
         {
           done: 'authentic, signed by somebody you trust; a single record is complete and proven too',
           failed:
-            'not authentic; or a single record that is not complete, or rests on simulated or replayed figures',
+            'not authentic; a single record that is not complete, or rests on simulated or replayed figures; or a paper that is not what its record gives',
           badInput: 'not readable as a record or a package',
           untrusted: 'as it was sealed, but the signer is not on your trust list',
-          otherRules: 'authentic, but judged by rules that this version does not know',
+          otherRules:
+            'authentic, but judged by rules that this version does not know; or a paper that another version drew',
         },
         'plugmark verify J-1001.record.json --trust trusted-keys.json',
         'plugmark verify J-1001.record.json --policy insurer.policy',
+        'plugmark verify J-1001.pdf --trust trusted-keys.json',
         'plugmark verify records/',
       ),
     )
@@ -97,7 +99,7 @@ export const declareEvidence: Declare = (program, run) => {
     );
   program
     .command('time-stamp')
-    .description('fetches a trusted time stamp (RFC 3161) for a record; needs openssl')
+    .description('fetches a trusted time stamp (RFC 3161) for a record')
     .argument('<file>', 'the record')
     .requiredOption('--authority <url>', 'address of the time-stamping authority')
     .requiredOption('--ca <file>', 'the certificates of the authority (PEM)')
@@ -220,6 +222,7 @@ const declareKeys: Declare = (program, run) => {
   scope(keys.command('rotate').description('makes a new key for the station; the old one vouches for it'))
     .option('--lost', 'the old key is lost or not to be trusted, and cannot vouch for the new one')
     .option('--because <text>', 'with --lost: what happened')
+    .option('--even-so', 'also where records here are of entries that the log lost, and have no proof then')
     .option('--keep', 'keep the file of the old key, under a passphrase; it is destroyed unless given')
     .addHelpText('after', closing({}, 'plugmark keys rotate'))
     .action((options) => run(async () => (await import('../station/rotate.ts')).rotateKey(options))());

@@ -1,9 +1,12 @@
+/** The papers of a package, drawn from its records on all cores: to be written, or to be held against those that are there. */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { z } from 'zod';
 import { openRecord } from '../../evidence/record.ts';
 import { onAllCores } from '../../files/threads.ts';
 import { put } from '../../package/folder.ts';
 import { type PackageFile, packageFilesSchema, paperPath, recordPath } from '../../package/format.ts';
+import { type HeldPaper, heldPaper } from '../../report/held/paper.ts';
 import { drawnPdf } from '../bench/papers.ts';
 import { folderToWrite } from './package-folder.ts';
 
@@ -24,50 +27,59 @@ export interface ToDraw {
   readonly paper: string;
 }
 
-/** Draws the papers of the records that a package holds already, on all cores. */
-export const drawPackagePapers = (
+/** Draws the papers of the records that a package holds already. */
+export async function drawPackagePapers(
   folder: string,
   jobs: readonly string[],
   take: (files: readonly PackageFile[]) => void,
-): Promise<void> =>
-  draw(
-    { folder, write: true },
-    jobs.map((job) => ({ record: recordPath(job), paper: paperPath(job) })),
-    take,
-  );
-
-/** What the papers of a package have to be, drawn anew and written nowhere. */
-export const papersAnew = (
-  folder: string,
-  papers: readonly ToDraw[],
-  take: (files: readonly PackageFile[]) => void,
-): Promise<void> => draw({ folder, write: false }, papers, take);
-
-export interface Drawing {
-  readonly folder: string;
-  readonly write: boolean;
-}
-
-async function draw(
-  drawing: Drawing,
-  papers: readonly ToDraw[],
-  take: (files: readonly PackageFile[]) => void,
 ): Promise<void> {
+  const papers = jobs.map((job) => ({ record: recordPath(job), paper: paperPath(job) }));
   if (papers.length > FEW)
-    return onAllCores({ ...THREAD, workerData: drawing }, papers, (answer) =>
+    return onAllCores({ ...THREAD, workerData: { folder, write: true } }, papers, (answer) =>
       take(packageFilesSchema.parse(answer)),
     );
-  for (const one of papers) take([await drawPackagePaper(drawing, one)]);
+  for (const one of papers) take([await drawPackagePaper(folder, one)]);
+}
+
+const heldPapersSchema = z.array(
+  z.strictObject({
+    path: z.string(),
+    held: z.strictObject({ outcome: z.enum(['same', 'other-version', 'differs']), detail: z.string() }),
+  }),
+);
+type HeldFile = { readonly path: string; readonly held: HeldPaper };
+
+/** Draws them anew and holds those that are there against them. */
+export async function holdPackagePapers(
+  folder: string,
+  papers: readonly ToDraw[],
+  progress: (done: number) => void,
+): Promise<readonly HeldFile[]> {
+  const held: HeldFile[] = [];
+  const take = (some: readonly HeldFile[]) => {
+    held.push(...some);
+    progress(held.length);
+  };
+  if (papers.length > FEW)
+    await onAllCores({ ...THREAD, workerData: { folder, write: false } }, papers, (answer) =>
+      take(heldPapersSchema.parse(answer)),
+    );
+  else for (const one of papers) take([await holdPackagePaper(folder, one)]);
+  return held;
 }
 
 /** Draws one from the record as it is in the package: a paper never says more than its record. */
-export async function drawPackagePaper(
-  { folder, write }: Drawing,
-  { record, paper }: ToDraw,
-): Promise<PackageFile> {
+export const drawPackagePaper = async (folder: string, one: ToDraw): Promise<PackageFile> =>
+  put(folderToWrite(folder), one.paper, await drawn(folder, one));
+
+export const holdPackagePaper = async (folder: string, one: ToDraw): Promise<HeldFile> => ({
+  path: one.paper,
+  held: heldPaper(await readFile(join(folder, one.paper)), await drawn(folder, one)),
+});
+
+async function drawn(folder: string, { record }: ToDraw): Promise<Uint8Array> {
   const bytes = await readFile(join(folder, record));
   const opened = openRecord(bytes);
   if (!opened.ok) throw new Error(`the record ${record} cannot be opened`);
-  const to = write ? folderToWrite(folder) : { write: () => Promise.resolve() };
-  return put(to, paper, await drawnPdf(bytes, opened.value.record));
+  return drawnPdf(bytes, opened.value.record);
 }

@@ -1,13 +1,8 @@
-import { impactsOf } from '../../audit/impact-state.ts';
-import type { SignedCheckpoint } from '../../evidence/checkpoint.ts';
-import type { StationEntry } from '../../evidence/log.ts';
-import { toHex } from '../../evidence/platform/bytes.ts';
 import { type Kinds, withoutKinds } from '../../evidence/sharing.ts';
-import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
+import type { PackageIndex } from '../../package/format.ts';
 import type { NewFile } from '../../package/make.ts';
 import { ProblemError } from '../../problem.ts';
-import { vehiclesCsv } from '../../report/impact-csv.ts';
-import { impactPaper } from '../../report/impact-paper.ts';
+import { type ForPeople, impactFiles } from '../../report/held/package-papers.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import { answersTo, filterOf } from '../audit/ask.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
@@ -54,7 +49,11 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
       stationEntries: stationFolder.log.stationEntries(),
       without,
       papers: options.papers !== false,
-      extra: (log) => impactFiles(withoutKinds(stationFolder.log.stationEntries(), without), numbers, log),
+      extra: ({ log }) => {
+        const entries = withoutKinds(stationFolder.log.stationEntries(), without);
+        const files = impactFiles(entries, numbers, { log, program: `plugmark ${programVersion()}` });
+        return Promise.all(files.map(written));
+      },
     });
     print(madeLines(options.out, made));
     return EXIT.done;
@@ -72,19 +71,7 @@ export const askedFor = (options: Asked): PackageIndex['asked'] =>
     ]),
   );
 
-/** The papers of impact assessments that touch these jobs, as "plugmark impact show --out" writes them. */
-async function impactFiles(
-  entries: readonly StationEntry[],
-  jobs: ReadonlySet<string>,
-  { size, root }: SignedCheckpoint,
-): Promise<readonly NewFile[]> {
-  const files: NewFile[] = [];
-  for (const one of impactsOf(entries)) {
-    if (!one.items.some(({ job }) => jobs.has(job))) continue;
-    const stem = `${PACKAGE_FILES.impacts}/${one.assessment}`;
-    const context = { log: { size, root: toHex(root) }, program: `plugmark ${programVersion()}` };
-    files.push([`${stem}.pdf`, await writePaper(impactPaper(one, context))]);
-    files.push([`${stem}.vehicles.csv`, Buffer.from(vehiclesCsv(one))]);
-  }
-  return files;
-}
+const written = async ({ path, content }: ForPeople): Promise<NewFile> => [
+  path,
+  typeof content === 'string' ? Buffer.from(content) : await writePaper(content),
+];

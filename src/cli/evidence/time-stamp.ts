@@ -1,16 +1,18 @@
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { randomBytes } from 'node:crypto';
 import { asSealed, MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
+import type { TokenFault } from '../../evidence/time-token.ts';
 import type { TrustedTime } from '../../evidence/trust.ts';
 import { inputName, readBytes } from '../../files/input.ts';
 import { writeNew } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
-import { openssl } from './openssl.ts';
 
 const MAX_TOKEN_BYTES = 1 << 20;
 const ANSWER_WITHIN_MS = 20_000;
+const NONCE_BYTES = 8;
+
+/** Large, and asked for by few. */
+const library = () => import('../../evidence/time-token.ts');
 
 /**
  * Asks a time-stamping authority (RFC 3161) for a token over a record as it was sealed, so that it holds with any texts
@@ -24,24 +26,20 @@ export async function timeStamp(
   if (inputName(file) !== file)
     throw refused(file, 'a time stamp is kept beside its record, so the record must be a file');
   const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
-  const folder = await mkdtemp(join(tmpdir(), 'plugmark-'));
-  try {
-    const query = join(folder, 'query.tsq');
-    const data = await sealedIn(folder, bytes);
-    const made = await openssl('ts', '-query', '-data', data, '-sha256', '-cert', '-out', query);
-    if (!made.ok) throw refused(authority, 'openssl could not make the request');
-    const token = `${file}.tsr`;
-    const answer = join(folder, 'answer.tsr');
-    await writeFile(answer, await asked(authority, await readFile(query)));
-    const held = await openssl('ts', '-verify', '-queryfile', query, '-in', answer, '-CAfile', ca);
-    if (!held.ok) throw refused(authority, 'its answer does not hold');
-    const { at } = await tokenIn(answer);
-    writeNew(token, await readFile(answer));
-    process.stdout.write(`${safeLine(token)}: stamped before ${at}.\n`);
-    return EXIT.done;
-  } finally {
-    await rm(folder, { recursive: true });
-  }
+  const authorities = await certificates(ca);
+  const { readTimeToken, timeQuery } = await library();
+  const sealed = asWasSealed(bytes);
+  // The first bit is clear, and the first byte is not empty: the number is written in one way.
+  const nonce = randomBytes(NONCE_BYTES);
+  nonce[0] = ((nonce[0] ?? 0) & 0x3f) | 0x40;
+  const answer = await asked(authority, await timeQuery(sealed, nonce));
+  const token = await readTimeToken(answer, authorities, [sealed]);
+  if (typeof token === 'string') throw refused(authority, `its answer does not hold: ${WHY[token]}`);
+  if (token.nonce !== nonce.toString('hex')) throw refused(authority, 'it answered another question');
+  const kept = `${file}.tsr`;
+  writeNew(kept, answer);
+  process.stdout.write(`${safeLine(kept)}: stamped before ${token.before}.\n`);
+  return EXIT.done;
 }
 
 /** What the token says about the record, as the file is or as it was sealed; null where nobody asked. */
@@ -56,58 +54,59 @@ export async function trustedTime(
       message: 'nothing says which authority to believe',
       next: 'Give its certificates with --ca FILE.',
     });
-  await readBytes(time, 'time stamp', MAX_TOKEN_BYTES);
-  const folder = await mkdtemp(join(tmpdir(), 'plugmark-'));
-  try {
-    const given = join(folder, 'given');
-    await writeFile(given, bytes);
-    for (const data of [given, await sealedIn(folder, bytes)])
-      if ((await openssl('ts', '-verify', '-data', data, '-in', time, '-CAfile', ca)).ok) {
-        const { at: before, hash } = await tokenIn(time);
-        if (!SAFE_HASHES.has(hash))
-          return { before: null, detail: `The time stamp is over a hash by ${hash}, which can be forged.` };
-        const detail = `An authority that you named saw this record before ${before}.`;
-        return { before, detail, ofWholeFile: data === given };
-      }
-    return {
-      before: null,
-      detail: 'The time stamp does not belong to this record, or nobody you named made it.',
-    };
-  } finally {
-    await rm(folder, { recursive: true });
-  }
+  const answer = await readBytes(time, 'time stamp', MAX_TOKEN_BYTES);
+  const { readTimeToken } = await library();
+  const token = await readTimeToken(answer, await certificates(ca), [bytes, asWasSealed(bytes)]);
+  if (typeof token === 'string')
+    return { before: null, detail: `The time stamp does not hold: ${WHY[token]}.` };
+  const { before, policy, over } = token;
+  return {
+    before,
+    detail: `An authority that you named saw this record before ${before}, under its policy ${policy}.`,
+    ofWholeFile: over === 0,
+  };
 }
 
-/** The record as it was sealed, in a file of the folder; whatever else it is as it is. */
-async function sealedIn(folder: string, bytes: Uint8Array): Promise<string> {
-  const path = join(folder, 'sealed');
+const WHY: Readonly<Record<TokenFault, string>> = {
+  unreadable: 'it is no time stamp that can be read',
+  'not-granted': 'the authority refused to stamp',
+  'weak-hash': 'it rests on a hash that can be forged, such as SHA-1',
+  'other-data': 'it does not belong to this record',
+  'not-signed': 'its signature does not hold',
+  'not-trusted': 'nobody you named made it, or the certificate was not valid at its time',
+  'not-bound': 'it does not say which certificate signed it',
+  'not-for-time': 'the certificate that signed it is not for stamping times alone',
+};
+
+/** The certificates that the reader believes, as PEM. Problem: `time-ca`. */
+async function certificates(file: string): Promise<string> {
+  const pem = Buffer.from(await readBytes(file, 'certificates', MAX_TOKEN_BYTES)).toString('latin1');
+  const { areCertificates } = await library();
+  if (areCertificates(pem)) return pem;
+  throw new ProblemError({
+    code: 'time-ca',
+    where: file,
+    message: 'there is no certificate here',
+    next: 'Give the certificates of the authority as PEM.',
+  });
+}
+
+/** The record as it was sealed; whatever else it is as it is. */
+function asWasSealed(bytes: Uint8Array): Uint8Array {
   const opened = openRecord(bytes);
-  await writeFile(path, opened.ok ? asSealed(opened.value) : bytes);
-  return path;
+  return opened.ok ? asSealed(opened.value) : bytes;
 }
 
-/** Nobody can make two records of one such hash. By SHA-1 somebody can: a stamp over one would hold for the other. */
-const SAFE_HASHES: ReadonlySet<string> = new Set(['sha256', 'sha384', 'sha512']);
-
-/** The time (ISO) in a token that holds, and by which hash it names what it is over. */
-async function tokenIn(token: string): Promise<{ readonly at: string; readonly hash: string }> {
-  const { out } = await openssl('ts', '-reply', '-in', token, '-text');
-  const at = Date.parse(/^Time stamp: (.+)$/m.exec(out)?.[1] ?? '');
-  const hash = /^Hash Algorithm: (\S+)$/m.exec(out)?.[1];
-  if (Number.isNaN(at) || hash === undefined) throw refused(token, 'the time in it cannot be read');
-  return { at: new Date(at).toISOString(), hash };
-}
-
-async function asked(authority: string, query: Buffer): Promise<Buffer> {
+async function asked(authority: string, query: Uint8Array): Promise<Uint8Array> {
   try {
     const response = await fetch(authority, {
       method: 'POST',
       headers: { 'content-type': 'application/timestamp-query' },
-      body: query,
+      body: Buffer.from(query),
       signal: AbortSignal.timeout(ANSWER_WITHIN_MS),
     });
     if (!response.ok) throw refused(authority, `it answered with ${response.status}`);
-    return Buffer.from(await response.arrayBuffer());
+    return new Uint8Array(await response.arrayBuffer());
   } catch (cause) {
     if (cause instanceof ProblemError) throw cause;
     throw refused(authority, 'it cannot be reached');

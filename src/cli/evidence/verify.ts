@@ -1,8 +1,8 @@
 import { stat } from 'node:fs/promises';
-import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import { verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { isPdf } from '../../report/held/pdf-file.ts';
 import { VERIFICATION } from '../../report/verification.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedRecord } from '../answers/verify.ts';
@@ -17,6 +17,7 @@ import { reportLines } from './report-lines.ts';
 import { trustedTime } from './time-stamp.ts';
 import { verifyFolder } from './verify-folder.ts';
 import { verifyPackageFolder } from './verify-package.ts';
+import { MAX_PAPER_BYTES, verifyPaper } from './verify-paper.ts';
 
 export interface VerifyOptions {
   readonly trust?: string;
@@ -40,7 +41,8 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
   const namesLogs = (policy?.policy.logs.length ?? 0) > 0;
   if (fault !== null && !namesLogs) process.stderr.write(`${safeLine(fault)}\n`);
   if (await isFolder(path)) return verifyFolder(path, { ...options, trust, policy });
-  const bytes = await readBytes(path, 'record', MAX_RECORD_BYTES);
+  const bytes = await readBytes(path, 'record', MAX_PAPER_BYTES);
+  if (isPdf(bytes)) return verifyPaper(path, bytes, { ...options, trust, policy });
   const time = await trustedTime(bytes, options);
   const report = verifyRecord(
     bytes,

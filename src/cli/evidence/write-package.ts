@@ -11,6 +11,7 @@ import type { PackageIndex } from '../../package/format.ts';
 import { type Contents, makePackage, type NewFile } from '../../package/make.ts';
 import { type PersonalKind, WITHHELD } from '../../personal.ts';
 import { jobsCsv } from '../../report/ask-csv.ts';
+import { READ_ME, readMe } from '../../report/read-me.ts';
 import { purposeText } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { programVersion } from '../help/version.ts';
@@ -24,7 +25,6 @@ import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
 import { emptyFolder } from './package-folder.ts';
 import { drawPackagePapers } from './package-papers.ts';
-import { READ_ME, readMe } from './package-text.ts';
 
 interface Wanted
   extends Pick<Contents, 'purpose' | 'claim' | 'asked' | 'since' | 'stationEntries' | 'without'> {
@@ -32,7 +32,10 @@ interface Wanted
   /** Each record for people as well. */
   readonly papers: boolean;
   /** Files for people beside those of every package. */
-  readonly extra: (log: SignedCheckpoint) => Promise<readonly NewFile[]>;
+  readonly extra: (made: {
+    readonly log: SignedCheckpoint;
+    readonly at: string;
+  }) => Promise<readonly NewFile[]>;
 }
 
 export async function writePackage(
@@ -43,6 +46,7 @@ export async function writePackage(
   const out = await emptyFolder(folder);
   const station = stateOf(stationFolder);
   const key = await currentKey(stationFolder.folder, station);
+  const at = now();
   return makePackage(
     {
       station,
@@ -60,10 +64,10 @@ export async function writePackage(
       extra: async (log) => [
         ['jobs.csv', Buffer.from(jobsCsv(wanted.jobs.map((job) => withheldFrom(job, wanted.without))))],
         [READ_ME, Buffer.from(readMe(station.name, key.kid, purposeText(wanted)))],
-        ...(await extra(log)),
+        ...(await extra({ log, at })),
       ],
     },
-    { at: now(), version: programVersion(), progress },
+    { at, version: programVersion(), progress },
   );
 }
 

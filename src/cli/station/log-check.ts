@@ -1,6 +1,8 @@
 /** The log held against every checkpoint that is at hand, and what is to be said where it does not go on from one. */
+import { existsSync } from 'node:fs';
 
 import type { TextFault } from '../../../db/check-texts.ts';
+import type { StationKey } from '../../../db/keyfile.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { type Finding, heldAgainst } from '../../evidence/kept-checkpoints.ts';
 import { toBase64 } from '../../evidence/platform/bytes.ts';
@@ -14,10 +16,11 @@ import { checkedLog } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { stamp } from './clock.ts';
-import { inRecords, isStated, type Kept, lastCheckpoint, logNow } from './one-history.ts';
+import { inRecords, isStated, type Kept, lastCheckpoint, logNow, recordsApart } from './one-history.ts';
 import { type Scope, withStationFolder } from './scope.ts';
-import { newCheckpoint, signerOf } from './sign-log.ts';
+import { newCheckpoint } from './sign-log.ts';
 import { recordStation, type StationFolder, stateOf } from './station.ts';
+import { currentKey, keyPath } from './station-keys.ts';
 
 /**
  * Reads the whole log and holds it against checkpoints: those that an auditor kept (or records, which hold one each), and
@@ -80,13 +83,14 @@ const besideTheLog = (stationFolder: StationFolder, state: StationState): readon
 export function stateLoss(options: Scope & { readonly because: string }): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
     const state = stateOf(stationFolder);
-    const signer = await signerOf(stationFolder, state);
+    const key = await keyHere(stationFolder, state);
     const own = stationFolder.log.checkpoints().map((note) => ({
       checkpoint: orThrow(readCheckpoint(note, 'a checkpoint of the station')),
     }));
     const lost = [...own, ...besideTheLog(stationFolder, state)].filter(({ checkpoint }) => {
       const [finding] = findings(stationFolder, [checkpoint]);
-      const isGone = finding?.kind === 'cut' || finding?.kind === 'diverged';
+      // A lost entry may have named the key that signed it.
+      const isGone = finding !== undefined && ['cut', 'diverged', 'not-signed'].includes(finding.kind);
       return isGone && !isStated(checkpoint, state);
     });
     if (lost.length === 0)
@@ -103,14 +107,32 @@ export function stateLoss(options: Scope & { readonly because: string }): Promis
       [{ type: 'entries-lost', checkpoints, because: options.because }],
       stamp(),
     );
-    await newCheckpoint(stationFolder, { ...signer, state: stateOf(stationFolder) });
+    if (key !== null) await newCheckpoint(stationFolder, { key, state: stateOf(stationFolder) });
+    const apart = recordsApart(stationFolder.folder, logNow(stationFolder, state)).length;
     const most = Math.max(...checkpoints.map(({ size }) => size));
     print([
       `Stated in the log: it had ${most} entries once, and went on without some of them. Every later record says so.`,
       'An auditor who kept a checkpoint of the lost entries will find that the log does not go on from it.',
+      ...(apart === 0
+        ? []
+        : [
+            `${apart} record${apart === 1 ? ' here is' : 's here are'} of the lost entries, and good as long as the key is not changed: no proof from the log can be made for them later. Stamp each of them before: plugmark time-stamp RECORD`,
+          ]),
+      ...(key === null
+        ? [
+            'The key that this log names is not here, so that nothing was signed. Make a new one: plugmark keys rotate --lost',
+          ]
+        : []),
     ]);
     return EXIT.done;
   });
+}
+
+/** Null where the log is older than the last change of the key: its key was destroyed then. */
+async function keyHere({ folder }: StationFolder, state: StationState): Promise<StationKey | null> {
+  const kid = state.keys.at(-1)?.kid ?? '';
+  const isGone = state.revoked.has(kid) || !existsSync(keyPath(folder, 'station', kid));
+  return isGone ? null : await currentKey(folder, state);
 }
 
 const MOST_TEXTS = 10;

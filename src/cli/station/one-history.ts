@@ -80,19 +80,31 @@ function newestRecord(folder: string, now: LogNow): readonly Kept[] {
 export const inRecords = (folder: string, now: LogNow): readonly Kept[] =>
   recordsIn(folder).flatMap((path) => inRecord(path, now));
 
+/** Records of this log that lie beside it and are not in it as it is now: of entries that it lost. */
+export const recordsApart = (folder: string, now: LogNow): readonly string[] =>
+  recordsIn(folder).filter((path) => {
+    const [finding] = heldAgainst(
+      now,
+      checkpointIn(path).map(({ checkpoint }) => checkpoint),
+    );
+    return finding !== undefined && finding.kind !== 'extends' && finding.kind !== 'other-log';
+  });
+
 export const recordsIn = (folder: string): readonly string[] =>
   readdirSync(folder)
     .filter((name) => name.endsWith(RECORD_END))
     .map((name) => join(folder, name));
 
 /** A record of another station, or one that nobody can read, says nothing of this log. */
-export function inRecord(path: string, { origin, keys }: LogNow): readonly Kept[] {
+export const inRecord = (path: string, { origin, keys }: LogNow): readonly Kept[] =>
+  checkpointIn(path).filter(({ checkpoint }) => checkpoint.origin === origin && isSignedBy(checkpoint, keys));
+
+function checkpointIn(path: string): readonly Kept[] {
   const found = statSync(path, { throwIfNoEntry: false });
   if (found?.isFile() !== true || found.size > MAX_RECORD_BYTES) return [];
   const note = noteIn(readFileSync(path));
   const read = readCheckpoint(note ?? '', path);
-  const isOwn = read.ok && read.value.origin === origin && isSignedBy(read.value, keys);
-  return isOwn ? [{ where: path, checkpoint: read.value }] : [];
+  return read.ok ? [{ where: path, checkpoint: read.value }] : [];
 }
 
 /** The checkpoint is signed by itself, so that nothing else of the record need be checked. */

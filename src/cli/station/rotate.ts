@@ -16,7 +16,7 @@ import { stamp } from './clock.ts';
 import { noPassphrase, problem } from './keys.ts';
 import { laterLog } from './log.ts';
 import { findings } from './log-check.ts';
-import { inRecords, logNow, refuseTurned } from './one-history.ts';
+import { inRecords, logNow, recordsApart, refuseTurned } from './one-history.ts';
 import { type Scope, withStationFolder } from './scope.ts';
 import { newCheckpoint } from './sign-log.ts';
 import { recordStation, type StationFolder, stateOf } from './station.ts';
@@ -25,12 +25,19 @@ import { TRUST_FILE } from './station-log.ts';
 
 /** Makes a new key for the station; the old one names it, unless it was lost or is not to be believed. */
 export function rotateKey(
-  options: Scope & { readonly lost?: true; readonly because?: string; readonly keep?: true },
+  options: Scope & {
+    readonly lost?: true;
+    readonly because?: string;
+    readonly keep?: true;
+    readonly evenSo?: true;
+  },
 ): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
     const { folder } = stationFolder;
     const before = stateOf(stationFolder);
     refuseTurned(stationFolder, before);
+    const apart = recordsApart(folder, logNow(stationFolder, before));
+    if (apart.length > 0 && options.evenSo !== true) throw leftBehind(apart);
     const old = options.lost === true ? null : await currentKey(folder, before);
     const oldFile = keyPath(folder, 'station', before.keys.at(-1)?.kid ?? '');
     const keeping = options.keep === true ? await lockedUnder(oldFile, old) : null;
@@ -73,6 +80,14 @@ export function rotateKey(
     return EXIT.done;
   });
 }
+
+/** Nothing is changed before somebody has read this. */
+const leftBehind = (records: readonly string[]) =>
+  problem(
+    'records-left-behind',
+    `${records.length} record${records.length === 1 ? '' : 's'} here (${safeLine(records[0] ?? '')}) are of entries that the log lost: once their key has ended no proof from the log can be made for them, and whoever has the new trust list will not trust them`,
+    'Stamp each of them first: plugmark time-stamp RECORD. Then run the command again with --even-so.',
+  );
 
 /** Puts the old key under a passphrase once the new one is there; asks before anything is changed. */
 async function lockedUnder(file: string, key: StationKey | null): Promise<() => void> {

@@ -13,9 +13,10 @@ export interface Signer {
   readonly key: StationKey;
 }
 
-/** Asks for the passphrase of the key where it has one. */
-export async function signerOf({ folder }: StationFolder, state: StationState): Promise<Signer> {
-  return { state, key: await currentKey(folder, state) };
+/** Asks for the passphrase of the key where it has one. A log that was turned has no signer, whatever key it names. */
+export async function signerOf(stationFolder: StationFolder, state: StationState): Promise<Signer> {
+  refuseTurned(stationFolder, state);
+  return { state, key: await currentKey(stationFolder.folder, state) };
 }
 
 /** A checkpoint that nobody has kept yet. */

@@ -8,10 +8,11 @@ import { z } from 'zod';
 import { openStationLog } from '../../../db/log.ts';
 import { createWitnessFile, openWitnessFile } from '../../../db/witness.ts';
 import { readCheckpoint, signCheckpoint } from '../../../src/evidence/checkpoint.ts';
-import { publicJwk } from '../../../src/evidence/jwk.ts';
+import { keyBytes, publicJwk } from '../../../src/evidence/jwk.ts';
 import { heldAgainst } from '../../../src/evidence/kept-checkpoints.ts';
 import { treeRoot } from '../../../src/evidence/merkle.ts';
-import { ed25519Holds, signed, verifierKey } from '../../../src/evidence/note.ts';
+import { verifierKey } from '../../../src/evidence/note.ts';
+import { holds, sign } from '../../../src/evidence/platform/signature.ts';
 import type { JobEvent } from '../../../src/job/event.ts';
 import { orThrow } from '../../../src/result.ts';
 import { LOG_KEY, logOf } from '../../serve/logs.ts';
@@ -110,7 +111,7 @@ function cryptoS(): number {
   const message = Buffer.alloc(200, 7);
   const jwk = publicJwk(LOG_KEY);
   const startMs = performance.now();
-  for (let i = 0; i < 2000; i++) ed25519Holds(message, signed(message, LOG_KEY), jwk);
+  for (let i = 0; i < 2000; i++) holds(keyBytes(jwk), message, sign(message, LOG_KEY));
   return (performance.now() - startMs) / 2000 / 1000;
 }
 

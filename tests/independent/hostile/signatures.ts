@@ -1,11 +1,11 @@
 /** Headers and signatures that a forger, or a station itself, could put there. */
-import { sign } from 'node:crypto';
 import { canonical, canonicalBytes } from '../../../src/evidence/canonical.ts';
 import { originOf } from '../../../src/evidence/checkpoint.ts';
 import { publicJwk, thumbprint } from '../../../src/evidence/jwk.ts';
 import { addSignature } from '../../../src/evidence/jws.ts';
 import { keyId } from '../../../src/evidence/note.ts';
 import { fromBase64url, toBase64url } from '../../../src/evidence/platform/bytes.ts';
+import { sign } from '../../../src/evidence/platform/signature.ts';
 import { fileOf, jwsOf, withHeader } from '../../evidence/forge.ts';
 import { AT, kidOf, logOf, seal, station, stranger, wholeJob } from '../../evidence/sample-job.ts';
 import { contentOf, forged } from './forged.ts';
@@ -32,7 +32,7 @@ export const headers = () => {
   const header: Record<string, unknown> = JSON.parse(String(fromBase64url(first.protected)));
   const resigned = (raw: string) => {
     const head = toBase64url(raw);
-    const mark = sign(null, Buffer.from(`${head}.${jws.payload}`), station.privateKey).toString('base64url');
+    const mark = toBase64url(sign(Buffer.from(`${head}.${jws.payload}`), station.privateKey));
     return fileOf({ ...jws, signatures: [{ ...first, protected: head, signature: mark }, second] });
   };
   const entries = Object.entries(changes);

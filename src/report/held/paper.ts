@@ -1,0 +1,82 @@
+/**
+ * A paper held against the one that its record gives: the same version of the program gives every byte again. Of a paper by
+ * another version the words and figures are compared, and what is drawn is not.
+ */
+import { type Check, doubtful, failed, passed } from '../../evidence/check.ts';
+import { type PaperFile, readPaper } from './pdf-file.ts';
+
+const NAME = 'paper';
+
+/** `other-version`: its words and figures were compared, and nothing else of it. */
+export interface HeldPaper {
+  readonly outcome: 'same' | 'other-version' | 'differs';
+  readonly detail: string;
+}
+
+/** `anew` is what this program draws from the record that belongs to the paper. */
+export function heldPaper(given: Uint8Array, anew: Uint8Array): HeldPaper {
+  if (isSame(given, anew))
+    return { outcome: 'same', detail: 'The pages are what the record gives, byte for byte.' };
+  const [its, ours] = [readPaper(given), readPaper(anew)];
+  if (ours === null) throw new Error('this program does not read its own papers');
+  const pages = its?.pages() ?? null;
+  if (its === null || pages === null)
+    return differs(
+      'The file is not as plugmark writes papers: another program wrote it or wrote it again, and could show anything.',
+    );
+  const byAnother = its.drawnBy !== ours.drawnBy;
+  return heldTexts(pages.flat(), ours.pages()?.flat() ?? [], byAnother ? its : null);
+}
+
+const differs = (detail: string): HeldPaper => ({ outcome: 'differs', detail });
+
+function heldTexts(its: readonly string[], ours: readonly string[], by: PaperFile | null): HeldPaper {
+  const at = its.findIndex((text, i) => text !== ours[i]);
+  const isAlike = at < 0 && its.length === ours.length;
+  if (by === null)
+    return isAlike
+      ? differs('Its words are those of the record, and something else of the file was changed.')
+      : differs(
+          `It says "${short(its[at])}" where the record gives "${short(ours[at < 0 ? its.length : at])}".`,
+        );
+  const drawn = `${by.drawnBy === '' ? 'another program' : by.drawnBy} drew it`;
+  if (isAlike)
+    return {
+      outcome: 'other-version',
+      detail: `${drawn}: every word and figure is what the record gives; lines and shades were NOT compared.`,
+    };
+  const [strange, ...more] = figuresOnlyIn(its, ours);
+  if (strange !== undefined)
+    return differs(
+      `${drawn}, and it has figures that the record does not give: "${short(strange)}"${more.length === 0 ? '' : ` and ${more.length} more`}.`,
+    );
+  return {
+    outcome: 'other-version',
+    detail: `${drawn}: it has other words, and every figure and verdict on it is one that the record gives; which of them is in which place, and what is drawn, was NOT compared.`,
+  };
+}
+
+/** Figures, and words in capitals, which verdicts are. */
+const FIGURE = /[\p{L}\p{N}.:/-]*\p{N}[\p{L}\p{N}]*|\b\p{Lu}{2,}\b/gu;
+const PAGE_NUMBER = /^Page \d+ of \d+$/;
+
+/** What only the first have. */
+export function figuresOnlyIn(its: readonly string[], ours: readonly string[]): readonly string[] {
+  const figures = (texts: readonly string[]) =>
+    new Set(texts.filter((text) => !PAGE_NUMBER.test(text)).flatMap((text) => text.match(FIGURE) ?? []));
+  const known = figures(ours);
+  return [...figures(its)].filter((figure) => !known.has(figure));
+}
+
+const SHORT = 60;
+const short = (text = '') => (text.length <= SHORT ? text : `${text.slice(0, SHORT)}…`);
+
+function isSame(some: Uint8Array, others: Uint8Array): boolean {
+  return some.length === others.length && some.every((byte, i) => byte === others[i]);
+}
+
+/** What a reader of the paper should know of it before anything else. */
+export function paperCheck({ outcome, detail }: HeldPaper): Check {
+  if (outcome === 'same') return passed(NAME, detail);
+  return outcome === 'differs' ? failed(NAME, detail) : doubtful(NAME, detail);
+}
