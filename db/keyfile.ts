@@ -3,6 +3,7 @@ import { createPrivateKey, generateKeyPairSync, type KeyObject, randomBytes } fr
 import { closeSync, fstatSync, fsyncSync, openSync, readFileSync, unlinkSync, writeSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { type PublicJwk, publicJwk, thumbprint } from '../src/evidence/jwk.ts';
+import type { PrivateKey } from '../src/evidence/platform/signature.ts';
 import { syncFolder, writeNewFile, writeWholeFile } from '../src/files/whole-file.ts';
 import type { Problem } from '../src/problem.ts';
 import { err, ok, type Result } from '../src/result.ts';
@@ -14,13 +15,19 @@ const NOT_OWNER = 0o077;
 
 /** A key pair; `kid` and `jwk` may be given to anybody. */
 export interface StationKey {
-  readonly privateKey: KeyObject;
+  /** In a device where no file holds it. */
+  readonly privateKey: PrivateKey;
   readonly jwk: PublicJwk;
   readonly kid: string;
 }
 
+/** A key pair that lies in a file, or will. */
+export interface FileKey extends StationKey {
+  readonly privateKey: KeyObject;
+}
+
 /** A key that no file holds yet. */
-export function newKey(): StationKey {
+export function newKey(): FileKey {
   return stationKey(generateKeyPairSync('ed25519').privateKey);
 }
 
@@ -92,7 +99,8 @@ export function isLockedKeyFile(path: string): boolean | null {
   return read.error.code === 'key-locked' ? true : null;
 }
 
-function pemOf(key: KeyObject, passphrase: string | null): string {
+function pemOf(key: PrivateKey, passphrase: string | null): string {
+  if ('sign' in key) throw new Error('a key in a device is in no file');
   if (passphrase === null) return key.export({ format: 'pem', type: 'pkcs8' }).toString();
   return encryptedPem(key.export({ format: 'der', type: 'pkcs8' }), passphrase);
 }
@@ -101,7 +109,7 @@ function pemOf(key: KeyObject, passphrase: string | null): string {
  * Reads a key. Problems: `file-unreadable`, `key-open-to-others` (POSIX only), `key-locked` (a passphrase is needed and none was
  * given), `key-passphrase` (it is another), `key-form`.
  */
-export function readKeyFile(path: string, passphrase: string | null = null): Result<StationKey> {
+export function readKeyFile(path: string, passphrase: string | null = null): Result<FileKey> {
   let pem: string;
   try {
     // One descriptor for both, so that what is checked is what is read.
@@ -130,7 +138,7 @@ export function readKeyFile(path: string, passphrase: string | null = null): Res
   return ok(stationKey(key));
 }
 
-function stationKey(privateKey: KeyObject): StationKey {
+function stationKey(privateKey: KeyObject): FileKey {
   const jwk = publicJwk(privateKey);
   return { privateKey, jwk, kid: thumbprint(jwk) };
 }

@@ -39,9 +39,14 @@ const stationKey = keyOfSeed('9d61b19deffd5a60ba844af492ec2cc44449c5697b32691970
 const technicianKey = keyOfSeed('4ccd089b28ff96da9db6c346ec114e0f5b8a319f35aba624da8cf6ed4fb8a6fb');
 const otherKey = keyOfSeed('c5aa8df43f9f837bedb7442f31dcb7b166d38535076f094b85ce3a2e0b4458f7');
 
-export const station: Signer = { privateKey: stationKey, role: 'station', signedAt: AT };
-export const technician: Signer = { privateKey: technicianKey, role: 'technician', signedAt: AT };
-export const stranger: Signer = { privateKey: otherKey, role: 'station', signedAt: AT };
+export const station: FileSigner = { privateKey: stationKey, role: 'station', signedAt: AT };
+export const technician: FileSigner = { privateKey: technicianKey, role: 'technician', signedAt: AT };
+export const stranger: FileSigner = { privateKey: otherKey, role: 'station', signedAt: AT };
+
+/** Whose key lies in memory. */
+interface FileSigner extends Signer {
+  readonly privateKey: KeyObject;
+}
 
 export const kidOf = ({ privateKey }: Signer) => thumbprint(publicJwk(privateKey));
 export const trusting = (...signers: Signer[]): TrustList => ({

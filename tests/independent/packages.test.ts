@@ -10,6 +10,7 @@ import { checkpoint } from '../../src/cli/station/log.ts';
 import { openStationFolder, stateOf } from '../../src/cli/station/station.ts';
 import { currentKey } from '../../src/cli/station/station-keys.ts';
 import { readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
+import type { PrivateKey } from '../../src/evidence/platform/signature.ts';
 import { parseTrustList } from '../../src/evidence/trust.ts';
 import { ProblemError } from '../../src/problem.ts';
 import { orThrow } from '../../src/result.ts';
@@ -148,7 +149,7 @@ describe.skipIf(missing !== null)(
 /** The note with something changed, signed anew. */
 function signed(
   note: string,
-  key: typeof STRANGER,
+  key: PrivateKey,
   change: { readonly origin?: string; readonly size?: number; readonly root?: Buffer } = {},
 ): string {
   const { origin, size, root } = orThrow(readCheckpoint(note, 'note'));

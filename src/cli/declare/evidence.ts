@@ -222,6 +222,11 @@ const declareKeys: Declare = (program, run) => {
   scope(keys.command('rotate').description('makes a new key for the station; the old one vouches for it'))
     .option('--lost', 'the old key is lost or not to be trusted, and cannot vouch for the new one')
     .option('--because <text>', 'with --lost: what happened')
+    .option(
+      '--pkcs11 <module>',
+      'make the new key in a device, by the module (PKCS#11) of its maker; with --token',
+    )
+    .option('--token <label>', 'with --pkcs11: the token, by its label')
     .option('--even-so', 'also where records here are of entries that the log lost, and have no proof then')
     .option('--keep', 'keep the file of the old key, under a passphrase; it is destroyed unless given')
     .addHelpText('after', closing({}, 'plugmark keys rotate'))

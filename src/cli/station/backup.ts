@@ -1,4 +1,3 @@
-import { existsSync } from 'node:fs';
 import { backUpLog, type Checked, restoreLog } from '../../../db/backup.ts';
 import type { Courses } from '../../../db/courses.ts';
 import { stationOf } from '../../evidence/station.ts';
@@ -14,7 +13,7 @@ import { print as printWrapped } from '../terminal/wrapped.ts';
 import { now } from './clock.ts';
 import { folderOf, type Scope } from './scope.ts';
 import { inLogsPlace, openStationFolder, renewTrust } from './station.ts';
-import { keyMissing, keyPath } from './station-keys.ts';
+import { isKeyHere, keyMissing, keyPath } from './station-keys.ts';
 import { logPath, logThere } from './station-log.ts';
 import { ownKeys } from './trust-file.ts';
 
@@ -124,7 +123,7 @@ async function keyAndTrust(folder: string): Promise<readonly string[]> {
     if (kid === undefined) return [];
     await renewTrust(stationFolder);
     const path = keyPath(folder, 'station', kid);
-    if (existsSync(path)) return [];
+    if (isKeyHere(folder, kid)) return [];
     const { message, next } = keyMissing(path);
     return [`${path}: ${message}. ${next}`];
   } catch (cause) {

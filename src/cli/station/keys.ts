@@ -19,10 +19,11 @@ import { listedKeys } from '../answers/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { askSecret, SECRETS } from '../terminal/secret.ts';
+import { print } from '../terminal/wrapped.ts';
 import { stamp } from './clock.ts';
 import { folderOf, type Scope, withStationFolder } from './scope.ts';
 import { openStationFolder, recordStation, type StationFolder, stateOf } from './station.ts';
-import { keyPath, makeKey, orNoKeys, unlocked } from './station-keys.ts';
+import { isKeyHere, keyPath, makeKey, orNoKeys, unlocked } from './station-keys.ts';
 import { stationKeysIn } from './station-log.ts';
 
 /** Fewer can be tried out in an hour by whoever has the file. */
@@ -127,7 +128,13 @@ export function lockKeys(options: Scope & { readonly remove?: true }): Promise<E
   return withStationFolder(options, async (stationFolder) => {
     const { folder } = stationFolder;
     const current = stateOf(stationFolder).keys.at(-1)?.kid ?? '';
-    const kids = [current, ...stationKeysIn(folder).filter((kid) => kid !== current)];
+    const files = stationKeysIn(folder);
+    if (!files.includes(current) && isKeyHere(folder, current))
+      print(['The key of the station is in a device, under its PIN.']);
+    const kids =
+      isKeyHere(folder, current) && !files.includes(current)
+        ? files
+        : [current, ...files.filter((kid) => kid !== current)];
     const keys: (readonly [path: string, key: StationKey])[] = [];
     for (const kid of kids) {
       const path = keyPath(folder, 'station', kid);

@@ -1,5 +1,4 @@
 /** The log held against every checkpoint that is at hand, and what is to be said where it does not go on from one. */
-import { existsSync } from 'node:fs';
 
 import type { TextFault } from '../../../db/check-texts.ts';
 import type { StationKey } from '../../../db/keyfile.ts';
@@ -20,7 +19,7 @@ import { inRecords, isStated, type Kept, lastCheckpoint, logNow, recordsApart } 
 import { type Scope, withStationFolder } from './scope.ts';
 import { newCheckpoint } from './sign-log.ts';
 import { recordStation, type StationFolder, stateOf } from './station.ts';
-import { currentKey, keyPath } from './station-keys.ts';
+import { currentKey, isKeyHere } from './station-keys.ts';
 
 /**
  * Reads the whole log and holds it against checkpoints: those that an auditor kept (or records, which hold one each), and
@@ -131,7 +130,7 @@ export function stateLoss(options: Scope & { readonly because: string }): Promis
 /** Null where the log is older than the last change of the key: its key was destroyed then. */
 async function keyHere({ folder }: StationFolder, state: StationState): Promise<StationKey | null> {
   const kid = state.keys.at(-1)?.kid ?? '';
-  const isGone = state.revoked.has(kid) || !existsSync(keyPath(folder, 'station', kid));
+  const isGone = state.revoked.has(kid) || !isKeyHere(folder, kid);
   return isGone ? null : await currentKey(folder, state);
 }
 

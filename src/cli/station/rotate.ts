@@ -1,5 +1,6 @@
 /** A new key for the station, and what becomes of the old one and of what it signed. */
 import { existsSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { destroyKeyFile, isLockedKeyFile, relockKeyFile, type StationKey } from '../../../db/keyfile.ts';
 import { readCheckpoint } from '../../evidence/checkpoint.ts';
 import { thumbprint } from '../../evidence/jwk.ts';
@@ -20,7 +21,7 @@ import { inRecords, logNow, recordsApart, refuseTurned } from './one-history.ts'
 import { type Scope, withStationFolder } from './scope.ts';
 import { newCheckpoint } from './sign-log.ts';
 import { recordStation, type StationFolder, stateOf } from './station.ts';
-import { currentKey, keyPath, makeKey, orNoKeys } from './station-keys.ts';
+import { currentKey, devicePath, keyPath, makeKey, makeKeyInDevice, orNoKeys } from './station-keys.ts';
 import { TRUST_FILE } from './station-log.ts';
 
 /** Makes a new key for the station; the old one names it, unless it was lost or is not to be believed. */
@@ -30,6 +31,8 @@ export function rotateKey(
     readonly because?: string;
     readonly keep?: true;
     readonly evenSo?: true;
+    readonly pkcs11?: string;
+    readonly token?: string;
   },
 ): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
@@ -41,12 +44,16 @@ export function rotateKey(
     const old = options.lost === true ? null : await currentKey(folder, before);
     const oldFile = keyPath(folder, 'station', before.keys.at(-1)?.kid ?? '');
     const keeping = options.keep === true ? await lockedUnder(oldFile, old) : null;
-    const locked = isLockedKeyFile(oldFile) === true || keeping !== null;
+    const place = deviceIn(options);
+    const locked = place === null && (isLockedKeyFile(oldFile) === true || keeping !== null);
     const passphrase = locked ? await askSecret('passphrase', 'Passphrase for the new key: ') : null;
     if (locked && passphrase === null) throw noPassphrase();
     const at = stamp();
     const key = await orNoKeys(folder, async () => {
-      const fresh = makeKey(folder, 'station', passphrase ?? (process.env[SECRETS.passphrase] || null));
+      const fresh =
+        place === null
+          ? makeKey(folder, 'station', passphrase ?? (process.env[SECRETS.passphrase] || null))
+          : await makeKeyInDevice(folder, place);
       const event: StationEvent =
         old === null
           ? {
@@ -69,16 +76,37 @@ export function rotateKey(
     const proofs = await proofsBeside(stationFolder, note);
     if (keeping !== null) keeping();
     else if (existsSync(oldFile)) orThrow(destroyKeyFile(oldFile));
+    const oldDevice = existsSync(devicePath(folder, before.keys.at(-1)?.kid ?? ''));
     print([
       `The station signs with ${key.kid} from now on.`,
       keeping === null
-        ? 'The old key was destroyed. Destroy your copies of it too.'
+        ? oldDevice
+          ? 'The old key is still in its device, where nothing here can destroy it: delete it there.'
+          : 'The old key was destroyed. Destroy your copies of it too.'
         : 'The old key is kept, under its passphrase; nobody needs it any more.',
       `Give the new ${TRUST_FILE} to everybody who verifies. Who has it believes older records where the log shows them:`,
       `${proofs} records here have such a proof beside them (*.record.json.proof); give it along. Others: plugmark log prove consistency RECORD > RECORD.proof`,
     ]);
     return EXIT.done;
   });
+}
+
+/** Where the new key is to be made; null for a file. */
+function deviceIn({
+  pkcs11,
+  token,
+}: {
+  readonly pkcs11?: string;
+  readonly token?: string;
+}): { readonly module: string; readonly token: string } | null {
+  if (pkcs11 === undefined && token === undefined) return null;
+  if (pkcs11 === undefined || token === undefined)
+    throw problem(
+      'option-not-valid',
+      'a key in a device needs both --pkcs11 and --token',
+      'Name the module of its maker, and the label of the token.',
+    );
+  return { module: resolve(pkcs11), token };
 }
 
 /** Nothing is changed before somebody has read this. */

@@ -220,6 +220,9 @@ async function commit(
       dialogue.say(
         'Next: check the station with "plugmark doctor"; make a key for a person with "plugmark keys technician NAME".',
       );
+      dialogue.say(
+        'The key is a file. To keep it in a device instead (a smart card or HSM with Ed25519; a TPM has none): "plugmark manual keys".',
+      );
       return EXIT.done;
     } finally {
       station.log.close();

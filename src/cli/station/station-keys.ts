@@ -7,12 +7,57 @@ import type { StationState } from '../../evidence/station.ts';
 import { makeFolder } from '../../files/output.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
-import { askSecret } from '../terminal/secret.ts';
+import { safeLine } from '../terminal/exit.ts';
+import { askSecret, SECRETS } from '../terminal/secret.ts';
 import { KEYS_FOLDER } from './station-log.ts';
 
 /** The file of a key in a station's folder. */
 export const keyPath = (folder: string, role: 'station' | 'technician', kid: string) =>
   join(folder, KEYS_FOLDER, `${role}.${kid}.pem`);
+
+/** What says that a key of the station is in a device. */
+export const devicePath = (folder: string, kid: string) =>
+  join(folder, KEYS_FOLDER, `station.${kid}.device.json`);
+
+/** Whether the station can sign with this key: its file is here, or one that names its device. */
+export const isKeyHere = (folder: string, kid: string): boolean =>
+  existsSync(keyPath(folder, 'station', kid)) || existsSync(devicePath(folder, kid));
+
+/** Makes a key for the station in a device. */
+export async function makeKeyInDevice(
+  folder: string,
+  place: { readonly module: string; readonly token: string },
+): Promise<StationKey> {
+  makeFolder(join(folder, KEYS_FOLDER), 0o700);
+  const { makeDeviceKey, writeDeviceKey } = await import('../../../db/hardware-key.ts');
+  const { key, device } = makeDeviceKey(place, await tokenPin(place.token));
+  writeDeviceKey(devicePath(folder, key.kid), device);
+  return key;
+}
+
+/** Each program asks once; a token wants its PIN of whoever uses it. */
+async function tokenPin(token: string): Promise<string> {
+  const pin = await askSecret('token', `PIN of the token ${safeLine(token)}: `);
+  if (pin !== null) return pin;
+  throw new ProblemError({
+    code: 'key-locked',
+    where: token,
+    message: 'the device with the key needs its PIN',
+    next: `Type it, or put it into ${SECRETS.token}.`,
+  });
+}
+
+async function keyInDevice(path: string, kid: string): Promise<StationKey> {
+  const { openDeviceKey, readDeviceKey } = await import('../../../db/hardware-key.ts');
+  const key = openDeviceKey(path, await tokenPin(readDeviceKey(path).token));
+  if (key.kid === kid) return key;
+  throw new ProblemError({
+    code: 'key-form',
+    where: path,
+    message: 'the key in the device is not the one that the log names',
+    next: 'Plug in the device that this station was given.',
+  });
+}
 
 /** Makes a key in the station's folder. */
 export function makeKey(
@@ -53,6 +98,8 @@ export async function currentKey(folder: string, state: StationState): Promise<S
       message: "the station's key is revoked and cannot sign",
       next: 'Make a new one with "plugmark keys rotate --lost".',
     });
+  const device = devicePath(folder, kid);
+  if (existsSync(device)) return keyInDevice(device, kid);
   if (!existsSync(path)) throw new ProblemError(keyMissing(path));
   return await unlocked(path, 'passphrase', "Passphrase of the station's key: ");
 }

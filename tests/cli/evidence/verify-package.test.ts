@@ -1,6 +1,6 @@
 /** What a reader of an audit package is not to be talked into: another's trust list, a lost index, a forged record. */
 import { execFileSync } from 'node:child_process';
-import { generateKeyPairSync, type KeyObject } from 'node:crypto';
+import { generateKeyPairSync } from 'node:crypto';
 import { copyFileSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
@@ -13,6 +13,7 @@ import { currentKey } from '../../../src/cli/station/station-keys.ts';
 import { canonicalBytes } from '../../../src/evidence/canonical.ts';
 import { addSignature } from '../../../src/evidence/jws.ts';
 import { toBase64url } from '../../../src/evidence/platform/bytes.ts';
+import type { PrivateKey } from '../../../src/evidence/platform/signature.ts';
 import { openRecord } from '../../../src/evidence/record.ts';
 import { indexBytes, type PackageIndex, signIndex } from '../../../src/package/format.ts';
 import { problemOf, said } from '../answers.ts';
@@ -21,7 +22,7 @@ import { auditStation, CAR } from '../audit/audit-station.ts';
 const station = auditStation();
 /** POSIX; Node itself makes no pipe that has a name. */
 const PIPE_MAKER = 'mkfifo';
-async function ownKey(): Promise<KeyObject> {
+async function ownKey(): Promise<PrivateKey> {
   const stationFolder = await openStationFolder(station.data);
   const key = await currentKey(stationFolder.folder, stateOf(stationFolder));
   stationFolder.log.close();
@@ -64,7 +65,7 @@ describe('a package before a wary reader', () => {
   });
 
   /** The sealed record of J-1, its content changed, under one signature of this key. */
-  const forge = async (key: KeyObject, from: string, to: string) => {
+  const forge = async (key: PrivateKey, from: string, to: string) => {
     await said(() => papersAgain('J-1', station.scope()));
     const file = join(station.data, 'J-1.record.json');
     const opened = openRecord(readFileSync(file));

@@ -1,5 +1,5 @@
 /** What somebody, or the station itself, could make of a package. */
-import { createHash, type KeyObject } from 'node:crypto';
+import { createHash } from 'node:crypto';
 import { readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { canonical, canonicalBytes } from '../../../src/evidence/canonical.ts';
@@ -7,6 +7,7 @@ import { signCheckpoint } from '../../../src/evidence/checkpoint.ts';
 import { disclosureOf } from '../../../src/evidence/disclosures.ts';
 import { addSignature, disclosuresIn, signatureOf, withDisclosures } from '../../../src/evidence/jws.ts';
 import { toBase64url } from '../../../src/evidence/platform/bytes.ts';
+import type { PrivateKey } from '../../../src/evidence/platform/signature.ts';
 import { signIndex } from '../../../src/package/format.ts';
 import { fileOf, jwsOf } from '../../evidence/forge.ts';
 import { keyOfSeed } from '../../evidence/sample-job.ts';
@@ -17,7 +18,7 @@ export const STRANGER = keyOfSeed('31'.repeat(32));
 /** A copy of a package in the hands of whoever changes it; `key` is the station's own. */
 export interface Hands {
   readonly folder: string;
-  readonly key: KeyObject;
+  readonly key: PrivateKey;
   read(path: string): Buffer;
   /** Writes a file, and signs an index that fits it where `signed`. */
   write(path: string, content: Uint8Array | string, signed?: boolean): void;
@@ -26,7 +27,7 @@ export interface Hands {
   index(change: (index: Content) => void): void;
 }
 
-export function handsOn(folder: string, key: KeyObject): Hands {
+export function handsOn(folder: string, key: PrivateKey): Hands {
   const at = (path: string) => join(folder, path);
   const read = (path: string) => readFileSync(at(path));
   const json = (path: string) => JSON.parse(read(path).toString('utf8'));
@@ -78,7 +79,7 @@ const text =
   };
 /** index.jws with another header, signed by this key over the index as it is. */
 const signedBy =
-  (key: KeyObject | null, header: (own: Content) => string): Change =>
+  (key: PrivateKey | null, header: (own: Content) => string): Change =>
   (hands) => {
     const [head = ''] = hands.read('index.jws').toString('utf8').split('.');
     const raw = toBase64url(header(JSON.parse(Buffer.from(head, 'base64url').toString('utf8'))));

@@ -4,6 +4,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { copyLog } from '../../../../db/copy.ts';
+import { deviceProblem, readDeviceKey } from '../../../../db/hardware-key.ts';
 import { isLockedKeyFile, readKeyFile } from '../../../../db/keyfile.ts';
 import { openStationLog, type StationLogFile } from '../../../../db/log.ts';
 import { DAMAGED_NEXT, NOT_READABLE_AS_LOG } from '../../../../db/problems.ts';
@@ -11,7 +12,7 @@ import { bytesOf, tooLargeToCopy } from '../../../../db/read-only.ts';
 import { type StationState, stationOf } from '../../../evidence/station.ts';
 import { parseTrustList } from '../../../evidence/trust.ts';
 import { ProblemError } from '../../../problem.ts';
-import { keyMissing, keyPath } from '../station-keys.ts';
+import { devicePath, keyMissing, keyPath } from '../station-keys.ts';
 import { logPath, lostBehindNew, lostLog, stationKeysIn, TRUST_FILE } from '../station-log.ts';
 import { bad, type Finding, fromProblem, good, warning } from './finding.ts';
 
@@ -168,12 +169,28 @@ function keyFinding(state: StationState | null, folder: string): Finding {
   if (state.revoked.has(kid))
     return bad('key', `${kid} was revoked`, 'Make a new one: plugmark keys rotate --lost');
   const path = keyPath(folder, 'station', kid);
+  const device = devicePath(folder, kid);
+  if (existsSync(device)) return deviceFinding(device, kid);
   if (!existsSync(path)) return fromProblem('key', keyMissing(path));
   const read = readKeyFile(path);
   if (read.ok) return good('key', `${kid}, readable by its owner only`);
   return read.error.code === 'key-locked'
     ? good('key', `${kid}, under a passphrase, readable by its owner only`)
     : fromProblem('key', read.error);
+}
+
+/** Nobody logs in for it: a few wrong PINs lock a device. */
+function deviceFinding(file: string, kid: string): Finding {
+  try {
+    const device = readDeviceKey(file);
+    const problem = deviceProblem(device);
+    return problem === null
+      ? good('key', `${kid}, in the token ${device.token}`)
+      : fromProblem('key', problem);
+  } catch (cause) {
+    if (cause instanceof ProblemError) return fromProblem('key', cause.problem);
+    throw cause;
+  }
 }
 
 async function inScratch<T>(work: (folder: string) => Promise<T>): Promise<T> {
