@@ -101,6 +101,7 @@ export const PROBLEM_CODES = [
   'log-path',
   'log-read-only',
   'log-turned',
+  'logo-unreadable',
   'missing-cell',
   'name-taken',
   'no-certificate',

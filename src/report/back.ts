@@ -21,7 +21,8 @@ export function drawBack(sheet: Sheet, model: ReportModel, qr: QrSquares, attach
     { title: 'Cautions', sentences: model.cautions },
     { title: 'What this document proves, and what it does not', sentences: model.proves },
   ];
-  sectionsAbreast(sheet, parts, { size: 7.5 });
+  // Together with the fingerprint, so that no page holds nothing but that.
+  sectionsAbreast(sheet, parts, { size: 7.5 }, FINGERPRINT);
   fingerprint(sheet, model, qr, attachedAs);
 }
 
@@ -34,10 +35,12 @@ function traces(sheet: Sheet, model: ReportModel): void {
   const words = legend(sheet, model.torqueWindow.limits, model.torqueWindow.acceptance);
   const placed = { x: PAGE.left + 12, y: sheet.y, width: TEXT_WIDTH - 12, size: 7, colour: GREY };
   sheet.y += text(sheet, element, 'P', words, placed) + 4;
-  drawPlots(sheet, element, model.plots, model.torqueWindow.figures);
+  drawPlots(sheet, element, model);
 }
 
 const QR_SIZE = 92;
+/** With its heading and what may stand below the code. */
+const FINGERPRINT = QR_SIZE + 44;
 
 /** The text inside the QR code: lines that a person can compare with the paper. */
 export function qrText(model: ReportModel): string {
@@ -68,6 +71,7 @@ function fingerprint(sheet: Sheet, model: ReportModel, qr: QrSquares, attachedAs
       ? 'The signed record is not attached to this file. Ask for it: these pages alone prove nothing.'
       : `The signed record is attached to this file as ${attachedAs}. Save it, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.`,
   );
+  if (model.fingerprint.otherCopies !== '') say(model.fingerprint.otherCopies);
   if (sheet.lacking)
     say('□ stands for a character that no font here has. The signed record contains the character itself.');
   const box = { x: PAGE.left + TEXT_WIDTH - QR_SIZE, y, width: QR_SIZE, height: QR_SIZE };

@@ -4,6 +4,7 @@ import { DONE, itemsOf, type ListPhase, NOT_DONE, type RoutineItem } from '../jo
 import type { JobState, OldPlug } from '../job/state.ts';
 import { clean } from './clean.ts';
 import { figure, utc } from './figures.ts';
+import { withoutPhoneNumbers } from './phone.ts';
 import { choiceText, noted } from './words/index.ts';
 
 export interface AttestedList {
@@ -66,7 +67,7 @@ function saidText(item: RoutineItem, said: JobState['attested'][string] | undefi
   if (said === undefined) return 'nothing said';
   if (said.as === DONE) return 'yes';
   const as = said.as === NOT_DONE ? 'NOT DONE' : choiceText(item, said.as);
-  return said.why === undefined ? as : `${as} (${said.why})`;
+  return said.why === undefined ? as : `${as} (${withoutPhoneNumbers(said.why)})`;
 }
 
 function plugRow(cylinder: number, state: JobState): PlugRow {

@@ -1,6 +1,7 @@
 import type { AttemptRow } from './attempts.ts';
 import { clean } from './clean.ts';
 import type { ReportModel } from './model.ts';
+import type { WindowText } from './window-text.ts';
 import { marksText, SOURCE_WORD } from './words/index.ts';
 
 type Value = string | number | null;
@@ -37,6 +38,7 @@ const COLUMNS: readonly CsvColumn[] = [
   { header: 'Grade', value: (row) => row.grade },
   { header: 'Probability within limits (%)', value: (row) => scaled(row.conformanceProbability, 100) },
   { header: 'Gap (mm)', value: gap((row) => row.value) },
+  { header: 'Gap by wires (mm)', value: gap(({ value, valueText }) => (value === null ? valueText : null)) },
   { header: 'Gap U, 95 % (mm)', value: gap((row) => row.expandedUncertainty) },
   { header: 'Gap lower limit (mm)', value: gap((_, model) => model.gapWindow?.figures.lowerLimit ?? null) },
   { header: 'Gap upper limit (mm)', value: gap((_, model) => model.gapWindow?.figures.upperLimit ?? null) },
@@ -46,15 +48,16 @@ const COLUMNS: readonly CsvColumn[] = [
   { header: 'Torque U, 95 % (N·m)', value: torque((row) => row.expandedUncertainty) },
   { header: 'First release (N·m)', value: torque((row) => row.releaseNm) },
   { header: 'Follow-through (N·m)', value: torque((row) => row.followThroughNm) },
-  { header: 'Torque lower limit (N·m)', value: torque((_, model) => model.torqueWindow.figures.lowerLimit) },
-  { header: 'Torque upper limit (N·m)', value: torque((_, model) => model.torqueWindow.figures.upperLimit) },
+  { header: 'Shown by the wrench (N·m)', value: torque(({ wrenchNm }) => wrenchNm) },
+  { header: 'Torque lower limit (N·m)', value: torque((row, model) => torqueWindow(row, model).lowerLimit) },
+  { header: 'Torque upper limit (N·m)', value: torque((row, model) => torqueWindow(row, model).upperLimit) },
   {
     header: 'Torque accepted from (N·m)',
-    value: torque((_, model) => accepted(model.torqueWindow, 'acceptLower')),
+    value: torque((row, model) => accepted({ figures: torqueWindow(row, model) }, 'acceptLower')),
   },
   {
     header: 'Torque accepted to (N·m)',
-    value: torque((_, model) => accepted(model.torqueWindow, 'acceptUpper')),
+    value: torque((row, model) => accepted({ figures: torqueWindow(row, model) }, 'acceptUpper')),
   },
   { header: 'Rise 20 to 80 % (ms)', value: torque((row) => row.riseMs) },
   { header: 'Plug turned (deg)', value: torque((row) => row.turn?.turnedDeg ?? null) },
@@ -111,6 +114,12 @@ function scaled(value: number | null, factor: number): number | null {
   return value === null ? null : value * factor;
 }
 
-function accepted(window: ReportModel['gapWindow'], bound: 'acceptLower' | 'acceptUpper'): number | null {
+/** That of the step for which it was pulled. */
+const torqueWindow = ({ window }: AttemptRow, model: ReportModel) => window ?? model.torqueWindow.figures;
+
+function accepted(
+  window: Pick<WindowText, 'figures'> | null,
+  bound: 'acceptLower' | 'acceptUpper',
+): number | null {
   return window?.figures.decidable === true ? window.figures[bound] : null;
 }

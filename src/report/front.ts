@@ -1,6 +1,7 @@
 import type { AttemptRow } from './attempts.ts';
 import { drawChecklist } from './checklist-drawing.ts';
 import { enginePicture, pictureHeight } from './engine-picture.ts';
+import type { ExceptionRow } from './exceptions.ts';
 import { figure, percent } from './figures.ts';
 import type { CylinderRow, ReportModel } from './model.ts';
 import { GREY, heightOf, paragraph, type Sheet, section, TEXT_WIDTH } from './sheet.ts';
@@ -11,7 +12,7 @@ import { noted, OUT_OF_ORDER } from './words/index.ts';
 /** What happened: the engine, every measurement, every exception, and the instruments used. */
 export function drawFront(sheet: Sheet, model: ReportModel): void {
   const engine = section(sheet, 'Engine and verdict for each cylinder', pictureHeight(model.banks));
-  enginePicture(sheet, engine, model.banks);
+  enginePicture(sheet, engine, model.banks, model.positions);
   measurements(sheet, model);
   turns(sheet, model);
   drawChecklist(sheet, model.around);
@@ -36,10 +37,24 @@ const COLUMNS: readonly Column[] = [
   { title: 'Torque verdict', share: 76 },
 ];
 
+/** With an adapter there is a column more: what the wrench itself showed. */
+const WRENCH_AT = COLUMNS.findIndex(({ title }) => title === 'Peak N·m');
+
+function columnsOf({ positions, adapter }: ReportModel): readonly Column[] {
+  const columns = COLUMNS.map((column, i) => (i === 0 ? { ...column, title: positions.column } : column));
+  if (!adapter) return columns;
+  const shown: Column = { title: 'Wrench showed', share: 34, align: 'right' };
+  const atPlug = columns.map((column, i) =>
+    i === WRENCH_AT ? { ...column, title: 'Peak at plug' } : column,
+  );
+  return [...atPlug.slice(0, WRENCH_AT), shown, ...atPlug.slice(WRENCH_AT)];
+}
+
 function measurements(sheet: Sheet, model: ReportModel): void {
-  const rows = model.cylinders.flatMap((row) => rowsOf(row, model.grades));
-  const element = section(sheet, 'Gap and torque, every attempt', startHeight(sheet, COLUMNS, rows));
-  table(sheet, element, COLUMNS, rows);
+  const rows = model.cylinders.flatMap((row) => rowsOf(row, model));
+  const columns = columnsOf(model);
+  const element = section(sheet, 'Gap and torque, every attempt', startHeight(sheet, columns, rows));
+  table(sheet, element, columns, rows);
   sheet.y += 4;
   paragraph(
     sheet,
@@ -62,12 +77,12 @@ const TURN_COLUMNS: readonly Column[] = [
 ];
 
 /** Only of jobs whose wrench sends its angle. */
-function turns(sheet: Sheet, { cylinders }: ReportModel): void {
+function turns(sheet: Sheet, { cylinders, positions }: ReportModel): void {
   const rows = cylinders
     .flatMap(({ pulls }) => pulls)
     .filter(({ turn, turnNote }) => turn !== null || turnNote !== '')
     .map(({ cylinder, pull, kind, turn, turnNote }): Cell[] => [
-      { text: String(cylinder), bold: true },
+      { text: cylinder === null ? '' : positions.cell(cylinder), bold: true },
       { text: String(pull) },
       { text: kind },
       ...[turn?.turnedDeg, turn?.expandedUncertainty, turn?.runDownDeg, turn?.beyondDeg, turn?.windUpDeg].map(
@@ -87,12 +102,12 @@ function turns(sheet: Sheet, { cylinders }: ReportModel): void {
   );
 }
 
-function rowsOf(row: CylinderRow, grades: boolean): Cell[][] {
+function rowsOf(row: CylinderRow, { grades, adapter, positions }: ReportModel): Cell[][] {
   const count = Math.max(1, row.gaps.length, row.pulls.length);
   return Array.from({ length: count }, (_, index) => [
-    { text: String(row.cylinder), bold: true },
+    { text: positions.cell(row.cylinder), bold: true },
     ...gapCells(row.gaps[index], index, grades),
-    ...pullCells(row.pulls[index], index === 0 ? nothingPulled(row) : EMPTY, grades),
+    ...pullCells(row.pulls[index], index === 0 ? nothingPulled(row) : EMPTY, { grades, adapter }),
   ]);
 }
 
@@ -103,7 +118,7 @@ function gapCells(row: AttemptRow | undefined, index: number, grades: boolean): 
   if (row === undefined) return [EMPTY, EMPTY, EMPTY, index === 0 ? NOT_DONE : EMPTY];
   return [
     timeCell(row),
-    number(row.value, 'mm'),
+    { text: row.valueText },
     number(row.expandedUncertainty, 'mm'),
     verdictCell(row, grades),
   ];
@@ -112,14 +127,19 @@ function gapCells(row: AttemptRow | undefined, index: number, grades: boolean): 
 const nothingPulled = ({ verdict }: CylinderRow): Cell =>
   verdict === 'by-angle' ? { text: VERDICT_WORD[verdict], verdict, bold: true } : NOT_DONE;
 
-function pullCells(row: AttemptRow | undefined, nothing: Cell, grades: boolean): Cell[] {
-  if (row === undefined) return [EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, nothing];
+function pullCells(
+  row: AttemptRow | undefined,
+  nothing: Cell,
+  { grades, adapter }: { readonly grades: boolean; readonly adapter: boolean },
+): Cell[] {
+  if (row === undefined) return [...Array.from({ length: adapter ? 9 : 8 }, () => EMPTY), nothing];
   const { conformanceProbability: probability } = row;
   return [
     { text: String(row.pull ?? '') },
     timeCell(row),
     { text: row.kind },
-    number(row.value, 'N.m'),
+    ...(adapter ? [number(row.wrenchNm, 'N.m')] : []),
+    { text: row.valueText },
     number(row.expandedUncertainty, 'N.m'),
     row.releaseNm === null ? { text: 'none' } : number(row.releaseNm, 'N.m'),
     number(row.followThroughNm, 'N.m'),
@@ -153,11 +173,17 @@ const EXCEPTION_COLUMNS: readonly Column[] = [
 
 function exceptions(sheet: Sheet, model: ReportModel): void {
   const title = 'Exceptions, and who entered or accepted them';
-  const rows = model.exceptions.map(({ at, what, who }) => [{ text: at }, { text: what }, { text: who }]);
-  if (rows.length === 0)
+  const important = model.exceptions.filter(({ matters }) => matters);
+  const others = model.exceptions.filter(({ matters }) => !matters);
+  if (important.length === 0)
     paragraph(sheet, section(sheet, title, heightOf(sheet, 'None', { size: 8, width: TEXT_WIDTH })), 'None.');
-  else
-    table(sheet, section(sheet, title, startHeight(sheet, EXCEPTION_COLUMNS, rows)), EXCEPTION_COLUMNS, rows);
+  else exceptionTable(sheet, title, important);
+  if (others.length > 0) exceptionTable(sheet, 'What else happened on the way', others);
+}
+
+function exceptionTable(sheet: Sheet, title: string, all: readonly ExceptionRow[]): void {
+  const rows = all.map(({ at, what, who }) => [{ text: at }, { text: what }, { text: who }]);
+  table(sheet, section(sheet, title, startHeight(sheet, EXCEPTION_COLUMNS, rows)), EXCEPTION_COLUMNS, rows);
 }
 
 const INSTRUMENT_COLUMNS: readonly Column[] = [

@@ -5,14 +5,18 @@ import { outOfOrderIn, standsOutOfOrder } from '../job/early.ts';
 import { type Mark, marksOf, proofOf } from '../job/proof.ts';
 import { editionIn, OPEN_EDITION } from '../job/rules.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
+import { type Adapter, crowfootOf, leverage } from '../plug/geometry.ts';
 import { atPlug } from './at-plug.ts';
 import { type AttemptRow, attemptRows, unmeasuredRows } from './attempts.ts';
 import { around, type ChecklistEvent } from './checklist.ts';
 import { clean } from './clean.ts';
+import { type CustomerSheet, customerSheet } from './customer-sheet.ts';
 import { type ExceptionRow, exceptionRows } from './exceptions.ts';
 import { utc } from './figures.ts';
 import { type InstrumentRow, instrumentRows } from './instruments.ts';
+import { withoutPhoneNumbers } from './phone.ts';
 import { type CylinderPlot, cylinderPlots, type Trace } from './plots.ts';
+import { type Positions, positionsOf } from './positions.ts';
 import { statements } from './statements.ts';
 import { cylinderVerdict, type Verdict } from './verdict.ts';
 import { type WindowText, windowText } from './window-text.ts';
@@ -25,6 +29,10 @@ export interface ReportInput {
   readonly entries: readonly LogEntry[];
   /** Samples by number of pull; a pull without samples is shown as one. */
   readonly traces: ReadonlyMap<number, Trace>;
+  /** Name of the station that sealed it. */
+  readonly station: string;
+  /** When the station signed it, by its own clock; null where that is not known. */
+  readonly sealedAt: string | null;
   /** SHA-256 of the signed record's bytes, 64 hexadecimal digits. */
   readonly recordDigest: string;
   /** Who signed, each with the RFC 7638 thumbprint of the key. */
@@ -58,6 +66,8 @@ export interface PlacedCylinder {
 /** The record as plain data: every text ready to print, in Unicode; nothing left to decide for PDF or CSV. */
 export interface ReportModel {
   readonly job: string;
+  readonly positions: Positions;
+  readonly customer: CustomerSheet;
   /** Figures that prove nothing: then every page says so. */
   readonly marks: readonly Mark[];
   /** What a reader must know of the order of the work; empty where everything that counts was done in its turn. */
@@ -76,6 +86,10 @@ export interface ReportModel {
   /** The shop wants the grades of ILAC-G8 beside the verdicts. */
   readonly grades: boolean;
   readonly torqueWindow: WindowText;
+  /** Of the first of two steps; null where there is one. */
+  readonly firstTorqueWindow: WindowText | null;
+  /** The plug sees another torque than the wrench shows. */
+  readonly adapter: boolean;
   /** In service order. */
   readonly cylinders: readonly CylinderRow[];
   /** One row an attempt, strays and cylinders without any attempt included. */
@@ -91,6 +105,8 @@ export interface ReportModel {
     /** Role and thumbprint. */
     readonly signers: readonly string[];
     readonly technician: string;
+    /** What a reader must know who has another copy of these pages; empty for nothing. */
+    readonly otherCopies: string;
     /** Size and root of the station log as it was signed. */
     readonly log: { readonly size: number; readonly root: string } | null;
   };
@@ -111,15 +127,19 @@ export function reportModel(given: ReportInput): ReportModel {
   const strays = attemptRows(state, null, [], state.strays, entries);
   const verdicts = new Map(cylinders.map(({ cylinder, verdict }) => [cylinder, verdict]));
   const marks = marksOf(state.sources);
+  const positions = positionsOf(state.order.engine);
+  const first = state.basis.firstTorqueWindow;
   const early = outOfOrderIn(state);
   const worth = state.voided === null ? clean(proofText(proofOf(state))) : '';
   return {
     job: clean(state.order.job),
+    positions,
+    customer: customerSheet(state, entries, cylinders, input.station),
     marks,
     outOfOrder: outOfOrderCaveat(early),
     proof: worth === '' ? '' : `${worth}.`,
     inventedSpecification: specification.source.kind === 'invented-example',
-    status: statusOf(state, cylinders, marks),
+    status: statusOf(state, cylinders, marks, positions),
     vehicle: {
       vin: clean(vehicle.vin ?? ''),
       plate: clean(vehicle.plate ?? ''),
@@ -133,6 +153,8 @@ export function reportModel(given: ReportInput): ReportModel {
     ),
     gapWindow: state.gapWindow && windowText(state.gapWindow),
     torqueWindow: windowText(state.torqueWindow),
+    firstTorqueWindow: first && windowText(first),
+    adapter: state.order.adapter !== undefined,
     grades: state.basis.decision.grades,
     cylinders,
     rows: [...cylinders.flatMap((c) => [...c.gaps, ...c.pulls, ...unmeasuredRows(c)]), ...strays],
@@ -145,6 +167,7 @@ export function reportModel(given: ReportInput): ReportModel {
       digest: input.recordDigest,
       signers: input.signers.map(({ role, kid }) => clean(`${role} ${kid}`)),
       technician: clean(input.technicianSignature),
+      otherCopies: otherCopies(entries, input.sealedAt),
       log: logText(input.checkpoint),
     },
     program: clean(input.program),
@@ -172,9 +195,10 @@ function statusOf(
   state: JobState,
   cylinders: readonly CylinderRow[],
   marks: readonly Mark[],
+  positions: Positions,
 ): ReportModel['status'] {
   const proven = cylinders.filter(({ verdict }) => verdict === 'ok').length;
-  const count = `${proven} of ${cylinders.length} ${cylinders.length === 1 ? 'cylinder' : 'cylinders'} OK`;
+  const count = `${positions.counted(proven, cylinders.length)} OK`;
   const status = (word: string, rest: string) => ({
     word: marks.length === 0 ? word : `${marksText(marks)}: ${word}`,
     text: `${count}${rest}${otherRules(state)}`,
@@ -203,6 +227,7 @@ const NOT_GIVEN = 'not given';
 
 function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
   const { vehicle, engine, plug } = state.order;
+  const positions = positionsOf(engine);
   const closing = entries.findLast(({ event }) => event.type === 'job-closed' || event.type === 'job-voided');
   const fact = (label: string, value: string | undefined): Fact => ({
     label,
@@ -210,23 +235,37 @@ function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
   });
   return [
     fact('Technician', state.technician),
+    fact('Customer', state.order.customer),
     fact('Vehicle', vehicle.description),
     fact('VIN', vehicle.vin),
     fact('Plate', vehicle.plate),
     ...(vehicle.fleet === undefined ? [] : [fact('Fleet number', vehicle.fleet)]),
     fact('Odometer', vehicle.odometerKm === undefined ? undefined : `${vehicle.odometerKm} km`),
-    ...(state.order.complaint === undefined ? [] : [fact('Complaint', state.order.complaint)]),
+    ...(state.order.complaint === undefined
+      ? []
+      : [fact('Complaint', withoutPhoneNumbers(state.order.complaint))]),
     fact('Engine', engineText(engine)),
     fact('Plugs', plugText(plug)),
+    ...(positions.note === null ? [] : [fact('Numbers', positions.note)]),
     fact('Opened', utc(entries[0]?.at ?? '')),
     fact('Closed', closing === undefined ? 'not closed' : `${utc(closing.at)} by ${closing.by}`),
   ];
 }
 
+/** So long after the closing a record was sealed again: an earlier one may be about. */
+const SEALED_LATER_MS = 3_600_000;
+
+/** A record that was sealed again has another fingerprint than the customer's copy, though nothing in the job changed. */
+function otherCopies(entries: readonly LogEntry[], sealedAt: string | null): string {
+  const ended = entries.findLast(({ event }) => event.type === 'job-closed')?.at;
+  if (ended === undefined || sealedAt === null) return '';
+  if (Date.parse(sealedAt) - Date.parse(ended) < SEALED_LATER_MS) return '';
+  return `Sealed ${utc(sealedAt)}, after the job was closed (${utc(ended)}). It replaces every paper of this job that was sealed earlier: those have another fingerprint, and prove the same work.`;
+}
+
 function engineText(engine: JobState['order']['engine']): string {
-  const count = engine.banks.flat().length;
   const head = engine.headMaterial === 'aluminium' ? 'aluminium head' : 'cast-iron head';
-  const parts = [engine.description, `${count} ${count === 1 ? 'cylinder' : 'cylinders'}`, head];
+  const parts = [engine.description, positionsOf(engine).counted(engine.banks.flat().length), head];
   return parts.filter((part) => part !== undefined && part !== '').join(', ');
 }
 
@@ -235,6 +274,7 @@ function plugText(plug: JobState['order']['plug']): string {
   if (plug.reachMm !== undefined) parts.push(`reach ${plug.reachMm} mm`);
   if (plug.hexMm !== undefined) parts.push(`hex ${plug.hexMm} mm`);
   if (plug.gasket !== undefined) parts.push(`${plug.gasket} gasket`);
+  if (plug.condition === 'used') parts.push('USED plugs');
   return parts.join(', ');
 }
 
@@ -259,13 +299,36 @@ const SOURCE_KIND = {
   'invented-example': 'INVENTED EXAMPLE, not for any real engine',
 } as const;
 
+/** How an adapter changes what the wrench shows. */
+function adapterText(adapter: Adapter): string {
+  const { armMm, offsetMm, angleDeg } = adapter;
+  const gain = leverage(crowfootOf(adapter)).toFixed(3);
+  return `hand at ${armMm} mm, offset ${offsetMm} mm at ${angleDeg}°: the plug sees ${gain} times what the wrench shows`;
+}
+
 function specificationFacts(state: JobState): Fact[] {
-  const { torque, turn, gap, threads, source } = state.order.specification;
+  const { torque, tightenFirst, turn, gap, gapRules, threads, source } = state.order.specification;
+  const { adapter, flexJoint, plug } = state.order;
+  const wires = gapRules?.wires;
+  const service = plug.condition === 'used' ? gapRules?.serviceLimit : undefined;
+  const given = (label: string, value: string | undefined): Fact[] =>
+    value === undefined ? [] : [{ label, value: clean(value) }];
   const title = [source.title, source.edition, source.date].filter((part) => part !== undefined).join(', ');
   return [
+    ...given('First step, printed', tightenFirst),
     { label: 'Torque as printed', value: clean(torque) },
     ...(turn === undefined ? [] : [{ label: 'Turn from contact, judged', value: clean(turn) }]),
     { label: 'Gap as printed', value: clean(gap ?? 'none') },
+    ...given('Used plug up to', service && `${service}, the service limit`),
+    ...given(
+      'Gap by wires',
+      wires && `${wires.go} passes, ${wires.noGo} does not; each within ${wires.within}`,
+    ),
+    ...given('Crowfoot', adapter && adapterText(adapter)),
+    ...given(
+      'Flex joint',
+      flexJoint && `${flexJoint.kind.replace('-', ' ')}, bent by ${flexJoint.bentDeg}° at most`,
+    ),
     { label: 'Threads', value: threads },
     { label: 'Source', value: clean(title) },
     { label: 'Kind of source', value: SOURCE_KIND[source.kind] },

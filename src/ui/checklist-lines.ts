@@ -4,7 +4,7 @@ import { DONE, itemsOf, NOT_DONE } from '../job/routine.ts';
 import { attemptOf } from '../job/situation.ts';
 import type { JobState } from '../job/state.ts';
 import { choiceText, featuresText } from '../report/words/index.ts';
-import { CONDITIONS, DAMAGE } from './condition-words.ts';
+import { CONDITIONS, DAMAGE } from '../report/words/condition.ts';
 import { outlier } from './panels/outlier.ts';
 import { figure, fixed } from './words.ts';
 

@@ -1,6 +1,6 @@
 /** The keys of the phase at hand, and those that always count. */
 import type { JobState } from '../job/state.ts';
-import { CONDITIONS } from './condition-words.ts';
+import { CONDITIONS } from '../report/words/condition.ts';
 import { canStay } from './exceptions.ts';
 import { PLUG_KEYS } from './gap-keys.ts';
 import type { InputState } from './input-state.ts';

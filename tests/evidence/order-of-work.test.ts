@@ -124,6 +124,8 @@ function everywhere(events: readonly JobEvent[]) {
     technicianSignature: '',
     checkpoint: '',
     program: 'plugmark test',
+    station: 'Bay 1',
+    sealedAt: null,
   });
   const job = {
     stream: 'job:WO-1',

@@ -56,6 +56,8 @@ function papers(order: WorkOrder, instruments: readonly Instrument[]) {
     traces: tracesOf(events),
     recordDigest: '0'.repeat(64),
     program: 'plugmark test',
+    station: 'Bay 1',
+    sealedAt: null,
     signers: [],
     technicianSignature: 'none',
     checkpoint: '',

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { StationKey } from '../../../db/keyfile.ts';
-import type { Signer } from '../../evidence/jws.ts';
+import { jwsSchema, recordHeaderSchema, type Signer } from '../../evidence/jws.ts';
 import { type JobRecord, MAX_RECORD_BYTES, openRecord, sealRecord, tooLong } from '../../evidence/record.ts';
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import { writeWhole } from '../../files/output.ts';
@@ -135,7 +135,17 @@ function modelOf(recordBytes: Uint8Array, record: JobRecord): ReportModel {
     technicianSignature: TECHNICIAN_WORDS[record.technicianSignature],
     checkpoint: record.log.checkpoint,
     program: `${program.name} ${program.version}`,
+    station: record.station,
+    sealedAt: sealedAt(recordBytes),
   });
+}
+
+/** When the station signed, as it states; of bytes that were sealed or opened as a record. */
+function sealedAt(recordBytes: Uint8Array): string | null {
+  const [first] = jwsSchema.parse(JSON.parse(Buffer.from(recordBytes).toString('utf8'))).signatures;
+  if (first === undefined) return null;
+  const header = Buffer.from(first.protected, 'base64url').toString('utf8');
+  return recordHeaderSchema.parse(JSON.parse(header)).signedAt;
 }
 
 /** A record that nobody's program would open is not written. */

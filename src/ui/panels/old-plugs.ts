@@ -10,7 +10,7 @@ import {
   threadStateSchema,
 } from '../../plug/condition.ts';
 import { called } from '../../sequence/plan.ts';
-import { CONDITIONS, DAMAGE, STAIN, THREADS } from '../condition-words.ts';
+import { CONDITIONS, DAMAGE, STAIN, THREADS } from '../../report/words/condition.ts';
 import { folded } from '../folded.ts';
 import { newForm } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
