@@ -147,6 +147,7 @@ export const PROBLEM_CODES = [
   'profile-frame',
   'profile-other-link',
   'proof-form',
+  'pull-unknown',
   'questions-stopped',
   'radio-closed',
   'radio-failed',

@@ -87,7 +87,8 @@ function drawCylinder(sheet: Sheet, { cylinder, verdict }: PlacedCylinder, x: nu
   });
 }
 
-function inWords(banks: readonly (readonly PlacedCylinder[])[], { title }: Positions): string {
+/** The engine for who cannot see it. */
+export function inWords(banks: readonly (readonly PlacedCylinder[])[], { title }: Positions): string {
   const bankWords = banks.map(
     (bank, index) =>
       `Bank ${index + 1}: ${bank.map(({ cylinder, verdict }) => `${title(cylinder)} ${VERDICT_WORD[verdict]}`).join(', ')}.`,

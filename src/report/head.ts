@@ -1,4 +1,5 @@
 import type { Fact, ReportModel } from './model.ts';
+import { INVENTED_SENTENCE, windowFacts } from './proof-parts.ts';
 import {
   decoration,
   GREY,
@@ -50,37 +51,15 @@ export function warnings(sheet: Sheet, model: ReportModel): void {
   if (model.inventedSpecification) paragraph(sheet, head, INVENTED_SENTENCE, { size: 9, bold: true });
 }
 
-const INVENTED_SENTENCE =
-  'INVENTED SPECIFICATION: the figures of this job are an example and belong to no real engine.';
-
 function factColumns(sheet: Sheet, model: ReportModel): void {
   const element = group(sheet, sheet.root, 'Sect');
   const half = TEXT_WIDTH / 2 - 6;
   const { y } = sheet;
-  const { torqueWindow, gapWindow, firstTorqueWindow: first } = model;
-  const windows: Fact[] = [
-    ...(first === null
-      ? []
-      : [
-          { label: 'First step limits', value: first.limits },
-          { label: 'First step accepted', value: first.acceptance },
-        ]),
-    { label: 'Torque limits', value: torqueWindow.limits },
-    { label: 'Torque accepted', value: torqueWindow.acceptance },
-    { label: 'Torque guard band', value: torqueWindow.guard },
-    ...(gapWindow === null
-      ? [{ label: 'Gap', value: 'not measured, as the specification says' }]
-      : [
-          { label: 'Gap limits', value: gapWindow.limits },
-          { label: 'Gap accepted', value: gapWindow.acceptance },
-          { label: 'Gap guard band', value: gapWindow.guard },
-        ]),
-  ];
   const left = facts(sheet, element, model.jobFacts, PAGE.left, y, half);
   const right = facts(
     sheet,
     element,
-    [...model.specificationFacts, ...windows],
+    [...model.specificationFacts, ...windowFacts(model)],
     PAGE.left + half + 12,
     y,
     half,

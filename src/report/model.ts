@@ -31,8 +31,10 @@ export interface ReportInput {
   readonly traces: ReadonlyMap<number, Trace>;
   /** Name of the station that sealed it. */
   readonly station: string;
-  /** When the station signed it, by its own clock; null where that is not known. */
-  readonly sealedAt: string | null;
+  /** SHA-256 of an earlier record of this job that it replaces; null for none. */
+  readonly replaces: string | null;
+  /** SHA-256 that the record had before somebody countersigned it; null where nobody did. */
+  readonly beforeSigning: string | null;
   /** SHA-256 of the signed record's bytes, 64 hexadecimal digits. */
   readonly recordDigest: string;
   /** Who signed, each with the RFC 7638 thumbprint of the key. */
@@ -167,7 +169,7 @@ export function reportModel(given: ReportInput): ReportModel {
       digest: input.recordDigest,
       signers: input.signers.map(({ role, kid }) => clean(`${role} ${kid}`)),
       technician: clean(input.technicianSignature),
-      otherCopies: otherCopies(entries, input.sealedAt),
+      otherCopies: otherCopies(input),
       log: logText(input.checkpoint),
     },
     program: clean(input.program),
@@ -252,15 +254,19 @@ function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
   ];
 }
 
-/** So long after the closing a record was sealed again: an earlier one may be about. */
-const SEALED_LATER_MS = 3_600_000;
-
-/** A record that was sealed again has another fingerprint than the customer's copy, though nothing in the job changed. */
-function otherCopies(entries: readonly LogEntry[], sealedAt: string | null): string {
-  const ended = entries.findLast(({ event }) => event.type === 'job-closed')?.at;
-  if (ended === undefined || sealedAt === null) return '';
-  if (Date.parse(sealedAt) - Date.parse(ended) < SEALED_LATER_MS) return '';
-  return `Sealed ${utc(sealedAt)}, after the job was closed (${utc(ended)}). It replaces every paper of this job that was sealed earlier: those have another fingerprint, and prove the same work.`;
+/** Another copy of these pages may have another fingerprint, though nothing in the job is different. */
+function otherCopies({ replaces, beforeSigning }: ReportInput): string {
+  const texts = [
+    ...(replaces === null
+      ? []
+      : [
+          `The job was sealed again: these pages replace those of the record with the fingerprint ${replaces}.`,
+        ]),
+    ...(beforeSigning === null
+      ? []
+      : [`The record was countersigned since: copies from before have the fingerprint ${beforeSigning}.`]),
+  ];
+  return texts.join(' ');
 }
 
 function engineText(engine: JobState['order']['engine']): string {

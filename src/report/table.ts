@@ -39,7 +39,7 @@ const SIZE = 7.5;
 const HEAD_SIZE = 7;
 const PAD = { across: 2.5, above: 2.3, below: 0.6 } as const;
 const SYMBOL = 6;
-const PICTOGRAM = 14;
+const PICTOGRAM = 20;
 const MOST_LINES = 8;
 
 /** How high the head and the first row are: a section that begins with the table keeps its heading with them. */

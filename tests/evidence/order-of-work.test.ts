@@ -125,7 +125,8 @@ function everywhere(events: readonly JobEvent[]) {
     checkpoint: '',
     program: 'plugmark test',
     station: 'Bay 1',
-    sealedAt: null,
+    replaces: null,
+    beforeSigning: null,
   });
   const job = {
     stream: 'job:WO-1',

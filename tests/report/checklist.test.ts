@@ -21,7 +21,8 @@ const model = reportModel({
   checkpoint: '',
   program: 'plugmark 0.1.0',
   station: 'Bay 1',
-  sealedAt: null,
+  replaces: null,
+  beforeSigning: null,
 });
 
 describe('a job with the steps around the torque', () => {

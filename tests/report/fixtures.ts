@@ -171,7 +171,8 @@ function inputOf(
     checkpoint: `plugmark/log/example\n12\n${Buffer.alloc(32, 7).toString('base64')}\n\n— plugmark/log/example ${Buffer.alloc(68, 1).toString('base64')}\n`,
     program: 'plugmark 0.1.0',
     station: 'Bay 1',
-    sealedAt: null,
+    replaces: null,
+    beforeSigning: null,
   };
 }
 

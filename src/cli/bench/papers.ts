@@ -2,8 +2,15 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { StationKey } from '../../../db/keyfile.ts';
-import { jwsSchema, recordHeaderSchema, type Signer } from '../../evidence/jws.ts';
-import { type JobRecord, MAX_RECORD_BYTES, openRecord, sealRecord, tooLong } from '../../evidence/record.ts';
+import { jwsSchema, type Signer } from '../../evidence/jws.ts';
+import {
+  fileBytes,
+  type JobRecord,
+  MAX_RECORD_BYTES,
+  openRecord,
+  sealRecord,
+  tooLong,
+} from '../../evidence/record.ts';
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import { writeWhole } from '../../files/output.ts';
 import { foldAll } from '../../job/fold.ts';
@@ -45,7 +52,15 @@ export async function writePapers(
   if (long !== null) throw tooLarge(state.order.job, noRecordText(long));
   const program = { name: 'plugmark', version: programVersion() };
   const size = log.size();
-  const content = { program, station: log.stationEntries(), entries, log: { tree: log.tree, size } };
+  const { job } = state.order;
+  const replaces = await recordThere(join(station.folder, `${job}.record.json`));
+  const content = {
+    program,
+    station: log.stationEntries(),
+    entries,
+    log: { tree: log.tree, size },
+    ...(replaces === null ? {} : { replaces }),
+  };
   const signers: Signer[] = [{ privateKey: key.privateKey, role: 'station', signedAt }];
   if (technician !== null) signers.push({ privateKey: technician.privateKey, role: 'technician', signedAt });
   refuseTurned(station, stateOf(station));
@@ -54,10 +69,10 @@ export async function writePapers(
     isWithheld(state.technician) &&
     !record.background.some(({ event }) => event.type === 'person-recorded')
   )
-    throw nameMissing(state.order.job);
+    throw nameMissing(job);
   if (recordBytes.length > MAX_RECORD_BYTES)
     throw tooLarge(
-      state.order.job,
+      job,
       noRecordText({ because: 'too-many-bytes', count: recordBytes.length, most: MAX_RECORD_BYTES }),
     );
   const file = join(folder, `${record.job}.record.json`);
@@ -66,6 +81,14 @@ export async function writePapers(
   writeWhole(file, recordBytes);
   return { record: file, ...(await writeDrawn(folder, recordBytes, record)) };
 }
+
+/** SHA-256 of the record in a file; null where there is none. */
+async function recordThere(file: string): Promise<string | null> {
+  const there = await readFile(file).catch(() => null);
+  return there === null || !openRecord(there).ok ? null : sha256(there);
+}
+
+const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 
 /**
  * A record that lies there may be the only one of entries that the log lost, or be of another station: only a record that
@@ -121,7 +144,8 @@ export const drawnPdf = (recordBytes: Uint8Array, record: JobRecord): Promise<Ui
 const pdfOf = (model: ReportModel, recordBytes: Uint8Array, fonts: FontSources) =>
   writePdf(model, { recordBytes, recordName: `${model.job}.record.json`, fonts });
 
-function modelOf(recordBytes: Uint8Array, record: JobRecord): ReportModel {
+/** All that papers of a record say, from the record alone. */
+export function modelOf(recordBytes: Uint8Array, record: JobRecord): ReportModel {
   const { entries, program } = record;
   const events = entries.map(({ event }) => event);
   const state = foldAll(events);
@@ -130,22 +154,22 @@ function modelOf(recordBytes: Uint8Array, record: JobRecord): ReportModel {
     state,
     entries,
     traces: tracesOf(events),
-    recordDigest: createHash('sha256').update(recordBytes).digest('hex'),
+    recordDigest: sha256(recordBytes),
     signers: record.signers,
     technicianSignature: TECHNICIAN_WORDS[record.technicianSignature],
     checkpoint: record.log.checkpoint,
     program: `${program.name} ${program.version}`,
     station: record.station,
-    sealedAt: sealedAt(recordBytes),
+    replaces: record.replaces ?? null,
+    beforeSigning: beforeCountersigning(recordBytes, record),
   });
 }
 
-/** When the station signed, as it states; of bytes that were sealed or opened as a record. */
-function sealedAt(recordBytes: Uint8Array): string | null {
-  const [first] = jwsSchema.parse(JSON.parse(Buffer.from(recordBytes).toString('utf8'))).signatures;
-  if (first === undefined) return null;
-  const header = Buffer.from(first.protected, 'base64url').toString('utf8');
-  return recordHeaderSchema.parse(JSON.parse(header)).signedAt;
+/** The digest that the record had before somebody countersigned it; null where nobody did. */
+function beforeCountersigning(recordBytes: Uint8Array, { signers }: JobRecord): string | null {
+  const jws = jwsSchema.parse(JSON.parse(Buffer.from(recordBytes).toString('utf8')));
+  if (jws.signatures.length <= signers.length) return null;
+  return sha256(fileBytes({ ...jws, signatures: jws.signatures.slice(0, signers.length) }));
 }
 
 /** A record that nobody's program would open is not written. */

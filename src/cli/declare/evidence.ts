@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { closing, type Declare, examples, json, scope, whole } from './common.ts';
+import { closing, type Declare, examples, json, oneOrMore, scope, whole } from './common.ts';
 
 /** What keeps evidence: verification, the log, the keys, and what others add to a record. */
 export const declareEvidence: Declare = (program, run) => {
@@ -37,6 +37,27 @@ export const declareEvidence: Declare = (program, run) => {
     .action((path, options) =>
       run(async () => (await import('../evidence/verify.ts')).verify(path, options))(),
     );
+  program
+    .command('show')
+    .description('shows a record: verdicts, times of the steps, and each pull as a curve')
+    .argument('<file>', 'the record (*.record.json)')
+    .option('--plain', 'lines of text, without keys')
+    .option('--svg <file>', 'instead, a picture of one pull with its window')
+    .option('--pull <number>', 'with --svg: which pull; the last one that was judged unless given', oneOrMore)
+    .option('--trust <file>', 'the keys that you trust (JWK set); trusted-keys.json unless given')
+    .addHelpText(
+      'after',
+      closing(
+        {
+          failed: 'shown, but not authentic, or the job is not complete or not proven',
+          untrusted: 'shown, but the signer is not on your trust list',
+          otherRules: 'shown, but judged by rules that this version does not know',
+        },
+        'plugmark show J-1001.record.json',
+        'plugmark show J-1001.record.json --svg pull-7.svg --pull 7',
+      ),
+    )
+    .action((file, options) => run(async () => (await import('../evidence/show.ts')).show(file, options))());
   program
     .command('paper')
     .description('makes the PDF and the CSV of a record again, from the record alone')
