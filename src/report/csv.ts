@@ -1,6 +1,7 @@
 import type { AttemptRow } from './attempts.ts';
-import { clean } from './clean.ts';
+import { type CsvStyle, USUAL_CSV } from './csv-style.ts';
 import type { ReportModel } from './model.ts';
+import { rowsCsv } from './rows-csv.ts';
 import type { WindowText } from './window-text.ts';
 import { marksText, SOURCE_WORD } from './words/index.ts';
 
@@ -78,36 +79,16 @@ const COLUMNS: readonly CsvColumn[] = [
   { header: 'Record SHA-256', value: (_, model) => model.fingerprint.digest },
 ];
 
-const BYTE_ORDER_MARK = '\uFEFF';
-
 /**
- * The measurements as RFC 4180: one row an attempt, commas, CRLF, decimal points. It begins with a byte order mark,
- * because without one the commonest spreadsheet takes UTF-8 for the local code page and spoils names and `N·m`.
+ * The measurements as RFC 4180: one row an attempt, commas, CRLF, decimal points; or as the spreadsheets of a country have
+ * it. csv-columns.ts says what the columns are.
  */
-export function writeCsv(model: ReportModel): string {
-  const header = COLUMNS.map((column) => csvCell(column.header));
-  const rows = model.rows.map((row) => COLUMNS.map((column) => csvCell(column.value(row, model))));
-  return BYTE_ORDER_MARK + [header, ...rows].map((cells) => `${cells.join(',')}\r\n`).join('');
-}
-
-/** What a spreadsheet takes for the start of a formula, in full width too, behind any space; and our own mark. */
-const FORMULA = /^\s*['=+\-@\uFF1D\uFF0B\uFF0D\uFF20]/;
-
-/**
- * One cell. Numbers are written as numbers, negative ones too. A text that a spreadsheet could run as a formula gets an
- * apostrophe in front, and so does one that begins with an apostrophe: taking one off gives the text back.
- */
-export function csvCell(value: Value): string {
-  if (value === null) return '';
-  if (typeof value === 'number') return decimal(value);
-  const text = clean(value);
-  const harmless = FORMULA.test(text) ? `'${text}` : text;
-  return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
-}
-
-/** Four decimals are finer than any instrument here; what binary fractions add beyond is dropped. */
-function decimal(value: number): string {
-  return String(Number(value.toFixed(4)) + 0);
+export function writeCsv(model: ReportModel, style: CsvStyle = USUAL_CSV): string {
+  const columns = COLUMNS.map(({ header, value }) => ({
+    header,
+    value: (row: AttemptRow) => value(row, model),
+  }));
+  return rowsCsv(columns, model.rows, style);
 }
 
 function scaled(value: number | null, factor: number): number | null {

@@ -3,8 +3,8 @@ import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { DONE, itemsOf, NOT_DONE } from '../job/routine.ts';
 import { attemptOf } from '../job/situation.ts';
 import type { JobState } from '../job/state.ts';
-import { choiceText, featuresText } from '../report/words/index.ts';
 import { CONDITIONS, DAMAGE } from '../report/words/condition.ts';
+import { choiceText, featuresText } from '../report/words/index.ts';
 import { outlier } from './panels/outlier.ts';
 import { figure, fixed } from './words.ts';
 

@@ -5,9 +5,9 @@ import { scrapReasonSchema } from '../job/event.ts';
 import { leftOut } from '../job/situation.ts';
 import { isOver, type JobState, type Question } from '../job/state.ts';
 import { damageSchema } from '../plug/condition.ts';
+import { DAMAGE } from '../report/words/condition.ts';
 import { SCRAP_WORDS, saidWords } from '../report/words/index.ts';
 import { called } from '../sequence/plan.ts';
-import { DAMAGE } from '../report/words/condition.ts';
 import { type Form, type FormKind, newForm, type Option, type Typed, type Wanted } from './form.ts';
 import { figure } from './words.ts';
 

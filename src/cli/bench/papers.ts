@@ -16,6 +16,7 @@ import { writeWhole } from '../../files/output.ts';
 import { foldAll } from '../../job/fold.ts';
 import { isWithheld } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
+import { type CsvStyle, USUAL_CSV } from '../../report/csv-style.ts';
 import type { FontSources } from '../../report/fonts/fonts.ts';
 import { reportModel, writeCsv, writePdf } from '../../report/index.ts';
 import type { ReportModel } from '../../report/model.ts';
@@ -127,13 +128,14 @@ export async function writeDrawn(
   folder: string,
   recordBytes: Uint8Array,
   record: JobRecord,
+  style: CsvStyle = USUAL_CSV,
 ): Promise<Omit<Papers, 'record'>> {
   // The work order's schema keeps the job number to letters that are safe in a file name.
   const pdf = join(folder, `${record.job}.pdf`);
   const csv = join(folder, `${record.job}.csv`);
   const model = modelOf(recordBytes, record);
   writeWhole(pdf, await pdfOf(model, recordBytes, 'machine'));
-  writeWhole(csv, writeCsv(model));
+  writeWhole(csv, writeCsv(model, style));
   return { pdf, csv };
 }
 

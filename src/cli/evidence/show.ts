@@ -4,9 +4,7 @@ import { verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
 import { writeNew } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
-import { chartSvg } from '../../report/charts/chart.ts';
-import { chartOf, jobLines } from '../../report/job-text.ts';
-import type { ReportModel } from '../../report/model.ts';
+import { jobLines } from '../../report/job-text.ts';
 import { VERIFICATION } from '../../report/verification.ts';
 import { modelOf } from '../bench/papers.ts';
 import { hasScreen, speaksUtf8 } from '../bench/run.ts';
@@ -14,6 +12,7 @@ import { now } from '../station/clock.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
 import { screenColumns } from '../terminal/wrapped.ts';
 import { laterLogBeside } from './later-log-file.ts';
+import { pullSvg } from './pull-svg.ts';
 import { readersTrust } from './readers-trust.ts';
 import { verdictLines } from './report-lines.ts';
 
@@ -23,8 +22,6 @@ interface ShowOptions {
   readonly svg?: string;
   readonly pull?: number;
 }
-
-const PICTURE = { width: 760, height: 420 } as const;
 
 /** Shows what a record contains, its verification first. Exit codes as of its verification. */
 export async function show(file: string, { trust, plain, svg, pull }: ShowOptions): Promise<ExitCode> {
@@ -59,25 +56,4 @@ export async function show(file: string, { trust, plain, svg, pull }: ShowOption
   const lines = jobLines(model, { columns: screenColumns(), ascii });
   process.stdout.write(`${[...verdict, '', ...lines].join('\n')}\n`);
   return exit;
-}
-
-/** The pull that was named, else the last one that was judged. */
-function pullSvg(model: ReportModel, wanted: number | undefined): string {
-  const all = model.plots.flatMap((plot) => plot.pulls.map((one) => ({ plot, one })));
-  const judged = all.findLast(({ one }) => one.verdict !== 'not-judged');
-  const chosen = wanted === undefined ? (judged ?? all.at(-1)) : all.find(({ one }) => one.pull === wanted);
-  if (chosen === undefined)
-    throw new ProblemError({
-      code: 'pull-unknown',
-      where: `job ${model.job}`,
-      message:
-        wanted === undefined
-          ? 'no pull was given to a cylinder'
-          : `no pull ${wanted} was given to a cylinder`,
-      next:
-        all.length === 0
-          ? 'There is nothing to draw.'
-          : `Name one of these with --pull: ${all.map(({ one }) => one.pull).join(', ')}.`,
-    });
-  return chartSvg(chartOf(model, chosen.plot, chosen.one), PICTURE);
 }
