@@ -2,9 +2,9 @@
 import type { LogEntry } from '../evidence/log.ts';
 import { DONE, itemsOf, type ListPhase, NOT_DONE, type RoutineItem } from '../job/routine.ts';
 import type { JobState, OldPlug } from '../job/state.ts';
+import { withoutPhoneNumbers } from '../personal.ts';
 import { clean } from './clean.ts';
 import { figure, utc } from './figures.ts';
-import { withoutPhoneNumbers } from './phone.ts';
 import { choiceText, noted } from './words/index.ts';
 
 export interface AttestedList {

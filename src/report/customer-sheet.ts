@@ -2,12 +2,12 @@
 import type { LogEntry } from '../evidence/log.ts';
 import type { Shop } from '../job/shop.ts';
 import type { JobState } from '../job/state.ts';
+import { withoutPhoneNumbers } from '../personal.ts';
 import type { Condition } from '../plug/condition.ts';
 import type { AttemptRow } from './attempts.ts';
 import { clean } from './clean.ts';
 import { localTime } from './local-time.ts';
 import type { CylinderRow, Fact } from './model.ts';
-import { withoutPhoneNumbers } from './phone.ts';
 import { positionsOf } from './positions.ts';
 import type { Verdict } from './verdict.ts';
 import { CONDITIONS, DAMAGE, THREADS } from './words/condition.ts';

@@ -6,10 +6,10 @@ import { itemsOf, NOT_DONE } from '../job/routine.ts';
 import { takenBackIn } from '../job/said.ts';
 import type { JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
+import { withoutPhoneNumbers } from '../personal.ts';
 import type { Pull } from '../pull/pull.ts';
 import { clean } from './clean.ts';
 import { figure, UNIT_TEXT, utc } from './figures.ts';
-import { withoutPhoneNumbers } from './phone.ts';
 import { VERDICT_WORD, verdictOf } from './verdict.ts';
 import {
   choiceText,

@@ -1,5 +1,7 @@
 import type { JobState } from '../job/state.ts';
-import { editorSpans } from './editor.ts';
+import { hasPhoneNumber } from '../personal.ts';
+import { PHONE_NOTE } from '../report/words/index.ts';
+import { editorSpans, textOf } from './editor.ts';
 import { wantedBy } from './exceptions.ts';
 import { type Form, TYPE_KEY } from './form.ts';
 import type { Glyphs } from './glyphs.ts';
@@ -30,7 +32,10 @@ export function formLines(form: Form, job: JobState, { columns, rows }: Room, gl
               },
             ],
           ];
-    return [line, ...fault];
+    const note: Line[] = hasPhoneNumber(textOf(form.text))
+      ? [[{ text: `   ${printable(PHONE_NOTE, columns - 4, glyphs.ascii)}`, tone: 'attention' }]]
+      : [];
+    return [line, ...note, ...fault];
   }
   const own = typed === null ? [] : [{ key: TYPE_KEY, words: 'something else, typed' }];
   const lines = [...wanted.options, ...own].map(({ key, words }, i): Line => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { hasPhoneNumber, withoutPhoneNumbers } from '../../src/report/phone.ts';
+import { hasPhoneNumber, withoutPhoneNumbers } from '../../src/personal.ts';
 
 describe('a telephone number in free text', () => {
   test.each([

@@ -102,6 +102,10 @@ export const declareEvidence: Declare = (program, run) => {
       '--without <kinds>',
       'what is withheld, with commas: plate, vin, vehicle, fleet, customer, complaint, person (names), note (free text); or all',
     )
+    .option(
+      '--with-numbers',
+      'keep free texts that contain a telephone number; they are withheld unless asked for',
+    )
     .option('--out <file>', 'file for the shared record')
     .addHelpText(
       'after',
