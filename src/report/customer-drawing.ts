@@ -28,7 +28,7 @@ export function drawCustomerSheet(sheet: Sheet, model: ReportModel, qr: QrSquare
   plugs(sheet, model);
   oldPlugs(sheet, model.customer);
   const next = section(sheet, 'Next change of the plugs', 12);
-  paragraph(sheet, next, `By the specification: ${model.customer.nextChange}`, { size: 9 });
+  paragraph(sheet, next, model.customer.nextChange, { size: 9 });
   ending(sheet, model, qr, qrWords);
 }
 

@@ -75,7 +75,7 @@ export function customerSheet(
       fact('Started', localTime(opened?.at ?? '', utcOffsetMin)),
       fact('Finished', ended === undefined ? 'not finished' : localTime(ended.at, utcOffsetMin)),
     ],
-    plugs: cylinders.map(({ cylinder, verdict, gaps, pulls }) => ({
+    plugs: [...cylinders].sort(byNumber).map(({ cylinder, verdict, gaps, pulls }) => ({
       position: positions.title(cylinder),
       verdict,
       gap: lastText(gaps, 'mm'),
@@ -96,6 +96,10 @@ function shopText(shop: Shop | undefined, station: string): CustomerSheet['shop'
   };
 }
 
+/** A customer does not look for his cylinder in the order of the work. */
+const byNumber = (a: { readonly cylinder: number }, b: { readonly cylinder: number }) =>
+  a.cylinder - b.cylinder;
+
 /** What the verdict rests on: the last attempt that was judged, else the last one. */
 function lastText(rows: readonly AttemptRow[], unit: string): string {
   const last = rows.findLast(({ verdict }) => verdict !== 'not-judged') ?? rows.at(-1);
@@ -103,7 +107,7 @@ function lastText(rows: readonly AttemptRow[], unit: string): string {
 }
 
 function oldPlugRows(state: JobState, title: (position: number) => string): readonly OldPlugRow[] {
-  return state.cylinders.flatMap(({ cylinder }) => {
+  return [...state.cylinders].sort(byNumber).flatMap(({ cylinder }) => {
     const read = state.oldPlugs[cylinder]?.read ?? null;
     if (read === null) return [];
     const { word, advice } = CONDITIONS[read.condition];
@@ -124,7 +128,7 @@ function nextChange({ order }: JobState, closedAt: string | null): string {
       : [odometerKm === undefined ? `after another ${km} km` : `at ${odometerKm + km} km`];
   const day = months === undefined ? [] : [dueText(months, closedAt)];
   const which = distance.length + day.length > 1 ? ', whichever comes first' : '';
-  return `${[...distance, ...day].join(' or ')}${which}.`;
+  return `By the specification ${[...distance, ...day].join(' or ')}${which}.`;
 }
 
 function dueText(months: number, closedAt: string | null): string {

@@ -63,7 +63,7 @@ export function jobLines(model: ReportModel, terminal: Terminal): readonly strin
     ...titled('For the customer', facts(customer.facts)),
     ...part(newPlugs(model)),
     ...maybe(oldPlugs(model)),
-    ...titled('Next change of the plugs', indented(`By the specification: ${customer.nextChange}`)),
+    ...titled('Next change of the plugs', indented(customer.nextChange)),
     ...titled('The job', facts(model.jobFacts)),
     ...titled('Specification', facts([...model.specificationFacts, ...windowFacts(model)])),
     ...titled('Engine and verdict for each cylinder', indented(inWords(model.banks, model.positions))),

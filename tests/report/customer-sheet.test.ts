@@ -54,10 +54,10 @@ describe('the page that a customer keeps', () => {
     } as const;
     expect(change({})).toBe('The specification of this job does not say when.');
     expect(change({ specification: { ...specification, change: { km: 60_000, months: 48 } } })).toBe(
-      'at 208210 km or in 2029-06, whichever comes first.',
+      'By the specification at 208210 km or in 2029-06, whichever comes first.',
     );
     expect(change({ vehicle: {}, specification: { ...specification, change: { km: 60_000 } } })).toBe(
-      'after another 60000 km.',
+      'By the specification after another 60000 km.',
     );
   });
 

@@ -78,15 +78,22 @@ export function showFrame({ model, verdict, ascii }: Shown, place: Place, { colu
     plain(`Window ${torqueWindow.limits}; accepted ${torqueWindow.acceptance}. Dashed: the limits.`),
     ...curve.map((text): Line => [{ text }]),
     [],
-    ...steps.map((step) =>
-      plain(stepText(step), { bold: step.pull === chosen?.pull.pull && step.pull !== null }),
-    ),
   ];
+  const bold = (step: AttemptRow) => step.pull !== null && step.pull === chosen?.pull.pull;
+  const stepLines = around(steps, steps.findIndex(bold), rows - 2 - lines.length).map(
+    (step): Line => [{ text: stepText(step), bold: bold(step) }],
+  );
   const keys = ascii ? 'left right: cylinder  up down: pull  q: leave' : '← → cylinder   ↑ ↓ pull   q leave';
-  const shown = exactly(lines, Math.max(1, rows - 2)).map((line) =>
+  const shown = exactly([...lines, ...stepLines], Math.max(1, rows - 2)).map((line) =>
     cutLine(line, columns, ascii ? '~' : '…'),
   );
   return [...shown, plain(keys, { dim: true })];
+}
+
+/** As many as there is room for, the one at `at` among them. */
+function around<T>(all: readonly T[], at: number, room: number): readonly T[] {
+  const first = Math.max(0, Math.min(at - Math.floor(room / 2), all.length - room));
+  return all.slice(first, first + Math.max(0, room));
 }
 
 /** Every cylinder with its verdict; the one before the eyes stands out without colour. */

@@ -14,6 +14,12 @@ const BITS: readonly (readonly number[])[] = [
   [0x08, 0x10, 0x20, 0x80],
 ];
 
+/** The text row in which a height from 0 to 1 lies, counted from above. */
+export function rowOf(height: number, rows: number, ascii: boolean): number {
+  const down = ascii ? 1 : 4;
+  return Math.floor(Math.round((1 - clamp(height)) * (rows * down - 1)) / down);
+}
+
 /** Rows from above; neighbours are joined by a line. `levels` are drawn through where the curve leaves room. */
 export function brailleRows(
   dots: readonly Dot[],
@@ -40,7 +46,7 @@ export function brailleRows(
       lit.add(row(y) * wide + column(x));
     }
   });
-  const levelRows = new Set(levels.map((level) => Math.floor(row(level) / down)));
+  const levelRows = new Set(levels.map((level) => rowOf(level, rows, ascii)));
   const empty = (at: number) => (levelRows.has(at) ? (ascii ? '-' : '┄') : ' ');
   return Array.from({ length: rows }, (_, r) =>
     Array.from({ length: width }, (_column, c) => {

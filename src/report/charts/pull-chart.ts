@@ -3,7 +3,7 @@ import type { Window } from '../../metrology/judgement.ts';
 import { figure } from '../figures.ts';
 import { pullShape } from '../plot.ts';
 import type { PullPlot, TorqueScale } from '../plots.ts';
-import { brailleRows } from './braille.ts';
+import { brailleRows, rowOf } from './braille.ts';
 import { axes, below, type Chart, frameIn, heightIn } from './chart.ts';
 import { hatch } from './hatch.ts';
 import type { Box, Pen } from './pen.ts';
@@ -32,9 +32,8 @@ export function pullChart(drawn: PullToDraw): Chart {
       const dots = shape.curve.map(({ x, y }) => ({ x: x / 1000, y: 1 - y }));
       const levels = [window.lowerLimit, window.upperLimit];
       const rows = brailleRows(dots, levels.map(share), { width: width - FIGURES, ascii }, ROWS);
-      const rowOf = (nm: number) => Math.min(ROWS - 1, Math.floor((1 - share(nm)) * ROWS));
       return rows.map((row, i) => {
-        const level = levels.find((nm) => rowOf(nm) === i);
+        const level = levels.find((nm) => rowOf(share(nm), ROWS, ascii) === i);
         const named = level ?? (i === ROWS - 1 ? 0 : null);
         return `${(named === null ? '' : figure(named, 'N.m')).padStart(FIGURES - 1)} ${row}`;
       });
