@@ -99,6 +99,11 @@ export const recordSchema = z.strictObject({
     .describe('The program that sealed it.'),
   station: z.string().min(1).max(80).describe('Name of the station.'),
   job: workOrderSchema.shape.job.describe('Number of the job.'),
+  replaces: z
+    .string()
+    .regex(/^[0-9a-f]{64}$/)
+    .exactOptional()
+    .describe('SHA-256 of the record of this job that lay at the station when this one was sealed.'),
   signers: z
     .array(signerSchema)
     .refine(
@@ -164,6 +169,8 @@ export interface RecordContent {
   /** All entries of one job's stream. */
   readonly entries: readonly LogEntry[];
   readonly log: { readonly tree: Subtrees; readonly size: number };
+  /** SHA-256 of an earlier record of the job. */
+  readonly replaces?: string;
 }
 
 /** A sealed record: its file and what is in it. */
@@ -174,7 +181,7 @@ export interface Sealed {
 
 /** The file of a record, signed by the station and perhaps the technician. Entries that are no job are a bug and throw. */
 export function sealRecord(
-  { program, station, entries, log }: RecordContent,
+  { program, station, entries, log, replaces }: RecordContent,
   signers: readonly Signer[],
 ): Sealed {
   const state = foldAll(entries.map(({ event }) => event));
@@ -207,6 +214,7 @@ export function sealRecord(
     program,
     station: stationState.name,
     job,
+    ...(replaces === undefined ? {} : { replaces }),
     signers: signers
       .map(({ privateKey, role }) => ({ role, kid: thumbprint(publicJwk(privateKey)) }))
       .map((one) => signerSchema.parse(one)),

@@ -1,6 +1,6 @@
 /** Giving evidence away without some of its personal texts: the same signatures, the same verdict, fewer disclosures. */
 import { z } from 'zod';
-import { type PersonalKind, personalKindSchema } from '../personal.ts';
+import { hasPhoneNumber, type PersonalKind, personalKindSchema } from '../personal.ts';
 import { orThrow } from '../result.ts';
 import { disclosureOf } from './disclosures.ts';
 import { isStationEntry, personalTexts, readEntry, signedEntry } from './entry.ts';
@@ -18,11 +18,18 @@ export const withheldSchema = z.strictObject({
 });
 export type Withheld = z.infer<typeof withheldSchema>;
 
-/** The file of the record without its texts of these kinds. */
-export function sharedRecord({ jws, record }: OpenedRecord, kinds: Kinds): Uint8Array {
-  const disclosures = entriesOf(record).flatMap((entry) =>
-    disclosuresBut(entry, ({ kind }) => kinds.has(kind)),
-  );
+/** Where people write what they like. */
+const FREE_TEXT: Kinds = new Set<PersonalKind>(['complaint', 'note']);
+
+/** The file of the record without its texts of these kinds, and without free texts that contain a telephone number. */
+export function sharedRecord(
+  { jws, record }: OpenedRecord,
+  kinds: Kinds,
+  { withNumbers = false }: { readonly withNumbers?: boolean } = {},
+): Uint8Array {
+  const goes = ({ kind, text }: PersonalPlace) =>
+    kinds.has(kind) || (!withNumbers && FREE_TEXT.has(kind) && hasPhoneNumber(text));
+  const disclosures = entriesOf(record).flatMap((entry) => disclosuresBut(entry, goes));
   return fileBytes(withDisclosures(jws, disclosures));
 }
 

@@ -10,6 +10,7 @@ import { TOOL_EVENTS } from './event-of-tools.ts';
 import { openItemSchema } from './open-item.ts';
 import { workOrderSchema } from './order.ts';
 import { routineSchema } from './routine.ts';
+import { shopSchema, utcOffsetSchema } from './shop.ts';
 
 export { type ScrapReason, scrapReasonSchema } from './event-of-measuring.ts';
 export { type Answer, answerSchema } from './event-of-people.ts';
@@ -30,6 +31,12 @@ export const jobEventSchema = z.discriminatedUnion('type', [
       routine: routineSchema
         .exactOptional()
         .describe('The steps around the torque; absent where the shop wants none.'),
+      shop: shopSchema
+        .exactOptional()
+        .describe('The shop as its papers name it; absent where its station file does not say.'),
+      utcOffsetMin: utcOffsetSchema
+        .exactOptional()
+        .describe("Minutes by which the shop's clock was ahead of UTC when the job was opened."),
     })
     .describe('The job was opened. All that its verdicts rest on is frozen here.'),
   z

@@ -21,6 +21,7 @@ import type { WorkOrder } from './order.ts';
 import { orderOfWork } from './order-of-work.ts';
 import type { Routine } from './routine.ts';
 import { RULES } from './rules.ts';
+import type { Shop } from './shop.ts';
 import { vinFault } from './vin.ts';
 import { undecidable, windowFor } from './windows.ts';
 
@@ -39,6 +40,9 @@ export interface Opening {
   readonly overrides: readonly Override[];
   /** The steps around the torque that the shop wants said; none where it is missing. */
   readonly routine?: Routine;
+  /** For the papers alone. */
+  readonly shop?: Shop;
+  readonly utcOffsetMin?: number;
 }
 
 /** Why a job cannot be opened. */
@@ -67,7 +71,7 @@ export function openJob(
   if (!torque.ok) return torque;
   const gap = gapSide(order, instruments, opening);
   if (!gap.ok) return gap;
-  const { on, decision, routine } = opening;
+  const { on, decision, routine, shop, utcOffsetMin } = opening;
   return ok([
     {
       type: 'job-opened',
@@ -86,6 +90,8 @@ export function openJob(
       },
       rules: RULES,
       ...(routine === undefined ? {} : { routine }),
+      ...(shop === undefined ? {} : { shop }),
+      ...(utcOffsetMin === undefined ? {} : { utcOffsetMin }),
     },
     ...torque.value.overridden,
     ...gap.value.overridden,

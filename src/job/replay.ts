@@ -80,8 +80,12 @@ function openedAgain(
   rest: readonly JobEvent[],
 ): Result<never, PartedProblem> | null {
   const overridden = rest.filter((event) => event.type === 'instrument-overridden');
-  const { order, instruments, basis, routine } = opened;
-  const asked = routine === undefined ? {} : { routine };
+  const { order, instruments, basis, routine, shop, utcOffsetMin } = opened;
+  const asked = {
+    ...(routine === undefined ? {} : { routine }),
+    ...(shop === undefined ? {} : { shop }),
+    ...(utcOffsetMin === undefined ? {} : { utcOffsetMin }),
+  };
   const again = openJob(order, instruments, { ...basis, ...asked, overrides: overridden });
   if (!again.ok) return parted(1, 'not-to-be-opened', 'job-opened', again.error.message);
   const recorded = [opened, ...rest.slice(0, overridden.length)];

@@ -89,6 +89,14 @@ export const specificationSchema = z.strictObject({
     .describe(
       "The shop's own rule for lubricated threads. Refused where the figure assumes lubricated threads already.",
     ),
+  change: z
+    .strictObject({
+      km: z.int().positive().max(1_000_000).exactOptional().describe('After so many kilometres.'),
+      months: z.int().positive().max(240).exactOptional().describe('After so many months.'),
+    })
+    .refine(({ km, months }) => km !== undefined || months !== undefined, 'expected km or months')
+    .exactOptional()
+    .describe('When the source has the plugs changed again, whichever comes first. Printed, not judged.'),
   source: sourceSchema.describe('Where the figures come from.'),
   also: z
     .array(otherSourceSchema)

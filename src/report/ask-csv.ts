@@ -1,5 +1,6 @@
 import type { AttemptRow } from '../audit/attempt.ts';
 import { attemptException, type JobAnswer } from '../audit/questions.ts';
+import type { CsvStyle } from './csv-style.ts';
 import { type CsvColumn, rowsCsv } from './rows-csv.ts';
 import { marksText, outOfOrderText, SOURCE_WORD } from './words/index.ts';
 
@@ -24,7 +25,8 @@ const JOBS: readonly CsvColumn<JobAnswer>[] = [
 ];
 
 /** One row a job. */
-export const jobsCsv = (answers: readonly JobAnswer[]): string => rowsCsv(JOBS, answers);
+export const jobsCsv = (answers: readonly JobAnswer[], style?: CsvStyle): string =>
+  rowsCsv(JOBS, answers, style);
 
 const ATTEMPTS: readonly CsvColumn<AttemptRow>[] = [
   { header: 'Job', value: ({ job }) => job },
@@ -57,4 +59,5 @@ const ATTEMPTS: readonly CsvColumn<AttemptRow>[] = [
 ];
 
 /** One row an attempt. */
-export const attemptsCsv = (rows: readonly AttemptRow[]): string => rowsCsv(ATTEMPTS, rows);
+export const attemptsCsv = (rows: readonly AttemptRow[], style?: CsvStyle): string =>
+  rowsCsv(ATTEMPTS, rows, style);

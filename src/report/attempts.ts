@@ -1,11 +1,15 @@
 import type { LogEntry } from '../evidence/log.ts';
 import { earlyStepsOf } from '../job/early.ts';
+import { torqueWindowBefore } from '../job/stage.ts';
 import type { GapAttempt, JobState, TorqueAttempt } from '../job/state.ts';
 import { strokeTurn } from '../job/turn.ts';
-import type { Judgement } from '../metrology/judgement.ts';
+import type { Judgement, Window } from '../metrology/judgement.ts';
+import { wiresOf } from '../plug/gap.ts';
+import { crowfootOf, leverage } from '../plug/geometry.ts';
 import { snugOf } from '../pull/snug.ts';
 import type { FigureSource } from '../reading.ts';
 import { clean } from './clean.ts';
+import { figure } from './figures.ts';
 import { VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
 import { ANGLE_FAULT_WORDS, earlyText, KIND_WORDS, placementText, turnVerdictText } from './words/index.ts';
 
@@ -20,6 +24,12 @@ export interface AttemptRow {
   readonly kind: string;
   /** Gap in mm, peak torque in N·m. */
   readonly value: number | null;
+  /** As printed, without the unit: of a gap by wires the two wires, since nobody measured a figure. */
+  readonly valueText: string;
+  /** What the wrench itself showed, where an adapter lies between it and the plug; else null. */
+  readonly wrenchNm: number | null;
+  /** What it was judged against; null where nothing was measured. */
+  readonly window: Window | null;
   readonly expandedUncertainty: number | null;
   readonly releaseNm: number | null;
   /** Peak less first release: what came after the click. */
@@ -62,6 +72,9 @@ const NOTHING = {
   pull: null,
   kind: '',
   value: null,
+  valueText: '–',
+  wrenchNm: null,
+  window: null,
   expandedUncertainty: null,
   releaseNm: null,
   followThroughNm: null,
@@ -90,7 +103,7 @@ export function attemptRows(
   entries: readonly LogEntry[],
 ): AttemptRow[] {
   return [
-    ...gaps.map((gap, index) => gapRow(cylinder, gap, index + 1, entries)),
+    ...gaps.map((gap, index) => gapRow(state, cylinder, gap, index + 1, entries)),
     ...pulls.map((pull, index) => pullRow(state, cylinder, pull, index + 1, entries)),
   ];
 }
@@ -111,7 +124,20 @@ export function unmeasuredRows(row: {
   });
 }
 
+/** The tool of a gap that two wires told. */
+const WIRES = 'wire';
+
+/** Of a gap by wires nobody knows more than between which two it lies. */
+function gapText({ order }: JobState, { tool, judgement }: GapAttempt): string {
+  const wires = tool === WIRES ? wiresOf(order.specification) : null;
+  if (wires === null || !wires.ok) return figure(judgement.value, 'mm');
+  const { goMm, noGoMm } = wires.value;
+  if (judgement.side === 'inside') return `${figure(goMm, 'mm')} to ${figure(noGoMm, 'mm')}`;
+  return judgement.side === 'low' ? `below ${figure(goMm, 'mm')}` : `above ${figure(noGoMm, 'mm')}`;
+}
+
 function gapRow(
+  state: JobState,
   cylinder: number | null,
   gap: GapAttempt,
   attempt: number,
@@ -131,8 +157,10 @@ function gapRow(
     quantity: 'gap',
     cylinder,
     attempt,
-    value: gap.judgement.value,
-    expandedUncertainty: gap.judgement.expandedUncertainty,
+    value: gap.tool === WIRES ? null : gap.judgement.value,
+    valueText: gapText(state, gap),
+    window: state.gapWindow,
+    expandedUncertainty: gap.tool === WIRES ? null : gap.judgement.expandedUncertainty,
     conformanceProbability: gap.judgement.conformanceProbability,
     grade: gap.judgement.grade,
     verdict,
@@ -142,6 +170,12 @@ function gapRow(
     at: entry?.at ?? '',
     by: clean(entry?.by ?? ''),
   };
+}
+
+/** Of two steps the first has limits of its own. */
+function windowOf(state: JobState, cylinder: number | null, pull: number): Window {
+  const at = state.cylinders.find((one) => one.cylinder === cylinder);
+  return at === undefined ? state.torqueWindow : torqueWindowBefore(state, at, pull);
 }
 
 function turnFigures({ pull }: TorqueAttempt, state: JobState): TurnFigures | null {
@@ -166,6 +200,10 @@ function pullRow(
 ): AttemptRow {
   const { pull, judgement } = taken;
   const verdict = verdictOf(judgement);
+  const value = judgement?.value ?? pull.peakNm;
+  const { order } = state;
+  const window = windowOf(state, cylinder, pull.pull);
+  const step = judgement !== null && window !== state.torqueWindow ? ', first step' : '';
   const pulled = entries.find(({ event }) => event.type === 'pull-detected' && event.pull === pull.pull);
   const entry = entries.findLast(({ event }) => event.type === 'pull-placed' && event.pull === pull.pull);
   return {
@@ -175,7 +213,10 @@ function pullRow(
     pull: pull.pull,
     kind: KIND_WORDS[taken.kind],
     // What the plug saw; the same as the wrench read, unless an adapter or a correction lies between.
-    value: judgement?.value ?? pull.peakNm,
+    value,
+    valueText: figure(value, 'N.m'),
+    wrenchNm: order.adapter === undefined ? null : pull.peakNm / leverage(crowfootOf(order.adapter)),
+    window,
     expandedUncertainty: judgement?.expandedUncertainty ?? null,
     releaseNm: pull.releaseNm,
     followThroughNm: pull.releaseNm === null ? null : pull.peakNm - pull.releaseNm,
@@ -187,7 +228,7 @@ function pullRow(
     conformanceProbability: judgement?.conformanceProbability ?? null,
     grade: judgement?.grade ?? '',
     verdict,
-    verdictWord: VERDICT_WORD[verdict],
+    verdictWord: `${VERDICT_WORD[verdict]}${step}`,
     tool: clean(pull.tool),
     source: pull.source,
     answer: taken.answer ?? '',

@@ -21,7 +21,8 @@ export function drawBack(sheet: Sheet, model: ReportModel, qr: QrSquares, attach
     { title: 'Cautions', sentences: model.cautions },
     { title: 'What this document proves, and what it does not', sentences: model.proves },
   ];
-  sectionsAbreast(sheet, parts, { size: 7.5 });
+  // Together with the fingerprint, so that no page holds nothing but that.
+  sectionsAbreast(sheet, parts, { size: 7.5 }, FINGERPRINT);
   fingerprint(sheet, model, qr, attachedAs);
 }
 
@@ -34,10 +35,12 @@ function traces(sheet: Sheet, model: ReportModel): void {
   const words = legend(sheet, model.torqueWindow.limits, model.torqueWindow.acceptance);
   const placed = { x: PAGE.left + 12, y: sheet.y, width: TEXT_WIDTH - 12, size: 7, colour: GREY };
   sheet.y += text(sheet, element, 'P', words, placed) + 4;
-  drawPlots(sheet, element, model.plots, model.torqueWindow.figures);
+  drawPlots(sheet, element, model);
 }
 
 const QR_SIZE = 92;
+/** With its heading and what may stand below the code. */
+const FINGERPRINT = QR_SIZE + 44;
 
 /** The text inside the QR code: lines that a person can compare with the paper. */
 export function qrText(model: ReportModel): string {
@@ -54,20 +57,7 @@ function fingerprint(sheet: Sheet, model: ReportModel, qr: QrSquares, attachedAs
     const placed = { x: PAGE.left, y: sheet.y, width, size: 8, mono, colour: INK };
     sheet.y += text(sheet, lines, 'P', content, placed) + 1.5;
   };
-  say('SHA-256 of the signed record:');
-  say(inGroups(model.fingerprint.digest), true);
-  const { signers, technician, log } = model.fingerprint;
-  say(`Signed with the keys of these thumbprints (RFC 7638); ${technician}:`);
-  for (const signer of signers) say(signer, true);
-  if (log !== null) {
-    say(`Root of the station log of ${log.size} entries, as signed in the record's checkpoint:`);
-    say(inGroups(log.root), true);
-  }
-  say(
-    attachedAs === null
-      ? 'The signed record is not attached to this file. Ask for it: these pages alone prove nothing.'
-      : `The signed record is attached to this file as ${attachedAs}. Save it, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.`,
-  );
+  for (const { words, mono } of fingerprintLines(model, attachedAs)) say(words, mono);
   if (sheet.lacking)
     say('□ stands for a character that no font here has. The signed record contains the character itself.');
   const box = { x: PAGE.left + TEXT_WIDTH - QR_SIZE, y, width: QR_SIZE, height: QR_SIZE };
@@ -79,6 +69,34 @@ function fingerprint(sheet: Sheet, model: ReportModel, qr: QrSquares, attachedAs
     box,
   );
   sheet.y = Math.max(sheet.y, y + QR_SIZE);
+}
+
+/** What identifies the record behind these pages, line by line; digests and keys in letters of one width. */
+export function fingerprintLines(
+  { fingerprint }: ReportModel,
+  attachedAs: string | null,
+): readonly { readonly words: string; readonly mono: boolean }[] {
+  const { digest, signers, technician, log, otherCopies } = fingerprint;
+  const plain = (words: string) => ({ words, mono: false });
+  const code = (words: string) => ({ words, mono: true });
+  return [
+    plain('SHA-256 of the signed record:'),
+    code(inGroups(digest)),
+    plain(`Signed with the keys of these thumbprints (RFC 7638); ${technician}:`),
+    ...signers.map(code),
+    ...(log === null
+      ? []
+      : [
+          plain(`Root of the station log of ${log.size} entries, as signed in the record's checkpoint:`),
+          code(inGroups(log.root)),
+        ]),
+    plain(
+      attachedAs === null
+        ? 'The signed record is not attached to this file. Ask for it: these pages alone prove nothing.'
+        : `The signed record is attached to this file as ${attachedAs}. Save it, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.`,
+    ),
+    ...(otherCopies === '' ? [] : [plain(otherCopies)]),
+  ];
 }
 
 /** Sixty-four digits in groups of eight, so that two people can compare them aloud. */

@@ -1,4 +1,5 @@
 import type { ChecklistEvent, PlugRow } from './checklist.ts';
+import type { TablePart } from './proof-parts.ts';
 import { heightOf, paragraph, type Sheet, section, TEXT_WIDTH } from './sheet.ts';
 import { type Column, startHeight, table } from './table.ts';
 
@@ -41,15 +42,24 @@ const cells = ({ row, cylinders }: Alike) =>
     row.lot,
   ].map((text, i) => (i === 0 ? { text, bold: true } : { text }));
 
-/** Which plug came out, which went in, and what was attested; nothing where the shop records none of it. */
-export function drawChecklist(sheet: Sheet, { plugs, lists }: ChecklistEvent): void {
-  if (plugs.length > 0) {
-    const rows = together(plugs).map(cells);
-    table(sheet, section(sheet, 'Old and new plugs', startHeight(sheet, COLUMNS, rows)), COLUMNS, rows);
-  }
-  if (lists.length === 0) return;
+/** Which plug came out and which went in; no rows where the shop records none of it. */
+export const oldAndNewPlugs = ({ plugs }: ChecklistEvent): TablePart => ({
+  title: 'Old and new plugs',
+  columns: COLUMNS,
+  rows: together(plugs).map(cells),
+  note: '',
+});
+
+export const attestedTexts = ({ lists }: ChecklistEvent): readonly string[] =>
+  lists.map(({ title, by, items }) => `${title} (${by}). ${items.join('. ')}.`);
+
+/** What was attested, below the plugs; nothing where the shop records none of it. */
+export function drawChecklist(sheet: Sheet, checklist: ChecklistEvent): void {
+  const { title, columns, rows } = oldAndNewPlugs(checklist);
+  if (rows.length > 0) table(sheet, section(sheet, title, startHeight(sheet, columns, rows)), columns, rows);
+  const texts = attestedTexts(checklist);
+  if (texts.length === 0) return;
   const style = { size: 7.5, width: TEXT_WIDTH };
-  const texts = lists.map(({ title, by, items }) => `${title} (${by}). ${items.join('. ')}.`);
   const element = section(sheet, 'Attested steps', heightOf(sheet, texts[0] ?? '', style));
   for (const text of texts) paragraph(sheet, element, text, { size: style.size });
 }

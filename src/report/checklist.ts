@@ -2,6 +2,7 @@
 import type { LogEntry } from '../evidence/log.ts';
 import { DONE, itemsOf, type ListPhase, NOT_DONE, type RoutineItem } from '../job/routine.ts';
 import type { JobState, OldPlug } from '../job/state.ts';
+import { withoutPhoneNumbers } from '../personal.ts';
 import { clean } from './clean.ts';
 import { figure, utc } from './figures.ts';
 import { choiceText, noted } from './words/index.ts';
@@ -66,7 +67,7 @@ function saidText(item: RoutineItem, said: JobState['attested'][string] | undefi
   if (said === undefined) return 'nothing said';
   if (said.as === DONE) return 'yes';
   const as = said.as === NOT_DONE ? 'NOT DONE' : choiceText(item, said.as);
-  return said.why === undefined ? as : `${as} (${said.why})`;
+  return said.why === undefined ? as : `${as} (${withoutPhoneNumbers(said.why)})`;
 }
 
 function plugRow(cylinder: number, state: JobState): PlugRow {

@@ -1,6 +1,8 @@
 import type { AttemptRow } from './attempts.ts';
-import { clean } from './clean.ts';
+import { type CsvStyle, USUAL_CSV } from './csv-style.ts';
 import type { ReportModel } from './model.ts';
+import { rowsCsv } from './rows-csv.ts';
+import type { WindowText } from './window-text.ts';
 import { marksText, SOURCE_WORD } from './words/index.ts';
 
 type Value = string | number | null;
@@ -37,6 +39,7 @@ const COLUMNS: readonly CsvColumn[] = [
   { header: 'Grade', value: (row) => row.grade },
   { header: 'Probability within limits (%)', value: (row) => scaled(row.conformanceProbability, 100) },
   { header: 'Gap (mm)', value: gap((row) => row.value) },
+  { header: 'Gap by wires (mm)', value: gap(({ value, valueText }) => (value === null ? valueText : null)) },
   { header: 'Gap U, 95 % (mm)', value: gap((row) => row.expandedUncertainty) },
   { header: 'Gap lower limit (mm)', value: gap((_, model) => model.gapWindow?.figures.lowerLimit ?? null) },
   { header: 'Gap upper limit (mm)', value: gap((_, model) => model.gapWindow?.figures.upperLimit ?? null) },
@@ -46,15 +49,16 @@ const COLUMNS: readonly CsvColumn[] = [
   { header: 'Torque U, 95 % (N·m)', value: torque((row) => row.expandedUncertainty) },
   { header: 'First release (N·m)', value: torque((row) => row.releaseNm) },
   { header: 'Follow-through (N·m)', value: torque((row) => row.followThroughNm) },
-  { header: 'Torque lower limit (N·m)', value: torque((_, model) => model.torqueWindow.figures.lowerLimit) },
-  { header: 'Torque upper limit (N·m)', value: torque((_, model) => model.torqueWindow.figures.upperLimit) },
+  { header: 'Shown by the wrench (N·m)', value: torque(({ wrenchNm }) => wrenchNm) },
+  { header: 'Torque lower limit (N·m)', value: torque((row, model) => torqueWindow(row, model).lowerLimit) },
+  { header: 'Torque upper limit (N·m)', value: torque((row, model) => torqueWindow(row, model).upperLimit) },
   {
     header: 'Torque accepted from (N·m)',
-    value: torque((_, model) => accepted(model.torqueWindow, 'acceptLower')),
+    value: torque((row, model) => accepted({ figures: torqueWindow(row, model) }, 'acceptLower')),
   },
   {
     header: 'Torque accepted to (N·m)',
-    value: torque((_, model) => accepted(model.torqueWindow, 'acceptUpper')),
+    value: torque((row, model) => accepted({ figures: torqueWindow(row, model) }, 'acceptUpper')),
   },
   { header: 'Rise 20 to 80 % (ms)', value: torque((row) => row.riseMs) },
   { header: 'Plug turned (deg)', value: torque((row) => row.turn?.turnedDeg ?? null) },
@@ -82,42 +86,28 @@ const COLUMNS: readonly CsvColumn[] = [
   { header: 'Record SHA-256', value: (_, model) => model.fingerprint.digest },
 ];
 
-const BYTE_ORDER_MARK = '\uFEFF';
-
 /**
- * The measurements as RFC 4180: one row an attempt, commas, CRLF, decimal points. It begins with a byte order mark,
- * because without one the commonest spreadsheet takes UTF-8 for the local code page and spoils names and `N·m`.
+ * The measurements as RFC 4180: one row an attempt, commas, CRLF, decimal points; or as the spreadsheets of a country have
+ * it. csv-columns.ts says what the columns are.
  */
-export function writeCsv(model: ReportModel): string {
-  const header = COLUMNS.map((column) => csvCell(column.header));
-  const rows = model.rows.map((row) => COLUMNS.map((column) => csvCell(column.value(row, model))));
-  return BYTE_ORDER_MARK + [header, ...rows].map((cells) => `${cells.join(',')}\r\n`).join('');
-}
-
-/** What a spreadsheet takes for the start of a formula, in full width too, behind any space; and our own mark. */
-const FORMULA = /^\s*['=+\-@\uFF1D\uFF0B\uFF0D\uFF20]/;
-
-/**
- * One cell. Numbers are written as numbers, negative ones too. A text that a spreadsheet could run as a formula gets an
- * apostrophe in front, and so does one that begins with an apostrophe: taking one off gives the text back.
- */
-export function csvCell(value: Value): string {
-  if (value === null) return '';
-  if (typeof value === 'number') return decimal(value);
-  const text = clean(value);
-  const harmless = FORMULA.test(text) ? `'${text}` : text;
-  return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
-}
-
-/** Four decimals are finer than any instrument here; what binary fractions add beyond is dropped. */
-function decimal(value: number): string {
-  return String(Number(value.toFixed(4)) + 0);
+export function writeCsv(model: ReportModel, style: CsvStyle = USUAL_CSV): string {
+  const columns = COLUMNS.map(({ header, value }) => ({
+    header,
+    value: (row: AttemptRow) => value(row, model),
+  }));
+  return rowsCsv(columns, model.rows, style);
 }
 
 function scaled(value: number | null, factor: number): number | null {
   return value === null ? null : value * factor;
 }
 
-function accepted(window: ReportModel['gapWindow'], bound: 'acceptLower' | 'acceptUpper'): number | null {
+/** That of the step for which it was pulled. */
+const torqueWindow = ({ window }: AttemptRow, model: ReportModel) => window ?? model.torqueWindow.figures;
+
+function accepted(
+  window: Pick<WindowText, 'figures'> | null,
+  bound: 'acceptLower' | 'acceptUpper',
+): number | null {
   return window?.figures.decidable === true ? window.figures[bound] : null;
 }

@@ -1,4 +1,5 @@
 import type { PlacedCylinder } from './model.ts';
+import type { Positions } from './positions.ts';
 import {
   GREY,
   INK,
@@ -23,13 +24,14 @@ export function enginePicture(
   sheet: Sheet,
   parent: Struct,
   banks: readonly (readonly PlacedCylinder[])[],
+  positions: Positions,
 ): void {
   const lines = banks.flatMap((bank, index) => linesOfBank(bank, `Bank ${index + 1}`));
   const height = lines.length * (CELL.height + CELL.gap);
   room(sheet, height);
   const { y } = sheet;
   const bbox = [PAGE.left, y, PAGE.left + TEXT_WIDTH, y + height];
-  tagged(sheet, parent, 'Figure', { alt: inWords(banks), bbox, placement: 'Block' }, () => {
+  tagged(sheet, parent, 'Figure', { alt: inWords(banks, positions), bbox, placement: 'Block' }, () => {
     lines.forEach((line, index) => {
       drawLine(sheet, line, y + index * (CELL.height + CELL.gap));
     });
@@ -85,10 +87,11 @@ function drawCylinder(sheet: Sheet, { cylinder, verdict }: PlacedCylinder, x: nu
   });
 }
 
-function inWords(banks: readonly (readonly PlacedCylinder[])[]): string {
+/** The engine for who cannot see it. */
+export function inWords(banks: readonly (readonly PlacedCylinder[])[], { title }: Positions): string {
   const bankWords = banks.map(
     (bank, index) =>
-      `Bank ${index + 1}: ${bank.map(({ cylinder, verdict }) => `cylinder ${cylinder} ${VERDICT_WORD[verdict]}`).join(', ')}.`,
+      `Bank ${index + 1}: ${bank.map(({ cylinder, verdict }) => `${title(cylinder)} ${VERDICT_WORD[verdict]}`).join(', ')}.`,
   );
   return `The engine from above, each bank from front to rear. ${bankWords.join(' ')}`;
 }

@@ -7,6 +7,7 @@ import { itemsOf, NOT_DONE } from '../job/routine.ts';
 import type { JobState } from '../job/state.ts';
 import { statementOf, takenBackIn } from '../job/statements.ts';
 import type { Judgement } from '../metrology/judgement.ts';
+import { withoutPhoneNumbers } from '../personal.ts';
 import type { Pull } from '../pull/pull.ts';
 import { clean } from './clean.ts';
 import { figure, UNIT_TEXT, utc } from './figures.ts';
@@ -37,6 +38,8 @@ export interface ExceptionRow {
   readonly at: string;
   readonly what: string;
   readonly who: string;
+  /** A reader of a verdict has to know it; the rest happened on the way. */
+  readonly matters: boolean;
 }
 
 /** Everything in the job that needs an explanation, in the order in which it happened. */
@@ -49,12 +52,12 @@ export function exceptionRows(state: JobState, entries: readonly LogEntry[]): Ex
   for (const entry of entries) {
     if (entry.event.type === 'pull-detected') pulls.set(entry.event.pull, entry.event);
     for (const text of outOfOrder(entry, entries, early))
-      rows.push({ at: utc(entry.at), what: clean(text), who: clean(entry.by) });
+      rows.push({ at: utc(entry.at), what: clean(text), who: clean(entry.by), matters: true });
     const what = exception(entry.event, { pulls, placed, state });
     if (entry.event.type === 'pull-placed') placed.add(entry.event.pull);
     if (what === null || (ONCE.has(entry.event.type) && shown.has(what))) continue;
     shown.add(what);
-    rows.push({ at: utc(entry.at), what: clean(what), who: clean(entry.by) });
+    rows.push({ at: utc(entry.at), what: clean(what), who: clean(entry.by), matters: matters(entry.event) });
   }
   return [...rows, ...stillOpen(state, entries)];
 }
@@ -113,6 +116,31 @@ const ONCE: ReadonlySet<JobEvent['type']> = new Set<JobEvent['type']>([
   'raw-value',
 ]);
 
+/** What happens in sound work too: links that come and go, strokes on the way, things chosen or taken back by hand. */
+const ON_THE_WAY: ReadonlySet<JobEvent['type']> = new Set<JobEvent['type']>([
+  'session-started',
+  'tool-lost',
+  'readings-missed',
+  'value-stored',
+  'value-not-known',
+  'raw-value',
+  'cylinder-chosen',
+  'gap-out-of-turn',
+  'wire-tried',
+  'plug-scrapped',
+  'cylinder-restarted',
+  'question-answered',
+  'trial-click-skipped',
+  'taken-back',
+  'job-handed-over',
+]);
+
+/** A gap or a pull matters where it failed or its end is missing. */
+function matters(event: JobEvent): boolean {
+  if (event.type === 'pull-placed') return event.judgement !== null && event.judgement.result !== 'OK';
+  return !ON_THE_WAY.has(event.type);
+}
+
 interface SoFar {
   readonly pulls: ReadonlyMap<number, Pull>;
   /** Pulls that were placed before. */
@@ -149,7 +177,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
         ? null
         : `Next ${event.quantity === 'torque' ? 'pull' : 'gap'} given to cylinder ${event.cylinder} by hand.`;
     case 'instrument-overridden':
-      return `${event.tool} used although ${instrumentRefusalText(event.refusal)}. Answered for by ${event.by}: ${event.reason}.`;
+      return `${event.tool} used although ${instrumentRefusalText(event.refusal)}. Answered for by ${event.by}${reason(event.reason)}.`;
     case 'uncertainty-declared':
       return `${event.tool} reported a larger uncertainty than the station lists. From here on it is judged by that.`;
     case 'gap-out-of-turn':
@@ -185,11 +213,11 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'fitted-by-angle':
       return `Cylinder ${event.cylinder} fitted by angle (${event.turn}), NOT proven${isByAngle(soFar.state.basis) ? '' : ' by torque'}${reason(event.why)}.`;
     case 'pull-accepted':
-      return `Cylinder ${event.cylinder}, pull ${event.pull}: ${isOk(soFar.state, event.pull) ? 'out of order' : 'over the window'}, left as it is. Answered for by ${event.by}: ${event.reason}.`;
+      return `Cylinder ${event.cylinder}, pull ${event.pull}: ${isOk(soFar.state, event.pull) ? 'out of order' : 'over the window'}, left as it is. Answered for by ${event.by}${reason(event.reason)}.`;
     case 'job-handed-over':
       return `Handed over to ${event.to}.`;
     case 'job-voided':
-      return `Job declared VOID by ${event.by}: ${event.reason}.`;
+      return `Job declared VOID by ${event.by}${reason(event.reason)}.`;
     case 'job-closed':
       return event.complete
         ? null
@@ -223,7 +251,9 @@ function notDone({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: Jo
   const items = routine === null ? [] : itemsOf(routine, phase);
   const of = (item: string) => items.find(({ id }) => id === item);
   const left = steps.flatMap(({ item, as, why }) =>
-    as === NOT_DONE ? [`${of(item)?.text ?? item}${why === undefined ? '' : ` (${why})`}`] : [],
+    as === NOT_DONE
+      ? [`${of(item)?.text ?? item}${why === undefined ? '' : ` (${withoutPhoneNumbers(why)})`}`]
+      : [],
   );
   const notable = steps.flatMap(({ item, as }) =>
     of(item)?.notable?.includes(as) === true
@@ -245,7 +275,7 @@ function oldPlugException(event: JobEventOf<'old-plugs-read'>): string | null {
   return `${cylindersText(cylinders)}, on removal: ${faults.join(', ')}${reason(note ?? '')}.`;
 }
 
-const reason = (why: string): string => (why === '' ? '' : `: ${why}`);
+const reason = (why: string): string => (why === '' ? '' : `: ${withoutPhoneNumbers(why)}`);
 
 function linkException(
   { tool, source, description }: JobEventOf<'tool-linked'>,
@@ -297,5 +327,5 @@ function stillOpen(state: JobState, entries: readonly LogEntry[]): ExceptionRow[
     (question) => `Question on pull ${question.pull} not answered: ${questionText(state, question)}`,
   );
   if (state.closed === null) rows.push('The job is not closed.');
-  return rows.map((what) => ({ at, what: clean(what), who: 'nobody yet' }));
+  return rows.map((what) => ({ at, what: clean(what), who: 'nobody yet', matters: true }));
 }

@@ -1,4 +1,5 @@
 import type { Fact, ReportModel } from './model.ts';
+import { INVENTED_SENTENCE, windowFacts } from './proof-parts.ts';
 import {
   decoration,
   GREY,
@@ -11,9 +12,9 @@ import {
   TEXT_WIDTH,
   text,
 } from './sheet.ts';
-import { MARK_SENTENCE, turnLimitsText } from './words/index.ts';
+import { MARK_SENTENCE } from './words/index.ts';
 
-/** The top of the first page: title, status, the job's facts, the specification and its windows. */
+/** The top of the first page of the proof: title, status, the job's facts, the specification and its windows. */
 export function drawHead(sheet: Sheet, model: ReportModel): void {
   title(sheet, model);
   factColumns(sheet, model);
@@ -23,7 +24,7 @@ function title(sheet: Sheet, model: ReportModel): void {
   const head = group(sheet, sheet.root, 'Sect');
   const half = TEXT_WIDTH / 2;
   const { y } = sheet;
-  const tall = text(sheet, head, 'H1', 'Spark plug job record', {
+  const tall = text(sheet, head, 'H1', 'Proof of the job', {
     x: PAGE.left,
     y,
     width: half,
@@ -38,47 +39,27 @@ function title(sheet: Sheet, model: ReportModel): void {
   text(sheet, head, 'P', model.status.word, { ...inBox, y: y + 4, size: 13, bold: true, lines: 1 });
   text(sheet, head, 'P', model.status.text, { ...inBox, y: y + 20, size: 8, lines: 1 });
   sheet.y = y + 42;
+  warnings(sheet, model);
+}
+
+/** What a reader must not overlook, on whichever page he begins. */
+export function warnings(sheet: Sheet, model: ReportModel): void {
+  const head = group(sheet, sheet.root, 'Sect');
   for (const mark of model.marks) paragraph(sheet, head, MARK_SENTENCE[mark], { size: 9, bold: true });
   if (model.outOfOrder !== '') paragraph(sheet, head, model.outOfOrder, { size: 9, bold: true });
   if (model.proof !== '') paragraph(sheet, head, model.proof, { size: 8 });
   if (model.inventedSpecification) paragraph(sheet, head, INVENTED_SENTENCE, { size: 9, bold: true });
 }
 
-const INVENTED_SENTENCE =
-  'INVENTED SPECIFICATION: the figures of this job are an example and belong to no real engine.';
-
 function factColumns(sheet: Sheet, model: ReportModel): void {
   const element = group(sheet, sheet.root, 'Sect');
   const half = TEXT_WIDTH / 2 - 6;
   const { y } = sheet;
-  const { torqueWindow, turnLimits, gapWindow } = model;
-  const windows: Fact[] = [
-    ...(turnLimits === null
-      ? []
-      : [{ label: 'Turn limits', value: `${turnLimitsText(turnLimits)} from contact` }]),
-    ...(turnLimits?.alone === true
-      ? [
-          {
-            label: 'Torque usual',
-            value: `${torqueWindow.limits}, by general tables; outside of it never OK`,
-          },
-        ]
-      : [{ label: 'Torque limits', value: torqueWindow.limits }]),
-    { label: 'Torque accepted', value: torqueWindow.acceptance },
-    { label: 'Torque guard band', value: torqueWindow.guard },
-    ...(gapWindow === null
-      ? [{ label: 'Gap', value: 'not measured, as the specification says' }]
-      : [
-          { label: 'Gap limits', value: gapWindow.limits },
-          { label: 'Gap accepted', value: gapWindow.acceptance },
-          { label: 'Gap guard band', value: gapWindow.guard },
-        ]),
-  ];
   const left = facts(sheet, element, model.jobFacts, PAGE.left, y, half);
   const right = facts(
     sheet,
     element,
-    [...model.specificationFacts, ...windows],
+    [...model.specificationFacts, ...windowFacts(model)],
     PAGE.left + half + 12,
     y,
     half,
@@ -88,8 +69,8 @@ function factColumns(sheet: Sheet, model: ReportModel): void {
 
 const LABEL_WIDTH = 76;
 
-/** Labels and values in two columns; returns the height. */
-function facts(
+/** Labels and values, one under the other; returns the height. */
+export function facts(
   sheet: Sheet,
   parent: Struct,
   list: readonly Fact[],

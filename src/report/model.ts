@@ -8,14 +8,18 @@ import { outOfOrderIn, standsOutOfOrder } from '../job/early.ts';
 import { type Mark, marksOf, proofOf } from '../job/proof.ts';
 import { editionIn, OPEN_EDITION } from '../job/rules.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
+import { withoutPhoneNumbers } from '../personal.ts';
+import { type Adapter, crowfootOf, leverage } from '../plug/geometry.ts';
 import { atPlug } from './at-plug.ts';
 import { type AttemptRow, attemptRows, unmeasuredRows } from './attempts.ts';
 import { around, type ChecklistEvent } from './checklist.ts';
 import { clean } from './clean.ts';
+import { type CustomerSheet, customerSheet } from './customer-sheet.ts';
 import { type ExceptionRow, exceptionRows } from './exceptions.ts';
 import { utc } from './figures.ts';
 import { type InstrumentRow, instrumentRows } from './instruments.ts';
 import { type CylinderPlot, cylinderPlots, type Trace } from './plots.ts';
+import { type Positions, positionsOf } from './positions.ts';
 import { statements } from './statements.ts';
 import { cylinderVerdict, type Verdict } from './verdict.ts';
 import { type WindowText, windowText } from './window-text.ts';
@@ -28,6 +32,12 @@ export interface ReportInput {
   readonly entries: readonly LogEntry[];
   /** Samples by number of pull; a pull without samples is shown as one. */
   readonly traces: ReadonlyMap<number, Trace>;
+  /** Name of the station that sealed it. */
+  readonly station: string;
+  /** SHA-256 of an earlier record of this job that it replaces; null for none. */
+  readonly replaces: string | null;
+  /** SHA-256 that the record had before somebody countersigned it; null where nobody did. */
+  readonly beforeSigning: string | null;
   /** SHA-256 of the signed record's bytes, 64 hexadecimal digits. */
   readonly recordDigest: string;
   /** Who signed, each with the RFC 7638 thumbprint of the key. */
@@ -61,6 +71,8 @@ export interface PlacedCylinder {
 /** The record as plain data: every text ready to print, in Unicode; nothing left to decide for PDF or CSV. */
 export interface ReportModel {
   readonly job: string;
+  readonly positions: Positions;
+  readonly customer: CustomerSheet;
   /** Figures that prove nothing: then every page says so. */
   readonly marks: readonly Mark[];
   /** What a reader must know of the order of the work; empty where everything that counts was done in its turn. */
@@ -81,6 +93,10 @@ export interface ReportModel {
   readonly torqueWindow: WindowText;
   /** Of the turn from contact, where it is judged. */
   readonly turnLimits: NonNullable<Basis['turn']> | null;
+  /** Of the first of two steps; null where there is one. */
+  readonly firstTorqueWindow: WindowText | null;
+  /** The plug sees another torque than the wrench shows. */
+  readonly adapter: boolean;
   /** In service order. */
   readonly cylinders: readonly CylinderRow[];
   /** One row an attempt, strays and cylinders without any attempt included. */
@@ -96,6 +112,8 @@ export interface ReportModel {
     /** Role and thumbprint. */
     readonly signers: readonly string[];
     readonly technician: string;
+    /** What a reader must know who has another copy of these pages; empty for nothing. */
+    readonly otherCopies: string;
     /** Size and root of the station log as it was signed. */
     readonly log: { readonly size: number; readonly root: string } | null;
   };
@@ -116,15 +134,19 @@ export function reportModel(given: ReportInput): ReportModel {
   const strays = attemptRows(state, null, [], state.strays, entries);
   const verdicts = new Map(cylinders.map(({ cylinder, verdict }) => [cylinder, verdict]));
   const marks = marksOf(state.sources);
+  const positions = positionsOf(state.order.engine);
+  const first = state.basis.firstTorqueWindow;
   const early = outOfOrderIn(state);
   const worth = state.voided === null ? clean(proofText(proofOf(state))) : '';
   return {
     job: clean(state.order.job),
+    positions,
+    customer: customerSheet(state, entries, cylinders, input.station),
     marks,
     outOfOrder: outOfOrderCaveat(early),
     proof: worth === '' ? '' : `${worth}.`,
     inventedSpecification: specification.source.kind === 'invented-example',
-    status: statusOf(state, cylinders, marks),
+    status: statusOf(state, cylinders, marks, positions),
     vehicle: {
       vin: clean(vehicle.vin ?? ''),
       plate: clean(vehicle.plate ?? ''),
@@ -139,6 +161,8 @@ export function reportModel(given: ReportInput): ReportModel {
     gapWindow: state.gapWindow && windowText(state.gapWindow),
     torqueWindow: windowText(state.torqueWindow),
     turnLimits: state.basis.turn ?? null,
+    firstTorqueWindow: first && windowText(first),
+    adapter: state.order.adapter !== undefined,
     grades: state.basis.decision.grades,
     cylinders,
     rows: [...cylinders.flatMap((c) => [...c.gaps, ...c.pulls, ...unmeasuredRows(c)]), ...strays],
@@ -151,6 +175,7 @@ export function reportModel(given: ReportInput): ReportModel {
       digest: input.recordDigest,
       signers: input.signers.map(({ role, kid }) => clean(`${role} ${kid}`)),
       technician: clean(input.technicianSignature),
+      otherCopies: otherCopies(input),
       log: logText(input.checkpoint),
     },
     program: clean(input.program),
@@ -178,9 +203,10 @@ function statusOf(
   state: JobState,
   cylinders: readonly CylinderRow[],
   marks: readonly Mark[],
+  positions: Positions,
 ): ReportModel['status'] {
   const proven = cylinders.filter(({ verdict }) => verdict === 'ok').length;
-  const count = `${proven} of ${cylinders.length} ${cylinders.length === 1 ? 'cylinder' : 'cylinders'} OK`;
+  const count = `${positions.counted(proven, cylinders.length)} OK`;
   const status = (word: string, rest: string) => ({
     word: marks.length === 0 ? word : `${marksText(marks)}: ${word}`,
     text: `${count}${rest}${otherRules(state)}`,
@@ -209,6 +235,7 @@ const NOT_GIVEN = 'not given';
 
 function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
   const { vehicle, engine, plug } = state.order;
+  const positions = positionsOf(engine);
   const closing = entries.findLast(({ event }) => event.type === 'job-closed' || event.type === 'job-voided');
   const fact = (label: string, value: string | undefined): Fact => ({
     label,
@@ -216,23 +243,41 @@ function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
   });
   return [
     fact('Technician', state.technician),
+    fact('Customer', state.order.customer),
     fact('Vehicle', vehicle.description),
     fact('VIN', vehicle.vin),
     fact('Plate', vehicle.plate),
     ...(vehicle.fleet === undefined ? [] : [fact('Fleet number', vehicle.fleet)]),
     fact('Odometer', vehicle.odometerKm === undefined ? undefined : `${vehicle.odometerKm} km`),
-    ...(state.order.complaint === undefined ? [] : [fact('Complaint', state.order.complaint)]),
+    ...(state.order.complaint === undefined
+      ? []
+      : [fact('Complaint', withoutPhoneNumbers(state.order.complaint))]),
     fact('Engine', engineText(engine)),
     fact('Plugs', plugText(plug)),
+    ...(positions.note === null ? [] : [fact('Numbers', positions.note)]),
     fact('Opened', utc(entries[0]?.at ?? '')),
     fact('Closed', closing === undefined ? 'not closed' : `${utc(closing.at)} by ${closing.by}`),
   ];
 }
 
+/** Another copy of these pages may have another fingerprint, though nothing in the job is different. */
+function otherCopies({ replaces, beforeSigning }: ReportInput): string {
+  const texts = [
+    ...(replaces === null
+      ? []
+      : [
+          `The job was sealed again: these pages replace those of the record with the fingerprint ${replaces}.`,
+        ]),
+    ...(beforeSigning === null
+      ? []
+      : [`The record was countersigned since: copies from before have the fingerprint ${beforeSigning}.`]),
+  ];
+  return texts.join(' ');
+}
+
 function engineText(engine: JobState['order']['engine']): string {
-  const count = engine.banks.flat().length;
   const head = engine.headMaterial === 'aluminium' ? 'aluminium head' : 'cast-iron head';
-  const parts = [engine.description, `${count} ${count === 1 ? 'cylinder' : 'cylinders'}`, head];
+  const parts = [engine.description, positionsOf(engine).counted(engine.banks.flat().length), head];
   return parts.filter((part) => part !== undefined && part !== '').join(', ');
 }
 
@@ -241,6 +286,7 @@ function plugText(plug: JobState['order']['plug']): string {
   if (plug.reachMm !== undefined) parts.push(`reach ${plug.reachMm} mm`);
   if (plug.hexMm !== undefined) parts.push(`hex ${plug.hexMm} mm`);
   if (plug.gasket !== undefined) parts.push(`${plug.gasket} gasket`);
+  if (plug.condition === 'used') parts.push('USED plugs');
   return parts.join(', ');
 }
 
@@ -265,13 +311,36 @@ const SOURCE_KIND = {
   'invented-example': 'INVENTED EXAMPLE, not for any real engine',
 } as const;
 
+/** How an adapter changes what the wrench shows. */
+function adapterText(adapter: Adapter): string {
+  const { armMm, offsetMm, angleDeg } = adapter;
+  const gain = leverage(crowfootOf(adapter)).toFixed(3);
+  return `hand at ${armMm} mm, offset ${offsetMm} mm at ${angleDeg}°: the plug sees ${gain} times what the wrench shows`;
+}
+
 function specificationFacts(state: JobState): Fact[] {
-  const { torque, turn, gap, threads, source } = state.order.specification;
+  const { torque, tightenFirst, turn, gap, gapRules, threads, source } = state.order.specification;
+  const { adapter, flexJoint, plug } = state.order;
+  const wires = gapRules?.wires;
+  const service = plug.condition === 'used' ? gapRules?.serviceLimit : undefined;
+  const given = (label: string, value: string | undefined): Fact[] =>
+    value === undefined ? [] : [{ label, value: clean(value) }];
   const title = [source.title, source.edition, source.date].filter((part) => part !== undefined).join(', ');
   return [
+    ...given('First step, printed', tightenFirst),
     { label: isByAngle(state.basis) ? 'Turn as printed' : 'Torque as printed', value: clean(torque) },
     ...(turn === undefined ? [] : [{ label: 'Turn from contact, judged', value: clean(turn) }]),
     { label: 'Gap as printed', value: clean(gap ?? 'none') },
+    ...given('Used plug up to', service && `${service}, the service limit`),
+    ...given(
+      'Gap by wires',
+      wires && `${wires.go} passes, ${wires.noGo} does not; each within ${wires.within}`,
+    ),
+    ...given('Crowfoot', adapter && adapterText(adapter)),
+    ...given(
+      'Flex joint',
+      flexJoint && `${flexJoint.kind.replace('-', ' ')}, bent by ${flexJoint.bentDeg}° at most`,
+    ),
     { label: 'Threads', value: threads },
     { label: 'Source', value: clean(title) },
     { label: 'Kind of source', value: SOURCE_KIND[source.kind] },

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { drawBack, qrText } from './back.ts';
+import { drawCustomerSheet } from './customer-drawing.ts';
 import { collected, newSheet } from './document.ts';
 import type { FontSources } from './fonts/fonts.ts';
 import { drawFront } from './front.ts';
@@ -7,7 +8,7 @@ import { drawFurniture } from './furniture.ts';
 import { drawHead } from './head.ts';
 import type { ReportModel } from './model.ts';
 import { qrSquares } from './qr.ts';
-import type { Doc } from './sheet.ts';
+import { type Doc, PAGE } from './sheet.ts';
 
 /** The signed record that the PDF carries inside it. */
 export interface Attachment {
@@ -37,9 +38,15 @@ export async function writePdf(
   const title = `Spark plug job record ${model.job}`;
   const sheet = await newSheet({ title, program, drawnBy: drawnBy ?? program, madeAt, marks, fonts });
   const { doc, root } = sheet;
+  const { page } = model.customer.shop;
+  const qr = await qrSquares(qrText(model));
+  const forCustomer = page === '' ? qr : await qrSquares(page);
+  drawCustomerSheet(sheet, model, forCustomer, page === '' ? qrText(model) : page);
+  doc.addPage();
+  sheet.y = PAGE.top;
   drawHead(sheet, model);
   drawFront(sheet, model);
-  drawBack(sheet, model, await qrSquares(qrText(model)), attachedAs);
+  drawBack(sheet, model, qr, attachedAs);
   const footer = `Job ${model.job} · Record SHA-256 ${model.fingerprint.digest.slice(0, 16)}...`;
   drawFurniture(sheet, { footer, program, marks });
   root.end();

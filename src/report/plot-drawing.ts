@@ -1,5 +1,6 @@
 import type { Window } from '../metrology/judgement.ts';
 import type { Box } from './charts/pen.ts';
+import type { ReportModel } from './model.ts';
 import { type Ground, ground, type PullShape, pullShape } from './plot.ts';
 import type { CylinderPlot, PullPlot, TorqueScale } from './plots.ts';
 import {
@@ -36,8 +37,7 @@ export const PLOT_LINE = TILE.height;
 export function drawPlots(
   sheet: Sheet,
   parent: Struct,
-  plots: readonly CylinderPlot[],
-  window: Window,
+  { plots, torqueWindow, positions }: ReportModel,
 ): void {
   for (const line of inLines(plots)) {
     room(sheet, TILE.height);
@@ -47,7 +47,12 @@ export function drawPlots(
       const width = widthsOf(plot) * (TILE.width + GAP) - GAP;
       const bbox = [x, y, x + width, y + TILE.height];
       tagged(sheet, parent, 'Figure', { alt: plot.alt, bbox, placement: 'Block' }, () =>
-        tile(sheet, plot, window, { x, y, width, height: TILE.height }),
+        tile(
+          sheet,
+          plot,
+          { window: torqueWindow.figures, title: positions.title },
+          { x, y, width, height: TILE.height },
+        ),
       );
       x += width + GAP;
     }
@@ -72,7 +77,12 @@ function inLines(plots: readonly CylinderPlot[]): CylinderPlot[][] {
   return lines;
 }
 
-function tile(sheet: Sheet, plot: CylinderPlot, window: Window, outer: Box): void {
+function tile(
+  sheet: Sheet,
+  plot: CylinderPlot,
+  { window, title: named }: { readonly window: Window; readonly title: (position: number) => string },
+  outer: Box,
+): void {
   const { doc } = sheet;
   const { x, y } = outer;
   const box: Box = {
@@ -86,7 +96,7 @@ function tile(sheet: Sheet, plot: CylinderPlot, window: Window, outer: Box): voi
   bands(doc, below, box);
   symbol(doc, plot.verdict, x, y + 1.2, 6.5);
   doc.restore();
-  const title = `Cyl. ${plot.cylinder}: ${VERDICT_WORD[plot.verdict]}`;
+  const title = `${named(plot.cylinder)}: ${VERDICT_WORD[plot.verdict]}`;
   ink(sheet, title, { x: x + 9, y, width: outer.width - 9, size: 7.5, bold: true, lines: 1 });
   const small = { size: SMALL, colour: GREY, lines: 1 } as const;
   ink(sheet, 'N·m', { ...small, x, y: box.y - 8.5, width: MARGIN.left });

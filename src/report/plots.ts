@@ -1,4 +1,5 @@
 import type { CylinderState, JobState, TorqueAttempt } from '../job/state.ts';
+import { snugOf } from '../pull/snug.ts';
 import { figure } from './figures.ts';
 import { cylinderVerdict, VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
 import { KIND_WORDS } from './words/index.ts';
@@ -36,6 +37,10 @@ export interface PullPlot {
   readonly peak: Mark;
   /** Null when the pull never released. */
   readonly release: Mark | null;
+  /** When the parts came into firm contact; null where the turn was not measured. */
+  readonly snugMs: number | null;
+  /** The pull in words, for who cannot see it. */
+  readonly words: string;
 }
 
 export interface Mark {
@@ -96,7 +101,8 @@ function plotOf(
   };
 }
 
-function pullPlot({ pull, judgement }: TorqueAttempt, trace: Trace | undefined): PullPlot {
+function pullPlot(attempt: TorqueAttempt, trace: Trace | undefined): PullPlot {
+  const { pull, judgement } = attempt;
   const { releaseNm, releaseUs } = pull;
   const since = (us: number) => (us - pull.startUs) / 1000;
   return {
@@ -106,7 +112,21 @@ function pullPlot({ pull, judgement }: TorqueAttempt, trace: Trace | undefined):
     durationMs: since(pull.endUs),
     peak: { tMs: since(pull.peakUs), nm: pull.peakNm },
     release: releaseNm === null || releaseUs === null ? null : { tMs: since(releaseUs), nm: releaseNm },
+    snugMs: snugMs(attempt, trace),
+    words: inWords(attempt),
   };
+}
+
+/** When the torque first reached what it was at the snug point, which is known by its angle. */
+function snugMs({ pull }: TorqueAttempt, trace: Trace | undefined): number | null {
+  const plug = pull.turn?.plug;
+  if (plug === undefined || trace === undefined) return null;
+  const { runDownDeg } = snugOf(plug);
+  const above = plug.reachedDeg.findIndex((deg) => deg >= runDownDeg);
+  const tenths = above < 0 ? plug.reachedDeg.length : above + 1;
+  const top = pull.releaseNm ?? pull.peakNm;
+  const at = trace.nm.findIndex((nm) => nm >= (tenths / 10) * top);
+  return at < 0 ? null : (trace.tMs[at] ?? null);
 }
 
 function inWords({ pull, kind, judgement }: TorqueAttempt): string {

@@ -150,11 +150,12 @@ export function section(sheet: Sheet, title: string, following: number): Struct 
   return element;
 }
 
-/** Lists of sentences as sections that begin side by side, each in a column of its own. */
+/** Lists of sentences as sections that begin side by side, each in a column of its own, with `following` points below them. */
 export function sectionsAbreast(
   sheet: Sheet,
   parts: readonly { readonly title: string; readonly sentences: readonly string[] }[],
   style: Style,
+  following = 0,
 ): void {
   const boxes = columnsOf(parts.length);
   const spaced = (height: number) => height + 1.5;
@@ -165,7 +166,7 @@ export function sectionsAbreast(
     ),
   );
   const height = Math.max(0, ...heights);
-  beginSections(sheet, height);
+  beginSections(sheet, height + following);
   const top = sheet.y + HEADING.height + HEADING.below;
   parts.forEach(({ title, sentences }, i) => {
     const box = boxes[i];

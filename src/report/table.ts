@@ -1,3 +1,5 @@
+import type { Condition } from '../plug/condition.ts';
+import { pictogram } from './pictograms.ts';
 import {
   decoration,
   group,
@@ -28,6 +30,8 @@ export interface Column {
 export interface Cell {
   readonly text: string;
   readonly verdict?: Verdict;
+  /** How an old plug looked: drawn before the text. */
+  readonly condition?: Condition;
   readonly bold?: boolean;
 }
 
@@ -35,6 +39,7 @@ const SIZE = 7.5;
 const HEAD_SIZE = 7;
 const PAD = { across: 2.5, above: 2.3, below: 0.6 } as const;
 const SYMBOL = 6;
+const PICTOGRAM = 20;
 const MOST_LINES = 8;
 
 /** How high the head and the first row are: a section that begins with the table keeps its heading with them. */
@@ -104,8 +109,10 @@ function drawRow(sheet: Sheet, parent: Struct, cells: readonly Cell[], style: Ro
   const { y } = sheet;
   const height = heightOfRow(sheet, cells, boxes, size);
   decoration(sheet, () => {
-    cells.forEach(({ verdict }, index) => {
+    cells.forEach(({ verdict, condition }, index) => {
       const box = boxes[index];
+      if (condition !== undefined && box !== undefined)
+        pictogram(sheet.doc, condition, box.x, y + PAD.above - 1.5, PICTOGRAM);
       if (verdict !== undefined && box !== undefined)
         symbol(sheet.doc, verdict, box.x, y + PAD.above + 0.6, SYMBOL);
     });
@@ -131,7 +138,7 @@ function drawRow(sheet: Sheet, parent: Struct, cells: readonly Cell[], style: Ro
 }
 
 function inside(cell: Cell, box: ColumnBox): ColumnBox {
-  const shift = cell.verdict === undefined ? 0 : SYMBOL + 3;
+  const shift = cell.verdict !== undefined ? SYMBOL + 3 : cell.condition !== undefined ? PICTOGRAM + 5 : 0;
   return { x: box.x + shift, width: box.width - shift };
 }
 
@@ -147,7 +154,8 @@ function heightOfRow(
     const { width } = inside(cell, box);
     return heightOf(sheet, cell.text, { width, size, bold: cell.bold === true, lines: MOST_LINES });
   });
-  return Math.max(lineHeight(size), ...heights) + PAD.above + PAD.below;
+  const lowest = cells.some(({ condition }) => condition !== undefined) ? PICTOGRAM : lineHeight(size);
+  return Math.max(lowest, ...heights) + PAD.above + PAD.below;
 }
 
 function rule(sheet: Sheet, width: number): void {

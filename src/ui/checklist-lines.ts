@@ -4,8 +4,8 @@ import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { DONE, itemsOf, NOT_DONE } from '../job/routine.ts';
 import { attemptOf } from '../job/situation.ts';
 import type { JobState } from '../job/state.ts';
+import { CONDITIONS, DAMAGE } from '../report/words/condition.ts';
 import { choiceText, featuresText } from '../report/words/index.ts';
-import { CONDITIONS, DAMAGE } from './condition-words.ts';
 import { outlier } from './panels/outlier.ts';
 import { figure, fixed } from './words.ts';
 

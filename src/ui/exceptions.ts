@@ -7,9 +7,9 @@ import { leftOut } from '../job/situation.ts';
 import { isOver, type JobState, type Question } from '../job/state.ts';
 import { referenceTo } from '../job/statements.ts';
 import { damageSchema } from '../plug/condition.ts';
+import { DAMAGE } from '../report/words/condition.ts';
 import { SCRAP_WORDS, statementWords } from '../report/words/index.ts';
 import { called } from '../sequence/plan.ts';
-import { DAMAGE } from './condition-words.ts';
 import { type Form, type FormKind, newForm, type Option, type Typed, type Wanted } from './form.ts';
 import { figure } from './words.ts';
 

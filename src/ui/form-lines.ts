@@ -1,5 +1,7 @@
 import type { JobState } from '../job/state.ts';
-import { editorSpans } from './editor.ts';
+import { hasPhoneNumber } from '../personal.ts';
+import { PHONE_NOTE } from '../report/words/index.ts';
+import { editorSpans, textOf } from './editor.ts';
 import { type PullTimes, wantedBy } from './exceptions.ts';
 import type { Form } from './form.ts';
 import type { Glyphs } from './glyphs.ts';
@@ -42,7 +44,10 @@ export function formLines(
               },
             ],
           ];
-    return [line, ...fault];
+    const note: Line[] = hasPhoneNumber(textOf(form.text))
+      ? [[{ text: `   ${printable(PHONE_NOTE, columns - 4, glyphs.ascii)}`, tone: 'attention' }]]
+      : [];
+    return [line, ...note, ...fault];
   }
   const own = typed === null ? [] : [{ words: 'something else, typed' }];
   const lines = [...wanted.options, ...own].map(({ words }, i): Line => {

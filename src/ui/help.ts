@@ -2,7 +2,7 @@
 
 import { heldGapStep } from '../job/held-gap.ts';
 import type { JobState } from '../job/state.ts';
-import { CONDITIONS } from './condition-words.ts';
+import { CONDITIONS } from '../report/words/condition.ts';
 import { canStay } from './exceptions.ts';
 import { plugKeys } from './gap-keys.ts';
 import type { InputState } from './input-state.ts';

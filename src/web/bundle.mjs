@@ -85,6 +85,20 @@ export async function bundled(entry, { minify = true } = {}) {
     metafile: true,
   });
   const [file] = outputFiles;
-  if (process.env.META) { const o = Object.values(metafile.outputs)[0].inputs; const by = {}; for (const [k, v] of Object.entries(o)) { const g = k.includes('node_modules') ? k.replace(/.*node_modules\/((@[^/]+\/)?[^/]+).*/, '$1') : k.split('/').slice(0, 2).join('/'); by[g] = (by[g] ?? 0) + v.bytesInOutput; } console.log(Object.entries(by).sort((a, b) => b[1] - a[1]).slice(0, 25)); }
+  if (process.env.META) {
+    const o = Object.values(metafile.outputs)[0].inputs;
+    const by = {};
+    for (const [k, v] of Object.entries(o)) {
+      const g = k.includes('node_modules')
+        ? k.replace(/.*node_modules\/((@[^/]+\/)?[^/]+).*/, '$1')
+        : k.split('/').slice(0, 2).join('/');
+      by[g] = (by[g] ?? 0) + v.bytesInOutput;
+    }
+    console.log(
+      Object.entries(by)
+        .sort((a, b) => b[1] - a[1])
+        .slice(0, 25),
+    );
+  }
   return file.text;
 }

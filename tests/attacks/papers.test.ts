@@ -1,7 +1,6 @@
 /** A paper that says something nicer than the record inside it, as a customer or an insurer is given it. */
 
 import { execFileSync, spawnSync } from 'node:child_process';
-import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
@@ -10,12 +9,9 @@ import { verify } from '../../src/cli/evidence/verify.ts';
 import { programVersion } from '../../src/cli/help/version.ts';
 import { papersAgain } from '../../src/cli/station/jobs.ts';
 import { openRecord } from '../../src/evidence/record.ts';
-import { TECHNICIAN_WORDS } from '../../src/evidence/signers.ts';
-import { foldAll } from '../../src/job/fold.ts';
 import { readPaper } from '../../src/report/held/pdf-file.ts';
 import { writePdf } from '../../src/report/index.ts';
-import { reportModel } from '../../src/report/model.ts';
-import { tracesOf } from '../../src/report/traces.ts';
+import { modelOf } from '../../src/report/of-record.ts';
 import { err, orThrow } from '../../src/result.ts';
 import { problemOf, said } from '../cli/answers.ts';
 import { auditStation } from '../cli/audit/audit-station.ts';
@@ -31,19 +27,7 @@ const verified = async (file = pdf) => {
 async function drawn({ peakNm, caution, by = NOW }: { peakNm?: number; caution?: string; by?: string }) {
   const bytes = readFileSync(join(station.data, 'J-1.record.json'));
   const { record } = orThrow(opened(bytes));
-  const events = record.entries.map(({ event }) => event);
-  const state = foldAll(events);
-  if (state === null) throw new Error('no job');
-  const model = reportModel({
-    state,
-    entries: record.entries,
-    traces: tracesOf(events),
-    recordDigest: createHash('sha256').update(bytes).digest('hex'),
-    signers: record.signers,
-    technicianSignature: TECHNICIAN_WORDS[record.technicianSignature],
-    checkpoint: record.log.checkpoint,
-    program: `${record.program.name} ${record.program.version}`,
-  });
+  const model = modelOf(bytes, record);
   const [first, ...others] = model.cylinders;
   if (first === undefined) throw new Error('no cylinder');
   const pulls = first.pulls.map((pull) => (peakNm === undefined ? pull : { ...pull, value: peakNm }));

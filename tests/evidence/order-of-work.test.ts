@@ -124,6 +124,9 @@ function everywhere(events: readonly JobEvent[]) {
     technicianSignature: '',
     checkpoint: '',
     program: 'plugmark test',
+    station: 'Bay 1',
+    replaces: null,
+    beforeSigning: null,
   });
   const job = {
     stream: 'job:WO-1',

@@ -69,7 +69,7 @@ describe.each(SHAPES)('a paper for the archive: %s', (_, options) => {
 
   test('draws no letter that its font lacks', async () => {
     const texts = latin1((await pdfOf(options)).pdf).match(/\[(<[0-9a-f]+> ?-?[\d.]* ?)+\] TJ/g) ?? [];
-    const glyphs = texts.flatMap((text) => text.match(/<[0-9a-f]+>/g) ?? []);
+    const glyphs: string[] = texts.flatMap((text) => text.match(/<[0-9a-f]+>/g) ?? []);
     expect(glyphs.length).toBeGreaterThan(100);
     const missing = glyphs.filter((hex) => /^<(?:[0-9a-f]{4})*?0000/.test(hex));
     expect(missing).toEqual([]);

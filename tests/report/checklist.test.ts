@@ -20,6 +20,9 @@ const model = reportModel({
   technicianSignature: 'not asked for',
   checkpoint: '',
   program: 'plugmark 0.1.0',
+  station: 'Bay 1',
+  replaces: null,
+  beforeSigning: null,
 });
 
 describe('a job with the steps around the torque', () => {

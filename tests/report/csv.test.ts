@@ -1,7 +1,11 @@
+import { parse as parseCsv } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { clean } from '../../src/report/clean.ts';
-import { csvCell, writeCsv } from '../../src/report/csv.ts';
+import { writeCsv } from '../../src/report/csv.ts';
+import { jobCsvSchema } from '../../src/report/csv-columns.ts';
+import { csvStyleOf } from '../../src/report/csv-style.ts';
+import { csvCell } from '../../src/report/rows-csv.ts';
 import { modelOf, OTHER_SCRIPTS, TROUBLED } from './fixtures.ts';
 
 /** RFC 4180, section 2, and nothing beyond it: throws on a quote in an unquoted field or a bare CR or LF. */
@@ -38,13 +42,19 @@ describe('a cell', () => {
   );
 
   test('numbers stay numbers, negative ones too, with a decimal point and no minus before zero', () => {
-    expect([-14.3, 0.1 + 0.2, -0, 27, null].map(csvCell)).toEqual(['-14.3', '0.3', '0', '27', '']);
+    expect([-14.3, 0.1 + 0.2, -0, 27, null].map((value) => csvCell(value))).toEqual([
+      '-14.3',
+      '0.3',
+      '0',
+      '27',
+      '',
+    ]);
   });
 
   test('parsed back and its apostrophe taken off, any text is itself again', () => {
     fc.assert(
       fc.property(fc.array(fc.string({ unit: 'binary' }), { minLength: 1, maxLength: 4 }), (texts) => {
-        const cells = parse(`${texts.map(csvCell).join(',')}\r\n`)[0] ?? [];
+        const cells = parse(`${texts.map((value) => csvCell(value)).join(',')}\r\n`)[0] ?? [];
         expect(cells.map((cell) => cell.replace(/^'/, ''))).toEqual(texts.map(clean));
         for (const cell of cells) expect(cell).not.toMatch(/^\s*[=+\-@\t\r]/);
       }),
@@ -101,5 +111,70 @@ describe('the table', () => {
 
   test('the same record gives the same text', () => {
     expect(csvOf(TROUBLED)).toBe(csvOf(TROUBLED));
+  });
+});
+
+describe('for the spreadsheets of a country', () => {
+  const { model } = modelOf(TROUBLED);
+  const rowsIn = (locale: string) => {
+    const style = csvStyleOf(locale);
+    if (style === null) throw new Error(`${locale} is not known`);
+    const text = writeCsv(model, style);
+    return { text, style, rows: rowsBy(text, style.separator) };
+  };
+  /** By a reader of CSV that is not ours. */
+  const rowsBy = (text: string, delimiter: string): string[][] =>
+    parseCsv(text, { delimiter, bom: true, relax_column_count: false });
+
+  test.each([
+    ['en', ',', '.'],
+    ['en-GB', ',', '.'],
+    ['de', ';', ','],
+    ['fr-FR', ';', ','],
+    ['de-CH', ',', '.'],
+    ['pt-BR', ';', ','],
+    ['none', ',', '.'],
+  ])('%s parts cells by %j and has %j before the decimals', (locale, separator, decimal) => {
+    expect(csvStyleOf(locale)).toMatchObject({ separator, decimal });
+  });
+
+  test.each(['', 'xx-no-such-country-at-all', '../de', '-'])('%j is no language', (locale) => {
+    expect(csvStyleOf(locale)).toBeNull();
+  });
+
+  test('German has the same figures as English, numbers as numbers', () => {
+    const [english, german] = [rowsIn('en').rows, rowsIn('de').rows];
+    expect(german).toHaveLength(english.length);
+    let numbers = 0;
+    english.forEach((row, r) => {
+      row.forEach((cell, c) => {
+        const there = german[r]?.[c] ?? '';
+        if (/^-?\d+\.\d+$/.test(cell)) {
+          numbers++;
+          expect(there).toBe(cell.replace('.', ','));
+        } else expect(there).toBe(cell);
+      });
+    });
+    expect(numbers).toBeGreaterThan(50);
+  });
+
+  test('only none begins without a byte order mark', () => {
+    expect(rowsIn('de').text.startsWith('\uFEFF')).toBe(true);
+    expect(rowsIn('none').text.startsWith('Job,')).toBe(true);
+  });
+
+  test('the columns are those of the schema, each value of its type', () => {
+    const [header = [], ...rows] = rowsIn('en').rows;
+    expect(header).toEqual(Object.keys(jobCsvSchema.shape));
+    const isFigure = (name: string) =>
+      jobCsvSchema.shape[name as keyof typeof jobCsvSchema.shape].safeParse(null).success;
+    for (const row of rows) {
+      const typed = header.map((name, i) => {
+        const cell = row[i] ?? '';
+        if (!isFigure(name)) return [name, cell];
+        return [name, cell === '' ? null : Number(cell)];
+      });
+      expect(jobCsvSchema.safeParse(Object.fromEntries(typed)).error).toBeUndefined();
+    }
   });
 });

@@ -170,6 +170,9 @@ function inputOf(
     technicianSignature: 'the technician has no key of his own',
     checkpoint: `plugmark/log/example\n12\n${Buffer.alloc(32, 7).toString('base64')}\n\n— plugmark/log/example ${Buffer.alloc(68, 1).toString('base64')}\n`,
     program: 'plugmark 0.1.0',
+    station: 'Bay 1',
+    replaces: null,
+    beforeSigning: null,
   };
 }
 

@@ -15,7 +15,7 @@ const drawn = (text: string) =>
 
 describe('a text in the fonts that have its letters', () => {
   test('is one piece where one font has them all', () => {
-    expect(drawn('25 N·m – Été Жук')).toEqual(['own:25 N·m – Été Жук']);
+    expect(drawn('25 N·m, Été Жук')).toEqual(['own:25 N·m, Été Жук']);
   });
 
   test('changes the font where it must', () => {

@@ -117,6 +117,7 @@ describe('exceptions', () => {
         at: '2025-06-03 08:17:34 UTC',
         what: 'Closed and accepted with work open: cylinder 2: no torque yet; cylinder 7: no torque yet.',
         who: 'Ann Example',
+        matters: true,
       },
     ]);
   });

@@ -12,18 +12,18 @@ import {
 import { hasPoppler, pages, poppler, withoutCopies } from './poppler.ts';
 
 describe.runIf(hasPoppler)('the pages', () => {
-  test('sixteen plugs are all there, on two pages; twenty-four in one line too, on three', async () => {
+  test('sixteen plugs are all there, on two pages behind the customer sheet; twenty-four in one line too, on three', async () => {
     const { pdf: sixteen } = await pdfOf(SIXTEEN);
-    expect(pages(sixteen)).toBe(2);
+    expect(pages(sixteen)).toBe(1 + 2);
     const text = poppler('pdftotext', sixteen, ['-raw', '{pdf}', '-']);
     for (let cylinder = 1; cylinder <= 16; cylinder++) expect(text).toContain(`Cyl. ${cylinder}: OK`);
     const { pdf: inline } = await pdfOf({ banks: [Array.from({ length: 24 }, (_, i) => i + 1)] });
-    expect(pages(inline)).toBe(3);
+    expect(pages(inline)).toBe(1 + 3);
   });
 
-  test('eight cylinders as hands do them, with some exceptions, take two pages', async () => {
+  test('eight cylinders as hands do them, with some exceptions, take two pages behind the customer sheet', async () => {
     const { pdf } = await pdfOf({ ...V8_BY_HAND, source: 'simulated' });
-    expect(pages(pdf)).toBe(2);
+    expect(pages(pdf)).toBe(1 + 2);
     const text = poppler('pdftotext', pdf, ['-raw', '{pdf}', '-']);
     expect(text.match(/run-down/g)?.length).toBe(15);
     for (const words of ['Link to wrench lost', 'the same plug once more', 'What this document proves'])

@@ -16,12 +16,12 @@ describe.runIf(hasPoppler)('the document, as another program reads it', () => {
     heard = poppler('pdfinfo', pdf, ['-struct-text', '{pdf}']);
   });
 
-  test('is tagged, titled, dated by its last entry, and two pages long for eight cylinders', () => {
+  test('is tagged, titled, dated by its last entry, and three pages long for eight cylinders', () => {
     const info = poppler('pdfinfo', pdf, ['-isodates', '{pdf}']);
     expect(info).toMatch(/Tagged:\s+yes/);
     expect(info).toMatch(/Title:\s+Spark plug job record JOB-2041/);
     expect(info).toMatch(/CreationDate:\s+2025-06-03T08:18:37Z/);
-    expect(info).toMatch(/Pages:\s+2\n/);
+    expect(info).toMatch(/Pages:\s+3\n/);
   });
 
   test('carries the signed record, byte for byte', () => {
@@ -40,9 +40,11 @@ describe.runIf(hasPoppler)('the document, as another program reads it', () => {
 
   test('reads in order: what was done, with what result, what was odd, with what instruments, and what it rests on', () => {
     const order = [
-      '"Spark plug job record"',
-      '"8 of 8 cylinders OK."',
+      '"Spark plugs: job JOB-2041"',
       '"1M8GDM9AXKP042788"',
+      '"Each new plug"',
+      '"Next change of the plugs"',
+      '"Proof of the job"',
       '"25.00 to 30.00 N·m"',
       '"Engine and verdict for each cylinder"',
       '"Gap and torque, every attempt"',
@@ -61,10 +63,10 @@ describe.runIf(hasPoppler)('the document, as another program reads it', () => {
 
   test('has headed tables, and every picture says in words what it shows', () => {
     const tree = poppler('pdfinfo', pdf, ['-struct', '{pdf}']);
-    expect(tree.match(/^ +Table /gm)).toHaveLength(3);
-    expect(tree.match(/Scope \/Column/g)?.length).toBe(14 + 3 + 6);
-    expect(tree.match(/^ +Figure/gm)).toHaveLength(1 + 8 + 1);
-    expect(latin1(pdf).match(/\/Alt \(/g)).toHaveLength(10);
+    expect(tree.match(/^ +Table /gm)).toHaveLength(1 + 4);
+    expect(tree.match(/Scope \/Column/g)?.length).toBe(4 + 14 + 3 + 3 + 6);
+    expect(tree.match(/^ +Figure/gm)).toHaveLength(1 + 1 + 8 + 1);
+    expect(latin1(pdf).match(/\/Alt \(/g)).toHaveLength(11);
   });
 
   test('a wrapped text keeps its spaces for who hears it read', () => {
@@ -85,8 +87,7 @@ describe.runIf(hasPoppler)('the document, as another program reads it', () => {
 
   test('numbers its pages and prints the whole digest', () => {
     const text = textOf(pdf);
-    expect(text).toContain('Page 1 of 2');
-    expect(text).toContain('Page 2 of 2');
+    for (const page of [1, 2, 3]) expect(text).toContain(`Page ${page} of 3`);
     const { digest } = modelOf(V8_WITH_REDO).model.fingerprint;
     expect(text).toContain((digest.match(/.{8}/g) ?? []).join(' '));
   });

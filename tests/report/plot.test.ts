@@ -16,6 +16,8 @@ function plot(change: Partial<PullPlot> = {}): PullPlot {
     durationMs: 1600,
     peak: { tMs: 1120, nm: 27 },
     release: { tMs: 898, nm: 26.6 },
+    snugMs: null,
+    words: '',
     ...change,
   };
 }

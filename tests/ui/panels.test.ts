@@ -3,7 +3,7 @@ import type { JobState, OldPlug } from '../../src/job/state.ts';
 import { conditionSchema, damageSchema } from '../../src/plug/condition.ts';
 import type { Advice } from '../../src/pull/coaching.ts';
 import { adviceText } from '../../src/ui/advice-words.ts';
-import { CONDITIONS, DAMAGE, STAIN } from '../../src/ui/condition-words.ts';
+import { CONDITIONS, DAMAGE, STAIN } from '../../src/report/words/condition.ts';
 import { outlier } from '../../src/ui/panels/outlier.ts';
 import { linesOf } from './drawn.tsx';
 import { jobWith, viewOf } from './fixtures.ts';

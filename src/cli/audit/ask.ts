@@ -12,6 +12,7 @@ import { askedAttempts, askedJobs } from '../answers/jobs.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
+import { csvStyle } from '../terminal/csv-locale.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -20,6 +21,7 @@ interface AskOptions extends Scope, Asked {
   readonly exceptions?: true;
   readonly attempts?: true;
   readonly csv?: true;
+  readonly csvLocale?: string;
   readonly json?: true;
 }
 
@@ -27,13 +29,14 @@ interface AskOptions extends Scope, Asked {
 export function ask(options: AskOptions): Promise<ExitCode> {
   return withStationFolder(options, (stationFolder) => {
     const { exceptions, attempts, csv, json } = options;
+    const style = csvStyle(options.csvLocale);
     if (csv === true && json === true) throw problem('--csv', 'CSV and JSON at once', 'Choose one of them.');
     const filter = filterOf(options);
     if (attempts === true) {
       const rows = stationFolder.log.history
         .attemptsOf(filter)
         .filter((row) => exceptions !== true || attemptException(row).length > 0);
-      if (csv === true) process.stdout.write(attemptsCsv(rows));
+      if (csv === true) process.stdout.write(attemptsCsv(rows, style));
       else if (json === true) printJson(askedAttempts(rows));
       else print(attemptLines(rows));
       return EXIT.done;
@@ -41,7 +44,7 @@ export function ask(options: AskOptions): Promise<ExitCode> {
     const answers = answersTo(stationFolder, filter).filter(
       (one) => exceptions !== true || one.exceptions.length > 0,
     );
-    if (csv === true) process.stdout.write(jobsCsv(answers));
+    if (csv === true) process.stdout.write(jobsCsv(answers, style));
     else if (json === true) printJson(askedJobs(answers));
     else print(jobLines(answers, exceptions === true));
     return EXIT.done;

@@ -23,8 +23,10 @@ import { openJob } from '../../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { replay } from '../../job/replay.ts';
 import { USUAL_ROUTINE } from '../../job/routine.ts';
+import type { Shop } from '../../job/shop.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { utcOffsetMinAt } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
 import { refuseTurned } from '../station/one-history.ts';
 import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
@@ -112,6 +114,8 @@ async function begin(options: DemoOptions, station: Station, stamp: () => Stamp)
       decision: USUAL_DECISION,
       overrides: [],
       routine: USUAL_ROUTINE,
+      shop: DEMO_SHOP,
+      utcOffsetMin: utcOffsetMinAt(now.at),
     }),
   );
   await openInLog(station, [{ by: writerOf(opened), event: opened }], now);
@@ -208,6 +212,12 @@ async function workThrough(demo: DemoJob) {
 }
 
 /** The pipeline looks about five times a second of the simulation's own time. */
+/** Invented, like everything in the demo. */
+const DEMO_SHOP: Shop = {
+  name: 'Example Workshop',
+  address: ['1 Example Street', 'Exampletown'],
+};
+
 const BEAT_US = 200_000;
 
 const beats = (scheduler: Scheduler): Observable<void> =>

@@ -15,7 +15,7 @@ import { noteLines } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
-import { clock, stamp } from '../station/clock.ts';
+import { clock, stamp, utcOffsetMinAt } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
 import { sendInBackground } from '../station/log-witness.ts';
 import { refuseTurned } from '../station/one-history.ts';
@@ -190,6 +190,8 @@ async function openingFrom(
     decision: file.decision,
     overrides,
     ...(file.routine === null ? {} : { routine: file.routine }),
+    ...(file.shop === null ? {} : { shop: file.shop }),
+    utcOffsetMin: utcOffsetMinAt(now.at),
   });
   if (!opened.ok) throw new ProblemError(notOpened(path, opened.error));
   const drafts = opened.value.map((event) => ({ by: writerOf(event), event }));

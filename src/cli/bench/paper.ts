@@ -10,6 +10,7 @@ import { isPackage } from '../evidence/package-folder.ts';
 import { readersTrust } from '../evidence/readers-trust.ts';
 import { verdictLines } from '../evidence/report-lines.ts';
 import { now } from '../station/clock.ts';
+import { csvStyle } from '../terminal/csv-locale.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { writeDrawn } from './papers.ts';
@@ -17,13 +18,15 @@ import { writeDrawn } from './papers.ts';
 interface PaperOptions {
   readonly trust?: string;
   readonly out: string;
+  readonly csvLocale?: string;
 }
 
 /**
  * Makes the papers of a record anew, from the record alone, for whoever holds it. A record that is not as its station
  * sealed it has none. Exit codes as of its verification.
  */
-export async function paper(file: string, { trust, out }: PaperOptions): Promise<ExitCode> {
+export async function paper(file: string, { trust, out, csvLocale }: PaperOptions): Promise<ExitCode> {
+  const style = csvStyle(csvLocale);
   const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
   const { list, fault } = await readersTrust(trust, file);
   if (fault !== null) process.stderr.write(`${safeLine(fault)}\n`);
@@ -36,7 +39,7 @@ export async function paper(file: string, { trust, out }: PaperOptions): Promise
   }
   await refusePackage(out);
   outputFolder(out);
-  const { pdf, csv } = await writeDrawn(out, bytes, opened.value.record);
+  const { pdf, csv } = await writeDrawn(out, bytes, opened.value.record, style);
   print([...lines, `  papers        ${safeLine(pdf)}, ${safeLine(csv)}`]);
   return VERIFICATION[report.verdict].exit;
 }

@@ -2,11 +2,14 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { StationKey } from '../../../db/keyfile.ts';
 import type { Signer } from '../../evidence/jws.ts';
+import { toHex } from '../../evidence/platform/bytes.ts';
+import { sha256 } from '../../evidence/platform/hash.ts';
 import { type JobRecord, MAX_RECORD_BYTES, openRecord, sealRecord, tooLong } from '../../evidence/record.ts';
 import { writeWhole } from '../../files/output.ts';
 import { foldAll } from '../../job/fold.ts';
 import { isWithheld } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
+import { type CsvStyle, USUAL_CSV } from '../../report/csv-style.ts';
 import type { FontSources } from '../../report/fonts/fonts.ts';
 import { writeCsv, writePdf } from '../../report/index.ts';
 import type { ReportModel } from '../../report/model.ts';
@@ -43,7 +46,15 @@ export async function writePapers(
   if (long !== null) throw tooLarge(state.order.job, noRecordText(long));
   const program = { name: 'plugmark', version: programVersion() };
   const size = log.size();
-  const content = { program, station: log.stationEntries(), entries, log: { tree: log.tree, size } };
+  const { job } = state.order;
+  const replaces = await recordThere(join(station.folder, `${job}.record.json`));
+  const content = {
+    program,
+    station: log.stationEntries(),
+    entries,
+    log: { tree: log.tree, size },
+    ...(replaces === null ? {} : { replaces }),
+  };
   const signers: Signer[] = [{ privateKey: key.privateKey, role: 'station', signedAt }];
   if (technician !== null) signers.push({ privateKey: technician.privateKey, role: 'technician', signedAt });
   refuseTurned(station, stateOf(station));
@@ -52,10 +63,10 @@ export async function writePapers(
     isWithheld(state.technician) &&
     !record.background.some(({ event }) => event.type === 'person-recorded')
   )
-    throw nameMissing(state.order.job);
+    throw nameMissing(job);
   if (recordBytes.length > MAX_RECORD_BYTES)
     throw tooLarge(
-      state.order.job,
+      job,
       noRecordText({ because: 'too-many-bytes', count: recordBytes.length, most: MAX_RECORD_BYTES }),
     );
   const file = join(folder, `${record.job}.record.json`);
@@ -64,6 +75,14 @@ export async function writePapers(
   writeWhole(file, recordBytes);
   return { record: file, ...(await writeDrawn(folder, recordBytes, record)) };
 }
+
+/** SHA-256 of the record in a file; null where there is none. */
+async function recordThere(file: string): Promise<string | null> {
+  const there = await readFile(file).catch(() => null);
+  return there === null || !openRecord(there).ok ? null : digestOf(there);
+}
+
+const digestOf = (bytes: Uint8Array): string => toHex(sha256(bytes));
 
 /**
  * A record that lies there may be the only one of entries that the log lost, or be of another station: only a record that
@@ -102,13 +121,14 @@ export async function writeDrawn(
   folder: string,
   recordBytes: Uint8Array,
   record: JobRecord,
+  style: CsvStyle = USUAL_CSV,
 ): Promise<Omit<Papers, 'record'>> {
   // The work order's schema keeps the job number to letters that are safe in a file name.
   const pdf = join(folder, `${record.job}.pdf`);
   const csv = join(folder, `${record.job}.csv`);
   const model = modelOf(recordBytes, record);
   writeWhole(pdf, await pdfOf(model, recordBytes, 'machine'));
-  writeWhole(csv, writeCsv(model));
+  writeWhole(csv, writeCsv(model, style));
   return { pdf, csv };
 }
 

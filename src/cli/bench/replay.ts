@@ -14,7 +14,7 @@ import { ProblemError } from '../../problem.ts';
 import type { TraceColumns } from '../../pull/columns.ts';
 import type { Reading } from '../../reading.ts';
 import { orThrow } from '../../result.ts';
-import { clock, stamp } from '../station/clock.ts';
+import { clock, stamp, utcOffsetMinAt } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
 import { openInLog, openStation } from '../station/station.ts';
 import { readStationFile } from '../station/station-file.ts';
@@ -59,7 +59,12 @@ export async function replay(file: string, options: ReplayOptions): Promise<Exit
     const order = await readJson(path, workOrderSchema, 'work order', '"plugmark manual work-order"');
     const job = `${order.job}-R${station.log.streams().length}`;
     const now = stamp();
-    const opening = { on: now.at.slice(0, 10), decision: stationFile.decision, overrides: [] };
+    const opening = {
+      on: now.at.slice(0, 10),
+      decision: stationFile.decision,
+      overrides: [],
+      utcOffsetMin: utcOffsetMinAt(now.at),
+    };
     const opened = orThrow(openJob({ ...order, job }, stationFile.instruments, opening));
     const drafts = opened.map((event) => ({ by: writerOf(event), event }));
     const state = foldAll(await openInLog(station, drafts, now));

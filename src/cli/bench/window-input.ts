@@ -24,6 +24,8 @@ export interface WindowOptions {
   readonly seat: string;
   readonly head: string;
   readonly lubrication: string;
+  /** Where a picture goes. */
+  readonly svg?: string;
   readonly permissible?: number;
   readonly resolution: number;
   readonly arm?: number;

@@ -1,6 +1,9 @@
+import { writeNew } from '../../files/output.ts';
 import { viewOfWindow, type WindowView } from '../../job/window-view.ts';
 import { parseTorque } from '../../quantity/range.ts';
 import { newtonMetres } from '../../quantity/torque.ts';
+import { chartSvg } from '../../report/charts/chart.ts';
+import { windowChart } from '../../report/charts/window-chart.ts';
 import { orThrow } from '../../result.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
 import { windowLines } from '../../ui/window-lines.ts';
@@ -12,12 +15,18 @@ import { speaksUtf8 } from './run.ts';
 import { dayOf, orderFrom, type WindowOptions, wrenchFrom } from './window-input.ts';
 
 const WIDEST_PLOT = 100;
+const PICTURE = { width: 760, height: 300 } as const;
 
 /** Prints the torque window of an order or of a typed specification, with guard band, budget and, on a terminal, a plot. */
 export async function printWindow(typed: string | undefined, options: WindowOptions): Promise<ExitCode> {
   const view = await windowView(typed, options, dayOf(options));
   const { stdout } = process;
   const columns = stdout.isTTY ? Math.min(WIDEST_PLOT, stdout.columns) : null;
+  if (options.svg !== undefined) {
+    const { value, budget } = view.measured;
+    const chart = windowChart(view.window, { value, standard: budget.standard });
+    writeNew(options.svg, Buffer.from(chartSvg(chart, PICTURE)));
+  }
   if (options.json === true) printJson(windowAnswered(view));
   else stdout.write(`${windowText(view, columns, !speaksUtf8()).join('\n')}\n`);
   return view.window.decidable && view.refusals.length === 0 ? EXIT.done : EXIT.failed;

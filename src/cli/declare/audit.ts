@@ -1,5 +1,5 @@
 import { Option } from 'commander';
-import { closing, type Declare, examples, json, scope, whole } from './common.ts';
+import { closing, csvLocale, type Declare, examples, json, scope, whole } from './common.ts';
 import { asked } from './filters.ts';
 
 /** What is asked of the records later: impact assessments, questions, packages for an auditor, papers for a dispute. */
@@ -112,12 +112,14 @@ export const declareAudit: Declare = (program, run) => {
       run(async () => (await import('../audit/impact-decisions.ts')).closeImpact(number, options))(),
     );
 
-  json(
-    asked(
-      scope(
-        program
-          .command('ask')
-          .description('finds jobs or attempts by vehicle, fleet, part, lot, person, tool or day'),
+  csvLocale(
+    json(
+      asked(
+        scope(
+          program
+            .command('ask')
+            .description('finds jobs or attempts by vehicle, fleet, part, lot, person, tool or day'),
+        ),
       ),
     ),
   )
@@ -182,18 +184,20 @@ export const declareAudit: Declare = (program, run) => {
       ),
     )
     .action((options) => run(async () => (await import('../station/forget.ts')).forget(options))());
-  json(
-    scope(
-      program
-        .command('retention')
-        .description('shows how old the records are, and what the retention time of the shop says'),
+  csvLocale(
+    json(
+      scope(
+        program
+          .command('retention')
+          .description('shows how old the records are, and what the retention time of the shop says'),
+      ),
     ),
   )
     .option('--years <number>', 'the retention time, instead of the one in the station file', whole)
     .option('--csv', 'every job, as CSV')
     .addHelpText(
       'after',
-      closing({}, 'plugmark retention', 'plugmark retention --years 7 --csv > retention.csv'),
+      closing({}, 'plugmark retention', 'plugmark retention --years 7 --csv --csv-locale de > retention.csv'),
     )
     .action((options) => run(async () => (await import('../station/retention.ts')).retention(options))());
 

@@ -50,6 +50,13 @@ export const json = (command: Command): Command =>
 const pathOf = (command: Command): readonly string[] =>
   command.parent === null ? [] : [...pathOf(command.parent), command.name()];
 
+/** Adds `--csv-locale`. */
+export const csvLocale = (command: Command): Command =>
+  command.option(
+    '--csv-locale <language>',
+    'CSV as spreadsheets of that language read it, for example de; none: without byte order mark',
+  );
+
 export function whole(text: string): number {
   if (!/^\d{1,9}$/.test(text)) throw new InvalidArgumentError('expected a whole number.');
   return Number(text);

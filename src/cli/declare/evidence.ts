@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { closing, type Declare, examples, json, scope, whole } from './common.ts';
+import { closing, csvLocale, type Declare, examples, json, oneOrMore, scope, whole } from './common.ts';
 
 /** What keeps evidence: verification, the log, the keys, and what others add to a record. */
 export const declareEvidence: Declare = (program, run) => {
@@ -45,9 +45,32 @@ export const declareEvidence: Declare = (program, run) => {
       run(async () => (await import('../evidence/verify.ts')).verify(path, options))(),
     );
   program
-    .command('paper')
-    .description('makes the PDF and the CSV of a record again, from the record alone')
+    .command('show')
+    .description('shows a record: verdicts, times of the steps, and each pull as a curve')
     .argument('<file>', 'the record (*.record.json)')
+    .option('--plain', 'lines of text, without keys')
+    .option('--svg <file>', 'instead, a picture of one pull with its window')
+    .option('--pull <number>', 'with --svg: which pull; the last one that was judged unless given', oneOrMore)
+    .option('--trust <file>', 'the keys that you trust (JWK set); trusted-keys.json unless given')
+    .addHelpText(
+      'after',
+      closing(
+        {
+          failed: 'shown, but not authentic, or the job is not complete or not proven',
+          untrusted: 'shown, but the signer is not on your trust list',
+          otherRules: 'shown, but judged by rules that this version does not know',
+        },
+        'plugmark show J-1001.record.json',
+        'plugmark show J-1001.record.json --svg pull-7.svg --pull 7',
+      ),
+    )
+    .action((file, options) => run(async () => (await import('../evidence/show.ts')).show(file, options))());
+  csvLocale(
+    program
+      .command('paper')
+      .description('makes the PDF and the CSV of a record again, from the record alone')
+      .argument('<file>', 'the record (*.record.json)'),
+  )
     .requiredOption('--out <folder>', 'folder for the papers')
     .option('--trust <file>', 'the keys that you trust (JWK set); trusted-keys.json unless given')
     .addHelpText(
@@ -60,6 +83,7 @@ export const declareEvidence: Declare = (program, run) => {
           otherRules: 'written, but judged by rules that this version does not know',
         },
         'plugmark paper audit-2026/records/J-1001.record.json --out papers',
+        'plugmark paper J-1001.record.json --out papers --csv-locale de',
       ),
     )
     .action((file, options) => run(async () => (await import('../bench/paper.ts')).paper(file, options))());
@@ -84,6 +108,10 @@ export const declareEvidence: Declare = (program, run) => {
     .requiredOption(
       '--without <kinds>',
       'what is withheld, with commas: plate, vin, vehicle, fleet, customer, complaint, person (names), note (free text); or all',
+    )
+    .option(
+      '--with-numbers',
+      'keep free texts that contain a telephone number; they are withheld unless asked for',
     )
     .option('--out <file>', 'file for the shared record')
     .addHelpText(

@@ -60,6 +60,7 @@ export const declareWindow: Declare = (program, run) => {
     .option('--at-least <share>', 'with probability: from 0.5 to 0.9999', figure, 0.95)
     .option('--grades', 'add the four grades of ILAC-G8')
     .option('--spread <N·m>', 'standard deviation of the pulls of this shop; adds the risks', figure)
+    .option('--svg <file>', 'also a picture of the window with the reading over it')
     .option('--on <date>', 'judge certificates by this day instead of today')
     .addHelpText(
       'after',

@@ -12,7 +12,7 @@ import { withheldLines } from './report-lines.ts';
 /** Writes the same signed record, with fewer of its texts beside it, as a new file. */
 export async function share(
   file: string,
-  options: { readonly without: string; readonly out?: string },
+  options: { readonly without: string; readonly out?: string; readonly withNumbers?: true },
 ): Promise<ExitCode> {
   const kinds = kindsIn(options.without);
   if (options.out === undefined && inputName(file) !== file)
@@ -24,7 +24,7 @@ export async function share(
     });
   const opened = openRecord(await readBytes(file, 'record', MAX_RECORD_BYTES));
   if (!opened.ok) throw new ProblemError({ ...opened.error.problem, where: file });
-  const bytes = sharedRecord(opened.value, kinds);
+  const bytes = sharedRecord(opened.value, kinds, { withNumbers: options.withNumbers === true });
   const out = options.out ?? file.replace(/(\.record\.json)?$/, '.shared.record.json');
   writeNew(out, bytes);
   const shared = openRecord(bytes);

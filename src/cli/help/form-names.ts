@@ -21,6 +21,7 @@ export const FORM_NAMES = [
   'package-station',
   'capture-line',
   'readings-line',
+  'job-csv',
   'bonds',
 ] as const;
 export type FormName = (typeof FORM_NAMES)[number];

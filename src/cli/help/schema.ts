@@ -22,6 +22,7 @@ import {
 } from '../../package/format.ts';
 import { type PersonalKind, personalKindOf } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
+import { jobCsvSchema } from '../../report/csv-columns.ts';
 import { stationFileSchema } from '../station/station-file.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
@@ -57,6 +58,7 @@ export const FORMS = {
   'readings-line': z
     .union([headerSchema, lineSchema])
     .describe('A line of a recording: the first, readings, or the last.'),
+  'job-csv': jobCsvSchema.describe('A row of the CSV of a job, as it is without --csv-locale.'),
   bonds: bondsFileSchema.describe('The keys of paired tools, bluetooth-bonds.json.'),
   ...OUTPUTS,
 } as const satisfies Readonly<Record<FormName | keyof typeof OUTPUTS, z.ZodType>>;

@@ -12,5 +12,8 @@ export const now = (): string => new Date().toISOString();
 /** The day by the wall clock (UTC), like 2026-03-02. */
 export const today = (): string => now().slice(0, 10);
 
+/** Minutes by which this machine's clock on the wall is ahead of UTC at an instant. */
+export const utcOffsetMinAt = (at: string): number => 0 - new Date(at).getTimezoneOffset();
+
 /** When an entry of the log is made. */
 export const stamp = (): Stamp => ({ at: now(), monoUs: clock.nowUs() });

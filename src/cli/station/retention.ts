@@ -4,6 +4,7 @@ import { ProblemError } from '../../problem.ts';
 import { type CsvColumn, rowsCsv } from '../../report/rows-csv.ts';
 import { printJson } from '../answers/answer.ts';
 import { retained } from '../answers/jobs.ts';
+import { csvStyle } from '../terminal/csv-locale.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -14,6 +15,7 @@ import { readStationFile } from './station-file.ts';
 interface RetentionOptions extends Scope {
   readonly years?: number;
   readonly csv?: true;
+  readonly csvLocale?: string;
   readonly json?: true;
 }
 
@@ -23,7 +25,7 @@ export async function retention(options: RetentionOptions): Promise<ExitCode> {
   return withStationFolder(options, ({ log }) => {
     const on = today();
     const kept = keptOf(log.history.jobsOf({}), rule, impactsOf(log.stationEntries()), on);
-    if (options.csv === true) process.stdout.write(rowsCsv(COLUMNS, kept));
+    if (options.csv === true) process.stdout.write(rowsCsv(COLUMNS, kept, csvStyle(options.csvLocale)));
     else if (options.json === true) printJson(retained(on, rule, kept));
     else print(lines(kept, rule, on));
     return EXIT.done;

@@ -8,9 +8,11 @@ import { inputName } from '../../files/input.ts';
 import { type Instrument, instrumentSchema } from '../../instrument/instrument.ts';
 import { type Decision, decisionSchema, USUAL_DECISION } from '../../job/basis.ts';
 import { type Routine, routineSchema, USUAL_ROUTINE } from '../../job/routine.ts';
+import { type Shop, shopSchema } from '../../job/shop.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { readCertificate } from '../audit/certificate.ts';
 import { readJson } from './json-file.ts';
+import { logoOf } from './logo.ts';
 import { stationAtHand } from './station-at-hand.ts';
 import { usualFolder } from './station-log.ts';
 
@@ -27,6 +29,17 @@ export const stationFileSchema = z
       .describe(
         'The folder of log, keys and papers, seen from the station file; below the XDG data directory unless given.',
       ),
+    shop: shopSchema
+      .extend({
+        logo: z
+          .string()
+          .min(1)
+          .max(400)
+          .exactOptional()
+          .describe('The file of its logo, a PNG, seen from the station file. It is made small.'),
+      })
+      .exactOptional()
+      .describe('The shop as its papers name it; every record of it contains this.'),
     decision: decisionSchema
       .exactOptional()
       .describe('How the shop decides; a guard band of 1·U unless given.'),
@@ -108,7 +121,7 @@ export const stationFileSchema = z
   });
 export type StationFile = z.infer<typeof stationFileSchema>;
 
-export interface LoadedStation extends Omit<StationFile, 'routine' | 'specifications'> {
+export interface LoadedStation extends Omit<StationFile, 'routine' | 'specifications' | 'shop'> {
   /** As it can be named again with --station. */
   readonly file: string;
   /** Absolute. */
@@ -118,6 +131,8 @@ export interface LoadedStation extends Omit<StationFile, 'routine' | 'specificat
   readonly decision: Decision;
   /** The tools with their certificates read. */
   readonly instruments: readonly Instrument[];
+  /** Null where the file does not say. */
+  readonly shop: Shop | null;
   /** Null where the shop wants nothing said around the torque. */
   readonly routine: Routine | null;
   /** Absolute: where the shop's own specifications are. */
@@ -136,7 +151,7 @@ export async function readStationFile(named: string): Promise<LoadedStation> {
         ? tool
         : { ...tool, certificate: await readCertificate(resolve(base, certificate)) },
     );
-  const { routine, specifications, ...rest } = station;
+  const { routine, specifications, shop, ...rest } = station;
   const folder = resolve(base, station.data ?? usualFolder(station.station));
   return {
     ...rest,
@@ -145,6 +160,7 @@ export async function readStationFile(named: string): Promise<LoadedStation> {
     folder,
     decision: station.decision ?? USUAL_DECISION,
     instruments,
+    shop: shop === undefined ? null : await shopOf(shop, base),
     routine: await routineOf(routine, base),
     library: specifications === undefined ? libraryIn(folder) : resolve(base, specifications),
   };
@@ -159,6 +175,10 @@ const missing = (where: string): Problem => ({
 
 /** Where a station keeps the shop's specifications that names no other folder. */
 export const libraryIn = (folder: string): string => join(folder, 'specifications');
+
+async function shopOf({ logo, ...shop }: NonNullable<StationFile['shop']>, base: string): Promise<Shop> {
+  return logo === undefined ? shop : { ...shop, logo: await logoOf(resolve(base, logo)) };
+}
 
 async function routineOf(named: string | undefined, base: string): Promise<Routine | null> {
   if (named === undefined) return USUAL_ROUTINE;

@@ -3,7 +3,7 @@ import { hkdfSync } from 'node:crypto';
 import { join } from 'node:path';
 import { ml_dsa44 } from '@noble/post-quantum/ml-dsa.js';
 import { z } from 'zod';
-import type { StationKey } from '../../../db/keyfile.ts';
+import type { FileKey } from '../../../db/keyfile.ts';
 import { openWitnessFile, type WitnessFile } from '../../../db/witness.ts';
 import type { CosigningKey } from '../../evidence/cosignature.ts';
 import type { PublicJwk } from '../../evidence/jwk.ts';
@@ -40,7 +40,7 @@ export interface OwnKey extends CosigningKey {
  * The Ed25519 key of the file, and the ML-DSA-44 key that is derived from its seed (RFC 5869): one file to keep and to lock.
  * Whoever breaks Ed25519 learns the number that it signs with, and not the seed.
  */
-export function keysOfWitness(name: string, { privateKey, jwk }: StationKey): readonly OwnKey[] {
+export function keysOfWitness(name: string, { privateKey, jwk }: FileKey): readonly OwnKey[] {
   const { d } = z.object({ d: z.string() }).parse(privateKey.export({ format: 'jwk' }));
   const seed = hkdfSync('sha256', Buffer.from(d, 'base64url'), '', 'plugmark witness ML-DSA-44', 32);
   const pair = ml_dsa44.keygen(new Uint8Array(seed));

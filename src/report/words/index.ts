@@ -13,6 +13,7 @@ export { notProvenByAny, notProvenByRecord } from './not-proven.ts';
 export { noteLines } from './note.ts';
 export * from './open-item.ts';
 export * from './package.ts';
+export * from './phone.ts';
 export * from './placement.ts';
 export * from './plug.ts';
 export * from './question.ts';

@@ -9,8 +9,8 @@ import {
   damageSchema,
   threadStateSchema,
 } from '../../plug/condition.ts';
+import { CONDITIONS, DAMAGE, STAIN, THREADS } from '../../report/words/condition.ts';
 import { called } from '../../sequence/plan.ts';
-import { CONDITIONS, DAMAGE, STAIN, THREADS } from '../condition-words.ts';
 import { folded } from '../folded.ts';
 import { newForm } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';

@@ -1,7 +1,7 @@
 /** The one cylinder that does not look like the rest: it tells more than any shade of colour. */
 import type { JobState, OldPlug } from '../../job/state.ts';
+import { CONDITIONS, DAMAGE } from '../../report/words/condition.ts';
 import { called } from '../../sequence/plan.ts';
-import { CONDITIONS, DAMAGE } from '../condition-words.ts';
 import { fixed } from '../words.ts';
 
 /** Fewer plugs have no usual look. */

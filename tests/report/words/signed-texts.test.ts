@@ -112,6 +112,8 @@ const IN_A_JOB = {
   '.driver': 'name of a driver',
   '.firmware': DEVICE,
   '.address': DEVICE,
+  '.shop.name': SHOP_NAMES,
+  '.shop.address[]': SHOP_NAMES,
   '<raw-value>.source': 'the characteristic that the bytes came from',
 };
 

@@ -1,0 +1,14 @@
+import { ProblemError } from '../../problem.ts';
+import { type CsvStyle, csvStyleOf, USUAL_CSV } from '../../report/csv-style.ts';
+
+/** What `--csv-locale` names; RFC 4180 where it is not given. */
+export function csvStyle(locale: string | undefined): CsvStyle {
+  const style = locale === undefined ? USUAL_CSV : csvStyleOf(locale);
+  if (style !== null) return style;
+  throw new ProblemError({
+    code: 'option-not-valid',
+    where: '--csv-locale',
+    message: 'this is no language that the program knows',
+    next: 'Give a language like de, fr-CH or en-GB, or none.',
+  });
+}
