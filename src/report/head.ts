@@ -60,7 +60,7 @@ function factColumns(sheet: Sheet, model: ReportModel): void {
       ? [
           {
             label: 'Torque usual',
-            value: `${torqueWindow.limits}, by general tables; outside of it never OK`,
+            value: `${torqueWindow.limits}, by general tables; outside of that never OK`,
           },
         ]
       : [{ label: 'Torque limits', value: torqueWindow.limits }]),
