@@ -110,7 +110,7 @@ describe('the figures of a pull', () => {
     const { pulls, rest } = found(name, trace);
     expect(pulls.length).toBeGreaterThan(0);
     await expect(`${JSON.stringify({ pulls, rest }, blunt, 1)}\n`).toMatchFileSnapshot(
-      `figures/${name.replaceAll(/[^a-z0-9]+/g, '-')}.json`,
+      `figures/${name.replaceAll(/[^a-z0-9]+/g, '-')}.txt`,
     );
   });
 
