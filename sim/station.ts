@@ -1,17 +1,22 @@
 import { ReplaySubject, Subject } from 'rxjs';
 import type { Tool } from '../drivers/driver.ts';
+import { bluetoothProfile } from '../drivers/profile/file.ts';
+import type { BluetoothProfile } from '../drivers/profile/schema.ts';
 import type { Instrument } from '../src/instrument/instrument.ts';
 import type { WorkOrder } from '../src/job/order.ts';
 import type { Window } from '../src/metrology/judgement.ts';
 import { crowfootOf, settingFor } from '../src/plug/geometry.ts';
 import type { AngleDescription, LinkState, Reading, ToolDescription } from '../src/reading.ts';
-import { ok } from '../src/result.ts';
+import { ok, orThrow } from '../src/result.ts';
 import { createController, type HciSocketClass } from './controller/index.ts';
+import { CATALOGUE } from './devices/catalogue.ts';
+import { dashed, peripheralOf as describedPeripheral, type Seen, Sender } from './devices/device.ts';
 import { peakSender } from './peak-sender.ts';
 import { measuredBy, notification, type Presented, peripheralOf } from './peripherals.ts';
 import type { Action } from './physics/action.ts';
 import { type Bench, createBench, type Emission } from './physics/bench.ts';
 import { DEG_EXPONENT } from './physics/gyroscope.ts';
+import { NM_PER_COUNT } from './physics/sensor.ts';
 import { Random } from './random.ts';
 import type { Scheduler } from './scheduler.ts';
 import { PEOPLE, type PersonName } from './technician/people.ts';
@@ -88,7 +93,10 @@ export interface SimulatedStationSpec {
   readonly scheduler: Scheduler;
   /** The wrench sends the highest torque of each pull and nothing else. */
   readonly sendsPeaks?: boolean;
-  /** The wrench sends how far it was turned too; only of one that is joined without a radio. */
+  /**
+   * The wrench sends how far it was turned too. On the air it is then a device with a profile of its own: the industrial
+   * service of the Bluetooth SIG carries no angle.
+   */
   readonly angle?: boolean;
 }
 
@@ -100,6 +108,8 @@ export interface SimulatedStation {
   readonly onAir: () => {
     readonly HciSocket: HciSocketClass;
     readonly deliver: Deliver;
+    /** How the wrench is described; null where the industrial service says it. */
+    readonly wrenchProfile: BluetoothProfile | null;
     readonly close: () => void;
   };
   /** Joins the tools without a radio. */
@@ -139,7 +149,7 @@ export function simulatedStation(spec: SimulatedStationSpec): SimulatedStation {
       },
       random.fork('technician'),
     ),
-    onAir: () => onAir(scheduler, wrenchThat(spec)),
+    onAir: () => onAir(scheduler, wrenchThat(spec), spec.angle === true),
     direct: () => direct(scheduler, wrenchThat(spec), spec.angle === true ? ANGLE : undefined),
   };
 }
@@ -166,22 +176,45 @@ function settingOf(order: WorkOrder, { acceptLower, acceptUpper }: Window): numb
   return settingFor((acceptLower + acceptUpper) / 2, crowfootOf(order.adapter));
 }
 
-function onAir(scheduler: Scheduler, { presented, sends }: Electronics) {
+function onAir(scheduler: Scheduler, { presented, sends }: Electronics, sendsAngle: boolean) {
   const controller = createController({ scheduler, address: 'c0:00:00:00:00:fe' });
-  const peripherals = {
-    torque: controller.addPeripheral(peripheralOf(presented)),
-    gap: controller.addPeripheral(peripheralOf(GAUGE)),
-  };
+  const described = sendsAngle ? describedWrench(presented) : null;
+  const wrench = controller.addPeripheral(described?.peripheral ?? peripheralOf(presented));
+  const gauge = controller.addPeripheral(peripheralOf(GAUGE));
   return {
     HciSocket: controller.HciSocket,
+    wrenchProfile: described?.profile ?? null,
     deliver: (emission: Readonly<Emission>) => {
       const sent = sends(emission);
       if (sent === null) return;
       const { kind, counts } = sent;
-      const quantity = kind === 'torque' ? 'torque' : 'length';
-      peripherals[kind].notify(measuredBy(quantity), notification(quantity, counts));
+      if (kind === 'gap') gauge.notify(measuredBy('length'), notification('length', counts));
+      else if (described === null) wrench.notify(measuredBy('torque'), notification('torque', counts));
+      else for (const packet of described.packets(sent)) wrench.notify(described.characteristic, packet);
     },
     close: controller.close,
+  };
+}
+
+/** Readings in one packet of a wrench that sends its angle. */
+const PER_PACKET = 2;
+
+/** A wrench with a profile of its own that sends torque and angle, several readings a packet. */
+function describedWrench({ address, name, serial }: Presented) {
+  const profile = orThrow(bluetoothProfile(CATALOGUE['torque and angle'], 'simulated wrench'));
+  const sender = new Sender(profile);
+  let waiting: Seen[] = [];
+  return {
+    profile,
+    characteristic: dashed(profile.link.characteristic),
+    peripheral: describedPeripheral(profile, { address, name, serial }),
+    packets: ({ counts, angleCounts }: Readonly<Emission>): readonly Uint8Array[] => {
+      waiting.push({ si: counts * NM_PER_COUNT, angleDeg: angleCounts * 10 ** DEG_EXPONENT });
+      if (waiting.length < PER_PACKET) return [];
+      const packets = sender.packets(waiting);
+      waiting = [];
+      return packets;
+    },
   };
 }
 

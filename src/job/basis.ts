@@ -32,7 +32,7 @@ export const basisSchema = z.strictObject({
       alone: z
         .literal(true)
         .exactOptional()
-        .describe('The order names no torque: the torque window is what thread and seat usually take.'),
+        .describe('The order names no torque: the torque window is what thread and seat may take.'),
     })
     .readonly()
     .exactOptional()

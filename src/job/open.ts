@@ -4,7 +4,7 @@ import { problemOf, unfit } from '../instrument/unfit.ts';
 import { windowBy } from '../metrology/decision.ts';
 import { spreadWithin } from '../metrology/interval.ts';
 import type { Window } from '../metrology/judgement.ts';
-import { outOfBounds, usualTorque } from '../plug/bounds.ts';
+import { outOfBounds, torqueByAngle } from '../plug/bounds.ts';
 import { type GapPolicy, gapCheckOf, gapLimitsOf, gapPolicyOf, wiresOf } from '../plug/gap.ts';
 import { flexJointRefused } from '../plug/geometry.ts';
 import type { Note } from '../plug/note.ts';
@@ -122,7 +122,7 @@ export function specifiedBy(
   if (!tightening.ok) return tightening;
   const fit: Fit = { thread: plug.thread, seat: plug.seat, head: engine.headMaterial };
   const { torque, first, advised, turn } = figuresOf(tightening.value);
-  const limits = torque ?? usualTorque(fit);
+  const limits = torque ?? torqueByAngle(fit);
   const policy = gapPolicyOf(specification, plug);
   if (!policy.ok) return policy;
   const gap = specification.gap === undefined ? ok(null) : gapLimitsOf(specification, plug);

@@ -116,10 +116,13 @@ function figuresOf(
 const limitsOf = (turn: Turn | null): readonly number[] =>
   turn === null ? [] : [turn.lowerDeg, turn.upperDeg];
 
-/** Torques that this thread and seat usually take: beyond them a plug that was turned by an angle is not as it should be. */
-export function usualTorque(fit: Fit): TorqueLimits {
-  const [lowerNm, upperNm] = torqueBoundOf(fit).usual;
-  return { lowerNm: rounded(lowerNm, 1), upperNm: rounded(upperNm, 1) };
+/**
+ * Torques that a plug of this thread and seat may come to that is turned by an angle: from where a thread that gives way
+ * would show, up to what is usual.
+ */
+export function torqueByAngle(fit: Fit): TorqueLimits {
+  const { possible, usual } = torqueBoundOf(fit);
+  return { lowerNm: rounded(possible[0], 1), upperNm: rounded(usual[1], 1) };
 }
 
 /** A figure beyond the tables by this share is looked at twice; beyond the larger one it is a slip of the pen. Our own choice. */

@@ -101,18 +101,19 @@ const LEAST_GROWTH = 1.05;
 const MOST_DEG = 360;
 
 /**
- * How far below the first turn of the plug contact may lie, at most. The turn over each halving of the torque shrinks as it
- * did over the one before, so that all that lie below add up to a geometric series; no less than one of them, because where
- * a soft start ends nobody knows. So a plug that fingers or a stroke that nobody saw had turned before it was pulled, is
- * known the worse the tighter it was. Null where the plug stood throughout, or was let off before the torque had doubled.
+ * How far before the first turn that was seen contact may lie, at most. The turn over each halving of the torque shrinks as
+ * it did over the one before, so that all that lie below add up to a geometric series; no less than one of them, because
+ * where a soft start ends nobody knows. So a plug that fingers or a stroke that nobody saw had turned before it was pulled is
+ * known the worse the tighter it was; the same where the first reading came late. Null where the plug stood throughout, or
+ * was let off before the torque had doubled.
  */
 function contactBelow(
-  { fromNm, firstTopNm, degPerNm }: Turning,
+  { fromNm, firstNm, firstTopNm, degPerNm }: Turning,
   standardDeg: number,
   toolDeg: (nm: number) => number,
 ): number | null {
   const plugDeg = (nm: number) => toolDeg(nm) - degPerNm * (nm - fromNm);
-  let beganNm = fromNm;
+  let beganNm = Math.max(fromNm, firstNm);
   while (beganNm < firstTopNm && plugDeg(LOOK * beganNm) <= STOOD_DEG + 2 * standardDeg) beganNm *= LOOK;
   if (2 * beganNm > firstTopNm) return null;
   const firstDeg = plugDeg(2 * beganNm) - plugDeg(beganNm);
@@ -121,5 +122,6 @@ function contactBelow(
     4 * beganNm > firstTopNm
       ? USUAL_GROWTH
       : Math.max(LEAST_GROWTH, (plugDeg(4 * beganNm) - plugDeg(2 * beganNm)) / firstDeg);
-  return Math.min(MOST_DEG, Math.max(firstDeg, firstDeg / (growth - 1)));
+  const belowDeg = Math.max(firstDeg, firstDeg / (growth - 1)) - Math.max(0, plugDeg(beganNm));
+  return Math.min(MOST_DEG, Math.max(0, belowDeg));
 }

@@ -13,6 +13,8 @@ const FASTEST_BACK_DEG_PER_S = 2500;
 const JUMP_DEG = 4;
 /** It was let off when the torque fell to this share of where the turn is counted from. */
 const LET_OFF_SHARE = 0.5;
+/** How far the torque must have fallen to show how the tools unwind. */
+const UNWOUND_SHARE = 0.25;
 
 /** Torque and angle of one reading. */
 export interface At {
@@ -33,7 +35,8 @@ export class Turning {
   strokes = 1;
   #deg: number;
   #nm: number;
-  /** Of the first stroke. */
+  /** Its first reading above that, and its highest in the first stroke. */
+  readonly firstNm: number;
   firstTopNm: number;
   /** How far the tools were wound up from there at the tops of the strokes that were let off, all added. */
   #woundUpDeg = 0;
@@ -61,6 +64,7 @@ export class Turning {
     const lastDeg = crossed ? first.deg - before.deg : 0;
     this.fromDeg = -share * lastDeg;
     this.#upDeg = this.fromDeg;
+    this.firstNm = first.nm;
     this.firstTopNm = first.nm;
     this.#topNm = first.nm;
     this.#topDeg = 0;
@@ -93,7 +97,7 @@ export class Turning {
     if (was !== is) {
       const crossedDeg = beforeDeg + (turned * (this.fromNm - beforeNm)) / (nm - beforeNm);
       if (is) this.#up(crossedDeg);
-      else this.#downDeg = crossedDeg;
+      else this.#downDeg = Math.max(crossedDeg, this.#unwoundDeg(beforeDeg, beforeNm));
     }
     if (!is && nm < LET_OFF_SHARE * this.fromNm) this.#letOff();
   }
@@ -135,6 +139,17 @@ export class Turning {
   /** The angle hardly moved at all, though no tool is stiff enough for that. */
   within(deg: number): boolean {
     return this.#mostDeg - this.#leastDeg < deg;
+  }
+
+  /**
+   * Where the tools came down to `fromNm`, by how they unwound so far: a hand that lets go moves on when they are slack, and
+   * between two readings nobody sees where that began. No way to say where it had hardly begun.
+   */
+  #unwoundDeg(beforeDeg: number, beforeNm: number): number {
+    const fellNm = this.#topNm - beforeNm;
+    if (!(fellNm > UNWOUND_SHARE * this.#topNm)) return Number.NEGATIVE_INFINITY;
+    const degPerNm = Math.max(0, this.#topDeg - beforeDeg) / fellNm;
+    return beforeDeg - degPerNm * (beforeNm - this.fromNm);
   }
 
   #up(crossedDeg: number): void {

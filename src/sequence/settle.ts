@@ -2,6 +2,7 @@
 import type { DetectedPull } from '../pull/pull.ts';
 import { toConfirm } from './by-plan.ts';
 import type { Evidence } from './evidence.ts';
+import { surelyTurned } from './odds.ts';
 import { HANDLING_BELOW, KNOCK_BELOW, SURELY_KNOCK, SURELY_STROKE } from './place.ts';
 import { asks, type Placement, type Situation } from './placement.ts';
 
@@ -25,6 +26,10 @@ export function settle(
 ): Placement {
   if (pull.stream === 'maxima') return toConfirm(cylinder);
   const withEvidence = evidence === undefined ? {} : { evidence };
+  const kind = at.short ? 'continuation' : 'tightening';
+  // By the angle a plug turned: that was no knock, however low the torque.
+  if (evidence?.plugDeg !== undefined && surelyTurned(evidence) && pull.peakNm < at.lowerNm)
+    return { cylinder, kind, because: 'stopped-short', ...withEvidence };
   const nobody = { cylinder: null, kind: 'handling', ...withEvidence } as const;
   if (pull.peakNm < HANDLING_BELOW * at.lowerNm) return { ...nobody, because: 'too-little-torque' };
   const knock = pull.peakNm < KNOCK_BELOW * at.lowerNm ? (evidence?.knock ?? 0) : 0;
@@ -33,7 +38,6 @@ export function settle(
     return { ...asks('which', cylinder, 'knock-or-short'), ...withEvidence };
   if (pull.peakNm >= at.lowerNm)
     return { ...asks('no-click', cylinder, 'no-click-and-nothing-followed'), ...withEvidence };
-  const kind = at.short ? 'continuation' : 'tightening';
   return { cylinder, kind, because: 'stopped-short', ...withEvidence };
 }
 

@@ -78,7 +78,12 @@ function placed(
     event.judgement === null
       ? given(['not judged', peak, attempt && `${KIND_WORDS[event.kind]}: ${placementText(attempt)}`])
       : [
-          ...judgementParts(event.judgement, torqueWindowOf(before ?? after, event.cylinder), glyphs),
+          ...judgementParts(
+            event.judgement,
+            torqueWindowOf(before ?? after, event.cylinder),
+            glyphs,
+            isByAngle(after.basis) ? 'usual' : 'window',
+          ),
           ...(after.basis.decision.grades ? [event.judgement.grade] : []),
           ...given([note ?? undefined]),
         ];

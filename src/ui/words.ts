@@ -189,12 +189,13 @@ export function judgementParts(
   judgement: Judgement,
   window: Window,
   glyphs: Glyphs,
+  called: 'window' | 'usual' = 'window',
 ): readonly [string, string] {
   const { unit } = window;
   const value = `${figure(judgement.value, unit)} ${unitWord(unit, glyphs)}`;
   const uncertainty = figure(judgement.expandedUncertainty, unit);
   const { word } = verdictSpoken(judgement.result, glyphs);
-  return [word, `${value} (window ${windowFigures(window)}, U ${uncertainty})`];
+  return [word, `${value} (${called} ${windowFigures(window)}, U ${uncertainty})`];
 }
 
 export const windowOf = (state: JobState, quantity: Quantity): Window | null =>

@@ -20,9 +20,9 @@ describe('an order by angle alone', () => {
     const { basis, torqueWindow } = byAngle().bench.state();
     expect(basis.turn).toEqual({ lowerDeg: 180, upperDeg: 240, alone: true });
     expect(basis.notes).toContainEqual({ code: 'by-angle-alone' });
-    // General tables for this thread and seat, and a quarter more to either side.
-    expect(torqueWindow.lowerLimit).toBeLessThan(20);
-    expect(torqueWindow.upperLimit).toBeGreaterThan(35);
+    // General tables for this thread and seat: half of the least, a quarter more than the most.
+    expect(torqueWindow.lowerLimit).toBeCloseTo(10, 0);
+    expect(torqueWindow.upperLimit).toBeCloseTo(37.5, 0);
   });
 
   it('is proven by a turn within its limits, wherever the torque stopped', () => {
@@ -72,7 +72,7 @@ describe('an order by angle alone', () => {
 
   it.each([
     ['a thread that binds', 50, 4.2],
-    ['a thread that gives way', 12, 17.5],
+    ['a thread that gives way', 7, 30],
   ])('is never OK at a torque that no such plug takes: %s', (_what, nm, degPerNm) => {
     const shop = byAngle();
     shop.stroke(nm, linear(degPerNm));

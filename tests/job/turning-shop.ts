@@ -17,13 +17,20 @@ interface Wanted {
   /** Whether the wrench sends its angle. */
   readonly angle?: boolean;
   readonly instruments?: readonly Instrument[];
+  /** The day of the job. */
+  readonly on?: string;
 }
 
 /** A job on four cylinders with a wrench that sends its angle. */
-export function turningShop({ specification = {}, angle = true, instruments = INSTRUMENTS }: Wanted = {}) {
+export function turningShop({
+  specification = {},
+  angle = true,
+  instruments = INSTRUMENTS,
+  on = OPENING.on,
+}: Wanted = {}) {
   const order = exampleOrder(4);
   const ordered = { ...order, specification: { ...order.specification, ...specification } };
-  const opening = openJob(ordered, instruments, OPENING);
+  const opening = openJob(ordered, instruments, { ...OPENING, on });
   if (!opening.ok) throw new Error(opening.error.message);
   const events: JobEvent[] = [...opening.value];
   const state = foldAll(events);

@@ -43,7 +43,7 @@ export interface DemoOptions {
   readonly technician: string;
   readonly out: string;
   readonly direct?: true;
-  /** The wrench sends its angle too; it is then joined without a radio. */
+  /** The wrench sends its angle too; on the air it is then a device with a profile. */
   readonly sendsAngle?: true;
   readonly plain?: true;
   readonly quiet?: true;
@@ -167,7 +167,7 @@ interface DemoJob {
 async function workThrough(demo: DemoJob) {
   const { options, simulated, scheduler, bench } = demo;
   const joined =
-    options.direct === true || options.sendsAngle === true
+    options.direct === true
       ? { ...simulated.direct(), close: () => {} }
       : await throughRadio(simulated, scheduler);
   const command$ = new Subject<Command>();
@@ -236,7 +236,8 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
   const { openRadio } = await import('../../../drivers/radio/open.ts');
   const { bluetoothTool } = await import('../../../drivers/bluetooth/tool.ts');
   const { imds } = await import('../../../drivers/imds/language.ts');
-  const { HciSocket, deliver, close } = simulated.onAir();
+  const { described } = await import('../../../drivers/profile/language.ts');
+  const { HciSocket, deliver, wrenchProfile, close } = simulated.onAir();
   const opened = await openRadio({ socket: HciSocket, deviceId: 0 });
   if (!opened.ok) {
     close();
@@ -245,7 +246,13 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
   }
   const radio = opened.value;
   const tools: Tool[] = SIMULATED_TOOLS.map(({ id, quantity, ...adopted }) =>
-    bluetoothTool({ id, language: imds(quantity), adopted, radio, clock: scheduler }),
+    bluetoothTool({
+      id,
+      language: quantity === 'torque' && wrenchProfile !== null ? described(wrenchProfile) : imds(quantity),
+      adopted,
+      radio,
+      clock: scheduler,
+    }),
   );
   return {
     tools,

@@ -31,7 +31,7 @@ export const declareWork: Declare = (program, run) => {
     )
     .option('--out <folder>', 'folder for the station log, the record, the PDF and the CSV', 'plugmark-demo')
     .option('--direct', 'join the simulated tools without the Bluetooth stack')
-    .option('--sends-angle', 'the wrench sends how far it was turned too; joins the tools as --direct does')
+    .option('--sends-angle', 'the wrench sends how far it was turned too')
     .option('--plain', 'plain lines instead of the screen')
     .option('--peaks', 'the simulated wrench sends the highest torque of each pull, and nothing else')
     .option('--quiet', 'no bell')

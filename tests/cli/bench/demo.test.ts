@@ -121,3 +121,38 @@ it('that was left says the exact command that goes on with it, and it does', asy
   const none = await run(['demo', '--resume', '--out', out]);
   expect(none.stderr).toContain('no demo job is open here');
 });
+
+describe('a wrench that sends its angle, through the whole Bluetooth stack', () => {
+  it('is linked by a profile, and each turn is measured, judged again and on the papers', async () => {
+    const out = folder();
+    const demo = await run([
+      'demo',
+      '--fast',
+      '--sends-angle',
+      '--cylinders',
+      '4',
+      '--seed',
+      '7',
+      '--out',
+      out,
+    ]);
+    expect(demo.code).toBe(0);
+    expect(demo.stdout).not.toContain('without Bluetooth');
+    expect(demo.stdout).toContain('sends its angle');
+    expect(demo.stdout).toMatch(/turned \d+°: \d+° to the snug point/);
+    const { payload } = JSON.parse(readFileSync(join(out, 'EX-4001-1.record.json'), 'utf8'));
+    const { entries } = JSON.parse(Buffer.from(payload, 'base64url').toString('utf8'));
+    const events: readonly { type: string; driver?: string; tool?: string; angles?: string }[] = entries.map(
+      ({ event }: { event: { type: string } }) => event,
+    );
+    expect(events.find(({ type, tool }) => type === 'tool-linked' && tool === 'wrench')?.driver).toBe(
+      'profile',
+    );
+    const readings = events.filter(({ type, tool }) => type === 'readings' && tool === 'wrench');
+    expect(readings.length).toBeGreaterThan(10);
+    expect(readings.every(({ angles }) => angles !== undefined)).toBe(true);
+    const csv = readFileSync(join(out, 'EX-4001-1.csv'), 'utf8');
+    expect(csv).toContain('Plug turned (deg)');
+    expect(demo.stdout).toContain('Authentic and complete, but NOT PROVEN.');
+  });
+});

@@ -27,6 +27,7 @@ import {
   wholeJob,
 } from '../../evidence/sample-job.ts';
 import { typedJobs, typedStation } from '../../evidence/typed-jobs.ts';
+import { turningShop } from '../../job/turning-shop.ts';
 
 /** Two plugs, everything proven, signed by station and technician. */
 export const WHOLE = seal(logOf(wholeJob()));
@@ -95,6 +96,17 @@ function stationOf(events: readonly JobEvent[]): readonly StationEvent[] {
   ];
 }
 
+/** The first plug turned within the limits, the second by hand. */
+function byAngle(): Buffer {
+  const shop = turningShop({ specification: { torque: '1/2-2/3 turn' }, on: AT.slice(0, 10) });
+  shop.stroke(28, (nm) => 7.5 * nm);
+  for (const cylinder of [2, 3, 4])
+    shop.say({ do: 'fit-by-angle', cylinder, turn: '1/2 turn', why: 'no room for the wrench' });
+  shop.say({ do: 'close' });
+  const { job } = shop.bench.state().order;
+  return alone(shop.events, job, stationOf(shop.events));
+}
+
 const typed = () =>
   Object.entries(typedJobs()).map(
     ([job, events]) => [`a job with every text typed, ${job}`, alone(events, job, typedStation)] as const,
@@ -107,6 +119,7 @@ export const validRecords = (): Readonly<Record<string, Uint8Array>> => ({
   'a countersigned one': COUNTERSIGNED,
   'one under a key that the first one named': ROTATED,
   'one with a routine, settled by name and by angle': seal(logOf(aroundJob())),
+  'one by an angle in place of a torque': byAngle(),
   'one of simulated tools': SIMULATED(),
   'one that was not closed': seal(logOf(wholeJob().slice(0, -1))),
   'one whose technician has a key and did not sign': seal(logOf(wholeJob()), station),
