@@ -207,6 +207,7 @@ function reached(one: Case, target: number): Placement {
     if (turnedOn(one)) return { cylinder: target, kind: 'continuation', because: 'went-on-after-short' };
     return asks('other-plug', target, evidence.slowdown === null ? 'maybe-tight' : 'did-not-turn-on');
   }
+  if (surelyTurned(evidence) && at.jumped === true) return asks('by-plan', target, 'after-jump');
   if (surelyTurned(evidence))
     return {
       cylinder: target,

@@ -8,12 +8,14 @@ import { createLive, NO_TORQUE } from '../../pipeline/live.ts';
 import { runJob, type Step } from '../../pipeline/run-job.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ScreenRun } from '../../ui/run.tsx';
+import type { Sound } from '../../ui/sound-commands.ts';
 import { quantityOfLine } from '../../ui/typed-figure.ts';
 import type { BenchView } from '../../ui/view.ts';
 import { programVersion } from '../help/version.ts';
 import type { Station } from '../station/station.ts';
 import { inLines } from './plain-run.ts';
 import { timeOfDay } from './shop-time.ts';
+import { soundPlayer } from './sound.ts';
 
 /** A job about to be worked on, and how it is shown. */
 export interface Work {
@@ -33,6 +35,7 @@ export interface Work {
   readonly typedTools?: number;
   /** No bell. */
   readonly quiet?: boolean;
+  readonly sound?: Sound;
   /** See {@link RunJob}; of a simulation, which has a clock of its own. */
   readonly beat$?: Observable<unknown>;
 }
@@ -149,6 +152,7 @@ function screenOf(
     onTyped: (line) => work.typed$?.next(typedLine(work, line)),
     types: (work.typedTools ?? 0) > 0,
     quiet: work.quiet === true,
+    ...(work.sound === undefined ? {} : { onChime: soundPlayer(work.sound) }),
     onQuit: () => stop$.next(),
     ...(process.platform === 'win32' ? {} : { stop: () => void process.kill(0, 'SIGTSTP') }),
     stdout: process.stdout,
