@@ -74,7 +74,9 @@ function nextUntouched({ cylinders, torqueTarget }: JobState): number | null {
  */
 export function jumpedTo(state: JobState): number | null {
   const { cylinders, torqueTarget, chosen, refitting } = state;
-  const last = placedPulls(state).findLast(({ cylinder }) => cylinder !== null)?.cylinder ?? null;
+  // Strokes on the way may be at either.
+  const whole = placedPulls(state).filter(({ kind }) => kind !== 'run-down');
+  const last = whole.findLast(({ cylinder }) => cylinder !== null)?.cylinder ?? null;
   if (torqueTarget === null || last === null || torqueTarget === last) return null;
   if (torqueTarget === chosen.torque || torqueTarget === refitting) return null;
   const from = cylinders.findIndex(({ cylinder }) => cylinder === last);
