@@ -77,6 +77,7 @@ export async function runWork(work: Work): Promise<Outcome> {
           leave: () => stop$.next(),
           onStep: (step) => work.onStep?.(step),
           ascii: !speaksUtf8(),
+          ...heard(work),
         })
       : screen.runScreen(screenOf(work, step$, command$, stop$));
   let failed: ProblemError | null = null;
@@ -136,6 +137,8 @@ function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
   );
 }
 
+const heard = ({ sound }: Work) => (sound === undefined ? {} : { onChime: soundPlayer(sound) });
+
 /** When a pull was written, as the clock of the shop shows it. */
 const pullTime = ({ at, event }: LogEntry): (readonly [number, string])[] =>
   event.type === 'pull-detected' ? [[event.pull, timeOfDay(at)]] : [];
@@ -152,7 +155,7 @@ function screenOf(
     onTyped: (line) => work.typed$?.next(typedLine(work, line)),
     types: (work.typedTools ?? 0) > 0,
     quiet: work.quiet === true,
-    ...(work.sound === undefined ? {} : { onChime: soundPlayer(work.sound) }),
+    ...heard(work),
     onQuit: () => stop$.next(),
     ...(process.platform === 'win32' ? {} : { stop: () => void process.kill(0, 'SIGTSTP') }),
     stdout: process.stdout,
