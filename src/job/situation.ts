@@ -51,6 +51,7 @@ export function situation(state: JobState, pullsBefore: number, tool: ToolId): S
     confirming: state.questions.length > 0 && state.questions.every(({ kind }) => kind === 'by-plan'),
     planned: plannedNext(state),
     chosen: state.chosen.torque,
+    jumped: jumpedTo(state) !== null,
     trial: isTrialDue(state),
     slightDrop: slightDropOf(state, tool),
     clicks: endsAtClick(state),
@@ -66,6 +67,22 @@ function nextUntouched({ cylinders, torqueTarget }: JobState): number | null {
   const due = cylinders.findIndex(({ cylinder }) => cylinder === torqueTarget);
   const next = cylinders.slice(due + 1).find((c) => !isOver(c.torque) && c.pulls.length === 0);
   return due < 0 ? null : (next?.cylinder ?? null);
+}
+
+/**
+ * The due cylinder where it does not follow the last one in the order of work: a plug that was left out, or that a correction
+ * opened again. Null where it follows, where somebody chose it, and where its own plug is being done again.
+ */
+export function jumpedTo(state: JobState): number | null {
+  const { cylinders, torqueTarget, chosen, refitting } = state;
+  // Strokes on the way may be at either.
+  const whole = placedPulls(state).filter(({ kind }) => kind !== 'run-down');
+  const last = whole.findLast(({ cylinder }) => cylinder !== null)?.cylinder ?? null;
+  if (torqueTarget === null || last === null || torqueTarget === last) return null;
+  if (torqueTarget === chosen.torque || torqueTarget === refitting) return null;
+  const from = cylinders.findIndex(({ cylinder }) => cylinder === last);
+  const next = cylinders.slice(from + 1).find(({ torque }) => !isOver(torque));
+  return next?.cylinder === torqueTarget ? null : torqueTarget;
 }
 
 /** From the due cylinder on, round to the first, the one that is open and that no question is open about but that of a low pull. */

@@ -108,7 +108,7 @@ function factsOf(
   { specification, plug, engine, adapter, flexJoint }: WorkOrder,
   wrench: Instrument,
 ): [string, string][] {
-  const { source, torque, threads, reduction } = specification;
+  const { source, torque, threads, reduction, singleFigure } = specification;
   const tightening = tighteningOf(specification);
   const advised = tightening.ok && tightening.value.kind === 'torque' ? tightening.value.advised : null;
   const turn = advised ?? (tightening.ok ? tightening.value.turn : null);
@@ -118,6 +118,14 @@ function factsOf(
   return [
     ['specification', `${torque} on ${threads} threads; ${SOURCE_WORDS[source.kind]}: ${source.title}`],
     ['plug and head', `${plug.thread}, ${plug.seat} seat, ${engine.headMaterial} head`],
+    ...(singleFigure === undefined
+      ? []
+      : [
+          [
+            'shop rule',
+            `single figure, plus/minus ${singleFigure.percent} %: the shop's own, not the maker's; set by ${singleFigure.setBy}, basis: ${singleFigure.basis}`,
+          ] as [string, string],
+        ]),
     ...(reduction === undefined
       ? []
       : [

@@ -71,7 +71,7 @@ const beyond = (values: readonly number[], [from, to]: Range): boolean =>
   values.some((value) => order(value, from) < 0 || order(value, to) > 0);
 
 function figuresOf(
-  { torque, tightenFirst, angle, turn, gap, gapRules, reduction }: Specification,
+  { torque, tightenFirst, angle, turn, gap, gapRules, reduction, singleFigure }: Specification,
   { hexMm, reachMm }: Plug,
   fit: Fit,
   read: ReadFigures,
@@ -108,6 +108,14 @@ function figuresOf(
     ...(reduction === undefined
       ? []
       : figure('specification.reduction.percent', `${reduction.percent} %`, [reduction.percent], REDUCTION)),
+    ...(singleFigure === undefined
+      ? []
+      : figure(
+          'specification.singleFigure.percent',
+          `${singleFigure.percent} %`,
+          [singleFigure.percent],
+          SINGLE,
+        )),
     ...(hexMm === undefined ? [] : figure('plug.hexMm', mm(hexMm), [hexMm], hexBound(fit))),
     ...(reachMm === undefined ? [] : figure('plug.reachMm', mm(reachMm), [reachMm], REACH)),
   ];
@@ -189,6 +197,11 @@ const REDUCTION: Bound = {
   usual: [5, 40],
   possible: [1, 50],
   says: 'shops reduce by 10 to 40 % for lubricated threads',
+};
+const SINGLE: Bound = {
+  usual: [3, 15],
+  possible: [1, 25],
+  says: 'where makers print a tolerance on the torque of a plug it is 5 to 15 %',
 };
 const REACH: Bound = {
   usual: [8, 32],

@@ -50,6 +50,12 @@ export const noteSchema = z.discriminatedUnion('code', [
     .describe("The torque was reduced by the shop's own rule."),
   z
     .strictObject({
+      code: z.literal('single-figure'),
+      percent: z.number().describe('The tolerance, either way.'),
+    })
+    .describe("The source prints a single torque. Its tolerance is the shop's own rule."),
+  z
+    .strictObject({
       code: z.literal('reduction-by-friction'),
       frictionDry: z.number().describe('Coefficient of friction before.'),
       frictionLubricated: z.number().describe('Coefficient of friction after.'),

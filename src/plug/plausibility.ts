@@ -3,7 +3,7 @@ import { lubricatedShare } from './friction.ts';
 import { generalTable, type TableRow } from './general-table.ts';
 import type { Note } from './note.ts';
 import type { Fit, Plug, Specification } from './specification.ts';
-import type { Tightening, TorqueLimits, Turn } from './tightening.ts';
+import { isSingleFigure, type Tightening, type TorqueLimits, type Turn } from './tightening.ts';
 
 /** The hull of the published tables, and the torque on which all of them agree; null where there is none. */
 export interface TableView {
@@ -35,6 +35,7 @@ export function notesOn(specification: Specification, tightening: Tightening, pl
     ...(tightening.kind === 'torque'
       ? tableNotes(specification, tightening.limits, fit)
       : angleNotes(tightening.turn)),
+    ...singleFigureNotes(specification),
     ...(specification.also ?? []).map(
       ({ torque, threads, source: { kind, title } }): Note => ({
         code: 'source-set-aside',
@@ -68,6 +69,11 @@ function tableNotes({ source }: Specification, { lowerNm, upperNm }: TorqueLimit
   if (table.common === null) notes.push({ code: 'general-tables-disagree' });
   if (source.kind === 'general-table') notes.push({ code: 'general-table-used' });
   return notes;
+}
+
+function singleFigureNotes({ torque, tightenFirst = '', singleFigure }: Specification): Note[] {
+  const isUsed = singleFigure !== undefined && [torque, tightenFirst].some(isSingleFigure);
+  return isUsed ? [{ code: 'single-figure', percent: singleFigure.percent }] : [];
 }
 
 /** Clean dry threads, and the same with oil or paste on them: usual figures of the trade. */

@@ -61,6 +61,22 @@ const otherSourceSchema = z.strictObject({
   source: sourceSchema.describe('The source.'),
 });
 
+/** What a shop makes of a single figure, `23 Nm`: its own rule, and never the maker's. */
+export const singleFigureSchema = z
+  .strictObject({
+    percent: z
+      .number()
+      .positive()
+      .max(25)
+      .describe('By how much a reading may differ from the figure, either way.'),
+    setBy: personal('person', name.describe('Who set the rule.')),
+    basis: z.string().min(1).max(200).describe('What the shop rests it on.'),
+  })
+  .describe(
+    "The shop's own tolerance for a torque that is printed as a single figure. It is not the maker's.",
+  );
+export type SingleFigure = z.infer<typeof singleFigureSchema>;
+
 export const specificationSchema = z.strictObject({
   torque: printedTorque.describe(
     `As printed: \`"25-30 N·m"\`, \`"18 Nm ±10 %"\`, \`"15-22 lbf·ft"\`. Of a printed pair the first unit, which is the source's own. Or an angle in its place, \`"1/2-2/3 turn"\`: from contact, judged with a wrench that sends its angle, else recorded as done by hand.`,
@@ -97,6 +113,7 @@ export const specificationSchema = z.strictObject({
     .refine(({ km, months }) => km !== undefined || months !== undefined, 'expected km or months')
     .exactOptional()
     .describe('When the source has the plugs changed again, whichever comes first. Printed, not judged.'),
+  singleFigure: singleFigureSchema.exactOptional(),
   source: sourceSchema.describe('Where the figures come from.'),
   also: z
     .array(otherSourceSchema)
@@ -113,11 +130,15 @@ export const specificationSchema = z.strictObject({
 export type Specification = z.infer<typeof specificationSchema>;
 
 /** The figures alone: the same ones are the same, whoever checked them or set the rule, and if that is withheld. */
-export function withoutNames({ checkedBy, reduction, ...figures }: Specification) {
-  if (reduction === undefined) return figures;
-  const { setBy, ...rule } = reduction;
-  return { ...figures, reduction: rule };
+export function withoutNames({ checkedBy, reduction, singleFigure, ...figures }: Specification) {
+  return {
+    ...figures,
+    ...(reduction === undefined ? {} : { reduction: withoutSetter(reduction) }),
+    ...(singleFigure === undefined ? {} : { singleFigure: withoutSetter(singleFigure) }),
+  };
 }
+
+const withoutSetter = <T extends { readonly setBy: unknown }>({ setBy: _setBy, ...rule }: T) => rule;
 
 export const threadSchema = z.enum(['M8x1', 'M10x1', 'M12x1.25', 'M14x1.25', 'M18x1.5']);
 export const seatSchema = z.enum(['gasket', 'conical']);

@@ -1,8 +1,9 @@
 import type { Problem } from '../problem.ts';
 import { limitsDeg, limitsNm } from '../quantity/compare.ts';
-import { parseAngleRange, parseTorqueRange } from '../quantity/range.ts';
+import { type PrintedRange, parseAngleRange, parseTorque, parseTorqueRange } from '../quantity/range.ts';
+import type { TorqueUnit } from '../quantity/torque.ts';
 import { err, ok, type Result } from '../result.ts';
-import type { Specification } from './specification.ts';
+import type { SingleFigure, Specification } from './specification.ts';
 
 export interface TorqueLimits {
   readonly lowerNm: number;
@@ -37,7 +38,7 @@ export function inField(problem: Problem, field: string): Problem {
  * ever decides. Problems: those of the parser, and `reduced-twice` where the figure assumes lubricated threads already.
  */
 export function tighteningOf(specification: Specification): Result<Tightening> {
-  const { torque, tightenFirst, angle, reduction, threads } = specification;
+  const { torque, tightenFirst, angle, reduction, threads, singleFigure } = specification;
   const turn = parseAngleRange(torque);
   if (turn.ok) {
     const beside = besideAngle(specification);
@@ -51,10 +52,12 @@ export function tighteningOf(specification: Specification): Result<Tightening> {
       next: 'Remove the reduction, or give the figure for dry threads.',
     });
   const share = 1 - (reduction?.percent ?? 0) / 100;
-  const limits = torqueLimits(torque, 'specification.torque', share);
+  const limits = torqueLimits(torque, 'specification.torque', share, singleFigure);
   if (!limits.ok) return limits;
   const first =
-    tightenFirst === undefined ? ok(null) : torqueLimits(tightenFirst, 'specification.tightenFirst', share);
+    tightenFirst === undefined
+      ? ok(null)
+      : torqueLimits(tightenFirst, 'specification.tightenFirst', share, singleFigure);
   if (!first.ok) return first;
   const advised = angleLimits(angle, 'specification.angle');
   if (!advised.ok) return advised;
@@ -95,9 +98,36 @@ function angleLimits(text: string | undefined, field: string): Result<Turn | nul
   return range.ok ? ok(limitsDeg(range.value)) : err(inField(range.error, field));
 }
 
-function torqueLimits(text: string, field: string, share: number): Result<TorqueLimits> {
-  const range = parseTorqueRange(text);
-  if (!range.ok) return err(inField(range.error, field));
+/** A torque that the source prints without a tolerance. */
+export const isSingleFigure = (text: string): boolean => !parseTorqueRange(text).ok && parseTorque(text).ok;
+
+/** A single figure with the shop's own tolerance. */
+function byRule(text: string, { percent }: SingleFigure): Result<PrintedRange<TorqueUnit>> {
+  const single = parseTorque(text);
+  if (!single.ok) return single;
+  const { printed, unit, figure } = single.value;
+  return ok({ printed, unit, lower: figure * (1 - percent / 100), upper: figure * (1 + percent / 100) });
+}
+
+function torqueLimits(
+  text: string,
+  field: string,
+  share: number,
+  rule: SingleFigure | undefined,
+): Result<TorqueLimits> {
+  const single = isSingleFigure(text);
+  const range = single && rule !== undefined ? byRule(text, rule) : parseTorqueRange(text);
+  if (!range.ok) {
+    const { error } = range;
+    return err(
+      inField(
+        single
+          ? { ...error, next: `${error.next} Or give the shop's own rule for single figures: singleFigure.` }
+          : error,
+        field,
+      ),
+    );
+  }
   const { lowerNm, upperNm } = limitsNm(range.value);
   return ok({ lowerNm: lowerNm * share, upperNm: upperNm * share });
 }

@@ -195,7 +195,9 @@ function reached(one: Case, target: number): Placement {
     if (stoodThough(one)) return asks('already-tight', target, 'did-not-turn');
     const started = at.startedTurning && (at.last?.knock ?? 1) <= SURELY_STROKE;
     if (started || surelyTurned(evidence) || turnedOn(one))
-      return { cylinder: target, kind: 'tightening', because: 'went-on-from-stroke' };
+      return at.jumped === true
+        ? asks('by-plan', target, 'after-jump')
+        : { cylinder: target, kind: 'tightening', because: 'went-on-from-stroke' };
     const ask = evidence.turned < STOOD ? 'already-tight' : 'which';
     return asks(ask, target, 'stroke-before-in-doubt');
   }
@@ -207,6 +209,7 @@ function reached(one: Case, target: number): Placement {
     if (turnedOn(one)) return { cylinder: target, kind: 'continuation', because: 'went-on-after-short' };
     return asks('other-plug', target, evidence.slowdown === null ? 'maybe-tight' : 'did-not-turn-on');
   }
+  if (surelyTurned(evidence) && at.jumped === true) return asks('by-plan', target, 'after-jump');
   if (surelyTurned(evidence))
     return {
       cylinder: target,

@@ -37,6 +37,8 @@ export interface Situation {
   readonly confirming: boolean;
   /** The cylinder that is due, no question being open about it, else the next such one; null for none. */
   readonly planned: number | null;
+  /** The due cylinder does not follow the last one in the order of work, and nobody chose it: hands may be at another. */
+  readonly jumped?: boolean;
   /** The cylinder of a proven plug that a person chose to try again. */
   readonly chosen: number | null;
   /** Somebody was asked to try the click before the first plug, and has not yet. */

@@ -44,6 +44,7 @@ export const placementReasonSchema = z.enum([
   'end-missing',
   'end-of-scale',
   'by-plan',
+  'after-jump',
   'two-tools-at-once',
   // loosened
   'to-be-backed-out',

@@ -83,7 +83,7 @@ function benchLines(view: BenchView, input: InputState, size: Size, glyphs: Glyp
     ...breath(1),
     ...torqueLines(view, columns, layout, glyphs),
     ...breath(2),
-    ...exactly(largeLines(view, columns, layout.letters, glyphs), 1 + layout.letters),
+    ...exactly(largeLines(view, columns, layout.letters, glyphs), 2 + layout.letters),
     ...exactly(adviceLines(view, columns, glyphs), layout.advice),
     ...traceLines(view, columns, layout.trace, glyphs),
   ];

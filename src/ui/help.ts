@@ -17,13 +17,12 @@ const atBench = (job: JobState): Keys => [
   ['left, right', 'cylinder of the next pull'],
   ['up, down', 'cylinder of the next gap reading'],
   ...plugKeys(job),
-  ...(heldGapStep(job) === null
-    ? []
-    : [[KEY.keep, 'keep the early gap; a named person answers for it'] as const]),
   ['s, Enter', 'sign and finish when nothing is open'],
 ];
 
 const STAYS: Keys = [['k', 'keep it as it is; a named person answers for it']];
+
+const KEEPS_GAP: Keys = [[KEY.keep, 'keep the early gap; a named person answers for it']];
 
 const MOVES: Keys = [['up, down', 'another line']];
 
@@ -85,5 +84,9 @@ export function helpLines(job: JobState, { draft }: InputState): Line[] {
       ...ALWAYS,
     ]);
   }
-  return keyLines([...(draft === null ? atBench(job) : ON_PANEL[draft.about]), ...ALWAYS]);
+  return keyLines([
+    ...(draft === null ? atBench(job) : ON_PANEL[draft.about]),
+    ...(heldGapStep(job) === null ? [] : KEEPS_GAP),
+    ...ALWAYS,
+  ]);
 }

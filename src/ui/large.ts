@@ -4,9 +4,10 @@ import { isByAngle } from '../job/click.ts';
 import type { JobState } from '../job/state.ts';
 import { turnSoFar } from '../job/turn.ts';
 import { openItemText, turnVerdictText } from '../report/words/index.ts';
+import { dueCylinder, dueLine } from './due.ts';
 import { folded } from './folded.ts';
 import type { Glyphs } from './glyphs.ts';
-import { largeLetters } from './letters.ts';
+import { lettersAt, scaleFor } from './letters.ts';
 import type { Line } from './line.ts';
 import { earlySentence, nextTask } from './next-step.ts';
 import { printable } from './printable.ts';
@@ -121,15 +122,44 @@ function pulled(view: BenchView, glyphs: Glyphs): Large | null {
   return { caption: [{ text: caption }], word: fixed(nowNm, 1), figure: '' };
 }
 
+/** A verdict that is not OK is as large as one that is: both are drawn in the size in which the longer one fits. */
+const LONGEST_VERDICT = 'NOT OK';
+const VERDICTS: ReadonlySet<string> = new Set(['OK', LONGEST_VERDICT]);
+
 function letterLines({ word, figure, tone }: Large, columns: number, rows: number, glyphs: Glyphs): Line[] {
-  const room = columns - 4;
-  const plain = largeLetters(word, room, rows, glyphs);
-  const both = figure === '' ? null : largeLetters(`${word}  ${figure}`, room, rows, glyphs);
-  const drawn = both !== null && both.length === plain?.length ? both : plain;
-  return (drawn ?? []).map((text) => [{ text: `  ${text}`, tone, bold: true }]);
+  const scale = scaleFor(VERDICTS.has(word) ? LONGEST_VERDICT : word, columns, rows, glyphs);
+  if (scale === null) return [];
+  const plain = lettersAt(word, scale, glyphs);
+  const both = figure === '' ? plain : lettersAt(`${word}  ${figure}`, scale, glyphs);
+  const drawn = (both[0]?.length ?? 0) <= columns ? both : plain;
+  const loud = word === LONGEST_VERDICT;
+  return drawn.map((text) => [{ text: loud ? ` ${text} ` : `${text} `, tone, bold: true }]);
 }
 
-/** The caption and, in `rows` more rows, the large letters; at the start the cautions instead. */
+/** The cylinder that is due, in the largest figures; empty where none is. */
+function numberLines(view: BenchView, columns: number, rows: number, glyphs: Glyphs): readonly string[] {
+  const due = dueCylinder(view.job);
+  if (due === null || rows < 3) return [];
+  const text = String(due);
+  const scales = rows >= 10 ? [4, 3] : [3, 2];
+  const high = rows >= 10 ? 2 : rows >= 5 ? 1 : 0.5;
+  if (high < 1 && glyphs.ascii) return [];
+  const word = scaleFor(LONGEST_VERDICT, columns, rows, glyphs);
+  // As large as it can be without making the verdict smaller.
+  const drawn = scales.map((wide) => lettersAt(text, { wide, high }, glyphs));
+  const rest = (lines: readonly string[]) => columns - (lines[0]?.length ?? 0) - BESIDE;
+  const keeps = (lines: readonly string[]) =>
+    scaleFor(LONGEST_VERDICT, rest(lines), rows, glyphs)?.wide === word?.wide;
+  return drawn.find(keeps) ?? drawn.at(-1) ?? [];
+}
+
+/** Between the number and what stands beside it. */
+const BESIDE = 5;
+
+/**
+ * The cylinder that is due and the caption of what is beside it; in `rows` more rows both in large letters. At the start the
+ * cautions stand beside the number.
+ */
 export function largeLines(view: BenchView, columns: number, rows: number, glyphs: Glyphs): Line[] {
   const { job } = view;
   const large =
@@ -138,10 +168,29 @@ export function largeLines(view: BenchView, columns: number, rows: number, glyph
     pulled(view, glyphs) ??
     early(job, glyphs) ??
     lastVerdict(job, columns, glyphs);
-  if (large === null && job.pullCount > 0) return [];
-  if (large === null) {
-    const cautions = folded(CAUTIONS, columns - 2, rows + 1, glyphs.cutMark);
-    return cautions.map((text) => [{ text: ` ${text}`, bold: true }]);
-  }
-  return [large.caption, ...letterLines(large, columns, rows, glyphs)];
+  const due = dueLine(job, columns, glyphs);
+  const head = due === null ? [] : [due];
+  const number = numberLines(view, columns - 4, rows, glyphs);
+  const room = number.length === 0 ? columns - 4 : columns - (number[0]?.length ?? 0) - BESIDE - 2;
+  const beside = large === null ? [] : letterLines(large, room, rows, glyphs);
+  const cautions =
+    large === null && job.pullCount === 0 ? folded(CAUTIONS, room, rows + 1, glyphs.cutMark) : [];
+  const captions: Line[] =
+    large !== null
+      ? [large.caption]
+      : number.length === 0
+        ? cautions.map((text) => [{ text: ` ${text}`, bold: true }])
+        : [[]];
+  if (number.length === 0) return [...head, ...captions, ...beside.map((line) => [{ text: '  ' }, ...line])];
+  const spoken: readonly Line[] = large === null ? cautions.map((text) => [{ text, bold: true }]) : beside;
+  const height = Math.max(number.length, spoken.length);
+  const body = Array.from(
+    { length: height },
+    (_, row): Line => [
+      { text: `  ${number[row] ?? ' '.repeat(number[0]?.length ?? 0)}  `, bold: true },
+      { text: `${glyphs.peak} `, dim: true },
+      ...(spoken[row] ?? []),
+    ],
+  );
+  return [...head, ...captions, ...body];
 }

@@ -58,8 +58,8 @@ function engineLayout(form: CellForm, banks: readonly (readonly number[])[], col
   };
 }
 
-/** One row each: title, middle line of the engine, heading of the bar, its scale, caption of the letters, tools, keys; next two, bar one. */
-const LEAST_BUT_ENGINE = 10;
+/** One row each: title, middle line of the engine, heading of the bar, its scale, two captions of the letters, tools, keys; next two, bar one. */
+const LEAST_BUT_ENGINE = 11;
 const SMALL_LETTERS = 3;
 
 /**
@@ -89,7 +89,7 @@ export function layoutFor(size: Size, banks: readonly (readonly number[])[], nex
   while (next < Math.max(nextRows, size.columns < 80 ? 3 : 2) && take(1) > 0) next += 1;
   const roomy = size.columns >= 70 && size.rows >= 22;
   if (letters > 0) letters += take(2);
-  let trace = roomy ? take(2) : 0;
+  let trace = roomy ? take(1) : 0;
   const advice = take(1);
   const scaleFigures = take(1) > 0;
   let breaths = 0;
@@ -99,7 +99,7 @@ export function layoutFor(size: Size, banks: readonly (readonly number[])[], nex
     take(forms.boxed.rows - engine.rows);
     engine = forms.boxed;
   }
-  if (trace > 0) trace += take(2);
+  if (trace > 0) trace += take(3);
   if (letters === 5) letters += take(5);
   if (trace > 0) trace += Math.min(4, spare);
   return { engine, next, bar, scaleFigures, letters, advice, trace, breaths };

@@ -74,31 +74,51 @@ function halved(rows: readonly string[], glyphs: Glyphs): string[] {
   );
 }
 
-/** Width and height of one pixel, largest first. */
-const SCALES = [
+/** Width and height of one pixel; a height of one half is two pixel rows a line. */
+export interface Scale {
+  readonly wide: number;
+  readonly high: number;
+}
+
+const HALF = 0.5;
+
+/** Largest first. */
+const SCALES: readonly Scale[] = [
   { wide: 4, high: 2 },
   { wide: 3, high: 2 },
   { wide: 2, high: 2 },
   { wide: 2, high: 1 },
   { wide: 1, high: 1 },
-] as const;
+  { wide: 1, high: HALF },
+];
 
-/**
- * `text` (capitals, digits, point) in the largest size that fits into `columns` by `rows`;
- * null when none does.
- */
+const ROWS_OF_HALF = 3;
+const rowsAt = ({ high }: Scale, drawn: readonly string[]): number =>
+  high === HALF ? ROWS_OF_HALF : drawn.length * high;
+
+/** The largest size in which `text` fits into `columns` by `rows`; null when none does. */
+export function scaleFor(text: string, columns: number, rows: number, { ascii }: Glyphs): Scale | null {
+  const drawn = pixels(text);
+  const width = drawn[0]?.length ?? 0;
+  const fits = (scale: Scale) =>
+    width * scale.wide <= columns && rowsAt(scale, drawn) <= rows && !(ascii && scale.high === HALF);
+  return SCALES.find(fits) ?? null;
+}
+
+/** `text` (capitals, digits, point) in that size. */
+export function lettersAt(text: string, { wide, high }: Scale, glyphs: Glyphs): readonly string[] {
+  const drawn = pixels(text);
+  if (high === HALF) return halved(drawn, glyphs).map((row) => stretch(row, wide));
+  return drawn.flatMap((row) => Array.from({ length: high }, () => inked(stretch(row, wide), glyphs)));
+}
+
+/** `text` in the largest size that fits into `columns` by `rows`; null when none does. */
 export function largeLetters(
   text: string,
   columns: number,
   rows: number,
   glyphs: Glyphs,
 ): readonly string[] | null {
-  const drawn = pixels(text);
-  const width = drawn[0]?.length ?? 0;
-  const scale = SCALES.find(({ wide, high }) => width * wide <= columns && drawn.length * high <= rows);
-  if (scale !== undefined) {
-    const { wide, high } = scale;
-    return drawn.flatMap((row) => Array.from({ length: high }, () => inked(stretch(row, wide), glyphs)));
-  }
-  return !glyphs.ascii && width <= columns && rows >= 3 ? halved(drawn, glyphs) : null;
+  const scale = scaleFor(text, columns, rows, glyphs);
+  return scale === null ? null : lettersAt(text, scale, glyphs);
 }

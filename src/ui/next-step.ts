@@ -3,6 +3,7 @@
 import { isByAngle } from '../job/click.ts';
 import { openItems } from '../job/closing.ts';
 import { isFitted, standsOutOfOrder } from '../job/early.ts';
+import { heldGapStep } from '../job/held-gap.ts';
 import { phaseOf } from '../job/phase.ts';
 import { isProvenThroughout } from '../job/proof.ts';
 import { stageOf } from '../job/stage.ts';
@@ -133,17 +134,20 @@ function questionSentence(state: JobState, question: Question): string {
 }
 
 /** What came before its turn, and what comes first; null for nothing. */
-export function earlySentence({ tooEarly, questions }: JobState): string | null {
+export function earlySentence(state: JobState): string | null {
+  const { tooEarly, questions } = state;
   if (tooEarly === null || questions.length > 0) return null;
   switch (tooEarly.what) {
     case 'gap':
-      return `Gap ${fixed(tooEarly.gapMm, 3)} mm is given to no plug: ${OUT_OF_TURN_WORDS[tooEarly.because]}. ${OUT_OF_TURN_NEXT[tooEarly.because]}`;
+      return `Gap ${fixed(tooEarly.gapMm, 3)} mm is given to no plug: ${OUT_OF_TURN_WORDS[tooEarly.because]}. ${OUT_OF_TURN_NEXT[tooEarly.because]}${heldGapStep(state) === null ? '' : KEEPS}`;
     case 'loosening':
       return `A plug was loosened before ${STEP_MISSED['before-removal']}. ${capital(STEP_TO_DO['before-removal'])} now.`;
     case 'pull':
       return `Out of order: cylinder ${tooEarly.cylinder} was pulled ${tooEarly.steps.map(earlyText).join(', ')}.`;
   }
 }
+
+const KEEPS = ' Or press k: a named person keeps it, not proven.';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

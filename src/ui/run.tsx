@@ -10,7 +10,9 @@ import { runShell, type Seen, type Shell } from './shell.tsx';
 import { summaryLines } from './summary.ts';
 import type { BenchView } from './view.ts';
 
-export interface ScreenRun extends TerminalLook, Pick<Shell<BenchView>, 'onQuit' | 'events' | 'stop'> {
+export interface ScreenRun
+  extends TerminalLook,
+    Pick<Shell<BenchView>, 'onQuit' | 'events' | 'stop' | 'onChime'> {
   readonly view$: Observable<BenchView>;
   readonly onCommand: (command: Command) => void;
   /** A figure from a gauge that types; only where `types`. */

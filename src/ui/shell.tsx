@@ -26,6 +26,8 @@ export interface Shell<V> extends TerminalLook {
   readonly draw: (view: V, size: Size) => ReactElement;
   /** What the bell is to say of a view. */
   readonly chime: (before: V, after: V) => Chime | null;
+  /** The shop's own sound; must return at once. */
+  readonly onChime?: (chime: Chime) => void;
   /** What stays on the normal screen. */
   readonly farewell: (last: V) => readonly string[];
   /** Called once when a person or a signal wants to leave; the normal screen is back by then. */
@@ -85,6 +87,7 @@ function open<V>(shell: Shell<V>, ended: (error?: unknown) => void): void {
   const ring = (view: V) => {
     const chime = newest === null ? null : shell.chime(newest, view);
     if (chime === null) return;
+    shell.onChime?.(chime);
     for (const ms of strokesOf(chime)) views.add(timer(ms).subscribe(() => shell.stdout.write(BELL)));
   };
 

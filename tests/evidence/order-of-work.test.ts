@@ -215,7 +215,7 @@ describe('work in any order', () => {
     const upTo = events.slice(0, events.findLastIndex((event) => event.type === 'pull-placed') + 1);
     const { exceptions } = everywhere([...upTo, back]);
     expect(exceptions).toContain(
-      'OUT OF ORDER: pull 1 on cylinder 1 came before the list before fitting was attested (never).',
+      'OUT OF ORDER: pull 1 on cylinder 1 came before the list before fitting was confirmed (never).',
     );
   });
 

@@ -32,6 +32,27 @@ describe('a specification', () => {
     expect(limits(spec({ torque: '25 Nm ±10 %' }))).toEqual({ lowerNm: 22.5, upperNm: 27.5 });
   });
 
+  it('that is a single figure is refused without a rule of the shop, and says so', () => {
+    const out = tighteningOf(spec({ torque: '23 Nm' }));
+    expect(out).toMatchObject({
+      ok: false,
+      error: { code: 'no-tolerance', where: expect.stringMatching(/^specification\.torque/) },
+    });
+    expect(out.ok ? '' : out.error.next).toContain('singleFigure');
+  });
+
+  it('that is a single figure gets the tolerance of the shop, noted as its own and not the maker’s', () => {
+    const singleFigure = { percent: 10, setBy: 'A. Foreman', basis: 'practice of this shop' };
+    const one = spec({ torque: '23 Nm', singleFigure });
+    expect(limits(one)).toEqual({ lowerNm: expect.closeTo(20.7, 9), upperNm: expect.closeTo(25.3, 9) });
+    expect(notesOn(one, torque(one), plug, fit)).toContainEqual({ code: 'single-figure', percent: 10 });
+    const printed = spec({ torque: '25-30 N·m', singleFigure });
+    expect(limits(printed)).toEqual({ lowerNm: 25, upperNm: 30 });
+    expect(notesOn(printed, torque(printed), plug, fit).map(({ code }) => code)).not.toContain(
+      'single-figure',
+    );
+  });
+
   it('has its limits from the unit as printed, so that a rounded second unit never decides', () => {
     const { upperNm } = limits(spec({ torque: '18-22 lbf·ft' }));
     const printed = parseTorqueRange('18-22 lbf·ft');

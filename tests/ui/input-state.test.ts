@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { itemsOf } from '../../src/job/routine.ts';
 import type { JobState } from '../../src/job/state.ts';
-import { type InputState, newInputState, type Out, pressed } from '../../src/ui/input-state.ts';
+import { textOf } from '../../src/ui/editor.ts';
+import { type InputState, newInputState, type Out, pasted, pressed } from '../../src/ui/input-state.ts';
 import { columnsOf } from '../../src/ui/printable.ts';
 import { workshop } from '../job/workshop.ts';
 import { linesOf } from './drawn.tsx';
@@ -173,6 +175,63 @@ describe('a panel', () => {
     expect(type(next, 'enter', marked).outs).toEqual([
       { do: 'read-old-plugs', cylinders: [2], condition: 'normal', damage: [], thread: 'sound' },
     ]);
+  });
+});
+
+const LIST = ROUTINE_JOBS.list.routine ?? expect.fail('no routine');
+const ITEMS = itemsOf(LIST, 'before-removal').length;
+
+describe('a pedal, a presenter, or one row of keys', () => {
+  it('ticks a list with Enter, item by item, and then confirms it', () => {
+    const { outs } = type(ROUTINE_JOBS.list, 'enter '.repeat(ITEMS));
+    expect(outs).toEqual([]);
+    expect(type(ROUTINE_JOBS.list, 'enter '.repeat(1 + ITEMS)).outs).toMatchObject([
+      { do: 'attest', phase: 'before-removal' },
+    ]);
+  });
+
+  it('answers a question with the arrows and Enter, and nothing is marked beforehand', () => {
+    const blind = type(asking, 'enter');
+    expect(blind.outs).toEqual([]);
+    expect(blind.input.notice).toContain('arrows');
+    expect(type(asking, 'right enter').outs).toEqual([{ do: 'answer', pull: 5, answer: 'refit' }]);
+    expect(type(asking, 'left enter').input.form?.kind).toBe('replace');
+    expect(type(asking, 'left enter enter').outs).toEqual([{ do: 'answer', pull: 5, answer: 'replace' }]);
+  });
+
+  it('signs with Enter only once the end has been on screen for a moment', () => {
+    const { job } = VIEWS['proven'] ?? expect.fail('no view');
+    const enter = (shownMs: number) => pressed(newInputState(), { key: 'enter', shownMs }, job, false).out;
+    expect(enter(300)).toBeNull();
+    expect(enter(3000)).toEqual({ do: 'close' });
+  });
+});
+
+describe('pasted text', () => {
+  it('goes where text is typed, its first line alone, as far as it fits', () => {
+    const { input } = type(asking, 'k');
+    const named = pasted(input, '  A. Foreman\nq\nq', asking).input;
+    expect(textOf(named.form?.text ?? expect.fail('no text'))).toBe('A. Foreman');
+    const long = pasted(input, 'x'.repeat(1_000_000), asking).input;
+    expect(textOf(long.form?.text ?? expect.fail('no text'))).toHaveLength(80);
+  });
+
+  it('is never keys: it neither leaves nor answers nor signs', () => {
+    for (const job of [asking, jobWith(2), ROUTINE_JOBS.list, ROUTINE_JOBS.oldPlugs]) {
+      const after = pasted(newInputState(), 'qabd\r\r1', job);
+      expect(after.out).toBeNull();
+      expect(after.input.notice).toContain('Pasted');
+    }
+    expect(pasted(type(worked, 'c').input, '1', worked).input.form?.kind).toBe('exceptions');
+  });
+});
+
+describe('a proposed figure', () => {
+  it('is replaced by the first digit, kept by Enter, and gone over by an arrow', () => {
+    const at = (keys: string) => type(worked, `c 2 ${keys}`).input.form?.answers;
+    expect(at('enter')).toEqual(['5']);
+    expect(at('3 enter')).toEqual(['3']);
+    expect(at('right backspace 1 enter')).toEqual(['1']);
   });
 });
 

@@ -8,8 +8,9 @@ import { type Bench, createBench } from '../../job/bench.ts';
 import { writerOf } from '../../job/command-event.ts';
 import { foldAll } from '../../job/fold.ts';
 import { type NotOpened, type Override, openJob } from '../../job/open.ts';
-import { workOrderSchema } from '../../job/order.ts';
+import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { replay } from '../../job/replay.ts';
+import { isSingleFigure } from '../../plug/tightening.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { noteLines } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
@@ -21,7 +22,7 @@ import { sendInBackground } from '../station/log-witness.ts';
 import { refuseTurned } from '../station/one-history.ts';
 import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
 import { noteStationUsed, USUAL_FILE } from '../station/station-at-hand.ts';
-import { type LoadedStation, readStationFile } from '../station/station-file.ts';
+import { keepSingleFigure, type LoadedStation, readStationFile } from '../station/station-file.ts';
 import { commandLine } from '../terminal/command-line.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -86,6 +87,7 @@ export async function job(options: JobOptions): Promise<ExitCode> {
         tools: tools.tools,
         plain,
         quiet: options.quiet === true,
+        ...(file.sound === undefined ? {} : { sound: file.sound }),
         typedTools,
         typed$,
         stamp,
@@ -138,6 +140,7 @@ async function begin(station: Station, file: LoadedStation, options: JobOptions)
   }).finally(dialogue.leave);
   if (asked.do === 'nothing') return null;
   if (asked.do === 'resume') return takeUp(station, file, asked.job);
+  if (asked.singleFigure !== null) await keepSingleFigure(options.station, asked.singleFigure);
   if (asked.keep !== null) await keep(station, file.library, asked.keep, stamp());
   const path = keepOrder(file.folder, asked.order);
   const started = await openFrom(path, station, file, asked.overrides);
@@ -175,7 +178,10 @@ async function openingFrom(
   file: LoadedStation,
   overrides: readonly Override[],
 ) {
-  const order = await readJson(path, workOrderSchema, 'work order', '"plugmark manual work-order"');
+  const order = withShopRule(
+    await readJson(path, workOrderSchema, 'work order', '"plugmark manual work-order"'),
+    file,
+  );
   const stream = `job:${order.job}`;
   if (station.log.streams().includes(stream))
     throw new ProblemError({
@@ -196,6 +202,14 @@ async function openingFrom(
   if (!opened.ok) throw new ProblemError(notOpened(path, opened.error));
   const drafts = opened.value.map((event) => ({ by: writerOf(event), event }));
   return { stream, drafts, now };
+}
+
+/** A single figure of the order gets the rule of the shop, unless the order brings its own. */
+function withShopRule(order: WorkOrder, { singleFigure }: LoadedStation): WorkOrder {
+  const { specification } = order;
+  const isSingle = [specification.torque, specification.tightenFirst ?? ''].some(isSingleFigure);
+  if (!isSingle || singleFigure === undefined || specification.singleFigure !== undefined) return order;
+  return { ...order, specification: { ...specification, singleFigure } };
 }
 
 function notOpened(path: string, { answerableFor, ...problem }: NotOpened): Problem {

@@ -4,7 +4,14 @@ import { specifiedBy } from '../../job/open.ts';
 import type { WorkOrder } from '../../job/order.ts';
 import { gapLimitsOf } from '../../plug/gap.ts';
 import { SOURCE_WORDS } from '../../plug/precedence.ts';
-import { plugSchema, specificationSchema } from '../../plug/specification.ts';
+import {
+  plugSchema,
+  type SingleFigure,
+  type Specification,
+  singleFigureSchema,
+  specificationSchema,
+} from '../../plug/specification.ts';
+import { isSingleFigure } from '../../plug/tightening.ts';
 import type { Problem } from '../../problem.ts';
 import { parseAngleRange, parseLength, parseLengthRange, parseTorqueRange } from '../../quantity/range.ts';
 import { err, ok, type Result } from '../../result.ts';
@@ -13,7 +20,10 @@ import { safeLine } from '../terminal/exit.ts';
 import {
   askMaybe,
   askObject,
+  askText,
   askUntil,
+  isNumber,
+  NO_NUMBER,
   parse,
   promptFor,
   refuse,
@@ -37,6 +47,7 @@ const LATER: ReadonlySet<string> = new Set([
   'plug.groundElectrodes',
   'specification.also',
   'specification.checkedBy',
+  'specification.singleFigure',
 ]);
 
 /** One entry of the library by its number or by words of its name; null where the figures are to be typed. */
@@ -97,16 +108,47 @@ export function figuresWords({ engine, plug, specification }: Figures): string {
 }
 
 /** Types engine, plug and figures from the service information, until an order could be opened with them. */
-export async function typeFigures(dialogue: Dialogue, order: (figures: Figures) => WorkOrder, on: string) {
+export async function typeFigures(
+  dialogue: Dialogue,
+  order: (figures: Figures) => WorkOrder,
+  on: string,
+  rule: SingleFigure | undefined,
+) {
   dialogue.say('Type the figures from the service information of the engine maker.');
   const engine = await askEngine(dialogue);
   const asking = { dialogue, wordings: WORDINGS, later: LATER };
   const plug = await askObject(asking, plugSchema, ['plug']);
   for (;;) {
-    const typed = await askObject(asking, specificationSchema, ['specification']);
+    const printed = await askObject(asking, specificationSchema, ['specification']);
+    const typed = await withSingleFigure(dialogue, printed, rule);
     const believed = await checkedAgain(dialogue, { engine, plug, specification: typed }, order, on);
     if (believed !== null) return { ...believed, from: 'typed' };
   }
+}
+
+/** A single figure gets the shop's own tolerance: the one that is kept, or one that is asked for once. */
+async function withSingleFigure(
+  dialogue: Dialogue,
+  printed: Specification,
+  kept: SingleFigure | undefined,
+): Promise<Specification> {
+  if (![printed.torque, printed.tightenFirst ?? ''].some(isSingleFigure)) return printed;
+  dialogue.say(
+    `  "${safeLine(printed.torque)}" is a single figure. A reading is compared with a range: the shop sets its own tolerance, which is shown as the shop's and not the maker's.`,
+  );
+  if (kept !== undefined) {
+    dialogue.say(`  The rule of this shop: plus/minus ${kept.percent} %, set by ${safeLine(kept.setBy)}.`);
+    return { ...printed, singleFigure: kept };
+  }
+  const { percent, setBy, basis } = singleFigureSchema.shape;
+  const singleFigure = {
+    percent: await askUntil(dialogue, 'Tolerance of single figures in this shop, percent: ', (text) =>
+      isNumber(text) ? parse(percent, Number(text.replace(',', '.'))) : err(NO_NUMBER),
+    ),
+    setBy: await askText(dialogue, setBy, 'Who sets this rule'),
+    basis: await askText(dialogue, basis, 'Basis of the rule'),
+  };
+  return { ...printed, singleFigure };
 }
 
 /** The figures as an order takes them; null where they are to be typed once more. */
@@ -158,6 +200,10 @@ const placed = ({ where, message, next }: Problem) =>
 
 const namesTorque = ({ torque }: SoFar) => !parseAngleRange(String(torque)).ok;
 
+/** A range, or a single figure for which the shop has a rule. */
+const torqueAsPrinted = (text: string): Result<unknown> =>
+  isSingleFigure(text) ? ok(text) : parseTorqueRange(text);
+
 const WORDINGS: Wordings = {
   'plug.part': { text: 'Part number of the plug' },
   'plug.thread': { text: 'Thread' },
@@ -170,14 +216,14 @@ const WORDINGS: Wordings = {
   'plug.condition': { text: 'Plug', usual: () => 'new' },
   'plug.tip': { text: 'Tip of the centre electrode' },
   'specification.torque': {
-    text: 'Torque as printed, such as 25-30 N·m, or an angle in its place, such as 1/2-2/3 turn',
-    check: readable((text) => (parseAngleRange(text).ok ? ok(text) : parseTorqueRange(text))),
+    text: 'Torque as printed, such as 25-30 N·m or 23 N·m, or an angle in its place, such as 1/2-2/3 turn',
+    check: readable((text) => (parseAngleRange(text).ok ? ok(text) : torqueAsPrinted(text))),
   },
   'specification.threads': { text: 'The figure is for threads that are', usual: () => 'dry' },
   'specification.tightenFirst': {
     text: 'In two steps: first tighten to',
     when: namesTorque,
-    check: readable(parseTorqueRange),
+    check: readable(torqueAsPrinted),
   },
   'specification.angle': {
     text: 'Angle advised, such as 1/2-2/3 turn',

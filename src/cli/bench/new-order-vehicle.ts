@@ -148,7 +148,8 @@ function figuresOf(
   { checkedBy, ...specification }: WorkOrder['specification'],
   others: Pick<NonNullable<Answers['figures']>, 'engine' | 'plug' | 'from'>,
 ): Answers['figures'] {
-  if (specification.reduction !== undefined && isWithheld(specification.reduction.setBy)) return null;
+  const { reduction, singleFigure } = specification;
+  if ([reduction, singleFigure].some((rule) => rule !== undefined && isWithheld(rule.setBy))) return null;
   const checked = checkedBy === undefined || isWithheld(checkedBy) ? {} : { checkedBy };
   return { ...others, specification: { ...specification, ...checked } };
 }

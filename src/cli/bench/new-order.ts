@@ -14,6 +14,7 @@ import {
   flexJointRefused,
   flexJointSchema,
 } from '../../plug/geometry.ts';
+import type { SingleFigure } from '../../plug/specification.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { err, ok, orThrow, type Result } from '../../result.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
@@ -58,6 +59,8 @@ export type Asked =
       readonly order: WorkOrder;
       readonly overrides: readonly Override[];
       readonly keep: LibraryEntry | null;
+      /** A rule for single figures that was asked for. */
+      readonly singleFigure: SingleFigure | null;
     }
   | { readonly do: 'resume'; readonly job: string }
   | { readonly do: 'nothing' };
@@ -114,6 +117,7 @@ const STEPS: readonly Step[] = [
         dialogue,
         (figures) => orThrow(orderOf({ ...answers, figures: { ...figures, from: '' } })),
         context.on,
+        context.file.singleFigure,
       );
       return { ...answers, figures: typed, keepAs: await askKeep(dialogue, context.library) };
     },
@@ -162,12 +166,21 @@ async function askOrder(dialogue: Dialogue, context: OrderContext): Promise<Aske
     const next = await askNext(dialogue, checked.ok);
     if (next === 'leave') return { do: 'nothing' };
     if (next === 'open' && checked.ok)
-      return { do: 'open', order: checked.value.order, overrides, keep: entryOf(answers, context.on) };
+      return {
+        do: 'open',
+        order: checked.value.order,
+        overrides,
+        keep: entryOf(answers, context.on),
+        singleFigure: ruleAsked(answers),
+      };
     const again = STEPS[Number(next) - 1];
     if (again !== undefined) answers = await again.ask(dialogue, answers, context);
     if (history.open.includes(answers.job)) return { do: 'resume', job: answers.job };
   }
 }
+
+const ruleAsked = ({ figures }: Answers): SingleFigure | null =>
+  figures?.from === 'typed' ? (figures.specification.singleFigure ?? null) : null;
 
 /** The lines of the order, numbered, and the instruments. */
 function showAnswers(dialogue: Dialogue, answers: Answers, { file, on }: OrderContext): void {

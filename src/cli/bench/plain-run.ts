@@ -2,6 +2,7 @@ import { finalize, type Observable } from 'rxjs';
 import type { Command } from '../../job/command.ts';
 import type { JobState } from '../../job/state.ts';
 import type { Step } from '../../pipeline/run-job.ts';
+import { type Chime, chimeFor } from '../../ui/chime.ts';
 import { forecastLine } from '../../ui/forecast-words.ts';
 import { type InputState, newInputState, pressed } from '../../ui/input-state.ts';
 import { askingLines, keysOfLine } from '../../ui/line-keys.ts';
@@ -23,6 +24,8 @@ export interface InLines {
   readonly leave: () => void;
   readonly onStep: (step: Step) => void;
   readonly ascii: boolean;
+  /** The shop's own sound. */
+  readonly onChime?: (chime: Chime) => void;
 }
 
 const WAITS = 'waiting for the log: another program is using it; readings are kept meanwhile';
@@ -85,6 +88,8 @@ export function inLines(run: InLines): Promise<void> {
         next: (step) => {
           for (const { entry, before, after } of step.happened) {
             if (entry.event.type === 'pull-detected') pullTimes.set(entry.event.pull, timeOfDay(entry.at));
+            const chime = before === null ? null : chimeFor(before, after);
+            if (chime !== null) run.onChime?.(chime);
             const line = lineFor(entry.event, before, after, timeOfDay(entry.at), ascii);
             if (line !== null) print(line);
           }

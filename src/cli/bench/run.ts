@@ -8,12 +8,14 @@ import { createLive, NO_TORQUE } from '../../pipeline/live.ts';
 import { runJob, type Step } from '../../pipeline/run-job.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ScreenRun } from '../../ui/run.tsx';
+import type { Sound } from '../../ui/sound-commands.ts';
 import { quantityOfLine } from '../../ui/typed-figure.ts';
 import type { BenchView } from '../../ui/view.ts';
 import { programVersion } from '../help/version.ts';
 import type { Station } from '../station/station.ts';
 import { inLines } from './plain-run.ts';
 import { timeOfDay } from './shop-time.ts';
+import { soundPlayer } from './sound.ts';
 
 /** A job about to be worked on, and how it is shown. */
 export interface Work {
@@ -33,6 +35,7 @@ export interface Work {
   readonly typedTools?: number;
   /** No bell. */
   readonly quiet?: boolean;
+  readonly sound?: Sound;
   /** See {@link RunJob}; of a simulation, which has a clock of its own. */
   readonly beat$?: Observable<unknown>;
 }
@@ -74,6 +77,7 @@ export async function runWork(work: Work): Promise<Outcome> {
           leave: () => stop$.next(),
           onStep: (step) => work.onStep?.(step),
           ascii: !speaksUtf8(),
+          ...heard(work),
         })
       : screen.runScreen(screenOf(work, step$, command$, stop$));
   let failed: ProblemError | null = null;
@@ -133,6 +137,8 @@ function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
   );
 }
 
+const heard = ({ sound }: Work) => (sound === undefined ? {} : { onChime: soundPlayer(sound) });
+
 /** When a pull was written, as the clock of the shop shows it. */
 const pullTime = ({ at, event }: LogEntry): (readonly [number, string])[] =>
   event.type === 'pull-detected' ? [[event.pull, timeOfDay(at)]] : [];
@@ -149,6 +155,7 @@ function screenOf(
     onTyped: (line) => work.typed$?.next(typedLine(work, line)),
     types: (work.typedTools ?? 0) > 0,
     quiet: work.quiet === true,
+    ...heard(work),
     onQuit: () => stop$.next(),
     ...(process.platform === 'win32' ? {} : { stop: () => void process.kill(0, 'SIGTSTP') }),
     stdout: process.stdout,

@@ -204,7 +204,7 @@ async function typed(
   const dialogue = openDialogue();
   try {
     const enteredBy = await askTechnician(dialogue, null, namesOf(stateOf(stationFolder)));
-    const figures = await typeFigures(dialogue, (given) => orderWith(given, enteredBy), on);
+    const figures = await typeFigures(dialogue, (given) => orderWith(given, enteredBy), on, undefined);
     const name = await askKeep(dialogue, library);
     if (name === null) return null;
     const { engine, plug, specification } = figures;

@@ -5,11 +5,14 @@ import { driverConfigSchema } from '../../../drivers/config.ts';
 import { retentionSchema } from '../../audit/retention.ts';
 import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { inputName } from '../../files/input.ts';
+import { writeWhole } from '../../files/output.ts';
 import { type Instrument, instrumentSchema } from '../../instrument/instrument.ts';
 import { type Decision, decisionSchema, USUAL_DECISION } from '../../job/basis.ts';
 import { type Routine, routineSchema, USUAL_ROUTINE } from '../../job/routine.ts';
 import { type Shop, shopSchema } from '../../job/shop.ts';
+import { type SingleFigure, singleFigureSchema } from '../../plug/specification.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { soundSchema } from '../../ui/sound-commands.ts';
 import { readCertificate } from '../audit/certificate.ts';
 import { readJson } from './json-file.ts';
 import { logoOf } from './logo.ts';
@@ -50,6 +53,8 @@ export const stationFileSchema = z
       .max(400)
       .exactOptional()
       .describe("The file of the shop's own routine, or `none`; the usual one unless given."),
+    sound: soundSchema.exactOptional(),
+    singleFigure: singleFigureSchema.exactOptional(),
     specifications: z
       .string()
       .min(1)
@@ -184,4 +189,11 @@ async function routineOf(named: string | undefined, base: string): Promise<Routi
   if (named === undefined) return USUAL_ROUTINE;
   if (named === 'none') return null;
   return await readJson(resolve(base, named), routineSchema, 'routine', '"plugmark manual routine"');
+}
+
+/** The shop's rule for single figures, asked once, is kept in the station file; one that stands there stays. */
+export async function keepSingleFigure(file: string, rule: SingleFigure): Promise<void> {
+  const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
+  if (station.singleFigure !== undefined || inputName(file) !== file) return;
+  writeWhole(file, `${JSON.stringify({ ...station, singleFigure: rule }, null, 2)}\n`);
 }

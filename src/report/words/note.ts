@@ -9,11 +9,11 @@ import type { Specification } from '../../plug/specification.ts';
 /** The notes of an order: those on VIN and names are personal, and no part of what is signed. */
 export const noteLines = (order: WorkOrder, notes: readonly Note[]): readonly string[] => [
   ...vinLines(order.vehicle.vin),
-  ...notes.map(noteWords),
+  ...notes.map((note) => noteWords(note, order.specification)),
   ...nameLines(order.specification),
 ];
 
-function noteWords(note: Note): string {
+function noteWords(note: Note, { torque, singleFigure }: Specification): string {
   switch (note.code) {
     case 'no-general-table':
       return 'No general table has a figure for this thread and seat.';
@@ -29,6 +29,8 @@ function noteWords(note: Note): string {
       return 'No oil and no anti-seize: the figure assumes dry threads.';
     case 'torque-reduced':
       return `Reduced by ${note.percent} % for ${note.lubricant} threads: the shop's own rule; the source does not say so.`;
+    case 'single-figure':
+      return `SHOP RULE: the source prints the single figure ${torque}. Plus/minus ${note.percent} % is this shop's own tolerance, not the maker's${singleFigure === undefined ? '' : ` (basis: ${singleFigure.basis})`}.`;
     case 'reduction-by-friction':
       return `For the same clamp force, friction falling from ${note.frictionDry.toFixed(2)} to ${note.frictionLubricated.toFixed(2)} would ask for ${note.percent} % less (Motosh; seat ring assumed).`;
     case 'plug-used':
@@ -52,9 +54,10 @@ function vinLines(vin: string | undefined): readonly string[] {
   return [`${message.charAt(0).toUpperCase()}${message.slice(1)}. ${next}`];
 }
 
-function nameLines({ checkedBy, reduction }: Specification): readonly string[] {
+function nameLines({ checkedBy, reduction, singleFigure }: Specification): readonly string[] {
   return [
     ...(checkedBy === undefined ? [] : [`The figure was checked by ${checkedBy}.`]),
+    ...(singleFigure === undefined ? [] : [`The rule for single figures was set by ${singleFigure.setBy}.`]),
     ...(reduction === undefined
       ? []
       : [`The rule for ${reduction.lubricant} threads was set by ${reduction.setBy}.`]),

@@ -61,6 +61,8 @@ export const PLACEMENT_WORDS: { readonly [R in PlacementReason]: (placed: Placed
     `the readings stood at ${pull.highestNm.toFixed(2)} N·m, the end of the scale`,
   'by-plan': ({ pull }) =>
     `${pull.peakNm.toFixed(2)} N·m, the highest torque; this tool sends nothing else of a pull`,
+  'after-jump': ({ pull }) =>
+    `${pull.peakNm.toFixed(2)} N·m, the first pull since the cylinder that is due changed`,
   'two-tools-at-once': () => 'two tools felt torque at the same time',
   'to-be-backed-out': () => 'this plug was to be backed out',
   'none-tight-yet': () => 'no plug was tight yet',

@@ -63,7 +63,11 @@ function torque(job: JobState, glyphs: Glyphs): string[] {
     return [
       `${windowFigures(torqueWindow)} ${unit} is usual for ${order.plug.thread}, ${order.plug.seat} seat`,
     ];
-  const printed = order.specification.torque;
+  const { torque: printed, singleFigure } = order.specification;
+  const rule =
+    singleFigure === undefined
+      ? ''
+      : `, plus/minus ${singleFigure.percent} % by the SHOP'S rule, not the maker's`;
   const first = job.basis.firstTorqueWindow;
   const steps = first === null ? [] : [`first step ${windowFigures(first)} ${unit}, loosen, then:`];
   const { lowerNm, upperNm } = asWrenchReads(job, torqueWindow);
@@ -75,7 +79,7 @@ function torque(job: JobState, glyphs: Glyphs): string[] {
         ];
   return [
     ...steps,
-    `${windowFigures(torqueWindow)} ${unit}, ${THREADS[order.specification.threads]} ("${printed}")`,
+    `${windowFigures(torqueWindow)} ${unit}, ${THREADS[order.specification.threads]} ("${printed}"${rule})`,
     guarded(torqueWindow, glyphs),
     ...reads,
   ];
