@@ -21,6 +21,8 @@ export const FORM_NAMES = [
   'package-station',
   'capture-line',
   'readings-line',
+  'event-line',
+  'joining-results',
   'bonds',
 ] as const;
 export type FormName = (typeof FORM_NAMES)[number];

@@ -22,6 +22,8 @@ import {
 } from '../../package/format.ts';
 import { type PersonalKind, personalKindOf } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
+import { joiningResultSchema } from '../../report/joining-form.ts';
+import { eventLineSchema } from '../bench/event-lines.ts';
 import { stationFileSchema } from '../station/station-file.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
@@ -57,6 +59,8 @@ export const FORMS = {
   'readings-line': z
     .union([headerSchema, lineSchema])
     .describe('A line of a recording: the first, readings, or the last.'),
+  'event-line': eventLineSchema.describe('A line that "plugmark job --events" writes.'),
+  'joining-results': z.array(joiningResultSchema).describe('What "plugmark results" writes.'),
   bonds: bondsFileSchema.describe('The keys of paired tools, bluetooth-bonds.json.'),
   ...OUTPUTS,
 } as const satisfies Readonly<Record<FormName | keyof typeof OUTPUTS, z.ZodType>>;

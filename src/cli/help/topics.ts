@@ -13,6 +13,7 @@ export const TOPICS = [
   'routine',
   'verdicts',
   'jobs',
+  'events',
   'certificates',
   'verify',
   'record-format',
