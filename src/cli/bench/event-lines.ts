@@ -39,7 +39,7 @@ export const eventLineSchema = z.discriminatedUnion('kind', [
     })
     .describe('An entry of the log. It was on the disk before the line was written.'),
   z
-    .strictObject({ kind: z.literal('result'), result: joiningResultSchema })
+    .strictObject({ kind: z.literal('result'), result: joiningResultSchema.describe('The result.') })
     .describe(
       'A pull or a gap reading was judged, or is seen otherwise since: the last result of an id counts.',
     ),

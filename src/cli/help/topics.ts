@@ -28,6 +28,7 @@ export const TOPICS = [
   'gauge-study',
   'bluetooth',
   'profiles',
+  'drivers',
   'traces',
 ] as const;
 export type Topic = (typeof TOPICS)[number];
