@@ -48,7 +48,6 @@ export type PackageLink = z.infer<typeof linkSchema>;
 
 /** Frames that the tool sends, with what its display shows for each: in N·m or mm, null for no value. */
 const exampleSchema = z.strictObject({ hex: hexSchema, shows: z.array(z.number().nullable()).min(1) });
-export type Example = z.infer<typeof exampleSchema>;
 
 export interface Session {
   /** Bytes as they came; on Bluetooth one notification. */

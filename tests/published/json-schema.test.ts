@@ -197,6 +197,7 @@ const GOOD: readonly Case[] = [
     value: { atUs: 1, service: '185a', characteristic: '2c0b', hex: 'c409' },
   },
   { what: 'readings', form: 'readings-line', value: { kind: 'values', n: 1, atUs: [1, 2], counts: [0, 12] } },
+  { what: 'the example scenario', form: 'scenario', value: example('scenario.json') },
   { what: 'results of a record', form: 'joining-results', value: resultsOf(opened.entries) },
   {
     what: 'the first event line',
@@ -348,6 +349,12 @@ const BAD: readonly (Case & { readonly at: string })[] = [
     form: 'joining-results',
     value: resultsOf(opened.entries).map((one) => ({ ...one, ReporterId: 'x' })),
     at: '/0',
+  },
+  {
+    what: 'a scenario in which nothing happens',
+    form: 'scenario',
+    value: { ...Object(example('scenario.json')), steps: [] },
+    at: '/steps',
   },
   {
     what: 'no lines missed',

@@ -1,6 +1,6 @@
 import { Option } from 'commander';
 import type { PersonName } from '../../../sim/technician/people.ts';
-import { closing, type Declare, whole } from './common.ts';
+import { closing, type Declare, examples, whole } from './common.ts';
 
 /** As the simulation has them; a test holds the two lists together. */
 const HABITS: readonly PersonName[] = [
@@ -50,6 +50,17 @@ export const declareWork: Declare = (program, run) => {
       ),
     )
     .action((options) => run(async () => (await import('../bench/demo.ts')).demo(options))());
+
+  const sim = program
+    .command('sim')
+    .description('simulated tools that other programs, or a job, can join')
+    .addHelpText('after', examples('plugmark sim serve sim/example/scenario.json'));
+  sim
+    .command('serve')
+    .description('plays the tools of a scenario on pseudo-terminals; needs socat')
+    .argument('<file>', 'the scenario (JSON)')
+    .addHelpText('after', closing({}, 'plugmark sim serve sim/example/scenario.json'))
+    .action((file) => run(async () => (await import('../bench/sim-serve.ts')).serve(file))());
 
   program
     .command('job')

@@ -23,6 +23,7 @@ export const FORM_NAMES = [
   'readings-line',
   'event-line',
   'joining-results',
+  'scenario',
   'bonds',
 ] as const;
 export type FormName = (typeof FORM_NAMES)[number];

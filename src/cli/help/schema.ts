@@ -3,6 +3,7 @@ import { profileSchema } from '../../../drivers/profile/schema.ts';
 import { bondsFileSchema } from '../../../drivers/radio/bonds.ts';
 import { captureLineSchema } from '../../../drivers/replay/capture.ts';
 import { headerSchema, lineSchema } from '../../../drivers/replay/schema.ts';
+import { scenarioSchema } from '../../../sim/serve/scenario.ts';
 import { gaugeStudyEvents } from '../../evidence/gauge-study-event.ts';
 import { jwsSchema, recordHeaderSchema } from '../../evidence/jws.ts';
 import { laterLogSchema } from '../../evidence/later-log.ts';
@@ -61,6 +62,7 @@ export const FORMS = {
     .describe('A line of a recording: the first, readings, or the last.'),
   'event-line': eventLineSchema.describe('A line that "plugmark job --events" writes.'),
   'joining-results': z.array(joiningResultSchema).describe('What "plugmark results" writes.'),
+  scenario: scenarioSchema.describe('What simulated tools do.'),
   bonds: bondsFileSchema.describe('The keys of paired tools, bluetooth-bonds.json.'),
   ...OUTPUTS,
 } as const satisfies Readonly<Record<FormName | keyof typeof OUTPUTS, z.ZodType>>;

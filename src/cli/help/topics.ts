@@ -29,6 +29,7 @@ export const TOPICS = [
   'bluetooth',
   'profiles',
   'drivers',
+  'simulator',
   'traces',
 ] as const;
 export type Topic = (typeof TOPICS)[number];
