@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { PACKAGE_NAME } from './package/name.ts';
 
 /** The address of a device; 32 digits where the platform gives its own name for it instead. */
 export const addressSchema = z
@@ -43,6 +44,17 @@ export const driverConfigSchema = z.discriminatedUnion('use', [
       profile: file.describe('The file of the profile.'),
     })
     .describe('A tool on a serial port, a virtual one over USB, or Bluetooth SPP, that a profile describes.'),
+  z
+    .strictObject({
+      use: z.literal('package'),
+      package: z
+        .string()
+        .regex(PACKAGE_NAME, 'expected a name that begins with plugmark-driver-')
+        .describe('The npm package, `plugmark-driver-` and its name.'),
+      port: file.exactOptional().describe('The serial port, where the driver reads one.'),
+      ...adopted,
+    })
+    .describe('A tool that a driver in a package of its own reads.'),
   z
     .strictObject({
       use: z.literal('typed'),

@@ -19,6 +19,7 @@ import type { Language } from './bluetooth/language.ts';
 import type { DriverConfig } from './config.ts';
 import type { Clock, Tool } from './driver.ts';
 import type { Radio } from './radio/radio.ts';
+import type { SerialLanguage } from './serial/language.ts';
 
 /** A tool as the station file names it. */
 export interface ToolEntry {
@@ -80,13 +81,27 @@ const drivers: { readonly [U in Use]: Driver<U> } = {
     title: 'Tools on a serial port that a profile describes',
     quantities: ['torque', 'length'],
     open: async ({ id }, { port, profile: file }, { base, clock }) => {
-      const [{ readProfile, serialProfile }, { serialTool }, { openSerial }] = await Promise.all([
+      const [{ readProfile, serialProfile }, { described }] = await Promise.all([
         import('./profile/file.ts'),
-        import('./serial/tool.ts'),
-        import('./serial/open.ts'),
+        import('./serial/language.ts'),
       ]);
       const read = orThrow(await readProfile(resolve(base, file)));
-      return serialTool({ id, profile: orThrow(serialProfile(read, file)), port, clock, open: openSerial });
+      return onPort(id, port, clock, described(orThrow(serialProfile(read, file))));
+    },
+  },
+  package: {
+    title: 'Tools that a driver in a package of its own reads, with the rights of whoever started plugmark',
+    quantities: ['torque', 'length'],
+    open: async (tool, config, context) => {
+      const [{ loadDriver }, { packagedBluetooth, packagedSerial }] = await Promise.all([
+        import('./package/load.ts'),
+        import('./package/language.ts'),
+      ]);
+      const loaded = await loadDriver(config.package, context.base);
+      const way = loaded.driver.link;
+      if (way.kind === 'bluetooth-le') return onAir(tool, config, context, packagedBluetooth(loaded, way));
+      if (config.port === undefined) throw new ProblemError(noPort(tool.id, config.package));
+      return onPort(tool.id, config.port, context.clock, packagedSerial(loaded, way));
     },
   },
   typed: {
@@ -132,6 +147,21 @@ async function onAir(
   const adopted = { address, serial, ...(name !== undefined && { name }) };
   return bluetoothTool({ id, language, adopted, clock, radio: await radio() });
 }
+
+async function onPort(id: ToolId, port: string, clock: Clock, language: SerialLanguage): Promise<Tool> {
+  const [{ serialTool }, { openSerial }] = await Promise.all([
+    import('./serial/tool.ts'),
+    import('./serial/open.ts'),
+  ]);
+  return serialTool({ id, language, port, clock, open: openSerial });
+}
+
+const noPort = (where: ToolId, name: string): Problem => ({
+  code: 'port-missing',
+  where,
+  message: `the driver ${name} reads a serial port, and the station file names none`,
+  next: 'Add "port" to the driver of this tool.',
+});
 
 function notAdopted(id: ToolId): Problem {
   return {

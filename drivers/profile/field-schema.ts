@@ -25,6 +25,10 @@ const resolution = decimalText
   .exactOptional()
   .describe('The smallest step, in `unit`. Needed for text and for floating point numbers.');
 const unit = z.enum(PROFILE_UNITS).exactOptional().describe('The unit; left out where the frame tells it.');
+const wraps = z
+  .literal(true)
+  .exactOptional()
+  .describe('`true`: the angle starts again at a full turn, and plugmark counts on.');
 const angleUnit = z.enum(ANGLE_UNITS).default('°').describe('The unit, `°` or `turn`; `°` unless given.');
 const zero = z.int().exactOptional().describe('The number that means 0; 0 unless given.');
 const noValue = z.array(z.int()).max(8).exactOptional().describe('Numbers that mean that there is no value.');
@@ -92,6 +96,7 @@ const partSchema = z.discriminatedUnion('is', [
       zero,
       scale,
       unit: angleUnit,
+      wraps,
       resolution,
       noValue,
     })
@@ -124,6 +129,7 @@ const angle = z
     zero,
     scale,
     unit: angleUnit,
+    wraps,
     resolution,
     noValue,
   })
@@ -248,6 +254,7 @@ export const textFieldSchema = z.discriminatedUnion('is', [
       decimals,
       scale,
       unit: angleUnit,
+      wraps,
       resolution,
       noValue: noText,
     })

@@ -3,7 +3,7 @@ import { z } from 'zod';
 /** How the device of a profile is reached, and what is written to it so that it sends. */
 
 /** Short, lower case and without dashes, as the radio port has them; UUIDs of the Bluetooth base become short. */
-const uuidSchema = z
+export const uuidSchema = z
   .string()
   .regex(
     /^([0-9a-fA-F]{4}|[0-9a-fA-F]{8}-([0-9a-fA-F]{4}-){3}[0-9a-fA-F]{12})$/,

@@ -1,5 +1,5 @@
 import type { Arrival } from '../bluetooth/counter.ts';
-import { placedIn } from './figure.ts';
+import { placedIn, scalingOf } from './figure.ts';
 import type { Frame } from './frame.ts';
 import { type Cut, type Framer, framerOf } from './framer.ts';
 import type { Layout } from './layout-schema.ts';
@@ -29,6 +29,8 @@ export class FrameStream {
   #expected: number | undefined;
   #lastUs = Number.NEGATIVE_INFINITY;
   #last: Buffer | undefined;
+  readonly #fullTurn: number | undefined;
+  #angle: number | undefined;
 
   constructor(profile: Profile, put: (arrival: Arrival) => void, options: StreamOptions) {
     const { by } = profile.link;
@@ -37,6 +39,7 @@ export class FrameStream {
     this.#put = put;
     this.#options = options;
     this.#counter = counterOf(profile.layout);
+    this.#fullTurn = fullTurnOf(profile.layout);
     this.#sampleSpacingUs = spacingUs(samplesOf(profile.layout)?.spacingMs);
     this.#frameSpacingUs = spacingUs('spacingMs' in profile.frames ? profile.frames.spacingMs : undefined);
     this.#skipsSame =
@@ -99,7 +102,16 @@ export class FrameStream {
     const angle = angleCounts?.[i] ?? null;
     if (own === null) this.#put({ kind: 'not-known', atUs: stampUs });
     else if (angle === null) this.#put({ kind, atUs: stampUs, counts: own });
-    else this.#put({ kind, atUs: stampUs, counts: own, angleCounts: angle });
+    else this.#put({ kind, atUs: stampUs, counts: own, angleCounts: this.#onward(angle) });
+  }
+
+  /** An angle that starts again at a full turn, counted on: nobody turns a tool by half a turn between two readings. */
+  #onward(angle: number): number {
+    const turn = this.#fullTurn;
+    if (turn === undefined) return angle;
+    const before = this.#angle ?? angle;
+    this.#angle = angle + Math.round((before - angle) / turn) * turn;
+    return this.#angle;
   }
 
   /** Time never goes back, even where a frame came sooner than its samples took. */
@@ -141,6 +153,13 @@ export function counterOf(layout: Layout): CounterField | undefined {
   const { counts } = item;
   if ('digits' in item) return { counts, span: 10 ** item.digits };
   return { counts, span: 2 ** ('bits' in item ? item.bits : 8 * sizeOf(item.type)) };
+}
+
+/** Counts of a full turn, where the angle of the device starts again behind one. */
+function fullTurnOf(layout: Layout): number | undefined {
+  const wraps = placedIn(layout).some(({ item }) => item.is === 'angle' && item.wraps === true);
+  const scaling = wraps ? scalingOf(layout, 'angle') : undefined;
+  return scaling && Math.round(360 / 10 ** scaling.exponent);
 }
 
 function samplesOf({ fields }: Layout) {

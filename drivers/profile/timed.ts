@@ -1,10 +1,16 @@
 import type { After } from '../after.ts';
 import type { Clock } from '../driver.ts';
-import type { FrameStream } from './stream.ts';
+
+/** Takes bytes, and may wait for a pause. */
+export interface Pausing {
+  take(bytes: Uint8Array, atUs: number): void;
+  pause(): void;
+  readonly pauseUs: number | undefined;
+}
 
 /** Takes bytes as they come, stamped in the turn in which they came, and tells the stream when a pause is over. */
 export function paused(
-  stream: FrameStream,
+  stream: Pausing,
   clock: Clock,
   after: After,
   down: Promise<unknown>,

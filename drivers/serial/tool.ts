@@ -7,18 +7,17 @@ import { type After, realAfter } from '../after.ts';
 import { type Backoff, backoffMs } from '../backoff.ts';
 import { type Arrival, ReadingCounter } from '../bluetooth/counter.ts';
 import type { Clock, LinkState, Timing, Tool } from '../driver.ts';
-import { aboutOf } from '../profile/language.ts';
-import type { SerialProfile } from '../profile/schema.ts';
-import { FrameStream, SERIAL } from '../profile/stream.ts';
+import { SERIAL } from '../profile/stream.ts';
 import { paused, regularly } from '../profile/timed.ts';
+import type { SerialLanguage } from './language.ts';
 import type { OpenPort, OpenSerial } from './port.ts';
 
-// A tool on a serial port that a profile describes: RS-232, a virtual port over USB, Bluetooth SPP. The port is sought until
+// A tool on a serial port: RS-232, a virtual port over USB, Bluetooth SPP. The port is sought until
 // it is there, and again when it has gone.
 
 export interface SerialOptions {
   readonly id: ToolId;
-  readonly profile: SerialProfile;
+  readonly language: SerialLanguage;
   /** Path or name of the port. */
   readonly port: string;
   readonly clock: Clock;
@@ -41,7 +40,7 @@ const FINAL: ReadonlySet<ProblemCode> = new Set(['port-not-permitted', 'serial-n
 
 class SerialTool implements Tool {
   readonly id: ToolId;
-  readonly driver = 'serial';
+  readonly driver: string;
   readonly quantity: Quantity;
   readonly timing: Timing = { stamps: 'arrival' };
   readonly #options: SerialOptions;
@@ -60,7 +59,8 @@ class SerialTool implements Tool {
 
   constructor(options: SerialOptions) {
     this.id = options.id;
-    this.quantity = options.profile.quantity;
+    this.driver = options.language.driver;
+    this.quantity = options.language.about.quantity;
     this.#options = options;
     this.#after = options.after ?? realAfter;
     this.#connected = new Promise((resolve) => {
@@ -101,8 +101,8 @@ class SerialTool implements Tool {
     this.#link.next({ state: 'asleep' });
     let failures = 0;
     while (!this.#isClosing) {
-      const { open, port: path, profile, random = Math.random } = this.#options;
-      const opened = await open(path, profile.link);
+      const { open, port: path, language, random = Math.random } = this.#options;
+      const opened = await open(path, language.settings);
       if (opened.ok) {
         failures = 0;
         await this.#serve(opened.value);
@@ -122,24 +122,20 @@ class SerialTool implements Tool {
   async #serve(port: OpenPort): Promise<void> {
     this.#port = port;
     if (this.#isClosing) return void (await port.close());
-    const { profile, clock } = this.#options;
+    const { language, clock } = this.#options;
     this.#source = port.simulated ? 'simulated' : 'linked';
     const description = this.#description();
     const linked = () => this.#link.next({ state: 'linked', description });
     linked();
     this.#settle(ok(description));
-    const stream = new FrameStream(profile, (arrival) => this.#take(arrival), {
-      source: SERIAL,
-      kind: 'value',
-      openedUs: clock.nowUs(),
-    });
+    const stream = language.stream((arrival) => this.#take(arrival), SERIAL, clock.nowUs());
     const take = paused(stream, clock, this.#after, port.down);
     const answers = new Answers(clock);
     port.listen((bytes) => {
       if (answers.heard()) linked();
       take(bytes);
     });
-    for (const { hex } of profile.link.start ?? []) await port.write(Buffer.from(hex, 'hex'));
+    for (const hex of language.start) await port.write(Buffer.from(hex, 'hex'));
     const [end] = await Promise.all([port.down, this.#goOn(port, answers)]);
     this.#port = undefined;
     if (!answers.isMissing) this.#counter.lost(clock.nowUs(), end);
@@ -148,17 +144,17 @@ class SerialTool implements Tool {
 
   /** Asks and keeps alive until the port is gone. */
   async #goOn(port: OpenPort, answers: Answers): Promise<void> {
-    const { by, keepAlive } = this.#options.profile.link;
+    const { ask, keepAlive } = this.#options.language;
     const { clock } = this.#options;
     await Promise.all([
-      by.how === 'ask' &&
-        regularly(by.everyMs, this.#after, port.down, async () => {
-          if (answers.missing(by.everyMs)) {
+      ask !== undefined &&
+        regularly(ask.everyMs, this.#after, port.down, async () => {
+          if (answers.missing(ask.everyMs)) {
             const end: LinkEnd = { reason: 'no-answer' };
             this.#counter.lost(clock.nowUs(), end);
             this.#link.next({ state: 'lost', ...end });
           }
-          await port.write(Buffer.from(by.hex, 'hex'));
+          await port.write(Buffer.from(ask.hex, 'hex'));
         }),
       keepAlive !== undefined &&
         regularly(keepAlive.everyMs, this.#after, port.down, async () => {
@@ -173,9 +169,9 @@ class SerialTool implements Tool {
 
   /** The device at the end of a line says nothing of itself. */
   #description(): ToolDescription {
-    const { profile, port } = this.#options;
+    const { language, port } = this.#options;
     const link = { kind: 'serial', address: port.slice(-64), authenticated: false } as const;
-    return { ...aboutOf(profile), link };
+    return { ...language.about, link };
   }
 
   #wait(ms: number): Promise<void> {

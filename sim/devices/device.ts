@@ -1,4 +1,4 @@
-import { scalingOf } from '../../drivers/profile/figure.ts';
+import { placedIn, scalingOf } from '../../drivers/profile/figure.ts';
 import type { BluetoothProfile, Profile } from '../../drivers/profile/schema.ts';
 import { counterOf } from '../../drivers/profile/stream.ts';
 import { scaled } from '../../src/reading.ts';
@@ -30,7 +30,7 @@ export class Sender {
     const content = {
       samples: seen.map(({ si, angleDeg }) => ({
         value: si === null ? null : this.#number('value', si, unit),
-        angle: angleDeg === undefined ? null : this.#number('angle', angleDeg, 0),
+        angle: angleDeg === undefined ? null : this.#number('angle', this.#wrapped(angleDeg), 0),
       })),
       counter: this.#counter(),
       unit,
@@ -57,6 +57,14 @@ export class Sender {
     const rest = this.#waiting;
     this.#waiting = Buffer.alloc(0);
     return rest;
+  }
+
+  /** As a device tells it that starts again at a full turn. */
+  #wrapped(angleDeg: number): number {
+    const wraps = placedIn(this.#profile.layout).some(
+      ({ item }) => item.is === 'angle' && item.wraps === true,
+    );
+    return wraps ? ((angleDeg % 360) + 360) % 360 : angleDeg;
   }
 
   /** Numbers of the device for a figure, in its own steps. */

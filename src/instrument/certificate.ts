@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { type Problem, problemFromZod } from '../problem.ts';
 import type { ProblemCode } from '../problem-code.ts';
+import { millimetres } from '../quantity/length.ts';
+import { newtonMetres } from '../quantity/torque.ts';
 import { err, ok, type Result } from '../result.ts';
 
 const text = z.string().min(1).max(160);
@@ -49,10 +51,23 @@ export const certificateSchema = z.strictObject({
 });
 export type Certificate = z.infer<typeof certificateSchema>;
 
+/** Units that a certificate may be printed in, and how many of ours they are. */
+const PRINTED = {
+  'N.m': ['N.m', 1],
+  'lbf.ft': ['N.m', newtonMetres(1, '[ft_i].[lbf_av]')],
+  'lbf.in': ['N.m', newtonMetres(1, '[in_i].[lbf_av]')],
+  mm: ['mm', 1],
+  in: ['mm', millimetres(1, '[in_i]')],
+} as const;
+const printedUnits = ['N.m', 'lbf.ft', 'lbf.in', 'mm', 'in'] as const;
+
 /** The simple form of a certificate in a file. */
 export const certificateFileSchema = z.strictObject({
   form: z.literal('plugmark/certificate/1'),
   ...certificateSchema.shape,
+  unit: z
+    .enum(printedUnits, `expected one of ${printedUnits.join(', ')}`)
+    .describe('Unit of the points, as printed.'),
 });
 
 /** A certificate from its JSON form. Problems name the field. */
@@ -62,8 +77,19 @@ export function certificateFromJson(value: unknown, file: string): Result<Certif
     return err(
       problemFromZod(parsed.error, file, 'certificate-not-valid', 'Compare it with the certificate.'),
     );
-  const { form: _form, ...certificate } = parsed.data;
-  return ok(certificate);
+  const { form: _form, unit: printed, points, ...certificate } = parsed.data;
+  const [unit, scale] = PRINTED[printed];
+  const inOurs = (figure: number) => (scale === 1 ? figure : Number((figure * scale).toPrecision(12)));
+  return ok({
+    ...certificate,
+    unit,
+    points: points.map(({ reading, error, expanded, k }) => ({
+      reading: inOurs(reading),
+      error: inOurs(error),
+      expanded: inOurs(expanded),
+      k,
+    })),
+  });
 }
 
 /** A certificate put together from another form, held against the same rules. */

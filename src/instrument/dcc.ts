@@ -5,7 +5,8 @@
 import { DOMParser, type Document, type Element } from '@xmldom/xmldom';
 import { err, type Result } from '../result.ts';
 import { type Certificate, certificateFrom } from './certificate.ts';
-import { type DccQuantity, quantitiesOf } from './dcc-quantity.ts';
+import { turnsBack } from './dcc-direction.ts';
+import { type DccQuantity, quantitiesOf, roleOf } from './dcc-quantity.ts';
 import { all, first, textOf } from './dcc-tree.ts';
 import { otherUnits } from './dcc-units.ts';
 
@@ -16,10 +17,17 @@ const MAX_GROUPS = 100;
 /** Thrown inside this file only, so that the first fault ends the reading. */
 class Unreadable extends Error {}
 
-/** The certificate in a DCC. Problems: `dcc-unreadable` with what is missing, or those of a certificate with the field. */
-export function certificateFromDcc(xml: string, file: string): Result<Certificate> {
+/**
+ * The certificate in a DCC; one for several items, such as a display and its sensor, is read for the item whose serial number is
+ * among `serials`. Problems: `dcc-unreadable` with what is missing, or those of a certificate with the field.
+ */
+export function certificateFromDcc(
+  xml: string,
+  file: string,
+  serials: readonly string[] = [],
+): Result<Certificate> {
   try {
-    return certificateFrom(read(parse(xml)), file);
+    return certificateFrom(read(parse(xml), serials), file);
   } catch (error) {
     // A stack that overflows on absurd nesting is the document's fault as well.
     if (!(error instanceof Unreadable || error instanceof RangeError)) throw error;
@@ -51,21 +59,18 @@ function parse(xml: string): Document {
   }
 }
 
-function read(document: Document): unknown {
+function read(document: Document, serials: readonly string[]): unknown {
   const root = document.documentElement;
   if (root === null || root.localName !== 'digitalCalibrationCertificate')
     throw new Unreadable('its root is not digitalCalibrationCertificate');
   const core = needed(first(root, 'dcc', 'coreData'), 'coreData');
   const items = all(root, 'dcc', 'item').filter((item) => item.parentNode?.localName === 'items');
-  const [item, second] = items;
-  if (item === undefined || second !== undefined)
-    throw new Unreadable(`it is for ${items.length} items; expected one instrument`);
   const laboratory = first(root, 'dcc', 'calibrationLaboratory');
   const { unit, points } = pointsOf(root);
   return {
     number: needed(textOf(first(core, 'dcc', 'uniqueIdentifier')), 'uniqueIdentifier'),
     laboratory: needed(laboratory && textOf(first(laboratory, 'dcc', 'content')), 'name of the laboratory'),
-    serial: needed(serialOf(item), 'serial number of the item'),
+    serial: serialAmong(items, serials),
     date: needed(
       textOf(first(core, 'dcc', 'endPerformanceDate')) ?? textOf(first(core, 'dcc', 'beginPerformanceDate')),
       'endPerformanceDate',
@@ -73,6 +78,19 @@ function read(document: Document): unknown {
     unit,
     points,
   };
+}
+
+/** The serial number of the one item, of the one that is asked for, or of the only one that has any. */
+function serialAmong(items: readonly Element[], wanted: readonly string[]): string {
+  if (items.length === 0) throw new Unreadable('it is for 0 items; expected one instrument');
+  const serials = items.flatMap((item) => serialOf(item) ?? []);
+  const [serial, ...others] = serials;
+  if (others.length === 0) return needed(serial, 'serial number of the item');
+  const asked = serials.find((one) => wanted.includes(one));
+  if (asked !== undefined) return asked;
+  throw new Unreadable(
+    `it is for ${serials.length} instruments, with the serial numbers ${serials.map((one) => `"${one.slice(0, 40)}"`).join(', ')}; give the tool that it is for one of them`,
+  );
 }
 
 function serialOf(item: Element): string | null {
@@ -83,33 +101,91 @@ function serialOf(item: Element): string | null {
   return serial === undefined ? null : textOf(first(serial, 'dcc', 'value'));
 }
 
-/** The first table or group of quantities that holds a reading and what it was compared with. */
-function pointsOf(root: Element): { readonly unit: DccQuantity['unit']; readonly points: unknown } {
+interface Points {
+  readonly unit: DccQuantity['unit'];
+  readonly points: readonly Point[];
+}
+
+interface Point {
+  readonly reading: number;
+  readonly error: number;
+  readonly expanded: number;
+  readonly k: number;
+}
+
+/**
+ * The first table or group of quantities that holds a reading and what it was compared with, clockwise where there are several
+ * directions. Only results count: what was measured before an adjustment is a condition, and holds no more.
+ */
+function pointsOf(root: Element): Points {
   const results = needed(first(root, 'dcc', 'measurementResults'), 'measurementResults');
-  const groups = [...all(results, 'dcc', 'list'), ...all(results, 'dcc', 'data')].slice(0, MAX_GROUPS);
+  const groups = [...all(results, 'dcc', 'list'), ...all(results, 'dcc', 'data')]
+    .filter((group) => isWithin(group, 'results'))
+    .slice(0, MAX_GROUPS);
+  let onlyBack = false;
   for (const group of groups) {
-    const quantities = quantitiesOf(group);
-    if (!quantities.ok) throw new Unreadable(quantities.error);
-    const { reading, error, reference } = quantities.value;
-    const readings = reading ?? sum(reference, error);
-    const errors = error ?? difference(reading, reference);
-    if (readings === null || errors === null) continue;
-    const uncertainty = error?.uncertainty ?? reading?.uncertainty ?? reference?.uncertainty ?? null;
-    if (uncertainty === null) throw new Unreadable('its points carry no expanded uncertainty');
-    if (errors.values.length !== readings.values.length || uncertainty.length !== readings.values.length)
-      throw new Unreadable('its lists differ in length');
-    return {
-      unit: readings.unit,
-      points: readings.values.map((value, i) => ({
-        reading: value,
-        error: errors.values[i],
-        ...uncertainty[i],
-      })),
-    };
+    if (turnsBack(group)) {
+      onlyBack = true;
+      continue;
+    }
+    const points = pointsIn(group);
+    if (points !== null) return points;
   }
-  const others = otherUnits(groups);
+  if (onlyBack)
+    throw new Unreadable('its points are for turning counter-clockwise; a spark plug is tightened clockwise');
+  const quantities = groups.flatMap((group) => all(group, 'dcc', 'quantity'));
+  const named = quantities.filter((quantity) => roleOf(quantity) !== null);
+  const others = otherUnits(named) ?? otherUnits(quantities);
   if (others !== null) throw new Unreadable(`its points are ${others}, not newton metres or millimetres`);
   throw new Unreadable('no result holds readings (basic_measuredValue) with errors or reference values');
+}
+
+function isWithin(element: Element, name: string): boolean {
+  for (let at = element.parentNode; at !== null; at = at.parentNode) if (at.localName === name) return true;
+  return false;
+}
+
+function pointsIn(group: Element): Points | null {
+  const quantities = quantitiesOf(group);
+  if (!quantities.ok) throw new Unreadable(quantities.error);
+  const { reading, error, reference } = quantities.value;
+  const readings = reading ?? sum(reference, error);
+  const errors = error ?? difference(reading, reference);
+  if (readings === null || errors === null) return null;
+  const uncertainty = error?.uncertainty ?? reading?.uncertainty ?? reference?.uncertainty ?? null;
+  if (uncertainty === null) throw new Unreadable('its points carry no expanded uncertainty');
+  if (errors.values.length !== readings.values.length || uncertainty.length !== readings.values.length)
+    throw new Unreadable('its lists differ in length');
+  const points = readings.values.map((value, i) => ({
+    reading: value,
+    error: errors.values[i] ?? Number.NaN,
+    expanded: uncertainty[i]?.expanded ?? Number.NaN,
+    k: uncertainty[i]?.k ?? Number.NaN,
+  }));
+  // With both directions in one table those of the other one are below zero.
+  const forth = points.filter((point) => point.reading >= 0);
+  return { unit: readings.unit, points: upAndDown(forth.length >= 2 ? forth : points) };
+}
+
+/** Points that were measured up and down give one reading twice: one point, whose U reaches over both. */
+function upAndDown(points: readonly Point[]): readonly Point[] {
+  const byReading = new Map<number, Point[]>();
+  for (const point of points) byReading.set(point.reading, [...(byReading.get(point.reading) ?? []), point]);
+  return [...byReading.values()].flatMap((same) => {
+    const [point] = same;
+    if (point === undefined) return [];
+    if (same.length === 1) return point;
+    const low = Math.min(...same.map(({ error, expanded }) => error - expanded));
+    const high = Math.max(...same.map(({ error, expanded }) => error + expanded));
+    const error = Number(((low + high) / 2).toPrecision(12));
+    // The smallest k: u is then no smaller than that of any of them.
+    return {
+      reading: point.reading,
+      error,
+      expanded: Number(((high - low) / 2).toPrecision(12)),
+      k: Math.min(...same.map(({ k }) => k)),
+    };
+  });
 }
 
 type Values = Pick<DccQuantity, 'unit' | 'values'>;

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { certificateFromDcc } from '../../src/instrument/dcc.ts';
@@ -81,7 +81,14 @@ describe('a digital calibration certificate', () => {
     ['another root', changed(/digitalCalibrationCertificate/g, 'invoice'), 'root'],
     ['no serial number', changed(/<dcc:identification [\s\S]*<\/dcc:identification>/, ''), 'serial number'],
     ['no date', changed(/<dcc:(?:begin|end)PerformanceDate>[^<]*<\/dcc:\w+>/g, ''), 'endPerformanceDate'],
-    ['two items', changed('</dcc:items>', '<dcc:item/></dcc:items>'), '2 items'],
+    [
+      'two instruments of which none is asked for',
+      changed(
+        '</dcc:items>',
+        `<dcc:item><dcc:identifications><dcc:identification><dcc:issuer>manufacturer</dcc:issuer><dcc:value>W-2</dcc:value></dcc:identification></dcc:identifications></dcc:item></dcc:items>`,
+      ),
+      '"EXAMPLE-W-1", "W-2"',
+    ],
     [
       'no uncertainty',
       changed(/<si:measurementUncertainty[\s\S]*?<\/si:measurementUncertainty\w+>/, ''),
@@ -262,6 +269,149 @@ describe('a digital calibration certificate', () => {
     });
   });
 });
+
+describe('a certificate as laboratories write them', () => {
+  const points = (xml: string, serials: readonly string[] = []) => {
+    const out = certificateFromDcc(xml, 'w.xml', serials);
+    return out.ok ? out.value.points : out.error.message;
+  };
+  const ours = points(EXAMPLE);
+
+  it('with a coverage factor other than 2 keeps it', () => {
+    expect(points(changed('<si:coverageFactorXMLList>2<', '<si:coverageFactorXMLList>2.13<'))).toEqual(
+      (ours as readonly object[]).map((point) => ({ ...point, k: 2.13 })),
+    );
+  });
+
+  it('with a standard uncertainty gives twice of it as U', () => {
+    const xml = changed(
+      /<si:expandedMUXMLList>[\s\S]*<\/si:expandedMUXMLList>/,
+      '<si:standardMUXMLList><si:valueStandardMUXMLList>0.05 0.08 0.135 0.21</si:valueStandardMUXMLList></si:standardMUXMLList>',
+    );
+    expect(points(xml)).toEqual(ours);
+  });
+
+  it.each(['\\lbf\\ft', '\\poundforce\\foot', '\\foot\\poundforce', 'lbf·ft', 'lbf ft', 'ft-lb'])(
+    'in %s is read in N·m: 1 lbf·ft is 1.3558 N·m',
+    (unit) => {
+      const [first] = points(EXAMPLE.replaceAll('\\newton\\metre', unit)) as readonly Record<
+        string,
+        number
+      >[];
+      expect(first?.['reading']).toBeCloseTo(10.04 * 1.3558179483, 8);
+      expect(first?.['expanded']).toBeCloseTo(0.1 * 1.3558179483, 8);
+    },
+  );
+
+  /** The measurement twice, named after its direction; that which comes first has the errors times ten. */
+  const bothWays = (first: string, second: string) => {
+    const [measurement = ''] = /<dcc:measurementResult>[\s\S]*<\/dcc:measurementResult>/.exec(EXAMPLE) ?? [];
+    const named = (name: string) => measurement.replace('>clockwise<', `>${name}<`);
+    return EXAMPLE.replace(
+      measurement,
+      named(first).replace('0.04 0.07 0.14 0.21', '0.4 0.7 1.4 2.1') + named(second),
+    );
+  };
+
+  it.each([
+    ['counter-clockwise', 'clockwise'],
+    ['anticlockwise', 'clockwise'],
+    ['Linkslauf', 'Rechtslauf'],
+    ['gegen den Uhrzeigersinn', 'im Uhrzeigersinn'],
+  ])('with %s before %s is read clockwise', (back, forth) => {
+    expect(points(bothWays(back, forth))).toEqual(ours);
+    expect(points(bothWays(forth, back))).not.toEqual(ours);
+  });
+
+  it('with counter-clockwise points alone is refused, because plugs are tightened clockwise', () => {
+    expect(points(changed('>clockwise<', '>counter-clockwise<'))).toContain('counter-clockwise');
+  });
+
+  it('with both directions in one table leaves out those below zero', () => {
+    const xml = changed('10.04 20.07 36.14 60.21', '10.04 20.07 36.14 -60.21');
+    expect(points(xml)).toEqual((ours as readonly object[]).slice(0, 3));
+  });
+
+  it('measured up and down gives one point a reading, whose U reaches over both', () => {
+    const [first, ...others] = points(
+      changed('10.04 20.07 36.14 60.21', '10.04 10.04 36.14 60.21'),
+    ) as readonly Record<string, number>[];
+    // -0.06 to 0.14 and -0.09 to 0.23
+    expect(first).toEqual({ reading: 10.04, error: 0.07, expanded: 0.16, k: 2 });
+    expect(others).toHaveLength(2);
+  });
+
+  it('of a tool that was adjusted gives what holds since, not what was found before', () => {
+    const before = `<dcc:influenceConditions><dcc:influenceCondition refType="basic_adjustment">
+      <dcc:status>beforeAdjustment</dcc:status><dcc:data>
+      ${(/<dcc:list refType="gp_table1">[\s\S]*<\/dcc:list>/.exec(EXAMPLE) ?? [''])[0].replace('0.04 0.07 0.14 0.21', '0.9 0.9 0.9 0.9')}
+      </dcc:data></dcc:influenceCondition></dcc:influenceConditions>`;
+    expect(points(changed('<dcc:results>', `${before}<dcc:results>`))).toEqual(ours);
+  });
+
+  it('for a display and its sensor is read for the one that is asked for', () => {
+    const two = changed(
+      '</dcc:items>',
+      `<dcc:item><dcc:identifications><dcc:identification><dcc:issuer>manufacturer</dcc:issuer><dcc:value>SENSOR-1</dcc:value></dcc:identification></dcc:identifications></dcc:item></dcc:items>`,
+    );
+    const serial = (wanted: string) => {
+      const out = certificateFromDcc(two, 'w.xml', [wanted]);
+      return out.ok ? out.value.serial : out.error.message;
+    };
+    expect(serial('SENSOR-1')).toBe('SENSOR-1');
+    expect(serial('EXAMPLE-W-1')).toBe('EXAMPLE-W-1');
+    expect(serial('OTHER')).toContain('give the tool');
+  });
+
+  it('of schema 2, without types, is known by the names of its quantities', () => {
+    const named = (name: string) =>
+      `<dcc:quantity><dcc:name><dcc:content lang="en">${name}</dcc:content></dcc:name>`;
+    const old = (xml: string) =>
+      xml
+        .replace('schemaVersion="3.3.0"', 'schemaVersion="2.4.0"')
+        .replace('<dcc:quantity refType="basic_referenceValue">', named('reference value'))
+        .replace('<dcc:quantity refType="basic_measuredValue">', named('indicated value'))
+        .replace('<dcc:quantity refType="basic_measurementError">', named('error of indication'))
+        .replace(/<(\/?)si:measurementUncertaintyUnivariateXMLList>/g, '')
+        .replaceAll('expandedMUXMLList', 'expandedUncXMLList')
+        .replaceAll('valueExpandedMUXMLList', 'uncertaintyXMLList');
+    expect(points(old(EXAMPLE))).toEqual(ours);
+    const german = old(EXAMPLE)
+      .replace('>reference value<', '>Bezugswert<')
+      .replace('>indicated value<', '>Anzeige<')
+      .replace('>error of indication<', '>Messabweichung<');
+    expect(points(german)).toEqual(ours);
+  });
+});
+
+const PUBLIC = new URL('../../../shared/data/dcc/', import.meta.url);
+const publicFiles = existsSync(PUBLIC) ? readdirSync(PUBLIC).filter((name) => name.endsWith('.xml')) : [];
+
+describe.skipIf(publicFiles.length === 0)(
+  'public examples (not in this repository; skipped where they are not beside it)',
+  () => {
+    const text = (name: string) => readFileSync(new URL(name, PUBLIC), 'utf8');
+    const inNewtonMetres = (xml: string) =>
+      xml.replace(/<si:(unit(?:XMLList)?)>[^<]*</g, '<si:$1>\\newton\\metre<');
+
+    it.each(publicFiles)(
+      '%s is of another kind of instrument, and is refused by the name of its unit',
+      (name) => {
+        expect(refused(text(name))?.message).toMatch(/degrees Celsius|per cent|kilograms/);
+      },
+    );
+
+    // The silicon sphere has one mass, without anything that it was compared with.
+    it.each(publicFiles.filter((name) => !name.startsWith('siliziumkugel')))(
+      '%s is read once its units are exchanged',
+      (name) => {
+        const out = certificateFromDcc(inNewtonMetres(text(name)), name, ['123456789 Ma']);
+        expect(out).toMatchObject({ ok: true, value: { unit: 'N.m' } });
+        expect(out.ok && out.value.points.length).toBeGreaterThan(3);
+      },
+    );
+  },
+);
 
 describe('hostile input', () => {
   const entities = `<!DOCTYPE x [<!ENTITY a "aaaaaaaaaa"><!ENTITY b "&a;&a;&a;&a;&a;&a;">]>`;

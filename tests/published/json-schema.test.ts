@@ -20,6 +20,7 @@ import type { StationEvent } from '../../src/evidence/station-event.ts';
 import { stateSuccession } from '../../src/evidence/succession.ts';
 import { indexBytes, signIndex, stationFile } from '../../src/package/format.ts';
 import { parseTrace } from '../../src/pull/columns.ts';
+import { resultsOf } from '../../src/report/joining-results.ts';
 import { finishedStudy, logged, startedStudy } from '../audit/study-entries.ts';
 import { jwsOf, recordOf, signedTextOf } from '../evidence/forge.ts';
 import { AT, logOf, seal, station, trusting, wholeJob } from '../evidence/sample-job.ts';
@@ -198,6 +199,26 @@ const GOOD: readonly Case[] = [
     value: { atUs: 1, service: '185a', characteristic: '2c0b', hex: 'c409' },
   },
   { what: 'readings', form: 'readings-line', value: { kind: 'values', n: 1, atUs: [1, 2], counts: [0, 12] } },
+  { what: 'the example scenario', form: 'scenario', value: example('scenario.json') },
+  { what: 'results of a record', form: 'joining-results', value: resultsOf(opened.entries) },
+  {
+    what: 'the first event line',
+    form: 'event-line',
+    value: {
+      kind: 'started',
+      form: 'plugmark/events/1',
+      at: AT,
+      program: 'plugmark 0.1.0',
+      station: 'Example bay',
+      job: 'J-1',
+      resumed: false,
+    },
+  },
+  {
+    what: 'an event line of an entry',
+    form: 'event-line',
+    value: { kind: 'entry', seq: 2, n: 1, at: AT, by: 'station', event: { type: 'windows-confirmed' } },
+  },
   {
     what: 'the keys of paired tools',
     form: 'bonds',
@@ -324,6 +345,24 @@ const BAD: readonly (Case & { readonly at: string })[] = [
     form: 'capture-line',
     value: { atUs: 1, service: '185a', characteristic: '2c0b', hex: 'c' },
     at: '/hex',
+  },
+  {
+    what: 'a result with a member that the standard does not have',
+    form: 'joining-results',
+    value: resultsOf(opened.entries).map((one) => ({ ...one, ReporterId: 'x' })),
+    at: '/0',
+  },
+  {
+    what: 'a scenario in which nothing happens',
+    form: 'scenario',
+    value: { ...Object(example('scenario.json')), steps: [] },
+    at: '/steps',
+  },
+  {
+    what: 'no lines missed',
+    form: 'event-line',
+    value: { kind: 'missed', lines: 0 },
+    at: '/lines',
   },
   {
     what: 'a key that is too short',

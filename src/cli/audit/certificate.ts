@@ -8,9 +8,9 @@ import { orThrow } from '../../result.ts';
 
 const MAX_BYTES = 1 << 20;
 
-/** A calibration certificate from a file: a digital calibration certificate in XML, or the JSON form. */
-export async function readCertificate(file: string): Promise<Certificate> {
-  return certificateIn(await readBytes(file, 'calibration certificate', MAX_BYTES), file);
+/** A calibration certificate from a file: a digital calibration certificate in XML, or the JSON form. `serials`: of the tools it may be for. */
+export async function readCertificate(file: string, serials: readonly string[] = []): Promise<Certificate> {
+  return certificateIn(await readBytes(file, 'calibration certificate', MAX_BYTES), file, serials);
 }
 
 /** The certificate with the SHA-256 of its file, in hexadecimal digits. */
@@ -22,9 +22,9 @@ export async function readCertificateFile(
   return { certificate: certificateIn(bytes, file), digest };
 }
 
-function certificateIn(bytes: Uint8Array, file: string): Certificate {
+function certificateIn(bytes: Uint8Array, file: string, serials: readonly string[] = []): Certificate {
   const text = textOf(bytes, file);
-  if (text.trimStart().startsWith('<')) return orThrow(certificateFromDcc(text, file));
+  if (text.trimStart().startsWith('<')) return orThrow(certificateFromDcc(text, file, serials));
   return orThrow(certificateFromJson(orThrow(parseStrictJson(bytes, file)), file));
 }
 

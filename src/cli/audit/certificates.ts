@@ -90,7 +90,10 @@ async function identityOf(
 ): Promise<{ readonly certificate: string; readonly serial: string }> {
   if (number === undefined) {
     if (!namesItself(bytes)) throw ofWhich(file);
-    const { number: certificate, serial } = await readCertificate(file);
+    const serials = events.flatMap((event) =>
+      event.type === 'instrument-recorded' ? (event.instrument.serial ?? []) : [],
+    );
+    const { number: certificate, serial } = await readCertificate(file, serials);
     return { certificate, serial };
   }
   for (const event of events)

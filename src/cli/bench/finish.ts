@@ -17,7 +17,7 @@ import { keyPath, technicianKey } from '../station/station-keys.ts';
 import { readTrust } from '../station/trust-file.ts';
 import { quoted } from '../terminal/command-line.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
-import { type ExitCode, problemText, safeLine } from '../terminal/exit.ts';
+import { EXIT, type ExitCode, problemText, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { type Papers, writePapers } from './papers.ts';
 
@@ -42,7 +42,9 @@ export async function finish(
   const papers = await writePapers(station, stream, { folder, signedAt: stamp().at, technician });
   const report = verifyRecord(await readFile(papers.record), await readTrust(station.trustFile));
   print(['', ...sealedLines(papers.record, report), `  papers        ${papers.pdf}, ${papers.csv}`]);
-  return { verdict: report.verdict, code: VERIFICATION[report.verdict].exit, papers };
+  const isVoid = report.record?.entries.some(({ event }) => event.type === 'job-voided') === true;
+  const code = isVoid && report.verdict === 'incomplete' ? EXIT.void : VERIFICATION[report.verdict].exit;
+  return { verdict: report.verdict, code, papers };
 }
 
 /** With somebody at the terminal: a second signature if it is wanted, then how the papers are printed. */

@@ -8,7 +8,7 @@ import { type Bench, createBench } from '../../job/bench.ts';
 import { writerOf } from '../../job/command-event.ts';
 import { foldAll } from '../../job/fold.ts';
 import { type NotOpened, type Override, openJob } from '../../job/open.ts';
-import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
+import type { WorkOrder } from '../../job/order.ts';
 import { replay } from '../../job/replay.ts';
 import { isSingleFigure } from '../../plug/tightening.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
@@ -17,7 +17,6 @@ import { orThrow } from '../../result.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
 import { clock, stamp, utcOffsetMinAt } from '../station/clock.ts';
-import { readJson } from '../station/json-file.ts';
 import { sendInBackground } from '../station/log-witness.ts';
 import { refuseTurned } from '../station/one-history.ts';
 import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
@@ -28,8 +27,9 @@ import { openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { stationHistory } from './earlier-orders.ts';
 import { afterwards, finish } from './finish.ts';
+import { NOBODY, openFollower } from './follower.ts';
 import { newOrder } from './new-order.ts';
-import { keepOrder } from './order-file.ts';
+import { keepOrder, type ReadOrder, readOrder } from './order-file.ts';
 import { hasScreen, runWork } from './run.ts';
 import { readLibrary } from './specification-files.ts';
 import { keep } from './specifications.ts';
@@ -41,6 +41,8 @@ export interface JobOptions {
   readonly station: string;
   readonly plain?: true;
   readonly quiet?: true;
+  /** Where a shop's own system follows the job: a file, a named pipe, or `-`. */
+  readonly events?: string;
   /** A supervisor answers for this tool, with name and reason. */
   readonly override?: string;
   readonly by?: string;
@@ -55,9 +57,13 @@ interface Started {
 /** A real job: opened from a work order, or taken up again where it was left. */
 export async function job(options: JobOptions): Promise<ExitCode> {
   const read = await readStationFile(options.station);
+  // Opened first: with `-`, what is meant for people goes elsewhere from here on.
+  const follower = options.events === undefined ? NOBODY : openFollower(options.events);
+  const order = options.order === undefined ? null : await readOrder(options.order);
   const station = await openStation(read.station, read.folder, stamp);
   noteStationUsed(read.file);
   try {
+    if (typeof options.resume === 'string' && isVoid(station, options.resume)) return EXIT.void;
     // Nothing of a new job could be signed in the end. One that is under way goes on all the same.
     if (options.resume === undefined) refuseTurned(station, stateOf(station));
     // The file says how a tool was calibrated; that it was out of tolerance since, only the log knows.
@@ -65,22 +71,23 @@ export async function job(options: JobOptions): Promise<ExitCode> {
     const file = { ...read, instruments: withFindings(read.instruments, impacts) };
     const typed$ = new Subject<TypedLine>();
     // What is wrong with an order is told before any tool is looked for.
-    if (options.order !== undefined && options.resume === undefined)
-      await openingFrom(options.order, station, file, overridesOf(options));
+    if (order !== null && options.resume === undefined)
+      openingFrom(order, station, file, overridesOf(options));
     // A job without its tools must not get into the log.
     const tools = await openTools(file.tools, { base: file.base, clock, typed$ });
     const typedTools = file.tools.filter(({ driver }) => driver.use === 'typed').length;
-    const plain = options.plain === true || !hasScreen();
+    const plain = options.plain === true || options.events === '-' || !hasScreen();
     try {
       const started =
         options.resume === undefined
-          ? await begin(station, file, options)
+          ? await begin(station, file, order, options)
           : takeUp(station, file, options.resume === true ? undefined : options.resume);
       if (started === null) {
         process.stdout.write('No job opened.\n');
         return EXIT.failed;
       }
       if (options.resume !== undefined) noteFindings(started, impacts);
+      follower.started(station.name, started.bench.state(), options.resume !== undefined);
       const outcome = await runWork({
         station,
         ...started,
@@ -91,20 +98,24 @@ export async function job(options: JobOptions): Promise<ExitCode> {
         typedTools,
         typed$,
         stamp,
+        onStep: follower.step,
       });
       if (outcome === 'closed') {
         const { code, papers } = await finish(station, started.stream, file.folder, stamp);
         sendInBackground(options.station, read);
+        follower.ended(code, papers.record);
         if (!plain) await afterwards(station, started.stream, papers);
         return code;
       }
       process.stdout.write(leftOpenLine(file.file, started.stream));
+      follower.ended(EXIT.leftOpen);
       return EXIT.leftOpen;
     } finally {
       await tools.close();
     }
   } finally {
     station.log.close();
+    await follower.close();
   }
 }
 
@@ -115,10 +126,25 @@ function leftOpenLine(file: string, stream: string): string {
   return `The job is still open. All readings are kept. Go on with:\n  ${again}\n`;
 }
 
+/** A void job is not taken up again; a script is to know that from any other number. */
+function isVoid(station: Station, number: string): boolean {
+  const voided = foldAll(station.log.entries(`job:${number}`).map(({ event }) => event))?.voided ?? null;
+  if (voided === null) return false;
+  process.stdout.write(
+    `Job ${safeLine(number)} was declared void by ${safeLine(voided.by)}: ${safeLine(voided.reason)}\n`,
+  );
+  return true;
+}
+
 /** A new job from its order, which is a file or is asked for; null where somebody thought better of it. */
-async function begin(station: Station, file: LoadedStation, options: JobOptions): Promise<Started | null> {
-  if (options.order !== undefined) {
-    const started = await openFrom(options.order, station, file, overridesOf(options));
+async function begin(
+  station: Station,
+  file: LoadedStation,
+  order: ReadOrder | null,
+  options: JobOptions,
+): Promise<Started | null> {
+  if (order !== null) {
+    const started = await openFrom(order, station, file, overridesOf(options));
     const state = started.bench.state();
     const impacts = impactsOf(station.log.stationEntries());
     const notes = [
@@ -142,8 +168,8 @@ async function begin(station: Station, file: LoadedStation, options: JobOptions)
   if (asked.do === 'resume') return takeUp(station, file, asked.job);
   if (asked.singleFigure !== null) await keepSingleFigure(options.station, asked.singleFigure);
   if (asked.keep !== null) await keep(station, file.library, asked.keep, stamp());
-  const path = keepOrder(file.folder, asked.order);
-  const started = await openFrom(path, station, file, asked.overrides);
+  const where = keepOrder(file.folder, asked.order);
+  const started = await openFrom({ where, order: asked.order }, station, file, asked.overrides);
   return confirmed(station, started);
 }
 
@@ -172,21 +198,18 @@ function confirmed(station: Station, started: Started): Started {
 }
 
 /** What a job begins with, from its order; nothing is written yet. */
-async function openingFrom(
-  path: string,
+function openingFrom(
+  { where, order: asked }: ReadOrder,
   station: Station,
   file: LoadedStation,
   overrides: readonly Override[],
 ) {
-  const order = withShopRule(
-    await readJson(path, workOrderSchema, 'work order', '"plugmark manual work-order"'),
-    file,
-  );
+  const order = withShopRule(asked, file);
   const stream = `job:${order.job}`;
   if (station.log.streams().includes(stream))
     throw new ProblemError({
       code: 'job-exists',
-      where: path,
+      where,
       message: `this station already has a job ${order.job}`,
       next: 'Resume it with --resume, or give the new order another number.',
     });
@@ -199,7 +222,7 @@ async function openingFrom(
     ...(file.shop === null ? {} : { shop: file.shop }),
     utcOffsetMin: utcOffsetMinAt(now.at),
   });
-  if (!opened.ok) throw new ProblemError(notOpened(path, opened.error));
+  if (!opened.ok) throw new ProblemError(notOpened(where, opened.error));
   const drafts = opened.value.map((event) => ({ by: writerOf(event), event }));
   return { stream, drafts, now };
 }
@@ -222,12 +245,12 @@ function notOpened(path: string, { answerableFor, ...problem }: NotOpened): Prob
 }
 
 async function openFrom(
-  path: string,
+  order: ReadOrder,
   station: Station,
   file: LoadedStation,
   overrides: readonly Override[],
 ): Promise<Started> {
-  const { stream, drafts, now } = await openingFrom(path, station, file, overrides);
+  const { stream, drafts, now } = openingFrom(order, station, file, overrides);
   const state = foldAll(await openInLog(station, drafts, now));
   if (state === null) throw new Error('a job without an opening');
   return { stream, bench: createBench(state) };

@@ -41,7 +41,7 @@ export const declareDevices: Declare = (program, run) => {
 
   const driver = program
     .command('driver')
-    .description('profiles: devices described without code')
+    .description('drivers: profiles without code, and packages of others')
     .addHelpText('after', examples('plugmark driver check wrench.profile.json'));
   json(
     driver
@@ -62,6 +62,19 @@ export const declareDevices: Declare = (program, run) => {
     .action((file, options) =>
       run(async () => (await import('../station/driver.ts')).check(file, options))(),
     );
+  driver
+    .command('test')
+    .description('tries a driver package, or a profile, with cut, lost, doubled and damaged bytes')
+    .argument('<driver>', 'name of the package (plugmark-driver-...), its folder, or a profile (JSON)')
+    .addHelpText(
+      'after',
+      closing(
+        { failed: 'a check failed' },
+        'plugmark driver test plugmark-driver-example',
+        'plugmark driver test sim/example/profile-wrench.json',
+      ),
+    )
+    .action((named) => run(async () => (await import('../station/driver-test.ts')).test(named))());
   driver
     .command('teach')
     .description('finds the profile of a Bluetooth device from captures of it with known figures')

@@ -87,6 +87,26 @@ export const declareEvidence: Declare = (program, run) => {
       ),
     )
     .action((file, options) => run(async () => (await import('../bench/paper.ts')).paper(file, options))());
+  program
+    .command('results')
+    .description('writes the results of a record as JSON in the names of OPC UA for joining systems')
+    .argument('<file>', 'the record (*.record.json)')
+    .option('--out <file>', 'file for the results; the standard output unless given')
+    .option('--trust <file>', 'the keys that you trust (JWK set); trusted-keys.json unless given')
+    .addHelpText(
+      'after',
+      closing(
+        {
+          failed: 'not authentic, and nothing was written; or the job is not complete or not proven',
+          untrusted: 'written, but the signer is not on your trust list',
+          otherRules: 'written, but judged by rules that this version does not know',
+        },
+        'plugmark results J-1001.record.json --out J-1001.results.json',
+      ),
+    )
+    .action((file, options) =>
+      run(async () => (await import('../evidence/results.ts')).results(file, options))(),
+    );
 
   declareLog(program, run);
   declareKeys(program, run);

@@ -162,7 +162,10 @@ export const declareStation: Declare = (program, run) => {
     .addHelpText(
       'after',
       closing(
-        { failed: 'written, but the job is not complete or not proven' },
+        {
+          failed: 'written, but the job is not complete or not proven',
+          void: 'written, but the job was declared void',
+        },
         'plugmark jobs papers J-1001 --out papers',
       ),
     )

@@ -1,6 +1,6 @@
 import { Option } from 'commander';
 import type { PersonName } from '../../../sim/technician/people.ts';
-import { closing, type Declare, whole } from './common.ts';
+import { closing, type Declare, examples, whole } from './common.ts';
 
 /** As the simulation has them; a test holds the two lists together. */
 const HABITS: readonly PersonName[] = [
@@ -53,10 +53,24 @@ export const declareWork: Declare = (program, run) => {
     )
     .action((options) => run(async () => (await import('../bench/demo.ts')).demo(options))());
 
+  const sim = program
+    .command('sim')
+    .description('simulated tools that other programs, or a job, can join')
+    .addHelpText('after', examples('plugmark sim serve sim/example/scenario.json'));
+  sim
+    .command('serve')
+    .description('plays the tools of a scenario on pseudo-terminals; needs socat')
+    .argument('<file>', 'the scenario (JSON)')
+    .addHelpText('after', closing({}, 'plugmark sim serve sim/example/scenario.json'))
+    .action((file) => run(async () => (await import('../bench/sim-serve.ts')).serve(file))());
+
   program
     .command('job')
     .description('runs a real job; asks for its figures, or takes them from a work order')
-    .option('--order <file>', 'the work order; opens a new job without questions')
+    .option(
+      '--order <file>',
+      'the work order, or - for the standard input; opens a new job without questions',
+    )
     .option('--resume [open-job]', 'go on with the job that was left open; name it where several are open')
     .option('--station <file>', 'the station file', 'station.json')
     .option('--override <tool>', 'use a tool that would be refused; a supervisor answers for it')
@@ -64,16 +78,23 @@ export const declareWork: Declare = (program, run) => {
     .option('--because <text>', 'with --override: why')
     .option('--plain', 'plain lines instead of the screen')
     .option('--quiet', 'no bell')
+    .option(
+      '--events <file>',
+      'a line of JSON for all that happens, to the end of a file, into a named pipe, or - for the standard output',
+    )
     .addHelpText(
       'after',
       closing(
         {
+          done: 'the job is complete and proven',
           failed: 'no job was opened, or the job was closed but is not complete or not proven',
           leftOpen: 'the job is still open; go on with: plugmark job --resume',
+          void: 'the job was declared void',
         },
         'plugmark job',
         'plugmark job --order order.json --station station.json',
         'plugmark job --resume',
+        'plugmark job --order - --events - < order.json',
       ),
     )
     .action((options) => run(async () => (await import('../bench/job.ts')).job(options))());

@@ -22,6 +22,9 @@ export const FORM_NAMES = [
   'capture-line',
   'readings-line',
   'job-csv',
+  'event-line',
+  'joining-results',
+  'scenario',
   'bonds',
 ] as const;
 export type FormName = (typeof FORM_NAMES)[number];

@@ -3,6 +3,7 @@ import { profileSchema } from '../../../drivers/profile/schema.ts';
 import { bondsFileSchema } from '../../../drivers/radio/bonds.ts';
 import { captureLineSchema } from '../../../drivers/replay/capture.ts';
 import { headerSchema, lineSchema } from '../../../drivers/replay/schema.ts';
+import { scenarioSchema } from '../../../sim/serve/scenario.ts';
 import { gaugeStudyEvents } from '../../evidence/gauge-study-event.ts';
 import { jwsSchema, recordHeaderSchema } from '../../evidence/jws.ts';
 import { laterLogSchema } from '../../evidence/later-log.ts';
@@ -23,6 +24,8 @@ import {
 import { type PersonalKind, personalKindOf } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
 import { jobCsvSchema } from '../../report/csv-columns.ts';
+import { joiningResultSchema } from '../../report/joining-form.ts';
+import { eventLineSchema } from '../bench/event-lines.ts';
 import { stationFileSchema } from '../station/station-file.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
@@ -59,6 +62,9 @@ export const FORMS = {
     .union([headerSchema, lineSchema])
     .describe('A line of a recording: the first, readings, or the last.'),
   'job-csv': jobCsvSchema.describe('A row of the CSV of a job, as it is without --csv-locale.'),
+  'event-line': eventLineSchema.describe('A line that "plugmark job --events" writes.'),
+  'joining-results': z.array(joiningResultSchema).describe('What "plugmark results" writes.'),
+  scenario: scenarioSchema.describe('What simulated tools do.'),
   bonds: bondsFileSchema.describe('The keys of paired tools, bluetooth-bonds.json.'),
   ...OUTPUTS,
 } as const satisfies Readonly<Record<FormName | keyof typeof OUTPUTS, z.ZodType>>;

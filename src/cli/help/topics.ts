@@ -13,6 +13,7 @@ export const TOPICS = [
   'routine',
   'verdicts',
   'jobs',
+  'events',
   'certificates',
   'verify',
   'papers',
@@ -29,6 +30,8 @@ export const TOPICS = [
   'gauge-study',
   'bluetooth',
   'profiles',
+  'drivers',
+  'simulator',
   'traces',
 ] as const;
 export type Topic = (typeof TOPICS)[number];

@@ -143,6 +143,7 @@ function toolWordings(base: string, before: readonly Tool[]): Wordings {
     'driver.address': { text: 'Bluetooth address' },
     'driver.name': { text: 'Bluetooth name' },
     'driver.profile': { text: 'Profile (file)' },
+    'driver.package': { text: 'Package of the driver (npm)' },
     'driver.port': { text: 'Serial port' },
     'driver.unit': { text: 'Unit of figures typed without one' },
     'driver.file': { text: 'Recording (file)' },

@@ -154,7 +154,7 @@ export async function readStationFile(named: string): Promise<LoadedStation> {
     instruments.push(
       certificate === undefined
         ? tool
-        : { ...tool, certificate: await readCertificate(resolve(base, certificate)) },
+        : { ...tool, certificate: await readCertificate(resolve(base, certificate), serialsOf(tool)) },
     );
   const { routine, specifications, shop, ...rest } = station;
   const folder = resolve(base, station.data ?? usualFolder(station.station));
@@ -170,6 +170,8 @@ export async function readStationFile(named: string): Promise<LoadedStation> {
     library: specifications === undefined ? libraryIn(folder) : resolve(base, specifications),
   };
 }
+
+const serialsOf = ({ serial }: Pick<Instrument, 'serial'>) => (serial === undefined ? [] : [serial]);
 
 const missing = (where: string): Problem => ({
   code: 'file-unreadable',

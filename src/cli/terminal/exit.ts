@@ -10,6 +10,7 @@ export const EXIT = {
   untrusted: 3,
   otherRules: 4,
   leftOpen: 5,
+  void: 6,
   /** As in sysexits.h. */
   fault: 70,
 } as const;
@@ -47,6 +48,11 @@ export const EXIT_TABLE: readonly ExitRow[] = [
     meaning: 'made or judged by a newer version of the program, whose form or rules this one does not know',
   },
   { key: 'leftOpen', name: 'left open', meaning: 'not finished; all that was read is kept' },
+  {
+    key: 'void',
+    name: 'void',
+    meaning: 'the job was declared void; its readings are kept and prove nothing',
+  },
   { key: 'fault', name: 'fault', meaning: 'a fault in the program itself; what was on disk is kept' },
 ];
 

@@ -7,10 +7,13 @@ const NOT_SHOWN = /(?!\n)[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu;
  * The value as indented JSON and a newline, as it may go to a terminal: what would steer it is written as \uXXXX, which
  * every reader of JSON gives back as it was; a withheld text says so.
  */
-export function jsonText(value: unknown): string {
-  const text = JSON.stringify(value, null, 2).replaceAll(WITHHELD, 'withheld');
-  return `${text.replace(NOT_SHOWN, escaped)}\n`;
-}
+export const jsonText = (value: unknown): string => shown(JSON.stringify(value, null, 2));
+
+/** The same on one line. */
+export const jsonLine = (value: unknown): string => shown(JSON.stringify(value));
+
+const shown = (json: string): string =>
+  `${json.replaceAll(WITHHELD, 'withheld').replace(NOT_SHOWN, escaped)}\n`;
 
 function escaped(character: string): string {
   const units = Array.from({ length: character.length }, (_, i) => character.charCodeAt(i));

@@ -36,7 +36,8 @@ export function hearLines(input: Readable, { line, tooLong, end = () => {} }: He
     if (rest !== '') take('', true);
     end();
   };
-  input.setEncoding('utf8').on('data', onData).on('end', onEnd);
+  // Somebody may have read the beginning, and paused it there.
+  input.setEncoding('utf8').on('data', onData).on('end', onEnd).resume();
   return () => {
     input.off('data', onData).off('end', onEnd).pause();
   };

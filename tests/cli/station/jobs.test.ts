@@ -171,7 +171,7 @@ describe('declaring a job void', () => {
     expect((await said(() => listJobs({ ...scope, job: 'J-2' }))).text).toContain('VOID');
     expect((await said(() => listJobs({ ...scope, open: true }))).text).toBe('No job matches.\n');
     const { value, text } = await said(() => papersAgain('J-2', scope));
-    expect(value).toBe(1);
+    expect(value).toBe(6);
     expect(text).toContain('The job was declared VOID by Foreman One: wrong vehicle.');
     const report = await verified(data, 'J-2');
     expect(report.verdict).toBe('incomplete');
@@ -188,7 +188,7 @@ describe('declaring a job void', () => {
     const before = join(data, 'before');
     expect((await said(() => papersAgain('J-1', { ...scope, out: before }))).value).toBe(0);
     await said(() => voidJob('J-1', { ...scope, ...words }));
-    expect((await said(() => papersAgain('J-1', scope))).value).toBe(1);
+    expect((await said(() => papersAgain('J-1', scope))).value).toBe(6);
     expect((await verified(before, 'J-1')).verdict).toBe('authentic');
     const after = await verified(data, 'J-1');
     expect(after.verdict).toBe('incomplete');

@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { realAfter } from '../../../drivers/after.ts';
 import { parseProfile, serialProfile } from '../../../drivers/profile/file.ts';
 import type { SerialProfile } from '../../../drivers/profile/schema.ts';
+import { described } from '../../../drivers/serial/language.ts';
 import { openSerial } from '../../../drivers/serial/open.ts';
 import { serialTool } from '../../../drivers/serial/tool.ts';
 import type { LinkState, Reading } from '../../../src/reading.ts';
@@ -38,7 +39,7 @@ describe.skipIf(NO_LINE !== null)('a tool on a serial line', () => {
     const clock = { nowUs: () => Math.floor(performance.now() * 1_000) };
     const tool = serialTool({
       id: 'tool',
-      profile,
+      language: described(profile),
       port: line.port,
       clock,
       open: openSerial,
@@ -129,7 +130,7 @@ test('closed before its port was there, it says so', async () => {
   const clock = { nowUs: () => 0 };
   const tool = serialTool({
     id: 'tool',
-    profile: textProfile(),
+    language: described(textProfile()),
     port: '/dev/no-such-port',
     clock,
     open: openSerial,
