@@ -15,6 +15,7 @@ export const TOPICS = [
   'jobs',
   'certificates',
   'verify',
+  'page',
   'record-format',
   'privacy',
   'package-format',

@@ -55,12 +55,15 @@ function busy(what: string, done?: number, total?: number): void {
 
 const say = (text: string) => status.replaceChildren(text);
 
+let answers = 0;
+
 function take(told: Told): void {
   if (told.kind === 'ready') return;
   if (told.kind === 'progress') {
     busy(`${told.done} of ${told.total} ${told.what}`, told.done, told.total);
     return;
   }
+  document.body.dataset['answers'] = String(++answers);
   held = told.held;
   const { trust, kept, shown, refusals } = told;
   trustPlace.replaceChildren(

@@ -32,11 +32,12 @@ export const TONES: Readonly<Record<Verdict, Tone>> = {
 export function recordShown(file: string, bytes: Uint8Array, report: VerificationReport): RecordShown {
   const { verdict, record, checks, withheld } = report;
   const believed = record !== null && verdict !== 'rejected' ? record : null;
+  const job = believed === null ? null : jobShown(modelOf(bytes, believed));
   return {
     kind: 'record',
     file: clean(file),
     verdict,
-    tone: TONES[verdict],
+    tone: toneOf(report, job),
     word: VERIFICATION[verdict].word,
     sentence: clean(headlineOf(report)),
     about:
@@ -51,8 +52,15 @@ export function recordShown(file: string, bytes: Uint8Array, report: Verificatio
     log: logLine(believed?.log.checkpoint ?? null),
     withheld: withheldText(withheld),
     notProven: notProvenByRecord(report).map(clean),
-    job: believed === null ? null : jobShown(modelOf(bytes, believed)),
+    job,
   };
+}
+
+/** Nobody should take green for more than it says: it is for jobs in which every cylinder is OK and nothing is in doubt. */
+function toneOf({ verdict, checks }: VerificationReport, job: JobShown | null): Tone {
+  const allOk = job?.cylinders.every((one) => one.verdict === 'ok') === true;
+  const inDoubt = checks.some(({ outcome }) => outcome === 'doubtful');
+  return verdict === 'authentic' && !(allOk && !inDoubt) ? 'caution' : TONES[verdict];
 }
 
 const ADVICE =
