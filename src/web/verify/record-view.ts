@@ -1,5 +1,5 @@
 /** A record on the page, in the order in which a reader wants to see it. */
-import type { Window } from '../../metrology/judgement.ts';
+import { windowBar } from './bar.ts';
 import { h, list, part } from './dom.ts';
 import { plotPicture } from './plot.ts';
 import type { AttemptShown, CheckShown, CylinderShown, JobShown, RecordShown, Verdicted } from './shown.ts';
@@ -93,11 +93,7 @@ function jobParts(job: JobShown): readonly (Node | null)[] {
     ),
     part(
       'Gap and torque of each cylinder',
-      h(
-        'div',
-        { class: 'cylinders' },
-        ...job.cylinders.map((one) => cylinder(one, job.torqueWindow.figures)),
-      ),
+      h('div', { class: 'cylinders' }, ...job.cylinders.map((one) => cylinder(one, job))),
     ),
     part(
       'Exceptions, and what was out of order',
@@ -157,7 +153,7 @@ const legend = () =>
     h('li', {}, '○ first release (the click)'),
   );
 
-const cylinder = ({ cylinder: number, verdict, word, plots, attempts }: CylinderShown, window: Window) =>
+const cylinder = ({ cylinder: number, verdict, word, plots, attempts }: CylinderShown, job: JobShown) =>
   h(
     'article',
     { class: 'cylinder' },
@@ -167,14 +163,16 @@ const cylinder = ({ cylinder: number, verdict, word, plots, attempts }: Cylinder
       `Cylinder ${number} `,
       h('span', { class: `verdict ${verdict}` }, verdictSymbol(verdict), word),
     ),
-    ...plots.map((plot) => plotPicture(plot, window)),
+    ...plots.map((plot) => plotPicture(plot, job.torqueWindow.figures)),
     attempts.length === 0
       ? line('Nothing was measured.')
-      : h('ul', { class: 'attempts' }, ...attempts.map(attempt)),
+      : h('ul', { class: 'attempts' }, ...attempts.map((one) => attempt(one, job))),
   );
 
-const attempt = ({ at, what, value, verdict, word, click }: AttemptShown) =>
-  h(
+function attempt(shown: AttemptShown, job: JobShown): HTMLElement {
+  const { at, what, value, verdict, word, click, quantity, judged } = shown;
+  const window = quantity === 'gap' ? job.gapWindow : job.torqueWindow;
+  return h(
     'li',
     {},
     h('time', { datetime: at }, at.slice(11, 19)),
@@ -182,7 +180,9 @@ const attempt = ({ at, what, value, verdict, word, click }: AttemptShown) =>
     h('span', { class: 'value' }, value),
     h('span', { class: `verdict ${verdict}` }, verdictSymbol(verdict), word),
     click === '' ? null : h('span', { class: 'click-figure' }, click),
+    judged === null || window === null ? null : windowBar(window.figures, judged),
   );
+}
 
 function routine({ lists, plugs }: JobShown['around']): readonly (Node | null)[] {
   return [

@@ -95,6 +95,7 @@ function jobShown(model: ReportModel): JobShown {
     jobFacts: model.jobFacts,
     specificationFacts: model.specificationFacts,
     torqueWindow,
+    gapWindow,
     exceptions: model.exceptions,
     around: model.around,
     instruments: model.instruments,
@@ -136,6 +137,8 @@ function attemptShown(row: AttemptRow, grades: boolean): AttemptShown {
     value: `${value === null ? '–' : figure(value, unit)}${u} ${name}`,
     verdict,
     word: `${word}${graded}${row.outOfOrder === '' ? '' : `, ${OUT_OF_ORDER}`}`,
+    quantity,
+    judged: verdict === 'not-judged' ? null : value,
     click: quantity === 'torque' && releaseNm !== null ? `click ${figure(releaseNm, unit)}` : '',
   };
 }

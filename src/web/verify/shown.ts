@@ -48,6 +48,7 @@ export interface JobShown
     | 'jobFacts'
     | 'specificationFacts'
     | 'torqueWindow'
+    | 'gapWindow'
     | 'exceptions'
     | 'around'
     | 'instruments'
@@ -77,6 +78,9 @@ export interface AttemptShown {
   readonly verdict: PaperVerdict;
   readonly word: string;
   readonly click: string;
+  readonly quantity: 'gap' | 'torque';
+  /** The figure that was judged; null where none was. */
+  readonly judged: number | null;
 }
 
 /** One of several records. */
