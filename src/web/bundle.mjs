@@ -81,7 +81,7 @@ export async function bundled(entry, { judges = true } = {}) {
     platform: 'browser',
     target: ['chrome137', 'firefox130', 'safari18'],
     charset: 'utf8',
-    legalComments: 'none',
+    legalComments: 'eof',
     define: { 'import.meta.url': '""' },
     inject: [resolve(ROOT, 'src/web/of-node.ts')],
     plugins: [twins, english, zodByName, ofNode],
