@@ -70,7 +70,16 @@ export function sbom() {
   // A version that lies in two places is one component.
   const once = [...new Map(components.map((one) => [one['bom-ref'], one])).values()];
   const dependsOn = new Map([
-    [self, needs(['', {}], Object.keys({ ...dependencies, ...optionalDependencies }))],
+    [
+      self,
+      needs(
+        ['', {}],
+        [
+          ...Object.keys({ ...dependencies, ...optionalDependencies }),
+          ...IN_PAGE.map((path) => path.slice('node_modules/'.length)),
+        ],
+      ),
+    ],
   ]);
   for (const one of packages)
     dependsOn.set(
