@@ -15,6 +15,9 @@ Check the whole folder, offline:
 
     plugmark verify THIS-FOLDER --trust YOUR-LIST --kept YOUR.checkpoint
 
+Without plugmark: open verify.html in a browser, and drop the whole folder and your list on it. A page that came with the
+folder is its maker's: take one that you have from elsewhere where it matters.
+
 YOUR-LIST is the trusted-keys.json that the station gave you by another way, outside this folder; the one in here is a
 copy, and no trust.
 Its key now: ${kid}
@@ -23,6 +26,7 @@ Keep log.checkpoint for the next time.
 
 index.json             every job with its record, its paper and the impact assessments that put it in question later, and
                        every file with its size and SHA-256; index.jws is the station's signature over it
+verify.html            the page that verifies all of it in a browser, without a network
 jobs.csv               the jobs as a list, with what was learned later and what wants an explanation
 records/               one signed record a job: what counts
 papers/                the same for people, if any. A paper is made from its record alone, and says nothing of what was

@@ -66,39 +66,27 @@ function closedEditions() {
   ].join('\n');
 }
 
-/** The text of one script that runs `entry`, a file of the program. */
-export async function bundled(entry, { minify = true } = {}) {
-  const { outputFiles, metafile } = await build({
-    stdin: { contents: `${closedEditions()}\nimport "./${entry}";`, resolveDir: ROOT, loader: 'ts' },
+/** The text of one script that runs `entry`, a file of the program; with the judges of closed editions. */
+export async function bundled(entry, { judges = true } = {}) {
+  const { outputFiles } = await build({
+    stdin: {
+      contents: `${judges ? closedEditions() : ''}\nimport "./${entry}";`,
+      resolveDir: ROOT,
+      loader: 'ts',
+    },
     bundle: true,
     write: false,
-    minify,
+    minify: true,
     format: 'iife',
     platform: 'browser',
     target: ['chrome137', 'firefox130', 'safari18'],
     charset: 'utf8',
-    legalComments: 'none',
+    legalComments: 'eof',
     define: { 'import.meta.url': '""' },
     inject: [resolve(ROOT, 'src/web/of-node.ts')],
     plugins: [twins, english, zodByName, ofNode],
     logLevel: 'error',
-    metafile: true,
   });
   const [file] = outputFiles;
-  if (process.env.META) {
-    const o = Object.values(metafile.outputs)[0].inputs;
-    const by = {};
-    for (const [k, v] of Object.entries(o)) {
-      const g = k.includes('node_modules')
-        ? k.replace(/.*node_modules\/((@[^/]+\/)?[^/]+).*/, '$1')
-        : k.split('/').slice(0, 2).join('/');
-      by[g] = (by[g] ?? 0) + v.bytesInOutput;
-    }
-    console.log(
-      Object.entries(by)
-        .sort((a, b) => b[1] - a[1])
-        .slice(0, 25),
-    );
-  }
   return file.text;
 }

@@ -9,9 +9,12 @@ const json = (name) => JSON.parse(readFileSync(new URL(name, ROOT), 'utf8'));
 /** Packages whose manifest names no licence, by what their LICENSE file is. */
 const BY_FILE = { 'png-js': 'MIT' };
 
+/** They lie in the page that verifies (src/web), and in no folder of their own. */
+const IN_PAGE = ['node_modules/@noble/curves', 'node_modules/@noble/hashes'];
+
 /** The production packages of the lock file: where they lie, and what it says of them. */
 export const productionPackages = (lock = json('package-lock.json')) =>
-  Object.entries(lock.packages).filter(([, { inBundle }]) => inBundle === true);
+  Object.entries(lock.packages).filter(([path, { inBundle }]) => inBundle === true || IN_PAGE.includes(path));
 
 export const nameOf = ([path, { name }]) =>
   name ?? path.slice(path.lastIndexOf('node_modules/') + 'node_modules/'.length);
@@ -67,7 +70,16 @@ export function sbom() {
   // A version that lies in two places is one component.
   const once = [...new Map(components.map((one) => [one['bom-ref'], one])).values()];
   const dependsOn = new Map([
-    [self, needs(['', {}], Object.keys({ ...dependencies, ...optionalDependencies }))],
+    [
+      self,
+      needs(
+        ['', {}],
+        [
+          ...Object.keys({ ...dependencies, ...optionalDependencies }),
+          ...IN_PAGE.map((path) => path.slice('node_modules/'.length)),
+        ],
+      ),
+    ],
   ]);
   for (const one of packages)
     dependsOn.set(

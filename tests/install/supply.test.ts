@@ -12,7 +12,9 @@ const packages = z
   .array(
     z.tuple([
       z.string(),
-      z.object({ version: z.string(), integrity: z.string(), inBundle: z.literal(true) }).loose(),
+      z
+        .object({ version: z.string(), integrity: z.string(), inBundle: z.literal(true).exactOptional() })
+        .loose(),
     ]),
   )
   .min(100)

@@ -108,6 +108,20 @@ export const declareEvidence: Declare = (program, run) => {
       run(async () => (await import('../evidence/results.ts')).results(file, options))(),
     );
 
+  program
+    .command('page')
+    .description('writes a page with a record inside, which verifies itself in any browser')
+    .argument('<file>', 'the record (*.record.json)')
+    .requiredOption('--out <file>', 'file for the page (*.html), which does not exist yet')
+    .addHelpText(
+      'after',
+      closing(
+        { failed: 'the record is not as its station sealed it, and no page was written' },
+        'plugmark page J-1001.record.json --out J-1001.html',
+      ),
+    )
+    .action((file, options) => run(async () => (await import('../evidence/page.ts')).page(file, options))());
+
   declareLog(program, run);
   declareKeys(program, run);
 

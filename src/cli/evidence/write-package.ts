@@ -25,6 +25,8 @@ import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
 import { emptyFolder } from './package-folder.ts';
 import { drawPackagePapers } from './package-papers.ts';
+import { VERIFY_PAGE } from './package-text.ts';
+import { emptyPage } from './page.ts';
 
 interface Wanted
   extends Pick<Contents, 'purpose' | 'claim' | 'asked' | 'since' | 'stationEntries' | 'without'> {
@@ -64,6 +66,7 @@ export async function writePackage(
       extra: async (log) => [
         ['jobs.csv', Buffer.from(jobsCsv(wanted.jobs.map((job) => withheldFrom(job, wanted.without))))],
         [READ_ME, Buffer.from(readMe(station.name, key.kid, purposeText(wanted)))],
+        [VERIFY_PAGE, Buffer.from(await emptyPage())],
         ...(await extra({ log, at })),
       ],
     },

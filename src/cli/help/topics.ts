@@ -17,6 +17,7 @@ export const TOPICS = [
   'certificates',
   'verify',
   'papers',
+  'page',
   'record-format',
   'privacy',
   'package-format',

@@ -51,9 +51,11 @@ export class NoSecondOpinion extends Error {}
 /** The answer of `verify`, given again for as long as WebCrypto denies a signature that it rests on. */
 export async function agreed<T>(verify: () => T | Promise<T>): Promise<T> {
   for (;;) {
+    const outer = held;
     held = [];
     const answer = await verify();
     const asked = held;
+    held = outer;
     const opinions = await Promise.all(asked.map(webCryptoHolds));
     const others = asked.filter((_, i) => opinions[i] === false);
     if (others.length === 0) return answer;

@@ -1,0 +1,44 @@
+// Makes the page that verifies: one file without anything around it, from the program's own sources.
+import { createHash } from 'node:crypto';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import { transform } from 'esbuild';
+import { bundled } from './bundle.mjs';
+
+const read = (name) => readFileSync(new URL(name, import.meta.url), 'utf8');
+const hash = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+
+/** The page as a text. The same sources give the same bytes. */
+export async function verifyPage() {
+  const script = await bundled('src/web/verify/main.ts', { judges: false });
+  const worker = gzipSync(await bundled('src/web/verify/worker.ts'), { level: 9 });
+  // The byte that names the operating system is the only one that another machine would write otherwise.
+  worker[9] = 255;
+  const { code: style } = await transform(read('verify/page.css'), { loader: 'css', minify: true });
+  const policy = [
+    "default-src 'none'",
+    `script-src ${hash(script)}`,
+    `style-src ${hash(style)}`,
+    'worker-src blob:',
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join('; ');
+  const { version } = JSON.parse(read('../../package.json'));
+  return [
+    ['content="policy"', `content="${policy}"`],
+    ['plugmark version', `plugmark ${version}`],
+    ['<style></style>', `<style>${style}</style>`],
+    ['<template id="worker">', `<template id="worker">${worker.toString('base64')}`],
+    ['<script></script>', `<script>${script}</script>`],
+  ].reduce(filledIn, read('verify/page.html'));
+}
+
+function filledIn(page, [place, content]) {
+  const parts = page.split(place);
+  if (parts.length !== 2) throw new Error(`the page has ${parts.length - 1} places for ${place}`);
+  return parts.join(content);
+}
+
+const OUT = new URL('../../dist/src/web/', import.meta.url);
+mkdirSync(OUT, { recursive: true });
+writeFileSync(new URL('verify.html', OUT), await verifyPage());

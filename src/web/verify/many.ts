@@ -1,0 +1,181 @@
+/** A package, or many records, as the page shows them. */
+import type { Check } from '../../evidence/check.ts';
+import type { SignedCheckpoint } from '../../evidence/checkpoint.ts';
+import { type LaterLog, parseLaterLog } from '../../evidence/later-log.ts';
+import { agreed } from '../../evidence/platform/signature.browser.ts';
+import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
+import { addedUp } from '../../evidence/sharing.ts';
+import type { TrustList } from '../../evidence/trust.ts';
+import { type PackageVerdict, VERDICTS } from '../../evidence/verdict.ts';
+import { marksOf } from '../../job/proof.ts';
+import { type Finding, findingOf, unprovenIn, unreadable } from '../../package/finding.ts';
+import type { NewProgress } from '../../package/folder.ts';
+import { PACKAGE_FILES } from '../../package/format.ts';
+import { historiesText, twoHistories } from '../../package/histories.ts';
+import { type PackageReport, verifyPackage } from '../../package/verify.ts';
+import { ProblemError } from '../../problem.ts';
+import { clean } from '../../report/clean.ts';
+import { counted } from '../../report/impact.ts';
+import { notProven, questionHeadline, questionLines } from '../../report/package-words.ts';
+import { doubtsIn, OF_PACKAGE, VERIFICATION } from '../../report/verification.ts';
+import { checkText, marksText, noRecordText, purposeText, unprovenText } from '../../report/words/index.ts';
+import { folderOf } from './folder.ts';
+import type { Given } from './given.ts';
+import { checkShown, TONES, withheldText } from './record.ts';
+import type { PackageShown, RecordsShown, RowShown, Tone } from './shown.ts';
+
+export interface Reading {
+  readonly trust: TrustList;
+  /** Why nobody is trusted; null where the reader gave a list. */
+  readonly trustFault: string | null;
+  readonly kept: SignedCheckpoint | null;
+  readonly readAt: string;
+  readonly progress: NewProgress;
+}
+
+const SUFFIX = '.record.json';
+const MAX_PROOF_BYTES = 300_000;
+
+/** Every record among the files; the gravest verdict stands above them. */
+export async function recordsShown(
+  name: string,
+  files: readonly Given[],
+  reading: Reading,
+): Promise<RecordsShown | null> {
+  const records = files
+    .filter(({ path, isPlain }) => isPlain && path.endsWith(SUFFIX))
+    .sort((a, b) => (a.path < b.path ? -1 : 1));
+  if (records.length === 0) return null;
+  const findings: Finding[] = [];
+  const bar = reading.progress('records', records.length);
+  for (const file of records) {
+    findings.push(await findingAt(file, files, reading));
+    bar.at(findings.length);
+  }
+  bar.end();
+  const histories = twoHistories(findings);
+  const worst = VERDICTS.find((verdict) => findings.some((one) => one.verdict === verdict)) ?? 'unreadable';
+  const counts = VERDICTS.toReversed().flatMap((verdict) => {
+    const count = findings.filter((one) => one.verdict === verdict).length;
+    return count === 0 ? [] : [`${count} ${VERIFICATION[verdict].word}`];
+  });
+  return {
+    kind: 'records',
+    file: clean(name),
+    tone: histories.length > 0 ? 'bad' : TONES[worst],
+    word: VERIFICATION[worst].word,
+    sentence: `${counted(findings.length, 'record')}: ${counts.join(', ')}.`,
+    rows: findings.map(rowOf),
+    remarks: [
+      ...histories.map((one) => `${clean(historiesText(one))}.`),
+      withheldText(addedUp(findings.flatMap(({ withheld }) => withheld))),
+      unprovenText(unprovenIn(findings)),
+    ].filter((text) => text !== ''),
+  };
+}
+
+async function findingAt(file: Given, files: readonly Given[], { trust, readAt }: Reading): Promise<Finding> {
+  try {
+    const bytes = await file.read(MAX_RECORD_BYTES);
+    const later = await laterBeside(file, files);
+    return await agreed(() => findingOf(file.path, bytes, trust, readAt, later));
+  } catch (fault) {
+    if (fault instanceof ProblemError) return unreadable(file.path, fault.message);
+    throw fault;
+  }
+}
+
+/** Null where there is none; one that cannot be read proves nothing. */
+async function laterBeside({ path }: Given, files: readonly Given[]): Promise<LaterLog | null> {
+  const proof = files.find((one) => one.path === `${path}.proof`);
+  const read = proof === undefined ? null : parseLaterLog(await proof.read(MAX_PROOF_BYTES), proof.path);
+  return read?.ok === true ? read.value : null;
+}
+
+function rowOf({ file, verdict, stated, fault, open, doubt }: Finding): RowShown {
+  const marks = marksText(marksOf(stated?.sources ?? []));
+  const what = fault === null ? [marks, doubt ?? ''] : [checkText({ detail: fault, open })];
+  return {
+    file,
+    tone: TONES[verdict],
+    word: VERIFICATION[verdict].word,
+    job: clean(stated?.job ?? ''),
+    what: clean(what.filter((text) => text !== '').join('. ')),
+  };
+}
+
+const TONE_OF_PACKAGE: Readonly<Record<PackageVerdict, Tone>> = {
+  authentic: 'good',
+  'other-rules': 'caution',
+  newer: 'caution',
+  untrusted: 'caution',
+  rejected: 'bad',
+};
+
+/** Throws the problems of an index that cannot be read. */
+export async function packageShown(
+  name: string,
+  files: readonly Given[],
+  reading: Reading,
+): Promise<PackageShown> {
+  const byPath = new Map(files.map((file) => [file.path, file]));
+  const rows: RowShown[] = [];
+  const report = await agreed(() =>
+    verifyPackage(folderOf(files), {
+      ...reading,
+      checkReadings: () => Promise.resolve(PAPERS_NOT_HELD),
+      async verifyRecords(paths, take) {
+        rows.length = 0;
+        for (const path of paths) {
+          const file = byPath.get(path);
+          const finding =
+            file === undefined ? unreadable(path, 'it is missing') : await findingAt(file, files, reading);
+          rows.push(rowOf(finding));
+          take([finding]);
+        }
+      },
+    }),
+  );
+  return shownOf(name, report, rows);
+}
+
+/** The pages are drawn by a program that is no part of this page. */
+const PAPERS_NOT_HELD: Check = {
+  name: 'papers',
+  outcome: 'not-applicable',
+  detail:
+    'Papers and lists are as they were signed. This page does NOT hold them against the records; "plugmark verify" does. The records are what counts.',
+};
+
+function shownOf(name: string, report: PackageReport, rows: readonly RowShown[]): PackageShown {
+  const { index, verdict, checks } = report;
+  const questions = questionLines(report);
+  const isBelieved = verdict !== 'rejected';
+  const sentence = [
+    `${OF_PACKAGE[verdict]}${questions.length > 0 && isBelieved ? ` ${questionHeadline(report)}` : ''}${doubtsIn(checks)}`,
+    isBelieved ? unprovenText(report.unproven) : '',
+  ];
+  const asked = Object.entries(index.asked).map(([what, value]) =>
+    value === null ? `one ${what}` : `${what} ${value}`,
+  );
+  return {
+    kind: 'package',
+    file: clean(name),
+    tone: questions.length > 0 && verdict === 'authentic' ? 'caution' : TONE_OF_PACKAGE[verdict],
+    word: verdict === 'authentic' ? 'authentic and whole' : VERIFICATION[verdict].word,
+    sentence: clean(sentence.filter((text) => text !== '').join(' ')),
+    about: clean(
+      `${purposeText(index)}; station ${index.station}; ${counted(index.jobs.length, 'record')}; asked for ${asked.join(', ') || 'all jobs'}`,
+    ),
+    advice:
+      verdict === 'untrusted'
+        ? `Compare the key that is named below with the one that the station gave you by another way. If it is the same, take ${PACKAGE_FILES.trust} out of the package and add it here.`
+        : '',
+    checks: checks.map(checkShown),
+    questions,
+    leftOut: index.leftOut.map((one) => clean(`Left out: job ${one.job}, ${noRecordText(one)}.`)),
+    withheld: withheldText(report.withheld),
+    notProven: isBelieved ? notProven(report).map(clean) : [],
+    rows,
+  };
+}

@@ -1,0 +1,144 @@
+/** A record as the page shows it: the words are those of the command. */
+
+import type { Check } from '../../evidence/check.ts';
+import { readCheckpoint } from '../../evidence/checkpoint.ts';
+import { toHex } from '../../evidence/platform/bytes.ts';
+import type { Withheld } from '../../evidence/sharing.ts';
+import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
+import type { Verdict } from '../../evidence/verdict.ts';
+import type { VerificationReport } from '../../evidence/verify.ts';
+import type { AttemptRow } from '../../report/attempts.ts';
+import { clean } from '../../report/clean.ts';
+import { figure } from '../../report/figures.ts';
+import type { CylinderRow, ReportModel } from '../../report/model.ts';
+import { modelOf } from '../../report/of-record.ts';
+import { VERDICT_WORD } from '../../report/verdict.ts';
+import { headlineOf, VERIFICATION, worthText } from '../../report/verification.ts';
+import type { WindowText } from '../../report/window-text.ts';
+import { checkText, noted, notProvenByRecord, OUT_OF_ORDER, stampText } from '../../report/words/index.ts';
+import type { AttemptShown, CheckShown, CylinderShown, JobShown, RecordShown, Tone } from './shown.ts';
+
+export const TONES: Readonly<Record<Verdict, Tone>> = {
+  authentic: 'good',
+  incomplete: 'caution',
+  unproven: 'caution',
+  'other-rules': 'caution',
+  untrusted: 'caution',
+  newer: 'caution',
+  unreadable: 'bad',
+  rejected: 'bad',
+};
+
+export function recordShown(file: string, bytes: Uint8Array, report: VerificationReport): RecordShown {
+  const { verdict, record, checks, withheld } = report;
+  const believed = record !== null && verdict !== 'rejected' ? record : null;
+  const job = believed === null ? null : jobShown(modelOf(bytes, believed));
+  return {
+    kind: 'record',
+    file: clean(file),
+    verdict,
+    tone: toneOf(report, job),
+    word: VERIFICATION[verdict].word,
+    sentence: clean(headlineOf(report)),
+    about:
+      record === null
+        ? ''
+        : clean(
+            `Job ${record.job}, station ${record.station}, ${record.entries.length} entries; ${TECHNICIAN_WORDS[record.technicianSignature]}`,
+          ),
+    worth: clean(worthText(report)),
+    advice: verdict === 'untrusted' ? ADVICE : '',
+    checks: checks.map(checkShown),
+    log: logLine(believed?.log.checkpoint ?? null),
+    withheld: withheldText(withheld),
+    notProven: notProvenByRecord(report).map(clean),
+    job,
+  };
+}
+
+/** Nobody should take green for more than it says: it is for jobs in which every cylinder is OK and nothing is in doubt. */
+function toneOf({ verdict, checks }: VerificationReport, job: JobShown | null): Tone {
+  const allOk = job?.cylinders.every((one) => one.verdict === 'ok') === true;
+  const inDoubt = checks.some(({ outcome }) => outcome === 'doubtful');
+  return verdict === 'authentic' && !(allOk && !inDoubt) ? 'caution' : TONES[verdict];
+}
+
+const ADVICE =
+  'Ask the shop for its trust list (trusted-keys.json) by another way than the one by which this came, or compare the key that is named below with one that you have from the shop. Then add the list here.';
+
+export const checkShown = (check: Check): CheckShown => ({
+  outcome: check.outcome,
+  name: check.name,
+  text: clean(checkText(check)),
+});
+
+export const withheldText = (withheld: readonly Withheld[]): string =>
+  withheld.length === 0
+    ? ''
+    : `Withheld: ${withheld.map(({ kind, count }) => `${kind} (${count})`).join(', ')}. What is signed holds digests of these texts; no check needs them.`;
+
+function logLine(note: string | null): string {
+  const checkpoint = note === null ? null : readCheckpoint(note, 'checkpoint');
+  if (checkpoint === null || !checkpoint.ok) return '';
+  const { origin, size, root } = checkpoint.value;
+  return clean(
+    `In the log ${origin} of ${size} entries, root ${toHex(root).slice(0, 16)}. The station signed it; nobody else has witnessed it here.`,
+  );
+}
+
+function jobShown(model: ReportModel): JobShown {
+  const { torqueWindow, gapWindow, marks } = model;
+  return {
+    job: model.job,
+    status: model.status,
+    outOfOrder: model.outOfOrder,
+    jobFacts: model.jobFacts,
+    specificationFacts: model.specificationFacts,
+    torqueWindow,
+    gapWindow,
+    exceptions: model.exceptions,
+    around: model.around,
+    instruments: model.instruments,
+    proves: model.proves,
+    cautions: model.cautions,
+    cylinders: model.cylinders.map((row) => cylinderShown(row, model)),
+    digest: model.fingerprint.digest,
+    stamp: stampText(marks),
+    window: [
+      windowSentence(torqueWindow, 'Every plug must end within', 'wrench'),
+      ...(gapWindow === null ? [] : [windowSentence(gapWindow, 'Every gap must be within', 'gauge')]),
+    ],
+  };
+}
+
+function windowSentence({ limits, acceptance, figures }: WindowText, must: string, tool: string): string {
+  if (!figures.decidable)
+    return `${must} ${limits}. No reading of this ${tool} proves that: it is too coarse.`;
+  return `${must} ${limits}. Allowing for what this ${tool} may be off, a reading proves that only within ${acceptance}.`;
+}
+
+const cylinderShown = (row: CylinderRow, { plots, grades }: ReportModel): CylinderShown => ({
+  cylinder: row.cylinder,
+  verdict: row.verdict,
+  word: VERDICT_WORD[row.verdict],
+  plots: plots.filter((plot) => plot.cylinder === row.cylinder),
+  attempts: [...row.gaps, ...row.pulls].map((attempt) => attemptShown(attempt, grades)),
+});
+
+function attemptShown(row: AttemptRow, grades: boolean): AttemptShown {
+  const { quantity, value, expandedUncertainty, releaseNm, verdict, verdictWord, source, grade } = row;
+  const [name, unit] = quantity === 'gap' ? (['mm', 'mm'] as const) : (['N·m', 'N.m'] as const);
+  const u = expandedUncertainty === null ? '' : ` ± ${figure(expandedUncertainty, unit)}`;
+  const word = source === null || verdict === 'not-judged' ? verdictWord : noted(verdictWord, source);
+  const graded = grades && grade !== '' ? ` (${grade})` : '';
+  return {
+    at: row.at,
+    what: quantity === 'gap' ? 'Gap' : `Pull ${row.pull ?? ''}, ${row.kind}`,
+    value: `${value === null ? '–' : figure(value, unit)}${u} ${name}`,
+    verdict,
+    word: `${word}${graded}${row.outOfOrder === '' ? '' : `, ${OUT_OF_ORDER}`}`,
+    quantity,
+    judged: verdict === 'not-judged' ? null : value,
+    click: quantity === 'torque' && releaseNm !== null ? `click ${figure(releaseNm, unit)}` : '',
+  };
+}

@@ -1,0 +1,115 @@
+/** Which of the given files is what, by what is in it. */
+import { readCheckpoint } from '../../evidence/checkpoint.ts';
+import { parseLaterLog } from '../../evidence/later-log.ts';
+import { parseStrictJson } from '../../evidence/strict-json.ts';
+import { PACKAGE_FILES } from '../../package/format.ts';
+import { type Given, givenFile, refused } from './given.ts';
+import type { HeldFiles, NamedFile } from './shown.ts';
+
+const HEAD_BYTES = 64;
+/** No list of keys, checkpoint or proof is larger. */
+const MAX_SMALL_BYTES = 4 << 20;
+
+export type Kind = 'record' | 'pdf' | 'zip' | 'trust' | 'checkpoint' | 'later' | 'time-stamp' | 'unknown';
+
+const headOf = async ({ file }: NamedFile) =>
+  new TextDecoder('latin1').decode(await file.slice(0, HEAD_BYTES).arrayBuffer());
+
+/** A file that is none of these is taken for a record, and verification says what is wrong with it. */
+async function kindOf(named: NamedFile): Promise<Kind> {
+  const head = await headOf(named).catch(() => {
+    throw refused('file-unreadable', named.path, 'the browser could not read this file', 'Choose it again.');
+  });
+  if (head.startsWith('{"payload":"')) return 'record';
+  if (head.startsWith('%PDF-')) return 'pdf';
+  if (/^PK(\x03\x04|\x05\x06)/.test(head)) return 'zip';
+  if (named.path.endsWith('.record.json')) return 'record';
+  if (/\.(tsr|tst)$/.test(named.path)) return 'time-stamp';
+  if (named.file.size > MAX_SMALL_BYTES) return 'unknown';
+  const bytes = new Uint8Array(await named.file.arrayBuffer());
+  if (readCheckpoint(bytes, named.path).ok) return 'checkpoint';
+  if (parseLaterLog(bytes, named.path).ok) return 'later';
+  const json = parseStrictJson(bytes, named.path);
+  const isKeySet = json.ok && typeof json.value === 'object' && json.value !== null && 'keys' in json.value;
+  if (isKeySet) return 'trust';
+  return json.ok || named.path.endsWith('.json') ? 'record' : 'unknown';
+}
+
+/** Several files from one folder belong together; what is to be verified takes the place of what was there before. */
+export async function sorted(given: readonly NamedFile[], before: HeldFiles): Promise<HeldFiles> {
+  if (given.some(({ path }) => path.includes('/'))) return { ...before, subject: given };
+  const subject: NamedFile[] = [];
+  let { trust, kept, later } = before;
+  for (const named of given) {
+    const kind = await kindOf(named);
+    switch (kind) {
+      case 'trust':
+        trust = named;
+        break;
+      case 'checkpoint':
+        kept = named;
+        break;
+      case 'later':
+        later = [...later.filter(({ path }) => path !== named.path), named];
+        break;
+      case 'time-stamp':
+        throw refused(
+          'not-for-this-page',
+          named.path,
+          'this page does not check time stamps',
+          'Check it with "plugmark verify RECORD --time FILE --ca FILE". Everything else is checked here.',
+        );
+      case 'unknown':
+        throw refused(
+          'not-for-this-page',
+          named.path,
+          'this is no record, PDF, package, trust list or checkpoint',
+          'Choose the *.record.json, the PDF or the package that you were given.',
+        );
+      default:
+        subject.push(named);
+    }
+  }
+  return { subject: subject.length > 0 ? subject : before.subject, trust, kept, later };
+}
+
+/** What a subject is verified as. */
+export type Subject =
+  | { readonly as: 'record'; readonly file: Given; readonly inPdf: boolean }
+  | { readonly as: 'package' | 'records'; readonly name: string; readonly files: readonly Given[] };
+
+/** Null where there is nothing to verify. */
+export async function subjectOf(
+  { subject }: HeldFiles,
+  unzipped: (name: string, file: Blob) => Promise<readonly Given[]>,
+): Promise<Subject | null> {
+  const [only, ...more] = subject;
+  if (only === undefined) return null;
+  if (only.path.includes('/')) return folder(only.path.slice(0, only.path.indexOf('/')), subject.map(below));
+  const kinds = await Promise.all(subject.map(kindOf));
+  if (more.length === 0 && kinds[0] === 'zip') return folder(only.path, await unzipped(only.path, only.file));
+  if (kinds.includes('zip'))
+    throw refused(
+      'not-for-this-page',
+      only.path,
+      'an archive is verified by itself',
+      'Choose one package, or records, but not both at once.',
+    );
+  if (more.length === 0)
+    return { as: 'record', file: givenFile(only.path, only.file), inPdf: kinds[0] === 'pdf' };
+  return {
+    as: 'records',
+    name: 'these files',
+    files: subject.map(({ path, file }) => givenFile(path, file)),
+  };
+}
+
+/** The name of the folder itself is no part of a package. */
+const below = ({ path, file }: NamedFile): Given => givenFile(path.slice(path.indexOf('/') + 1), file);
+
+/** It is a package if it has an index, or what only stands beside one, so that a lost index shows. */
+function folder(name: string, files: readonly Given[]): Subject {
+  const { index, signature, proofs } = PACKAGE_FILES;
+  const isPackage = files.some(({ path }) => [index, signature, proofs].some((own) => own === path));
+  return isPackage ? { as: 'package', name, files } : { as: 'records', name, files };
+}
