@@ -131,7 +131,9 @@ function lastPull(state: JobState, pullsBefore: number): LastPull | null {
   const attempt = placedPulls(state).findLast(({ cylinder }) => cylinder !== null);
   if (attempt === undefined || attempt.cylinder === null || attempt.pull.pull <= pullsBefore) return null;
   const { cylinder, kind, pull, evidence, judgement } = attempt;
-  const ended = pull.release === 'seen' || pull.cut !== null || pull.saturated;
+  // A pull that broke off may go on: what comes at once is another piece of it.
+  const brokeOff = pull.cut === 'link-lost' && attempt.ask === 'cut';
+  const ended = pull.release === 'seen' || (pull.cut !== null && !brokeOff) || pull.saturated;
   const open = kind === 'unsure' && !ended && pull.peakNm > 0;
   const tight =
     kind !== 'run-down' &&

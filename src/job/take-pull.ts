@@ -2,7 +2,7 @@
 import type { DetectedPull, Pull } from '../pull/pull.ts';
 import { roundedPull } from '../pull/rounded.ts';
 import type { FigureSource, ToolId } from '../reading.ts';
-import { type Placement, place, SETTLED_MS } from '../sequence/place.ts';
+import { type LastPull, type Placement, place, SETTLED_MS } from '../sequence/place.ts';
 import { settle } from '../sequence/settle.ts';
 import type { BenchState } from './bench-state.ts';
 import type { Feed } from './feed.ts';
@@ -33,9 +33,8 @@ export function takePull(
   const at = situation(bench.state(), bench.pullsBefore, tool);
   const placement = place(pull, at);
   const { ask } = placement;
-  // By the order of work alone only the cylinder tells what goes on from what.
-  const samePlug = ask !== 'by-plan' || placement.cylinder === at.last?.cylinder;
-  if (ask !== undefined && ask === at.last?.asked && samePlug) handOverQuestion(bench, pull);
+  if (ask !== undefined && ask === at.last?.asked && goesOn(pull, placement, at.last))
+    handOverQuestion(bench, pull);
   // Nothing will follow the stroke before: it was on another plug.
   if (placement.because === 'turned-from-loose') settleStroke(bench);
   placed(bench, pull, placement);
@@ -43,6 +42,15 @@ export function takePull(
   if (placement.kind === 'loosening' && old !== null)
     bench.emit({ type: 'removal-felt', cylinder: old, pull: pull.pull });
   bench.stroke = strokeAfter(bench, pull, placement);
+}
+
+/**
+ * Whether the pull goes on from the one in question. By the order of work alone only the cylinder tells; of a pull that
+ * broke off, only that the next piece came at once.
+ */
+function goesOn(pull: Pull, { ask, cylinder }: Placement, last: LastPull): boolean {
+  if (ask === 'by-plan') return cylinder === last.cylinder;
+  return ask !== 'cut' || pull.startUs - last.endUs < SETTLED_US;
 }
 
 /** A question goes over to the stroke that went on from the one that raised it. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { openItems } from '../../src/job/closing.ts';
+import { clickPull } from '../pull/shapes.ts';
 import { workshop } from './workshop.ts';
 
 describe('an unexceptional job', () => {
@@ -222,6 +223,49 @@ describe('a link or a program that stops', () => {
       pulls: [{ kind: 'unsure', judgement: null, pull: { cut: 'link-lost' } }],
     });
     expect(shop.bench.state().questions[0]?.answers).toEqual(['refit', 'replace', 'handling']);
+  });
+
+  it('asks once about a pull whose readings came in pieces, and the question names the last piece', () => {
+    const shop = workshop();
+    shop.rest();
+    shop.draw([
+      { atMs: 0, nm: 0 },
+      { atMs: 900, nm: 8 },
+    ]);
+    let atMs = 3010 + 910;
+    for (const nm of [9, 10, 11]) {
+      shop.wait((atMs += 500));
+      shop.draw([{ atMs: 0, nm }]);
+    }
+    shop.wait((atMs += 500));
+    shop.draw([{ atMs: 0, nm: 20 }, ...clickPull(10, 300, 27, 21, 21)]);
+    shop.rest();
+    const { questions } = shop.bench.state();
+    expect(questions).toMatchObject([{ kind: 'cut', cylinder: 1, pull: 5 }]);
+    expect(shop.cylinder(1).pulls.map(({ kind }) => kind)).toEqual([
+      'run-down',
+      'run-down',
+      'run-down',
+      'run-down',
+      'unsure',
+    ]);
+    shop.answer('handling');
+    expect(shop.bench.state().questions).toEqual([]);
+    expect(shop.cylinder(1).torque).not.toBe('done');
+  });
+
+  it('asks about each of two pulls that broke off with time for another plug between them', () => {
+    const shop = workshop();
+    shop.rest();
+    shop.halfPull(20);
+    shop.wait(3010 + 910 + 3000);
+    shop.halfPull(21);
+    shop.wait(3010 + 910 + 3000 + 910 + 3000);
+    shop.rest();
+    expect(shop.bench.state().questions.map(({ kind, pull }) => [kind, pull])).toEqual([
+      ['cut', 1],
+      ['cut', 2],
+    ]);
   });
 
   it('does not close while a pull is under way', () => {

@@ -52,8 +52,19 @@ export function program(name, command, args, options = {}) {
       waiting.add(look);
       look();
     });
+  /** The lines that fit `pattern`: the first within `seconds`, and those that follow until none has come for 3 s. */
+  const untilQuiet = async (what, pattern, seconds) => {
+    const fits = (text) => pattern.test(text) && text;
+    const fitting = [await line(what, fits, seconds)];
+    for (;;) {
+      const next = await line(what, fits, 3).catch(() => undefined);
+      if (next === undefined) return fitting;
+      fitting.push(next);
+    }
+  };
   return {
     line,
+    untilQuiet,
     exit,
     lines,
     write: (text) => child.stdin.write(`${text}\n`),
