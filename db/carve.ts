@@ -2,12 +2,14 @@
  * Takes entries out of the pages of a damaged database file and of its write-ahead log without SQLite. An entry counts only
  * if it is still what its hash was made of.
  */
+
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { z } from 'zod';
 import { digestOf, disclosureOf } from '../src/evidence/disclosures.ts';
 import { readEntry } from '../src/evidence/entry.ts';
 import type { AnyEntry } from '../src/evidence/log.ts';
 import { leafHash } from '../src/evidence/merkle.ts';
+import { isSame } from '../src/evidence/platform/bytes.ts';
 import type { Progress } from './attempts.ts';
 import { TEXTS_AN_ENTRY } from './entries.ts';
 import { openDatabase } from './open.ts';
@@ -153,7 +155,7 @@ function entryFrom({ values }: Row, { unpack }: Packing): CarvedEntry | null {
   if (values.length !== ENTRY_COLUMNS) return null;
   const [hash, salt, stored] = values.slice(-3);
   const bytes = unpack(stored, salt);
-  if (!(hash instanceof Buffer) || bytes === null || !leafHash(bytes).equals(hash)) return null;
+  if (!(hash instanceof Buffer) || bytes === null || !isSame(leafHash(bytes), hash)) return null;
   const body = bytes.toString('utf8');
   const place = placeSchema.safeParse(jsonIn(body));
   return place.success ? { ...place.data, hash, body, disclosures: [] } : null;

@@ -1,8 +1,10 @@
 /** Reads a whole log and finds the first place where it is not as it was written. */
+
 import type { Database } from 'better-sqlite3';
 import { signedBytes } from '../src/evidence/entry.ts';
 import type { AnyEntry } from '../src/evidence/log.ts';
 import { leafHash, nodeHash } from '../src/evidence/merkle.ts';
+import { isSame } from '../src/evidence/platform/bytes.ts';
 import type { Progress } from './attempts.ts';
 import { type TextFault, textChecker } from './check-texts.ts';
 import { entryIn, entryTable, type StoredEntry } from './entries.ts';
@@ -67,9 +69,10 @@ function checkedEntry(
 ): AnyEntry | string {
   const { seq, hash, body } = stored;
   if (seq !== due) return `entry ${due} is missing`;
-  if (body === null || !leafHash(body).equals(hash)) return `entry ${seq} is not what its hash was made of`;
+  if (body === null || !isSame(leafHash(body), hash)) return `entry ${seq} is not what its hash was made of`;
   const entry = entryIn(stored);
-  if (entry === null || !signedBytes(entry).equals(body)) return `entry ${seq} is not written as an entry is`;
+  if (entry === null || !isSame(signedBytes(entry), body))
+    return `entry ${seq} is not written as an entry is`;
   const n = (lastOfStream.get(entry.stream) ?? 0) + 1;
   if (entry.n !== n) return `entry ${seq} has n=${entry.n} in its stream where n=${n} is due`;
   lastOfStream.set(entry.stream, n);
@@ -80,13 +83,13 @@ function checkedEntry(
 function treeChecker(db: Database) {
   const stored = db.prepare('SELECT hash FROM subtrees WHERE place = ?').pluck();
   /** By level: the whole subtree that waits for its right neighbour. */
-  const waiting: (Buffer | undefined)[] = [];
+  const waiting: (Uint8Array | undefined)[] = [];
   let seen = 0;
   return {
     seen: () => seen,
     /** Adds a leaf; the subtrees that it makes whole must be the stored ones. */
     add(index: number, leaf: Uint8Array): string | null {
-      let hash: Buffer = Buffer.from(leaf);
+      let hash = leaf;
       let level = 0;
       for (let left = waiting[0]; left !== undefined; left = waiting[level]) {
         waiting[level] = undefined;
@@ -95,7 +98,7 @@ function treeChecker(db: Database) {
         if (level < LOWEST_STORED) continue;
         seen++;
         const there = stored.get(placeOf(level, Math.floor(index / 2 ** level)));
-        if (!(there instanceof Uint8Array) || !hash.equals(there))
+        if (!(there instanceof Uint8Array) || !isSame(hash, there))
           return `entry ${index + 1} is not the one that the hash tree was made of, or one shortly before it`;
       }
       waiting[level] = hash;

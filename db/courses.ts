@@ -1,4 +1,5 @@
 /** How a backup and the log that it is to take the place of stand to each other: one goes on from the other, or they parted. */
+
 import { existsSync, statSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
@@ -7,6 +8,7 @@ import { isStationEntry } from '../src/evidence/entry.ts';
 import { thumbprint } from '../src/evidence/jwk.ts';
 import { type AnyEntry, STATION_STREAM } from '../src/evidence/log.ts';
 import { treeRoot } from '../src/evidence/merkle.ts';
+import { isSame } from '../src/evidence/platform/bytes.ts';
 import { type StationState, stationOf } from '../src/evidence/station.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { ProblemCode } from '../src/problem-code.ts';
@@ -122,7 +124,7 @@ function lastCommon(a: Side, b: Side, most: number): number {
   let [same, beyond] = [0, most + 1];
   while (beyond - same > 1) {
     const middle = Math.floor((same + beyond) / 2);
-    if (treeRoot(one, middle).equals(treeRoot(other, middle))) same = middle;
+    if (isSame(treeRoot(one, middle), treeRoot(other, middle))) same = middle;
     else beyond = middle;
   }
   return same;

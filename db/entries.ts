@@ -1,10 +1,12 @@
 /** The table `entries`: the one place that knows how an entry lies in it. What it repeats of a body is held against it. */
+
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import { disclosureOf } from '../src/evidence/disclosures.ts';
 import { isJobEntry, personalTexts, readEntry } from '../src/evidence/entry.ts';
 import type { AnyEntry, LogEntry } from '../src/evidence/log.ts';
 import { leafHash } from '../src/evidence/merkle.ts';
+import { isSame } from '../src/evidence/platform/bytes.ts';
 import type { KeptText } from '../src/evidence/sharing.ts';
 import { parseStrictJson } from '../src/evidence/strict-json.ts';
 import { personalKindSchema } from '../src/personal.ts';
@@ -160,7 +162,7 @@ export function entryTable(db: Database): EntryTable {
 /** The entry as it was written; null where the body is not what its hash was made of, or the table says otherwise than it. */
 export function entryIn(stored: StoredEntry): AnyEntry | null {
   const { seq, stream, n, kind, hash, body, disclosures } = stored;
-  const json = body !== null && leafHash(body).equals(hash) ? parseStrictJson(body, 'entry') : null;
+  const json = body !== null && isSame(leafHash(body), hash) ? parseStrictJson(body, 'entry') : null;
   const read = json?.ok === true ? readEntry(json.value, disclosures, `entry ${seq}`) : null;
   if (read?.ok !== true) return null;
   const { value: entry } = read;

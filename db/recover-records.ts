@@ -1,9 +1,11 @@
 /** What exported records give to a damaged log: which of them are its own, and the entries that they hold. */
+
 import { isSignedBy, originOf, readCheckpoint, type SignedCheckpoint } from '../src/evidence/checkpoint.ts';
 import { disclosuresOf, entryHash, isStationEntry, signedBytes } from '../src/evidence/entry.ts';
 import { type PublicJwk, thumbprint } from '../src/evidence/jwk.ts';
 import { type AnyEntry, STATION_STREAM, type StationEntry } from '../src/evidence/log.ts';
 import { leafHash } from '../src/evidence/merkle.ts';
+import { fromUtf8 } from '../src/evidence/platform/bytes.ts';
 import { successionBy } from '../src/evidence/succession.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import { type Carved, type CarvedEntry, carvedEntry } from './carve.ts';
@@ -114,8 +116,8 @@ function fromRecord(entry: AnyEntry): CarvedEntry {
     seq,
     stream,
     n,
-    hash: leafHash(bytes),
-    body: bytes.toString('utf8'),
+    hash: Buffer.from(leafHash(bytes)),
+    body: fromUtf8(bytes),
     disclosures: disclosuresOf(entry),
   };
 }

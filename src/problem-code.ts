@@ -5,11 +5,12 @@
 export const PROBLEM_CODES = [
   'address-changes',
   'already-adopted',
-  'angle-not-provable',
+  'angle-without-torque',
   'answer-not-valid',
   'archive-ahead',
   'archive-data',
   'archive-database',
+  'archive-not-joined',
   'archive-not-reached',
   'archive-parted',
   'archive-refused',
@@ -184,8 +185,10 @@ export const PROBLEM_CODES = [
   'serial-elsewhere',
   'serial-missing',
   'serial-not-installed',
+  'server-listens',
   'service-limit-below-range',
   'several-open-jobs',
+  'several-stations',
   'source-in-future',
   'source-outranked',
   'specification-not-one',
@@ -226,7 +229,6 @@ export const PROBLEM_CODES = [
   'window-not-decidable',
   'wires-missing',
   'witness-data',
-  'witness-listens',
   'witness-name',
 ] as const;
 

@@ -12,6 +12,8 @@ export default defineConfig({
     maxWorkers: availableParallelism() + 1,
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // No test notes a station as used last, and none finds that of another.
+    env: { XDG_STATE_HOME: '/dev/null' },
     projects: [
       {
         extends: true,

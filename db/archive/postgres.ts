@@ -30,6 +30,7 @@ export async function openPostgres(url: string): Promise<Sql> {
 
 /** Made by whoever opens it first; a role that owns nothing and may not make tables finds them there. */
 async function migrate(pool: Pool): Promise<void> {
+  await refuseAllSeeing(pool);
   const { rows } = await pool.query("SELECT to_regclass('logs') IS NOT NULL AS there");
   if (rows[0]?.there === true) return;
   const policies = TENANT_TABLES.flatMap((table) => [
@@ -49,6 +50,20 @@ async function migrate(pool: Pool): Promise<void> {
   } finally {
     client.release();
   }
+}
+
+/** Row level security does not hold for such a role. */
+async function refuseAllSeeing(pool: Pool): Promise<void> {
+  const { rows } = await pool.query(
+    'SELECT rolsuper OR rolbypassrls AS all_seeing FROM pg_roles WHERE rolname = current_user',
+  );
+  if (rows[0]?.all_seeing !== true) return;
+  throw new ProblemError({
+    code: 'archive-database',
+    where: '--database',
+    message: 'this role of the database sees the rows of all tenants, whatever the rules of the tables say',
+    next: 'Make a role of its own for the archive: CREATE ROLE archive LOGIN; CREATE DATABASE archive OWNER archive.',
+  });
 }
 
 function sqlOf(pool: Pool): Sql {

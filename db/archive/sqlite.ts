@@ -1,4 +1,5 @@
 /** An archive in one SQLite file, for a shop without a server of its own. */
+import { chmodSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 import { ProblemError } from '../../src/problem.ts';
 import { assertFull, PATIENCE_MS } from '../open.ts';
@@ -30,6 +31,8 @@ function prepare(db: Database, path: string): void {
       message: 'this is not the file of an archive',
       next: 'Name the folder of the archive with --data.',
     });
+  // Plates and names lie in it.
+  chmodSync(path, 0o600);
   db.pragma('journal_mode = WAL');
   db.pragma('synchronous = FULL');
   // Where the disk has a write cache that fsync leaves alone (macOS).
@@ -50,12 +53,13 @@ function sqlOf(db: Database): Sql {
     statements.set(text, statement);
     return statement;
   };
-  const query: Query = async (text, ...values: readonly Value[]) => {
+  const rowsOf = (text: string, values: readonly Value[]): readonly unknown[] => {
     const statement = prepared(text);
     if (statement.reader) return statement.all(...values);
     statement.run(...values);
     return [];
   };
+  const query: Query = (text, ...values) => new Promise((resolve) => resolve(rowsOf(text, values)));
   /** One transaction after the other: there is one connection. */
   let before: Promise<unknown> = Promise.resolve();
   return {

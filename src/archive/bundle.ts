@@ -7,7 +7,7 @@
  */
 import { z } from 'zod';
 import { leafHash, rootOfSet } from '../evidence/merkle.ts';
-import { fromBase64, toBase64 } from '../evidence/note.ts';
+import { fromBase64, isSame, toBase64, utf8 } from '../evidence/platform/bytes.ts';
 
 export const ENTRIES_A_BUNDLE = 256;
 /** So many bundles make a request; a single one may be larger than all others, for an assessment of 20 000 jobs is one entry. */
@@ -71,24 +71,19 @@ export function shipmentText({ size, bundles }: Shipment): string {
 
 /** Null for what is no such text. */
 export function readShipment(text: string): Shipment | null {
-  const lines = text.split('\n');
-  const head = headSchema.safeParse(jsonIn(lines[0] ?? ''));
-  if (!head.success || lines.pop() !== '') return null;
+  const end = text.indexOf('\n');
+  const head = headSchema.safeParse(jsonIn(text.slice(0, end)));
+  const entries = head.success ? entriesIn(text.slice(end + 1)) : null;
+  if (!head.success || entries === null) return null;
   const { size, bundles } = head.data;
-  const count = bundles.reduce((sum, { entries }) => sum + entries, 0);
-  if (lines.length !== 1 + 2 * count) return null;
-  let at = 1;
   const read: Bundle[] = [];
-  for (const { number, entries: of, proof } of bundles) {
-    const entries: ShippedEntry[] = [];
-    for (let i = 0; i < of; i++, at += 2) {
-      const disclosures = disclosuresSchema.safeParse(jsonIn(lines[at + 1] ?? ''));
-      if (!disclosures.success) return null;
-      entries.push({ body: lines[at] ?? '', disclosures: disclosures.data });
-    }
-    read.push({ number, entries, proof: proof.map((one) => fromBase64(one) ?? new Uint8Array()) });
+  let at = 0;
+  for (const { number, entries: count, proof } of bundles) {
+    const hashes = proof.map((one) => fromBase64(one) ?? new Uint8Array());
+    read.push({ number, entries: entries.slice(at, at + count), proof: hashes });
+    at += count;
   }
-  return { size, bundles: read };
+  return at === entries.length ? { size, bundles: read } : null;
 }
 
 function jsonIn(line: string): unknown {
@@ -100,8 +95,8 @@ function jsonIn(line: string): unknown {
 }
 
 /** The leaves of its entries in the tree of the log. */
-export const leavesOf = ({ entries }: Bundle): readonly Buffer[] =>
-  entries.map(({ body }) => leafHash(Buffer.from(body, 'utf8')));
+export const leavesOf = ({ entries }: Bundle): readonly Uint8Array[] =>
+  entries.map(({ body }) => leafHash(utf8(body)));
 
 /** How many entries the bundle of this number has in a log of this size; 0 where it lies behind the end. */
 export const entriesOf = (number: number, size: number): number =>
@@ -115,5 +110,33 @@ export function isBundleOf(
 ): boolean {
   if (leaves.length !== entriesOf(number, size)) return false;
   const set = leaves.map((leaf, i) => ({ index: number * ENTRIES_A_BUNDLE + i, hash: leaf }));
-  return rootOfSet(set, size, proof)?.equals(root) === true;
+  const found = rootOfSet(set, size, proof);
+  return found !== null && isSame(found, root);
+}
+
+/** The entries of a bundle that is kept, as they were shipped. */
+export function entriesIn(text: string): readonly ShippedEntry[] | null {
+  const lines = text.split('\n');
+  if (lines.pop() !== '' || lines.length % 2 !== 0) return null;
+  const entries: ShippedEntry[] = [];
+  for (let at = 0; at < lines.length; at += 2) {
+    const disclosures = disclosuresSchema.safeParse(jsonIn(lines[at + 1] ?? ''));
+    if (!disclosures.success) return null;
+    entries.push({ body: lines[at] ?? '', disclosures: disclosures.data });
+  }
+  return entries;
+}
+
+/** Which entry of a kept bundle is not what its hash was made of; null for none. */
+export function keptFault({
+  hashes,
+  text,
+}: {
+  readonly hashes: readonly Uint8Array[];
+  readonly text: string;
+}): number | null {
+  const entries = entriesIn(text);
+  if (entries === null || entries.length !== hashes.length) return 0;
+  const at = entries.findIndex(({ body }, i) => !isSame(leafHash(utf8(body)), hashes[i] ?? new Uint8Array()));
+  return at < 0 ? null : at;
 }

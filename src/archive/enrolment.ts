@@ -2,13 +2,14 @@
  * How a station asks to be taken in by an archive: a compact JWS (RFC 7515, 7.1) by its key that names the archive, its log
  * and the one-time token it was given. Nobody can use it at another archive, or a second time.
  */
-import { createHash, type KeyObject } from 'node:crypto';
 import { z } from 'zod';
-import { fromBase64url, toBase64url } from '../evidence/base64url.ts';
 import { canonicalBytes } from '../evidence/canonical.ts';
-import { importPublicKey, publicJwk } from '../evidence/jwk.ts';
+import { publicJwk } from '../evidence/jwk.ts';
 import { signatureHolds, signatureOf } from '../evidence/jws.ts';
 import { verifierKey } from '../evidence/note.ts';
+import { fromBase64url, toBase64url, toHex, utf8 } from '../evidence/platform/bytes.ts';
+import { sha256 } from '../evidence/platform/hash.ts';
+import type { PrivateKey } from '../evidence/platform/signature.ts';
 import { parseCanonicalJson } from '../evidence/strict-json.ts';
 import { readVerifierKey } from '../evidence/verifier-key.ts';
 
@@ -24,10 +25,10 @@ const enrolmentSchema = z.strictObject({
 });
 export type Enrolment = z.infer<typeof enrolmentSchema>;
 
-export const tokenHash = (token: string): string => createHash('sha256').update(token).digest('hex');
+export const tokenHash = (token: string): string => toHex(sha256(utf8(token)));
 
 /** What the station signs, with the key that its log is signed with now. */
-export function stateEnrolment(said: Omit<Enrolment, 'vkey'>, key: KeyObject): string {
+export function stateEnrolment(said: Omit<Enrolment, 'vkey'>, key: PrivateKey): string {
   const content: Enrolment = { ...said, vkey: verifierKey(said.origin, publicJwk(key)) };
   const header = toBase64url(canonicalBytes(HEADER));
   const payload = toBase64url(canonicalBytes(content));
@@ -41,11 +42,7 @@ export function readEnrolment(statement: string): Enrolment | null {
   if (more.length > 0 || !headerSchema.safeParse(jsonOf(header)).success || !said.success) return null;
   const key = readVerifierKey(said.data.vkey);
   if (key?.kind !== 'log' || key.name !== said.data.origin) return null;
-  const holds = signatureHolds(
-    Buffer.from(`${header}.${payload}`, 'ascii'),
-    signature,
-    importPublicKey(key.jwk),
-  );
+  const holds = signatureHolds(utf8(`${header}.${payload}`), signature, key.jwk);
   return holds ? said.data : null;
 }
 

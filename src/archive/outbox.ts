@@ -65,7 +65,7 @@ async function offered(outbox: Outbox, line: Line, known: number): Promise<Reply
   const { size, note, tree, successions } = outbox;
   const offer = (from: number) =>
     line.checkpoint(addCheckpointText(from, consistencyProof(tree, from, size), note));
-  const elsewhere = async (reply: Reply) => {
+  const elsewhere = (reply: Reply): Reply | Promise<Reply> => {
     const has = reply.status === 409 ? Number(reply.text) : Number.NaN;
     return Number.isSafeInteger(has) && has >= 0 && has <= size ? offer(has) : reply;
   };

@@ -1,9 +1,11 @@
 import type { LogEntry } from '../evidence/log.ts';
 import { earlyStepsOf, heldBy, outOfOrderIn } from '../job/early.ts';
+import type { JobEventOf } from '../job/event.ts';
 import { fold } from '../job/fold.ts';
 import { circumstancesOf, measured, readingFor } from '../job/measurement.ts';
 import type { OutOfOrder } from '../job/out-of-order.ts';
 import type { CylinderState, GapAttempt, JobState, TorqueAttempt } from '../job/state.ts';
+import { statementOf } from '../job/statements.ts';
 import { type Stage, stageAfter } from '../job/tightening-stage.ts';
 import { torqueStep } from '../job/torque-step.ts';
 import type { Judgement } from '../metrology/judgement.ts';
@@ -98,6 +100,10 @@ function newWalk(): Walk {
           newPlug: restart.newPlug,
         });
       }
+      if (event.type === 'taken-back') {
+        const back = plugAgainIn(before, event);
+        if (back !== null) restarts.get(back)?.pop();
+      }
       if (event.type === 'pull-detected') pulls.set(event.pull, seen);
       if (event.type === 'pull-placed') pulls.set(event.pull, { ...(pulls.get(event.pull) ?? seen), seq });
       if (event.type === 'gap-measured') push(gaps, event.cylinder, seen);
@@ -110,6 +116,14 @@ function newWalk(): Walk {
     restarts: (cylinder) => restarts.get(cylinder) ?? [],
     said: (cylinder, plug) => said.get(`${cylinder}/${plug}`),
   };
+}
+
+/** The cylinder whose plug did not come out after all; null where nothing of the kind is taken back. */
+function plugAgainIn(before: JobState, event: JobEventOf<'taken-back'>): number | null {
+  const one = statementOf(before, event);
+  if (one?.what === 'scrapped') return one.cylinder;
+  const cameOut = one?.what === 'answer' && (one.answer === 'refit' || one.answer === 'replace');
+  return cameOut ? one.cylinder : null;
 }
 
 /** Whether an event takes a plug out, to go in again or to be replaced. */

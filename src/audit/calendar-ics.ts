@@ -1,15 +1,18 @@
 /** The calibration calendar as iCalendar (RFC 5545), for any calendar program. */
-import { createHash } from 'node:crypto';
-import { type CalendarLine, CYCLES_ARE } from './calendar.ts';
+import { toHex, utf8 } from '../evidence/platform/bytes.ts';
+import { sha256 } from '../evidence/platform/hash.ts';
+import { type CalendarLine, CYCLES_ARE, USUAL_MONTHS } from './calendar.ts';
 
 /** Octets in a line, its end not counted (3.1). */
 const LINE_OCTETS = 75;
 const ALARM_DAYS = 14;
 
-/** One all-day event for each instrument that has a due day. `madeAt` is an ISO time; `station` names the calendar. */
+/**
+ * One all-day event for each instrument that has a due day; today where that is over. `madeAt` is an ISO time; `station`
+ * names the calendar.
+ */
 export function icalendar(lines: readonly CalendarLine[], station: string, madeAt: string): string {
-  const stamp = madeAt.replace(/[-:]/g, '').replace(/\.\d+Z$/, 'Z');
-  const events = lines.flatMap((line) => (line.due === null ? [] : eventOf(line, line.due, station, stamp)));
+  const events = lines.flatMap((line) => (line.due === null ? [] : eventOf(line, line.due, station, madeAt)));
   const all = [
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
@@ -21,10 +24,16 @@ export function icalendar(lines: readonly CalendarLine[], station: string, madeA
   return all.map((line) => `${folded(line)}\r\n`).join('');
 }
 
-function eventOf(line: CalendarLine, due: string, station: string, stamp: string): readonly string[] {
+function eventOf(line: CalendarLine, due: string, station: string, madeAt: string): readonly string[] {
   const name = line.serial === null ? line.tool : `${line.tool} ${line.serial}`;
+  const today = madeAt.slice(0, 10);
+  const overdue = due < today;
   const facts = [
-    `Certificate ${line.certificate ?? 'none'}, calibrated ${line.calibrated ?? 'never'}.`,
+    overdue ? `Overdue since ${due}.` : '',
+    line.onDataSheetSince === null
+      ? `Certificate ${line.certificate ?? 'none'}, calibrated ${line.calibrated ?? 'never'}.`
+      : `No certificate; on its data sheet since ${line.onDataSheetSince}.`,
+    line.byUsualMonths ? `Nobody named a day: ${USUAL_MONTHS} months are usual.` : '',
     line.cycleLimit === null
       ? `${line.cycles} cycles since.`
       : `${line.cycles} of ${line.cycleLimit} cycles used.`,
@@ -37,22 +46,34 @@ function eventOf(line: CalendarLine, due: string, station: string, stamp: string
   return [
     'BEGIN:VEVENT',
     `UID:${uidOf(`${station}/${name}/${line.certificate ?? ''}`)}@plugmark.invalid`,
-    `DTSTAMP:${stamp}`,
-    `DTSTART;VALUE=DATE:${due.replaceAll('-', '')}`,
-    `SUMMARY:${escaped(`Calibrate ${name}`)}`,
+    `DTSTAMP:${utc(madeAt)}`,
+    `DTSTART;VALUE=DATE:${(overdue ? today : due).replaceAll('-', '')}`,
+    `SUMMARY:${escaped(`${overdue ? 'OVERDUE: calibrate' : 'Calibrate'} ${name}`)}`,
     `DESCRIPTION:${escaped(facts.filter((one) => one !== '').join('\n'))}`,
     'TRANSP:TRANSPARENT',
     'BEGIN:VALARM',
     'ACTION:DISPLAY',
     `DESCRIPTION:${escaped(`${name} is due for calibration`)}`,
-    `TRIGGER:-P${ALARM_DAYS}D`,
+    trigger(due, madeAt),
     'END:VALARM',
     'END:VEVENT',
   ];
 }
 
+/** Days ahead; an hour after the calendar was written where that is over, because an alarm in the past never sounds. */
+function trigger(due: string, madeAt: string): string {
+  const madeMs = Date.parse(madeAt);
+  return Date.parse(due) - ALARM_DAYS * DAY_MS > madeMs
+    ? `TRIGGER:-P${ALARM_DAYS}D`
+    : `TRIGGER;VALUE=DATE-TIME:${utc(new Date(madeMs + HOUR_MS).toISOString())}`;
+}
+
+const HOUR_MS = 3_600_000;
+const DAY_MS = 24 * HOUR_MS;
+const utc = (at: string) => at.replace(/[-:]/g, '').replace(/\.\d+Z$/, 'Z');
+
 /** The same for the same instrument and certificate, so that an import again replaces the event. */
-const uidOf = (name: string) => createHash('sha256').update(name).digest('hex').slice(0, 32);
+const uidOf = (name: string) => toHex(sha256(utf8(name))).slice(0, 32);
 
 /** 3.3.11: backslash, semicolon, comma and line break; other control characters have no place in a text. */
 function escaped(text: string): string {
@@ -68,7 +89,7 @@ function folded(line: string): string {
   let part = '';
   let octets = 0;
   for (const character of line) {
-    const more = Buffer.byteLength(character, 'utf8');
+    const more = utf8(character).length;
     if (octets + more > LINE_OCTETS) {
       parts.push(part);
       part = ' ';

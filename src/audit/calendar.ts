@@ -1,6 +1,7 @@
 /** When each instrument of the station must be calibrated again: by date, or by cycles (see `CYCLES_ARE`). */
 
 import type { Certificate } from '../instrument/certificate.ts';
+import { monthsLater } from '../instrument/dates.ts';
 import { dueDate } from '../instrument/fitness.ts';
 import type { Instrument, OutOfTolerance } from '../instrument/instrument.ts';
 import { permissibleAt } from '../metrology/permissible.ts';
@@ -16,6 +17,8 @@ export interface InUse {
   readonly cycles: number;
   /** ISO day of the last one; null where there was none. */
   readonly lastUsed: string | null;
+  /** ISO day of the first job that the log has of it; null where it was never used. */
+  readonly firstUsed: string | null;
   /** What was found at the end of its calibration, before anybody adjusted it; null where the log holds no such thing. */
   readonly asFound: Certificate | null;
 }
@@ -25,7 +28,11 @@ export interface CalendarLine {
   readonly serial: string | null;
   readonly certificate: string | null;
   readonly calibrated: string | null;
-  /** The last day on which its certificate may be relied on; null where nothing says so. */
+  /** Of a tool without a certificate: since when it works here on what its data sheet promises; else null. */
+  readonly onDataSheetSince: string | null;
+  /** The day to calibrate it was counted in {@link USUAL_MONTHS}, because neither certificate nor station file names one. */
+  readonly byUsualMonths: boolean;
+  /** The last day on which its certificate, or else its data sheet, is relied on; null where nothing says so. */
   readonly dueByDate: string | null;
   /** The day on which its cycles run out, were it used on as until today; null without a limit of cycles. */
   readonly dueByCycles: string | null;
@@ -34,16 +41,19 @@ export interface CalendarLine {
   readonly cycles: number;
   readonly cycleLimit: number | null;
   readonly lastUsed: string | null;
-  readonly state: 'out-of-tolerance' | 'due' | 'soon' | 'in-date' | 'no-certificate' | 'no-date';
+  readonly state: 'out-of-tolerance' | 'due' | 'soon' | 'in-date' | 'data-sheet' | 'no-certificate';
   /** Why a tool that was out of tolerance is due now; null for one that was not. */
   readonly outOfTolerance: OutOfTolerance | null;
   /** What the staircase makes of the last finding; null where it was not asked for or cannot say. */
   readonly next: NextInterval | null;
 }
 
+/** A usual interval (ISO 6789-1 for wrenches) where nobody names another. */
+export const USUAL_MONTHS = 12;
+
 /** What the cycles of a line are, in words. */
 export const CYCLES_ARE =
-  'gap readings or pulls on a plug since the certificate, re-hits, checks and low strokes too; or the counter of the tool where that is higher. Pulls on no plug do not count';
+  'gap readings or pulls on a plug since the certificate or the first use, re-hits, checks and low strokes too; or the counter of the tool where that is higher. Pulls on no plug do not count';
 
 export interface CalendarSettings {
   /** ISO day. */
@@ -61,16 +71,18 @@ export function calendar(inUse: readonly InUse[], settings: CalendarSettings): r
     .sort((a, b) => byText(a.due ?? '~', b.due ?? '~') || byText(a.serial ?? a.tool, b.serial ?? b.tool));
 }
 
-function lineOf({ instrument, cycles, lastUsed, asFound }: InUse, settings: CalendarSettings): CalendarLine {
+function lineOf(inUse: InUse, settings: CalendarSettings): CalendarLine {
+  const { instrument, cycles, lastUsed, asFound } = inUse;
   const { certificate, interval, outOfTolerance = null } = instrument;
-  const byDate = dueDate(instrument);
+  const onDataSheetSince = certificate === undefined ? inUse.firstUsed : null;
+  const from = certificate?.date ?? onDataSheetSince;
+  const named = certificate === undefined ? monthsFrom(from, interval?.months) : dueDate(instrument);
+  const byDate = named ?? monthsFrom(from, USUAL_MONTHS);
   // A tool that counts by itself has seen more than this station.
   const used = Math.max(cycles, instrument.cyclesUsed ?? 0);
   const cycleLimit = interval?.cycles ?? null;
   const byCycles =
-    cycleLimit === null || certificate === undefined
-      ? null
-      : dayOfCycle(used, cycleLimit, certificate.date, settings.today);
+    cycleLimit === null || from === null ? null : dayOfCycle(used, cycleLimit, from, settings.today);
   const earlier = [byDate, byCycles].filter((day) => day !== null).sort(byText)[0] ?? null;
   const due = outOfTolerance === null ? earlier : settings.today;
   return {
@@ -78,25 +90,33 @@ function lineOf({ instrument, cycles, lastUsed, asFound }: InUse, settings: Cale
     serial: instrument.serial ?? null,
     certificate: certificate?.number ?? null,
     calibrated: certificate?.date ?? null,
+    onDataSheetSince,
+    byUsualMonths: named === null && byDate !== null,
     dueByDate: byDate,
     dueByCycles: byCycles,
     due,
     cycles: used,
     cycleLimit,
     lastUsed,
-    state: certificate === undefined ? 'no-certificate' : stateOf(due, settings),
-    ...(outOfTolerance === null
-      ? { outOfTolerance }
-      : { outOfTolerance, state: 'out-of-tolerance' as const }),
+    state: outOfTolerance === null ? stateOf(due, certificate !== undefined, settings) : 'out-of-tolerance',
+    outOfTolerance,
     next: settings.staircase === null ? null : staircaseOf(instrument, byDate, asFound, settings.staircase),
   };
 }
 
-function stateOf(due: string | null, { today, soonDays }: CalendarSettings): CalendarLine['state'] {
-  if (due === null) return 'no-date';
+function stateOf(
+  due: string | null,
+  isCalibrated: boolean,
+  { today, soonDays }: CalendarSettings,
+): CalendarLine['state'] {
+  if (due === null) return 'no-certificate';
   if (due <= today) return 'due';
-  return daysBetween(today, due) <= soonDays ? 'soon' : 'in-date';
+  if (daysBetween(today, due) <= soonDays) return 'soon';
+  return isCalibrated ? 'in-date' : 'data-sheet';
 }
+
+const monthsFrom = (day: string | null, months: number | undefined): string | null =>
+  day === null || months === undefined ? null : monthsLater(day, months);
 
 /** At the pace since the calibration; today where they have run out. */
 function dayOfCycle(used: number, limit: number, from: string, today: string): string | null {

@@ -1,7 +1,8 @@
 /** All that is frozen with a job and that many jobs share: judging an attempt again needs it, and the job's own day. */
-import { createHash } from 'node:crypto';
 import { z } from 'zod';
-import { canonical } from '../evidence/canonical.ts';
+import { canonicalBytes } from '../evidence/canonical.ts';
+import { toHex } from '../evidence/platform/bytes.ts';
+import { sha256 } from '../evidence/platform/hash.ts';
 import { instrumentSchema } from '../instrument/instrument.ts';
 import { decisionSchema } from '../job/basis.ts';
 import type { JobState } from '../job/state.ts';
@@ -51,4 +52,4 @@ export function specificationKey({ engine, headMaterial, plug, specification }: 
 export const setupKey = (setup: Setup): string =>
   digest({ ...setup, specification: withoutNames(setup.specification) });
 
-const digest = (value: unknown) => createHash('sha256').update(canonical(value)).digest('hex').slice(0, 16);
+const digest = (value: unknown) => toHex(sha256(canonicalBytes(value))).slice(0, 16);

@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander';
+import { declareArchive } from './declare/archive.ts';
 import { declareAudit } from './declare/audit.ts';
 import { declareBackup } from './declare/backup.ts';
 import { allExitCodes, type Declare, examples, type Run } from './declare/common.ts';
@@ -25,6 +26,7 @@ const DECLARED: readonly Declare[] = [
   declareWindow,
   declareEvidence,
   declareWitness,
+  declareArchive,
   declareAudit,
   declareProcess,
   declareBackup,
@@ -68,6 +70,9 @@ function thumbprintsLast(argv: readonly string[]): readonly string[] {
   return [...argv.filter((word) => !THUMBPRINT.test(word)), '--', ...thumbprints];
 }
 
+/** In front of the command are the interpreter and the program. */
+const COMMAND_AT = 2;
+
 /** Reads the command line, runs one command and returns the exit code. */
 export async function main(argv: readonly string[]): Promise<ExitCode> {
   let code: ExitCode = EXIT.done;
@@ -75,7 +80,8 @@ export async function main(argv: readonly string[]): Promise<ExitCode> {
     code = await guarded(command);
   };
   try {
-    await buildProgram(run).parseAsync(thumbprintsLast(argv));
+    if (argv.length <= COMMAND_AT) await run(async () => (await import('./station/start.ts')).startPage())();
+    else await buildProgram(run).parseAsync(thumbprintsLast(argv));
   } catch (error) {
     if (!(error instanceof CommanderError)) throw error;
     return error.exitCode === 0 ? EXIT.done : EXIT.badInput;

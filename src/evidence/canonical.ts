@@ -1,6 +1,7 @@
 /**
  * Canonical JSON (RFC 8785): one value, one sequence of bytes. Hashes and signatures rest on it.
  */
+import { utf8 } from './platform/bytes.ts';
 
 export type JsonValue =
   | null
@@ -24,8 +25,8 @@ export function canonical(value: unknown): string {
 }
 
 /** The UTF-8 bytes of {@link canonical}. */
-export function canonicalBytes(value: unknown): Buffer {
-  return Buffer.from(canonical(value), 'utf8');
+export function canonicalBytes(value: unknown): Uint8Array {
+  return utf8(canonical(value));
 }
 
 function textOf(value: unknown, place: string): string {

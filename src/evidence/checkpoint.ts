@@ -4,17 +4,18 @@
  *
  *     origin ⏎ size ⏎ base64 root ⏎ ⏎ — name base64(key ID ‖ signature) ⏎
  */
-import type { KeyObject } from 'node:crypto';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import type { PublicJwk } from './jwk.ts';
-import { fromBase64, type Note, readNote, signersOf, signNote } from './note.ts';
+import { type Note, readNote, signersOf, signNote } from './note.ts';
+import { fromBase64, toBase64 } from './platform/bytes.ts';
+import type { PrivateKey } from './platform/signature.ts';
 
 export interface Checkpoint {
   /** Names the log for ever: that which its first entry gives, or `plugmark/log/` and the thumbprint of the key that set it up. */
   readonly origin: string;
   readonly size: number;
-  readonly root: Buffer;
+  readonly root: Uint8Array;
 }
 
 /** A checkpoint as read; its signatures have not been looked at. */
@@ -24,8 +25,8 @@ export interface SignedCheckpoint extends Checkpoint, Note {}
 export const originOf = (kid: string) => `plugmark/log/${kid}`;
 
 /** The note of a checkpoint, signed under the name of its log. */
-export const signCheckpoint = ({ origin, size, root }: Checkpoint, key: KeyObject): string =>
-  signNote(`${origin}\n${size}\n${root.toString('base64')}\n`, origin, key);
+export const signCheckpoint = ({ origin, size, root }: Checkpoint, key: PrivateKey): string =>
+  signNote(`${origin}\n${size}\n${toBase64(root)}\n`, origin, key);
 
 /** Those of the keys that signed it under the name of its log; none where a signature of one of them does not hold. */
 export const checkpointSigners = (checkpoint: SignedCheckpoint, keys: readonly PublicJwk[]) =>

@@ -1,5 +1,5 @@
 /** Whether a record says of its job what its entries say, and whether every cylinder has its evidence and nothing was left open. */
-import { isDeepStrictEqual } from 'node:util';
+import { isByAngle } from '../job/click.ts';
 import type { Strictness } from '../job/order-of-work.ts';
 import type { Proof } from '../job/proof.ts';
 import type { Edition } from '../rules/editions.ts';
@@ -7,6 +7,7 @@ import type { Lack, Outcome } from '../rules/judged.ts';
 import { canonical } from './canonical.ts';
 import { type Check, doubtful, failed, passed } from './check.ts';
 import { contradictionIn } from './contradiction.ts';
+import { isSameData } from './platform/same.ts';
 import type { JobRecord } from './record.ts';
 import type { StationState } from './station.ts';
 
@@ -38,15 +39,17 @@ export function contentsAndCompleteness(
     contents: contents(record, outcome, station),
     completeness: completeness(record, outcome),
     orderOfWork: orderOfWork(record, outcome),
-    proof: outcome === null || typeof outcome === 'string' ? null : proofIn(outcome),
+    proof: outcome === null || typeof outcome === 'string' ? null : proofIn(outcome, record),
   };
 }
 
-const proofIn = ({ summary: { sources, figures }, attestedBy }: Outcome): Proof => ({
-  sources,
-  figures,
-  attestedBy,
-});
+const proofIn = (
+  { summary: { sources, figures }, attestedBy }: Outcome,
+  record: Pick<JobRecord, 'entries'>,
+): Proof => ({ sources, figures, attestedBy, byAngle: isOrderByAngle(record) });
+
+const isOrderByAngle = ({ entries }: Pick<JobRecord, 'entries'>): boolean =>
+  entries.some(({ event }) => event.type === 'job-opened' && isByAngle(event.basis));
 
 function contents(
   record: JobRecord,
@@ -125,9 +128,15 @@ function freeText(order: readonly Strictness[]): string {
 /** What is OK, and what was left without a torque that is, and by whom. What the figures prove is said beside the verdict. */
 function completeText({ summary: { cylinders }, entries }: JobRecord): string {
   const measured = entries.some(({ event }) => event.type === 'job-opened' && event.gapWindow !== null);
-  const what = measured ? 'Gap and torque are OK' : 'Torque is OK (no gap was measured)';
+  const quantity = isOrderByAngle({ entries }) ? 'turn' : 'torque';
+  const what = measured
+    ? `Gap and ${quantity} are OK`
+    : `${quantity === 'turn' ? 'Turn' : 'Torque'} is OK (no gap was measured)`;
   const settled = cylinders.filter(({ torque }) => torque.state === 'settled');
-  if (settled.length === 0) return `${what} on all ${cylinders.length} cylinders; the job is closed.`;
+  const kept = cylinders.filter(({ gap }) => gap.state === 'settled').map(({ cylinder }) => cylinder);
+  const gaps =
+    kept.length === 0 ? '' : ` The gap of cylinder ${kept.join(', ')} was kept by name and is NOT proven.`;
+  if (settled.length === 0) return `${what} on all ${cylinders.length} cylinders; the job is closed.${gaps}`;
   const how = settled.map(({ cylinder, settlement }) => {
     if (settlement?.kind !== 'accepted') return `cylinder ${cylinder} fitted by angle`;
     const by = entries.findLast(
@@ -137,7 +146,7 @@ function completeText({ summary: { cylinders }, entries }: JobRecord): string {
     return `cylinder ${cylinder} accepted by ${who}`;
   });
   const proven = cylinders.length - settled.length;
-  return `${what} on ${proven} of ${cylinders.length} cylinders; NOT proven by torque: ${how.join('; ')}. The job is closed.`;
+  return `${what} on ${proven} of ${cylinders.length} cylinders; NOT proven by ${quantity}: ${how.join('; ')}. The job is closed.${gaps}`;
 }
 
 /** What the job's events come to by its rules, or why they come to nothing; null where only a newer program knows the rules. */
@@ -156,7 +165,7 @@ function playedBack({ entries, job }: JobRecord, edition: Edition): Outcome | st
 }
 
 function summaryFault({ summary, budgets }: JobRecord, outcome: Outcome): string | null {
-  if (!isDeepStrictEqual(outcome.summary, summary)) return 'The summary is not what the entries say.';
+  if (!isSameData(outcome.summary, summary)) return 'The summary is not what the entries say.';
   return canonical(outcome.budgets) === canonical(budgets)
     ? null
     : 'The uncertainty budgets are not what the instruments give.';

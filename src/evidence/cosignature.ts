@@ -4,7 +4,10 @@
  */
 import { ml_dsa44 } from '@noble/post-quantum/ml-dsa.js';
 import type { SignedCheckpoint } from './checkpoint.ts';
-import { ed25519Holds, type NoteSignature, signatureLine } from './note.ts';
+import { keyBytes } from './jwk.ts';
+import { type NoteSignature, signatureLine } from './note.ts';
+import { isSame, joined, utf8 } from './platform/bytes.ts';
+import { holds as ed25519Holds } from './platform/signature.ts';
 import type { WitnessKey } from './verifier-key.ts';
 
 /** A witness about to sign: its public key, and what signs with the private one. */
@@ -46,7 +49,7 @@ export function cosignaturesOn(
   const cosignatures: Cosignature[] = [];
   for (const key of keys)
     for (const line of checkpoint.signatures) {
-      if (line.name !== key.name || !isSameBytes(line.keyId, key.keyId)) continue;
+      if (line.name !== key.name || !isSame(line.keyId, key.keyId)) continue;
       const at = cosignedAt(checkpoint, key, line);
       if (at === null) return null;
       cosignatures.push({ key, at });
@@ -71,7 +74,7 @@ function cosignedAt(
 function holds(key: WitnessKey, message: Uint8Array, signature: Uint8Array): boolean {
   switch (key.kind) {
     case 'ed25519-cosignature':
-      return ed25519Holds(message, signature, key.jwk);
+      return ed25519Holds(keyBytes(key.jwk), message, signature);
     case 'ml-dsa-44-cosignature':
       return signature.length === ml_dsa44.lengths.signature && ml_dsa44.verify(signature, message, key.key);
   }
@@ -103,17 +106,3 @@ function u64(value: bigint): Uint8Array {
   new DataView(bytes.buffer).setBigUint64(0, value);
   return bytes;
 }
-
-function joined(...parts: readonly Uint8Array[]): Uint8Array {
-  const bytes = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const part of parts) {
-    bytes.set(part, at);
-    at += part.length;
-  }
-  return bytes;
-}
-
-const isSameBytes = (one: Uint8Array, other: Uint8Array) =>
-  one.length === other.length && one.every((byte, i) => byte === other[i]);
-const utf8 = (text: string) => new TextEncoder().encode(text);

@@ -4,13 +4,13 @@
  * disclosure in base64url. Narrower than the RFC: each concealed text is an object of its own with one digest, so that a
  * reader sees that something is withheld, and where; elements of arrays are never concealed, so that none can vanish.
  */
-import { createHash } from 'node:crypto';
 import { WITHHELD } from '../personal.ts';
 import { type Problem, pathText } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
-import { fromBase64url, toBase64url } from './base64url.ts';
-import { canonical, isList, type JsonValue } from './canonical.ts';
+import { canonicalBytes, isList, type JsonValue } from './canonical.ts';
 import { type Place, replacedAt } from './personal-places.ts';
+import { fromBase64url, isSame, toBase64url, utf8 } from './platform/bytes.ts';
+import { sha256 } from './platform/hash.ts';
 import { parseStrictJson } from './strict-json.ts';
 
 /** The hash that all digests are made with, as `_sd_alg` names it. */
@@ -32,10 +32,9 @@ export type Concealed =
 
 /** The disclosure of a text, in base64url as it is hashed and written. */
 export const disclosureOf = (salt: string, text: string): string =>
-  toBase64url(canonical([salt, MEMBER, text]));
+  toBase64url(canonicalBytes([salt, MEMBER, text]));
 
-export const digestOf = (disclosure: string): string =>
-  createHash('sha256').update(disclosure, 'ascii').digest('base64url');
+export const digestOf = (disclosure: string): string => toBase64url(sha256(utf8(disclosure)));
 
 /** A value as it is signed: digests in place of its personal texts. `texts` gives what stands at each place. */
 export function concealedValue(
@@ -111,7 +110,7 @@ function readDisclosure(disclosure: string): { readonly salt: string; readonly t
   if (disclosure.length > MAX_DISCLOSURE) return `longer than ${MAX_DISCLOSURE} characters`;
   const bytes = fromBase64url(disclosure);
   const json = bytes === null ? null : parseStrictJson(bytes, 'disclosure');
-  if (json === null || !json.ok) return 'expected JSON in strict base64url';
+  if (bytes === null || !json?.ok) return 'expected JSON in strict base64url';
   const { value } = json;
   if (!Array.isArray(value) || value.length !== 3) return 'expected a list of three: salt, name, text';
   const [salt, name, text] = value;
@@ -119,9 +118,7 @@ function readDisclosure(disclosure: string): { readonly salt: string; readonly t
     return 'expected a salt of at least 128 bits in base64url';
   if (name !== MEMBER) return `expected the name "${MEMBER}"`;
   if (typeof text !== 'string') return 'expected text';
-  return canonical(value) === Buffer.from(bytes ?? []).toString('utf8')
-    ? { salt, text }
-    : 'expected the canonical writing of the list';
+  return isSame(canonicalBytes(value), bytes) ? { salt, text } : 'expected the canonical writing of the list';
 }
 
 class Refused extends Error {

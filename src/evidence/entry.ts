@@ -1,9 +1,8 @@
 /** Entries of the station log: from drafts to the bytes that are hashed and stored, and back. */
-import { isDeepStrictEqual } from 'node:util';
 import type { JobEvent } from '../job/event.ts';
 import { type Problem, problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
-import { canonicalBytes, type JsonValue } from './canonical.ts';
+import { canonical, canonicalBytes, type JsonValue } from './canonical.ts';
 import { type Concealed, concealedValue, disclosureOf, revealed } from './disclosures.ts';
 import {
   type AnyEntry,
@@ -17,13 +16,15 @@ import {
 } from './log.ts';
 import { leafHash } from './merkle.ts';
 import { type PersonalPlace, type Place, personalPlaces } from './personal-places.ts';
+import { fromUtf8 } from './platform/bytes.ts';
+import { isSameData } from './platform/same.ts';
 import type { StationEvent } from './station-event.ts';
 
 /** An entry together with the bytes that stand for it. */
 export interface Written {
   readonly entry: AnyEntry;
   /** The leaf in the Merkle tree. */
-  readonly hash: Buffer;
+  readonly hash: Uint8Array;
   /** What is signed, in canonical JSON. */
   readonly body: string;
 }
@@ -41,15 +42,15 @@ export const personalTexts = (entry: AnyEntry): readonly PersonalPlace[] =>
   personalPlaces(schemaOf(entry.stream), entry);
 
 /** The entry as it is signed: canonical bytes, with digests in place of its personal texts. */
-export function signedBytes({ concealed, ...entry }: AnyEntry): Buffer {
+export function signedBytes({ concealed, ...entry }: AnyEntry): Uint8Array {
   return canonicalBytes(concealedValue(entry, concealed, (place) => textAt(entry, place)));
 }
 
 /** The same as a value. */
-export const signedEntry = (entry: AnyEntry): JsonValue => JSON.parse(signedBytes(entry).toString('utf8'));
+export const signedEntry = (entry: AnyEntry): JsonValue => JSON.parse(fromUtf8(signedBytes(entry)));
 
 /** The leaf of an entry in the tree: RFC 9162's hash of its signed bytes. */
-export const entryHash = (entry: AnyEntry): Buffer => leafHash(signedBytes(entry));
+export const entryHash = (entry: AnyEntry): Uint8Array => leafHash(signedBytes(entry));
 
 /** The disclosures of the texts that an entry still has. */
 export const disclosuresOf = ({ concealed, ...entry }: AnyEntry): readonly string[] =>
@@ -78,7 +79,7 @@ export function written(
   return drafts.map(({ by, event }, i) => {
     const [seq, n] = [end.seq + 1 + i, end.n + 1 + i];
     const draft = { v: 1, seq, n, stream, at, monoUs, by, salt: salt(), event };
-    const read = schemaOf(stream).safeParse(JSON.parse(canonicalBytes(draft).toString('utf8')));
+    const read = schemaOf(stream).safeParse(JSON.parse(canonical(draft)));
     if (!read.success) throw read.error;
     const concealed = personalPlaces(schemaOf(stream), read.data).map(({ place }) => ({
       place,
@@ -86,7 +87,7 @@ export function written(
     }));
     const entry: AnyEntry = { ...read.data, concealed };
     const bytes = signedBytes(entry);
-    return { entry, hash: leafHash(bytes), body: bytes.toString('utf8') };
+    return { entry, hash: leafHash(bytes), body: fromUtf8(bytes) };
   });
 }
 
@@ -145,7 +146,7 @@ function asEntry(value: JsonValue, concealed: readonly Concealed[], source: stri
 export function concealmentFault(entry: AnyEntry, source: string): Problem | null {
   const due = personalTexts(entry).map(({ place }) => place.join('.'));
   const is = entry.concealed.map(({ place }) => place.join('.'));
-  if (isDeepStrictEqual([...due].sort(), [...is].sort())) return null;
+  if (isSameData([...due].sort(), [...is].sort())) return null;
   const open = due.find((place) => !is.includes(place));
   return {
     code: 'disclosure',

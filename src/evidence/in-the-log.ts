@@ -1,7 +1,8 @@
 import { type Check, doubtful, failed, passed } from './check.ts';
 import { checkStream } from './check-stream.ts';
 import { checkpointSigners, readCheckpoint } from './checkpoint.ts';
-import { rootOfSet } from './merkle.ts';
+import { hashesOf, rootOfSet } from './merkle.ts';
+import { isSame, toHex } from './platform/bytes.ts';
 import type { OpenedRecord } from './record.ts';
 import type { StationState } from './station.ts';
 
@@ -28,8 +29,9 @@ export function inTheLog({ record, leaves }: OpenedRecord, station: StationState
   );
   if (key === undefined || !signers.includes(key.jwk))
     return failed(NAME, 'The checkpoint is not signed by the key of the station that signed the record.');
-  const proof = record.log.proof.map((hash) => Buffer.from(hash, 'base64'));
-  if (!rootOfSet(leaves, size, proof)?.equals(root))
+  const proof = hashesOf(record.log.proof);
+  const reached = rootOfSet(leaves, size, proof);
+  if (reached === null || !isSame(reached, root))
     return failed(NAME, 'The entries are not in the log that the checkpoint signs.');
   if (station.lost.length > 0) {
     const most = Math.max(...station.lost.map((one) => one.size));
@@ -40,6 +42,6 @@ export function inTheLog({ record, leaves }: OpenedRecord, station: StationState
   }
   return passed(
     NAME,
-    `${record.entries.length} entries without a gap, all in the signed log of ${size} entries (root ${root.toString('hex').slice(0, 16)}).`,
+    `${record.entries.length} entries without a gap, all in the signed log of ${size} entries (root ${toHex(root).slice(0, 16)}).`,
   );
 }

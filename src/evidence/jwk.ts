@@ -1,8 +1,9 @@
 /** Ed25519 keys as JSON Web Keys (RFC 8037) and their names (RFC 7638). */
-import { createHash, createPublicKey, type KeyObject } from 'node:crypto';
 import { z } from 'zod';
-import { fromBase64url } from './base64url.ts';
 import { canonicalBytes } from './canonical.ts';
+import { fromBase64url, toBase64url, toHex } from './platform/bytes.ts';
+import { sha256 } from './platform/hash.ts';
+import { type PrivateKey, publicHalf } from './platform/signature.ts';
 
 const FIELD = 2n ** 255n - 19n;
 const ORDER_EIGHT = 0x05fc536d880238b13933c6d305acdfd5f098eff289f4c345b027b2c28f95e826n;
@@ -10,8 +11,7 @@ const ORDER_EIGHT = 0x05fc536d880238b13933c6d305acdfd5f098eff289f4c345b027b2c28f
 const SMALL_ORDER: ReadonlySet<bigint> = new Set([0n, 1n, FIELD - 1n, ORDER_EIGHT, FIELD - ORDER_EIGHT]);
 
 /** Little-endian, the top bit being the sign of x. */
-const yOf = (key: Uint8Array) =>
-  BigInt(`0x${Buffer.from(key).reverse().toString('hex')}`) & (2n ** 255n - 1n);
+const yOf = (key: Uint8Array) => BigInt(`0x${toHex(key.toReversed())}`) & (2n ** 255n - 1n);
 
 /** 32 bytes in base64url: the public key itself, in the one writing of a point that can be somebody's key. */
 const publicBytes = z
@@ -34,15 +34,15 @@ export type PublicJwk = z.infer<typeof publicJwkSchema>;
 
 /** The key's name everywhere: SHA-256 over its required members in canonical form, base64url (RFC 7638, 3). */
 export function thumbprint({ kty, crv, x }: PublicJwk): string {
-  return createHash('sha256').update(canonicalBytes({ kty, crv, x })).digest('base64url');
+  return toBase64url(sha256(canonicalBytes({ kty, crv, x })));
 }
 
-export function importPublicKey({ kty, crv, x }: PublicJwk): KeyObject {
-  return createPublicKey({ key: { kty, crv, x }, format: 'jwk' });
+/** The 32 bytes of the key. */
+export function keyBytes({ x }: PublicJwk): Uint8Array {
+  const bytes = fromBase64url(x);
+  if (bytes === null) throw new Error('a public key is 32 bytes in base64url');
+  return bytes;
 }
 
 /** The public half of a private or public Ed25519 key. Throws for any other kind of key. */
-export function publicJwk(key: KeyObject): PublicJwk {
-  const { kty, crv, x } = (key.type === 'private' ? createPublicKey(key) : key).export({ format: 'jwk' });
-  return publicJwkSchema.parse({ kty, crv, x });
-}
+export const publicJwk = (key: PrivateKey): PublicJwk => publicJwkSchema.parse(publicHalf(key));

@@ -2,11 +2,11 @@
  * Signatures over a record: JWS general JSON serialization (RFC 7515, 7.2.1) with Ed25519 (RFC 8037). Every header is
  * protected and holds the signer's public key, so that any JOSE library can check it; whom to trust is another matter.
  */
-import { type KeyObject, sign as signBytes, verify as verifyBytes } from 'node:crypto';
 import { z } from 'zod';
-import { fromBase64url, toBase64url } from './base64url.ts';
 import { canonical, canonicalBytes } from './canonical.ts';
-import { importPublicKey, publicJwk, publicJwkSchema, thumbprint } from './jwk.ts';
+import { keyBytes, type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from './jwk.ts';
+import { fromBase64url, toBase64url, utf8 } from './platform/bytes.ts';
+import { holds, type PrivateKey, sign } from './platform/signature.ts';
 import { parseCanonicalJson } from './strict-json.ts';
 
 /** What the payload is (RFC 7515, 4.1.9): a signature made for something else is not accepted here. */
@@ -75,7 +75,7 @@ export function withDisclosures(
 
 /** A key about to sign, and as what. */
 export interface Signer {
-  readonly privateKey: KeyObject;
+  readonly privateKey: PrivateKey;
   readonly role: Role;
   readonly signedAt: string;
 }
@@ -109,35 +109,35 @@ export function checkSignatures(
     const signer = { kid, role, signedAt };
     if (kid !== thumbprint(jwk))
       return { signer, fault: 'its key does not carry the name that its header gives' };
-    const holds = signatureHolds(input(one.protected), one.signature, importPublicKey(jwk));
-    return { signer, fault: holds ? null : 'it does not belong to this content' };
+    const isGood = signatureHolds(input(one.protected), one.signature, jwk);
+    return { signer, fault: isGood ? null : 'it does not belong to this content' };
   });
 }
 
 /** RFC 7515, 5.1: Ed25519 over `BASE64URL(header) . BASE64URL(payload)`; all three in base64url. */
-export function signatureOf(header: string, payload: string, key: KeyObject): string {
-  return toBase64url(signBytes(null, Buffer.from(`${header}.${payload}`, 'ascii'), key));
+export function signatureOf(header: string, payload: string, key: PrivateKey): string {
+  return toBase64url(sign(utf8(`${header}.${payload}`), key));
 }
 
-/** RFC 7515, 5.2, over the whole signing input. The key decides the algorithm: any but an Ed25519 key is a bug of the caller. */
-export function signatureHolds(input: Uint8Array, signature: string, key: KeyObject): boolean {
-  if (key.asymmetricKeyType !== 'ed25519') throw new TypeError('expected an Ed25519 key');
+/** RFC 7515, 5.2, over the whole signing input. */
+export function signatureHolds(input: Uint8Array, signature: string, key: PublicJwk): boolean {
   const bytes = fromBase64url(signature);
-  return bytes !== null && verifyBytes(null, input, key, bytes);
+  return bytes !== null && holds(keyBytes(key), input, bytes);
 }
 
 /** New memory of a record's size costs as much as copying into it; a record that is larger than usual has its own. */
-const USUAL = Buffer.allocUnsafeSlow(1 << 20);
+const USUAL = new Uint8Array(1 << 20);
+const DOT = 0x2e;
 
 /** Signing inputs of several headers over one payload, which is copied once: each header is written in front of it in turn. */
-function signingInput(payload: Uint8Array, longestHeader: number): (header: string) => Buffer {
+function signingInput(payload: Uint8Array, longestHeader: number): (header: string) => Uint8Array {
   const size = longestHeader + 1 + payload.length;
-  const bytes = size <= USUAL.length ? USUAL : Buffer.allocUnsafe(size);
-  bytes.write('.', longestHeader, 'ascii');
+  const bytes = size <= USUAL.length ? USUAL : new Uint8Array(size);
+  bytes[longestHeader] = DOT;
   bytes.set(payload, longestHeader + 1);
   return (header) => {
     const from = longestHeader - header.length;
-    bytes.write(header, from, 'ascii');
+    bytes.set(utf8(header), from);
     return bytes.subarray(from, size);
   };
 }

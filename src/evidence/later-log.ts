@@ -6,7 +6,7 @@ import { z } from 'zod';
 import { problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import { checkpointSigners, readCheckpoint, type SignedCheckpoint } from './checkpoint.ts';
-import { consistencyHolds, hashSchema } from './merkle.ts';
+import { consistencyHolds, hashesOf, hashSchema } from './merkle.ts';
 import { parseStrictJson } from './strict-json.ts';
 import { endOf, type TrustList } from './trust.ts';
 
@@ -36,6 +36,7 @@ export function isInLaterLog(older: SignedCheckpoint, later: LaterLog, list: Tru
   const now = list.keys.filter(
     ({ kid, role }) => (role === undefined || role === 'station') && endOf(list, kid) === null,
   );
-  const path = later.path.map((hash) => Buffer.from(hash, 'base64'));
-  return checkpointSigners(read.value, now).length > 0 && consistencyHolds(older, read.value, path);
+  return (
+    checkpointSigners(read.value, now).length > 0 && consistencyHolds(older, read.value, hashesOf(later.path))
+  );
 }

@@ -1,7 +1,8 @@
 /** Signed notes as C2SP has them (c2sp.org/signed-note): a text, an empty line, and a line for each signature. */
-import { isUtf8 } from 'node:buffer';
-import { createHash, type KeyObject, sign, verify } from 'node:crypto';
-import { importPublicKey, type PublicJwk, publicJwk } from './jwk.ts';
+import { keyBytes, type PublicJwk, publicJwk } from './jwk.ts';
+import { fromBase64, fromUtf8, isSame, isUtf8, joined, toBase64, toHex, utf8 } from './platform/bytes.ts';
+import { sha256 } from './platform/hash.ts';
+import { holds, type PrivateKey, sign } from './platform/signature.ts';
 
 export interface NoteSignature {
   readonly name: string;
@@ -28,7 +29,7 @@ const SPACE = 0x20;
 
 /** Reads a note, as a text or as the bytes of a file; null for anything else. */
 export function readNote(note: string | Uint8Array): Note | null {
-  if (typeof note !== 'string') return isUtf8(note) ? readNote(Buffer.from(note).toString('utf8')) : null;
+  if (typeof note !== 'string') return isUtf8(note) ? readNote(fromUtf8(note)) : null;
   // The text may have empty lines of its own: it ends at the last one.
   const end = note.lastIndexOf('\n\n');
   if (note.length > MAX_NOTE_CHARACTERS || hasControls(note) || end < 0 || !note.endsWith('\n')) return null;
@@ -66,11 +67,11 @@ export const noteText = ({ text, signatures }: Note): string =>
 
 /** One line of a signature, its line feed with it. */
 export const signatureLine = ({ name, keyId, signature }: NoteSignature) =>
-  `— ${name} ${Buffer.concat([keyId, signature]).toString('base64')}\n`;
+  `— ${name} ${toBase64(joined(keyId, signature))}\n`;
 
 /** The text, signed under this name. */
-export function signNote(text: string, name: string, key: KeyObject): string {
-  const signature = signed(Buffer.from(text), key);
+export function signNote(text: string, name: string, key: PrivateKey): string {
+  const signature = sign(utf8(text), key);
   return noteText({ text, signatures: [{ name, keyId: keyId(name, publicJwk(key)), signature }] });
 }
 
@@ -86,7 +87,7 @@ export function signersOf(
   const signers: PublicJwk[] = [];
   for (const key of keys) {
     const own = signaturesOf({ signatures }, name, [key]);
-    if (own.some(({ signature }) => !ed25519Holds(Buffer.from(text), signature, key))) return [];
+    if (own.some(({ signature }) => !holds(keyBytes(key), utf8(text), signature))) return [];
     if (own.length > 0) signers.push(key);
   }
   return signers;
@@ -99,37 +100,21 @@ export function signaturesOf(
   keys: readonly PublicJwk[],
 ): readonly NoteSignature[] {
   const ids = keys.map((key) => keyId(name, key));
-  return signatures.filter((one) => one.name === name && ids.some((id) => id.equals(one.keyId)));
+  return signatures.filter((one) => one.name === name && ids.some((id) => isSame(id, one.keyId)));
 }
-
-export const signed = (message: Uint8Array, key: KeyObject): Uint8Array => sign(null, message, key);
-
-export const ed25519Holds = (message: Uint8Array, signature: Uint8Array, key: PublicJwk): boolean =>
-  verify(null, message, importPublicKey(key), signature);
 
 /** The byte that stands for Ed25519 (signed-note, signature types). */
 const ED25519 = 0x01;
 
 /** First four bytes of SHA-256(name ⏎ 0x01 public key). */
-export const keyId = (name: string, { x }: PublicJwk): Buffer =>
-  keyIdOf(name, ED25519, Buffer.from(x, 'base64url'));
+export const keyId = (name: string, jwk: PublicJwk): Uint8Array => keyIdOf(name, ED25519, keyBytes(jwk));
 
 /** First four bytes of SHA-256(name ⏎ signature type, public key). */
-export function keyIdOf(name: string, type: number, key: Uint8Array): Buffer {
-  const hash = createHash('sha256').update(`${name}\n`).update(Uint8Array.of(type)).update(key);
-  return hash.digest().subarray(0, 4);
-}
+export const keyIdOf = (name: string, type: number, key: Uint8Array): Uint8Array =>
+  sha256(joined(utf8(`${name}\n`), Uint8Array.of(type), key)).subarray(0, 4);
 
 /** The key as programs for notes take it: name, key ID in hex, and 0x01 with the key in base64. */
 export function verifierKey(name: string, jwk: PublicJwk): string {
-  const key = Buffer.concat([Buffer.of(ED25519), Buffer.from(jwk.x, 'base64url')]).toString('base64');
-  return `${name}+${keyId(name, jwk).toString('hex')}+${key}`;
+  const key = toBase64(joined(Uint8Array.of(ED25519), keyBytes(jwk)));
+  return `${name}+${toHex(keyId(name, jwk))}+${key}`;
 }
-
-/** The bytes; null for any text that is not the one base64 of its bytes. */
-export function fromBase64(text: string): Buffer | null {
-  const bytes = Buffer.from(text, 'base64');
-  return bytes.toString('base64') === text ? bytes : null;
-}
-
-export const toBase64 = (bytes: Uint8Array): string => Buffer.from(bytes).toString('base64');

@@ -12,7 +12,6 @@ import { err, ok, type Result } from '../result.ts';
 import { budgetSchema } from '../rules/budgets.ts';
 import { editionOf } from '../rules/editions.ts';
 import { summarySchema } from '../rules/summary.ts';
-import { toBase64url } from './base64url.ts';
 import { canonicalBytes, type JsonValue } from './canonical.ts';
 import { signCheckpoint } from './checkpoint.ts';
 import { DIGEST_NAME, revealed } from './disclosures.ts';
@@ -37,6 +36,7 @@ import {
   stationEntrySchema,
 } from './log.ts';
 import { hashSchema, leafHash, type Subtrees, setProof, treeRoot } from './merkle.ts';
+import { fromBase64url, isSame, joined, toBase64, toBase64url, utf8 } from './platform/bytes.ts';
 import { backgroundOf, type StationState, stationOf } from './station.ts';
 import { parseCanonicalJson, parseStrictJson } from './strict-json.ts';
 
@@ -145,7 +145,7 @@ export interface OpenedRecord {
   /** The payload of the JWS where it stands in the file: base64url in ASCII. */
   readonly payload: Uint8Array;
   /** Leaves of the Merkle tree, in order of the log: background and entries. */
-  readonly leaves: readonly { readonly index: number; readonly hash: Buffer }[];
+  readonly leaves: readonly { readonly index: number; readonly hash: Uint8Array }[];
 }
 
 /**
@@ -168,7 +168,7 @@ export interface RecordContent {
 
 /** A sealed record: its file and what is in it. */
 export interface Sealed {
-  readonly bytes: Buffer;
+  readonly bytes: Uint8Array;
   readonly record: JobRecord;
 }
 
@@ -211,7 +211,7 @@ export function sealRecord(
       .map(({ privateKey, role }) => ({ role, kid: thumbprint(publicJwk(privateKey)) }))
       .map((one) => signerSchema.parse(one)),
     technicianSignature: technicianSignature(stationState, technicianKey(background, technician), signers),
-    log: { checkpoint, proof: setProof(tree, indexes, size).map((hash) => hash.toString('base64')) },
+    log: { checkpoint, proof: setProof(tree, indexes, size).map(toBase64) },
     budgets: outcome.budgets,
     summary: outcome.summary,
   };
@@ -272,7 +272,7 @@ export function technicianSignature(
 export function countersignRecord(
   bytes: Uint8Array,
   signer: Omit<Signer, 'role'>,
-): Result<Buffer, RecordFault> {
+): Result<Uint8Array, RecordFault> {
   const opened = openRecord(bytes);
   if (!opened.ok) return opened;
   return ok(fileBytes(addSignature(opened.value.jws, { ...signer, role: 'countersigner' })));
@@ -282,7 +282,7 @@ export function countersignRecord(
  * What was sealed, whatever came later or was taken away: without countersignatures, which stand behind the signatures
  * announced inside, and without disclosures. A time stamp is made over this.
  */
-export function asSealed({ jws, record }: OpenedRecord): Buffer {
+export function asSealed({ jws, record }: OpenedRecord): Uint8Array {
   const sealed = { ...jws, signatures: jws.signatures.slice(0, record.signers.length) };
   return fileBytes(withDisclosures(sealed, []));
 }
@@ -305,7 +305,7 @@ export function openRecord(bytes: Uint8Array): Result<OpenedRecord, RecordFault>
 }
 
 function openPayload(jws: Jws, payload: Uint8Array): Result<OpenedRecord, RecordFault> {
-  const content = parseCanonicalJson(Buffer.from(jws.payload, 'base64url'), 'record payload');
+  const content = parseCanonicalJson(fromBase64url(jws.payload) ?? new Uint8Array(), 'record payload');
   if (!content.ok) return err({ kind: 'damaged', problem: content.error });
   const back = revealed(content.value, disclosuresIn(jws), 'record payload');
   if (!back.ok) return err({ kind: 'damaged', problem: back.error });
@@ -367,7 +367,7 @@ type AnyContent = z.infer<typeof jobEntrySchema> | z.infer<typeof stationEntrySc
 function leavesOf(payload: JsonValue): OpenedRecord['leaves'] {
   const { background, entries } = leavesSchema.parse(payload);
   return [...background, ...entries]
-    .map((entry) => ({ index: entry.seq - 1, hash: leafHash(Buffer.from(JSON.stringify(entry))) }))
+    .map((entry) => ({ index: entry.seq - 1, hash: leafHash(utf8(JSON.stringify(entry))) }))
     .sort((a, b) => a.index - b.index);
 }
 
@@ -383,15 +383,15 @@ function damaged(where: string, message: string): Result<never, RecordFault> {
 const NEWLINE = 0x0a;
 
 /** The file of a record. */
-export function fileBytes(jws: Jws): Buffer {
-  return Buffer.concat([canonicalBytes(jws), Buffer.of(NEWLINE)]);
+export function fileBytes(jws: Jws): Uint8Array {
+  return joined(canonicalBytes(jws), Uint8Array.of(NEWLINE));
 }
 
 /** Canonical order puts `payload` first, so every record file begins with these bytes. */
-const BEGINNING = Buffer.from('{"payload":"');
+const BEGINNING = utf8('{"payload":"');
 
 function beginsAsRecord(bytes: Uint8Array): boolean {
-  return BEGINNING.equals(bytes.subarray(0, BEGINNING.length));
+  return isSame(BEGINNING, bytes.subarray(0, BEGINNING.length));
 }
 
 function looksLikeJws(value: JsonValue): boolean {

@@ -19,7 +19,7 @@ export const withheldSchema = z.strictObject({
 export type Withheld = z.infer<typeof withheldSchema>;
 
 /** The file of the record without its texts of these kinds. */
-export function sharedRecord({ jws, record }: OpenedRecord, kinds: Kinds): Buffer {
+export function sharedRecord({ jws, record }: OpenedRecord, kinds: Kinds): Uint8Array {
   const disclosures = entriesOf(record).flatMap((entry) =>
     disclosuresBut(entry, ({ kind }) => kinds.has(kind)),
   );

@@ -86,10 +86,12 @@ export function signerCheck(
     readonly station: StationState | string;
     readonly list: TrustList;
     readonly time: TrustedTime | null;
+    /** Before when it was certainly signed, by somebody else's clock. */
+    readonly before: string | null;
     readonly later: LaterLog | null;
   },
 ): Check {
-  const { station, list, time, later } = context;
+  const { station, list, time, before, later } = context;
   const holding = signatures.flatMap(({ signer, fault }) =>
     fault === null && signer !== null ? [signer] : [],
   );
@@ -97,7 +99,7 @@ export function signerCheck(
   if (signer === undefined) return failed('signer', 'No station signed.');
   const checkpoint = readCheckpoint(record.log.checkpoint, 'checkpoint');
   const inLog = later !== null && checkpoint.ok && isInLaterLog(checkpoint.value, later, list);
-  const trust = stationTrust(signer, station, list, { before: time?.before ?? null, inLog });
+  const trust = stationTrust(signer, station, list, { before, inLog });
   if (!trust.trusted) return failed('signer', `Station key ${signer.kid}: ${trust.reason}.`);
   const ended = inLog && endOf(list, signer.kid) !== null;
   const others = holding

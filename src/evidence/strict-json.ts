@@ -8,6 +8,7 @@ import type { Problem } from '../problem.ts';
 import type { ProblemCode } from '../problem-code.ts';
 import { err, ok, type Result } from '../result.ts';
 import { canonicalBytes, isList, type JsonValue } from './canonical.ts';
+import { fromUtf8, isSame, utf8 } from './platform/bytes.ts';
 import { Fault, MAX_DEPTH, StrictReader } from './strict-reader.ts';
 import { firstInvalidByte } from './utf8.ts';
 
@@ -23,12 +24,12 @@ export function parseStrictJson(bytes: Uint8Array, source: string): Result<JsonV
 function parseSlowly(bytes: Uint8Array, source: string): Result<JsonValue> {
   const bad = firstInvalidByte(bytes);
   if (bad !== null) return err(problem('not-utf8', `${source}: byte ${bad}`, 'this is not valid UTF-8 text'));
-  const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('utf8');
+  const text = fromUtf8(bytes);
   try {
     return ok(new StrictReader(text).document());
   } catch (fault) {
     if (!(fault instanceof Fault)) throw fault;
-    const byte = Buffer.byteLength(text.slice(0, fault.at), 'utf8');
+    const byte = utf8(text.slice(0, fault.at)).length;
     const place = fault.path === '' ? '' : `, ${fault.path}`;
     return err(problem(fault.code, `${source}: byte ${byte}${place}`, fault.message));
   }
@@ -39,7 +40,7 @@ export function parseCanonicalJson(bytes: Uint8Array, source: string): Result<Js
   const quick = quickly(bytes);
   if (quick !== undefined) return ok(quick);
   const json = parseSlowly(bytes, source);
-  if (!json.ok || canonicalBytes(json.value).equals(bytes)) return json;
+  if (!json.ok || isSame(canonicalBytes(json.value), bytes)) return json;
   return err(problem('json-not-canonical', source, 'the content is not canonical JSON'));
 }
 
@@ -49,7 +50,7 @@ export function parseCanonicalJson(bytes: Uint8Array, source: string): Result<Js
  */
 function quickly(bytes: Uint8Array): JsonValue | undefined {
   if (firstInvalidByte(bytes) !== null) return undefined;
-  const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('utf8');
+  const text = fromUtf8(bytes);
   if (text.includes('\\ud')) return undefined;
   try {
     const value: JsonValue = JSON.parse(text);

@@ -2,12 +2,12 @@
  * How a key of a station names the one that follows it: a compact JWS (RFC 7515, 7.1) by the old key, so that whoever
  * trusts the old one can trust the new one without asking again.
  */
-import type { KeyObject } from 'node:crypto';
 import { z } from 'zod';
-import { fromBase64url, toBase64url } from './base64url.ts';
 import { canonicalBytes } from './canonical.ts';
-import { importPublicKey, type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from './jwk.ts';
+import { type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from './jwk.ts';
 import { signatureHolds, signatureOf } from './jws.ts';
+import { fromBase64url, toBase64url, utf8 } from './platform/bytes.ts';
+import type { PrivateKey } from './platform/signature.ts';
 import { parseCanonicalJson } from './strict-json.ts';
 
 const headerSchema = z.strictObject({
@@ -24,7 +24,7 @@ export const successionSchema = z.strictObject({
 export type Succession = z.infer<typeof successionSchema>;
 
 /** The statement, signed by the old key. */
-export function stateSuccession(said: Succession, oldKey: KeyObject): string {
+export function stateSuccession(said: Succession, oldKey: PrivateKey): string {
   const kid = thumbprint(publicJwk(oldKey));
   const header = toBase64url(canonicalBytes({ alg: 'Ed25519', typ: 'plugmark-succession+json', kid }));
   const payload = toBase64url(canonicalBytes(said));
@@ -37,8 +37,8 @@ export function successionBy(statement: string, old: PublicJwk): Succession | nu
   const head = headerSchema.safeParse(jsonOf(header));
   const said = successionSchema.safeParse(jsonOf(payload));
   if (more.length > 0 || !head.success || !said.success || head.data.kid !== thumbprint(old)) return null;
-  const input = Buffer.from(`${header}.${payload}`, 'ascii');
-  const holds = signatureHolds(input, signature, importPublicKey(old));
+  const input = utf8(`${header}.${payload}`);
+  const holds = signatureHolds(input, signature, old);
   return holds ? said.data : null;
 }
 

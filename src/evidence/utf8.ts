@@ -1,4 +1,4 @@
-import { isUtf8 } from 'node:buffer';
+import { isUtf8 } from './platform/bytes.ts';
 
 /** Offset of the first byte that cannot belong to UTF-8 text (or the length, where the text is cut); null when all is well. */
 export function firstInvalidByte(bytes: Uint8Array): number | null {

@@ -2,9 +2,9 @@
  * Verifier keys as C2SP writes them (signed-note): a name, the key ID in hex, and in base64 a byte for the kind of signature
  * with the public key behind it. `plugmark log vkey` and `plugmark witness init` print them, policies hold them.
  */
-import { toBase64url } from './base64url.ts';
 import { type PublicJwk, publicJwkSchema } from './jwk.ts';
-import { fromBase64, keyIdOf, toBase64 } from './note.ts';
+import { keyIdOf } from './note.ts';
+import { fromBase64, toBase64, toBase64url, toHex } from './platform/bytes.ts';
 
 /** What the byte in front of the key stands for: a log's own signature, and the two kinds of cosignature. */
 const TYPES = { log: 0x01, 'ed25519-cosignature': 0x04, 'ml-dsa-44-cosignature': 0x06 } as const;
@@ -36,7 +36,7 @@ export function readVerifierKey(text: string): VerifierKey | null {
   const [type = 0] = bytes;
   const key = bytes.subarray(1);
   const keyId = keyIdOf(name, type, key);
-  if (hexOf(keyId) !== id) return null;
+  if (toHex(keyId) !== id) return null;
   if (type === TYPES['ml-dsa-44-cosignature'])
     return key.length === ML_DSA_44_BYTES ? { kind: 'ml-dsa-44-cosignature', name, keyId, key } : null;
   const jwk = publicJwkSchema.safeParse({ kty: 'OKP', crv: 'Ed25519', x: toBase64url(key) });
@@ -51,8 +51,5 @@ export function readVerifierKey(text: string): VerifierKey | null {
 export function witnessVerifierKey(name: string, kind: WitnessKey['kind'], key: Uint8Array): string {
   const type = TYPES[kind];
   const encoded = toBase64(Uint8Array.of(type, ...key));
-  return `${name}+${hexOf(keyIdOf(name, type, key))}+${encoded}`;
+  return `${name}+${toHex(keyIdOf(name, type, key))}+${encoded}`;
 }
-
-const hexOf = (bytes: Uint8Array): string =>
-  [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');

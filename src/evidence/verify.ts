@@ -1,7 +1,9 @@
 /** Verification of a job record: an ordered list of checks, each with its outcome in words, and one verdict. */
 import { marksOf, type Proof } from '../job/proof.ts';
 import { editionOf } from '../rules/editions.ts';
+import { type ByPolicy, WITNESSES, withLogsOf, witnessesOf } from './by-policy.ts';
 import { type Check, doubtful, failed, passed } from './check.ts';
+import { readCheckpoint } from './checkpoint.ts';
 import { checkClock } from './clock.ts';
 import { COMPLETENESS, contentsAndCompleteness } from './completeness.ts';
 import { inTheLog } from './in-the-log.ts';
@@ -34,7 +36,8 @@ const CHECKS = ['signatures', 'signer', 'log', 'contents', COMPLETENESS, JUDGED_
  * Checks the bytes of a record file. When they do not have the form of a record only that is said; else all checks are
  * made, so that the report names every fault. `time` is the finding about a trusted time stamp, where there is one;
  * `readAt` is the reader's own clock (ISO), so that a record from the future is seen to be one; `later` is what shows that it
- * was sealed before its key ended, where the reader has it.
+ * was sealed before its key ended, where the reader has it; `byPolicy` is the reader's policy, if there is one, with the
+ * note of the witnesses.
  */
 export function verifyRecord(
   bytes: Uint8Array,
@@ -42,6 +45,7 @@ export function verifyRecord(
   time: TrustedTime | null = null,
   readAt: string | null = null,
   later: LaterLog | null = null,
+  byPolicy: ByPolicy | null = null,
 ): VerificationReport {
   const opened = openRecord(bytes);
   if (!opened.ok) {
@@ -57,12 +61,18 @@ export function verifyRecord(
   const signatures = checkSignatures(jws, payload);
   const station = stationIn(record);
   const edition = editionOf(rulesOf(record.entries));
-  const list = asOf(trustList, readAt);
-  const signer = signerCheck(record, signatures, { station, list, time, later });
+  const own = readCheckpoint(record.log.checkpoint, 'checkpoint');
+  const origin = own.ok ? own.value.origin : '';
+  const list = asOf(withLogsOf(trustList, byPolicy?.policy ?? null, origin), readAt);
+  const known = typeof station === 'string' ? [] : station.keys.map(({ jwk }) => jwk);
+  const witnesses = byPolicy === null || !own.ok ? null : witnessesOf(own.value, byPolicy, known, readAt);
+  const before = [time?.before, witnesses?.before].filter((one) => typeof one === 'string').sort()[0] ?? null;
+  const signer = signerCheck(record, signatures, { station, list, time, before, later });
   const { contents, completeness, orderOfWork, proof } = contentsAndCompleteness(record, station, edition);
   const others = [
     signatureCheck(opened.value, signatures, station),
     inTheLog(opened.value, station),
+    ...(witnesses === null ? [] : [witnesses.check]),
     contents,
     completeness,
     ...(orderOfWork === null ? [] : [orderOfWork]),
@@ -78,8 +88,8 @@ export function verifyRecord(
 
 function verdictOf(others: readonly Check[], signer: Check, proof: Proof | null): Verdict {
   const failedNames = others.filter(isFailed).map(({ name }) => name);
-  if (failedNames.some((name) => name !== COMPLETENESS)) return 'rejected';
-  if (isFailed(signer)) return 'untrusted';
+  if (failedNames.some((name) => name !== COMPLETENESS && name !== WITNESSES)) return 'rejected';
+  if (isFailed(signer) || failedNames.includes(WITNESSES)) return 'untrusted';
   if (others.some(({ name, outcome }) => name === JUDGED_AGAIN && outcome === 'not-applicable'))
     return 'other-rules';
   if (failedNames.length > 0) return 'incomplete';

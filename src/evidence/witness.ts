@@ -5,7 +5,7 @@
 import { type Checkpoint, isSignedBy, readCheckpoint, type SignedCheckpoint } from './checkpoint.ts';
 import type { PublicJwk } from './jwk.ts';
 import { consistencyHolds, treeOf, treeRoot } from './merkle.ts';
-import { fromBase64, toBase64 } from './note.ts';
+import { fromBase64, toBase64 } from './platform/bytes.ts';
 
 /** A new checkpoint, and what proves that it goes on from the one of `oldSize` entries. */
 export interface AddCheckpoint {

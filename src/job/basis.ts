@@ -25,11 +25,20 @@ export const basisSchema = z.strictObject({
   turn: z
     .strictObject({
       lowerDeg: z.number().positive().describe('Lower limit.'),
-      upperDeg: z.number().positive().describe('Upper limit.'),
+      upperDeg: z
+        .number()
+        .positive()
+        .describe('Upper limit; that of a single figure is the same as the lower.'),
+      alone: z
+        .literal(true)
+        .exactOptional()
+        .describe('The order names no torque: the torque window is what thread and seat usually take.'),
     })
     .readonly()
     .exactOptional()
-    .describe('The turn from contact that is judged beside the torque; absent for torque alone.'),
+    .describe(
+      'The turn from contact that is judged beside the torque, or in place of it; absent for torque alone.',
+    ),
   gap: gapPolicySchema.describe('How the gap is found and changed, defaults filled in.'),
   orderOfWork: orderOfWorkSchema
     .exactOptional()

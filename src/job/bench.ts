@@ -7,6 +7,7 @@ import { BenchState } from './bench-state.ts';
 import type { Command } from './command.ts';
 import { eventOf } from './command-event.ts';
 import type { JobEvent } from './event.ts';
+import type { Feed } from './feed.ts';
 import { forecastOf } from './feed.ts';
 import { follow } from './following.ts';
 import type { Forecast } from './forecast.ts';
@@ -38,7 +39,7 @@ export interface Bench {
   readonly forecast: () => Forecast | null;
   /** The tool whose silence up to a time would tell something; null while none does. */
   readonly waitsFor: () => { readonly tool: ToolId; readonly untilUs: number } | null;
-  /** Torque as the plug sees it now, by the lever alone; null until a wrench is linked. */
+  /** Torque as the plug sees it now, by the lever alone; null until a linked wrench has read. */
   readonly live: () => ReturnType<PullDetector['live']> | null;
 }
 
@@ -103,7 +104,9 @@ function takeCommand(bench: BenchState, command: Command): void {
 }
 
 function live({ feeds, state }: BenchState): ReturnType<Bench['live']> {
-  const seen = [...feeds.values()].find((feed) => feed.quantity === 'torque')?.detector.live() ?? null;
+  const read = ({ quantity, source, arrived }: Feed) =>
+    quantity === 'torque' && source !== 'typed' && arrived.values > 0;
+  const seen = [...feeds.values()].find(read)?.detector.live() ?? null;
   const gain = leverage(crowfootOf(state().order.adapter));
   return seen && { ...seen, nowNm: gain * seen.nowNm, peakNm: gain * seen.peakNm };
 }

@@ -1,6 +1,7 @@
 /** What a pull gives reason to tell the technician, with what the job knows of its plug. */
 import { tighteningOf } from '../plug/tightening.ts';
 import { type Advice, adviceOn, type Coached } from '../pull/coaching.ts';
+import { endsAtClick } from './click.ts';
 import { attemptOf } from './situation.ts';
 import { torqueWindowBefore } from './stage.ts';
 import type { CylinderState, JobState, TorqueAttempt } from './state.ts';
@@ -15,10 +16,9 @@ export function coachingFor(state: JobState, pull: number): readonly Advice[] {
   const c = state.cylinders.find(({ cylinder }) => cylinder === attempt?.cylinder);
   if (attempt === undefined || c === undefined || attempt.kind === 'loosening') return [];
   const { lowerNm } = asWrenchReads(state, torqueWindowBefore(state, c, pull));
-  const wrench = state.instruments.find(({ id }) => id === attempt.pull.tool);
   const seat = attempt.kind === 'tightening' ? seatOf(state, c, pull, lowerNm) : UNKNOWN;
   const fallsMs = fallsOf(state, attempt.pull.tool);
-  return adviceOn(attempt.pull, { lowerNm, clicks: wrench?.type === 'setting', fallsMs, ...seat });
+  return adviceOn(attempt.pull, { lowerNm, clicks: endsAtClick(state, attempt.pull.tool), fallsMs, ...seat });
 }
 
 /** Of the pulls that ended what they were for; strokes on the way are let off anywhere. */
@@ -47,7 +47,11 @@ function seatOf({ order }: JobState, c: CylinderState, pull: number, lowerNm: nu
   if (onThisPlug.at(-1)?.kind === 'run-down' || (c.restartedAfter ?? pull) < pull) return UNKNOWN;
   const { seat, gasket, condition } = order.plug;
   const tightening = tighteningOf(order.specification);
-  const advised = tightening.ok && tightening.value.kind === 'torque' ? tightening.value.advised : null;
+  const advised = tightening.ok
+    ? tightening.value.kind === 'torque'
+      ? tightening.value.advised
+      : tightening.value.turn
+    : null;
   if (seat === 'conical') return { seat: 'conical', advised };
   if (onThisPlug.some((one) => crushed(one, lowerNm))) return { seat: 'used gasket', advised: null };
   const ordered = gasket ?? (condition === 'used' ? null : 'new');

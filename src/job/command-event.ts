@@ -33,8 +33,10 @@ export function eventOf(command: Command): JobEvent | null {
       const { cylinder, turn, why } = command;
       return { type: 'fitted-by-angle', cylinder, turn, why };
     }
-    case 'take-back':
-      return { type: 'taken-back', said: command.said, why: command.why };
+    case 'take-back': {
+      const { do: _do, ...fields } = command;
+      return { type: 'taken-back', ...fields };
+    }
     case 'hand-over':
       return { type: 'job-handed-over', to: command.to };
     case 'void':
@@ -44,6 +46,7 @@ export function eventOf(command: Command): JobEvent | null {
     case 'give-pull':
     case 'left-out':
     case 'gap-wire':
+    case 'keep-gap':
     case 'close':
       return null;
   }
@@ -86,8 +89,12 @@ export function commandOf(event: JobEvent): Command | null {
       const { cylinder, turn, why } = event;
       return { do: 'fit-by-angle', cylinder, turn, why };
     }
-    case 'taken-back':
-      return { do: 'take-back', said: event.said, why: event.why };
+    case 'taken-back': {
+      const { type: _type, ...fields } = event;
+      return { do: 'take-back', ...fields };
+    }
+    case 'gap-kept':
+      return { do: 'keep-gap', cylinder: event.cylinder, by: event.by, reason: event.reason };
     case 'job-handed-over':
       return { do: 'hand-over', to: event.to };
     case 'job-voided':

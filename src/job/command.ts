@@ -47,8 +47,10 @@ export type Command =
     }
   | ({ readonly do: 'read-old-plugs' } & Omit<JobEventOf<'old-plugs-read'>, 'type'>)
   | ({ readonly do: 'check-new-plugs' } & Omit<JobEventOf<'new-plugs-checked'>, 'type'>)
-  /** Something said, or a gap read, counts no more. */
-  | { readonly do: 'take-back'; readonly said: number; readonly why: string }
+  /** Something stated, or a gap read, counts no more. */
+  | ({ readonly do: 'take-back' } & Omit<JobEventOf<'taken-back'>, 'type'>)
+  /** The gap that came too early just now is kept, not proven; the one named answers for it. */
+  | { readonly do: 'keep-gap'; readonly cylinder: number; readonly by: string; readonly reason: string }
   /** No wrench could reach it. */
   | {
       readonly do: 'fit-by-angle';

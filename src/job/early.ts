@@ -137,10 +137,26 @@ export const removedEarly = (state: JobState): boolean =>
   strictnessOf(state, 'before-removal') !== 'free' &&
   !listDone(state, 'before-removal');
 
-/** After another pull the boots were off again: the list for afterwards is to be attested anew, where its order is binding. */
-export function withBootsOff(state: JobState): JobState {
+/**
+ * After another pull, a re-hit or a check too, the boots were off again: the list for afterwards is confirmed anew, where its
+ * order is binding. Where the shop is only told of it, the pull is an exception.
+ */
+export function withBootsOff(
+  state: JobState,
+  pulled?: { readonly cylinder?: number; readonly pull: number; readonly early: readonly Step[] },
+): JobState {
   const { routine } = state;
-  if (routine === null || strictnessOf(state, 'afterwards') !== 'binding') return state;
+  const strictness = strictnessOf(state, 'afterwards');
+  if (routine === null || strictness === 'free') return state;
+  if (strictness === 'told') {
+    const isSaid = pulled === undefined || pulled.early.includes('afterwards');
+    if (isSaid || !isAsked('afterwards', routine) || !listDone(state, 'afterwards')) return state;
+    const { early: _early, ...which } = pulled;
+    return {
+      ...state,
+      outOfOrder: [...state.outOfOrder, { step: 'afterwards', what: 'pull', ...which }],
+    };
+  }
   const items = new Set(itemsOf(routine, 'afterwards').map(({ id }) => id));
   if (!Object.keys(state.attested).some((id) => items.has(id))) return state;
   return {
@@ -179,7 +195,14 @@ function asItStands({ cylinders }: JobState, one: OutOfOrder): OutOfOrder {
   );
   const here = c === undefined || !isOfPull ? one : { ...one, cylinder: c.cylinder };
   const isOnPlug = c !== undefined && onThisPlug(c).some(({ pull }) => pull.pull === one.pull);
-  const stands = isOfPull ? isOnPlug : one.what !== 'by-angle' || c?.settlement?.kind === 'by-angle';
+  const stands = {
+    // One that was given to no plug stands as it is.
+    pull: c === undefined || isOnPlug,
+    'by-angle': c?.settlement?.kind === 'by-angle',
+    gap: c?.gap === 'settled',
+    loosening: true,
+    'old-plug': true,
+  }[one.what];
   return stands ? here : { ...here, doneAgain: true };
 }
 

@@ -5,7 +5,8 @@ import { pullSchema } from '../pull/pull.ts';
 import { evidenceSchema } from '../sequence/evidence.ts';
 import { askSchema, pullKindSchema } from '../sequence/kind.ts';
 import { placementReasonSchema } from '../sequence/reason.ts';
-import { cylinder, source, toolId, us, why } from './event-fields.ts';
+import { cylinder, person, reason, source, toolId, us, why } from './event-fields.ts';
+import { stepSchema } from './order-of-work.ts';
 import { outOfTurnSchema } from './out-of-order.ts';
 
 /** Why a plug goes to the scrap: it fell, its tip or insulator broke, or its gap cannot be set as the rules allow. */
@@ -35,6 +36,17 @@ export const MEASURING_EVENTS = [
       because: outOfTurnSchema,
     })
     .describe('A gap was measured out of its turn. It is kept and given to no plug.'),
+  z
+    .strictObject({
+      type: z.literal('gap-kept'),
+      cylinder,
+      step: stepSchema.describe('The step that had not been done when it was measured.'),
+      by: person,
+      reason,
+    })
+    .describe(
+      'The gap that was measured last, out of its turn, is kept for this cylinder: somebody answers for it by name, and it is not proven. A `gap-measured` of that reading follows.',
+    ),
   z
     .strictObject({
       type: z.literal('gap-inspected'),

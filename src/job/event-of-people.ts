@@ -82,12 +82,16 @@ export const PEOPLE_EVENTS = [
         .int()
         .min(1)
         .describe(
-          'Which one, counted from 1 among the entries of these types: `windows-confirmed`, `steps-attested`, `old-plugs-read`, `old-gap-measured`, `new-plugs-checked`, `gap-measured`, `fitted-by-angle`, `pull-accepted`.',
+          'Which one, counted from 1 among the entries of these types: `windows-confirmed`, `steps-attested`, `old-plugs-read`, `old-gap-measured`, `new-plugs-checked`, `gap-measured`, `fitted-by-angle`, `pull-accepted`; with `of`, among those of that type.',
         ),
+      of: z
+        .enum(['gap-inspected', 'plug-scrapped', 'question-answered'])
+        .exactOptional()
+        .describe('The type of the entry, where it is one of these.'),
       why: reason,
     })
     .describe(
-      'Something that was said, or a gap that was read, was taken back. It stays, and counts no more.',
+      'Something that was stated, or a gap that was read, was taken back. It stays, and counts no more.',
     ),
   z
     .strictObject({

@@ -2,6 +2,7 @@ import { createPullDetector } from '../pull/detector.ts';
 import type { PullDetector } from '../pull/pull-detector.ts';
 import { type DetectorSettings, settingsFor } from '../pull/settings.ts';
 import type { FigureSource, Reading, ToolDescription, ToolId } from '../reading.ts';
+import { isByAngle } from './click.ts';
 import type { JobEvent } from './event.ts';
 import { type Forecast, forecast } from './forecast.ts';
 import type { JobState } from './state.ts';
@@ -78,7 +79,11 @@ const LOST_FROM = 0.05;
 /** What this tool can prove, as soon as it has shown how it reads; worked out once a link. */
 export function forecastOf(tool: ToolId, feed: Feed, state: JobState): Forecast | null {
   if (feed.quantity !== 'torque') return null;
+  const { turn } = state.basis;
+  if (turn !== undefined && feed.angleExponent === null) return { tool, kind: 'no-angle' };
   if (feed.settings.stream === 'maxima') return { tool, kind: 'one-figure' };
+  // What its torque proves is not what an order by angle asks.
+  if (isByAngle(state.basis)) return null;
   const shown = feed.forecast === undefined ? feed.detector.atRest() : null;
   if (shown !== null) {
     const lostShare = lostOf(feed, shown.intervalUs);

@@ -1,5 +1,5 @@
 /** Pulls in their places, folded into the job's state: one place a pull, and every cylinder's torque worked out behind it. */
-import type { Judgement } from '../metrology/judgement.ts';
+import type { PullKind } from '../sequence/kind.ts';
 import { earlyFor, gapCameLate, heldBy, removedEarly, undoneAt, withBootsOff } from './early.ts';
 import type { JobEventOf } from './event.ts';
 import { questionFor } from './question.ts';
@@ -32,13 +32,16 @@ export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): J
     ...(earlier?.given === true ? { given: true } : {}),
     answer: earlier?.answer ?? null,
   };
-  if (cylinder === null)
-    return retighten({ ...withLoosening(cleared, attempt), strays: [...cleared.strays, attempt] });
+  const isNewAtPlug = earlier === undefined && AT_A_PLUG.has(kind);
+  if (cylinder === null) {
+    const stray = retighten({ ...withLoosening(cleared, attempt), strays: [...cleared.strays, attempt] });
+    return isNewAtPlug ? withBootsOff(stray, { pull: pull.pull, early }) : stray;
+  }
   const question = questionFor(attempt, cylinder, heldBy(state, attempt).length > 0);
   const isLate = early.includes('gap') || (kind !== 'loosening' && gapCameLate(cleared, cylinder, pull.pull));
   const given = withCylinder(cleared, cylinder, (was) => ({
     ...was,
-    gap: isLate && was.gap === 'done' ? 'again' : was.gap,
+    gap: isLate && isOver(was.gap) ? 'again' : was.gap,
     pulls: inOrder([...was.pulls, attempt]),
   }));
   const placed = retighten({
@@ -46,15 +49,25 @@ export function pullPlaced(state: JobState, event: JobEventOf<'pull-placed'>): J
     questions: question === null ? cleared.questions : [...cleared.questions, question],
   });
   const tightened = judgement !== null && judgement.side !== 'low' && kind !== 'check';
+  const attemptAt = { cylinder, pull: pull.pull, early };
   const isDone = placed.cylinders.some((c) => c.cylinder === cylinder && isOver(c.torque));
   return {
-    ...(tightened ? withBootsOff(placed) : placed),
+    ...(tightened || isNewAtPlug ? withBootsOff(placed, attemptAt) : placed),
     refitting: tightened && placed.refitting === cylinder ? null : placed.refitting,
     // What came too early is no OK in large letters.
-    lastVerdict: heldBy(state, attempt).length > 0 ? null : verdictAfter(placed, cylinder, judgement),
+    lastVerdict: heldBy(state, attempt).length > 0 ? null : verdictAfter(placed, cylinder, attempt),
     chosen: isDone ? { ...placed.chosen, torque: null } : placed.chosen,
   };
 }
+
+/** The boots are off again, whatever the pull proves. */
+const AT_A_PLUG: ReadonlySet<PullKind> = new Set<PullKind>([
+  'tightening',
+  'continuation',
+  'run-down',
+  'rehit',
+  'check',
+]);
 
 /** An old plug that came loose before its turn. */
 function withLoosening(state: JobState, { kind, pull }: TorqueAttempt): JobState {
@@ -90,9 +103,10 @@ export function retighten(state: JobState): JobState {
 function verdictAfter(
   state: JobState,
   cylinder: number,
-  judgement: Judgement | null,
+  { judgement, turn }: Pick<TorqueAttempt, 'judgement' | 'turn'>,
 ): JobState['lastVerdict'] {
-  if (judgement !== null) return { quantity: 'torque', cylinder, judgement };
+  if (judgement !== null)
+    return { quantity: 'torque', cylinder, judgement, ...(turn === undefined ? {} : { turn }) };
   return state.lastVerdict?.cylinder === cylinder ? state.lastVerdict : null;
 }
 

@@ -6,8 +6,8 @@ import { answered } from './fold-answer.ts';
 import { foldChecklist, isChecklistEvent, oldPlugDue } from './fold-checklist.ts';
 import { pullPlaced, retighten, withCylinder, withGiven } from './fold-pulls.ts';
 import { firstGapState, gapStepOf, withGapStep, withNewPlug } from './plugs.ts';
-import { takenBack, withSaid } from './said.ts';
-import { isOver, type JobState, type Settlement, type StepState } from './state.ts';
+import { type GapAttempt, isOver, type JobState, type Settlement, type StepState } from './state.ts';
+import { beforeAnswer, takenBack, withScrappedForGood, withStatement } from './statements.ts';
 
 /** A job's state before its first event. */
 type Before = JobState | null;
@@ -19,8 +19,8 @@ type Before = JobState | null;
 export function fold(before: Before, event: JobEvent): JobState {
   if (event.type === 'job-opened') return retarget(withStepsDone(opened(event)));
   if (before === null) throw new Error(`a job starts with job-opened, not ${event.type}`);
-  const after = next(isNews(event) ? { ...before, tooEarly: null } : before, event);
-  return after === before ? before : retarget(withStepsDone(withSaid(before, after, event)));
+  const after = next(isNews(event) ? withoutLast(before, event) : before, event);
+  return after === before ? before : retarget(withStepsDone(withStatement(before, after, event)));
 }
 
 /** Something that a person did, or a tool measured: what was told of the thing before is over. */
@@ -29,6 +29,13 @@ const isNews = (event: JobEvent): boolean =>
   event.type === 'old-gap-measured' ||
   event.type === 'pull-detected' ||
   commandOf(event) !== null;
+
+/** What was told of the thing before is over, and an answer that work went on from is not taken back any more. */
+function withoutLast(before: JobState, event: JobEvent): JobState {
+  const isTakingBack = event.type === 'taken-back';
+  const answer = event.type === 'question-answered' ? beforeAnswer(before) : null;
+  return { ...before, tooEarly: null, beforeAnswer: isTakingBack ? before.beforeAnswer : answer };
+}
 
 /** Folds a whole job; null for no events. */
 export function foldAll(events: Iterable<JobEvent>): JobState | null {
@@ -77,7 +84,9 @@ function opened(event: JobEventOf<'job-opened'>): JobState {
     lastVerdict: null,
     tooEarly: null,
     doneAfter: {},
-    said: [],
+    keptGap: null,
+    statements: [],
+    beforeAnswer: null,
     outOfOrder: [],
     questions: [],
     closed: null,
@@ -113,6 +122,14 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
       return outOfTurn(state, event);
     case 'taken-back':
       return takenBack(state, event);
+    case 'gap-kept': {
+      const { step, cylinder } = event;
+      return {
+        ...state,
+        keptGap: event,
+        outOfOrder: [...state.outOfOrder, { step, what: 'gap', cylinder }],
+      };
+    }
     case 'gap-inspected':
       return gapInspected(state, event);
     case 'plug-scrapped':
@@ -128,7 +145,7 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
     case 'pull-given':
       return withGiven(state, event.pull);
     case 'cylinder-restarted':
-      return restarted(state, event);
+      return restarted(withScrappedForGood(state, event.cylinder), event);
     case 'question-answered':
       return questionAnswered(state, event);
     case 'pull-accepted':
@@ -183,11 +200,11 @@ function gapMeasured(state: JobState, event: JobEventOf<'gap-measured'>): JobSta
   const { technician } = state;
   const measured = withCylinder(withSource(state, source), cylinder, (was) => ({
     ...was,
-    gaps: [...was.gaps, { reading, tool, source, technician, judgement }],
+    gaps: [...was.gaps, { reading, tool, source, technician, judgement, ...keptBy(state) }],
   }));
   const c = measured.cylinders.find((one) => one.cylinder === cylinder);
   const step = c === undefined ? null : gapStepOf(measured, c);
-  const gap: StepState = step?.do === 'fit' ? 'done' : 'again';
+  const gap: StepState = step?.do !== 'fit' ? 'again' : state.keptGap === null ? 'done' : 'settled';
   return {
     ...withGapStep(
       withCylinder(measured, cylinder, (was) => ({ ...was, gap })),
@@ -195,14 +212,19 @@ function gapMeasured(state: JobState, event: JobEventOf<'gap-measured'>): JobSta
       step,
     ),
     lastVerdict: { quantity: 'length', cylinder, judgement },
-    chosen: gap === 'done' ? { ...state.chosen, length: null } : state.chosen,
+    keptGap: null,
+    chosen: isOver(gap) ? { ...state.chosen, length: null } : state.chosen,
   };
 }
 
+/** Whoever answers for a gap that came too early. */
+const keptBy = ({ keptGap }: JobState): Pick<GapAttempt, 'kept'> =>
+  keptGap === null ? {} : { kept: { by: keptGap.by, reason: keptGap.reason } };
+
 /** It is the figure of no plug, and hides no verdict of one. */
 function outOfTurn(state: JobState, event: JobEventOf<'gap-out-of-turn'>): JobState {
-  const { gapMm, because, source } = event;
-  return { ...withSource(state, source), tooEarly: { what: 'gap', gapMm, because }, lastVerdict: null };
+  const { type: _type, ...held } = event;
+  return { ...withSource(state, held.source), tooEarly: { what: 'gap', ...held }, lastVerdict: null };
 }
 
 /** A plug that is turned by an angle goes in as well. */

@@ -5,7 +5,8 @@ import type { Placement } from '../sequence/place.ts';
 import { openItems } from './closing.ts';
 import type { Command } from './command.ts';
 import type { Answer } from './event.ts';
-import { judgedWires } from './judging.ts';
+import { heldGapStep } from './held-gap.ts';
+import { judgedReading, judgedWires } from './judging.ts';
 import { type BenchContext, placed, placedByHand } from './placing.ts';
 import { attemptOf, leftOut, provenBefore, stoppedShort, turnedAfter } from './situation.ts';
 import type { TorqueAttempt } from './state.ts';
@@ -35,6 +36,9 @@ export function follow(context: BenchContext, command: Command): void {
         placed(context, pull, placement);
       break;
     }
+    case 'keep-gap':
+      keepGap(context, command);
+      break;
     case 'gap-wire':
       wires(context, command);
       break;
@@ -58,6 +62,20 @@ function wires({ state, emit }: BenchContext, { cylinder, outcome }: Command & {
     cylinder,
     judgement,
   });
+}
+
+function keepGap(
+  { state, emit }: BenchContext,
+  { cylinder, by, reason }: Command & { do: 'keep-gap' },
+): void {
+  const held = state().tooEarly;
+  const step = heldGapStep(state());
+  const { gapWindow } = state();
+  if (held?.what !== 'gap' || step === null || gapWindow === null) return;
+  const { tool, reading, atUs, source, gapMm } = held;
+  emit({ type: 'gap-kept', cylinder, step, by, reason });
+  const judgement = judgedReading(state(), tool, gapMm, gapWindow, null);
+  emit({ type: 'gap-measured', tool, reading, atUs, source, cylinder, judgement });
 }
 
 function accept({ state, emit }: BenchContext, { pull, by, reason }: Command & { do: 'accept' }): void {

@@ -7,6 +7,7 @@ import { createPullDetector } from '../pull/detector.ts';
 import type { DetectedPull } from '../pull/pull.ts';
 import type { DetectorSettings } from '../pull/settings.ts';
 import type { ToolId } from '../reading.ts';
+import { endsAtClick } from './click.ts';
 import { judgedReading } from './judging.ts';
 import { modelPull, type Reads } from './model-pull.ts';
 import type { JobState } from './state.ts';
@@ -20,6 +21,8 @@ export type Lacks =
 export type Forecast =
   /** It sends one figure a pull. */
   | { readonly tool: ToolId; readonly kind: 'one-figure' }
+  /** It sends no angle, and the order asks for one. */
+  | { readonly tool: ToolId; readonly kind: 'no-angle' }
   | {
       readonly tool: ToolId;
       readonly kind: 'readings';
@@ -45,7 +48,7 @@ const RATES = [15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 500, 1000];
 
 /** What it rests on of a job. */
 export type ForecastOf = Pick<JobState, 'torqueWindow' | 'instruments' | 'order'> & {
-  readonly basis: Pick<JobState['basis'], 'on' | 'decision' | 'firstTorqueWindow'>;
+  readonly basis: Pick<JobState['basis'], 'on' | 'decision' | 'firstTorqueWindow' | 'turn'>;
 };
 
 export function forecast(
@@ -56,7 +59,7 @@ export function forecast(
 ): Forecast {
   const { firstTorqueWindow } = state.basis;
   const windows = [state.torqueWindow, ...(firstTorqueWindow === null ? [] : [firstTorqueWindow])];
-  const clicks = state.instruments.some(({ id, type }) => id === tool && type === 'setting');
+  const clicks = endsAtClick(state, tool);
   const okIn = (window: (typeof windows)[number], as: Reads): number => {
     const { lowerNm, upperNm } = asWrenchReads(state, window);
     const middleNm = (lowerNm + upperNm) / 2;

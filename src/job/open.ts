@@ -4,17 +4,17 @@ import { problemOf, unfit } from '../instrument/unfit.ts';
 import { windowBy } from '../metrology/decision.ts';
 import { spreadWithin } from '../metrology/interval.ts';
 import type { Window } from '../metrology/judgement.ts';
-import { outOfBounds } from '../plug/bounds.ts';
+import { outOfBounds, usualTorque } from '../plug/bounds.ts';
 import { type GapPolicy, gapCheckOf, gapLimitsOf, gapPolicyOf, wiresOf } from '../plug/gap.ts';
 import { flexJointRefused } from '../plug/geometry.ts';
 import type { Note } from '../plug/note.ts';
 import { notesOn } from '../plug/plausibility.ts';
 import { outranked } from '../plug/precedence.ts';
 import type { Fit } from '../plug/specification.ts';
-import { type TorqueLimits, type Turn, tighteningOf } from '../plug/tightening.ts';
+import { type Tightening, type TorqueLimits, tighteningOf } from '../plug/tightening.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
-import type { Decision } from './basis.ts';
+import type { Basis, Decision } from './basis.ts';
 import type { JobEventOf } from './event.ts';
 import { circumstancesOf, readingFor } from './measurement.ts';
 import type { WorkOrder } from './order.ts';
@@ -99,7 +99,7 @@ export function specifiedBy(
 ): Result<{
   readonly limits: TorqueLimits;
   readonly first: TorqueLimits | null;
-  readonly turn: Turn | null;
+  readonly turn: NonNullable<Basis['turn']> | null;
   readonly notes: readonly Note[];
   readonly gap: GapPolicy;
 }> {
@@ -114,15 +114,9 @@ export function specifiedBy(
   if (better !== null) return err(better);
   const tightening = tighteningOf(specification);
   if (!tightening.ok) return tightening;
-  if (tightening.value.kind === 'angle')
-    return err({
-      code: 'angle-not-provable',
-      where: 'specification.torque',
-      message: 'the specification is an angle; a torque wrench cannot prove it',
-      next: 'Give the torque from the same source. Put the angle into specification.turn where the wrench sends its angle, else into specification.angle. Without a torque fit the plug by hand: no record proves it.',
-    });
-  const { limits, first, advised, turn } = tightening.value;
   const fit: Fit = { thread: plug.thread, seat: plug.seat, head: engine.headMaterial };
+  const { torque, first, advised, turn } = figuresOf(tightening.value);
+  const limits = torque ?? usualTorque(fit);
   const policy = gapPolicyOf(specification, plug);
   if (!policy.ok) return policy;
   const gap = specification.gap === undefined ? ok(null) : gapLimitsOf(specification, plug);
@@ -130,12 +124,19 @@ export function specifiedBy(
   const wires = gapCheckOf(specification) === 'wire' ? wiresOf(specification) : ok(null);
   if (!wires.ok) return wires;
   const { bendMostMm } = policy.value;
-  const read = { torque: limits, first, advised, turn, gap: gap.value, wires: wires.value, bendMostMm };
+  const read = { torque, first, advised, turn, gap: gap.value, wires: wires.value, bendMostMm };
   const wrong = outOfBounds(specification, plug, fit, read);
   if (wrong !== null) return err(wrong);
-  const notes = notesOn(specification, limits, plug, fit);
-  return ok({ limits, first, turn, notes, gap: policy.value });
+  const notes = notesOn(specification, tightening.value, plug, fit);
+  const judged = turn === null || torque !== null ? turn : { ...turn, alone: true as const };
+  return ok({ limits, first, turn: judged, notes, gap: policy.value });
 }
+
+/** `torque` is null where the order names an angle in its place. */
+const figuresOf = (tightening: Tightening) =>
+  tightening.kind === 'torque'
+    ? { ...tightening, torque: tightening.limits }
+    : { torque: null, first: null, advised: null, turn: tightening.turn };
 
 function notYet({ source, also = [] }: WorkOrder['specification'], on: string): Problem | null {
   const dates = [source, ...also.map((other) => other.source)].map(({ date }) => date);

@@ -20,12 +20,12 @@ export type Strictness = z.infer<typeof strictnessSchema>;
 
 const WHAT: Readonly<Record<Step, string>> = {
   windows: 'The windows are confirmed before the first pull.',
-  'before-removal': 'The list before removal is attested before the first old plug comes out.',
+  'before-removal': 'The list before removal is confirmed before the first old plug comes out.',
   'old-plugs': 'An old plug is read before the new one goes in.',
   'new-plugs': 'A new plug is checked before it goes in.',
   gap: 'The gap of a plug is measured before it goes in. A gap that is measured later never counts.',
-  fitting: 'The list before fitting is attested before the first pull.',
-  afterwards: 'The list for afterwards is attested after the last pull.',
+  fitting: 'The list before fitting is confirmed before the first pull.',
+  afterwards: 'The list for afterwards is confirmed after the last pull.',
 };
 
 const every = <T extends z.ZodType>(of: (step: Step) => T) =>

@@ -4,11 +4,13 @@ import { stepSchema } from './order-of-work.ts';
 
 export const outOfOrderSchema = z.strictObject({
   step: stepSchema.describe(
-    'The step that had not been done; of `afterwards`: the list that was attested already.',
+    'The step that had not been done; of `afterwards`: the list that was confirmed already.',
   ),
   what: z
-    .enum(['pull', 'loosening', 'old-plug', 'by-angle'])
-    .describe('What came too early: a pull, an old plug loosened or read, a plug turned by an angle.'),
+    .enum(['pull', 'loosening', 'old-plug', 'by-angle', 'gap'])
+    .describe(
+      'What came too early: a pull, an old plug loosened or read, a plug turned by an angle, a gap that is kept.',
+    ),
   cylinder: z.int().min(1).exactOptional().describe('The cylinder; absent where nobody knows it.'),
   pull: z.int().min(1).exactOptional().describe('Number of the pull, where it was one.'),
   doneAgain: z.literal(true).exactOptional().describe('The plug came out since: it stands no more.'),

@@ -1,5 +1,6 @@
 /** What a figure is worth as proof. It follows from where the figure came from; every reader of a job goes by this. */
 import type { FigureSource } from '../reading.ts';
+import { isByAngle } from './click.ts';
 import { standsOutOfOrder } from './early.ts';
 import type { CylinderState, JobState, TorqueAttempt } from './state.ts';
 import { countingPulls } from './torque-step.ts';
@@ -45,6 +46,8 @@ export interface Proof {
   readonly figures: Figures;
   /** Who was at work when the typed ones of them were typed. */
   readonly attestedBy: readonly string[];
+  /** The order names an angle in place of a torque: the cylinders stand on turns. */
+  readonly byAngle: boolean;
 }
 
 export function proofOf(state: JobState): Proof {
@@ -57,7 +60,12 @@ export function proofOf(state: JobState): Proof {
   const by = typed.flatMap(({ source, judgement, technician }) =>
     source === 'typed' && judgement?.result === 'OK' ? [technician] : [],
   );
-  return { sources: state.sources, figures: figuresOf(state), attestedBy: [...new Set(by)] };
+  return {
+    sources: state.sources,
+    figures: figuresOf(state),
+    attestedBy: [...new Set(by)],
+    byAngle: isByAngle(state.basis),
+  };
 }
 
 /** An instrument sent every gap and every torque that the cylinders stand on, each in its turn. */

@@ -1,14 +1,16 @@
 import { isWithheld } from '../personal.ts';
 import { gapCheckOf } from '../plug/gap.ts';
+import { isByAngle } from './click.ts';
 import type { Command } from './command.ts';
 import { firstMissing, isFitted, strictnessOf } from './early.ts';
 import type { Answer } from './event.ts';
+import { heldGapStep } from './held-gap.ts';
 import type { Step } from './order-of-work.ts';
 import { DONE, itemsOf, NOT_DONE } from './routine.ts';
-import { notTakenBack } from './said.ts';
 import { attemptOf, leftOut } from './situation.ts';
 import { stageOf } from './stage.ts';
 import { isOver, type JobState } from './state.ts';
+import { notTakenBack } from './statements.ts';
 import { stillFitted } from './torque-step.ts';
 import { isTrialDue } from './trial.ts';
 
@@ -40,6 +42,8 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
       return gapCheckOf(state.order.specification) === 'visual-only'
         ? gapTooLate(state, command.cylinder)
         : 'This job does not check the gap by eye.';
+    case 'keep-gap':
+      return notKeepable(state, command.cylinder);
     case 'gap-wire':
       return gapCheckOf(state.order.specification) === 'wire'
         ? gapTooLate(state, command.cylinder)
@@ -65,7 +69,7 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
     case 'fit-by-angle':
       if (pulling) return 'A pull is under way.';
       return state.cylinders.some((c) => c.cylinder === command.cylinder && c.torque === 'done')
-        ? `Cylinder ${command.cylinder} is proven by torque.`
+        ? `Cylinder ${command.cylinder} is proven by ${isByAngle(state.basis) ? 'its turn' : 'torque'}.`
         : null;
     case 'accept':
       return notAcceptable(state, command.pull);
@@ -80,12 +84,12 @@ function first(state: JobState, steps: readonly Step[]): string | null {
 
 const STEP: Readonly<Record<Step, string>> = {
   windows: 'confirm the windows',
-  'before-removal': 'attest the list before removal',
+  'before-removal': 'confirm the list before removal',
   'old-plugs': 'read the old plugs',
   'new-plugs': 'check the new plugs',
   gap: 'measure the gaps',
-  fitting: 'attest the list before fitting',
-  afterwards: 'attest the list for afterwards',
+  fitting: 'confirm the list before fitting',
+  afterwards: 'confirm the list for afterwards',
 };
 
 /** A gap is looked at before its plug goes in, and behind what comes before that. */
@@ -94,6 +98,14 @@ function gapTooLate(state: JobState, cylinder: number): string | null {
   if (c !== undefined && isFitted(c))
     return `The plug of cylinder ${cylinder} is in the engine. Take it out and start it again.`;
   return first(state, ['windows', 'before-removal', 'old-plugs', 'new-plugs']);
+}
+
+function notKeepable(state: JobState, cylinder: number): string | null {
+  if (heldGapStep(state) === null) return 'No gap that came too early can be kept now.';
+  const c = state.cylinders.find((one) => one.cylinder === cylinder);
+  if (c !== undefined && isFitted(c))
+    return `The plug of cylinder ${cylinder} is in the engine. Take it out and start it again.`;
+  return c !== undefined && isOver(c.gap) ? `The gap for cylinder ${cylinder} is done already.` : null;
 }
 
 function notAcceptable(state: JobState, pull: number): string | null {

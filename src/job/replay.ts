@@ -1,4 +1,4 @@
-import { isDeepStrictEqual } from 'node:util';
+import { isSameData } from '../evidence/platform/same.ts';
 import type { Problem } from '../problem.ts';
 import { decodeSamples } from '../pull/trace.ts';
 import type { FigureSource, LinkDescription } from '../reading.ts';
@@ -48,7 +48,7 @@ export function replay(events: readonly JobEvent[]): Result<Bench, Problem | Par
     if (DERIVED.has(event.type) && event.type !== 'job-closed') {
       const [due, ...later] = expected;
       if (due === undefined) return parted(at, 'from-nothing', event.type);
-      if (!isDeepStrictEqual(due, event)) return parted(at, 'other-than-readings', event.type);
+      if (!isSameData(due, event)) return parted(at, 'other-than-readings', event.type);
       expected = later;
       continue;
     }
@@ -64,10 +64,9 @@ export function replay(events: readonly JobEvent[]): Result<Bench, Problem | Par
       derived.push(...out.value.filter(({ type }) => DERIVED.has(type)));
       const again = out.value.find(({ type }) => !DERIVED.has(type) && type !== 'readings');
       const isWrittenAgain = event.type !== 'readings' && event.type !== 'job-closed';
-      if (isWrittenAgain && !isDeepStrictEqual(again, event))
-        return parted(at, 'other-than-input', event.type);
+      if (isWrittenAgain && !isSameData(again, event)) return parted(at, 'other-than-input', event.type);
     }
-    if (event.type === 'job-closed' && !isDeepStrictEqual(derived.pop(), event))
+    if (event.type === 'job-closed' && !isSameData(derived.pop(), event))
       return parted(at, 'other-close', event.type);
     expected = derived;
   }
@@ -86,7 +85,7 @@ function openedAgain(
   const again = openJob(order, instruments, { ...basis, ...asked, overrides: overridden });
   if (!again.ok) return parted(1, 'not-to-be-opened', 'job-opened', again.error.message);
   const recorded = [opened, ...rest.slice(0, overridden.length)];
-  return isDeepStrictEqual(again.value, recorded) ? null : parted(1, 'other-windows', 'job-opened');
+  return isSameData(again.value, recorded) ? null : parted(1, 'other-windows', 'job-opened');
 }
 
 const parted = (

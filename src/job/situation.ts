@@ -4,6 +4,7 @@ import type { ToolId } from '../reading.ts';
 import { surelyTurned } from '../sequence/odds.ts';
 import { type LastPull, type Placement, SETTLED_MS, type Situation } from '../sequence/place.ts';
 import { riseShape } from '../sequence/turned.ts';
+import { endsAtClick } from './click.ts';
 import { toBeLoosened, torqueWindowOf } from './stage.ts';
 import { comesOut, startedBy } from './started.ts';
 import { type CylinderState, isOver, type JobState, type Question, type TorqueAttempt } from './state.ts';
@@ -52,7 +53,7 @@ export function situation(state: JobState, pullsBefore: number, tool: ToolId): S
     chosen: state.chosen.torque,
     trial: isTrialDue(state),
     slightDrop: slightDropOf(state, tool),
-    clicks: state.instruments.some(({ type }) => type === 'setting'),
+    clicks: endsAtClick(state),
     lowerNm,
     upperNm,
   };
@@ -130,7 +131,7 @@ export function turnedAfter(state: JobState, after: number, cylinder: number): r
 function lastPull(state: JobState, pullsBefore: number): LastPull | null {
   const attempt = placedPulls(state).findLast(({ cylinder }) => cylinder !== null);
   if (attempt === undefined || attempt.cylinder === null || attempt.pull.pull <= pullsBefore) return null;
-  const { cylinder, kind, pull, evidence, judgement } = attempt;
+  const { cylinder, kind, pull, evidence, judgement, turn } = attempt;
   // A pull that broke off may go on: what comes at once is another piece of it.
   const brokeOff = pull.cut === 'link-lost' && attempt.ask === 'cut';
   const ended = pull.release === 'seen' || (pull.cut !== null && !brokeOff) || pull.saturated;
@@ -138,6 +139,8 @@ function lastPull(state: JobState, pullsBefore: number): LastPull | null {
   const tight =
     kind !== 'run-down' &&
     kind !== 'loosening' &&
+    // What comes at once may go on with the turn that is still to come.
+    turn?.side !== 'low' &&
     pull.peakNm >= asWrenchReads(state, state.torqueWindow).lowerNm;
   return {
     cylinder,

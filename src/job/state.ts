@@ -7,11 +7,11 @@ import type { Evidence } from '../sequence/evidence.ts';
 import type { Ask, PullKind } from '../sequence/kind.ts';
 import type { PlacementReason } from '../sequence/reason.ts';
 import type { Basis } from './basis.ts';
-import type { Answer, JobEventOf } from './event.ts';
+import type { Answer, JobEventOf, ScrapReason } from './event.ts';
 import type { OpenItem } from './open-item.ts';
 import type { WorkOrder } from './order.ts';
 import type { Step } from './order-of-work.ts';
-import type { OutOfOrder, OutOfTurn } from './out-of-order.ts';
+import type { OutOfOrder } from './out-of-order.ts';
 import type { ListPhase, Routine } from './routine.ts';
 
 /**
@@ -55,6 +55,8 @@ export interface GapAttempt {
   readonly judgement: Judgement;
   /** It stays on the record, and counts no more. */
   readonly takenBack?: true;
+  /** It came before its turn, and somebody answers for keeping it: it is not proven. */
+  readonly kept?: Pick<JobEventOf<'gap-kept'>, 'by' | 'reason'>;
 }
 
 export interface TorqueAttempt {
@@ -120,8 +122,8 @@ export interface ToolState {
   readonly source?: FigureSource;
 }
 
-/** One thing that was said or read by hand, with what was there before it. */
-export type Said = { readonly takenBack?: true } & (
+/** One thing that was stated or read by hand, with what was there before it. */
+export type Statement = { readonly takenBack?: true } & (
   | { readonly what: 'windows' }
   | { readonly what: 'list'; readonly phase: ListPhase; readonly was: Readonly<Record<string, Attested>> }
   | {
@@ -142,13 +144,30 @@ export type Said = { readonly takenBack?: true } & (
       readonly reading: number;
       readonly gapMm: number;
     }
+  | { readonly what: 'gap-inspected'; readonly cylinder: number; readonly sound: boolean }
+  | {
+      readonly what: 'scrapped';
+      readonly cylinder: number;
+      readonly reason: ScrapReason;
+      /** The cylinder was started again since. */
+      readonly forGood?: true;
+      readonly was: {
+        readonly cylinder: CylinderState;
+        readonly plug: PlugState | null;
+        readonly newPlug: NewPlug | null;
+      };
+    }
+  | { readonly what: 'answer'; readonly pull: number; readonly cylinder: number; readonly answer: Answer }
   | { readonly what: 'by-angle'; readonly cylinder: number }
   | { readonly what: 'accepted'; readonly cylinder: number; readonly pull: number }
 );
 
+/** A gap reading that was given to no plug. */
+export type HeldGap = Omit<JobEventOf<'gap-out-of-turn'>, 'type'>;
+
 /** The last thing that came before its turn. */
 export type TooEarly =
-  | { readonly what: 'gap'; readonly gapMm: number; readonly because: OutOfTurn }
+  | ({ readonly what: 'gap' } & HeldGap)
   | { readonly what: 'loosening' }
   | { readonly what: 'pull'; readonly cylinder: number; readonly steps: readonly Step[] };
 
@@ -157,6 +176,8 @@ export interface LastVerdict {
   readonly quantity: 'torque' | 'length';
   readonly cylinder: number;
   readonly judgement: Judgement;
+  /** The verdict on the turn, where the order asks for one; null where it was not measured. */
+  readonly turn?: Judgement | null;
 }
 
 /** The plug in a cylinder now, or on its way there. */
@@ -166,6 +187,24 @@ export interface PlugState {
   /** What its gap asks for; null while nobody measured it. */
   readonly step: GapStep | null;
 }
+
+/** See {@link JobState.beforeAnswer}. */
+export type BeforeAnswer = Pick<
+  JobState,
+  | 'cylinders'
+  | 'plugs'
+  | 'newPlugs'
+  | 'strays'
+  | 'questions'
+  | 'refitting'
+  | 'chosen'
+  | 'lastTight'
+  | 'attested'
+  | 'lastVerdict'
+  | 'outOfOrder'
+  | 'doneAfter'
+  | 'beforeAnswer'
+>;
 
 /** Where a job stands: the fold of its events. */
 export interface JobState {
@@ -219,10 +258,14 @@ export interface JobState {
   readonly lastVerdict: LastVerdict | null;
   /** Until something else happens. */
   readonly tooEarly: TooEarly | null;
+  /** Somebody keeps a gap that came too early; its verdict follows. */
+  readonly keptGap: JobEventOf<'gap-kept'> | null;
   /** For each step that is done, the number of the last pull when it was done first; by step, and cylinder where it has one. */
   readonly doneAfter: Readonly<Record<string, number>>;
   /** What can be taken back, the oldest first. */
-  readonly said: readonly Said[];
+  readonly statements: readonly Statement[];
+  /** What the last answer changed; null once work went on. */
+  readonly beforeAnswer: BeforeAnswer | null;
   /** What came out of order and was no pull on a new plug. */
   readonly outOfOrder: readonly OutOfOrder[];
   readonly questions: readonly Question[];

@@ -1,14 +1,15 @@
 /** The click of the wrench, tried before the first plug: whether it is wanted, and what is known of the click since. */
 import type { ToolId } from '../reading.ts';
+import { endsAtClick } from './click.ts';
 import type { JobState } from './state.ts';
 
 /** Wanted by the shop, neither done nor passed over, and no plug was pulled yet. */
 export function isTrialDue(
-  state: Pick<JobState, 'routine' | 'instruments' | 'trialSkipped' | 'strays' | 'cylinders'>,
+  state: Pick<JobState, 'routine' | 'instruments' | 'basis' | 'trialSkipped' | 'strays' | 'cylinders'>,
 ): boolean {
-  const { routine, instruments, trialSkipped, strays, cylinders } = state;
+  const { routine, trialSkipped, strays, cylinders } = state;
   if (routine?.trialClick !== true || trialSkipped) return false;
-  if (!instruments.some(({ type }) => type === 'setting')) return false;
+  if (!endsAtClick(state)) return false;
   return (
     strays.every(({ because }) => because !== 'trial-click') &&
     cylinders.every(({ pulls }) => pulls.length === 0)

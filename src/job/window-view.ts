@@ -110,7 +110,9 @@ function factsOf(
 ): [string, string][] {
   const { source, torque, threads, reduction } = specification;
   const tightening = tighteningOf(specification);
-  const turn = tightening.ok && tightening.value.kind === 'torque' ? tightening.value.advised : null;
+  const advised = tightening.ok && tightening.value.kind === 'torque' ? tightening.value.advised : null;
+  const turn = advised ?? (tightening.ok ? tightening.value.turn : null);
+  const judged = advised === null ? 'judged' : 'not judged';
   const { pitchMm } = plugJoint(plug.thread);
   const crush = (deg: number) => ((deg / 360) * pitchMm).toFixed(2);
   return [
@@ -128,8 +130,8 @@ function factsOf(
       ? []
       : [
           [
-            'advised turn',
-            `${formatAngle(turn.lowerDeg)} to ${formatAngle(turn.upperDeg)} from contact (${crush(turn.lowerDeg)} to ${crush(turn.upperDeg)} mm); not judged`,
+            advised === null ? 'turn' : 'advised turn',
+            `${formatAngle(turn.lowerDeg)} to ${formatAngle(turn.upperDeg)} from contact (${crush(turn.lowerDeg)} to ${crush(turn.upperDeg)} mm); ${judged}`,
           ] as [string, string],
         ]),
     [

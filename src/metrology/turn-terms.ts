@@ -8,9 +8,9 @@ export interface TurnDoubts {
   /** How far the tool may be off, as it says; null where it says nothing. */
   readonly toolDeg: number | null;
   readonly turnedDeg: number;
-  /** How far the plug was turned while the torque doubled behind the contact. */
+  /** How far contact may lie from where it was taken to be, to either side. */
   readonly contactDeg: number;
-  /** How far the tools were wound up. */
+  /** How far the tools were wound up, all strokes added. */
   readonly windUpDeg: number;
 }
 
@@ -37,7 +37,6 @@ export function turnTerms({ standardDeg, toolDeg, turnedDeg, contactDeg, windUpD
       distribution: { kind: 'standard' },
     },
     within('turn-tool', { kind: toolDeg === null ? 'assumption' : 'device' }, toolDeg ?? assumedDeg),
-    // Contact is where the torque begins to rise, which is not where it is first seen.
     within('contact', { kind: 'samples' }, Math.max(0, contactDeg)),
     within('wind-up', { kind: 'assumption' }, UNWINDS_OTHERWISE * Math.max(0, windUpDeg)),
   ];

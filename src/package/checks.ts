@@ -1,11 +1,12 @@
 /** What verification of a package looks at, file by file: each check says in one sentence how it came out. */
+import { logKeys, policyFinding, WITNESSES } from '../evidence/by-policy.ts';
 import { canonical } from '../evidence/canonical.ts';
 import { type Check, doubtful, failed, passed } from '../evidence/check.ts';
 import { isSignedBy, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { entryHash } from '../evidence/entry.ts';
 import { thumbprint } from '../evidence/jwk.ts';
 import type { StationEntry } from '../evidence/log.ts';
-import { consistencyHolds, rootOfSet } from '../evidence/merkle.ts';
+import { consistencyHolds, hashesOf, rootOfSet } from '../evidence/merkle.ts';
 import {
   daysOutOfPlaceAmong,
   inOrderOfTime,
@@ -13,6 +14,8 @@ import {
   outOfPlaceWords,
   type Span,
 } from '../evidence/order-of-time.ts';
+import { isSame, toHex } from '../evidence/platform/bytes.ts';
+import type { Policy } from '../evidence/policy.ts';
 import { stationTrust } from '../evidence/signers.ts';
 import { type StationState, stationOf } from '../evidence/station.ts';
 import type { TrustList } from '../evidence/trust.ts';
@@ -110,7 +113,8 @@ export function checkLog({ checkpoint, proofs, entries, station }: PackageLog): 
   if (!isSigned(checkpoint, station))
     return failed('log', 'The checkpoint is not signed by a key of the station.');
   const leaves = entries.map((entry) => ({ index: entry.seq - 1, hash: entryHash(entry) }));
-  if (!rootOfSet(leaves, size, proofs.station.map(fromBase64))?.equals(root))
+  const reached = rootOfSet(leaves, size, hashesOf(proofs.station));
+  if (reached === null || !isSame(reached, root))
     return failed('log', "The station's own entries are not in the log that the checkpoint signs.");
   const last = lastWithoutGap(entries);
   const own =
@@ -119,7 +123,7 @@ export function checkLog({ checkpoint, proofs, entries, station }: PackageLog): 
       : `the station's own from the first to entry ${last.seq} of ${last.at} without a gap, ${entries.length} of them`;
   return passed(
     'log',
-    `A signed log of ${size} entries (root ${root.toString('hex').slice(0, 16)}); ${own}, stand in it.`,
+    `A signed log of ${size} entries (root ${toHex(root).slice(0, 16)}); ${own}, stand in it.`,
   );
 }
 
@@ -127,10 +131,10 @@ export function checkLog({ checkpoint, proofs, entries, station }: PackageLog): 
 export function extendsFrom(older: SignedCheckpoint, { checkpoint, proofs, station }: PackageLog): boolean {
   if (typeof station === 'string' || older.origin !== checkpoint.origin || !isSigned(older, station))
     return false;
-  if (older.size === checkpoint.size) return older.root.equals(checkpoint.root);
+  if (older.size === checkpoint.size) return isSame(older.root, checkpoint.root);
   if (older.size === 0) return consistencyHolds(older, checkpoint, []);
   const proof = proofs.consistency.find(({ from }) => from === older.size);
-  return proof !== undefined && consistencyHolds(older, checkpoint, proof.path.map(fromBase64));
+  return proof !== undefined && consistencyHolds(older, checkpoint, hashesOf(proof.path));
 }
 
 /** What there is to say of the checkpoint that an auditor kept: the one in the package, and perhaps the auditor's own copy. */
@@ -177,6 +181,37 @@ export function checkKept(
   return passed(
     name,
     `Nothing in front of the checkpoint of ${older.size} entries (${whose}) was removed or rewritten.`,
+  );
+}
+
+/** Whether enough witnesses of the reader's policy saw the log, and all jobs in it. */
+export function checkWitnesses(
+  policy: Policy,
+  cosigned: SignedCheckpoint | null,
+  log: PackageLog,
+  { jobs, readAt }: { readonly jobs: readonly (Span & { readonly job: string })[]; readonly readAt: string },
+): Check {
+  const { checkpoint, station } = log;
+  if (typeof station === 'string') return failed(WITNESSES, station);
+  const keys = logKeys(
+    policy,
+    checkpoint.origin,
+    station.keys.map(({ jwk }) => jwk),
+  );
+  if (keys.length === 0)
+    return failed(WITNESSES, `Your policy does not name this log, ${checkpoint.origin}.`);
+  const seen = cosigned ?? checkpoint;
+  if (!extendsFrom(seen, log) || !isSignedBy(seen, keys))
+    return failed(WITNESSES, `The checkpoint in ${PACKAGE_FILES.cosigned} is not one of this log.`);
+  const { check } = policyFinding(policy, seen, readAt);
+  const later = jobs.filter(({ last }) => last.seq > seen.size);
+  if (check.outcome !== 'passed' || later.length === 0 || policy.isQuorum(new Set())) return check;
+  return failed(
+    WITNESSES,
+    `${check.detail} They have not seen ${later.length} of ${jobs.length} jobs, which came after it: ${later
+      .slice(0, SHOWN)
+      .map(({ job }) => job)
+      .join(', ')}.`,
   );
 }
 
@@ -251,5 +286,3 @@ const isSigned = (checkpoint: SignedCheckpoint, { keys }: StationState) =>
     checkpoint,
     keys.map(({ jwk }) => jwk),
   );
-
-const fromBase64 = (text: string) => Buffer.from(text, 'base64');

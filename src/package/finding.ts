@@ -1,5 +1,6 @@
 /** What came out for one record among many: little enough to be handed from thread to thread. */
 import { z } from 'zod';
+import { type ByPolicy, WITNESSES } from '../evidence/by-policy.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import { JUDGED_AGAIN } from '../evidence/judged-again.ts';
 import type { LaterLog } from '../evidence/later-log.ts';
@@ -60,8 +61,9 @@ export function findingOf(
   trust: TrustList,
   readAt: string,
   later: LaterLog | null = null,
+  byPolicy: ByPolicy | null = null,
 ): Finding {
-  const report = verifyRecord(bytes, trust, null, readAt, later);
+  const report = verifyRecord(bytes, trust, null, readAt, later, byPolicy);
   const fault =
     report.checks.find(({ outcome }) => outcome === 'failed') ??
     report.checks.find(({ name }) => isNotJudged(report) && name === JUDGED_AGAIN);
@@ -110,7 +112,7 @@ const failedIn = ({ checks }: VerificationReport) =>
   checks.filter(({ outcome }) => outcome === 'failed').map(({ name }) => name);
 
 /** That a job was not finished, or that its reader does not know the signer, is no fault of a record: it is what it states. */
-const isNoFault = (name: string) => name === COMPLETENESS || name === 'signer';
+const isNoFault = (name: string) => name === COMPLETENESS || name === 'signer' || name === WITNESSES;
 
 /** Whether the record is what the station sealed. */
 export const isSound = ({ verdict, failed }: Pick<Finding, 'verdict' | 'failed'>): boolean =>

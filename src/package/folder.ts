@@ -1,5 +1,6 @@
 /** The folder of a package as this room needs it: files by their paths in it, with forward slashes. What lies behind is not known here. */
-import { createHash } from 'node:crypto';
+import { toHex } from '../evidence/platform/bytes.ts';
+import { sha256 } from '../evidence/platform/hash.ts';
 import type { PackageFile } from './format.ts';
 
 export interface FolderToRead {
@@ -35,5 +36,5 @@ export type NewProgress = (what: string, total: number) => Progress;
 /** Writes a file, and says what the index is to say of it. */
 export async function put(folder: FolderToWrite, path: string, content: Uint8Array): Promise<PackageFile> {
   await folder.write(path, content);
-  return { path, bytes: content.length, sha256: createHash('sha256').update(content).digest('hex') };
+  return { path, bytes: content.length, sha256: toHex(sha256(content)) };
 }

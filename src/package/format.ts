@@ -2,15 +2,15 @@
  * The audit package: a folder of records with what proves where they stand, which anybody can check offline. Its index
  * names every file by its digest, and the station signs the index: a file that is changed, added or taken away shows.
  */
-import type { KeyObject } from 'node:crypto';
 import { z } from 'zod';
-import { fromBase64url, toBase64url } from '../evidence/base64url.ts';
 import { canonicalBytes, type JsonValue } from '../evidence/canonical.ts';
 import { disclosuresOf, isStationEntry, readEntries, signedEntry } from '../evidence/entry.ts';
-import { importPublicKey, type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from '../evidence/jwk.ts';
+import { type PublicJwk, publicJwk, publicJwkSchema, thumbprint } from '../evidence/jwk.ts';
 import { signatureHolds, signatureOf } from '../evidence/jws.ts';
 import { type StationEntry, stationEntrySchema } from '../evidence/log.ts';
 import { hashSchema } from '../evidence/merkle.ts';
+import { fromBase64url, toBase64url, utf8 } from '../evidence/platform/bytes.ts';
+import type { PrivateKey } from '../evidence/platform/signature.ts';
 import { noRecordReasonSchema } from '../evidence/record.ts';
 import { impactDecisionSchema } from '../evidence/station-event.ts';
 import { parseCanonicalJson } from '../evidence/strict-json.ts';
@@ -25,6 +25,8 @@ export const PACKAGE_FILES = {
   checkpoint: 'log.checkpoint',
   /** The one that the auditor gave; only where there was one. */
   kept: 'auditor.checkpoint',
+  /** The newest one that witnesses cosigned; only where there was one. */
+  cosigned: 'cosigned.checkpoint',
   proofs: 'proofs.json',
   station: 'station-entries.json',
   trust: 'trusted-keys.json',
@@ -120,12 +122,12 @@ export const packageProofsSchema = z.strictObject({
 export type PackageProofs = z.infer<typeof packageProofsSchema>;
 
 /** The bytes of an index. */
-export function indexBytes(index: Omit<PackageIndex, 'form'>): Buffer {
+export function indexBytes(index: Omit<PackageIndex, 'form'>): Uint8Array {
   return canonicalBytes(packageIndexSchema.parse({ form: PACKAGE_FORM, ...index }));
 }
 
 /** A detached JWS (RFC 7515, appendix F) over the bytes of the index. */
-export function signIndex(bytes: Uint8Array, key: KeyObject): string {
+export function signIndex(bytes: Uint8Array, key: PrivateKey): string {
   const jwk = publicJwk(key);
   const header = toBase64url(
     canonicalBytes({ alg: 'Ed25519', typ: PACKAGE_TYPE, kid: thumbprint(jwk), jwk }),
@@ -149,8 +151,8 @@ export function indexSigner(bytes: Uint8Array, signature: string): PublicJwk | n
   if (payload !== '' || more.length > 0 || !last.endsWith('\n') || !header.success) return null;
   const { kid, jwk } = header.data;
   if (kid !== thumbprint(jwk)) return null;
-  const input = Buffer.from(`${head}.${toBase64url(bytes)}`, 'ascii');
-  return signatureHolds(input, last.slice(0, -1), importPublicKey(jwk)) ? jwk : null;
+  const input = utf8(`${head}.${toBase64url(bytes)}`);
+  return signatureHolds(input, last.slice(0, -1), jwk) ? jwk : null;
 }
 
 export const packageStationSchema = z.strictObject({
@@ -203,7 +205,7 @@ function indexFault({ files, jobs }: PackageIndex): string | null {
 export const readProofs = read(packageProofsSchema, PACKAGE_FILES.proofs);
 
 /** The file of the station's own entries. */
-export function stationFile(entries: readonly StationEntry[]): Buffer {
+export function stationFile(entries: readonly StationEntry[]): Uint8Array {
   return canonicalBytes({ disclosures: entries.flatMap(disclosuresOf), entries: entries.map(signedEntry) });
 }
 

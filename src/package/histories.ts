@@ -3,6 +3,7 @@
  * a job. Every proof gives hashes of whole subtrees, so that two histories show even where they share no job.
  */
 import { readCheckpoint } from '../evidence/checkpoint.ts';
+import { isSame } from '../evidence/platform/bytes.ts';
 import type { Finding } from './finding.ts';
 import type { Shown } from './shown.ts';
 
@@ -56,7 +57,7 @@ class History {
   readonly #shown: { readonly file: string; readonly hashes: Uint8Array }[] = [];
   /** Where a hash of a subtree is: number of the record, and of the hash in it. */
   readonly #at = new Map<number, readonly [record: number, hash: number]>();
-  readonly #roots = new Map<number, { readonly file: string; readonly root: Buffer }>();
+  readonly #roots = new Map<number, { readonly file: string; readonly root: Uint8Array }>();
   readonly #jobs = new Map<string, { readonly file: string; readonly entries: Uint8Array }>();
 
   add({ file, stated }: Finding): TwoHistories | null {
@@ -90,7 +91,7 @@ class History {
     const { size, root } = checkpoint.value;
     const before = this.#roots.get(size);
     if (before === undefined) this.#roots.set(size, { file, root });
-    return before === undefined || before.root.equals(root)
+    return before === undefined || isSame(before.root, root)
       ? null
       : { file, other: before.file, why: `the log of ${size} entries has two roots` };
   }
@@ -108,4 +109,3 @@ class History {
 }
 
 const hashAt = (hashes: Uint8Array, i: number) => hashes.subarray(i * HASH_BYTES, (i + 1) * HASH_BYTES);
-const isSame = (one: Uint8Array, other: Uint8Array) => Buffer.compare(one, other) === 0;

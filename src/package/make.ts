@@ -1,11 +1,12 @@
 /** Making a package: its files one after the other, the index last, so that half a package is none. */
-import type { KeyObject } from 'node:crypto';
 import type { AskedJob } from '../audit/questions.ts';
 import { canonicalBytes } from '../evidence/canonical.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import { consistencyProof, type Subtrees, setProof } from '../evidence/merkle.ts';
 import { noteText } from '../evidence/note.ts';
+import { toBase64, utf8 } from '../evidence/platform/bytes.ts';
+import type { PrivateKey } from '../evidence/platform/signature.ts';
 import { MAX_RECORD_BYTES, openRecord, sealRecord, tooLong } from '../evidence/record.ts';
 import { type Kinds, sharedRecord, withoutKinds } from '../evidence/sharing.ts';
 import type { StationState } from '../evidence/station.ts';
@@ -29,7 +30,7 @@ import { impactsStated, questionedIn } from './station-entries.ts';
 /** The station that makes a package: its log, and what signs. */
 export interface PackageStation {
   readonly station: StationState;
-  readonly key: KeyObject;
+  readonly key: PrivateKey;
   readonly log: {
     readonly tree: Subtrees;
     entries(stream: string): readonly LogEntry[];
@@ -37,6 +38,8 @@ export interface PackageStation {
   };
   /** Note of a checkpoint of the log as it is. */
   readonly checkpoint: string;
+  /** The newest checkpoint of this log that witnesses cosigned; null where there is none. */
+  readonly cosigned: SignedCheckpoint | null;
   /** Its trust list, as bytes. */
   readonly trustList: Uint8Array;
   /** Files that may be the record of a job from before, the one to take first. */
@@ -98,10 +101,14 @@ export async function makePackage(
   );
   if (since !== null) {
     older.add(since.size);
-    await add(PACKAGE_FILES.kept, Buffer.from(noteText(since)));
+    await add(PACKAGE_FILES.kept, utf8(noteText(since)));
+  }
+  if (from.cosigned !== null) {
+    older.add(from.cosigned.size);
+    await add(PACKAGE_FILES.cosigned, utf8(noteText(from.cosigned)));
   }
   const proofs = proofsOf(from.log.tree, checkpoint.size, older, stationEntries);
-  await add(PACKAGE_FILES.checkpoint, Buffer.from(from.checkpoint));
+  await add(PACKAGE_FILES.checkpoint, utf8(from.checkpoint));
   await add(PACKAGE_FILES.proofs, canonicalBytes(proofs));
   await add(PACKAGE_FILES.station, stationFile(stationEntries));
   await add(PACKAGE_FILES.trust, from.trustList);
@@ -124,7 +131,7 @@ export async function makePackage(
     files: files.sort((a, b) => (a.path < b.path ? -1 : 1)),
   };
   const bytes = indexBytes(index);
-  await folder.write(PACKAGE_FILES.signature, Buffer.from(signIndex(bytes, from.key)));
+  await folder.write(PACKAGE_FILES.signature, utf8(signIndex(bytes, from.key)));
   await folder.write(PACKAGE_FILES.index, bytes);
   return { form: PACKAGE_FORM, ...index };
 }
@@ -218,9 +225,7 @@ function proofsOf(
     consistency: [...older]
       .filter((from) => from > 0 && from < size)
       .sort((a, b) => a - b)
-      .map((from) => ({ from, path: consistencyProof(tree, from, size).map(base64) })),
-    station: setProof(tree, indexes, size).map(base64),
+      .map((from) => ({ from, path: consistencyProof(tree, from, size).map(toBase64) })),
+    station: setProof(tree, indexes, size).map(toBase64),
   };
 }
-
-const base64 = (hash: Uint8Array) => Buffer.from(hash).toString('base64');

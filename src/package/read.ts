@@ -1,5 +1,6 @@
 /** Reading a package: what lies in its folder, and the log that it is taken from. */
 import { readCheckpoint } from '../evidence/checkpoint.ts';
+import { fromUtf8 } from '../evidence/platform/bytes.ts';
 import { ProblemError } from '../problem.ts';
 import { orThrow } from '../result.ts';
 import { type PackageLog, stationIn } from './checks.ts';
@@ -42,13 +43,13 @@ export async function filesIn(
 /** A checkpoint or a signature as text; empty where it cannot be read. */
 export async function noteIn(folder: FolderToRead, path: string): Promise<string> {
   const bytes = await folder.read(path, MAX_NOTE_BYTES).catch(() => new Uint8Array());
-  return Buffer.from(bytes).toString('utf8');
+  return fromUtf8(bytes);
 }
 
 /** The log that the package says it is taken from; a sentence where that cannot be read. */
 export async function logIn(folder: FolderToRead): Promise<PackageLog | string> {
   try {
-    const note = Buffer.from(await folder.read(PACKAGE_FILES.checkpoint, MAX_NOTE_BYTES)).toString('utf8');
+    const note = fromUtf8(await folder.read(PACKAGE_FILES.checkpoint, MAX_NOTE_BYTES));
     const checkpoint = orThrow(readCheckpoint(note, PACKAGE_FILES.checkpoint));
     const proofs = orThrow(readProofs(await folder.read(PACKAGE_FILES.proofs, MAX_BYTES)));
     const entries = orThrow(readStationFile(await folder.read(PACKAGE_FILES.station, MAX_BYTES)));

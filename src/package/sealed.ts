@@ -3,6 +3,7 @@ import { entryHash } from '../evidence/entry.ts';
 import { checkSignatures } from '../evidence/jws.ts';
 import { heldAgainst, type LogNow } from '../evidence/kept-checkpoints.ts';
 import type { LogEntry } from '../evidence/log.ts';
+import { isSame } from '../evidence/platform/bytes.ts';
 import { openRecord } from '../evidence/record.ts';
 import type { StationState } from '../evidence/station.ts';
 import type { OneByOne } from './folder.ts';
@@ -48,4 +49,4 @@ function sealedSize(bytes: Uint8Array, { station, log, job, entries }: Fit): num
 /** Signed alike; what of their texts is still disclosed may differ. */
 const sameEntries = (some: readonly LogEntry[], others: readonly LogEntry[]): boolean =>
   some.length === others.length &&
-  some.every((entry, i) => others[i] !== undefined && entryHash(entry).equals(entryHash(others[i])));
+  some.every((entry, i) => others[i] !== undefined && isSame(entryHash(entry), entryHash(others[i])));

@@ -1,7 +1,8 @@
 /** What a record shows of the log that it is from, for holding it against others. */
 import { readCheckpoint } from '../evidence/checkpoint.ts';
 import { entryHash } from '../evidence/entry.ts';
-import { rootOfSet } from '../evidence/merkle.ts';
+import { hashesOf, rootOfSet } from '../evidence/merkle.ts';
+import { joined } from '../evidence/platform/bytes.ts';
 import type { JobRecord } from '../evidence/record.ts';
 
 /** What a record shows of its log: little enough to be handed from thread to thread. */
@@ -25,8 +26,7 @@ export function shownBy({ background, entries, log }: JobRecord): Shown {
   const size = checkpoint.ok && checkpoint.value.size <= MAX_SIZE ? checkpoint.value.size : 0;
   const places: number[] = [];
   const hashes: Uint8Array[] = [];
-  const proof = log.proof.map((hash) => Buffer.from(hash, 'base64'));
-  rootOfSet(leaves, size, proof, (from, to, hash) => {
+  rootOfSet(leaves, size, hashesOf(log.proof), (from, to, hash) => {
     const level = Math.log2(to - from);
     if (!Number.isInteger(level)) return;
     places.push(placeOf(level, from / (to - from)));
@@ -34,8 +34,8 @@ export function shownBy({ background, entries, log }: JobRecord): Shown {
   });
   return {
     places: Float64Array.from(places),
-    hashes: Uint8Array.from(Buffer.concat(hashes)),
-    entries: Uint8Array.from(Buffer.concat(entries.map(entryHash))),
+    hashes: Uint8Array.from(joined(...hashes)),
+    entries: Uint8Array.from(joined(...entries.map(entryHash))),
   };
 }
 

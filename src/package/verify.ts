@@ -1,6 +1,8 @@
 /** Verification of a package without asking anybody: every check, its outcome in words, and one verdict. */
+import { WITNESSES, withLogsOf } from '../evidence/by-policy.ts';
 import { type Check, failed } from '../evidence/check.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../evidence/checkpoint.ts';
+import type { Policy } from '../evidence/policy.ts';
 import { addedUp, type Withheld, withheldIn } from '../evidence/sharing.ts';
 import { asOf, type TrustList } from '../evidence/trust.ts';
 import type { PackageVerdict } from '../evidence/verdict.ts';
@@ -15,6 +17,7 @@ import {
   checkSignature,
   checkSigner,
   checkTimes,
+  checkWitnesses,
   type PackageLog,
 } from './checks.ts';
 import type { Unproven } from './finding.ts';
@@ -26,6 +29,8 @@ import { type Records, recordsIn, type VerifyRecords } from './records.ts';
 /** Who verifies: what the reader brings, and how much work is done at once. */
 export interface Reader {
   readonly trust: TrustList;
+  /** Which logs and witnesses the reader asks for; null for a trust list alone. */
+  readonly policy: Policy | null;
   /** Why the reader's trust list trusts nobody, as a sentence; null where it is a list of the reader's own. */
   readonly trustFault: string | null;
   /** The checkpoint that the reader kept from before. */
@@ -71,6 +76,7 @@ export async function verifyPackage(folder: FolderToRead, reader: Reader): Promi
     checkFiles(index, there.files),
     ...(typeof log === 'string' ? [failed('log', log)] : [checkLog(log)]),
     ...(since === null ? [] : [since]),
+    ...(await byWitnesses(folder, index, reader, log, records.jobs)),
     ...(typeof log === 'string' ? [] : [checkSameLog(records.checkpoints, log)]),
     records.check,
     records.oneHistory,
@@ -81,7 +87,7 @@ export async function verifyPackage(folder: FolderToRead, reader: Reader): Promi
   // Nobody reads a file that is not as it was signed.
   const isWhole = others.every(({ outcome }) => outcome !== 'failed') && records.left !== 'newer';
   if (isWhole && typeof log !== 'string') others.push(await reader.checkReadings(index, log));
-  const maker = checkSigner(kid, index, station, asOf(reader.trust, reader.readAt));
+  const maker = checkSigner(kid, index, station, trustOf(reader, log));
   const signer = withFault(
     maker.outcome === 'passed' ? (records.untrusted(station) ?? maker) : maker,
     reader.trustFault,
@@ -99,9 +105,30 @@ export async function verifyPackage(folder: FolderToRead, reader: Reader): Promi
 }
 
 function verdictOf(others: readonly Check[], signer: Check, left: Records['left']): PackageVerdict {
-  if (others.some(({ outcome }) => outcome === 'failed')) return 'rejected';
+  if (others.some(({ outcome, name }) => outcome === 'failed' && name !== WITNESSES)) return 'rejected';
   if (left === 'newer') return left;
-  return signer.outcome === 'failed' ? 'untrusted' : (left ?? 'authentic');
+  const unseen = others.some(({ outcome, name }) => outcome === 'failed' && name === WITNESSES);
+  return signer.outcome === 'failed' || unseen ? 'untrusted' : (left ?? 'authentic');
+}
+
+/** The reader's list, with the keys that the policy gives this log. */
+const trustOf = ({ trust, policy, readAt }: Reader, log: PackageLog | string): TrustList =>
+  asOf(typeof log === 'string' ? trust : withLogsOf(trust, policy, log.checkpoint.origin), readAt);
+
+async function byWitnesses(
+  folder: FolderToRead,
+  { files }: PackageIndex,
+  { policy, readAt }: Reader,
+  log: PackageLog | string,
+  jobs: Records['jobs'],
+): Promise<readonly Check[]> {
+  if (policy === null || typeof log === 'string') return [];
+  if (!files.some(({ path }) => path === PACKAGE_FILES.cosigned))
+    return [checkWitnesses(policy, null, log, { jobs, readAt })];
+  const cosigned = readCheckpoint(await noteIn(folder, PACKAGE_FILES.cosigned), PACKAGE_FILES.cosigned);
+  return cosigned.ok
+    ? [checkWitnesses(policy, cosigned.value, log, { jobs, readAt })]
+    : [failed(WITNESSES, `${PACKAGE_FILES.cosigned} is not a checkpoint.`)];
 }
 
 const withFault = (signer: Check, fault: string | null): Check =>

@@ -4,6 +4,7 @@
  */
 import type { Problem } from '../problem.ts';
 import { order } from '../quantity/compare.ts';
+import { rounded } from '../quantity/rounded.ts';
 import { plugJoint, stressAreaMm2, threadDiameterMm, torqueParts } from './friction.ts';
 import type { GapLimits, Wires } from './gap.ts';
 import { tableView } from './plausibility.ts';
@@ -29,7 +30,8 @@ interface Figure {
 
 /** The figures of a specification as they were read. */
 export interface ReadFigures {
-  readonly torque: TorqueLimits;
+  /** Null where the order names an angle in its place. */
+  readonly torque: TorqueLimits | null;
   readonly first: TorqueLimits | null;
   readonly advised: Turn | null;
   readonly turn: Turn | null;
@@ -80,7 +82,9 @@ function figuresOf(
   const torqueBound = torqueBoundOf(fit);
   const rules = 'specification.gapRules';
   return [
-    ...figure('specification.torque', torque, [read.torque.lowerNm, read.torque.upperNm], torqueBound),
+    ...(read.torque === null
+      ? figure('specification.torque', torque, limitsOf(read.turn), TURN)
+      : figure('specification.torque', torque, [read.torque.lowerNm, read.torque.upperNm], torqueBound)),
     ...(read.first === null
       ? []
       : figure('specification.tightenFirst', tightenFirst, [read.first.upperNm], {
@@ -91,9 +95,7 @@ function figuresOf(
     ...(read.advised === null
       ? []
       : figure('specification.angle', angle, [read.advised.lowerDeg, read.advised.upperDeg], TURN)),
-    ...(read.turn === null
-      ? []
-      : figure('specification.turn', turn, [read.turn.lowerDeg, read.turn.upperDeg], TURN)),
+    ...(read.turn === null ? [] : figure('specification.turn', turn, limitsOf(read.turn), TURN)),
     ...(read.gap === null ? [] : figure('specification.gap', gap, [read.gap.lowerMm, read.gap.upperMm], GAP)),
     ...figure(`${rules}.bendMost`, gapRules?.bendMost, [read.bendMostMm], BEND),
     ...(read.wires === null
@@ -109,6 +111,15 @@ function figuresOf(
     ...(hexMm === undefined ? [] : figure('plug.hexMm', mm(hexMm), [hexMm], hexBound(fit))),
     ...(reachMm === undefined ? [] : figure('plug.reachMm', mm(reachMm), [reachMm], REACH)),
   ];
+}
+
+const limitsOf = (turn: Turn | null): readonly number[] =>
+  turn === null ? [] : [turn.lowerDeg, turn.upperDeg];
+
+/** Torques that this thread and seat usually take: beyond them a plug that was turned by an angle is not as it should be. */
+export function usualTorque(fit: Fit): TorqueLimits {
+  const [lowerNm, upperNm] = torqueBoundOf(fit).usual;
+  return { lowerNm: rounded(lowerNm, 1), upperNm: rounded(upperNm, 1) };
 }
 
 /** A figure beyond the tables by this share is looked at twice; beyond the larger one it is a slip of the pen. Our own choice. */

@@ -62,5 +62,13 @@ export const noteSchema = z.discriminatedUnion('code', [
   z
     .strictObject({ code: z.literal('gasket-used') })
     .describe('A used gasket takes far less angle than a new one.'),
+  z
+    .strictObject({ code: z.literal('by-angle-alone') })
+    .describe(
+      'The order names an angle and no torque: the turn is judged, and the torque only for being usual for thread and seat.',
+    ),
+  z
+    .strictObject({ code: z.literal('turn-without-tolerance') })
+    .describe('The angle is one figure without a tolerance, which nothing can prove.'),
 ]);
 export type Note = z.infer<typeof noteSchema>;

@@ -3,7 +3,7 @@ import { lubricatedShare } from './friction.ts';
 import { generalTable, type TableRow } from './general-table.ts';
 import type { Note } from './note.ts';
 import type { Fit, Plug, Specification } from './specification.ts';
-import type { TorqueLimits } from './tightening.ts';
+import type { Tightening, TorqueLimits, Turn } from './tightening.ts';
 
 /** The hull of the published tables, and the torque on which all of them agree; null where there is none. */
 export interface TableView {
@@ -29,10 +29,12 @@ export function tableView(fit: Fit): TableView | null {
   };
 }
 
-/** What a reader of the window should know about its figures; none of it is a verdict. */
-export function notesOn(specification: Specification, limits: TorqueLimits, plug: Plug, fit: Fit): Note[] {
+/** What a reader of the window should know about its figures; none of it is a verdict. `tightening`: as it was read. */
+export function notesOn(specification: Specification, tightening: Tightening, plug: Plug, fit: Fit): Note[] {
   return [
-    ...tableNotes(specification, limits, fit),
+    ...(tightening.kind === 'torque'
+      ? tableNotes(specification, tightening.limits, fit)
+      : angleNotes(tightening.turn)),
     ...(specification.also ?? []).map(
       ({ torque, threads, source: { kind, title } }): Note => ({
         code: 'source-set-aside',
@@ -47,6 +49,11 @@ export function notesOn(specification: Specification, limits: TorqueLimits, plug
     ...(plug.gasket === 'used' ? [{ code: 'gasket-used' } as const] : []),
   ];
 }
+
+const angleNotes = ({ lowerDeg, upperDeg }: Turn): Note[] => [
+  { code: 'by-angle-alone' },
+  ...(lowerDeg < upperDeg ? [] : [{ code: 'turn-without-tolerance' } as const]),
+];
 
 function tableNotes({ source }: Specification, { lowerNm, upperNm }: TorqueLimits, fit: Fit): Note[] {
   const table = tableView(fit);

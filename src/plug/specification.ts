@@ -3,6 +3,16 @@ import { personal } from '../personal.ts';
 
 /** A figure or a range as printed in the source, parsed by src/quantity; kept as text so that the record shows what was read. */
 const printed = z.string().min(1).max(80);
+
+const printedTorque = z
+  .string({
+    error: ({ input }) =>
+      input === undefined
+        ? 'there is no torque. Give it as printed; where the source prints an angle alone, give that angle in its place'
+        : undefined,
+  })
+  .min(1)
+  .max(80);
 const name = z.string().min(1).max(80);
 
 export const threadConditionSchema = z.enum(['dry', 'oiled', 'anti-seize', 'factory-coated']);
@@ -52,8 +62,8 @@ const otherSourceSchema = z.strictObject({
 });
 
 export const specificationSchema = z.strictObject({
-  torque: printed.describe(
-    `As printed: \`"25-30 N·m"\`, \`"18 Nm ±10 %"\`, \`"15-22 lbf·ft"\`. Of a printed pair the first unit, which is the source's own. An angle alone is refused: no torque wrench can prove one.`,
+  torque: printedTorque.describe(
+    `As printed: \`"25-30 N·m"\`, \`"18 Nm ±10 %"\`, \`"15-22 lbf·ft"\`. Of a printed pair the first unit, which is the source's own. Or an angle in its place, \`"1/2-2/3 turn"\`: from contact, judged with a wrench that sends its angle, else recorded as done by hand.`,
   ),
   tightenFirst: printed
     .exactOptional()

@@ -24,6 +24,7 @@ export type Tightening =
       /** What must be met beside the torque. */
       readonly turn: Turn | null;
     }
+  /** One figure without a tolerance has equal limits, and nothing can prove it. */
   | { readonly kind: 'angle'; readonly turn: Turn };
 
 /** `problem` with the field of the order in front of its place. */
@@ -38,7 +39,10 @@ export function inField(problem: Problem, field: string): Problem {
 export function tighteningOf(specification: Specification): Result<Tightening> {
   const { torque, tightenFirst, angle, reduction, threads } = specification;
   const turn = parseAngleRange(torque);
-  if (turn.ok) return ok({ kind: 'angle', turn: limitsDeg(turn.value) });
+  if (turn.ok) {
+    const beside = besideAngle(specification);
+    return beside === null ? ok({ kind: 'angle', turn: limitsDeg(turn.value) }) : err(beside);
+  }
   if (reduction !== undefined && threads !== 'dry')
     return err({
       code: 'reduced-twice',
@@ -70,6 +74,19 @@ export function tighteningOf(specification: Specification): Result<Tightening> {
     advised: advised.value,
     turn: judged.value,
   });
+}
+
+/** What makes no sense where the order names an angle in place of a torque. */
+function besideAngle({ tightenFirst, turn, angle, reduction }: Specification): Problem | null {
+  const given = Object.entries({ tightenFirst, turn, angle, reduction });
+  const field = given.find(([, value]) => value !== undefined)?.[0];
+  if (field === undefined) return null;
+  return {
+    code: 'angle-without-torque',
+    where: `specification.${field}`,
+    message: 'the order names an angle in place of a torque, and this belongs to a torque',
+    next: 'Remove it, or give the torque of the source in specification.torque.',
+  };
 }
 
 function angleLimits(text: string | undefined, field: string): Result<Turn | null> {

@@ -101,7 +101,12 @@ class SampleDetector implements PullDetector {
 
   live() {
     const zeroNm = this.#pull?.zeroNm ?? this.#rest.zeroNm;
-    return { nowNm: this.#lastNm - zeroNm, pulling: this.pulling, peakNm: this.#pull?.peakNm ?? 0 };
+    return {
+      nowNm: this.#lastNm - zeroNm,
+      pulling: this.pulling,
+      peakNm: this.#pull?.peakNm ?? 0,
+      turnedDeg: this.#pull?.turnedDeg ?? null,
+    };
   }
 
   /** Takes in samples up to one that completes a pull; returns the first that it did not take. */

@@ -121,6 +121,6 @@ export function createMaximaDetector(settings: DetectorSettings): PullDetector {
     get pulling() {
       return cycle !== null;
     },
-    live: () => ({ nowNm, pulling: cycle !== null, peakNm: cycle?.peakNm ?? 0 }),
+    live: () => ({ nowNm, pulling: cycle !== null, peakNm: cycle?.peakNm ?? 0, turnedDeg: null }),
   };
 }

@@ -1,6 +1,16 @@
 import type { AtRest } from './at-rest.ts';
 import type { DetectedPull } from './pull.ts';
 
+/** The tool now. Torque with the zero taken off. */
+export interface Live {
+  readonly nowNm: number;
+  readonly pulling: boolean;
+  /** Of the pull under way. */
+  readonly peakNm: number;
+  /** How far it turned plug and tools since it began; null where no pull is under way, or the tool does not tell. */
+  readonly turnedDeg: number | null;
+}
+
 /** What finds pulls: in samples (detector.ts) or in the maxima of a tool that sends nothing else (maxima.ts). */
 export interface PullDetector {
   /**
@@ -27,6 +37,5 @@ export interface PullDetector {
   readonly pulling: boolean;
   /** What it has shown at rest; null until that was long enough. */
   atRest(): AtRest | null;
-  /** Torque now with the zero taken off, and the peak of the pull under way. */
-  live(): { readonly nowNm: number; readonly pulling: boolean; readonly peakNm: number };
+  live(): Live;
 }

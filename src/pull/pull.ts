@@ -42,6 +42,18 @@ export const plugTurnSchema = z.strictObject({
     .describe(
       'How far the tools were wound up from there to the first top; null where it took several strokes.',
     ),
+  contactDeg: z
+    .number()
+    .exactOptional()
+    .describe(
+      'How far before its first turn contact may lie, at most, by how the turn grew with the torque; absent where that cannot be said.',
+    ),
+  strokes: z.int().min(2).exactOptional().describe('How many strokes; absent for one.'),
+  woundUpDeg: z
+    .number()
+    .nonnegative()
+    .exactOptional()
+    .describe('How far the tools were wound up in all of them, added; absent for one.'),
   reachedDeg: z
     .array(z.number())
     .length(9)

@@ -43,10 +43,13 @@ const roundedTurn = ({ startToPeakDeg, from10PercentDeg, from50PercentDeg, workJ
   ...(plug !== undefined && { plug: roundedPlugTurn(plug) }),
 });
 
-const roundedPlugTurn = ({ turnedDeg, standardDeg, fromNm, windUpDeg, reachedDeg }: PlugTurn): PlugTurn => ({
-  turnedDeg: rounded(turnedDeg, 3),
-  standardDeg: rounded(standardDeg, 3),
-  fromNm: rounded(fromNm, 6),
-  windUpDeg: windUpDeg === null ? null : rounded(windUpDeg, 3),
-  reachedDeg: reachedDeg.map((deg) => rounded(deg, 3)),
+const roundedPlugTurn = (plug: PlugTurn): PlugTurn => ({
+  turnedDeg: rounded(plug.turnedDeg, 3),
+  standardDeg: rounded(plug.standardDeg, 3),
+  fromNm: rounded(plug.fromNm, 6),
+  windUpDeg: plug.windUpDeg === null ? null : rounded(plug.windUpDeg, 3),
+  ...(plug.contactDeg !== undefined && { contactDeg: rounded(plug.contactDeg, 3) }),
+  ...(plug.strokes !== undefined && { strokes: plug.strokes }),
+  ...(plug.woundUpDeg !== undefined && { woundUpDeg: rounded(plug.woundUpDeg, 3) }),
+  reachedDeg: plug.reachedDeg.map((deg) => rounded(deg, 3)),
 });

@@ -1,3 +1,4 @@
+import { fromBase64, toBase64 } from '../evidence/platform/bytes.ts';
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 
@@ -65,7 +66,7 @@ function differences(values: readonly number[]): string {
   return asText(out);
 }
 
-const asText = (bytes: readonly number[]): string => Buffer.from(bytes).toString('base64');
+const asText = (bytes: readonly number[]): string => toBase64(Uint8Array.from(bytes));
 
 /** Hands over the integers of a list one by one; the place where the coding is broken, or null. */
 function eachInteger(
@@ -74,9 +75,8 @@ function eachInteger(
   where: string,
   take: (value: number) => void,
 ): Problem | null {
-  const bytes = Buffer.from(text, 'base64');
-  if (bytes.toString('base64') !== text)
-    return problem(where, 'expected base64 without breaks or spare bits');
+  const bytes = fromBase64(text);
+  if (bytes === null) return problem(where, 'expected base64 without breaks or spare bits');
   let found = 0;
   let value = 0;
   let scale = 1;

@@ -60,23 +60,66 @@ function plugTurn(
   { angle = { stepDeg: 0, driftDegPerS: 0 } }: DetectorSettings,
   { climb, first, noiseNm, turning, last }: Turned,
 ): PlugTurn | null {
-  const { plugDeg: turnedDeg, fromNm, fromDeg, strokes } = turning;
+  const { plugDeg: turnedDeg, fromNm, fromDeg, strokes, woundUpDeg } = turning;
   if (!Number.isFinite(turnedDeg)) return null;
   const { top, step } = first;
   const windUpDeg = strokes > 1 ? null : step.angleDeg - fromDeg - turnedDeg;
   const degPerNm = Math.max(0, windUpDeg ?? 0) / Math.max(1e-9, top.nm - fromNm);
   const driftDeg = (angle.driftDegPerS * last.atUs) / 1e6;
+  const standardDeg = Math.hypot(
+    angle.stepDeg / Math.sqrt(6),
+    driftDeg / Math.sqrt(3),
+    Math.SQRT2 * noiseNm * degPerNm,
+  );
+  const contactDeg = contactBelow(turning, standardDeg, (nm) => {
+    const at = climb.reached(nm, step);
+    const deg = at.angleDeg - fromDeg;
+    // Nothing is kept between the crossing and the first reading behind it.
+    return at.nm > nm ? (deg * (nm - fromNm)) / (at.nm - fromNm) : deg;
+  });
   return {
     turnedDeg,
-    standardDeg: Math.hypot(
-      angle.stepDeg / Math.sqrt(6),
-      driftDeg / Math.sqrt(3),
-      Math.SQRT2 * noiseNm * degPerNm,
-    ),
+    standardDeg,
     fromNm,
     windUpDeg,
+    ...(contactDeg === null ? {} : { contactDeg }),
+    ...(strokes > 1 && { strokes, woundUpDeg }),
     reachedDeg: [1, 2, 3, 4, 5, 6, 7, 8, 9].map(
       (tenth) => climb.reached((tenth / 10) * top.nm, step).angleDeg - fromDeg,
     ),
   };
+}
+
+/** A plug that is turned by less stands, as far as small gyroscopes can tell. Assumption. */
+const STOOD_DEG = 0.3;
+/** By how much the torque rises from one look at the plug to the next. */
+const LOOK = 1.1;
+/** How the turn grows from one doubling of the torque to the next, where the stroke was let off too soon to say. Assumption. */
+const USUAL_GROWTH = 1.4;
+const LEAST_GROWTH = 1.05;
+/** More says no more: nothing is known. */
+const MOST_DEG = 360;
+
+/**
+ * How far below the first turn of the plug contact may lie, at most. The turn over each halving of the torque shrinks as it
+ * did over the one before, so that all that lie below add up to a geometric series; no less than one of them, because where
+ * a soft start ends nobody knows. So a plug that fingers or a stroke that nobody saw had turned before it was pulled, is
+ * known the worse the tighter it was. Null where the plug stood throughout, or was let off before the torque had doubled.
+ */
+function contactBelow(
+  { fromNm, firstTopNm, degPerNm }: Turning,
+  standardDeg: number,
+  toolDeg: (nm: number) => number,
+): number | null {
+  const plugDeg = (nm: number) => toolDeg(nm) - degPerNm * (nm - fromNm);
+  let beganNm = fromNm;
+  while (beganNm < firstTopNm && plugDeg(LOOK * beganNm) <= STOOD_DEG + 2 * standardDeg) beganNm *= LOOK;
+  if (2 * beganNm > firstTopNm) return null;
+  const firstDeg = plugDeg(2 * beganNm) - plugDeg(beganNm);
+  if (!(firstDeg > 0)) return null;
+  const growth =
+    4 * beganNm > firstTopNm
+      ? USUAL_GROWTH
+      : Math.max(LEAST_GROWTH, (plugDeg(4 * beganNm) - plugDeg(2 * beganNm)) / firstDeg);
+  return Math.min(MOST_DEG, Math.max(firstDeg, firstDeg / (growth - 1)));
 }

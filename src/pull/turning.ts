@@ -33,6 +33,15 @@ export class Turning {
   strokes = 1;
   #deg: number;
   #nm: number;
+  /** Of the first stroke. */
+  firstTopNm: number;
+  /** How far the tools were wound up from there at the tops of the strokes that were let off, all added. */
+  #woundUpDeg = 0;
+  /** Degrees a N·m of the first of them. */
+  #firstDegPerNm = Number.NaN;
+  /** The highest torque of the stroke under way, and where the tool stood. */
+  #topNm: number;
+  #topDeg: number;
   /** Of the strokes that were let off. */
   #plugDeg = 0;
   /** Of the stroke under way; NaN between strokes. */
@@ -52,6 +61,9 @@ export class Turning {
     const lastDeg = crossed ? first.deg - before.deg : 0;
     this.fromDeg = -share * lastDeg;
     this.#upDeg = this.fromDeg;
+    this.firstTopNm = first.nm;
+    this.#topNm = first.nm;
+    this.#topDeg = 0;
   }
 
   unknown(): void {
@@ -73,6 +85,11 @@ export class Turning {
     if (this.turnedDeg > this.#mostDeg) this.#mostDeg = this.turnedDeg;
     const was = beforeNm >= this.fromNm;
     const is = nm >= this.fromNm;
+    if (nm > this.#topNm) {
+      this.#topNm = nm;
+      this.#topDeg = this.turnedDeg;
+      if (this.strokes === 1) this.firstTopNm = nm;
+    }
     if (was !== is) {
       const crossedDeg = beforeDeg + (turned * (this.fromNm - beforeNm)) / (nm - beforeNm);
       if (is) this.#up(crossedDeg);
@@ -86,6 +103,35 @@ export class Turning {
     return this.#plugDeg + (Number.isNaN(this.#upDeg) ? 0 : this.#downDeg - this.#upDeg);
   }
 
+  /** The same while it goes on, with what the tools are wound up now. */
+  get soFarDeg(): number {
+    if (Number.isNaN(this.#upDeg)) return this.#plugDeg;
+    return this.#plugDeg + (Number.isNaN(this.#downDeg) ? this.turnedDeg : this.#downDeg) - this.#upDeg;
+  }
+
+  /** How far the tools were wound up above `fromNm`, all strokes added, those that were not let off left out. */
+  get woundUpDeg(): number {
+    return this.#woundUpDeg + (this.#isDown ? this.#windUpDeg : 0);
+  }
+
+  /** How far the tools wind up under one N·m, by the first stroke; NaN where none was let off. */
+  get degPerNm(): number {
+    return this.#isDown && Number.isNaN(this.#firstDegPerNm) ? this.#degPerNm : this.#firstDegPerNm;
+  }
+
+  /** The torque of the stroke under way came back to where the turn is counted from. */
+  get #isDown(): boolean {
+    return !(Number.isNaN(this.#upDeg) || Number.isNaN(this.#downDeg));
+  }
+
+  get #windUpDeg(): number {
+    return Math.max(0, this.#topDeg - this.#downDeg);
+  }
+
+  get #degPerNm(): number {
+    return this.#windUpDeg / Math.max(1e-9, this.#topNm - this.fromNm);
+  }
+
   /** The angle hardly moved at all, though no tool is stiff enough for that. */
   within(deg: number): boolean {
     return this.#mostDeg - this.#leastDeg < deg;
@@ -96,11 +142,15 @@ export class Turning {
     if (!Number.isNaN(this.#upDeg)) return;
     this.#upDeg = crossedDeg;
     this.strokes += 1;
+    this.#topNm = this.fromNm;
+    this.#topDeg = crossedDeg;
   }
 
   #letOff(): void {
-    if (Number.isNaN(this.#upDeg) || Number.isNaN(this.#downDeg)) return;
+    if (!this.#isDown) return;
     this.#plugDeg += this.#downDeg - this.#upDeg;
+    this.#woundUpDeg += this.#windUpDeg;
+    if (Number.isNaN(this.#firstDegPerNm)) this.#firstDegPerNm = this.#degPerNm;
     this.#upDeg = Number.NaN;
     this.#downDeg = Number.NaN;
   }

@@ -72,6 +72,12 @@ export class PullUnderWay {
     return this.#begun.sign * this.#highest.nm;
   }
 
+  /** How far it has turned plug and tools; null where the tool does not tell. */
+  get turnedDeg(): number | null {
+    const { soFarDeg } = this.#turning;
+    return Number.isNaN(soFarDeg) ? null : soFarDeg;
+  }
+
   get zeroNm(): number {
     return this.#begun.zeroNm;
   }

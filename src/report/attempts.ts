@@ -1,7 +1,8 @@
 import type { LogEntry } from '../evidence/log.ts';
 import { earlyStepsOf } from '../job/early.ts';
 import type { GapAttempt, JobState, TorqueAttempt } from '../job/state.ts';
-import { turnOf } from '../job/turn.ts';
+import { strokeTurn } from '../job/turn.ts';
+import type { Judgement } from '../metrology/judgement.ts';
 import { snugOf } from '../pull/snug.ts';
 import type { FigureSource } from '../reading.ts';
 import { clean } from './clean.ts';
@@ -26,6 +27,8 @@ export interface AttemptRow {
   readonly riseMs: number | null;
   /** Null where the tool sends no angle, or none that says anything. */
   readonly turn: TurnFigures | null;
+  /** From contact, all strokes on the plug together, as it was judged. */
+  readonly judgedTurn: Judgement | null;
   /** Why it was not measured although the tool sends an angle, and the verdict where the order asks for a turn. */
   readonly turnNote: string;
   readonly conformanceProbability: number | null;
@@ -64,6 +67,7 @@ const NOTHING = {
   followThroughNm: null,
   riseMs: null,
   turn: null,
+  judgedTurn: null,
   turnNote: '',
   conformanceProbability: null,
   grade: '',
@@ -113,7 +117,8 @@ function gapRow(
   attempt: number,
   entries: readonly LogEntry[],
 ): AttemptRow {
-  const verdict = gap.takenBack === true ? 'not-judged' : verdictOf(gap.judgement);
+  const isKept = gap.kept !== undefined && gap.judgement.result === 'OK';
+  const verdict = gap.takenBack === true ? 'not-judged' : isKept ? 'accepted' : verdictOf(gap.judgement);
   const entry = entries.findLast(
     ({ event }) =>
       event.type === 'gap-measured' &&
@@ -141,7 +146,7 @@ function gapRow(
 
 function turnFigures({ pull }: TorqueAttempt, state: JobState): TurnFigures | null {
   const plug = pull.turn?.plug;
-  const measured = turnOf(state, [pull]);
+  const measured = strokeTurn(state, pull);
   if (plug === undefined || measured === null) return null;
   const { turnedDeg, windUpDeg } = plug;
   return { turnedDeg, windUpDeg, ...snugOf(plug), expandedUncertainty: measured.budget.expanded };
@@ -177,6 +182,7 @@ function pullRow(
     // One figure a pull has no rise.
     riseMs: pull.stream === 'maxima' ? null : pull.riseMs,
     turn: turnFigures(taken, state),
+    judgedTurn: taken.turn ?? null,
     turnNote: turnNote(taken),
     conformanceProbability: judgement?.conformanceProbability ?? null,
     grade: judgement?.grade ?? '',

@@ -68,10 +68,8 @@ function fingerprint(sheet: Sheet, model: ReportModel, qr: QrSquares, attachedAs
       ? 'The signed record is not attached to this file. Ask for it: these pages alone prove nothing.'
       : `The signed record is attached to this file as ${attachedAs}. Save it, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.`,
   );
-  if (sheet.rewritten)
-    say(
-      'These fonts cannot print some characters. They are shown as plain letters or as code points, [U+...]; the signed record holds them unchanged.',
-    );
+  if (sheet.lacking)
+    say('□ stands for a character that no font here has. The signed record contains the character itself.');
   const box = { x: PAGE.left + TEXT_WIDTH - QR_SIZE, y, width: QR_SIZE, height: QR_SIZE };
   drawQr(
     sheet,

@@ -62,6 +62,13 @@ const COLUMNS: readonly CsvColumn[] = [
   { header: 'Turned to the snug point (deg)', value: torque((row) => row.turn?.runDownDeg ?? null) },
   { header: 'Turned from the snug point (deg)', value: torque((row) => row.turn?.beyondDeg ?? null) },
   { header: 'Tools wound up (deg)', value: torque((row) => row.turn?.windUpDeg ?? null) },
+  { header: 'Turn from contact, judged (deg)', value: torque((row) => row.judgedTurn?.value ?? null) },
+  {
+    header: 'Turn from contact U, 95 % (deg)',
+    value: torque((row) => row.judgedTurn?.expandedUncertainty ?? null),
+  },
+  { header: 'Turn lower limit (deg)', value: torque((_, { turnLimits }) => turnLimits?.lowerDeg ?? null) },
+  { header: 'Turn upper limit (deg)', value: torque((_, { turnLimits }) => turnLimits?.upperDeg ?? null) },
   { header: 'Turn', value: torque((row) => row.turnNote) },
   { header: 'Pull', value: (row) => row.pull },
   { header: 'Kind of pull', value: (row) => row.kind },

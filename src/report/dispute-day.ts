@@ -4,6 +4,7 @@ import { recordedOn } from '../audit/dispute.ts';
 import type { LogEntry, StationEntry } from '../evidence/log.ts';
 import { dueDate } from '../instrument/fitness.ts';
 import type { InstrumentInUse } from '../instrument/instrument.ts';
+import { isByAngle } from '../job/click.ts';
 import { proofOf } from '../job/proof.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
@@ -34,7 +35,10 @@ export function knownThen(
     { label: 'Opened', value: utc(entries[0]?.at ?? '') },
     { label: 'Ended', value: endOf(state, entries) },
     { label: 'Plug', value: `${order.plug.part}, ${order.plug.thread}, ${order.plug.seat} seat` },
-    { label: 'Torque as printed', value: `${specification.torque}, threads ${specification.threads}` },
+    {
+      label: isByAngle(state.basis) ? 'Turn as printed' : 'Torque as printed',
+      value: `${specification.torque}, threads ${specification.threads}`,
+    },
     { label: 'Gap as printed', value: specification.gap ?? 'none' },
     {
       label: 'Source',

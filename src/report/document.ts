@@ -1,11 +1,13 @@
 import type { Mark } from '../job/proof.ts';
 import { clean } from './clean.ts';
+import { type FontSources, registerFonts } from './fonts/fonts.ts';
+import { FIRST_FONT } from './fonts/own.ts';
 import { drawBackground } from './furniture.ts';
 import { type Doc, PAGE, type Sheet } from './sheet.ts';
 import { marksText } from './words/index.ts';
 
 /**
- * A tagged PDF, A4, at the top of its first page. The same calls give the same bytes: no clock, and streams are not
+ * A tagged PDF/A-3b, A4, at the top of its first page. The same calls give the same bytes: no clock, and streams are not
  * compressed, because two versions of zlib may pack the same text differently.
  */
 export async function newSheet(about: {
@@ -13,6 +15,7 @@ export async function newSheet(about: {
   readonly program: string;
   readonly madeAt: Date;
   readonly marks: readonly Mark[];
+  readonly fonts?: FontSources;
 }): Promise<Sheet> {
   const { default: PDFDocument } = await import('pdfkit');
   const doc = new PDFDocument({
@@ -22,6 +25,9 @@ export async function newSheet(about: {
     bufferPages: true,
     compress: false,
     pdfVersion: '1.7',
+    subset: 'PDF/A-3b',
+    // Without it the first font is one that is not embedded, and the file would claim what it is not.
+    font: FIRST_FONT,
     tagged: true,
     lang: 'en',
     displayTitle: true,
@@ -32,11 +38,12 @@ export async function newSheet(about: {
       CreationDate: about.madeAt,
     },
   });
+  const fontFor = await registerFonts(doc, about.fonts ?? 'own');
   const root = doc.struct('Document');
   doc.addStructure(root);
   doc.on('pageAdded', () => drawBackground(doc, about.marks));
   doc.addPage();
-  return { doc, root, y: PAGE.top, rewritten: false };
+  return { doc, root, y: PAGE.top, lacking: false, fontFor };
 }
 
 /** pdfkit copies title and creator into XML as they stand. */

@@ -1,16 +1,18 @@
 import type { LogEntry } from '../evidence/log.ts';
+import { isByAngle } from '../job/click.ts';
 import { outOfOrderIn } from '../job/early.ts';
-import type { Answer, JobEvent, JobEventOf } from '../job/event.ts';
+import type { JobEvent, JobEventOf } from '../job/event.ts';
 import type { OutOfOrder } from '../job/out-of-order.ts';
 import { itemsOf, NOT_DONE } from '../job/routine.ts';
-import { takenBackIn } from '../job/said.ts';
 import type { JobState } from '../job/state.ts';
+import { statementOf, takenBackIn } from '../job/statements.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import type { Pull } from '../pull/pull.ts';
 import { clean } from './clean.ts';
 import { figure, UNIT_TEXT, utc } from './figures.ts';
 import { VERDICT_WORD, verdictOf } from './verdict.ts';
 import {
+  ANSWER_GIVEN,
   choiceText,
   deviceRefusalText,
   featuresText,
@@ -26,7 +28,7 @@ import {
   placementText,
   questionText,
   SCRAP_WORDS,
-  saidWords,
+  statementWords,
   WIRE_WORDS,
 } from './words/index.ts';
 
@@ -65,6 +67,7 @@ function outOfOrder(
 ): readonly string[] {
   const isOf = ({ what, cylinder, pull }: OutOfOrder): boolean => {
     if (event.type === 'pull-detected') return pull === event.pull;
+    if (event.type === 'gap-kept') return what === 'gap' && cylinder === event.cylinder;
     if (event.type === 'fitted-by-angle') return what === 'by-angle' && cylinder === event.cylinder;
     return event.type === 'old-plugs-read' && what === 'old-plug' && event.cylinders.includes(cylinder ?? 0);
   };
@@ -151,6 +154,8 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
       return `${event.tool} reported a larger uncertainty than the station lists. From here on it is judged by that.`;
     case 'gap-out-of-turn':
       return `Gap ${figure(event.gapMm, 'mm')} mm was measured out of its turn and given to no plug: ${OUT_OF_TURN_WORDS[event.because]}.`;
+    case 'gap-kept':
+      return `Cylinder ${event.cylinder}, gap: measured out of its turn and kept, NOT proven. Answered for by ${event.by}: ${event.reason}.`;
     case 'gap-inspected':
       return `Cylinder ${event.cylinder}, gap: only looked at, as the specification says; ${event.sound ? 'sound' : 'not sound'}.`;
     case 'wire-tried':
@@ -164,7 +169,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'cylinder-restarted':
       return `Cylinder ${event.cylinder} backed off to start again${event.newPlug ? ' with a new plug' : ''}${reason(event.why)}.`;
     case 'question-answered':
-      return `Question on pull ${event.pull} answered: ${ANSWER[event.answer]}.`;
+      return `Question on pull ${event.pull} answered: ${ANSWER_GIVEN[event.answer]}.`;
     case 'trial-click-skipped':
       return 'The trial click was passed over.';
     case 'steps-attested':
@@ -176,9 +181,9 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
         ? null
         : `${cylindersText(event.cylinders)}: the new plug (${event.part}) differs in ${featuresText(event.differs)}.`;
     case 'taken-back':
-      return `Taken back: ${saidWords(soFar.state, event.said)}${reason(event.why)}.`;
+      return `Taken back: ${takenBackText(soFar.state, event)}${reason(event.why)}.`;
     case 'fitted-by-angle':
-      return `Cylinder ${event.cylinder} fitted by angle (${event.turn}), NOT proven by torque${reason(event.why)}.`;
+      return `Cylinder ${event.cylinder} fitted by angle (${event.turn}), NOT proven${isByAngle(soFar.state.basis) ? '' : ' by torque'}${reason(event.why)}.`;
     case 'pull-accepted':
       return `Cylinder ${event.cylinder}, pull ${event.pull}: ${isOk(soFar.state, event.pull) ? 'out of order' : 'over the window'}, left as it is. Answered for by ${event.by}: ${event.reason}.`;
     case 'job-handed-over':
@@ -198,6 +203,11 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'removal-felt':
       return null;
   }
+}
+
+function takenBackText(state: JobState, event: JobEventOf<'taken-back'>): string {
+  const one = statementOf(state, event);
+  return one === undefined ? `number ${event.said}` : statementWords(one);
 }
 
 const isOk = ({ cylinders }: JobState, number: number): boolean =>
@@ -234,15 +244,6 @@ function oldPlugException(event: JobEventOf<'old-plugs-read'>): string | null {
   if (faults.length === 0) return null;
   return `${cylindersText(cylinders)}, on removal: ${faults.join(', ')}${reason(note ?? '')}.`;
 }
-
-const ANSWER: Readonly<Record<Answer, string>> = {
-  fresh: 'the tightening of this cylinder',
-  rehit: 'a second pull on a plug already tight (re-hit)',
-  handling: 'no plug was turned',
-  unfinished: 'a stroke that was not finished',
-  refit: 'plug backed out, thread inspected, to be fitted again',
-  replace: 'plug backed out, thread inspected, to be fitted again with a new plug',
-};
 
 const reason = (why: string): string => (why === '' ? '' : `: ${why}`);
 

@@ -9,7 +9,7 @@ export function drawBackground(doc: Doc, marks: readonly Mark[]): void {
   doc.markContent('Artifact', { type: 'Page' });
   doc.save().rotate(-52, { origin: [PAGE.width / 2, PAGE.height / 2] });
   doc
-    .font('Helvetica-Bold')
+    .font('bold')
     .fontSize(marks.length === 1 ? 112 : 62)
     .fillColor('#E9E9E9');
   const width = doc.widthOfString(words);

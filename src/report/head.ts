@@ -11,7 +11,7 @@ import {
   TEXT_WIDTH,
   text,
 } from './sheet.ts';
-import { MARK_SENTENCE } from './words/index.ts';
+import { MARK_SENTENCE, turnLimitsText } from './words/index.ts';
 
 /** The top of the first page: title, status, the job's facts, the specification and its windows. */
 export function drawHead(sheet: Sheet, model: ReportModel): void {
@@ -51,9 +51,19 @@ function factColumns(sheet: Sheet, model: ReportModel): void {
   const element = group(sheet, sheet.root, 'Sect');
   const half = TEXT_WIDTH / 2 - 6;
   const { y } = sheet;
-  const { torqueWindow, gapWindow } = model;
+  const { torqueWindow, turnLimits, gapWindow } = model;
   const windows: Fact[] = [
-    { label: 'Torque limits', value: torqueWindow.limits },
+    ...(turnLimits === null
+      ? []
+      : [{ label: 'Turn limits', value: `${turnLimitsText(turnLimits)} from contact` }]),
+    ...(turnLimits?.alone === true
+      ? [
+          {
+            label: 'Torque usual',
+            value: `${torqueWindow.limits}, by general tables; outside of it never OK`,
+          },
+        ]
+      : [{ label: 'Torque limits', value: torqueWindow.limits }]),
     { label: 'Torque accepted', value: torqueWindow.acceptance },
     { label: 'Torque guard band', value: torqueWindow.guard },
     ...(gapWindow === null

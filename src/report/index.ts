@@ -3,5 +3,4 @@
  * spreadsheet can open. The signed record stays the evidence; nothing here decides anything.
  */
 export { writeCsv } from './csv.ts';
-export { reportModel } from './model.ts';
 export { writePdf } from './pdf.ts';

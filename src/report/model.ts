@@ -1,6 +1,9 @@
 import { readCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry } from '../evidence/log.ts';
+import { toHex } from '../evidence/platform/bytes.ts';
 import { byName } from '../evidence/writers.ts';
+import type { Basis } from '../job/basis.ts';
+import { isByAngle } from '../job/click.ts';
 import { outOfOrderIn, standsOutOfOrder } from '../job/early.ts';
 import { type Mark, marksOf, proofOf } from '../job/proof.ts';
 import { editionIn, OPEN_EDITION } from '../job/rules.ts';
@@ -76,6 +79,8 @@ export interface ReportModel {
   /** The shop wants the grades of ILAC-G8 beside the verdicts. */
   readonly grades: boolean;
   readonly torqueWindow: WindowText;
+  /** Of the turn from contact, where it is judged. */
+  readonly turnLimits: NonNullable<Basis['turn']> | null;
   /** In service order. */
   readonly cylinders: readonly CylinderRow[];
   /** One row an attempt, strays and cylinders without any attempt included. */
@@ -133,6 +138,7 @@ export function reportModel(given: ReportInput): ReportModel {
     ),
     gapWindow: state.gapWindow && windowText(state.gapWindow),
     torqueWindow: windowText(state.torqueWindow),
+    turnLimits: state.basis.turn ?? null,
     grades: state.basis.decision.grades,
     cylinders,
     rows: [...cylinders.flatMap((c) => [...c.gaps, ...c.pulls, ...unmeasuredRows(c)]), ...strays],
@@ -155,7 +161,7 @@ export function reportModel(given: ReportInput): ReportModel {
 function logText(note: string): ReportModel['fingerprint']['log'] {
   const checkpoint = readCheckpoint(note, 'checkpoint');
   if (!checkpoint.ok) return null;
-  return { size: checkpoint.value.size, root: checkpoint.value.root.toString('hex') };
+  return { size: checkpoint.value.size, root: toHex(checkpoint.value.root) };
 }
 
 function cylinderRow(state: JobState, c: CylinderState, entries: readonly LogEntry[]): CylinderRow {
@@ -263,7 +269,7 @@ function specificationFacts(state: JobState): Fact[] {
   const { torque, turn, gap, threads, source } = state.order.specification;
   const title = [source.title, source.edition, source.date].filter((part) => part !== undefined).join(', ');
   return [
-    { label: 'Torque as printed', value: clean(torque) },
+    { label: isByAngle(state.basis) ? 'Turn as printed' : 'Torque as printed', value: clean(torque) },
     ...(turn === undefined ? [] : [{ label: 'Turn from contact, judged', value: clean(turn) }]),
     { label: 'Gap as printed', value: clean(gap ?? 'none') },
     { label: 'Threads', value: threads },

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { drawBack, qrText } from './back.ts';
 import { collected, newSheet } from './document.ts';
+import type { FontSources } from './fonts/fonts.ts';
 import { drawFront } from './front.ts';
 import { drawFurniture } from './furniture.ts';
 import { drawHead } from './head.ts';
@@ -14,6 +15,8 @@ export interface Attachment {
   readonly recordBytes?: Uint8Array;
   /** File name of the record, for example `JOB-7.plugmark.json`. */
   readonly recordName: string;
+  /** Whether what the paper's own fonts lack is drawn with those of the machine; then the bytes depend on the machine. */
+  readonly fonts?: FontSources;
 }
 
 /**
@@ -22,14 +25,14 @@ export interface Attachment {
  */
 export async function writePdf(
   model: ReportModel,
-  { recordBytes, recordName }: Attachment,
+  { recordBytes, recordName, fonts = 'own' }: Attachment,
 ): Promise<Uint8Array> {
   if (recordBytes !== undefined && sha256(recordBytes) !== model.fingerprint.digest)
     throw new Error('the record to attach does not have the digest that the report prints');
   const attachedAs = recordBytes === undefined ? null : safeName(recordName);
   const madeAt = new Date(model.madeAt);
   const { program, marks } = model;
-  const sheet = await newSheet({ title: `Spark plug job record ${model.job}`, program, madeAt, marks });
+  const sheet = await newSheet({ title: `Spark plug job record ${model.job}`, program, madeAt, marks, fonts });
   const { doc, root } = sheet;
   drawHead(sheet, model);
   drawFront(sheet, model);

@@ -60,13 +60,18 @@ const labelOf = ({ day, cylinder }: Pick<ProcessRow, 'day' | 'cylinder'>) => `${
 function statusOf(group: ProcessGroup): Paper['status'] {
   const { capability, n, stability } = group.process;
   if (!isComputed(capability)) return { word: 'TOO FEW TO SAY', text: `${n} first attempts with a value.` };
-  const { coarse, cpk } = capability;
+  const { coarse, cpk, normality } = capability;
   if (coarse !== null) return { word: 'STEPS TOO COARSE TO SAY', text: coarseText(coarse, unitOf(group)) };
   const index = `95 % interval ${interval(cpk)}, from ${n} first attempts`;
   if (stability?.unstable === true)
     return {
       word: 'NOT STABLE',
       text: `${stability.signals} signals, where chance would give ${stability.byChance.toFixed(1)}: no index can say what this process will do. Cpk ${cpk.value.toFixed(2)}, ${index}.`,
+    };
+  if (normality.excluded)
+    return {
+      word: 'NOT NORMAL',
+      text: `The readings do not lie in one normal distribution: no index can say what share of them is outside. Cpk ${cpk.value.toFixed(2)}, ${index}.`,
     };
   return {
     word: `Cpk ${cpk.value.toFixed(2)}`,

@@ -64,18 +64,23 @@ export function groupRow(group: ProcessGroup): readonly string[] {
     orDash(process.mean, (value) => figure(value, unit)),
     orDash(process.standardDeviation, (value) => figure(value, unit)),
     first?.cp == null ? '-' : first.cp.value.toFixed(2),
-    first === null ? '-' : `${first.cpk.value.toFixed(2)}${coarseMark(first)}`,
+    first === null ? '-' : `${first.cpk.value.toFixed(2)}${doubtMark(first)}`,
     first === null ? '-' : interval(first.cpk),
     orDash(group.notOkFirst.share, percentOf),
     orDash(group.notOkAtWorst.share, percentOf),
     String(leftOutCount(group)),
     String(product.n),
     orDash(group.notProven.share, percentOf),
-    last === null ? '-' : `${last.ppk.value.toFixed(2)}${coarseMark(last)}`,
+    last === null ? '-' : `${last.ppk.value.toFixed(2)}${doubtMark(last)}`,
   ];
 }
 
-const coarseMark = ({ coarse }: Capability) => (coarse === null ? '' : ' coarse');
+const doubtMark = ({ coarse, normality }: Capability) =>
+  coarse !== null ? ' coarse' : normality.excluded ? ' not normal' : '';
+
+/** Under a table of groups. */
+export const GROUP_NOTE =
+  'stands, not proven and Ppk are of the last attempts: what was left after doing again what was not right. NOT OK first shows the process. Indices marked coarse or not normal do not hold.';
 
 /** A group in full: the process by its first attempts, then the product by what plugs have at the end. */
 export function groupTexts(
@@ -90,6 +95,7 @@ export function groupTexts(
     {
       title: 'Product: last attempts on their plugs',
       paragraphs: [
+        ...againText(group.product),
         ...seriesLines(group.product, unit),
         ...(group.notProven.share === null
           ? []
@@ -97,6 +103,17 @@ export function groupTexts(
       ],
     },
   ];
+}
+
+/** Good figures of the product may be those of a bad process that was done again until it was right. */
+function againText({ rows }: Series): readonly string[] {
+  if (rows.length === 0) return [];
+  const again = rows.filter(({ first }) => !first).length;
+  const what =
+    again === 0
+      ? 'None of them was done again.'
+      : `${again} of ${rows.length} stand on a later attempt: they were done again. This is what was left after that, and not what the process does at the first attempt.`;
+  return [what];
 }
 
 function firstLines({
@@ -146,7 +163,7 @@ function seriesLines(series: Series | ProcessSeries, unit: Unit): readonly strin
       ? 'None'
       : `n ${n}, mean ${figure(mean, unit)} ${UNIT_TEXT[unit]}${standardDeviation === null ? '' : `, s ${figure(standardDeviation, unit)} ${UNIT_TEXT[unit]}`}`;
   if (!isComputed(capability)) return [`${moments}.`, `No indices: ${capability.message}.`];
-  const { cp, cpk, pp, ppk, expectedPercent, outside, fewerThanUsual, coarse, sigmaWithin } = capability;
+  const { cp, cpk, pp, ppk, fewerThanUsual, coarse, sigmaWithin } = capability;
   const pair = (name: string, one: Estimate | null) =>
     one === null ? '' : `${name} ${one.value.toFixed(2)} (${interval(one)})`;
   return [
@@ -154,10 +171,22 @@ function seriesLines(series: Series | ProcessSeries, unit: Unit): readonly strin
     `${[pair('Cp', cp), pair('Cpk', cpk), pair('Pp', pp), pair('Ppk', ppk)].filter((one) => one !== '').join(', ')}; 95 % intervals.`,
     `Cp and Cpk rest on the moving ranges (sigma ${figure(sigmaWithin, unit)} ${UNIT_TEXT[unit]}), Pp and Ppk on s.`,
     ...('stability' in series && series.stability !== null ? [stabilityText(series.stability)] : []),
-    `Outside the limits: seen ${shareText(outside)}; a normal distribution would have ${expectedPercent.total.toFixed(3)} %.${fewerThanUsual ? ' Such a statement usually needs 100 readings.' : ''}`,
+    `${outsideText(capability)}${fewerThanUsual ? ' Such a statement usually needs 100 readings.' : ''}`,
     ...(coarse === null ? [] : [coarseText(coarse, unit)]),
   ];
 }
+
+/** What a normal distribution would have is beside what was seen only where the readings may be normal. */
+function outsideText({ outside, expectedPercent, normality, coarse }: Capability): string {
+  const seen = `Outside the limits: seen ${shareText(outside)}`;
+  if (!normality.excluded)
+    return `${seen}; a normal distribution would have ${expectedPercent.total.toFixed(3)} %.`;
+  const why = coarse === null ? NOT_NORMAL : 'NOT NORMAL';
+  return `${seen}. ${why} (Anderson-Darling ${normality.statistic.toFixed(1)}; normal readings exceed ${normality.limit} once in 200 times). No expected share is given, and the indices do not hold.`;
+}
+
+const NOT_NORMAL =
+  'NOT NORMAL: several groups or a long tail; see the histogram, and ask again by tool, technician or cylinder';
 
 const stabilityText = ({ signals, readings, byChance, unstable }: Stability) =>
   `${unstable ? 'NOT STABLE' : 'Stable'}: ${signals} of ${readings} readings break a rule of the control chart; about ${byChance.toFixed(1)} would by chance.`;

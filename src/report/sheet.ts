@@ -1,6 +1,7 @@
 import type PDFDocument from 'pdfkit';
 import { clean } from './clean.ts';
-import { latin } from './latin.ts';
+import type { Face } from './fonts/own.ts';
+import { drawable, type FontFor, type Run, runsOf } from './fonts/runs.ts';
 import { wrapped } from './lines.ts';
 
 export type Doc = InstanceType<typeof PDFDocument>;
@@ -33,9 +34,13 @@ export interface Sheet {
   readonly root: Struct;
   /** Where the next thing begins, from the top of the page. */
   y: number;
-  /** True once a text had characters that the fonts cannot draw. */
-  rewritten: boolean;
+  /** True once a text had characters that no font has. */
+  lacking: boolean;
+  readonly fontFor: FontFor;
 }
+
+/** How far the letters of a line stand above its baseline, whatever font they are from. */
+const RISE = 0.74;
 
 export const lineHeight = (size: number): number => size * 1.22;
 
@@ -86,16 +91,23 @@ export function text(
 /** Draws a text as the fonts can, the text itself beside it where the two differ; returns the height it took. */
 export function ink(sheet: Sheet, content: string, placed: Placed): number {
   const { doc } = sheet;
-  const plain = latin(content);
+  const asked = clean(content).normalize('NFC');
   const broken = linesOf(sheet, content, placed);
-  const differs = plain.changed || broken.clipped;
-  if (plain.changed) sheet.rewritten = true;
-  if (differs) doc.markContent('Span', { actual: clean(content) });
+  const lacking = broken.text !== asked;
+  const differs = lacking || broken.clipped;
+  if (lacking) sheet.lacking = true;
+  if (differs) doc.markContent('Span', { actual: asked });
   doc.fillColor(placed.colour ?? INK);
   broken.lines.forEach((line, index) => {
-    const spare = placed.width - doc.widthOfString(line.trimEnd());
+    const spare = placed.width - widthOf(sheet, line.trimEnd(), placed);
     const shift = placed.align === 'right' ? spare : placed.align === 'centre' ? spare / 2 : 0;
-    doc.text(line, placed.x + shift, placed.y + index * lineHeight(placed.size), { lineBreak: false });
+    const baseline = placed.y + index * lineHeight(placed.size) + RISE * placed.size;
+    let x = placed.x + shift;
+    for (const run of runsOf(line, faceOf(placed), sheet.fontFor)) {
+      doc.font(run.font).fontSize(placed.size);
+      doc.text(run.text, x, baseline, { lineBreak: false, baseline: 'alphabetic', ...asOneRun(run) });
+      x += widthOfRun(sheet, run);
+    }
   });
   if (differs) doc.endMarkedContent();
   return broken.lines.length * lineHeight(placed.size);
@@ -107,15 +119,25 @@ export function heightOf(sheet: Sheet, content: string, placed: Omit<Placed, 'x'
 }
 
 function linesOf(sheet: Sheet, content: string, placed: Omit<Placed, 'x' | 'y'>) {
-  const { doc } = sheet;
-  doc.font(fontName(placed)).fontSize(placed.size);
-  return wrapped(latin(content).text, placed.width, placed.lines ?? 40, (line) => doc.widthOfString(line));
+  const text = drawable(clean(content).normalize('NFC'), faceOf(placed), sheet.fontFor);
+  const lines = wrapped(text, placed.width, placed.lines ?? 40, (line) => widthOf(sheet, line, placed));
+  return { ...lines, text };
 }
 
-function fontName({ bold, mono }: Style): string {
-  if (mono) return 'Courier';
-  return bold ? 'Helvetica-Bold' : 'Helvetica';
+function widthOf(sheet: Sheet, line: string, style: Style): number {
+  const runs = runsOf(line, faceOf(style), sheet.fontFor);
+  return runs.reduce((sum, run) => {
+    sheet.doc.font(run.font).fontSize(style.size);
+    return sum + widthOfRun(sheet, run);
+  }, 0);
 }
+
+const widthOfRun = ({ doc }: Sheet, run: Run): number => doc.widthOfString(run.text, asOneRun(run));
+
+/** pdfkit sets word by word, and would put the words of a text from right to left in the wrong order. */
+const asOneRun = ({ rightToLeft }: Run) => (rightToLeft ? { features: [] } : {});
+
+const faceOf = ({ bold, mono }: Style): Face => (mono ? 'mono' : bold ? 'bold' : 'regular');
 
 const HEADING_SIZE = 10;
 const HEADING = { before: 6, above: 3, below: 2, height: lineHeight(HEADING_SIZE) } as const;

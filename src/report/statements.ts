@@ -1,3 +1,4 @@
+import { isByAngle } from '../job/click.ts';
 import { marksOf } from '../job/proof.ts';
 import type { JobState } from '../job/state.ts';
 import { clean } from './clean.ts';
@@ -12,7 +13,7 @@ export function statements(state: JobState): {
   const cautions = [
     'Work on a cold engine with the ignition off. Start every plug by hand; use no power tools.',
     "The vehicle maker's service information decides on torque, gap, thread condition and sequence. Where it differs from this record, follow the maker.",
-    `The torque figure holds for threads that are ${THREADS[threads]}. Other threads need another figure.`,
+    `The ${isByAngle(state.basis) ? 'angle' : 'torque figure'} holds for threads that are ${THREADS[threads]}. Other threads need another figure.`,
   ];
   if (source.kind === 'invented-example')
     cautions.push(

@@ -1,7 +1,7 @@
 import type { AttemptRow, Censored } from '../audit/attempt.ts';
 import type { AskedJob } from '../audit/questions.ts';
 import { marksOf } from '../job/proof.ts';
-import type { CylinderState } from '../job/state.ts';
+import { type CylinderState, isOver } from '../job/state.ts';
 import type { Evaluation, Judgement } from '../metrology/judgement.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { KIND_WORDS, MARK_WORD, OUT_OF_ORDER } from './words/index.ts';
@@ -48,7 +48,7 @@ export function cylinderVerdict(state: CylinderState): Verdict {
   if (open.includes('not-ok')) return 'not-ok';
   if (open.includes('not-decidable')) return 'not-decidable';
   if (state.gap === 'done' && state.torque === 'done') return 'ok';
-  if (state.gap === 'done' && state.torque === 'settled')
+  if (isOver(state.gap) && isOver(state.torque))
     return state.settlement?.kind === 'by-angle' ? 'by-angle' : 'accepted';
   return 'not-done';
 }

@@ -73,6 +73,13 @@ const ALSO_VOID = 'The job was declared VOID, and proves nothing.';
 /** Who says nothing false of a record that is not even authentic. */
 const NOT_BELIEVED: readonly Verdict[] = ['rejected', 'unreadable'];
 
+/** The signer is trusted, and what the reader's policy asks for is missing. */
+const TOO_FEW_WITNESSES =
+  'NOT trusted. The content is as a station that you trust sealed it, but your policy asks for witnesses that it does not have.';
+
+const isTrusted = (checks: readonly Check[]): boolean =>
+  checks.some(({ name, outcome }) => name === 'signer' && outcome === 'passed');
+
 const isVoid = ({ record }: VerificationReport): boolean =>
   record?.entries.some(({ event }) => event.type === 'job-voided') ?? false;
 
@@ -82,7 +89,11 @@ export function headlineOf(report: VerificationReport): string {
   const incomplete = checks.some(({ name, outcome }) => name === COMPLETENESS && outcome === 'failed');
   const weighsMore = verdict === 'untrusted' || verdict === 'other-rules';
   return [
-    verdict === 'incomplete' && isVoid(report) ? VOID : VERIFICATION[verdict].ofRecord,
+    verdict === 'incomplete' && isVoid(report)
+      ? VOID
+      : verdict === 'untrusted' && isTrusted(checks)
+        ? TOO_FEW_WITNESSES
+        : VERIFICATION[verdict].ofRecord,
     ...(weighsMore && isVoid(report) ? [ALSO_VOID] : weighsMore && incomplete ? [ALSO_INCOMPLETE] : []),
     ...(proof === null || NOT_BELIEVED.includes(verdict) ? [] : proofCaveats(proof)),
   ]

@@ -1,7 +1,6 @@
 /** From the name that a job signed to the edition of the rules that judges it. */
-import { createRequire } from 'node:module';
-import { fileURLToPath } from 'node:url';
 import { z } from 'zod';
+import { load } from '../evidence/platform/program.ts';
 import type { JobEvent } from '../job/event.ts';
 import { editionIn, OPEN_EDITION } from '../job/rules.ts';
 import { judgeAgain, outcomeOf } from './judge.ts';
@@ -24,7 +23,7 @@ const loaded = new Map<number, Judge>();
 function closed(edition: number): Judge {
   const before = loaded.get(edition);
   if (before !== undefined) return before;
-  const judge = judgeIn(new URL(`edition-${edition}/judge.js`, import.meta.url));
+  const judge = judgeIn(`./edition-${edition}/judge.js`, import.meta.url);
   loaded.set(edition, judge);
   return judge;
 }
@@ -35,8 +34,8 @@ const functionSchema = z.custom<(events: readonly JobEvent[]) => unknown>(
 const moduleSchema = z.object({ judgeAgain: functionSchema, outcomeOf: functionSchema });
 
 /** The judge in a bundle; loaded only when a record asks for it. */
-export function judgeIn(bundle: URL): Judge {
-  const { judgeAgain, outcomeOf } = moduleSchema.parse(createRequire(import.meta.url)(fileURLToPath(bundle)));
+export function judgeIn(bundle: string, from: string): Judge {
+  const { judgeAgain, outcomeOf } = moduleSchema.parse(load(bundle, from));
   return {
     judgeAgain: (events) => againSchema.parse(judgeAgain(events)),
     outcomeOf: (events) => outcomeSchema.parse(outcomeOf(events)),

@@ -29,6 +29,7 @@ const KNOWN: Readonly<Record<JobEvent['type'], true>> = {
   'raw-value': true,
   'gap-measured': true,
   'gap-out-of-turn': true,
+  'gap-kept': true,
   'gap-inspected': true,
   'wire-tried': true,
   'plug-scrapped': true,

@@ -183,6 +183,7 @@ async function addKey(
   return reply.type(PLAIN).send('taken\n');
 }
 
+const EXPECTED = 'expected: old and a size, the hashes of the proof, an empty line, and a checkpoint';
 const NOT_KNOWN = 'this archive does not know the log';
 
 const logOf = async (store: ArchiveStore, id: string): Promise<KeptLog | null> =>
@@ -194,15 +195,11 @@ function keysOf({ vkeys }: KeptLog): readonly PublicJwk[] {
   return key?.kind === 'log' ? [key.jwk] : [];
 }
 
-async function addCheckpoint(archive: Archive, id: string, body: unknown): Promise<MirrorAnswer | null> {
+function addCheckpoint(archive: Archive, id: string, body: unknown): Promise<MirrorAnswer | null> {
   const request = readAddCheckpoint(typeof body === 'string' ? body : '');
-  if (request === null)
-    return {
-      status: 400,
-      why: 'expected: old and a size, the hashes of the proof, an empty line, and a checkpoint',
-    };
+  if (request === null) return Promise.resolve({ status: 400, why: EXPECTED });
   const { checkpoint } = request;
-  if (!LOG_ID.test(id) || logId(checkpoint.origin) !== id) return null;
+  if (!LOG_ID.test(id) || logId(checkpoint.origin) !== id) return Promise.resolve(null);
   const { nowS } = archive;
   return archive.store.change(id, (log) => {
     const signers = checkpointSigners(checkpoint, keysOf(log));

@@ -5,6 +5,7 @@ import { numberProblem, readingsProblem, spreadProblem, sumsProblem } from './ch
 import { type Counts, count, type Limits, limitsProblem } from './limits.ts';
 import { mean, momentsOf, standardDeviation } from './moments.ts';
 import { movingRange } from './moving-range.ts';
+import { type Normality, normalityOf } from './normality.ts';
 import { type Proportion, proportion } from './proportion.ts';
 
 /** Below this an index says next to nothing: at 30 readings Cp is known to about ±25 %. Our choice. */
@@ -60,6 +61,8 @@ export interface Capability {
   readonly offCentre: number | null;
   /** Per cent outside if the readings are normal, with `mean` and `sigmaOverall`. */
   readonly expectedPercent: { readonly below: number; readonly above: number; readonly total: number };
+  /** Whether they may be normal; where that is excluded, `expectedPercent` and the indices say nothing of these readings. */
+  readonly normality: Normality;
   readonly counts: Counts;
   readonly outside: Proportion;
 }
@@ -114,6 +117,7 @@ export function capability(
     ppk: nearestInterval(overall.nearest, n, n - 1, confidence),
     offCentre: overall.offCentre,
     expectedPercent: expectedPercent(centre, sigmaOverall, limits),
+    normality: normalityOf(readings, centre, sigmaOverall),
     counts,
     outside: proportion(counts.below + counts.above, n, confidence),
   });

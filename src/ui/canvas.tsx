@@ -1,8 +1,7 @@
 /** Ink on a terminal: paints a frame when told, again when the window changes its size, and passes key presses on. */
 import { render } from 'ink';
 import type { ReactElement } from 'react';
-import type { KeyPress } from './key-press.ts';
-import { Keyboard } from './keyboard.tsx';
+import { type Heard, Keyboard } from './keyboard.tsx';
 import type { Size } from './layout.ts';
 
 const WIPE = '\u001b[2J\u001b[H';
@@ -42,13 +41,13 @@ function withoutBottom(stdout: NodeJS.WriteStream): NodeJS.WriteStream {
 /** Starts with an empty screen; `onError` hears of a frame that could not be drawn. */
 export function openCanvas(
   { stdout, stdin }: TerminalLook,
-  onPress: (press: KeyPress) => void,
+  heard: Heard,
   onError: (error: unknown) => void,
 ): Canvas {
   let shown: Frame | null = null;
   const frame = () => (
     <>
-      <Keyboard onPress={onPress} />
+      <Keyboard {...heard} />
       {shown?.({ columns: stdout.columns, rows: stdout.rows })}
     </>
   );

@@ -1,4 +1,5 @@
 /** The plain lines of what is said around the torque: lists, plugs, and what was left unproven by name. */
+import { isByAngle } from '../job/click.ts';
 import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { DONE, itemsOf, NOT_DONE } from '../job/routine.ts';
 import { attemptOf } from '../job/situation.ts';
@@ -32,7 +33,7 @@ function attested({ phase, steps, together }: JobEventOf<'steps-attested'>, { ro
     if (as === NOT_DONE) return `NOT done: ${text} (${why ?? ''})`;
     return as === DONE ? text : `${text}: ${choiceText(of, as)}`;
   });
-  return [together === true ? 'attested, all at once' : 'attested', ...words];
+  return [together === true ? 'confirmed, all at once' : 'confirmed', ...words];
 }
 
 function oldPlugs(event: JobEventOf<'old-plugs-read'>, after: JobState): string[] {
@@ -75,7 +76,7 @@ export function checklistLine(event: ChecklistEvent, after: JobState): readonly 
     case 'fitted-by-angle':
       return [
         `cylinder ${event.cylinder}`,
-        `fitted by angle, ${event.turn}: not proven by torque`,
+        `fitted by angle, ${event.turn}: not proven${isByAngle(after.basis) ? '' : ' by torque'}`,
         event.why,
       ];
     case 'pull-accepted':

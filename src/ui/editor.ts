@@ -8,6 +8,8 @@ export interface Editor {
   /** One character each, as a person counts them. */
   readonly before: readonly string[];
   readonly after: readonly string[];
+  /** Nobody touched it yet: what is typed first takes its place. */
+  readonly proposed?: true;
 }
 
 const NEVER_TYPED = /[\p{C}\p{Zl}\p{Zp}]/u;
@@ -15,6 +17,10 @@ const letters = new Intl.Segmenter(undefined, { granularity: 'grapheme' });
 const split = (text: string): string[] => [...letters.segment(text)].map(({ segment }) => segment);
 
 export const editorWith = (text: string): Editor => ({ before: split(text), after: [] });
+
+/** A text that somebody may take as it is, or type over. */
+export const proposed = (text: string): Editor =>
+  text === '' ? editorWith('') : { ...editorWith(text), proposed: true };
 
 export const textOf = ({ before, after }: Editor): string => [...before, ...after].join('').normalize('NFC');
 
@@ -30,9 +36,11 @@ const NAMED: Readonly<Record<string, (editor: Editor) => Editor>> = {
 export function edited(editor: Editor, press: KeyPress, most: number): Editor {
   if (press.ctrl === true) return press.key === 'u' ? editorWith('') : editor;
   const named = NAMED[press.key];
-  if (named !== undefined) return named(editor);
+  if (named !== undefined)
+    return named(editor.proposed === true && press.key === 'backspace' ? editorWith('') : editor);
   const character = printed(press);
   if (character === null || NEVER_TYPED.test(character)) return editor;
+  if (editor.proposed === true) return editorWith(character);
   // A mark on its own joins the letter in front of it.
   const before = split([...editor.before, character].join(''));
   const longer = { before, after: editor.after };
@@ -40,8 +48,9 @@ export function edited(editor: Editor, press: KeyPress, most: number): Editor {
 }
 
 /** As much of the text as `columns` hold, the place of the next character in reverse video. */
-export function editorSpans({ before, after }: Editor, columns: number, glyphs: Glyphs): Span[] {
+export function editorSpans({ before, after, proposed }: Editor, columns: number, glyphs: Glyphs): Span[] {
   const shown = (text: string) => (glyphs.ascii ? text.replace(/[^\x20-\x7e]/gu, '?') : text);
+  if (proposed === true) return [{ text: shown(before.join('').slice(0, columns)), inverse: true }];
   const [at = ' ', ...rest] = after;
   const room = columns - columnsOf(at);
   const left: string[] = [];

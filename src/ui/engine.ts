@@ -71,7 +71,13 @@ function half(cell: Cell, which: 'gap' | 'torque', label: string, columns: numbe
   return [
     { text: head, bold: true, inverse: cell.target },
     {
-      text: stepText(step, cell.settlement, value, columns - head.length, glyphs),
+      text: stepText(
+        step,
+        which === 'gap' ? undefined : cell.settlement,
+        value,
+        columns - head.length,
+        glyphs,
+      ),
       tone: stepSpoken(step, glyphs).tone,
       bold: cell.target,
       inverse: cell.target,
@@ -112,10 +118,10 @@ function boxedLines(cells: readonly Cell[], layout: EngineLayout, glyphs: Glyphs
 /** One word for both steps: what is wanted, else that all is well. */
 function tinyWord(cell: Cell, glyphs: Glyphs): { text: string; tone?: Span['tone'] } {
   const worst = (['ask', 'again'] as const).find((step) => cell.gap === step || cell.torque === step);
-  const over = cell.gap === 'done' ? (isOver(cell.torque) ? cell.torque : null) : null;
+  const over = isOver(cell.gap) ? (isOver(cell.torque) ? cell.torque : null) : null;
   const step = worst ?? over ?? 'todo';
   const { symbol, word, tone } = stepSpoken(step, glyphs, cell.settlement);
-  const open = cell.gap === 'done' ? 'pull' : 'gap';
+  const open = isOver(cell.gap) ? 'pull' : 'gap';
   return { text: symbol + (step === 'todo' ? open : word), tone };
 }
 

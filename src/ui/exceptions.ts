@@ -1,11 +1,13 @@
 /** What went otherwise than planned, each as one clear question after the other (src/ui/form.ts). */
+import { isByAngle } from '../job/click.ts';
 import type { Command } from '../job/command.ts';
 import { isFitted } from '../job/early.ts';
 import { scrapReasonSchema } from '../job/event.ts';
 import { leftOut } from '../job/situation.ts';
 import { isOver, type JobState, type Question } from '../job/state.ts';
+import { referenceTo } from '../job/statements.ts';
 import { damageSchema } from '../plug/condition.ts';
-import { SCRAP_WORDS, saidWords } from '../report/words/index.ts';
+import { SCRAP_WORDS, statementWords } from '../report/words/index.ts';
 import { called } from '../sequence/plan.ts';
 import { DAMAGE } from './condition-words.ts';
 import { type Form, type FormKind, newForm, type Option, type Typed, type Wanted } from './form.ts';
@@ -13,17 +15,20 @@ import { figure } from './words.ts';
 
 const LONGEST = 200;
 
-const lettered = (words: readonly string[]): Option[] =>
-  words.map((value, i) => ({ key: String.fromCharCode(97 + i), words: value, value }));
+/** When each pull was on disk, by its number, in the shop's time; the state of a job knows no time of day. */
+export type PullTimes = ReadonlyMap<number, string>;
+
+const inWords = (words: readonly string[]): Option[] => words.map((value) => ({ words: value, value }));
 
 const REASONS = {
   'give-pull': ['the wrench was on that plug', 'the wrong cylinder was chosen on the screen'],
   'left-out': ['its plug was only finger-tight', 'its plug was not fitted yet'],
   'start-again': ['thread or seat needs a look', 'the pull was not a clean one', 'the plug was damaged'],
   accept: ['thread and seat inspected, both sound', 'the service information allows it'],
-  early: ['it was done before, and not confirmed here', 'the order makes no difference on this engine'],
+  early: ['it was done in time, and confirmed late', 'on this engine the order does not matter'],
   'take-back': ['the wrong key was pressed', 'measured or read again', 'it was another cylinder'],
   'fit-by-angle': ['no room for the wrench', 'no adapter that reaches it'],
+  'turned-by-hand': ['the wrench sends no angle', 'no room for the wrench'],
   'not-done': ['does not apply to this engine', 'done before this job was opened', 'cannot be done here'],
 } as const;
 
@@ -36,7 +41,7 @@ function why(kind: WithReason, ask: string): Wanted {
     most: LONGEST,
     fault: (text) => (text === '' ? 'A few words, please.' : null),
   };
-  return { want: 'answer', ask, options: lettered(REASONS[kind]), typed };
+  return { want: 'answer', ask, options: inWords(REASONS[kind]), typed };
 }
 
 const line = (ask: string, typed: Typed): Wanted => ({ want: 'answer', ask, options: [], typed });
@@ -62,25 +67,42 @@ const asCommand = (command: Command): Wanted => ({ want: 'command', command });
 const questionAbout = (job: JobState, pull: number): Question | undefined =>
   job.questions.find((open) => open.pull === pull);
 
-function givePull({ answers }: Form, job: JobState): Wanted {
+/** The pulls of a job, the newest first, each with its place. */
+function pullsOf({ cylinders, strays }: JobState) {
+  const placed = cylinders.flatMap(({ cylinder, pulls }) =>
+    pulls.map((attempt) => ({ ...attempt, cylinder })),
+  );
+  return [...placed, ...strays.map((attempt) => ({ ...attempt, cylinder: null }))].sort(
+    (a, b) => b.pull.pull - a.pull.pull,
+  );
+}
+
+/** `26.60 N·m, 14:03:12, on cylinder 7`: what a person knows a pull by. */
+function pullWords(job: JobState, number: number, times: PullTimes): string {
+  const one = pullsOf(job).find(({ pull }) => pull.pull === number);
+  const value = one === undefined ? `pull ${number}` : `${figure(one.pull.peakNm, 'N.m')} N·m`;
+  const at = times.get(number);
+  const where =
+    one === undefined ? '' : one.cylinder === null ? ', on no plug' : `, on cylinder ${one.cylinder}`;
+  return `${value}${at === undefined ? '' : `, ${at}`}${where}`;
+}
+
+function givePull({ answers }: Form, job: JobState, times: PullTimes): Wanted {
   const [pull, cylinder, reason] = answers;
-  if (pull === undefined) {
-    const last = job.lastPull;
-    const peak =
-      last === null ? '' : ` The last one was pull ${last.pull}, ${figure(last.peakNm, 'N.m')} N·m.`;
-    const start = job.questions[0]?.pull ?? job.pullCount;
-    return line(`Which pull was on another plug?${peak}`, {
-      label: 'Pull',
-      most: 4,
-      start: String(start),
-      fault: (text) =>
-        Number.isInteger(Number(text)) && Number(text) >= 1 && Number(text) <= job.pullCount
-          ? null
-          : `There is no pull "${text}". Pulls are numbered 1 to ${job.pullCount}.`,
-    });
-  }
-  if (cylinder === undefined) return cylinderLine(job, `On which cylinder was pull ${pull}?`, null);
-  if (reason === undefined) return why('give-pull', `Why does pull ${pull} belong to cylinder ${cylinder}?`);
+  if (pull === undefined)
+    return {
+      want: 'answer',
+      ask: 'Which pull was on another plug? The last one is first.',
+      options: pullsOf(job).map(({ pull: { pull: number } }) => ({
+        words: pullWords(job, number, times),
+        value: String(number),
+      })),
+      typed: null,
+    };
+  const which = pullWords(job, Number(pull), times);
+  if (cylinder === undefined) return cylinderLine(job, `On which cylinder was this pull: ${which}?`, null);
+  if (reason === undefined)
+    return why('give-pull', `Why does this pull (${which}) belong to cylinder ${cylinder}?`);
   return asCommand({ do: 'give-pull', pull: Number(pull), cylinder: Number(cylinder), why: reason });
 }
 
@@ -100,8 +122,8 @@ function leftOutForm({ about, answers }: Form, job: JobState): Wanted {
 }
 
 const NEW_OR_NOT: readonly Option[] = [
-  { key: 'a', words: 'the same plug goes in again', value: 'same' },
-  { key: 'b', words: 'a new plug takes its place', value: 'new' },
+  { words: 'the same plug goes in again', value: 'same' },
+  { words: 'a new plug takes its place', value: 'new' },
 ];
 
 function startAgain({ answers }: Form, job: JobState): Wanted {
@@ -115,7 +137,7 @@ function startAgain({ answers }: Form, job: JobState): Wanted {
   if (plug === undefined)
     return {
       want: 'answer',
-      ask: `Back the plug of ${called(job.order.engine, Number(cylinder))} out. What goes in?`,
+      ask: `Back the plug of ${called(job.order.engine, Number(cylinder))} out; what it had proven counts no more. What goes in?`,
       options: NEW_OR_NOT,
       typed: null,
     };
@@ -147,18 +169,25 @@ function fitByAngle({ answers }: Form, job: JobState): Wanted {
   if (cylinder === undefined)
     return cylinderLine(
       job,
-      'Which plug can no torque wrench reach? It will not count as proven by torque.',
+      isByAngle(job.basis)
+        ? 'Which plug did you turn by hand? It will not count as proven.'
+        : 'Which plug can no torque wrench reach? It will not count as proven by torque.',
       job.torqueTarget,
     );
   if (turn === undefined)
     return line(`How far did you turn cylinder ${cylinder} from finger-tight, by the source?`, {
       label: 'Turn',
       most: 40,
-      start: job.order.specification.angle ?? '',
+      start: isByAngle(job.basis)
+        ? job.order.specification.torque.slice(0, 40)
+        : (job.order.specification.angle ?? ''),
       fault: (text) => (text === '' ? 'For example: 1/2 turn.' : null),
     });
   if (reason === undefined)
-    return why('fit-by-angle', `Why was cylinder ${cylinder} not pulled with the wrench?`);
+    return why(
+      isByAngle(job.basis) ? 'turned-by-hand' : 'fit-by-angle',
+      `Why was cylinder ${cylinder} not ${isByAngle(job.basis) ? 'turned with a wrench that sends its angle' : 'pulled with the wrench'}?`,
+    );
   return asCommand({ do: 'fit-by-angle', cylinder: Number(cylinder), turn, why: reason });
 }
 
@@ -176,8 +205,7 @@ function scrap({ about, answers }: Form, job: JobState): Wanted {
   return {
     want: 'answer',
     ask: `Discard the plug for ${called(job.order.engine, cylinder)}? A new one takes its place. ${after}. Why?`,
-    options: reasons.map((one, i) => ({
-      key: String.fromCharCode(97 + i),
+    options: reasons.map((one) => ({
       words: SCRAP_WORDS[one],
       value: one,
     })),
@@ -185,26 +213,56 @@ function scrap({ about, answers }: Form, job: JobState): Wanted {
   };
 }
 
-/** How many of the last things that were said are offered. */
-const OFFERED = 8;
+/** The answer that throws the plug away, asked once with what follows. */
+function replace({ about, answers }: Form, job: JobState): Wanted {
+  const pull = Number(about);
+  const where = questionAbout(job, pull)?.cylinder;
+  const name = where === undefined ? `pull ${pull}` : called(job.order.engine, where);
+  if (answers.length > 0) return asCommand({ do: 'answer', pull, answer: 'replace' });
+  return {
+    want: 'answer',
+    ask: `Discard the plug of ${name}? Back it out. A new one takes its place, and its check, gap and torque start again.`,
+    options: inWords(['yes, it is discarded']),
+    typed: null,
+  };
+}
 
+/** A gap that came before its turn stays with a named person and a reason, and is not proven. */
+function keepGap({ answers }: Form, job: JobState): Wanted {
+  const [cylinder, by, reason] = answers;
+  const { tooEarly } = job;
+  const gap = tooEarly?.what === 'gap' ? `${tooEarly.gapMm.toFixed(3)} mm` : '';
+  if (cylinder === undefined)
+    return cylinderLine(
+      job,
+      `Keep the gap ${gap} though it came too early? It does not count as proven. Of which cylinder is it?`,
+      job.gapTarget,
+    );
+  if (by === undefined) return nameLine(`Gap ${gap} for cylinder ${cylinder} stays: who answers for it?`);
+  if (reason === undefined) return why('early', `Why may the gap for cylinder ${cylinder} stay?`);
+  return asCommand({ do: 'keep-gap', cylinder: Number(cylinder), by, reason });
+}
+
+/** All that was stated and stands, the newest first. */
 function takeBack({ answers }: Form, job: JobState): Wanted {
-  const [said, reason] = answers;
-  const numbers = job.said.flatMap(({ takenBack }, i) => (takenBack === true ? [] : [i + 1])).reverse();
-  if (said === undefined)
+  const [number, reason] = answers;
+  const standing = job.statements
+    .map((statement, i) => ({ statement, number: i + 1 }))
+    .filter(({ statement }) => statement.takenBack !== true)
+    .reverse();
+  const one = job.statements[Number(number) - 1];
+  if (number === undefined || one === undefined)
     return {
       want: 'answer',
-      ask: 'Take back what? It stays on the record and counts no more. The last one is first.',
-      options: numbers.slice(0, OFFERED).map((number, i) => ({
-        key: String.fromCharCode(97 + i),
-        words: saidWords(job, number),
-        value: String(number),
+      ask: 'Take back what? It stays on the record and counts no more; then it is asked anew. The last one is first.',
+      options: standing.map(({ statement, number: value }) => ({
+        words: statementWords(statement),
+        value: String(value),
       })),
       typed: null,
     };
-  if (reason === undefined)
-    return why('take-back', `Why do you take this back: ${saidWords(job, Number(said))}?`);
-  return asCommand({ do: 'take-back', said: Number(said), why: reason });
+  if (reason === undefined) return why('take-back', `Why do you take this back: ${statementWords(one)}?`);
+  return asCommand({ do: 'take-back', ...referenceTo(job, Number(number)), why: reason });
 }
 
 interface Way extends Option {
@@ -220,31 +278,29 @@ export function exceptionsNow(job: JobState): readonly Way[] {
   const passed = question !== undefined && passedOver(job, question.pull);
   const all: readonly Way[] = [
     {
-      key: 'a',
       words: 'a pull was on another cylinder',
       value: 'give-pull',
       about: job.pullCount > 0 ? '' : null,
     },
-    { key: 'b', words: 'a cylinder was left out', value: 'left-out', about: passed ? question.pull : null },
+    { words: 'a cylinder was left out', value: 'left-out', about: passed ? question.pull : null },
     {
-      key: 'c',
       words: 'take a plug out and start again',
       value: 'start-again',
       about: job.pullCount > 0 && question === undefined ? '' : null,
     },
     {
-      key: 'd',
       words: 'leave it as it is: a named person answers for it',
       value: 'accept',
       about: canStay(question) ? question.pull : null,
     },
     {
-      key: 'e',
-      words: 'no torque wrench reaches a plug: fit it by angle',
+      words: isByAngle(job.basis)
+        ? 'a plug was turned by hand: no wrench measured it'
+        : 'no torque wrench reaches a plug: fit it by angle',
       value: 'fit-by-angle',
       about: open ? '' : null,
     },
-    { key: 'f', words: 'hand the job over to somebody else', value: 'hand-over', about: '' },
+    { words: 'hand the job over to somebody else', value: 'hand-over', about: '' },
   ];
   return all.filter(({ about }) => about !== null);
 }
@@ -263,8 +319,7 @@ function exceptions({ answers }: Form, job: JobState): Wanted {
 const damageWanted = (): Wanted => ({
   want: 'answer',
   ask: 'What is broken or worn on this old plug? Choose it again to unmark it.',
-  options: damageSchema.options.map((one, i) => ({
-    key: String.fromCharCode(97 + i),
+  options: damageSchema.options.map((one) => ({
     words: DAMAGE[one].words,
     value: one,
   })),
@@ -277,19 +332,21 @@ function partWanted({ order }: JobState): Wanted {
   return {
     want: 'answer',
     ask: 'Which part number is on the box?',
-    options: lettered(parts),
+    options: inWords(parts),
     typed: { label: 'Part', most: 60, fault: (text) => (text === '' ? 'The part number, please.' : null) },
   };
 }
 
+export const NO_TIMES: PullTimes = new Map();
+
 /** What a form asks next, or what it comes to. */
-export function wantedBy(form: Form, job: JobState): Wanted {
+export function wantedBy(form: Form, job: JobState, times: PullTimes = NO_TIMES): Wanted {
   const [first] = form.answers;
   switch (form.kind) {
     case 'exceptions':
       return exceptions(form, job);
     case 'give-pull':
-      return givePull(form, job);
+      return givePull(form, job, times);
     case 'left-out':
       return leftOutForm(form, job);
     case 'start-again':
@@ -304,6 +361,10 @@ export function wantedBy(form: Form, job: JobState): Wanted {
         : asCommand({ do: 'hand-over', to: first });
     case 'scrap':
       return scrap(form, job);
+    case 'replace':
+      return replace(form, job);
+    case 'keep-gap':
+      return keepGap(form, job);
     case 'take-back':
       return takeBack(form, job);
     case 'damage':

@@ -104,7 +104,9 @@ export function keysLine(job: JobState, input: InputState, columns: number): Lin
       {
         text:
           input.form.text === null
-            ? ' [up down] or a letter  [Enter] choose  [Esc] back'
+            ? input.types
+              ? ' [up down] mark  [Enter] choose  [Esc] back'
+              : ' [up down] or a number  [Enter] choose  [Esc] back'
             : ' [Enter] confirm  [Esc] back',
         bold: true,
       },

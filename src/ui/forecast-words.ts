@@ -11,6 +11,8 @@ const CANNOT = MODEL_PULLS / 2;
 export function forecastWarning(forecast: Forecast): string | null {
   if (forecast.kind === 'one-figure')
     return 'This wrench sends one figure a pull. After each pull confirm the cylinder with a key.';
+  if (forecast.kind === 'no-angle')
+    return 'This wrench sends no angle: it cannot prove the turn. Use one that does, or turn the plugs by hand and record each as done by angle (x).';
   const { lacks, ok } = forecast;
   if (lacks === null) return null;
   const cannot =
@@ -32,7 +34,7 @@ export function forecastWarning(forecast: Forecast): string | null {
 /** The same with what was found, where all is well too: a line for pipes and logs. */
 export function forecastLine(forecast: Forecast): string {
   const warning = forecastWarning(forecast);
-  if (forecast.kind === 'one-figure') return `${forecast.tool}: ${warning}`;
+  if (forecast.kind !== 'readings') return `${forecast.tool}: ${warning}`;
   const reads = [
     `${rate(forecast)} readings a second`,
     `noise ${figure(forecast.noiseNm, 'N.m')} N·m`,

@@ -1,15 +1,27 @@
 import type { JobState } from '../job/state.ts';
 import { editorSpans } from './editor.ts';
-import { wantedBy } from './exceptions.ts';
-import { type Form, TYPE_KEY } from './form.ts';
+import { type PullTimes, wantedBy } from './exceptions.ts';
+import type { Form } from './form.ts';
 import type { Glyphs } from './glyphs.ts';
 import type { Line } from './line.ts';
 import { type Room, scrolled } from './panels/panel.ts';
 import { columnsOf, printable } from './printable.ts';
 
+/** `types`: a gauge of the station types digits, which then choose nothing. */
+export interface FormContext {
+  readonly types: boolean;
+  readonly pullTimes: PullTimes;
+}
+
 /** What can be answered: the options with their keys, or the line that is being typed, and why the last was not taken. */
-export function formLines(form: Form, job: JobState, { columns, rows }: Room, glyphs: Glyphs): Line[] {
-  const wanted = wantedBy(form, job);
+export function formLines(
+  form: Form,
+  job: JobState,
+  { columns, rows }: Room,
+  glyphs: Glyphs,
+  { types, pullTimes }: FormContext,
+): Line[] {
+  const wanted = wantedBy(form, job, pullTimes);
   if (wanted.want !== 'answer') return [];
   const { typed } = wanted;
   if (form.text !== null && typed !== null) {
@@ -32,14 +44,14 @@ export function formLines(form: Form, job: JobState, { columns, rows }: Room, gl
           ];
     return [line, ...fault];
   }
-  const own = typed === null ? [] : [{ key: TYPE_KEY, words: 'something else, typed' }];
-  const lines = [...wanted.options, ...own].map(({ key, words }, i): Line => {
+  const own = typed === null ? [] : [{ words: 'something else, typed' }];
+  const lines = [...wanted.options, ...own].map(({ words }, i): Line => {
     const here = i === form.at;
     const text = printable(words, columns - 10, glyphs.ascii);
     return [
-      { text: ` ${here ? glyphs.pointer : ' '} [${key}] `, bold: here },
+      { text: ` ${here ? glyphs.pointer : ' '} ${i < 9 && !types ? `[${i + 1}]` : '   '} `, bold: here },
       { text, bold: here, inverse: here },
     ];
   });
-  return [...scrolled(lines, form.at, rows)];
+  return [...scrolled(lines, form.at, rows, glyphs)];
 }

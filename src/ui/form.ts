@@ -3,7 +3,7 @@
  * only what was answered so far; what it asks next is worked out from that and from the job.
  */
 import type { Command } from '../job/command.ts';
-import { type Editor, edited, editorWith, textOf } from './editor.ts';
+import { type Editor, edited, proposed, textOf } from './editor.ts';
 import { type KeyPress, printed } from './key-press.ts';
 
 export type FormKind =
@@ -15,6 +15,8 @@ export type FormKind =
   | 'fit-by-angle'
   | 'hand-over'
   | 'scrap'
+  | 'replace'
+  | 'keep-gap'
   | 'take-back'
   | 'damage'
   | 'not-done'
@@ -35,8 +37,8 @@ export interface Form {
   readonly fault: string | null;
 }
 
+/** Its key is its place in the list, from 1. */
 export interface Option {
-  readonly key: string;
   readonly words: string;
   readonly value: string;
 }
@@ -74,11 +76,8 @@ export const newForm = (kind: FormKind, about?: number | string, answers: readon
 /** Opens the line to type in where there is nothing to choose from. */
 export function ready(form: Form, wanted: Wanted): Form {
   const types = wanted.want === 'answer' && wanted.options.length === 0 && form.text === null;
-  return types && wanted.typed !== null ? { ...form, text: editorWith(wanted.typed.start ?? '') } : form;
+  return types && wanted.typed !== null ? { ...form, text: proposed(wanted.typed.start ?? '') } : form;
 }
-
-/** The key of the option to type something else. */
-export const TYPE_KEY = 't';
 
 const answered = (form: Form, value: string): Form => ({
   ...form,
@@ -109,12 +108,11 @@ export function pressedForm(form: Form, wanted: Wanted & { want: 'answer' }, pre
   const { options, typed } = wanted;
   if (form.text !== null && typed !== null) return typing(form, form.text, press, typed);
   const last = options.length - 1 + (typed === null ? 0 : 1);
-  const key = printed(press)?.toLowerCase();
-  const chosen = press.key === 'enter' ? form.at : options.findIndex((option) => option.key === key);
-  const option = options[chosen];
+  const digit = /^[1-9]$/.test(printed(press) ?? '') ? Number(press.key) - 1 : null;
+  const chosen = press.key === 'enter' ? form.at : digit;
+  const option = chosen === null ? undefined : options[chosen];
   if (option !== undefined) return answered(form, option.value);
-  if (typed !== null && (key === TYPE_KEY || (press.key === 'enter' && form.at === last)))
-    return { ...form, text: editorWith(typed.start ?? ''), fault: null };
+  if (typed !== null && chosen === last) return { ...form, text: proposed(typed.start ?? ''), fault: null };
   if (press.key === 'up') return { ...form, at: Math.max(0, form.at - 1) };
   return press.key === 'down' ? { ...form, at: Math.min(last, form.at + 1) } : form;
 }

@@ -35,8 +35,8 @@ export interface FrameWanted {
 }
 
 /** The one sentence that counts now: a form's question, why a key was not taken, or the next step. */
-function sentenceOf({ job }: BenchView, { form, notice, draft }: InputState): string {
-  const wanted = form === null ? null : wantedBy(form, job);
+function sentenceOf({ job }: BenchView, { form, notice, draft, pullTimes }: InputState): string {
+  const wanted = form === null ? null : wantedBy(form, job, pullTimes);
   if (wanted?.want === 'answer') return wanted.ask;
   return notice ?? nextSentence(job, draft);
 }
@@ -150,7 +150,7 @@ function formMiddle(view: BenchView, input: InputState, form: Form, size: Size, 
   const next = sentenceRows(size);
   const strip = stripLines(view, size, glyphs);
   const room = size.rows - 4 - next - strip.length;
-  const asked = formLines(form, view.job, { columns, rows: Math.min(room, 9) }, glyphs);
+  const asked = formLines(form, view.job, { columns, rows: Math.max(4, Math.min(room, 9)) }, glyphs, input);
   const rest = room - asked.length - 1;
   const { draft } = input;
   const engine = engineWithin(columns, rest - 2, view.job.order.engine.banks);

@@ -3,9 +3,14 @@ import type { Command } from '../job/command.ts';
 import type { JobState } from '../job/state.ts';
 import { gapCheckOf, type WireOutcome } from '../plug/gap.ts';
 import { gapStepText, WIRE_WORDS } from '../report/words/index.ts';
+import { KEY } from './key-table.ts';
 
-const SEEN = { v: true, x: false } as const;
-const WIRE: Readonly<Record<'v' | 'x' | 'z', WireOutcome>> = { v: 'fits', x: 'tight', z: 'wide' };
+const SEEN = { [KEY.good]: true, [KEY.not]: false } as const;
+const WIRE = {
+  [KEY.good]: 'fits',
+  [KEY.tight]: 'tight',
+  [KEY.wide]: 'wide',
+} as const satisfies Record<string, WireOutcome>;
 
 const has = <T extends object>(table: T, key: string): key is Extract<keyof T, string> =>
   Object.hasOwn(table, key);
@@ -32,15 +37,18 @@ export function gapRequest(state: JobState, cylinder: number): string | null {
     case 'visual-only':
       return `Look at the gap of the plug for cylinder ${cylinder}. Put nothing into it. v: good, x: not good.`;
     case 'wire':
-      return `Try both wires on the plug for cylinder ${cylinder}${again}. v ${WIRE_WORDS.fits}; x tight; z wide.`;
+      return `Try both wires on the plug for cylinder ${cylinder}${again}. v ${WIRE_WORDS.fits}; i tight; z wide.`;
     default:
       return null;
   }
 }
 
 /** For the list of keys. */
-export const PLUG_KEYS: readonly (readonly [string, string])[] = [
-  ['v, x', 'gap by eye: good, not good'],
-  ['v, x, z', 'gap by wires: right, too tight, too wide'],
-  ['d', 'discard this plug, after a question'],
-];
+export const plugKeys = (state: JobState): readonly (readonly [string, string])[] => {
+  const check = gapCheckOf(state.order.specification);
+  return [
+    ...(check === 'visual-only' ? [['v, x', 'gap by eye: good, not good'] as const] : []),
+    ...(check === 'wire' ? [['v, i, z', 'gap by wires: right, too tight, too wide'] as const] : []),
+    [KEY.discard, 'discard this plug, after a question'],
+  ];
+};

@@ -5,6 +5,8 @@ export interface Glyphs {
   readonly cutMark: string;
   readonly pointer: string;
   readonly between: string;
+  readonly up: string;
+  readonly down: string;
   readonly todo: string;
   readonly again: string;
   readonly ask: string;
@@ -34,6 +36,8 @@ const UNICODE: Glyphs = {
   cutMark: '…',
   pointer: '►',
   between: ' · ',
+  up: '↑',
+  down: '↓',
   todo: '·',
   again: '!',
   ask: '?',
@@ -60,6 +64,8 @@ const ASCII: Glyphs = {
   cutMark: '~',
   pointer: '>',
   between: ' | ',
+  up: '^',
+  down: 'v',
   todo: '.',
   again: '!',
   ask: '?',

@@ -1,20 +1,26 @@
 /** The keys of the phase at hand, and those that always count. */
+
+import { heldGapStep } from '../job/held-gap.ts';
 import type { JobState } from '../job/state.ts';
 import { CONDITIONS } from './condition-words.ts';
 import { canStay } from './exceptions.ts';
-import { PLUG_KEYS } from './gap-keys.ts';
+import { plugKeys } from './gap-keys.ts';
 import type { InputState } from './input-state.ts';
+import { KEY } from './key-table.ts';
 import type { Line } from './line.ts';
 import type { Draft } from './panels/panel.ts';
 import { answerWords } from './words.ts';
 
 type Keys = readonly (readonly [string, string])[];
 
-const AT_BENCH: Keys = [
+const atBench = (job: JobState): Keys => [
   ['left, right', 'cylinder of the next pull'],
   ['up, down', 'cylinder of the next gap reading'],
-  ...PLUG_KEYS,
-  ['s', 'sign and finish when nothing is open'],
+  ...plugKeys(job),
+  ...(heldGapStep(job) === null
+    ? []
+    : [[KEY.keep, 'keep the early gap; a named person answers for it'] as const]),
+  ['s, Enter', 'sign and finish when nothing is open'],
 ];
 
 const STAYS: Keys = [['k', 'keep it as it is; a named person answers for it']];
@@ -23,14 +29,14 @@ const MOVES: Keys = [['up, down', 'another line']];
 
 const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = {
   windows: [['Enter', 'confirm the windows']],
-  trial: [['k', 'skip the trial click']],
+  trial: [['x', 'skip the trial click']],
   list: [
     ...MOVES,
-    ['space', 'tick this line; again: not ticked'],
+    ['space, Enter', 'tick this line; space again: not ticked'],
     ['a', 'all lines without a choice, once read'],
     ['1 to 6', 'choose for this line; or left and right'],
     ['x', 'not done, with the reason; again: open'],
-    ['Enter', 'confirm the whole list as shown'],
+    ['Enter', 'when all is answered: confirm the whole list'],
   ],
   'old-plug': [
     ['n', 'this plug is normal'],
@@ -44,7 +50,7 @@ const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = {
   ],
   'new-plugs': [
     ...MOVES,
-    ['space', 'this feature differs; again: it agrees'],
+    ['x', 'this feature differs; again: it agrees'],
     ['p', 'another part number'],
     ['l', 'lot or date code'],
     ['o', 'one cylinder at a time; again: all'],
@@ -53,11 +59,12 @@ const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = {
 };
 
 const ALWAYS: Keys = [
-  ['u', 'take back what was said or read'],
+  ['u', 'take back what was stated or read'],
   ['c', 'something did not go as planned'],
   ['m', 'bell on and off'],
   ['?', 'this list on and off'],
   ['q, Ctrl-C', 'leave; all is saved, resume at any time'],
+  ['Ctrl-Z', 'to the shell; fg comes back'],
 ];
 
 /** A line for each key. */
@@ -71,7 +78,12 @@ export function helpLines(job: JobState, { draft }: InputState): Line[] {
     const answers = question.answers
       .map((answer) => answerWords(question.kind, answer))
       .map(({ key, long }) => [key, long] as const);
-    return keyLines([...answers, ...(canStay(question) ? STAYS : []), ...ALWAYS]);
+    return keyLines([
+      ...answers,
+      ['arrows', 'mark an answer; Enter gives it'],
+      ...(canStay(question) ? STAYS : []),
+      ...ALWAYS,
+    ]);
   }
-  return keyLines([...(draft === null ? AT_BENCH : ON_PANEL[draft.about]), ...ALWAYS]);
+  return keyLines([...(draft === null ? atBench(job) : ON_PANEL[draft.about]), ...ALWAYS]);
 }

@@ -1,6 +1,7 @@
-import { type Key, useInput, useStdin } from 'ink';
+import { type Key, useApp, useInput, usePaste, useStdin } from 'ink';
 import type { KeyPress } from './key-press.ts';
 
+/** A presenter or a pedal sends the keys of a page: on, and the next choice. */
 const NAMES = [
   ['leftArrow', 'left'],
   ['rightArrow', 'right'],
@@ -8,6 +9,8 @@ const NAMES = [
   ['downArrow', 'down'],
   ['home', 'home'],
   ['end', 'end'],
+  ['pageDown', 'enter'],
+  ['pageUp', 'right'],
 ] as const satisfies readonly (readonly [keyof Key, string])[];
 
 /** Characters by which terminals send keys that print nothing. Most send 7F for the key that takes back. */
@@ -19,11 +22,25 @@ const CONTROL: Readonly<Record<string, string>> = {
   '\u007f': 'backspace',
 };
 
+export interface Heard {
+  readonly onPress: (press: KeyPress) => void;
+  /** What was pasted, whole: it is never keys. */
+  readonly onPaste?: (text: string) => void;
+  /** Ctrl-Z; resolves when the program is to go on. `null` where nothing can be suspended. */
+  readonly onSuspend?: (() => Promise<void>) | null;
+}
+
 /** Key presses as {@link KeyPress}, one at a time; presses that came in one piece are taken apart, none is lost. */
-export function Keyboard({ onPress }: { onPress: (press: KeyPress) => void }) {
+export function Keyboard({ onPress, onPaste = () => {}, onSuspend = null }: Heard) {
   const { isRawModeSupported } = useStdin();
+  const { suspendTerminal } = useApp();
+  usePaste(onPaste, { isActive: isRawModeSupported });
   useInput(
     (input, key) => {
+      if (key.ctrl && input === 'z') {
+        if (onSuspend !== null) void suspendTerminal(onSuspend);
+        return;
+      }
       const named = NAMES.find(([name]) => key[name])?.[1];
       if (named !== undefined) return onPress({ key: named });
       // An escape and a letter behind it that came in one piece look like one key with a modifier.

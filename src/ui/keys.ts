@@ -4,8 +4,12 @@ import { isOver, type JobState } from '../job/state.ts';
 import type { Quantity } from '../reading.ts';
 import { plugCommand } from './gap-keys.ts';
 import { type KeyPress, printed } from './key-press.ts';
+import { KEY } from './key-table.ts';
 import { allProven } from './next-step.ts';
 import { answerWords } from './words.ts';
+
+/** Enter signs no earlier after the last step: it may still be meant for that. Assumption. */
+const SIGN_READ_MS = 1500;
 
 /**
  * To the next cylinder that is still open, one step along the service order and no further: no jump by digit, which a
@@ -24,7 +28,8 @@ function choose(state: JobState, quantity: Quantity, step: 1 | -1): Command | nu
 function answer(state: JobState, key: string): Command | null {
   const question = state.questions[0];
   const given = question?.answers.find((option) => answerWords(question.kind, option).key === key);
-  if (question === undefined || given === undefined) return null;
+  // What is thrown away is asked about first (src/ui/input-state.ts).
+  if (question === undefined || given === undefined || given === 'replace') return null;
   return { do: 'answer', pull: question.pull, answer: given };
 }
 
@@ -37,7 +42,8 @@ export function benchCommand(press: KeyPress, state: JobState, pulling: boolean)
   const key = printed(press)?.toLowerCase() ?? press.key;
   if (state.questions.length > 0) return answer(state, key);
   if (pulling) return null;
-  if (key === 's') return allProven(state) ? { do: 'close' } : null;
+  if (key === KEY.sign || (key === 'enter' && (press.shownMs ?? 0) >= SIGN_READ_MS))
+    return allProven(state) ? { do: 'close' } : null;
   switch (key) {
     case 'left':
       return choose(state, 'torque', -1);

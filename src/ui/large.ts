@@ -1,7 +1,9 @@
 /** The part for eyes two metres away: the torque during a pull, a question, the last verdict, or how to begin. */
 
+import { isByAngle } from '../job/click.ts';
 import type { JobState } from '../job/state.ts';
-import { openItemText } from '../report/words/index.ts';
+import { turnSoFar } from '../job/turn.ts';
+import { openItemText, turnVerdictText } from '../report/words/index.ts';
 import { folded } from './folded.ts';
 import type { Glyphs } from './glyphs.ts';
 import { largeLetters } from './letters.ts';
@@ -38,10 +40,18 @@ const asManyAsFit = (pieces: readonly string[], columns: number): string =>
 function lastVerdict(job: JobState, columns: number, glyphs: Glyphs): Large | null {
   const last = job.lastVerdict;
   if (last === null) return null;
-  const { judgement, cylinder, quantity } = last;
+  const { judgement, cylinder, quantity, turn } = last;
   const { symbol, word, tone } = verdictSpoken(judgement.result, glyphs);
   const window = windowOf(job, quantity);
   if (window === null) return null;
+  if (quantity === 'torque' && isByAngle(job.basis)) {
+    const { symbol, word, tone } = verdictSpoken(judgement.result, glyphs);
+    const turned = turnVerdictText(turn) ?? '';
+    const at = `, torque ${figure(judgement.value, 'N.m')} ${unitWord('N.m', glyphs)}`;
+    const text = asManyAsFit([` ${symbol} Cylinder ${cylinder} ${word}, ${turned}`, at], columns);
+    const large = turn === null || turn === undefined ? '' : fixed(turn.value, 0);
+    return { caption: [{ text, tone, bold: true }], word, figure: large, tone };
+  }
   const value = figure(judgement.value, window.unit);
   const pieces = [
     ` ${symbol} Cylinder ${cylinder} ${quantityWord(quantity)} ${word} ${value} ${unitWord(window.unit, glyphs)}`,
@@ -104,6 +114,9 @@ function pulled(view: BenchView, glyphs: Glyphs): Large | null {
   if (!pulling || nowNm === null) return null;
   const { torqueTarget } = view.job;
   const where = torqueTarget === null ? '' : ` on cylinder ${torqueTarget}`;
+  const soFar = isByAngle(view.job.basis) ? turnSoFar(view.job, view.live) : null;
+  if (soFar !== null)
+    return { caption: [{ text: ` Pull${where}, degrees turned` }], word: fixed(soFar, 0), figure: '' };
   const caption = ` Pull${where}, torque now in ${glyphs.newtonMetre}`;
   return { caption: [{ text: caption }], word: fixed(nowNm, 1), figure: '' };
 }

@@ -58,10 +58,10 @@ export function askingLines(job: JobState, given: InputState, ascii: boolean): s
   const clean = (text: string) => printable(text, 400, ascii);
   const keys = flat(keysLine(job, input, WIDTH));
   if (form !== null) {
-    const wanted = wantedBy(form, job);
+    const wanted = wantedBy(form, job, input.pullTimes);
     if (wanted.want !== 'answer') return [];
     const room = { columns: WIDTH, rows: ROWS };
-    return [clean(wanted.ask), ...formLines(form, job, room, glyphs).map(flat), keys];
+    return [clean(wanted.ask), ...formLines(form, job, room, glyphs, input).map(flat), keys];
   }
   const noticeLines = notice === null ? [] : [clean(notice)];
   if (draft === null || job.questions.length > 0) return noticeLines;

@@ -1,10 +1,12 @@
 /** One plain line an event: for pipes, screen readers and logs, where no screen can be drawn. */
 
+import { isByAngle } from '../job/click.ts';
 import { coachingFor } from '../job/coaching.ts';
 import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { attemptOf } from '../job/situation.ts';
 import { torqueWindowOf } from '../job/stage.ts';
 import type { JobState } from '../job/state.ts';
+import { statementOf } from '../job/statements.ts';
 import { scaled } from '../reading.ts';
 import {
   deviceRefusalText,
@@ -20,7 +22,8 @@ import {
   questionText,
   SCRAP_WORDS,
   SOURCE_NOTE,
-  saidWords,
+  statementWords,
+  turnLimitsText,
   turnText,
   turnVerdictText,
   WIRE_WORDS,
@@ -34,15 +37,23 @@ import { ANSWERS, answerKeys, figure, fixed, judgementParts, quantityWord, windo
 /** The pieces of a line, each still as it came from outside. */
 type Pieces = readonly string[];
 
+const takenBackWords = (after: JobState, event: JobEventOf<'taken-back'>): string => {
+  const one = statementOf(after, event);
+  return one === undefined ? `number ${event.said}` : statementWords(one);
+};
+
 const given = (texts: readonly (string | undefined)[]): Pieces => texts.filter((text) => text !== undefined);
 
 const seconds = (fromUs: number, toUs: number): string => fixed((toUs - fromUs) / 1e6, 2);
 
-function opened({ order, torqueWindow, gapWindow }: JobEventOf<'job-opened'>, glyphs: Glyphs): Pieces {
+function opened({ order, torqueWindow, gapWindow, basis }: JobEventOf<'job-opened'>, glyphs: Glyphs): Pieces {
   const { job, vehicle, technician } = order;
-  const torque = `torque ${windowFigures(torqueWindow)} ${glyphs.newtonMetre}`;
+  const torque = [
+    ...(basis.turn === undefined ? [] : [`turn ${turnLimitsText(basis.turn)} from contact`]),
+    `torque ${windowFigures(torqueWindow)} ${glyphs.newtonMetre}${isByAngle(basis) ? ' is usual' : ''}`,
+  ];
   const gap = gapWindow === null ? 'gap not measured' : `gap ${windowFigures(gapWindow)} mm`;
-  return given([`job ${job} opened`, vehicle.description, vehicle.plate, technician, torque, gap]);
+  return given([`job ${job} opened`, vehicle.description, vehicle.plate, technician, ...torque, gap]);
 }
 
 function linked({ tool, source, description }: JobEventOf<'tool-linked'>): Pieces {
@@ -160,6 +171,11 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
         `out of turn, given to no plug: ${OUT_OF_TURN_WORDS[event.because]}`,
         OUT_OF_TURN_NEXT[event.because],
       ];
+    case 'gap-kept':
+      return [
+        `cylinder ${event.cylinder}`,
+        `gap kept though it came too early, NOT proven, answered for by ${event.by}: ${event.reason}`,
+      ];
     case 'gap-inspected':
       return [
         `cylinder ${event.cylinder}`,
@@ -203,7 +219,7 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'pull-accepted':
       return checklistLine(event, after);
     case 'taken-back':
-      return ['taken back', saidWords(after, event.said), event.why];
+      return ['taken back', takenBackWords(after, event), event.why];
     case 'job-handed-over':
       return given([
         'job handed over',

@@ -1,5 +1,6 @@
 /** What the technician does next: worked out once from the job's state, said in one plain sentence. */
 
+import { isByAngle } from '../job/click.ts';
 import { openItems } from '../job/closing.ts';
 import { isFitted, standsOutOfOrder } from '../job/early.ts';
 import { phaseOf } from '../job/phase.ts';
@@ -9,6 +10,7 @@ import { type CylinderState, isOver, type JobState, type Question, type ToolStat
 import { gapCheckOf } from '../plug/gap.ts';
 import type { Quantity } from '../reading.ts';
 import {
+  degrees,
   earlyText,
   gapStepText,
   OUT_OF_TURN_NEXT,
@@ -16,6 +18,7 @@ import {
   questionText,
   STEP_MISSED,
   STEP_TO_DO,
+  turnLimitsText,
 } from '../report/words/index.ts';
 import { called } from '../sequence/plan.ts';
 import { gapRequest } from './gap-keys.ts';
@@ -52,7 +55,7 @@ export function nextTask(state: JobState): NextTask {
   // Until the first pull the plugs lie on the bench, where they are measured one after the other.
   const pulled = state.cylinders.some(({ pulls }) => pulls.length > 0);
   if (gapTarget !== null && !pulled) return { kind: 'gap', cylinder: gapTarget };
-  const measured = cylinderOf(state, torqueTarget)?.gap === 'done';
+  const measured = isOver(cylinderOf(state, torqueTarget)?.gap ?? 'todo');
   if (torqueTarget !== null && (measured || gapTarget === null))
     return { kind: 'pull', cylinder: torqueTarget };
   if (gapTarget !== null) return { kind: 'gap', cylinder: gapTarget };
@@ -98,12 +101,29 @@ function gapSentence(state: JobState, cylinder: number): string {
 function pullSentence(state: JobState, cylinder: number): string {
   if (stageOf(state, cylinder) === 'loosen')
     return `${named(state, cylinder)}: the first torque is OK. Loosen the plug, then tighten it to the final torque.`;
+  const byAngle = byAngleSentence(state, cylinder);
+  if (byAngle !== null) return byAngle;
   const target = cylinderOf(state, cylinder);
   const last = target?.torque === 'again' ? target.pulls.at(-1) : undefined;
   if (last !== undefined && state.refitting !== cylinder && last.kind !== 'loosening')
     return `${named(state, cylinder)} is not proven: pull once more until the wrench clicks.`;
   const plug = last?.answer === 'replace' ? 'the new plug' : 'the plug';
   return `${named(state, cylinder)}: fit ${plug} by hand, then pull until the wrench clicks.`;
+}
+
+/** Where the order names an angle in place of a torque. */
+function byAngleSentence(state: JobState, cylinder: number): string | null {
+  const { turn } = state.basis;
+  if (turn?.alone !== true) return null;
+  const linked = toolsFor(state, 'torque').find(({ link }) => link === 'linked');
+  const limits = turnLimitsText(turn);
+  if (turn.lowerDeg >= turn.upperDeg || (linked !== undefined && linked.description?.angle === undefined))
+    return `${named(state, cylinder)}: turn the plug by hand by ${limits} from contact. No wrench proves it here: record it with x.`;
+  const last = cylinderOf(state, cylinder)?.pulls.at(-1);
+  const goesOn = cylinderOf(state, cylinder)?.torque === 'again' && last?.turn?.side === 'low';
+  return goesOn && state.refitting !== cylinder
+    ? `${named(state, cylinder)} is at ${degrees(last?.turn?.value ?? 0)}: turn it on to ${limits}.`
+    : `${named(state, cylinder)}: fit the plug by hand to contact, then turn it ${limits}.`;
 }
 
 function questionSentence(state: JobState, question: Question): string {
@@ -146,12 +166,13 @@ function stepSentence(state: JobState, draft: Draft | null): string {
     case 'panel':
       return draft === null ? '' : panelSentence(draft, state);
     case 'sign':
-      if (isProvenThroughout(state)) return 'All cylinders proven. Press s to sign and finish.';
+      if (isProvenThroughout(state))
+        return `All cylinders proven${state.gapWindow === null ? ' by torque' : ''}. Press s to sign and finish.`;
       if (standsOutOfOrder(state).length > 0)
         return 'All is done, but OUT OF ORDER: the record says so. Press s to sign and finish.';
       return state.cylinders.every(({ torque }) => torque === 'done')
         ? 'All cylinders are done. Press s to sign and finish.'
-        : 'All cylinders are done, but not all are proven by torque. Press s to sign and finish.';
+        : `All cylinders are done, but not all are proven by ${isByAngle(state.basis) ? 'turn' : 'torque'}. Press s to sign and finish.`;
     case 'take-out':
       return `${named(state, task.cylinder)}: its gap was not proven before it was fitted. Take the plug out (c) and measure it.`;
     case 'choose':

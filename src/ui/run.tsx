@@ -3,14 +3,14 @@ import { asyncScheduler, type Observable } from 'rxjs';
 import type { Command } from '../job/command.ts';
 import type { TerminalLook } from './canvas.tsx';
 import { chimeFor } from './chime.ts';
-import { type InputState, inView, newInputState, type Pressed, pressed } from './input-state.ts';
+import { type InputState, inView, newInputState, type Pressed, pasted, pressed } from './input-state.ts';
 import { isQuit, type KeyPress } from './key-press.ts';
 import { Screen } from './screen.tsx';
 import { runShell, type Seen, type Shell } from './shell.tsx';
 import { summaryLines } from './summary.ts';
 import type { BenchView } from './view.ts';
 
-export interface ScreenRun extends TerminalLook, Pick<Shell<BenchView>, 'onQuit' | 'events'> {
+export interface ScreenRun extends TerminalLook, Pick<Shell<BenchView>, 'onQuit' | 'events' | 'stop'> {
   readonly view$: Observable<BenchView>;
   readonly onCommand: (command: Command) => void;
   /** A figure from a gauge that types; only where `types`. */
@@ -30,7 +30,7 @@ function take(
   input: InputState,
 ): Pick<Pressed, 'out'> | Pressed {
   if (newest === null) return isQuit(press) ? { out: 'quit' } : NOTHING;
-  const after = pressed(input, press, newest.job, newest.live.pulling);
+  const after = pressed({ ...input, pullTimes: newest.pullTimes }, press, newest.job, newest.live.pulling);
   const acts = after.out !== null && after.out !== 'quit' && 'do' in after.out;
   if (acts && (painted === null || inView(painted.job) !== inView(newest.job))) return NOTHING;
   return after;
@@ -53,10 +53,21 @@ export function runScreen(run: ScreenRun): Promise<void> {
       else run.onTyped(out.typed);
       return 'sent';
     },
+    onPaste(text, { newest }) {
+      if (newest !== null) input = pasted(input, text, newest.job).input;
+    },
     draw: (view, size) => {
       const what = inView(view.job);
       if (what !== shown.what) Object.assign(shown, { what, sinceMs: asyncScheduler.now() });
-      return <Screen view={view} input={input} size={size} ascii={ascii} color={color} />;
+      return (
+        <Screen
+          view={view}
+          input={{ ...input, pullTimes: view.pullTimes }}
+          size={size}
+          ascii={ascii}
+          color={color}
+        />
+      );
     },
     chime: (before, after) => (input.quiet ? null : chimeFor(before.job, after.job)),
     farewell: ({ job }) => summaryLines(job, ascii),

@@ -9,7 +9,7 @@ import { type Chime, strokesOf } from './chime.ts';
 import type { KeyPress } from './key-press.ts';
 import type { Size } from './layout.ts';
 import { paced } from './pace.ts';
-import { type ProcessEvents, takeTerminal } from './terminal.ts';
+import { type ProcessEvents, suspended, takeTerminal } from './terminal.ts';
 
 /** What came, and what the person has before their eyes. */
 export interface Seen<V> {
@@ -21,6 +21,8 @@ export interface Shell<V> extends TerminalLook {
   readonly view$: Observable<V>;
   /** Takes a key: somebody leaves, something typed is to be seen, or what is to be seen comes with the next view. */
   readonly onPress: (press: KeyPress, seen: Seen<V>) => 'leaves' | 'redraw' | 'sent';
+  /** Takes text that was pasted; absent where none is typed. */
+  readonly onPaste?: (text: string, seen: Seen<V>) => void;
   readonly draw: (view: V, size: Size) => ReactElement;
   /** What the bell is to say of a view. */
   readonly chime: (before: V, after: V) => Chime | null;
@@ -28,6 +30,8 @@ export interface Shell<V> extends TerminalLook {
   readonly farewell: (last: V) => readonly string[];
   /** Called once when a person or a signal wants to leave; the normal screen is back by then. */
   readonly onQuit: () => void;
+  /** Stops the program as Ctrl-Z does; absent where nothing can. */
+  readonly stop?: () => void;
   /** Where exit and signals are heard of; `process` unless a test says otherwise. */
   readonly events?: ProcessEvents;
 }
@@ -73,6 +77,11 @@ function open<V>(shell: Shell<V>, ended: (error?: unknown) => void): void {
     if (then === 'leaves') quit();
     else if (then === 'redraw') repaint();
   };
+  const paste = (text: string) => {
+    if (over || newest === null) return;
+    shell.onPaste?.(text, { newest, painted });
+    repaint();
+  };
   const ring = (view: V) => {
     const chime = newest === null ? null : shell.chime(newest, view);
     if (chime === null) return;
@@ -89,7 +98,9 @@ function open<V>(shell: Shell<V>, ended: (error?: unknown) => void): void {
     events: shell.events ?? process,
   });
   try {
-    canvas = openCanvas(shell, press, end);
+    const { stop } = shell;
+    const onSuspend = stop === undefined ? null : () => suspended(shell.stdout, stop);
+    canvas = openCanvas(shell, { onPress: press, onPaste: paste, onSuspend }, end);
   } catch (error) {
     end(error);
     return;

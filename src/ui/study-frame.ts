@@ -131,9 +131,9 @@ function keysLine(view: StudyView, { figure: typed }: StudyInputState, columns: 
   if (typed !== '') return [{ text: ` typed so far: ${typed}  [Enter] confirm  [Esc] drop it`, bold: true }];
   if (view.result !== null) return [{ text: ' [up down] scroll  [q] leave' }];
   const record = view.due === null ? ['[Enter] record'] : [];
-  const back = takenOf(view) === 0 ? [] : ['[b] take back'];
-  const answers = view.asked === null ? back : ['[Enter] take it', '[b] set aside'];
-  const pause = view.paused ? '[p] go on' : '[p] pause';
+  const back = takenOf(view) === 0 ? [] : ['[u] take back'];
+  const answers = view.asked === null ? back : ['[Enter] take it', '[u] set aside'];
+  const pause = view.paused ? '[e] go on' : '[e] pause';
   return [{ text: fitting([...record, ...answers, pause, '[0-9] type a figure'], columns) }];
 }
 

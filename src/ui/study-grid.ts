@@ -76,6 +76,6 @@ export function gridLines(view: StudyView, columns: number, rows: number, glyphs
   const left = columns - 3 - form.columns * view.parts.length;
   const name = Math.min(MOST_NAME, left, Math.max(LEAST_NAME, ...view.appraisers.map(columnsOf)));
   const lines = view.appraisers.map((_, i) => rowLine(view, i, name, form, glyphs));
-  const body = scrolled(lines, view.due?.appraiser ?? 0, rows - (rows > 2 ? 2 : 1));
+  const body = scrolled(lines, view.due?.appraiser ?? 0, rows - (rows > 2 ? 2 : 1), glyphs);
   return [headLine(view, name, form, glyphs), ...body, ...(rows > 2 ? [legendLine(view, form, glyphs)] : [])];
 }

@@ -1,6 +1,7 @@
 /** What stands between the keys and a gauge study: a figure being typed, how far the result is scrolled, the help. Pure. */
 import { figurePressed } from './figure-keys.ts';
 import { isQuit, type KeyPress, printed } from './key-press.ts';
+import { KEY } from './key-table.ts';
 import { type StudyView, takenOf } from './study-view.ts';
 
 export interface StudyInputState {
@@ -61,9 +62,9 @@ function byKey(
   });
   const key = printed(press)?.toLowerCase();
   if (isQuit(press)) return { input, out: 'quit' };
-  if (key === '?') return stays({ help: !input.help });
-  if (key === 'm') return stays({ quiet: !input.quiet });
-  const out = key === 'p' ? 'pause' : !inSight ? null : key === 'b' ? 'back' : null;
+  if (key === KEY.help) return stays({ help: !input.help });
+  if (key === KEY.bell) return stays({ quiet: !input.quiet });
+  const out = key === KEY.pause ? 'pause' : !inSight ? null : key === KEY.takeBack ? 'back' : null;
   const enter = !inSight ? null : due === null ? 'record' : asked === null ? null : 'take';
   return { input: { ...input, help: false }, out: press.key === 'enter' ? enter : out };
 }

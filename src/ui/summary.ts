@@ -1,11 +1,14 @@
 /** The end of a job in plain lines: a row a cylinder, then whether it is complete. */
+import { isByAngle } from '../job/click.ts';
 import { openItems } from '../job/closing.ts';
 import { outOfOrderIn, standsOutOfOrder } from '../job/early.ts';
 import { isProvenThroughout, marksOf, proofOf } from '../job/proof.ts';
 import { RULES } from '../job/rules.ts';
 import type { CylinderState, JobState, StepState } from '../job/state.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
+import { gapCheckOf } from '../plug/gap.ts';
 import {
+  GAPS_UNMEASURED,
   MARK_SENTENCE,
   OUT_OF_ORDER,
   outOfOrderCaveat,
@@ -55,16 +58,21 @@ function row(state: JobState, one: CylinderState, glyphs: Glyphs): readonly stri
 /** How a job is complete: what its figures are worth, and cylinders that somebody answered for. */
 function completeText(state: JobState, ascii: boolean): string {
   const settled = settledIn(state);
-  if (isProvenThroughout(state)) return ALL_PROVEN;
+  if (isProvenThroughout(state)) return allProven(state);
   const figures = printable(proofText(proofOf(state)), 400, ascii);
   const complete = figures === '' ? 'COMPLETE.' : `COMPLETE. ${figures}.`;
   const caveat = outOfOrderCaveat(outOfOrderIn(state));
   const told = caveat === '' ? complete : `${complete} ${caveat}`;
   if (settled.length === 0) return told;
-  return `${told} The torque of cylinder ${settled.join(', ')} is NOT proven: somebody answered for it.`;
+  return `${told} The ${isByAngle(state.basis) ? 'turn' : 'torque'} of cylinder ${settled.join(', ')} is NOT proven: somebody answered for it.`;
 }
 
-const ALL_PROVEN = 'Complete: every gap and every torque is proven.';
+function allProven({ order }: JobState): string {
+  const unmeasured = GAPS_UNMEASURED[gapCheckOf(order.specification)];
+  return unmeasured === null
+    ? 'Complete: every gap and every torque is proven.'
+    : `Complete: every torque is proven; ${unmeasured}.`;
+}
 
 const settledIn = ({ cylinders }: JobState): readonly number[] =>
   cylinders.filter(({ torque }) => torque === 'settled').map(({ cylinder }) => cylinder);
@@ -72,10 +80,11 @@ const settledIn = ({ cylinders }: JobState): readonly number[] =>
 /** The same for one line of a narrow screen. */
 export function completeBrief(state: JobState): string {
   const settled = settledIn(state);
-  if (isProvenThroughout(state)) return ALL_PROVEN;
+  if (isProvenThroughout(state)) return allProven(state);
   if (standsOutOfOrder(state).length > 0)
     return `${OUT_OF_ORDER}, but nothing is open: ${proofBrief(proofOf(state)) || 'nothing is proven'}.`;
-  if (settled.length > 0) return `Complete, but cylinder ${settled.join(', ')} is NOT proven by torque.`;
+  if (settled.length > 0)
+    return `Complete, but cylinder ${settled.join(', ')} is NOT proven by ${isByAngle(state.basis) ? 'turn' : 'torque'}.`;
   return `Complete: ${proofBrief(proofOf(state)) || 'nothing was measured'}.`;
 }
 

@@ -22,6 +22,20 @@ export interface Hold {
   readonly events: ProcessEvents;
 }
 
+/** Long enough for the signal to stop the program before it goes on drawing. */
+const STOPS_MS = 50;
+
+/**
+ * Gives the terminal to the shell as Ctrl-Z does anywhere, and takes it again when the shell brings the program back. Where no
+ * shell is there to bring it back the system drops the signal, and the screen returns at once.
+ */
+export async function suspended(stdout: Hold['stdout'], stop: () => void): Promise<void> {
+  stdout.write(LEAVE);
+  stop();
+  await new Promise((resolve) => setTimeout(resolve, STOPS_MS));
+  stdout.write(ENTER);
+}
+
 /** Switches to the alternate screen. The function returned gives the terminal back; it may be called again. */
 export function takeTerminal({ stdout, stopDrawing, onSignal, events }: Hold): () => void {
   let taken = true;

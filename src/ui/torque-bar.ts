@@ -1,7 +1,8 @@
 /** The torque now as a bar over the window: limits, guard bands, acceptance zone. */
 import { torqueWindowOf } from '../job/stage.ts';
+import { turnSoFar } from '../job/turn.ts';
 import type { Window } from '../metrology/judgement.ts';
-import { turnText } from '../report/words/index.ts';
+import { degrees, turnLimitsText, turnText } from '../report/words/index.ts';
 import type { Glyphs } from './glyphs.ts';
 import type { Layout } from './layout.ts';
 import { apart, columnsOfLine, type Line, type Span } from './line.ts';
@@ -27,11 +28,15 @@ function heading(view: BenchView, columns: number, glyphs: Glyphs): Line {
     nowNm === null
       ? [{ text: ' Torque  no reading yet' }]
       : [{ text: ` Torque ${fixed(nowNm, 1).padStart(5)} ${unit}`, bold: true }];
-  if (nowNm !== null && pulling) now.push({ text: `  ${zoneOf(nowNm, torqueWindow).word}` });
+  const { turn } = view.job.basis;
+  const soFar = pulling && turn !== undefined ? turnSoFar(view.job, view.live) : null;
+  if (soFar !== null) now.push({ text: `  turned ${degrees(soFar)}`, bold: true });
+  else if (nowNm !== null && pulling) now.push({ text: `  ${zoneOf(nowNm, torqueWindow).word}` });
   else if (peakNm !== null) now.push({ text: `  peak ${figure(peakNm, 'N.m')}` });
   const turned = pulling || view.job.lastPull === null ? null : turnText(view.job.lastPull);
   if (turned !== null) now.push({ text: `  ${turned}` });
-  const window = `${windowFigures(torqueWindow)} ${unit} `;
+  const window =
+    turn?.alone === true ? `turn ${turnLimitsText(turn)} ` : `${windowFigures(torqueWindow)} ${unit} `;
   const label = torqueTarget === null || closed !== null ? 'Window: ' : `Cylinder ${torqueTarget}: `;
   const fits = columnsOfLine(now) + label.length + window.length + 2 <= columns;
   return apart(now, [{ text: fits ? label + window : window }], columns, glyphs.cutMark);

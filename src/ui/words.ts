@@ -33,6 +33,7 @@ import type { Evaluation, Judgement, Window } from '../metrology/judgement.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import type { Quantity } from '../reading.ts';
 import type { Glyphs } from './glyphs.ts';
+import { KEY } from './key-table.ts';
 
 /** What a colour would say; always beside a word, never instead of one. */
 export type Tone = 'good' | 'bad' | 'attention';
@@ -93,40 +94,45 @@ interface AnswerWords {
 /** The key and the words of every answer to a question; see {@link answerWords}. */
 export const ANSWERS: Readonly<Record<Answer, AnswerWords>> = {
   fresh: {
-    key: 'f',
+    key: KEY.tightening,
     brief: 'fresh',
     short: 'it was the tightening',
     long: 'it was the tightening of this cylinder',
   },
   rehit: {
-    key: 'r',
+    key: KEY.rehit,
     brief: 're-hit',
     short: 're-hit',
     long: 're-hit: a second pull on a plug already tight',
   },
   unfinished: {
-    key: 'g',
+    key: KEY.goOn,
     brief: 'not done',
     short: 'not finished, I go on',
     long: 'a stroke on the way, not finished',
   },
-  handling: { key: 'h', brief: 'handling', short: 'no plug turned', long: 'handling: no plug was turned' },
+  handling: {
+    key: KEY.handling,
+    brief: 'handling',
+    short: 'no plug turned',
+    long: 'handling: no plug was turned',
+  },
   refit: {
-    key: 'b',
+    key: KEY.backOut,
     brief: 'refit',
     short: 'backed out, fit again',
     long: 'plug backed out, to be fitted again',
   },
   replace: {
-    key: 'y',
-    brief: 'new plug',
-    short: 'new plug',
-    long: 'plug backed out, a new plug to be fitted',
+    key: KEY.discard,
+    brief: 'discard',
+    short: 'discard, new plug',
+    long: 'backed out and discarded; a new plug goes in',
   },
 };
 
 /** Where the question is whether it was this cylinder. */
-const YES: AnswerWords = { ...ANSWERS.fresh, key: 'y', brief: 'yes', short: 'yes, this cylinder' };
+const YES: AnswerWords = { ...ANSWERS.fresh, key: KEY.yes, brief: 'yes', short: 'yes, this cylinder' };
 
 /** The key and the words of an answer to a question of this kind. */
 export const answerWords = (kind: Question['kind'], answer: Answer): AnswerWords =>

@@ -2,6 +2,7 @@
  * Whoever holds a key that is gone: copied from the disk before it was destroyed, or found in an old backup. Names and times
  * in what he signs are his own; only the station's log, or somebody else's clock, can show that a signature is from before.
  */
+
 import type { KeyObject } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { originOf, readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
@@ -10,6 +11,7 @@ import { publicJwk } from '../../src/evidence/jwk.ts';
 import { addSignature } from '../../src/evidence/jws.ts';
 import { type LaterLog, parseLaterLog } from '../../src/evidence/later-log.ts';
 import { consistencyProof, leafHash, treeOf, treeRoot } from '../../src/evidence/merkle.ts';
+import { toBase64 } from '../../src/evidence/platform/bytes.ts';
 import { countersignRecord } from '../../src/evidence/record.ts';
 import type { StationEvent } from '../../src/evidence/station-event.ts';
 import { stateSuccession } from '../../src/evidence/succession.ts';
@@ -96,7 +98,7 @@ describe('a record that the old key signs once it is gone, under an earlier date
       form: 'plugmark/consistency/1',
       from: size,
       to: tree.size,
-      path: consistencyProof(tree, size, tree.size).map((hash) => hash.toString('base64')),
+      path: consistencyProof(tree, size, tree.size).map(toBase64),
       checkpoint: signCheckpoint(
         { origin: of, size: tree.size, root: treeRoot(tree, tree.size) },
         by.privateKey,

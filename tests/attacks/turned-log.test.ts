@@ -61,7 +61,7 @@ function rewritten(from: string, to: string): void {
     levels[0]?.push(Buffer.from(hash));
     for (const made of completedBy({ node }, i, hash)) {
       levels[made.level] ??= [];
-      levels[made.level]?.push(made.hash);
+      levels[made.level]?.push(Buffer.from(made.hash));
       if (made.level >= 5)
         db.prepare('UPDATE subtrees SET hash = ? WHERE place = ?').run(
           made.hash,

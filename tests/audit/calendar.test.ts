@@ -14,6 +14,7 @@ const used = (instrument: Instrument, cycles = 0, asFound: Certificate | null = 
   instrument,
   cycles,
   lastUsed: null,
+  firstUsed: null,
   asFound,
 });
 const [one] = calendar([used(wrench({ interval: { months: 12 } }), 10)], settings);
@@ -65,6 +66,43 @@ describe('the calibration calendar', () => {
       ['B', 'in-date'],
       ['EXAMPLE-W-1', 'no-certificate'],
     ]);
+  });
+
+  it('reminds of a tool on its data sheet: by its interval from the first use, else by the usual year', () => {
+    const onSheet = (given: Partial<Instrument>, firstUsed: string) =>
+      calendar([{ ...used({ ...wrenchWith(null), ...given }), firstUsed }], settings)[0];
+    expect(onSheet({}, '2026-01-10')).toMatchObject({
+      due: '2027-01-10',
+      state: 'data-sheet',
+      onDataSheetSince: '2026-01-10',
+      byUsualMonths: true,
+    });
+    expect(onSheet({ interval: { months: 6 } }, '2025-12-01')).toMatchObject({
+      due: '2026-06-01',
+      state: 'soon',
+      byUsualMonths: false,
+    });
+    expect(onSheet({}, '2025-05-01')).toMatchObject({ due: '2026-05-01', state: 'due' });
+    // 100 days since the first use, 4 a day: 40 more last 10 days.
+    expect(
+      calendar(
+        [
+          {
+            ...used({ ...wrenchWith(null), interval: { months: 12, cycles: 440 } }, 400),
+            firstUsed: '2026-01-24',
+          },
+        ],
+        settings,
+      )[0],
+    ).toMatchObject({ dueByCycles: '2026-05-14', due: '2026-05-14' });
+  });
+
+  it('takes the usual year where a certificate names no day, and says so', () => {
+    expect(calendar([used(wrench())], settings)[0]).toMatchObject({
+      due: '2027-01-04',
+      state: 'in-date',
+      byUsualMonths: true,
+    });
   });
 
   it('lengthens or shortens the interval by what was found, where that is asked for', () => {
@@ -119,6 +157,22 @@ describe('the calendar as iCalendar (RFC 5545)', () => {
     expect(unfolded.filter((line) => line === 'BEGIN:VEVENT')).toHaveLength(1);
     const none = icalendar([{ ...hostile, due: null }], 'bay 1', '2026-05-04T09:30:00.123Z');
     expect(none).not.toContain('VEVENT');
+  });
+
+  it('sounds an hour after it was written where fourteen days ahead is over', () => {
+    const at = '2026-05-04T09:30:00.123Z';
+    for (const due of ['2026-05-04', '2026-05-18', '2026-04-01'])
+      expect(icalendar([{ ...hostile, due }], 'bay 1', at)).toContain(
+        'TRIGGER;VALUE=DATE-TIME:20260504T103000Z\r\n',
+      );
+    expect(icalendar([{ ...hostile, due: '2026-05-19' }], 'bay 1', at)).toContain('TRIGGER:-P14D\r\n');
+  });
+
+  it('puts what is overdue on today, and says since when', () => {
+    const late = icalendar([{ ...hostile, due: '2026-04-01' }], 'bay 1', '2026-05-04T09:30:00.123Z');
+    expect(late).toContain('DTSTART;VALUE=DATE:20260504');
+    expect(late).toContain('SUMMARY:OVERDUE: calibrate');
+    expect(late.replace(/\r\n /g, '')).toContain('Overdue since 2026-04-01.');
   });
 
   it('gives an instrument the same name with every export, and another one another', () => {

@@ -111,6 +111,24 @@ describe('capability', () => {
     expect(processPaper(group, processCharts(group, 50), about).status.word).toBe('STEPS TOO COARSE TO SAY');
   });
 
+  it('gives no expected share of readings in three groups, and says that the index does not hold', () => {
+    const next = normals(5);
+    const rows = Array.from({ length: 120 }, (_, i) => row(25.5 + 1.5 * (i % 3) + 0.1 * next()));
+    const [group] = processGroups(rows, 'specification');
+    if (group === undefined) throw new Error('no group');
+    expect(figuresOf(group)).toContain('NOT NORMAL');
+    expect(figuresOf(group)).not.toContain('a normal distribution would have');
+    expect(groupRow(group).join(' ')).toContain(' not normal ');
+  });
+
+  it('says how many plugs of the product were done again', () => {
+    const [first, again] = [row(24, { last: false, result: 'NotOK' }), row(27, { first: false })];
+    const [group] = processGroups([first, again, row(27.2)], 'specification');
+    expect(group === undefined ? '' : figuresOf(group)).toContain(
+      '1 of 2 stand on a later attempt: they were done again.',
+    );
+  });
+
   it('leaves out void jobs and the first of two steps', () => {
     const rows = [row(27), row(26, { voided: true }), row(14, { stage: 'first', first: false })];
     expect(processGroups(rows, 'specification')[0]?.process).toMatchObject({ n: 1, mean: 27 });

@@ -17,6 +17,7 @@ import { soak } from './radio/soak.ts';
 import { screenCost } from './screen/measure.ts';
 import { speed } from './speed.ts';
 import { startup } from './startup.ts';
+import { turns } from './turns.ts';
 
 /** `npm run bench -- NAME [name=value …]`: one measurement; without a name, the list of them. */
 const MEASUREMENTS: readonly Measurement[] = [
@@ -38,6 +39,7 @@ const MEASUREMENTS: readonly Measurement[] = [
   soak,
   screenCost,
   profiles,
+  turns,
 ];
 
 const [name, ...given] = process.argv.slice(2);

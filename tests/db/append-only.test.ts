@@ -56,7 +56,15 @@ function rowAfter(change: { seq?: number; n?: number; stream?: number } = {}): R
   const { entry, hash, body } = one;
   const salt = Buffer.from(entry.salt, 'base64url');
   const stream = change.stream ?? last.stream;
-  return { seq: entry.seq, stream, n: entry.n, kind: 2, hash, salt, body: Buffer.from(body) };
+  return {
+    seq: entry.seq,
+    stream,
+    n: entry.n,
+    kind: 2,
+    hash: Buffer.from(hash),
+    salt,
+    body: Buffer.from(body),
+  };
 }
 
 describe.each(['OFF', 'ON'])('whoever opens the file, with recursive triggers %s', (recursive) => {

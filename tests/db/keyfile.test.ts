@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { newKey, readKeyFile, relockKeyFile, writeKeyFile } from '../../db/keyfile.ts';
-import { importPublicKey, publicJwk, thumbprint } from '../../src/evidence/jwk.ts';
+import { publicJwk, thumbprint } from '../../src/evidence/jwk.ts';
 
 const posix = process.platform !== 'win32';
 let folder: string;
@@ -34,7 +34,7 @@ describe('a key file', () => {
     expect(key.kid).toBe(thumbprint(key.jwk));
     const message = Buffer.from('message');
     const signature = read.ok ? sign(null, message, read.value.privateKey) : Buffer.of();
-    expect(verify(null, message, importPublicKey(key.jwk), signature)).toBe(true);
+    expect(verify(null, message, createPublicKey({ key: key.jwk, format: 'jwk' }), signature)).toBe(true);
   });
 
   it('is PKCS#8 PEM', () => {

@@ -22,6 +22,7 @@ import {
   treeOf,
   treeRoot,
 } from '../../src/evidence/merkle.ts';
+import { toHex } from '../../src/evidence/platform/bytes.ts';
 import type { JobEvent } from '../../src/job/event.ts';
 import { linkEndReasonSchema } from '../../src/reading.ts';
 import { AT, drafts, opening, station, stationEvents, wholeJob } from '../evidence/sample-job.ts';
@@ -302,7 +303,7 @@ describe('what others do to the file', () => {
   it('a changed entry whose own hash was made again does not fit the tree', () => {
     const entry = log.entries('job:WO-1')[3];
     if (entry === undefined) throw new Error('no fourth entry');
-    const hash = entryHash({ ...entry, by: 'technician' }).toString('hex');
+    const hash = toHex(entryHash({ ...entry, by: 'technician' }));
     tamper(
       `UPDATE entries SET hash = x'${hash}', body = packed(replace(plain(body, salt), '"by":"station"', '"by":"technician"')) WHERE seq = 4`,
     );
@@ -316,7 +317,7 @@ describe('what others do to the file', () => {
         withPlain(other).prepare(`SELECT plain(body, salt) AS body FROM entries WHERE seq = ${COUNT}`).get(),
       );
     const spaced = body.replace(',', ', ');
-    const hash = leafHash(Buffer.from(spaced)).toString('hex');
+    const hash = toHex(leafHash(Buffer.from(spaced)));
     tamper(`UPDATE entries SET hash = x'${hash}', body = packed('${spaced}') WHERE seq = ${COUNT}`);
     expect(log.check()).toEqual({ seq: COUNT, message: `entry ${COUNT} is not written as an entry is` });
   });

@@ -10,6 +10,7 @@ import { openStationLog } from '../../db/log.ts';
 import { packingOf } from '../../db/packing.ts';
 import { canonical } from '../../src/evidence/canonical.ts';
 import { signedBytes, written } from '../../src/evidence/entry.ts';
+import { fromUtf8 } from '../../src/evidence/platform/bytes.ts';
 import { salts } from '../evidence/entries.ts';
 import { AT, drafts, opening, wholeJob } from '../evidence/sample-job.ts';
 
@@ -66,7 +67,7 @@ describe('the body of an entry', () => {
     const json = inflateRawSync(row.body.subarray(1), { dictionary: Buffer.from(row.text) });
     const salt = row.salt.toString('base64url');
     const body = json.toString('utf8').replace('"salt":""', `"salt":"${salt}"`);
-    expect(entry === undefined ? '' : signedBytes(entry).toString('utf8')).toBe(body);
+    expect(entry === undefined ? '' : fromUtf8(signedBytes(entry))).toBe(body);
   });
 
   it('of an entry with samples left out takes a quarter of its text', async () => {

@@ -15,6 +15,7 @@ import { publicJwk } from '../../src/evidence/jwk.ts';
 import type { Signer } from '../../src/evidence/jws.ts';
 import type { AnyEntry } from '../../src/evidence/log.ts';
 import { treeRoot } from '../../src/evidence/merkle.ts';
+import { fromUtf8 } from '../../src/evidence/platform/bytes.ts';
 import { stateSuccession } from '../../src/evidence/succession.ts';
 import type { JobEvent } from '../../src/job/event.ts';
 import { ProblemError } from '../../src/problem.ts';
@@ -27,7 +28,7 @@ let out: string;
 let beside: string;
 /** All entries of the log as it was before anything happened to it. */
 let entries: readonly AnyEntry[];
-let root: Buffer;
+let root: Uint8Array;
 const stamp = { at: AT, monoUs: 1000 };
 
 beforeEach(async () => {
@@ -381,7 +382,7 @@ describe('a damaged log', () => {
         for (const entry of entries) {
           const found = carved.entry(entry.seq);
           if (found === null) continue;
-          expect(found.body).toBe(signedBytes(entry).toString('utf8'));
+          expect(found.body).toBe(fromUtf8(signedBytes(entry)));
           for (const disclosure of found.disclosures) expect(disclosuresOf(entry)).toContain(disclosure);
         }
         carved.close();

@@ -27,7 +27,7 @@ const stamp = { at: AT, monoUs: 9e9 };
 let folder: string;
 let path: string;
 let log: StationLogFile;
-let records: ReadonlyMap<string, Buffer>;
+let records: ReadonlyMap<string, Uint8Array>;
 let all: readonly AnyEntry[];
 
 beforeAll(async () => {
@@ -65,7 +65,7 @@ afterAll(() => {
   rmSync(folder, { recursive: true });
 });
 
-const verified = (bytes: Buffer) => {
+const verified = (bytes: Uint8Array) => {
   const { verdict, checks } = verifyRecord(bytes, trusting(station));
   return { verdict, failed: checks.filter(({ outcome }) => outcome === 'failed').map(({ name }) => name) };
 };
@@ -151,6 +151,7 @@ describe('what a person typed', () => {
           { origin: state.origin, size, root: treeRoot(log.tree, size) },
           station.privateKey,
         ),
+        cosigned: null,
         trustList: Buffer.from('{"keys":[]}'),
         recordsBefore: () => [],
       },

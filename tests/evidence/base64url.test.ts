@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fromBase64url, toBase64url } from '../../src/evidence/base64url.ts';
+import { fromBase64url, toBase64url } from '../../src/evidence/platform/bytes.ts';
 
 describe('strict base64url has one text for one sequence of bytes', () => {
   it('reads what it writes', () => {

@@ -6,6 +6,7 @@ import { publicJwk } from '../../src/evidence/jwk.ts';
 import { heldAgainst, type LogNow } from '../../src/evidence/kept-checkpoints.ts';
 import { leafHash, treeOf, treeRoot } from '../../src/evidence/merkle.ts';
 import { keyId } from '../../src/evidence/note.ts';
+import { toBase64 } from '../../src/evidence/platform/bytes.ts';
 import { kidOf, station, stranger } from './sample-job.ts';
 
 const jwk = publicJwk(station.privateKey);
@@ -22,7 +23,7 @@ function read(text: string) {
 describe('a checkpoint', () => {
   it('is a signed note: origin, size, root, an empty line, and a line of the key', () => {
     const [first, size, base64, empty, signature, end] = note.split('\n');
-    expect([first, size, base64, empty, end]).toEqual([origin, '5', root.toString('base64'), '', '']);
+    expect([first, size, base64, empty, end]).toEqual([origin, '5', toBase64(root), '', '']);
     expect(signature?.startsWith(`— ${origin} `)).toBe(true);
     const blob = Buffer.from(signature?.split(' ')[2] ?? '', 'base64');
     expect(blob.subarray(0, 4)).toEqual(keyId(origin, jwk));
@@ -60,7 +61,7 @@ describe('a checkpoint', () => {
     ['a size with a zero in front', note.replace('\n5\n', '\n05\n')],
     ['a size beyond 2^53', note.replace('\n5\n', '\n9007199254740993\n')],
     ['a negative size', note.replace('\n5\n', '\n-5\n')],
-    ['a short root', note.replace(root.toString('base64'), 'AAAA')],
+    ['a short root', note.replace(toBase64(root), 'AAAA')],
     ['carriage returns', note.replaceAll('\n', '\r\n')],
     ['a hyphen for the dash', note.replace('—', '-')],
     ['an end that is cut', note.slice(0, -1)],

@@ -3,10 +3,10 @@
  * much of it through.
  */
 import { describe, expect, it } from 'vitest';
-import { toBase64url } from '../../src/evidence/base64url.ts';
 import { canonical, type JsonValue } from '../../src/evidence/canonical.ts';
 import { concealedValue, digestOf, disclosureOf, revealed } from '../../src/evidence/disclosures.ts';
 import { disclosuresIn, withDisclosures } from '../../src/evidence/jws.ts';
+import { toBase64url } from '../../src/evidence/platform/bytes.ts';
 import { openRecord } from '../../src/evidence/record.ts';
 import { WITHHELD } from '../../src/personal.ts';
 import { salts } from './entries.ts';

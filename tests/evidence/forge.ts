@@ -1,10 +1,11 @@
 /** Ways to make a record that its station never made. */
-import { fromBase64url, toBase64url } from '../../src/evidence/base64url.ts';
+
 import { canonicalBytes } from '../../src/evidence/canonical.ts';
 import { readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
 import { disclosuresOf, entryHash, signedEntry } from '../../src/evidence/entry.ts';
 import { addSignature, type Jws, jwsSchema, type Signer, withDisclosures } from '../../src/evidence/jws.ts';
 import { setProof, treeOf, treeRoot } from '../../src/evidence/merkle.ts';
+import { fromBase64url, toBase64, toBase64url } from '../../src/evidence/platform/bytes.ts';
 import { type JobRecord, openRecord } from '../../src/evidence/record.ts';
 import type { TrustList } from '../../src/evidence/trust.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
@@ -47,7 +48,7 @@ export function loggedAnew(content: JobRecord, log: SampleLog): Buffer {
   const { origin } = orThrow(readCheckpoint(content.log.checkpoint, 'checkpoint'));
   const head = { origin, size: tree.size, root: treeRoot(tree, tree.size) };
   const indexes = [...content.background, ...log.entries].map(({ seq }) => seq - 1).sort((a, b) => a - b);
-  const proof = setProof(tree, indexes, tree.size).map((hash) => hash.toString('base64'));
+  const proof = setProof(tree, indexes, tree.size).map(toBase64);
   const checkpoint = signCheckpoint(head, station.privateKey);
   return signedAnew({ ...content, entries: log.entries, log: { checkpoint, proof } }, station, technician);
 }

@@ -1,8 +1,8 @@
 /** Files made to mislead a reader or to keep it busy: signed by the station's own key, so that only the form can save us. */
 import { describe, expect, it } from 'vitest';
-import { toBase64url } from '../../src/evidence/base64url.ts';
 import { canonical } from '../../src/evidence/canonical.ts';
 import { addSignature, type Jws } from '../../src/evidence/jws.ts';
+import { toBase64url } from '../../src/evidence/platform/bytes.ts';
 import { tooLong } from '../../src/evidence/record.ts';
 import { fileOf, judged, jwsOf, recordOf, signedTextOf } from './forge.ts';
 import { logOf, seal, station, technician, wholeJob } from './sample-job.ts';

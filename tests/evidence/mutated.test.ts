@@ -130,7 +130,7 @@ function sealsWell(changed: Pick<JobRecord, 'background' | 'entries'>): boolean 
   const log = { tree, size: tree.size };
   try {
     const file = sealRecord({ program: PROGRAM, station: background, entries, log }, [station, technician]);
-    return isAuthentic(file.bytes);
+    return isAuthentic(Buffer.from(file.bytes));
   } catch {
     // What cannot be played back is not sealed; dishonest-station.test.ts shows that it would not pass either.
     return false;

@@ -66,6 +66,7 @@ describe('what is personal', () => {
       'taken-back': ['why'],
       'old-plugs-read': ['note'],
       'fitted-by-angle': ['why'],
+      'gap-kept': ['by', 'reason'],
       'pull-accepted': ['by', 'reason'],
       'job-handed-over': ['to'],
       'job-voided': ['by', 'reason'],

@@ -182,5 +182,5 @@ export function seal(log: SampleLog, ...signers: Signer[]): Buffer {
   const all = [...log.station, ...log.entries].sort((a, b) => a.seq - b.seq);
   const tree = treeOf(all.map(entryHash));
   const content = { program: PROGRAM, ...log, log: { tree, size: tree.size } };
-  return sealRecord(content, signers.length === 0 ? [station, technician] : signers).bytes;
+  return Buffer.from(sealRecord(content, signers.length === 0 ? [station, technician] : signers).bytes);
 }

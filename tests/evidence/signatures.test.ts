@@ -1,9 +1,9 @@
 import { createHmac } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { toBase64url } from '../../src/evidence/base64url.ts';
 import { canonicalBytes } from '../../src/evidence/canonical.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
 import { addSignature, checkSignatures, type Jws, signatureOf } from '../../src/evidence/jws.ts';
+import { toBase64url } from '../../src/evidence/platform/bytes.ts';
 import { fileOf, judged, jwsOf, recordOf, rejected, signedAnew, withContent, withHeader } from './forge.ts';
 import { AT, kidOf, logOf, seal, station, stranger, technician, wholeJob } from './sample-job.ts';
 

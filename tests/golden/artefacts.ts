@@ -189,6 +189,7 @@ async function addPackage(station: GoldenStation, given: readonly string[], file
       key: station.key,
       log: { tree: station.tree(), entries: station.entries, stationEntries: station.stationEntries },
       checkpoint,
+      cosigned: null,
       trustList: files.get(TRUST) ?? new Uint8Array(),
       recordsBefore: (job) => [files.get(`${job}.record.json`) ?? new Uint8Array()],
     },

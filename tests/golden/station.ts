@@ -103,7 +103,7 @@ export class GoldenStation {
     );
   }
 
-  seal(job: string, { technicianSigns = true } = {}): Buffer {
+  seal(job: string, { technicianSigns = true } = {}): Uint8Array {
     const tree = this.tree();
     const signedAt = this.#at();
     const technician = { privateKey: keyOf('the technician'), role: 'technician' as const, signedAt };

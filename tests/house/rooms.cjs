@@ -1,5 +1,12 @@
 // The house's directions: a room knows only the rooms named here, itself, and the ground it all stands on.
-const GROUND = ['^src/(personal|problem|problem-code|result|reading)\\.ts$', '^src/ui/printable\\.ts$'];
+const PLATFORM = '^src/evidence/platform/';
+/** Judges of closed editions are never changed; the page gives them what they take from Node. */
+const CLOSED = '^src/rules/edition-[0-9]+/';
+const GROUND = [
+  '^src/(personal|problem|problem-code|result|reading)\\.ts$',
+  '^src/ui/printable\\.ts$',
+  PLATFORM,
+];
 const ROOMS = {
   quantity: [],
   metrology: ['quantity'],
@@ -37,6 +44,7 @@ const ROOMS = {
     'audit',
   ],
   report: [
+    'package',
     'quantity',
     'metrology',
     'statistics',
@@ -62,8 +70,12 @@ const ROOMS = {
     'report/words',
   ],
   // What it keeps and signs with, it is given.
-  serve: ['evidence'],
+  serve: ['evidence', 'archive'],
+  /** What a station ships and how an archive takes it; where that lies is a port. */
+  archive: ['evidence'],
   files: [],
+  /** Pages; the only place that knows the DOM. */
+  web: ['rules', 'evidence', 'package', 'job', 'metrology', 'report'],
 };
 const PURE = [
   'quantity',
@@ -78,9 +90,8 @@ const PURE = [
   'evidence',
   'audit',
   'package',
+  'archive',
 ];
-/** Loads the judge of a closed edition, a file of the program itself, when a record names it. */
-const LOADS_PROGRAM = '^src/rules/editions\\.ts$';
 const DESKS = [
   'audit',
   'bench',
@@ -88,6 +99,7 @@ const DESKS = [
   'station',
   'study',
   'witness',
+  'archive',
   'answers',
   'declare',
   'help',
@@ -97,9 +109,6 @@ const DESKS = [
 const STRAY = `^src/cli/(?!(${DESKS.join('|')})/)`;
 const STARTS = '^src/cli/(bin|main|needed-node)\\.ts$';
 const STRAY_COMMENT = 'a command belongs to a desk; only what starts the program lies beside the desks';
-/** Built into the language's run time and free of I/O: hashing and byte handling are functions of their arguments. */
-const PURE_CORE = '^(node:)?(crypto|util|buffer)$';
-
 const rule = (name, comment, from, to) => ({ name, comment, severity: 'error', from, to });
 
 const rooms = Object.entries(ROOMS).map(([room, known]) =>
@@ -121,7 +130,7 @@ module.exports = {
       'ground',
       'what all rooms stand on knows no room',
       { path: GROUND },
-      { path: '^(src/[^/]+/|drivers/|sim/|db/)' },
+      { path: '^(src/[^/]+/|drivers/|sim/|db/)', pathNot: PLATFORM },
     ),
     rule(
       'drivers',
@@ -159,7 +168,7 @@ module.exports = {
       'noble',
       'drivers/radio is the only place that knows noble',
       { path: '^(src|drivers|sim|db)/', pathNot: '^drivers/radio/' },
-      { path: 'abandonware' },
+      { path: '@abandonware/noble' },
     ),
     rule(
       'fastify',
@@ -180,6 +189,12 @@ module.exports = {
       { path: 'better-sqlite3' },
     ),
     rule(
+      'postgres',
+      'db/archive is the only place that knows PostgreSQL',
+      { path: '^(src|drivers|sim|db)/', pathNot: '^db/archive/' },
+      { path: 'node_modules/pg/' },
+    ),
+    rule(
       'ink',
       'src/ui is the only place that knows the terminal library',
       { path: '^(src|drivers|sim|db)/', pathNot: '^src/ui/' },
@@ -187,9 +202,9 @@ module.exports = {
     ),
     rule(
       'pure',
-      'pure rooms do no I/O',
-      { path: `^src/(${PURE.join('|')})/`, pathNot: LOADS_PROGRAM },
-      { dependencyTypes: ['core'], pathNot: PURE_CORE },
+      'pure rooms do no I/O and run in a browser as well: only the platform knows what the machine gives',
+      { path: `^src/(${PURE.join('|')})/`, pathNot: [PLATFORM, CLOSED] },
+      { dependencyTypes: ['core'] },
     ),
     rule('cycles', 'no circles', {}, { circular: true }),
   ],

@@ -34,6 +34,22 @@ describe('an unexceptional job', () => {
   });
 });
 
+describe('the torque now', () => {
+  it('is none before the wrench has read, however long it is linked', () => {
+    const shop = workshop();
+    expect(shop.bench.live()).toBeNull();
+    shop.rest();
+    expect(shop.bench.live()).toMatchObject({ nowNm: 0, pulling: false });
+  });
+
+  it('is none of a wrench whose figures are typed', () => {
+    const shop = workshop();
+    shop.join('typed');
+    shop.rest();
+    expect(shop.bench.live()).toBeNull();
+  });
+});
+
 describe('pulls that prove nothing', () => {
   it('keeps a cylinder open that stopped short, and takes the next pull as its continuation', () => {
     const shop = workshop();
@@ -232,12 +248,12 @@ describe('a link or a program that stops', () => {
       { atMs: 0, nm: 0 },
       { atMs: 900, nm: 8 },
     ]);
-    let atMs = 3010 + 910;
-    for (const nm of [9, 10, 11]) {
-      shop.wait((atMs += 500));
+    const brokeOffMs = 3010 + 910;
+    for (const [i, nm] of [9, 10, 11].entries()) {
+      shop.wait(brokeOffMs + 500 * (i + 1));
       shop.draw([{ atMs: 0, nm }]);
     }
-    shop.wait((atMs += 500));
+    shop.wait(brokeOffMs + 500 * 4);
     shop.draw([{ atMs: 0, nm: 20 }, ...clickPull(10, 300, 27, 21, 21)]);
     shop.rest();
     const { questions } = shop.bench.state();

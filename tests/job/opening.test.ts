@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Certificate } from '../../src/instrument/certificate.ts';
 import type { Instrument } from '../../src/instrument/instrument.ts';
 import { type Opened, type Opening, openJob } from '../../src/job/open.ts';
-import type { WorkOrder } from '../../src/job/order.ts';
+import { type WorkOrder, workOrderSchema } from '../../src/job/order.ts';
 import { normalSpread } from '../../src/metrology/spread.ts';
 import { judge } from '../../src/metrology/window.ts';
 import type { FlexJoint } from '../../src/plug/geometry.ts';
@@ -42,13 +42,19 @@ const refused = (given: WorkOrder, instruments = INSTRUMENTS, opening = OPENING)
   return out.ok ? null : out.error;
 };
 
+it('an order with an angle and no torque says what a wrench can prove', () => {
+  const { torque: _torque, ...angleOnly } = { ...order.specification, angle: '1/2 turn' };
+  const read = workOrderSchema.safeParse({ ...order, specification: angleOnly });
+  expect(read.error?.issues[0]?.message).toContain('there is no torque');
+});
+
 describe('an opening that is refused', () => {
   it.each<[string, WorkOrder, string, string]>([
     [
-      'an angle, which no wrench can prove',
-      specified({ torque: '1/2-2/3 turn' }),
-      'angle-not-provable',
-      'specification.torque',
+      'a turn beside an angle in place of the torque',
+      specified({ torque: '1/2-2/3 turn', turn: '180-240°' }),
+      'angle-without-torque',
+      'specification.turn',
     ],
     [
       'a figure that no table comes near',

@@ -121,8 +121,10 @@ describe('what is put right later', () => {
     return step === 'new-plugs' ? checkNew(shop) : attest(shop, step);
   };
   const takeBack = (shop: Shop, step: string) => {
-    const { said } = shop.bench.state();
-    const at = said.findLastIndex((one) => one.what === step || (one.what === 'list' && one.phase === step));
+    const { statements } = shop.bench.state();
+    const at = statements.findLastIndex(
+      (one) => one.what === step || (one.what === 'list' && one.phase === step),
+    );
     return say(shop, { do: 'take-back', said: at + 1, why: 'it was not done' });
   };
   const tightened = (order?: Routine['order']) => {
@@ -242,7 +244,7 @@ describe('a gap', () => {
       const { oldPlugs, cylinders, tooEarly } = shop.bench.state();
       expect(Object.values(oldPlugs).filter(({ gap }) => gap !== null)).toEqual([]);
       expect(cylinders.every(({ gaps: taken }) => taken.length === 0)).toBe(true);
-      expect(tooEarly).toEqual({ what: 'gap', gapMm: 0.75, because });
+      expect(tooEarly).toMatchObject({ what: 'gap', gapMm: 0.75, because });
       expect(shop.events.filter(({ type }) => type === 'gap-out-of-turn')).toHaveLength(11);
       proveItself(shop);
     },
@@ -255,8 +257,8 @@ describe('the lists', () => {
     say(shop, { do: 'confirm-windows' });
     shop.rest();
     shop.loosen(18);
-    expect(shop.bench.state().tooEarly).toEqual({ what: 'loosening' });
-    expect(readOld(shop)).toMatch('First attest the list before removal');
+    expect(shop.bench.state().tooEarly).toMatchObject({ what: 'loosening' });
+    expect(readOld(shop)).toMatch('First confirm the list before removal');
     attest(shop, 'before-removal');
     expect(readOld(shop)).toBeNull();
     expect(outOfOrderIn(shop.bench.state())).toEqual([
@@ -276,6 +278,34 @@ describe('the lists', () => {
     say(shop, { do: 'start-again', cylinder: 2, newPlug: false, why: 'misfire' });
     shop.pull(27.5);
     expect(phaseOf(shop.bench.state())).toBe('afterwards');
+    proveItself(shop);
+  });
+});
+
+describe('a tight plug that is tried once more', () => {
+  const tried = (afterwards: Strictness) => {
+    const shop = gaps(upToGaps(usual({ afterwards })));
+    attest(shop, 'fitting');
+    for (const _ of ALL) shop.pull(27.5);
+    attest(shop, 'afterwards');
+    shop.rest();
+    shop.again(27.6);
+    return shop;
+  };
+
+  it('has its boot off again: the list for afterwards is confirmed anew', () => {
+    const shop = tried('binding');
+    expect(shop.bench.state().lastPull?.pull).toBe(ALL.length + 1);
+    expect(phaseOf(shop.bench.state())).toBe('afterwards');
+    proveItself(shop);
+  });
+
+  it('is an exception where the shop is only told', () => {
+    const shop = tried('told');
+    expect(phaseOf(shop.bench.state())).toBe('sign');
+    expect(outOfOrderIn(shop.bench.state())).toMatchObject([
+      { step: 'afterwards', what: 'pull', pull: ALL.length + 1 },
+    ]);
     proveItself(shop);
   });
 });

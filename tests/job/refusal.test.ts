@@ -225,7 +225,7 @@ describe('plugs out and in', () => {
     const job = withRoutine();
     const routine = job.state().routine ?? expect.fail('no routine');
     expect(routine).toMatchObject({ oldPlugs: true, newPlugs: true });
-    expect(says(job, old([1, 4]))).toBe('Too early. First attest the list before removal.');
+    expect(says(job, old([1, 4]))).toBe('Too early. First confirm the list before removal.');
     const steps = itemsOf(routine, 'before-removal').map(({ id }) => ({ item: id, as: 'done' }));
     job.give({ type: 'steps-attested', phase: 'before-removal', steps });
     expect(says(job, old([1, 4]))).toBeNull();

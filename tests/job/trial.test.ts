@@ -48,7 +48,7 @@ describe('a trial click before the first plug', () => {
     const { bench, give } = bay(0.3);
     expect(phaseOf(bench.state())).toBe('trial');
     expect(nextSentence(bench.state())).toMatch(/^Trial click: pull once until the wrench clicks, in a vise/);
-    const { out } = pressed(newInputState(), { key: 'k' }, bench.state(), false);
+    const { out } = pressed(newInputState(), { key: 'x' }, bench.state(), false);
     expect(out).toEqual({ do: 'skip-trial' });
     give({ kind: 'command', command: { do: 'skip-trial' } });
     expect(phaseOf(bench.state())).toBe('torque');

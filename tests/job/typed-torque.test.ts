@@ -48,7 +48,7 @@ it('a gap that no spark plug has goes to no plug', () => {
   const { shop } = typedWrench();
   shop.gap(95);
   expect(shop.cylinder(1).gaps).toEqual([]);
-  expect(shop.bench.state().tooEarly).toEqual({ what: 'gap', gapMm: 95, because: 'not-possible' });
+  expect(shop.bench.state().tooEarly).toMatchObject({ what: 'gap', gapMm: 95, because: 'not-possible' });
 });
 
 it('has no rise, and no paper shows one', () => {

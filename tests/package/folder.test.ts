@@ -52,6 +52,7 @@ describe('a package', () => {
         key: station.privateKey,
         log: { tree, entries: () => log.entries, stationEntries: () => log.station },
         checkpoint,
+        cosigned: null,
         trustList: Buffer.from('{"keys":[]}'),
         recordsBefore: () => before,
       },
@@ -79,6 +80,7 @@ describe('a package', () => {
     const note = kept === null ? null : readCheckpoint(kept, 'kept');
     return verifyPackage(folder, {
       trust,
+      policy: null,
       trustFault: null,
       kept: note?.ok === true ? note.value : null,
       progress: silent,

@@ -1,6 +1,5 @@
 import { generateKeyPairSync } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { toBase64url } from '../../src/evidence/base64url.ts';
 import { canonicalBytes } from '../../src/evidence/canonical.ts';
 import {
   originOf,
@@ -12,6 +11,7 @@ import { entryHash } from '../../src/evidence/entry.ts';
 import { publicJwk, thumbprint } from '../../src/evidence/jwk.ts';
 import { signatureOf } from '../../src/evidence/jws.ts';
 import { consistencyProof, setProof, treeOf, treeRoot } from '../../src/evidence/merkle.ts';
+import { toBase64url } from '../../src/evidence/platform/bytes.ts';
 import {
   checkFiles,
   checkKept,

@@ -68,14 +68,14 @@ describe('a specification', () => {
 });
 
 const codesOn = (specification: Specification, on: Fit = fit) =>
-  notesOn(specification, limits(specification), plug, on).map(({ code }) => code);
+  notesOn(specification, torque(specification), plug, on).map(({ code }) => code);
 
 describe('lubricated threads', () => {
   const reduction = { percent: 30, lubricant: 'anti-seize', setBy: 'A. Foreman' } as const;
 
   it('lower the figure only by a stated rule of the shop, which is named with who set it', () => {
     expect(limits(spec({ reduction }))).toEqual({ lowerNm: 17.5, upperNm: 21 });
-    const notes = notesOn(spec({ reduction }), limits(spec({ reduction })), plug, fit);
+    const notes = notesOn(spec({ reduction }), torque(spec({ reduction })), plug, fit);
     expect(JSON.stringify(notes)).not.toContain('A. Foreman');
     expect(notes).toContainEqual({ code: 'torque-reduced', percent: 30, lubricant: 'anti-seize' });
     expect(notes).toContainEqual(
@@ -118,7 +118,7 @@ describe('sources', () => {
 
   it('that were set aside are shown', () => {
     const also = [{ torque: '20-25 N·m', threads: 'dry' as const, source: source('plug-box') }];
-    expect(notesOn(spec({ also }), limits(spec()), plug, fit)).toContainEqual({
+    expect(notesOn(spec({ also }), torque(spec()), plug, fit)).toContainEqual({
       code: 'source-set-aside',
       source: 'plug-box',
       title: 'sheet',
@@ -135,7 +135,7 @@ describe('sources', () => {
 describe('a typed figure held against general tables', () => {
   it('beyond all of them by less is noted: a better source goes before tables', () => {
     const typed = spec({ torque: '15-19 N·m' });
-    expect(notesOn(typed, limits(typed), plug, fit)).toContainEqual({
+    expect(notesOn(typed, torque(typed), plug, fit)).toContainEqual({
       code: 'outside-general-tables',
       lowestNm: expect.closeTo(20, 1),
       highestNm: expect.closeTo(30, 1),

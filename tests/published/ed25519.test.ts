@@ -1,7 +1,7 @@
 /** Source: RFC 8032, 7.1 (test vectors 1, 2, 3 and SHA(abc)). */
-import { sign } from 'node:crypto';
+import { createPublicKey, sign } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { importPublicKey, publicJwk } from '../../src/evidence/jwk.ts';
+import { publicJwk } from '../../src/evidence/jwk.ts';
 import { signatureHolds } from '../../src/evidence/jws.ts';
 import { keyOfSeed } from '../evidence/sample-job.ts';
 
@@ -46,7 +46,7 @@ describe.each(VECTORS)('Ed25519, RFC 8032 $name', ({ seed, publicKey, message, s
 
   it('gives the published public key through the JWK', () => {
     expect(Buffer.from(publicJwk(key).x, 'base64url').toString('hex')).toBe(publicKey);
-    expect(publicJwk(importPublicKey(publicJwk(key)))).toEqual(publicJwk(key));
+    expect(publicJwk(createPublicKey({ key: publicJwk(key), format: 'jwk' }))).toEqual(publicJwk(key));
   });
 
   it('gives the published signature', () => {
@@ -58,5 +58,5 @@ it('does not take a signature for a message that it was not made for', () => {
   const [, second] = VECTORS;
   const key = keyOfSeed(second?.seed ?? '');
   const bytes = Buffer.from(second?.signature ?? '', 'hex').toString('base64url');
-  expect(signatureHolds(Buffer.of(), bytes, key)).toBe(false);
+  expect(signatureHolds(Buffer.of(), bytes, publicJwk(key))).toBe(false);
 });

@@ -3,6 +3,7 @@
  * of plugmark and refuses a schema with anything in it that the standard has not: it takes what plugmark takes, and what is
  * not of a form, not.
  */
+
 import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import addFormats from 'ajv-formats';
@@ -13,6 +14,7 @@ import { type AnyForm, FORMS, schemaOf } from '../../src/cli/help/schema.ts';
 import { revealed } from '../../src/evidence/disclosures.ts';
 import { signedEntry } from '../../src/evidence/entry.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
+import { fromUtf8 } from '../../src/evidence/platform/bytes.ts';
 import type { JobRecord } from '../../src/evidence/record.ts';
 import type { StationEvent } from '../../src/evidence/station-event.ts';
 import { stateSuccession } from '../../src/evidence/succession.ts';
@@ -172,7 +174,7 @@ const GOOD: readonly Case[] = [
       )[1],
     ),
   },
-  { what: 'the index of a package', form: 'package-index', value: JSON.parse(index.toString('utf8')) },
+  { what: 'the index of a package', form: 'package-index', value: JSON.parse(fromUtf8(index)) },
   {
     what: 'its header',
     form: 'package-header',
@@ -186,7 +188,7 @@ const GOOD: readonly Case[] = [
   {
     what: 'its station entries',
     form: 'package-station',
-    value: JSON.parse(stationFile(opened.background).toString('utf8')),
+    value: JSON.parse(fromUtf8(stationFile(opened.background))),
   },
   { what: 'the pulls of a trace', form: 'pulls', value: report() },
   { what: 'the end of a capture', form: 'capture-line', value: { packets: 1 } },
@@ -300,7 +302,7 @@ const BAD: readonly (Case & { readonly at: string })[] = [
     what: 'a file outside of the package',
     form: 'package-index',
     value: {
-      ...Object(JSON.parse(index.toString('utf8'))),
+      ...Object(JSON.parse(fromUtf8(index))),
       files: [{ path: '../x', bytes: 1, sha256: 'a'.repeat(64) }],
     },
     at: '/files/0/path',

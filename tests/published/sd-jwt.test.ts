@@ -4,8 +4,8 @@
  */
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { toBase64url } from '../../src/evidence/base64url.ts';
 import { digestOf, disclosureOf } from '../../src/evidence/disclosures.ts';
+import { toBase64url } from '../../src/evidence/platform/bytes.ts';
 import type { Confirmed } from './published.ts';
 
 const SALT = '_26bc4LT-ac6q2KI6cBW5es';

@@ -3,12 +3,14 @@
  * (the first description of signed notes); heads of the Go checksum database as they were published, with its published key
  * (as in the tests of github.com/transparency-dev and in many go.sum tools).
  */
+
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { isSignedBy, readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
 import type { PublicJwk } from '../../src/evidence/jwk.ts';
 import { publicJwk } from '../../src/evidence/jwk.ts';
 import { keyId, noteText, readNote, signersOf, signNote, verifierKey } from '../../src/evidence/note.ts';
+import { toHex } from '../../src/evidence/platform/bytes.ts';
 import { orThrow } from '../../src/result.ts';
 import { keyOfSeed } from '../evidence/sample-job.ts';
 
@@ -47,7 +49,7 @@ describe('notes as they were published', () => {
   it.each([NEUMANN, SUMDB])(
     'the key of $name has the key ID and the verifier key that ours computes',
     ({ name, id, jwk }) => {
-      expect(keyId(name, jwk).toString('hex')).toBe(id);
+      expect(toHex(keyId(name, jwk))).toBe(id);
       expect(published(verifierKey(name, jwk))).toEqual({ name, id, jwk });
     },
   );

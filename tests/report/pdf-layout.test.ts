@@ -9,7 +9,7 @@ import {
   V8_BY_HAND,
   V8_WITH_REDO,
 } from './fixtures.ts';
-import { hasPoppler, pages, poppler } from './poppler.ts';
+import { hasPoppler, pages, poppler, withoutCopies } from './poppler.ts';
 
 describe.runIf(hasPoppler)('the pages', () => {
   test('sixteen plugs are all there, on two pages; twenty-four in one line too, on three', async () => {
@@ -58,11 +58,7 @@ interface Word {
 
 /** The words as printed: the texts that stand beside them for copying have no place of their own on the paper. */
 function wordsByPage(pdf: Uint8Array): Word[][] {
-  const printed = Buffer.from(
-    Buffer.from(pdf).toString('latin1').replaceAll('/ActualText', '/PrintedOnl'),
-    'latin1',
-  );
-  const pages = poppler('pdftotext', printed, ['-bbox', '{pdf}', '-']).split('<page ').slice(1);
+  const pages = poppler('pdftotext', withoutCopies(pdf), ['-bbox', '{pdf}', '-']).split('<page ').slice(1);
   const pattern = /<word xMin="([-\d.]+)" yMin="([-\d.]+)" xMax="([-\d.]+)" yMax="([-\d.]+)">(.*?)<\/word>/g;
   return pages.map((page) =>
     [...page.matchAll(pattern)].map(([, left, top, right, bottom, text]) => ({

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { writePdf } from '../../src/report/index.ts';
 import { modelOf, OTHER_SCRIPTS, pdfOf, SIXTEEN, V8_WITH_REDO } from './fixtures.ts';
-import { firstAttachment, hasPoppler, pages, poppler } from './poppler.ts';
+import { firstAttachment, fontsIn, hasPoppler, pages, poppler, withoutCopies } from './poppler.ts';
 
 const latin1 = (pdf: Uint8Array) => Buffer.from(pdf).toString('latin1');
 /** The text in the order in which it was written, which is the order of the tags. */
@@ -71,14 +71,16 @@ describe.runIf(hasPoppler)('the document, as another program reads it', () => {
     expect(heard).toContain('8 cylinders, aluminium head"');
   });
 
-  test('holds text and lines only: no images, no fonts but the standard ones', () => {
-    expect(poppler('pdfimages', pdf, ['-list', '{pdf}']).trim().split('\n')).toHaveLength(2);
-    const fonts = poppler('pdffonts', pdf, ['{pdf}']).trim().split('\n').slice(2);
-    expect(fonts.map((line) => line.split(' ')[0]).sort()).toEqual([
-      'Courier',
-      'Helvetica',
-      'Helvetica-Bold',
+  test('embeds a subset of every font, and of no others than its own', () => {
+    expect(fontsIn(pdf)).toEqual([
+      { name: 'Arimo-Bold', embedded: true, subset: true, unicode: true },
+      { name: 'Arimo-Regular', embedded: true, subset: true, unicode: true },
+      { name: 'Cousine-Regular', embedded: true, subset: true, unicode: true },
     ]);
+  });
+
+  test('holds text and lines only where the shop has no logo: no images', () => {
+    expect(poppler('pdfimages', pdf, ['-list', '{pdf}']).trim().split('\n')).toHaveLength(2);
   });
 
   test('numbers its pages and prints the whole digest', () => {
@@ -127,12 +129,17 @@ describe.runIf(hasPoppler)('the document, as another program reads it', () => {
     expect(text.indexOf('INVENTED SPECIFICATION')).toBeLessThan(text.indexOf('Technician'));
   });
 
-  test('a name in another script is a code point on paper and itself when copied, and the page says so', async () => {
+  test('Latin, Greek and Cyrillic are drawn; what no font has is a box on paper, itself when copied, and the page says so', async () => {
     const { pdf: scripts } = await pdfOf(OTHER_SCRIPTS);
     const text = textOf(scripts);
     expect(text).toContain('王小明 / Łukasz Őry');
-    expect(text).toContain('These fonts cannot print some characters');
+    expect(text).toContain('stands for a character that no font here has');
+    const printed = textOf(withoutCopies(scripts));
+    expect(printed).toContain('□□□ / Łukasz Őry');
+    expect(printed).toContain('Ж 777');
+    expect(printed).toContain('Фургон');
+    expect(printed).not.toContain('U+');
     expect(text).not.toContain('\u202E');
-    expect(textOf(pdf)).not.toContain('Some characters');
+    expect(textOf(pdf)).not.toContain('□');
   });
 });

@@ -16,6 +16,22 @@ export function poppler(tool: Tool, pdf: Uint8Array, args: readonly string[]): s
   return inScratch(pdf, (fill) => run(tool, args.map(fill)));
 }
 
+/** The same file with the texts for copying taken out of their place, so that a reader shows what is printed. */
+export const withoutCopies = (pdf: Uint8Array): Uint8Array =>
+  Buffer.from(Buffer.from(pdf).toString('latin1').replaceAll('/ActualText', '/PrintedOnl'), 'latin1');
+
+/** The fonts of a PDF by name, without the tag of their subset. */
+export function fontsIn(pdf: Uint8Array) {
+  const lines = poppler('pdffonts', pdf, ['{pdf}']).trim().split('\n').slice(2);
+  return lines
+    .map((line) => {
+      const [, name = '', embedded, subset, unicode] =
+        /^(?:[A-Z]{6}\+)?(\S+) .* (yes|no) +(yes|no) +(yes|no) +\d+ +\d+$/.exec(line) ?? [];
+      return { name, embedded: embedded === 'yes', subset: subset === 'yes', unicode: unicode === 'yes' };
+    })
+    .sort((a, b) => (a.name < b.name ? -1 : 1));
+}
+
 /** How many pages a PDF has. */
 export function pages(pdf: Uint8Array): number {
   return Number(/Pages:\s+(\d+)/.exec(poppler('pdfinfo', pdf, ['{pdf}']))?.[1]);

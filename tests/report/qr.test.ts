@@ -23,7 +23,7 @@ test.runIf(hasPoppler)('on paper every square is what the code says', async () =
   doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
   const root = doc.struct('Document');
   doc.addStructure(root);
-  const sheet: Sheet = { doc, root, y: 0, rewritten: false };
+  const sheet: Sheet = { doc, root, y: 0, lacking: false, fontFor: () => null };
   drawQr(sheet, root, squares, 'code', { x: 0, y: 0, width: side, height: side });
   const ended = new Promise((resolve) => doc.on('end', resolve));
   doc.end();

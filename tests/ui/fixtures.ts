@@ -247,7 +247,9 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
     tooEarly: null,
     doneAfter: {},
     outOfOrder: [],
-    said: [],
+    keptGap: null,
+    statements: [],
+    beforeAnswer: null,
     questions: [],
     closed: null,
     voided: null,
@@ -269,7 +271,7 @@ export const questionOn = (
   pull = 5,
 ): Question => ({ pull, cylinder, kind, answers });
 
-const RESTING: LiveTorque = { nowNm: 0, pulling: false, peakNm: null, trace: [] };
+const RESTING: LiveTorque = { nowNm: 0, pulling: false, peakNm: null, turnedDeg: null, trace: [] };
 
 export const viewOf = (
   job: JobState,
@@ -281,6 +283,7 @@ export const viewOf = (
   live: { ...RESTING, ...live },
   forecast: null,
   logEntries: 142,
+  pullTimes: new Map(),
   sources: ['linked'],
   ...more,
 });

@@ -82,7 +82,7 @@ describe('keys on a V8', () => {
     const bench = prepared();
     bench.shop.pull(27.5);
     const before = bench.all();
-    bench.press('c', 'a', 'enter', '7', 'enter', 'a');
+    bench.press('c', '1', 'enter', '7', 'enter', '1');
     expect(bench.all() - before).toBe(6);
     expect(bench.shop.cylinder(7).torque).toBe('done');
     expect(bench.shop.cylinder(1).torque).toBe('todo');

@@ -44,7 +44,6 @@ describe('keys', () => {
     ['r', 'rehit'],
     ['h', 'handling'],
     ['b', 'refit'],
-    ['y', 'replace'],
     ['F', 'fresh'],
   ] as const)('%s answers %s, and only where that is an answer', (key, answer) => {
     expect(press(key, asking([answer]))).toEqual({ do: 'answer', pull: 3, answer });

@@ -34,10 +34,10 @@ describe('a job in plain lines', () => {
   });
 
   it('takes a whole line for the text that is asked for, in place of what it proposed', () => {
-    expect(say(asking, ['k', 'Jürgen quit q', 't', 'looked at']).outs).toEqual([
+    expect(say(asking, ['k', 'Jürgen quit q', '3', 'looked at']).outs).toEqual([
       { do: 'accept', pull: 5, by: 'Jürgen quit q', reason: 'looked at' },
     ]);
-    expect(say(asking, ['c', 'a', 'esc']).input.form).toBeNull();
+    expect(say(asking, ['c', 'esc']).input.form).toBeNull();
   });
 
   it('says what a panel or a form asks, with all that can be answered', () => {
@@ -46,7 +46,7 @@ describe('a job in plain lines', () => {
     expect(list).toContain('[3] scrapped');
     const form = askingLines(asking, say(asking, ['c']).input, true);
     expect(form[0]).toBe('What did not go as planned?');
-    expect(form.join('\n')).toMatch(/\[f\] hand the job over/);
+    expect(form.join('\n')).toMatch(/\[5\] hand the job over/);
     expect(form.join('')).toMatch(/^[\x20-\x7e]*$/);
   });
 

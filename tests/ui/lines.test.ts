@@ -187,6 +187,23 @@ describe('the summary', () => {
     expect(lines.at(-1)).toBe('Complete: every gap and every torque is proven.');
   });
 
+  it('calls no gap proven that was only looked at, or left alone', () => {
+    const complete = jobWith(8, { closed: { complete: true, open: [] } });
+    const { specification } = complete.order;
+    const said = (check: 'visual-only' | 'not-permitted') =>
+      summaryLines({
+        ...complete,
+        gapWindow: null,
+        order: { ...complete.order, specification: { ...specification, gapRules: { check } } },
+      }).at(-1);
+    expect(said('visual-only')).toBe(
+      'Complete: every torque is proven; the gaps were looked at, not measured.',
+    );
+    expect(said('not-permitted')).toBe(
+      'Complete: every torque is proven; the gaps were not checked, as the specification says.',
+    );
+  });
+
   it('lists what is open in a job that was closed or left', () => {
     expect(summaryLines(VIEWS['closedOpen']?.job ?? job)).toEqual(
       expect.arrayContaining([

@@ -117,11 +117,11 @@ describe('the live screen', () => {
   it('takes key presses that come in one piece one by one, in their order', async () => {
     const { screen, keyboard, commands, quit, done } = started(new BehaviorSubject(asking));
     await shows(screen, 'NOT OK');
-    keyboard.write('xb\u001b[Cy??q');
+    keyboard.write('xb\u001b[C\u001b[Dbr??q');
     await done;
     expect(commands).toEqual([
       { do: 'answer', pull: 5, answer: 'refit' },
-      { do: 'answer', pull: 5, answer: 'replace' },
+      { do: 'answer', pull: 5, answer: 'refit' },
     ]);
     expect(quit).toHaveBeenCalledTimes(1);
   });

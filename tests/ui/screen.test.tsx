@@ -60,7 +60,7 @@ const WORDS: Readonly<Record<string, readonly (string | RegExp)[]>> = {
   notOk: [
     /✗ Cylinder 2 torque NOT OK 31\.22 N·m, over the window/,
     '[b] ',
-    '[y] new plug',
+    '[d] discard',
     '? ask',
     'look at its threads',
   ],
@@ -98,7 +98,7 @@ const WORDS: Readonly<Record<string, readonly (string | RegExp)[]>> = {
     '[t] thread',
     'differs from the others',
   ],
-  newPlugs: ['EX-1234', 'M14', '1.25 mm', 'flat, new gasket', '[space] differs', 'lot'],
+  newPlugs: ['EX-1234', 'M14', '1.25 mm', 'flat, new gasket', '[x] differs', 'lot'],
   settled: ['✓ OK', '≈'],
   removed: ['cylinder 1', '0.94 mm', '22 N·m'],
   closedOpen: ['not complete', /Still open: cylinder 6: no torque yet; cylinder 8: gap n/, '[q] leave'],
@@ -214,12 +214,12 @@ describe('what a technician must not miss', () => {
 
   it('lists every key that counts now in the help, whole at any size', () => {
     const wanted = {
-      gap: ['left, right', 'up, down', ' d ', ' u ', ' s ', ' c ', ' m ', ' ? ', 'Ctrl-C'],
+      gap: ['left, right', 'up, down', ' d ', ' u ', 's, Enter', ' c ', ' m ', ' ? ', 'Ctrl-C'],
       unsure: [' f ', ' r ', ' h ', ' c ', ' ? ', 'Ctrl-C'],
-      notOk: [' b ', ' y ', ' k ', ' c ', 'Ctrl-C'],
+      notOk: [' b ', ' d ', ' k ', ' c ', 'Ctrl-C'],
       list: ['space', ' a ', '1 to 6', ' x ', 'Enter', 'Ctrl-C'],
       oldPlugs: [' n ', ' a ', ' x ', ' t ', ' w ', 'Enter'],
-      newPlugs: ['space', ' p ', ' l ', ' o ', 'Enter'],
+      newPlugs: [' x ', ' p ', ' l ', ' o ', 'Enter'],
     };
     for (const [name, keys] of Object.entries(wanted))
       for (const size of SIZES) {
@@ -276,8 +276,8 @@ describe('text from outside', () => {
 
   it('leaves the keys of a question readable in the narrowest window', () => {
     const last = linesOf(hostile, SIZES[0]).at(-1) ?? '';
-    for (const key of ['f', 'r', 'h', 'b', 'y']) expect(last).toContain(`[${key}]`);
-    expect(last).toMatch(/new plug$/);
+    for (const key of ['f', 'r', 'h', 'b', 'd']) expect(last).toContain(`[${key}]`);
+    expect(last).toMatch(/discard$/);
   });
 });
 

@@ -20,7 +20,7 @@ const outs = (keys: readonly string[], name = 'going') => pressing(keys, study(n
 
 describe('the keys of a study', () => {
   it('take back, pause, leave', () => {
-    expect(outs(['b', 'P', 'q', 'C-c'])).toEqual(['back', 'pause', 'quit', 'quit']);
+    expect(outs(['u', 'E', 'q', 'C-c'])).toEqual(['back', 'pause', 'quit', 'quit']);
     expect(outs(['x', 'enter', 'up', 'escape'])).toEqual([]);
   });
 
@@ -31,7 +31,7 @@ describe('the keys of a study', () => {
   });
 
   it('drop a figure by any other key, and do nothing else with it', () => {
-    for (const key of ['escape', 'b', 'p', 'q', 'up']) {
+    for (const key of ['escape', 'u', 'e', 'q', 'up']) {
       const after = pressing([...'0.7', key], study('going'));
       expect(after).toMatchObject({ outs: [], input: { figure: '' } });
     }
@@ -40,24 +40,24 @@ describe('the keys of a study', () => {
 
   it('record what is whole, and nothing else', () => {
     expect(outs(['enter'], 'whole')).toEqual(['record']);
-    expect(outs(['b'], 'whole')).toEqual(['back']);
+    expect(outs(['u'], 'whole')).toEqual(['back']);
     expect(outs(['enter'], 'going')).toEqual([]);
   });
 
   it('take or set aside what is asked about, once it is in sight', () => {
-    expect(outs(['enter', 'b'], 'asked')).toEqual(['take', 'back']);
-    expect(pressing(['enter', 'b'], study('asked'), study('going')).outs).toEqual([]);
-    expect(pressing(['b'], study('going'), study('asked')).outs).toEqual([]);
+    expect(outs(['enter', 'u'], 'asked')).toEqual(['take', 'back']);
+    expect(pressing(['enter', 'u'], study('asked'), study('going')).outs).toEqual([]);
+    expect(pressing(['u'], study('going'), study('asked')).outs).toEqual([]);
     const another = { ...study('asked'), asked: { value: 98, lower: 0.2, upper: 3 } };
     expect(pressing(['enter'], another, study('asked')).outs).toEqual([]);
   });
 
   it('touch no reading that was not in sight when they were pressed', () => {
     const newer = studyOf({ taken: 5 });
-    expect(pressing(['b'], newer, studyOf({ taken: 4 })).outs).toEqual([]);
+    expect(pressing(['u'], newer, studyOf({ taken: 4 })).outs).toEqual([]);
     expect(pressing(['enter'], study('whole'), studyOf({ taken: 89 })).outs).toEqual([]);
-    expect(pressing(['b'], newer, null).outs).toEqual([]);
-    expect(pressing(['p', 'q'], newer, null).outs).toEqual(['pause', 'quit']);
+    expect(pressing(['u'], newer, null).outs).toEqual([]);
+    expect(pressing(['e', 'q'], newer, null).outs).toEqual(['pause', 'quit']);
   });
 
   it('turn the bell and the help on and off', () => {
@@ -67,7 +67,7 @@ describe('the keys of a study', () => {
 
   it('scroll the result, and leave it', () => {
     expect(pressing(['down', 'down', 'up', 'up', 'up', 'down'], study('result')).input.from).toBe(1);
-    expect(outs(['0', 'b', 'p'], 'result')).toEqual([]);
+    expect(outs(['0', 'u', 'e'], 'result')).toEqual([]);
     expect(outs(['enter', 'q'], 'result')).toEqual(['quit', 'quit']);
   });
 });

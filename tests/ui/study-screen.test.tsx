@@ -61,10 +61,10 @@ describe('the screen of a study in Ink', () => {
   it('passes on what the keys say, a figure as one line, and gives the terminal back when it is left', async () => {
     const { screen, keyboard, commands, quit, done } = started(study('typing'));
     await until(() => expect(screen.text).toContain('type the figure'));
-    keyboard.write('b');
+    keyboard.write('u');
     keyboard.write('0.7');
     await until(() => expect(screen.text).toContain('typed so far: 0.7'));
-    keyboard.write('1\rpq');
+    keyboard.write('1\req');
     await done;
     expect(commands).toEqual(['back', { typed: '0.71' }, 'pause']);
     expect(quit).toHaveBeenCalledTimes(1);
@@ -79,11 +79,11 @@ describe('the screen of a study in Ink', () => {
     await vi.advanceTimersByTimeAsync(200);
     view$.next(studyOf({ taken: 4 }));
     view$.next(studyOf({ taken: 5 })); // waits for the next frame
-    keyboard.write('b');
+    keyboard.write('u');
     await new Promise((resolve) => setImmediate(resolve));
     expect(commands).toEqual([]);
     await vi.advanceTimersByTimeAsync(200);
-    keyboard.write('b');
+    keyboard.write('u');
     await new Promise((resolve) => setImmediate(resolve));
     expect(commands).toEqual(['back']);
     keyboard.write('q');

@@ -48,6 +48,9 @@ const series = z.strictObject({
       ppk: estimate.describe('Ppk.'),
       fewerThanUsual: z.boolean().describe('There are fewer readings than the hundred that are usual.'),
       coarse: z.boolean().describe('The readings are in steps that are wide against their spread.'),
+      notNormal: z
+        .boolean()
+        .describe('The readings are not from one normal distribution, so that the indices do not hold.'),
     })
     .nullable()
     .describe('The capability indices; null where there are none.'),
@@ -88,7 +91,9 @@ export const capabilityAnswer = answer('capability', {
               .describe('How stable the process is; null where there are too few readings.'),
           })
           .describe('The first attempt on each plug.'),
-        product: series.describe('The attempt that counts on each plug of closed jobs.'),
+        product: series.describe(
+          'The attempt that counts on each plug of closed jobs: what was left after doing again what was not right.',
+        ),
         notProven: proportion.describe('Plugs of closed jobs without an OK.'),
         notOkFirst: proportion.describe('NOT OK among first attempts with a verdict.'),
         notOkAtWorst: proportion.describe(
@@ -132,9 +137,11 @@ export const groupsAnswered = (groups: readonly ProcessGroup[]): z.infer<typeof 
 function seriesOf({ n, mean, standardDeviation, capability: found }: Series): z.infer<typeof series> {
   const common = { n, mean, standardDeviation };
   if ('code' in found) return { ...common, capability: null, noCapability: reasonOf(found) };
-  const { confidence, sigmaWithin, sigmaOverall, cp, cpk, pp, ppk, fewerThanUsual, coarse } = found;
+  const { confidence, sigmaWithin, sigmaOverall, cp, cpk, pp, ppk, fewerThanUsual, coarse, normality } =
+    found;
   const figures = { n: found.n, confidence, sigmaWithin, sigmaOverall, cp, cpk, pp, ppk, fewerThanUsual };
-  return { ...common, capability: { ...figures, coarse: coarse !== null }, noCapability: null };
+  const doubts = { coarse: coarse !== null, notNormal: normality.excluded };
+  return { ...common, capability: { ...figures, ...doubts }, noCapability: null };
 }
 
 const stabilityOf = ({ stability }: ProcessSeries) =>

@@ -39,8 +39,16 @@ export const calendarAnswer = answer('calendar', {
         tool: z.string().describe('Name of the tool.'),
         serial: z.string().nullable().describe('Serial number of the tool; null where it has none.'),
         state: z
-          .enum(['out-of-tolerance', 'due', 'soon', 'in-date', 'no-certificate', 'no-date'])
-          .describe('How its calibration is; `no-date` where nothing says when it is due.'),
+          .enum(['out-of-tolerance', 'due', 'soon', 'in-date', 'data-sheet', 'no-certificate'])
+          .describe(
+            'How its calibration is. `data-sheet`: nobody calibrated it, and it is not due yet; `no-certificate`: the same of a tool that was never used.',
+          ),
+        onDataSheetSince: day
+          .nullable()
+          .describe('The first use of a tool that nobody calibrated; null of others.'),
+        byUsualMonths: z
+          .boolean()
+          .describe('Nobody named a due day: it is counted in the twelve months that are usual.'),
         due: day
           .nullable()
           .describe(
@@ -48,7 +56,9 @@ export const calendarAnswer = answer('calendar', {
           ),
         dueByDate: day
           .nullable()
-          .describe('The last day on which its certificate holds; null where nothing says so.'),
+          .describe(
+            'The last day on which its certificate, or else its data sheet, is relied on; null where nothing says so.',
+          ),
         dueByCycles: day
           .nullable()
           .describe('When its cycles run out at the pace so far; null without a limit or a pace.'),

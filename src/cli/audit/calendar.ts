@@ -1,4 +1,4 @@
-import { type CalendarLine, CYCLES_ARE, calendar, type InUse } from '../../audit/calendar.ts';
+import { type CalendarLine, CYCLES_ARE, calendar, type InUse, USUAL_MONTHS } from '../../audit/calendar.ts';
 import { icalendar } from '../../audit/calendar-ics.ts';
 import { firstBeyond } from '../../audit/certificate-line.ts';
 import { certificateDrift } from '../../audit/drift-finding.ts';
@@ -53,6 +53,7 @@ export async function showCalendar(options: CalendarOptions): Promise<ExitCode> 
     else
       print([
         ...tableOf(lines, drifting),
+        ...usualLines(lines),
         ...outOfToleranceLines(inUse),
         ...sinceLines(since),
         ...driftLines(drifting),
@@ -78,18 +79,32 @@ function boundsOf({ shortest, longest }: CalendarOptions): IntervalBounds {
 /** Every instrument as the station file or else the log has it last, by serial number where it has one. */
 function inUseOf({ log }: StationFolder, named: readonly Instrument[]): readonly InUse[] {
   const latest = new Map<string, Instrument>();
-  const take = (instrument: Instrument) => latest.set(instrument.serial ?? instrument.id, instrument);
+  const firstUsed = new Map<string, string>();
+  const take = (instrument: Instrument) => latest.set(nameOf(instrument), instrument);
   const entries = log.stationEntries();
-  for (const { event } of entries) if (event.type === 'instrument-recorded') take(event.instrument);
+  for (const { at, event } of entries) {
+    if (event.type !== 'instrument-recorded') continue;
+    const name = nameOf(event.instrument);
+    if (!firstUsed.has(name)) firstUsed.set(name, at.slice(0, 10));
+    take(event.instrument);
+  }
   for (const instrument of named) take(instrument);
   return withFindings([...latest.values()], impactsOf(entries)).map((instrument) => {
-    const name = instrument.serial ?? instrument.id;
+    const name = nameOf(instrument);
     const from = instrument.certificate?.date ?? '0001-01-01';
     const { count, lastAt } = log.history.useSince(name, from);
     const asFound = lastFound(instrument, entries);
-    return { instrument, cycles: count, lastUsed: lastAt?.slice(0, 10) ?? null, asFound };
+    return {
+      instrument,
+      cycles: count,
+      lastUsed: lastAt?.slice(0, 10) ?? null,
+      firstUsed: firstUsed.get(name) ?? null,
+      asFound,
+    };
   });
 }
+
+const nameOf = ({ serial, id }: Instrument) => serial ?? id;
 
 /** The day from which a tool may lie beyond what is permitted, by the line through its certificates; by serial number. */
 async function driftingIn(
@@ -130,23 +145,39 @@ const STATE_WORDS: Readonly<Record<CalendarLine['state'], string>> = {
   due: '! DUE',
   soon: '~ soon',
   'in-date': '  in date',
-  'no-certificate': '? no certificate',
-  'no-date': '? no due day',
+  'data-sheet': '  on data sheet',
+  'no-certificate': '? not used yet, no certificate',
 };
 
 function stateWords(
-  { state, serial, outOfTolerance }: CalendarLine,
+  { state, serial, outOfTolerance, onDataSheetSince }: CalendarLine,
   drifting: ReadonlyMap<string, string>,
 ): string {
   if (outOfTolerance !== null) return `${STATE_WORDS['out-of-tolerance']} (${outOfTolerance.impact})`;
-  if (serial === null || !drifting.has(serial)) return STATE_WORDS[state];
+  if (serial === null || !drifting.has(serial))
+    return `${STATE_WORDS[state]}${onDataSheetSince !== null && state !== 'data-sheet' ? ', on data sheet' : ''}`;
   return `${state === 'in-date' ? '~ in date' : STATE_WORDS[state]}, drift`;
 }
 
-function dueWords({ outOfTolerance, dueByDate }: CalendarLine, due: string): string {
+function dueWords({ outOfTolerance, dueByDate, byUsualMonths }: CalendarLine, due: string): string {
   if (outOfTolerance !== null) return `${due}, now`;
-  return `${due}${due === dueByDate ? '' : ' by cycles'}`;
+  if (due !== dueByDate) return `${due} by cycles`;
+  return byUsualMonths ? `${due} *` : due;
 }
+
+/** What a star behind a day means, and what a tool on its data sheet lacks. */
+const usualLines = (lines: readonly CalendarLine[]): readonly string[] => [
+  ...(lines.some(({ byUsualMonths }) => byUsualMonths)
+    ? [
+        `* Nobody named a day: ${USUAL_MONTHS} months after the calibration or the first use are usual. Give the tool an interval in the station file for another.`,
+      ]
+    : []),
+  ...(lines.some(({ onDataSheetSince }) => onDataSheetSince !== null)
+    ? [
+        'On data sheet: nobody calibrated the tool. Its data sheet says what it was when it was made, and not what it is now.',
+      ]
+    : []),
+];
 
 function tableOf(lines: readonly CalendarLine[], drifting: ReadonlyMap<string, string>): readonly string[] {
   const withNext = lines.some(({ next }) => next !== null);
@@ -172,7 +203,7 @@ function nothingDue(): ProblemError {
     code: 'nothing-due',
     where: '--ics',
     message: 'no tool of this station has a due day, so there is nothing to write',
-    next: 'Give the tools certificates with a due day or an interval.',
+    next: 'A tool gets a due day with its certificate or with its first job.',
   });
 }
 

@@ -1,7 +1,7 @@
 import { GROUPINGS, type Grouping, type ProcessGroup, processGroups } from '../../audit/capability.ts';
 import { marksOf } from '../../job/proof.ts';
 import { ProblemError } from '../../problem.ts';
-import { GROUP_HEAD, groupRow } from '../../report/process.ts';
+import { GROUP_HEAD, GROUP_NOTE, groupRow } from '../../report/process.ts';
 import { MARK_WORD, marksText } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
 import { groupsAnswered } from '../answers/process.ts';
@@ -77,6 +77,8 @@ function tableLines(groups: readonly ProcessGroup[], { out }: CapabilityOptions)
       return `${MARK_WORD[mark]}: ${marked} of ${groups.length} groups; they say nothing about an engine.`;
     }),
     ...textTable(GROUP_HEAD, groups.map(groupRow)),
+    '',
+    GROUP_NOTE,
     ...(out === undefined
       ? [
           '',

@@ -3,6 +3,7 @@ import type { JobOfVehicle } from '../../audit/dispute.ts';
 import { impactsOf } from '../../audit/impact-state.ts';
 import type { JobAnswer } from '../../audit/questions.ts';
 import type { StationEntry } from '../../evidence/log.ts';
+import { toHex } from '../../evidence/platform/bytes.ts';
 import { withoutTexts } from '../../evidence/sharing.ts';
 import { foldAll } from '../../job/fold.ts';
 import { normalVin } from '../../job/vin.ts';
@@ -63,7 +64,7 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
           claim,
           jobs: jobsOpened,
           station: { name, entries, impacts: impactsOf(entries) },
-          log: { size, root: root.toString('hex') },
+          log: { size, root: toHex(root) },
           program: `plugmark ${programVersion()}`,
           madeAt: now(),
         });

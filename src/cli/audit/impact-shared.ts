@@ -1,9 +1,11 @@
 /** What the commands on impact assessments share: the log's own entries, the paper and its files, and what a person types. */
+
 import { join } from 'node:path';
 import type { Sorted } from '../../audit/impact-items.ts';
 import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { readCheckpoint } from '../../evidence/checkpoint.ts';
 import type { StationEntry } from '../../evidence/log.ts';
+import { toHex } from '../../evidence/platform/bytes.ts';
 import { stationOf } from '../../evidence/station.ts';
 import type { StationEvent } from '../../evidence/station-event.ts';
 import { outputFolder, writeWhole } from '../../files/output.ts';
@@ -88,7 +90,7 @@ export async function writeImpact(
   const folder = out ?? stationFolder.folder;
   outputFolder(folder);
   const note = orThrow(readCheckpoint(await newCheckpoint(stationFolder, signer), 'checkpoint'));
-  const log = { size: note.size, root: note.root.toString('hex') };
+  const log = { size: note.size, root: toHex(note.root) };
   const paper = impactPaper(one, { log, program: PROGRAM });
   const { assessment } = one;
   const files: (readonly [string, string | Uint8Array])[] = [

@@ -21,12 +21,14 @@ import { writerOf } from '../../job/command-event.ts';
 import { fold } from '../../job/fold.ts';
 import { openJob } from '../../job/open.ts';
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
+import { replay } from '../../job/replay.ts';
 import { USUAL_ROUTINE } from '../../job/routine.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { readJson } from '../station/json-file.ts';
 import { refuseTurned } from '../station/one-history.ts';
 import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
+import { commandLine } from '../terminal/command-line.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { finish } from './finish.ts';
 import { growingLines } from './growing-file.ts';
@@ -48,6 +50,8 @@ export interface DemoOptions {
   readonly speed: string;
   /** A file of what the simulated technician is to do, a line each; every key is then the person's. */
   readonly moves?: string;
+  /** Go on with the job that was left open in the folder. */
+  readonly resume?: true;
 }
 
 /** A whole job with simulated tools and a simulated technician, through the same stack as a real one. */
@@ -60,20 +64,9 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
   const stamp = stampBy(scheduler);
   const station = await openStation('Demo station', options.out, stamp);
   try {
-    refuseTurned(station, stateOf(station));
-    const order = await demoOrder(options.cylinders, station);
-    const now = stamp();
-    const [opened] = orThrow(
-      openJob(order, SIMULATED_INSTRUMENTS, {
-        on: now.at.slice(0, 10),
-        decision: USUAL_DECISION,
-        overrides: [],
-        routine: USUAL_ROUTINE,
-      }),
-    );
-    const { torqueWindow, gapWindow } = opened;
-    const stream = `job:${order.job}`;
-    await openInLog(station, [{ by: writerOf(opened), event: opened }], now);
+    const { stream, bench } =
+      options.resume === true ? takeUp(station) : await begin(options, station, stamp);
+    const { order, torqueWindow, gapWindow } = bench.state();
     const simulated = simulatedStation({
       seed: options.seed,
       order,
@@ -91,7 +84,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
       stamp,
       scheduler,
       simulated,
-      bench: createBench(fold(null, opened)),
+      bench,
     });
     const outcome = await (virtual === null ? job : virtual.runUntil(job));
     if (outcome === 'closed') {
@@ -99,11 +92,62 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
       // Simulated tools prove nothing: of a demo that is no fault.
       return verdict === 'unproven' ? EXIT.done : code;
     }
-    process.stdout.write('The job is still open. All readings are kept.\n');
+    const again = commandLine('demo', '--resume', ...sameAgain(options));
+    process.stdout.write(`The job is still open. All readings are kept. Go on with:\n  ${again}\n`);
     return EXIT.leftOpen;
   } finally {
     station.log.close();
   }
+}
+
+type Started = Pick<DemoJob, 'stream' | 'bench'>;
+
+async function begin(options: DemoOptions, station: Station, stamp: () => Stamp): Promise<Started> {
+  refuseTurned(station, stateOf(station));
+  const order = await demoOrder(options.cylinders, station);
+  const now = stamp();
+  const [opened] = orThrow(
+    openJob(order, SIMULATED_INSTRUMENTS, {
+      on: now.at.slice(0, 10),
+      decision: USUAL_DECISION,
+      overrides: [],
+      routine: USUAL_ROUTINE,
+    }),
+  );
+  await openInLog(station, [{ by: writerOf(opened), event: opened }], now);
+  return { stream: `job:${order.job}`, bench: createBench(fold(null, opened)) };
+}
+
+/** The newest job that was left open. The simulated engine is a fresh one: plugs that are not done yet are loose in it. */
+function takeUp({ log, folder }: Station): Started {
+  const row = log.lastJobs(1000).find(({ state }) => state === 'open');
+  if (row === undefined)
+    throw new ProblemError({
+      code: 'no-open-job',
+      where: folder,
+      message: 'no demo job is open here',
+      next: 'Start one with "plugmark demo", or name the folder with --out.',
+    });
+  const events = log.entries(row.stream).map(({ event }) => event);
+  return { stream: row.stream, bench: orThrow(replay(events)) };
+}
+
+/** The options that make it the same demo. */
+function sameAgain({ out, seed, technician, speed, ...flags }: DemoOptions): readonly string[] {
+  return [
+    '--out',
+    out,
+    ...(seed === 1 ? [] : ['--seed', String(seed)]),
+    ...(technician === 'mixed' ? [] : ['--technician', technician]),
+    ...(speed === '1' ? [] : ['--speed', speed]),
+    ...(flags.moves === undefined ? [] : ['--moves', flags.moves]),
+    ...(flags.peaks === true ? ['--peaks'] : []),
+    ...(flags.sendsAngle === true ? ['--sends-angle'] : []),
+    ...(flags.direct === true ? ['--direct'] : []),
+    ...(flags.plain === true ? ['--plain'] : []),
+    ...(flags.quiet === true ? ['--quiet'] : []),
+    ...(flags.fast === true ? ['--fast'] : []),
+  ];
 }
 
 interface DemoJob {

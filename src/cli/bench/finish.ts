@@ -15,6 +15,7 @@ import { sealedLines } from '../evidence/report-lines.ts';
 import { type Station, stateOf } from '../station/station.ts';
 import { keyPath, technicianKey } from '../station/station-keys.ts';
 import { readTrust } from '../station/trust-file.ts';
+import { quoted } from '../terminal/command-line.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
 import { type ExitCode, problemText, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -93,9 +94,6 @@ const commandThere = (name: string): boolean =>
   (process.env['PATH'] ?? '')
     .split(delimiter)
     .some((folder) => folder !== '' && existsSync(join(folder, name)));
-
-/** As a POSIX shell takes it. */
-const quoted = (path: string) => `'${path.replaceAll("'", "'\\''")}'`;
 
 function signingTechnician(station: Station, stream: string): Promise<StationKey | null> {
   const state = stateOf(station);

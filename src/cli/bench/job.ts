@@ -17,9 +17,12 @@ import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
 import { clock, stamp } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
+import { sendInBackground } from '../station/log-witness.ts';
 import { refuseTurned } from '../station/one-history.ts';
 import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
+import { noteStationUsed, USUAL_FILE } from '../station/station-at-hand.ts';
 import { type LoadedStation, readStationFile } from '../station/station-file.ts';
+import { commandLine } from '../terminal/command-line.ts';
 import { openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { stationHistory } from './earlier-orders.ts';
@@ -52,6 +55,7 @@ interface Started {
 export async function job(options: JobOptions): Promise<ExitCode> {
   const read = await readStationFile(options.station);
   const station = await openStation(read.station, read.folder, stamp);
+  noteStationUsed(read.file);
   try {
     // Nothing of a new job could be signed in the end. One that is under way goes on all the same.
     if (options.resume === undefined) refuseTurned(station, stateOf(station));
@@ -88,18 +92,25 @@ export async function job(options: JobOptions): Promise<ExitCode> {
       });
       if (outcome === 'closed') {
         const { code, papers } = await finish(station, started.stream, file.folder, stamp);
+        sendInBackground(options.station, read);
         if (!plain) await afterwards(station, started.stream, papers);
         return code;
       }
+      process.stdout.write(leftOpenLine(file.file, started.stream));
+      return EXIT.leftOpen;
     } finally {
       await tools.close();
     }
-    const again = `plugmark job --resume --station ${safeLine(options.station)}`;
-    process.stdout.write(`The job is still open. All readings are kept. Go on with: ${again}\n`);
-    return EXIT.leftOpen;
   } finally {
     station.log.close();
   }
+}
+
+/** How to go on, on a line of its own that can be typed as it stands. */
+function leftOpenLine(file: string, stream: string): string {
+  const at = file === USUAL_FILE ? [] : ['--station', file];
+  const again = commandLine('job', '--resume', stream.slice('job:'.length), ...at);
+  return `The job is still open. All readings are kept. Go on with:\n  ${again}\n`;
 }
 
 /** A new job from its order, which is a file or is asked for; null where somebody thought better of it. */

@@ -6,7 +6,7 @@ import { gapLimitsOf } from '../../plug/gap.ts';
 import { SOURCE_WORDS } from '../../plug/precedence.ts';
 import { plugSchema, specificationSchema } from '../../plug/specification.ts';
 import type { Problem } from '../../problem.ts';
-import { parseAngleRange, parseLengthRange, parseTorqueRange } from '../../quantity/range.ts';
+import { parseAngleRange, parseLength, parseLengthRange, parseTorqueRange } from '../../quantity/range.ts';
 import { err, ok, type Result } from '../../result.ts';
 import type { Dialogue } from '../terminal/dialogue.ts';
 import { safeLine } from '../terminal/exit.ts';
@@ -17,6 +17,7 @@ import {
   parse,
   promptFor,
   refuse,
+  type SoFar,
   type Wordings,
 } from '../terminal/questions.ts';
 import { askEngine, engineWords } from './new-order-engine.ts';
@@ -33,10 +34,7 @@ const LISTED = 9;
 /** Fields that a work order file can hold and that are not asked for. */
 const LATER: ReadonlySet<string> = new Set([
   'plug.alsoParts',
-  'plug.condition',
   'plug.groundElectrodes',
-  'specification.gapRules',
-  'specification.reduction',
   'specification.also',
   'specification.checkedBy',
 ]);
@@ -150,8 +148,15 @@ const readable = (read: (text: string) => Result<unknown>) => (value: unknown) =
     result.ok ? null : { ...result.error, message: placed(result.error) },
   );
 };
+/** Looked at, or not to be touched, a gap needs no figure. */
+const isMeasured = ({ gapRules }: SoFar) => {
+  const rules = specificationSchema.shape.gapRules.safeParse(gapRules);
+  return !rules.success || !['visual-only', 'not-permitted'].includes(rules.data?.check ?? 'gauge');
+};
 const placed = ({ where, message, next }: Problem) =>
   `${where === undefined ? '' : `${where}: `}${message}. ${next}`;
+
+const namesTorque = ({ torque }: SoFar) => !parseAngleRange(String(torque)).ok;
 
 const WORDINGS: Wordings = {
   'plug.part': { text: 'Part number of the plug' },
@@ -162,21 +167,72 @@ const WORDINGS: Wordings = {
   'plug.heatRange': { text: 'Heat range' },
   'plug.resistor': { text: 'With a resistor' },
   'plug.gasket': { text: 'Gasket', when: ({ seat }) => seat === 'gasket' },
+  'plug.condition': { text: 'Plug', usual: () => 'new' },
   'plug.tip': { text: 'Tip of the centre electrode' },
-  'specification.torque': { text: 'Torque as printed, such as 25-30 N·m', check: readable(parseTorqueRange) },
+  'specification.torque': {
+    text: 'Torque as printed, such as 25-30 N·m, or an angle in its place, such as 1/2-2/3 turn',
+    check: readable((text) => (parseAngleRange(text).ok ? ok(text) : parseTorqueRange(text))),
+  },
   'specification.threads': { text: 'The figure is for threads that are', usual: () => 'dry' },
   'specification.tightenFirst': {
     text: 'In two steps: first tighten to',
+    when: namesTorque,
     check: readable(parseTorqueRange),
   },
-  'specification.angle': { text: 'Angle advised, such as 1/2-2/3 turn', check: readable(parseAngleRange) },
+  'specification.angle': {
+    text: 'Angle advised, such as 1/2-2/3 turn',
+    when: namesTorque,
+    check: readable(parseAngleRange),
+  },
+  'specification.reduction': {
+    text: 'A torque reduced by the shop for lubricated threads',
+    when: ({ threads }) => threads === 'dry',
+  },
+  'specification.reduction.percent': { text: 'Reduced by, %' },
+  'specification.reduction.lubricant': { text: 'On the threads' },
+  'specification.reduction.setBy': { text: 'Who set this rule' },
+  'specification.gapRules': {
+    text: 'Rules for the gap: wires, only looked at, a service limit, how far it may be bent',
+  },
+  'specification.gapRules.check': { text: 'The gap is checked by', usual: () => 'gauge' },
+  'specification.gapRules.wires': {
+    text: 'Wires',
+    when: ({ check }) => check === 'wire',
+    needed: ({ check }) => check === 'wire',
+  },
+  'specification.gapRules.wires.go': {
+    text: 'The wire that must pass, such as 0.72 mm',
+    check: readable(parseLength),
+  },
+  'specification.gapRules.wires.noGo': {
+    text: 'The wire that must not pass, such as 0.78 mm',
+    check: readable(parseLength),
+  },
+  'specification.gapRules.wires.within': {
+    text: 'How far a wire may be off, such as 0.003 mm',
+    check: readable(parseLength),
+  },
+  'specification.gapRules.serviceLimit': {
+    text: 'Widest gap at which a used plug may go on',
+    check: readable(parseLength),
+  },
+  'specification.gapRules.adjustable': { text: 'The gap may be set' },
+  'specification.gapRules.bendMost': {
+    text: 'Most that the electrode may be bent, 0.2 mm unless given',
+    check: readable(parseLength),
+  },
   'specification.gap': {
     text: 'Gap as printed, such as 0.7-0.8 mm',
-    needed: () => true,
+    needed: isMeasured,
     check: readable(parseLengthRange),
   },
   'specification.source.kind': { text: 'Publisher' },
   'specification.source.title': { text: 'Title of the document' },
   'specification.source.edition': { text: 'Edition or page' },
   'specification.source.date': { text: 'Its date, as 2026-05-04' },
+  'specification.turn': {
+    text: 'Turn to be judged beside the torque, such as 180-240°',
+    when: namesTorque,
+    check: readable(parseAngleRange),
+  },
 };

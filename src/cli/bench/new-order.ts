@@ -20,7 +20,8 @@ import { glyphsFor } from '../../ui/glyphs.ts';
 import type { LoadedStation } from '../station/station-file.ts';
 import type { Dialogue } from '../terminal/dialogue.ts';
 import { safeLine } from '../terminal/exit.ts';
-import { askMaybe, askUntil, parse } from '../terminal/questions.ts';
+import { askMaybe, askUntil, isNumber, NO_NUMBER, parse } from '../terminal/questions.ts';
+import { withWayBack } from '../terminal/way-back.ts';
 import type { StationHistory } from './earlier-orders.ts';
 import { type Answers, entryOf, NOTHING, orderOf } from './new-order-answers.ts';
 import { engineDrawing } from './new-order-engine.ts';
@@ -126,10 +127,13 @@ const STEPS: readonly Step[] = [
 ];
 
 /** Asks for everything once, then shows the whole and lets any line be said again until Enter opens the job. */
-export async function newOrder(dialogue: Dialogue, context: OrderContext): Promise<Asked> {
+export const newOrder = (dialogue: Dialogue, context: OrderContext): Promise<Asked> =>
+  withWayBack(dialogue, (asked) => askOrder(asked, context));
+
+async function askOrder(dialogue: Dialogue, context: OrderContext): Promise<Asked> {
   const { history } = context;
   dialogue.say(
-    'A new job. Enter takes the value in brackets, - leaves it empty. Ctrl-C cancels; nothing is written.',
+    'A new job. Enter takes the value in brackets, - leaves it empty, < goes back to the question before. Ctrl-C cancels; nothing is written.',
   );
   for (const line of history.notices) dialogue.say(`! ${line}`);
   if (history.open.length > 0)
@@ -210,7 +214,9 @@ async function askBetween(dialogue: Dialogue, answers: Answers): Promise<Answers
 }
 
 function readCrowfoot(text: string): Result<Adapter, string> {
-  const [armMm, offsetMm, angleDeg = 0, ...more] = text.split(/[\s;]+/).map(Number);
+  const typed = text.split(/[\s;]+/);
+  if (!typed.every(isNumber)) return err(NO_NUMBER);
+  const [armMm, offsetMm, angleDeg = 0, ...more] = typed.map((one) => Number(one.replace(',', '.')));
   if (more.length > 0)
     return err('expected for example 300 40 90: drive to hand and drive to plug in mm, and the angle');
   return parse(adapterSchema, { armMm, offsetMm, angleDeg, within: TAPE });

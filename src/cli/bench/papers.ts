@@ -1,17 +1,16 @@
-import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { StationKey } from '../../../db/keyfile.ts';
 import type { Signer } from '../../evidence/jws.ts';
 import { type JobRecord, MAX_RECORD_BYTES, openRecord, sealRecord, tooLong } from '../../evidence/record.ts';
-import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import { writeWhole } from '../../files/output.ts';
 import { foldAll } from '../../job/fold.ts';
 import { isWithheld } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
-import { reportModel, writeCsv, writePdf } from '../../report/index.ts';
+import type { FontSources } from '../../report/fonts/fonts.ts';
+import { writeCsv, writePdf } from '../../report/index.ts';
 import type { ReportModel } from '../../report/model.ts';
-import { tracesOf } from '../../report/traces.ts';
+import { modelOf } from '../../report/of-record.ts';
 import { noRecordText } from '../../report/words/index.ts';
 import { programVersion } from '../help/version.ts';
 import { keepSigned, refuseTurned } from '../station/one-history.ts';
@@ -108,34 +107,17 @@ export async function writeDrawn(
   const pdf = join(folder, `${record.job}.pdf`);
   const csv = join(folder, `${record.job}.csv`);
   const model = modelOf(recordBytes, record);
-  writeWhole(pdf, await pdfOf(model, recordBytes));
+  writeWhole(pdf, await pdfOf(model, recordBytes, 'machine'));
   writeWhole(csv, writeCsv(model));
   return { pdf, csv };
 }
 
-/** The pages of a record, the record itself inside them. */
+/** The pages of a record, the record itself inside them: the same bytes on every machine, whatever fonts it has. */
 export const drawnPdf = (recordBytes: Uint8Array, record: JobRecord): Promise<Uint8Array> =>
-  pdfOf(modelOf(recordBytes, record), recordBytes);
+  pdfOf(modelOf(recordBytes, record), recordBytes, 'own');
 
-const pdfOf = (model: ReportModel, recordBytes: Uint8Array) =>
-  writePdf(model, { recordBytes, recordName: `${model.job}.record.json` });
-
-function modelOf(recordBytes: Uint8Array, record: JobRecord): ReportModel {
-  const { entries, program } = record;
-  const events = entries.map(({ event }) => event);
-  const state = foldAll(events);
-  if (state === null) throw new Error(`the record of ${record.job} holds no job`);
-  return reportModel({
-    state,
-    entries,
-    traces: tracesOf(events),
-    recordDigest: createHash('sha256').update(recordBytes).digest('hex'),
-    signers: record.signers,
-    technicianSignature: TECHNICIAN_WORDS[record.technicianSignature],
-    checkpoint: record.log.checkpoint,
-    program: `${program.name} ${program.version}`,
-  });
-}
+const pdfOf = (model: ReportModel, recordBytes: Uint8Array, fonts: FontSources) =>
+  writePdf(model, { recordBytes, recordName: `${model.job}.record.json`, fonts });
 
 /** A record that nobody's program would open is not written. */
 function tooLarge(job: string, message: string): ProblemError {

@@ -8,8 +8,10 @@ import { askingLines, keysOfLine } from '../../ui/line-keys.ts';
 import { lineFor } from '../../ui/lines.ts';
 import { printable } from '../../ui/printable.ts';
 import { summaryLines } from '../../ui/summary.ts';
+import { impossibleTorque } from '../../ui/typed-figure.ts';
 import { problemText } from '../terminal/exit.ts';
 import { hearLines } from '../terminal/lines.ts';
+import { timeOfDay } from './shop-time.ts';
 
 /** A job in plain lines: what it runs on, and where what is said to it goes. */
 export interface InLines {
@@ -32,7 +34,8 @@ const print = (line: string) => process.stdout.write(`${line}\n`);
 /** A line an event, a question when one is asked; answers are lines too (src/ui/line-keys.ts). Ends with the summary. */
 export function inLines(run: InLines): Promise<void> {
   const { ascii, look } = run;
-  let input: InputState = newInputState();
+  const pullTimes = new Map<number, string>();
+  let input: InputState = newInputState({ pullTimes });
   let asked = '';
   let waits = false;
   const ask = () => {
@@ -41,14 +44,19 @@ export function inLines(run: InLines): Promise<void> {
     if (text !== asked) for (const line of lines) print(line);
     asked = text;
   };
+  const typed = (line: string) => {
+    const refused = impossibleTorque(line, look().job);
+    if (refused === null) run.typed(line);
+    else print(printable(refused, 300, ascii));
+  };
   const hear = (line: string) => {
     const keys = keysOfLine(line, input);
-    if (keys === null) return run.typed(line);
+    if (keys === null) return typed(line);
     for (const key of keys) {
       const { job, pulling } = look();
       const after = pressed(input, key, job, pulling);
       input = after.input;
-      if (!after.taken) run.typed(line);
+      if (!after.taken) typed(line);
       if (after.out === 'quit') run.leave();
       else if (after.out !== null && 'do' in after.out) run.command(after.out);
       else if (after.out !== null) run.typed(after.out.typed);
@@ -76,6 +84,7 @@ export function inLines(run: InLines): Promise<void> {
       .subscribe({
         next: (step) => {
           for (const { entry, before, after } of step.happened) {
+            if (entry.event.type === 'pull-detected') pullTimes.set(entry.event.pull, timeOfDay(entry.at));
             const line = lineFor(entry.event, before, after, timeOfDay(entry.at), ascii);
             if (line !== null) print(line);
           }
@@ -94,5 +103,3 @@ export function inLines(run: InLines): Promise<void> {
       });
   });
 }
-
-const timeOfDay = (at: string) => at.slice(11, 19);

@@ -1,18 +1,19 @@
 import { map, type Observable, Subject, share, tap } from 'rxjs';
 import type { Tool } from '../../../drivers/driver.ts';
 import type { TypedLine } from '../../../drivers/index.ts';
-import type { Stamp } from '../../evidence/log.ts';
+import type { LogEntry, Stamp } from '../../evidence/log.ts';
 import type { Bench } from '../../job/bench.ts';
 import type { Command } from '../../job/command.ts';
 import { createLive, NO_TORQUE } from '../../pipeline/live.ts';
 import { runJob, type Step } from '../../pipeline/run-job.ts';
 import { ProblemError } from '../../problem.ts';
 import type { ScreenRun } from '../../ui/run.tsx';
+import { quantityOfLine } from '../../ui/typed-figure.ts';
 import type { BenchView } from '../../ui/view.ts';
 import { programVersion } from '../help/version.ts';
 import type { Station } from '../station/station.ts';
 import { inLines } from './plain-run.ts';
-import { quantityOfLine } from './typed-lines.ts';
+import { timeOfDay } from './shop-time.ts';
 
 /** A job about to be worked on, and how it is shown. */
 export interface Work {
@@ -111,9 +112,12 @@ function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
   const follow = createLive();
   let live = NO_TORQUE;
   let logEntries = work.station.log.size();
+  const pullTimes = new Map(work.station.log.entries(work.stream).flatMap(pullTime));
   return step$.pipe(
     map((step) => {
       if (step.live !== null) live = follow(work.stamp().monoUs, step.live);
+      for (const { entry } of step.happened)
+        for (const [pull, at] of pullTime(entry)) pullTimes.set(pull, at);
       logEntries = step.happened.at(-1)?.entry.seq ?? logEntries;
       return {
         station: work.station.name,
@@ -121,12 +125,17 @@ function viewOf(work: Work, step$: Observable<Step>): Observable<BenchView> {
         live,
         forecast: step.forecast,
         logEntries,
+        pullTimes,
         waits: step.waits,
         sources: work.tools.map(({ source }) => source),
       };
     }),
   );
 }
+
+/** When a pull was written, as the clock of the shop shows it. */
+const pullTime = ({ at, event }: LogEntry): (readonly [number, string])[] =>
+  event.type === 'pull-detected' ? [[event.pull, timeOfDay(at)]] : [];
 
 function screenOf(
   work: Work,
@@ -141,6 +150,7 @@ function screenOf(
     types: (work.typedTools ?? 0) > 0,
     quiet: work.quiet === true,
     onQuit: () => stop$.next(),
+    ...(process.platform === 'win32' ? {} : { stop: () => void process.kill(0, 'SIGTSTP') }),
     stdout: process.stdout,
     stdin: process.stdin,
     color: wantsColor(),

@@ -16,6 +16,10 @@ export const declareEvidence: Declare = (program, run) => {
       '--trust <file>',
       'the keys that you trust (JWK set), never the list in a package; trusted-keys.json unless given',
     )
+    .option(
+      '--policy <file>',
+      'which logs you trust, which witnesses must have cosigned, and how many (C2SP tlog-policy)',
+    )
     .option('--time <file>', 'a time stamp for the record (*.tsr)')
     .option('--ca <file>', 'with --time: the certificates of its authority (PEM)')
     .option('--kept <file>', 'with a package: the checkpoint that you kept from before')
@@ -31,6 +35,7 @@ export const declareEvidence: Declare = (program, run) => {
           otherRules: 'authentic, but judged by rules that this version does not know',
         },
         'plugmark verify J-1001.record.json --trust trusted-keys.json',
+        'plugmark verify J-1001.record.json --policy insurer.policy',
         'plugmark verify records/',
       ),
     )
@@ -117,6 +122,17 @@ const declareLog: Declare = (program, run) => {
   scope(log.command('vkey').description('prints the key that checkpoints are checked by (C2SP verifier key)'))
     .addHelpText('after', closing({}, 'plugmark log vkey'))
     .action((options) => run(async () => (await import('../station/log.ts')).printVerifierKey(options))());
+  log
+    .command('witness')
+    .description(
+      'sends the newest checkpoint to the witnesses of the station file; every job does so by itself',
+    )
+    .option('--station <file>', 'the station file', 'station.json')
+    .addHelpText(
+      'after',
+      closing({ done: 'all cosigned', failed: 'one did not; the output says why' }, 'plugmark log witness'),
+    )
+    .action((options) => run(async () => (await import('../station/log-witness.ts')).witnessLog(options))());
   const prove = log
     .command('prove')
     .description('proofs that other programs can check (RFC 9162), as JSON')
@@ -192,7 +208,13 @@ const declareKeys: Declare = (program, run) => {
     .command('keys')
     .description('the keys of the station and its people')
     .addHelpText('after', examples('plugmark keys list'));
-  json(scope(keys.command('list').description('lists all keys, and which of them sign')))
+  json(
+    scope(
+      keys
+        .command('list', { isDefault: true })
+        .description('lists all keys, and which of them sign; runs where you name no other command'),
+    ),
+  )
     .addHelpText('after', closing({}, 'plugmark keys list'))
     .action((options) => run(async () => (await import('../station/keys.ts')).listKeys(options))());
   scope(keys.command('rotate').description('makes a new key for the station; the old one vouches for it'))

@@ -22,7 +22,7 @@ export const declareStation: Declare = (program, run) => {
     program
       .command('doctor')
       .description('checks program, Bluetooth, log, key, clock, disk and terminal; changes nothing')
-      .option('--station <file>', 'the station file; station.json where there is one'),
+      .option('--station <file>', 'the station file; the one at hand where there is one'),
   )
     .addHelpText(
       'after',

@@ -35,6 +35,7 @@ export const declareWork: Declare = (program, run) => {
     .option('--plain', 'plain lines instead of the screen')
     .option('--peaks', 'the simulated wrench sends the highest torque of each pull, and nothing else')
     .option('--quiet', 'no bell')
+    .option('--resume', 'go on with the demo job that was left open in this folder')
     .addOption(
       new Option('--speed <factor>', 'how many times as fast').choices(['1', '2', '5', '10']).default('1'),
     )
@@ -47,6 +48,7 @@ export const declareWork: Declare = (program, run) => {
       closing(
         { failed: 'the job was closed but is not complete', leftOpen: 'you left the job open; it is kept' },
         'plugmark demo --fast --seed 7 --out demo-7',
+        'plugmark demo --resume --out demo-7',
       ),
     )
     .action((options) => run(async () => (await import('../bench/demo.ts')).demo(options))());

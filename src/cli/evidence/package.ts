@@ -1,6 +1,7 @@
 import { impactsOf } from '../../audit/impact-state.ts';
 import type { SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import type { StationEntry } from '../../evidence/log.ts';
+import { toHex } from '../../evidence/platform/bytes.ts';
 import { type Kinds, withoutKinds } from '../../evidence/sharing.ts';
 import { PACKAGE_FILES, type PackageIndex } from '../../package/format.ts';
 import type { NewFile } from '../../package/make.ts';
@@ -81,7 +82,7 @@ async function impactFiles(
   for (const one of impactsOf(entries)) {
     if (!one.items.some(({ job }) => jobs.has(job))) continue;
     const stem = `${PACKAGE_FILES.impacts}/${one.assessment}`;
-    const context = { log: { size, root: root.toString('hex') }, program: `plugmark ${programVersion()}` };
+    const context = { log: { size, root: toHex(root) }, program: `plugmark ${programVersion()}` };
     files.push([`${stem}.pdf`, await writePaper(impactPaper(one, context))]);
     files.push([`${stem}.vehicles.csv`, Buffer.from(vehiclesCsv(one))]);
   }

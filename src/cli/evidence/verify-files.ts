@@ -1,11 +1,13 @@
 /** Record files verified on all cores. */
 import { readFileSync, statSync } from 'node:fs';
+import type { Policy } from '../../evidence/policy.ts';
 import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import type { TrustList } from '../../evidence/trust.ts';
 import { onAllCores } from '../../files/threads.ts';
 import { type Finding, findingOf, findingsSchema, unreadable } from '../../package/finding.ts';
 import { now } from '../station/clock.ts';
 import { laterLogBeside } from './later-log-file.ts';
+import { byPolicyBeside, type ReadersPolicy } from './readers-policy.ts';
 
 /** So few are verified sooner than a thread has started. */
 const FEW = 8;
@@ -18,23 +20,24 @@ const THREAD = {
 
 export async function verifyFiles(
   files: readonly string[],
-  trust: TrustList,
+  { trust, policy }: { readonly trust: TrustList; readonly policy: ReadersPolicy | null },
   take: (findings: readonly Finding[]) => void,
 ): Promise<void> {
-  if (files.length <= FEW) return take(files.map((file) => verifyFile(file, trust)));
-  await onAllCores({ ...THREAD, workerData: { trust } }, files, (answer) =>
+  if (files.length <= FEW) return take(files.map((file) => verifyFile(file, trust, policy?.policy ?? null)));
+  await onAllCores({ ...THREAD, workerData: { trust, policy: policy?.bytes ?? null } }, files, (answer) =>
     take(findingsSchema.parse(answer)),
   );
 }
 
 /** One that cannot be read is a finding as well. */
-export function verifyFile(file: string, trust: TrustList): Finding {
+export function verifyFile(file: string, trust: TrustList, policy: Policy | null): Finding {
   try {
     const found = statSync(file);
     // A pipe or a device has no end.
     if (!found.isFile()) return unreadable(file, 'no plain file');
     if (found.size > MAX_RECORD_BYTES) return unreadable(file, 'larger than any record');
-    return findingOf(file, readFileSync(file), trust, now(), laterLogBeside(file));
+    const byPolicy = byPolicyBeside(policy, file);
+    return findingOf(file, readFileSync(file), trust, now(), laterLogBeside(file), byPolicy);
   } catch (cause) {
     return unreadable(file, cause instanceof Error ? cause.message : 'cannot be read');
   }

@@ -14,6 +14,7 @@ import { verifiedFolder } from '../answers/verify.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
+import type { ReadersPolicy } from './readers-policy.ts';
 import { withheldLines } from './report-lines.ts';
 import { verifyFiles } from './verify-files.ts';
 
@@ -25,7 +26,7 @@ const SUFFIX = '.record.json';
  */
 export async function verifyFolder(
   folder: string,
-  options: { readonly trust: TrustList; readonly json?: true },
+  options: { readonly trust: TrustList; readonly policy: ReadersPolicy | null; readonly json?: true },
 ): Promise<ExitCode> {
   // With its types, so that nobody is led round by links to folders.
   const found = await readdir(folder, { recursive: true, withFileTypes: true });
@@ -36,7 +37,7 @@ export async function verifyFolder(
   if (files.length === 0) throw new ProblemError(noRecords(folder));
   const findings: Finding[] = [];
   const bar = progress('records', files.length);
-  await verifyFiles(files, options.trust, (some) => {
+  await verifyFiles(files, options, (some) => {
     findings.push(...some);
     bar.at(findings.length);
   });

@@ -1,11 +1,11 @@
 import { PACKAGE_FILES } from '../../package/format.ts';
-import { lastWithoutGap, type Questioned, questionedIn } from '../../package/station-entries.ts';
 import type { PackageReport } from '../../package/verify.ts';
-import { cylindersOf, SORT_WORD, standOf } from '../../report/impact.ts';
+import { counted } from '../../report/impact.ts';
+import { notProven, questionHeadline, questionLines } from '../../report/package-words.ts';
 import { doubtsIn, OF_PACKAGE } from '../../report/verification.ts';
-import { NOT_PROVEN_BY_ANY, noRecordText, purposeText, unprovenText } from '../../report/words/index.ts';
+import { noRecordText, purposeText, unprovenText } from '../../report/words/index.ts';
 import { safeLine } from '../terminal/exit.ts';
-import { counted, someOf } from './package-text.ts';
+import { someOf } from './package-text.ts';
 import { checkLines, notProvenLines, withheldLines } from './report-lines.ts';
 
 /** The findings as an auditor reads them: the verdict, what was checked, what is in question, what is not proven. */
@@ -15,7 +15,10 @@ export function packageLines(folder: string, report: PackageReport): readonly st
   const asked = Object.entries(index.asked).map(([name, value]) =>
     value === null ? `one ${name}` : `${name} ${value}`,
   );
-  const questions = questionLines(report);
+  const questions = someOf(
+    questionLines(report).map((line) => `    ${safeLine(line)}`),
+    'jobs.csv',
+  );
   const unproven = verdict === 'rejected' ? '' : unprovenText(report.unproven);
   const headline = questions.length === 0 || verdict === 'rejected' ? '' : ` ${questionHeadline(report)}`;
   const left = leftOut.map((one) => `  left out: job ${safeLine(one.job)}, ${noRecordText(one)}`);
@@ -32,54 +35,5 @@ export function packageLines(folder: string, report: PackageReport): readonly st
           `  Compare the key above with the one that the station gave you by another way. If it is the same, copy ${PACKAGE_FILES.trust} out of the package and name the copy with --trust.`,
         ]
       : []),
-  ];
-}
-
-function questionHeadline({ index }: PackageReport): string {
-  const count = index.jobs.filter(({ impacts }) => impacts.length > 0).length;
-  return `${count} of ${counted(index.jobs.length, 'job')} PUT IN QUESTION later.`;
-}
-
-/** From the entries that are in the log, not from what the index makes of them. */
-function questionLines({ index, log }: PackageReport): readonly string[] {
-  if (typeof log === 'string') return [];
-  const all = questionedIn(log.entries, new Set(index.jobs.map(({ job }) => job)));
-  const lines = [...all].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, some]) => some.map(questionLine));
-  return someOf(lines, 'jobs.csv');
-}
-
-function questionLine({ impact: { assessment, assessed }, item }: Questioned): string {
-  const cylinders = (['out', 'doubtful'] as const).flatMap((sort) => {
-    const some = cylindersOf(item, sort);
-    return some === '' ? [] : [`${SORT_WORD[sort]} at cylinder ${some}`];
-  });
-  return `    job ${safeLine(item.job)} of ${item.on}: ${cylinders.join(', ')} by impact assessment ${assessment} on ${safeLine(assessed.tool)} (${safeLine(assessed.serial)}), out of tolerance ${assessed.foundOn}; ${standOf(item)}`;
-}
-
-/** What a reader could take for proven and is not. */
-export function notProven({ index, log, held, verdict }: PackageReport): readonly string[] {
-  const last = typeof log === 'string' ? null : lastWithoutGap(log.entries);
-  const size = typeof log === 'string' ? 0 : log.checkpoint.size;
-  const papers = index.jobs.some(({ paper }) => paper !== null);
-  return [
-    'that the readings came from the named instruments, where the link of a tool was not authenticated: each record says so',
-    ...NOT_PROVEN_BY_ANY,
-    'that no job was left out when it was chosen: only the whole log of the station shows that',
-    last === null
-      ? "that no impact assessment was left out: the station's own entries here are a choice of those that bear on these jobs"
-      : `that no impact assessment came behind the station's entry ${last.seq}: of what followed, up to ${size}, only the entries of the records here are shown`,
-    ...(held
-      ? []
-      : [
-          `that nothing was rewritten before it was made: nobody held it against an older checkpoint. Keep its ${PACKAGE_FILES.checkpoint} for the next time, and give it with --kept`,
-        ]),
-    `what other files for people say (dispute.pdf, those in impacts/${papers ? '' : ', papers that somebody has from elsewhere'}): the records are what counts. A paper is made anew with "plugmark paper RECORD"`,
-    ...(verdict === 'other-rules'
-      ? [
-          'the verdicts of the jobs that were not judged again: verify them with the version that made them as well',
-        ]
-      : []),
-    'that nothing of a job came behind its last entry here: a job that goes on has more entries in the log',
-    'the times: they are those of the clock of the station',
   ];
 }

@@ -1,5 +1,7 @@
 import { join } from 'node:path';
+import type { Policy } from '../../evidence/policy.ts';
 import { type PackageReport, verifyPackage } from '../../package/verify.ts';
+import { notProven } from '../../report/package-words.ts';
 import { VERIFICATION } from '../../report/verification.ts';
 import { printJson } from '../answers/answer.ts';
 import { verifiedPackage } from '../answers/verify.ts';
@@ -12,11 +14,12 @@ import { folderToRead, pathIn } from './package-folder.ts';
 import { checkReadings } from './package-readings.ts';
 import { readersTrust } from './readers-trust.ts';
 import { verifyFiles } from './verify-files.ts';
-import { notProven, packageLines } from './verify-package-text.ts';
+import { packageLines } from './verify-package-text.ts';
 
 interface PackageOptions {
   readonly trust?: string;
   readonly kept?: string;
+  readonly policy: Policy | null;
   readonly json?: true;
 }
 
@@ -46,7 +49,8 @@ async function reportOn(folder: string, options: PackageOptions): Promise<Packag
   const kept = options.kept === undefined ? null : await keptCheckpoint(options.kept);
   return verifyPackage(folderToRead(folder), {
     trust,
-    trustFault,
+    policy: options.policy,
+    trustFault: (options.policy?.logs.length ?? 0) > 0 ? null : trustFault,
     kept,
     progress,
     checkReadings: (index, log) => checkReadings(folder, index, log),
@@ -54,7 +58,7 @@ async function reportOn(folder: string, options: PackageOptions): Promise<Packag
     verifyRecords: (paths, take) =>
       verifyFiles(
         paths.map((path) => join(folder, path)),
-        trust,
+        { trust, policy: null },
         (some) => take(some.map((finding) => ({ ...finding, file: pathIn(folder, finding.file) }))),
       ),
   });

@@ -11,6 +11,7 @@ import { type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { laterLogBeside } from './later-log-file.ts';
 import { isPackage } from './package-folder.ts';
+import { byPolicyBeside, readersPolicy } from './readers-policy.ts';
 import { readersTrust } from './readers-trust.ts';
 import { reportLines } from './report-lines.ts';
 import { trustedTime } from './time-stamp.ts';
@@ -19,6 +20,7 @@ import { verifyPackageFolder } from './verify-package.ts';
 
 export interface VerifyOptions {
   readonly trust?: string;
+  readonly policy?: string;
   readonly json?: true;
   readonly time?: string;
   readonly ca?: string;
@@ -27,17 +29,27 @@ export interface VerifyOptions {
 
 /** Checks a record file, an audit package, or all records in a folder, and says in plain words what was checked. */
 export async function verify(path: string, options: VerifyOptions): Promise<ExitCode> {
+  const policy = await readersPolicy(options.policy);
   if (await isPackage(path)) {
     if (options.time !== undefined) throw new ProblemError(timeOfPackage(path));
-    return verifyPackageFolder(path, options);
+    return verifyPackageFolder(path, { ...options, policy: policy?.policy ?? null });
   }
   if (options.kept !== undefined) throw new ProblemError(indexMissing(path));
   const { list: trust, fault } = await readersTrust(options.trust, path);
-  if (fault !== null) process.stderr.write(`${safeLine(fault)}\n`);
-  if (await isFolder(path)) return verifyFolder(path, { ...options, trust });
+  // A policy that names logs says whom the reader trusts.
+  const namesLogs = (policy?.policy.logs.length ?? 0) > 0;
+  if (fault !== null && !namesLogs) process.stderr.write(`${safeLine(fault)}\n`);
+  if (await isFolder(path)) return verifyFolder(path, { ...options, trust, policy });
   const bytes = await readBytes(path, 'record', MAX_RECORD_BYTES);
   const time = await trustedTime(bytes, options);
-  const report = verifyRecord(bytes, trust, time, now(), laterLogBeside(path));
+  const report = verifyRecord(
+    bytes,
+    trust,
+    time,
+    now(),
+    laterLogBeside(path),
+    byPolicyBeside(policy?.policy ?? null, path),
+  );
   if (options.json === true) printJson(verifiedRecord(path, report));
   else print(reportLines(path, report));
   return VERIFICATION[report.verdict].exit;

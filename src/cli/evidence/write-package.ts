@@ -16,6 +16,7 @@ import { orThrow } from '../../result.ts';
 import { programVersion } from '../help/version.ts';
 import { now } from '../station/clock.ts';
 import { findings, keptCheckpoint, words } from '../station/log-check.ts';
+import { cosignedBefore } from '../station/log-witness.ts';
 import { newCheckpoint } from '../station/sign-log.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
 import { currentKey } from '../station/station-keys.ts';
@@ -48,6 +49,7 @@ export async function writePackage(
       key: key.privateKey,
       log: stationFolder.log,
       checkpoint: await newCheckpoint(stationFolder, { state: station, key }),
+      cosigned: cosignedIn(stationFolder),
       trustList: await trustListWithout(stationFolder.trustFile, wanted.without),
       recordsBefore: (job) => recordsBefore(stationFolder.folder, job),
     },
@@ -63,6 +65,13 @@ export async function writePackage(
     },
     { at: now(), version: programVersion(), progress },
   );
+}
+
+/** A note that does not fit the log is left at home: nothing in a package is to contradict it. */
+function cosignedIn(stationFolder: StationFolder): SignedCheckpoint | null {
+  const cosigned = cosignedBefore(stationFolder.folder);
+  if (cosigned === null) return null;
+  return findings(stationFolder, [cosigned])[0]?.kind === 'extends' ? cosigned : null;
 }
 
 /** The row of a job as it is given away. */

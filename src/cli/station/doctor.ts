@@ -11,9 +11,9 @@ import { type Finding, fromProblem, good, warning } from './health/finding.ts';
 import { diskFinding, nodeFinding } from './health/machine.ts';
 import { databaseFinding, stationHealth } from './health/station.ts';
 import { terminalFindings } from './health/terminal.ts';
+import { stationAtHand, USUAL_FILE } from './station-at-hand.ts';
 import { type LoadedStation, readStationFile } from './station-file.ts';
 
-const USUAL_FILE = 'station.json';
 /** Drivers that need no Bluetooth. */
 const OFF_AIR: ReadonlySet<string> = new Set(['typed', 'replay', 'serial']);
 
@@ -68,7 +68,7 @@ export function findingLines(findings: readonly Finding[], ascii: boolean): read
 async function stationFile(
   named: string | undefined,
 ): Promise<{ readonly station: LoadedStation | null; readonly finding: Finding }> {
-  const file = named ?? USUAL_FILE;
+  const file = stationAtHand(named ?? USUAL_FILE);
   if (named === undefined && !existsSync(file))
     return {
       station: null,

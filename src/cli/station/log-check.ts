@@ -1,7 +1,9 @@
 /** The log held against every checkpoint that is at hand, and what is to be said where it does not go on from one. */
+
 import type { TextFault } from '../../../db/check-texts.ts';
 import { readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { type Finding, heldAgainst } from '../../evidence/kept-checkpoints.ts';
+import { toBase64 } from '../../evidence/platform/bytes.ts';
 import { MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
 import type { StationState } from '../../evidence/station.ts';
 import { readBytes } from '../../files/input.ts';
@@ -94,7 +96,7 @@ export function stateLoss(options: Scope & { readonly because: string }): Promis
         next: 'There is nothing to state. Look with "plugmark log check".',
       });
     const checkpoints = lost
-      .map(({ checkpoint }) => ({ size: checkpoint.size, root: checkpoint.root.toString('base64') }))
+      .map(({ checkpoint }) => ({ size: checkpoint.size, root: toBase64(checkpoint.root) }))
       .filter((one, i, all) => all.findIndex(({ root }) => root === one.root) === i);
     await recordStation(
       stationFolder,

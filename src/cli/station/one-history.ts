@@ -3,11 +3,13 @@
  * the database, the newest record beside it, and a file outside the database that whoever turns the log back has to turn
  * back as well; all three are signed by the station's key.
  */
+
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
 import { isSignedBy, readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { type Finding, heldAgainst, type LogNow } from '../../evidence/kept-checkpoints.ts';
+import { toBase64 } from '../../evidence/platform/bytes.ts';
 import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import type { StationState } from '../../evidence/station.ts';
 import { writeWhole } from '../../files/output.ts';
@@ -51,7 +53,7 @@ export function refuseTurned(stationFolder: StationFolder, state: StationState):
 
 /** Whether the log states that it lost what this checkpoint stands for. */
 export const isStated = ({ size, root }: SignedCheckpoint, { lost }: StationState): boolean =>
-  lost.some((one) => one.size === size && one.root === root.toString('base64'));
+  lost.some((one) => one.size === size && one.root === toBase64(root));
 
 /** Keeps a checkpoint before anybody is given it: in the log, and outside of it. */
 export async function keepSigned({ folder, log }: StationFolder, size: number, note: string): Promise<void> {
@@ -84,7 +86,7 @@ export const recordsIn = (folder: string): readonly string[] =>
     .map((name) => join(folder, name));
 
 /** A record of another station, or one that nobody can read, says nothing of this log. */
-function inRecord(path: string, { origin, keys }: LogNow): readonly Kept[] {
+export function inRecord(path: string, { origin, keys }: LogNow): readonly Kept[] {
   const found = statSync(path, { throwIfNoEntry: false });
   if (found?.isFile() !== true || found.size > MAX_RECORD_BYTES) return [];
   const note = noteIn(readFileSync(path));

@@ -19,8 +19,10 @@ import {
   type SoFar,
   type Wordings,
 } from '../terminal/questions.ts';
+import { withWayBack } from '../terminal/way-back.ts';
 import { stamp, today } from './clock.ts';
 import { openStation, recordStation, stateOf } from './station.ts';
+import { noteStationUsed } from './station-at-hand.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
 import { usualFolder } from './station-log.ts';
 
@@ -51,12 +53,16 @@ export async function setup(
     // Nobody is asked for what cannot be written.
     outputFile(options.station);
     dialogue.say(
-      'Questions about this station. Enter takes the value in brackets. Ctrl-C cancels; nothing is written.',
+      'Questions about this station. Enter takes the value in brackets; < goes back to the question before, as often as wanted. Ctrl-C cancels; nothing is written.',
     );
-    const file = await askFile(dialogue, dirname(resolve(options.station)));
-    const people = await askPeople(dialogue);
-    dialogue.say(`\n${options.station} will hold:\n${jsonText(file).trimEnd()}`);
-    if (!(await askYes(dialogue, 'Write it and open the station?', 'yes'))) {
+    const base = dirname(resolve(options.station));
+    const { file, people, wanted } = await withWayBack(dialogue, async (asked) => {
+      const file = await askFile(asked, base);
+      const people = await askPeople(asked);
+      asked.say(`\n${options.station} will hold:\n${jsonText(file).trimEnd()}`);
+      return { file, people, wanted: await askYes(asked, 'Write it and open the station?', 'yes') };
+    });
+    if (!wanted) {
       dialogue.say('Nothing was written.');
       return EXIT.failed;
     }
@@ -205,6 +211,7 @@ async function commit(
           stamp(),
         );
       writeNew(path, `${JSON.stringify(file, null, 2)}\n`);
+      noteStationUsed(path);
       dialogue.say(`\nThe station ${safeLine(file.station)} is set up.`);
       dialogue.say(`  station file  ${safeLine(path)}`);
       dialogue.say(`  log and keys  ${safeLine(folder)}`);

@@ -3,6 +3,7 @@ import { dirname, join, resolve } from 'node:path';
 import { z } from 'zod';
 import { driverConfigSchema } from '../../../drivers/config.ts';
 import { retentionSchema } from '../../audit/retention.ts';
+import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { inputName } from '../../files/input.ts';
 import { type Instrument, instrumentSchema } from '../../instrument/instrument.ts';
 import { type Decision, decisionSchema, USUAL_DECISION } from '../../job/basis.ts';
@@ -10,6 +11,7 @@ import { type Routine, routineSchema, USUAL_ROUTINE } from '../../job/routine.ts
 import { type Problem, ProblemError } from '../../problem.ts';
 import { readCertificate } from '../audit/certificate.ts';
 import { readJson } from './json-file.ts';
+import { stationAtHand } from './station-at-hand.ts';
 import { usualFolder } from './station-log.ts';
 
 /** The station file: what the station is called, where its log lives, which tools it has; "plugmark manual station-file". */
@@ -43,6 +45,31 @@ export const stationFileSchema = z
       .describe(
         "The folder of the shop's specifications, where several stations share it; `specifications` in `data` unless given.",
       ),
+    witnesses: z
+      .array(
+        z.strictObject({
+          url: z
+            .url({ protocol: /^https?$/ })
+            .max(400)
+            .describe('Where it answers: what comes before "/add-checkpoint".'),
+          keys: z
+            .array(
+              z
+                .string()
+                .max(4000)
+                .refine(
+                  (text) => (readVerifierKey(text)?.kind ?? 'log') !== 'log',
+                  'expected the verifier key of a witness, as "plugmark witness init" writes it',
+                ),
+            )
+            .min(1)
+            .max(4)
+            .describe('Its verifier keys (C2SP), one for each kind of cosignature.'),
+        }),
+      )
+      .max(16)
+      .exactOptional()
+      .describe('Who cosigns the log after each job, so that nobody can rewrite it unseen.'),
     tools: z
       .array(
         instrumentSchema
@@ -82,6 +109,8 @@ export const stationFileSchema = z
 export type StationFile = z.infer<typeof stationFileSchema>;
 
 export interface LoadedStation extends Omit<StationFile, 'routine' | 'specifications'> {
+  /** As it can be named again with --station. */
+  readonly file: string;
   /** Absolute. */
   readonly folder: string;
   /** Paths in the file are seen from here. */
@@ -95,7 +124,8 @@ export interface LoadedStation extends Omit<StationFile, 'routine' | 'specificat
   readonly library: string;
 }
 
-export async function readStationFile(file: string): Promise<LoadedStation> {
+export async function readStationFile(named: string): Promise<LoadedStation> {
+  const file = stationAtHand(named);
   if (inputName(file) === file && !existsSync(file)) throw new ProblemError(missing(file));
   const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
   const base = dirname(resolve(file));
@@ -110,6 +140,7 @@ export async function readStationFile(file: string): Promise<LoadedStation> {
   const folder = resolve(base, station.data ?? usualFolder(station.station));
   return {
     ...rest,
+    file,
     base,
     folder,
     decision: station.decision ?? USUAL_DECISION,

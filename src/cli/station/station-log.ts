@@ -9,6 +9,8 @@ export const TRUST_FILE = 'trusted-keys.json';
 export const KEYS_FOLDER = 'keys';
 /** The checkpoint that the station signed last, outside the database. */
 export const LAST_CHECKPOINT = 'last.checkpoint';
+/** The newest checkpoint that witnesses cosigned, with their lines. */
+export const COSIGNED_CHECKPOINT = 'cosigned.checkpoint';
 
 /** Where a station keeps its data that names no folder: below the XDG data directory, under its own name. */
 export function usualFolder(station: string): string {
@@ -34,8 +36,8 @@ export function logThere(folder: string): string {
     throw new ProblemError({
       code: 'no-station',
       where: folder,
-      message: 'there is no station log in this folder',
-      next: 'Name the station file with --station, or the folder of its data with --data.',
+      message: 'there is no station log in this folder yet',
+      next: 'It begins with "plugmark setup" or the first job. Another station is named with --station, or by its folder with --data.',
     });
   return path;
 }

@@ -8,6 +8,8 @@ export interface Dialogue {
   say(line: string): void;
   /** The next answer without the spaces around it. Throws a {@link ProblemError} when none comes any more. */
   ask(prompt: string): Promise<string>;
+  /** The last answer was refused, and is asked for again. */
+  refused?(): void;
   /** Somebody is there to try again. On a pipe the answers behind a wrong one would be taken for it. */
   readonly patient: boolean;
   /** Ends the questions; whoever reads on gets what a pipe still holds. */

@@ -57,6 +57,7 @@ export async function askUntil<T>(
     const value = await read(await dialogue.ask(prompt));
     if (value.ok) return value.value;
     refuse(dialogue, prompt, value.error);
+    dialogue.refused?.();
   }
 }
 
@@ -152,6 +153,7 @@ async function askField(
   return askUntil(asking.dialogue, promptFor(textOf(wording.text, inner), usual, mayLack), async (answer) => {
     const text = answer || (usual ?? '');
     if (text === '' && mayLack) return ok(undefined);
+    if (inner instanceof z.ZodNumber && !isNumber(text)) return err(NO_NUMBER);
     const value = parse<unknown>(inner, typedValue(text, inner));
     const problem = value.ok ? await wording.check?.(value.value) : null;
     return problem ? err(problem.message) : value;
@@ -212,11 +214,18 @@ function typedValue(text: string, schema: z.ZodType): unknown {
   return text;
 }
 
+/** Digits and a decimal sign: no unit, no letters, no powers of ten. */
+export const isNumber = (text: string): boolean => /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/.test(text);
+export const NO_NUMBER = 'expected a number alone, such as 12.5, without letters or a unit';
+
+/** `N·m`, `N.m` and `Nm` are one unit. */
+const folded = (text: string): string => text.toLowerCase().replace(/[\s.·⋅*-]/gu, '');
+
 /** The one option that begins with `text`, or that is it; undefined where several do, or none. */
 function oneBeginning(options: readonly string[], text: string): string | undefined {
-  const wanted = text.toLowerCase();
-  const exact = options.find((option) => option.toLowerCase() === wanted);
-  const beginning = options.filter((option) => wanted !== '' && option.toLowerCase().startsWith(wanted));
+  const wanted = folded(text);
+  const exact = options.find((option) => folded(option) === wanted);
+  const beginning = options.filter((option) => wanted !== '' && folded(option).startsWith(wanted));
   return exact ?? (beginning.length === 1 ? beginning[0] : undefined);
 }
 

@@ -2,9 +2,13 @@ import { createInterface } from 'node:readline';
 import { Writable } from 'node:stream';
 
 /** Where a passphrase or PIN comes from where nobody can type: a variable of the environment. */
-export const SECRETS = { passphrase: 'PLUGMARK_PASSPHRASE', pin: 'PLUGMARK_PIN' } as const;
+export const SECRETS = {
+  passphrase: 'PLUGMARK_PASSPHRASE',
+  pin: 'PLUGMARK_PIN',
+  token: 'PLUGMARK_TOKEN',
+} as const;
 
-/** A passphrase or PIN: from the environment, else typed without being shown; null where there is neither, or it is empty. */
+/** A passphrase, a PIN or a token: from the environment, else typed without being shown; null where there is neither, or it is empty. */
 export async function askSecret(which: keyof typeof SECRETS, prompt: string): Promise<string | null> {
   const given = process.env[SECRETS[which]];
   if (given !== undefined) return given === '' ? null : given;

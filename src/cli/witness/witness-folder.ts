@@ -6,7 +6,7 @@ import { z } from 'zod';
 import type { StationKey } from '../../../db/keyfile.ts';
 import { openWitnessFile, type WitnessFile } from '../../../db/witness.ts';
 import type { CosigningKey } from '../../evidence/cosignature.ts';
-import { signed } from '../../evidence/note.ts';
+import { sign } from '../../evidence/platform/signature.ts';
 import { readVerifierKey, type WitnessKey, witnessVerifierKey } from '../../evidence/verifier-key.ts';
 
 export interface WitnessScope {
@@ -44,7 +44,7 @@ export function keysOfWitness(name: string, { privateKey, jwk }: StationKey): re
   const pair = ml_dsa44.keygen(new Uint8Array(seed));
   return [
     ownKey(name, 'ed25519-cosignature', Buffer.from(jwk.x, 'base64url'), (message) =>
-      signed(message, privateKey),
+      sign(message, privateKey),
     ),
     ownKey(name, 'ml-dsa-44-cosignature', pair.publicKey, (message) =>
       ml_dsa44.sign(message, pair.secretKey),

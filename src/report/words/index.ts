@@ -2,6 +2,7 @@
  * The one table of words for what is signed as a code: screen, papers, CSV and commands print what stands here. A sentence
  * may be changed at any time; no record and no verdict changes with it.
  */
+export { ANSWER_GIVEN } from './answer.ts';
 export * from './attested.ts';
 export { amountSourceWords, CAUSE_WORDS, promiseWords } from './budget.ts';
 export * from './check.ts';
@@ -16,7 +17,7 @@ export * from './placement.ts';
 export * from './plug.ts';
 export * from './question.ts';
 export { instrumentRefusalText } from './refusal.ts';
-export { saidWords } from './said.ts';
 export * from './source.ts';
+export { statementWords } from './statement.ts';
 export * from './step.ts';
-export { ANGLE_FAULT_WORDS, turnText, turnVerdictText } from './turn.ts';
+export { ANGLE_FAULT_WORDS, degrees, turnLimitsText, turnText, turnVerdictText } from './turn.ts';

@@ -35,6 +35,10 @@ function noteWords(note: Note): string {
       return 'A used plug goes back into the cylinder it came from.';
     case 'gasket-used':
       return 'A used gasket takes far less angle than a new one.';
+    case 'by-angle-alone':
+      return 'The order names an angle and no torque. The turn from contact is judged. The torque window is what general tables give for this thread and seat, and a quarter more: a torque outside of it is never OK.';
+    case 'turn-without-tolerance':
+      return 'The angle is one figure without a tolerance: no wrench can prove it. Give two limits, or turn the plug by hand and record it so.';
   }
 }
 

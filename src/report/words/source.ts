@@ -1,6 +1,7 @@
 /** Where figures came from, and what they are worth: one wording for screen, papers, CSV and verification. */
 import type { Counts, Mark, Proof } from '../../job/proof.ts';
 import { marksOf } from '../../job/proof.ts';
+import type { GapCheck } from '../../plug/gap.ts';
 import type { FigureSource } from '../../reading.ts';
 
 /** For a cell. */
@@ -70,10 +71,15 @@ export const LINK_CAVEAT: Readonly<Record<FigureSource, string | null>> = {
 
 type Quantity = keyof Proof['figures'];
 
-const FIGURES: Readonly<Record<Quantity, readonly [one: string, many: string, tool: string]>> = {
+type Called = readonly [one: string, many: string, tool: string];
+const FIGURES: Readonly<Record<Quantity, Called>> = {
   torque: ['torque', 'torques', 'wrench'],
   gap: ['gap', 'gaps', 'gauge'],
 };
+const TURN: Called = ['turn', 'turns', 'wrench'];
+
+const calledIn = ({ byAngle }: Proof, quantity: Quantity): Called =>
+  byAngle && quantity === 'torque' ? TURN : FIGURES[quantity];
 
 /** What so many figures of a source are worth, as the end of "8 torques ...". */
 const WORTH_WORDS: Readonly<Record<FigureSource, (tool: string, by: string) => string>> = {
@@ -87,9 +93,10 @@ const WORTH_WORDS: Readonly<Record<FigureSource, (tool: string, by: string) => s
  * `8 torques proven by a linked wrench; 8 gaps typed by NAME, attested, not proven by an instrument`. Empty where nothing is
  * done yet.
  */
-export function proofText({ figures, attestedBy }: Proof): string {
+export function proofText(proof: Proof): string {
+  const { figures, attestedBy } = proof;
   const by = attestedBy.length === 0 ? 'a person' : attestedBy.join(', ');
-  const of = (quantity: Quantity) => worthOf(figures[quantity], quantity, by);
+  const of = (quantity: Quantity) => worthOf(figures[quantity], calledIn(proof, quantity), by);
   return [...of('torque'), ...of('gap')].join('; ');
 }
 
@@ -101,33 +108,42 @@ const BRIEF: Readonly<Record<FigureSource, string>> = {
 };
 
 /** `8 torques proven, 8 gaps attested`: for one line of a screen. */
-export function proofBrief({ figures }: Proof): string {
+export function proofBrief(proof: Proof): string {
+  const { figures } = proof;
   return (['torque', 'gap'] as const)
     .flatMap((quantity) =>
       SOURCES.flatMap((source) => {
         const count = figures[quantity][source];
-        const [one, many] = FIGURES[quantity];
+        const [one, many] = calledIn(proof, quantity);
         return count === 0 ? [] : [`${count} ${count === 1 ? one : many} ${BRIEF[source]}`];
       }),
     )
     .join(', ');
 }
 
-function worthOf(counts: Counts, quantity: Quantity, by: string): readonly string[] {
-  const [one, many, tool] = FIGURES[quantity];
+function worthOf(counts: Counts, [one, many, tool]: Called, by: string): readonly string[] {
   return SOURCES.flatMap((source) => {
     const count = counts[source];
     return count === 0 ? [] : [`${count} ${count === 1 ? one : many} ${WORTH_WORDS[source](tool, by)}`];
   });
 }
 
+/** Beside proven torques, where the specification has no gap measured; null where it is. */
+export const GAPS_UNMEASURED: Readonly<Record<GapCheck, string | null>> = {
+  gauge: null,
+  wire: null,
+  'visual-only': 'the gaps were looked at, not measured',
+  'not-permitted': 'the gaps were not checked, as the specification says',
+};
+
 const SOURCES = ['linked', 'typed', 'replayed', 'simulated'] as const satisfies readonly FigureSource[];
 
 /** What a reader of a verdict must know at once: marks, then what a person typed. Empty where an instrument sent all. */
-export function proofCaveats({ sources, figures }: Proof): readonly string[] {
+export function proofCaveats(proof: Proof): readonly string[] {
+  const { sources, figures } = proof;
   const typed = (['torque', 'gap'] as const).flatMap((quantity) => {
     const count = figures[quantity].typed;
-    const [one, many] = FIGURES[quantity];
+    const [one, many] = calledIn(proof, quantity);
     return count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
   });
   return [

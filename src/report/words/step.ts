@@ -2,27 +2,35 @@
 
 import type { Step } from '../../job/order-of-work.ts';
 import type { OutOfOrder, OutOfTurn } from '../../job/out-of-order.ts';
+import type { ListPhase } from '../../job/routine.ts';
+
+/** The lists of the routine. */
+export const LIST_WORDS: Readonly<Record<ListPhase, string>> = {
+  'before-removal': 'the list before removal',
+  fitting: 'the list before fitting',
+  afterwards: 'the list for afterwards',
+};
 
 /** As an instruction. */
 export const STEP_TO_DO: Readonly<Record<Step, string>> = {
   windows: 'confirm the windows',
-  'before-removal': 'attest the list before removal',
+  'before-removal': 'confirm the list before removal',
   'old-plugs': 'read the old plug',
   'new-plugs': 'check the new plug',
   gap: 'measure the gap of the plug',
-  fitting: 'attest the list before fitting',
-  afterwards: 'attest the list for afterwards',
+  fitting: 'confirm the list before fitting',
+  afterwards: 'confirm the list for afterwards',
 };
 
 /** As what had not been done. */
 export const STEP_MISSED: Readonly<Record<Step, string>> = {
   windows: 'the windows were confirmed',
-  'before-removal': 'the list before removal was attested',
+  'before-removal': 'the list before removal was confirmed',
   'old-plugs': 'its old plug was read',
   'new-plugs': 'its new plug was checked',
   gap: 'the gap of its plug was proven',
-  fitting: 'the list before fitting was attested',
-  afterwards: 'the list for afterwards was attested',
+  fitting: 'the list before fitting was confirmed',
+  afterwards: 'the list for afterwards was confirmed',
 };
 
 export const stepsToDo = (steps: readonly Step[]): string => listed(steps.map((step) => STEP_TO_DO[step]));
@@ -30,7 +38,7 @@ export const stepsToDo = (steps: readonly Step[]): string => listed(steps.map((s
 /** Why a gap belongs to no plug. */
 export const OUT_OF_TURN_WORDS: Readonly<Record<OutOfTurn, string>> = {
   windows: 'the windows are not confirmed',
-  'before-removal': 'the list before removal is not attested',
+  'before-removal': 'the list before removal is not confirmed',
   'old-plugs': 'the old plugs are not read',
   'new-plugs': 'the new plugs are not checked',
   'old-gap-known': 'the gap of this old plug was measured already',
@@ -42,7 +50,7 @@ export const OUT_OF_TURN_WORDS: Readonly<Record<OutOfTurn, string>> = {
 /** What to do about it. */
 export const OUT_OF_TURN_NEXT: Readonly<Record<OutOfTurn, string>> = {
   windows: 'First confirm the windows.',
-  'before-removal': 'First attest the list before removal.',
+  'before-removal': 'First confirm the list before removal.',
   'old-plugs': 'First read the old plugs.',
   'new-plugs': 'First check the new plugs.',
   'old-gap-known': 'Confirm how this plug looks, then measure the next.',
@@ -63,6 +71,7 @@ export function outOfOrderText({ step, what, cylinder, pull, doneAgain }: OutOfO
     loosening: `an old plug was loosened (pull ${pull ?? ''}) and`,
     'old-plug': `the old plug of${where}`,
     'by-angle': `the plug of${where}, by angle,`,
+    gap: `the gap of${where}`,
   }[what];
   const turn = step === 'afterwards' ? 'came after' : 'came before';
   return `${subject} ${turn} ${STEP_MISSED[step]}${doneAgain === true ? '; done again since' : ''}`;

@@ -1,7 +1,9 @@
 /** The turn of a plug in words. */
+import type { Basis } from '../../job/basis.ts';
 import type { Judgement } from '../../metrology/judgement.ts';
 import type { AngleFault, DetectedPull } from '../../pull/pull.ts';
 import { snugOf } from '../../pull/snug.ts';
+import { formatAngle } from '../../quantity/angle.ts';
 
 /** Why the angle of a pull says nothing although the tool sends one. */
 export const ANGLE_FAULT_WORDS: Readonly<Record<AngleFault, string>> = {
@@ -27,10 +29,14 @@ export function turnText({ turn, angleFault, peakNm }: DetectedPull): string | n
 /** With less on either side there is no snug point to speak of. */
 const LITTLE_DEG = 5;
 
+/** `180° to 240°`, or the one figure of an order without a tolerance. */
+export const turnLimitsText = ({ lowerDeg, upperDeg }: NonNullable<Basis['turn']>): string =>
+  lowerDeg < upperDeg ? `${formatAngle(lowerDeg)} to ${formatAngle(upperDeg)}` : formatAngle(lowerDeg);
+
 /** The verdict on a turn that the order asks for; null where it asks for none. */
 export function turnVerdictText(turn: Judgement | null | undefined): string | null {
   if (turn === undefined) return null;
-  if (turn === null) return 'turn not measured, so not proven';
+  if (turn === null) return 'turn not proven';
   const { value, expandedUncertainty, result } = turn;
   return `turn ${degrees(value)} ± ${degrees(expandedUncertainty)}: ${RESULT_WORDS[result]}`;
 }

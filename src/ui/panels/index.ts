@@ -123,7 +123,7 @@ export function panelKeys(draft: Draft, job: JobState, types: boolean): readonly
     case 'windows':
       return ['[Enter] the windows are right'];
     case 'trial':
-      return ['[k] skip the trial'];
+      return ['[x] skip the trial'];
     case 'list':
       return listKeys(draft, job, types);
     case 'old-plug':

@@ -8,6 +8,7 @@ import { folded } from '../folded.ts';
 import { newForm } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
 import { type KeyPress, printed } from '../key-press.ts';
+import { KEY } from '../key-table.ts';
 import type { Line } from '../line.ts';
 import { columnsOf, printable } from '../printable.ts';
 import { type ListDraft, type Move, moved, type Room, scrolled } from './panel.ts';
@@ -90,14 +91,17 @@ export function pressedList(draft: ListDraft, press: KeyPress, job: JobState): M
   if (item === undefined) return null;
   const at = moved(draft.at, press.key, items.length);
   if (at !== null) return { draft: { ...draft, at } };
+  // With Enter alone a list can be gone through, for a pedal or a presenter.
+  if (press.key === 'enter' && item.choices === undefined && draft.answers[item.id] === undefined)
+    return answerItem(draft, items, item, { as: DONE }, press.shownMs);
   if (press.key === 'enter') return attest(draft, items);
   const key = printed(press)?.toLowerCase();
-  if (key === 'a') return tickedAll(draft, items, press.shownMs);
-  if (key === ' ' && item.choices === undefined)
+  if (key === KEY.all) return tickedAll(draft, items, press.shownMs);
+  if (key === KEY.tick && item.choices === undefined)
     return draft.answers[item.id]?.as === DONE
       ? unsaid(draft, item)
       : answerItem(draft, items, item, { as: DONE }, press.shownMs);
-  if (key === 'x')
+  if (key === KEY.not)
     return draft.answers[item.id]?.as === NOT_DONE
       ? unsaid(draft, item)
       : { form: newForm('not-done', item.id) };
@@ -189,7 +193,7 @@ export function listLines(draft: ListDraft, job: JobState, { columns, rows }: Ro
   const blocks = items.map((item, i) => itemLines(item, draft, columns, i === draft.at, glyphs));
   const before = blocks.slice(0, draft.at).flat().length;
   const middle = before + Math.floor((blocks[draft.at]?.length ?? 1) / 2);
-  return [...scrolled(blocks.flat(), middle, rows)];
+  return [...scrolled(blocks.flat(), middle, rows, glyphs)];
 }
 
 /** `types`: a gauge of the station types digits, so that arrows are left to choose with. */

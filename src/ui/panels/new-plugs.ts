@@ -6,6 +6,7 @@ import { FEATURE_WORDS } from '../../report/words/index.ts';
 import { newForm } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
 import { type KeyPress, printed } from '../key-press.ts';
+import { KEY } from '../key-table.ts';
 import type { Line } from '../line.ts';
 import { fill, printable } from '../printable.ts';
 import { outlier } from './outlier.ts';
@@ -54,13 +55,13 @@ export function pressedNewPlugs(draft: NewPlugsDraft, press: KeyPress, job: JobS
   }
   const feature = FEATURES[draft.at];
   switch (printed(press)?.toLowerCase()) {
-    case ' ':
+    case KEY.not:
       return feature === undefined ? null : { draft: { ...draft, differs: toggled(draft.differs, feature) } };
-    case 'p':
+    case KEY.part:
       return { form: newForm('part') };
-    case 'l':
+    case KEY.lot:
       return { form: newForm('lot') };
-    case 'o':
+    case KEY.oneByOne:
       return { draft: { ...draft, one: draft.one === null ? (unchecked(job)[0] ?? null) : null } };
     default:
       return null;
@@ -156,15 +157,9 @@ export function newPlugsLines(
   const features = FEATURES.map((feature, i) => featureLine(feature, i, draft, job, glyphs));
   const space: Line[] = rows > head.length + foot.length + features.length + 1 ? [[]] : [];
   const room = Math.max(3, rows - head.length - foot.length - 2 * space.length);
-  return [...head, ...space, ...scrolled(features, draft.at, room), ...space, ...foot].map((line) =>
+  return [...head, ...space, ...scrolled(features, draft.at, room, glyphs), ...space, ...foot].map((line) =>
     line.slice(0, columns),
   );
 }
 
-export const NEW_PLUGS_KEYS = [
-  '[Enter] agrees',
-  '[space] differs',
-  '[p] part',
-  '[l] lot',
-  '[up down] feature',
-];
+export const NEW_PLUGS_KEYS = ['[Enter] agrees', '[x] differs', '[p] part', '[l] lot', '[up down] feature'];

@@ -15,6 +15,7 @@ import { folded } from '../folded.ts';
 import { newForm } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
 import { type KeyPress, printed } from '../key-press.ts';
+import { KEY } from '../key-table.ts';
 import type { Line, Span } from '../line.ts';
 import { fill, printable } from '../printable.ts';
 import { fixed } from '../words.ts';
@@ -81,11 +82,11 @@ export function pressedOldPlug(draft: OldPlugDraft, press: KeyPress, job: JobSta
   if (press.key === 'enter')
     return { command: commandFor(draft, CLASSES[draft.at] ?? 'normal', [draft.cylinder]) };
   const key = printed(press)?.toLowerCase();
-  if (key === 'n') return { command: commandFor(draft, 'normal', [draft.cylinder]) };
-  if (key === 'a') return allNormal(draft, job);
-  if (key === 'w') return { form: newForm('old-plug-note', draft.cylinder) };
-  if (key === 'x') return { form: newForm('damage', draft.cylinder) };
-  if (key === 't') {
+  if (key === KEY.normal) return { command: commandFor(draft, 'normal', [draft.cylinder]) };
+  if (key === KEY.all) return allNormal(draft, job);
+  if (key === KEY.note) return { form: newForm('old-plug-note', draft.cylinder) };
+  if (key === KEY.not) return { form: newForm('damage', draft.cylinder) };
+  if (key === KEY.thread) {
     const thread = STATES[(STATES.indexOf(draft.thread) + 1) % STATES.length] ?? 'sound';
     return { draft: { ...draft, thread } };
   }
@@ -158,11 +159,13 @@ function lists(draft: OldPlugDraft, job: JobState, columns: number, rows: number
     order.map((cylinder) => cylinderLine(job, cylinder, draft, left, glyphs)),
     order.indexOf(draft.cylinder),
     rows,
+    glyphs,
   );
   const classes = scrolled(
     CLASSES.map((_, at): Line => [classSpan(at, draft, CLASS_COLUMNS, glyphs)]),
     draft.at,
     rows,
+    glyphs,
   );
   const height = Math.min(rows, Math.max(cylinders.length, classes.length));
   return Array.from(

@@ -5,6 +5,7 @@ import type { Attested } from '../../job/state.ts';
 import type { Damage, ThreadState } from '../../plug/condition.ts';
 import type { PlugFeature } from '../../plug/feature.ts';
 import type { Form } from '../form.ts';
+import type { Glyphs } from '../glyphs.ts';
 import type { Line } from '../line.ts';
 
 export interface WindowsDraft {
@@ -67,11 +68,19 @@ export interface Room {
   readonly rows: number;
 }
 
-/** The lines about number `at` that fit into `rows`. */
-export function scrolled(lines: readonly Line[], at: number, rows: number): readonly Line[] {
+/** The lines about number `at` that fit into `rows`; the first and the last say how many are cut off. */
+export function scrolled(lines: readonly Line[], at: number, rows: number, glyphs: Glyphs): readonly Line[] {
   if (lines.length <= rows) return lines;
+  if (rows < 3)
+    return lines.slice(Math.min(at, lines.length - rows), Math.min(at, lines.length - rows) + rows);
   const from = Math.max(0, Math.min(at - Math.floor(rows / 2), lines.length - rows));
-  return lines.slice(from, from + rows);
+  const above = from;
+  const below = lines.length - from - rows;
+  const more = (count: number, mark: string): Line => [{ text: `   ${mark} ${count + 1} more`, dim: true }];
+  const shown = lines.slice(from, from + rows);
+  const head = above === 0 ? shown.slice(0, 1) : [more(above, glyphs.up)];
+  const tail = below === 0 ? shown.slice(-1) : [more(below, glyphs.down)];
+  return [...head, ...shown.slice(1, -1), ...tail];
 }
 
 /** One step up or down a list of `length`, no further than its ends. */

@@ -2,12 +2,13 @@
 import { folded } from '../folded.ts';
 import type { Glyphs } from '../glyphs.ts';
 import { type KeyPress, printed } from '../key-press.ts';
+import { KEY } from '../key-table.ts';
 import type { Line } from '../line.ts';
 import { printable } from '../printable.ts';
 import type { Move, Room } from './panel.ts';
 
 export const TRIAL_SENTENCE =
-  'Trial click: pull once until the wrench clicks, in a vise or on a tight bolt, not on a plug. Or press k to skip it.';
+  'Trial click: pull once until the wrench clicks, in a vise or on a tight bolt, not on a plug. Or press x to skip it.';
 
 const WHY =
   'It shows how far the torque falls at a click of this wrench, and how far the hand goes beyond it. Some wrenches click so ' +
@@ -15,7 +16,7 @@ const WHY =
   'that turns a plug counts as the first plug.';
 
 export const pressedTrial = (press: KeyPress): Move =>
-  printed(press)?.toLowerCase() === 'k' ? { command: { do: 'skip-trial' } } : null;
+  printed(press)?.toLowerCase() === KEY.not ? { command: { do: 'skip-trial' } } : null;
 
 export const trialLines = ({ columns, rows }: Room, glyphs: Glyphs): Line[] =>
   folded(printable(WHY, 600, glyphs.ascii), columns - 2, rows, glyphs.cutMark).map((text) => [

@@ -1,11 +1,12 @@
 /** The windows that the figures of the order come to, and what they rest on: read and confirmed before the first plug. */
 import { dueDate } from '../../instrument/fitness.ts';
 import type { InstrumentInUse } from '../../instrument/instrument.ts';
+import { isByAngle } from '../../job/click.ts';
 import type { JobState } from '../../job/state.ts';
 import { asWrenchReads } from '../../job/windows.ts';
 import type { Window } from '../../metrology/judgement.ts';
 import { gapCheckOf } from '../../plug/gap.ts';
-import { noteLines, promiseWords } from '../../report/words/index.ts';
+import { noteLines, promiseWords, turnLimitsText } from '../../report/words/index.ts';
 import { folded } from '../folded.ts';
 import type { Glyphs } from '../glyphs.ts';
 import type { Line } from '../line.ts';
@@ -45,9 +46,23 @@ function guarded(window: Window, glyphs: Glyphs): string {
   return `proven ${figure(acceptLower, unit)} to ${figure(acceptUpper, unit)} ${unitWord(unit, glyphs)} (guard band U ${figure(expandedAtUpper, unit)})`;
 }
 
+/** The turn from contact, where it is judged. */
+function turn({ basis, order }: JobState): string[] {
+  if (basis.turn === undefined) return [];
+  const printed = basis.turn.alone === true ? order.specification.torque : (order.specification.turn ?? '');
+  return [
+    `${turnLimitsText(basis.turn)} from contact ("${printed}")`,
+    'only a wrench that sends its angle can prove it',
+  ];
+}
+
 function torque(job: JobState, glyphs: Glyphs): string[] {
   const { torqueWindow, order } = job;
   const unit = unitWord('N.m', glyphs);
+  if (isByAngle(job.basis))
+    return [
+      `${windowFigures(torqueWindow)} ${unit} is usual for ${order.plug.thread}, ${order.plug.seat} seat`,
+    ];
   const printed = order.specification.torque;
   const first = job.basis.firstTorqueWindow;
   const steps = first === null ? [] : [`first step ${windowFigures(first)} ${unit}, loosen, then:`];
@@ -89,7 +104,8 @@ export function windowsLines(job: JobState, { columns, rows }: Room, glyphs: Gly
   const many = (label: string, texts: readonly string[], bold = false) =>
     texts.flatMap((text, i) => fact(i === 0 ? label : '', text, columns, glyphs, { bold: bold && i === 0 }));
   const lines = [
-    ...many('Torque', torque(job, glyphs), true),
+    ...many('Turn', turn(job), true),
+    ...many('Torque', torque(job, glyphs), !isByAngle(job.basis)),
     ...many('Gap', gap(job, glyphs), true),
     ...instruments.flatMap((one) => {
       const serial = one.serial === undefined ? '' : `${one.serial}: `;

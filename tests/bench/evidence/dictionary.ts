@@ -6,6 +6,7 @@ import { openStationLog } from '../../../db/log.ts';
 import { canonical } from '../../../src/evidence/canonical.ts';
 import { signedBytes } from '../../../src/evidence/entry.ts';
 import type { LogEntry } from '../../../src/evidence/log.ts';
+import { fromUtf8 } from '../../../src/evidence/platform/bytes.ts';
 import { generate } from '../history/generate.ts';
 import type { Measurement } from '../measurement.ts';
 import { demoRecord } from './made.ts';
@@ -78,7 +79,7 @@ async function entriesIn(path: string): Promise<readonly LogEntry[]> {
 
 /** As bodies are packed: what is signed, its salt taken out. */
 const withoutSalt = (entry: LogEntry): string =>
-  signedBytes(entry).toString('utf8').replace(`"salt":"${entry.salt}"`, '"salt":""');
+  fromUtf8(signedBytes(entry)).replace(`"salt":"${entry.salt}"`, '"salt":""');
 
 const sizeOf = (entries: readonly LogEntry[]): number =>
   entries.reduce((sum, entry) => sum + Buffer.byteLength(withoutSalt(entry)), 0);

@@ -1,4 +1,4 @@
-import { createHash, verify } from 'node:crypto';
+import { createHash, createPublicKey, verify } from 'node:crypto';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
@@ -6,7 +6,6 @@ import { verifyFiles } from '../../../src/cli/evidence/verify-files.ts';
 import { contentsAndCompleteness } from '../../../src/evidence/completeness.ts';
 import { inTheLog } from '../../../src/evidence/in-the-log.ts';
 import { judgedAgain } from '../../../src/evidence/judged-again.ts';
-import { importPublicKey } from '../../../src/evidence/jwk.ts';
 import { checkSignatures } from '../../../src/evidence/jws.ts';
 import { openRecord, rulesOf } from '../../../src/evidence/record.ts';
 import { stationOf } from '../../../src/evidence/station.ts';
@@ -36,7 +35,7 @@ export const verifyRate: Measurement = {
       const key = station?.keys.at(-1)?.jwk;
       if (report?.fault !== null || signature === undefined || station === null || key === undefined)
         throw new Error('the record does not hold');
-      const publicKey = importPublicKey(key);
+      const publicKey = createPublicKey({ key, format: 'jwk' });
       const signed = Buffer.from(`${signature.protected}.${jws.payload}`);
       const mark = Buffer.from(signature.signature, 'base64url');
       const digest = () => createHash('sha256').update(made.bytes).digest();
@@ -81,7 +80,7 @@ async function folder(
   const started = performance.now();
   let done = 0;
   let sound = 0;
-  await verifyFiles(files, trust, (findings) => {
+  await verifyFiles(files, { trust: trust, policy: null }, (findings) => {
     done += findings.length;
     // The tools of the demo are simulated, so that its record is authentic and proves nothing.
     sound += findings.filter(({ verdict }) => verdict === 'unproven').length;

@@ -2,6 +2,7 @@
  * A station's history as its log would hold it after five years, samples left out: every entry has the canonical bytes,
  * the numbers and the place in the hash tree that the program gives it, and only the schema's second look is saved.
  */
+
 import Sqlite from 'better-sqlite3';
 import { entryTable } from '../../../db/entries.ts';
 import { openStationLog } from '../../../db/log.ts';
@@ -15,6 +16,7 @@ import {
   type StationEntry,
 } from '../../../src/evidence/log.ts';
 import { leafHash, nodeHash } from '../../../src/evidence/merkle.ts';
+import { fromUtf8 } from '../../../src/evidence/platform/bytes.ts';
 import { concealedAnew, salts } from '../../evidence/entries.ts';
 import { jobEvents } from './job.ts';
 import { DAY_MS, START_MS, YEARS } from './station.ts';
@@ -55,7 +57,7 @@ export async function generate(
     const entry: AnyEntry = concealedAnew({ ...content, v: 1, seq, salt: salt(), concealed: [] });
     const bytes = signedBytes(entry);
     const hash = leafHash(bytes);
-    table.put(entry, hash, bytes.toString('utf8'));
+    table.put(entry, hash, fromUtf8(bytes));
     grow(seq - 1, hash);
     bodyBytes += bytes.length;
   };
@@ -93,8 +95,10 @@ const EXAMPLE_KEY = {
 } as const;
 
 /** The whole subtrees that each leaf completes, as the store keeps them. */
-function growingTree(keep: (place: number, hash: Buffer) => void): (index: number, leaf: Buffer) => void {
-  const waiting: (Buffer | undefined)[] = [];
+function growingTree(
+  keep: (place: number, hash: Uint8Array) => void,
+): (index: number, leaf: Uint8Array) => void {
+  const waiting: (Uint8Array | undefined)[] = [];
   return (index, leaf) => {
     let hash = leaf;
     let level = 0;

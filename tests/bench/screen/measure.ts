@@ -47,6 +47,7 @@ async function watched(tools: number, hertz: number, seconds: number): Promise<S
       live,
       forecast: null,
       logEntries: 1,
+      pullTimes: new Map(),
       sources: ['simulated'],
     });
   };

@@ -2,7 +2,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } fr
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { type Ended, folder, run } from '../program.ts';
+import { type Ended, folder, run, start } from '../program.ts';
 
 describe('the demo through the whole Bluetooth stack', () => {
   let out = '';
@@ -103,4 +103,21 @@ describe('the demo through the whole Bluetooth stack', () => {
     expect(skipped.stdout).toContain('Authentic and complete, but NOT PROVEN.');
     expect(skipped.code).toBe(0);
   });
+});
+
+it('that was left says the exact command that goes on with it, and it does', async () => {
+  const out = folder();
+  const left = start(['demo', '--plain', '--direct', '--speed', '10', '--seed', '3', '--out', out]);
+  await left.says('gap');
+  left.child.kill('SIGINT');
+  const { code, stdout } = await left.ended;
+  expect(code).toBe(5);
+  const command = stdout.trimEnd().split('\n').at(-1)?.trim() ?? '';
+  expect(command).toContain(`demo --resume --out ${out} --seed 3 --speed 10 --direct --plain`);
+  const words = command.split(' ');
+  const again = await run([...words.slice(words.indexOf('demo')), '--fast']);
+  expect(again.stdout).toContain('COMPLETE.');
+  expect(again.code).toBe(0);
+  const none = await run(['demo', '--resume', '--out', out]);
+  expect(none.stderr).toContain('no demo job is open here');
 });

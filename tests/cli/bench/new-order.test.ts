@@ -274,6 +274,41 @@ describe('figures typed from the service information', () => {
     expect(order?.engine.serviceOrder).toEqual([8, 7, 6, 5, 4, 3, 2, 1]);
   });
 
+  it('can have wires, a gap that is only looked at, a used plug and a reduction', async () => {
+    const at = await shop();
+    const { order } = await ask(at, {
+      ...TYPED,
+      'Plug: new': 'used',
+      'A torque reduced': 'yes',
+      'Reduced by': '30',
+      'On the threads': 'anti',
+      'Who set': 'Foreman One',
+      'Rules for the gap': 'yes',
+      'The gap is checked by': 'wire',
+      'The wire that must pass': '0.72 mm',
+      'The wire that must not': ['0.78', '0.78 mm'],
+      'How far a wire': '0.003 mm',
+      'Widest gap': '0.9 mm',
+    });
+    expect(order?.plug.condition).toBe('used');
+    expect(order?.specification).toMatchObject({
+      reduction: { percent: 30, lubricant: 'anti-seize', setBy: 'Foreman One' },
+      gapRules: {
+        check: 'wire',
+        wires: { go: '0.72 mm', noGo: '0.78 mm', within: '0.003 mm' },
+        serviceLimit: '0.9 mm',
+      },
+    });
+    const looked = await ask(at, {
+      ...TYPED,
+      'Rules for the gap': 'yes',
+      'The gap is checked by': 'visual-only',
+      'Gap as printed': '',
+    });
+    expect(looked.order?.specification).toMatchObject({ gapRules: { check: 'visual-only' } });
+    expect(looked.order?.specification).not.toHaveProperty('gap');
+  });
+
   it('that no table comes near are taken only with the name of whoever looked again', async () => {
     const at = await shop();
     const { text, order } = await ask(at, {

@@ -108,7 +108,7 @@ describe('plugmark window on a typed specification', () => {
 
   it.each<[string, string | undefined, Partial<WindowOptions>, string]>([
     ['nothing to look at', undefined, {}, 'nothing-named'],
-    ['an angle', '1/2 turn', {}, 'angle-not-provable'],
+    ['an angle that nobody could mean', '5 turns', {}, 'figure-impossible'],
     ['a reversed range', '30-25 N·m', {}, 'range-reversed'],
     ['a figure that nobody could mean', '225-230 N·m', {}, 'figure-impossible'],
     ['a figure that no table comes near', '42-45 N·m', {}, 'figure-implausible'],

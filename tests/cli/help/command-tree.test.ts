@@ -98,11 +98,11 @@ describe('options', () => {
     const several = [...kinds]
       .filter(([, all]) => all.size > 1)
       .map(([name, all]) => [name, [...all].sort()] as const);
-    // The same question of another thing: where it goes, what is gone on with, as what it counts, who works.
+    // The same question of another thing: where it goes, what is gone on with (a demo has one job only), as what it counts, who works.
     expect(Object.fromEntries(several)).toEqual({
       '--technician': ['habit', 'person'],
       '--out': ['file', 'folder'],
-      '--resume': ['open-job', 'study'],
+      '--resume': ['none', 'open-job', 'study'],
       '--as': ['decision', 'reason'],
     });
   });

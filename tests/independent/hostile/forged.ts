@@ -1,5 +1,5 @@
 /** Records that a station with all its keys could forge: what is signed may be anything, tree and checkpoint fit it. */
-import { toBase64url } from '../../../src/evidence/base64url.ts';
+
 import { canonicalBytes } from '../../../src/evidence/canonical.ts';
 import { originOf, signCheckpoint } from '../../../src/evidence/checkpoint.ts';
 import {
@@ -10,6 +10,7 @@ import {
   withDisclosures,
 } from '../../../src/evidence/jws.ts';
 import { leafHash, setProof, treeOf, treeRoot } from '../../../src/evidence/merkle.ts';
+import { fromUtf8, toBase64, toBase64url } from '../../../src/evidence/platform/bytes.ts';
 import { fileOf, jwsOf } from '../../evidence/forge.ts';
 import { kidOf, station, technician } from '../../evidence/sample-job.ts';
 
@@ -32,7 +33,7 @@ export function forged(bytes: Uint8Array, change: (content: Content) => void, gi
   change(content);
   if (given.keepLog !== true) content.log = logAround(content, given.signers?.[0] ?? station);
   const disclosures = given.disclosures ?? disclosuresIn(jwsOf(bytes));
-  return signedText(canonicalBytes(content).toString('utf8'), { ...given, disclosures });
+  return signedText(fromUtf8(canonicalBytes(content)), { ...given, disclosures });
 }
 
 /** Any text, signed as a record is. */
@@ -61,6 +62,6 @@ function logAround({ background, entries, log }: Content, signer: Signer) {
       { origin: originOf(kidOf(station)), size, root: treeRoot(tree, size) },
       signer.privateKey,
     ),
-    proof: setProof(tree, indexes, size).map((hash) => hash.toString('base64')),
+    proof: setProof(tree, indexes, size).map(toBase64),
   };
 }

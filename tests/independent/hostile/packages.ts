@@ -2,11 +2,11 @@
 import { createHash, type KeyObject } from 'node:crypto';
 import { readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { toBase64url } from '../../../src/evidence/base64url.ts';
 import { canonical, canonicalBytes } from '../../../src/evidence/canonical.ts';
 import { signCheckpoint } from '../../../src/evidence/checkpoint.ts';
 import { disclosureOf } from '../../../src/evidence/disclosures.ts';
 import { addSignature, disclosuresIn, signatureOf, withDisclosures } from '../../../src/evidence/jws.ts';
+import { toBase64url } from '../../../src/evidence/platform/bytes.ts';
 import { signIndex } from '../../../src/package/format.ts';
 import { fileOf, jwsOf } from '../../evidence/forge.ts';
 import { keyOfSeed } from '../../evidence/sample-job.ts';

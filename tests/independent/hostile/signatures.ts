@@ -1,11 +1,11 @@
 /** Headers and signatures that a forger, or a station itself, could put there. */
 import { sign } from 'node:crypto';
-import { fromBase64url, toBase64url } from '../../../src/evidence/base64url.ts';
 import { canonical, canonicalBytes } from '../../../src/evidence/canonical.ts';
 import { originOf } from '../../../src/evidence/checkpoint.ts';
 import { publicJwk, thumbprint } from '../../../src/evidence/jwk.ts';
 import { addSignature } from '../../../src/evidence/jws.ts';
 import { keyId } from '../../../src/evidence/note.ts';
+import { fromBase64url, toBase64url } from '../../../src/evidence/platform/bytes.ts';
 import { fileOf, jwsOf, withHeader } from '../../evidence/forge.ts';
 import { AT, kidOf, logOf, seal, station, stranger, wholeJob } from '../../evidence/sample-job.ts';
 import { contentOf, forged } from './forged.ts';

@@ -1,7 +1,7 @@
-import { toBase64url } from '../../../src/evidence/base64url.ts';
 import { canonical } from '../../../src/evidence/canonical.ts';
 import { digestOf, disclosureOf } from '../../../src/evidence/disclosures.ts';
 import { disclosuresIn, withDisclosures } from '../../../src/evidence/jws.ts';
+import { toBase64url } from '../../../src/evidence/platform/bytes.ts';
 import { fileOf, jwsOf } from '../../evidence/forge.ts';
 import { logOf, seal, wholeJob } from '../../evidence/sample-job.ts';
 import { type Content, contentOf, forged } from './forged.ts';

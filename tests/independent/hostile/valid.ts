@@ -38,7 +38,7 @@ function sealedAmong(log: SampleLog, others: number): Buffer {
   const own = [...log.station, ...log.entries].map(entryHash);
   const tree = treeOf([...own, ...Array.from({ length: others }, (_, i) => Buffer.alloc(32, i))]);
   const content = { program: PROGRAM, ...log, log: { tree, size: tree.size } };
-  return sealRecord(content, [station, technician]).bytes;
+  return Buffer.from(sealRecord(content, [station, technician]).bytes);
 }
 
 export const countersigner: Signer = {
@@ -101,7 +101,7 @@ const typed = () =>
   );
 
 /** By name; each is what its station sealed. */
-export const validRecords = (): Readonly<Record<string, Buffer>> => ({
+export const validRecords = (): Readonly<Record<string, Uint8Array>> => ({
   'a whole job': WHOLE,
   'a whole job among others in its log': AMONG_OTHERS,
   'a countersigned one': COUNTERSIGNED,

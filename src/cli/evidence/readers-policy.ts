@@ -1,0 +1,25 @@
+/** The policy that a reader names: which logs, which witnesses, and how many of them. */
+import type { ByPolicy } from '../../evidence/by-policy.ts';
+import { type Policy, parsePolicy } from '../../evidence/policy.ts';
+import { inputName, readBytes } from '../../files/input.ts';
+import { orThrow } from '../../result.ts';
+import { witnessesBeside } from './later-log-file.ts';
+
+/** As read, and as it can be handed to a thread. */
+export interface ReadersPolicy {
+  readonly policy: Policy;
+  readonly bytes: Uint8Array;
+}
+
+/** Room for 600 witnesses with keys of ML-DSA-44. */
+const MAX_BYTES = 1 << 20;
+
+export async function readersPolicy(file: string | undefined): Promise<ReadersPolicy | null> {
+  if (file === undefined) return null;
+  const bytes = await readBytes(file, 'policy', MAX_BYTES);
+  return { bytes, policy: orThrow(parsePolicy(bytes, inputName(file))) };
+}
+
+/** With the note of the witnesses that lies beside a record. */
+export const byPolicyBeside = (policy: Policy | null, record: string): ByPolicy | null =>
+  policy === null ? null : { policy, note: witnessesBeside(record) };

@@ -1,0 +1,176 @@
+/** Sends the newest checkpoint of the log to the witnesses of the station file, and keeps what they cosigned. */
+import { spawn } from 'node:child_process';
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
+import { cosignaturesOn } from '../../evidence/cosignature.ts';
+import { parseLaterLog } from '../../evidence/later-log.ts';
+import { noteText } from '../../evidence/note.ts';
+import { readVerifierKey, type WitnessKey } from '../../evidence/verifier-key.ts';
+import { writeWhole } from '../../files/output.ts';
+import { ProblemError } from '../../problem.ts';
+import { orThrow } from '../../result.ts';
+import { witnessedBeside } from '../evidence/later-log-file.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { jsonText } from '../terminal/json-text.ts';
+import { print } from '../terminal/wrapped.ts';
+import { type Asked, type AskedWitness, askWitness, withCosignatures } from './ask-witness.ts';
+import { laterLog } from './log.ts';
+import { findings } from './log-check.ts';
+import { inRecord, logNow, recordsIn } from './one-history.ts';
+import { openStationFolder, type StationFolder, stateOf } from './station.ts';
+import { type LoadedStation, readStationFile, type StationFile } from './station-file.ts';
+import { COSIGNED_CHECKPOINT } from './station-log.ts';
+
+/** Needs no key: what is sent was signed when the last record was sealed. */
+export async function witnessLog({ station }: { readonly station: string }): Promise<ExitCode> {
+  const file = await readStationFile(station);
+  const witnesses = witnessesOf(file);
+  if (witnesses.length === 0)
+    throw new ProblemError({
+      code: 'no-witness',
+      where: station,
+      message: 'the station file names no witness',
+      next: 'Add "witnesses" to it: "plugmark manual witnesses" shows how.',
+    });
+  const stationFolder = await openStationFolder(file.folder);
+  try {
+    const note = stationFolder.log.newestCheckpoint();
+    if (note === null) {
+      print(['Nothing is signed yet, so there is nothing to send.']);
+      return EXIT.done;
+    }
+    return await send(stationFolder, witnesses, note);
+  } finally {
+    stationFolder.log.close();
+  }
+}
+
+async function send(
+  stationFolder: StationFolder,
+  witnesses: readonly AskedWitness[],
+  newest: string,
+): Promise<ExitCode> {
+  const { folder, log } = stationFolder;
+  const checkpoint = orThrow(readCheckpoint(newest, 'the log'));
+  const [finding] = findings(stationFolder, [checkpoint]);
+  if (finding?.kind !== 'extends')
+    throw new ProblemError({
+      code: 'log-turned',
+      where: folder,
+      message: 'nothing was sent: the log is not the one that the station signed',
+      next: 'Run "plugmark log check".',
+    });
+  const before = cosignedBefore(folder);
+  const answers = await Promise.all(
+    witnesses.map((witness) => askWitness(witness, checkpoint, log.tree, sizeAt(witness, before))),
+  );
+  const cosigned = answers.flatMap((answer) => (answer.kind === 'cosigned' ? answer.signatures : []));
+  if (cosigned.length > 0) {
+    const keys = witnesses.flatMap((witness) => witness.keys);
+    keepCosigned(stationFolder, { ...checkpoint, signatures: [...checkpoint.signatures, ...cosigned] }, keys);
+  }
+  print(answers.map((answer, i) => answerLine(witnesses[i]?.url ?? '', answer, checkpoint.size)));
+  return answers.every(({ kind }) => kind === 'cosigned') ? EXIT.done : EXIT.failed;
+}
+
+/** Keeps a checkpoint with the cosignatures of these keys, beside the log and beside each record that it dates. */
+export function keepCosigned(
+  stationFolder: StationFolder,
+  checkpoint: SignedCheckpoint,
+  keys: readonly WitnessKey[],
+): void {
+  const path = join(stationFolder.folder, COSIGNED_CHECKPOINT);
+  // Those who cosigned this very checkpoint before stay in the note.
+  const before = cosignedBefore(stationFolder.folder);
+  const base = before?.text === checkpoint.text ? noteText(before) : noteText(checkpoint);
+  const note = withCosignatures(base, checkpoint.signatures);
+  writeWhole(path, note);
+  notesBeside(stationFolder, keys, note);
+}
+
+function answerLine(url: string, answer: Asked, size: number): string {
+  const where = safeLine(url);
+  switch (answer.kind) {
+    case 'cosigned':
+      return `${where}: cosigned on ${answer.at}, ${size} entries`;
+    case 'ahead':
+      return `${where}: HAS A LONGER LOG of this station, ${answer.size} entries; this one is signed up to ${size}. Its end was cut off, or an old copy was put back. Run "plugmark log check"`;
+    case 'refused':
+      return `${where}: not cosigned; ${answer.why}`;
+    case 'not-reached':
+      return `${where}: not cosigned; ${answer.why}. What is missing is sent the next time`;
+  }
+}
+
+/** What was cosigned last; null where nothing was. */
+export function cosignedBefore(folder: string): SignedCheckpoint | null {
+  const path = join(folder, COSIGNED_CHECKPOINT);
+  if (!existsSync(path)) return null;
+  const read = readCheckpoint(readFileSync(path), path);
+  return read.ok ? read.value : null;
+}
+
+/** What the witness is thought to have; it says so where that is wrong. */
+const sizeAt = ({ keys }: AskedWitness, before: SignedCheckpoint | null): number =>
+  before !== null && (cosignaturesOn(before, keys) ?? []).length > 0 ? before.size : 0;
+
+/**
+ * Beside each record of this log the note that cosigns it. The first that enough witnesses signed stays, for it dates the
+ * record; one with fewer witnesses is written anew.
+ */
+function notesBeside(stationFolder: StationFolder, keys: readonly WitnessKey[], note: string): void {
+  const now = logNow(stationFolder, stateOf(stationFolder));
+  const cosigned = orThrow(readCheckpoint(note, 'checkpoint'));
+  const count = witnessesOn(cosigned, keys);
+  for (const record of recordsIn(stationFolder.folder)) {
+    const beside = witnessedBeside(record);
+    if (witnessesIn(beside, keys) >= count) continue;
+    for (const { checkpoint } of inRecord(record, now)) {
+      const [finding] = findings(stationFolder, [checkpoint]);
+      if (finding?.kind !== 'extends' || checkpoint.size > cosigned.size) continue;
+      writeWhole(beside, jsonText(laterLog(stationFolder, checkpoint.size, cosigned.size, note)));
+    }
+  }
+}
+
+/** How many of them have a line here; that it holds was looked at when it came. */
+const witnessesOn = ({ signatures }: SignedCheckpoint, keys: readonly WitnessKey[]) =>
+  new Set(signatures.map(({ name }) => name).filter((name) => keys.some((key) => key.name === name))).size;
+
+const MAX_BYTES = 300_000;
+
+function witnessesIn(path: string, keys: readonly WitnessKey[]): number {
+  const there = statSync(path, { throwIfNoEntry: false });
+  if (there?.isFile() !== true || there.size > MAX_BYTES) return 0;
+  const beside = parseLaterLog(readFileSync(path), path);
+  const read = beside.ok ? readCheckpoint(beside.value.checkpoint, path) : null;
+  return read?.ok === true ? witnessesOn(read.value, keys) : 0;
+}
+
+function witnessesOf({ witnesses = [] }: Pick<StationFile, 'witnesses'>): readonly AskedWitness[] {
+  return witnesses.map(({ url, keys }) => ({
+    url,
+    keys: keys.flatMap((text) => {
+      const key = readVerifierKey(text);
+      return key === null || key.kind === 'log' ? [] : [key];
+    }),
+  }));
+}
+
+/** The built program; where it runs from its source, nothing is sent by itself. */
+const PROGRAM = fileURLToPath(new URL('../bin.js', import.meta.url));
+
+/** Behind a job: another process, which nobody waits for, sends what is new. It says nothing; `log witness` and doctor do. */
+export function sendInBackground(stationFile: string, { witnesses = [] }: LoadedStation): void {
+  if (witnesses.length === 0 || !existsSync(PROGRAM)) return;
+  const child = spawn(process.execPath, [PROGRAM, 'log', 'witness', '--station', stationFile], {
+    cwd: process.cwd(),
+    detached: true,
+    stdio: 'ignore',
+  });
+  // Where no process can be started, the next job sends it.
+  child.on('error', () => {});
+  child.unref();
+}

@@ -1,0 +1,33 @@
+/** The fonts of one document: its own, and those of the machine that its texts ask for. */
+import type { Doc } from '../sheet.ts';
+import { machineFontFor } from './machine.ts';
+import { type Face, FIRST_FONT, ownFont } from './own.ts';
+import type { FontFor } from './runs.ts';
+
+/** `own`: the same bytes on every machine. `machine`: what they lack is drawn with fonts that are installed. */
+export type FontSources = 'own' | 'machine';
+
+const FACES: readonly Face[] = ['regular', 'bold', 'mono'];
+
+/** Registers the fonts and says which of them draws a character. */
+export async function registerFonts(doc: Doc, sources: FontSources): Promise<FontFor> {
+  const { create } = await import('fontkit');
+  const own = FACES.map((face) => ({ face, ...ownFont(face, create) }));
+  for (const { face, bytes } of own) if (face !== 'regular') doc.registerFont(face, bytes);
+  const ownFor = (codePoint: number, face: Face): string | undefined =>
+    [face, 'regular'].find((one) => own.some((font) => font.face === one && font.characters.has(codePoint)));
+  const registered = new Set<string>();
+  return (codePoint, face) => {
+    const there = ownFor(codePoint, face);
+    // Under a second name pdfkit would read the font anew at every use.
+    if (there !== undefined) return there === 'regular' ? FIRST_FONT : there;
+    const font = sources === 'own' ? null : machineFontFor(codePoint, create);
+    if (font === null) return null;
+    if (!registered.has(font.name)) {
+      registered.add(font.name);
+      if (font.family === '') doc.registerFont(font.name, font.bytes);
+      else doc.registerFont(font.name, font.bytes, font.family);
+    }
+    return font.name;
+  };
+}

@@ -1,0 +1,57 @@
+/** What a package leaves open, in words: what was learned later of its jobs, and what nobody should take for proven. */
+import { PACKAGE_FILES } from '../package/format.ts';
+import { lastWithoutGap, type Questioned, questionedIn } from '../package/station-entries.ts';
+import type { PackageReport } from '../package/verify.ts';
+import { clean } from './clean.ts';
+import { counted, cylindersOf, SORT_WORD, standOf } from './impact.ts';
+import { NOT_PROVEN_BY_ANY } from './words/index.ts';
+
+export function questionHeadline({ index }: PackageReport): string {
+  const count = index.jobs.filter(({ impacts }) => impacts.length > 0).length;
+  return `${count} of ${counted(index.jobs.length, 'job')} PUT IN QUESTION later.`;
+}
+
+/** From the entries that are in the log, not from what the index makes of them. */
+export function questionLines({ index, log }: PackageReport): readonly string[] {
+  if (typeof log === 'string') return [];
+  const all = questionedIn(log.entries, new Set(index.jobs.map(({ job }) => job)));
+  return [...all].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([, some]) => some.map(questionLine));
+}
+
+function questionLine({ impact: { assessment, assessed }, item }: Questioned): string {
+  const cylinders = (['out', 'doubtful'] as const).flatMap((sort) => {
+    const some = cylindersOf(item, sort);
+    return some === '' ? [] : [`${SORT_WORD[sort]} at cylinder ${some}`];
+  });
+  return clean(
+    `job ${item.job} of ${item.on}: ${cylinders.join(', ')} by impact assessment ${assessment} on ${assessed.tool} (${assessed.serial}), out of tolerance ${assessed.foundOn}; ${standOf(item)}`,
+  );
+}
+
+/** What a reader could take for proven and is not. */
+export function notProven({ index, log, held, verdict }: PackageReport): readonly string[] {
+  const last = typeof log === 'string' ? null : lastWithoutGap(log.entries);
+  const size = typeof log === 'string' ? 0 : log.checkpoint.size;
+  const papers = index.jobs.some(({ paper }) => paper !== null);
+  return [
+    'that the readings came from the named instruments, where the link of a tool was not authenticated: each record says so',
+    ...NOT_PROVEN_BY_ANY,
+    'that no job was left out when it was chosen: only the whole log of the station shows that',
+    last === null
+      ? "that no impact assessment was left out: the station's own entries here are a choice of those that bear on these jobs"
+      : `that no impact assessment came behind the station's entry ${last.seq}: of what followed, up to ${size}, only the entries of the records here are shown`,
+    ...(held
+      ? []
+      : [
+          `that nothing was rewritten before it was made: nobody held it against an older checkpoint. Keep its ${PACKAGE_FILES.checkpoint} for the next time, and give it with --kept`,
+        ]),
+    `what other files for people say (dispute.pdf, those in impacts/${papers ? '' : ', papers that somebody has from elsewhere'}): the records are what counts. A paper is made anew with "plugmark paper RECORD"`,
+    ...(verdict === 'other-rules'
+      ? [
+          'the verdicts of the jobs that were not judged again: verify them with the version that made them as well',
+        ]
+      : []),
+    'that nothing of a job came behind its last entry here: a job that goes on has more entries in the log',
+    'the times: they are those of the clock of the station',
+  ];
+}
