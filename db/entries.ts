@@ -48,6 +48,8 @@ export interface EntryTable {
   withoutSamples(stream: string): readonly StoredEntry[];
   /** So many that say where a job stands, behind `seq`. */
   statusAfter(seq: number, limit: number): readonly StoredEntry[];
+  /** So many behind `seq`. */
+  after(seq: number, limit: number): readonly StoredEntry[];
   /** The last ones, the newest first. */
   newest(limit: number): readonly StoredEntry[];
   /** The newest of a stream. */
@@ -101,6 +103,7 @@ export function entryTable(db: Database): EntryTable {
   const ofStream = some('WHERE s.name = ? ORDER BY e.n');
   const withoutSamples = some(`WHERE s.name = ? AND e.kind <> ${KIND.samples} ORDER BY e.n`);
   const statusAfter = some(`WHERE e.seq > ? AND e.kind = ${KIND.status} ORDER BY e.seq LIMIT ?`);
+  const after = some('WHERE e.seq > ? ORDER BY e.seq LIMIT ?');
   const newest = some('ORDER BY e.seq DESC LIMIT ?');
   const newestOf = some('WHERE s.name = ? ORDER BY e.n DESC LIMIT 1');
   const all = some('ORDER BY e.seq');
@@ -143,6 +146,7 @@ export function entryTable(db: Database): EntryTable {
     ofStream: (stream) => ofStream.all(stream).map(stored),
     withoutSamples: (stream) => withoutSamples.all(stream).map(stored),
     statusAfter: (seq, limit) => statusAfter.all(seq, limit).map(stored),
+    after: (seq, limit) => after.all(seq, limit).map(stored),
     newest: (limit) => newest.all(limit).map(stored),
     newestOf: (stream) => {
       const row = newestOf.get(stream);

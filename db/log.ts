@@ -49,6 +49,11 @@ export interface StationLogFile extends StationLog {
   checkAll(): LogCheck;
   /** All personal texts that it still has. */
   texts(): Iterable<KeptText>;
+  /** What is signed of the entries behind `seq`, so many at most, each with the disclosures that are left of it. */
+  signedAfter(
+    seq: number,
+    limit: number,
+  ): readonly { readonly body: string; readonly disclosures: readonly string[] }[];
   /** What is signed of all entries but samples, each with its stream. */
   signed(): Iterable<{ readonly stream: string; readonly body: string }>;
   /**
@@ -185,6 +190,11 @@ function stationLog(db: Database, path: string, watch: Opening): StationLogFile 
       for (const { stream, kind, body } of table.all())
         if (kind !== KIND.samples && body !== null) yield { stream, body: body.toString('utf8') };
     },
+    signedAfter: (seq, limit) =>
+      withProblems(() => table.after(seq, limit)).map((stored) => {
+        if (stored.body === null) entryOf(stored, path);
+        return { body: stored.body?.toString('utf8') ?? '', disclosures: stored.disclosures };
+      }),
     forget: (texts, draft, stamp) =>
       withProblems(() => {
         db.pragma('secure_delete = ON');

@@ -7,6 +7,12 @@ export const PROBLEM_CODES = [
   'already-adopted',
   'angle-without-torque',
   'answer-not-valid',
+  'archive-ahead',
+  'archive-data',
+  'archive-database',
+  'archive-not-joined',
+  'archive-not-reached',
+  'archive-parted',
   'archive-refused',
   'as-found-too-early',
   'bluetooth-layout',
@@ -190,6 +196,7 @@ export const PROBLEM_CODES = [
   'serial-elsewhere',
   'serial-missing',
   'serial-not-installed',
+  'server-listens',
   'service-limit-below-range',
   'several-open-jobs',
   'several-stations',
@@ -233,8 +240,8 @@ export const PROBLEM_CODES = [
   'window-not-decidable',
   'wires-missing',
   'witness-data',
-  'witness-listens',
   'witness-name',
+  'zip-refused',
 ] as const;
 
 export type ProblemCode = (typeof PROBLEM_CODES)[number];

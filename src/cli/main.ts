@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander';
+import { declareArchive } from './declare/archive.ts';
 import { declareAudit } from './declare/audit.ts';
 import { declareBackup } from './declare/backup.ts';
 import { allExitCodes, type Declare, examples, type Run } from './declare/common.ts';
@@ -25,6 +26,7 @@ const DECLARED: readonly Declare[] = [
   declareWindow,
   declareEvidence,
   declareWitness,
+  declareArchive,
   declareAudit,
   declareProcess,
   declareBackup,

@@ -35,7 +35,10 @@ export function windowFacts({
       ? []
       : [{ label: 'Turn limits', value: `${turnLimitsText(turnLimits)} from contact` }]),
     turnLimits?.alone === true
-      ? { label: 'Torque usual', value: `${torqueWindow.limits}, by general tables; outside of that never OK` }
+      ? {
+          label: 'Torque usual',
+          value: `${torqueWindow.limits}, by general tables; outside of that never OK`,
+        }
       : { label: 'Torque limits', value: torqueWindow.limits },
     { label: 'Torque accepted', value: torqueWindow.acceptance },
     { label: 'Torque guard band', value: torqueWindow.guard },

@@ -1,8 +1,5 @@
 /** A witness over HTTP (c2sp.org/tlog-witness): takes checkpoints of the logs that it knows, and cosigns those that go on. */
-import { createServer } from 'node:http';
-import { createServer as createTlsServer } from 'node:https';
-import rateLimit from '@fastify/rate-limit';
-import fastify, { type FastifyInstance } from 'fastify';
+import type { FastifyInstance } from 'fastify';
 import { checkpointSigners, type SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { type CosigningKey, cosignatureLine } from '../evidence/cosignature.ts';
 import type { PublicJwk } from '../evidence/jwk.ts';
@@ -16,6 +13,7 @@ import {
   refusedSigner,
   type WitnessAnswer,
 } from '../evidence/witness.ts';
+import { limitedServer, PLAIN, type ServeOptions } from './server.ts';
 
 /** Where the witness keeps what it cosigned. */
 export interface WitnessStore {
@@ -36,47 +34,12 @@ export interface Witness {
   readonly heard: (line: string) => void;
 }
 
-export interface ServeOptions {
-  readonly tls: { readonly key: string; readonly cert: string } | null;
-  /** How many requests one address may send in a minute. */
-  readonly requestsAMinute: number;
-  /** How long a request may take to arrive. */
-  readonly patienceMs: number;
-}
-
 export const USUAL_LIMITS = { requestsAMinute: 60, patienceMs: 10_000 } as const;
 
 /** Built and not listening yet. `close` lets the requests at hand be answered. */
 export async function witnessServer(witness: Witness, options: ServeOptions): Promise<FastifyInstance> {
-  const { tls, requestsAMinute, patienceMs } = options;
-  const limits = {
-    requestTimeout: patienceMs,
-    headersTimeout: patienceMs,
-    keepAliveTimeout: 30_000,
-    connectionsCheckingInterval: Math.min(1000, patienceMs),
-    maxHeaderSize: 8192,
-  };
-  const server = fastify({
-    bodyLimit: MAX_REQUEST_BYTES,
-    forceCloseConnections: 'idle',
-    serverFactory: (handler) =>
-      tls === null ? createServer(limits, handler) : createTlsServer({ ...limits, ...tls }, handler),
-  });
-  server.server.maxConnections = 1000;
-  await server.register(rateLimit, { max: requestsAMinute, timeWindow: 60_000 });
-  server.removeAllContentTypeParsers();
+  const server = await limitedServer(options, MAX_REQUEST_BYTES, witness.heard);
   server.addContentTypeParser('*', { parseAs: 'string' }, (_request, body, done) => done(null, body));
-  server.setNotFoundHandler({ preHandler: server.rateLimit() }, (_request, reply) =>
-    reply.code(404).type(PLAIN).send('not found\n'),
-  );
-  server.setErrorHandler((error, _request, reply) => {
-    const status = statusOf(error);
-    if (status >= 500) witness.heard(`500 ${error instanceof Error ? error.name : 'fault'}`);
-    return reply
-      .code(status)
-      .type(PLAIN)
-      .send(`${WORDS[status] ?? 'refused'}\n`);
-  });
   const decided = together(witness.store);
   server.post<{ Body: unknown }>('/add-checkpoint', async ({ body }, reply) => {
     const { status, type, text } = await addCheckpoint(
@@ -94,20 +57,6 @@ export async function witnessServer(witness: Witness, options: ServeOptions): Pr
       .send(note ?? 'no checkpoint of this log was cosigned\n');
   });
   return server;
-}
-
-const PLAIN = 'text/plain; charset=utf-8';
-
-const WORDS: Readonly<Record<number, string>> = {
-  408: 'the request took too long',
-  413: 'the request is too large',
-  429: 'too many requests; try again in a minute',
-  500: 'a fault of the witness; nothing was cosigned',
-};
-
-function statusOf(error: unknown): number {
-  const code = error instanceof Error && 'statusCode' in error ? error.statusCode : 500;
-  return typeof code === 'number' && code >= 400 && code < 600 ? code : 500;
 }
 
 interface HttpAnswer {

@@ -71,7 +71,9 @@ const ROOMS = {
     'report/words',
   ],
   // What it keeps and signs with, it is given.
-  serve: ['evidence'],
+  serve: ['evidence', 'archive'],
+  /** What a station ships and how an archive takes it; where that lies is a port. */
+  archive: ['evidence'],
   files: [],
   /** Pages; the only place that knows the DOM. */
   web: ['rules', 'evidence', 'package', 'job', 'metrology', 'report'],
@@ -89,6 +91,7 @@ const PURE = [
   'evidence',
   'audit',
   'package',
+  'archive',
 ];
 const DESKS = [
   'audit',
@@ -97,6 +100,7 @@ const DESKS = [
   'station',
   'study',
   'witness',
+  'archive',
   'answers',
   'declare',
   'help',
@@ -184,6 +188,12 @@ module.exports = {
       'db is the only place that knows SQLite',
       { path: '^(src|drivers|sim)/' },
       { path: 'better-sqlite3' },
+    ),
+    rule(
+      'postgres',
+      'db/archive is the only place that knows PostgreSQL',
+      { path: '^(src|drivers|sim|db)/', pathNot: '^db/archive/' },
+      { path: 'node_modules/pg/' },
     ),
     rule(
       'ink',

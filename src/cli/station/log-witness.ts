@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { cosignaturesOn } from '../../evidence/cosignature.ts';
 import { parseLaterLog } from '../../evidence/later-log.ts';
+import { noteText } from '../../evidence/note.ts';
 import { readVerifierKey, type WitnessKey } from '../../evidence/verifier-key.ts';
 import { writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
@@ -67,19 +68,26 @@ async function send(
   );
   const cosigned = answers.flatMap((answer) => (answer.kind === 'cosigned' ? answer.signatures : []));
   if (cosigned.length > 0) {
-    // Those who were asked about this very checkpoint before stay in the note.
-    const base =
-      before?.text === checkpoint.text ? readFileSync(join(folder, COSIGNED_CHECKPOINT), 'utf8') : newest;
-    const note = withCosignatures(base, cosigned);
-    writeWhole(join(folder, COSIGNED_CHECKPOINT), note);
-    notesBeside(
-      stationFolder,
-      witnesses.flatMap(({ keys }) => keys),
-      note,
-    );
+    const keys = witnesses.flatMap((witness) => witness.keys);
+    keepCosigned(stationFolder, { ...checkpoint, signatures: [...checkpoint.signatures, ...cosigned] }, keys);
   }
   print(answers.map((answer, i) => answerLine(witnesses[i]?.url ?? '', answer, checkpoint.size)));
   return answers.every(({ kind }) => kind === 'cosigned') ? EXIT.done : EXIT.failed;
+}
+
+/** Keeps a checkpoint with the cosignatures of these keys, beside the log and beside each record that it dates. */
+export function keepCosigned(
+  stationFolder: StationFolder,
+  checkpoint: SignedCheckpoint,
+  keys: readonly WitnessKey[],
+): void {
+  const path = join(stationFolder.folder, COSIGNED_CHECKPOINT);
+  // Those who cosigned this very checkpoint before stay in the note.
+  const before = cosignedBefore(stationFolder.folder);
+  const base = before?.text === checkpoint.text ? noteText(before) : noteText(checkpoint);
+  const note = withCosignatures(base, checkpoint.signatures);
+  writeWhole(path, note);
+  notesBeside(stationFolder, keys, note);
 }
 
 function answerLine(url: string, answer: Asked, size: number): string {

@@ -1,7 +1,7 @@
 /** The key files of a station: its own keys and those of its technicians. */
 import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { newKey, readKeyFile, type FileKey, type StationKey, writeKeyFile } from '../../../db/keyfile.ts';
+import { type FileKey, newKey, readKeyFile, type StationKey, writeKeyFile } from '../../../db/keyfile.ts';
 import { type PublicJwk, thumbprint } from '../../evidence/jwk.ts';
 import type { StationState } from '../../evidence/station.ts';
 import { makeFolder } from '../../files/output.ts';
@@ -125,11 +125,7 @@ export async function technicianKey(
 }
 
 /** A key from its file; its passphrase is asked for only where it has one. */
-export async function unlocked(
-  path: string,
-  which: 'passphrase' | 'pin',
-  prompt: string,
-): Promise<FileKey> {
+export async function unlocked(path: string, which: 'passphrase' | 'pin', prompt: string): Promise<FileKey> {
   const read = readKeyFile(path);
   if (read.ok || read.error.code !== 'key-locked') return orThrow(read);
   return orThrow(readKeyFile(path, await askSecret(which, prompt)));

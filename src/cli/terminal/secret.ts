@@ -6,9 +6,10 @@ export const SECRETS = {
   passphrase: 'PLUGMARK_PASSPHRASE',
   pin: 'PLUGMARK_PIN',
   token: 'PLUGMARK_TOKEN_PIN',
+  enrolment: 'PLUGMARK_ENROLMENT',
 } as const;
 
-/** A passphrase or PIN: from the environment, else typed without being shown; null where there is neither, or it is empty. */
+/** A passphrase, a PIN or a token: from the environment, else typed without being shown; null where there is neither, or it is empty. */
 export async function askSecret(which: keyof typeof SECRETS, prompt: string): Promise<string | null> {
   const given = process.env[SECRETS[which]];
   if (given !== undefined) return given === '' ? null : given;

@@ -10,7 +10,7 @@ import { print } from '../terminal/wrapped.ts';
 import { keysOfWitness, type WitnessScope, witnessKeyPath, witnessPath } from './witness-folder.ts';
 
 /** As in a note: no space of any script and no plus; short enough for a cosignature by ML-DSA-44. */
-const NAME = /^[^\p{White_Space}\p{Cc}+]{1,80}$/u;
+export const NAME = /^[^\p{White_Space}\p{Cc}+]{1,80}$/u;
 export const KEYS_FILE = 'verifier-keys.txt';
 
 /** Makes a witness: its key and its file. */
@@ -40,7 +40,7 @@ export async function initWitness({
   return EXIT.done;
 }
 
-const notAName = (name: string) => ({
+export const notAName = (name: string) => ({
   code: 'witness-name' as const,
   where: '--name',
   message: `"${name}" cannot be the name of a witness`,

@@ -52,7 +52,7 @@ export async function filesInZip(name: string, archive: Blob): Promise<readonly 
 }
 
 const damaged = (name: string, why: string) =>
-  refused('archive-refused', name, `this archive is not read: ${why}`);
+  refused('zip-refused', name, `this archive is not read: ${why}`);
 
 /** Whoever packs a folder packs its name as well. */
 function commonFolder(paths: readonly string[]): string {

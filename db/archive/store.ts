@@ -1,0 +1,142 @@
+/** The store of an archive over any database of {@link Sql}. */
+import { createHash } from 'node:crypto';
+import { z } from 'zod';
+import type { Fault, KeptBundle, KeptLog, SignedNote, Writes } from '../../src/archive/kept-log.ts';
+import type { ArchiveStore, TokenUse } from '../../src/archive/store.ts';
+import { faultRowSchema, keptBundle, keptLog, packedBundle, tokenRowSchema } from './kept-rows.ts';
+import { MOST_FAULTS } from './schema.ts';
+import type { Query, Sql } from './sql.ts';
+
+/** So many bundles are read at once. */
+const PAGE = 16;
+const vkeyRows = z.array(z.object({ vkey: z.string() }));
+
+export function archiveStore(sql: Sql): ArchiveStore {
+  const all = <T>(work: (query: Query) => Promise<T>) => sql.transaction(null, work);
+  const logIn = async (query: Query, id: string, lock = ''): Promise<KeptLog | null> => {
+    const [row] = await query(`SELECT * FROM logs WHERE log = ?${lock}`, id);
+    if (row === undefined) return null;
+    const keys = await query('SELECT vkey FROM log_keys WHERE log = ? ORDER BY n', id);
+    return keptLog(
+      row,
+      vkeyRows.parse(keys).map(({ vkey }) => vkey),
+    );
+  };
+  const log = (id: string) => all((query) => logIn(query, id));
+  return {
+    addToken: (hash, use, until) =>
+      all(async (query) => {
+        await query('INSERT INTO tokens VALUES (?, ?, ?, ?)', hash, use.use, aboutOf(use), until);
+      }),
+    takeToken: (hash, now) =>
+      all(async (query) => {
+        const [row] = await query('DELETE FROM tokens WHERE hash = ? RETURNING used_for, about, until', hash);
+        if (row === undefined) return null;
+        const { used_for: use, about, until } = tokenRowSchema.parse(row);
+        if (until < now) return null;
+        return use === 'enrol' ? { use, tenant: about } : { use, log: about };
+      }),
+    enrol: ({ id, tenant, origin, station, vkey }) =>
+      sql.transaction(tenant, async (query) => {
+        const made = await query(
+          `INSERT INTO logs (log, tenant, origin, station, standing, entries) VALUES (?, ?, ?, ?, 'open', 0)
+           ON CONFLICT DO NOTHING RETURNING log`,
+          ...[id, tenant, origin, station],
+        );
+        if (made.length === 0) return false;
+        await query('INSERT INTO log_keys VALUES (?, 1, ?, ?)', id, tenant, vkey);
+        return true;
+      }),
+    addKey: async (id, vkey) => {
+      const there = await log(id);
+      if (there === null || there.vkeys.includes(vkey)) return;
+      await sql.transaction(there.tenant, async (query) => {
+        const n = there.vkeys.length + 1;
+        await query(
+          'INSERT INTO log_keys VALUES (?, ?, ?, ?) ON CONFLICT DO NOTHING',
+          ...[id, n, there.tenant, vkey],
+        );
+      });
+    },
+    log,
+    logs: () =>
+      all(async (query) => {
+        const rows = z
+          .array(z.object({ log: z.string() }))
+          .parse(await query('SELECT log FROM logs ORDER BY origin'));
+        const logs = [];
+        for (const { log: id } of rows) logs.push(await logIn(query, id));
+        return logs.filter((one) => one !== null);
+      }),
+    faults: (id) =>
+      all(async (query) => {
+        const rows = await query('SELECT kind, kept, offered, at FROM faults WHERE log = ? ORDER BY at', id);
+        return z.array(faultRowSchema).parse(rows);
+      }),
+    change: async (id, decide) => {
+      const there = await log(id);
+      if (there === null) return null;
+      return sql.transaction(there.tenant, async (query) => {
+        const now = await logIn(query, id, sql.forUpdate);
+        if (now === null) return null;
+        const { answer, writes } = decide(now);
+        if (writes !== null) await write(query, now, writes);
+        return answer;
+      });
+    },
+    async *bundles(id, from) {
+      for (let next = from; ; ) {
+        const rows = await all((query) =>
+          query(
+            `SELECT number, hashes, body FROM bundles WHERE log = ? AND number >= ? ORDER BY number LIMIT ${PAGE}`,
+            ...[id, next],
+          ),
+        );
+        const page = rows.map(keptBundle);
+        yield* page;
+        const last = page.at(-1);
+        if (last === undefined || page.length < PAGE) return;
+        next = last.number + 1;
+      }
+    },
+    close: sql.close,
+  };
+}
+
+const aboutOf = (use: TokenUse) => (use.use === 'enrol' ? use.tenant : use.log);
+
+async function write(query: Query, log: KeptLog, writes: Writes): Promise<void> {
+  const { pending, head, entries, bundles = [], fault, standing } = writes;
+  for (const bundle of bundles) await putBundle(query, log, bundle);
+  if (fault !== undefined) await putFault(query, log, fault);
+  if (head !== undefined) await putNote(query, log, 'head', head);
+  if (pending !== undefined) await putNote(query, log, 'pending', pending);
+  if (entries !== undefined) await query('UPDATE logs SET entries = ? WHERE log = ?', entries, log.id);
+  if (standing !== undefined) await query('UPDATE logs SET standing = ? WHERE log = ?', standing, log.id);
+}
+
+const putNote = (query: Query, { id }: KeptLog, which: 'pending' | 'head', note: SignedNote | null) =>
+  query(
+    `UPDATE logs SET ${which}_size = ?, ${which}_root = ?, ${which}_note = ? WHERE log = ?`,
+    ...[note?.size ?? null, note?.root ?? null, note?.note ?? null, id],
+  );
+
+/** A bundle that grew takes the place of the shorter one. */
+function putBundle(query: Query, { id, tenant }: KeptLog, bundle: KeptBundle): Promise<readonly unknown[]> {
+  const { hashes, body } = packedBundle(bundle);
+  return query(
+    `INSERT INTO bundles (log, number, tenant, hashes, body) VALUES (?, ?, ?, ?, ?)
+     ON CONFLICT (log, number) DO UPDATE SET hashes = excluded.hashes, body = excluded.body`,
+    ...[id, bundle.number, tenant, hashes, body],
+  );
+}
+
+async function putFault(query: Query, { id, tenant }: KeptLog, fault: Fault): Promise<void> {
+  const [row] = await query('SELECT count(*) AS n FROM faults WHERE log = ?', id);
+  if (z.object({ n: z.coerce.number() }).parse(row).n >= MOST_FAULTS) return;
+  const hash = createHash('sha256').update(fault.offered).digest('hex');
+  await query(
+    'INSERT INTO faults VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING',
+    ...[id, hash, tenant, fault.kind, fault.kept, fault.offered, fault.at],
+  );
+}

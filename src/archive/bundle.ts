@@ -1,0 +1,142 @@
+/**
+ * Bundles of entries on their way from a station to an archive: up to 256 entries each, cut at multiples of 256 of the log,
+ * each with the hashes that lead from its leaves to the root of a checkpoint.
+ *
+ * As text: a line of JSON that says what follows, then two lines an entry: what is signed of it, in its canonical JSON, and a
+ * list of the disclosures that the station gives with it. Neither ever holds a line feed.
+ */
+import { z } from 'zod';
+import { leafHash, rootOfSet } from '../evidence/merkle.ts';
+import { fromBase64, isSame, toBase64, utf8 } from '../evidence/platform/bytes.ts';
+
+export const ENTRIES_A_BUNDLE = 256;
+/** So many bundles make a request; a single one may be larger than all others, for an assessment of 20 000 jobs is one entry. */
+export const BUNDLES_A_REQUEST = 32;
+/** A request that is longer is refused before anything of it is read. */
+export const MAX_REQUEST_BYTES = 96 << 20;
+
+export interface ShippedEntry {
+  /** What is signed, in canonical JSON. */
+  readonly body: string;
+  /** The disclosures of its personal texts, as far as the station gives them. */
+  readonly disclosures: readonly string[];
+}
+
+export interface Bundle {
+  /** Counted from 0: its first entry has the index 256 times as high. */
+  readonly number: number;
+  readonly entries: readonly ShippedEntry[];
+  /** The hashes of the largest subtrees that hold none of its leaves, from left to right. */
+  readonly proof: readonly Uint8Array[];
+}
+
+export interface Shipment {
+  /** The size of the checkpoint that the proofs lead to. */
+  readonly size: number;
+  readonly bundles: readonly Bundle[];
+}
+
+const hash = z.string().refine((text) => fromBase64(text)?.length === 32, 'expected 32 bytes in base64');
+const headSchema = z.strictObject({
+  form: z.literal('plugmark/bundles/1'),
+  size: z.int().min(1),
+  bundles: z
+    .array(
+      z.strictObject({
+        number: z.int().nonnegative(),
+        entries: z.int().min(1).max(ENTRIES_A_BUNDLE),
+        proof: z.array(hash).max(128),
+      }),
+    )
+    .min(1)
+    .max(BUNDLES_A_REQUEST),
+});
+const disclosuresSchema = z.array(z.string().max(4000)).max(65_536);
+
+export function shipmentText({ size, bundles }: Shipment): string {
+  const head = {
+    form: 'plugmark/bundles/1',
+    size,
+    bundles: bundles.map(({ number, entries, proof }) => ({
+      number,
+      entries: entries.length,
+      proof: proof.map(toBase64),
+    })),
+  };
+  const lines = bundles.flatMap(({ entries }) =>
+    entries.flatMap(({ body, disclosures }) => [body, JSON.stringify(disclosures)]),
+  );
+  return `${[JSON.stringify(head), ...lines].join('\n')}\n`;
+}
+
+/** Null for what is no such text. */
+export function readShipment(text: string): Shipment | null {
+  const end = text.indexOf('\n');
+  const head = headSchema.safeParse(jsonIn(text.slice(0, end)));
+  const entries = head.success ? entriesIn(text.slice(end + 1)) : null;
+  if (!head.success || entries === null) return null;
+  const { size, bundles } = head.data;
+  const read: Bundle[] = [];
+  let at = 0;
+  for (const { number, entries: count, proof } of bundles) {
+    const hashes = proof.map((one) => fromBase64(one) ?? new Uint8Array());
+    read.push({ number, entries: entries.slice(at, at + count), proof: hashes });
+    at += count;
+  }
+  return at === entries.length ? { size, bundles: read } : null;
+}
+
+function jsonIn(line: string): unknown {
+  try {
+    return JSON.parse(line);
+  } catch {
+    return undefined;
+  }
+}
+
+/** The leaves of its entries in the tree of the log. */
+export const leavesOf = ({ entries }: Bundle): readonly Uint8Array[] =>
+  entries.map(({ body }) => leafHash(utf8(body)));
+
+/** How many entries the bundle of this number has in a log of this size; 0 where it lies behind the end. */
+export const entriesOf = (number: number, size: number): number =>
+  Math.max(0, Math.min(ENTRIES_A_BUNDLE, size - number * ENTRIES_A_BUNDLE));
+
+/** Whether these are the leaves of the bundle in the log that has this root. */
+export function isBundleOf(
+  { number, proof }: Bundle,
+  leaves: readonly Uint8Array[],
+  { size, root }: { readonly size: number; readonly root: Uint8Array },
+): boolean {
+  if (leaves.length !== entriesOf(number, size)) return false;
+  const set = leaves.map((leaf, i) => ({ index: number * ENTRIES_A_BUNDLE + i, hash: leaf }));
+  const found = rootOfSet(set, size, proof);
+  return found !== null && isSame(found, root);
+}
+
+/** The entries of a bundle that is kept, as they were shipped. */
+export function entriesIn(text: string): readonly ShippedEntry[] | null {
+  const lines = text.split('\n');
+  if (lines.pop() !== '' || lines.length % 2 !== 0) return null;
+  const entries: ShippedEntry[] = [];
+  for (let at = 0; at < lines.length; at += 2) {
+    const disclosures = disclosuresSchema.safeParse(jsonIn(lines[at + 1] ?? ''));
+    if (!disclosures.success) return null;
+    entries.push({ body: lines[at] ?? '', disclosures: disclosures.data });
+  }
+  return entries;
+}
+
+/** Which entry of a kept bundle is not what its hash was made of; null for none. */
+export function keptFault({
+  hashes,
+  text,
+}: {
+  readonly hashes: readonly Uint8Array[];
+  readonly text: string;
+}): number | null {
+  const entries = entriesIn(text);
+  if (entries === null || entries.length !== hashes.length) return 0;
+  const at = entries.findIndex(({ body }, i) => !isSame(leafHash(utf8(body)), hashes[i] ?? new Uint8Array()));
+  return at < 0 ? null : at;
+}

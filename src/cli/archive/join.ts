@@ -1,0 +1,81 @@
+import { existsSync } from 'node:fs';
+import { stateEnrolment, tokenHash } from '../../archive/enrolment.ts';
+import { logId } from '../../archive/log-id.ts';
+import { aboutSchema, enrolledSchema } from '../../archive/message.ts';
+import type { Reply } from '../../archive/outbox.ts';
+import { readVerifierKey } from '../../evidence/verifier-key.ts';
+import { writeWhole } from '../../files/output.ts';
+import { ProblemError } from '../../problem.ts';
+import { type Scope, withStationFolder } from '../station/scope.ts';
+import { signerOf } from '../station/sign-log.ts';
+import { stateOf } from '../station/station.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { jsonText } from '../terminal/json-text.ts';
+import { askSecret } from '../terminal/secret.ts';
+import { print } from '../terminal/wrapped.ts';
+import { type ArchiveLink, ask, linkPath } from './archive-link.ts';
+
+/** Enrols the station with an archive, by its one-time token. From then on `archive ship` ships the log there. */
+export function joinArchive(url: string, options: Scope): Promise<ExitCode> {
+  return withStationFolder(options, async (stationFolder) => {
+    const path = linkPath(stationFolder.folder);
+    if (existsSync(path))
+      throw new ProblemError({
+        code: 'file-exists',
+        where: path,
+        message: 'this station has joined an archive already',
+        next: 'Remove the file to join another one; what the first one has, it keeps.',
+      });
+    const about = aboutSchema.safeParse(jsonOf(await ask(url, '/')));
+    if (!about.success)
+      throw new ProblemError({
+        code: 'archive-refused',
+        where: url,
+        message: 'what answers there is no archive',
+        next: 'Take the address that "plugmark archive serve" printed.',
+      });
+    const { archive } = about.data;
+    const token = (await askSecret('enrolment', `One-time token of ${safeLine(archive)}: `))?.trim() ?? '';
+    const state = stateOf(stationFolder);
+    const { key } = await signerOf(stationFolder, state);
+    const { origin, name: station } = state;
+    const statement = stateEnrolment({ archive, origin, station, token: tokenHash(token) }, key.privateKey);
+    const reply = await ask(url, '/enrol', {
+      type: 'application/json',
+      content: JSON.stringify({ token, statement }),
+    });
+    const enrolled = enrolledSchema.safeParse(jsonOf(reply));
+    if (reply.status !== 200 || !enrolled.success)
+      throw new ProblemError({
+        code: 'archive-refused',
+        where: url,
+        message: `the archive did not take the station: ${safeLine(reply.text.trim()) || `it answered ${reply.status}`}`,
+        next: 'Ask whoever runs the archive for a new token (plugmark archive enrol): each is good once.',
+      });
+    const { log, vkeys } = enrolled.data;
+    const good =
+      log === logId(origin) && vkeys.every((vkey) => (readVerifierKey(vkey)?.kind ?? 'log') !== 'log');
+    if (!good)
+      throw new ProblemError({
+        code: 'archive-refused',
+        where: url,
+        message: 'the archive answered with another log, or with keys that cannot cosign',
+        next: 'Have it looked at by whoever runs the archive. The station has not joined it.',
+      });
+    const link: ArchiveLink = { form: 'plugmark/archive-link/1', url, archive, log, vkeys };
+    writeWhole(path, jsonText(link));
+    print([
+      `${safeLine(station)} has joined ${safeLine(archive)}.`,
+      'Next: plugmark archive ship. It ships whatever the archive has not got; the log itself is the outbox.',
+    ]);
+    return EXIT.done;
+  });
+}
+
+function jsonOf({ text }: Reply): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}

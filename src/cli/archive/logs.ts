@@ -1,0 +1,128 @@
+/** What an archive has: its stations, the two histories that it was shown, and whether what it keeps is still what it cosigned. */
+import { randomBytes } from 'node:crypto';
+import { ENTRIES_A_BUNDLE, entriesOf, keptFault } from '../../archive/bundle.ts';
+import { tokenHash } from '../../archive/enrolment.ts';
+import type { KeptLog } from '../../archive/kept-log.ts';
+import type { ArchiveStore } from '../../archive/store.ts';
+import { completedBy, type Subtrees, treeRoot } from '../../evidence/merkle.ts';
+import { isSame } from '../../evidence/platform/bytes.ts';
+import { ProblemError } from '../../problem.ts';
+import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
+import { print } from '../terminal/wrapped.ts';
+import { type ArchiveScope, withArchive } from './archive-folder.ts';
+
+/** Long enough for a station that is set up next week. */
+const TOKEN_DAYS = 7;
+const TENANT = /^[a-z0-9][a-z0-9-]{0,39}$/;
+
+/** Prints a one-time token, which is kept as its hash alone. */
+export function makeToken(options: ArchiveScope & { readonly tenant: string }): Promise<ExitCode> {
+  return withArchive(options, async (store) => {
+    const { tenant } = options;
+    if (!TENANT.test(tenant))
+      throw new ProblemError({
+        code: 'option-not-valid',
+        where: '--tenant',
+        message: `"${tenant}" cannot be the name of a tenant`,
+        next: 'Take small letters, digits and hyphens: north-street.',
+      });
+    const token = randomBytes(24).toString('base64url');
+    const until = new Date(Date.now() + TOKEN_DAYS * 86_400_000).toISOString();
+    await store.addToken(tokenHash(token), { use: 'enrol', tenant }, until);
+    process.stdout.write(`${token}\n`);
+    process.stderr.write(
+      `Good once, for ${TOKEN_DAYS} days. At the station: plugmark archive join URL, and give it this token.\n`,
+    );
+    return EXIT.done;
+  });
+}
+
+export function listStations(scope: ArchiveScope): Promise<ExitCode> {
+  return withArchive(scope, async (store, { name }) => {
+    const logs = await store.logs();
+    print([
+      `Archive ${safeLine(name)}, ${logs.length === 1 ? '1 station' : `${logs.length} stations`}`,
+      ...logs.map(stationLine),
+    ]);
+    return logs.some(({ standing }) => standing === 'frozen') ? EXIT.failed : EXIT.done;
+  });
+}
+
+function stationLine({ tenant, station, origin, head, entries, standing }: KeptLog): string {
+  const has = head === null ? 'nothing cosigned yet' : `${head.size} entries, cosigned`;
+  const more = entries > (head?.size ?? 0) ? `, ${entries - (head?.size ?? 0)} more on the way` : '';
+  const frozen = standing === 'frozen' ? '; FROZEN: it showed two histories (plugmark archive faults)' : '';
+  return `  ${safeLine(tenant)}  ${safeLine(station)}  ${has}${more}  ${safeLine(origin)}${frozen}`;
+}
+
+/** The notes that prove two histories. Any of them makes the answer a bad one. */
+export function listFaults(scope: ArchiveScope): Promise<ExitCode> {
+  return withArchive(scope, async (store) => {
+    let count = 0;
+    for (const { id, station, tenant } of await store.logs())
+      for (const { kind, kept, offered, at } of await store.faults(id)) {
+        count += 1;
+        const what =
+          kind === 'rewritten'
+            ? 'signed another log of the same size: its history was rewritten'
+            : 'offered a log that does not go on from the one that the archive has';
+        print([`${at}  ${safeLine(tenant)}  ${safeLine(station)} ${what}.`]);
+        process.stdout.write(`kept:\n${kept}\noffered:\n${offered}\n`);
+      }
+    if (count === 0) print(['No station has shown two histories.']);
+    return count === 0 ? EXIT.done : EXIT.failed;
+  });
+}
+
+/** Reads all that is kept, and holds it against what was cosigned. */
+export function checkArchive(scope: ArchiveScope): Promise<ExitCode> {
+  return withArchive(scope, async (store) => {
+    const logs = await store.logs();
+    const lines: string[] = [];
+    let good = true;
+    for (const log of logs) {
+      const fault = await faultOf(store, log);
+      good &&= fault === null;
+      lines.push(
+        `${fault === null ? 'whole' : 'DAMAGED'}  ${safeLine(log.station)}  ${log.head?.size ?? 0} entries${fault === null ? '' : `: ${fault}`}`,
+      );
+    }
+    print(lines.length === 0 ? ['The archive has no station yet.'] : lines);
+    return good ? EXIT.done : EXIT.failed;
+  });
+}
+
+/** Null for a log of which every entry is what it was when its checkpoint was cosigned. */
+async function faultOf(store: ArchiveStore, { id, head }: KeptLog): Promise<string | null> {
+  if (head === null) return null;
+  const nodes = new Map<string, Uint8Array>();
+  const tree: Subtrees = {
+    node: (level, index) => {
+      const hash = nodes.get(`${level}/${index}`);
+      if (hash === undefined) throw new Error('a hash of the tree is missing');
+      return hash;
+    },
+  };
+  let next = 0;
+  for await (const bundle of store.bundles(id, 0)) {
+    if (bundle.number * ENTRIES_A_BUNDLE !== next) return `entry ${next + 1} is missing`;
+    const fault = keptFault(bundle);
+    if (fault !== null) return `entry ${next + fault + 1} was changed`;
+    const count = entriesOf(bundle.number, head.size);
+    for (const hash of bundle.hashes.slice(0, count)) {
+      nodes.set(`0/${next}`, hash);
+      for (const { level, index, hash: above } of completedBy(tree, next, hash)) {
+        nodes.set(`${level}/${index}`, above);
+        // What lies below a whole subtree is not asked for again.
+        nodes.delete(`${level - 1}/${2 * index}`);
+        nodes.delete(`${level - 1}/${2 * index + 1}`);
+      }
+      next += 1;
+    }
+    if (next >= head.size) break;
+  }
+  if (next < head.size) return `entry ${next + 1} is missing`;
+  return isSame(treeRoot(tree, head.size), head.root)
+    ? null
+    : 'its entries do not lead to the root that was cosigned';
+}
