@@ -52,7 +52,7 @@ interface Started {
 /** A real job: opened from a work order, or taken up again where it was left. */
 export async function job(options: JobOptions): Promise<ExitCode> {
   const read = await readStationFile(options.station);
-  const station = await openStation(read.station, read.folder, stamp);
+  const station = await openStation(read.station, read.folder, stamp, read.domain);
   try {
     // Nothing of a new job could be signed in the end. One that is under way goes on all the same.
     if (options.resume === undefined) refuseTurned(station, stateOf(station));

@@ -3,6 +3,7 @@ import { dirname, join, resolve } from 'node:path';
 import { z } from 'zod';
 import { driverConfigSchema } from '../../../drivers/config.ts';
 import { retentionSchema } from '../../audit/retention.ts';
+import { domainSchema } from '../../evidence/station-event.ts';
 import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { inputName } from '../../files/input.ts';
 import { type Instrument, instrumentSchema } from '../../instrument/instrument.ts';
@@ -25,6 +26,11 @@ export const stationFileSchema = z
       .exactOptional()
       .describe(
         'The folder of log, keys and papers, seen from the station file; below the XDG data directory unless given.',
+      ),
+    domain: domainSchema
+      .exactOptional()
+      .describe(
+        "The shop's own domain, like shop.example, where it has one: the log is named under it. Counts when the station is set up.",
       ),
     decision: decisionSchema
       .exactOptional()
