@@ -222,9 +222,9 @@ function ownerOfCarved(carved: Carved): Owner | null {
   const first = carved.entry(1);
   const entry = first === null ? null : carvedEntry(first);
   if (entry?.event.type === 'station-set-up') {
-    const { key, station } = entry.event;
+    const { key, station, domain } = entry.event;
     const kid = thumbprint(key);
-    return { origin: originOf(kid), name: station, keys: [kid] };
+    return { origin: originOf(kid, domain), name: station, keys: [kid] };
   }
   const origin = onlyOrigin(carved.notes);
   return origin === null ? null : { origin, name: null, keys: [] };

@@ -33,7 +33,7 @@ export function ofThisLog(
   const shares = ({ entries }: FromRecord) =>
     entries.some((entry) => carved.entry(entry.seq)?.hash.equals(entryHash(entry)));
   const origin =
-    (first?.type === 'station-set-up' ? originOf(thumbprint(first.key)) : null) ??
+    (first?.type === 'station-set-up' ? originOf(thumbprint(first.key), first.domain) : null) ??
     onlyOrigin(records.filter(shares).map(({ checkpoint }) => checkpoint)) ??
     onlyOrigin(carved.notes) ??
     (carved.last === 0 ? originOfRecords(records, keys) : null);

@@ -12,7 +12,7 @@ import { fromBase64, toBase64 } from './platform/bytes.ts';
 import type { PrivateKey } from './platform/signature.ts';
 
 export interface Checkpoint {
-  /** Names the log for ever: that which its first entry gives, or `plugmark/log/` and the thumbprint of the key that set it up. */
+  /** Names the log for ever: `plugmark/log/` or the shop's domain, and the thumbprint of the key that set it up. */
   readonly origin: string;
   readonly size: number;
   readonly root: Uint8Array;
@@ -21,8 +21,9 @@ export interface Checkpoint {
 /** A checkpoint as read; its signatures have not been looked at. */
 export interface SignedCheckpoint extends Checkpoint, Note {}
 
-/** The origin of the log that the key with this thumbprint set up. */
-export const originOf = (kid: string) => `plugmark/log/${kid}`;
+/** The origin of the log that the key with this thumbprint set up; it begins with the shop's own domain, where it has one. */
+export const originOf = (kid: string, domain?: string) =>
+  domain === undefined ? `plugmark/log/${kid}` : `${domain}/log/${kid}`;
 
 /** The note of a checkpoint, signed under the name of its log. */
 export const signCheckpoint = ({ origin, size, root }: Checkpoint, key: PrivateKey): string =>

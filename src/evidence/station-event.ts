@@ -8,6 +8,12 @@ import { gaugeStudyEvents } from './gauge-study-event.ts';
 import { publicJwkSchema } from './jwk.ts';
 import { hashSchema } from './merkle.ts';
 
+/** Of the shop, as the station file gives it. */
+export const domainSchema = z
+  .string()
+  .max(100)
+  .regex(/^[a-z0-9](?:[a-z0-9.-]*[a-z0-9])?$/, 'expected a domain in small letters, like shop.example');
+
 const name = z.string().min(1).max(80);
 const person = personal('person', name.describe('Name of the person.'));
 const words = personal('note', z.string().min(1).max(200).describe('Why, in words of the person.'));
@@ -65,6 +71,9 @@ export const stationEventSchema = z.discriminatedUnion('type', [
       type: z.literal('station-set-up'),
       station: name.describe('Name of the station.'),
       key: publicJwkSchema.describe('Its key.'),
+      domain: domainSchema
+        .exactOptional()
+        .describe("The shop's own domain: the origin of the log is DOMAIN/log/THUMBPRINT then."),
     })
     .describe('The station was set up, with its first key.'),
   z

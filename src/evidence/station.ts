@@ -62,7 +62,7 @@ function next(state: StationState | null, event: StationEvent, at: string): Stat
     if (state !== null) throw new Error('the station was set up twice');
     return {
       name: event.station,
-      origin: originOf(thumbprint(event.key)),
+      origin: originOf(thumbprint(event.key), event.domain),
       keys: [keyOf(event.key, at, null)],
       revoked: new Map(),
       people: [],

@@ -135,5 +135,5 @@ class Later:
         self.path = [from_base64(one, "proof") for one in content["path"]]
 
 
-def origin_of(first_key):
-    return f"plugmark/log/{thumbprint(first_key)}"
+def origin_of(first_key, domain):
+    return f"{domain or 'plugmark'}/log/{thumbprint(first_key)}"

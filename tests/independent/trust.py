@@ -66,7 +66,7 @@ class Station:
                 self.technicians = event["technicians"]
         if not self.keys:
             raise Refused("station", "no entries")
-        self.origin = origin_of(self.keys[0][0])
+        self.origin = origin_of(self.keys[0][0], entries[0]["event"].get("domain"))
 
     def current_kid(self):
         return thumbprint(self.keys[-1][0])

@@ -60,7 +60,7 @@ export async function job(options: JobOptions): Promise<ExitCode> {
   // Opened first: with `-`, what is meant for people goes elsewhere from here on.
   const follower = options.events === undefined ? NOBODY : openFollower(options.events);
   const order = options.order === undefined ? null : await readOrder(options.order);
-  const station = await openStation(read.station, read.folder, stamp);
+  const station = await openStation(read.station, read.folder, stamp, read.domain);
   noteStationUsed(read.file);
   try {
     if (typeof options.resume === 'string' && isVoid(station, options.resume)) return EXIT.void;

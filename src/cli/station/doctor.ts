@@ -11,6 +11,7 @@ import { type Finding, fromProblem, good, warning } from './health/finding.ts';
 import { diskFinding, nodeFinding } from './health/machine.ts';
 import { databaseFinding, stationHealth } from './health/station.ts';
 import { terminalFindings } from './health/terminal.ts';
+import { witnessFindings } from './health/witnesses.ts';
 import { stationAtHand, USUAL_FILE } from './station-at-hand.ts';
 import { type LoadedStation, readStationFile } from './station-file.ts';
 
@@ -32,6 +33,7 @@ export async function doctor(options: {
     ...radioFindings(await radioFacts(), radioTools),
     finding,
     ...(health?.findings ?? []),
+    ...(station === null ? [] : witnessFindings(station)),
     diskFinding(station?.folder ?? process.cwd()),
     ...clockFindings(await clockFacts(health?.lastEntry ?? null)),
     ...terminalFindings({

@@ -201,7 +201,7 @@ async function commit(
   process.on('SIGINT', wait);
   try {
     const folder = resolve(dirname(resolve(path)), file.data ?? usualFolder(file.station));
-    const station = await openStation(file.station, folder, stamp);
+    const station = await openStation(file.station, folder, stamp, file.domain);
     try {
       const state = stateOf(station);
       const news = people.filter((person) => personNamed(state, person) === null);

@@ -3,6 +3,7 @@ import { dirname, join, resolve } from 'node:path';
 import { z } from 'zod';
 import { driverConfigSchema } from '../../../drivers/config.ts';
 import { retentionSchema } from '../../audit/retention.ts';
+import { domainSchema } from '../../evidence/station-event.ts';
 import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { inputName } from '../../files/input.ts';
 import { writeWhole } from '../../files/output.ts';
@@ -43,6 +44,11 @@ export const stationFileSchema = z
       })
       .exactOptional()
       .describe('The shop as its papers name it; every record of it contains this.'),
+    domain: domainSchema
+      .exactOptional()
+      .describe(
+        "The shop's own domain, like shop.example, where it has one: the log is named under it. Counts when the station is set up.",
+      ),
     decision: decisionSchema
       .exactOptional()
       .describe('How the shop decides; a guard band of 1·U unless given.'),

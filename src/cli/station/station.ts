@@ -32,10 +32,15 @@ export interface Station extends StationFolder {
 
 /**
  * Opens the station in `folder`, or sets it up: log, key, and a trust list that holds the key, for those who are to
- * verify its records. Problems of the file system, the database and the key are thrown, and `log-missing` where what is
+ * verify its records. `domain` is that of the shop, and counts when it is set up. Problems of the file system, the database and the key are thrown, and `log-missing` where what is
  * there tells of a log that is gone.
  */
-export async function openStation(name: string, folder: string, stamp: () => Stamp): Promise<Station> {
+export async function openStation(
+  name: string,
+  folder: string,
+  stamp: () => Stamp,
+  domain?: string,
+): Promise<Station> {
   makeFolder(folder, 0o700);
   refuse(lostLog(folder));
   const path = logPath(folder);
@@ -44,7 +49,10 @@ export async function openStation(name: string, folder: string, stamp: () => Sta
     if (log.size() === 0) refuse(lostBehindNew(folder));
     const stationFolder = { folder, log, trustFile: join(folder, TRUST_FILE) };
     const state = stationOf(log.stationEntries());
-    const key = state === null ? await setUp(stationFolder, name, stamp()) : await currentKey(folder, state);
+    const key =
+      state === null
+        ? await setUp(stationFolder, { name, domain }, stamp())
+        : await currentKey(folder, state);
     await renewTrust(stationFolder);
     return { ...stationFolder, name, key };
   } catch (cause) {
@@ -163,9 +171,17 @@ export async function openInLog(
   return station.log.append(`job:${job}`, drafts, stamp).map(({ event }) => event);
 }
 
-async function setUp(stationFolder: StationFolder, name: string, stamp: Stamp): Promise<StationKey> {
+async function setUp(
+  stationFolder: StationFolder,
+  { name, domain }: { readonly name: string; readonly domain: string | undefined },
+  stamp: Stamp,
+): Promise<StationKey> {
   const passphrase = process.env[SECRETS.passphrase] || null;
   const key = makeKey(stationFolder.folder, 'station', passphrase);
-  await recordStation(stationFolder, [{ type: 'station-set-up', station: name, key: key.jwk }], stamp);
+  await recordStation(
+    stationFolder,
+    [{ type: 'station-set-up', station: name, key: key.jwk, ...(domain === undefined ? {} : { domain }) }],
+    stamp,
+  );
   return key;
 }

@@ -36,7 +36,7 @@ type Started = Pick<StudyWork, 'started' | 'exercise' | 'written'>;
 /** A gauge study with the tool itself: says who measures which part, takes the readings, and computes the result. */
 export async function runStudy(options: StudyOptions, input: Readable = process.stdin): Promise<ExitCode> {
   const file = await readStationFile(options.station);
-  const station = await openStation(file.station, file.folder, stamp);
+  const station = await openStation(file.station, file.folder, stamp, file.domain);
   try {
     const started =
       options.resume === undefined ? begin(station, file, options) : takeUp(station, file, options.resume);

@@ -1,46 +1,13 @@
-import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import { entryOf, entryTable } from '../../../db/entries.ts';
-import { recorder } from '../../../drivers/replay/recorder.ts';
 import { isJobEntry } from '../../../src/evidence/entry.ts';
 import type { LogEntry } from '../../../src/evidence/log.ts';
 import { decodeSamples } from '../../../src/pull/trace.ts';
-import { GAUGE, WRENCH } from '../../job/workshop.ts';
-import { type Corner, drawn, turningPull } from '../../pull/shapes.ts';
-import { example, exampleJson, folder, run, start } from '../program.ts';
-
-/** As recorded: at any other speed the samples would carry times that cannot be true, and the record would say so. */
-const SPEED = 1;
-
-/** A station whose tools are recordings: the wrench draws the corners, the gauge measures the gaps. */
-function stationOf(dir: string, corners: readonly Corner[], gapsMm: readonly number[]): string {
-  const lines: string[] = [];
-  const wrench = recorder(
-    { form: 'plugmark/readings/1', tool: 'wrench', timing: { stamps: 'arrival' }, description: WRENCH },
-    (line) => lines.push(line),
-  );
-  for (const [i, { atUs, nm }] of drawn(corners).entries())
-    wrench.add({ kind: 'value', n: i + 1, atUs, counts: Math.round(nm * 100) });
-  wrench.end();
-  writeFileSync(join(dir, 'wrench.ndjson'), lines.splice(0).join(''));
-  const gauge = recorder(
-    { form: 'plugmark/readings/1', tool: 'gauge', timing: { stamps: 'arrival' }, description: GAUGE },
-    (line) => lines.push(line),
-  );
-  for (const [i, mm] of gapsMm.entries())
-    gauge.add({ kind: 'value', n: i + 1, atUs: (i + 1) * 200_000, counts: Math.round(mm * 10_000) });
-  gauge.end();
-  writeFileSync(join(dir, 'gauge.ndjson'), lines.join(''));
-  const file = exampleJson('station.json');
-  const tools = file.tools.map((tool: { id: string }) => ({
-    ...tool,
-    driver: { use: 'replay', file: `${tool.id}.ndjson`, speed: SPEED },
-  }));
-  writeFileSync(join(dir, 'station.json'), JSON.stringify({ ...file, routine: 'none', tools }));
-  return join(dir, 'station.json');
-}
+import { turningPull } from '../../pull/shapes.ts';
+import { example, folder, run, start } from '../program.ts';
+import { later, loosened, replayedStation, rest } from './replayed-station.ts';
 
 /** The log as another program reads it, while the first still writes. */
 function entriesOnDisk(dir: string): LogEntry[] {
@@ -52,16 +19,6 @@ function entriesOnDisk(dir: string): LogEntry[] {
   }
 }
 
-const later = (corners: readonly Corner[], byMs: number) =>
-  corners.map(({ atMs, nm }) => ({ atMs: atMs + byMs, nm }));
-const rest = { atMs: 0, nm: 0 };
-const loosened: Corner[] = [
-  { atMs: 0, nm: 0 },
-  { atMs: 150, nm: -16 },
-  { atMs: 500, nm: 0 },
-  { atMs: 1200, nm: 0 },
-];
-
 describe('a program that is killed in the middle of a pull', () => {
   it('has lost nothing that it acknowledged, asks about the pull, and finishes the job', async () => {
     const dir = folder();
@@ -70,7 +27,7 @@ describe('a program that is killed in the middle of a pull', () => {
       { atMs: 5000, nm: 15 },
       { atMs: 64_000, nm: 20 },
     ];
-    const station = stationOf(
+    const station = replayedStation(
       dir,
       [rest, ...turningPull(1000, 700, 27, 22, 22), ...longPull],
       [0.75, 0.75, 0.75, 0.75],
@@ -109,7 +66,7 @@ describe('a program that is killed in the middle of a pull', () => {
       ...later(loosened, 1500),
       ...[4000, 8000, 12_000].flatMap((at) => turningPull(at, 700, 27, 22, 22)),
     ];
-    stationOf(dir, rest2, []);
+    replayedStation(dir, rest2, []);
     const second = start(['job', '--resume', '--station', station, '--plain']);
     await second.says('broke off in the middle of a pull');
     second.type('b');
@@ -129,7 +86,7 @@ describe('a program that is killed in the middle of a pull', () => {
 
   it('refuses to open the same job again, and says how to go on', async () => {
     const dir = folder();
-    const station = stationOf(dir, [rest, { atMs: 60_000, nm: 0 }], []);
+    const station = replayedStation(dir, [rest, { atMs: 60_000, nm: 0 }], []);
     const first = start(['job', '--order', example('order-4.json'), '--station', station, '--plain']);
     await first.says('wrench  linked');
     first.child.kill('SIGINT');

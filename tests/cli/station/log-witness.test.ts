@@ -3,10 +3,12 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { makePackage } from '../../../src/cli/evidence/package.ts';
 import { verify } from '../../../src/cli/evidence/verify.ts';
+import { witnessFindings } from '../../../src/cli/station/health/witnesses.ts';
 import { papersAgain } from '../../../src/cli/station/jobs.ts';
 import { checkpoint, printVerifierKey } from '../../../src/cli/station/log.ts';
 import { witnessLog } from '../../../src/cli/station/log-witness.ts';
 import { rotateKey } from '../../../src/cli/station/rotate.ts';
+import { readStationFile } from '../../../src/cli/station/station-file.ts';
 import { workIn } from '../../audit/shop.ts';
 import { type Answering, witnessHere } from '../../serve/witnesses.ts';
 import { problemOf, said } from '../answers.ts';
@@ -222,6 +224,22 @@ describe('a station and its witnesses', () => {
     const { value, text } = await said(() => witnessLog(file));
     expect(value).toBe(1);
     expect(text).toContain('HAS A LONGER LOG of this station');
+  });
+
+  it('doctor says how far the witnesses have come', async () => {
+    const all = await witnesses(2);
+    const { station: file } = stationFile(all);
+    const doctor = async () => witnessFindings(await readStationFile(file));
+    expect(await doctor()).toEqual([]);
+    await seal('J-1');
+    expect(await doctor()).toMatchObject([{ state: 'warning', text: 'none of 2 has cosigned this log yet' }]);
+    await said(() => witnessLog({ station: file }));
+    expect(await doctor()).toMatchObject([{ state: 'good' }]);
+    await work('J-5', '2026-07-01');
+    await seal('J-5');
+    const [{ state, text } = { state: '', text: '' }] = await doctor();
+    expect(state).toBe('warning');
+    expect(text).toMatch(/^2 of 2 cosigned the first \d+ of \d+ entries that are signed$/);
   });
 
   it('a station file without witnesses says so', async () => {

@@ -71,6 +71,13 @@ const rotation = (
 const rotated = (...how: Parameters<typeof rotation>) =>
   seal(logOf(wholeJob(), 'job:WO-1', rotation(...how)));
 export const ROTATED = rotated();
+/** A log that is named under the domain of its shop. */
+const UNDER_DOMAIN = seal(
+  logOf(wholeJob(), 'job:WO-1', [
+    { type: 'station-set-up', station: 'bay 1', key: publicJwk(station.privateKey), domain: 'shop.example' },
+    ...stationEvents.slice(1),
+  ]),
+);
 /** Statements that name nobody: of another log, by another key, for another key. */
 export const WRONGLY_NAMED: Readonly<Record<string, Buffer>> = {
   'of another log': rotated('plugmark/log/other'),
@@ -117,6 +124,7 @@ export const validRecords = (): Readonly<Record<string, Uint8Array>> => ({
   'a whole job': WHOLE,
   'a whole job among others in its log': AMONG_OTHERS,
   'a countersigned one': COUNTERSIGNED,
+  'one whose log is named under the domain of the shop': UNDER_DOMAIN,
   'one under a key that the first one named': ROTATED,
   'one with a routine, settled by name and by angle': seal(logOf(aroundJob())),
   'one by an angle in place of a torque': byAngle(),
