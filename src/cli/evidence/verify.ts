@@ -1,4 +1,5 @@
 import { stat } from 'node:fs/promises';
+import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import { verifyRecord } from '../../evidence/verify.ts';
 import { readBytes } from '../../files/input.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
@@ -41,7 +42,8 @@ export async function verify(path: string, options: VerifyOptions): Promise<Exit
   const namesLogs = (policy?.policy.logs.length ?? 0) > 0;
   if (fault !== null && !namesLogs) process.stderr.write(`${safeLine(fault)}\n`);
   if (await isFolder(path)) return verifyFolder(path, { ...options, trust, policy });
-  const bytes = await readBytes(path, 'record', MAX_PAPER_BYTES);
+  const most = /\.pdf$/i.test(path) ? MAX_PAPER_BYTES : MAX_RECORD_BYTES;
+  const bytes = await readBytes(path, 'record', most);
   if (isPdf(bytes)) return verifyPaper(path, bytes, { ...options, trust, policy });
   const time = await trustedTime(bytes, options);
   const report = verifyRecord(
