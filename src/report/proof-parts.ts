@@ -1,7 +1,7 @@
 /** The tables of the proof, for every way of printing: columns, rows, and a note on how to read them. */
 import type { AttemptRow, CylinderRow } from './attempts.ts';
-import { figure, percent } from './figures.ts';
 import type { Fact } from './fact.ts';
+import { figure, percent } from './figures.ts';
 import type { ReportModel } from './model.ts';
 import type { Cell, Column } from './table.ts';
 import { VERDICT_WORD } from './verdict.ts';
