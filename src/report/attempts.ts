@@ -58,6 +58,14 @@ export interface AttemptRow {
   readonly by: string;
 }
 
+/** All attempts on one cylinder, and what it came to. */
+export interface CylinderRow {
+  readonly cylinder: number;
+  readonly verdict: Verdict;
+  readonly gaps: readonly AttemptRow[];
+  readonly pulls: readonly AttemptRow[];
+}
+
 /** The turn of the plug in a pull, in degrees. */
 export interface TurnFigures {
   readonly turnedDeg: number;

@@ -1,4 +1,5 @@
-import type { Fact, ReportModel } from './model.ts';
+import type { Fact } from './fact.ts';
+import type { ReportModel } from './model.ts';
 import { INVENTED_SENTENCE, windowFacts } from './proof-parts.ts';
 import {
   decoration,

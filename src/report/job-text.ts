@@ -4,8 +4,9 @@ import { fingerprintLines } from './back.ts';
 import { pullChart } from './charts/pull-chart.ts';
 import { attestedTexts, oldAndNewPlugs } from './checklist-drawing.ts';
 import { inWords } from './engine-picture.ts';
+import type { Fact } from './fact.ts';
 import { wrapped as broken } from './lines.ts';
-import type { Fact, ReportModel } from './model.ts';
+import type { ReportModel } from './model.ts';
 import type { Terminal } from './paper-text.ts';
 import type { CylinderPlot, PullPlot } from './plots.ts';
 import {

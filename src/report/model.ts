@@ -11,11 +11,12 @@ import type { CylinderState, JobState } from '../job/state.ts';
 import { withoutPhoneNumbers } from '../personal.ts';
 import { type Adapter, crowfootOf, leverage } from '../plug/geometry.ts';
 import { atPlug } from './at-plug.ts';
-import { type AttemptRow, attemptRows, unmeasuredRows } from './attempts.ts';
+import { type AttemptRow, attemptRows, type CylinderRow, unmeasuredRows } from './attempts.ts';
 import { around, type ChecklistEvent } from './checklist.ts';
 import { clean } from './clean.ts';
 import { type CustomerSheet, customerSheet } from './customer-sheet.ts';
 import { type ExceptionRow, exceptionRows } from './exceptions.ts';
+import type { Fact } from './fact.ts';
 import { utc } from './figures.ts';
 import { type InstrumentRow, instrumentRows } from './instruments.ts';
 import { type CylinderPlot, cylinderPlots, type Trace } from './plots.ts';
@@ -48,19 +49,6 @@ export interface ReportInput {
   readonly checkpoint: string;
   /** Name and version of the program, for example `plugmark 0.1.0`. */
   readonly program: string;
-}
-
-/** A label and what it stands for. */
-export interface Fact {
-  readonly label: string;
-  readonly value: string;
-}
-
-export interface CylinderRow {
-  readonly cylinder: number;
-  readonly verdict: Verdict;
-  readonly gaps: readonly AttemptRow[];
-  readonly pulls: readonly AttemptRow[];
 }
 
 export interface PlacedCylinder {

@@ -1,7 +1,8 @@
 /** The tables of the proof, for every way of printing: columns, rows, and a note on how to read them. */
-import type { AttemptRow } from './attempts.ts';
+import type { AttemptRow, CylinderRow } from './attempts.ts';
+import type { Fact } from './fact.ts';
 import { figure, percent } from './figures.ts';
-import type { CylinderRow, Fact, ReportModel } from './model.ts';
+import type { ReportModel } from './model.ts';
 import type { Cell, Column } from './table.ts';
 import { VERDICT_WORD } from './verdict.ts';
 import { noted, OUT_OF_ORDER, turnLimitsText } from './words/index.ts';

@@ -62,9 +62,8 @@ describe.each(SHAPES)('what a record says: %s', (_, options) => {
 
   test.runIf(hasPoppler)('is on its pages', async () => {
     const pdf = await writePdf(model, { recordName: 'a.json' });
-    // By the order of its tags, so that a text that is broken into lines is one.
-    const heard = poppler('pdfinfo', pdf, ['-struct-text', '{pdf}']);
-    const text = packed([...heard.matchAll(/"((?:[^"\\]|\\.)*)"/g)].map(([, words]) => words).join(''));
+    // In the order in which it was written, so that a text that is broken into lines is one.
+    const text = packed(poppler('pdftotext', pdf, ['-raw', '{pdf}', '-']));
     expect(textsOf(model).filter((one) => !text.includes(one))).toEqual([]);
   });
 

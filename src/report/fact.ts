@@ -1,0 +1,5 @@
+/** A label and what it stands for. */
+export interface Fact {
+  readonly label: string;
+  readonly value: string;
+}
