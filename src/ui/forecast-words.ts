@@ -12,7 +12,7 @@ export function forecastWarning(forecast: Forecast): string | null {
   if (forecast.kind === 'one-figure')
     return 'This wrench sends one figure a pull. After each pull confirm the cylinder with a key.';
   if (forecast.kind === 'no-angle')
-    return 'This wrench sends no angle: it cannot prove the turn. Use one that does, or turn the plugs by hand and record each as done by angle (x).';
+    return 'This wrench sends no angle: it cannot prove the turn. Use one that does, or turn the plugs by hand and record each: press c, then e.';
   const { lacks, ok } = forecast;
   if (lacks === null) return null;
   const cannot =

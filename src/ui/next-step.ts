@@ -119,7 +119,7 @@ function byAngleSentence(state: JobState, cylinder: number): string | null {
   const linked = toolsFor(state, 'torque').find(({ link }) => link === 'linked');
   const limits = turnLimitsText(turn);
   if (turn.lowerDeg >= turn.upperDeg || (linked !== undefined && linked.description?.angle === undefined))
-    return `${named(state, cylinder)}: turn the plug by hand by ${limits} from contact. No wrench proves it here: record it with x.`;
+    return `${named(state, cylinder)}: turn the plug by hand by ${limits} from contact. No wrench proves it here: press c, then e to record it.`;
   const last = cylinderOf(state, cylinder)?.pulls.at(-1);
   const goesOn = cylinderOf(state, cylinder)?.torque === 'again' && last?.turn?.side === 'low';
   return goesOn && state.refitting !== cylinder

@@ -3,6 +3,7 @@ import { createPullDetector } from '../../src/pull/detector.ts';
 import type { DetectedPull } from '../../src/pull/pull.ts';
 import { detectorSettings } from '../../src/pull/settings.ts';
 import { snugOf } from '../../src/pull/snug.ts';
+import { Turning } from '../../src/pull/turning.ts';
 import { clickPull } from './shapes.ts';
 import { gasket, stands, type TurnedSample, turned } from './turned-samples.ts';
 
@@ -71,6 +72,50 @@ describe('the turn of the plug', () => {
     );
     for (const { atUs, nm, deg } of half) detector.push(atUs, nm, deg);
     expect(detector.cut('link-lost')?.turn?.plug).toBeUndefined();
+  });
+});
+
+describe('strokes of one pull', () => {
+  it('are added: the turn of the plug, and how far the tools were wound up in each', () => {
+    const turning = new Turning({ nm: 0, deg: 0 }, { nm: 3, deg: 1.5 }, START_NM);
+    // Up to 15 N·m with 20° of the plug, let off, swung back by 40°, up to 27 N·m with 30° more; 2 N·m a degree.
+    turning.add(20 + 7.5, 15, 10_000);
+    turning.add(20, 0, 10_000);
+    turning.add(-20, 0, 10_000);
+    turning.add(-20 + 7.5, 15, 10_000);
+    turning.add(-20 + 30 + 13.5, 27, 10_000);
+    turning.add(10, 0, 10_000);
+    expect(turning.strokes).toBe(2);
+    expect(turning.plugDeg).toBeCloseTo(20 + 30, 6);
+    expect(turning.woundUpDeg).toBeCloseTo((15 - START_NM) / 2 + (27 - START_NM) / 2, 6);
+    expect(turning.degPerNm).toBeCloseTo(1 / 2, 6);
+    expect(turning.firstTopNm).toBe(15);
+  });
+});
+
+describe('how far before its first turn contact may lie', () => {
+  const contactOf = (plugDeg: (nm: number) => number, nmPerDeg = 2) =>
+    pullIn(turned(corners, { nmPerDeg, plugDeg })).turn?.plug?.contactDeg;
+
+  it.each([0.5, 2, 8])('in a line by as much as to the start of the pull: %d N·m a degree', (nmPerDeg) => {
+    expect(Math.abs((contactOf((nm) => 3 * nm, nmPerDeg) ?? 0) - 3 * START_NM)).toBeLessThan(1);
+  });
+
+  it('where a gasket gives way at once no less than the truth, however it does', () => {
+    for (const power of [0.3, 0.4, 0.6, 0.8, 1, 1.5, 2])
+      expect(contactOf((nm) => 180 * (nm / 27) ** power) ?? 0, `power ${power}`).toBeGreaterThan(
+        0.85 * 180 * (START_NM / 27) ** power,
+      );
+  });
+
+  it('is the more the tighter the plug was before, at least as far as it had been turned', () => {
+    const heldNm = [3, 5, 8];
+    const below = heldNm.map((held) => contactOf((nm) => 3 * Math.max(0, nm - held)) ?? 0);
+    for (const [i, held] of heldNm.entries()) expect(below[i]).toBeGreaterThan(0.9 * 3 * held);
+  });
+
+  it('cannot be said of a plug that stands', () => {
+    expect(contactOf(stands)).toBeUndefined();
   });
 });
 

@@ -47,7 +47,7 @@ describe('the screen of an order by angle', () => {
     ['the order names one figure', () => byAngle(true, '1/2 turn'), '180°'],
   ])('asks for a plug to be turned by hand where %s', (_what, open, limits) => {
     expect(nextSentence(open().bench.state())).toBe(
-      `Cylinder 1: turn the plug by hand by ${limits} from contact. No wrench proves it here: record it with x.`,
+      `Cylinder 1: turn the plug by hand by ${limits} from contact. No wrench proves it here: press c, then e to record it.`,
     );
   });
 });
