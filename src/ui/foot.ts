@@ -92,7 +92,13 @@ function questionKeys(job: JobState, question: Question, columns: number): strin
   const long = [...over, '[c] another plug, left out'].join('   ');
   const short = canStay(question) ? '[k] keep [c] else' : '[c] else';
   const brief = answerKeys(question, 0);
-  const lines = [`${answerKeys(question)}   ${long}`, `${brief}  ${long}`, `${brief} ${short}`];
+  const lines = [
+    `${answerKeys(question)}   ${long}   [?] help`,
+    `${answerKeys(question)}   ${long}`,
+    `${brief}  ${long}`,
+    `${brief} ${short} [?] help`,
+    `${brief} ${short}`,
+  ];
   return lines.find((line) => exceptionsNow(job).length > 0 && line.length <= columns) ?? brief;
 }
 
@@ -121,10 +127,7 @@ export function keysLine(job: JobState, input: InputState, columns: number): Lin
     ? [{ text: ' [s] sign', bold: true }, { text: '  [c] something went wrong  [?] help  [q] leave' }]
     : [
         {
-          text: fitting(
-            ['[left right] cylinder', '[up down] gap', '[c] else', '[d] discard', '[u] take back'],
-            columns,
-          ),
+          text: fitting(['[c] else', '[u] take back', '[d] discard', '[arrows] cylinder'], columns),
         },
       ];
 }
