@@ -139,6 +139,7 @@ export const PROBLEM_CODES = [
   'passphrase-empty',
   'permissible-deviation-missing',
   'pin-short',
+  'plug-parts-not-one',
   'port-busy',
   'port-failed',
   'port-missing',

@@ -8,6 +8,7 @@ import { outOfBounds } from '../plug/bounds.ts';
 import { type GapPolicy, gapCheckOf, gapLimitsOf, gapPolicyOf, wiresOf } from '../plug/gap.ts';
 import { flexJointRefused } from '../plug/geometry.ts';
 import type { Note } from '../plug/note.ts';
+import { partsProblem } from '../plug/parts.ts';
 import { notesOn } from '../plug/plausibility.ts';
 import { outranked } from '../plug/precedence.ts';
 import type { Fit } from '../plug/specification.ts';
@@ -112,6 +113,8 @@ export function specifiedBy(
   if (flexible !== null) return err(flexible);
   const better = outranked(specification);
   if (better !== null) return err(better);
+  const mixed = partsProblem(plug, engine.serviceOrder);
+  if (mixed !== null) return err(mixed);
   const tightening = tighteningOf(specification);
   if (!tightening.ok) return tightening;
   if (tightening.value.kind === 'angle')

@@ -231,7 +231,8 @@ function engineText(engine: JobState['order']['engine']): string {
 }
 
 function plugText(plug: JobState['order']['plug']): string {
-  const parts = [plug.part, plug.thread, `${plug.seat} seat`];
+  const own = plug.parts?.map(({ part, cylinders }) => `${part} in cylinder ${cylinders.join(', ')}`);
+  const parts = [own === undefined ? plug.part : own.join('; '), plug.thread, `${plug.seat} seat`];
   if (plug.reachMm !== undefined) parts.push(`reach ${plug.reachMm} mm`);
   if (plug.hexMm !== undefined) parts.push(`hex ${plug.hexMm} mm`);
   if (plug.gasket !== undefined) parts.push(`${plug.gasket} gasket`);

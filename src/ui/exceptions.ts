@@ -5,7 +5,8 @@ import { scrapReasonSchema } from '../job/event.ts';
 import { leftOut } from '../job/situation.ts';
 import { isOver, type JobState, type Question } from '../job/state.ts';
 import { damageSchema } from '../plug/condition.ts';
-import { SCRAP_WORDS, saidWords } from '../report/words/index.ts';
+import { type SeatTurn, seatTurn } from '../plug/seat-turn.ts';
+import { SCRAP_WORDS, SEAT_TURN_WORDS, saidWords } from '../report/words/index.ts';
 import { called } from '../sequence/plan.ts';
 import { DAMAGE } from './condition-words.ts';
 import { type Form, type FormKind, newForm, type Option, type Typed, type Wanted } from './form.ts';
@@ -150,17 +151,30 @@ function fitByAngle({ answers }: Form, job: JobState): Wanted {
       'Which plug can no torque wrench reach? It will not count as proven by torque.',
       job.torqueTarget,
     );
+  const { specification, plug } = job.order;
+  const advised = seatTurn(plug);
   if (turn === undefined)
-    return line(`How far did you turn cylinder ${cylinder} from finger-tight, by the source?`, {
-      label: 'Turn',
-      most: 40,
-      start: job.order.specification.angle ?? '',
-      fault: (text) => (text === '' ? 'For example: 1/2 turn.' : null),
-    });
+    return line(
+      `How far did you turn cylinder ${cylinder} from finger-tight? ${turnAdvice(specification.angle, advised)}`,
+      {
+        label: 'Turn',
+        most: 40,
+        start: specification.angle ?? '',
+        fault: (text) => (text === '' ? 'For example: 1/2 turn.' : null),
+      },
+    );
   if (reason === undefined)
     return why('fit-by-angle', `Why was cylinder ${cylinder} not pulled with the wrench?`);
   return asCommand({ do: 'fit-by-angle', cylinder: Number(cylinder), turn, why: reason });
 }
+
+/** The order's own turn goes first; else that of the seat, with who says so. */
+const turnAdvice = (ofOrder: string | undefined, advised: SeatTurn): string =>
+  ofOrder === undefined
+    ? `${SEAT_TURN_WORDS[advised.seat]}: ${advised.turn} (${advised.cited}; the box goes first). ${LESS_ACCURATE}`
+    : `The order says ${ofOrder}. ${LESS_ACCURATE}`;
+
+const LESS_ACCURATE = 'Less accurate than a torque, and not proven.';
 
 /** Nothing goes to the scrap by one key: the question says what follows. */
 function scrap({ about, answers }: Form, job: JobState): Wanted {

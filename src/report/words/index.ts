@@ -16,6 +16,7 @@ export * from './placement.ts';
 export * from './plug.ts';
 export * from './question.ts';
 export { instrumentRefusalText } from './refusal.ts';
+export * from './routine.ts';
 export { saidWords } from './said.ts';
 export * from './source.ts';
 export * from './step.ts';
