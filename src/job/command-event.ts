@@ -35,6 +35,8 @@ export function eventOf(command: Command): JobEvent | null {
     }
     case 'take-back':
       return { type: 'taken-back', said: command.said, why: command.why };
+    case 'at-work':
+      return { type: 'technician-at-work', person: command.person };
     case 'hand-over':
       return { type: 'job-handed-over', to: command.to };
     case 'void':
@@ -88,6 +90,8 @@ export function commandOf(event: JobEvent): Command | null {
     }
     case 'taken-back':
       return { do: 'take-back', said: event.said, why: event.why };
+    case 'technician-at-work':
+      return { do: 'at-work', person: event.person };
     case 'job-handed-over':
       return { do: 'hand-over', to: event.to };
     case 'job-voided':

@@ -23,6 +23,10 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
   switch (command.do) {
     case 'close':
       return pulling ? 'A pull is under way.' : null;
+    case 'at-work':
+      return command.person === state.technician && !isWithheld(command.person)
+        ? `${command.person} is at work already.`
+        : null;
     case 'hand-over':
       return command.to === state.technician && !isWithheld(command.to)
         ? `${command.to} works on this job already.`

@@ -15,6 +15,7 @@ import { RULES } from './rules.ts';
 /** What the rules make of inputs; everything else in a job's log is input. */
 const DERIVED: ReadonlySet<JobEvent['type']> = new Set([
   'uncertainty-declared',
+  'tool-in-use',
   'gap-measured',
   'gap-out-of-turn',
   'old-gap-measured',
@@ -81,8 +82,11 @@ function openedAgain(
   rest: readonly JobEvent[],
 ): Result<never, PartedProblem> | null {
   const overridden = rest.filter((event) => event.type === 'instrument-overridden');
-  const { order, instruments, basis, routine } = opened;
-  const asked = routine === undefined ? {} : { routine };
+  const { order, instruments, basis, routine, toolsOf } = opened;
+  const asked = {
+    ...(routine === undefined ? {} : { routine }),
+    ...(toolsOf === undefined ? {} : { toolsOf }),
+  };
   const again = openJob(order, instruments, { ...basis, ...asked, overrides: overridden });
   if (!again.ok) return parted(1, 'not-to-be-opened', 'job-opened', again.error.message);
   const recorded = [opened, ...rest.slice(0, overridden.length)];

@@ -52,7 +52,7 @@ export function situation(state: JobState, pullsBefore: number, tool: ToolId): S
     chosen: state.chosen.torque,
     trial: isTrialDue(state),
     slightDrop: slightDropOf(state, tool),
-    clicks: state.instruments.some(({ type }) => type === 'setting'),
+    clicks: state.instruments.some(({ id, type }) => id === tool && type === 'setting'),
     lowerNm,
     upperNm,
   };

@@ -2,7 +2,7 @@ import type { InstrumentInUse } from '../instrument/instrument.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
 import type { GapStep } from '../plug/gap.ts';
 import type { Pull } from '../pull/pull.ts';
-import type { FigureSource, LinkEnd, ToolDescription, ToolId } from '../reading.ts';
+import type { FigureSource, LinkEnd, Quantity, ToolDescription, ToolId } from '../reading.ts';
 import type { Evidence } from '../sequence/evidence.ts';
 import type { Ask, PullKind } from '../sequence/kind.ts';
 import type { PlacementReason } from '../sequence/reason.ts';
@@ -13,6 +13,7 @@ import type { WorkOrder } from './order.ts';
 import type { Step } from './order-of-work.ts';
 import type { OutOfOrder, OutOfTurn } from './out-of-order.ts';
 import type { ListPhase, Routine } from './routine.ts';
+import type { ToolWindows } from './tool-in-use.ts';
 
 /**
  * `todo` nothing yet; `again` measured but not proven, do it once more; `ask` waits for an answer; `done` proven OK;
@@ -176,6 +177,12 @@ export interface JobState {
   readonly torqueWindow: Window;
   /** Null where the gap is not measured. */
   readonly gapWindow: Window | null;
+  /** What each tool can prove; the two windows above are those of the tools in use. */
+  readonly windows: Readonly<Record<ToolId, ToolWindows>>;
+  /** The wrench and the gauge that the last readings came from, else the first of each; null for none. */
+  readonly inUse: Readonly<Record<Quantity, ToolId | null>>;
+  /** Whose tools they are, where somebody said so. */
+  readonly toolsOf: Readonly<Record<ToolId, string>>;
   readonly basis: Basis;
   readonly rules: string;
   readonly session: number;

@@ -40,6 +40,7 @@ export const LATER: ReadonlySet<string> = new Set([
   'driftPerYear',
   'classUncertainty',
   'furtherTerms',
+  'technician',
 ]);
 
 /** A guided first run: asks for station, tools and people, then writes the station file and opens the station once. */
@@ -156,7 +157,7 @@ async function certificateProblem(file: string): Promise<Problem | null> {
 }
 
 async function withCertificate(
-  { driver: _driver, certificate, ...tool }: Tool,
+  { driver: _driver, technician: _technician, certificate, ...tool }: Tool,
   base: string,
 ): Promise<Instrument> {
   return certificate === undefined
