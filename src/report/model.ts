@@ -2,6 +2,7 @@ import { readCheckpoint } from '../evidence/checkpoint.ts';
 import type { LogEntry } from '../evidence/log.ts';
 import { byName } from '../evidence/writers.ts';
 import { outOfOrderIn, standsOutOfOrder } from '../job/early.ts';
+import { technicianOf } from '../job/hand-over.ts';
 import { type Mark, marksOf, proofOf } from '../job/proof.ts';
 import { editionIn, OPEN_EDITION } from '../job/rules.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
@@ -125,7 +126,7 @@ export function reportModel(given: ReportInput): ReportModel {
       plate: clean(vehicle.plate ?? ''),
       description: clean(vehicle.description ?? ''),
     },
-    technician: clean(state.technician),
+    technician: clean(technicianOf(entries.map(({ event }) => event)) ?? state.technician),
     jobFacts: jobFacts(state, entries),
     specificationFacts: specificationFacts(state),
     banks: state.order.engine.banks.map((bank) =>
@@ -201,6 +202,14 @@ const otherRules = ({ rules }: JobState) =>
 
 const NOT_GIVEN = 'not given';
 
+/** Those who worked on it beside whoever answers for the job. */
+function othersAtWork({ cylinders }: JobState, entries: readonly LogEntry[]): readonly Fact[] {
+  const answers = technicianOf(entries.map(({ event }) => event));
+  const all = cylinders.flatMap(({ gaps, pulls }) => [...gaps, ...pulls].map(({ technician }) => technician));
+  const others = [...new Set(all)].filter((name) => name !== answers);
+  return others.length === 0 ? [] : [{ label: 'Also at work', value: clean(others.join(', ')) }];
+}
+
 function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
   const { vehicle, engine, plug } = state.order;
   const closing = entries.findLast(({ event }) => event.type === 'job-closed' || event.type === 'job-voided');
@@ -209,7 +218,8 @@ function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
     value: clean(value ?? '') || NOT_GIVEN,
   });
   return [
-    fact('Technician', state.technician),
+    fact('Technician', technicianOf(entries.map(({ event }) => event)) ?? state.technician),
+    ...othersAtWork(state, entries),
     fact('Vehicle', vehicle.description),
     fact('VIN', vehicle.vin),
     fact('Plate', vehicle.plate),

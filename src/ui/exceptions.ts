@@ -259,6 +259,12 @@ export function exceptionsNow(job: JobState): readonly Way[] {
       about: open ? '' : null,
     },
     { key: 'f', words: 'hand the job over to somebody else', value: 'hand-over', about: '' },
+    {
+      key: 'g',
+      words: 'somebody else is at work now, the job stays with its technician',
+      value: 'at-work',
+      about: '',
+    },
   ];
   return all.filter(({ about }) => about !== null);
 }
@@ -272,6 +278,18 @@ function exceptions({ answers }: Form, job: JobState): Wanted {
   const chosen = ways.find(({ value }) => value === answers[0]);
   if (chosen !== undefined) return { want: 'form', form: newForm(chosen.value, chosen.about ?? '') };
   return { want: 'answer', ask: 'What did not go as planned?', options: ways, typed: null };
+}
+
+/** Those of whom the job knows by one key; anybody else by name. */
+function atWork({ order, toolsOf, cylinders, technician }: JobState): Wanted {
+  const worked = cylinders.flatMap(({ gaps, pulls }) => [...gaps, ...pulls].map((one) => one.technician));
+  const others = [...new Set([order.technician, ...Object.values(toolsOf), ...worked])];
+  return {
+    want: 'answer',
+    ask: `Who works on after ${technician}?`,
+    options: lettered(others.filter((name) => name !== technician)),
+    typed: { label: 'Name', most: 80, fault: (text) => (text === '' ? 'A name, please.' : null) },
+  };
 }
 
 const damageWanted = (): Wanted => ({
@@ -312,6 +330,8 @@ export function wantedBy(form: Form, job: JobState): Wanted {
       return accept(form, job);
     case 'fit-by-angle':
       return fitByAngle(form, job);
+    case 'at-work':
+      return first === undefined ? atWork(job) : asCommand({ do: 'at-work', person: first });
     case 'hand-over':
       return first === undefined
         ? nameLine(`Who goes on with this job after ${job.technician}?`)
