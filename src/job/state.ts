@@ -13,7 +13,6 @@ import type { WorkOrder } from './order.ts';
 import type { Step } from './order-of-work.ts';
 import type { OutOfOrder, OutOfTurn } from './out-of-order.ts';
 import type { ListPhase, Routine } from './routine.ts';
-import type { ToolWindows } from './tool-in-use.ts';
 
 /**
  * `todo` nothing yet; `again` measured but not proven, do it once more; `ask` waits for an answer; `done` proven OK;
@@ -166,6 +165,13 @@ export interface PlugState {
   readonly gapsBefore: number;
   /** What its gap asks for; null while nobody measured it. */
   readonly step: GapStep | null;
+}
+
+/** What a tool can prove: its windows differ from those of another only by their guard bands. */
+export interface ToolWindows {
+  readonly window: Window;
+  /** Of the first of two steps; null for a plain tightening, and of a gauge. */
+  readonly firstWindow: Window | null;
 }
 
 /** Where a job stands: the fold of its events. */

@@ -1,15 +1,7 @@
 /** Several wrenches or gauges in one job: which of them is in use, and what each can prove. */
-import type { Window } from '../metrology/judgement.ts';
 import type { Quantity, ToolId } from '../reading.ts';
 import type { JobEventOf } from './event.ts';
-import type { JobState } from './state.ts';
-
-/** What a tool can prove: its windows differ from those of another only by their guard bands. */
-export interface ToolWindows {
-  readonly window: Window;
-  /** Of the first of two steps; null for a plain tightening, and of a gauge. */
-  readonly firstWindow: Window | null;
-}
+import type { JobState, ToolWindows } from './state.ts';
 
 /** The first tool of a quantity that the job has. */
 const firstOf = ({ instruments }: Pick<JobState, 'instruments'>, quantity: Quantity): ToolId | null =>
