@@ -156,6 +156,7 @@ export const PROBLEM_CODES = [
   'passphrase-empty',
   'permissible-deviation-missing',
   'pin-short',
+  'plug-parts-not-one',
   'policy-form',
   'port-busy',
   'port-failed',

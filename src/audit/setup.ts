@@ -27,7 +27,14 @@ export const setupSchema = z.strictObject({
 });
 export type Setup = z.infer<typeof setupSchema>;
 
-export function setupOf({ order, instruments, basis, torqueWindow, gapWindow }: JobState): Setup {
+/** Its windows are those of the first wrench and the first gauge; those of others have the same limits. */
+export function setupOf(state: JobState): Setup {
+  const { order, instruments, basis, windows } = state;
+  const first = (quantity: 'torque' | 'length') =>
+    windows[instruments.find((one) => one.quantity === quantity)?.id ?? ''];
+  const { window: torqueWindow = state.torqueWindow, firstWindow = basis.firstTorqueWindow } =
+    first('torque') ?? {};
+  const gapWindow = first('length')?.window ?? state.gapWindow;
   return {
     engine: order.engine.description ?? null,
     headMaterial: order.engine.headMaterial,
@@ -38,7 +45,7 @@ export function setupOf({ order, instruments, basis, torqueWindow, gapWindow }: 
     instruments: instruments.filter(({ quantity }) => quantity === 'torque' || gapWindow !== null),
     decision: basis.decision,
     torqueWindow,
-    firstTorqueWindow: basis.firstTorqueWindow,
+    firstTorqueWindow: firstWindow,
     gapWindow,
   };
 }

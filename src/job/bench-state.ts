@@ -1,4 +1,4 @@
-import type { DetectedPull } from '../pull/pull.ts';
+import type { Pull } from '../pull/pull.ts';
 import { encodeSamples } from '../pull/trace.ts';
 import type { ToolId } from '../reading.ts';
 import type { JobEvent } from './event.ts';
@@ -13,7 +13,7 @@ export class BenchState implements BenchContext {
   /** Pulls before this session: their times are on another clock. */
   pullsBefore = 0;
   /** A stroke that may be on the way, or the last one. */
-  stroke: (Pick<DetectedPull, 'endUs' | 'stream'> & { readonly pull: number }) | null = null;
+  stroke: Pick<Pull, 'endUs' | 'stream' | 'pull' | 'tool'> | null = null;
   #job: JobState;
   #events: JobEvent[] = [];
 

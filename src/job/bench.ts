@@ -104,9 +104,16 @@ function takeCommand(bench: BenchState, command: Command): void {
 }
 
 function live({ feeds, state }: BenchState): ReturnType<Bench['live']> {
-  const read = ({ quantity, source, arrived }: Feed) =>
+  const isWrench = ({ quantity, source, arrived }: Feed) =>
     quantity === 'torque' && source !== 'typed' && arrived.values > 0;
-  const seen = [...feeds.values()].find(read)?.detector.live() ?? null;
+  const read = [...feeds].filter(([, feed]) => isWrench(feed));
+  // The one that is pulled, else the one in use.
+  const [, shown] =
+    read.find(([, { detector }]) => detector.pulling) ??
+    read.find(([tool]) => tool === state().inUse.torque) ??
+    read[0] ??
+    [];
+  const seen = shown?.detector.live() ?? null;
   const gain = leverage(crowfootOf(state().order.adapter));
   return seen && { ...seen, nowNm: gain * seen.nowNm, peakNm: gain * seen.peakNm };
 }

@@ -15,7 +15,7 @@ export function coachingFor(state: JobState, pull: number): readonly Advice[] {
   const attempt = attemptOf(state, pull);
   const c = state.cylinders.find(({ cylinder }) => cylinder === attempt?.cylinder);
   if (attempt === undefined || c === undefined || attempt.kind === 'loosening') return [];
-  const { lowerNm } = asWrenchReads(state, torqueWindowBefore(state, c, pull));
+  const { lowerNm } = asWrenchReads(state, torqueWindowBefore(state, c, pull), attempt.pull.tool);
   const seat = attempt.kind === 'tightening' ? seatOf(state, c, pull, lowerNm) : UNKNOWN;
   const fallsMs = fallsOf(state, attempt.pull.tool);
   return adviceOn(attempt.pull, { lowerNm, clicks: endsAtClick(state, attempt.pull.tool), fallsMs, ...seat });

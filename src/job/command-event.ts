@@ -37,6 +37,8 @@ export function eventOf(command: Command): JobEvent | null {
       const { do: _do, ...fields } = command;
       return { type: 'taken-back', ...fields };
     }
+    case 'at-work':
+      return { type: 'technician-at-work', person: command.person };
     case 'hand-over':
       return { type: 'job-handed-over', to: command.to };
     case 'void':
@@ -95,6 +97,8 @@ export function commandOf(event: JobEvent): Command | null {
     }
     case 'gap-kept':
       return { do: 'keep-gap', cylinder: event.cylinder, by: event.by, reason: event.reason };
+    case 'technician-at-work':
+      return { do: 'at-work', person: event.person };
     case 'job-handed-over':
       return { do: 'hand-over', to: event.to };
     case 'job-voided':

@@ -60,7 +60,9 @@ export type Command =
     }
   /** A pull over the window stays; the one named answers for it. */
   | { readonly do: 'accept'; readonly pull: number; readonly by: string; readonly reason: string }
-  /** Somebody else works on it from here on. */
+  /** Who works on the engine from here on; whoever answers for the job stays the same. */
+  | { readonly do: 'at-work'; readonly person: string }
+  /** Somebody else works on it from here on, and answers for it. */
   | { readonly do: 'hand-over'; readonly to: string }
   /** The job is to prove nothing, whatever was read. */
   | { readonly do: 'void'; readonly by: string; readonly reason: string }

@@ -13,6 +13,9 @@ export const answerSchema = z.enum(['fresh', 'rehit', 'handling', 'refit', 'repl
 export type Answer = z.infer<typeof answerSchema>;
 
 export const PEOPLE_EVENTS = [
+  z
+    .strictObject({ type: z.literal('technician-at-work'), person })
+    .describe('Who works on the engine from here on. Whoever answers for the job stays the same.'),
   z.strictObject({ type: z.literal('windows-confirmed') }).describe('Somebody confirmed the windows.'),
   z
     .strictObject({ type: z.literal('trial-click-skipped') })

@@ -26,6 +26,30 @@ export const jobEventSchema = z.discriminatedUnion('type', [
         .describe('The tools, with their certificates as they were on that day.'),
       torqueWindow: windowSchema.describe('The torque window.'),
       gapWindow: windowSchema.nullable().describe('The gap window; null where the gap is not measured.'),
+      furtherWindows: z
+        .array(
+          z.strictObject({
+            tool: toolId,
+            window: windowSchema.describe('Its window.'),
+            firstWindow: windowSchema
+              .nullable()
+              .describe('That of the first of two steps; null for a plain tightening, and of a gauge.'),
+          }),
+        )
+        .min(1)
+        .max(15)
+        .exactOptional()
+        .describe(
+          'The windows of every further wrench and gauge, each by its own uncertainty; `torqueWindow` and `gapWindow` are those of the first. Absent where there is one of each.',
+        ),
+      toolsOf: z
+        .array(z.strictObject({ tool: toolId, technician: person }))
+        .min(1)
+        .max(16)
+        .exactOptional()
+        .describe(
+          'Whose tools they are: whoever has such a tool in hand is at work. Absent where nobody says so.',
+        ),
       basis: basisSchema.describe('What else the verdicts rest on.'),
       rules: z.string().describe('The rules that find and judge the pulls. Judging again needs the same.'),
       routine: routineSchema

@@ -6,6 +6,7 @@ import { isByAngle } from './click.ts';
 import type { JobEvent } from './event.ts';
 import { type Forecast, forecast } from './forecast.ts';
 import type { JobState } from './state.ts';
+import { withToolInUse } from './tool-in-use.ts';
 import { asWrenchReads } from './windows.ts';
 
 /** What the bench keeps of a tool while it is linked: samples that are not written yet, and the search for pulls. */
@@ -41,7 +42,8 @@ export function newFeed(
 }
 
 /** How pulls are looked for in the readings of a tool: below the lowest window of the job, as the tool describes itself. */
-export function detectionFor(tool: ToolDescription, state: JobState): DetectorSettings {
+export function detectionFor(id: ToolId, tool: ToolDescription, job: JobState): DetectorSettings {
+  const state = withToolInUse(job, id);
   const windows = [
     state.torqueWindow,
     ...(state.basis.firstTorqueWindow === null ? [] : [state.basis.firstTorqueWindow]),
@@ -88,7 +90,7 @@ export function forecastOf(tool: ToolId, feed: Feed, state: JobState): Forecast 
   if (shown !== null) {
     const lostShare = lostOf(feed, shown.intervalUs);
     const reads = { ...shown, stepNm: feed.settings.stepNm, lostShare };
-    feed.forecast = forecast(state, tool, feed.settings, reads);
+    feed.forecast = forecast(withToolInUse(state, tool), tool, feed.settings, reads);
   }
   return feed.forecast ?? null;
 }

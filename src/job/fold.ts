@@ -8,6 +8,7 @@ import { pullPlaced, retighten, withCylinder, withGiven } from './fold-pulls.ts'
 import { firstGapState, gapStepOf, withGapStep, withNewPlug } from './plugs.ts';
 import { type GapAttempt, isOver, type JobState, type Settlement, type StepState } from './state.ts';
 import { beforeAnswer, takenBack, withScrappedForGood, withStatement } from './statements.ts';
+import { firstInUse, windowsIn, withToolInUse } from './tool-in-use.ts';
 
 /** A job's state before its first event. */
 type Before = JobState | null;
@@ -51,6 +52,9 @@ function opened(event: JobEventOf<'job-opened'>): JobState {
     instruments: event.instruments,
     torqueWindow: event.torqueWindow,
     gapWindow: event.gapWindow,
+    windows: windowsIn(event),
+    inUse: firstInUse(event),
+    toolsOf: Object.fromEntries((event.toolsOf ?? []).map(({ tool, technician }) => [tool, technician])),
     basis: event.basis,
     rules: event.rules,
     session: 0,
@@ -110,6 +114,12 @@ function next(state: JobState, event: Exclude<JobEvent, { type: 'job-opened' }>)
         description: event.description,
         source: event.source,
       });
+    case 'tool-in-use': {
+      const technician = state.toolsOf[event.tool] ?? state.technician;
+      return { ...withToolInUse(state, event.tool), technician };
+    }
+    case 'technician-at-work':
+      return { ...state, technician: event.person };
     case 'uncertainty-declared':
       return uncertaintyDeclared(state, event);
     case 'tool-lost': {
@@ -280,16 +290,14 @@ const unsettled = (state: JobState, cylinder: number): JobState =>
 /** The device may be off by more than it was listed with: judged by that from here on. */
 function uncertaintyDeclared(state: JobState, event: JobEventOf<'uncertainty-declared'>): JobState {
   const { tool, permissibleDeviation, window, firstWindow } = event;
-  return {
-    ...state,
-    // What was confirmed were other windows.
-    windowsConfirmed: false,
-    instruments: state.instruments.map((one) =>
-      one.id === tool ? { ...one, permissibleDeviation, promiseOfDevice: true as const } : one,
-    ),
-    ...(window.unit === 'mm' ? { gapWindow: window } : { torqueWindow: window }),
-    ...(firstWindow === null ? {} : { basis: { ...state.basis, firstTorqueWindow: firstWindow } }),
-  };
+  const windows = { ...state.windows, [tool]: { window, firstWindow } };
+  const instruments = state.instruments.map((one) =>
+    one.id === tool ? { ...one, permissibleDeviation, promiseOfDevice: true as const } : one,
+  );
+  const quantity = window.unit === 'mm' ? 'length' : 'torque';
+  // What was confirmed were other windows.
+  const known = { ...state, windows, instruments, windowsConfirmed: false };
+  return state.inUse[quantity] === tool ? withToolInUse(known, tool) : known;
 }
 
 /** A plug is backed off to start again: what it had proven counts no more, and it is due at once. */

@@ -61,7 +61,7 @@ export function forecast(
   const windows = [state.torqueWindow, ...(firstTorqueWindow === null ? [] : [firstTorqueWindow])];
   const clicks = endsAtClick(state, tool);
   const okIn = (window: (typeof windows)[number], as: Reads): number => {
-    const { lowerNm, upperNm } = asWrenchReads(state, window);
+    const { lowerNm, upperNm } = asWrenchReads(state, window, tool);
     const middleNm = (lowerNm + upperNm) / 2;
     return Array.from({ length: MODEL_PULLS }, (_, i) => i / MODEL_PULLS).filter((part) => {
       const peakNm = middleNm * (1 + SETTING_SHARE * Math.sin(2 * Math.PI * 3 * part));

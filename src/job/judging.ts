@@ -102,9 +102,10 @@ export function declared(
   { uncertainty, exponent, quantity }: ToolDescription,
 ): JobEventOf<'uncertainty-declared'> | null {
   const instrument = state.instruments.find(({ id }) => id === tool);
-  const { torqueWindow, gapWindow, basis, order } = state;
-  const window = quantity === 'torque' ? torqueWindow : gapWindow;
-  if (instrument === undefined || window === null || uncertainty === undefined) return null;
+  const { basis, order } = state;
+  const windows = state.windows[tool];
+  if (instrument === undefined || windows === undefined || uncertainty === undefined) return null;
+  const { window, firstWindow: first } = windows;
   const listed = instrument.permissibleDeviation;
   if (instrument.certificate !== undefined || listed === undefined) return null;
   const permissibleDeviation: typeof listed =
@@ -120,7 +121,6 @@ export function declared(
   const circumstances = circumstancesOf(basis.on, order);
   const again = ({ lowerLimit: lower, upperLimit: upper }: Window) =>
     windowFor(widened, { lower, upper }, circumstances, basis.decision.rule);
-  const { firstTorqueWindow: first } = basis;
   return {
     type: 'uncertainty-declared',
     tool,

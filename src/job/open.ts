@@ -8,6 +8,7 @@ import { outOfBounds, torqueByAngle } from '../plug/bounds.ts';
 import { type GapPolicy, gapCheckOf, gapLimitsOf, gapPolicyOf, wiresOf } from '../plug/gap.ts';
 import { flexJointRefused } from '../plug/geometry.ts';
 import type { Note } from '../plug/note.ts';
+import { partsProblem } from '../plug/parts.ts';
 import { notesOn } from '../plug/plausibility.ts';
 import { outranked } from '../plug/precedence.ts';
 import type { Fit } from '../plug/specification.ts';
@@ -43,6 +44,8 @@ export interface Opening {
   /** For the papers alone. */
   readonly shop?: Shop;
   readonly utcOffsetMin?: number;
+  /** Whose tools they are. */
+  readonly toolsOf?: NonNullable<JobEventOf<'job-opened'>['toolsOf']>;
 }
 
 /** Why a job cannot be opened. */
@@ -72,13 +75,19 @@ export function openJob(
   const gap = gapSide(order, instruments, opening);
   if (!gap.ok) return gap;
   const { on, decision, routine, shop, utcOffsetMin } = opening;
+  const unused = new Set([...torque.value.unused, ...gap.value.unused]);
+  const used = instruments.filter(({ id }) => !unused.has(id));
+  const further = [...torque.value.further, ...gap.value.further];
+  const toolsOf = (opening.toolsOf ?? []).filter(({ tool }) => used.some(({ id }) => id === tool));
   return ok([
     {
       type: 'job-opened',
       order,
-      instruments: [...instruments],
+      instruments: used,
       torqueWindow: torque.value.window,
       gapWindow: gap.value.window,
+      ...(further.length === 0 ? {} : { furtherWindows: further }),
+      ...(toolsOf.length === 0 ? {} : { toolsOf }),
       basis: {
         on,
         decision,
@@ -118,6 +127,8 @@ export function specifiedBy(
   if (flexible !== null) return err(flexible);
   const better = outranked(specification);
   if (better !== null) return err(better);
+  const mixed = partsProblem(plug, engine.serviceOrder);
+  if (mixed !== null) return err(mixed);
   const tightening = tighteningOf(specification);
   if (!tightening.ok) return tightening;
   const fit: Fit = { thread: plug.thread, seat: plug.seat, head: engine.headMaterial };
@@ -158,7 +169,34 @@ function notYet({ source, also = [] }: WorkOrder['specification'], on: string): 
 
 interface Side<W> {
   readonly window: W;
+  /** Of the tools behind the first. */
+  readonly further: NonNullable<JobEventOf<'job-opened'>['furtherWindows']>;
+  /** Tools that are not fit for this job and that nobody answers for: another one takes their place. */
+  readonly unused: readonly string[];
   readonly overridden: readonly JobEventOf<'instrument-overridden'>[];
+}
+
+type ToolSide = Pick<Side<Window>, 'window' | 'overridden'> & { readonly first: Window | null };
+
+/** All tools of a quantity; the problem of the first where none of them is fit. */
+function sideOf(
+  tools: readonly Instrument[],
+  of: (tool: Instrument) => Result<ToolSide, NotOpened>,
+): Result<Side<Window> & { readonly first: Window | null }, NotOpened> | null {
+  const sides = tools.map((tool) => ({ tool: tool.id, side: of(tool) }));
+  const fit = sides.flatMap(({ tool, side }) => (side.ok ? [{ tool, ...side.value }] : []));
+  const [one, ...others] = fit;
+  if (one === undefined) {
+    const refused = sides[0]?.side;
+    return refused === undefined || refused.ok ? null : refused;
+  }
+  return ok({
+    window: one.window,
+    first: one.first,
+    further: others.map(({ tool, window, first }) => ({ tool, window, firstWindow: first })),
+    unused: sides.flatMap(({ tool, side }) => (side.ok ? [] : [tool])),
+    overridden: fit.flatMap(({ overridden }) => overridden),
+  });
 }
 
 function torqueSide(
@@ -168,8 +206,18 @@ function torqueSide(
   limits: TorqueLimits,
   first: TorqueLimits | null,
 ): Result<Side<Window> & { readonly first: Window | null }, NotOpened> {
-  const wrench = instruments.find(({ quantity }) => quantity === 'torque');
-  if (wrench === undefined) return err(missing('torque wrench', 'torque'));
+  const wrenches = instruments.filter(({ quantity }) => quantity === 'torque');
+  const side = sideOf(wrenches, (wrench) => wrenchSide(wrench, order, opening, limits, first));
+  return side ?? err(missing('torque wrench', 'torque'));
+}
+
+function wrenchSide(
+  wrench: Instrument,
+  order: WorkOrder,
+  opening: Opening,
+  limits: TorqueLimits,
+  first: TorqueLimits | null,
+): Result<ToolSide, NotOpened> {
   const steps = first === null ? [limits] : [limits, first];
   const fit = fitFor(wrench, order, opening, {
     lower: Math.min(...steps.map(({ lowerNm }) => lowerNm)),
@@ -199,7 +247,7 @@ function gapSide(
   if (!limits.ok) return limits;
   const check = gapCheckOf(specification);
   if (limits.value === null || check === 'visual-only' || check === 'not-permitted')
-    return ok({ window: null, overridden: [] });
+    return ok({ ...UNUSED, window: null });
   const { lowerMm: lower, upperMm: upper } = limits.value;
   const { rule } = opening.decision;
   if (check === 'wire') {
@@ -208,7 +256,7 @@ function gapSide(
     const { goMm, noGoMm, withinMm } = wires.value;
     const spreadAt = () => spreadWithin(withinMm);
     const window = windowBy(rule, { unit: 'mm', lowerLimit: lower, upperLimit: upper, spreadAt });
-    if (goMm >= window.acceptLower && noGoMm <= window.acceptUpper) return ok({ window, overridden: [] });
+    if (goMm >= window.acceptLower && noGoMm <= window.acceptUpper) return ok({ ...UNUSED, window });
     return err({
       code: 'window-not-decidable',
       where: 'specification.gapRules.wires',
@@ -216,14 +264,19 @@ function gapSide(
       next: `Take wires between ${window.acceptLower.toFixed(3)} and ${window.acceptUpper.toFixed(3)} mm.`,
     });
   }
-  const gauge = instruments.find(({ quantity }) => quantity === 'length');
-  if (gauge === undefined) return err(missing('gap gauge', 'length'));
-  const fit = fitFor(gauge, order, opening, { lower, upper });
-  if (!fit.ok) return fit;
-  const window = windowFor(gauge, { lower, upper }, circumstancesOf(opening.on, {}), rule);
-  const problem = undecidable(window, `tool ${gauge.id}`, rule);
-  return problem === null ? ok({ window, overridden: fit.value }) : err(problem);
+  const gauges = instruments.filter(({ quantity }) => quantity === 'length');
+  const side = sideOf(gauges, (gauge) => {
+    const fit = fitFor(gauge, order, opening, { lower, upper });
+    if (!fit.ok) return fit;
+    const window = windowFor(gauge, { lower, upper }, circumstancesOf(opening.on, {}), rule);
+    const problem = undecidable(window, `tool ${gauge.id}`, rule);
+    return problem === null ? ok({ window, first: null, overridden: fit.value }) : err(problem);
+  });
+  return side ?? err(missing('gap gauge', 'length'));
 }
+
+/** Of a quantity that no tool of the station measures in this job. */
+const UNUSED: Omit<Side<null>, 'window'> = { further: [], unused: [], overridden: [] };
 
 /** What a supervisor has to answer for so that the instrument may be used; a problem where none does. */
 function fitFor(

@@ -1,5 +1,6 @@
 import { isWithheld } from '../personal.ts';
 import { gapCheckOf } from '../plug/gap.ts';
+import { hasOwnParts, partsFor } from '../plug/parts.ts';
 import { isByAngle } from './click.ts';
 import type { Command } from './command.ts';
 import { firstMissing, isFitted, strictnessOf } from './early.ts';
@@ -24,6 +25,10 @@ export function refused(state: JobState, command: Command, pulling: boolean): st
   switch (command.do) {
     case 'close':
       return pulling ? 'A pull is under way.' : null;
+    case 'at-work':
+      return command.person === state.technician && !isWithheld(command.person)
+        ? `${command.person} is at work already.`
+        : null;
     case 'hand-over':
       return command.to === state.technician && !isWithheld(command.to)
         ? `${command.to} works on this job already.`
@@ -155,10 +160,14 @@ function notCheckable(
 ): string | null {
   if (state.routine?.newPlugs !== true) return 'This job does not check new plugs.';
   const { plug } = state.order;
-  const allowed = [plug.part, ...(plug.alsoParts ?? [])];
   // A wrong part is no check that went well; that it differs may be said, and holds the job open.
-  if (differs.length === 0 && !allowed.includes(part))
-    return `The specification allows ${allowed.join(' or ')} in this engine, not ${part}.`;
+  const wrong = cylinders.find((cylinder) => !partsFor(plug, cylinder).includes(part));
+  if (differs.length === 0 && wrong !== undefined) {
+    const allowed = partsFor(plug, wrong).join(' or ');
+    return hasOwnParts(plug)
+      ? `Cylinder ${wrong} takes ${allowed}, not ${part}: this engine has two different plugs.`
+      : `The specification allows ${allowed} in this engine, not ${part}.`;
+  }
   return strangers(state, cylinders);
 }
 

@@ -15,6 +15,7 @@ import { RULES } from './rules.ts';
 /** What the rules make of inputs; everything else in a job's log is input. */
 const DERIVED: ReadonlySet<JobEvent['type']> = new Set([
   'uncertainty-declared',
+  'tool-in-use',
   'gap-measured',
   'gap-out-of-turn',
   'old-gap-measured',
@@ -80,11 +81,12 @@ function openedAgain(
   rest: readonly JobEvent[],
 ): Result<never, PartedProblem> | null {
   const overridden = rest.filter((event) => event.type === 'instrument-overridden');
-  const { order, instruments, basis, routine, shop, utcOffsetMin } = opened;
+  const { order, instruments, basis, routine, shop, utcOffsetMin, toolsOf } = opened;
   const asked = {
     ...(routine === undefined ? {} : { routine }),
     ...(shop === undefined ? {} : { shop }),
     ...(utcOffsetMin === undefined ? {} : { utcOffsetMin }),
+    ...(toolsOf === undefined ? {} : { toolsOf }),
   };
   const again = openJob(order, instruments, { ...basis, ...asked, overrides: overridden });
   if (!again.ok) return parted(1, 'not-to-be-opened', 'job-opened', again.error.message);

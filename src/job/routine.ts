@@ -23,6 +23,12 @@ const routineItemSchema = z
   .strictObject({
     id,
     text: z.string().min(1).max(160).describe('What is attested.'),
+    reason: z
+      .string()
+      .min(1)
+      .max(160)
+      .exactOptional()
+      .describe('Why, in one line, for whoever asks; the screen shows it under the item.'),
     choices: z
       .array(choiceSchema)
       .min(2)
@@ -109,8 +115,14 @@ export const USUAL_ROUTINE: Routine = {
   beforeRemoval: [
     { id: 'engine-cold', text: 'The engine is cold, or has cooled as long as its maker asks' },
     { id: 'ignition-off', text: 'Ignition off, key away' },
-    { id: 'boots', text: 'Boots or coils taken off with a twist, never pulled by the wire, and marked' },
-    { id: 'blown-clean', text: 'Plug wells blown clean before turning the first plug' },
+    {
+      id: 'boots',
+      text: 'Boots or coils twisted loose by half a turn, pulled at the boot, never by the wire, and marked',
+    },
+    {
+      id: 'blown-clean',
+      text: 'Plug wells blown clean with dry air, goggles on, before turning the first plug',
+    },
     { id: 'hand-tools', text: 'Hand tools only; no power tool touches a plug' },
   ],
   oldPlugs: true,
@@ -126,18 +138,24 @@ export const USUAL_ROUTINE: Routine = {
       ],
     },
     { id: 'lubricant', text: 'Nothing on the threads but what the specification says' },
-    { id: 'by-hand', text: 'Each plug started by hand and turned in to its seat by hand' },
+    {
+      id: 'by-hand',
+      text: 'Each plug started by hand, deep ones with a piece of hose, and turned in to its seat by hand',
+    },
   ],
   afterwards: [
     {
       id: 'boot-compound',
-      text: 'Compound in the boots',
+      text: 'Compound in the boots: thin, inside only, none on threads or terminals',
       choices: [
         { id: 'none', text: 'none' },
         { id: 'as-allowed', text: 'as the maker allows' },
       ],
     },
-    { id: 'boots-seated', text: 'Boots or coils fully seated, wires in their places' },
+    {
+      id: 'boots-seated',
+      text: 'Boots or coils pushed on until they seat, each on its own cylinder, wires in their places',
+    },
     {
       id: 'engine-run',
       text: 'Engine run',

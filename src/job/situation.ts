@@ -54,7 +54,7 @@ export function situation(state: JobState, pullsBefore: number, tool: ToolId): S
     jumped: jumpedTo(state) !== null,
     trial: isTrialDue(state),
     slightDrop: slightDropOf(state, tool),
-    clicks: endsAtClick(state),
+    clicks: endsAtClick(state, tool),
     lowerNm,
     upperNm,
   };

@@ -2,7 +2,7 @@ import type { InstrumentInUse } from '../instrument/instrument.ts';
 import type { Judgement, Window } from '../metrology/judgement.ts';
 import type { GapStep } from '../plug/gap.ts';
 import type { Pull } from '../pull/pull.ts';
-import type { FigureSource, LinkEnd, ToolDescription, ToolId } from '../reading.ts';
+import type { FigureSource, LinkEnd, Quantity, ToolDescription, ToolId } from '../reading.ts';
 import type { Evidence } from '../sequence/evidence.ts';
 import type { Ask, PullKind } from '../sequence/kind.ts';
 import type { PlacementReason } from '../sequence/reason.ts';
@@ -205,6 +205,12 @@ export type BeforeAnswer = Pick<
   | 'doneAfter'
   | 'beforeAnswer'
 >;
+/** What a tool can prove: its windows differ from those of another only by their guard bands. */
+export interface ToolWindows {
+  readonly window: Window;
+  /** Of the first of two steps; null for a plain tightening, and of a gauge. */
+  readonly firstWindow: Window | null;
+}
 
 /** Where a job stands: the fold of its events. */
 export interface JobState {
@@ -215,6 +221,12 @@ export interface JobState {
   readonly torqueWindow: Window;
   /** Null where the gap is not measured. */
   readonly gapWindow: Window | null;
+  /** What each tool can prove; the two windows above are those of the tools in use. */
+  readonly windows: Readonly<Record<ToolId, ToolWindows>>;
+  /** The wrench and the gauge that the last readings came from, else the first of each; null for none. */
+  readonly inUse: Readonly<Record<Quantity, ToolId | null>>;
+  /** Whose tools they are, where somebody said so. */
+  readonly toolsOf: Readonly<Record<ToolId, string>>;
   readonly basis: Basis;
   readonly rules: string;
   readonly session: number;

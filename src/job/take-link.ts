@@ -36,7 +36,7 @@ export function takeLink(bench: BenchState, { tool, driver, source }: ToolAtBenc
   bench.feeds.delete(tool);
   if (to.state === 'linked') {
     const { description } = to;
-    const detection = detectionFor(description, bench.state());
+    const detection = detectionFor(tool, description, bench.state());
     bench.feeds.set(tool, newFeed(description, source, detection));
     const looked = description.quantity === 'torque' ? { detection } : {};
     bench.emit({ type: 'tool-linked', tool, driver, source, description, ...looked });
@@ -47,5 +47,5 @@ export function takeLink(bench: BenchState, { tool, driver, source }: ToolAtBenc
     bench.emit({ type: 'tool-lost', tool, ...end });
   }
   cutPull(bench, tool, before, 'link-lost');
-  if (before?.quantity === 'torque') settleStroke(bench);
+  if (bench.stroke?.tool === tool) settleStroke(bench);
 }

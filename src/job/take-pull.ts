@@ -10,6 +10,7 @@ import { oldPlugAtHand } from './fold-checklist.ts';
 import { placed } from './placing.ts';
 import { attemptOf, situation, stoppedShort } from './situation.ts';
 import { torqueWindowOf } from './stage.ts';
+import { taken } from './tool-in-use.ts';
 import { asWrenchReads } from './windows.ts';
 
 /** After this pause nobody goes on from a stroke. */
@@ -27,6 +28,7 @@ export function takePull(
   source: FigureSource,
   detected: DetectedPull,
 ): void {
+  takeInHand(bench, tool);
   const pull: Pull = { ...roundedPull(detected), pull: bench.state().pullCount + 1, tool, source };
   if (bench.stroke !== null && pull.startUs >= settlesUs(bench.stroke)) settleStroke(bench);
   bench.emit({ type: 'pull-detected', ...pull });
@@ -53,6 +55,12 @@ function goesOn(pull: Pull, { ask, cylinder }: Placement, last: LastPull): boole
   return ask !== 'cut' || pull.startUs - last.endUs < SETTLED_US;
 }
 
+/** Its reading shows which tool is in hand. */
+export function takeInHand(bench: BenchState, tool: ToolId): void {
+  const event = taken(bench.state(), tool);
+  if (event !== null) bench.emit({ type: 'tool-in-use', ...event });
+}
+
 /** A question goes over to the stroke that went on from the one that raised it. */
 function handOverQuestion(bench: BenchState, pull: Pull): void {
   const before = attemptOf(bench.state(), pull.pull - 1);
@@ -63,7 +71,8 @@ function handOverQuestion(bench: BenchState, pull: Pull): void {
 }
 
 function strokeAfter(bench: BenchState, pull: Pull, { kind }: Placement): BenchState['stroke'] {
-  if (kind === 'run-down') return { pull: pull.pull, endUs: pull.endUs, stream: pull.stream };
+  if (kind === 'run-down')
+    return { pull: pull.pull, tool: pull.tool, endUs: pull.endUs, stream: pull.stream };
   return kind === 'handling' ? bench.stroke : null;
 }
 

@@ -7,7 +7,7 @@ import type { BenchState } from './bench-state.ts';
 import { type Feed, notAValue } from './feed.ts';
 import { gapPlace } from './gap-place.ts';
 import { judgedReading } from './judging.ts';
-import { settleStroke, settlesUs, takePull } from './take-pull.ts';
+import { settleStroke, settlesUs, takeInHand, takePull } from './take-pull.ts';
 import { takeTypedTorque } from './take-typed.ts';
 
 /** How long samples may wait in memory: while a pull is under way, and at rest. */
@@ -77,7 +77,8 @@ function looked(
 ): void {
   if (detected !== null) takePull(bench, tool, feed.source, detected);
   const { stroke } = bench;
-  if (stroke === null || feed.detector.pulling || atUs < settlesUs(stroke)) return;
+  // By its own tool alone: what another one sends may stand in the log in front of what this one sent before.
+  if (stroke === null || stroke.tool !== tool || feed.detector.pulling || atUs < settlesUs(stroke)) return;
   bench.flush(tool, feed);
   settleStroke(bench);
 }
@@ -107,13 +108,14 @@ export function takeWritten(
 export function takeSilence(bench: BenchState, tool: ToolId, atUs: number): void {
   const feed = feedOf(bench, tool);
   const endsUs = feed.detector.endsUs();
-  const settles = bench.stroke !== null && atUs >= settlesUs(bench.stroke);
+  const isSettled = () => bench.stroke?.tool === tool && atUs >= settlesUs(bench.stroke);
+  const settles = isSettled();
   if (!settles && (endsUs === null || atUs < endsUs)) return;
   bench.flush(tool, feed);
   bench.emit({ type: 'tool-silent', tool, atUs });
   const detected = feed.detector.silent(atUs);
   if (detected !== null) takePull(bench, tool, feed.source, detected);
-  if (bench.stroke !== null && atUs >= settlesUs(bench.stroke)) settleStroke(bench);
+  if (isSettled()) settleStroke(bench);
 }
 
 export function waitsFor({ feeds, stroke }: BenchState): { tool: ToolId; untilUs: number } | null {
@@ -121,7 +123,7 @@ export function waitsFor({ feeds, stroke }: BenchState): { tool: ToolId; untilUs
     if (quantity !== 'torque') continue;
     // A tool that goes on sending settles a stroke by its readings; they may be under way still.
     const settledUs =
-      stroke === null || detector.pulling
+      stroke === null || stroke.tool !== tool || detector.pulling
         ? null
         : Math.max(settlesUs(stroke), settings.stream === 'maxima' ? 0 : arrived.lastUs + CEASED_US);
     const untilUs = detector.endsUs() ?? settledUs;
@@ -138,6 +140,7 @@ function feedOf(bench: BenchState, tool: ToolId): Feed {
 
 function takeGap(bench: BenchState, tool: ToolId, feed: Feed, { n, atUs, counts }: Value): void {
   bench.flush(tool, feed);
+  takeInHand(bench, tool);
   const state = bench.state();
   const gapMm = scaled(counts, feed.exponent + 3);
   const measured = { tool, reading: n, atUs, source: feed.source };

@@ -10,6 +10,7 @@ import type { Feed } from './feed.ts';
 import { placed } from './placing.ts';
 import { stoppedShort } from './situation.ts';
 import type { JobState } from './state.ts';
+import { takeInHand } from './take-pull.ts';
 
 export function takeTypedTorque(
   bench: BenchState,
@@ -17,6 +18,7 @@ export function takeTypedTorque(
   feed: Feed,
   { atUs, nm }: { readonly atUs: number; readonly nm: number },
 ): void {
+  takeInHand(bench, tool);
   const pull: Pull = {
     ...roundedPull(asRead(atUs, nm)),
     pull: bench.state().pullCount + 1,

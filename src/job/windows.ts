@@ -4,6 +4,7 @@ import type { Window } from '../metrology/judgement.ts';
 import type { Problem } from '../problem.ts';
 import { formatGap } from '../quantity/length.ts';
 import { formatTorque } from '../quantity/torque.ts';
+import type { ToolId } from '../reading.ts';
 import { type Circumstances, circumstancesOf, measured, readingFor } from './measurement.ts';
 import type { JobState } from './state.ts';
 
@@ -41,12 +42,20 @@ export function undecidable(window: Window, where: string, rule: DecisionRule): 
   };
 }
 
-/** The limits of a window as the wrench reads them: through the adapter, and with its error where the shop corrects. */
+/**
+ * The limits of a window as a wrench reads them, the one in use unless named: through the adapter, and with its error where
+ * the shop corrects.
+ */
 export function asWrenchReads(
-  state: Pick<JobState, 'instruments' | 'order'> & { readonly basis: Pick<JobState['basis'], 'on'> },
+  state: Pick<JobState, 'instruments' | 'order'> & {
+    readonly basis: Pick<JobState['basis'], 'on'>;
+    readonly inUse?: JobState['inUse'];
+  },
   window: Window,
+  tool: ToolId | null = state.inUse?.torque ?? null,
 ): { readonly lowerNm: number; readonly upperNm: number } {
-  const wrench = state.instruments.find(({ quantity }) => quantity === 'torque');
+  const wrenches = state.instruments.filter(({ quantity }) => quantity === 'torque');
+  const wrench = wrenches.find(({ id }) => id === tool) ?? wrenches[0];
   if (wrench === undefined) return { lowerNm: window.lowerLimit, upperNm: window.upperLimit };
   const circumstances = circumstancesOf(state.basis.on, state.order);
   return {

@@ -26,6 +26,7 @@ export const damageSchema = z.enum([
   'broken-shell',
   'bent-electrode',
   'flashover',
+  'broken-tip',
 ]);
 export type Damage = z.infer<typeof damageSchema>;
 

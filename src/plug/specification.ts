@@ -151,6 +151,19 @@ export const plugSchema = z.strictObject({
     .max(4)
     .exactOptional()
     .describe('Other parts that the specification allows for some of the cylinders.'),
+  parts: z
+    .array(
+      z.strictObject({
+        part: z.string().min(1).max(60).describe('The part: `part`, or one of `alsoParts`.'),
+        cylinders: z.array(z.int().min(1).max(24)).min(1).describe('Its cylinders.'),
+      }),
+    )
+    .min(2)
+    .max(5)
+    .exactOptional()
+    .describe(
+      'Where an engine has two different plugs: which part goes into which cylinder; every cylinder once.',
+    ),
   thread: threadSchema.describe('Thread.'),
   seat: seatSchema.describe('Seat: with a gasket, or conical.'),
   reachMm: z.number().positive().max(60).exactOptional().describe('Length of the thread.'),

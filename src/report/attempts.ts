@@ -46,6 +46,8 @@ export interface AttemptRow {
   readonly verdict: Verdict;
   readonly verdictWord: string;
   readonly tool: string;
+  /** Who was at work; empty where nothing was measured. */
+  readonly technician: string;
   /** Null where nothing was measured. */
   readonly source: FigureSource | null;
   readonly answer: string;
@@ -93,6 +95,7 @@ const NOTHING = {
   conformanceProbability: null,
   grade: '',
   tool: '',
+  technician: '',
   source: null,
   answer: '',
   because: '',
@@ -174,6 +177,7 @@ function gapRow(
     verdict,
     verdictWord: gap.takenBack === true ? 'TAKEN BACK' : VERDICT_WORD[verdict],
     tool: clean(gap.tool),
+    technician: clean(gap.technician),
     source: gap.source,
     at: entry?.at ?? '',
     by: clean(entry?.by ?? ''),
@@ -238,6 +242,7 @@ function pullRow(
     verdict,
     verdictWord: `${VERDICT_WORD[verdict]}${step}`,
     tool: clean(pull.tool),
+    technician: clean(taken.technician),
     source: pull.source,
     answer: taken.answer ?? '',
     because: clean(placementText(taken)),

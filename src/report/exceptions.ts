@@ -148,12 +148,25 @@ interface SoFar {
   readonly state: JobState;
 }
 
+function changeOfTool(tool: string, { toolsOf, technician }: JobState): string {
+  const owner = toolsOf[tool];
+  const hands =
+    owner === undefined || owner === technician
+      ? ''
+      : `; at work from here on: ${owner}, after ${technician}`;
+  return `${tool} in use from here on${hands}.`;
+}
+
 function exception(event: JobEvent, soFar: SoFar): string | null {
   switch (event.type) {
     case 'session-started':
       return event.session > 1 ? `Program started again on this job (session ${event.session}).` : null;
     case 'tool-linked':
       return linkException(event, soFar.state);
+    case 'tool-in-use':
+      return changeOfTool(event.tool, soFar.state);
+    case 'technician-at-work':
+      return `At work from here on: ${event.person}, after ${soFar.state.technician}.`;
     case 'tool-lost':
       return `Link to ${event.tool} lost: ${linkEndText(event)}.`;
     case 'readings-missed':

@@ -5,6 +5,7 @@ import { byName } from '../evidence/writers.ts';
 import type { Basis } from '../job/basis.ts';
 import { isByAngle } from '../job/click.ts';
 import { outOfOrderIn, standsOutOfOrder } from '../job/early.ts';
+import { technicianOf } from '../job/hand-over.ts';
 import { type Mark, marksOf, proofOf } from '../job/proof.ts';
 import { editionIn, OPEN_EDITION } from '../job/rules.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
@@ -140,7 +141,7 @@ export function reportModel(given: ReportInput): ReportModel {
       plate: clean(vehicle.plate ?? ''),
       description: clean(vehicle.description ?? ''),
     },
-    technician: clean(state.technician),
+    technician: clean(technicianOf(entries.map(({ event }) => event)) ?? state.technician),
     jobFacts: jobFacts(state, entries),
     specificationFacts: specificationFacts(state),
     banks: state.order.engine.banks.map((bank) =>
@@ -221,6 +222,14 @@ const otherRules = ({ rules }: JobState) =>
 
 const NOT_GIVEN = 'not given';
 
+/** Those who worked on it beside whoever answers for the job. */
+function othersAtWork({ cylinders }: JobState, entries: readonly LogEntry[]): readonly Fact[] {
+  const answers = technicianOf(entries.map(({ event }) => event));
+  const all = cylinders.flatMap(({ gaps, pulls }) => [...gaps, ...pulls].map(({ technician }) => technician));
+  const others = [...new Set(all)].filter((name) => name !== answers);
+  return others.length === 0 ? [] : [{ label: 'Also at work', value: clean(others.join(', ')) }];
+}
+
 function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
   const { vehicle, engine, plug } = state.order;
   const positions = positionsOf(engine);
@@ -230,7 +239,8 @@ function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
     value: clean(value ?? '') || NOT_GIVEN,
   });
   return [
-    fact('Technician', state.technician),
+    fact('Technician', technicianOf(entries.map(({ event }) => event)) ?? state.technician),
+    ...othersAtWork(state, entries),
     fact('Customer', state.order.customer),
     fact('Vehicle', vehicle.description),
     fact('VIN', vehicle.vin),
@@ -270,7 +280,8 @@ function engineText(engine: JobState['order']['engine']): string {
 }
 
 function plugText(plug: JobState['order']['plug']): string {
-  const parts = [plug.part, plug.thread, `${plug.seat} seat`];
+  const own = plug.parts?.map(({ part, cylinders }) => `${part} in cylinder ${cylinders.join(', ')}`);
+  const parts = [own === undefined ? plug.part : own.join('; '), plug.thread, `${plug.seat} seat`];
   if (plug.reachMm !== undefined) parts.push(`reach ${plug.reachMm} mm`);
   if (plug.hexMm !== undefined) parts.push(`hex ${plug.hexMm} mm`);
   if (plug.gasket !== undefined) parts.push(`${plug.gasket} gasket`);

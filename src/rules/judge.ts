@@ -18,6 +18,8 @@ const KNOWN: Readonly<Record<JobEvent['type'], true>> = {
   'instrument-overridden': true,
   'session-started': true,
   'tool-linked': true,
+  'tool-in-use': true,
+  'technician-at-work': true,
   'uncertainty-declared': true,
   'tool-lost': true,
   readings: true,

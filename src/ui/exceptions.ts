@@ -7,8 +7,9 @@ import { leftOut } from '../job/situation.ts';
 import { isOver, type JobState, type Question } from '../job/state.ts';
 import { referenceTo } from '../job/statements.ts';
 import { damageSchema } from '../plug/condition.ts';
+import { type SeatTurn, seatTurn } from '../plug/seat-turn.ts';
 import { DAMAGE } from '../report/words/condition.ts';
-import { SCRAP_WORDS, statementWords } from '../report/words/index.ts';
+import { SCRAP_WORDS, SEAT_TURN_WORDS, statementWords } from '../report/words/index.ts';
 import { called } from '../sequence/plan.ts';
 import { type Form, type FormKind, newForm, type Option, type Typed, type Wanted } from './form.ts';
 import { figure } from './words.ts';
@@ -174,15 +175,18 @@ function fitByAngle({ answers }: Form, job: JobState): Wanted {
         : 'Which plug can no torque wrench reach? It will not count as proven by torque.',
       job.torqueTarget,
     );
+  const { specification, plug } = job.order;
+  const advised = seatTurn(plug);
   if (turn === undefined)
-    return line(`How far did you turn cylinder ${cylinder} from finger-tight, by the source?`, {
-      label: 'Turn',
-      most: 40,
-      start: isByAngle(job.basis)
-        ? job.order.specification.torque.slice(0, 40)
-        : (job.order.specification.angle ?? ''),
-      fault: (text) => (text === '' ? 'For example: 1/2 turn.' : null),
-    });
+    return line(
+      `How far did you turn cylinder ${cylinder} from finger-tight? ${turnAdvice(specification.angle, advised)}`,
+      {
+        label: 'Turn',
+        most: 40,
+        start: isByAngle(job.basis) ? specification.torque.slice(0, 40) : (specification.angle ?? ''),
+        fault: (text) => (text === '' ? 'For example: 1/2 turn.' : null),
+      },
+    );
   if (reason === undefined)
     return why(
       isByAngle(job.basis) ? 'turned-by-hand' : 'fit-by-angle',
@@ -190,6 +194,14 @@ function fitByAngle({ answers }: Form, job: JobState): Wanted {
     );
   return asCommand({ do: 'fit-by-angle', cylinder: Number(cylinder), turn, why: reason });
 }
+
+/** The order's own turn goes first; else that of the seat, with who says so. */
+const turnAdvice = (ofOrder: string | undefined, advised: SeatTurn): string =>
+  ofOrder === undefined
+    ? `${SEAT_TURN_WORDS[advised.seat]}: ${advised.turn} (${advised.cited}; the box goes first). ${LESS_ACCURATE}`
+    : `The order says ${ofOrder}. ${LESS_ACCURATE}`;
+
+const LESS_ACCURATE = 'Less accurate than a torque, and not proven.';
 
 /** Nothing goes to the scrap by one key: the question says what follows. */
 function scrap({ about, answers }: Form, job: JobState): Wanted {
@@ -301,6 +313,11 @@ export function exceptionsNow(job: JobState): readonly Way[] {
       about: open ? '' : null,
     },
     { words: 'hand the job over to somebody else', value: 'hand-over', about: '' },
+    {
+      words: 'somebody else is at work now, the job stays with its technician',
+      value: 'at-work',
+      about: '',
+    },
   ];
   return all.filter(({ about }) => about !== null);
 }
@@ -314,6 +331,18 @@ function exceptions({ answers }: Form, job: JobState): Wanted {
   const chosen = ways.find(({ value }) => value === answers[0]);
   if (chosen !== undefined) return { want: 'form', form: newForm(chosen.value, chosen.about ?? '') };
   return { want: 'answer', ask: 'What did not go as planned?', options: ways, typed: null };
+}
+
+/** Those of whom the job knows by one key; anybody else by name. */
+function atWork({ order, toolsOf, cylinders, technician }: JobState): Wanted {
+  const worked = cylinders.flatMap(({ gaps, pulls }) => [...gaps, ...pulls].map((one) => one.technician));
+  const others = [...new Set([order.technician, ...Object.values(toolsOf), ...worked])];
+  return {
+    want: 'answer',
+    ask: `Who works on after ${technician}?`,
+    options: others.filter((name) => name !== technician).map((value) => ({ words: value, value })),
+    typed: { label: 'Name', most: 80, fault: (text) => (text === '' ? 'A name, please.' : null) },
+  };
 }
 
 const damageWanted = (): Wanted => ({
@@ -355,6 +384,8 @@ export function wantedBy(form: Form, job: JobState, times: PullTimes = NO_TIMES)
       return accept(form, job);
     case 'fit-by-angle':
       return fitByAngle(form, job);
+    case 'at-work':
+      return first === undefined ? atWork(job) : asCommand({ do: 'at-work', person: first });
     case 'hand-over':
       return first === undefined
         ? nameLine(`Who goes on with this job after ${job.technician}?`)

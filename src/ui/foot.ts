@@ -2,6 +2,7 @@
 
 import { dueDate } from '../instrument/fitness.ts';
 import type { JobState, Question, ToolState } from '../job/state.ts';
+import { hasSeveral } from '../job/tool-in-use.ts';
 import { linkEndText } from '../report/words/index.ts';
 import { canStay, exceptionsNow } from './exceptions.ts';
 import type { Glyphs } from './glyphs.ts';
@@ -26,6 +27,8 @@ function charge({ description, link }: ToolState, always: boolean): string {
 export interface Calibrations {
   readonly instruments: JobState['instruments'];
   readonly basis: Pick<JobState['basis'], 'on'>;
+  /** Null of a study, which has one tool. */
+  readonly inUse?: JobState['inUse'];
 }
 
 /** Until when the calibration of a tool holds; one that is over is said at any width. */
@@ -41,11 +44,21 @@ function calibrated({ tool }: ToolState, { instruments, basis }: Calibrations, a
 /** How much is said of each tool: `all`, or without its calibration, or no more than what wants a look. */
 type Detail = 'all' | 'charge' | 'least';
 
+/** Of several of a kind, the one that is in hand, as its readings show. */
+function usedText({ tool, link }: ToolState, { instruments, inUse }: Calibrations): string {
+  const quantity = instruments.find(({ id }) => id === tool)?.quantity;
+  if (link !== 'linked' || quantity === undefined || inUse?.[quantity] !== tool) return '';
+  return hasSeveral({ instruments }, quantity) ? ', IN USE' : '';
+}
+
 function toolSpan(tool: ToolState, calibrations: Calibrations, detail: Detail, glyphs: Glyphs): Span {
   const clean = (text: string) => printable(text, 32, glyphs.ascii);
   const symbol = { seeking: glyphs.todo, linked: glyphs.done, lost: glyphs.bad }[tool.link];
   const why = tool.link === 'lost' && tool.end !== undefined ? ` (${clean(linkEndText(tool.end))})` : '';
-  const state = charge(tool, detail !== 'least') + calibrated(tool, calibrations, detail === 'all');
+  const state =
+    usedText(tool, calibrations) +
+    charge(tool, detail !== 'least') +
+    calibrated(tool, calibrations, detail === 'all');
   // What is simulated or replayed is in the title for all to see.
   const link = tool.link === 'linked' && tool.source === 'typed' ? 'typed' : tool.link;
   const text = ` ${clean(tool.tool)} ${symbol} ${link}${why}${state} `;

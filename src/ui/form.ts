@@ -13,6 +13,7 @@ export type FormKind =
   | 'start-again'
   | 'accept'
   | 'fit-by-angle'
+  | 'at-work'
   | 'hand-over'
   | 'scrap'
   | 'replace'

@@ -46,6 +46,10 @@ const given = (texts: readonly (string | undefined)[]): Pieces => texts.filter((
 
 const seconds = (fromUs: number, toUs: number): string => fixed((toUs - fromUs) / 1e6, 2);
 
+/** Whose tool it is, where that changes who is at work. */
+const changedHands = (before: JobState | null, { technician }: JobState): string[] =>
+  before === null || before.technician === technician ? [] : [`at work: ${technician}`];
+
 function opened({ order, torqueWindow, gapWindow, basis }: JobEventOf<'job-opened'>, glyphs: Glyphs): Pieces {
   const { job, vehicle, technician } = order;
   const torque = [
@@ -225,6 +229,10 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
       return checklistLine(event, after);
     case 'taken-back':
       return ['taken back', takenBackWords(after, event), event.why];
+    case 'technician-at-work':
+      return given(['at work', before === null ? undefined : `after ${before.technician}`, event.person]);
+    case 'tool-in-use':
+      return [`${event.tool} in use`, ...changedHands(before, after)];
     case 'job-handed-over':
       return given([
         'job handed over',

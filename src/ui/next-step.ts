@@ -9,6 +9,7 @@ import { isProvenThroughout } from '../job/proof.ts';
 import { stageOf } from '../job/stage.ts';
 import { type CylinderState, isOver, type JobState, type Question, type ToolState } from '../job/state.ts';
 import { gapCheckOf } from '../plug/gap.ts';
+import { hasOwnParts, partsFor } from '../plug/parts.ts';
 import type { Quantity } from '../reading.ts';
 import {
   degrees,
@@ -17,6 +18,7 @@ import {
   OUT_OF_TURN_NEXT,
   OUT_OF_TURN_WORDS,
   questionText,
+  ROUND_WIRE,
   STEP_MISSED,
   STEP_TO_DO,
   turnLimitsText,
@@ -25,6 +27,7 @@ import { called } from '../sequence/plan.ts';
 import { gapRequest } from './gap-keys.ts';
 import { draftFor, panelSentence } from './panels/index.ts';
 import type { Draft } from './panels/panel.ts';
+import { printable } from './printable.ts';
 import { fixed, LOW_BATTERY_PERCENT, toolWord } from './words.ts';
 
 export type NextTask =
@@ -88,7 +91,10 @@ function gapSentence(state: JobState, cylinder: number): string {
   if (request !== null) return request;
   const last = cylinderOf(state, cylinder);
   const judgement = last?.gap === 'again' ? last.gaps.at(-1)?.judgement : undefined;
-  if (judgement === undefined) return `Measure the gap of the plug for ${name(state, cylinder)}.`;
+  if (judgement === undefined) {
+    const first = state.cylinders.every(({ gaps }) => gaps.length === 0);
+    return `Measure the gap of the plug for ${name(state, cylinder)}.${first ? ` ${ROUND_WIRE}` : ''}`;
+  }
   if (judgement.result === 'OK') return `Measure the gap of the new plug for ${name(state, cylinder)}.`;
   const fault =
     judgement.result === 'NotOK' && judgement.side !== 'inside'
@@ -108,7 +114,10 @@ function pullSentence(state: JobState, cylinder: number): string {
   const last = target?.torque === 'again' ? target.pulls.at(-1) : undefined;
   if (last !== undefined && state.refitting !== cylinder && last.kind !== 'loosening')
     return `${named(state, cylinder)} is not proven: pull once more until the wrench clicks.`;
-  const plug = last?.answer === 'replace' ? 'the new plug' : 'the plug';
+  const own = hasOwnParts(state.order.plug)
+    ? ` (${printable(partsFor(state.order.plug, cylinder).join(), 40)})`
+    : '';
+  const plug = `${last?.answer === 'replace' ? 'the new plug' : 'the plug'}${own}`;
   return `${named(state, cylinder)}: fit ${plug} by hand, then pull until the wrench clicks.`;
 }
 

@@ -57,6 +57,22 @@ describe('an opening that is refused', () => {
       'specification.turn',
     ],
     [
+      'two different plugs of which one has no cylinder',
+      {
+        ...order,
+        plug: {
+          ...order.plug,
+          alsoParts: ['B'],
+          parts: [
+            { part: order.plug.part, cylinders: [1, 2] },
+            { part: 'B', cylinders: [3] },
+          ],
+        },
+      },
+      'plug-parts-not-one',
+      'plug.parts',
+    ],
+    [
       'a figure that no table comes near',
       specified({ torque: '42-45 N·m' }),
       'figure-implausible',

@@ -250,4 +250,21 @@ describe('plugs out and in', () => {
     expect(says(either, check({ part: 'OTHER-1' }))).toBeNull();
     expect(says(either, check({ part: 'OTHER-2' }))).toMatch(/or OTHER-1 in this engine/);
   });
+
+  it('of two different plugs in one engine each goes into its own cylinders only', () => {
+    const { plug } = exampleOrder(4);
+    const parts = [
+      { part: plug.part, cylinders: [1, 3] },
+      { part: 'OTHER-1', cylinders: [2, 4] },
+    ];
+    const job = typedJob(
+      { ...exampleOrder(4), plug: { ...plug, alsoParts: ['OTHER-1'], parts } },
+      INSTRUMENTS,
+      USUAL_ROUTINE,
+    );
+    expect(says(job, check({ cylinders: [2, 4], part: 'OTHER-1' }))).toBeNull();
+    expect(says(job, check({ cylinders: [1, 2], part: plug.part }))).toBe(
+      `Cylinder 2 takes OTHER-1, not ${plug.part}: this engine has two different plugs.`,
+    );
+  });
 });

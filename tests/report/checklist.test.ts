@@ -51,7 +51,7 @@ describe('a job with the steps around the torque', () => {
     const [before] = model.around.lists;
     expect(before?.by).toMatch(/^A\. Example, 2026-03-02/);
     expect(before?.items).toContain(
-      'Plug wells blown clean before turning the first plug: NOT DONE (no air on the road)',
+      'Plug wells blown clean with dry air, goggles on, before turning the first plug: NOT DONE (no air on the road)',
     );
     expect(before?.items).toContain('Ignition off, key away: yes');
   });
@@ -67,7 +67,7 @@ describe('a job with the steps around the torque', () => {
   it('names every such thing among the exceptions', () => {
     const said = model.exceptions.map(({ what }) => what);
     for (const what of [
-      'Not done: Plug wells blown clean before turning the first plug (no air on the road).',
+      'Not done: Plug wells blown clean with dry air, goggles on, before turning the first plug (no air on the road).',
       'Cylinder 1, on removal: flashover.',
       'Cylinder 1, pull 2: over the window, left as it is. Answered for by Foreman One: threads sound, customer told.',
       'Cylinder 2 fitted by angle (1/2 turn), NOT proven by torque: no wrench reaches it.',

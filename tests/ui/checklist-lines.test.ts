@@ -15,7 +15,7 @@ describe('a plain line', () => {
       { item: 'boots', as: 'not-done', why: 'no boots' },
     ];
     expect(line({ type: 'steps-attested', phase: 'before-removal', steps: said })).toBe(
-      '10:00:00  confirmed  Ignition off, key away  NOT done: Boots or coils taken off with a twist, never pulled by the wire, and marked (no boots)',
+      '10:00:00  confirmed  Ignition off, key away  NOT done: Boots or coils twisted loose by half a turn, pulled at the boot, never by the wire, and marked (no boots)',
     );
   });
 

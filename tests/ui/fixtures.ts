@@ -194,6 +194,9 @@ export function jobWith(proven: number, more: Partial<JobState> = {}, engine: En
   return {
     order: orderOf(engine),
     technician: orderOf(engine).technician,
+    windows: {},
+    inUse: { torque: 'wrench', length: 'gauge' },
+    toolsOf: {},
     instruments: [
       {
         id: 'wrench',

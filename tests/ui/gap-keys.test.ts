@@ -32,7 +32,7 @@ describe('a plug without a tool', () => {
     expect(['v', 'i', 'z'].map((key) => press(key, job))).toEqual(
       ['fits', 'tight', 'wide'].map((outcome) => ({ do: 'gap-wire', cylinder: 1, outcome })),
     );
-    expect(nextSentence(job)).toContain('Try both wires');
+    expect(nextSentence(job)).toContain('Try both round wires');
     expect(press('v', jobWith(0))).toBeNull();
   });
 

@@ -134,7 +134,9 @@ describe.each(Object.keys(VIEWS))('the screen %s', (name) => {
     const colored = drawn(view(name), { color: true });
     expect(colored).toMatch(COLOR_CODE);
     expect(plain).not.toMatch(COLOR_CODE);
-    expect(bare(plain)).toBe(bare(colored));
+    // Ink leaves spaces at the end of a line where they have a colour.
+    const trimmed = (text: string) => bare(text).replace(/ +$/gm, '');
+    expect(trimmed(plain)).toBe(trimmed(colored));
   });
 
   it('keeps to ASCII when asked', () => {

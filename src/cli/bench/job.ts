@@ -7,7 +7,7 @@ import { offBy, unitOf } from '../../instrument/unfit.ts';
 import { type Bench, createBench } from '../../job/bench.ts';
 import { writerOf } from '../../job/command-event.ts';
 import { foldAll } from '../../job/fold.ts';
-import { type NotOpened, type Override, openJob } from '../../job/open.ts';
+import { type NotOpened, type Opening, type Override, openJob } from '../../job/open.ts';
 import type { WorkOrder } from '../../job/order.ts';
 import { replay } from '../../job/replay.ts';
 import { isSingleFigure } from '../../plug/tightening.ts';
@@ -88,10 +88,12 @@ export async function job(options: JobOptions): Promise<ExitCode> {
       }
       if (options.resume !== undefined) noteFindings(started, impacts);
       follower.started(station.name, started.bench.state(), options.resume !== undefined);
+      const used = started.bench.state().instruments;
+      for (const line of leftOutLines(file, used)) process.stdout.write(`Note: ${line}\n`);
       const outcome = await runWork({
         station,
         ...started,
-        tools: tools.tools,
+        tools: tools.tools.filter((tool) => used.some(({ id }) => id === tool.id)),
         plain,
         quiet: options.quiet === true,
         ...(file.sound === undefined ? {} : { sound: file.sound }),
@@ -118,6 +120,24 @@ export async function job(options: JobOptions): Promise<ExitCode> {
     await follower.close();
   }
 }
+
+/** Whose tools they are, where the station file says so. */
+function toolsOfIn({ tools }: LoadedStation): Pick<Opening, 'toolsOf'> {
+  const toolsOf = tools.flatMap(({ id, technician }) =>
+    technician === undefined ? [] : [{ tool: id, technician }],
+  );
+  return toolsOf.length === 0 ? {} : { toolsOf };
+}
+
+/** Tools of the station that this job does without. */
+const leftOutLines = ({ instruments }: LoadedStation, used: readonly Instrument[]): readonly string[] =>
+  instruments.flatMap(({ id, serial }) =>
+    used.some((one) => one.id === id)
+      ? []
+      : [
+          `${safeLine(id)}${serial === undefined ? '' : ` (${safeLine(serial)})`} is left out of this job: it is not fit for its window, or the job was opened without it. "plugmark calendar" says how its calibration is.`,
+        ],
+  );
 
 /** How to go on, on a line of its own that can be typed as it stands. */
 function leftOpenLine(file: string, stream: string): string {
@@ -221,6 +241,7 @@ function openingFrom(
     ...(file.routine === null ? {} : { routine: file.routine }),
     ...(file.shop === null ? {} : { shop: file.shop }),
     utcOffsetMin: utcOffsetMinAt(now.at),
+    ...toolsOfIn(file),
   });
   if (!opened.ok) throw new ProblemError(notOpened(where, opened.error));
   const drafts = opened.value.map((event) => ({ by: writerOf(event), event }));
@@ -292,9 +313,15 @@ function takeUp(station: Station, { instruments }: LoadedStation, wanted: string
 
 /** A reading is judged by what was frozen with the job of the tool of that name: another tool of that name is not to give any. */
 function otherTool(frozen: readonly Instrument[], named: readonly Instrument[]): Instrument | null {
-  const isOne = (tool: Instrument) =>
-    frozen.some(({ id, serial }) => id === tool.id && (serial === undefined || serial === tool.serial));
-  return named.find((tool) => !isOne(tool)) ?? null;
+  const isOther = ({ id, serial }: Instrument) => {
+    const own = frozen.find((tool) => tool.id === id);
+    return own?.serial !== undefined && own.serial !== serial;
+  };
+  // A tool that came to the station since is left out; where none of a kind is left, the job cannot go on.
+  const isUnknown = ({ quantity }: Instrument) =>
+    frozen.some((tool) => tool.quantity === quantity) &&
+    !named.some((tool) => tool.quantity === quantity && frozen.some(({ id }) => id === tool.id));
+  return named.find((tool) => isOther(tool) || isUnknown(tool)) ?? null;
 }
 
 const toolsDiffer = (job: string, { id, serial }: Instrument): Problem => ({

@@ -44,6 +44,7 @@ const LISTED = 9;
 /** Fields that a work order file can hold and that are not asked for. */
 const LATER: ReadonlySet<string> = new Set([
   'plug.alsoParts',
+  'plug.parts',
   'plug.groundElectrodes',
   'specification.also',
   'specification.checkedBy',

@@ -41,6 +41,7 @@ export const LATER: ReadonlySet<string> = new Set([
   'driftPerYear',
   'classUncertainty',
   'furtherTerms',
+  'technician',
 ]);
 
 /** A guided first run: asks for station, tools and people, then writes the station file and opens the station once. */
@@ -162,7 +163,7 @@ async function certificateProblem(file: string): Promise<Problem | null> {
 }
 
 async function withCertificate(
-  { driver: _driver, certificate, ...tool }: Tool,
+  { driver: _driver, technician: _technician, certificate, ...tool }: Tool,
   base: string,
 ): Promise<Instrument> {
   return certificate === undefined

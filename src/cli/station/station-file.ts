@@ -100,6 +100,14 @@ export const stationFileSchema = z
           .omit({ certificate: true, outOfTolerance: true })
           // A file: a digital calibration certificate, or the JSON form.
           .extend({
+            technician: z
+              .string()
+              .min(1)
+              .max(80)
+              .exactOptional()
+              .describe(
+                'Whose tool it is: whoever has it in hand is at work. Left out of a tool that all use.',
+              ),
             driver: driverConfigSchema.describe('How it is joined.'),
             certificate: z
               .string()
@@ -111,7 +119,9 @@ export const stationFileSchema = z
       )
       .min(1)
       .max(16)
-      .describe('One wrench and one gauge at most.'),
+      .describe(
+        'The wrenches and gauges of the station; the first of each is the one that is expected in hand.',
+      ),
   })
   .superRefine(({ tools }, ctx) => {
     tools.forEach(({ id }, i) => {
@@ -123,11 +133,11 @@ export const stationFileSchema = z
         });
     });
     for (const quantity of ['torque', 'length'] as const)
-      if (tools.filter((tool) => tool.quantity === quantity).length > 1)
+      if (tools.filter((tool) => tool.quantity === quantity && tool.driver.use === 'typed').length > 1)
         ctx.addIssue({
           code: 'custom',
           path: ['tools'],
-          message: `expected one tool for ${quantity}; give a second one its own station file`,
+          message: `expected one typed tool for ${quantity}; a typed figure does not say which of two it was read off`,
         });
   });
 export type StationFile = z.infer<typeof stationFileSchema>;
@@ -156,7 +166,7 @@ export async function readStationFile(named: string): Promise<LoadedStation> {
   const station = await readJson(file, stationFileSchema, 'station file', '"plugmark manual station-file"');
   const base = dirname(resolve(file));
   const instruments: Instrument[] = [];
-  for (const { driver: _driver, certificate, ...tool } of station.tools)
+  for (const { driver: _driver, technician: _technician, certificate, ...tool } of station.tools)
     instruments.push(
       certificate === undefined
         ? tool

@@ -98,6 +98,7 @@ export const DAMAGE: Readonly<Record<Damage, { readonly words: string }>> = {
   'broken-shell': { words: 'shell broken' },
   'bent-electrode': { words: 'electrode bent' },
   flashover: { words: 'burnt track down the outside' },
+  'broken-tip': { words: 'fine tip broken off: scrap, look for it in the cylinder' },
 };
 
 export const THREADS: Readonly<Record<ThreadState, string>> = {

@@ -18,6 +18,7 @@ export * from './placement.ts';
 export * from './plug.ts';
 export * from './question.ts';
 export { instrumentRefusalText } from './refusal.ts';
+export * from './routine.ts';
 export * from './source.ts';
 export { statementWords } from './statement.ts';
 export * from './step.ts';

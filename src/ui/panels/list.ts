@@ -4,6 +4,7 @@
  */
 import { DONE, itemsOf, type ListPhase, NOT_DONE, type RoutineItem } from '../../job/routine.ts';
 import type { Attested, JobState } from '../../job/state.ts';
+import { reasonText } from '../../report/words/index.ts';
 import { folded } from '../folded.ts';
 import { newForm } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
@@ -158,6 +159,7 @@ function itemLines(
   const mark = answer === undefined ? glyphs.ask : not ? glyphs.bad : glyphs.done;
   const tone = answer === undefined ? ('attention' as const) : not ? ('bad' as const) : undefined;
   const texts = folded(printable(item.text, 200, glyphs.ascii), columns - 6, 3, glyphs.cutMark);
+  const reason = pointed ? reasonText(item) : null;
   const lines: Line[] = texts.map((text, row) => [
     { text: row === 0 ? ` ${pointed ? glyphs.pointer : ' '}${mark} ` : '    ', bold: pointed, tone },
     { text, bold: pointed },
@@ -166,7 +168,13 @@ function itemLines(
     const why = printable(`not done: ${answer?.why ?? ''}`, columns - 8, glyphs.ascii);
     return [...lines, [{ text: `      ${why}`, tone: 'bad' }]];
   }
-  return [...lines, ...choiceLines(item, answer?.as, columns, glyphs)];
+  const why =
+    reason === null ? [] : folded(printable(reason, 240, glyphs.ascii), columns - 6, 2, glyphs.cutMark);
+  return [
+    ...lines,
+    ...why.map((text): Line => [{ text: '    ' }, { text, dim: true }]),
+    ...choiceLines(item, answer?.as, columns, glyphs),
+  ];
 }
 
 function choiceLines(item: RoutineItem, answer: string | undefined, columns: number, glyphs: Glyphs): Line[] {

@@ -2,6 +2,7 @@
 
 import type { JobState } from '../../job/state.ts';
 import { type PlugFeature, plugFeatureSchema } from '../../plug/feature.ts';
+import { hasOwnParts, partsFor } from '../../plug/parts.ts';
 import { FEATURE_WORDS } from '../../report/words/index.ts';
 import { newForm } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
@@ -22,11 +23,22 @@ const unchecked = (job: JobState): number[] =>
   job.cylinders.map((c) => c.cylinder).filter((cylinder) => job.newPlugs[cylinder]?.differs.length !== 0);
 
 export function beginNewPlugs(job: JobState): NewPlugsDraft {
-  return { about: 'new-plugs', at: 0, differs: [], part: job.order.plug.part, lot: null, one: null };
+  return { about: 'new-plugs', at: 0, differs: [], part: partDue(job), lot: null, one: null };
 }
 
-const spokenOf = (draft: NewPlugsDraft, job: JobState): number[] =>
-  draft.one === null ? unchecked(job) : [draft.one];
+/** The part for the first plug that is to be checked. */
+const partDue = (job: JobState, done: readonly number[] = []): string =>
+  partsFor(job.order.plug, unchecked(job).find((cylinder) => !done.includes(cylinder)) ?? 0)[0] ??
+  job.order.plug.part;
+
+/** Of an engine with two different plugs those that take this part: each part comes in its own box. */
+function spokenOf({ one, part }: NewPlugsDraft, job: JobState): number[] {
+  if (one !== null) return [one];
+  const { plug } = job.order;
+  const left = unchecked(job);
+  const takes = left.filter((cylinder) => partsFor(plug, cylinder).includes(part));
+  return hasOwnParts(plug) && takes.length > 0 ? takes : left;
+}
 
 /** The check as a command; the lot is asked for first. */
 function checked(draft: NewPlugsDraft, job: JobState): Move {
@@ -36,7 +48,13 @@ function checked(draft: NewPlugsDraft, job: JobState): Move {
   const left = unchecked(job).filter((cylinder) => !cylinders.includes(cylinder));
   return {
     command: { do: 'check-new-plugs', cylinders, part, lot: lot === '' ? null : lot, differs: [...differs] },
-    draft: { ...draft, at: 0, differs: [], one: draft.one === null ? null : (left[0] ?? draft.one) },
+    draft: {
+      ...draft,
+      ...(hasOwnParts(job.order.plug) ? { part: partDue(job, cylinders), lot: null } : {}),
+      at: 0,
+      differs: [],
+      one: draft.one === null ? null : (left[0] ?? draft.one),
+    },
   };
 }
 
@@ -77,6 +95,8 @@ export function newPlugsSentence(draft: NewPlugsDraft, job: JobState): string {
     return `Enter: ${subject} differ${draft.one === null ? '' : 's'} in ${draft.differs.map((one) => FEATURE_WORDS[one]).join(', ')}. Then take the right ones.`;
   const before = job.cylinders.find(({ cylinder }) => (job.newPlugs[cylinder]?.differs.length ?? 0) > 0);
   const again = before === undefined ? '' : 'Do not fit the plugs that differ. ';
+  if (hasOwnParts(job.order.plug))
+    return `${again}This engine has two different plugs. Compare ${printable(draft.part, 40)} for cylinder ${spokenOf(draft, job).join(', ')} with the old ones there. Enter: everything agrees. Mixed up, they fit and run too hot or foul.`;
   return `${again}Compare ${subject} with the old ones and the order. Enter: everything agrees.`;
 }
 

@@ -81,9 +81,17 @@ function torque(job: JobState, glyphs: Glyphs): string[] {
     ...steps,
     `${windowFigures(torqueWindow)} ${unit}, ${THREADS[order.specification.threads]} ("${printed}"${rule})`,
     guarded(torqueWindow, glyphs),
+    ...others(job, glyphs),
     ...reads,
   ];
 }
+
+/** Each further wrench proves its own part of the window. */
+const others = ({ instruments, windows, inUse }: JobState, glyphs: Glyphs): string[] =>
+  instruments.flatMap(({ id, quantity }) => {
+    const of = quantity === 'torque' && id !== inUse.torque ? windows[id] : undefined;
+    return of === undefined ? [] : [`with ${printable(id, 32, glyphs.ascii)}: ${guarded(of.window, glyphs)}`];
+  });
 
 function gap({ gapWindow, order }: JobState, glyphs: Glyphs): string[] {
   const { specification } = order;

@@ -106,6 +106,7 @@ const IN_A_JOB = {
   '<job-opened>.basis.notes[].title': 'title of the document',
   '.rules': 'name and edition of the rules',
   '[].text': SHOP_WORDS,
+  '[].reason': SHOP_WORDS,
   '.tool': SHOP_NAMES,
   '.program': SOFTWARE,
   '.platform': SOFTWARE,

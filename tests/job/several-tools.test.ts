@@ -1,0 +1,155 @@
+import { describe, expect, it } from 'vitest';
+import type { Instrument } from '../../src/instrument/instrument.ts';
+import { openJob } from '../../src/job/open.ts';
+import { replay } from '../../src/job/replay.ts';
+import { type Corner, drawn, turningPull } from '../pull/shapes.ts';
+import { exampleOrder, GAUGE, INSTRUMENTS, OPENING, WRENCH, workshop } from './workshop.ts';
+
+const order = exampleOrder(4);
+const [FIRST, GAUGE_ONE] = INSTRUMENTS;
+if (FIRST === undefined || GAUGE_ONE === undefined) throw new Error('two instruments');
+/** Less certain than the first: its guard bands are wider. */
+const SECOND: Instrument = {
+  ...FIRST,
+  id: 'wrench-2',
+  serial: 'W-2',
+  permissibleDeviation: { kind: 'relative', percent: 4 },
+};
+const THREE = [FIRST, SECOND, GAUGE_ONE];
+const link = { kind: 'bluetooth-le', authenticated: false } as const;
+
+/** A workshop whose second wrench is joined too; it pulls on its own. */
+function shopWithTwo(instruments: readonly Instrument[] = THREE) {
+  const shop = workshop(order, undefined, instruments);
+  shop.give({
+    kind: 'link',
+    tool: 'wrench-2',
+    driver: 'test',
+    source: 'linked',
+    link: { state: 'linked', description: { ...WRENCH, serial: 'W-2', link } },
+  });
+  let n = 0;
+  let nowMs = 100_000;
+  const draw = (corners: readonly Corner[]) => {
+    for (const { atUs, nm } of drawn(corners)) {
+      n += 1;
+      const at = Math.round(nowMs * 1000 + atUs);
+      const reading = { kind: 'value', n, atUs: at, counts: Math.round(nm * 100) } as const;
+      shop.give({ kind: 'reading', tool: 'wrench-2', reading });
+    }
+    nowMs += (corners.at(-1)?.atMs ?? 0) + 10;
+    shop.wait(nowMs);
+  };
+  const second = (peakNm: number) => {
+    draw([
+      { atMs: 0, nm: 0 },
+      { atMs: 3000, nm: 0 },
+    ]);
+    draw([{ atMs: 0, nm: 0 }, ...turningPull(400, 700, peakNm, peakNm * 0.8, peakNm * 0.8)]);
+    draw([
+      { atMs: 0, nm: 0 },
+      { atMs: 3000, nm: 0 },
+    ]);
+  };
+  return { ...shop, second };
+}
+
+const ofType = (shop: ReturnType<typeof shopWithTwo>, type: string) =>
+  shop.events.filter((event) => event.type === type);
+
+describe('a job with two wrenches', () => {
+  it('opens with the window of each, by its own uncertainty', () => {
+    const opened = openJob(order, THREE, OPENING);
+    if (!opened.ok) throw new Error(opened.error.message);
+    const { torqueWindow, furtherWindows } = opened.value[0];
+    const [further] = furtherWindows ?? [];
+    expect(further).toMatchObject({ tool: 'wrench-2', firstWindow: null });
+    expect(further?.window.lowerLimit).toBe(torqueWindow.lowerLimit);
+    expect(further?.window.acceptLower).toBeGreaterThan(torqueWindow.acceptLower);
+  });
+
+  it('sees by the readings which one is in use, says so once, and judges each pull by its own wrench', () => {
+    const shop = shopWithTwo();
+    for (const mm of [0.74, 0.75, 0.76, 0.75]) shop.gap(mm);
+    shop.pull(27);
+    shop.rest();
+    shop.second(27.2);
+    shop.second(27.4);
+    expect(ofType(shop, 'tool-in-use')).toEqual([{ type: 'tool-in-use', tool: 'wrench-2' }]);
+    const state = shop.bench.state();
+    expect(state.inUse).toEqual({ torque: 'wrench-2', length: 'gauge' });
+    const pulls = state.cylinders.flatMap((c) => c.pulls);
+    expect(pulls.map(({ pull }) => pull.tool)).toEqual(['wrench', 'wrench-2', 'wrench-2']);
+    const [one, two] = pulls.map(({ judgement }) => judgement?.expandedUncertainty ?? 0);
+    expect(two).toBeGreaterThan(1.5 * (one ?? 0));
+    expect(state.torqueWindow).toEqual(state.windows['wrench-2']?.window);
+  });
+
+  it('is judged again to the same', () => {
+    const shop = shopWithTwo();
+    for (const mm of [0.74, 0.75, 0.76, 0.75]) shop.gap(mm);
+    shop.second(27);
+    shop.pull(27.3);
+    shop.rest();
+    shop.second(27.2);
+    shop.give({ kind: 'flush' });
+    const again = replay(shop.events);
+    expect(again.ok ? again.value.state().inUse.torque : again.error).toBe('wrench-2');
+  });
+
+  it('does without a wrench that is not fit, and with none is not opened', () => {
+    const poor: Instrument = { ...SECOND, permissibleDeviation: { kind: 'relative', percent: 20 } };
+    const without = openJob(order, [FIRST, poor, GAUGE_ONE], OPENING);
+    expect(without.ok && without.value[0].instruments.map(({ id }) => id)).toEqual(['wrench', 'gauge']);
+    expect(without.ok && 'furtherWindows' in without.value[0]).toBe(false);
+    const first = openJob(order, [poor, FIRST, GAUGE_ONE], OPENING);
+    expect(first.ok && first.value[0].instruments.map(({ id }) => id)).toEqual(['wrench', 'gauge']);
+    const none = openJob(order, [poor, GAUGE_ONE], OPENING);
+    expect(none.ok ? null : none.error.code).toBe('window-not-decidable');
+  });
+});
+
+describe('two technicians on one engine', () => {
+  it('are told apart by the tool in hand', () => {
+    const toolsOf = [{ tool: 'wrench-2', technician: 'B. Second' }];
+    const opened = openJob(order, THREE, { ...OPENING, toolsOf });
+    expect(opened.ok && opened.value[0].toolsOf).toEqual(toolsOf);
+  });
+
+  it('are told apart by a key, and whoever answers for the job stays the same', () => {
+    const shop = shopWithTwo();
+    shop.gap(0.75);
+    expect(shop.give({ kind: 'command', command: { do: 'at-work', person: 'B. Second' } }).ok).toBe(true);
+    shop.gap(0.75);
+    const { cylinders, technician } = shop.bench.state();
+    expect(technician).toBe('B. Second');
+    expect(cylinders.flatMap(({ gaps }) => gaps.map((one) => one.technician))).toEqual([
+      order.technician,
+      'B. Second',
+    ]);
+    expect(replay(shop.events).ok).toBe(true);
+    expect(shop.give({ kind: 'command', command: { do: 'at-work', person: 'B. Second' } }).ok).toBe(false);
+  });
+});
+
+describe('a gauge beside another', () => {
+  it('is in use once it measures', () => {
+    const other: Instrument = { ...GAUGE_ONE, id: 'gauge-2' };
+    const shop = workshop(order, undefined, [FIRST, GAUGE_ONE, other]);
+    shop.give({
+      kind: 'link',
+      tool: 'gauge-2',
+      driver: 'test',
+      source: 'linked',
+      link: { state: 'linked', description: { ...GAUGE, link } },
+    });
+    const reading = { kind: 'value', n: 1, atUs: 9_000_000, counts: 7500 } as const;
+    shop.give({ kind: 'reading', tool: 'gauge-2', reading });
+    expect(shop.events.slice(-3).map(({ type }) => type)).toEqual([
+      'readings',
+      'tool-in-use',
+      'gap-measured',
+    ]);
+    expect(shop.bench.state().inUse.length).toBe('gauge-2');
+  });
+});
