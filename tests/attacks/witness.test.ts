@@ -211,9 +211,9 @@ describe('whoever reaches a witness', () => {
     await createWitnessFile(join(data, 'witness.db'), { name: WITNESS, kid: 'none' });
     const code = (listen: string) =>
       problemOf(() => serveWitness({ data, listen })).then((problem) => problem.code);
-    expect(await code('0.0.0.0:8017')).toBe('witness-listens');
-    expect(await code('[::]:8017')).toBe('witness-listens');
-    expect(await code('witness.example:8017')).toBe('witness-listens');
+    expect(await code('0.0.0.0:8017')).toBe('server-listens');
+    expect(await code('[::]:8017')).toBe('server-listens');
+    expect(await code('witness.example:8017')).toBe('server-listens');
     expect(await code('127.0.0.1')).toBe('option-not-valid');
   });
 });
