@@ -72,7 +72,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     const before = bench.keys();
     for (const cylinder of ORDER) await pulled(bench, cylinder);
     expect(bench.keys()).toBe(before);
-    await bench.shows('Compound in the boots?');
+    await bench.shows('Compound in the boots');
     bench.press('1', 'Space', '1', '1', 'Enter');
     await bench.shows('Press s to sign');
     bench.press('s');
@@ -195,7 +195,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     await pulled(bench, 6);
     await pulled(bench, 8);
 
-    await bench.shows('Compound in the boots?');
+    await bench.shows('Compound in the boots');
     bench.press('1', 'Space', '1', '1', 'Enter');
     await bench.shows('not all are proven by torque');
     bench.press('s');
