@@ -57,7 +57,7 @@ describe('the holder of the key', () => {
     const { value, text } = await verified();
     expect(value).toBe(0);
     expect(text).toContain(
-      'that the station keeps no other history: only a checkpoint that somebody else kept, or a time stamp',
+      'that the station keeps no other history: only witnesses, a checkpoint that somebody else kept, or a time stamp',
     );
     expect((await said(() => check([], station.scope()))).value).toBe(0);
     const held = await said(() => check([kept], station.scope()));
