@@ -29,6 +29,7 @@ describe('a whole job', () => {
       sources: sound.summary.sources,
       figures: sound.summary.figures,
       attestedBy: sound.attestedBy,
+      byAngle: false,
     });
   });
 });

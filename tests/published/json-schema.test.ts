@@ -20,6 +20,7 @@ import type { StationEvent } from '../../src/evidence/station-event.ts';
 import { stateSuccession } from '../../src/evidence/succession.ts';
 import { indexBytes, signIndex, stationFile } from '../../src/package/format.ts';
 import { parseTrace } from '../../src/pull/columns.ts';
+import { jobCsvSchema } from '../../src/report/csv-columns.ts';
 import { resultsOf } from '../../src/report/joining-results.ts';
 import { finishedStudy, logged, startedStudy } from '../audit/study-entries.ts';
 import { jwsOf, recordOf, signedTextOf } from '../evidence/forge.ts';
@@ -218,6 +219,16 @@ const GOOD: readonly Case[] = [
     what: 'an event line of an entry',
     form: 'event-line',
     value: { kind: 'entry', seq: 2, n: 1, at: AT, by: 'station', event: { type: 'windows-confirmed' } },
+  },
+  {
+    what: 'a row of the table of a job',
+    form: 'job-csv',
+    value: Object.fromEntries(
+      Object.entries(jobCsvSchema.shape).map(([name, column]) => [
+        name,
+        column.safeParse(1.5).success ? 1.5 : '',
+      ]),
+    ),
   },
   {
     what: 'the keys of paired tools',
