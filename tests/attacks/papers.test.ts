@@ -30,7 +30,9 @@ async function drawn({ peakNm, caution, by = NOW }: { peakNm?: number; caution?:
   const model = modelOf(bytes, record);
   const [first, ...others] = model.cylinders;
   if (first === undefined) throw new Error('no cylinder');
-  const pulls = first.pulls.map((pull) => (peakNm === undefined ? pull : { ...pull, value: peakNm }));
+  const pulls = first.pulls.map((pull) =>
+    peakNm === undefined ? pull : { ...pull, value: peakNm, valueText: peakNm.toFixed(2) },
+  );
   const cautions = caution === undefined ? model.cautions : [caution, ...model.cautions.slice(1)];
   const forged = { ...model, cautions, cylinders: [{ ...first, pulls }, ...others] };
   const recordName = 'J-1.record.json';

@@ -149,7 +149,7 @@ async function othersOf(
 async function heldWith({ path, content }: ForPeople, index: PackageIndex, readers: Readers): Promise<Held> {
   const bytes = await readers.read(path);
   if (typeof content !== 'string') {
-    const held = heldPaper(bytes, await readers.draw(content));
+    const held = await heldPaper(bytes, () => readers.draw(content));
     // Without all jobs of the claim the paper cannot be made again.
     if (held.outcome === 'differs' && path === DISPUTE_PAPER && index.leftOut.length > 0)
       return { path, outcome: 'not-held' };
