@@ -271,8 +271,6 @@ describe.each(browsersHere)('in %s', (name) => {
   });
 
   it('says what it cannot use', async () => {
-    await give(tab.page, 'files', written('stamp.tsr', Buffer.of(0x30, 0x82, 0, 0)));
-    expect((await saidOf(tab.page)).refusals.join()).toMatch(/does not check time stamps/);
     await give(tab.page, 'files', written('picture.png', Buffer.from('\x89PNG', 'latin1')));
     expect((await saidOf(tab.page)).refusals.join()).toMatch(/no record, PDF, package/);
     await give(tab.page, 'files', written('empty.pdf', '%PDF-1.7\n%%EOF\n'));
