@@ -1,6 +1,7 @@
 import type { Mark } from '../job/proof.ts';
 import { clean } from './clean.ts';
 import { type FontSources, registerFonts } from './fonts/fonts.ts';
+import { WITH_MACHINE_FONTS } from './fonts/lacking.ts';
 import { FIRST_FONT } from './fonts/own.ts';
 import { drawBackground } from './furniture.ts';
 import { type Doc, PAGE, type Sheet } from './sheet.ts';
@@ -20,6 +21,7 @@ export async function newSheet(about: {
   readonly fonts?: FontSources;
 }): Promise<Sheet> {
   const { default: PDFDocument } = await import('pdfkit');
+  const producer = xmlSafe(`${about.drawnBy}, pdfkit`);
   const doc = new PDFDocument({
     size: [PAGE.width, PAGE.height],
     margin: 0,
@@ -36,11 +38,13 @@ export async function newSheet(about: {
     info: {
       Title: xmlSafe(`${about.marks.length === 0 ? '' : `${marksText(about.marks)}: `}${clean(about.title)}`),
       Creator: xmlSafe(about.program),
-      Producer: xmlSafe(`${about.drawnBy}, pdfkit`),
+      Producer: producer,
       CreationDate: about.madeAt,
     },
   });
-  const fontFor = await registerFonts(doc, about.fonts ?? 'own');
+  const fontFor = await registerFonts(doc, about.fonts ?? 'own', () => {
+    doc.info.Producer = producer + WITH_MACHINE_FONTS;
+  });
   const root = doc.struct('Document');
   doc.addStructure(root);
   doc.on('pageAdded', () => drawBackground(doc, about.marks));

@@ -7,6 +7,9 @@ const oneLine = (text: string) => printable(text, 400);
 /** The file that says what lies in the folder. */
 export const READ_ME = 'READ-ME.txt';
 
+/** The page that verifies the folder in a browser. */
+export const VERIFY_PAGE = 'verify.html';
+
 /** What lies in the folder, for whoever opens it without having heard of it. */
 export const readMe = (station: string, kid: string, purpose: string) =>
   `Records of spark plug work by ${oneLine(station)}. ${oneLine(purpose)}.

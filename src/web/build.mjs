@@ -8,6 +8,10 @@ import { bundled } from './bundle.mjs';
 const read = (name) => readFileSync(new URL(name, import.meta.url), 'utf8');
 const hash = (text) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
 
+/** What the page reads its program by. Node itself may not read TypeScript. */
+const { code: base85 } = await transform(read('verify/base85.ts'), { loader: 'ts' });
+const { toBase85 } = await import(`data:text/javascript,${encodeURIComponent(base85)}`);
+
 /** The page as a text. The same sources give the same bytes. */
 export async function verifyPage() {
   const script = await bundled('src/web/verify/main.ts', { judges: false });
@@ -28,7 +32,7 @@ export async function verifyPage() {
     ['content="policy"', `content="${policy}"`],
     ['plugmark version', `plugmark ${version}`],
     ['<style></style>', `<style>${style}</style>`],
-    ['<template id="worker">', `<template id="worker">${worker.toString('base64')}`],
+    ['<template id="worker">', `<template id="worker">${toBase85(worker)}`],
     ['<script></script>', `<script>${script}</script>`],
   ].reduce(filledIn, read('verify/page.html'));
 }

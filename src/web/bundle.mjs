@@ -6,6 +6,8 @@ import { build } from 'esbuild';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
+const { version: VERSION } = JSON.parse(readFileSync(resolve(ROOT, 'package.json'), 'utf8'));
+
 /** A file that has a twin for browsers beside it: bytes.ts and bytes.browser.ts. */
 const twins = {
   name: 'twins',
@@ -82,7 +84,7 @@ export async function bundled(entry, { judges = true } = {}) {
     target: ['chrome137', 'firefox130', 'safari18'],
     charset: 'utf8',
     legalComments: 'eof',
-    define: { 'import.meta.url': '""' },
+    define: { 'import.meta.url': '""', PLUGMARK_VERSION: JSON.stringify(VERSION) },
     inject: [resolve(ROOT, 'src/web/of-node.ts')],
     plugins: [twins, english, zodByName, ofNode],
     logLevel: 'error',

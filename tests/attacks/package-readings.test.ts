@@ -1,17 +1,14 @@
 /** A shop that signs a package in which the files for people say something nicer than the records do. */
-import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { dispute } from '../../src/cli/audit/dispute.ts';
 import { makePackage } from '../../src/cli/evidence/package.ts';
 import { verify } from '../../src/cli/evidence/verify.ts';
-import { openStationFolder, stateOf } from '../../src/cli/station/station.ts';
-import { currentKey } from '../../src/cli/station/station-keys.ts';
-import { indexBytes, type PackageIndex, readIndex, signIndex } from '../../src/package/format.ts';
-import { orThrow } from '../../src/result.ts';
+import type { PackageIndex } from '../../src/package/format.ts';
 import { said } from '../cli/answers.ts';
 import { auditStation, VAN } from '../cli/audit/audit-station.ts';
+import { signedAnew as signedAgain } from '../cli/audit/signed-anew.ts';
 
 const station = auditStation();
 let out = '';
@@ -23,20 +20,8 @@ const verified = async () => {
   return { value, text: text.replaceAll(/\s+/g, ' ') };
 };
 
-/** The index over the files as they are now, signed with the station's own key. */
-async function signedAnew(change: (index: PackageIndex) => PackageIndex = (index) => index): Promise<void> {
-  const stationFolder = await openStationFolder(station.data);
-  const { privateKey } = await currentKey(stationFolder.folder, stateOf(stationFolder));
-  stationFolder.log.close();
-  const { form: _form, ...index } = change(orThrow(readIndex(readFileSync(at('index.json')))));
-  const files = index.files.map(({ path }) => {
-    const bytes = readFileSync(at(path));
-    return { path, bytes: bytes.length, sha256: createHash('sha256').update(bytes).digest('hex') };
-  });
-  const bytes = indexBytes({ ...index, files });
-  writeFileSync(at('index.json'), bytes);
-  writeFileSync(at('index.jws'), signIndex(bytes, privateKey));
-}
+const signedAnew = (change?: (index: PackageIndex) => PackageIndex) =>
+  signedAgain({ data: station.data, out }, change);
 
 const edit = (name: string, from: string, to: string) => {
   const text = readFileSync(at(name), 'latin1');

@@ -10,16 +10,22 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { drawnPdf } from '../../src/cli/bench/papers.ts';
 import { pageWith } from '../../src/cli/evidence/page.ts';
+import type { ByPolicy } from '../../src/evidence/by-policy.ts';
+import { parsePolicy } from '../../src/evidence/policy.ts';
 import { openRecord } from '../../src/evidence/record.ts';
-import { parseTrustList, type TrustList } from '../../src/evidence/trust.ts';
+import { timeQuery } from '../../src/evidence/time-token.ts';
+import { parseTrustList, type TrustedTime, type TrustList } from '../../src/evidence/trust.ts';
+import { trustedTimeIn } from '../../src/evidence/trusted-time.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
 import { clean } from '../../src/report/clean.ts';
 import { headlineOf, OF_PACKAGE, VERIFICATION } from '../../src/report/verification.ts';
 import { checkText, notProvenByRecord } from '../../src/report/words/index.ts';
 import { orThrow } from '../../src/result.ts';
+import { authorities, hasOpenssl } from '../evidence/authority.ts';
 import { station, trusting } from '../evidence/sample-job.ts';
 import { expectedSchema } from '../golden/artefacts.ts';
 import { hostileRecords } from '../independent/hostile/records.ts';
+import { witnessKeys } from '../serve/witness-keys.ts';
 import {
   answered,
   answersOf,
@@ -48,14 +54,20 @@ function written(name: string, content: Uint8Array | string): string {
 }
 
 /** As the command says it. */
-function saidByCommand(bytes: Uint8Array, trust: TrustList) {
-  const report = verifyRecord(bytes, trust, null, new Date().toISOString());
+function saidByCommand(
+  bytes: Uint8Array,
+  trust: TrustList,
+  { time = null, byPolicy = null }: { time?: TrustedTime | null; byPolicy?: ByPolicy | null } = {},
+) {
+  const report = verifyRecord(bytes, trust, time, new Date().toISOString(), null, byPolicy);
   return {
     sentence: clean(headlineOf(report)),
     checks: report.checks.map((check) => `${check.outcome} ${check.name}: ${clean(checkText(check))}`),
     refusals: [],
   };
 }
+
+const POLICY = `witness w ${witnessKeys('witness.example/1', '11')[0]?.vkey}\nquorum w\n`;
 
 const trustedKeys = new URL('trusted-keys.json', EDITION_1);
 const complete = new URL('complete.record.json', EDITION_1);
@@ -271,12 +283,53 @@ describe.each(browsersHere)('in %s', (name) => {
   });
 
   it('says what it cannot use', async () => {
-    await give(tab.page, 'files', written('stamp.tsr', Buffer.of(0x30, 0x82, 0, 0)));
-    expect((await saidOf(tab.page)).refusals.join()).toMatch(/does not check time stamps/);
     await give(tab.page, 'files', written('picture.png', Buffer.from('\x89PNG', 'latin1')));
     expect((await saidOf(tab.page)).refusals.join()).toMatch(/no record, PDF, package/);
     await give(tab.page, 'files', written('empty.pdf', '%PDF-1.7\n%%EOF\n'));
     expect((await saidOf(tab.page)).refusals.join()).toMatch(/no record is inside this PDF/);
+  });
+
+  it.runIf(hasOpenssl)('holds a time stamp, by the certificates that the reader gives', async () => {
+    const record = golden('complete.record.json');
+    const here = authorities(folder);
+    here.makeRoot('one');
+    here.certify('one', 'one', { serial: '7' });
+    const query = await timeQuery(record, Uint8Array.of(0x41, 2, 3, 4, 5, 6, 7, 8));
+    const token = here.stamped(query, 'one');
+    const stamp = written('complete.tsr', token);
+    const { page, complaints } = await opened(browser);
+    await give(page, 'files', complete, trustedKeys, stamp);
+    expect((await saidOf(page)).refusals.join()).toMatch(/nothing says which authority to believe/);
+    const pem = join(folder, 'one-ca.pem');
+    await give(page, 'trust-file', pem);
+    const trust = orThrow(parseTrustList(golden('trusted-keys.json'), 't'));
+    const time = await trustedTimeIn(token, readFileSync(pem, 'latin1'), record);
+    expect(time.before).not.toBeNull();
+    expect(await saidOf(page)).toEqual(saidByCommand(record, trust, { time }));
+    await give(page, 'files', new URL('two-plugs.record.json', EDITION_1), stamp);
+    expect((await saidOf(page)).checks.join()).toMatch(/it does not belong to this record/);
+    await give(page, 'files', complete);
+    expect(await saidOf(page)).toEqual(saidByCommand(record, trust));
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it('asks for the witnesses of the policy that the reader gives, of a record and of a package', async () => {
+    const record = golden('complete.record.json');
+    const trust = orThrow(parseTrustList(golden('trusted-keys.json'), 't'));
+    const policy = orThrow(parsePolicy(Buffer.from(POLICY), 'p'));
+    const { page } = await opened(browser);
+    await give(page, 'files', complete, trustedKeys, written('a.policy', POLICY));
+    const expected = saidByCommand(record, trust, { byPolicy: { policy, note: null } });
+    expect(expected.checks.join()).toContain('failed witnesses: ');
+    expect(await saidOf(page)).toEqual(expected);
+    await give(page, 'files', written('package.zip', zipOf(packageFiles())));
+    const { sentence, checks } = await saidOf(page);
+    expect(sentence).toContain(OF_PACKAGE.untrusted);
+    expect(checks.find((one) => one.includes(' witnesses: '))).toMatch(/^failed/);
+    await give(page, 'trust-file', written('broken.policy', 'quorum nobody\n'));
+    expect((await saidOf(page)).refusals.join()).toMatch(/broken.policy: line 1/);
+    await page.close();
   });
 
   it('a page that was made with a record inside verifies it as soon as it is opened', async () => {

@@ -132,9 +132,12 @@ export async function writeDrawn(
   return { pdf, csv };
 }
 
-/** The pages of a record, the record itself inside them: the same bytes on every machine, whatever fonts it has. */
-export const drawnPdf = (recordBytes: Uint8Array, record: JobRecord): Promise<Uint8Array> =>
-  pdfOf(modelOf(recordBytes, record), recordBytes, 'own');
+/** The pages of a record, the record itself inside them: with its own fonts the same bytes on every machine. */
+export const drawnPdf = (
+  recordBytes: Uint8Array,
+  record: JobRecord,
+  fonts: FontSources = 'own',
+): Promise<Uint8Array> => pdfOf(modelOf(recordBytes, record), recordBytes, fonts);
 
 const pdfOf = (model: ReportModel, recordBytes: Uint8Array, fonts: FontSources) =>
   writePdf(model, {

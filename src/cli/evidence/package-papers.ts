@@ -6,6 +6,7 @@ import { openRecord } from '../../evidence/record.ts';
 import { onAllCores } from '../../files/threads.ts';
 import { put } from '../../package/folder.ts';
 import { type PackageFile, packageFilesSchema, paperPath, recordPath } from '../../package/format.ts';
+import type { FontSources } from '../../report/fonts/fonts.ts';
 import { type HeldPaper, heldPaper } from '../../report/held/paper.ts';
 import { drawnPdf } from '../bench/papers.ts';
 import { folderToWrite } from './package-folder.ts';
@@ -70,16 +71,16 @@ export async function holdPackagePapers(
 
 /** Draws one from the record as it is in the package: a paper never says more than its record. */
 export const drawPackagePaper = async (folder: string, one: ToDraw): Promise<PackageFile> =>
-  put(folderToWrite(folder), one.paper, await drawn(folder, one));
+  put(folderToWrite(folder), one.paper, await drawn(folder, one, 'own'));
 
 export const holdPackagePaper = async (folder: string, one: ToDraw): Promise<HeldFile> => ({
   path: one.paper,
-  held: heldPaper(await readFile(join(folder, one.paper)), await drawn(folder, one)),
+  held: await heldPaper(await readFile(join(folder, one.paper)), (fonts) => drawn(folder, one, fonts)),
 });
 
-async function drawn(folder: string, { record }: ToDraw): Promise<Uint8Array> {
+async function drawn(folder: string, { record }: ToDraw, fonts: FontSources): Promise<Uint8Array> {
   const bytes = await readFile(join(folder, record));
   const opened = openRecord(bytes);
   if (!opened.ok) throw new Error(`the record ${record} cannot be opened`);
-  return drawnPdf(bytes, opened.value.record);
+  return drawnPdf(bytes, opened.value.record, fonts);
 }

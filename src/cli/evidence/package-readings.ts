@@ -10,6 +10,7 @@ import { writePaper } from '../../report/paper-pdf.ts';
 import { programVersion } from '../help/version.ts';
 import { progress } from '../terminal/progress.ts';
 import { holdPackagePapers } from './package-papers.ts';
+import { emptyPage } from './page.ts';
 
 /** To be asked once every file and every record was found to be as it was signed. */
 export function checkReadings(folder: string, index: PackageIndex, log: PackageLog): Promise<Check> {
@@ -21,12 +22,15 @@ export function checkReadings(folder: string, index: PackageIndex, log: PackageL
       const opened = openRecord(await readFile(join(folder, path)));
       return opened.ok ? opened.value.record : null;
     },
-    holdPapers: async (papers) => {
-      const bar = progress('papers', papers.length);
-      const held = await holdPackagePapers(folder, papers, (done) => bar.at(done));
-      bar.end();
-      return held;
+    pen: {
+      holdPapers: async (papers) => {
+        const bar = progress('papers', papers.length);
+        const held = await holdPackagePapers(folder, papers, (done) => bar.at(done));
+        bar.end();
+        return held;
+      },
+      draw: (paper) => writePaper(paper, program),
     },
-    draw: (paper) => writePaper(paper, program),
+    page: emptyPage,
   });
 }

@@ -31,6 +31,3 @@ export function madeLines(folder: string, index: PackageIndex): readonly string[
 }
 
 export const counted = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`;
-
-/** The page that verifies the folder in a browser. */
-export const VERIFY_PAGE = 'verify.html';

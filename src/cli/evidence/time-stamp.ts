@@ -1,6 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { asSealed, MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
-import type { TokenFault } from '../../evidence/time-token.ts';
+import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import type { TrustedTime } from '../../evidence/trust.ts';
 import { inputName, readBytes } from '../../files/input.ts';
 import { writeNew } from '../../files/output.ts';
@@ -12,7 +11,10 @@ const ANSWER_WITHIN_MS = 20_000;
 const NONCE_BYTES = 8;
 
 /** Large, and asked for by few. */
-const library = () => import('../../evidence/time-token.ts');
+const library = async () => ({
+  ...(await import('../../evidence/time-token.ts')),
+  ...(await import('../../evidence/trusted-time.ts')),
+});
 
 /**
  * Asks a time-stamping authority (RFC 3161) for a token over a record as it was sealed, so that it holds with any texts
@@ -27,7 +29,7 @@ export async function timeStamp(
     throw refused(file, 'a time stamp is kept beside its record, so the record must be a file');
   const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
   const authorities = await certificates(ca);
-  const { readTimeToken, timeQuery } = await library();
+  const { asWasSealed, readTimeToken, timeQuery, WHY } = await library();
   const sealed = asWasSealed(bytes);
   // The first bit is clear, and the first byte is not empty: the number is written in one way.
   const nonce = randomBytes(NONCE_BYTES);
@@ -55,28 +57,9 @@ export async function trustedTime(
       next: 'Give its certificates with --ca FILE.',
     });
   const answer = await readBytes(time, 'time stamp', MAX_TOKEN_BYTES);
-  const { readTimeToken } = await library();
-  const token = await readTimeToken(answer, await certificates(ca), [bytes, asWasSealed(bytes)]);
-  if (typeof token === 'string')
-    return { before: null, detail: `The time stamp does not hold: ${WHY[token]}.` };
-  const { before, policy, over } = token;
-  return {
-    before,
-    detail: `An authority that you named saw this record before ${before}, under its policy ${policy}.`,
-    ofWholeFile: over === 0,
-  };
+  const { trustedTimeIn } = await library();
+  return trustedTimeIn(answer, await certificates(ca), bytes);
 }
-
-const WHY: Readonly<Record<TokenFault, string>> = {
-  unreadable: 'it is no time stamp that can be read',
-  'not-granted': 'the authority refused to stamp',
-  'weak-hash': 'it rests on a hash that can be forged, such as SHA-1',
-  'other-data': 'it does not belong to this record',
-  'not-signed': 'its signature does not hold',
-  'not-trusted': 'nobody you named made it, or the certificate was not valid at its time',
-  'not-bound': 'it does not say which certificate signed it',
-  'not-for-time': 'the certificate that signed it is not for stamping times alone',
-};
 
 /** The certificates that the reader believes, as PEM. Problem: `time-ca`. */
 async function certificates(file: string): Promise<string> {
@@ -89,12 +72,6 @@ async function certificates(file: string): Promise<string> {
     message: 'there is no certificate here',
     next: 'Give the certificates of the authority as PEM.',
   });
-}
-
-/** The record as it was sealed; whatever else it is as it is. */
-function asWasSealed(bytes: Uint8Array): Uint8Array {
-  const opened = openRecord(bytes);
-  return opened.ok ? asSealed(opened.value) : bytes;
 }
 
 async function asked(authority: string, query: Uint8Array): Promise<Uint8Array> {

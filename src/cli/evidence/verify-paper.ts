@@ -53,14 +53,11 @@ export async function verifyPaper(
 }
 
 /** Null where the record is not as it was sealed, and gives no paper. */
-async function heldWith(
-  pdf: Uint8Array,
-  bytes: Uint8Array,
-  report: VerificationReport,
-): Promise<HeldPaper | null> {
+function heldWith(pdf: Uint8Array, bytes: Uint8Array, report: VerificationReport): Promise<HeldPaper | null> {
   const opened = openRecord(bytes);
-  if (!opened.ok || !isSoundReport(report)) return null;
-  return heldPaper(pdf, await drawnPdf(bytes, opened.value.record));
+  if (!opened.ok || !isSoundReport(report)) return Promise.resolve(null);
+  const { record } = opened.value;
+  return heldPaper(pdf, (fonts) => drawnPdf(bytes, record, fonts));
 }
 
 const NOT_COMPARED = {

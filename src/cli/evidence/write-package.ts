@@ -11,7 +11,7 @@ import type { PackageIndex } from '../../package/format.ts';
 import { type Contents, makePackage, type NewFile } from '../../package/make.ts';
 import { type PersonalKind, WITHHELD } from '../../personal.ts';
 import { jobsCsv } from '../../report/ask-csv.ts';
-import { READ_ME, readMe } from '../../report/read-me.ts';
+import { READ_ME, readMe, VERIFY_PAGE } from '../../report/read-me.ts';
 import { purposeText } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { programVersion } from '../help/version.ts';
@@ -25,7 +25,6 @@ import { progress } from '../terminal/progress.ts';
 import { print } from '../terminal/wrapped.ts';
 import { emptyFolder } from './package-folder.ts';
 import { drawPackagePapers } from './package-papers.ts';
-import { VERIFY_PAGE } from './package-text.ts';
 import { emptyPage } from './page.ts';
 
 interface Wanted

@@ -9,8 +9,12 @@ export type FontSources = 'own' | 'machine';
 
 const FACES: readonly Face[] = ['regular', 'bold', 'mono'];
 
-/** Registers the fonts and says which of them draws a character. */
-export async function registerFonts(doc: Doc, sources: FontSources): Promise<FontFor> {
+/** Registers the fonts and says which of them draws a character. `onMachineFont` is called once a font of the machine is taken. */
+export async function registerFonts(
+  doc: Doc,
+  sources: FontSources,
+  onMachineFont: () => void,
+): Promise<FontFor> {
   const { create } = await import('fontkit');
   const own = FACES.map((face) => ({ face, ...ownFont(face, create) }));
   for (const { face, bytes } of own) if (face !== 'regular') doc.registerFont(face, bytes);
@@ -25,6 +29,7 @@ export async function registerFonts(doc: Doc, sources: FontSources): Promise<Fon
     if (font === null) return null;
     if (!registered.has(font.name)) {
       registered.add(font.name);
+      onMachineFont();
       if (font.family === '') doc.registerFont(font.name, font.bytes);
       else doc.registerFont(font.name, font.bytes, font.family);
     }

@@ -1,5 +1,6 @@
 /** A text as pieces that one font draws in one direction, in the order in which they lie on the page from left to right. */
 import bidiFactory from 'bidi-js';
+import { LACKING } from './lacking.ts';
 import type { Face } from './own.ts';
 
 export interface Run {
@@ -11,9 +12,6 @@ export interface Run {
 
 /** The font for a character in a face; null where there is none. */
 export type FontFor = (codePoint: number, face: Face) => string | null;
-
-/** In the place of a character that no font has. Every paper's own fonts have it. */
-const LACKING = '□';
 
 /** The text with a box for every character that cannot be drawn; neighbours that cannot be drawn are one box each. */
 export function drawable(text: string, face: Face, fontFor: FontFor): string {

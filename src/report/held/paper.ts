@@ -3,6 +3,8 @@
  * another version the words and figures are compared, and what is drawn is not.
  */
 import { type Check, doubtful, failed, passed } from '../../evidence/check.ts';
+import type { FontSources } from '../fonts/fonts.ts';
+import { LACKING, WITH_MACHINE_FONTS } from '../fonts/lacking.ts';
 import { type PaperFile, readPaper } from './pdf-file.ts';
 
 const NAME = 'paper';
@@ -13,18 +15,43 @@ export interface HeldPaper {
   readonly detail: string;
 }
 
-/** `anew` is what this program draws from the record that belongs to the paper. */
-export function heldPaper(given: Uint8Array, anew: Uint8Array): HeldPaper {
-  if (isSame(given, anew))
-    return { outcome: 'same', detail: 'The pages are what the record gives, byte for byte.' };
-  const [its, ours] = [readPaper(given), readPaper(anew)];
-  if (ours === null) throw new Error('this program does not read its own papers');
+const SAME: HeldPaper = { outcome: 'same', detail: 'The pages are what the record gives, byte for byte.' };
+
+/**
+ * `draw` gives what this program draws from the record that belongs to the paper. Where its own fonts lack a letter, a paper is
+ * drawn with those of its station's machine, which this one need not have.
+ */
+export async function heldPaper(
+  given: Uint8Array,
+  draw: (fonts: FontSources) => Promise<Uint8Array>,
+): Promise<HeldPaper> {
+  const own = await draw('own');
+  if (isSame(given, own)) return SAME;
+  const [its, ours] = [readPaper(given), ownPaper(own)];
+  const mayNeedOthers =
+    ours
+      .pages()
+      ?.flat()
+      .some((text) => text.includes(LACKING)) === true;
+  if (!mayNeedOthers || its?.drawnBy !== ours.drawnBy + WITH_MACHINE_FONTS)
+    return heldReading(its, ours, false);
+  const withOthers = await draw('machine');
+  return isSame(given, withOthers) ? SAME : heldReading(its, ownPaper(withOthers), true);
+}
+
+function ownPaper(bytes: Uint8Array): PaperFile {
+  const paper = readPaper(bytes);
+  if (paper === null) throw new Error('this program does not read its own papers');
+  return paper;
+}
+
+function heldReading(its: PaperFile | null, ours: PaperFile, otherFonts: boolean): HeldPaper {
   const pages = its?.pages() ?? null;
   if (its === null || pages === null)
     return differs(
       'The file is not as plugmark writes papers: another program wrote it or wrote it again, and could show anything.',
     );
-  const byAnother = its.drawnBy !== ours.drawnBy;
+  const byAnother = otherFonts || its.drawnBy.replace(WITH_MACHINE_FONTS, '') !== ours.drawnBy;
   return heldTexts(pages.flat(), ours.pages()?.flat() ?? [], byAnother ? its : null);
 }
 

@@ -12,7 +12,7 @@ import { WITHHELD } from '../../personal.ts';
 import { jobsCsv } from '../ask-csv.ts';
 import { DISPUTE_PAPER } from '../dispute.ts';
 import type { Paper } from '../paper.ts';
-import { READ_ME, readMe } from '../read-me.ts';
+import { READ_ME, readMe, VERIFY_PAGE } from '../read-me.ts';
 import { purposeText } from '../words/index.ts';
 import { disputeFile, type ForPeople, impactFiles } from './package-papers.ts';
 import { figuresOnlyIn, type HeldPaper, heldPaper } from './paper.ts';
@@ -27,6 +27,13 @@ export interface Readers {
   readonly read: (path: string) => Promise<Uint8Array>;
   /** Null where the file cannot be opened as a record. */
   readonly record: (path: string) => Promise<JobRecord | null>;
+  /** Null where nothing draws, as in a browser: then no paper is compared. */
+  readonly pen: Pen | null;
+  /** The page for browsers that this program puts into a package; null where it is not at hand. */
+  readonly page: (() => Promise<string>) | null;
+}
+
+export interface Pen {
   /** Each paper of a record, held against it. */
   readonly holdPapers: (
     papers: readonly { readonly record: string; readonly paper: string }[],
@@ -52,15 +59,20 @@ export async function heldReadings(index: PackageIndex, log: PackageLog, readers
     ...(await papersOf(index, readers)),
     ...(there.has(READ_ME) ? [await guideOf(index, log, readers)] : []),
     ...(there.has(JOBS_CSV) ? await listOf(index, log, records, readers) : []),
+    ...(there.has(VERIFY_PAGE) ? [await pageOf(readers)] : []),
     ...(await othersOf(index, log, [...records.values()], readers)),
   ];
   const [first, ...more] = all.filter(({ outcome }) => outcome === 'differs');
-  if (first === undefined) return passed(NAME, seenText(all, index));
+  if (first === undefined)
+    return passed(NAME, `${seenText(all, index)}${readers.pen === null ? PAPERS_NOT_COMPARED : ''}`);
   return failed(
     NAME,
     `${first.why ?? first.path}${more.length === 0 ? '' : `; and ${more.length} more`}. The records are what counts.`,
   );
 }
+
+const PAPERS_NOT_COMPARED =
+  ' The pages of papers were NOT compared: nothing draws here. "plugmark verify" on the folder compares them. The records are what counts.';
 
 function seenText(all: readonly Held[], { jobs }: PackageIndex): string {
   const papers = new Set(jobs.map(({ paper }) => paper));
@@ -92,9 +104,10 @@ async function recordsOf(index: PackageIndex, { record }: Readers): Promise<Read
   return records;
 }
 
-async function papersOf({ jobs }: PackageIndex, { holdPapers }: Readers): Promise<readonly Held[]> {
+async function papersOf({ jobs }: PackageIndex, { pen }: Readers): Promise<readonly Held[]> {
   const papers = jobs.flatMap(({ record, paper }) => (paper === null ? [] : [{ record, paper }]));
-  const held = await holdPapers(papers);
+  if (pen === null) return papers.map(({ paper }) => ({ path: paper, outcome: 'not-held' }));
+  const held = await pen.holdPapers(papers);
   return held.map(({ path, held: one }) => heldAs(path, one)).sort((a, b) => (a.path < b.path ? -1 : 1));
 }
 
@@ -116,6 +129,12 @@ async function guideOf(index: PackageIndex, log: PackageLog, { read, program }: 
     : { path: READ_ME, outcome: 'not-held' };
 }
 
+/** A page by a program that was built otherwise may be as good, and nobody can tell. */
+async function pageOf({ read, page }: Readers): Promise<Held> {
+  const isOurs = page !== null && utf8(await read(VERIFY_PAGE)) === (await page());
+  return { path: VERIFY_PAGE, outcome: isOurs ? 'same' : 'not-held' };
+}
+
 /** Impact assessments, and the file on a claim. What lies beside them in the package is of nobody's making here. */
 async function othersOf(
   index: PackageIndex,
@@ -134,6 +153,7 @@ async function othersOf(
   const own: ReadonlySet<string> = new Set([
     ...Object.values(PACKAGE_FILES),
     READ_ME,
+    VERIFY_PAGE,
     JOBS_CSV,
     ...index.jobs.flatMap(({ record, paper }) => (paper === null ? [record] : [record, paper])),
   ]);
@@ -149,7 +169,9 @@ async function othersOf(
 async function heldWith({ path, content }: ForPeople, index: PackageIndex, readers: Readers): Promise<Held> {
   const bytes = await readers.read(path);
   if (typeof content !== 'string') {
-    const held = heldPaper(bytes, await readers.draw(content));
+    const { pen } = readers;
+    if (pen === null) return { path, outcome: 'not-held' };
+    const held = await heldPaper(bytes, () => pen.draw(content));
     // Without all jobs of the claim the paper cannot be made again.
     if (held.outcome === 'differs' && path === DISPUTE_PAPER && index.leftOut.length > 0)
       return { path, outcome: 'not-held' };

@@ -1,4 +1,5 @@
 /** The page: takes files, has them verified by the worker, shows what came out. It asks nobody, and keeps nothing. */
+import { fromBase85 } from './base85.ts';
 import { byId, h, list } from './dom.ts';
 import { chosenFiles, droppedFiles } from './dropped.ts';
 import { button, packageView, recordsView } from './many-view.ts';
@@ -15,8 +16,7 @@ let program: string | null = null;
 
 /** The text of the worker lies packed in the page, so that there is one file and nothing is fetched. */
 async function workerProgram(): Promise<string> {
-  const packed = contentOf('worker');
-  const bytes = Uint8Array.from(atob(packed), (character) => character.charCodeAt(0));
+  const bytes = fromBase85(contentOf('worker'));
   const text = new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip')));
   return URL.createObjectURL(new Blob([await text.text()], { type: 'text/javascript' }));
 }
@@ -65,7 +65,7 @@ function take(told: Told): void {
   }
   document.body.dataset['answers'] = String(++answers);
   held = told.held;
-  const { trust, kept, shown, refusals } = told;
+  const { trust, own, shown, refusals } = told;
   trustPlace.replaceChildren(
     trust === null
       ? 'You trust nobody yet.'
@@ -78,7 +78,7 @@ function take(told: Told): void {
             'keys',
           ),
         ),
-    kept === null ? '' : h('p', {}, `The checkpoint that you kept: ${kept}`),
+    ...own.map((line) => h('p', {}, line)),
   );
   status.replaceChildren(
     ...refusals.map(({ where, what, next }) =>

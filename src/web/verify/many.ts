@@ -1,8 +1,7 @@
 /** A package, or many records, as the page shows them. */
-import type { Check } from '../../evidence/check.ts';
 import type { SignedCheckpoint } from '../../evidence/checkpoint.ts';
-import { type LaterLog, parseLaterLog } from '../../evidence/later-log.ts';
 import { agreed } from '../../evidence/platform/signature.browser.ts';
+import type { Policy } from '../../evidence/policy.ts';
 import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import { addedUp } from '../../evidence/sharing.ts';
 import type { TrustList } from '../../evidence/trust.ts';
@@ -19,14 +18,20 @@ import { counted } from '../../report/impact.ts';
 import { notProven, questionHeadline, questionLines } from '../../report/package-words.ts';
 import { doubtsIn, OF_PACKAGE, VERIFICATION } from '../../report/verification.ts';
 import { checkText, marksText, noRecordText, purposeText, unprovenText } from '../../report/words/index.ts';
+import { beside } from './beside.ts';
 import { folderOf } from './folder.ts';
 import type { Given } from './given.ts';
+import { checkReadings } from './readings.ts';
 import { checkShown, TONES, withheldText } from './record.ts';
 import type { PackageShown, RecordsShown, RowShown, Tone } from './shown.ts';
 
 export interface Reading {
   readonly trust: TrustList;
-  /** Why nobody is trusted; null where the reader gave a list. */
+  /** Which logs and witnesses the reader asks for; null for a trust list alone. */
+  readonly policy: Policy | null;
+  /** Proofs and notes of witnesses that were given by themselves. */
+  readonly loose: readonly Given[];
+  /** Why nobody is trusted; null where the reader gave a list, or a policy that names logs. */
   readonly trustFault: string | null;
   readonly kept: SignedCheckpoint | null;
   readonly readAt: string;
@@ -34,7 +39,6 @@ export interface Reading {
 }
 
 const SUFFIX = '.record.json';
-const MAX_PROOF_BYTES = 300_000;
 
 /** Every record among the files; the gravest verdict stands above them. */
 export async function recordsShown(
@@ -74,22 +78,21 @@ export async function recordsShown(
   };
 }
 
-async function findingAt(file: Given, files: readonly Given[], { trust, readAt }: Reading): Promise<Finding> {
+async function findingAt(
+  file: Given,
+  files: readonly Given[],
+  { trust, policy, loose, readAt }: Omit<Reading, 'progress' | 'kept' | 'trustFault'>,
+): Promise<Finding> {
   try {
     const bytes = await file.read(MAX_RECORD_BYTES);
-    const later = await laterBeside(file, files);
-    return await agreed(() => findingOf(file.path, bytes, trust, readAt, later));
+    const given = { files, loose };
+    const later = await beside(file.path, '.proof', given);
+    const byPolicy = policy && { policy, note: await beside(file.path, '.witnessed', given) };
+    return await agreed(() => findingOf(file.path, bytes, trust, readAt, later, byPolicy));
   } catch (fault) {
     if (fault instanceof ProblemError) return unreadable(file.path, fault.message);
     throw fault;
   }
-}
-
-/** Null where there is none; one that cannot be read proves nothing. */
-async function laterBeside({ path }: Given, files: readonly Given[]): Promise<LaterLog | null> {
-  const proof = files.find((one) => one.path === `${path}.proof`);
-  const read = proof === undefined ? null : parseLaterLog(await proof.read(MAX_PROOF_BYTES), proof.path);
-  return read?.ok === true ? read.value : null;
 }
 
 function rowOf({ file, verdict, stated, fault, open, doubt }: Finding): RowShown {
@@ -123,13 +126,15 @@ export async function packageShown(
   const report = await agreed(() =>
     verifyPackage(folderOf(files), {
       ...reading,
-      checkReadings: () => Promise.resolve(PAPERS_NOT_HELD),
+      checkReadings: (index, log) => checkReadings(files, index, log),
       async verifyRecords(paths, take) {
         rows.length = 0;
+        // Witnesses see the log of the package, and with it every record.
+        const ofRecord = { ...reading, policy: null };
         for (const path of paths) {
           const file = byPath.get(path);
           const finding =
-            file === undefined ? unreadable(path, 'it is missing') : await findingAt(file, files, reading);
+            file === undefined ? unreadable(path, 'it is missing') : await findingAt(file, files, ofRecord);
           rows.push(rowOf(finding));
           take([finding]);
         }
@@ -138,14 +143,6 @@ export async function packageShown(
   );
   return shownOf(name, report, rows);
 }
-
-/** The pages are drawn by a program that is no part of this page. */
-const PAPERS_NOT_HELD: Check = {
-  name: 'papers',
-  outcome: 'not-applicable',
-  detail:
-    'Papers and lists are as they were signed. This page does NOT hold them against the records; "plugmark verify" does. The records are what counts.',
-};
 
 function shownOf(name: string, report: PackageReport, rows: readonly RowShown[]): PackageShown {
   const { index, verdict, checks } = report;

@@ -7,10 +7,10 @@ import type { Withheld } from '../../evidence/sharing.ts';
 import { TECHNICIAN_WORDS } from '../../evidence/signers.ts';
 import type { Verdict } from '../../evidence/verdict.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
-import type { AttemptRow } from '../../report/attempts.ts';
+import type { AttemptRow, CylinderRow } from '../../report/attempts.ts';
 import { clean } from '../../report/clean.ts';
 import { figure } from '../../report/figures.ts';
-import type { CylinderRow, ReportModel } from '../../report/model.ts';
+import type { ReportModel } from '../../report/model.ts';
 import { modelOf } from '../../report/of-record.ts';
 import { VERDICT_WORD } from '../../report/verdict.ts';
 import { headlineOf, VERIFICATION, worthText } from '../../report/verification.ts';
@@ -126,7 +126,8 @@ const cylinderShown = (row: CylinderRow, { plots, grades }: ReportModel): Cylind
 });
 
 function attemptShown(row: AttemptRow, grades: boolean): AttemptShown {
-  const { quantity, value, expandedUncertainty, releaseNm, verdict, verdictWord, source, grade } = row;
+  const { quantity, value, valueText, expandedUncertainty, releaseNm, verdict, verdictWord, source, grade } =
+    row;
   const [name, unit] = quantity === 'gap' ? (['mm', 'mm'] as const) : (['N·m', 'N.m'] as const);
   const u = expandedUncertainty === null ? '' : ` ± ${figure(expandedUncertainty, unit)}`;
   const word = source === null || verdict === 'not-judged' ? verdictWord : noted(verdictWord, source);
@@ -134,7 +135,7 @@ function attemptShown(row: AttemptRow, grades: boolean): AttemptShown {
   return {
     at: row.at,
     what: quantity === 'gap' ? 'Gap' : `Pull ${row.pull ?? ''}, ${row.kind}`,
-    value: `${value === null ? '–' : figure(value, unit)}${u} ${name}`,
+    value: `${valueText}${u} ${name}`,
     verdict,
     word: `${word}${graded}${row.outOfOrder === '' ? '' : `, ${OUT_OF_ORDER}`}`,
     quantity,

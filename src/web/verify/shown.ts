@@ -136,11 +136,24 @@ export interface HeldFiles {
   readonly trust: NamedFile | null;
   /** The checkpoint that the reader kept from before. */
   readonly kept: NamedFile | null;
-  /** Proofs that a record is in a later log. */
+  /** Proofs that a record is in a later log, and notes of witnesses. */
   readonly later: readonly NamedFile[];
+  /** Which logs and witnesses the reader asks for. */
+  readonly policy: NamedFile | null;
+  /** A time stamp over the record, and the certificates that the reader believes its authority by. */
+  readonly time: NamedFile | null;
+  readonly authorities: NamedFile | null;
 }
 
-export const NOTHING_HELD: HeldFiles = { subject: [], trust: null, kept: null, later: [] };
+export const NOTHING_HELD: HeldFiles = {
+  subject: [],
+  trust: null,
+  kept: null,
+  later: [],
+  policy: null,
+  time: null,
+  authorities: null,
+};
 
 export interface Ask {
   readonly given: readonly NamedFile[];
@@ -158,7 +171,8 @@ export type Told =
       readonly kind: 'answer';
       readonly held: HeldFiles;
       readonly trust: TrustShown | null;
-      readonly kept: string | null;
+      /** What else of the reader's own is used, a line each. */
+      readonly own: readonly string[];
       readonly shown: Shown | null;
       readonly refusals: readonly Refusal[];
     };

@@ -10,7 +10,21 @@ const HEAD_BYTES = 64;
 /** No list of keys, checkpoint or proof is larger. */
 const MAX_SMALL_BYTES = 4 << 20;
 
-export type Kind = 'record' | 'pdf' | 'zip' | 'trust' | 'checkpoint' | 'later' | 'time-stamp' | 'unknown';
+export type Kind =
+  | 'record'
+  | 'pdf'
+  | 'zip'
+  | 'trust'
+  | 'checkpoint'
+  | 'later'
+  | 'policy'
+  | 'time-stamp'
+  | 'authorities'
+  | 'unknown';
+
+/** A line of a policy. A fault in it is named when it is read. */
+const OF_POLICY = /^[ \t]*(log|witness|group|quorum)[ \t]/m;
+const OF_CERTIFICATES = /^-----BEGIN CERTIFICATE-----/m;
 
 const headOf = async ({ file }: NamedFile) =>
   new TextDecoder('latin1').decode(await file.slice(0, HEAD_BYTES).arrayBuffer());
@@ -29,6 +43,9 @@ async function kindOf(named: NamedFile): Promise<Kind> {
   const bytes = new Uint8Array(await named.file.arrayBuffer());
   if (readCheckpoint(bytes, named.path).ok) return 'checkpoint';
   if (parseLaterLog(bytes, named.path).ok) return 'later';
+  const text = new TextDecoder('latin1').decode(bytes);
+  if (OF_CERTIFICATES.test(text)) return 'authorities';
+  if (!text.startsWith('{') && OF_POLICY.test(text)) return 'policy';
   const json = parseStrictJson(bytes, named.path);
   const isKeySet = json.ok && typeof json.value === 'object' && json.value !== null && 'keys' in json.value;
   if (isKeySet) return 'trust';
@@ -37,9 +54,9 @@ async function kindOf(named: NamedFile): Promise<Kind> {
 
 /** Several files from one folder belong together; what is to be verified takes the place of what was there before. */
 export async function sorted(given: readonly NamedFile[], before: HeldFiles): Promise<HeldFiles> {
-  if (given.some(({ path }) => path.includes('/'))) return { ...before, subject: given };
+  if (given.some(({ path }) => path.includes('/'))) return { ...before, subject: given, time: null };
   const subject: NamedFile[] = [];
-  let { trust, kept, later } = before;
+  let { trust, kept, later, policy, time, authorities } = before;
   for (const named of given) {
     const kind = await kindOf(named);
     switch (kind) {
@@ -53,24 +70,29 @@ export async function sorted(given: readonly NamedFile[], before: HeldFiles): Pr
         later = [...later.filter(({ path }) => path !== named.path), named];
         break;
       case 'time-stamp':
-        throw refused(
-          'not-for-this-page',
-          named.path,
-          'this page does not check time stamps',
-          'Check it with "plugmark verify RECORD --time FILE --ca FILE". Everything else is checked here.',
-        );
+        time = named;
+        break;
+      case 'authorities':
+        authorities = named;
+        break;
+      case 'policy':
+        policy = named;
+        break;
       case 'unknown':
         throw refused(
           'not-for-this-page',
           named.path,
-          'this is no record, PDF, package, trust list or checkpoint',
+          'this is no record, PDF, package, trust list, checkpoint, policy or time stamp',
           'Choose the *.record.json, the PDF or the package that you were given.',
         );
       default:
         subject.push(named);
     }
   }
-  return { subject: subject.length > 0 ? subject : before.subject, trust, kept, later };
+  const isOther = subject.length > 0;
+  // A time stamp belongs to one record.
+  if (isOther && time === before.time) time = null;
+  return { subject: isOther ? subject : before.subject, trust, kept, later, policy, time, authorities };
 }
 
 /** What a subject is verified as. */

@@ -1,20 +1,23 @@
 /** Reads and verifies what was given, away from the page: a file that takes too long can be given up, and the tab stays alive. */
 import './no-eval.ts';
 import { readCheckpoint } from '../../evidence/checkpoint.ts';
-import { type LaterLog, parseLaterLog } from '../../evidence/later-log.ts';
 import { agreed, NoSecondOpinion } from '../../evidence/platform/signature.browser.ts';
+import { type Policy, parsePolicy } from '../../evidence/policy.ts';
 import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
-import { parseTrustList, type TrustList } from '../../evidence/trust.ts';
+import { areCertificates } from '../../evidence/time-token.ts';
+import { parseTrustList, type TrustedTime, type TrustList } from '../../evidence/trust.ts';
+import { trustedTimeIn } from '../../evidence/trusted-time.ts';
 import { verifyRecord } from '../../evidence/verify.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { clean } from '../../report/clean.ts';
 import { orThrow } from '../../result.ts';
-import { givenFile, refused } from './given.ts';
+import { beside } from './beside.ts';
+import { type Given, givenFile, refused } from './given.ts';
 import { packageShown, type Reading, recordsShown } from './many.ts';
 import { MAX_PDF_BYTES, recordInPdf } from './pdf.ts';
 import { recordShown } from './record.ts';
 import type { Ask, HeldFiles, NamedFile, Refusal, Shown, Told, TrustShown } from './shown.ts';
-import { type Subject, sorted, subjectOf } from './sorted.ts';
+import { sorted, subjectOf } from './sorted.ts';
 import { filesInZip } from './zip.ts';
 
 const MAX_SMALL_BYTES = 4 << 20;
@@ -39,23 +42,38 @@ async function answer(ask: Ask): Promise<void> {
   if (trust === null) held = { ...held, trust: null };
   const kept = held.kept === null ? null : await tried(() => keptIn(held.kept));
   if (kept === null) held = { ...held, kept: null };
+  const policy = held.policy === null ? null : await tried(() => policyIn(held.policy));
+  if (policy === null) held = { ...held, policy: null };
+  const namesLogs = (policy?.logs.length ?? 0) > 0;
   const reading: Reading = {
     trust: trust?.list ?? { keys: [] },
-    trustFault: trust === null ? NOBODY_TRUSTED : null,
+    trustFault: trust === null && !namesLogs ? NOBODY_TRUSTED : null,
+    policy,
+    loose: held.later.map(({ path, file }) => givenFile(path, file)),
     kept,
     readAt: ask.readAt,
     progress,
   };
-  const shown = await tried(() => shownOf(ask, held, reading));
+  const shown = await tried(() => shownOf(ask, held, reading, tried));
   tell({
     kind: 'answer',
     held,
     trust: trust?.shown ?? null,
-    kept: held.kept?.path ?? null,
+    own: ownLines(held),
     shown,
     refusals,
   });
 }
+
+const ownLines = ({ kept, policy, time, authorities }: HeldFiles): readonly string[] =>
+  (
+    [
+      ['The checkpoint that you kept', kept],
+      ['Your policy of logs and witnesses', policy],
+      ['The time stamp', time],
+      ['The certificates of authorities that you believe', authorities],
+    ] as const
+  ).flatMap(([what, file]) => (file === null ? [] : [`${what}: ${clean(file.path)}`]));
 
 const NOBODY_TRUSTED = 'You have given no trust list, so that nobody is trusted.';
 
@@ -72,12 +90,22 @@ function progress(what: string, total: number) {
   };
 }
 
-async function shownOf({ one }: Ask, held: HeldFiles, reading: Reading): Promise<Shown | null> {
+/** What fails is refused in words, and the rest goes on. */
+type Tried = <T>(work: () => Promise<T>) => Promise<T | null>;
+
+async function shownOf({ one }: Ask, held: HeldFiles, reading: Reading, tried: Tried): Promise<Shown | null> {
   const subject = await subjectOf(held, filesInZip);
   if (subject === null) return null;
-  if (subject.as === 'record') return oneRecord(subject, held, reading);
-  const chosen = one === null ? undefined : subject.files.find(({ path }) => path === one);
-  if (chosen !== undefined) return oneRecord({ as: 'record', file: chosen, inPdf: false }, held, reading);
+  const files = subject.as === 'record' ? [] : subject.files;
+  const chosen = one === null ? undefined : files.find(({ path }) => path === one);
+  const single = subject.as === 'record' ? subject : chosen && { file: chosen, inPdf: false };
+  if (single !== undefined) {
+    const bytes = await recordBytes(single);
+    const time = await tried(() => timeOf(bytes, held));
+    return oneRecord({ path: single.file.path, bytes, time, files }, reading);
+  }
+  if (subject.as === 'record') return null;
+  if (held.time !== null) await tried(() => Promise.reject(timeOfMany(subject.name)));
   if (subject.as === 'package') return packageShown(subject.name, subject.files, reading);
   const records = await recordsShown(subject.name, subject.files, reading);
   if (records === null)
@@ -90,26 +118,48 @@ async function shownOf({ one }: Ask, held: HeldFiles, reading: Reading): Promise
   return records;
 }
 
+const recordBytes = async ({ file, inPdf }: { readonly file: Given; readonly inPdf: boolean }) =>
+  inPdf ? recordInPdf(file.path, await file.read(MAX_PDF_BYTES)) : file.read(MAX_RECORD_BYTES);
+
 async function oneRecord(
-  { file, inPdf }: Extract<Subject, { as: 'record' }>,
-  held: HeldFiles,
-  { trust, readAt }: Reading,
+  {
+    path,
+    bytes,
+    time,
+    files,
+  }: {
+    readonly path: string;
+    readonly bytes: Uint8Array;
+    readonly time: TrustedTime | null;
+    readonly files: readonly Given[];
+  },
+  { trust, policy, loose, readAt }: Reading,
 ): Promise<Shown> {
-  const bytes = inPdf
-    ? await recordInPdf(file.path, await file.read(MAX_PDF_BYTES))
-    : await file.read(MAX_RECORD_BYTES);
-  const later = await laterFor(file.path, held);
-  const report = await agreed(() => verifyRecord(bytes, trust, null, readAt, later));
-  return recordShown(file.path, bytes, report);
+  const given = { files, loose };
+  const later = await beside(path, '.proof', given);
+  const byPolicy = policy && { policy, note: await beside(path, '.witnessed', given) };
+  const report = await agreed(() => verifyRecord(bytes, trust, time, readAt, later, byPolicy));
+  return recordShown(path, bytes, report);
 }
 
-/** The proof that lies beside the record by its name, or the only one that was given. */
-async function laterFor(path: string, { later }: HeldFiles): Promise<LaterLog | null> {
-  const own =
-    later.find((one) => one.path === `${path}.proof`) ?? (later.length === 1 ? later[0] : undefined);
-  if (own === undefined) return null;
-  return orThrow(parseLaterLog(await small(own), own.path));
+/** Null where no time stamp was given. Problem: `time-ca`. */
+async function timeOf(record: Uint8Array, { time, authorities }: HeldFiles): Promise<TrustedTime | null> {
+  if (time === null) return null;
+  const next = 'Add the certificates of the authority as PEM.';
+  if (authorities === null)
+    throw refused('time-ca', time.path, 'nothing says which authority to believe', next);
+  const pem = new TextDecoder('latin1').decode(await small(authorities));
+  if (!areCertificates(pem)) throw refused('time-ca', authorities.path, 'there is no certificate here', next);
+  return trustedTimeIn(await small(time), pem, record);
 }
+
+const timeOfMany = (name: string) =>
+  refused(
+    'time-of-package',
+    name,
+    'a time stamp belongs to one record, and these are many',
+    'Open the record in it. The time stamp is left out here.',
+  );
 
 const small = ({ path, file }: NamedFile) => givenFile(path, file).read(MAX_SMALL_BYTES);
 
@@ -125,6 +175,9 @@ async function trustIn(named: NamedFile | null): Promise<{ list: TrustList; show
   }));
   return { list, shown: { file: clean(named.path), keys } };
 }
+
+const policyIn = async (named: NamedFile | null): Promise<Policy | null> =>
+  named === null ? null : orThrow(parsePolicy(await small(named), named.path));
 
 const keptIn = async (named: NamedFile | null) =>
   named === null ? null : orThrow(readCheckpoint(await small(named), named.path));
