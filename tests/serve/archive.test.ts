@@ -6,8 +6,9 @@ import { archiveStore } from '../../db/archive/store.ts';
 import { stateEnrolment, tokenHash } from '../../src/archive/enrolment.ts';
 import { logId } from '../../src/archive/log-id.ts';
 import { type Line, type Reply, ship } from '../../src/archive/outbox.ts';
-import { readCheckpoint } from '../../src/evidence/checkpoint.ts';
+import { readCheckpoint, signCheckpoint } from '../../src/evidence/checkpoint.ts';
 import { cosignaturesOn } from '../../src/evidence/cosignature.ts';
+import { treeRoot } from '../../src/evidence/merkle.ts';
 import { readVerifierKey } from '../../src/evidence/verifier-key.ts';
 import { orThrow } from '../../src/result.ts';
 import { archiveServer } from '../../src/serve/archive.ts';
@@ -85,6 +86,16 @@ describe('a station', () => {
     expect((await join('one')).status).toBe(200);
     expect((await enrol('one', stated('one', LOG.key))).status).toBe(403);
     expect((await join('two', { archive: 'elsewhere.example' })).status).toBe(400);
+  });
+
+  it('whose old copy has an old key hears that the archive has more of its log', async () => {
+    const { line, join } = await archiveHere();
+    await join('one');
+    await ship(LOG.outbox(), line, 0);
+    const old = LOG.outbox(200);
+    const root = treeRoot(old.tree, 200);
+    const note = signCheckpoint({ origin: LOG.origin, size: 200, root }, keyOfSeed('c3'.repeat(32)));
+    expect(await ship({ ...old, note }, line, 300)).toEqual({ as: 'ahead', size: 300 });
   });
 
   it('that shows two histories of one size is taken nothing more of', async () => {

@@ -125,7 +125,7 @@ function notShipped(
         message: `the archive took nothing: ${safeLine(shipped.why) || `it answered ${shipped.status}`}`,
         next:
           shipped.status === 403
-            ? 'Where the key was lost, whoever runs the archive has to be told of the new one: plugmark log vkey.'
+            ? 'Where a copy of this station has a newer key, go on with that one alone. Otherwise show this to whoever runs the archive.'
             : 'Try again later. Nothing is lost: the log is the outbox.',
       };
   }
