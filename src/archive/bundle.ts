@@ -51,7 +51,10 @@ const headSchema = z.strictObject({
     .min(1)
     .max(BUNDLES_A_REQUEST),
 });
-const disclosuresSchema = z.array(z.string().max(4000)).max(65_536);
+/** The longest head there can be, and somewhat more. */
+const MOST_HEAD_CHARACTERS = 256 << 10;
+const MOST_DISCLOSURES = 65_536;
+const DISCLOSURE = /^[A-Za-z0-9_-]{1,4000}$/;
 
 export function shipmentText({ size, bundles }: Shipment): string {
   const head = {
@@ -69,13 +72,16 @@ export function shipmentText({ size, bundles }: Shipment): string {
   return `${[JSON.stringify(head), ...lines].join('\n')}\n`;
 }
 
-/** Null for what is no such text. */
+/** Null for what is no such text. It comes from strangers: nothing is read beyond what a head may promise. */
 export function readShipment(text: string): Shipment | null {
   const end = text.indexOf('\n');
+  if (end < 0 || end > MOST_HEAD_CHARACTERS) return null;
   const head = headSchema.safeParse(jsonIn(text.slice(0, end)));
-  const entries = head.success ? entriesIn(text.slice(end + 1)) : null;
-  if (!head.success || entries === null) return null;
+  if (!head.success) return null;
   const { size, bundles } = head.data;
+  const promised = bundles.reduce((sum, { entries }) => sum + entries, 0);
+  const entries = entriesIn(text.slice(end + 1), promised);
+  if (entries === null) return null;
   const read: Bundle[] = [];
   let at = 0;
   for (const { number, entries: count, proof } of bundles) {
@@ -83,7 +89,7 @@ export function readShipment(text: string): Shipment | null {
     read.push({ number, entries: entries.slice(at, at + count), proof: hashes });
     at += count;
   }
-  return at === entries.length ? { size, bundles: read } : null;
+  return { size, bundles: read };
 }
 
 function jsonIn(line: string): unknown {
@@ -114,17 +120,27 @@ export function isBundleOf(
   return found !== null && isSame(found, root);
 }
 
-/** The entries of a bundle that is kept, as they were shipped. */
-export function entriesIn(text: string): readonly ShippedEntry[] | null {
-  const lines = text.split('\n');
-  if (lines.pop() !== '' || lines.length % 2 !== 0) return null;
+/** So many entries as they were shipped; null where there are more or fewer. */
+function entriesIn(text: string, count: number): readonly ShippedEntry[] | null {
+  // One more than there may be, so that a text of nothing but line feeds is not taken apart.
+  const lines = text.split('\n', 2 * count + 2);
+  if (lines.length !== 2 * count + 1 || lines.pop() !== '') return null;
   const entries: ShippedEntry[] = [];
   for (let at = 0; at < lines.length; at += 2) {
-    const disclosures = disclosuresSchema.safeParse(jsonIn(lines[at + 1] ?? ''));
-    if (!disclosures.success) return null;
-    entries.push({ body: lines[at] ?? '', disclosures: disclosures.data });
+    const disclosures = disclosuresIn(lines[at + 1] ?? '');
+    if (disclosures === null) return null;
+    entries.push({ body: lines[at] ?? '', disclosures });
   }
   return entries;
+}
+
+/** A list of texts in base64url, as JSON without white space. */
+function disclosuresIn(line: string): readonly string[] | null {
+  if (line === '[]') return [];
+  if (!line.startsWith('["') || !line.endsWith('"]')) return null;
+  const disclosures = line.slice(2, -2).split('","', MOST_DISCLOSURES + 1);
+  const good = disclosures.length <= MOST_DISCLOSURES && disclosures.every((one) => DISCLOSURE.test(one));
+  return good ? disclosures : null;
 }
 
 /** Which entry of a kept bundle is not what its hash was made of; null for none. */
@@ -135,8 +151,8 @@ export function keptFault({
   readonly hashes: readonly Uint8Array[];
   readonly text: string;
 }): number | null {
-  const entries = entriesIn(text);
-  if (entries === null || entries.length !== hashes.length) return 0;
+  const entries = entriesIn(text, hashes.length);
+  if (entries === null) return 0;
   const at = entries.findIndex(({ body }, i) => !isSame(leafHash(utf8(body)), hashes[i] ?? new Uint8Array()));
   return at < 0 ? null : at;
 }

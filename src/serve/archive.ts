@@ -74,11 +74,18 @@ export async function archiveServer(archive: Archive, options: ServeOptions): Pr
     async ({ params, body }, reply) =>
       answered(reply, params.log, await addCheckpoint(archive, params.log, body), heard),
   );
+  const oneAtATime = inTurn();
   server.post<{ Params: Params; Body: unknown }>(
     '/logs/:log/entries',
-    { bodyLimit: MAX_REQUEST_BYTES },
+    {
+      bodyLimit: MAX_REQUEST_BYTES,
+      // Of a log that nobody enrolled, nothing is received.
+      onRequest: async ({ params }, reply) => {
+        if ((await logOf(archive.store, params.log)) === null) return refuse(reply, heard, 404, NOT_KNOWN);
+      },
+    },
     async ({ params, body }, reply) =>
-      answered(reply, params.log, await addEntries(archive, params.log, body), heard),
+      answered(reply, params.log, await oneAtATime(() => addEntries(archive, params.log, body)), heard),
   );
   server.get<{ Params: Params }>('/logs/:log/checkpoint', async ({ params }, reply) => {
     const log = await logOf(archive.store, params.log);
@@ -152,8 +159,13 @@ async function enrol(
     );
   const { origin, station, vkey } = said;
   const id = logId(origin);
-  if (!(await store.enrol({ id, tenant: use.tenant, origin, station, vkey })))
-    return refuse(reply, heard, 409, 'this log is enrolled already');
+  const { tenant } = use;
+  if (!(await store.enrol({ id, tenant, origin, station, vkey }))) {
+    // The answer may have been lost, or the station its link: the same key of the same tenant joins again.
+    const there = await store.log(id);
+    if (there?.tenant !== tenant || there.vkeys.at(-1) !== vkey)
+      return refuse(reply, heard, 409, 'this log is enrolled already, by another tenant or with another key');
+  }
   heard(`200 enrol ${id}`);
   return reply.send({ archive: name, log: id, vkeys: keys.map((key) => key.vkey) });
 }
@@ -221,6 +233,16 @@ async function addEntries(archive: Archive, id: string, body: unknown): Promise<
   if (shipment === null) return { status: 400, why: 'expected bundles of entries, packed by gzip' };
   if (!LOG_ID.test(id)) return null;
   return archive.store.change(id, (log) => takeEntries(log, shipment, cosigner(archive)));
+}
+
+/** Little can unpack to much: one request is unpacked at a time, so that many of them do not take the memory. */
+function inTurn(): <T>(work: () => Promise<T>) => Promise<T> {
+  let last: Promise<unknown> = Promise.resolve();
+  return (work) => {
+    const mine = last.then(work);
+    last = mine.catch(() => undefined);
+    return mine;
+  };
 }
 
 async function inflated(body: Uint8Array): Promise<string | null> {

@@ -12,6 +12,16 @@ const FILE = new URL('package-lock.json', ROOT);
 
 const before = readFileSync(FILE, 'utf8');
 const lock = JSON.parse(before);
+// What is not bundled is missing where a shop installs without a registry; `npm pack` would refuse it, but that comes late.
+const { bundleDependencies, dependencies, optionalDependencies } = lock.packages[''];
+for (const name of Object.keys({ ...dependencies, ...optionalDependencies }))
+  if (!bundleDependencies.includes(name)) {
+    console.error(
+      `error lock: ${name} is not bundled. What to do: name it in bundleDependencies, then npm install`,
+    );
+    process.exit(1);
+  }
+
 const packages = Object.entries(lock.packages).map(([path, { hasInstallScript: _, ...entry }]) => [
   path,
   existsSync(new URL(`${path}/binding.gyp`, ROOT)) ? { ...entry, gypfile: false } : entry,

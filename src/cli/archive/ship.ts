@@ -109,7 +109,7 @@ function notShipped(
         code: 'archive-ahead',
         where: url,
         message: `the archive has ${shipped.size} entries of this log, and this log has ${size}: an old copy was put back, or its end was cut off`,
-        next: 'Begin no new job. Rebuild the log from the archive: plugmark restore --from-archive.',
+        next: 'Start no new job. Restore the newest backup: plugmark restore FILE. Where none has that many entries, show this to whoever runs the archive.',
       };
     case 'parted':
       return {
@@ -125,7 +125,7 @@ function notShipped(
         message: `the archive took nothing: ${safeLine(shipped.why) || `it answered ${shipped.status}`}`,
         next:
           shipped.status === 403
-            ? 'Where the key was lost, whoever runs the archive has to be told of the new one: plugmark log vkey.'
+            ? 'Where a copy of this station has a newer key, go on with that one alone. Otherwise show this to whoever runs the archive.'
             : 'Try again later. Nothing is lost: the log is the outbox.',
       };
   }
