@@ -34,14 +34,12 @@ describe('the page that a customer keeps', () => {
 
   test('says that the limits of a single figure are the rule of the shop', () => {
     const { input } = madeJob();
-    const opened = input.entries.find(({ event }) => event.type === 'job-opened')?.event;
-    if (opened?.type !== 'job-opened') throw new Error('no opening');
     const singleFigure = { percent: 10, setBy: 'B. Boss', basis: 'house rule' };
-    const specification = { ...opened.order.specification, torque: '28 N·m', singleFigure };
-    const order = { ...opened.order, specification };
-    expect(factOf(reportModel(withOpening(input, { order })).customer, 'Torque limits')).toBe(
-      "the shop's own rule, plus/minus 10 %; the source prints one figure",
-    );
+    const specification = { ...input.state.order.specification, torque: '28 N·m', singleFigure };
+    const order = { ...input.state.order, specification };
+    expect(
+      factOf(reportModel({ ...input, state: { ...input.state, order } }).customer, 'Torque limits'),
+    ).toBe("the shop's own rule, plus/minus 10 %; the source prints one figure");
     expect(factOf(sheetOf(), 'Torque limits')).toBeUndefined();
   });
 
