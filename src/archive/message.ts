@@ -11,7 +11,6 @@ export const enrolledSchema = z.strictObject({
   log: z.string().describe('By what it finds the log.'),
   vkeys: z.array(z.string().max(4000)).min(1).max(8).describe('The verifier keys that it cosigns with.'),
 });
-export type Enrolled = z.infer<typeof enrolledSchema>;
 
 export const keyRequestSchema = z.strictObject({
   statement: z.string().max(2000).describe("The old key's statement that names the new one."),
