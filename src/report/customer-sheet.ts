@@ -4,6 +4,8 @@ import type { Shop } from '../job/shop.ts';
 import type { JobState } from '../job/state.ts';
 import { withoutPhoneNumbers } from '../personal.ts';
 import type { Condition } from '../plug/condition.ts';
+import type { Specification } from '../plug/specification.ts';
+import { isSingleFigure } from '../plug/tightening.ts';
 import type { AttemptRow, CylinderRow } from './attempts.ts';
 import { clean } from './clean.ts';
 import type { Fact } from './fact.ts';
@@ -72,6 +74,7 @@ export function customerSheet(
       fact('Odometer', vehicle.odometerKm === undefined ? undefined : `${vehicle.odometerKm} km`),
       ...(complaint === undefined ? [] : [fact('Complaint', withoutPhoneNumbers(complaint))]),
       fact('New plugs', `${positions.counted(cylinders.length)}: ${plug.part}`),
+      ...shopRule(state.order.specification).map((text) => fact('Torque limits', text)),
       fact('Started', localTime(opened?.at ?? '', utcOffsetMin)),
       fact('Finished', ended === undefined ? 'not finished' : localTime(ended.at, utcOffsetMin)),
     ],
@@ -85,6 +88,13 @@ export function customerSheet(
     nextChange: nextChange(state, ended?.at ?? null),
     signatures: [`For the shop: ${clean(state.technician)}`, 'Customer'],
   };
+}
+
+/** A customer takes limits for the maker's unless he reads that they are not. */
+function shopRule({ torque, tightenFirst = '', singleFigure }: Specification): readonly string[] {
+  return singleFigure === undefined || ![tightenFirst, torque].some(isSingleFigure)
+    ? []
+    : [`the shop's own rule, plus/minus ${singleFigure.percent} %; the source prints one figure`];
 }
 
 function shopText(shop: Shop | undefined, station: string): CustomerSheet['shop'] {

@@ -32,6 +32,17 @@ describe('the page that a customer keeps', () => {
     });
   });
 
+  test('says that the limits of a single figure are the rule of the shop', () => {
+    const { input } = madeJob();
+    const singleFigure = { percent: 10, setBy: 'B. Boss', basis: 'house rule' };
+    const specification = { ...input.state.order.specification, torque: '28 N·m', singleFigure };
+    const order = { ...input.state.order, specification };
+    expect(
+      factOf(reportModel({ ...input, state: { ...input.state, order } }).customer, 'Torque limits'),
+    ).toBe("the shop's own rule, plus/minus 10 %; the source prints one figure");
+    expect(factOf(sheetOf(), 'Torque limits')).toBeUndefined();
+  });
+
   test('gives times as the clock of the shop showed them, with their distance to UTC', () => {
     expect(factOf(sheetOf({}, { utcOffsetMin: 120 }), 'Started')).toBe('2025-06-03 10:15 (UTC+02:00)');
     expect(factOf(sheetOf({}, { utcOffsetMin: -210 }), 'Started')).toBe('2025-06-03 04:45 (UTC-03:30)');

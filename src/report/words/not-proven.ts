@@ -3,6 +3,8 @@ import { WITNESSES } from '../../evidence/by-policy.ts';
 import type { Check } from '../../evidence/check.ts';
 import type { VerificationReport } from '../../evidence/verify.ts';
 import type { JobEvent } from '../../job/event.ts';
+import type { Specification } from '../../plug/specification.ts';
+import { isSingleFigure } from '../../plug/tightening.ts';
 import { type FigureSource, figureSourceSchema } from '../../reading.ts';
 
 /** Of every record, and so of every package. */
@@ -29,6 +31,9 @@ export function notProvenByRecord({ verdict, record, checks }: VerificationRepor
   const stamped = checks.some(({ name, outcome }) => name === 'trusted time' && outcome === 'passed');
   return [
     ...linkLines(record.entries.map(({ event }) => event)),
+    ...record.entries.flatMap(({ event }) =>
+      event.type === 'job-opened' ? shopRuleLines(event.order.specification) : [],
+    ),
     ...notProvenByAny(checks),
     ...(verdict === 'other-rules'
       ? ['the verdicts: they were not judged again. Verify it with the version that made it as well']
@@ -38,6 +43,15 @@ export function notProvenByRecord({ verdict, record, checks }: VerificationRepor
       ? 'the times of its entries: they are those of the clock of the station. The time stamp proves by when it was sealed'
       : 'the times: they are those of the clock of the station',
   ];
+}
+
+/** The limits of a figure that was printed alone are the shop's. */
+function shopRuleLines({ torque, tightenFirst = '', singleFigure }: Specification): readonly string[] {
+  const single = singleFigure === undefined ? [] : [tightenFirst, torque].filter(isSingleFigure);
+  return single.map(
+    (figure) =>
+      `that the maker allows the torque limits: the source prints ${figure} alone, and plus/minus ${singleFigure?.percent} % is the SHOP'S own rule`,
+  );
 }
 
 function linkLines(events: readonly JobEvent[]): readonly string[] {

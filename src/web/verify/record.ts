@@ -56,6 +56,23 @@ export function recordShown(file: string, bytes: Uint8Array, report: Verificatio
   };
 }
 
+/** The record out of a PDF: the reader has pages in hand that nobody compared with it. */
+export const insidePdf = (shown: RecordShown): RecordShown => ({
+  ...shown,
+  tone: shown.tone === 'good' ? 'caution' : shown.tone,
+  sentence: `${shown.sentence} ${NOT_COMPARED}`,
+  checks: [
+    {
+      outcome: 'doubtful',
+      name: 'paper',
+      text: `${NOT_COMPARED} They could show anything: what is shown here comes from the record inside, which is what counts. "plugmark verify" on the PDF compares them.`,
+    },
+    ...shown.checks,
+  ],
+});
+
+const NOT_COMPARED = 'The pages of this PDF were NOT compared with the record inside.';
+
 /** Nobody should take green for more than it says: it is for jobs in which every cylinder is OK and nothing is in doubt. */
 function toneOf({ verdict, checks }: VerificationReport, job: JobShown | null): Tone {
   const allOk = job?.cylinders.every((one) => one.verdict === 'ok') === true;

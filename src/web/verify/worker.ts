@@ -15,8 +15,8 @@ import { beside } from './beside.ts';
 import { type Given, givenFile, refused } from './given.ts';
 import { packageShown, type Reading, recordsShown } from './many.ts';
 import { MAX_PDF_BYTES, recordInPdf } from './pdf.ts';
-import { recordShown } from './record.ts';
-import type { Ask, HeldFiles, NamedFile, Refusal, Shown, Told, TrustShown } from './shown.ts';
+import { insidePdf, recordShown } from './record.ts';
+import type { Ask, HeldFiles, NamedFile, RecordShown, Refusal, Shown, Told, TrustShown } from './shown.ts';
 import { sorted, subjectOf } from './sorted.ts';
 import { filesInZip } from './zip.ts';
 
@@ -102,7 +102,8 @@ async function shownOf({ one }: Ask, held: HeldFiles, reading: Reading, tried: T
   if (single !== undefined) {
     const bytes = await recordBytes(single);
     const time = await tried(() => timeOf(bytes, held));
-    return oneRecord({ path: single.file.path, bytes, time, files }, reading);
+    const shown = await oneRecord({ path: single.file.path, bytes, time, files }, reading);
+    return single.inPdf ? insidePdf(shown) : shown;
   }
   if (subject.as === 'record') return null;
   if (held.time !== null) await tried(() => Promise.reject(timeOfMany(subject.name)));
@@ -134,7 +135,7 @@ async function oneRecord(
     readonly files: readonly Given[];
   },
   { trust, policy, loose, readAt }: Reading,
-): Promise<Shown> {
+): Promise<RecordShown> {
   const given = { files, loose };
   const later = await beside(path, '.proof', given);
   const byPolicy = policy && { policy, note: await beside(path, '.witnessed', given) };

@@ -34,6 +34,25 @@ describe('what a record does not prove', () => {
     expect(lines.join(' ')).not.toContain('not authenticated');
   });
 
+  it('says that the limits of a single figure are the rule of the shop, not of the maker', () => {
+    const { record } = report;
+    if (record === null) throw new Error('no record');
+    const singleFigure = { percent: 10, setBy: 'B. Boss', basis: 'house rule' };
+    const linesOf = (figures: object) => {
+      const entries = record.entries.map((entry) => {
+        const { event } = entry;
+        if (event.type !== 'job-opened') return entry;
+        const specification = { ...event.order.specification, ...figures };
+        return { ...entry, event: { ...event, order: { ...event.order, specification } } };
+      });
+      return notProvenByRecord({ ...report, record: { ...record, entries } });
+    };
+    const line =
+      "that the maker allows the torque limits: the source prints 28 N·m alone, and plus/minus 10 % is the SHOP'S own rule";
+    expect(linesOf({ torque: '28 N·m', singleFigure })).toContain(line);
+    expect(linesOf({ torque: '25-30 N·m', singleFigure })).toEqual(notProvenByRecord(report));
+  });
+
   it('is not listed where nothing of it may be relied on', () => {
     const tampered = verifyRecord(Buffer.from(String(file).replace('"signature":"', '"signature":"A')), {
       keys: [],
