@@ -24,6 +24,7 @@ export const TOPICS = [
   'keys',
   'log',
   'witnesses',
+  'archive',
   'backup',
   'audit',
   'impact',
