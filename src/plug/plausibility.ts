@@ -3,7 +3,7 @@ import { lubricatedShare } from './friction.ts';
 import { generalTable, type TableRow } from './general-table.ts';
 import type { Note } from './note.ts';
 import type { Fit, Plug, Specification } from './specification.ts';
-import { isSingleFigure, type Tightening, type TorqueLimits, type Turn } from './tightening.ts';
+import { shopPercent, type Tightening, type TorqueLimits, type Turn } from './tightening.ts';
 
 /** The hull of the published tables, and the torque on which all of them agree; null where there is none. */
 export interface TableView {
@@ -71,9 +71,9 @@ function tableNotes({ source }: Specification, { lowerNm, upperNm }: TorqueLimit
   return notes;
 }
 
-function singleFigureNotes({ torque, tightenFirst = '', singleFigure }: Specification): Note[] {
-  const isUsed = singleFigure !== undefined && [torque, tightenFirst].some(isSingleFigure);
-  return isUsed ? [{ code: 'single-figure', percent: singleFigure.percent }] : [];
+function singleFigureNotes(specification: Specification): Note[] {
+  const percent = shopPercent(specification);
+  return percent === null ? [] : [{ code: 'single-figure', percent }];
 }
 
 /** Clean dry threads, and the same with oil or paste on them: usual figures of the trade. */

@@ -99,6 +99,13 @@ function angleLimits(text: string | undefined, field: string): Result<Turn | nul
 }
 
 /** A torque that the source prints without a tolerance. */
+/** The shop's own tolerance in percent, where a figure that was printed alone has its limits from it; else null. */
+export function shopPercent({ torque, tightenFirst = '', singleFigure }: Specification): number | null {
+  return singleFigure !== undefined && [tightenFirst, torque].some(isSingleFigure)
+    ? singleFigure.percent
+    : null;
+}
+
 export const isSingleFigure = (text: string): boolean => !parseTorqueRange(text).ok && parseTorque(text).ok;
 
 /** A single figure with the shop's own tolerance. */

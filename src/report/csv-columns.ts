@@ -9,6 +9,7 @@ export const jobCsvSchema = z.strictObject({
   'Proves nothing': text('SIMULATED or REPLAYED, else `no`.'),
   'Job out of order': text('What came before its turn, else `no`.'),
   Specification: text('INVENTED EXAMPLE, else `as recorded`.'),
+  'Limits by': text('`the source`, or the shop’s own rule for a figure that was printed alone.'),
   Vehicle: text('The vehicle in words.'),
   VIN: text('Vehicle identification number.'),
   Plate: text('Number plate.'),

@@ -27,6 +27,11 @@ const COLUMNS: readonly CsvColumn[] = [
     header: 'Specification',
     value: (_, model) => (model.inventedSpecification ? 'INVENTED EXAMPLE' : 'as recorded'),
   },
+  {
+    header: 'Limits by',
+    value: (_, { shopPercent }) =>
+      shopPercent === null ? 'the source' : `SHOP RULE, plus/minus ${shopPercent} %, not the maker's`,
+  },
   { header: 'Vehicle', value: (_, model) => model.vehicle.description },
   { header: 'VIN', value: (_, model) => model.vehicle.vin },
   { header: 'Plate', value: (_, model) => model.vehicle.plate },

@@ -5,7 +5,7 @@ import type { JobState } from '../job/state.ts';
 import { withoutPhoneNumbers } from '../personal.ts';
 import type { Condition } from '../plug/condition.ts';
 import type { Specification } from '../plug/specification.ts';
-import { isSingleFigure } from '../plug/tightening.ts';
+import { shopPercent } from '../plug/tightening.ts';
 import type { AttemptRow, CylinderRow } from './attempts.ts';
 import { clean } from './clean.ts';
 import type { Fact } from './fact.ts';
@@ -91,10 +91,11 @@ export function customerSheet(
 }
 
 /** A customer takes limits for the maker's unless he reads that they are not. */
-function shopRule({ torque, tightenFirst = '', singleFigure }: Specification): readonly string[] {
-  return singleFigure === undefined || ![tightenFirst, torque].some(isSingleFigure)
+function shopRule(specification: Specification): readonly string[] {
+  const percent = shopPercent(specification);
+  return percent === null
     ? []
-    : [`the shop's own rule, plus/minus ${singleFigure.percent} %; the source prints one figure`];
+    : [`the shop's own rule, plus/minus ${percent} %; the source prints one figure`];
 }
 
 function shopText(shop: Shop | undefined, station: string): CustomerSheet['shop'] {

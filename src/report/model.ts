@@ -11,6 +11,7 @@ import { editionIn, OPEN_EDITION } from '../job/rules.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
 import { withoutPhoneNumbers } from '../personal.ts';
 import { type Adapter, crowfootOf, leverage } from '../plug/geometry.ts';
+import { shopPercent } from '../plug/tightening.ts';
 import { atPlug } from './at-plug.ts';
 import { type AttemptRow, attemptRows, type CylinderRow, unmeasuredRows } from './attempts.ts';
 import { around, type ChecklistEvent } from './checklist.ts';
@@ -69,6 +70,8 @@ export interface ReportModel {
   /** What the figures are worth; empty where nothing is done, or the job is void. */
   readonly proof: string;
   readonly inventedSpecification: boolean;
+  /** The shop's own tolerance for a torque that was printed as a single figure; null where the limits are the source's. */
+  readonly shopPercent: number | null;
   readonly status: { readonly word: string; readonly text: string };
   readonly vehicle: { readonly vin: string; readonly plate: string; readonly description: string };
   readonly technician: string;
@@ -135,6 +138,7 @@ export function reportModel(given: ReportInput): ReportModel {
     outOfOrder: outOfOrderCaveat(early),
     proof: worth === '' ? '' : `${worth}.`,
     inventedSpecification: specification.source.kind === 'invented-example',
+    shopPercent: shopPercent(state.order.specification),
     status: statusOf(state, cylinders, marks, positions),
     vehicle: {
       vin: clean(vehicle.vin ?? ''),

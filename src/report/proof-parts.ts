@@ -61,12 +61,12 @@ const COLUMNS: readonly Column[] = [
   { title: 'Gap verdict', share: 76 },
   { title: 'Pull no.', share: 20, align: 'right' },
   { title: 'Pull at, UTC', share: 35 },
-  { title: 'Kind', share: 43 },
+  { title: 'Kind', share: 42 },
   { title: 'Peak N·m', share: 29, align: 'right' },
   { title: '± U N·m', share: 28, align: 'right' },
   { title: 'First release N·m', share: 34, align: 'right' },
-  { title: 'Follow-through N·m', share: 40, align: 'right' },
-  { title: 'Prob. within limits', share: 33, align: 'right' },
+  { title: 'Follow-through N·m', share: 36, align: 'right' },
+  { title: 'Prob. within limits', share: 38, align: 'right' },
   { title: 'Torque verdict', share: 76 },
 ];
 

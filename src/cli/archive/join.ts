@@ -13,6 +13,7 @@ import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { askSecret } from '../terminal/secret.ts';
 import { print } from '../terminal/wrapped.ts';
+import { isLoopback } from '../witness/listening.ts';
 import { type ArchiveLink, ask, linkPath } from './archive-link.ts';
 
 /** Enrols the station with an archive, by its one-time token. From then on `archive ship` ships the log there. */
@@ -26,6 +27,7 @@ export function joinArchive(url: string, options: Scope): Promise<ExitCode> {
         message: 'this station has joined an archive already',
         next: 'Remove the file to join another one; what the first one has, it keeps.',
       });
+    refuseInClear(url);
     const about = aboutSchema.safeParse(jsonOf(await ask(url, '/')));
     if (!about.success)
       throw new ProblemError({
@@ -78,4 +80,20 @@ function jsonOf({ text }: Reply): unknown {
   } catch {
     return undefined;
   }
+}
+
+/** Plates, names and the token would go over the network for anybody to read. */
+function refuseInClear(url: string): void {
+  const at = URL.canParse(url) ? new URL(url) : null;
+  if (
+    at?.protocol === 'https:' ||
+    (at?.protocol === 'http:' && isLoopback(at.hostname.replace(/^\[|\]$/g, '')))
+  )
+    return;
+  throw new ProblemError({
+    code: 'option-not-valid',
+    where: 'URL',
+    message: 'a station joins an archive over https alone, but for one on this computer',
+    next: 'Take the address that begins with https://.',
+  });
 }
