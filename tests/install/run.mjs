@@ -59,9 +59,15 @@ function pack() {
   for (const name of own)
     assert.match(
       name,
-      /^package\/(dist\/.+\.(js|sql|json|xml|jsonl|txt|md)|package\.json|README\.md|LICENSE)$/,
+      /^package\/(dist\/.+\.(js|sql|json|xml|jsonl|txt|md|html)|dist\/src\/report\/fonts\/([a-z-]+\.ttf|LICENSE)|package\.json|README\.md|LICENSE)$/,
     );
-  for (const name of ['dist/src/cli/bin.js', 'dist/sbom.cdx.json', 'README.md', 'LICENSE'])
+  for (const name of [
+    'dist/src/cli/bin.js',
+    'dist/src/web/verify.html',
+    'dist/sbom.cdx.json',
+    'README.md',
+    'LICENSE',
+  ])
     assert(own.includes(`package/${name}`), name);
   assert(
     own.some((name) => name.startsWith('package/dist/db/migrations/')),
