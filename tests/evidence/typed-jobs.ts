@@ -114,6 +114,8 @@ function mixedUp(job: string): readonly JobEvent[] {
   hands.again(27.7);
   say({ do: 'left-out', pull: 4, cylinder: 2, on: 4, why: 'MARK left out' });
   hands.pull(27.5);
+  // The first pull behind a jump is confirmed.
+  hands.answer('fresh');
   say({ do: 'give-pull', pull: 5, cylinder: 3, why: 'MARK given' });
   say({ do: 'start-again', cylinder: 1, newPlug: false, why: 'MARK started again' });
   say({ do: 'hand-over', to: 'MARK successor' });
