@@ -5,6 +5,7 @@ import { gzipSync } from 'node:zlib';
 import { z } from 'zod';
 import type { Line, Reply } from '../../archive/outbox.ts';
 import { ProblemError } from '../../problem.ts';
+import { shortText } from '../station/ask-witness.ts';
 import { readJson } from '../station/json-file.ts';
 
 export const archiveLinkSchema = z.strictObject({
@@ -53,7 +54,7 @@ export async function ask(
       redirect: 'error',
       signal: AbortSignal.timeout(PATIENCE_MS),
     });
-    return { status: response.status, text: await shortText(response) };
+    return { status: response.status, text: await shortText(response, MOST_BYTES) };
   } catch (cause) {
     if (!(cause instanceof Error)) throw cause;
     const under =
@@ -69,17 +70,6 @@ export async function ask(
       { cause },
     );
   }
-}
-
-async function shortText({ body }: Response): Promise<string> {
-  const parts: Uint8Array[] = [];
-  let size = 0;
-  for await (const part of body ?? []) {
-    size += part.length;
-    if (size > MOST_BYTES) return '';
-    parts.push(part);
-  }
-  return Buffer.concat(parts).toString('utf8');
 }
 
 /** The line on which a station ships. */
