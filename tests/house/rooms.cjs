@@ -5,6 +5,8 @@ const CLOSED = '^src/rules/edition-[0-9]+/';
 const GROUND = [
   '^src/(personal|problem|problem-code|result|reading)\\.ts$',
   '^src/ui/printable\\.ts$',
+  // Makes a text in its reader's language.
+  '^src/words/catalogue\\.ts$',
   PLATFORM,
 ];
 const ROOMS = {
@@ -75,6 +77,7 @@ const ROOMS = {
   /** What a station ships and how an archive takes it; where that lies is a port. */
   archive: ['evidence'],
   files: [],
+  words: [],
   /** Pages; the only place that knows the DOM. */
   web: ['rules', 'evidence', 'package', 'job', 'metrology', 'report'],
 };
@@ -92,6 +95,7 @@ const PURE = [
   'audit',
   'package',
   'archive',
+  'words',
 ];
 const DESKS = [
   'audit',

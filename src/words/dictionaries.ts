@@ -1,0 +1,22 @@
+/** The dictionaries, each loaded when it is first asked for. */
+import { type Dictionary, ENGLISH, type Entries, type Language } from './catalogue.ts';
+
+/** A file a language and a part of the house, so that a sentence is found beside its like. */
+const PARTS: Readonly<
+  Record<Exclude<Language, 'en'>, () => Promise<readonly { readonly ENTRIES: Entries }[]>>
+> = {
+  de: () => Promise.all([import('./de/bench.ts'), import('./de/table.ts'), import('./de/papers.ts')]),
+  fr: () => Promise.all([import('./fr/bench.ts'), import('./fr/table.ts'), import('./fr/papers.ts')]),
+  es: () => Promise.all([import('./es/bench.ts'), import('./es/table.ts'), import('./es/papers.ts')]),
+};
+
+export const entriesOf = async (language: Exclude<Language, 'en'>): Promise<readonly Entries[]> =>
+  (await PARTS[language]()).map(({ ENTRIES }) => ENTRIES);
+
+export const dictionary = async (language: Language): Promise<Dictionary> =>
+  language === 'en' ? ENGLISH : dictionaryOf(language, await entriesOf(language));
+
+export function dictionaryOf(language: string, parts: readonly Entries[]): Dictionary {
+  const wordings = new Map(parts.flatMap((part) => Object.entries(part)));
+  return { language, wordingOf: (english) => wordings.get(english) };
+}

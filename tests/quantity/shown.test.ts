@@ -1,0 +1,37 @@
+/** Figures in the units that a shop reads. Factors: NIST Special Publication 811 (2008), appendix B.8. */
+import { describe, expect, it } from 'vitest';
+import { gapText, inUnits, SI, shownFigure, shownUnits, torqueText } from '../../src/quantity/shown.ts';
+
+const US = { torque: '[ft_i].[lbf_av]', length: '[in_i]' } as const;
+
+describe('a figure that people read', () => {
+  it('is in N·m and mm where the shop does not say otherwise', () => {
+    expect(shownUnits()).toEqual(SI);
+    expect([torqueText(25), gapText(0.75)]).toEqual(['25.00 N·m', '0.750 mm']);
+  });
+
+  it.each([
+    [1.355818, '1.00 lbf·ft'],
+    [27.41, '20.22 lbf·ft'],
+    [0, '0.00 lbf·ft'],
+  ])('shows %d N·m as %s', (nm, text) => {
+    expect(inUnits(US, () => torqueText(nm))).toBe(text);
+  });
+
+  it.each([
+    [25.4, '1.0000 in'],
+    [0.75, '0.0295 in'],
+  ])('shows %d mm as %s', (mm, text) => {
+    expect(inUnits(US, () => gapText(mm))).toBe(text);
+  });
+
+  it('has no zero with a minus sign', () => {
+    expect(shownFigure(-0.001, 'N.m')).toBe('0.00');
+  });
+
+  it('is in the units of before again behind it', () => {
+    inUnits(US, () => torqueText(1));
+    expect(torqueText(1)).toBe('1.00 N·m');
+    expect(() => inUnits(US, () => Promise.resolve(''))).toThrow('without waiting');
+  });
+});
