@@ -124,11 +124,22 @@ function hearSocketErrors(hci: NobleHci): () => Error | null {
   return () => unopened;
 }
 
+/**
+ * Sockets that were stopped, for as long as the program runs. The native one closes its file descriptor when it is stopped and
+ * closes the same number again when it is collected; by then another file may have it: the next socket, or the log.
+ */
+const STOPPED: NobleHci['_socket'][] = [];
+
 function stopSocket(hci: NobleHci): void {
+  const socket = hci._socket;
   hci.removeAllListeners();
-  hci._socket.removeAllListeners();
-  hci._socket.on('error', () => {}); // a socket that is being stopped may still complain, with nobody to hear it
-  hci._socket.stop();
+  socket.removeAllListeners();
+  socket.on('error', () => {}); // a socket that is being stopped may still complain, with nobody to hear it
+  socket.stop();
+  // For the same reason nothing that noble does later may be written to that number.
+  socket.write = () => {};
+  socket.isDevUp = () => false;
+  STOPPED.push(socket);
 }
 
 /** noble prints state changes and warnings; the terminal belongs to the screen, and openRadio tells the same better. */
