@@ -81,6 +81,8 @@ function sqlOf(pool: Pool): Sql {
         }
       }
     },
+    // Its pages are used again from now on; what stands in them until then, and in its own log, is for whoever runs it.
+    sweep: async () => void (await pool.query('VACUUM bundles')),
     close: () => pool.end(),
   };
 }

@@ -10,5 +10,7 @@ export interface Sql {
    * `work` again where the database asks for that.
    */
   transaction<T>(tenant: string | null, work: (query: Query) => Promise<T>): Promise<T>;
+  /** Takes what was deleted out of the pages that it was on, as far as the database lets one. */
+  sweep(): Promise<void>;
   close(): Promise<void>;
 }

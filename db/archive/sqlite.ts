@@ -38,6 +38,8 @@ function prepare(db: Database, path: string): void {
   // Where the disk has a write cache that fsync leaves alone (macOS).
   db.pragma('fullfsync = ON');
   db.pragma('trusted_schema = OFF');
+  // What is deleted is overwritten: texts are forgotten here as well.
+  db.pragma('secure_delete = ON');
   assertFull(db);
   if (!isNew) return;
   db.transaction(() => {
@@ -62,6 +64,11 @@ function sqlOf(db: Database): Sql {
   const query: Query = (text, ...values) => new Promise((resolve) => resolve(rowsOf(text, values)));
   /** One transaction after the other: there is one connection. */
   let before: Promise<unknown> = Promise.resolve();
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
+    const mine = before.then(work, work);
+    before = mine.catch(() => undefined);
+    return mine;
+  };
   return {
     forUpdate: '',
     transaction: (_tenant, work) => {
@@ -76,10 +83,10 @@ function sqlOf(db: Database): Sql {
           throw cause;
         }
       };
-      const mine = before.then(run, run);
-      before = mine.catch(() => undefined);
-      return mine;
+      return inTurn(run);
     },
+    // The file beside it, too, has pages of before.
+    sweep: () => inTurn(async () => void db.pragma('wal_checkpoint(TRUNCATE)')),
     close: async () => {
       await before;
       db.close();

@@ -1,8 +1,17 @@
 /** The store of an archive over any database of {@link Sql}. */
 import { createHash } from 'node:crypto';
 import { z } from 'zod';
-import type { Fault, KeptBundle, KeptLog, SignedNote, Writes } from '../../src/archive/kept-log.ts';
+import { ENTRIES_A_BUNDLE } from '../../src/archive/bundle.ts';
+import {
+  bundleWithout,
+  type Fault,
+  type KeptBundle,
+  type KeptLog,
+  type SignedNote,
+  type Writes,
+} from '../../src/archive/kept-log.ts';
 import type { ArchiveStore, TokenUse } from '../../src/archive/store.ts';
+import type { ForgottenPlace } from '../../src/archive/texts.ts';
 import { faultRowSchema, keptBundle, keptLog, packedBundle, tokenRowSchema } from './kept-rows.ts';
 import { MOST_FAULTS } from './schema.ts';
 import type { Query, Sql } from './sql.ts';
@@ -76,13 +85,16 @@ export function archiveStore(sql: Sql): ArchiveStore {
     change: async (id, decide) => {
       const there = await log(id);
       if (there === null) return null;
-      return sql.transaction(there.tenant, async (query) => {
+      const done = await sql.transaction(there.tenant, async (query) => {
         const now = await logIn(query, id, sql.forUpdate);
         if (now === null) return null;
         const { answer, writes } = decide(now);
         if (writes !== null) await write(query, now, writes);
-        return answer;
+        return { answer, hasForgotten: (writes?.forgotten ?? []).length > 0 };
       });
+      if (done === null) return null;
+      if (done.hasForgotten) await sql.sweep();
+      return done.answer;
     },
     async *bundles(id, from) {
       for (let next = from; ; ) {
@@ -106,8 +118,9 @@ export function archiveStore(sql: Sql): ArchiveStore {
 const aboutOf = (use: TokenUse) => (use.use === 'enrol' ? use.tenant : use.log);
 
 async function write(query: Query, log: KeptLog, writes: Writes): Promise<void> {
-  const { pending, head, entries, bundles = [], fault, standing } = writes;
+  const { pending, head, entries, bundles = [], forgotten = [], fault, standing } = writes;
   for (const bundle of bundles) await putBundle(query, log, bundle);
+  await forget(query, log, forgotten);
   if (fault !== undefined) await putFault(query, log, fault);
   if (head !== undefined) await putNote(query, log, 'head', head);
   if (pending !== undefined) await putNote(query, log, 'pending', pending);
@@ -129,6 +142,21 @@ function putBundle(query: Query, { id, tenant }: KeptLog, bundle: KeptBundle): P
      ON CONFLICT (log, number) DO UPDATE SET hashes = excluded.hashes, body = excluded.body`,
     ...[id, bundle.number, tenant, hashes, body],
   );
+}
+
+const bundleOf = ({ index }: ForgottenPlace) => Math.floor(index / ENTRIES_A_BUNDLE);
+
+async function forget(query: Query, log: KeptLog, places: readonly ForgottenPlace[]): Promise<void> {
+  const numbers = new Set(places.map(bundleOf));
+  for (const number of numbers) {
+    const own = places.filter((place) => bundleOf(place) === number);
+    const [row] = await query(
+      'SELECT number, hashes, body FROM bundles WHERE log = ? AND number = ?',
+      log.id,
+      number,
+    );
+    if (row !== undefined) await putBundle(query, log, bundleWithout(keptBundle(row), own));
+  }
 }
 
 async function putFault(query: Query, { id, tenant }: KeptLog, fault: Fault): Promise<void> {

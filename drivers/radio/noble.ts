@@ -44,7 +44,7 @@ export interface NobleAclStream extends EventEmitter {
 
 /** The HCI layer; only there when noble speaks to a controller itself (Linux, or a simulated controller). */
 export interface NobleHci extends EventEmitter {
-  readonly _socket: EventEmitter & { stop(): void; write(packet: Buffer): void; isDevUp(): boolean };
+  readonly _socket: EventEmitter & { stop(): void; isDevUp(): boolean };
   readonly _userChannel?: unknown;
   /** Frames under assembly by connection handle. */
   readonly _handleBuffers: Record<number, { readonly length: number; readonly data: Buffer } | undefined>;

@@ -137,8 +137,7 @@ function stopSocket(hci: NobleHci): void {
   socket.on('error', () => {}); // a socket that is being stopped may still complain, with nobody to hear it
   socket.stop();
   // For the same reason nothing that noble does later may be written to that number.
-  socket.write = () => {};
-  socket.isDevUp = () => false;
+  Object.defineProperties(socket, { write: { value: () => {} }, isDevUp: { value: () => false } });
   STOPPED.push(socket);
 }
 

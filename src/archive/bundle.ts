@@ -66,10 +66,7 @@ export function shipmentText({ size, bundles }: Shipment): string {
       proof: proof.map(toBase64),
     })),
   };
-  const lines = bundles.flatMap(({ entries }) =>
-    entries.flatMap(({ body, disclosures }) => [body, JSON.stringify(disclosures)]),
-  );
-  return `${[JSON.stringify(head), ...lines].join('\n')}\n`;
+  return `${JSON.stringify(head)}\n${bundles.map(({ entries }) => entriesText(entries)).join('')}`;
 }
 
 /** Null for what is no such text. It comes from strangers: nothing is read beyond what a head may promise. */
@@ -120,8 +117,12 @@ export function isBundleOf(
   return found !== null && isSame(found, root);
 }
 
+/** Entries as they are shipped, without the head of a shipment. */
+export const entriesText = (entries: readonly ShippedEntry[]): string =>
+  entries.map(({ body, disclosures }) => `${body}\n${JSON.stringify(disclosures)}\n`).join('');
+
 /** So many entries as they were shipped; null where there are more or fewer. */
-function entriesIn(text: string, count: number): readonly ShippedEntry[] | null {
+export function entriesIn(text: string, count: number): readonly ShippedEntry[] | null {
   // One more than there may be, so that a text of nothing but line feeds is not taken apart.
   const lines = text.split('\n', 2 * count + 2);
   if (lines.length !== 2 * count + 1 || lines.pop() !== '') return null;
@@ -141,18 +142,4 @@ function disclosuresIn(line: string): readonly string[] | null {
   const disclosures = line.slice(2, -2).split('","', MOST_DISCLOSURES + 1);
   const good = disclosures.length <= MOST_DISCLOSURES && disclosures.every((one) => DISCLOSURE.test(one));
   return good ? disclosures : null;
-}
-
-/** Which entry of a kept bundle is not what its hash was made of; null for none. */
-export function keptFault({
-  hashes,
-  text,
-}: {
-  readonly hashes: readonly Uint8Array[];
-  readonly text: string;
-}): number | null {
-  const entries = entriesIn(text, hashes.length);
-  if (entries === null) return 0;
-  const at = entries.findIndex(({ body }, i) => !isSame(leafHash(utf8(body)), hashes[i] ?? new Uint8Array()));
-  return at < 0 ? null : at;
 }

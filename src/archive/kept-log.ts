@@ -1,5 +1,9 @@
 /** What an archive knows of a log, and what it writes of it. Where that lies is for the store to say. */
 import type { Checkpoint } from '../evidence/checkpoint.ts';
+import { leafHash } from '../evidence/merkle.ts';
+import { isSame, utf8 } from '../evidence/platform/bytes.ts';
+import { ENTRIES_A_BUNDLE, entriesIn, entriesText, type ShippedEntry } from './bundle.ts';
+import { disclosesItsOwn, type ForgottenPlace, withoutTexts } from './texts.ts';
 
 /** `frozen`: the log showed two histories, and nothing more is taken of it. */
 export type LogStanding = 'open' | 'frozen';
@@ -48,6 +52,38 @@ export interface Writes {
   readonly head?: SignedNote;
   readonly entries?: number;
   readonly bundles?: readonly KeptBundle[];
+  /** Texts that the log has forgotten: they go from what is kept, whenever it was shipped. */
+  readonly forgotten?: readonly ForgottenPlace[];
   readonly fault?: Fault;
   readonly standing?: LogStanding;
+}
+
+/** The entries of a bundle; null where what is kept is no such text. */
+export const entriesKept = ({ hashes, text }: KeptBundle): readonly ShippedEntry[] | null =>
+  entriesIn(text, hashes.length);
+
+/** Which entry of a kept bundle is not what its hash was made of, or has a text that is not its own; null for none. */
+export function keptFault(bundle: KeptBundle): number | null {
+  const entries = entriesKept(bundle);
+  if (entries === null) return 0;
+  const at = entries.findIndex(
+    (entry, i) =>
+      !isSame(leafHash(utf8(entry.body)), bundle.hashes[i] ?? new Uint8Array()) || !disclosesItsOwn(entry),
+  );
+  return at < 0 ? null : at;
+}
+
+/** The bundle without texts that the log has forgotten. Throws where the bundle cannot be read. */
+export function bundleWithout(bundle: KeptBundle, forgotten: readonly ForgottenPlace[]): KeptBundle {
+  const entries = entriesKept(bundle);
+  if (entries === null) throw new Error(`bundle ${bundle.number} cannot be read`);
+  const texts = new Map<number, Set<number>>();
+  for (const { index, text } of forgotten) {
+    const at = index - bundle.number * ENTRIES_A_BUNDLE;
+    texts.set(at, (texts.get(at) ?? new Set()).add(text));
+  }
+  return {
+    ...bundle,
+    text: entriesText(entries.map((entry, at) => withoutTexts(entry, texts.get(at) ?? new Set()))),
+  };
 }

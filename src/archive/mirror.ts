@@ -4,8 +4,9 @@
  * them are kept. Pure: a decision is an answer and what has to be on disk before it is given.
  */
 import { type AddCheckpoint, answerTo } from '../evidence/witness.ts';
-import { type Bundle, ENTRIES_A_BUNDLE, isBundleOf, leavesOf, type Shipment } from './bundle.ts';
+import { ENTRIES_A_BUNDLE, entriesText, isBundleOf, leavesOf, type Shipment } from './bundle.ts';
 import type { KeptBundle, KeptLog, SignedNote, Writes } from './kept-log.ts';
+import { disclosesItsOwn, type ForgottenPlace, forgottenBy } from './texts.ts';
 
 export type MirrorAnswer =
   /** The checkpoint was taken; entries from `next` on are missing. */
@@ -73,31 +74,38 @@ export function takeEntries(log: KeptLog, { size, bundles }: Shipment, cosign: C
     return { answer: { status: 409, size: newestOf(log)?.size ?? 0 }, writes: null };
   }
   const kept: KeptBundle[] = [];
+  const forgotten: ForgottenPlace[] = [];
   let entries = log.entries;
   for (const bundle of bundles) {
     const first = bundle.number * ENTRIES_A_BUNDLE;
-    if (first > entries) return { answer: { status: 202, next: entries }, writes: writesOf(kept, entries) };
+    if (first > entries)
+      return { answer: { status: 202, next: entries }, writes: writesOf(kept, forgotten, entries) };
     const hashes = leavesOf(bundle);
     if (!isBundleOf(bundle, hashes, pending))
       return refused(422, `the entries of bundle ${bundle.number} do not lead to the root of the checkpoint`);
+    const strange = bundle.entries.findIndex((entry) => !disclosesItsOwn(entry));
+    if (strange >= 0)
+      return refused(422, `entry ${first + strange + 1} comes with a text that is not its own`);
     // What is there already was proven under a checkpoint that this one goes on from.
     if (first + hashes.length <= entries) continue;
-    kept.push({ number: bundle.number, hashes, text: textOf(bundle) });
+    kept.push({ number: bundle.number, hashes, text: entriesText(bundle.entries) });
+    forgotten.push(...bundle.entries.flatMap((entry, at) => forgottenBy(entry, first + at)));
     entries = first + hashes.length;
   }
-  if (entries < size) return { answer: { status: 202, next: entries }, writes: writesOf(kept, entries) };
+  if (entries < size)
+    return { answer: { status: 202, next: entries }, writes: writesOf(kept, forgotten, entries) };
   const { answer, writes } = whole(pending, cosign);
-  return { answer, writes: { ...writes, ...writesOf(kept, entries) } };
+  return { answer, writes: { ...writes, ...writesOf(kept, forgotten, entries) } };
 }
 
-const writesOf = (bundles: readonly KeptBundle[], entries: number): Writes | null =>
-  bundles.length === 0 ? null : { bundles, entries };
+const writesOf = (
+  bundles: readonly KeptBundle[],
+  forgotten: readonly ForgottenPlace[],
+  entries: number,
+): Writes | null =>
+  bundles.length === 0 ? null : { bundles, entries, ...(forgotten.length > 0 && { forgotten }) };
 
 function whole(taken: SignedNote, cosign: Cosign): Decision {
   const note = taken.note + cosign(taken.note);
   return { answer: { status: 200, note }, writes: { pending: null, head: { ...taken, note } } };
 }
-
-/** As in a shipment, without its head. */
-const textOf = ({ entries }: Bundle): string =>
-  entries.map(({ body, disclosures }) => `${body}\n${JSON.stringify(disclosures)}\n`).join('');

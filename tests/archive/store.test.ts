@@ -1,13 +1,18 @@
-import { mkdtempSync, rmSync, statSync } from 'node:fs';
+import { randomBytes } from 'node:crypto';
+import { existsSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { deflateRawSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openPostgres } from '../../db/archive/postgres.ts';
 import type { Sql } from '../../db/archive/sql.ts';
 import { openSqlite } from '../../db/archive/sqlite.ts';
 import { archiveStore } from '../../db/archive/store.ts';
+import { entriesText } from '../../src/archive/bundle.ts';
 import type { SignedNote } from '../../src/archive/kept-log.ts';
 import type { ArchiveStore } from '../../src/archive/store.ts';
+import { digestOf, disclosureOf } from '../../src/evidence/disclosures.ts';
+import { leafHash } from '../../src/evidence/merkle.ts';
 import { postgresPrograms, startPostgres, type TestPostgres } from './postgres.ts';
 
 const bin = postgresPrograms();
@@ -115,6 +120,20 @@ describe.each(KINDS)('the store of an archive in %s', (_name, open) => {
     expect(seen.toSorted((a, b) => (a ?? 0) - (b ?? 0))).toEqual(Array.from({ length: 40 }, (_, i) => i));
   });
 
+  it('forgets a text that was kept before, and leaves no page that holds it', async () => {
+    await store.enrol(log(4));
+    const { id } = log(4);
+    const secret = disclosureOf('c2FsdHNhbHRzYWx0c2FsdA', `ZZ-FORGET ${randomBytes(24).toString('hex')}`);
+    const body = `{"event":{"plate":{"_sd":["${digestOf(secret)}"]}},"stream":"job:J-1"}`;
+    const hashes = [leafHash(Buffer.from(body))];
+    const kept = { number: 0, hashes, text: entriesText([{ body, disclosures: [secret] }]) };
+    await store.change(id, () => ({ answer: 0, writes: { bundles: [kept], entries: 1 } }));
+    await store.change(id, () => ({ answer: 0, writes: { forgotten: [{ index: 0, text: 0 }] } }));
+    const left = [];
+    for await (const one of store.bundles(id, 0)) left.push(one);
+    expect(left).toEqual([{ ...kept, hashes, text: entriesText([{ body, disclosures: [] }]) }]);
+  });
+
   it('keeps both notes of a fork once, and the log frozen', async () => {
     const { id } = log(3);
     const fault = { kind: 'rewritten' as const, kept: 'a\n', offered: 'b\n', at: '2026-05-04T10:00:00.000Z' };
@@ -122,7 +141,7 @@ describe.each(KINDS)('the store of an archive in %s', (_name, open) => {
       await store.change(id, () => ({ answer: 0, writes: { fault, standing: 'frozen' as const } }));
     expect(await store.faults(id)).toEqual([fault]);
     expect(await store.log(id)).toMatchObject({ standing: 'frozen' });
-    expect((await store.logs()).map(({ station }) => station)).toEqual(['Bay 1', 'Bay 3']);
+    expect((await store.logs()).map(({ station }) => station)).toEqual(['Bay 1', 'Bay 3', 'Bay 4']);
   });
 });
 
@@ -153,6 +172,25 @@ describe.runIf(bin !== null)('tenants in PostgreSQL', () => {
   it('are not left to a role that sees all of them', async () => {
     await expect(openPostgres(server?.superUrl ?? '')).rejects.toThrow(/sees the rows of all tenants/);
   });
+});
+
+it('no page of an archive in a file, nor of the file beside it, holds what was forgotten', async () => {
+  const path = join(folder, 'forgetting.db');
+  const store = archiveStore(await openSqlite(path));
+  await store.enrol(log(1));
+  // So random that packing leaves it as it is: it can be looked for in the bytes of the file.
+  const salt = randomBytes(600).toString('base64url');
+  const body = `{"event":{"plate":{"_sd":["${digestOf(salt)}"]}},"stream":"job:J-1"}`;
+  const text = entriesText([{ body, disclosures: [salt] }]);
+  const packed = deflateRawSync(text).subarray(200, 240);
+  const holds = () =>
+    [path, `${path}-wal`].some((file) => existsSync(file) && readFileSync(file).includes(packed));
+  const bundles = [{ number: 0, hashes: [leafHash(Buffer.from(body))], text }];
+  await store.change(log(1).id, () => ({ answer: 0, writes: { bundles, entries: 1 } }));
+  expect(holds()).toBe(true);
+  await store.change(log(1).id, () => ({ answer: 0, writes: { forgotten: [{ index: 0, text: 0 }] } }));
+  expect(holds()).toBe(false);
+  await store.close();
 });
 
 it('an archive in a file is for its owner alone, and no other file is taken for one', async () => {

@@ -1,8 +1,8 @@
 /** What an archive has: its stations, the two histories that it was shown, and whether what it keeps is still what it cosigned. */
 import { randomBytes } from 'node:crypto';
-import { ENTRIES_A_BUNDLE, entriesOf, keptFault } from '../../archive/bundle.ts';
+import { ENTRIES_A_BUNDLE, entriesOf } from '../../archive/bundle.ts';
 import { tokenHash } from '../../archive/enrolment.ts';
-import type { KeptLog } from '../../archive/kept-log.ts';
+import { type KeptLog, keptFault } from '../../archive/kept-log.ts';
 import type { ArchiveStore } from '../../archive/store.ts';
 import { completedBy, type Subtrees, treeRoot } from '../../evidence/merkle.ts';
 import { isSame } from '../../evidence/platform/bytes.ts';

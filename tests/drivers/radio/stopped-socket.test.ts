@@ -26,6 +26,9 @@ async function usedSockets(release: boolean) {
       super.write(packet);
     }
   }
+  // As the native class has its methods: nobody assigns to them.
+  for (const name of ['write', 'isDevUp'] as const)
+    Object.defineProperty(Watched.prototype, name, { value: Watched.prototype[name], writable: false });
   const noble = loadNoble({ socket: Watched, deviceId: 0 });
   const tamed = tame(noble, scheduler.after);
   await scheduler.runFor(1_000_000);
