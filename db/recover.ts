@@ -1,18 +1,15 @@
 /** A new log of what can be saved of a damaged one, and of what exported records still hold. */
 import { closeSync, fsyncSync, lstatSync, openSync, rmSync, writeSync } from 'node:fs';
 import { forgottenIn } from '../src/evidence/forgotten.ts';
-import { type Finding, heldAgainst } from '../src/evidence/kept-checkpoints.ts';
-import { type AnyEntry, STATION_STREAM } from '../src/evidence/log.ts';
+import type { Finding } from '../src/evidence/kept-checkpoints.ts';
+import { STATION_STREAM } from '../src/evidence/log.ts';
 import { disclosuresBut } from '../src/evidence/sharing.ts';
-import { type StationState, stationOf } from '../src/evidence/station.ts';
 import { putInPlace, syncFile, unfinishedName } from '../src/files/whole-file.ts';
 import { type Problem, ProblemError } from '../src/problem.ts';
 import type { Progress } from './attempts.ts';
 import { type Carved, type CarvedEntry, carve, carvedEntry } from './carve.ts';
-import { entryTable } from './entries.ts';
-import { openDatabase } from './open.ts';
-import { checkpointsOf, type FromRecord, heldBy, ofThisLog, stationEntriesIn } from './recover-records.ts';
-import { storedTree } from './tree.ts';
+import { writeLog } from './new-log.ts';
+import { type FromRecord, heldBy, ofThisLog, stationEntriesIn } from './recover-records.ts';
 
 export interface Recovered {
   /** Entries in the new log, from the first on without a gap. */
@@ -61,8 +58,9 @@ export async function recoverLog(
     const forgotten = forgottenIn(stationEntriesIn(storedEntry, lastReported));
     const entryAt = (seq: number): CarvedEntry | null => withoutForgotten(storedEntry(seq), forgotten);
     if (entryAt(1) === null) throw new ProblemError(nothingLeft(damaged));
-    const written = await writeLog(part, entryAt, own, {
-      notes: carved.notes,
+    const notes = [...carved.notes, ...own.map(({ checkpoint }) => checkpoint)];
+    const written = await writeLog(part, inOrder(entryAt), {
+      notes,
       written: (size) => watch.written?.(size, lastReported),
     });
     const rest = besideThe(written.size, lastReported, entryAt, beside);
@@ -88,58 +86,18 @@ export async function recoverLog(
 /** As if a file had been looked through in which nothing was found. */
 const NOTHING: Carved = { last: 0, has: () => false, entry: () => null, notes: [], close: () => {} };
 
-/** Entries from the first on, as long as each is there and in its place. */
-async function writeLog(
-  out: string,
-  entryAt: (seq: number) => CarvedEntry | null,
-  records: readonly FromRecord[],
-  { notes, written }: { readonly notes: readonly string[]; readonly written: (size: number) => void },
-): Promise<{ readonly size: number; readonly checkpoints: readonly Finding[] }> {
-  const db = await openDatabase(out);
-  try {
-    const tree = storedTree(db, out);
-    const table = entryTable(db);
-    const keep = db.prepare(
-      'INSERT INTO checkpoints SELECT coalesce(max(place), 0) + 1, ?, ? FROM checkpoints',
-    );
-    const lastOf = new Map<string, number>();
-    const some = db.transaction((from: number) => {
-      for (let seq = from; seq < from + ENTRIES_A_TRANSACTION; seq++) {
-        const entry = entryAt(seq);
-        const next = entry === null ? null : nextEntry(entry, seq, lastOf);
-        if (entry === null || next === null) return seq - 1;
-        table.put(next, entry.hash, entry.body);
-        tree.grow(seq - 1, entry.hash);
-        lastOf.set(next.stream, next.n);
-      }
-      return from + ENTRIES_A_TRANSACTION - 1;
-    });
-    let size = 0;
-    for (let next = 1; ; next = size + 1) {
-      size = some.immediate(next);
-      written(size);
-      if (size < next + ENTRIES_A_TRANSACTION - 1) break;
+/** Entries from the first on, as long as each is there. */
+function* inOrder(entryAt: (seq: number) => CarvedEntry | null): Iterable<readonly CarvedEntry[]> {
+  for (let next = 1; ; next += ENTRIES_A_TRANSACTION) {
+    const batch: CarvedEntry[] = [];
+    for (let seq = next; seq < next + ENTRIES_A_TRANSACTION; seq++) {
+      const entry = entryAt(seq);
+      if (entry === null) break;
+      batch.push(entry);
     }
-    const state = stationIn(entryAt, size);
-    if (state === null) return { size, checkpoints: [] };
-    const checkpoints = checkpointsOf([...notes, ...records.map(({ checkpoint }) => checkpoint)]);
-    const now = { origin: state.origin, size, tree, keys: state.keys.map(({ jwk }) => jwk) };
-    const findings = heldAgainst(now, checkpoints);
-    // Both are in the order of sizes; of several that agree at one size the last is kept.
-    const agreed = checkpoints.filter((_, i) => findings[i]?.kind === 'extends');
-    for (const [at, note] of new Map(agreed.map((one) => [one.size, one.note]))) keep.run(at, note);
-    return { size, checkpoints: findings };
-  } finally {
-    db.close();
+    yield batch;
+    if (batch.length < ENTRIES_A_TRANSACTION) return;
   }
-}
-
-/** Where it is written as an entry is, and is the next of the log and of its stream. */
-function nextEntry(carved: CarvedEntry, due: number, lastOf: Map<string, number>): AnyEntry | null {
-  const { seq, stream, n } = carved;
-  const entry = carvedEntry(carved);
-  const isNext = seq === due && entry?.seq === due && n === (lastOf.get(stream) ?? 0) + 1;
-  return isNext && entry.stream === stream ? entry : null;
 }
 
 /** A record that was given away before still has what was forgotten. */
@@ -151,10 +109,6 @@ function withoutForgotten(
   const entry = carved === null || gone === undefined ? null : carvedEntry(carved);
   if (carved === null || entry === null) return carved;
   return { ...carved, disclosures: disclosuresBut(entry, (_text, number) => gone?.has(number) === true) };
-}
-
-function stationIn(entryAt: (seq: number) => CarvedEntry | null, size: number): StationState | null {
-  return stationOf(stationEntriesIn(entryAt, size));
 }
 
 /** Writes what is readable behind the log's end into a file, and finds what is not. */

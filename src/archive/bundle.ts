@@ -8,6 +8,7 @@
 import { z } from 'zod';
 import { leafHash, rootOfSet } from '../evidence/merkle.ts';
 import { fromBase64, isSame, toBase64, utf8 } from '../evidence/platform/bytes.ts';
+import { jsonIn } from './json.ts';
 
 export const ENTRIES_A_BUNDLE = 256;
 /** So many bundles make a request; a single one may be larger than all others, for an assessment of 20 000 jobs is one entry. */
@@ -87,14 +88,6 @@ export function readShipment(text: string): Shipment | null {
     at += count;
   }
   return { size, bundles: read };
-}
-
-function jsonIn(line: string): unknown {
-  try {
-    return JSON.parse(line);
-  } catch {
-    return undefined;
-  }
 }
 
 /** The leaves of its entries in the tree of the log. */

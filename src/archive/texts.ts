@@ -7,6 +7,7 @@ import { z } from 'zod';
 import { digestOf } from '../evidence/disclosures.ts';
 import { STATION_STREAM } from '../evidence/log.ts';
 import type { ShippedEntry } from './bundle.ts';
+import { jsonIn } from './json.ts';
 
 /** In canonical JSON a quote inside a text has a backslash before it, so that this stands nowhere but where a text is concealed. */
 const CONCEALED = /\{"_sd":\["([A-Za-z0-9_-]{43})"\]\}/g;
@@ -52,12 +53,4 @@ export function withoutTexts(entry: ShippedEntry, texts: ReadonlySet<number>): S
   const gone = new Set([...texts].map((text) => digests[text]));
   const disclosures = entry.disclosures.filter((disclosure) => !gone.has(digestOf(disclosure)));
   return disclosures.length === entry.disclosures.length ? entry : { ...entry, disclosures };
-}
-
-function jsonIn(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
 }

@@ -4,6 +4,7 @@ import { gunzip } from 'node:zlib';
 import type { FastifyInstance, FastifyReply } from 'fastify';
 import { MAX_REQUEST_BYTES, readShipment } from '../archive/bundle.ts';
 import { readEnrolment, tokenHash } from '../archive/enrolment.ts';
+import { jsonIn } from '../archive/json.ts';
 import type { KeptLog } from '../archive/kept-log.ts';
 import { LOG_ID, logId } from '../archive/log-id.ts';
 import { enrolRequestSchema, keyRequestSchema } from '../archive/message.ts';
@@ -16,6 +17,7 @@ import { noteText, signaturesOf, verifierKey } from '../evidence/note.ts';
 import { successionBy } from '../evidence/succession.ts';
 import { readVerifierKey } from '../evidence/verifier-key.ts';
 import { MAX_REQUEST_BYTES as MAX_CHECKPOINT_BYTES, readAddCheckpoint } from '../evidence/witness.ts';
+import { giveBack } from './archive-return.ts';
 import { limitedServer, PLAIN, type ServeOptions } from './server.ts';
 
 export interface OwnCosigningKey extends CosigningKey {
@@ -87,6 +89,12 @@ export async function archiveServer(archive: Archive, options: ServeOptions): Pr
     async ({ params, body }, reply) =>
       answered(reply, params.log, await oneAtATime(() => addEntries(archive, params.log, body)), heard),
   );
+  server.post<{ Body: unknown }>('/return', async ({ body }, reply) => {
+    const given = await giveBack(archive, jsonOf(body));
+    if (given === null) return refuse(reply, heard, 403, TOKEN_NOT_VALID);
+    heard(`200 return ${given.log}`);
+    return reply.type('application/gzip').send(given.stream);
+  });
   server.get<{ Params: Params }>('/logs/:log/checkpoint', async ({ params }, reply) => {
     const log = await logOf(archive.store, params.log);
     const note = log?.head?.note ?? null;
@@ -150,13 +158,7 @@ async function enrol(
     );
   // The token is gone in any case: whoever tries one may try it once.
   const use = await store.takeToken(hash, isoOf(nowS()));
-  if (use?.use !== 'enrol')
-    return refuse(
-      reply,
-      heard,
-      403,
-      'this token is not valid: it was used, its time is over, or it never was',
-    );
+  if (use?.use !== 'enrol') return refuse(reply, heard, 403, TOKEN_NOT_VALID);
   const { origin, station, vkey } = said;
   const id = logId(origin);
   const { tenant } = use;
@@ -196,6 +198,7 @@ async function addKey(
 }
 
 const EXPECTED = 'expected: old and a size, the hashes of the proof, an empty line, and a checkpoint';
+const TOKEN_NOT_VALID = 'this token is not valid: it was used, its time is over, or it never was';
 const NOT_KNOWN = 'this archive does not know the log';
 
 const logOf = async (store: ArchiveStore, id: string): Promise<KeptLog | null> =>
@@ -283,10 +286,4 @@ function refuse(reply: FastifyReply, heard: Heard, status: number, why: string):
   return reply.code(status).type(PLAIN).send(`${why}\n`);
 }
 
-function jsonOf(body: unknown): unknown {
-  try {
-    return JSON.parse(typeof body === 'string' ? body : '');
-  } catch {
-    return undefined;
-  }
-}
+const jsonOf = (body: unknown): unknown => jsonIn(typeof body === 'string' ? body : '');

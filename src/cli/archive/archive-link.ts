@@ -3,10 +3,13 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { z } from 'zod';
+import { jsonIn } from '../../archive/json.ts';
+import { aboutSchema } from '../../archive/message.ts';
 import type { Line, Reply } from '../../archive/outbox.ts';
 import { ProblemError } from '../../problem.ts';
 import { shortText } from '../station/ask-witness.ts';
 import { readJson } from '../station/json-file.ts';
+import { isLoopback } from '../witness/listening.ts';
 
 export const archiveLinkSchema = z.strictObject({
   form: z.literal('plugmark/archive-link/1'),
@@ -56,20 +59,37 @@ export async function ask(
     });
     return { status: response.status, text: await shortText(response, MOST_BYTES) };
   } catch (cause) {
-    if (!(cause instanceof Error)) throw cause;
-    const under =
-      cause.cause instanceof Error && 'code' in cause.cause ? ` (${String(cause.cause.code)})` : '';
-    const why = cause.name === 'TimeoutError' ? 'it did not answer in time' : `it cannot be reached${under}`;
-    throw new ProblemError(
-      {
-        code: 'archive-not-reached',
-        where: url,
-        message: `nothing was shipped: ${why}`,
-        next: 'Nothing is lost: the log is the outbox. What is missing is shipped the next time.',
-      },
-      { cause },
-    );
+    throw notReached(url, cause);
   }
+}
+
+/** Why it did not answer, as a problem; what is no error of the network stays what it is. */
+export function notReached(url: string, cause: unknown): unknown {
+  if (!(cause instanceof Error)) return cause;
+  const under = cause.cause instanceof Error && 'code' in cause.cause ? ` (${String(cause.cause.code)})` : '';
+  const why = cause.name === 'TimeoutError' ? 'it did not answer in time' : `it cannot be reached${under}`;
+  return new ProblemError(
+    {
+      code: 'archive-not-reached',
+      where: url,
+      message: why,
+      next: 'Try again when it can be reached. Nothing is lost: the log of a station is its outbox, and an archive keeps what it has.',
+    },
+    { cause },
+  );
+}
+
+/** The name of the archive at this address. Problems: `archive-not-reached`, `archive-refused`, `option-not-valid` where it would be asked in the clear. */
+export async function archiveAt(url: string): Promise<string> {
+  refuseInClear(url);
+  const about = aboutSchema.safeParse(jsonIn((await ask(url, '/')).text));
+  if (about.success) return about.data.archive;
+  throw new ProblemError({
+    code: 'archive-refused',
+    where: url,
+    message: 'what answers there is no archive',
+    next: 'Take the address that "plugmark archive serve" printed.',
+  });
 }
 
 /** The line on which a station ships. */
@@ -83,4 +103,20 @@ export function lineTo({ url, log }: ArchiveLink, shipped: Line['shipped']): Lin
       ask(url, at('key'), { type: 'application/json', content: JSON.stringify({ statement }) }),
     shipped,
   };
+}
+
+/** Plates, names and the token would go over the network for anybody to read. */
+function refuseInClear(url: string): void {
+  const at = URL.canParse(url) ? new URL(url) : null;
+  if (
+    at?.protocol === 'https:' ||
+    (at?.protocol === 'http:' && isLoopback(at.hostname.replace(/^\[|\]$/g, '')))
+  )
+    return;
+  throw new ProblemError({
+    code: 'option-not-valid',
+    where: 'URL',
+    message: 'a station joins an archive over https alone, but for one on this computer',
+    next: 'Take the address that begins with https://.',
+  });
 }

@@ -1,8 +1,8 @@
 import { existsSync } from 'node:fs';
 import { stateEnrolment, tokenHash } from '../../archive/enrolment.ts';
+import { jsonIn } from '../../archive/json.ts';
 import { logId } from '../../archive/log-id.ts';
-import { aboutSchema, enrolledSchema } from '../../archive/message.ts';
-import type { Reply } from '../../archive/outbox.ts';
+import { enrolledSchema } from '../../archive/message.ts';
 import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
@@ -13,8 +13,7 @@ import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import { askSecret } from '../terminal/secret.ts';
 import { print } from '../terminal/wrapped.ts';
-import { isLoopback } from '../witness/listening.ts';
-import { type ArchiveLink, ask, linkPath } from './archive-link.ts';
+import { type ArchiveLink, archiveAt, ask, linkPath } from './archive-link.ts';
 
 /** Enrols the station with an archive, by its one-time token. From then on `archive ship` ships the log there. */
 export function joinArchive(url: string, options: Scope): Promise<ExitCode> {
@@ -27,16 +26,7 @@ export function joinArchive(url: string, options: Scope): Promise<ExitCode> {
         message: 'this station has joined an archive already',
         next: 'Remove the file to join another one; what the first one has, it keeps.',
       });
-    refuseInClear(url);
-    const about = aboutSchema.safeParse(jsonOf(await ask(url, '/')));
-    if (!about.success)
-      throw new ProblemError({
-        code: 'archive-refused',
-        where: url,
-        message: 'what answers there is no archive',
-        next: 'Take the address that "plugmark archive serve" printed.',
-      });
-    const { archive } = about.data;
+    const archive = await archiveAt(url);
     const token = (await askSecret('enrolment', `One-time token of ${safeLine(archive)}: `))?.trim() ?? '';
     const state = stateOf(stationFolder);
     const { key } = await signerOf(stationFolder, state);
@@ -46,7 +36,7 @@ export function joinArchive(url: string, options: Scope): Promise<ExitCode> {
       type: 'application/json',
       content: JSON.stringify({ token, statement }),
     });
-    const enrolled = enrolledSchema.safeParse(jsonOf(reply));
+    const enrolled = enrolledSchema.safeParse(jsonIn(reply.text));
     if (reply.status !== 200 || !enrolled.success)
       throw new ProblemError({
         code: 'archive-refused',
@@ -71,29 +61,5 @@ export function joinArchive(url: string, options: Scope): Promise<ExitCode> {
       'Next: plugmark archive ship. It ships whatever the archive has not got; the log itself is the outbox.',
     ]);
     return EXIT.done;
-  });
-}
-
-function jsonOf({ text }: Reply): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
-}
-
-/** Plates, names and the token would go over the network for anybody to read. */
-function refuseInClear(url: string): void {
-  const at = URL.canParse(url) ? new URL(url) : null;
-  if (
-    at?.protocol === 'https:' ||
-    (at?.protocol === 'http:' && isLoopback(at.hostname.replace(/^\[|\]$/g, '')))
-  )
-    return;
-  throw new ProblemError({
-    code: 'option-not-valid',
-    where: 'URL',
-    message: 'a station joins an archive over https alone, but for one on this computer',
-    next: 'Take the address that begins with https://.',
   });
 }

@@ -1,41 +1,12 @@
 /** What an archive has: its stations, the two histories that it was shown, and whether what it keeps is still what it cosigned. */
-import { randomBytes } from 'node:crypto';
 import { ENTRIES_A_BUNDLE, entriesOf } from '../../archive/bundle.ts';
-import { tokenHash } from '../../archive/enrolment.ts';
 import { type KeptLog, keptFault } from '../../archive/kept-log.ts';
 import type { ArchiveStore } from '../../archive/store.ts';
 import { completedBy, type Subtrees, treeRoot } from '../../evidence/merkle.ts';
 import { isSame } from '../../evidence/platform/bytes.ts';
-import { ProblemError } from '../../problem.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { type ArchiveScope, withArchive } from './archive-folder.ts';
-
-/** Long enough for a station that is set up next week. */
-const TOKEN_DAYS = 7;
-const TENANT = /^[a-z0-9][a-z0-9-]{0,39}$/;
-
-/** Prints a one-time token, which is kept as its hash alone. */
-export function makeToken(options: ArchiveScope & { readonly tenant: string }): Promise<ExitCode> {
-  return withArchive(options, async (store) => {
-    const { tenant } = options;
-    if (!TENANT.test(tenant))
-      throw new ProblemError({
-        code: 'option-not-valid',
-        where: '--tenant',
-        message: `"${tenant}" cannot be the name of a tenant`,
-        next: 'Take small letters, digits and hyphens: north-street.',
-      });
-    const token = randomBytes(24).toString('base64url');
-    const until = new Date(Date.now() + TOKEN_DAYS * 86_400_000).toISOString();
-    await store.addToken(tokenHash(token), { use: 'enrol', tenant }, until);
-    process.stdout.write(`${token}\n`);
-    process.stderr.write(
-      `Good once, for ${TOKEN_DAYS} days. At the station: plugmark archive join URL, and give it this token.\n`,
-    );
-    return EXIT.done;
-  });
-}
 
 export function listStations(scope: ArchiveScope): Promise<ExitCode> {
   return withArchive(scope, async (store, { name }) => {

@@ -31,7 +31,15 @@ export const declareArchive: Declare = (program, run) => {
   folder(archive.command('enrol').description('prints a one-time token with which a station joins'))
     .requiredOption('--tenant <name>', 'the shop or the fleet that the station belongs to')
     .addHelpText('after', closing({}, 'plugmark archive enrol --tenant north-street'))
-    .action((options) => run(async () => (await import('../archive/logs.ts')).makeToken(options))());
+    .action((options) => run(async () => (await import('../archive/token.ts')).makeToken(options))());
+  folder(
+    archive
+      .command('give-back')
+      .description('prints a one-time token with which a lost station gets its log back'),
+  )
+    .requiredOption('--log <origin>', 'the origin of its log, as "plugmark archive stations" prints it')
+    .addHelpText('after', closing({}, 'plugmark archive give-back --log plugmark/3q2-7w'))
+    .action((options) => run(async () => (await import('../archive/token.ts')).tokenToGiveBack(options))());
   folder(archive.command('serve').description('takes what stations ship until you end it'))
     .option('--listen <address>', 'address and port', '127.0.0.1:8019')
     .option('--certificate <file>', 'its certificate for TLS (PEM), with those above it')

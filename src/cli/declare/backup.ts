@@ -18,8 +18,9 @@ export const declareBackup: Declare = (program, run) => {
     program
       .command('restore')
       .description('checks a whole backup and puts it in the place of the station log')
-      .argument('<file>', 'the backup'),
+      .argument('[file]', 'the backup'),
   )
+    .option('--from-archive <url>', 'in place of a backup: what the archive has, by its one-time token')
     .option(
       '--set-aside',
       'restore even if the log has entries that the backup lacks; they are kept beside it',
@@ -29,6 +30,7 @@ export const declareBackup: Declare = (program, run) => {
       `\nThe old log is never thrown away. It stays beside the restored one; the command prints where.\n${closing(
         {},
         'plugmark restore /media/stick/station-2026-03-02.db',
+        'plugmark restore --from-archive https://archive.example.com',
       )}`,
     )
     .action((file, options) =>

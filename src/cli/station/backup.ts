@@ -1,10 +1,13 @@
+import { mkdirSync, rmSync } from 'node:fs';
 import { backUpLog, type Checked, restoreLog } from '../../../db/backup.ts';
 import type { Courses } from '../../../db/courses.ts';
 import { stationOf } from '../../evidence/station.ts';
 import { outputFile } from '../../files/output.ts';
+import { unfinishedName } from '../../files/whole-file.ts';
 import { ProblemError } from '../../problem.ts';
 import { printJson } from '../answers/answer.ts';
 import { backedUp } from '../answers/station.ts';
+import { fetchBack } from '../archive/fetch-back.ts';
 import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, problemText, safeLine } from '../terminal/exit.ts';
 import { watched } from '../terminal/progress.ts';
@@ -36,15 +39,44 @@ const KEYS_APART =
 export interface RestoreOptions extends Scope {
   /** Entries of the log that is there are not in the backup, and are to lie beside it. */
   readonly setAside?: true;
+  /** The archive that the log is fetched back from. */
+  readonly fromArchive?: string;
 }
 
-/** Puts a backup in the place of the station log; what was there is kept beside it. */
+/** Puts a backup, or what the archive has, in the place of the station log; what was there is kept beside it. */
 export async function restore(
-  backup: string,
+  backup: string | undefined,
   options: RestoreOptions,
   open: () => Dialogue = openDialogue,
 ): Promise<ExitCode> {
   const folder = await folderOf(options);
+  const url = options.fromArchive;
+  if ((backup === undefined) === (url === undefined))
+    throw new ProblemError({
+      code: 'option-not-valid',
+      where: 'restore',
+      message: 'expected either a backup or --from-archive URL',
+      next: 'Name the file of the backup, or the archive that the station shipped to.',
+    });
+  if (backup !== undefined) return putBack(folder, { backup, name: backup }, options, open);
+  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  const part = unfinishedName(logPath(folder));
+  try {
+    await fetchBack(url ?? '', part);
+    const outcome = await putBack(folder, { backup: part, name: `the archive at ${url}` }, options, open);
+    print(['What the station wrote after its last shipping is not in the archive.']);
+    return outcome;
+  } finally {
+    for (const end of ['', '-wal', '-shm']) rmSync(`${part}${end}`, { force: true });
+  }
+}
+
+async function putBack(
+  folder: string,
+  { backup, name }: { readonly backup: string; readonly name: string },
+  options: RestoreOptions,
+  open: () => Dialogue,
+): Promise<ExitCode> {
   const at = now().slice(0, 19).replace(/[-:]/g, '');
   const restored = await restoreLog(backup, logPath(folder), {
     suffix: `before-${at}`,
@@ -54,7 +86,7 @@ export async function restore(
   });
   const { before, courses } = restored;
   print([
-    `Checked and restored from ${backup}: ${contentOf(restored)}.`,
+    `Checked and restored from ${name}: ${contentOf(restored)}.`,
     ...(courses.apart.entries > 0 ? [`${sentence(apartWords(courses))} are set aside.`] : []),
     ...(before === null ? [] : [`The old log is kept as ${before}.`]),
     'If work went on after this backup, later checkpoints and records show the missing end: run "plugmark log check". The station signs nothing then before you fill it in, or say that it is lost: plugmark log lost --because "..."',

@@ -1,0 +1,122 @@
+/** A station ships, forgets, loses its log and gets it back from the archive, as its people and the archive's do it. */
+import { existsSync, readdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeEach, describe, expect, it, onTestFinished, vi } from 'vitest';
+import { openSqlite } from '../../../db/archive/sqlite.ts';
+import { archiveStore } from '../../../db/archive/store.ts';
+import { checkLog } from '../../../db/backup.ts';
+import { tokenHash } from '../../../src/archive/enrolment.ts';
+import { entriesKept } from '../../../src/archive/kept-log.ts';
+import { logId } from '../../../src/archive/log-id.ts';
+import type { TokenUse } from '../../../src/archive/store.ts';
+import { joinArchive } from '../../../src/cli/archive/join.ts';
+import { shipLog } from '../../../src/cli/archive/ship.ts';
+import { restore } from '../../../src/cli/station/backup.ts';
+import { forget } from '../../../src/cli/station/forget.ts';
+import { voidJob } from '../../../src/cli/station/jobs.ts';
+import { check } from '../../../src/cli/station/log-check.ts';
+import { archiveServer } from '../../../src/serve/archive.ts';
+import { witnessKeys } from '../../serve/witness-keys.ts';
+import { problemOf, said } from '../answers.ts';
+import { auditStation, CAR } from '../audit/audit-station.ts';
+import { folder } from '../program.ts';
+
+const NAME = 'archive.example';
+const station = auditStation();
+const scope = () => station.scope();
+let url = '';
+let bundles: () => Promise<string>;
+let give: (token: string, use: TokenUse) => Promise<void>;
+let log = '';
+
+beforeEach(async () => {
+  const store = archiveStore(await openSqlite(`${folder()}/archive.db`));
+  const nowS = () => Math.floor(Date.now() / 1000);
+  const server = await archiveServer(
+    { name: NAME, store, keys: witnessKeys(NAME, 'e7'), nowS, heard: () => undefined },
+    { tls: null, requestsAMinute: 600, patienceMs: 5000 },
+  );
+  url = await server.listen({ host: '127.0.0.1', port: 0 });
+  onTestFinished(async () => {
+    await server.close();
+    await store.close();
+  });
+  give = async (token, use) => {
+    await store.addToken(tokenHash(token), use, '2999-01-01T00:00:00.000Z');
+    vi.stubEnv('PLUGMARK_ENROLMENT', token);
+    onTestFinished(() => void vi.unstubAllEnvs());
+  };
+  await give('join', { use: 'enrol', tenant: 'north' });
+  await said(() => joinArchive(url, scope()));
+  await said(() => shipLog(scope()));
+  log = (await store.logs())[0]?.id ?? '';
+  bundles = async () => {
+    const texts = [];
+    for await (const bundle of store.bundles(log, 0))
+      for (const { disclosures } of entriesKept(bundle) ?? [])
+        texts.push(...disclosures.map((one) => Buffer.from(one, 'base64url').toString('utf8')));
+    return texts.join('\n');
+  };
+});
+
+const lose = () => {
+  for (const name of readdirSync(station.data))
+    if (/^station\.db/.test(name)) rmSync(join(station.data, name));
+};
+const fetchBack = () => said(() => restore(undefined, { ...scope(), fromArchive: url }));
+
+describe('a station that has lost its log', () => {
+  it('gets it back whole, by a token for that log, once', async () => {
+    const { entries } = await checkLog(join(station.data, 'station.db'));
+    lose();
+    await give('back', { use: 'restore', log });
+    const { text, value } = await fetchBack();
+    expect(value, text).toBe(0);
+    expect(text).toContain(`Checked and restored from the archive at ${url}: ${entries} entries`);
+    expect(text).toContain('What the station wrote after its last shipping is not in the archive.');
+    expect((await said(() => check([], scope()))).text).toContain(
+      `Checkpoint of ${entries} entries: nothing before it was removed or changed.`,
+    );
+    expect(await problemOf(fetchBack)).toMatchObject({ code: 'archive-refused' });
+  });
+
+  it('is not given a log by a token for joining, nor by one for a log that is not there', async () => {
+    lose();
+    await give('again', { use: 'enrol', tenant: 'north' });
+    expect(await problemOf(fetchBack)).toMatchObject({ code: 'archive-refused' });
+    await give('other', { use: 'restore', log: logId('nobody.example/log') });
+    expect(await problemOf(fetchBack)).toMatchObject({ code: 'archive-refused' });
+    expect(existsSync(join(station.data, 'station.db'))).toBe(false);
+    expect(readdirSync(station.data).filter((name) => name.endsWith('.part'))).toEqual([]);
+  });
+
+  it('keeps what was written after the last shipping where the log is there still', async () => {
+    await said(() => voidJob('J-2', { ...scope(), by: 'Foreman', because: 'wrong car' }));
+    await give('back', { use: 'restore', log });
+    expect(await problemOf(fetchBack)).toMatchObject({ code: 'restore-newer' });
+  });
+});
+
+describe('a plate that the station forgets', () => {
+  it('leaves the archive with the next shipping, and does not come back with the log', async () => {
+    expect(await bundles()).toContain(CAR.plate);
+    await said(() => forget({ ...scope(), plate: CAR.plate, yes: true }));
+    expect(await bundles()).toContain(CAR.plate);
+    await said(() => shipLog(scope()));
+    expect(await bundles()).not.toContain(CAR.plate);
+    expect(await bundles()).toContain(CAR.vin);
+    lose();
+    await give('back', { use: 'restore', log });
+    expect((await fetchBack()).value).toBe(0);
+    expect((await said(() => check([], scope()))).text).toContain(
+      'Every personal text is there, or was deleted with "plugmark forget".',
+    );
+  });
+});
+
+it('restore takes a backup or an archive, and not both or neither', async () => {
+  expect(await problemOf(() => restore(undefined, scope()))).toMatchObject({ code: 'option-not-valid' });
+  expect(await problemOf(() => restore('kept.db', { ...scope(), fromArchive: url }))).toMatchObject({
+    code: 'option-not-valid',
+  });
+});
