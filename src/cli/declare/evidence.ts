@@ -187,10 +187,17 @@ const declareLog: Declare = (program, run) => {
     .addHelpText('after', closing({}, 'plugmark log vkey'))
     .action((options) => run(async () => (await import('../station/log.ts')).printVerifierKey(options))());
   log
-    .command('witness')
-    .description(
-      'sends the newest checkpoint to the witnesses of the station file; every job does so by itself',
+    .command('send')
+    .description('sends what is new to the archive and to the witnesses; every job does so by itself')
+    .option('--station <file>', 'the station file', 'station.json')
+    .addHelpText(
+      'after',
+      closing({ done: 'all have it', failed: 'one has not; the output says why' }, 'plugmark log send'),
     )
+    .action((options) => run(async () => (await import('../station/send.ts')).sendLog(options))());
+  log
+    .command('witness')
+    .description('sends the newest checkpoint to the witnesses of the station file')
     .option('--station <file>', 'the station file', 'station.json')
     .addHelpText(
       'after',

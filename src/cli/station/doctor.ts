@@ -33,7 +33,7 @@ export async function doctor(options: {
     ...radioFindings(await radioFacts(), radioTools),
     finding,
     ...(health?.findings ?? []),
-    ...(station === null ? [] : witnessFindings(station)),
+    ...(station === null ? [] : await witnessFindings(station)),
     diskFinding(station?.folder ?? process.cwd()),
     ...clockFindings(await clockFacts(health?.lastEntry ?? null)),
     ...terminalFindings({

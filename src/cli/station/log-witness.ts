@@ -1,8 +1,6 @@
 /** Sends the newest checkpoint of the log to the witnesses of the station file, and keeps what they cosigned. */
-import { spawn } from 'node:child_process';
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { cosignaturesOn } from '../../evidence/cosignature.ts';
 import { parseLaterLog } from '../../evidence/later-log.ts';
@@ -20,7 +18,7 @@ import { laterLog } from './log.ts';
 import { findings } from './log-check.ts';
 import { inRecord, logNow, recordsIn } from './one-history.ts';
 import { openStationFolder, type StationFolder, stateOf } from './station.ts';
-import { type LoadedStation, readStationFile, type StationFile } from './station-file.ts';
+import { readStationFile, type StationFile } from './station-file.ts';
 import { COSIGNED_CHECKPOINT } from './station-log.ts';
 
 /** Needs no key: what is sent was signed when the last record was sealed. */
@@ -157,20 +155,4 @@ function witnessesOf({ witnesses = [] }: Pick<StationFile, 'witnesses'>): readon
       return key === null || key.kind === 'log' ? [] : [key];
     }),
   }));
-}
-
-/** The built program; where it runs from its source, nothing is sent by itself. */
-const PROGRAM = fileURLToPath(new URL('../bin.js', import.meta.url));
-
-/** Behind a job: another process, which nobody waits for, sends what is new. It says nothing; `log witness` and doctor do. */
-export function sendInBackground(stationFile: string, { witnesses = [] }: LoadedStation): void {
-  if (witnesses.length === 0 || !existsSync(PROGRAM)) return;
-  const child = spawn(process.execPath, [PROGRAM, 'log', 'witness', '--station', stationFile], {
-    cwd: process.cwd(),
-    detached: true,
-    stdio: 'ignore',
-  });
-  // Where no process can be started, the next job sends it.
-  child.on('error', () => {});
-  child.unref();
 }

@@ -1,5 +1,5 @@
 /** A station ships, forgets, loses its log and gets it back from the archive, as its people and the archive's do it. */
-import { existsSync, readdirSync, rmSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it, onTestFinished, vi } from 'vitest';
 import { openSqlite } from '../../../db/archive/sqlite.ts';
@@ -13,13 +13,16 @@ import { joinArchive } from '../../../src/cli/archive/join.ts';
 import { shipLog } from '../../../src/cli/archive/ship.ts';
 import { restore } from '../../../src/cli/station/backup.ts';
 import { forget } from '../../../src/cli/station/forget.ts';
-import { voidJob } from '../../../src/cli/station/jobs.ts';
+import { witnessFindings } from '../../../src/cli/station/health/witnesses.ts';
+import { papersAgain, voidJob } from '../../../src/cli/station/jobs.ts';
 import { check } from '../../../src/cli/station/log-check.ts';
+import { sendLog } from '../../../src/cli/station/send.ts';
+import { readStationFile } from '../../../src/cli/station/station-file.ts';
 import { archiveServer } from '../../../src/serve/archive.ts';
 import { witnessKeys } from '../../serve/witness-keys.ts';
 import { problemOf, said } from '../answers.ts';
 import { auditStation, CAR } from '../audit/audit-station.ts';
-import { folder } from '../program.ts';
+import { exampleJson, folder } from '../program.ts';
 
 const NAME = 'archive.example';
 const station = auditStation();
@@ -111,6 +114,33 @@ describe('a plate that the station forgets', () => {
     expect((await said(() => check([], scope()))).text).toContain(
       'Every personal text is there, or was deleted with "plugmark forget".',
     );
+  });
+});
+
+describe('what is sent behind a job', () => {
+  const stationFile = () => {
+    const path = join(station.data, 'bay.json');
+    writeFileSync(path, JSON.stringify({ ...exampleJson('station.json'), data: '.' }));
+    return path;
+  };
+  const sealed = () => said(() => papersAgain('J-2', scope()));
+  const doctor = async () => witnessFindings(await readStationFile(stationFile()));
+
+  it('goes to the archive that the station has joined, and doctor says how much of it is there', async () => {
+    await said(() => voidJob('J-2', { ...scope(), by: 'Foreman', because: 'wrong car' }));
+    await sealed();
+    expect(await doctor()).toMatchObject([{ state: 'warning', name: 'archive' }]);
+    const { text, value } = await said(() => sendLog({ station: stationFile() }));
+    expect(value, text).toBe(0);
+    expect(text).toContain(`${NAME} has all`);
+    expect(await doctor()).toMatchObject([{ state: 'good', name: 'archive' }]);
+  });
+
+  it('is nobody where the station has joined none and names none', async () => {
+    rmSync(join(station.data, 'archive-link.json'));
+    const { text, value } = await said(() => sendLog({ station: stationFile() }));
+    expect([value, text]).toEqual([0, expect.stringContaining('there is nobody to send to')]);
+    expect(await doctor()).toEqual([]);
   });
 });
 

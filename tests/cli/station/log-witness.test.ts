@@ -229,7 +229,7 @@ describe('a station and its witnesses', () => {
   it('doctor says how far the witnesses have come', async () => {
     const all = await witnesses(2);
     const { station: file } = stationFile(all);
-    const doctor = async () => witnessFindings(await readStationFile(file));
+    const doctor = async () => await witnessFindings(await readStationFile(file));
     expect(await doctor()).toEqual([]);
     await seal('J-1');
     expect(await doctor()).toMatchObject([{ state: 'warning', text: 'none of 2 has cosigned this log yet' }]);
