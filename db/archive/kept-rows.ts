@@ -2,7 +2,13 @@
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import { z } from 'zod';
 import { MAX_REQUEST_BYTES } from '../../src/archive/bundle.ts';
-import type { KeptBundle, KeptLog, SignedNote } from '../../src/archive/kept-log.ts';
+import {
+  FAULT_KINDS,
+  type KeptBundle,
+  type KeptLog,
+  type LogKey,
+  type SignedNote,
+} from '../../src/archive/kept-log.ts';
 
 const HASH_BYTES = 32;
 /** PostgreSQL gives a bigint as text. */
@@ -24,14 +30,14 @@ const logRowSchema = z.object({
   head_note: z.string().nullable(),
 });
 
-export function keptLog(row: unknown, vkeys: readonly string[]): KeptLog {
+export function keptLog(row: unknown, keys: readonly LogKey[]): KeptLog {
   const { log, tenant, origin, station, standing, entries, ...rest } = logRowSchema.parse(row);
   return {
     id: log,
     tenant,
     origin,
     station,
-    vkeys,
+    keys,
     standing,
     entries,
     pending: noteIn(origin, rest.pending_size, rest.pending_root, rest.pending_note),
@@ -73,11 +79,12 @@ export const packedBundle = ({ hashes, text }: KeptBundle) => ({
 export const tokenRowSchema = z.object({
   used_for: z.enum(['enrol', 'restore']),
   about: z.string(),
+  origin: z.string().nullable(),
   until: z.string(),
 });
 
 export const faultRowSchema = z.object({
-  kind: z.enum(['rewritten', 'not-extending']),
+  kind: z.enum(FAULT_KINDS),
   kept: z.string(),
   offered: z.string(),
   at: z.string(),

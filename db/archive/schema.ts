@@ -10,7 +10,7 @@ export const TABLES = [
     pending_size WHOLE, pending_root BYTES, pending_note TEXT,
     head_size WHOLE, head_root BYTES, head_note TEXT)`,
   // The keys that signed the log one after the other.
-  'CREATE TABLE log_keys (log TEXT NOT NULL, n WHOLE NOT NULL, tenant TEXT NOT NULL, vkey TEXT NOT NULL, PRIMARY KEY (log, n))',
+  'CREATE TABLE log_keys (log TEXT NOT NULL, n WHOLE NOT NULL, tenant TEXT NOT NULL, vkey TEXT NOT NULL, statement TEXT, PRIMARY KEY (log, n))',
   // Hashes apart from bodies: a text can be forgotten while every proof holds.
   `CREATE TABLE bundles (
     log TEXT NOT NULL, number WHOLE NOT NULL, tenant TEXT NOT NULL, hashes BYTES NOT NULL, body BYTES NOT NULL,
@@ -18,7 +18,7 @@ export const TABLES = [
   `CREATE TABLE faults (
     log TEXT NOT NULL, offered_hash TEXT NOT NULL, tenant TEXT NOT NULL, kind TEXT NOT NULL, kept TEXT NOT NULL,
     offered TEXT NOT NULL, at TEXT NOT NULL, PRIMARY KEY (log, offered_hash))`,
-  'CREATE TABLE tokens (hash TEXT PRIMARY KEY, used_for TEXT NOT NULL, about TEXT NOT NULL, until TEXT NOT NULL)',
+  'CREATE TABLE tokens (hash TEXT PRIMARY KEY, used_for TEXT NOT NULL, about TEXT NOT NULL, origin TEXT, until TEXT NOT NULL)',
 ] as const;
 
 /** Proofs of a fork that are kept of a log: one is enough, and whoever has its key could send any number. */

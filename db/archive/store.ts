@@ -7,10 +7,11 @@ import {
   type Fault,
   type KeptBundle,
   type KeptLog,
+  type LogKey,
   type SignedNote,
   type Writes,
 } from '../../src/archive/kept-log.ts';
-import type { ArchiveStore, TokenUse } from '../../src/archive/store.ts';
+import type { ArchiveStore, NewLog, TokenUse } from '../../src/archive/store.ts';
 import type { ForgottenPlace } from '../../src/archive/texts.ts';
 import { faultRowSchema, keptBundle, keptLog, packedBundle, tokenRowSchema } from './kept-rows.ts';
 import { MOST_FAULTS } from './schema.ts';
@@ -18,32 +19,32 @@ import type { Query, Sql } from './sql.ts';
 
 /** So many bundles are read at once. */
 const PAGE = 16;
-const vkeyRows = z.array(z.object({ vkey: z.string() }));
+const keyRows = z.array(z.object({ vkey: z.string(), statement: z.string().nullable() }));
 
 export function archiveStore(sql: Sql): ArchiveStore {
   const all = <T>(work: (query: Query) => Promise<T>) => sql.transaction(null, work);
   const logIn = async (query: Query, id: string, lock = ''): Promise<KeptLog | null> => {
     const [row] = await query(`SELECT * FROM logs WHERE log = ?${lock}`, id);
     if (row === undefined) return null;
-    const keys = await query('SELECT vkey FROM log_keys WHERE log = ? ORDER BY n', id);
-    return keptLog(
-      row,
-      vkeyRows.parse(keys).map(({ vkey }) => vkey),
-    );
+    const keys = await query('SELECT vkey, statement FROM log_keys WHERE log = ? ORDER BY n', id);
+    return keptLog(row, keyRows.parse(keys));
   };
   const log = (id: string) => all((query) => logIn(query, id));
   return {
     addToken: (hash, use, until) =>
       all(async (query) => {
-        await query('INSERT INTO tokens VALUES (?, ?, ?, ?)', hash, use.use, aboutOf(use), until);
+        await query('INSERT INTO tokens VALUES (?, ?, ?, ?, ?)', ...tokenRow(hash, use, until));
       }),
     takeToken: (hash, now) =>
       all(async (query) => {
-        const [row] = await query('DELETE FROM tokens WHERE hash = ? RETURNING used_for, about, until', hash);
+        const [row] = await query(
+          'DELETE FROM tokens WHERE hash = ? RETURNING used_for, about, origin, until',
+          hash,
+        );
         if (row === undefined) return null;
-        const { used_for: use, about, until } = tokenRowSchema.parse(row);
+        const { used_for: use, about, origin, until } = tokenRowSchema.parse(row);
         if (until < now) return null;
-        return use === 'enrol' ? { use, tenant: about } : { use, log: about };
+        return use === 'enrol' ? { use, tenant: about, origin } : { use, log: about };
       }),
     enrol: ({ id, tenant, origin, station, vkey }) =>
       sql.transaction(tenant, async (query) => {
@@ -53,20 +54,9 @@ export function archiveStore(sql: Sql): ArchiveStore {
           ...[id, tenant, origin, station],
         );
         if (made.length === 0) return false;
-        await query('INSERT INTO log_keys VALUES (?, 1, ?, ?)', id, tenant, vkey);
+        await putKey(query, { id, tenant }, 1, { vkey, statement: null });
         return true;
       }),
-    addKey: async (id, vkey) => {
-      const there = await log(id);
-      if (there === null || there.vkeys.includes(vkey)) return;
-      await sql.transaction(there.tenant, async (query) => {
-        const n = there.vkeys.length + 1;
-        await query(
-          'INSERT INTO log_keys VALUES (?, ?, ?, ?) ON CONFLICT DO NOTHING',
-          ...[id, n, there.tenant, vkey],
-        );
-      });
-    },
     log,
     logs: () =>
       all(async (query) => {
@@ -115,18 +105,25 @@ export function archiveStore(sql: Sql): ArchiveStore {
   };
 }
 
-const aboutOf = (use: TokenUse) => (use.use === 'enrol' ? use.tenant : use.log);
+const tokenRow = (hash: string, use: TokenUse, until: string) =>
+  use.use === 'enrol'
+    ? [hash, use.use, use.tenant, use.origin, until]
+    : [hash, use.use, use.log, null, until];
 
 async function write(query: Query, log: KeptLog, writes: Writes): Promise<void> {
-  const { pending, head, entries, bundles = [], forgotten = [], fault, standing } = writes;
+  const { pending, head, entries, key, bundles = [], forgotten = [], fault, standing } = writes;
   for (const bundle of bundles) await putBundle(query, log, bundle);
   await forget(query, log, forgotten);
+  if (key !== undefined) await putKey(query, log, log.keys.length + 1, key);
   if (fault !== undefined) await putFault(query, log, fault);
   if (head !== undefined) await putNote(query, log, 'head', head);
   if (pending !== undefined) await putNote(query, log, 'pending', pending);
   if (entries !== undefined) await query('UPDATE logs SET entries = ? WHERE log = ?', entries, log.id);
   if (standing !== undefined) await query('UPDATE logs SET standing = ? WHERE log = ?', standing, log.id);
 }
+
+const putKey = (query: Query, { id, tenant }: Pick<NewLog, 'id' | 'tenant'>, n: number, key: LogKey) =>
+  query('INSERT INTO log_keys VALUES (?, ?, ?, ?, ?)', id, n, tenant, key.vkey, key.statement);
 
 const putNote = (query: Query, { id }: KeptLog, which: 'pending' | 'head', note: SignedNote | null) =>
   query(

@@ -12,13 +12,20 @@ export interface SignedNote extends Checkpoint {
   readonly note: string;
 }
 
+export interface LogKey {
+  /** C2SP verifier key. */
+  readonly vkey: string;
+  /** By which the key before it named it; null for the first one, and for one that somebody took in by hand. */
+  readonly statement: string | null;
+}
+
 export interface KeptLog {
   readonly id: string;
   readonly tenant: string;
   readonly origin: string;
   readonly station: string;
-  /** The verifier keys by which its checkpoints are signed, the newest last. */
-  readonly vkeys: readonly string[];
+  /** The keys by which its checkpoints were signed one after the other; the newest, the last one, signs now. */
+  readonly keys: readonly LogKey[];
   readonly standing: LogStanding;
   /** So many of its entries are kept, from the first one on. */
   readonly entries: number;
@@ -36,8 +43,12 @@ export interface KeptBundle {
   readonly text: string;
 }
 
-/** Why two notes are kept beside each other. `rewritten`: one size, two roots. `not-extending`: no proof leads from one to the other. */
-export type FaultKind = 'rewritten' | 'not-extending';
+/**
+ * Why two notes are kept beside each other. `rewritten`: one size, two roots. `not-extending`: no proof leads from one to the
+ * other. `two-successors`: one key named two that follow it.
+ */
+export const FAULT_KINDS = ['rewritten', 'not-extending', 'two-successors'] as const;
+export type FaultKind = (typeof FAULT_KINDS)[number];
 
 export interface Fault {
   readonly kind: FaultKind;
@@ -51,6 +62,8 @@ export interface Writes {
   readonly pending?: SignedNote | null;
   readonly head?: SignedNote;
   readonly entries?: number;
+  /** Signs from now on. */
+  readonly key?: LogKey;
   readonly bundles?: readonly KeptBundle[];
   /** Texts that the log has forgotten: they go from what is kept, whenever it was shipped. */
   readonly forgotten?: readonly ForgottenPlace[];

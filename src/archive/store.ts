@@ -1,8 +1,11 @@
 import type { Fault, KeptBundle, KeptLog, Writes } from './kept-log.ts';
 
-/** What a one-time token allows: to enrol a station with a tenant, or to fetch back all that the archive has of one log. */
+/**
+ * What a one-time token allows: to enrol a station with a tenant, of one log alone where it is named; or to fetch back all that
+ * the archive has of one log.
+ */
 export type TokenUse =
-  | { readonly use: 'enrol'; readonly tenant: string }
+  | { readonly use: 'enrol'; readonly tenant: string; readonly origin: string | null }
   | { readonly use: 'restore'; readonly log: string };
 
 export interface NewLog {
@@ -26,8 +29,6 @@ export interface ArchiveStore {
   takeToken(hash: string, now: string): Promise<TokenUse | null>;
   /** False where the log was enrolled before; then nothing changes. */
   enrol(log: NewLog): Promise<boolean>;
-  /** A key by which the log is signed from now on, beside those that it had. */
-  addKey(log: string, vkey: string): Promise<void>;
   log(id: string): Promise<KeptLog | null>;
   logs(): Promise<readonly KeptLog[]>;
   faults(id: string): Promise<readonly Fault[]>;

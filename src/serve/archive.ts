@@ -6,6 +6,7 @@ import { MAX_REQUEST_BYTES, readShipment } from '../archive/bundle.ts';
 import { readEnrolment, tokenHash } from '../archive/enrolment.ts';
 import { jsonIn } from '../archive/json.ts';
 import type { KeptLog } from '../archive/kept-log.ts';
+import { logKeyOf, takeKey } from '../archive/keys.ts';
 import { LOG_ID, logId } from '../archive/log-id.ts';
 import { enrolRequestSchema, keyRequestSchema } from '../archive/message.ts';
 import { type MirrorAnswer, takeCheckpoint, takeEntries } from '../archive/mirror.ts';
@@ -13,9 +14,7 @@ import type { ArchiveStore } from '../archive/store.ts';
 import { checkpointSigners, readCheckpoint } from '../evidence/checkpoint.ts';
 import { type CosigningKey, cosignatureLine } from '../evidence/cosignature.ts';
 import type { PublicJwk } from '../evidence/jwk.ts';
-import { noteText, signaturesOf, verifierKey } from '../evidence/note.ts';
-import { successionBy } from '../evidence/succession.ts';
-import { readVerifierKey } from '../evidence/verifier-key.ts';
+import { noteText, signaturesOf } from '../evidence/note.ts';
 import { MAX_REQUEST_BYTES as MAX_CHECKPOINT_BYTES, readAddCheckpoint } from '../evidence/witness.ts';
 import { giveBack } from './archive-return.ts';
 import { limitedServer, PLAIN, type ServeOptions } from './server.ts';
@@ -160,39 +159,40 @@ async function enrol(
   const use = await store.takeToken(hash, isoOf(nowS()));
   if (use?.use !== 'enrol') return refuse(reply, heard, 403, TOKEN_NOT_VALID);
   const { origin, station, vkey } = said;
+  if (use.origin !== null && use.origin !== origin)
+    return refuse(reply, heard, 403, 'this token is for another log');
   const id = logId(origin);
   const { tenant } = use;
   if (!(await store.enrol({ id, tenant, origin, station, vkey }))) {
     // The answer may have been lost, or the station its link: the same key of the same tenant joins again.
     const there = await store.log(id);
-    if (there?.tenant !== tenant || there.vkeys.at(-1) !== vkey)
+    if (there?.tenant !== tenant || there.keys.at(-1)?.vkey !== vkey)
       return refuse(reply, heard, 409, 'this log is enrolled already, by another tenant or with another key');
   }
   heard(`200 enrol ${id}`);
   return reply.send({ archive: name, log: id, vkeys: keys.map((key) => key.vkey) });
 }
 
-/** The newest key alone names the next one: a key that has a successor names nobody. */
+const NOT_TAKEN = {
+  'not-named': 'the newest key that the archive has for this log did not name this one',
+  'named-another':
+    'the key that signed this had named another one before: somebody works with a copy of this log',
+} as const;
+
 async function addKey(
-  { store }: Archive,
+  { store, nowS }: Archive,
   id: string,
   body: unknown,
   reply: FastifyReply,
   heard: Heard,
 ): Promise<FastifyReply> {
-  const log = await logOf(store, id);
   const request = keyRequestSchema.safeParse(jsonOf(body));
-  const [key] = log === null ? [] : keysOf(log);
-  const said = request.success && key !== undefined ? successionBy(request.data.statement, key) : null;
-  if (log === null) return refuse(reply, heard, 404, NOT_KNOWN);
-  if (said === null || said.log !== log.origin)
-    return refuse(
-      reply,
-      heard,
-      403,
-      'the newest key that the archive has for this log did not name this one',
-    );
-  await store.addKey(id, verifierKey(log.origin, said.next));
+  const { statement } = request.success ? request.data : { statement: '' };
+  const answer = LOG_ID.test(id)
+    ? await store.change(id, (log) => takeKey(log, statement, isoOf(nowS())))
+    : null;
+  if (answer === null) return refuse(reply, heard, 404, NOT_KNOWN);
+  if (answer !== 'taken') return refuse(reply, heard, 403, NOT_TAKEN[answer]);
   heard(`200 key ${id}`);
   return reply.type(PLAIN).send('taken\n');
 }
@@ -205,9 +205,9 @@ const logOf = async (store: ArchiveStore, id: string): Promise<KeptLog | null> =
   LOG_ID.test(id) ? store.log(id) : null;
 
 /** The key by which the log is signed now. Those before it sign nothing more. */
-function keysOf({ vkeys }: KeptLog): readonly PublicJwk[] {
-  const key = readVerifierKey(vkeys.at(-1) ?? '');
-  return key?.kind === 'log' ? [key.jwk] : [];
+function keysOf({ keys }: KeptLog): readonly PublicJwk[] {
+  const key = logKeyOf(keys.at(-1)?.vkey ?? '');
+  return key === null ? [] : [key];
 }
 
 function addCheckpoint(archive: Archive, id: string, body: unknown): Promise<MirrorAnswer | null> {

@@ -17,7 +17,7 @@ function mirror(log: TestLog, lost: () => 'there' | 'back' | null = () => null) 
     tenant: 'tenant',
     origin: log.origin,
     station: 'Bay 1',
-    vkeys: [],
+    keys: [],
     standing: 'open',
     entries: 0,
     pending: null,

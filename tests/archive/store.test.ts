@@ -62,10 +62,18 @@ describe.each(KINDS)('the store of an archive in %s', (_name, open) => {
   afterAll(() => store.close());
 
   it('takes a token once, and none whose time is over', async () => {
-    await store.addToken('a', { use: 'enrol', tenant: 'north' }, '2026-05-10T00:00:00.000Z');
+    await store.addToken(
+      'a',
+      { use: 'enrol', tenant: 'north', origin: 'example.com/log1' },
+      '2026-05-10T00:00:00.000Z',
+    );
     await store.addToken('b', { use: 'restore', log: log(1).id }, '2026-05-01T00:00:00.000Z');
     const now = '2026-05-04T00:00:00.000Z';
-    expect(await store.takeToken('a', now)).toEqual({ use: 'enrol', tenant: 'north' });
+    expect(await store.takeToken('a', now)).toEqual({
+      use: 'enrol',
+      tenant: 'north',
+      origin: 'example.com/log1',
+    });
     expect(await store.takeToken('a', now)).toBeNull();
     expect(await store.takeToken('b', now)).toBeNull();
     expect(await store.takeToken('c', now)).toBeNull();
@@ -74,11 +82,17 @@ describe.each(KINDS)('the store of an archive in %s', (_name, open) => {
   it('enrols a log once, and keeps the keys that signed it in their order', async () => {
     expect(await store.enrol(log(1))).toBe(true);
     expect(await store.enrol({ ...log(1), tenant: 'south' })).toBe(false);
-    await store.addKey(log(1).id, 'second');
-    await store.addKey(log(1).id, 'second');
+    const second = { vkey: 'second', statement: 'a.b.c' };
+    await store.change(log(1).id, () => ({ answer: 0, writes: { key: second } }));
     expect(await store.log(log(1).id)).toEqual({
       ...{ id: log(1).id, tenant: 'north', origin: log(1).origin, station: 'Bay 1' },
-      ...{ vkeys: [log(1).vkey, 'second'], standing: 'open', entries: 0, pending: null, head: null },
+      ...{
+        keys: [{ vkey: log(1).vkey, statement: null }, second],
+        standing: 'open',
+        entries: 0,
+        pending: null,
+        head: null,
+      },
     });
     expect(await store.log(log(2).id)).toBeNull();
   });

@@ -49,7 +49,7 @@ async function archiveHere() {
   };
   /** The station joins by a token of this tenant. */
   const join = async (token: string, { tenant = 'north', key = LOG.key, archive = NAME } = {}) => {
-    await store.addToken(tokenHash(token), { use: 'enrol', tenant }, UNTIL);
+    await store.addToken(tokenHash(token), { use: 'enrol', tenant, origin: null }, UNTIL);
     return enrol(token, stated(token, key, archive));
   };
   const enrol = (token: string, statement: string) =>

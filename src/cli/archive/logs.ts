@@ -1,6 +1,6 @@
 /** What an archive has: its stations, the two histories that it was shown, and whether what it keeps is still what it cosigned. */
 import { ENTRIES_A_BUNDLE, entriesOf } from '../../archive/bundle.ts';
-import { type KeptLog, keptFault } from '../../archive/kept-log.ts';
+import { type FaultKind, type KeptLog, keptFault } from '../../archive/kept-log.ts';
 import type { ArchiveStore } from '../../archive/store.ts';
 import { completedBy, type Subtrees, treeRoot } from '../../evidence/merkle.ts';
 import { isSame } from '../../evidence/platform/bytes.ts';
@@ -26,6 +26,12 @@ function stationLine({ tenant, station, origin, head, entries, standing }: KeptL
   return `  ${safeLine(tenant)}  ${safeLine(station)}  ${has}${more}  ${safeLine(origin)}${frozen}`;
 }
 
+const FAULT_WORDS: Readonly<Record<FaultKind, string>> = {
+  rewritten: 'signed another log of the same size: its history was rewritten',
+  'not-extending': 'offered a log that does not go on from the one that the archive has',
+  'two-successors': 'has a key that named two others: somebody works with a copy of its folder',
+};
+
 /** The notes that prove two histories. Any of them makes the answer a bad one. */
 export function listFaults(scope: ArchiveScope): Promise<ExitCode> {
   return withArchive(scope, async (store) => {
@@ -33,11 +39,7 @@ export function listFaults(scope: ArchiveScope): Promise<ExitCode> {
     for (const { id, station, tenant } of await store.logs())
       for (const { kind, kept, offered, at } of await store.faults(id)) {
         count += 1;
-        const what =
-          kind === 'rewritten'
-            ? 'signed another log of the same size: its history was rewritten'
-            : 'offered a log that does not go on from the one that the archive has';
-        print([`${at}  ${safeLine(tenant)}  ${safeLine(station)} ${what}.`]);
+        print([`${at}  ${safeLine(tenant)}  ${safeLine(station)} ${FAULT_WORDS[kind]}.`]);
         process.stdout.write(`kept:\n${kept}\noffered:\n${offered}\n`);
       }
     if (count === 0) print(['No station has shown two histories.']);

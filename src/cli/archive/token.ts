@@ -13,7 +13,9 @@ const ENROL_DAYS = 7;
 const RETURN_DAYS = 1;
 const TENANT = /^[a-z0-9][a-z0-9-]{0,39}$/;
 
-export function makeToken(options: ArchiveScope & { readonly tenant: string }): Promise<ExitCode> {
+export function makeToken(
+  options: ArchiveScope & { readonly tenant: string; readonly log?: string },
+): Promise<ExitCode> {
   return withArchive(options, async (store) => {
     const { tenant } = options;
     if (!TENANT.test(tenant))
@@ -23,7 +25,12 @@ export function makeToken(options: ArchiveScope & { readonly tenant: string }): 
         message: `"${tenant}" cannot be the name of a tenant`,
         next: 'Take small letters, digits and hyphens: north-street.',
       });
-    return await printed(store, { use: 'enrol', tenant }, ENROL_DAYS, 'plugmark archive join URL');
+    return await printed(
+      store,
+      { use: 'enrol', tenant, origin: options.log ?? null },
+      ENROL_DAYS,
+      'plugmark archive join URL',
+    );
   });
 }
 

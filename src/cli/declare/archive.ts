@@ -30,8 +30,13 @@ export const declareArchive: Declare = (program, run) => {
     .action((options) => run(async () => (await import('../archive/init.ts')).initArchive(options))());
   folder(archive.command('enrol').description('prints a one-time token with which a station joins'))
     .requiredOption('--tenant <name>', 'the shop or the fleet that the station belongs to')
+    .option('--log <origin>', 'for this log alone: what "plugmark log vkey" prints before the first +')
     .addHelpText('after', closing({}, 'plugmark archive enrol --tenant north-street'))
     .action((options) => run(async () => (await import('../archive/token.ts')).makeToken(options))());
+  folder(archive.command('take-key').description('takes in the new key of a station that lost its old one'))
+    .requiredOption('--vkey <text>', 'what "plugmark log vkey" prints there')
+    .addHelpText('after', closing({}, 'plugmark archive take-key --vkey "plugmark/log/3q2+7a1b2c3d+AQ"'))
+    .action((options) => run(async () => (await import('../archive/take-key.ts')).takeLostKey(options))());
   folder(
     archive
       .command('give-back')

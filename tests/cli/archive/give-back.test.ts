@@ -11,11 +11,14 @@ import { logId } from '../../../src/archive/log-id.ts';
 import type { TokenUse } from '../../../src/archive/store.ts';
 import { joinArchive } from '../../../src/cli/archive/join.ts';
 import { shipLog } from '../../../src/cli/archive/ship.ts';
+import { takeLostKey } from '../../../src/cli/archive/take-key.ts';
 import { restore } from '../../../src/cli/station/backup.ts';
 import { forget } from '../../../src/cli/station/forget.ts';
 import { witnessFindings } from '../../../src/cli/station/health/witnesses.ts';
 import { papersAgain, voidJob } from '../../../src/cli/station/jobs.ts';
+import { printVerifierKey } from '../../../src/cli/station/log.ts';
 import { check } from '../../../src/cli/station/log-check.ts';
+import { rotateKey } from '../../../src/cli/station/rotate.ts';
 import { sendLog } from '../../../src/cli/station/send.ts';
 import { readStationFile } from '../../../src/cli/station/station-file.ts';
 import { archiveServer } from '../../../src/serve/archive.ts';
@@ -27,13 +30,17 @@ import { exampleJson, folder } from '../program.ts';
 const NAME = 'archive.example';
 const station = auditStation();
 const scope = () => station.scope();
+let archiveData = '';
 let url = '';
 let bundles: () => Promise<string>;
 let give: (token: string, use: TokenUse) => Promise<void>;
 let log = '';
 
 beforeEach(async () => {
-  const store = archiveStore(await openSqlite(`${folder()}/archive.db`));
+  archiveData = folder();
+  const identity = { form: 'plugmark/archive-folder/1', name: NAME, kid: 'none' };
+  writeFileSync(join(archiveData, 'archive.json'), JSON.stringify(identity));
+  const store = archiveStore(await openSqlite(join(archiveData, 'archive.db')));
   const nowS = () => Math.floor(Date.now() / 1000);
   const server = await archiveServer(
     { name: NAME, store, keys: witnessKeys(NAME, 'e7'), nowS, heard: () => undefined },
@@ -49,7 +56,7 @@ beforeEach(async () => {
     vi.stubEnv('PLUGMARK_ENROLMENT', token);
     onTestFinished(() => void vi.unstubAllEnvs());
   };
-  await give('join', { use: 'enrol', tenant: 'north' });
+  await give('join', { use: 'enrol', tenant: 'north', origin: null });
   await said(() => joinArchive(url, scope()));
   await said(() => shipLog(scope()));
   log = (await store.logs())[0]?.id ?? '';
@@ -85,7 +92,7 @@ describe('a station that has lost its log', () => {
 
   it('is not given a log by a token for joining, nor by one for a log that is not there', async () => {
     lose();
-    await give('again', { use: 'enrol', tenant: 'north' });
+    await give('again', { use: 'enrol', tenant: 'north', origin: null });
     expect(await problemOf(fetchBack)).toMatchObject({ code: 'archive-refused' });
     await give('other', { use: 'restore', log: logId('nobody.example/log') });
     expect(await problemOf(fetchBack)).toMatchObject({ code: 'archive-refused' });
@@ -114,6 +121,24 @@ describe('a plate that the station forgets', () => {
     expect((await said(() => check([], scope()))).text).toContain(
       'Every personal text is there, or was deleted with "plugmark forget".',
     );
+  });
+});
+
+describe('a station whose key is lost', () => {
+  it('ships again once the archive has taken its new key by hand', async () => {
+    await said(() => rotateKey({ ...scope(), lost: true }));
+    expect(await problemOf(() => shipLog(scope()))).toMatchObject({ code: 'archive-refused' });
+    const vkey = (await said(() => printVerifierKey(scope()))).text.trim();
+    const { text } = await said(() => takeLostKey({ data: archiveData, vkey }));
+    expect(text).toContain('signs with this key from now on');
+    expect((await said(() => shipLog(scope()))).value).toBe(0);
+  });
+
+  it('is helped by no key of a log that the archive does not have', async () => {
+    const vkey = 'nobody.example/log+00000000+AAAA';
+    expect(await problemOf(() => takeLostKey({ data: archiveData, vkey }))).toMatchObject({
+      code: 'option-not-valid',
+    });
   });
 });
 
