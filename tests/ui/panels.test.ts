@@ -62,9 +62,9 @@ describe('the panel of the old plugs', () => {
 
   it('says that a stain above the shell is normal, until there is something to point out', () => {
     const plain = linesOf(viewOf({ ...ROUTINE_JOBS.oldPlugs, oldPlugs: {}, oldPlugTarget: 1 })).join('\n');
-    expect(plain).toContain(stainText);
+    expect(plain).toContain(stainText());
     const odd = linesOf(viewOf(ROUTINE_JOBS.oldPlugs)).join('\n');
-    expect(odd).not.toContain(stainText);
+    expect(odd).not.toContain(stainText());
     expect(odd).toContain('Cylinder 5 differs from the others');
   });
 });
