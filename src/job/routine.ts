@@ -191,7 +191,10 @@ export const USUAL_ROUTINE: Routine = inLanguage(ENGLISH, () => ({
 }));
 
 const USUAL_ITEMS = new Map(
-  listPhaseSchema.options.flatMap((phase) => itemsOf(USUAL_ROUTINE, phase)).map((item) => [item.id, item]),
+  [...USUAL_ROUTINE.beforeRemoval, ...USUAL_ROUTINE.fitting, ...USUAL_ROUTINE.afterwards].map((item) => [
+    item.id,
+    item,
+  ]),
 );
 
 /** The item as the usual routine has it, in the reader's language; undefined for one of the shop's own. */
