@@ -18,14 +18,15 @@ import {
   deviceRefusalText,
   featuresText,
   instrumentRefusalText,
+  itemText,
   KIND_WORDS,
   LINK_CAVEAT,
   linkEndText,
   MISS_WORDS,
-  OUT_OF_ORDER,
   OUT_OF_TURN_WORDS,
   openItemsText,
   outOfOrderText,
+  outOfOrderWord,
   placementText,
   questionText,
   SCRAP_WORDS,
@@ -84,7 +85,7 @@ function outOfOrder(
     const done =
       one.step === 'afterwards' ? (all.findLast((entry) => entry.seq < seq) ?? last) : (first ?? last);
     const when = done === undefined ? 'never' : utc(done.at);
-    return `${OUT_OF_ORDER}: ${outOfOrderText(one)} (${when}).`;
+    return `${outOfOrderWord()}: ${outOfOrderText(one)} (${when}).`;
   });
 }
 
@@ -263,15 +264,15 @@ const cylindersText = (cylinders: readonly number[]): string =>
 function notDone({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: JobState): string | null {
   const items = routine === null ? [] : itemsOf(routine, phase);
   const of = (item: string) => items.find(({ id }) => id === item);
+  const textOf = (item: string) => {
+    const listed = of(item);
+    return listed === undefined ? item : itemText(listed);
+  };
   const left = steps.flatMap(({ item, as, why }) =>
-    as === NOT_DONE
-      ? [`${of(item)?.text ?? item}${why === undefined ? '' : ` (${withoutPhoneNumbers(why)})`}`]
-      : [],
+    as === NOT_DONE ? [`${textOf(item)}${why === undefined ? '' : ` (${withoutPhoneNumbers(why)})`}`] : [],
   );
   const notable = steps.flatMap(({ item, as }) =>
-    of(item)?.notable?.includes(as) === true
-      ? [`${of(item)?.text ?? item}: ${choiceText(of(item), as)}.`]
-      : [],
+    of(item)?.notable?.includes(as) === true ? [`${textOf(item)}: ${choiceText(of(item), as)}.`] : [],
   );
   const words = [...(left.length === 0 ? [] : [`Not done: ${left.join('; ')}.`]), ...notable];
   return words.length === 0 ? null : words.join(' ');

@@ -5,7 +5,7 @@ import { DONE, itemsOf, NOT_DONE } from '../job/routine.ts';
 import { attemptOf } from '../job/situation.ts';
 import type { JobState } from '../job/state.ts';
 import { CONDITIONS, DAMAGE } from '../report/words/condition.ts';
-import { choiceText, featuresText } from '../report/words/index.ts';
+import { choiceText, featuresText, itemText } from '../report/words/index.ts';
 import { outlier } from './panels/outlier.ts';
 import { figure, fixed } from './words.ts';
 
@@ -29,7 +29,7 @@ function attested({ phase, steps, together }: JobEventOf<'steps-attested'>, { ro
   const items = routine === null ? [] : itemsOf(routine, phase);
   const words = steps.map(({ item, as, why }) => {
     const of = items.find(({ id }) => id === item);
-    const text = of?.text ?? item;
+    const text = of === undefined ? item : itemText(of);
     if (as === NOT_DONE) return `NOT done: ${text} (${why ?? ''})`;
     return as === DONE ? text : `${text}: ${choiceText(of, as)}`;
   });

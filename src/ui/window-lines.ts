@@ -6,6 +6,7 @@ import { type DecisionRule, largestExpandedBy } from '../metrology/decision.ts';
 import type { Window } from '../metrology/judgement.ts';
 import { specificRisk } from '../metrology/risk.ts';
 import type { Distribution } from '../metrology/term.ts';
+import { TABLE_THREADS } from '../plug/fit-words.ts';
 import type { TableView } from '../plug/plausibility.ts';
 import { amountSourceWords, CAUSE_WORDS, instrumentRefusalText, noteLines } from '../report/words/index.ts';
 import { forecastText } from './forecast-words.ts';
@@ -194,7 +195,7 @@ function tableLines(table: TableView | null, ascii: boolean): string[] {
     'General tables (a fallback and a plausibility limit; the engine maker and the plug box go before them)',
     ...table.rows.map(
       ({ printed, threads, cited }) =>
-        `  ${printable(printed, 20, ascii).padEnd(18)}${`threads ${threads}`.padEnd(23)}${printable(cited, LONGEST, ascii)}`,
+        `  ${printable(printed, 20, ascii).padEnd(18)}${TABLE_THREADS[threads].padEnd(23)}${printable(cited, LONGEST, ascii)}`,
     ),
   ];
 }
