@@ -9,6 +9,8 @@ import { join } from 'node:path';
 import { z } from 'zod';
 import { isSignedBy, readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { type Finding, heldAgainst, type LogNow } from '../../evidence/kept-checkpoints.ts';
+import { askedOnce } from '../../evidence/merkle.ts';
+import { noteText } from '../../evidence/note.ts';
 import { toBase64 } from '../../evidence/platform/bytes.ts';
 import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import type { StationState } from '../../evidence/station.ts';
@@ -36,13 +38,16 @@ export const logNow = ({ log }: StationFolder, { origin, keys }: StationState): 
 /** Throws `log-turned` where a checkpoint that the station signed does not fit the log as it is. */
 export function refuseTurned(stationFolder: StationFolder, state: StationState): void {
   const { folder, log } = stationFolder;
-  const now = logNow(stationFolder, state);
+  const fresh = logNow(stationFolder, state);
+  const now = { ...fresh, tree: askedOnce(fresh.tree) };
   const newest = log.newestCheckpoint();
-  const kept = [
+  const all = [
     ...(newest === null ? [] : keptIn(newest, 'the log')),
     ...lastCheckpoint(folder),
     ...newestRecord(folder, now),
   ];
+  // Where all is well, all three are the same note.
+  const kept = [...new Map(all.map((one) => [noteText(one.checkpoint), one])).values()];
   const [first] = kept.flatMap(({ where, checkpoint }) => {
     const [finding] = heldAgainst(now, [checkpoint]);
     const isFine = finding === undefined || finding.kind === 'extends' || isStated(checkpoint, state);
