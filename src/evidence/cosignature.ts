@@ -6,7 +6,7 @@ import type { SignedCheckpoint } from './checkpoint.ts';
 import { keyBytes } from './jwk.ts';
 import { type NoteSignature, signatureLine } from './note.ts';
 import { isSame, joined, utf8 } from './platform/bytes.ts';
-import { mlDsaHolds } from './platform/ml-dsa.ts';
+import { mlDsaHolds } from './platform/mldsa.ts';
 import { holds as ed25519Holds } from './platform/signature.ts';
 import type { WitnessKey } from './verifier-key.ts';
 

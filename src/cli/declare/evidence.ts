@@ -186,12 +186,14 @@ const declareLog: Declare = (program, run) => {
   scope(log.command('vkey').description('prints the key that checkpoints are checked by (C2SP verifier key)'))
     .addHelpText('after', closing({}, 'plugmark log vkey'))
     .action((options) => run(async () => (await import('../station/log.ts')).printVerifierKey(options))());
-  log
-    .command('witness')
-    .description(
-      'sends the newest checkpoint to the witnesses of the station file; every job does so by itself',
-    )
-    .option('--station <file>', 'the station file', 'station.json')
+  json(
+    log
+      .command('witness')
+      .description(
+        'sends the newest checkpoint to the witnesses of the station file; every job does so by itself',
+      )
+      .option('--station <file>', 'the station file', 'station.json'),
+  )
     .addHelpText(
       'after',
       closing({ done: 'all cosigned', failed: 'one did not; the output says why' }, 'plugmark log witness'),

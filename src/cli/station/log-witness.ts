@@ -11,6 +11,8 @@ import { readVerifierKey, type WitnessKey } from '../../evidence/verifier-key.ts
 import { writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { askedWitnesses } from '../answers/witness.ts';
 import { witnessedBeside } from '../evidence/later-log-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
@@ -24,7 +26,13 @@ import { type LoadedStation, readStationFile, type StationFile } from './station
 import { COSIGNED_CHECKPOINT } from './station-log.ts';
 
 /** Needs no key: what is sent was signed when the last record was sealed. */
-export async function witnessLog({ station }: { readonly station: string }): Promise<ExitCode> {
+export async function witnessLog({
+  station,
+  json = false,
+}: {
+  readonly station: string;
+  readonly json?: boolean;
+}): Promise<ExitCode> {
   const file = await readStationFile(station);
   const witnesses = witnessesOf(file);
   if (witnesses.length === 0)
@@ -38,10 +46,11 @@ export async function witnessLog({ station }: { readonly station: string }): Pro
   try {
     const note = stationFolder.log.newestCheckpoint();
     if (note === null) {
-      print(['Nothing is signed yet, so there is nothing to send.']);
+      if (json) printJson(askedWitnesses(null, []));
+      else print(['Nothing is signed yet, so there is nothing to send.']);
       return EXIT.done;
     }
-    return await send(stationFolder, witnesses, note);
+    return await send(stationFolder, witnesses, note, json);
   } finally {
     stationFolder.log.close();
   }
@@ -51,6 +60,7 @@ async function send(
   stationFolder: StationFolder,
   witnesses: readonly AskedWitness[],
   newest: string,
+  json: boolean,
 ): Promise<ExitCode> {
   const { folder, log } = stationFolder;
   const checkpoint = orThrow(readCheckpoint(newest, 'the log'));
@@ -64,15 +74,19 @@ async function send(
     });
   const before = cosignedBefore(folder);
   const answers = await Promise.all(
-    witnesses.map((witness) => askWitness(witness, checkpoint, log.tree, sizeAt(witness, before))),
+    witnesses.map(async (witness) => ({
+      url: witness.url,
+      answer: await askWitness(witness, checkpoint, log.tree, sizeAt(witness, before)),
+    })),
   );
-  const cosigned = answers.flatMap((answer) => (answer.kind === 'cosigned' ? answer.signatures : []));
+  const cosigned = answers.flatMap(({ answer }) => (answer.kind === 'cosigned' ? answer.signatures : []));
   if (cosigned.length > 0) {
     const keys = witnesses.flatMap((witness) => witness.keys);
     keepCosigned(stationFolder, { ...checkpoint, signatures: [...checkpoint.signatures, ...cosigned] }, keys);
   }
-  print(answers.map((answer, i) => answerLine(witnesses[i]?.url ?? '', answer, checkpoint.size)));
-  return answers.every(({ kind }) => kind === 'cosigned') ? EXIT.done : EXIT.failed;
+  if (json) printJson(askedWitnesses(checkpoint.size, answers));
+  else print(answers.map(({ url, answer }) => answerLine(url, answer, checkpoint.size)));
+  return answers.every(({ answer }) => answer.kind === 'cosigned') ? EXIT.done : EXIT.failed;
 }
 
 /** Keeps a checkpoint with the cosignatures of these keys, beside the log and beside each record that it dates. */

@@ -6,7 +6,7 @@ import type { FileKey } from '../../../db/keyfile.ts';
 import { openWitnessFile, type WitnessFile } from '../../../db/witness.ts';
 import type { CosigningKey } from '../../evidence/cosignature.ts';
 import type { PublicJwk } from '../../evidence/jwk.ts';
-import { mlDsaKeyOf } from '../../evidence/platform/ml-dsa.ts';
+import { mlDsaKeyOf } from '../../evidence/platform/mldsa.ts';
 import { sign } from '../../evidence/platform/signature.ts';
 import { readVerifierKey, type WitnessKey, witnessVerifierKey } from '../../evidence/verifier-key.ts';
 import type { WitnessStore } from '../../serve/witness.ts';
