@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { cosignaturesOn } from '../../evidence/cosignature.ts';
 import { parseLaterLog } from '../../evidence/later-log.ts';
-import { noteText } from '../../evidence/note.ts';
+import { type NoteSignature, noteText } from '../../evidence/note.ts';
 import { readVerifierKey, type WitnessKey } from '../../evidence/verifier-key.ts';
 import { writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
@@ -98,8 +98,11 @@ export function keepCosigned(
   const path = join(stationFolder.folder, COSIGNED_CHECKPOINT);
   // Those who cosigned this very checkpoint before stay in the note.
   const before = cosignedBefore(stationFolder.folder);
-  const base = before?.text === checkpoint.text ? noteText(before) : noteText(checkpoint);
-  const note = withCosignatures(base, checkpoint.signatures);
+  const earlier = before?.text === checkpoint.text ? cosignedEarlier(before, keys) : [];
+  const note = withCosignatures(
+    noteText({ ...checkpoint, signatures: [...ownLines(checkpoint, keys), ...earlier] }),
+    checkpoint.signatures,
+  );
   writeWhole(path, note);
   notesBeside(stationFolder, keys, note);
 }
@@ -121,7 +124,8 @@ function answerLine(url: string, answer: Asked, size: number): string {
 /** What was cosigned last; null where nothing was. */
 export function cosignedBefore(folder: string): SignedCheckpoint | null {
   const path = join(folder, COSIGNED_CHECKPOINT);
-  if (!existsSync(path)) return null;
+  const there = statSync(path, { throwIfNoEntry: false });
+  if (there?.isFile() !== true || there.size > MAX_BYTES) return null;
   const read = readCheckpoint(readFileSync(path), path);
   return read.ok ? read.value : null;
 }
@@ -149,9 +153,33 @@ function notesBeside(stationFolder: StationFolder, keys: readonly WitnessKey[], 
   }
 }
 
-/** How many of them have a line here; that it holds was looked at when it came. */
-const witnessesOn = ({ signatures }: SignedCheckpoint, keys: readonly WitnessKey[]) =>
-  new Set(signatures.map(({ name }) => name).filter((name) => keys.some((key) => key.name === name))).size;
+const isLineOf = (line: NoteSignature) => (key: WitnessKey) =>
+  key.name === line.name && Buffer.from(key.keyId).equals(line.keyId);
+
+const ownLines = ({ signatures }: SignedCheckpoint, keys: readonly WitnessKey[]) =>
+  signatures.filter((line) => !keys.some(isLineOf(line)));
+
+/** More witnesses no station has. */
+const MOST_OTHERS = 32;
+
+/**
+ * Those who cosigned this checkpoint before. What lies on the disk may have been written by anybody: lines of these keys that
+ * do not hold are left out, lines under the name of the log as well, and of others only some are kept.
+ */
+function cosignedEarlier(note: SignedCheckpoint, keys: readonly WitnessKey[]): readonly NoteSignature[] {
+  const others = note.signatures.filter((line) => line.name !== note.origin && !keys.some(isLineOf(line)));
+  return [...linesThatHold(note, keys), ...others.slice(0, MOST_OTHERS)];
+}
+
+const linesThatHold = (note: SignedCheckpoint, keys: readonly WitnessKey[]) =>
+  note.signatures.filter((line) => {
+    const own = keys.filter(isLineOf(line));
+    return (cosignaturesOn({ ...note, signatures: [line] }, own) ?? []).length > 0;
+  });
+
+/** How many of them have a line here that holds. */
+const witnessesOn = (note: SignedCheckpoint, keys: readonly WitnessKey[]) =>
+  new Set(linesThatHold(note, keys).map(({ name }) => name)).size;
 
 const MAX_BYTES = 300_000;
 

@@ -19,6 +19,7 @@ import { ProblemError } from '../../problem.ts';
 import type { StationFolder } from './station.ts';
 import { LAST_CHECKPOINT } from './station-log.ts';
 
+const MAX_NOTE_BYTES = 130_000;
 const RECORD_END = '.record.json';
 
 /** A checkpoint, and where it was found. */
@@ -70,7 +71,10 @@ export async function keepSigned({ folder, log }: StationFolder, size: number, n
 export function lastCheckpoint(folder: string): readonly Kept[] {
   const path = join(folder, LAST_CHECKPOINT);
   const there = statSync(path, { throwIfNoEntry: false });
-  return there === undefined ? [] : keptIn(readFileSync(path), path);
+  if (there === undefined) return [];
+  // A pipe has no end, and no checkpoint is large.
+  const bytes = there.isFile() && there.size <= MAX_NOTE_BYTES ? readFileSync(path) : new Uint8Array();
+  return keptIn(bytes, path);
 }
 
 /** The checkpoint inside the record that was written last, where it is of this log. */
