@@ -33,6 +33,7 @@ export function withLogsOf(list: TrustList, policy: Policy | null, origin: strin
       kid: thumbprint(jwk),
       name: name.slice(0, 80),
       role: 'station' as const,
+      ofLog: origin,
     }))
     .filter(({ kid }) => !list.keys.some((key) => key.kid === kid));
   return { keys: [...list.keys, ...added] };

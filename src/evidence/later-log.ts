@@ -48,7 +48,7 @@ export function isInLaterLog(
     (key) =>
       (key.role === undefined || key.role === 'station') &&
       endOf(list, key.kid) === null &&
-      (heirs.has(key.kid) || key.name === older.origin.slice(0, 80)),
+      (heirs.has(key.kid) || key.ofLog === older.origin),
   );
   return (
     checkpointSigners(read.value, now).length > 0 && consistencyHolds(older, read.value, hashesOf(later.path))

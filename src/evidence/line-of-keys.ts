@@ -5,7 +5,7 @@
 import { type PublicJwk, thumbprint } from './jwk.ts';
 import type { KeyOfStation, StationState } from './station.ts';
 import { type Succession, successionBy } from './succession.ts';
-import { endOf, type TrustList } from './trust.ts';
+import { endOf, type TrustedKey, type TrustList } from './trust.ts';
 
 /** The keys that took the place of this one, one after the other, as the list has it. */
 export function heirsOf({ keys }: TrustList, kid: string): ReadonlySet<string> {
@@ -28,7 +28,7 @@ export function foreignKeyBefore(
   { keys, origin }: StationState,
   kid: string,
   list: TrustList,
-): TrustList['keys'][number] | null {
+): TrustedKey | null {
   const at = keys.findIndex((key) => key.kid === kid);
   for (const [i, before] of keys.slice(0, Math.max(at, 0)).entries()) {
     const listed = list.keys.find((one) => one.kid === before.kid);
@@ -41,7 +41,7 @@ export function foreignKeyBefore(
 
 /** A policy that names both as keys of this log says so for the reader. */
 const isByPolicy = ({ keys }: TrustList, kids: readonly string[], origin: string): boolean =>
-  kids.every((kid) => keys.some((key) => key.kid === kid && key.name === origin.slice(0, 80)));
+  kids.every((kid) => keys.some((key) => key.kid === kid && key.ofLog === origin));
 
 function isNamed(old: KeyOfStation | undefined, key: KeyOfStation, list: TrustList, origin: string): boolean {
   if (old === undefined) return false;

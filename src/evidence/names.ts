@@ -9,7 +9,7 @@ export const NAME_OF_ANOTHER =
 
 /** Where a station calls itself other than the reader's list does. */
 export const otherName = (called: string, listed: string): string =>
-  called === listed ? '' : ` (which calls itself "${called}")`;
+  looksOf(called) === looksOf(listed) ? '' : ` (which calls itself "${called}")`;
 
 /** Whether a station calls itself what the list calls another. */
 export const isNameOfAnother = (called: string, listed: string, { keys }: TrustList): boolean =>
