@@ -1,7 +1,7 @@
 /** The Merkle tree of the log in SQLite: leaves in `entries`, whole subtrees of 32 leaves and more in `subtrees`. */
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import { completedBy, nodeHash, type Subtrees } from '../src/evidence/merkle.ts';
+import { completedBy, type Subtrees, treeOf, treeRoot } from '../src/evidence/merkle.ts';
 import { ProblemError } from '../src/problem.ts';
 import { DAMAGED_NEXT } from './problems.ts';
 
@@ -17,21 +17,29 @@ export const LOWEST_STORED = 5;
 
 /** Asking for a subtree that is not there throws `log-damaged`. */
 export function storedTree(db: Database, path: string): StoredTree {
-  const leaf = db.prepare('SELECT hash FROM entries WHERE seq = ?').pluck();
+  const leaves = db.prepare('SELECT hash FROM entries WHERE seq BETWEEN ? AND ? ORDER BY seq').pluck();
   const above = db.prepare('SELECT hash FROM subtrees WHERE place = ?').pluck();
   const insert = db.prepare('INSERT INTO subtrees (place, hash) VALUES (?, ?)');
-  const node = (level: number, index: number): Uint8Array => {
-    if (level > 0 && level < LOWEST_STORED)
-      return nodeHash(node(level - 1, 2 * index), node(level - 1, 2 * index + 1));
-    const row = level === 0 ? leaf.get(index + 1) : above.get(placeOf(level, index));
-    const hash = hashSchema.safeParse(row);
-    if (hash.success) return hash.data;
-    throw new ProblemError({
+  const hole = (level: number, index: number) =>
+    new ProblemError({
       code: 'log-damaged',
       where: path,
       message: `the hash tree of the station log has a hole (level ${level}, place ${index})`,
       next: DAMAGED_NEXT,
     });
+  /** From its leaves, which are read at once. */
+  const madeAgain = (level: number, index: number): Uint8Array => {
+    const first = index * 2 ** level;
+    const rows = leaves.all(first + 1, first + 2 ** level);
+    const hashes = rows.flatMap((row) => hashSchema.safeParse(row).data ?? []);
+    if (hashes.length < 2 ** level) throw hole(0, first);
+    return treeRoot(treeOf(hashes), hashes.length);
+  };
+  const node = (level: number, index: number): Uint8Array => {
+    if (level < LOWEST_STORED) return madeAgain(level, index);
+    const hash = hashSchema.safeParse(above.get(placeOf(level, index)));
+    if (!hash.success) throw hole(level, index);
+    return hash.data;
   };
   return {
     node,

@@ -33,6 +33,7 @@ export function withLogsOf(list: TrustList, policy: Policy | null, origin: strin
       kid: thumbprint(jwk),
       name: name.slice(0, 80),
       role: 'station' as const,
+      ofLog: origin,
     }))
     .filter(({ kid }) => !list.keys.some((key) => key.kid === kid));
   return { keys: [...list.keys, ...added] };
@@ -55,7 +56,7 @@ export function witnessesOf(
 ): PolicyFinding {
   const keys = logKeys(policy, own.origin, known);
   if (keys.length === 0) return none(`Your policy does not name this log, ${own.origin}.`);
-  const inside = isSignedBy(own, keys) ? policyFinding(policy, own, readAt) : null;
+  const inside = isSignedBy(own, keys) ? policyFinding(policy, own, known, readAt) : null;
   if (note === null || (inside !== null && inside.check.outcome !== 'failed'))
     return inside ?? none('No key of this log that your policy names signed the checkpoint inside.');
   const read = readCheckpoint(note.checkpoint, 'note');
@@ -70,15 +71,21 @@ export function witnessesOf(
     return none(
       'The note of the witnesses that came with it does not show that they saw the log of this record.',
     );
-  return policyFinding(policy, later, readAt);
+  return policyFinding(policy, later, known, readAt);
 }
 
-/** Of a checkpoint whose log is the right one. */
+/** Of a checkpoint whose log is the right one; `known` are the keys that the station had. */
 export function policyFinding(
   policy: Policy,
   checkpoint: SignedCheckpoint,
+  known: readonly PublicJwk[],
   readAt: string | null,
 ): PolicyFinding {
+  const own = policy.witnesses.find(({ key }) => 'jwk' in key && known.some(({ x }) => x === key.jwk.x));
+  if (own !== undefined)
+    return none(
+      `Your policy names ${own.name} as a witness, and its key is one of the station itself: nobody is his own witness.`,
+    );
   const found = witnessedBy(policy, checkpoint, readAt);
   if (found === null)
     return none('A cosignature of a witness that your policy names does not hold: the note was changed.');

@@ -2,11 +2,11 @@
  * Cosignatures of witnesses (c2sp.org/tlog-cosignature): a witness signs, with the time, that it has seen no other history
  * of a log than the one that this checkpoint goes on from. They are lines of the checkpoint's note, beside the log's own.
  */
-import { ml_dsa44 } from '@noble/post-quantum/ml-dsa.js';
 import type { SignedCheckpoint } from './checkpoint.ts';
 import { keyBytes } from './jwk.ts';
 import { type NoteSignature, signatureLine } from './note.ts';
 import { isSame, joined, utf8 } from './platform/bytes.ts';
+import { mlDsaHolds } from './platform/mldsa.ts';
 import { holds as ed25519Holds } from './platform/signature.ts';
 import type { WitnessKey } from './verifier-key.ts';
 
@@ -76,7 +76,7 @@ function holds(key: WitnessKey, message: Uint8Array, signature: Uint8Array): boo
     case 'ed25519-cosignature':
       return ed25519Holds(keyBytes(key.jwk), message, signature);
     case 'ml-dsa-44-cosignature':
-      return signature.length === ml_dsa44.lengths.signature && ml_dsa44.verify(signature, message, key.key);
+      return mlDsaHolds(key.key, message, signature);
   }
 }
 

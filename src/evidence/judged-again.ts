@@ -1,12 +1,18 @@
 import { partingText } from '../job/parting.ts';
+import { editionIn, OPEN_EDITION } from '../job/rules.ts';
 import type { Edition } from '../rules/editions.ts';
 import { type Check, failed, passed } from './check.ts';
-import type { JobRecord } from './record.ts';
+import { type JobRecord, rulesOf } from './record.ts';
 
 export const JUDGED_AGAIN = 'judged again';
 
 /** Judges the job again by the rules that it names: same pulls, same cylinders, same verdicts, or where they part. */
 export function judgedAgain({ entries }: Pick<JobRecord, 'entries'>, edition: Edition): Check {
+  const number = editionIn(rulesOf(entries));
+  const rules =
+    number === null || number === OPEN_EDITION
+      ? ''
+      : ` It was judged by edition ${number} of the rules; new jobs are judged by edition ${OPEN_EDITION}.`;
   if (edition === 'unknown')
     return failed(JUDGED_AGAIN, 'The job names rules that no version of the program has.');
   if (edition === 'newer')
@@ -21,7 +27,7 @@ export function judgedAgain({ entries }: Pick<JobRecord, 'entries'>, edition: Ed
     return again.agrees
       ? passed(
           JUDGED_AGAIN,
-          `The samples give the same ${again.pulls} pulls again, each with the same verdict.`,
+          `The samples give the same ${again.pulls} pulls again, each with the same verdict.${rules}`,
         )
       : failed(JUDGED_AGAIN, `event ${again.position}: ${partingText(again)}.`);
   } catch (fault) {

@@ -1,7 +1,7 @@
 /** What checkpoints that somebody kept say about a log as it is now. */
 import { type Checkpoint, isSignedBy, type SignedCheckpoint } from './checkpoint.ts';
 import type { PublicJwk } from './jwk.ts';
-import { consistencyHolds, consistencyProof, type Subtrees, treeRoot } from './merkle.ts';
+import { askedOnce, consistencyHolds, consistencyProof, type Subtrees, treeRoot } from './merkle.ts';
 
 /** A log as it is now. */
 export interface LogNow {
@@ -26,6 +26,7 @@ export type Finding =
  * not fit, the first difference lies behind the last one that does.
  */
 export function heldAgainst(now: LogNow, kept: readonly SignedCheckpoint[]): readonly Finding[] {
+  const begins = beginningsOf(now);
   let agreed = 0;
   return [...kept]
     .sort((a, b) => a.size - b.size)
@@ -34,14 +35,22 @@ export function heldAgainst(now: LogNow, kept: readonly SignedCheckpoint[]): rea
       if (checkpoint.origin !== now.origin) return { kind: 'other-log', size };
       if (!isSignedBy(checkpoint, now.keys)) return { kind: 'not-signed', size };
       if (size > now.size) return { kind: 'cut', size, from: now.size + 1, to: size };
-      if (!begins(now, checkpoint)) return { kind: 'diverged', size, from: agreed + 1, to: size };
+      if (!begins(checkpoint)) return { kind: 'diverged', size, from: agreed + 1, to: size };
       agreed = Math.max(agreed, size);
       return { kind: 'extends', size };
     });
 }
 
-/** By the proof that an auditor would be given, so that what is said here can be shown. */
-function begins({ tree, size }: LogNow, { size: oldSize, root }: Checkpoint): boolean {
-  const newer = { size, root: treeRoot(tree, size) };
-  return consistencyHolds({ size: oldSize, root }, newer, consistencyProof(tree, oldSize, size));
+/** By the proof that an auditor would be given, so that what is said here can be shown. Each hash of the log is read once. */
+function beginningsOf({ tree, size }: LogNow): (kept: Checkpoint) => boolean {
+  const asked = askedOnce(tree);
+  let root: Uint8Array | undefined;
+  return ({ size: oldSize, root: oldRoot }) => {
+    root ??= treeRoot(asked, size);
+    return consistencyHolds(
+      { size: oldSize, root: oldRoot },
+      { size, root },
+      consistencyProof(asked, oldSize, size),
+    );
+  };
 }

@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { problemFromZod } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
 import { checkpointSigners, readCheckpoint, type SignedCheckpoint } from './checkpoint.ts';
+import { heirsOf } from './line-of-keys.ts';
 import { consistencyHolds, hashesOf, hashSchema } from './merkle.ts';
 import { parseStrictJson } from './strict-json.ts';
 import { endOf, type TrustList } from './trust.ts';
@@ -29,12 +30,25 @@ export function parseLaterLog(bytes: Uint8Array, source: string): Result<LaterLo
 
 const NEXT = 'Make it again with "plugmark log prove consistency".';
 
-/** Whether the later log begins with the older one, and a station key that is believed now signed it. */
-export function isInLaterLog(older: SignedCheckpoint, later: LaterLog, list: TrustList): boolean {
+/**
+ * Whether the later log begins with the older one, which `kid` signed, and a key of the same station that is believed now
+ * signed it: one that took the place of `kid`, or that the reader's policy names for this log. Any other station of the list
+ * could sign a log under this origin.
+ */
+export function isInLaterLog(
+  older: SignedCheckpoint,
+  later: LaterLog,
+  list: TrustList,
+  kid: string,
+): boolean {
   const read = readCheckpoint(later.checkpoint, 'proof');
   if (!read.ok || read.value.origin !== older.origin) return false;
+  const heirs = heirsOf(list, kid);
   const now = list.keys.filter(
-    ({ kid, role }) => (role === undefined || role === 'station') && endOf(list, kid) === null,
+    (key) =>
+      (key.role === undefined || key.role === 'station') &&
+      endOf(list, key.kid) === null &&
+      (heirs.has(key.kid) || key.ofLog === older.origin),
   );
   return (
     checkpointSigners(read.value, now).length > 0 && consistencyHolds(older, read.value, hashesOf(later.path))

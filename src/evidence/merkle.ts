@@ -221,6 +221,21 @@ function firstAtOrAfter(sorted: readonly number[], bound: number, from: number, 
   return low;
 }
 
+/** The same tree, which is asked once for each of its hashes: where a root and several proofs of one size are made. */
+export function askedOnce(tree: Subtrees): Subtrees {
+  const levels: Map<number, Uint8Array>[] = [];
+  return {
+    node: (level, index) => {
+      levels[level] ??= new Map();
+      const before = levels[level]?.get(index);
+      if (before !== undefined) return before;
+      const hash = tree.node(level, index);
+      levels[level]?.set(index, hash);
+      return hash;
+    },
+  };
+}
+
 /** A tree in memory, from the hashes of its leaves. */
 export function treeOf(leaves: readonly Uint8Array[]): Subtrees & { readonly size: number } {
   const levels: Uint8Array[][] = [[]];

@@ -81,13 +81,15 @@ function readLine([word = '#', ...rest]: readonly string[], read: Lines): string
   }
 }
 
-function readLog([text = '', , ...more]: readonly string[], { logs }: Lines): string | null {
+function readLog([text = '', , ...more]: readonly string[], { logs, witnesses }: Lines): string | null {
   const key = readVerifierKey(text);
   // A log may sign by ML-DSA-44 as well (tlog-checkpoint); none of ours does.
   if (more.length > 0 || key === null || key.kind === 'ed25519-cosignature')
     return 'expected: log, the verifier key of the log, and its address where it has one';
   if (key.kind !== 'log') return null;
   if (logs.some((other) => isSameKey(other, key))) return 'two logs have this key';
+  if (witnesses.some((witness) => isSameKey(witness.key, key)))
+    return 'a witness has this key, and nobody is his own witness';
   logs.push(key);
   return null;
 }
@@ -98,6 +100,8 @@ function readWitness([name = '', text = '', , ...more]: readonly string[], read:
     return 'expected: witness, a name, its verifier key for cosignatures (Ed25519 or ML-DSA-44), and its address where it has one';
   if (isTaken(name, read)) return 'this name is taken';
   if (read.witnesses.some((other) => isSameKey(other.key, key))) return 'two witnesses have this key';
+  if (read.logs.some((log) => isSameKey(log, key)))
+    return 'a log has this key, and nobody is his own witness';
   read.witnesses.push({ name, key });
   return null;
 }

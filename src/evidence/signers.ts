@@ -1,13 +1,14 @@
 /** Who signed a record, and whether the reader's trust list believes it. */
 import { technicianOf } from '../job/hand-over.ts';
-import { type Check, failed, passed } from './check.ts';
+import { type Check, doubtful, failed, passed } from './check.ts';
 import { readCheckpoint } from './checkpoint.ts';
 import { thumbprint } from './jwk.ts';
 import type { SignatureReport } from './jws.ts';
 import { isInLaterLog, type LaterLog } from './later-log.ts';
+import { foreignKeyBefore, statementBy } from './line-of-keys.ts';
+import { isNameOfAnother, NAME_OF_ANOTHER, otherName } from './names.ts';
 import { type JobRecord, technicianKey, technicianSignature } from './record.ts';
 import type { StationState } from './station.ts';
-import { successionBy } from './succession.ts';
 import { endOf, type Trust, type TrustedTime, type TrustList, trustIn } from './trust.ts';
 
 type Signer = NonNullable<SignatureReport['signer']>;
@@ -98,7 +99,7 @@ export function signerCheck(
   const signer = holding.find(({ role }) => role === 'station');
   if (signer === undefined) return failed('signer', 'No station signed.');
   const checkpoint = readCheckpoint(record.log.checkpoint, 'checkpoint');
-  const inLog = later !== null && checkpoint.ok && isInLaterLog(checkpoint.value, later, list);
+  const inLog = later !== null && checkpoint.ok && isInLaterLog(checkpoint.value, later, list, signer.kid);
   const trust = stationTrust(signer, station, list, { before, inLog });
   if (!trust.trusted) return failed('signer', `Station key ${signer.kid}: ${trust.reason}.`);
   const ended = inLog && endOf(list, signer.kid) !== null;
@@ -106,12 +107,15 @@ export function signerCheck(
     .filter(({ role }) => role === 'countersigner')
     .map((one) => countersigner(one, list, time?.ofWholeFile === true ? time.before : null));
   const said = [
-    `signed by the station ${trust.name} on ${signer.signedAt}`,
+    `signed by the station ${trust.name}${otherName(record.station, trust.name)} on ${signer.signedAt}`,
     ...(ended ? ['the key has ended since, and a later log of the station contains this'] : []),
     TECHNICIAN_WORDS[record.technicianSignature],
   ];
   const text = [...said, ...others].join('; ');
-  return passed('signer', `${text.charAt(0).toUpperCase()}${text.slice(1)}.`);
+  const sentence = `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+  return isNameOfAnother(record.station, trust.name, list)
+    ? doubtful('signer', `${NAME_OF_ANOTHER} ${sentence}`)
+    : passed('signer', sentence);
 }
 
 /** Whether the list has the station's key as one that signs no more. */
@@ -137,21 +141,32 @@ export function stationTrust(
   shown: { readonly before: string | null; readonly inLog: boolean },
 ): Trust {
   const trust = trustIn(list, { ...signer, role: 'station', ...shown });
+  if (trust.trusted && typeof station !== 'string') return ofOneStation(trust, signer.kid, station, list);
   if (trust.trusted || list.keys.some(({ kid }) => kid === signer.kid) || typeof station === 'string')
     return trust;
   const at = station.keys.findIndex(({ kid }) => kid === signer.kid);
   const [old, key] = [station.keys[at - 1], station.keys[at]];
-  if (old === undefined || key === undefined || key.statement === null) return trust;
-  const said = successionBy(key.statement, old.jwk);
-  if (said === null || said.log !== station.origin || thumbprint(said.next) !== key.kid) return trust;
+  const stated = old === undefined || key === undefined ? null : statementBy(old.jwk, key, station.origin);
+  if (old === undefined || stated === null) return trust;
   if (endOf(list, old.kid) !== null)
     return {
       trusted: false,
       reason: `the key is not on the trust list, and ${old.kid} names no key any more`,
     };
   const nothing = { before: null, inLog: false };
-  const earlier = stationTrust({ kid: old.kid, signedAt: said.at }, station, list, nothing);
+  const earlier = stationTrust({ kid: old.kid, signedAt: stated.at }, station, list, nothing);
   return earlier.trusted
     ? { trusted: true, name: `${earlier.name}, whose earlier key named this one` }
     : trust;
+}
+
+/** The key is believed as long as the station does not take another's past for its own. */
+function ofOneStation(trust: Trust, kid: string, station: StationState, list: TrustList): Trust {
+  const foreign = foreignKeyBefore(station, kid, list);
+  return foreign === null
+    ? trust
+    : {
+        trusted: false,
+        reason: `its log says that ${foreign.kid} signed for it before, which your list has as a key of ${foreign.name ?? 'somebody'}; neither that key nor your list ("follows") says that this one took its place`,
+      };
 }

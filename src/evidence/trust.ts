@@ -41,7 +41,15 @@ const trustedKeySchema = publicJwkSchema
 export const trustListSchema = z
   .strictObject({ keys: z.array(trustedKeySchema).describe('The keys, none twice.') })
   .refine(({ keys }) => new Set(keys.map(({ kid }) => kid)).size === keys.length, 'a key stands twice');
-export type TrustList = z.infer<typeof trustListSchema>;
+
+/** A key that the reader believes. */
+export type TrustedKey = z.infer<typeof trustedKeySchema> & {
+  /** The origin of the one log that it signs, where the reader's policy names it; no list of a file has this. */
+  readonly ofLog?: string;
+};
+export interface TrustList {
+  readonly keys: readonly TrustedKey[];
+}
 
 /** Reads a trust list; problems: those of `parseStrictJson`, and `trust-list`. */
 export function parseTrustList(bytes: Uint8Array, source: string): Result<TrustList> {

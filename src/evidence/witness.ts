@@ -2,7 +2,7 @@
  * What a log says to a witness and what the witness answers (c2sp.org/tlog-witness, add-checkpoint). Pure: where a witness
  * keeps the newest checkpoint of each log, and that nobody else writes meanwhile, is for whoever calls.
  */
-import { type Checkpoint, isSignedBy, readCheckpoint, type SignedCheckpoint } from './checkpoint.ts';
+import { type Checkpoint, checkpointSigners, readCheckpoint, type SignedCheckpoint } from './checkpoint.ts';
 import type { PublicJwk } from './jwk.ts';
 import { consistencyHolds, treeOf, treeRoot } from './merkle.ts';
 import { fromBase64, toBase64 } from './platform/bytes.ts';
@@ -50,14 +50,15 @@ export type WitnessAnswer =
 
 const EMPTY: Checkpoint = { origin: '', size: 0, root: treeRoot(treeOf([]), 0) };
 
-/** Whether a key that the witness has for this log signed the checkpoint; null for a good one. */
-export function refusedSigner(
+/** The keys, of those that the witness has for this log, that signed the checkpoint; or the refusal where none did. */
+export function signersIn(
   { checkpoint }: AddCheckpoint,
   keys: readonly PublicJwk[],
-): WitnessAnswer | null {
+): readonly PublicJwk[] | WitnessAnswer {
   if (keys.length === 0) return { status: 404, why: 'this witness does not know the log' };
-  return isSignedBy(checkpoint, keys)
-    ? null
+  const signers = checkpointSigners(checkpoint, keys);
+  return signers.length > 0
+    ? signers
     : { status: 403, why: 'no key that this witness has for the log signed the checkpoint' };
 }
 

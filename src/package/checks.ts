@@ -7,6 +7,7 @@ import { entryHash } from '../evidence/entry.ts';
 import { thumbprint } from '../evidence/jwk.ts';
 import type { StationEntry } from '../evidence/log.ts';
 import { consistencyHolds, hashesOf, rootOfSet } from '../evidence/merkle.ts';
+import { isNameOfAnother, NAME_OF_ANOTHER, otherName } from '../evidence/names.ts';
 import {
   daysOutOfPlaceAmong,
   inOrderOfTime,
@@ -83,9 +84,12 @@ export function checkSigner(
 ): Check {
   if (kid === null) return failed('signer', 'Nobody knows who made it.');
   const trust = stationTrust({ kid, signedAt: at }, station, list, { before: null, inLog: false });
-  return trust.trusted
-    ? passed('signer', `Made by the station ${trust.name} on ${at}, with its key ${kid}.`)
-    : failed('signer', `It says that it is of ${name}. Station key ${kid}: ${trust.reason}.`);
+  if (!trust.trusted)
+    return failed('signer', `It says that it is of ${name}. Station key ${kid}: ${trust.reason}.`);
+  const sentence = `Made by the station ${trust.name}${otherName(name, trust.name)} on ${at}, with its key ${kid}.`;
+  return isNameOfAnother(name, trust.name, list)
+    ? doubtful('signer', `${NAME_OF_ANOTHER} ${sentence}`)
+    : passed('signer', sentence);
 }
 
 /** What the station's own entries in the package tell, or why they do not. */
@@ -193,17 +197,14 @@ export function checkWitnesses(
 ): Check {
   const { checkpoint, station } = log;
   if (typeof station === 'string') return failed(WITNESSES, station);
-  const keys = logKeys(
-    policy,
-    checkpoint.origin,
-    station.keys.map(({ jwk }) => jwk),
-  );
+  const known = station.keys.map(({ jwk }) => jwk);
+  const keys = logKeys(policy, checkpoint.origin, known);
   if (keys.length === 0)
     return failed(WITNESSES, `Your policy does not name this log, ${checkpoint.origin}.`);
   const seen = cosigned ?? checkpoint;
   if (!extendsFrom(seen, log) || !isSignedBy(seen, keys))
     return failed(WITNESSES, `The checkpoint in ${PACKAGE_FILES.cosigned} is not one of this log.`);
-  const { check } = policyFinding(policy, seen, readAt);
+  const { check } = policyFinding(policy, seen, known, readAt);
   const later = jobs.filter(({ last }) => last.seq > seen.size);
   if (check.outcome !== 'passed' || later.length === 0) return check;
   return failed(

@@ -82,7 +82,7 @@ const TOO_FEW_WITNESSES =
   'NOT trusted. The content is as a station that you trust sealed it, but your policy asks for witnesses that it does not have.';
 
 const isTrusted = (checks: readonly Check[]): boolean =>
-  checks.some(({ name, outcome }) => name === 'signer' && outcome === 'passed');
+  checks.some(({ name, outcome }) => name === 'signer' && outcome !== 'failed');
 
 const isVoid = ({ record }: VerificationReport): boolean =>
   record?.entries.some(({ event }) => event.type === 'job-voided') ?? false;

@@ -1,6 +1,6 @@
 /** A witness over HTTP (c2sp.org/tlog-witness): takes checkpoints of the logs that it knows, and cosigns those that go on. */
 import type { FastifyInstance } from 'fastify';
-import { checkpointSigners, type SignedCheckpoint } from '../evidence/checkpoint.ts';
+import type { SignedCheckpoint } from '../evidence/checkpoint.ts';
 import { type CosigningKey, cosignatureLine } from '../evidence/cosignature.ts';
 import type { PublicJwk } from '../evidence/jwk.ts';
 import { noteText, signaturesOf } from '../evidence/note.ts';
@@ -10,7 +10,7 @@ import {
   type Deciding,
   MAX_REQUEST_BYTES,
   readAddCheckpoint,
-  refusedSigner,
+  signersIn,
   type WitnessAnswer,
 } from '../evidence/witness.ts';
 import { limitedServer, PLAIN, type ServeOptions } from './server.ts';
@@ -99,10 +99,9 @@ async function addCheckpoint(witness: Witness, decided: Decided, body: string): 
     return refused(400, 'expected: old and a size, the hashes of the proof, an empty line, and a checkpoint');
   }
   const { origin, size } = request.checkpoint;
-  const keys = witness.store.keysOf(origin);
-  const stranger = refusedSigner(request, keys);
+  const signers = signersIn(request, witness.store.keysOf(origin));
   const answer =
-    stranger === null ? await decided(deciding(witness, request, keys)) : httpAnswer(stranger, '');
+    'status' in signers ? httpAnswer(signers, '') : await decided(deciding(witness, request, signers));
   // The name of a log that the witness does not know is a stranger's text.
   witness.heard(answer.status === 404 ? '404 -' : `${answer.status} ${origin} ${request.oldSize} ${size}`);
   return answer;
@@ -111,10 +110,10 @@ async function addCheckpoint(witness: Witness, decided: Decided, body: string): 
 function deciding(
   witness: Witness,
   request: AddCheckpoint,
-  keys: readonly PublicJwk[],
+  signers: readonly PublicJwk[],
 ): Deciding<HttpAnswer> {
   const { checkpoint } = request;
-  const note = ownNote(checkpoint, keys);
+  const note = ownNote(checkpoint, signers);
   return {
     origin: checkpoint.origin,
     decide: (newest) => {
@@ -134,8 +133,7 @@ function deciding(
 }
 
 /** The note with no other signatures than those of the log. */
-function ownNote(checkpoint: SignedCheckpoint, keys: readonly PublicJwk[]): string {
-  const signers = checkpointSigners(checkpoint, keys);
+function ownNote(checkpoint: SignedCheckpoint, signers: readonly PublicJwk[]): string {
   return noteText({
     text: checkpoint.text,
     signatures: signaturesOf(checkpoint, checkpoint.origin, signers),

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { makePackage } from '../../src/cli/evidence/package.ts';
 import { verify } from '../../src/cli/evidence/verify.ts';
 import { OF_PACKAGE } from '../../src/report/verification.ts';
+import { PAPERS_NOT_COMPARED } from '../../src/web/verify/readings.ts';
 import { said } from '../cli/answers.ts';
 import { auditStation } from '../cli/audit/audit-station.ts';
 import { signedAnew } from '../cli/audit/signed-anew.ts';
@@ -49,20 +50,33 @@ describe.runIf(name !== undefined || process.env['ALL_TESTS'] === '1')('a packag
     const { page } = await opened(browser);
     await give(page, 'files', trust(), zipped(out));
     const { sentence, checks } = await saidOf(page);
-    return { sentence, papers: checks.find((one) => one.includes(' papers: ')) };
+    const isCaution = (await page.$('.banner.caution')) !== null;
+    return { sentence, isCaution, papers: checks.find((one) => one.includes(' papers: ')) };
   };
 
-  it('is authentic as it was made, and the page says that it does not compare pages', async () => {
+  it('is authentic as it was made, and the headline of the page says that it does not compare papers', async () => {
     const out = await made();
     const command = await byCommand(out);
     expect(command.value).toBe(0);
     expect(command.text.replaceAll(/\s+/g, ' ')).toContain('READ-ME.txt, jobs.csv, verify.html');
     expect(command.text).not.toContain('NOT held');
-    const { sentence, papers } = await byPage(out);
-    expect(sentence).toContain(OF_PACKAGE.authentic);
+    const { sentence, papers, isCaution } = await byPage(out);
+    expect(sentence).toContain(`${OF_PACKAGE.authentic} ${PAPERS_NOT_COMPARED}`);
+    expect(isCaution).toBe(true);
     expect(papers).toMatch(
-      /^passed papers: What the records give: READ-ME.txt, jobs.csv. NOT held against the records: 3 papers, verify.html. .*NOT compared/,
+      /^doubtful papers: Its papers were NOT compared .* What the records give: READ-ME.txt, jobs.csv. NOT held against the records: 3 papers, verify.html. .*NOT compared/,
     );
+  });
+
+  it('with a forged page as its only fault is rejected by the command, and the page does not call its papers good', async () => {
+    const out = await made((folder) => {
+      const paper = join(folder, 'papers', 'J-1.pdf');
+      writeFileSync(paper, readFileSync(join(folder, 'papers', 'J-2.pdf')));
+    });
+    expect((await byCommand(out)).value).toBe(1);
+    const { sentence, isCaution } = await byPage(out);
+    expect(sentence).toContain(PAPERS_NOT_COMPARED);
+    expect(isCaution).toBe(true);
   });
 
   it('is rejected where its list says something nicer than the records', async () => {

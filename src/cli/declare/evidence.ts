@@ -195,10 +195,12 @@ const declareLog: Declare = (program, run) => {
       closing({ done: 'all have it', failed: 'one has not; the output says why' }, 'plugmark log send'),
     )
     .action((options) => run(async () => (await import('../station/send.ts')).sendLog(options))());
-  log
-    .command('witness')
-    .description('sends the newest checkpoint to the witnesses of the station file')
-    .option('--station <file>', 'the station file', 'station.json')
+  json(
+    log
+      .command('witness')
+      .description('sends the newest checkpoint to the witnesses of the station file')
+      .option('--station <file>', 'the station file', 'station.json'),
+  )
     .addHelpText(
       'after',
       closing({ done: 'all cosigned', failed: 'one did not; the output says why' }, 'plugmark log witness'),

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { closing, type Declare, examples } from './common.ts';
+import { closing, type Declare, examples, json } from './common.ts';
 
 const folder = (command: Command): Command =>
   command.option('--data <folder>', 'the folder of the witness', 'plugmark-witness');
@@ -25,10 +25,12 @@ export const declareWitness: Declare = (program, run) => {
   )
     .addHelpText('after', closing({}, 'plugmark witness add "$(cat log.vkey)"'))
     .action((vkey, options) => run(async () => (await import('../witness/logs.ts')).addLog(vkey, options))());
-  folder(
-    witness
-      .command('list', { isDefault: true })
-      .description('lists the logs and what was cosigned last; runs where you name no other command'),
+  json(
+    folder(
+      witness
+        .command('list', { isDefault: true })
+        .description('lists the logs and what was cosigned last; runs where you name no other command'),
+    ),
   )
     .addHelpText('after', closing({ failed: 'a log has two histories' }, 'plugmark witness list'))
     .action((options) => run(async () => (await import('../witness/logs.ts')).listLogs(options))());

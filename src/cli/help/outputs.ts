@@ -29,6 +29,7 @@ import {
 } from '../answers/tools.ts';
 import { verifyAnswer } from '../answers/verify.ts';
 import { windowAnswer } from '../answers/window.ts';
+import { logWitnessAnswer, witnessListAnswer } from '../answers/witness.ts';
 import { pullsReportSchema } from '../bench/pulls-report.ts';
 
 export const OUTPUTS = {
@@ -50,6 +51,7 @@ export const OUTPUTS = {
   'jobs-show': jobsShowAnswer,
   'keys-list': keysListAnswer,
   'log-check': logCheckAnswer,
+  'log-witness': logWitnessAnswer,
   pulls: pullsReportSchema,
   recover: recoverAnswer,
   retention: retentionAnswer,
@@ -58,4 +60,5 @@ export const OUTPUTS = {
   'specifications-show': specificationsShowAnswer,
   verify: verifyAnswer,
   window: windowAnswer,
+  'witness-list': witnessListAnswer,
 } as const;

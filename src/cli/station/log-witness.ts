@@ -4,11 +4,13 @@ import { join } from 'node:path';
 import { readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { cosignaturesOn } from '../../evidence/cosignature.ts';
 import { parseLaterLog } from '../../evidence/later-log.ts';
-import { noteText } from '../../evidence/note.ts';
+import { type NoteSignature, noteText } from '../../evidence/note.ts';
 import { readVerifierKey, type WitnessKey } from '../../evidence/verifier-key.ts';
 import { writeWhole } from '../../files/output.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { printJson } from '../answers/answer.ts';
+import { askedWitnesses } from '../answers/witness.ts';
 import { witnessedBeside } from '../evidence/later-log-file.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
@@ -22,7 +24,13 @@ import { readStationFile, type StationFile } from './station-file.ts';
 import { COSIGNED_CHECKPOINT } from './station-log.ts';
 
 /** Needs no key: what is sent was signed when the last record was sealed. */
-export async function witnessLog({ station }: { readonly station: string }): Promise<ExitCode> {
+export async function witnessLog({
+  station,
+  json = false,
+}: {
+  readonly station: string;
+  readonly json?: boolean;
+}): Promise<ExitCode> {
   const file = await readStationFile(station);
   const witnesses = witnessesOf(file);
   if (witnesses.length === 0)
@@ -36,10 +44,11 @@ export async function witnessLog({ station }: { readonly station: string }): Pro
   try {
     const note = stationFolder.log.newestCheckpoint();
     if (note === null) {
-      print(['Nothing is signed yet, so there is nothing to send.']);
+      if (json) printJson(askedWitnesses(null, []));
+      else print(['Nothing is signed yet, so there is nothing to send.']);
       return EXIT.done;
     }
-    return await send(stationFolder, witnesses, note);
+    return await send(stationFolder, witnesses, note, json);
   } finally {
     stationFolder.log.close();
   }
@@ -49,6 +58,7 @@ async function send(
   stationFolder: StationFolder,
   witnesses: readonly AskedWitness[],
   newest: string,
+  json: boolean,
 ): Promise<ExitCode> {
   const { folder, log } = stationFolder;
   const checkpoint = orThrow(readCheckpoint(newest, 'the log'));
@@ -62,15 +72,19 @@ async function send(
     });
   const before = cosignedBefore(folder);
   const answers = await Promise.all(
-    witnesses.map((witness) => askWitness(witness, checkpoint, log.tree, sizeAt(witness, before))),
+    witnesses.map(async (witness) => ({
+      url: witness.url,
+      answer: await askWitness(witness, checkpoint, log.tree, sizeAt(witness, before)),
+    })),
   );
-  const cosigned = answers.flatMap((answer) => (answer.kind === 'cosigned' ? answer.signatures : []));
+  const cosigned = answers.flatMap(({ answer }) => (answer.kind === 'cosigned' ? answer.signatures : []));
   if (cosigned.length > 0) {
     const keys = witnesses.flatMap((witness) => witness.keys);
     keepCosigned(stationFolder, { ...checkpoint, signatures: [...checkpoint.signatures, ...cosigned] }, keys);
   }
-  print(answers.map((answer, i) => answerLine(witnesses[i]?.url ?? '', answer, checkpoint.size)));
-  return answers.every(({ kind }) => kind === 'cosigned') ? EXIT.done : EXIT.failed;
+  if (json) printJson(askedWitnesses(checkpoint.size, answers));
+  else print(answers.map(({ url, answer }) => answerLine(url, answer, checkpoint.size)));
+  return answers.every(({ answer }) => answer.kind === 'cosigned') ? EXIT.done : EXIT.failed;
 }
 
 /** Keeps a checkpoint with the cosignatures of these keys, beside the log and beside each record that it dates. */
@@ -82,8 +96,11 @@ export function keepCosigned(
   const path = join(stationFolder.folder, COSIGNED_CHECKPOINT);
   // Those who cosigned this very checkpoint before stay in the note.
   const before = cosignedBefore(stationFolder.folder);
-  const base = before?.text === checkpoint.text ? noteText(before) : noteText(checkpoint);
-  const note = withCosignatures(base, checkpoint.signatures);
+  const earlier = before?.text === checkpoint.text ? cosignedEarlier(before, keys) : [];
+  const note = withCosignatures(
+    noteText({ ...checkpoint, signatures: [...ownLines(checkpoint, keys), ...earlier] }),
+    checkpoint.signatures,
+  );
   writeWhole(path, note);
   notesBeside(stationFolder, keys, note);
 }
@@ -105,7 +122,8 @@ function answerLine(url: string, answer: Asked, size: number): string {
 /** What was cosigned last; null where nothing was. */
 export function cosignedBefore(folder: string): SignedCheckpoint | null {
   const path = join(folder, COSIGNED_CHECKPOINT);
-  if (!existsSync(path)) return null;
+  const there = statSync(path, { throwIfNoEntry: false });
+  if (there?.isFile() !== true || there.size > MAX_BYTES) return null;
   const read = readCheckpoint(readFileSync(path), path);
   return read.ok ? read.value : null;
 }
@@ -133,9 +151,33 @@ function notesBeside(stationFolder: StationFolder, keys: readonly WitnessKey[], 
   }
 }
 
-/** How many of them have a line here; that it holds was looked at when it came. */
-const witnessesOn = ({ signatures }: SignedCheckpoint, keys: readonly WitnessKey[]) =>
-  new Set(signatures.map(({ name }) => name).filter((name) => keys.some((key) => key.name === name))).size;
+const isLineOf = (line: NoteSignature) => (key: WitnessKey) =>
+  key.name === line.name && Buffer.from(key.keyId).equals(line.keyId);
+
+const ownLines = ({ signatures }: SignedCheckpoint, keys: readonly WitnessKey[]) =>
+  signatures.filter((line) => !keys.some(isLineOf(line)));
+
+/** More witnesses no station has. */
+const MOST_OTHERS = 32;
+
+/**
+ * Those who cosigned this checkpoint before. What lies on the disk may have been written by anybody: lines of these keys that
+ * do not hold are left out, lines under the name of the log as well, and of others only some are kept.
+ */
+function cosignedEarlier(note: SignedCheckpoint, keys: readonly WitnessKey[]): readonly NoteSignature[] {
+  const others = note.signatures.filter((line) => line.name !== note.origin && !keys.some(isLineOf(line)));
+  return [...linesThatHold(note, keys), ...others.slice(0, MOST_OTHERS)];
+}
+
+const linesThatHold = (note: SignedCheckpoint, keys: readonly WitnessKey[]) =>
+  note.signatures.filter((line) => {
+    const own = keys.filter(isLineOf(line));
+    return (cosignaturesOn({ ...note, signatures: [line] }, own) ?? []).length > 0;
+  });
+
+/** How many of them have a line here that holds. */
+const witnessesOn = (note: SignedCheckpoint, keys: readonly WitnessKey[]) =>
+  new Set(linesThatHold(note, keys).map(({ name }) => name)).size;
 
 const MAX_BYTES = 300_000;
 

@@ -9,6 +9,8 @@ import { join } from 'node:path';
 import { z } from 'zod';
 import { isSignedBy, readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { type Finding, heldAgainst, type LogNow } from '../../evidence/kept-checkpoints.ts';
+import { askedOnce } from '../../evidence/merkle.ts';
+import { noteText } from '../../evidence/note.ts';
 import { toBase64 } from '../../evidence/platform/bytes.ts';
 import { MAX_RECORD_BYTES } from '../../evidence/record.ts';
 import type { StationState } from '../../evidence/station.ts';
@@ -17,6 +19,7 @@ import { ProblemError } from '../../problem.ts';
 import type { StationFolder } from './station.ts';
 import { LAST_CHECKPOINT } from './station-log.ts';
 
+const MAX_NOTE_BYTES = 130_000;
 const RECORD_END = '.record.json';
 
 /** A checkpoint, and where it was found. */
@@ -36,13 +39,16 @@ export const logNow = ({ log }: StationFolder, { origin, keys }: StationState): 
 /** Throws `log-turned` where a checkpoint that the station signed does not fit the log as it is. */
 export function refuseTurned(stationFolder: StationFolder, state: StationState): void {
   const { folder, log } = stationFolder;
-  const now = logNow(stationFolder, state);
+  const fresh = logNow(stationFolder, state);
+  const now = { ...fresh, tree: askedOnce(fresh.tree) };
   const newest = log.newestCheckpoint();
-  const kept = [
+  const all = [
     ...(newest === null ? [] : keptIn(newest, 'the log')),
     ...lastCheckpoint(folder),
     ...newestRecord(folder, now),
   ];
+  // Where all is well, all three are the same note.
+  const kept = [...new Map(all.map((one) => [noteText(one.checkpoint), one])).values()];
   const [first] = kept.flatMap(({ where, checkpoint }) => {
     const [finding] = heldAgainst(now, [checkpoint]);
     const isFine = finding === undefined || finding.kind === 'extends' || isStated(checkpoint, state);
@@ -65,7 +71,10 @@ export async function keepSigned({ folder, log }: StationFolder, size: number, n
 export function lastCheckpoint(folder: string): readonly Kept[] {
   const path = join(folder, LAST_CHECKPOINT);
   const there = statSync(path, { throwIfNoEntry: false });
-  return there === undefined ? [] : keptIn(readFileSync(path), path);
+  if (there === undefined) return [];
+  // A pipe has no end, and no checkpoint is large.
+  const bytes = there.isFile() && there.size <= MAX_NOTE_BYTES ? readFileSync(path) : new Uint8Array();
+  return keptIn(bytes, path);
 }
 
 /** The checkpoint inside the record that was written last, where it is of this log. */

@@ -1,5 +1,8 @@
+import type { WitnessedLog } from '../../../db/witness.ts';
 import { readVerifierKey } from '../../evidence/verifier-key.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { printJson } from '../answers/answer.ts';
+import { listedLogs } from '../answers/witness.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { type WitnessScope, withWitness } from './witness-folder.ts';
@@ -16,21 +19,24 @@ export function addLog(vkey: string, scope: WitnessScope): Promise<ExitCode> {
 }
 
 /** The logs that the witness knows. A fork makes the answer a bad one. */
-export function listLogs(scope: WitnessScope): Promise<ExitCode> {
-  return withWitness(scope, (file) => {
+export function listLogs(options: WitnessScope & { readonly json?: true }): Promise<ExitCode> {
+  return withWitness(options, (file) => {
     const { name } = file.identity();
     const logs = file.logs();
-    print([
-      `Witness ${safeLine(name)}, ${logs.length === 1 ? '1 log' : `${logs.length} logs`}`,
-      ...logs.map(({ origin, size, at, forks }) => {
-        const state = size === null ? 'nothing cosigned yet' : `${size} entries, cosigned on ${at ?? ''}`;
-        const fork =
-          forks === 0 ? '' : `; TWO HISTORIES: it signed another log of the same size (${forks} kept)`;
-        return `  ${safeLine(origin)}: ${state}${fork}`;
-      }),
-    ]);
+    if (options.json === true) printJson(listedLogs(name, logs));
+    else
+      print([
+        `Witness ${safeLine(name)}, ${logs.length === 1 ? '1 log' : `${logs.length} logs`}`,
+        ...logs.map(logLine),
+      ]);
     return logs.some(({ forks }) => forks > 0) ? EXIT.failed : EXIT.done;
   });
+}
+
+function logLine({ origin, size, at, forks }: WitnessedLog): string {
+  const state = size === null ? 'nothing cosigned yet' : `${size} entries, cosigned on ${at ?? ''}`;
+  const fork = forks === 0 ? '' : `; TWO HISTORIES: it signed another log of the same size (${forks} kept)`;
+  return `  ${safeLine(origin)}: ${state}${fork}`;
 }
 
 const notAKey = (): Problem => ({

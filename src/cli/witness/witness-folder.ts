@@ -1,12 +1,12 @@
 /** The folder of a witness: its file, and the one key file that both of its keys come from. */
 import { hkdfSync } from 'node:crypto';
 import { join } from 'node:path';
-import { ml_dsa44 } from '@noble/post-quantum/ml-dsa.js';
 import { z } from 'zod';
 import type { FileKey } from '../../../db/keyfile.ts';
 import { openWitnessFile, type WitnessFile } from '../../../db/witness.ts';
 import type { CosigningKey } from '../../evidence/cosignature.ts';
 import type { PublicJwk } from '../../evidence/jwk.ts';
+import { mlDsaKeyOf } from '../../evidence/platform/mldsa.ts';
 import { sign } from '../../evidence/platform/signature.ts';
 import { readVerifierKey, type WitnessKey, witnessVerifierKey } from '../../evidence/verifier-key.ts';
 import type { WitnessStore } from '../../serve/witness.ts';
@@ -43,14 +43,12 @@ export interface OwnKey extends CosigningKey {
 export function keysOfWitness(name: string, { privateKey, jwk }: FileKey): readonly OwnKey[] {
   const { d } = z.object({ d: z.string() }).parse(privateKey.export({ format: 'jwk' }));
   const seed = hkdfSync('sha256', Buffer.from(d, 'base64url'), '', 'plugmark witness ML-DSA-44', 32);
-  const pair = ml_dsa44.keygen(new Uint8Array(seed));
+  const mlDsa = mlDsaKeyOf(new Uint8Array(seed));
   return [
     ownKey(name, 'ed25519-cosignature', Buffer.from(jwk.x, 'base64url'), (message) =>
       sign(message, privateKey),
     ),
-    ownKey(name, 'ml-dsa-44-cosignature', pair.publicKey, (message) =>
-      ml_dsa44.sign(message, pair.secretKey),
-    ),
+    ownKey(name, 'ml-dsa-44-cosignature', mlDsa.publicKey, mlDsa.sign),
   ];
 }
 

@@ -21,7 +21,7 @@ import { checkText, marksText, noRecordText, purposeText, unprovenText } from '.
 import { beside } from './beside.ts';
 import { folderOf } from './folder.ts';
 import type { Given } from './given.ts';
-import { checkReadings } from './readings.ts';
+import { checkReadings, PAPERS_NOT_COMPARED } from './readings.ts';
 import { checkShown, TONES, withheldText } from './record.ts';
 import type { PackageShown, RecordsShown, RowShown, Tone } from './shown.ts';
 
@@ -148,8 +148,17 @@ function shownOf(name: string, report: PackageReport, rows: readonly RowShown[])
   const { index, verdict, checks } = report;
   const questions = questionLines(report);
   const isBelieved = verdict !== 'rejected';
+  const inDoubt = checks.some(({ outcome }) => outcome === 'doubtful');
+  // What else was compared is among the checks.
+  const doubts = doubtsIn(
+    checks.map((check) =>
+      check.outcome === 'doubtful' && check.detail.startsWith(PAPERS_NOT_COMPARED)
+        ? { ...check, detail: PAPERS_NOT_COMPARED }
+        : check,
+    ),
+  );
   const sentence = [
-    `${OF_PACKAGE[verdict]}${questions.length > 0 && isBelieved ? ` ${questionHeadline(report)}` : ''}${doubtsIn(checks)}`,
+    `${OF_PACKAGE[verdict]}${questions.length > 0 && isBelieved ? ` ${questionHeadline(report)}` : ''}${doubts}`,
     isBelieved ? unprovenText(report.unproven) : '',
   ];
   const asked = Object.entries(index.asked).map(([what, value]) =>
@@ -158,7 +167,7 @@ function shownOf(name: string, report: PackageReport, rows: readonly RowShown[])
   return {
     kind: 'package',
     file: clean(name),
-    tone: questions.length > 0 && verdict === 'authentic' ? 'caution' : TONE_OF_PACKAGE[verdict],
+    tone: verdict === 'authentic' && (questions.length > 0 || inDoubt) ? 'caution' : TONE_OF_PACKAGE[verdict],
     word: verdict === 'authentic' ? 'authentic and whole' : VERIFICATION[verdict].word,
     sentence: clean(sentence.filter((text) => text !== '').join(' ')),
     about: clean(

@@ -1,5 +1,5 @@
 /** The files for people in a package against its records, as far as that goes without drawing. */
-import type { Check } from '../../evidence/check.ts';
+import { type Check, doubtful } from '../../evidence/check.ts';
 import { MAX_RECORD_BYTES, openRecord } from '../../evidence/record.ts';
 import type { PackageLog } from '../../package/checks.ts';
 import type { PackageIndex } from '../../package/format.ts';
@@ -9,9 +9,16 @@ import { folderOf } from './folder.ts';
 import type { Given } from './given.ts';
 import { PROGRAM } from './version.ts';
 
-export function checkReadings(files: readonly Given[], index: PackageIndex, log: PackageLog): Promise<Check> {
+/** In front of what is compared: a forged page of a paper is not seen here. */
+export const PAPERS_NOT_COMPARED = 'Its papers were NOT compared with the records, and could show anything.';
+
+export async function checkReadings(
+  files: readonly Given[],
+  index: PackageIndex,
+  log: PackageLog,
+): Promise<Check> {
   const folder = folderOf(files);
-  return heldReadings(index, log, {
+  const check = await heldReadings(index, log, {
     program: PROGRAM,
     read: (path) => folder.read(path, MAX_BYTES),
     record: async (path) => {
@@ -21,4 +28,8 @@ export function checkReadings(files: readonly Given[], index: PackageIndex, log:
     pen: null,
     page: null,
   });
+  const hasPapers = index.files.some(({ path }) => path.endsWith('.pdf'));
+  return check.outcome === 'passed' && hasPapers
+    ? doubtful(check.name, `${PAPERS_NOT_COMPARED} ${check.detail}`)
+    : check;
 }
