@@ -105,6 +105,8 @@ const KNOWN_SHAPES = [
 ] as const;
 /** Share of plugs fitted once more that turn as others do, and not as the earlier ones of the job did. */
 const OTHERWISE = 0.5;
+/** What plugs do anywhere weighs as much as so many plugs of this job: one pull of a hand that jerks says little of the next. */
+const ANYWHERE_WEIGHS = 0.5;
 
 /** ln of the odds that the plug turned, by the pull alone: what is likely beforehand comes on top. */
 export function turnedLogOdds(shape: RiseShape, { earlier, refitted, lastOpen }: Before): number {
@@ -162,8 +164,13 @@ function likeEarlier({ time, paces, blur }: RiseShape, earlier: readonly RiseSha
   const paceSpread = Math.sqrt(
     ((PACE_WEIGHS * PACE_SPREAD ** 2 + apart) / (PACE_WEIGHS + 3 * (n - 1))) * (1 + 1 / n),
   );
+  const anywhere = ANYWHERE_WEIGHS / (ANYWHERE_WEIGHS + n);
   return (
-    logTime(time - usualTime, timeSpread) + logShape(minus(paces, usual, 1), Math.hypot(paceSpread, blur))
+    logTime(time - usualTime, timeSpread) +
+    sumOfLogs([
+      Math.log(1 - anywhere) + logShape(minus(paces, usual, 1), Math.hypot(paceSpread, blur)),
+      Math.log(anywhere) + knownShape(paces, blur),
+    ])
   );
 }
 
@@ -171,11 +178,15 @@ function likeEarlier({ time, paces, blur }: RiseShape, earlier: readonly RiseSha
 function asKnown({ time, paces, blur }: RiseShape): number {
   const [from, to] = [Math.log(TURNS_MS[0]), Math.log(TURNS_MS[1])];
   const outside = Math.max(0, from - time, time - to);
-  const shapes = KNOWN_SHAPES.map(
-    (known) =>
-      logShape(minus(paces, known.paces, 1), Math.hypot(known.spread, blur)) - Math.log(KNOWN_SHAPES.length),
+  return -Math.log(to - from) - FALLS_OFF * outside + knownShape(paces, blur);
+}
+
+/** One of the shapes of plugs that turn, whichever. */
+function knownShape(paces: readonly number[], blur: number): number {
+  const shapes = KNOWN_SHAPES.map((known) =>
+    logShape(minus(paces, known.paces, 1), Math.hypot(known.spread, blur)),
   );
-  return -Math.log(to - from) - FALLS_OFF * outside + sumOfLogs(shapes);
+  return sumOfLogs(shapes) - Math.log(KNOWN_SHAPES.length);
 }
 
 /** Student's t for a time, with 10 degrees of freedom; its constant is Γ(5.5)/(Γ(5)·√(10π)). */
