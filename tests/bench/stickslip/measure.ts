@@ -1,6 +1,7 @@
 /** Jobs of the third physics through the program's own bench: whether an untouched plug is called OK, and what is asked. */
 import { Random } from '../../../sim/random.ts';
 import { leftOut, people } from '../independent/jobs.ts';
+import type { Tape } from '../independent/lines.ts';
 import type { Measurement } from '../measurement.ts';
 import { Bay, type SPRINGS } from './bay.ts';
 import { SEATS } from './plug.ts';
@@ -78,19 +79,28 @@ export const stickSlip: Measurement = {
   run: ({ number, text, progress }) => {
     const size = number('size', 1);
     const seed = text('seed', '1');
-    const parts = text('part', 'leftout,people').split(',');
     const lines: string[] = [];
-    if (parts.includes('leftout')) lines.push(...untouched(size, seed, progress));
-    if (parts.includes('people')) lines.push('', ...persons(size, seed, progress));
+    for (const part of text('part', 'leftout,people').split(',')) {
+      const [measure, tapes] =
+        part === 'leftout' ? [leftOut('pace deg/s'), untouched(size, seed)] : [people(), persons(size, seed)];
+      for (const { share, tape } of tapes) {
+        measure.add(tape);
+        progress(share, part);
+      }
+      lines.push(...(lines.length > 0 ? [''] : []), ...measure.lines());
+    }
     return lines;
   },
 };
 
-type Progress = (share: number, note: string) => void;
+/** A job, and what share of all comes before it. */
+interface Worked {
+  readonly share: number;
+  readonly tape: Tape;
+}
 
 /** The last plug is never touched; an earlier one is pulled again at a steady pace in its place. */
-function untouched(size: number, seed: string, progress: Progress): string[] {
-  const measure = leftOut('pace deg/s');
+export function* untouched(size: number, seed: string): Generator<Worked> {
   const jobs = Math.max(1, Math.round(12 * size));
   for (const [i, pace] of PACES.entries())
     for (const seat of SEATS)
@@ -104,14 +114,11 @@ function untouched(size: number, seed: string, progress: Progress): string[] {
           }
           bay.go();
           bay.pull(one(random, 3), { degPerS: pace, was: 'in place of the last' });
-          measure.add(bay.tape({ 'pace deg/s': pace, seat, spring }, seat));
-          progress(i / PACES.length, `${pace} deg/s`);
+          yield { share: i / PACES.length, tape: bay.tape({ 'pace deg/s': pace, seat, spring }, seat) };
         }
-  return measure.lines();
 }
 
-function persons(size: number, seed: string, progress: Progress): string[] {
-  const measure = people();
+export function* persons(size: number, seed: string): Generator<Worked> {
   const jobs = Math.max(1, Math.round(18 * size));
   const all = Object.entries(PEOPLE);
   for (const [i, [who, works]] of all.entries())
@@ -119,16 +126,9 @@ function persons(size: number, seed: string, progress: Progress): string[] {
       const random = new Random(`${seed} ${who} ${n}`);
       const seat = SEATS[one(random, SEATS.length) - 1] ?? 'cone';
       const spring = SPRING_NAMES[one(random, SPRING_NAMES.length) - 1] ?? 'short';
-      const bay = new Bay(random, {
-        seat,
-        spring,
-        cylinders: CYLINDERS,
-        clicks: n % 4 !== 3,
-        jerky: who === 'jerky',
-      });
+      const clicks = n % 4 !== 3;
+      const bay = new Bay(random, { seat, spring, cylinders: CYLINDERS, clicks, jerky: who === 'jerky' });
       works(bay);
-      measure.add(bay.tape({ who, seat }, seat));
-      progress(i / all.length, who);
+      yield { share: i / all.length, tape: bay.tape({ who, seat }, seat) };
     }
-  return measure.lines();
 }
