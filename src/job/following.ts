@@ -12,8 +12,11 @@ import { attemptOf, leftOut, provenBefore, stoppedShort, turnedAfter } from './s
 import type { TorqueAttempt } from './state.ts';
 import { torqueStep } from './torque-step.ts';
 
-/** Enough to ask once more, not to prove anything. */
-const RATHER_TURNED = 0.75;
+/**
+ * Enough to ask once more, not to prove anything. By the pull alone: what is likely of the plug that was due says nothing of
+ * the one that a person names.
+ */
+const RATHER_TURNED = 0.5;
 /** Stands as the tool of a gap that was found by go/no-go wires; such a reading has a number, but no time of its own. */
 const WIRES = 'wire';
 
@@ -154,7 +157,9 @@ function give(context: BenchContext, { pull: number, cylinder, why }: Command & 
 /** It turned a plug, as far as anybody can tell, and was asked about. */
 const turnedFromLoose = ({ kind, ask, because, evidence }: TorqueAttempt): boolean =>
   kind === 'unsure' &&
-  (ask === 'loose' || because === 'turned-again-later' || (evidence?.turned ?? 0) >= RATHER_TURNED);
+  (ask === 'loose' ||
+    because === 'turned-again-later' ||
+    (evidence?.turnedByPull ?? evidence?.turned ?? 0) >= RATHER_TURNED);
 
 /**
  * A tight plug does not turn from loose. So if one turned that was proven before and never backed out, what had proven it was

@@ -57,6 +57,9 @@ export const evidenceSchema = z.strictObject({
     .exactOptional()
     .describe('How much of that came below 0.85 of what the due plug had held before.'),
   turned: share.describe('Probability that the plug turned.'),
+  turnedByPull: share
+    .exactOptional()
+    .describe('The same by the pull alone: as if a plug that turns and a tight one were as likely beforehand.'),
   knock: share.describe('Probability that it was a knock and no stroke.'),
 });
 export type Evidence = z.infer<typeof evidenceSchema>;
@@ -100,6 +103,7 @@ export function evidenceOf(pull: DetectedPull, sinceLastMs: number | null, known
     ...(earlier.length === 0 ? {} : { usualRiseMs: rounded(usualRiseMs(earlier), 1) }),
     ...(plug === null ? {} : { plugDeg: rounded(plug.turnedDeg, 2) }),
     ...(belowHeld === null ? {} : { belowHeldDeg: rounded(belowHeld, 2) }),
+    turnedByPull: rounded(logistic(odds), 6),
     turned: rounded(logistic((plug === null ? logOdds : Math.min(logOdds, MEASURED_AT_MOST)) + odds), 6),
     knock: rounded(knockProbability(pull), 6),
   };

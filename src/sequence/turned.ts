@@ -83,9 +83,23 @@ const JERKILY_LAST = 0.05;
 const JERKY = 0.35;
 /** As much of a shape as a hand can make without a joint that gives. */
 const RAMP_AT_MOST = 0.2;
-/** On a spring alone such a hand is quicker by this, as ln; a soft limit. For the last plug less speaks for it already. */
-const QUICKER = 0.65;
-const QUICKER_LAST = 0.5;
+/**
+ * A muscle is the slower the more it pulls, so that the paces of a spring fall towards the top. No joint does that: it gives
+ * at the bottom and hardens. How much, as ln from the first fifth to the last, and how near such a hand keeps to it.
+ */
+const TIRES = [0.3, 0.6, 0.9, 1.2] as const;
+const TIRING = 0.07;
+const TIRES_EVENLY = [-0.5, -1 / 6, 1 / 6, 0.5] as const;
+/** A joint that does not give leaves more of it to be seen. */
+const JOINT_TAKES = [
+  { by: 0, share: 0.6 },
+  { by: 0.2, share: 0.2 },
+  { by: 0.4, share: 0.2 },
+] as const;
+/** How many of those who pull a tight plug do it so, at any speed. */
+const TIRINGLY = 0.1;
+/** On a spring alone such a hand is quicker by this, as ln; a soft limit. */
+const QUICKER = 0.4;
 const QUICKER_SOFT = 0.1;
 /** The spread of this hand's turning pulls: what is assumed, and how many pulls that weighs. */
 const TIME_SPREAD = 0.28;
@@ -112,8 +126,9 @@ export function turnedLogOdds(shape: RiseShape, { earlier, refitted, lastOpen }:
   const jerkily = lastOpen && earlier.length > 0 ? JERKILY_LAST : 0;
   const stood = sumOfLogs([
     Math.log(steadily) + straight(shape),
+    Math.log(TIRINGLY) + tiring(shape),
     Math.log(jerkily) + jerky(shape),
-    Math.log(1 - steadily - jerkily) + quicker(shape, earlier, lastOpen ? QUICKER_LAST : QUICKER),
+    Math.log(1 - steadily - TIRINGLY - jerkily) + quicker(shape, earlier),
   ]);
   if (earlier.length === 0) return asKnown(shape) - stood;
   const alike = likeEarlier(shape, earlier);
@@ -132,20 +147,32 @@ export const usualRiseMs = (earlier: readonly RiseShape[]): number =>
 const straight = ({ paces, blur }: RiseShape): number =>
   -Math.log(LN_SPRING) + logShape(paces, Math.hypot(STEADY, blur));
 
+/** Stood, under a hand that tires on its way up: at any speed. */
+const tiring = ({ paces, blur }: RiseShape): number =>
+  -Math.log(LN_SPRING) -
+  Math.log(TIRES.length) +
+  sumOfLogs(TIRES.map((by) => logShape(minus(paces, TIRES_EVENLY, by), Math.hypot(TIRING, blur))));
+
 /** Stood, under a hand that jerks: at any speed. */
 const jerky = ({ paces, blur }: RiseShape): number =>
   -Math.log(LN_SPRING) + logShape(paces, Math.hypot(JERKY, blur));
 
 /** Stood, under a hand that pulls as it does otherwise: with its ramp, and quicker than when the plug gives. */
-function quicker({ time, paces, blur }: RiseShape, earlier: readonly RiseShape[], by: number): number {
+function quicker({ time, paces, blur }: RiseShape, earlier: readonly RiseShape[]): number {
   if (earlier.length === 0) return -Math.log(LN_SPRING) + logShape(paces, Math.hypot(ANY_HAND_AT_ALL, blur));
   const spread = Math.hypot(ANY_HAND, blur);
   const fastest = Math.log(SPRING_MS[0]);
-  const limit = Math.max(fastest + 1, mean(earlier.map((one) => one.time)) - by);
+  const limit = Math.max(fastest + 1, mean(earlier.map((one) => one.time)) - QUICKER);
   const soft = Math.log1p(Math.exp(Math.min(50, (time - limit) / QUICKER_SOFT)));
   const usual = usualPaces(earlier);
-  const ramp = Math.min(1, RAMP_AT_MOST / Math.max(1e-9, Math.sqrt(squares(usual))));
-  return -Math.log(limit - fastest) - soft + logShape(minus(paces, usual, ramp), spread);
+  // What falls towards the top is the hand's alone.
+  const tires = usual.reduce((sum, pace, i) => sum + pace * (TIRES_EVENLY[i] ?? 0), 0) > 0;
+  const ramp = tires ? 1 : Math.min(1, RAMP_AT_MOST / Math.max(1e-9, Math.sqrt(squares(usual))));
+  const own = minus(paces, usual, ramp);
+  const shapes = JOINT_TAKES.map(
+    ({ by, share }) => Math.log(share) + logShape(minus(own, TIRES_EVENLY, by), spread),
+  );
+  return -Math.log(limit - fastest) - soft + sumOfLogs(shapes);
 }
 
 /** Turned as the earlier ones of this job did. */
@@ -162,8 +189,15 @@ function likeEarlier({ time, paces, blur }: RiseShape, earlier: readonly RiseSha
   const paceSpread = Math.sqrt(
     ((PACE_WEIGHS * PACE_SPREAD ** 2 + apart) / (PACE_WEIGHS + 3 * (n - 1))) * (1 + 1 / n),
   );
+  // One pull does not tell whether this hand jerks; a few do.
+  const jerks = 0.5 / (0.5 + n * n);
+  const off = minus(paces, usual, 1);
   return (
-    logTime(time - usualTime, timeSpread) + logShape(minus(paces, usual, 1), Math.hypot(paceSpread, blur))
+    logTime(time - usualTime, timeSpread) +
+    sumOfLogs([
+      Math.log(1 - jerks) + logShape(off, Math.hypot(paceSpread, blur)),
+      Math.log(jerks) + logShape(off, Math.hypot(JERKY, blur)),
+    ])
   );
 }
 

@@ -18,6 +18,7 @@ import { soak } from './radio/soak.ts';
 import { screenCost } from './screen/measure.ts';
 import { speed } from './speed.ts';
 import { startup } from './startup.ts';
+import { stickSlip } from './stickslip/measure.ts';
 import { turns } from './turns.ts';
 
 /** `npm run bench -- NAME [name=value …]`: one measurement; without a name, the list of them. */
@@ -42,6 +43,7 @@ const MEASUREMENTS: readonly Measurement[] = [
   screenCost,
   profiles,
   turns,
+  stickSlip,
 ];
 
 const [name, ...given] = process.argv.slice(2);

@@ -288,6 +288,22 @@ describe('a plug that turns from loose', () => {
     provesItself(shop);
   });
 
+  it('is not what a tight plug did that a person names, however sure the due one would have turned', () => {
+    const shop = workshop();
+    shop.pull(27.1);
+    shop.doubtful(27.2, 0.18);
+    const [{ evidence } = {}] = shop.cylinder(2).pulls;
+    expect(evidence?.turned).toBeGreaterThan(0.8);
+    expect(evidence?.turnedByPull).toBeLessThan(0.5);
+    tell(shop, { do: 'give-pull', pull: 2, cylinder: 1, why: 'tried once more' });
+    expect(shop.bench.state().questions).toEqual([]);
+    expect(shop.cylinder(1)).toMatchObject({
+      torque: 'done',
+      pulls: [{ kind: 'tightening' }, { kind: 'check' }],
+    });
+    provesItself(shop);
+  });
+
   it('before another one of the same cylinder puts that one in question', () => {
     const shop = workshop();
     shop.pull(27.1); // plug 1

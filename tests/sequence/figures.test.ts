@@ -51,44 +51,44 @@ describe('ln of the odds that a plug turned', () => {
     expect(odds).toMatchInlineSnapshot(`
       {
         "after three gaskets": {
-          "a gasket": 22.1689,
-          "a gasket that collapses": 15.5586,
-          "a hand that hesitates": -0.069,
-          "a hard seat": -11.7478,
-          "a slow straight line": -20.0522,
-          "a straight line": -17.5482,
+          "a gasket": 20.2058,
+          "a gasket that collapses": 15.5818,
+          "a hand that hesitates": 1.6414,
+          "a hard seat": -9.5027,
+          "a slow straight line": -17.3434,
+          "a straight line": -15.5472,
         },
         "after three gaskets, fitted again": {
-          "a gasket": 21.476,
-          "a gasket that collapses": 18.4565,
-          "a hand that hesitates": 1.9981,
-          "a hard seat": -2.3882,
-          "a slow straight line": -5.6918,
-          "a straight line": -3.9165,
+          "a gasket": 19.5129,
+          "a gasket that collapses": 16.5018,
+          "a hand that hesitates": 1.5467,
+          "a hard seat": -1.7418,
+          "a slow straight line": -5.692,
+          "a straight line": -4.1783,
         },
         "after three gaskets, the last": {
-          "a gasket": 13.9558,
-          "a gasket that collapses": 5.2068,
-          "a hand that hesitates": -4.2003,
-          "a hard seat": -11.1077,
-          "a slow straight line": -21.2562,
-          "a straight line": -18.5504,
+          "a gasket": 13.9041,
+          "a gasket that collapses": 7.3788,
+          "a hand that hesitates": -1.3081,
+          "a hard seat": -8.7551,
+          "a slow straight line": -18.5473,
+          "a straight line": -16.335,
         },
         "first and last": {
-          "a gasket": 7.3523,
-          "a gasket that collapses": 11.06,
-          "a hand that hesitates": -0.2382,
-          "a hard seat": 1.7992,
-          "a slow straight line": -6.2112,
-          "a straight line": -4.2338,
+          "a gasket": 7.575,
+          "a gasket that collapses": 11.2825,
+          "a hand that hesitates": -0.017,
+          "a hard seat": 2.0188,
+          "a slow straight line": -6.2096,
+          "a straight line": -4.2246,
         },
         "first of all": {
-          "a gasket": 7.3523,
-          "a gasket that collapses": 11.06,
-          "a hand that hesitates": -0.2382,
-          "a hard seat": 1.7992,
-          "a slow straight line": -6.2112,
-          "a straight line": -4.2338,
+          "a gasket": 7.575,
+          "a gasket that collapses": 11.2825,
+          "a hand that hesitates": -0.017,
+          "a hard seat": 2.0188,
+          "a slow straight line": -6.2096,
+          "a straight line": -4.2246,
         },
       }
     `);
@@ -98,9 +98,9 @@ describe('ln of the odds that a plug turned', () => {
     const of = (noiseNm: number) => turnedLogOdds(shapeOf('a hard seat', noiseNm), NEVER);
     expect([0.01, 0.1, 0.5].map((noise) => Number(of(noise).toFixed(4)))).toMatchInlineSnapshot(`
       [
-        1.7992,
-        1.7988,
-        1.5672,
+        2.0189,
+        2.0175,
+        1.7447,
       ]
     `);
   });

@@ -72,6 +72,47 @@ describe('a tight plug pulled again at a steady pace', () => {
   });
 });
 
+describe('a tight plug under a hand that is the slower the more it pulls', () => {
+  /** The pace falls in a line with the torque, by `tires` of itself up to the click. */
+  function tiring({ nmPerDeg, givesDeg }: Joint, degPerS: number, tires: number) {
+    const STEPS = 1000;
+    let [ms, deg] = [0, 0];
+    const reachedMs: number[] = [];
+    for (let step = 1; step <= (9 * STEPS) / 10; step++) {
+      const share = step / STEPS;
+      const atDeg = share * (CLICK_NM / nmPerDeg) + givesDeg(share);
+      ms += (1000 * (atDeg - deg)) / (degPerS * (1 - tires * share));
+      deg = atDeg;
+      if (step % (STEPS / 10) === 0) reachedMs.push(ms);
+    }
+    const riseMs = (reachedMs[7] ?? 0) - (reachedMs[1] ?? 0);
+    return pullOf({ rise: riseBy(reachedMs), riseMs, noiseNm: 0.03, intervalUs: 5000 });
+  }
+
+  it.each([
+    ['new gaskets', NEW],
+    ['used gaskets', USED],
+  ])('proves no cylinder without a question after %s', (_what, givesDeg) => {
+    const tires = fc.double({ min: 0, max: 0.75, noNaN: true });
+    const stiff = fc.double({ min: 1.2, max: 8, noNaN: true });
+    // Whoever tries a plug that is tight does not pull longer at it than at one that turns.
+    const quicker = fc.double({ min: 1, max: 6, noNaN: true });
+    fc.assert(
+      fc.property(tires, stiff, quicker, fc.boolean(), (tired, nmPerDeg, by, lastOpen) => {
+        const earlier = [28, 36, 45].map((pace) => riseShape(tiring({ nmPerDeg, givesDeg }, pace, tired)));
+        const at = { ...second(), earlier, lastOpen };
+        expect(place(tiring({ nmPerDeg, givesDeg: TIGHT }, 36 * by, tired), at).kind).toBe('unsure');
+      }),
+    );
+  });
+
+  it('is no reason to doubt a plug that turns as the others did', () => {
+    const earlier = [28, 36, 45].map((pace) => riseShape(tiring({ nmPerDeg: 4, givesDeg: USED }, pace, 0.5)));
+    const pull = tiring({ nmPerDeg: 4, givesDeg: USED }, 33, 0.5);
+    expect(place(pull, { ...second(), earlier }).kind).toBe('tightening');
+  });
+});
+
 describe('a plug that turns', () => {
   const given = (earlier: readonly RiseShape[], more: Partial<Before> = {}): Before => ({
     earlier,

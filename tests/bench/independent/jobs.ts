@@ -8,12 +8,13 @@ interface Measure {
   lines: () => string[];
 }
 
-/** What was asked, as events that asked it. */
-function questions({ events }: Played): string[] {
+/** What was asked, and about which pull. */
+function questions({ events }: Played): { readonly ask: string; readonly pull: number }[] {
   return events.flatMap((event) => {
     if (event.type !== 'pull-placed') return [];
-    if (event.kind === 'unsure') return [event.ask ?? ''];
-    return event.judgement?.side === 'high' ? ['over-window'] : [];
+    const { pull } = event;
+    if (event.kind === 'unsure') return [{ ask: event.ask ?? '', pull }];
+    return event.judgement?.side === 'high' ? [{ ask: 'over-window', pull }] : [];
   });
 }
 
@@ -90,6 +91,8 @@ class Work {
   wrongOkAsked = 0;
   loose = 0;
   stuck = 0;
+  /** Of what was asked: about pulls that truly tightened the plug that was due. */
+  needless = 0;
   readonly asks = new Map<string, number>();
 }
 
@@ -100,8 +103,7 @@ export function people(): Measure {
   const rows = new Rows(() => new Work());
   return {
     add(tape) {
-      const played = play(tape);
-      for (const name of [String(tape.job.key['who'])]) score(rows.row(name), played);
+      score(rows.row(String(tape.job.key['who'])), play(tape, 'in place of the last'));
     },
     lines: () => [
       'questions in 100 pulls (answered at once and truly); cylinders OK by a pull on another plug, and OK though never tightened, at the end of the job',
@@ -110,6 +112,7 @@ export function people(): Measure {
         'all OK': (row) => String(row.finished),
         pulls: (row) => String(row.pulls),
         'asked/100': (row) => percent(total(row.asks), row.pulls, 1),
+        'of these about a plug that turned': (row) => percent(row.needless, row.pulls, 1),
         'jobs with a wrong OK': (row) => String(row.wrongJobs),
         'wrong OK, nobody asked': (row) => String(row.wrongOk),
         'wrong OK, asked': (row) => String(row.wrongOkAsked),
@@ -135,7 +138,11 @@ function score(row: Work, played: Played): void {
   row.finished += done(played) ? 1 : 0;
   row.stuck += played.stuck;
   row.pulls += tape.truth.filter(({ peakNm }) => Math.abs(peakNm) >= PULLED_SHARE * tape.job.lowerNm).length;
-  for (const ask of questions(played)) row.asks.set(ask, (row.asks.get(ask) ?? 0) + 1);
+  for (const { ask, pull } of questions(played)) {
+    row.asks.set(ask, (row.asks.get(ask) ?? 0) + 1);
+    const truth = seen.find((one) => one.pull.pull === pull)?.truth;
+    if (truth?.was === 'fresh' || truth?.was === 'stage') row.needless += 1;
+  }
   for (const { cylinder, torque, pulls } of state.cylinders) {
     if (torque !== 'done') continue;
     const proof = pulls.findLast(
@@ -190,7 +197,7 @@ export function trial(): Measure {
           onPlug.get(pulls.findLast(({ judgement }) => judgement?.result === 'OK')?.pull.pull ?? 0) !==
             cylinder,
       ).length;
-      for (const ask of questions(played)) row.asks.set(ask, (row.asks.get(ask) ?? 0) + 1);
+      for (const { ask } of questions(played)) row.asks.set(ask, (row.asks.get(ask) ?? 0) + 1);
     },
     lines: () => [
       'questions in 100 pulls of careful people, by how far the torque falls at a click',
