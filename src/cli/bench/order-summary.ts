@@ -41,7 +41,7 @@ export function calibrationWords(tool: Instrument, on: string, glyphs: Glyphs): 
     const within =
       permissibleDeviation?.kind === 'relative'
         ? `within ${permissibleDeviation.percent} % of the reading`
-        : `within ${permissibleDeviation?.amount ?? '?'} ${tool.quantity === 'torque' ? glyphs.newtonMetre : 'mm'}`;
+        : `within ${permissibleDeviation?.amount ?? '?'} ${tool.quantity === 'torque' ? 'N·m' : 'mm'}`;
     return `${glyphs.todo} no certificate; ${within} by ${basis}`;
   }
   const due = dueDate(tool);
