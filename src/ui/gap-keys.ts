@@ -2,7 +2,7 @@
 import type { Command } from '../job/command.ts';
 import type { JobState } from '../job/state.ts';
 import { gapCheckOf, type WireOutcome } from '../plug/gap.ts';
-import { gapStepText, ROUND_WIRE, WIRE_WORDS } from '../report/words/index.ts';
+import { gapStepText, roundWireText, WIRE_WORDS } from '../report/words/index.ts';
 import { w } from '../words/catalogue.ts';
 import { KEY } from './key-table.ts';
 
@@ -38,7 +38,7 @@ export function gapRequest(state: JobState, cylinder: number): string | null {
     case 'visual-only':
       return w`Look at the gap of the plug for cylinder ${cylinder}. Put nothing into it. v: good, x: not good.`;
     case 'wire':
-      return w`Try both round wires on the plug for cylinder ${cylinder}${again}. v ${WIRE_WORDS.fits}; i tight; z wide. ${ROUND_WIRE}`;
+      return w`Try both round wires on the plug for cylinder ${cylinder}${again}. v ${WIRE_WORDS.fits}; i tight; z wide. ${roundWireText()}`;
     default:
       return null;
   }

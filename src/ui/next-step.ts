@@ -19,8 +19,7 @@ import {
   OUT_OF_TURN_NEXT,
   OUT_OF_TURN_WORDS,
   questionText,
-  ROUND_WIRE,
-  STEP_MISSED,
+  roundWireText,
   STEP_TO_DO,
   turnLimitsText,
 } from '../report/words/index.ts';
@@ -100,7 +99,9 @@ function gapSentence(state: JobState, cylinder: number): string {
   const judgement = last?.gap === 'again' ? last.gaps.at(-1)?.judgement : undefined;
   if (judgement === undefined) {
     const first = state.cylinders.every(({ gaps }) => gaps.length === 0);
-    return w`Measure the gap of the plug for ${name(state, cylinder)}.` + (first ? ` ${ROUND_WIRE}` : '');
+    return (
+      w`Measure the gap of the plug for ${name(state, cylinder)}.` + (first ? ` ${roundWireText()}` : '')
+    );
   }
   if (judgement.result === 'OK') return w`Measure the gap of the new plug for ${name(state, cylinder)}.`;
   const step = state.plugs[cylinder]?.step ?? null;
@@ -164,7 +165,7 @@ export function earlySentence(state: JobState): string | null {
         ...(heldGapStep(state) === null ? [] : [w`Or press k: a named person keeps it, not proven.`]),
       ].join(' ');
     case 'loosening':
-      return w`A plug was loosened before ${STEP_MISSED['before-removal']}. ${capital(STEP_TO_DO['before-removal'])} now.`;
+      return w`A plug was loosened ${earlyText('before-removal')}. ${capital(STEP_TO_DO['before-removal'])} now.`;
     case 'pull':
       return w`Out of order: cylinder ${tooEarly.cylinder} was pulled ${tooEarly.steps.map(earlyText).join(', ')}.`;
   }

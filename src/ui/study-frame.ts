@@ -8,6 +8,7 @@ import { folded } from './folded.ts';
 import { fitting, toolsAnd } from './foot.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { keyLines } from './help.ts';
+import { KEY } from './key-table.ts';
 import { isLargeEnough, type Size, tooSmallText } from './layout.ts';
 import { apart, cutLine, exactly, type Line } from './line.ts';
 import { printable } from './printable.ts';
@@ -129,11 +130,11 @@ function middleLines(view: StudyView, input: StudyInputState, size: Size, glyphs
 
 const KEYS = phrases([
   ['0 to 9', 'begins a figure that is typed, Enter ends it, Esc drops it'],
-  ['u', 'takes the last reading back, or sets aside the one that is asked about'],
-  ['e', 'pause: nothing is taken until e again'],
+  [KEY.takeBack, 'takes the last reading back, or sets aside the one that is asked about'],
+  [KEY.pause, 'pause: nothing is taken until e again'],
   ['Enter', 'records the study, once all is measured; takes what is asked about'],
-  ['m', 'bell on and off'],
-  ['?', 'this list on and off'],
+  [KEY.bell, 'bell on and off'],
+  [KEY.help, 'this list on and off'],
   ['q, Ctrl-C', 'leave; all is saved, resume with --resume'],
 ]);
 

@@ -10,8 +10,8 @@ import { gapCheckOf } from '../plug/gap.ts';
 import {
   GAPS_UNMEASURED,
   MARK_SENTENCE,
-  OUT_OF_ORDER,
   outOfOrderCaveat,
+  outOfOrderWord,
   proofBrief,
   proofText,
 } from '../report/words/index.ts';
@@ -86,7 +86,7 @@ export function completeBrief(state: JobState): string {
   const settled = settledIn(state);
   if (isProvenThroughout(state)) return allProven(state);
   if (standsOutOfOrder(state).length > 0)
-    return w`${OUT_OF_ORDER}, but nothing is open: ${proofBrief(proofOf(state)) || w`nothing is proven`}.`;
+    return w`${outOfOrderWord()}, but nothing is open: ${proofBrief(proofOf(state)) || w`nothing is proven`}.`;
   if (settled.length > 0)
     return isByAngle(state.basis)
       ? w`Complete, but cylinder ${settled.join(', ')} is NOT proven by turn.`
