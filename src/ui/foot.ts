@@ -13,7 +13,7 @@ import { allProven } from './next-step.ts';
 import { panelKeys } from './panels/index.ts';
 import { columnsOf, printable } from './printable.ts';
 import type { BenchView } from './view.ts';
-import { answerKeys, LOW_BATTERY_PERCENT } from './words.ts';
+import { answerKeys, anyArrow, LOW_BATTERY_PERCENT, upDown } from './words.ts';
 
 const LINK: Readonly<Record<ToolState['link'], string>> = phrases({
   seeking: 'seeking',
@@ -132,8 +132,8 @@ export function keysLine(job: JobState, input: InputState, columns: number): Lin
         text:
           input.form.text === null
             ? input.types
-              ? w` [up down] mark  [Enter] choose  [Esc] back`
-              : w` [up down] or a number  [Enter] choose  [Esc] back`
+              ? w` [${upDown()}] mark  [Enter] choose  [Esc] back`
+              : w` [${upDown()}] or a number  [Enter] choose  [Esc] back`
             : w` [Enter] confirm  [Esc] back`,
         bold: true,
       },
@@ -151,7 +151,10 @@ export function keysLine(job: JobState, input: InputState, columns: number): Lin
       ]
     : [
         {
-          text: fitting([w`[c] else`, w`[u] take back`, w`[d] discard`, w`[arrows] cylinder`], columns),
+          text: fitting(
+            [w`[c] else`, w`[u] take back`, w`[d] discard`, w`[${anyArrow()}] cylinder`],
+            columns,
+          ),
         },
       ];
 }

@@ -13,6 +13,7 @@ import { type KeyPress, printed } from '../key-press.ts';
 import { KEY } from '../key-table.ts';
 import type { Line } from '../line.ts';
 import { columnsOf, printable } from '../printable.ts';
+import { leftRight, spaceBar, upDown } from '../words.ts';
 import { type ListDraft, type Move, moved, type Room, scrolled } from './panel.ts';
 
 const itemsFor = ({ routine }: JobState, phase: ListPhase): readonly RoutineItem[] =>
@@ -210,11 +211,11 @@ export function listLines(draft: ListDraft, job: JobState, { columns, rows }: Ro
 export function listKeys(draft: ListDraft, job: JobState, types: boolean): readonly string[] {
   const choices = itemsFor(job, draft.phase)[draft.at]?.choices;
   const choose =
-    choices === undefined ? [] : [types ? w`[left right] choose` : w`[1-${choices.length}] choose`];
+    choices === undefined ? [] : [types ? w`[${leftRight()}] choose` : w`[1-${choices.length}] choose`];
   const all = itemsFor(job, draft.phase).some(
     (item) => item.choices === undefined && draft.answers[item.id] === undefined,
   );
-  const tick = choices === undefined ? [w`[space] tick`] : choose;
+  const tick = choices === undefined ? [w`[${spaceBar()}] tick`] : choose;
   const whole = all ? w`[a] all, I read them` : w`[Enter] confirm`;
-  return [...tick, whole, w`[x] not done`, w`[up down] item`];
+  return [...tick, whole, w`[x] not done`, w`[${upDown()}] item`];
 }
