@@ -8,6 +8,7 @@ import { phrases, w } from '../words/catalogue.ts';
 import { canStay, exceptionsNow } from './exceptions.ts';
 import type { Glyphs } from './glyphs.ts';
 import type { InputState } from './input-state.ts';
+import { KEY } from './key-table.ts';
 import { apart, columnsOfLine, type Line, type Span } from './line.ts';
 import { allProven } from './next-step.ts';
 import { panelKeys } from './panels/index.ts';
@@ -118,6 +119,7 @@ function questionKeys(job: JobState, question: Question, columns: number): strin
     `${answerKeys(question)}   ${long}`,
     `${brief}  ${long}`,
     `${brief} ${short} ${help}`,
+    `${brief} ${short} [${KEY.help}]`,
     `${brief} ${short}`,
   ];
   return lines.find((line) => exceptionsNow(job).length > 0 && columnsOf(line) <= columns) ?? brief;

@@ -4,7 +4,7 @@
  */
 import { DONE, itemsOf, type ListPhase, NOT_DONE, type RoutineItem } from '../../job/routine.ts';
 import type { Attested, JobState } from '../../job/state.ts';
-import { reasonText } from '../../report/words/index.ts';
+import { choiceText, itemText, reasonText } from '../../report/words/index.ts';
 import { phrases, w } from '../../words/catalogue.ts';
 import { folded } from '../folded.ts';
 import { newForm } from '../form.ts';
@@ -142,7 +142,7 @@ export function listSentence(draft: ListDraft, job: JobState): string {
   const item = items.find(({ id }) => draft.answers[id] === undefined);
   if (item !== undefined) {
     const how = item.choices === undefined ? w`Space ticks it; a ticks all.` : w`Choose one.`;
-    return w`${HEADINGS[draft.phase]}: ${item.text}? ${how}`;
+    return w`${HEADINGS[draft.phase]}: ${itemText(item)}? ${how}`;
   }
   const struckOut = items.filter(({ id }) => draft.answers[id]?.as === NOT_DONE).length;
   return struckOut === 0
@@ -161,7 +161,7 @@ function itemLines(
   const not = answer?.as === NOT_DONE;
   const mark = answer === undefined ? glyphs.ask : not ? glyphs.bad : glyphs.done;
   const tone = answer === undefined ? ('attention' as const) : not ? ('bad' as const) : undefined;
-  const texts = folded(printable(item.text, 200, glyphs.ascii), columns - 6, 3, glyphs.cutMark);
+  const texts = folded(printable(itemText(item), 200, glyphs.ascii), columns - 6, 3, glyphs.cutMark);
   const reason = pointed ? reasonText(item) : null;
   const lines: Line[] = texts.map((text, row) => [
     { text: row === 0 ? ` ${pointed ? glyphs.pointer : ' '}${mark} ` : '    ', bold: pointed, tone },
@@ -181,8 +181,8 @@ function itemLines(
 }
 
 function choiceLines(item: RoutineItem, answer: string | undefined, columns: number, glyphs: Glyphs): Line[] {
-  const spans = (item.choices ?? []).map(({ id, text }, i) => ({
-    text: `[${i + 1}]${id === answer ? glyphs.done : ' '}${printable(text, columns - 12, glyphs.ascii)}`,
+  const spans = (item.choices ?? []).map(({ id }, i) => ({
+    text: `[${i + 1}]${id === answer ? glyphs.done : ' '}${printable(choiceText(item, id), columns - 12, glyphs.ascii)}`,
     inverse: id === answer,
   }));
   const lines: Line[] = [];

@@ -372,7 +372,7 @@ export const ENTRIES: Entries = {
   '[?] help': '[?] Hilfe',
   '[q] leave': '[q] Ende',
   '[k] keep it, by name': '[k] lassen, mit Namen',
-  '[c] another plug, left out': '[c] andere Kerze, ausgelassen',
+  '[c] another plug, left out': '[c] andere Kerze',
   '[k] keep [c] else': '[k] lassen [c] sonst',
   '[c] else': '[c] sonst',
   ' [{0}] mark  [Enter] choose  [Esc] back': ' [{0}] markieren  [Enter] wählen  [Esc] zurück',

@@ -365,7 +365,7 @@ export const ENTRIES: Entries = {
   '[?] help': '[?] ayuda',
   '[q] leave': '[q] salir',
   '[k] keep it, by name': '[k] dejar, con nombre',
-  '[c] another plug, left out': '[c] otra bujía, saltada',
+  '[c] another plug, left out': '[c] otra bujía',
   '[k] keep [c] else': '[k] dejar [c] otro',
   '[c] else': '[c] otro',
   ' [{0}] mark  [Enter] choose  [Esc] back': ' [{0}] marcar  [Enter] elegir  [Esc] atrás',
