@@ -25,16 +25,19 @@ import { replay } from '../../job/replay.ts';
 import { USUAL_ROUTINE } from '../../job/routine.ts';
 import type { Shop } from '../../job/shop.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { type ShownUnits, SI } from '../../quantity/shown.ts';
 import { orThrow } from '../../result.ts';
+import { type Language, w } from '../../words/catalogue.ts';
 import { utcOffsetMinAt } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
 import { refuseTurned } from '../station/one-history.ts';
+import { showFor } from '../station/reads.ts';
 import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
 import { commandLine } from '../terminal/command-line.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { finish } from './finish.ts';
 import { growingLines } from './growing-file.ts';
-import { hasScreen, runWork } from './run.ts';
+import { hasScreen, runWork, speaksUtf8 } from './run.ts';
 
 export interface DemoOptions {
   readonly cylinders: string;
@@ -47,6 +50,10 @@ export interface DemoOptions {
   readonly sendsAngle?: true;
   readonly plain?: true;
   readonly quiet?: true;
+  /** Of the screen. */
+  readonly language: Language;
+  /** Of the screen. */
+  readonly units: keyof typeof UNITS;
   /** The simulated wrench sends the highest torque of each pull and nothing else. */
   readonly peaks?: true;
   readonly speed: string;
@@ -56,10 +63,16 @@ export interface DemoOptions {
   readonly resume?: true;
 }
 
+const UNITS = {
+  'N.m-mm': SI,
+  'lbf.ft-in': { torque: '[ft_i].[lbf_av]', length: '[in_i]' },
+} as const satisfies Record<string, ShownUnits>;
+
 /** A whole job with simulated tools and a simulated technician, through the same stack as a real one. */
 export async function demo(options: DemoOptions): Promise<ExitCode> {
   const person = options.technician;
   if (!isPerson(person)) throw new ProblemError(unknownPerson(person));
+  await showFor(options.language, UNITS[options.units], !speaksUtf8());
   const virtual = options.fast === true && options.moves === undefined ? virtualScheduler() : null;
   const scheduler =
     virtual ?? (options.speed === '1' ? realScheduler() : pacedScheduler(Number(options.speed)));
@@ -95,7 +108,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
       return verdict === 'unproven' ? EXIT.done : code;
     }
     const again = commandLine('demo', '--resume', ...sameAgain(options));
-    process.stdout.write(`The job is still open. All readings are kept. Go on with:\n  ${again}\n`);
+    process.stdout.write(`${w`The job is still open. All readings are kept. Go on with:`}\n  ${again}\n`);
     return EXIT.leftOpen;
   } finally {
     station.log.close();
@@ -129,8 +142,8 @@ function takeUp({ log, folder }: Station): Started {
     throw new ProblemError({
       code: 'no-open-job',
       where: folder,
-      message: 'no demo job is open here',
-      next: 'Start one with "plugmark demo", or name the folder with --out.',
+      message: w`no demo job is open here`,
+      next: w`Start one with "plugmark demo", or name the folder with --out.`,
     });
   const events = log.entries(row.stream).map(({ event }) => event);
   return { stream: row.stream, bench: orThrow(replay(events)) };
@@ -150,6 +163,8 @@ function sameAgain({ out, seed, technician, speed, ...flags }: DemoOptions): rea
     ...(flags.direct === true ? ['--direct'] : []),
     ...(flags.plain === true ? ['--plain'] : []),
     ...(flags.quiet === true ? ['--quiet'] : []),
+    ...(flags.language === 'en' ? [] : ['--language', flags.language]),
+    ...(flags.units === 'N.m-mm' ? [] : ['--units', flags.units]),
     ...(flags.fast === true ? ['--fast'] : []),
   ];
 }
@@ -241,7 +256,7 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
   const opened = await openRadio({ socket: HciSocket, deviceId: 0 });
   if (!opened.ok) {
     close();
-    process.stdout.write(`${opened.error.message}. The simulated tools work without Bluetooth.\n`);
+    process.stdout.write(`${opened.error.message}. ${w`The simulated tools work without Bluetooth.`}\n`);
     return { ...simulated.direct(), close: () => {} };
   }
   const radio = opened.value;
