@@ -1,6 +1,12 @@
 /** Who a paper is made for: the language that it speaks, and the units that it shows. */
 import { inUnits, type ShownUnits, SI } from '../quantity/shown.ts';
-import { type Dictionary, ENGLISH, inLanguage } from '../words/catalogue.ts';
+import { type Dictionary, ENGLISH, inLanguage, type Language } from '../words/catalogue.ts';
+
+/** As an option, a setting or a file names them. */
+export interface Audience {
+  readonly language: Language;
+  readonly units: ShownUnits;
+}
 
 export interface PaperReader {
   readonly dictionary: Dictionary;

@@ -78,7 +78,7 @@ const slug = (text: string) =>
 export async function writeGroup(folder: string, { paper, charts }: ProcessWork): Promise<readonly string[]> {
   const { histogram, control } = charts;
   return writeFiles(folder, [
-    ['capability.pdf', await writePaper(paper)],
+    ['capability.pdf', await writePaper(() => paper)],
     ['histogram.svg', chartSvg(histogram, PICTURE)],
     ...(control.ok
       ? [
