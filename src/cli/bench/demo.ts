@@ -25,10 +25,13 @@ import { replay } from '../../job/replay.ts';
 import { USUAL_ROUTINE } from '../../job/routine.ts';
 import type { Shop } from '../../job/shop.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { type ShownUnits, SI } from '../../quantity/shown.ts';
 import { orThrow } from '../../result.ts';
+import type { Language } from '../../words/catalogue.ts';
 import { utcOffsetMinAt } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
 import { refuseTurned } from '../station/one-history.ts';
+import { showFor } from '../station/reads.ts';
 import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
 import { commandLine } from '../terminal/command-line.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
@@ -47,6 +50,10 @@ export interface DemoOptions {
   readonly sendsAngle?: true;
   readonly plain?: true;
   readonly quiet?: true;
+  /** Of the screen. */
+  readonly language: Language;
+  /** Of the screen. */
+  readonly units: keyof typeof UNITS;
   /** The simulated wrench sends the highest torque of each pull and nothing else. */
   readonly peaks?: true;
   readonly speed: string;
@@ -56,10 +63,16 @@ export interface DemoOptions {
   readonly resume?: true;
 }
 
+const UNITS = {
+  'N.m-mm': SI,
+  'lbf.ft-in': { torque: '[ft_i].[lbf_av]', length: '[in_i]' },
+} as const satisfies Record<string, ShownUnits>;
+
 /** A whole job with simulated tools and a simulated technician, through the same stack as a real one. */
 export async function demo(options: DemoOptions): Promise<ExitCode> {
   const person = options.technician;
   if (!isPerson(person)) throw new ProblemError(unknownPerson(person));
+  await showFor(options.language, UNITS[options.units]);
   const virtual = options.fast === true && options.moves === undefined ? virtualScheduler() : null;
   const scheduler =
     virtual ?? (options.speed === '1' ? realScheduler() : pacedScheduler(Number(options.speed)));
@@ -150,6 +163,8 @@ function sameAgain({ out, seed, technician, speed, ...flags }: DemoOptions): rea
     ...(flags.direct === true ? ['--direct'] : []),
     ...(flags.plain === true ? ['--plain'] : []),
     ...(flags.quiet === true ? ['--quiet'] : []),
+    ...(flags.language === 'en' ? [] : ['--language', flags.language]),
+    ...(flags.units === 'N.m-mm' ? [] : ['--units', flags.units]),
     ...(flags.fast === true ? ['--fast'] : []),
   ];
 }

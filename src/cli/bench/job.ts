@@ -14,11 +14,13 @@ import { isSingleFigure } from '../../plug/tightening.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { noteLines } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
+import type { Language } from '../../words/catalogue.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
 import { clock, stamp, utcOffsetMinAt } from '../station/clock.ts';
 import { sendInBackground } from '../station/log-witness.ts';
 import { refuseTurned } from '../station/one-history.ts';
+import { showFor } from '../station/reads.ts';
 import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
 import { noteStationUsed, USUAL_FILE } from '../station/station-at-hand.ts';
 import { keepSingleFigure, type LoadedStation, readStationFile } from '../station/station-file.ts';
@@ -41,6 +43,8 @@ export interface JobOptions {
   readonly station: string;
   readonly plain?: true;
   readonly quiet?: true;
+  /** Of the screen; the station's own unless given. */
+  readonly language?: Language;
   /** Where a shop's own system follows the job: a file, a named pipe, or `-`. */
   readonly events?: string;
   /** A supervisor answers for this tool, with name and reason. */
@@ -57,6 +61,7 @@ interface Started {
 /** A real job: opened from a work order, or taken up again where it was left. */
 export async function job(options: JobOptions): Promise<ExitCode> {
   const read = await readStationFile(options.station);
+  await showFor(options.language ?? read.reads.screen, read.reads.units);
   // Opened first: with `-`, what is meant for people goes elsewhere from here on.
   const follower = options.events === undefined ? NOBODY : openFollower(options.events);
   const order = options.order === undefined ? null : await readOrder(options.order);

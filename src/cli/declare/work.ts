@@ -1,5 +1,6 @@
 import { Option } from 'commander';
 import type { PersonName } from '../../../sim/technician/people.ts';
+import { LANGUAGES } from '../../words/catalogue.ts';
 import { closing, type Declare, examples, whole } from './common.ts';
 
 /** As the simulation has them; a test holds the two lists together. */
@@ -15,6 +16,11 @@ const HABITS: readonly PersonName[] = [
   'overlooks',
   'careless',
 ];
+
+const languageOption = () =>
+  new Option('--language <language>', 'language of the screen; else as the station file says').choices(
+    LANGUAGES,
+  );
 
 /** Jobs on the bench. */
 export const declareWork: Declare = (program, run) => {
@@ -35,6 +41,10 @@ export const declareWork: Declare = (program, run) => {
     .option('--plain', 'plain lines instead of the screen')
     .option('--peaks', 'the simulated wrench sends the highest torque of each pull, and nothing else')
     .option('--quiet', 'no bell')
+    .addOption(languageOption().default('en'))
+    .addOption(
+      new Option('--units <units>', 'units of the screen').choices(['N.m-mm', 'lbf.ft-in']).default('N.m-mm'),
+    )
     .option('--resume', 'go on with the demo job that was left open in this folder')
     .addOption(
       new Option('--speed <factor>', 'how many times as fast').choices(['1', '2', '5', '10']).default('1'),
@@ -78,6 +88,7 @@ export const declareWork: Declare = (program, run) => {
     .option('--because <text>', 'with --override: why')
     .option('--plain', 'plain lines instead of the screen')
     .option('--quiet', 'no bell')
+    .addOption(languageOption())
     .option(
       '--events <file>',
       'a line of JSON for all that happens, to the end of a file, into a named pipe, or - for the standard output',

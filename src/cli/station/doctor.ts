@@ -9,6 +9,7 @@ import { radioFacts, radioFindings } from './health/bluetooth.ts';
 import { clockFacts, clockFindings } from './health/clock.ts';
 import { type Finding, fromProblem, good, warning } from './health/finding.ts';
 import { diskFinding, nodeFinding } from './health/machine.ts';
+import { readsFinding } from './health/reads.ts';
 import { databaseFinding, stationHealth } from './health/station.ts';
 import { terminalFindings } from './health/terminal.ts';
 import { witnessFindings } from './health/witnesses.ts';
@@ -32,6 +33,7 @@ export async function doctor(options: {
     await databaseFinding(),
     ...radioFindings(await radioFacts(), radioTools),
     finding,
+    ...(station === null ? [] : [readsFinding(station.reads)]),
     ...(health?.findings ?? []),
     ...(station === null ? [] : witnessFindings(station)),
     diskFinding(station?.folder ?? process.cwd()),

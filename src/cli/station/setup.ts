@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { z } from 'zod';
 import { personNamed } from '../../evidence/station.ts';
 import { outputFile, writeNew } from '../../files/output.ts';
 import { misdescribed } from '../../instrument/fitness.ts';
@@ -11,6 +12,7 @@ import { type Dialogue, openDialogue } from '../terminal/dialogue.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { jsonText } from '../terminal/json-text.ts';
 import {
+  askChoice,
   askObject,
   askText,
   askUntil,
@@ -21,6 +23,7 @@ import {
 } from '../terminal/questions.ts';
 import { withWayBack } from '../terminal/way-back.ts';
 import { stamp, today } from './clock.ts';
+import { languageSchema } from './reads.ts';
 import { openStation, recordStation, stateOf } from './station.ts';
 import { noteStationUsed } from './station-at-hand.ts';
 import { type StationFile, stationFileSchema } from './station-file.ts';
@@ -81,10 +84,31 @@ async function askFile(dialogue: Dialogue, base: string): Promise<StationFile> {
     'Folder for log, keys and papers',
     usualFolder(station),
   );
-  let file: StationFile = { form: 'plugmark/station/1', station, data, tools: [] };
+  let file: StationFile = {
+    form: 'plugmark/station/1',
+    station,
+    data,
+    ...(await askReads(dialogue)),
+    tools: [],
+  };
   do file = await withTool(dialogue, base, file);
   while (await askYes(dialogue, 'Another tool?', file.tools.length === 1 ? 'yes' : 'no'));
   return file;
+}
+
+/** Languages and units; only what is not usual gets into the file. */
+async function askReads(dialogue: Dialogue): Promise<Pick<StationFile, 'reads'>> {
+  const screen = await askChoice(dialogue, languageSchema, 'Language of the screen', 'en');
+  const papers = await askChoice(dialogue, languageSchema, 'Language of the papers', screen);
+  const torque = await askChoice(dialogue, z.enum(['N·m', 'lbf·ft']), 'Torque is shown in', 'N·m');
+  const length = await askChoice(dialogue, z.enum(['mm', 'in']), 'Gaps are shown in', 'mm');
+  const reads: StationFile['reads'] = {
+    ...(screen === 'en' ? {} : { screen }),
+    ...(papers === 'en' ? {} : { papers }),
+    ...(torque === 'N·m' ? {} : { torque: '[ft_i].[lbf_av]' }),
+    ...(length === 'mm' ? {} : { length: '[in_i]' }),
+  };
+  return Object.keys(reads).length === 0 ? {} : { reads };
 }
 
 /** The file with one more tool, asked for until the whole satisfies its schema. */

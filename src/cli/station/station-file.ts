@@ -17,6 +17,7 @@ import { soundSchema } from '../../ui/sound-commands.ts';
 import { readCertificate } from '../audit/certificate.ts';
 import { readJson } from './json-file.ts';
 import { logoOf } from './logo.ts';
+import { type Reads, readsOf, readsSchema } from './reads.ts';
 import { stationAtHand } from './station-at-hand.ts';
 import { usualFolder } from './station-log.ts';
 
@@ -59,6 +60,7 @@ export const stationFileSchema = z
       .max(400)
       .exactOptional()
       .describe("The file of the shop's own routine, or `none`; the usual one unless given."),
+    reads: readsSchema.exactOptional(),
     sound: soundSchema.exactOptional(),
     singleFigure: singleFigureSchema.exactOptional(),
     specifications: z
@@ -142,7 +144,7 @@ export const stationFileSchema = z
   });
 export type StationFile = z.infer<typeof stationFileSchema>;
 
-export interface LoadedStation extends Omit<StationFile, 'routine' | 'specifications' | 'shop'> {
+export interface LoadedStation extends Omit<StationFile, 'routine' | 'specifications' | 'shop' | 'reads'> {
   /** As it can be named again with --station. */
   readonly file: string;
   /** Absolute. */
@@ -156,6 +158,8 @@ export interface LoadedStation extends Omit<StationFile, 'routine' | 'specificat
   readonly shop: Shop | null;
   /** Null where the shop wants nothing said around the torque. */
   readonly routine: Routine | null;
+  /** Languages and units of its people. */
+  readonly reads: Reads;
   /** Absolute: where the shop's own specifications are. */
   readonly library: string;
 }
@@ -172,7 +176,7 @@ export async function readStationFile(named: string): Promise<LoadedStation> {
         ? tool
         : { ...tool, certificate: await readCertificate(resolve(base, certificate), serialsOf(tool)) },
     );
-  const { routine, specifications, shop, ...rest } = station;
+  const { routine, specifications, shop, reads, ...rest } = station;
   const folder = resolve(base, station.data ?? usualFolder(station.station));
   return {
     ...rest,
@@ -183,6 +187,7 @@ export async function readStationFile(named: string): Promise<LoadedStation> {
     instruments,
     shop: shop === undefined ? null : await shopOf(shop, base),
     routine: await routineOf(routine, base),
+    reads: readsOf(reads),
     library: specifications === undefined ? libraryIn(folder) : resolve(base, specifications),
   };
 }

@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { readsFinding } from '../../../src/cli/station/health/reads.ts';
 import { LATER, setup } from '../../../src/cli/station/setup.ts';
 import { openStationFolder, stateOf } from '../../../src/cli/station/station.ts';
 import { readStationFile, stationFileSchema } from '../../../src/cli/station/station-file.ts';
@@ -49,6 +50,30 @@ describe('the guided first run', () => {
     expect(lines.join('\n')).toContain(state.keys[0]?.kid);
     expect(existsSync(stationFolder.trustFile)).toBe(true);
     expect(readdirSync(dir).sort()).toEqual(['data', 'station.json']);
+  });
+
+  it('asks what people read, and writes only what is not usual', async () => {
+    const dir = folder();
+    await setUp(dir, {
+      'Language of the screen': 'de',
+      'Language of the papers': 'fr',
+      'Torque is shown in': 'lbf.ft',
+    });
+    const file = join(dir, 'station.json');
+    expect(JSON.parse(readFileSync(file, 'utf8')).reads).toEqual({
+      screen: 'de',
+      papers: 'fr',
+      torque: '[ft_i].[lbf_av]',
+    });
+    const { reads } = await readStationFile(file);
+    expect(reads).toEqual({
+      screen: 'de',
+      papers: 'fr',
+      units: { torque: '[ft_i].[lbf_av]', length: 'mm' },
+    });
+    expect(readsFinding(reads).text).toBe(
+      'screen German, papers French, lbf·ft, mm; German and French not yet read by a native of the trade',
+    );
   });
 
   it('shows what it would write without what could steer the terminal', async () => {
