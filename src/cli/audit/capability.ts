@@ -1,7 +1,7 @@
 import { GROUPINGS, type Grouping, type ProcessGroup, processGroups } from '../../audit/capability.ts';
 import { marksOf } from '../../job/proof.ts';
 import { ProblemError } from '../../problem.ts';
-import { GROUP_HEAD, GROUP_NOTE, groupRow } from '../../report/process.ts';
+import { groupHead, groupNote, groupRow } from '../../report/process.ts';
 import { readerOf } from '../../report/reader-of.ts';
 import { MARK_WORD, marksText } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
@@ -81,9 +81,9 @@ function tableLines(groups: readonly ProcessGroup[], { out }: CapabilityOptions)
       const marked = groups.filter((group) => group.mark === mark).length;
       return `${MARK_WORD[mark]}: ${marked} of ${groups.length} groups; they say nothing about an engine.`;
     }),
-    ...textTable(GROUP_HEAD, groups.map(groupRow)),
+    ...textTable(groupHead(), groups.map(groupRow)),
     '',
-    GROUP_NOTE,
+    groupNote(),
     ...(out === undefined
       ? [
           '',
