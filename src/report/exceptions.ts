@@ -24,10 +24,10 @@ import {
   LINK_CAVEAT,
   linkEndText,
   MISS_WORDS,
-  OUT_OF_ORDER,
   OUT_OF_TURN_WORDS,
   openItemsText,
   outOfOrderText,
+  outOfOrderWord,
   placementText,
   questionText,
   SCRAP_WORDS,
@@ -86,7 +86,7 @@ function outOfOrder(
     const done =
       one.step === 'afterwards' ? (all.findLast((entry) => entry.seq < seq) ?? last) : (first ?? last);
     const when = done === undefined ? w`never` : utc(done.at);
-    return `${OUT_OF_ORDER}: ${outOfOrderText(one)} (${when}).`;
+    return `${outOfOrderWord()}: ${outOfOrderText(one)} (${when}).`;
   });
 }
 

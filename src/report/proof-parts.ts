@@ -7,7 +7,7 @@ import { figure, percent } from './figures.ts';
 import type { ReportModel } from './model.ts';
 import type { Cell, Column } from './table.ts';
 import { VERDICT_WORD } from './verdict.ts';
-import { noted, OUT_OF_ORDER, turnLimitsText } from './words/index.ts';
+import { noted, outOfOrderWord, turnLimitsText } from './words/index.ts';
 
 export interface TablePart {
   readonly title: string;
@@ -179,7 +179,7 @@ function number(value: number | null, unit: 'N.m' | 'mm'): Cell {
 
 function verdictCell({ verdict, verdictWord, grade, source, outOfOrder }: AttemptRow, grades: boolean): Cell {
   const graded = grades && grade !== '' ? ` (${grade})` : '';
-  const text = verdictWord + graded + (outOfOrder === '' ? '' : `, ${OUT_OF_ORDER}`);
+  const text = verdictWord + graded + (outOfOrder === '' ? '' : `, ${outOfOrderWord()}`);
   return {
     text: source === null || verdict === 'not-judged' ? text : noted(text, source),
     verdict,

@@ -4,7 +4,7 @@ import { marksOf } from '../job/proof.ts';
 import { type CylinderState, isOver } from '../job/state.ts';
 import type { Evaluation, Judgement } from '../metrology/judgement.ts';
 import { phrases, w } from '../words/catalogue.ts';
-import { KIND_WORDS, MARK_WORD, OUT_OF_ORDER } from './words/index.ts';
+import { KIND_WORDS, MARK_WORD, outOfOrderWord } from './words/index.ts';
 
 /** What the paper says of one measurement or of one cylinder; each has its own word and its own symbol. */
 export type Verdict =
@@ -74,7 +74,7 @@ export function jobStateWords({
   const typed = sources.includes('typed') ? [w`typed`] : [];
   const stands = outOfOrder.some(({ doneAgain }) => doneAgain !== true);
   const marks = marksOf(sources).map((mark) => MARK_WORD[mark]);
-  return [STATE_WORDS[state], ...marks, ...typed, ...(stands ? [OUT_OF_ORDER] : [])].join(', ');
+  return [STATE_WORDS[state], ...marks, ...typed, ...(stands ? [outOfOrderWord()] : [])].join(', ');
 }
 
 /** UNDECIDED is a verdict; a pull that nobody placed has none. */

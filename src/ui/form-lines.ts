@@ -1,6 +1,6 @@
 import type { JobState } from '../job/state.ts';
 import { hasPhoneNumber } from '../personal.ts';
-import { PHONE_NOTE } from '../report/words/index.ts';
+import { phoneNote } from '../report/words/index.ts';
 import { editorSpans, textOf } from './editor.ts';
 import { type PullTimes, wantedBy } from './exceptions.ts';
 import type { Form } from './form.ts';
@@ -45,7 +45,7 @@ export function formLines(
             ],
           ];
     const note: Line[] = hasPhoneNumber(textOf(form.text))
-      ? [[{ text: `   ${printable(PHONE_NOTE, columns - 4, glyphs.ascii)}`, tone: 'attention' }]]
+      ? [[{ text: `   ${printable(phoneNote(), columns - 4, glyphs.ascii)}`, tone: 'attention' }]]
       : [];
     return [line, ...note, ...fault];
   }

@@ -2,7 +2,7 @@
 import type { Command } from '../job/command.ts';
 import type { JobState } from '../job/state.ts';
 import { gapCheckOf, type WireOutcome } from '../plug/gap.ts';
-import { gapStepText, ROUND_WIRE, WIRE_WORDS } from '../report/words/index.ts';
+import { gapStepText, roundWireText, WIRE_WORDS } from '../report/words/index.ts';
 import { KEY } from './key-table.ts';
 
 const SEEN = { [KEY.good]: true, [KEY.not]: false } as const;
@@ -37,7 +37,7 @@ export function gapRequest(state: JobState, cylinder: number): string | null {
     case 'visual-only':
       return `Look at the gap of the plug for cylinder ${cylinder}. Put nothing into it. v: good, x: not good.`;
     case 'wire':
-      return `Try both round wires on the plug for cylinder ${cylinder}${again}. v ${WIRE_WORDS.fits}; i tight; z wide. ${ROUND_WIRE}`;
+      return `Try both round wires on the plug for cylinder ${cylinder}${again}. v ${WIRE_WORDS.fits}; i tight; z wide. ${roundWireText()}`;
     default:
       return null;
   }

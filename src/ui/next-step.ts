@@ -18,8 +18,7 @@ import {
   OUT_OF_TURN_NEXT,
   OUT_OF_TURN_WORDS,
   questionText,
-  ROUND_WIRE,
-  STEP_MISSED,
+  roundWireText,
   STEP_TO_DO,
   turnLimitsText,
 } from '../report/words/index.ts';
@@ -93,7 +92,7 @@ function gapSentence(state: JobState, cylinder: number): string {
   const judgement = last?.gap === 'again' ? last.gaps.at(-1)?.judgement : undefined;
   if (judgement === undefined) {
     const first = state.cylinders.every(({ gaps }) => gaps.length === 0);
-    return `Measure the gap of the plug for ${name(state, cylinder)}.${first ? ` ${ROUND_WIRE}` : ''}`;
+    return `Measure the gap of the plug for ${name(state, cylinder)}.${first ? ` ${roundWireText()}` : ''}`;
   }
   if (judgement.result === 'OK') return `Measure the gap of the new plug for ${name(state, cylinder)}.`;
   const fault =
@@ -150,7 +149,7 @@ export function earlySentence(state: JobState): string | null {
     case 'gap':
       return `Gap ${fixed(tooEarly.gapMm, 3)} mm is given to no plug: ${OUT_OF_TURN_WORDS[tooEarly.because]}. ${OUT_OF_TURN_NEXT[tooEarly.because]}${heldGapStep(state) === null ? '' : KEEPS}`;
     case 'loosening':
-      return `A plug was loosened before ${STEP_MISSED['before-removal']}. ${capital(STEP_TO_DO['before-removal'])} now.`;
+      return `A plug was loosened ${earlyText('before-removal')}. ${capital(STEP_TO_DO['before-removal'])} now.`;
     case 'pull':
       return `Out of order: cylinder ${tooEarly.cylinder} was pulled ${tooEarly.steps.map(earlyText).join(', ')}.`;
   }

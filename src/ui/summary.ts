@@ -10,8 +10,8 @@ import { gapCheckOf } from '../plug/gap.ts';
 import {
   GAPS_UNMEASURED,
   MARK_SENTENCE,
-  OUT_OF_ORDER,
   outOfOrderCaveat,
+  outOfOrderWord,
   proofBrief,
   proofText,
 } from '../report/words/index.ts';
@@ -82,7 +82,7 @@ export function completeBrief(state: JobState): string {
   const settled = settledIn(state);
   if (isProvenThroughout(state)) return allProven(state);
   if (standsOutOfOrder(state).length > 0)
-    return `${OUT_OF_ORDER}, but nothing is open: ${proofBrief(proofOf(state)) || 'nothing is proven'}.`;
+    return `${outOfOrderWord()}, but nothing is open: ${proofBrief(proofOf(state)) || 'nothing is proven'}.`;
   if (settled.length > 0)
     return `Complete, but cylinder ${settled.join(', ')} is NOT proven by ${isByAngle(state.basis) ? 'turn' : 'torque'}.`;
   return `Complete: ${proofBrief(proofOf(state)) || 'nothing was measured'}.`;

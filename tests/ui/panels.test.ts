@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { JobState, OldPlug } from '../../src/job/state.ts';
 import { conditionSchema, damageSchema } from '../../src/plug/condition.ts';
 import type { Advice } from '../../src/pull/coaching.ts';
-import { CONDITIONS, DAMAGE, STAIN } from '../../src/report/words/condition.ts';
+import { CONDITIONS, DAMAGE, stainText } from '../../src/report/words/condition.ts';
 import { adviceText } from '../../src/ui/advice-words.ts';
 import { outlier } from '../../src/ui/panels/outlier.ts';
 import { linesOf } from './drawn.tsx';
@@ -62,9 +62,9 @@ describe('the panel of the old plugs', () => {
 
   it('says that a stain above the shell is normal, until there is something to point out', () => {
     const plain = linesOf(viewOf({ ...ROUTINE_JOBS.oldPlugs, oldPlugs: {}, oldPlugTarget: 1 })).join('\n');
-    expect(plain).toContain(STAIN);
+    expect(plain).toContain(stainText());
     const odd = linesOf(viewOf(ROUTINE_JOBS.oldPlugs)).join('\n');
-    expect(odd).not.toContain(STAIN);
+    expect(odd).not.toContain(stainText());
     expect(odd).toContain('Cylinder 5 differs from the others');
   });
 });

@@ -2,7 +2,7 @@
 import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import { normalVin, vinFault } from '../../job/vin.ts';
 import { hasPhoneNumber, isWithheld } from '../../personal.ts';
-import { PHONE_NOTE } from '../../report/words/index.ts';
+import { phoneNote } from '../../report/words/index.ts';
 import { err, ok, type Result } from '../../result.ts';
 import type { Dialogue } from '../terminal/dialogue.ts';
 import { safeLine } from '../terminal/exit.ts';
@@ -106,7 +106,7 @@ export async function askComplaint(dialogue: Dialogue, answers: Answers): Promis
   const answer = await askMaybe(dialogue, "Why it came, in the customer's words", answers.complaint, (text) =>
     parse(complaint.unwrap(), text),
   );
-  if (answer !== null && hasPhoneNumber(answer)) dialogue.say(`  Note: ${PHONE_NOTE}`);
+  if (answer !== null && hasPhoneNumber(answer)) dialogue.say(`  Note: ${phoneNote()}`);
   return { ...answers, complaint: answer };
 }
 

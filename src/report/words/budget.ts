@@ -1,8 +1,9 @@
 /** The lines of an uncertainty budget in words. */
 import type { InstrumentInUse } from '../../instrument/instrument.ts';
 import type { AmountSource, Cause } from '../../metrology/term.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 
-export const CAUSE_WORDS: Readonly<Record<Cause, string>> = {
+export const CAUSE_WORDS: Readonly<Record<Cause, string>> = phrases({
   calibration: 'calibration',
   'calibration-extrapolated': 'calibration, beyond its points',
   'uncorrected-error': 'error, not corrected',
@@ -25,38 +26,38 @@ export const CAUSE_WORDS: Readonly<Record<Cause, string>> = {
   'turn-tool': 'angle of the tool',
   contact: 'where the plug made contact',
   'wind-up': 'wind-up of the tools',
-};
+});
 
 /** Where the amount of a line comes from. */
 export function amountSourceWords(source: AmountSource): string {
   switch (source.kind) {
     case 'certificate':
-      return `certificate ${source.number}, ${source.laboratory}`;
+      return w`certificate ${source.number}, ${source.laboratory}`;
     case 'station-file':
       return source.basis;
     case 'own-readings':
-      return `${source.count} readings, ${source.basis}`;
+      return w`${source.count} readings, ${source.basis}`;
     case 'device':
-      return OF_DEVICE;
+      return ofDevice();
     case 'step':
-      return 'step of the readings';
+      return w`step of the readings`;
     case 'samples':
-      return 'its samples and its zero';
+      return w`its samples and its zero`;
     case 'adapter':
-      return 'measured on the adapter';
+      return w`measured on the adapter`;
     case 'usual-share':
-      return 'a quarter of the limit, not stated';
+      return w`a quarter of the limit, not stated`;
     case 'bend':
-      return 'its bend';
+      return w`its bend`;
     case 'work-order':
       return source.basis;
     case 'assumption':
-      return 'assumed, because nobody states it';
+      return w`assumed, because nobody states it`;
   }
 }
 
-const OF_DEVICE = 'published by the device itself';
+const ofDevice = (): string => w`published by the device itself`;
 
 /** Where the promise of an instrument without a certificate comes from. */
 export const promiseWords = ({ basis, promiseOfDevice }: InstrumentInUse): string =>
-  promiseOfDevice === true ? OF_DEVICE : basis;
+  promiseOfDevice === true ? ofDevice() : basis;

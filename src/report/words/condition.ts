@@ -1,5 +1,6 @@
 /** How an old plug looks and what that mostly comes from, in our own words; the reading never replaces a diagnosis. */
 import type { Condition, Damage, ThreadState } from '../../plug/condition.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 
 interface ConditionWords {
   readonly word: string;
@@ -10,7 +11,7 @@ interface ConditionWords {
 }
 
 /** In the order of the list: the usual one first, the gravest last. */
-export const CONDITIONS: Readonly<Record<Condition, ConditionWords>> = {
+export const CONDITIONS: Readonly<Record<Condition, ConditionWords>> = phrases({
   normal: {
     word: 'normal',
     looks: 'light grey to tan, little wear, perhaps some white powder',
@@ -89,9 +90,9 @@ export const CONDITIONS: Readonly<Record<Condition, ConditionWords>> = {
     causes: 'knocking: fuel, timing, load; or a gap set with force',
     advice: 'Have fuel, timing and the inside of this cylinder checked.',
   },
-};
+});
 
-export const DAMAGE: Readonly<Record<Damage, { readonly words: string }>> = {
+export const DAMAGE: Readonly<Record<Damage, { readonly words: string }>> = phrases({
   'cracked-insulator': { words: 'insulator cracked' },
   'loose-centre': { words: 'centre electrode loose' },
   'broken-ground': { words: 'ground electrode broken' },
@@ -99,13 +100,13 @@ export const DAMAGE: Readonly<Record<Damage, { readonly words: string }>> = {
   'bent-electrode': { words: 'electrode bent' },
   flashover: { words: 'burnt track down the outside' },
   'broken-tip': { words: 'fine tip broken off: scrap, look for it in the cylinder' },
-};
+});
 
-export const THREADS: Readonly<Record<ThreadState, string>> = {
+export const THREADS: Readonly<Record<ThreadState, string>> = phrases({
   sound: 'sound',
   dirty: 'dirty: clean it before fitting',
   damaged: 'DAMAGED: stop and repair it first',
-};
+});
 
 /** What many take for a fault. */
-export const STAIN = 'An even brown ring outside, just above the shell, is normal.';
+export const stainText = (): string => w`An even brown ring outside, just above the shell, is normal.`;

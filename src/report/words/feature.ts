@@ -1,6 +1,7 @@
 import type { PlugFeature } from '../../plug/feature.ts';
+import { phrases } from '../../words/catalogue.ts';
 
-export const FEATURE_WORDS: Readonly<Record<PlugFeature, string>> = {
+export const FEATURE_WORDS: Readonly<Record<PlugFeature, string>> = phrases({
   thread: 'thread',
   pitch: 'pitch',
   reach: 'reach',
@@ -8,7 +9,7 @@ export const FEATURE_WORDS: Readonly<Record<PlugFeature, string>> = {
   hex: 'hexagon',
   'heat-range': 'heat range',
   resistor: 'resistor',
-};
+});
 
 export const featuresText = (features: readonly PlugFeature[]): string =>
   features.map((feature) => FEATURE_WORDS[feature]).join(', ');

@@ -1,7 +1,8 @@
 /** Why a link ended, why readings are missing, and why a device was refused. */
 import type { DeviceRefusal, LinkEnd, MissReason } from '../../reading.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 
-export const MISS_WORDS: Readonly<Record<MissReason, string>> = {
+export const MISS_WORDS: Readonly<Record<MissReason, string>> = phrases({
   'out-of-reach': 'out of reach or switched off',
   'no-answer': 'it stopped answering',
   'ended-by-tool': 'ended by the tool',
@@ -15,29 +16,29 @@ export const MISS_WORDS: Readonly<Record<MissReason, string>> = {
   'link-ended': 'the link ended',
   'counter-jumped': 'its own counter jumped',
   'too-many': 'more than the station could take',
-};
+});
 
 /** A reason of the Bluetooth controller that has no words is shown as its number. */
 export function linkEndText({ reason, controllerReason: code }: LinkEnd): string {
-  const number = reason === 'link-ended' && code !== undefined ? `, reason 0x${code.toString(16)}` : '';
-  return `${MISS_WORDS[reason]}${number}`;
+  const words = MISS_WORDS[reason];
+  return reason === 'link-ended' && code !== undefined ? w`${words}, reason 0x${code.toString(16)}` : words;
 }
 
 export const REFUSAL_WORDS: {
   readonly [R in DeviceRefusal['reason']]: (refusal: Pick<DeviceRefusal, 'address' | 'serial'>) => string;
 } = {
   'same-name': ({ address }) =>
-    `a device at ${address} has the same name as the adopted tool. Its readings are ignored`,
+    w`a device at ${address} has the same name as the adopted tool. Its readings are ignored`,
   'other-serial': ({ address, serial }) =>
     serial === undefined
-      ? `the device at ${address} gives no serial number before pairing`
-      : `the device at ${address} has serial number ${serial}, which is not that of the adopted tool`,
+      ? w`the device at ${address} gives no serial number before pairing`
+      : w`the device at ${address} has serial number ${serial}, which is not that of the adopted tool`,
   'not-encrypted': ({ address }) =>
-    `the device at ${address} does not ask for encryption, but the adopted tool does. Its readings are ignored`,
-  'not-measuring': ({ address }) => `the device at ${address} does not send the readings of this tool`,
-  'not-as-described': ({ address }) => `the device at ${address} is not as its profile describes it`,
+    w`the device at ${address} does not ask for encryption, but the adopted tool does. Its readings are ignored`,
+  'not-measuring': ({ address }) => w`the device at ${address} does not send the readings of this tool`,
+  'not-as-described': ({ address }) => w`the device at ${address} is not as its profile describes it`,
   'other-format': ({ address }) =>
-    `the device at ${address} presents its readings in another format than the Bluetooth SIG defines. They cannot be trusted`,
+    w`the device at ${address} presents its readings in another format than the Bluetooth SIG defines. They cannot be trusted`,
 };
 
 export const deviceRefusalText = (refusal: DeviceRefusal): string => REFUSAL_WORDS[refusal.reason](refusal);

@@ -2,9 +2,12 @@
 import type { WorkOrder } from '../../job/order.ts';
 import { vinFault } from '../../job/vin.ts';
 import { isWithheld } from '../../personal.ts';
+import { HEAD_WORDS, SEAT_WORDS, THREADS_WORDS } from '../../plug/fit-words.ts';
 import type { Note } from '../../plug/note.ts';
 import { SOURCE_WORDS } from '../../plug/precedence.ts';
 import type { Specification } from '../../plug/specification.ts';
+import { shownUnit, shownValue } from '../../quantity/shown.ts';
+import { w } from '../../words/catalogue.ts';
 
 /** The notes of an order: those on VIN and names are personal, and no part of what is signed. */
 export const noteLines = (order: WorkOrder, notes: readonly Note[]): readonly string[] => [
@@ -16,35 +19,37 @@ export const noteLines = (order: WorkOrder, notes: readonly Note[]): readonly st
 function noteWords(note: Note, { torque, singleFigure }: Specification): string {
   switch (note.code) {
     case 'no-general-table':
-      return 'No general table has a figure for this thread and seat.';
+      return w`No general table has a figure for this thread and seat.`;
     case 'outside-general-tables':
-      return `General tables say ${short(note.lowestNm)} to ${short(note.highestNm)} N·m (${note.seat} seat, ${note.head} head). No table holds the whole of this range; a better source goes before them.`;
+      return w`General tables say ${short(note.lowestNm)} to ${short(note.highestNm)} ${shownUnit('N.m')} (${SEAT_WORDS[note.seat]}, ${HEAD_WORDS[note.head]}). No table holds the whole of this range; a better source goes before them.`;
     case 'general-tables-disagree':
-      return 'The publishers of general tables disagree: no torque suits all of them.';
+      return w`The publishers of general tables disagree: no torque suits all of them.`;
     case 'general-table-used':
-      return 'GENERAL TABLE: the figure is not for this engine. Look for the engine maker’s figure first.';
+      return w`GENERAL TABLE: the figure is not for this engine. Look for the engine maker’s figure first.`;
     case 'source-set-aside':
-      return `Set aside: ${SOURCE_WORDS[note.source]} (${note.title}) says ${note.torque} on ${note.threads} threads.`;
+      return w`Set aside: ${SOURCE_WORDS[note.source]} (${note.title}) says ${note.torque} on ${THREADS_WORDS[note.threads]}.`;
     case 'threads-dry':
-      return 'No oil and no anti-seize: the figure assumes dry threads.';
+      return w`No oil and no anti-seize: the figure assumes dry threads.`;
     case 'torque-reduced':
-      return `Reduced by ${note.percent} % for ${note.lubricant} threads: the shop's own rule; the source does not say so.`;
+      return w`Reduced by ${note.percent} % for ${THREADS_WORDS[note.lubricant]}: the shop's own rule; the source does not say so.`;
     case 'single-figure':
-      return `SHOP RULE: the source prints the single figure ${torque}. Plus/minus ${note.percent} % is this shop's own tolerance, not the maker's${singleFigure === undefined ? '' : ` (basis: ${singleFigure.basis})`}.`;
+      return singleFigure === undefined
+        ? w`SHOP RULE: the source prints the single figure ${torque}. Plus/minus ${note.percent} % is this shop's own tolerance, not the maker's.`
+        : w`SHOP RULE: the source prints the single figure ${torque}. Plus/minus ${note.percent} % is this shop's own tolerance, not the maker's (basis: ${singleFigure.basis}).`;
     case 'reduction-by-friction':
-      return `For the same clamp force, friction falling from ${note.frictionDry.toFixed(2)} to ${note.frictionLubricated.toFixed(2)} would ask for ${note.percent} % less (Motosh; seat ring assumed).`;
+      return w`For the same clamp force, friction falling from ${note.frictionDry.toFixed(2)} to ${note.frictionLubricated.toFixed(2)} would ask for ${note.percent} % less (Motosh; seat ring assumed).`;
     case 'plug-used':
-      return 'A used plug goes back into the cylinder it came from.';
+      return w`A used plug goes back into the cylinder it came from.`;
     case 'gasket-used':
-      return 'A used gasket takes far less angle than a new one.';
+      return w`A used gasket takes far less angle than a new one.`;
     case 'by-angle-alone':
-      return 'The order names an angle and no torque. The turn from contact is judged. The torque window goes from half of what general tables give for this thread and seat to a quarter more than they give: a torque outside of it is never OK.';
+      return w`The order names an angle and no torque. The turn from contact is judged. The torque window goes from half of what general tables give for this thread and seat to a quarter more than they give: a torque outside of it is never OK.`;
     case 'turn-without-tolerance':
-      return 'The angle is one figure without a tolerance: no wrench can prove it. Give two limits, or turn the plug by hand and record it so.';
+      return w`The angle is one figure without a tolerance: no wrench can prove it. Give two limits, or turn the plug by hand and record it so.`;
   }
 }
 
-const short = (nm: number) => String(Number(nm.toFixed(1)));
+const short = (nm: number) => String(Number(shownValue(nm, 'N.m').toFixed(1)));
 
 /** The doubt about a VIN that stops no work. */
 function vinLines(vin: string | undefined): readonly string[] {
@@ -56,10 +61,10 @@ function vinLines(vin: string | undefined): readonly string[] {
 
 function nameLines({ checkedBy, reduction, singleFigure }: Specification): readonly string[] {
   return [
-    ...(checkedBy === undefined ? [] : [`The figure was checked by ${checkedBy}.`]),
-    ...(singleFigure === undefined ? [] : [`The rule for single figures was set by ${singleFigure.setBy}.`]),
+    ...(checkedBy === undefined ? [] : [w`The figure was checked by ${checkedBy}.`]),
+    ...(singleFigure === undefined ? [] : [w`The rule for single figures was set by ${singleFigure.setBy}.`]),
     ...(reduction === undefined
       ? []
-      : [`The rule for ${reduction.lubricant} threads was set by ${reduction.setBy}.`]),
+      : [w`The rule for ${THREADS_WORDS[reduction.lubricant]} was set by ${reduction.setBy}.`]),
   ];
 }

@@ -1,3 +1,5 @@
 /** While somebody types what looks like a telephone number. */
-export const PHONE_NOTE =
-  'This looks like a telephone number. Papers and shared records leave it out; the log contains it.';
+import { w } from '../../words/catalogue.ts';
+
+export const phoneNote = (): string =>
+  w`This looks like a telephone number. Papers and shared records leave it out; the log contains it.`;

@@ -3,6 +3,7 @@ import { heldBy } from '../../job/early.ts';
 import type { Step } from '../../job/order-of-work.ts';
 import type { JobState, Question, TorqueAttempt } from '../../job/state.ts';
 import { called } from '../../sequence/plan.ts';
+import { w } from '../../words/catalogue.ts';
 import { placementText } from './placement.ts';
 import { stepsToDo } from './step.ts';
 
@@ -19,23 +20,24 @@ interface Asked {
 export const QUESTION_WORDS: { readonly [K in Question['kind']]: (asked: Asked) => string } = {
   'over-window': ({ name, judgement }) =>
     judgement?.result === 'NotOK'
-      ? `${capital(name)} went above the window. Back the plug out and look at its threads.`
-      : `${capital(name)} went too near the upper limit to be proven. Back the plug out and look at its threads.`,
-  loosened: ({ name, why }) => `A plug was loosened (${why}). Was it ${name}?`,
+      ? w`${capital(name)} went above the window. Back the plug out and look at its threads.`
+      : w`${capital(name)} went too near the upper limit to be proven. Back the plug out and look at its threads.`,
+  loosened: ({ name, why }) => w`A plug was loosened (${why}). Was it ${name}?`,
   cut: ({ name }) =>
-    `The readings broke off in the middle of a pull on ${name}. The torque that it reached is unknown.`,
+    w`The readings broke off in the middle of a pull on ${name}. The torque that it reached is unknown.`,
   'end-of-scale': ({ name, why }) =>
-    `STOP: ${name}: ${why}. The plug may have had far more. Back it out and look at its threads.`,
+    w`STOP: ${name}: ${why}. The plug may have had far more. Back it out and look at its threads.`,
   'already-tight': ({ name, why }) =>
-    `STOP: ${name} is due, but this plug was tight already (${why}). Was it another one, or was a cylinder left out?`,
+    w`STOP: ${name} is due, but this plug was tight already (${why}). Was it another one, or was a cylinder left out?`,
   'other-plug': ({ name, why }) =>
-    `STOP: ${name} had stopped short, but this looks like another plug (${why}). Was it ${name}?`,
-  'no-click': ({ name, why }) => `No click was seen on ${name} (${why}). Did the wrench click?`,
-  loose: ({ name, why }) => `STOP: a plug still turned, but every cylinder is done (${why}). Was it ${name}?`,
-  'by-plan': ({ name, why }) => `Was that ${name}? (${why}.)`,
+    w`STOP: ${name} had stopped short, but this looks like another plug (${why}). Was it ${name}?`,
+  'no-click': ({ name, why }) => w`No click was seen on ${name} (${why}). Did the wrench click?`,
+  loose: ({ name, why }) =>
+    w`STOP: a plug still turned, but every cylinder is done (${why}). Was it ${name}?`,
+  'by-plan': ({ name, why }) => w`Was that ${name}? (${why}.)`,
   early: ({ name, held }) =>
-    `STOP: ${name} was pulled too early: it proves nothing. First ${stepsToDo(held)}. Back the plug out and do it again.`,
-  unsure: ({ why }) => `What was this pull? (${why}.)`,
+    w`STOP: ${name} was pulled too early: it proves nothing. First ${stepsToDo(held)}. Back the plug out and do it again.`,
+  unsure: ({ why }) => w`What was this pull? (${why}.)`,
 };
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,5 +1,6 @@
 /** Why the steps around the torque are as they are, for whoever asks; by the ids of the usual routine. */
 import type { RoutineItem } from '../../job/routine.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 
 interface Reason {
   readonly why: string;
@@ -7,10 +8,8 @@ interface Reason {
   readonly cited: string | null;
 }
 
-const NGK = 'NGK, installation advice';
-
-const REASONS: Readonly<Record<string, Reason>> = {
-  'engine-cold': { why: 'In a hot head the threads seize, and come out with the plug.', cited: NGK },
+const REASONS: Readonly<Record<string, Reason>> = phrases({
+  'engine-cold': { why: 'In a hot head the threads seize, and come out with the plug.', cited: 'NGK, installation advice' },
   'ignition-off': { why: 'A coil that fires gives a shock that throws you.', cited: null },
   boots: {
     why: 'Heat glues a boot to its plug. A straight pull tears the boot, or the wire in it.',
@@ -26,7 +25,7 @@ const REASONS: Readonly<Record<string, Reason>> = {
   },
   'threads-clean': {
     why: 'Dirt takes up torque: the wrench clicks, and the plug is loose on its seat.',
-    cited: NGK,
+    cited: 'NGK, installation advice',
   },
   chased: { why: 'A crossed or dirty thread turns hard by hand. Chips must not fall in.', cited: null },
   lubricant: {
@@ -44,11 +43,13 @@ const REASONS: Readonly<Record<string, Reason>> = {
   'boots-seated': { why: 'A boot that does not seat lets the spark jump, and burns.', cited: null },
   'engine-run': { why: 'A misfire now is yours to find; next week it is a complaint.', cited: null },
   'old-parts': { why: 'One plug that differs from the others tells more than its shade.', cited: null },
-};
+});
 
 /** One line; of an item with a reason of the shop's own that one. Null where nobody gave one. */
 export function reasonText({ id, reason }: RoutineItem): string | null {
-  if (reason !== undefined) return `Why: ${reason}`;
+  if (reason !== undefined) return w`Why: ${reason}`;
   const known = Object.hasOwn(REASONS, id) ? REASONS[id] : undefined;
-  return known === undefined ? null : `Why: ${known.why} (${known.cited ?? 'common practice, no source'})`;
+  if (known === undefined) return null;
+  const { why, cited } = known;
+  return w`Why: ${why} (${cited ?? w`common practice, no source`})`;
 }

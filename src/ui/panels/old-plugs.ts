@@ -9,7 +9,7 @@ import {
   damageSchema,
   threadStateSchema,
 } from '../../plug/condition.ts';
-import { CONDITIONS, DAMAGE, STAIN, THREADS } from '../../report/words/condition.ts';
+import { CONDITIONS, DAMAGE, stainText, THREADS } from '../../report/words/condition.ts';
 import { called } from '../../sequence/plan.ts';
 import { folded } from '../folded.ts';
 import { newForm } from '../form.ts';
@@ -230,7 +230,7 @@ export function oldPlugLines(
     thread,
     [
       {
-        text: ` ${outlierText ?? STAIN}`,
+        text: ` ${outlierText ?? stainText()}`,
         ...(outlierText === null ? { dim: true } : { tone: 'attention' as const, bold: true }),
       },
     ],

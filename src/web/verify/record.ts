@@ -15,7 +15,7 @@ import { modelOf } from '../../report/of-record.ts';
 import { VERDICT_WORD } from '../../report/verdict.ts';
 import { headlineOf, VERIFICATION, worthText } from '../../report/verification.ts';
 import type { WindowText } from '../../report/window-text.ts';
-import { checkText, noted, notProvenByRecord, OUT_OF_ORDER, stampText } from '../../report/words/index.ts';
+import { checkText, noted, notProvenByRecord, outOfOrderWord, stampText } from '../../report/words/index.ts';
 import type { AttemptShown, CheckShown, CylinderShown, JobShown, RecordShown, Tone } from './shown.ts';
 
 export const TONES: Readonly<Record<Verdict, Tone>> = {
@@ -154,7 +154,7 @@ function attemptShown(row: AttemptRow, grades: boolean): AttemptShown {
     what: quantity === 'gap' ? 'Gap' : `Pull ${row.pull ?? ''}, ${row.kind}`,
     value: `${valueText}${u} ${name}`,
     verdict,
-    word: `${word}${graded}${row.outOfOrder === '' ? '' : `, ${OUT_OF_ORDER}`}`,
+    word: `${word}${graded}${row.outOfOrder === '' ? '' : `, ${outOfOrderWord()}`}`,
     quantity,
     judged: verdict === 'not-judged' ? null : value,
     click: quantity === 'torque' && releaseNm !== null ? `click ${figure(releaseNm, unit)}` : '',

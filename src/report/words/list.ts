@@ -1,0 +1,7 @@
+import { w } from '../../words/catalogue.ts';
+
+/** `a`, `a and b`, `a, b and c`. */
+export function listed(words: readonly string[]): string {
+  const last = words.at(-1) ?? '';
+  return words.length < 2 ? last : w`${words.slice(0, -1).join(', ')} and ${last}`;
+}
