@@ -2,34 +2,36 @@
 import { coachingFor } from '../job/coaching.ts';
 import type { JobState } from '../job/state.ts';
 import type { Advice } from '../pull/coaching.ts';
+import { shownUnit } from '../quantity/shown.ts';
 import { placementText } from '../report/words/index.ts';
-import { fixed } from './words.ts';
+import { w } from '../words/catalogue.ts';
+import { capital, fixed, roughTorque } from './words.ts';
 
 export function adviceText({ kind, figure, limit }: Advice): string {
   const whole = fixed(figure, 0);
   switch (kind) {
     case 'too-fast-ms':
-      return `Slower towards the click: the last fifth took ${whole} ms, ${fixed(limit, 0)} at least.`;
+      return w`Slower towards the click: the last fifth took ${whole} ms, ${fixed(limit, 0)} at least.`;
     case 'follow-through-percent':
-      return `Stop at the click: the pull went ${whole} % beyond it.`;
+      return w`Stop at the click: the pull went ${whole} % beyond it.`;
     case 'fell-back-percent':
-      return `The torque fell back by ${whole} % on the way: keep the hand still on the grip.`;
+      return w`The torque fell back by ${whole} % on the way: keep the hand still on the grip.`;
     case 'early-torque':
-      return 'The torque came early and evenly: is the thread crossed or dirty?';
+      return w`The torque came early and evenly: is the thread crossed or dirty?`;
     case 'early-torque-deg':
-      return `The torque came early, over ${whole} degrees: is the thread crossed or dirty?`;
+      return w`The torque came early, over ${whole} degrees: is the thread crossed or dirty?`;
     case 'turned-too-little-deg':
-      return `It turned ${whole} degrees, ${fixed(limit, 0)} or more are usual: gasket missing, or used?`;
+      return w`It turned ${whole} degrees, ${fixed(limit, 0)} or more are usual: gasket missing, or used?`;
     case 'turned-too-far-deg':
-      return `It turned ${whole} degrees, ${fixed(limit, 0)} at most are usual: a gasket too many?`;
+      return w`It turned ${whole} degrees, ${fixed(limit, 0)} at most are usual: a gasket too many?`;
     case 'zero-not-settled-nm':
-      return `Let the wrench lie for two seconds before a pull: its zero stood at ${fixed(figure, 1)} N·m.`;
+      return w`Let the wrench lie for two seconds before a pull: its zero stood at ${roughTorque(figure, 1)} ${shownUnit('N.m')}.`;
     case 'end-of-scale-nm':
-      return `The wrench came to the end of its scale at ${fixed(figure, 1)} N·m.`;
+      return w`The wrench came to the end of its scale at ${roughTorque(figure, 1)} ${shownUnit('N.m')}.`;
     case 'tool-smooths-ms':
-      return `This tool seems to smooth: clicks took ${whole} ms to fall, so its peaks read low. State its bandwidth.`;
+      return w`This tool seems to smooth: clicks took ${whole} ms to fall, so its peaks read low. State its bandwidth.`;
     case 'click-not-visible-ms':
-      return `Readings came ${whole} ms apart, too far to show a click.`;
+      return w`Readings came ${whole} ms apart, too far to show a click.`;
   }
 }
 
@@ -41,5 +43,3 @@ export function adviceOnLast(job: JobState): string | null {
   const [gravest] = last === null ? [] : coachingFor(job, last.pull);
   return gravest === undefined ? null : adviceText(gravest);
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -4,10 +4,12 @@ import type { JobEvent, JobEventOf } from '../job/event.ts';
 import { DONE, itemsOf, NOT_DONE } from '../job/routine.ts';
 import { attemptOf } from '../job/situation.ts';
 import type { JobState } from '../job/state.ts';
+import { gapText, torqueText } from '../quantity/shown.ts';
 import { CONDITIONS, DAMAGE } from '../report/words/condition.ts';
 import { choiceText, featuresText } from '../report/words/index.ts';
+import { w } from '../words/catalogue.ts';
 import { outlier } from './panels/outlier.ts';
-import { figure, fixed } from './words.ts';
+import { threadWords } from './words.ts';
 
 type ChecklistEvent = JobEventOf<
   | 'windows-confirmed'
@@ -23,17 +25,17 @@ type ChecklistEvent = JobEventOf<
   JobEvent;
 
 const cylinders = (numbers: readonly number[]): string =>
-  `cylinder${numbers.length === 1 ? '' : 's'} ${numbers.join(', ')}`;
+  numbers.length === 1 ? w`cylinder ${numbers.join(', ')}` : w`cylinders ${numbers.join(', ')}`;
 
 function attested({ phase, steps, together }: JobEventOf<'steps-attested'>, { routine }: JobState): string[] {
   const items = routine === null ? [] : itemsOf(routine, phase);
   const words = steps.map(({ item, as, why }) => {
     const of = items.find(({ id }) => id === item);
     const text = of?.text ?? item;
-    if (as === NOT_DONE) return `NOT done: ${text} (${why ?? ''})`;
+    if (as === NOT_DONE) return w`NOT done: ${text} (${why ?? ''})`;
     return as === DONE ? text : `${text}: ${choiceText(of, as)}`;
   });
-  return [together === true ? 'confirmed, all at once' : 'confirmed', ...words];
+  return [together === true ? w`confirmed, all at once` : w`confirmed`, ...words];
 }
 
 function oldPlugs(event: JobEventOf<'old-plugs-read'>, after: JobState): string[] {
@@ -41,10 +43,10 @@ function oldPlugs(event: JobEventOf<'old-plugs-read'>, after: JobState): string[
   const outlierText = outlier(after);
   return [
     cylinders(event.cylinders),
-    'old plug',
+    w`old plug`,
     CONDITIONS[condition].word,
     ...damage.map((one) => DAMAGE[one].words),
-    ...(thread === 'sound' ? [] : [`thread ${thread}`]),
+    ...(thread === 'sound' ? [] : [threadWords(thread)]),
     ...(note === undefined ? [] : [note]),
     ...(outlierText === null ? [] : [outlierText]),
   ];
@@ -54,35 +56,45 @@ function oldPlugs(event: JobEventOf<'old-plugs-read'>, after: JobState): string[
 export function checklistLine(event: ChecklistEvent, after: JobState): readonly string[] {
   switch (event.type) {
     case 'trial-click-skipped':
-      return ['trial click passed over'];
+      return [w`trial click passed over`];
     case 'windows-confirmed':
-      return ['windows confirmed'];
+      return [w`windows confirmed`];
     case 'steps-attested':
       return attested(event, after);
     case 'old-plugs-read':
       return oldPlugs(event, after);
     case 'old-gap-measured':
-      return [`cylinder ${event.cylinder}`, `old plug, gap ${fixed(event.gapMm, 3)} mm`];
+      return [w`cylinder ${event.cylinder}`, w`old plug, gap ${gapText(event.gapMm)}`];
     case 'removal-felt': {
       const felt = attemptOf(after, event.pull);
-      const nm = felt === undefined ? '' : `, ${figure(Math.abs(felt.pull.peakNm), 'N.m')} N·m`;
-      return [`cylinder ${event.cylinder}`, `old plug loosened by pull ${event.pull}${nm}`];
+      const loosened = w`old plug loosened by pull ${event.pull}`;
+      return [
+        w`cylinder ${event.cylinder}`,
+        felt === undefined ? loosened : `${loosened}, ${torqueText(Math.abs(felt.pull.peakNm))}`,
+      ];
     }
     case 'new-plugs-checked': {
       const { part, lot, differs } = event;
-      const agrees = differs.length === 0 ? 'agrees with the order' : `DIFFERS in ${featuresText(differs)}`;
-      return [cylinders(event.cylinders), `new plug ${part}`, lot === null ? 'no lot' : `lot ${lot}`, agrees];
+      const agrees = differs.length === 0 ? w`agrees with the order` : w`DIFFERS in ${featuresText(differs)}`;
+      return [
+        cylinders(event.cylinders),
+        w`new plug ${part}`,
+        lot === null ? w`no lot` : w`lot ${lot}`,
+        agrees,
+      ];
     }
     case 'fitted-by-angle':
       return [
-        `cylinder ${event.cylinder}`,
-        `fitted by angle, ${event.turn}: not proven${isByAngle(after.basis) ? '' : ' by torque'}`,
+        w`cylinder ${event.cylinder}`,
+        isByAngle(after.basis)
+          ? w`fitted by angle, ${event.turn}: not proven`
+          : w`fitted by angle, ${event.turn}: not proven by torque`,
         event.why,
       ];
     case 'pull-accepted':
       return [
-        `cylinder ${event.cylinder}`,
-        `pull ${event.pull} stays over the window, answered for by ${event.by}: ${event.reason}`,
+        w`cylinder ${event.cylinder}`,
+        w`pull ${event.pull} stays over the window, answered for by ${event.by}: ${event.reason}`,
       ];
   }
 }

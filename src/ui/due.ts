@@ -2,9 +2,11 @@
 import { jumpedTo } from '../job/situation.ts';
 import { isOver, type JobState } from '../job/state.ts';
 import { called } from '../sequence/plan.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import type { Glyphs } from './glyphs.ts';
 import type { Line } from './line.ts';
 import { nextTask } from './next-step.ts';
+import { columnsOf } from './printable.ts';
 
 /** The cylinder of the next step, or that a question is about; null where none is. */
 export function dueCylinder(job: JobState): number | null {
@@ -12,17 +14,17 @@ export function dueCylinder(job: JobState): number | null {
   return 'cylinder' in task ? task.cylinder : null;
 }
 
-const ORDINALS = ['1st', '2nd', '3rd'];
-const ordinal = (n: number): string => ORDINALS[n - 1] ?? `${n}th`;
+const ORDINALS = phrases(['1st', '2nd', '3rd']);
+const ordinal = (n: number): string => ORDINALS[n - 1] ?? w`${n}th`;
 
 /** `lower row, 2nd of 4 from the front`: as the engine is drawn. */
 export function placeOnEngine({ order }: JobState, cylinder: number): string {
   const { banks } = order.engine;
   const at = banks.findIndex((bank) => bank.includes(cylinder));
   const bank = banks[at] ?? [];
-  const along = `${ordinal(bank.indexOf(cylinder) + 1)} of ${bank.length} from the front`;
+  const along = w`${ordinal(bank.indexOf(cylinder) + 1)} of ${bank.length} from the front`;
   if (banks.length === 1) return along;
-  const row = banks.length === 2 ? `${at === 0 ? 'upper' : 'lower'} row` : `row ${at + 1}`;
+  const row = banks.length > 2 ? w`row ${at + 1}` : at === 0 ? w`upper row` : w`lower row`;
   return `${row}, ${along}`;
 }
 
@@ -39,13 +41,13 @@ export function dueLine(job: JobState, columns: number, glyphs: Glyphs): Line | 
   if (due === null) return null;
   const { kind } = nextTask(job);
   const jumped = kind === 'pull' && jumpedTo(job) === due;
-  const what = jumped ? 'BACK TO' : kind === 'gap' ? 'Gap:' : kind === 'answer' ? 'Asked:' : 'Pull:';
+  const what = jumped ? w`BACK TO` : kind === 'gap' ? w`Gap:` : kind === 'answer' ? w`Asked:` : w`Pull:`;
   const then = kind === 'answer' ? null : behind(job, due, kind === 'gap' ? 'gap' : 'torque');
   const pieces = [
     ` ${jumped ? glyphs.again : glyphs.pointer} ${what} ${called(job.order.engine, due)}`,
     `, ${placeOnEngine(job, due)}`,
-    then === null ? '' : `. Then ${then}`,
+    then === null ? '' : w`. Then ${then}`,
   ];
-  const text = pieces.reduce((so, piece) => (so.length + piece.length <= columns ? so + piece : so), '');
+  const text = pieces.reduce((so, piece) => (columnsOf(so + piece) <= columns ? so + piece : so), '');
   return [{ text, bold: true, ...(jumped ? { tone: 'attention' as const, inverse: true } : {}) }];
 }

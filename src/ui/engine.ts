@@ -2,12 +2,13 @@
 
 import { type CylinderState, isOver, type JobState, type Settlement, type StepState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
+import { w } from '../words/catalogue.ts';
 import type { Glyphs } from './glyphs.ts';
 import { type EngineLayout, PAIR_MARGIN } from './layout.ts';
 import type { Line, Span } from './line.ts';
 import { nextTask } from './next-step.ts';
 import { columnsOf, fill } from './printable.ts';
-import { figure, stepSpoken } from './words.ts';
+import { figure, quantityWord, stepSpoken } from './words.ts';
 
 interface Cell {
   readonly cylinder: number;
@@ -57,7 +58,7 @@ function stepText(
 ): string {
   const { symbol, word } = stepSpoken(step, glyphs, settlement, columns >= 10);
   const short = columns >= 7 ? `${symbol} ${word}` : symbol + word;
-  const both = `${short.padEnd(7)} ${value}`;
+  const both = `${fill(short, Math.max(7, columnsOf(short)), '')} ${value}`;
   const full = columnsOf(both) <= columns ? both : short;
   return fill(full, columns, glyphs.cutMark);
 }
@@ -91,7 +92,11 @@ function pairLines(cells: readonly Cell[], layout: EngineLayout, glyphs: Glyphs)
   const room = layout.cellColumns - (layout.cellColumns > 10 ? 1 : 0);
   const between = layout.cellColumns > room ? [GAP_COLUMN] : [];
   const line = (which: 'gap' | 'torque'): Line => [
-    { text: ` ${which}`.padEnd(PAIR_MARGIN) },
+    {
+      text:
+        fill(` ${quantityWord(which === 'gap' ? 'length' : 'torque')}`, PAIR_MARGIN - 1, glyphs.cutMark) +
+        ' ',
+    },
     ...cells.flatMap((cell) => [...half(cell, which, '', room, glyphs), ...between]),
   ];
   return [line('gap'), line('torque')];
@@ -108,7 +113,13 @@ function boxedLines(cells: readonly Cell[], layout: EngineLayout, glyphs: Glyphs
     GAP_COLUMN,
     ...cells.flatMap((cell) => [
       { text: down, bold: cell.target },
-      ...half(cell, which, which === 'gap' ? 'gap    ' : 'torque ', inner, glyphs),
+      ...half(
+        cell,
+        which,
+        `${fill(quantityWord(which === 'gap' ? 'length' : 'torque'), 6, glyphs.cutMark)} `,
+        inner,
+        glyphs,
+      ),
       { text: `${down} `, bold: cell.target },
     ]),
   ];
@@ -121,7 +132,7 @@ function tinyWord(cell: Cell, glyphs: Glyphs): { text: string; tone?: Span['tone
   const over = isOver(cell.gap) ? (isOver(cell.torque) ? cell.torque : null) : null;
   const step = worst ?? over ?? 'todo';
   const { symbol, word, tone } = stepSpoken(step, glyphs, cell.settlement);
-  const open = isOver(cell.gap) ? 'pull' : 'gap';
+  const open = isOver(cell.gap) ? w`pull` : quantityWord('length');
   return { text: symbol + (step === 'todo' ? open : word), tone };
 }
 
@@ -150,7 +161,7 @@ function bankLines(bank: readonly number[], job: JobState, layout: EngineLayout,
 /** The crankshaft; where there is room the firing order stands on it, which nothing rests on. */
 function crankText({ order }: JobState, length: number, glyphs: Glyphs): string {
   const { firingOrder } = order.engine;
-  const text = firingOrder === undefined ? '' : ` fires ${firingOrder.join('-')} `;
+  const text = firingOrder === undefined ? '' : w` fires ${firingOrder.join('-')} `;
   if (text === '' || text.length + 6 > length) return glyphs.line.repeat(length);
   return `${glyphs.line.repeat(3)}${text}`.padEnd(length, glyphs.line);
 }
@@ -159,8 +170,11 @@ function crankText({ order }: JobState, length: number, glyphs: Glyphs): string 
 export function engineLines(job: JobState, layout: EngineLayout, glyphs: Glyphs): Line[] {
   const { banks } = job.order.engine;
   const margin = layout.form === 'pair' ? PAIR_MARGIN : 1;
-  const length = margin + layout.perRow * layout.cellColumns - ' front  rear '.length;
-  const crank: Line = [{ text: ` front ${crankText(job, Math.max(3, length), glyphs)} rear`, dim: true }];
+  const [front, rear] = [w`front`, w`rear`];
+  const length = margin + layout.perRow * layout.cellColumns - columnsOf(` ${front}  ${rear} `);
+  const crank: Line = [
+    { text: ` ${front} ${crankText(job, Math.max(3, length), glyphs)} ${rear}`, dim: true },
+  ];
   const half = Math.ceil(banks.length / 2);
   const drawn = (some: typeof banks) => some.flatMap((bank) => bankLines(bank, job, layout, glyphs));
   return [...drawn(banks.slice(0, half)), crank, ...drawn(banks.slice(half))];

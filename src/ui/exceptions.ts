@@ -8,11 +8,13 @@ import { isOver, type JobState, type Question } from '../job/state.ts';
 import { referenceTo } from '../job/statements.ts';
 import { damageSchema } from '../plug/condition.ts';
 import { type SeatTurn, seatTurn } from '../plug/seat-turn.ts';
+import { gapText, torqueText } from '../quantity/shown.ts';
 import { DAMAGE } from '../report/words/condition.ts';
 import { SCRAP_WORDS, SEAT_TURN_WORDS, statementWords } from '../report/words/index.ts';
 import { called } from '../sequence/plan.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import { type Form, type FormKind, newForm, type Option, type Typed, type Wanted } from './form.ts';
-import { figure } from './words.ts';
+import { capital } from './words.ts';
 
 const LONGEST = 200;
 
@@ -21,7 +23,7 @@ export type PullTimes = ReadonlyMap<number, string>;
 
 const inWords = (words: readonly string[]): Option[] => words.map((value) => ({ words: value, value }));
 
-const REASONS = {
+const REASONS = phrases({
   'give-pull': ['the wrench was on that plug', 'the wrong cylinder was chosen on the screen'],
   'left-out': ['its plug was only finger-tight', 'its plug was not fitted yet'],
   'start-again': ['thread or seat needs a look', 'the pull was not a clean one', 'the plug was damaged'],
@@ -31,16 +33,16 @@ const REASONS = {
   'fit-by-angle': ['no room for the wrench', 'no adapter that reaches it'],
   'turned-by-hand': ['the wrench sends no angle', 'no room for the wrench'],
   'not-done': ['does not apply to this engine', 'done before this job was opened', 'cannot be done here'],
-} as const;
+});
 
 type WithReason = keyof typeof REASONS;
 
 /** The last question of most forms: why, by a key or in own words. */
 function why(kind: WithReason, ask: string): Wanted {
   const typed: Typed = {
-    label: 'Reason',
+    label: w`Reason`,
     most: LONGEST,
-    fault: (text) => (text === '' ? 'A few words, please.' : null),
+    fault: (text) => (text === '' ? w`A few words, please.` : null),
   };
   return { want: 'answer', ask, options: inWords(REASONS[kind]), typed };
 }
@@ -50,18 +52,18 @@ const line = (ask: string, typed: Typed): Wanted => ({ want: 'answer', ask, opti
 function cylinderLine(job: JobState, ask: string, start: number | null): Wanted {
   const numbers = job.cylinders.map(({ cylinder }) => cylinder);
   return line(ask, {
-    label: 'Cylinder',
+    label: w`Cylinder`,
     most: 2,
     start: start === null ? '' : String(start),
     fault: (text) =>
       numbers.includes(Number(text))
         ? null
-        : `This engine has no cylinder "${text}". It has ${numbers.join(', ')}.`,
+        : w`This engine has no cylinder "${text}". It has ${numbers.join(', ')}.`,
   });
 }
 
 const nameLine = (ask: string): Wanted =>
-  line(ask, { label: 'Name', most: 80, fault: (text) => (text === '' ? 'A name, please.' : null) });
+  line(ask, { label: w`Name`, most: 80, fault: (text) => (text === '' ? w`A name, please.` : null) });
 
 const asCommand = (command: Command): Wanted => ({ want: 'command', command });
 
@@ -81,10 +83,10 @@ function pullsOf({ cylinders, strays }: JobState) {
 /** `26.60 N·m, 14:03:12, on cylinder 7`: what a person knows a pull by. */
 function pullWords(job: JobState, number: number, times: PullTimes): string {
   const one = pullsOf(job).find(({ pull }) => pull.pull === number);
-  const value = one === undefined ? `pull ${number}` : `${figure(one.pull.peakNm, 'N.m')} N·m`;
+  const value = one === undefined ? w`pull ${number}` : torqueText(one.pull.peakNm);
   const at = times.get(number);
   const where =
-    one === undefined ? '' : one.cylinder === null ? ', on no plug' : `, on cylinder ${one.cylinder}`;
+    one === undefined ? '' : one.cylinder === null ? w`, on no plug` : w`, on cylinder ${one.cylinder}`;
   return `${value}${at === undefined ? '' : `, ${at}`}${where}`;
 }
 
@@ -93,7 +95,7 @@ function givePull({ answers }: Form, job: JobState, times: PullTimes): Wanted {
   if (pull === undefined)
     return {
       want: 'answer',
-      ask: 'Which pull was on another plug? The last one is first.',
+      ask: w`Which pull was on another plug? The last one is first.`,
       options: pullsOf(job).map(({ pull: { pull: number } }) => ({
         words: pullWords(job, number, times),
         value: String(number),
@@ -101,9 +103,9 @@ function givePull({ answers }: Form, job: JobState, times: PullTimes): Wanted {
       typed: null,
     };
   const which = pullWords(job, Number(pull), times);
-  if (cylinder === undefined) return cylinderLine(job, `On which cylinder was this pull: ${which}?`, null);
+  if (cylinder === undefined) return cylinderLine(job, w`On which cylinder was this pull: ${which}?`, null);
   if (reason === undefined)
-    return why('give-pull', `Why does this pull (${which}) belong to cylinder ${cylinder}?`);
+    return why('give-pull', w`Why does this pull (${which}) belong to cylinder ${cylinder}?`);
   return asCommand({ do: 'give-pull', pull: Number(pull), cylinder: Number(cylinder), why: reason });
 }
 
@@ -111,20 +113,21 @@ function leftOutForm({ about, answers }: Form, job: JobState): Wanted {
   const pull = Number(about);
   const [cylinder, on, reason] = answers;
   if (cylinder === undefined)
-    return cylinderLine(job, 'Which cylinder was left out? Its plug is not tight.', null);
+    return cylinderLine(job, w`Which cylinder was left out? Its plug is not tight.`, null);
   if (on === undefined)
     return cylinderLine(
       job,
-      `On which tight plug was pull ${pull}?`,
+      w`On which tight plug was pull ${pull}?`,
       questionAbout(job, pull)?.cylinder ?? null,
     );
-  if (reason === undefined) return why('left-out', `How do you know that cylinder ${cylinder} was left out?`);
+  if (reason === undefined)
+    return why('left-out', w`How do you know that cylinder ${cylinder} was left out?`);
   return asCommand({ do: 'left-out', pull, cylinder: Number(cylinder), on: Number(on), why: reason });
 }
 
-const NEW_OR_NOT: readonly Option[] = [
-  { words: 'the same plug goes in again', value: 'same' },
-  { words: 'a new plug takes its place', value: 'new' },
+const newOrNot = (): readonly Option[] => [
+  { words: w`the same plug goes in again`, value: 'same' },
+  { words: w`a new plug takes its place`, value: 'new' },
 ];
 
 function startAgain({ answers }: Form, job: JobState): Wanted {
@@ -132,17 +135,17 @@ function startAgain({ answers }: Form, job: JobState): Wanted {
   if (cylinder === undefined)
     return cylinderLine(
       job,
-      'Which plug do you take out and start again?',
+      w`Which plug do you take out and start again?`,
       job.lastTight ?? job.torqueTarget,
     );
   if (plug === undefined)
     return {
       want: 'answer',
-      ask: `Back the plug of ${called(job.order.engine, Number(cylinder))} out; what it had proven counts no more. What goes in?`,
-      options: NEW_OR_NOT,
+      ask: w`Back the plug of ${called(job.order.engine, Number(cylinder))} out; what it had proven counts no more. What goes in?`,
+      options: newOrNot(),
       typed: null,
     };
-  if (reason === undefined) return why('start-again', `Why is cylinder ${cylinder} started again?`);
+  if (reason === undefined) return why('start-again', w`Why is cylinder ${cylinder} started again?`);
   return asCommand({ do: 'start-again', cylinder: Number(cylinder), newPlug: plug === 'new', why: reason });
 }
 
@@ -156,12 +159,14 @@ function accept({ about, answers }: Form, job: JobState): Wanted {
   const question = questionAbout(job, pull);
   const where = question?.cylinder;
   const early = question?.kind === 'early';
-  const name = where === undefined ? `pull ${pull}` : called(job.order.engine, where);
+  const name = where === undefined ? w`pull ${pull}` : called(job.order.engine, where);
   if (by === undefined)
     return nameLine(
-      `${name.replace(/^c/, 'C')} stays as it is, ${early ? 'out of order' : 'over the window'}: who answers for it? It does not count as proven.`,
+      early
+        ? w`${capital(name)} stays as it is, out of order: who answers for it? It does not count as proven.`
+        : w`${capital(name)} stays as it is, over the window: who answers for it? It does not count as proven.`,
     );
-  if (reason === undefined) return why(early ? 'early' : 'accept', `Why may ${name} stay as it is?`);
+  if (reason === undefined) return why(early ? 'early' : 'accept', w`Why may ${name} stay as it is?`);
   return asCommand({ do: 'accept', pull, by, reason });
 }
 
@@ -171,26 +176,28 @@ function fitByAngle({ answers }: Form, job: JobState): Wanted {
     return cylinderLine(
       job,
       isByAngle(job.basis)
-        ? 'Which plug did you turn by hand? It will not count as proven.'
-        : 'Which plug can no torque wrench reach? It will not count as proven by torque.',
+        ? w`Which plug did you turn by hand? It will not count as proven.`
+        : w`Which plug can no torque wrench reach? It will not count as proven by torque.`,
       job.torqueTarget,
     );
   const { specification, plug } = job.order;
   const advised = seatTurn(plug);
   if (turn === undefined)
     return line(
-      `How far did you turn cylinder ${cylinder} from finger-tight? ${turnAdvice(specification.angle, advised)}`,
+      w`How far did you turn cylinder ${cylinder} from finger-tight? ${turnAdvice(specification.angle, advised)}`,
       {
-        label: 'Turn',
+        label: w`Turn`,
         most: 40,
         start: isByAngle(job.basis) ? specification.torque.slice(0, 40) : (specification.angle ?? ''),
-        fault: (text) => (text === '' ? 'For example: 1/2 turn.' : null),
+        fault: (text) => (text === '' ? w`For example: 1/2 turn.` : null),
       },
     );
   if (reason === undefined)
     return why(
       isByAngle(job.basis) ? 'turned-by-hand' : 'fit-by-angle',
-      `Why was cylinder ${cylinder} not ${isByAngle(job.basis) ? 'turned with a wrench that sends its angle' : 'pulled with the wrench'}?`,
+      isByAngle(job.basis)
+        ? w`Why was cylinder ${cylinder} not turned with a wrench that sends its angle?`
+        : w`Why was cylinder ${cylinder} not pulled with the wrench?`,
     );
   return asCommand({ do: 'fit-by-angle', cylinder: Number(cylinder), turn, why: reason });
 }
@@ -198,10 +205,10 @@ function fitByAngle({ answers }: Form, job: JobState): Wanted {
 /** The order's own turn goes first; else that of the seat, with who says so. */
 const turnAdvice = (ofOrder: string | undefined, advised: SeatTurn): string =>
   ofOrder === undefined
-    ? `${SEAT_TURN_WORDS[advised.seat]}: ${advised.turn} (${advised.cited}; the box goes first). ${LESS_ACCURATE}`
-    : `The order says ${ofOrder}. ${LESS_ACCURATE}`;
+    ? `${w`${SEAT_TURN_WORDS[advised.seat]}: ${advised.turn} (${advised.cited}; the box goes first).`} ${lessAccurate()}`
+    : `${w`The order says ${ofOrder}.`} ${lessAccurate()}`;
 
-const LESS_ACCURATE = 'Less accurate than a torque, and not proven.';
+const lessAccurate = (): string => w`Less accurate than a torque, and not proven.`;
 
 /** Nothing goes to the scrap by one key: the question says what follows. */
 function scrap({ about, answers }: Form, job: JobState): Wanted {
@@ -210,13 +217,14 @@ function scrap({ about, answers }: Form, job: JobState): Wanted {
   if (reason !== undefined) return asCommand({ do: 'scrap-plug', cylinder, reason });
   const isOut = job.plugs[cylinder]?.step?.do === 'replace';
   const fitted = job.cylinders.some((c) => c.cylinder === cylinder && isFitted(c));
-  const after = fitted ? 'It comes out, and gap and torque start again' : 'Its gap is measured anew';
   const reasons = [...scrapReasonSchema.options].sort(
     (a, b) => Number(isOut && b === 'gap') - Number(isOut && a === 'gap'),
   );
   return {
     want: 'answer',
-    ask: `Discard the plug for ${called(job.order.engine, cylinder)}? A new one takes its place. ${after}. Why?`,
+    ask: fitted
+      ? w`Discard the plug for ${called(job.order.engine, cylinder)}? A new one takes its place. It comes out, and gap and torque start again. Why?`
+      : w`Discard the plug for ${called(job.order.engine, cylinder)}? A new one takes its place. Its gap is measured anew. Why?`,
     options: reasons.map((one) => ({
       words: SCRAP_WORDS[one],
       value: one,
@@ -229,12 +237,12 @@ function scrap({ about, answers }: Form, job: JobState): Wanted {
 function replace({ about, answers }: Form, job: JobState): Wanted {
   const pull = Number(about);
   const where = questionAbout(job, pull)?.cylinder;
-  const name = where === undefined ? `pull ${pull}` : called(job.order.engine, where);
+  const name = where === undefined ? w`pull ${pull}` : called(job.order.engine, where);
   if (answers.length > 0) return asCommand({ do: 'answer', pull, answer: 'replace' });
   return {
     want: 'answer',
-    ask: `Discard the plug of ${name}? Back it out. A new one takes its place, and its check, gap and torque start again.`,
-    options: inWords(['yes, it is discarded']),
+    ask: w`Discard the plug of ${name}? Back it out. A new one takes its place, and its check, gap and torque start again.`,
+    options: inWords([w`yes, it is discarded`]),
     typed: null,
   };
 }
@@ -243,15 +251,15 @@ function replace({ about, answers }: Form, job: JobState): Wanted {
 function keepGap({ answers }: Form, job: JobState): Wanted {
   const [cylinder, by, reason] = answers;
   const { tooEarly } = job;
-  const gap = tooEarly?.what === 'gap' ? `${tooEarly.gapMm.toFixed(3)} mm` : '';
+  const gap = tooEarly?.what === 'gap' ? gapText(tooEarly.gapMm) : '';
   if (cylinder === undefined)
     return cylinderLine(
       job,
-      `Keep the gap ${gap} though it came too early? It does not count as proven. Of which cylinder is it?`,
+      w`Keep the gap ${gap} though it came too early? It does not count as proven. Of which cylinder is it?`,
       job.gapTarget,
     );
-  if (by === undefined) return nameLine(`Gap ${gap} for cylinder ${cylinder} stays: who answers for it?`);
-  if (reason === undefined) return why('early', `Why may the gap for cylinder ${cylinder} stay?`);
+  if (by === undefined) return nameLine(w`Gap ${gap} for cylinder ${cylinder} stays: who answers for it?`);
+  if (reason === undefined) return why('early', w`Why may the gap for cylinder ${cylinder} stay?`);
   return asCommand({ do: 'keep-gap', cylinder: Number(cylinder), by, reason });
 }
 
@@ -266,14 +274,14 @@ function takeBack({ answers }: Form, job: JobState): Wanted {
   if (number === undefined || one === undefined)
     return {
       want: 'answer',
-      ask: 'Take back what? It stays on the record and counts no more; then it is asked anew. The last one is first.',
+      ask: w`Take back what? It stays on the record and counts no more; then it is asked anew. The last one is first.`,
       options: standing.map(({ statement, number: value }) => ({
         words: statementWords(statement),
         value: String(value),
       })),
       typed: null,
     };
-  if (reason === undefined) return why('take-back', `Why do you take this back: ${statementWords(one)}?`);
+  if (reason === undefined) return why('take-back', w`Why do you take this back: ${statementWords(one)}?`);
   return asCommand({ do: 'take-back', ...referenceTo(job, Number(number)), why: reason });
 }
 
@@ -290,31 +298,31 @@ export function exceptionsNow(job: JobState): readonly Way[] {
   const passed = question !== undefined && passedOver(job, question.pull);
   const all: readonly Way[] = [
     {
-      words: 'a pull was on another cylinder',
+      words: w`a pull was on another cylinder`,
       value: 'give-pull',
       about: job.pullCount > 0 ? '' : null,
     },
-    { words: 'a cylinder was left out', value: 'left-out', about: passed ? question.pull : null },
+    { words: w`a cylinder was left out`, value: 'left-out', about: passed ? question.pull : null },
     {
-      words: 'take a plug out and start again',
+      words: w`take a plug out and start again`,
       value: 'start-again',
       about: job.pullCount > 0 && question === undefined ? '' : null,
     },
     {
-      words: 'leave it as it is: a named person answers for it',
+      words: w`leave it as it is: a named person answers for it`,
       value: 'accept',
       about: canStay(question) ? question.pull : null,
     },
     {
       words: isByAngle(job.basis)
-        ? 'a plug was turned by hand: no wrench measured it'
-        : 'no torque wrench reaches a plug: fit it by angle',
+        ? w`a plug was turned by hand: no wrench measured it`
+        : w`no torque wrench reaches a plug: fit it by angle`,
       value: 'fit-by-angle',
       about: open ? '' : null,
     },
-    { words: 'hand the job over to somebody else', value: 'hand-over', about: '' },
+    { words: w`hand the job over to somebody else`, value: 'hand-over', about: '' },
     {
-      words: 'somebody else is at work now, the job stays with its technician',
+      words: w`somebody else is at work now, the job stays with its technician`,
       value: 'at-work',
       about: '',
     },
@@ -330,7 +338,7 @@ function exceptions({ answers }: Form, job: JobState): Wanted {
   const ways = exceptionsNow(job);
   const chosen = ways.find(({ value }) => value === answers[0]);
   if (chosen !== undefined) return { want: 'form', form: newForm(chosen.value, chosen.about ?? '') };
-  return { want: 'answer', ask: 'What did not go as planned?', options: ways, typed: null };
+  return { want: 'answer', ask: w`What did not go as planned?`, options: ways, typed: null };
 }
 
 /** Those of whom the job knows by one key; anybody else by name. */
@@ -339,15 +347,15 @@ function atWork({ order, toolsOf, cylinders, technician }: JobState): Wanted {
   const others = [...new Set([order.technician, ...Object.values(toolsOf), ...worked])];
   return {
     want: 'answer',
-    ask: `Who works on after ${technician}?`,
+    ask: w`Who works on after ${technician}?`,
     options: others.filter((name) => name !== technician).map((value) => ({ words: value, value })),
-    typed: { label: 'Name', most: 80, fault: (text) => (text === '' ? 'A name, please.' : null) },
+    typed: { label: w`Name`, most: 80, fault: (text) => (text === '' ? w`A name, please.` : null) },
   };
 }
 
 const damageWanted = (): Wanted => ({
   want: 'answer',
-  ask: 'What is broken or worn on this old plug? Choose it again to unmark it.',
+  ask: w`What is broken or worn on this old plug? Choose it again to unmark it.`,
   options: damageSchema.options.map((one) => ({
     words: DAMAGE[one].words,
     value: one,
@@ -360,9 +368,9 @@ function partWanted({ order }: JobState): Wanted {
   const parts = [order.plug.part, ...(order.plug.alsoParts ?? [])];
   return {
     want: 'answer',
-    ask: 'Which part number is on the box?',
+    ask: w`Which part number is on the box?`,
     options: inWords(parts),
-    typed: { label: 'Part', most: 60, fault: (text) => (text === '' ? 'The part number, please.' : null) },
+    typed: { label: w`Part`, most: 60, fault: (text) => (text === '' ? w`The part number, please.` : null) },
   };
 }
 
@@ -388,7 +396,7 @@ export function wantedBy(form: Form, job: JobState, times: PullTimes = NO_TIMES)
       return first === undefined ? atWork(job) : asCommand({ do: 'at-work', person: first });
     case 'hand-over':
       return first === undefined
-        ? nameLine(`Who goes on with this job after ${job.technician}?`)
+        ? nameLine(w`Who goes on with this job after ${job.technician}?`)
         : asCommand({ do: 'hand-over', to: first });
     case 'scrap':
       return scrap(form, job);
@@ -401,16 +409,16 @@ export function wantedBy(form: Form, job: JobState, times: PullTimes = NO_TIMES)
     case 'damage':
       return first === undefined ? damageWanted() : { want: 'draft' };
     case 'not-done':
-      return first === undefined ? why('not-done', 'Why is this not done?') : { want: 'draft' };
+      return first === undefined ? why('not-done', w`Why is this not done?`) : { want: 'draft' };
     case 'old-plug-note':
       return first === undefined
-        ? line('A note about this plug. Enter alone: none.', { label: 'Note', most: LONGEST })
+        ? line(w`A note about this plug. Enter alone: none.`, { label: w`Note`, most: LONGEST })
         : { want: 'draft' };
     case 'part':
       return first === undefined ? partWanted(job) : { want: 'draft' };
     case 'lot':
       return first === undefined
-        ? line('Which lot or date code is on the box? Enter alone: none.', { label: 'Lot', most: 40 })
+        ? line(w`Which lot or date code is on the box? Enter alone: none.`, { label: w`Lot`, most: 40 })
         : { want: 'draft' };
   }
 }

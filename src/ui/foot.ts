@@ -4,23 +4,30 @@ import { dueDate } from '../instrument/fitness.ts';
 import type { JobState, Question, ToolState } from '../job/state.ts';
 import { hasSeveral } from '../job/tool-in-use.ts';
 import { linkEndText } from '../report/words/index.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import { canStay, exceptionsNow } from './exceptions.ts';
 import type { Glyphs } from './glyphs.ts';
 import type { InputState } from './input-state.ts';
 import { apart, columnsOfLine, type Line, type Span } from './line.ts';
 import { allProven } from './next-step.ts';
 import { panelKeys } from './panels/index.ts';
-import { printable } from './printable.ts';
+import { columnsOf, printable } from './printable.ts';
 import type { BenchView } from './view.ts';
 import { answerKeys, LOW_BATTERY_PERCENT } from './words.ts';
+
+const LINK: Readonly<Record<ToolState['link'], string>> = phrases({
+  seeking: 'seeking',
+  linked: 'linked',
+  lost: 'lost',
+});
 
 const ORDER: readonly ToolState['link'][] = ['lost', 'seeking', 'linked'];
 
 function charge({ description, link }: ToolState, always: boolean): string {
   const percent = description?.batteryPercent;
   if (link !== 'linked' || percent === undefined) return '';
-  if (percent <= LOW_BATTERY_PERCENT) return `, battery low ${percent} %`;
-  return always ? `, battery ${percent} %` : '';
+  if (percent <= LOW_BATTERY_PERCENT) return w`, battery low ${percent} %`;
+  return always ? w`, battery ${percent} %` : '';
 }
 
 /** What is known of calibrations, and the day on which it is asked for. */
@@ -35,10 +42,10 @@ export interface Calibrations {
 function calibrated({ tool }: ToolState, { instruments, basis }: Calibrations, always: boolean): string {
   const instrument = instruments.find(({ id }) => id === tool);
   const due = instrument === undefined ? null : dueDate(instrument);
-  if (due !== null && due < basis.on) return `, calibration EXPIRED on ${due}`;
+  if (due !== null && due < basis.on) return w`, calibration EXPIRED on ${due}`;
   if (!always || instrument === undefined) return '';
-  if (instrument.certificate === undefined) return ', no certificate';
-  return due === null ? ', calibrated' : `, calibrated to ${due}`;
+  if (instrument.certificate === undefined) return w`, no certificate`;
+  return due === null ? w`, calibrated` : w`, calibrated to ${due}`;
 }
 
 /** How much is said of each tool: `all`, or without its calibration, or no more than what wants a look. */
@@ -48,7 +55,7 @@ type Detail = 'all' | 'charge' | 'least';
 function usedText({ tool, link }: ToolState, { instruments, inUse }: Calibrations): string {
   const quantity = instruments.find(({ id }) => id === tool)?.quantity;
   if (link !== 'linked' || quantity === undefined || inUse?.[quantity] !== tool) return '';
-  return hasSeveral({ instruments }, quantity) ? ', IN USE' : '';
+  return hasSeveral({ instruments }, quantity) ? w`, IN USE` : '';
 }
 
 function toolSpan(tool: ToolState, calibrations: Calibrations, detail: Detail, glyphs: Glyphs): Span {
@@ -60,7 +67,7 @@ function toolSpan(tool: ToolState, calibrations: Calibrations, detail: Detail, g
     charge(tool, detail !== 'least') +
     calibrated(tool, calibrations, detail === 'all');
   // What is simulated or replayed is in the title for all to see.
-  const link = tool.link === 'linked' && tool.source === 'typed' ? 'typed' : tool.link;
+  const link = tool.link === 'linked' && tool.source === 'typed' ? w`typed` : LINK[tool.link];
   const text = ` ${clean(tool.tool)} ${symbol} ${link}${why}${state} `;
   return tool.link === 'lost' ? { text, tone: 'bad', bold: true } : { text };
 }
@@ -68,8 +75,8 @@ function toolSpan(tool: ToolState, calibrations: Calibrations, detail: Detail, g
 /** Tools, lost ones first, and the entries on disk, which are never cut off; more of each tool where there is room. */
 export function toolsLine(view: BenchView, quiet: boolean, columns: number, glyphs: Glyphs): Line {
   const { job } = view;
-  const onDisk = view.waits === true ? 'WAITING FOR THE LOG' : `${view.logEntries} entries on disk`;
-  const kept = `${quiet ? 'no bell, ' : ''}${onDisk} `;
+  const onDisk = view.waits === true ? w`WAITING FOR THE LOG` : w`${view.logEntries} entries on disk`;
+  const kept = `${quiet ? w`no bell, ` : ''}${onDisk} `;
   return toolsAnd(kept, Object.values(job.tools), job, columns, glyphs);
 }
 
@@ -91,28 +98,29 @@ export function toolsAnd(
 
 /** As many of the keys as fit, the most needed first; help and the way out always. */
 export function fitting(keys: readonly string[], columns: number): string {
-  const always = ['[?] help', '[q] leave'];
+  const always = [w`[?] help`, w`[q] leave`];
   const text = (some: readonly string[]) => ` ${[...some, ...always].join('  ')}`;
   const most = keys
     .map((_, i) => keys.slice(0, keys.length - i))
-    .find((some) => text(some).length <= columns);
+    .find((some) => columnsOf(text(some)) <= columns);
   return text(most ?? []);
 }
 
 /** The answers in as many words as fit, and where something else is to be said. */
 function questionKeys(job: JobState, question: Question, columns: number): string {
-  const over = canStay(question) ? ['[k] keep it, by name'] : [];
-  const long = [...over, '[c] another plug, left out'].join('   ');
-  const short = canStay(question) ? '[k] keep [c] else' : '[c] else';
+  const over = canStay(question) ? [w`[k] keep it, by name`] : [];
+  const long = [...over, w`[c] another plug, left out`].join('   ');
+  const short = canStay(question) ? w`[k] keep [c] else` : w`[c] else`;
+  const help = w`[?] help`;
   const brief = answerKeys(question, 0);
   const lines = [
-    `${answerKeys(question)}   ${long}   [?] help`,
+    `${answerKeys(question)}   ${long}   ${help}`,
     `${answerKeys(question)}   ${long}`,
     `${brief}  ${long}`,
-    `${brief} ${short} [?] help`,
+    `${brief} ${short} ${help}`,
     `${brief} ${short}`,
   ];
-  return lines.find((line) => exceptionsNow(job).length > 0 && line.length <= columns) ?? brief;
+  return lines.find((line) => exceptionsNow(job).length > 0 && columnsOf(line) <= columns) ?? brief;
 }
 
 /** The keys that mean something now. */
@@ -124,23 +132,26 @@ export function keysLine(job: JobState, input: InputState, columns: number): Lin
         text:
           input.form.text === null
             ? input.types
-              ? ' [up down] mark  [Enter] choose  [Esc] back'
-              : ' [up down] or a number  [Enter] choose  [Esc] back'
-            : ' [Enter] confirm  [Esc] back',
+              ? w` [up down] mark  [Enter] choose  [Esc] back`
+              : w` [up down] or a number  [Enter] choose  [Esc] back`
+            : w` [Enter] confirm  [Esc] back`,
         bold: true,
       },
     ];
   if (input.figure !== '')
-    return [{ text: ` typed so far: ${input.figure}  [Enter] confirm  [Esc] drop it`, bold: true }];
-  if (job.closed !== null) return [{ text: ' [q] leave' }];
+    return [{ text: w` typed so far: ${input.figure}  [Enter] confirm  [Esc] drop it`, bold: true }];
+  if (job.closed !== null) return [{ text: ` ${w`[q] leave`}` }];
   if (question !== undefined)
     return [{ text: ` ${questionKeys(job, question, columns - 1)}`, bold: true, tone: 'attention' }];
   if (input.draft !== null) return [{ text: fitting(panelKeys(input.draft, job, input.types), columns) }];
   return allProven(job)
-    ? [{ text: ' [s] sign', bold: true }, { text: '  [c] something went wrong  [?] help  [q] leave' }]
+    ? [
+        { text: w` [s] sign`, bold: true },
+        { text: `  ${w`[c] something went wrong`}  ${w`[?] help`}  ${w`[q] leave`}` },
+      ]
     : [
         {
-          text: fitting(['[c] else', '[u] take back', '[d] discard', '[arrows] cylinder'], columns),
+          text: fitting([w`[c] else`, w`[u] take back`, w`[d] discard`, w`[arrows] cylinder`], columns),
         },
       ];
 }

@@ -1,6 +1,7 @@
 import type { JobState } from '../job/state.ts';
 import { hasPhoneNumber } from '../personal.ts';
 import { phoneNote } from '../report/words/index.ts';
+import { w } from '../words/catalogue.ts';
 import { editorSpans, textOf } from './editor.ts';
 import { type PullTimes, wantedBy } from './exceptions.ts';
 import type { Form } from './form.ts';
@@ -49,7 +50,7 @@ export function formLines(
       : [];
     return [line, ...note, ...fault];
   }
-  const own = typed === null ? [] : [{ words: 'something else, typed' }];
+  const own = typed === null ? [] : [{ words: w`something else, typed` }];
   const lines = [...wanted.options, ...own].map(({ words }, i): Line => {
     const here = i === form.at;
     const text = printable(words, columns - 10, glyphs.ascii);

@@ -3,6 +3,7 @@
  * One row fewer than the terminal, no line wider than it, whatever stands in the names.
  */
 import { torqueWindowOf } from '../job/stage.ts';
+import { w } from '../words/catalogue.ts';
 import { adviceOnLast } from './advice-words.ts';
 import { engineLines } from './engine.ts';
 import { wantedBy } from './exceptions.ts';
@@ -20,7 +21,7 @@ import { cutLine, exactly, type Line } from './line.ts';
 import { nextSentence } from './next-step.ts';
 import { panelLines } from './panels/index.ts';
 import type { Draft } from './panels/panel.ts';
-import { printable } from './printable.ts';
+import { columnsOf, printable } from './printable.ts';
 import { titleLine } from './title.ts';
 import { torqueLines } from './torque-bar.ts';
 import { traceRows } from './trace.ts';
@@ -58,12 +59,11 @@ function nextLines(
   ]);
 }
 
-const TRACE_LABEL = ' trace ';
-
 function traceLines(view: BenchView, columns: number, rows: number, glyphs: Glyphs): Line[] {
   const top = scaleFor(torqueWindowOf(view.job, view.job.torqueTarget), columns).top;
-  const drawn = traceRows(view.live.trace, columns - TRACE_LABEL.length - 1, rows, top, glyphs);
-  const label = (row: number) => (row === rows - 1 ? TRACE_LABEL : ' '.repeat(TRACE_LABEL.length));
+  const named = w` trace `;
+  const drawn = traceRows(view.live.trace, columns - columnsOf(named) - 1, rows, top, glyphs);
+  const label = (row: number) => (row === rows - 1 ? named : ' '.repeat(columnsOf(named)));
   return drawn.map((text, row): Line => [{ text: label(row) + text, dim: true }]);
 }
 

@@ -3,6 +3,7 @@ import type { Command } from '../job/command.ts';
 import type { JobState } from '../job/state.ts';
 import { gapCheckOf, type WireOutcome } from '../plug/gap.ts';
 import { gapStepText, roundWireText, WIRE_WORDS } from '../report/words/index.ts';
+import { w } from '../words/catalogue.ts';
 import { KEY } from './key-table.ts';
 
 const SEEN = { [KEY.good]: true, [KEY.not]: false } as const;
@@ -31,13 +32,13 @@ export function plugCommand(key: string, state: JobState, cylinder: number | nul
 export function gapRequest(state: JobState, cylinder: number): string | null {
   const step = state.plugs[cylinder]?.step ?? null;
   if (step?.do === 'replace')
-    return `Replace the plug for cylinder ${cylinder}: ${gapStepText(step)}. Take a new one and press d.`;
+    return w`Replace the plug for cylinder ${cylinder}: ${gapStepText(step) ?? ''}. Take a new one and press d.`;
   const again = step?.do === 'regap' ? `: ${gapStepText(step)}` : '';
   switch (gapCheckOf(state.order.specification)) {
     case 'visual-only':
-      return `Look at the gap of the plug for cylinder ${cylinder}. Put nothing into it. v: good, x: not good.`;
+      return w`Look at the gap of the plug for cylinder ${cylinder}. Put nothing into it. v: good, x: not good.`;
     case 'wire':
-      return `Try both round wires on the plug for cylinder ${cylinder}${again}. v ${WIRE_WORDS.fits}; i tight; z wide. ${roundWireText()}`;
+      return w`Try both round wires on the plug for cylinder ${cylinder}${again}. v ${WIRE_WORDS.fits}; i tight; z wide. ${roundWireText()}`;
     default:
       return null;
   }
@@ -47,8 +48,8 @@ export function gapRequest(state: JobState, cylinder: number): string | null {
 export const plugKeys = (state: JobState): readonly (readonly [string, string])[] => {
   const check = gapCheckOf(state.order.specification);
   return [
-    ...(check === 'visual-only' ? [['v, x', 'gap by eye: good, not good'] as const] : []),
-    ...(check === 'wire' ? [['v, i, z', 'gap by wires: right, too tight, too wide'] as const] : []),
-    [KEY.discard, 'discard this plug, after a question'],
+    ...(check === 'visual-only' ? [['v, x', w`gap by eye: good, not good`] as const] : []),
+    ...(check === 'wire' ? [['v, i, z', w`gap by wires: right, too tight, too wide`] as const] : []),
+    [KEY.discard, w`discard this plug, after a question`],
   ];
 };

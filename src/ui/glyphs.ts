@@ -1,7 +1,6 @@
 /** The characters that the screen draws with. All take one column; none has a coloured emoji form. */
 export interface Glyphs {
   readonly ascii: boolean;
-  readonly newtonMetre: string;
   readonly cutMark: string;
   readonly pointer: string;
   readonly between: string;
@@ -32,7 +31,6 @@ export interface Glyphs {
 
 const UNICODE: Glyphs = {
   ascii: false,
-  newtonMetre: 'N·m',
   cutMark: '…',
   pointer: '►',
   between: ' · ',
@@ -60,7 +58,6 @@ const UNICODE: Glyphs = {
 
 const ASCII: Glyphs = {
   ascii: true,
-  newtonMetre: 'N.m',
   cutMark: '~',
   pointer: '>',
   between: ' | ',

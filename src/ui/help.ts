@@ -2,73 +2,76 @@
 
 import { heldGapStep } from '../job/held-gap.ts';
 import type { JobState } from '../job/state.ts';
-import { CONDITIONS } from '../report/words/condition.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import { canStay } from './exceptions.ts';
 import { plugKeys } from './gap-keys.ts';
 import type { InputState } from './input-state.ts';
 import { KEY } from './key-table.ts';
 import type { Line } from './line.ts';
 import type { Draft } from './panels/panel.ts';
+import { columnsOf, fill } from './printable.ts';
 import { answerWords } from './words.ts';
 
 type Keys = readonly (readonly [string, string])[];
 
 const atBench = (job: JobState): Keys => [
-  ['left, right', 'cylinder of the next pull'],
-  ['up, down', 'cylinder of the next gap reading'],
+  [w`left, right`, w`cylinder of the next pull`],
+  [w`up, down`, w`cylinder of the next gap reading`],
   ...plugKeys(job),
-  ['s, Enter', 'sign and finish when nothing is open'],
+  [w`s, Enter`, w`sign and finish when nothing is open`],
 ];
 
-const STAYS: Keys = [['k', 'keep it as it is; a named person answers for it']];
+const stays = (): Keys => [[KEY.keep, w`keep it as it is; a named person answers for it`]];
 
-const KEEPS_GAP: Keys = [[KEY.keep, 'keep the early gap; a named person answers for it']];
+const keepsGap = (): Keys => [[KEY.keep, w`keep the early gap; a named person answers for it`]];
 
-const MOVES: Keys = [['up, down', 'another line']];
+const MOVES = ['up, down', 'another line'] as const;
 
-const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = {
+const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = phrases({
   windows: [['Enter', 'confirm the windows']],
-  trial: [['x', 'skip the trial click']],
+  trial: [[KEY.not, 'skip the trial click']],
   list: [
-    ...MOVES,
+    MOVES,
     ['space, Enter', 'tick this line; space again: not ticked'],
-    ['a', 'all lines without a choice, once read'],
+    [KEY.all, 'all lines without a choice, once read'],
     ['1 to 6', 'choose for this line; or left and right'],
-    ['x', 'not done, with the reason; again: open'],
+    [KEY.not, 'not done, with the reason; again: open'],
     ['Enter', 'when all is answered: confirm the whole list'],
   ],
   'old-plug': [
-    ['n', 'this plug is normal'],
-    ['a', 'all plugs not yet read are normal'],
-    ['up, down', `one of ${Object.keys(CONDITIONS).length} conditions, each with its look`],
-    ['x', 'mark damage; again: unmark it'],
-    ['t', 'thread in the head: sound, dirty, damaged'],
-    ['w', 'write a note'],
+    [KEY.normal, 'this plug is normal'],
+    [KEY.all, 'all plugs not yet read are normal'],
+    ['up, down', 'another condition, each with its look'],
+    [KEY.not, 'mark damage; again: unmark it'],
+    [KEY.thread, 'thread in the head: sound, dirty, damaged'],
+    [KEY.note, 'write a note'],
     ['left, right', 'another cylinder, also one already read'],
     ['Enter', 'confirm this plug as marked'],
   ],
   'new-plugs': [
-    ...MOVES,
-    ['x', 'this feature differs; again: it agrees'],
-    ['p', 'another part number'],
-    ['l', 'lot or date code'],
-    ['o', 'one cylinder at a time; again: all'],
+    MOVES,
+    [KEY.not, 'this feature differs; again: it agrees'],
+    [KEY.part, 'another part number'],
+    [KEY.lot, 'lot or date code'],
+    [KEY.oneByOne, 'one cylinder at a time; again: all'],
     ['Enter', 'confirm the plugs as marked'],
   ],
-};
+});
 
-const ALWAYS: Keys = [
-  ['u', 'take back what was stated or read'],
-  ['c', 'something did not go as planned'],
-  ['m', 'bell on and off'],
-  ['?', 'this list on and off'],
+const ALWAYS: Keys = phrases([
+  [KEY.takeBack, 'take back what was stated or read'],
+  [KEY.otherwise, 'something did not go as planned'],
+  [KEY.bell, 'bell on and off'],
+  [KEY.help, 'this list on and off'],
   ['q, Ctrl-C', 'leave; all is saved, resume at any time'],
   ['Ctrl-Z', 'to the shell; fg comes back'],
-];
+]);
 
 /** A line for each key. */
-export const keyLines = (keys: Keys): Line[] =>
-  keys.map(([key, what]) => [{ text: ` ${key.padEnd(12)}`, bold: true }, { text: what }]);
+export function keyLines(keys: Keys): Line[] {
+  const widest = Math.max(12, ...keys.map(([key]) => columnsOf(key) + 1));
+  return keys.map(([key, what]) => [{ text: ` ${fill(key, widest, '')}`, bold: true }, { text: what }]);
+}
 
 /** Every key that means something now, and what it does. */
 export function helpLines(job: JobState, { draft }: InputState): Line[] {
@@ -79,14 +82,14 @@ export function helpLines(job: JobState, { draft }: InputState): Line[] {
       .map(({ key, long }) => [key, long] as const);
     return keyLines([
       ...answers,
-      ['arrows', 'mark an answer; Enter gives it'],
-      ...(canStay(question) ? STAYS : []),
+      [w`arrows`, w`mark an answer; Enter gives it`],
+      ...(canStay(question) ? stays() : []),
       ...ALWAYS,
     ]);
   }
   return keyLines([
     ...(draft === null ? atBench(job) : ON_PANEL[draft.about]),
-    ...(heldGapStep(job) === null ? [] : KEEPS_GAP),
+    ...(heldGapStep(job) === null ? [] : keepsGap()),
     ...ALWAYS,
   ]);
 }

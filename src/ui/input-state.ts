@@ -9,6 +9,7 @@ import { phaseOf } from '../job/phase.ts';
 import { refused } from '../job/refusal.ts';
 import type { JobState, Question } from '../job/state.ts';
 import { openItemText } from '../report/words/index.ts';
+import { w } from '../words/catalogue.ts';
 import { edited, editorWith, textOf } from './editor.ts';
 import { canStay, exceptionsNow, NO_TIMES, type PullTimes, wantedBy } from './exceptions.ts';
 import { figurePressed, isFigure } from './figure-keys.ts';
@@ -209,12 +210,14 @@ function markedAnswer(
   }
   if (key !== 'enter') return null;
   const answer = at === null ? undefined : answers[at];
-  if (answer === undefined) return stays({ ...input, notice: MARK_FIRST });
+  if (answer === undefined)
+    return stays({
+      ...input,
+      notice: w`Press the key of an answer, or mark one with the arrows. Then press Enter.`,
+    });
   if (answer === 'replace') return advanced(input, newForm('replace', pull), job, pulling);
   return commanded(input, { do: 'answer', pull, answer }, job, pulling, input.draft);
 }
-
-const MARK_FIRST = 'Press the key of an answer, or mark one with the arrows. Then press Enter.';
 
 /** Longer text than anything that is asked for; the rest of what was pasted is not looked at. */
 const MOST_PASTED = 400;
@@ -225,7 +228,7 @@ export function pasted(before: InputState, text: string, job: JobState): Pressed
   const wanted = input.form === null ? null : wantedBy(input.form, job, input.pullTimes);
   const typed = wanted?.want === 'answer' ? wanted.typed : null;
   if (input.form === null || input.form.text === null || typed === null)
-    return stays({ ...input, notice: 'Pasted text is taken only where text is asked for.' });
+    return stays({ ...input, notice: w`Pasted text is taken only where text is asked for.` });
   const [line = ''] = text
     .slice(0, MOST_PASTED)
     .trimStart()
@@ -238,7 +241,10 @@ export function pasted(before: InputState, text: string, job: JobState): Pressed
 /** Why the job cannot be signed. */
 function notYet(job: JobState): string {
   const [first, ...others] = openItems(job);
-  return `Not yet: ${first === undefined ? '' : openItemText(first)}${others.length === 0 ? '' : `, and ${others.length} more`}. q leaves it open and lists them.`;
+  const what = first === undefined ? '' : openItemText(first);
+  return others.length === 0
+    ? w`Not yet: ${what}. q leaves it open and lists them.`
+    : w`Not yet: ${what}, and ${others.length} more. q leaves it open and lists them.`;
 }
 
 /** What a person has before their eyes, as far as an answer to it goes: keys for something else come too late. */

@@ -3,21 +3,24 @@
 import { isByAngle } from '../job/click.ts';
 import type { JobState } from '../job/state.ts';
 import { turnSoFar } from '../job/turn.ts';
+import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import { openItemText, turnVerdictText } from '../report/words/index.ts';
+import { w } from '../words/catalogue.ts';
 import { dueCylinder, dueLine } from './due.ts';
 import { folded } from './folded.ts';
 import type { Glyphs } from './glyphs.ts';
 import { lettersAt, scaleFor } from './letters.ts';
 import type { Line } from './line.ts';
 import { earlySentence, nextTask } from './next-step.ts';
-import { printable } from './printable.ts';
+import { columnsOf, printable } from './printable.ts';
 import { completeBrief } from './summary.ts';
 import type { BenchView } from './view.ts';
 import {
-  CAUTIONS,
+  cautions,
   figure,
   fixed,
   quantityWord,
+  roughTorque,
   sideWords,
   type Tone,
   unitWord,
@@ -36,7 +39,7 @@ interface Large {
 
 /** The first pieces that fit whole, and at least the first. */
 const asManyAsFit = (pieces: readonly string[], columns: number): string =>
-  pieces.reduce((text, piece) => (text.length + piece.length <= columns ? text + piece : text));
+  pieces.reduce((text, piece) => (columnsOf(text + piece) <= columns ? text + piece : text));
 
 function lastVerdict(job: JobState, columns: number, glyphs: Glyphs): Large | null {
   const last = job.lastVerdict;
@@ -48,17 +51,17 @@ function lastVerdict(job: JobState, columns: number, glyphs: Glyphs): Large | nu
   if (quantity === 'torque' && isByAngle(job.basis)) {
     const { symbol, word, tone } = verdictSpoken(judgement.result, glyphs);
     const turned = turnVerdictText(turn) ?? '';
-    const at = `, torque ${figure(judgement.value, 'N.m')} ${unitWord('N.m', glyphs)}`;
-    const text = asManyAsFit([` ${symbol} Cylinder ${cylinder} ${word}, ${turned}`, at], columns);
+    const at = w`, torque ${figure(judgement.value, 'N.m')} ${unitWord('N.m', glyphs)}`;
+    const text = asManyAsFit([w` ${symbol} Cylinder ${cylinder} ${word}, ${turned}`, at], columns);
     const large = turn === null || turn === undefined ? '' : fixed(turn.value, 0);
     return { caption: [{ text, tone, bold: true }], word, figure: large, tone };
   }
   const value = figure(judgement.value, window.unit);
   const pieces = [
-    ` ${symbol} Cylinder ${cylinder} ${quantityWord(quantity)} ${word} ${value} ${unitWord(window.unit, glyphs)}`,
+    w` ${symbol} Cylinder ${cylinder} ${quantityWord(quantity)} ${word} ${value} ${unitWord(window.unit, glyphs)}`,
     sideWords(judgement),
     `, U ${figure(judgement.expandedUncertainty, window.unit)}`,
-    `, window ${windowFigures(window)}`,
+    w`, window ${windowFigures(window)}`,
   ];
   return { caption: [{ text: asManyAsFit(pieces, columns), tone, bold: true }], word, figure: value, tone };
 }
@@ -69,13 +72,13 @@ function closedText(job: JobState, glyphs: Glyphs): Large | null {
   return job.closed.complete
     ? {
         caption: [{ text: ` ${glyphs.done} ${completeBrief(job)}` }],
-        word: 'COMPLETE',
+        word: w`COMPLETE`,
         figure: '',
         tone: 'good',
       }
     : {
-        caption: [{ text: ` ${glyphs.bad} Still open: ${open}`, bold: true }],
-        word: 'INCOMPLETE',
+        caption: [{ text: w` ${glyphs.bad} Still open: ${open}`, bold: true }],
+        word: w`INCOMPLETE`,
         figure: '',
         tone: 'bad',
       };
@@ -87,11 +90,11 @@ function asked(job: JobState, columns: number, glyphs: Glyphs): Large | null {
   if (task.kind !== 'answer') return null;
   const own = job.lastVerdict?.quantity === 'torque' && job.lastVerdict.cylinder === task.cylinder;
   const verdict = own && task.question.kind === 'over-window' ? lastVerdict(job, columns, glyphs) : null;
-  const text = ` ${glyphs.ask} Cylinder ${task.cylinder}: pull ${task.question.pull} waits for your answer.`;
+  const text = w` ${glyphs.ask} Cylinder ${task.cylinder}: pull ${task.question.pull} waits for your answer.`;
   return (
     verdict ?? {
       caption: [{ text, bold: true, tone: 'attention' }],
-      word: task.question.kind === 'early' ? 'TOO EARLY' : 'ASK',
+      word: task.question.kind === 'early' ? w`TOO EARLY` : w`ASK`,
       figure: '',
       tone: 'attention',
     }
@@ -104,7 +107,7 @@ function early(job: JobState, glyphs: Glyphs): Large | null {
   if (sentence === null) return null;
   return {
     caption: [{ text: ` ${glyphs.again} ${sentence}`, bold: true, tone: 'attention' }],
-    word: job.tooEarly?.what === 'pull' ? 'OUT OF ORDER' : 'TOO EARLY',
+    word: job.tooEarly?.what === 'pull' ? w`OUT OF ORDER` : w`TOO EARLY`,
     figure: '',
     tone: 'attention',
   };
@@ -114,25 +117,39 @@ function pulled(view: BenchView, glyphs: Glyphs): Large | null {
   const { pulling, nowNm } = view.live;
   if (!pulling || nowNm === null) return null;
   const { torqueTarget } = view.job;
-  const where = torqueTarget === null ? '' : ` on cylinder ${torqueTarget}`;
   const soFar = isByAngle(view.job.basis) ? turnSoFar(view.job, view.live) : null;
   if (soFar !== null)
-    return { caption: [{ text: ` Pull${where}, degrees turned` }], word: fixed(soFar, 0), figure: '' };
-  const caption = ` Pull${where}, torque now in ${glyphs.newtonMetre}`;
-  return { caption: [{ text: caption }], word: fixed(nowNm, 1), figure: '' };
+    return {
+      caption: [
+        {
+          text:
+            torqueTarget === null
+              ? w` Pull, degrees turned`
+              : w` Pull on cylinder ${torqueTarget}, degrees turned`,
+        },
+      ],
+      word: fixed(soFar, 0),
+      figure: '',
+    };
+  const unit = unitWord('N.m', glyphs);
+  const caption =
+    torqueTarget === null
+      ? w` Pull, torque now in ${unit}`
+      : w` Pull on cylinder ${torqueTarget}, torque now in ${unit}`;
+  return { caption: [{ text: caption }], word: roughTorque(nowNm, 1), figure: '' };
 }
 
 /** A verdict that is not OK is as large as one that is: both are drawn in the size in which the longer one fits. */
-const LONGEST_VERDICT = 'NOT OK';
-const VERDICTS: ReadonlySet<string> = new Set(['OK', LONGEST_VERDICT]);
+const longestVerdict = (): string => EVALUATION_WORD.NotOK;
 
 function letterLines({ word, figure, tone }: Large, columns: number, rows: number, glyphs: Glyphs): Line[] {
-  const scale = scaleFor(VERDICTS.has(word) ? LONGEST_VERDICT : word, columns, rows, glyphs);
+  const isVerdict = word === EVALUATION_WORD.OK || word === longestVerdict();
+  const scale = scaleFor(isVerdict ? longestVerdict() : word, columns, rows, glyphs);
   if (scale === null) return [];
   const plain = lettersAt(word, scale, glyphs);
   const both = figure === '' ? plain : lettersAt(`${word}  ${figure}`, scale, glyphs);
   const drawn = (both[0]?.length ?? 0) <= columns ? both : plain;
-  const loud = word === LONGEST_VERDICT;
+  const loud = word === longestVerdict();
   return drawn.map((text) => [{ text: loud ? ` ${text} ` : `${text} `, tone, bold: true }]);
 }
 
@@ -144,12 +161,12 @@ function numberLines(view: BenchView, columns: number, rows: number, glyphs: Gly
   const scales = rows >= 10 ? [4, 3] : [3, 2];
   const high = rows >= 10 ? 2 : rows >= 5 ? 1 : 0.5;
   if (high < 1 && glyphs.ascii) return [];
-  const word = scaleFor(LONGEST_VERDICT, columns, rows, glyphs);
+  const word = scaleFor(longestVerdict(), columns, rows, glyphs);
   // As large as it can be without making the verdict smaller.
   const drawn = scales.map((wide) => lettersAt(text, { wide, high }, glyphs));
   const rest = (lines: readonly string[]) => columns - (lines[0]?.length ?? 0) - BESIDE;
   const keeps = (lines: readonly string[]) =>
-    scaleFor(LONGEST_VERDICT, rest(lines), rows, glyphs)?.wide === word?.wide;
+    scaleFor(longestVerdict(), rest(lines), rows, glyphs)?.wide === word?.wide;
   return drawn.find(keeps) ?? drawn.at(-1) ?? [];
 }
 
@@ -173,16 +190,16 @@ export function largeLines(view: BenchView, columns: number, rows: number, glyph
   const number = numberLines(view, columns - 4, rows, glyphs);
   const room = number.length === 0 ? columns - 4 : columns - (number[0]?.length ?? 0) - BESIDE - 2;
   const beside = large === null ? [] : letterLines(large, room, rows, glyphs);
-  const cautions =
-    large === null && job.pullCount === 0 ? folded(CAUTIONS, room, rows + 1, glyphs.cutMark) : [];
+  const warned =
+    large === null && job.pullCount === 0 ? folded(cautions(), room, rows + 1, glyphs.cutMark) : [];
   const captions: Line[] =
     large !== null
       ? [large.caption]
       : number.length === 0
-        ? cautions.map((text) => [{ text: ` ${text}`, bold: true }])
+        ? warned.map((text) => [{ text: ` ${text}`, bold: true }])
         : [[]];
   if (number.length === 0) return [...head, ...captions, ...beside.map((line) => [{ text: '  ' }, ...line])];
-  const spoken: readonly Line[] = large === null ? cautions.map((text) => [{ text, bold: true }]) : beside;
+  const spoken: readonly Line[] = large === null ? warned.map((text) => [{ text, bold: true }]) : beside;
   const height = Math.max(number.length, spoken.length);
   const body = Array.from(
     { length: height },

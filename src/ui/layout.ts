@@ -1,5 +1,7 @@
 /** Which part of the screen gets how many rows; worked out once a frame, so that the parts always add up. */
 
+import { w } from '../words/catalogue.ts';
+
 export interface Size {
   readonly columns: number;
   readonly rows: number;
@@ -34,7 +36,7 @@ export const isLargeEnough = ({ columns, rows }: Size): boolean =>
   columns >= SMALLEST.columns && rows >= SMALLEST.rows;
 
 export const tooSmallText = ({ columns, rows }: Size): string =>
-  `The window is ${columns} by ${rows}; make it at least ${SMALLEST.columns} by ${SMALLEST.rows}.`;
+  w`The window is ${columns} by ${rows}; make it at least ${SMALLEST.columns} by ${SMALLEST.rows}.`;
 
 /** The words `gap` and `torque` to the left of the cells. */
 export const PAIR_MARGIN = 8;

@@ -7,6 +7,7 @@ import { attemptOf } from '../job/situation.ts';
 import { torqueWindowOf } from '../job/stage.ts';
 import type { JobState } from '../job/state.ts';
 import { statementOf } from '../job/statements.ts';
+import { gapText, torqueText } from '../quantity/shown.ts';
 import { scaled } from '../reading.ts';
 import {
   deviceRefusalText,
@@ -28,18 +29,28 @@ import {
   turnVerdictText,
   WIRE_WORDS,
 } from '../report/words/index.ts';
+import { w } from '../words/catalogue.ts';
 import { adviceText } from './advice-words.ts';
 import { checklistLine } from './checklist-lines.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { printable } from './printable.ts';
-import { ANSWERS, answerKeys, figure, fixed, judgementParts, quantityWord, windowFigures } from './words.ts';
+import {
+  ANSWERS,
+  answerKeys,
+  fixed,
+  judgementParts,
+  limitFigure,
+  quantityWord,
+  unitWord,
+  windowFigures,
+} from './words.ts';
 
 /** The pieces of a line, each still as it came from outside. */
 type Pieces = readonly string[];
 
 const takenBackWords = (after: JobState, event: JobEventOf<'taken-back'>): string => {
   const one = statementOf(after, event);
-  return one === undefined ? `number ${event.said}` : statementWords(one);
+  return one === undefined ? w`number ${event.said}` : statementWords(one);
 };
 
 const given = (texts: readonly (string | undefined)[]): Pieces => texts.filter((text) => text !== undefined);
@@ -48,23 +59,26 @@ const seconds = (fromUs: number, toUs: number): string => fixed((toUs - fromUs) 
 
 /** Whose tool it is, where that changes who is at work. */
 const changedHands = (before: JobState | null, { technician }: JobState): string[] =>
-  before === null || before.technician === technician ? [] : [`at work: ${technician}`];
+  before === null || before.technician === technician ? [] : [w`at work: ${technician}`];
 
 function opened({ order, torqueWindow, gapWindow, basis }: JobEventOf<'job-opened'>, glyphs: Glyphs): Pieces {
   const { job, vehicle, technician } = order;
   const torque = [
-    ...(basis.turn === undefined ? [] : [`turn ${turnLimitsText(basis.turn)} from contact`]),
-    `torque ${windowFigures(torqueWindow)} ${glyphs.newtonMetre}${isByAngle(basis) ? ' is usual' : ''}`,
+    ...(basis.turn === undefined ? [] : [w`turn ${turnLimitsText(basis.turn)} from contact`]),
+    isByAngle(basis)
+      ? w`torque ${windowFigures(torqueWindow)} ${unitWord('N.m', glyphs)} is usual`
+      : w`torque ${windowFigures(torqueWindow)} ${unitWord('N.m', glyphs)}`,
   ];
-  const gap = gapWindow === null ? 'gap not measured' : `gap ${windowFigures(gapWindow)} mm`;
-  return given([`job ${job} opened`, vehicle.description, vehicle.plate, technician, ...torque, gap]);
+  const gap =
+    gapWindow === null ? w`gap not measured` : w`gap ${windowFigures(gapWindow)} ${unitWord('mm', glyphs)}`;
+  return given([w`job ${job} opened`, vehicle.description, vehicle.plate, technician, ...torque, gap]);
 }
 
 function linked({ tool, source, description }: JobEventOf<'tool-linked'>): Pieces {
   const { maker, model, serial, batteryPercent } = description;
-  const charge = batteryPercent === undefined ? undefined : `battery ${batteryPercent} %`;
-  const sends = description.angle === undefined ? undefined : 'sends its angle';
-  return given([tool, 'linked', SOURCE_NOTE[source] ?? undefined, maker, model, serial, charge, sends]);
+  const charge = batteryPercent === undefined ? undefined : w`battery ${batteryPercent} %`;
+  const sends = description.angle === undefined ? undefined : w`sends its angle`;
+  return given([tool, w`linked`, SOURCE_NOTE[source] ?? undefined, maker, model, serial, charge, sends]);
 }
 
 function placed(
@@ -73,14 +87,14 @@ function placed(
   after: JobState,
   glyphs: Glyphs,
 ): Pieces {
-  const where = event.cylinder === null ? 'no cylinder' : `cylinder ${event.cylinder}`;
+  const where = event.cylinder === null ? w`no cylinder` : w`cylinder ${event.cylinder}`;
   const attempt = attemptOf(after, event.pull);
   const peakNm = attempt?.pull.peakNm;
   const note = attempt === undefined ? null : SOURCE_NOTE[attempt.pull.source];
-  const peak = peakNm === undefined ? undefined : `${figure(peakNm, 'N.m')} ${glyphs.newtonMetre}`;
+  const peak = peakNm === undefined ? undefined : torqueText(peakNm);
   const verdict =
     event.judgement === null
-      ? given(['not judged', peak, attempt && `${KIND_WORDS[event.kind]}: ${placementText(attempt)}`])
+      ? given([w`not judged`, peak, attempt && `${KIND_WORDS[event.kind]}: ${placementText(attempt)}`])
       : [
           ...judgementParts(
             event.judgement,
@@ -96,11 +110,11 @@ function placed(
     (attempt && event.cylinder !== null ? turnText(attempt.pull) : null) ?? undefined,
   ]);
   const question = after.questions.find(({ pull }) => pull === event.pull);
-  const asks = question === undefined ? [] : ['ask', questionText(after, question), answerKeys(question)];
+  const asks = question === undefined ? [] : [w`ask`, questionText(after, question), answerKeys(question)];
   const [advice] = event.judgement === null ? [] : coachingFor(after, event.pull);
   return [
     where,
-    'torque',
+    quantityWord('torque'),
     ...verdict,
     ...turn,
     ...(advice === undefined ? [] : [adviceText(advice)]),
@@ -113,13 +127,13 @@ function asked(state: JobState, cylinder: number): Pieces {
   const step = state.plugs[cylinder]?.step ?? null;
   const text = step === null ? null : gapStepText(step);
   if (text === null) return [];
-  return [step?.do === 'replace' ? `replace the plug: ${text}` : text];
+  return [step?.do === 'replace' ? w`replace the plug: ${text}` : text];
 }
 
 function answered({ pull, answer }: JobEventOf<'question-answered'>, before: JobState | null): Pieces {
   const cylinder = before?.questions.find((question) => question.pull === pull)?.cylinder;
-  const where = cylinder === undefined ? undefined : `cylinder ${cylinder}`;
-  return given([where, `pull ${pull}`, 'answered', ANSWERS[answer].long]);
+  const where = cylinder === undefined ? undefined : w`cylinder ${cylinder}`;
+  return given([where, w`pull ${pull}`, w`answered`, ANSWERS[answer].long]);
 }
 
 function piecesOf(event: JobEvent, before: JobState | null, after: JobState, glyphs: Glyphs): Pieces | null {
@@ -131,33 +145,35 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'job-opened':
       return opened(event, glyphs);
     case 'session-started':
-      return [`session ${event.session} started`, event.program, event.platform];
+      return [w`session ${event.session} started`, event.program, event.platform];
     case 'tool-linked':
       return linked(event);
     case 'tool-lost':
-      return [event.tool, 'lost', linkEndText(event)];
+      return [event.tool, w`lost`, linkEndText(event)];
     case 'readings-missed':
       return [
         event.tool,
-        `${event.readings === undefined ? '' : `${event.readings} `}readings missed for ${seconds(event.fromUs, event.toUs)} s`,
+        event.readings === undefined
+          ? w`readings missed for ${seconds(event.fromUs, event.toUs)} s`
+          : w`${event.readings} readings missed for ${seconds(event.fromUs, event.toUs)} s`,
         MISS_WORDS[event.reason],
       ];
     case 'value-stored':
       return [
         event.tool,
-        'stored reading from its memory, not given to a cylinder',
-        storedFigure(event, after, glyphs),
+        w`stored reading from its memory, not given to a cylinder`,
+        storedFigure(event, after),
       ];
     case 'device-refused':
-      return [event.tool, 'refused', deviceRefusalText(event)];
+      return [event.tool, w`refused`, deviceRefusalText(event)];
     case 'value-not-known':
-      return [event.tool, `reading ${event.reading} has no value`];
+      return [event.tool, w`reading ${event.reading} has no value`];
     case 'raw-value':
-      return [event.tool, 'kept raw, not understood', event.source, event.hex];
+      return [event.tool, w`kept raw, not understood`, event.source, event.hex];
     case 'gap-measured':
       return [
-        `cylinder ${event.cylinder}`,
-        'gap',
+        w`cylinder ${event.cylinder}`,
+        quantityWord('length'),
         ...(after.gapWindow === null ? [] : judgementParts(event.judgement, after.gapWindow, glyphs)),
         ...given([SOURCE_NOTE[event.source] ?? undefined]),
         ...asked(after, event.cylinder),
@@ -165,55 +181,57 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'instrument-overridden':
       return [
         event.tool,
-        `used although ${instrumentRefusalText(event.refusal)}`,
-        `answered for by ${event.by}: ${event.reason}`,
+        w`used although ${instrumentRefusalText(event.refusal)}`,
+        w`answered for by ${event.by}: ${event.reason}`,
       ];
     case 'uncertainty-declared':
       return [
         event.tool,
-        'states a wider error than the station file',
-        `accepted from ${figure(event.window.acceptLower, event.window.unit)} to ${figure(event.window.acceptUpper, event.window.unit)}`,
+        w`states a wider error than the station file`,
+        w`accepted from ${limitFigure(event.window.acceptLower, event.window.unit, 'lower')} to ${limitFigure(event.window.acceptUpper, event.window.unit, 'upper')}`,
       ];
     case 'gap-out-of-turn':
       return [
-        `gap ${fixed(event.gapMm, 3)} mm`,
-        `out of turn, given to no plug: ${OUT_OF_TURN_WORDS[event.because]}`,
+        w`gap ${gapText(event.gapMm)}`,
+        w`out of turn, given to no plug: ${OUT_OF_TURN_WORDS[event.because]}`,
         OUT_OF_TURN_NEXT[event.because],
       ];
     case 'gap-kept':
       return [
-        `cylinder ${event.cylinder}`,
-        `gap kept though it came too early, NOT proven, answered for by ${event.by}: ${event.reason}`,
+        w`cylinder ${event.cylinder}`,
+        w`gap kept though it came too early, NOT proven, answered for by ${event.by}: ${event.reason}`,
       ];
     case 'gap-inspected':
       return [
-        `cylinder ${event.cylinder}`,
-        'gap',
-        event.sound ? 'by eye: good' : 'by eye: not good',
+        w`cylinder ${event.cylinder}`,
+        quantityWord('length'),
+        event.sound ? w`by eye: good` : w`by eye: not good`,
         ...asked(after, event.cylinder),
       ];
     case 'wire-tried':
-      return [`cylinder ${event.cylinder}`, 'gap', WIRE_WORDS[event.outcome]];
+      return [w`cylinder ${event.cylinder}`, quantityWord('length'), WIRE_WORDS[event.outcome]];
     case 'plug-scrapped':
-      return [`cylinder ${event.cylinder}`, 'plug scrapped', SCRAP_WORDS[event.reason]];
+      return [w`cylinder ${event.cylinder}`, w`plug scrapped`, SCRAP_WORDS[event.reason]];
     case 'pull-placed':
       return placed(event, before, after, glyphs);
     case 'pull-given':
-      return given([`pull ${event.pull}`, `given to cylinder ${event.cylinder}`, event.why || undefined]);
+      return given([w`pull ${event.pull}`, w`given to cylinder ${event.cylinder}`, event.why || undefined]);
     case 'cylinder-left-out':
-      return given([`cylinder ${event.cylinder}`, 'was left out', event.why || undefined]);
+      return given([w`cylinder ${event.cylinder}`, w`was left out`, event.why || undefined]);
     case 'cylinder-restarted':
       return given([
-        `cylinder ${event.cylinder}`,
-        event.newPlug ? 'backed out, fit a new plug' : 'backed out, start again',
+        w`cylinder ${event.cylinder}`,
+        event.newPlug ? w`backed out, fit a new plug` : w`backed out, start again`,
         event.why || undefined,
       ]);
     case 'cylinder-chosen':
       return [
-        `cylinder ${event.cylinder}`,
+        w`cylinder ${event.cylinder}`,
         event.quantity === 'old-plug'
-          ? 'old plug to read next'
-          : `chosen for the next ${quantityWord(event.quantity)}`,
+          ? w`old plug to read next`
+          : event.quantity === 'torque'
+            ? w`chosen for the next torque`
+            : w`chosen for the next gap`,
       ];
     case 'question-answered':
       return answered(event, before);
@@ -228,38 +246,32 @@ function piecesOf(event: JobEvent, before: JobState | null, after: JobState, gly
     case 'pull-accepted':
       return checklistLine(event, after);
     case 'taken-back':
-      return ['taken back', takenBackWords(after, event), event.why];
+      return [w`taken back`, takenBackWords(after, event), event.why];
     case 'technician-at-work':
-      return given(['at work', before === null ? undefined : `after ${before.technician}`, event.person]);
+      return given([w`at work`, before === null ? undefined : w`after ${before.technician}`, event.person]);
     case 'tool-in-use':
-      return [`${event.tool} in use`, ...changedHands(before, after)];
+      return [w`${event.tool} in use`, ...changedHands(before, after)];
     case 'job-handed-over':
       return given([
-        'job handed over',
-        before === null ? undefined : `from ${before.technician}`,
-        `to ${event.to}`,
+        w`job handed over`,
+        before === null ? undefined : w`from ${before.technician}`,
+        w`to ${event.to}`,
       ]);
     case 'job-voided':
-      return ['job VOID', `by ${event.by}`, event.reason];
+      return [w`job VOID`, w`by ${event.by}`, event.reason];
     case 'job-closed':
       return event.complete
-        ? ['job closed', 'complete']
-        : ['job closed', 'not complete', ...event.open.map(openItemText)];
+        ? [w`job closed`, w`complete`]
+        : [w`job closed`, w`not complete`, ...event.open.map(openItemText)];
   }
 }
 
 /** In the unit of the tool, as it described itself when it joined; in its own steps where that is not known. */
-function storedFigure(
-  { tool, counts }: JobEventOf<'value-stored'>,
-  { tools }: JobState,
-  glyphs: Glyphs,
-): string {
+function storedFigure({ tool, counts }: JobEventOf<'value-stored'>, { tools }: JobState): string {
   const description = tools[tool]?.description;
-  if (description === undefined) return `${counts} steps`;
+  if (description === undefined) return w`${counts} steps`;
   const { quantity, exponent } = description;
-  return quantity === 'torque'
-    ? `${figure(scaled(counts, exponent), 'N.m')} ${glyphs.newtonMetre}`
-    : `${figure(scaled(counts, exponent + 3), 'mm')} mm`;
+  return quantity === 'torque' ? torqueText(scaled(counts, exponent)) : gapText(scaled(counts, exponent + 3));
 }
 
 /** A piece of a line may be long in a log, but not without end. */

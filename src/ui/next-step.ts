@@ -10,6 +10,7 @@ import { stageOf } from '../job/stage.ts';
 import { type CylinderState, isOver, type JobState, type Question, type ToolState } from '../job/state.ts';
 import { gapCheckOf } from '../plug/gap.ts';
 import { hasOwnParts, partsFor } from '../plug/parts.ts';
+import { gapText } from '../quantity/shown.ts';
 import type { Quantity } from '../reading.ts';
 import {
   degrees,
@@ -23,11 +24,12 @@ import {
   turnLimitsText,
 } from '../report/words/index.ts';
 import { called } from '../sequence/plan.ts';
+import { w } from '../words/catalogue.ts';
 import { gapRequest } from './gap-keys.ts';
 import { draftFor, panelSentence } from './panels/index.ts';
 import type { Draft } from './panels/panel.ts';
 import { printable } from './printable.ts';
-import { fixed, LOW_BATTERY_PERCENT, toolWord } from './words.ts';
+import { capital, LOW_BATTERY_PERCENT } from './words.ts';
 
 export type NextTask =
   | { readonly kind: 'answer'; readonly question: Question; readonly cylinder: number }
@@ -38,7 +40,7 @@ export type NextTask =
   | { readonly kind: 'take-out'; readonly cylinder: number };
 
 const name = (state: JobState, cylinder: number): string => called(state.order.engine, cylinder);
-const named = (state: JobState, cylinder: number): string => name(state, cylinder).replace(/^c/, 'C');
+const named = (state: JobState, cylinder: number): string => capital(name(state, cylinder));
 
 const cylinderOf = (state: JobState, number: number | null): CylinderState | undefined =>
   state.cylinders.find(({ cylinder }) => cylinder === number);
@@ -76,13 +78,18 @@ const toolsFor = (state: JobState, quantity: Quantity): readonly ToolState[] =>
 function missingTool(state: JobState, quantity: Quantity): string | null {
   const tools = toolsFor(state, quantity);
   if (tools.length === 0 || tools.some(({ link }) => link === 'linked')) return null;
-  const name = toolWord(quantity);
+  const isWrench = quantity === 'torque';
   const lost = tools.find(({ link }) => link === 'lost');
-  if (lost === undefined) return `Switch on the ${name}. Waiting for it.`;
+  if (lost === undefined)
+    return isWrench ? w`Switch on the wrench. Waiting for it.` : w`Switch on the gauge. Waiting for it.`;
   const percent = lost.description?.batteryPercent;
-  return percent !== undefined && percent <= LOW_BATTERY_PERCENT
-    ? `The ${name} is lost. Its battery was at ${percent} %: charge or change it. All readings are kept.`
-    : `The ${name} is lost. Switch it on and keep it near. All readings are kept.`;
+  if (percent !== undefined && percent <= LOW_BATTERY_PERCENT)
+    return isWrench
+      ? w`The wrench is lost. Its battery was at ${percent} %: charge or change it. All readings are kept.`
+      : w`The gauge is lost. Its battery was at ${percent} %: charge or change it. All readings are kept.`;
+  return isWrench
+    ? w`The wrench is lost. Switch it on and keep it near. All readings are kept.`
+    : w`The gauge is lost. Switch it on and keep it near. All readings are kept.`;
 }
 
 function gapSentence(state: JobState, cylinder: number): string {
@@ -92,32 +99,36 @@ function gapSentence(state: JobState, cylinder: number): string {
   const judgement = last?.gap === 'again' ? last.gaps.at(-1)?.judgement : undefined;
   if (judgement === undefined) {
     const first = state.cylinders.every(({ gaps }) => gaps.length === 0);
-    return `Measure the gap of the plug for ${name(state, cylinder)}.${first ? ` ${roundWireText()}` : ''}`;
+    return (
+      w`Measure the gap of the plug for ${name(state, cylinder)}.` + (first ? ` ${roundWireText()}` : '')
+    );
   }
-  if (judgement.result === 'OK') return `Measure the gap of the new plug for ${name(state, cylinder)}.`;
-  const fault =
-    judgement.result === 'NotOK' && judgement.side !== 'inside'
-      ? `Gap too ${judgement.side === 'low' ? 'small' : 'large'}`
-      : 'Gap not proven';
+  if (judgement.result === 'OK') return w`Measure the gap of the new plug for ${name(state, cylinder)}.`;
   const step = state.plugs[cylinder]?.step ?? null;
   const next = step === null ? null : gapStepText(step);
-  return `${fault} for ${name(state, cylinder)}: ${next ?? 'set it and measure again'}.`;
+  const then = next ?? w`set it and measure again`;
+  if (judgement.result !== 'NotOK' || judgement.side === 'inside')
+    return w`Gap not proven for ${name(state, cylinder)}: ${then}.`;
+  return judgement.side === 'low'
+    ? w`Gap too small for ${name(state, cylinder)}: ${then}.`
+    : w`Gap too large for ${name(state, cylinder)}: ${then}.`;
 }
 
 function pullSentence(state: JobState, cylinder: number): string {
   if (stageOf(state, cylinder) === 'loosen')
-    return `${named(state, cylinder)}: the first torque is OK. Loosen the plug, then tighten it to the final torque.`;
+    return w`${named(state, cylinder)}: the first torque is OK. Loosen the plug, then tighten it to the final torque.`;
   const byAngle = byAngleSentence(state, cylinder);
   if (byAngle !== null) return byAngle;
   const target = cylinderOf(state, cylinder);
   const last = target?.torque === 'again' ? target.pulls.at(-1) : undefined;
   if (last !== undefined && state.refitting !== cylinder && last.kind !== 'loosening')
-    return `${named(state, cylinder)} is not proven: pull once more until the wrench clicks.`;
+    return w`${named(state, cylinder)} is not proven: pull once more until the wrench clicks.`;
   const own = hasOwnParts(state.order.plug)
     ? ` (${printable(partsFor(state.order.plug, cylinder).join(), 40)})`
     : '';
-  const plug = `${last?.answer === 'replace' ? 'the new plug' : 'the plug'}${own}`;
-  return `${named(state, cylinder)}: fit ${plug} by hand, then pull until the wrench clicks.`;
+  return last?.answer === 'replace'
+    ? w`${named(state, cylinder)}: fit the new plug${own} by hand, then pull until the wrench clicks.`
+    : w`${named(state, cylinder)}: fit the plug${own} by hand, then pull until the wrench clicks.`;
 }
 
 /** Where the order names an angle in place of a torque. */
@@ -127,18 +138,19 @@ function byAngleSentence(state: JobState, cylinder: number): string | null {
   const linked = toolsFor(state, 'torque').find(({ link }) => link === 'linked');
   const limits = turnLimitsText(turn);
   if (turn.lowerDeg >= turn.upperDeg || (linked !== undefined && linked.description?.angle === undefined))
-    return `${named(state, cylinder)}: turn the plug by hand by ${limits} from contact. No wrench proves it here: press c, then e to record it.`;
+    return w`${named(state, cylinder)}: turn the plug by hand by ${limits} from contact. No wrench proves it here: press c, then e to record it.`;
   const last = cylinderOf(state, cylinder)?.pulls.at(-1);
   const goesOn = cylinderOf(state, cylinder)?.torque === 'again' && last?.turn?.side === 'low';
   return goesOn && state.refitting !== cylinder
-    ? `${named(state, cylinder)} is at ${degrees(last?.turn?.value ?? 0)}: turn it on to ${limits}.`
-    : `${named(state, cylinder)}: fit the plug by hand to contact, then turn it ${limits}.`;
+    ? w`${named(state, cylinder)} is at ${degrees(last?.turn?.value ?? 0)}: turn it on to ${limits}.`
+    : w`${named(state, cylinder)}: fit the plug by hand to contact, then turn it ${limits}.`;
 }
 
 function questionSentence(state: JobState, question: Question): string {
   const { cylinder } = question;
   const text = questionText(state, question);
-  return /\bcylinder \d/i.test(text) ? text : `Cylinder ${cylinder}: ${text}`;
+  // Only this one does not name its plug.
+  return question.kind === 'unsure' ? w`Cylinder ${cylinder}: ${text}` : text;
 }
 
 /** What came before its turn, and what comes first; null for nothing. */
@@ -147,17 +159,17 @@ export function earlySentence(state: JobState): string | null {
   if (tooEarly === null || questions.length > 0) return null;
   switch (tooEarly.what) {
     case 'gap':
-      return `Gap ${fixed(tooEarly.gapMm, 3)} mm is given to no plug: ${OUT_OF_TURN_WORDS[tooEarly.because]}. ${OUT_OF_TURN_NEXT[tooEarly.because]}${heldGapStep(state) === null ? '' : KEEPS}`;
+      return [
+        w`Gap ${gapText(tooEarly.gapMm)} is given to no plug: ${OUT_OF_TURN_WORDS[tooEarly.because]}.`,
+        OUT_OF_TURN_NEXT[tooEarly.because],
+        ...(heldGapStep(state) === null ? [] : [w`Or press k: a named person keeps it, not proven.`]),
+      ].join(' ');
     case 'loosening':
-      return `A plug was loosened ${earlyText('before-removal')}. ${capital(STEP_TO_DO['before-removal'])} now.`;
+      return w`A plug was loosened ${earlyText('before-removal')}. ${capital(STEP_TO_DO['before-removal'])} now.`;
     case 'pull':
-      return `Out of order: cylinder ${tooEarly.cylinder} was pulled ${tooEarly.steps.map(earlyText).join(', ')}.`;
+      return w`Out of order: cylinder ${tooEarly.cylinder} was pulled ${tooEarly.steps.map(earlyText).join(', ')}.`;
   }
 }
-
-const KEEPS = ' Or press k: a named person keeps it, not proven.';
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The next step in one sentence; for a question its text, without the keys. `draft`: what is marked on the panel. */
 export function nextSentence(state: JobState, draft: Draft | null = draftFor(null, state)): string {
@@ -171,24 +183,28 @@ function stepSentence(state: JobState, draft: Draft | null): string {
   switch (task.kind) {
     case 'closed':
       return state.closed?.complete === true
-        ? 'The job is closed and complete. Press q to leave.'
-        : 'The job is closed, but not complete. Press q to leave.';
+        ? w`The job is closed and complete. Press q to leave.`
+        : w`The job is closed, but not complete. Press q to leave.`;
     case 'answer':
       return questionSentence(state, task.question);
     case 'panel':
       return draft === null ? '' : panelSentence(draft, state);
     case 'sign':
       if (isProvenThroughout(state))
-        return `All cylinders proven${state.gapWindow === null ? ' by torque' : ''}. Press s to sign and finish.`;
+        return state.gapWindow === null
+          ? w`All cylinders proven by torque. Press s to sign and finish.`
+          : w`All cylinders proven. Press s to sign and finish.`;
       if (standsOutOfOrder(state).length > 0)
-        return 'All is done, but OUT OF ORDER: the record says so. Press s to sign and finish.';
-      return state.cylinders.every(({ torque }) => torque === 'done')
-        ? 'All cylinders are done. Press s to sign and finish.'
-        : `All cylinders are done, but not all are proven by ${isByAngle(state.basis) ? 'turn' : 'torque'}. Press s to sign and finish.`;
+        return w`All is done, but OUT OF ORDER: the record says so. Press s to sign and finish.`;
+      if (state.cylinders.every(({ torque }) => torque === 'done'))
+        return w`All cylinders are done. Press s to sign and finish.`;
+      return isByAngle(state.basis)
+        ? w`All cylinders are done, but not all are proven by turn. Press s to sign and finish.`
+        : w`All cylinders are done, but not all are proven by torque. Press s to sign and finish.`;
     case 'take-out':
-      return `${named(state, task.cylinder)}: its gap was not proven before it was fitted. Take the plug out (c) and measure it.`;
+      return w`${named(state, task.cylinder)}: its gap was not proven before it was fitted. Take the plug out (c) and measure it.`;
     case 'choose':
-      return 'Choose the next cylinder with the left and right keys.';
+      return w`Choose the next cylinder with the left and right keys.`;
     case 'gap':
       return (
         (gapCheckOf(state.order.specification) === 'gauge' ? missingTool(state, 'length') : null) ??

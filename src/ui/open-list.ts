@@ -1,5 +1,6 @@
 import type { OpenItem } from '../job/open-item.ts';
 import { openWhat } from '../report/words/index.ts';
+import { w } from '../words/catalogue.ts';
 
 /** What is open, with the same thing said once for all the cylinders that it is true of. */
 export function gathered(open: readonly OpenItem[]): readonly string[] {
@@ -11,6 +12,8 @@ export function gathered(open: readonly OpenItem[]): readonly string[] {
   }
   return [...lines].map(([what, cylinders]) => {
     if (cylinders.length === 0) return what;
-    return `${cylinders.length === 1 ? 'cylinder' : 'cylinders'} ${cylinders.join(', ')}: ${what}`;
+    const where =
+      cylinders.length === 1 ? w`cylinder ${cylinders.join(', ')}` : w`cylinders ${cylinders.join(', ')}`;
+    return `${where}: ${what}`;
   });
 }

@@ -2,10 +2,13 @@
  * A frame of the screen of a gauge study: pure lines from a {@link StudyView} and the size of the terminal.
  * One row fewer than the terminal, no line wider than it.
  */
+
+import { phrases, plural, w } from '../words/catalogue.ts';
 import { folded } from './folded.ts';
 import { fitting, toolsAnd } from './foot.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { keyLines } from './help.ts';
+import { KEY } from './key-table.ts';
 import { isLargeEnough, type Size, tooSmallText } from './layout.ts';
 import { apart, cutLine, exactly, type Line } from './line.ts';
 import { printable } from './printable.ts';
@@ -14,7 +17,7 @@ import type { StudyInputState } from './study-input-state.ts';
 import { studyLarge } from './study-large.ts';
 import { resultLines } from './study-result.ts';
 import { type StudyView, takenOf, unitOf } from './study-view.ts';
-import { figure, fixed, toolWord, unitWord } from './words.ts';
+import { figure, roughTorque, unitWord } from './words.ts';
 
 export interface StudyFrame {
   readonly view: StudyView;
@@ -26,26 +29,32 @@ export interface StudyFrame {
 /** What to do now. */
 function nextOf(view: StudyView, glyphs: Glyphs): string {
   const { quantity, due, tool, appraisers, parts, asked } = view;
-  const word = toolWord(quantity);
-  if (view.result !== null) return `${view.study} is recorded. q leaves.`;
-  if (view.paused) return 'Paused: nothing is taken. p goes on.';
+  const gauge = quantity === 'length';
+  if (view.result !== null) return w`${view.study} is recorded. q leaves.`;
+  if (view.paused) return w`Paused: nothing is taken. e goes on.`;
   if (due === null)
-    return `All ${view.steps} readings are taken. Enter records them and shows the result; b takes the last one back.`;
+    return w`All ${view.steps} readings are taken. Enter records them and shows the result; u takes the last one back.`;
   const part = parts[due.part] ?? '';
   if (asked !== null) {
-    const [value, lower, upper] = [asked.value, asked.lower, asked.upper].map((one) =>
+    const [value = '', lower = '', upper = ''] = [asked.value, asked.lower, asked.upper].map((one) =>
       figure(one, unitOf(view)),
     );
-    return `${value} ${unitWord(unitOf(view), glyphs)}, far from what is believed (${lower} to ${upper}), does not count yet. ${quantity === 'length' ? 'Measure' : 'Pull'} part ${part} once more; Enter takes it as it is.`;
+    const unit = unitWord(unitOf(view), glyphs);
+    return gauge
+      ? w`${value} ${unit}, far from what is believed (${lower} to ${upper}), does not count yet. Measure part ${part} once more; Enter takes it as it is.`
+      : w`${value} ${unit}, far from what is believed (${lower} to ${upper}), does not count yet. Pull part ${part} once more; Enter takes it as it is.`;
   }
   if (tool.link === 'lost')
-    return `The ${word} is lost: it is listened for. Nothing that was taken is lost; a figure may be typed.`;
-  if (tool.link === 'seeking') return `Switch on the ${word}.`;
-  const who = `${view.handOver ? 'Now ' : ''}${appraisers[due.appraiser] ?? ''}`;
-  if (view.types) return `${who}: measure part ${part}, type the figure, Enter.`;
+    return gauge
+      ? w`The gauge is lost: it is listened for. Nothing that was taken is lost; a figure may be typed.`
+      : w`The wrench is lost: it is listened for. Nothing that was taken is lost; a figure may be typed.`;
+  if (tool.link === 'seeking') return gauge ? w`Switch on the gauge.` : w`Switch on the wrench.`;
+  const person = appraisers[due.appraiser] ?? '';
+  const who = view.handOver ? w`Now ${person}` : person;
+  if (view.types) return w`${who}: measure part ${part}, type the figure, Enter.`;
   return quantity === 'length'
-    ? `${who}: measure part ${part} and press the send key of the gauge.`
-    : `${who}: pull part ${part} once; its peak is taken.`;
+    ? w`${who}: measure part ${part} and press the send key of the gauge.`
+    : w`${who}: pull part ${part} once; its peak is taken.`;
 }
 
 function sentenceLines(view: StudyView, columns: number, rows: number, glyphs: Glyphs): Line[] {
@@ -66,10 +75,10 @@ function sentenceLines(view: StudyView, columns: number, rows: number, glyphs: G
 function takenLine(view: StudyView, columns: number, glyphs: Glyphs): Line {
   const { last, steps, appraisers, parts } = view;
   const taken = takenOf(view);
-  const right: Line = [{ text: ` ${taken} taken, ${steps - taken} left `, bold: true }];
+  const right: Line = [{ text: w` ${taken} taken, ${steps - taken} left `, bold: true }];
   if (last === null) return apart([], right, columns, glyphs.cutMark);
   const what = printable(
-    `${appraisers[last.appraiser] ?? ''}, part ${parts[last.part] ?? ''}`,
+    w`${appraisers[last.appraiser] ?? ''}, part ${parts[last.part] ?? ''}`,
     columns,
     glyphs.ascii,
   );
@@ -77,17 +86,19 @@ function takenLine(view: StudyView, columns: number, glyphs: Glyphs): Line {
     last.value === null ? '' : ` ${figure(last.value, unitOf(view))} ${unitWord(unitOf(view), glyphs)}`;
   const left: Line =
     last.done === 'taken'
-      ? [{ text: ` ${glyphs.done} taken${value}  ${what}`, tone: 'good' }]
-      : [{ text: ` ${glyphs.again} taken back  ${what}`, tone: 'attention' }];
+      ? [{ text: w` ${glyphs.done} taken${value}  ${what}`, tone: 'good' }]
+      : [{ text: w` ${glyphs.again} taken back  ${what}`, tone: 'attention' }];
   return apart(left, right, columns, glyphs.cutMark);
 }
 
 /** The tool as it is now: a gauge says nothing until it sends. */
 function liveLine({ quantity, live, types, tool }: StudyView, glyphs: Glyphs): Line {
   if (quantity === 'length')
-    return [{ text: tool.link === 'linked' && !types ? ' Gauge  waits for its send key' : '' }];
-  if (live === null) return [{ text: types ? '' : ' Torque  no reading yet' }];
-  return [{ text: ` Torque ${fixed(live.nowNm, 1).padStart(5)} ${glyphs.newtonMetre}`, bold: true }];
+    return [{ text: tool.link === 'linked' && !types ? w` Gauge  waits for its send key` : '' }];
+  if (live === null) return [{ text: types ? '' : w` Torque  no reading yet` }];
+  return [
+    { text: w` Torque ${roughTorque(live.nowNm, 1).padStart(5)} ${unitWord('N.m', glyphs)}`, bold: true },
+  ];
 }
 
 function middleLines(view: StudyView, input: StudyInputState, size: Size, glyphs: Glyphs): readonly Line[] {
@@ -117,29 +128,29 @@ function middleLines(view: StudyView, input: StudyInputState, size: Size, glyphs
   ];
 }
 
-const KEYS = [
+const KEYS = phrases([
   ['0 to 9', 'begins a figure that is typed, Enter ends it, Esc drops it'],
-  ['b', 'takes the last reading back, or sets aside the one that is asked about'],
-  ['p', 'pause: nothing is taken until p again'],
+  [KEY.takeBack, 'takes the last reading back, or sets aside the one that is asked about'],
+  [KEY.pause, 'pause: nothing is taken until e again'],
   ['Enter', 'records the study, once all is measured; takes what is asked about'],
-  ['m', 'bell on and off'],
-  ['?', 'this list on and off'],
+  [KEY.bell, 'bell on and off'],
+  [KEY.help, 'this list on and off'],
   ['q, Ctrl-C', 'leave; all is saved, resume with --resume'],
-] as const;
+]);
 
 function keysLine(view: StudyView, { figure: typed }: StudyInputState, columns: number): Line {
-  if (typed !== '') return [{ text: ` typed so far: ${typed}  [Enter] confirm  [Esc] drop it`, bold: true }];
-  if (view.result !== null) return [{ text: ' [up down] scroll  [q] leave' }];
-  const record = view.due === null ? ['[Enter] record'] : [];
-  const back = takenOf(view) === 0 ? [] : ['[u] take back'];
-  const answers = view.asked === null ? back : ['[Enter] take it', '[u] set aside'];
-  const pause = view.paused ? '[e] go on' : '[e] pause';
-  return [{ text: fitting([...record, ...answers, pause, '[0-9] type a figure'], columns) }];
+  if (typed !== '') return [{ text: w` typed so far: ${typed}  [Enter] confirm  [Esc] drop it`, bold: true }];
+  if (view.result !== null) return [{ text: w` [up down] scroll  [q] leave` }];
+  const record = view.due === null ? [w`[Enter] record`] : [];
+  const back = takenOf(view) === 0 ? [] : [w`[u] take back`];
+  const answers = view.asked === null ? back : [w`[Enter] take it`, w`[u] set aside`];
+  const pause = view.paused ? w`[e] go on` : w`[e] pause`;
+  return [{ text: fitting([...record, ...answers, pause, w`[0-9] type a figure`], columns) }];
 }
 
 function titleLine(view: StudyView, { columns }: Size, glyphs: Glyphs): Line {
   const { study, appraisers, parts, trials, station } = view;
-  const sizes = `${appraisers.length} appraisers, ${parts.length} parts, ${trials} trials`;
+  const sizes = w`${appraisers.length} appraisers, ${parts.length} parts, ${trials} trials`;
   const head = [study, sizes, printable(station, 60, glyphs.ascii)];
   return apart([{ text: ` ${head.join(glyphs.between)}`, inverse: true }], [], columns, glyphs.cutMark);
 }
@@ -149,7 +160,8 @@ export function studyFrame({ view, size, ascii, input }: StudyFrame): Line[] {
   const { columns, rows } = size;
   const glyphs = glyphsFor(ascii);
   const count = takenOf(view);
-  const kept = `${input.quiet ? 'no bell, ' : ''}${count} reading${count === 1 ? '' : 's'} on disk `;
+  const onDisk = plural(count, { one: '# reading on disk', other: '# readings on disk' });
+  const kept = `${input.quiet ? w`no bell, ` : ''}${onDisk} `;
   const body = isLargeEnough(size)
     ? [
         ...exactly(middleLines(view, input, size, glyphs), rows - 4),

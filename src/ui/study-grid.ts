@@ -1,4 +1,6 @@
 /** Parts across, appraisers down: which trials are measured and which are open, and nothing of what they came to. */
+
+import { w } from '../words/catalogue.ts';
 import type { Glyphs } from './glyphs.ts';
 import type { Line, Span } from './line.ts';
 import { scrolled } from './panels/panel.ts';
@@ -55,18 +57,18 @@ function rowLine(view: StudyView, appraiser: number, name: number, form: GridFor
 }
 
 function headLine({ parts }: StudyView, name: number, form: GridForm, glyphs: Glyphs): Line {
-  if (form.cell === 'tiny') return [{ text: fill('  part', name + 3, ''), dim: true }];
+  if (form.cell === 'tiny') return [{ text: fill(w`  part`, name + 3, ''), dim: true }];
   const labels = parts.map((part) => {
     const room = form.columns - 1;
     return fill(printable(part, room, glyphs.ascii), form.columns, glyphs.cutMark);
   });
-  return [{ text: `${fill('  part', name + 3, '')}${labels.join('')}`, dim: true }];
+  return [{ text: `${fill(w`  part`, name + 3, '')}${labels.join('')}`, dim: true }];
 }
 
 function legendLine({ trials }: StudyView, form: GridForm, glyphs: Glyphs): Line {
-  const so = form.cell === 'marks' || trials < 3 ? '' : `   2 ${'measured twice'}`;
-  const all = form.cell === 'marks' ? 'measured' : 'all measured';
-  return [{ text: `  ${glyphs.done} ${all}${so}   ${glyphs.todo} open   ${glyphs.pointer} now`, dim: true }];
+  const so = form.cell === 'marks' || trials < 3 ? '' : w`   2 measured twice`;
+  const all = form.cell === 'marks' ? w`measured` : w`all measured`;
+  return [{ text: w`  ${glyphs.done} ${all}${so}   ${glyphs.todo} open   ${glyphs.pointer} now`, dim: true }];
 }
 
 /** The grid in `rows` lines at most, the appraiser who is at it always among them. */

@@ -1,10 +1,12 @@
 /** The part for eyes two metres away: who measures, which part, which trial; the torque while a wrench is pulled. */
+
+import { w } from '../words/catalogue.ts';
 import type { Glyphs } from './glyphs.ts';
 import { canDraw, largeLetters, pixelsWide } from './letters.ts';
 import type { Line } from './line.ts';
 import { columnsOf, fill, printable } from './printable.ts';
 import { type StudyView, unitOf } from './study-view.ts';
-import { figure, fixed, type Tone, unitWord } from './words.ts';
+import { figure, roughTorque, type Tone, unitWord } from './words.ts';
 
 interface Block {
   readonly caption: string;
@@ -89,11 +91,12 @@ function word(caption: string, text: string, tone?: Tone) {
 function wordFor(view: StudyView, glyphs: Glyphs) {
   const { paused, due, live, asked } = view;
   const unit = unitOf(view);
-  if (paused) return word('nothing is taken', 'PAUSE', 'attention');
+  if (paused) return word(w`nothing is taken`, w`PAUSE`, 'attention');
   if (asked !== null)
-    return word(`is that so, in ${unitWord(unit, glyphs)}?`, figure(asked.value, unit), 'attention');
-  if (due === null) return word('all is measured', 'DONE', 'good');
-  if (live?.pulling === true) return word(`torque now in ${glyphs.newtonMetre}`, fixed(live.nowNm, 1));
+    return word(w`is that so, in ${unitWord(unit, glyphs)}?`, figure(asked.value, unit), 'attention');
+  if (due === null) return word(w`all is measured`, w`DONE`, 'good');
+  if (live?.pulling === true)
+    return word(w`torque now in ${unitWord('N.m', glyphs)}`, roughTorque(live.nowNm, 1));
   return null;
 }
 
@@ -114,8 +117,8 @@ export function studyLarge(view: StudyView, columns: number, rows: number, glyph
   return blocksLines(
     [
       { caption: who, texts: names(appraisers[due.appraiser] ?? '', appraisers) },
-      { caption: `part ${printable(part, columns, glyphs.ascii)}`, texts: canDraw(what) ? [what] : [] },
-      { caption: `trial ${due.trial} of ${trials}`, texts: [String(due.trial)] },
+      { caption: w`part ${printable(part, columns, glyphs.ascii)}`, texts: canDraw(what) ? [what] : [] },
+      { caption: w`trial ${due.trial} of ${trials}`, texts: [String(due.trial)] },
     ],
     columns,
     rows,

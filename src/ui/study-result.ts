@@ -1,4 +1,6 @@
 /** What a study came to: both methods side by side, each with the verdict that is usual in the trade. */
+
+import { w } from '../words/catalogue.ts';
 import { folded } from './folded.ts';
 import type { Glyphs } from './glyphs.ts';
 import { largeLetters } from './letters.ts';
@@ -10,17 +12,18 @@ import { type Spoken, type Tone, unitWord } from './words.ts';
 type Grade = NonNullable<StudyMethod['values']>['grade'];
 
 /** Common practice (AIAG, "Measurement Systems Analysis"). */
-const BOUNDS = 'GRR at most 10 %: good; above 30 %: not fit; between, or with fewer than 5 categories: weak.';
+const bounds = (): string =>
+  w`GRR at most 10 %: good; above 30 %: not fit; between, or with fewer than 5 categories: weak.`;
 const NAME = 22;
 
 function spoken(grade: Grade, glyphs: Glyphs): Spoken & { readonly tone: Tone } {
   switch (grade) {
     case 'good':
-      return { symbol: glyphs.done, word: 'GOOD', tone: 'good' };
+      return { symbol: glyphs.done, word: w`GOOD`, tone: 'good' };
     case 'weak':
-      return { symbol: glyphs.again, word: 'WEAK', tone: 'attention' };
+      return { symbol: glyphs.again, word: w`WEAK`, tone: 'attention' };
     case 'not-fit':
-      return { symbol: glyphs.bad, word: 'NOT FIT', tone: 'bad' };
+      return { symbol: glyphs.bad, word: w`NOT FIT`, tone: 'bad' };
   }
 }
 
@@ -44,7 +47,7 @@ function table({ methods, unit }: StudyResult, columns: number, glyphs: Glyphs):
   const names = computed[0]?.found.variations.map(({ name }) => name) ?? [];
   return [
     line(
-      `in ${unitWord(unit, glyphs)}`,
+      w`in ${unitWord(unit, glyphs)}`,
       computed.map(({ title }) => ({ text: title, dim: true })),
     ),
     ...names.map((name, i) =>
@@ -57,11 +60,11 @@ function table({ methods, unit }: StudyResult, columns: number, glyphs: Glyphs):
       ),
     ),
     line(
-      'categories (ndc)',
+      w`categories (ndc)`,
       computed.map(({ found: values }) => ({ text: values.categories.padStart(9) })),
     ),
     line(
-      'verdict',
+      w`verdict`,
       computed.map(({ found: values }) => {
         const { symbol, word, tone } = spoken(values.grade, glyphs);
         return { text: ` ${symbol} ${word}`, tone, bold: true };
@@ -84,7 +87,7 @@ export function resultLines(
     ]);
   const body: Line[] = [
     ...table(result, columns, glyphs),
-    ...fold(BOUNDS),
+    ...fold(bounds()),
     ...result.methods.flatMap(({ title, values, why }) => (values === null ? fold(`${title}: ${why}`) : [])),
     ...result.notes.flatMap(fold),
   ];

@@ -15,10 +15,11 @@ import {
   proofBrief,
   proofText,
 } from '../report/words/index.ts';
+import { w } from '../words/catalogue.ts';
 import { type Glyphs, glyphsFor } from './glyphs.ts';
 import { gathered } from './open-list.ts';
-import { printable } from './printable.ts';
-import { figure, stepSpoken, unitWord, verdictSpoken } from './words.ts';
+import { columnsOf, fill, printable } from './printable.ts';
+import { figure, quantityWord, stepSpoken, unitWord, verdictSpoken } from './words.ts';
 
 function stepCell(
   step: StepState,
@@ -36,9 +37,9 @@ function stepCell(
     step === 'settled'
       ? `, ${stepSpoken(step, glyphs, settlement, true).word}`
       : step === 'ask'
-        ? ', ask'
+        ? w`, ask`
         : step === 'again'
-          ? ', again'
+          ? w`, again`
           : '';
   return `${verdict} ${value}${waits}`;
 }
@@ -60,18 +61,21 @@ function completeText(state: JobState, ascii: boolean): string {
   const settled = settledIn(state);
   if (isProvenThroughout(state)) return allProven(state);
   const figures = printable(proofText(proofOf(state)), 400, ascii);
-  const complete = figures === '' ? 'COMPLETE.' : `COMPLETE. ${figures}.`;
+  const complete = figures === '' ? w`COMPLETE.` : w`COMPLETE. ${figures}.`;
   const caveat = outOfOrderCaveat(outOfOrderIn(state));
   const told = caveat === '' ? complete : `${complete} ${caveat}`;
   if (settled.length === 0) return told;
-  return `${told} The ${isByAngle(state.basis) ? 'turn' : 'torque'} of cylinder ${settled.join(', ')} is NOT proven: somebody answered for it.`;
+  const answered = isByAngle(state.basis)
+    ? w`The turn of cylinder ${settled.join(', ')} is NOT proven: somebody answered for it.`
+    : w`The torque of cylinder ${settled.join(', ')} is NOT proven: somebody answered for it.`;
+  return `${told} ${answered}`;
 }
 
 function allProven({ order }: JobState): string {
   const unmeasured = GAPS_UNMEASURED[gapCheckOf(order.specification)];
   return unmeasured === null
-    ? 'Complete: every gap and every torque is proven.'
-    : `Complete: every torque is proven; ${unmeasured}.`;
+    ? w`Complete: every gap and every torque is proven.`
+    : w`Complete: every torque is proven; ${unmeasured}.`;
 }
 
 const settledIn = ({ cylinders }: JobState): readonly number[] =>
@@ -82,46 +86,48 @@ export function completeBrief(state: JobState): string {
   const settled = settledIn(state);
   if (isProvenThroughout(state)) return allProven(state);
   if (standsOutOfOrder(state).length > 0)
-    return `${outOfOrderWord()}, but nothing is open: ${proofBrief(proofOf(state)) || 'nothing is proven'}.`;
+    return w`${outOfOrderWord()}, but nothing is open: ${proofBrief(proofOf(state)) || w`nothing is proven`}.`;
   if (settled.length > 0)
-    return `Complete, but cylinder ${settled.join(', ')} is NOT proven by ${isByAngle(state.basis) ? 'turn' : 'torque'}.`;
-  return `Complete: ${proofBrief(proofOf(state)) || 'nothing was measured'}.`;
+    return isByAngle(state.basis)
+      ? w`Complete, but cylinder ${settled.join(', ')} is NOT proven by turn.`
+      : w`Complete, but cylinder ${settled.join(', ')} is NOT proven by torque.`;
+  return w`Complete: ${proofBrief(proofOf(state)) || w`nothing was measured`}.`;
 }
 
 /** A job goes on by the rules that it was opened under, or not at all. */
-const takenUp = ({ rules }: JobState): string =>
+const notClosed = ({ rules }: JobState): string =>
   rules === RULES
-    ? 'it can be taken up again'
-    : 'it was opened by another version of the program, and only that one can take it up again';
+    ? w`The job is not closed; it can be taken up again. Still open:`
+    : w`The job is not closed; it was opened by another version of the program, and only that one can take it up again. Still open:`;
 
 function outcome(state: JobState, ascii: boolean): string[] {
   if (state.voided !== null) {
     const { by, reason } = state.voided;
-    return [`VOID: declared void by ${printable(by, 80, ascii)}: ${printable(reason, 200, ascii)}`];
+    return [w`VOID: declared void by ${printable(by, 80, ascii)}: ${printable(reason, 200, ascii)}`];
   }
   if (state.closed?.complete === true) return [completeText(state, ascii)];
   const open = state.closed?.open ?? openItems(state);
   const list = gathered(open).map((text) => `  ${printable(text, 200, ascii)}`);
-  if (state.closed !== null) return ['Closed, not complete. Still open:', ...list];
+  if (state.closed !== null) return [w`Closed, not complete. Still open:`, ...list];
   return open.length === 0
-    ? ['Nothing is open any more; the job is not closed yet.']
-    : [`The job is not closed; ${takenUp(state)}. Still open:`, ...list];
+    ? [w`Nothing is open any more; the job is not closed yet.`]
+    : [notClosed(state), ...list];
 }
 
 /** Job and vehicle, a table in service order, and the outcome or what is still open. */
 export function summaryLines(state: JobState, ascii = false): string[] {
   const glyphs = glyphsFor(ascii);
-  const head = ['cylinder', 'gap', 'torque', 'gap readings', 'pulls'];
+  const head = [w`cylinder`, quantityWord('length'), quantityWord('torque'), w`gap readings`, w`pulls`];
   const rows = [head, ...state.cylinders.map((one) => row(state, one, glyphs))];
-  const widths = head.map((_, column) => Math.max(...rows.map((cells) => cells[column]?.length ?? 0)));
+  const widths = head.map((_, column) => Math.max(...rows.map((cells) => columnsOf(cells[column] ?? ''))));
   const table = rows.map((cells) =>
     cells
-      .map((cell, at) => cell.padEnd(widths[at] ?? 0))
+      .map((cell, at) => fill(cell, widths[at] ?? 0, ''))
       .join('  ')
       .trimEnd(),
   );
   const { job, vehicle } = state.order;
-  const details = [`job ${job}`, vehicle.description, vehicle.plate, vehicle.vin, state.technician];
+  const details = [w`job ${job}`, vehicle.description, vehicle.plate, vehicle.vin, state.technician];
   const title = details.filter((text) => text !== undefined).map((text) => printable(text, 120, ascii));
   const marked = marksOf(state.sources).map((mark) => MARK_SENTENCE[mark]);
   return [title.join('  '), ...marked, ...table, ...outcome(state, ascii)];

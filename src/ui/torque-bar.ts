@@ -3,42 +3,44 @@ import { torqueWindowOf } from '../job/stage.ts';
 import { turnSoFar } from '../job/turn.ts';
 import type { Window } from '../metrology/judgement.ts';
 import { degrees, turnLimitsText, turnText } from '../report/words/index.ts';
+import { w } from '../words/catalogue.ts';
 import type { Glyphs } from './glyphs.ts';
 import type { Layout } from './layout.ts';
 import { apart, columnsOfLine, type Line, type Span } from './line.ts';
+import { columnsOf, fill } from './printable.ts';
 import type { BenchView } from './view.ts';
-import { figure, fixed, type Tone, windowFigures } from './words.ts';
+import { figure, limitFigure, roughTorque, type Tone, unitWord, windowFigures } from './words.ts';
 import { columnOf, runsOf, type Scale, scaleFor, type Zone, zonesOf } from './zones.ts';
 
 /** Where a torque lies, in words; the verdict is another thing and is not given here. */
 function zoneOf(nowNm: number, window: Window): { word: string; tone?: Tone } {
-  if (nowNm > window.upperLimit) return { word: 'over the window', tone: 'bad' };
-  if (nowNm < window.lowerLimit) return { word: 'under the window' };
+  if (nowNm > window.upperLimit) return { word: w`over the window`, tone: 'bad' };
+  if (nowNm < window.lowerLimit) return { word: w`under the window` };
   return nowNm >= window.acceptLower && nowNm <= window.acceptUpper
-    ? { word: 'in the window', tone: 'good' }
-    : { word: 'near a limit', tone: 'attention' };
+    ? { word: w`in the window`, tone: 'good' }
+    : { word: w`near a limit`, tone: 'attention' };
 }
 
 function heading(view: BenchView, columns: number, glyphs: Glyphs): Line {
   const { nowNm, pulling, peakNm } = view.live;
   const { torqueTarget, closed } = view.job;
   const torqueWindow = torqueWindowOf(view.job, torqueTarget);
-  const unit = glyphs.newtonMetre;
+  const unit = unitWord('N.m', glyphs);
   const now: Span[] =
     nowNm === null
-      ? [{ text: ' Torque  no reading yet' }]
-      : [{ text: ` Torque ${fixed(nowNm, 1).padStart(5)} ${unit}`, bold: true }];
+      ? [{ text: w` Torque  no reading yet` }]
+      : [{ text: w` Torque ${roughTorque(nowNm, 1).padStart(5)} ${unit}`, bold: true }];
   const { turn } = view.job.basis;
   const soFar = pulling && turn !== undefined ? turnSoFar(view.job, view.live) : null;
-  if (soFar !== null) now.push({ text: `  turned ${degrees(soFar)}`, bold: true });
+  if (soFar !== null) now.push({ text: `  ${w`turned ${degrees(soFar)}`}`, bold: true });
   else if (nowNm !== null && pulling) now.push({ text: `  ${zoneOf(nowNm, torqueWindow).word}` });
-  else if (peakNm !== null) now.push({ text: `  peak ${figure(peakNm, 'N.m')}` });
+  else if (peakNm !== null) now.push({ text: `  ${w`peak ${figure(peakNm, 'N.m')}`}` });
   const turned = pulling || view.job.lastPull === null ? null : turnText(view.job.lastPull);
   if (turned !== null) now.push({ text: `  ${turned}` });
   const window =
-    turn?.alone === true ? `turn ${turnLimitsText(turn)} ` : `${windowFigures(torqueWindow)} ${unit} `;
-  const label = torqueTarget === null || closed !== null ? 'Window: ' : `Cylinder ${torqueTarget}: `;
-  const fits = columnsOfLine(now) + label.length + window.length + 2 <= columns;
+    turn?.alone === true ? `${w`turn ${turnLimitsText(turn)}`} ` : `${windowFigures(torqueWindow)} ${unit} `;
+  const label = torqueTarget === null || closed !== null ? w`Window: ` : w`Cylinder ${torqueTarget}: `;
+  const fits = columnsOfLine(now) + columnsOf(label + window) + 2 <= columns;
   return apart(now, [{ text: fits ? label + window : window }], columns, glyphs.cutMark);
 }
 
@@ -79,14 +81,14 @@ function scaleLine(window: Window, scale: Scale, glyphs: Glyphs): Line {
 /** The limits under their marks, and what the two shadings mean. */
 function figures(window: Window, scale: Scale, glyphs: Glyphs): Line {
   const legend = window.decidable
-    ? ` ${glyphs.accept} proves the torque   ${glyphs.guard} too near a limit`
-    : ` ${glyphs.guard} this wrench cannot prove this window`;
-  const low = figure(window.lowerLimit, window.unit);
-  const high = figure(window.upperLimit, window.unit);
+    ? w` ${glyphs.accept} proves the torque   ${glyphs.guard} too near a limit`
+    : w` ${glyphs.guard} this wrench cannot prove this window`;
+  const low = limitFigure(window.lowerLimit, window.unit, 'lower');
+  const high = limitFigure(window.upperLimit, window.unit, 'upper');
   const lowEnds = 1 + columnOf(window.lowerLimit, scale) + 1;
   const highStarts = 1 + columnOf(window.upperLimit, scale);
   const lowAt = lowEnds - low.length;
-  const start = legend.length + 2 <= lowAt ? legend.padEnd(lowAt) : ' '.repeat(Math.max(0, lowAt));
+  const start = columnsOf(legend) + 2 <= lowAt ? fill(legend, lowAt, '') : ' '.repeat(Math.max(0, lowAt));
   return [{ text: start }, { text: low.padEnd(Math.max(1, highStarts - lowAt)) + high, bold: true }];
 }
 

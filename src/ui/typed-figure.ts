@@ -2,10 +2,11 @@
 import type { InstrumentInUse } from '../instrument/instrument.ts';
 import type { JobState } from '../job/state.ts';
 import { parseTorque } from '../quantity/range.ts';
+import { torqueText } from '../quantity/shown.ts';
 import { newtonMetres } from '../quantity/torque.ts';
 import type { Quantity } from '../reading.ts';
+import { w } from '../words/catalogue.ts';
 import { nextTask } from './next-step.ts';
-import { figure } from './words.ts';
 
 const OF_TORQUE = /n\s*[.·⋅*]?\s*m\b|lb|kgf|kg/i;
 const OF_LENGTH = /mm\b|µm|in\b|["″]/i;
@@ -50,5 +51,5 @@ export function impossibleTorque(line: string, job: JobState): string | null {
   const highest = wrenches.map(highestNm);
   if (highest.some((most) => most === null || nm <= most)) return null;
   const most = Math.max(...highest.map((one) => one ?? 0));
-  return `${figure(nm, 'N.m')} N·m is not possible: this wrench shows ${figure(most, 'N.m')} N·m at most. It is not taken. Read the wrench again.`;
+  return w`${torqueText(nm)} is not possible: this wrench shows ${torqueText(most)} at most. It is not taken. Read the wrench again.`;
 }

@@ -7,17 +7,19 @@ import type { Window } from '../metrology/judgement.ts';
 import { specificRisk } from '../metrology/risk.ts';
 import type { Distribution } from '../metrology/term.ts';
 import type { TableView } from '../plug/plausibility.ts';
+import { shownValue } from '../quantity/shown.ts';
 import { amountSourceWords, CAUSE_WORDS, instrumentRefusalText, noteLines } from '../report/words/index.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import { forecastText } from './forecast-words.ts';
 import type { Glyphs } from './glyphs.ts';
-import { printable } from './printable.ts';
-import { figure, fixed, unitWord, verdictSpoken } from './words.ts';
+import { columnsOf, fill, printable } from './printable.ts';
+import { figure, fixed, rangeFigures, unitWord, verdictSpoken, windowFigures } from './words.ts';
 
 const LABEL = 16;
 const LONGEST = 200;
 
 const fact = (label: string, text: string, ascii: boolean) =>
-  `  ${label.padEnd(LABEL)}${printable(text, LONGEST, ascii)}`;
+  `  ${fill(label, LABEL - 1, '')} ${printable(text, LONGEST, ascii)}`;
 
 /** The lines in front of the plot. */
 export function windowLines(view: WindowView, glyphs: Glyphs): string[] {
@@ -28,53 +30,53 @@ export function windowLines(view: WindowView, glyphs: Glyphs): string[] {
   const { standard, degreesOfFreedom } = measured.budget;
   const { low, high } = specificRisk(measured.value, standard, window, degreesOfFreedom);
   const lines = [
-    'Torque window',
+    w`Torque window`,
     ...view.facts.map(([label, text]) => fact(label, text, glyphs.ascii)),
-    fact('limits', `${of(window.lowerLimit)} to ${of(window.upperLimit)} ${unit} at the plug`, glyphs.ascii),
-    fact('rule', ruleText(view.decision.rule), glyphs.ascii),
-    fact('guard band', guardText(window, unit), glyphs.ascii),
+    fact(w`limits`, w`${windowFigures(window)} ${unit} at the plug`, glyphs.ascii),
+    fact(w`rule`, ruleText(view.decision.rule), glyphs.ascii),
+    fact(w`guard band`, guardText(window, unit), glyphs.ascii),
     ...(edgeRisk === null
       ? []
       : [
           fact(
-            'false OK',
-            `of readings on the very edge, ${percent(edgeRisk.lower)} at the lower, ${percent(edgeRisk.upper)} at the upper limit`,
+            w`false OK`,
+            w`of readings on the very edge, ${percent(edgeRisk.lower)} at the lower, ${percent(edgeRisk.upper)} at the upper limit`,
             glyphs.ascii,
           ),
         ]),
     ...(window.decidable
       ? [
           fact(
-            'accepted',
-            `${of(window.acceptLower)} to ${of(window.acceptUpper)} ${unit} at the plug`,
+            w`accepted`,
+            w`${rangeFigures(window.acceptLower, window.acceptUpper, window.unit)} ${unit} at the plug`,
             glyphs.ascii,
           ),
           fact(
-            'wrench reads',
-            `${of(wrenchReads.from)} to ${of(wrenchReads.to)} ${unit} when accepted`,
+            w`wrench reads`,
+            w`${rangeFigures(wrenchReads.from, wrenchReads.to, window.unit)} ${unit} when accepted`,
             glyphs.ascii,
           ),
         ]
       : []),
-    fact('decidable', decidableText(view, unit), glyphs.ascii),
-    ...(view.forecast === null ? [] : [fact('at this rate', forecastText(view.forecast), glyphs.ascii)]),
-    ...view.refusals.map((refusal) => fact('REFUSED', instrumentRefusalText(refusal), glyphs.ascii)),
+    fact(w`decidable`, decidableText(view, unit), glyphs.ascii),
+    ...(view.forecast === null ? [] : [fact(w`at this rate`, forecastText(view.forecast), glyphs.ascii)]),
+    ...view.refusals.map((refusal) => fact(w`REFUSED`, instrumentRefusalText(refusal), glyphs.ascii)),
     '',
-    `Reading of ${of(wrenchReads.at)} ${unit}`,
+    w`Reading of ${of(wrenchReads.at)} ${unit}`,
     fact(
-      'the plug saw',
+      w`the plug saw`,
       `${of(measured.value)} ${unit}, U = ${of(judgement.expandedUncertainty)} ${unit}`,
       glyphs.ascii,
     ),
-    fact('verdict', `${word}${view.decision.grades ? ` (${judgement.grade})` : ''}`, glyphs.ascii),
+    fact(w`verdict`, `${word}${view.decision.grades ? ` (${judgement.grade})` : ''}`, glyphs.ascii),
     fact(
-      'probability',
-      `${percent(judgement.conformanceProbability)} within the limits, ${percent(low)} below, ${percent(high)} above`,
+      w`probability`,
+      w`${percent(judgement.conformanceProbability)} within the limits, ${percent(low)} below, ${percent(high)} above`,
       glyphs.ascii,
     ),
     ...riskLines(view, unit, glyphs.ascii),
     '',
-    `Budget at ${of(wrenchReads.at)} ${unit}`,
+    w`Budget at ${of(wrenchReads.at)} ${unit}`,
     ...budgetLines(measured.budget, glyphs.ascii),
     ...tableLines(view.table, glyphs.ascii),
   ];
@@ -83,10 +85,13 @@ export function windowLines(view: WindowView, glyphs: Glyphs): string[] {
     : [
         ...lines,
         '',
-        'Notes',
+        w`Notes`,
         ...noteLines(view.order, notes).map((note) => `  ${printable(note, LONGEST, glyphs.ascii)}`),
       ];
 }
+
+/** One decimal more than a reading. */
+const fine = (value: number, { unit }: Window): string => fixed(shownValue(value, unit), 3);
 
 /** Never a certainty: what rounds to it is told as less or more. */
 function percent(share: number): string {
@@ -98,64 +103,61 @@ function percent(share: number): string {
 function ruleText(rule: DecisionRule): string {
   switch (rule.kind) {
     case 'simple':
-      return 'simple acceptance, no guard band';
+      return w`simple acceptance, no guard band`;
     case 'iso-14253-1':
-      return `1.65 u inside the limits (as ISO 14253-1)`;
+      return w`1.65 u inside the limits (as ISO 14253-1)`;
     case 'guard-band':
-      return `guard band of ${rule.r} U (ILAC-G8, JCGM 106)`;
+      return w`guard band of ${rule.r} U (ILAC-G8, JCGM 106)`;
     case 'probability':
-      return `probability within the limits of at least ${percent(rule.atLeast)} (JCGM 106)`;
+      return w`probability within the limits of at least ${percent(rule.atLeast)} (JCGM 106)`;
   }
 }
 
 function guardText(window: Window, unit: string): string {
   const low = window.acceptLower - window.lowerLimit;
   const high = window.upperLimit - window.acceptUpper;
-  return (
-    `${fixed(low, 3)} at the lower, ${fixed(high, 3)} ${unit} at the upper limit ` +
-    `(U there ${fixed(window.expandedAtLower, 3)} and ${fixed(window.expandedAtUpper, 3)} ${unit})`
-  );
+  return w`${fine(low, window)} at the lower, ${fine(high, window)} ${unit} at the upper limit (U there ${fine(window.expandedAtLower, window)} and ${fine(window.expandedAtUpper, window)} ${unit})`;
 }
 
 function decidableText({ window, decision }: WindowView, unit: string): string {
   const most = largestExpandedBy(decision.rule, window);
-  const needs = Number.isFinite(most) ? `U below ${fixed(most, 3)} ${unit}` : 'no more than a reading';
+  const needs = Number.isFinite(most) ? w`U below ${fine(most, window)} ${unit}` : w`no more than a reading`;
   return window.decidable
-    ? `yes; this rule needs ${needs}`
-    : `NO: this wrench cannot prove this window; it would need ${needs}`;
+    ? w`yes; this rule needs ${needs}`
+    : w`NO: this wrench cannot prove this window; it would need ${needs}`;
 }
 
-function riskLines({ risk }: WindowView, unit: string, ascii: boolean): string[] {
+function riskLines({ risk, window }: WindowView, unit: string, ascii: boolean): string[] {
   if (risk === null) return [];
   const { outOfTolerance, consumer, producer } = risk.atRule;
   const band =
-    risk.guardBand === null ? 'no guard band' : `a guard band of ${fixed(risk.guardBand, 3)} ${unit}`;
+    risk.guardBand === null ? w`no guard band` : w`a guard band of ${fine(risk.guardBand, window)} ${unit}`;
   return [
     fact(
-      'of all pulls',
-      `spread ${fixed(risk.spreadNm, 2)} ${unit} about the middle: ${percent(outOfTolerance)} outside`,
+      w`of all pulls`,
+      w`spread ${figure(risk.spreadNm, 'N.m')} ${unit} about the middle: ${percent(outOfTolerance)} outside`,
       ascii,
     ),
     fact(
-      'risks',
-      `${percent(consumer)} false OK (customer), ${percent(producer)} done again for nothing (shop)`,
+      w`risks`,
+      w`${percent(consumer)} false OK (customer), ${percent(producer)} done again for nothing (shop)`,
       ascii,
     ),
-    fact('', `${band} would keep false OKs below 0.1 % of all pulls`, ascii),
+    fact('', w`${band} would keep false OKs below 0.1 % of all pulls`, ascii),
   ];
 }
 
-const DISTRIBUTION: Readonly<Record<Distribution['kind'], string>> = {
+const DISTRIBUTION: Readonly<Record<Distribution['kind'], string>> = phrases({
   normal: 'normal',
   rectangular: 'rectangular',
   triangular: 'triangular',
   arcsine: 'arcsine',
   standard: 'standard dev.',
-};
+});
 
 /** The whole budget as a table, each term with its source. */
 function budgetLines(budget: Budget, ascii: boolean): string[] {
-  const head = ['term', 'type', '+/-', 'distribution', 'c', 'u', 'share', 'nu', 'source'];
+  const head = [w`term`, w`type`, '+/-', w`distribution`, 'c', 'u', w`share`, 'nu', w`source`];
   const rows = budget.rows.map((row) => [
     CAUSE_WORDS[row.cause],
     row.type,
@@ -168,15 +170,14 @@ function budgetLines(budget: Budget, ascii: boolean): string[] {
     amountSourceWords(row.source),
   ]);
   const all = [head, ...rows].map((cells) => cells.map((cell) => printable(cell, LONGEST, ascii)));
-  const widths = head.map((_, i) => Math.max(...all.map((cells) => cells[i]?.length ?? 0)));
+  const widths = head.map((_, i) => Math.max(...all.map((cells) => columnsOf(cells[i] ?? ''))));
   const table = all.map((cells) =>
-    `  ${cells.map((cell, i) => cell.padEnd(widths[i] ?? 0)).join('  ')}`.trimEnd(),
+    `  ${cells.map((cell, i) => fill(cell, widths[i] ?? 0, '')).join('  ')}`.trimEnd(),
   );
   const nu = Number.isFinite(budget.degreesOfFreedom) ? budget.degreesOfFreedom.toFixed(1) : 'inf';
   return [
     ...table,
-    `  combined u = ${significant(budget.standard)}, effective degrees of freedom ${nu}, ` +
-      `k = ${budget.coverageFactor.toFixed(3)} (95 %), U = ${significant(budget.expanded)}`,
+    w`  combined u = ${significant(budget.standard)}, effective degrees of freedom ${nu}, k = ${budget.coverageFactor.toFixed(3)} (95 %), U = ${significant(budget.expanded)}`,
   ];
 }
 
@@ -191,10 +192,10 @@ function tableLines(table: TableView | null, ascii: boolean): string[] {
   if (table === null) return [];
   return [
     '',
-    'General tables (a fallback and a plausibility limit; the engine maker and the plug box go before them)',
+    w`General tables (a fallback and a plausibility limit; the engine maker and the plug box go before them)`,
     ...table.rows.map(
       ({ printed, threads, cited }) =>
-        `  ${printable(printed, 20, ascii).padEnd(18)}${`threads ${threads}`.padEnd(23)}${printable(cited, LONGEST, ascii)}`,
+        `  ${printable(printed, 20, ascii).padEnd(18)}${fill(w`threads ${threads}`, 23, '')}${printable(cited, LONGEST, ascii)}`,
     ),
   ];
 }

@@ -1,8 +1,9 @@
 /** A window drawn across a row, with the density of a reading above it. */
 import type { Window } from '../metrology/judgement.ts';
 import { normalBetween } from '../metrology/normal.ts';
+import { w } from '../words/catalogue.ts';
 import type { Glyphs } from './glyphs.ts';
-import { figure, unitWord } from './words.ts';
+import { limitFigure, unitWord } from './words.ts';
 import { columnOf, type Scale, type Zone, zonesOf } from './zones.ts';
 
 /** What is known of a value: normal about `value`. */
@@ -40,7 +41,7 @@ export function windowPlot(window: Window, spread: Spread, columns: number, glyp
       .map((zone) => marks[zone])
       .join(''),
     labels(window, from, scale),
-    `${glyphs.accept} proves the torque  ${glyphs.guard} too near a limit  ${glyphs.limit} limits, in ${unitWord(window.unit, glyphs)}`,
+    w`${glyphs.accept} proves the torque  ${glyphs.guard} too near a limit  ${glyphs.limit} limits, in ${unitWord(window.unit, glyphs)}`,
   ];
 }
 
@@ -70,8 +71,8 @@ function density(
 
 /** The limits under their marks. */
 function labels({ lowerLimit, upperLimit, unit }: Window, from: number, scale: Scale): string {
-  const low = figure(lowerLimit, unit);
-  const high = figure(upperLimit, unit);
+  const low = limitFigure(lowerLimit, unit, 'lower');
+  const high = limitFigure(upperLimit, unit, 'upper');
   const lowEnds = columnOf(lowerLimit - from, scale) + 1;
   const highStarts = columnOf(upperLimit - from, scale);
   const left = low.padStart(lowEnds);

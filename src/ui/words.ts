@@ -31,9 +31,13 @@ import type { Answer } from '../job/event.ts';
 import type { JobState, Question, Settlement, StepState } from '../job/state.ts';
 import type { Evaluation, Judgement, Window } from '../metrology/judgement.ts';
 import { EVALUATION_WORD } from '../metrology/verdict.ts';
+import type { ThreadState } from '../plug/condition.ts';
+import { shownDecimals, shownFigure, shownUnit, shownUnits, shownValue } from '../quantity/shown.ts';
 import type { Quantity } from '../reading.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import type { Glyphs } from './glyphs.ts';
 import { KEY } from './key-table.ts';
+import { columnsOf } from './printable.ts';
 
 /** What a colour would say; always beside a word, never instead of one. */
 export type Tone = 'good' | 'bad' | 'attention';
@@ -45,20 +49,20 @@ export interface Spoken {
 }
 
 /** A settled torque never reads like a proven one; the first word is for a cell of five columns. */
-const SETTLED: Readonly<Record<Settlement['kind'], readonly [string, string]>> = {
+const SETTLED: Readonly<Record<Settlement['kind'], readonly [string, string]>> = phrases({
   accepted: ['as is', 'ACCEPTED'],
   'by-angle': ['angle', 'BY ANGLE'],
-};
+});
 
 /** A step of a cylinder as symbol and word, at most 1 + 5 columns unless `roomy`. */
 export function stepSpoken(step: StepState, glyphs: Glyphs, settlement?: Settlement, roomy = false): Spoken {
   switch (step) {
     case 'todo':
-      return { symbol: glyphs.todo, word: 'to do' };
+      return { symbol: glyphs.todo, word: w`to do` };
     case 'again':
-      return { symbol: glyphs.again, word: 'again', tone: 'bad' };
+      return { symbol: glyphs.again, word: w`again`, tone: 'bad' };
     case 'ask':
-      return { symbol: glyphs.ask, word: 'ask', tone: 'attention' };
+      return { symbol: glyphs.ask, word: w`ask`, tone: 'attention' };
     case 'done':
       return { symbol: glyphs.done, word: EVALUATION_WORD.OK, tone: 'good' };
     case 'settled': {
@@ -91,52 +95,60 @@ interface AnswerWords {
   readonly long: string;
 }
 
-/** The key and the words of every answer to a question; see {@link answerWords}. */
-export const ANSWERS: Readonly<Record<Answer, AnswerWords>> = {
+const ANSWER_KEY: Readonly<Record<Answer, string>> = {
+  fresh: KEY.tightening,
+  rehit: KEY.rehit,
+  unfinished: KEY.goOn,
+  handling: KEY.handling,
+  refit: KEY.backOut,
+  replace: KEY.discard,
+};
+
+/** The words of every answer to a question; see {@link answerWords}. */
+export const ANSWERS: Readonly<Record<Answer, Omit<AnswerWords, 'key'>>> = phrases({
   fresh: {
-    key: KEY.tightening,
     brief: 'fresh',
     short: 'it was the tightening',
     long: 'it was the tightening of this cylinder',
   },
   rehit: {
-    key: KEY.rehit,
     brief: 're-hit',
     short: 're-hit',
     long: 're-hit: a second pull on a plug already tight',
   },
   unfinished: {
-    key: KEY.goOn,
     brief: 'not done',
     short: 'not finished, I go on',
     long: 'a stroke on the way, not finished',
   },
   handling: {
-    key: KEY.handling,
     brief: 'handling',
     short: 'no plug turned',
     long: 'handling: no plug was turned',
   },
   refit: {
-    key: KEY.backOut,
     brief: 'refit',
     short: 'backed out, fit again',
     long: 'plug backed out, to be fitted again',
   },
   replace: {
-    key: KEY.discard,
     brief: 'discard',
     short: 'discard, new plug',
     long: 'backed out and discarded; a new plug goes in',
   },
-};
+});
 
 /** Where the question is whether it was this cylinder. */
-const YES: AnswerWords = { ...ANSWERS.fresh, key: KEY.yes, brief: 'yes', short: 'yes, this cylinder' };
+const yes = (): AnswerWords => ({
+  key: KEY.yes,
+  brief: w`yes`,
+  short: w`yes, this cylinder`,
+  long: ANSWERS.fresh.long,
+});
 
 /** The key and the words of an answer to a question of this kind. */
 export const answerWords = (kind: Question['kind'], answer: Answer): AnswerWords =>
-  kind === 'by-plan' && answer === 'fresh' ? YES : ANSWERS[answer];
+  kind === 'by-plan' && answer === 'fresh' ? yes() : { key: ANSWER_KEY[answer], ...ANSWERS[answer] };
 
 /** The keys that answer a question: `[f] it was the tightening   [r] re-hit`, in briefer words where needed. */
 export function answerKeys({ kind, answers }: Question, columns = Number.POSITIVE_INFINITY): string {
@@ -146,22 +158,30 @@ export function answerKeys({ kind, answers }: Question, columns = Number.POSITIV
       .map((words) => `[${words.key}] ${words[how]}`)
       .join(space);
   const roomy = listed('short', '   ');
-  return roomy.length <= columns ? roomy : listed('brief', ' ');
+  return columnsOf(roomy) <= columns ? roomy : listed('brief', ' ');
 }
 
 /** Said before the first reading; the maker of the vehicle has the last word. */
-export const CAUTIONS =
-  "Before you start: engine cold, ignition off, hand tools only. The maker's service information decides, not this program.";
+export const cautions = (): string =>
+  w`Before you start: engine cold, ignition off, hand tools only. The maker's service information decides, not this program.`;
 
 /** From here down a battery is spoken of. Assumption. */
 export const LOW_BATTERY_PERCENT = 20;
 
 /** What the tool of a quantity is called. */
-export const toolWord = (quantity: Quantity): string => (quantity === 'torque' ? 'wrench' : 'gauge');
-export const quantityWord = (quantity: Quantity): string => (quantity === 'torque' ? 'torque' : 'gap');
+export const toolWord = (quantity: Quantity): string => (quantity === 'torque' ? w`wrench` : w`gauge`);
+export const quantityWord = (quantity: Quantity): string => (quantity === 'torque' ? w`torque` : w`gap`);
 
-export const unitWord = (unit: Window['unit'], glyphs: Glyphs): string =>
-  unit === 'mm' ? 'mm' : glyphs.newtonMetre;
+/** The unit that the shop reads figures of this kind in. */
+export const unitWord = (unit: Window['unit'], { ascii }: Pick<Glyphs, 'ascii'>): string =>
+  ascii ? shownUnit(unit).replace('·', '.') : shownUnit(unit);
+
+/** Of a thread in the head that is not sound. */
+export const threadWords = (thread: ThreadState): string =>
+  thread === 'dirty' ? w`thread dirty` : w`thread damaged`;
+
+/** The first letter a capital. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A number with fixed decimals; a zero never carries a minus sign. */
 export function fixed(value: number, decimals: number): string {
@@ -169,19 +189,41 @@ export function fixed(value: number, decimals: number): string {
   return Number(text) === 0 ? text.replace('-', '') : text;
 }
 
-/** A figure in the window's unit without the unit: torque to 0.01 N·m, gap to 0.001 mm. */
-export const figure = (value: number, unit: Window['unit']): string => fixed(value, unit === 'mm' ? 3 : 2);
+/** A figure in the shop's unit without the unit: torque to 0.01 N·m, gap to 0.001 mm. */
+export const figure = (value: number, unit: Window['unit']): string => shownFigure(value, unit);
+
+/** The same with fewer decimals, for a place where a rough figure does: a bar that moves, an old plug. */
+export const roughTorque = (nm: number, decimals: 0 | 1): string => fixed(shownValue(nm, 'N.m'), decimals);
+export const roughGap = (mm: number): string => fixed(shownValue(mm, 'mm'), shownDecimals('mm') - 1);
+
+/**
+ * A limit without its unit. In another unit than that of the record it is rounded into the window, so that nothing reads as
+ * inside that lies outside.
+ */
+export function limitFigure(value: number, unit: Window['unit'], which: 'lower' | 'upper'): string {
+  if (shownUnits()[unit === 'mm' ? 'length' : 'torque'] === unit) return figure(value, unit);
+  const steps = 10 ** shownDecimals(unit);
+  const exact = shownValue(value, unit) * steps;
+  // A limit that comes to a whole step but for the last bit is that step.
+  const nearest = Math.round(exact);
+  const whole =
+    Math.abs(exact - nearest) < 1e-6 ? nearest : which === 'lower' ? Math.ceil(exact) : Math.floor(exact);
+  return fixed(whole / steps, shownDecimals(unit));
+}
 
 /** `25.00 to 30.00`, without the unit. */
-export const windowFigures = (window: Window): string =>
-  `${figure(window.lowerLimit, window.unit)} to ${figure(window.upperLimit, window.unit)}`;
+export const rangeFigures = (lower: number, upper: number, unit: Window['unit']): string =>
+  w`${limitFigure(lower, unit, 'lower')} to ${limitFigure(upper, unit, 'upper')}`;
+
+export const windowFigures = ({ lowerLimit, upperLimit, unit }: Window): string =>
+  rangeFigures(lowerLimit, upperLimit, unit);
 
 /** Where a reading that did not prove itself lies: `, over the window`; empty for an OK. */
 export function sideWords({ result, side }: Judgement): string {
   if (result === 'OK') return '';
-  if (side === 'inside') return ', the reading itself is too uncertain';
-  if (result === 'NotOK') return side === 'low' ? ', under the window' : ', over the window';
-  return side === 'low' ? ', too near the lower limit' : ', too near the upper limit';
+  if (side === 'inside') return w`, the reading itself is too uncertain`;
+  if (result === 'NotOK') return side === 'low' ? w`, under the window` : w`, over the window`;
+  return side === 'low' ? w`, too near the lower limit` : w`, too near the upper limit`;
 }
 
 /** The verdict and the figure it rests on: `OK` and `27.41 N·m (window 25.00 to 30.00, U 0.64)`. */
@@ -195,7 +237,13 @@ export function judgementParts(
   const value = `${figure(judgement.value, unit)} ${unitWord(unit, glyphs)}`;
   const uncertainty = figure(judgement.expandedUncertainty, unit);
   const { word } = verdictSpoken(judgement.result, glyphs);
-  return [word, `${value} (${called} ${windowFigures(window)}, U ${uncertainty})`];
+  const limits = windowFigures(window);
+  return [
+    word,
+    called === 'usual'
+      ? w`${value} (usual ${limits}, U ${uncertainty})`
+      : w`${value} (window ${limits}, U ${uncertainty})`,
+  ];
 }
 
 export const windowOf = (state: JobState, quantity: Quantity): Window | null =>

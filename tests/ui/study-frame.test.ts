@@ -55,7 +55,7 @@ const WORDS: Readonly<Record<string, readonly (string | RegExp)[]>> = {
     '4 readings on disk',
   ],
   askedPull: ['! 250.00 N·m, far from', 'Pull part 5 once more'],
-  paused: ['Paused: nothing is taken. p goes on.', '[e] go on'],
+  paused: ['Paused: nothing is taken. e goes on.', '[e] go on'],
   pulling: ['torque now in N·m', 'Torque 12.3 N·m'],
   pulled: ['Ann: pull part 5 once; its peak is taken', '25.63 N·m', 'Torque 0.0 N·m'],
   whole: ['All 90 readings are taken. Enter records', '[Enter] record', '90 taken, 0 left'],

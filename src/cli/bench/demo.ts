@@ -27,7 +27,7 @@ import type { Shop } from '../../job/shop.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { USUAL_CSV } from '../../report/csv-style.ts';
 import { orThrow } from '../../result.ts';
-import type { Language } from '../../words/catalogue.ts';
+import { type Language, w } from '../../words/catalogue.ts';
 import { utcOffsetMinAt } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
 import { refuseTurned } from '../station/one-history.ts';
@@ -107,7 +107,7 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
       return verdict === 'unproven' ? EXIT.done : code;
     }
     const again = commandLine('demo', '--resume', ...sameAgain(options));
-    process.stdout.write(`The job is still open. All readings are kept. Go on with:\n  ${again}\n`);
+    process.stdout.write(`${w`The job is still open. All readings are kept. Go on with:`}\n  ${again}\n`);
     return EXIT.leftOpen;
   } finally {
     station.log.close();
@@ -141,8 +141,8 @@ function takeUp({ log, folder }: Station): Started {
     throw new ProblemError({
       code: 'no-open-job',
       where: folder,
-      message: 'no demo job is open here',
-      next: 'Start one with "plugmark demo", or name the folder with --out.',
+      message: w`no demo job is open here`,
+      next: w`Start one with "plugmark demo", or name the folder with --out.`,
     });
   const events = log.entries(row.stream).map(({ event }) => event);
   return { stream: row.stream, bench: orThrow(replay(events)) };
@@ -255,7 +255,7 @@ async function throughRadio(simulated: SimulatedStation, scheduler: Scheduler) {
   const opened = await openRadio({ socket: HciSocket, deviceId: 0 });
   if (!opened.ok) {
     close();
-    process.stdout.write(`${opened.error.message}. The simulated tools work without Bluetooth.\n`);
+    process.stdout.write(`${opened.error.message}. ${w`The simulated tools work without Bluetooth.`}\n`);
     return { ...simulated.direct(), close: () => {} };
   }
   const radio = opened.value;

@@ -10,6 +10,7 @@ import { verifyRecord } from '../../evidence/verify.ts';
 import { technicianOf } from '../../job/hand-over.ts';
 import { ProblemError } from '../../problem.ts';
 import { VERIFICATION } from '../../report/verification.ts';
+import { w } from '../../words/catalogue.ts';
 import { countersign } from '../evidence/countersign.ts';
 import { sealedLines } from '../evidence/report-lines.ts';
 import { type Station, stateOf } from '../station/station.ts';
@@ -41,7 +42,11 @@ export async function finish(
   const technician = await signingTechnician(station, stream);
   const papers = await writePapers(station, stream, { ...papersFor, signedAt: stamp().at, technician });
   const report = verifyRecord(await readFile(papers.record), await readTrust(station.trustFile));
-  print(['', ...sealedLines(papers.record, report), `  papers        ${papers.pdf}, ${papers.csv}`]);
+  print([
+    '',
+    ...sealedLines(papers.record, report),
+    `  ${w`papers`.padEnd(13)} ${papers.pdf}, ${papers.csv}`,
+  ]);
   const isVoid = report.record?.entries.some(({ event }) => event.type === 'job-voided') === true;
   const code = isVoid && report.verdict === 'incomplete' ? EXIT.void : VERIFICATION[report.verdict].exit;
   return { verdict: report.verdict, code, papers };
@@ -50,8 +55,10 @@ export async function finish(
 /** With somebody at the terminal: a second signature if it is wanted, then how the papers are printed. */
 export async function afterwards(station: Station, stream: string, { record, pdf }: Papers): Promise<void> {
   await countersigned(station, workerOf(station, stream), record);
-  const print = commandThere('lp') ? `lp ${quoted(pdf)}` : 'open it and print it from there';
-  process.stdout.write(`The paper for the customer: ${safeLine(pdf)}\nTo print it: ${safeLine(print)}\n`);
+  const print = commandThere('lp') ? `lp ${quoted(pdf)}` : w`open it and print it from there`;
+  process.stdout.write(
+    `${w`The paper for the customer: ${safeLine(pdf)}`}\n${w`To print it: ${safeLine(print)}`}\n`,
+  );
 }
 
 /** Asks once, and again only after an answer that did not work. */
@@ -59,7 +66,7 @@ async function countersigned(station: Station, worker: string | null, record: st
   for (;;) {
     const dialogue = openDialogue();
     const answer = await dialogue
-      .ask('Countersign now? Name, or file of the key (Enter: not now): ')
+      .ask(w`Countersign now? Name, or file of the key (Enter: not now): `)
       .catch(whenBrokenOff)
       .finally(dialogue.leave);
     if (answer === '') return;
@@ -85,8 +92,8 @@ function keyFileOf(station: Station, worker: string | null, answer: string): str
   if (worker !== null && named(worker))
     throw new ProblemError({
       code: 'countersigned-by-worker',
-      message: `${worker} did this job; a second person must countersign`,
-      next: 'Name another person, or press Enter.',
+      message: w`${worker} did this job; a second person must countersign`,
+      next: w`Name another person, or press Enter.`,
     });
   const jwk = stateOf(station).people.find(({ name }) => named(name))?.key ?? null;
   return jwk === null ? answer : keyPath(station.folder, 'technician', thumbprint(jwk));

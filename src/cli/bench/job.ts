@@ -15,7 +15,7 @@ import { type Problem, ProblemError } from '../../problem.ts';
 import { USUAL_CSV } from '../../report/csv-style.ts';
 import { noteLines } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
-import type { Language } from '../../words/catalogue.ts';
+import { type Language, w } from '../../words/catalogue.ts';
 import { linesOnVehicle } from '../audit/impact-on-vehicle.ts';
 import { jobsSince, sinceLines } from '../audit/impact-since.ts';
 import { clock, stamp, utcOffsetMinAt } from '../station/clock.ts';
@@ -89,13 +89,13 @@ export async function job(options: JobOptions): Promise<ExitCode> {
           ? await begin(station, file, order, options)
           : takeUp(station, file, options.resume === true ? undefined : options.resume);
       if (started === null) {
-        process.stdout.write('No job opened.\n');
+        process.stdout.write(`${w`No job opened.`}\n`);
         return EXIT.failed;
       }
       if (options.resume !== undefined) noteFindings(started, impacts);
       follower.started(station.name, started.bench.state(), options.resume !== undefined);
       const used = started.bench.state().instruments;
-      for (const line of leftOutLines(file, used)) process.stdout.write(`Note: ${line}\n`);
+      for (const line of leftOutLines(file, used)) process.stdout.write(`${w`Note: ${line}`}\n`);
       const outcome = await runWork({
         station,
         ...started,
@@ -145,7 +145,7 @@ const leftOutLines = ({ instruments }: LoadedStation, used: readonly Instrument[
     used.some((one) => one.id === id)
       ? []
       : [
-          `${safeLine(id)}${serial === undefined ? '' : ` (${safeLine(serial)})`} is left out of this job: it is not fit for its window, or the job was opened without it. "plugmark calendar" says how its calibration is.`,
+          w`${safeLine(id)}${serial === undefined ? '' : ` (${safeLine(serial)})`} is left out of this job: it is not fit for its window, or the job was opened without it. "plugmark calendar" says how its calibration is.`,
         ],
   );
 
@@ -153,7 +153,7 @@ const leftOutLines = ({ instruments }: LoadedStation, used: readonly Instrument[
 function leftOpenLine(file: string, stream: string): string {
   const at = file === USUAL_FILE ? [] : ['--station', file];
   const again = commandLine('job', '--resume', stream.slice('job:'.length), ...at);
-  return `The job is still open. All readings are kept. Go on with:\n  ${again}\n`;
+  return `${w`The job is still open. All readings are kept. Go on with:`}\n  ${again}\n`;
 }
 
 /** A void job is not taken up again; a script is to know that from any other number. */
@@ -161,7 +161,7 @@ function isVoid(station: Station, number: string): boolean {
   const voided = foldAll(station.log.entries(`job:${number}`).map(({ event }) => event))?.voided ?? null;
   if (voided === null) return false;
   process.stdout.write(
-    `Job ${safeLine(number)} was declared void by ${safeLine(voided.by)}: ${safeLine(voided.reason)}\n`,
+    `${w`Job ${safeLine(number)} was declared void by ${safeLine(voided.by)}: ${safeLine(voided.reason)}`}\n`,
   );
   return true;
 }
@@ -182,7 +182,7 @@ async function begin(
       ...linesOnVehicle(impacts, state.order.vehicle),
       ...sinceLines(jobsSince(station, impacts)),
     ];
-    for (const note of notes) process.stdout.write(`Note: ${note}\n`);
+    for (const note of notes) process.stdout.write(`${w`Note: ${note}`}\n`);
     return started;
   }
   const on = stamp().at.slice(0, 10);
@@ -208,8 +208,8 @@ function noteFindings({ bench }: Started, impacts: readonly ImpactAssessment[]):
   for (const tool of bench.state().instruments) {
     const { outOfTolerance } = withFindings([tool], impacts)[0] ?? {};
     if (outOfTolerance === undefined) continue;
-    const line = `${tool.id} was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(outOfTolerance, unitOf(tool))} and cannot be used.`;
-    process.stdout.write(`Note: ${safeLine(line)}\n`);
+    const line = w`${tool.id} was out of tolerance on ${outOfTolerance.on} (${outOfTolerance.impact}): ${offBy(outOfTolerance, unitOf(tool))} and cannot be used.`;
+    process.stdout.write(`${w`Note: ${safeLine(line)}`}\n`);
   }
 }
 
@@ -240,8 +240,8 @@ function openingFrom(
     throw new ProblemError({
       code: 'job-exists',
       where,
-      message: `this station already has a job ${order.job}`,
-      next: 'Resume it with --resume, or give the new order another number.',
+      message: w`this station already has a job ${order.job}`,
+      next: w`Resume it with --resume, or give the new order another number.`,
     });
   const now = stamp();
   const opened = openJob(order, file.instruments, {
@@ -271,7 +271,7 @@ function notOpened(path: string, { answerableFor, ...problem }: NotOpened): Prob
   const answer =
     answerableFor === undefined
       ? ''
-      : ` A supervisor can answer for it: --override ${answerableFor} --by NAME --because TEXT.`;
+      : ` ${w`A supervisor can answer for it: --override ${answerableFor} --by NAME --because TEXT.`}`;
   return { ...problem, where: `${path}: ${where}`, next: next + answer };
 }
 
@@ -293,8 +293,8 @@ function overridesOf({ override, by, because }: JobOptions): Override[] {
     throw new ProblemError({
       code: 'override-incomplete',
       where: '--override',
-      message: '--override needs a person who answers for the tool, and a reason',
-      next: 'Add --by NAME (up to 80 characters) and --because TEXT (up to 200).',
+      message: w`--override needs a person who answers for the tool, and a reason`,
+      next: w`Add --by NAME (up to 80 characters) and --because TEXT (up to 200).`,
     });
   return [{ tool: override, by, reason: because }];
 }
@@ -336,19 +336,19 @@ function otherTool(frozen: readonly Instrument[], named: readonly Instrument[]):
 
 const toolsDiffer = (job: string, { id, serial }: Instrument): Problem => ({
   code: 'other-tools',
-  where: `job ${job}`,
-  message: `this station file has ${id}${serial === undefined ? '' : ` (${serial})`}, but the job was opened with another tool`,
-  next: 'Use the station file that the job was opened with: --station FILE.',
+  where: w`job ${job}`,
+  message: w`this station file has ${id}${serial === undefined ? '' : ` (${serial})`}, but the job was opened with another tool`,
+  next: w`Use the station file that the job was opened with: --station FILE.`,
 });
 
 function notOne(jobs: readonly string[], wanted: string | undefined): Problem {
   if (jobs.length > 1)
     return {
       code: 'several-open-jobs',
-      message: `${jobs.length} jobs are open: ${jobs.join(', ')}`,
-      next: 'Name one: plugmark job --resume JOB.',
+      message: w`${jobs.length} jobs are open: ${jobs.join(', ')}`,
+      next: w`Name one: plugmark job --resume JOB.`,
     };
   const message =
-    wanted === undefined ? 'no job of this station is open' : `no open job has the number ${wanted}`;
-  return { code: 'no-open-job', message, next: 'Open a new one with "plugmark job".' };
+    wanted === undefined ? w`no job of this station is open` : w`no open job has the number ${wanted}`;
+  return { code: 'no-open-job', message, next: w`Open a new one with "plugmark job".` };
 }

@@ -4,6 +4,7 @@ import { type WorkOrder, workOrderSchema } from '../../job/order.ts';
 import type { Adapter, FlexJoint } from '../../plug/geometry.ts';
 import { pathText } from '../../problem.ts';
 import { err, ok, type Result } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import type { Earlier } from './earlier-orders.ts';
 import type { Chosen } from './new-order-figures.ts';
 
@@ -60,8 +61,8 @@ export function orderOf(answers: Answers): Result<WorkOrder> {
   return err({
     code: 'order-not-complete',
     where: pathText(issue?.path ?? []),
-    message: issue?.message ?? 'not valid',
-    next: 'Enter that line again.',
+    message: issue?.message ?? w`not valid`,
+    next: w`Enter that line again.`,
   });
 }
 

@@ -15,6 +15,7 @@ import { isSingleFigure } from '../../plug/tightening.ts';
 import type { Problem } from '../../problem.ts';
 import { parseAngleRange, parseLength, parseLengthRange, parseTorqueRange } from '../../quantity/range.ts';
 import { err, ok, type Result } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import type { Dialogue } from '../terminal/dialogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import {
@@ -23,7 +24,7 @@ import {
   askText,
   askUntil,
   isNumber,
-  NO_NUMBER,
+  noNumber,
   parse,
   promptFor,
   refuse,
@@ -59,14 +60,17 @@ export function askFigures(
 ): Promise<Chosen | null> {
   const { kept, faults } = library;
   const listed = kept.slice(0, LISTED);
-  if (kept.length > 0) dialogue.say('Engine and figures, from the library of this shop:');
+  if (kept.length > 0) dialogue.say(w`Engine and figures, from the library of this shop:`);
   for (const [i, { entry }] of listed.entries()) dialogue.say(`  ${i + 1}  ${entryWords(entry)}`);
   if (kept.length > LISTED)
-    dialogue.say(`     and ${kept.length - LISTED} more; type words of the name to find them`);
-  if (faults.length > 0) dialogue.say(`  ${faults.length} not readable; see "plugmark specifications check"`);
-  if (usual !== null) dialogue.say(`  Enter: ${usual.from}, ${figuresWords(usual)}`);
+    dialogue.say(w`     and ${kept.length - LISTED} more; type words of the name to find them`);
+  if (faults.length > 0)
+    dialogue.say(w`  ${faults.length} not readable; see "plugmark specifications check"`);
+  if (usual !== null) dialogue.say(w`  Enter: ${usual.from}, ${figuresWords(usual)}`);
   const ways =
-    kept.length > 0 ? 'Number, words of the name, or "new" to type them' : 'Type "new" to enter the figures';
+    kept.length > 0
+      ? w`Number, words of the name, or "new" to type them`
+      : w`Type "new" to enter the figures`;
   const otherwise = usual?.from ?? (kept.length === 0 ? 'new' : undefined);
   return askUntil<Chosen | null>(dialogue, promptFor(ways, otherwise), (answer) => {
     if (answer === '' && usual !== null) return ok(usual);
@@ -88,10 +92,10 @@ function chosenOf(
   const byNumber = /^\d$/.test(answer) ? listed[Number(answer) - 1] : undefined;
   if (byNumber !== undefined) return ok(byNumber);
   const [one, ...others] = answer === '' ? [] : matchingEntries(all, answer);
-  if (one === undefined) return err('the library has no specification of this name');
+  if (one === undefined) return err(w`the library has no specification of this name`);
   if (others.length === 0) return ok(one);
   const names = [one, ...others].slice(0, 5).map(({ name }) => `"${safeLine(name)}"`);
-  return err(`${others.length + 1} match: ${names.join(', ')}${others.length > 4 ? ' …' : ''}`);
+  return err(w`${others.length + 1} match: ${names.join(', ')}${others.length > 4 ? ' …' : ''}`);
 }
 
 export function fromEntry({ engine, plug, specification, name }: LibraryEntry): Chosen {
@@ -104,7 +108,7 @@ export const entryWords = (entry: LibraryEntry): string =>
 
 export function figuresWords({ engine, plug, specification }: Figures): string {
   const { torque, gap, source } = specification;
-  const figures = gap === undefined ? torque : `${torque}, gap ${gap}`;
+  const figures = gap === undefined ? torque : w`${torque}, gap ${gap}`;
   return safeLine(`${engineWords(engine)}, ${plug.part}, ${figures} (${SOURCE_WORDS[source.kind]})`);
 }
 
@@ -115,9 +119,9 @@ export async function typeFigures(
   on: string,
   rule: SingleFigure | undefined,
 ) {
-  dialogue.say('Type the figures from the service information of the engine maker.');
+  dialogue.say(w`Type the figures from the service information of the engine maker.`);
   const engine = await askEngine(dialogue);
-  const asking = { dialogue, wordings: WORDINGS, later: LATER };
+  const asking = { dialogue, wordings: wordings(), later: LATER };
   const plug = await askObject(asking, plugSchema, ['plug']);
   for (;;) {
     const printed = await askObject(asking, specificationSchema, ['specification']);
@@ -135,19 +139,19 @@ async function withSingleFigure(
 ): Promise<Specification> {
   if (![printed.torque, printed.tightenFirst ?? ''].some(isSingleFigure)) return printed;
   dialogue.say(
-    `  "${safeLine(printed.torque)}" is a single figure. A reading is compared with a range: the shop sets its own tolerance, which is shown as the shop's and not the maker's.`,
+    w`  "${safeLine(printed.torque)}" is a single figure. A reading is compared with a range: the shop sets its own tolerance, which is shown as the shop's and not the maker's.`,
   );
   if (kept !== undefined) {
-    dialogue.say(`  The rule of this shop: plus/minus ${kept.percent} %, set by ${safeLine(kept.setBy)}.`);
+    dialogue.say(w`  The rule of this shop: plus/minus ${kept.percent} %, set by ${safeLine(kept.setBy)}.`);
     return { ...printed, singleFigure: kept };
   }
   const { percent, setBy, basis } = singleFigureSchema.shape;
   const singleFigure = {
-    percent: await askUntil(dialogue, 'Tolerance of single figures in this shop, percent: ', (text) =>
-      isNumber(text) ? parse(percent, Number(text.replace(',', '.'))) : err(NO_NUMBER),
+    percent: await askUntil(dialogue, w`Tolerance of single figures in this shop, percent: `, (text) =>
+      isNumber(text) ? parse(percent, Number(text.replace(',', '.'))) : err(noNumber()),
     ),
-    setBy: await askText(dialogue, setBy, 'Who sets this rule'),
-    basis: await askText(dialogue, basis, 'Basis of the rule'),
+    setBy: await askText(dialogue, setBy, w`Who sets this rule`),
+    basis: await askText(dialogue, basis, w`Basis of the rule`),
   };
   return { ...printed, singleFigure };
 }
@@ -168,17 +172,17 @@ async function checkedAgain(
     return null;
   }
   dialogue.say(`  ${message}`);
-  const checkedBy = await askMaybe(dialogue, 'Who checked this figure against the source', null, (text) =>
+  const checkedBy = await askMaybe(dialogue, w`Who checked this figure against the source`, null, (text) =>
     parse(specificationSchema.shape.checkedBy.unwrap(), text),
   );
   if (checkedBy !== null) return { ...figures, specification: { ...figures.specification, checkedBy } };
-  refuse(dialogue, where ?? 'specification', 'enter the figures again');
+  refuse(dialogue, where ?? 'specification', w`enter the figures again`);
   return null;
 }
 
 /** The name under which the shop keeps typed figures; null where it does not. */
 export function askKeep(dialogue: Dialogue, library: Library): Promise<string | null> {
-  return askMaybe(dialogue, 'Name to keep them under in the library', null, (text) => {
+  return askMaybe(dialogue, w`Name to keep them under in the library`, null, (text) => {
     const name = parse(libraryEntrySchema.shape.name, text);
     const taken = name.ok ? nameTaken(library, name.value) : null;
     return taken === null ? name : err(taken.problem.message);
@@ -205,81 +209,81 @@ const namesTorque = ({ torque }: SoFar) => !parseAngleRange(String(torque)).ok;
 const torqueAsPrinted = (text: string): Result<unknown> =>
   isSingleFigure(text) ? ok(text) : parseTorqueRange(text);
 
-const WORDINGS: Wordings = {
-  'plug.part': { text: 'Part number of the plug' },
-  'plug.thread': { text: 'Thread' },
-  'plug.seat': { text: 'Seat' },
-  'plug.reachMm': { text: 'Reach, mm' },
-  'plug.hexMm': { text: 'Hex, mm' },
-  'plug.heatRange': { text: 'Heat range' },
-  'plug.resistor': { text: 'With a resistor' },
-  'plug.gasket': { text: 'Gasket', when: ({ seat }) => seat === 'gasket' },
-  'plug.condition': { text: 'Plug', usual: () => 'new' },
-  'plug.tip': { text: 'Tip of the centre electrode' },
+const wordings = (): Wordings => ({
+  'plug.part': { text: w`Part number of the plug` },
+  'plug.thread': { text: w`Thread` },
+  'plug.seat': { text: w`Seat` },
+  'plug.reachMm': { text: w`Reach, mm` },
+  'plug.hexMm': { text: w`Hex, mm` },
+  'plug.heatRange': { text: w`Heat range` },
+  'plug.resistor': { text: w`With a resistor` },
+  'plug.gasket': { text: w`Gasket`, when: ({ seat }) => seat === 'gasket' },
+  'plug.condition': { text: w`Plug`, usual: () => 'new' },
+  'plug.tip': { text: w`Tip of the centre electrode` },
   'specification.torque': {
-    text: 'Torque as printed, such as 25-30 N·m or 23 N·m, or an angle in its place, such as 1/2-2/3 turn',
+    text: w`Torque as printed, such as 25-30 N·m or 23 N·m, or an angle in its place, such as 1/2-2/3 turn`,
     check: readable((text) => (parseAngleRange(text).ok ? ok(text) : torqueAsPrinted(text))),
   },
-  'specification.threads': { text: 'The figure is for threads that are', usual: () => 'dry' },
+  'specification.threads': { text: w`The figure is for threads that are`, usual: () => 'dry' },
   'specification.tightenFirst': {
-    text: 'In two steps: first tighten to',
+    text: w`In two steps: first tighten to`,
     when: namesTorque,
     check: readable(torqueAsPrinted),
   },
   'specification.angle': {
-    text: 'Angle advised, such as 1/2-2/3 turn',
+    text: w`Angle advised, such as 1/2-2/3 turn`,
     when: namesTorque,
     check: readable(parseAngleRange),
   },
   'specification.reduction': {
-    text: 'A torque reduced by the shop for lubricated threads',
+    text: w`A torque reduced by the shop for lubricated threads`,
     when: ({ threads }) => threads === 'dry',
   },
-  'specification.reduction.percent': { text: 'Reduced by, %' },
-  'specification.reduction.lubricant': { text: 'On the threads' },
-  'specification.reduction.setBy': { text: 'Who set this rule' },
+  'specification.reduction.percent': { text: w`Reduced by, %` },
+  'specification.reduction.lubricant': { text: w`On the threads` },
+  'specification.reduction.setBy': { text: w`Who set this rule` },
   'specification.gapRules': {
-    text: 'Rules for the gap: wires, only looked at, a service limit, how far it may be bent',
+    text: w`Rules for the gap: wires, only looked at, a service limit, how far it may be bent`,
   },
-  'specification.gapRules.check': { text: 'The gap is checked by', usual: () => 'gauge' },
+  'specification.gapRules.check': { text: w`The gap is checked by`, usual: () => 'gauge' },
   'specification.gapRules.wires': {
-    text: 'Wires',
+    text: w`Wires`,
     when: ({ check }) => check === 'wire',
     needed: ({ check }) => check === 'wire',
   },
   'specification.gapRules.wires.go': {
-    text: 'The wire that must pass, such as 0.72 mm',
+    text: w`The wire that must pass, such as 0.72 mm`,
     check: readable(parseLength),
   },
   'specification.gapRules.wires.noGo': {
-    text: 'The wire that must not pass, such as 0.78 mm',
+    text: w`The wire that must not pass, such as 0.78 mm`,
     check: readable(parseLength),
   },
   'specification.gapRules.wires.within': {
-    text: 'How far a wire may be off, such as 0.003 mm',
+    text: w`How far a wire may be off, such as 0.003 mm`,
     check: readable(parseLength),
   },
   'specification.gapRules.serviceLimit': {
-    text: 'Widest gap at which a used plug may go on',
+    text: w`Widest gap at which a used plug may go on`,
     check: readable(parseLength),
   },
-  'specification.gapRules.adjustable': { text: 'The gap may be set' },
+  'specification.gapRules.adjustable': { text: w`The gap may be set` },
   'specification.gapRules.bendMost': {
-    text: 'Most that the electrode may be bent, 0.2 mm unless given',
+    text: w`Most that the electrode may be bent, 0.2 mm unless given`,
     check: readable(parseLength),
   },
   'specification.gap': {
-    text: 'Gap as printed, such as 0.7-0.8 mm',
+    text: w`Gap as printed, such as 0.7-0.8 mm`,
     needed: isMeasured,
     check: readable(parseLengthRange),
   },
-  'specification.source.kind': { text: 'Publisher' },
-  'specification.source.title': { text: 'Title of the document' },
-  'specification.source.edition': { text: 'Edition or page' },
-  'specification.source.date': { text: 'Its date, as 2026-05-04' },
+  'specification.source.kind': { text: w`Publisher` },
+  'specification.source.title': { text: w`Title of the document` },
+  'specification.source.edition': { text: w`Edition or page` },
+  'specification.source.date': { text: w`Its date, as 2026-05-04` },
   'specification.turn': {
-    text: 'Turn to be judged beside the torque, such as 180-240°',
+    text: w`Turn to be judged beside the torque, such as 180-240°`,
     when: namesTorque,
     check: readable(parseAngleRange),
   },
-};
+});

@@ -4,6 +4,7 @@ import { normalVin, vinFault } from '../../job/vin.ts';
 import { hasPhoneNumber, isWithheld } from '../../personal.ts';
 import { phoneNote } from '../../report/words/index.ts';
 import { err, ok, type Result } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import type { Dialogue } from '../terminal/dialogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { askMaybe, askUntil, parse, promptFor } from '../terminal/questions.ts';
@@ -14,10 +15,10 @@ const { vehicle, job: jobSchema, technician: technicianSchema, complaint } = wor
 
 /** The number of a job that is not there yet, or of one that is open, which then goes on. */
 export function askNumber(dialogue: Dialogue, usual: string, history: StationHistory): Promise<string> {
-  return askUntil(dialogue, promptFor('Job number', usual), (answer) => {
+  return askUntil(dialogue, promptFor(w`Job number`, usual), (answer) => {
     const number = parse(jobSchema, answer || usual);
     if (!number.ok || !history.has(number.value) || history.open.includes(number.value)) return number;
-    return err(`job ${number.value} exists and is closed`);
+    return err(w`job ${number.value} exists and is closed`);
   });
 }
 
@@ -29,7 +30,7 @@ export async function askTechnician(
 ): Promise<string> {
   if (people.length > 1)
     dialogue.say(`  ${people.map((name, i) => `${i + 1} ${safeLine(name)}`).join('  ')}`);
-  const name = await askUntil(dialogue, promptFor('Technician', usual ?? undefined), (answer) => {
+  const name = await askUntil(dialogue, promptFor(w`Technician`, usual ?? undefined), (answer) => {
     const given = answer || (usual ?? '');
     if (!/^\d+$/.test(given))
       return parse(
@@ -37,9 +38,9 @@ export async function askTechnician(
         people.find((one) => one.toLowerCase() === given.toLowerCase()) ?? given,
       );
     const byNumber = people[Number(given) - 1];
-    return byNumber === undefined ? err('this number is not in the list') : ok(byNumber);
+    return byNumber === undefined ? err(w`this number is not in the list`) : ok(byNumber);
   });
-  if (!people.includes(name)) dialogue.say(`  Note: ${safeLine(name)} is new at this station.`);
+  if (!people.includes(name)) dialogue.say(w`  Note: ${safeLine(name)} is new at this station.`);
   return name;
 }
 
@@ -49,7 +50,7 @@ export async function askPlate(
   answers: Answers,
   history: StationHistory,
 ): Promise<Answers> {
-  const plate = await askMaybe(dialogue, 'Plate', answers.plate, (text) =>
+  const plate = await askMaybe(dialogue, w`Plate`, answers.plate, (text) =>
     parse(vehicle.shape.plate.unwrap(), text),
   );
   const earlier = plate === null ? null : history.vehicle('plate', plate);
@@ -62,13 +63,13 @@ export async function askVin(
   answers: Answers,
   history: StationHistory,
 ): Promise<Answers> {
-  const vin = await askMaybe<string>(dialogue, 'VIN', answers.vin, (text) => {
+  const vin = await askMaybe<string>(dialogue, w`VIN`, answers.vin, (text) => {
     const fault = vinFault(text);
     if (fault === null || !fault.illegal) return parse(vehicle.shape.vin.unwrap(), normalVin(text));
     return err(`${fault.problem.message}. ${fault.problem.next}`);
   });
   const doubt = vin === null ? null : vinFault(vin);
-  if (doubt !== null) dialogue.say(`  Note: ${doubt.problem.message}. ${doubt.problem.next}`);
+  if (doubt !== null) dialogue.say(w`  Note: ${`${doubt.problem.message}. ${doubt.problem.next}`}`);
   const earlier = vin === null ? null : history.vehicle('vin', vin);
   return recognised(dialogue, { ...answers, vin }, earlier);
 }
@@ -78,7 +79,7 @@ export async function askFleet(
   answers: Answers,
   history: StationHistory,
 ): Promise<Answers> {
-  const fleet = await askMaybe(dialogue, 'Fleet number', answers.fleet, (text) =>
+  const fleet = await askMaybe(dialogue, w`Fleet number`, answers.fleet, (text) =>
     parse(vehicle.shape.fleet.unwrap(), text),
   );
   const earlier = fleet === null ? null : history.vehicle('fleet', fleet);
@@ -86,7 +87,7 @@ export async function askFleet(
 }
 
 export async function askDescription(dialogue: Dialogue, answers: Answers): Promise<Answers> {
-  const description = await askMaybe(dialogue, 'Make, model, year', answers.description, (text) =>
+  const description = await askMaybe(dialogue, w`Make, model, year`, answers.description, (text) =>
     parse(vehicle.shape.description.unwrap(), text),
   );
   return { ...answers, description };
@@ -94,19 +95,22 @@ export async function askDescription(dialogue: Dialogue, answers: Answers): Prom
 
 export async function askOdometer(dialogue: Dialogue, answers: Answers): Promise<Answers> {
   const before = answers.earlier?.order.vehicle.odometerKm;
-  const text = before === undefined ? 'Odometer, km or mi' : `Odometer, km or mi (last time ${before} km)`;
+  const text = before === undefined ? w`Odometer, km or mi` : w`Odometer, km or mi (last time ${before} km)`;
   const usual = answers.odometerKm === null ? null : String(answers.odometerKm);
   const odometerKm = await askMaybe(dialogue, text, usual, typedOdometer);
   if (odometerKm !== null && before !== undefined && odometerKm < before)
-    dialogue.say(`  Note: less than last time (${before} km).`);
+    dialogue.say(w`  Note: less than last time (${before} km).`);
   return { ...answers, odometerKm };
 }
 
 export async function askComplaint(dialogue: Dialogue, answers: Answers): Promise<Answers> {
-  const answer = await askMaybe(dialogue, "Why it came, in the customer's words", answers.complaint, (text) =>
-    parse(complaint.unwrap(), text),
+  const answer = await askMaybe(
+    dialogue,
+    w`Why it came, in the customer's words`,
+    answers.complaint,
+    (text) => parse(complaint.unwrap(), text),
   );
-  if (answer !== null && hasPhoneNumber(answer)) dialogue.say(`  Note: ${phoneNote()}`);
+  if (answer !== null && hasPhoneNumber(answer)) dialogue.say(w`  Note: ${phoneNote()}`);
   return { ...answers, complaint: answer };
 }
 
@@ -114,7 +118,7 @@ export async function askComplaint(dialogue: Dialogue, answers: Answers): Promis
 export function typedOdometer(text: string): Result<number, string> {
   const [, figure = '', unit = ''] = /^(\d[\d.,' ]*)\s*(km|mi|miles)?$/i.exec(text) ?? [];
   const digits = figure.replace(/[.,' ](?=\d{3}(?!\d))/g, '').trim();
-  if (!/^\d{1,7}$/.test(digits)) return err('expected whole kilometres or miles, such as 84210 or 52300 mi');
+  if (!/^\d{1,7}$/.test(digits)) return err(w`expected whole kilometres or miles, such as 84210 or 52300 mi`);
   return ok(/^mi/i.test(unit) ? Math.round(Number(digits) * 1.609344) : Number(digits));
 }
 
@@ -126,7 +130,7 @@ function recognised(dialogue: Dialogue, answers: Answers, earlier: Earlier | nul
   const before = answers.earlier?.order.job;
   if (earlier === null || earlier.order.job === before) return answers;
   const { vehicle: then, job, engine, plug, specification, adapter, flexJoint } = earlier.order;
-  dialogue.say(`  This vehicle was here on ${earlier.on}, job ${job}. Its entries are proposed.`);
+  dialogue.say(w`  This vehicle was here on ${earlier.on}, job ${job}. Its entries are proposed.`);
   for (const line of earlier.questioned) dialogue.say(`  ! ${line}`);
   const kept = before === undefined ? answers : { plate: null, vin: null, fleet: null, description: null };
   const figures = answers.figures?.from === asIn(before ?? '') ? null : answers.figures;
@@ -160,4 +164,4 @@ const asThen = (given: string | null, then: string | undefined): string | null =
     ? then
     : given;
 
-const asIn = (job: string) => `as in ${job}`;
+const asIn = (job: string) => w`as in ${job}`;

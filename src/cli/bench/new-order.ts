@@ -18,15 +18,17 @@ import type { SingleFigure } from '../../plug/specification.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
 import { err, ok, orThrow, type Result } from '../../result.ts';
 import { glyphsFor } from '../../ui/glyphs.ts';
+import { fill } from '../../ui/printable.ts';
+import { w } from '../../words/catalogue.ts';
 import type { LoadedStation } from '../station/station-file.ts';
 import type { Dialogue } from '../terminal/dialogue.ts';
 import { safeLine } from '../terminal/exit.ts';
-import { askMaybe, askUntil, isNumber, NO_NUMBER, parse } from '../terminal/questions.ts';
+import { askMaybe, askUntil, isNumber, noNumber, parse } from '../terminal/questions.ts';
 import { withWayBack } from '../terminal/way-back.ts';
 import type { StationHistory } from './earlier-orders.ts';
 import { type Answers, entryOf, NOTHING, orderOf } from './new-order-answers.ts';
 import { engineDrawing } from './new-order-engine.ts';
-import { askFigures, askKeep, figuresWords, typeFigures } from './new-order-figures.ts';
+import { askFigures, askKeep, type Chosen, figuresWords, typeFigures } from './new-order-figures.ts';
 import {
   askComplaint,
   askDescription,
@@ -66,7 +68,7 @@ export type Asked =
   | { readonly do: 'nothing' };
 
 interface Step {
-  readonly label: string;
+  readonly label: () => string;
   readonly ask: (dialogue: Dialogue, answers: Answers, context: OrderContext) => Promise<Answers>;
   readonly show: (answers: Answers) => string;
 }
@@ -75,7 +77,7 @@ const shown = (text: string | null) => (text === null ? '-' : safeLine(text));
 
 const STEPS: readonly Step[] = [
   {
-    label: 'job',
+    label: () => w`job`,
     ask: async (dialogue, answers, { history }) => ({
       ...answers,
       job: await askNumber(dialogue, answers.job, history),
@@ -83,29 +85,33 @@ const STEPS: readonly Step[] = [
     show: ({ job }) => job,
   },
   {
-    label: 'technician',
+    label: () => w`technician`,
     ask: async (dialogue, answers, { history }) => ({
       ...answers,
       technician: await askTechnician(dialogue, answers.technician, history.people),
     }),
     show: ({ technician }) => shown(technician),
   },
-  { label: 'plate', ask: (d, a, { history }) => askPlate(d, a, history), show: ({ plate }) => shown(plate) },
-  { label: 'VIN', ask: (d, a, { history }) => askVin(d, a, history), show: ({ vin }) => shown(vin) },
   {
-    label: 'fleet number',
+    label: () => w`plate`,
+    ask: (d, a, { history }) => askPlate(d, a, history),
+    show: ({ plate }) => shown(plate),
+  },
+  { label: () => w`VIN`, ask: (d, a, { history }) => askVin(d, a, history), show: ({ vin }) => shown(vin) },
+  {
+    label: () => w`fleet number`,
     ask: (d, a, { history }) => askFleet(d, a, history),
     show: ({ fleet }) => shown(fleet),
   },
-  { label: 'vehicle', ask: askDescription, show: ({ description }) => shown(description) },
+  { label: () => w`vehicle`, ask: askDescription, show: ({ description }) => shown(description) },
   {
-    label: 'odometer',
+    label: () => w`odometer`,
     ask: askOdometer,
     show: ({ odometerKm }) => (odometerKm === null ? '-' : `${odometerKm} km`),
   },
-  { label: 'complaint', ask: askComplaint, show: ({ complaint }) => shown(complaint) },
+  { label: () => w`complaint`, ask: askComplaint, show: ({ complaint }) => shown(complaint) },
   {
-    label: 'figures',
+    label: () => w`figures`,
     ask: async (dialogue, answers, context) => {
       const chosen = await askFigures(dialogue, answers.figures, context.library);
       if (chosen !== null) {
@@ -121,10 +127,11 @@ const STEPS: readonly Step[] = [
       );
       return { ...answers, figures: typed, keepAs: await askKeep(dialogue, context.library) };
     },
-    show: ({ figures }) => (figures === null ? '-' : safeLine(`${figures.from}: ${figuresWords(figures)}`)),
+    show: ({ figures }) =>
+      figures === null ? '-' : safeLine(`${sourceOf(figures)}: ${figuresWords(figures)}`),
   },
   {
-    label: 'adapter',
+    label: () => w`adapter`,
     ask: askBetween,
     show: ({ adapter, flexJoint }) => betweenWords(adapter, flexJoint),
   },
@@ -137,12 +144,12 @@ export const newOrder = (dialogue: Dialogue, context: OrderContext): Promise<Ask
 async function askOrder(dialogue: Dialogue, context: OrderContext): Promise<Asked> {
   const { history } = context;
   dialogue.say(
-    'A new job. Enter takes the value in brackets, - leaves it empty, < goes back to the question before. Ctrl-C cancels; nothing is written.',
+    w`A new job. Enter takes the value in brackets, - leaves it empty, < goes back to the question before. Ctrl-C cancels; nothing is written.`,
   );
   for (const line of history.notices) dialogue.say(`! ${line}`);
   if (history.open.length > 0)
     dialogue.say(
-      `Open: ${history.open.slice(0, 5).join(', ')}. Type the number of an open job to resume it.`,
+      w`Open: ${history.open.slice(0, 5).join(', ')}. Type the number of an open job to resume it.`,
     );
   let answers: Answers = { ...NOTHING, job: history.nextJob, technician: history.people[0] ?? null };
   for (const step of STEPS) {
@@ -179,13 +186,15 @@ async function askOrder(dialogue: Dialogue, context: OrderContext): Promise<Aske
   }
 }
 
+const sourceOf = ({ from }: Chosen): string => (from === 'typed' ? w`typed` : from);
+
 const ruleAsked = ({ figures }: Answers): SingleFigure | null =>
   figures?.from === 'typed' ? (figures.specification.singleFigure ?? null) : null;
 
 /** The lines of the order, numbered, and the instruments. */
 function showAnswers(dialogue: Dialogue, answers: Answers, { file, on }: OrderContext): void {
   const lines = STEPS.map(
-    ({ label, show }, i) => `${String(i + 1).padStart(3)} ${label.padEnd(14)}${show(answers)}`,
+    ({ label, show }, i) => `${String(i + 1).padStart(3)} ${fill(label(), 14, '')}${show(answers)}`,
   );
   const tools = toolRows(file.instruments, on, !speaksUtf8()).map(
     ([label, text]) => `    ${label.padEnd(14)}${safeLine(text)}`,
@@ -196,12 +205,18 @@ function showAnswers(dialogue: Dialogue, answers: Answers, { file, on }: OrderCo
 const say = (dialogue: Dialogue, lines: readonly string[]) => dialogue.say(lines.join('\n'));
 
 function askNext(dialogue: Dialogue, possible: boolean): Promise<string> {
-  const ways = possible ? 'Enter opens the job; a number' : 'A number';
-  return askUntil(dialogue, `${ways} changes that line; q leaves: `, (answer) => {
+  const ways = possible
+    ? w`Enter opens the job; a number changes that line; q leaves: `
+    : w`A number changes that line; q leaves: `;
+  return askUntil(dialogue, ways, (answer) => {
     if (answer === '' && possible) return ok('open');
     if (answer === 'q') return ok('leave');
     return STEPS[Number(answer) - 1] === undefined || answer === ''
-      ? err(`expected ${possible ? 'Enter, ' : ''}q, or a number from 1 to ${STEPS.length}`)
+      ? err(
+          possible
+            ? w`expected Enter, q, or a number from 1 to ${STEPS.length}`
+            : w`expected q, or a number from 1 to ${STEPS.length}`,
+        )
       : ok(answer);
   });
 }
@@ -213,7 +228,7 @@ async function askBetween(dialogue: Dialogue, answers: Answers): Promise<Answers
   const { adapter, flexJoint } = answers;
   const crowfoot = adapter === null ? [] : [`${adapter.armMm} ${adapter.offsetMm} ${adapter.angleDeg}`];
   const usual = [...crowfoot, ...(flexJoint === null ? [] : [typedFlexJoint(flexJoint)])].join(' ');
-  const text = 'Crowfoot: mm to hand, mm to plug, angle; or universal or wobble, degrees bent';
+  const text = w`Crowfoot: mm to hand, mm to plug, angle; or universal or wobble, degrees bent`;
   const between = await askMaybe<Between>(dialogue, text, usual === '' ? null : usual, (answer) => {
     if (answer === usual) return ok({ adapter, flexJoint });
     const [, figures = '', joint = ''] = /^(.*?)((?:universal|wobble)\b.*)?$/i.exec(answer) ?? [];
@@ -228,10 +243,10 @@ async function askBetween(dialogue: Dialogue, answers: Answers): Promise<Answers
 
 function readCrowfoot(text: string): Result<Adapter, string> {
   const typed = text.split(/[\s;]+/);
-  if (!typed.every(isNumber)) return err(NO_NUMBER);
+  if (!typed.every(isNumber)) return err(noNumber());
   const [armMm, offsetMm, angleDeg = 0, ...more] = typed.map((one) => Number(one.replace(',', '.')));
   if (more.length > 0)
-    return err('expected for example 300 40 90: drive to hand and drive to plug in mm, and the angle');
+    return err(w`expected for example 300 40 90: drive to hand and drive to plug in mm, and the angle`);
   return parse(adapterSchema, { armMm, offsetMm, angleDeg, within: TAPE });
 }
 
@@ -246,7 +261,7 @@ function readFlexJoint(text: string): Result<FlexJoint, string> {
     /^(\w+)\s+(\d+(?:\.\d+)?)(?:\s+(\d+(?:\.\d+)?)\s*%?\s+(.+))?$/.exec(text) ?? [];
   if (kind === '')
     return err(
-      'expected for example universal 10, or with what was measured: wobble 10 4 % tried on the bench',
+      w`expected for example universal 10, or with what was measured: wobble 10 4 % tried on the bench`,
     );
   const read = parse(flexJointSchema, {
     kind: KIND_OF[kind.toLowerCase()],
@@ -280,12 +295,12 @@ async function checkedOrder(
   if (opened.ok) return ok({ order, opened: opened.value, overrides });
   const { answerableFor: tool } = opened.error;
   if (tool === undefined || overrides.some((one) => one.tool === tool)) return opened;
-  dialogue.say(`  Refused: ${problemWords({ ...opened.error, next: 'A supervisor can allow it.' })}`);
-  const by = await askMaybe(dialogue, `Supervisor who answers for ${tool}`, null, (text) =>
+  dialogue.say(w`  Refused: ${problemWords({ ...opened.error, next: w`A supervisor can allow it.` })}`);
+  const by = await askMaybe(dialogue, w`Supervisor who answers for ${tool}`, null, (text) =>
     wordsUpTo(text, 80),
   );
   if (by === null) return opened;
-  const reason = await askUntil(dialogue, 'Reason to use it: ', (text) => wordsUpTo(text, 200));
+  const reason = await askUntil(dialogue, w`Reason to use it: `, (text) => wordsUpTo(text, 200));
   return checkedOrder(dialogue, order, { file, on, overrides: [...overrides, { tool, by, reason }] });
 }
 

@@ -10,10 +10,14 @@ import { flexJointWords, viewOfWindow } from '../../job/window-view.ts';
 import type { Window } from '../../metrology/judgement.ts';
 import type { Adapter, FlexJoint } from '../../plug/geometry.ts';
 import { formatAngle } from '../../quantity/angle.ts';
+import { shownValue } from '../../quantity/shown.ts';
+import type { Quantity } from '../../reading.ts';
 import { noteLines } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { type Glyphs, glyphsFor } from '../../ui/glyphs.ts';
-import { figure, unitWord } from '../../ui/words.ts';
+import { fill } from '../../ui/printable.ts';
+import { rangeFigures, unitWord, windowFigures } from '../../ui/words.ts';
+import { plural, w } from '../../words/catalogue.ts';
 import { safeLine } from '../terminal/exit.ts';
 import { LABEL } from '../terminal/wrapped.ts';
 import { windowText } from './window.ts';
@@ -26,7 +30,7 @@ export function toolRows(instruments: readonly Instrument[], on: string, ascii: 
   const glyphs = glyphsFor(ascii);
   return instruments.map((tool) => [
     tool.id,
-    [tool.serial ?? 'no serial number', calibrationWords(tool, on, glyphs)].join('; '),
+    [tool.serial ?? w`no serial number`, calibrationWords(tool, on, glyphs)].join('; '),
   ]);
 }
 
@@ -34,25 +38,34 @@ export function toolRows(instruments: readonly Instrument[], on: string, ascii: 
 export function calibrationWords(tool: Instrument, on: string, glyphs: Glyphs): string {
   const { certificate, basis, permissibleDeviation, outOfTolerance } = tool;
   if (outOfTolerance !== undefined) {
-    const held = certificate === undefined ? '' : `; certificate ${certificate.number} holds no more`;
-    return `${glyphs.bad} OUT OF TOLERANCE (${outOfTolerance.impact}, ${outOfTolerance.on}): ${offBy(outOfTolerance, unitOf(tool))}${held}`;
+    const held = certificate === undefined ? '' : `; ${w`certificate ${certificate.number} holds no more`}`;
+    return w`${glyphs.bad} OUT OF TOLERANCE (${outOfTolerance.impact}, ${outOfTolerance.on}): ${offBy(outOfTolerance, unitOf(tool))}${held}`;
   }
   if (certificate === undefined) {
     const within =
       permissibleDeviation?.kind === 'relative'
-        ? `within ${permissibleDeviation.percent} % of the reading`
-        : `within ${permissibleDeviation?.amount ?? '?'} ${tool.quantity === 'torque' ? glyphs.newtonMetre : 'mm'}`;
-    return `${glyphs.todo} no certificate; ${within} by ${basis}`;
+        ? w`within ${permissibleDeviation.percent} % of the reading`
+        : w`within ${deviationText(permissibleDeviation?.amount, tool.quantity, glyphs)}`;
+    return w`${glyphs.todo} no certificate; ${within} by ${basis}`;
   }
   const due = dueDate(tool);
-  const named = `certificate ${certificate.number} of ${certificate.date}`;
-  if (due === null) return `${glyphs.todo} ${named}, no due date`;
+  const named = w`certificate ${certificate.number} of ${certificate.date}`;
+  if (due === null) return w`${glyphs.todo} ${named}, no due date`;
   const days = Math.round((Date.parse(due) - Date.parse(on)) / 86_400_000);
-  if (days < 0) return `${glyphs.bad} OUT OF DATE: ${named} expired on ${due}, ${dayCount(-days)} ago`;
-  return `${glyphs.done} in date: ${named}, due ${due}, ${dayCount(days)} left`;
+  if (days < 0) return w`${glyphs.bad} OUT OF DATE: ${named} expired on ${due}, ${dayCount(-days)} ago`;
+  return w`${glyphs.done} in date: ${named}, due ${due}, ${dayCount(days)} left`;
 }
 
-const dayCount = (days: number) => (days === 1 ? '1 day' : `${days} days`);
+const dayCount = (days: number) => plural(days, { one: '# day', other: '# days' });
+
+function deviationText(amount: number | undefined, quantity: Quantity, glyphs: Glyphs): string {
+  const unit = quantity === 'torque' ? 'N.m' : 'mm';
+  const figure = amount === undefined ? '?' : roughly(shownValue(amount, unit));
+  return `${figure} ${unitWord(unit, glyphs)}`;
+}
+
+/** As it was stated, or to three digits in another unit. */
+const roughly = (value: number): string => String(Number(value.toPrecision(3)));
 
 /** The windows that the job would be judged by: the torque as `plugmark window` has it, then the gap, then the notes. */
 export function windowRows(
@@ -68,20 +81,17 @@ export function windowRows(
   if (wrench === undefined) return [];
   const whole = windowText(orThrow(viewOfWindow({ order, wrench, decision, on: basis.on })), null, ascii);
   const torque = whole.slice(0, whole.indexOf(''));
-  const gap = gapWindow === null ? 'not measured in this job' : gapText(gapWindow, glyphs);
+  const gap = gapWindow === null ? w`not measured in this job` : gapText(gapWindow, glyphs);
   return [
     ...torque,
-    `  ${'gap'.padEnd(LABEL)}${gap}`,
-    ...noteLines(order, basis.notes).map((note) => `  ${'note'.padEnd(LABEL)}${safeLine(note)}`),
+    `  ${fill(w`gap`, LABEL, '')}${gap}`,
+    ...noteLines(order, basis.notes).map((note) => `  ${fill(w`note`, LABEL, '')}${safeLine(note)}`),
   ];
 }
 
 function gapText(window: Window, glyphs: Glyphs): string {
-  const of = (value: number) => figure(value, window.unit);
-  return (
-    `${of(window.lowerLimit)} to ${of(window.upperLimit)} ${unitWord(window.unit, glyphs)}; ` +
-    `accepted ${of(window.acceptLower)} to ${of(window.acceptUpper)}`
-  );
+  const accepted = rangeFigures(window.acceptLower, window.acceptUpper, window.unit);
+  return w`${windowFigures(window)} ${unitWord(window.unit, glyphs)}; accepted ${accepted}`;
 }
 
 /** What is between wrench and plug. */
@@ -89,7 +99,7 @@ export function betweenWords(adapter: Adapter | null, flexJoint: FlexJoint | nul
   const crowfoot =
     adapter === null
       ? []
-      : [`${adapter.offsetMm} mm at ${formatAngle(adapter.angleDeg)}, hand at ${adapter.armMm} mm`];
+      : [w`${adapter.offsetMm} mm at ${formatAngle(adapter.angleDeg)}, hand at ${adapter.armMm} mm`];
   const joint = flexJoint === null ? [] : [flexJointWords(flexJoint)];
-  return [...crowfoot, ...joint].join('; ') || 'none';
+  return [...crowfoot, ...joint].join('; ') || w`none`;
 }

@@ -10,6 +10,7 @@ import { lineFor } from '../../ui/lines.ts';
 import { printable } from '../../ui/printable.ts';
 import { summaryLines } from '../../ui/summary.ts';
 import { impossibleTorque } from '../../ui/typed-figure.ts';
+import { w } from '../../words/catalogue.ts';
 import { problemText } from '../terminal/exit.ts';
 import { hearLines } from '../terminal/lines.ts';
 import { timeOfDay } from './shop-time.ts';
@@ -28,15 +29,13 @@ export interface InLines {
   readonly onChime?: (chime: Chime) => void;
 }
 
-const WAITS = 'waiting for the log: another program is using it; readings are kept meanwhile';
-const TOO_LONG = 'a line was too long, and is not taken';
-const GOES_ON = 'the log is free again';
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 const print = (line: string) => process.stdout.write(`${line}\n`);
 
 /** A line an event, a question when one is asked; answers are lines too (src/ui/line-keys.ts). Ends with the summary. */
 export function inLines(run: InLines): Promise<void> {
   const { ascii, look } = run;
+  const clean = (text: string) => printable(text, 300, ascii);
   const pullTimes = new Map<number, string>();
   let input: InputState = newInputState({ pullTimes });
   let asked = '';
@@ -72,7 +71,10 @@ export function inLines(run: InLines): Promise<void> {
     if (line !== '' && line !== printed) print(line);
     if (line !== '') printed = line;
   };
-  const stopHearing = hearLines(process.stdin, { line: hear, tooLong: () => print(TOO_LONG) });
+  const stopHearing = hearLines(process.stdin, {
+    line: hear,
+    tooLong: () => print(clean(w`a line was too long, and is not taken`)),
+  });
   for (const signal of SIGNALS) process.on(signal, run.leave);
   return new Promise<void>((resolve, reject) => {
     run.step$
@@ -94,7 +96,14 @@ export function inLines(run: InLines): Promise<void> {
             if (line !== null) print(line);
           }
           sayForecast(step);
-          if (step.waits !== waits) print(step.waits ? WAITS : GOES_ON);
+          if (step.waits !== waits)
+            print(
+              clean(
+                step.waits
+                  ? w`waiting for the log: another program is using it; readings are kept meanwhile`
+                  : w`the log is free again`,
+              ),
+            );
           waits = step.waits;
           if (step.refused !== null) print(problemText(step.refused).trimEnd());
           if (step.happened.length > 0) ask();

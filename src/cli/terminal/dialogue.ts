@@ -1,6 +1,7 @@
 /** Plain questions on a terminal or a pipe, a line an answer. */
 import { createInterface } from 'node:readline';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 import { LONGEST_LINE } from './lines.ts';
 import { wrapped } from './wrapped.ts';
 
@@ -19,10 +20,10 @@ export interface Dialogue {
 }
 
 /** What keeps answers from coming. */
-const STOPPED = {
+const STOPPED = phrases({
   interrupted: 'the questions were broken off',
   ended: 'the input ended before the last question',
-} as const;
+});
 
 /** Where lines come from. It calls back whenever something was heard. */
 interface Source {
@@ -152,6 +153,6 @@ function brokenOff(why: keyof typeof STOPPED): Problem {
   return {
     code: 'questions-stopped',
     message: STOPPED[why],
-    next: 'Nothing was written. Start again when ready.',
+    next: w`Nothing was written. Start again when ready.`,
   };
 }

@@ -5,6 +5,7 @@
 import { z } from 'zod';
 import { type Problem, ProblemError, pathText } from '../../problem.ts';
 import { err, ok, type Result } from '../../result.ts';
+import { w } from '../../words/catalogue.ts';
 import type { Dialogue } from './dialogue.ts';
 import { safeLine } from './exit.ts';
 
@@ -93,21 +94,22 @@ export const askChoice = <T extends string>(
   );
 
 export async function askYes(dialogue: Dialogue, text: string, usual: 'yes' | 'no'): Promise<boolean> {
-  const choice = z.enum(['yes', 'no']);
-  return (
-    (await askUntil(dialogue, promptFor(`${text} yes, no`, usual), (given) =>
-      parse(choice, typedValue(given || usual, choice)),
-    )) === 'yes'
+  const [yes, no] = [w`yes`, w`no`];
+  const choice = z.enum([yes, no]);
+  const proposed = usual === 'yes' ? yes : no;
+  const answer = await askUntil(dialogue, promptFor(`${text} ${yes}, ${no}`, proposed), (given) =>
+    parse(choice, typedValue(given || proposed, choice)),
   );
+  return answer === yes;
 }
 
 /** With somebody there it is said and asked again; a pipe has no second answer. */
 export function refuse(dialogue: Dialogue, where: string, message: string): void {
   if (dialogue.patient) {
-    dialogue.say(`  Not taken: ${message}`);
+    dialogue.say(w`  Not taken: ${message}`);
     return;
   }
-  const next = 'Nothing was written. Correct this answer and start again.';
+  const next = w`Nothing was written. Correct this answer and start again.`;
   throw new ProblemError({ code: 'answer-not-valid', where, message, next });
 }
 
@@ -153,7 +155,7 @@ async function askField(
   return askUntil(asking.dialogue, promptFor(textOf(wording.text, inner), usual, mayLack), async (answer) => {
     const text = answer || (usual ?? '');
     if (text === '' && mayLack) return ok(undefined);
-    if (inner instanceof z.ZodNumber && !isNumber(text)) return err(NO_NUMBER);
+    if (inner instanceof z.ZodNumber && !isNumber(text)) return err(noNumber());
     const value = parse<unknown>(inner, typedValue(text, inner));
     const problem = value.ok ? await wording.check?.(value.value) : null;
     return problem ? err(problem.message) : value;
@@ -210,13 +212,13 @@ function asType(type: unknown): z.ZodType {
 function typedValue(text: string, schema: z.ZodType): unknown {
   if (schema instanceof z.ZodEnum) return oneBeginning(schema.options.map(String), text) ?? text;
   if (schema instanceof z.ZodNumber && text !== '') return Number(text.replace(',', '.'));
-  if (schema instanceof z.ZodBoolean) return { yes: true, no: false }[text];
+  if (schema instanceof z.ZodBoolean) return text === w`yes` ? true : text === w`no` ? false : undefined;
   return text;
 }
 
 /** Digits and a decimal sign: no unit, no letters, no powers of ten. */
 export const isNumber = (text: string): boolean => /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/.test(text);
-export const NO_NUMBER = 'expected a number alone, such as 12.5, without letters or a unit';
+export const noNumber = (): string => w`expected a number alone, such as 12.5, without letters or a unit`;
 
 /** `N·m`, `N.m` and `Nm` are one unit. */
 const folded = (text: string): string => text.toLowerCase().replace(/[\s.·⋅*-]/gu, '');
@@ -236,10 +238,10 @@ export function parse<T>(schema: z.ZodType<T>, value: unknown): Result<T, string
 
 function textOf(text: string, schema: z.ZodType): string {
   if (schema instanceof z.ZodEnum) return `${text}: ${schema.options.join(', ')}`;
-  return schema instanceof z.ZodBoolean ? `${text}: yes, no` : text;
+  return schema instanceof z.ZodBoolean ? `${text}: ${w`yes`}, ${w`no`}` : text;
 }
 
 export function promptFor(text: string, usual?: string, mayLack = false): string {
   if (usual !== undefined) return `${text} [${safeLine(usual)}]: `;
-  return mayLack ? `${text} (Enter: none): ` : `${text}: `;
+  return mayLack ? w`${text} (Enter: none): ` : `${text}: `;
 }

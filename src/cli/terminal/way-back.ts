@@ -2,6 +2,8 @@
  * A way back through a dialogue: `<` goes to the question before, as often as wanted. The questions are asked anew from the
  * beginning with the answers that were given, of which nothing is shown; so any chain of questions has a way back.
  */
+
+import { w } from '../../words/catalogue.ts';
 import type { Dialogue } from './dialogue.ts';
 
 const BACK = '<';
@@ -65,7 +67,7 @@ class Passage implements Dialogue {
       return answer;
     }
     if (this.answers.length > 0) throw new GoesBack();
-    this.#dialogue.say('  This is the first question.');
+    this.#dialogue.say(w`  This is the first question.`);
     return this.ask(prompt);
   }
 

@@ -2,6 +2,7 @@
 import { phaseOf } from '../../job/phase.ts';
 import type { JobState } from '../../job/state.ts';
 import { damageSchema } from '../../plug/condition.ts';
+import { w } from '../../words/catalogue.ts';
 import type { Form } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
 import type { KeyPress } from '../key-press.ts';
@@ -9,22 +10,22 @@ import type { Line } from '../line.ts';
 import { beginList, listKeys, listLines, listSentence, pressedList, struck } from './list.ts';
 import {
   beginNewPlugs,
-  NEW_PLUGS_KEYS,
+  newPlugsKeys,
   newPlugsLines,
   newPlugsSentence,
   pressedNewPlugs,
 } from './new-plugs.ts';
 import {
   beginOldPlug,
-  OLD_PLUG_KEYS,
+  oldPlugKeys,
   oldPlugLines,
   oldPlugSentence,
   pressedOldPlug,
   toggled,
 } from './old-plugs.ts';
 import type { Draft, Move, Room } from './panel.ts';
-import { pressedTrial, TRIAL_SENTENCE, trialLines } from './trial.ts';
-import { WINDOWS_SENTENCE, windowsLines } from './windows.ts';
+import { pressedTrial, trialLines, trialSentence } from './trial.ts';
+import { windowsLines, windowsSentence } from './windows.ts';
 
 /** The draft that the phase at hand begins with; null where it has no panel. */
 function started(job: JobState): Draft | null {
@@ -90,9 +91,9 @@ export function filled(draft: Draft, { kind, about, answers }: Form): Draft {
 export function panelSentence(draft: Draft, job: JobState): string {
   switch (draft.about) {
     case 'windows':
-      return WINDOWS_SENTENCE;
+      return windowsSentence();
     case 'trial':
-      return TRIAL_SENTENCE;
+      return trialSentence();
     case 'list':
       return listSentence(draft, job);
     case 'old-plug':
@@ -121,14 +122,14 @@ export function panelLines(draft: Draft, job: JobState, room: Room, glyphs: Glyp
 export function panelKeys(draft: Draft, job: JobState, types: boolean): readonly string[] {
   switch (draft.about) {
     case 'windows':
-      return ['[Enter] the windows are right'];
+      return [w`[Enter] the windows are right`];
     case 'trial':
-      return ['[x] skip the trial'];
+      return [w`[x] skip the trial`];
     case 'list':
       return listKeys(draft, job, types);
     case 'old-plug':
-      return OLD_PLUG_KEYS;
+      return oldPlugKeys();
     case 'new-plugs':
-      return NEW_PLUGS_KEYS;
+      return newPlugsKeys();
   }
 }

@@ -5,6 +5,7 @@
 import { DONE, itemsOf, type ListPhase, NOT_DONE, type RoutineItem } from '../../job/routine.ts';
 import type { Attested, JobState } from '../../job/state.ts';
 import { reasonText } from '../../report/words/index.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 import { folded } from '../folded.ts';
 import { newForm } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
@@ -61,7 +62,7 @@ function unsaid(draft: ListDraft, item: RoutineItem): Move {
 /** All that need no choice and are not answered yet; where nothing is left to choose, the list is attested by this. */
 function tickedAll(draft: ListDraft, items: readonly RoutineItem[], shownMs: number | undefined): Move {
   if (shownMs !== undefined && shownMs < READ_MS)
-    return { notice: 'Read the list first, then press a again.' };
+    return { notice: w`Read the list first, then press a again.` };
   const open = items.filter(({ id, choices }) => choices === undefined && draft.answers[id] === undefined);
   const answers = { ...draft.answers, ...Object.fromEntries(open.map(({ id }) => [id, { as: DONE }])) };
   const next = unsaidAfter(items, answers, 0);
@@ -129,22 +130,23 @@ export const struck = (draft: ListDraft, item: string, why: string): ListDraft =
   answers: { ...draft.answers, [item]: { as: NOT_DONE, why } },
 });
 
-const HEADINGS: Readonly<Record<ListPhase, string>> = {
+const HEADINGS: Readonly<Record<ListPhase, string>> = phrases({
   'before-removal': 'Before the first plug is turned',
   fitting: 'Before the wrench',
   afterwards: 'Afterwards',
-};
+});
 
 export function listSentence(draft: ListDraft, job: JobState): string {
   const items = itemsFor(job, draft.phase);
   const item = items.find(({ id }) => draft.answers[id] === undefined);
   if (item !== undefined) {
-    const how = item.choices === undefined ? 'Space ticks it; a ticks all.' : 'Choose one.';
-    return `${HEADINGS[draft.phase]}: ${item.text}? ${how}`;
+    const how = item.choices === undefined ? w`Space ticks it; a ticks all.` : w`Choose one.`;
+    return w`${HEADINGS[draft.phase]}: ${item.text}? ${how}`;
   }
   const struckOut = items.filter(({ id }) => draft.answers[id]?.as === NOT_DONE).length;
-  const all = struckOut === 0 ? 'everything is done' : `everything else is done, ${struckOut} not done`;
-  return `${HEADINGS[draft.phase]}. Enter: ${all}.`;
+  return struckOut === 0
+    ? w`${HEADINGS[draft.phase]}. Enter: everything is done.`
+    : w`${HEADINGS[draft.phase]}. Enter: everything else is done, ${struckOut} not done.`;
 }
 
 function itemLines(
@@ -165,7 +167,7 @@ function itemLines(
     { text, bold: pointed },
   ]);
   if (not) {
-    const why = printable(`not done: ${answer?.why ?? ''}`, columns - 8, glyphs.ascii);
+    const why = printable(w`not done: ${answer?.why ?? ''}`, columns - 8, glyphs.ascii);
     return [...lines, [{ text: `      ${why}`, tone: 'bad' }]];
   }
   const why =
@@ -208,11 +210,11 @@ export function listLines(draft: ListDraft, job: JobState, { columns, rows }: Ro
 export function listKeys(draft: ListDraft, job: JobState, types: boolean): readonly string[] {
   const choices = itemsFor(job, draft.phase)[draft.at]?.choices;
   const choose =
-    choices === undefined ? [] : [types ? '[left right] choose' : `[1-${choices.length}] choose`];
+    choices === undefined ? [] : [types ? w`[left right] choose` : w`[1-${choices.length}] choose`];
   const all = itemsFor(job, draft.phase).some(
     (item) => item.choices === undefined && draft.answers[item.id] === undefined,
   );
-  const tick = choices === undefined ? ['[space] tick'] : choose;
-  const whole = all ? '[a] all, I read them' : '[Enter] confirm';
-  return [...tick, whole, '[x] not done', '[up down] item'];
+  const tick = choices === undefined ? [w`[space] tick`] : choose;
+  const whole = all ? w`[a] all, I read them` : w`[Enter] confirm`;
+  return [...tick, whole, w`[x] not done`, w`[up down] item`];
 }

@@ -4,6 +4,7 @@ import type { JobState } from '../../job/state.ts';
 import { type PlugFeature, plugFeatureSchema } from '../../plug/feature.ts';
 import { hasOwnParts, partsFor } from '../../plug/parts.ts';
 import { FEATURE_WORDS } from '../../report/words/index.ts';
+import { w } from '../../words/catalogue.ts';
 import { newForm } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
 import { type KeyPress, printed } from '../key-press.ts';
@@ -90,20 +91,31 @@ const toggled = (differs: readonly PlugFeature[], one: PlugFeature): PlugFeature
   FEATURES.filter((other) => differs.includes(other) !== (other === one));
 
 export function newPlugsSentence(draft: NewPlugsDraft, job: JobState): string {
-  const subject = draft.one === null ? 'the new plugs' : `the new plug for cylinder ${draft.one}`;
-  if (draft.differs.length > 0)
-    return `Enter: ${subject} differ${draft.one === null ? '' : 's'} in ${draft.differs.map((one) => FEATURE_WORDS[one]).join(', ')}. Then take the right ones.`;
+  const { one } = draft;
+  if (draft.differs.length > 0) {
+    const features = draft.differs.map((feature) => FEATURE_WORDS[feature]).join(', ');
+    return one === null
+      ? w`Enter: the new plugs differ in ${features}. Then take the right ones.`
+      : w`Enter: the new plug for cylinder ${one} differs in ${features}. Then take the right ones.`;
+  }
   const before = job.cylinders.find(({ cylinder }) => (job.newPlugs[cylinder]?.differs.length ?? 0) > 0);
-  const again = before === undefined ? '' : 'Do not fit the plugs that differ. ';
+  const again = before === undefined ? '' : `${w`Do not fit the plugs that differ.`} `;
   if (hasOwnParts(job.order.plug))
-    return `${again}This engine has two different plugs. Compare ${printable(draft.part, 40)} for cylinder ${spokenOf(draft, job).join(', ')} with the old ones there. Enter: everything agrees. Mixed up, they fit and run too hot or foul.`;
-  return `${again}Compare ${subject} with the old ones and the order. Enter: everything agrees.`;
+    return (
+      again +
+      w`This engine has two different plugs. Compare ${printable(draft.part, 40)} for cylinder ${spokenOf(draft, job).join(', ')} with the old ones there. Enter: everything agrees. Mixed up, they fit and run too hot or foul.`
+    );
+  return (
+    again +
+    (one === null
+      ? w`Compare the new plugs with the old ones and the order. Enter: everything agrees.`
+      : w`Compare the new plug for cylinder ${one} with the old ones and the order. Enter: everything agrees.`)
+  );
 }
-
-const AS_OLD = 'as the old one';
 
 /** What the order says of a feature; nothing said means: like the plug that came out. */
 function figureOf(feature: PlugFeature, { order }: JobState): string {
+  const asOld = w`as the old one`;
   const { thread, seat, gasket, reachMm, hexMm, heatRange, resistor } = order.plug;
   const [diameter, pitch] = thread.split('x');
   switch (feature) {
@@ -112,15 +124,16 @@ function figureOf(feature: PlugFeature, { order }: JobState): string {
     case 'pitch':
       return `${pitch ?? ''} mm`;
     case 'reach':
-      return reachMm === undefined ? AS_OLD : `${reachMm} mm`;
+      return reachMm === undefined ? asOld : `${reachMm} mm`;
     case 'seat':
-      return seat === 'conical' ? 'conical, no gasket' : `flat, ${gasket ?? 'new'} gasket`;
+      if (seat === 'conical') return w`conical, no gasket`;
+      return gasket === 'used' ? w`flat, used gasket` : w`flat, new gasket`;
     case 'hex':
-      return hexMm === undefined ? AS_OLD : `${hexMm} mm`;
+      return hexMm === undefined ? asOld : `${hexMm} mm`;
     case 'heat-range':
-      return heatRange ?? AS_OLD;
+      return heatRange ?? asOld;
     case 'resistor':
-      return resistor === undefined ? AS_OLD : resistor ? 'yes' : 'no';
+      return resistor === undefined ? asOld : resistor ? w`yes` : w`no`;
   }
 }
 
@@ -133,9 +146,9 @@ function featureLine(
 ): Line {
   const differs = draft.differs.includes(feature);
   const here = i === draft.at;
-  const mark = differs ? `${glyphs.bad} differs` : `${glyphs.done} agrees`;
+  const mark = differs ? w`${glyphs.bad} differs` : w`${glyphs.done} agrees`;
   return [
-    { text: ` ${here ? glyphs.pointer : ' '}${FEATURE_WORDS[feature].padEnd(12)}`, bold: here },
+    { text: ` ${here ? glyphs.pointer : ' '}${fill(FEATURE_WORDS[feature], 12, '')}`, bold: here },
     { text: fill(printable(figureOf(feature, job), 24, glyphs.ascii), 26, glyphs.cutMark), bold: true },
     { text: mark, inverse: here, ...(differs ? { tone: 'bad' as const } : {}) },
   ];
@@ -145,7 +158,7 @@ function checkedLine(job: JobState): Line[] {
   const right = job.cylinders.filter(({ cylinder }) => job.newPlugs[cylinder]?.differs.length === 0);
   return right.length === 0
     ? []
-    : [[{ text: ` Checked: ${right.map(({ cylinder }) => cylinder).join(', ')}`, dim: true }]];
+    : [[{ text: w` Checked: ${right.map(({ cylinder }) => cylinder).join(', ')}`, dim: true }]];
 }
 
 export function newPlugsLines(
@@ -156,17 +169,17 @@ export function newPlugsLines(
 ): Line[] {
   const clean = (text: string) => printable(text, 60, glyphs.ascii);
   const cylinders = spokenOf(draft, job).join(', ');
-  const lot = draft.lot === null ? 'asked for on Enter' : draft.lot === '' ? 'none' : clean(draft.lot);
+  const lot = draft.lot === null ? w`asked for on Enter` : draft.lot === '' ? w`none` : clean(draft.lot);
   const outlierText = outlier(job);
   const head: Line[] = [
     [
-      { text: ` For cylinder ${cylinders}`, bold: true },
-      { text: draft.one === null ? '   [o] one at a time' : '   [o] all' },
+      { text: w` For cylinder ${cylinders}`, bold: true },
+      { text: `   ${draft.one === null ? w`[o] one at a time` : w`[o] all`}` },
     ],
     [
-      { text: ' [p] part ' },
+      { text: w` [p] part ` },
       { text: clean(draft.part), bold: true },
-      { text: '   [l] lot ' },
+      { text: w`   [l] lot ` },
       { text: lot, bold: true },
     ],
   ];
@@ -182,4 +195,10 @@ export function newPlugsLines(
   );
 }
 
-export const NEW_PLUGS_KEYS = ['[Enter] agrees', '[x] differs', '[p] part', '[l] lot', '[up down] feature'];
+export const newPlugsKeys = (): readonly string[] => [
+  w`[Enter] agrees`,
+  w`[x] differs`,
+  w`[p] part`,
+  w`[l] lot`,
+  w`[up down] feature`,
+];

@@ -11,14 +11,15 @@ import {
 } from '../../plug/condition.ts';
 import { CONDITIONS, DAMAGE, stainText, THREADS } from '../../report/words/condition.ts';
 import { called } from '../../sequence/plan.ts';
+import { w } from '../../words/catalogue.ts';
 import { folded } from '../folded.ts';
 import { newForm } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
 import { type KeyPress, printed } from '../key-press.ts';
 import { KEY } from '../key-table.ts';
 import type { Line, Span } from '../line.ts';
-import { fill, printable } from '../printable.ts';
-import { fixed } from '../words.ts';
+import { columnsOf, fill, printable } from '../printable.ts';
+import { roughGap, roughTorque, threadWords, unitWord } from '../words.ts';
 import { outlier } from './outlier.ts';
 import { type Move, moved, type OldPlugDraft, type Room, scrolled } from './panel.ts';
 
@@ -60,7 +61,7 @@ const untouched = ({ at, damage, thread, note }: OldPlugDraft): boolean =>
 function allNormal(draft: OldPlugDraft, job: JobState): Move {
   return untouched(draft)
     ? { command: commandFor(draft, 'normal', unread(job)) }
-    : { notice: `You marked the plug of cylinder ${draft.cylinder}. Press Enter to confirm it first.` };
+    : { notice: w`You marked the plug of cylinder ${draft.cylinder}. Press Enter to confirm it first.` };
 }
 
 function beside(draft: OldPlugDraft, job: JobState, step: 1 | -1): Move {
@@ -95,15 +96,15 @@ export function pressedOldPlug(draft: OldPlugDraft, press: KeyPress, job: JobSta
 
 export function oldPlugSentence(draft: OldPlugDraft, job: JobState): string {
   const where = called(job.order.engine, draft.cylinder);
-  return `How does the old plug of ${where} look? n: normal. a: all others too. Or choose, then Enter.`;
+  return w`How does the old plug of ${where} look? n: normal. a: all others too. Or choose, then Enter.`;
 }
 
-export const OLD_PLUG_KEYS = [
-  '[n] normal',
-  '[a] all normal',
-  '[Enter] as marked',
-  '[x] damage',
-  '[left right] cylinder',
+export const oldPlugKeys = (): readonly string[] => [
+  w`[n] normal`,
+  w`[a] all normal`,
+  w`[Enter] as marked`,
+  w`[x] damage`,
+  w`[left right] cylinder`,
 ];
 
 /** Removal torque in N·m, as far as a wrench felt it. */
@@ -125,12 +126,12 @@ function cylinderLine(
   const felt = plug === undefined ? null : removalNm(job, plug);
   const parts = [
     read === null
-      ? `${glyphs.todo} to read`
+      ? w`${glyphs.todo} to read`
       : `${read.damage.length === 0 ? glyphs.done : glyphs.bad} ${CONDITIONS[read.condition].word}`,
     ...(read === null ? [] : read.damage.map((one) => DAMAGE[one].words)),
-    ...(read === null || read.thread === 'sound' ? [] : [`thread ${read.thread}`]),
-    ...(plug?.gap == null ? [] : [`${fixed(plug.gap.gapMm, 2)} mm`]),
-    ...(felt === null ? [] : [`${fixed(felt, 0)} ${glyphs.newtonMetre} off`]),
+    ...(read === null || read.thread === 'sound' ? [] : [threadWords(read.thread)]),
+    ...(plug?.gap == null ? [] : [`${roughGap(plug.gap.gapMm)} ${unitWord('mm', glyphs)}`]),
+    ...(felt === null ? [] : [w`${roughTorque(felt, 0)} ${unitWord('N.m', glyphs)} off`]),
   ];
   const text = `${here ? glyphs.pointer : ' '}${String(cylinder).padStart(2)} ${parts.join(', ')}`;
   return [{ text: fill(text, columns, glyphs.cutMark), bold: here, inverse: here }];
@@ -183,7 +184,7 @@ function damageLine(draft: OldPlugDraft, glyphs: Glyphs): Line {
     { text: `${glyphs.bad} ${DAMAGE[one].words}`, inverse: true, tone: 'bad' },
     { text: '  ' },
   ]);
-  return [{ text: ' ' }, { text: '[x] damage: ' }, ...(spans.length === 0 ? [{ text: 'none' }] : spans)];
+  return [{ text: ' ' }, { text: w`[x] damage: ` }, ...(spans.length === 0 ? [{ text: w`none` }] : spans)];
 }
 
 /** A line of spans broken where it would be too wide. */
@@ -191,13 +192,13 @@ function broken(line: Line, columns: number): Line[] {
   const lines: Span[][] = [[{ text: ' ' }]];
   let used = 1;
   for (const span of line.slice(1)) {
-    if (used + span.text.length > columns) {
+    if (used + columnsOf(span.text) > columns) {
       lines.push([{ text: ' ' }]);
       used = 1;
       if (span.text.trim() === '') continue;
     }
     lines.at(-1)?.push(span);
-    used += span.text.length;
+    used += columnsOf(span.text);
   }
   return lines;
 }
@@ -214,18 +215,18 @@ export function oldPlugLines(
       (part) => [{ text: ` ${part}` }],
     );
   const thread: Line = [
-    { text: ' [t] thread in the head: ' },
+    { text: w` [t] thread in the head: ` },
     {
       text: THREADS[draft.thread],
       bold: true,
       ...(draft.thread === 'sound' ? {} : { tone: 'attention' as const }),
     },
-    { text: `   [w] note${draft.note === '' ? '' : `: ${printable(draft.note, 60, glyphs.ascii)}`}` },
+    { text: `   ${w`[w] note`}${draft.note === '' ? '' : `: ${printable(draft.note, 60, glyphs.ascii)}`}` },
   ];
   const outlierText = outlier(job);
   const below: Line[] = [
-    ...text('Looks', looks, 1),
-    ...text('Likely from', causes, 2),
+    ...text(w`Looks`, looks, 1),
+    ...text(w`Likely from`, causes, 2),
     ...broken(damageLine(draft, glyphs), columns),
     thread,
     [

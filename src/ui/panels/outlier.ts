@@ -1,8 +1,10 @@
 /** The one cylinder that does not look like the rest: it tells more than any shade of colour. */
 import type { JobState, OldPlug } from '../../job/state.ts';
+import { shownUnit } from '../../quantity/shown.ts';
 import { CONDITIONS, DAMAGE } from '../../report/words/condition.ts';
 import { called } from '../../sequence/plan.ts';
-import { fixed } from '../words.ts';
+import { w } from '../../words/catalogue.ts';
+import { capital, roughGap } from '../words.ts';
 
 /** Fewer plugs have no usual look. */
 const LEAST = 3;
@@ -26,8 +28,7 @@ export function outlier(job: JobState): string | null {
   return outlierByLook(job) ?? outlierByGap(job);
 }
 
-const name = (job: JobState, cylinder: number): string =>
-  called(job.order.engine, cylinder).replace(/^c/, 'C');
+const name = (job: JobState, cylinder: number): string => capital(called(job.order.engine, cylinder));
 
 function outlierByLook(job: JobState): string | null {
   const seen = job.cylinders.flatMap(({ cylinder }) => {
@@ -40,7 +41,7 @@ function outlierByLook(job: JobState): string | null {
   const [one] = alone;
   const other = seen.find((plug) => plug !== one);
   if (one === undefined || other === undefined || alone.length > 1) return null;
-  return `${name(job, one.cylinder)} differs from the others: ${one.look}. The others: ${other.look}.`;
+  return w`${name(job, one.cylinder)} differs from the others: ${one.look}. The others: ${other.look}.`;
 }
 
 function outlierByGap(job: JobState): string | null {
@@ -53,5 +54,6 @@ function outlierByGap(job: JobState): string | null {
   const alone = gaps.filter(({ gapMm }) => Math.abs(gapMm - usual) > GAP_APART_MM);
   const [one] = alone;
   if (one === undefined || alone.length > 1) return null;
-  return `${name(job, one.cylinder)} differs from the others: gap ${fixed(one.gapMm, 2)} mm. The others: about ${fixed(usual, 2)} mm.`;
+  const unit = shownUnit('mm');
+  return w`${name(job, one.cylinder)} differs from the others: gap ${roughGap(one.gapMm)} ${unit}. The others: about ${roughGap(usual)} ${unit}.`;
 }

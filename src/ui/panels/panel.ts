@@ -4,6 +4,7 @@ import type { ListPhase } from '../../job/routine.ts';
 import type { Attested } from '../../job/state.ts';
 import type { Damage, ThreadState } from '../../plug/condition.ts';
 import type { PlugFeature } from '../../plug/feature.ts';
+import { w } from '../../words/catalogue.ts';
 import type { Form } from '../form.ts';
 import type { Glyphs } from '../glyphs.ts';
 import type { Line } from '../line.ts';
@@ -76,7 +77,7 @@ export function scrolled(lines: readonly Line[], at: number, rows: number, glyph
   const from = Math.max(0, Math.min(at - Math.floor(rows / 2), lines.length - rows));
   const above = from;
   const below = lines.length - from - rows;
-  const more = (count: number, mark: string): Line => [{ text: `   ${mark} ${count + 1} more`, dim: true }];
+  const more = (count: number, mark: string): Line => [{ text: w`   ${mark} ${count + 1} more`, dim: true }];
   const shown = lines.slice(from, from + rows);
   const head = above === 0 ? shown.slice(0, 1) : [more(above, glyphs.up)];
   const tail = below === 0 ? shown.slice(-1) : [more(below, glyphs.down)];

@@ -6,15 +6,18 @@ import type { JobState } from '../../job/state.ts';
 import { asWrenchReads } from '../../job/windows.ts';
 import type { Window } from '../../metrology/judgement.ts';
 import { gapCheckOf } from '../../plug/gap.ts';
+import { inUnits, SI } from '../../quantity/shown.ts';
 import { noteLines, promiseWords, turnLimitsText } from '../../report/words/index.ts';
+import { phrases, w } from '../../words/catalogue.ts';
 import { folded } from '../folded.ts';
 import type { Glyphs } from '../glyphs.ts';
 import type { Line } from '../line.ts';
-import { printable } from '../printable.ts';
-import { CAUTIONS, figure, toolWord, unitWord, windowFigures } from '../words.ts';
+import { fill, printable } from '../printable.ts';
+import { cautions, figure, rangeFigures, toolWord, unitWord, windowFigures } from '../words.ts';
 import type { Room } from './panel.ts';
 
-export const WINDOWS_SENTENCE = 'Compare these windows with the service information. Enter: they are right.';
+export const windowsSentence = (): string =>
+  w`Compare these windows with the service information. Enter: they are right.`;
 
 const LABEL = 12;
 
@@ -28,22 +31,32 @@ function fact(
 ): Line[] {
   const lines = folded(printable(text, 400, glyphs.ascii), columns - LABEL - 2, most, glyphs.cutMark);
   return lines.map((part, row) => [
-    { text: ` ${(row === 0 ? label : '').padEnd(LABEL)}`, dim: true },
+    { text: ` ${fill(row === 0 ? label : '', LABEL, '')}`, dim: true },
     { text: part, bold },
   ]);
 }
 
-const THREADS = {
+const THREADS = phrases({
   dry: 'dry',
   oiled: 'oiled',
   'anti-seize': 'with anti-seize',
   'factory-coated': 'as coated',
-};
+});
+
+const seatText = ({ seat }: JobState['order']['plug']): string =>
+  seat === 'conical' ? w`conical seat` : w`gasket seat`;
+
+/** In the shop's unit, and in that of the record beside it where it is another one. */
+function windowText(window: Window, glyphs: Glyphs): string {
+  const shown = `${windowFigures(window)} ${unitWord(window.unit, glyphs)}`;
+  const kept = inUnits(SI, () => `${windowFigures(window)} ${unitWord(window.unit, glyphs)}`);
+  return shown === kept ? shown : `${shown} (${kept})`;
+}
 
 function guarded(window: Window, glyphs: Glyphs): string {
-  if (!window.decidable) return 'this tool cannot prove any reading in this window: the guard bands meet';
+  if (!window.decidable) return w`this tool cannot prove any reading in this window: the guard bands meet`;
   const { unit, acceptLower, acceptUpper, expandedAtUpper } = window;
-  return `proven ${figure(acceptLower, unit)} to ${figure(acceptUpper, unit)} ${unitWord(unit, glyphs)} (guard band U ${figure(expandedAtUpper, unit)})`;
+  return w`proven ${rangeFigures(acceptLower, acceptUpper, unit)} ${unitWord(unit, glyphs)} (guard band U ${figure(expandedAtUpper, unit)})`;
 }
 
 /** The turn from contact, where it is judged. */
@@ -51,8 +64,8 @@ function turn({ basis, order }: JobState): string[] {
   if (basis.turn === undefined) return [];
   const printed = basis.turn.alone === true ? order.specification.torque : (order.specification.turn ?? '');
   return [
-    `${turnLimitsText(basis.turn)} from contact ("${printed}")`,
-    'only a wrench that sends its angle can prove it',
+    w`${turnLimitsText(basis.turn)} from contact ("${printed}")`,
+    w`only a wrench that sends its angle can prove it`,
   ];
 }
 
@@ -61,25 +74,23 @@ function torque(job: JobState, glyphs: Glyphs): string[] {
   const unit = unitWord('N.m', glyphs);
   if (isByAngle(job.basis))
     return [
-      `${windowFigures(torqueWindow)} ${unit} is usual for ${order.plug.thread}, ${order.plug.seat} seat`,
+      w`${windowFigures(torqueWindow)} ${unit} is usual for ${order.plug.thread}, ${seatText(order.plug)}`,
     ];
   const { torque: printed, singleFigure } = order.specification;
   const rule =
     singleFigure === undefined
       ? ''
-      : `, plus/minus ${singleFigure.percent} % by the SHOP'S rule, not the maker's`;
+      : w`, plus/minus ${singleFigure.percent} % by the SHOP'S rule, not the maker's`;
   const first = job.basis.firstTorqueWindow;
-  const steps = first === null ? [] : [`first step ${windowFigures(first)} ${unit}, loosen, then:`];
+  const steps = first === null ? [] : [w`first step ${windowFigures(first)} ${unit}, loosen, then:`];
   const { lowerNm, upperNm } = asWrenchReads(job, torqueWindow);
   const reads =
     order.adapter === undefined
       ? []
-      : [
-          `through the adapter the wrench reads ${figure(lowerNm, 'N.m')} to ${figure(upperNm, 'N.m')} ${unit}`,
-        ];
+      : [w`through the adapter the wrench reads ${rangeFigures(lowerNm, upperNm, 'N.m')} ${unit}`];
   return [
     ...steps,
-    `${windowFigures(torqueWindow)} ${unit}, ${THREADS[order.specification.threads]} ("${printed}"${rule})`,
+    `${windowText(torqueWindow, glyphs)}, ${THREADS[order.specification.threads]} ("${printed}"${rule})`,
     guarded(torqueWindow, glyphs),
     ...others(job, glyphs),
     ...reads,
@@ -90,23 +101,25 @@ function torque(job: JobState, glyphs: Glyphs): string[] {
 const others = ({ instruments, windows, inUse }: JobState, glyphs: Glyphs): string[] =>
   instruments.flatMap(({ id, quantity }) => {
     const of = quantity === 'torque' && id !== inUse.torque ? windows[id] : undefined;
-    return of === undefined ? [] : [`with ${printable(id, 32, glyphs.ascii)}: ${guarded(of.window, glyphs)}`];
+    return of === undefined
+      ? []
+      : [w`with ${printable(id, 32, glyphs.ascii)}: ${guarded(of.window, glyphs)}`];
   });
 
 function gap({ gapWindow, order }: JobState, glyphs: Glyphs): string[] {
   const { specification } = order;
   if (gapWindow === null)
-    return [gapCheckOf(specification) === 'visual-only' ? 'by eye, not measured' : 'do not touch'];
-  return [`${windowFigures(gapWindow)} mm ("${specification.gap ?? ''}")`, guarded(gapWindow, glyphs)];
+    return [gapCheckOf(specification) === 'visual-only' ? w`by eye, not measured` : w`do not touch`];
+  return [`${windowText(gapWindow, glyphs)} ("${specification.gap ?? ''}")`, guarded(gapWindow, glyphs)];
 }
 
 /** What an instrument's figures rest on, and until when. */
 export function calibration(instrument: InstrumentInUse, on: string): string {
   const { certificate } = instrument;
-  if (certificate === undefined) return `no certificate; ${promiseWords(instrument)}`;
+  if (certificate === undefined) return w`no certificate; ${promiseWords(instrument)}`;
   const due = dueDate(instrument);
-  const until = due === null ? 'no due date' : due < on ? `DUE since ${due}` : `due ${due}`;
-  return `certificate ${certificate.number} of ${certificate.date}, ${until}`;
+  const until = due === null ? w`no due date` : due < on ? w`DUE since ${due}` : w`due ${due}`;
+  return w`certificate ${certificate.number} of ${certificate.date}, ${until}`;
 }
 
 export function windowsLines(job: JobState, { columns, rows }: Room, glyphs: Glyphs): Line[] {
@@ -116,20 +129,20 @@ export function windowsLines(job: JobState, { columns, rows }: Room, glyphs: Gly
   const many = (label: string, texts: readonly string[], bold = false) =>
     texts.flatMap((text, i) => fact(i === 0 ? label : '', text, columns, glyphs, { bold: bold && i === 0 }));
   const lines = [
-    ...many('Turn', turn(job), true),
-    ...many('Torque', torque(job, glyphs), !isByAngle(job.basis)),
-    ...many('Gap', gap(job, glyphs), true),
+    ...many(w`Turn`, turn(job), true),
+    ...many(w`Torque`, torque(job, glyphs), !isByAngle(job.basis)),
+    ...many(w`Gap`, gap(job, glyphs), true),
     ...instruments.flatMap((one) => {
       const serial = one.serial === undefined ? '' : `${one.serial}: `;
       return fact(toolWord(one.quantity), serial + calibration(one, basis.on), columns, glyphs, { most: 1 });
     }),
-    ...fact('Plug', `${order.plug.part}, ${order.plug.thread}, ${order.plug.seat} seat`, columns, glyphs),
-    ...fact('From', from, columns, glyphs),
-    ...many('Complaint', order.complaint === undefined ? [] : [order.complaint]),
-    ...many('Note', noteLines(order, basis.notes)),
+    ...fact(w`Plug`, `${order.plug.part}, ${order.plug.thread}, ${seatText(order.plug)}`, columns, glyphs),
+    ...fact(w`From`, from, columns, glyphs),
+    ...many(w`Complaint`, order.complaint === undefined ? [] : [order.complaint]),
+    ...many(w`Note`, noteLines(order, basis.notes)),
   ];
-  const cautions = folded(CAUTIONS, columns - 2, 2, glyphs.cutMark).map(
+  const warned = folded(cautions(), columns - 2, 2, glyphs.cutMark).map(
     (text): Line => [{ text: ` ${text}`, bold: true }],
   );
-  return [...lines.slice(0, rows - cautions.length - 1), [], ...cautions];
+  return [...lines.slice(0, rows - warned.length - 1), [], ...warned];
 }
