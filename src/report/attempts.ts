@@ -8,6 +8,7 @@ import { wiresOf } from '../plug/gap.ts';
 import { crowfootOf, leverage } from '../plug/geometry.ts';
 import { snugOf } from '../pull/snug.ts';
 import type { FigureSource } from '../reading.ts';
+import { w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { figure } from './figures.ts';
 import { VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
@@ -143,8 +144,8 @@ function gapText({ order }: JobState, { tool, judgement }: GapAttempt): string {
   const wires = tool === WIRES ? wiresOf(order.specification) : null;
   if (wires === null || !wires.ok) return figure(judgement.value, 'mm');
   const { goMm, noGoMm } = wires.value;
-  if (judgement.side === 'inside') return `${figure(goMm, 'mm')} to ${figure(noGoMm, 'mm')}`;
-  return judgement.side === 'low' ? `below ${figure(goMm, 'mm')}` : `above ${figure(noGoMm, 'mm')}`;
+  if (judgement.side === 'inside') return w`${figure(goMm, 'mm')} to ${figure(noGoMm, 'mm')}`;
+  return judgement.side === 'low' ? w`below ${figure(goMm, 'mm')}` : w`above ${figure(noGoMm, 'mm')}`;
 }
 
 function gapRow(
@@ -175,7 +176,7 @@ function gapRow(
     conformanceProbability: gap.judgement.conformanceProbability,
     grade: gap.judgement.grade,
     verdict,
-    verdictWord: gap.takenBack === true ? 'TAKEN BACK' : VERDICT_WORD[verdict],
+    verdictWord: gap.takenBack === true ? w`TAKEN BACK` : VERDICT_WORD[verdict],
     tool: clean(gap.tool),
     technician: clean(gap.technician),
     source: gap.source,
@@ -215,7 +216,7 @@ function pullRow(
   const value = judgement?.value ?? pull.peakNm;
   const { order } = state;
   const window = windowOf(state, cylinder, pull.pull);
-  const step = judgement !== null && window !== state.torqueWindow ? ', first step' : '';
+  const step = judgement !== null && window !== state.torqueWindow ? w`, first step` : '';
   const pulled = entries.find(({ event }) => event.type === 'pull-detected' && event.pull === pull.pull);
   const entry = entries.findLast(({ event }) => event.type === 'pull-placed' && event.pull === pull.pull);
   return {

@@ -1,3 +1,4 @@
+import { w } from '../words/catalogue.ts';
 import type { ReportModel } from './model.ts';
 import { drawPlots, legend, PLOT_LINE } from './plot-drawing.ts';
 import { drawQr, type QrSquares } from './qr.ts';
@@ -18,8 +19,8 @@ import {
 export function drawBack(sheet: Sheet, model: ReportModel, qr: QrSquares, attachedAs: string | null): void {
   traces(sheet, model);
   const parts = [
-    { title: 'Cautions', sentences: model.cautions },
-    { title: 'What this document proves, and what it does not', sentences: model.proves },
+    { title: w`Cautions`, sentences: model.cautions },
+    { title: w`What this document proves, and what it does not`, sentences: model.proves },
   ];
   // Together with the fingerprint, so that no page holds nothing but that.
   sectionsAbreast(sheet, parts, { size: 7.5 }, FINGERPRINT);
@@ -27,9 +28,9 @@ export function drawBack(sheet: Sheet, model: ReportModel, qr: QrSquares, attach
 }
 
 function traces(sheet: Sheet, model: ReportModel): void {
-  const element = section(sheet, 'Torque over time, every pull given to a cylinder', PLOT_LINE + 24);
+  const element = section(sheet, w`Torque over time, every pull given to a cylinder`, PLOT_LINE + 24);
   if (model.plots.length === 0) {
-    paragraph(sheet, element, 'No pull was given to a cylinder.');
+    paragraph(sheet, element, w`No pull was given to a cylinder.`);
     return;
   }
   const words = legend(sheet, model.torqueWindow.limits, model.torqueWindow.acceptance);
@@ -49,7 +50,7 @@ export function qrText(model: ReportModel): string {
 }
 
 function fingerprint(sheet: Sheet, model: ReportModel, qr: QrSquares, attachedAs: string | null): void {
-  const element = section(sheet, 'Fingerprint', QR_SIZE);
+  const element = section(sheet, w`Fingerprint`, QR_SIZE);
   const { y } = sheet;
   const width = TEXT_WIDTH - QR_SIZE - 12;
   const lines = group(sheet, element, 'Div');
@@ -57,15 +58,15 @@ function fingerprint(sheet: Sheet, model: ReportModel, qr: QrSquares, attachedAs
     const placed = { x: PAGE.left, y: sheet.y, width, size: 8, mono, colour: INK };
     sheet.y += text(sheet, lines, 'P', content, placed) + 1.5;
   };
-  for (const { words, mono } of fingerprintLines(model, attachedAs)) say(words, mono);
+  for (const { words, mono } of fingerprintLines(model, { as: attachedAs })) say(words, mono);
   if (sheet.lacking)
-    say('□ stands for a character that no font here has. The signed record contains the character itself.');
+    say(w`□ stands for a character that no font here has. The signed record contains the character itself.`);
   const box = { x: PAGE.left + TEXT_WIDTH - QR_SIZE, y, width: QR_SIZE, height: QR_SIZE };
   drawQr(
     sheet,
     element,
     qr,
-    `QR code of the job, the SHA-256 of the record and the key: ${qrText(model)}`,
+    w`QR code of the job, the SHA-256 of the record and the key: ${qrText(model)}`,
     box,
   );
   sheet.y = Math.max(sheet.y, y + QR_SIZE);
@@ -74,30 +75,32 @@ function fingerprint(sheet: Sheet, model: ReportModel, qr: QrSquares, attachedAs
 /** What identifies the record behind these pages, line by line; digests and keys in letters of one width. */
 export function fingerprintLines(
   { fingerprint }: ReportModel,
-  attachedAs: string | null,
+  /** The name of the file inside; null for none; `text` where there are no pages that could carry one. */
+  attached: { readonly as: string | null } | 'text',
 ): readonly { readonly words: string; readonly mono: boolean }[] {
   const { digest, signers, technician, log, otherCopies } = fingerprint;
   const plain = (words: string) => ({ words, mono: false });
   const code = (words: string) => ({ words, mono: true });
   return [
-    plain('SHA-256 of the signed record:'),
+    plain(w`SHA-256 of the signed record:`),
     code(inGroups(digest)),
-    plain(`Signed with the keys of these thumbprints (RFC 7638); ${technician}:`),
+    plain(w`Signed with the keys of these thumbprints (RFC 7638); ${technician}:`),
     ...signers.map(code),
     ...(log === null
       ? []
       : [
-          plain(`Root of the station log of ${log.size} entries, as signed in the record's checkpoint:`),
+          plain(w`Root of the station log of ${log.size} entries, as signed in the record's checkpoint:`),
           code(inGroups(log.root)),
         ]),
-    plain(
-      attachedAs === null
-        ? 'The signed record is not attached to this file. Ask for it: these pages alone prove nothing.'
-        : `The signed record is attached to this file as ${attachedAs}. Save it, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.`,
-    ),
+    ...(attached === 'text' ? [] : [plain(attachedText(attached.as))]),
     ...(otherCopies === '' ? [] : [plain(otherCopies)]),
   ];
 }
+
+const attachedText = (name: string | null): string =>
+  name === null
+    ? w`The signed record is not attached to this file. Ask for it: these pages alone prove nothing.`
+    : w`The signed record is attached to this file as ${name}. Save it, compute its SHA-256 and compare; then check the signature with the program or any JOSE library.`;
 
 /** Sixty-four digits in groups of eight, so that two people can compare them aloud. */
 function inGroups(digest: string): string {

@@ -1,17 +1,19 @@
 /** The line through a tool's certificates, for people: what each said, where the line leads, and what that rests on. */
+
 import type { CalibrationRole } from '../audit/calibrations.ts';
 import { type CertificateLines, firstBeyond, type NominalLine } from '../audit/certificate-line.ts';
+import { phrases, plural, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { figure, UNIT_TEXT, type Unit } from './figures.ts';
 import type { Part } from './paper.ts';
 
-export const ROLE_WORD: Readonly<Record<CalibrationRole, string>> = {
+export const ROLE_WORD: Readonly<Record<CalibrationRole, string>> = phrases({
   first: 'first',
   'as-found': 'as found',
   'as-left': 'as left',
   'not-adjusted': 'not adjusted',
   'not-stated': 'not stated',
-};
+});
 
 export interface DriftContext {
   readonly unit: Unit;
@@ -26,38 +28,39 @@ export function certificateParts(lines: CertificateLines, context: DriftContext)
   const { unit, usedAt } = context;
   const { inUse, to } = lines;
   const name = UNIT_TEXT[unit];
-  const near = usedAt === null ? '' : `, the point nearest to the ${figure(usedAt, unit)} ${name} of its use`;
+  const near =
+    usedAt === null ? '' : w`, the point nearest to the ${figure(usedAt, unit)} ${name} of its use`;
   return [
     {
       kind: 'table',
-      title: 'Certificates',
-      note: `${inUse.periods.flat().length} certificates at ${figure(inUse.nominal, unit)} ${name}${near}. All figures in ${name}, U at 95 %.`,
+      title: w`Certificates`,
+      note: w`${inUse.periods.flat().length} certificates at ${figure(inUse.nominal, unit)} ${name}${near}. All figures in ${name}, U at 95 %.`,
       columns: [
-        { title: 'Day', share: 1.2, heads: true },
-        { title: 'Certificate', share: 1.8 },
-        { title: 'State', share: 1.4 },
-        { title: 'Error', share: 1, align: 'right' },
-        { title: 'U', share: 1, align: 'right' },
-        { title: 'Of permitted', share: 1.2, align: 'right' },
+        { title: w`Day`, share: 1.2, heads: true },
+        { title: w`Certificate`, share: 1.8 },
+        { title: w`State`, share: 1.4 },
+        { title: w`Error`, share: 1, align: 'right' },
+        { title: w`U`, share: 1, align: 'right' },
+        { title: w`Of permitted`, share: 1.2, align: 'right' },
       ],
       rows: checkRows(inUse, unit),
     },
     {
       kind: 'table',
-      title: 'Drift, point by point',
-      note: 'The arrow marks the point of its use.',
+      title: w`Drift, point by point`,
+      note: w`The arrow marks the point of its use.`,
       columns: [
         { title: '', share: 0.3 },
-        { title: 'At', share: 0.9, align: 'right', heads: true },
-        { title: 'A year', share: 1.6, align: 'right' },
-        { title: `On ${to}`, share: 1.4, align: 'right' },
-        { title: '95 %', share: 1.8, align: 'right' },
-        { title: 'Permitted', share: 1.1, align: 'right' },
-        { title: 'Beyond it from', share: 1.5 },
+        { title: w`At`, share: 0.9, align: 'right', heads: true },
+        { title: w`A year`, share: 1.6, align: 'right' },
+        { title: w`On ${to}`, share: 1.4, align: 'right' },
+        { title: w`95 %`, share: 1.8, align: 'right' },
+        { title: w`Permitted`, share: 1.1, align: 'right' },
+        { title: w`Beyond it from`, share: 1.5 },
       ],
       rows: lineRows(lines, unit),
     },
-    { kind: 'text', title: 'What the certificates say', paragraphs: lineWords(lines, context) },
+    { kind: 'text', title: w`What the certificates say`, paragraphs: lineWords(lines, context) },
   ];
 }
 
@@ -84,7 +87,7 @@ const lineRows = ({ lines, inUse }: CertificateLines, unit: Unit) =>
       figure(nominal, unit),
       `${signed(perYear, unit)} ± ${figure(perYearExpanded, unit)}`,
       signed(atEnd.value, unit),
-      `${signed(atEnd.from, unit)} to ${signed(atEnd.to, unit)}`,
+      w`${signed(atEnd.from, unit)} to ${signed(atEnd.to, unit)}`,
       `± ${figure(permissible, unit)}`,
       outsideOn === null ? '-' : `${finding === 'warning' ? '!' : '?'} ${outsideOn}`,
     ].map((text) => ({ text }));
@@ -95,15 +98,15 @@ function lineWords(lines: CertificateLines, { unit, due }: DriftContext): readon
   const { inUse } = lines;
   const name = UNIT_TEXT[unit];
   const { nominal, perYear, perYearExpanded } = inUse;
-  const amount = `${signed(perYear, unit)} ± ${figure(perYearExpanded, unit)} ${name} a year`;
+  const amount = w`${signed(perYear, unit)} ± ${figure(perYearExpanded, unit)} ${name} a year`;
   const drifts = Math.abs(perYear) > perYearExpanded;
   const first = firstBeyond(lines);
   return [
     drifts
-      ? `Drift at ${figure(nominal, unit)} ${name}: ${amount}.`
-      : `No drift beyond the uncertainty of the certificates at ${figure(nominal, unit)} ${name}: ${amount}.`,
+      ? w`Drift at ${figure(nominal, unit)} ${name}: ${amount}.`
+      : w`No drift beyond the uncertainty of the certificates at ${figure(nominal, unit)} ${name}: ${amount}.`,
     first === null
-      ? `The next calibration will find it within what is permitted until ${until(lines, due)}.`
+      ? w`The next calibration will find it within what is permitted until ${until(lines, due)}.`
       : beyondWords(first, unit, until(lines, due)),
     ...fitWords(inUse),
     ...silenceWords(inUse),
@@ -116,36 +119,41 @@ function beyondWords(
   end: string,
 ): string {
   const name = UNIT_TEXT[unit];
-  const permitted = `the ± ${figure(permissible, unit)} ${name} permitted at ${figure(nominal, unit)} ${name}`;
+  const permitted = w`the ± ${figure(permissible, unit)} ${name} permitted at ${figure(nominal, unit)} ${name}`;
   if (finding === 'undecided')
-    return `UNDECIDED: from ${outsideOn} on it may lie beyond ${permitted}. The certificates show no drift, but they are too few or too uncertain to rule one out. Calibrate it before ${end}, or with a smaller uncertainty.`;
+    return w`UNDECIDED: from ${outsideOn ?? ''} on it may lie beyond ${permitted}. The certificates show no drift, but they are too few or too uncertain to rule one out. Calibrate it before ${end}, or with a smaller uncertainty.`;
   const line =
     lineOutsideOn === null
-      ? 'only the 95 % interval leaves it'
-      : `the line itself leaves it on ${lineOutsideOn}`;
-  return `WARNING: from ${outsideOn} on it may lie beyond ${permitted}; ${line}. Calibrate it before ${end}.`;
+      ? w`only the 95 % interval leaves it`
+      : w`the line itself leaves it on ${lineOutsideOn}`;
+  return w`WARNING: from ${outsideOn ?? ''} on it may lie beyond ${permitted}; ${line}. Calibrate it before ${end}.`;
 }
 
 function until({ from, to }: CertificateLines, due: string | null): string {
-  if (due === to) return `${to}, when it is due`;
-  const year = `${to}, a year after its newest certificate`;
-  return due === null ? `${year}; no due day is known` : `${year}; its due day ${due} is not after ${from}`;
+  if (due === to) return w`${to}, when it is due`;
+  const year = w`${to}, a year after its newest certificate`;
+  return due === null ? w`${year}; no due day is known` : w`${year}; its due day ${due} is not after ${from}`;
 }
 
 function fitWords({ drift, periods }: NominalLine): readonly string[] {
   const { fit, chiSquare, spare, n } = drift;
-  const test = `chi-square ${chiSquare.toFixed(1)}, ${spare} degree${spare === 1 ? '' : 's'} of freedom`;
+  const freedom = plural(spare, { one: '# degree of freedom', other: '# degrees of freedom' });
+  const test = w`chi-square ${chiSquare.toFixed(1)}, ${freedom}`;
   const adjustments = periods.length - 1;
   const adjusted =
     adjustments > 0
       ? [
-          `It was adjusted ${adjustments === 1 ? 'once' : `${adjustments} times`}. The line starts again there; its slope is taken to be the same before and after.`,
+          plural(adjustments, {
+            one: 'It was adjusted once. The line starts again there; its slope is taken to be the same before and after.',
+            other:
+              'It was adjusted # times. The line starts again there; its slope is taken to be the same before and after.',
+          }),
         ]
       : [];
   const rests = {
-    untried: `${n} certificates are too few to test the line. The interval rests on their uncertainties, and on a steady drift.`,
-    fits: `The certificates lie on the line as well as their uncertainties allow (${test}). The interval rests on these.`,
-    'does-not-fit': `The certificates do NOT lie on a line (${test}). The tool did not drift steadily, or an adjustment was not recorded. The interval rests on their scatter, and is wide.`,
+    untried: w`${n} certificates are too few to test the line. The interval rests on their uncertainties, and on a steady drift.`,
+    fits: w`The certificates lie on the line as well as their uncertainties allow (${test}). The interval rests on these.`,
+    'does-not-fit': w`The certificates do NOT lie on a line (${test}). The tool did not drift steadily, or an adjustment was not recorded. The interval rests on their scatter, and is wide.`,
   }[fit];
   return [rests, ...adjusted];
 }
@@ -154,7 +162,7 @@ function silenceWords({ periods }: NominalLine): readonly string[] {
   const silent = periods.flat().filter(({ role }) => role === 'not-stated').length;
   if (silent === 0) return [];
   return [
-    `"${ROLE_WORD['not-stated']}": before ${silent} of these certificates nobody recorded what the laboratory found. The line assumes that it did not adjust; if it did, the line hides the drift until then. "plugmark impact" records what was found.`,
+    w`"${ROLE_WORD['not-stated']}": before ${silent} of these certificates nobody recorded what the laboratory found. The line assumes that it did not adjust; if it did, the line hides the drift until then. "plugmark impact" records what was found.`,
   ];
 }
 

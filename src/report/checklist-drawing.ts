@@ -1,17 +1,19 @@
+import { shownUnit } from '../quantity/shown.ts';
+import { w } from '../words/catalogue.ts';
 import type { ChecklistEvent, PlugRow } from './checklist.ts';
 import type { TablePart } from './proof-parts.ts';
 import { heightOf, paragraph, type Sheet, section, TEXT_WIDTH } from './sheet.ts';
 import { type Column, startHeight, table } from './table.ts';
 
-const COLUMNS: readonly Column[] = [
-  { title: 'Cyl.', share: 60, heads: true },
-  { title: 'Old plug', share: 70 },
-  { title: 'Damage', share: 90 },
-  { title: 'Thread in the head', share: 60 },
-  { title: 'Gap found mm', share: 44, align: 'right' },
-  { title: 'Loosened at N·m', share: 50, align: 'right' },
-  { title: 'New plug', share: 85 },
-  { title: 'Lot', share: 70 },
+const columnsOf = (): readonly Column[] => [
+  { title: w`Cyl.`, share: 60, heads: true },
+  { title: w`Old plug`, share: 70 },
+  { title: w`Damage`, share: 90 },
+  { title: w`Thread in the head`, share: 60 },
+  { title: w`Gap found ${shownUnit('mm')}`, share: 44, align: 'right' },
+  { title: w`Loosened at ${shownUnit('N.m')}`, share: 50, align: 'right' },
+  { title: w`New plug`, share: 85 },
+  { title: w`Lot`, share: 70 },
 ];
 
 interface Alike {
@@ -34,7 +36,7 @@ const cells = ({ row, cylinders }: Alike) =>
   [
     cylinders.join(', '),
     row.condition,
-    row.damage || 'none seen',
+    row.damage || w`none seen`,
     row.thread,
     row.gapMm,
     row.removalNm,
@@ -44,8 +46,8 @@ const cells = ({ row, cylinders }: Alike) =>
 
 /** Which plug came out and which went in; no rows where the shop records none of it. */
 export const oldAndNewPlugs = ({ plugs }: ChecklistEvent): TablePart => ({
-  title: 'Old and new plugs',
-  columns: COLUMNS,
+  title: w`Old and new plugs`,
+  columns: columnsOf(),
   rows: together(plugs).map(cells),
   note: '',
 });
@@ -60,6 +62,6 @@ export function drawChecklist(sheet: Sheet, checklist: ChecklistEvent): void {
   const texts = attestedTexts(checklist);
   if (texts.length === 0) return;
   const style = { size: 7.5, width: TEXT_WIDTH };
-  const element = section(sheet, 'Attested steps', heightOf(sheet, texts[0] ?? '', style));
+  const element = section(sheet, w`Attested steps`, heightOf(sheet, texts[0] ?? '', style));
   for (const text of texts) paragraph(sheet, element, text, { size: style.size });
 }

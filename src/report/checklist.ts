@@ -1,10 +1,13 @@
 /** The work around the torque as the paper shows it: what was attested, and which plug went where. */
+
 import type { LogEntry } from '../evidence/log.ts';
 import { DONE, itemsOf, type ListPhase, NOT_DONE, type RoutineItem } from '../job/routine.ts';
 import type { JobState, OldPlug } from '../job/state.ts';
 import { withoutPhoneNumbers } from '../personal.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { figure, utc } from './figures.ts';
+import { CONDITION_WORDS, DAMAGE_WORDS, THREAD_WORDS } from './plug-words.ts';
 import { choiceText, itemText, noted } from './words/index.ts';
 
 export interface AttestedList {
@@ -32,11 +35,11 @@ export interface ChecklistEvent {
   readonly plugs: readonly PlugRow[];
 }
 
-const TITLES: Readonly<Record<ListPhase, string>> = {
+const TITLES: Readonly<Record<ListPhase, string>> = phrases({
   'before-removal': 'Before removal',
   fitting: 'Before fitting',
   afterwards: 'Afterwards',
-};
+});
 
 /** What a job without a routine leaves empty. The last word on each list holds. */
 export function around(state: JobState, entries: readonly LogEntry[]): ChecklistEvent {
@@ -59,14 +62,14 @@ function attestedList(
     return clean(`${itemText(item)}: ${saidText(item, said)}`);
   });
   const together = last.event.type === 'steps-attested' && last.event.together === true;
-  const by = clean(`${last.by}, ${utc(last.at)}${together ? ', all answered at once' : ''}`);
+  const by = clean(`${last.by}, ${utc(last.at)}${together ? w`, all answered at once` : ''}`);
   return [{ title: TITLES[phase], by, items }];
 }
 
 function saidText(item: RoutineItem, said: JobState['attested'][string] | undefined): string {
-  if (said === undefined) return 'nothing said';
-  if (said.as === DONE) return 'yes';
-  const as = said.as === NOT_DONE ? 'NOT DONE' : choiceText(item, said.as);
+  if (said === undefined) return w`nothing said`;
+  if (said.as === DONE) return w`yes`;
+  const as = said.as === NOT_DONE ? w`NOT DONE` : choiceText(item, said.as);
   return said.why === undefined ? as : `${as} (${withoutPhoneNumbers(said.why)})`;
 }
 
@@ -75,9 +78,9 @@ function plugRow(cylinder: number, state: JobState): PlugRow {
   const fresh = state.newPlugs[cylinder];
   return {
     cylinder,
-    condition: old?.read?.condition ?? '',
-    damage: (old?.read?.damage ?? []).join(', '),
-    thread: old?.read?.thread ?? '',
+    condition: old?.read == null ? '' : CONDITION_WORDS[old.read.condition],
+    damage: (old?.read?.damage ?? []).map((one) => DAMAGE_WORDS[one]).join(', '),
+    thread: old?.read == null ? '' : THREAD_WORDS[old.read.thread],
     gapMm: old?.gap == null ? '' : noted(figure(old.gap.gapMm, 'mm'), old.gap.source),
     removalNm: removalText(old, state),
     part: clean(fresh?.part ?? ''),

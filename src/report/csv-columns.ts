@@ -1,4 +1,7 @@
-/** The columns of a job's CSV, in their order: what stands in each. A test holds the file to this. */
+/**
+ * The columns of a job's CSV, in their order: what stands in each. Names of columns, codes and words are English for every
+ * reader. A test holds the file to this.
+ */
 import { z } from 'zod';
 
 const text = (words: string) => z.string().describe(words);
@@ -37,6 +40,13 @@ export const jobCsvSchema = z.strictObject({
   'Torque upper limit (N·m)': figure('Upper limit.'),
   'Torque accepted from (N·m)': figure('Lower end of the acceptance zone.'),
   'Torque accepted to (N·m)': figure('Upper end of the acceptance zone.'),
+  'Value as shown': figure('Gap or torque in the unit that the shop reads.'),
+  'U as shown, 95 %': figure('Expanded uncertainty in that unit.'),
+  'Lower limit as shown': figure('Lower limit in that unit.'),
+  'Upper limit as shown': figure('Upper limit in that unit.'),
+  'Accepted from as shown': figure('Lower end of the acceptance zone in that unit, rounded up.'),
+  'Accepted to as shown': figure('Upper end of the acceptance zone in that unit, rounded down.'),
+  'Unit as shown': text('The unit of the columns as shown: `N·m`, `lbf·ft`, `mm` or `in`.'),
   'Rise 20 to 80 % (ms)': figure('Time from 20 to 80 % of the first top.'),
   'Plug turned (deg)': figure('How far the plug was turned.'),
   'Turn U, 95 % (deg)': figure('Expanded uncertainty of the turn.'),

@@ -1,5 +1,7 @@
+import { inUnits, type ShownUnits, SI } from '../quantity/shown.ts';
 import type { AttemptRow } from './attempts.ts';
 import { type CsvStyle, USUAL_CSV } from './csv-style.ts';
+import { figure, lowerBound, UNIT_TEXT, upperBound } from './figures.ts';
 import type { ReportModel } from './model.ts';
 import { rowsCsv } from './rows-csv.ts';
 import type { WindowText } from './window-text.ts';
@@ -65,6 +67,13 @@ const COLUMNS: readonly CsvColumn[] = [
     header: 'Torque accepted to (N·m)',
     value: torque((row, model) => accepted({ figures: torqueWindow(row, model) }, 'acceptUpper')),
   },
+  { header: 'Value as shown', value: ({ value, quantity }) => shown(value, quantity) },
+  { header: 'U as shown, 95 %', value: ({ expandedUncertainty: u, quantity }) => shown(u, quantity) },
+  { header: 'Lower limit as shown', value: (row, model) => shownEdge(row, model, 'lowerLimit') },
+  { header: 'Upper limit as shown', value: (row, model) => shownEdge(row, model, 'upperLimit') },
+  { header: 'Accepted from as shown', value: (row, model) => shownEdge(row, model, 'acceptLower') },
+  { header: 'Accepted to as shown', value: (row, model) => shownEdge(row, model, 'acceptUpper') },
+  { header: 'Unit as shown', value: ({ quantity }) => UNIT_TEXT[UNIT_OF[quantity]] },
   { header: 'Rise 20 to 80 % (ms)', value: torque((row) => row.riseMs) },
   { header: 'Plug turned (deg)', value: torque((row) => row.turn?.turnedDeg ?? null) },
   { header: 'Turn U, 95 % (deg)', value: torque((row) => row.turn?.expandedUncertainty ?? null) },
@@ -93,14 +102,31 @@ const COLUMNS: readonly CsvColumn[] = [
 
 /**
  * The measurements as RFC 4180: one row an attempt, commas, CRLF, decimal points; or as the spreadsheets of a country have
- * it. csv-columns.ts says what the columns are.
+ * it. csv-columns.ts says what the columns are. Words and codes are English for every reader, so the model is one for
+ * anybody; figures in `units` have columns of their own.
  */
-export function writeCsv(model: ReportModel, style: CsvStyle = USUAL_CSV): string {
+export function writeCsv(model: ReportModel, style: CsvStyle = USUAL_CSV, units: ShownUnits = SI): string {
   const columns = COLUMNS.map(({ header, value }) => ({
     header,
     value: (row: AttemptRow) => value(row, model),
   }));
-  return rowsCsv(columns, model.rows, style);
+  return inUnits(units, () => rowsCsv(columns, model.rows, style));
+}
+
+const UNIT_OF = { torque: 'N.m', gap: 'mm' } as const;
+
+/** As the shop reads it, with the decimals of its unit. */
+const shown = (value: number | null, quantity: AttemptRow['quantity']): number | null =>
+  value === null ? null : Number(figure(value, UNIT_OF[quantity]));
+
+const ROUNDED = { lowerLimit: figure, upperLimit: figure, acceptLower: lowerBound, acceptUpper: upperBound };
+
+function shownEdge(row: AttemptRow, model: ReportModel, edge: keyof typeof ROUNDED): number | null {
+  const { quantity } = row;
+  const window = quantity === 'gap' ? (model.gapWindow?.figures ?? null) : torqueWindow(row, model);
+  const isEnd = edge === 'acceptLower' || edge === 'acceptUpper';
+  if (window === null || (isEnd && !window.decidable)) return null;
+  return Number(ROUNDED[edge](window[edge], UNIT_OF[quantity]));
 }
 
 function scaled(value: number | null, factor: number): number | null {

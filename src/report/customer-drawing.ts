@@ -1,3 +1,4 @@
+import { w } from '../words/catalogue.ts';
 import type { CustomerSheet, OldPlugRow } from './customer-sheet.ts';
 import { facts, warnings } from './head.ts';
 import { type Logo, logoIn } from './logo.ts';
@@ -27,7 +28,7 @@ export function drawCustomerSheet(sheet: Sheet, model: ReportModel, qr: QrSquare
   twoColumns(sheet, model.customer);
   plugs(sheet, model);
   oldPlugs(sheet, model.customer);
-  const next = section(sheet, 'Next change of the plugs', 12);
+  const next = section(sheet, w`Next change of the plugs`, 12);
   paragraph(sheet, next, model.customer.nextChange, { size: 9 });
   ending(sheet, model, qr, qrWords);
 }
@@ -60,7 +61,7 @@ function title(sheet: Sheet, model: ReportModel): void {
   decoration(sheet, () => sheet.doc.lineWidth(1.4).rect(boxX, top, boxWidth, height).stroke(INK));
   sheet.y = Math.max(y, top + height, picture === null ? 0 : top + LOGO.height) + 8;
   const heading = { x: PAGE.left, y: sheet.y, width: TEXT_WIDTH, size: 17, bold: true, lines: 1 };
-  sheet.y += text(sheet, head, 'H1', `Spark plugs: job ${model.job}`, heading) + 4;
+  sheet.y += text(sheet, head, 'H1', w`Spark plugs: job ${model.job}`, heading) + 4;
 }
 
 /** Returns the width that it took. */
@@ -68,7 +69,7 @@ function drawLogo(sheet: Sheet, { png, width, height }: Logo, name: string, y: n
   const scale = Math.min(LOGO.width / width, LOGO.height / height);
   const [wide, high] = [width * scale, height * scale];
   const bbox = [PAGE.left, y, PAGE.left + wide, y + high];
-  tagged(sheet, sheet.root, 'Figure', { alt: `Logo of ${name}`, bbox, placement: 'Block' }, () => {
+  tagged(sheet, sheet.root, 'Figure', { alt: w`Logo of ${name}`, bbox, placement: 'Block' }, () => {
     sheet.doc.image(png, PAGE.left, y, { width: wide, height: high });
   });
   return wide;
@@ -88,9 +89,9 @@ function plugs(sheet: Sheet, model: ReportModel): void {
   const { positions, customer, torqueWindow, gapWindow } = model;
   const columns: readonly Column[] = [
     { title: positions.column, share: 60, heads: true },
-    { title: 'Verdict', share: 120 },
-    { title: `Gap${gapWindow === null ? '' : `, limits ${gapWindow.limits}`}`, share: 140, align: 'right' },
-    { title: `Torque, limits ${torqueWindow.limits}`, share: 140, align: 'right' },
+    { title: w`Verdict`, share: 120 },
+    { title: gapWindow === null ? w`Gap` : w`Gap, limits ${gapWindow.limits}`, share: 140, align: 'right' },
+    { title: w`Torque, limits ${torqueWindow.limits}`, share: 140, align: 'right' },
   ];
   const rows = customer.plugs.map(({ position, verdict, gap, torque }): Cell[] => [
     { text: position, bold: true },
@@ -98,28 +99,29 @@ function plugs(sheet: Sheet, model: ReportModel): void {
     { text: gap },
     { text: torque },
   ]);
-  const element = section(sheet, 'Each new plug', startHeight(sheet, columns, rows));
+  const element = section(sheet, w`Each new plug`, startHeight(sheet, columns, rows));
   table(sheet, element, columns, rows);
   sheet.y += 3;
 }
 
-const OLD_COLUMNS: readonly Column[] = [
-  { title: 'Old plugs of', share: 130, heads: true },
-  { title: 'How they looked', share: 170 },
-  { title: 'What we recommend', share: 220 },
+const oldColumns = (): readonly Column[] => [
+  { title: w`Old plugs of`, share: 130, heads: true },
+  { title: w`How they looked`, share: 170 },
+  { title: w`What we recommend`, share: 220 },
 ];
 
 function oldPlugs(sheet: Sheet, { oldPlugs: all }: CustomerSheet): void {
   if (all.length === 0) return;
+  const columns = oldColumns();
   const rows = alike(all).map(([first, where]): Cell[] => [
     { text: where, bold: true },
     { text: first.looks, condition: first.condition },
-    { text: first.advice || 'nothing' },
+    { text: first.advice || w`nothing` },
   ]);
-  const element = section(sheet, 'What the old plugs showed', startHeight(sheet, OLD_COLUMNS, rows));
-  table(sheet, element, OLD_COLUMNS, rows);
+  const element = section(sheet, w`What the old plugs showed`, startHeight(sheet, columns, rows));
+  table(sheet, element, columns, rows);
   sheet.y += 3;
-  const words = 'The look of a plug is a hint and no diagnosis.';
+  const words = w`The look of a plug is a hint and no diagnosis.`;
   paragraph(sheet, element, words, { size: 7, colour: GREY });
 }
 
@@ -143,8 +145,7 @@ function ending(sheet: Sheet, model: ReportModel, qr: QrSquares, qrWords: string
   const element = group(sheet, sheet.root, 'Sect');
   const top = PAGE.height - PAGE.bottom - BELOW;
   const width = TEXT_WIDTH - QR_SIZE - 16;
-  const worth =
-    'The figures behind each verdict, what they prove and what they do not, and the cautions are on the pages behind this one. The signed record is the evidence.';
+  const worth = w`The figures behind each verdict, what they prove and what they do not, and the cautions are on the pages behind this one. The signed record is the evidence.`;
   const y =
     top +
     text(sheet, element, 'P', worth, { x: PAGE.left, y: top, width, size: 7.5, colour: GREY, lines: 3 });
@@ -159,7 +160,7 @@ function ending(sheet: Sheet, model: ReportModel, qr: QrSquares, qrWords: string
         .lineTo(x + each, lineY)
         .stroke(INK),
     );
-    text(sheet, element, 'P', `${name} (date, signature)`, {
+    text(sheet, element, 'P', w`${name} (date, signature)`, {
       x,
       y: lineY + 3,
       width: each,
@@ -168,7 +169,7 @@ function ending(sheet: Sheet, model: ReportModel, qr: QrSquares, qrWords: string
     });
   });
   const box = { x: PAGE.left + TEXT_WIDTH - QR_SIZE, y: top, width: QR_SIZE, height: QR_SIZE };
-  drawQr(sheet, element, qr, `QR code: ${qrWords}`, box);
+  drawQr(sheet, element, qr, w`QR code: ${qrWords}`, box);
   const caption = {
     x: box.x - 20,
     y: top + QR_SIZE + 1,

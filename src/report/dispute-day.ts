@@ -9,14 +9,14 @@ import { proofOf } from '../job/proof.ts';
 import type { CylinderState, JobState } from '../job/state.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import type { FigureSource } from '../reading.ts';
+import { w } from '../words/catalogue.ts';
 import { figure, percent, UNIT_TEXT, type Unit, utc } from './figures.ts';
 import type { Labelled, Part } from './paper.ts';
+import { SEAT_WORDS, THREADS_WORDS } from './plug-words.ts';
 import type { Cell } from './table.ts';
 import { cylinderVerdict, VERDICT_WORD, verdictOf } from './verdict.ts';
 import { windowText } from './window-text.ts';
 import { instrumentRefusalText, noted, noteLines, promiseWords, proofText } from './words/index.ts';
-
-export const NOT_GIVEN = 'not given';
 
 export function knownThen(
   state: JobState,
@@ -29,33 +29,39 @@ export function knownThen(
   const recorded = recordedOn(state, station);
   const torque = windowText(torqueWindow);
   return [
-    { label: 'Complaint', value: complaint ?? NOT_GIVEN },
-    { label: 'Odometer', value: vehicle.odometerKm === undefined ? NOT_GIVEN : `${vehicle.odometerKm} km` },
-    { label: 'Technician', value: state.technician },
-    { label: 'Opened', value: utc(entries[0]?.at ?? '') },
-    { label: 'Ended', value: endOf(state, entries) },
-    { label: 'Plug', value: `${order.plug.part}, ${order.plug.thread}, ${order.plug.seat} seat` },
+    { label: w`Complaint`, value: complaint ?? w`not given` },
     {
-      label: isByAngle(state.basis) ? 'Turn as printed' : 'Torque as printed',
-      value: `${specification.torque}, threads ${specification.threads}`,
+      label: w`Odometer`,
+      value: vehicle.odometerKm === undefined ? w`not given` : `${vehicle.odometerKm} km`,
     },
-    { label: 'Gap as printed', value: specification.gap ?? 'none' },
+    { label: w`Technician`, value: state.technician },
+    { label: w`Opened`, value: utc(entries[0]?.at ?? '') },
+    { label: w`Ended`, value: endOf(state, entries) },
+    { label: w`Plug`, value: `${order.plug.part}, ${order.plug.thread}, ${SEAT_WORDS[order.plug.seat]}` },
     {
-      label: 'Source',
+      label: isByAngle(state.basis) ? w`Turn as printed` : w`Torque as printed`,
+      value: w`${specification.torque}, threads ${THREADS_WORDS[specification.threads]}`,
+    },
+    { label: w`Gap as printed`, value: specification.gap ?? w`none` },
+    {
+      label: w`Source`,
       value: [source.title, source.edition, source.date].filter((one) => one !== undefined).join(', '),
     },
-    { label: 'In the log since', value: recorded === null ? 'never' : utc(recorded) },
-    { label: 'Torque accepted', value: `${torque.acceptance}, of ${torque.limits}` },
-    { label: 'Gap accepted', value: gapWindow === null ? 'not measured' : windowText(gapWindow).acceptance },
-    { label: 'Notes of the day', value: noteLines(state.order, state.basis.notes).join(' ') || 'none' },
+    { label: w`In the log since`, value: recorded === null ? w`never` : utc(recorded) },
+    { label: w`Torque accepted`, value: w`${torque.acceptance}, of ${torque.limits}` },
+    {
+      label: w`Gap accepted`,
+      value: gapWindow === null ? w`not measured` : windowText(gapWindow).acceptance,
+    },
+    { label: w`Notes of the day`, value: noteLines(state.order, state.basis.notes).join(' ') || w`none` },
   ];
 }
 
 export function endOf(state: JobState, entries: readonly LogEntry[]): string {
   const closing = entries.findLast(({ event }) => event.type === 'job-closed');
-  if (closing === undefined) return 'still open';
-  const complete = state.closed?.complete === true ? 'complete' : 'NOT COMPLETE';
-  return `${complete}, ${utc(closing.at)} by ${closing.by}`;
+  if (closing === undefined) return w`still open`;
+  const complete = state.closed?.complete === true ? w`complete` : w`NOT COMPLETE`;
+  return w`${complete}, ${utc(closing.at)} by ${closing.by}`;
 }
 
 export function toolRow(
@@ -67,40 +73,39 @@ export function toolRow(
   const due = dueDate(instrument);
   const rests =
     certificate === undefined
-      ? `${promiseWords(instrument)}; no certificate`
-      : `certificate ${certificate.number}, ${certificate.laboratory}, ${certificate.date}`;
+      ? w`${promiseWords(instrument)}; no certificate`
+      : w`certificate ${certificate.number}, ${certificate.laboratory}, ${certificate.date}`;
   const answered = entries.flatMap(({ event }) =>
     event.type === 'instrument-overridden' && event.tool === id ? [event] : [],
   );
   const inForce =
     certificate === undefined
-      ? 'nothing that runs out'
+      ? w`nothing that runs out`
       : due === null
-        ? 'yes; no due date was set'
+        ? w`yes; no due date was set`
         : due >= basis.on
-          ? `yes, until ${due}`
-          : `NO, it ran out on ${due}`;
+          ? w`yes, until ${due}`
+          : w`NO, it ran out on ${due}`;
   const by = answered.map(
     ({ by: who, refusal, reason }) =>
-      `; ${who} answered for it (${instrumentRefusalText(refusal)}): ${reason}`,
+      w`; ${who} answered for it (${instrumentRefusalText(refusal)}): ${reason}`,
   );
-  return [{ text: id }, { text: serial ?? NOT_GIVEN }, { text: rests }, { text: inForce + by.join('') }];
+  return [{ text: id }, { text: serial ?? w`not given` }, { text: rests }, { text: inForce + by.join('') }];
 }
-
-const VOID = 'VOID: the readings of this job prove nothing.';
 
 export function proofs(name: string, state: JobState): Part {
   return {
     kind: 'table',
-    title: `${name}: what it came to`,
-    note: state.voided === null ? proofText(proofOf(state)) : VOID,
+    title: w`${name}: what it came to`,
+    note:
+      state.voided === null ? proofText(proofOf(state)) : w`VOID: the readings of this job prove nothing.`,
     columns: [
-      { title: 'Cylinder', share: 0.8, align: 'right', heads: true },
-      { title: 'Verdict', share: 1.7 },
-      { title: 'Gap', share: 2 },
-      { title: 'Torque', share: 2.2 },
-      { title: 'Probability', share: 1.1, align: 'right' },
-      { title: 'Tries', share: 1.2 },
+      { title: w`Cylinder`, share: 0.8, align: 'right', heads: true },
+      { title: w`Verdict`, share: 1.7 },
+      { title: w`Gap`, share: 2 },
+      { title: w`Torque`, share: 2.2 },
+      { title: w`Probability`, share: 1.1, align: 'right' },
+      { title: w`Tries`, share: 1.2 },
     ],
     rows: [...state.cylinders]
       .sort((a, b) => a.cylinder - b.cylinder)
@@ -114,7 +119,7 @@ export function proofs(name: string, state: JobState): Part {
           { text: judged(standing(cylinder.gap, cylinder.gaps), 'mm') },
           { text: judged(torque, 'N.m') },
           { text: torque === null ? '' : percent(torque.judgement.conformanceProbability) },
-          { text: `${cylinder.gaps.length} gap, ${cylinder.pulls.length} pull` },
+          { text: w`${cylinder.gaps.length} gap, ${cylinder.pulls.length} pull` },
         ];
       }),
   };
@@ -137,7 +142,7 @@ interface Figure {
 }
 
 function judged(standing: Figure | null, unit: Unit): string {
-  if (standing === null) return 'none';
+  if (standing === null) return w`none`;
   const { judgement, source } = standing;
   const { value, expandedUncertainty } = judgement;
   const word = noted(VERDICT_WORD[verdictOf(judgement)], source);

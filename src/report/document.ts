@@ -1,3 +1,5 @@
+import { unitsAsKeyword } from './units-keyword.ts';
+import { madeFor, type PaperReader } from './reader.ts';
 import type { Mark } from '../job/proof.ts';
 import { clean } from './clean.ts';
 import { type FontSources, registerFonts } from './fonts/fonts.ts';
@@ -19,8 +21,11 @@ export async function newSheet(about: {
   readonly madeAt: Date;
   readonly marks: readonly Mark[];
   readonly fonts?: FontSources;
+  readonly reader: PaperReader;
 }): Promise<Sheet> {
   const { default: PDFDocument } = await import('pdfkit');
+  const { reader } = about;
+  const mark = madeFor(reader, () => marksText(about.marks));
   const producer = xmlSafe(`${about.drawnBy}, pdfkit`);
   const doc = new PDFDocument({
     size: [PAGE.width, PAGE.height],
@@ -33,12 +38,13 @@ export async function newSheet(about: {
     // Without it the first font is one that is not embedded, and the file would claim what it is not.
     font: FIRST_FONT,
     tagged: true,
-    lang: 'en',
+    lang: reader.dictionary.language,
     displayTitle: true,
     info: {
-      Title: xmlSafe(`${about.marks.length === 0 ? '' : `${marksText(about.marks)}: `}${clean(about.title)}`),
+      Title: xmlSafe(`${mark === '' ? '' : `${mark}: `}${clean(about.title)}`),
       Creator: xmlSafe(about.program),
       Producer: producer,
+      Keywords: unitsAsKeyword(reader.units),
       CreationDate: about.madeAt,
     },
   });
@@ -47,10 +53,18 @@ export async function newSheet(about: {
   });
   const root = doc.struct('Document');
   doc.addStructure(root);
+  doc.appendXML(languageXml(reader.dictionary.language));
   doc.on('pageAdded', () => drawBackground(doc, about.marks));
-  doc.addPage();
+  madeFor(reader, () => doc.addPage());
   return { doc, root, y: PAGE.top, lacking: false, fontFor };
 }
+
+/** Beside what pdfkit writes of title and program (XMP, Dublin Core). */
+const languageXml = (language: string) => `
+        <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
+            <dc:language><rdf:Bag><rdf:li>${language}</rdf:li></rdf:Bag></dc:language>
+        </rdf:Description>
+        `;
 
 /** pdfkit copies title and creator into XML as they stand. */
 function xmlSafe(text: string): string {

@@ -4,6 +4,7 @@ import type { WrenchDrift } from '../audit/drift.ts';
 import type { DriftFinding } from '../audit/drift-finding.ts';
 import { marksOf } from '../job/proof.ts';
 import type { Problem } from '../problem.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import { certificateParts } from './certificate-lines.ts';
 import { certificatesChart } from './charts/certificates-chart.ts';
 import type { Chart } from './charts/chart.ts';
@@ -15,10 +16,12 @@ import type { Paper, Part } from './paper.ts';
 
 const DAYS_IN_YEAR = 365.25;
 
-const STATUS = {
+const STATUS = phrases({
   WARNING: 'Look at this tool before its calibration is due.',
   UNDECIDED: 'The certificates show no drift, and cannot rule one out.',
-} as const;
+});
+
+const STATUS_WORD = phrases({ WARNING: 'WARNING', UNDECIDED: 'UNDECIDED' });
 
 /** The charts by themselves; null where there is too little for one. */
 export function driftCharts(
@@ -49,25 +52,29 @@ export function driftPaper(
   const { name, instrument, rows, pulls, certificates, verdict, due, usedAt } = finding;
   const charts = driftCharts(finding, last);
   return {
-    title: 'Drift',
+    title: w`Drift`,
     subtitle: name,
     status:
       verdict === null
         ? {
-            word: 'NO DRIFT SEEN',
-            text: `By its ${pulls.ok ? (certificates.ok ? 'pulls and its certificates' : 'pulls alone') : 'certificates alone'}.`,
+            word: w`NO DRIFT SEEN`,
+            text: pulls.ok
+              ? certificates.ok
+                ? w`By its pulls and its certificates.`
+                : w`By its pulls alone.`
+              : w`By its certificates alone.`,
           }
-        : { word: verdict, text: STATUS[verdict] },
+        : { word: STATUS_WORD[verdict], text: STATUS[verdict] },
     marks: marksOf(rows.map(({ source }) => source)),
     facts: [
-      { label: 'Tool', value: clean(instrument.id) },
-      { label: 'Certificate', value: clean(instrument.certificate?.number ?? 'none') },
-      { label: 'Due', value: due ?? 'not known' },
+      { label: w`Tool`, value: clean(instrument.id) },
+      { label: w`Certificate`, value: clean(instrument.certificate?.number ?? w`none`) },
+      { label: w`Due`, value: due ?? w`not known` },
     ],
     parts: [
       {
         kind: 'text',
-        title: 'Pulls',
+        title: w`Pulls`,
         paragraphs: pulls.ok ? pullWords(pulls.value, due) : [nothingFrom(pulls.error)],
       },
       ...chartPart(charts.pulls),
@@ -76,14 +83,14 @@ export function driftPaper(
         : [
             {
               kind: 'text',
-              title: 'Certificates',
+              title: w`Certificates`,
               paragraphs: [nothingFrom(certificates.error)],
             } as const,
           ]),
       ...chartPart(charts.certificates),
       ...lostPart(lost),
     ],
-    footer: `Drift of ${clean(name)}`,
+    footer: w`Drift of ${clean(name)}`,
     ...imprint,
   };
 }
@@ -97,9 +104,9 @@ const lostPart = (lost: readonly string[]): readonly Part[] =>
     : [
         {
           kind: 'text',
-          title: 'Left out',
+          title: w`Left out`,
           paragraphs: [
-            `The kept files of ${lost.join(', ')} are missing or changed. See "plugmark certificates check".`,
+            w`The kept files of ${lost.join(', ')} are missing or changed. See "plugmark certificates check".`,
           ],
         },
       ];
@@ -107,31 +114,43 @@ const lostPart = (lost: readonly string[]): readonly Part[] =>
 function pullWords(wrench: WrenchDrift, due: string | null): readonly string[] {
   const { days, drift, isTrend, permissiblePercent, errorPercent, shiftedSince, outsideOn, warn } = wrench;
   const perYear = DAYS_IN_YEAR * drift.perDay;
-  const slope = `${signed(perYear)} % a year (standard uncertainty ${(DAYS_IN_YEAR * drift.perDayUncertainty).toFixed(2)})`;
-  const permitted = `the ${permissiblePercent.toFixed(1)} % permitted`;
+  const slope = w`${signed(perYear)} % a year (standard uncertainty ${(DAYS_IN_YEAR * drift.perDayUncertainty).toFixed(2)})`;
+  const permitted = w`the ${permissiblePercent.toFixed(1)} % permitted`;
   return [
-    `${days.reduce((sum, { pulls }) => sum + pulls, 0)} first pulls on ${days.length} days of use since ${days[0]?.day ?? '-'}.`,
-    isTrend ? `Trend: ${slope}.` : `No trend beyond chance: ${slope}.`,
+    w`${days.reduce((sum, { pulls }) => sum + pulls, 0)} first pulls on ${days.length} days of use since ${days[0]?.day ?? '-'}.`,
+    isTrend ? w`Trend: ${slope}.` : w`No trend beyond chance: ${slope}.`,
     shiftedSince === null
-      ? 'The weighted mean is within its limits.'
-      : `WARNING: the weighted mean has been beyond its limits since ${shiftedSince}.`,
+      ? w`The weighted mean is within its limits.`
+      : w`WARNING: the weighted mean has been beyond its limits since ${shiftedSince}.`,
     outsideOn === null
-      ? `The pulls do not show that it leaves ${permitted} before it is due. Its certificate started it at ${signed(errorPercent)} %.`
-      : `WARNING: if this goes on, it leaves ${permitted} on ${outsideOn}${due === null ? '' : `, before it is due on ${due}`}. Its certificate started it at ${signed(errorPercent)} %.`,
+      ? w`The pulls do not show that it leaves ${permitted} before it is due. Its certificate started it at ${signed(errorPercent)} %.`
+      : leavingText({ permitted, outsideOn, due, start: signed(errorPercent) }),
     ...(warn
       ? [
-          'The wrench may have moved, or the way of working. Check it against another wrench, or have it calibrated.',
+          w`The wrench may have moved, or the way of working. Check it against another wrench, or have it calibrated.`,
         ]
       : []),
   ];
 }
+
+interface Leaving {
+  readonly permitted: string;
+  readonly outsideOn: string;
+  readonly due: string | null;
+  readonly start: string;
+}
+
+const leavingText = ({ permitted, outsideOn, due, start }: Leaving): string =>
+  due === null
+    ? w`WARNING: if this goes on, it leaves ${permitted} on ${outsideOn}. Its certificate started it at ${start} %.`
+    : w`WARNING: if this goes on, it leaves ${permitted} on ${outsideOn}, before it is due on ${due}. Its certificate started it at ${start} %.`;
 
 function pullChart({ chart, days }: WrenchDrift, name: string, last: number): Chart {
   return controlChart(
     ewmaDrawing(
       { ...chart, points: chart.points.slice(-last) },
       {
-        title: `${name}, first pulls of a day against the middle of their limits`,
+        title: w`${name}, first pulls of a day against the middle of their limits`,
         unit: '%',
         labels: days.slice(-last).map(({ day }) => day),
       },
@@ -141,4 +160,4 @@ function pullChart({ chart, days }: WrenchDrift, name: string, last: number): Ch
 
 const unitOf = ({ quantity }: DriftFinding['instrument']): Unit => (quantity === 'torque' ? 'N.m' : 'mm');
 const signed = (value: number) => `${value > 0 ? '+' : ''}${value.toFixed(2)}`;
-const nothingFrom = ({ message, next }: Problem) => `Nothing to say: ${message}. ${next}`;
+const nothingFrom = ({ message, next }: Problem) => w`Nothing to say: ${message}. ${next}`;

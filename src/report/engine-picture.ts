@@ -1,3 +1,4 @@
+import { w } from '../words/catalogue.ts';
 import type { PlacedCylinder } from './model.ts';
 import type { Positions } from './positions.ts';
 import {
@@ -26,7 +27,7 @@ export function enginePicture(
   banks: readonly (readonly PlacedCylinder[])[],
   positions: Positions,
 ): void {
-  const lines = banks.flatMap((bank, index) => linesOfBank(bank, `Bank ${index + 1}`));
+  const lines = banks.flatMap((bank, index) => linesOfBank(bank, w`Bank ${index + 1}`));
   const height = lines.length * (CELL.height + CELL.gap);
   room(sheet, height);
   const { y } = sheet;
@@ -51,7 +52,7 @@ interface Line {
 
 function linesOfBank(bank: readonly PlacedCylinder[], label: string): Line[] {
   return Array.from({ length: Math.ceil(bank.length / PER_LINE) }, (_, index) => ({
-    label: index === 0 ? label : 'further back',
+    label: index === 0 ? label : w`further back`,
     cylinders: bank.slice(index * PER_LINE, (index + 1) * PER_LINE),
   }));
 }
@@ -59,7 +60,7 @@ function linesOfBank(bank: readonly PlacedCylinder[], label: string): Line[] {
 function drawLine(sheet: Sheet, line: Line, y: number): void {
   const small = { size: 7, colour: GREY, lines: 1 } as const;
   ink(sheet, line.label, { ...small, x: PAGE.left, y: y + 7, width: LABEL_WIDTH - 6 });
-  ink(sheet, 'front at left', { ...small, x: PAGE.left, y: y + 7 + lineHeight(7), width: LABEL_WIDTH - 6 });
+  ink(sheet, w`front at left`, { ...small, x: PAGE.left, y: y + 7 + lineHeight(7), width: LABEL_WIDTH - 6 });
   line.cylinders.forEach((cylinder, index) => {
     drawCylinder(sheet, cylinder, PAGE.left + LABEL_WIDTH + index * CELL.width, y);
   });
@@ -91,7 +92,7 @@ function drawCylinder(sheet: Sheet, { cylinder, verdict }: PlacedCylinder, x: nu
 export function inWords(banks: readonly (readonly PlacedCylinder[])[], { title }: Positions): string {
   const bankWords = banks.map(
     (bank, index) =>
-      `Bank ${index + 1}: ${bank.map(({ cylinder, verdict }) => `${title(cylinder)} ${VERDICT_WORD[verdict]}`).join(', ')}.`,
+      w`Bank ${index + 1}: ${bank.map(({ cylinder, verdict }) => `${title(cylinder)} ${VERDICT_WORD[verdict]}`).join(', ')}.`,
   );
-  return `The engine from above, each bank from front to rear. ${bankWords.join(' ')}`;
+  return w`The engine from above, each bank from front to rear. ${bankWords.join(' ')}`;
 }

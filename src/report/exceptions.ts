@@ -9,8 +9,10 @@ import { statementOf, takenBackIn } from '../job/statements.ts';
 import type { Judgement } from '../metrology/judgement.ts';
 import { withoutPhoneNumbers } from '../personal.ts';
 import type { Pull } from '../pull/pull.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
-import { figure, UNIT_TEXT, utc } from './figures.ts';
+import { gapText, torqueText, utc, withUnit } from './figures.ts';
+import { DAMAGE_WORDS, THREAD_WORDS } from './plug-words.ts';
 import { VERDICT_WORD, verdictOf } from './verdict.ts';
 import {
   ANSWER_GIVEN,
@@ -84,7 +86,7 @@ function outOfOrder(
     // A list for afterwards came before; so did a step between two strokes of one plug.
     const done =
       one.step === 'afterwards' ? (all.findLast((entry) => entry.seq < seq) ?? last) : (first ?? last);
-    const when = done === undefined ? 'never' : utc(done.at);
+    const when = done === undefined ? w`never` : utc(done.at);
     return `${outOfOrderWord()}: ${outOfOrderText(one)} (${when}).`;
   });
 }
@@ -154,66 +156,70 @@ function changeOfTool(tool: string, { toolsOf, technician }: JobState): string {
   const hands =
     owner === undefined || owner === technician
       ? ''
-      : `; at work from here on: ${owner}, after ${technician}`;
-  return `${tool} in use from here on${hands}.`;
+      : w`; at work from here on: ${owner}, after ${technician}`;
+  return w`${tool} in use from here on${hands}.`;
 }
 
 function exception(event: JobEvent, soFar: SoFar): string | null {
   switch (event.type) {
     case 'session-started':
-      return event.session > 1 ? `Program started again on this job (session ${event.session}).` : null;
+      return event.session > 1 ? w`Program started again on this job (session ${event.session}).` : null;
     case 'tool-linked':
       return linkException(event, soFar.state);
     case 'tool-in-use':
       return changeOfTool(event.tool, soFar.state);
     case 'technician-at-work':
-      return `At work from here on: ${event.person}, after ${soFar.state.technician}.`;
+      return w`At work from here on: ${event.person}, after ${soFar.state.technician}.`;
     case 'tool-lost':
-      return `Link to ${event.tool} lost: ${linkEndText(event)}.`;
+      return w`Link to ${event.tool} lost: ${linkEndText(event)}.`;
     case 'readings-missed':
-      return `Readings of ${event.tool} missed for ${((event.toUs - event.fromUs) / 1e6).toFixed(2)} s: ${MISS_WORDS[event.reason]}.`;
+      return w`Readings of ${event.tool} missed for ${((event.toUs - event.fromUs) / 1e6).toFixed(2)} s: ${MISS_WORDS[event.reason]}.`;
     case 'value-stored':
-      return `${event.tool} sent readings from its memory. They are kept, and belong to no cylinder.`;
+      return w`${event.tool} sent readings from its memory. They are kept, and belong to no cylinder.`;
     case 'device-refused':
-      return `Refused for ${event.tool}: ${deviceRefusalText(event)}.`;
+      return w`Refused for ${event.tool}: ${deviceRefusalText(event)}.`;
     case 'value-not-known':
-      return `${event.tool} sent at least one reading without a value.`;
+      return w`${event.tool} sent at least one reading without a value.`;
     case 'raw-value':
-      return `${event.tool} sent values in an unknown layout (${event.source}). They are kept as bytes and not judged.`;
+      return w`${event.tool} sent values in an unknown layout (${event.source}). They are kept as bytes and not judged.`;
     case 'gap-measured':
       return event.judgement.result === 'OK'
         ? null
-        : `Cylinder ${event.cylinder}, gap: ${judged(event.judgement, 'mm')}.`;
+        : w`Cylinder ${event.cylinder}, gap: ${judged(event.judgement, 'mm')}.`;
     case 'pull-placed':
       return pullException(event, soFar);
     case 'cylinder-chosen':
       return event.quantity === 'old-plug'
         ? null
-        : `Next ${event.quantity === 'torque' ? 'pull' : 'gap'} given to cylinder ${event.cylinder} by hand.`;
+        : event.quantity === 'torque'
+          ? w`Next pull given to cylinder ${event.cylinder} by hand.`
+          : w`Next gap given to cylinder ${event.cylinder} by hand.`;
     case 'instrument-overridden':
-      return `${event.tool} used although ${instrumentRefusalText(event.refusal)}. Answered for by ${event.by}${reason(event.reason)}.`;
+      return w`${event.tool} used although ${instrumentRefusalText(event.refusal)}. Answered for by ${event.by}${reason(event.reason)}.`;
     case 'uncertainty-declared':
-      return `${event.tool} reported a larger uncertainty than the station lists. From here on it is judged by that.`;
+      return w`${event.tool} reported a larger uncertainty than the station lists. From here on it is judged by that.`;
     case 'gap-out-of-turn':
-      return `Gap ${figure(event.gapMm, 'mm')} mm was measured out of its turn and given to no plug: ${OUT_OF_TURN_WORDS[event.because]}.`;
+      return w`Gap ${gapText(event.gapMm)} was measured out of its turn and given to no plug: ${OUT_OF_TURN_WORDS[event.because]}.`;
     case 'gap-kept':
-      return `Cylinder ${event.cylinder}, gap: measured out of its turn and kept, NOT proven. Answered for by ${event.by}: ${event.reason}.`;
+      return w`Cylinder ${event.cylinder}, gap: measured out of its turn and kept, NOT proven. Answered for by ${event.by}: ${event.reason}.`;
     case 'gap-inspected':
-      return `Cylinder ${event.cylinder}, gap: only looked at, as the specification says; ${event.sound ? 'sound' : 'not sound'}.`;
+      return w`Cylinder ${event.cylinder}, gap: only looked at, as the specification says; ${event.sound ? w`sound` : w`not sound`}.`;
     case 'wire-tried':
-      return `Cylinder ${event.cylinder}, gap by wires: ${WIRE_WORDS[event.outcome]}.`;
+      return w`Cylinder ${event.cylinder}, gap by wires: ${WIRE_WORDS[event.outcome]}.`;
     case 'plug-scrapped':
-      return `Plug for cylinder ${event.cylinder} thrown away: ${SCRAP_WORDS[event.reason]}.`;
+      return w`Plug for cylinder ${event.cylinder} thrown away: ${SCRAP_WORDS[event.reason]}.`;
     case 'pull-given':
-      return `Pull ${event.pull} given to cylinder ${event.cylinder} by hand${reason(event.why)}.`;
+      return w`Pull ${event.pull} given to cylinder ${event.cylinder} by hand${reason(event.why)}.`;
     case 'cylinder-left-out':
-      return `Cylinder ${event.cylinder} was left out; the pulls after it moved on by one${reason(event.why)}.`;
+      return w`Cylinder ${event.cylinder} was left out; the pulls after it moved on by one${reason(event.why)}.`;
     case 'cylinder-restarted':
-      return `Cylinder ${event.cylinder} backed off to start again${event.newPlug ? ' with a new plug' : ''}${reason(event.why)}.`;
+      return event.newPlug
+        ? w`Cylinder ${event.cylinder} backed off to start again with a new plug${reason(event.why)}.`
+        : w`Cylinder ${event.cylinder} backed off to start again${reason(event.why)}.`;
     case 'question-answered':
-      return `Question on pull ${event.pull} answered: ${ANSWER_GIVEN[event.answer]}.`;
+      return w`Question on pull ${event.pull} answered: ${ANSWER_GIVEN[event.answer]}.`;
     case 'trial-click-skipped':
-      return 'The trial click was passed over.';
+      return w`The trial click was passed over.`;
     case 'steps-attested':
       return notDone(event, soFar.state);
     case 'old-plugs-read':
@@ -221,21 +227,25 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
     case 'new-plugs-checked':
       return event.differs.length === 0
         ? null
-        : `${cylindersText(event.cylinders)}: the new plug (${event.part}) differs in ${featuresText(event.differs)}.`;
+        : w`${cylindersText(event.cylinders)}: the new plug (${event.part}) differs in ${featuresText(event.differs)}.`;
     case 'taken-back':
-      return `Taken back: ${takenBackText(soFar.state, event)}${reason(event.why)}.`;
+      return w`Taken back: ${takenBackText(soFar.state, event)}${reason(event.why)}.`;
     case 'fitted-by-angle':
-      return `Cylinder ${event.cylinder} fitted by angle (${event.turn}), NOT proven${isByAngle(soFar.state.basis) ? '' : ' by torque'}${reason(event.why)}.`;
+      return isByAngle(soFar.state.basis)
+        ? w`Cylinder ${event.cylinder} fitted by angle (${event.turn}), NOT proven${reason(event.why)}.`
+        : w`Cylinder ${event.cylinder} fitted by angle (${event.turn}), NOT proven by torque${reason(event.why)}.`;
     case 'pull-accepted':
-      return `Cylinder ${event.cylinder}, pull ${event.pull}: ${isOk(soFar.state, event.pull) ? 'out of order' : 'over the window'}, left as it is. Answered for by ${event.by}${reason(event.reason)}.`;
+      return isOk(soFar.state, event.pull)
+        ? w`Cylinder ${event.cylinder}, pull ${event.pull}: out of order, left as it is. Answered for by ${event.by}${reason(event.reason)}.`
+        : w`Cylinder ${event.cylinder}, pull ${event.pull}: over the window, left as it is. Answered for by ${event.by}${reason(event.reason)}.`;
     case 'job-handed-over':
-      return `Handed over to ${event.to}.`;
+      return w`Handed over to ${event.to}.`;
     case 'job-voided':
-      return `Job declared VOID by ${event.by}${reason(event.reason)}.`;
+      return w`Job declared VOID by ${event.by}${reason(event.reason)}.`;
     case 'job-closed':
       return event.complete
         ? null
-        : `Closed and accepted with work open: ${openItemsText(event.open) || 'not named'}.`;
+        : w`Closed and accepted with work open: ${openItemsText(event.open) || w`not named`}.`;
     case 'job-opened':
     case 'readings':
     case 'tool-silent':
@@ -249,7 +259,7 @@ function exception(event: JobEvent, soFar: SoFar): string | null {
 
 function takenBackText(state: JobState, event: JobEventOf<'taken-back'>): string {
   const one = statementOf(state, event);
-  return one === undefined ? `number ${event.said}` : statementWords(one);
+  return one === undefined ? w`number ${event.said}` : statementWords(one);
 }
 
 const isOk = ({ cylinders }: JobState, number: number): boolean =>
@@ -258,7 +268,7 @@ const isOk = ({ cylinders }: JobState, number: number): boolean =>
   );
 
 const cylindersText = (cylinders: readonly number[]): string =>
-  `Cylinder${cylinders.length > 1 ? 's' : ''} ${cylinders.join(', ')}`;
+  cylinders.length > 1 ? w`Cylinders ${cylinders.join(', ')}` : w`Cylinder ${cylinders.join(', ')}`;
 
 /** Steps that were left out, each with its reason. */
 function notDone({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: JobState): string | null {
@@ -274,7 +284,7 @@ function notDone({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: Jo
   const notable = steps.flatMap(({ item, as }) =>
     of(item)?.notable?.includes(as) === true ? [`${textOf(item)}: ${choiceText(of(item), as)}.`] : [],
   );
-  const words = [...(left.length === 0 ? [] : [`Not done: ${left.join('; ')}.`]), ...notable];
+  const words = [...(left.length === 0 ? [] : [w`Not done: ${left.join('; ')}.`]), ...notable];
   return words.length === 0 ? null : words.join(' ');
 }
 
@@ -282,11 +292,11 @@ function notDone({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: Jo
 function oldPlugException(event: JobEventOf<'old-plugs-read'>): string | null {
   const { cylinders, damage, thread, note } = event;
   const faults = [
-    ...damage.map((one) => one.replace('-', ' ')),
-    ...(thread === 'sound' ? [] : [`thread ${thread}`]),
+    ...damage.map((one) => DAMAGE_WORDS[one]),
+    ...(thread === 'sound' ? [] : [w`thread ${THREAD_WORDS[thread]}`]),
   ];
   if (faults.length === 0) return null;
-  return `${cylindersText(cylinders)}, on removal: ${faults.join(', ')}${reason(note ?? '')}.`;
+  return w`${cylindersText(cylinders)}, on removal: ${faults.join(', ')}${reason(note ?? '')}.`;
 }
 
 const reason = (why: string): string => (why === '' ? '' : `: ${withoutPhoneNumbers(why)}`);
@@ -300,9 +310,9 @@ function linkException(
   const caveat = LINK_CAVEAT[source];
   if (caveat !== null) problems.push(caveat);
   else if (!description.link.authenticated)
-    problems.push('link not authenticated: another device could pretend to be this tool');
+    problems.push(w`link not authenticated: another device could pretend to be this tool`);
   if (listed !== undefined && description.serial !== undefined && listed !== description.serial)
-    problems.push(`reports serial ${description.serial}, the station lists ${listed}`);
+    problems.push(w`reports serial ${description.serial}, the station lists ${listed}`);
   return problems.length === 0 ? null : `${tool}: ${problems.join('; ')}.`;
 }
 
@@ -313,33 +323,34 @@ function pullException(event: JobEventOf<'pull-placed'>, soFar: SoFar): string |
   const failed = judgement !== null && judgement.result !== 'OK';
   const usual = kind === 'tightening' || kind === 'run-down';
   if (usual && !failed && !again && event.cylinder !== null && (pull?.cut ?? null) === null) return null;
-  const where = event.cylinder === null ? 'on no cylinder' : `cylinder ${event.cylinder}`;
-  const peak = pull === undefined ? '' : `, peak ${figure(pull.peakNm, 'N.m')} N·m`;
+  const where = event.cylinder === null ? w`on no cylinder` : w`cylinder ${event.cylinder}`;
+  const peak = pull === undefined ? '' : w`, peak ${torqueText(pull.peakNm)}`;
   const cut = pull?.cut ? `, ${CUT[pull.cut]}` : '';
   const result = judgement === null ? '' : `: ${judged(judgement, 'N.m')}`;
   const why = pull === undefined ? '' : ` (${placementText({ ...event, pull })})`;
-  return `Pull ${event.pull}${again ? ' placed again' : ''}, ${where}, ${KIND_WORDS[kind]}${why}${peak}${cut}${result}.`;
+  const rest = `${where}, ${KIND_WORDS[kind]}${why}${peak}${cut}${result}.`;
+  return again ? w`Pull ${event.pull} placed again, ${rest}` : w`Pull ${event.pull}, ${rest}`;
 }
 
-const CUT = {
+const CUT = phrases({
   'link-lost': 'cut off when the link was lost',
   stopped: 'cut off when the program stopped',
-} as const;
+});
 
 function judged(judgement: Judgement, unit: 'N.m' | 'mm'): string {
   const side = {
-    inside: 'inside the acceptance zone',
-    low: 'below the acceptance zone',
-    high: 'above the acceptance zone',
+    inside: w`inside the acceptance zone`,
+    low: w`below the acceptance zone`,
+    high: w`above the acceptance zone`,
   };
-  return `${VERDICT_WORD[verdictOf(judgement)]}, ${figure(judgement.value, unit)} ${UNIT_TEXT[unit]} is ${side[judgement.side]}`;
+  return w`${VERDICT_WORD[verdictOf(judgement)]}, ${withUnit(judgement.value, unit)} is ${side[judgement.side]}`;
 }
 
 function stillOpen(state: JobState, entries: readonly LogEntry[]): ExceptionRow[] {
   const at = utc(entries.at(-1)?.at ?? '');
   const rows = state.questions.map(
-    (question) => `Question on pull ${question.pull} not answered: ${questionText(state, question)}`,
+    (question) => w`Question on pull ${question.pull} not answered: ${questionText(state, question)}`,
   );
-  if (state.closed === null) rows.push('The job is not closed.');
-  return rows.map((what) => ({ at, what: clean(what), who: 'nobody yet', matters: true }));
+  if (state.closed === null) rows.push(w`The job is not closed.`);
+  return rows.map((what) => ({ at, what: clean(what), who: w`nobody yet`, matters: true }));
 }

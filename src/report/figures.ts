@@ -1,30 +1,58 @@
-/** Decimals a reader sees; the record keeps every digit. */
-const DECIMALS = { 'N.m': 2, mm: 3, '%': 2, deg: 1 } as const;
+import { shownDecimals, shownFigure, shownUnit, shownValue } from '../quantity/shown.ts';
 
-export type Unit = keyof typeof DECIMALS;
+/** Decimals of what is read in one unit everywhere; the record keeps every digit. */
+const DECIMALS = { '%': 2, deg: 1 } as const;
 
-/** The unit as written on paper. */
-export const UNIT_TEXT: Readonly<Record<Unit, string>> = { 'N.m': 'N·m', mm: 'mm', '%': '%', deg: '°' };
+export type Unit = keyof typeof DECIMALS | 'N.m' | 'mm';
+
+/** The unit as written on paper, of torque and length the one that the reader reads. */
+export const UNIT_TEXT: Readonly<Record<Unit, string>> = {
+  get 'N.m'() {
+    return shownUnit('N.m');
+  },
+  get mm() {
+    return shownUnit('mm');
+  },
+  '%': '%',
+  deg: '°',
+};
+
+const isShown = (unit: Unit): unit is 'N.m' | 'mm' => unit === 'N.m' || unit === 'mm';
+
+const decimalsOf = (unit: Unit): number => (isShown(unit) ? shownDecimals(unit) : DECIMALS[unit]);
+
+const inItsUnit = (value: number, unit: Unit): number => (isShown(unit) ? shownValue(value, unit) : value);
 
 /** A figure without its unit. Absurdly large ones, which only a damaged tool sends, in powers of ten. */
 export function figure(value: number, unit: Unit): string {
-  if (Math.abs(value) >= 1e6) return value.toExponential(3);
-  return withoutMinusZero(value.toFixed(DECIMALS[unit]));
+  if (Math.abs(value) >= 1e6) return inItsUnit(value, unit).toExponential(3);
+  return isShown(unit) ? shownFigure(value, unit) : written(value, unit);
 }
+
+/** A figure with its unit: `25.00 N·m`, `18.44 lbf·ft`. */
+export const withUnit = (value: number, unit: Unit): string => `${figure(value, unit)} ${UNIT_TEXT[unit]}`;
+
+export const torqueText = (nm: number): string => withUnit(nm, 'N.m');
+
+export const gapText = (mm: number): string => withUnit(mm, 'mm');
 
 /** A lower bound rounded up: the printed zone is never wider than the one that was judged by. */
-export function lowerBound(value: number, unit: Unit): string {
-  return figure(Math.ceil(steps(value, unit)) / 10 ** DECIMALS[unit], unit);
-}
+export const lowerBound = (value: number, unit: Unit): string => bound(value, unit, Math.ceil);
 
 /** An upper bound rounded down. */
-export function upperBound(value: number, unit: Unit): string {
-  return figure(Math.floor(steps(value, unit)) / 10 ** DECIMALS[unit], unit);
+export const upperBound = (value: number, unit: Unit): string => bound(value, unit, Math.floor);
+
+function bound(value: number, unit: Unit, rounded: (steps: number) => number): string {
+  const step = 10 ** decimalsOf(unit);
+  // Printed steps in the value, freed of what binary fractions add at the twelfth digit.
+  const steps = Number((inItsUnit(value, unit) * step).toPrecision(12));
+  return written(rounded(steps) / step, unit);
 }
 
-/** Printed steps in a value, freed of what binary fractions add at the twelfth digit. */
-function steps(value: number, unit: Unit): number {
-  return Number((value * 10 ** DECIMALS[unit]).toPrecision(12));
+/** A number that is in its unit already. */
+function written(number: number, unit: Unit): string {
+  if (Math.abs(number) >= 1e6) return number.toExponential(3);
+  return withoutMinusZero(number.toFixed(decimalsOf(unit)));
 }
 
 /** A probability, never printed as a certainty. */

@@ -1,3 +1,4 @@
+import { w } from '../words/catalogue.ts';
 import { drawChecklist } from './checklist-drawing.ts';
 import { enginePicture, pictureHeight } from './engine-picture.ts';
 import type { ReportModel } from './model.ts';
@@ -7,7 +8,7 @@ import { startHeight, table } from './table.ts';
 
 /** What happened: the engine, every measurement, every exception, and the instruments used. */
 export function drawFront(sheet: Sheet, model: ReportModel): void {
-  const engine = section(sheet, 'Engine and verdict for each cylinder', pictureHeight(model.banks));
+  const engine = section(sheet, w`Engine and verdict for each cylinder`, pictureHeight(model.banks));
   enginePicture(sheet, engine, model.banks, model.positions);
   drawTable(sheet, measurements(model));
   const turned = turns(model);
@@ -19,8 +20,8 @@ export function drawFront(sheet: Sheet, model: ReportModel): void {
 
 function drawTable(sheet: Sheet, { title, columns, rows, note }: TablePart): void {
   if (rows.length === 0) {
-    const height = heightOf(sheet, 'None', { size: 8, width: TEXT_WIDTH });
-    paragraph(sheet, section(sheet, title, height), 'None.');
+    const height = heightOf(sheet, w`None`, { size: 8, width: TEXT_WIDTH });
+    paragraph(sheet, section(sheet, title, height), w`None.`);
     return;
   }
   const element = section(sheet, title, startHeight(sheet, columns, rows));

@@ -1,4 +1,5 @@
 import type { Mark } from '../job/proof.ts';
+import { w } from '../words/catalogue.ts';
 import { type Doc, GREY, INK, ink, PAGE, type Sheet, TEXT_WIDTH } from './sheet.ts';
 import { MARK_WORD, stampText } from './words/index.ts';
 
@@ -33,8 +34,8 @@ export function drawFurniture(
   for (let page = start; page < start + count; page++) {
     doc.switchToPage(page);
     doc.markContent('Artifact', { type: 'Pagination' });
-    ink(sheet, `${footer} · Made by ${program}`, { ...style, x: PAGE.left, width: TEXT_WIDTH - 70 });
-    const number = `Page ${page - start + 1} of ${count}`;
+    ink(sheet, w`${footer} · Made by ${program}`, { ...style, x: PAGE.left, width: TEXT_WIDTH - 70 });
+    const number = w`Page ${page - start + 1} of ${count}`;
     ink(sheet, number, { ...style, x: PAGE.left + TEXT_WIDTH - 66, width: 66, align: 'right' });
     if (marks.length > 0) for (const y of [14, PAGE.height - 20]) stamp(sheet, y, stampText(marks));
     doc.endMarkedContent();

@@ -1,7 +1,9 @@
 /** A gauge study in words: average and range, and analysis of variance, side by side. */
+
 import { type AverageRange, averageRange } from '../statistics/average-range.ts';
 import type { GaugeResult, GaugeStudy } from '../statistics/gauge-study.ts';
 import { type GaugeVariance, gaugeVariance } from '../statistics/gauge-variance.ts';
+import { w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { UNIT_TEXT, type Unit } from './figures.ts';
 
@@ -18,22 +20,22 @@ export function studyLines(named: NamedStudy): readonly string[] {
   const trials = readings[0]?.[0]?.length ?? 0;
   const [ranges, variance] = [averageRange(named), gaugeVariance(named)];
   return [
-    `${study}: ${clean(tool)}${serial === null ? '' : ` (${clean(serial)})`}, ${appraisers.length} appraisers, ${parts.length} parts, ${trials} trials, in ${UNIT_TEXT[unit]}`,
+    w`${study}: ${`${clean(tool)}${serial === null ? '' : ` (${clean(serial)})`}`}, ${appraisers.length} appraisers, ${parts.length} parts, ${trials} trials, in ${UNIT_TEXT[unit]}`,
     '',
-    ...(ranges.ok ? rangeLines(ranges.value) : [`Average and range: ${ranges.error.message}.`]),
+    ...(ranges.ok ? rangeLines(ranges.value) : [w`Average and range: ${ranges.error.message}.`]),
     '',
-    ...(variance.ok ? varianceLines(variance.value) : [`Analysis of variance: ${variance.error.message}.`]),
+    ...(variance.ok ? varianceLines(variance.value) : [w`Analysis of variance: ${variance.error.message}.`]),
   ];
 }
 
 function rangeLines(result: AverageRange): readonly string[] {
   const { wideCells, rangeLimit } = result;
   return [
-    'Average and range',
+    w`Average and range`,
     ...resultLines(result),
     ...(wideCells.length === 0
       ? []
-      : [`  Range above ${sixth(rangeLimit)}. Measure these again: ${clean(wideCells.join('; '))}.`]),
+      : [`  ${w`Range above ${sixth(rangeLimit)}. Measure these again: ${clean(wideCells.join('; '))}.`}`]),
   ];
 }
 
@@ -46,10 +48,10 @@ function varianceLines({
   const test =
     interactionTest === null
       ? ''
-      : ` Interaction: F ${interactionTest.f.toFixed(3)}, p ${interactionTest.p.toFixed(3)}.`;
-  const how = advised === 'pooled' ? 'interaction pooled into the error' : 'with interaction';
+      : ` ${w`Interaction: F ${interactionTest.f.toFixed(3)}, p ${interactionTest.p.toFixed(3)}.`}`;
+  const how = advised === 'pooled' ? w`interaction pooled into the error` : w`with interaction`;
   return [
-    `Analysis of variance, ${how}.${test}`,
+    `${w`Analysis of variance, ${how}.`}${test}`,
     ...resultLines(advised === 'pooled' ? pooled : withInteraction),
   ];
 }
@@ -59,13 +61,13 @@ function resultLines(result: GaugeResult): readonly string[] {
   const line = (name: string, { sigma, percent }: GaugeResult['ev']) =>
     `  ${name.padEnd(26)} ${sixth(sigma).padStart(12)}  ${percent.toFixed(2).padStart(6)} %`;
   return [
-    line('repeatability (EV)', ev),
-    line('reproducibility (AV)', av),
-    ...(interaction === null ? [] : [line('interaction', interaction)]),
-    line('gauge as used (GRR)', grr),
-    line('parts (PV)', pv),
-    `  ${'total (TV)'.padEnd(26)} ${sixth(tv).padStart(12)}`,
-    `  ${ndc === null ? 'The gauge showed no variation.' : `Categories it can tell apart: ${ndc}.`} ${judged(result)}`,
+    line(w`repeatability (EV)`, ev),
+    line(w`reproducibility (AV)`, av),
+    ...(interaction === null ? [] : [line(w`interaction`, interaction)]),
+    line(w`gauge as used (GRR)`, grr),
+    line(w`parts (PV)`, pv),
+    `  ${w`total (TV)`.padEnd(26)} ${sixth(tv).padStart(12)}`,
+    `  ${ndc === null ? w`The gauge showed no variation.` : w`Categories it can tell apart: ${ndc}.`} ${judged(result)}`,
   ];
 }
 
@@ -81,13 +83,13 @@ export function studyGrade({ grr: { percent }, ndc }: GaugeResult): StudyGrade {
 function judged(result: GaugeResult): string {
   switch (studyGrade(result)) {
     case 'not-fit':
-      return 'NOT fit to tell these parts apart: GRR is above 30 %.';
+      return w`NOT fit to tell these parts apart: GRR is above 30 %.`;
     case 'good':
-      return 'Good: GRR is at most 10 %.';
+      return w`Good: GRR is at most 10 %.`;
     case 'weak':
       return result.ndc !== null && result.ndc < 5
-        ? 'Weak: fewer than five categories.'
-        : 'Weak: GRR is between 10 and 30 %.';
+        ? w`Weak: fewer than five categories.`
+        : w`Weak: GRR is between 10 and 30 %.`;
   }
 }
 

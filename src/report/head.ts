@@ -1,6 +1,7 @@
+import { w } from '../words/catalogue.ts';
 import type { Fact } from './fact.ts';
 import type { ReportModel } from './model.ts';
-import { INVENTED_SENTENCE, windowFacts } from './proof-parts.ts';
+import { inventedSentence, windowFacts } from './proof-parts.ts';
 import {
   decoration,
   GREY,
@@ -25,7 +26,7 @@ function title(sheet: Sheet, model: ReportModel): void {
   const head = group(sheet, sheet.root, 'Sect');
   const half = TEXT_WIDTH / 2;
   const { y } = sheet;
-  const tall = text(sheet, head, 'H1', 'Proof of the job', {
+  const tall = text(sheet, head, 'H1', w`Proof of the job`, {
     x: PAGE.left,
     y,
     width: half,
@@ -33,7 +34,7 @@ function title(sheet: Sheet, model: ReportModel): void {
     bold: true,
     lines: 1,
   });
-  text(sheet, head, 'P', `Job ${model.job}`, { x: PAGE.left, y: y + tall, width: half, size: 10, lines: 1 });
+  text(sheet, head, 'P', w`Job ${model.job}`, { x: PAGE.left, y: y + tall, width: half, size: 10, lines: 1 });
   const boxX = PAGE.left + half;
   decoration(sheet, () => sheet.doc.lineWidth(1.4).rect(boxX, y, half, 34).stroke(INK));
   const inBox = { x: boxX + 8, width: half - 16 };
@@ -49,7 +50,7 @@ export function warnings(sheet: Sheet, model: ReportModel): void {
   for (const mark of model.marks) paragraph(sheet, head, MARK_SENTENCE[mark], { size: 9, bold: true });
   if (model.outOfOrder !== '') paragraph(sheet, head, model.outOfOrder, { size: 9, bold: true });
   if (model.proof !== '') paragraph(sheet, head, model.proof, { size: 8 });
-  if (model.inventedSpecification) paragraph(sheet, head, INVENTED_SENTENCE, { size: 9, bold: true });
+  if (model.inventedSpecification) paragraph(sheet, head, inventedSentence(), { size: 9, bold: true });
 }
 
 function factColumns(sheet: Sheet, model: ReportModel): void {

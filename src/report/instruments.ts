@@ -3,6 +3,7 @@ import { dueDate } from '../instrument/fitness.ts';
 import type { Instrument, InstrumentInUse } from '../instrument/instrument.ts';
 import type { JobEventOf } from '../job/event.ts';
 import type { JobState } from '../job/state.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { promiseWords, SOURCE_WORD } from './words/index.ts';
 
@@ -24,12 +25,12 @@ export function instrumentRows(state: JobState, entries: readonly LogEntry[]): I
     );
     return {
       id: instrument.id,
-      measures: instrument.quantity === 'torque' ? 'torque' : 'gap',
-      serial: clean(instrument.serial ?? '') || 'not given',
-      deviation: `${deviationText(instrument)}; step ${instrument.resolution} ${unitOf(instrument)}`,
+      measures: instrument.quantity === 'torque' ? w`torque` : w`gap`,
+      serial: clean(instrument.serial ?? '') || w`not given`,
+      deviation: w`${deviationText(instrument)}; step ${`${instrument.resolution} ${unitOf(instrument)}`}`,
       basis: clean(basisText(instrument)),
-      device: differing(joined.map(deviceText)) || 'never joined',
-      link: differing(joined.map(linkText)) || 'none',
+      device: differing(joined.map(deviceText)) || w`never joined`,
+      link: differing(joined.map(linkText)) || w`none`,
     };
   });
 }
@@ -40,9 +41,9 @@ function unitOf(instrument: Instrument): string {
 
 function deviationText(instrument: Instrument): string {
   const { permissibleDeviation: deviation } = instrument;
-  if (deviation === undefined) return 'none listed';
+  if (deviation === undefined) return w`none listed`;
   return deviation.kind === 'relative'
-    ? `±${deviation.percent} % of the reading`
+    ? w`±${deviation.percent} % of the reading`
     : `±${deviation.amount} ${unitOf(instrument)}`;
 }
 
@@ -52,34 +53,34 @@ function basisText(instrument: InstrumentInUse): string {
   if (certificate === undefined) return promiseWords(instrument);
   const { number, laboratory, date } = certificate;
   const due = dueDate(instrument);
-  const until = due === null ? '' : `, due ${due}`;
-  const error = correct === true ? 'its errors taken off' : 'its errors kept in the uncertainty';
-  return `certificate ${number}, ${laboratory}, ${date}${until}; ${error}`;
+  const until = due === null ? '' : w`, due ${due}`;
+  const error = correct === true ? w`its errors taken off` : w`its errors kept in the uncertainty`;
+  return w`certificate ${number}, ${laboratory}, ${date}${until}; ${error}`;
 }
 
 function deviceText({ description }: JobEventOf<'tool-linked'>): string {
   const { maker, model, serial, firmware } = description;
-  const parts = [maker, model, serial && `serial ${serial}`, firmware && `firmware ${firmware}`];
+  const parts = [maker, model, serial && w`serial ${serial}`, firmware && w`firmware ${firmware}`];
   return (
-    clean(parts.filter((part) => part !== undefined && part !== '').join(', ')) || 'says nothing of itself'
+    clean(parts.filter((part) => part !== undefined && part !== '').join(', ')) || w`says nothing of itself`
   );
 }
 
-const LINK_KIND = {
+const LINK_KIND = phrases({
   'bluetooth-le': 'Bluetooth LE',
   direct: 'direct',
   file: 'from a file',
   keyboard: 'as a keyboard',
   serial: 'serial port',
-} as const;
+});
 
 function linkText({ driver, source, description: { link } }: JobEventOf<'tool-linked'>): string {
   const address = link.address === undefined ? '' : ` ${link.address}`;
-  const proof = link.authenticated ? 'authenticated' : 'not authenticated';
-  return clean(`${LINK_KIND[link.kind]}${address}, ${proof}, driver ${driver}; ${SOURCE_WORD[source]}`);
+  const proof = link.authenticated ? w`authenticated` : w`not authenticated`;
+  return clean(w`${LINK_KIND[link.kind]}${address}, ${proof}, driver ${driver}; ${SOURCE_WORD[source]}`);
 }
 
 /** Each once, in order: a tool that came back with another name must not hide behind the first. */
 function differing(texts: readonly string[]): string {
-  return [...new Set(texts)].join('; then ');
+  return [...new Set(texts)].join(w`; then `);
 }

@@ -1,5 +1,7 @@
 /** The record for people as lines of text: all that its pages say, in their order. */
+
 import { columnsOf, printable } from '../ui/printable.ts';
+import { w } from '../words/catalogue.ts';
 import { fingerprintLines } from './back.ts';
 import { pullChart } from './charts/pull-chart.ts';
 import { attestedTexts, oldAndNewPlugs } from './checklist-drawing.ts';
@@ -11,8 +13,8 @@ import type { Terminal } from './paper-text.ts';
 import type { CylinderPlot, PullPlot } from './plots.ts';
 import {
   exceptions,
-  INVENTED_SENTENCE,
   instruments,
+  inventedSentence,
   measurements,
   type TablePart,
   turns,
@@ -43,7 +45,7 @@ export function jobLines(model: ReportModel, terminal: Terminal): readonly strin
   const part = ({ title, columns: heads, rows, note }: TablePart) =>
     titled(title, [
       ...(rows.length === 0
-        ? indented('None.')
+        ? indented(w`None.`)
         : textTable(
             heads.map((column) => column.title),
             rows.map((row) => row.map(({ text }) => text)),
@@ -55,33 +57,31 @@ export function jobLines(model: ReportModel, terminal: Terminal): readonly strin
   const sentences = (title: string, all: readonly string[]) =>
     all.length === 0 ? [] : titled(title, all.flatMap(indented));
   return [
-    ...say(`${model.status.word}: job ${model.job}. ${model.status.text}`),
+    ...say(w`${model.status.word}: job ${model.job}. ${model.status.text}`),
     ...warningTexts(model).flatMap(say),
     ...titled(
       customer.shop.name,
       [...customer.shop.address, customer.shop.page].filter(Boolean).flatMap(indented),
     ),
-    ...titled('For the customer', facts(customer.facts)),
+    ...titled(w`For the customer`, facts(customer.facts)),
     ...part(newPlugs(model)),
     ...maybe(oldPlugs(model)),
-    ...titled('Next change of the plugs', indented(customer.nextChange)),
-    ...titled('The job', facts(model.jobFacts)),
-    ...titled('Specification', facts([...model.specificationFacts, ...windowFacts(model)])),
-    ...titled('Engine and verdict for each cylinder', indented(inWords(model.banks, model.positions))),
+    ...titled(w`Next change of the plugs`, indented(customer.nextChange)),
+    ...titled(w`The job`, facts(model.jobFacts)),
+    ...titled(w`Specification`, facts([...model.specificationFacts, ...windowFacts(model)])),
+    ...titled(w`Engine and verdict for each cylinder`, indented(inWords(model.banks, model.positions))),
     ...part(measurements(model)),
     ...maybe(turns(model)),
     ...maybe(oldAndNewPlugs(model.around)),
-    ...sentences('Attested steps', attestedTexts(model.around)),
+    ...sentences(w`Attested steps`, attestedTexts(model.around)),
     ...exceptions(model).flatMap(part),
     ...part(instruments(model)),
-    ...titled('Torque over time, every pull given to a cylinder', traces(model, terminal)),
-    ...sentences('Cautions', model.cautions),
-    ...sentences('What this document proves, and what it does not', model.proves),
+    ...titled(w`Torque over time, every pull given to a cylinder`, traces(model, terminal)),
+    ...sentences(w`Cautions`, model.cautions),
+    ...sentences(w`What this document proves, and what it does not`, model.proves),
     ...titled(
-      'Fingerprint',
-      fingerprintLines(model, null)
-        .filter(({ words }) => !words.startsWith('The signed record is not attached'))
-        .flatMap(({ words }) => indented(words)),
+      w`Fingerprint`,
+      fingerprintLines(model, 'text').flatMap(({ words }) => indented(words)),
     ),
   ];
 }
@@ -92,13 +92,13 @@ export function warningTexts(model: ReportModel): readonly string[] {
     ...model.marks.map((mark) => MARK_SENTENCE[mark]),
     model.outOfOrder,
     model.proof,
-    model.inventedSpecification ? INVENTED_SENTENCE : '',
+    model.inventedSpecification ? inventedSentence() : '',
   ].filter((text) => text !== '');
 }
 
 const newPlugs = ({ customer, positions }: ReportModel): TablePart => ({
-  title: 'Each new plug',
-  columns: [positions.column, 'Verdict', 'Gap', 'Torque'].map((title) => ({ title, share: 1 })),
+  title: w`Each new plug`,
+  columns: [positions.column, w`Verdict`, w`Gap`, w`Torque`].map((title) => ({ title, share: 1 })),
   rows: customer.plugs.map(({ position, verdict, gap, torque }) =>
     [position, VERDICT_WORD[verdict], gap, torque].map((text) => ({ text })),
   ),
@@ -106,16 +106,16 @@ const newPlugs = ({ customer, positions }: ReportModel): TablePart => ({
 });
 
 const oldPlugs = ({ customer }: ReportModel): TablePart => ({
-  title: 'What the old plugs showed',
-  columns: ['Old plugs of', 'How they looked', 'What we recommend'].map((title) => ({ title, share: 1 })),
+  title: w`What the old plugs showed`,
+  columns: [w`Old plugs of`, w`How they looked`, w`What we recommend`].map((title) => ({ title, share: 1 })),
   rows: customer.oldPlugs.map(({ position, looks, advice }) =>
-    [position, looks, advice || 'nothing'].map((text) => ({ text })),
+    [position, looks, advice || w`nothing`].map((text) => ({ text })),
   ),
-  note: 'The look of a plug is a hint and no diagnosis.',
+  note: w`The look of a plug is a hint and no diagnosis.`,
 });
 
 function traces(model: ReportModel, terminal: Terminal): readonly string[] {
-  if (model.plots.length === 0) return ['  No pull was given to a cylinder.'];
+  if (model.plots.length === 0) return [`  ${w`No pull was given to a cylinder.`}`];
   return model.plots.flatMap((plot) =>
     plot.pulls.flatMap((pull) => ['', ...traceLines(model, plot, pull, terminal)]),
   );
@@ -136,7 +136,7 @@ export function traceLines(
       columns,
     ),
     ...(pull.trace === null
-      ? ['  The record holds no samples of it.']
+      ? [`  ${w`The record holds no samples of it.`}`]
       : (chart.text?.({ width, ascii }) ?? [])
     ).map((line) => `  ${line}`),
   ];
@@ -149,7 +149,7 @@ export function chartOf(model: ReportModel, plot: CylinderPlot, pull: PullPlot) 
     plot: pull,
     scale: plot.scale,
     window: row?.window ?? model.torqueWindow.figures,
-    title: `Job ${model.job}, ${model.positions.title(plot.cylinder)}, pull ${pull.pull}: ${VERDICT_WORD[pull.verdict]}`,
+    title: w`Job ${model.job}, ${model.positions.title(plot.cylinder)}, pull ${pull.pull}: ${VERDICT_WORD[pull.verdict]}`,
     words: pull.words,
   });
 }

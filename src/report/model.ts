@@ -12,6 +12,7 @@ import type { CylinderState, JobState } from '../job/state.ts';
 import { withoutPhoneNumbers } from '../personal.ts';
 import { type Adapter, crowfootOf, leverage } from '../plug/geometry.ts';
 import { shopPercent } from '../plug/tightening.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import { atPlug } from './at-plug.ts';
 import { type AttemptRow, attemptRows, type CylinderRow, unmeasuredRows } from './attempts.ts';
 import { around, type ChecklistEvent } from './checklist.ts';
@@ -22,6 +23,7 @@ import type { Fact } from './fact.ts';
 import { utc } from './figures.ts';
 import { type InstrumentRow, instrumentRows } from './instruments.ts';
 import { type CylinderPlot, cylinderPlots, type Trace } from './plots.ts';
+import { FLEX_JOINT_WORDS, GASKET_WORDS, SEAT_WORDS, THREADS_WORDS } from './plug-words.ts';
 import { type Positions, positionsOf } from './positions.ts';
 import { statements } from './statements.ts';
 import { cylinderVerdict, type Verdict } from './verdict.ts';
@@ -199,39 +201,41 @@ function statusOf(
   positions: Positions,
 ): ReportModel['status'] {
   const proven = cylinders.filter(({ verdict }) => verdict === 'ok').length;
-  const count = `${positions.counted(proven, cylinders.length)} OK`;
+  const count = w`${positions.counted(proven, cylinders.length)} OK`;
   const status = (word: string, rest: string) => ({
     word: marks.length === 0 ? word : `${marksText(marks)}: ${word}`,
     text: `${count}${rest}${otherRules(state)}`,
   });
   if (state.voided !== null)
-    return status('VOID', `; the job was declared void by ${clean(state.voided.by)}.`);
-  if (state.closed === null) return status('NOT CLOSED', '; the job was still open.');
+    return status(w`VOID`, w`; the job was declared void by ${clean(state.voided.by)}.`);
+  if (state.closed === null) return status(w`NOT CLOSED`, w`; the job was still open.`);
   const settled = cylinders.filter(({ verdict }) => verdict === 'accepted' || verdict === 'by-angle').length;
   const early = standsOutOfOrder(state).length > 0;
   if (!state.closed.complete || proven + settled < cylinders.length)
-    return status('NOT COMPLETE', `; the job was closed with work open.${early ? ` ${EARLY}` : ''}`);
-  if (early) return status(settled > 0 ? 'OUT OF ORDER, NOT ALL PROVEN' : 'DONE OUT OF ORDER', `. ${EARLY}`);
-  if (settled > 0) return status('COMPLETE, NOT ALL PROVEN', '; see the exceptions.');
-  return status('COMPLETE', '.');
+    return status(
+      w`NOT COMPLETE`,
+      w`; the job was closed with work open.` + (early ? ` ${earlyWork()}` : ''),
+    );
+  if (early)
+    return status(settled > 0 ? w`OUT OF ORDER, NOT ALL PROVEN` : w`DONE OUT OF ORDER`, `. ${earlyWork()}`);
+  if (settled > 0) return status(w`COMPLETE, NOT ALL PROVEN`, w`; see the exceptions.`);
+  return status(w`COMPLETE`, '.');
 }
 
-const EARLY = 'Work was done OUT OF ORDER; see the exceptions.';
+const earlyWork = () => w`Work was done OUT OF ORDER; see the exceptions.`;
 
 /** What this program cannot judge again it only repeats. */
 const otherRules = ({ rules }: JobState) =>
   (editionIn(rules) ?? Number.POSITIVE_INFINITY) <= OPEN_EDITION
     ? ''
-    : ` Judged by ${clean(rules)}, which this version does not know: shown as recorded, NOT judged again.`;
-
-const NOT_GIVEN = 'not given';
+    : ` ${w`Judged by ${clean(rules)}, which this version does not know: shown as recorded, NOT judged again.`}`;
 
 /** Those who worked on it beside whoever answers for the job. */
 function othersAtWork({ cylinders }: JobState, entries: readonly LogEntry[]): readonly Fact[] {
   const answers = technicianOf(entries.map(({ event }) => event));
   const all = cylinders.flatMap(({ gaps, pulls }) => [...gaps, ...pulls].map(({ technician }) => technician));
   const others = [...new Set(all)].filter((name) => name !== answers);
-  return others.length === 0 ? [] : [{ label: 'Also at work', value: clean(others.join(', ')) }];
+  return others.length === 0 ? [] : [{ label: w`Also at work`, value: clean(others.join(', ')) }];
 }
 
 function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
@@ -240,25 +244,25 @@ function jobFacts(state: JobState, entries: readonly LogEntry[]): Fact[] {
   const closing = entries.findLast(({ event }) => event.type === 'job-closed' || event.type === 'job-voided');
   const fact = (label: string, value: string | undefined): Fact => ({
     label,
-    value: clean(value ?? '') || NOT_GIVEN,
+    value: clean(value ?? '') || w`not given`,
   });
   return [
-    fact('Technician', technicianOf(entries.map(({ event }) => event)) ?? state.technician),
+    fact(w`Technician`, technicianOf(entries.map(({ event }) => event)) ?? state.technician),
     ...othersAtWork(state, entries),
-    fact('Customer', state.order.customer),
-    fact('Vehicle', vehicle.description),
+    fact(w`Customer`, state.order.customer),
+    fact(w`Vehicle`, vehicle.description),
     fact('VIN', vehicle.vin),
-    fact('Plate', vehicle.plate),
-    ...(vehicle.fleet === undefined ? [] : [fact('Fleet number', vehicle.fleet)]),
-    fact('Odometer', vehicle.odometerKm === undefined ? undefined : `${vehicle.odometerKm} km`),
+    fact(w`Plate`, vehicle.plate),
+    ...(vehicle.fleet === undefined ? [] : [fact(w`Fleet number`, vehicle.fleet)]),
+    fact(w`Odometer`, vehicle.odometerKm === undefined ? undefined : `${vehicle.odometerKm} km`),
     ...(state.order.complaint === undefined
       ? []
-      : [fact('Complaint', withoutPhoneNumbers(state.order.complaint))]),
-    fact('Engine', engineText(engine)),
-    fact('Plugs', plugText(plug)),
-    ...(positions.note === null ? [] : [fact('Numbers', positions.note)]),
-    fact('Opened', utc(entries[0]?.at ?? '')),
-    fact('Closed', closing === undefined ? 'not closed' : `${utc(closing.at)} by ${closing.by}`),
+      : [fact(w`Complaint`, withoutPhoneNumbers(state.order.complaint))]),
+    fact(w`Engine`, engineText(engine)),
+    fact(w`Plugs`, plugText(plug)),
+    ...(positions.note === null ? [] : [fact(w`Numbers`, positions.note)]),
+    fact(w`Opened`, utc(entries[0]?.at ?? '')),
+    fact(w`Closed`, closing === undefined ? w`not closed` : w`${utc(closing.at)} by ${closing.by}`),
   ];
 }
 
@@ -268,57 +272,57 @@ function otherCopies({ replaces, beforeSigning }: ReportInput): string {
     ...(replaces === null
       ? []
       : [
-          `The job was sealed again: these pages replace those of the record with the fingerprint ${replaces}.`,
+          w`The job was sealed again: these pages replace those of the record with the fingerprint ${replaces}.`,
         ]),
     ...(beforeSigning === null
       ? []
-      : [`The record was countersigned since: copies from before have the fingerprint ${beforeSigning}.`]),
+      : [w`The record was countersigned since: copies from before have the fingerprint ${beforeSigning}.`]),
   ];
   return texts.join(' ');
 }
 
 function engineText(engine: JobState['order']['engine']): string {
-  const head = engine.headMaterial === 'aluminium' ? 'aluminium head' : 'cast-iron head';
+  const head = engine.headMaterial === 'aluminium' ? w`aluminium head` : w`cast-iron head`;
   const parts = [engine.description, positionsOf(engine).counted(engine.banks.flat().length), head];
   return parts.filter((part) => part !== undefined && part !== '').join(', ');
 }
 
 function plugText(plug: JobState['order']['plug']): string {
-  const own = plug.parts?.map(({ part, cylinders }) => `${part} in cylinder ${cylinders.join(', ')}`);
-  const parts = [own === undefined ? plug.part : own.join('; '), plug.thread, `${plug.seat} seat`];
-  if (plug.reachMm !== undefined) parts.push(`reach ${plug.reachMm} mm`);
-  if (plug.hexMm !== undefined) parts.push(`hex ${plug.hexMm} mm`);
-  if (plug.gasket !== undefined) parts.push(`${plug.gasket} gasket`);
-  if (plug.condition === 'used') parts.push('USED plugs');
+  const own = plug.parts?.map(({ part, cylinders }) => w`${part} in cylinder ${cylinders.join(', ')}`);
+  const parts = [own === undefined ? plug.part : own.join('; '), plug.thread, SEAT_WORDS[plug.seat]];
+  if (plug.reachMm !== undefined) parts.push(w`reach ${plug.reachMm} mm`);
+  if (plug.hexMm !== undefined) parts.push(w`hex ${plug.hexMm} mm`);
+  if (plug.gasket !== undefined) parts.push(GASKET_WORDS[plug.gasket]);
+  if (plug.condition === 'used') parts.push(w`USED plugs`);
   return parts.join(', ');
 }
 
 function ruleText({ rule, grades }: JobState['basis']['decision']): string {
-  const graded = grades ? '; grades of ILAC-G8' : '';
+  const graded = grades ? w`; grades of ILAC-G8` : '';
   switch (rule.kind) {
     case 'simple':
-      return `simple acceptance (ILAC-G8)${graded}`;
+      return w`simple acceptance (ILAC-G8)${graded}`;
     case 'iso-14253-1':
-      return `1.65 u inside the limits (as ISO 14253-1)${graded}`;
+      return w`1.65 u inside the limits (as ISO 14253-1)${graded}`;
     case 'guard-band':
-      return `guard band ${rule.r} U (ILAC-G8, JCGM 106)${graded}`;
+      return w`guard band ${rule.r} U (ILAC-G8, JCGM 106)${graded}`;
     case 'probability':
-      return `probability of at least ${rule.atLeast * 100} %, both tails (JCGM 106)${graded}`;
+      return w`probability of at least ${rule.atLeast * 100} %, both tails (JCGM 106)${graded}`;
   }
 }
 
-const SOURCE_KIND = {
+const SOURCE_KIND = phrases({
   'engine-maker': "the engine maker's service information",
   'plug-box': 'print on the plug box',
   'general-table': 'a general table, not for this engine',
   'invented-example': 'INVENTED EXAMPLE, not for any real engine',
-} as const;
+});
 
 /** How an adapter changes what the wrench shows. */
 function adapterText(adapter: Adapter): string {
   const { armMm, offsetMm, angleDeg } = adapter;
   const gain = leverage(crowfootOf(adapter)).toFixed(3);
-  return `hand at ${armMm} mm, offset ${offsetMm} mm at ${angleDeg}°: the plug sees ${gain} times what the wrench shows`;
+  return w`hand at ${armMm} mm, offset ${offsetMm} mm at ${angleDeg}°: the plug sees ${gain} times what the wrench shows`;
 }
 
 function specificationFacts(state: JobState): Fact[] {
@@ -330,23 +334,23 @@ function specificationFacts(state: JobState): Fact[] {
     value === undefined ? [] : [{ label, value: clean(value) }];
   const title = [source.title, source.edition, source.date].filter((part) => part !== undefined).join(', ');
   return [
-    ...given('First step, printed', tightenFirst),
-    { label: isByAngle(state.basis) ? 'Turn as printed' : 'Torque as printed', value: clean(torque) },
-    ...(turn === undefined ? [] : [{ label: 'Turn from contact, judged', value: clean(turn) }]),
-    { label: 'Gap as printed', value: clean(gap ?? 'none') },
-    ...given('Used plug up to', service && `${service}, the service limit`),
+    ...given(w`First step, printed`, tightenFirst),
+    { label: isByAngle(state.basis) ? w`Turn as printed` : w`Torque as printed`, value: clean(torque) },
+    ...(turn === undefined ? [] : [{ label: w`Turn from contact, judged`, value: clean(turn) }]),
+    { label: w`Gap as printed`, value: clean(gap ?? w`none`) },
+    ...given(w`Used plug up to`, service && w`${service}, the service limit`),
     ...given(
-      'Gap by wires',
-      wires && `${wires.go} passes, ${wires.noGo} does not; each within ${wires.within}`,
+      w`Gap by wires`,
+      wires && w`${wires.go} passes, ${wires.noGo} does not; each within ${wires.within}`,
     ),
-    ...given('Crowfoot', adapter && adapterText(adapter)),
+    ...given(w`Crowfoot`, adapter && adapterText(adapter)),
     ...given(
-      'Flex joint',
-      flexJoint && `${flexJoint.kind.replace('-', ' ')}, bent by ${flexJoint.bentDeg}° at most`,
+      w`Flex joint`,
+      flexJoint && w`${FLEX_JOINT_WORDS[flexJoint.kind]}, bent by ${flexJoint.bentDeg}° at most`,
     ),
-    { label: 'Threads', value: threads },
-    { label: 'Source', value: clean(title) },
-    { label: 'Kind of source', value: SOURCE_KIND[source.kind] },
-    { label: 'Decision rule', value: ruleText(state.basis.decision) },
+    { label: w`Threads`, value: THREADS_WORDS[threads] },
+    { label: w`Source`, value: clean(title) },
+    { label: w`Kind of source`, value: SOURCE_KIND[source.kind] },
+    { label: w`Decision rule`, value: ruleText(state.basis.decision) },
   ];
 }

@@ -3,12 +3,12 @@ import { PACKAGE_FILES } from '../package/format.ts';
 import { lastWithoutGap, type Questioned, questionedIn } from '../package/station-entries.ts';
 import type { PackageReport } from '../package/verify.ts';
 import { clean } from './clean.ts';
-import { counted, cylindersOf, SORT_WORD, standOf } from './impact.ts';
+import { cylindersOf, jobsText, SORT_WORD, standOf } from './impact.ts';
 import { notProvenByAny } from './words/index.ts';
 
 export function questionHeadline({ index }: PackageReport): string {
   const count = index.jobs.filter(({ impacts }) => impacts.length > 0).length;
-  return `${count} of ${counted(index.jobs.length, 'job')} PUT IN QUESTION later.`;
+  return `${count} of ${jobsText(index.jobs.length)} PUT IN QUESTION later.`;
 }
 
 /** From the entries that are in the log, not from what the index makes of them. */

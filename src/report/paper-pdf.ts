@@ -1,5 +1,6 @@
 /** A paper as a tagged PDF (A4). The same paper gives the same bytes. */
 
+import { ANYBODY, madeFor, type PaperReader } from './reader.ts';
 import { pdfPen } from './charts/pen.ts';
 import { collected, newSheet } from './document.ts';
 import { drawFurniture } from './furniture.ts';
@@ -20,15 +21,35 @@ import {
 import { startHeight, table } from './table.ts';
 import { MARK_PAPER } from './words/index.ts';
 
-/** `drawnBy` is the program that draws, where that is another one than the paper names. */
-export async function writePaper(paper: Paper, drawnBy = paper.program): Promise<Uint8Array> {
+export interface Drawn {
+  /** The program that draws, where that is another one than the paper names. */
+  readonly drawnBy?: string;
+  /** Whom it is made for. */
+  readonly reader?: PaperReader;
+}
+
+/** The model is made for the reader as well, so that model and pages are in one language. */
+export async function writePaper(
+  make: () => Paper,
+  { drawnBy, reader = ANYBODY }: Drawn = {},
+): Promise<Uint8Array> {
+  const paper = madeFor(reader, make);
   const { program, marks } = paper;
   const title = `${paper.title}, ${paper.subtitle}`;
-  const sheet = await newSheet({ title, program, drawnBy, madeAt: new Date(paper.madeAt), marks });
-  drawTitle(sheet, paper);
-  drawFacts(sheet, paper.facts);
-  for (const part of paper.parts) drawPart(sheet, part);
-  drawFurniture(sheet, paper);
+  const sheet = await newSheet({
+    title,
+    program,
+    drawnBy: drawnBy ?? program,
+    madeAt: new Date(paper.madeAt),
+    marks,
+    reader,
+  });
+  madeFor(reader, () => {
+    drawTitle(sheet, paper);
+    drawFacts(sheet, paper.facts);
+    for (const part of paper.parts) drawPart(sheet, part);
+    drawFurniture(sheet, paper);
+  });
   sheet.root.end();
   return collected(sheet.doc);
 }

@@ -1,3 +1,5 @@
+import { ANYBODY, madeFor, type PaperReader } from './reader.ts';
+import { w } from '../words/catalogue.ts';
 import { createHash } from 'node:crypto';
 import { drawBack, qrText } from './back.ts';
 import { drawCustomerSheet } from './customer-drawing.ts';
@@ -18,6 +20,8 @@ export interface Attachment {
   readonly recordName: string;
   /** Whether what the paper's own fonts lack is drawn with those of the machine; then the bytes depend on the machine. */
   readonly fonts?: FontSources;
+  /** Whom the model was made for: pages and model are in one language. */
+  readonly reader?: PaperReader;
   /** The program that draws; that of the record unless given. */
   readonly drawnBy?: string;
 }
@@ -28,30 +32,32 @@ export interface Attachment {
  */
 export async function writePdf(
   model: ReportModel,
-  { recordBytes, recordName, fonts = 'own', drawnBy }: Attachment,
+  { recordBytes, recordName, fonts = 'own', drawnBy, reader = ANYBODY }: Attachment,
 ): Promise<Uint8Array> {
   if (recordBytes !== undefined && sha256(recordBytes) !== model.fingerprint.digest)
     throw new Error('the record to attach does not have the digest that the report prints');
   const attachedAs = recordBytes === undefined ? null : safeName(recordName);
   const madeAt = new Date(model.madeAt);
   const { program, marks } = model;
-  const title = `Spark plug job record ${model.job}`;
-  const sheet = await newSheet({ title, program, drawnBy: drawnBy ?? program, madeAt, marks, fonts });
-  const { doc, root } = sheet;
+  const title = madeFor(reader, () => w`Spark plug job record ${model.job}`);
+  const sheet = await newSheet({ title, program, drawnBy: drawnBy ?? program, madeAt, marks, fonts, reader });
   const { page } = model.customer.shop;
   const qr = await qrSquares(qrText(model));
   const forCustomer = page === '' ? qr : await qrSquares(page);
-  drawCustomerSheet(sheet, model, forCustomer, page === '' ? qrText(model) : page);
-  doc.addPage();
-  sheet.y = PAGE.top;
-  drawHead(sheet, model);
-  drawFront(sheet, model);
-  drawBack(sheet, model, qr, attachedAs);
-  const footer = `Job ${model.job} · Record SHA-256 ${model.fingerprint.digest.slice(0, 16)}...`;
-  drawFurniture(sheet, { footer, program, marks });
-  root.end();
-  if (recordBytes !== undefined && attachedAs !== null) attach(doc, recordBytes, attachedAs, madeAt);
-  return collected(doc);
+  madeFor(reader, () => {
+    drawCustomerSheet(sheet, model, forCustomer, page === '' ? qrText(model) : page);
+    sheet.doc.addPage();
+    sheet.y = PAGE.top;
+    drawHead(sheet, model);
+    drawFront(sheet, model);
+    drawBack(sheet, model, qr, attachedAs);
+    const footer = w`Job ${model.job} · Record SHA-256 ${model.fingerprint.digest.slice(0, 16)}...`;
+    drawFurniture(sheet, { footer, program, marks });
+    if (recordBytes !== undefined && attachedAs !== null)
+      attach(sheet.doc, recordBytes, { name: attachedAs, madeAt });
+  });
+  sheet.root.end();
+  return collected(sheet.doc);
 }
 
 /** A file name without folders or characters that any file system refuses. */
@@ -59,11 +65,15 @@ function safeName(name: string): string {
   return name.replace(/[^A-Za-z0-9._-]+/g, '_').replace(/^\.+/, '') || 'record.json';
 }
 
-function attach(doc: Doc, bytes: Uint8Array, name: string, madeAt: Date): void {
+function attach(
+  doc: Doc,
+  bytes: Uint8Array,
+  { name, madeAt }: { readonly name: string; readonly madeAt: Date },
+): void {
   const options = {
     name,
     type: 'application/json',
-    description: 'The signed record that these pages are a reading of',
+    description: w`The signed record that these pages are a reading of`,
     relationship: 'Source',
     creationDate: madeAt,
     modifiedDate: madeAt,

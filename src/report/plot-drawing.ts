@@ -1,4 +1,6 @@
 import type { Window } from '../metrology/judgement.ts';
+import { shownUnit } from '../quantity/shown.ts';
+import { w } from '../words/catalogue.ts';
 import type { Box } from './charts/pen.ts';
 import type { ReportModel } from './model.ts';
 import { type Ground, ground, type PullShape, pullShape } from './plot.ts';
@@ -99,7 +101,7 @@ function tile(
   const title = `${named(plot.cylinder)}: ${VERDICT_WORD[plot.verdict]}`;
   ink(sheet, title, { x: x + 9, y, width: outer.width - 9, size: 7.5, bold: true, lines: 1 });
   const small = { size: SMALL, colour: GREY, lines: 1 } as const;
-  ink(sheet, 'N·m', { ...small, x, y: box.y - 8.5, width: MARGIN.left });
+  ink(sheet, shownUnit('N.m'), { ...small, x, y: box.y - 8.5, width: MARGIN.left });
   for (const { at, text } of below.torqueTicks)
     ink(sheet, text, { ...small, x: box.x - 20, y: at - 3, width: 18, align: 'right' });
   const each = (box.width + BETWEEN_PULLS) / plot.pulls.length;
@@ -124,7 +126,7 @@ function strip(sheet: Sheet, pull: PullPlot, scale: TorqueScale, box: Box): void
   const small = { size: SMALL, lines: 1, align: 'centre' } as const;
   const seconds = `${(shape.spanMs / 1000).toFixed(1)} s`;
   ink(sheet, seconds, { ...small, x: x - 1, y: box.y + box.height + 1.5, width: width + 2, colour: GREY });
-  if (pull.trace === null) ink(sheet, 'none', { ...small, x, y: box.y + box.height - 9, width });
+  if (pull.trace === null) ink(sheet, w`none`, { ...small, x, y: box.y + box.height - 9, width });
 }
 
 function bands(doc: Doc, { limits, acceptance }: Ground, box: Box): void {
@@ -155,5 +157,5 @@ export function legend(sheet: Sheet, limits: string, acceptance: string): string
     doc.rect(PAGE.left, y + 1, 8, 7).fill(LIMITS);
     doc.rect(PAGE.left, y + 2.5, 8, 4).fill(ACCEPTANCE);
   });
-  return `Light band: limits, ${limits}. Darker band: acceptance zone, ${acceptance}. Filled triangle: peak. Open circle: first release (the click). The pulls of a cylinder are side by side, without the time between them; number and verdict are above each, its seconds below.`;
+  return w`Light band: limits, ${limits}. Darker band: acceptance zone, ${acceptance}. Filled triangle: peak. Open circle: first release (the click). The pulls of a cylinder are side by side, without the time between them; number and verdict are above each, its seconds below.`;
 }

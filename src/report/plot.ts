@@ -1,4 +1,5 @@
 import type { Window } from '../metrology/judgement.ts';
+import { shownValue } from '../quantity/shown.ts';
 import type { Box } from './charts/pen.ts';
 import { roundStep, ticks } from './charts/scale.ts';
 import type { PullPlot, TorqueScale, Trace } from './plots.ts';
@@ -36,13 +37,15 @@ const TICKS = 4;
 /** Where limits, acceptance zone and ticks lie inside `box`, in points. */
 export function ground(scale: TorqueScale, window: Window, box: Box): Ground {
   const y = heightIn(scale, box);
-  const span = { low: scale.lowNm, high: scale.highNm };
+  // Round figures in the unit that is read.
+  const factor = shownValue(1, 'N.m');
+  const span = { low: factor * scale.lowNm, high: factor * scale.highNm };
   const step = roundStep((span.high - span.low) / TICKS);
   const band = (low: number, high: number): Box => ({ ...box, y: y(high), height: y(low) - y(high) });
   return {
     limits: band(window.lowerLimit, window.upperLimit),
     acceptance: window.decidable ? band(window.acceptLower, window.acceptUpper) : null,
-    torqueTicks: ticks(span, TICKS).map((value) => ({ at: y(value), text: tickText(value, step) })),
+    torqueTicks: ticks(span, TICKS).map((value) => ({ at: y(value / factor), text: tickText(value, step) })),
   };
 }
 

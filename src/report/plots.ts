@@ -1,6 +1,7 @@
 import type { CylinderState, JobState, TorqueAttempt } from '../job/state.ts';
 import { snugOf } from '../pull/snug.ts';
-import { figure } from './figures.ts';
+import { w } from '../words/catalogue.ts';
+import { torqueText } from './figures.ts';
 import { cylinderVerdict, VERDICT_WORD, type Verdict, verdictOf } from './verdict.ts';
 import { KIND_WORDS } from './words/index.ts';
 
@@ -97,7 +98,7 @@ function plotOf(
     verdict,
     pulls: attempts.map((attempt) => pullPlot(attempt, traces.get(attempt.pull.pull))),
     scale,
-    alt: `Torque over time, cylinder ${cylinder}, ${VERDICT_WORD[verdict]}. ${words}`,
+    alt: w`Torque over time, cylinder ${cylinder}, ${VERDICT_WORD[verdict]}. ${words}`,
   };
 }
 
@@ -131,9 +132,9 @@ function snugMs({ pull }: TorqueAttempt, trace: Trace | undefined): number | nul
 
 function inWords({ pull, kind, judgement }: TorqueAttempt): string {
   const { peakNm, peakUs, startUs, releaseNm } = pull;
-  const release = releaseNm === null ? 'no release' : `first release ${figure(releaseNm, 'N.m')} N·m`;
+  const release = releaseNm === null ? w`no release` : w`first release ${torqueText(releaseNm)}`;
   const after = ((peakUs - startUs) / 1e6).toFixed(2);
-  return `Pull ${pull.pull}, ${KIND_WORDS[kind]}, ${VERDICT_WORD[verdictOf(judgement)]}: peak ${figure(peakNm, 'N.m')} N·m after ${after} s, ${release}.`;
+  return w`Pull ${pull.pull}, ${KIND_WORDS[kind]}, ${VERDICT_WORD[verdictOf(judgement)]}: peak ${torqueText(peakNm)} after ${after} s, ${release}.`;
 }
 
 function finite(trace: Trace | undefined): readonly number[] {

@@ -1,5 +1,7 @@
 /** What the numbers of a record stand for: cylinders, or plugs where a cylinder has two. */
+
 import type { Numbering } from '../sequence/plan.ts';
+import { plural, w } from '../words/catalogue.ts';
 
 export interface Positions {
   /** Of a number of them: `8 cylinders`, `8 plugs in 4 cylinders`. */
@@ -18,25 +20,27 @@ export function positionsOf({ banks, plugs = [] }: Numbering): Positions {
   const several = plugs.some((one) => one.plugs.length > 1);
   const cylinderOf = (position: number) => plugs.find((one) => one.plugs.includes(position))?.cylinder;
   const cylinders = several ? plugs.length : banks.flat().length;
-  const noun = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;
-  const ofThem = (count: number, of: number | undefined, word: string) =>
-    of === undefined ? noun(count, word) : `${count} of ${noun(of, word)}`;
+  const ofThem = (count: number, of: number | undefined, noun: (count: number) => string) =>
+    of === undefined ? noun(count) : w`${count} of ${noun(of)}`;
   if (!several)
     return {
-      counted: (count, of) => ofThem(count, of, 'cylinder'),
-      column: 'Cyl.',
+      counted: (count, of) => ofThem(count, of, cylindersText),
+      column: w`Cyl.`,
       cell: (position) => String(cylinderOf(position) ?? position),
-      title: (position) => `Cyl. ${cylinderOf(position) ?? position}`,
+      title: (position) => w`Cyl. ${cylinderOf(position) ?? position}`,
       note: null,
     };
-  const cell = (position: number) => `${position} (cyl. ${cylinderOf(position)})`;
+  const cell = (position: number) => w`${position} (cyl. ${cylinderOf(position) ?? ''})`;
   return {
-    counted: (count, of) => `${ofThem(count, of, 'plug')} in ${noun(cylinders, 'cylinder')}`,
-    column: 'Plug',
+    counted: (count, of) => w`${ofThem(count, of, plugsText)} in ${cylindersText(cylinders)}`,
+    column: w`Plug`,
     cell,
-    title: (position) => `Plug ${cell(position)}`,
-    note: `A number names a plug, not a cylinder: ${plugs
-      .map((one) => `cylinder ${one.cylinder} has the plugs ${one.plugs.join(' and ')}`)
+    title: (position) => w`Plug ${cell(position)}`,
+    note: w`A number names a plug, not a cylinder: ${plugs
+      .map((one) => w`cylinder ${one.cylinder} has the plugs ${one.plugs.join(w` and `)}`)
       .join('; ')}.`,
   };
 }
+
+const cylindersText = (count: number) => plural(count, { one: '# cylinder', other: '# cylinders' });
+const plugsText = (count: number) => plural(count, { one: '# plug', other: '# plugs' });

@@ -1,8 +1,10 @@
 /** The paper on what one process can do: figures, histogram and control charts. */
+
 import type { ProcessRow } from '../audit/attempt.ts';
 import { type ProcessGroup, valuesOf } from '../audit/capability.ts';
 import { ok, type Result } from '../result.ts';
 import { individualsChart, individualsLimits } from '../statistics/individuals.ts';
+import { w } from '../words/catalogue.ts';
 import type { Chart } from './charts/chart.ts';
 import { individualsDrawing, rangesDrawing } from './charts/control.ts';
 import { controlChart } from './charts/control-chart.ts';
@@ -46,7 +48,7 @@ function controlCharts(group: ProcessGroup, most: number): Result<ControlCharts>
   const names =
     first === undefined
       ? ''
-      : `A reading is named by its day and cylinder: ${labelOf(first)} is cylinder ${first.cylinder} on ${first.day}.`;
+      : w`A reading is named by its day and cylinder: ${labelOf(first)} is cylinder ${first.cylinder} on ${first.day}.`;
   return ok({
     individuals: controlChart(individualsDrawing(chart.value, caption)),
     ranges: controlChart(rangesDrawing(chart.value, caption)),
@@ -59,23 +61,23 @@ const labelOf = ({ day, cylinder }: Pick<ProcessRow, 'day' | 'cylinder'>) => `${
 /** The headline is an index only where there is one, of a stable process, in steps fine enough to show it. */
 function statusOf(group: ProcessGroup): Paper['status'] {
   const { capability, n, stability } = group.process;
-  if (!isComputed(capability)) return { word: 'TOO FEW TO SAY', text: `${n} first attempts with a value.` };
+  if (!isComputed(capability)) return { word: w`TOO FEW TO SAY`, text: w`${n} first attempts with a value.` };
   const { coarse, cpk, normality } = capability;
-  if (coarse !== null) return { word: 'STEPS TOO COARSE TO SAY', text: coarseText(coarse, unitOf(group)) };
-  const index = `95 % interval ${interval(cpk)}, from ${n} first attempts`;
+  if (coarse !== null) return { word: w`STEPS TOO COARSE TO SAY`, text: coarseText(coarse, unitOf(group)) };
+  const index = w`95 % interval ${interval(cpk)}, from ${n} first attempts`;
   if (stability?.unstable === true)
     return {
-      word: 'NOT STABLE',
-      text: `${stability.signals} signals, where chance would give ${stability.byChance.toFixed(1)}: no index can say what this process will do. Cpk ${cpk.value.toFixed(2)}, ${index}.`,
+      word: w`NOT STABLE`,
+      text: w`${stability.signals} signals, where chance would give ${stability.byChance.toFixed(1)}: no index can say what this process will do. Cpk ${cpk.value.toFixed(2)}, ${index}.`,
     };
   if (normality.excluded)
     return {
-      word: 'NOT NORMAL',
-      text: `The readings do not lie in one normal distribution: no index can say what share of them is outside. Cpk ${cpk.value.toFixed(2)}, ${index}.`,
+      word: w`NOT NORMAL`,
+      text: w`The readings do not lie in one normal distribution: no index can say what share of them is outside. Cpk ${cpk.value.toFixed(2)}, ${index}.`,
     };
   return {
     word: `Cpk ${cpk.value.toFixed(2)}`,
-    text: `${index}. It holds for a stable process with nearly normal readings.`,
+    text: w`${index}. It holds for a stable process with nearly normal readings.`,
   };
 }
 
@@ -85,15 +87,15 @@ export function processPaper(
   { station, ...imprint }: { readonly station: string; readonly program: string; readonly madeAt: string },
 ): Paper {
   return {
-    title: 'Process capability',
+    title: w`Process capability`,
     subtitle: groupName(group),
     status: statusOf(group),
     marks: group.mark === null ? [] : [group.mark],
     facts: [
-      { label: 'Station', value: station },
-      { label: 'Specification', value: group.specificationKey },
-      { label: 'First day', value: group.process.rows[0]?.day ?? '-' },
-      { label: 'Last day', value: group.process.rows.at(-1)?.day ?? '-' },
+      { label: w`Station`, value: station },
+      { label: w`Specification`, value: group.specificationKey },
+      { label: w`First day`, value: group.process.rows[0]?.day ?? '-' },
+      { label: w`Last day`, value: group.process.rows.at(-1)?.day ?? '-' },
     ],
     parts: [
       ...groupTexts(group).map((text) => ({ kind: 'text', ...text }) as const),
@@ -102,17 +104,17 @@ export function processPaper(
         ? [
             { kind: 'chart', chart: control.value.individuals } as const,
             { kind: 'chart', chart: control.value.ranges } as const,
-            { kind: 'text', title: 'Names of the readings', paragraphs: [control.value.names] } as const,
+            { kind: 'text', title: w`Names of the readings`, paragraphs: [control.value.names] } as const,
           ]
         : [
             {
               kind: 'text',
-              title: 'Control charts',
-              paragraphs: [`None: ${control.error.message}.`],
+              title: w`Control charts`,
+              paragraphs: [w`None: ${control.error.message}.`],
             } as const,
           ]),
     ],
-    footer: `Capability of ${group.specificationKey}, ${station}`,
+    footer: w`Capability of ${group.specificationKey}, ${station}`,
     ...imprint,
   };
 }

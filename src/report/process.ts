@@ -1,12 +1,14 @@
 /** The figures of a process for people: one group in sentences, many groups as rows of a table. */
+
 import type { ProcessGroup, ProcessSeries, Series } from '../audit/capability.ts';
-import { EVALUATION_WORD } from '../metrology/verdict.ts';
 import type { Problem } from '../problem.ts';
 import type { Capability, Coarse, Estimate } from '../statistics/capability.ts';
 import type { Proportion } from '../statistics/proportion.ts';
 import type { Stability } from '../statistics/run-rules.ts';
+import { phrases, plural, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
-import { figure, percent, UNIT_TEXT, type Unit } from './figures.ts';
+import { figure, percent, UNIT_TEXT, type Unit, withUnit } from './figures.ts';
+import { VERDICT_WORD } from './verdict.ts';
 import { MARK_WORD } from './words/index.ts';
 
 export const unitOf = ({ quantity }: Pick<ProcessGroup, 'quantity'>): Unit =>
@@ -17,8 +19,8 @@ export const isComputed = (capability: Capability | Problem): capability is Capa
 /** `invented V8, type A, 25.00 to 30.00 N·m`, then the wrench, technician or cylinder it is of; SIMULATED or REPLAYED where it was. */
 export function groupName(group: ProcessGroup): string {
   const unit = unitOf(group);
-  const engine = clean(group.engine ?? `specification ${group.specificationKey}`);
-  const limits = `${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`;
+  const engine = clean(group.engine ?? w`specification ${group.specificationKey}`);
+  const limits = w`${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`;
   const member = group.member === '' ? [] : [clean(group.member)];
   return [engine, limits, ...member, ...(group.mark === null ? [] : [MARK_WORD[group.mark]])].join(', ');
 }
@@ -27,27 +29,27 @@ export function groupName(group: ProcessGroup): string {
 export function chartTitle(group: ProcessGroup): string {
   const { capability } = group.process;
   const coarse = isComputed(capability) ? capability.coarse : null;
-  return coarse === null ? groupName(group) : `${groupName(group)}, COARSE STEPS`;
+  return coarse === null ? groupName(group) : w`${groupName(group)}, COARSE STEPS`;
 }
 
-export const GROUP_HEAD = [
-  'specification',
-  'engine',
-  'limits',
-  'of',
+export const groupHead = (): readonly string[] => [
+  w`specification`,
+  w`engine`,
+  w`limits`,
+  w`of`,
   'n',
-  'mean',
+  w`mean`,
   's',
   'Cp',
   'Cpk',
   'Cpk 95 %',
-  `${EVALUATION_WORD.NotOK} first`,
-  'at worst',
-  'no value',
-  'stands',
-  'not proven',
+  w`NOT OK first`,
+  w`at worst`,
+  w`no value`,
+  w`stands`,
+  w`not proven`,
   'Ppk',
-] as const;
+];
 
 /** One group as a row of a table: the process from its first attempts, then the product from the last ones. */
 export function groupRow(group: ProcessGroup): readonly string[] {
@@ -58,8 +60,8 @@ export function groupRow(group: ProcessGroup): readonly string[] {
   return [
     group.specificationKey,
     clean(group.engine ?? '-'),
-    `${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`,
-    `${group.member === '' ? 'all' : clean(group.member)}${group.mark === null ? '' : `, ${MARK_WORD[group.mark]}`}`,
+    w`${figure(group.lowerLimit, unit)} to ${figure(group.upperLimit, unit)} ${UNIT_TEXT[unit]}`,
+    `${group.member === '' ? w`all` : clean(group.member)}${group.mark === null ? '' : `, ${MARK_WORD[group.mark]}`}`,
     String(process.n),
     orDash(process.mean, (value) => figure(value, unit)),
     orDash(process.standardDeviation, (value) => figure(value, unit)),
@@ -76,11 +78,11 @@ export function groupRow(group: ProcessGroup): readonly string[] {
 }
 
 const doubtMark = ({ coarse, normality }: Capability) =>
-  coarse !== null ? ' coarse' : normality.excluded ? ' not normal' : '';
+  coarse !== null ? w` coarse` : normality.excluded ? w` not normal` : '';
 
 /** Under a table of groups. */
-export const GROUP_NOTE =
-  'stands, not proven and Ppk are of the last attempts: what was left after doing again what was not right. NOT OK first shows the process. Indices marked coarse or not normal do not hold.';
+export const groupNote = (): string =>
+  w`stands, not proven and Ppk are of the last attempts: what was left after doing again what was not right. NOT OK first shows the process. Indices marked coarse or not normal do not hold.`;
 
 /** A group in full: the process by its first attempts, then the product by what plugs have at the end. */
 export function groupTexts(
@@ -89,17 +91,17 @@ export function groupTexts(
   const unit = unitOf(group);
   return [
     {
-      title: 'Process: first attempts on their plugs',
+      title: w`Process: first attempts on their plugs`,
       paragraphs: [...seriesLines(group.process, unit), ...firstLines(group)],
     },
     {
-      title: 'Product: last attempts on their plugs',
+      title: w`Product: last attempts on their plugs`,
       paragraphs: [
         ...againText(group.product),
         ...seriesLines(group.product, unit),
         ...(group.notProven.share === null
           ? []
-          : [`Plugs without an OK when their job was closed: ${shareText(group.notProven)}.`]),
+          : [w`Plugs without an OK when their job was closed: ${shareText(group.notProven)}.`]),
       ],
     },
   ];
@@ -111,8 +113,8 @@ function againText({ rows }: Series): readonly string[] {
   const again = rows.filter(({ first }) => !first).length;
   const what =
     again === 0
-      ? 'None of them was done again.'
-      : `${again} of ${rows.length} stand on a later attempt: they were done again. This is what was left after that, and not what the process does at the first attempt.`;
+      ? w`None of them was done again.`
+      : w`${again} of ${rows.length} stand on a later attempt: they were done again. This is what was left after that, and not what the process does at the first attempt.`;
   return [what];
 }
 
@@ -126,78 +128,80 @@ function firstLines({
     .filter((reason) => leftOut[reason] > 0)
     .map((reason) => `${leftOut[reason]} ${LEFT_OUT_WORD[reason]}`);
   const share = (what: string, proportion: Proportion) =>
-    proportion.share === null ? [] : [`${what} at the first attempt: ${shareText(proportion)}.`];
+    proportion.share === null ? [] : [w`${what} at the first attempt: ${shareText(proportion)}.`];
   const unknown = notOkAtWorst.n - notOkFirst.n;
   return [
-    ...share(EVALUATION_WORD.NotOK, notOkFirst),
+    ...share(VERDICT_WORD['not-ok'], notOkFirst),
     ...(unknown === 0
       ? []
       : [
-          `${unknown} first attempt${unknown === 1 ? ' has' : 's have'} no verdict. If all of them were ${EVALUATION_WORD.NotOK}: ${shareText(notOkAtWorst)}.`,
+          `${plural(unknown, { one: '# first attempt has no verdict.', other: '# first attempts have no verdict.' })} ${w`If all of them were ${VERDICT_WORD['not-ok']}: ${shareText(notOkAtWorst)}.`}`,
         ]),
-    ...share(EVALUATION_WORD.NotDecidable, notDecidableFirst),
+    ...share(VERDICT_WORD['not-decidable'], notDecidableFirst),
     ...(reasons.length === 0
       ? []
-      : [`First attempts without a value, left out of mean and indices: ${reasons.join(', ')}.`]),
+      : [w`First attempts without a value, left out of mean and indices: ${reasons.join(', ')}.`]),
   ];
 }
 
 /** `4 of 40, 10 % (4.0 % to 23.1 %)`. */
 export function shareText({ count, n, share, from, to }: Proportion): string {
   return share === null
-    ? `0 of ${n}`
-    : `${count} of ${n}, ${percentOf(share)} (${percentOf(from)} to ${percentOf(to)})`;
+    ? w`0 of ${n}`
+    : w`${count} of ${n}, ${percentOf(share)} (${percentOf(from)} to ${percentOf(to)})`;
 }
 
-const LEFT_OUT_WORD = {
+const LEFT_OUT_WORD = phrases({
   cut: 'cut off',
   saturated: 'at the end of the scale',
   undecided: 'not answered',
   bounded: 'between wires',
-} as const;
+});
 
 function seriesLines(series: Series | ProcessSeries, unit: Unit): readonly string[] {
   const { n, mean, standardDeviation, capability } = series;
   const moments =
     mean === null
-      ? 'None'
-      : `n ${n}, mean ${figure(mean, unit)} ${UNIT_TEXT[unit]}${standardDeviation === null ? '' : `, s ${figure(standardDeviation, unit)} ${UNIT_TEXT[unit]}`}`;
-  if (!isComputed(capability)) return [`${moments}.`, `No indices: ${capability.message}.`];
+      ? w`None`
+      : `${w`n ${n}, mean ${withUnit(mean, unit)}`}${standardDeviation === null ? '' : `, s ${withUnit(standardDeviation, unit)}`}`;
+  if (!isComputed(capability)) return [`${moments}.`, w`No indices: ${capability.message}.`];
   const { cp, cpk, pp, ppk, fewerThanUsual, coarse, sigmaWithin } = capability;
   const pair = (name: string, one: Estimate | null) =>
     one === null ? '' : `${name} ${one.value.toFixed(2)} (${interval(one)})`;
   return [
     `${moments}.`,
-    `${[pair('Cp', cp), pair('Cpk', cpk), pair('Pp', pp), pair('Ppk', ppk)].filter((one) => one !== '').join(', ')}; 95 % intervals.`,
-    `Cp and Cpk rest on the moving ranges (sigma ${figure(sigmaWithin, unit)} ${UNIT_TEXT[unit]}), Pp and Ppk on s.`,
+    `${[pair('Cp', cp), pair('Cpk', cpk), pair('Pp', pp), pair('Ppk', ppk)].filter((one) => one !== '').join(', ')}; ${w`95 % intervals.`}`,
+    w`Cp and Cpk rest on the moving ranges (sigma ${figure(sigmaWithin, unit)} ${UNIT_TEXT[unit]}), Pp and Ppk on s.`,
     ...('stability' in series && series.stability !== null ? [stabilityText(series.stability)] : []),
-    `${outsideText(capability)}${fewerThanUsual ? ' Such a statement usually needs 100 readings.' : ''}`,
+    `${outsideText(capability)}${fewerThanUsual ? ` ${w`Such a statement usually needs 100 readings.`}` : ''}`,
     ...(coarse === null ? [] : [coarseText(coarse, unit)]),
   ];
 }
 
 /** What a normal distribution would have is beside what was seen only where the readings may be normal. */
 function outsideText({ outside, expectedPercent, normality, coarse }: Capability): string {
-  const seen = `Outside the limits: seen ${shareText(outside)}`;
+  const seen = w`Outside the limits: seen ${shareText(outside)}`;
   if (!normality.excluded)
-    return `${seen}; a normal distribution would have ${expectedPercent.total.toFixed(3)} %.`;
-  const why = coarse === null ? NOT_NORMAL : 'NOT NORMAL';
-  return `${seen}. ${why} (Anderson-Darling ${normality.statistic.toFixed(1)}; normal readings exceed ${normality.limit} once in 200 times). No expected share is given, and the indices do not hold.`;
+    return w`${seen}; a normal distribution would have ${expectedPercent.total.toFixed(3)} %.`;
+  const why = coarse === null ? notNormal() : w`NOT NORMAL`;
+  return w`${seen}. ${why} (Anderson-Darling ${normality.statistic.toFixed(1)}; normal readings exceed ${normality.limit} once in 200 times). No expected share is given, and the indices do not hold.`;
 }
 
-const NOT_NORMAL =
-  'NOT NORMAL: several groups or a long tail; see the histogram, and ask again by tool, technician or cylinder';
+const notNormal = () =>
+  w`NOT NORMAL: several groups or a long tail; see the histogram, and ask again by tool, technician or cylinder`;
 
 const stabilityText = ({ signals, readings, byChance, unstable }: Stability) =>
-  `${unstable ? 'NOT STABLE' : 'Stable'}: ${signals} of ${readings} readings break a rule of the control chart; about ${byChance.toFixed(1)} would by chance.`;
+  unstable
+    ? w`NOT STABLE: ${signals} of ${readings} readings break a rule of the control chart; about ${byChance.toFixed(1)} would by chance.`
+    : w`Stable: ${signals} of ${readings} readings break a rule of the control chart; about ${byChance.toFixed(1)} would by chance.`;
 
 /** An instrument should tell at least five values apart within the spread: common practice. */
 export const coarseText = ({ values, step }: Coarse, unit: Unit) =>
-  `COARSE STEPS: ${values} different values, ${figure(step, unit)} ${UNIT_TEXT[unit]} apart. The instrument reads too coarsely for the spread of this process: s shows the rounding, and the indices may be far too good.`;
+  w`COARSE STEPS: ${values} different values, ${figure(step, unit)} ${UNIT_TEXT[unit]} apart. The instrument reads too coarsely for the spread of this process: s shows the rounding, and the indices may be far too good.`;
 
 const leftOutCount = ({ leftOut }: ProcessGroup) =>
   leftOut.cut + leftOut.saturated + leftOut.undecided + leftOut.bounded;
-export const interval = ({ from, to }: Estimate) => `${from.toFixed(2)} to ${to.toFixed(2)}`;
+export const interval = ({ from, to }: Estimate) => w`${from.toFixed(2)} to ${to.toFixed(2)}`;
 /** A share of what was counted; unlike a probability it can be none or all. */
 const percentOf = (share: number) => (share === 0 || share === 1 ? `${100 * share} %` : percent(share));
 const orDash = (value: number | null, text: (value: number) => string) =>

@@ -1,4 +1,6 @@
 /** The tables of the proof, for every way of printing: columns, rows, and a note on how to read them. */
+import { shownUnit } from '../quantity/shown.ts';
+import { w } from '../words/catalogue.ts';
 import type { AttemptRow, CylinderRow } from './attempts.ts';
 import type { Fact } from './fact.ts';
 import { figure, percent } from './figures.ts';
@@ -15,8 +17,8 @@ export interface TablePart {
   readonly note: string;
 }
 
-export const INVENTED_SENTENCE =
-  'INVENTED SPECIFICATION: the figures of this job are an example and belong to no real engine.';
+export const inventedSentence = (): string =>
+  w`INVENTED SPECIFICATION: the figures of this job are an example and belong to no real engine.`;
 
 /** The windows that everything was held against. */
 export function windowFacts({
@@ -29,96 +31,84 @@ export function windowFacts({
     ...(first === null
       ? []
       : [
-          { label: 'First step limits', value: first.limits },
-          { label: 'First step accepted', value: first.acceptance },
+          { label: w`First step limits`, value: first.limits },
+          { label: w`First step accepted`, value: first.acceptance },
         ]),
     ...(turnLimits === null
       ? []
-      : [{ label: 'Turn limits', value: `${turnLimitsText(turnLimits)} from contact` }]),
+      : [{ label: w`Turn limits`, value: w`${turnLimitsText(turnLimits)} from contact` }]),
     turnLimits?.alone === true
       ? {
-          label: 'Torque usual',
-          value: `${torqueWindow.limits}, by general tables; outside of that never OK`,
+          label: w`Torque usual`,
+          value: w`${torqueWindow.limits}, by general tables; outside of that never OK`,
         }
-      : { label: 'Torque limits', value: torqueWindow.limits },
-    { label: 'Torque accepted', value: torqueWindow.acceptance },
-    { label: 'Torque guard band', value: torqueWindow.guard },
+      : { label: w`Torque limits`, value: torqueWindow.limits },
+    { label: w`Torque accepted`, value: torqueWindow.acceptance },
+    { label: w`Torque guard band`, value: torqueWindow.guard },
     ...(gapWindow === null
-      ? [{ label: 'Gap', value: 'not measured, as the specification says' }]
+      ? [{ label: w`Gap`, value: w`not measured, as the specification says` }]
       : [
-          { label: 'Gap limits', value: gapWindow.limits },
-          { label: 'Gap accepted', value: gapWindow.acceptance },
-          { label: 'Gap guard band', value: gapWindow.guard },
+          { label: w`Gap limits`, value: gapWindow.limits },
+          { label: w`Gap accepted`, value: gapWindow.acceptance },
+          { label: w`Gap guard band`, value: gapWindow.guard },
         ]),
   ];
 }
 
-const COLUMNS: readonly Column[] = [
-  { title: 'Cyl.', share: 20, heads: true },
-  { title: 'Gap at, UTC', share: 35 },
-  { title: 'Gap mm', share: 26, align: 'right' },
-  { title: '± U mm', share: 28, align: 'right' },
-  { title: 'Gap verdict', share: 76 },
-  { title: 'Pull no.', share: 20, align: 'right' },
-  { title: 'Pull at, UTC', share: 35 },
-  { title: 'Kind', share: 42 },
-  { title: 'Peak N·m', share: 29, align: 'right' },
-  { title: '± U N·m', share: 28, align: 'right' },
-  { title: 'First release N·m', share: 34, align: 'right' },
-  { title: 'Follow-through N·m', share: 36, align: 'right' },
-  { title: 'Prob. within limits', share: 38, align: 'right' },
-  { title: 'Torque verdict', share: 76 },
-];
-
-const SHOWN: Column = { title: 'Wrench showed', share: 34, align: 'right' };
 /** So much wider is the number of a plug that names its cylinder too. */
 const PLUG_NUMBER = 22;
-const plugColumn = (column: Column, title: string): Column => ({
-  ...column,
-  title,
-  share: column.share + PLUG_NUMBER,
-});
+const WRENCH_SHOWED = 34;
+const VERDICT = 76;
 
-/** With an adapter there is a column more: what the wrench itself showed. */
-const WRENCH_AT = COLUMNS.findIndex(({ title }) => title === 'Peak N·m');
-
+/** With an adapter there is a column more: what the wrench itself showed. What is added comes off the verdicts, which have room. */
 function columnsOf({ positions, adapter }: ReportModel): readonly Column[] {
-  const more = (positions.note === null ? 0 : PLUG_NUMBER) + (adapter ? SHOWN.share : 0);
-  const columns = COLUMNS.map((column, i) => {
-    if (i === 0) return positions.note === null ? column : plugColumn(column, positions.column);
-    // What is added comes off the verdicts, which have room.
-    return /verdict/.test(column.title) ? { ...column, share: column.share - more / 2 } : column;
-  });
-  if (!adapter) return columns;
-  const atPlug = columns.map((column, i) =>
-    i === WRENCH_AT ? { ...column, title: 'Peak at plug' } : column,
-  );
-  return [...atPlug.slice(0, WRENCH_AT), SHOWN, ...atPlug.slice(WRENCH_AT)];
+  const [nm, mm] = [shownUnit('N.m'), shownUnit('mm')];
+  const ofPlugs = positions.note !== null;
+  const verdict = VERDICT - ((ofPlugs ? PLUG_NUMBER : 0) + (adapter ? WRENCH_SHOWED : 0)) / 2;
+  const number = (title: string, share: number): Column => ({ title, share, align: 'right' });
+  return [
+    { title: positions.column, share: ofPlugs ? 20 + PLUG_NUMBER : 20, heads: true },
+    { title: w`Gap at, UTC`, share: 35 },
+    number(w`Gap ${mm}`, 26),
+    number(w`± U ${mm}`, 28),
+    { title: w`Gap verdict`, share: verdict },
+    number(w`Pull no.`, 20),
+    { title: w`Pull at, UTC`, share: 35 },
+    { title: w`Kind`, share: 42 },
+    ...(adapter
+      ? [number(w`Wrench showed`, WRENCH_SHOWED), number(w`Peak at plug`, 29)]
+      : [number(w`Peak ${nm}`, 29)]),
+    number(w`± U ${nm}`, 28),
+    number(w`First release ${nm}`, 34),
+    number(w`Follow-through ${nm}`, 36),
+    number(w`Prob. within limits`, 38),
+    { title: w`Torque verdict`, share: verdict },
+  ];
 }
 
 export const measurements = (model: ReportModel): TablePart => ({
-  title: 'Gap and torque, every attempt',
+  title: w`Gap and torque, every attempt`,
   columns: columnsOf(model),
   rows: model.cylinders.flatMap((row) => rowsOf(row, model)),
-  note: 'U: expanded uncertainty of this reading, 95 %. Attempts are in their order. First release: the click. Follow-through: peak minus first release. Prob.: the probability that the true value is within the limits.',
+  note: w`U: expanded uncertainty of this reading, 95 %. Attempts are in their order. First release: the click. Follow-through: peak minus first release. Prob.: the probability that the true value is within the limits.`,
 });
 
-const TURN_COLUMNS: readonly Column[] = [
-  { title: 'Cyl.', share: 24, heads: true },
-  { title: 'Pull no.', share: 30, align: 'right' },
-  { title: 'Kind', share: 60 },
-  { title: 'Plug turned °', share: 56, align: 'right' },
-  { title: '± U °', share: 40, align: 'right' },
-  { title: 'To the snug point °', share: 62, align: 'right' },
-  { title: 'From the snug point °', share: 66, align: 'right' },
-  { title: 'Tools wound up °', share: 60, align: 'right' },
-  { title: 'Note', share: 125 },
+const turnColumns = (): readonly Column[] => [
+  { title: w`Cyl.`, share: 24, heads: true },
+  { title: w`Pull no.`, share: 30, align: 'right' },
+  { title: w`Kind`, share: 60 },
+  { title: w`Plug turned °`, share: 56, align: 'right' },
+  { title: w`± U °`, share: 40, align: 'right' },
+  { title: w`To the snug point °`, share: 62, align: 'right' },
+  { title: w`From the snug point °`, share: 66, align: 'right' },
+  { title: w`Tools wound up °`, share: 60, align: 'right' },
+  { title: w`Note`, share: 125 },
 ];
 
 /** Only of jobs whose wrench sends its angle. */
 export const turns = ({ cylinders, positions }: ReportModel): TablePart => ({
-  title: 'Turn of each plug, measured',
-  columns: TURN_COLUMNS,
+  title: w`Turn of each plug, measured`,
+  columns: turnColumns(),
   rows: cylinders
     .flatMap(({ pulls }) => pulls)
     .filter(({ turn, turnNote }) => turn !== null || turnNote !== '')
@@ -131,7 +121,7 @@ export const turns = ({ cylinders, positions }: ReportModel): TablePart => ({
       ),
       { text: turnNote },
     ]),
-  note: 'Plug turned: without the wind-up of the tools, which is the same at the same torque on the way up and on the way down. Snug point: the slope of the torque from 50 to 90 %, carried back to no torque.',
+  note: w`Plug turned: without the wind-up of the tools, which is the same at the same torque on the way up and on the way down. Snug point: the slope of the torque from 50 to 90 %, carried back to no torque.`,
 });
 
 function rowsOf(row: CylinderRow, { grades, adapter, positions }: ReportModel): Cell[][] {
@@ -144,10 +134,10 @@ function rowsOf(row: CylinderRow, { grades, adapter, positions }: ReportModel): 
 }
 
 const EMPTY: Cell = { text: '' };
-const NOT_DONE: Cell = { text: 'NOT DONE', verdict: 'not-done', bold: true };
+const notDone = (): Cell => ({ text: VERDICT_WORD['not-done'], verdict: 'not-done', bold: true });
 
 function gapCells(row: AttemptRow | undefined, index: number, grades: boolean): Cell[] {
-  if (row === undefined) return [EMPTY, EMPTY, EMPTY, index === 0 ? NOT_DONE : EMPTY];
+  if (row === undefined) return [EMPTY, EMPTY, EMPTY, index === 0 ? notDone() : EMPTY];
   return [
     timeCell(row),
     { text: row.valueText },
@@ -157,7 +147,7 @@ function gapCells(row: AttemptRow | undefined, index: number, grades: boolean): 
 }
 
 const nothingPulled = ({ verdict }: CylinderRow): Cell =>
-  verdict === 'by-angle' ? { text: VERDICT_WORD[verdict], verdict, bold: true } : NOT_DONE;
+  verdict === 'by-angle' ? { text: VERDICT_WORD[verdict], verdict, bold: true } : notDone();
 
 function pullCells(
   row: AttemptRow | undefined,
@@ -173,7 +163,7 @@ function pullCells(
     ...(adapter ? [number(row.wrenchNm, 'N.m')] : []),
     { text: row.valueText },
     number(row.expandedUncertainty, 'N.m'),
-    row.releaseNm === null ? { text: 'none' } : number(row.releaseNm, 'N.m'),
+    row.releaseNm === null ? { text: w`none` } : number(row.releaseNm, 'N.m'),
     number(row.followThroughNm, 'N.m'),
     { text: probability === null ? '–' : percent(probability) },
     verdictCell(row, grades),
@@ -197,41 +187,41 @@ function verdictCell({ verdict, verdictWord, grade, source, outOfOrder }: Attemp
   };
 }
 
-const EXCEPTION_COLUMNS: readonly Column[] = [
-  { title: 'When', share: 94, heads: true },
-  { title: 'What', share: 361 },
-  { title: 'Entered by', share: 68 },
+const exceptionColumns = (): readonly Column[] => [
+  { title: w`When`, share: 94, heads: true },
+  { title: w`What`, share: 361 },
+  { title: w`Entered by`, share: 68 },
 ];
 
 /** Those that a reader of the verdict has to know come first. */
 export const exceptions = (model: ReportModel): readonly TablePart[] => {
   const part = (title: string, matters: boolean, note: string): TablePart => ({
     title,
-    columns: EXCEPTION_COLUMNS,
+    columns: exceptionColumns(),
     rows: model.exceptions
       .filter((row) => row.matters === matters)
       .map(({ at, what, who }) => [{ text: at }, { text: what }, { text: who }]),
     note,
   });
-  const others = part('What else happened on the way', false, '');
+  const others = part(w`What else happened on the way`, false, '');
   return [
-    part('Exceptions, and who entered or accepted them', true, ''),
+    part(w`Exceptions, and who entered or accepted them`, true, ''),
     ...(others.rows.length === 0 ? [] : [others]),
   ];
 };
 
-const INSTRUMENT_COLUMNS: readonly Column[] = [
-  { title: 'Instrument', share: 62, heads: true },
-  { title: 'Serial as listed', share: 62 },
-  { title: 'Permissible deviation and step', share: 110 },
-  { title: 'Basis of the uncertainty', share: 115 },
-  { title: 'As it called itself', share: 95 },
-  { title: 'How the readings came', share: 110 },
+const instrumentColumns = (): readonly Column[] => [
+  { title: w`Instrument`, share: 62, heads: true },
+  { title: w`Serial as listed`, share: 62 },
+  { title: w`Permissible deviation and step`, share: 110 },
+  { title: w`Basis of the uncertainty`, share: 115 },
+  { title: w`As it called itself`, share: 95 },
+  { title: w`How the readings came`, share: 110 },
 ];
 
 export const instruments = (model: ReportModel): TablePart => ({
-  title: 'Instruments and calibration basis',
-  columns: INSTRUMENT_COLUMNS,
+  title: w`Instruments and calibration basis`,
+  columns: instrumentColumns(),
   rows: model.instruments.map((row) => [
     { text: `${row.id} (${row.measures})` },
     { text: row.serial },

@@ -1,3 +1,4 @@
+import { ENGLISH, inLanguage } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { type CsvStyle, USUAL_CSV } from './csv-style.ts';
 
@@ -9,16 +10,19 @@ export interface CsvColumn<T> {
 
 const BYTE_ORDER_MARK = '\uFEFF';
 
-/** Rows as RFC 4180, as the CSV of a job record is: with a byte order mark, CRLF, and cells that no spreadsheet runs. */
+/**
+ * Rows as RFC 4180, as the CSV of a job record is: with a byte order mark, CRLF, and cells that no spreadsheet runs. In English for
+ * every reader: other programs read it.
+ */
 export function rowsCsv<T>(
   columns: readonly CsvColumn<T>[],
   rows: readonly T[],
   style: CsvStyle = USUAL_CSV,
 ): string {
-  const lines = [
+  const lines = inLanguage(ENGLISH, () => [
     columns.map(({ header }) => csvCell(header, style)),
     ...rows.map((row) => columns.map(({ value }) => csvCell(value(row), style))),
-  ];
+  ]);
   const mark = style.mark ? BYTE_ORDER_MARK : '';
   return mark + lines.map((cells) => `${cells.join(style.separator)}\r\n`).join('');
 }

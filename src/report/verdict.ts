@@ -3,7 +3,7 @@ import type { AskedJob } from '../audit/questions.ts';
 import { marksOf } from '../job/proof.ts';
 import { type CylinderState, isOver } from '../job/state.ts';
 import type { Evaluation, Judgement } from '../metrology/judgement.ts';
-import { EVALUATION_WORD } from '../metrology/verdict.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import { KIND_WORDS, MARK_WORD, outOfOrderWord } from './words/index.ts';
 
 /** What the paper says of one measurement or of one cylinder; each has its own word and its own symbol. */
@@ -18,16 +18,16 @@ export type Verdict =
   | 'accepted'
   | 'by-angle';
 
-export const VERDICT_WORD: Readonly<Record<Verdict, string>> = {
-  ok: EVALUATION_WORD.OK,
-  'not-ok': EVALUATION_WORD.NotOK,
-  'not-decidable': EVALUATION_WORD.NotDecidable,
+export const VERDICT_WORD: Readonly<Record<Verdict, string>> = phrases({
+  ok: 'OK',
+  'not-ok': 'NOT OK',
+  'not-decidable': 'UNDECIDED',
   question: 'QUESTION OPEN',
   'not-judged': 'NOT JUDGED',
   'not-done': 'NOT DONE',
   accepted: 'NOT PROVEN',
   'by-angle': 'BY ANGLE',
-};
+});
 
 const OF_RESULT: Readonly<Record<Evaluation, Verdict>> = {
   OK: 'ok',
@@ -58,12 +58,12 @@ function lastVerdict(attempts: readonly { readonly judgement: Judgement | null }
 }
 
 /** How a job ended, for tables; CSV and JSON keep the codes. */
-export const STATE_WORDS: Readonly<Record<AskedJob['state'], string>> = {
+export const STATE_WORDS: Readonly<Record<AskedJob['state'], string>> = phrases({
   open: 'open',
   complete: 'complete',
   incomplete: 'NOT COMPLETE',
   void: 'VOID',
-};
+});
 
 /** The same with what a reader of a list must not overlook: figures that prove nothing, and work out of order. */
 export function jobStateWords({
@@ -71,22 +71,22 @@ export function jobStateWords({
   sources,
   outOfOrder,
 }: Pick<AskedJob, 'state' | 'sources' | 'outOfOrder'>): string {
-  const typed = sources.includes('typed') ? ['typed'] : [];
+  const typed = sources.includes('typed') ? [w`typed`] : [];
   const stands = outOfOrder.some(({ doneAgain }) => doneAgain !== true);
   const marks = marksOf(sources).map((mark) => MARK_WORD[mark]);
   return [STATE_WORDS[state], ...marks, ...typed, ...(stands ? [outOfOrderWord()] : [])].join(', ');
 }
 
 /** UNDECIDED is a verdict; a pull that nobody placed has none. */
-const NO_VALUE: Readonly<Record<Censored, string>> = {
+const NO_VALUE: Readonly<Record<Censored, string>> = phrases({
   cut: 'cut off',
   saturated: 'end of scale',
   undecided: 'not answered',
   bounded: '-',
-};
+});
 
 export const kindWords = ({ kind }: Pick<AttemptRow, 'kind'>): string =>
-  kind === 'gap' ? 'gap' : KIND_WORDS[kind];
+  kind === 'gap' ? w`gap` : KIND_WORDS[kind];
 
 export const verdictWords = ({ result, censored }: Pick<AttemptRow, 'result' | 'censored'>): string => {
   if (result !== null) return VERDICT_WORD[verdictOf({ result })];

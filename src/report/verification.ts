@@ -1,8 +1,10 @@
 /** How a verification came out, for scripts and for people: one table for a record, many records, a package and papers. */
+
 import type { Check } from '../evidence/check.ts';
 import { COMPLETENESS } from '../evidence/completeness.ts';
 import type { PackageVerdict, Verdict } from '../evidence/verdict.ts';
 import type { VerificationReport } from '../evidence/verify.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import { proofCaveats, proofText } from './words/index.ts';
 
 interface VerdictRow {
@@ -15,7 +17,7 @@ interface VerdictRow {
   readonly ofRecord: string;
 }
 
-export const VERIFICATION: Readonly<Record<Verdict, VerdictRow>> = {
+export const VERIFICATION: Readonly<Record<Verdict, VerdictRow>> = phrases({
   authentic: {
     exit: 0,
     exitOfMany: 0,
@@ -60,26 +62,26 @@ export const VERIFICATION: Readonly<Record<Verdict, VerdictRow>> = {
     word: 'not authentic',
     ofRecord: 'NOT authentic. Do not rely on it.',
   },
-};
+});
 
 /** Of a key that is on the list and has ended. */
-const KEY_ENDED =
-  'NOT trusted. The content is as it was sealed, and the station is on your list, but this key of it has ended: nothing shows that it signed before. Put the proof from the station (*.record.json.proof) beside the record, or give a time stamp with --time.';
+const keyEnded = () =>
+  w`NOT trusted. The content is as it was sealed, and the station is on your list, but this key of it has ended: nothing shows that it signed before. Put the proof from the station (*.record.json.proof) beside the record, or give a time stamp with --time.`;
 
 /** Beside a verdict that weighs more. */
-const ALSO_INCOMPLETE = 'The job is NOT complete either.';
+const alsoIncomplete = () => w`The job is NOT complete either.`;
 
 /** Of a job that was declared void, however far it had come. */
-const VOID =
-  'Authentic, but VOID: the job was declared void, and proves nothing. Signed by a station that you trust.';
-const ALSO_VOID = 'The job was declared VOID, and proves nothing.';
+const isVoidText = () =>
+  w`Authentic, but VOID: the job was declared void, and proves nothing. Signed by a station that you trust.`;
+const alsoVoid = () => w`The job was declared VOID, and proves nothing.`;
 
 /** Who says nothing false of a record that is not even authentic. */
 const NOT_BELIEVED: readonly Verdict[] = ['rejected', 'unreadable'];
 
 /** The signer is trusted, and what the reader's policy asks for is missing. */
-const TOO_FEW_WITNESSES =
-  'NOT trusted. The content is as a station that you trust sealed it, but your policy asks for witnesses that it does not have.';
+const tooFewWitnesses = () =>
+  w`NOT trusted. The content is as a station that you trust sealed it, but your policy asks for witnesses that it does not have.`;
 
 const isTrusted = (checks: readonly Check[]): boolean =>
   checks.some(({ name, outcome }) => name === 'signer' && outcome !== 'failed');
@@ -94,13 +96,13 @@ export function headlineOf(report: VerificationReport): string {
   const weighsMore = verdict === 'untrusted' || verdict === 'other-rules';
   return [
     verdict === 'incomplete' && isVoid(report)
-      ? VOID
+      ? isVoidText()
       : verdict === 'untrusted' && isTrusted(checks)
-        ? TOO_FEW_WITNESSES
+        ? tooFewWitnesses()
         : verdict === 'untrusted' && report.keyEnded
-          ? KEY_ENDED
+          ? keyEnded()
           : VERIFICATION[verdict].ofRecord,
-    ...(weighsMore && isVoid(report) ? [ALSO_VOID] : weighsMore && incomplete ? [ALSO_INCOMPLETE] : []),
+    ...(weighsMore && isVoid(report) ? [alsoVoid()] : weighsMore && incomplete ? [alsoIncomplete()] : []),
     ...(proof === null || NOT_BELIEVED.includes(verdict) ? [] : proofCaveats(proof)),
   ]
     .join(' ')
@@ -113,14 +115,14 @@ export const worthText = (report: VerificationReport): string =>
     ? ''
     : proofText(report.proof);
 
-export const OF_PACKAGE: Readonly<Record<PackageVerdict, string>> = {
+export const OF_PACKAGE: Readonly<Record<PackageVerdict, string>> = phrases({
   authentic: 'Authentic and whole. Made by a station that you trust.',
   'other-rules':
     'Authentic and whole, but some jobs were NOT judged again: this version does not know the rules that judged them.',
   newer: 'NOT verified. A newer version of plugmark made some of its records. Verify it with that version.',
   untrusted: 'NOT trusted. The content is as it was sealed, by a station that you do not trust.',
   rejected: 'NOT authentic or NOT whole. Do not rely on it.',
-};
+});
 
 /** In front of each check; never colour alone. */
 export const CHECK_MARK: Readonly<Record<Check['outcome'], string>> = {

@@ -1,4 +1,5 @@
 import type { Window } from '../metrology/judgement.ts';
+import { w } from '../words/catalogue.ts';
 import { figure, lowerBound, UNIT_TEXT, upperBound } from './figures.ts';
 
 /** A window in words, its figures kept beside them for CSV and plots. */
@@ -14,10 +15,10 @@ export function windowText(window: Window): WindowText {
   const { unit } = window;
   const name = UNIT_TEXT[unit];
   return {
-    limits: `${figure(window.lowerLimit, unit)} to ${figure(window.upperLimit, unit)} ${name}`,
+    limits: w`${figure(window.lowerLimit, unit)} to ${figure(window.upperLimit, unit)} ${name}`,
     acceptance: window.decidable
-      ? `${lowerBound(window.acceptLower, unit)} to ${upperBound(window.acceptUpper, unit)} ${name}`
-      : 'none: the instrument is too coarse for these limits',
+      ? w`${lowerBound(window.acceptLower, unit)} to ${upperBound(window.acceptUpper, unit)} ${name}`
+      : w`none: the instrument is too coarse for these limits`,
     guard: `${window.guardBandFactor} · U; U (95 %) ${expandedText(window)}`,
     figures: window,
   };
@@ -26,5 +27,5 @@ export function windowText(window: Window): WindowText {
 function expandedText({ unit, expandedAtLower, expandedAtUpper }: Window): string {
   const [lower, upper] = [figure(expandedAtLower, unit), figure(expandedAtUpper, unit)];
   const name = UNIT_TEXT[unit];
-  return lower === upper ? `${lower} ${name}` : `${lower} (lower), ${upper} ${name} (upper)`;
+  return lower === upper ? `${lower} ${name}` : w`${lower} (lower), ${upper} ${name} (upper)`;
 }

@@ -14,14 +14,6 @@ export const RUN_RULES = [
 
 export type RunRule = (typeof RUN_RULES)[number];
 
-/** A rule as a person reads it. */
-export const RUN_RULE_TEXT: Readonly<Record<RunRule, string>> = {
-  'one-beyond-3': 'beyond 3 sigma',
-  'two-of-three-beyond-2': '2 of 3 beyond 2 sigma',
-  'four-of-five-beyond-1': '4 of 5 beyond 1 sigma',
-  'eight-on-one-side': '8 in a row on one side',
-};
-
 export interface Signal {
   /** The reading that completes the pattern. */
   readonly index: number;

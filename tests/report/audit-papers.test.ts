@@ -278,12 +278,12 @@ describe('the file of a claim', () => {
   });
 
   it('is the same file, byte for byte, from the same log', async () => {
-    const [first, second] = [await writePaper(paper()), await writePaper(paper())];
+    const [first, second] = [await writePaper(() => paper()), await writePaper(() => paper())];
     expect(Buffer.from(first).equals(second)).toBe(true);
   });
 
   it.runIf(hasPoppler)('reads as it was written, in another program', async () => {
-    const pdf = await writePaper(paper(assessedEntries(RECALL)));
+    const pdf = await writePaper(() => paper(assessedEntries(RECALL)));
     const text = poppler('pdftotext', pdf, ['-layout', '{pdf}', '-']);
     expect(text).toContain('File on a claim');
     expect(text).toContain('<van> & "crane"');

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { collected, newSheet } from '../../src/report/document.ts';
+import { ANYBODY } from '../../src/report/reader.ts';
 
 test('the title of a document holds nothing that its XML may not, or that turns the line', async () => {
   const title = 'Record <J-1>\u0001\u001b[2J\u202e of &';
@@ -9,6 +10,7 @@ test('the title of a document holds nothing that its XML may not, or that turns 
     drawnBy: 'plugmark',
     madeAt: new Date(0),
     marks: [],
+    reader: ANYBODY,
   });
   expect(sheet.doc.info.Title).toBe('Record  J-1 [2J of  ');
   const pdf = Buffer.from(await collected(sheet.doc)).toString('utf8');

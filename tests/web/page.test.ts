@@ -1,4 +1,5 @@
 /** The page in real browsers: the same verdict in the same words as the command, and nothing asked of anybody. */
+
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -17,6 +18,7 @@ import { timeQuery } from '../../src/evidence/time-token.ts';
 import { parseTrustList, type TrustedTime, type TrustList } from '../../src/evidence/trust.ts';
 import { trustedTimeIn } from '../../src/evidence/trusted-time.ts';
 import { verifyRecord } from '../../src/evidence/verify.ts';
+import { SI } from '../../src/quantity/shown.ts';
 import { clean } from '../../src/report/clean.ts';
 import { headlineOf, OF_PACKAGE, VERIFICATION } from '../../src/report/verification.ts';
 import { checkText, notProvenByRecord } from '../../src/report/words/index.ts';
@@ -178,7 +180,10 @@ describe.each(browsersHere)('in %s', (name) => {
 
   it('finds the record in its PDF, as plugmark made it and as another program saved it again', async () => {
     const record = golden('complete.record.json');
-    const pdf = written('complete.pdf', await drawnPdf(record, orThrowOpened(record)));
+    const pdf = written(
+      'complete.pdf',
+      await drawnPdf(record, orThrowOpened(record), { language: 'en', units: SI }, 'own'),
+    );
     const again = join(folder, 'again.pdf');
     execFileSync('qpdf', [
       '--object-streams=generate',

@@ -1,4 +1,5 @@
 /** The files of a process: its paper as PDF and its charts as SVG; of several groups each in a folder of its own. */
+
 import { join } from 'node:path';
 import type { ProcessGroup } from '../../audit/capability.ts';
 import { outputFolder } from '../../files/output.ts';
@@ -6,6 +7,7 @@ import { chartSvg } from '../../report/charts/chart.ts';
 import type { Paper } from '../../report/paper.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import { type ProcessCharts, processCharts, processPaper } from '../../report/process-paper.ts';
+import { madeFor, type PaperReader } from '../../report/reader.ts';
 import { programVersion } from '../help/version.ts';
 import { now } from '../station/clock.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
@@ -29,19 +31,19 @@ export function workOf(stationFolder: StationFolder, group: ProcessGroup, most: 
   return { paper, charts };
 }
 
-/** Every group in a folder of its own, in the order of the table; `most` readings on a chart. */
+/** Every group in a folder of its own, in the order of the table. */
 export async function writeGroups(
   folder: string,
-  stationFolder: StationFolder,
   groups: readonly ProcessGroup[],
-  most: number,
+  reader: PaperReader,
+  work: (group: ProcessGroup) => ProcessWork,
 ): Promise<readonly string[]> {
   outputFolder(folder);
   const names = groupFolders(groups);
   const bar = progress('groups written', groups.length);
   const lines: string[] = [];
   for (const [i, group] of groups.entries()) {
-    lines.push(...(await writeGroup(join(folder, names[i] ?? ''), workOf(stationFolder, group, most))));
+    lines.push(...(await writeGroup(join(folder, names[i] ?? ''), reader, () => work(group))));
     bar.at(i + 1);
   }
   bar.end();
@@ -75,16 +77,23 @@ const slug = (text: string) =>
     .slice(0, 80) || 'group';
 
 /** Returns the lines that say so. */
-export async function writeGroup(folder: string, { paper, charts }: ProcessWork): Promise<readonly string[]> {
-  const { histogram, control } = charts;
-  return writeFiles(folder, [
-    ['capability.pdf', await writePaper(paper)],
-    ['histogram.svg', chartSvg(histogram, PICTURE)],
-    ...(control.ok
-      ? [
-          ['individuals.svg', chartSvg(control.value.individuals, PICTURE)] as const,
-          ['ranges.svg', chartSvg(control.value.ranges, PICTURE)] as const,
-        ]
-      : []),
-  ]);
+export async function writeGroup(
+  folder: string,
+  reader: PaperReader,
+  work: () => ProcessWork,
+): Promise<readonly string[]> {
+  const pictures = madeFor(reader, () => {
+    const { histogram, control } = work().charts;
+    return [
+      ['histogram.svg', chartSvg(histogram, PICTURE)] as const,
+      ...(control.ok
+        ? [
+            ['individuals.svg', chartSvg(control.value.individuals, PICTURE)] as const,
+            ['ranges.svg', chartSvg(control.value.ranges, PICTURE)] as const,
+          ]
+        : []),
+    ];
+  });
+  const pdf = await writePaper(() => work().paper, { reader });
+  return writeFiles(folder, [['capability.pdf', pdf], ...pictures]);
 }

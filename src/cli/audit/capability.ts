@@ -1,11 +1,13 @@
 import { GROUPINGS, type Grouping, type ProcessGroup, processGroups } from '../../audit/capability.ts';
 import { marksOf } from '../../job/proof.ts';
 import { ProblemError } from '../../problem.ts';
-import { GROUP_HEAD, GROUP_NOTE, groupRow } from '../../report/process.ts';
+import { groupHead, groupNote, groupRow } from '../../report/process.ts';
+import { readerOf } from '../../report/reader-of.ts';
 import { MARK_WORD, marksText } from '../../report/words/index.ts';
 import { printJson } from '../answers/answer.ts';
 import { groupsAnswered } from '../answers/process.ts';
 import type { Asked } from '../declare/filters.ts';
+import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
@@ -15,7 +17,7 @@ import { filterOf } from './ask.ts';
 import { workOf, writeGroup, writeGroups } from './capability-files.ts';
 import { printPaper } from './papers.ts';
 
-export interface CapabilityOptions extends Scope, Asked {
+export interface CapabilityOptions extends Scope, Asked, AudienceOptions {
   readonly per: string;
   readonly specification?: string;
   readonly cylinder?: number;
@@ -40,17 +42,20 @@ export function showCapability(options: CapabilityOptions): Promise<ExitCode> {
     }
     // Marked groups come last: one real group is shown in full whatever was simulated or replayed beside it.
     const several = others.some((group) => group.mark === only.mark);
-    const work = workOf(stationFolder, only, options.last);
+    const work = () => workOf(stationFolder, only, options.last);
+    const reader = await readerOf(await audienceOf(options));
     const written =
       options.out === undefined
         ? []
         : several
-          ? await writeGroups(options.out, stationFolder, groups, options.last)
-          : await writeGroup(options.out, work);
+          ? await writeGroups(options.out, groups, reader, (group) =>
+              workOf(stationFolder, group, options.last),
+            )
+          : await writeGroup(options.out, reader, work);
     if (options.json === true) printJson(groupsAnswered(groups));
     else {
       print(several ? tableLines(groups, options) : leftOutLines(others));
-      if (!several) printPaper(work.paper);
+      if (!several) printPaper(work().paper);
       print(written);
     }
     return EXIT.done;
@@ -76,9 +81,9 @@ function tableLines(groups: readonly ProcessGroup[], { out }: CapabilityOptions)
       const marked = groups.filter((group) => group.mark === mark).length;
       return `${MARK_WORD[mark]}: ${marked} of ${groups.length} groups; they say nothing about an engine.`;
     }),
-    ...textTable(GROUP_HEAD, groups.map(groupRow)),
+    ...textTable(groupHead(), groups.map(groupRow)),
     '',
-    GROUP_NOTE,
+    groupNote(),
     ...(out === undefined
       ? [
           '',

@@ -14,18 +14,23 @@ import { ProblemError } from '../../problem.ts';
 import type { ProblemCode } from '../../problem-code.ts';
 import { DISPUTE_PAPER, disputePaper } from '../../report/dispute.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
+import { readerOf } from '../../report/reader-of.ts';
 import type { Asked } from '../declare/filters.ts';
 import { askedFor } from '../evidence/package.ts';
 import { counted, madeLines } from '../evidence/package-text.ts';
 import { keptFrom, writePackage } from '../evidence/write-package.ts';
 import { programVersion } from '../help/version.ts';
+import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { type StationFolder, stateOf } from '../station/station.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { answersTo, filterOf } from './ask.ts';
 
-interface DisputeOptions extends Scope, Pick<Asked, 'vin' | 'plate' | 'fleet' | 'from' | 'to'> {
+interface DisputeOptions
+  extends Scope,
+    AudienceOptions,
+    Pick<Asked, 'vin' | 'plate' | 'fleet' | 'from' | 'to'> {
   readonly claim: string;
   readonly out: string;
   readonly kept?: string;
@@ -36,6 +41,7 @@ interface DisputeOptions extends Scope, Pick<Asked, 'vin' | 'plate' | 'fleet' | 
 /** The file on one claim about one vehicle: a package of its jobs, with a paper that says what was known when. */
 export function dispute(options: DisputeOptions): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
+    const audience = await audienceOf(options);
     const claim = claimOf(options.claim);
     const jobs = jobsOfVehicle(stationFolder, options);
     const since = await keptFrom(stationFolder, options.kept);
@@ -57,17 +63,19 @@ export function dispute(options: DisputeOptions): Promise<ExitCode> {
       stationEntries: given,
       without: new Set(),
       papers: options.papers !== false,
+      audience,
       // From what the package holds and nothing else, so that whoever has it can hold the paper against it.
       extra: async ({ log, at }) => {
-        const paper = disputePaper({
-          claim,
-          jobs: jobsOpened,
-          station: { name, entries: given, impacts: impactsOf(given) },
-          log: { size: log.size, root: toHex(log.root) },
-          program: `plugmark ${programVersion()}`,
-          madeAt: at,
-        });
-        return [[DISPUTE_PAPER, await writePaper(paper)]];
+        const paper = () =>
+          disputePaper({
+            claim,
+            jobs: jobsOpened,
+            station: { name, entries: given, impacts: impactsOf(given) },
+            log: { size: log.size, root: toHex(log.root) },
+            program: `plugmark ${programVersion()}`,
+            madeAt: at,
+          });
+        return [[DISPUTE_PAPER, await writePaper(paper, { reader: await readerOf(audience) })]];
       },
     });
     const lines = [

@@ -7,10 +7,12 @@ import { ProblemError } from '../../problem.ts';
 import { chartSvg } from '../../report/charts/chart.ts';
 import { driftCharts, driftPaper } from '../../report/drift.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
+import { readerOf } from '../../report/reader-of.ts';
 import { orThrow } from '../../result.ts';
 import { printJson } from '../answers/answer.ts';
 import { toolDrift } from '../answers/tools.ts';
 import { programVersion } from '../help/version.ts';
+import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import { now } from '../station/clock.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
@@ -20,7 +22,7 @@ import { print } from '../terminal/wrapped.ts';
 import { keptFor } from './kept-certificates.ts';
 import { PICTURE, printPaper, writeFiles } from './papers.ts';
 
-export interface DriftOptions extends Scope {
+export interface DriftOptions extends Scope, AudienceOptions {
   /** Per cent of the reading; what the tool's own data permit where it is left out. */
   readonly permissible?: number;
   readonly last: number;
@@ -45,24 +47,21 @@ export async function showDrift(tool: string, options: DriftOptions): Promise<Ex
       ]),
     );
     const code = finding.verdict === null ? EXIT.done : EXIT.failed;
-    const paper = driftPaper(finding, {
-      last: options.last,
-      lost,
-      program: `plugmark ${programVersion()}`,
-      madeAt: now(),
-    });
+    const madeAt = now();
+    const paper = () =>
+      driftPaper(finding, { last: options.last, lost, program: `plugmark ${programVersion()}`, madeAt });
     const written =
       options.out === undefined
         ? []
         : writeFiles(options.out, [
-            ['drift.pdf', await writePaper(paper)],
+            ['drift.pdf', await writePaper(paper, { reader: await readerOf(await audienceOf(options)) })],
             ...pictures(finding, options.last),
           ]);
     if (options.json === true) {
       printJson(toolDrift(finding, lost));
       return code;
     }
-    printPaper(paper);
+    printPaper(paper());
     print(written);
     return code;
   });

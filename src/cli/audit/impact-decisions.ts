@@ -5,6 +5,7 @@ import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
 import { printJson } from '../answers/answer.ts';
 import { listedImpacts, shownImpact } from '../answers/tools.ts';
+import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import type { Scope } from '../station/scope.ts';
 import { newCheckpoint } from '../station/sign-log.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
@@ -56,14 +57,23 @@ export function listImpacts({
 /** One impact assessment with its jobs and what was decided; writes its papers again where a folder is named. */
 export function showImpact(
   assessment: string,
-  { out, json, ...scope }: Scope & { readonly out?: string; readonly json?: true },
+  { out, json, ...scope }: Scope & AudienceOptions & { readonly out?: string; readonly json?: true },
 ): Promise<ExitCode> {
   return inSession(scope, async (session) => {
     const one = impactOf(session, assessment);
     const papers =
       out === undefined
         ? []
-        : ['', ...(await writeImpact(session, await sessionSigner(session), one, out, null))];
+        : [
+            '',
+            ...(await writeImpact(
+              session,
+              await sessionSigner(session),
+              one,
+              { out, audience: await audienceOf(scope) },
+              null,
+            )),
+          ];
     const since = jobsSince(session.stationFolder, session.impacts).filter(
       ({ newest }) => newest.assessed.digest === one.assessed.digest,
     );

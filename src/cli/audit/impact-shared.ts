@@ -13,6 +13,8 @@ import { ProblemError } from '../../problem.ts';
 import { judgedAgainCsv, vehiclesCsv } from '../../report/impact-csv.ts';
 import { impactPaper } from '../../report/impact-paper.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
+import type { Audience } from '../../report/reader.ts';
+import { readerOf } from '../../report/reader-of.ts';
 import { orThrow } from '../../result.ts';
 import { programVersion } from '../help/version.ts';
 import { stamp } from '../station/clock.ts';
@@ -84,17 +86,17 @@ export async function writeImpact(
   { stationFolder }: AuditSession,
   signer: Signer,
   one: ImpactAssessment,
-  out: string | undefined,
+  { out, audience }: { readonly out: string | undefined; readonly audience: Audience },
   sorted: readonly Sorted[] | null,
 ): Promise<readonly string[]> {
   const folder = out ?? stationFolder.folder;
   outputFolder(folder);
   const note = orThrow(readCheckpoint(await newCheckpoint(stationFolder, signer), 'checkpoint'));
   const log = { size: note.size, root: toHex(note.root) };
-  const paper = impactPaper(one, { log, program: PROGRAM });
+  const paper = () => impactPaper(one, { log, program: PROGRAM });
   const { assessment } = one;
   const files: (readonly [string, string | Uint8Array])[] = [
-    [`${assessment}.pdf`, await writePaper(paper)],
+    [`${assessment}.pdf`, await writePaper(paper, { reader: await readerOf(audience) })],
     [`${assessment}.vehicles.csv`, vehiclesCsv(one)],
     ...(sorted === null ? [] : [[`${assessment}.attempts.csv`, judgedAgainCsv(sorted)] as const]),
   ];

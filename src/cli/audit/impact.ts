@@ -10,6 +10,7 @@ import { outputFolder } from '../../files/output.ts';
 import type { Certificate } from '../../instrument/certificate.ts';
 import { ProblemError } from '../../problem.ts';
 import { orThrow } from '../../result.ts';
+import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import { today } from '../station/clock.ts';
 import type { Scope } from '../station/scope.ts';
 import type { StationFolder } from '../station/station.ts';
@@ -29,7 +30,7 @@ import {
 } from './impact-shared.ts';
 import { setupsOf } from './impact-since.ts';
 
-interface AssessOptions extends Scope {
+interface AssessOptions extends Scope, AudienceOptions {
   readonly asFound: string;
   readonly since?: string;
   readonly by: string;
@@ -45,6 +46,7 @@ export function impact(tool: string, options: AssessOptions): Promise<ExitCode> 
   return inSession(options, async (session) => {
     const { certificate: asFound, digest } = await readCertificateFile(options.asFound);
     const { stationFolder, entries, impacts } = session;
+    const audience = await audienceOf(options);
     const since = options.since ?? null;
     const span = orThrow(spanOf(entries, { tool, asFound, since, today: today() }));
     const before = onFinding(impacts, digest);
@@ -57,7 +59,7 @@ export function impact(tool: string, options: AssessOptions): Promise<ExitCode> 
     const events = assessmentEvents(judged, assessed, { assessment, tool, asFound, digest, span, before });
     const after = record(session, events, by);
     const one = impactOf(after, assessment);
-    const files = await writeImpact(after, signer, one, options.out, assessed.sorted);
+    const files = await writeImpact(after, signer, one, { out: options.out, audience }, assessed.sorted);
     printImpact(one);
     print([
       '',

@@ -25,13 +25,13 @@ import { replay } from '../../job/replay.ts';
 import { USUAL_ROUTINE } from '../../job/routine.ts';
 import type { Shop } from '../../job/shop.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
-import { type ShownUnits, SI } from '../../quantity/shown.ts';
+import { USUAL_CSV } from '../../report/csv-style.ts';
 import { orThrow } from '../../result.ts';
 import { type Language, w } from '../../words/catalogue.ts';
 import { utcOffsetMinAt } from '../station/clock.ts';
 import { readJson } from '../station/json-file.ts';
 import { refuseTurned } from '../station/one-history.ts';
-import { showFor } from '../station/reads.ts';
+import { showFor, UNITS } from '../station/reads.ts';
 import { openInLog, openStation, type Station, stateOf } from '../station/station.ts';
 import { commandLine } from '../terminal/command-line.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
@@ -62,11 +62,6 @@ export interface DemoOptions {
   /** Go on with the job that was left open in the folder. */
   readonly resume?: true;
 }
-
-const UNITS = {
-  'N.m-mm': SI,
-  'lbf.ft-in': { torque: '[ft_i].[lbf_av]', length: '[in_i]' },
-} as const satisfies Record<string, ShownUnits>;
 
 /** A whole job with simulated tools and a simulated technician, through the same stack as a real one. */
 export async function demo(options: DemoOptions): Promise<ExitCode> {
@@ -103,7 +98,11 @@ export async function demo(options: DemoOptions): Promise<ExitCode> {
     });
     const outcome = await (virtual === null ? job : virtual.runUntil(job));
     if (outcome === 'closed') {
-      const { verdict, code } = await finish(station, stream, options.out, stamp);
+      const { verdict, code } = await finish(station, stream, stamp, {
+        folder: options.out,
+        audience: { language: options.language, units: UNITS[options.units] },
+        style: USUAL_CSV,
+      });
       // Simulated tools prove nothing: of a demo that is no fault.
       return verdict === 'unproven' ? EXIT.done : code;
     }

@@ -12,6 +12,7 @@ import type { WorkOrder } from '../../job/order.ts';
 import { replay } from '../../job/replay.ts';
 import { isSingleFigure } from '../../plug/tightening.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { USUAL_CSV } from '../../report/csv-style.ts';
 import { noteLines } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { type Language, w } from '../../words/catalogue.ts';
@@ -108,7 +109,11 @@ export async function job(options: JobOptions): Promise<ExitCode> {
         onStep: follower.step,
       });
       if (outcome === 'closed') {
-        const { code, papers } = await finish(station, started.stream, file.folder, stamp);
+        const { code, papers } = await finish(station, started.stream, stamp, {
+          folder: file.folder,
+          audience: { language: file.reads.papers, units: file.reads.units },
+          style: USUAL_CSV,
+        });
         sendInBackground(options.station, read);
         follower.ended(code, papers.record);
         if (!plain) await afterwards(station, started.stream, papers);

@@ -9,13 +9,14 @@ import { laterLogBeside } from '../evidence/later-log-file.ts';
 import { isPackage } from '../evidence/package-folder.ts';
 import { readersTrust } from '../evidence/readers-trust.ts';
 import { verdictLines } from '../evidence/report-lines.ts';
+import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import { now } from '../station/clock.ts';
 import { csvStyle } from '../terminal/csv-locale.ts';
 import { type ExitCode, safeLine } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
 import { writeDrawn } from './papers.ts';
 
-interface PaperOptions {
+interface PaperOptions extends AudienceOptions {
   readonly trust?: string;
   readonly out: string;
   readonly csvLocale?: string;
@@ -25,7 +26,10 @@ interface PaperOptions {
  * Makes the papers of a record anew, from the record alone, for whoever holds it. A record that is not as its station
  * sealed it has none. Exit codes as of its verification.
  */
-export async function paper(file: string, { trust, out, csvLocale }: PaperOptions): Promise<ExitCode> {
+export async function paper(
+  file: string,
+  { trust, out, csvLocale, ...reader }: PaperOptions,
+): Promise<ExitCode> {
   const style = csvStyle(csvLocale);
   const bytes = await readBytes(file, 'record', MAX_RECORD_BYTES);
   const { list, fault } = await readersTrust(trust, file);
@@ -39,7 +43,10 @@ export async function paper(file: string, { trust, out, csvLocale }: PaperOption
   }
   await refusePackage(out);
   outputFolder(out);
-  const { pdf, csv } = await writeDrawn(out, bytes, opened.value.record, style);
+  const { pdf, csv } = await writeDrawn(out, bytes, opened.value.record, {
+    audience: await audienceOf(reader),
+    style,
+  });
   print([...lines, `  papers        ${safeLine(pdf)}, ${safeLine(csv)}`]);
   return VERIFICATION[report.verdict].exit;
 }

@@ -1,3 +1,5 @@
+import { readerOf } from '../../report/reader-of.ts';
+import { ANYBODY, type Audience, madeFor } from '../../report/reader.ts';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { StationKey } from '../../../db/keyfile.ts';
@@ -9,10 +11,9 @@ import { writeWhole } from '../../files/output.ts';
 import { foldAll } from '../../job/fold.ts';
 import { isWithheld } from '../../personal.ts';
 import { ProblemError } from '../../problem.ts';
-import { type CsvStyle, USUAL_CSV } from '../../report/csv-style.ts';
+import type { CsvStyle } from '../../report/csv-style.ts';
 import type { FontSources } from '../../report/fonts/fonts.ts';
 import { writeCsv, writePdf } from '../../report/index.ts';
-import type { ReportModel } from '../../report/model.ts';
 import { modelOf } from '../../report/of-record.ts';
 import { noRecordText } from '../../report/words/index.ts';
 import { programVersion } from '../help/version.ts';
@@ -30,13 +31,15 @@ export interface Sealing {
   readonly folder: string;
   readonly signedAt: string;
   readonly technician: StationKey | null;
+  readonly audience: Audience;
+  readonly style: CsvStyle;
 }
 
 /** Seals a job's record with a new checkpoint of the log, writes it with its PDF and CSV, and returns the paths. */
 export async function writePapers(
   station: Station,
   stream: string,
-  { folder, signedAt, technician }: Sealing,
+  { folder, signedAt, technician, audience, style }: Sealing,
 ): Promise<Papers> {
   const { log, key } = station;
   const entries = log.entries(stream);
@@ -73,7 +76,7 @@ export async function writePapers(
   await refuseOther(file, record);
   await keepSigned(station, size, record.log.checkpoint);
   writeWhole(file, recordBytes);
-  return { record: file, ...(await writeDrawn(folder, recordBytes, record)) };
+  return { record: file, ...(await writeDrawn(folder, recordBytes, record, { audience, style })) };
 }
 
 /** SHA-256 of the record in a file; null where there is none. */
@@ -121,31 +124,37 @@ export async function writeDrawn(
   folder: string,
   recordBytes: Uint8Array,
   record: JobRecord,
-  style: CsvStyle = USUAL_CSV,
+  { audience, style }: Pick<Sealing, 'audience' | 'style'>,
 ): Promise<Omit<Papers, 'record'>> {
   // The work order's schema keeps the job number to letters that are safe in a file name.
   const pdf = join(folder, `${record.job}.pdf`);
   const csv = join(folder, `${record.job}.csv`);
-  const model = modelOf(recordBytes, record);
-  writeWhole(pdf, await pdfOf(model, recordBytes, 'machine'));
-  writeWhole(csv, writeCsv(model, style));
+  writeWhole(pdf, await drawnPdf(recordBytes, record, audience, 'machine'));
+  // Codes and words of a table stay as its schema has them, whoever reads the pages.
+  const model = madeFor(ANYBODY, () => modelOf(recordBytes, record));
+  writeWhole(csv, writeCsv(model, style, audience.units));
   return { pdf, csv };
 }
 
 /** The pages of a record, the record itself inside them: with its own fonts the same bytes on every machine. */
-export const drawnPdf = (
+export async function drawnPdf(
   recordBytes: Uint8Array,
   record: JobRecord,
-  fonts: FontSources = 'own',
-): Promise<Uint8Array> => pdfOf(modelOf(recordBytes, record), recordBytes, fonts);
-
-const pdfOf = (model: ReportModel, recordBytes: Uint8Array, fonts: FontSources) =>
-  writePdf(model, {
-    recordBytes,
-    recordName: `${model.job}.record.json`,
-    drawnBy: `plugmark ${programVersion()}`,
-    fonts,
-  });
+  audience: Audience,
+  fonts: FontSources,
+): Promise<Uint8Array> {
+  const reader = await readerOf(audience);
+  return writePdf(
+    madeFor(reader, () => modelOf(recordBytes, record)),
+    {
+      recordBytes,
+      recordName: `${record.job}.record.json`,
+      drawnBy: `plugmark ${programVersion()}`,
+      fonts,
+      reader,
+    },
+  );
+}
 
 /** A record that nobody's program would open is not written. */
 function tooLarge(job: string, message: string): ProblemError {

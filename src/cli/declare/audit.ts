@@ -1,5 +1,5 @@
 import { Option } from 'commander';
-import { closing, csvLocale, type Declare, examples, json, scope, whole } from './common.ts';
+import { closing, csvLocale, type Declare, examples, forReader, json, scope, whole } from './common.ts';
 import { asked } from './filters.ts';
 
 /** What is asked of the records later: impact assessments, questions, packages for an auditor, papers for a dispute. */
@@ -16,18 +16,25 @@ export const declareAudit: Declare = (program, run) => {
         'plugmark impact show IA-1',
       ),
     );
-  scope(
-    impact
-      .command('assess', { isDefault: true })
-      .description('judges everything since the last good check again; runs where you name no other command')
-      .argument('<tool>', 'the tool, as in the station file')
-      .requiredOption('--as-found <file>', 'what the laboratory found, in the form of a certificate')
-      .requiredOption('--by <person>', 'who assesses')
-      .option(
-        '--since <certificate>',
-        'the last good check, if the log leaves it open: NUMBER or "NUMBER of DATE"',
-      )
-      .option('--out <folder>', "folder for the PDF and the lists; that of the station's data unless given"),
+  forReader(
+    scope(
+      impact
+        .command('assess', { isDefault: true })
+        .description(
+          'judges everything since the last good check again; runs where you name no other command',
+        )
+        .argument('<tool>', 'the tool, as in the station file')
+        .requiredOption('--as-found <file>', 'what the laboratory found, in the form of a certificate')
+        .requiredOption('--by <person>', 'who assesses')
+        .option(
+          '--since <certificate>',
+          'the last good check, if the log leaves it open: NUMBER or "NUMBER of DATE"',
+        )
+        .option(
+          '--out <folder>',
+          "folder for the PDF and the lists; that of the station's data unless given",
+        ),
+    ),
   )
     .addHelpText(
       'after',
@@ -47,12 +54,14 @@ export const declareAudit: Declare = (program, run) => {
     .action((options) =>
       run(async () => (await import('../audit/impact-decisions.ts')).listImpacts(options))(),
     );
-  json(
-    scope(
-      impact
-        .command('show')
-        .description('shows the jobs that an impact assessment touches, and what was decided')
-        .argument('<impact>', 'the impact assessment, such as IA-1'),
+  forReader(
+    json(
+      scope(
+        impact
+          .command('show')
+          .description('shows the jobs that an impact assessment touches, and what was decided')
+          .argument('<impact>', 'the impact assessment, such as IA-1'),
+      ),
     ),
   )
     .option('--out <folder>', 'write its PDF and its list of vehicles again, into this folder')
@@ -137,11 +146,13 @@ export const declareAudit: Declare = (program, run) => {
     )
     .action((options) => run(async () => (await import('../audit/ask.ts')).ask(options))());
 
-  asked(
-    scope(
-      program
-        .command('package')
-        .description('writes a folder for an auditor: records, proofs and an index, to be checked offline'),
+  forReader(
+    asked(
+      scope(
+        program
+          .command('package')
+          .description('writes a folder for an auditor: records, proofs and an index, to be checked offline'),
+      ),
     ),
   )
     .requiredOption('--out <folder>', 'a new folder')
@@ -201,12 +212,14 @@ export const declareAudit: Declare = (program, run) => {
     )
     .action((options) => run(async () => (await import('../station/retention.ts')).retention(options))());
 
-  scope(
-    program
-      .command('dispute')
-      .description(
-        'writes the file of a claim about one vehicle: what was known then, what was learned since',
-      ),
+  forReader(
+    scope(
+      program
+        .command('dispute')
+        .description(
+          'writes the file of a claim about one vehicle: what was known then, what was learned since',
+        ),
+    ),
   )
     .requiredOption('--claim <text>', 'number or name of the claim')
     .requiredOption('--out <folder>', 'a new folder')

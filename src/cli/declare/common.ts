@@ -1,5 +1,6 @@
 /** What the declarations of commands share. A declaration loads nothing but commander: a command's own file is imported when it runs. */
-import { type Command, InvalidArgumentError } from 'commander';
+import { type Command, InvalidArgumentError, Option } from 'commander';
+import { LANGUAGES } from '../../words/catalogue.ts';
 import { EXIT, EXIT_TABLE, type ExitCode, type ExitName } from '../terminal/exit.ts';
 
 /** Makes a commander action of a command: its exit code becomes the program's, its problems become sentences. */
@@ -56,6 +57,22 @@ export const csvLocale = (command: Command): Command =>
     '--csv-locale <language>',
     'CSV as spreadsheets of that language read it, for example de; none: without byte order mark',
   );
+
+/** Adds `--language` and `--units`, whom the papers of a command are for. */
+export const forReader = (command: Command): Command =>
+  command
+    .addOption(
+      new Option(
+        '--language <language>',
+        'language of the papers; else as the station file says, or English',
+      ).choices(LANGUAGES),
+    )
+    .addOption(
+      new Option(
+        '--units <units>',
+        'units on the papers; else as the station file says, or N·m and mm',
+      ).choices(['N.m-mm', 'lbf.ft-in']),
+    );
 
 export function whole(text: string): number {
   if (!/^\d{1,9}$/.test(text)) throw new InvalidArgumentError('expected a whole number.');

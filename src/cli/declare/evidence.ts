@@ -1,5 +1,15 @@
 import { type Command, Option } from 'commander';
-import { closing, csvLocale, type Declare, examples, json, oneOrMore, scope, whole } from './common.ts';
+import {
+  closing,
+  csvLocale,
+  type Declare,
+  examples,
+  forReader,
+  json,
+  oneOrMore,
+  scope,
+  whole,
+} from './common.ts';
 
 /** What keeps evidence: verification, the log, the keys, and what others add to a record. */
 export const declareEvidence: Declare = (program, run) => {
@@ -65,11 +75,13 @@ export const declareEvidence: Declare = (program, run) => {
       ),
     )
     .action((file, options) => run(async () => (await import('../evidence/show.ts')).show(file, options))());
-  csvLocale(
-    program
-      .command('paper')
-      .description('makes the PDF and the CSV of a record again, from the record alone')
-      .argument('<file>', 'the record (*.record.json)'),
+  forReader(
+    csvLocale(
+      program
+        .command('paper')
+        .description('makes the PDF and the CSV of a record again, from the record alone')
+        .argument('<file>', 'the record (*.record.json)'),
+    ),
   )
     .requiredOption('--out <folder>', 'folder for the papers')
     .option('--trust <file>', 'the keys that you trust (JWK set); trusted-keys.json unless given')
@@ -83,7 +95,7 @@ export const declareEvidence: Declare = (program, run) => {
           otherRules: 'written, but judged by rules that this version does not know',
         },
         'plugmark paper audit-2026/records/J-1001.record.json --out papers',
-        'plugmark paper J-1001.record.json --out papers --csv-locale de',
+        'plugmark paper J-1001.record.json --out papers --language de --csv-locale de',
       ),
     )
     .action((file, options) => run(async () => (await import('../bench/paper.ts')).paper(file, options))());

@@ -1,12 +1,24 @@
 import { Option } from 'commander';
-import { closing, type Declare, examples, json, oneOrMore, positive, scope, whole } from './common.ts';
+import {
+  closing,
+  type Declare,
+  examples,
+  forReader,
+  json,
+  oneOrMore,
+  positive,
+  scope,
+  whole,
+} from './common.ts';
 import { asked } from './filters.ts';
 
 /** What the records say of processes and tools: capability, drift, gaps as delivered, gauge studies, calibrations. */
 export const declareProcess: Declare = (program, run) => {
-  json(
-    asked(
-      scope(program.command('capability').description('shows what the process can do, by specification')),
+  forReader(
+    json(
+      asked(
+        scope(program.command('capability').description('shows what the process can do, by specification')),
+      ),
     ),
   )
     .option('--specification <key>', 'one specification, by its key or the start of it')
@@ -40,14 +52,16 @@ export const declareProcess: Declare = (program, run) => {
   )
     .addHelpText('after', closing({}, 'plugmark delivered --part EXAMPLE-14G --from 2026-01-01'))
     .action((options) => run(async () => (await import('../audit/delivered.ts')).showDelivered(options))());
-  json(
-    scope(
-      program
-        .command('drift')
-        .description(
-          'shows whether a tool has drifted: by its pulls since calibration, and by its certificates',
-        )
-        .argument('<tool>', 'its serial number, or its name in the station file'),
+  forReader(
+    json(
+      scope(
+        program
+          .command('drift')
+          .description(
+            'shows whether a tool has drifted: by its pulls since calibration, and by its certificates',
+          )
+          .argument('<tool>', 'its serial number, or its name in the station file'),
+      ),
     ),
   )
     .option('--permissible <percent>', 'how far it may be off; as stated for the tool unless given', positive)

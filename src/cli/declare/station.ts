@@ -1,4 +1,4 @@
-import { closing, type Declare, examples, json, scope } from './common.ts';
+import { closing, csvLocale, type Declare, examples, forReader, json, scope } from './common.ts';
 
 /** The station itself: its first day, its health, its figures, and the jobs in its log. */
 export const declareStation: Declare = (program, run) => {
@@ -152,11 +152,15 @@ export const declareStation: Declare = (program, run) => {
     .action((number, person, options) =>
       run(async () => (await import('../station/jobs.ts')).handOver(number, person, options))(),
     );
-  scope(
-    jobs
-      .command('papers')
-      .description('writes record, PDF and CSV of a closed job again, from the log')
-      .argument('<job>', 'its number'),
+  forReader(
+    csvLocale(
+      scope(
+        jobs
+          .command('papers')
+          .description('writes record, PDF and CSV of a closed job again, from the log')
+          .argument('<job>', 'its number'),
+      ),
+    ),
   )
     .option('--out <folder>', "folder for the papers; that of the station's data unless given")
     .addHelpText(
@@ -167,6 +171,7 @@ export const declareStation: Declare = (program, run) => {
           void: 'written, but the job was declared void',
         },
         'plugmark jobs papers J-1001 --out papers',
+        'plugmark jobs papers J-1001 --out papers-fr --language fr --csv-locale fr',
       ),
     )
     .action((number, options) =>

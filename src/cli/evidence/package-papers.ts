@@ -1,4 +1,5 @@
 /** The papers of a package, drawn from its records on all cores: to be written, or to be held against those that are there. */
+import type { Audience } from '../../report/reader.ts';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
@@ -32,14 +33,15 @@ export interface ToDraw {
 export async function drawPackagePapers(
   folder: string,
   jobs: readonly string[],
+  audience: Audience,
   take: (files: readonly PackageFile[]) => void,
 ): Promise<void> {
   const papers = jobs.map((job) => ({ record: recordPath(job), paper: paperPath(job) }));
   if (papers.length > FEW)
-    return onAllCores({ ...THREAD, workerData: { folder, write: true } }, papers, (answer) =>
+    return onAllCores({ ...THREAD, workerData: { folder, write: audience } }, papers, (answer) =>
       take(packageFilesSchema.parse(answer)),
     );
-  for (const one of papers) take([await drawPackagePaper(folder, one)]);
+  for (const one of papers) take([await drawPackagePaper(folder, one, audience)]);
 }
 
 const heldPapersSchema = z.array(
@@ -62,7 +64,7 @@ export async function holdPackagePapers(
     progress(held.length);
   };
   if (papers.length > FEW)
-    await onAllCores({ ...THREAD, workerData: { folder, write: false } }, papers, (answer) =>
+    await onAllCores({ ...THREAD, workerData: { folder, write: null } }, papers, (answer) =>
       take(heldPapersSchema.parse(answer)),
     );
   else for (const one of papers) take([await holdPackagePaper(folder, one)]);
@@ -70,17 +72,22 @@ export async function holdPackagePapers(
 }
 
 /** Draws one from the record as it is in the package: a paper never says more than its record. */
-export const drawPackagePaper = async (folder: string, one: ToDraw): Promise<PackageFile> =>
-  put(folderToWrite(folder), one.paper, await drawn(folder, one, 'own'));
+export const drawPackagePaper = async (
+  folder: string,
+  one: ToDraw,
+  audience: Audience,
+): Promise<PackageFile> => put(folderToWrite(folder), one.paper, await drawn(folder, one, audience, 'own'));
 
 export const holdPackagePaper = async (folder: string, one: ToDraw): Promise<HeldFile> => ({
   path: one.paper,
-  held: await heldPaper(await readFile(join(folder, one.paper)), (fonts) => drawn(folder, one, fonts)),
+  held: await heldPaper(await readFile(join(folder, one.paper)), (fonts, audience) =>
+    drawn(folder, one, audience, fonts),
+  ),
 });
 
-async function drawn(folder: string, { record }: ToDraw, fonts: FontSources): Promise<Uint8Array> {
+async function drawn(folder: string, { record }: ToDraw, audience: Audience, fonts: FontSources): Promise<Uint8Array> {
   const bytes = await readFile(join(folder, record));
   const opened = openRecord(bytes);
   if (!opened.ok) throw new Error(`the record ${record} cannot be opened`);
-  return drawnPdf(bytes, opened.value.record, fonts);
+  return drawnPdf(bytes, opened.value.record, audience, fonts);
 }

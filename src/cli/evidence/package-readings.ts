@@ -1,4 +1,5 @@
 /** Whether the files for people in a package say what its records say, with the folder and the pen of this program. */
+import { readerOf } from '../../report/reader-of.ts';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Check } from '../../evidence/check.ts';
@@ -29,7 +30,8 @@ export function checkReadings(folder: string, index: PackageIndex, log: PackageL
         bar.end();
         return held;
       },
-      draw: (paper) => writePaper(paper, program),
+      draw: async (make, audience) =>
+        writePaper(make, { drawnBy: program, reader: await readerOf(audience) }),
     },
     page: emptyPage,
   });

@@ -4,9 +4,12 @@ import type { NewFile } from '../../package/make.ts';
 import { ProblemError } from '../../problem.ts';
 import { type ForPeople, impactFiles } from '../../report/held/package-papers.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
+import type { PaperReader } from '../../report/reader.ts';
+import { readerOf } from '../../report/reader-of.ts';
 import { answersTo, filterOf } from '../audit/ask.ts';
 import { type Asked, askedIn } from '../declare/filters.ts';
 import { programVersion } from '../help/version.ts';
+import { type AudienceOptions, audienceOf } from '../station/audience.ts';
 import { type Scope, withStationFolder } from '../station/scope.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { print } from '../terminal/wrapped.ts';
@@ -14,7 +17,7 @@ import { kindsIn } from './kinds.ts';
 import { madeLines } from './package-text.ts';
 import { keptFrom, writePackage } from './write-package.ts';
 
-interface PackageOptions extends Scope, Asked {
+interface PackageOptions extends Scope, Asked, AudienceOptions {
   readonly out: string;
   readonly kept?: string;
   readonly exceptions?: true;
@@ -26,6 +29,7 @@ interface PackageOptions extends Scope, Asked {
 /** Makes an audit package of the jobs to which the question applies. */
 export function makePackage(options: PackageOptions): Promise<ExitCode> {
   return withStationFolder(options, async (stationFolder) => {
+    const audience = await audienceOf(options);
     const without: Kinds = options.without === undefined ? new Set() : kindsIn(options.without);
     const since = await keptFrom(stationFolder, options.kept);
     if (since === 'diverged') return EXIT.failed;
@@ -49,10 +53,12 @@ export function makePackage(options: PackageOptions): Promise<ExitCode> {
       stationEntries: stationFolder.log.stationEntries(),
       without,
       papers: options.papers !== false,
-      extra: ({ log }) => {
+      audience,
+      extra: async ({ log }) => {
+        const reader = await readerOf(audience);
         const entries = withoutKinds(stationFolder.log.stationEntries(), without);
         const files = impactFiles(entries, numbers, { log, program: `plugmark ${programVersion()}` });
-        return Promise.all(files.map(written));
+        return Promise.all(files.map((file) => written(file, reader)));
       },
     });
     print(madeLines(options.out, made));
@@ -71,7 +77,7 @@ export const askedFor = (options: Asked): PackageIndex['asked'] =>
     ]),
   );
 
-const written = async ({ path, content }: ForPeople): Promise<NewFile> => [
+const written = async ({ path, content }: ForPeople, reader: PaperReader): Promise<NewFile> => [
   path,
-  typeof content === 'string' ? Buffer.from(content) : await writePaper(content),
+  typeof content === 'string' ? Buffer.from(content) : await writePaper(content, { reader }),
 ];

@@ -1,14 +1,27 @@
 /** One thread that draws papers: takes records of a package, gives what the index says of their papers or how they compare. */
+import { LANGUAGES } from '../../words/catalogue.ts';
+import { SHOWN_LENGTH, SHOWN_TORQUE } from '../../quantity/shown.ts';
 import { parentPort, workerData } from 'node:worker_threads';
 import { z } from 'zod';
 import { drawPackagePaper, holdPackagePaper, type ToDraw } from './package-papers.ts';
 
-const { folder, write } = z.object({ folder: z.string(), write: z.boolean() }).parse(workerData);
+const { folder, write } = z
+  .object({
+    folder: z.string(),
+    /** Whom papers are to be written for; null where those that are there are held against the records. */
+    write: z
+      .object({
+        language: z.enum(LANGUAGES),
+        units: z.object({ torque: z.enum(SHOWN_TORQUE), length: z.enum(SHOWN_LENGTH) }),
+      })
+      .nullable(),
+  })
+  .parse(workerData);
 
 // A fault here ends the thread, and whoever started it learns of it.
 parentPort?.on('message', async (papers: readonly ToDraw[]) => {
   const answers: unknown[] = [];
   for (const one of papers)
-    answers.push(await (write ? drawPackagePaper(folder, one) : holdPackagePaper(folder, one)));
+    answers.push(await (write === null ? holdPackagePaper(folder, one) : drawPackagePaper(folder, one, write)));
   parentPort?.postMessage(answers);
 });

@@ -57,7 +57,7 @@ function heldWith(pdf: Uint8Array, bytes: Uint8Array, report: VerificationReport
   const opened = openRecord(bytes);
   if (!opened.ok || !isSoundReport(report)) return Promise.resolve(null);
   const { record } = opened.value;
-  return heldPaper(pdf, (fonts) => drawnPdf(bytes, record, fonts));
+  return heldPaper(pdf, (fonts, audience) => drawnPdf(bytes, record, audience, fonts));
 }
 
 const NOT_COMPARED = {

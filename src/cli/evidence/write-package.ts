@@ -1,4 +1,5 @@
 /** A package of a station's jobs, in a folder: what the commands `package` and `dispute` share. */
+import { ANYBODY, type Audience, madeFor } from '../../report/reader.ts';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { JobAnswer } from '../../audit/questions.ts';
@@ -32,6 +33,8 @@ interface Wanted
   readonly jobs: readonly JobAnswer[];
   /** Each record for people as well. */
   readonly papers: boolean;
+  /** Whom papers are for. */
+  readonly audience: Audience;
   /** Files for people beside those of every package. */
   readonly extra: (made: {
     readonly log: SignedCheckpoint;
@@ -42,7 +45,7 @@ interface Wanted
 export async function writePackage(
   stationFolder: StationFolder,
   folder: string,
-  { papers, extra, ...wanted }: Wanted,
+  { papers, audience, extra, ...wanted }: Wanted,
 ): Promise<PackageIndex> {
   const out = await emptyFolder(folder);
   const station = stateOf(stationFolder);
@@ -61,10 +64,10 @@ export async function writePackage(
     out,
     {
       ...wanted,
-      drawPapers: papers ? (jobs, take) => drawPackagePapers(folder, jobs, take) : null,
+      drawPapers: papers ? (jobs, take) => drawPackagePapers(folder, jobs, audience, take) : null,
       extra: async (log) => [
         ['jobs.csv', Buffer.from(jobsCsv(wanted.jobs.map((job) => withheldFrom(job, wanted.without))))],
-        [READ_ME, Buffer.from(readMe(station.name, key.kid, purposeText(wanted)))],
+        [READ_ME, Buffer.from(madeFor(ANYBODY, () => readMe(station.name, key.kid, purposeText(wanted))))],
         [VERIFY_PAGE, Buffer.from(await emptyPage())],
         ...(await extra({ log, at })),
       ],

@@ -22,10 +22,12 @@ import { listedJobs, shownJob } from '../answers/jobs.ts';
 import { linesOnJob, tagOf } from '../audit/impact-on-vehicle.ts';
 import { finish } from '../bench/finish.ts';
 import { speaksUtf8 } from '../bench/run.ts';
+import { csvStyle } from '../terminal/csv-locale.ts';
 import { EXIT, type ExitCode, safeLine } from '../terminal/exit.ts';
 import { optionText } from '../terminal/option-text.ts';
 import { textTable } from '../terminal/text-table.ts';
 import { print } from '../terminal/wrapped.ts';
+import { type AudienceOptions, audienceOf } from './audience.ts';
 import { stamp } from './clock.ts';
 import { type JobFilter, matchingJobs } from './job-filter.ts';
 import { folderOf, type Scope, withStationFolder } from './scope.ts';
@@ -153,8 +155,14 @@ export function handOver(number: string, to: string, scope: Scope): Promise<Exit
 /** Seals a closed job anew and writes its papers; never over a record that somebody countersigned. */
 export async function papersAgain(
   number: string,
-  { out, ...scope }: Scope & { readonly out?: string },
+  {
+    out,
+    csvLocale,
+    ...scope
+  }: Scope & AudienceOptions & { readonly out?: string; readonly csvLocale?: string },
 ): Promise<ExitCode> {
+  const style = csvStyle(csvLocale);
+  const audience = await audienceOf(scope);
   const folder = await folderOf(scope);
   const station = await openStation(await nameOf(folder), folder, stamp);
   try {
@@ -168,7 +176,7 @@ export async function papersAgain(
     const to = out ?? folder;
     outputFolder(to);
     await refuseCountersigned(join(to, `${state.order.job}.record.json`));
-    return (await finish(station, stream, to, stamp)).code;
+    return (await finish(station, stream, stamp, { folder: to, audience, style })).code;
   } finally {
     station.log.close();
   }

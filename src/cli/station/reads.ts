@@ -23,6 +23,13 @@ export const readsSchema = z
       .describe('Unit that gaps are shown in (UCUM), on screen and paper; mm unless given.'),
   })
   .describe('Languages and units as the shop reads them. Records keep codes, N·m and mm.');
+
+/** Both units at once, as options name them. */
+export const UNITS = {
+  'N.m-mm': SI,
+  'lbf.ft-in': { torque: '[ft_i].[lbf_av]', length: '[in_i]' },
+} as const satisfies Record<string, ShownUnits>;
+
 type ReadsInFile = z.infer<typeof readsSchema>;
 
 /** The same with what is usual filled in. */

@@ -2,6 +2,7 @@ import type { CertificateLines, ErrorAt, NominalLine } from '../../audit/certifi
 import { dayNumber } from '../../audit/days.ts';
 import { COVERAGE } from '../../metrology/coverage.ts';
 import { predict } from '../../statistics/drift.ts';
+import { w } from '../../words/catalogue.ts';
 import { ROLE_WORD } from '../certificate-lines.ts';
 import { clean } from '../clean.ts';
 import { figure, UNIT_TEXT, type Unit } from '../figures.ts';
@@ -18,7 +19,7 @@ export function certificatesChart(
   { title, unit }: { readonly title: string; readonly unit: Unit },
 ): Chart {
   return {
-    title: `Certificates at ${figure(found.inUse.nominal, unit)} ${UNIT_TEXT[unit]}: ${clean(title)}`,
+    title: w`Certificates at ${figure(found.inUse.nominal, unit)} ${UNIT_TEXT[unit]}: ${clean(title)}`,
     words: inWords(found.inUse, found.to, unit),
     draw: (pen, box) => drawCertificates(found, unit, pen, box),
     text: null,
@@ -49,7 +50,7 @@ function drawCertificates({ inUse, from, to }: CertificateLines, unit: Unit, pen
   );
   const x = (day: number) => left + ((right - left) * (day - first)) / (last - first);
   const y = heightIn(frame, scale);
-  axes(pen, frame, { scale, name: `error, ${UNIT_TEXT[unit]}`, figure: (value) => figure(value, unit) });
+  axes(pen, frame, { scale, name: w`error, ${UNIT_TEXT[unit]}`, figure: (value) => figure(value, unit) });
   for (const value of [permissible, -permissible]) {
     pen.line(
       [
@@ -58,7 +59,7 @@ function drawCertificates({ inUse, from, to }: CertificateLines, unit: Unit, pen
       ],
       'dashed',
     );
-    pen.text(right + pen.letter / 2, y(value), `permitted ${figure(value, unit)} ${UNIT_TEXT[unit]}`);
+    pen.text(right + pen.letter / 2, y(value), w`permitted ${figure(value, unit)} ${UNIT_TEXT[unit]}`);
   }
   for (const edge of ['from', 'to'] as const)
     pen.line(
@@ -75,7 +76,7 @@ function drawCertificates({ inUse, from, to }: CertificateLines, unit: Unit, pen
   below(pen, frame, {
     first: start,
     last: to,
-    legend: 'circle: certificate with U; square: as found; dotted: 95 % interval of the next one',
+    legend: w`circle: certificate with U; square: as found; dotted: 95 % interval of the next one`,
   });
 }
 
@@ -104,6 +105,6 @@ function inWords({ periods, atEnd, permissible, outsideOn }: NominalLine, to: st
         `${certificate.date} ${clean(certificate.number)} (${ROLE_WORD[role]}) ${figure(error, unit)}, U ${figure(expanded, unit)}`,
     );
   const end =
-    outsideOn === null ? 'The interval stays within it' : `The interval leaves it from ${outsideOn} on`;
-  return `${each.join('; ')} ${UNIT_TEXT[unit]}. On ${to} the line is at ${figure(atEnd.value, unit)}, 95 % interval ${figure(atEnd.from, unit)} to ${figure(atEnd.to, unit)}; permitted: ± ${figure(permissible, unit)}. ${end}.`;
+    outsideOn === null ? w`The interval stays within it` : w`The interval leaves it from ${outsideOn} on`;
+  return w`${each.join('; ')} ${UNIT_TEXT[unit]}. On ${to} the line is at ${figure(atEnd.value, unit)}, 95 % interval ${figure(atEnd.from, unit)} to ${figure(atEnd.to, unit)}; permitted: ± ${figure(permissible, unit)}. ${end}.`;
 }

@@ -1,6 +1,15 @@
+import { w } from '../../words/catalogue.ts';
 import { figure, UNIT_TEXT } from '../figures.ts';
 import { axes, below, type Chart, frameIn, heightIn } from './chart.ts';
-import { type ControlDrawing, type ControlRow, controlInWords } from './control.ts';
+import {
+  CENTRES,
+  type ControlDrawing,
+  type ControlRow,
+  controlInWords,
+  MARKS,
+  marksText,
+  sideText,
+} from './control.ts';
 import { controlText } from './control-text.ts';
 import type { Box, Pen, Point } from './pen.ts';
 import { scaleAround } from './scale.ts';
@@ -36,7 +45,11 @@ function drawControl({ unit, rows, centre, centreName, mark }: ControlDrawing, p
     );
   const named = (name: string, value: number) =>
     pen.text(right + pen.letter / 2, y(value), `${name} ${figure(value, unit)} ${UNIT_TEXT[unit]}`);
-  axes(pen, frame, { scale, name: `${mark}, ${UNIT_TEXT[unit]}`, figure: (value) => figure(value, unit) });
+  axes(pen, frame, {
+    scale,
+    name: `${MARKS[mark]}, ${UNIT_TEXT[unit]}`,
+    figure: (value) => figure(value, unit),
+  });
   pen.line(
     [
       [left, y(centre)],
@@ -44,22 +57,22 @@ function drawControl({ unit, rows, centre, centreName, mark }: ControlDrawing, p
     ],
     'dotted',
   );
-  named(centreName, centre);
+  named(CENTRES[centreName], centre);
   const last = rows.at(-1);
   if (last !== undefined) {
     limit(({ upper }) => upper);
     limit(({ lower }) => lower);
-    named('upper', last.upper);
-    named('lower', last.lower);
+    named(w`upper`, last.upper);
+    named(w`lower`, last.lower);
   }
   pen.line(rows.map(({ value }, i): Point => [x(i), y(value)]));
   for (const [i, { label, value, side, reasons }] of rows.entries()) {
     if (side === null) pen.dot(x(i), y(value));
-    else pen.signal(x(i), y(value), side, `${label}: ${side}, ${reasons.join(', ')}`);
+    else pen.signal(x(i), y(value), side, `${label}: ${sideText(side)}, ${reasons.join(', ')}`);
   }
   below(pen, frame, {
     first: rows[0]?.label ?? '',
     last: last?.label ?? '',
-    legend: `${rows.length} ${mark}${rows.length === 1 ? '' : 's'} in order; circle: no signal, filled triangle: signal`,
+    legend: w`${marksText(mark, rows.length)} in order; circle: no signal, filled triangle: signal`,
   });
 }

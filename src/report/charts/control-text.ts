@@ -1,5 +1,6 @@
+import { w } from '../../words/catalogue.ts';
 import { figure } from '../figures.ts';
-import { type ControlDrawing, type ControlRow, controlInWords } from './control.ts';
+import { CENTRES, type ControlDrawing, type ControlRow, controlInWords } from './control.ts';
 import { columns, cutTo, marks, type TextSize, unitText, wrapped } from './plain.ts';
 import { type Scale, scaleAround, share } from './scale.ts';
 
@@ -22,7 +23,7 @@ export function controlText(drawing: ControlDrawing, size: TextSize): readonly s
   const limits =
     last === undefined
       ? ''
-      : `limits ${figure(last.lower, unit)} to ${figure(last.upper, unit)}, ${centreName} ${figure(centre, unit)} ${unitText(unit, size)}`;
+      : w`limits ${figure(last.lower, unit)} to ${figure(last.upper, unit)}, ${CENTRES[centreName]} ${figure(centre, unit)} ${unitText(unit, size)}`;
   const ends = [figure(scale.low, unit), `${figure(scale.high, unit)} ${unitText(unit, size)}`] as const;
   return [
     cutTo(title, room, size),

@@ -2,11 +2,46 @@
  * Control charts of the audit as a model that the plain-text and the SVG drawing share. Nothing is computed here: limits and
  * signals come from src/statistics.
  */
+
 import type { EwmaChart } from '../../statistics/ewma.ts';
 import type { IndividualsChart } from '../../statistics/individuals.ts';
-import { RUN_RULE_TEXT } from '../../statistics/run-rules.ts';
+import type { RunRule } from '../../statistics/run-rules.ts';
+import { phrases, plural, w } from '../../words/catalogue.ts';
 import { clean } from '../clean.ts';
 import type { Unit } from '../figures.ts';
+
+/** A rule as a person reads it. */
+const RULES: Readonly<Record<RunRule, string>> = phrases({
+  'one-beyond-3': 'beyond 3 sigma',
+  'two-of-three-beyond-2': '2 of 3 beyond 2 sigma',
+  'four-of-five-beyond-1': '4 of 5 beyond 1 sigma',
+  'eight-on-one-side': '8 in a row on one side',
+});
+
+/** What one mark of a chart is. */
+export const MARKS = phrases({
+  reading: 'reading',
+  'moving range': 'moving range',
+  'weighted mean': 'weighted mean',
+});
+
+/** So many of them. */
+export function marksText(mark: keyof typeof MARKS, count: number): string {
+  switch (mark) {
+    case 'reading':
+      return plural(count, { one: '# reading', other: '# readings' });
+    case 'moving range':
+      return plural(count, { one: '# moving range', other: '# moving ranges' });
+    case 'weighted mean':
+      return plural(count, { one: '# weighted mean', other: '# weighted means' });
+  }
+}
+
+export const CENTRES = phrases({ mean: 'mean', target: 'target' });
+
+const SIDES = phrases({ above: 'above', below: 'below' });
+
+export const sideText = (side: 'above' | 'below' | null): string => (side === null ? '' : SIDES[side]);
 
 /** What the statistics do not know: where the values came from. */
 export interface Caption {
@@ -29,8 +64,8 @@ export interface ControlRow {
 
 export interface ControlDrawing {
   readonly title: string;
-  /** What one mark is: `reading` or `weighted mean`. */
-  readonly mark: string;
+  /** What one mark is. */
+  readonly mark: keyof typeof MARKS;
   readonly unit: Unit;
   readonly centreName: 'mean' | 'target';
   readonly centre: number;
@@ -41,7 +76,7 @@ export interface ControlDrawing {
 export function individualsDrawing(chart: IndividualsChart, caption: Caption): ControlDrawing {
   const { centre, lower, upper } = chart.limits;
   return {
-    title: `Individuals chart: ${clean(caption.title)}`,
+    title: w`Individuals chart: ${clean(caption.title)}`,
     mark: 'reading',
     unit: caption.unit,
     centreName: 'mean',
@@ -54,7 +89,7 @@ export function individualsDrawing(chart: IndividualsChart, caption: Caption): C
         lower,
         upper,
         side: signals[0]?.side ?? null,
-        reasons: signals.map(({ rule }) => RUN_RULE_TEXT[rule]),
+        reasons: signals.map(({ rule }) => RULES[rule]),
       };
     }),
   };
@@ -67,7 +102,7 @@ export function rangesDrawing(
 ): ControlDrawing {
   const { rangeCentre, rangeUpper } = limits;
   return {
-    title: `Moving ranges: ${clean(caption.title)}`,
+    title: w`Moving ranges: ${clean(caption.title)}`,
     mark: 'moving range',
     unit: caption.unit,
     centreName: 'mean',
@@ -78,7 +113,7 @@ export function rangesDrawing(
       lower: 0,
       upper: rangeUpper,
       side: wideRanges.includes(index + 1) ? 'above' : null,
-      reasons: wideRanges.includes(index + 1) ? ['beyond the limit'] : [],
+      reasons: wideRanges.includes(index + 1) ? [w`beyond the limit`] : [],
     })),
   };
 }
@@ -86,7 +121,7 @@ export function rangesDrawing(
 /** A chart of weighted means to be drawn, with the limits that are exact for each. */
 export function ewmaDrawing(chart: EwmaChart, caption: Caption): ControlDrawing {
   return {
-    title: `EWMA chart, weight ${chart.settings.lambda}: ${clean(caption.title)}`,
+    title: w`EWMA chart, weight ${chart.settings.lambda}: ${clean(caption.title)}`,
     mark: 'weighted mean',
     unit: caption.unit,
     centreName: 'target',
@@ -97,7 +132,7 @@ export function ewmaDrawing(chart: EwmaChart, caption: Caption): ControlDrawing 
       lower,
       upper,
       side: signal,
-      reasons: signal === null ? [] : ['beyond the limit'],
+      reasons: signal === null ? [] : [w`beyond the limit`],
     })),
   };
 }
@@ -105,10 +140,14 @@ export function ewmaDrawing(chart: EwmaChart, caption: Caption): ControlDrawing 
 /** All that the drawing shows, in two sentences, for who cannot see it. */
 export function controlInWords({ mark, rows }: ControlDrawing): string {
   const out = rows.filter(({ side }) => side !== null);
-  const named = out.slice(0, 5).map(({ label, side, reasons }) => `${label} ${side} (${reasons.join(', ')})`);
-  const more = out.length > named.length ? `, and ${out.length - named.length} more` : '';
-  const count = `${rows.length} ${mark}${rows.length === 1 ? '' : 's'} in order.`;
-  return out.length === 0 ? `${count} No signal.` : `${count} Signals: ${named.join('; ')}${more}.`;
+  const named = out
+    .slice(0, 5)
+    .map(({ label, side, reasons }) => `${label} ${sideText(side)} (${reasons.join(', ')})`);
+  const more = out.length > named.length ? w`, and ${out.length - named.length} more` : '';
+  const count = w`${marksText(mark, rows.length)} in order.`;
+  return out.length === 0
+    ? `${count} ${w`No signal.`}`
+    : `${count} ${w`Signals: ${named.join('; ')}${more}.`}`;
 }
 
 function label({ labels }: Caption, index: number): string {

@@ -1,5 +1,6 @@
 import type { Limits } from '../../statistics/limits.ts';
-import { figure, UNIT_TEXT } from '../figures.ts';
+import { w } from '../../words/catalogue.ts';
+import { figure, UNIT_TEXT, withUnit } from '../figures.ts';
 import { type Chart, frameIn } from './chart.ts';
 import { type Bin, histogram } from './histogram.ts';
 import { histogramText } from './histogram-text.ts';
@@ -48,7 +49,7 @@ function drawBins(
   ]);
   const within = bins.filter(({ where }) => where === 'within').length;
   const firstWithin = bins.findIndex(({ where }) => where === 'within');
-  const limitAt = (name: string, limit: number | null, index: number, y: number) => {
+  const limitAt = (name: (limit: string) => string, limit: number | null, index: number, y: number) => {
     if (limit === null) return;
     pen.line(
       [
@@ -57,15 +58,15 @@ function drawBins(
       ],
       'dashed',
     );
-    pen.text(left(index) + letter / 2, y, `${name} limit ${figure(limit, unit)} ${UNIT_TEXT[unit]}`);
+    pen.text(left(index) + letter / 2, y, name(withUnit(limit, unit)));
   };
-  limitAt('lower', limits.lower, firstWithin, box.y + 0.6 * letter);
-  limitAt('upper', limits.upper, firstWithin + within, box.y + 1.9 * letter);
+  limitAt((limit) => w`lower limit ${limit}`, limits.lower, firstWithin, box.y + 0.6 * letter);
+  limitAt((limit) => w`upper limit ${limit}`, limits.upper, firstWithin + within, box.y + 1.9 * letter);
   // About eight figures below the bars; open ends have none.
   const every = Math.ceil(bins.length / 8);
   for (const [index, { from }] of bins.entries())
     if (index % every === 0 && Number.isFinite(from))
       pen.text(left(index), frame.bottom + 1.1 * letter, figure(from, unit), 'middle');
   const middle = (frame.left + frame.right) / 2;
-  pen.text(middle, frame.bottom + 2.4 * letter, `reading, ${UNIT_TEXT[unit]}`, 'middle');
+  pen.text(middle, frame.bottom + 2.4 * letter, w`reading, ${UNIT_TEXT[unit]}`, 'middle');
 }

@@ -1,4 +1,5 @@
 import type { Limits } from '../../statistics/limits.ts';
+import { w } from '../../words/catalogue.ts';
 import { figure } from '../figures.ts';
 import { type Bin, histogram } from './histogram.ts';
 import { edgesInWords, type HistogramCaption, histogramInWords, histogramTitle } from './histogram-words.ts';
@@ -22,23 +23,23 @@ export function histogramText(
   const bins = histogram(readings, limits);
   const highest = Math.max(1, greatest(bins.map(({ count }) => count)));
   const full = room - EDGES - COUNT - WORD - 1;
-  const rule = (name: string, limit: number | null) =>
+  const rule = (name: (limit: string) => string, limit: number | null) =>
     limit === null
       ? []
-      : [`${name} limit ${figure(limit, unit)} ${unitText(unit, size)} `.padEnd(room, marks(size).rule)];
+      : [`${name(`${figure(limit, unit)} ${unitText(unit, size)}`)} `.padEnd(room, marks(size).rule)];
   const line = (bin: Bin) => {
     const length = bin.count === 0 ? 0 : Math.max(1, Math.round((full * bin.count) / highest));
     const bar = marks(size).bar.repeat(length).padEnd(full);
-    const word = bin.where === 'within' ? '' : ` ${bin.where}`;
+    const word = bin.where === 'within' ? '' : ` ${bin.where === 'below' ? w`below` : w`above`}`;
     return `${edgesInWords(bin, unit).padEnd(EDGES)} ${bar}${String(bin.count).padStart(COUNT)}${word}`;
   };
   const lines = (where: Bin['where']) => bins.filter((bin) => bin.where === where).map(line);
   return [
     cutTo(histogramTitle(caption, readings.length), room, size),
     ...lines('below'),
-    ...rule('lower', limits.lower),
+    ...rule((limit) => w`lower limit ${limit}`, limits.lower),
     ...lines('within'),
-    ...rule('upper', limits.upper),
+    ...rule((limit) => w`upper limit ${limit}`, limits.upper),
     ...lines('above'),
     ...wrapped(histogramInWords(bins, limits, unit), size),
   ];

@@ -1,5 +1,8 @@
 /** One pull over time with its window: limits, guard bands hatched, first release, peak, and the snug point where it is measured. */
+
 import type { Window } from '../../metrology/judgement.ts';
+import { shownUnit, shownValue } from '../../quantity/shown.ts';
+import { w } from '../../words/catalogue.ts';
 import { figure } from '../figures.ts';
 import { pullShape } from '../plot.ts';
 import type { PullPlot, TorqueScale } from '../plots.ts';
@@ -64,18 +67,26 @@ function draw({ plot, scale, window }: PullToDraw, pen: Pen, box: Box): void {
     );
     pen.text(right + pen.letter / 3, y(nm), name);
   };
-  level(window.lowerLimit, `limit ${figure(window.lowerLimit, 'N.m')}`, 'dashed');
-  level(window.upperLimit, `limit ${figure(window.upperLimit, 'N.m')}`, 'dashed');
-  axes(pen, frame, { scale: span, name: 'N·m', figure: (value) => String(Math.round(value * 100) / 100) });
+  level(window.lowerLimit, w`limit ${figure(window.lowerLimit, 'N.m')}`, 'dashed');
+  level(window.upperLimit, w`limit ${figure(window.upperLimit, 'N.m')}`, 'dashed');
+  axes(pen, frame, {
+    scale: span,
+    name: shownUnit('N.m'),
+    figure: (value) => String(Math.round(shownValue(value, 'N.m') * 100) / 100),
+  });
   const inside = { x: left, y: top, width: right - left, height: bottom - top };
   const shape = pullShape(plot, scale, inside);
   pen.line(shape.curve.map(({ x, y: at }) => [x, at] as const));
   if (shape.release !== null) {
     pen.dot(shape.release.x, shape.release.y);
-    pen.text(shape.release.x - pen.letter / 2, shape.release.y - pen.letter * 0.8, 'click', 'end');
+    pen.text(shape.release.x - pen.letter / 2, shape.release.y - pen.letter * 0.8, w`click`, 'end');
   }
-  pen.signal(shape.peak.x, shape.peak.y - pen.letter / 2, 'below', 'peak');
-  pen.text(shape.peak.x + pen.letter, shape.peak.y - pen.letter * 0.9, `peak ${figure(plot.peak.nm, 'N.m')}`);
+  pen.signal(shape.peak.x, shape.peak.y - pen.letter / 2, 'below', w`peak`);
+  pen.text(
+    shape.peak.x + pen.letter,
+    shape.peak.y - pen.letter * 0.9,
+    w`peak ${figure(plot.peak.nm, 'N.m')}`,
+  );
   if (plot.snugMs !== null && shape.spanMs > 0) {
     const x = left + ((right - left) * plot.snugMs) / shape.spanMs;
     pen.line(
@@ -85,8 +96,8 @@ function draw({ plot, scale, window }: PullToDraw, pen: Pen, box: Box): void {
       ],
       'dotted',
     );
-    pen.text(x, top - pen.letter / 2, 'snug point', 'middle');
+    pen.text(x, top - pen.letter / 2, w`snug point`, 'middle');
   }
-  const legend = 'hatched: guard band, where a reading proves nothing; between: accepted';
+  const legend = w`hatched: guard band, where a reading proves nothing; between: accepted`;
   below(pen, frame, { first: '0 s', last: `${(shape.spanMs / 1000).toFixed(2)} s`, legend });
 }

@@ -1,6 +1,8 @@
 /** A window along its quantity: limits, guard bands hatched, the acceptance zone, and how a reading spreads over them. */
+
 import type { Window } from '../../metrology/judgement.ts';
 import { normalBetween } from '../../metrology/normal.ts';
+import { w } from '../../words/catalogue.ts';
 import { figure, UNIT_TEXT } from '../figures.ts';
 import { windowText } from '../window-text.ts';
 import type { Chart } from './chart.ts';
@@ -15,8 +17,8 @@ interface Reading {
 export function windowChart(window: Window, reading: Reading): Chart {
   const { limits, acceptance, guard } = windowText(window);
   return {
-    title: `Window in ${UNIT_TEXT[window.unit]}: ${limits}`,
-    words: `Limits ${limits}. Accepted ${acceptance}. Guard band ${guard}. Over it the density of a reading of ${figure(reading.value, window.unit)}.`,
+    title: w`Window in ${UNIT_TEXT[window.unit]}: ${limits}`,
+    words: w`Limits ${limits}. Accepted ${acceptance}. Guard band ${guard}. Over it the density of a reading of ${figure(reading.value, window.unit)}.`,
     draw: (pen, box) => draw(window, reading, pen, box),
     text: null,
   };
@@ -71,7 +73,7 @@ function draw(window: Window, { value, standard }: Reading, pen: Pen, box: Box):
   pen.text(
     (left + right) / 2,
     bottom + 3.4 * pen.letter,
-    'solid: limits; dashed: accepted between; hatched: guard band, where a reading proves nothing',
+    w`solid: limits; dashed: accepted between; hatched: guard band, where a reading proves nothing`,
     'middle',
   );
 }

@@ -15,7 +15,7 @@ import type { Paper } from '../paper.ts';
 /** A file as a paper to be drawn, or as its text. */
 export interface ForPeople {
   readonly path: string;
-  readonly content: Paper | string;
+  readonly content: (() => Paper) | string;
 }
 
 /** The impact assessments that touch these jobs, as "plugmark impact show --out" writes them. */
@@ -31,7 +31,7 @@ export function impactFiles(
     .flatMap((one) => {
       const stem = `${PACKAGE_FILES.impacts}/${one.assessment}`;
       return [
-        { path: `${stem}.pdf`, content: impactPaper(one, context) },
+        { path: `${stem}.pdf`, content: () => impactPaper(one, context) },
         { path: `${stem}.vehicles.csv`, content: vehiclesCsv(one) },
       ];
     });
@@ -51,14 +51,15 @@ export function disputeFile(
     })
     .sort((a, b) => (openedAt(a) < openedAt(b) ? -1 : openedAt(a) > openedAt(b) ? 1 : 0));
   if (claim === undefined || jobs.length === 0) return null;
-  const content = disputePaper({
-    claim,
-    jobs,
-    station: { name, entries, impacts: impactsOf(entries) },
-    log: { size: checkpoint.size, root: toHex(checkpoint.root) },
-    program,
-    madeAt: at,
-  });
+  const content = () =>
+    disputePaper({
+      claim,
+      jobs,
+      station: { name, entries, impacts: impactsOf(entries) },
+      log: { size: checkpoint.size, root: toHex(checkpoint.root) },
+      program,
+      madeAt: at,
+    });
   return { path: DISPUTE_PAPER, content };
 }
 

@@ -2,6 +2,8 @@
  * A paper held against the one that its record gives: the same version of the program gives every byte again. Of a paper by
  * another version the words and figures are compared, and what is drawn is not.
  */
+import type { Audience } from '../reader.ts';
+import { SI } from '../../quantity/shown.ts';
 import { type Check, doubtful, failed, passed } from '../../evidence/check.ts';
 import type { FontSources } from '../fonts/fonts.ts';
 import { LACKING, WITH_MACHINE_FONTS } from '../fonts/lacking.ts';
@@ -18,16 +20,18 @@ export interface HeldPaper {
 const SAME: HeldPaper = { outcome: 'same', detail: 'The pages are what the record gives, byte for byte.' };
 
 /**
- * `draw` gives what this program draws from the record that belongs to the paper. Where its own fonts lack a letter, a paper is
+ * `draw` gives what this program draws from the record that belongs to the paper, in the language and the units that it names. Where its own fonts lack a letter, a paper is
  * drawn with those of its station's machine, which this one need not have.
  */
 export async function heldPaper(
   given: Uint8Array,
-  draw: (fonts: FontSources) => Promise<Uint8Array>,
+  draw: (fonts: FontSources, audience: Audience) => Promise<Uint8Array>,
 ): Promise<HeldPaper> {
-  const own = await draw('own');
+  const its = readPaper(given);
+  const audience = its?.audience ?? { language: 'en', units: SI };
+  const own = await draw('own', audience);
   if (isSame(given, own)) return SAME;
-  const [its, ours] = [readPaper(given), ownPaper(own)];
+  const ours = ownPaper(own);
   const mayNeedOthers =
     ours
       .pages()
@@ -35,7 +39,7 @@ export async function heldPaper(
       .some((text) => text.includes(LACKING)) === true;
   if (!mayNeedOthers || its?.drawnBy !== ours.drawnBy + WITH_MACHINE_FONTS)
     return heldReading(its, ours, false);
-  const withOthers = await draw('machine');
+  const withOthers = await draw('machine', audience);
   return isSame(given, withOthers) ? SAME : heldReading(its, ownPaper(withOthers), true);
 }
 
@@ -52,7 +56,12 @@ function heldReading(its: PaperFile | null, ours: PaperFile, otherFonts: boolean
       'The file is not as plugmark writes papers: another program wrote it or wrote it again, and could show anything.',
     );
   const byAnother = otherFonts || its.drawnBy.replace(WITH_MACHINE_FONTS, '') !== ours.drawnBy;
-  return heldTexts(pages.flat(), ours.pages()?.flat() ?? [], byAnother ? its : null);
+  const own = ours.pages() ?? [];
+  const isNumber = pageNumberIn(own);
+  const words = (all: readonly (readonly string[])[]) => all.flat().filter((text) => !isNumber.test(text));
+  return byAnother
+    ? heldTexts(words(pages), words(own), its)
+    : heldTexts(pages.flat(), own.flat(), null);
 }
 
 const differs = (detail: string): HeldPaper => ({ outcome: 'differs', detail });
@@ -85,12 +94,18 @@ function heldTexts(its: readonly string[], ours: readonly string[], by: PaperFil
 
 /** Figures, and words in capitals, which verdicts are. */
 const FIGURE = /[\p{L}\p{N}.:/-]*\p{N}[\p{L}\p{N}]*|\b\p{Lu}{2,}\b/gu;
-const PAGE_NUMBER = /^Page \d+ of \d+$/;
+
+/** `Page 2 of 3` in the language of a paper: the first page has the pattern. */
+function pageNumberIn(pages: readonly (readonly string[])[]): RegExp {
+  const first = new RegExp(`^(\\p{L}+) 1 (\\p{L}+) ${pages.length}$`, 'u');
+  const [, page, of] = pages[0]?.map((text) => first.exec(text)).find((found) => found !== null) ?? [];
+  return page === undefined ? /^$/ : new RegExp(`^${page} \\d+ ${of} \\d+$`, 'u');
+}
 
 /** What only the first have. */
 export function figuresOnlyIn(its: readonly string[], ours: readonly string[]): readonly string[] {
   const figures = (texts: readonly string[]) =>
-    new Set(texts.filter((text) => !PAGE_NUMBER.test(text)).flatMap((text) => text.match(FIGURE) ?? []));
+    new Set(texts.flatMap((text) => text.match(FIGURE) ?? []));
   const known = figures(ours);
   return [...figures(its)].filter((figure) => !known.has(figure));
 }

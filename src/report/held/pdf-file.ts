@@ -2,6 +2,9 @@
  * A paper as plugmark writes it, read again: one revision, every byte in an object that the table names, nothing packed. What
  * another program wrote or wrote again has another form, and is not read: two programs could see two things in it.
  */
+import { unitsOfKeyword } from '../units-keyword.ts';
+import type { Audience } from '../reader.ts';
+import { LANGUAGES, type Language } from '../../words/catalogue.ts';
 import { NotPdf, type PdfValue, pdfDictionary, pdfValues } from './pdf-values.ts';
 
 type Dictionary = ReadonlyMap<string, PdfValue>;
@@ -18,6 +21,8 @@ export interface PaperFile {
   readonly attached: Uint8Array | null;
   /** The program that drew it, by its own word. */
   readonly drawnBy: string;
+  /** The language and the units that it names, by which it can be made again. */
+  readonly audience: Audience;
   /** The texts on each page, in the order in which they were drawn. Read when asked for. Null where a text cannot be read. */
   readonly pages: () => readonly (readonly string[])[] | null;
 }
@@ -33,7 +38,8 @@ export function readPaper(bytes: Uint8Array): PaperFile | null {
     if (more.length > 0 || first?.dictionary?.has('/Filter')) throw new NotPdf();
     return {
       attached: first?.stream ?? null,
-      drawnBy: producerOf(objects),
+      drawnBy: infoOf(objects, '/Producer'),
+      audience: { language: languageOf(objects), units: unitsOfKeyword(infoOf(objects, '/Keywords')) },
       pages: () => orNull(() => pagesOf(objects)),
     };
   });
@@ -104,10 +110,19 @@ function objectIn(bytes: Uint8Array, number: number): PdfObject {
   return { value: null, dictionary, stream: bytes.subarray(from, from + length) };
 }
 
-function producerOf(objects: Objects): string {
-  const stated = objects.get(referenceIn(objects.trailer, '/Info'))?.dictionary?.get('/Producer');
-  const producer = stated?.is === 'reference' ? objects.get(stated.of)?.value : stated;
-  return producer?.is === 'string' ? producer.of : '';
+const infoOf = (objects: Objects, name: string): string =>
+  stringOf(objects, objects.get(referenceIn(objects.trailer, '/Info'))?.dictionary?.get(name));
+
+function stringOf(objects: Objects, stated: PdfValue | undefined): string {
+  const value = stated?.is === 'reference' ? objects.get(stated.of)?.value : stated;
+  return value?.is === 'string' ? value.of : '';
+}
+
+/** English where it names none that papers are written in. */
+function languageOf(objects: Objects): Language {
+  const root = objects.get(referenceIn(objects.trailer, '/Root'))?.dictionary;
+  const stated = stringOf(objects, root?.get('/Lang'));
+  return LANGUAGES.find((language) => language === stated) ?? 'en';
 }
 
 /** A page that has more than these has more on it than was drawn. */

@@ -2,6 +2,7 @@
  * The files of a package that people read: papers, jobs.csv, READ-ME.txt. The version that wrote them gives them again from the
  * records, byte for byte; of another version words and figures are compared.
  */
+import { ANYBODY, type Audience, madeFor } from '../reader.ts';
 import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { answerFromEntries, type JobAnswer } from '../../audit/questions.ts';
 import { type Check, failed, passed } from '../../evidence/check.ts';
@@ -39,7 +40,7 @@ export interface Pen {
     papers: readonly { readonly record: string; readonly paper: string }[],
   ) => Promise<readonly { readonly path: string; readonly held: HeldPaper }[]>;
   /** Draws a paper as a PDF. */
-  readonly draw: (paper: Paper) => Promise<Uint8Array>;
+  readonly draw: (make: () => Paper, audience: Audience) => Promise<Uint8Array>;
 }
 
 /** A file for people against what it has to be. */
@@ -119,7 +120,7 @@ const heldAs = (path: string, { outcome, detail }: HeldPaper): Held =>
 async function guideOf(index: PackageIndex, log: PackageLog, { read, program }: Readers): Promise<Held> {
   const kid = typeof log.station === 'string' ? undefined : log.station.keys.at(-1)?.kid;
   const text = utf8(await read(READ_ME));
-  if (kid !== undefined && text === readMe(index.station, kid, purposeText(index)))
+  if (kid !== undefined && text === madeFor(ANYBODY, () => readMe(index.station, kid, purposeText(index))))
     return { path: READ_ME, outcome: 'same' };
   const strange = (text.match(/(?<![\w-])[\w-]{43}(?![\w-])/g) ?? []).find((one) => one !== kid);
   if (strange !== undefined)
@@ -171,7 +172,7 @@ async function heldWith({ path, content }: ForPeople, index: PackageIndex, reade
   if (typeof content !== 'string') {
     const { pen } = readers;
     if (pen === null) return { path, outcome: 'not-held' };
-    const held = await heldPaper(bytes, () => pen.draw(content));
+    const held = await heldPaper(bytes, (_, audience) => pen.draw(content, audience));
     // Without all jobs of the claim the paper cannot be made again.
     if (held.outcome === 'differs' && path === DISPUTE_PAPER && index.leftOut.length > 0)
       return { path, outcome: 'not-held' };

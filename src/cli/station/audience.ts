@@ -1,0 +1,23 @@
+/** Whom the papers of a command are for: as its options say, else as the station file has it. */
+import type { Audience } from '../../report/reader.ts';
+import type { Language } from '../../words/catalogue.ts';
+import { readsOf, UNITS } from './reads.ts';
+import type { Scope } from './scope.ts';
+import { readStationFile } from './station-file.ts';
+
+/** What `--language` and `--units` name. */
+export interface AudienceOptions {
+  readonly language?: Language;
+  readonly units?: keyof typeof UNITS;
+}
+
+/** English, N·m and mm where no option and no station file says anything else. */
+export async function audienceOf(options: AudienceOptions & Partial<Scope>): Promise<Audience> {
+  const { language, units, station, data } = options;
+  const reads =
+    station === undefined || data !== undefined ? readsOf() : (await readStationFile(station)).reads;
+  return {
+    language: language ?? reads.papers,
+    units: units === undefined ? reads.units : UNITS[units],
+  };
+}
