@@ -5,6 +5,9 @@ import { defineConfig } from 'vitest/config';
 const SHARED =
   'quantity,metrology,statistics,plug,instrument,pull,sequence,job,evidence,audit,pipeline,report,published,db';
 
+/** They need Chromium and Firefox of the machine, and take a third of the time of all others: `npm run test:page`. */
+const BROWSERS = 'tests/web/browsers/*.test.ts';
+
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
@@ -24,9 +27,10 @@ export default defineConfig({
         test: {
           name: 'isolated',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: [`tests/{${SHARED}}/**`],
+          exclude: [`tests/{${SHARED}}/**`, BROWSERS],
         },
       },
+      { extends: true, test: { name: 'page', include: [BROWSERS], testTimeout: 180_000 } },
     ],
   },
 });

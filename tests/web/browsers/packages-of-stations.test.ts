@@ -3,12 +3,12 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { makePackage } from '../../src/cli/evidence/package.ts';
-import { verify } from '../../src/cli/evidence/verify.ts';
-import { OF_PACKAGE } from '../../src/report/verification.ts';
-import { said } from '../cli/answers.ts';
-import { auditStation } from '../cli/audit/audit-station.ts';
-import { signedAnew } from '../cli/audit/signed-anew.ts';
+import { makePackage } from '../../../src/cli/evidence/package.ts';
+import { verify } from '../../../src/cli/evidence/verify.ts';
+import { OF_PACKAGE } from '../../../src/report/verification.ts';
+import { said } from '../../cli/answers.ts';
+import { auditStation } from '../../cli/audit/audit-station.ts';
+import { signedAnew } from '../../cli/audit/signed-anew.ts';
 import { browsersHere, give, opened, saidOf, started } from './browsers.ts';
 import { zipOf } from './zip-of.ts';
 
