@@ -1,4 +1,5 @@
 import { vi } from 'vitest';
+import { main } from '../../src/cli/main.ts';
 import type { Dialogue } from '../../src/cli/terminal/dialogue.ts';
 import { ProblemError } from '../../src/problem.ts';
 
@@ -15,6 +16,29 @@ export async function said<T>(
     return { value: await work(), text };
   } finally {
     spy.mockRestore();
+  }
+}
+
+/**
+ * What the command line answers to these words, without a program of its own: starting one takes half a second. For what is
+ * answered; how a program starts, ends, and is piped and killed is asked of the built one (`run` in program.ts).
+ */
+export async function typed(args: readonly string[], { cwd = process.cwd() } = {}) {
+  const before = process.cwd();
+  const written = { stdout: '', stderr: '' };
+  const spies = (['stdout', 'stderr'] as const).map((name) =>
+    vi.spyOn(process[name], 'write').mockImplementation((chunk) => {
+      written[name] += String(chunk);
+      return true;
+    }),
+  );
+  process.chdir(cwd);
+  try {
+    const code: number = await main(['node', 'plugmark', ...args]);
+    return { code, ...written };
+  } finally {
+    process.chdir(before);
+    for (const spy of spies) spy.mockRestore();
   }
 }
 

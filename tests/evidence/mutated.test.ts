@@ -88,13 +88,13 @@ const FREE: Readonly<Record<string, string>> = {
   'cylinder-chosen.cylinder': TYPED,
 };
 
-/** Of many leaves of one name, so many are tried: the first ones. */
+/** Of many leaves of one name, in whatever job, so many are tried: the first ones. */
 const TRIED = 2;
+const tried = new Map<string, number>();
 
 function freeIn(events: readonly JobEvent[], ofStation: readonly StationEvent[]): ReadonlySet<string> {
   const record = recordOf(seal(logOf(events, 'job:WO-1', ofStation)));
   const free = new Set<string>();
-  const tried = new Map<string, number>();
   const again = (name: string) => {
     const count = tried.get(name) ?? 0;
     tried.set(name, count + 1);

@@ -7,8 +7,8 @@ import { createHash } from 'node:crypto';
 import { appendFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { OPEN_EDITION } from '../../src/job/rules.ts';
-import { bundledJudge, ROOT } from './bundle.ts';
 
+const ROOT = new URL('../../', import.meta.url);
 const RULES_FILE = new URL('src/job/rules.ts', ROOT);
 const SUMS_FILE = new URL('src/rules/SHA256SUMS', ROOT);
 
@@ -25,6 +25,7 @@ if (existsSync(folder))
 if (!existsSync(golden))
   refuse(`edition ${OPEN_EDITION} has no golden artefacts`, 'Seal and commit them first: npm run golden');
 
+const { bundledJudge } = await import('./bundle.ts');
 const judge = await bundledJudge(OPEN_EDITION);
 const digest = createHash('sha256').update(judge).digest('hex');
 const rules = readFileSync(RULES_FILE, 'utf8');

@@ -46,6 +46,7 @@ const ROOMS = {
     'audit',
   ],
   report: [
+    'words',
     'package',
     'quantity',
     'metrology',

@@ -3,7 +3,7 @@ import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
-import { afterAll, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { makePackage } from '../../src/cli/evidence/package.ts';
 import { verify } from '../../src/cli/evidence/verify.ts';
 import { checkpoint } from '../../src/cli/station/log.ts';
@@ -15,7 +15,7 @@ import { parseTrustList } from '../../src/evidence/trust.ts';
 import { ProblemError } from '../../src/problem.ts';
 import { orThrow } from '../../src/result.ts';
 import { said } from '../cli/answers.ts';
-import { auditStation } from '../cli/audit/audit-station.ts';
+import { auditStation, impactOn, scopeOf } from '../cli/audit/audit-station.ts';
 import type { Content } from './hostile/forged.ts';
 import {
   type Change,
@@ -29,9 +29,20 @@ import {
 import { missingPython, verifiedByPython } from './python.ts';
 
 const missing = missingPython();
-const station = auditStation();
 const place = mkdtempSync(join(tmpdir(), 'plugmark-packages-'));
 afterAll(() => rmSync(place, { recursive: true }));
+const [whole, bare] = [join(place, 'whole'), join(place, 'bare')];
+const CHECKPOINT = 'kept.checkpoint';
+
+/** Two packages of it, with all texts and with none. */
+const station = auditStation(async (data) => {
+  const kept = join(data, CHECKPOINT);
+  await said(() => checkpoint({ ...scopeOf(data), out: kept }));
+  await impactOn(data);
+  await said(() => makePackage({ ...scopeOf(data), out: whole, kept, papers: false }));
+  await said(() => makePackage({ ...scopeOf(data), out: bare, without: 'all', papers: false }));
+  expect(existsSync(join(whole, 'auditor.checkpoint'))).toBe(true);
+});
 
 const trustFile = () => join(station.data, 'trusted-keys.json');
 const trustList = () => orThrow(parseTrustList(readFileSync(trustFile()), 'trust'));
@@ -78,16 +89,7 @@ function python(paths: readonly string[], kept?: string) {
 describe.skipIf(missing !== null)(
   `packages before both verifiers${missing === null ? '' : `, left out: ${missing}`}`,
   () => {
-    const [whole, bare] = [join(place, 'whole'), join(place, 'bare')];
-    const kept = () => join(station.data, 'kept.checkpoint');
-    beforeEach(async () => {
-      for (const folder of [whole, bare]) rmSync(folder, { recursive: true, force: true });
-      await said(() => checkpoint({ ...station.scope(), out: kept() }));
-      await station.impact();
-      await said(() => makePackage({ ...station.scope(), out: whole, kept: kept(), papers: false }));
-      await said(() => makePackage({ ...station.scope(), out: bare, without: 'all', papers: false }));
-      expect(existsSync(join(whole, 'auditor.checkpoint'))).toBe(true);
-    });
+    const kept = () => join(station.data, CHECKPOINT);
 
     it('they say the same of every one', async () => {
       const key = await ownKey();

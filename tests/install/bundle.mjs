@@ -2,8 +2,9 @@
 // version is made of the same bytes everywhere, and installs without a registry. npm ignores a shrinkwrap file in a tarball.
 //
 // npm pack calls this (`prepack`). It holds what is installed here against the lock file, and takes out of the dependencies what
-// npm would run at installation: they ship their binaries, and where there is no compiler npm would silently drop noble.
+// npm would run at installation: they ship their binaries, and where there is no compiler npm would silently drop noble. What nothing loads is put aside.
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { putAside } from './not-shipped.mjs';
 
 const ROOT = new URL('../../', import.meta.url);
 const AT_INSTALLATION = ['preinstall', 'install', 'postinstall'];
@@ -27,3 +28,4 @@ for (const [path, { inBundle, version }] of Object.entries(json('package-lock.js
   const unpackedOnly = { ...manifest, scripts: Object.fromEntries(kept), gypfile: false };
   writeFileSync(new URL(file, ROOT), `${JSON.stringify(unpackedOnly, null, 2)}\n`);
 }
+putAside();

@@ -24,8 +24,8 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const OUT = join(ROOT, 'build');
 const { version, description, author } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8'));
 const { npm_execpath: npm } = process.env;
-/** Of the dependencies' binaries those for other systems, and the sources. */
-const NOT_SHIPPED = /\/prebuilds\/(?!linux-x64)[^/]+$|\/better-sqlite3\/(deps|src)$/;
+/** Of the dependencies' binaries those for other systems. */
+const NOT_SHIPPED = /\/prebuilds\/(?!linux-x64)[^/]+$/;
 
 if (process.platform !== 'linux' || process.arch !== 'x64' || npm === undefined) {
   console.error('npm run deb: the Debian package is built by npm on Linux on x64.');

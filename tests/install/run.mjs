@@ -14,11 +14,13 @@ import {
   readFileSync,
   realpathSync,
   rmSync,
+  statSync,
   symlinkSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { notShipped } from './not-shipped.mjs';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const { version, engines } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8'));
@@ -73,8 +75,10 @@ function pack() {
     own.some((name) => name.startsWith('package/dist/db/migrations/')),
     'the migrations of the log',
   );
+  for (const name of notShipped()) assert(!names.includes(`package/${name}`), name);
+  const size = (statSync(tarball).size / 1e6).toFixed(1);
   checked(
-    `the packed file holds the program alone: ${own.length} files of its own, ${names.length - own.length} of its dependencies`,
+    `the packed file holds the program alone, ${size} MB: ${own.length} files of its own, ${names.length - own.length} of its dependencies`,
   );
   return tarball;
 }
@@ -124,7 +128,7 @@ function install(shop, tarball) {
   checked('no second Node came with it, nothing was compiled');
 }
 
-function use({ plugmark, home }) {
+function use({ plugmark, home, prefix }) {
   assert.equal(plugmark('--version').stdout, `${version}\n`);
   const { status, stdout } = plugmark('doctor', '--json');
   assert.equal(status, 0, stdout);
@@ -137,7 +141,27 @@ function use({ plugmark, home }) {
   assert.equal(demo.status, 0, demo.stderr);
   assert.doesNotMatch(demo.stdout, /without Bluetooth/);
   checked('plugmark demo --fast works a job over the Bluetooth stack');
+  loaded(prefix);
   verified(plugmark, home);
+}
+
+/** Whatever package a command may need later, all of its files are there. */
+function loaded(prefix) {
+  const program = join(prefix, 'lib', 'node_modules', 'plugmark');
+  const { dependencies, optionalDependencies } = JSON.parse(
+    readFileSync(join(program, 'package.json'), 'utf8'),
+  );
+  const names = Object.keys({ ...dependencies, ...optionalDependencies }).map((name) =>
+    // As drivers/radio takes it: by itself it would start an adapter.
+    name === '@abandonware/noble' ? `${name}/with-bindings` : name,
+  );
+  const script = `for (const name of ${JSON.stringify(names)}) await import(name)`;
+  const { status, stderr } = spawnSync(process.execPath, ['--input-type=module', '--eval', script], {
+    cwd: program,
+    encoding: 'utf8',
+  });
+  assert.equal(status, 0, stderr);
+  checked(`each of the ${names.length} packages that it names loads whole`);
 }
 
 function verified(plugmark, home) {

@@ -2,6 +2,15 @@
 import { isIP } from 'node:net';
 import { readBytes } from '../../files/input.ts';
 import { type Problem, ProblemError } from '../../problem.ts';
+import { now } from '../station/clock.ts';
+import { safeLine } from '../terminal/exit.ts';
+import { print } from '../terminal/wrapped.ts';
+
+/** As fastify gives it. */
+interface Server {
+  readonly listen: (at: { readonly host: string; readonly port: number }) => Promise<string>;
+  readonly close: () => PromiseLike<unknown>;
+}
 
 export interface Listening {
   readonly listen: string;
@@ -10,15 +19,57 @@ export interface Listening {
   readonly withoutTls?: true;
 }
 
-/** No certificate or key of a server is larger. */
-const MAX_PEM_BYTES = 1 << 20;
+/** Where a server is to listen; `tls` is null where other computers cannot reach it, or a proxy does TLS. */
+export interface Endpoint {
+  readonly host: string;
+  readonly port: number;
+  readonly tls: { readonly cert: string; readonly key: string } | null;
+}
 
-export const untilEnded = (): Promise<void> =>
+/** Refused where other computers would reach it without TLS. */
+export async function endpointOf(options: Listening): Promise<Endpoint> {
+  const { host, port } = addressIn(options.listen);
+  const tls = await tlsOf(options);
+  if (tls === null && options.withoutTls !== true && !isLoopback(host))
+    throw new ProblemError(noTls(options.listen));
+  return { host, port, tls };
+}
+
+/** What a server takes from this computer: the time, and somebody who hears what it reports. */
+export const HERE = {
+  nowS: () => Math.floor(Date.now() / 1000),
+  heard: (line: string) => void process.stdout.write(`${now()} ${safeLine(line)}\n`),
+};
+
+/** Answers until somebody ends it; what was asked by then is answered. `greeting` is printed once it listens. */
+export async function serveUntilEnded(
+  server: Server,
+  { listen, endpoint }: { readonly listen: string; readonly endpoint: Endpoint },
+  greeting: (address: string) => string | Promise<string>,
+): Promise<void> {
+  const ended = untilEnded();
+  try {
+    const address = await server
+      .listen({ host: endpoint.host, port: endpoint.port })
+      .catch((cause: unknown) => {
+        throw notListening(listen, cause);
+      });
+    print([await greeting(safeLine(address))]);
+    await ended;
+  } finally {
+    await server.close();
+  }
+}
+
+const untilEnded = (): Promise<void> =>
   new Promise((resolve) => {
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
   });
 
-export function addressIn(listen: string): { readonly host: string; readonly port: number } {
+/** No certificate or key of a server is larger. */
+const MAX_PEM_BYTES = 1 << 20;
+
+function addressIn(listen: string): { readonly host: string; readonly port: number } {
   const [, six, name, digits = ''] =
     /^(?:\[([0-9a-fA-F:]+)\]|([A-Za-z0-9.-]+)):(\d{1,5})$/.exec(listen) ?? [];
   const host = six ?? name;
@@ -35,10 +86,7 @@ export function addressIn(listen: string): { readonly host: string; readonly por
 export const isLoopback = (host: string) =>
   host === 'localhost' || host === '::1' || (isIP(host) === 4 && host.startsWith('127.'));
 
-export async function tlsOf({
-  certificate,
-  key,
-}: Listening): Promise<{ readonly cert: string; readonly key: string } | null> {
+async function tlsOf({ certificate, key }: Listening): Promise<Endpoint['tls']> {
   if (certificate === undefined && key === undefined) return null;
   if (certificate === undefined || key === undefined)
     throw new ProblemError({
@@ -52,14 +100,14 @@ export async function tlsOf({
   return { cert: await text(certificate, 'certificate'), key: await text(key, 'key') };
 }
 
-export const noTls = (where: string): Problem => ({
+const noTls = (where: string): Problem => ({
   code: 'server-listens',
   where,
   message: 'other computers would reach this server without TLS',
   next: 'Name --certificate and --key. Where a proxy in front of it does TLS, say so with --without-tls.',
 });
 
-export function notListening(where: string, cause: unknown): unknown {
+function notListening(where: string, cause: unknown): unknown {
   const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
   const why: Readonly<Record<string, string>> = {
     EADDRINUSE: 'another program listens there',

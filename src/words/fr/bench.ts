@@ -62,8 +62,6 @@ export const ENTRIES: Entries = {
   'Each plug has its own number. The second plugs come after their bank:':
     'Chaque bougie a son propre numéro. Les secondes bougies suivent leur rangée :',
   '# bank|# banks': { one: '# rangée', other: '# rangées' },
-  '# cylinder|# cylinders': { one: '# cylindre', other: '# cylindres' },
-  '# plug|# plugs': { one: '# bougie', other: '# bougies' },
   'Engine and figures, from the library of this shop:':
     'Moteur et valeurs, de la bibliothèque de cet atelier :',
   '     and {0} more; type words of the name to find them':
@@ -128,12 +126,9 @@ export const ENTRIES: Entries = {
     'Rotation à juger à côté du couple, par exemple 180-240°',
   'Job number': "Numéro de l'ordre",
   'job {0} exists and is closed': "l'ordre {0} existe et est clos",
-  Technician: 'Technicien',
   'this number is not in the list': "ce numéro n'est pas dans la liste",
   '  Note: {0} is new at this station.': '  Remarque : {0} est une nouvelle personne à ce poste.',
-  Plate: 'Immatriculation',
   '  Note: {0}': '  Remarque : {0}',
-  'Fleet number': 'Numéro de parc',
   'Make, model, year': 'Marque, modèle, année',
   'Odometer, km or mi': 'Compteur, km ou mi',
   'Odometer, km or mi (last time {0} km)': 'Compteur, km ou mi (la dernière fois {0} km)',
@@ -144,7 +139,6 @@ export const ENTRIES: Entries = {
   '  This vehicle was here on {0}, job {1}. Its entries are proposed.':
     '  Ce véhicule est venu le {0}, ordre {1}. Ses données sont proposées.',
   'as in {0}': 'comme dans {0}',
-  VIN: 'VIN',
   job: 'ordre',
   technician: 'technicien',
   plate: 'immatricul.',
@@ -173,7 +167,6 @@ export const ENTRIES: Entries = {
   'A supervisor can allow it.': "Un responsable peut l'autoriser.",
   'Supervisor who answers for {0}': 'Responsable qui répond de {0}',
   'Reason to use it: ': "Motif pour l'utiliser : ",
-  gap: 'écartement',
   'no serial number': 'sans numéro de série',
   'certificate {0} holds no more': 'le certificat {0} ne vaut plus',
   '{0} OUT OF TOLERANCE ({1}, {2}): {3}{4}': '{0} HORS TOLÉRANCE ({1}, {2}) : {3}{4}',
@@ -278,7 +271,6 @@ export const ENTRIES: Entries = {
   'cannot be done here': 'impossible ici',
   Reason: 'Motif',
   'A few words, please.': 'Quelques mots.',
-  Cylinder: 'Cylindre',
   'This engine has no cylinder "{0}". It has {1}.': 'Ce moteur n\'a pas de cylindre "{0}". Il a {1}.',
   Name: 'Nom',
   'A name, please.': 'Un nom.',
@@ -356,7 +348,6 @@ export const ENTRIES: Entries = {
   'A note about this plug. Enter alone: none.': 'Une note sur cette bougie. Enter seul : aucune.',
   'Which lot or date code is on the box? Enter alone: none.':
     'Quel lot ou code date est sur la boîte ? Enter seul : aucun.',
-  Lot: 'Lot',
   seeking: 'cherche',
   ', battery low {0} %': ', pile faible {0} %',
   ', battery {0} %': ', pile {0} %',
@@ -464,7 +455,6 @@ export const ENTRIES: Entries = {
   ' {0} Cylinder {1} {2}, {3}': ' {0} Cylindre {1} {2}, {3}',
   ' {0} Cylinder {1} {2} {3} {4} {5}': ' {0} Cylindre {1} {2} {3} {4} {5}',
   ', window {0}': ', plage {0}',
-  COMPLETE: 'COMPLET',
   ' {0} Still open: {1}': ' {0} Encore ouvert : {1}',
   INCOMPLETE: 'INCOMPLET',
   ' {0} Cylinder {1}: pull {2} waits for your answer.':
@@ -477,10 +467,8 @@ export const ENTRIES: Entries = {
   ' Pull on cylinder {0}, torque now in {1}': ' Traction sur le cylindre {0}, couple actuel en {1}',
   'The window is {0} by {1}; make it at least {2} by {3}.':
     "La fenêtre fait {0} sur {1} ; l'agrandir à {2} sur {3} au moins.",
-  'pull {0}': 'traction {0}',
   linked: 'reliée',
   lost: 'perdue',
-  'number {0}': 'numéro {0}',
   'at work: {0}': 'au travail : {0}',
   'turn {0} from contact': 'rotation {0} à partir du contact',
   'torque {0} {1} is usual': "couple {0} {1} d'usage",
@@ -490,7 +478,6 @@ export const ENTRIES: Entries = {
   'battery {0} %': 'pile {0} %',
   'sends its angle': 'envoie son angle',
   'no cylinder': 'aucun cylindre',
-  'not judged': 'non jugé',
   'replace the plug: {0}': 'remplacer la bougie : {0}',
   answered: 'répondu',
   'session {0} started': 'session {0} commencée',
@@ -505,7 +492,6 @@ export const ENTRIES: Entries = {
   'answered for by {0}: {1}': '{0} en répond : {1}',
   'states a wider error than the station file': 'déclare une erreur plus grande que le fichier de poste',
   'accepted from {0} to {1}': 'accepté de {0} à {1}',
-  'gap {0}': 'écartement {0}',
   'out of turn, given to no plug: {0}': 'hors ordre, attribué à aucune bougie : {0}',
   'gap kept though it came too early, NOT proven, answered for by {0}: {1}':
     'écartement gardé bien que trop tôt, NON prouvé, {0} en répond : {1}',
@@ -529,7 +515,6 @@ export const ENTRIES: Entries = {
   'job VOID': 'ordre ANNULÉ',
   'by {0}': 'par {0}',
   'job closed': 'ordre clos',
-  complete: 'complet',
   'not complete': 'incomplet',
   '{0} steps': '{0} pas',
   'Switch on the wrench. Waiting for it.': 'Allumer la clé. Elle est attendue.',
@@ -592,7 +577,6 @@ export const ENTRIES: Entries = {
   'Read the list first, then press a again.': "Lire d'abord la liste, puis appuyer de nouveau sur a.",
   'Before the first plug is turned': 'Avant de tourner la première bougie',
   'Before the wrench': 'Avant la clé',
-  Afterwards: 'Ensuite',
   'Space ticks it; a ticks all.': 'Espace coche ; a coche tout.',
   'Choose one.': 'Choisir.',
   '{0}: {1}? {2}': '{0} : {1} ? {2}',
@@ -606,8 +590,6 @@ export const ENTRIES: Entries = {
   '[Enter] confirm': '[Enter] confirmer',
   '[x] not done': '[x] non fait',
   '[{0}] item': '[{0}] ligne',
-  yes: 'oui',
-  no: 'non',
   'Enter: the new plugs differ in {0}. Then take the right ones.':
     'Enter : les bougies neuves diffèrent par : {0}. Prendre ensuite les bonnes.',
   'Enter: the new plug for cylinder {0} differs in {1}. Then take the right ones.':
@@ -637,7 +619,6 @@ export const ENTRIES: Entries = {
   '[p] part': '[p] réf.',
   '[l] lot': '[l] lot',
   '[{0}] feature': '[{0}] point',
-  none: 'aucun',
   'You marked the plug of cylinder {0}. Press Enter to confirm it first.':
     "La bougie du cylindre {0} est marquée. La confirmer d'abord par Enter.",
   'How does the old plug of {0} look? n: normal. a: all others too. Or choose, then Enter.':
@@ -662,12 +643,8 @@ export const ENTRIES: Entries = {
   'It shows how far the torque falls at a click of this wrench, and how far the hand goes beyond it. Some wrenches click so softly that the fall is lost among others. Once it is known, you are not asked after each pull whether it clicked. A pull that turns a plug counts as the first plug.':
     "Il montre de combien le couple tombe au déclic de cette clé, et de combien la main le dépasse. Certaines clés déclenchent si doucement que la chute se perd parmi d'autres. Une fois connue, on ne demande plus après chaque traction s'il y a eu déclic. Une traction qui tourne une bougie compte comme la première bougie.",
   Turn: 'Rotation',
-  Note: 'Remarque',
-  Plug: 'Bougie',
   'Compare these windows with the service information. Enter: they are right.':
     "Comparer ces plages à la documentation d'atelier. Enter : elles sont justes.",
-  dry: 'à sec',
-  oiled: 'huilé',
   'with anti-seize': 'avec pâte antigrippante',
   'as coated': 'tel que revêtu',
   'this tool cannot prove any reading in this window: the guard bands meet':
@@ -688,10 +665,7 @@ export const ENTRIES: Entries = {
   'DUE since {0}': 'ÉCHU depuis le {0}',
   'due {0}': 'échéance {0}',
   'certificate {0} of {1}, {2}': 'certificat {0} du {1}, {2}',
-  Torque: 'Couple',
-  Gap: 'Écartement',
   From: 'Source',
-  Complaint: 'Plainte',
   'no bell, ': 'sans son, ',
   ' typed so far: {0}  [Enter] confirm  [Esc] drop it': ' saisi : {0}  [Enter] confirmer  [Esc] effacer',
   '[u] take back': '[u] retirer',
@@ -759,7 +733,6 @@ export const ENTRIES: Entries = {
   GOOD: 'BON',
   WEAK: 'FAIBLE',
   'NOT FIT': 'INAPTE',
-  'in {0}': 'en {0}',
   'categories (ndc)': 'catégories (ndc)',
   ', ask': ', question ouverte',
   ', again': ', à refaire',
@@ -797,7 +770,6 @@ export const ENTRIES: Entries = {
   'under the window': 'sous la plage',
   'in the window': 'dans la plage',
   'near a limit': "près d'une limite",
-  'peak {0}': 'crête {0}',
   'turn {0}': 'rotation {0}',
   'Window: ': 'Plage : ',
   'Cylinder {0}: ': 'Cylindre {0} : ',
@@ -807,7 +779,6 @@ export const ENTRIES: Entries = {
     "{0} n'est pas possible : cette clé affiche {1} au plus. Non pris. Relire la clé.",
   verdict: 'verdict',
   'Torque window': 'Plage de couple prescrite',
-  limits: 'limites',
   '{0} {1} at the plug': '{0} {1} à la bougie',
   rule: 'règle',
   'guard band': 'bande de garde',
@@ -859,14 +830,11 @@ export const ENTRIES: Entries = {
     '  u composé = {0}, degrés de liberté effectifs {1}, k = {2} (95 %), U = {3}',
   'General tables (a fallback and a plausibility limit; the engine maker and the plug box go before them)':
     'Tableaux généraux (recours et limite de vraisemblance ; le constructeur et la boîte de la bougie priment)',
-  'threads {0}': 'filetage {0}',
   '{0} proves the torque  {1} too near a limit  {2} limits, in {3}':
     "{0} prouve le couple  {1} trop près d'une limite  {2} limites, en {3}",
   ask: 'rép.',
   'as is': 'admis',
   ACCEPTED: 'ADMIS',
-  angle: 'angle',
-  'BY ANGLE': "À L'ANGLE",
   'to do': 'reste',
   again: 'bis',
   fresh: 'serrage',
@@ -888,10 +856,7 @@ export const ENTRIES: Entries = {
   'yes, this cylinder': 'oui, ce cylindre',
   "Before you start: engine cold, ignition off, hand tools only. The maker's service information decides, not this program.":
     'Avant de commencer : moteur froid, contact coupé, outils à main seulement. La documentation du constructeur fait foi, pas ce programme.',
-  wrench: 'clé',
   gauge: 'jauge',
-  torque: 'couple',
-  'thread dirty': 'filetage sale',
   'thread damaged': 'filetage abîmé',
   ', the reading itself is too uncertain': ', la mesure elle-même est trop incertaine',
   ', under the window': ', sous la plage',

@@ -17,24 +17,30 @@ const JOBS: readonly ShopJob[] = [
   { job: 'J-4', on: '2026-06-01', peaks: [27], vehicle: { fleet: 'BUS-12' }, closed: false },
 ];
 
-/** A station with these four jobs, made once for a file; each test has a copy of its own. */
-export function auditStation() {
+/** Of a station in this folder, which has no file. */
+export const scopeOf = (data: string) => ({ station: 'none.json', data });
+
+/** Its wrench was found to read 1.1 N·m too little. */
+export function impactOn(data: string) {
+  const file = join(data, 'found.json');
+  const asFound = certificate('AF-1', '2026-09-01', { error: -1.1 });
+  writeFileSync(file, JSON.stringify({ form: 'plugmark/certificate/1', ...asFound }));
+  return said(() => impact('wrench', { ...scopeOf(data), asFound: file, by: 'Quality One' }));
+}
+
+/** A station with these four jobs, and what `prepare` does on it, made once; each test has a copy of its own. */
+export function auditStation(prepare: (data: string) => Promise<unknown> = () => Promise.resolve()) {
   let model = '';
   beforeAll(async () => {
     model = mkdtempSync(join(tmpdir(), 'plugmark-test-'));
     await workIn(model, JOBS);
+    await prepare(model);
     return () => rmSync(model, { recursive: true, force: true });
   });
   const station = {
     data: '',
-    scope: () => ({ station: 'none.json', data: station.data }),
-    /** Its wrench was found to read 1.1 N·m too little. */
-    impact: () => {
-      const file = join(station.data, 'found.json');
-      const asFound = certificate('AF-1', '2026-09-01', { error: -1.1 });
-      writeFileSync(file, JSON.stringify({ form: 'plugmark/certificate/1', ...asFound }));
-      return said(() => impact('wrench', { ...station.scope(), asFound: file, by: 'Quality One' }));
-    },
+    scope: () => scopeOf(station.data),
+    impact: () => impactOn(station.data),
   };
   beforeEach(() => {
     station.data = join(folder(), 'data');

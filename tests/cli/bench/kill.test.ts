@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { entryOf, entryTable } from '../../../db/entries.ts';
 import { isJobEntry } from '../../../src/evidence/entry.ts';
 import type { LogEntry } from '../../../src/evidence/log.ts';
@@ -44,7 +44,7 @@ describe('a program that is killed in the middle of a pull', () => {
           samples.value.atUs.some((at, i) => at > 4_000_000 && (samples.value.counts[i] ?? 0) > 1000)
         );
       });
-    while (!inPull()) await new Promise((resolve) => setTimeout(resolve, 50));
+    await vi.waitFor(() => expect(inPull()).toBe(true), { timeout: 50_000, interval: 50 });
     const acknowledged = entriesOnDisk(dir);
     first.child.kill('SIGKILL');
     expect((await first.ended).signal).toBe('SIGKILL');

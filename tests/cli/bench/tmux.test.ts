@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { run } from '../program.ts';
+import { typed } from '../answers.ts';
 import { type Driven, driven, whyNoTmux } from './tmux.ts';
 
 if (whyNoTmux !== null) process.stderr.write(`${whyNoTmux}\n`);
@@ -47,7 +47,7 @@ async function verified(bench: Driven): Promise<string> {
   await bench.shows(/papers .*\.pdf/s);
   const record = join(bench.out, 'EX-8001-1.record.json');
   expect(existsSync(record)).toBe(true);
-  const said = await run(['verify', record, '--trust', join(bench.out, 'trusted-keys.json'), '--json']);
+  const said = await typed(['verify', record, '--trust', join(bench.out, 'trusted-keys.json'), '--json']);
   // Authentic; but simulated tools prove nothing.
   expect([said.code, JSON.parse(said.stdout).verdict]).toEqual([1, 'unproven']);
   return said.stdout;
@@ -216,7 +216,7 @@ describe.skipIf(whyNoTmux !== null)('a V8 on a real terminal of 80 by 24', () =>
     await bench.shows('half a wo');
     bench.press('C-c');
     await bench.shows('The job is still open. All readings are kept.');
-    const jobs = await run(['jobs', '--data', bench.out]);
+    const jobs = await typed(['jobs', '--data', bench.out]);
     expect(jobs.stdout).toContain('open');
   });
 });

@@ -6,7 +6,7 @@ import { onTestFinished } from 'vitest';
 import { folder } from '../program.ts';
 
 const BIN = fileURLToPath(new URL('../../../dist/src/cli/bin.js', import.meta.url));
-const POLL_MS = 40;
+const POLL_MS = 100;
 const PATIENCE_MS = 20_000;
 
 const tmux = (socket: string, ...args: readonly string[]) =>

@@ -2,13 +2,16 @@ import { once } from 'node:events';
 import { existsSync } from 'node:fs';
 import { createServer, type Socket } from 'node:net';
 import { join } from 'node:path';
-import { expect, it, onTestFinished } from 'vitest';
+import { expect, it, onTestFinished, vi } from 'vitest';
 import { z } from 'zod';
 import { turningPull } from '../../pull/shapes.ts';
 import { witnessKeys } from '../../serve/witness-keys.ts';
 import { witnessHere } from '../../serve/witnesses.ts';
 import { example, folder, run, start } from '../program.ts';
 import { replayedStation, rest } from './replayed-station.ts';
+
+/** A loaded machine takes its time. */
+const PATIENCE = { timeout: 60_000, interval: 50 };
 
 /** Takes what is sent, and never says a word. */
 async function silentWitness(): Promise<{ readonly url: string; readonly asked: Promise<Socket> }> {
@@ -44,12 +47,10 @@ it('a job that is closed is sent to the witnesses by itself, and does not wait f
   expect(ended.stdout).toContain('Authentic and complete');
   // The program that sends is still waiting for the silent one.
   expect((await silent.asked).destroyed).toBe(false);
-  while (!one.heard.some((line) => line.startsWith('200 ')))
-    await new Promise((again) => setTimeout(again, 50));
+  await vi.waitFor(() => expect(one.heard.join('\n')).toMatch(/^200 /m), PATIENCE);
   (await silent.asked).destroy();
   const records = join(dir, 'example-bay');
-  while (!existsSync(join(records, 'cosigned.checkpoint')))
-    await new Promise((again) => setTimeout(again, 50));
+  await vi.waitFor(() => expect(existsSync(join(records, 'cosigned.checkpoint'))).toBe(true), PATIENCE);
   const sent = await run(['log', 'check', '--station', station]);
   expect(sent.code).toBe(0);
 }, 90_000);

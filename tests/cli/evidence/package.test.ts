@@ -20,27 +20,35 @@ import { checkpoint } from '../../../src/cli/station/log.ts';
 import { rotateKey } from '../../../src/cli/station/rotate.ts';
 import { workIn } from '../../audit/shop.ts';
 import { problemOf, said } from '../answers.ts';
-import { auditStation, CAR } from '../audit/audit-station.ts';
+import { auditStation, CAR, scopeOf } from '../audit/audit-station.ts';
 import { folder } from '../program.ts';
 
-const station = auditStation();
+const CHECKPOINT = 'kept.checkpoint';
+/** An auditor keeps a checkpoint, and a job more is worked. */
+async function keptAndWorked(data: string): Promise<void> {
+  await said(() => checkpoint({ ...scopeOf(data), out: join(data, CHECKPOINT) }));
+  await workIn(data, [{ job: 'J-5', on: '2026-06-02', peaks: [27, 27, 27, 27], vehicle: CAR }]);
+}
+/** Papers take longest; package-people.test.ts asks about them. */
+const WITHOUT_PAPERS = { papers: false } as const;
 
 describe('an audit package', () => {
+  const station = auditStation(keptAndWorked);
   let out = '';
   let kept = '';
-  beforeEach(async () => {
+  beforeEach(() => {
     out = join(station.data, 'audit');
-    kept = join(station.data, 'kept.checkpoint');
-    await said(() => checkpoint({ ...station.scope(), out: kept }));
-    await workIn(station.data, [{ job: 'J-5', on: '2026-06-02', peaks: [27, 27, 27, 27], vehicle: CAR }]);
+    kept = join(station.data, CHECKPOINT);
   });
-  const make = (given: Partial<Parameters<typeof makePackage>[0]> = {}, since: string | null = kept) =>
-    said(() => makePackage({ ...station.scope(), out, ...(since !== null && { kept: since }), ...given }));
+  const make = (
+    given: Partial<Parameters<typeof makePackage>[0]> = WITHOUT_PAPERS,
+    since: string | null = kept,
+  ) => said(() => makePackage({ ...station.scope(), out, ...(since !== null && { kept: since }), ...given }));
   const trust = () => join(station.data, 'trusted-keys.json');
   const verified = (given = {}) => said(() => verify(out, { trust: trust(), kept, ...given }));
 
   it('verifies as a whole, with the checkpoint that the auditor kept', async () => {
-    const { text: made } = await make();
+    const { text: made } = await make({});
     expect(made).toContain('4 records');
     expect(made).toContain('left out: job J-4, it is still open');
     const { value, text } = await verified();
@@ -51,11 +59,11 @@ describe('an audit package', () => {
   });
 
   it('holds what was asked for, and says what that was', async () => {
-    await make({ vin: CAR.vin });
+    await make({ ...WITHOUT_PAPERS, vin: CAR.vin });
     expect(readdirSync(join(out, 'records'))).toEqual(['J-2.record.json', 'J-5.record.json']);
     expect((await verified()).text).toContain('asked for one vin');
     rmSync(out, { recursive: true });
-    await make({ exceptions: true });
+    await make({ ...WITHOUT_PAPERS, exceptions: true });
     expect(readdirSync(join(out, 'records'))).toEqual(['J-3.record.json']);
   });
 
@@ -90,75 +98,6 @@ describe('an audit package', () => {
     expect(text).toContain('Compare the key above with the one that the station gave you');
   });
 
-  const change = (path: string, from: string, to: string) => {
-    const file = join(out, path);
-    const before = readFileSync(file, 'utf8');
-    writeFileSync(file, before.replace(from, to));
-    if (readFileSync(file, 'utf8') === before) throw new Error(`nothing changed in ${path}`);
-  };
-  it.each([
-    [
-      'a record taken away',
-      () => rmSync(join(out, 'records', 'J-2.record.json')),
-      'records/J-2.record.json is missing',
-    ],
-    [
-      'a file added',
-      () => writeFileSync(join(out, 'records', 'note.txt'), 'x'),
-      'records/note.txt was added',
-    ],
-    ['a link added', () => symlinkSync(trust(), join(out, 'list')), 'list was added'],
-    [
-      'a record behind a link',
-      () => {
-        const record = join(out, 'records', 'J-2.record.json');
-        renameSync(record, join(station.data, 'elsewhere'));
-        symlinkSync(join(station.data, 'elsewhere'), record);
-      },
-      'records/J-2.record.json was changed',
-    ],
-    ['a list changed', () => change('jobs.csv', 'complete', 'incomplet'), 'jobs.csv was changed'],
-    ['a file made longer', () => appendFileSync(join(out, 'READ-ME.txt'), 'x'), 'READ-ME.txt was changed'],
-    [
-      'a record changed',
-      () => change('records/J-2.record.json', 'eyJ', 'eyK'),
-      'records/J-2.record.json was changed',
-    ],
-    [
-      'a key of another station on its list',
-      () => change('trusted-keys.json', '"kid"', '"kie"'),
-      'trusted-keys.json was changed',
-    ],
-    [
-      'an index that tells otherwise',
-      () => change('index.json', 'Example bay', 'Exemple bay'),
-      'The signature does not belong to the index',
-    ],
-    [
-      'the signature of the index taken away',
-      () => rmSync(join(out, 'index.jws')),
-      'The signature does not belong to the index',
-    ],
-    ['a proof taken away', () => rmSync(join(out, 'proofs.json')), 'proofs.json is missing'],
-    [
-      "an entry of the station's own changed",
-      () => change('station-entries.json', 'Example bay', 'Exemple bay'),
-      'are not in the log',
-    ],
-    [
-      'a checkpoint of another size',
-      () => change('log.checkpoint', '\n1', '\n2'),
-      'log.checkpoint was changed',
-    ],
-  ])('shows %s', async (_, tamper, expected) => {
-    await make();
-    tamper();
-    const { value, text } = await verified();
-    expect(text).toContain(expected);
-    expect(text).toContain('NOT authentic or NOT whole');
-    expect(value).toBe(1);
-  });
-
   it('does not pass for a mere folder of records when its index is gone', async () => {
     await make();
     rmSync(join(out, 'index.json'));
@@ -176,7 +115,7 @@ describe('an audit package', () => {
   });
 
   it('says that it was made with another checkpoint than the one that the auditor kept', async () => {
-    await make({}, null);
+    await make(WITHOUT_PAPERS, null);
     const { value, text } = await verified();
     expect(value).toBe(1);
     expect(text).toContain('proves nothing from your checkpoint');
@@ -251,5 +190,87 @@ describe('an audit package', () => {
   it('goes into an empty folder only', async () => {
     await make();
     expect((await problemOf(() => make())).code).toBe('folder-not-empty');
+  });
+});
+
+describe('an audit package that was changed', () => {
+  const station = auditStation(async (data) => {
+    await keptAndWorked(data);
+    const given = { out: join(data, 'audit'), kept: join(data, CHECKPOINT), ...WITHOUT_PAPERS };
+    await said(() => makePackage({ ...scopeOf(data), ...given }));
+  });
+  let out = '';
+  beforeEach(() => {
+    out = join(station.data, 'audit');
+  });
+  const trust = () => join(station.data, 'trusted-keys.json');
+  const verified = () => said(() => verify(out, { trust: trust(), kept: join(station.data, CHECKPOINT) }));
+
+  const change = (path: string, from: string, to: string) => {
+    const file = join(out, path);
+    const before = readFileSync(file, 'utf8');
+    writeFileSync(file, before.replace(from, to));
+    if (readFileSync(file, 'utf8') === before) throw new Error(`nothing changed in ${path}`);
+  };
+  it.each([
+    [
+      'a record taken away',
+      () => rmSync(join(out, 'records', 'J-2.record.json')),
+      'records/J-2.record.json is missing',
+    ],
+    [
+      'a file added',
+      () => writeFileSync(join(out, 'records', 'note.txt'), 'x'),
+      'records/note.txt was added',
+    ],
+    ['a link added', () => symlinkSync(trust(), join(out, 'list')), 'list was added'],
+    [
+      'a record behind a link',
+      () => {
+        const record = join(out, 'records', 'J-2.record.json');
+        renameSync(record, join(station.data, 'elsewhere'));
+        symlinkSync(join(station.data, 'elsewhere'), record);
+      },
+      'records/J-2.record.json was changed',
+    ],
+    ['a list changed', () => change('jobs.csv', 'complete', 'incomplet'), 'jobs.csv was changed'],
+    ['a file made longer', () => appendFileSync(join(out, 'READ-ME.txt'), 'x'), 'READ-ME.txt was changed'],
+    [
+      'a record changed',
+      () => change('records/J-2.record.json', 'eyJ', 'eyK'),
+      'records/J-2.record.json was changed',
+    ],
+    [
+      'a key of another station on its list',
+      () => change('trusted-keys.json', '"kid"', '"kie"'),
+      'trusted-keys.json was changed',
+    ],
+    [
+      'an index that tells otherwise',
+      () => change('index.json', 'Example bay', 'Exemple bay'),
+      'The signature does not belong to the index',
+    ],
+    [
+      'the signature of the index taken away',
+      () => rmSync(join(out, 'index.jws')),
+      'The signature does not belong to the index',
+    ],
+    ['a proof taken away', () => rmSync(join(out, 'proofs.json')), 'proofs.json is missing'],
+    [
+      "an entry of the station's own changed",
+      () => change('station-entries.json', 'Example bay', 'Exemple bay'),
+      'are not in the log',
+    ],
+    [
+      'a checkpoint of another size',
+      () => change('log.checkpoint', '\n1', '\n2'),
+      'log.checkpoint was changed',
+    ],
+  ])('shows %s', async (_, tamper, expected) => {
+    tamper();
+    const { value, text } = await verified();
+    expect(text).toContain(expected);
+    expect(text).toContain('NOT authentic or NOT whole');
+    expect(value).toBe(1);
   });
 });

@@ -17,9 +17,12 @@ import type { PrivateKey } from '../../../src/evidence/platform/signature.ts';
 import { openRecord } from '../../../src/evidence/record.ts';
 import { indexBytes, type PackageIndex, signIndex } from '../../../src/package/format.ts';
 import { problemOf, said } from '../answers.ts';
-import { auditStation, CAR } from '../audit/audit-station.ts';
+import { auditStation, CAR, scopeOf } from '../audit/audit-station.ts';
 
-const station = auditStation();
+const CHECKPOINT = 'kept.checkpoint';
+const station = auditStation((data) =>
+  said(() => checkpoint({ ...scopeOf(data), out: join(data, CHECKPOINT) })),
+);
 /** POSIX; Node itself makes no pipe that has a name. */
 const PIPE_MAKER = 'mkfifo';
 async function ownKey(): Promise<PrivateKey> {
@@ -32,13 +35,12 @@ async function ownKey(): Promise<PrivateKey> {
 describe('a package before a wary reader', () => {
   let out = '';
   let kept = '';
-  beforeEach(async () => {
+  beforeEach(() => {
     out = join(station.data, 'audit');
-    kept = join(station.data, 'kept.checkpoint');
-    await said(() => checkpoint({ ...station.scope(), out: kept }));
+    kept = join(station.data, CHECKPOINT);
   });
   const make = (given: Partial<Parameters<typeof makePackage>[0]> = {}) =>
-    said(() => makePackage({ ...station.scope(), out, kept, ...given }));
+    said(() => makePackage({ ...station.scope(), out, kept, papers: false, ...given }));
   const trust = () => join(station.data, 'trusted-keys.json');
   const verified = (given = {}) => said(() => verify(out, { trust: trust(), kept, ...given }));
 

@@ -8,8 +8,8 @@ import { flattened, treeOf } from '../../../src/cli/help/command-tree.ts';
 import { completion } from '../../../src/cli/help/completion.ts';
 import { buildProgram } from '../../../src/cli/main.ts';
 import { workIn } from '../../audit/shop.ts';
-import { problemOf, said } from '../answers.ts';
-import { exampleJson, run } from '../program.ts';
+import { problemOf, said, typed } from '../answers.ts';
+import { exampleJson } from '../program.ts';
 
 const program = () => buildProgram(() => () => Promise.resolve());
 const BIN = fileURLToPath(new URL('../../../dist/src/cli/bin.js', import.meta.url));
@@ -156,7 +156,7 @@ describe('the scripts', () => {
 
 describe('names of the station', () => {
   const names = async (kind: string, ...words: readonly string[]) => {
-    const { code, stdout, stderr } = await run(['complete', kind, '--', ...words], { cwd: place });
+    const { code, stdout, stderr } = await typed(['complete', kind, '--', ...words], { cwd: place });
     expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
     return lines(stdout);
   };

@@ -9,8 +9,8 @@ import { buildProgram, main } from '../../../src/cli/main.ts';
 import { openStationFolder } from '../../../src/cli/station/station.ts';
 import { certificate, workIn } from '../../audit/shop.ts';
 import { finishedStudy } from '../../audit/study-entries.ts';
-import { said } from '../answers.ts';
-import { example, exampleJson, run } from '../program.ts';
+import { said, typed } from '../answers.ts';
+import { example, exampleJson } from '../program.ts';
 
 const nodes = flattened(treeOf(buildProgram(() => () => Promise.resolve())));
 const answering = nodes.filter(({ options }) => options.some(({ long }) => long === '--json'));
@@ -56,7 +56,7 @@ beforeAll(async () => {
     ['jobs', 'papers', 'J-1', '--out', 'records'],
     ['package', '--out', 'audit'],
   ]) {
-    const ended = await run(args, { cwd: station });
+    const ended = await typed(args, { cwd: station });
     expect(ended.code, `${args.join(' ')}\n${ended.stderr}`).toBeLessThan(2);
   }
   return () => rmSync(station, { recursive: true, force: true });
@@ -116,7 +116,7 @@ describe('answers as JSON', () => {
   });
 
   it.each(calls)('%s answers in its form and says nothing else', async (_line, node, args) => {
-    const ended = await run([...node.path, ...args, '--json'], { cwd: station });
+    const ended = await typed([...node.path, ...args, '--json'], { cwd: station });
     const name = nameOf(node);
     if (name === 'devices-scan' && ended.code === 2) {
       // A machine without Bluetooth: the problem goes to the error output, and nothing to the answer.
@@ -132,17 +132,17 @@ describe('answers as JSON', () => {
   });
 
   it('a problem leaves the answer empty', async () => {
-    const ended = await run(['jobs', 'show', 'J-404', '--json'], { cwd: station });
+    const ended = await typed(['jobs', 'show', 'J-404', '--json'], { cwd: station });
     expect(ended).toMatchObject({ code: 2, stdout: '' });
     expect(ended.stderr).toContain('J-404');
   });
 
   it('figures are those of the record, in the unit that is named', async () => {
-    const shown = await run(['jobs', 'show', 'J-1', '--json'], { cwd: station });
+    const shown = await typed(['jobs', 'show', 'J-1', '--json'], { cwd: station });
     const { cylinders } = JSON.parse(shown.stdout);
     expect(cylinders).toHaveLength(4);
     expect(cylinders[3].torque).toMatchObject({ step: 'done', pulls: 1, last: { result: 'OK' } });
-    const asked = await run(['ask', '--attempts', '--json'], { cwd: station });
+    const asked = await typed(['ask', '--attempts', '--json'], { cwd: station });
     const pull = JSON.parse(asked.stdout).attempts.find(
       (one: { job: string; cylinder: number; unit: string }) =>
         one.job === 'J-1' && one.cylinder === cylinders[3].cylinder && one.unit === 'N.m',

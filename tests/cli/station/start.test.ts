@@ -5,6 +5,7 @@ import { openInLog, openStation } from '../../../src/cli/station/station.ts';
 import { noteStationUsed } from '../../../src/cli/station/station-at-hand.ts';
 import { writerOf } from '../../../src/job/command-event.ts';
 import { exampleOrder, workshop } from '../../job/workshop.ts';
+import { typed } from '../answers.ts';
 import { exampleJson, folder, run } from '../program.ts';
 
 const stamp = () => ({ at: '2026-05-04T09:30:00.000Z', monoUs: 1 });
@@ -39,7 +40,7 @@ function withState(): void {
 
 describe('the program without a command', () => {
   it('says how to begin where there is no station', async () => {
-    const { code, stdout } = await run([], { cwd: folder() });
+    const { code, stdout } = await typed([], { cwd: folder() });
     expect(code).toBe(0);
     for (const words of ['There is no station here yet', 'demo', 'setup', 'manual'])
       expect(stdout).toContain(words);
@@ -49,7 +50,7 @@ describe('the program without a command', () => {
     const dir = folder();
     stationIn(dir);
     await withOpenJob(dir);
-    const { code, stdout } = await run([], { cwd: dir });
+    const { code, stdout } = await typed([], { cwd: dir });
     expect(code).toBe(0);
     expect(stdout).toMatch(
       /Station Example bay\n {2}1 {2}Go on with job J-7: .*items open\n.*job --resume J-7\n {2}2 {2}New job\n.*job\n {2}3 {2}Look at the records\n.*jobs\n {2}4 {2}Check/,
@@ -59,7 +60,7 @@ describe('the program without a command', () => {
   it('offers a new job first where none is open', async () => {
     const dir = folder();
     stationIn(dir);
-    expect((await run([], { cwd: dir })).stdout).toMatch(/ {2}1 {2}New job\n/);
+    expect((await typed([], { cwd: dir })).stdout).toMatch(/ {2}1 {2}New job\n/);
   });
 });
 
@@ -80,7 +81,7 @@ describe('a command that names no station', () => {
     const dir = folder();
     stationIn(dir, 'bay-1.json');
     stationIn(dir, 'bay-2.json');
-    const { code, stderr } = await run(['jobs'], { cwd: dir });
+    const { code, stderr } = await typed(['jobs'], { cwd: dir });
     expect(code).toBe(2);
     expect(stderr).toContain('2 station files are in this folder: bay-1.json, bay-2.json');
   });
@@ -92,7 +93,7 @@ describe('a command that names no station', () => {
     noteStationUsed(stationIn(dir));
     const elsewhere = join(dir, 'elsewhere');
     mkdirSync(elsewhere);
-    const { stdout, stderr } = await run(['jobs'], { cwd: elsewhere });
+    const { stdout, stderr } = await typed(['jobs'], { cwd: elsewhere });
     expect(stderr).toBe(`Station file: ${join(dir, 'station.json')}\n`);
     expect(stdout).toContain('J-7');
   });
@@ -100,7 +101,7 @@ describe('a command that names no station', () => {
   it('never takes another file for one that was named', async () => {
     const dir = folder();
     stationIn(dir, 'bay-2.json');
-    const { code, stderr } = await run(['jobs', '--station', 'bay-1.json'], { cwd: dir });
+    const { code, stderr } = await typed(['jobs', '--station', 'bay-1.json'], { cwd: dir });
     expect(code).toBe(2);
     expect(stderr).toContain('bay-1.json: there is no station file here');
   });

@@ -7,7 +7,7 @@ import { captureWriter } from '../../../drivers/replay/capture-writer.ts';
 import { CATALOGUE } from '../../../sim/devices/catalogue.ts';
 import { good } from '../../drivers/bench.ts';
 import { lessonOn } from '../../drivers/teach/bench.ts';
-import { run } from '../program.ts';
+import { typed } from '../answers.ts';
 
 // A device that nobody has documented, recorded on the bench, becomes a profile that the program takes.
 
@@ -43,10 +43,10 @@ test('captures with their figures become a profile, and a figure too few does no
     ...some.flatMap((one) => ['--figure', one]),
     ...['--proof', `${proof.figure}=${capture('proof.jsonl', proof.sent)}`, '--out', 'my.profile.json'],
   ];
-  const few = await run(given(figures.slice(0, 2)), { cwd: folder });
+  const few = await typed(given(figures.slice(0, 2)), { cwd: folder });
   expect(few.code).toBe(1);
   expect(few.stdout).toMatch(/^Not written\. Three figures at least/);
-  const done = await run(given(figures), { cwd: folder });
+  const done = await typed(given(figures), { cwd: folder });
   expect(done.code, done.stdout + done.stderr).toBe(0);
   expect(done.stdout).toMatch(/sint16 at byte 1 \(little end first\), -0\.01 N·m/);
   expect(done.stdout).toMatch(/kept back reads 30\.55/);
@@ -54,8 +54,8 @@ test('captures with their figures become a profile, and a figure too few does no
     parseProfile(readFileSync(join(folder, 'my.profile.json'), 'utf8'), 'my.profile.json'),
   );
   expect(profile.link).toMatchObject({ service: OF.service, characteristic: OF.uuid });
-  const again = await run(given(figures), { cwd: folder });
+  const again = await typed(given(figures), { cwd: folder });
   expect(again.code).toBe(2);
-  const wrong = await run([...given(figures.slice(1)), '--figure', 'big=0.jsonl'], { cwd: folder });
+  const wrong = await typed([...given(figures.slice(1)), '--figure', 'big=0.jsonl'], { cwd: folder });
   expect(wrong.stderr).toMatch(/FIGURE=FILE/);
 });

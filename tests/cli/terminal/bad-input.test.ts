@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { typed } from '../answers.ts';
 import { example, exampleJson, folder, run } from '../program.ts';
 
 /** One sentence with the place in it, a next step, and never a stack trace. */
@@ -60,7 +61,7 @@ describe('bad input', () => {
     const dir = folder();
     const order = write(dir, 'order.json', change(exampleJson('order-4.json')));
     const config = write(dir, 'station.json', station());
-    expectProblem(await run(['job', '--order', order, '--station', config, '--plain']), place);
+    expectProblem(await typed(['job', '--order', order, '--station', config, '--plain']), place);
   });
 
   it.each<[string, (file: Record<string, unknown>) => unknown, string]>([
@@ -81,7 +82,7 @@ describe('bad input', () => {
     const content = change(station());
     const config = content === null ? join(dir, 'station.json') : write(dir, 'station.json', content);
     expectProblem(
-      await run(['job', '--order', example('order-4.json'), '--station', config, '--plain']),
+      await typed(['job', '--order', example('order-4.json'), '--station', config, '--plain']),
       place,
     );
   });
@@ -91,7 +92,7 @@ describe('bad input', () => {
     write(dir, 'none.ndjson', '{"form":"plugmark/readings/1"\n');
     const config = write(dir, 'station.json', station());
     expectProblem(
-      await run(['job', '--order', example('order-4.json'), '--station', config, '--plain']),
+      await typed(['job', '--order', example('order-4.json'), '--station', config, '--plain']),
       'none.ndjson:1',
     );
   });
@@ -106,7 +107,7 @@ describe('bad input', () => {
       'not a database, but long enough to look at twice'.repeat(100),
     );
     expectProblem(
-      await run(['job', '--order', example('order-4.json'), '--station', config, '--plain']),
+      await typed(['job', '--order', example('order-4.json'), '--station', config, '--plain']),
       'station.db',
     );
   });
@@ -114,7 +115,7 @@ describe('bad input', () => {
   it('a machine without Bluetooth gets one sentence and a next step', async () => {
     const dir = folder();
     const config = write(dir, 'station.json', exampleJson('station.json'));
-    const ended = await run(['job', '--order', example('order-4.json'), '--station', config, '--plain']);
+    const ended = await typed(['job', '--order', example('order-4.json'), '--station', config, '--plain']);
     // On a machine that has an adapter this waits for tools instead; the sentence is then checked in tests/drivers/radio.
     if (ended.code === 2) expect(ended.stderr.trim().split('\n')).toHaveLength(2);
     expect(ended.stderr).not.toMatch(/^\s+at /m);
@@ -127,7 +128,7 @@ describe('bad input', () => {
     [['job', '--station', 'nowhere.json'], 'nowhere.json'],
     [['verify'], 'missing required argument'],
   ])('%j is refused with exit code 2', async (args, text) => {
-    const ended = await run(args, { cwd: folder() });
+    const ended = await typed(args, { cwd: folder() });
     expect(ended.code).toBe(2);
     expect(ended.stderr).toContain(text);
     expect(ended.stderr).not.toMatch(/^\s+at /m);

@@ -36,10 +36,12 @@ export function listen({ radio, scheduler }: Pick<Bench, 'radio' | 'scheduler'>)
   const readings: Reading[] = [];
   const reasons: string[] = [];
   const linked: LinkDescription[] = [];
+  const states: string[] = [];
   tool.readings$.subscribe((reading) => readings.push(reading));
   tool.link$.subscribe((link) => {
+    states.push(link.state);
     if (link.state === 'not-joined') reasons.push(link.problem.message);
     if (link.state === 'linked') linked.push(link.description.link);
   });
-  return { tool, readings, reasons, linked };
+  return { tool, readings, reasons, linked, states };
 }

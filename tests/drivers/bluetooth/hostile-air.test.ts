@@ -1,35 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
-import { bluetoothTool } from '../../../drivers/bluetooth/tool.ts';
-import { imds } from '../../../drivers/imds/language.ts';
 import { TORQUE } from '../../../drivers/imds/numbers.ts';
 import type { Reading } from '../../../src/reading.ts';
-import { type Bench, counts, good, onBench, WRENCH, wrench } from '../bench.ts';
+import { type Bench, counts, good, onBench, wrench } from '../bench.ts';
 import { acl, att, connectedHandle } from '../radio/hostile.ts';
+import { listen } from './guarded.ts';
 
 // Everything that a device, or somebody in its place, can put on the air while the whole shipped stack listens.
 
 const SECOND_US = 1_000_000;
 
-function listen({ radio, scheduler, socket }: Bench) {
-  const tool = bluetoothTool({
-    id: 'wrench',
-    language: imds('torque'),
-    adopted: WRENCH,
-    radio,
-    clock: scheduler,
-    after: scheduler.after,
-    random: () => 0.5,
-  });
-  const readings: Reading[] = [];
-  const states: string[] = [];
+function listenAndHandle(bench: Bench) {
   let handle = 0;
-  socket.on('data', (packet: Buffer) => {
+  bench.socket.on('data', (packet: Buffer) => {
     handle = connectedHandle(packet) ?? handle;
   });
-  tool.readings$.subscribe((reading) => readings.push(reading));
-  tool.link$.subscribe(({ state }) => states.push(state));
-  return { tool, readings, states, handle: () => handle };
+  return { ...listen(bench), handle: () => handle };
 }
 
 const valuesOf = (readings: readonly Reading[]) =>
@@ -75,7 +61,7 @@ describe('whatever is put on the air', () => {
         onBench(async (bench) => {
           const { scheduler, controller, socket } = bench;
           const sender = controller.addPeripheral(wrench());
-          const { tool, readings, states, handle } = listen(bench);
+          const { tool, readings, states, handle } = listenAndHandle(bench);
           const connected = tool.connect();
           connected.catch(note);
           const probe = await valueHandle();

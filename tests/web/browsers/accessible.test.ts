@@ -8,7 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { browsersHere, give, type Opened, opened, started } from './browsers.ts';
 
-const EDITION_1 = new URL('../golden/edition-1/', import.meta.url);
+const EDITION_1 = new URL('../../golden/edition-1/', import.meta.url);
 const folder = mkdtempSync(join(tmpdir(), 'plugmark-accessible-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -96,7 +96,7 @@ function bad(): string {
 }
 
 it('the page says what language it is in', () => {
-  expect(readFileSync(new URL('../../dist/src/web/verify.html', import.meta.url), 'utf8')).toContain(
+  expect(readFileSync(new URL('../../../dist/src/web/verify.html', import.meta.url), 'utf8')).toContain(
     '<html lang="en">',
   );
 });

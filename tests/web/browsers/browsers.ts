@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import puppeteer, { type Browser, type ElementHandle, type Page } from 'puppeteer-core';
 
-export const PAGE = new URL('../../dist/src/web/verify.html', import.meta.url);
+export const PAGE = new URL('../../../dist/src/web/verify.html', import.meta.url);
 
 const PROGRAMS = { chrome: '/usr/bin/chromium', firefox: '/usr/bin/firefox-esr' } as const;
 export type BrowserName = keyof typeof PROGRAMS;
@@ -21,11 +21,12 @@ export const started = (name: BrowserName): Promise<Browser> =>
     args: name === 'chrome' ? ['--no-sandbox', '--disable-dev-shm-usage'] : [],
   });
 
-/** The page, with everything that it complains about and everything that it asks for. */
+/** The page, with everything that it complains about and everything that it asks anybody for. */
 export interface Opened {
   readonly page: Page;
   readonly complaints: readonly string[];
-  readonly requests: readonly string[];
+  /** Whatever it asked for that is not in its own file. */
+  readonly asked: () => readonly string[];
 }
 
 export async function opened(browser: Browser, url: URL = PAGE): Promise<Opened> {
@@ -38,7 +39,9 @@ export async function opened(browser: Browser, url: URL = PAGE): Promise<Opened>
   page.on('pageerror', (fault) => complaints.push(String(fault)));
   page.on('request', (request) => requests.push(request.url()));
   await page.goto(url.href);
-  return { page, complaints, requests };
+  const own = [url.href, 'blob:', 'data:'];
+  const asked = () => requests.filter((one) => !own.some((start) => one.startsWith(start)));
+  return { page, complaints, asked };
 }
 
 type Input = 'files' | 'folder' | 'trust-file';
