@@ -1,5 +1,5 @@
 /** Sends the newest checkpoint of the log to the witnesses of the station file, and keeps what they cosigned. */
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { readCheckpoint, type SignedCheckpoint } from '../../evidence/checkpoint.ts';
 import { cosignaturesOn } from '../../evidence/cosignature.ts';
