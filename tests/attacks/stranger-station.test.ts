@@ -233,6 +233,18 @@ describe('a station that calls itself what another is called', () => {
     expect(text.replaceAll(/\s+/g, ' ')).toContain('THE NAME OF ANOTHER STATION');
   });
 
+  it('a key that the one on the list named has the same name, and nobody doubts it', async () => {
+    const only: TrustList = { keys: [line(first, STATION)] };
+    const { value, text } = await verified(
+      only,
+      { [RECORD]: sealedBy(successor, namedBy(first, successor)) },
+      RECORD,
+    );
+    expect(value).toBe(0);
+    expect(text).toContain('Signed by the station bay 1, whose earlier key named this one');
+    expect(text).not.toContain('ANOTHER STATION');
+  });
+
   it('nobody is told from himself, and a key of a technician has no station’s name', () => {
     expect(isNameOfAnother('bay 1', 'Bay 1', BOTH)).toBe(false);
     const people: TrustList = { keys: [{ ...line(first, 'bay 1'), role: 'technician' }] };
