@@ -107,13 +107,13 @@ export function signerCheck(
     .filter(({ role }) => role === 'countersigner')
     .map((one) => countersigner(one, list, time?.ofWholeFile === true ? time.before : null));
   const said = [
-    `signed by the station ${trust.name}${otherName(record.station, trust.name)} on ${signer.signedAt}`,
+    `signed by the station ${trust.name}${otherName(record.station, trust.listed)} on ${signer.signedAt}`,
     ...(ended ? ['the key has ended since, and a later log of the station contains this'] : []),
     TECHNICIAN_WORDS[record.technicianSignature],
   ];
   const text = [...said, ...others].join('; ');
   const sentence = `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
-  return isNameOfAnother(record.station, trust.name, list)
+  return isNameOfAnother(record.station, trust.listed, list)
     ? doubtful('signer', `${NAME_OF_ANOTHER} ${sentence}`)
     : passed('signer', sentence);
 }
@@ -155,9 +155,7 @@ export function stationTrust(
     };
   const nothing = { before: null, inLog: false };
   const earlier = stationTrust({ kid: old.kid, signedAt: stated.at }, station, list, nothing);
-  return earlier.trusted
-    ? { trusted: true, name: `${earlier.name}, whose earlier key named this one` }
-    : trust;
+  return earlier.trusted ? { ...earlier, name: `${earlier.name}, whose earlier key named this one` } : trust;
 }
 
 /** The key is believed as long as the station does not take another's past for its own. */

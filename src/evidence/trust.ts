@@ -60,7 +60,13 @@ export function parseTrustList(bytes: Uint8Array, source: string): Result<TrustL
 }
 
 export type Trust =
-  | { readonly trusted: true; readonly name: string }
+  | {
+      readonly trusted: true;
+      /** As people read it. */
+      readonly name: string;
+      /** As the list has it: of the key itself, or of the one that named it. */
+      readonly listed: string;
+    }
   | { readonly trusted: false; readonly reason: string };
 
 /** What a time-stamping authority said about the file; `before` is null where its token does not hold. */
@@ -113,7 +119,7 @@ export function trustIn(list: TrustList, { kid, role, signedAt, before, inLog }:
   const end = endOf(list, kid);
   const wasBefore =
     end !== null && end.at !== null && before !== null && Date.parse(before) <= Date.parse(end.at);
-  if (end === null || inLog || wasBefore) return { trusted: true, name };
+  if (end === null || inLog || wasBefore) return { trusted: true, name, listed: name };
   const over =
     revoked !== undefined
       ? `the key was revoked from ${revoked.from} (${revoked.reason})`

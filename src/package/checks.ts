@@ -86,8 +86,8 @@ export function checkSigner(
   const trust = stationTrust({ kid, signedAt: at }, station, list, { before: null, inLog: false });
   if (!trust.trusted)
     return failed('signer', `It says that it is of ${name}. Station key ${kid}: ${trust.reason}.`);
-  const sentence = `Made by the station ${trust.name}${otherName(name, trust.name)} on ${at}, with its key ${kid}.`;
-  return isNameOfAnother(name, trust.name, list)
+  const sentence = `Made by the station ${trust.name}${otherName(name, trust.listed)} on ${at}, with its key ${kid}.`;
+  return isNameOfAnother(name, trust.listed, list)
     ? doubtful('signer', `${NAME_OF_ANOTHER} ${sentence}`)
     : passed('signer', sentence);
 }

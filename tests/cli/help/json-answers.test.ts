@@ -1,4 +1,4 @@
-import { cpSync, existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -50,6 +50,7 @@ beforeAll(async () => {
   });
   log.close();
   for (const args of [
+    ['witness', 'init', '--name', 'witness.example/one'],
     ['impact', 'wrench', '--as-found', 'found.json', '--by', 'Quality One'],
     ['specifications', 'add', '--order', 'order.json', '--name', 'Example four'],
     ['certificates', 'keep', 'older.json'],
@@ -59,6 +60,13 @@ beforeAll(async () => {
     const ended = await typed(args, { cwd: station });
     expect(ended.code, `${args.join(' ')}\n${ended.stderr}`).toBeLessThan(2);
   }
+  // Nobody answers there.
+  const keys = readFileSync(join(station, 'plugmark-witness', 'verifier-keys.txt'), 'utf8')
+    .trim()
+    .split('\n');
+  const own = JSON.parse(readFileSync(join(station, 'station.json'), 'utf8'));
+  const witnesses = [{ url: 'http://127.0.0.1:9', keys }];
+  writeFileSync(join(station, 'witnessed.json'), JSON.stringify({ ...own, witnesses }));
   return () => rmSync(station, { recursive: true, force: true });
 }, 120_000);
 
@@ -92,6 +100,7 @@ const TYPED: Readonly<Record<string, readonly (readonly string[])[]>> = {
   'driver-check': [['profile.json', '--bytes', 'a501000000640064ff9c8000']],
   'gauge-study-show': [['GS-1']],
   'impact-show': [['IA-1']],
+  'log-witness': [['--station', 'witnessed.json']],
   'jobs-show': [['J-1'], ['J-3']],
   pulls: [['pull.csv']],
   recover: [['--out', 'saved.db']],

@@ -13,6 +13,8 @@ import { signedAnew } from '../../cli/audit/signed-anew.ts';
 import { browsersHere, give, opened, saidOf, started } from './browsers.ts';
 import { zipOf } from './zip-of.ts';
 
+const PAPERS_NOT_COMPARED = 'Its papers were NOT compared with the records, and could show anything.';
+
 const station = auditStation();
 const trust = () => join(station.data, 'trusted-keys.json');
 

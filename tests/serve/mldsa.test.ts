@@ -1,7 +1,7 @@
 /** ML-DSA-44 by Node's OpenSSL, by @noble/post-quantum and in a browser: the same keys, and signatures hold everywhere. */
 import { ml_dsa44 } from '@noble/post-quantum/ml-dsa.js';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { mlDsaHolds as holdsInBrowser } from '../../../src/evidence/platform/mldsa.browser.ts';
+import { mlDsaHolds as holdsInBrowser } from '../../src/evidence/platform/mldsa.browser.ts';
 
 const crypto = vi.hoisted(() => ({ opensslHasIt: true, signed: 0 }));
 
@@ -25,7 +25,7 @@ vi.mock('node:crypto', async (original) => {
   };
 });
 
-const { mlDsaHolds, mlDsaKeyOf } = await import('../../../src/evidence/platform/mldsa.ts');
+const { mlDsaHolds, mlDsaKeyOf } = await import('../../src/evidence/platform/mldsa.ts');
 
 const SEED = new Uint8Array(32).fill(0xb2);
 const MESSAGE = Buffer.from('subtree/v1\n\0and what follows');
