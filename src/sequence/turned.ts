@@ -78,8 +78,8 @@ const ANY_HAND_AT_ALL = 0.15;
  */
 const STEADILY = 0.15;
 const STEADILY_LAST = 0.5;
-/** And so he may pull it in a shape that is like nothing else, at any speed. */
-const JERKILY_LAST = 0.05;
+/** And he may jerk or hesitate, in a shape that is like nothing else. */
+const JERKILY = 0.03;
 const JERKY = 0.35;
 /** As much of a shape as a hand can make without a joint that gives. */
 const RAMP_AT_MOST = 0.2;
@@ -123,12 +123,11 @@ const OTHERWISE = 0.5;
 /** ln of the odds that the plug turned, by the pull alone: what is likely beforehand comes on top. */
 export function turnedLogOdds(shape: RiseShape, { earlier, refitted, lastOpen }: Before): number {
   const steadily = lastOpen || earlier.length === 0 ? STEADILY_LAST : STEADILY;
-  const jerkily = lastOpen && earlier.length > 0 ? JERKILY_LAST : 0;
   const stood = sumOfLogs([
     Math.log(steadily) + straight(shape),
     Math.log(TIRINGLY) + tiring(shape),
-    Math.log(jerkily) + jerky(shape),
-    Math.log(1 - steadily - TIRINGLY - jerkily) + quicker(shape, earlier),
+    Math.log(JERKILY) + jerky(shape),
+    Math.log(1 - steadily - TIRINGLY - JERKILY) + quicker(shape, earlier),
   ]);
   if (earlier.length === 0) return asKnown(shape) - stood;
   const alike = likeEarlier(shape, earlier);
