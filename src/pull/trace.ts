@@ -28,7 +28,7 @@ export interface CodedSamples {
 function putVarint(out: number[], value: number): void {
   let rest = value < 0 ? -2 * value - 1 : 2 * value;
   while (rest >= 128) {
-    out.push((rest % 128) + 128);
+    out.push((rest % 128) | 128);
     rest = Math.floor(rest / 128);
   }
   out.push(rest);

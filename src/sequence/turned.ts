@@ -78,8 +78,8 @@ const ANY_HAND_AT_ALL = 0.15;
  */
 const STEADILY = 0.15;
 const STEADILY_LAST = 0.5;
-/** And so he may pull it in a shape that is like nothing else, at any speed. */
-const JERKILY_LAST = 0.05;
+/** And he may jerk or hesitate, in a shape that is like nothing else. */
+const JERKILY = 0.03;
 const JERKY = 0.35;
 /** As much of a shape as a hand can make without a joint that gives. */
 const RAMP_AT_MOST = 0.2;
@@ -90,11 +90,11 @@ const RAMP_AT_MOST = 0.2;
 const TIRES = [0.3, 0.6, 0.9, 1.2] as const;
 const TIRING = 0.07;
 const TIRES_EVENLY = [-0.5, -1 / 6, 1 / 6, 0.5] as const;
-/** A joint that does not give leaves more of it to be seen. */
-const JOINT_TAKES = [
+/** By how much a hand may tire of which nothing is known, and how many do. */
+const MAY_TIRE = [
   { by: 0, share: 0.6 },
-  { by: 0.2, share: 0.2 },
-  { by: 0.4, share: 0.2 },
+  { by: 0.3, share: 0.2 },
+  { by: 0.6, share: 0.2 },
 ] as const;
 /** How many of those who pull a tight plug do it so, at any speed. */
 const TIRINGLY = 0.1;
@@ -123,12 +123,11 @@ const OTHERWISE = 0.5;
 /** ln of the odds that the plug turned, by the pull alone: what is likely beforehand comes on top. */
 export function turnedLogOdds(shape: RiseShape, { earlier, refitted, lastOpen }: Before): number {
   const steadily = lastOpen || earlier.length === 0 ? STEADILY_LAST : STEADILY;
-  const jerkily = lastOpen && earlier.length > 0 ? JERKILY_LAST : 0;
   const stood = sumOfLogs([
     Math.log(steadily) + straight(shape),
     Math.log(TIRINGLY) + tiring(shape),
-    Math.log(jerkily) + jerky(shape),
-    Math.log(1 - steadily - TIRINGLY - jerkily) + quicker(shape, earlier),
+    Math.log(JERKILY) + jerky(shape),
+    Math.log(1 - steadily - TIRINGLY - JERKILY) + quicker(shape, earlier),
   ]);
   if (earlier.length === 0) return asKnown(shape) - stood;
   const alike = likeEarlier(shape, earlier);
@@ -169,10 +168,8 @@ function quicker({ time, paces, blur }: RiseShape, earlier: readonly RiseShape[]
   const tires = usual.reduce((sum, pace, i) => sum + pace * (TIRES_EVENLY[i] ?? 0), 0) > 0;
   const ramp = tires ? 1 : Math.min(1, RAMP_AT_MOST / Math.max(1e-9, Math.sqrt(squares(usual))));
   const own = minus(paces, usual, ramp);
-  const shapes = JOINT_TAKES.map(
-    ({ by, share }) => Math.log(share) + logShape(minus(own, TIRES_EVENLY, by), spread),
-  );
-  return -Math.log(limit - fastest) - soft + sumOfLogs(shapes);
+  // A joint that gives at the bottom had hidden how much.
+  return -Math.log(limit - fastest) - soft + logTiring(own, spread);
 }
 
 /** Turned as the earlier ones of this job did. */
@@ -207,7 +204,7 @@ function asKnown({ time, paces, blur }: RiseShape): number {
   const outside = Math.max(0, from - time, time - to);
   const shapes = KNOWN_SHAPES.map(
     (known) =>
-      logShape(minus(paces, known.paces, 1), Math.hypot(known.spread, blur)) - Math.log(KNOWN_SHAPES.length),
+      logTiring(minus(paces, known.paces, 1), Math.hypot(known.spread, blur)) - Math.log(KNOWN_SHAPES.length),
   );
   return -Math.log(to - from) - FALLS_OFF * outside + sumOfLogs(shapes);
 }
@@ -220,6 +217,12 @@ const logTime = (off: number, spread: number): number =>
 /** The same for the three free paces, with 6 degrees of freedom; the constant is the same for all and left out. */
 const logShape = (off: readonly number[], spread: number): number =>
   -3 * Math.log(spread) - 4.5 * Math.log1p(squares(off) / (6 * spread * spread));
+
+/** The same under a hand that may tire. */
+const logTiring = (off: readonly number[], spread: number): number =>
+  sumOfLogs(
+    MAY_TIRE.map(({ by, share }) => Math.log(share) + logShape(minus(off, TIRES_EVENLY, by), spread)),
+  );
 
 const usualPaces = (shapes: readonly RiseShape[]): number[] =>
   FIFTHS.map((_, i) => mean(shapes.map(({ paces }) => paces[i] ?? 0)));

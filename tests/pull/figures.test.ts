@@ -54,6 +54,72 @@ const TRACES: Readonly<Record<string, Trace>> = {
   },
   'readings that jitter': { corners: CLICK, stampUs: (at, i) => at + ((i * 7919) % 6) * 1000 },
   'a hole on the way up': { corners: GASKET, lost: (i) => i > 360 && i < 372 },
+  'two clicks and a much higher third': {
+    corners: [
+      REST,
+      ...clickPull(3000, 300, 14, 10, 10.5).slice(0, -2),
+      { atMs: 3700, nm: 17 },
+      { atMs: 3716, nm: 12 },
+      { atMs: 3780, nm: 12.5 },
+      ...clickPull(3800, 500, 29, 22, 24).slice(1),
+      END,
+    ],
+    stepMs: 4,
+  },
+  'a hole at the moment of the click': { corners: CLICK, lost: (i) => i > 385 && i < 392 },
+  'a hole behind the top, at 500 readings a second': {
+    corners: CLICK,
+    stepMs: 2,
+    lost: (i) => i > 1930 && i < 1945,
+  },
+  'a slow fall to where it is held': {
+    corners: [
+      REST,
+      { atMs: 3000, nm: 0 },
+      { atMs: 3700, nm: 26 },
+      { atMs: 3780, nm: 21 },
+      { atMs: 4200, nm: 20.5 },
+      { atMs: 4400, nm: 0 },
+      END,
+    ],
+    stepMs: 5,
+  },
+  'bunches of four, one of which is lost': {
+    corners: GASKET,
+    stampUs: (_at, i) => 40_000 * (Math.floor(i / 4) + 1) + ((i >> 2) % 3) * 2000,
+    lost: (i) => i >= 364 && i < 368,
+  },
+  'readings one by one with much jitter, some lost': {
+    corners: GASKET,
+    stepMs: 5,
+    stampUs: (at, i) => at + ((i * 7919) % 5) * 900,
+    lost: (i) => i % 37 === 0,
+  },
+  'a zero that has moved and stands there': {
+    corners: [
+      REST,
+      { atMs: 2900, nm: 0 },
+      { atMs: 2910, nm: 1.2 },
+      ...clickPull(3000, 700, 27, 21, 22).slice(1, -2),
+    ],
+  },
+  'a ratchet, with its angle': {
+    corners: [
+      REST,
+      { atMs: 3000, nm: 0 },
+      { atMs: 3400, nm: 15 },
+      { atMs: 3500, nm: 0.9 },
+      { atMs: 3560, nm: 0.9 },
+      { atMs: 4000, nm: 27 },
+      { atMs: 4020, nm: 21 },
+      { atMs: 4200, nm: 21.5 },
+      { atMs: 4300, nm: 0 },
+      END,
+    ],
+    settings: { angle: { stepDeg: 0.1, driftDegPerS: 0.1 } },
+    deg: (nm, atUs) =>
+      nm / 2 + (atUs < 3_400_000 ? 2 * nm : 30) + (atUs < 3_560_000 ? 0 : 0.5 * Math.min(27, nm)),
+  },
   'the end of the scale': { corners: CLICK, settings: { range: { lowerNm: -20, upperNm: 25 } } },
   'a tool that smooths': { corners: CLICK, settings: { lagMs: 16 } },
   'a plug that is loosened': { corners: CLICK.map(({ atMs, nm }) => ({ atMs, nm: -nm })) },
@@ -117,6 +183,15 @@ describe('the figures of a pull', () => {
   it('are near what was drawn', () => {
     for (const name of ['a click at 100 readings a second', 'a zero that is off', 'readings that jitter'])
       expect(found(name, TRACES[name] ?? expect.fail(name)).pulls[0]?.peakNm, name).toBeCloseTo(27, 0);
+    for (const name of [
+      'two clicks and a much higher third',
+      'a ratchet, with its angle',
+      'a slow fall to where it is held',
+    ]) {
+      const trace = TRACES[name] ?? expect.fail(name);
+      const drawnNm = Math.max(...trace.corners.map(({ nm }) => nm));
+      expect(Math.abs((found(name, trace).pulls[0]?.peakNm ?? 0) - drawnNm), name).toBeLessThan(0.2);
+    }
     const [gasket] = found('x', { corners: GASKET }).pulls;
     expect(Math.abs((gasket?.peakNm ?? 0) - 28.5)).toBeLessThan(0.2);
   });

@@ -93,6 +93,53 @@ describe('strokes of one pull', () => {
   });
 });
 
+describe('a stroke that comes down', () => {
+  it('counts from where it came back to the torque of the start; as let off, from half of that', () => {
+    const turning = new Turning({ nm: 0, deg: 0 }, { nm: 4, deg: 2 }, START_NM);
+    // The start lies half way between the last reading at rest and the first of the pull.
+    expect(turning.fromDeg).toBe(-1);
+    turning.add(12, 20, 100_000);
+    expect([turning.strokes, turning.plugDeg, turning.woundUpDeg]).toEqual([1, Number.NaN, 0]);
+    expect(turning.soFarDeg).toBe(11);
+    // 2 N·m a degree: back at the start after 9 degrees, at half of the start nothing is left of the stroke.
+    turning.add(2.75, 1.5, 100_000);
+    expect(turning.plugDeg).toBeCloseTo(3 - 2 + 1, 6);
+    expect(turning.woundUpDeg).toBeCloseTo(9, 6);
+    expect(turning.degPerNm).toBeCloseTo(0.5, 6);
+    expect(turning.soFarDeg).toBeCloseTo(2, 6);
+    turning.add(2.4, 0.8, 100_000);
+    expect(turning.woundUpDeg).toBeCloseTo(9, 6);
+    expect(turning.soFarDeg).toBeCloseTo(2, 6);
+    expect(turning.workJ).toBeCloseTo(
+      ((0.5 * (4 + 20) * 10 - 0.5 * (20 + 1.5) * 9.25 - 0.5 * (1.5 + 0.8) * 0.35) * Math.PI) / 180,
+      9,
+    );
+  });
+
+  it('is counted from its first reading where none at rest came before', () => {
+    const turning = new Turning(null, { nm: 5, deg: 7 }, START_NM);
+    expect([turning.fromNm, turning.fromDeg, turning.firstNm]).toEqual([5, -0, 5]);
+    expect(new Turning({ nm: 2.5, deg: 1 }, { nm: 5, deg: 7 }, START_NM).fromNm).toBe(5);
+  });
+
+  it('goes no faster than a hand, which lets go faster than it pulls', () => {
+    const jumped = (deg: number) => {
+      const turning = new Turning(null, { nm: 5, deg: 0 }, START_NM);
+      turning.add(deg, 6, 10_000);
+      return turning.jumped;
+    };
+    // 4 degrees, and 1500 or 2500 a second.
+    expect([jumped(18.9), jumped(19.1), jumped(-28.9), jumped(-29.1)]).toEqual([false, true, false, true]);
+  });
+
+  it('hardly moved where least and most lie together', () => {
+    const turning = new Turning(null, { nm: 5, deg: 0 }, START_NM);
+    turning.add(0.3, 10, 10_000);
+    turning.add(-0.2, 3, 10_000);
+    expect([turning.within(0.5), turning.within(0.51)]).toEqual([false, true]);
+  });
+});
+
 describe('how far before its first turn contact may lie', () => {
   const contactOf = (plugDeg: (nm: number) => number, nmPerDeg = 2) =>
     pullIn(turned(corners, { nmPerDeg, plugDeg })).turn?.plug?.contactDeg;

@@ -48,6 +48,15 @@ describe('how much slower it rose beyond what the plug had held', () => {
     expect(slowdown(spring, heldNm) !== null).toBe(told);
   });
 
+  it('is the pace from there to 0.9 of the top over that from 0.3 to 0.9 of what it held', () => {
+    // To 13.5 of 27 N·m: 0.3 of it at 15 % or 20 ms, 0.9 at 45 % or 80 ms; beyond, 40 % of the top in 300 ms.
+    const bent = pullOf({ rise: riseBy([10, 30, 50, 70, 90, 165, 240, 315, 390]), riseMs: 285 });
+    expect(slowdown(bent, 13.5)).toBeCloseTo(300 / (0.4 * 27) / (60 / (0.6 * 13.5)), 9);
+    // Over within less than four readings on either side it says nothing; on one side it does.
+    expect(slowdown({ ...bent, intervalUs: 75_000 }, 13.5)).not.toBeNull();
+    expect(slowdown({ ...bent, intervalUs: 75_001 }, 13.5)).toBeNull();
+  });
+
   it('is 1 on a spring, and above where it gave', () => {
     expect(slowdown(spring, 13.5)).toBeCloseTo(1, 1);
     const gave = pullOf({ rise: riseBy([30, 60, 90, 120, 150, 270, 390, 510, 630]), riseMs: 450 });

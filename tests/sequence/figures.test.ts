@@ -17,6 +17,9 @@ const RISES = {
   'a gasket': [20, 220, 420, 560, 640, 700, 745, 780, 810],
   'a gasket that collapses': [15, 700, 1050, 1150, 1200, 1240, 1275, 1305, 1330],
   'a hand that hesitates': [25, 50, 75, 100, 300, 330, 360, 390, 420],
+  'a hand that tires on a spring': [40, 84, 133, 188, 250, 322, 407, 510, 640],
+  'a hard seat under a hand that tires': [75, 145, 213, 280, 348, 420, 500, 590, 695],
+  'a check': [25, 49, 72, 94, 116, 137, 158, 178, 198],
 } as const;
 type Name = keyof typeof RISES;
 const shapeOf = (name: Name, noiseNm = 0.03): RiseShape =>
@@ -26,10 +29,13 @@ const EARLIER = [
   riseShape(pullOf({ rise: riseBy([30, 200, 380, 520, 600, 660, 705, 745, 780]), noiseNm: 0.03 })),
   riseShape(pullOf({ rise: riseBy([10, 260, 470, 600, 690, 740, 780, 820, 850]), noiseNm: 0.03 })),
 ];
+const SEATS = ['a hard seat', 'a hard seat under a hand that tires', 'a hard seat'] as const;
 const NEVER = { earlier: [], refitted: false, lastOpen: false };
 const BEFORE = {
   'first of all': NEVER,
   'first and last': { ...NEVER, lastOpen: true },
+  'after one gasket': { ...NEVER, earlier: EARLIER.slice(0, 1) },
+  'after three hard seats': { ...NEVER, earlier: SEATS.map((name) => shapeOf(name)) },
   'after three gaskets': { ...NEVER, earlier: EARLIER },
   'after three gaskets, the last': { earlier: EARLIER, refitted: false, lastOpen: true },
   'after three gaskets, fitted again': { earlier: EARLIER, refitted: true, lastOpen: false },
@@ -50,45 +56,82 @@ describe('ln of the odds that a plug turned', () => {
     );
     expect(odds).toMatchInlineSnapshot(`
       {
+        "after one gasket": {
+          "a check": -12.3881,
+          "a gasket": 14.1012,
+          "a gasket that collapses": 9.3075,
+          "a hand that hesitates": 1.1808,
+          "a hand that tires on a spring": -8.319,
+          "a hard seat": -6.6236,
+          "a hard seat under a hand that tires": -6.5514,
+          "a slow straight line": -13.8776,
+          "a straight line": -12.1838,
+        },
         "after three gaskets": {
-          "a gasket": 20.2058,
-          "a gasket that collapses": 15.5818,
-          "a hand that hesitates": 1.6414,
-          "a hard seat": -9.5027,
-          "a slow straight line": -17.3434,
-          "a straight line": -15.5472,
+          "a check": -16.0513,
+          "a gasket": 14.4131,
+          "a gasket that collapses": 7.8893,
+          "a hand that hesitates": -0.8501,
+          "a hand that tires on a spring": -9.8776,
+          "a hard seat": -9.4465,
+          "a hard seat under a hand that tires": -8.0527,
+          "a slow straight line": -17.3435,
+          "a straight line": -15.4463,
         },
         "after three gaskets, fitted again": {
-          "a gasket": 19.5129,
-          "a gasket that collapses": 16.5018,
-          "a hand that hesitates": 1.5467,
-          "a hard seat": -1.7418,
-          "a slow straight line": -5.692,
-          "a straight line": -4.1783,
+          "a check": -3.2108,
+          "a gasket": 13.7201,
+          "a gasket that collapses": 8.9279,
+          "a hand that hesitates": -0.8341,
+          "a hand that tires on a spring": -5.86,
+          "a hard seat": -1.6654,
+          "a hard seat under a hand that tires": 0.3663,
+          "a slow straight line": -5.2011,
+          "a straight line": -3.7304,
         },
         "after three gaskets, the last": {
-          "a gasket": 13.9041,
-          "a gasket that collapses": 7.3788,
-          "a hand that hesitates": -1.3081,
-          "a hard seat": -8.7551,
+          "a check": -15.9114,
+          "a gasket": 14.4143,
+          "a gasket that collapses": 7.8895,
+          "a hand that hesitates": -0.8136,
+          "a hand that tires on a spring": -9.8762,
+          "a hard seat": -8.7858,
+          "a hard seat under a hand that tires": -7.6444,
           "a slow straight line": -18.5473,
-          "a straight line": -16.335,
+          "a straight line": -16.3207,
+        },
+        "after three hard seats": {
+          "a check": -2.1422,
+          "a gasket": 2.9127,
+          "a gasket that collapses": 2.038,
+          "a hand that hesitates": 3.2399,
+          "a hand that tires on a spring": -3.2496,
+          "a hard seat": 2.9478,
+          "a hard seat under a hand that tires": 1.12,
+          "a slow straight line": -9.7336,
+          "a straight line": -1.7261,
         },
         "first and last": {
-          "a gasket": 7.575,
-          "a gasket that collapses": 11.2825,
-          "a hand that hesitates": -0.017,
-          "a hard seat": 2.0188,
-          "a slow straight line": -6.2096,
-          "a straight line": -4.2246,
+          "a check": -1.8597,
+          "a gasket": 5.7942,
+          "a gasket that collapses": 9.309,
+          "a hand that hesitates": -1.045,
+          "a hand that tires on a spring": -5.1778,
+          "a hard seat": 2.0331,
+          "a hard seat under a hand that tires": 1.3734,
+          "a slow straight line": -5.7181,
+          "a straight line": -3.8749,
         },
         "first of all": {
-          "a gasket": 7.575,
-          "a gasket that collapses": 11.2825,
-          "a hand that hesitates": -0.017,
-          "a hard seat": 2.0188,
-          "a slow straight line": -6.2096,
-          "a straight line": -4.2246,
+          "a check": -1.8597,
+          "a gasket": 5.7942,
+          "a gasket that collapses": 9.309,
+          "a hand that hesitates": -1.045,
+          "a hand that tires on a spring": -5.1778,
+          "a hard seat": 2.0331,
+          "a hard seat under a hand that tires": 1.3734,
+          "a slow straight line": -5.7181,
+          "a straight line": -3.8749,
         },
       }
     `);
@@ -98,9 +141,9 @@ describe('ln of the odds that a plug turned', () => {
     const of = (noiseNm: number) => turnedLogOdds(shapeOf('a hard seat', noiseNm), NEVER);
     expect([0.01, 0.1, 0.5].map((noise) => Number(of(noise).toFixed(4)))).toMatchInlineSnapshot(`
       [
-        2.0189,
-        2.0175,
-        1.7447,
+        2.0338,
+        2.0251,
+        1.6601,
       ]
     `);
   });
@@ -192,6 +235,63 @@ describe('ln of the odds that a plug turned', () => {
     // Measured, the shape of the rise does not count.
     expect([evidence(0.98, 0, 90), evidence(0.9799, 0.5, 90)]).toEqual([true, false]);
     expect(surelyTurned(undefined)).toBe(false);
+  });
+
+  it('rest on time and paces as ln, and on what noise and steps leave open of a pace', () => {
+    const { time, paces, blur } = shapeOf('a gasket', 0.1);
+    // 220 to 780 ms; fifths of 400, 220, 105 and 65 ms against their geometric mean.
+    expect(time).toBeCloseTo(Math.log(560), 9);
+    const geometric = (Math.log(400) + Math.log(220) + Math.log(105) + Math.log(65)) / 4;
+    [400, 220, 105, 65].forEach((ms, i) => {
+      expect(paces[i]).toBeCloseTo(Math.log(ms) - geometric, 9);
+    });
+    // 0.9 of the noise over a fifth of 27 N·m; 0.3 of a step of 10 ms over a quarter of 790 ms.
+    expect(blur).toBeCloseTo(Math.hypot((0.9 * 0.1) / 5.4, (0.3 * 10) / 197.5), 9);
+    const atOnce = riseShape(
+      pullOf({ rise: riseBy([0, 0, 0, 0, 0, 0, 0, 0, 0]), releaseNm: null, peakNm: -27 }),
+    );
+    expect(atOnce).toMatchObject({ time: Math.log(0.5), paces: [0, 0, 0, 0] });
+    expect(atOnce.blur).toBeCloseTo(Math.hypot((0.9 * 0.02) / 5.4, (0.3 * 10) / 0.5), 9);
+  });
+
+  it('that a stroke was a knock, by how it came down and how long it stood near its top', () => {
+    const knock = (downMs: number, atHalfMs: number) =>
+      Number(
+        knockProbability(
+          pullOf({
+            startUs: 1_000_000,
+            peakUs: 1_100_000,
+            endUs: 1_100_000 + 1000 * downMs,
+            rise: riseBy([5, 10, 15, 20, atHalfMs, 80, 85, 90, 95]),
+          }),
+        ).toFixed(5),
+      );
+    expect(
+      [20, 60, 150, 300].map((downMs) => [25, 50, 90].map((atHalfMs) => knock(downMs, atHalfMs))),
+    ).toMatchInlineSnapshot(`
+      [
+        [
+          0.99973,
+          1,
+          0,
+        ],
+        [
+          1,
+          1,
+          0,
+        ],
+        [
+          0.9977,
+          0.09526,
+          0,
+        ],
+        [
+          0,
+          0,
+          0,
+        ],
+      ]
+    `);
   });
 
   it('that a stroke was a knock', () => {
