@@ -492,7 +492,7 @@ export const ENTRIES: Entries = {
   },
   '# turn attested|# turns attested': { one: '# Drehwinkel bezeugt', other: '# Drehwinkel bezeugt' },
   '{0} typed by {1}, attested, not proven by an instrument':
-    '{0}, von Hand eingegeben: {1}, bezeugt, nicht durch ein Messgerät nachgewiesen',
+    '{0} von Hand eingegeben ({1}), bezeugt, nicht durch ein Messgerät nachgewiesen',
   '{0} REPLAYED, no proof': '{0} ABGESPIELT, kein Nachweis',
   '{0} SIMULATED, no proof': '{0} SIMULIERT, kein Nachweis',
   'a person': 'eine Person',

@@ -382,22 +382,22 @@ export const ENTRIES: Entries = {
     '{0}: por encima del margen. Sacar la bujía y revisar su rosca.',
   '{0} went too near the upper limit to be proven. Back the plug out and look at its threads.':
     '{0}: demasiado cerca del límite superior para quedar demostrado. Sacar la bujía y revisar su rosca.',
-  'A plug was loosened ({0}). Was it {1}?': 'Se aflojó una bujía ({0}). ¿Era {1}?',
+  'A plug was loosened ({0}). Was it {1}?': 'Se aflojó una bujía ({0}). ¿Era el {1}?',
   'The readings broke off in the middle of a pull on {0}. The torque that it reached is unknown.':
     'Las lecturas se cortaron en mitad de un tirón ({0}). Se desconoce el par alcanzado.',
   'STOP: {0}: {1}. The plug may have had far more. Back it out and look at its threads.':
     'ALTO: {0}: {1}. La bujía pudo recibir mucho más. Sacarla y revisar su rosca.',
   'STOP: {0} is due, but this plug was tight already ({1}). Was it another one, or was a cylinder left out?':
-    'ALTO: toca {0}, pero esta bujía ya estaba apretada ({1}). ¿Era otra, o se omitió un cilindro?',
+    'ALTO: toca el {0}, pero esta bujía ya estaba apretada ({1}). ¿Era otra, o se omitió un cilindro?',
   'STOP: {0} had stopped short, but this looks like another plug ({1}). Was it {2}?':
-    'ALTO: {0} se había quedado corto, pero esto parece otra bujía ({1}). ¿Era {2}?',
+    'ALTO: el {0} se había quedado corto, pero esto parece otra bujía ({1}). ¿Era el {2}?',
   'No click was seen on {0} ({1}). Did the wrench click?':
     'No se vio ningún clic: {0} ({1}). ¿Hizo clic la llave?',
   'STOP: a plug still turned, but every cylinder is done ({0}). Was it {1}?':
-    'ALTO: una bujía aún giró, pero todos los cilindros están hechos ({0}). ¿Era {1}?',
-  'Was that {0}? ({1}.)': '¿Era {0}? ({1}.)',
+    'ALTO: una bujía aún giró, pero todos los cilindros están hechos ({0}). ¿Era el {1}?',
+  'Was that {0}? ({1}.)': '¿Era el {0}? ({1}.)',
   'STOP: {0} was pulled too early: it proves nothing. First {1}. Back the plug out and do it again.':
-    'ALTO: {0} se apretó demasiado pronto: no demuestra nada. Primero {1}. Sacar la bujía y repetir.',
+    'ALTO: el {0} se apretó demasiado pronto: no demuestra nada. Primero {1}. Sacar la bujía y repetir.',
   'What was this pull? ({0}.)': '¿Qué fue este tirón? ({0}.)',
   'In a hot head the threads seize, and come out with the plug.':
     'En una culata caliente la rosca se agarrota y sale con la bujía.',
@@ -476,7 +476,7 @@ export const ENTRIES: Entries = {
   '# gap attested|# gaps attested': { one: '# separación atestiguada', other: '# separaciones atestiguadas' },
   '# turn attested|# turns attested': { one: '# giro atestiguado', other: '# giros atestiguados' },
   '{0} typed by {1}, attested, not proven by an instrument':
-    '{0}, entrada a mano: {1}, con testimonio, sin demostración por instrumento',
+    '{0}, por entrada manual de {1}: con testimonio, sin demostración por instrumento',
   '{0} REPLAYED, no proof': '{0} REPRODUCIDO, sin prueba',
   '{0} SIMULATED, no proof': '{0} SIMULADO, sin prueba',
   'a person': 'una persona',
@@ -484,7 +484,7 @@ export const ENTRIES: Entries = {
   'the gaps were not checked, as the specification says':
     'las separaciones no se comprobaron, como dice la especificación',
   '{0} typed: attested by a person, NOT proven by an instrument.':
-    '{0}, entrada a mano: testimonio de una persona, NO demostrado por un instrumento.',
+    '{0}, por entrada manual: testimonio de una persona, NO demostrado por un instrumento.',
   '{0}: {1} of {2} jobs; these prove nothing about any engine.':
     '{0}: {1} de {2} órdenes; estas no demuestran nada sobre ningún motor.',
   'Figures of {0} of {1} jobs were typed: attested by a person, NOT proven by an instrument.':
