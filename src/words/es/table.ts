@@ -906,4 +906,64 @@ export const ENTRIES: Entries = {
   '1/12 turn': '1/12 vuelta',
   '1/2 turn': '1/2 vuelta',
   '1/2-2/3 turn': '1/2-2/3 vuelta',
+  'expected an expanded uncertainty': 'se espera una incertidumbre expandida',
+  'expected an uncertainty above zero': 'se espera una incertidumbre mayor que cero',
+  'expected a coverage factor of 1 or more': 'se espera un factor de cobertura de 1 o más',
+  'expected "N.m" or "mm"; convert other figures first, 1 lbf·ft = 1.355818 N·m':
+    'se espera "N.m" o "mm"; convertir antes otros valores, 1 lbf·ft = 1.355818 N·m',
+  'expected at least two points': 'se esperan al menos dos puntos',
+  'the reading {0} appears twice': 'la lectura {0} aparece dos veces',
+  'expected one of {0}': 'se espera uno de {0}',
+  'it is nested too deeply': 'está anidado a demasiada profundidad',
+  'not a calibration certificate that can be read: {0}': 'no es un certificado de calibración legible: {0}',
+  'Ask the laboratory for a DCC with such points, or type the points into the JSON form.':
+    'Pedir al laboratorio un DCC con esos puntos, o introducir los puntos en la forma JSON.',
+  'it is far too large': 'es demasiado grande',
+  'it declares a document type, which no DCC does': 'declara un tipo de documento, cosa que ningún DCC hace',
+  'its root is not digitalCalibrationCertificate': 'su raíz no es digitalCalibrationCertificate',
+  'name of the laboratory': 'nombre del laboratorio',
+  'serial number of the item': 'número de serie del objeto',
+  'it is for 0 items; expected one instrument': 'es para 0 objetos; se espera un instrumento',
+  'it is for {0} instruments, with the serial numbers {1}; give the tool that it is for one of them':
+    'es para {0} instrumentos, con los números de serie {1}; dar uno de ellos a la herramienta correspondiente',
+  'its points are for turning counter-clockwise; a spark plug is tightened clockwise':
+    'sus puntos son para giro antihorario; una bujía se aprieta en sentido horario',
+  'its points are {0}, not newton metres or millimetres':
+    'sus puntos son {0}, no newton metros ni milímetros',
+  'no result holds readings (basic_measuredValue) with errors or reference values':
+    'ningún resultado contiene lecturas (basic_measuredValue) con errores o valores de referencia',
+  'its points carry no expanded uncertainty': 'sus puntos no llevan incertidumbre expandida',
+  'its lists differ in length': 'sus listas tienen distinta longitud',
+  'readings and reference values do not go together': 'lecturas y valores de referencia no van juntos',
+  '{0} is missing': 'falta: {0}',
+  'one list holds several units': 'una lista contiene varias unidades',
+  'a list of "{0}" holds something that is no number': 'una lista de "{0}" contiene algo que no es un número',
+  kelvins: 'kelvin',
+  'degrees Celsius': 'grados Celsius',
+  ohms: 'ohmios',
+  volts: 'voltios',
+  'newtons, a force': 'newtons, una fuerza',
+  pascals: 'pascales',
+  hectopascals: 'hectopascales',
+  kilograms: 'kilogramos',
+  grams: 'gramos',
+  'cubic centimetres': 'centímetros cúbicos',
+  joules: 'julios',
+  'figures without a unit': 'números sin unidad',
+  'per cent': 'por ciento',
+  'in the unit {0}': 'en la unidad {0}',
+  ' and ': ' y ',
+  'expected the number of an impact assessment, like IA-1':
+    'se espera el número de una evaluación de impacto, como IA-1',
+  'expected a short name in small letters, digits and hyphens':
+    'se espera un nombre corto en minúsculas, cifras y guiones',
+  'expected the lower end first': 'se espera primero el extremo inferior',
+  'all readings are the same: a spread of zero is the step of the display, not the repeatability':
+    'todas las lecturas son iguales: una dispersión nula es el paso del indicador, no la repetibilidad',
+  'expected small letters, digits and hyphens, at most 40, a letter first':
+    'se esperan minúsculas, cifras y guiones, 40 como máximo, primero una letra',
+  '"{0}" is an answer to every item; expected another name':
+    '"{0}" es una respuesta a todo punto; se espera otro nombre',
+  '"{0}" is there twice': '"{0}" aparece dos veces',
+  '"{0}" is not one of the choices': '"{0}" no es una de las opciones',
 };

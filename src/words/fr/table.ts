@@ -924,4 +924,67 @@ export const ENTRIES: Entries = {
   '1/12 turn': '1/12 tour',
   '1/2 turn': '1/2 tour',
   '1/2-2/3 turn': '1/2-2/3 tour',
+  'expected an expanded uncertainty': 'une incertitude élargie est attendue',
+  'expected an uncertainty above zero': 'une incertitude supérieure à zéro est attendue',
+  'expected a coverage factor of 1 or more': "un facteur d'élargissement d'au moins 1 est attendu",
+  'expected "N.m" or "mm"; convert other figures first, 1 lbf·ft = 1.355818 N·m':
+    '"N.m" ou "mm" attendu ; convertir d\'abord les autres valeurs, 1 lbf·ft = 1.355818 N·m',
+  'expected at least two points': 'au moins deux points sont attendus',
+  'the reading {0} appears twice': 'la mesure {0} figure deux fois',
+  'expected one of {0}': "attendu : l'un de {0}",
+  'it is nested too deeply': 'il est imbriqué trop profondément',
+  'not a calibration certificate that can be read: {0}':
+    "ce n'est pas un certificat d'étalonnage lisible : {0}",
+  'Ask the laboratory for a DCC with such points, or type the points into the JSON form.':
+    'Demander au laboratoire un DCC avec de tels points, ou saisir les points dans la forme JSON.',
+  'it is far too large': 'il est bien trop grand',
+  'it declares a document type, which no DCC does':
+    'il déclare un type de document, ce que ne fait aucun DCC',
+  'its root is not digitalCalibrationCertificate': "sa racine n'est pas digitalCalibrationCertificate",
+  'name of the laboratory': 'nom du laboratoire',
+  'serial number of the item': "numéro de série de l'objet",
+  'it is for 0 items; expected one instrument': 'il est pour 0 objet ; un instrument est attendu',
+  'it is for {0} instruments, with the serial numbers {1}; give the tool that it is for one of them':
+    "il est pour {0} instruments, de numéros de série {1} ; donner l'un d'eux à l'outil concerné",
+  'its points are for turning counter-clockwise; a spark plug is tightened clockwise':
+    'ses points sont pour le sens antihoraire ; une bougie se serre dans le sens horaire',
+  'its points are {0}, not newton metres or millimetres':
+    'ses points sont : {0}, et non newtons-mètres ou millimètres',
+  'no result holds readings (basic_measuredValue) with errors or reference values':
+    'aucun résultat ne contient de mesures (basic_measuredValue) avec erreurs ou valeurs de référence',
+  'its points carry no expanded uncertainty': "ses points ne portent pas d'incertitude élargie",
+  'its lists differ in length': "ses listes n'ont pas la même longueur",
+  'readings and reference values do not go together': 'mesures et valeurs de référence ne vont pas ensemble',
+  '{0} is missing': 'il manque : {0}',
+  'one list holds several units': 'une liste contient plusieurs unités',
+  'a list of "{0}" holds something that is no number':
+    'une liste de "{0}" contient quelque chose qui n\'est pas un nombre',
+  kelvins: 'kelvins',
+  'degrees Celsius': 'degrés Celsius',
+  ohms: 'ohms',
+  volts: 'volts',
+  'newtons, a force': 'newtons, une force',
+  pascals: 'pascals',
+  hectopascals: 'hectopascals',
+  kilograms: 'kilogrammes',
+  grams: 'grammes',
+  'cubic centimetres': 'centimètres cubes',
+  joules: 'joules',
+  'figures without a unit': 'nombres sans unité',
+  'per cent': 'pour cent',
+  'in the unit {0}': "dans l'unité {0}",
+  ' and ': ' et ',
+  'expected the number of an impact assessment, like IA-1':
+    "le numéro d'une évaluation d'impact est attendu, comme IA-1",
+  'expected a short name in small letters, digits and hyphens':
+    "un nom court en minuscules, chiffres et traits d'union est attendu",
+  'expected the lower end first': 'la borne inférieure est attendue en premier',
+  'all readings are the same: a spread of zero is the step of the display, not the repeatability':
+    "toutes les mesures sont égales : une dispersion nulle est le pas de l'affichage, non la répétabilité",
+  'expected small letters, digits and hyphens, at most 40, a letter first':
+    "attendu : minuscules, chiffres et traits d'union, 40 au plus, une lettre d'abord",
+  '"{0}" is an answer to every item; expected another name':
+    '"{0}" est une réponse à tout point ; un autre nom est attendu',
+  '"{0}" is there twice': '"{0}" figure deux fois',
+  '"{0}" is not one of the choices': '"{0}" n\'est pas l\'un des choix',
 };
