@@ -84,5 +84,5 @@ export function otherUnits(quantities: readonly Element[]): string | null {
       for (const values of all(quantity, 'si', kind))
         for (const unit of unitTexts(values, suffix)) if (dccUnit(unit) === null) units.add(unit);
   const named = [...units].slice(0, 4).map((unit) => WORDS[unit] ?? w`in the unit ${unit.slice(0, 40)}`);
-  return named.length === 0 ? null : [...new Set(named)].join(w` and `);
+  return named.length === 0 ? null : [...new Set(named)].reduce((all, one) => w`${all} and ${one}`);
 }

@@ -974,7 +974,6 @@ export const ENTRIES: Entries = {
   'figures without a unit': 'Zahlen ohne Einheit',
   'per cent': 'Prozent',
   'in the unit {0}': 'in der Einheit {0}',
-  ' and ': ' und ',
   'expected the number of an impact assessment, like IA-1':
     'erwartet wird die Nummer einer Auswirkungsbewertung, etwa IA-1',
   'expected a short name in small letters, digits and hyphens':

@@ -952,7 +952,6 @@ export const ENTRIES: Entries = {
   'figures without a unit': 'números sin unidad',
   'per cent': 'por ciento',
   'in the unit {0}': 'en la unidad {0}',
-  ' and ': ' y ',
   'expected the number of an impact assessment, like IA-1':
     'se espera el número de una evaluación de impacto, como IA-1',
   'expected a short name in small letters, digits and hyphens':

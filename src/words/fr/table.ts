@@ -973,7 +973,6 @@ export const ENTRIES: Entries = {
   'figures without a unit': 'nombres sans unité',
   'per cent': 'pour cent',
   'in the unit {0}': "dans l'unité {0}",
-  ' and ': ' et ',
   'expected the number of an impact assessment, like IA-1':
     "le numéro d'une évaluation d'impact est attendu, comme IA-1",
   'expected a short name in small letters, digits and hyphens':
