@@ -4,6 +4,7 @@ import type { ProblemCode } from '../problem-code.ts';
 import { millimetres } from '../quantity/length.ts';
 import { newtonMetres } from '../quantity/torque.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 
 const text = z.string().min(1).max(160);
 const figure = z.number().min(-1e6).max(1e6);
@@ -75,7 +76,7 @@ export function certificateFromJson(value: unknown, file: string): Result<Certif
   const parsed = certificateFileSchema.safeParse(value);
   if (!parsed.success)
     return err(
-      problemFromZod(parsed.error, file, 'certificate-not-valid', 'Compare it with the certificate.'),
+      problemFromZod(parsed.error, file, 'certificate-not-valid', w`Compare it with the certificate.`),
     );
   const { form: _form, unit: printed, points, ...certificate } = parsed.data;
   const [unit, scale] = PRINTED[printed];
@@ -102,7 +103,7 @@ export function certificateFrom(value: unknown, file: string): Result<Certificat
           parsed.error,
           file,
           'certificate-not-valid',
-          'Ask the laboratory about this certificate.',
+          w`Ask the laboratory about this certificate.`,
         ),
       );
 }
@@ -115,5 +116,5 @@ export function certificateProblem(
   message: string,
   next: string,
 ): Problem {
-  return { code, where: `certificate ${number}: ${field}`, message, next };
+  return { code, where: w`certificate ${number}: ${field}`, message, next };
 }

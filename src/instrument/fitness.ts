@@ -1,4 +1,5 @@
 import type { Problem } from '../problem.ts';
+import { w } from '../words/catalogue.ts';
 import { certificateProblem } from './certificate.ts';
 import { monthsLater } from './dates.ts';
 import type { Instrument } from './instrument.ts';
@@ -16,49 +17,49 @@ export function misdescribed(instrument: Instrument, on: string): Problem | null
     return permissibleDeviation === undefined
       ? {
           code: 'permissible-deviation-missing',
-          where: `tool ${id}: permissibleDeviation`,
-          message: 'the permissible deviation is missing',
-          next: 'Give its certificate, or the limits of its class or data sheet.',
+          where: w`tool ${id}: permissibleDeviation`,
+          message: w`the permissible deviation is missing`,
+          next: w`Give its certificate, or the limits of its class or data sheet.`,
         }
       : null;
   if (serial === undefined)
     return {
       code: 'serial-missing',
-      where: `tool ${id}: serial`,
-      message: `certificate ${certificate.number} is for serial number ${certificate.serial}; this tool has none`,
-      next: 'Give the serial number on the tool.',
+      where: w`tool ${id}: serial`,
+      message: w`certificate ${certificate.number} is for serial number ${certificate.serial}; this tool has none`,
+      next: w`Give the serial number on the tool.`,
     };
   if (serial !== certificate.serial)
     return certificateProblem(
       'certificate-other-serial',
       certificate,
       'serial',
-      `it is for serial number ${certificate.serial}, but tool ${id} is ${serial}`,
-      'Use the certificate of this tool.',
+      w`it is for serial number ${certificate.serial}, but tool ${id} is ${serial}`,
+      w`Use the certificate of this tool.`,
     );
   if (certificate.date > on)
     return certificateProblem(
       'certificate-in-future',
       certificate,
       'date',
-      `it is dated ${certificate.date}, after the day of the job, ${on}`,
-      'Check the date of the certificate and the clock of this computer.',
+      w`it is dated ${certificate.date}, after the day of the job, ${on}`,
+      w`Check the date of the certificate and the clock of this computer.`,
     );
   if (certificate.due !== undefined && certificate.due < certificate.date)
     return certificateProblem(
       'certificate-dates',
       certificate,
       'due',
-      `it is due on ${certificate.due}, before its own date, ${certificate.date}`,
-      'Give the last day on which the certificate holds.',
+      w`it is due on ${certificate.due}, before its own date, ${certificate.date}`,
+      w`Give the last day on which the certificate holds.`,
     );
   if (certificate.unit !== wanted(instrument))
     return certificateProblem(
       'certificate-unit',
       certificate,
       'unit',
-      `its points are in ${certificate.unit}; tool ${id} measures in ${wanted(instrument)}`,
-      'Use the certificate of this tool.',
+      w`its points are in ${certificate.unit}; tool ${id} measures in ${wanted(instrument)}`,
+      w`Use the certificate of this tool.`,
     );
   return null;
 }

@@ -3,6 +3,8 @@ import { z } from 'zod';
 import type { Problem } from '../problem.ts';
 import { order } from '../quantity/compare.ts';
 import { rounded } from '../quantity/rounded.ts';
+import { shownUnit, shownValue } from '../quantity/shown.ts';
+import { w } from '../words/catalogue.ts';
 import { dueDate } from './fitness.ts';
 import { type Instrument, type OutOfTolerance, outOfToleranceSchema } from './instrument.ts';
 
@@ -88,49 +90,57 @@ export function problemOf(refusal: Refusal): Problem & { readonly where: string 
       return {
         code,
         where: 'certificate',
-        message: `it was out of tolerance on ${refusal.on} (${refusal.impact}): ${offBy(refusal, refusal.unit)} and cannot be used`,
-        next: 'Have it adjusted and calibrated, and give the certificate of that day or later.',
+        message: w`it was out of tolerance on ${refusal.on} (${refusal.impact}): ${offBy(refusal, refusal.unit)} and cannot be used`,
+        next: w`Have it adjusted and calibrated, and give the certificate of that day or later.`,
       };
     case 'calibration-expired':
       return {
         code,
         where: 'certificate.due',
-        message: `its calibration expired on ${refusal.due}`,
-        next: 'Have it calibrated.',
+        message: w`its calibration expired on ${refusal.due}`,
+        next: w`Have it calibrated.`,
       };
     case 'cycles-used-up':
       return {
         code,
         where: 'cyclesUsed',
-        message: `it has done ${refusal.used} cycles since its calibration; ${refusal.permitted} are allowed`,
-        next: 'Have it calibrated.',
+        message: w`it has done ${refusal.used} cycles since its calibration; ${refusal.permitted} are allowed`,
+        next: w`Have it calibrated.`,
       };
     case 'out-of-range':
       return {
         code,
         where: 'range',
-        message: `it may be used ${spanWords(refusal)}`,
-        next: 'Use one of another size.',
+        message: w`it may be used ${spanWords(refusal)}; this job asks for ${neededWords(refusal)}`,
+        next: w`Use one of another size.`,
       };
     case 'outside-calibration':
       return {
         code,
         where: 'certificate.points',
-        message: `it is calibrated ${spanWords(refusal)}`,
-        next: 'Use one that is calibrated there, or have more points calibrated.',
+        message: w`it is calibrated ${spanWords(refusal)}; this job asks for ${neededWords(refusal)}`,
+        next: w`Use one that is calibrated there, or have more points calibrated.`,
       };
   }
 }
 
-const UNIT = { 'N.m': 'N·m', mm: 'mm' } as const;
-const significant = (value: number) => String(Number(value.toPrecision(4)));
-
 /** Unit of an instrument's figures. */
 export const unitOf = ({ quantity }: Instrument): 'N.m' | 'mm' => (quantity === 'torque' ? 'N.m' : 'mm');
 
-/** How far off it was, as words: "off by -1.1 N·m at 30 N·m". */
-export const offBy = ({ reading, error }: OutOfTolerance, unit: 'N.m' | 'mm'): string =>
-  `off by ${error > 0 ? '+' : ''}${significant(error)} ${UNIT[unit]} at ${significant(reading)} ${UNIT[unit]}`;
+/** Four digits tell enough, and no needless zeros. */
+const significant = (value: number, unit: Refused['unit']) =>
+  String(Number(shownValue(value, unit).toPrecision(4)));
 
-const spanWords = (refusal: Extract<Refusal, { readonly neededFrom: number }>) =>
-  `from ${significant(refusal.from)} to ${significant(refusal.to)} ${UNIT[refusal.unit]}; this job asks for ${significant(refusal.neededFrom)} to ${significant(refusal.neededTo)} ${UNIT[refusal.unit]}`;
+/** How far off it was, as words: "off by -1.1 N·m at 30 N·m". */
+export function offBy({ reading, error }: OutOfTolerance, unit: Refused['unit']): string {
+  const written = shownUnit(unit);
+  return w`off by ${error > 0 ? '+' : ''}${significant(error, unit)} ${written} at ${significant(reading, unit)} ${written}`;
+}
+
+type Refused = Extract<Refusal, { readonly neededFrom: number }>;
+
+const spanWords = ({ from, to, unit }: Refused) =>
+  w`from ${significant(from, unit)} to ${significant(to, unit)} ${shownUnit(unit)}`;
+
+const neededWords = ({ neededFrom, neededTo, unit }: Refused) =>
+  w`${significant(neededFrom, unit)} to ${significant(neededTo, unit)} ${shownUnit(unit)}`;

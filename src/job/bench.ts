@@ -3,6 +3,7 @@ import type { PullDetector } from '../pull/pull-detector.ts';
 import type { Samples } from '../pull/trace.ts';
 import type { DeviceRefusal, LinkState, Reading, ToolId } from '../reading.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { BenchState } from './bench-state.ts';
 import type { Command } from './command.ts';
 import { eventOf } from './command-event.ts';
@@ -57,7 +58,7 @@ export function createBench(opened: JobState): Bench {
         return err({
           code: 'command-refused',
           message: refusal,
-          next: 'Look at the screen and choose again.',
+          next: w`Look at the screen and choose again.`,
         });
       return ok(bench.eventsOf(() => take(bench, input)));
     },

@@ -1,5 +1,6 @@
 /** Engines as people type them: `in-line 4`, `V8`, `flat 6`, or bank by bank, `1 3 5 7 / 2 4 6 8`. */
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { type Engine, MAX_CYLINDERS } from './order.ts';
 
 /** Banks as in a work order: seen from above, each from front to rear. */
@@ -32,10 +33,10 @@ export function typedEngine(text: string): Result<TypedEngine, string> {
   const [, word = '', digits = ''] = /^([a-z-]+?)[\s-]*(\d{1,2})$/.exec(given) ?? [];
   const form = FORMS.find(({ form }) => form.test(word));
   if (form === undefined)
-    return err('expected for example "in-line 4", "V8", "flat 6", or the banks, "1 3 5 7 / 2 4 6 8"');
+    return err(w`expected for example "in-line 4", "V8", "flat 6", or the banks, "1 3 5 7 / 2 4 6 8"`);
   const count = Number(digits);
   if (count < form.banks || count > MAX_CYLINDERS)
-    return err(`expected ${form.banks} to ${MAX_CYLINDERS} cylinders`);
+    return err(w`expected ${form.banks} to ${MAX_CYLINDERS} cylinders`);
   return ok({ name: form.named(count), numberings: form.banks === 1 ? [[upTo(count)]] : twoBanks(count) });
 }
 
@@ -43,8 +44,8 @@ export function typedEngine(text: string): Result<TypedEngine, string> {
 export function typedNumbers(text: string): Result<number[], string> {
   const words = text.split(/[\s,;-]+/).filter((word) => word !== '');
   const wrong = words.find((word) => !/^\d{1,2}$/.test(word));
-  if (wrong !== undefined) return err(`"${wrong}" is no cylinder number`);
-  return words.length === 0 ? err('expected cylinder numbers, such as 1 3 4 2') : ok(words.map(Number));
+  if (wrong !== undefined) return err(w`"${wrong}" is no cylinder number`);
+  return words.length === 0 ? err(w`expected cylinder numbers, such as 1 3 4 2`) : ok(words.map(Number));
 }
 
 function typedBanks(text: string): Result<TypedEngine, string> {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { plugSchema, specificationSchema } from '../plug/specification.ts';
+import { w } from '../words/catalogue.ts';
 import { workOrderSchema } from './order.ts';
 
 /**
@@ -11,7 +12,7 @@ export const libraryEntrySchema = z.strictObject({
   name: z
     .string()
     .max(80)
-    .regex(/^\S(?:.*\S)?$/, 'expected a name, without spaces at its ends')
+    .regex(/^\S(?:.*\S)?$/, { error: () => w`expected a name, without spaces at its ends` })
     .describe("What it is found by, in the shop's words."),
   engine: workOrderSchema.shape.engine.describe('The engine, as in a work order.'),
   plug: plugSchema.describe('The plug, as in a work order.'),

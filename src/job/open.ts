@@ -14,7 +14,9 @@ import { outranked } from '../plug/precedence.ts';
 import type { Fit } from '../plug/specification.ts';
 import { type Tightening, type TorqueLimits, tighteningOf } from '../plug/tightening.ts';
 import type { Problem } from '../problem.ts';
+import { briefFigure, shownFigure, shownUnit } from '../quantity/shown.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import type { Basis, Decision } from './basis.ts';
 import type { JobEventOf } from './event.ts';
 import { circumstancesOf, readingFor } from './measurement.ts';
@@ -162,8 +164,8 @@ function notYet({ source, also = [] }: WorkOrder['specification'], on: string): 
   return {
     code: 'source-in-future',
     where: at === 0 ? 'specification.source.date' : `specification.also[${at - 1}].source.date`,
-    message: `the source is dated ${dates[at]}, after the day of the job, ${on}`,
-    next: 'Check the date of the source and the clock of this computer.',
+    message: w`the source is dated ${dates[at] ?? ''}, after the day of the job, ${on}`,
+    next: w`Check the date of the source and the clock of this computer.`,
   };
 }
 
@@ -208,7 +210,7 @@ function torqueSide(
 ): Result<Side<Window> & { readonly first: Window | null }, NotOpened> {
   const wrenches = instruments.filter(({ quantity }) => quantity === 'torque');
   const side = sideOf(wrenches, (wrench) => wrenchSide(wrench, order, opening, limits, first));
-  return side ?? err(missing('torque wrench', 'torque'));
+  return side ?? err(missing('torque'));
 }
 
 function wrenchSide(
@@ -231,8 +233,8 @@ function wrenchSide(
   );
   if (window === undefined) throw new Error('a tightening without limits');
   const problem =
-    undecidable(window, `tool ${wrench.id}`, rule) ??
-    (firstWindow === undefined ? null : undecidable(firstWindow, `tool ${wrench.id}, first step`, rule));
+    undecidable(window, w`tool ${wrench.id}`, rule) ??
+    (firstWindow === undefined ? null : undecidable(firstWindow, w`tool ${wrench.id}, first step`, rule));
   if (problem !== null) return err(problem);
   return ok({ window, first: firstWindow ?? null, overridden: fit.value });
 }
@@ -260,8 +262,8 @@ function gapSide(
     return err({
       code: 'window-not-decidable',
       where: 'specification.gapRules.wires',
-      message: `a plug that fits these wires lies between ${goMm} and ${noGoMm} mm, which is not within ${specification.gap ?? ''} less the guard band`,
-      next: `Take wires between ${window.acceptLower.toFixed(3)} and ${window.acceptUpper.toFixed(3)} mm.`,
+      message: w`a plug that fits these wires lies between ${briefFigure(goMm, 'mm')} and ${briefFigure(noGoMm, 'mm')} ${shownUnit('mm')}, which is not within ${specification.gap ?? ''} less the guard band`,
+      next: w`Take wires between ${shownFigure(window.acceptLower, 'mm')} and ${shownFigure(window.acceptUpper, 'mm')} ${shownUnit('mm')}.`,
     });
   }
   const gauges = instruments.filter(({ quantity }) => quantity === 'length');
@@ -269,10 +271,10 @@ function gapSide(
     const fit = fitFor(gauge, order, opening, { lower, upper });
     if (!fit.ok) return fit;
     const window = windowFor(gauge, { lower, upper }, circumstancesOf(opening.on, {}), rule);
-    const problem = undecidable(window, `tool ${gauge.id}`, rule);
+    const problem = undecidable(window, w`tool ${gauge.id}`, rule);
     return problem === null ? ok({ window, first: null, overridden: fit.value }) : err(problem);
   });
-  return side ?? err(missing('gap gauge', 'length'));
+  return side ?? err(missing('length'));
 }
 
 /** Of a quantity that no tool of the station measures in this job. */
@@ -309,14 +311,14 @@ function fitFor(
 
 const inTool = (problem: Problem & { readonly where: string }, { id }: Instrument): Problem => ({
   ...problem,
-  where: `tool ${id}: ${problem.where}`,
+  where: w`tool ${id}: ${problem.where}`,
 });
 
-function missing(what: string, quantity: string): Problem {
+function missing(quantity: Instrument['quantity']): Problem {
   return {
     code: 'instrument-missing',
     where: 'tools',
-    message: `the station has no ${what}`,
-    next: `Add a tool with "quantity": "${quantity}" to the station file.`,
+    message: quantity === 'torque' ? w`the station has no torque wrench` : w`the station has no gap gauge`,
+    next: w`Add a tool with "quantity": "${quantity}" to the station file.`,
   };
 }

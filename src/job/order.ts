@@ -3,6 +3,7 @@ import { personal } from '../personal.ts';
 import { adapterSchema, flexJointSchema } from '../plug/geometry.ts';
 import { headMaterialSchema, plugSchema, specificationSchema } from '../plug/specification.ts';
 import { misnumbered } from '../sequence/plan.ts';
+import { w } from '../words/catalogue.ts';
 
 export const MAX_CYLINDERS = 24;
 const MAX_PLUGS = 2;
@@ -53,10 +54,10 @@ export const workOrderSchema = z.strictObject({
   form: z.literal('plugmark/work-order/1'),
   job: z
     .string()
-    .regex(
-      /^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/,
-      'expected 1 to 40 letters, digits, dots, hyphens or underscores, the first a letter or digit',
-    )
+    .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$/, {
+      error: () =>
+        w`expected 1 to 40 letters, digits, dots, hyphens or underscores, the first a letter or digit`,
+    })
     .describe('Number of the job. It names the files: letters, digits, `.`, `-`, `_`, at most 40.'),
   technician: personal('person', z.string().min(1).max(80).describe('Who works.')),
   vehicle: z

@@ -1,5 +1,6 @@
 /** Where a job as it was recorded and the same job judged again part. */
 import type { Problem } from '../problem.ts';
+import { w } from '../words/catalogue.ts';
 import type { JobEvent } from './event.ts';
 
 /** Each edition of the rules gives these for ever; a later one may add some. */
@@ -34,19 +35,19 @@ export interface PartedProblem extends Problem {
 }
 
 const WORDS: { readonly [C in PartingCode]: (event: string) => string } = {
-  'no-opening': () => 'the job does not start with its opening',
-  'event-not-known': (event) => `these rules know no ${event}`,
-  'not-to-be-opened': () => 'it could not have been opened so',
-  'other-windows': () => 'its windows are not what the order and the instruments give',
-  'from-nothing': (event) => `${event}, but the readings give nothing here`,
-  'other-than-readings': (event) => `${event} is not what the readings give`,
-  'left-out': (event) => `${event} is missing here`,
-  'readings-not-in-order': (event) => `the readings in ${event} do not follow the last ones`,
-  'source-not-of-link': (event) => `the source in ${event} does not fit the kind of its link`,
-  'not-an-input': (event) => `${event} cannot have come from a tool`,
-  'not-to-be-accepted': (event) => `${event} would have been refused here`,
-  'other-than-input': (event) => `${event} is not what the job writes here`,
-  'other-close': () => 'the close of the job does not follow from its events',
+  'no-opening': () => w`the job does not start with its opening`,
+  'event-not-known': (event) => w`these rules know no ${event}`,
+  'not-to-be-opened': () => w`it could not have been opened so`,
+  'other-windows': () => w`its windows are not what the order and the instruments give`,
+  'from-nothing': (event) => w`${event}, but the readings give nothing here`,
+  'other-than-readings': (event) => w`${event} is not what the readings give`,
+  'left-out': (event) => w`${event} is missing here`,
+  'readings-not-in-order': (event) => w`the readings in ${event} do not follow the last ones`,
+  'source-not-of-link': (event) => w`the source in ${event} does not fit the kind of its link`,
+  'not-an-input': (event) => w`${event} cannot have come from a tool`,
+  'not-to-be-accepted': (event) => w`${event} would have been refused here`,
+  'other-than-input': (event) => w`${event} is not what the job writes here`,
+  'other-close': () => w`the close of the job does not follow from its events`,
 };
 
 export const partingText = ({ code, event }: Pick<Parting, 'code' | 'event'>): string => WORDS[code](event);
@@ -58,12 +59,12 @@ export function partedProblem(
   event: JobEvent['type'],
   because?: string,
 ): PartedProblem {
-  const reason = because === undefined ? '' : `: ${because}`;
+  const text = partingText({ code, event });
   return {
     code: 'judged-otherwise',
-    where: `event ${position}`,
-    message: `${partingText({ code, event })}${reason}`,
-    next: 'Do not rely on this record; keep it and ask the station for its log.',
+    where: w`event ${position}`,
+    message: because === undefined ? text : `${text}: ${because}`,
+    next: w`Do not rely on this record; keep it and ask the station for its log.`,
     parting: { position, code, event },
   };
 }

@@ -3,6 +3,7 @@ import type { Problem } from '../problem.ts';
 import { decodeSamples } from '../pull/trace.ts';
 import type { FigureSource, LinkDescription } from '../reading.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { type Bench, type BenchInput, createBench } from './bench.ts';
 import { commandOf } from './command-event.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
@@ -36,8 +37,8 @@ export function replay(events: readonly JobEvent[]): Result<Bench, Problem | Par
   if (opened.rules !== RULES)
     return err({
       code: 'rules-differ',
-      message: `the job was opened under ${opened.rules}; this program works under ${RULES}`,
-      next: 'Finish it with the version of the program that opened it, or declare it void and open it anew.',
+      message: w`the job was opened under ${opened.rules}; this program works under ${RULES}`,
+      next: w`Finish it with the version of the program that opened it, or declare it void and open it anew.`,
     });
   const opening = openedAgain(opened, rest);
   if (opening !== null) return opening;

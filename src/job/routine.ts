@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ENGLISH, inLanguage, phrases } from '../words/catalogue.ts';
 import { shopOrderSchema } from './order-of-work.ts';
 
 /** Of an item, or of one of its choices. */
@@ -108,72 +109,114 @@ export function itemsOf(routine: Routine, phase: ListPhase): readonly RoutineIte
   }
 }
 
-/** What a shop works by that gives no routine of its own. The usual cautions of the trade; the maker's word goes first. */
-export const USUAL_ROUTINE: Routine = {
+/** What the usual routine asks, by the ids of its items: the usual cautions of the trade; the maker's word goes first. */
+const USUAL = phrases({
+  'engine-cold': { text: 'The engine is cold, or has cooled as long as its maker asks' },
+  'ignition-off': { text: 'Ignition off, key away' },
+  boots: {
+    text: 'Boots or coils twisted loose by half a turn, pulled at the boot, never by the wire, and marked',
+  },
+  'blown-clean': {
+    text: 'Plug wells blown clean with dry air, goggles on, before turning the first plug',
+  },
+  'hand-tools': { text: 'Hand tools only; no power tool touches a plug' },
+  'threads-clean': { text: 'Threads and seats clean, in the head and on the plugs' },
+  chased: {
+    text: 'Threads in the head chased',
+    choices: {
+      'not-needed': 'not needed',
+      'chased-with-grease': 'with grease on the tap, piston and valves clear',
+    },
+  },
+  lubricant: { text: 'Nothing on the threads but what the specification says' },
+  'by-hand': {
+    text: 'Each plug started by hand, deep ones with a piece of hose, and turned in to its seat by hand',
+  },
+  'boot-compound': {
+    text: 'Compound in the boots: thin, inside only, none on threads or terminals',
+    choices: { none: 'none', 'as-allowed': 'as the maker allows' },
+  },
+  'boots-seated': {
+    text: 'Boots or coils pushed on until they seat, each on its own cylinder, wires in their places',
+  },
+  'engine-run': {
+    text: 'Engine run',
+    choices: { 'runs-well': 'runs without misfire', misfires: 'misfires', 'not-run': 'not run' },
+  },
+  'old-parts': {
+    text: 'Old plugs',
+    choices: {
+      kept: 'kept in cylinder order',
+      'given-to-customer': 'given to the customer',
+      scrapped: 'scrapped',
+    },
+  },
+});
+
+interface UsualItem {
+  readonly text: string;
+  readonly choices?: Readonly<Record<string, string>>;
+}
+
+function usualItem(id: keyof typeof USUAL): RoutineItem {
+  const { text, choices }: UsualItem = USUAL[id];
+  if (choices === undefined) return { id, text };
+  return {
+    id,
+    text,
+    choices: Object.entries(choices).map(([choice, words]) => ({ id: choice, text: words })),
+  };
+}
+
+/** What a shop works by that gives no routine of its own. A job signs these texts: they are English, whoever reads them. */
+export const USUAL_ROUTINE: Routine = inLanguage(ENGLISH, () => ({
   form: 'plugmark/routine/1',
   confirmWindows: true,
   beforeRemoval: [
-    { id: 'engine-cold', text: 'The engine is cold, or has cooled as long as its maker asks' },
-    { id: 'ignition-off', text: 'Ignition off, key away' },
-    {
-      id: 'boots',
-      text: 'Boots or coils twisted loose by half a turn, pulled at the boot, never by the wire, and marked',
-    },
-    {
-      id: 'blown-clean',
-      text: 'Plug wells blown clean with dry air, goggles on, before turning the first plug',
-    },
-    { id: 'hand-tools', text: 'Hand tools only; no power tool touches a plug' },
+    usualItem('engine-cold'),
+    usualItem('ignition-off'),
+    usualItem('boots'),
+    usualItem('blown-clean'),
+    usualItem('hand-tools'),
   ],
   oldPlugs: true,
   newPlugs: true,
-  fitting: [
-    { id: 'threads-clean', text: 'Threads and seats clean, in the head and on the plugs' },
-    {
-      id: 'chased',
-      text: 'Threads in the head chased',
-      choices: [
-        { id: 'not-needed', text: 'not needed' },
-        { id: 'chased-with-grease', text: 'with grease on the tap, piston and valves clear' },
-      ],
-    },
-    { id: 'lubricant', text: 'Nothing on the threads but what the specification says' },
-    {
-      id: 'by-hand',
-      text: 'Each plug started by hand, deep ones with a piece of hose, and turned in to its seat by hand',
-    },
-  ],
+  fitting: [usualItem('threads-clean'), usualItem('chased'), usualItem('lubricant'), usualItem('by-hand')],
   afterwards: [
-    {
-      id: 'boot-compound',
-      text: 'Compound in the boots: thin, inside only, none on threads or terminals',
-      choices: [
-        { id: 'none', text: 'none' },
-        { id: 'as-allowed', text: 'as the maker allows' },
-      ],
-    },
-    {
-      id: 'boots-seated',
-      text: 'Boots or coils pushed on until they seat, each on its own cylinder, wires in their places',
-    },
-    {
-      id: 'engine-run',
-      text: 'Engine run',
-      choices: [
-        { id: 'runs-well', text: 'runs without misfire' },
-        { id: 'misfires', text: 'misfires' },
-        { id: 'not-run', text: 'not run' },
-      ],
-      notable: ['misfires', 'not-run'],
-    },
-    {
-      id: 'old-parts',
-      text: 'Old plugs',
-      choices: [
-        { id: 'kept', text: 'kept in cylinder order' },
-        { id: 'given-to-customer', text: 'given to the customer' },
-        { id: 'scrapped', text: 'scrapped' },
-      ],
-    },
+    usualItem('boot-compound'),
+    usualItem('boots-seated'),
+    { ...usualItem('engine-run'), notable: ['misfires', 'not-run'] },
+    usualItem('old-parts'),
   ],
-};
+}));
+
+const USUAL_ITEMS = new Map(
+  [...USUAL_ROUTINE.beforeRemoval, ...USUAL_ROUTINE.fitting, ...USUAL_ROUTINE.afterwards].map((item) => [
+    item.id,
+    item,
+  ]),
+);
+
+/** The item as the usual routine has it, in the reader's language; undefined for one of the shop's own. */
+function usualFor({
+  id,
+}: RoutineItem): { readonly signed: RoutineItem; readonly spoken: RoutineItem } | undefined {
+  const signed = USUAL_ITEMS.get(id);
+  return signed === undefined || !isUsual(id) ? undefined : { signed, spoken: usualItem(id) };
+}
+
+const isUsual = (id: string): id is keyof typeof USUAL => Object.hasOwn(USUAL, id);
+
+/** What is attested: in the reader's language where it is the text of the usual routine, else in the shop's own words. */
+export function itemText(item: RoutineItem): string {
+  const usual = usualFor(item);
+  return usual?.signed.text === item.text ? usual.spoken.text : item.text;
+}
+
+/** The text of an answer, in the same way; undefined where the item has no such answer. */
+export function choiceTextOf(item: RoutineItem, as: string): string | undefined {
+  const textIn = (one: RoutineItem | undefined) => one?.choices?.find(({ id }) => id === as)?.text;
+  const usual = usualFor(item);
+  const text = textIn(item);
+  return text !== undefined && textIn(usual?.signed) === text ? textIn(usual?.spoken) : text;
+}

@@ -1,4 +1,6 @@
 /** What people stated or read by hand, so that it can be taken back: nothing is erased, and what the rules derive from it follows. */
+
+import { w } from '../words/catalogue.ts';
 import type { Command } from './command.ts';
 import { heldBy, withTakenBack } from './early.ts';
 import type { JobEvent, JobEventOf } from './event.ts';
@@ -131,17 +133,17 @@ export const beforeAnswer = (state: JobState): BeforeAnswer => {
 /** Why a statement cannot be taken back; null when it can. */
 export function notTakenBack(state: JobState, command: Command & { do: 'take-back' }): string | null {
   const one = statementOf(state, command);
-  if (one === undefined) return 'There is nothing of that number to take back.';
-  if (one.takenBack === true) return 'That was taken back already.';
-  if (command.why.trim() === '') return 'Give the reason why it is taken back.';
+  if (one === undefined) return w`There is nothing of that number to take back.`;
+  if (one.takenBack === true) return w`That was taken back already.`;
+  if (command.why.trim() === '') return w`Give the reason why it is taken back.`;
   if (one.what === 'answer') {
     const last = state.statements.findLast((other) => other.what === 'answer' && other.takenBack !== true);
     return one === last && state.beforeAnswer !== null
       ? null
-      : `Work went on since. Correct pull ${one.pull} with c: it was on another cylinder, or its plug starts again.`;
+      : w`Work went on since. Correct pull ${one.pull} with c: it was on another cylinder, or its plug starts again.`;
   }
   return one.what === 'scrapped' && !isUntouchedSince(state, one)
-    ? `The new plug for cylinder ${one.cylinder} was checked, measured or pulled since. Take that back first; after a pull it stays.`
+    ? w`The new plug for cylinder ${one.cylinder} was checked, measured or pulled since. Take that back first; after a pull it stays.`
     : null;
 }
 

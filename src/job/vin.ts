@@ -5,6 +5,7 @@
 
 import type { Problem } from '../problem.ts';
 import type { ProblemCode } from '../problem-code.ts';
+import { w } from '../words/catalogue.ts';
 
 const LENGTH = 17;
 /** Position 9, counted from 0. */
@@ -49,25 +50,26 @@ export function checkDigit(vin: string): string | null {
 export function vinFault(text: string): VinFault | null {
   const vin = normalVin(text);
   if (vin.length !== LENGTH)
-    return fault(false, 'vin-length', `the VIN has ${vin.length} characters; expected ${LENGTH}`);
+    return fault(false, 'vin-length', w`the VIN has ${vin.length} characters; expected ${LENGTH}`);
   const northAmerican = /^[1-5]/.test(vin);
   const strange = [...vin].find((character) => VALUES[character] === undefined);
   if (strange !== undefined) return fault(northAmerican, 'vin-character', strangeText(strange));
   const due = checkDigit(vin);
   const actual = vin.charAt(CHECK_AT);
   if (due === actual) return null;
-  const optional = northAmerican ? '' : ', though not every market uses it';
-  const message = `the check digit of the VIN is ${actual}; expected ${due}${optional}`;
+  const message = northAmerican
+    ? w`the check digit of the VIN is ${actual}; expected ${due ?? ''}`
+    : w`the check digit of the VIN is ${actual}; expected ${due ?? ''}, though not every market uses it`;
   return fault(northAmerican, 'vin-check-digit', message);
 }
 
 function strangeText(character: string): string {
-  const instead = { I: '1', O: '0', Q: '0 or 9' }[character];
-  if (instead === undefined) return 'the VIN holds a character that is neither a letter A to Z nor a digit';
-  return `the VIN holds the letter ${character}, which none has; it may be ${instead}`;
+  const instead = { I: '1', O: '0', Q: w`0 or 9` }[character];
+  if (instead === undefined) return w`the VIN holds a character that is neither a letter A to Z nor a digit`;
+  return w`the VIN holds the letter ${character}, which none has; it may be ${instead}`;
 }
 
 function fault(illegal: boolean, code: ProblemCode, message: string): VinFault {
-  const next = 'Compare it with the vehicle, character by character.';
+  const next = w`Compare it with the vehicle, character by character.`;
   return { illegal, problem: { code, where: 'vehicle.vin', message, next } };
 }

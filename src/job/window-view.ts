@@ -7,15 +7,19 @@ import type { Judgement, Window } from '../metrology/judgement.ts';
 import { normalDensity } from '../metrology/normal.ts';
 import { type GlobalRisk, globalRisk, guardBandFor } from '../metrology/risk.ts';
 import { judge } from '../metrology/window.ts';
+import { HEAD_WORDS, SEAT_WORDS, THREADS_WORDS } from '../plug/fit-words.ts';
 import { plugJoint } from '../plug/friction.ts';
-import type { FlexJoint } from '../plug/geometry.ts';
+import type { Adapter, FlexJoint } from '../plug/geometry.ts';
 import type { Note } from '../plug/note.ts';
 import { type TableView, tableView } from '../plug/plausibility.ts';
 import { SOURCE_WORDS } from '../plug/precedence.ts';
-import { tighteningOf } from '../plug/tightening.ts';
+import type { Plug } from '../plug/specification.ts';
+import { type Turn, tighteningOf } from '../plug/tightening.ts';
 import { detectorSettings } from '../pull/settings.ts';
 import { formatAngle } from '../quantity/angle.ts';
+import { briefFigure, shownFigure, shownUnit, shownUnits } from '../quantity/shown.ts';
 import { err, ok, type Result } from '../result.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import type { Decision } from './basis.ts';
 import { type Forecast, forecast } from './forecast.ts';
 import { type Circumstances, circumstancesOf, type Measured, measured, readingFor } from './measurement.ts';
@@ -107,66 +111,73 @@ export function viewOfWindow(
 function factsOf(
   { specification, plug, engine, adapter, flexJoint }: WorkOrder,
   wrench: Instrument,
-): [string, string][] {
+): WindowView['facts'] {
   const { source, torque, threads, reduction, singleFigure } = specification;
   const tightening = tighteningOf(specification);
   const advised = tightening.ok && tightening.value.kind === 'torque' ? tightening.value.advised : null;
   const turn = advised ?? (tightening.ok ? tightening.value.turn : null);
-  const judged = advised === null ? 'judged' : 'not judged';
-  const { pitchMm } = plugJoint(plug.thread);
-  const crush = (deg: number) => ((deg / 360) * pitchMm).toFixed(2);
-  return [
-    ['specification', `${torque} on ${threads} threads; ${SOURCE_WORDS[source.kind]}: ${source.title}`],
-    ['plug and head', `${plug.thread}, ${plug.seat} seat, ${engine.headMaterial} head`],
-    ...(singleFigure === undefined
-      ? []
-      : [
-          [
-            'shop rule',
-            `single figure, plus/minus ${singleFigure.percent} %: the shop's own, not the maker's; set by ${singleFigure.setBy}, basis: ${singleFigure.basis}`,
-          ] as [string, string],
-        ]),
-    ...(reduction === undefined
-      ? []
-      : [
-          [
-            'reduced',
-            `by ${reduction.percent} % for ${reduction.lubricant} threads, set by ${reduction.setBy}`,
-          ] as [string, string],
-        ]),
-    ...(turn === null
-      ? []
-      : [
-          [
-            advised === null ? 'turn' : 'advised turn',
-            `${formatAngle(turn.lowerDeg)} to ${formatAngle(turn.upperDeg)} from contact (${crush(turn.lowerDeg)} to ${crush(turn.upperDeg)} mm); ${judged}`,
-          ] as [string, string],
-        ]),
+  const facts: (readonly [string, string] | null)[] = [
     [
-      'wrench',
-      `${wrench.id}${wrench.serial === undefined ? '' : `, serial ${wrench.serial}`}: ${basisOf(wrench)}`,
+      w`specification`,
+      w`${torque} on ${THREADS_WORDS[threads]}; ${SOURCE_WORDS[source.kind]}: ${source.title}`,
     ],
-    [
-      'geometry',
-      adapter === undefined
-        ? 'straight on the plug'
-        : `adapter of ${adapter.offsetMm} mm at ${formatAngle(adapter.angleDeg)} on a wrench of ${adapter.armMm} mm`,
-    ],
-    ...(flexJoint === undefined ? [] : [['joint', flexJointWords(flexJoint)] as [string, string]]),
+    [w`plug and head`, `${plug.thread}, ${SEAT_WORDS[plug.seat]}, ${HEAD_WORDS[engine.headMaterial]}`],
+    singleFigure === undefined
+      ? null
+      : [
+          w`shop rule`,
+          w`single figure, plus/minus ${singleFigure.percent} %: the shop's own, not the maker's; set by ${singleFigure.setBy}, basis: ${singleFigure.basis}`,
+        ],
+    reduction === undefined
+      ? null
+      : [
+          w`reduced`,
+          w`by ${reduction.percent} % for ${THREADS_WORDS[reduction.lubricant]}, set by ${reduction.setBy}`,
+        ],
+    turn === null
+      ? null
+      : [advised === null ? w`turn` : w`advised turn`, turnWords(turn, plug, advised === null)],
+    [w`wrench`, `${wrenchWords(wrench)}: ${basisOf(wrench)}`],
+    [w`geometry`, adapter === undefined ? w`straight on the plug` : adapterWords(adapter)],
+    flexJoint === undefined ? null : [w`joint`, flexJointWords(flexJoint)],
   ];
+  return facts.filter((fact) => fact !== null);
 }
 
+function turnWords({ lowerDeg, upperDeg }: Turn, { thread }: Plug, judged: boolean): string {
+  const { pitchMm } = plugJoint(thread);
+  const crush = (deg: number) => {
+    const mm = (deg / 360) * pitchMm;
+    return shownUnits().length === 'mm' ? mm.toFixed(2) : shownFigure(mm, 'mm');
+  };
+  const angle = w`${formatAngle(lowerDeg)} to ${formatAngle(upperDeg)}`;
+  const way = w`${crush(lowerDeg)} to ${crush(upperDeg)} ${shownUnit('mm')}`;
+  return judged ? w`${angle} from contact (${way}); judged` : w`${angle} from contact (${way}); not judged`;
+}
+
+const wrenchWords = ({ id, serial }: Instrument): string =>
+  serial === undefined ? id : w`${id}, serial ${serial}`;
+
+function adapterWords({ offsetMm, angleDeg, armMm }: Adapter): string {
+  const length = (mm: number) => `${briefFigure(mm, 'mm')} ${shownUnit('mm')}`;
+  return w`adapter of ${length(offsetMm)} at ${formatAngle(angleDeg)} on a wrench of ${length(armMm)}`;
+}
+
+const JOINT_WORDS: Readonly<Record<FlexJoint['kind'], string>> = phrases({
+  'universal-joint': 'universal joint',
+  'wobble-extension': 'wobble extension',
+});
+
 /** "universal joint, bent by up to 10°" */
-export const flexJointWords = ({ kind, bentDeg, stated }: FlexJoint): string =>
-  [
-    `${kind.replace('-', ' ')}, bent by up to ${formatAngle(bentDeg)}`,
-    ...(stated === undefined ? [] : [`within ${stated.percent} % by ${stated.basis}`]),
-  ].join('; ');
+export function flexJointWords({ kind, bentDeg, stated }: FlexJoint): string {
+  const joint = w`${JOINT_WORDS[kind]}, bent by up to ${formatAngle(bentDeg)}`;
+  return stated === undefined ? joint : w`${joint}; within ${stated.percent} % by ${stated.basis}`;
+}
 
 function basisOf({ certificate, basis }: Instrument): string {
   return certificate === undefined
     ? basis
-    : `certificate ${certificate.number}, ${certificate.laboratory}, ${certificate.date}`;
+    : w`certificate ${certificate.number}, ${certificate.laboratory}, ${certificate.date}`;
 }
 
 /** Of a wrench that reads so many times a second and wavers by a step; found at the bench it may be worse. */

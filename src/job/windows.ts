@@ -2,9 +2,9 @@ import type { Instrument } from '../instrument/instrument.ts';
 import { type DecisionRule, largestExpandedBy, windowBy } from '../metrology/decision.ts';
 import type { Window } from '../metrology/judgement.ts';
 import type { Problem } from '../problem.ts';
-import { formatGap } from '../quantity/length.ts';
-import { formatTorque } from '../quantity/torque.ts';
+import { gapText, torqueText } from '../quantity/shown.ts';
 import type { ToolId } from '../reading.ts';
+import { w } from '../words/catalogue.ts';
 import { type Circumstances, circumstancesOf, measured, readingFor } from './measurement.ts';
 import type { JobState } from './state.ts';
 
@@ -31,14 +31,13 @@ export function windowFor(
 /** Said before the job starts: this instrument cannot decide this window, and what would. */
 export function undecidable(window: Window, where: string, rule: DecisionRule): Problem | null {
   if (window.decidable) return null;
-  const text = (value: number) => (window.unit === 'N.m' ? formatTorque(value) : formatGap(value, 3));
+  const text = window.unit === 'N.m' ? torqueText : gapText;
+  const [lower, upper] = [text(window.lowerLimit), text(window.upperLimit)];
   return {
     code: 'window-not-decidable',
     where,
-    message:
-      `this tool cannot prove any reading between ${text(window.lowerLimit)} and ${text(window.upperLimit)}: ` +
-      `its uncertainty (U = ${text(window.expandedAtUpper)}) leaves no room in the window`,
-    next: `Use an instrument with an expanded uncertainty below ${text(largestExpandedBy(rule, window))}.`,
+    message: w`this tool cannot prove any reading between ${lower} and ${upper}: its uncertainty (U = ${text(window.expandedAtUpper)}) leaves no room in the window`,
+    next: w`Use an instrument with an expanded uncertainty below ${text(largestExpandedBy(rule, window))}.`,
   };
 }
 

@@ -5,6 +5,9 @@
 import type { Problem } from '../problem.ts';
 import { order } from '../quantity/compare.ts';
 import { rounded } from '../quantity/rounded.ts';
+import { briefFigure, roughTorque, shownUnit } from '../quantity/shown.ts';
+import { w } from '../words/catalogue.ts';
+import { HEAD_WORDS, SEAT_WORDS } from './fit-words.ts';
 import { plugJoint, stressAreaMm2, threadDiameterMm, torqueParts } from './friction.ts';
 import type { GapLimits, Wires } from './gap.ts';
 import { tableView } from './plausibility.ts';
@@ -17,7 +20,7 @@ interface Bound {
   readonly usual: Range;
   readonly possible: Range;
   /** What is usual, and by whom, for the person who reads the question; goes on behind a colon. */
-  readonly says: string;
+  readonly says: () => string;
 }
 
 /** A figure of the order and what it is held against. */
@@ -53,8 +56,8 @@ export function outOfBounds(
     return {
       code: 'figure-impossible',
       where: impossible.where,
-      message: `${impossible.printed} cannot be for ${fit.thread}: ${impossible.bound.says}`,
-      next: 'Check figure and unit against the source.',
+      message: w`${impossible.printed} cannot be for ${fit.thread}: ${impossible.bound.says()}`,
+      next: w`Check figure and unit against the source.`,
     };
   if (specification.checkedBy !== undefined) return null;
   const unusual = figures.find(({ values, bound }) => beyond(values, bound.usual));
@@ -62,8 +65,8 @@ export function outOfBounds(
   return {
     code: 'figure-implausible',
     where: unusual.where,
-    message: `${unusual.printed} on ${fit.thread} is not usual: ${unusual.bound.says}`,
-    next: 'Check figure and unit. If the source gives it, name who checked it in specification.checkedBy.',
+    message: w`${unusual.printed} on ${fit.thread} is not usual: ${unusual.bound.says()}`,
+    next: w`Check figure and unit. If the source gives it, name who checked it in specification.checkedBy.`,
   };
 }
 
@@ -155,58 +158,58 @@ export function ceilingNm(thread: Fit['thread']): number {
 function torqueBoundOf(fit: Fit): Bound {
   const ceiling = ceilingNm(fit.thread);
   const table = tableView(fit);
-  const yields = `a solid thread of mild steel yields at ${short(ceiling)} N·m`;
+  const yields = () => w`a solid thread of mild steel yields at ${roughTorque(ceiling)} ${shownUnit('N.m')}`;
   if (table === null)
     return {
       usual: [UNTABLED[0] * ceiling, UNTABLED[1] * ceiling],
       possible: [(UNTABLED[0] * ceiling) / IMPOSSIBLE, ceiling],
-      says: `no general table has a figure for this thread and seat, and ${yields}`,
+      says: () => w`no general table has a figure for this thread and seat, and ${yields()}`,
     };
   const { lowestNm, highestNm } = table;
   return {
     usual: [lowestNm / UNUSUAL, Math.min(ceiling, highestNm * UNUSUAL)],
     possible: [lowestNm / IMPOSSIBLE, Math.min(ceiling, highestNm * IMPOSSIBLE)],
-    says: `general tables say ${short(lowestNm)} to ${short(highestNm)} N·m (${fit.seat} seat, ${fit.head} head), and ${yields}`,
+    says: () =>
+      w`general tables say ${roughTorque(lowestNm)} to ${roughTorque(highestNm)} ${shownUnit('N.m')} (${SEAT_WORDS[fit.seat]}, ${HEAD_WORDS[fit.head]}), and ${yields()}`,
   };
 }
-
-const short = (nm: number) => String(Number(nm.toFixed(1)));
 
 /** Common practice, no source, for all that follows; the usual reaches, gaps and turns are those that plug makers list. */
 const TURN: Bound = {
   usual: [10, 360],
   possible: [1, 720],
-  says: 'plug makers advise 1/16 of a turn on a conical seat and up to 2/3 on a new gasket',
+  says: () => w`plug makers advise 1/16 of a turn on a conical seat and up to 2/3 on a new gasket`,
 };
 const GAP: Bound = {
   usual: [0.35, 1.7],
   possible: [0.15, 3],
-  says: 'gaps of spark plugs lie between 0.4 and 1.6 mm (0.016 and 0.063 in)',
+  says: () => w`gaps of spark plugs lie between 0.4 and 1.6 mm (0.016 and 0.063 in)`,
 };
 const BEND: Bound = {
   usual: [0.02, 0.5],
   possible: [0.005, 1],
-  says: 'plug makers let a ground electrode be bent by about 0.2 mm in all',
+  says: () =>
+    w`plug makers let a ground electrode be bent by about ${briefFigure(0.2, 'mm')} ${shownUnit('mm')} in all`,
 };
 const WIRE_WITHIN: Bound = {
   usual: [0.0005, 0.02],
   possible: [0.0001, 0.1],
-  says: 'wires are made to a few thousandths of a millimetre',
+  says: () => w`wires are made to a few thousandths of a millimetre`,
 };
 const REDUCTION: Bound = {
   usual: [5, 40],
   possible: [1, 50],
-  says: 'shops reduce by 10 to 40 % for lubricated threads',
+  says: () => w`shops reduce by 10 to 40 % for lubricated threads`,
 };
 const SINGLE: Bound = {
   usual: [3, 15],
   possible: [1, 25],
-  says: 'where makers print a tolerance on the torque of a plug it is 5 to 15 %',
+  says: () => w`where makers print a tolerance on the torque of a plug it is 5 to 15 %`,
 };
 const REACH: Bound = {
   usual: [8, 32],
   possible: [5, 45],
-  says: 'threads of spark plugs are 9 to 29 mm long',
+  says: () => w`threads of spark plugs are 9 to 29 mm long`,
 };
 
 /** From a hexagon that just clears the thread to the widest that is made for it. */
@@ -215,6 +218,7 @@ function hexBound({ thread }: Fit): Bound {
   return {
     usual: [diameterMm + 2, 1.8 * diameterMm],
     possible: [diameterMm, 2.5 * diameterMm],
-    says: `the hexagon of a plug with this thread is between ${diameterMm + 2} and ${short(1.8 * diameterMm)} mm wide`,
+    says: () =>
+      w`the hexagon of a plug with this thread is between ${diameterMm + 2} and ${Number((1.8 * diameterMm).toFixed(1))} mm wide`,
   };
 }

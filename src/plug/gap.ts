@@ -4,7 +4,9 @@ import { order as compare, limitsMm } from '../quantity/compare.ts';
 import { millimetres } from '../quantity/length.ts';
 import { parseLength, parseLengthRange } from '../quantity/range.ts';
 import { rounded } from '../quantity/rounded.ts';
+import { briefFigure, shownUnit } from '../quantity/shown.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { gapCheckSchema, type Plug, type Specification } from './specification.ts';
 import { inField } from './tightening.ts';
 
@@ -31,8 +33,8 @@ export function gapLimitsOf(specification: Specification, plug: Plug): Result<Ga
     return err({
       code: 'gap-missing',
       where: 'specification.gap',
-      message: 'the specification has no gap',
-      next: 'Give the gap as printed, for example 0.7-0.8 mm, or set gapRules.check so that it is not measured.',
+      message: w`the specification has no gap`,
+      next: w`Give the gap as printed, for example 0.7-0.8 mm, or set gapRules.check so that it is not measured.`,
     });
   }
   const range = parseLengthRange(gap);
@@ -44,8 +46,8 @@ export function gapLimitsOf(specification: Specification, plug: Plug): Result<Ga
     return err({
       code: 'service-limit-below-range',
       where: 'specification.gapRules.serviceLimit',
-      message: `the service limit of ${service.value} mm lies below the gap of a new plug`,
-      next: 'Give the widest gap at which a used plug may go on.',
+      message: w`the service limit of ${briefFigure(service.value, 'mm')} ${shownUnit('mm')} lies below the gap of a new plug`,
+      next: w`Give the widest gap at which a used plug may go on.`,
     });
   return ok(
     plug.condition === 'used' && service.value !== null ? { ...limits, upperMm: service.value } : limits,
@@ -67,8 +69,8 @@ export function wiresOf({ gapRules }: Specification): Result<Wires> {
     return err({
       code: 'wires-missing',
       where,
-      message: 'the gap is checked by wire, but no wires are given',
-      next: 'Give the wires, for example {"go": "0.72 mm", "noGo": "0.78 mm", "within": "0.003 mm"}.',
+      message: w`the gap is checked by wire, but no wires are given`,
+      next: w`Give the wires, for example {"go": "0.72 mm", "noGo": "0.78 mm", "within": "0.003 mm"}.`,
     });
   const go = lengthIn(wires.go, 'wires.go');
   if (!go.ok) return go;
@@ -81,8 +83,8 @@ export function wiresOf({ gapRules }: Specification): Result<Wires> {
   return err({
     code: 'range-reversed',
     where,
-    message: 'the go wire is not thinner than the no-go wire',
-    next: 'Give the thinner wire as go.',
+    message: w`the go wire is not thinner than the no-go wire`,
+    next: w`Give the thinner wire as go.`,
   });
 }
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Problem } from '../problem.ts';
+import { w } from '../words/catalogue.ts';
 
 /** A crowfoot or extension on the drive of a torque wrench. Lengths in one unit, whichever; valid for a pull square to the handle. */
 export interface Crowfoot {
@@ -33,7 +34,7 @@ export const adapterSchema = z
   })
   .refine(({ armMm, offsetMm, angleDeg }) => armMm + offsetMm * Math.cos((angleDeg * Math.PI) / 180) > 0, {
     path: ['offsetMm'],
-    message: 'expected an adapter that leaves a lever between hand and plug',
+    error: () => w`expected an adapter that leaves a lever between hand and plug`,
   });
 export type Adapter = z.infer<typeof adapterSchema>;
 
@@ -59,20 +60,19 @@ export type FlexJoint = z.infer<typeof flexJointSchema>;
 /** Why nothing can be proven through it; null where its share of the uncertainty is known. */
 export function flexJointRefused({ kind, bentDeg, stated }: FlexJoint): Problem | null {
   if (stated !== undefined) return null;
-  const next =
-    'Use a straight extension, or state how far the torque may be off by it, and who measured that.';
+  const next = w`Use a straight extension, or state how far the torque may be off by it, and who measured that.`;
   if (kind === 'wobble-extension')
     return {
       code: 'flex-joint-refused',
       where: 'flexJoint.stated',
-      message: 'nobody can compute what torque a wobble extension passes on when it is bent',
+      message: w`nobody can compute what torque a wobble extension passes on when it is bent`,
       next,
     };
   if (bentDeg <= MOST_BENT_DEG) return null;
   return {
     code: 'flex-joint-refused',
     where: 'flexJoint.bentDeg',
-    message: `a universal joint bent by ${bentDeg}° passes torque on too unevenly; ${MOST_BENT_DEG}° is the most`,
+    message: w`a universal joint bent by ${bentDeg}° passes torque on too unevenly; ${MOST_BENT_DEG}° is the most`,
     next,
   };
 }

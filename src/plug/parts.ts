@@ -1,5 +1,6 @@
 /** Which part goes into which cylinder: one for all, any of several, or each into its own. */
 import type { Problem } from '../problem.ts';
+import { w } from '../words/catalogue.ts';
 import type { Plug } from './specification.ts';
 
 /** The parts that may go into a cylinder. */
@@ -24,8 +25,8 @@ export function partsProblem(plug: Plug, cylinders: readonly number[]): Problem 
     where: 'plug.parts',
     message:
       unknown === undefined
-        ? `not every cylinder has exactly one part; named are ${named.join(', ')}`
-        : `${unknown.part} is neither the part of the order nor one of the others`,
-    next: 'Name every cylinder once, with "part" or one of "alsoParts".',
+        ? w`not every cylinder has exactly one part; named are ${named.join(', ')}`
+        : w`${unknown.part} is neither the part of the order nor one of the others`,
+    next: w`Name every cylinder once, with "part" or one of "alsoParts".`,
   };
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { personal } from '../personal.ts';
+import { w } from '../words/catalogue.ts';
 
 /** A figure or a range as printed in the source, parsed by src/quantity; kept as text so that the record shows what was read. */
 const printed = z.string().min(1).max(80);
@@ -8,7 +9,7 @@ const printedTorque = z
   .string({
     error: ({ input }) =>
       input === undefined
-        ? 'there is no torque. Give it as printed; where the source prints an angle alone, give that angle in its place'
+        ? w`there is no torque. Give it as printed; where the source prints an angle alone, give that angle in its place`
         : undefined,
   })
   .min(1)
@@ -110,7 +111,9 @@ export const specificationSchema = z.strictObject({
       km: z.int().positive().max(1_000_000).exactOptional().describe('After so many kilometres.'),
       months: z.int().positive().max(240).exactOptional().describe('After so many months.'),
     })
-    .refine(({ km, months }) => km !== undefined || months !== undefined, 'expected km or months')
+    .refine(({ km, months }) => km !== undefined || months !== undefined, {
+      error: () => w`expected km or months`,
+    })
     .exactOptional()
     .describe('When the source has the plugs changed again, whichever comes first. Printed, not judged.'),
   singleFigure: singleFigureSchema.exactOptional(),

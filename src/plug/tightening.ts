@@ -3,6 +3,8 @@ import { limitsDeg, limitsNm } from '../quantity/compare.ts';
 import { type PrintedRange, parseAngleRange, parseTorque, parseTorqueRange } from '../quantity/range.ts';
 import type { TorqueUnit } from '../quantity/torque.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
+import { THREADS_WORDS } from './fit-words.ts';
 import type { SingleFigure, Specification } from './specification.ts';
 
 export interface TorqueLimits {
@@ -48,8 +50,8 @@ export function tighteningOf(specification: Specification): Result<Tightening> {
     return err({
       code: 'reduced-twice',
       where: 'specification.reduction',
-      message: `the figure is already for ${threads} threads; a reduction for ${reduction.lubricant} threads would count twice`,
-      next: 'Remove the reduction, or give the figure for dry threads.',
+      message: w`the figure is already for ${THREADS_WORDS[threads]}; a reduction for ${THREADS_WORDS[reduction.lubricant]} would count twice`,
+      next: w`Remove the reduction, or give the figure for dry threads.`,
     });
   const share = 1 - (reduction?.percent ?? 0) / 100;
   const limits = torqueLimits(torque, 'specification.torque', share, singleFigure);
@@ -67,8 +69,8 @@ export function tighteningOf(specification: Specification): Result<Tightening> {
     return err({
       code: 'no-tolerance',
       where: 'specification.turn',
-      message: 'a turn without a tolerance cannot be judged',
-      next: 'Give two limits, such as 180-240°.',
+      message: w`a turn without a tolerance cannot be judged`,
+      next: w`Give two limits, such as 180-240°.`,
     });
   return ok({
     kind: 'torque',
@@ -87,8 +89,8 @@ function besideAngle({ tightenFirst, turn, angle, reduction }: Specification): P
   return {
     code: 'angle-without-torque',
     where: `specification.${field}`,
-    message: 'the order names an angle in place of a torque, and this belongs to a torque',
-    next: 'Remove it, or give the torque of the source in specification.torque.',
+    message: w`the order names an angle in place of a torque, and this belongs to a torque`,
+    next: w`Remove it, or give the torque of the source in specification.torque.`,
   };
 }
 
@@ -129,7 +131,7 @@ function torqueLimits(
     return err(
       inField(
         single
-          ? { ...error, next: `${error.next} Or give the shop's own rule for single figures: singleFigure.` }
+          ? { ...error, next: w`${error.next} Or give the shop's own rule for single figures: singleFigure.` }
           : error,
         field,
       ),

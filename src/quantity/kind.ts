@@ -1,3 +1,4 @@
+import { phrases } from '../words/catalogue.ts';
 import { type AngleUnit, degrees } from './angle.ts';
 import { type LengthUnit, millimetres } from './length.ts';
 import { newtonMetres, type TorqueUnit } from './torque.ts';
@@ -6,8 +7,7 @@ import { newtonMetres, type TorqueUnit } from './torque.ts';
 export interface Kind<U> {
   readonly measured: 'torque' | 'length' | 'angle';
   readonly units: readonly U[];
-  readonly unitsInWords: string;
-  readonly example: string;
+  readonly words: { readonly measured: string; readonly units: string; readonly example: string };
   readonly toSi: (figure: number, unit: U) => number;
   /** In N·m, mm or degrees; anything above is a slip of the pen, not a spark plug. */
   readonly largest: number;
@@ -20,8 +20,11 @@ export interface Kind<U> {
 export const TORQUE: Kind<TorqueUnit> = {
   measured: 'torque',
   units: ['N.m', '[ft_i].[lbf_av]', '[in_i].[lbf_av]', 'kgf.m', 'kgf.cm'],
-  unitsInWords: 'N·m, lbf·ft, lbf·in, kgf·m or kgf·cm',
-  example: '25-30 N·m or 18 N·m ±10 %',
+  words: phrases({
+    measured: 'torque',
+    units: 'N·m, lbf·ft, lbf·in, kgf·m or kgf·cm',
+    example: '25-30 N·m or 18 N·m ±10 %',
+  }),
   toSi: newtonMetres,
   largest: 1000,
   fractions: false,
@@ -30,8 +33,7 @@ export const TORQUE: Kind<TorqueUnit> = {
 export const LENGTH: Kind<LengthUnit> = {
   measured: 'length',
   units: ['mm', '[in_i]', '[mil_i]'],
-  unitsInWords: 'mm, in or mil',
-  example: '0.7-0.8 mm or 1.0 +0/-0.1 mm',
+  words: phrases({ measured: 'length', units: 'mm, in or mil', example: '0.7-0.8 mm or 1.0 +0/-0.1 mm' }),
   toSi: millimetres,
   largest: 100,
   fractions: false,
@@ -40,8 +42,7 @@ export const LENGTH: Kind<LengthUnit> = {
 export const ANGLE: Kind<AngleUnit> = {
   measured: 'angle',
   units: ['deg', 'circ'],
-  unitsInWords: '° or turn',
-  example: '1/2-2/3 turn or 90°',
+  words: phrases({ measured: 'angle', units: '° or turn', example: '1/2-2/3 turn or 90°' }),
   toSi: degrees,
   largest: 3600,
   fractions: true,

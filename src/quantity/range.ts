@@ -4,6 +4,7 @@
  */
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import type { AngleUnit } from './angle.ts';
 import { ANGLE, type Kind, LENGTH, TORQUE } from './kind.ts';
 import type { LengthUnit } from './length.ts';
@@ -58,8 +59,8 @@ function parseRange<U extends string>(given: string, kind: Kind<U>): Result<Prin
         text,
         first.at,
         'no-tolerance',
-        `"${first.text}" is a single figure; a reading is compared with a range`,
-        `Add the tolerance that the source allows, for example ${kind.example}.`,
+        w`"${first.text}" is a single figure; a reading is compared with a range`,
+        w`Add the tolerance that the source allows, for example ${kind.words.example}.`,
       ),
     );
   const limits =
@@ -90,8 +91,8 @@ function parseFigure<U extends string>(given: string, kind: Kind<U>): Result<Pri
         text,
         second.at,
         'not-understood',
-        'expected one figure, not a range',
-        `Give one figure in ${kind.unitsInWords}.`,
+        w`expected one figure, not a range`,
+        w`Give one figure in ${kind.words.units}.`,
       ),
     );
   const problem = implausible(text, kind, unit, [[first, first.value]]);
@@ -113,8 +114,8 @@ function limitsOf<U>(
         text,
         second.at,
         'unit-mixed',
-        'one deviation is in % and the other is not',
-        'Give both in % or both in the unit.',
+        w`one deviation is in % and the other is not`,
+        w`Give both in % or both in the unit.`,
       ),
     );
   const amount = (figure: FigureToken): number =>
@@ -129,15 +130,15 @@ function limitsOf<U>(
           text,
           second.at,
           'range-reversed',
-          `the range runs from ${lower} down to ${upper}`,
-          'Give the lower figure first.',
+          w`the range runs from ${lower} down to ${upper}`,
+          w`Give the lower figure first.`,
         )
       : problemAt(
           text,
           second.at,
           'no-tolerance',
-          `both limits are ${lower}; no reading can be proven`,
-          'Give the tolerance that the source allows.',
+          w`both limits are ${lower}; no reading can be proven`,
+          w`Give the tolerance that the source allows.`,
         ),
   );
 }
@@ -157,16 +158,16 @@ function implausible<U extends string>(
         text,
         token.at,
         'not-positive',
-        `${Number.isNaN(figure) ? `"${token.text}"` : figure} is not above zero`,
-        `Expected figures above zero, for example ${kind.example}.`,
+        w`${Number.isNaN(figure) ? `"${token.text}"` : figure} is not above zero`,
+        w`Expected figures above zero, for example ${kind.words.example}.`,
       );
     if (!(kind.toSi(figure, unit) <= kind.largest))
       return problemAt(
         text,
         token.at,
         'figure-absurd',
-        `"${token.text}" is far too large for a spark plug`,
-        'Check the figure and its unit against the source.',
+        w`"${token.text}" is far too large for a spark plug`,
+        w`Check the figure and its unit against the source.`,
       );
   }
   return null;

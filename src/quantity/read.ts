@@ -1,5 +1,6 @@
 import type { Problem } from '../problem.ts';
 import { err, ok, type Result } from '../result.ts';
+import { phrases, w } from '../words/catalogue.ts';
 import type { Kind } from './kind.ts';
 import { type FigureToken, problemAt, scan, type Token, type UnitToken } from './scan.ts';
 
@@ -12,6 +13,16 @@ const SHAPES = {
   minusPlus: /^nu?dn%?u?\/?\+n%?u?/u,
 } as const;
 type Shape = keyof typeof SHAPES;
+
+/** What a unit measures, in words. */
+const MEASURED: Readonly<Record<UnitToken['spelling']['measured'], string>> = phrases({
+  torque: 'torque',
+  length: 'length',
+  angle: 'angle',
+  energy: 'energy',
+  stiffness: 'stiffness',
+  'force or mass': 'force or mass',
+});
 
 /** A text of which shape, unit and figures are known, but not yet whether the figures make sense. */
 export interface Printed<U> {
@@ -38,8 +49,8 @@ export function read<U extends string>(text: string, kind: Kind<U>): Result<Prin
         text,
         strange.at,
         'figure-ambiguous',
-        `"${strange.text}" can be read as a fraction or as a range`,
-        `Write a range with a dash, for example ${kind.example}.`,
+        w`"${strange.text}" can be read as a fraction or as a range`,
+        w`Write a range with a dash, for example ${kind.words.example}.`,
       ),
     );
   const grouped = figures.find(
@@ -51,8 +62,8 @@ export function read<U extends string>(text: string, kind: Kind<U>): Result<Prin
         text,
         grouped.at,
         'figure-ambiguous',
-        `"${grouped.text}" can be read as a thousand or as a decimal`,
-        'Write thousands without a separator and decimals without needless zeros.',
+        w`"${grouped.text}" can be read as a thousand or as a decimal`,
+        w`Write thousands without a separator and decimals without needless zeros.`,
       ),
     );
   return ok({
@@ -74,8 +85,8 @@ function shapeOf<U>(text: string, tokens: readonly Token[], kind: Kind<U>): Resu
         text,
         minus.at,
         'not-positive',
-        'a figure has a minus sign',
-        `Expected figures above zero, for example ${kind.example}.`,
+        w`a figure has a minus sign`,
+        w`Expected figures above zero, for example ${kind.words.example}.`,
       ),
     );
   let understood = 0;
@@ -92,8 +103,8 @@ function shapeOf<U>(text: string, tokens: readonly Token[], kind: Kind<U>): Resu
         text,
         before.at,
         'figure-ambiguous',
-        `"${before.text} ${stray.text}" can be one figure in groups of three or two figures`,
-        'Write thousands without a separator and ranges with a dash.',
+        w`"${before.text} ${stray.text}" can be one figure in groups of three or two figures`,
+        w`Write thousands without a separator and ranges with a dash.`,
       ),
     );
   return err(notUnderstood(text, stray?.at ?? 0, kind));
@@ -112,15 +123,15 @@ function unitOf<U extends string>(text: string, tokens: readonly Token[], kind: 
               text,
               token.at,
               'unit-not-known',
-              `"${token.text}" is not a unit in which this ${measured} is printed`,
-              `Expected ${kind.unitsInWords}.`,
+              w`"${token.text}" is not a unit in which this ${MEASURED[measured]} is printed`,
+              w`Expected ${kind.words.units}.`,
             )
           : problemAt(
               text,
               token.at,
               'unit-of-another-quantity',
-              `"${token.text}" is a unit of ${measured}, not of ${kind.measured}`,
-              `Expected ${kind.unitsInWords}.`,
+              w`"${token.text}" is a unit of ${MEASURED[measured]}, not of ${kind.words.measured}`,
+              w`Expected ${kind.words.units}.`,
             ),
       );
     if (unit !== undefined && unit !== allowed)
@@ -129,15 +140,15 @@ function unitOf<U extends string>(text: string, tokens: readonly Token[], kind: 
           text,
           token.at,
           'unit-mixed',
-          `"${token.text}" is the second unit in one range`,
-          'Give the figures in one unit, the one that the source prints first.',
+          w`"${token.text}" is the second unit in one range`,
+          w`Give the figures in one unit, the one that the source prints first.`,
         ),
       );
     unit = allowed;
   }
   if (unit === undefined)
     return err(
-      problemAt(text, text.length, 'unit-missing', 'there is no unit', `Expected ${kind.unitsInWords}.`),
+      problemAt(text, text.length, 'unit-missing', w`there is no unit`, w`Expected ${kind.words.units}.`),
     );
   return ok(unit);
 }
@@ -148,7 +159,7 @@ export function notUnderstood<U>(text: string, at: number, kind: Kind<U>): Probl
     text,
     at,
     'not-understood',
-    `expected one ${kind.measured} in one unit and nothing else`,
-    `Write for example ${kind.example}.`,
+    w`expected one ${kind.words.measured} in one unit and nothing else`,
+    w`Write for example ${kind.words.example}.`,
   );
 }

@@ -1,6 +1,7 @@
 import type { Problem } from '../problem.ts';
 import type { ProblemCode } from '../problem-code.ts';
 import { err, ok, type Result } from '../result.ts';
+import { w } from '../words/catalogue.ts';
 import { type Spelling, spellingAt } from './spelling.ts';
 
 interface Place {
@@ -53,7 +54,7 @@ export function problemAt(
   message: string,
   next: string,
 ): Problem {
-  return { code, message, next, where: `character ${at + 1} of "${printable(text)}"` };
+  return { code, message, next, where: w`character ${at + 1} of "${printable(text)}"` };
 }
 
 /** Outside text inside a message: no control or direction characters, never long. */
@@ -67,8 +68,8 @@ export function scan(text: string): Result<readonly Token[]> {
   if (text.length > MAX_TEXT)
     return err({
       code: 'not-understood',
-      message: `the text has ${text.length} characters; a range has a few`,
-      next: 'Give the range alone, for example 25-30 N·m.',
+      message: w`the text has ${text.length} characters; a range has a few`,
+      next: w`Give the range alone, for example 25-30 N·m.`,
     });
   const tokens: Token[] = [];
   let at = 0;
@@ -108,15 +109,15 @@ function tokenAt(text: string, at: number): Result<Token> {
           text,
           at,
           'not-understood',
-          `"${printable(text.charAt(at))}" cannot be read here`,
-          'Give one range in one unit, for example 25-30 N·m.',
+          w`"${printable(text.charAt(at))}" cannot be read here`,
+          w`Give one range in one unit, for example 25-30 N·m.`,
         )
       : problemAt(
           text,
           at,
           'unit-not-known',
-          `"${printable(word)}" is not a known unit or word`,
-          'Write for example N·m, lbf·ft, lbf·in, kgf·m, mm, in, mil, ° or turn.',
+          w`"${printable(word)}" is not a known unit or word`,
+          w`Write for example N·m, lbf·ft, lbf·in, kgf·m, mm, in, mil, ° or turn.`,
         ),
   );
 }
@@ -128,16 +129,16 @@ function figureToken(text: string, at: number, figure: string): Result<Token> {
   if (digits.length > MAX_DIGITS)
     return refuse(
       'figure-absurd',
-      `"${figure}" has ${digits.length} digits; no publisher prints more than ${MAX_DIGITS}`,
-      'Give the figure as printed in the source.',
+      w`"${figure}" has ${digits.length} digits; no publisher prints more than ${MAX_DIGITS}`,
+      w`Give the figure as printed in the source.`,
     );
   if (/[/½⅓⅔¼¾⅛⅙]/u.test(figure))
     return ok({ kind: 'n', at, text: figure, value: fraction(figure), fraction: true, grouped: null });
   if (figure.includes("'") || figure.split(/[.,]/u).length > 2 || /^[1-9]\d{0,2},\d{3}$/u.test(figure))
     return refuse(
       'figure-ambiguous',
-      `"${figure}" can be read as a thousand or as a decimal`,
-      'Write thousands without a separator and decimals with a point.',
+      w`"${figure}" can be read as a thousand or as a decimal`,
+      w`Write thousands without a separator and decimals with a point.`,
     );
   const grouped = /^[1-9]\d{0,2}\.\d{3}$/u.test(figure) ? Number(figure.replace('.', '')) : null;
   return ok({

@@ -63,6 +63,13 @@ export function shownFigure(value: number, unit: Measured): string {
   return Number(text) === 0 ? text.replace('-', '') : text;
 }
 
+/** The same without needless zeros: `25`, `0.75`. */
+export const briefFigure = (value: number, unit: Measured): string =>
+  String(Number(shownFigure(value, unit)));
+
+/** A torque to a tenth, as tables have it, without needless zeros: `20`, `22.1`. */
+export const roughTorque = (nm: number): string => String(Number(shownValue(nm, 'N.m').toFixed(1)));
+
 /** `25.00 N·m`, `18.44 lbf·ft`. */
 export const torqueText = (nm: number): string => `${shownFigure(nm, 'N.m')} ${shownUnit('N.m')}`;
 

@@ -8,7 +8,7 @@ import { phrases, w } from '../words/catalogue.ts';
 import { clean } from './clean.ts';
 import { figure, utc } from './figures.ts';
 import { CONDITION_WORDS, DAMAGE_WORDS, THREAD_WORDS } from './plug-words.ts';
-import { choiceText, noted } from './words/index.ts';
+import { choiceText, itemText, noted } from './words/index.ts';
 
 export interface AttestedList {
   readonly title: string;
@@ -59,7 +59,7 @@ function attestedList(
   if (routine === null || last === undefined) return [];
   const items = itemsOf(routine, phase).map((item) => {
     const said = Object.hasOwn(attested, item.id) ? attested[item.id] : undefined;
-    return clean(`${item.text}: ${saidText(item, said)}`);
+    return clean(`${itemText(item)}: ${saidText(item, said)}`);
   });
   const together = last.event.type === 'steps-attested' && last.event.together === true;
   const by = clean(`${last.by}, ${utc(last.at)}${together ? w`, all answered at once` : ''}`);

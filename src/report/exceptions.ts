@@ -20,6 +20,7 @@ import {
   deviceRefusalText,
   featuresText,
   instrumentRefusalText,
+  itemText,
   KIND_WORDS,
   LINK_CAVEAT,
   linkEndText,
@@ -273,15 +274,15 @@ const cylindersText = (cylinders: readonly number[]): string =>
 function notDone({ phase, steps }: JobEventOf<'steps-attested'>, { routine }: JobState): string | null {
   const items = routine === null ? [] : itemsOf(routine, phase);
   const of = (item: string) => items.find(({ id }) => id === item);
+  const textOf = (item: string) => {
+    const listed = of(item);
+    return listed === undefined ? item : itemText(listed);
+  };
   const left = steps.flatMap(({ item, as, why }) =>
-    as === NOT_DONE
-      ? [`${of(item)?.text ?? item}${why === undefined ? '' : ` (${withoutPhoneNumbers(why)})`}`]
-      : [],
+    as === NOT_DONE ? [`${textOf(item)}${why === undefined ? '' : ` (${withoutPhoneNumbers(why)})`}`] : [],
   );
   const notable = steps.flatMap(({ item, as }) =>
-    of(item)?.notable?.includes(as) === true
-      ? [`${of(item)?.text ?? item}: ${choiceText(of(item), as)}.`]
-      : [],
+    of(item)?.notable?.includes(as) === true ? [`${textOf(item)}: ${choiceText(of(item), as)}.`] : [],
   );
   const words = [...(left.length === 0 ? [] : [w`Not done: ${left.join('; ')}.`]), ...notable];
   return words.length === 0 ? null : words.join(' ');

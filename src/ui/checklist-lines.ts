@@ -6,7 +6,7 @@ import { attemptOf } from '../job/situation.ts';
 import type { JobState } from '../job/state.ts';
 import { gapText, torqueText } from '../quantity/shown.ts';
 import { CONDITIONS, DAMAGE } from '../report/words/condition.ts';
-import { choiceText, featuresText } from '../report/words/index.ts';
+import { choiceText, featuresText, itemText } from '../report/words/index.ts';
 import { w } from '../words/catalogue.ts';
 import { outlier } from './panels/outlier.ts';
 import { threadWords } from './words.ts';
@@ -31,7 +31,7 @@ function attested({ phase, steps, together }: JobEventOf<'steps-attested'>, { ro
   const items = routine === null ? [] : itemsOf(routine, phase);
   const words = steps.map(({ item, as, why }) => {
     const of = items.find(({ id }) => id === item);
-    const text = of?.text ?? item;
+    const text = of === undefined ? item : itemText(of);
     if (as === NOT_DONE) return w`NOT done: ${text} (${why ?? ''})`;
     return as === DONE ? text : `${text}: ${choiceText(of, as)}`;
   });

@@ -8,7 +8,7 @@ import { type EngineLayout, PAIR_MARGIN } from './layout.ts';
 import type { Line, Span } from './line.ts';
 import { nextTask } from './next-step.ts';
 import { columnsOf, fill } from './printable.ts';
-import { figure, quantityWord, stepSpoken } from './words.ts';
+import { figure, quantityBrief, stepSpoken } from './words.ts';
 
 interface Cell {
   readonly cylinder: number;
@@ -94,7 +94,7 @@ function pairLines(cells: readonly Cell[], layout: EngineLayout, glyphs: Glyphs)
   const line = (which: 'gap' | 'torque'): Line => [
     {
       text:
-        fill(` ${quantityWord(which === 'gap' ? 'length' : 'torque')}`, PAIR_MARGIN - 1, glyphs.cutMark) +
+        fill(` ${quantityBrief(which === 'gap' ? 'length' : 'torque')}`, PAIR_MARGIN - 1, glyphs.cutMark) +
         ' ',
     },
     ...cells.flatMap((cell) => [...half(cell, which, '', room, glyphs), ...between]),
@@ -116,7 +116,7 @@ function boxedLines(cells: readonly Cell[], layout: EngineLayout, glyphs: Glyphs
       ...half(
         cell,
         which,
-        `${fill(quantityWord(which === 'gap' ? 'length' : 'torque'), 6, glyphs.cutMark)} `,
+        `${fill(quantityBrief(which === 'gap' ? 'length' : 'torque'), 6, glyphs.cutMark)} `,
         inner,
         glyphs,
       ),
@@ -132,7 +132,7 @@ function tinyWord(cell: Cell, glyphs: Glyphs): { text: string; tone?: Span['tone
   const over = isOver(cell.gap) ? (isOver(cell.torque) ? cell.torque : null) : null;
   const step = worst ?? over ?? 'todo';
   const { symbol, word, tone } = stepSpoken(step, glyphs, cell.settlement);
-  const open = isOver(cell.gap) ? w`pull` : quantityWord('length');
+  const open = isOver(cell.gap) ? w`pull` : quantityBrief('length');
   return { text: symbol + (step === 'todo' ? open : word), tone };
 }
 

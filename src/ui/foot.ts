@@ -8,12 +8,13 @@ import { phrases, w } from '../words/catalogue.ts';
 import { canStay, exceptionsNow } from './exceptions.ts';
 import type { Glyphs } from './glyphs.ts';
 import type { InputState } from './input-state.ts';
+import { KEY } from './key-table.ts';
 import { apart, columnsOfLine, type Line, type Span } from './line.ts';
 import { allProven } from './next-step.ts';
 import { panelKeys } from './panels/index.ts';
 import { columnsOf, printable } from './printable.ts';
 import type { BenchView } from './view.ts';
-import { answerKeys, LOW_BATTERY_PERCENT } from './words.ts';
+import { answerKeys, anyArrow, LOW_BATTERY_PERCENT, upDown } from './words.ts';
 
 const LINK: Readonly<Record<ToolState['link'], string>> = phrases({
   seeking: 'seeking',
@@ -118,6 +119,7 @@ function questionKeys(job: JobState, question: Question, columns: number): strin
     `${answerKeys(question)}   ${long}`,
     `${brief}  ${long}`,
     `${brief} ${short} ${help}`,
+    `${brief} ${short} [${KEY.help}]`,
     `${brief} ${short}`,
   ];
   return lines.find((line) => exceptionsNow(job).length > 0 && columnsOf(line) <= columns) ?? brief;
@@ -132,8 +134,8 @@ export function keysLine(job: JobState, input: InputState, columns: number): Lin
         text:
           input.form.text === null
             ? input.types
-              ? w` [up down] mark  [Enter] choose  [Esc] back`
-              : w` [up down] or a number  [Enter] choose  [Esc] back`
+              ? w` [${upDown()}] mark  [Enter] choose  [Esc] back`
+              : w` [${upDown()}] or a number  [Enter] choose  [Esc] back`
             : w` [Enter] confirm  [Esc] back`,
         bold: true,
       },
@@ -151,7 +153,10 @@ export function keysLine(job: JobState, input: InputState, columns: number): Lin
       ]
     : [
         {
-          text: fitting([w`[c] else`, w`[u] take back`, w`[d] discard`, w`[arrows] cylinder`], columns),
+          text: fitting(
+            [w`[c] else`, w`[u] take back`, w`[d] discard`, w`[${anyArrow()}] cylinder`],
+            columns,
+          ),
         },
       ];
 }

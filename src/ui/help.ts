@@ -25,13 +25,11 @@ const stays = (): Keys => [[KEY.keep, w`keep it as it is; a named person answers
 
 const keepsGap = (): Keys => [[KEY.keep, w`keep the early gap; a named person answers for it`]];
 
-const MOVES = ['up, down', 'another line'] as const;
-
 const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = phrases({
   windows: [['Enter', 'confirm the windows']],
   trial: [[KEY.not, 'skip the trial click']],
   list: [
-    MOVES,
+    ['up, down', 'another line'],
     ['space, Enter', 'tick this line; space again: not ticked'],
     [KEY.all, 'all lines without a choice, once read'],
     ['1 to 6', 'choose for this line; or left and right'],
@@ -49,7 +47,7 @@ const ON_PANEL: Readonly<Record<Draft['about'], Keys>> = phrases({
     ['Enter', 'confirm this plug as marked'],
   ],
   'new-plugs': [
-    MOVES,
+    ['up, down', 'another line'],
     [KEY.not, 'this feature differs; again: it agrees'],
     [KEY.part, 'another part number'],
     [KEY.lot, 'lot or date code'],

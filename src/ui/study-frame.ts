@@ -17,7 +17,7 @@ import type { StudyInputState } from './study-input-state.ts';
 import { studyLarge } from './study-large.ts';
 import { resultLines } from './study-result.ts';
 import { type StudyView, takenOf, unitOf } from './study-view.ts';
-import { figure, roughTorque, unitWord } from './words.ts';
+import { figure, roughTorque, unitWord, upDown } from './words.ts';
 
 export interface StudyFrame {
   readonly view: StudyView;
@@ -140,7 +140,7 @@ const KEYS = phrases([
 
 function keysLine(view: StudyView, { figure: typed }: StudyInputState, columns: number): Line {
   if (typed !== '') return [{ text: w` typed so far: ${typed}  [Enter] confirm  [Esc] drop it`, bold: true }];
-  if (view.result !== null) return [{ text: w` [up down] scroll  [q] leave` }];
+  if (view.result !== null) return [{ text: w` [${upDown()}] scroll  [q] leave` }];
   const record = view.due === null ? [w`[Enter] record`] : [];
   const back = takenOf(view) === 0 ? [] : [w`[u] take back`];
   const answers = view.asked === null ? back : [w`[Enter] take it`, w`[u] set aside`];

@@ -180,6 +180,16 @@ export const unitWord = (unit: Window['unit'], { ascii }: Pick<Glyphs, 'ascii'>)
 export const threadWords = (thread: ThreadState): string =>
   thread === 'dirty' ? w`thread dirty` : w`thread damaged`;
 
+/** Keys that have a name and no letter, as a line of keys names them. */
+export const upDown = (): string => w`up down`;
+export const leftRight = (): string => w`left right`;
+export const anyArrow = (): string => w`arrows`;
+export const spaceBar = (): string => w`space`;
+
+/** The two measured quantities for a cell of six columns. */
+export const quantityBrief = (quantity: Quantity): string =>
+  (quantity === 'torque' ? w` torque` : w` gap`).trim();
+
 /** The first letter a capital. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

@@ -39,11 +39,10 @@ export function otherWords(code: string): { readonly code: string; readonly coun
 
 function replacement(node: ts.Node): string | null {
   if (ts.isStringLiteral(node)) return isSentence(node.text) ? JSON.stringify(turned(node.text)) : null;
-  // The text of a tagged template is no sentence: it is a pattern.
-  if (ts.isNoSubstitutionTemplateLiteral(node) && !ts.isTaggedTemplateExpression(node.parent))
+  if (ts.isNoSubstitutionTemplateLiteral(node) && !isPattern(node.parent))
     return isSentence(node.text) ? `\`${inTemplate(node.text)}\`` : null;
   const isChunk = ts.isTemplateHead(node) || ts.isTemplateMiddle(node) || ts.isTemplateTail(node);
-  if (!isChunk || isInTagged(node) || !isSentence(node.text)) return null;
+  if (!isChunk || isInPattern(node) || !isSentence(node.text)) return null;
   const [open, close] = [ts.isTemplateHead(node) ? '`' : '}', ts.isTemplateTail(node) ? '`' : '${'];
   return `${open}${inTemplate(node.text)}${close}`;
 }
@@ -52,7 +51,9 @@ const isSentence = (text: string) => / /.test(text) && /\p{L}/u.test(text);
 const turned = (text: string) => text.replace(/\p{L}+/gu, (word) => [...word].reverse().join(''));
 const inTemplate = (text: string) => turned(text).replace(/[\\`]|\$\{/g, (found) => `\\${found}`);
 
-function isInTagged(node: ts.Node): boolean {
-  const template = ts.isTemplateHead(node) ? node.parent : node.parent.parent;
-  return ts.isTaggedTemplateExpression(template.parent);
-}
+/** The text of a tagged template is a pattern, unless the tag makes it a sentence of the catalogue. */
+const isPattern = (node: ts.Node): boolean =>
+  ts.isTaggedTemplateExpression(node) && node.tag.getText() !== 'w';
+
+const isInPattern = (node: ts.Node): boolean =>
+  isPattern(ts.isTemplateHead(node) ? node.parent.parent : node.parent.parent.parent);

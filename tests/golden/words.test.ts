@@ -41,8 +41,8 @@ function withoutNames<T extends { readonly checks?: Readonly<Record<string, stri
 
 it('what is replaced is sentences: no name, no code, no pattern, no import', () => {
   const module = (one: string, three: string, four: string) =>
-    `import x from 'a b';\nconst s = [${one}, 'code', /a b/, String.raw\`a b\`, \`\${x} ${three} \${x}\`, \`${four}\`];`;
+    `import x from 'a b';\nconst s = [${one}, 'code', /a b/, String.raw\`a b\`, \`\${x} ${three} \${x}\`, \`${four}\`, w\`\${x} ${three} \${x}\`, w\`${four}\`];`;
   const { code, count } = otherWords(module('"one two"', 'of three', 'four\\` five'));
-  expect(count).toBe(3);
+  expect(count).toBe(5);
   expect(code).toBe(module('"eno owt"', 'fo eerht', 'ruof\\` evif'));
 });

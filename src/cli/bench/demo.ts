@@ -37,7 +37,7 @@ import { commandLine } from '../terminal/command-line.ts';
 import { EXIT, type ExitCode } from '../terminal/exit.ts';
 import { finish } from './finish.ts';
 import { growingLines } from './growing-file.ts';
-import { hasScreen, runWork } from './run.ts';
+import { hasScreen, runWork, speaksUtf8 } from './run.ts';
 
 export interface DemoOptions {
   readonly cylinders: string;
@@ -67,7 +67,7 @@ export interface DemoOptions {
 export async function demo(options: DemoOptions): Promise<ExitCode> {
   const person = options.technician;
   if (!isPerson(person)) throw new ProblemError(unknownPerson(person));
-  await showFor(options.language, UNITS[options.units]);
+  await showFor(options.language, UNITS[options.units], !speaksUtf8());
   const virtual = options.fast === true && options.moves === undefined ? virtualScheduler() : null;
   const scheduler =
     virtual ?? (options.speed === '1' ? realScheduler() : pacedScheduler(Number(options.speed)));

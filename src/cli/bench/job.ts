@@ -33,7 +33,7 @@ import { afterwards, finish } from './finish.ts';
 import { NOBODY, openFollower } from './follower.ts';
 import { newOrder } from './new-order.ts';
 import { keepOrder, type ReadOrder, readOrder } from './order-file.ts';
-import { hasScreen, runWork } from './run.ts';
+import { hasScreen, runWork, speaksUtf8 } from './run.ts';
 import { readLibrary } from './specification-files.ts';
 import { keep } from './specifications.ts';
 
@@ -62,7 +62,7 @@ interface Started {
 /** A real job: opened from a work order, or taken up again where it was left. */
 export async function job(options: JobOptions): Promise<ExitCode> {
   const read = await readStationFile(options.station);
-  await showFor(options.language ?? read.reads.screen, read.reads.units);
+  await showFor(options.language ?? read.reads.screen, read.reads.units, !speaksUtf8());
   // Opened first: with `-`, what is meant for people goes elsewhere from here on.
   const follower = options.events === undefined ? NOBODY : openFollower(options.events);
   const order = options.order === undefined ? null : await readOrder(options.order);

@@ -107,8 +107,8 @@ export function engineDrawing(banks: Banks, glyphs: Glyphs): string[] {
 }
 
 const HEAD: Readonly<Record<Engine['headMaterial'], string>> = phrases({
-  aluminium: 'aluminium',
-  'cast-iron': 'cast-iron',
+  aluminium: 'aluminium head',
+  'cast-iron': 'cast-iron head',
 });
 
 /** An engine in a few words: `V8, aluminium head` or `2 banks, 6 cylinders, 12 plugs, cast-iron head`. */
@@ -119,5 +119,5 @@ export function engineWords({ description, banks, plugs, headMaterial }: Engine)
     `${plural(banks.length, { one: '# bank', other: '# banks' })}, ${plural((plugs ?? banks.flat()).length, { one: '# cylinder', other: '# cylinders' })}`;
   const counted =
     plugs === undefined ? shape : `${shape}, ${plural(count, { one: '# plug', other: '# plugs' })}`;
-  return w`${counted}, ${HEAD[headMaterial]} head`;
+  return `${counted}, ${HEAD[headMaterial]}`;
 }

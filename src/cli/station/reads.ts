@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { SHOWN_LENGTH, SHOWN_TORQUE, type ShownUnits, SI, showIn } from '../../quantity/shown.ts';
 import { LANGUAGES, type Language, speak } from '../../words/catalogue.ts';
 import { dictionary } from '../../words/dictionaries.ts';
+import { inPlainLetters } from '../../words/plain-letters.ts';
 
 export const languageSchema = z.enum(LANGUAGES);
 
@@ -44,8 +45,9 @@ export const readsOf = ({ screen, papers, torque, length }: ReadsInFile = {}): R
   units: { torque: torque ?? SI.torque, length: length ?? SI.length },
 });
 
-/** From now on the program writes for the people at its screen. */
-export async function showFor(language: Language, units: ShownUnits): Promise<void> {
-  speak(await dictionary(language));
+/** From now on the program writes for the people at its screen; `ascii`: their terminal has no other letters. */
+export async function showFor(language: Language, units: ShownUnits, ascii: boolean): Promise<void> {
+  const words = await dictionary(language);
+  speak(ascii ? inPlainLetters(words) : words);
   showIn(units);
 }

@@ -6,7 +6,7 @@ import { HEAD_WORDS, SEAT_WORDS, THREADS_WORDS } from '../../plug/fit-words.ts';
 import type { Note } from '../../plug/note.ts';
 import { SOURCE_WORDS } from '../../plug/precedence.ts';
 import type { Specification } from '../../plug/specification.ts';
-import { shownUnit, shownValue } from '../../quantity/shown.ts';
+import { roughTorque, shownUnit } from '../../quantity/shown.ts';
 import { w } from '../../words/catalogue.ts';
 
 /** The notes of an order: those on VIN and names are personal, and no part of what is signed. */
@@ -21,7 +21,7 @@ function noteWords(note: Note, { torque, singleFigure }: Specification): string 
     case 'no-general-table':
       return w`No general table has a figure for this thread and seat.`;
     case 'outside-general-tables':
-      return w`General tables say ${short(note.lowestNm)} to ${short(note.highestNm)} ${shownUnit('N.m')} (${SEAT_WORDS[note.seat]}, ${HEAD_WORDS[note.head]}). No table holds the whole of this range; a better source goes before them.`;
+      return w`General tables say ${roughTorque(note.lowestNm)} to ${roughTorque(note.highestNm)} ${shownUnit('N.m')} (${SEAT_WORDS[note.seat]}, ${HEAD_WORDS[note.head]}). No table holds the whole of this range; a better source goes before them.`;
     case 'general-tables-disagree':
       return w`The publishers of general tables disagree: no torque suits all of them.`;
     case 'general-table-used':
@@ -48,8 +48,6 @@ function noteWords(note: Note, { torque, singleFigure }: Specification): string 
       return w`The angle is one figure without a tolerance: no wrench can prove it. Give two limits, or turn the plug by hand and record it so.`;
   }
 }
-
-const short = (nm: number) => String(Number(shownValue(nm, 'N.m').toFixed(1)));
 
 /** The doubt about a VIN that stops no work. */
 function vinLines(vin: string | undefined): readonly string[] {

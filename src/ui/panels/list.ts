@@ -4,7 +4,7 @@
  */
 import { DONE, itemsOf, type ListPhase, NOT_DONE, type RoutineItem } from '../../job/routine.ts';
 import type { Attested, JobState } from '../../job/state.ts';
-import { reasonText } from '../../report/words/index.ts';
+import { choiceText, itemText, reasonText } from '../../report/words/index.ts';
 import { phrases, w } from '../../words/catalogue.ts';
 import { folded } from '../folded.ts';
 import { newForm } from '../form.ts';
@@ -13,6 +13,7 @@ import { type KeyPress, printed } from '../key-press.ts';
 import { KEY } from '../key-table.ts';
 import type { Line } from '../line.ts';
 import { columnsOf, printable } from '../printable.ts';
+import { leftRight, spaceBar, upDown } from '../words.ts';
 import { type ListDraft, type Move, moved, type Room, scrolled } from './panel.ts';
 
 const itemsFor = ({ routine }: JobState, phase: ListPhase): readonly RoutineItem[] =>
@@ -141,7 +142,7 @@ export function listSentence(draft: ListDraft, job: JobState): string {
   const item = items.find(({ id }) => draft.answers[id] === undefined);
   if (item !== undefined) {
     const how = item.choices === undefined ? w`Space ticks it; a ticks all.` : w`Choose one.`;
-    return w`${HEADINGS[draft.phase]}: ${item.text}? ${how}`;
+    return w`${HEADINGS[draft.phase]}: ${itemText(item)}? ${how}`;
   }
   const struckOut = items.filter(({ id }) => draft.answers[id]?.as === NOT_DONE).length;
   return struckOut === 0
@@ -160,7 +161,7 @@ function itemLines(
   const not = answer?.as === NOT_DONE;
   const mark = answer === undefined ? glyphs.ask : not ? glyphs.bad : glyphs.done;
   const tone = answer === undefined ? ('attention' as const) : not ? ('bad' as const) : undefined;
-  const texts = folded(printable(item.text, 200, glyphs.ascii), columns - 6, 3, glyphs.cutMark);
+  const texts = folded(printable(itemText(item), 200, glyphs.ascii), columns - 6, 3, glyphs.cutMark);
   const reason = pointed ? reasonText(item) : null;
   const lines: Line[] = texts.map((text, row) => [
     { text: row === 0 ? ` ${pointed ? glyphs.pointer : ' '}${mark} ` : '    ', bold: pointed, tone },
@@ -180,8 +181,8 @@ function itemLines(
 }
 
 function choiceLines(item: RoutineItem, answer: string | undefined, columns: number, glyphs: Glyphs): Line[] {
-  const spans = (item.choices ?? []).map(({ id, text }, i) => ({
-    text: `[${i + 1}]${id === answer ? glyphs.done : ' '}${printable(text, columns - 12, glyphs.ascii)}`,
+  const spans = (item.choices ?? []).map(({ id }, i) => ({
+    text: `[${i + 1}]${id === answer ? glyphs.done : ' '}${printable(choiceText(item, id), columns - 12, glyphs.ascii)}`,
     inverse: id === answer,
   }));
   const lines: Line[] = [];
@@ -210,11 +211,11 @@ export function listLines(draft: ListDraft, job: JobState, { columns, rows }: Ro
 export function listKeys(draft: ListDraft, job: JobState, types: boolean): readonly string[] {
   const choices = itemsFor(job, draft.phase)[draft.at]?.choices;
   const choose =
-    choices === undefined ? [] : [types ? w`[left right] choose` : w`[1-${choices.length}] choose`];
+    choices === undefined ? [] : [types ? w`[${leftRight()}] choose` : w`[1-${choices.length}] choose`];
   const all = itemsFor(job, draft.phase).some(
     (item) => item.choices === undefined && draft.answers[item.id] === undefined,
   );
-  const tick = choices === undefined ? [w`[space] tick`] : choose;
+  const tick = choices === undefined ? [w`[${spaceBar()}] tick`] : choose;
   const whole = all ? w`[a] all, I read them` : w`[Enter] confirm`;
-  return [...tick, whole, w`[x] not done`, w`[up down] item`];
+  return [...tick, whole, w`[x] not done`, w`[${upDown()}] item`];
 }

@@ -11,6 +11,7 @@ import { type KeyPress, printed } from '../key-press.ts';
 import { KEY } from '../key-table.ts';
 import type { Line } from '../line.ts';
 import { fill, printable } from '../printable.ts';
+import { upDown } from '../words.ts';
 import { outlier } from './outlier.ts';
 import { type Move, moved, type NewPlugsDraft, type Room, scrolled } from './panel.ts';
 
@@ -200,5 +201,5 @@ export const newPlugsKeys = (): readonly string[] => [
   w`[x] differs`,
   w`[p] part`,
   w`[l] lot`,
-  w`[up down] feature`,
+  w`[${upDown()}] feature`,
 ];

@@ -19,7 +19,7 @@ import { type KeyPress, printed } from '../key-press.ts';
 import { KEY } from '../key-table.ts';
 import type { Line, Span } from '../line.ts';
 import { columnsOf, fill, printable } from '../printable.ts';
-import { roughGap, roughTorque, threadWords, unitWord } from '../words.ts';
+import { leftRight, roughGap, roughTorque, threadWords, unitWord } from '../words.ts';
 import { outlier } from './outlier.ts';
 import { type Move, moved, type OldPlugDraft, type Room, scrolled } from './panel.ts';
 
@@ -104,7 +104,7 @@ export const oldPlugKeys = (): readonly string[] => [
   w`[a] all normal`,
   w`[Enter] as marked`,
   w`[x] damage`,
-  w`[left right] cylinder`,
+  w`[${leftRight()}] cylinder`,
 ];
 
 /** Removal torque in N·m, as far as a wrench felt it. */

@@ -576,4 +576,348 @@ export const ENTRIES: Entries = {
   '{0} to {1}': '{0} bis {1}',
   'turn not proven': 'Drehwinkel nicht nachgewiesen',
   'turn {0} ± {1}: {2}': 'Drehwinkel {0} ± {1}: {2}',
+  torque: 'Drehmoment',
+  length: 'Länge',
+  angle: 'Winkel',
+  energy: 'Energie',
+  stiffness: 'Steifigkeit',
+  'force or mass': 'Kraft oder Masse',
+  'N·m, lbf·ft, lbf·in, kgf·m or kgf·cm': 'N·m, lbf·ft, lbf·in, kgf·m oder kgf·cm',
+  '25-30 N·m or 18 N·m ±10 %': '25-30 N·m oder 18 N·m ±10 %',
+  'mm, in or mil': 'mm, in oder mil',
+  '0.7-0.8 mm or 1.0 +0/-0.1 mm': '0.7-0.8 mm oder 1.0 +0/-0.1 mm',
+  '° or turn': '° oder Umdrehung',
+  '1/2-2/3 turn or 90°': '1/2-2/3 Umdrehung oder 90°',
+  '"{0}" is a single figure; a reading is compared with a range':
+    '"{0}" ist ein Einzelwert; ein Messwert wird mit einem Bereich verglichen',
+  'Add the tolerance that the source allows, for example {0}.':
+    'Die Toleranz ergänzen, die die Quelle erlaubt, zum Beispiel {0}.',
+  'expected one figure, not a range': 'erwartet wird ein einzelner Wert, kein Bereich',
+  'Give one figure in {0}.': 'Einen Wert in {0} angeben.',
+  'one deviation is in % and the other is not': 'eine Abweichung ist in %, die andere nicht',
+  'Give both in % or both in the unit.': 'Beide in % oder beide in der Einheit angeben.',
+  'the range runs from {0} down to {1}': 'der Bereich läuft von {0} abwärts bis {1}',
+  'Give the lower figure first.': 'Den kleineren Wert zuerst angeben.',
+  'both limits are {0}; no reading can be proven':
+    'beide Grenzen sind {0}; kein Messwert lässt sich nachweisen',
+  'Give the tolerance that the source allows.': 'Die Toleranz angeben, die die Quelle erlaubt.',
+  '{0} is not above zero': '{0} ist nicht größer als null',
+  'Expected figures above zero, for example {0}.': 'Erwartet werden Werte über null, zum Beispiel {0}.',
+  '"{0}" is far too large for a spark plug': '"{0}" ist viel zu groß für eine Zündkerze',
+  'Check the figure and its unit against the source.': 'Wert und Einheit mit der Quelle vergleichen.',
+  '"{0}" can be read as a fraction or as a range': '"{0}" lässt sich als Bruch oder als Bereich lesen',
+  'Write a range with a dash, for example {0}.': 'Einen Bereich mit Strich schreiben, zum Beispiel {0}.',
+  '"{0}" can be read as a thousand or as a decimal':
+    '"{0}" lässt sich als Tausender oder als Dezimalzahl lesen',
+  'Write thousands without a separator and decimals without needless zeros.':
+    'Tausender ohne Trennzeichen und Dezimalzahlen ohne überflüssige Nullen schreiben.',
+  'a figure has a minus sign': 'ein Wert hat ein Minuszeichen',
+  '"{0} {1}" can be one figure in groups of three or two figures':
+    '"{0} {1}" kann eine Zahl in Dreiergruppen sein oder zwei Zahlen',
+  'Write thousands without a separator and ranges with a dash.':
+    'Tausender ohne Trennzeichen und Bereiche mit Strich schreiben.',
+  '"{0}" is not a unit in which this {1} is printed':
+    '"{0}" ist keine Einheit, in der diese Größe angegeben wird ({1})',
+  'Expected {0}.': 'Erwartet: {0}.',
+  '"{0}" is a unit of {1}, not of {2}': '"{0}" ist eine Einheit für {1}, nicht für {2}',
+  '"{0}" is the second unit in one range': '"{0}" ist die zweite Einheit in einem Bereich',
+  'Give the figures in one unit, the one that the source prints first.':
+    'Die Werte in einer Einheit angeben, der, die die Quelle zuerst druckt.',
+  'there is no unit': 'die Einheit fehlt',
+  'expected one {0} in one unit and nothing else': 'erwartet wird: {0} in einer Einheit, sonst nichts',
+  'Write for example {0}.': 'Zum Beispiel {0} schreiben.',
+  'character {0} of "{1}"': 'Zeichen {0} von "{1}"',
+  'the text has {0} characters; a range has a few': 'der Text hat {0} Zeichen; ein Bereich hat wenige',
+  'Give the range alone, for example 25-30 N·m.': 'Nur den Bereich angeben, zum Beispiel 25-30 N·m.',
+  '"{0}" cannot be read here': '"{0}" ist hier nicht lesbar',
+  'Give one range in one unit, for example 25-30 N·m.':
+    'Einen Bereich in einer Einheit angeben, zum Beispiel 25-30 N·m.',
+  '"{0}" is not a known unit or word': '"{0}" ist keine bekannte Einheit und kein bekanntes Wort',
+  'Write for example N·m, lbf·ft, lbf·in, kgf·m, mm, in, mil, ° or turn.':
+    'Zum Beispiel N·m, lbf·ft, lbf·in, kgf·m, mm, in, mil, ° oder Umdrehung schreiben.',
+  '"{0}" has {1} digits; no publisher prints more than {2}':
+    '"{0}" hat {1} Ziffern; niemand druckt mehr als {2}',
+  'Give the figure as printed in the source.': 'Den Wert so angeben, wie die Quelle ihn druckt.',
+  'Write thousands without a separator and decimals with a point.':
+    'Tausender ohne Trennzeichen und Dezimalzahlen mit Punkt schreiben.',
+  '{0} cannot be for {1}: {2}': '{0} kann für {1} nicht sein: {2}',
+  'Check figure and unit against the source.': 'Wert und Einheit mit der Quelle abgleichen.',
+  '{0} on {1} is not usual: {2}': '{0} an {1} ist nicht üblich: {2}',
+  'Check figure and unit. If the source gives it, name who checked it in specification.checkedBy.':
+    'Wert und Einheit prüfen. Steht er so in der Quelle, in specification.checkedBy angeben, wer ihn geprüft hat.',
+  'a solid thread of mild steel yields at {0} {1}': 'ein volles Gewinde aus weichem Stahl fließt bei {0} {1}',
+  'no general table has a figure for this thread and seat, and {0}':
+    'keine allgemeine Tabelle hat einen Wert für dieses Gewinde und diesen Sitz, und {0}',
+  'general tables say {0} to {1} {2} ({3}, {4}), and {5}':
+    'allgemeine Tabellen nennen {0} bis {1} {2} ({3}, {4}), und {5}',
+  'plug makers advise 1/16 of a turn on a conical seat and up to 2/3 on a new gasket':
+    'Kerzenhersteller raten zu 1/16 Umdrehung bei Kegelsitz und bis zu 2/3 bei neuem Dichtring',
+  'gaps of spark plugs lie between 0.4 and 1.6 mm (0.016 and 0.063 in)':
+    'Elektrodenabstände von Zündkerzen liegen zwischen 0.4 und 1.6 mm (0.016 und 0.063 in)',
+  'plug makers let a ground electrode be bent by about {0} {1} in all':
+    'Kerzenhersteller lassen eine Masseelektrode insgesamt um etwa {0} {1} biegen',
+  'wires are made to a few thousandths of a millimetre':
+    'Messdrähte sind auf wenige Tausendstel Millimeter genau',
+  'shops reduce by 10 to 40 % for lubricated threads':
+    'Werkstätten verringern bei geschmiertem Gewinde um 10 bis 40 %',
+  'where makers print a tolerance on the torque of a plug it is 5 to 15 %':
+    'wo Hersteller eine Toleranz für das Drehmoment einer Zündkerze drucken, sind es 5 bis 15 %',
+  'threads of spark plugs are 9 to 29 mm long': 'Gewinde von Zündkerzen sind 9 bis 29 mm lang',
+  'the hexagon of a plug with this thread is between {0} and {1} mm wide':
+    'der Sechskant einer Zündkerze mit diesem Gewinde ist zwischen {0} und {1} mm breit',
+  'the specification has no gap': 'die Vorgabe nennt keinen Elektrodenabstand',
+  'Give the gap as printed, for example 0.7-0.8 mm, or set gapRules.check so that it is not measured.':
+    'Den Elektrodenabstand angeben wie gedruckt, zum Beispiel 0.7-0.8 mm, oder gapRules.check so setzen, dass er nicht gemessen wird.',
+  'the service limit of {0} {1} lies below the gap of a new plug':
+    'die Verschleißgrenze von {0} {1} liegt unter dem Elektrodenabstand einer neuen Zündkerze',
+  'Give the widest gap at which a used plug may go on.':
+    'Den größten Elektrodenabstand angeben, mit dem eine gebrauchte Zündkerze weiterlaufen darf.',
+  'the gap is checked by wire, but no wires are given':
+    'der Elektrodenabstand wird mit Draht geprüft, aber es sind keine Drähte angegeben',
+  'Give the wires, for example {"go": "0.72 mm", "noGo": "0.78 mm", "within": "0.003 mm"}.':
+    'Die Drähte angeben, zum Beispiel {"go": "0.72 mm", "noGo": "0.78 mm", "within": "0.003 mm"}.',
+  'the go wire is not thinner than the no-go wire': 'der Gutdraht ist nicht dünner als der Ausschussdraht',
+  'Give the thinner wire as go.': 'Den dünneren Draht als go angeben.',
+  'expected an adapter that leaves a lever between hand and plug':
+    'erwartet wird ein Adapter, der zwischen Hand und Zündkerze einen Hebel lässt',
+  'Use a straight extension, or state how far the torque may be off by it, and who measured that.':
+    'Eine gerade Verlängerung verwenden, oder angeben, um wie viel das Drehmoment dadurch abweichen kann und wer das gemessen hat.',
+  'nobody can compute what torque a wobble extension passes on when it is bent':
+    'niemand kann berechnen, welches Drehmoment eine Kippverlängerung abgewinkelt weitergibt',
+  'a universal joint bent by {0}° passes torque on too unevenly; {1}° is the most':
+    'ein um {0}° abgewinkeltes Kardangelenk gibt das Drehmoment zu ungleichmäßig weiter; höchstens {1}°',
+  'not every cylinder has exactly one part; named are {0}':
+    'nicht jeder Zylinder hat genau ein Teil; genannt sind {0}',
+  '{0} is neither the part of the order nor one of the others':
+    '{0} ist weder das Teil des Auftrags noch eines der anderen',
+  'Name every cylinder once, with "part" or one of "alsoParts".':
+    'Jeden Zylinder einmal nennen, mit "part" oder einem aus "alsoParts".',
+  'there is no torque. Give it as printed; where the source prints an angle alone, give that angle in its place':
+    'das Drehmoment fehlt. So angeben, wie es gedruckt ist; druckt die Quelle nur einen Winkel, diesen an seiner Stelle angeben',
+  'expected km or months': 'erwartet werden km oder Monate',
+  'the figure is already for {0}; a reduction for {1} would count twice':
+    'der Wert gilt schon für {0}; eine Verringerung für {1} würde doppelt zählen',
+  'Remove the reduction, or give the figure for dry threads.':
+    'Die Verringerung entfernen, oder den Wert für trockenes Gewinde angeben.',
+  'a turn without a tolerance cannot be judged': 'ein Drehwinkel ohne Toleranz lässt sich nicht beurteilen',
+  'Give two limits, such as 180-240°.': 'Zwei Grenzen angeben, etwa 180-240°.',
+  'the order names an angle in place of a torque, and this belongs to a torque':
+    'der Auftrag nennt einen Winkel statt eines Drehmoments, und dies gehört zu einem Drehmoment',
+  'Remove it, or give the torque of the source in specification.torque.':
+    'Entfernen, oder in specification.torque das Drehmoment der Quelle angeben.',
+  "{0} Or give the shop's own rule for single figures: singleFigure.":
+    '{0} Oder die eigene Regel der Werkstatt für Einzelwerte angeben: singleFigure.',
+  'Compare it with the certificate.': 'Mit dem Kalibrierschein vergleichen.',
+  'Ask the laboratory about this certificate.': 'Beim Labor nach diesem Kalibrierschein fragen.',
+  'certificate {0}: {1}': 'Kalibrierschein {0}: {1}',
+  'tool {0}: permissibleDeviation': 'Werkzeug {0}: permissibleDeviation',
+  'the permissible deviation is missing': 'die zulässige Abweichung fehlt',
+  'Give its certificate, or the limits of its class or data sheet.':
+    'Den Kalibrierschein angeben, oder die Grenzen der Genauigkeitsklasse oder des Datenblatts.',
+  'tool {0}: serial': 'Werkzeug {0}: serial',
+  'certificate {0} is for serial number {1}; this tool has none':
+    'Kalibrierschein {0} gilt für Seriennummer {1}; dieses Werkzeug hat keine',
+  'Give the serial number on the tool.': 'Die Seriennummer auf dem Werkzeug angeben.',
+  'it is for serial number {0}, but tool {1} is {2}':
+    'er gilt für Seriennummer {0}, aber Werkzeug {1} hat {2}',
+  'Use the certificate of this tool.': 'Den Kalibrierschein dieses Werkzeugs verwenden.',
+  'it is dated {0}, after the day of the job, {1}': 'er trägt das Datum {0}, nach dem Tag des Auftrags, {1}',
+  'Check the date of the certificate and the clock of this computer.':
+    'Datum des Kalibrierscheins und Uhr dieses Rechners prüfen.',
+  'it is due on {0}, before its own date, {1}': 'er ist fällig am {0}, vor seinem eigenen Datum, {1}',
+  'Give the last day on which the certificate holds.':
+    'Den letzten Tag angeben, an dem der Kalibrierschein gilt.',
+  'its points are in {0}; tool {1} measures in {2}':
+    'seine Messpunkte sind in {0}; Werkzeug {1} misst in {2}',
+  'it was out of tolerance on {0} ({1}): {2} and cannot be used':
+    'außer Toleranz am {0} ({1}): {2}; darf nicht verwendet werden',
+  'Have it adjusted and calibrated, and give the certificate of that day or later.':
+    'Justieren und kalibrieren lassen und den Kalibrierschein von diesem Tag oder später angeben.',
+  'its calibration expired on {0}': 'die Kalibrierung ist abgelaufen am {0}',
+  'Have it calibrated.': 'Kalibrieren lassen.',
+  'it has done {0} cycles since its calibration; {1} are allowed':
+    '{0} Auslösungen seit der Kalibrierung; erlaubt sind {1}',
+  'it may be used {0}; this job asks for {1}': 'verwendbar {0}; dieser Auftrag braucht {1}',
+  'Use one of another size.': 'Eines anderer Größe verwenden.',
+  'it is calibrated {0}; this job asks for {1}': 'kalibriert {0}; dieser Auftrag braucht {1}',
+  'Use one that is calibrated there, or have more points calibrated.':
+    'Eines verwenden, das dort kalibriert ist, oder weitere Messpunkte kalibrieren lassen.',
+  'off by {0}{1} {2} at {3} {4}': 'Abweichung {0}{1} {2} bei {3} {4}',
+  'from {0} to {1} {2}': 'von {0} bis {1} {2}',
+  '{0} to {1} {2}': '{0} bis {1} {2}',
+  'Look at the screen and choose again.': 'Auf den Bildschirm sehen und neu wählen.',
+  'expected for example "in-line 4", "V8", "flat 6", or the banks, "1 3 5 7 / 2 4 6 8"':
+    'erwartet wird zum Beispiel "Reihe 4", "V8", "Boxer 6" oder die Bänke, "1 3 5 7 / 2 4 6 8"',
+  'expected {0} to {1} cylinders': 'erwartet werden {0} bis {1} Zylinder',
+  '"{0}" is no cylinder number': '"{0}" ist keine Zylindernummer',
+  'expected cylinder numbers, such as 1 3 4 2': 'erwartet werden Zylindernummern, etwa 1 3 4 2',
+  'expected a name, without spaces at its ends': 'erwartet wird ein Name ohne Leerzeichen an den Enden',
+  'the source is dated {0}, after the day of the job, {1}':
+    'die Quelle trägt das Datum {0}, nach dem Tag des Auftrags, {1}',
+  'Check the date of the source and the clock of this computer.':
+    'Datum der Quelle und Uhr dieses Rechners prüfen.',
+  'tool {0}': 'Werkzeug {0}',
+  'tool {0}, first step': 'Werkzeug {0}, erste Stufe',
+  'a plug that fits these wires lies between {0} and {1} {2}, which is not within {3} less the guard band':
+    'eine Zündkerze, die zu diesen Drähten passt, liegt zwischen {0} und {1} {2}; das ist nicht innerhalb von {3} abzüglich Schutzband',
+  'Take wires between {0} and {1} {2}.': 'Drähte zwischen {0} und {1} {2} nehmen.',
+  'tool {0}: {1}': 'Werkzeug {0}: {1}',
+  'the station has no torque wrench': 'der Arbeitsplatz hat keinen Drehmomentschlüssel',
+  'the station has no gap gauge': 'der Arbeitsplatz hat keine Lehre für den Elektrodenabstand',
+  'Add a tool with "quantity": "{0}" to the station file.':
+    'In der Arbeitsplatzdatei ein Werkzeug mit "quantity": "{0}" ergänzen.',
+  'expected 1 to 40 letters, digits, dots, hyphens or underscores, the first a letter or digit':
+    'erwartet werden 1 bis 40 Buchstaben, Ziffern, Punkte, Binde- oder Unterstriche, zuerst ein Buchstabe oder eine Ziffer',
+  'the job does not start with its opening': 'der Auftrag beginnt nicht mit seiner Eröffnung',
+  'these rules know no {0}': 'diese Regeln kennen kein {0}',
+  'it could not have been opened so': 'so hätte er nicht eröffnet werden können',
+  'its windows are not what the order and the instruments give':
+    'seine Sollbereiche sind nicht die, die Auftrag und Messgeräte ergeben',
+  '{0}, but the readings give nothing here': '{0}, aber die Messwerte ergeben hier nichts',
+  '{0} is not what the readings give': '{0} ist nicht das, was die Messwerte ergeben',
+  '{0} is missing here': '{0} fehlt hier',
+  'the readings in {0} do not follow the last ones': 'die Messwerte in {0} folgen nicht auf die letzten',
+  'the source in {0} does not fit the kind of its link':
+    'die Herkunft in {0} passt nicht zur Art der Verbindung',
+  '{0} cannot have come from a tool': '{0} kann nicht von einem Werkzeug gekommen sein',
+  '{0} would have been refused here': '{0} wäre hier abgelehnt worden',
+  '{0} is not what the job writes here': '{0} ist nicht das, was der Auftrag hier schreibt',
+  'the close of the job does not follow from its events':
+    'der Abschluss des Auftrags folgt nicht aus seinen Ereignissen',
+  'event {0}': 'Ereignis {0}',
+  'Do not rely on this record; keep it and ask the station for its log.':
+    'Nicht auf dieses Protokoll verlassen; aufbewahren und beim Arbeitsplatz nach dem Logbuch fragen.',
+  'The job is closed.': 'Der Auftrag ist abgeschlossen.',
+  'This engine has no cylinder {0}.': 'Dieser Motor hat keinen Zylinder {0}.',
+  'A pull is under way.': 'Ein Zug ist im Gange.',
+  '{0} is at work already.': '{0} arbeitet schon.',
+  '{0} works on this job already.': '{0} arbeitet schon an diesem Auftrag.',
+  'A pull is under way. It belongs to the cylinder that was due.':
+    'Ein Zug ist im Gange. Er gehört zum Zylinder, der an der Reihe war.',
+  'There is no pull {0}.': 'Es gibt keinen Zug {0}.',
+  'This job does not check the gap by eye.':
+    'Dieser Auftrag prüft den Elektrodenabstand nicht nach Augenschein.',
+  'This job does not check the gap by wire.': 'Dieser Auftrag prüft den Elektrodenabstand nicht mit Draht.',
+  'Answer the open question first.': 'Zuerst die offene Frage beantworten.',
+  'The windows are already confirmed.': 'Die Sollbereiche sind schon bestätigt.',
+  'No trial click is due.': 'Kein Probeklick ist an der Reihe.',
+  'This job does not record old plugs.': 'Dieser Auftrag erfasst keine alten Zündkerzen.',
+  'Too early. First {0}.': 'Zu früh. Zuerst {0}.',
+  'read the old plugs': 'die alten Zündkerzen begutachten',
+  'check the new plugs': 'die neuen Zündkerzen prüfen',
+  'measure the gaps': 'die Elektrodenabstände messen',
+  'Cylinder {0} is proven by its turn.': 'Zylinder {0} ist durch den Drehwinkel nachgewiesen.',
+  'Cylinder {0} is proven by torque.': 'Zylinder {0} ist durch das Drehmoment nachgewiesen.',
+  'The plug of cylinder {0} is in the engine. Take it out and start it again.':
+    'Die Zündkerze von Zylinder {0} sitzt im Motor. Herausdrehen und neu beginnen.',
+  'No gap that came too early can be kept now.':
+    'Ein zu früh gemessener Elektrodenabstand lässt sich jetzt nicht behalten.',
+  'The gap for cylinder {0} is done already.': 'Der Elektrodenabstand für Zylinder {0} ist schon erledigt.',
+  'No question about a pull over the window, or too early, is open for pull {0}.':
+    'Zu Zug {0} ist keine Frage wegen eines Zugs über dem Sollbereich oder eines zu frühen Zugs offen.',
+  'This plug was taken out since. It can no longer be left as it was.':
+    'Diese Zündkerze wurde inzwischen herausgedreht. Sie kann nicht mehr bleiben, wie sie war.',
+  'The gap of this plug is not proven. Take the plug out and measure it.':
+    'Der Elektrodenabstand dieser Zündkerze ist nicht nachgewiesen. Zündkerze herausdrehen und messen.',
+  'This torque is not OK. Take the plug out and do it again.':
+    'Dieses Drehmoment ist nicht OK. Zündkerze herausdrehen und neu machen.',
+  'Only the final torque can be left as it is.': 'Nur das Enddrehmoment kann bleiben, wie es ist.',
+  'This job has no such list.': 'Dieser Auftrag hat keine solche Liste.',
+  'This list comes last. First tighten every plug.':
+    'Diese Liste kommt zuletzt. Zuerst alle Zündkerzen anziehen.',
+  'Answer this item too: "{0}".': 'Auch diesen Punkt beantworten: "{0}".',
+  '"{0}" is not on this list.': '"{0}" steht nicht auf dieser Liste.',
+  'The answers to "{0}" are: {1}.': 'Die Antworten auf "{0}" sind: {1}.',
+  'Give the reason why this is not done: "{0}".': 'Den Grund angeben, warum das nicht gemacht ist: "{0}".',
+  'An item is answered twice.': 'Ein Punkt ist zweimal beantwortet.',
+  'This job does not check new plugs.': 'Dieser Auftrag prüft keine neuen Zündkerzen.',
+  ' or ': ' oder ',
+  'Cylinder {0} takes {1}, not {2}: this engine has two different plugs.':
+    'In Zylinder {0} gehört {1}, nicht {2}: dieser Motor hat zwei verschiedene Zündkerzen.',
+  'The specification allows {0} in this engine, not {1}.':
+    'Die Vorgabe erlaubt in diesem Motor {0}, nicht {1}.',
+  '{0} declared this job void already.': '{0} hat diesen Auftrag schon für ungültig erklärt.',
+  'No question is open about pull {0}.': 'Zu Zug {0} ist keine Frage offen.',
+  '"{0}" does not answer this question.': '"{0}" beantwortet diese Frage nicht.',
+  'No pull of cylinder {0} can belong to the next plug.':
+    'Kein Zug von Zylinder {0} kann zur nächsten Zündkerze gehören.',
+  'the job was opened under {0}; this program works under {1}':
+    'der Auftrag wurde unter {0} eröffnet; dieses Programm arbeitet unter {1}',
+  'Finish it with the version of the program that opened it, or declare it void and open it anew.':
+    'Mit der Programmversion fertigstellen, die ihn eröffnet hat, oder für ungültig erklären und neu eröffnen.',
+  'The engine is cold, or has cooled as long as its maker asks':
+    'Der Motor ist kalt oder so lange abgekühlt, wie der Hersteller es verlangt',
+  'Ignition off, key away': 'Zündung aus, Schlüssel abgezogen',
+  'Boots or coils twisted loose by half a turn, pulled at the boot, never by the wire, and marked':
+    'Stecker oder Spulen mit einer halben Drehung gelöst, am Stecker gezogen, nie am Kabel, und gekennzeichnet',
+  'Plug wells blown clean with dry air, goggles on, before turning the first plug':
+    'Kerzenschächte mit trockener Luft ausgeblasen, Schutzbrille auf, bevor die erste Zündkerze gedreht wird',
+  'Hand tools only; no power tool touches a plug': 'Nur Handwerkzeug; keine Maschine kommt an eine Zündkerze',
+  'Threads and seats clean, in the head and on the plugs':
+    'Gewinde und Sitze sauber, im Zylinderkopf und an den Zündkerzen',
+  'Threads in the head chased': 'Gewinde im Zylinderkopf nachgeschnitten',
+  'not needed': 'nicht nötig',
+  'with grease on the tap, piston and valves clear': 'mit Fett am Gewindebohrer, Kolben und Ventile frei',
+  'Nothing on the threads but what the specification says': 'Auf dem Gewinde nur, was die Vorgabe sagt',
+  'Each plug started by hand, deep ones with a piece of hose, and turned in to its seat by hand':
+    'Jede Zündkerze von Hand angesetzt, tiefe mit einem Stück Schlauch, und von Hand bis zum Sitz eingedreht',
+  'Compound in the boots: thin, inside only, none on threads or terminals':
+    'Steckerpaste in den Kerzensteckern: dünn, nur innen, nichts auf Gewinde oder Anschluss',
+  none: 'keine',
+  'as the maker allows': 'wie vom Hersteller erlaubt',
+  'Boots or coils pushed on until they seat, each on its own cylinder, wires in their places':
+    'Stecker oder Spulen aufgedrückt, bis sie einrasten, jeder auf seinem Zylinder, Kabel an ihrem Platz',
+  'Engine run': 'Motorlauf',
+  'runs without misfire': 'läuft ohne Aussetzer',
+  misfires: 'hat Aussetzer',
+  'not run': 'nicht gelaufen',
+  'Old plugs': 'Alte Zündkerzen',
+  'kept in cylinder order': 'in Zylinderreihenfolge aufbewahrt',
+  'given to the customer': 'dem Kunden gegeben',
+  scrapped: 'entsorgt',
+  'There is nothing of that number to take back.': 'Unter dieser Nummer gibt es nichts zurückzunehmen.',
+  'That was taken back already.': 'Das wurde schon zurückgenommen.',
+  'Give the reason why it is taken back.': 'Den Grund angeben, warum es zurückgenommen wird.',
+  'Work went on since. Correct pull {0} with c: it was on another cylinder, or its plug starts again.':
+    'Seitdem ging die Arbeit weiter. Zug {0} mit c berichtigen: er war an einem anderen Zylinder, oder die Zündkerze beginnt neu.',
+  'The new plug for cylinder {0} was checked, measured or pulled since. Take that back first; after a pull it stays.':
+    'Die neue Zündkerze für Zylinder {0} wurde seitdem geprüft, gemessen oder angezogen. Zuerst das zurücknehmen; nach einem Zug bleibt es.',
+  'the VIN has {0} characters; expected {1}': 'die Fahrgestellnummer hat {0} Zeichen; erwartet werden {1}',
+  'the check digit of the VIN is {0}; expected {1}':
+    'die Prüfziffer der Fahrgestellnummer ist {0}; erwartet wird {1}',
+  'the check digit of the VIN is {0}; expected {1}, though not every market uses it':
+    'die Prüfziffer der Fahrgestellnummer ist {0}; erwartet wird {1}, aber nicht jeder Markt verwendet sie',
+  '0 or 9': '0 oder 9',
+  'the VIN holds a character that is neither a letter A to Z nor a digit':
+    'die Fahrgestellnummer enthält ein Zeichen, das weder Buchstabe A bis Z noch Ziffer ist',
+  'the VIN holds the letter {0}, which none has; it may be {1}':
+    'die Fahrgestellnummer enthält den Buchstaben {0}, den keine hat; es kann {1} sein',
+  'Compare it with the vehicle, character by character.': 'Zeichen für Zeichen mit dem Fahrzeug vergleichen.',
+  specification: 'Vorgabe',
+  '{0} on {1}; {2}: {3}': '{0} für {1}; {2}: {3}',
+  'plug and head': 'Kerze und Kopf',
+  'shop rule': 'Werkstattregel',
+  "single figure, plus/minus {0} %: the shop's own, not the maker's; set by {1}, basis: {2}":
+    'Einzelwert, plus/minus {0} %: eigene Regel der Werkstatt, nicht des Herstellers; festgelegt von {1}, Grundlage: {2}',
+  reduced: 'verringert',
+  'by {0} % for {1}, set by {2}': 'um {0} % für {1}, festgelegt von {2}',
+  turn: 'Drehwinkel',
+  'advised turn': 'Richtwinkel',
+  wrench: 'Schlüssel',
+  geometry: 'Geometrie',
+  'straight on the plug': 'gerade auf der Zündkerze',
+  joint: 'Gelenk',
+  '{0} from contact ({1}); judged': '{0} ab Anlage ({1}); wird beurteilt',
+  '{0} from contact ({1}); not judged': '{0} ab Anlage ({1}); wird nicht beurteilt',
+  '{0}, serial {1}': '{0}, Seriennummer {1}',
+  'adapter of {0} at {1} on a wrench of {2}': 'Adapter von {0} unter {1} an einem Schlüssel von {2}',
+  'universal joint': 'Kardangelenk',
+  'wobble extension': 'Kippverlängerung',
+  '{0}, bent by up to {1}': '{0}, abgewinkelt um bis zu {1}',
+  '{0}; within {1} % by {2}': '{0}; innerhalb von {1} % laut {2}',
+  'certificate {0}, {1}, {2}': 'Kalibrierschein {0}, {1}, {2}',
+  'this tool cannot prove any reading between {0} and {1}: its uncertainty (U = {2}) leaves no room in the window':
+    'dieses Werkzeug kann zwischen {0} und {1} keinen Messwert nachweisen: seine Messunsicherheit (U = {2}) lässt im Sollbereich keinen Platz',
+  'Use an instrument with an expanded uncertainty below {0}.':
+    'Ein Messgerät mit einer erweiterten Messunsicherheit unter {0} verwenden.',
 };

@@ -557,4 +557,346 @@ export const ENTRIES: Entries = {
   '{0} to {1}': '{0} a {1}',
   'turn not proven': 'giro no demostrado',
   'turn {0} ± {1}: {2}': 'giro {0} ± {1}: {2}',
+  torque: 'par',
+  length: 'longitud',
+  angle: 'ángulo',
+  energy: 'energía',
+  stiffness: 'rigidez',
+  'force or mass': 'fuerza o masa',
+  'N·m, lbf·ft, lbf·in, kgf·m or kgf·cm': 'N·m, lbf·ft, lbf·in, kgf·m o kgf·cm',
+  '25-30 N·m or 18 N·m ±10 %': '25-30 N·m o 18 N·m ±10 %',
+  'mm, in or mil': 'mm, in o mil',
+  '0.7-0.8 mm or 1.0 +0/-0.1 mm': '0.7-0.8 mm o 1.0 +0/-0.1 mm',
+  '° or turn': '° o vuelta',
+  '1/2-2/3 turn or 90°': '1/2-2/3 vuelta o 90°',
+  '"{0}" is a single figure; a reading is compared with a range':
+    '"{0}" es un valor único; una lectura se compara con un margen',
+  'Add the tolerance that the source allows, for example {0}.':
+    'Añadir la tolerancia que permite la fuente, por ejemplo {0}.',
+  'expected one figure, not a range': 'se espera un solo valor, no un margen',
+  'Give one figure in {0}.': 'Dar un valor en {0}.',
+  'one deviation is in % and the other is not': 'una desviación está en % y la otra no',
+  'Give both in % or both in the unit.': 'Dar ambas en % o ambas en la unidad.',
+  'the range runs from {0} down to {1}': 'el margen va de {0} hacia abajo hasta {1}',
+  'Give the lower figure first.': 'Dar primero el valor menor.',
+  'both limits are {0}; no reading can be proven':
+    'ambos límites son {0}; no se puede demostrar ninguna lectura',
+  'Give the tolerance that the source allows.': 'Dar la tolerancia que permite la fuente.',
+  '{0} is not above zero': '{0} no es mayor que cero',
+  'Expected figures above zero, for example {0}.': 'Se esperan valores mayores que cero, por ejemplo {0}.',
+  '"{0}" is far too large for a spark plug': '"{0}" es demasiado grande para una bujía',
+  'Check the figure and its unit against the source.': 'Comprobar el valor y su unidad con la fuente.',
+  '"{0}" can be read as a fraction or as a range': '"{0}" se puede leer como fracción o como margen',
+  'Write a range with a dash, for example {0}.': 'Escribir un margen con guion, por ejemplo {0}.',
+  '"{0}" can be read as a thousand or as a decimal': '"{0}" se puede leer como millar o como decimal',
+  'Write thousands without a separator and decimals without needless zeros.':
+    'Escribir los millares sin separador y los decimales sin ceros sobrantes.',
+  'a figure has a minus sign': 'un valor lleva signo menos',
+  '"{0} {1}" can be one figure in groups of three or two figures':
+    '"{0} {1}" puede ser un número en grupos de tres o dos números',
+  'Write thousands without a separator and ranges with a dash.':
+    'Escribir los millares sin separador y los márgenes con guion.',
+  '"{0}" is not a unit in which this {1} is printed':
+    '"{0}" no es una unidad en la que se imprima esta magnitud ({1})',
+  'Expected {0}.': 'Se espera: {0}.',
+  '"{0}" is a unit of {1}, not of {2}': '"{0}" es una unidad de {1}, no de {2}',
+  '"{0}" is the second unit in one range': '"{0}" es la segunda unidad en un margen',
+  'Give the figures in one unit, the one that the source prints first.':
+    'Dar los valores en una sola unidad, la que la fuente imprime primero.',
+  'there is no unit': 'falta la unidad',
+  'expected one {0} in one unit and nothing else': 'se espera: {0} en una sola unidad y nada más',
+  'Write for example {0}.': 'Escribir por ejemplo {0}.',
+  'character {0} of "{1}"': 'carácter {0} de "{1}"',
+  'the text has {0} characters; a range has a few': 'el texto tiene {0} caracteres; un margen tiene pocos',
+  'Give the range alone, for example 25-30 N·m.': 'Dar solo el margen, por ejemplo 25-30 N·m.',
+  '"{0}" cannot be read here': '"{0}" no se puede leer aquí',
+  'Give one range in one unit, for example 25-30 N·m.':
+    'Dar un margen en una sola unidad, por ejemplo 25-30 N·m.',
+  '"{0}" is not a known unit or word': '"{0}" no es una unidad ni una palabra conocida',
+  'Write for example N·m, lbf·ft, lbf·in, kgf·m, mm, in, mil, ° or turn.':
+    'Escribir por ejemplo N·m, lbf·ft, lbf·in, kgf·m, mm, in, mil, ° o vuelta.',
+  '"{0}" has {1} digits; no publisher prints more than {2}':
+    '"{0}" tiene {1} cifras; ningún editor imprime más de {2}',
+  'Give the figure as printed in the source.': 'Dar el valor como está impreso en la fuente.',
+  'Write thousands without a separator and decimals with a point.':
+    'Escribir los millares sin separador y los decimales con punto.',
+  '{0} cannot be for {1}: {2}': '{0} no puede ser para {1}: {2}',
+  'Check figure and unit against the source.': 'Comprobar valor y unidad con la fuente.',
+  '{0} on {1} is not usual: {2}': '{0} en {1} no es habitual: {2}',
+  'Check figure and unit. If the source gives it, name who checked it in specification.checkedBy.':
+    'Comprobar valor y unidad. Si la fuente lo da, indicar en specification.checkedBy quién lo comprobó.',
+  'a solid thread of mild steel yields at {0} {1}': 'una rosca maciza de acero dulce cede a {0} {1}',
+  'no general table has a figure for this thread and seat, and {0}':
+    'ninguna tabla general tiene un valor para esta rosca y este asiento, y {0}',
+  'general tables say {0} to {1} {2} ({3}, {4}), and {5}':
+    'las tablas generales indican de {0} a {1} {2} ({3}, {4}), y {5}',
+  'plug makers advise 1/16 of a turn on a conical seat and up to 2/3 on a new gasket':
+    'los fabricantes de bujías aconsejan 1/16 de vuelta con asiento cónico y hasta 2/3 con junta nueva',
+  'gaps of spark plugs lie between 0.4 and 1.6 mm (0.016 and 0.063 in)':
+    'las separaciones de bujías van de 0.4 a 1.6 mm (0.016 a 0.063 in)',
+  'plug makers let a ground electrode be bent by about {0} {1} in all':
+    'los fabricantes de bujías permiten doblar un electrodo de masa unos {0} {1} en total',
+  'wires are made to a few thousandths of a millimetre':
+    'los alambres se fabrican a unas milésimas de milímetro',
+  'shops reduce by 10 to 40 % for lubricated threads':
+    'los talleres reducen de un 10 a un 40 % con rosca lubricada',
+  'where makers print a tolerance on the torque of a plug it is 5 to 15 %':
+    'donde los fabricantes imprimen una tolerancia para el par de una bujía, es del 5 al 15 %',
+  'threads of spark plugs are 9 to 29 mm long': 'las roscas de bujías tienen de 9 a 29 mm de largo',
+  'the hexagon of a plug with this thread is between {0} and {1} mm wide':
+    'el hexágono de una bujía con esta rosca mide entre {0} y {1} mm',
+  'the specification has no gap': 'la especificación no tiene separación',
+  'Give the gap as printed, for example 0.7-0.8 mm, or set gapRules.check so that it is not measured.':
+    'Dar la separación como está impresa, por ejemplo 0.7-0.8 mm, o poner gapRules.check para que no se mida.',
+  'the service limit of {0} {1} lies below the gap of a new plug':
+    'el límite de servicio de {0} {1} está por debajo de la separación de una bujía nueva',
+  'Give the widest gap at which a used plug may go on.':
+    'Dar la mayor separación con la que una bujía usada puede seguir.',
+  'the gap is checked by wire, but no wires are given':
+    'la separación se comprueba con alambre, pero no se indican alambres',
+  'Give the wires, for example {"go": "0.72 mm", "noGo": "0.78 mm", "within": "0.003 mm"}.':
+    'Indicar los alambres, por ejemplo {"go": "0.72 mm", "noGo": "0.78 mm", "within": "0.003 mm"}.',
+  'the go wire is not thinner than the no-go wire':
+    'el alambre que debe pasar no es más fino que el que no debe pasar',
+  'Give the thinner wire as go.': 'Indicar el alambre más fino como go.',
+  'expected an adapter that leaves a lever between hand and plug':
+    'se espera un adaptador que deje una palanca entre mano y bujía',
+  'Use a straight extension, or state how far the torque may be off by it, and who measured that.':
+    'Utilizar una extensión recta, o indicar cuánto puede desviarse el par por ella y quién lo midió.',
+  'nobody can compute what torque a wobble extension passes on when it is bent':
+    'nadie puede calcular qué par transmite una extensión basculante cuando está inclinada',
+  'a universal joint bent by {0}° passes torque on too unevenly; {1}° is the most':
+    'una junta cardán inclinada {0}° transmite el par de forma demasiado irregular; {1}° como máximo',
+  'not every cylinder has exactly one part; named are {0}':
+    'no cada cilindro tiene exactamente una pieza; se nombran {0}',
+  '{0} is neither the part of the order nor one of the others':
+    '{0} no es ni la pieza de la orden ni una de las otras',
+  'Name every cylinder once, with "part" or one of "alsoParts".':
+    'Nombrar cada cilindro una vez, con "part" o uno de "alsoParts".',
+  'there is no torque. Give it as printed; where the source prints an angle alone, give that angle in its place':
+    'falta el par. Darlo como está impreso; si la fuente imprime solo un ángulo, dar ese ángulo en su lugar',
+  'expected km or months': 'se esperan km o meses',
+  'the figure is already for {0}; a reduction for {1} would count twice':
+    'el valor ya es para {0}; una reducción para {1} contaría dos veces',
+  'Remove the reduction, or give the figure for dry threads.':
+    'Quitar la reducción, o dar el valor para rosca seca.',
+  'a turn without a tolerance cannot be judged': 'un giro sin tolerancia no se puede juzgar',
+  'Give two limits, such as 180-240°.': 'Dar dos límites, como 180-240°.',
+  'the order names an angle in place of a torque, and this belongs to a torque':
+    'la orden indica un ángulo en lugar de un par, y esto corresponde a un par',
+  'Remove it, or give the torque of the source in specification.torque.':
+    'Quitarlo, o dar el par de la fuente en specification.torque.',
+  "{0} Or give the shop's own rule for single figures: singleFigure.":
+    '{0} O dar la regla propia del taller para valores únicos: singleFigure.',
+  'Compare it with the certificate.': 'Compararlo con el certificado.',
+  'Ask the laboratory about this certificate.': 'Preguntar al laboratorio por este certificado.',
+  'certificate {0}: {1}': 'certificado {0}: {1}',
+  'tool {0}: permissibleDeviation': 'herramienta {0}: permissibleDeviation',
+  'the permissible deviation is missing': 'falta la desviación admisible',
+  'Give its certificate, or the limits of its class or data sheet.':
+    'Dar su certificado, o los límites de su clase o ficha técnica.',
+  'tool {0}: serial': 'herramienta {0}: serial',
+  'certificate {0} is for serial number {1}; this tool has none':
+    'el certificado {0} es para el número de serie {1}; esta herramienta no tiene',
+  'Give the serial number on the tool.': 'Dar el número de serie de la herramienta.',
+  'it is for serial number {0}, but tool {1} is {2}':
+    'es para el número de serie {0}, pero la herramienta {1} tiene {2}',
+  'Use the certificate of this tool.': 'Utilizar el certificado de esta herramienta.',
+  'it is dated {0}, after the day of the job, {1}': 'lleva fecha {0}, posterior al día de la orden, {1}',
+  'Check the date of the certificate and the clock of this computer.':
+    'Comprobar la fecha del certificado y el reloj de este ordenador.',
+  'it is due on {0}, before its own date, {1}': 'vence el {0}, antes de su propia fecha, {1}',
+  'Give the last day on which the certificate holds.': 'Dar el último día de validez del certificado.',
+  'its points are in {0}; tool {1} measures in {2}':
+    'sus puntos están en {0}; la herramienta {1} mide en {2}',
+  'it was out of tolerance on {0} ({1}): {2} and cannot be used':
+    'estaba fuera de tolerancia el {0} ({1}): {2} y no se puede usar',
+  'Have it adjusted and calibrated, and give the certificate of that day or later.':
+    'Hacerlo ajustar y calibrar, y dar el certificado de ese día o posterior.',
+  'its calibration expired on {0}': 'su calibración venció el {0}',
+  'Have it calibrated.': 'Hacerlo calibrar.',
+  'it has done {0} cycles since its calibration; {1} are allowed':
+    'ha hecho {0} ciclos desde su calibración; se permiten {1}',
+  'it may be used {0}; this job asks for {1}': 'se puede usar {0}; esta orden pide {1}',
+  'Use one of another size.': 'Utilizar uno de otro tamaño.',
+  'it is calibrated {0}; this job asks for {1}': 'está calibrado {0}; esta orden pide {1}',
+  'Use one that is calibrated there, or have more points calibrated.':
+    'Utilizar uno calibrado ahí, o hacer calibrar más puntos.',
+  'off by {0}{1} {2} at {3} {4}': 'desviación de {0}{1} {2} a {3} {4}',
+  'from {0} to {1} {2}': 'de {0} a {1} {2}',
+  '{0} to {1} {2}': '{0} a {1} {2}',
+  'Look at the screen and choose again.': 'Mirar la pantalla y elegir de nuevo.',
+  'expected for example "in-line 4", "V8", "flat 6", or the banks, "1 3 5 7 / 2 4 6 8"':
+    'se espera por ejemplo "en línea 4", "V8", "bóxer 6", o las bancadas, "1 3 5 7 / 2 4 6 8"',
+  'expected {0} to {1} cylinders': 'se esperan de {0} a {1} cilindros',
+  '"{0}" is no cylinder number': '"{0}" no es un número de cilindro',
+  'expected cylinder numbers, such as 1 3 4 2': 'se esperan números de cilindro, como 1 3 4 2',
+  'expected a name, without spaces at its ends': 'se espera un nombre, sin espacios en sus extremos',
+  'the source is dated {0}, after the day of the job, {1}':
+    'la fuente lleva fecha {0}, posterior al día de la orden, {1}',
+  'Check the date of the source and the clock of this computer.':
+    'Comprobar la fecha de la fuente y el reloj de este ordenador.',
+  'tool {0}': 'herramienta {0}',
+  'tool {0}, first step': 'herramienta {0}, primera etapa',
+  'a plug that fits these wires lies between {0} and {1} {2}, which is not within {3} less the guard band':
+    'una bujía que encaja con estos alambres está entre {0} y {1} {2}, lo que no queda dentro de {3} menos la banda de guarda',
+  'Take wires between {0} and {1} {2}.': 'Tomar alambres entre {0} y {1} {2}.',
+  'tool {0}: {1}': 'herramienta {0}: {1}',
+  'the station has no torque wrench': 'el puesto no tiene llave dinamométrica',
+  'the station has no gap gauge': 'el puesto no tiene galga de separación',
+  'Add a tool with "quantity": "{0}" to the station file.':
+    'Añadir al archivo del puesto una herramienta con "quantity": "{0}".',
+  'expected 1 to 40 letters, digits, dots, hyphens or underscores, the first a letter or digit':
+    'se esperan de 1 a 40 letras, cifras, puntos, guiones o guiones bajos, primero una letra o cifra',
+  'the job does not start with its opening': 'la orden no empieza con su apertura',
+  'these rules know no {0}': 'estas reglas no conocen {0}',
+  'it could not have been opened so': 'no se habría podido abrir así',
+  'its windows are not what the order and the instruments give':
+    'sus márgenes no son los que dan la orden y los instrumentos',
+  '{0}, but the readings give nothing here': '{0}, pero las lecturas no dan nada aquí',
+  '{0} is not what the readings give': '{0} no es lo que dan las lecturas',
+  '{0} is missing here': 'falta {0} aquí',
+  'the readings in {0} do not follow the last ones': 'las lecturas en {0} no siguen a las últimas',
+  'the source in {0} does not fit the kind of its link':
+    'el origen en {0} no encaja con el tipo de su enlace',
+  '{0} cannot have come from a tool': '{0} no puede haber venido de una herramienta',
+  '{0} would have been refused here': '{0} se habría rechazado aquí',
+  '{0} is not what the job writes here': '{0} no es lo que la orden escribe aquí',
+  'the close of the job does not follow from its events': 'el cierre de la orden no se sigue de sus eventos',
+  'event {0}': 'evento {0}',
+  'Do not rely on this record; keep it and ask the station for its log.':
+    'No fiarse de esta acta; guardarla y pedir al puesto su registro.',
+  'The job is closed.': 'La orden está cerrada.',
+  'This engine has no cylinder {0}.': 'Este motor no tiene cilindro {0}.',
+  'A pull is under way.': 'Hay un tirón en curso.',
+  '{0} is at work already.': '{0} ya está trabajando.',
+  '{0} works on this job already.': '{0} ya trabaja en esta orden.',
+  'A pull is under way. It belongs to the cylinder that was due.':
+    'Hay un tirón en curso. Pertenece al cilindro que tocaba.',
+  'There is no pull {0}.': 'No hay ningún tirón {0}.',
+  'This job does not check the gap by eye.': 'Esta orden no comprueba la separación a ojo.',
+  'This job does not check the gap by wire.': 'Esta orden no comprueba la separación con alambre.',
+  'Answer the open question first.': 'Responder primero la pregunta abierta.',
+  'The windows are already confirmed.': 'Los márgenes ya están confirmados.',
+  'No trial click is due.': 'No toca ningún clic de prueba.',
+  'This job does not record old plugs.': 'Esta orden no registra bujías viejas.',
+  'Too early. First {0}.': 'Demasiado pronto. Primero {0}.',
+  'read the old plugs': 'revisar las bujías viejas',
+  'check the new plugs': 'comprobar las bujías nuevas',
+  'measure the gaps': 'medir las separaciones',
+  'Cylinder {0} is proven by its turn.': 'El cilindro {0} está demostrado por su giro.',
+  'Cylinder {0} is proven by torque.': 'El cilindro {0} está demostrado por el par.',
+  'The plug of cylinder {0} is in the engine. Take it out and start it again.':
+    'La bujía del cilindro {0} está en el motor. Sacarla y empezar de nuevo.',
+  'No gap that came too early can be kept now.':
+    'Ahora no se puede conservar ninguna separación medida antes de tiempo.',
+  'The gap for cylinder {0} is done already.': 'La separación del cilindro {0} ya está hecha.',
+  'No question about a pull over the window, or too early, is open for pull {0}.':
+    'No hay ninguna pregunta abierta sobre un tirón por encima del margen, o demasiado pronto, para el tirón {0}.',
+  'This plug was taken out since. It can no longer be left as it was.':
+    'Esta bujía se sacó desde entonces. Ya no se puede dejar como estaba.',
+  'The gap of this plug is not proven. Take the plug out and measure it.':
+    'La separación de esta bujía no está demostrada. Sacar la bujía y medirla.',
+  'This torque is not OK. Take the plug out and do it again.': 'Este par no es OK. Sacar la bujía y repetir.',
+  'Only the final torque can be left as it is.': 'Solo el par final se puede dejar como está.',
+  'This job has no such list.': 'Esta orden no tiene esa lista.',
+  'This list comes last. First tighten every plug.':
+    'Esta lista va al final. Primero apretar todas las bujías.',
+  'Answer this item too: "{0}".': 'Responder también este punto: "{0}".',
+  '"{0}" is not on this list.': '"{0}" no está en esta lista.',
+  'The answers to "{0}" are: {1}.': 'Las respuestas a "{0}" son: {1}.',
+  'Give the reason why this is not done: "{0}".': 'Dar el motivo por el que esto no está hecho: "{0}".',
+  'An item is answered twice.': 'Un punto está respondido dos veces.',
+  'This job does not check new plugs.': 'Esta orden no comprueba bujías nuevas.',
+  ' or ': ' o ',
+  'Cylinder {0} takes {1}, not {2}: this engine has two different plugs.':
+    'El cilindro {0} lleva {1}, no {2}: este motor tiene dos bujías distintas.',
+  'The specification allows {0} in this engine, not {1}.':
+    'La especificación permite {0} en este motor, no {1}.',
+  '{0} declared this job void already.': '{0} ya declaró anulada esta orden.',
+  'No question is open about pull {0}.': 'No hay ninguna pregunta abierta sobre el tirón {0}.',
+  '"{0}" does not answer this question.': '"{0}" no responde a esta pregunta.',
+  'No pull of cylinder {0} can belong to the next plug.':
+    'Ningún tirón del cilindro {0} puede pertenecer a la bujía siguiente.',
+  'the job was opened under {0}; this program works under {1}':
+    'la orden se abrió con {0}; este programa trabaja con {1}',
+  'Finish it with the version of the program that opened it, or declare it void and open it anew.':
+    'Terminarla con la versión del programa que la abrió, o declararla anulada y abrirla de nuevo.',
+  'The engine is cold, or has cooled as long as its maker asks':
+    'El motor está frío, o se ha enfriado el tiempo que pide su fabricante',
+  'Ignition off, key away': 'Encendido apagado, llave de contacto retirada',
+  'Boots or coils twisted loose by half a turn, pulled at the boot, never by the wire, and marked':
+    'Capuchones o bobinas soltados con media vuelta, tirando del capuchón, nunca del cable, y marcados',
+  'Plug wells blown clean with dry air, goggles on, before turning the first plug':
+    'Pozos de bujía soplados con aire seco, con gafas de protección, antes de girar la primera bujía',
+  'Hand tools only; no power tool touches a plug':
+    'Solo herramientas manuales; ninguna herramienta a motor toca una bujía',
+  'Threads and seats clean, in the head and on the plugs':
+    'Roscas y asientos limpios, en la culata y en las bujías',
+  'Threads in the head chased': 'Roscas de la culata repasadas con macho',
+  'not needed': 'no hizo falta',
+  'with grease on the tap, piston and valves clear': 'con grasa en el macho, pistón y válvulas libres',
+  'Nothing on the threads but what the specification says':
+    'Nada en la rosca salvo lo que dice la especificación',
+  'Each plug started by hand, deep ones with a piece of hose, and turned in to its seat by hand':
+    'Cada bujía empezada a mano, las hondas con un trozo de manguera, y enroscada a mano hasta su asiento',
+  'Compound in the boots: thin, inside only, none on threads or terminals':
+    'Pasta en los capuchones: fina, solo por dentro, nada en rosca ni terminal',
+  none: 'ninguna',
+  'as the maker allows': 'como permite el fabricante',
+  'Boots or coils pushed on until they seat, each on its own cylinder, wires in their places':
+    'Capuchones o bobinas encajados a fondo, cada uno en su cilindro, cables en su sitio',
+  'Engine run': 'Motor en marcha',
+  'runs without misfire': 'funciona sin fallos de encendido',
+  misfires: 'tiene fallos de encendido',
+  'not run': 'no se puso en marcha',
+  'Old plugs': 'Bujías viejas',
+  'kept in cylinder order': 'guardadas en orden de cilindros',
+  'given to the customer': 'entregadas al cliente',
+  scrapped: 'desechadas',
+  'There is nothing of that number to take back.': 'No hay nada con ese número que retirar.',
+  'That was taken back already.': 'Eso ya se retiró.',
+  'Give the reason why it is taken back.': 'Dar el motivo por el que se retira.',
+  'Work went on since. Correct pull {0} with c: it was on another cylinder, or its plug starts again.':
+    'El trabajo siguió desde entonces. Corregir el tirón {0} con c: fue en otro cilindro, o su bujía empieza de nuevo.',
+  'The new plug for cylinder {0} was checked, measured or pulled since. Take that back first; after a pull it stays.':
+    'La bujía nueva del cilindro {0} se comprobó, midió o apretó desde entonces. Retirar eso primero; tras un tirón se queda.',
+  'the VIN has {0} characters; expected {1}': 'el bastidor (VIN) tiene {0} caracteres; se esperan {1}',
+  'the check digit of the VIN is {0}; expected {1}': 'el dígito de control del VIN es {0}; se espera {1}',
+  'the check digit of the VIN is {0}; expected {1}, though not every market uses it':
+    'el dígito de control del VIN es {0}; se espera {1}, aunque no todos los mercados lo usan',
+  '0 or 9': '0 o 9',
+  'the VIN holds a character that is neither a letter A to Z nor a digit':
+    'el VIN contiene un carácter que no es ni letra A a Z ni cifra',
+  'the VIN holds the letter {0}, which none has; it may be {1}':
+    'el VIN contiene la letra {0}, que ninguno tiene; puede ser {1}',
+  'Compare it with the vehicle, character by character.':
+    'Compararlo con el vehículo, carácter por carácter.',
+  specification: 'especificación',
+  '{0} on {1}; {2}: {3}': '{0} para {1}; {2}: {3}',
+  'plug and head': 'bujía y culata',
+  'shop rule': 'regla taller',
+  "single figure, plus/minus {0} %: the shop's own, not the maker's; set by {1}, basis: {2}":
+    'valor único, más/menos {0} %: propio del taller, no del fabricante; fijado por {1}, base: {2}',
+  reduced: 'reducido',
+  'by {0} % for {1}, set by {2}': 'un {0} % para {1}, fijado por {2}',
+  turn: 'giro',
+  'advised turn': 'giro aconsejado',
+  wrench: 'llave',
+  geometry: 'geometría',
+  'straight on the plug': 'recto sobre la bujía',
+  joint: 'articulación',
+  '{0} from contact ({1}); judged': '{0} desde el contacto ({1}); se juzga',
+  '{0} from contact ({1}); not judged': '{0} desde el contacto ({1}); no se juzga',
+  '{0}, serial {1}': '{0}, n.º de serie {1}',
+  'adapter of {0} at {1} on a wrench of {2}': 'adaptador de {0} a {1} en una llave de {2}',
+  'universal joint': 'junta cardán',
+  'wobble extension': 'extensión basculante',
+  '{0}, bent by up to {1}': '{0}, con inclinación de hasta {1}',
+  '{0}; within {1} % by {2}': '{0}; dentro de un {1} % según {2}',
+  'certificate {0}, {1}, {2}': 'certificado {0}, {1}, {2}',
+  'this tool cannot prove any reading between {0} and {1}: its uncertainty (U = {2}) leaves no room in the window':
+    'esta herramienta no puede demostrar ninguna lectura entre {0} y {1}: su incertidumbre (U = {2}) no deja sitio en el margen',
+  'Use an instrument with an expanded uncertainty below {0}.':
+    'Utilizar un instrumento con incertidumbre expandida inferior a {0}.',
 };

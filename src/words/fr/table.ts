@@ -569,4 +569,351 @@ export const ENTRIES: Entries = {
   '{0} to {1}': '{0} à {1}',
   'turn not proven': 'rotation non prouvée',
   'turn {0} ± {1}: {2}': 'rotation {0} ± {1} : {2}',
+  torque: 'couple',
+  length: 'longueur',
+  angle: 'angle',
+  energy: 'énergie',
+  stiffness: 'raideur',
+  'force or mass': 'force ou masse',
+  'N·m, lbf·ft, lbf·in, kgf·m or kgf·cm': 'N·m, lbf·ft, lbf·in, kgf·m ou kgf·cm',
+  '25-30 N·m or 18 N·m ±10 %': '25-30 N·m ou 18 N·m ±10 %',
+  'mm, in or mil': 'mm, in ou mil',
+  '0.7-0.8 mm or 1.0 +0/-0.1 mm': '0.7-0.8 mm ou 1.0 +0/-0.1 mm',
+  '° or turn': '° ou tour',
+  '1/2-2/3 turn or 90°': '1/2-2/3 tour ou 90°',
+  '"{0}" is a single figure; a reading is compared with a range':
+    '"{0}" est une valeur unique ; une mesure se compare à une plage',
+  'Add the tolerance that the source allows, for example {0}.':
+    'Ajouter la tolérance que la source autorise, par exemple {0}.',
+  'expected one figure, not a range': 'une seule valeur est attendue, pas une plage',
+  'Give one figure in {0}.': 'Donner une valeur en {0}.',
+  'one deviation is in % and the other is not': "un écart est en %, l'autre non",
+  'Give both in % or both in the unit.': "Donner les deux en % ou les deux dans l'unité.",
+  'the range runs from {0} down to {1}': 'la plage descend de {0} à {1}',
+  'Give the lower figure first.': "Donner d'abord la plus petite valeur.",
+  'both limits are {0}; no reading can be proven':
+    'les deux limites sont {0} ; aucune mesure ne peut être prouvée',
+  'Give the tolerance that the source allows.': 'Donner la tolérance que la source autorise.',
+  '{0} is not above zero': "{0} n'est pas supérieur à zéro",
+  'Expected figures above zero, for example {0}.':
+    'Des valeurs supérieures à zéro sont attendues, par exemple {0}.',
+  '"{0}" is far too large for a spark plug': '"{0}" est bien trop grand pour une bougie',
+  'Check the figure and its unit against the source.': 'Vérifier la valeur et son unité avec la source.',
+  '"{0}" can be read as a fraction or as a range': '"{0}" peut se lire comme une fraction ou comme une plage',
+  'Write a range with a dash, for example {0}.': 'Écrire une plage avec un tiret, par exemple {0}.',
+  '"{0}" can be read as a thousand or as a decimal':
+    '"{0}" peut se lire comme des milliers ou comme un décimal',
+  'Write thousands without a separator and decimals without needless zeros.':
+    'Écrire les milliers sans séparateur et les décimaux sans zéros inutiles.',
+  'a figure has a minus sign': 'une valeur porte un signe moins',
+  '"{0} {1}" can be one figure in groups of three or two figures':
+    '"{0} {1}" peut être un nombre par groupes de trois ou deux nombres',
+  'Write thousands without a separator and ranges with a dash.':
+    'Écrire les milliers sans séparateur et les plages avec un tiret.',
+  '"{0}" is not a unit in which this {1} is printed':
+    '"{0}" n\'est pas une unité dans laquelle on imprime cette grandeur ({1})',
+  'Expected {0}.': 'Attendu : {0}.',
+  '"{0}" is a unit of {1}, not of {2}': '"{0}" est une unité pour {1}, non pour {2}',
+  '"{0}" is the second unit in one range': '"{0}" est la seconde unité dans une plage',
+  'Give the figures in one unit, the one that the source prints first.':
+    'Donner les valeurs dans une seule unité, celle que la source imprime en premier.',
+  'there is no unit': "l'unité manque",
+  'expected one {0} in one unit and nothing else': "attendu : {0} dans une seule unité, et rien d'autre",
+  'Write for example {0}.': 'Écrire par exemple {0}.',
+  'character {0} of "{1}"': 'caractère {0} de "{1}"',
+  'the text has {0} characters; a range has a few': 'le texte a {0} caractères ; une plage en a quelques-uns',
+  'Give the range alone, for example 25-30 N·m.': 'Donner la plage seule, par exemple 25-30 N·m.',
+  '"{0}" cannot be read here': '"{0}" ne peut pas être lu ici',
+  'Give one range in one unit, for example 25-30 N·m.':
+    'Donner une plage dans une seule unité, par exemple 25-30 N·m.',
+  '"{0}" is not a known unit or word': '"{0}" n\'est ni une unité ni un mot connu',
+  'Write for example N·m, lbf·ft, lbf·in, kgf·m, mm, in, mil, ° or turn.':
+    'Écrire par exemple N·m, lbf·ft, lbf·in, kgf·m, mm, in, mil, ° ou tour.',
+  '"{0}" has {1} digits; no publisher prints more than {2}':
+    '"{0}" a {1} chiffres ; aucun éditeur n\'en imprime plus de {2}',
+  'Give the figure as printed in the source.': "Donner la valeur telle qu'imprimée dans la source.",
+  'Write thousands without a separator and decimals with a point.':
+    'Écrire les milliers sans séparateur et les décimaux avec un point.',
+  '{0} cannot be for {1}: {2}': '{0} est impossible pour {1} : {2}',
+  'Check figure and unit against the source.': 'Vérifier valeur et unité avec la source.',
+  '{0} on {1} is not usual: {2}': "{0} sur {1} n'est pas usuel : {2}",
+  'Check figure and unit. If the source gives it, name who checked it in specification.checkedBy.':
+    "Vérifier valeur et unité. Si la source la donne, indiquer dans specification.checkedBy qui l'a vérifiée.",
+  'a solid thread of mild steel yields at {0} {1}': 'un filetage plein en acier doux cède à {0} {1}',
+  'no general table has a figure for this thread and seat, and {0}':
+    "aucun tableau général n'a de valeur pour ce filetage et ce siège, et {0}",
+  'general tables say {0} to {1} {2} ({3}, {4}), and {5}':
+    'les tableaux généraux indiquent {0} à {1} {2} ({3}, {4}), et {5}',
+  'plug makers advise 1/16 of a turn on a conical seat and up to 2/3 on a new gasket':
+    "les fabricants de bougies conseillent 1/16 de tour sur siège conique et jusqu'à 2/3 avec un joint neuf",
+  'gaps of spark plugs lie between 0.4 and 1.6 mm (0.016 and 0.063 in)':
+    'les écartements de bougies vont de 0.4 à 1.6 mm (0.016 à 0.063 in)',
+  'plug makers let a ground electrode be bent by about {0} {1} in all':
+    "les fabricants de bougies permettent de plier une électrode de masse d'environ {0} {1} au total",
+  'wires are made to a few thousandths of a millimetre':
+    'les fils calibrés sont faits à quelques millièmes de millimètre',
+  'shops reduce by 10 to 40 % for lubricated threads':
+    'les ateliers réduisent de 10 à 40 % pour un filetage lubrifié',
+  'where makers print a tolerance on the torque of a plug it is 5 to 15 %':
+    "quand les constructeurs impriment une tolérance sur le couple d'une bougie, elle est de 5 à 15 %",
+  'threads of spark plugs are 9 to 29 mm long': 'les filetages de bougies ont 9 à 29 mm de long',
+  'the hexagon of a plug with this thread is between {0} and {1} mm wide':
+    "l'hexagone d'une bougie à ce filetage fait entre {0} et {1} mm",
+  'the specification has no gap': "la spécification n'a pas d'écartement",
+  'Give the gap as printed, for example 0.7-0.8 mm, or set gapRules.check so that it is not measured.':
+    "Donner l'écartement tel qu'imprimé, par exemple 0.7-0.8 mm, ou régler gapRules.check pour qu'il ne soit pas mesuré.",
+  'the service limit of {0} {1} lies below the gap of a new plug':
+    "la limite d'usure de {0} {1} est inférieure à l'écartement d'une bougie neuve",
+  'Give the widest gap at which a used plug may go on.':
+    'Donner le plus grand écartement auquel une bougie usagée peut continuer.',
+  'the gap is checked by wire, but no wires are given':
+    "l'écartement se contrôle au fil, mais aucun fil n'est indiqué",
+  'Give the wires, for example {"go": "0.72 mm", "noGo": "0.78 mm", "within": "0.003 mm"}.':
+    'Indiquer les fils, par exemple {"go": "0.72 mm", "noGo": "0.78 mm", "within": "0.003 mm"}.',
+  'the go wire is not thinner than the no-go wire':
+    "le fil qui doit passer n'est pas plus mince que celui qui ne doit pas passer",
+  'Give the thinner wire as go.': 'Indiquer le fil le plus mince comme go.',
+  'expected an adapter that leaves a lever between hand and plug':
+    'un adaptateur laissant un bras de levier entre la main et la bougie est attendu',
+  'Use a straight extension, or state how far the torque may be off by it, and who measured that.':
+    "Utiliser une rallonge droite, ou indiquer de combien le couple peut s'en écarter et qui l'a mesuré.",
+  'nobody can compute what torque a wobble extension passes on when it is bent':
+    'nul ne peut calculer quel couple transmet une rallonge inclinable quand elle est inclinée',
+  'a universal joint bent by {0}° passes torque on too unevenly; {1}° is the most':
+    'un cardan incliné de {0}° transmet le couple trop irrégulièrement ; {1}° au plus',
+  'not every cylinder has exactly one part; named are {0}':
+    "chaque cylindre n'a pas exactement une pièce ; sont nommés {0}",
+  '{0} is neither the part of the order nor one of the others':
+    "{0} n'est ni la pièce de l'ordre ni l'une des autres",
+  'Name every cylinder once, with "part" or one of "alsoParts".':
+    'Nommer chaque cylindre une fois, avec "part" ou l\'un de "alsoParts".',
+  'there is no torque. Give it as printed; where the source prints an angle alone, give that angle in its place':
+    "le couple manque. Le donner tel qu'imprimé ; si la source n'imprime qu'un angle, donner cet angle à sa place",
+  'expected km or months': 'km ou mois attendus',
+  'the figure is already for {0}; a reduction for {1} would count twice':
+    'la valeur est déjà pour {0} ; une réduction pour {1} compterait deux fois',
+  'Remove the reduction, or give the figure for dry threads.':
+    'Supprimer la réduction, ou donner la valeur pour filetage sec.',
+  'a turn without a tolerance cannot be judged': 'une rotation sans tolérance ne peut pas être jugée',
+  'Give two limits, such as 180-240°.': 'Donner deux limites, comme 180-240°.',
+  'the order names an angle in place of a torque, and this belongs to a torque':
+    "l'ordre indique un angle au lieu d'un couple, et ceci va avec un couple",
+  'Remove it, or give the torque of the source in specification.torque.':
+    'Le supprimer, ou donner le couple de la source dans specification.torque.',
+  "{0} Or give the shop's own rule for single figures: singleFigure.":
+    "{0} Ou donner la règle propre à l'atelier pour les valeurs uniques : singleFigure.",
+  'Compare it with the certificate.': 'Comparer avec le certificat.',
+  'Ask the laboratory about this certificate.': 'Interroger le laboratoire sur ce certificat.',
+  'certificate {0}: {1}': 'certificat {0} : {1}',
+  'tool {0}: permissibleDeviation': 'outil {0} : permissibleDeviation',
+  'the permissible deviation is missing': "l'écart admissible manque",
+  'Give its certificate, or the limits of its class or data sheet.':
+    'Donner son certificat, ou les limites de sa classe ou de sa fiche technique.',
+  'tool {0}: serial': 'outil {0} : serial',
+  'certificate {0} is for serial number {1}; this tool has none':
+    "le certificat {0} est pour le numéro de série {1} ; cet outil n'en a pas",
+  'Give the serial number on the tool.': "Donner le numéro de série figurant sur l'outil.",
+  'it is for serial number {0}, but tool {1} is {2}':
+    "il est pour le numéro de série {0}, mais l'outil {1} a {2}",
+  'Use the certificate of this tool.': 'Utiliser le certificat de cet outil.',
+  'it is dated {0}, after the day of the job, {1}': "il est daté du {0}, après le jour de l'ordre, {1}",
+  'Check the date of the certificate and the clock of this computer.':
+    "Vérifier la date du certificat et l'horloge de cet ordinateur.",
+  'it is due on {0}, before its own date, {1}': 'il échoit le {0}, avant sa propre date, {1}',
+  'Give the last day on which the certificate holds.': 'Donner le dernier jour de validité du certificat.',
+  'its points are in {0}; tool {1} measures in {2}': "ses points sont en {0} ; l'outil {1} mesure en {2}",
+  'it was out of tolerance on {0} ({1}): {2} and cannot be used':
+    'il était hors tolérance le {0} ({1}) : {2} et ne peut pas être utilisé',
+  'Have it adjusted and calibrated, and give the certificate of that day or later.':
+    "Le faire ajuster et étalonner, et donner le certificat de ce jour ou d'après.",
+  'its calibration expired on {0}': 'son étalonnage a expiré le {0}',
+  'Have it calibrated.': 'Le faire étalonner.',
+  'it has done {0} cycles since its calibration; {1} are allowed':
+    'il a fait {0} cycles depuis son étalonnage ; {1} sont autorisés',
+  'it may be used {0}; this job asks for {1}': 'utilisable {0} ; cet ordre demande {1}',
+  'Use one of another size.': "En utiliser un d'une autre taille.",
+  'it is calibrated {0}; this job asks for {1}': 'étalonné {0} ; cet ordre demande {1}',
+  'Use one that is calibrated there, or have more points calibrated.':
+    "En utiliser un étalonné dans cette plage, ou faire étalonner d'autres points.",
+  'off by {0}{1} {2} at {3} {4}': 'écart de {0}{1} {2} à {3} {4}',
+  'from {0} to {1} {2}': 'de {0} à {1} {2}',
+  '{0} to {1} {2}': '{0} à {1} {2}',
+  'Look at the screen and choose again.': "Regarder l'écran et choisir à nouveau.",
+  'expected for example "in-line 4", "V8", "flat 6", or the banks, "1 3 5 7 / 2 4 6 8"':
+    'attendu par exemple "en ligne 4", "V8", "à plat 6", ou les rangées, "1 3 5 7 / 2 4 6 8"',
+  'expected {0} to {1} cylinders': 'de {0} à {1} cylindres attendus',
+  '"{0}" is no cylinder number': '"{0}" n\'est pas un numéro de cylindre',
+  'expected cylinder numbers, such as 1 3 4 2': 'numéros de cylindre attendus, comme 1 3 4 2',
+  'expected a name, without spaces at its ends': 'un nom sans espaces à ses extrémités est attendu',
+  'the source is dated {0}, after the day of the job, {1}':
+    "la source est datée du {0}, après le jour de l'ordre, {1}",
+  'Check the date of the source and the clock of this computer.':
+    "Vérifier la date de la source et l'horloge de cet ordinateur.",
+  'tool {0}': 'outil {0}',
+  'tool {0}, first step': 'outil {0}, première passe',
+  'a plug that fits these wires lies between {0} and {1} {2}, which is not within {3} less the guard band':
+    "une bougie qui convient à ces fils se situe entre {0} et {1} {2}, ce qui n'est pas dans {3} moins la bande de garde",
+  'Take wires between {0} and {1} {2}.': 'Prendre des fils entre {0} et {1} {2}.',
+  'tool {0}: {1}': 'outil {0} : {1}',
+  'the station has no torque wrench': "le poste n'a pas de clé dynamométrique",
+  'the station has no gap gauge': "le poste n'a pas de jauge d'écartement",
+  'Add a tool with "quantity": "{0}" to the station file.':
+    'Ajouter au fichier du poste un outil avec "quantity": "{0}".',
+  'expected 1 to 40 letters, digits, dots, hyphens or underscores, the first a letter or digit':
+    "attendu : 1 à 40 lettres, chiffres, points, traits d'union ou soulignés, une lettre ou un chiffre d'abord",
+  'the job does not start with its opening': "l'ordre ne commence pas par son ouverture",
+  'these rules know no {0}': 'ces règles ne connaissent pas {0}',
+  'it could not have been opened so': "il n'aurait pas pu être ouvert ainsi",
+  'its windows are not what the order and the instruments give':
+    "ses plages ne sont pas celles que donnent l'ordre et les instruments",
+  '{0}, but the readings give nothing here': '{0}, mais les mesures ne donnent rien ici',
+  '{0} is not what the readings give': "{0} n'est pas ce que donnent les mesures",
+  '{0} is missing here': '{0} manque ici',
+  'the readings in {0} do not follow the last ones': 'les mesures dans {0} ne suivent pas les dernières',
+  'the source in {0} does not fit the kind of its link':
+    'la provenance dans {0} ne va pas avec le type de sa liaison',
+  '{0} cannot have come from a tool': "{0} ne peut pas être venu d'un outil",
+  '{0} would have been refused here': '{0} aurait été refusé ici',
+  '{0} is not what the job writes here': "{0} n'est pas ce que l'ordre écrit ici",
+  'the close of the job does not follow from its events':
+    "la clôture de l'ordre ne découle pas de ses événements",
+  'event {0}': 'événement {0}',
+  'Do not rely on this record; keep it and ask the station for its log.':
+    'Ne pas se fier à ce relevé ; le garder et demander son journal au poste.',
+  'The job is closed.': "L'ordre est clos.",
+  'This engine has no cylinder {0}.': "Ce moteur n'a pas de cylindre {0}.",
+  'A pull is under way.': 'Une traction est en cours.',
+  '{0} is at work already.': '{0} travaille déjà.',
+  '{0} works on this job already.': '{0} travaille déjà sur cet ordre.',
+  'A pull is under way. It belongs to the cylinder that was due.':
+    'Une traction est en cours. Elle revient au cylindre qui était à faire.',
+  'There is no pull {0}.': "Il n'y a pas de traction {0}.",
+  'This job does not check the gap by eye.': "Cet ordre ne contrôle pas l'écartement à l'œil.",
+  'This job does not check the gap by wire.': "Cet ordre ne contrôle pas l'écartement au fil.",
+  'Answer the open question first.': "Répondre d'abord à la question ouverte.",
+  'The windows are already confirmed.': 'Les plages sont déjà confirmées.',
+  'No trial click is due.': "Aucun déclic d'essai n'est à faire.",
+  'This job does not record old plugs.': 'Cet ordre ne relève pas les vieilles bougies.',
+  'Too early. First {0}.': "Trop tôt. D'abord {0}.",
+  'read the old plugs': 'examiner les vieilles bougies',
+  'check the new plugs': 'contrôler les bougies neuves',
+  'measure the gaps': 'mesurer les écartements',
+  'Cylinder {0} is proven by its turn.': 'Le cylindre {0} est prouvé par sa rotation.',
+  'Cylinder {0} is proven by torque.': 'Le cylindre {0} est prouvé par le couple.',
+  'The plug of cylinder {0} is in the engine. Take it out and start it again.':
+    'La bougie du cylindre {0} est dans le moteur. La retirer et recommencer.',
+  'No gap that came too early can be kept now.':
+    'Aucun écartement venu trop tôt ne peut être gardé maintenant.',
+  'The gap for cylinder {0} is done already.': "L'écartement du cylindre {0} est déjà fait.",
+  'No question about a pull over the window, or too early, is open for pull {0}.':
+    "Aucune question de traction au-dessus de la plage, ou trop tôt, n'est ouverte pour la traction {0}.",
+  'This plug was taken out since. It can no longer be left as it was.':
+    'Cette bougie a été retirée depuis. Elle ne peut plus être laissée telle quelle.',
+  'The gap of this plug is not proven. Take the plug out and measure it.':
+    "L'écartement de cette bougie n'est pas prouvé. Retirer la bougie et le mesurer.",
+  'This torque is not OK. Take the plug out and do it again.':
+    "Ce couple n'est pas OK. Retirer la bougie et recommencer.",
+  'Only the final torque can be left as it is.': 'Seul le couple final peut être laissé tel quel.',
+  'This job has no such list.': "Cet ordre n'a pas de telle liste.",
+  'This list comes last. First tighten every plug.':
+    "Cette liste vient en dernier. Serrer d'abord toutes les bougies.",
+  'Answer this item too: "{0}".': 'Répondre aussi à ce point : "{0}".',
+  '"{0}" is not on this list.': '"{0}" n\'est pas sur cette liste.',
+  'The answers to "{0}" are: {1}.': 'Les réponses à "{0}" sont : {1}.',
+  'Give the reason why this is not done: "{0}".':
+    'Donner la raison pour laquelle ceci n\'est pas fait : "{0}".',
+  'An item is answered twice.': 'Un point a deux réponses.',
+  'This job does not check new plugs.': 'Cet ordre ne contrôle pas les bougies neuves.',
+  ' or ': ' ou ',
+  'Cylinder {0} takes {1}, not {2}: this engine has two different plugs.':
+    'Le cylindre {0} prend {1}, pas {2} : ce moteur a deux bougies différentes.',
+  'The specification allows {0} in this engine, not {1}.':
+    'La spécification autorise {0} dans ce moteur, pas {1}.',
+  '{0} declared this job void already.': '{0} a déjà déclaré cet ordre annulé.',
+  'No question is open about pull {0}.': "Aucune question n'est ouverte sur la traction {0}.",
+  '"{0}" does not answer this question.': '"{0}" ne répond pas à cette question.',
+  'No pull of cylinder {0} can belong to the next plug.':
+    'Aucune traction du cylindre {0} ne peut revenir à la bougie suivante.',
+  'the job was opened under {0}; this program works under {1}':
+    "l'ordre a été ouvert sous {0} ; ce programme travaille sous {1}",
+  'Finish it with the version of the program that opened it, or declare it void and open it anew.':
+    "Le terminer avec la version du programme qui l'a ouvert, ou le déclarer annulé et l'ouvrir à nouveau.",
+  'The engine is cold, or has cooled as long as its maker asks':
+    'Le moteur est froid, ou a refroidi aussi longtemps que le demande son constructeur',
+  'Ignition off, key away': 'Contact coupé, clé de contact retirée',
+  'Boots or coils twisted loose by half a turn, pulled at the boot, never by the wire, and marked':
+    "Capuchons ou bobines décollés d'un demi-tour, tirés par le capuchon, jamais par le fil, et repérés",
+  'Plug wells blown clean with dry air, goggles on, before turning the first plug':
+    "Puits de bougie soufflés à l'air sec, lunettes de protection portées, avant de tourner la première bougie",
+  'Hand tools only; no power tool touches a plug':
+    'Outils à main seulement ; aucun outil motorisé ne touche une bougie',
+  'Threads and seats clean, in the head and on the plugs':
+    'Filetages et sièges propres, dans la culasse et sur les bougies',
+  'Threads in the head chased': 'Filetages de la culasse repris au taraud',
+  'not needed': 'pas nécessaire',
+  'with grease on the tap, piston and valves clear':
+    'avec de la graisse sur le taraud, piston et soupapes dégagés',
+  'Nothing on the threads but what the specification says':
+    'Rien sur le filetage que ce que dit la spécification',
+  'Each plug started by hand, deep ones with a piece of hose, and turned in to its seat by hand':
+    "Chaque bougie engagée à la main, les profondes avec un bout de tuyau, et vissée à la main jusqu'à son siège",
+  'Compound in the boots: thin, inside only, none on threads or terminals':
+    "Pâte dans les capuchons : mince, à l'intérieur seulement, rien sur le filetage ni la borne",
+  none: 'aucune',
+  'as the maker allows': "comme le constructeur l'autorise",
+  'Boots or coils pushed on until they seat, each on its own cylinder, wires in their places':
+    'Capuchons ou bobines enfoncés à fond, chacun sur son cylindre, fils à leur place',
+  'Engine run': 'Essai du moteur',
+  'runs without misfire': 'tourne sans raté',
+  misfires: 'a des ratés',
+  'not run': 'pas tourné',
+  'Old plugs': 'Vieilles bougies',
+  'kept in cylinder order': "gardées dans l'ordre des cylindres",
+  'given to the customer': 'remises au client',
+  scrapped: 'mises au rebut',
+  'There is nothing of that number to take back.': "Il n'y a rien à reprendre sous ce numéro.",
+  'That was taken back already.': 'Cela a déjà été repris.',
+  'Give the reason why it is taken back.': 'Donner la raison de cette reprise.',
+  'Work went on since. Correct pull {0} with c: it was on another cylinder, or its plug starts again.':
+    'Le travail a continué depuis. Corriger la traction {0} avec c : elle était sur un autre cylindre, ou sa bougie recommence.',
+  'The new plug for cylinder {0} was checked, measured or pulled since. Take that back first; after a pull it stays.':
+    "La bougie neuve du cylindre {0} a été contrôlée, mesurée ou serrée depuis. Reprendre cela d'abord ; après une traction, cela reste.",
+  'the VIN has {0} characters; expected {1}': 'le VIN a {0} caractères ; {1} attendus',
+  'the check digit of the VIN is {0}; expected {1}': 'le chiffre de contrôle du VIN est {0} ; attendu {1}',
+  'the check digit of the VIN is {0}; expected {1}, though not every market uses it':
+    "le chiffre de contrôle du VIN est {0} ; attendu {1}, mais tous les marchés ne l'utilisent pas",
+  '0 or 9': '0 ou 9',
+  'the VIN holds a character that is neither a letter A to Z nor a digit':
+    "le VIN contient un caractère qui n'est ni une lettre A à Z ni un chiffre",
+  'the VIN holds the letter {0}, which none has; it may be {1}':
+    "le VIN contient la lettre {0}, qu'aucun n'a ; c'est peut-être {1}",
+  'Compare it with the vehicle, character by character.':
+    'Le comparer avec le véhicule, caractère par caractère.',
+  specification: 'spécification',
+  '{0} on {1}; {2}: {3}': '{0} pour {1} ; {2} : {3}',
+  'plug and head': 'bougie, culasse',
+  'shop rule': 'règle atelier',
+  "single figure, plus/minus {0} %: the shop's own, not the maker's; set by {1}, basis: {2}":
+    "valeur unique, plus/moins {0} % : propre à l'atelier, non au constructeur ; fixé par {1}, base : {2}",
+  reduced: 'réduit',
+  'by {0} % for {1}, set by {2}': 'de {0} % pour {1}, fixé par {2}',
+  turn: 'rotation',
+  'advised turn': 'rotation conseillée',
+  wrench: 'clé',
+  geometry: 'géométrie',
+  'straight on the plug': 'droit sur la bougie',
+  joint: 'articulation',
+  '{0} from contact ({1}); judged': '{0} à partir du contact ({1}) ; jugé',
+  '{0} from contact ({1}); not judged': '{0} à partir du contact ({1}) ; non jugé',
+  '{0}, serial {1}': '{0}, n° de série {1}',
+  'adapter of {0} at {1} on a wrench of {2}': 'adaptateur de {0} à {1} sur une clé de {2}',
+  'universal joint': 'cardan',
+  'wobble extension': 'rallonge inclinable',
+  '{0}, bent by up to {1}': "{0}, inclinaison jusqu'à {1}",
+  '{0}; within {1} % by {2}': '{0} ; à {1} % près selon {2}',
+  'certificate {0}, {1}, {2}': 'certificat {0}, {1}, {2}',
+  'this tool cannot prove any reading between {0} and {1}: its uncertainty (U = {2}) leaves no room in the window':
+    'cet outil ne peut prouver aucune mesure entre {0} et {1} : son incertitude (U = {2}) ne laisse pas de place dans la plage',
+  'Use an instrument with an expanded uncertainty below {0}.':
+    "Utiliser un instrument d'incertitude élargie inférieure à {0}.",
 };
