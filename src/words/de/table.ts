@@ -920,4 +920,11 @@ export const ENTRIES: Entries = {
     'dieses Werkzeug kann zwischen {0} und {1} keinen Messwert nachweisen: seine Messunsicherheit (U = {2}) lässt im Sollbereich keinen Platz',
   'Use an instrument with an expanded uncertainty below {0}.':
     'Ein Messgerät mit einer erweiterten Messunsicherheit unter {0} verwenden.',
+  'threads dry': 'Gewinde trocken',
+  'threads lightly oiled': 'Gewinde leicht geölt',
+  'threads not stated': 'Gewinde nicht genannt',
+  '1/16 turn': '1/16 Umdrehung',
+  '1/12 turn': '1/12 Umdrehung',
+  '1/2 turn': '1/2 Umdrehung',
+  '1/2-2/3 turn': '1/2-2/3 Umdrehung',
 };

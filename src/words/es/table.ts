@@ -899,4 +899,11 @@ export const ENTRIES: Entries = {
     'esta herramienta no puede demostrar ninguna lectura entre {0} y {1}: su incertidumbre (U = {2}) no deja sitio en el margen',
   'Use an instrument with an expanded uncertainty below {0}.':
     'Utilizar un instrumento con incertidumbre expandida inferior a {0}.',
+  'threads dry': 'rosca seca',
+  'threads lightly oiled': 'rosca poco aceitada',
+  'threads not stated': 'rosca no indicada',
+  '1/16 turn': '1/16 vuelta',
+  '1/12 turn': '1/12 vuelta',
+  '1/2 turn': '1/2 vuelta',
+  '1/2-2/3 turn': '1/2-2/3 vuelta',
 };

@@ -916,4 +916,11 @@ export const ENTRIES: Entries = {
     'cet outil ne peut prouver aucune mesure entre {0} et {1} : son incertitude (U = {2}) ne laisse pas de place dans la plage',
   'Use an instrument with an expanded uncertainty below {0}.':
     "Utiliser un instrument d'incertitude élargie inférieure à {0}.",
+  'threads dry': 'filetage sec',
+  'threads lightly oiled': 'filetage peu huilé',
+  'threads not stated': 'filetage non précisé',
+  '1/16 turn': '1/16 tour',
+  '1/12 turn': '1/12 tour',
+  '1/2 turn': '1/2 tour',
+  '1/2-2/3 turn': '1/2-2/3 tour',
 };
