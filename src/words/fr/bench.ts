@@ -637,7 +637,6 @@ export const ENTRIES: Entries = {
   '[p] part': '[p] réf.',
   '[l] lot': '[l] lot',
   '[{0}] feature': '[{0}] point',
-  none: 'aucun',
   'You marked the plug of cylinder {0}. Press Enter to confirm it first.':
     "La bougie du cylindre {0} est marquée. La confirmer d'abord par Enter.",
   'How does the old plug of {0} look? n: normal. a: all others too. Or choose, then Enter.':
@@ -859,13 +858,11 @@ export const ENTRIES: Entries = {
     '  u composé = {0}, degrés de liberté effectifs {1}, k = {2} (95 %), U = {3}',
   'General tables (a fallback and a plausibility limit; the engine maker and the plug box go before them)':
     'Tableaux généraux (recours et limite de vraisemblance ; le constructeur et la boîte de la bougie priment)',
-  'threads {0}': 'filetage {0}',
   '{0} proves the torque  {1} too near a limit  {2} limits, in {3}':
     "{0} prouve le couple  {1} trop près d'une limite  {2} limites, en {3}",
   ask: 'rép.',
   'as is': 'admis',
   ACCEPTED: 'ADMIS',
-  angle: 'angle',
   'BY ANGLE': "À L'ANGLE",
   'to do': 'reste',
   again: 'bis',
@@ -888,9 +885,7 @@ export const ENTRIES: Entries = {
   'yes, this cylinder': 'oui, ce cylindre',
   "Before you start: engine cold, ignition off, hand tools only. The maker's service information decides, not this program.":
     'Avant de commencer : moteur froid, contact coupé, outils à main seulement. La documentation du constructeur fait foi, pas ce programme.',
-  wrench: 'clé',
   gauge: 'jauge',
-  torque: 'couple',
   'thread dirty': 'filetage sale',
   'thread damaged': 'filetage abîmé',
   ', the reading itself is too uncertain': ', la mesure elle-même est trop incertaine',
