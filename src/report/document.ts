@@ -1,12 +1,12 @@
-import { unitsAsKeyword } from './units-keyword.ts';
-import { madeFor, type PaperReader } from './reader.ts';
 import type { Mark } from '../job/proof.ts';
 import { clean } from './clean.ts';
 import { type FontSources, registerFonts } from './fonts/fonts.ts';
 import { WITH_MACHINE_FONTS } from './fonts/lacking.ts';
 import { FIRST_FONT } from './fonts/own.ts';
 import { drawBackground } from './furniture.ts';
+import { madeFor, type PaperReader } from './reader.ts';
 import { type Doc, PAGE, type Sheet } from './sheet.ts';
+import { unitsAsKeyword } from './units-keyword.ts';
 import { marksText } from './words/index.ts';
 
 /**

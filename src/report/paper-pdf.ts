@@ -1,10 +1,10 @@
 /** A paper as a tagged PDF (A4). The same paper gives the same bytes. */
 
-import { ANYBODY, madeFor, type PaperReader } from './reader.ts';
 import { pdfPen } from './charts/pen.ts';
 import { collected, newSheet } from './document.ts';
 import { drawFurniture } from './furniture.ts';
 import type { Labelled, Paper, Part } from './paper.ts';
+import { ANYBODY, madeFor, type PaperReader } from './reader.ts';
 import {
   decoration,
   GREY,

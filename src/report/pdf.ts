@@ -1,6 +1,5 @@
-import { ANYBODY, madeFor, type PaperReader } from './reader.ts';
-import { w } from '../words/catalogue.ts';
 import { createHash } from 'node:crypto';
+import { w } from '../words/catalogue.ts';
 import { drawBack, qrText } from './back.ts';
 import { drawCustomerSheet } from './customer-drawing.ts';
 import { collected, newSheet } from './document.ts';
@@ -10,6 +9,7 @@ import { drawFurniture } from './furniture.ts';
 import { drawHead } from './head.ts';
 import type { ReportModel } from './model.ts';
 import { qrSquares } from './qr.ts';
+import { ANYBODY, madeFor, type PaperReader } from './reader.ts';
 import { type Doc, PAGE } from './sheet.ts';
 
 /** The signed record that the PDF carries inside it. */

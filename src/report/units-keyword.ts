@@ -1,5 +1,5 @@
 /** The units of a paper as a keyword of its file, in the letters of UCUM, so that the same paper can be made again. */
-import { SHOWN_LENGTH, SHOWN_TORQUE, SI, type ShownUnits } from '../quantity/shown.ts';
+import { SHOWN_LENGTH, SHOWN_TORQUE, type ShownUnits, SI } from '../quantity/shown.ts';
 
 export const unitsAsKeyword = ({ torque, length }: ShownUnits): string =>
   `torque in ${torque}; length in ${length}`;

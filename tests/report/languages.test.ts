@@ -1,5 +1,6 @@
 /** The same record for readers of four languages and of two systems of units. */
 import { beforeAll, describe, expect, test } from 'vitest';
+import { readerOf } from '../../src/cli/station/paper-reader.ts';
 import { type ShownUnits, SI } from '../../src/quantity/shown.ts';
 import { writeCsv } from '../../src/report/csv.ts';
 import { heldPaper } from '../../src/report/held/paper.ts';
@@ -8,7 +9,6 @@ import { jobLines } from '../../src/report/job-text.ts';
 import { reportModel } from '../../src/report/model.ts';
 import { writePdf } from '../../src/report/pdf.ts';
 import { ANYBODY, type Audience, madeFor, type PaperReader } from '../../src/report/reader.ts';
-import { readerOf } from '../../src/report/reader-of.ts';
 import { inLanguage, LANGUAGES, speak } from '../../src/words/catalogue.ts';
 import { dictionary } from '../../src/words/dictionaries.ts';
 import { PSEUDO, unspoken } from '../words/pseudo.ts';

@@ -1,5 +1,3 @@
-import { readerOf } from '../../report/reader-of.ts';
-import { ANYBODY, type Audience, madeFor } from '../../report/reader.ts';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { StationKey } from '../../../db/keyfile.ts';
@@ -15,9 +13,11 @@ import type { CsvStyle } from '../../report/csv-style.ts';
 import type { FontSources } from '../../report/fonts/fonts.ts';
 import { writeCsv, writePdf } from '../../report/index.ts';
 import { modelOf } from '../../report/of-record.ts';
+import { ANYBODY, type Audience, madeFor } from '../../report/reader.ts';
 import { noRecordText } from '../../report/words/index.ts';
 import { programVersion } from '../help/version.ts';
 import { keepSigned, refuseTurned } from '../station/one-history.ts';
+import { readerOf } from '../station/paper-reader.ts';
 import { type Station, stateOf } from '../station/station.ts';
 
 export interface Papers {

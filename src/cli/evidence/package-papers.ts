@@ -1,5 +1,5 @@
 /** The papers of a package, drawn from its records on all cores: to be written, or to be held against those that are there. */
-import type { Audience } from '../../report/reader.ts';
+
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
@@ -9,6 +9,7 @@ import { put } from '../../package/folder.ts';
 import { type PackageFile, packageFilesSchema, paperPath, recordPath } from '../../package/format.ts';
 import type { FontSources } from '../../report/fonts/fonts.ts';
 import { type HeldPaper, heldPaper } from '../../report/held/paper.ts';
+import type { Audience } from '../../report/reader.ts';
 import { drawnPdf } from '../bench/papers.ts';
 import { folderToWrite } from './package-folder.ts';
 
@@ -85,7 +86,12 @@ export const holdPackagePaper = async (folder: string, one: ToDraw): Promise<Hel
   ),
 });
 
-async function drawn(folder: string, { record }: ToDraw, audience: Audience, fonts: FontSources): Promise<Uint8Array> {
+async function drawn(
+  folder: string,
+  { record }: ToDraw,
+  audience: Audience,
+  fonts: FontSources,
+): Promise<Uint8Array> {
   const bytes = await readFile(join(folder, record));
   const opened = openRecord(bytes);
   if (!opened.ok) throw new Error(`the record ${record} cannot be opened`);

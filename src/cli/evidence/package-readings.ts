@@ -1,5 +1,5 @@
 /** Whether the files for people in a package say what its records say, with the folder and the pen of this program. */
-import { readerOf } from '../../report/reader-of.ts';
+
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Check } from '../../evidence/check.ts';
@@ -9,6 +9,7 @@ import type { PackageIndex } from '../../package/format.ts';
 import { heldReadings } from '../../report/held/readings.ts';
 import { writePaper } from '../../report/paper-pdf.ts';
 import { programVersion } from '../help/version.ts';
+import { readerOf } from '../station/paper-reader.ts';
 import { progress } from '../terminal/progress.ts';
 import { holdPackagePapers } from './package-papers.ts';
 import { emptyPage } from './page.ts';

@@ -1,8 +1,9 @@
 /** One thread that draws papers: takes records of a package, gives what the index says of their papers or how they compare. */
-import { LANGUAGES } from '../../words/catalogue.ts';
-import { SHOWN_LENGTH, SHOWN_TORQUE } from '../../quantity/shown.ts';
+
 import { parentPort, workerData } from 'node:worker_threads';
 import { z } from 'zod';
+import { SHOWN_LENGTH, SHOWN_TORQUE } from '../../quantity/shown.ts';
+import { LANGUAGES } from '../../words/catalogue.ts';
 import { drawPackagePaper, holdPackagePaper, type ToDraw } from './package-papers.ts';
 
 const { folder, write } = z
@@ -22,6 +23,8 @@ const { folder, write } = z
 parentPort?.on('message', async (papers: readonly ToDraw[]) => {
   const answers: unknown[] = [];
   for (const one of papers)
-    answers.push(await (write === null ? holdPackagePaper(folder, one) : drawPackagePaper(folder, one, write)));
+    answers.push(
+      await (write === null ? holdPackagePaper(folder, one) : drawPackagePaper(folder, one, write)),
+    );
   parentPort?.postMessage(answers);
 });

@@ -1,5 +1,5 @@
 /** A package of a station's jobs, in a folder: what the commands `package` and `dispute` share. */
-import { ANYBODY, type Audience, madeFor } from '../../report/reader.ts';
+
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { JobAnswer } from '../../audit/questions.ts';
@@ -13,6 +13,7 @@ import { type Contents, makePackage, type NewFile } from '../../package/make.ts'
 import { type PersonalKind, WITHHELD } from '../../personal.ts';
 import { jobsCsv } from '../../report/ask-csv.ts';
 import { READ_ME, readMe, VERIFY_PAGE } from '../../report/read-me.ts';
+import { ANYBODY, type Audience, madeFor } from '../../report/reader.ts';
 import { purposeText } from '../../report/words/index.ts';
 import { orThrow } from '../../result.ts';
 import { programVersion } from '../help/version.ts';

@@ -2,11 +2,12 @@
  * A paper held against the one that its record gives: the same version of the program gives every byte again. Of a paper by
  * another version the words and figures are compared, and what is drawn is not.
  */
-import type { Audience } from '../reader.ts';
-import { SI } from '../../quantity/shown.ts';
+
 import { type Check, doubtful, failed, passed } from '../../evidence/check.ts';
+import { SI } from '../../quantity/shown.ts';
 import type { FontSources } from '../fonts/fonts.ts';
 import { LACKING, WITH_MACHINE_FONTS } from '../fonts/lacking.ts';
+import type { Audience } from '../reader.ts';
 import { type PaperFile, readPaper } from './pdf-file.ts';
 
 const NAME = 'paper';
@@ -59,9 +60,7 @@ function heldReading(its: PaperFile | null, ours: PaperFile, otherFonts: boolean
   const own = ours.pages() ?? [];
   const isNumber = pageNumberIn(own);
   const words = (all: readonly (readonly string[])[]) => all.flat().filter((text) => !isNumber.test(text));
-  return byAnother
-    ? heldTexts(words(pages), words(own), its)
-    : heldTexts(pages.flat(), own.flat(), null);
+  return byAnother ? heldTexts(words(pages), words(own), its) : heldTexts(pages.flat(), own.flat(), null);
 }
 
 const differs = (detail: string): HeldPaper => ({ outcome: 'differs', detail });
@@ -104,8 +103,7 @@ function pageNumberIn(pages: readonly (readonly string[])[]): RegExp {
 
 /** What only the first have. */
 export function figuresOnlyIn(its: readonly string[], ours: readonly string[]): readonly string[] {
-  const figures = (texts: readonly string[]) =>
-    new Set(texts.flatMap((text) => text.match(FIGURE) ?? []));
+  const figures = (texts: readonly string[]) => new Set(texts.flatMap((text) => text.match(FIGURE) ?? []));
   const known = figures(ours);
   return [...figures(its)].filter((figure) => !known.has(figure));
 }

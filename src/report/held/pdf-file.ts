@@ -2,9 +2,10 @@
  * A paper as plugmark writes it, read again: one revision, every byte in an object that the table names, nothing packed. What
  * another program wrote or wrote again has another form, and is not read: two programs could see two things in it.
  */
-import { unitsOfKeyword } from '../units-keyword.ts';
-import type { Audience } from '../reader.ts';
+
 import { LANGUAGES, type Language } from '../../words/catalogue.ts';
+import type { Audience } from '../reader.ts';
+import { unitsOfKeyword } from '../units-keyword.ts';
 import { NotPdf, type PdfValue, pdfDictionary, pdfValues } from './pdf-values.ts';
 
 type Dictionary = ReadonlyMap<string, PdfValue>;

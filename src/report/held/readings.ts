@@ -2,7 +2,7 @@
  * The files of a package that people read: papers, jobs.csv, READ-ME.txt. The version that wrote them gives them again from the
  * records, byte for byte; of another version words and figures are compared.
  */
-import { ANYBODY, type Audience, madeFor } from '../reader.ts';
+
 import { type ImpactAssessment, impactsOf } from '../../audit/impact-state.ts';
 import { answerFromEntries, type JobAnswer } from '../../audit/questions.ts';
 import { type Check, failed, passed } from '../../evidence/check.ts';
@@ -14,6 +14,7 @@ import { jobsCsv } from '../ask-csv.ts';
 import { DISPUTE_PAPER } from '../dispute.ts';
 import type { Paper } from '../paper.ts';
 import { READ_ME, readMe, VERIFY_PAGE } from '../read-me.ts';
+import { ANYBODY, type Audience, madeFor } from '../reader.ts';
 import { purposeText } from '../words/index.ts';
 import { disputeFile, type ForPeople, impactFiles } from './package-papers.ts';
 import { figuresOnlyIn, type HeldPaper, heldPaper } from './paper.ts';
